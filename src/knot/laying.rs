@@ -1,0 +1,179 @@
+//! The order in which cords are laid, and what a leg meets when it is.
+
+use super::braid::wrapped;
+use super::{Heading, Knot, KnotError, Leg, Quantity};
+
+/// In which order the strands and passes of a knot are laid. The same for one strand.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Order {
+    /// The lead pass of every strand first, then the second pass of every strand, ….
+    #[default]
+    PassByPass,
+    /// All passes of the first strand, then all of the second, ….
+    StrandByStrand,
+}
+
+/// One leg of one pass.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub struct Turn {
+    /// 1 is the lead pass.
+    pub pass: u16,
+    /// 1 … strands.
+    pub strand: u16,
+    /// 1 … legs per strand.
+    pub leg: u16,
+}
+
+/// The cords met at one point of a leg.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub struct Crossing {
+    /// The row it lies in, 1 … leads − 1 from the bottom.
+    pub row: u16,
+    /// Whether the leg being laid goes over.
+    pub over: bool,
+    /// How many cords lie there already, all crossed together.
+    pub cords: u16,
+    /// The leg those cords belong to, in its own direction of travel.
+    pub of: Leg,
+}
+
+/// A knot, its passes, and the order of laying them.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Laying {
+    knot: Knot,
+    passes: u16,
+    order: Order,
+}
+
+impl Laying {
+    /// # Errors
+    /// [`KnotError::OutOfRange`] when `passes` is out of bounds.
+    pub fn new(knot: Knot, passes: u16, order: Order) -> Result<Self, KnotError> {
+        Quantity::Passes.check(passes)?;
+        Ok(Self {
+            knot,
+            passes,
+            order,
+        })
+    }
+
+    /// The knot that is laid.
+    pub const fn knot(&self) -> &Knot {
+        &self.knot
+    }
+
+    /// How many times the cord goes round the whole pattern.
+    pub const fn passes(&self) -> u16 {
+        self.passes
+    }
+
+    /// The order of strands and passes.
+    pub const fn order(&self) -> Order {
+        self.order
+    }
+
+    /// Legs in the whole tie: every leg of every pass.
+    pub fn legs(&self) -> u32 {
+        2 * u32::from(self.knot.bights()) * u32::from(self.passes)
+    }
+
+    /// The leg laid at `turn`, or `None` when the tie has no such turn.
+    pub fn leg(&self, turn: Turn) -> Option<Leg> {
+        if !(1..=self.passes).contains(&turn.pass) {
+            return None;
+        }
+        self.knot.leg(turn.strand, turn.leg)
+    }
+
+    /// How many legs are laid before `turn`, which must be of this tie.
+    pub fn legs_before(&self, turn: Turn) -> u32 {
+        let [pass, strand, leg] = [turn.pass, turn.strand, turn.leg].map(|n| u32::from(n) - 1);
+        let (passes, strands) = (u32::from(self.passes), u32::from(self.knot.strands()));
+        let trips = match self.order {
+            Order::PassByPass => pass * strands + strand,
+            Order::StrandByStrand => strand * passes + pass,
+        };
+        trips * u32::from(self.knot.legs_per_strand()) + leg
+    }
+
+    #[expect(
+        clippy::cast_possible_truncation,
+        reason = "each is below a count that fits"
+    )]
+    /// The turn before which `legs_before` legs are laid, or `None` past the end of the tie.
+    pub fn turn(&self, legs_before: u32) -> Option<Turn> {
+        if legs_before >= self.legs() {
+            return None;
+        }
+        let per_trip = u32::from(self.knot.legs_per_strand());
+        let (passes, strands) = (u32::from(self.passes), u32::from(self.knot.strands()));
+        let (trip, leg) = (legs_before / per_trip, legs_before % per_trip);
+        let (pass, strand) = match self.order {
+            Order::PassByPass => (trip / strands, trip % strands),
+            Order::StrandByStrand => (trip % passes, trip / passes),
+        };
+        Some(Turn {
+            pass: pass as u16 + 1,
+            strand: strand as u16 + 1,
+            leg: leg as u16 + 1,
+        })
+    }
+
+    /// How many cords of `leg` lie on the tube just before `turn` is laid.
+    pub fn cords_of(&self, leg: Leg, turn: Turn) -> u16 {
+        let earlier_leg = leg.number < turn.leg;
+        match self.order {
+            Order::PassByPass => {
+                let earlier = leg.strand < turn.strand || leg.strand == turn.strand && earlier_leg;
+                turn.pass - u16::from(!earlier)
+            }
+            Order::StrandByStrand if leg.strand == turn.strand => {
+                turn.pass - u16::from(!earlier_leg)
+            }
+            Order::StrandByStrand if leg.strand < turn.strand => self.passes,
+            Order::StrandByStrand => 0,
+        }
+    }
+
+    /// The crossings that the leg of `turn` meets, in the order it meets them: only points
+    /// where a cord lies already. Takes O(leads) in all and stores nothing.
+    ///
+    /// Row by row the leg meets the next leg round the tube that goes the other way.
+    pub fn crossings(&self, turn: Turn) -> impl Iterator<Item = Crossing> + '_ {
+        let knot = &self.knot;
+        let leg = self.leg(turn);
+        let rows = if leg.is_some() { knot.rows() } else { 0 };
+        let (heading, mut index) = match leg {
+            Some(leg) => (leg.heading(), self.first_met(leg)),
+            None => (Heading::Rising, 0),
+        };
+        (1..=rows).filter_map(move |nth| {
+            let (row, of) = match heading {
+                Heading::Rising => (nth, knot.falling(index)),
+                Heading::Falling => (knot.leads() - nth, knot.rising(index)),
+            };
+            index = wrapped(index + 1, knot.bights());
+            let cords = self.cords_of(of, turn);
+            (cords > 0).then(|| Crossing {
+                row,
+                over: knot.goes_over(heading, row),
+                cords,
+                of,
+            })
+        })
+    }
+
+    /// The pin, counted from 0 on the far rim, that the leg met in the first row comes from.
+    ///
+    /// A rising leg from half pitch `x` is at `x + 1` in row 1; the falling leg there left the
+    /// top `leads − 1` half pitches before. That is one pin past the pin whose falling leg
+    /// lands where this leg starts. A falling leg likewise.
+    fn first_met(&self, leg: Leg) -> u16 {
+        let bights = self.knot.bights();
+        let back = self.knot.shift(leg.from.rim.opposite());
+        wrapped(
+            wrapped(leg.from.number - 1 + bights - back, bights) + 1,
+            bights,
+        )
+    }
+}

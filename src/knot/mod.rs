@@ -1,0 +1,25 @@
+//! The braid on the cylinder, in whole numbers.
+//!
+//! Unroll the tube. Round it run `2 × bights` *half pitches*, counted to the tyer's right
+//! (to the left for a left-handed tyer, who sees the same picture mirrored); up it run
+//! `leads` rows. Every leg climbs or falls one row per half pitch and always travels the
+//! same way round, so everything about the knot follows from remainders: which pin a leg
+//! lands on, which leg it meets in which row, and what lies there already.
+//!
+//! Nothing is stored per crossing. A [`Knot`] keeps one number per pin; a leg and its
+//! crossings are worked out when they are asked for, so the last leg of a 999 lead 998 bight
+//! knot is as quick to tell as the first.
+
+mod braid;
+mod error;
+mod laying;
+mod pin;
+mod quantity;
+mod weave;
+
+pub use braid::{Heading, Knot, Leg};
+pub use error::KnotError;
+pub use laying::{Crossing, Laying, Order, Turn};
+pub use pin::{Hand, Pin, Rim, Side};
+pub use quantity::Quantity;
+pub use weave::Weave;

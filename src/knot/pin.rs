@@ -1,0 +1,111 @@
+//! Pins and the two rims they stand on; the sides of a cord and of a tyer.
+
+/// One of the two edges of the knot, with a ring of pins.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Rim {
+    /// The rim where the tyer begins.
+    Bottom,
+    /// The other one.
+    Top,
+}
+
+impl Rim {
+    /// The rim across the knot.
+    #[must_use]
+    pub const fn opposite(self) -> Self {
+        match self {
+            Self::Bottom => Self::Top,
+            Self::Top => Self::Bottom,
+        }
+    }
+}
+
+/// A pin: its rim and its number, 1 … bights, counted the way the cord travels.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub struct Pin {
+    /// The ring it stands in.
+    pub rim: Rim,
+    /// 1 … bights.
+    pub number: u16,
+}
+
+impl Pin {
+    /// A pin of the bottom ring.
+    pub const fn bottom(number: u16) -> Self {
+        Self {
+            rim: Rim::Bottom,
+            number,
+        }
+    }
+
+    /// A pin of the top ring.
+    pub const fn top(number: u16) -> Self {
+        Self {
+            rim: Rim::Top,
+            number,
+        }
+    }
+}
+
+/// A side of a cord as the tyer sees it, whichever way the cord travels.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Side {
+    /// On the right-hand side of somebody walking along the cord.
+    #[default]
+    Right,
+    /// On the left-hand side.
+    Left,
+}
+
+/// Which way round the tube the tyer works.
+///
+/// A left-handed tyer sees the picture mirrored: the cord travels to the left and the pins
+/// are numbered to the left. Their numbers, the rows, the overs and the unders stay.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Hand {
+    /// The cord travels to the right.
+    #[default]
+    Right,
+    /// The cord travels to the left.
+    Left,
+}
+
+impl Side {
+    /// Whether a cord that keeps to this side of another turns *inside* the other's bight at
+    /// a pin of `rim` (between it and the middle of the knot), for a tyer of this hand.
+    ///
+    /// Travelling to the right, the cord turns to its right at the top, so the right-hand
+    /// side is the inner one there and the outer one at the bottom; mirrored, the other way.
+    pub const fn turns_inside(self, rim: Rim, hand: Hand) -> bool {
+        let keeps_with_hand = matches!(
+            (self, hand),
+            (Self::Right, Hand::Right) | (Self::Left, Hand::Left)
+        );
+        keeps_with_hand == matches!(rim, Rim::Top)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_right_hand_follower_turns_inside_at_the_top_and_outside_at_the_bottom() {
+        assert!(Side::Right.turns_inside(Rim::Top, Hand::Right));
+        assert!(!Side::Right.turns_inside(Rim::Bottom, Hand::Right));
+        assert!(!Side::Left.turns_inside(Rim::Top, Hand::Right));
+        assert!(Side::Left.turns_inside(Rim::Bottom, Hand::Right));
+    }
+
+    #[test]
+    fn the_mirrored_tyer_turns_the_other_way_on_the_same_side() {
+        for side in [Side::Right, Side::Left] {
+            for rim in [Rim::Bottom, Rim::Top] {
+                assert_ne!(
+                    side.turns_inside(rim, Hand::Right),
+                    side.turns_inside(rim, Hand::Left)
+                );
+            }
+        }
+    }
+}
