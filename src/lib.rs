@@ -1,3 +1,7 @@
 //! A second pair of hands for people who tie ring knots (Turk's heads) on a pinned tube.
 
+pub mod cli;
+pub mod guide;
 pub mod knot;
+pub mod pedal;
+pub mod words;

@@ -1,0 +1,52 @@
+# One sentence for each thing that can go wrong: what is wrong, what is allowed, what to try.
+
+# $quantity: leads, bights or passes. $given: what was typed.
+knot-not-a-number = { $quantity ->
+        [leads] Leads
+        [bights] Bights
+       *[passes] Passes
+    } must be a whole number and “{ $given }” is not one: give a number from { $least } to { $most }, such as { $example }.
+
+knot-out-of-range = { $quantity ->
+        [leads] Leads
+        [bights] Bights
+       *[passes] Passes
+    } must be from { $least } to { $most } and { $given } is not: try { $example }.
+
+knot-missing = { $quantity ->
+        [leads] The number of leads is missing: add --leads with a number from { $least } to { $most }, such as --leads { $example }.
+       *[bights] The number of bights is missing: add --bights with a number from { $least } to { $most }, such as --bights { $example }.
+    }
+
+knot-weave-unreadable = “{ $given }” is not a weave: give a run length such as 1 (over one, under one), or a row code of the letters o and u from the bottom row up, such as ouo.
+
+# $rows: rows of crossings, one less than the leads.
+knot-run-too-long = A run of { $given } does not fit { $leads } leads, which cross in { $rows ->
+        [one] 1 row
+       *[other] { $rows } rows
+    }: use a run of 1 to { $rows }, or more leads.
+
+knot-code-length = A row code of { $letters ->
+        [one] 1 letter
+       *[other] { $letters } letters
+    } does not fit { $leads } leads: give one letter, o or u, for each of the { $rows ->
+        [one] row, which is 1 letter.
+       *[other] { $rows } rows from the bottom up.
+    }
+
+choice-unknown = “{ $given }” is not a choice for { $option }: it takes { $allowed }; try { $option } { $example }.
+
+language-unknown = Marlinspeak does not speak “{ $given }”: it knows { $known }; try --lang { $example }.
+
+# What the command line itself can get wrong.
+cli-unknown-option = There is no option or command “{ $given }” here: “{ $help }” lists those there are.
+cli-missing-value = The option { $option } needs a value after it: “{ $help }” shows which.
+cli-twice = The option { $option } is given more than once: give it once.
+cli-options-first = Options that name a knot come after the command: write “marlinspeak steps --leads 5 --bights 6”.
+cli-needs-command = That is not a complete command: “{ $help }” shows how it is written.
+
+at-once-unreadable = --at-once takes a number of crossings from 1 to 999, or “leg” for whole legs, and “{ $given }” is neither: try --at-once 4.
+
+app-no-display = There is no display to open a window on: start Marlinspeak from a desktop session, or use “marlinspeak steps” in the terminal.
+app-window-failed = The window could not be opened ({ $reason }): start Marlinspeak from a desktop session, or use “marlinspeak steps” in the terminal.
+output-failed = The output could not be written ({ $reason }): check where it goes and try again.

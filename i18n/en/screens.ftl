@@ -1,0 +1,89 @@
+# The screens of the app.
+
+app-title = Marlinspeak
+
+## The start screen
+
+start-heading = What will you tie?
+start-leads = Leads
+start-bights = Bights
+start-passes = Passes
+start-weave = Weave
+start-weave-hint = 1 is over one, under one; 2 is over two; or a row code such as ouo
+start-hand = Work to the
+start-hand-right = right
+start-hand-left = left
+start-side = Follow on the
+start-side-right = right
+start-side-left = left
+start-begin = Begin this tie
+start-waiting = Ties in progress
+
+# What the knot in the form comes to.
+# Example: 5 lead 6 bight: one strand, 24 crossings, top pins staggered.
+# $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
+# turns of the tube on each leg.
+start-facts = { $leads } lead { $bights } bight: { $strands ->
+        [one] one strand
+       *[other] { $strands } strands
+    }, { $crossings ->
+        [one] 1 crossing
+       *[other] { $crossings } crossings
+    }, { $staggered ->
+        [yes] top pins staggered half way between the bottom ones
+       *[no] each top pin straight above a bottom pin
+    }{ $turns ->
+        [0] { "" }
+        [one] , every leg once right round the tube and more
+       *[other] , every leg { $turns } times right round the tube and more
+    }.{ $uneven ->
+        [yes] { " " }This weave does not run evenly round the rims.
+       *[no] { "" }
+    }
+
+# A tie in the list. Example: 5 lead 6 bight, 2 passes
+start-tie = { $leads } lead { $bights } bight{ $passes ->
+        [one] { "" }
+       *[other] , { $passes } passes
+    }
+
+# Example: 7 of 24 legs laid, last touched 3 days ago
+# $days: whole days since.
+start-tie-progress = { $laid } of { $legs } legs laid, { $days ->
+        [0] touched today
+        [one] touched yesterday
+       *[other] touched { $days } days ago
+    }
+
+# On the button of the tie that one press takes up.
+start-take-up = Space: take it up
+# On the buttons of the others. $key: the digit that takes it up.
+start-take-up-digit = { $key }: take it up
+start-take-up-plain = Take it up
+
+# Spoken when the app opens with a tie in progress.
+start-offer-say = A tie is waiting: { $leads } lead, { $bights } bight, { $laid } of { $legs } legs laid. Press the space bar to take it up.
+# Spoken when it opens with none.
+start-empty-say = No tie is waiting. Press the space bar to begin { $leads } lead, { $bights } bight, or type another knot.
+
+start-keys-waiting = Space takes up the newest tie    Tab goes to the form    F1 help    Ctrl Q quits
+start-keys-form = Tab moves on    Enter begins this tie    Esc leaves the form
+start-keys-empty = Space begins this tie    Tab goes to the form    Ctrl Q quits
+
+## The tying screen
+
+tying-keys = Space next    ← back    R again    Esc leave
+tying-keys-done = ← back    R again    Esc leave
+
+## What the app has to report
+
+voice-lost = No voice: the speech service does not answer. The steps go on in writing, and speech comes back by itself.
+saving-failed = This tie could not be saved ({ $reason }). Trying again; keep the window open.
+focus-lost = Another window has the keys. Click here before you press on.
+
+# A tie file that was set aside.
+trouble-damaged = The file { $file } could not be read and was put aside as { $aside }; nothing in it was changed.
+trouble-restored = The file { $file } was damaged and was put aside as { $aside }; the copy from the step before it is used.
+trouble-newer = The file { $file } was written by a newer Marlinspeak (version { $version }; this one reads up to { $known }) and is left alone: use the newer program for it.
+trouble-io = The ties could not be read ({ $reason }): check the folder { $folder }.
+trouble-in-use = This tie is open in another window or terminal: go on there, or close it and try again.

@@ -1,0 +1,81 @@
+//! One sentence on standard error, and an exit code.
+
+use std::fmt;
+use std::process::ExitCode;
+
+use clap::error::{ContextKind, ContextValue, ErrorKind};
+
+use crate::words::Words;
+
+/// Why a command was not carried out.
+#[derive(Debug)]
+pub struct Complaint {
+    sentence: String,
+    code: u8,
+}
+
+impl Complaint {
+    /// Bad input: exit code 2.
+    pub fn input(sentence: String) -> Self {
+        Self { sentence, code: 2 }
+    }
+
+    /// Something failed at run time: exit code 1.
+    pub fn failure(sentence: String) -> Self {
+        Self { sentence, code: 1 }
+    }
+
+    /// The exit code.
+    pub fn code(&self) -> ExitCode {
+        ExitCode::from(self.code)
+    }
+}
+
+impl fmt::Display for Complaint {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.sentence)
+    }
+}
+
+/// Prints help or the version when that is what was asked for, or turns what the option
+/// parser found wrong into one sentence.
+pub(super) fn of_clap(error: &clap::Error) -> Result<ExitCode, Complaint> {
+    if matches!(
+        error.kind(),
+        ErrorKind::DisplayHelp | ErrorKind::DisplayVersion
+    ) {
+        return match error.print() {
+            Ok(()) => Ok(ExitCode::SUCCESS),
+            Err(fault) => Err(Complaint::failure(fault.to_string())),
+        };
+    }
+    let words = Words::load(None).unwrap_or_else(|_| Words::english());
+    let context = |kind| match error.get(kind) {
+        Some(ContextValue::String(text)) => Some(text.clone()),
+        Some(ContextValue::Strings(texts)) => texts.first().cloned(),
+        _ => None,
+    };
+    let option = context(ContextKind::InvalidArg).unwrap_or_default();
+    // The option as written, without the name of its value: "--leads <N>".
+    let option = option.split([' ', '=']).next().unwrap_or_default();
+    let help = if std::env::args().nth(1).as_deref() == Some("steps") {
+        "marlinspeak steps --help"
+    } else {
+        "marlinspeak --help"
+    };
+    let sentence = match error.kind() {
+        ErrorKind::UnknownArgument => {
+            words.plainly("cli-unknown-option", &[("given", option), ("help", help)])
+        }
+        ErrorKind::InvalidSubcommand => {
+            let given = context(ContextKind::InvalidSubcommand).unwrap_or_default();
+            words.plainly("cli-unknown-option", &[("given", &given), ("help", help)])
+        }
+        ErrorKind::ArgumentConflict => words.plainly("cli-twice", &[("option", option)]),
+        ErrorKind::InvalidValue | ErrorKind::WrongNumberOfValues | ErrorKind::TooFewValues => {
+            words.plainly("cli-missing-value", &[("option", option), ("help", help)])
+        }
+        _ => words.plainly("cli-needs-command", &[("help", help)]),
+    };
+    Err(Complaint::input(sentence))
+}

@@ -1,0 +1,51 @@
+//! The same knots from a terminal.
+
+mod complaint;
+mod options;
+mod steps;
+
+use std::process::ExitCode;
+
+use clap::Parser;
+
+pub use complaint::Complaint;
+use options::{Command, Options};
+
+use crate::guide::Plan;
+use crate::words::Words;
+
+/// What the command line asks for once it is understood.
+pub enum Request {
+    /// Open the app, on this plan if there is one.
+    Open(Option<Plan>),
+    /// Everything was done; leave with this code.
+    Done(ExitCode),
+}
+
+/// Reads the command line, does what can be done in the terminal, and says what remains.
+///
+/// # Errors
+/// A [`Complaint`]: one sentence for standard error and an exit code.
+pub fn run() -> Result<(Request, Words), Complaint> {
+    let options = match Options::try_parse() {
+        Ok(options) => options,
+        Err(error) => {
+            return complaint::of_clap(&error).map(|code| (Request::Done(code), Words::english()));
+        }
+    };
+    let words = Words::load(options.lang.as_deref())
+        .map_err(|error| Complaint::input(Words::english().language_unknown(&error)))?;
+    let request = match &options.command {
+        None => Request::Open(options.knot.plan_if_any(&words)?),
+        Some(command) => {
+            if !options.knot.is_empty() {
+                return Err(Complaint::input(words.plainly("cli-options-first", &[])));
+            }
+            match command {
+                Command::Steps(asked) => steps::run(asked, &words)?,
+            }
+            Request::Done(ExitCode::SUCCESS)
+        }
+    };
+    Ok((request, words))
+}

@@ -1,0 +1,154 @@
+//! The options, and how a knot is named by them.
+
+use clap::{Args, Parser, Subcommand};
+
+use super::Complaint;
+use crate::guide::{AtOnce, Plan};
+use crate::knot::{Hand, Quantity, Side};
+use crate::words::Words;
+
+/// Tells a tyer of Turk's heads every step of the knot, aloud and in large type.
+///
+/// Without a command it opens the app: with --leads and --bights on that tie, begun.
+#[derive(Parser)]
+#[command(version, max_term_width = 100, disable_help_subcommand = true)]
+pub(super) struct Options {
+    #[command(flatten)]
+    pub knot: KnotOptions,
+    /// The language of the words, such as en [default: the system's]
+    #[arg(long, global = true, value_name = "TAG")]
+    pub lang: Option<String>,
+    #[command(subcommand)]
+    pub command: Option<Command>,
+}
+
+#[derive(Subcommand)]
+pub(super) enum Command {
+    /// Print every step of a tie
+    Steps(StepsOptions),
+}
+
+#[derive(Args)]
+pub(super) struct StepsOptions {
+    #[command(flatten)]
+    pub knot: KnotOptions,
+    /// Print one JSON document instead of text
+    #[arg(long)]
+    pub json: bool,
+    /// At most so many crossings in a step, 1 to 999, or “leg” for whole legs [default: 4]
+    #[arg(long, value_name = "N|leg", allow_hyphen_values = true)]
+    at_once: Option<String>,
+}
+
+/// Every value is taken as text and read by the same code that reads the app's form, so that
+/// both say the same sentence about a bad one.
+#[derive(Args)]
+pub(super) struct KnotOptions {
+    /// Leads, 2 to 999: cords met on a straight line from rim to rim
+    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    leads: Option<String>,
+    /// Bights, 2 to 999: scallops along each rim, and pins on each ring
+    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    bights: Option<String>,
+    /// Passes, 1 to 9: 1 is single, 2 doubled, 3 tripled [default: 1]
+    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    passes: Option<String>,
+    /// Over n, under n; or a row code of o and u from the bottom row up, such as ouuo [default: 1]
+    #[arg(long, value_name = "N|CODE", allow_hyphen_values = true)]
+    weave: Option<String>,
+    /// The side of the first cord that later passes keep to, right or left [default: right]
+    #[arg(long, value_name = "SIDE")]
+    side: Option<String>,
+    /// The way round the tube that the tyer works, right or left [default: right]
+    #[arg(long, value_name = "HAND")]
+    hand: Option<String>,
+}
+
+impl KnotOptions {
+    pub fn is_empty(&self) -> bool {
+        let Self {
+            leads,
+            bights,
+            passes,
+            weave,
+            side,
+            hand,
+        } = self;
+        [leads, bights, passes, weave, side, hand]
+            .iter()
+            .all(|option| option.is_none())
+    }
+
+    /// The plan, or `None` when no knot is named at all.
+    pub fn plan_if_any(&self, words: &Words) -> Result<Option<Plan>, Complaint> {
+        if self.is_empty() {
+            Ok(None)
+        } else {
+            self.plan(words).map(Some)
+        }
+    }
+
+    /// The plan that the options name.
+    pub fn plan(&self, words: &Words) -> Result<Plan, Complaint> {
+        let needed = |option: &Option<String>, quantity| {
+            option
+                .clone()
+                .ok_or_else(|| Complaint::input(words.missing(quantity)))
+        };
+        let leads = needed(&self.leads, Quantity::Leads)?;
+        let bights = needed(&self.bights, Quantity::Bights)?;
+        let passes = self.passes.as_deref().unwrap_or("1");
+        let weave = self.weave.as_deref().unwrap_or("1");
+        let plan = Plan::read(&leads, &bights, passes, weave)
+            .map_err(|error| Complaint::input(words.knot_error(&error)))?;
+        let side = choice(
+            "--side",
+            self.side.as_deref(),
+            words,
+            [Side::Right, Side::Left],
+        )?;
+        let hand = choice(
+            "--hand",
+            self.hand.as_deref(),
+            words,
+            [Hand::Right, Hand::Left],
+        )?;
+        Ok(plan.with_side(side).with_hand(hand))
+    }
+}
+
+impl StepsOptions {
+    /// How much is told at once.
+    pub fn at_once(&self, words: &Words) -> Result<AtOnce, Complaint> {
+        let Some(given) = self.at_once.as_deref() else {
+            return Ok(AtOnce::default());
+        };
+        match given.trim() {
+            "leg" => Ok(AtOnce::WholeLeg),
+            number => match number.parse() {
+                Ok(most @ 1..=999) => Ok(AtOnce::UpTo(most)),
+                _ => Err(Complaint::input(
+                    words.plainly("at-once-unreadable", &[("given", given)]),
+                )),
+            },
+        }
+    }
+}
+
+/// Reads a choice between right and left; right when nothing is given.
+fn choice<T>(
+    option: &str,
+    given: Option<&str>,
+    words: &Words,
+    [right, left]: [T; 2],
+) -> Result<T, Complaint> {
+    match given {
+        None | Some("right") => Ok(right),
+        Some("left") => Ok(left),
+        Some(given) => Err(Complaint::input(words.choice_unknown(
+            option,
+            given,
+            &["right", "left"],
+        ))),
+    }
+}

@@ -1,0 +1,287 @@
+//! `marlinspeak steps`: every step of a tie, as text or as one JSON document.
+
+use std::io::{self, BufWriter, ErrorKind, Write};
+
+use serde::{Serialize, Serializer};
+
+use super::Complaint;
+use super::options::StepsOptions;
+use crate::guide::{Lay, Plan, Script, Step, What};
+use crate::knot::{Crossing, Hand, Heading, Leg, Pin, Rim, Side};
+use crate::words::Words;
+
+/// Prints the steps.
+pub(super) fn run(asked: &StepsOptions, words: &Words) -> Result<(), Complaint> {
+    let plan = asked.knot.plan(words)?;
+    let script = Script::new(plan, asked.at_once(words)?);
+    let mut out = BufWriter::new(io::stdout().lock());
+    let written = if asked.json {
+        write_json(&mut out, &script, words)
+    } else {
+        write_text(&mut out, &script, words)
+    };
+    match written.and_then(|()| out.flush()) {
+        // Whoever reads has seen enough: `marlinspeak steps … | head`.
+        Err(fault) if fault.kind() == ErrorKind::BrokenPipe => Ok(()),
+        Err(fault) => {
+            let reason = fault.to_string();
+            Err(Complaint::failure(
+                words.plainly("output-failed", &[("reason", &reason)]),
+            ))
+        }
+        Ok(()) => Ok(()),
+    }
+}
+
+fn steps(script: &Script) -> impl Iterator<Item = Step> + '_ {
+    script.places().filter_map(|place| script.step(place))
+}
+
+fn write_text(out: &mut impl Write, script: &Script, words: &Words) -> io::Result<()> {
+    writeln!(out, "{}", words.facts(script))?;
+    let mut section = None;
+    for (index, step) in steps(script).enumerate() {
+        let shown = words.show(script.plan().knot(), &step);
+        let here = (step.place.pass, step.place.strand);
+        if section.replace(here) != Some(here) {
+            writeln!(out)?;
+        }
+        let mut columns = vec![format!("{:30}", shown.phase), format!("{:26}", shown.line)];
+        let marks: Vec<&str> = shown.marks.iter().map(|mark| mark.text.as_str()).collect();
+        if !marks.is_empty() {
+            columns.push(marks.join(", "));
+        }
+        columns.extend(shown.notes);
+        writeln!(out, "{:4}  {}", index + 1, columns.join("  "))?;
+    }
+    Ok(())
+}
+
+fn write_json(out: &mut impl Write, script: &Script, words: &Words) -> io::Result<()> {
+    serde_json::to_writer(&mut *out, &Document::of(script, words)).map_err(io::Error::from)?;
+    writeln!(out)
+}
+
+#[derive(Serialize)]
+struct Document<'a> {
+    knot: KnotForm,
+    steps: StepForms<'a>,
+}
+
+impl<'a> Document<'a> {
+    fn of(script: &'a Script, words: &'a Words) -> Self {
+        Self {
+            knot: KnotForm::of(script.plan()),
+            steps: StepForms { script, words },
+        }
+    }
+}
+
+#[derive(Serialize)]
+struct KnotForm {
+    leads: u16,
+    bights: u16,
+    passes: u16,
+    weave: String,
+    side: &'static str,
+    hand: &'static str,
+    strands: u16,
+    crossings: u32,
+}
+
+impl KnotForm {
+    fn of(plan: &Plan) -> Self {
+        let knot = plan.knot();
+        Self {
+            leads: knot.leads(),
+            bights: knot.bights(),
+            passes: plan.laying().passes(),
+            weave: knot.weave().to_string(),
+            side: side(plan.side),
+            hand: match plan.hand {
+                Hand::Right => "right",
+                Hand::Left => "left",
+            },
+            strands: knot.strands(),
+            crossings: knot.crossings(),
+        }
+    }
+}
+
+/// The steps, written as they are worked out: a large tie is never held in memory.
+struct StepForms<'a> {
+    script: &'a Script,
+    words: &'a Words,
+}
+
+impl Serialize for StepForms<'_> {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_seq(steps(self.script).enumerate().map(|(index, step)| {
+            StepForm {
+                number: index + 1,
+                say: self.words.say(&step),
+                show: self
+                    .words
+                    .show(self.script.plan().knot(), &step)
+                    .to_string(),
+                what: WhatForm::of(&step),
+            }
+        }))
+    }
+}
+
+#[derive(Serialize)]
+struct StepForm {
+    number: usize,
+    #[serde(flatten)]
+    what: WhatForm,
+    say: String,
+    show: String,
+}
+
+#[derive(Serialize)]
+#[serde(tag = "kind", rename_all = "lowercase")]
+enum WhatForm {
+    Begin {
+        pass: u16,
+        strand: u16,
+        at: PinForm,
+    },
+    Follow {
+        pass: u16,
+        strand: u16,
+        at: PinForm,
+        side: &'static str,
+    },
+    Lay(LayForm),
+    Check {
+        pass: u16,
+        strand: u16,
+        leg: u16,
+        cords: u16,
+    },
+    Finish,
+}
+
+#[derive(Serialize)]
+struct LayForm {
+    pass: u16,
+    strand: u16,
+    leg: u16,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    part: Option<u16>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    parts: Option<u16>,
+    from: PinForm,
+    to: PinForm,
+    heading: &'static str,
+    turns: u16,
+    crossings: Vec<CrossingForm>,
+    side: Option<&'static str>,
+}
+
+#[derive(Serialize)]
+struct CrossingForm {
+    row: u16,
+    over: bool,
+    cords: u16,
+    of: LegForm,
+}
+
+#[derive(Serialize)]
+struct LegForm {
+    from: PinForm,
+    to: PinForm,
+}
+
+#[derive(Serialize)]
+struct PinForm {
+    rim: &'static str,
+    pin: u16,
+}
+
+impl WhatForm {
+    fn of(step: &Step) -> Self {
+        match &step.what {
+            What::Begin(begin) => {
+                let at = PinForm::of(Pin::bottom(begin.pin));
+                Self::Begin {
+                    pass: 1,
+                    strand: begin.strand,
+                    at,
+                }
+            }
+            What::Follow(follow) => Self::Follow {
+                pass: follow.pass,
+                strand: follow.strand,
+                at: PinForm::of(Pin::bottom(follow.pin)),
+                side: side(follow.side),
+            },
+            What::Lay(lay) => Self::Lay(LayForm::of(lay)),
+            What::Check(check) => Self::Check {
+                pass: check.after.pass,
+                strand: check.after.strand,
+                leg: check.after.leg,
+                cords: check.cords,
+            },
+            What::Finish(_) => Self::Finish,
+        }
+    }
+}
+
+impl LayForm {
+    fn of(lay: &Lay) -> Self {
+        let in_parts = lay.parts > 1;
+        Self {
+            pass: lay.turn.pass,
+            strand: lay.turn.strand,
+            leg: lay.turn.leg,
+            part: in_parts.then_some(lay.part),
+            parts: in_parts.then_some(lay.parts),
+            from: PinForm::of(lay.leg.from),
+            to: PinForm::of(lay.leg.to),
+            heading: match lay.leg.heading() {
+                Heading::Rising => "rising",
+                Heading::Falling => "falling",
+            },
+            turns: lay.turns,
+            crossings: lay.crossings.iter().map(CrossingForm::of).collect(),
+            side: lay.side.map(side),
+        }
+    }
+}
+
+impl CrossingForm {
+    fn of(crossing: &Crossing) -> Self {
+        let Leg { from, to, .. } = crossing.of;
+        Self {
+            row: crossing.row,
+            over: crossing.over,
+            cords: crossing.cords,
+            of: LegForm {
+                from: PinForm::of(from),
+                to: PinForm::of(to),
+            },
+        }
+    }
+}
+
+impl PinForm {
+    fn of(pin: Pin) -> Self {
+        let rim = match pin.rim {
+            Rim::Bottom => "bottom",
+            Rim::Top => "top",
+        };
+        Self {
+            rim,
+            pin: pin.number,
+        }
+    }
+}
+
+fn side(side: Side) -> &'static str {
+    match side {
+        Side::Right => "right",
+        Side::Left => "left",
+    }
+}

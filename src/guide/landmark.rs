@@ -1,0 +1,129 @@
+//! Where the hand is when a long leg is told in parts.
+
+use crate::knot::{Heading, Knot, Leg, Pin, Rim};
+
+/// How much of the way from rim to rim lies behind the hand, to the nearest word.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Share {
+    /// Less than an eighth.
+    Little,
+    /// About a quarter.
+    Quarter,
+    /// About a third.
+    Third,
+    /// About half.
+    Half,
+    /// About two thirds.
+    TwoThirds,
+    /// About three quarters.
+    ThreeQuarters,
+    /// More than seven eighths.
+    Most,
+}
+
+/// Where the cord has got to, seen on the tube.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub struct Landmark {
+    /// The last row of crossings that was passed, counted from the bottom.
+    pub row: u16,
+    /// How much of the leg lies behind.
+    pub share: Share,
+    /// The pin passed last on the rim that is nearer, seen straight up or down the tube.
+    pub past: Pin,
+    /// Whole turns of the tube made since the leg began.
+    pub turns: u16,
+}
+
+impl Landmark {
+    /// The landmark on `leg` just past `row`.
+    pub fn on(knot: &Knot, leg: Leg, row: u16) -> Self {
+        let (leads, bights) = (knot.leads(), u32::from(knot.bights()));
+        let behind = match leg.heading() {
+            Heading::Rising => row,
+            Heading::Falling => leads - row,
+        };
+        let stagger = u32::from(knot.is_staggered());
+        let start =
+            2 * u32::from(leg.from.number - 1) + if leg.from.rim == Rim::Top { stagger } else { 0 };
+        let here = start + u32::from(behind);
+        let rim = if 2 * row <= leads {
+            Rim::Bottom
+        } else {
+            Rim::Top
+        };
+        // Half pitches from the rim's first pin. A whole turn is added so as not to fall below
+        // zero where the staggered top pins begin.
+        let from_first = here + 2 * bights - if rim == Rim::Top { stagger } else { 0 };
+        #[expect(
+            clippy::cast_possible_truncation,
+            reason = "below `bights`, which fits"
+        )]
+        let past = Pin {
+            rim,
+            number: (from_first / 2 % bights) as u16 + 1,
+        };
+        Self {
+            row,
+            share: Share::of(behind, leads),
+            past,
+            turns: behind / (2 * knot.bights()),
+        }
+    }
+}
+
+impl Share {
+    fn of(behind: u16, leads: u16) -> Self {
+        let [behind, leads] = [behind, leads].map(u32::from);
+        // Each word reaches half way to the next.
+        let is_below = |parts: u32, of: u32| behind * of < leads * parts;
+        if is_below(1, 8) {
+            Self::Little
+        } else if is_below(7, 24) {
+            Self::Quarter
+        } else if is_below(5, 12) {
+            Self::Third
+        } else if is_below(7, 12) {
+            Self::Half
+        } else if is_below(17, 24) {
+            Self::TwoThirds
+        } else if is_below(7, 8) {
+            Self::ThreeQuarters
+        } else {
+            Self::Most
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::knot::Weave;
+
+    #[test]
+    fn a_long_leg_passes_pins_and_turns() {
+        let knot = Knot::new(21, 4, Weave::default()).unwrap();
+        let leg = knot.leg(1, 1).unwrap();
+        let early = Landmark::on(&knot, leg, 4);
+        assert_eq!(
+            (early.past, early.turns, early.share),
+            (Pin::bottom(3), 0, Share::Quarter)
+        );
+        // Half pitch 17 of 8 a turn: two turns made; the staggered top pin 1 stands at 1.
+        let late = Landmark::on(&knot, leg, 17);
+        assert_eq!(
+            (late.past, late.turns, late.share),
+            (Pin::top(1), 2, Share::ThreeQuarters)
+        );
+    }
+
+    #[test]
+    fn a_falling_leg_counts_its_way_from_the_top() {
+        let knot = Knot::new(9, 4, Weave::default()).unwrap();
+        let leg = knot.leg(1, 2).unwrap();
+        assert_eq!(leg.from, Pin::top(1));
+        // From half pitch 9, four rows on: 13, five past a whole turn of 8.
+        let landmark = Landmark::on(&knot, leg, 5);
+        assert_eq!((landmark.past, landmark.turns), (Pin::top(3), 0));
+        assert_eq!(landmark.share, Share::Half);
+    }
+}

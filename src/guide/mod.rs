@@ -1,0 +1,18 @@
+//! What the tyer chose, and every step that follows from it.
+//!
+//! A [`Plan`] is all that was chosen. A [`Script`] knows every step of it and keeps none: a
+//! step is worked out from its [`Place`], and so are the next and the one before. A place
+//! names the leg and the crossing, not the number of a step, so it means the same when the
+//! tyer changes how much is told at once.
+
+mod landmark;
+mod place;
+mod plan;
+mod script;
+mod step;
+
+pub use landmark::{Landmark, Share};
+pub use place::{Phase, Place};
+pub use plan::Plan;
+pub use script::{AtOnce, Progress, Script};
+pub use step::{Begin, Check, Finish, Follow, Landing, Lay, Step, What};

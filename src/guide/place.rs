@@ -1,0 +1,88 @@
+//! Where the tyer is.
+
+use crate::knot::Turn;
+
+/// A part of the job.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Phase {
+    /// The first pass: laying a strand's cord pin to pin.
+    Lead,
+    /// A later pass alongside the first.
+    Follow,
+    /// A look at what should be there, after the leg that the place names.
+    Check,
+    /// The knot is laid.
+    Finish,
+}
+
+/// A place in the job that stays the same when it is told in other words or other portions.
+///
+/// In [`Phase::Lead`] and [`Phase::Follow`] leg 0 is the beginning of that strand's pass,
+/// and `crossing` counts the crossings of the leg that were told before.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub struct Place {
+    /// The part of the job.
+    pub phase: Phase,
+    /// 1 is the lead pass.
+    pub pass: u16,
+    /// 1 … strands.
+    pub strand: u16,
+    /// 1 … legs per strand, or 0 at the beginning.
+    pub leg: u16,
+    /// Crossings of this leg that lie behind the hand.
+    pub crossing: u16,
+}
+
+impl Place {
+    /// The beginning of a strand's pass.
+    pub const fn begin(pass: u16, strand: u16) -> Self {
+        Self {
+            phase: Self::laying_phase(pass),
+            pass,
+            strand,
+            leg: 0,
+            crossing: 0,
+        }
+    }
+
+    /// The first part of a leg.
+    pub const fn lay(turn: Turn) -> Self {
+        let Turn { pass, strand, leg } = turn;
+        Self {
+            phase: Self::laying_phase(pass),
+            pass,
+            strand,
+            leg,
+            crossing: 0,
+        }
+    }
+
+    /// The look at the work after a leg.
+    pub const fn check(turn: Turn) -> Self {
+        let Turn { pass, strand, leg } = turn;
+        Self {
+            phase: Phase::Check,
+            pass,
+            strand,
+            leg,
+            crossing: 0,
+        }
+    }
+
+    /// The leg that the place names; leg 0 at the beginning of a pass.
+    pub const fn turn(self) -> Turn {
+        Turn {
+            pass: self.pass,
+            strand: self.strand,
+            leg: self.leg,
+        }
+    }
+
+    const fn laying_phase(pass: u16) -> Phase {
+        if pass == 1 {
+            Phase::Lead
+        } else {
+            Phase::Follow
+        }
+    }
+}

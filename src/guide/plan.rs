@@ -1,0 +1,74 @@
+//! Everything the tyer chose.
+
+use crate::knot::{Hand, Knot, KnotError, Laying, Order, Quantity, Side, Weave};
+
+/// The knot, its passes, and how the tyer works.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Plan {
+    laying: Laying,
+    /// The side of the cord already there that a follower keeps to.
+    pub side: Side,
+    /// Which way round the tube the tyer works.
+    pub hand: Hand,
+}
+
+impl Plan {
+    /// A plan for `knot` in `passes`, laid pass by pass.
+    ///
+    /// # Errors
+    /// [`KnotError::OutOfRange`] when `passes` is out of bounds.
+    pub fn new(knot: Knot, passes: u16, side: Side, hand: Hand) -> Result<Self, KnotError> {
+        Ok(Self {
+            laying: Laying::new(knot, passes, Order::default())?,
+            side,
+            hand,
+        })
+    }
+
+    /// Reads a plan from the four texts that name a knot: leads, bights, passes, weave.
+    ///
+    /// # Errors
+    /// The first [`KnotError`] met, in the order of the arguments.
+    pub fn read(leads: &str, bights: &str, passes: &str, weave: &str) -> Result<Self, KnotError> {
+        let leads = Quantity::Leads.parse(leads)?;
+        let bights = Quantity::Bights.parse(bights)?;
+        let passes = if passes.trim().is_empty() {
+            1
+        } else {
+            Quantity::Passes.parse(passes)?
+        };
+        let weave = if weave.trim().is_empty() {
+            Weave::default()
+        } else {
+            Weave::parse(weave)?
+        };
+        Self::new(
+            Knot::new(leads, bights, weave)?,
+            passes,
+            Side::default(),
+            Hand::default(),
+        )
+    }
+
+    /// The same plan for a follower on this side.
+    #[must_use]
+    pub fn with_side(self, side: Side) -> Self {
+        Self { side, ..self }
+    }
+
+    /// The same plan for a tyer of this hand.
+    #[must_use]
+    pub fn with_hand(self, hand: Hand) -> Self {
+        Self { hand, ..self }
+    }
+
+    /// The knot.
+    pub const fn knot(&self) -> &Knot {
+        self.laying.knot()
+    }
+
+    /// The knot with its passes and the order of laying them.
+    pub const fn laying(&self) -> &Laying {
+        &self.laying
+    }
+}

@@ -1,0 +1,80 @@
+//! What can go wrong, in one sentence that says what is wrong, what is allowed, what to try.
+
+use fluent::{FluentArgs, fluent_args};
+
+use super::args::Selector;
+use super::{UnknownLanguage, Words};
+use crate::knot::{KnotError, Quantity};
+
+impl Words {
+    /// The sentence for a knot that can't be built.
+    pub fn knot_error(&self, error: &KnotError) -> String {
+        match error {
+            KnotError::NotANumber { quantity, given } => {
+                self.text("knot-not-a-number", &quantity_args(*quantity, given))
+            }
+            KnotError::OutOfRange { quantity, given } => {
+                self.text("knot-out-of-range", &quantity_args(*quantity, given))
+            }
+            KnotError::WeaveUnreadable { given } => self.text(
+                "knot-weave-unreadable",
+                &fluent_args! { "given" => given.as_str() },
+            ),
+            KnotError::RunTooLong { given, rows } => {
+                let args = fluent_args! {
+                    "given" => given.as_str(), "rows" => *rows, "leads" => *rows + 1,
+                };
+                self.text("knot-run-too-long", &args)
+            }
+            KnotError::CodeLength { letters, rows } => {
+                let args = fluent_args! {
+                    "letters" => *letters, "rows" => *rows, "leads" => *rows + 1,
+                };
+                self.text("knot-code-length", &args)
+            }
+        }
+    }
+
+    /// The sentence for a count that was not given at all.
+    pub fn missing(&self, quantity: Quantity) -> String {
+        self.text("knot-missing", &quantity_args(quantity, ""))
+    }
+
+    /// The sentence for a choice that an option does not have. `allowed` are the ones it has.
+    pub fn choice_unknown(&self, option: &str, given: &str, allowed: &[&str]) -> String {
+        let args = fluent_args! {
+            "option" => option, "given" => given, "allowed" => allowed.join(", "),
+            "example" => allowed.first().copied().unwrap_or_default(),
+        };
+        self.text("choice-unknown", &args)
+    }
+
+    /// The sentence for a language that is not there.
+    pub fn language_unknown(&self, error: &UnknownLanguage) -> String {
+        let known: Vec<String> = Self::known().iter().map(ToString::to_string).collect();
+        let args = fluent_args! {
+            "given" => error.given.as_str(), "known" => known.join(", "),
+            "example" => known.first().map_or("en", String::as_str),
+        };
+        self.text("language-unknown", &args)
+    }
+
+    /// A message without arguments, or with texts only: file names, reasons, what was typed.
+    pub fn plainly(&self, id: &str, texts: &[(&'static str, &str)]) -> String {
+        let args: FluentArgs = texts.iter().map(|(name, text)| (*name, *text)).collect();
+        self.text(id, &args)
+    }
+}
+
+fn quantity_args(quantity: Quantity, given: &str) -> FluentArgs<'_> {
+    let bounds = quantity.bounds();
+    let example = match quantity {
+        Quantity::Leads => 5,
+        Quantity::Bights => 6,
+        Quantity::Passes => 2,
+    };
+    fluent_args! {
+        "quantity" => quantity.selector(), "given" => given,
+        "least" => *bounds.start(), "most" => *bounds.end(), "example" => example,
+    }
+}

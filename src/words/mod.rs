@@ -1,0 +1,15 @@
+//! The words: one whole Fluent message for each kind of step and channel, from `i18n/<tag>/`.
+//!
+//! Only numbers and selectors go into a message, never words of another one. What is made of
+//! several sentences, such as a leg with its crossings, is those sentences one after the
+//! other, in the order of the hands.
+
+mod args;
+mod errors;
+mod language;
+mod saying;
+mod screens;
+mod showing;
+
+pub use language::{UnknownLanguage, Words};
+pub use showing::{Mark, Shown};
