@@ -49,4 +49,5 @@ at-once-unreadable = --at-once takes a number of crossings from 1 to 999, or “
 
 app-no-display = There is no display to open a window on: start Marlinspeak from a desktop session, or use “marlinspeak steps” in the terminal.
 app-window-failed = The window could not be opened ({ $reason }): start Marlinspeak from a desktop session, or use “marlinspeak steps” in the terminal.
+app-fault = Marlinspeak has stopped because of a fault in it ({ $reason }): start it again and take the tie up where it was saved.
 output-failed = The output could not be written ({ $reason }): check where it goes and try again.

@@ -66,14 +66,14 @@ start-offer-say = A tie is waiting: { $leads } lead, { $bights } bight, { $laid 
 # Spoken when it opens with none.
 start-empty-say = No tie is waiting. Press the space bar to begin { $leads } lead, { $bights } bight, or type another knot.
 
-start-keys-waiting = Space takes up the newest tie    Tab goes to the form    F1 help    Ctrl Q quits
-start-keys-form = Tab moves on    Enter begins this tie    Esc leaves the form
-start-keys-empty = Space begins this tie    Tab goes to the form    Ctrl Q quits
+start-keys-waiting = Space takes up the newest tie · Tab goes to the form · Ctrl Q quits
+start-keys-form = Tab moves on · Enter begins this tie · Esc leaves the form
+start-keys-empty = Space begins this tie · Tab goes to the form · Ctrl Q quits
 
 ## The tying screen
 
-tying-keys = Space next    ← back    R again    Esc leave
-tying-keys-done = ← back    R again    Esc leave
+tying-keys = Space next · ← back · R again · Esc leave
+tying-keys-done = ← back · R again · Esc leave
 
 ## What the app has to report
 
@@ -84,6 +84,6 @@ focus-lost = Another window has the keys. Click here before you press on.
 # A tie file that was set aside.
 trouble-damaged = The file { $file } could not be read and was put aside as { $aside }; nothing in it was changed.
 trouble-restored = The file { $file } was damaged and was put aside as { $aside }; the copy from the step before it is used.
-trouble-newer = The file { $file } was written by a newer Marlinspeak (version { $version }; this one reads up to { $known }) and is left alone: use the newer program for it.
-trouble-io = The ties could not be read ({ $reason }): check the folder { $folder }.
+trouble-newer = The file { $file } was written by a newer Marlinspeak ({ $reason }) and is left alone: use the newer program for it.
+trouble-io = The ties could not be reached ({ $reason }): see that the folder is there and not full, then try again.
 trouble-in-use = This tie is open in another window or terminal: go on there, or close it and try again.

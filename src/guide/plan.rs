@@ -25,6 +25,11 @@ impl Plan {
         })
     }
 
+    /// A plan for what is laid in this way.
+    pub const fn of(laying: Laying, side: Side, hand: Hand) -> Self {
+        Self { laying, side, hand }
+    }
+
     /// Reads a plan from the four texts that name a knot: leads, bights, passes, weave.
     ///
     /// # Errors

@@ -11,7 +11,7 @@ use crate::guide::{Lay, Script, Step, What};
 use crate::knot::Knot;
 
 /// A step on the screen.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Shown {
     /// Phase and progress, above the line: "Lead pass, leg 7 of 12".
     pub phase: String,

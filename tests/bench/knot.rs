@@ -1,0 +1,109 @@
+//! How quickly the largest knots are told: `cargo bench --bench knot`.
+//!
+//! Held to: at most 20 ns a crossing when every leg is told in turn, and less than 1 ms to set a
+//! knot up. First the two figures are printed beside the floor, a bare loop that counts as many
+//! crossings in the same run; then the benchmarks proper.
+
+use std::hint::black_box;
+use std::sync::atomic::{AtomicU32, Ordering};
+use std::time::{Duration, Instant};
+
+use divan::Bencher;
+use divan::counter::ItemsCount;
+use marlinspeak::knot::{Knot, Laying, Order, Turn, Weave};
+
+/// Leads and bights of the largest knots: one strand, one strand with staggered pins, many
+/// strands, and long legs round few pins.
+const LARGEST: [(u16, u16); 4] = [(998, 999), (999, 998), (999, 999), (999, 2)];
+
+fn main() {
+    for knot in LARGEST {
+        compare_with_floor(knot);
+    }
+    divan::main();
+}
+
+fn laying((leads, bights): (u16, u16), passes: u16) -> Laying {
+    let knot = Knot::new(leads, bights, Weave::default()).expect("within bounds");
+    Laying::new(knot, passes, Order::default()).expect("within bounds")
+}
+
+/// Tells every leg of the tie in turn; gives back how many crossings there were.
+fn tell_all(laying: &Laying) -> u32 {
+    let turns = (0..laying.legs()).filter_map(|before| laying.turn(before));
+    let crossings = turns.flat_map(|turn| laying.crossings(turn));
+    crossings.map(black_box).fold(0, |told, _| told + 1)
+}
+
+/// Counts as many crossings, row after row of leg after leg, and does nothing else.
+fn count_all(laying: &Laying) -> u32 {
+    let legs = 0..laying.legs() / 2;
+    let rows = legs.flat_map(|_| 1..=laying.knot().rows());
+    rows.map(black_box).fold(0, |counted, _| counted + 1)
+}
+
+fn compare_with_floor((leads, bights): (u16, u16)) {
+    let laying = laying((leads, bights), 1);
+    let crossings = laying.knot().crossings();
+    assert_eq!(tell_all(&laying), crossings);
+    assert_eq!(count_all(&laying), crossings);
+    let each = |total: Duration| total.as_secs_f64() * 1e9 / f64::from(crossings);
+    let told = each(quickest(|| tell_all(&laying)));
+    let floor = each(quickest(|| count_all(&laying)));
+    let set_up = quickest(|| Knot::new(leads, bights, Weave::default()));
+    println!(
+        "{leads} lead {bights} bight: {told:.2} ns a crossing, floor {floor:.2} ns, ratio {:.1}; \
+         set up in {set_up:.1?}",
+        told / floor
+    );
+}
+
+/// The shortest of many runs, since anything else on the machine only makes one longer.
+fn quickest<T>(run: impl Fn() -> T) -> Duration {
+    let time = || {
+        let start = Instant::now();
+        black_box(run());
+        start.elapsed()
+    };
+    (0..25).map(|_| time()).min().unwrap_or_default()
+}
+
+#[divan::bench(args = LARGEST)]
+fn every_leg_in_turn(bencher: Bencher, knot: (u16, u16)) {
+    let laying = laying(knot, 1);
+    bencher
+        .counter(ItemsCount::new(laying.knot().crossings()))
+        .bench(|| tell_all(black_box(&laying)));
+}
+
+#[divan::bench(args = LARGEST)]
+fn floor(bencher: Bencher, knot: (u16, u16)) {
+    let laying = laying(knot, 1);
+    bencher
+        .counter(ItemsCount::new(laying.knot().crossings()))
+        .bench(|| count_all(black_box(&laying)));
+}
+
+/// Any one leg of the last pass, as after a press of *back* or the return to a saved place.
+#[divan::bench(args = LARGEST)]
+fn one_leg_at_random(bencher: Bencher, knot: (u16, u16)) {
+    let laying = laying(knot, 9);
+    let places = AtomicU32::new(0);
+    bencher
+        .counter(ItemsCount::new(laying.knot().rows()))
+        .with_inputs(|| {
+            // Steps of the golden section of the range scatter evenly over it.
+            let place = places.fetch_add(0x9E37_79B9, Ordering::Relaxed);
+            let turn = laying.turn(place % laying.legs());
+            Turn {
+                pass: 9,
+                ..turn.expect("within the tie")
+            }
+        })
+        .bench_values(|turn| laying.crossings(turn).map(black_box).count());
+}
+
+#[divan::bench(args = LARGEST)]
+fn set_up(bencher: Bencher, (leads, bights): (u16, u16)) {
+    bencher.bench(|| Knot::new(black_box(leads), black_box(bights), Weave::default()));
+}

@@ -1,0 +1,330 @@
+//! Laws of the trade and of the braid that hold for every knot.
+
+#[path = "support/lattice.rs"]
+mod lattice;
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use marlinspeak::knot::{Heading, Knot, Laying, Leg, Order, Pin, Rim, Turn, Weave};
+use proptest::prelude::*;
+
+use lattice::Pattern;
+
+fn knot(leads: u16, bights: u16) -> Knot {
+    Knot::new(leads, bights, Weave::default()).unwrap()
+}
+
+/// Every knot of up to 60 leads and 60 bights.
+fn all_knots() -> impl Iterator<Item = Knot> {
+    (2..=60).flat_map(|leads| (2..=60).map(move |bights| knot(leads, bights)))
+}
+
+fn bottom_pins(knot: &Knot) -> impl Iterator<Item = Pin> + use<> {
+    (1..=knot.bights()).map(Pin::bottom)
+}
+
+/// The legs from `pin` until the cord is back there, each leaving where the last one landed.
+fn walk(knot: &Knot, pin: Pin) -> Vec<Leg> {
+    let mut legs = vec![knot.leg_from(pin)];
+    while legs[legs.len() - 1].to != pin {
+        legs.push(knot.leg_from(legs[legs.len() - 1].to));
+    }
+    legs
+}
+
+/// Turns of a tie in the order they are laid.
+fn turns(laying: &Laying) -> impl Iterator<Item = Turn> + '_ {
+    (0..laying.legs()).map(|before| laying.turn(before).unwrap())
+}
+
+fn common_divisor(one: u16, other: u16) -> u16 {
+    (1..=one.min(other))
+        .rfind(|divisor| one.is_multiple_of(*divisor) && other.is_multiple_of(*divisor))
+        .unwrap()
+}
+
+/// Ashley's law of the common divisor (*The Ashley Book of Knots*, ch. 17): one strand exactly
+/// when leads and bights share no factor, otherwise as many as their greatest common divisor.
+#[test]
+fn strands_are_the_common_divisor_of_leads_and_bights() {
+    for knot in all_knots() {
+        let strands = common_divisor(knot.leads(), knot.bights());
+        let mut walked = BTreeSet::new();
+        for pin in bottom_pins(&knot) {
+            let mut pins: Vec<_> = walk(&knot, pin).iter().map(|leg| leg.from).collect();
+            pins.sort();
+            walked.insert(pins);
+        }
+        let (leads, bights) = (knot.leads(), knot.bights());
+        assert_eq!(walked.len(), usize::from(strands), "{leads}×{bights}");
+        assert_eq!(knot.strands(), strands, "{leads}×{bights}");
+        assert_eq!(walked.iter().flatten().count(), 2 * usize::from(bights));
+    }
+}
+
+#[test]
+fn a_leg_is_the_same_by_number_and_by_walking() {
+    for knot in all_knots() {
+        for strand in 1..=knot.strands() {
+            let walked = walk(&knot, Pin::bottom(strand));
+            assert_eq!(walked.len(), usize::from(knot.legs_per_strand()));
+            for (leg, number) in walked.into_iter().zip(1..) {
+                assert_eq!((leg.strand, leg.number), (strand, number));
+                assert_eq!(knot.leg(strand, number), Some(leg));
+                assert_eq!(knot.leg_to(leg.to), leg);
+            }
+            assert_eq!(knot.leg(strand, 0), None);
+            assert_eq!(knot.leg(strand, knot.legs_per_strand() + 1), None);
+        }
+        assert_eq!(knot.leg(0, 1), None);
+        assert_eq!(knot.leg(knot.strands() + 1, 1), None);
+    }
+}
+
+/// Top pins straight above the bottom ones for even leads, half a pitch on for odd: *common
+/// practice, no source*. Every leg then covers as many half pitches as there are leads.
+#[test]
+fn top_pins_are_straight_for_even_leads_and_staggered_for_odd() {
+    for knot in all_knots() {
+        let (leads, round) = (knot.leads(), 2 * knot.bights());
+        let half_pitch = |pin: Pin, staggered: bool| {
+            2 * (pin.number - 1) + u16::from(pin.rim == Rim::Top && staggered)
+        };
+        let lands_right = |staggered: bool| {
+            let pins = bottom_pins(&knot).flat_map(|pin| [pin, Pin::top(pin.number)]);
+            pins.map(|pin| knot.leg_from(pin)).all(|leg| {
+                let landing = (half_pitch(leg.from, staggered) + leads) % round;
+                half_pitch(leg.to, staggered) == landing && leg.from.rim != leg.to.rim
+            })
+        };
+        assert!(lands_right(leads % 2 == 1), "{leads}×{}", knot.bights());
+        assert!(!lands_right(leads % 2 == 0), "{leads}×{}", knot.bights());
+        assert_eq!(knot.is_staggered(), leads % 2 == 1);
+    }
+}
+
+#[test]
+fn crossings_are_bights_times_leads_less_one() {
+    for knot in all_knots() {
+        let single = Laying::new(knot.clone(), 1, Order::default()).unwrap();
+        let met: usize = turns(&single)
+            .map(|turn| single.crossings(turn).count())
+            .sum();
+        let expected = u32::from(knot.bights()) * u32::from(knot.leads() - 1);
+        assert_eq!(met, expected as usize);
+        assert_eq!(knot.crossings(), expected);
+    }
+}
+
+#[test]
+fn a_leg_makes_a_whole_turn_for_every_two_leads_a_bight() {
+    for knot in all_knots() {
+        let whole_turns =
+            (1..=knot.leads()).filter(|half_pitch| half_pitch % (2 * knot.bights()) == 0);
+        assert_eq!(usize::from(knot.turns()), whole_turns.count());
+    }
+}
+
+/// The lengths of the runs of overs and unders round each strand, both rims included, as the
+/// second pass meets them: it crosses every cord there is.
+fn runs(knot: &Knot) -> BTreeSet<usize> {
+    let doubled = Laying::new(knot.clone(), 2, Order::PassByPass).unwrap();
+    let mut lengths = BTreeSet::new();
+    for strand in 1..=knot.strands() {
+        let mut overs: Vec<bool> = (1..=knot.legs_per_strand())
+            .flat_map(|leg| {
+                doubled.crossings(Turn {
+                    pass: 2,
+                    strand,
+                    leg,
+                })
+            })
+            .map(|crossing| crossing.over)
+            .collect();
+        assert_eq!(
+            overs.len(),
+            usize::from(knot.legs_per_strand() * knot.rows())
+        );
+        // Begin where a run begins.
+        let change = overs
+            .windows(2)
+            .position(|pair| pair[0] != pair[1])
+            .unwrap();
+        overs.rotate_left(change + 1);
+        lengths.extend(overs.chunk_by(|one, next| one == next).map(<[bool]>::len));
+    }
+    lengths
+}
+
+/// Derived and brute-forced to the same bounds in the project's account of the trade.
+#[test]
+fn over_n_under_n_is_even_exactly_when_n_divides_leads_less_one() {
+    for leads in 2..=25 {
+        for bights in 2..=25 {
+            for run in 1..=4.min(leads - 1) {
+                let knot = Knot::new(leads, bights, Weave::Run(run)).unwrap();
+                let is_even = runs(&knot) == BTreeSet::from([usize::from(run)]);
+                assert_eq!(is_even, (leads - 1) % run == 0, "{leads}×{bights} by {run}");
+                assert_eq!(knot.is_even(), is_even, "{leads}×{bights} by {run}");
+            }
+        }
+    }
+}
+
+/// Holds every leg of a tie against the same knot tied on graph paper.
+fn assert_as_on_paper(laying: &Laying) {
+    let knot = laying.knot();
+    let rising_over = |row: usize| match knot.weave() {
+        Weave::Run(run) => ((row - 1) / usize::from(*run)).is_multiple_of(2),
+        Weave::Rows(code) => code[row - 1],
+    };
+    let pattern = Pattern {
+        leads: knot.leads().into(),
+        bights: knot.bights().into(),
+        passes: laying.passes().into(),
+        strand_by_strand: laying.order() == Order::StrandByStrand,
+        rising_over: &rising_over,
+    };
+    let plain = |pin: Pin| (pin.rim == Rim::Top, usize::from(pin.number));
+    let mut order = turns(laying);
+    pattern.tie(|laid| {
+        let turn = order.next().unwrap();
+        assert_eq!(
+            [turn.pass, turn.strand, turn.leg].map(usize::from),
+            laid.turn
+        );
+        let leg = laying.leg(turn).unwrap();
+        assert_eq!((plain(leg.from), plain(leg.to)), (laid.from, laid.to));
+        let met: Vec<_> = laying
+            .crossings(turn)
+            .map(|met| {
+                let (from, to) = (plain(met.of.from), plain(met.of.to));
+                (met.row.into(), met.over, met.cords.into(), from, to)
+            })
+            .collect();
+        assert_eq!(met, laid.met, "{turn:?}");
+    });
+    assert_eq!(order.next(), None);
+}
+
+#[test]
+fn the_largest_knots_are_as_on_paper() {
+    for (leads, bights, passes) in [(999, 998, 1), (999, 2, 9), (2, 999, 9), (998, 4, 9)] {
+        assert_as_on_paper(&Laying::new(knot(leads, bights), passes, Order::default()).unwrap());
+    }
+}
+
+prop_compose! {
+    /// Any tie of up to 60 leads, 60 bights and 4 passes, in any weave and either order.
+    fn any_tie()(leads in 2..=60_u16, bights in 2..=60_u16)(
+        bights in Just(bights),
+        leads in Just(leads),
+        weave in prop_oneof![
+            (1..leads).prop_map(Weave::Run),
+            prop::collection::vec(any::<bool>(), usize::from(leads - 1))
+                .prop_map(|code| Weave::Rows(code.into())),
+        ],
+        passes in 1..=4_u16,
+        order in prop_oneof![Just(Order::PassByPass), Just(Order::StrandByStrand)],
+    ) -> Laying {
+        Laying::new(Knot::new(leads, bights, weave).unwrap(), passes, order).unwrap()
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 64, failure_persistence: None, ..Default::default() })]
+
+    #[test]
+    fn every_tie_is_as_on_paper(tie in any_tie()) {
+        assert_as_on_paper(&tie);
+    }
+
+    #[test]
+    fn the_lead_pass_meets_every_crossing_once_by_the_later_leg(tie in any_tie()) {
+        let mut crossings = BTreeSet::new();
+        for turn in turns(&tie).filter(|turn| turn.pass == 1) {
+            let own = (turn.strand, turn.leg);
+            for met in tie.crossings(turn) {
+                let other = (met.of.strand, met.of.number);
+                prop_assert!(other < own, "{turn:?} meets {met:?}");
+                prop_assert!(crossings.insert((other, own, met.row)), "{turn:?} meets {met:?}");
+            }
+        }
+        prop_assert_eq!(crossings.len(), tie.knot().crossings() as usize);
+    }
+
+    #[test]
+    fn the_whole_tie_crosses_every_cord_with_every_other(tie in any_tie()) {
+        let met: u32 = turns(&tie)
+            .flat_map(|turn| tie.crossings(turn))
+            .map(|crossing| u32::from(crossing.cords))
+            .sum();
+        let passes = u32::from(tie.passes());
+        prop_assert_eq!(met, tie.knot().crossings() * passes * passes);
+    }
+
+    #[test]
+    fn a_follower_goes_over_and_under_as_the_cord_it_follows(tie in any_tie()) {
+        let mut over = BTreeMap::new();
+        for turn in turns(&tie) {
+            for met in tie.crossings(turn) {
+                let first = *over.entry((turn.strand, turn.leg, met.row)).or_insert(met.over);
+                prop_assert_eq!(met.over, first, "{:?} row {}", turn, met.row);
+            }
+        }
+        let goes_over = |strand, number, row| {
+            let heading = if number % 2 == 1 { Heading::Rising } else { Heading::Falling };
+            (tie.knot().leg(strand, number).unwrap().heading() == heading)
+                && tie.knot().goes_over(heading, row)
+        };
+        for ((strand, number, row), over) in over {
+            prop_assert_eq!(goes_over(strand, number, row), over);
+        }
+    }
+
+    #[test]
+    fn a_pass_leaves_its_number_of_cords_everywhere(tie in any_tie()) {
+        let knot = tie.knot();
+        let mut cords = BTreeMap::new();
+        for turn in turns(&tie) {
+            let leg = tie.leg(turn).unwrap();
+            prop_assert_eq!(tie.cords_of(leg, turn), turn.pass - 1);
+            if turn.leg == 1 {
+                for pin in bottom_pins(knot).flat_map(|pin| [pin, Pin::top(pin.number)]) {
+                    let laid = cords.get(&pin).copied().unwrap_or(0);
+                    prop_assert_eq!(tie.cords_of(knot.leg_from(pin), turn), laid);
+                    if tie.order() == Order::PassByPass && turn.strand == 1 {
+                        prop_assert_eq!(laid, turn.pass - 1);
+                    }
+                }
+            }
+            *cords.entry(leg.from).or_insert(0) += 1;
+        }
+        prop_assert_eq!(cords.len(), 2 * usize::from(knot.bights()));
+        prop_assert!(cords.values().all(|laid| *laid == tie.passes()));
+    }
+
+    #[test]
+    fn a_weave_is_even_exactly_when_all_its_runs_are_alike(tie in any_tie()) {
+        prop_assert_eq!(tie.knot().is_even(), runs(tie.knot()).len() == 1);
+    }
+
+    #[test]
+    fn a_turn_and_the_legs_before_it_tell_each_other(tie in any_tie()) {
+        let rank = |turn: Turn| match tie.order() {
+            Order::PassByPass => (turn.pass, turn.strand, turn.leg),
+            Order::StrandByStrand => (turn.strand, turn.pass, turn.leg),
+        };
+        let mut last = None;
+        for (turn, before) in turns(&tie).zip(0..) {
+            prop_assert_eq!(tie.legs_before(turn), before);
+            prop_assert!(tie.leg(turn).is_some());
+            prop_assert!(last < Some(rank(turn)), "{turn:?} is out of order");
+            last = Some(rank(turn));
+        }
+        prop_assert_eq!(tie.turn(tie.legs()), None);
+        let strand = 1;
+        prop_assert_eq!(tie.leg(Turn { pass: tie.passes() + 1, strand, leg: 1 }), None);
+        prop_assert_eq!(tie.leg(Turn { pass: 0, strand, leg: 1 }), None);
+    }
+}
