@@ -1,7 +1,10 @@
 //! A second pair of hands for people who tie ring knots (Turk's heads) on a pinned tube.
 
+pub mod app;
 pub mod cli;
 pub mod guide;
 pub mod knot;
 pub mod pedal;
+pub mod shelf;
+pub mod voice;
 pub mod words;

@@ -2,15 +2,38 @@
 
 use std::process::ExitCode;
 
-use marlinspeak::cli::{self, Request};
+use marlinspeak::app::{self, Failure};
+use marlinspeak::cli::{self, Complaint, Request};
+use marlinspeak::words::Words;
 
 fn main() -> ExitCode {
-    match cli::run() {
-        Ok((Request::Done(code), _)) => code,
-        Ok((Request::Open(_plan), _words)) => ExitCode::SUCCESS,
+    match run() {
+        Ok(code) => code,
         Err(complaint) => {
             eprintln!("{complaint}");
             complaint.code()
         }
     }
+}
+
+fn run() -> Result<ExitCode, Complaint> {
+    let (request, words) = cli::run()?;
+    match request {
+        Request::Done(code) => Ok(code),
+        Request::Open(plan) => {
+            // The app keeps the words; a failure needs some too.
+            let tag = words.tag().to_string();
+            app::run(words, plan).map_err(|failure| complaint(&failure, &tag))?;
+            Ok(ExitCode::SUCCESS)
+        }
+    }
+}
+
+fn complaint(failure: &Failure, tag: &str) -> Complaint {
+    let words = Words::load(Some(tag)).unwrap_or_else(|_| Words::english());
+    Complaint::failure(match failure {
+        Failure::NoDisplay => words.plainly("app-no-display", &[]),
+        Failure::NoWindow(reason) => words.plainly("app-window-failed", &[("reason", reason)]),
+        Failure::Fault(reason) => words.plainly("app-fault", &[("reason", reason)]),
+    })
 }

@@ -37,22 +37,9 @@ impl Plan {
     pub fn read(leads: &str, bights: &str, passes: &str, weave: &str) -> Result<Self, KnotError> {
         let leads = Quantity::Leads.parse(leads)?;
         let bights = Quantity::Bights.parse(bights)?;
-        let passes = if passes.trim().is_empty() {
-            1
-        } else {
-            Quantity::Passes.parse(passes)?
-        };
-        let weave = if weave.trim().is_empty() {
-            Weave::default()
-        } else {
-            Weave::parse(weave)?
-        };
-        Self::new(
-            Knot::new(leads, bights, weave)?,
-            passes,
-            Side::default(),
-            Hand::default(),
-        )
+        let passes = Quantity::Passes.parse(passes)?;
+        let knot = Knot::new(leads, bights, Weave::parse(weave)?)?;
+        Self::new(knot, passes, Side::default(), Hand::default())
     }
 
     /// The same plan for a follower on this side.

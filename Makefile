@@ -1,0 +1,67 @@
+# make run    builds Marlinspeak and opens it
+# make test   runs every test, the real window among them
+# make check  formatting, lints and documentation
+# make bench  speed and memory
+#
+# On Debian and its kin each target installs the system packages that it finds missing.
+
+CARGO ?= cargo
+SUDO := $(shell [ "$$(id -u)" = 0 ] || echo sudo)
+
+# To build: a C linker, the speech client's headers and what generates bindings from them.
+BUILD_PACKAGES := gcc libc6-dev pkg-config libspeechd-dev libclang-dev
+# To run: the speech service with a voice, and what a window needs.
+RUN_PACKAGES := speech-dispatcher speech-dispatcher-espeak-ng espeak-ng \
+	libx11-6 libx11-xcb1 libxcursor1 libxi6 libxrandr2 libxkbcommon0 libxkbcommon-x11-0 \
+	libwayland-client0 libwayland-cursor0
+# To test: a display without a screen, and hands for it.
+TEST_PACKAGES := xvfb xdotool xinput
+
+.PHONY: run test check bench snapshots build-packages run-packages test-packages
+
+run: run-packages
+	$(CARGO) run --release --locked
+
+test: test-packages
+	$(CARGO) test --locked --lib --bins --tests
+	$(CARGO) test --locked --doc
+
+check: build-packages
+	$(CARGO) fmt --check
+	$(CARGO) clippy --locked --all-targets -- -D warnings
+	RUSTDOCFLAGS="-D warnings" $(CARGO) doc --locked --no-deps --document-private-items
+
+bench: test-packages
+	$(CARGO) bench --locked
+
+# Writes the hashes of the pictured screens anew. Look at the screens before committing them.
+snapshots: build-packages
+	rm -f tests/data/snapshots/*.sha256
+	WRITE_SNAPSHOTS=1 $(CARGO) test --locked --test app looks
+
+# $(call need,PACKAGES): installs those that are missing.
+define need
+	@missing=""; \
+	if command -v dpkg-query >/dev/null; then \
+		for package in $(1); do \
+			dpkg-query -W -f='$${db:Status-Status}' $$package 2>/dev/null | grep -qx installed \
+				|| missing="$$missing $$package"; \
+		done; \
+		if [ -n "$$missing" ]; then \
+			echo "Installing$$missing"; \
+			$(SUDO) apt-get update -qq && \
+			$(SUDO) env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends $$missing; \
+		fi; \
+	else \
+		echo "This is not a Debian system: the Debian packages needed are $(1); see that their like are installed."; \
+	fi
+endef
+
+build-packages:
+	$(call need,$(BUILD_PACKAGES))
+
+run-packages: build-packages
+	$(call need,$(RUN_PACKAGES))
+
+test-packages: run-packages
+	$(call need,$(TEST_PACKAGES))

@@ -1,0 +1,168 @@
+//! What the screens work with: the voice, the shelf, and the thread that saves.
+
+use std::sync::Arc;
+use std::time::Duration;
+
+use jiff::Timestamp;
+
+use super::start::Waiting;
+use crate::guide::{AtOnce, Phase, Script};
+use crate::shelf::{Held, Keeper, Shelf, ShelfError, TakenUp, Tie, Trouble};
+use crate::voice::Speaker;
+
+/// How long leaving waits for the last save.
+pub const LAST_SAVE: Duration = Duration::from_secs(2);
+
+/// Speaks one text at a time; a new one cuts off the old.
+pub trait Speak {
+    /// Says this instead of whatever is being said.
+    fn say(&self, text: &str);
+    /// Says nothing more.
+    fn hush(&self);
+}
+
+impl Speak for Speaker {
+    fn say(&self, text: &str) {
+        Speaker::say(self, text);
+    }
+
+    fn hush(&self) {
+        Speaker::hush(self);
+    }
+}
+
+/// No voice at all.
+pub struct Mute;
+
+impl Speak for Mute {
+    fn say(&self, _: &str) {}
+
+    fn hush(&self) {}
+}
+
+/// The services behind the screens. Nothing here makes the window wait.
+pub struct Desk {
+    /// The voice.
+    pub voice: Box<dyn Speak>,
+    /// The ties; none when there is no folder for them.
+    pub shelf: Option<Shelf>,
+    /// What saves them.
+    pub keeper: Option<Arc<Keeper>>,
+}
+
+impl Desk {
+    /// Has the state of a tie saved.
+    pub fn keep(&self, tie: &Tie) {
+        if let Some(keeper) = &self.keeper {
+            keeper.keep(tie.clone());
+        }
+    }
+
+    /// Lets go of a tie when its last state is saved.
+    pub fn put_away(&self, held: Option<Held>) {
+        if let (Some(keeper), Some(held)) = (&self.keeper, held) {
+            keeper.put_away(held);
+        }
+    }
+
+    /// Falls silent and sees that everything is on disk.
+    pub fn close(&self) {
+        self.voice.hush();
+        if let Some(keeper) = &self.keeper {
+            keeper.flush(LAST_SAVE);
+        }
+    }
+}
+
+/// What lies on the shelf: ties still to be tied, newest first, and what is wrong with others.
+#[derive(Debug, Default)]
+pub struct Inventory {
+    /// Ties in progress.
+    pub waiting: Vec<Waiting>,
+    /// What could not be read.
+    pub troubles: Vec<Trouble>,
+}
+
+/// Looks through the shelf. Reads the disk: not for the thread of the window.
+///
+/// # Errors
+/// When the folder cannot be read.
+pub fn inventory(shelf: &Shelf, now: Timestamp) -> Result<Inventory, ShelfError> {
+    let listing = shelf.list()?;
+    let waiting = listing
+        .ties
+        .into_iter()
+        .filter_map(|tie| {
+            let (plan, place) = (tie.plan(), tie.stands_at());
+            let place = Script::new(plan.clone(), AtOnce::default()).settle(place?)?;
+            let days = now.duration_since(tie.touched).as_hours() / 24;
+            (place.phase != Phase::Finish).then_some(Waiting {
+                tie,
+                plan,
+                place,
+                days,
+            })
+        })
+        .collect();
+    Ok(Inventory {
+        waiting,
+        troubles: listing.troubles,
+    })
+}
+
+/// A tie in hand, and what keeps others off it.
+#[derive(Debug)]
+pub struct InHand {
+    /// The tie.
+    pub tie: Tie,
+    /// Its lock; none when it could not be put on the shelf.
+    pub held: Option<Held>,
+    /// What was wrong with its document.
+    pub troubles: Vec<Trouble>,
+    /// Why it is not on the shelf.
+    pub error: Option<ShelfError>,
+}
+
+/// Puts a new tie on the shelf. One that cannot be put there is in hand all the same: the
+/// keeper goes on trying. Writes to the disk: not for the thread of the window.
+pub fn begin(shelf: Option<&Shelf>, tie: Tie) -> InHand {
+    match shelf.map(|shelf| shelf.begin(tie.clone())) {
+        Some(Ok(taken)) => InHand::of(taken),
+        Some(Err(error)) => InHand {
+            tie,
+            held: None,
+            troubles: Vec::new(),
+            error: Some(error),
+        },
+        None => InHand {
+            tie,
+            held: None,
+            troubles: Vec::new(),
+            error: None,
+        },
+    }
+}
+
+/// Takes a tie up from the shelf. Reads the disk: not for the thread of the window.
+///
+/// # Errors
+/// When it is in use or cannot be read.
+pub fn take_up(shelf: &Shelf, tie: &Tie) -> Result<InHand, ShelfError> {
+    shelf.take_up(tie.id()).map(InHand::of)
+}
+
+impl InHand {
+    fn of(taken: TakenUp) -> Self {
+        let TakenUp {
+            held,
+            tie,
+            troubles,
+        } = taken;
+        Self {
+            tie,
+            held: Some(held),
+            troubles,
+            error: None,
+        }
+    }
+}

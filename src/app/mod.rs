@@ -1,0 +1,168 @@
+//! The app: a window that shows each step in very large type while the voice says it.
+//!
+//! One file a screen. A screen has a `State`, takes messages and presses, and gives back an
+//! action; only [`state::App`] acts on it.
+
+mod desk;
+mod house;
+mod keys;
+mod notices;
+mod start;
+mod state;
+mod theme;
+mod tying;
+
+use std::any::Any;
+use std::cell::RefCell;
+use std::panic;
+use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
+
+use iced::futures::channel::mpsc;
+use iced::{Settings, Size, window};
+
+pub use desk::{Desk, Speak};
+pub use start::Field;
+pub use state::{App, FromOutside, Message};
+pub use theme::theme;
+
+use crate::guide::Plan;
+use crate::shelf::{Keeper, Shelf};
+use crate::voice::{Loss, Manner, News, Speaker, TtsVoice};
+use crate::words::Words;
+
+/// Why the app ended other than by being closed.
+#[derive(Debug)]
+pub enum Failure {
+    /// The session has no display.
+    NoDisplay,
+    /// The window could not be opened; with the reason.
+    NoWindow(String),
+    /// A fault in the app itself ended it; with what is known of it.
+    Fault(String),
+}
+
+/// Opens the window and runs until it is closed.
+///
+/// # Errors
+/// A [`Failure`] when there is no display, or the window ends by a fault.
+pub fn run(words: Words, plan: Option<Plan>) -> Result<(), Failure> {
+    if !has_display() {
+        return Err(Failure::NoDisplay);
+    }
+    let is_open = Arc::new(AtomicBool::new(false));
+    let seen_open = Arc::clone(&is_open);
+    // The window library panics when a display that is named does not answer. The tyer gets a
+    // sentence instead.
+    let usual = panic::take_hook();
+    panic::set_hook(Box::new(|_| {}));
+    let ran = panic::catch_unwind(panic::AssertUnwindSafe(|| open(words, plan, is_open)));
+    panic::set_hook(usual);
+    match ran {
+        Ok(Ok(())) => Ok(()),
+        Ok(Err(error)) => Err(Failure::NoWindow(error.to_string())),
+        Err(cause) if seen_open.load(Ordering::Relaxed) => {
+            Err(Failure::Fault(reason(cause.as_ref())))
+        }
+        Err(cause) => Err(Failure::NoWindow(reason(cause.as_ref()))),
+    }
+}
+
+fn open(words: Words, plan: Option<Plan>, is_open: Arc<AtomicBool>) -> iced::Result {
+    // The closure that boots the app may be called but once; what it uses up is handed over in
+    // a cell.
+    let launch = RefCell::new(Some((words, plan)));
+    let boot = move || {
+        is_open.store(true, Ordering::Relaxed);
+        let (words, plan) = launch.take().unwrap_or_else(|| (Words::english(), None));
+        let (tell, outside) = mpsc::unbounded();
+        let desk = furnish(&words, &tell);
+        App::new(words, desk, plan, outside)
+    };
+    iced::application(boot, App::update, App::view)
+        .title(App::title)
+        .subscription(App::subscription)
+        .theme(|_: &App| theme::theme())
+        .settings(settings())
+        .window(window::Settings {
+            size: Size::new(1100.0, 760.0),
+            min_size: Some(Size::new(480.0, 360.0)),
+            ..window::Settings::default()
+        })
+        .exit_on_close_request(false)
+        .run()
+}
+
+/// The face and size of text, everywhere.
+pub fn settings() -> Settings {
+    Settings {
+        default_font: theme::FACE,
+        default_text_size: theme::BODY.into(),
+        fonts: theme::FACES.map(Into::into).to_vec(),
+        ..Settings::default()
+    }
+}
+
+/// Starts the real services.
+fn furnish(words: &Words, tell: &mpsc::UnboundedSender<FromOutside>) -> Desk {
+    let told = tell.clone();
+    let speaker = Speaker::start(TtsVoice::maker(), move |news| {
+        // When nobody listens any more the window is gone, and the news with it.
+        let _ = told.unbounded_send(FromOutside::Voice(news));
+    });
+    let language = words.tag().to_string();
+    let voice: Box<dyn Speak> = match speaker {
+        Ok(speaker) => {
+            speaker.set_manner(Manner {
+                language: Some(language),
+                ..Manner::default()
+            });
+            Box::new(speaker)
+        }
+        Err(error) => {
+            let loss = News::Lost(Loss::NoService(error.to_string()));
+            let _ = tell.unbounded_send(FromOutside::Voice(loss));
+            Box::new(desk::Mute)
+        }
+    };
+    let mut desk = Desk {
+        voice,
+        shelf: None,
+        keeper: None,
+    };
+    let opened = Shelf::default_dir()
+        .and_then(Shelf::open)
+        .and_then(|shelf| {
+            let told = tell.clone();
+            let keeper = Keeper::start(shelf.clone(), move |kept| {
+                let _ = told.unbounded_send(FromOutside::Kept(kept));
+            })?;
+            Ok((shelf, keeper))
+        });
+    match opened {
+        Ok((shelf, keeper)) => {
+            desk.shelf = Some(shelf);
+            desk.keeper = Some(Arc::new(keeper));
+        }
+        Err(error) => {
+            let _ = tell.unbounded_send(FromOutside::NoShelf(error));
+        }
+    }
+    desk
+}
+
+fn has_display() -> bool {
+    ["DISPLAY", "WAYLAND_DISPLAY", "WAYLAND_SOCKET"]
+        .iter()
+        .any(|name| std::env::var_os(name).is_some_and(|value| !value.is_empty()))
+        || cfg!(not(target_os = "linux"))
+}
+
+fn reason(cause: &(dyn Any + Send)) -> String {
+    let text = cause
+        .downcast_ref::<String>()
+        .map(String::as_str)
+        .or_else(|| cause.downcast_ref::<&str>().copied())
+        .unwrap_or_default();
+    text.lines().next().unwrap_or_default().to_owned()
+}

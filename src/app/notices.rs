@@ -1,0 +1,112 @@
+//! What the tyer must know besides the step: a lost voice, a tie not saved, keys gone astray.
+
+use std::path::Path;
+
+use crate::shelf::{Kept, ShelfError, Trouble};
+use crate::voice::News;
+use crate::words::Words;
+
+/// The notices that stand on the screen now.
+#[derive(Default)]
+pub struct Notices {
+    is_voice_lost: bool,
+    is_focus_lost: bool,
+    not_saved: Option<ShelfError>,
+    refused: Option<String>,
+    troubles: Vec<Trouble>,
+}
+
+impl Notices {
+    /// Takes in what the voice reports.
+    pub fn voice(&mut self, news: &News) {
+        match news {
+            News::Lost(_) => self.is_voice_lost = true,
+            News::Ready => self.is_voice_lost = false,
+            _ => {}
+        }
+    }
+
+    /// Takes in what the keeper reports.
+    pub fn kept(&mut self, kept: &Kept) {
+        self.not_saved = match kept {
+            Kept::Saved { .. } => None,
+            Kept::Failed { error, .. } => Some(error.clone()),
+        };
+    }
+
+    /// Takes in whether the window has the keys.
+    pub fn focus(&mut self, has_focus: bool) {
+        self.is_focus_lost = !has_focus;
+    }
+
+    /// Takes in what was found wrong on the shelf; what was said before is dropped.
+    pub fn shelf(&mut self, troubles: Vec<Trouble>) {
+        self.refused = None;
+        self.troubles = troubles;
+    }
+
+    /// Takes in what the shelf refused, and gives the sentence for it.
+    pub fn refused(&mut self, error: &ShelfError, words: &Words) -> String {
+        let sentence = refusal(error, words);
+        self.refused = Some(sentence.clone());
+        sentence
+    }
+
+    /// The sentences to be shown, the most pressing first.
+    pub fn sentences(&self, words: &Words) -> Vec<String> {
+        let mut sentences = Vec::new();
+        if self.is_focus_lost {
+            sentences.push(words.plainly("focus-lost", &[]));
+        }
+        if let Some(error) = &self.not_saved {
+            sentences.push(words.plainly("saving-failed", &[("reason", &error.to_string())]));
+        }
+        if self.is_voice_lost {
+            sentences.push(words.plainly("voice-lost", &[]));
+        }
+        sentences.extend(self.refused.clone());
+        sentences.extend(
+            self.troubles
+                .iter()
+                .map(|trouble| sentence_for(trouble, words)),
+        );
+        sentences
+    }
+}
+
+fn sentence_for(trouble: &Trouble, words: &Words) -> String {
+    let Some(aside) = trouble.moved_to.as_deref() else {
+        return refusal(&trouble.error, words);
+    };
+    let file = match &trouble.error {
+        ShelfError::Unreadable { file, .. } => name(file),
+        _ => String::new(),
+    };
+    let id = if trouble.previous_used {
+        "trouble-restored"
+    } else {
+        "trouble-damaged"
+    };
+    words.plainly(id, &[("file", &file), ("aside", &name(aside))])
+}
+
+fn refusal(error: &ShelfError, words: &Words) -> String {
+    match error {
+        ShelfError::InUse { .. } => words.plainly("trouble-in-use", &[]),
+        ShelfError::Unreadable { file, fault } if error.is_newer() => {
+            let reason = fault.to_string();
+            words.plainly(
+                "trouble-newer",
+                &[("file", &name(file)), ("reason", &reason)],
+            )
+        }
+        _ => words.plainly("trouble-io", &[("reason", &error.to_string())]),
+    }
+}
+
+fn name(path: &Path) -> String {
+    path.file_name()
+        .unwrap_or(path.as_os_str())
+        .to_string_lossy()
+        .into_owned()
+}

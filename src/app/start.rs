@@ -1,0 +1,400 @@
+//! The start screen: a form that names a knot, and the ties that wait to be taken up again.
+
+use iced::widget::{Id, button, column, container, row, scrollable, text, text_input};
+use iced::{Element, Fill, FillPortion};
+
+use super::{house, theme};
+use crate::guide::{AtOnce, Place, Plan, Script};
+use crate::knot::{Hand, KnotError, Side};
+use crate::pedal::{Intent, Press};
+use crate::shelf::Tie;
+use crate::words::Words;
+
+/// A tie in progress.
+#[derive(Clone, Debug)]
+pub struct Waiting {
+    /// The tie on the shelf.
+    pub tie: Tie,
+    /// Its plan.
+    pub plan: Plan,
+    /// Where it stands.
+    pub place: Place,
+    /// Whole days since it was touched.
+    pub days: i64,
+}
+
+/// A part of the form that can have the focus, in the order of the Tab key.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Field {
+    /// A text: leads.
+    Leads,
+    /// A text: bights.
+    Bights,
+    /// A text: passes.
+    Passes,
+    /// A text: weave.
+    Weave,
+    /// Right or left.
+    Hand,
+    /// Right or left.
+    Side,
+    /// The button that begins the tie.
+    Begin,
+}
+
+const FIELDS: [Field; 7] = [
+    Field::Leads,
+    Field::Bights,
+    Field::Passes,
+    Field::Weave,
+    Field::Hand,
+    Field::Side,
+    Field::Begin,
+];
+
+/// What is typed and what waits.
+pub struct State {
+    texts: [String; 4],
+    hand: Hand,
+    side: Side,
+    focus: Option<Field>,
+    waiting: Vec<Waiting>,
+    complaint: Option<String>,
+}
+
+/// What happens on the screen besides presses.
+#[derive(Clone, Debug)]
+pub enum Message {
+    /// A text of the form was changed.
+    Typed(Field, String),
+    /// A choice of the form was switched over.
+    Switched(Field),
+    /// The form's tie is to be begun.
+    Begin,
+    /// The tie at this place of the list is to be taken up.
+    TakeUp(usize),
+}
+
+/// What the parent has to do.
+#[derive(Clone, Debug)]
+pub enum Action {
+    /// Nothing.
+    None,
+    /// Put the focus of the window on this field, or on none.
+    Focus(Option<Field>),
+    /// Begin a tie.
+    Begin(Plan),
+    /// Take a tie up again.
+    TakeUp(Box<Waiting>),
+    /// Say what is wrong with the form.
+    Complain(String),
+}
+
+impl Default for State {
+    fn default() -> Self {
+        Self::new(Vec::new())
+    }
+}
+
+impl State {
+    /// The screen with these ties waiting, newest first.
+    pub fn new(waiting: Vec<Waiting>) -> Self {
+        Self {
+            texts: ["5", "6", "1", "1"].map(str::to_owned),
+            hand: Hand::default(),
+            side: Side::default(),
+            focus: None,
+            waiting,
+            complaint: None,
+        }
+    }
+
+    /// What is said when the screen appears.
+    pub fn say(&self, words: &Words) -> String {
+        match (self.waiting.first(), self.plan()) {
+            (Some(first), _) => {
+                let script = Script::new(first.plan.clone(), AtOnce::default());
+                words.say_opening(&first.plan, Some(script.progress(first.place)))
+            }
+            (None, Ok(plan)) => words.say_opening(&plan, None),
+            (None, Err(error)) => words.knot_error(&error),
+        }
+    }
+
+    /// Does what a message asks for.
+    pub fn update(&mut self, message: Message, words: &Words) -> Action {
+        match message {
+            Message::Typed(field, text) => {
+                self.focus = Some(field);
+                self.complaint = None;
+                if let Some(slot) = text_slot(field) {
+                    self.texts[slot] = text;
+                }
+                Action::None
+            }
+            Message::Switched(field) => {
+                self.switch(field);
+                Action::None
+            }
+            Message::Begin => self.begin(words),
+            Message::TakeUp(index) => match self.waiting.get(index) {
+                Some(waiting) => Action::TakeUp(Box::new(waiting.clone())),
+                None => Action::None,
+            },
+        }
+    }
+
+    /// Does what a press asks for that no field of the form took. `intent` is what the press
+    /// means on every screen.
+    pub fn press(&mut self, press: &Press, intent: Option<Intent>, words: &Words) -> Action {
+        if press.is_repeat {
+            return Action::None;
+        }
+        match press.key.as_str() {
+            "Tab" => self.move_focus(1),
+            "Shift+Tab" => self.move_focus(FIELDS.len() - 1),
+            " " | "ArrowLeft" | "ArrowRight"
+                if matches!(self.focus, Some(Field::Hand | Field::Side)) =>
+            {
+                self.focus.into_iter().for_each(|field| self.switch(field));
+                Action::None
+            }
+            key => match (intent, self.focus) {
+                (Some(Intent::Leave), Some(_)) => {
+                    self.focus = None;
+                    Action::Focus(None)
+                }
+                (Some(Intent::Next), Some(_)) => self.begin(words),
+                (Some(Intent::Next), None) if self.waiting.is_empty() => self.begin(words),
+                (Some(Intent::Next), None) => self.update(Message::TakeUp(0), words),
+                (_, None) => match key.parse() {
+                    Ok(digit @ 1..=9_usize) => self.update(Message::TakeUp(digit - 1), words),
+                    _ => Action::None,
+                },
+                _ => Action::None,
+            },
+        }
+    }
+
+    fn move_focus(&mut self, by: usize) -> Action {
+        let here = FIELDS.iter().position(|field| Some(*field) == self.focus);
+        let next = match here {
+            Some(here) => (here + by) % FIELDS.len(),
+            None if by == 1 => 0,
+            None => FIELDS.len() - 1,
+        };
+        self.focus = Some(FIELDS[next]);
+        Action::Focus(self.focus)
+    }
+
+    fn switch(&mut self, field: Field) {
+        match field {
+            Field::Hand => {
+                self.hand = match self.hand {
+                    Hand::Right => Hand::Left,
+                    Hand::Left => Hand::Right,
+                }
+            }
+            Field::Side => {
+                self.side = match self.side {
+                    Side::Right => Side::Left,
+                    Side::Left => Side::Right,
+                }
+            }
+            _ => {}
+        }
+    }
+
+    fn begin(&mut self, words: &Words) -> Action {
+        match self.plan() {
+            Ok(plan) => Action::Begin(plan),
+            Err(error) => {
+                let sentence = words.knot_error(&error);
+                self.complaint = Some(sentence.clone());
+                Action::Complain(sentence)
+            }
+        }
+    }
+
+    /// The plan that the form names.
+    fn plan(&self) -> Result<Plan, KnotError> {
+        let [leads, bights, passes, weave] = &self.texts;
+        let plan = Plan::read(leads, bights, passes, weave)?;
+        Ok(plan.with_hand(self.hand).with_side(self.side))
+    }
+
+    /// The screen. `notices` stand above everything else.
+    pub fn view<'a>(&'a self, words: &Words, notices: Vec<String>) -> Element<'a, Message> {
+        let mut page = column![].spacing(14).padding(20);
+        for notice in notices {
+            page = page.push(house::notice(notice));
+        }
+        let mut parts = row![].spacing(40);
+        if !self.waiting.is_empty() {
+            parts = parts.push(self.ties(words));
+        }
+        let keys = match (self.focus, self.waiting.is_empty()) {
+            (Some(_), _) => "start-keys-form",
+            (None, false) => "start-keys-waiting",
+            (None, true) => "start-keys-empty",
+        };
+        page.push(
+            scrollable(parts.push(self.form(words)))
+                .width(Fill)
+                .height(Fill),
+        )
+        .push(house::quiet(words.plainly(keys, &[]), theme::BODY))
+        .into()
+    }
+
+    fn ties<'a>(&'a self, words: &Words) -> Element<'a, Message> {
+        let mut list = column![heading(words.plainly("start-waiting", &[]))].spacing(14);
+        for (index, waiting) in self.waiting.iter().enumerate() {
+            let script = Script::new(waiting.plan.clone(), AtOnce::default());
+            let progress = words.tie_progress(script.progress(waiting.place), waiting.days);
+            let key = match index {
+                0 => words.plainly("start-take-up", &[]),
+                1..=8 => {
+                    let digit = (index + 1).to_string();
+                    words.plainly("start-take-up-digit", &[("key", &digit)])
+                }
+                _ => words.plainly("start-take-up-plain", &[]),
+            };
+            let face = column![
+                text(words.tie_line(&waiting.plan))
+                    .size(28)
+                    .font(theme::BOLD),
+                text(progress).size(theme::SMALL).color(theme::QUIET),
+                text(key).size(theme::BODY),
+            ]
+            .spacing(4);
+            list = list.push(
+                button(face)
+                    .width(Fill)
+                    .padding(14)
+                    .style(theme::pressable(index == 0 && self.focus.is_none()))
+                    .on_press(Message::TakeUp(index)),
+            );
+        }
+        container(list).width(FillPortion(1)).into()
+    }
+
+    fn form<'a>(&'a self, words: &Words) -> Element<'a, Message> {
+        let mut form = column![heading(words.plainly("start-heading", &[]))].spacing(14);
+        for pair in [
+            [
+                (Field::Leads, "start-leads"),
+                (Field::Bights, "start-bights"),
+            ],
+            [
+                (Field::Passes, "start-passes"),
+                (Field::Weave, "start-weave"),
+            ],
+        ] {
+            let pair = pair.map(|(field, label)| self.text_field(field, words.plainly(label, &[])));
+            form = form.push(row(pair).spacing(20));
+        }
+        form = form.push(house::quiet(
+            words.plainly("start-weave-hint", &[]),
+            theme::SMALL,
+        ));
+        let choices = [
+            (Field::Hand, "start-hand", hand_label(self.hand)),
+            (Field::Side, "start-side", side_label(self.side)),
+        ];
+        form = form.push(
+            row(choices.map(|(field, label, value)| {
+                self.choice(field, words.plainly(label, &[]), words.plainly(value, &[]))
+            }))
+            .spacing(20),
+        );
+        let facts = match self.plan() {
+            Ok(plan) => text(words.facts(&Script::new(plan, AtOnce::default()))),
+            Err(error) => text(words.knot_error(&error)).color(theme::ALERT),
+        };
+        let is_chosen =
+            self.focus == Some(Field::Begin) || self.focus.is_none() && self.waiting.is_empty();
+        let begin = button(
+            text(words.plainly("start-begin", &[]))
+                .size(28)
+                .font(theme::BOLD),
+        )
+        .padding([12, 24])
+        .style(theme::pressable(is_chosen))
+        .on_press(Message::Begin);
+        form = form.push(facts.size(theme::BODY)).push(begin);
+        if let Some(complaint) = &self.complaint {
+            form = form.push(house::notice(complaint.as_str()));
+        }
+        container(form).width(FillPortion(1)).into()
+    }
+
+    fn text_field(&self, field: Field, label: String) -> Element<'_, Message> {
+        let typed = text_slot(field).map_or("", |slot| self.texts[slot].as_str());
+        let input = text_input("", typed)
+            .id(id(field))
+            .size(28)
+            .padding(8)
+            .style(theme::field)
+            .on_input(move |text| Message::Typed(field, text))
+            .on_submit(Message::Begin);
+        labelled(label, input.into())
+    }
+
+    fn choice(&self, field: Field, label: String, value: String) -> Element<'_, Message> {
+        let switch = button(text(value).size(26).width(Fill))
+            .padding(8)
+            .style(theme::pressable(self.focus == Some(field)))
+            .on_press(Message::Switched(field));
+        labelled(label, switch.into())
+    }
+}
+
+/// The widget of a field.
+pub fn id(field: Field) -> Id {
+    Id::new(match field {
+        Field::Leads => "leads",
+        Field::Bights => "bights",
+        Field::Passes => "passes",
+        Field::Weave => "weave",
+        Field::Hand => "hand",
+        Field::Side => "side",
+        Field::Begin => "begin",
+    })
+}
+
+fn text_slot(field: Field) -> Option<usize> {
+    match field {
+        Field::Leads => Some(0),
+        Field::Bights => Some(1),
+        Field::Passes => Some(2),
+        Field::Weave => Some(3),
+        Field::Hand | Field::Side | Field::Begin => None,
+    }
+}
+
+fn hand_label(hand: Hand) -> &'static str {
+    match hand {
+        Hand::Right => "start-hand-right",
+        Hand::Left => "start-hand-left",
+    }
+}
+
+fn side_label(side: Side) -> &'static str {
+    match side {
+        Side::Right => "start-side-right",
+        Side::Left => "start-side-left",
+    }
+}
+
+/// A part of the form under its name.
+fn labelled(label: String, part: Element<'_, Message>) -> Element<'_, Message> {
+    column![text(label).size(theme::SMALL), part]
+        .spacing(4)
+        .width(Fill)
+        .into()
+}
+
+fn heading<'a>(line: String) -> Element<'a, Message> {
+    text(line).size(theme::HEADING).font(theme::BOLD).into()
+}

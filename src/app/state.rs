@@ -1,0 +1,328 @@
+//! The app: which screen is up, and who hears of what happens.
+
+use iced::futures::channel::mpsc::UnboundedReceiver;
+use iced::keyboard;
+use iced::widget::operation;
+use iced::{Element, Event, Subscription, Task, event, window};
+use jiff::Timestamp;
+
+use super::desk::{self, Desk, InHand, Inventory};
+use super::{keys, notices, start, tying};
+use crate::guide::{AtOnce, Plan, Script};
+use crate::pedal::{Bindings, Intent};
+use crate::shelf::{Held, Kept, ShelfError, Tie};
+use crate::voice::News;
+use crate::words::Words;
+
+/// The whole state of the app.
+pub struct App {
+    words: Words,
+    desk: Desk,
+    bindings: Bindings,
+    screen: Screen,
+    notices: notices::Notices,
+}
+
+enum Screen {
+    Start(start::State),
+    Tying(Box<Bench>),
+}
+
+/// A tie in hand, on the screen and on the shelf.
+struct Bench {
+    tying: tying::State,
+    tie: Tie,
+    held: Option<Held>,
+}
+
+/// What happens.
+#[derive(Debug)]
+pub enum Message {
+    /// A key that no widget took.
+    Key(keyboard::Event),
+    /// The start screen.
+    Start(start::Message),
+    /// The voice has something to report.
+    Voice(News),
+    /// A tie was saved, or was not.
+    Kept(Kept),
+    /// The shelf was looked through.
+    Shelf(Result<Inventory, ShelfError>),
+    /// A tie is in hand. `true`: it was taken up again.
+    InHand(Box<Result<InHand, ShelfError>>, bool),
+    /// The window has or has lost the keys.
+    Focus(bool),
+    /// The window is to be closed.
+    Close,
+}
+
+/// News from threads that are not the window's.
+#[derive(Debug)]
+pub enum FromOutside {
+    /// From the voice.
+    Voice(News),
+    /// From the keeper.
+    Kept(Kept),
+    /// There is no shelf to keep ties on.
+    NoShelf(ShelfError),
+}
+
+impl Message {
+    /// A text typed into a field of the start screen's form.
+    pub fn typed(field: start::Field, text: &str) -> Self {
+        Self::Start(start::Message::Typed(field, text.to_owned()))
+    }
+}
+
+impl App {
+    /// The app at its beginning: on `plan`, begun, if there is one, or else on the start
+    /// screen.
+    pub fn new(
+        words: Words,
+        desk: Desk,
+        plan: Option<Plan>,
+        outside: UnboundedReceiver<FromOutside>,
+    ) -> (Self, Task<Message>) {
+        let app = Self {
+            words,
+            desk,
+            bindings: Bindings::default(),
+            screen: Screen::Start(start::State::default()),
+            notices: notices::Notices::default(),
+        };
+        let listen = Task::run(outside, |news| match news {
+            FromOutside::Voice(news) => Message::Voice(news),
+            FromOutside::Kept(kept) => Message::Kept(kept),
+            FromOutside::NoShelf(error) => Message::Shelf(Err(error)),
+        });
+        let open = match plan {
+            Some(plan) => app.begin(&plan),
+            None => app.look_through(),
+        };
+        (app, Task::batch([listen, open]))
+    }
+
+    /// The title of the window.
+    pub fn title(&self) -> String {
+        let name = self.words.plainly("app-title", &[]);
+        match &self.screen {
+            Screen::Start(_) => name,
+            Screen::Tying(bench) => {
+                format!(
+                    "{} – {name}",
+                    self.words.tie_line(bench.tying.script().plan())
+                )
+            }
+        }
+    }
+
+    /// What the app listens to.
+    pub fn subscription(&self) -> Subscription<Message> {
+        Subscription::batch([
+            keyboard::listen().map(Message::Key),
+            window::close_requests().map(|_| Message::Close),
+            event::listen_with(|event, _, _| match event {
+                Event::Window(window::Event::Focused) => Some(Message::Focus(true)),
+                Event::Window(window::Event::Unfocused) => Some(Message::Focus(false)),
+                _ => None,
+            }),
+        ])
+    }
+
+    /// Takes in what happened.
+    pub fn update(&mut self, message: Message) -> Task<Message> {
+        match message {
+            Message::Key(event) => self.key(&event),
+            Message::Start(message) => match &mut self.screen {
+                Screen::Start(start) => {
+                    let action = start.update(message, &self.words);
+                    self.follow(action)
+                }
+                Screen::Tying(_) => Task::none(),
+            },
+            Message::Voice(news) => {
+                self.notices.voice(&news);
+                Task::none()
+            }
+            Message::Kept(kept) => {
+                self.notices.kept(&kept);
+                Task::none()
+            }
+            Message::Shelf(found) => {
+                self.shelve(found);
+                Task::none()
+            }
+            Message::InHand(found, is_again) => self.in_hand(*found, is_again),
+            Message::Focus(has_focus) => {
+                self.notices.focus(has_focus);
+                Task::none()
+            }
+            Message::Close => self.close(),
+        }
+    }
+
+    /// The window.
+    pub fn view(&self) -> Element<'_, Message> {
+        let notices = self.notices.sentences(&self.words);
+        match &self.screen {
+            Screen::Start(start) => start.view(&self.words, notices).map(Message::Start),
+            Screen::Tying(bench) => bench.tying.view(&self.words, notices),
+        }
+    }
+
+    fn key(&mut self, event: &keyboard::Event) -> Task<Message> {
+        if keys::is_ctrl(event, "q") {
+            return self.close();
+        }
+        let Some(press) = keys::press(event) else {
+            return Task::none();
+        };
+        let intent = self.bindings.intent(&press);
+        match &mut self.screen {
+            Screen::Start(start) => {
+                let action = start.press(&press, intent, &self.words);
+                self.follow(action)
+            }
+            Screen::Tying(_) => match intent {
+                Some(intent) => self.press(intent),
+                None => Task::none(),
+            },
+        }
+    }
+
+    /// A press on the tying screen.
+    fn press(&mut self, intent: Intent) -> Task<Message> {
+        let Screen::Tying(bench) = &mut self.screen else {
+            return Task::none();
+        };
+        match bench.tying.press(intent, &self.words) {
+            tying::Action::Moved => {
+                bench.tie.stand_at(bench.tying.place());
+                self.desk.voice.say(bench.tying.say());
+                self.desk.keep(&bench.tie);
+            }
+            tying::Action::Again => self.desk.voice.say(bench.tying.say()),
+            tying::Action::Leave => return self.leave(),
+        }
+        Task::none()
+    }
+
+    /// Does what the start screen asks for.
+    fn follow(&mut self, action: start::Action) -> Task<Message> {
+        match action {
+            start::Action::None => Task::none(),
+            start::Action::Complain(sentence) => {
+                self.desk.voice.say(&sentence);
+                Task::none()
+            }
+            // Focusing a field that takes no text leaves every text field unfocused.
+            start::Action::Focus(field) => match field {
+                Some(field) => Task::batch([
+                    operation::focus(start::id(field)),
+                    operation::select_all(start::id(field)),
+                ]),
+                None => operation::focus(start::id(start::Field::Begin)),
+            },
+            start::Action::Begin(plan) => self.begin(&plan),
+            start::Action::TakeUp(waiting) => match self.desk.shelf.clone() {
+                Some(shelf) => Task::future(async move {
+                    Message::InHand(Box::new(desk::take_up(&shelf, &waiting.tie)), true)
+                }),
+                None => Task::none(),
+            },
+        }
+    }
+
+    /// Puts a new tie on the shelf and in hand.
+    fn begin(&self, plan: &Plan) -> Task<Message> {
+        let (shelf, tie) = (self.desk.shelf.clone(), Tie::of(plan, Script::first()));
+        Task::future(async move {
+            Message::InHand(Box::new(Ok(desk::begin(shelf.as_ref(), tie))), false)
+        })
+    }
+
+    fn in_hand(&mut self, found: Result<InHand, ShelfError>, is_again: bool) -> Task<Message> {
+        let InHand {
+            tie,
+            held,
+            troubles,
+            error,
+        } = match found {
+            Ok(in_hand) => in_hand,
+            Err(error) => {
+                let sentence = self.notices.refused(&error, &self.words);
+                self.desk.voice.say(&sentence);
+                return Task::none();
+            }
+        };
+        let place = tie.stands_at().unwrap_or_else(Script::first);
+        let script = Script::new(tie.plan(), AtOnce::default());
+        let tying = tying::State::new(script, place, &self.words);
+        self.notices.shelf(troubles);
+        if error.is_some() {
+            self.desk.keep(&tie);
+        }
+        let say = tying.say();
+        if is_again {
+            let where_it_stands = self.words.say_where(tying.script().plan(), tying.place());
+            self.desk.voice.say(&format!("{where_it_stands} {say}"));
+        } else {
+            self.desk.voice.say(say);
+        }
+        self.put_away();
+        self.screen = Screen::Tying(Box::new(Bench { tying, tie, held }));
+        Task::none()
+    }
+
+    /// Back to the start screen, with what is on the shelf by then.
+    fn leave(&mut self) -> Task<Message> {
+        self.put_away();
+        self.screen = Screen::Start(start::State::default());
+        self.look_through()
+    }
+
+    fn put_away(&mut self) {
+        if let Screen::Tying(bench) = &mut self.screen {
+            self.desk.put_away(bench.held.take());
+        }
+    }
+
+    fn look_through(&self) -> Task<Message> {
+        let (shelf, keeper) = (self.desk.shelf.clone(), self.desk.keeper.clone());
+        match shelf {
+            Some(shelf) => Task::future(async move {
+                // What was asked to be saved a moment ago belongs into the list.
+                if let Some(keeper) = keeper {
+                    keeper.flush(desk::LAST_SAVE);
+                }
+                Message::Shelf(desk::inventory(&shelf, Timestamp::now()))
+            }),
+            None => Task::done(Message::Shelf(Ok(Inventory::default()))),
+        }
+    }
+
+    fn shelve(&mut self, found: Result<Inventory, ShelfError>) {
+        let Screen::Start(start) = &mut self.screen else {
+            return;
+        };
+        match found {
+            Ok(Inventory { waiting, troubles }) => {
+                self.notices.shelf(troubles);
+                *start = start::State::new(waiting);
+            }
+            Err(error) => {
+                self.notices.refused(&error, &self.words);
+            }
+        }
+        let notices = self.notices.sentences(&self.words).join(" ");
+        self.desk
+            .voice
+            .say(format!("{notices} {}", start.say(&self.words)).trim());
+    }
+
+    fn close(&mut self) -> Task<Message> {
+        self.put_away();
+        self.desk.close();
+        iced::exit()
+    }
+}

@@ -1,0 +1,247 @@
+//! The tying screen: the one line that matters, its crossings, and where the tyer is.
+
+use iced::widget::{column, container, progress_bar, responsive, row, space, text};
+use iced::{Center, Element, Fill, Size};
+
+use super::{house, theme};
+use crate::guide::{Phase, Place, Progress, Script};
+use crate::pedal::Intent;
+use crate::words::{Mark, Shown, Words};
+
+/// A tie that is being tied.
+pub struct State {
+    script: Script,
+    place: Place,
+    shown: Shown,
+    say: String,
+}
+
+/// What the parent has to do about a press.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Action {
+    /// The step changed: say it and keep the place.
+    Moved,
+    /// Say the step again.
+    Again,
+    /// Go to the start screen.
+    Leave,
+}
+
+impl State {
+    /// Stands at `place`, or at the beginning when the script has no such place.
+    pub fn new(script: Script, place: Place, words: &Words) -> Self {
+        let place = script.settle(place).unwrap_or_else(Script::first);
+        let shown = Shown::default();
+        let mut state = Self {
+            script,
+            place,
+            shown,
+            say: String::new(),
+        };
+        state.stand_at(place, words);
+        state
+    }
+
+    /// The script that is told.
+    pub const fn script(&self) -> &Script {
+        &self.script
+    }
+
+    /// Where the tyer is.
+    pub const fn place(&self) -> Place {
+        self.place
+    }
+
+    /// What is spoken of this step.
+    pub fn say(&self) -> &str {
+        &self.say
+    }
+
+    /// Does what a press asks for.
+    pub fn press(&mut self, intent: Intent, words: &Words) -> Action {
+        let place = match intent {
+            Intent::Next => self.script.next(self.place),
+            Intent::Back => self.script.back(self.place),
+            Intent::Again => return Action::Again,
+            Intent::Leave => return Action::Leave,
+        };
+        match place {
+            Some(place) => {
+                self.stand_at(place, words);
+                Action::Moved
+            }
+            // At either end there is nothing but to say where that is.
+            None => Action::Again,
+        }
+    }
+
+    fn stand_at(&mut self, place: Place, words: &Words) {
+        if let Some(step) = self.script.step(place) {
+            self.place = place;
+            self.shown = words.show(self.script.plan().knot(), &step);
+            self.say = words.say(&step);
+        }
+    }
+
+    /// The screen. `notices` stand above everything else.
+    pub fn view<'a, M: 'a>(&'a self, words: &Words, notices: Vec<String>) -> Element<'a, M> {
+        let Progress { laid, legs } = self.script.progress(self.place);
+        #[expect(clippy::cast_precision_loss, reason = "a bar needs no more")]
+        let bar = progress_bar(0.0..=legs as f32, laid as f32)
+            .girth(14)
+            .style(theme::progress);
+        let keys = if self.place.phase == Phase::Finish {
+            "tying-keys-done"
+        } else {
+            "tying-keys"
+        };
+        let mut page = column![].spacing(12).padding(20);
+        for notice in notices {
+            page = page.push(house::notice(notice));
+        }
+        page.push(
+            row![
+                text(&self.shown.phase)
+                    .size(theme::HEADING)
+                    .color(theme::QUIET),
+                space::horizontal(),
+                text(words.tie_line(self.script.plan()))
+                    .size(theme::BODY)
+                    .color(theme::QUIET),
+            ]
+            .align_y(Center)
+            .spacing(20),
+        )
+        .push(bar)
+        .push(responsive(|size| self.heart(size)))
+        .push(house::quiet(words.plainly(keys, &[]), theme::BODY))
+        .into()
+    }
+
+    /// The line, the crossings and the notes, as large as they go.
+    fn heart<'a, M: 'a>(&'a self, size: Size) -> Element<'a, M> {
+        let sizes = Sizes::of(&self.shown, size);
+        let mut heart = column![
+            text(&self.shown.line)
+                .size(sizes.line)
+                .font(theme::BOLD)
+                .center()
+        ]
+        .spacing(sizes.mark * 0.5)
+        .align_x(Center)
+        .width(Fill);
+        if !self.shown.marks.is_empty() {
+            let gap = sizes.mark * PLATE_GAP;
+            let marks = self.shown.marks.iter().map(|mark| plate(mark, sizes.mark));
+            heart = heart.push(
+                row(marks)
+                    .spacing(gap)
+                    .wrap()
+                    .vertical_spacing(gap)
+                    .align_x(Center),
+            );
+        }
+        for note in &self.shown.notes {
+            heart = heart.push(text(note).size(sizes.note).color(theme::QUIET).center());
+        }
+        container(heart).center(Fill).into()
+    }
+}
+
+fn plate<'a, M: 'a>(mark: &'a Mark, size: f32) -> Element<'a, M> {
+    let word = text(&mark.text).size(size);
+    let word = if mark.over {
+        word.font(theme::BOLD)
+    } else {
+        word
+    };
+    container(word)
+        .padding([size * PLATE_ENDS, size * PLATE_SIDES])
+        .style(if mark.over {
+            theme::over_plate
+        } else {
+            theme::under_plate
+        })
+        .into()
+}
+
+/// Room in a plate above and below its word, left and right of it, and between two plates, in
+/// sizes of its type.
+const PLATE_ENDS: f32 = 0.1;
+const PLATE_SIDES: f32 = 0.35;
+const PLATE_GAP: f32 = 0.35;
+
+/// Sizes of type, in logical pixels.
+#[derive(Clone, Copy, Debug, PartialEq)]
+struct Sizes {
+    line: f32,
+    mark: f32,
+    note: f32,
+}
+
+impl Sizes {
+    /// The largest sizes at which everything fits into `space`.
+    ///
+    /// The line comes first: it takes the width, up to a third of the height. What is left
+    /// goes to the crossings, then to the notes.
+    fn of(shown: &Shown, space: Size) -> Self {
+        let line = (space.width / ems(&shown.line))
+            .min(space.height * 0.28)
+            .max(30.0);
+        let longest = shown.notes.iter().map(|note| ems(note)).fold(1.0, f32::max);
+        let note = (space.width / longest)
+            .min(line * 0.5)
+            .clamp(theme::BODY, 44.0);
+        #[expect(clippy::cast_precision_loss, reason = "a handful of notes")]
+        let notes = shown.notes.len() as f32 * note * 1.3 * (note * longest / space.width).ceil();
+        let left = space.height - line * 1.3 - notes;
+        let largest = (line * 0.8).max(theme::BODY);
+        // All in one row reads best, as long as it is not much smaller for it.
+        let in_one_row = space.width / row_ems(&shown.marks);
+        let mut mark = if in_one_row > line * 0.5 {
+            largest.min(in_one_row)
+        } else {
+            largest
+        };
+        while mark > theme::BODY && marks_height(&shown.marks, mark, space.width) > left {
+            mark *= 0.93;
+        }
+        Self { line, mark, note }
+    }
+}
+
+/// The height that the crossings take when they are set at `size` and broken into rows.
+fn marks_height(marks: &[Mark], size: f32, width: f32) -> f32 {
+    let (mut rows, mut used) = (1.0_f32, 0.0_f32);
+    for mark in marks {
+        let plate = size * (ems(&mark.text) + 2.0 * PLATE_SIDES);
+        if used > 0.0 && used + plate > width {
+            rows += 1.0;
+            used = 0.0;
+        }
+        used += plate + size * PLATE_GAP;
+    }
+    rows * size * (1.3 + 2.0 * PLATE_ENDS + PLATE_GAP) + size
+}
+
+/// The width of all the crossings side by side, in sizes of their type.
+fn row_ems(marks: &[Mark]) -> f32 {
+    let plates = marks
+        .iter()
+        .map(|mark| ems(&mark.text) + 2.0 * PLATE_SIDES + PLATE_GAP);
+    plates.sum::<f32>().max(1.0)
+}
+
+/// A text's width in ems of the bold face, a little generously.
+fn ems(text: &str) -> f32 {
+    let ems: f32 = text
+        .chars()
+        .map(|letter| match letter {
+            ' ' | 'i' | 'l' | 'j' | '.' | ',' | ':' | '\'' => 0.34,
+            'm' | 'w' | 'M' | 'W' | 'O' | 'Q' | '\u{2026}' => 0.95,
+            letter if letter.is_uppercase() => 0.78,
+            _ => 0.66,
+        })
+        .sum();
+    ems.max(1.0)
+}

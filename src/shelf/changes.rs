@@ -1,0 +1,198 @@
+//! Changes to ties that nobody works at: renaming, copying, deleting and undoing that.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use super::files::{self, Found};
+use super::{Place, Shelf, ShelfError, Tie, TieId};
+
+/// A deleted tie, which can be had back with [`Shelf::undo_delete`].
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Deleted {
+    id: TieId,
+    folder: PathBuf,
+}
+
+impl Deleted {
+    /// The id it had.
+    pub const fn id(&self) -> &TieId {
+        &self.id
+    }
+
+    /// The folder its documents are in now.
+    pub fn folder(&self) -> &Path {
+        &self.folder
+    }
+
+    fn document(&self) -> PathBuf {
+        self.folder.join(format!("{}.json", self.id))
+    }
+
+    fn previous(&self) -> PathBuf {
+        self.folder.join(format!("{}.previous.json", self.id))
+    }
+}
+
+impl Shelf {
+    /// Gives a tie another name. Its place among the others stays.
+    ///
+    /// # Errors
+    /// As [`Shelf::take_up`] and [`Shelf::save`].
+    pub fn rename(&self, id: &TieId, name: &str) -> Result<Tie, ShelfError> {
+        self.rewrite(id, |tie| name.clone_into(&mut tie.name))
+    }
+
+    /// Gives a tie another note. Its place among the others stays.
+    ///
+    /// # Errors
+    /// As [`Shelf::take_up`] and [`Shelf::save`].
+    pub fn note(&self, id: &TieId, note: &str) -> Result<Tie, ShelfError> {
+        self.rewrite(id, |tie| note.clone_into(&mut tie.note))
+    }
+
+    /// Begins the same knot again at `start`, as a tie of its own with the same name, note and
+    /// extras. The first one may be in use meanwhile.
+    ///
+    /// # Errors
+    /// As [`Shelf::look`] and [`Shelf::begin`].
+    pub fn copy(&self, id: &TieId, start: Place) -> Result<Tie, ShelfError> {
+        let (tie, _) = self.look(id)?;
+        Ok(self.begin(tie.again(start))?.tie)
+    }
+
+    /// Takes a tie off the shelf. Its documents go to a folder of their own in `deleted/`, from
+    /// which [`Shelf::undo_delete`] brings them back.
+    ///
+    /// # Errors
+    /// [`ShelfError::InUse`], [`ShelfError::NoSuchTie`] or [`ShelfError::Io`].
+    pub fn delete(&self, id: &TieId) -> Result<Deleted, ShelfError> {
+        let _changing = self.change();
+        if !self.has(id) {
+            return Err(ShelfError::NoSuchTie { id: id.clone() });
+        }
+        let _held = self.locks.hold(id)?;
+        let deleted = Deleted {
+            folder: self.free_folder(id)?,
+            id: id.clone(),
+        };
+        // The previous copy first: alone on the shelf it would stand in for its tie.
+        move_if_there(&self.previous(id), &deleted.previous())?;
+        move_if_there(&self.document(id), &deleted.document())?;
+        Ok(deleted)
+    }
+
+    /// All ties that were deleted and not had back.
+    ///
+    /// # Errors
+    /// [`ShelfError::Io`] when the folder cannot be read.
+    pub fn deleted(&self) -> Result<Vec<Deleted>, ShelfError> {
+        let bin = self.bin();
+        if !bin.exists() {
+            return Ok(Vec::new());
+        }
+        let mut all = Vec::new();
+        for entry in fs::read_dir(&bin).map_err(ShelfError::io("list", &bin))? {
+            let folder = entry.map_err(ShelfError::io("list", &bin))?.path();
+            let name = folder.file_name().unwrap_or_default().to_string_lossy();
+            let id = name.split_once('-').map_or(&*name, |(id, _)| id);
+            if let Ok(id) = TieId::parse(id) {
+                let deleted = Deleted { id, folder };
+                if deleted.document().exists() || deleted.previous().exists() {
+                    all.push(deleted);
+                }
+            }
+        }
+        all.sort_by(|one, other| one.folder.cmp(&other.folder));
+        Ok(all)
+    }
+
+    /// Puts a deleted tie back on the shelf and says under which id: a new one when the shelf
+    /// has a tie of the old one by now.
+    ///
+    /// # Errors
+    /// [`ShelfError::NoSuchTie`] when it has been put back already, [`ShelfError::InUse`], or
+    /// why its documents cannot be moved or read.
+    pub fn undo_delete(&self, deleted: &Deleted) -> Result<TieId, ShelfError> {
+        let _changing = self.change();
+        files::make_folder(self.folder())?;
+        let id = &deleted.id;
+        let (document, previous) = (deleted.document(), deleted.previous());
+        if !files::is_there(&document) && !files::is_there(&previous) {
+            return Err(ShelfError::NoSuchTie { id: id.clone() });
+        }
+        if self.has(id) {
+            let (_held, tie) = self.add(newest_of(id, &document, &previous)?)?;
+            files::remove(&document)?;
+            files::remove(&previous)?;
+            remove_if_empty(&deleted.folder);
+            return Ok(tie.id);
+        }
+        let _held = self.locks.hold(id)?;
+        move_if_there(&document, &self.document(id))?;
+        move_if_there(&previous, &self.previous(id))?;
+        remove_if_empty(&deleted.folder);
+        Ok(id.clone())
+    }
+
+    fn rewrite(&self, id: &TieId, change: impl FnOnce(&mut Tie)) -> Result<Tie, ShelfError> {
+        let _changing = self.change();
+        let mut taken = self.lift(id)?;
+        change(&mut taken.tie);
+        self.write(&taken.tie)?;
+        Ok(taken.tie)
+    }
+
+    fn bin(&self) -> PathBuf {
+        self.folder().join("deleted")
+    }
+
+    /// Makes a new folder for a tie in `deleted/`.
+    fn free_folder(&self, id: &TieId) -> Result<PathBuf, ShelfError> {
+        let bin = self.bin();
+        files::make_folder(&bin)?;
+        let mut folder = bin.join(id.as_str());
+        let mut number = 1;
+        loop {
+            match fs::create_dir(&folder) {
+                Ok(()) => break,
+                Err(error) if error.kind() == std::io::ErrorKind::AlreadyExists => {
+                    number += 1;
+                    folder = bin.join(format!("{id}-{number}"));
+                }
+                Err(error) => return Err(ShelfError::io("make", &folder)(error)),
+            }
+        }
+        files::sync_folder_of(&folder)?;
+        files::sync_folder_of(&bin)?;
+        Ok(folder)
+    }
+}
+
+/// The tie that a deleted document, or else the copy before it, holds.
+fn newest_of(id: &TieId, document: &Path, previous: &Path) -> Result<Tie, ShelfError> {
+    if let Found::Good(tie) = files::find(document)? {
+        return Ok(*tie);
+    }
+    match files::find(previous)? {
+        Found::Good(tie) => Ok(*tie),
+        Found::Missing => Err(ShelfError::NoSuchTie { id: id.clone() }),
+        Found::Bad(fault) => Err(ShelfError::Unreadable {
+            file: previous.to_owned(),
+            fault,
+        }),
+    }
+}
+
+fn move_if_there(from: &Path, to: &Path) -> Result<(), ShelfError> {
+    if files::is_there(from) {
+        fs::rename(from, to).map_err(ShelfError::io("move", from))?;
+        files::sync_folder_of(to)?;
+        files::sync_folder_of(from)?;
+    }
+    Ok(())
+}
+
+/// An empty folder that stays does no harm, and one with something in it has to.
+fn remove_if_empty(folder: &Path) {
+    let _ = fs::remove_dir(folder);
+}

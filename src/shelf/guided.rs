@@ -1,0 +1,70 @@
+//! Between a tie on the shelf and what the guide makes of it.
+
+use super::{Chosen, Place, Tie};
+use crate::guide::{self, Phase, Plan};
+
+impl Tie {
+    /// A new tie of a plan, standing at a place of it.
+    pub fn of(plan: &Plan, place: guide::Place) -> Self {
+        let knot = Chosen {
+            laying: plan.laying().clone(),
+            side: plan.side,
+            hand: plan.hand,
+        };
+        Self::begin(knot, Place::of(place))
+    }
+
+    /// The plan that is tied.
+    pub fn plan(&self) -> Plan {
+        let Chosen { laying, side, hand } = &self.knot;
+        Plan::of(laying.clone(), *side, *hand)
+    }
+
+    /// Where it stands, or `None` when this version of the guide has no such phase.
+    pub fn stands_at(&self) -> Option<guide::Place> {
+        let Place {
+            phase,
+            pass,
+            strand,
+            leg,
+            crossing,
+        } = &self.place;
+        let phase = PHASES
+            .iter()
+            .find(|(_, name)| name == phase)
+            .map(|(phase, _)| *phase)?;
+        Some(guide::Place {
+            phase,
+            pass: *pass,
+            strand: *strand,
+            leg: *leg,
+            crossing: *crossing,
+        })
+    }
+
+    /// Notes where it stands now.
+    pub fn stand_at(&mut self, place: guide::Place) {
+        self.place = Place::of(place);
+    }
+}
+
+/// The names of the phases in a document. They must stay as they are.
+const PHASES: [(Phase, &str); 4] = [
+    (Phase::Lead, "lead"),
+    (Phase::Follow, "follow"),
+    (Phase::Check, "check"),
+    (Phase::Finish, "finish"),
+];
+
+impl Place {
+    fn of(place: guide::Place) -> Self {
+        let name = PHASES.iter().find(|(phase, _)| *phase == place.phase);
+        Self {
+            phase: name.map_or("lead", |(_, name)| name).to_owned(),
+            pass: place.pass,
+            strand: place.strand,
+            leg: place.leg,
+            crossing: place.crossing,
+        }
+    }
+}

@@ -1,0 +1,207 @@
+//! Ties that leave the shelf and come to it: one as a file, or all in a backup.
+//!
+//! A backup has one JSON document a line: first what it is and how many ties follow, then the
+//! ties. So a backup that is damaged or cut short still gives back every whole line.
+
+use std::path::{Path, PathBuf};
+
+use serde_json::{Value, json};
+
+use super::schema;
+use super::{Fault, LARGEST_TIE, Shelf, ShelfError, Tie, TieId, files, read_tie, write_tie};
+
+const BACKUP_VERSION: u64 = 1;
+const LARGEST_BACKUP: u64 = 64 << 20;
+
+/// What became of a tie that came to the shelf.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Fate {
+    /// It kept its id.
+    Kept,
+    /// The shelf has another tie of its id, so it got a new one.
+    Renumbered {
+        /// The id it had.
+        was: TieId,
+    },
+    /// The very same tie is on the shelf already; nothing was written.
+    AlreadyHere,
+}
+
+/// A tie that came to the shelf.
+#[derive(Clone, Debug)]
+pub struct Imported {
+    /// As it stands on the shelf now.
+    pub tie: Tie,
+    /// Under which id.
+    pub fate: Fate,
+}
+
+/// What a backup holds.
+#[derive(Clone, Debug)]
+pub struct Backup {
+    /// How many ties, including those of a newer version.
+    pub ties: usize,
+    /// What is on the shelf but not in the backup, since it cannot be read.
+    pub left_out: Vec<ShelfError>,
+}
+
+/// What came back from a backup.
+#[derive(Clone, Debug)]
+pub struct Restored {
+    /// The ties that were in it.
+    pub ties: Vec<Imported>,
+    /// The lines, counted from 1, that are not believed, and why.
+    pub faults: Vec<(usize, Fault)>,
+    /// How many ties are missing at its end.
+    pub missing: u64,
+}
+
+impl Shelf {
+    /// Writes one tie to a file that does not exist yet.
+    ///
+    /// # Errors
+    /// [`ShelfError::Exists`], [`ShelfError::Io`], or as [`Shelf::look`].
+    pub fn export(&self, id: &TieId, file: &Path) -> Result<(), ShelfError> {
+        let (tie, _) = self.look(id)?;
+        let contents =
+            write_tie(&tie).map_err(|fault| ShelfError::Unwritable { id: tie.id, fault })?;
+        files::create(file, &contents)
+    }
+
+    /// Puts the tie in a file on the shelf. Nothing in the file decides where it is written.
+    ///
+    /// # Errors
+    /// [`ShelfError::Unreadable`] when the file is not believed, [`ShelfError::Io`].
+    pub fn import(&self, file: &Path) -> Result<Imported, ShelfError> {
+        let document = files::read(file, LARGEST_TIE)?;
+        let tie = read_tie(&document).map_err(|fault| unreadable(file, fault))?;
+        self.take_in(tie)
+    }
+
+    /// Writes all ties to a file that does not exist yet.
+    ///
+    /// # Errors
+    /// [`ShelfError::Exists`], [`ShelfError::Io`], or [`ShelfError::Unreadable`] with
+    /// [`Fault::TooLarge`] when it would be too large to be read again. Nothing is written then.
+    pub fn backup(&self, file: &Path) -> Result<Backup, ShelfError> {
+        let (ids, _) = self.names()?;
+        let (mut lines, mut left_out) = (Vec::new(), Vec::new());
+        for id in &ids {
+            match self.line_of(id) {
+                Ok(line) => lines.push(line),
+                Err(error) => left_out.push(error),
+            }
+        }
+        let head =
+            json!({ "marlinspeak": "backup", "version": BACKUP_VERSION, "ties": lines.len() });
+        let mut contents = head.to_string().into_bytes();
+        for line in &lines {
+            contents.push(b'\n');
+            contents.extend_from_slice(line);
+        }
+        contents.push(b'\n');
+        if contents.len() as u64 > LARGEST_BACKUP {
+            return Err(unreadable(
+                file,
+                Fault::TooLarge {
+                    bytes: contents.len() as u64,
+                    limit: LARGEST_BACKUP,
+                },
+            ));
+        }
+        files::create(file, &contents)?;
+        Ok(Backup {
+            ties: lines.len(),
+            left_out,
+        })
+    }
+
+    /// Puts all ties of a backup on the shelf, as [`Shelf::import`] does with one.
+    ///
+    /// # Errors
+    /// [`ShelfError::Unreadable`] when the file is no backup, [`ShelfError::Io`].
+    pub fn restore(&self, file: &Path) -> Result<Restored, ShelfError> {
+        let contents = files::read(file, LARGEST_BACKUP)?;
+        let mut lines = contents.split(|byte| *byte == b'\n');
+        let head = lines.next().unwrap_or_default();
+        let announced = ties_announced(head).map_err(|fault| unreadable(file, fault))?;
+        let mut restored = Restored {
+            ties: Vec::new(),
+            faults: Vec::new(),
+            missing: announced,
+        };
+        for (index, line) in lines.enumerate() {
+            if line.trim_ascii().is_empty() {
+                continue;
+            }
+            restored.missing = restored.missing.saturating_sub(1);
+            match read_tie(line) {
+                Ok(tie) => restored.ties.push(self.take_in(tie)?),
+                Err(fault) => restored.faults.push((index + 2, fault)),
+            }
+        }
+        Ok(restored)
+    }
+
+    /// The document of a tie on one line. A document of a newer version goes along unread.
+    fn line_of(&self, id: &TieId) -> Result<Vec<u8>, ShelfError> {
+        let mut line = match self.look(id) {
+            Ok((tie, _)) => {
+                write_tie(&tie).map_err(|fault| ShelfError::Unwritable { id: tie.id, fault })?
+            }
+            Err(error) if error.is_newer() => files::read(&self.document(id), LARGEST_TIE)?,
+            Err(error) => return Err(error),
+        };
+        // Within JSON a line break can only be a space between two parts.
+        for byte in &mut line {
+            if matches!(byte, b'\n' | b'\r') {
+                *byte = b' ';
+            }
+        }
+        Ok(line)
+    }
+
+    fn take_in(&self, mut tie: Tie) -> Result<Imported, ShelfError> {
+        let _changing = self.change();
+        let was = tie.id.clone();
+        if self.examine(&was).tie.as_ref() == Some(&tie) {
+            return Ok(Imported {
+                tie,
+                fate: Fate::AlreadyHere,
+            });
+        }
+        // A time from another clock must not stand before all that this shelf will ever save.
+        tie.touched = tie.touched.min(self.now_or_newest()?);
+        let (_held, tie) = self.add(tie)?;
+        let fate = if tie.id == was {
+            Fate::Kept
+        } else {
+            Fate::Renumbered { was }
+        };
+        Ok(Imported { tie, fate })
+    }
+}
+
+fn ties_announced(head: &[u8]) -> Result<u64, Fault> {
+    let no_backup = |why: &str| Fault::Shape {
+        why: why.to_owned(),
+    };
+    let Value::Object(fields) = schema::json(head)? else {
+        return Err(no_backup("the first line is not an object"));
+    };
+    if fields.get("marlinspeak").and_then(Value::as_str) != Some("backup") {
+        return Err(no_backup("the first line does not say `backup`"));
+    }
+    schema::version_of(&fields, BACKUP_VERSION)?;
+    fields
+        .get("ties")
+        .and_then(Value::as_u64)
+        .ok_or_else(|| no_backup("the first line does not say how many ties follow"))
+}
+
+fn unreadable(file: &Path, fault: Fault) -> ShelfError {
+    ShelfError::Unreadable {
+        file: PathBuf::from(file),
+        fault,
+    }
+}

@@ -1,0 +1,254 @@
+//! Saving on a thread of its own, so that nobody waits for the disk.
+
+use std::collections::HashMap;
+use std::fmt;
+use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::sync::{Arc, Condvar, Mutex, MutexGuard, PoisonError};
+use std::thread;
+use std::time::{Duration, Instant};
+
+use jiff::Timestamp;
+
+use super::lock::enter;
+use super::{Held, Shelf, ShelfError, Tie, TieId};
+
+/// How long after a failure it is tried again.
+const RETRY_AFTER: Duration = Duration::from_secs(1);
+
+/// How long letting go of the keeper waits for the disk.
+const LAST_CHANCE: Duration = Duration::from_secs(5);
+
+/// What became of a tie that was to be kept.
+#[derive(Clone, Debug)]
+pub enum Kept {
+    /// It is on disk.
+    Saved {
+        /// The tie.
+        id: TieId,
+        /// The time it was saved with.
+        touched: Timestamp,
+    },
+    /// It is not on disk and will be tried again, soon and at the next keep.
+    Failed {
+        /// The tie.
+        id: TieId,
+        /// Why not.
+        error: ShelfError,
+        /// How often it has failed since it was last saved.
+        attempts: u32,
+    },
+}
+
+/// Saves ties behind the caller's back. Letting go of it saves what is still to be saved.
+pub struct Keeper {
+    desk: Arc<Desk>,
+}
+
+/// What the callers and the thread share. Never entered while the disk is at work.
+#[derive(Default)]
+struct Desk {
+    work: Mutex<Work>,
+    /// Rung when there is something to do.
+    bell: Condvar,
+    /// Rung when something is done.
+    done: Condvar,
+}
+
+#[derive(Default)]
+struct Work {
+    /// To be saved now, one state a tie, in the order they were asked for.
+    waiting: Vec<Tie>,
+    /// To be saved again when the time comes.
+    failed: Vec<Tie>,
+    retry_at: Option<Instant>,
+    attempts: HashMap<TieId, u32>,
+    /// To be let go of as soon as their ties are saved.
+    leaving: Vec<Held>,
+    saving: bool,
+    closing: bool,
+    closed: bool,
+}
+
+impl Keeper {
+    /// Starts the thread. `notify` is called on it for every save and every failure; it should
+    /// not wait for anything.
+    ///
+    /// # Errors
+    /// [`ShelfError::Io`] when the system has no thread to give.
+    pub fn start(shelf: Shelf, notify: impl Fn(Kept) + Send + 'static) -> Result<Self, ShelfError> {
+        let desk = Arc::new(Desk::default());
+        let folder = shelf.folder().to_owned();
+        let in_thread = Arc::clone(&desk);
+        thread::Builder::new()
+            .name("keeper".to_owned())
+            .spawn(move || in_thread.work_at(&shelf, &notify))
+            .map_err(ShelfError::io("write", &folder))?;
+        Ok(Self { desk })
+    }
+
+    /// Has this state of a tie saved. It takes the place of an earlier one that still waits.
+    pub fn keep(&self, tie: Tie) {
+        let mut work = enter(&self.desk.work);
+        work.failed.retain(|other| other.id != tie.id);
+        work.retry_now();
+        match work.waiting.iter_mut().find(|other| other.id == tie.id) {
+            Some(waiting) => *waiting = tie,
+            None => work.waiting.push(tie),
+        }
+        self.desk.bell.notify_all();
+    }
+
+    /// Lets go of a tie as soon as its last state is saved.
+    pub fn put_away(&self, held: Held) {
+        enter(&self.desk.work).leaving.push(held);
+        self.desk.bell.notify_all();
+    }
+
+    /// Waits until everything asked for is on disk, at most this long, and says whether it is.
+    pub fn flush(&self, at_most: Duration) -> bool {
+        let mut work = enter(&self.desk.work);
+        work.retry_now();
+        self.desk.bell.notify_all();
+        self.desk.wait(work, at_most, |work| !work.is_idle());
+        enter(&self.desk.work).is_idle()
+    }
+}
+
+impl Drop for Keeper {
+    fn drop(&mut self) {
+        let mut work = enter(&self.desk.work);
+        work.retry_now();
+        work.closing = true;
+        self.desk.bell.notify_all();
+        // A disk that does not answer must not keep the program from ending.
+        self.desk.wait(work, LAST_CHANCE, |work| !work.closed);
+    }
+}
+
+impl fmt::Debug for Keeper {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.debug_struct("Keeper").finish_non_exhaustive()
+    }
+}
+
+impl Work {
+    fn retry_now(&mut self) {
+        self.retry_at = None;
+        let newer = std::mem::take(&mut self.waiting);
+        self.waiting = std::mem::take(&mut self.failed);
+        self.waiting.extend(newer);
+    }
+
+    fn is_idle(&self) -> bool {
+        self.waiting.is_empty() && self.failed.is_empty() && self.leaving.is_empty() && !self.saving
+    }
+
+    fn will_save(&self, id: &TieId) -> bool {
+        self.waiting
+            .iter()
+            .chain(&self.failed)
+            .any(|tie| tie.id == *id)
+    }
+}
+
+impl Desk {
+    /// The life of the thread.
+    fn work_at(&self, place: &Shelf, notify: &dyn Fn(Kept)) {
+        while let Some(tie) = self.next() {
+            let result = place.save(&tie);
+            let news = self.settle(tie, result);
+            // A caller that panics must not cost the tyer the next save.
+            let _ = catch_unwind(AssertUnwindSafe(|| notify(news)));
+            self.rest();
+        }
+        let mut work = enter(&self.work);
+        work.leaving.clear();
+        work.closed = true;
+        self.done.notify_all();
+    }
+
+    /// Waits for the next tie to save; `None` when it is time to end.
+    fn next(&self) -> Option<Tie> {
+        let mut work = enter(&self.work);
+        loop {
+            if work.retry_at.is_some_and(|at| at <= Instant::now()) {
+                work.retry_now();
+            }
+            if !work.waiting.is_empty() {
+                work.saving = true;
+                return Some(work.waiting.remove(0));
+            }
+            if work.closing {
+                return None;
+            }
+            if !work.leaving.is_empty() {
+                self.let_go(&mut work);
+            }
+            work = match work.retry_at {
+                None => self.bell.wait(work).unwrap_or_else(PoisonError::into_inner),
+                Some(at) => {
+                    let rest = at.saturating_duration_since(Instant::now());
+                    let woken = self.bell.wait_timeout(work, rest);
+                    woken.unwrap_or_else(PoisonError::into_inner).0
+                }
+            };
+        }
+    }
+
+    /// Notes what became of a save.
+    fn settle(&self, tie: Tie, result: Result<Tie, ShelfError>) -> Kept {
+        let mut work = enter(&self.work);
+        match result {
+            Ok(saved) => {
+                work.attempts.remove(&saved.id);
+                Kept::Saved {
+                    id: saved.id,
+                    touched: saved.touched,
+                }
+            }
+            Err(error) => {
+                let id = tie.id.clone();
+                let attempts = work.attempts.entry(id.clone()).or_insert(0);
+                *attempts = attempts.saturating_add(1);
+                let attempts = *attempts;
+                // A newer state may have been asked for meanwhile.
+                if !work.will_save(&id) {
+                    work.failed.push(tie);
+                }
+                work.retry_at = Some(Instant::now() + RETRY_AFTER);
+                Kept::Failed {
+                    id,
+                    error,
+                    attempts,
+                }
+            }
+        }
+    }
+
+    fn rest(&self) {
+        let mut work = enter(&self.work);
+        work.saving = false;
+        self.let_go(&mut work);
+        self.done.notify_all();
+    }
+
+    fn let_go(&self, work: &mut Work) {
+        let leaving = std::mem::take(&mut work.leaving);
+        let (stay, go): (Vec<_>, Vec<_>) = leaving
+            .into_iter()
+            .partition(|held| work.will_save(held.id()));
+        work.leaving = stay;
+        drop(go);
+        self.done.notify_all();
+    }
+
+    fn wait(
+        &self,
+        work: MutexGuard<'_, Work>,
+        at_most: Duration,
+        unfinished: impl FnMut(&mut Work) -> bool,
+    ) {
+        // Whether it came to an end is for the caller to ask.
+        drop(self.done.wait_timeout_while(work, at_most, unfinished));
+    }
+}

@@ -1,0 +1,72 @@
+//! The shelf against the outside world: damage, other programs, a clock that goes back, a
+//! program that is killed.
+
+mod changes;
+mod crash;
+mod damage;
+mod handover;
+mod keeper;
+mod order;
+mod schema;
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use marlinspeak::knot::{Hand, Knot, Laying, Order, Side, Weave};
+use marlinspeak::shelf::{Chosen, Place, Shelf, Tie, TieId};
+use tempfile::TempDir;
+
+/// A shelf in a folder of its own, which goes when the folder is dropped.
+fn fresh() -> (TempDir, Shelf) {
+    let around = tempfile::tempdir().unwrap();
+    let shelf = Shelf::open(around.path().join("ties")).unwrap();
+    (around, shelf)
+}
+
+/// A doubled 5 lead 6 bight knot, just begun.
+fn five_by_six() -> Tie {
+    let knot = Knot::new(5, 6, Weave::default()).unwrap();
+    let chosen = Chosen {
+        laying: Laying::new(knot, 2, Order::default()).unwrap(),
+        side: Side::Right,
+        hand: Hand::Right,
+    };
+    Tie::begin(chosen, leg(1))
+}
+
+/// The place before a leg of the lead pass.
+fn leg(leg: u16) -> Place {
+    Place {
+        phase: "lead".to_owned(),
+        pass: 1,
+        strand: 1,
+        leg,
+        crossing: 0,
+    }
+}
+
+fn document(shelf: &Shelf, id: &TieId) -> PathBuf {
+    shelf.folder().join(format!("{id}.json"))
+}
+
+fn previous(shelf: &Shelf, id: &TieId) -> PathBuf {
+    shelf.folder().join(format!("{id}.previous.json"))
+}
+
+/// A tie on the shelf at leg 2, with a previous copy at leg 1.
+fn two_copies(shelf: &Shelf) -> Tie {
+    let mut tie = shelf.begin(five_by_six()).unwrap().tie;
+    tie.place = leg(2);
+    shelf.save(&tie).unwrap()
+}
+
+/// The contents of every file in a folder that was set aside.
+fn set_aside(folder: &Path) -> Vec<Vec<u8>> {
+    let mut files: Vec<_> = fs::read_dir(folder)
+        .unwrap()
+        .map(|entry| entry.unwrap().path())
+        .filter(|path| path.to_string_lossy().contains(".damaged-"))
+        .collect();
+    files.sort();
+    files.iter().map(|file| fs::read(file).unwrap()).collect()
+}

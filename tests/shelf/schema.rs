@@ -1,0 +1,219 @@
+//! The document: versions, unknown fields, and the way there and back.
+
+use std::fs;
+
+use jiff::Timestamp;
+use marlinspeak::knot::{Hand, Knot, Laying, Order, Side, Weave};
+use marlinspeak::shelf::{Chosen, Fault, Place, ShelfError, Tie, VERSION, read_tie, write_tie};
+use proptest::prelude::*;
+use serde_json::{Map, Value, json};
+
+use crate::{document, five_by_six, fresh, leg, previous};
+
+#[test]
+fn a_document_of_version_0_is_read_and_saved_in_the_newest() {
+    let (_around, shelf) = fresh();
+    let file = shelf.folder().join("oarlock7.json");
+    let old = include_bytes!("../data/ties/version-0.json");
+    fs::write(&file, old).unwrap();
+    let tie = shelf.list().unwrap().ties.remove(0);
+    assert_eq!(tie.name, "tiller of the red dinghy");
+    assert_eq!(tie.place.phase, "follow");
+    assert_eq!(
+        (tie.place.pass, tie.place.leg, tie.place.crossing),
+        (2, 7, 1)
+    );
+    assert_eq!((tie.knot.side, tie.knot.hand), (Side::Left, Hand::Right));
+    assert_eq!(tie.knot.laying.order(), Order::PassByPass);
+    shelf.save(&tie).unwrap();
+    let new: Value = serde_json::from_slice(&fs::read(&file).unwrap()).unwrap();
+    assert_eq!(new["version"], json!(VERSION));
+    assert_eq!(new["place"]["phase"], "follow");
+    assert!(new["place"].get("stage").is_none());
+    // The old document stays as the copy before.
+    assert_eq!(fs::read(previous(&shelf, tie.id())).unwrap(), old);
+}
+
+#[test]
+fn a_newer_version_is_refused_with_its_number() {
+    assert_eq!(
+        read_tie(include_bytes!("../data/ties/newer.json")),
+        Err(Fault::Newer {
+            version: 99,
+            known: VERSION
+        })
+    );
+}
+
+#[test]
+fn a_document_written_by_hand_keeps_what_this_version_does_not_know() {
+    let (_around, shelf) = fresh();
+    let by_hand = include_bytes!("../data/ties/by-hand.json");
+    fs::write(shelf.folder().join("byhand.json"), by_hand).unwrap();
+    let mut tie = shelf.list().unwrap().ties.remove(0);
+    assert_eq!(tie.knot.laying.knot().weave().to_string(), "ouo");
+    tie.place = leg(4);
+    shelf.save(&tie).unwrap();
+    let before: Value = serde_json::from_slice(by_hand).unwrap();
+    let after = fs::read(document(&shelf, tie.id())).unwrap();
+    let after: Value = serde_json::from_slice(&after).unwrap();
+    for field in [
+        "/tube",
+        "/weather",
+        "/knot/dye",
+        "/place/light",
+        "/knot/order",
+    ] {
+        assert!(before.pointer(field).is_some(), "{field}");
+        assert_eq!(after.pointer(field), before.pointer(field), "{field}");
+    }
+    assert_eq!(after["place"]["leg"], 4);
+}
+
+#[test]
+fn a_changed_document_with_its_old_checksum_is_damage() {
+    let whole = String::from_utf8(write_tie(&five_by_six()).unwrap()).unwrap();
+    let changed = whole.replace("\"leg\": 1", "\"leg\": 2");
+    assert_ne!(changed, whole);
+    assert!(matches!(
+        read_tie(changed.as_bytes()),
+        Err(Fault::Checksum { .. })
+    ));
+    // Spaces and the order of fields are nobody's business.
+    let other: Value = serde_json::from_str(&whole).unwrap();
+    assert!(read_tie(other.to_string().as_bytes()).is_ok());
+}
+
+#[test]
+fn what_would_not_read_back_is_not_written() {
+    let (_around, shelf) = fresh();
+    let tie = shelf.begin(five_by_six()).unwrap().tie;
+    let before = fs::read(document(&shelf, tie.id())).unwrap();
+    let mut deep = json!(1);
+    for _ in 0..200 {
+        deep = json!([deep]);
+    }
+    for (name, value) in [
+        ("leads and all", json!("x".repeat(1 << 20))),
+        ("version", json!(1)),
+        ("checksum", json!("crc32:00000000")),
+        ("name", json!("another")),
+        ("deep", deep),
+    ] {
+        let mut wrong = tie.clone();
+        wrong.extras.insert(name.to_owned(), value);
+        let error = shelf.save(&wrong).unwrap_err();
+        assert!(
+            matches!(error, ShelfError::Unwritable { .. }),
+            "{name}: {error}"
+        );
+    }
+    let mut wrong = tie.clone();
+    wrong.place.leg = 99;
+    assert_eq!(
+        shelf.save(&wrong).unwrap_err().to_string(),
+        format!(
+            "tie {} is not written: it stands at leg 99, outside the knot: 0 to 12",
+            tie.id()
+        )
+    );
+    assert_eq!(fs::read(document(&shelf, tie.id())).unwrap(), before);
+}
+
+fn values() -> impl Strategy<Value = Value> {
+    let leaf = prop_oneof![
+        Just(Value::Null),
+        any::<bool>().prop_map(Value::from),
+        any::<i64>().prop_map(Value::from),
+        any::<u64>().prop_map(Value::from),
+        any::<f64>().prop_map(Value::from),
+        any::<String>().prop_map(Value::from),
+    ];
+    leaf.prop_recursive(4, 32, 6, |inner| {
+        prop_oneof![
+            prop::collection::vec(inner.clone(), 0..6).prop_map(Value::from),
+            sections(inner).prop_map(Value::from),
+        ]
+    })
+}
+
+fn sections(value: impl Strategy<Value = Value>) -> impl Strategy<Value = Map<String, Value>> {
+    // No field of a tie has a capital in its name.
+    prop::collection::btree_map("[A-Z].{0,8}", value, 0..6)
+        .prop_map(|map| map.into_iter().collect())
+}
+
+fn weaves(rows: u16) -> impl Strategy<Value = Weave> {
+    let code = prop::collection::vec(any::<bool>(), usize::from(rows));
+    prop_oneof![
+        (1..=rows).prop_map(Weave::Run),
+        code.prop_map(|rows| Weave::Rows(rows.into())),
+    ]
+}
+
+fn chosen() -> impl Strategy<Value = Chosen> {
+    let counts = (2_u16..=999, 2_u16..=999, 1_u16..=9);
+    let ways = (any::<bool>(), any::<bool>(), any::<bool>());
+    (counts, ways)
+        .prop_flat_map(|(counts, ways)| (Just(counts), Just(ways), weaves(counts.0 - 1)))
+        .prop_map(|((leads, bights, passes), (side, hand, order), weave)| {
+            let order = if order {
+                Order::PassByPass
+            } else {
+                Order::StrandByStrand
+            };
+            let knot = Knot::new(leads, bights, weave).unwrap();
+            Chosen {
+                laying: Laying::new(knot, passes, order).unwrap(),
+                side: if side { Side::Right } else { Side::Left },
+                hand: if hand { Hand::Right } else { Hand::Left },
+            }
+        })
+}
+
+fn times() -> impl Strategy<Value = Timestamp> {
+    (Timestamp::MIN.as_nanosecond()..=Timestamp::MAX.as_nanosecond())
+        .prop_map(|nanoseconds| Timestamp::from_nanosecond(nanoseconds).unwrap())
+}
+
+prop_compose! {
+    fn ties()(
+        chosen in chosen(),
+        within in any::<[prop::sample::Index; 4]>(),
+        texts in any::<(String, String)>(),
+        phase in prop_oneof![Just("lead".to_owned()), "[a-z-]{1,32}"],
+        times in (times(), times()),
+        extras in sections(values()),
+    ) -> Tie {
+        let laying = &chosen.laying;
+        let up_to = |index: usize, most: u16| {
+            u16::try_from(within[index].index(usize::from(most))).unwrap()
+        };
+        let place = Place {
+            phase,
+            pass: 1 + up_to(0, laying.passes()),
+            strand: 1 + up_to(1, laying.knot().strands()),
+            leg: 1 + up_to(2, laying.knot().legs_per_strand()),
+            crossing: up_to(3, laying.knot().leads()),
+        };
+        let mut tie = Tie::begin(chosen, place);
+        (tie.name, tie.note) = texts;
+        (tie.begun, tie.touched) = times;
+        tie.extras = extras;
+        tie
+    }
+}
+
+proptest! {
+    #[test]
+    fn any_tie_reads_back_as_it_was_written(tie in ties()) {
+        let document = write_tie(&tie);
+        prop_assert!(document.is_ok(), "{document:?}");
+        prop_assert_eq!(read_tie(&document.unwrap()), Ok(tie));
+    }
+
+    #[test]
+    fn no_bytes_make_the_reader_panic(bytes in any::<Vec<u8>>()) {
+        prop_assert!(read_tie(&bytes).is_err());
+    }
+}

@@ -1,0 +1,357 @@
+//! The commands as a user of a terminal meets them: what is printed, and the one sentence for
+//! each thing that can be wrong.
+
+use std::process::{Command, Output, Stdio};
+
+use serde_json::{Value, json};
+
+fn marlinspeak(args: &[&str]) -> Output {
+    Command::new(env!("CARGO_BIN_EXE_marlinspeak"))
+        .args(args)
+        .env_remove("DISPLAY")
+        .env_remove("WAYLAND_DISPLAY")
+        .env_remove("WAYLAND_SOCKET")
+        .env("LC_ALL", "C")
+        .stdin(Stdio::null())
+        .output()
+        .unwrap()
+}
+
+/// Runs what must fail, and gives the exit code and the sentence.
+fn refused(args: &[&str]) -> (i32, String) {
+    let output = marlinspeak(args);
+    assert!(output.stdout.is_empty(), "{args:?} printed something");
+    let errors = String::from_utf8(output.stderr).unwrap();
+    (output.status.code().unwrap(), errors.trim_end().to_owned())
+}
+
+fn document(args: &[&str]) -> Value {
+    let output = marlinspeak(&[&["steps", "--json"], args].concat());
+    assert!(
+        output.status.success(),
+        "{}",
+        String::from_utf8_lossy(&output.stderr)
+    );
+    serde_json::from_slice(&output.stdout).unwrap()
+}
+
+#[test]
+fn the_document_has_its_fixed_form() {
+    let document = document(&["--leads", "5", "--bights", "6", "--passes", "2"]);
+    assert_eq!(
+        document["knot"],
+        json!({
+            "leads": 5, "bights": 6, "passes": 2, "weave": "1", "side": "right", "hand": "right",
+            "strands": 1, "crossings": 24,
+        })
+    );
+    let steps = document["steps"].as_array().unwrap();
+    assert_eq!(
+        steps[7],
+        json!({
+            "number": 8, "kind": "lay", "pass": 1, "strand": 1, "leg": 7,
+            "from": { "rim": "bottom", "pin": 4 }, "to": { "rim": "top", "pin": 6 },
+            "heading": "rising", "turns": 0,
+            "crossings": [
+                { "row": 1, "over": true, "cords": 1, "of": {
+                    "from": { "rim": "top", "pin": 2 }, "to": { "rim": "bottom", "pin": 5 } } },
+                { "row": 2, "over": false, "cords": 1, "of": {
+                    "from": { "rim": "top", "pin": 3 }, "to": { "rim": "bottom", "pin": 6 } } },
+            ],
+            "side": null,
+            "say": "Leg 7 of 12. From bottom pin 4 go up and to the right, to top pin 6. On the \
+                    way: over 1 cord, then under 1 cord. Round top pin 6.",
+            "show": "Bottom 4 up to top 6\nOVER 1, under 1\nRound top 6",
+        })
+    );
+    let followed = steps
+        .iter()
+        .find(|step| step["pass"] == 2 && step["leg"] == 4)
+        .unwrap();
+    assert_eq!(followed["side"], "right");
+    assert_eq!(
+        followed["say"],
+        "Second pass, leg 4 of 12. From top pin 2 go down and to the right, to bottom pin 5, \
+         keeping to the right of the cord already there. On the way: over 2 cords, then under 1 \
+         cord, then over 1 cord, then under 1 cord. At bottom pin 5 turn outside the bight \
+         already there."
+    );
+    for (index, step) in steps.iter().enumerate() {
+        assert_eq!(step["number"], index + 1);
+        assert!(step["kind"].is_string() && step["show"].is_string());
+        let say = step["say"].as_str().unwrap();
+        assert!(!say.trim().is_empty() && !say.contains(['\u{2068}', '\u{2069}', '<', '\n']));
+    }
+}
+
+#[test]
+fn a_long_leg_comes_in_parts_that_say_where_the_hand_is() {
+    let document = document(&["--leads", "21", "--bights", "4"]);
+    let last: Vec<&Value> = document["steps"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .filter(|step| step["kind"] == "lay" && step["leg"] == 8)
+        .collect();
+    assert_eq!(last.len(), 5);
+    for (index, part) in last.iter().enumerate() {
+        assert_eq!(
+            (&part["part"], &part["parts"]),
+            (&json!(index + 1), &json!(5))
+        );
+        assert_eq!(part["crossings"].as_array().unwrap().len(), 4);
+        assert_eq!(part["turns"], 2);
+    }
+    assert_eq!(
+        last[2]["say"],
+        "Leg 8 of 8, part 3 of 5, from top pin 2 down to bottom pin 1. The cord is about a third \
+         of the way down, just past top pin 2, and has been once round the tube. It goes on down \
+         and to the right. On the way: over 1 cord, then under 1 cord, then over 1 cord, then \
+         under 1 cord. Hold it there."
+    );
+}
+
+#[test]
+fn how_much_is_told_at_once_is_a_choice() {
+    let whole = document(&["--leads", "9", "--bights", "4", "--at-once", "leg"]);
+    let steps = whole["steps"].as_array().unwrap();
+    assert!(steps.iter().all(|step| step.get("parts").is_none()));
+    let single = document(&["--leads", "9", "--bights", "4", "--at-once", "1"]);
+    let steps = single["steps"].as_array().unwrap();
+    let mut laid = steps.iter().filter(|step| step["kind"] == "lay");
+    assert!(laid.all(|step| step["crossings"].as_array().unwrap().len() <= 1));
+}
+
+#[test]
+fn a_left_hand_mirrors_the_words_and_not_the_numbers() {
+    let knot = ["--leads", "5", "--bights", "4", "--passes", "2"];
+    let right = document(&knot);
+    let left = document(&[&knot[..], &["--hand", "left"]].concat());
+    let pairs = right["steps"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .zip(left["steps"].as_array().unwrap());
+    for (right, left) in pairs {
+        for field in [
+            "kind",
+            "pass",
+            "strand",
+            "leg",
+            "from",
+            "to",
+            "crossings",
+            "side",
+        ] {
+            assert_eq!(right[field], left[field]);
+        }
+        let say = left["say"].as_str().unwrap();
+        if left["kind"] == "lay" && left["pass"] == 1 {
+            assert!(
+                say.contains("and to the left") && !say.contains("right"),
+                "{say}"
+            );
+        }
+    }
+}
+
+#[test]
+fn the_text_tells_the_same_steps_to_a_reader() {
+    let output = marlinspeak(&["steps", "--leads", "3", "--bights", "4"]);
+    let text = String::from_utf8(output.stdout).unwrap();
+    assert!(text.starts_with(
+        "3 lead 4 bight: one strand, 8 crossings, top pins staggered half way between the bottom \
+         ones.\n"
+    ));
+    let line = text
+        .lines()
+        .find(|line| line.contains("leg 8 of 8"))
+        .unwrap();
+    for part in [
+        "Top 3 down to bottom 1",
+        "OVER 1, under 1",
+        "Back where it began, bottom 1",
+    ] {
+        assert!(line.contains(part), "{line}");
+    }
+}
+
+#[test]
+fn an_uneven_weave_is_legal_and_said() {
+    for weave in ["2", "ouo", "ooo"] {
+        let args = ["--leads", "4", "--bights", "3", "--weave", weave];
+        let say = document(&args)["steps"][0]["say"]
+            .as_str()
+            .unwrap()
+            .to_owned();
+        let is_said = say.contains("do not run evenly round the rims");
+        assert_eq!(is_said, weave == "2", "{weave}: {say}");
+    }
+}
+
+#[test]
+fn each_thing_wrong_with_a_knot_has_its_sentence() {
+    let knot = |extra: &[&'static str]| [&["steps"], extra].concat();
+    for (args, sentence) in [
+        (
+            knot(&["--leads", "1", "--bights", "6"]),
+            "Leads must be from 2 to 999 and 1 is not: try 5.",
+        ),
+        (
+            knot(&["--leads", "5", "--bights", "1000"]),
+            "Bights must be from 2 to 999 and 1000 is not: try 6.",
+        ),
+        (
+            knot(&["--leads", "5", "--bights", "-6"]),
+            "Bights must be from 2 to 999 and -6 is not: try 6.",
+        ),
+        (
+            knot(&["--leads", "5", "--bights", "6", "--passes", "0"]),
+            "Passes must be from 1 to 9 and 0 is not: try 2.",
+        ),
+        (
+            knot(&["--leads", "five", "--bights", "6"]),
+            "Leads must be a whole number and “five” is not one: give a number from 2 to 999, \
+             such as 5.",
+        ),
+        (
+            knot(&["--leads", "5", "--bights", "6", "--passes", ""]),
+            "Passes must be a whole number and “” is not one: give a number from 1 to 9, such as \
+             2.",
+        ),
+        (
+            knot(&["--bights", "6"]),
+            "The number of leads is missing: add --leads with a number from 2 to 999, such as \
+             --leads 5.",
+        ),
+        (
+            knot(&["--leads", "5"]),
+            "The number of bights is missing: add --bights with a number from 2 to 999, such as \
+             --bights 6.",
+        ),
+        (
+            knot(&["--leads", "5", "--bights", "6", "--weave", "ouo"]),
+            "A row code of 3 letters does not fit 5 leads: give one letter, o or u, for each of \
+             the 4 rows from the bottom up.",
+        ),
+        (
+            knot(&["--leads", "5", "--bights", "6", "--weave", "5"]),
+            "A run of 5 does not fit 5 leads, which cross in 4 rows: use a run of 1 to 4, or more \
+             leads.",
+        ),
+        (
+            knot(&["--leads", "5", "--bights", "6", "--weave", "over"]),
+            "“over” is not a weave: give a run length such as 1 (over one, under one), or a row \
+             code of the letters o and u from the bottom row up, such as ouo.",
+        ),
+        (
+            knot(&["--leads", "5", "--bights", "6", "--side", "up"]),
+            "“up” is not a choice for --side: it takes right, left; try --side right.",
+        ),
+        (
+            knot(&["--leads", "5", "--bights", "6", "--hand", "Right"]),
+            "“Right” is not a choice for --hand: it takes right, left; try --hand right.",
+        ),
+        (
+            knot(&["--leads", "5", "--bights", "6", "--at-once", "0"]),
+            "--at-once takes a number of crossings from 1 to 999, or “leg” for whole legs, and \
+             “0” is neither: try --at-once 4.",
+        ),
+    ] {
+        assert_eq!(refused(&args), (2, sentence.to_owned()), "{args:?}");
+    }
+}
+
+#[test]
+fn each_slip_of_the_command_line_has_its_sentence() {
+    for (args, sentence) in [
+        (
+            &["stepz"][..],
+            "There is no option or command “stepz” here: “marlinspeak --help” lists those there \
+             are.",
+        ),
+        (
+            &["steps", "--lead", "5"],
+            "There is no option or command “--lead” here: “marlinspeak steps --help” lists those \
+             there are.",
+        ),
+        (
+            &["steps", "--leads"],
+            "The option --leads needs a value after it: “marlinspeak steps --help” shows which.",
+        ),
+        (
+            &["steps", "--leads", "5", "--leads", "6", "--bights", "4"],
+            "The option --leads is given more than once: give it once.",
+        ),
+        (
+            &["--leads", "5", "steps", "--bights", "6"],
+            "Options that name a knot come after the command: write “marlinspeak steps --leads 5 \
+             --bights 6”.",
+        ),
+        (
+            &["steps", "--leads", "5", "--bights", "6", "--lang", "xx"],
+            "Marlinspeak does not speak “xx”: it knows en; try --lang en.",
+        ),
+    ] {
+        assert_eq!(refused(args), (2, sentence.to_owned()), "{args:?}");
+    }
+}
+
+#[test]
+fn without_a_display_the_app_says_so() {
+    let sentence = "There is no display to open a window on: start Marlinspeak from a desktop \
+                    session, or use “marlinspeak steps” in the terminal.";
+    assert_eq!(refused(&[]), (1, sentence.to_owned()));
+    assert_eq!(
+        refused(&["--leads", "5", "--bights", "6"]),
+        (1, sentence.to_owned())
+    );
+}
+
+#[test]
+fn a_display_that_does_not_answer_is_a_sentence_too() {
+    let output = Command::new(env!("CARGO_BIN_EXE_marlinspeak"))
+        .env("DISPLAY", ":4999")
+        .env_remove("WAYLAND_DISPLAY")
+        .env_remove("WAYLAND_SOCKET")
+        .output()
+        .unwrap();
+    assert_eq!(output.status.code(), Some(1));
+    let errors = String::from_utf8(output.stderr).unwrap();
+    assert!(
+        errors.starts_with("The window could not be opened ("),
+        "{errors}"
+    );
+    assert_eq!(errors.trim_end().lines().count(), 1, "{errors}");
+}
+
+#[test]
+fn a_reader_that_has_seen_enough_is_no_failure() {
+    let mut child = Command::new(env!("CARGO_BIN_EXE_marlinspeak"))
+        .args(["steps", "--leads", "99", "--bights", "98"])
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .unwrap();
+    drop(child.stdout.take());
+    let output = child.wait_with_output().unwrap();
+    assert!(output.status.success());
+    assert!(
+        output.stderr.is_empty(),
+        "{}",
+        String::from_utf8_lossy(&output.stderr)
+    );
+}
+
+#[test]
+fn help_and_version_are_printed() {
+    for args in [&["--help"][..], &["steps", "--help"], &["--version"]] {
+        let output = marlinspeak(args);
+        assert!(output.status.success());
+        assert!(
+            String::from_utf8_lossy(&output.stdout)
+                .to_lowercase()
+                .contains("marlinspeak")
+        );
+    }
+}

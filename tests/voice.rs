@@ -1,0 +1,443 @@
+//! Speech over the real protocol: the `tts` crate and the C library under it talk to a speech
+//! service made for tests, which dies, freezes and falls dumb on command.
+//!
+//! The address of the service is an environment variable of the whole process. So each test starts
+//! this program again as a small speaking program: it obeys lines on its input and prints its news.
+#![cfg(target_os = "linux")]
+
+#[path = "support/ssip.rs"]
+mod ssip;
+
+use std::cell::RefCell;
+use std::collections::VecDeque;
+use std::io::{BufRead, BufReader, Write};
+use std::process::{Child, ChildStdin, Command, Stdio};
+use std::sync::mpsc::{self, Receiver};
+use std::thread;
+use std::time::Duration;
+
+use marlinspeak::voice::{Manner, Patience, Speaker, TtsVoice};
+use ssip::{Event, Service, Speech};
+
+/// Long enough for the slowest machine, short enough for a failing test.
+const DEADLINE: Duration = Duration::from_secs(30);
+
+/// What the speaking program puts before a line of its own.
+const MARK: &str = "speaking program: ";
+
+#[test]
+#[ignore = "the other tests start it in a process of its own"]
+fn speaking_program() {
+    if std::env::var_os("SPEECHD_ADDRESS").is_none() {
+        return;
+    }
+    let patience = Patience {
+        beginning: Duration::from_millis(700),
+        ending: Duration::from_millis(700),
+        ..Patience::default()
+    };
+    let tell = |news| println!("{MARK}{news:?}");
+    let speaker = Speaker::start_with(TtsVoice::maker(), tell, patience).expect("a thread");
+    for line in std::io::stdin().lines() {
+        let line = line.expect("a line");
+        let (command, rest) = line.split_once(' ').unwrap_or((&line, ""));
+        let manner = match command {
+            "say" => {
+                let raw = rest.replace("\\0", "\0").replace("\\n", "\n");
+                println!("{MARK}say {:?}", speaker.say(&raw).map(|id| id.0));
+                continue;
+            }
+            "hush" => {
+                speaker.hush();
+                continue;
+            }
+            "voices" => {
+                speaker.voices();
+                continue;
+            }
+            "speed" => Manner {
+                words_per_minute: rest.parse().expect("a number"),
+                ..Manner::default()
+            },
+            "language" => Manner {
+                language: Some(rest.to_owned()),
+                ..Manner::default()
+            },
+            "plain" => Manner::default(),
+            _ => panic!("no such command: {line}"),
+        };
+        speaker.set_manner(manner);
+    }
+    speaker.close();
+    println!("{MARK}closed");
+}
+
+/// The speaking program, started.
+struct Program {
+    child: Child,
+    input: Option<ChildStdin>,
+    lines: Receiver<String>,
+    /// Lines that came before the one that was looked for.
+    passed: RefCell<VecDeque<String>>,
+}
+
+impl Program {
+    fn start(service: &Service) -> Self {
+        let mut child = Command::new(std::env::current_exe().expect("this program"))
+            .args(["--exact", "speaking_program", "--ignored", "--nocapture"])
+            .env("SPEECHD_ADDRESS", service.address())
+            .stdin(Stdio::piped())
+            .stdout(Stdio::piped())
+            .spawn()
+            .expect("this program runs");
+        let output = BufReader::new(child.stdout.take().expect("its output"));
+        let (sender, lines) = mpsc::channel();
+        thread::spawn(move || {
+            for line in output.lines().map_while(Result::ok) {
+                if let Some((_, said)) = line.split_once(MARK) {
+                    let _ = sender.send(said.to_owned());
+                }
+            }
+        });
+        Self {
+            input: child.stdin.take(),
+            child,
+            lines,
+            passed: RefCell::default(),
+        }
+    }
+
+    fn ready(service: &Service) -> Self {
+        let program = Self::start(service);
+        program.expect("Ready");
+        program
+    }
+
+    fn tell(&mut self, command: &str) {
+        let input = self.input.as_mut().expect("not closed yet");
+        writeln!(input, "{command}").expect("it reads");
+    }
+
+    /// Has it say `text`, and waits for `say` to have returned.
+    fn say(&mut self, text: &str, id: u64) {
+        self.tell(&format!("say {text}"));
+        // Its news come from another thread and may overtake it.
+        let returned = format!("say Some({id})");
+        loop {
+            let line = self.new_line();
+            if line == returned {
+                return;
+            }
+            self.passed.borrow_mut().push_back(line);
+        }
+    }
+
+    /// The next line must be this one.
+    fn expect(&self, line: &str) {
+        assert_eq!(self.next_line(), line);
+    }
+
+    fn expect_lost(&self, why: &str) {
+        let line = self.next_line();
+        assert!(line.starts_with(&format!("Lost({why}")), "{line}");
+    }
+
+    fn next_line(&self) -> String {
+        let passed = self.passed.borrow_mut().pop_front();
+        passed.unwrap_or_else(|| self.new_line())
+    }
+
+    fn new_line(&self) -> String {
+        match self.lines.recv_timeout(DEADLINE) {
+            Ok(line) => line,
+            Err(error) => panic!("no further line: {error}"),
+        }
+    }
+
+    /// Has it end as at the end of the program.
+    fn close(mut self) {
+        self.input = None;
+        self.expect("closed");
+        let status = self.child.wait().expect("it ends");
+        assert!(status.success(), "{status}");
+    }
+}
+
+impl Drop for Program {
+    fn drop(&mut self) {
+        let _ = self.child.kill();
+        let _ = self.child.wait();
+    }
+}
+
+fn told(service: &Service, wanted: &str) -> usize {
+    let is_wanted = |event: &&Event| matches!(event, Event::Command(_, said) if said == wanted);
+    service.events().iter().filter(is_wanted).count()
+}
+
+#[test]
+fn texts_are_said_once_and_in_order() {
+    let service = Service::start();
+    let mut program = Program::ready(&service);
+    let texts = [
+        "Rising. Bottom pin four.",
+        ".",
+        "..and a dot in front",
+        "über drei",
+    ];
+    for (id, text) in (1..).zip(texts) {
+        program.say(text, id);
+        program.expect(&format!("Began(Utterance({id}))"));
+        program.expect(&format!("Ended(Utterance({id}))"));
+    }
+    program.close();
+    assert_eq!(service.texts(), texts);
+}
+
+#[test]
+fn a_new_text_cuts_off_the_old_one() {
+    let service = Service::start();
+    service.set_speech(Speech::UntilTold);
+    let mut program = Program::ready(&service);
+    program.say("the old one", 1);
+    program.expect("Began(Utterance(1))");
+    program.say("the new one", 2);
+    program.expect("CutOff(Utterance(1))");
+    program.expect("Began(Utterance(2))");
+    let speech: Vec<_> = service
+        .events()
+        .into_iter()
+        .filter(|event| !matches!(event, Event::Connected(_) | Event::Command(..)))
+        .collect();
+    assert_eq!(
+        speech,
+        [
+            Event::Text(1, "the old one".to_owned()),
+            Event::Began(1),
+            Event::Cancelled(1),
+            Event::Text(2, "the new one".to_owned()),
+            Event::Began(2),
+        ]
+    );
+}
+
+#[test]
+fn neither_empty_texts_nor_nuls_reach_the_service() {
+    let service = Service::start();
+    let mut program = Program::ready(&service);
+    for nothing in ["", "  ", "\\0", "\\n \\0"] {
+        program.tell(&format!("say {nothing}"));
+        program.expect("say None");
+    }
+    program.say("pin\\0 four\\n.\\nover two", 1);
+    program.expect("Began(Utterance(1))");
+    program.expect("Ended(Utterance(1))");
+    program.close();
+    assert_eq!(service.texts(), ["pin four . over two"]);
+}
+
+#[test]
+fn without_a_service_the_text_waits_until_there_is_one() {
+    let service = Service::absent();
+    let mut program = Program::start(&service);
+    program.expect_lost("NoService");
+    program.say("first", 1);
+    program.say("second", 2);
+    program.expect("CutOff(Utterance(1))");
+    service.restart();
+    program.expect("Ready");
+    program.expect("Began(Utterance(2))");
+    program.expect("Ended(Utterance(2))");
+    program.close();
+    assert_eq!(service.texts(), ["second"]);
+}
+
+#[test]
+fn a_service_killed_between_texts_is_found_again() {
+    let service = Service::start();
+    let mut program = Program::ready(&service);
+    for round in 0..3 {
+        let (before, after) = (2 * round + 1, 2 * round + 2);
+        program.say("before", before);
+        program.expect(&format!("Began(Utterance({before}))"));
+        program.expect(&format!("Ended(Utterance({before}))"));
+        service.kill();
+        program.say("after", after);
+        program.expect_lost("Broken");
+        service.restart();
+        program.expect("Ready");
+        program.expect(&format!("Began(Utterance({after}))"));
+        program.expect(&format!("Ended(Utterance({after}))"));
+    }
+    program.close();
+    assert_eq!(service.texts(), ["before", "after"].repeat(3));
+}
+
+#[test]
+fn a_service_killed_in_mid_speech_says_the_text_anew() {
+    let service = Service::start();
+    service.set_speech(Speech::UntilTold);
+    let mut program = Program::ready(&service);
+    // Long enough to be in no danger of being taken for a speech without an end.
+    let text = "over one, under one, ".repeat(20);
+    let text = text.trim_end();
+    program.say(text, 1);
+    program.expect("Began(Utterance(1))");
+    service.kill();
+    program.expect_lost("Broken");
+    service.restart();
+    program.expect("Ready");
+    program.expect("Began(Utterance(1))");
+    service.end_speech();
+    program.expect("Ended(Utterance(1))");
+    program.close();
+    assert_eq!(service.texts(), [text, text]);
+}
+
+#[test]
+fn nobody_waits_for_a_frozen_service_and_it_is_taken_back_when_it_thaws() {
+    let service = Service::start();
+    let mut program = Program::ready(&service);
+    service.freeze();
+    // That `say` returns while nothing is answered is what these lines wait for.
+    program.say("old", 1);
+    program.expect_lost("NoAnswer");
+    program.say("new", 2);
+    program.expect("CutOff(Utterance(1))");
+    service.thaw();
+    program.expect("Ready");
+    program.expect("Began(Utterance(2))");
+    program.expect("Ended(Utterance(2))");
+    program.say("after", 3);
+    program.expect("Began(Utterance(3))");
+    program.expect("Ended(Utterance(3))");
+    program.close();
+    assert_eq!(service.texts().last().map(String::as_str), Some("after"));
+    assert_eq!(
+        service.texts().iter().filter(|text| *text == "new").count(),
+        1
+    );
+}
+
+#[test]
+fn a_frozen_service_that_is_killed_is_found_again() {
+    let service = Service::start();
+    let mut program = Program::ready(&service);
+    service.freeze();
+    program.say("text", 1);
+    program.expect_lost("NoAnswer");
+    // The next connection is made, and hangs too.
+    assert!(service.happens(DEADLINE, |event| *event == Event::Connected(2)));
+    service.kill();
+    service.restart();
+    program.expect("Ready");
+    program.expect("Began(Utterance(1))");
+    program.expect("Ended(Utterance(1))");
+    program.close();
+}
+
+#[test]
+fn the_program_ends_although_the_service_is_frozen() {
+    let service = Service::start();
+    let mut program = Program::ready(&service);
+    service.freeze();
+    program.say("text", 1);
+    program.close();
+    assert_eq!(service.texts(), Vec::<String>::new());
+}
+
+#[test]
+fn a_dumb_service_is_lost_until_it_speaks() {
+    let service = Service::start();
+    service.set_speech(Speech::Dumb);
+    let mut program = Program::ready(&service);
+    program.say("text", 1);
+    program.expect_lost("NeverBegan");
+    service.set_speech(Speech::Lasts(Duration::ZERO));
+    program.expect("Ready");
+    program.expect("Began(Utterance(1))");
+    program.expect("Ended(Utterance(1))");
+    program.close();
+}
+
+#[test]
+fn speech_without_an_end_is_a_loss() {
+    let service = Service::start();
+    service.set_speech(Speech::UntilTold);
+    let mut program = Program::ready(&service);
+    program.say("text", 1);
+    program.expect("Began(Utterance(1))");
+    program.expect_lost("NeverEnded");
+    program.expect("Began(Utterance(1))");
+    program.expect("CutOff(Utterance(1))");
+    service.set_speech(Speech::Lasts(Duration::ZERO));
+    program.say("next", 2);
+    program.expect("Began(Utterance(2))");
+    program.expect("Ended(Utterance(2))");
+    program.expect("Ready");
+    program.close();
+}
+
+#[test]
+fn the_end_of_the_program_stops_the_speech() {
+    let service = Service::start();
+    service.set_speech(Speech::UntilTold);
+    let mut program = Program::ready(&service);
+    program.say("over one, under one, over one, under one, over one", 1);
+    program.expect("Began(Utterance(1))");
+    program.close();
+    assert!(service.events().contains(&Event::Cancelled(1)));
+}
+
+#[test]
+fn hush_stops_the_speech() {
+    let service = Service::start();
+    service.set_speech(Speech::UntilTold);
+    let mut program = Program::ready(&service);
+    program.say("over one, under one, over one, under one, over one", 1);
+    program.expect("Began(Utterance(1))");
+    program.tell("hush");
+    program.expect("CutOff(Utterance(1))");
+    assert!(service.happens(DEADLINE, |event| *event == Event::Cancelled(1)));
+}
+
+#[test]
+fn speed_and_language_reach_the_service_before_the_text() {
+    let service = Service::start();
+    let mut program = Program::ready(&service);
+    program.tell("speed 226");
+    program.tell("language de-AT");
+    program.say("über eins", 1);
+    program.expect("Began(Utterance(1))");
+    program.expect("Ended(Utterance(1))");
+    assert_eq!(told(&service, "SET SELF SYNTHESIS_VOICE Bruno"), 1);
+    program.tell("speed 226");
+    program.say("plain", 2);
+    program.expect("Began(Utterance(2))");
+    program.expect("Ended(Utterance(2))");
+    assert!(told(&service, "SET SELF RATE 0") > 0);
+    assert_eq!(
+        service
+            .events()
+            .iter()
+            .filter(|event| matches!(event, Event::Connected(_)))
+            .count(),
+        2,
+        "back to the service's own voice by way of a new connection"
+    );
+    program.tell("language xx");
+    program.expect("NoSuchVoice(\"xx\")");
+    program.close();
+}
+
+#[test]
+fn the_voices_come_without_their_variations() {
+    let service = Service::start();
+    let mut program = Program::ready(&service);
+    program.tell("voices");
+    program.expect(
+        "Voices([VoiceName { language: \"de\", name: \"Bruno\" }, \
+         VoiceName { language: \"en-GB\", name: \"Ada\" }])",
+    );
+    program.close();
+}

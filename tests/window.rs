@@ -1,0 +1,213 @@
+//! The real program in a real window, worked by real key presses, heard by a speech service
+//! that keeps a record, and killed as a power cut would.
+
+#[path = "support/display.rs"]
+mod display;
+#[path = "support/ssip.rs"]
+mod ssip;
+
+use std::path::{Path, PathBuf};
+use std::process::{Child, Command, Stdio};
+use std::time::{Duration, Instant};
+
+use display::{DEADLINE, Display};
+use serde_json::Value;
+use ssip::{Event, Service, Speech};
+use tempfile::TempDir;
+
+const PROGRAM: &str = env!("CARGO_BIN_EXE_marlinspeak");
+const KNOT: [&str; 6] = ["--leads", "7", "--bights", "12", "--passes", "2"];
+
+/// The program, started on a display with a speech service and a folder for its data.
+struct Program(Child);
+
+impl Program {
+    fn start(display: &Display, service: &Service, data: &Path, args: &[&str]) -> Self {
+        let child = Command::new(PROGRAM)
+            .args(args)
+            .env("DISPLAY", display.name())
+            .env_remove("WAYLAND_DISPLAY")
+            .env("SPEECHD_ADDRESS", service.address())
+            .env("XDG_DATA_HOME", data)
+            .stdin(Stdio::null())
+            .spawn()
+            .unwrap();
+        display.focus("Marlinspeak");
+        Self(child)
+    }
+
+    /// Ends it as a power cut would: SIGKILL.
+    fn kill(mut self) {
+        self.0.kill().unwrap();
+        self.0.wait().unwrap();
+    }
+}
+
+impl Drop for Program {
+    fn drop(&mut self) {
+        let _ = self.0.kill();
+        let _ = self.0.wait();
+    }
+}
+
+/// The steps as `steps --json` tells them.
+fn told() -> Vec<Value> {
+    let printed = Command::new(PROGRAM)
+        .args(["steps", "--json"])
+        .args(KNOT)
+        .output()
+        .unwrap();
+    let document: Value = serde_json::from_slice(&printed.stdout).unwrap();
+    document["steps"].as_array().unwrap().clone()
+}
+
+/// What they say will be said.
+fn says(steps: &[Value]) -> Vec<&str> {
+    steps
+        .iter()
+        .map(|step| step["say"].as_str().unwrap())
+        .collect()
+}
+
+fn heard(service: &Service) -> String {
+    service.next_text(DEADLINE).expect("the program speaks")
+}
+
+#[test]
+fn forty_presses_are_forty_steps_and_a_power_cut_loses_none() {
+    let (display, service) = (Display::start(), Service::start());
+    let data = TempDir::new().unwrap();
+    let told = told();
+    let steps = says(&told);
+    let program = Program::start(&display, &service, data.path(), &KNOT);
+    assert_eq!(heard(&service), steps[0]);
+    for step in &steps[1..=40] {
+        display.press("space");
+        assert_eq!(heard(&service), *step);
+    }
+    wait_until_saved(&only_tie(data.path()), &told, 40);
+    program.kill();
+
+    let program = Program::start(&display, &service, data.path(), &[]);
+    assert!(heard(&service).starts_with("A tie is waiting: 7 lead, 12 bight,"));
+    display.press("space");
+    let taken_up = heard(&service);
+    assert!(
+        taken_up.starts_with("Taking up 7 lead, 12 bight."),
+        "{taken_up}"
+    );
+    assert!(taken_up.ends_with(steps[40]), "{taken_up}");
+    display.press("space");
+    assert_eq!(heard(&service), steps[41]);
+    drop(program);
+}
+
+#[test]
+fn a_held_key_counts_once() {
+    let (display, service) = (Display::start(), Service::start());
+    let data = TempDir::new().unwrap();
+    let told = told();
+    let steps = says(&told);
+    let _program = Program::start(&display, &service, data.path(), &KNOT);
+    assert_eq!(heard(&service), steps[0]);
+    let presses = display.watch_presses();
+    display.hold("space");
+    // The display's own repeats of the held key.
+    presses.wait_for(12);
+    display.let_go("space");
+    assert_eq!(heard(&service), steps[1]);
+    display.press("space");
+    assert_eq!(heard(&service), steps[2]);
+}
+
+#[test]
+fn a_new_press_cuts_off_old_speech() {
+    let (display, service) = (Display::start(), Service::start());
+    service.set_speech(Speech::UntilTold);
+    let data = TempDir::new().unwrap();
+    let told = told();
+    let steps = says(&told);
+    let _program = Program::start(&display, &service, data.path(), &KNOT);
+    assert_eq!(heard(&service), steps[0]);
+    display.press("space");
+    assert_eq!(heard(&service), steps[1]);
+    let events = service.events();
+    let first = events.iter().find_map(|event| match event {
+        Event::Text(message, text) if *text == steps[0] => Some(*message),
+        _ => None,
+    });
+    let cancelled = Event::Cancelled(first.unwrap());
+    let spoken = |event: &Event| matches!(event, Event::Text(_, text) if *text == steps[1]);
+    let at = |wanted: &dyn Fn(&Event) -> bool| events.iter().position(wanted);
+    let cut_off = at(&|event| *event == cancelled);
+    assert!(cut_off.is_some() && cut_off < at(&spoken), "{events:?}");
+}
+
+#[test]
+fn without_speech_the_tie_goes_on_in_writing_and_is_kept() {
+    let display = Display::start();
+    let service = Service::absent();
+    let data = TempDir::new().unwrap();
+    let told = told();
+    let steps = says(&told);
+    let program = Program::start(&display, &service, data.path(), &KNOT);
+    for _ in 0..3 {
+        display.press("space");
+    }
+    wait_until_saved(&only_tie(data.path()), &told, 3);
+    // The service comes, and the voice with it.
+    service.restart();
+    assert_eq!(heard(&service), steps[3]);
+    program.kill();
+}
+
+/// The document of the one tie on the shelf.
+fn only_tie(data: &Path) -> PathBuf {
+    let ties = data.join("marlinspeak").join("ties");
+    wait_for(|| {
+        let mut found = std::fs::read_dir(&ties).ok()?.filter_map(|entry| {
+            let path = entry.ok()?.path();
+            let is_tie = path.extension()? == "json" && !path.to_str()?.contains("previous");
+            is_tie.then_some(path)
+        });
+        found.next()
+    })
+}
+
+/// Waits until the document stands at this step.
+fn wait_until_saved(tie: &Path, steps: &[Value], number: usize) {
+    let step = &steps[number];
+    // The crossings of the leg's earlier parts lie behind the hand.
+    let is_earlier_part = |other: &&Value| {
+        ["pass", "leg"]
+            .iter()
+            .all(|field| other[field] == step[field])
+            && other["part"].as_u64() < step["part"].as_u64()
+    };
+    let behind: usize = steps
+        .iter()
+        .filter(is_earlier_part)
+        .map(|part| part["crossings"].as_array().unwrap().len())
+        .sum();
+    wait_for(|| {
+        let saved: Value = serde_json::from_slice(&std::fs::read(tie).ok()?).ok()?;
+        let place = &saved["place"];
+        (place["pass"] == step["pass"]
+            && place["leg"] == step["leg"]
+            && place["crossing"] == behind)
+            .then_some(())
+    });
+}
+
+/// Asks again and again until there is an answer, or fails when the time is up.
+fn wait_for<T>(mut ask: impl FnMut() -> Option<T>) -> T {
+    let until = Instant::now() + DEADLINE;
+    loop {
+        if let Some(answer) = ask() {
+            return answer;
+        }
+        assert!(Instant::now() < until, "nothing came of it in {DEADLINE:?}");
+        // Between two looks, not instead of one.
+        std::thread::sleep(Duration::from_millis(5));
+    }
+}
