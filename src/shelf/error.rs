@@ -237,3 +237,45 @@ impl Error for ShelfError {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn an_error_names_the_file_and_what_is_wrong_with_it() {
+        let about = |fault| {
+            let file = PathBuf::from("ties/oarlock7.json");
+            ShelfError::Unreadable { file, fault }.to_string()
+        };
+        let newer = Fault::Newer {
+            version: 3,
+            known: 1,
+        };
+        let damaged = Fault::Checksum {
+            stored: "crc32:1".to_owned(),
+            computed: "crc32:2".to_owned(),
+        };
+        for (fault, text) in [
+            (
+                newer,
+                "is of version 3; this program reads versions up to 1",
+            ),
+            (
+                damaged,
+                "is damaged: its checksum is crc32:1 but its contents have crc32:2",
+            ),
+            (Fault::NotAFile, "is not a plain file"),
+        ] {
+            assert_eq!(about(fault), format!("ties/oarlock7.json {text}"));
+        }
+    }
+
+    #[test]
+    fn what_the_system_refused_is_named_with_its_reason() {
+        let refused = io::Error::from(io::ErrorKind::PermissionDenied);
+        let error = ShelfError::io("write", Path::new("ties"))(refused);
+        assert_eq!(error.to_string(), "could not write ties: permission denied");
+        assert!(error.source().is_some());
+    }
+}

@@ -38,7 +38,9 @@ impl Held {
 
 impl Drop for Held {
     fn drop(&mut self) {
-        enter(&self.locks.held).remove(&self.id);
+        if let Some(file) = enter(&self.locks.held).remove(&self.id) {
+            free(&file);
+        }
     }
 }
 
@@ -105,4 +107,11 @@ impl Locks {
             Err(TryLockError::Error(error)) => Err(ShelfError::io("lock", &path)(error)),
         }
     }
+}
+
+/// Unlocks a file. Closing it is not enough: a program that is just being
+/// started from this one has it open too, for a moment.
+fn free(file: &File) {
+    // When that fails, closing the file has to do.
+    let _ = file.unlock();
 }

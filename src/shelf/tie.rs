@@ -89,7 +89,7 @@ pub struct Place {
     pub pass: u16,
     /// In the phases `lead` and `follow`: 1 … strands.
     pub strand: u16,
-    /// In the phases `lead` and `follow`: 0 … legs per strand, 0 at the beginning of a pass.
+    /// In the phases `lead` and `follow`: 1 … legs per strand, or 0 at the beginning of a pass.
     pub leg: u16,
     /// In the phases `lead` and `follow`: 0 … leads − 1.
     pub crossing: u16,

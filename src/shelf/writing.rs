@@ -71,10 +71,7 @@ impl Shelf {
 
     /// A time after `floor` and after every other on the shelf, now if that will do.
     pub(super) fn stamp(&self, floor: Timestamp) -> Result<Timestamp, ShelfError> {
-        let mut newest = enter(&self.shared.newest);
-        if newest.is_none() {
-            *newest = self.newest_on_disk()?;
-        }
+        let mut newest = self.newest()?;
         let floor = newest.map_or(floor, |newest| newest.max(floor));
         let after = floor.saturating_add(SignedDuration::from_millis(1));
         // Only a span with calendar units can fail here.
@@ -85,10 +82,7 @@ impl Shelf {
 
     /// Now, or the newest touch on the shelf when the clock has gone back since.
     pub(super) fn now_or_newest(&self) -> Result<Timestamp, ShelfError> {
-        let mut newest = enter(&self.shared.newest);
-        if newest.is_none() {
-            *newest = self.newest_on_disk()?;
-        }
+        let newest = *self.newest()?;
         let now = (self.shared.clock)();
         Ok(newest.map_or(now, |newest| newest.max(now)))
     }
@@ -100,12 +94,17 @@ impl Shelf {
         })
     }
 
-    fn newest_on_disk(&self) -> Result<Option<Timestamp>, ShelfError> {
-        let (ids, _) = self.names()?;
-        Ok(ids
-            .iter()
-            .filter_map(|id| Some(self.examine(id).tie?.touched))
-            .max())
+    /// The newest touch on the shelf; the first time it is asked for, from the documents.
+    fn newest(&self) -> Result<MutexGuard<'_, Option<Timestamp>>, ShelfError> {
+        let mut newest = enter(&self.shared.newest);
+        if newest.is_none() {
+            let (ids, _) = self.names()?;
+            *newest = ids
+                .iter()
+                .filter_map(|id| Some(self.examine(id).tie?.touched))
+                .max();
+        }
+        Ok(newest)
     }
 
     /// Removes what an interrupted save of this tie left behind.

@@ -67,6 +67,7 @@ fn a_tie_from_a_clock_ahead_does_not_come_before_all_that_follow() {
     let file = around.path().join("ahead.json");
     fs::write(&file, marlinspeak::shelf::write_tie(&ahead).unwrap()).unwrap();
     let imported = shelf.import(&file).unwrap();
+    assert!(imported.tie.touched < Timestamp::MAX);
     let later = two_copies(&shelf);
     let ties = shelf.list().unwrap().ties;
     assert_eq!(

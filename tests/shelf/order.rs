@@ -124,6 +124,7 @@ fn taking_up_sweeps_what_an_interrupted_save_left() {
     let before = fs::read(document(&shelf, id)).unwrap();
     shelf.save(&taken.tie).unwrap();
     assert_eq!(fs::read(previous(&shelf, id)).unwrap(), before);
+    assert!(!link.exists());
 }
 
 #[test]
