@@ -1,6 +1,7 @@
 //! A second pair of hands for people who tie ring knots (Turk's heads) on a pinned tube.
 
 pub mod app;
+pub mod bench;
 pub mod cli;
 pub mod guide;
 pub mod knot;

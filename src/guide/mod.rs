@@ -9,10 +9,12 @@ mod landmark;
 mod place;
 mod plan;
 mod script;
+mod setup;
 mod step;
 
 pub use landmark::{Landmark, Share};
 pub use place::{Phase, Place};
 pub use plan::Plan;
 pub use script::{AtOnce, Progress, Script};
+pub use setup::Setup;
 pub use step::{Begin, Check, Finish, Follow, Landing, Lay, Step, What};

@@ -1,15 +1,18 @@
 //! Everything the tyer chose.
 
+use super::Setup;
 use crate::knot::{Hand, Knot, KnotError, Laying, Order, Quantity, Side, Weave};
 
 /// The knot, its passes, and how the tyer works.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Plan {
     laying: Laying,
     /// The side of the cord already there that a follower keeps to.
     pub side: Side,
     /// Which way round the tube the tyer works.
     pub hand: Hand,
+    /// Tube, cord and object, when they were named.
+    pub setup: Option<Setup>,
 }
 
 impl Plan {
@@ -18,16 +21,21 @@ impl Plan {
     /// # Errors
     /// [`KnotError::OutOfRange`] when `passes` is out of bounds.
     pub fn new(knot: Knot, passes: u16, side: Side, hand: Hand) -> Result<Self, KnotError> {
-        Ok(Self {
-            laying: Laying::new(knot, passes, Order::default())?,
+        Ok(Self::of(
+            Laying::new(knot, passes, Order::default())?,
             side,
             hand,
-        })
+        ))
     }
 
     /// A plan for what is laid in this way.
     pub const fn of(laying: Laying, side: Side, hand: Hand) -> Self {
-        Self { laying, side, hand }
+        Self {
+            laying,
+            side,
+            hand,
+            setup: None,
+        }
     }
 
     /// Reads a plan from the four texts that name a knot: leads, bights, passes, weave.
@@ -52,6 +60,12 @@ impl Plan {
     #[must_use]
     pub fn with_hand(self, hand: Hand) -> Self {
         Self { hand, ..self }
+    }
+
+    /// The same plan with this tube, cord and object.
+    #[must_use]
+    pub fn with_setup(self, setup: Option<Setup>) -> Self {
+        Self { setup, ..self }
     }
 
     /// The knot.

@@ -59,7 +59,7 @@ pub struct Progress {
 }
 
 /// The steps of a plan, from any place to the next.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Script {
     plan: Plan,
     at_once: AtOnce,

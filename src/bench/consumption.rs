@@ -1,0 +1,149 @@
+//! Cord to cut.
+
+use std::f64::consts::PI;
+
+use super::{BenchError, Correction, Counts, Millimetres};
+
+/// What a piece of cord has beyond what lies in the knot.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Allowances {
+    /// The end left at the start.
+    pub standing_tail: Millimetres,
+    /// The end left when the last leg is laid.
+    pub working_tail: Millimetres,
+    /// What the tyer needs to hold while laying the last leg.
+    pub holding: Millimetres,
+}
+
+impl Default for Allowances {
+    /// Tails of 150 mm and 100 mm to hold: *common practice, no source*.
+    fn default() -> Self {
+        Self {
+            standing_tail: Millimetres::computed(150.0),
+            working_tail: Millimetres::computed(150.0),
+            holding: Millimetres::computed(100.0),
+        }
+    }
+}
+
+impl Allowances {
+    /// All of them together.
+    pub fn total(&self) -> Millimetres {
+        Millimetres::computed(
+            self.standing_tail.get() + self.working_tail.get() + self.holding.get(),
+        )
+    }
+}
+
+/// Cord that turns at a rim, beyond the two legs that meet there.
+///
+/// Legs are measured from pin centre to pin centre (on the object: to the tip of the bight),
+/// but the cord goes round the pin: its centre line bends by `π − 2α` on a circle of half
+/// the pin and half the cord. Off the pins, `pin` is `None` and the bight closes to the
+/// cord's own radius. Followers turn outside the bight on one rim and inside on the other,
+/// so the first pass is their mean. *Derived from common practice, no source.*
+pub fn bight_turn(cord: Millimetres, pin: Option<Millimetres>, angle: f64) -> Millimetres {
+    let radius = f64::midpoint(cord.get(), pin.map_or(0.0, Millimetres::get));
+    Millimetres::computed(radius * (PI - 2.0 * angle))
+}
+
+/// How much cord a tie takes.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Consumption {
+    counts: Counts,
+    allowances: Allowances,
+    /// Cord in one leg, crimp included, corrected by the tyer's log.
+    pub leg: Millimetres,
+    /// Cord in one turn at a rim, corrected by the tyer's log.
+    pub turn: Millimetres,
+}
+
+/// A length of cord to be cut.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Piece {
+    /// The strand it makes, 1 … strands.
+    pub strand: u16,
+    /// Its place among the cords given to [`Consumption::pieces`], from 0.
+    pub cord: usize,
+    /// Passes it makes.
+    pub passes: u16,
+    /// Length to cut, tails and holding included.
+    pub length: Millimetres,
+}
+
+impl Consumption {
+    /// From the cord in a leg and in a turn at a rim.
+    pub fn new(
+        counts: Counts,
+        leg: Millimetres,
+        turn: Millimetres,
+        correction: Correction,
+        allowances: Allowances,
+    ) -> Self {
+        let corrected =
+            |length: Millimetres| Millimetres::computed(length.get() * correction.length());
+        Self {
+            counts,
+            allowances,
+            leg: corrected(leg),
+            turn: corrected(turn),
+        }
+    }
+
+    /// One pass of all strands: `2B` legs and as many turns, without tails.
+    pub fn per_pass(&self) -> Millimetres {
+        let legs = f64::from(2 * self.counts.bights());
+        Millimetres::computed(legs * (self.leg.get() + self.turn.get()))
+    }
+
+    /// All passes of all strands, without tails.
+    pub fn in_knot(&self) -> Millimetres {
+        Millimetres::computed(f64::from(self.counts.passes()) * self.per_pass().get())
+    }
+
+    /// One strand in so many passes, with tails and holding.
+    fn piece(&self, passes: u16) -> Millimetres {
+        let pass = self.per_pass().get() / f64::from(self.counts.strands());
+        Millimetres::computed(f64::from(passes) * pass + self.allowances.total().get())
+    }
+
+    /// For each strand, when one cord makes all its passes: length to cut.
+    pub fn per_strand(&self) -> Millimetres {
+        self.piece(self.counts.passes())
+    }
+
+    /// In all, when one cord makes all passes of a strand: length to cut.
+    pub fn to_cut(&self) -> Millimetres {
+        Millimetres::computed(f64::from(self.counts.strands()) * self.per_strand().get())
+    }
+
+    /// The pieces to cut when the passes are shared among several cords, first to last:
+    /// `&[1, 2]` is a cord for the lead pass and another for the two that follow.
+    ///
+    /// # Errors
+    /// [`BenchError::PassesShared`] when they do not add up to the passes of the knot, or a
+    /// cord makes none.
+    pub fn pieces(&self, passes_by_cord: &[u16]) -> Result<Vec<Piece>, BenchError> {
+        let shared = passes_by_cord
+            .iter()
+            .map(|&passes| usize::from(passes))
+            .sum();
+        if shared != usize::from(self.counts.passes()) || passes_by_cord.contains(&0) {
+            return Err(BenchError::PassesShared {
+                shared,
+                passes: self.counts.passes(),
+            });
+        }
+        let strands = 1..=self.counts.strands();
+        let of_strand = |strand| {
+            let piece = move |(cord, &passes): (usize, &u16)| Piece {
+                strand,
+                cord,
+                passes,
+                length: self.piece(passes),
+            };
+            passes_by_cord.iter().enumerate().map(piece)
+        };
+        Ok(strands.flat_map(of_strand).collect())
+    }
+}

@@ -1,0 +1,107 @@
+//! What to put in the bag for a tie.
+
+use super::{BenchError, Cord, HexKey, Layout, Millimetres, Rig, Thread, Tube};
+
+/// A cord and the passes it makes.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PassCord {
+    /// The cord.
+    pub cord: Cord,
+    /// How many passes it makes.
+    pub passes: u16,
+}
+
+/// One thing in the bag.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Item {
+    /// The tube.
+    Tube {
+        /// Its diameter.
+        diameter: Millimetres,
+    },
+    /// Pins for both rings.
+    Pins {
+        /// How many.
+        count: u32,
+        /// How long.
+        length: Millimetres,
+        /// Their thread, when they are set screws of a known one.
+        thread: Option<Thread>,
+    },
+    /// The key for the pins.
+    HexKey(HexKey),
+    /// Cord, cut to length.
+    Cord {
+        /// Name, diameter, weight.
+        cord: Cord,
+        /// How many pieces: one for each strand.
+        pieces: u16,
+        /// Length of each.
+        length: Millimetres,
+        /// Weight of all, when known.
+        grams: Option<f64>,
+    },
+    /// Masking tape to number the pins on, or to hold the strip.
+    Tape {
+        /// How much of it.
+        length: Millimetres,
+    },
+    /// The printed strip for a tube without rings.
+    Strip {
+        /// How long.
+        length: Millimetres,
+    },
+    /// Picks to open a crossing and to tuck the end.
+    Picks {
+        /// How many.
+        count: u16,
+    },
+}
+
+/// The bag for this rig, with these cords in the order in which they are laid.
+///
+/// # Errors
+/// [`BenchError::PassesShared`] when the cords do not make the passes of the knot.
+pub fn kit(rig: &Rig, tube: &Tube, cords: &[PassCord]) -> Result<Vec<Item>, BenchError> {
+    let mut items = vec![
+        Item::Tube {
+            diameter: tube.diameter,
+        },
+        Item::Pins {
+            count: 2 * u32::from(rig.counts.bights()),
+            length: rig.pin_length,
+            thread: tube.thread,
+        },
+    ];
+    items.extend(rig.hex_key.map(Item::HexKey));
+    items.extend(cord_items(rig, cords)?);
+    items.push(Item::Tape { length: rig.tape });
+    if let Layout::Strip(strip) = &rig.layout {
+        items.push(Item::Strip {
+            length: strip.length,
+        });
+    }
+    items.push(Item::Picks { count: 1 });
+    Ok(items)
+}
+
+fn cord_items(rig: &Rig, cords: &[PassCord]) -> Result<Vec<Item>, BenchError> {
+    let passes: Vec<u16> = cords.iter().map(|cord| cord.passes).collect();
+    let pieces = rig.cord.pieces(&passes)?;
+    let strands = rig.counts.strands();
+    // The strands of one knot are alike, so the first stands for all.
+    let first = pieces.iter().filter(|piece| piece.strand == 1);
+    Ok(cords
+        .iter()
+        .zip(first)
+        .map(|(given, piece)| Item::Cord {
+            cord: given.cord.clone(),
+            pieces: strands,
+            length: piece.length,
+            grams: given
+                .cord
+                .grams(piece.length)
+                .map(|grams| grams * f64::from(strands)),
+        })
+        .collect())
+}

@@ -1,0 +1,55 @@
+//! How long a pin must be to hold the passes.
+//!
+//! With 4 mm cord, 12.7 mm pins hold a doubled knot; 9.5 mm pins let the cord ride up and off
+//! once it is doubled, though they may do for a single pass. *Common practice, no source.*
+//! The rule here agrees with these values: a pin is seated in its ring, and stands proud by
+//! one cord diameter for every pass, since followers that crowd a bight climb on one another.
+
+use super::{Millimetres, System};
+
+/// Of a pin, the part in its ring, when the wall is thinner or not known. *Derived: with the
+/// rule above, the values of common practice hold for a seat of 1.6 mm to 4.7 mm.*
+const SEAT: Millimetres = Millimetres::computed(3.0);
+
+/// Inch lengths of set screws in common stock, in millimetres; from memory.
+const INCH_LENGTHS: [f64; 14] = [
+    3.175, 4.7625, 6.35, 7.9375, 9.525, 12.7, 15.875, 19.05, 22.225, 25.4, 31.75, 38.1, 44.45, 50.8,
+];
+
+/// Metric lengths of set screws, ISO 4026; from memory.
+const METRIC_LENGTHS: [f64; 19] = [
+    2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 16.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0, 50.0,
+    55.0, 60.0,
+];
+
+/// The shortest pin that holds so many passes: seat + passes × cord diameter.
+pub fn pin_needed(cord: Millimetres, passes: u16, wall: Option<Millimetres>) -> Millimetres {
+    let seat = wall.map_or(SEAT.get(), |wall| wall.get().max(SEAT.get()));
+    Millimetres::computed(seat + f64::from(passes) * cord.get())
+}
+
+/// Whether a pin of this length holds so many passes.
+pub fn pin_holds(
+    length: Millimetres,
+    cord: Millimetres,
+    passes: u16,
+    wall: Option<Millimetres>,
+) -> bool {
+    length >= pin_needed(cord, passes, wall)
+}
+
+/// The shortest set screw in stock that is at least as long as `needed`; `needed` itself when
+/// the system is not known or none is so long.
+pub fn pin_to_buy(needed: Millimetres, system: Option<System>) -> Millimetres {
+    let lengths: &[f64] = match system {
+        Some(System::Inch) => &INCH_LENGTHS,
+        Some(System::Metric) => &METRIC_LENGTHS,
+        None => &[],
+    };
+    lengths
+        .iter()
+        .copied()
+        .map(Millimetres::computed)
+        .find(|&length| length >= needed)
+        .unwrap_or(needed)
+}

@@ -1,0 +1,59 @@
+//! What the tyer works with: the tube, the cord, and the thing to be covered.
+
+use crate::bench::{
+    Allowances, BenchError, Cord, Correction, Counts, Finish, Item, Job, PassCord, Rig, RigError,
+    Tube, kit, rig,
+};
+
+/// Tube, cord and object of a tie, when the tyer has named them.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Setup {
+    /// The tube and its rings.
+    pub tube: Tube,
+    /// The cord of all passes.
+    pub cord: Cord,
+    /// What the knot is to sit on; `None` when it stays on the tube.
+    pub finish: Option<Finish>,
+    /// Tails and holding.
+    pub allowances: Allowances,
+    /// What the tyer's log says of this cord.
+    pub correction: Correction,
+}
+
+impl Setup {
+    /// With the usual allowances, nothing measured yet, and no object.
+    pub fn new(tube: Tube, cord: Cord) -> Self {
+        Self {
+            tube,
+            cord,
+            finish: None,
+            allowances: Allowances::default(),
+            correction: Correction::default(),
+        }
+    }
+
+    /// The tube rigged for a knot.
+    ///
+    /// # Errors
+    /// A [`RigError`] when the tube cannot take the knot or the knot not the object.
+    pub fn rig(&self, counts: Counts) -> Result<Rig, RigError> {
+        rig(&Job {
+            finish: self.finish,
+            allowances: self.allowances,
+            correction: self.correction,
+            ..Job::new(counts, &self.tube, self.cord.diameter)
+        })
+    }
+
+    /// What goes into the bag for a rigged tie.
+    ///
+    /// # Errors
+    /// A [`BenchError`] when the cords do not add up to the passes.
+    pub fn kit(&self, rig: &Rig) -> Result<Vec<Item>, BenchError> {
+        let cord = PassCord {
+            cord: self.cord.clone(),
+            passes: rig.counts.passes(),
+        };
+        kit(rig, &self.tube, &[cord])
+    }
+}

@@ -1,0 +1,44 @@
+//! How long it takes to find every knot that covers an object. The aim is 5 ms.
+
+use divan::{Bencher, black_box};
+use marlinspeak::bench::{Millimetres, Object, Tube, Wish, fit, why_nothing_fits};
+
+fn main() {
+    divan::main();
+}
+
+fn mm(millimetres: f64) -> Millimetres {
+    Millimetres::new(millimetres).unwrap()
+}
+
+/// Objects from a pen to a buoy: diameter, length to cover, cord.
+const OBJECTS: [[f64; 3]; 6] = [
+    [9.0, 25.0, 1.6],
+    [30.0, 30.0, 4.0],
+    [40.0, 120.0, 3.0],
+    [150.0, 200.0, 6.0],
+    [300.0, 400.0, 4.0],
+    [1000.0, 1000.0, 16.0],
+];
+
+#[divan::bench(args = OBJECTS)]
+fn any_tube(bencher: Bencher, [diameter, cover, cord]: [f64; 3]) {
+    let wish = Wish::new(Object::new(mm(diameter), mm(cover)), mm(cord));
+    bencher.bench(|| fit(black_box(&wish)));
+}
+
+#[divan::bench(args = OBJECTS)]
+fn rows_of_many_divisors(bencher: Bencher, [diameter, cover, cord]: [f64; 3]) {
+    let tube = Tube::ringed(mm(diameter * 1.3), &[48, 60, 36, 40]).unwrap();
+    let wish = Wish {
+        tube: Some(&tube),
+        ..Wish::new(Object::new(mm(diameter), mm(cover)), mm(cord))
+    };
+    bencher.bench(|| fit(black_box(&wish)));
+}
+
+#[divan::bench]
+fn nothing_fits(bencher: Bencher) {
+    let wish = Wish::new(Object::new(mm(300.0), mm(8.0)), mm(6.0));
+    bencher.bench(|| why_nothing_fits(black_box(&wish)));
+}

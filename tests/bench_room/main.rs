@@ -1,0 +1,60 @@
+//! The physical side of a tie, held against published figures, rules of thumb and the
+//! practice of the trade.
+
+#![expect(clippy::float_cmp, reason = "figures said to be exact are")]
+
+mod cord;
+mod fitting;
+mod lengths;
+mod properties;
+mod reference;
+mod rigging;
+mod shapes;
+
+use marlinspeak::bench::{Braid, Consumption, Correction, Counts, Millimetres, Shape, bight_turn};
+
+fn mm(millimetres: f64) -> Millimetres {
+    Millimetres::new(millimetres).unwrap()
+}
+
+fn counts(leads: u16, bights: u16, passes: u16) -> Counts {
+    Counts::new(leads, bights, passes).unwrap()
+}
+
+fn braid(counts: Counts, cord: f64, around: f64) -> Braid {
+    Braid {
+        counts,
+        cord: mm(cord),
+        around: mm(around),
+        correction: Correction::default(),
+    }
+}
+
+/// Cord in the finished knot, turns at the rims included, tails left out.
+fn in_knot(braid: &Braid, shape: &Shape) -> f64 {
+    let turn = bight_turn(braid.cord, None, shape.angle);
+    Consumption::new(
+        braid.counts,
+        shape.cord_in_leg(),
+        turn,
+        braid.correction,
+        marlinspeak::bench::Allowances::default(),
+    )
+    .in_knot()
+    .get()
+}
+
+/// Whether `given` lies within `share` of `wanted`.
+fn within(given: f64, wanted: f64, share: f64) -> bool {
+    (given - wanted).abs() <= share * wanted
+}
+
+/// The rows of a table under `tests/data`, without its remarks and its heading.
+fn rows(table: &str) -> Vec<Vec<&str>> {
+    table
+        .lines()
+        .filter(|line| !line.starts_with("# ") && !line.is_empty())
+        .skip(1)
+        .map(|line| line.split(',').collect())
+        .collect()
+}
