@@ -83,7 +83,7 @@ pub enum Action {
     /// Put the focus of the window on this field, or on none.
     Focus(Option<Field>),
     /// Begin a tie.
-    Begin(Plan),
+    Begin(Box<Plan>),
     /// Take a tie up again.
     TakeUp(Box<Waiting>),
     /// Say what is wrong with the form.
@@ -207,7 +207,7 @@ impl State {
 
     fn begin(&mut self, words: &Words) -> Action {
         match self.plan() {
-            Ok(plan) => Action::Begin(plan),
+            Ok(plan) => Action::Begin(Box::new(plan)),
             Err(error) => {
                 let sentence = words.knot_error(&error);
                 self.complaint = Some(sentence.clone());

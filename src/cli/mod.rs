@@ -17,7 +17,7 @@ use crate::words::Words;
 /// What the command line asks for once it is understood.
 pub enum Request {
     /// Open the app, on this plan if there is one.
-    Open(Option<Plan>),
+    Open(Option<Box<Plan>>),
     /// Everything was done; leave with this code.
     Done(ExitCode),
 }
@@ -36,7 +36,7 @@ pub fn run() -> Result<(Request, Words), Complaint> {
     let words = Words::load(options.lang.as_deref())
         .map_err(|error| Complaint::input(Words::english().language_unknown(&error)))?;
     let request = match &options.command {
-        None => Request::Open(options.knot.plan_if_any(&words)?),
+        None => Request::Open(options.knot.plan_if_any(&words)?.map(Box::new)),
         Some(command) => {
             if !options.knot.is_empty() {
                 return Err(Complaint::input(words.plainly("cli-options-first", &[])));
