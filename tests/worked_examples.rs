@@ -1,6 +1,8 @@
 //! Two knots written out leg by leg, worked by hand from the rules of the trade: the route
 //! and the crossings met are common practice and have no published source.
 
+use std::fmt::Write;
+
 use marlinspeak::knot::{Knot, Laying, Order, Pin, Rim, Turn, Weave};
 
 /// The legs of one pass, written as in the examples: `b5→t1 O1@1` is the leg from bottom pin 5
@@ -19,7 +21,7 @@ fn told(leads: u16, bights: u16, pass: u16) -> Vec<String> {
             let mut line = format!("{}→{}", short(laid.from), short(laid.to));
             for crossing in laying.crossings(turn) {
                 let way = if crossing.over { 'O' } else { 'U' };
-                line += &format!(" {way}{}@{}", crossing.cords, crossing.row);
+                write!(line, " {way}{}@{}", crossing.cords, crossing.row).unwrap();
             }
             line
         })
