@@ -34,7 +34,7 @@ impl Default for Patience {
         Self {
             answer: Duration::from_secs(1),
             listing: Duration::from_secs(8),
-            opening: Duration::from_secs(2),
+            opening: Duration::from_secs(3),
             beginning: Duration::from_secs(3),
             ending: Duration::from_secs(5),
             check: Duration::from_secs(1),
