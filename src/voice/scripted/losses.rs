@@ -129,6 +129,33 @@ fn a_worker_taken_back_with_nothing_to_say_stops_the_old_text() {
 }
 
 #[test]
+fn a_worker_taken_back_late_stops_a_text_that_was_hushed_long_ago() {
+    let patience = Patience {
+        answer: SOON,
+        ..unhurried()
+    };
+    let rig = Rig::ready(patience);
+    rig.stage.hold(Call::Speak);
+    rig.stage.hold(Call::Open);
+    let id = rig.say("Old.");
+    assert_eq!(rig.next_news(), News::Lost(Loss::NoAnswer));
+    rig.speaker.as_ref().unwrap().hush();
+    assert_eq!(rig.next_news(), News::CutOff(id));
+    // The second voice is hushed, and breaks before the first one answers.
+    rig.stage.release(Call::Open);
+    rig.wait_for("2 manner 165");
+    assert_eq!(rig.next_news(), News::Ready);
+    rig.stage.hold(Call::Open);
+    rig.stage
+        .fail(Call::Voices, Trouble::Gone("killed".to_owned()));
+    rig.speaker.as_ref().unwrap().voices();
+    assert!(matches!(rig.next_news(), News::Lost(Loss::Broken(_))));
+    rig.stage.mend();
+    rig.stage.release(Call::Speak);
+    rig.wait_for("1 stop");
+}
+
+#[test]
 fn a_frozen_service_holds_no_more_threads_than_agreed() {
     let patience = Patience {
         opening: Duration::from_millis(5),
@@ -140,6 +167,8 @@ fn a_frozen_service_holds_no_more_threads_than_agreed() {
     assert_eq!(rig.next_news(), News::Lost(Loss::NoAnswer));
     let id = rig.say("One.");
     rig.wait_for("3 open");
+    // A fourth would come a hundred times over in this while.
+    assert_eq!(rig.told.recv_timeout(SOON).ok(), None);
     // With all places taken, only an answer can bring a voice: the first one that comes.
     rig.stage.change(|script| script.prompt = true);
     rig.stage.release(Call::Open);
