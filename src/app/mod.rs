@@ -110,11 +110,13 @@ fn furnish(words: &Words, tell: &mpsc::UnboundedSender<FromOutside>) -> Desk {
         // When nobody listens any more the window is gone, and the news with it.
         let _ = told.unbounded_send(FromOutside::Voice(news));
     });
-    let language = words.tag().to_string();
     let voice: Box<dyn Speak> = match speaker {
         Ok(speaker) => {
+            // Choosing a language makes the service list all its voices, which takes seconds;
+            // it speaks the system's language as it comes.
+            let language = (!words.is_system_language()).then(|| words.tag().to_string());
             speaker.set_manner(Manner {
-                language: Some(language),
+                language,
                 ..Manner::default()
             });
             Box::new(speaker)

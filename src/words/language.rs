@@ -42,8 +42,7 @@ impl Words {
                 given: tag.to_owned(),
             })?
         } else {
-            let system: Vec<String> = sys_locale::get_locales().collect();
-            negotiated(&system, &known).unwrap_or_else(fallback)
+            negotiated(&system_languages(), &known).unwrap_or_else(fallback)
         };
         Ok(Self::of(chosen))
     }
@@ -66,6 +65,16 @@ impl Words {
     /// The language spoken.
     pub const fn tag(&self) -> &LanguageIdentifier {
         &self.tag
+    }
+
+    /// Whether this is the language that the system itself is set to. A system that is set to
+    /// none counts as speaking English.
+    pub fn is_system_language(&self) -> bool {
+        let system = system_languages();
+        let first = system
+            .iter()
+            .find_map(|tag| tag.parse::<LanguageIdentifier>().ok());
+        first.unwrap_or_else(fallback).language == self.tag.language
     }
 
     fn of(tag: LanguageIdentifier) -> Self {
@@ -103,6 +112,13 @@ impl fmt::Debug for Words {
             .field("tag", &self.tag)
             .finish_non_exhaustive()
     }
+}
+
+/// The languages that the system is set to, the wished-for first. The locale `C` is none.
+fn system_languages() -> Vec<String> {
+    sys_locale::get_locales()
+        .filter(|tag| tag != "C" && tag != "POSIX")
+        .collect()
 }
 
 fn fallback() -> LanguageIdentifier {
