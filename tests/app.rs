@@ -10,7 +10,8 @@ use iced::Size;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use marlinspeak::app::{self, Message};
-use marlinspeak::guide::{AtOnce, Phase, Plan, Script};
+use marlinspeak::guide::{AtOnce, Phase, Place, Plan, Script};
+use marlinspeak::knot::Turn;
 use marlinspeak::words::Words;
 use tempfile::TempDir;
 
@@ -36,6 +37,25 @@ fn script_as_said(plan: &Plan) -> Vec<String> {
         .places()
         .map(|place| words.say(&script.step(place).unwrap()))
         .collect()
+}
+
+/// How many presses lead from the first step to the beginning of a leg of the lead pass.
+fn presses_to(plan: &Plan, leg: u16) -> usize {
+    let script = Script::new(plan.clone(), AtOnce::default());
+    let place = Place::lay(Turn {
+        pass: 1,
+        strand: 1,
+        leg,
+    });
+    script.places().position(|other| other == place).unwrap()
+}
+
+/// How many presses lead from the first step to the last.
+fn presses_to_the_end(plan: &Plan) -> usize {
+    Script::new(plan.clone(), AtOnce::default())
+        .places()
+        .count()
+        - 1
 }
 
 #[test]
@@ -100,14 +120,16 @@ fn at_either_end_a_press_says_where_that_is() {
         hands.press(SPACE);
     }
     assert_eq!(hands.last_said(), *steps.last().unwrap());
-    assert!(hands.sees("The knot is laid"));
+    assert!(hands.sees("The knot is done"));
 }
 
 #[test]
 fn the_screen_shows_the_line_the_crossings_and_the_progress() {
     let folder = TempDir::new().unwrap();
-    let mut hands = Hands::open(folder.path(), Some(plan(5, 6, 1)));
-    for _ in 0..7 {
+    let plan = plan(5, 6, 1);
+    let presses = presses_to(&plan, 7);
+    let mut hands = Hands::open(folder.path(), Some(plan));
+    for _ in 0..presses {
         hands.press(SPACE);
     }
     for text in [
@@ -117,7 +139,6 @@ fn the_screen_shows_the_line_the_crossings_and_the_progress() {
         "under 1",
         "Round top 6",
         "5 lead 6 bight",
-        "Space next · ← back · R again · Esc leave",
     ] {
         assert!(hands.sees(text), "{text}");
     }
@@ -133,7 +154,8 @@ fn one_press_takes_up_the_newest_tie_where_it_was_left() {
     hands.press(SPACE);
     drop(hands);
     let mut hands = Hands::open(folder.path(), Some(new.clone()));
-    for _ in 0..7 {
+    let presses = presses_to(&new, 7);
+    for _ in 0..presses {
         hands.press(SPACE);
     }
     let step = hands.last_said();
@@ -149,10 +171,13 @@ fn one_press_takes_up_the_newest_tie_where_it_was_left() {
     hands.press(SPACE);
     assert_eq!(
         hands.last_said(),
-        format!("Taking up 5 lead, 6 bight. Lead pass: 6 of 12 legs are laid. {step}")
+        format!(
+            "Taking up 5 lead, 6 bight. Lead pass: 6 of 12 legs are laid. The cord is at bottom \
+             pin 4, and goes to top pin 6 next. 6 legs are left in all. {step}"
+        )
     );
     hands.press(SPACE);
-    assert_eq!(hands.last_said(), script_as_said(&new)[8]);
+    assert_eq!(hands.last_said(), script_as_said(&new)[presses + 1]);
 }
 
 #[test]
@@ -168,8 +193,10 @@ fn a_digit_takes_up_an_older_tie() {
 #[test]
 fn a_finished_tie_waits_no_more_and_stays_on_the_shelf() {
     let folder = TempDir::new().unwrap();
-    let mut hands = Hands::open(folder.path(), Some(plan(3, 2, 1)));
-    for _ in 0..20 {
+    let plan = plan(3, 2, 1);
+    let presses = presses_to_the_end(&plan);
+    let mut hands = Hands::open(folder.path(), Some(plan));
+    for _ in 0..presses {
         hands.press(SPACE);
     }
     let ties = hands.shelf().list().unwrap().ties;
@@ -182,8 +209,10 @@ fn a_finished_tie_waits_no_more_and_stays_on_the_shelf() {
 #[test]
 fn leaving_shows_the_tie_just_left_as_the_one_to_take_up() {
     let folder = TempDir::new().unwrap();
-    let mut hands = Hands::open(folder.path(), Some(plan(5, 6, 1)));
-    for _ in 0..4 {
+    let plan = plan(5, 6, 1);
+    let presses = presses_to(&plan, 4);
+    let mut hands = Hands::open(folder.path(), Some(plan));
+    for _ in 0..presses {
         hands.press(SPACE);
     }
     let step = hands.last_said();
@@ -206,8 +235,9 @@ fn the_form_is_worked_by_keys_alone() {
     hands.press(Key::Named(Named::Enter));
     assert_eq!(
         hands.last_said(),
-        "Leave a tail of about 15 centimetres at bottom pin 1. Hold it down with tape. The cord \
-         will travel to the left round the tube, and the pins are numbered that way."
+        "Mind the pins: they stand proud, so keep eyes and palms clear of them. Leave a tail of \
+         15 centimetres at bottom pin 1. Hold it down with tape. The cord will travel to the left \
+         round the tube, and the pins are numbered that way."
     );
 }
 
@@ -231,7 +261,7 @@ fn a_knot_that_cannot_be_is_refused_in_a_sentence_and_nothing_is_lost() {
     assert!(hands.shelf().list().unwrap().ties.is_empty());
     hands.tell(Message::typed(app::Field::Leads, "7"));
     hands.click("Begin this tie");
-    assert!(hands.last_said().starts_with("Leave a tail"));
+    assert!(hands.last_said().contains("Leave a tail"));
 }
 
 #[test]
@@ -299,7 +329,7 @@ fn ctrl_q_closes_with_everything_saved() {
 fn the_tying_screen_looks_as_it_did() {
     let folder = TempDir::new().unwrap();
     let mut hands = Hands::open(folder.path(), Some(plan(5, 6, 2)));
-    for _ in 0..25 {
+    for _ in 0..31 {
         hands.press(SPACE);
     }
     let mut screen = hands.screen(Size::new(1100.0, 760.0));
@@ -308,4 +338,168 @@ fn the_tying_screen_looks_as_it_did() {
     let path = Path::new("tests/data/snapshots/tying-tiny-skia.sha256");
     assert!(path.exists() || std::env::var_os("WRITE_SNAPSHOTS").is_some());
     assert!(picture.matches_hash("tests/data/snapshots/tying").unwrap());
+}
+
+/// The tie of these tests that stands before a leg, and what was said of that step.
+fn hands_at(folder: &TempDir, plan: &Plan, leg: u16) -> (Hands, String) {
+    let presses = presses_to(plan, leg);
+    let mut hands = Hands::open(folder.path(), Some(plan.clone()));
+    for _ in 0..presses {
+        hands.press(SPACE);
+    }
+    let step = hands.last_said();
+    (hands, step)
+}
+
+fn letter(letter: &str) -> Key {
+    Key::Character(letter.into())
+}
+
+#[test]
+fn where_am_i_is_one_press_spoken_and_shown() {
+    let folder = TempDir::new().unwrap();
+    let (mut hands, step) = hands_at(&folder, &plan(5, 6, 2), 8);
+    hands.press(letter("h"));
+    let answer = "Lead pass: 7 of 12 legs are laid. The cord is at top pin 6, and goes to bottom \
+                  pin 3 next. 17 legs are left in all.";
+    assert_eq!(hands.last_said(), answer);
+    assert!(hands.sees(answer));
+    hands.press(letter("r"));
+    assert_eq!(hands.last_said(), step);
+    assert!(!hands.sees(answer));
+}
+
+#[test]
+fn legs_are_taken_back_one_press_each_and_laid_again() {
+    let folder = TempDir::new().unwrap();
+    let plan = plan(5, 6, 1);
+    let (mut hands, _) = hands_at(&folder, &plan, 8);
+    hands.press(letter("w"));
+    assert_eq!(
+        hands.last_said(),
+        "Something is wrong. Next takes back leg 7. Back finds your place, when you have lost \
+         count. Wrong, once more, leaves all as it is."
+    );
+    hands.press(SPACE);
+    assert_eq!(
+        hands.last_said(),
+        "Taking back leg 7. Lift the cord off top pin 6. Come back out from under 1 cord, then \
+         back over 1 cord. Your hand is at bottom pin 4. Next takes back one more leg, back lays \
+         this one again."
+    );
+    for text in [
+        "Taking back leg 7",
+        "Back down to bottom 4",
+        "out from under 1",
+        "off OVER 1",
+    ] {
+        assert!(hands.sees(text), "{text}");
+    }
+    hands.press(SPACE);
+    assert!(
+        hands
+            .last_said()
+            .starts_with("Taking back leg 6. Lift the cord off bottom pin 4.")
+    );
+    hands.press(Key::Named(Named::PageUp));
+    assert_eq!(
+        hands.last_said(),
+        script_as_said(&plan)[presses_to(&plan, 6)]
+    );
+    assert_eq!(hands.shelf().list().unwrap().ties[0].place.leg, 6);
+}
+
+#[test]
+fn wrong_once_more_leaves_all_as_it_is() {
+    let folder = TempDir::new().unwrap();
+    let (mut hands, step) = hands_at(&folder, &plan(5, 6, 1), 8);
+    hands.press(letter("w"));
+    hands.press(letter("w"));
+    hands.press(letter("r"));
+    assert_eq!(hands.last_said(), step);
+    assert_eq!(hands.shelf().list().unwrap().ties[0].place.leg, 8);
+}
+
+#[test]
+fn a_lost_place_is_found_by_yes_and_no() {
+    let folder = TempDir::new().unwrap();
+    let plan = plan(5, 6, 1);
+    // The record says leg 8, and the cord is really two legs back: at top pin 1.
+    let (mut hands, _) = hands_at(&folder, &plan, 8);
+    hands.press(letter("w"));
+    hands.press(Key::Named(Named::PageUp));
+    assert_eq!(
+        hands.last_said(),
+        "Is the cord at top pin 6? Next for yes, back for no."
+    );
+    assert!(hands.sees("Is it at top 6?"));
+    let mut asked = 1;
+    while hands.last_said() != "Is the cord at top pin 1? Next for yes, back for no." {
+        hands.press(Key::Named(Named::PageUp));
+        asked += 1;
+        assert!(asked <= 12, "never asked for it");
+    }
+    assert!(
+        asked <= 4,
+        "a pin so near is asked for soon, not after {asked}"
+    );
+    hands.press(SPACE);
+    assert_eq!(
+        hands.last_said(),
+        "Count the cords round top pin 1, the one in your hand too. Is there just 1? Next for yes, \
+         back for no."
+    );
+    hands.press(SPACE);
+    let step = &script_as_said(&plan)[presses_to(&plan, 6)];
+    assert_eq!(hands.last_said(), format!("Then this is the place. {step}"));
+    assert_eq!(hands.shelf().list().unwrap().ties[0].place.leg, 6);
+}
+
+#[test]
+fn the_depth_changes_at_any_moment_without_losing_the_place() {
+    let folder = TempDir::new().unwrap();
+    let (mut hands, plain) = hands_at(&folder, &plan(5, 6, 1), 7);
+    hands.press(letter("1"));
+    assert_eq!(
+        hands.last_said(),
+        "Brief. Bottom pin 4, up to top pin 6. Over 1, under 1."
+    );
+    hands.press(letter("3"));
+    assert_eq!(
+        hands.last_said(),
+        "Teaching. Leg 7 of 12. The cord stands at bottom pin 4. Take it up and to the right, \
+         towards top pin 6. First you meet the cord that comes down from top pin 2 to bottom pin \
+         5: go over it. Last the cord that comes down from top pin 3 to bottom pin 6: tuck under \
+         it. Lead it round the outside of top pin 6, and hold it snug."
+    );
+    hands.press(letter("2"));
+    assert_eq!(hands.last_said(), format!("Plain. {plain}"));
+    assert_eq!(hands.shelf().list().unwrap().ties[0].place.leg, 7);
+}
+
+#[test]
+fn how_much_is_told_at_once_changes_without_losing_the_place() {
+    let folder = TempDir::new().unwrap();
+    let plan = plan(9, 4, 1);
+    let (mut hands, _) = hands_at(&folder, &plan, 8);
+    // The second of two parts: four crossings lie behind.
+    hands.press(SPACE);
+    assert!(
+        hands.last_said().contains("leg 8 of 8, part 2 of 2")
+            || hands.last_said().contains("Leg 8 of 8, part 2 of 2")
+    );
+    hands.press(letter("["));
+    assert!(
+        hands
+            .last_said()
+            .starts_with("Up to 3 crossings at once. Leg 8 of 8, part 2 of 3")
+    );
+    hands.press(letter("]"));
+    hands.press(letter("]"));
+    assert!(
+        hands
+            .last_said()
+            .starts_with("Up to 5 crossings at once. Leg 8 of 8, part 1 of 2")
+    );
+    assert_eq!(hands.shelf().list().unwrap().ties[0].place.leg, 8);
 }

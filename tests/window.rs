@@ -186,16 +186,23 @@ fn wait_until_saved(tie: &Path, steps: &[Value], number: usize) {
     };
     let behind: usize = steps
         .iter()
+        .filter(|other| other["kind"] == "lay" && step["kind"] == "lay")
         .filter(is_earlier_part)
         .map(|part| part["crossings"].as_array().unwrap().len())
         .sum();
+    let phase = match (step["kind"].as_str().unwrap(), step["pass"].as_u64()) {
+        ("lay", Some(1)) => "lead",
+        ("lay", _) => "follow",
+        (kind, _) => kind,
+    };
     wait_for(|| {
         let saved: Value = serde_json::from_slice(&std::fs::read(tie).ok()?).ok()?;
         let place = &saved["place"];
-        (place["pass"] == step["pass"]
+        let is_there = place["phase"] == phase
+            && place["pass"] == step["pass"]
             && place["leg"] == step["leg"]
-            && place["crossing"] == behind)
-            .then_some(())
+            && place["crossing"] == behind;
+        is_there.then_some(())
     });
 }
 

@@ -34,6 +34,18 @@ knot-code-length = A row code of { $letters ->
        *[other] { $rows } rows from the bottom up.
     }
 
+# $given: how many names there are.
+cords-do-not-go = { $given ->
+        [one] 1 name of a cord does not go
+       *[other] { $given } names of cords do not go
+    } with this tie: { $strands ->
+        [one] give one name for each pass, which is { $passes ->
+            [one] 1 name.
+           *[other] { $passes } names, such as --cords blue,white; or one name for all of it.
+        }
+       *[other] give one name for each of the { $strands } strands, such as --cords red,white,blue.
+    }
+
 choice-unknown = “{ $given }” is not a choice for { $option }: it takes { $allowed }; try { $option } { $example }.
 
 language-unknown = Marlinspeak does not speak “{ $given }”: it knows { $known }; try --lang { $example }.

@@ -72,8 +72,23 @@ start-keys-empty = Space begins this tie · Tab goes to the form · Ctrl Q quits
 
 ## The tying screen
 
-tying-keys = Space next · ← back · R again · Esc leave
-tying-keys-done = ← back · R again · Esc leave
+tying-keys = Space next · ← back · R again · H where am I · W wrong · 1 2 3 brief, plain, teach · [ ] less or more at once · Esc leave
+tying-keys-wrong = Space next · ← back · R again · W leave it as it is · Esc leave
+
+# Said when the depth was changed, before the step. $detail: brief, plain or teach.
+detail-say = { $detail ->
+        [brief] Brief.
+        [teach] Teaching.
+       *[plain] Plain.
+    }
+# $most: crossings told at once at the most; $whole: yes when legs are told whole.
+at-once-say = { $whole ->
+        [yes] Whole legs.
+       *[no] Up to { $most ->
+            [one] 1 crossing
+           *[other] { $most } crossings
+        } at once.
+    }
 
 ## What the app has to report
 

@@ -1,8 +1,11 @@
-# The steps of a tie. A message ending in -say is spoken, one ending in -show stands on the
+# The steps of laying a tie. A message ending in -say is spoken, one ending in -show stands on the
 # screen. What the words must do: where the cord goes comes first (from which pin, which way,
 # to which pin), then the crossings in the order they are met, then the landing; "pin" stands
 # before the number of a pin and a count stands with its cords, so that neither can be
 # misheard for "to" or "for"; "right" is only ever a side.
+#
+# A spoken message comes in three depths: plain without an ending, -brief for who knows the work,
+# -teach for who learns it. Every one stands alone, for a tyer who is back after a week.
 #
 # Arguments that come back everywhere:
 #   $pass      1 is the lead pass
@@ -14,16 +17,26 @@
 #   $from, $to numbers of pins; a rising leg goes from a bottom pin to a top pin
 #   $hand      right or left: the way round the tube that the cord travels
 #   $side      right or left of the cord that is followed, or none in the lead pass
+#   $cord      what the tyer calls the cord, when $named is yes
+#   $value     a length in the unit $unit: mm, cm or m
 
 ## Beginning a strand
 
-# Example: Leave a tail of about 15 centimetres at bottom pin 1. Hold it down with tape. The
-# cord will travel to the right round the tube, and so the pins are numbered.
-# $uneven: yes when the weave leaves a fault at the rims.
+# Example: Leave a tail of 15 centimetres at bottom pin 1. Hold it down with tape. The cord will
+# travel to the right round the tube, and the pins are numbered that way.
+# $uneven: yes when the weave leaves a fault at the rims. $staggered: yes when the top pins stand
+# half way between the bottom ones.
 begin-say = { $strands ->
-        [one] Leave
-       *[other] Strand { $strand } of { $strands }. Leave
-    } a tail of about 15 centimetres at bottom pin { $pin }. Hold it down with tape. The cord will travel to the { $hand ->
+        [one] { "" }
+       *[other] Strand { $strand } of { $strands }.
+    } { $named ->
+        [yes] Take the cord “{ $cord }”.
+       *[no] { "" }
+    } Leave a tail of { $unit ->
+        [m] { $value } metres
+        [cm] { $value } centimetres
+       *[mm] { $value } millimetres
+    } at bottom pin { $pin }. Hold it down with tape. The cord will travel to the { $hand ->
         [left] left
        *[right] right
     } round the tube, and the pins are numbered that way. { $uneven ->
@@ -31,11 +44,57 @@ begin-say = { $strands ->
        *[no] { "" }
     }
 
-# Example: Tail at bottom 1
-begin-show = Tail at bottom { $pin }
+begin-say-brief = { $strands ->
+        [one] { "" }
+       *[other] Strand { $strand } of { $strands }.
+    } { $named ->
+        [yes] Cord “{ $cord }”.
+       *[no] { "" }
+    } Tail of { $unit ->
+        [m] { $value } metres
+        [cm] { $value } centimetres
+       *[mm] { $value } millimetres
+    } at bottom pin { $pin }. Work to the { $hand ->
+        [left] left
+       *[right] right
+    }. { $uneven ->
+        [yes] The weave runs unevenly at the rims.
+       *[no] { "" }
+    }
+
+begin-say-teach = { $strands ->
+        [one] { "" }
+       *[other] Strand { $strand } of { $strands }. A strand is one closed path of cord; this knot has several, because its leads and bights share a factor.
+    } { $named ->
+        [yes] Take the cord “{ $cord }”.
+       *[no] { "" }
+    } Leave a tail of { $unit ->
+        [m] { $value } metres
+        [cm] { $value } centimetres
+       *[mm] { $value } millimetres
+    } at bottom pin { $pin }, and hold it down with tape. The tail is the end that stays behind; the end in your hand is the working end. The cord will travel to the { $hand ->
+        [left] left
+       *[right] right
+    } round the tube, pin to pin, and the pins are numbered that way. { $staggered ->
+        [yes] Each top pin stands half way between two bottom pins. That is staggered: with an odd number of leads every cord lands half a step on, and on straight pins the knot would come out crooked.
+       *[no] Each top pin stands straight above a bottom pin, as the cords of an even number of leads land.
+    } { $uneven ->
+        [yes] In this weave the overs and unders do not run evenly round the rims. That is how the weave is, not a mistake of yours.
+       *[no] { "" }
+    }
+
+# Example: Tail of 15 cm at bottom 1
+begin-show = { $unit ->
+        [m] Tail of { $value } m at bottom { $pin }
+        [cm] Tail of { $value } cm at bottom { $pin }
+       *[mm] Tail of { $value } mm at bottom { $pin }
+    }
 
 # Example: Hold it with tape. Work to the right.
-begin-show-note = { $hand ->
+begin-show-note = { $named ->
+        [yes] Cord “{ $cord }”.
+       *[no] { "" }
+    } { $hand ->
         [left] Hold it with tape. Work to the left.
        *[right] Hold it with tape. Work to the right.
     } { $uneven ->
@@ -45,10 +104,11 @@ begin-show-note = { $hand ->
 
 ## Beginning to follow
 
-# Example: Second pass. Begin at bottom pin 1, beside the first cord, and keep to the right of
-# it all the way, never crossing it. Go over and under just as it does. Round the top pins turn
+# Example: Second pass. Begin at bottom pin 1, beside the cord already there, and keep to the right
+# of it all the way, never crossing it. Go over and under just as it does. Round the top pins turn
 # inside its bights, round the bottom pins turn outside them.
-# $inside: the rim where the follower turns inside, top or bottom.
+# $inside: the rim where the follower turns inside, top or bottom. $added: yes when another cord
+# begins here, no when the cord in hand goes on.
 follow-say = { $pass ->
         [2] Second pass.
         [3] Third pass.
@@ -59,14 +119,96 @@ follow-say = { $pass ->
         [8] Eighth pass.
        *[9] Ninth pass.
     } { $strands ->
-        [one] Begin
-       *[other] Strand { $strand } of { $strands }. Begin
+        [one] { "" }
+       *[other] Strand { $strand } of { $strands }.
+    } { $added ->
+        [yes] { $named ->
+            [yes] Take the cord “{ $cord }” and leave a tail of { $unit ->
+                [m] { $value } metres
+                [cm] { $value } centimetres
+               *[mm] { $value } millimetres
+            }. Begin
+           *[no] Take the added cord and leave a tail of { $unit ->
+                [m] { $value } metres
+                [cm] { $value } centimetres
+               *[mm] { $value } millimetres
+            }. Begin
+        }
+       *[no] The same cord goes on. Begin
     } at bottom pin { $pin }, beside the cord already there, and keep to the { $side ->
         [left] left
        *[right] right
     } of it all the way, never crossing it. Go over and under just as it does. { $inside ->
         [bottom] Round the bottom pins turn inside its bights, round the top pins turn outside them.
        *[top] Round the top pins turn inside its bights, round the bottom pins turn outside them.
+    }
+
+follow-say-brief = { $pass ->
+        [2] Second pass.
+        [3] Third pass.
+        [4] Fourth pass.
+        [5] Fifth pass.
+        [6] Sixth pass.
+        [7] Seventh pass.
+        [8] Eighth pass.
+       *[9] Ninth pass.
+    } { $strands ->
+        [one] { "" }
+       *[other] Strand { $strand } of { $strands }.
+    } { $added ->
+        [yes] { $named ->
+            [yes] Cord “{ $cord }”, tail of { $unit ->
+                [m] { $value } metres
+                [cm] { $value } centimetres
+               *[mm] { $value } millimetres
+            }.
+           *[no] Added cord, tail of { $unit ->
+                [m] { $value } metres
+                [cm] { $value } centimetres
+               *[mm] { $value } millimetres
+            }.
+        }
+       *[no] { "" }
+    } From bottom pin { $pin } follow on the { $side ->
+        [left] left
+       *[right] right
+    }. { $inside ->
+        [bottom] Inside at the bottom, outside at the top.
+       *[top] Inside at the top, outside at the bottom.
+    }
+
+follow-say-teach = { $pass ->
+        [2] Second pass.
+        [3] Third pass.
+        [4] Fourth pass.
+        [5] Fifth pass.
+        [6] Sixth pass.
+        [7] Seventh pass.
+        [8] Eighth pass.
+       *[9] Ninth pass.
+    } { $strands ->
+        [one] { "" }
+       *[other] Strand { $strand } of { $strands }.
+    } A pass is one trip of the cord round the whole pattern; from here on the cord follows the one that lies there. { $added ->
+        [yes] { $named ->
+            [yes] Take the cord “{ $cord }”, and leave a tail of { $unit ->
+                [m] { $value } metres
+                [cm] { $value } centimetres
+               *[mm] { $value } millimetres
+            }. It begins at a pin of its own, so that the ends do not all come out in one place. Begin
+           *[no] Take the added cord, and leave a tail of { $unit ->
+                [m] { $value } metres
+                [cm] { $value } centimetres
+               *[mm] { $value } millimetres
+            }. It begins at a pin of its own, so that the ends do not all come out in one place. Begin
+        }
+       *[no] The same cord goes on: it comes home to its first pin and simply starts its trip again. Begin
+    } at bottom pin { $pin }, beside the cord already there, and keep to the { $side ->
+        [left] left
+       *[right] right
+    } of it all the way. It never crosses the cord it follows, and goes over and under just as that one does. A bight is the loop round a pin. { $inside ->
+        [bottom] Round the bottom pins turn inside the bight already there, which is between it and the middle of the knot; round the top pins turn outside it, beyond it.
+       *[top] Round the top pins turn inside the bight already there, which is between it and the middle of the knot; round the bottom pins turn outside it, beyond it.
     }
 
 # Example: Follow on the right
@@ -76,7 +218,13 @@ follow-show = { $side ->
     }
 
 # Example: From bottom 1. Inside at the top, outside at the bottom.
-follow-show-note = { $inside ->
+follow-show-note = { $added ->
+        [yes] { $named ->
+            [yes] Cord “{ $cord }”, with a tail.
+           *[no] Added cord, with a tail.
+        }
+       *[no] { "" }
+    } { $inside ->
         [bottom] From bottom { $pin }. Inside at the bottom, outside at the top.
        *[top] From bottom { $pin }. Inside at the top, outside at the bottom.
     }
@@ -91,7 +239,10 @@ follow-show-note = { $inside ->
 lay-say-way = { $pass ->
         [1] { $strands ->
             [one] Leg { $leg } of { $legs }
-           *[other] Strand { $strand }, leg { $leg } of { $legs }
+           *[other] Strand { $strand }{ $named ->
+                [yes] , “{ $cord }”
+               *[no] { "" }
+            }, leg { $leg } of { $legs }
         }
        *[other] { $pass ->
             [2] Second pass
@@ -105,6 +256,9 @@ lay-say-way = { $pass ->
         }{ $strands ->
             [one] { "" }
            *[other] , strand { $strand }
+        }{ $named ->
+            [yes] , “{ $cord }”
+           *[no] { "" }
         }, leg { $leg } of { $legs }
     }{ $parts ->
         [one] .
@@ -128,15 +282,33 @@ lay-say-way = { $pass ->
        *[none] .
     }
 
-# The beginning of a later part of a long leg: which leg, and where the cord is now.
-# Example: Leg 11 of 42, part 2 of 5, from bottom pin 2 up to top pin 4. The cord is about a
-# quarter of the way up, just past bottom pin 3. It goes on up and to the right.
-# $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
-# pin it has just passed, $rim: bottom or top. $made: whole turns made on this leg so far.
-lay-say-way-on = { $pass ->
+# The same, brief.
+# Example: Bottom pin 4, up to top pin 6.
+# Example: Strand 2. Top pin 2, down to bottom pin 5.
+lay-say-way-brief = { $strands ->
+        [one] { "" }
+       *[other] Strand { $strand }.
+    } { $heading ->
+        [falling] Top pin { $from }, down to bottom pin { $to }
+       *[rising] Bottom pin { $from }, up to top pin { $to }
+    }{ $turns ->
+        [0] { "" }
+        [one] , once right round
+       *[other] , { $turns } times right round
+    }{ $parts ->
+        [one] .
+       *[other] , part { $part } of { $parts }.
+    }
+
+# Example: Strand 2, leg 4 of 12. The cord stands at bottom pin 4. Take it up and to the right,
+# towards top pin 6.
+lay-say-way-teach = { $pass ->
         [1] { $strands ->
             [one] Leg { $leg } of { $legs }
-           *[other] Strand { $strand }, leg { $leg } of { $legs }
+           *[other] Strand { $strand }{ $named ->
+                [yes] , “{ $cord }”
+               *[no] { "" }
+            }, leg { $leg } of { $legs }
         }
        *[other] { $pass ->
             [2] Second pass
@@ -150,11 +322,138 @@ lay-say-way-on = { $pass ->
         }{ $strands ->
             [one] { "" }
            *[other] , strand { $strand }
+        }{ $named ->
+            [yes] , “{ $cord }”
+           *[no] { "" }
+        }, leg { $leg } of { $legs }
+    }{ $parts ->
+        [one] .
+       *[other] , part { $part } of { $parts }.
+    } { $first ->
+        [yes] A leg is the cord from a pin on one rim to a pin on the other.
+       *[no] { "" }
+    } The cord stands at { $heading ->
+        [falling] top pin { $from }. Take it down
+       *[rising] bottom pin { $from }. Take it up
+    } and to the { $hand ->
+        [left] left
+       *[right] right
+    },{ $turns ->
+        [0] { "" }
+        [one] { " " }once right round the tube and on,
+       *[other] { " " }{ $turns } times right round the tube and on,
+    } towards { $heading ->
+        [falling] bottom pin { $to }
+       *[rising] top pin { $to }
+    }{ $side ->
+        [right] , close along the right of the cord already there.
+        [left] , close along the left of the cord already there.
+       *[none] .
+    }
+
+# The beginning of a later part of a long leg: which leg, and where the cord is now.
+# Example: Leg 11 of 42, part 2 of 5, from bottom pin 2 up to top pin 4. The cord is about a
+# quarter of the way up, just past bottom pin 3. It goes on up and to the right.
+# $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
+# pin it has just passed, $rim: bottom or top. $made: whole turns made on this leg so far.
+lay-say-way-on = { $pass ->
+        [1] { $strands ->
+            [one] Leg { $leg } of { $legs }
+           *[other] Strand { $strand }{ $named ->
+                [yes] , “{ $cord }”
+               *[no] { "" }
+            }, leg { $leg } of { $legs }
+        }
+       *[other] { $pass ->
+            [2] Second pass
+            [3] Third pass
+            [4] Fourth pass
+            [5] Fifth pass
+            [6] Sixth pass
+            [7] Seventh pass
+            [8] Eighth pass
+           *[9] Ninth pass
+        }{ $strands ->
+            [one] { "" }
+           *[other] , strand { $strand }
+        }{ $named ->
+            [yes] , “{ $cord }”
+           *[no] { "" }
         }, leg { $leg } of { $legs }
     }, part { $part } of { $parts }, from { $heading ->
         [falling] top pin { $from } down to bottom pin { $to }
        *[rising] bottom pin { $from } up to top pin { $to }
     }. The cord is { $share ->
+        [little] a little of the way
+        [quarter] about a quarter of the way
+        [third] about a third of the way
+        [half] about half way
+        [two-thirds] about two thirds of the way
+        [three-quarters] about three quarters of the way
+       *[most] most of the way
+    } { $heading ->
+        [falling] down
+       *[rising] up
+    }, just past { $rim ->
+        [top] top pin { $past }
+       *[bottom] bottom pin { $past }
+    }{ $made ->
+        [0] .
+        [one] , and has been once round the tube.
+       *[other] , and has been { $made } times round the tube.
+    } It goes on { $heading ->
+        [falling] down
+       *[rising] up
+    } and to the { $hand ->
+        [left] left
+       *[right] right
+    }{ $side ->
+        [right] , to the right of the cord already there.
+        [left] , to the left of the cord already there.
+       *[none] .
+    }
+
+# Example: Bottom pin 2, up to top pin 4, part 2 of 5, past bottom pin 3.
+lay-say-way-on-brief = { $strands ->
+        [one] { "" }
+       *[other] Strand { $strand }.
+    } { $heading ->
+        [falling] Top pin { $from }, down to bottom pin { $to }
+       *[rising] Bottom pin { $from }, up to top pin { $to }
+    }, part { $part } of { $parts }, past { $rim ->
+        [top] top pin { $past }
+       *[bottom] bottom pin { $past }
+    }.
+
+# The same, for who learns.
+lay-say-way-on-teach = { $pass ->
+        [1] { $strands ->
+            [one] Leg { $leg } of { $legs }
+           *[other] Strand { $strand }{ $named ->
+                [yes] , “{ $cord }”
+               *[no] { "" }
+            }, leg { $leg } of { $legs }
+        }
+       *[other] { $pass ->
+            [2] Second pass
+            [3] Third pass
+            [4] Fourth pass
+            [5] Fifth pass
+            [6] Sixth pass
+            [7] Seventh pass
+            [8] Eighth pass
+           *[9] Ninth pass
+        }{ $strands ->
+            [one] { "" }
+           *[other] , strand { $strand }
+        }{ $named ->
+            [yes] , “{ $cord }”
+           *[no] { "" }
+        }, leg { $leg } of { $legs }
+    }, part { $part } of { $parts }, from { $heading ->
+        [falling] top pin { $from } down to bottom pin { $to }
+       *[rising] bottom pin { $from } up to top pin { $to }
+    }. A long leg is laid in parts, each no longer than you can hold in your head. The cord is { $share ->
         [little] a little of the way
         [quarter] about a quarter of the way
         [third] about a third of the way
@@ -218,8 +517,62 @@ lay-say-crossing = { $place ->
         },
     }
 
+# Example: Over 1, under 2, over 1.
+lay-say-crossing-brief = { $place ->
+        [only] { $over ->
+            [yes] Over { $cords }.
+           *[no] Under { $cords }.
+        }
+        [first] { $over ->
+            [yes] Over { $cords },
+           *[no] Under { $cords },
+        }
+        [last] { $over ->
+            [yes] over { $cords }.
+           *[no] under { $cords }.
+        }
+       *[next] { $over ->
+            [yes] over { $cords },
+           *[no] under { $cords },
+        }
+    }
+
+# A crossing with the cord that is met, by its pins.
+# Example: First you meet the cord that comes down from top pin 2 to bottom pin 5: go over it.
+# Example: Next the 2 cords that go up from bottom pin 3 to top pin 1: tuck under both.
+# $of-from, $of-to: the pins of the leg that is met; it goes the other way.
+lay-say-crossing-teach = { $place ->
+        [only] You meet
+        [first] First you meet
+        [last] Last
+       *[next] Next
+    } { $cords ->
+        [one] the cord that { $heading ->
+            [falling] goes up from bottom pin { $of-from } to top pin { $of-to }
+           *[rising] comes down from top pin { $of-from } to bottom pin { $of-to }
+        }: { $over ->
+            [yes] go over it.
+           *[no] tuck under it.
+        }
+       *[other] the { $cords } cords that { $heading ->
+            [falling] go up from bottom pin { $of-from } to top pin { $of-to }
+           *[rising] come down from top pin { $of-from } to bottom pin { $of-to }
+        }: { $over ->
+            [yes] go over { $cords ->
+                [2] both.
+               *[other] all { $cords }.
+            }
+           *[no] tuck under { $cords ->
+                [2] both.
+               *[other] all { $cords }.
+            }
+        }
+    }
+
 # A leg that meets no cord.
 lay-say-clear = It crosses nothing.
+lay-say-clear-brief = Clear.
+lay-say-clear-teach = Nothing lies in its way yet, so there is nothing to cross.
 
 # How a lay step ends. $landing: on-the-way, round, inside, outside or home.
 # Example: Round top pin 6.
@@ -241,6 +594,35 @@ lay-say-landing = { $landing ->
        *[round] { $heading ->
             [falling] Round bottom pin { $to }.
            *[rising] Round top pin { $to }.
+        }
+    }
+
+# Example: Inside.
+lay-say-landing-brief = { $landing ->
+        [on-the-way] { "" }
+        [inside] Inside.
+        [outside] Outside.
+        [home] Home.
+       *[round] { "" }
+    }
+
+lay-say-landing-teach = { $landing ->
+        [on-the-way] Hold it there with a finger.
+        [inside] { $heading ->
+            [falling] At bottom pin { $to } turn inside the bight already there, between it and the middle of the knot, and hold it snug.
+           *[rising] At top pin { $to } turn inside the bight already there, between it and the middle of the knot, and hold it snug.
+        }
+        [outside] { $heading ->
+            [falling] At bottom pin { $to } turn outside the bight already there, beyond it, and hold it snug.
+           *[rising] At top pin { $to } turn outside the bight already there, beyond it, and hold it snug.
+        }
+        [home] { $heading ->
+            [falling] At bottom pin { $to } it is back where it began.
+           *[rising] At top pin { $to } it is back where it began.
+        }
+       *[round] { $heading ->
+            [falling] Lead it round the outside of bottom pin { $to }, and hold it snug.
+           *[rising] Lead it round the outside of top pin { $to }, and hold it snug.
         }
     }
 
@@ -308,102 +690,15 @@ lay-show-note = { $landing ->
         }
     }
 
-## Looking at the work after a pass
+## The line above a step
 
-# Example: The lead pass is down. Good place to look. Every pin holds 1 cord, and between two
-# neighbouring pins, from rim to rim, you can count 4 crossings. Next if it looks like that.
-# $cords: cords round each pin. $rows: crossings to be counted between two pins. $whole: yes
-# when every strand has come as far.
-check-say = { $strands ->
-        [one] { $pass ->
-            [1] The lead pass is down.
-           *[other] Pass { $pass } is down.
-        }
-       *[other] { $pass ->
-            [1] The lead pass of strand { $strand } is down.
-           *[other] Pass { $pass } of strand { $strand } is down.
-        }
-    } Good place to look. { $whole ->
-        [yes] Every pin
-       *[no] Every pin of this strand
-    } holds { $cords ->
-        [one] 1 cord
-       *[other] { $cords } cords side by side
-    }{ $whole ->
-        [yes] , and between two neighbouring pins, from rim to rim, you can count { $rows ->
-            [one] 1 crossing
-           *[other] { $rows } crossings
-        }.
-       *[no] .
-    } Next if it looks like that.
-
-# Example: Look: 1 cord on every pin
-check-show = { $whole ->
-        [yes] { $cords ->
-            [one] Look: 1 cord on every pin
-           *[other] Look: { $cords } cords on every pin
-        }
-       *[no] { $cords ->
-            [one] Look: 1 cord on its pins
-           *[other] Look: { $cords } cords on its pins
-        }
-    }
-
-# Example: 4 crossings between two pins, rim to rim
-check-show-note = { $whole ->
-        [yes] { $rows ->
-            [one] 1 crossing between two pins, rim to rim
-           *[other] { $rows } crossings between two pins, rim to rim
-        }
-       *[no] Strand { $strand } of { $strands }
-    }
-
-## The end
-
-# Example: The knot is laid: 5 lead, 6 bight, 2 passes. Both ends stand at bottom pin 1. It is a
-# good piece of work; look it over once more before you lift it off. It is for decoration:
-# never let it hold a person or a load.
-finish-say = The knot is laid: { $leads } lead, { $bights } bight, { $passes ->
-        [one] single
-       *[other] { $passes } passes
-    }. { $strands ->
-        [one] Both ends stand at bottom pin 1.
-       *[other] The ends of each strand stand at the pin where it began.
-    } You have made a good thing; look it over once more before you pull the pins. It covers and decorates. Never let it hold a person or a load.
-
-# Example: The knot is laid
-finish-show = The knot is laid
-
-finish-show-note = Look it over before you pull the pins. For decoration: never to hold a person or a load.
-
-## Where am I
-
-# Said when a tie is taken up again, before its step.
-# Example: Taking up 5 lead, 6 bight. Lead pass: 7 of 12 legs are laid.
-# $laid: legs laid in this strand's pass.
-where-say = Taking up { $leads } lead, { $bights } bight. { $phase ->
-        [finish] Everything is laid.
-       *[laying] { $pass ->
-            [1] Lead pass
-            [2] Second pass
-            [3] Third pass
-            [4] Fourth pass
-            [5] Fifth pass
-            [6] Sixth pass
-            [7] Seventh pass
-            [8] Eighth pass
-           *[9] Ninth pass
-        }{ $strands ->
-            [one] { "" }
-           *[other] , strand { $strand }
-        }: { $laid } of { $legs } legs are laid.
-    }
-
-# The line above a step.
 # Example: Lead pass, leg 7 of 12
-# $phase: begin, lay, check or finish.
+# $phase: begin, lay, check, lift, fair or finish. $item of $items: things to do in lift and
+# finish; rounds in fair.
 phase-show = { $phase ->
-        [finish] Done
+        [lift] Lift, { $item } of { $items }
+        [fair] Fair, round { $item } of { $items }, leg { $leg } of { $legs }
+        [finish] Finish, { $item } of { $items }
        *[other] { $pass ->
             [1] Lead pass
             [2] Second pass
@@ -417,9 +712,12 @@ phase-show = { $phase ->
         }{ $strands ->
             [one] { "" }
            *[other] , strand { $strand } of { $strands }
+        }{ $named ->
+            [yes] , “{ $cord }”
+           *[no] { "" }
         }{ $phase ->
             [begin] , begin
-            [check] , check
+            [check] , look
            *[lay] , leg { $leg } of { $legs }{ $parts ->
                 [one] { "" }
                *[other] , part { $part } of { $parts }

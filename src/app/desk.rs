@@ -6,7 +6,7 @@ use std::time::Duration;
 use jiff::Timestamp;
 
 use super::start::Waiting;
-use crate::guide::{AtOnce, Phase, Script};
+use crate::guide::{AtOnce, Script};
 use crate::shelf::{Held, Keeper, Shelf, ShelfError, TakenUp, Tie, Trouble};
 use crate::voice::Speaker;
 
@@ -94,9 +94,10 @@ pub fn inventory(shelf: &Shelf, now: Timestamp) -> Result<Inventory, ShelfError>
         .into_iter()
         .filter_map(|tie| {
             let (plan, place) = (tie.plan(), tie.stands_at());
-            let place = Script::new(plan.clone(), AtOnce::default()).settle(place?)?;
+            let script = Script::new(plan.clone(), AtOnce::default());
+            let place = script.settle(place?)?;
             let days = now.duration_since(tie.touched).as_hours() / 24;
-            (place.phase != Phase::Finish).then_some(Waiting {
+            (place != script.last()).then_some(Waiting {
                 tie,
                 plan,
                 place,

@@ -9,10 +9,10 @@ use jiff::Timestamp;
 use super::desk::{self, Desk, InHand, Inventory};
 use super::{keys, notices, start, tying};
 use crate::guide::{AtOnce, Plan, Script};
-use crate::pedal::{Bindings, Intent};
+use crate::pedal::{Bindings, Intent, Press};
 use crate::shelf::{Held, Kept, ShelfError, Tie};
 use crate::voice::News;
-use crate::words::Words;
+use crate::words::{Detail, Words};
 
 /// The whole state of the app.
 pub struct App {
@@ -183,10 +183,13 @@ impl App {
                 let action = start.press(&press, intent, &self.words);
                 self.follow(action)
             }
-            Screen::Tying(_) => match intent {
-                Some(intent) => self.press(intent),
-                None => Task::none(),
-            },
+            Screen::Tying(_) => {
+                if let Some(intent) = intent {
+                    return self.press(intent);
+                }
+                self.adjust(&press);
+                Task::none()
+            }
         }
     }
 
@@ -202,9 +205,47 @@ impl App {
                 self.desk.keep(&bench.tie);
             }
             tying::Action::Again => self.desk.voice.say(bench.tying.say()),
+            tying::Action::Say(sentence) => self.desk.voice.say(&sentence),
             tying::Action::Leave => return self.leave(),
         }
         Task::none()
+    }
+
+    /// A key of the tying screen that changes how much is told: 1, 2 and 3 for the depth, square
+    /// brackets for the crossings told at once. The place stays.
+    fn adjust(&mut self, press: &Press) {
+        let Screen::Tying(bench) = &mut self.screen else {
+            return;
+        };
+        if press.is_repeat {
+            return;
+        }
+        let at_once = bench.tying.script().at_once();
+        let said = match press.key.as_str() {
+            "1" | "2" | "3" => {
+                let depths = Detail::ALL.into_iter().zip(["1", "2", "3"]);
+                for (detail, _) in depths.filter(|(_, key)| *key == press.key) {
+                    self.words.set_detail(detail);
+                }
+                bench.tying.retell(at_once, &self.words);
+                self.words.say_detail()
+            }
+            "[" | "]" => {
+                let at_once = if press.key == "[" {
+                    at_once.less()
+                } else {
+                    at_once.more()
+                };
+                bench.tying.retell(at_once, &self.words);
+                self.words.say_at_once(at_once)
+            }
+            _ => return,
+        };
+        bench.tie.stand_at(bench.tying.place());
+        self.desk.keep(&bench.tie);
+        self.desk
+            .voice
+            .say(&format!("{said} {}", bench.tying.say()));
     }
 
     /// Does what the start screen asks for.
@@ -264,7 +305,7 @@ impl App {
         }
         let say = tying.say();
         if is_again {
-            let where_it_stands = self.words.say_where(tying.script().plan(), tying.place());
+            let where_it_stands = self.words.say_taking_up(tying.script(), tying.place());
             self.desk.voice.say(&format!("{where_it_stands} {say}"));
         } else {
             self.desk.voice.say(say);

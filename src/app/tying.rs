@@ -4,7 +4,7 @@ use iced::widget::{column, container, progress_bar, responsive, row, space, text
 use iced::{Center, Element, Fill, Size};
 
 use super::{house, theme};
-use crate::guide::{Phase, Place, Progress, Script};
+use crate::guide::{AtOnce, Place, Progress, Script, Search, TakeBack};
 use crate::pedal::Intent;
 use crate::words::{Mark, Shown, Words};
 
@@ -12,17 +12,35 @@ use crate::words::{Mark, Shown, Words};
 pub struct State {
     script: Script,
     place: Place,
+    mode: Mode,
     shown: Shown,
     say: String,
+    /// An answer that stands on the screen until the next press.
+    aside: Option<String>,
+}
+
+/// What a press of next or back means now.
+#[derive(Clone, Debug)]
+enum Mode {
+    /// From step to step.
+    Steps,
+    /// Something is wrong, and the tyer says what to do about it.
+    Wrong,
+    /// Legs are taken back, this one now.
+    TakingBack(TakeBack),
+    /// The lost place is looked for.
+    Searching(Box<Search>),
 }
 
 /// What the parent has to do about a press.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Action {
     /// The step changed: say it and keep the place.
     Moved,
-    /// Say the step again.
+    /// Say what stands on the screen again.
     Again,
+    /// Say this, and leave everything as it is.
+    Say(String),
     /// Go to the start screen.
     Leave,
 }
@@ -31,12 +49,14 @@ impl State {
     /// Stands at `place`, or at the beginning when the script has no such place.
     pub fn new(script: Script, place: Place, words: &Words) -> Self {
         let place = script.settle(place).unwrap_or_else(Script::first);
-        let shown = Shown::default();
+        let (shown, say) = (Shown::default(), String::new());
         let mut state = Self {
             script,
             place,
+            mode: Mode::Steps,
             shown,
-            say: String::new(),
+            say,
+            aside: None,
         };
         state.stand_at(place, words);
         state
@@ -59,28 +79,109 @@ impl State {
 
     /// Does what a press asks for.
     pub fn press(&mut self, intent: Intent, words: &Words) -> Action {
-        let place = match intent {
-            Intent::Next => self.script.next(self.place),
-            Intent::Back => self.script.back(self.place),
+        self.aside = None;
+        match intent {
             Intent::Again => return Action::Again,
             Intent::Leave => return Action::Leave,
-        };
-        match place {
-            Some(place) => {
-                self.stand_at(place, words);
-                Action::Moved
+            Intent::Where => {
+                let sentence = words.say_whereabouts(&self.script, self.place, None);
+                self.aside = Some(sentence.clone());
+                return Action::Say(sentence);
             }
-            // At either end there is nothing but to say where that is.
-            None => Action::Again,
+            Intent::Wrong => return self.wrong(words),
+            Intent::Next | Intent::Back => {}
+        }
+        let is_next = intent == Intent::Next;
+        match self.mode.clone() {
+            Mode::Steps => {
+                let place = if is_next {
+                    self.script.next(self.place)
+                } else {
+                    self.script.back(self.place)
+                };
+                // At either end there is nothing but to say where that is.
+                place.map_or(Action::Again, |place| self.stand_at(place, words))
+            }
+            Mode::Wrong if is_next => self.take_back(words),
+            Mode::Wrong => {
+                let search = Box::new(Search::new(&self.script, self.place));
+                self.search(search, words)
+            }
+            Mode::TakingBack(back) => {
+                self.place = back.place;
+                if is_next {
+                    self.take_back(words)
+                } else {
+                    self.stand_at(back.place, words)
+                }
+            }
+            Mode::Searching(mut search) => {
+                if is_next {
+                    search.yes(&self.script);
+                } else {
+                    search.no();
+                }
+                self.search(search, words)
+            }
         }
     }
 
-    fn stand_at(&mut self, place: Place, words: &Words) {
+    /// Tells the step anew, in other words or other portions.
+    pub fn retell(&mut self, at_once: AtOnce, words: &Words) {
+        let checks = self.script.checks();
+        self.script = Script::new(self.script.plan().clone(), at_once).with_checks(checks);
+        let place = self.script.settle(self.place).unwrap_or_else(Script::first);
+        self.stand_at(place, words);
+    }
+
+    fn stand_at(&mut self, place: Place, words: &Words) -> Action {
         if let Some(step) = self.script.step(place) {
+            self.mode = Mode::Steps;
             self.place = place;
             self.shown = words.show(self.script.plan().knot(), &step);
             self.say = words.say(&step);
         }
+        Action::Moved
+    }
+
+    /// Something is wrong; said once more, all is left as it is.
+    fn wrong(&mut self, words: &Words) -> Action {
+        if !matches!(self.mode, Mode::Steps) {
+            return self.stand_at(self.place, words);
+        }
+        let back = self.script.take_back(self.place);
+        self.mode = Mode::Wrong;
+        self.shown = words.show_wrong(back.as_ref());
+        self.say = words.say_wrong(back.as_ref());
+        Action::Again
+    }
+
+    fn take_back(&mut self, words: &Words) -> Action {
+        let Some(back) = self.script.take_back(self.place) else {
+            let nothing = words.plainly("take-back-nothing-say", &[]);
+            self.stand_at(self.place, words);
+            self.say = format!("{nothing} {}", self.say);
+            return Action::Moved;
+        };
+        self.shown = words.show_take_back(&back);
+        self.say = words.say_take_back(&back);
+        self.mode = Mode::TakingBack(back);
+        // The place so far is kept: a leg that is being taken back still lies there in part.
+        Action::Moved
+    }
+
+    fn search(&mut self, search: Box<Search>, words: &Words) -> Action {
+        if let Some(place) = search.found() {
+            self.stand_at(place, words);
+            self.say = format!("{} {}", words.plainly("found-say", &[]), self.say);
+            return Action::Moved;
+        }
+        if let Some(question) = search.question() {
+            self.shown = words.show_question(&question);
+            self.say = words.say_question(&question);
+        }
+        self.mode = Mode::Searching(search);
+        Action::Again
     }
 
     /// The screen. `notices` stand above everything else.
@@ -90,32 +191,39 @@ impl State {
         let bar = progress_bar(0.0..=legs as f32, laid as f32)
             .girth(14)
             .style(theme::progress);
-        let keys = if self.place.phase == Phase::Finish {
-            "tying-keys-done"
-        } else {
+        let keys = if matches!(self.mode, Mode::Steps) {
             "tying-keys"
+        } else {
+            "tying-keys-wrong"
         };
         let mut page = column![].spacing(12).padding(20);
         for notice in notices {
             page = page.push(house::notice(notice));
         }
-        page.push(
-            row![
-                text(&self.shown.phase)
-                    .size(theme::HEADING)
-                    .color(theme::QUIET),
-                space::horizontal(),
-                text(words.tie_line(self.script.plan()))
-                    .size(theme::BODY)
-                    .color(theme::QUIET),
-            ]
-            .align_y(Center)
-            .spacing(20),
-        )
-        .push(bar)
-        .push(responsive(|size| self.heart(size)))
-        .push(house::quiet(words.plainly(keys, &[]), theme::BODY))
-        .into()
+        page = page
+            .push(
+                row![
+                    text(&self.shown.phase)
+                        .size(theme::HEADING)
+                        .color(theme::QUIET),
+                    space::horizontal(),
+                    text(words.tie_line(self.script.plan()))
+                        .size(theme::BODY)
+                        .color(theme::QUIET),
+                ]
+                .align_y(Center)
+                .spacing(20),
+            )
+            .push(bar)
+            .push(responsive(|size| self.heart(size)));
+        if let Some(caution) = &self.shown.caution {
+            page = page.push(house::notice(caution.as_str()));
+        }
+        if let Some(aside) = &self.aside {
+            page = page.push(text(aside).size(theme::BODY));
+        }
+        page.push(house::quiet(words.plainly(keys, &[]), theme::SMALL))
+            .into()
     }
 
     /// The line, the crossings and the notes, as large as they go.

@@ -33,8 +33,9 @@ pub fn run() -> Result<(Request, Words), Complaint> {
             return complaint::of_clap(&error).map(|code| (Request::Done(code), Words::english()));
         }
     };
-    let words = Words::load(options.lang.as_deref())
+    let mut words = Words::load(options.lang.as_deref())
         .map_err(|error| Complaint::input(Words::english().language_unknown(&error)))?;
+    words.set_detail(options.detail(&words)?);
     let request = match &options.command {
         None => Request::Open(options.knot.plan_if_any(&words)?.map(Box::new)),
         Some(command) => {

@@ -3,9 +3,9 @@
 use clap::{Args, Parser, Subcommand};
 
 use super::Complaint;
-use crate::guide::{AtOnce, Plan};
-use crate::knot::{Hand, Quantity, Side};
-use crate::words::Words;
+use crate::guide::{AtOnce, Checks, Plan};
+use crate::knot::{Hand, Order, Quantity, Side};
+use crate::words::{Detail, Words};
 
 /// Tells a tyer of Turk's heads every step of the knot, aloud and in large type.
 ///
@@ -18,6 +18,9 @@ pub(super) struct Options {
     /// The language of the words, such as en [default: the system's]
     #[arg(long, global = true, value_name = "TAG")]
     pub lang: Option<String>,
+    /// How much is said of a step: brief, plain or teach [default: plain]
+    #[arg(long, global = true, value_name = "DEPTH")]
+    detail: Option<String>,
     #[command(subcommand)]
     pub command: Option<Command>,
 }
@@ -38,6 +41,9 @@ pub(super) struct StepsOptions {
     /// At most so many crossings in a step, 1 to 999, or “leg” for whole legs [default: 4]
     #[arg(long, value_name = "N|leg", allow_hyphen_values = true)]
     at_once: Option<String>,
+    /// How often there is a look at the work: after every round or every pass [default: round]
+    #[arg(long, value_name = "round|pass")]
+    checks: Option<String>,
 }
 
 /// Every value is taken as text and read by the same code that reads the app's form, so that
@@ -62,6 +68,14 @@ pub(super) struct KnotOptions {
     /// The way round the tube that the tyer works, right or left [default: right]
     #[arg(long, value_name = "HAND")]
     hand: Option<String>,
+    /// Several strands: passes lays the lead pass of them all first, strands finishes one strand
+    /// after the other [default: passes]
+    #[arg(long, value_name = "passes|strands")]
+    order: Option<String>,
+    /// What you call the cords: one name for each strand, or for each pass of a knot of one
+    /// strand, such as “blue,white”
+    #[arg(long, value_name = "NAMES")]
+    cords: Option<String>,
 }
 
 impl KnotOptions {
@@ -73,8 +87,10 @@ impl KnotOptions {
             weave,
             side,
             hand,
+            order,
+            cords,
         } = self;
-        [leads, bights, passes, weave, side, hand]
+        [leads, bights, passes, weave, side, hand, order, cords]
             .iter()
             .all(|option| option.is_none())
     }
@@ -101,23 +117,47 @@ impl KnotOptions {
         let weave = self.weave.as_deref().unwrap_or("1");
         let plan = Plan::read(&leads, &bights, passes, weave)
             .map_err(|error| Complaint::input(words.knot_error(&error)))?;
-        let side = choice(
-            "--side",
-            self.side.as_deref(),
+        let sides = [("right", Side::Right), ("left", Side::Left)];
+        let side = choice("--side", self.side.as_deref(), words, sides)?;
+        let hands = [("right", Hand::Right), ("left", Hand::Left)];
+        let hand = choice("--hand", self.hand.as_deref(), words, hands)?;
+        let orders = [
+            ("passes", Order::PassByPass),
+            ("strands", Order::StrandByStrand),
+        ];
+        let order = choice("--order", self.order.as_deref(), words, orders)?;
+        let plan = plan.with_side(side).with_hand(hand).with_order(order);
+        plan.with_cords(self.cord_names())
+            .map_err(|error| Complaint::input(words.cords_error(&error)))
+    }
+
+    fn cord_names(&self) -> Vec<String> {
+        let given = self.cords.as_deref().unwrap_or_default();
+        let names = given.split(',').map(|name| name.trim().to_owned());
+        names.filter(|name| !name.is_empty()).collect()
+    }
+}
+
+impl Options {
+    /// How much is said of a step.
+    pub fn detail(&self, words: &Words) -> Result<Detail, Complaint> {
+        let depths = [Detail::Plain, Detail::Brief, Detail::Teach];
+        choice(
+            "--detail",
+            self.detail.as_deref(),
             words,
-            [Side::Right, Side::Left],
-        )?;
-        let hand = choice(
-            "--hand",
-            self.hand.as_deref(),
-            words,
-            [Hand::Right, Hand::Left],
-        )?;
-        Ok(plan.with_side(side).with_hand(hand))
+            depths.map(|depth| (depth.name(), depth)),
+        )
     }
 }
 
 impl StepsOptions {
+    /// How often there is a look at the work.
+    pub fn checks(&self, words: &Words) -> Result<Checks, Complaint> {
+        let choices = [("round", Checks::EachRound), ("pass", Checks::EachPass)];
+        choice("--checks", self.checks.as_deref(), words, choices)
+    }
+
     /// How much is told at once.
     pub fn at_once(&self, words: &Words) -> Result<AtOnce, Complaint> {
         let Some(given) = self.at_once.as_deref() else {
@@ -135,20 +175,18 @@ impl StepsOptions {
     }
 }
 
-/// Reads a choice between right and left; right when nothing is given.
-fn choice<T>(
+/// Reads a choice among a few; the first when nothing is given.
+fn choice<T: Copy, const N: usize>(
     option: &str,
     given: Option<&str>,
     words: &Words,
-    [right, left]: [T; 2],
+    choices: [(&str, T); N],
 ) -> Result<T, Complaint> {
-    match given {
-        None | Some("right") => Ok(right),
-        Some("left") => Ok(left),
-        Some(given) => Err(Complaint::input(words.choice_unknown(
-            option,
-            given,
-            &["right", "left"],
-        ))),
-    }
+    let Some(given) = given else {
+        return Ok(choices[0].1);
+    };
+    let found = choices.iter().find(|(name, _)| *name == given);
+    found.map(|(_, choice)| *choice).ok_or_else(|| {
+        Complaint::input(words.choice_unknown(option, given, &choices.map(|(name, _)| name)))
+    })
 }

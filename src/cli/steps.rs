@@ -6,14 +6,15 @@ use serde::{Serialize, Serializer};
 
 use super::Complaint;
 use super::options::StepsOptions;
-use crate::guide::{Lay, Plan, Script, Step, What};
+use crate::bench::Millimetres;
+use crate::guide::{FinishTask, Lay, LiftTask, Plan, Script, Step, What};
 use crate::knot::{Crossing, Hand, Heading, Leg, Pin, Rim, Side};
 use crate::words::Words;
 
 /// Prints the steps.
 pub(super) fn run(asked: &StepsOptions, words: &Words) -> Result<(), Complaint> {
     let plan = asked.knot.plan(words)?;
-    let script = Script::new(plan, asked.at_once(words)?);
+    let script = Script::new(plan, asked.at_once(words)?).with_checks(asked.checks(words)?);
     let mut out = BufWriter::new(io::stdout().lock());
     let written = if asked.json {
         write_json(&mut out, &script, words)
@@ -146,21 +147,63 @@ enum WhatForm {
         pass: u16,
         strand: u16,
         at: PinForm,
+        #[serde(skip_serializing_if = "Option::is_none")]
+        cord: Option<String>,
     },
     Follow {
         pass: u16,
         strand: u16,
         at: PinForm,
         side: &'static str,
+        added: bool,
+        #[serde(skip_serializing_if = "Option::is_none")]
+        cord: Option<String>,
     },
     Lay(LayForm),
     Check {
         pass: u16,
         strand: u16,
         leg: u16,
+        round: u16,
+        rounds: u16,
         cords: u16,
+        at: PinForm,
+        crossings: Option<u32>,
     },
-    Finish,
+    Lift {
+        task: &'static str,
+    },
+    Fair {
+        round: u16,
+        rounds: u16,
+        pass: u16,
+        strand: u16,
+        leg: u16,
+        from: PinForm,
+        to: PinForm,
+        draw_mm: Option<f64>,
+        gathered_mm: Option<f64>,
+    },
+    Finish(FinishForm),
+}
+
+#[derive(Serialize)]
+#[serde(tag = "task", rename_all = "lowercase")]
+enum FinishForm {
+    Tuck {
+        strand: u16,
+        end: &'static str,
+        at: PinForm,
+        along: LegForm,
+        under: Option<CrossingForm>,
+    },
+    Trim {
+        ends: u16,
+    },
+    Seal {
+        ends: u16,
+    },
+    Done,
 }
 
 #[derive(Serialize)]
@@ -203,28 +246,76 @@ struct PinForm {
 impl WhatForm {
     fn of(step: &Step) -> Self {
         match &step.what {
-            What::Begin(begin) => {
-                let at = PinForm::of(Pin::bottom(begin.pin));
-                Self::Begin {
-                    pass: 1,
-                    strand: begin.strand,
-                    at,
-                }
-            }
+            What::Begin(begin) => Self::Begin {
+                pass: 1,
+                strand: begin.strand,
+                at: PinForm::of(Pin::bottom(begin.pin)),
+                cord: begin.cord.clone(),
+            },
             What::Follow(follow) => Self::Follow {
                 pass: follow.pass,
                 strand: follow.strand,
                 at: PinForm::of(Pin::bottom(follow.pin)),
                 side: side(follow.side),
+                added: follow.is_added,
+                cord: follow.cord.clone(),
             },
             What::Lay(lay) => Self::Lay(LayForm::of(lay)),
             What::Check(check) => Self::Check {
                 pass: check.after.pass,
                 strand: check.after.strand,
                 leg: check.after.leg,
+                round: check.round,
+                rounds: check.rounds,
                 cords: check.cords,
+                at: PinForm::of(check.at),
+                crossings: check.crossings,
             },
-            What::Finish(_) => Self::Finish,
+            What::Lift(lift) => Self::Lift {
+                task: match lift.task {
+                    LiftTask::Secure => "secure",
+                    LiftTask::TopPins => "top-pins",
+                    LiftTask::SlideRing => "slide-ring",
+                    LiftTask::BottomPins => "bottom-pins",
+                    LiftTask::SlipOff => "slip-off",
+                },
+            },
+            What::Fair(fair) => Self::Fair {
+                round: fair.round,
+                rounds: fair.rounds,
+                pass: fair.turn.pass,
+                strand: fair.turn.strand,
+                leg: fair.turn.leg,
+                from: PinForm::of(fair.leg.from),
+                to: PinForm::of(fair.leg.to),
+                draw_mm: fair.draw.map(Millimetres::get),
+                gathered_mm: fair.gathered.map(Millimetres::get),
+            },
+            What::Finish(finish) => Self::Finish(match &finish.task {
+                FinishTask::Tuck(tuck) => FinishForm::Tuck {
+                    strand: tuck.strand,
+                    end: if tuck.is_working {
+                        "working"
+                    } else {
+                        "standing"
+                    },
+                    at: PinForm::of(Pin::bottom(tuck.pin)),
+                    along: LegForm::of(tuck.along),
+                    under: tuck.under.as_ref().map(CrossingForm::of),
+                },
+                FinishTask::Trim { ends } => FinishForm::Trim { ends: *ends },
+                FinishTask::Seal { ends } => FinishForm::Seal { ends: *ends },
+                FinishTask::Done { .. } => FinishForm::Done,
+            }),
+        }
+    }
+}
+
+impl LegForm {
+    fn of(leg: Leg) -> Self {
+        Self {
+            from: PinForm::of(leg.from),
+            to: PinForm::of(leg.to),
         }
     }
 }
@@ -253,15 +344,11 @@ impl LayForm {
 
 impl CrossingForm {
     fn of(crossing: &Crossing) -> Self {
-        let Leg { from, to, .. } = crossing.of;
         Self {
             row: crossing.row,
             over: crossing.over,
             cords: crossing.cords,
-            of: LegForm {
-                from: PinForm::of(from),
-                to: PinForm::of(to),
-            },
+            of: LegForm::of(crossing.of),
         }
     }
 }

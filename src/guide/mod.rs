@@ -5,16 +5,25 @@
 //! names the leg and the crossing, not the number of a step, so it means the same when the
 //! tyer changes how much is told at once.
 
+mod after;
+mod at_once;
 mod landmark;
+mod laying;
+mod mend;
 mod place;
 mod plan;
 mod script;
 mod setup;
 mod step;
 
+pub use at_once::{AtOnce, Checks};
 pub use landmark::{Landmark, Share};
+pub use mend::{Question, Search, TakeBack, Whereabouts};
 pub use place::{Phase, Place};
-pub use plan::Plan;
-pub use script::{AtOnce, Progress, Script};
+pub use plan::{CordsError, Plan, Run};
+pub use script::{Progress, Script};
 pub use setup::Setup;
-pub use step::{Begin, Check, Finish, Follow, Landing, Lay, Step, What};
+pub use step::{
+    Begin, Caution, Check, Fair, Finish, FinishTask, Follow, Landing, LastLeg, Lay, Lift, LiftTask,
+    Step, Tuck, What,
+};

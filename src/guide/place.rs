@@ -11,14 +11,20 @@ pub enum Phase {
     Follow,
     /// A look at what should be there, after the leg that the place names.
     Check,
-    /// The knot is laid.
+    /// Taking the knot off the tube.
+    Lift,
+    /// Drawing the slack through.
+    Fair,
+    /// Hiding and sealing the ends.
     Finish,
 }
 
 /// A place in the job that stays the same when it is told in other words or other portions.
 ///
 /// In [`Phase::Lead`] and [`Phase::Follow`] leg 0 is the beginning of that strand's pass,
-/// and `crossing` counts the crossings of the leg that were told before.
+/// and `crossing` counts the crossings of the leg that were told before. In [`Phase::Lift`] and
+/// [`Phase::Finish`] `leg` counts the things to do, from 1. In [`Phase::Fair`] `crossing` is the
+/// round of fairing, from 1.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct Place {
     /// The part of the job.
@@ -47,26 +53,30 @@ impl Place {
 
     /// The first part of a leg.
     pub const fn lay(turn: Turn) -> Self {
-        let Turn { pass, strand, leg } = turn;
-        Self {
-            phase: Self::laying_phase(pass),
-            pass,
-            strand,
-            leg,
-            crossing: 0,
-        }
+        Self::at(Self::laying_phase(turn.pass), turn, 0)
     }
 
     /// The look at the work after a leg.
     pub const fn check(turn: Turn) -> Self {
-        let Turn { pass, strand, leg } = turn;
-        Self {
-            phase: Phase::Check,
-            pass,
-            strand,
-            leg,
-            crossing: 0,
-        }
+        Self::at(Phase::Check, turn, 0)
+    }
+
+    /// A leg in a round of fairing.
+    pub const fn fair(round: u16, turn: Turn) -> Self {
+        Self::at(Phase::Fair, turn, round)
+    }
+
+    /// A thing to do, from 1, in a phase that is a list of them.
+    pub const fn item(phase: Phase, number: u16) -> Self {
+        Self::at(
+            phase,
+            Turn {
+                pass: 1,
+                strand: 1,
+                leg: number,
+            },
+            0,
+        )
     }
 
     /// The leg that the place names; leg 0 at the beginning of a pass.
@@ -75,6 +85,17 @@ impl Place {
             pass: self.pass,
             strand: self.strand,
             leg: self.leg,
+        }
+    }
+
+    const fn at(phase: Phase, turn: Turn, crossing: u16) -> Self {
+        let Turn { pass, strand, leg } = turn;
+        Self {
+            phase,
+            pass,
+            strand,
+            leg,
+            crossing,
         }
     }
 

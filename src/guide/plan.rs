@@ -13,6 +13,35 @@ pub struct Plan {
     pub hand: Hand,
     /// Tube, cord and object, when they were named.
     pub setup: Option<Setup>,
+    /// What the tyer calls the cords: none, one for each strand, or one for each pass of a
+    /// knot of one strand.
+    cords: Vec<String>,
+}
+
+/// Names of cords that do not go with the knot.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct CordsError {
+    /// Names given.
+    pub given: usize,
+    /// Strands of the knot.
+    pub strands: u16,
+    /// Passes of the tie.
+    pub passes: u16,
+}
+
+/// A cord from one end to the other: a strand in one pass or in several that follow on.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Run {
+    /// Its strand.
+    pub strand: u16,
+    /// The pass it begins in.
+    pub first: u16,
+    /// The pass it ends in.
+    pub last: u16,
+    /// The bottom pin where both its ends stand.
+    pub pin: u16,
+    /// What the tyer calls it.
+    pub cord: Option<String>,
 }
 
 impl Plan {
@@ -35,6 +64,7 @@ impl Plan {
             side,
             hand,
             setup: None,
+            cords: Vec::new(),
         }
     }
 
@@ -66,6 +96,105 @@ impl Plan {
     #[must_use]
     pub fn with_setup(self, setup: Option<Setup>) -> Self {
         Self { setup, ..self }
+    }
+
+    /// The same plan laid in this order of strands and passes.
+    #[must_use]
+    pub fn with_order(self, order: Order) -> Self {
+        let laying = Laying::new(self.knot().clone(), self.laying.passes(), order);
+        let cords = self.cords.clone();
+        let same = Self {
+            laying: laying.unwrap_or_else(|_| self.laying.clone()),
+            cords: Vec::new(),
+            ..self
+        };
+        // The names went with this knot before, so they do now.
+        same.clone().with_cords(cords).unwrap_or(same)
+    }
+
+    /// The same plan with names for the cords: one for each strand, or one for each pass of a
+    /// knot of one strand. Equal names that follow one another are one cord. A cord added in a
+    /// later pass begins at a pin of its own, so that the ends do not all come out in one place.
+    ///
+    /// # Errors
+    /// [`CordsError`] when there are more or fewer.
+    pub fn with_cords(mut self, cords: Vec<String>) -> Result<Self, CordsError> {
+        let (strands, passes) = (self.knot().strands(), self.laying.passes());
+        let is_by_strand = cords.len() == usize::from(strands);
+        let is_by_pass = strands == 1 && cords.len() == usize::from(passes);
+        if !(cords.is_empty() || is_by_strand || is_by_pass) {
+            return Err(CordsError {
+                given: cords.len(),
+                strands,
+                passes,
+            });
+        }
+        self.cords = cords;
+        let rounds = self.knot().legs_per_strand() / 2;
+        let mut start = 0;
+        for pass in 1..=passes {
+            if self.begins_a_cord(pass) && pass > 1 {
+                #[expect(clippy::cast_possible_truncation, reason = "less than `rounds`")]
+                let along = (u32::from(pass - 1) * u32::from(rounds) / u32::from(passes)) as u16;
+                start = along;
+            }
+            self.laying = self.laying.with_start(pass, start);
+        }
+        Ok(self)
+    }
+
+    /// The names of the cords.
+    pub fn cords(&self) -> &[String] {
+        &self.cords
+    }
+
+    /// What the tyer calls the cord that lays a strand in a pass.
+    pub fn cord(&self, pass: u16, strand: u16) -> Option<&str> {
+        let index = if self.is_by_pass() { pass } else { strand };
+        self.cords
+            .get(usize::from(index).checked_sub(1)?)
+            .map(String::as_str)
+    }
+
+    /// Whether another cord than in the pass before begins with this pass.
+    pub fn begins_a_cord(&self, pass: u16) -> bool {
+        pass == 1 || self.is_by_pass() && self.cord(pass, 1) != self.cord(pass - 1, 1)
+    }
+
+    /// The bottom pin where a strand's pass begins and ends.
+    pub fn start_pin(&self, pass: u16, strand: u16) -> u16 {
+        let first = self.laying.leg(crate::knot::Turn {
+            pass,
+            strand,
+            leg: 1,
+        });
+        first.map_or(strand, |leg| leg.from.number)
+    }
+
+    /// Every cord from end to end, strand by strand.
+    pub fn runs(&self) -> Vec<Run> {
+        let passes = self.laying.passes();
+        let mut runs = Vec::new();
+        for strand in 1..=self.knot().strands() {
+            for pass in 1..=passes {
+                if self.begins_a_cord(pass) {
+                    runs.push(Run {
+                        strand,
+                        first: pass,
+                        last: pass,
+                        pin: self.start_pin(pass, strand),
+                        cord: self.cord(pass, strand).map(str::to_owned),
+                    });
+                } else if let Some(run) = runs.last_mut() {
+                    run.last = pass;
+                }
+            }
+        }
+        runs
+    }
+
+    fn is_by_pass(&self) -> bool {
+        self.knot().strands() == 1 && self.cords.len() == usize::from(self.laying.passes())
     }
 
     /// The knot.

@@ -11,6 +11,17 @@ pub enum Heading {
     Falling,
 }
 
+impl Heading {
+    /// The other way.
+    #[must_use]
+    pub const fn opposite(self) -> Self {
+        match self {
+            Self::Rising => Self::Falling,
+            Self::Falling => Self::Rising,
+        }
+    }
+}
+
 /// The cord between two pins on opposite rims.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct Leg {

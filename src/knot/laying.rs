@@ -43,7 +43,11 @@ pub struct Laying {
     knot: Knot,
     passes: u16,
     order: Order,
+    /// For each pass, how many rounds past the strand's own pin it begins.
+    starts: [u16; MOST_PASSES],
 }
+
+const MOST_PASSES: usize = *Quantity::Passes.bounds().end() as usize;
 
 impl Laying {
     /// # Errors
@@ -54,7 +58,32 @@ impl Laying {
             knot,
             passes,
             order,
+            starts: [0; MOST_PASSES],
         })
+    }
+
+    /// The same, with one pass of every strand begun at the bottom pin that its cord reaches
+    /// after so many rounds: an added cord that does not begin where the others do. A start
+    /// beyond the strand's rounds counts on from its first pin again.
+    #[must_use]
+    pub fn with_start(mut self, pass: u16, rounds: u16) -> Self {
+        let all = self.knot.legs_per_strand() / 2;
+        if let Some(start) = usize::from(pass)
+            .checked_sub(1)
+            .and_then(|pass| self.starts.get_mut(pass))
+        {
+            *start = rounds % all;
+        }
+        self
+    }
+
+    /// How many rounds past the strand's own pin a pass begins.
+    pub fn start(&self, pass: u16) -> u16 {
+        let index = usize::from(pass).checked_sub(1);
+        index
+            .and_then(|index| self.starts.get(index))
+            .copied()
+            .unwrap_or(0)
     }
 
     /// The knot that is laid.
@@ -82,7 +111,23 @@ impl Laying {
         if !(1..=self.passes).contains(&turn.pass) {
             return None;
         }
-        self.knot.leg(turn.strand, turn.leg)
+        let legs = self.knot.legs_per_strand();
+        if !(1..=legs).contains(&turn.leg) {
+            return None;
+        }
+        let number = wrapped(turn.leg - 1 + 2 * self.start(turn.pass), legs) + 1;
+        self.knot.leg(turn.strand, number)
+    }
+
+    /// The turn at which a pass lays `leg`.
+    pub fn turn_of(&self, pass: u16, leg: Leg) -> Turn {
+        let legs = self.knot.legs_per_strand();
+        let number = wrapped(leg.number - 1 + legs - 2 * self.start(pass), legs) + 1;
+        Turn {
+            pass,
+            strand: leg.strand,
+            leg: number,
+        }
     }
 
     /// How many legs are laid before `turn`, which must be of this tie.
@@ -121,7 +166,7 @@ impl Laying {
 
     /// How many cords of `leg` lie on the tube just before `turn` is laid.
     pub fn cords_of(&self, leg: Leg, turn: Turn) -> u16 {
-        let earlier_leg = leg.number < turn.leg;
+        let earlier_leg = self.turn_of(turn.pass, leg).leg < turn.leg;
         match self.order {
             Order::PassByPass => {
                 let earlier = leg.strand < turn.strand || leg.strand == turn.strand && earlier_leg;

@@ -31,6 +31,8 @@ impl Default for Bindings {
             ("ArrowLeft", Intent::Back),
             ("Backspace", Intent::Back),
             ("r", Intent::Again),
+            ("h", Intent::Where),
+            ("w", Intent::Wrong),
             ("Escape", Intent::Leave),
         ];
         Self {

@@ -9,6 +9,10 @@ pub enum Intent {
     Back,
     /// Say this step again.
     Again,
+    /// Say where I am.
+    Where,
+    /// Something is wrong with the work, or with the count.
+    Wrong,
     /// Leave this screen.
     Leave,
 }

@@ -11,13 +11,27 @@ impl Tie {
             side: plan.side,
             hand: plan.hand,
         };
-        Self::begin(knot, Place::of(place))
+        let mut tie = Self::begin(knot, Place::of(place));
+        if !plan.cords().is_empty() {
+            tie.extras.insert(CORDS.to_owned(), plan.cords().into());
+        }
+        tie
     }
 
-    /// The plan that is tied.
+    /// The plan that is tied. Names of cords that do not go with the knot are left out.
     pub fn plan(&self) -> Plan {
         let Chosen { laying, side, hand } = &self.knot;
-        Plan::of(laying.clone(), *side, *hand)
+        let plan = Plan::of(laying.clone(), *side, *hand);
+        let names = self.extras.get(CORDS).and_then(|names| names.as_array());
+        let cords: Option<Vec<String>> = names.and_then(|names| {
+            names
+                .iter()
+                .map(|name| name.as_str().map(str::to_owned))
+                .collect()
+        });
+        plan.clone()
+            .with_cords(cords.unwrap_or_default())
+            .unwrap_or(plan)
     }
 
     /// Where it stands, or `None` when this version of the guide has no such phase.
@@ -48,11 +62,16 @@ impl Tie {
     }
 }
 
+/// The field of a document that names the cords.
+const CORDS: &str = "cords";
+
 /// The names of the phases in a document. They must stay as they are.
-const PHASES: [(Phase, &str); 4] = [
+const PHASES: [(Phase, &str); 6] = [
     (Phase::Lead, "lead"),
     (Phase::Follow, "follow"),
     (Phase::Check, "check"),
+    (Phase::Lift, "lift"),
+    (Phase::Fair, "fair"),
     (Phase::Finish, "finish"),
 ];
 

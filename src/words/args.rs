@@ -1,6 +1,6 @@
 //! Selectors: how a value of the domain is named to a message.
 
-use crate::guide::{Landing, Share};
+use crate::guide::{Caution, Landing, Share};
 use crate::knot::{Hand, Heading, Quantity, Rim, Side};
 
 /// The name a message selects a value by.
@@ -88,6 +88,19 @@ impl Selector for Share {
             Self::TwoThirds => "two-thirds",
             Self::ThreeQuarters => "three-quarters",
             Self::Most => "most",
+        }
+    }
+}
+
+impl Selector for Caution {
+    fn selector(self) -> &'static str {
+        match self {
+            Self::Pins => "pins",
+            Self::Blades => "blades",
+            Self::Heat => "heat",
+            Self::Load => "load",
+            Self::Children => "children",
+            Self::Rest => "rest",
         }
     }
 }

@@ -4,6 +4,7 @@ use fluent::{FluentArgs, fluent_args};
 
 use super::args::Selector;
 use super::{UnknownLanguage, Words};
+use crate::guide::CordsError;
 use crate::knot::{KnotError, Quantity};
 
 impl Words {
@@ -33,6 +34,14 @@ impl Words {
                 self.text("knot-code-length", &args)
             }
         }
+    }
+
+    /// The sentence for names of cords that do not go with the knot.
+    pub fn cords_error(&self, error: &CordsError) -> String {
+        let args = fluent_args! {
+            "given" => error.given, "strands" => error.strands, "passes" => error.passes,
+        };
+        self.text("cords-do-not-go", &args)
     }
 
     /// The sentence for a count that was not given at all.

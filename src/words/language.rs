@@ -9,6 +9,8 @@ use fluent_langneg::{NegotiationStrategy, negotiate_languages};
 use rust_embed::RustEmbed;
 use unic_langid::LanguageIdentifier;
 
+use super::Detail;
+
 /// The language that every message exists in.
 const FALLBACK: &str = "en";
 
@@ -26,6 +28,7 @@ pub struct UnknownLanguage {
 /// The messages of one language, with English behind them.
 pub struct Words {
     tag: LanguageIdentifier,
+    detail: Detail,
     bundles: Vec<FluentBundle<FluentResource>>,
 }
 
@@ -62,6 +65,16 @@ impl Words {
         tags
     }
 
+    /// How much is said of a step.
+    pub const fn detail(&self) -> Detail {
+        self.detail
+    }
+
+    /// Says more or less of a step from now on.
+    pub fn set_detail(&mut self, detail: Detail) {
+        self.detail = detail;
+    }
+
     /// The language spoken.
     pub const fn tag(&self) -> &LanguageIdentifier {
         &self.tag
@@ -83,7 +96,11 @@ impl Words {
             chain.push(fallback());
         }
         let bundles = chain.iter().map(bundle).collect();
-        Self { tag, bundles }
+        Self {
+            tag,
+            detail: Detail::default(),
+            bundles,
+        }
     }
 
     /// A message, in the chosen language or else in English.

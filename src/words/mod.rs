@@ -5,11 +5,15 @@
 //! other, in the order of the hands.
 
 mod args;
+mod detail;
 mod errors;
 mod language;
+mod mending;
 mod saying;
 mod screens;
 mod showing;
+mod step_args;
 
+pub use detail::{Detail, UnknownDetail};
 pub use language::{UnknownLanguage, Words};
 pub use showing::{Mark, Shown};

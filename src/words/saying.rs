@@ -4,35 +4,77 @@ use fluent::{FluentArgs, fluent_args};
 
 use super::Words;
 use super::args::Selector;
-use crate::guide::{Begin, Check, Finish, Follow, Landmark, Lay, Phase, Place, Plan, Step, What};
-use crate::knot::{Crossing, Turn};
+use super::step_args::{
+    begin_args, check_args, crossing_args, fair_args, finish_args, follow_args, lay_args, lift_args,
+};
+use crate::guide::{Caution, Lay, Phase, Place, Plan, Script, Step, What, Whereabouts};
 
 impl Words {
-    /// What is spoken for a step: exactly this, free of markup.
+    /// What is spoken for a step: exactly this, free of markup. A caution comes before what can
+    /// hurt.
     pub fn say(&self, step: &Step) -> String {
-        match &step.what {
-            What::Begin(begin) => self.text("begin-say", &begin_args(begin)),
-            What::Follow(follow) => self.text("follow-say", &follow_args(follow)),
+        let said = match &step.what {
+            What::Begin(begin) => self.by_detail("begin-say", &begin_args(begin)),
+            What::Follow(follow) => self.by_detail("follow-say", &follow_args(follow)),
             What::Lay(lay) => self.say_lay(lay),
-            What::Check(check) => self.text("check-say", &check_args(check)),
-            What::Finish(finish) => self.text("finish-say", &finish_args(finish)),
+            What::Check(check) => self.by_detail("check-say", &check_args(check)),
+            What::Lift(lift) => self.by_detail("lift-say", &lift_args(lift)),
+            What::Fair(fair) => self.by_detail("fair-say", &fair_args(fair)),
+            What::Finish(finish) => self.by_detail("finish-say", &finish_args(finish)),
+        };
+        let Some(caution) = step.caution_to_say() else {
+            return said;
+        };
+        let caution_said = self.text(
+            "caution-say",
+            &fluent_args! { "caution" => caution.selector() },
+        );
+        match caution {
+            // What the knot is for, and who should not play with it, comes when it is done.
+            Caution::Load | Caution::Children => format!("{said} {caution_said}"),
+            _ => format!("{caution_said} {said}"),
         }
     }
 
-    /// Where a tie stands, for a tyer who takes it up again at `place`.
-    pub fn say_where(&self, plan: &Plan, place: Place) -> String {
-        let knot = plan.knot();
-        let (phase, laid) = match place.phase {
-            Phase::Finish => ("finish", place.leg),
-            Phase::Check => ("laying", place.leg),
-            Phase::Lead | Phase::Follow => ("laying", place.leg.saturating_sub(1)),
+    /// Where a tie stands, and how much is left. `minutes` is the time left at the tyer's own
+    /// pace, when that is known.
+    pub fn say_whereabouts(&self, script: &Script, place: Place, minutes: Option<u32>) -> String {
+        let Whereabouts {
+            phase,
+            pass,
+            strand,
+            strands,
+            laid,
+            legs,
+            at,
+            next,
+            left,
+        } = script.whereabouts(place);
+        let phase = match phase {
+            Phase::Lead | Phase::Follow | Phase::Check => "laying",
+            Phase::Lift => "lift",
+            Phase::Fair => "fair",
+            Phase::Finish => "finish",
         };
         let args = fluent_args! {
-            "leads" => knot.leads(), "bights" => knot.bights(), "phase" => phase,
-            "pass" => place.pass, "strand" => place.strand, "strands" => knot.strands(),
-            "laid" => laid, "legs" => knot.legs_per_strand(),
+            "phase" => phase, "pass" => pass, "strand" => strand, "strands" => strands,
+            "laid" => laid, "legs" => legs, "left" => left,
+            "at-rim" => at.rim.selector(), "at" => at.number,
+            "next-rim" => next.map_or("none", |pin| pin.rim.selector()),
+            "next" => next.map_or(0, |pin| pin.number),
+            "timed" => minutes.is_some().selector(), "minutes" => minutes.unwrap_or(0),
         };
         self.text("where-say", &args)
+    }
+
+    /// Which tie is taken up, and where it stands.
+    pub fn say_taking_up(&self, script: &Script, place: Place) -> String {
+        let plan: &Plan = script.plan();
+        let args = fluent_args! {
+            "leads" => plan.knot().leads(), "bights" => plan.knot().bights(),
+        };
+        let taking_up = self.text("where-taking-up-say", &args);
+        format!("{taking_up} {}", self.say_whereabouts(script, place, None))
     }
 
     fn say_lay(&self, lay: &Lay) -> String {
@@ -42,79 +84,21 @@ impl Words {
         } else {
             "lay-say-way"
         };
-        let mut sentences = vec![self.text(way, &args)];
-        let last = lay.crossings.len().saturating_sub(1);
+        let mut sentences = vec![self.by_detail(way, &args)];
         for (index, crossing) in lay.crossings.iter().enumerate() {
-            let place = match index {
-                0 if last == 0 => "only",
-                0 => "first",
-                index if index == last => "last",
-                _ => "next",
-            };
-            let mut args = crossing_args(crossing);
-            args.set("place", place);
-            sentences.push(self.text("lay-say-crossing", &args));
+            let args = crossing_args(crossing, index, lay.crossings.len());
+            sentences.push(self.by_detail("lay-say-crossing", &args));
         }
         if lay.crossings.is_empty() {
-            sentences.push(self.text("lay-say-clear", &args));
+            sentences.push(self.by_detail("lay-say-clear", &args));
         }
-        sentences.push(self.text("lay-say-landing", &args));
+        sentences.push(self.by_detail("lay-say-landing", &args));
+        sentences.retain(|sentence| !sentence.is_empty());
         sentences.join(" ")
     }
-}
 
-pub(super) fn begin_args(begin: &Begin) -> FluentArgs<'static> {
-    fluent_args! {
-        "strand" => begin.strand, "strands" => begin.strands, "pin" => begin.pin,
-        "hand" => begin.hand.selector(), "uneven" => begin.uneven.selector(),
-    }
-}
-
-pub(super) fn follow_args(follow: &Follow) -> FluentArgs<'static> {
-    fluent_args! {
-        "pass" => follow.pass, "strand" => follow.strand, "strands" => follow.strands,
-        "pin" => follow.pin, "side" => follow.side.selector(),
-        "inside" => if follow.inside_at_top { "top" } else { "bottom" },
-    }
-}
-
-pub(super) fn lay_args(lay: &Lay) -> FluentArgs<'static> {
-    let Turn { pass, strand, leg } = lay.turn;
-    let mut args = fluent_args! {
-        "pass" => pass, "strand" => strand, "strands" => lay.strands,
-        "leg" => leg, "legs" => lay.legs, "part" => lay.part, "parts" => lay.parts,
-        "heading" => lay.leg.heading().selector(),
-        "from" => lay.leg.from.number, "to" => lay.leg.to.number,
-        "turns" => lay.turns, "hand" => lay.hand.selector(), "side" => lay.side.selector(),
-        "landing" => lay.landing.selector(),
-    };
-    if let Some(Landmark {
-        share, past, turns, ..
-    }) = lay.landmark
-    {
-        args.set("share", share.selector());
-        args.set("rim", past.rim.selector());
-        args.set("past", past.number);
-        args.set("made", turns);
-    }
-    args
-}
-
-pub(super) fn crossing_args(crossing: &Crossing) -> FluentArgs<'static> {
-    fluent_args! { "over" => crossing.over.selector(), "cords" => crossing.cords }
-}
-
-pub(super) fn check_args(check: &Check) -> FluentArgs<'static> {
-    fluent_args! {
-        "pass" => check.after.pass, "passes" => check.passes,
-        "strand" => check.after.strand, "strands" => check.strands,
-        "cords" => check.cords, "rows" => check.rows, "whole" => check.is_whole.selector(),
-    }
-}
-
-pub(super) fn finish_args(finish: &Finish) -> FluentArgs<'static> {
-    fluent_args! {
-        "leads" => finish.leads, "bights" => finish.bights, "passes" => finish.passes,
-        "strands" => finish.strands,
+    /// A message in the depth that is set.
+    pub(super) fn by_detail(&self, id: &str, args: &FluentArgs) -> String {
+        self.text(&format!("{id}{}", self.detail().ending()), args)
     }
 }

@@ -3,7 +3,8 @@
 use fluent::fluent_args;
 
 use super::Words;
-use crate::guide::{Plan, Progress};
+use super::args::Selector;
+use crate::guide::{AtOnce, Plan, Progress};
 
 impl Words {
     /// A tie in one line: "5 lead 6 bight, 2 passes".
@@ -21,6 +22,26 @@ impl Words {
             "laid" => progress.laid, "legs" => progress.legs, "days" => days.max(0),
         };
         self.text("start-tie-progress", &args)
+    }
+
+    /// The depth that is said from now on.
+    pub fn say_detail(&self) -> String {
+        self.text(
+            "detail-say",
+            &fluent_args! { "detail" => self.detail().name() },
+        )
+    }
+
+    /// How much is told at once from now on.
+    pub fn say_at_once(&self, at_once: AtOnce) -> String {
+        let (is_whole, most) = match at_once {
+            AtOnce::WholeLeg => (true, 0),
+            AtOnce::UpTo(most) => (false, most),
+        };
+        self.text(
+            "at-once-say",
+            &fluent_args! { "whole" => is_whole.selector(), "most" => most },
+        )
     }
 
     /// What the app says when it opens: the tie that waits, or the knot that one press begins.

@@ -2,11 +2,13 @@
 
 use std::fmt;
 
-use fluent::fluent_args;
+use fluent::{FluentArgs, fluent_args};
 
 use super::Words;
 use super::args::Selector;
-use super::saying::{begin_args, check_args, crossing_args, finish_args, follow_args, lay_args};
+use super::step_args::{
+    begin_args, check_args, crossing_args, fair_args, finish_args, follow_args, lay_args, lift_args,
+};
 use crate::guide::{Lay, Script, Step, What};
 use crate::knot::Knot;
 
@@ -21,6 +23,8 @@ pub struct Shown {
     pub marks: Vec<Mark>,
     /// What else there is to say of the step: each a short line.
     pub notes: Vec<String>,
+    /// What can hurt here.
+    pub caution: Option<String>,
 }
 
 /// A crossing on the screen: its word, and whether it is over, so that it can differ in shape
@@ -48,66 +52,78 @@ impl fmt::Display for Shown {
 impl Words {
     /// What the screen says of a step.
     pub fn show(&self, knot: &Knot, step: &Step) -> Shown {
-        let (phase, parts) = match &step.what {
-            What::Begin(_) | What::Follow(_) => ("begin", (1, 1)),
-            What::Lay(lay) => ("lay", (lay.part, lay.parts)),
-            What::Check(_) => ("check", (1, 1)),
-            What::Finish(_) => ("finish", (1, 1)),
+        let lines = |line: &str, notes: &[&str], args: &FluentArgs| Shown {
+            line: self.text(line, args),
+            notes: notes.iter().map(|note| self.text(note, args)).collect(),
+            ..Shown::default()
+        };
+        let mut shown = match &step.what {
+            What::Begin(begin) => lines("begin-show", &["begin-show-note"], &begin_args(begin)),
+            What::Follow(follow) => {
+                lines("follow-show", &["follow-show-note"], &follow_args(follow))
+            }
+            What::Lay(lay) => self.show_lay(lay),
+            What::Check(check) => {
+                let notes = ["check-show-note", "check-show-note-last"];
+                lines("check-show", &notes, &check_args(check))
+            }
+            What::Lift(lift) => lines("lift-show", &["lift-show-note"], &lift_args(lift)),
+            What::Fair(fair) => lines("fair-show", &["fair-show-note"], &fair_args(fair)),
+            What::Finish(finish) => {
+                lines("finish-show", &["finish-show-note"], &finish_args(finish))
+            }
+        };
+        shown.phase = self.phase(knot, step);
+        shown.caution = step.caution().map(|caution| {
+            self.text(
+                "caution-show",
+                &fluent_args! { "caution" => caution.selector() },
+            )
+        });
+        shown
+    }
+
+    /// Phase and progress, above the line.
+    fn phase(&self, knot: &Knot, step: &Step) -> String {
+        let mut cord = None;
+        let (phase, (part, parts), (item, items)) = match &step.what {
+            What::Begin(begin) => {
+                cord = begin.cord.as_deref();
+                ("begin", (1, 1), (0, 0))
+            }
+            What::Follow(follow) => {
+                cord = follow.cord.as_deref();
+                ("begin", (1, 1), (0, 0))
+            }
+            What::Lay(lay) => {
+                cord = lay.cord.as_deref();
+                ("lay", (lay.part, lay.parts), (0, 0))
+            }
+            What::Check(_) => ("check", (1, 1), (0, 0)),
+            What::Lift(lift) => ("lift", (1, 1), (step.place.leg, lift.of)),
+            What::Fair(fair) => ("fair", (1, 1), (fair.round, fair.rounds)),
+            What::Finish(finish) => ("finish", (1, 1), (step.place.leg, finish.of)),
         };
         let args = fluent_args! {
             "phase" => phase, "pass" => step.place.pass,
             "strand" => step.place.strand, "strands" => knot.strands(),
             "leg" => step.place.leg, "legs" => knot.legs_per_strand(),
-            "part" => parts.0, "parts" => parts.1,
+            "part" => part, "parts" => parts, "item" => item, "items" => items,
+            "named" => cord.is_some().selector(), "cord" => cord.unwrap_or_default().to_owned(),
         };
-        let phase = self.text("phase-show", &args);
-        let plain = |line, notes| Shown {
-            phase: phase.clone(),
-            line,
-            marks: Vec::new(),
-            notes,
-        };
-        match &step.what {
-            What::Begin(begin) => {
-                let args = begin_args(begin);
-                plain(
-                    self.text("begin-show", &args),
-                    vec![self.text("begin-show-note", &args)],
-                )
-            }
-            What::Follow(follow) => {
-                let args = follow_args(follow);
-                plain(
-                    self.text("follow-show", &args),
-                    vec![self.text("follow-show-note", &args)],
-                )
-            }
-            What::Lay(lay) => self.show_lay(phase, lay),
-            What::Check(check) => {
-                let args = check_args(check);
-                plain(
-                    self.text("check-show", &args),
-                    vec![self.text("check-show-note", &args)],
-                )
-            }
-            What::Finish(finish) => {
-                let args = finish_args(finish);
-                plain(
-                    self.text("finish-show", &args),
-                    vec![self.text("finish-show-note", &args)],
-                )
-            }
-        }
+        self.text("phase-show", &args)
     }
 
-    fn show_lay(&self, phase: String, lay: &Lay) -> Shown {
+    fn show_lay(&self, lay: &Lay) -> Shown {
         let args = lay_args(lay);
+        let count = lay.crossings.len();
         let marks: Vec<Mark> = lay
             .crossings
             .iter()
-            .map(|crossing| Mark {
+            .enumerate()
+            .map(|(index, crossing)| Mark {
                 over: crossing.over,
-                text: self.text("lay-show-crossing", &crossing_args(crossing)),
+                text: self.text("lay-show-crossing", &crossing_args(crossing, index, count)),
             })
             .collect();
         let mut notes = Vec::new();
@@ -119,10 +135,10 @@ impl Words {
         }
         notes.push(self.text("lay-show-note", &args));
         Shown {
-            phase,
             line: self.text("lay-show", &args),
             marks,
             notes,
+            ..Shown::default()
         }
     }
 

@@ -1,0 +1,294 @@
+# What comes when everything is laid: lift the knot off the tube, fair it, finish the ends.
+# Depths and arguments as in steps.ftl. Off the tube the pins are gone, so what was a pin is called
+# by its bight.
+
+## Lifting. $task: secure, top-pins, slide-ring, bottom-pins or slip-off. $bights: pins in a ring.
+## $ends: ends of cord hanging out.
+
+# Example: Take the 6 pins out of the top ring, one by one, and put them in a dish.
+lift-say = { $task ->
+        [secure] Everything is laid. Before you lift the knot, mark bottom bight 1 with a scrap of tape, and see that none of the { $ends } ends can slip back in.
+        [top-pins] Take the { $bights } pins out at the top, one by one, and put them in a dish.
+        [slide-ring] Slide the top ring up and off the tube. The bights stay as they are.
+        [bottom-pins] Hold the knot with one hand, and take the { $bights } pins out at the bottom.
+       *[slip-off] Slip the knot up off the tube and onto the object, the same way up. Turn it until bight 1 lies where you want the ends to be.
+    }
+
+lift-say-brief = { $task ->
+        [secure] Mark bottom bight 1, secure the { $ends } ends.
+        [top-pins] Top pins out, { $bights } of them.
+        [slide-ring] Top ring off.
+        [bottom-pins] Bottom pins out, { $bights } of them.
+       *[slip-off] Slip the knot onto the object, the same way up.
+    }
+
+lift-say-teach = { $task ->
+        [secure] Everything is laid. Before you lift the knot, mark bottom bight 1 with a scrap of tape: once the pins are gone, every bight looks like the next, and you will count from there. See that none of the { $ends } ends can slip back in.
+        [top-pins] Take the { $bights } pins out at the top, one by one, and put them in a dish. A pin is a set screw; a quarter turn loosens it. The bights stay where they are, since the crossings hold them.
+        [slide-ring] Slide the top ring up and off the tube. Go slowly, so that it drags no bight along.
+        [bottom-pins] Hold the knot with one hand so that it cannot spring, and take the { $bights } pins out at the bottom.
+       *[slip-off] Slip the knot up off the tube and onto the object, the same way up, without letting it twist. It is loose, as it must be. Turn it until bight 1 lies where you want the ends to be.
+    }
+
+lift-show = { $task ->
+        [secure] Mark bottom bight 1
+        [top-pins] Take out the top pins
+        [slide-ring] Slide the top ring off
+        [bottom-pins] Take out the bottom pins
+       *[slip-off] Slip the knot onto the object
+    }
+
+lift-show-note = { $task ->
+        [secure] None of the { $ends } ends may slip back in
+        [top-pins] { $bights } of them, into a dish
+        [slide-ring] The bights stay as they are
+        [bottom-pins] { $bights } of them; hold the knot with one hand
+       *[slip-off] The same way up, bight 1 where the ends are to be
+    }
+
+## Fairing. $round of $rounds: how often the knot is gone through. $known: yes when $value and
+## $unit say what to draw out of this leg, and $gathered-value and $gathered-unit what is in the
+## hand behind it. $first: yes where a cord begins, $last: yes where it ends.
+
+# Example: First round of 3. Start at the tail. Leg 1 of 12, from bottom bight 1 up to top bight 3:
+# draw about 9 millimetres out of it and pass that on.
+fair-say = { $round ->
+        [1] First round
+        [2] Second round
+        [3] Third round
+       *[other] Round { $round }
+    } of { $rounds }{ $strands ->
+        [one] { "" }
+       *[other] , strand { $strand }
+    }{ $named ->
+        [yes] , “{ $cord }”
+       *[no] { "" }
+    }{ $passes ->
+        [one] { "" }
+       *[other] , pass { $pass }
+    }. { $first ->
+        [yes] Start at the tail.
+       *[no] { "" }
+    } Leg { $leg } of { $legs }, from { $heading ->
+        [falling] top bight { $from } down to bottom bight { $to }
+       *[rising] bottom bight { $from } up to top bight { $to }
+    }: { $known ->
+        [yes] draw about { $unit ->
+            [m] { $value } metres
+            [cm] { $value } centimetres
+           *[mm] { $value } millimetres
+        } out of it and pass that on. That makes { $gathered-unit ->
+            [m] { $gathered-value } metres
+            [cm] { $gathered-value } centimetres
+           *[mm] { $gathered-value } millimetres
+        } in the hand.
+       *[no] draw the slack out of it, no more than keeps the crossings where they are, and pass it on.
+    } { $last ->
+        [yes] The cord ends here: let what you have gathered hang out.
+       *[no] { "" }
+    }
+
+fair-say-brief = Round { $round } of { $rounds }{ $strands ->
+        [one] { "" }
+       *[other] , strand { $strand }
+    }{ $passes ->
+        [one] { "" }
+       *[other] , pass { $pass }
+    }. { $heading ->
+        [falling] Top bight { $from }, down to bottom bight { $to }
+       *[rising] Bottom bight { $from }, up to top bight { $to }
+    }: { $known ->
+        [yes] draw { $unit ->
+            [m] { $value } metres.
+            [cm] { $value } centimetres.
+           *[mm] { $value } millimetres.
+        }
+       *[no] draw the slack.
+    } { $last ->
+        [yes] Let it hang out.
+       *[no] { "" }
+    }
+
+fair-say-teach = { $round ->
+        [1] First round
+        [2] Second round
+        [3] Third round
+       *[other] Round { $round }
+    } of { $rounds }{ $strands ->
+        [one] { "" }
+       *[other] , strand { $strand }
+    }{ $named ->
+        [yes] , “{ $cord }”
+       *[no] { "" }
+    }{ $passes ->
+        [one] { "" }
+       *[other] , pass { $pass }
+    }. { $first ->
+        [yes] To fair a knot is to even it out: go along the cord from its tail and draw a little slack out of every leg, in several rounds, so that no leg is pulled tight before its neighbours. Start at the tail.
+       *[no] { "" }
+    } Leg { $leg } of { $legs }, from { $heading ->
+        [falling] top bight { $from } down to bottom bight { $to }
+       *[rising] bottom bight { $from } up to top bight { $to }
+    }: lift it with a pick and { $known ->
+        [yes] draw about { $unit ->
+            [m] { $value } metres
+            [cm] { $value } centimetres
+           *[mm] { $value } millimetres
+        } out of it, then pass that on along the cord. That makes { $gathered-unit ->
+            [m] { $gathered-value } metres
+            [cm] { $gathered-value } centimetres
+           *[mm] { $gathered-value } millimetres
+        } in the hand.
+       *[no] draw the slack out of it, no more than keeps the crossings where they are, then pass it on along the cord.
+    } { $last ->
+        [yes] The cord ends here: let what you have gathered hang out.
+       *[no] { "" }
+    }
+
+# Example: Bottom 1 up to top 3: draw 9 mm
+fair-show = { $heading ->
+        [falling] Top { $from } down to bottom { $to }
+       *[rising] Bottom { $from } up to top { $to }
+    }
+
+fair-show-note = { $known ->
+        [yes] Draw about { $unit ->
+            [m] { $value } m
+            [cm] { $value } cm
+           *[mm] { $value } mm
+        }; { $gathered-unit ->
+            [m] { $gathered-value } m
+            [cm] { $gathered-value } cm
+           *[mm] { $gathered-value } mm
+        } in the hand
+       *[no] Draw the slack and pass it on
+    } { $first ->
+        [yes] (start at the tail)
+       *[no] { "" }
+    } { $last ->
+        [yes] (let it hang out)
+       *[no] { "" }
+    }
+
+## Finishing. $task: tuck, trim, seal or done. $end: working or standing. $pin: the bottom bight where
+## the end comes out. The end goes along the leg from bottom bight $pin to top bight $top. $under:
+## yes when $row, $cords, $of-from, $of-to say where that leg first goes under.
+
+# Example: The working end comes out at bottom bight 1. Carry it on beside the cord that goes up to
+# top bight 3, and tuck it under the 2 cords that cross in row 2, between top bight 6 and bottom
+# bight 3. There it is hidden.
+finish-say = { $task ->
+        [tuck] { $strands ->
+            [one] { "" }
+           *[other] Strand { $strand }.
+        } { $named ->
+            [yes] Cord “{ $cord }”.
+           *[no] { "" }
+        } { $end ->
+            [standing] The tail, left at the start,
+           *[working] The working end
+        } comes out at bottom bight { $pin }. Carry it on beside the cord that goes up to top bight { $top }, and { $under ->
+            [yes] tuck it under the { $cords ->
+                [one] cord that crosses
+               *[other] { $cords } cords that cross
+            } in row { $row }, between bottom bight { $of-bottom } and top bight { $of-top }. There it is hidden.
+           *[no] tuck it under the first cord that will take it. There it is hidden.
+        }
+        [trim] Trim the { $ends } ends close under the cords that cover them.
+        [seal] If the cord is nylon, polyester or another that melts, seal the { $ends } ends with heat. Natural fibre is not sealed with heat: a drop of glue or a whipping holds it.
+       *[done] The knot is done: { $leads } lead, { $bights } bight, { $passes ->
+            [one] single.
+            [2] doubled.
+            [3] tripled.
+           *[other] { $passes } passes.
+        } You have made a good thing, and it will last. Note what you used, for next time.
+    }
+
+finish-say-brief = { $task ->
+        [tuck] { $strands ->
+            [one] { "" }
+           *[other] Strand { $strand }.
+        } { $end ->
+            [standing] Tail
+           *[working] Working end
+        } at bottom bight { $pin }, along towards top bight { $top }{ $under ->
+            [yes] , under { $cords } in row { $row }.
+           *[no] , under the first cord that will take it.
+        }
+        [trim] Trim the { $ends } ends.
+        [seal] Seal the { $ends } ends, if the cord melts.
+       *[done] Done: { $leads } lead, { $bights } bight, { $passes ->
+            [one] single.
+            [2] doubled.
+            [3] tripled.
+           *[other] { $passes } passes.
+        }
+    }
+
+finish-say-teach = { $task ->
+        [tuck] { $strands ->
+            [one] { "" }
+           *[other] Strand { $strand }.
+        } { $named ->
+            [yes] Cord “{ $cord }”.
+           *[no] { "" }
+        } { $end ->
+            [standing] The tail, the standing end that you left at the start,
+           *[working] The working end
+        } comes out at bottom bight { $pin }. Carry it on beside the cord that goes up to top bight { $top }, as if it followed once more, and { $under ->
+            [yes] tuck it under the { $cords ->
+                [one] cord that crosses
+               *[other] { $cords } cords that cross
+            } in row { $row } from the bottom, between bottom bight { $of-bottom } and top bight { $of-top }. A tuck is a pass under with the point of the pick to lead; there the end is hidden, and the knot holds it.
+           *[no] tuck it under the first cord that will take it. There the end is hidden, and the knot holds it.
+        }
+        [trim] Trim the { $ends } ends close under the cords that cover them, but not before you are sure that every round of fairing is done: cord that is cut off does not come back.
+        [seal] If the cord is nylon, polyester or another that melts, seal the { $ends } ends with heat, so that they do not fray. Natural fibre is not sealed with heat: a drop of glue or a whipping holds it.
+       *[done] The knot is done: { $leads } lead, { $bights } bight, { $passes ->
+            [one] single.
+            [2] doubled.
+            [3] tripled.
+           *[other] { $passes } passes.
+        } You have made a good thing, and it will last. Note what cord you used and how wide the knot came out, for next time.
+    }
+
+finish-show = { $task ->
+        [tuck] { $end ->
+            [standing] Tail at bottom { $pin }
+           *[working] Working end at bottom { $pin }
+        }
+        [trim] Trim the { $ends } ends
+        [seal] Seal the { $ends } ends
+       *[done] The knot is done
+    }
+
+finish-show-note = { $task ->
+        [tuck] Along towards top { $top }{ $under ->
+            [yes] , under { $cords } in row { $row } (bottom { $of-bottom } to top { $of-top })
+           *[no] , under the first cord that takes it
+        }
+        [trim] Close under the cords that cover them
+        [seal] Heat only for cord that melts; glue or a whipping for natural fibre
+       *[done] { $leads } lead { $bights } bight. Note what you used.
+    }
+
+## Cautions, before what can hurt: spoken with the step, and on the screen as long as it stands.
+## $caution: pins, blades, heat, load, children or rest.
+
+caution-say = { $caution ->
+        [pins] Mind the pins: they stand proud, so keep eyes and palms clear of them.
+        [blades] Cut and push away from your body, with the other hand behind the blade or the point.
+        [heat] Heat burns. Open a window, keep the flame clear of the knot and of anything that burns, and do not touch the end until it is cold: molten cord sticks to the skin. A sealed end can be sharp.
+        [load] It covers and decorates. Never let it hold a person or a load; for anything that does, follow the rules of the place and the people licensed for it.
+        [children] Keep cords, pins and small parts away from small children, and never leave a cord round a neck.
+       *[rest] Rest your hands now and then.
+    }
+
+caution-show = { $caution ->
+        [pins] Pins stand proud: mind eyes and palms.
+        [blades] Cut and push away from your body.
+        [heat] Ventilate. Keep clear of anything that burns. Molten cord sticks and burns: let it cool. Sealed ends can be sharp.
+        [load] Decorative only: never to hold a person or a load. For anything that does, follow local rules and licensed people.
+        [children] Keep cords, pins and small parts away from small children; never a cord round a neck.
+       *[rest] Rest your hands now and then.
+    }

@@ -1,0 +1,209 @@
+# A look at the work after a round or a pass: what should be seen, so that a fault is found
+# within one round. Depths and arguments as in steps.ftl; besides them:
+#   $round     rounds laid in this pass, $rounds of them all; a round is a rising and a falling leg
+#   $ends      yes when the pass of this strand is complete
+#   $whole     yes when all strands have come as far
+#   $cords     cords round each pin that this pass has reached
+#   $at        number of the bottom pin where the cord stands now
+#   $counted   yes when $crossings says how many crossings lie on the tube by now
+#   $rows      crossings between two neighbouring pins from rim to rim in the whole knot
+#   $from, $to pins of the last leg, which falls; $overs and $unders: how often it goes over, under
+
+# Example: Good place to look. Round 3 of 6 is down, and the cord stands at bottom pin 4. There are
+# 3 crossings on the tube. The last leg, down from top pin 1, goes over once and under once. Next
+# if it looks like that, wrong if not.
+# Example: The lead pass is down. Good place to look. Every pin holds 1 cord, and between two
+# neighbouring pins, from rim to rim, you can count 4 crossings. Next if it looks like that, wrong
+# if not.
+check-say = { $ends ->
+        [yes] { $strands ->
+            [one] { $pass ->
+                [1] The lead pass is down.
+               *[other] Pass { $pass } is down.
+            }
+           *[other] { $pass ->
+                [1] The lead pass of strand { $strand } is down.
+               *[other] Pass { $pass } of strand { $strand } is down.
+            }
+        } Good place to look. { $whole ->
+            [yes] Every pin
+           *[no] Every pin of this strand
+        } holds { $cords ->
+            [one] 1 cord
+           *[other] { $cords } cords side by side
+        }{ $whole ->
+            [yes] , and between two neighbouring pins, from rim to rim, you can count { $rows ->
+                [one] 1 crossing.
+               *[other] { $rows } crossings.
+            }
+           *[no] .
+        }
+       *[no] Good place to look. { $pass ->
+            [1] Round
+           *[other] Pass { $pass }, round
+        } { $round } of { $rounds } is down, and the cord stands at bottom pin { $at }. { $counted ->
+            [yes] { $crossings ->
+                [0] Nothing crosses yet.
+                [one] There is 1 crossing on the tube.
+               *[other] There are { $crossings } crossings on the tube.
+            }
+           *[no] { $cords ->
+                [one] Every pin it has been round holds 1 cord.
+               *[other] Every pin it has been round holds { $cords } cords side by side.
+            }
+        } The last leg, down from top pin { $from }, { $overs ->
+            [0] { $unders ->
+                [0] crosses nothing.
+                [one] goes under once.
+                [2] goes under twice.
+               *[other] goes under { $unders } times.
+            }
+            [one] goes over once{ $unders ->
+                [0] .
+                [one] { " " }and under once.
+                [2] { " " }and under twice.
+               *[other] { " " }and under { $unders } times.
+            }
+           *[other] goes over { $overs ->
+                [2] twice
+               *[other] { $overs } times
+            }{ $unders ->
+                [0] .
+                [one] { " " }and under once.
+                [2] { " " }and under twice.
+               *[other] { " " }and under { $unders } times.
+            }
+        }
+    } Next if it looks like that, wrong if not.
+
+# Example: Look. Round 3 of 6, 3 crossings.
+check-say-brief = Look. { $ends ->
+        [yes] { $pass ->
+            [1] Lead pass down,
+           *[other] Pass { $pass } down,
+        } { $cords ->
+            [one] 1 cord a pin.
+           *[other] { $cords } cords a pin.
+        }
+       *[no] Round { $round } of { $rounds }{ $counted ->
+            [yes] , { $crossings ->
+                [0] nothing crosses yet.
+                [one] 1 crossing.
+               *[other] { $crossings } crossings.
+            }
+           *[no] , { $cords ->
+                [one] 1 cord a pin.
+               *[other] { $cords } cords a pin.
+            }
+        }
+    }
+
+check-say-teach = { $ends ->
+        [yes] { $strands ->
+            [one] { $pass ->
+                [1] The lead pass is down: the cord has been once round the whole pattern.
+               *[other] Pass { $pass } is down.
+            }
+           *[other] { $pass ->
+                [1] The lead pass of strand { $strand } is down: its cord has been once round its whole path.
+               *[other] Pass { $pass } of strand { $strand } is down.
+            }
+        } Turn the tube once round and look at everything before you go on: a fault is easy to mend now and hard to mend later. { $whole ->
+            [yes] Every pin
+           *[no] Every pin of this strand
+        } holds { $cords ->
+            [one] 1 cord
+           *[other] { $cords } cords side by side, never crossing one another
+        }{ $whole ->
+            [yes] . Between two neighbouring pins, from rim to rim, you can count { $rows ->
+                [one] 1 crossing.
+               *[other] { $rows } crossings.
+            }
+           *[no] .
+        }
+       *[no] A good place to look, since a fault is found soonest within one round; a round is one leg up and one leg down. { $pass ->
+            [1] Round
+           *[other] Pass { $pass }, round
+        } { $round } of { $rounds } is down, and the cord stands at bottom pin { $at }. { $counted ->
+            [yes] { $crossings ->
+                [0] Nothing crosses yet.
+                [one] There is 1 crossing on the tube.
+               *[other] There are { $crossings } crossings on the tube.
+            }
+           *[no] { $cords ->
+                [one] Every pin it has been round holds 1 cord.
+               *[other] Every pin it has been round holds { $cords } cords side by side.
+            }
+        } The last leg, down from top pin { $from } to bottom pin { $to }, { $overs ->
+            [0] { $unders ->
+                [0] crosses nothing.
+                [one] goes under once.
+                [2] goes under twice.
+               *[other] goes under { $unders } times.
+            }
+            [one] goes over once{ $unders ->
+                [0] .
+                [one] { " " }and under once.
+                [2] { " " }and under twice.
+               *[other] { " " }and under { $unders } times.
+            }
+           *[other] goes over { $overs ->
+                [2] twice
+               *[other] { $overs } times
+            }{ $unders ->
+                [0] .
+                [one] { " " }and under once.
+                [2] { " " }and under twice.
+               *[other] { " " }and under { $unders } times.
+            }
+        }
+    } Next if it looks like that, wrong if not.
+
+# Example: Look: round 3 of 6
+check-show = { $ends ->
+        [yes] { $whole ->
+            [yes] { $cords ->
+                [one] Look: 1 cord on every pin
+               *[other] Look: { $cords } cords on every pin
+            }
+           *[no] { $cords ->
+                [one] Look: 1 cord on its pins
+               *[other] Look: { $cords } cords on its pins
+            }
+        }
+       *[no] Look: round { $round } of { $rounds }
+    }
+
+# Example: 3 crossings on the tube. The cord is at bottom 4.
+check-show-note = { $ends ->
+        [yes] { $whole ->
+            [yes] { $rows ->
+                [one] 1 crossing between two pins, rim to rim
+               *[other] { $rows } crossings between two pins, rim to rim
+            }
+           *[no] Strand { $strand } of { $strands }
+        }
+       *[no] { $counted ->
+            [yes] { $crossings ->
+                [0] Nothing crosses yet.
+                [one] 1 crossing on the tube.
+               *[other] { $crossings } crossings on the tube.
+            }
+           *[no] { $cords ->
+                [one] 1 cord on every pin so far.
+               *[other] { $cords } cords on every pin so far.
+            }
+        } The cord is at bottom { $at }.
+    }
+
+# Example: Last leg, from top 1: over once, under once.
+check-show-note-last = { $overs ->
+        [0] { $unders ->
+            [0] Last leg, from top { $from }: crosses nothing
+           *[other] Last leg, from top { $from }: under { $unders }
+        }
+       *[other] { $unders ->
+            [0] Last leg, from top { $from }: over { $overs }
+           *[other] Last leg, from top { $from }: over { $overs }, under { $unders }
+        }
+    }

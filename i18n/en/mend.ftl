@@ -1,0 +1,192 @@
+# Where the tyer is, and what to do when something is wrong. Arguments as in steps.ftl.
+
+## Where am I
+
+# Said when a tie is taken up again, before where it stands and its step.
+where-taking-up-say = Taking up { $leads } lead, { $bights } bight.
+
+# Example: Lead pass: 7 of 12 legs are laid. The cord is at top pin 6, and goes to bottom pin 3
+# next. 17 legs are left in all. About 11 minutes, at your pace.
+# $phase: laying, lift, fair or finish. $at, $next: pins, on the rims $at-rim and $next-rim (top,
+# bottom; none when there is no next). $laid: legs laid in this pass of the strand. $left: legs
+# left in the whole tie. $minutes: time left; $timed: yes when it is known.
+where-say = { $phase ->
+        [lift] Everything is laid; the knot is to be lifted off the tube.
+        [fair] Everything is laid and lifted; the knot is being faired.
+        [finish] The knot is laid and faired; its ends are to be finished.
+       *[laying] { $pass ->
+            [1] Lead pass
+            [2] Second pass
+            [3] Third pass
+            [4] Fourth pass
+            [5] Fifth pass
+            [6] Sixth pass
+            [7] Seventh pass
+            [8] Eighth pass
+           *[9] Ninth pass
+        }{ $strands ->
+            [one] { "" }
+           *[other] , strand { $strand }
+        }: { $laid } of { $legs } legs are laid. The cord is at { $at-rim ->
+            [top] top pin { $at }
+           *[bottom] bottom pin { $at }
+        }{ $next-rim ->
+            [top] , and goes to top pin { $next } next.
+            [bottom] , and goes to bottom pin { $next } next.
+           *[none] .
+        } { $left ->
+            [0] No leg is left.
+            [one] 1 leg is left in all.
+           *[other] { $left } legs are left in all.
+        } { $timed ->
+            [yes] { $minutes ->
+                [0] Less than a minute, at your pace.
+                [one] About a minute, at your pace.
+               *[other] About { $minutes } minutes, at your pace.
+            }
+           *[no] { "" }
+        }
+    }
+
+## Something is wrong
+
+# $can-take-back: yes when there is a leg to take back. $leg: which.
+wrong-say = Something is wrong. { $can-take-back ->
+        [yes] Next takes back leg { $leg }. Back finds your place, when you have lost count. Wrong, once more, leaves all as it is.
+       *[no] Back finds your place, when you have lost count. Wrong, once more, leaves all as it is.
+    }
+wrong-show = Something is wrong
+wrong-show-note = { $can-take-back ->
+        [yes] Next: take back leg { $leg }
+       *[no] There is nothing to take back
+    }
+wrong-show-note-find = Back: find my place
+wrong-show-note-leave = W: leave all as it is
+
+# Taking a leg out again; the sentences of a step follow one another: this one, one for each
+# crossing in the order they are undone, and the last.
+# Example: Taking back leg 7. Lift the cord off top pin 6.
+# $whole: no when the leg was laid only in part and is on no pin yet.
+take-back-say = { $pass ->
+        [1] Taking back leg { $leg }.
+       *[other] Taking back pass { $pass }, leg { $leg }.
+    } { $whole ->
+        [yes] { $heading ->
+            [falling] Lift the cord off bottom pin { $to }.
+           *[rising] Lift the cord off top pin { $to }.
+        }
+       *[no] { "" }
+    }
+
+# Example: Come back out from under 1 cord, then back over 1 cord.
+take-back-say-crossing = { $place ->
+        [only] { $over ->
+            [yes] Come back over
+           *[no] Come back out from under
+        }
+        [first] { $over ->
+            [yes] Come back over
+           *[no] Come back out from under
+        }
+       *[next] { $over ->
+            [yes] then back over
+           *[no] then back out from under
+        }
+    } { $cords ->
+        [one] 1 cord
+       *[other] { $cords } cords
+    }{ $place ->
+        [only] .
+        [last] .
+       *[next] ,
+    }
+
+take-back-say-clear = It crosses nothing.
+
+# Example: Your hand is at bottom pin 4. Next takes back one more leg, back lays this one again.
+take-back-say-end = Your hand is { $heading ->
+        [falling] at top pin { $from }.
+       *[rising] at bottom pin { $from }.
+    } Next takes back one more leg, back lays this one again.
+
+take-back-show = { $heading ->
+        [falling] Back up to top { $from }
+       *[rising] Back down to bottom { $from }
+    }
+take-back-show-phase = { $pass ->
+        [1] Taking back leg { $leg }
+       *[other] Taking back pass { $pass }, leg { $leg }
+    }
+take-back-show-crossing = { $over ->
+        [yes] off OVER { $cords }
+       *[no] out from under { $cords }
+    }
+take-back-show-note = { $whole ->
+        [yes] { $heading ->
+            [falling] First off bottom { $to }
+           *[rising] First off top { $to }
+        }
+       *[no] It is on no pin yet
+    }
+take-back-show-note-keys = Next: take back one more. Back: lay this leg again.
+take-back-nothing-say = There is nothing more to take back: the tube is empty.
+
+## Finding a lost place: questions answered with next for yes and back for no
+
+# Example: Is the cord at top pin 6? Next for yes, back for no.
+question-say = { $question ->
+        [pin] { $rim ->
+            [top] Is the cord at top pin { $pin }?
+           *[bottom] Is the cord at bottom pin { $pin }?
+        }
+        [cords] { $rim ->
+            [top] Count the cords round top pin { $pin }, the one in your hand too.
+           *[bottom] Count the cords that have come to bottom pin { $pin }, the one in your hand too.
+        } { $count ->
+            [one] Is there just 1?
+           *[other] Are there { $count }?
+        }
+        [tail] Has the cord only its tail at bottom pin { $pin }, and been round no pin since?
+       *[crossed] { $rim ->
+            [top] Since top pin { $pin },
+           *[bottom] Since bottom pin { $pin },
+        } { $count ->
+            [0] has the cord crossed nothing yet?
+            [one] has the cord crossed once?
+           *[other] has the cord crossed { $count } times?
+        }
+    } Next for yes, back for no.
+
+question-show = { $question ->
+        [pin] { $rim ->
+            [top] Is it at top { $pin }?
+           *[bottom] Is it at bottom { $pin }?
+        }
+        [cords] { $count ->
+            [one] Just 1 cord there?
+           *[other] { $count } cords there?
+        }
+        [tail] Only its tail there?
+       *[crossed] { $count ->
+            [0] Crossed nothing yet?
+            [one] Crossed once?
+           *[other] Crossed { $count } times?
+        }
+    }
+question-show-note = { $question ->
+        [pin] The pin the cord went round last
+        [cords] { $rim ->
+            [top] Round top { $pin }, the one in your hand too
+           *[bottom] Come to bottom { $pin }, the one in your hand too
+        }
+        [tail] At bottom { $pin }
+       *[crossed] { $rim ->
+            [top] Since top { $pin }
+           *[bottom] Since bottom { $pin }
+        }
+    }
+question-show-phase = Finding your place
+question-show-note-keys = Next: yes. Back: no.
+
+# Said before the step when the place is found.
+found-say = Then this is the place.

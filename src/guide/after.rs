@@ -1,0 +1,236 @@
+//! What comes when everything is laid: lifting, fairing, finishing.
+
+use crate::bench::Millimetres;
+use crate::knot::{Heading, Leg, Pin, Rim, Turn};
+
+use super::plan::Run;
+use super::step::{Fair, Finish, FinishTask, Lift, LiftTask, Tuck};
+use super::{Place, Plan, Script, What};
+
+/// How often a knot is gone through when nothing is known of the tube and the object. *Common
+/// practice, no source.*
+const USUAL_ROUNDS: u16 = 3;
+
+/// Of how many cord thicknesses a leg is relieved in one round at the most: more at once and
+/// the crossings behind it slide out of place. *Common practice, no source.*
+const MOST_AT_ONCE: f64 = 2.0;
+
+/// One thing of a short list: to lift the knot, or to finish it.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) enum Item {
+    Lift(Lift),
+    Finish(Finish),
+}
+
+impl Item {
+    pub(super) fn what(&self) -> What {
+        match self {
+            Self::Lift(lift) => What::Lift(*lift),
+            Self::Finish(finish) => What::Finish(finish.clone()),
+        }
+    }
+
+    /// What there is to do to lift the knot of a plan.
+    pub(super) fn lift(plan: &Plan) -> Vec<Self> {
+        // Without a tube that was named, rings are what there usually is.
+        let has_rings = plan
+            .setup
+            .as_ref()
+            .is_none_or(|setup| setup.tube.rows().is_some());
+        let ends = ends(&plan.runs());
+        [
+            Some(LiftTask::Secure),
+            Some(LiftTask::TopPins),
+            has_rings.then_some(LiftTask::SlideRing),
+            Some(LiftTask::BottomPins),
+            Some(LiftTask::SlipOff),
+        ]
+        .into_iter()
+        .flatten()
+        .map(|task| {
+            Self::Lift(Lift {
+                task,
+                of: 4 + u16::from(has_rings),
+                bights: plan.knot().bights(),
+                ends,
+            })
+        })
+        .collect()
+    }
+
+    /// What there is to do to finish it.
+    pub(super) fn finish(plan: &Plan) -> Vec<Self> {
+        let (knot, runs) = (plan.knot(), plan.runs());
+        let ends = ends(&runs);
+        let mut items = Vec::new();
+        for run in &runs {
+            items.push(FinishTask::Tuck(tuck(plan, run, true)));
+            items.push(FinishTask::Tuck(tuck(plan, run, false)));
+        }
+        items.push(FinishTask::Trim { ends });
+        items.push(FinishTask::Seal { ends });
+        items.push(FinishTask::Done {
+            leads: knot.leads(),
+            bights: knot.bights(),
+            passes: plan.laying().passes(),
+        });
+        let of = u16::try_from(items.len()).unwrap_or(u16::MAX);
+        items
+            .into_iter()
+            .map(|task| Self::Finish(Finish { task, of }))
+            .collect()
+    }
+}
+
+fn ends(runs: &[Run]) -> u16 {
+    u16::try_from(2 * runs.len()).unwrap_or(u16::MAX)
+}
+
+/// Where an end goes. It comes out at the bight where the cord began. The working end goes on
+/// along the leg that leaves there, the standing end back along the leg that lands there, to
+/// the first crossing where that leg goes under: there it is hidden.
+fn tuck(plan: &Plan, run: &Run, is_working: bool) -> Tuck {
+    let (laying, knot) = (plan.laying(), plan.knot());
+    let pin = Pin {
+        rim: Rim::Bottom,
+        number: run.pin,
+    };
+    let along: Leg = if is_working {
+        knot.leg_from(pin)
+    } else {
+        knot.leg_to(pin)
+    };
+    // In the last pass every crossing is met, so nothing is left out.
+    let whole = laying.turn_of(laying.passes(), along);
+    let mut crossings: Vec<_> = laying
+        .crossings(Turn {
+            pass: laying.passes(),
+            ..whole
+        })
+        .collect();
+    if along.heading() == Heading::Falling {
+        // From the bottom up, against the way it was laid.
+        crossings.reverse();
+    }
+    let under = crossings.into_iter().find(|crossing| !crossing.over);
+    Tuck {
+        strand: run.strand,
+        strands: knot.strands(),
+        cord: run.cord.clone(),
+        is_working,
+        pin: run.pin,
+        along,
+        // All the cords of the finished knot lie there by now.
+        under: under.map(|crossing| crate::knot::Crossing {
+            cords: laying.passes(),
+            ..crossing
+        }),
+    }
+}
+
+impl Script {
+    /// How often to go through the knot to fair it.
+    pub fn fair_rounds(&self) -> u16 {
+        let (Some(rig), Some(setup)) = (&self.rig, &self.plan.setup) else {
+            return USUAL_ROUNDS;
+        };
+        let rounds = rig.laid.slack.get() / (MOST_AT_ONCE * setup.cord.diameter.get());
+        #[expect(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "2 to 9"
+        )]
+        let rounds = rounds.ceil().clamp(2.0, 9.0) as u16;
+        rounds
+    }
+
+    pub(super) fn fair(&self, place: Place) -> Option<Fair> {
+        let (laying, turn) = (self.plan.laying(), place.turn());
+        let leg = laying.leg(turn)?;
+        let rounds = self.fair_rounds();
+        let first_pass = (1..=turn.pass)
+            .rev()
+            .find(|pass| self.plan.begins_a_cord(*pass))?;
+        let legs = self.plan.knot().legs_per_strand();
+        let behind = f64::from(turn.pass - first_pass) * f64::from(legs) + f64::from(turn.leg);
+        let draw = self
+            .rig
+            .as_ref()
+            .and_then(|rig| Millimetres::new(rig.laid.slack.get() / f64::from(rounds)).ok());
+        let ends_cord = turn.pass == laying.passes() || self.plan.begins_a_cord(turn.pass + 1);
+        Some(Fair {
+            round: place.crossing,
+            rounds,
+            turn,
+            leg,
+            legs,
+            passes: laying.passes(),
+            strands: self.plan.knot().strands(),
+            draw,
+            gathered: draw.and_then(|draw| Millimetres::new(draw.get() * behind).ok()),
+            is_first: turn.pass == first_pass && turn.leg == 1,
+            is_last: ends_cord && turn.leg == legs,
+            cord: self.plan.cord(turn.pass, turn.strand).map(str::to_owned),
+        })
+    }
+
+    /// The next leg to fair: along the cord, pass after pass, then the next strand.
+    pub(super) fn fair_after(&self, turn: Turn) -> Option<Turn> {
+        let (laying, knot) = (self.plan.laying(), self.plan.knot());
+        if turn.leg < knot.legs_per_strand() {
+            Some(Turn {
+                leg: turn.leg + 1,
+                ..turn
+            })
+        } else if turn.pass < laying.passes() {
+            Some(Turn {
+                pass: turn.pass + 1,
+                leg: 1,
+                ..turn
+            })
+        } else if turn.strand < knot.strands() {
+            Some(Turn {
+                pass: 1,
+                strand: turn.strand + 1,
+                leg: 1,
+            })
+        } else {
+            None
+        }
+    }
+
+    /// The leg faired before.
+    pub(super) fn fair_before(&self, turn: Turn) -> Option<Turn> {
+        let (laying, knot) = (self.plan.laying(), self.plan.knot());
+        let last = knot.legs_per_strand();
+        if turn.leg > 1 {
+            Some(Turn {
+                leg: turn.leg - 1,
+                ..turn
+            })
+        } else if turn.pass > 1 {
+            Some(Turn {
+                pass: turn.pass - 1,
+                leg: last,
+                ..turn
+            })
+        } else if turn.strand > 1 {
+            Some(Turn {
+                pass: laying.passes(),
+                strand: turn.strand - 1,
+                leg: last,
+            })
+        } else {
+            None
+        }
+    }
+
+    pub(super) fn fair_last(&self) -> Turn {
+        let knot = self.plan.knot();
+        Turn {
+            pass: self.plan.laying().passes(),
+            strand: knot.strands(),
+            leg: knot.legs_per_strand(),
+        }
+    }
+}

@@ -1,0 +1,94 @@
+//! What is said and shown when something is wrong.
+
+use fluent::fluent_args;
+
+use super::args::Selector;
+use super::step_args::{crossing_args, question_args, take_back_args};
+use super::{Mark, Shown, Words};
+use crate::guide::{Question, TakeBack};
+
+impl Words {
+    /// What can be done when something is wrong; `back` is the leg that would be taken back.
+    pub fn say_wrong(&self, back: Option<&TakeBack>) -> String {
+        self.text("wrong-say", &wrong_args(back))
+    }
+
+    /// The same on the screen.
+    pub fn show_wrong(&self, back: Option<&TakeBack>) -> Shown {
+        let args = wrong_args(back);
+        let notes = [
+            "wrong-show-note",
+            "wrong-show-note-find",
+            "wrong-show-note-leave",
+        ];
+        Shown {
+            line: self.text("wrong-show", &args),
+            notes: notes.map(|id| self.text(id, &args)).to_vec(),
+            ..Shown::default()
+        }
+    }
+
+    /// How a leg is taken out.
+    pub fn say_take_back(&self, back: &TakeBack) -> String {
+        let args = take_back_args(back);
+        let mut sentences = vec![self.text("take-back-say", &args)];
+        for (index, crossing) in back.crossings.iter().enumerate() {
+            let args = crossing_args(crossing, index, back.crossings.len());
+            sentences.push(self.text("take-back-say-crossing", &args));
+        }
+        if back.crossings.is_empty() {
+            sentences.push(self.text("take-back-say-clear", &args));
+        }
+        sentences.push(self.text("take-back-say-end", &args));
+        sentences.join(" ")
+    }
+
+    /// The same on the screen.
+    pub fn show_take_back(&self, back: &TakeBack) -> Shown {
+        let args = take_back_args(back);
+        let count = back.crossings.len();
+        let marks = back
+            .crossings
+            .iter()
+            .enumerate()
+            .map(|(index, crossing)| Mark {
+                over: crossing.over,
+                text: self.text(
+                    "take-back-show-crossing",
+                    &crossing_args(crossing, index, count),
+                ),
+            });
+        let notes = ["take-back-show-note", "take-back-show-note-keys"];
+        Shown {
+            phase: self.text("take-back-show-phase", &args),
+            line: self.text("take-back-show", &args),
+            marks: marks.collect(),
+            notes: notes.map(|id| self.text(id, &args)).to_vec(),
+            caution: None,
+        }
+    }
+
+    /// A question to a tyer who has lost the place.
+    pub fn say_question(&self, question: &Question) -> String {
+        self.text("question-say", &question_args(question))
+    }
+
+    /// The same on the screen.
+    pub fn show_question(&self, question: &Question) -> Shown {
+        let args = question_args(question);
+        let notes = ["question-show-note", "question-show-note-keys"];
+        Shown {
+            phase: self.text("question-show-phase", &args),
+            line: self.text("question-show", &args),
+            notes: notes.map(|id| self.text(id, &args)).to_vec(),
+            ..Shown::default()
+        }
+    }
+}
+
+fn wrong_args(back: Option<&TakeBack>) -> fluent::FluentArgs<'static> {
+    fluent_args! {
+        "can-take-back" => back.is_some().selector(),
+        "leg" => back.map_or(0, |back| back.turn.leg),
+    }
+}

@@ -1,0 +1,218 @@
+//! What the messages of a step are told.
+
+use fluent::{FluentArgs, FluentValue, fluent_args};
+
+use super::args::Selector;
+use crate::bench::Millimetres;
+use crate::guide::{
+    Begin, Check, Fair, Finish, FinishTask, Follow, Landmark, Lay, Lift, LiftTask, Question,
+    TakeBack, Tuck,
+};
+use crate::knot::{Crossing, Turn};
+
+/// The tail to leave when the tube is not known. *Common practice, no source.*
+const USUAL_TAIL: f64 = 150.0;
+
+/// A length in the unit a person would use, rounded as a hand can measure it.
+pub(super) fn set_length(
+    args: &mut FluentArgs<'_>,
+    [value, unit]: [&'static str; 2],
+    millimetres: f64,
+) {
+    let (number, name, decimals) = if millimetres < 100.0 {
+        (millimetres, "mm", 0)
+    } else if millimetres < 1000.0 {
+        (millimetres / 10.0, "cm", 0)
+    } else {
+        (millimetres / 1000.0, "m", 2)
+    };
+    let shift = 10_f64.powi(decimals);
+    args.set(value, FluentValue::from((number * shift).round() / shift));
+    args.set(unit, name);
+}
+
+fn set_cord(args: &mut FluentArgs<'_>, cord: Option<&str>) {
+    args.set("named", cord.is_some().selector());
+    args.set("cord", cord.unwrap_or_default().to_owned());
+}
+
+fn set_tail(args: &mut FluentArgs<'_>, tail: Option<Millimetres>) {
+    set_length(
+        args,
+        ["value", "unit"],
+        tail.map_or(USUAL_TAIL, Millimetres::get),
+    );
+}
+
+pub(super) fn begin_args(begin: &Begin) -> FluentArgs<'static> {
+    let mut args = fluent_args! {
+        "strand" => begin.strand, "strands" => begin.strands, "pin" => begin.pin,
+        "hand" => begin.hand.selector(), "uneven" => begin.is_uneven.selector(),
+        "staggered" => begin.is_staggered.selector(),
+    };
+    set_cord(&mut args, begin.cord.as_deref());
+    set_tail(&mut args, begin.tail);
+    args
+}
+
+pub(super) fn follow_args(follow: &Follow) -> FluentArgs<'static> {
+    let mut args = fluent_args! {
+        "pass" => follow.pass, "strand" => follow.strand, "strands" => follow.strands,
+        "pin" => follow.pin, "side" => follow.side.selector(),
+        "inside" => if follow.inside_at_top { "top" } else { "bottom" },
+        "added" => follow.is_added.selector(),
+    };
+    set_cord(&mut args, follow.cord.as_deref());
+    set_tail(&mut args, follow.tail);
+    args
+}
+
+pub(super) fn lay_args(lay: &Lay) -> FluentArgs<'static> {
+    let Turn { pass, strand, leg } = lay.turn;
+    let mut args = fluent_args! {
+        "pass" => pass, "strand" => strand, "strands" => lay.strands,
+        "leg" => leg, "legs" => lay.legs, "part" => lay.part, "parts" => lay.parts,
+        "heading" => lay.leg.heading().selector(),
+        "from" => lay.leg.from.number, "to" => lay.leg.to.number,
+        "turns" => lay.turns, "hand" => lay.hand.selector(), "side" => lay.side.selector(),
+        "landing" => lay.landing.selector(),
+        "first" => (lay.turn == Turn { pass: 1, strand: 1, leg: 1 }).selector(),
+    };
+    if let Some(Landmark {
+        share, past, turns, ..
+    }) = lay.landmark
+    {
+        args.set("share", share.selector());
+        args.set("rim", past.rim.selector());
+        args.set("past", past.number);
+        args.set("made", turns);
+    }
+    set_cord(&mut args, lay.cord.as_deref());
+    args
+}
+
+/// The crossing at `index` of `count`; it lies on a leg that goes the other way than the one
+/// it is met by.
+pub(super) fn crossing_args(
+    crossing: &Crossing,
+    index: usize,
+    count: usize,
+) -> FluentArgs<'static> {
+    let place = match index {
+        0 if count == 1 => "only",
+        0 => "first",
+        index if index + 1 == count => "last",
+        _ => "next",
+    };
+    fluent_args! {
+        "over" => crossing.over.selector(), "cords" => crossing.cords, "place" => place,
+        "heading" => crossing.of.heading().opposite().selector(),
+        "of-from" => crossing.of.from.number, "of-to" => crossing.of.to.number,
+    }
+}
+
+pub(super) fn check_args(check: &Check) -> FluentArgs<'static> {
+    fluent_args! {
+        "pass" => check.after.pass, "passes" => check.passes,
+        "strand" => check.after.strand, "strands" => check.strands,
+        "round" => check.round, "rounds" => check.rounds,
+        "ends" => check.ends_pass().selector(), "whole" => check.is_whole.selector(),
+        "cords" => check.cords, "rows" => check.rows, "at" => check.at.number,
+        "counted" => check.crossings.is_some().selector(),
+        "crossings" => check.crossings.unwrap_or(0),
+        "from" => check.last.leg.from.number, "to" => check.last.leg.to.number,
+        "overs" => check.last.over, "unders" => check.last.under,
+    }
+}
+
+pub(super) fn lift_args(lift: &Lift) -> FluentArgs<'static> {
+    let task = match lift.task {
+        LiftTask::Secure => "secure",
+        LiftTask::TopPins => "top-pins",
+        LiftTask::SlideRing => "slide-ring",
+        LiftTask::BottomPins => "bottom-pins",
+        LiftTask::SlipOff => "slip-off",
+    };
+    fluent_args! { "task" => task, "bights" => lift.bights, "ends" => lift.ends }
+}
+
+pub(super) fn fair_args(fair: &Fair) -> FluentArgs<'static> {
+    let Turn { pass, strand, leg } = fair.turn;
+    let mut args = fluent_args! {
+        "round" => fair.round, "rounds" => fair.rounds, "passes" => fair.passes,
+        "pass" => pass, "strand" => strand, "strands" => fair.strands,
+        "leg" => leg, "legs" => fair.legs, "heading" => fair.leg.heading().selector(),
+        "from" => fair.leg.from.number, "to" => fair.leg.to.number,
+        "first" => fair.is_first.selector(), "last" => fair.is_last.selector(),
+        "known" => fair.draw.is_some().selector(),
+    };
+    let [draw, gathered] =
+        [fair.draw, fair.gathered].map(|drawn| drawn.map_or(0.0, Millimetres::get));
+    set_length(&mut args, ["value", "unit"], draw);
+    set_length(&mut args, ["gathered-value", "gathered-unit"], gathered);
+    set_cord(&mut args, fair.cord.as_deref());
+    args
+}
+
+pub(super) fn finish_args(finish: &Finish) -> FluentArgs<'static> {
+    match &finish.task {
+        FinishTask::Tuck(tuck) => tuck_args(tuck),
+        FinishTask::Trim { ends } => fluent_args! { "task" => "trim", "ends" => *ends },
+        FinishTask::Seal { ends } => fluent_args! { "task" => "seal", "ends" => *ends },
+        FinishTask::Done {
+            leads,
+            bights,
+            passes,
+        } => fluent_args! {
+            "task" => "done", "leads" => *leads, "bights" => *bights, "passes" => *passes,
+        },
+    }
+}
+
+fn tuck_args(tuck: &Tuck) -> FluentArgs<'static> {
+    let top = if tuck.is_working {
+        tuck.along.to
+    } else {
+        tuck.along.from
+    };
+    let mut args = fluent_args! {
+        "task" => "tuck", "strand" => tuck.strand, "strands" => tuck.strands,
+        "end" => if tuck.is_working { "working" } else { "standing" },
+        "pin" => tuck.pin, "top" => top.number, "under" => tuck.under.is_some().selector(),
+    };
+    if let Some(under) = tuck.under {
+        // The working end goes along a rising leg and so meets falling ones, and the other
+        // way round.
+        let (bottom, top) = if tuck.is_working {
+            (under.of.to, under.of.from)
+        } else {
+            (under.of.from, under.of.to)
+        };
+        args.set("row", under.row);
+        args.set("cords", under.cords);
+        args.set("of-bottom", bottom.number);
+        args.set("of-top", top.number);
+    }
+    set_cord(&mut args, tuck.cord.as_deref());
+    args
+}
+
+pub(super) fn take_back_args(back: &TakeBack) -> FluentArgs<'static> {
+    fluent_args! {
+        "pass" => back.turn.pass, "leg" => back.turn.leg,
+        "heading" => back.leg.heading().selector(), "whole" => back.is_whole.selector(),
+        "from" => back.leg.from.number, "to" => back.leg.to.number,
+    }
+}
+
+pub(super) fn question_args(question: &Question) -> FluentArgs<'static> {
+    let (kind, pin, count) = match *question {
+        Question::LastPin(pin) => ("pin", pin, 0),
+        Question::Came { pin, cords } => ("cords", pin, cords),
+        Question::OnlyTail { pin, .. } => ("tail", pin, 0),
+        Question::Crossed { pin, crossings } => ("crossed", pin, crossings),
+    };
+    fluent_args! {
+        "question" => kind, "rim" => pin.rim.selector(), "pin" => pin.number, "count" => count,
+    }
+}
