@@ -503,3 +503,78 @@ fn how_much_is_told_at_once_changes_without_losing_the_place() {
     );
     assert_eq!(hands.shelf().list().unwrap().ties[0].place.leg, 8);
 }
+
+#[test]
+fn the_course_teaches_and_keeps_what_was_tied() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), None);
+    hands.press(letter("c"));
+    assert!(
+        hands.last_said().starts_with("First ties: four knots"),
+        "{}",
+        hands.last_said()
+    );
+    assert!(
+        hands
+            .last_said()
+            .contains("Lesson 1 of 4: 3 lead, 4 bight. You have not tied it yet.")
+    );
+    hands.press(Key::Named(Named::ArrowDown));
+    assert!(
+        hands
+            .last_said()
+            .starts_with("Lesson 2 of 4: 3 lead, 5 bight.")
+    );
+    hands.press(Key::Named(Named::ArrowUp));
+    hands.press(SPACE);
+    // The idea, then the first step as a beginner hears it.
+    assert!(
+        hands
+            .last_said()
+            .starts_with("The smallest knot worth wearing.")
+    );
+    assert!(
+        hands
+            .last_said()
+            .contains("The tail is the end that stays behind")
+    );
+    for _ in 0..presses_to_the_end(&plan(3, 4, 1)) {
+        hands.press(SPACE);
+    }
+    assert!(hands.sees("The knot is done"));
+    drop(hands);
+    let mut hands = Hands::open(folder.path(), None);
+    hands.press(letter("c"));
+    assert!(
+        hands.last_said().contains("Lesson 2 of 4"),
+        "{}",
+        hands.last_said()
+    );
+    assert!(hands.sees("1. 3 lead 4 bight: pins, legs, over and under (done)"));
+    hands.press(Key::Named(Named::Escape));
+    assert!(hands.last_said().starts_with("No tie is waiting."));
+}
+
+#[test]
+fn the_glossary_goes_from_word_to_word() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), None);
+    hands.press(letter("g"));
+    assert!(
+        hands
+            .last_said()
+            .contains("Lead. One of the cords met on a straight line")
+    );
+    hands.press(Key::Named(Named::ArrowDown));
+    assert!(
+        hands
+            .last_said()
+            .starts_with("Bight. One scallop along a rim")
+    );
+    assert!(hands.sees(hands.last_said().strip_prefix("Bight. ").unwrap()));
+    hands.press(Key::Named(Named::ArrowUp));
+    hands.press(Key::Named(Named::ArrowUp));
+    assert!(hands.last_said().starts_with("Staggered."));
+    hands.press(Key::Named(Named::Escape));
+    assert!(hands.sees("What will you tie?"));
+}

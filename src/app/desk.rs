@@ -6,7 +6,7 @@ use std::time::Duration;
 use jiff::Timestamp;
 
 use super::start::Waiting;
-use crate::guide::{AtOnce, Script};
+use crate::guide::{AtOnce, COURSE, LessonState, Script};
 use crate::shelf::{Held, Keeper, Shelf, ShelfError, TakenUp, Tie, Trouble};
 use crate::voice::Speaker;
 
@@ -109,6 +109,30 @@ pub fn inventory(shelf: &Shelf, now: Timestamp) -> Result<Inventory, ShelfError>
         waiting,
         troubles: listing.troubles,
     })
+}
+
+/// How far the tyer is with each lesson of the course, from the ties on the shelf. Reads the
+/// disk: not for the thread of the window.
+///
+/// # Errors
+/// When the folder cannot be read.
+pub fn lessons(shelf: &Shelf) -> Result<[LessonState; COURSE.len()], ShelfError> {
+    let mut states = [LessonState::New; COURSE.len()];
+    for tie in shelf.list()?.ties {
+        let index = COURSE
+            .iter()
+            .position(|lesson| Some(lesson.number) == tie.lesson());
+        if let Some(state) = index.map(|index| &mut states[index]) {
+            let script = Script::new(tie.plan(), AtOnce::default());
+            let is_done = tie.stands_at() == Some(script.last());
+            *state = (*state).max(if is_done {
+                LessonState::Done
+            } else {
+                LessonState::Begun
+            });
+        }
+    }
+    Ok(states)
 }
 
 /// A tie in hand, and what keeps others off it.

@@ -3,7 +3,9 @@
 //! One file a screen. A screen has a `State`, takes messages and presses, and gives back an
 //! action; only [`state::App`] acts on it.
 
+mod course;
 mod desk;
+mod glossary;
 mod house;
 mod keys;
 mod notices;

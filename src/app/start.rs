@@ -86,6 +86,10 @@ pub enum Action {
     Begin(Box<Plan>),
     /// Take a tie up again.
     TakeUp(Box<Waiting>),
+    /// Go to the course for beginners.
+    Course,
+    /// Go to the words of the trade.
+    Glossary,
     /// Say what is wrong with the form.
     Complain(String),
 }
@@ -167,6 +171,8 @@ impl State {
                 (Some(Intent::Next), Some(_)) => self.begin(words),
                 (Some(Intent::Next), None) if self.waiting.is_empty() => self.begin(words),
                 (Some(Intent::Next), None) => self.update(Message::TakeUp(0), words),
+                (_, None) if key.eq_ignore_ascii_case("c") => Action::Course,
+                (_, None) if key.eq_ignore_ascii_case("g") => Action::Glossary,
                 (_, None) => match key.parse() {
                     Ok(digit @ 1..=9_usize) => self.update(Message::TakeUp(digit - 1), words),
                     _ => Action::None,

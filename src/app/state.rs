@@ -7,8 +7,9 @@ use iced::{Element, Event, Subscription, Task, event, window};
 use jiff::Timestamp;
 
 use super::desk::{self, Desk, InHand, Inventory};
-use super::{keys, notices, start, tying};
-use crate::guide::{AtOnce, Plan, Script};
+use super::{course, glossary, keys, notices, start, tying};
+use crate::guide::{AtOnce, COURSE, Lesson, LessonState, Plan, Script};
+use crate::knot::{Hand, Knot, Side, Weave};
 use crate::pedal::{Bindings, Intent, Press};
 use crate::shelf::{Held, Kept, ShelfError, Tie};
 use crate::voice::News;
@@ -26,6 +27,8 @@ pub struct App {
 enum Screen {
     Start(start::State),
     Tying(Box<Bench>),
+    Course(course::State),
+    Glossary(glossary::State),
 }
 
 /// A tie in hand, on the screen and on the shelf.
@@ -42,6 +45,12 @@ pub enum Message {
     Key(keyboard::Event),
     /// The start screen.
     Start(start::Message),
+    /// The course.
+    Course(course::Message),
+    /// How far the tyer is with the course.
+    Lessons(Result<[LessonState; COURSE.len()], ShelfError>),
+    /// The glossary.
+    Glossary(glossary::Chosen),
     /// The voice has something to report.
     Voice(News),
     /// A tie was saved, or was not.
@@ -96,7 +105,7 @@ impl App {
             FromOutside::NoShelf(error) => Message::Shelf(Err(error)),
         });
         let open = match plan {
-            Some(plan) => app.begin(&plan),
+            Some(plan) => app.begin(Tie::of(&plan, Script::first())),
             None => app.look_through(),
         };
         (app, Task::batch([listen, open]))
@@ -106,7 +115,7 @@ impl App {
     pub fn title(&self) -> String {
         let name = self.words.plainly("app-title", &[]);
         match &self.screen {
-            Screen::Start(_) => name,
+            Screen::Start(_) | Screen::Course(_) | Screen::Glossary(_) => name,
             Screen::Tying(bench) => {
                 format!(
                     "{} – {name}",
@@ -138,7 +147,31 @@ impl App {
                     let action = start.update(message, &self.words);
                     self.follow(action)
                 }
-                Screen::Tying(_) => Task::none(),
+                _ => Task::none(),
+            },
+            Message::Course(message) => match &mut self.screen {
+                Screen::Course(course) => {
+                    let action = course.update(message);
+                    self.follow_course(action)
+                }
+                _ => Task::none(),
+            },
+            Message::Lessons(states) => {
+                let states = states.unwrap_or_else(|error| {
+                    self.notices.refused(&error, &self.words);
+                    Default::default()
+                });
+                let course = course::State::new(states);
+                self.desk.voice.say(&course.say(&self.words));
+                self.screen = Screen::Course(course);
+                Task::none()
+            }
+            Message::Glossary(chosen) => match &mut self.screen {
+                Screen::Glossary(glossary) => {
+                    let action = glossary.update(chosen);
+                    self.follow_glossary(action)
+                }
+                _ => Task::none(),
             },
             Message::Voice(news) => {
                 self.notices.voice(&news);
@@ -167,6 +200,10 @@ impl App {
         match &self.screen {
             Screen::Start(start) => start.view(&self.words, notices).map(Message::Start),
             Screen::Tying(bench) => bench.tying.view(&self.words, notices),
+            Screen::Course(course) => course.view(&self.words, notices).map(Message::Course),
+            Screen::Glossary(glossary) => {
+                glossary.view(&self.words, notices).map(Message::Glossary)
+            }
         }
     }
 
@@ -182,6 +219,14 @@ impl App {
             Screen::Start(start) => {
                 let action = start.press(&press, intent, &self.words);
                 self.follow(action)
+            }
+            Screen::Course(course) => {
+                let action = course.press(&press, intent, &self.words);
+                self.follow_course(action)
+            }
+            Screen::Glossary(glossary) => {
+                let action = glossary.press(&press, intent);
+                self.follow_glossary(action)
             }
             Screen::Tying(_) => {
                 if let Some(intent) = intent {
@@ -264,7 +309,17 @@ impl App {
                 ]),
                 None => operation::focus(start::id(start::Field::Begin)),
             },
-            start::Action::Begin(plan) => self.begin(&plan),
+            start::Action::Begin(plan) => self.begin(Tie::of(&plan, Script::first())),
+            start::Action::Course => match self.desk.shelf.clone() {
+                Some(shelf) => Task::future(async move { Message::Lessons(desk::lessons(&shelf)) }),
+                None => Task::done(Message::Lessons(Ok(Default::default()))),
+            },
+            start::Action::Glossary => {
+                let glossary = glossary::State::new(&self.words);
+                self.desk.voice.say(&glossary.say(&self.words));
+                self.screen = Screen::Glossary(glossary);
+                Task::none()
+            }
             start::Action::TakeUp(waiting) => match self.desk.shelf.clone() {
                 Some(shelf) => Task::future(async move {
                     Message::InHand(Box::new(desk::take_up(&shelf, &waiting.tie)), true)
@@ -274,9 +329,46 @@ impl App {
         }
     }
 
+    /// Does what the course asks for.
+    fn follow_course(&mut self, action: course::Action) -> Task<Message> {
+        match action {
+            course::Action::None => {}
+            course::Action::Say(sentence) => self.desk.voice.say(&sentence),
+            course::Action::Leave => return self.leave(),
+            course::Action::Begin(Lesson {
+                number,
+                leads,
+                bights,
+                passes,
+            }) => {
+                let knot = Knot::new(leads, bights, Weave::default());
+                let plan =
+                    knot.and_then(|knot| Plan::new(knot, passes, Side::default(), Hand::default()));
+                match plan {
+                    Ok(plan) => {
+                        let tie = Tie::of(&plan, Script::first()).for_lesson(number);
+                        return self.begin(tie);
+                    }
+                    Err(error) => self.desk.voice.say(&self.words.knot_error(&error)),
+                }
+            }
+        }
+        Task::none()
+    }
+
+    /// Does what the glossary asks for.
+    fn follow_glossary(&mut self, action: glossary::Action) -> Task<Message> {
+        match action {
+            glossary::Action::None => {}
+            glossary::Action::Say(sentence) => self.desk.voice.say(&sentence),
+            glossary::Action::Leave => return self.leave(),
+        }
+        Task::none()
+    }
+
     /// Puts a new tie on the shelf and in hand.
-    fn begin(&self, plan: &Plan) -> Task<Message> {
-        let (shelf, tie) = (self.desk.shelf.clone(), Tie::of(plan, Script::first()));
+    fn begin(&self, tie: Tie) -> Task<Message> {
+        let shelf = self.desk.shelf.clone();
         Task::future(async move {
             Message::InHand(Box::new(Ok(desk::begin(shelf.as_ref(), tie))), false)
         })
@@ -297,6 +389,9 @@ impl App {
             }
         };
         let place = tie.stands_at().unwrap_or_else(Script::first);
+        if tie.lesson().is_some() {
+            self.words.set_detail(Detail::Teach);
+        }
         let script = Script::new(tie.plan(), AtOnce::default());
         let tying = tying::State::new(script, place, &self.words);
         self.notices.shelf(troubles);
@@ -307,6 +402,10 @@ impl App {
         if is_again {
             let where_it_stands = self.words.say_taking_up(tying.script(), tying.place());
             self.desk.voice.say(&format!("{where_it_stands} {say}"));
+        } else if let Some(lesson) = tie.lesson() {
+            self.desk
+                .voice
+                .say(&format!("{} {say}", self.words.lesson_idea(lesson)));
         } else {
             self.desk.voice.say(say);
         }

@@ -7,6 +7,7 @@
 
 mod after;
 mod at_once;
+mod course;
 mod landmark;
 mod laying;
 mod mend;
@@ -17,6 +18,7 @@ mod setup;
 mod step;
 
 pub use at_once::{AtOnce, Checks};
+pub use course::{COURSE, Lesson, LessonState};
 pub use landmark::{Landmark, Share};
 pub use mend::{Question, Search, TakeBack, Whereabouts};
 pub use place::{Phase, Place};

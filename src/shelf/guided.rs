@@ -18,6 +18,18 @@ impl Tie {
         tie
     }
 
+    /// The same, as the tie of a lesson of the course.
+    #[must_use]
+    pub fn for_lesson(mut self, lesson: u16) -> Self {
+        self.extras.insert(LESSON.to_owned(), lesson.into());
+        self
+    }
+
+    /// The lesson it is the tie of.
+    pub fn lesson(&self) -> Option<u16> {
+        self.extras.get(LESSON)?.as_u64()?.try_into().ok()
+    }
+
     /// The plan that is tied. Names of cords that do not go with the knot are left out.
     pub fn plan(&self) -> Plan {
         let Chosen { laying, side, hand } = &self.knot;
@@ -64,6 +76,9 @@ impl Tie {
 
 /// The field of a document that names the cords.
 const CORDS: &str = "cords";
+
+/// The field of a document that says which lesson it is the tie of.
+const LESSON: &str = "lesson";
 
 /// The names of the phases in a document. They must stay as they are.
 const PHASES: [(Phase, &str); 6] = [

@@ -5,6 +5,7 @@
 //! other, in the order of the hands.
 
 mod args;
+mod course;
 mod detail;
 mod errors;
 mod language;

@@ -1,0 +1,38 @@
+# First ties: a short course of four knots, each taught in the teach depth. For each: its name, and
+# the idea that is new in it, told before the tie begins.
+
+course-heading = First ties
+course-say = First ties: four knots, each a little harder than the one before. Next begins the one that is chosen. Arrow down and arrow up choose.
+course-keys = ↑ ↓ choose · Space begin it · R again · Esc back
+
+# A lesson in the list. $state: new, begun or done. Example: 1. 3 lead 4 bight: pins and legs (done)
+course-line = { $number }. { $lesson ->
+        [1] 3 lead 4 bight: pins, legs, over and under
+        [2] 3 lead 5 bight: the rhythm of the hand
+        [3] 4 lead 5 bight: straight pins, longer legs
+       *[4] 5 lead 6 bight, doubled: following
+    }{ $state ->
+        [done] { " " }(done)
+        [begun] { " " }(begun)
+       *[new] { "" }
+    }
+
+# The same as it is spoken when the choice moves to it.
+course-line-say = Lesson { $number } of { $lessons }: { $lesson ->
+        [1] 3 lead, 4 bight.
+        [2] 3 lead, 5 bight.
+        [3] 4 lead, 5 bight.
+       *[4] 5 lead, 6 bight, doubled.
+    } { $state ->
+        [done] You have tied it.
+        [begun] You have begun it; it waits among your ties in progress.
+       *[new] You have not tied it yet.
+    }
+
+# The idea that is new, told before the first step and shown beside the choice.
+course-idea = { $lesson ->
+        [1] The smallest knot worth wearing. Set four pins in each ring, the top ones half way between the bottom ones, and number them. The cord goes from a bottom pin up to a top pin and down again, always the same way round the tube. One such trip is a leg. The first legs cross nothing; then each goes over one cord and under the next, by turns, and after eight legs the cord is back at its first pin.
+        [2] The same braid with one more pin in each ring. Nothing is new but the length: find the rhythm, up and down, over and under, and look at the work after every round. When a leg lands on another pin than you are told, something is wrong before it: press wrong and take it back.
+        [3] An even number of leads. Now each top pin stands straight above a bottom pin, and a leg crosses three cords: over, under, over going up, and the other way coming down. Count the crossings of a leg before you draw it snug.
+       *[4] A broader knot, and the first that is doubled. When the lead pass is home, the same cord goes round once more beside itself, always on the same side, over where it went over and under where it went under. At a crossing that has two cords by now, it goes over both or under both. Then the knot is lifted, faired and finished.
+    }
