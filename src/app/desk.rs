@@ -7,7 +7,7 @@ use jiff::Timestamp;
 
 use super::start::Waiting;
 use crate::guide::{AtOnce, COURSE, LessonState, Script};
-use crate::shelf::{Held, Keeper, Shelf, ShelfError, TakenUp, Tie, Trouble};
+use crate::shelf::{Held, Keeper, RackFile, Shelf, ShelfError, TakenUp, Tie, Trouble};
 use crate::voice::Speaker;
 
 /// How long leaving waits for the last save.
@@ -46,6 +46,8 @@ pub struct Desk {
     pub voice: Box<dyn Speak>,
     /// The ties; none when there is no folder for them.
     pub shelf: Option<Shelf>,
+    /// Tubes and cords kept by name; none when there is no folder for them.
+    pub rack: Option<RackFile>,
     /// What saves them.
     pub keeper: Option<Arc<Keeper>>,
 }

@@ -41,6 +41,17 @@ pub fn is_ctrl(event: &Event, letter: &str) -> bool {
         if modifiers.control() && character.eq_ignore_ascii_case(letter))
 }
 
+/// Whether the event is the Escape key going down.
+pub fn is_escape(event: &Event) -> bool {
+    matches!(
+        event,
+        Event::KeyPressed {
+            key: Key::Named(Named::Escape),
+            ..
+        }
+    )
+}
+
 #[cfg(test)]
 mod tests {
     use iced::keyboard::Location;

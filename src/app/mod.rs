@@ -9,6 +9,7 @@ mod glossary;
 mod house;
 mod keys;
 mod notices;
+mod plan;
 mod start;
 mod state;
 mod theme;
@@ -24,12 +25,13 @@ use iced::futures::channel::mpsc;
 use iced::{Settings, Size, window};
 
 pub use desk::{Desk, Speak};
+pub use plan::Field as PlanField;
 pub use start::Field;
 pub use state::{App, FromOutside, Message};
 pub use theme::theme;
 
 use crate::guide::Plan;
-use crate::shelf::{Keeper, Shelf};
+use crate::shelf::{Keeper, RackFile, Shelf};
 use crate::voice::{Loss, Manner, News, Speaker, TtsVoice};
 use crate::words::Words;
 
@@ -131,6 +133,7 @@ fn furnish(words: &Words, tell: &mpsc::UnboundedSender<FromOutside>) -> Desk {
     };
     let mut desk = Desk {
         voice,
+        rack: RackFile::default_place().ok(),
         shelf: None,
         keeper: None,
     };

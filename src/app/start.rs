@@ -1,7 +1,7 @@
 //! The start screen: a form that names a knot, and the ties that wait to be taken up again.
 
 use iced::widget::{Id, button, column, container, row, scrollable, text, text_input};
-use iced::{Element, Fill, FillPortion};
+use iced::{Center, Element, Fill, FillPortion};
 
 use super::{house, theme};
 use crate::guide::{AtOnce, Place, Plan, Script};
@@ -71,6 +71,8 @@ pub enum Message {
     Switched(Field),
     /// The form's tie is to be begun.
     Begin,
+    /// A knot is to be found for an object.
+    Plan,
     /// The tie at this place of the list is to be taken up.
     TakeUp(usize),
 }
@@ -90,6 +92,8 @@ pub enum Action {
     Course,
     /// Go to the words of the trade.
     Glossary,
+    /// Go to the plan screen, for a tyer of this hand who follows on this side.
+    Plan(Hand, Side),
     /// Say what is wrong with the form.
     Complain(String),
 }
@@ -141,6 +145,7 @@ impl State {
                 Action::None
             }
             Message::Begin => self.begin(words),
+            Message::Plan => Action::Plan(self.hand, self.side),
             Message::TakeUp(index) => match self.waiting.get(index) {
                 Some(waiting) => Action::TakeUp(Box::new(waiting.clone())),
                 None => Action::None,
@@ -171,6 +176,7 @@ impl State {
                 (Some(Intent::Next), Some(_)) => self.begin(words),
                 (Some(Intent::Next), None) if self.waiting.is_empty() => self.begin(words),
                 (Some(Intent::Next), None) => self.update(Message::TakeUp(0), words),
+                (_, None) if key.eq_ignore_ascii_case("p") => self.update(Message::Plan, words),
                 (_, None) if key.eq_ignore_ascii_case("c") => Action::Course,
                 (_, None) if key.eq_ignore_ascii_case("g") => Action::Glossary,
                 (_, None) => match key.parse() {
@@ -328,7 +334,13 @@ impl State {
         .padding([12, 24])
         .style(theme::pressable(is_chosen))
         .on_press(Message::Begin);
-        form = form.push(facts.size(theme::BODY)).push(begin);
+        let plan = button(text(words.plainly("start-plan", &[])).size(theme::BODY))
+            .padding([12, 24])
+            .style(theme::pressable(false))
+            .on_press(Message::Plan);
+        form = form
+            .push(facts.size(theme::BODY))
+            .push(row![begin, plan].spacing(20).align_y(Center).wrap());
         if let Some(complaint) = &self.complaint {
             form = form.push(house::notice(complaint.as_str()));
         }

@@ -7,7 +7,7 @@ use iced::{Element, Event, Subscription, Task, event, window};
 use jiff::Timestamp;
 
 use super::desk::{self, Desk, InHand, Inventory};
-use super::{course, glossary, keys, notices, start, tying};
+use super::{course, glossary, keys, notices, plan, start, tying};
 use crate::guide::{AtOnce, COURSE, Lesson, LessonState, Plan, Script};
 use crate::knot::{Hand, Knot, Side, Weave};
 use crate::pedal::{Bindings, Intent, Press};
@@ -22,10 +22,13 @@ pub struct App {
     bindings: Bindings,
     screen: Screen,
     notices: notices::Notices,
+    /// The plan screen as it was left: nothing typed is lost.
+    planned: Option<Box<plan::State>>,
 }
 
 enum Screen {
     Start(start::State),
+    Plan(Box<plan::State>),
     Tying(Box<Bench>),
     Course(course::State),
     Glossary(glossary::State),
@@ -45,6 +48,8 @@ pub enum Message {
     Key(keyboard::Event),
     /// The start screen.
     Start(start::Message),
+    /// The plan screen.
+    Plan(plan::Message),
     /// The course.
     Course(course::Message),
     /// How far the tyer is with the course.
@@ -81,6 +86,11 @@ impl Message {
     pub fn typed(field: start::Field, text: &str) -> Self {
         Self::Start(start::Message::Typed(field, text.to_owned()))
     }
+
+    /// A text typed into a field of the plan screen's form.
+    pub fn planned(field: plan::Field, text: &str) -> Self {
+        Self::Plan(plan::Message::Typed(field, text.to_owned()))
+    }
 }
 
 impl App {
@@ -98,6 +108,7 @@ impl App {
             bindings: Bindings::default(),
             screen: Screen::Start(start::State::default()),
             notices: notices::Notices::default(),
+            planned: None,
         };
         let listen = Task::run(outside, |news| match news {
             FromOutside::Voice(news) => Message::Voice(news),
@@ -105,7 +116,7 @@ impl App {
             FromOutside::NoShelf(error) => Message::Shelf(Err(error)),
         });
         let open = match plan {
-            Some(plan) => app.begin(Tie::of(&plan, Script::first())),
+            Some(plan) => app.begin(new_tie(&plan)),
             None => app.look_through(),
         };
         (app, Task::batch([listen, open]))
@@ -115,7 +126,7 @@ impl App {
     pub fn title(&self) -> String {
         let name = self.words.plainly("app-title", &[]);
         match &self.screen {
-            Screen::Start(_) | Screen::Course(_) | Screen::Glossary(_) => name,
+            Screen::Start(_) | Screen::Plan(_) | Screen::Course(_) | Screen::Glossary(_) => name,
             Screen::Tying(bench) => {
                 format!(
                     "{} – {name}",
@@ -130,7 +141,11 @@ impl App {
         Subscription::batch([
             keyboard::listen().map(Message::Key),
             window::close_requests().map(|_| Message::Close),
-            event::listen_with(|event, _, _| match event {
+            event::listen_with(|event, status, _| match event {
+                // A text field takes this one for itself; leaving is the screen's affair too.
+                Event::Keyboard(event) if keys::is_escape(&event) => {
+                    (status == event::Status::Captured).then_some(Message::Key(event))
+                }
                 Event::Window(window::Event::Focused) => Some(Message::Focus(true)),
                 Event::Window(window::Event::Unfocused) => Some(Message::Focus(false)),
                 _ => None,
@@ -146,6 +161,13 @@ impl App {
                 Screen::Start(start) => {
                     let action = start.update(message, &self.words);
                     self.follow(action)
+                }
+                _ => Task::none(),
+            },
+            Message::Plan(message) => match &mut self.screen {
+                Screen::Plan(plan) => {
+                    let action = plan.update(message, &self.words);
+                    self.follow_plan(action)
                 }
                 _ => Task::none(),
             },
@@ -199,6 +221,7 @@ impl App {
         let notices = self.notices.sentences(&self.words);
         match &self.screen {
             Screen::Start(start) => start.view(&self.words, notices).map(Message::Start),
+            Screen::Plan(plan) => plan.view(&self.words, notices).map(Message::Plan),
             Screen::Tying(bench) => bench.tying.view(&self.words, notices),
             Screen::Course(course) => course.view(&self.words, notices).map(Message::Course),
             Screen::Glossary(glossary) => {
@@ -219,6 +242,10 @@ impl App {
             Screen::Start(start) => {
                 let action = start.press(&press, intent, &self.words);
                 self.follow(action)
+            }
+            Screen::Plan(plan) => {
+                let action = plan.press(&press, intent, &self.words);
+                self.follow_plan(action)
             }
             Screen::Course(course) => {
                 let action = course.press(&press, intent, &self.words);
@@ -309,7 +336,8 @@ impl App {
                 ]),
                 None => operation::focus(start::id(start::Field::Begin)),
             },
-            start::Action::Begin(plan) => self.begin(Tie::of(&plan, Script::first())),
+            start::Action::Begin(plan) => self.begin(new_tie(&plan)),
+            start::Action::Plan(hand, side) => self.open_plan(hand, side),
             start::Action::Course => match self.desk.shelf.clone() {
                 Some(shelf) => Task::future(async move { Message::Lessons(desk::lessons(&shelf)) }),
                 None => Task::done(Message::Lessons(Ok(Default::default()))),
@@ -329,6 +357,40 @@ impl App {
         }
     }
 
+    /// Does what the plan screen asks for.
+    fn follow_plan(&mut self, action: plan::Action) -> Task<Message> {
+        match action {
+            plan::Action::None => Task::none(),
+            plan::Action::Say(sentence) => {
+                self.desk.voice.say(&sentence);
+                Task::none()
+            }
+            plan::Action::Focus(field, sentence) => {
+                self.desk.voice.say(&sentence);
+                focus_plan(field)
+            }
+            plan::Action::Find(asked, question) => Task::future(async move {
+                Message::Plan(plan::Message::Found(asked, plan::Outcome::of(question)))
+            }),
+            plan::Action::Begin(plan) => self.begin(new_tie(&plan)),
+            plan::Action::Leave => self.leave(),
+        }
+    }
+
+    /// Goes to the plan screen, as it was left.
+    fn open_plan(&mut self, hand: Hand, side: Side) -> Task<Message> {
+        let mut plan = self.planned.take().unwrap_or_default();
+        plan.work(hand, side);
+        self.desk.voice.say(&plan.say(&self.words));
+        let focus = focus_plan(plan.focus());
+        self.screen = Screen::Plan(plan);
+        let Some(rack) = self.desk.rack.clone() else {
+            return focus;
+        };
+        let read = Task::future(async move { Message::Plan(plan::Message::Rack(rack.read())) });
+        Task::batch([focus, read])
+    }
+
     /// Does what the course asks for.
     fn follow_course(&mut self, action: course::Action) -> Task<Message> {
         match action {
@@ -346,7 +408,7 @@ impl App {
                     knot.and_then(|knot| Plan::new(knot, passes, Side::default(), Hand::default()));
                 match plan {
                     Ok(plan) => {
-                        let tie = Tie::of(&plan, Script::first()).for_lesson(number);
+                        let tie = new_tie(&plan).for_lesson(number);
                         return self.begin(tie);
                     }
                     Err(error) => self.desk.voice.say(&self.words.knot_error(&error)),
@@ -388,11 +450,11 @@ impl App {
                 return Task::none();
             }
         };
-        let place = tie.stands_at().unwrap_or_else(Script::first);
         if tie.lesson().is_some() {
             self.words.set_detail(Detail::Teach);
         }
         let script = Script::new(tie.plan(), AtOnce::default());
+        let place = tie.stands_at().unwrap_or_else(|| script.first());
         let tying = tying::State::new(script, place, &self.words);
         self.notices.shelf(troubles);
         if error.is_some() {
@@ -410,6 +472,7 @@ impl App {
             self.desk.voice.say(say);
         }
         self.put_away();
+        self.keep_plan();
         self.screen = Screen::Tying(Box::new(Bench { tying, tie, held }));
         Task::none()
     }
@@ -417,8 +480,16 @@ impl App {
     /// Back to the start screen, with what is on the shelf by then.
     fn leave(&mut self) -> Task<Message> {
         self.put_away();
+        self.keep_plan();
         self.screen = Screen::Start(start::State::default());
         self.look_through()
+    }
+
+    /// Keeps what was typed on the plan screen, to be there when it is come back to.
+    fn keep_plan(&mut self) {
+        if let Screen::Plan(plan) = &mut self.screen {
+            self.planned = Some(std::mem::take(plan));
+        }
     }
 
     fn put_away(&mut self) {
@@ -465,4 +536,17 @@ impl App {
         self.desk.close();
         iced::exit()
     }
+}
+
+/// A tie of a plan, before its first step.
+fn new_tie(plan: &Plan) -> Tie {
+    let first = Script::new(plan.clone(), AtOnce::default()).first();
+    Tie::of(plan, first)
+}
+
+fn focus_plan(field: plan::Field) -> Task<Message> {
+    Task::batch([
+        operation::focus(plan::id(field)),
+        operation::select_all(plan::id(field)),
+    ])
 }

@@ -48,7 +48,7 @@ pub enum Action {
 impl State {
     /// Stands at `place`, or at the beginning when the script has no such place.
     pub fn new(script: Script, place: Place, words: &Words) -> Self {
-        let place = script.settle(place).unwrap_or_else(Script::first);
+        let place = script.settle(place).unwrap_or_else(|| script.first());
         let (shown, say) = (Shown::default(), String::new());
         let mut state = Self {
             script,
@@ -130,7 +130,8 @@ impl State {
     pub fn retell(&mut self, at_once: AtOnce, words: &Words) {
         let checks = self.script.checks();
         self.script = Script::new(self.script.plan().clone(), at_once).with_checks(checks);
-        let place = self.script.settle(self.place).unwrap_or_else(Script::first);
+        let place = self.script.settle(self.place);
+        let place = place.unwrap_or_else(|| self.script.first());
         self.stand_at(place, words);
     }
 

@@ -52,7 +52,7 @@ pub enum Misfit {
     },
 }
 
-/// Says why [`super::fit`] comes back empty; empty itself when something fits.
+/// Says why [`super::fit()`] comes back empty; empty itself when something fits.
 pub fn why_nothing_fits(wish: &Wish) -> Vec<Misfit> {
     let (cord, object) = (wish.cord, wish.object.diameter);
     if cord > object {

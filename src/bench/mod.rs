@@ -5,7 +5,7 @@
 //! turns counts and diameters into a [`Shape`], with the crimp of each leg from Peirce's
 //! plain weave ([`crimp`]). On the tube the legs are longer than in the finished knot
 //! ([`Laid`]); the difference is the slack that fairing draws out. From these follow the
-//! [`Consumption`] of cord, the knots that [`fit`] an object, the [`Rig`] and the [`kit`].
+//! [`Consumption`] of cord, the knots that [`fit()`] an object, the [`Rig`] and the [`kit()`].
 //!
 //! Widths and lengths can be corrected by what a tyer measured last time ([`Correction`]).
 

@@ -58,10 +58,11 @@ pub(super) fn of_clap(error: &clap::Error) -> Result<ExitCode, Complaint> {
     let option = context(ContextKind::InvalidArg).unwrap_or_default();
     // The option as written, without the name of its value: "--leads <N>".
     let option = option.split([' ', '=']).next().unwrap_or_default();
-    let help = if std::env::args().nth(1).as_deref() == Some("steps") {
-        "marlinspeak steps --help"
-    } else {
-        "marlinspeak --help"
+    let help = match std::env::args().nth(1).as_deref() {
+        Some("steps") => "marlinspeak steps --help",
+        Some("fit") => "marlinspeak fit --help",
+        Some("rig") => "marlinspeak rig --help",
+        _ => "marlinspeak --help",
     };
     let sentence = match error.kind() {
         ErrorKind::UnknownArgument => {

@@ -1,7 +1,12 @@
 //! The same knots from a terminal.
 
 mod complaint;
+mod fit;
 mod options;
+mod print;
+mod rig;
+mod rigging_forms;
+mod setup_options;
 mod steps;
 
 use std::process::ExitCode;
@@ -37,13 +42,15 @@ pub fn run() -> Result<(Request, Words), Complaint> {
         .map_err(|error| Complaint::input(Words::english().language_unknown(&error)))?;
     words.set_detail(options.detail(&words)?);
     let request = match &options.command {
-        None => Request::Open(options.knot.plan_if_any(&words)?.map(Box::new)),
+        None => Request::Open(options.plan_if_any(&words)?.map(Box::new)),
         Some(command) => {
-            if !options.knot.is_empty() {
+            if !options.is_plain() {
                 return Err(Complaint::input(words.plainly("cli-options-first", &[])));
             }
             match command {
                 Command::Steps(asked) => steps::run(asked, &words)?,
+                Command::Fit(asked) => fit::run(asked, &words)?,
+                Command::Rig(asked) => rig::run(asked, &words)?,
             }
             Request::Done(ExitCode::SUCCESS)
         }

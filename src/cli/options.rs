@@ -3,6 +3,9 @@
 use clap::{Args, Parser, Subcommand};
 
 use super::Complaint;
+use super::fit::FitOptions;
+use super::rig::RigOptions;
+use super::setup_options::SetupOptions;
 use crate::guide::{AtOnce, Checks, Plan};
 use crate::knot::{Hand, Order, Quantity, Side};
 use crate::words::{Detail, Words};
@@ -15,6 +18,8 @@ use crate::words::{Detail, Words};
 pub(super) struct Options {
     #[command(flatten)]
     pub knot: KnotOptions,
+    #[command(flatten)]
+    pub setup: SetupOptions,
     /// The language of the words, such as en [default: the system's]
     #[arg(long, global = true, value_name = "TAG")]
     pub lang: Option<String>,
@@ -29,12 +34,18 @@ pub(super) struct Options {
 pub(super) enum Command {
     /// Print every step of a tie
     Steps(StepsOptions),
+    /// Find the knots that cover an object, best first
+    Fit(FitOptions),
+    /// Say how a tube is rigged for a knot: pins, rings, cord
+    Rig(RigOptions),
 }
 
 #[derive(Args)]
 pub(super) struct StepsOptions {
     #[command(flatten)]
     pub knot: KnotOptions,
+    #[command(flatten)]
+    pub setup: SetupOptions,
     /// Print one JSON document instead of text
     #[arg(long)]
     pub json: bool,
@@ -78,6 +89,22 @@ pub(super) struct KnotOptions {
     cords: Option<String>,
 }
 
+impl Options {
+    /// Whether neither a knot nor a tube, cord or object is named.
+    pub fn is_plain(&self) -> bool {
+        self.knot.is_empty() && self.setup.is_empty()
+    }
+
+    /// The plan, or `None` when nothing of one is named at all.
+    pub fn plan_if_any(&self, words: &Words) -> Result<Option<Plan>, Complaint> {
+        if self.is_plain() {
+            return Ok(None);
+        }
+        let plan = self.knot.plan(words)?;
+        self.setup.equip(plan, words).map(Some)
+    }
+}
+
 impl KnotOptions {
     pub fn is_empty(&self) -> bool {
         let Self {
@@ -93,15 +120,6 @@ impl KnotOptions {
         [leads, bights, passes, weave, side, hand, order, cords]
             .iter()
             .all(|option| option.is_none())
-    }
-
-    /// The plan, or `None` when no knot is named at all.
-    pub fn plan_if_any(&self, words: &Words) -> Result<Option<Plan>, Complaint> {
-        if self.is_empty() {
-            Ok(None)
-        } else {
-            self.plan(words).map(Some)
-        }
     }
 
     /// The plan that the options name.

@@ -1,11 +1,13 @@
 //! `marlinspeak steps`: every step of a tie, as text or as one JSON document.
 
-use std::io::{self, BufWriter, ErrorKind, Write};
+use std::io::{self, Write};
 
 use serde::{Serialize, Serializer};
 
 use super::Complaint;
 use super::options::StepsOptions;
+use super::print::{json, print};
+use super::rigging_forms::{ItemForm, TaskForm};
 use crate::bench::Millimetres;
 use crate::guide::{FinishTask, Lay, LiftTask, Plan, Script, Step, What};
 use crate::knot::{Crossing, Hand, Heading, Leg, Pin, Rim, Side};
@@ -13,25 +15,15 @@ use crate::words::Words;
 
 /// Prints the steps.
 pub(super) fn run(asked: &StepsOptions, words: &Words) -> Result<(), Complaint> {
-    let plan = asked.knot.plan(words)?;
+    let plan = asked.setup.equip(asked.knot.plan(words)?, words)?;
     let script = Script::new(plan, asked.at_once(words)?).with_checks(asked.checks(words)?);
-    let mut out = BufWriter::new(io::stdout().lock());
-    let written = if asked.json {
-        write_json(&mut out, &script, words)
-    } else {
-        write_text(&mut out, &script, words)
-    };
-    match written.and_then(|()| out.flush()) {
-        // Whoever reads has seen enough: `marlinspeak steps … | head`.
-        Err(fault) if fault.kind() == ErrorKind::BrokenPipe => Ok(()),
-        Err(fault) => {
-            let reason = fault.to_string();
-            Err(Complaint::failure(
-                words.plainly("output-failed", &[("reason", &reason)]),
-            ))
+    print(words, |out| {
+        if asked.json {
+            json(out, &Document::of(&script, words))
+        } else {
+            write_text(out, &script, words)
         }
-        Ok(()) => Ok(()),
-    }
+    })
 }
 
 fn steps(script: &Script) -> impl Iterator<Item = Step> + '_ {
@@ -43,7 +35,8 @@ fn write_text(out: &mut impl Write, script: &Script, words: &Words) -> io::Resul
     let mut section = None;
     for (index, step) in steps(script).enumerate() {
         let shown = words.show(script.plan().knot(), &step);
-        let here = (step.place.pass, step.place.strand);
+        let before = matches!(step.what, What::Kit(_) | What::Rig(_)).then_some(step.place.phase);
+        let here = (before, step.place.pass, step.place.strand);
         if section.replace(here) != Some(here) {
             writeln!(out)?;
         }
@@ -56,11 +49,6 @@ fn write_text(out: &mut impl Write, script: &Script, words: &Words) -> io::Resul
         writeln!(out, "{:4}  {}", index + 1, columns.join("  "))?;
     }
     Ok(())
-}
-
-fn write_json(out: &mut impl Write, script: &Script, words: &Words) -> io::Result<()> {
-    serde_json::to_writer(&mut *out, &Document::of(script, words)).map_err(io::Error::from)?;
-    writeln!(out)
 }
 
 #[derive(Serialize)]
@@ -143,6 +131,18 @@ struct StepForm {
 #[derive(Serialize)]
 #[serde(tag = "kind", rename_all = "lowercase")]
 enum WhatForm {
+    Kit {
+        item: u16,
+        items: u16,
+        #[serde(flatten)]
+        what: ItemForm,
+    },
+    Rig {
+        step: u16,
+        steps: u16,
+        #[serde(flatten)]
+        what: TaskForm,
+    },
     Begin {
         pass: u16,
         strand: u16,
@@ -246,6 +246,16 @@ struct PinForm {
 impl WhatForm {
     fn of(step: &Step) -> Self {
         match &step.what {
+            What::Kit(kit) => Self::Kit {
+                item: kit.number,
+                items: kit.items,
+                what: ItemForm::of(&kit.item),
+            },
+            What::Rig(rig) => Self::Rig {
+                step: rig.number,
+                steps: rig.tasks,
+                what: TaskForm::of(&rig.task),
+            },
             What::Begin(begin) => Self::Begin {
                 pass: 1,
                 strand: begin.strand,

@@ -57,6 +57,7 @@ impl Script {
         let legs = knot.legs_per_strand();
         let progress = self.progress(place);
         let (turn, laid) = match place.phase {
+            Phase::Kit | Phase::Rig => (Place::begin(1, 1).turn(), 0),
             Phase::Check => (place.turn(), place.leg),
             Phase::Lead | Phase::Follow => (
                 Turn {
@@ -183,7 +184,7 @@ impl Search {
     pub fn new(script: &Script, recorded: Place) -> Self {
         let laying = script.plan.laying();
         let per_trip = u32::from(script.plan.knot().legs_per_strand());
-        let recorded = script.settle(recorded).unwrap_or_else(Script::first);
+        let recorded = script.settle(recorded).unwrap_or_else(|| script.first());
         let whereabouts = script.whereabouts(recorded);
         // From the recorded pin outwards, back before on: who loses count is sooner ahead of
         // the record than behind it by a press too many, or behind by one forgotten.

@@ -6,6 +6,7 @@
 //! tyer changes how much is told at once.
 
 mod after;
+mod asked;
 mod at_once;
 mod course;
 mod landmark;
@@ -13,16 +14,21 @@ mod laying;
 mod mend;
 mod place;
 mod plan;
+mod rack;
+mod rigging;
 mod script;
 mod setup;
 mod step;
 
+pub use asked::{AskError, Asked, Asking, Wanted};
 pub use at_once::{AtOnce, Checks};
 pub use course::{COURSE, Lesson, LessonState};
 pub use landmark::{Landmark, Share};
 pub use mend::{Question, Search, TakeBack, Whereabouts};
 pub use place::{Phase, Place};
 pub use plan::{CordsError, Plan, Run};
+pub use rack::{NameError, Rack};
+pub use rigging::{Kit, RigStep, Rigging, Task};
 pub use script::{Progress, Script};
 pub use setup::Setup;
 pub use step::{

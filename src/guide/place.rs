@@ -5,6 +5,10 @@ use crate::knot::Turn;
 /// A part of the job.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Phase {
+    /// Packing the bag.
+    Kit,
+    /// Rigging the tube.
+    Rig,
     /// The first pass: laying a strand's cord pin to pin.
     Lead,
     /// A later pass alongside the first.
@@ -22,8 +26,8 @@ pub enum Phase {
 /// A place in the job that stays the same when it is told in other words or other portions.
 ///
 /// In [`Phase::Lead`] and [`Phase::Follow`] leg 0 is the beginning of that strand's pass,
-/// and `crossing` counts the crossings of the leg that were told before. In [`Phase::Lift`] and
-/// [`Phase::Finish`] `leg` counts the things to do, from 1. In [`Phase::Fair`] `crossing` is the
+/// and `crossing` counts the crossings of the leg that were told before. In [`Phase::Kit`],
+/// [`Phase::Rig`], [`Phase::Lift`] and [`Phase::Finish`] `leg` counts the things to do, from 1. In [`Phase::Fair`] `crossing` is the
 /// round of fairing, from 1.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct Place {

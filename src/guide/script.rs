@@ -4,6 +4,7 @@ use crate::bench::Rig;
 use crate::knot::Turn;
 
 use super::after::Item;
+use super::rigging::Rigging;
 use super::{AtOnce, Checks, Phase, Place, Plan, Step, What};
 
 /// How far the tyer has come.
@@ -23,6 +24,8 @@ pub struct Script {
     checks: Checks,
     /// The tube rigged for the plan, when there is one and it takes the knot.
     pub(super) rig: Option<Box<Rig>>,
+    /// What is done before the first leg, when that is known.
+    rigging: Option<Rigging>,
     /// What is done to lift the knot, and to finish it: a handful of things.
     pub(super) lift: Vec<Item>,
     pub(super) finish: Vec<Item>,
@@ -35,12 +38,14 @@ impl Script {
             .setup
             .as_ref()
             .and_then(|setup| setup.rig(plan.laying().into()).ok());
+        let rigging = rig.as_ref().and_then(|rig| Rigging::of(&plan, rig));
         let (lift, finish) = (Item::lift(&plan), Item::finish(&plan));
         Self {
             plan,
             at_once,
             checks: Checks::default(),
             rig: rig.map(Box::new),
+            rigging,
             lift,
             finish,
         }
@@ -68,8 +73,20 @@ impl Script {
     }
 
     /// The first place of the job.
-    pub const fn first() -> Place {
-        Place::begin(1, 1)
+    pub fn first(&self) -> Place {
+        self.rigging
+            .as_ref()
+            .map_or(Place::begin(1, 1), Rigging::first)
+    }
+
+    /// The tube rigged for the plan, when there is one and it takes the knot.
+    pub fn rig(&self) -> Option<&Rig> {
+        self.rig.as_deref()
+    }
+
+    /// What is done before the first leg, when tube and cord are known.
+    pub const fn rigging(&self) -> Option<&Rigging> {
+        self.rigging.as_ref()
     }
 
     /// The last place of the job.
@@ -82,6 +99,12 @@ impl Script {
     pub fn settle(&self, place: Place) -> Option<Place> {
         let turn = place.turn();
         match place.phase {
+            // Without a rigging any more, the job begins with its first leg.
+            Phase::Kit | Phase::Rig => Some(
+                self.rigging
+                    .as_ref()
+                    .map_or(self.first(), |rigging| rigging.settle(place)),
+            ),
             Phase::Lead | Phase::Follow if place.leg == 0 => {
                 // The beginning of a pass is there exactly when its first leg is.
                 self.plan.laying().leg(Turn { leg: 1, ..turn })?;
@@ -128,6 +151,13 @@ impl Script {
     pub fn next(&self, place: Place) -> Option<Place> {
         let turn = place.turn();
         match place.phase {
+            Phase::Kit | Phase::Rig => {
+                let next = self
+                    .rigging
+                    .as_ref()
+                    .and_then(|rigging| rigging.next(place));
+                next.or(Some(Place::begin(1, 1)))
+            }
             Phase::Lead | Phase::Follow if place.leg == 0 => {
                 Some(Place::lay(Turn { leg: 1, ..turn }))
             }
@@ -166,9 +196,13 @@ impl Script {
     pub fn back(&self, place: Place) -> Option<Place> {
         let (laying, turn) = (self.plan.laying(), place.turn());
         match place.phase {
+            Phase::Kit | Phase::Rig => self.rigging.as_ref()?.back(place),
             Phase::Lead | Phase::Follow if place.leg == 0 => {
                 let laid = laying.legs_before(Turn { leg: 1, ..turn });
-                laying.turn(laid.checked_sub(1)?).map(Place::check)
+                match laid.checked_sub(1) {
+                    Some(before) => laying.turn(before).map(Place::check),
+                    None => self.rigging.as_ref().map(Rigging::last),
+                }
             }
             Phase::Lead | Phase::Follow if place.crossing > 0 => {
                 let crossings = self.met(turn);
@@ -213,6 +247,7 @@ impl Script {
             items.get(index).map(Item::what)
         };
         let what = match place.phase {
+            Phase::Kit | Phase::Rig => self.rigging.as_ref()?.what(place)?,
             Phase::Lead if place.leg == 0 => What::Begin(self.begin(place.strand)),
             Phase::Follow if place.leg == 0 => What::Follow(self.follow(place)),
             Phase::Lead | Phase::Follow => What::Lay(self.lay(place)?),
@@ -226,7 +261,7 @@ impl Script {
 
     /// Every place from the first to the last.
     pub fn places(&self) -> impl Iterator<Item = Place> + '_ {
-        std::iter::successors(Some(Self::first()), |place| self.next(*place))
+        std::iter::successors(Some(self.first()), |place| self.next(*place))
     }
 
     /// Legs laid when the tyer stands before the step at `place`.
@@ -234,6 +269,7 @@ impl Script {
         let laying = self.plan.laying();
         let legs = laying.legs();
         let laid = match place.phase {
+            Phase::Kit | Phase::Rig => 0,
             Phase::Lead | Phase::Follow => laying.legs_before(Turn {
                 leg: place.leg.max(1),
                 ..place.turn()

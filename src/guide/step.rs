@@ -3,7 +3,7 @@
 use crate::bench::Millimetres;
 use crate::knot::{Crossing, Hand, Leg, Pin, Side, Turn};
 
-use super::{Landmark, Place};
+use super::{Kit, Landmark, Place, RigStep};
 
 /// One step: one press, one thing said, one thing shown.
 #[derive(Clone, Debug, PartialEq)]
@@ -17,6 +17,10 @@ pub struct Step {
 /// What a step asks for.
 #[derive(Clone, Debug, PartialEq)]
 pub enum What {
+    /// Put something into the bag.
+    Kit(Kit),
+    /// Rig the tube.
+    Rig(RigStep),
     /// Begin a strand at its pin.
     Begin(Begin),
     /// Begin to follow.
@@ -301,6 +305,8 @@ impl Step {
     /// What can hurt here: it stands on the screen as long as the step does.
     pub fn caution(&self) -> Option<Caution> {
         match &self.what {
+            What::Kit(kit) => kit.caution(),
+            What::Rig(step) => step.caution(),
             What::Begin(begin) if begin.strand == 1 => Some(Caution::Pins),
             What::Follow(follow) if follow.strand == 1 => Some(Caution::Rest),
             What::Lift(lift) if lift.task == LiftTask::TopPins => Some(Caution::Pins),
@@ -314,10 +320,11 @@ impl Step {
         }
     }
 
-    /// The caution when this is the step to speak it: of several tucks, the first.
+    /// The caution when this is the step to speak it: of several tucks and rings, the first.
     pub fn caution_to_say(&self) -> Option<Caution> {
         let is_later_tuck = matches!(&self.what, What::Finish(finish)
             if matches!(finish.task, FinishTask::Tuck(_)) && self.place.leg > 1);
-        self.caution().filter(|_| !is_later_tuck)
+        let is_later_ring = matches!(&self.what, What::Rig(step) if step.is_top());
+        self.caution().filter(|_| !is_later_tuck && !is_later_ring)
     }
 }

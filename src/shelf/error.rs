@@ -82,7 +82,7 @@ impl fmt::Display for Fault {
             }
             Self::NotAFile => f.write_str("is not a plain file"),
             Self::NotJson { why } => write!(f, "is not readable JSON: {why}"),
-            Self::Shape { why } => write!(f, "does not describe a tie: {why}"),
+            Self::Shape { why } => write!(f, "does not hold what it should: {why}"),
             Self::Newer { version, known } => write!(
                 f,
                 "is of version {version}; this program reads versions up to {known}"

@@ -1,6 +1,6 @@
 //! Between a tie on the shelf and what the guide makes of it.
 
-use super::{Chosen, Place, Tie};
+use super::{Chosen, Place, Tie, parts};
 use crate::guide::{self, Phase, Plan};
 
 impl Tie {
@@ -12,6 +12,9 @@ impl Tie {
             hand: plan.hand,
         };
         let mut tie = Self::begin(knot, Place::of(place));
+        if let Some(setup) = &plan.setup {
+            parts::put(&mut tie.extras, setup);
+        }
         if !plan.cords().is_empty() {
             tie.extras.insert(CORDS.to_owned(), plan.cords().into());
         }
@@ -30,10 +33,11 @@ impl Tie {
         self.extras.get(LESSON)?.as_u64()?.try_into().ok()
     }
 
-    /// The plan that is tied. Names of cords that do not go with the knot are left out.
+    /// The plan that is tied. Its tube and cord were checked when the document was read. Names of cords that do not go with the knot are left out.
     pub fn plan(&self) -> Plan {
         let Chosen { laying, side, hand } = &self.knot;
-        let plan = Plan::of(laying.clone(), *side, *hand);
+        let setup = parts::setup(&self.extras).unwrap_or_default();
+        let plan = Plan::of(laying.clone(), *side, *hand).with_setup(setup);
         let names = self.extras.get(CORDS).and_then(|names| names.as_array());
         let cords: Option<Vec<String>> = names.and_then(|names| {
             names
@@ -81,7 +85,9 @@ const CORDS: &str = "cords";
 const LESSON: &str = "lesson";
 
 /// The names of the phases in a document. They must stay as they are.
-const PHASES: [(Phase, &str); 6] = [
+const PHASES: [(Phase, &str); 8] = [
+    (Phase::Kit, "kit"),
+    (Phase::Rig, "rig"),
     (Phase::Lead, "lead"),
     (Phase::Follow, "follow"),
     (Phase::Check, "check"),

@@ -9,7 +9,7 @@ use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value};
 
 use super::tie::Unknown;
-use super::{Chosen, Fault, Place, Tie, TieId};
+use super::{Chosen, Fault, Place, Tie, TieId, parts};
 use crate::knot::{Hand, Knot, Laying, Order, Side, Weave};
 
 /// The version that is written, and the newest that is read.
@@ -107,10 +107,7 @@ pub(super) fn tie_from(document: Value) -> Result<Tie, Fault> {
         return Err(shape("the document is not an object"));
     };
     let version = version_of(&fields, VERSION)?;
-    if has_checksum(&fields) {
-        check(&fields)?;
-        fields.remove("checksum");
-    }
+    unseal(&mut fields)?;
     for migrate in &MIGRATIONS[usize::try_from(version).unwrap_or(MIGRATIONS.len())..] {
         migrate(&mut fields);
     }
@@ -126,6 +123,24 @@ pub(super) fn version_of(fields: &Map<String, Value>, known: u64) -> Result<u64,
         Some(version) if version > known => Err(Fault::Newer { version, known }),
         Some(version) => Ok(version),
     }
+}
+
+/// Checks a document against its checksum, if it carries one, and takes that off.
+pub(super) fn unseal(fields: &mut Map<String, Value>) -> Result<(), Fault> {
+    if has_checksum(fields) {
+        check(fields)?;
+        fields.remove("checksum");
+    }
+    Ok(())
+}
+
+/// A document as text, with its checksum.
+pub(super) fn sealed(mut fields: Map<String, Value>) -> Result<Vec<u8>, serde_json::Error> {
+    let checksum = checksum(&fields);
+    fields.insert("checksum".to_owned(), checksum.into());
+    let mut text = serde_json::to_vec_pretty(&fields)?;
+    text.push(b'\n');
+    Ok(text)
 }
 
 /// Whether the document carries a checksum at all.
@@ -214,6 +229,7 @@ impl Document {
             crossing: self.place.crossing,
         };
         place.check(&laying)?;
+        parts::setup(&self.extras)?;
         Ok(Tie {
             id: TieId::parse(&self.id).unwrap_or_else(|_| TieId::draw()),
             name: self.name,

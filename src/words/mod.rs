@@ -5,11 +5,15 @@
 //! other, in the order of the hands.
 
 mod args;
+mod asked;
+mod bench;
 mod course;
 mod detail;
 mod errors;
 mod language;
+mod lengths;
 mod mending;
+mod rigging;
 mod saying;
 mod screens;
 mod showing;

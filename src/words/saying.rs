@@ -14,6 +14,8 @@ impl Words {
     /// hurt.
     pub fn say(&self, step: &Step) -> String {
         let said = match &step.what {
+            What::Kit(kit) => self.say_kit(kit),
+            What::Rig(step) => self.say_rig(step),
             What::Begin(begin) => self.by_detail("begin-say", &begin_args(begin)),
             What::Follow(follow) => self.by_detail("follow-say", &follow_args(follow)),
             What::Lay(lay) => self.say_lay(lay),
@@ -51,6 +53,7 @@ impl Words {
             left,
         } = script.whereabouts(place);
         let phase = match phase {
+            Phase::Kit | Phase::Rig => return self.say_where_rigging(script, place),
             Phase::Lead | Phase::Follow | Phase::Check => "laying",
             Phase::Lift => "lift",
             Phase::Fair => "fair",

@@ -58,6 +58,8 @@ impl Words {
             ..Shown::default()
         };
         let mut shown = match &step.what {
+            What::Kit(kit) => self.show_kit(kit),
+            What::Rig(step) => self.show_rig(step),
             What::Begin(begin) => lines("begin-show", &["begin-show-note"], &begin_args(begin)),
             What::Follow(follow) => {
                 lines("follow-show", &["follow-show-note"], &follow_args(follow))
@@ -87,6 +89,8 @@ impl Words {
     fn phase(&self, knot: &Knot, step: &Step) -> String {
         let mut cord = None;
         let (phase, (part, parts), (item, items)) = match &step.what {
+            What::Kit(kit) => return self.kit_phase(kit),
+            What::Rig(step) => return self.rig_phase(step),
             What::Begin(begin) => {
                 cord = begin.cord.as_deref();
                 ("begin", (1, 1), (0, 0))

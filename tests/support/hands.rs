@@ -17,7 +17,7 @@ use iced_runtime::{Action, task};
 use iced_test::Simulator;
 use marlinspeak::app::{self, App, Desk, Message, Speak};
 use marlinspeak::guide::Plan;
-use marlinspeak::shelf::{Keeper, Shelf};
+use marlinspeak::shelf::{Keeper, RackFile, Shelf};
 use marlinspeak::words::Words;
 
 /// A voice that only remembers.
@@ -52,6 +52,8 @@ impl Hands {
             voice: Box::new(voice.clone()),
             shelf: Some(shelf.clone()),
             keeper: Some(Arc::clone(&keeper)),
+            // Not among the ties: the shelf would call it a stranger.
+            rack: Some(RackFile::at(folder.join("rack").join("rack.json"))),
         };
         let (_, outside) = mpsc::unbounded();
         let (app, task) = App::new(Words::english(), desk, plan, outside);

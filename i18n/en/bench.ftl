@@ -1,0 +1,307 @@
+# Object, cord and tube: what is asked, what can be wrong with it, and the knots that fit.
+#
+# Arguments that come back:
+#   $asking   what was being said: object, girth, cover, cord, tube, rows, pin, thread, wall, have
+#   $given    the text as it was typed
+#   lengths   in millimetres with one decimal at most, unless a name says otherwise
+
+## A length that is none
+
+ask-length-unreadable = { $asking ->
+        [object] The diameter of the object
+        [girth] The girth of the object
+        [cover] The length to be covered
+        [cord] The thickness of the cord
+        [tube] The diameter of the tube
+        [pin] The length of the pins
+        [wall] The wall of the tube
+       *[have] The cord at hand
+    } cannot be “{ $given }”: give a number with mm, cm, m, in or ft, such as { $example }.
+ask-length-unit = { $asking ->
+        [object] The diameter of the object
+        [girth] The girth of the object
+        [cover] The length to be covered
+        [cord] The thickness of the cord
+        [tube] The diameter of the tube
+        [pin] The length of the pins
+        [wall] The wall of the tube
+       *[have] The cord at hand
+    } has a unit that is not known, “{ $unit }” in “{ $given }”: use mm, cm, m, in or ft, such as { $example }.
+ask-length-comma = { $asking ->
+        [object] The diameter of the object
+        [girth] The girth of the object
+        [cover] The length to be covered
+        [cord] The thickness of the cord
+        [tube] The diameter of the tube
+        [pin] The length of the pins
+        [wall] The wall of the tube
+       *[have] The cord at hand
+    } may be read two ways, “{ $given }”: write it with a point or without the comma.
+ask-length-nought = { $asking ->
+        [object] The diameter of the object
+        [girth] The girth of the object
+        [cover] The length to be covered
+        [cord] The thickness of the cord
+        [tube] The diameter of the tube
+        [pin] The length of the pins
+        [wall] The wall of the tube
+       *[have] The cord at hand
+    } must be more than nought and “{ $given }” is not: give a length such as { $example }.
+ask-length-range = { $asking ->
+        [object] The diameter of the object
+        [girth] The girth of the object
+        [cover] The length to be covered
+        [cord] The thickness of the cord
+        [tube] The diameter of the tube
+        [pin] The length of the pins
+        [wall] The wall of the tube
+       *[have] The cord at hand
+    } must be from 0.01 mm to 100 m and “{ $given }” is not: give a length such as { $example }.
+
+## Rows, threads and names
+
+ask-rows-unreadable = Rows are whole numbers of holes and “{ $given }” is something else: give one for each row of a ring, such as 12,16.
+# $counted: rows or holes.
+ask-count-range = { $counted ->
+        [rows] A ring has { $least } to { $most } rows and { $given } are too many: give fewer.
+       *[holes] A row has { $least } to { $most } holes and { $given } is not such a number: give the holes of each row, such as 12,16.
+    }
+# $known: the threads there are.
+ask-thread-unknown = The thread “{ $given }” is not known: it may be { $known }; try #8 or M4.
+
+ask-missing = { $asking ->
+        [object] The object is missing: say how thick it is, such as --object 30mm, or measure round it, such as --girth 94mm.
+        [cover] The length to be covered is missing: add it, such as --cover 30mm.
+        [cord] The cord is missing: add its thickness, such as --cord 4mm.
+       *[tube] The tube is missing: add its diameter, such as --tube 40mm.
+    }
+ask-object-twice = The object is given by diameter and by girth: give one of the two.
+ask-without-tube = { $asking ->
+        [rows] Rows belong to a tube and none is given
+        [pin] A pin length belongs to a tube and none is given
+        [thread] A thread belongs to a tube and none is given
+       *[wall] A wall belongs to a tube and none is given
+    }: add its diameter, such as 40mm.
+# $standards: designations with a diameter. $kept: names of cords, or none.
+ask-cord-unknown = “{ $given }” is not a cord: give its thickness, such as 4mm, or a standard cord ({ $standards }){ $kept ->
+        [none] . Cords that you keep by name can be given too; none is kept yet.
+       *[other] , or one that you keep: { $kept }.
+    }
+ask-cord-unmeasured = Cord { $designation } has no published thickness: measure yours and give that, such as 4mm.
+ask-tube-unknown = “{ $given }” is not a tube: give its diameter, such as 40mm{ $kept ->
+        [none] . Tubes that you keep by name can be given too; none is kept yet.
+       *[other] , or one that you keep: { $kept }.
+    }
+ask-holes-close = A row of { $holes } holes on this tube puts them { $between } mm apart, and a pin needs { $pin } mm: give fewer holes or a thicker tube.
+ask-wall-thick = A wall of { $wall } mm does not fit into a tube of { $tube } mm: give the thickness of the wall alone.
+
+name-unusable = “{ $given }” is not a name to keep something by: use up to { $most } letters, beginning with a letter, such as oak.
+name-standard = “{ $given }” is the name of a standard cord: choose another name.
+# What is kept by name could not be read or written. $reason: what the system says.
+rack-failed = The tubes and cords kept by name could not be used ({ $reason }): see to that file, or move it away to begin a new one.
+rack-newer = The tubes and cords kept by name were written by a newer Marlinspeak ({ $reason }) and are left alone: use the newer program.
+
+## Why a tube cannot be rigged for a knot
+
+# $can_take: bights that the tube takes.
+rig-no-row = No row of this tube ({ $rows } holes) can be shared evenly among { $bights } bights: it takes { $can_take } bights.
+rig-cord-thick = A cord of { $cord } mm is thicker than the tube of { $tube } mm: use a thinner cord or a thicker tube.
+# $most_bights and $most_passes: the most that do go, or 0 for none.
+rig-tube-full = { $bights } bights in { $passes ->
+        [one] 1 pass
+       *[other] { $passes } passes
+    } leave no room on this tube: use a tube of { $tube } mm or more{ $most_bights ->
+        [0] { "" }
+       *[other] , or at most { $most_bights } bights
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , or 1 pass
+       *[other] , or at most { $most_passes } passes
+    }.
+shape-cord-thick = A cord of { $cord } mm is thicker than the object of { $object } mm: use a cord of { $object } mm at the most.
+# $cord_below: a cord thinner than this does, or 0.
+shape-too-full = { $bights } bights in { $passes ->
+        [one] 1 pass
+       *[other] { $passes } passes
+    } of { $cord } mm cord do not go round the object side by side: use { $most_bights ->
+        [0] { $most_passes ->
+            [0] fewer bights and passes
+            [one] 1 pass
+           *[other] at most { $most_passes } passes
+        }
+       *[other] at most { $most_bights } bights
+    }{ $cord_below ->
+        [0] { "" }
+       *[other] , or a cord thinner than { $cord_below } mm
+    }.
+shape-narrower = This knot is { $least } mm wide at the least and cannot cover just { $given } mm: use fewer leads, or cover more.
+rig-cord-short = This knot takes { $needed } m of cord and there are { $at_hand } m: take more cord, fewer leads or fewer passes.
+rig-with-what = No tube and cord are given: add them, such as --tube 40mm --rows 12 --cord 4mm.
+
+## Why nothing fits, and what would
+
+fit-cord-thick = Nothing fits: a cord of { $cord } mm is thicker than the object of { $object } mm; use a thinner cord.
+# $cord: a cord with which something fits, or 0.
+fit-cover-short = Nothing fits: with this cord the narrowest knot is { $narrowest } mm wide, more than the { $wanted } mm to be covered; { $cord ->
+        [0] cover more
+       *[other] cover more, or use a cord of { $cord } mm
+    }.
+fit-cover-long = Nothing fits: knots that reach { $wanted } mm with this cord leave too much of the object bare; { $cord ->
+        [0] cover less, or tie several knots side by side
+       *[other] cover less, or use a cord of { $cord } mm
+    }.
+# $would_fit, $can_take: bights.
+fit-no-row = Nothing fits this tube: the knots for the object have { $would_fit } bights, and the rows of the tube take { $can_take }; use another tube or a row that can be shared by one of these.
+fit-tube-thin = Nothing fits this tube: of { $tube } mm it is too thin for the cords; use a tube of { $would_do } mm or more.
+fit-have-short = Nothing fits the cord at hand: the least that would do is { $least } m, and there are { $at_hand } m; get more cord, or cover less.
+fit-nothing = Nothing fits: try a thinner cord, another length to be covered, or no particular tube.
+
+## The knots that fit
+
+# $count: how many fit. $shown: how many are listed.
+fit-heading = { $count ->
+        [one] One knot covers { $cover } mm of an object { $object } mm thick with { $cord } mm cord.
+       *[other] { $count } knots cover { $cover } mm of an object { $object } mm thick with { $cord } mm cord{ $shown ->
+            [0] .
+           *[other] ; the { $shown } best first.
+        }
+    }
+fit-more = “--most { $count }” lists them all.
+# Heads of columns.
+fit-head-rank = { "#" }
+fit-head-leads = leads
+fit-head-bights = bights
+fit-head-passes = passes
+fit-head-strands = strands
+fit-head-width = width
+fit-head-cover = cover
+fit-head-angle = legs at
+fit-head-cord = cord to cut
+fit-head-legs = legs
+fit-head-drawn = drawn up
+# What stands in them.
+fit-cell-width = { $width } mm
+fit-cell-cover = { $cover } %
+fit-cell-angle = { $angle }°
+fit-cell-cord = { $long } m
+fit-cell-drawn = { $faired ->
+        [yes] fully
+       *[no] left open
+    }
+
+# A knot on the plan screen, in large type. Example: 5 lead 6 bight, doubled
+plan-answer = { $leads } lead { $bights } bight, { $passes ->
+        [1] single
+        [2] doubled
+        [3] tripled
+       *[other] { $passes } passes
+    }
+# Below it, in two lines. Example: 29.8 mm wide, drawn up fully, hides 100 %
+plan-answer-shape = { $width } mm wide, { $faired ->
+        [yes] drawn up fully
+       *[no] left open
+    }, hides { $cover } %
+# Example: 1.88 m of cord, 24 legs at 66°
+plan-answer-work = { $long } m of cord{ $strands ->
+        [one] { "" }
+       *[other] { " " }in { $strands } strands
+    }, { $legs } legs at { $angle }°
+# Spoken when it is chosen. $rank: 1 is the best. $count: how many there are.
+plan-answer-say = Knot { $rank } of { $count }: { $leads } lead, { $bights } bight, { $passes ->
+        [1] single
+        [2] doubled
+        [3] tripled
+       *[other] { $passes } passes
+    }{ $strands ->
+        [one] { "" }
+       *[other] , in { $strands } strands
+    }. It comes out { $width } millimetres wide and hides { $cover } per cent. It takes { $metres ->
+        [0] { $centimetres } centimetres
+        [one] 1 metre { $centimetres ->
+            [0] { "" }
+           *[other] { $centimetres }
+        }
+       *[other] { $metres } metres { $centimetres ->
+            [0] { "" }
+           *[other] { $centimetres }
+        }
+    } of cord and { $legs } legs.
+
+## A rigged tube, as the command rig prints it
+
+rig-heading = { $leads } lead { $bights } bight, { $passes ->
+        [1] single
+        [2] doubled
+        [3] tripled
+       *[other] { $passes } passes
+    }, on a tube { $tube } mm thick with { $cord } mm cord
+rig-finished = Finished: { $width } mm wide, { $faired ->
+        [yes] drawn up fully
+       *[no] left open
+    }, hides { $cover } %, legs { $angle }° from the axis. Fairing draws { $slack } mm out of each leg.
+rig-in-the-bag = In the bag
+rig-on-the-tube = On the tube
+rig-all-holes = Holes { $holes }
+rig-kept-tube = The tube is kept as { $name }: give --tube { $name } from now on.
+rig-kept-cord = The cord is kept as { $name }: give --cord { $name } from now on.
+
+most-unreadable = --most takes a number of knots from 1 to 9999, and “{ $given }” is not one: try --most 20.
+
+## The plan screen
+
+plan-heading = What will you cover?
+plan-measure-across = across
+plan-measure-round = round
+plan-object = Its diameter
+plan-girth = Its girth
+plan-cover = Length to cover
+plan-cord = Cord
+plan-tube = Tube
+plan-rows = Rows of holes
+plan-pin = Pin length
+plan-thread = Pin thread
+plan-have = Cord at hand
+
+plan-hint = Lengths as 30, 3cm, 1 1/4 in or 5/32in. The tube, its rows and pins, and the cord at hand may stay empty.
+plan-answers = Knots that fit
+# Some of them are in sight.
+plan-more = { $first } to { $last } of { $count } knots, best first · ↓ goes on
+plan-all = { $count ->
+        [one] One knot fits
+       *[other] { $count } knots fit, best first
+    }
+plan-wanting = { $asking ->
+        [object] How thick is the object? Measure across it, or round it with a tape.
+        [cover] How much of it is to be covered?
+       *[cord] How thick is the cord?
+    }
+# Below the answers, when no tube is named.
+plan-without-tube = Name a tube too, and the rigging is led through step by step.
+plan-keys = Tab moves on · Page Up, Page Down change over · ↑ ↓ choose a knot · Enter takes it · Esc leaves
+
+plan-say = Plan. Type how thick the object is, how much of it to cover, and the cord. Tab moves on, the arrows up and down choose a knot, Enter takes it.
+# Said when a field is come to. $text: what is typed there, or none.
+# Example: Cord: 4mm. Page down goes through those known.
+plan-field-say = { $asking ->
+        [object] Diameter of the object
+        [girth] Girth of the object
+        [cover] Length to cover
+        [cord] Cord
+        [tube] Tube
+        [rows] Rows of holes in each ring
+        [pin] Length of the pins
+        [thread] Thread of the pins
+       *[have] Cord at hand
+    }{ $text ->
+        [none] .
+       *[other] : { $text }.
+    }{ $asking ->
+        [object] { " " }Page down changes to its girth.
+        [girth] { " " }Page down changes to its diameter.
+        [cord] { " " }Page down goes through those known.
+        [tube] { " " }Page down goes through those kept.
+       *[other] { "" }
+    }
+
+# On the start screen.
+start-plan = P: find a knot for an object

@@ -1,0 +1,336 @@
+# Packing the bag and rigging the tube: steps like any other, before the first leg. A message
+# ending in -say is spoken, one ending in -show stands on the screen, one ending in -note below
+# it. A note that comes to nothing is left out.
+#
+# Arguments that come back:
+#   $number            this item or step, $items and $tasks how many there are
+#   $hand              right or left: the way round the tube that the cord travels
+#   lengths            in millimetres with one decimal at most, unless a name says otherwise
+#   $metres, $centimetres   a length of cord, rounded up to whole centimetres, in two parts
+#   $long              the same in metres with two decimals, for the eye
+
+kit-phase-show = Kit, item { $number } of { $items }
+rig-phase-show = Rig, step { $number } of { $tasks }
+
+# Where the tyer is, before the first leg.
+# Example: The tube is being rigged: step 3 of 8.
+# $phase: kit or rig.
+rigging-where-say = { $phase ->
+        [kit] The bag is being packed: item { $number } of { $of }.
+       *[rig] The tube is being rigged: step { $number } of { $of }.
+    }
+
+## The bag
+
+# Example: For the bag, item 1 of 6: the tube, 40 millimetres thick. Next when it is there.
+kit-tube-say = For the bag, item { $number } of { $items }: the tube, { $diameter } millimetres thick. Next when it is there.
+kit-tube-show = Tube, { $diameter } mm
+kit-tube-note = { "" }
+
+# Example: For the bag, item 2 of 6: 12 pins, 12.7 millimetres long, thread number 8. Next when they are there.
+# $thread: its name or none. $numbered: the number of a numbered inch thread, or none.
+# $inches: the length as a fraction of an inch, or none.
+kit-pins-say = For the bag, item { $number } of { $items }: { $count } pins, { $length } millimetres long{ $thread ->
+        [none] { "" }
+       *[other] { $numbered ->
+            [none] , thread { $thread }
+           *[other] , thread number { $numbered }
+        }
+    }. Next when they are there.
+kit-pins-show = { $count } pins, { $length } mm
+kit-pins-note = { $thread ->
+        [none] { "" }
+       *[other] { $inches ->
+            [none] Set screws { $thread }
+           *[other] Set screws { $thread }, { $inches } in
+        }
+    }
+
+# $size: as it is sold. $system: inch or metric.
+kit-key-say = For the bag, item { $number } of { $items }: the hex key for the pins, { $system ->
+        [inch] { $size } of an inch
+       *[metric] { $size } millimetres
+    }. Next when it is there.
+kit-key-show = Hex key, { $system ->
+        [inch] { $size } in
+       *[metric] { $size } mm
+    }
+kit-key-note = { "" }
+
+# Example: For the bag, item 4 of 6: a piece of cord 4 millimetres thick, 1 metre 90 long. …
+# $name: what the tyer calls the cord, or none. $grams: weight of all, or 0.
+kit-cord-say = For the bag, item { $number } of { $items }: { $pieces ->
+        [one] a piece
+       *[other] { $pieces } pieces
+    } of cord{ $name ->
+        [none] { "" }
+       *[other] , { $name },
+    } { $diameter } millimetres thick, { $metres ->
+        [0] { $centimetres } centimetres
+        [one] 1 metre { $centimetres ->
+            [0] { "" }
+           *[other] { $centimetres }
+        }
+       *[other] { $metres } metres { $centimetres ->
+            [0] { "" }
+           *[other] { $centimetres }
+        }
+    } long{ $pieces ->
+        [one] { "" }
+       *[other] { " " }each
+    }. Next when it is there.
+kit-cord-show = Cord, { $pieces ->
+        [one] { $long } m
+       *[other] { $pieces } × { $long } m
+    }
+kit-cord-note = { $name ->
+        [none] { $diameter } mm thick
+       *[other] { $name }, { $diameter } mm thick
+    }{ $grams ->
+        [0] { "" }
+       *[other] , about { $grams } g
+    }
+
+kit-tape-say = For the bag, item { $number } of { $items }: masking tape, { $centimetres } centimetres and some to spare. Next when it is there.
+kit-tape-show = Masking tape, { $centimetres } cm
+kit-tape-note = { "" }
+
+kit-strip-say = For the bag, item { $number } of { $items }: a strip of paper { $length } millimetres long, to mark the pins on. Next when it is there.
+kit-strip-show = Paper strip, { $length } mm
+kit-strip-note = As long as the tube is round, to mark the pins on
+
+kit-picks-say = For the bag, item { $number } of { $items }: { $count ->
+        [one] a pick
+       *[other] { $count } picks
+    } to open the crossings. Next when it is there.
+kit-picks-show = { $count ->
+        [one] A pick
+       *[other] { $count } picks
+    }
+kit-picks-note = To open the crossings
+
+## Rigging: what to know first
+
+# $given: length of the pins named, $needed: the least that holds, $hold: passes they do hold.
+rig-short-pins-say = Rigging, step { $number } of { $tasks }. Take care: the pins you named, { $given } millimetres long, are too short for this knot. { $hold ->
+        [0] They do not hold a single pass.
+        [one] They hold 1 pass.
+       *[other] They hold { $hold } passes.
+    } Use pins of { $needed } millimetres or more.
+rig-short-pins-show = { $given } mm pins are too short
+rig-short-pins-note = Use { $needed } mm or more; these hold { $hold ->
+        [0] not one pass
+        [one] 1 pass
+       *[other] { $hold } passes
+    }
+
+rig-thick-object-say = Rigging, step { $number } of { $tasks }. Take care: the object is { $object } millimetres thick and the tube only { $tube }. Leave the knot loose until it is over the object.
+rig-thick-object-show = The object is thicker than the tube
+rig-thick-object-note = { $object } mm against { $tube } mm: leave the knot loose until it is over the object
+
+rig-crowded-say = Rigging, step { $number } of { $tasks }. Take care: in this knot the cords cross { $spacing } millimetres apart, and round cords need { $round }. They will flatten, and the knot may come out wider than planned.
+rig-crowded-show = Close crossings
+rig-crowded-note = { $spacing } mm apart, round cords need { $round } mm: the knot may come out wider
+
+## Rigging: rings with holes
+
+# Example: Rigging, step 1 of 7. Each ring has one row of 12 holes. Choose a hole of the bottom
+# ring as hole 1 and count the holes from it to the right.
+# $row: which row, in the order the rows were named. $rows: how many. $holes: holes in it.
+rig-row-say = Rigging, step { $number } of { $tasks }. { $rows ->
+        [one] Each ring has one row of { $holes } holes.
+       *[other] On each ring use row { $row }, the one with { $holes } holes.
+    } Choose a hole of the bottom ring as hole 1 and count the holes from it to the { $hand ->
+        [left] left
+       *[right] right
+    }, and the same on the top ring.
+rig-row-show = { $rows ->
+        [one] One row of { $holes } holes
+       *[other] Row { $row }: { $holes } holes
+    }
+rig-row-note = Choose hole 1, count to the { $hand ->
+        [left] left
+       *[right] right
+    }; both rings alike
+
+# Setting the pins of a ring.
+# Example: Rigging, step 2 of 7. Set 4 pins in the bottom ring, in every third hole: 1, 4, 7 and
+# 10. Take pins 12.7 millimetres long. …
+# $rim: bottom or top. $step: from a pin to the next. $first: hole of pin 1. $few: yes when the
+# holes are told one by one: $most are all but the last, $last is that. $staggered: yes or no.
+# $key: size of the hex key or none, $system: inch or metric.
+rig-pins-say = Rigging, step { $number } of { $tasks }. Set { $count } pins in the { $rim ->
+        [top] top
+       *[bottom] bottom
+    } ring, in { $step ->
+        [1] every hole
+        [2] every second hole
+        [3] every third hole
+        [4] every fourth hole
+        [5] every fifth hole
+        [6] every sixth hole
+        [7] every seventh hole
+        [8] every eighth hole
+        [9] every ninth hole
+        [10] every tenth hole
+        [11] every eleventh hole
+        [12] every twelfth hole
+       *[other] one hole of every { $step }
+    }{ $few ->
+        [yes] : holes { $most } and { $last }.
+       *[no] { " " }from hole { $first } on.
+    } { $rim ->
+        [top] { $staggered ->
+            [yes] Top pin 1 stands half way between bottom pins 1 and 2, and so on round.
+           *[no] Each top pin stands straight above a bottom pin.
+        }
+       *[bottom] Bottom pin 1 stands in hole 1.
+    } Take pins { $length } millimetres long{ $key ->
+        [none] { "" }
+       *[other] { $system ->
+            [inch] { " " }and the { $key } inch hex key
+           *[metric] { " " }and the { $key } millimetre hex key
+        }
+    }. Snug is enough, not hard.
+rig-pins-show = { $rim ->
+        [top] Top pins
+       *[bottom] Bottom pins
+    }: { $few ->
+        [yes] { $most }, { $last }
+       *[no] { $step ->
+            [1] every hole from { $first }
+            [2] every second hole from { $first }
+            [3] every third hole from { $first }
+            [4] every fourth hole from { $first }
+            [5] every fifth hole from { $first }
+            [6] every sixth hole from { $first }
+            [7] every seventh hole from { $first }
+            [8] every eighth hole from { $first }
+            [9] every ninth hole from { $first }
+            [10] every tenth hole from { $first }
+            [11] every eleventh hole from { $first }
+            [12] every twelfth hole from { $first }
+           *[other] one hole of every { $step } from { $first }
+        }
+    }
+rig-pins-note = { $rim ->
+        [top] { $staggered ->
+            [yes] Staggered: half way between the bottom pins
+           *[no] Straight above the bottom pins
+        }
+       *[bottom] { $count } pins, pin 1 in hole 1
+    }
+rig-pins-note-how = Pins { $length } mm{ $key ->
+        [none] { "" }
+       *[other] { $system ->
+            [inch] , hex key { $key } in
+           *[metric] , hex key { $key } mm
+        }
+    }. Snug, not hard.
+
+# Example: Rigging, step 3 of 7. Set the top ring so that its row of holes stands 42 millimetres
+# above that of the bottom ring. Turn it until its hole 1 stands straight above bottom hole 1.
+# $half: yes when the ring is turned half a hole on.
+rig-space-say = Rigging, step { $number } of { $tasks }. Set the top ring so that its row of holes stands { $spacing } millimetres above the row of the bottom ring. { $half ->
+        [yes] Turn it until its hole 1 stands half a hole to the { $hand ->
+            [left] left
+           *[right] right
+        } of bottom hole 1, half way to bottom hole 2.
+       *[no] Turn it until its hole 1 stands straight above bottom hole 1.
+    }
+rig-space-show = Rings { $spacing } mm apart
+rig-space-note = { $half ->
+        [yes] Top ring half a hole on to the { $hand ->
+            [left] left
+           *[right] right
+        }
+       *[no] Top hole 1 straight above bottom hole 1
+    }
+
+## Rigging: a tube without rings
+
+# $length: of the strip. $pitch: from mark to mark. $shift: how far on top pin 1 stands, 0 when
+# straight above. $spacing: from the bottom marks to the top marks.
+rig-strip-say = Rigging, step { $number } of { $tasks }. { $rim ->
+        [top] Set the { $pins } top pins { $spacing } millimetres above the bottom ones, with a strip of paper { $length } millimetres long and a mark every { $pitch } millimetres. { $shift ->
+            [0] Top pin 1 stands straight above bottom pin 1.
+           *[other] Top pin 1 stands { $shift } millimetres to the { $hand ->
+                [left] left
+               *[right] right
+            } of bottom pin 1, half way to bottom pin 2.
+        }
+       *[bottom] Wrap a strip of paper { $length } millimetres long round the tube, with a mark every { $pitch } millimetres, and set the { $pins } bottom pins at the marks.
+    }
+rig-strip-show = { $rim ->
+        [top] Top pins { $spacing } mm above the bottom
+       *[bottom] Bottom pins every { $pitch } mm
+    }
+rig-strip-note = { $rim ->
+        [top] { $shift ->
+            [0] Straight above the bottom pins, every { $pitch } mm
+           *[other] Staggered: { $shift } mm to the { $hand ->
+                [left] left
+               *[right] right
+            }, every { $pitch } mm
+        }
+       *[bottom] { $pins } marks on a strip of { $length } mm
+    }
+
+## Rigging: numbers, cord, beginning
+
+rig-number-say = Rigging, step { $number } of { $tasks }. Stick masking tape beside both rings of pins, { $centimetres } centimetres of it in all, and number the pins on it from 1 to { $pins } to the { $hand ->
+        [left] left
+       *[right] right
+    }, the same at the bottom and at the top. Do not write on the tube.
+rig-number-show = Number the pins 1 to { $pins }
+rig-number-note = On { $centimetres } cm of tape, to the { $hand ->
+        [left] left
+       *[right] right
+    }, top and bottom alike; not on the tube
+
+# $name: what the tyer calls the cord, or none.
+rig-cut-say = Rigging, step { $number } of { $tasks }. Cut { $pieces ->
+        [one] 1 piece
+       *[other] { $pieces } pieces
+    } of cord{ $name ->
+        [none] { "" }
+       *[other] , { $name }
+    }, { $metres ->
+        [0] { $centimetres } centimetres
+        [one] 1 metre { $centimetres ->
+            [0] { "" }
+           *[other] { $centimetres }
+        }
+       *[other] { $metres } metres { $centimetres ->
+            [0] { "" }
+           *[other] { $centimetres }
+        }
+    } long{ $pieces ->
+        [one] { "" }
+       *[other] { " " }each
+    }. Tails are counted in.
+rig-cut-show = Cut { $pieces ->
+        [one] { $long } m of cord
+       *[other] { $pieces } × { $long } m of cord
+    }
+rig-cut-note = { $name ->
+        [none] Tails are counted in
+       *[other] { $name }; tails are counted in
+    }
+
+# $hole: the hole of bottom pin 1, or 0 on a tube without rings. $tail: in centimetres.
+rig-start-say = Rigging, step { $number } of { $tasks }. { $strands ->
+        [one] The cord begins at bottom pin 1
+       *[other] Each of the { $strands } strands begins at the bottom pin of its own number, the first at bottom pin 1
+    }{ $hole ->
+        [0] .
+       *[other] , in hole { $hole }.
+    } Leave a tail of { $tail } centimetres there.
+rig-start-show = { $strands ->
+        [one] Begin at bottom 1
+       *[other] Strand 1 begins at bottom 1
+    }
+rig-start-note = Tail { $tail } cm{ $strands ->
+        [one] { "" }
+       *[other] ; strand 2 at bottom 2, and so on
+    }

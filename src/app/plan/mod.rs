@@ -1,0 +1,519 @@
+//! The plan screen: what is to be covered, with what, on what; and the knots that do it, found
+//! while the tyer types.
+
+mod view;
+
+use iced::widget::Id;
+
+use crate::bench::{Answer, BenchError, Misfit, STANDARD_CORDS};
+use crate::guide::{AskError, Asked, Asking, Plan, Rack, Wanted};
+use crate::knot::{Hand, Knot, Side, Weave};
+use crate::pedal::{Intent, Press};
+use crate::shelf::ShelfError;
+use crate::words::Words;
+
+/// A part of the form, in the order of the Tab key.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Field {
+    /// Diameter or girth of the object.
+    Object,
+    /// Length to be covered.
+    Cover,
+    /// The cord.
+    Cord,
+    /// Cord at hand.
+    Have,
+    /// The tube.
+    Tube,
+    /// Rows of its rings.
+    Rows,
+    /// Length of its pins.
+    Pin,
+    /// Their thread.
+    Thread,
+}
+
+const FIELDS: [Field; 8] = [
+    Field::Object,
+    Field::Cover,
+    Field::Cord,
+    Field::Have,
+    Field::Tube,
+    Field::Rows,
+    Field::Pin,
+    Field::Thread,
+];
+
+/// What is typed, and what fits.
+pub struct State {
+    texts: [String; FIELDS.len()],
+    is_girth: bool,
+    focus: Field,
+    rack: Rack,
+    rack_trouble: Option<ShelfError>,
+    hand: Hand,
+    side: Side,
+    found: Found,
+    /// Which question is out; an answer to an older one is dropped.
+    asked: u64,
+    /// Which question the knots in sight answer.
+    answered: u64,
+    /// The best knot is to be taken as soon as it is found.
+    takes_best: bool,
+    chosen: usize,
+    complaint: Option<String>,
+}
+
+/// What has come of the form so far.
+enum Found {
+    /// Something is still to be said.
+    Wanting(Asking),
+    /// Something said cannot be used.
+    Wrong(AskError),
+    /// Knots, best first; before the first answer comes in, none yet.
+    Knots(Box<Wanted>, Vec<Answer>),
+    /// Nothing fits, and why.
+    Nothing(Vec<Misfit>),
+}
+
+/// What the search brings back.
+#[derive(Clone, Debug)]
+pub struct Outcome {
+    question: Box<Wanted>,
+    answers: Vec<Answer>,
+    misfits: Vec<Misfit>,
+}
+
+impl Outcome {
+    /// Looks for the knots: a few milliseconds, and not for the thread of the window.
+    pub fn of(question: Box<Wanted>) -> Self {
+        let answers = question.answers();
+        let misfits = if answers.is_empty() {
+            question.misfits()
+        } else {
+            Vec::new()
+        };
+        Self {
+            question,
+            answers,
+            misfits,
+        }
+    }
+}
+
+/// What happens on the screen besides presses.
+#[derive(Clone, Debug)]
+pub enum Message {
+    /// A text of the form was changed.
+    Typed(Field, String),
+    /// A choice beside a field was taken, by its number.
+    Picked(Field, usize),
+    /// The knots for a question are found.
+    Found(u64, Outcome),
+    /// The kept tubes and cords are read.
+    Rack(Result<Rack, ShelfError>),
+    /// A knot was pointed at.
+    Choose(usize),
+    /// The chosen knot is to be tied.
+    Take,
+}
+
+/// What the parent has to do.
+#[derive(Clone, Debug)]
+pub enum Action {
+    /// Nothing.
+    None,
+    /// Put the focus of the window on this field, and say what it is.
+    Focus(Field, String),
+    /// Look for the knots that answer this question.
+    Find(u64, Box<Wanted>),
+    /// Say this.
+    Say(String),
+    /// Begin a tie.
+    Begin(Box<Plan>),
+    /// Back to the start screen.
+    Leave,
+}
+
+impl Default for State {
+    fn default() -> Self {
+        Self {
+            texts: Default::default(),
+            is_girth: false,
+            focus: Field::Object,
+            rack: Rack::default(),
+            rack_trouble: None,
+            hand: Hand::default(),
+            side: Side::default(),
+            found: Found::Wanting(Asking::Object),
+            asked: 0,
+            answered: 0,
+            takes_best: false,
+            chosen: 0,
+            complaint: None,
+        }
+    }
+}
+
+impl State {
+    /// The field that has the focus.
+    pub const fn focus(&self) -> Field {
+        self.focus
+    }
+
+    /// Works for a tyer of this hand, who follows on this side.
+    pub const fn work(&mut self, hand: Hand, side: Side) {
+        self.hand = hand;
+        self.side = side;
+    }
+
+    /// What is said when the screen appears.
+    pub fn say(&self, words: &Words) -> String {
+        let screen = words.plainly("plan-say", &[]);
+        // Come back to, it says what was chosen.
+        if let Found::Knots(_, answers) = &self.found
+            && let Some(answer) = answers.get(self.chosen)
+        {
+            let answer = words.say_answer(self.chosen + 1, answers.len(), answer);
+            return format!("{screen} {answer}");
+        }
+        screen
+    }
+
+    /// Does what a message asks for.
+    pub fn update(&mut self, message: Message, words: &Words) -> Action {
+        match message {
+            Message::Typed(field, text) => {
+                self.focus = field;
+                self.texts[slot(field)] = text;
+                self.look()
+            }
+            Message::Picked(field, index) => self.pick(field, index),
+            Message::Found(asked, outcome) => {
+                if asked != self.asked {
+                    return Action::None;
+                }
+                self.answered = asked;
+                self.chosen = 0;
+                self.found = if outcome.answers.is_empty() {
+                    Found::Nothing(outcome.misfits)
+                } else {
+                    Found::Knots(outcome.question, outcome.answers)
+                };
+                if self.takes_best {
+                    self.take(words)
+                } else {
+                    Action::None
+                }
+            }
+            Message::Rack(read) => {
+                match read {
+                    Ok(rack) => (self.rack, self.rack_trouble) = (rack, None),
+                    Err(error) => self.rack_trouble = Some(error),
+                }
+                self.look()
+            }
+            Message::Choose(index) => self.choose(index, words),
+            Message::Take => self.take(words),
+        }
+    }
+
+    /// Does what a press asks for that no field took.
+    pub fn press(&mut self, press: &Press, intent: Option<Intent>, words: &Words) -> Action {
+        match press.key.as_str() {
+            "ArrowDown" => return self.choose(self.chosen.saturating_add(1), words),
+            "ArrowUp" => return self.choose(self.chosen.saturating_sub(1), words),
+            _ if press.is_repeat => return Action::None,
+            _ => {}
+        }
+        match press.key.as_str() {
+            "Tab" => self.move_focus(1, words),
+            "Shift+Tab" => self.move_focus(FIELDS.len() - 1, words),
+            "PageDown" => self.pick_next(true),
+            "PageUp" => self.pick_next(false),
+            "Enter" => self.take(words),
+            _ if intent == Some(Intent::Leave) => Action::Leave,
+            _ => Action::None,
+        }
+    }
+
+    /// Takes stock of the form after a change.
+    fn look(&mut self) -> Action {
+        self.complaint = None;
+        // Whatever is still being looked for is out of date.
+        self.asked += 1;
+        self.takes_best = false;
+        match self.texts().question(&self.rack) {
+            Ok(question) => {
+                let question = Box::new(question);
+                // What was found before stays in sight until the answer comes.
+                if !matches!(self.found, Found::Knots(..)) {
+                    self.found = Found::Knots(question.clone(), Vec::new());
+                }
+                Action::Find(self.asked, question)
+            }
+            Err(AskError::Missing(asking)) => {
+                self.found = Found::Wanting(asking);
+                Action::None
+            }
+            Err(error) => {
+                self.found = Found::Wrong(error);
+                Action::None
+            }
+        }
+    }
+
+    fn texts(&self) -> Asked {
+        let text = |field| Some(self.texts[slot(field)].clone());
+        let (object, girth) = if self.is_girth {
+            (None, text(Field::Object))
+        } else {
+            (text(Field::Object), None)
+        };
+        Asked {
+            object,
+            girth,
+            cover: text(Field::Cover),
+            cord: text(Field::Cord),
+            tube: text(Field::Tube),
+            rows: text(Field::Rows),
+            pin: text(Field::Pin),
+            thread: text(Field::Thread),
+            wall: None,
+            have: text(Field::Have),
+        }
+    }
+
+    fn move_focus(&mut self, by: usize, words: &Words) -> Action {
+        let wrong = self.wrong_in(self.focus, words);
+        self.focus = FIELDS[(slot(self.focus) + by) % FIELDS.len()];
+        let here = self.say_field(words);
+        // What is wrong in the field just left is heard first.
+        let say = wrong.map_or_else(|| here.clone(), |wrong| format!("{wrong} {here}"));
+        Action::Focus(self.focus, say)
+    }
+
+    fn say_field(&self, words: &Words) -> String {
+        let text = self.texts[slot(self.focus)].trim();
+        words.say_field(
+            asking(self.focus, self.is_girth),
+            Some(text).filter(|text| !text.is_empty()),
+        )
+    }
+
+    /// What is wrong with the text of this field, if it is what keeps knots from being found.
+    fn wrong_in(&self, field: Field, words: &Words) -> Option<String> {
+        match &self.found {
+            Found::Wrong(error) if place_of(error) == field => Some(words.ask_error(error)),
+            _ => None,
+        }
+    }
+
+    /// What can be picked for a field: its text, for each.
+    fn picks(&self, field: Field) -> Vec<String> {
+        match field {
+            Field::Cord => {
+                let standards = STANDARD_CORDS
+                    .iter()
+                    .filter(|standard| standard.typical_diameter.is_some())
+                    .map(|standard| standard.designation.to_owned());
+                standards.chain(self.rack.cords.keys().cloned()).collect()
+            }
+            Field::Tube => self.rack.tubes.keys().cloned().collect(),
+            _ => Vec::new(),
+        }
+    }
+
+    fn pick(&mut self, field: Field, index: usize) -> Action {
+        self.focus = field;
+        if field == Field::Object {
+            self.is_girth = index == 1;
+            return self.look();
+        }
+        match self.picks(field).into_iter().nth(index) {
+            Some(text) => {
+                self.texts[slot(field)] = text;
+                self.look()
+            }
+            None => Action::None,
+        }
+    }
+
+    fn pick_next(&mut self, forward: bool) -> Action {
+        if self.focus == Field::Object {
+            return self.pick(Field::Object, usize::from(!self.is_girth));
+        }
+        let picks = self.picks(self.focus);
+        if picks.is_empty() {
+            return Action::None;
+        }
+        let here = picks
+            .iter()
+            .position(|pick| *pick == self.texts[slot(self.focus)]);
+        let index = match (here, forward) {
+            (Some(here), true) => (here + 1) % picks.len(),
+            (Some(here), false) => (here + picks.len() - 1) % picks.len(),
+            (None, true) => 0,
+            (None, false) => picks.len() - 1,
+        };
+        self.pick(self.focus, index)
+    }
+
+    fn choose(&mut self, index: usize, words: &Words) -> Action {
+        let Found::Knots(_, answers) = &self.found else {
+            return Action::Say(self.sentence(words));
+        };
+        let chosen = index.min(answers.len().saturating_sub(1));
+        let Some(answer) = answers.get(chosen) else {
+            return Action::None;
+        };
+        self.chosen = chosen;
+        self.complaint = None;
+        Action::Say(words.say_answer(chosen + 1, answers.len(), answer))
+    }
+
+    /// What stands in the place of knots.
+    fn sentence(&self, words: &Words) -> String {
+        match &self.found {
+            Found::Wanting(asking) => words.wanting(*asking),
+            Found::Wrong(error) => words.ask_error(error),
+            Found::Nothing(misfits) => words.misfits(misfits),
+            Found::Knots(..) => String::new(),
+        }
+    }
+
+    fn take(&mut self, words: &Words) -> Action {
+        let Found::Knots(question, answers) = &self.found else {
+            return Action::Say(self.sentence(words));
+        };
+        // What is in sight may answer what was typed before.
+        if self.answered != self.asked {
+            self.takes_best = true;
+            return Action::None;
+        }
+        let Some(answer) = answers.get(self.chosen) else {
+            return Action::None;
+        };
+        match self.plan(question, answer, words) {
+            Ok(plan) => Action::Begin(Box::new(plan)),
+            Err(sentence) => {
+                self.complaint = Some(sentence.clone());
+                Action::Say(sentence)
+            }
+        }
+    }
+
+    fn plan(&self, question: &Wanted, answer: &Answer, words: &Words) -> Result<Plan, String> {
+        let counts = answer.counts;
+        let setup = question.setup(answer);
+        if let Some(setup) = &setup {
+            setup.rig(counts).map_err(|error| words.rig_error(&error))?;
+        }
+        Knot::new(counts.leads(), counts.bights(), Weave::default())
+            .and_then(|knot| Plan::new(knot, counts.passes(), self.side, self.hand))
+            .map(|plan| plan.with_setup(setup))
+            .map_err(|error| words.knot_error(&error))
+    }
+}
+
+/// The widget of a field.
+pub fn id(field: Field) -> Id {
+    Id::new(match field {
+        Field::Object => "plan-object",
+        Field::Cover => "plan-cover",
+        Field::Cord => "plan-cord",
+        Field::Tube => "plan-tube",
+        Field::Rows => "plan-rows",
+        Field::Pin => "plan-pin",
+        Field::Thread => "plan-thread",
+        Field::Have => "plan-have",
+    })
+}
+
+const fn slot(field: Field) -> usize {
+    field as usize
+}
+
+const fn asking(field: Field, is_girth: bool) -> Asking {
+    match field {
+        Field::Object if is_girth => Asking::Girth,
+        Field::Object => Asking::Object,
+        Field::Cover => Asking::Cover,
+        Field::Cord => Asking::Cord,
+        Field::Tube => Asking::Tube,
+        Field::Rows => Asking::Rows,
+        Field::Pin => Asking::Pin,
+        Field::Thread => Asking::Thread,
+        Field::Have => Asking::Have,
+    }
+}
+
+/// The field beside which a sentence stands.
+const fn place_of(error: &AskError) -> Field {
+    match error {
+        AskError::Length { asking, .. }
+        | AskError::Missing(asking)
+        | AskError::WithoutTube(asking) => match asking {
+            Asking::Object | Asking::Girth => Field::Object,
+            Asking::Cover => Field::Cover,
+            Asking::Cord => Field::Cord,
+            Asking::Tube | Asking::Wall => Field::Tube,
+            Asking::Rows => Field::Rows,
+            Asking::Pin => Field::Pin,
+            Asking::Thread => Field::Thread,
+            Asking::Have => Field::Have,
+        },
+        AskError::ObjectTwice => Field::Object,
+        AskError::CordUnknown { .. } | AskError::CordUnmeasured { .. } => Field::Cord,
+        AskError::TubeUnknown { .. } | AskError::WallTooThick { .. } => Field::Tube,
+        AskError::Bench(BenchError::UnknownThread { .. }) => Field::Thread,
+        AskError::HolesTooClose { .. } | AskError::Bench(_) => Field::Rows,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Types a field and gives back the question that the form then asks.
+    fn type_in(plan: &mut State, field: Field, text: &str) -> Option<(u64, Box<Wanted>)> {
+        match plan.update(Message::Typed(field, text.to_owned()), &Words::english()) {
+            Action::Find(asked, question) => Some((asked, question)),
+            _ => None,
+        }
+    }
+
+    #[test]
+    fn an_answer_to_what_was_typed_before_is_dropped() {
+        let (mut plan, words) = (State::default(), Words::english());
+        type_in(&mut plan, Field::Object, "30");
+        type_in(&mut plan, Field::Cover, "30");
+        let (early, question) = type_in(&mut plan, Field::Cord, "4").unwrap();
+        let slow = Outcome::of(question);
+        let (late, question) = type_in(&mut plan, Field::Cord, "40").unwrap();
+        let quick = Outcome::of(question);
+        plan.update(Message::Found(late, quick), &words);
+        plan.update(Message::Found(early, slow), &words);
+        assert!(matches!(plan.found, Found::Nothing(_)));
+        assert!(matches!(plan.update(Message::Take, &words), Action::Say(_)));
+    }
+
+    #[test]
+    fn enter_before_the_answer_takes_its_best_knot() {
+        let (mut plan, words) = (State::default(), Words::english());
+        type_in(&mut plan, Field::Object, "30");
+        type_in(&mut plan, Field::Cover, "30");
+        let (first, question) = type_in(&mut plan, Field::Cord, "4").unwrap();
+        plan.update(Message::Found(first, Outcome::of(question)), &words);
+        let (second, question) = type_in(&mut plan, Field::Cord, "4.5").unwrap();
+        let outcome = Outcome::of(question);
+        let best = outcome.answers[0].counts;
+        // Not the one of the thinner cord, which is still in sight.
+        let early = plan.update(Message::Take, &words);
+        assert!(matches!(early, Action::None));
+        let Action::Begin(begun) = plan.update(Message::Found(second, outcome), &words) else {
+            panic!("nothing was taken");
+        };
+        assert_eq!(crate::bench::Counts::from(begun.laying()), best);
+    }
+}

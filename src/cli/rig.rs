@@ -1,0 +1,203 @@
+//! `marlinspeak rig`: how a tube is rigged for a knot, and keeping tubes and cords by name.
+
+use std::io::{self, Write};
+
+use clap::Args;
+use serde::Serialize;
+
+use super::Complaint;
+use super::options::KnotOptions;
+use super::print::{json, print, rounded};
+use super::setup_options::{SetupOptions, rack_failed};
+use crate::bench::{Counts, Layout, Millimetres, Rig, RingPins};
+use crate::guide::{AtOnce, Phase, Rack, Script, Setup, Task, What};
+use crate::shelf::{RackFile, ShelfError};
+use crate::words::{Shown, Words};
+
+#[derive(Args)]
+pub(super) struct RigOptions {
+    #[command(flatten)]
+    knot: KnotOptions,
+    #[command(flatten)]
+    setup: SetupOptions,
+    /// Keep the tube by this name, for --tube NAME
+    #[arg(long, value_name = "NAME", allow_hyphen_values = true)]
+    keep_tube: Option<String>,
+    /// Keep the cord by this name, for --cord NAME
+    #[arg(long, value_name = "NAME", allow_hyphen_values = true)]
+    keep_cord: Option<String>,
+    /// Print one JSON document instead of text
+    #[arg(long)]
+    json: bool,
+}
+
+/// Prints the rigging.
+pub(super) fn run(asked: &RigOptions, words: &Words) -> Result<(), Complaint> {
+    let plan = asked.setup.equip(asked.knot.plan(words)?, words)?;
+    let named = |error| Complaint::input(words.name_error(&error));
+    let tube_name = asked.keep_tube.as_deref().map(Rack::tube_name);
+    let tube_name = tube_name.transpose().map_err(named)?;
+    let cord_name = asked.keep_cord.as_deref().map(Rack::cord_name);
+    let cord_name = cord_name.transpose().map_err(named)?;
+    let script = Script::new(plan, AtOnce::default());
+    let (Some(rigging), Some(rig), Some(setup)) =
+        (script.rigging(), script.rig(), &script.plan().setup)
+    else {
+        return Err(Complaint::input(words.plainly("rig-with-what", &[])));
+    };
+    keep(setup, tube_name.as_deref(), cord_name.as_deref())
+        .map_err(|error| rack_failed(&error, words))?;
+    if asked.json {
+        return print(words, |out| json(out, &Document::of(rig, rigging.to_cut())));
+    }
+    print(words, |out| {
+        tell(out, &script, rig, setup, words)?;
+        for (id, name) in [("rig-kept-tube", &tube_name), ("rig-kept-cord", &cord_name)] {
+            if let Some(name) = name {
+                writeln!(out, "\n{}", words.plainly(id, &[("name", name)]))?;
+            }
+        }
+        Ok(())
+    })
+}
+
+fn keep(setup: &Setup, tube: Option<&str>, cord: Option<&str>) -> Result<(), ShelfError> {
+    if tube.is_none() && cord.is_none() {
+        return Ok(());
+    }
+    let rack = RackFile::default_place()?;
+    if let Some(name) = tube {
+        rack.keep_tube(name, &setup.tube)?;
+    }
+    if let Some(name) = cord {
+        rack.keep_cord(name, &setup.cord)?;
+    }
+    Ok(())
+}
+
+/// The same steps that the app leads through, as a list.
+fn tell(
+    out: &mut impl Write,
+    script: &Script,
+    rig: &Rig,
+    setup: &Setup,
+    words: &Words,
+) -> io::Result<()> {
+    let knot = script.plan().knot();
+    let counts = Counts::from(script.plan().laying());
+    writeln!(
+        out,
+        "{}",
+        words.rig_heading(counts, &setup.tube, &setup.cord)
+    )?;
+    writeln!(out, "{}", words.rig_finished(rig))?;
+    let mut section = None;
+    for place in script.places() {
+        let (heading, step) = match (place.phase, script.step(place)) {
+            (Phase::Kit, Some(step)) => ("rig-in-the-bag", step),
+            (Phase::Rig, Some(step)) => ("rig-on-the-tube", step),
+            _ => break,
+        };
+        if section.replace(heading) != Some(heading) {
+            writeln!(out, "\n{}", words.plainly(heading, &[]))?;
+        }
+        let Shown {
+            line,
+            notes,
+            caution,
+            ..
+        } = words.show(knot, &step);
+        writeln!(out, "{:3}  {line}", place.leg)?;
+        for note in notes.into_iter().chain(caution) {
+            writeln!(out, "     {note}")?;
+        }
+        if let What::Rig(step) = &step.what
+            && let Task::Pins { holes, .. } = &step.task
+        {
+            let holes: Vec<String> = holes.iter().map(ToString::to_string).collect();
+            let all = words.plainly("rig-all-holes", &[("holes", &holes.join(", "))]);
+            writeln!(out, "     {all}")?;
+        }
+    }
+    Ok(())
+}
+
+#[derive(Serialize)]
+struct Document {
+    bottom: RingForm,
+    top: TopForm,
+    staggered: bool,
+    spacing_mm: f64,
+    pin_length_mm: f64,
+    hex_key: Option<&'static str>,
+    cord_mm: f64,
+}
+
+#[derive(Serialize)]
+struct RingForm {
+    row: Option<usize>,
+    holes: Vec<u16>,
+    /// Where the pins stand along a strip, on a tube without rings.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    marks_mm: Option<Vec<f64>>,
+}
+
+#[derive(Serialize)]
+struct TopForm {
+    #[serde(flatten)]
+    ring: RingForm,
+    turn_half_hole: bool,
+}
+
+impl Document {
+    fn of(rig: &Rig, to_cut: f64) -> Self {
+        let (bottom, top) = match &rig.layout {
+            Layout::Rings {
+                bottom,
+                top,
+                turn_half_hole,
+            } => (
+                RingForm::of(bottom),
+                TopForm {
+                    ring: RingForm::of(top),
+                    turn_half_hole: *turn_half_hole,
+                },
+            ),
+            Layout::Strip(strip) => (
+                RingForm::marks(&strip.bottom),
+                TopForm {
+                    ring: RingForm::marks(&strip.top),
+                    turn_half_hole: false,
+                },
+            ),
+        };
+        Self {
+            bottom,
+            top,
+            staggered: rig.staggered,
+            spacing_mm: rounded(rig.laid.ring_spacing.get(), 3),
+            pin_length_mm: rounded(rig.pin_length.get(), 3),
+            hex_key: rig.hex_key.map(|key| key.size),
+            cord_mm: rounded(to_cut, 1),
+        }
+    }
+}
+
+impl RingForm {
+    fn of(ring: &RingPins) -> Self {
+        Self {
+            row: Some(ring.row),
+            holes: ring.holes.clone(),
+            marks_mm: None,
+        }
+    }
+
+    fn marks(marks: &[Millimetres]) -> Self {
+        let marks = marks.iter().map(|mark| rounded(mark.get(), 2)).collect();
+        Self {
+            row: None,
+            holes: Vec::new(),
+            marks_mm: Some(marks),
+        }
+    }
+}

@@ -1,0 +1,216 @@
+//! Kit and rig steps in the JSON document of `marlinspeak steps`.
+
+use serde::Serialize;
+
+use super::print::rounded;
+use crate::bench::{Caution, Item, Millimetres, Thread};
+use crate::guide::Task;
+use crate::knot::Rim;
+
+/// A thing for the bag.
+#[derive(Serialize)]
+#[serde(tag = "what", rename_all = "lowercase")]
+pub(super) enum ItemForm {
+    Tube {
+        diameter_mm: f64,
+    },
+    Pins {
+        count: u32,
+        length_mm: f64,
+        thread: Option<&'static str>,
+    },
+    Key {
+        hex_key: &'static str,
+    },
+    Cord {
+        name: Option<String>,
+        diameter_mm: f64,
+        pieces: u16,
+        length_mm: f64,
+        grams: Option<f64>,
+    },
+    Tape {
+        length_mm: f64,
+    },
+    Strip {
+        length_mm: f64,
+    },
+    Picks {
+        count: u16,
+    },
+}
+
+/// Something to do to the tube.
+#[derive(Serialize)]
+#[serde(tag = "what", rename_all = "lowercase")]
+pub(super) enum TaskForm {
+    Heed {
+        caution: &'static str,
+    },
+    Row {
+        row: usize,
+        holes: u16,
+    },
+    Pins {
+        rim: &'static str,
+        holes: Vec<u16>,
+        staggered: bool,
+        length_mm: f64,
+        thread: Option<&'static str>,
+        hex_key: Option<&'static str>,
+    },
+    Space {
+        spacing_mm: f64,
+        turn_half_hole: bool,
+    },
+    Strip {
+        rim: &'static str,
+        length_mm: f64,
+        pitch_mm: f64,
+        pins: u16,
+        spacing_mm: f64,
+        shift_mm: f64,
+    },
+    Number {
+        pins: u16,
+        tape_mm: f64,
+    },
+    Cut {
+        name: Option<String>,
+        pieces: u16,
+        length_mm: f64,
+    },
+    Start {
+        strands: u16,
+        hole: Option<u16>,
+        tail_mm: f64,
+    },
+}
+
+impl ItemForm {
+    pub fn of(item: &Item) -> Self {
+        match item {
+            Item::Tube { diameter } => Self::Tube {
+                diameter_mm: mm(*diameter),
+            },
+            Item::Pins {
+                count,
+                length,
+                thread,
+            } => Self::Pins {
+                count: *count,
+                length_mm: mm(*length),
+                thread: thread.map(Thread::name),
+            },
+            Item::HexKey(key) => Self::Key { hex_key: key.size },
+            Item::Cord {
+                cord,
+                pieces,
+                length,
+                grams,
+            } => Self::Cord {
+                name: cord.name.clone(),
+                diameter_mm: mm(cord.diameter),
+                pieces: *pieces,
+                length_mm: mm(*length),
+                grams: grams.map(|grams| rounded(grams, 1)),
+            },
+            Item::Tape { length } => Self::Tape {
+                length_mm: mm(*length),
+            },
+            Item::Strip { length } => Self::Strip {
+                length_mm: mm(*length),
+            },
+            Item::Picks { count } => Self::Picks { count: *count },
+        }
+    }
+}
+
+impl TaskForm {
+    pub fn of(task: &Task) -> Self {
+        match task {
+            Task::Heed(caution) => Self::Heed {
+                caution: match caution {
+                    Caution::PinsTooShort { .. } => "pins-too-short",
+                    Caution::ObjectThickerThanTube { .. } => "object-thicker-than-tube",
+                    Caution::CrossingsCrowded { .. } => "crossings-crowded",
+                },
+            },
+            Task::Row { row, holes, .. } => Self::Row {
+                row: *row,
+                holes: *holes,
+            },
+            Task::Pins {
+                rim,
+                holes,
+                staggered,
+                length,
+                thread,
+                key,
+                ..
+            } => Self::Pins {
+                rim: rim_name(*rim),
+                holes: holes.clone(),
+                staggered: *staggered,
+                length_mm: mm(*length),
+                thread: thread.map(Thread::name),
+                hex_key: key.map(|key| key.size),
+            },
+            Task::Space {
+                spacing,
+                turn_half_hole,
+            } => Self::Space {
+                spacing_mm: mm(*spacing),
+                turn_half_hole: *turn_half_hole,
+            },
+            Task::Strip {
+                rim,
+                length,
+                pitch,
+                pins,
+                spacing,
+                shift,
+            } => Self::Strip {
+                rim: rim_name(*rim),
+                length_mm: mm(*length),
+                pitch_mm: mm(*pitch),
+                pins: *pins,
+                spacing_mm: mm(*spacing),
+                shift_mm: shift.map_or(0.0, mm),
+            },
+            Task::Number { pins, tape } => Self::Number {
+                pins: *pins,
+                tape_mm: mm(*tape),
+            },
+            Task::Cut {
+                cord,
+                pieces,
+                length,
+            } => Self::Cut {
+                name: cord.clone(),
+                pieces: *pieces,
+                length_mm: mm(*length),
+            },
+            Task::Start {
+                strands,
+                hole,
+                tail,
+            } => Self::Start {
+                strands: *strands,
+                hole: *hole,
+                tail_mm: mm(*tail),
+            },
+        }
+    }
+}
+
+fn rim_name(rim: Rim) -> &'static str {
+    match rim {
+        Rim::Bottom => "bottom",
+        Rim::Top => "top",
+    }
+}
+
+fn mm(length: Millimetres) -> f64 {
+    rounded(length.get(), 3)
+}

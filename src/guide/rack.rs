@@ -1,0 +1,70 @@
+//! Tubes and cords that the tyer keeps by name.
+
+use std::collections::BTreeMap;
+
+use crate::bench::{Cord, STANDARD_CORDS, Tube};
+
+/// What is kept, in the order of the names.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Rack {
+    /// Tubes with their rows, wall and pins.
+    pub tubes: BTreeMap<String, Tube>,
+    /// Cords.
+    pub cords: BTreeMap<String, Cord>,
+}
+
+/// Why something cannot be kept under a name.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum NameError {
+    /// It does not begin with a letter, is longer than [`Rack::LONGEST_NAME`], or holds
+    /// something that cannot be typed.
+    Unusable {
+        /// The name as given, trimmed.
+        given: String,
+    },
+    /// A cord standard has it already.
+    IsStandard {
+        /// The name as given, trimmed.
+        given: String,
+    },
+}
+
+impl Rack {
+    /// Letters that a name may have.
+    pub const LONGEST_NAME: usize = 40;
+
+    /// Reads the name for a tube. It begins with a letter, so that it is never taken for a
+    /// length.
+    ///
+    /// # Errors
+    /// [`NameError::Unusable`].
+    pub fn tube_name(text: &str) -> Result<String, NameError> {
+        let given = text.trim();
+        let is_usable = given.starts_with(char::is_alphabetic)
+            && given.chars().count() <= Self::LONGEST_NAME
+            && !given.chars().any(char::is_control);
+        if is_usable {
+            Ok(given.to_owned())
+        } else {
+            Err(NameError::Unusable {
+                given: given.to_owned(),
+            })
+        }
+    }
+
+    /// Reads the name for a cord, which is not the designation of a standard either.
+    ///
+    /// # Errors
+    /// A [`NameError`].
+    pub fn cord_name(text: &str) -> Result<String, NameError> {
+        let name = Self::tube_name(text)?;
+        let is_standard = STANDARD_CORDS
+            .iter()
+            .any(|standard| standard.designation.eq_ignore_ascii_case(&name));
+        if is_standard {
+            Err(NameError::IsStandard { given: name })
+        } else {
+            Ok(name)
+        }
+    }
+}

@@ -1,0 +1,355 @@
+//! Before the first leg: what goes into the bag, and how the tube is rigged.
+
+use super::{Caution, Phase, Place, Plan, What};
+use crate::bench;
+use crate::bench::{
+    BenchError, Cord, HexKey, Item, Layout, Millimetres, PassCord, Rig, RingPins, Thread, kit,
+};
+use crate::knot::{Hand, Rim};
+
+/// One thing to put into the bag.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Kit {
+    /// Which item, 1 … `items`.
+    pub number: u16,
+    /// How many there are.
+    pub items: u16,
+    /// The thing.
+    pub item: Item,
+}
+
+/// One step of rigging.
+#[derive(Clone, Debug, PartialEq)]
+pub struct RigStep {
+    /// Which step, 1 … `tasks`.
+    pub number: u16,
+    /// How many there are.
+    pub tasks: u16,
+    /// Which way the tyer works, and so pins and holes are numbered.
+    pub hand: Hand,
+    /// What is to be done.
+    pub task: Task,
+}
+
+/// What is to be done to the tube.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Task {
+    /// Know this before going on.
+    Heed(bench::Caution),
+    /// Find the row of holes in both rings.
+    Row {
+        /// Which row, 1 … `rows`, counted from the bottom.
+        row: usize,
+        /// Rows of each ring.
+        rows: usize,
+        /// Holes in that row.
+        holes: u16,
+    },
+    /// Set the pins of a ring.
+    Pins {
+        /// Which ring.
+        rim: Rim,
+        /// The hole for each pin, pin 1 first.
+        holes: Vec<u16>,
+        /// From a pin to the next: every so many holes.
+        step: u16,
+        /// Whether these pins stand half way between those of the other ring.
+        staggered: bool,
+        /// Length of the pins.
+        length: Millimetres,
+        /// Their thread, when known.
+        thread: Option<Thread>,
+        /// The key, when known.
+        key: Option<HexKey>,
+    },
+    /// Set the top ring where it belongs, before it is pinned.
+    Space {
+        /// From the bottom row to the top row.
+        spacing: Millimetres,
+        /// Whether it is turned half a hole on.
+        turn_half_hole: bool,
+    },
+    /// Set pins at the marks of a strip, round a tube without rings.
+    Strip {
+        /// Which rim.
+        rim: Rim,
+        /// Length of the strip.
+        length: Millimetres,
+        /// From a mark to the next.
+        pitch: Millimetres,
+        /// Pins on it.
+        pins: u16,
+        /// From the bottom marks to the top marks.
+        spacing: Millimetres,
+        /// How far on from bottom pin 1 top pin 1 stands; none when straight above.
+        shift: Option<Millimetres>,
+    },
+    /// Number the pins.
+    Number {
+        /// Pins on each ring.
+        pins: u16,
+        /// Tape for both rings.
+        tape: Millimetres,
+    },
+    /// Cut the cord.
+    Cut {
+        /// What the tyer calls it.
+        cord: Option<String>,
+        /// Pieces.
+        pieces: u16,
+        /// Length of each.
+        length: Millimetres,
+    },
+    /// Where the first strand begins.
+    Start {
+        /// Strands of the knot.
+        strands: u16,
+        /// The hole that bottom pin 1 stands in.
+        hole: Option<u16>,
+        /// Tail to leave.
+        tail: Millimetres,
+    },
+}
+
+impl Kit {
+    /// What can hurt.
+    pub(super) const fn caution(&self) -> Option<Caution> {
+        match self.item {
+            Item::Picks { .. } => Some(Caution::Blades),
+            _ => None,
+        }
+    }
+}
+
+impl RigStep {
+    /// What can hurt.
+    pub(super) const fn caution(&self) -> Option<Caution> {
+        match self.task {
+            Task::Pins { .. } | Task::Strip { .. } => Some(Caution::Pins),
+            Task::Cut { .. } => Some(Caution::Blades),
+            _ => None,
+        }
+    }
+
+    /// Whether it is about the pins of the top ring, which come second.
+    pub(super) const fn is_top(&self) -> bool {
+        matches!(
+            self.task,
+            Task::Pins { rim: Rim::Top, .. } | Task::Strip { rim: Rim::Top, .. }
+        )
+    }
+}
+
+/// Everything there is to do before the first leg.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Rigging {
+    items: Vec<Item>,
+    tasks: Vec<Task>,
+    hand: Hand,
+}
+
+impl Rigging {
+    /// The rigging of a plan on the tube that is rigged for it; none when the plan names no
+    /// tube and cord.
+    pub fn of(plan: &Plan, rig: &Rig) -> Option<Self> {
+        let items = bag(plan, rig)?.ok()?;
+        Some(Self {
+            tasks: tasks(plan, rig, &items),
+            items,
+            hand: plan.hand,
+        })
+    }
+
+    /// All the cord there is to cut.
+    pub fn to_cut(&self) -> f64 {
+        let cords = self.tasks.iter().map(|task| match task {
+            Task::Cut { pieces, length, .. } => f64::from(*pieces) * length.get(),
+            _ => 0.0,
+        });
+        cords.sum()
+    }
+
+    /// The first place of all.
+    pub const fn first(&self) -> Place {
+        Place::item(Phase::Kit, 1)
+    }
+
+    /// The last place before the first leg.
+    pub fn last(&self) -> Place {
+        Place::item(Phase::Rig, count(&self.tasks))
+    }
+
+    /// The place itself, or the nearest there is.
+    pub fn settle(&self, place: Place) -> Place {
+        let most = match place.phase {
+            Phase::Kit => count(&self.items),
+            _ => count(&self.tasks),
+        };
+        Place::item(place.phase, place.leg.clamp(1, most))
+    }
+
+    /// The next place; none after the last.
+    pub fn next(&self, place: Place) -> Option<Place> {
+        match place.phase {
+            Phase::Kit if place.leg < count(&self.items) => {
+                Some(Place::item(Phase::Kit, place.leg + 1))
+            }
+            Phase::Kit => Some(Place::item(Phase::Rig, 1)),
+            _ => (place.leg < count(&self.tasks)).then(|| Place::item(Phase::Rig, place.leg + 1)),
+        }
+    }
+
+    /// The place before; none before the first.
+    pub fn back(&self, place: Place) -> Option<Place> {
+        match (place.phase, place.leg) {
+            (Phase::Kit, number) => (number > 1).then(|| Place::item(Phase::Kit, number - 1)),
+            (_, 1) => Some(Place::item(Phase::Kit, count(&self.items))),
+            (phase, number) => Some(Place::item(phase, number.saturating_sub(1))),
+        }
+    }
+
+    /// What the step at a place asks for.
+    pub fn what(&self, place: Place) -> Option<What> {
+        let index = usize::from(place.leg).checked_sub(1)?;
+        Some(match place.phase {
+            Phase::Kit => What::Kit(Kit {
+                number: place.leg,
+                items: count(&self.items),
+                item: self.items.get(index)?.clone(),
+            }),
+            _ => What::Rig(RigStep {
+                number: place.leg,
+                tasks: count(&self.tasks),
+                hand: self.hand,
+                task: self.tasks.get(index)?.clone(),
+            }),
+        })
+    }
+
+    /// Items of the kit and steps of rigging.
+    pub fn counts(&self) -> (u16, u16) {
+        (count(&self.items), count(&self.tasks))
+    }
+}
+
+fn count<T>(things: &[T]) -> u16 {
+    u16::try_from(things.len()).unwrap_or(u16::MAX)
+}
+
+/// What goes into the bag: each cord by the name that the plan gives it.
+fn bag(plan: &Plan, rig: &Rig) -> Option<Result<Vec<Item>, BenchError>> {
+    let setup = plan.setup.as_ref()?;
+    let named = |cord: &Option<String>| match cord {
+        Some(name) => setup.cord.clone().named(name),
+        None => setup.cord.clone(),
+    };
+    let runs = plan.runs();
+    if rig.counts.strands() == 1 {
+        let cords: Vec<PassCord> = runs
+            .iter()
+            .map(|run| PassCord {
+                cord: named(&run.cord),
+                passes: run.last - run.first + 1,
+            })
+            .collect();
+        return Some(kit(rig, &setup.tube, &cords));
+    }
+    let alike = setup.kit(rig);
+    if plan.cords().is_empty() {
+        return Some(alike);
+    }
+    // A piece of its own for each strand.
+    let strands: Vec<Cord> = runs.iter().map(|run| named(&run.cord)).collect();
+    Some(alike.map(|items| {
+        let apart = |item: Item| match item {
+            Item::Cord { length, .. } => strands
+                .iter()
+                .map(|cord| Item::Cord {
+                    grams: cord.grams(length),
+                    cord: cord.clone(),
+                    pieces: 1,
+                    length,
+                })
+                .collect(),
+            other => vec![other],
+        };
+        items.into_iter().flat_map(apart).collect()
+    }))
+}
+
+/// In the order of the hands: a pin that is set locks its ring, so the top ring is put where it
+/// belongs before it gets one.
+fn tasks(plan: &Plan, rig: &Rig, items: &[Item]) -> Vec<Task> {
+    let tube = plan.setup.as_ref().map(|setup| &setup.tube);
+    let rows = tube.and_then(|tube| tube.rows()).unwrap_or_default().len();
+    let thread = tube.and_then(|tube| tube.thread);
+    let mut tasks: Vec<Task> = rig.cautions.iter().copied().map(Task::Heed).collect();
+    let spacing = rig.laid.ring_spacing;
+    match &rig.layout {
+        Layout::Rings {
+            bottom,
+            top,
+            turn_half_hole,
+        } => {
+            let pins = |rim, ring: &RingPins| Task::Pins {
+                rim,
+                holes: ring.holes.clone(),
+                step: ring.holes_in_row / rig.counts.bights(),
+                staggered: rig.staggered,
+                length: rig.pin_length,
+                thread,
+                key: rig.hex_key,
+            };
+            tasks.extend([
+                Task::Row {
+                    row: bottom.row,
+                    rows,
+                    holes: bottom.holes_in_row,
+                },
+                pins(Rim::Bottom, bottom),
+                Task::Space {
+                    spacing,
+                    turn_half_hole: *turn_half_hole,
+                },
+                pins(Rim::Top, top),
+            ]);
+        }
+        Layout::Strip(strip) => {
+            let shift = match (strip.bottom.first(), strip.top.first()) {
+                (Some(bottom), Some(top)) if top > bottom => Some(*top),
+                _ => None,
+            };
+            tasks.extend([Rim::Bottom, Rim::Top].map(|rim| Task::Strip {
+                rim,
+                length: strip.length,
+                pitch: strip.pitch,
+                pins: rig.counts.bights(),
+                spacing,
+                shift,
+            }));
+        }
+    }
+    tasks.push(Task::Number {
+        pins: rig.counts.bights(),
+        tape: rig.tape,
+    });
+    tasks.extend(items.iter().filter_map(|item| match item {
+        Item::Cord {
+            cord,
+            pieces,
+            length,
+            ..
+        } => Some(Task::Cut {
+            cord: cord.name.clone(),
+            pieces: *pieces,
+            length: *length,
+        }),
+        _ => None,
+    }));
+    tasks.push(Task::Start {
+        strands: rig.counts.strands(),
+        hole: rig.starts.first().and_then(|start| start.hole),
+        tail: rig.tail,
+    });
+    tasks
+}

@@ -1,0 +1,311 @@
+//! What can be wrong with object, cord and tube, and why nothing fits: one sentence each.
+
+use fluent::fluent_args;
+
+use super::Words;
+use super::args::Selector;
+use super::lengths::{long, long_of, mm};
+use crate::bench::{
+    BenchError, Counted, LengthError, Millimetres, Misfit, RigError, STANDARD_CORDS, ShapeError,
+    Thread, TubeTooFull,
+};
+use crate::guide::{AskError, Asking, NameError, Rack};
+
+/// How many numbers of bights are told; there are more on a row of many holes.
+const MOST_TOLD: usize = 24;
+
+impl Words {
+    /// The sentence for something said about object, cord or tube that cannot be used.
+    pub fn ask_error(&self, error: &AskError) -> String {
+        let asking = |asking: Asking| fluent_args! { "asking" => asking.selector() };
+        match error {
+            AskError::Length { asking, error } => self.length_error(*asking, error),
+            AskError::Bench(error) => self.bench_error(error),
+            AskError::Missing(missing) => self.text("ask-missing", &asking(*missing)),
+            AskError::ObjectTwice => self.text("ask-object-twice", &fluent_args! {}),
+            AskError::CordUnknown { given, kept } => {
+                let standards: Vec<&str> = STANDARD_CORDS
+                    .iter()
+                    .filter(|standard| standard.typical_diameter.is_some())
+                    .map(|standard| standard.designation)
+                    .collect();
+                let args = fluent_args! {
+                    "given" => given.as_str(), "standards" => standards.join(", "),
+                    "kept" => names(kept),
+                };
+                self.text("ask-cord-unknown", &args)
+            }
+            AskError::CordUnmeasured { designation } => self.text(
+                "ask-cord-unmeasured",
+                &fluent_args! { "designation" => *designation },
+            ),
+            AskError::TubeUnknown { given, kept } => {
+                let args = fluent_args! { "given" => given.as_str(), "kept" => names(kept) };
+                self.text("ask-tube-unknown", &args)
+            }
+            AskError::WithoutTube(said) => self.text("ask-without-tube", &asking(*said)),
+            AskError::HolesTooClose {
+                holes,
+                between,
+                pin,
+            } => {
+                let args = fluent_args! {
+                    "holes" => *holes, "between" => mm(*between), "pin" => mm(*pin),
+                };
+                self.text("ask-holes-close", &args)
+            }
+            AskError::WallTooThick { wall, tube } => self.text(
+                "ask-wall-thick",
+                &fluent_args! { "wall" => mm(*wall), "tube" => mm(*tube) },
+            ),
+        }
+    }
+
+    fn length_error(&self, asking: Asking, error: &LengthError) -> String {
+        let (id, given) = match error {
+            LengthError::Unreadable { given } => ("ask-length-unreadable", given),
+            LengthError::UnknownUnit { given, .. } => ("ask-length-unit", given),
+            LengthError::ThousandsOrDecimals { given } => ("ask-length-comma", given),
+            LengthError::NotPositive { given } => ("ask-length-nought", given),
+            LengthError::OutOfRange { given } => ("ask-length-range", given),
+        };
+        let mut args = fluent_args! {
+            "asking" => asking.selector(), "given" => given.as_str(),
+            "example" => example(asking),
+        };
+        if let LengthError::UnknownUnit { unit, .. } = error {
+            args.set("unit", unit.as_str());
+        }
+        self.text(id, &args)
+    }
+
+    fn bench_error(&self, error: &BenchError) -> String {
+        match error {
+            BenchError::RowsUnreadable { given } => self.text(
+                "ask-rows-unreadable",
+                &fluent_args! { "given" => given.as_str() },
+            ),
+            BenchError::OutOfRange {
+                counted,
+                given,
+                least,
+                most,
+            } => {
+                let counted = match counted {
+                    Counted::Rows => "rows",
+                    Counted::Holes => "holes",
+                };
+                let args = fluent_args! {
+                    "counted" => counted, "given" => *given, "least" => *least, "most" => *most,
+                };
+                self.text("ask-count-range", &args)
+            }
+            BenchError::UnknownThread { given } => {
+                let known: Vec<&str> = Thread::all().iter().map(|thread| thread.name()).collect();
+                let args = fluent_args! { "given" => given.as_str(), "known" => known.join(", ") };
+                self.text("ask-thread-unknown", &args)
+            }
+            // Nothing that a tyer types comes to these.
+            BenchError::Correction { .. }
+            | BenchError::Pace { .. }
+            | BenchError::PassesShared { .. } => {
+                self.plainly("app-fault", &[("reason", &error.to_string())])
+            }
+        }
+    }
+
+    /// The sentence for a name that nothing can be kept by.
+    pub fn name_error(&self, error: &NameError) -> String {
+        let (id, given) = match error {
+            NameError::Unusable { given } => ("name-unusable", given),
+            NameError::IsStandard { given } => ("name-standard", given),
+        };
+        let args = fluent_args! { "given" => given.as_str(), "most" => Rack::LONGEST_NAME };
+        self.text(id, &args)
+    }
+
+    /// The sentence for a tube that cannot be rigged for a knot.
+    pub fn rig_error(&self, error: &RigError) -> String {
+        match error {
+            RigError::NoRowDivides {
+                bights,
+                rows,
+                can_take,
+            } => {
+                let args = fluent_args! {
+                    "bights" => *bights, "rows" => numbers(rows), "can_take" => numbers(can_take),
+                };
+                self.text("rig-no-row", &args)
+            }
+            RigError::CordThickerThanTube { cord, tube } => self.text(
+                "rig-cord-thick",
+                &fluent_args! { "cord" => mm(*cord), "tube" => mm(*tube) },
+            ),
+            RigError::TubeTooFull(TubeTooFull {
+                bights,
+                passes,
+                most_bights,
+                most_passes,
+                tube_at_least,
+            }) => {
+                let args = fluent_args! {
+                    "bights" => *bights, "passes" => *passes, "tube" => up(*tube_at_least),
+                    "most_bights" => most_bights.unwrap_or(0),
+                    "most_passes" => most_passes.unwrap_or(0),
+                };
+                self.text("rig-tube-full", &args)
+            }
+            RigError::Shape(error) => self.shape_error(error),
+        }
+    }
+
+    fn shape_error(&self, error: &ShapeError) -> String {
+        match error {
+            ShapeError::CordThickerThanObject { cord, object } => self.text(
+                "shape-cord-thick",
+                &fluent_args! { "cord" => mm(*cord), "object" => mm(*object) },
+            ),
+            ShapeError::TooFull {
+                bights,
+                passes,
+                most_bights,
+                most_passes,
+                cord,
+                cord_below,
+            } => {
+                let args = fluent_args! {
+                    "bights" => *bights, "passes" => *passes, "cord" => mm(*cord),
+                    "most_bights" => most_bights.unwrap_or(0),
+                    "most_passes" => most_passes.unwrap_or(0),
+                    "cord_below" => cord_below.map_or(0.0, down),
+                };
+                self.text("shape-too-full", &args)
+            }
+            ShapeError::NarrowerThanFaired { given, least } => self.text(
+                "shape-narrower",
+                &fluent_args! { "given" => mm(*given), "least" => up(*least) },
+            ),
+        }
+    }
+
+    /// The sentence for a knot that takes more cord, in millimetres, than there is.
+    pub fn cord_short(&self, needed: f64, at_hand: Millimetres) -> String {
+        let args = fluent_args! { "needed" => long_of(needed), "at_hand" => long_down(at_hand) };
+        self.text("rig-cord-short", &args)
+    }
+
+    /// Why nothing fits and what would, in one sentence.
+    pub fn misfits(&self, misfits: &[Misfit]) -> String {
+        let other = |cord: &Option<Millimetres>| cord.map_or(0.0, mm);
+        match misfits.first() {
+            None => self.text("fit-nothing", &fluent_args! {}),
+            Some(Misfit::CordThickerThanObject { cord, object }) => self.text(
+                "fit-cord-thick",
+                &fluent_args! { "cord" => mm(*cord), "object" => mm(*object) },
+            ),
+            Some(Misfit::CoverTooShort {
+                wanted,
+                narrowest,
+                thinner_cord,
+            }) => {
+                let args = fluent_args! {
+                    "wanted" => mm(*wanted), "narrowest" => mm(*narrowest),
+                    "cord" => other(thinner_cord),
+                };
+                self.text("fit-cover-short", &args)
+            }
+            Some(Misfit::CoverTooLong {
+                wanted,
+                thicker_cord,
+            }) => {
+                let args = fluent_args! { "wanted" => mm(*wanted), "cord" => other(thicker_cord) };
+                self.text("fit-cover-long", &args)
+            }
+            Some(Misfit::NoRowDivides {
+                would_fit,
+                can_take,
+            }) => {
+                let args = fluent_args! {
+                    "would_fit" => numbers(would_fit), "can_take" => numbers(can_take),
+                };
+                self.text("fit-no-row", &args)
+            }
+            Some(Misfit::TubeTooThin { tube, would_do }) => self.text(
+                "fit-tube-thin",
+                &fluent_args! { "tube" => mm(*tube), "would_do" => up(*would_do) },
+            ),
+            Some(Misfit::NotEnoughCord { at_hand, least }) => {
+                let args =
+                    fluent_args! { "least" => long(*least), "at_hand" => long_down(*at_hand) };
+                self.text("fit-have-short", &args)
+            }
+        }
+    }
+}
+
+/// Rounded up to a tenth: what is named as enough must be.
+fn up(length: Millimetres) -> f64 {
+    (length.get() * 10.0 - 1e-6).ceil() / 10.0
+}
+
+/// Rounded down to a tenth, or to a hundredth below one: what is named as a bound from above
+/// must be one.
+fn down(length: Millimetres) -> f64 {
+    let scale = if length.get() < 1.0 { 100.0 } else { 10.0 };
+    (length.get() * scale).floor() / scale
+}
+
+/// Metres with two decimals, rounded down.
+fn long_down(length: Millimetres) -> String {
+    format!("{:.2}", (length.get() / 10.0 + 1e-6).floor() / 100.0)
+}
+
+fn numbers(numbers: &[u16]) -> String {
+    let mut told: Vec<String> = numbers
+        .iter()
+        .take(MOST_TOLD)
+        .map(ToString::to_string)
+        .collect();
+    if numbers.len() > MOST_TOLD {
+        told.push("…".to_owned());
+    }
+    told.join(", ")
+}
+
+fn names(names: &[String]) -> String {
+    if names.is_empty() {
+        "none".to_owned()
+    } else {
+        names.join(", ")
+    }
+}
+
+fn example(asking: Asking) -> &'static str {
+    match asking {
+        Asking::Object | Asking::Cover => "30mm",
+        Asking::Girth => "94mm",
+        Asking::Cord => "4mm",
+        Asking::Tube => "40mm",
+        Asking::Pin => "1/2in",
+        Asking::Wall => "3mm",
+        Asking::Have => "2m",
+        Asking::Rows | Asking::Thread => "12",
+    }
+}
+
+impl Selector for Asking {
+    fn selector(self) -> &'static str {
+        match self {
+            Self::Object => "object",
+            Self::Girth => "girth",
+            Self::Cover => "cover",
+            Self::Cord => "cord",
+            Self::Tube => "tube",
+            Self::Rows => "rows",
+            Self::Pin => "pin",
+            Self::Thread => "thread",
+            Self::Wall => "wall",
+            Self::Have => "have",
+        }
+    }
+}

@@ -1,0 +1,268 @@
+//! The bag and the rigging, spoken and shown.
+
+use fluent::{FluentArgs, FluentValue, fluent_args};
+
+use super::Words;
+use super::args::Selector;
+use super::lengths::{centimetres, centimetres_up, inches, long, mm};
+use super::showing::Shown;
+use crate::bench::{Caution, HexKey, Item, Millimetres, System, Thread};
+use crate::guide::{Kit, Phase, Place, RigStep, Rigging, Script, Task};
+
+/// How many holes are told one by one.
+const FEW_HOLES: usize = 6;
+
+/// A message with its arguments: `…-say`, `…-show` and `…-note` are made of the same.
+type Said<'a> = (&'static str, FluentArgs<'a>);
+
+impl Words {
+    pub(super) fn say_kit(&self, kit: &Kit) -> String {
+        let (id, args) = of_kit(kit);
+        self.text(&format!("kit-{id}-say"), &args)
+    }
+
+    pub(super) fn say_rig(&self, step: &RigStep) -> String {
+        let (id, args) = of_task(step);
+        self.text(&format!("rig-{id}-say"), &args)
+    }
+
+    pub(super) fn show_kit(&self, kit: &Kit) -> Shown {
+        let (id, args) = of_kit(kit);
+        Shown {
+            line: self.text(&format!("kit-{id}-show"), &args),
+            notes: self.note(&format!("kit-{id}-note"), &args),
+            ..Shown::default()
+        }
+    }
+
+    pub(super) fn show_rig(&self, step: &RigStep) -> Shown {
+        let (id, args) = of_task(step);
+        let mut notes = self.note(&format!("rig-{id}-note"), &args);
+        if matches!(step.task, Task::Pins { .. }) {
+            notes.push(self.text("rig-pins-note-how", &args));
+        }
+        Shown {
+            line: self.text(&format!("rig-{id}-show"), &args),
+            notes,
+            ..Shown::default()
+        }
+    }
+
+    pub(super) fn kit_phase(&self, kit: &Kit) -> String {
+        self.text("kit-phase-show", &of_kit(kit).1)
+    }
+
+    pub(super) fn rig_phase(&self, step: &RigStep) -> String {
+        self.text("rig-phase-show", &of_task(step).1)
+    }
+
+    /// Where a tie stands before its first leg.
+    pub(super) fn say_where_rigging(&self, script: &Script, place: Place) -> String {
+        let (items, tasks) = script.rigging().map_or((1, 1), Rigging::counts);
+        let (phase, of) = match place.phase {
+            Phase::Kit => ("kit", items),
+            _ => ("rig", tasks),
+        };
+        let args = fluent_args! { "phase" => phase, "number" => place.leg, "of" => of };
+        self.text("rigging-where-say", &args)
+    }
+
+    fn note(&self, id: &str, args: &FluentArgs) -> Vec<String> {
+        let note = self.text(id, args);
+        if note.is_empty() {
+            Vec::new()
+        } else {
+            vec![note]
+        }
+    }
+}
+
+fn of_kit(kit: &Kit) -> Said<'_> {
+    let (id, mut args) = match &kit.item {
+        Item::Tube { diameter } => ("tube", fluent_args! { "diameter" => mm(*diameter) }),
+        Item::Pins {
+            count,
+            length,
+            thread,
+        } => {
+            let is_inch = thread.is_some_and(|thread| thread.system() == System::Inch);
+            let mut args = fluent_args! {
+                "count" => *count, "length" => mm(*length),
+                "inches" => inches(*length).filter(|_| is_inch).unwrap_or("none".to_owned()),
+            };
+            set_thread(&mut args, *thread);
+            ("pins", args)
+        }
+        Item::HexKey(key) => (
+            "key",
+            fluent_args! { "size" => key.size, "system" => key.system.selector() },
+        ),
+        Item::Cord {
+            cord,
+            pieces,
+            length,
+            grams,
+        } => {
+            let mut args = fluent_args! {
+                "pieces" => *pieces, "diameter" => mm(cord.diameter),
+                "name" => cord.name.as_deref().unwrap_or("none"),
+                "grams" => grams.map_or(0.0, f64::ceil),
+            };
+            set_cord(&mut args, *length);
+            ("cord", args)
+        }
+        Item::Tape { length } => (
+            "tape",
+            fluent_args! { "centimetres" => centimetres_up(*length) },
+        ),
+        Item::Strip { length } => ("strip", fluent_args! { "length" => mm(*length) }),
+        Item::Picks { count } => ("picks", fluent_args! { "count" => *count }),
+    };
+    args.set("number", kit.number);
+    args.set("items", kit.items);
+    (id, args)
+}
+
+fn of_task(step: &RigStep) -> Said<'_> {
+    let (id, mut args) = match &step.task {
+        Task::Heed(caution) => of_caution(caution),
+        Task::Row { row, rows, holes } => (
+            "row",
+            fluent_args! { "row" => *row, "rows" => *rows, "holes" => *holes },
+        ),
+        Task::Pins {
+            rim,
+            holes,
+            step,
+            staggered,
+            length,
+            key,
+            ..
+        } => {
+            let mut args = fluent_args! {
+                "rim" => rim.selector(), "count" => holes.len(), "step" => *step,
+                "staggered" => staggered.selector(), "length" => mm(*length),
+                "first" => holes.first().copied().unwrap_or(1),
+            };
+            set_holes(&mut args, holes);
+            set_key(&mut args, *key);
+            ("pins", args)
+        }
+        Task::Space {
+            spacing,
+            turn_half_hole,
+        } => (
+            "space",
+            fluent_args! { "spacing" => mm(*spacing), "half" => turn_half_hole.selector() },
+        ),
+        Task::Strip {
+            rim,
+            length,
+            pitch,
+            pins,
+            spacing,
+            shift,
+        } => (
+            "strip",
+            fluent_args! {
+                "rim" => rim.selector(), "length" => mm(*length), "pitch" => mm(*pitch),
+                "pins" => *pins, "spacing" => mm(*spacing),
+                "shift" => shift.map_or(0.0, mm),
+            },
+        ),
+        Task::Number { pins, tape } => (
+            "number",
+            fluent_args! { "pins" => *pins, "centimetres" => centimetres_up(*tape) },
+        ),
+        Task::Cut {
+            cord,
+            pieces,
+            length,
+        } => {
+            let mut args = fluent_args! {
+                "pieces" => *pieces, "name" => cord.as_deref().unwrap_or("none"),
+            };
+            set_cord(&mut args, *length);
+            ("cut", args)
+        }
+        Task::Start {
+            strands,
+            hole,
+            tail,
+        } => (
+            "start",
+            fluent_args! {
+                "strands" => *strands, "hole" => hole.unwrap_or(0), "tail" => centimetres(*tail),
+            },
+        ),
+    };
+    args.set("number", step.number);
+    args.set("tasks", step.tasks);
+    args.set("hand", step.hand.selector());
+    (id, args)
+}
+
+fn of_caution(caution: &Caution) -> Said<'static> {
+    match caution {
+        Caution::PinsTooShort {
+            given,
+            needed,
+            hold_passes,
+        } => (
+            "short-pins",
+            fluent_args! {
+                "given" => mm(*given), "needed" => mm(*needed), "hold" => *hold_passes,
+            },
+        ),
+        Caution::ObjectThickerThanTube { object, tube } => (
+            "thick-object",
+            fluent_args! { "object" => mm(*object), "tube" => mm(*tube) },
+        ),
+        Caution::CrossingsCrowded {
+            spacing,
+            round_cords,
+        } => (
+            "crowded",
+            fluent_args! { "spacing" => mm(*spacing), "round" => mm(*round_cords) },
+        ),
+    }
+}
+
+fn set_holes(args: &mut FluentArgs, holes: &[u16]) {
+    let few = (2..=FEW_HOLES).contains(&holes.len());
+    let (last, most) = holes
+        .split_last()
+        .map_or((0, &[][..]), |(last, most)| (*last, most));
+    let most: Vec<String> = most.iter().map(ToString::to_string).collect();
+    args.set("few", few.selector());
+    args.set("most", most.join(", "));
+    args.set("last", last);
+}
+
+fn set_thread(args: &mut FluentArgs, thread: Option<Thread>) {
+    let name = thread.map_or("none", Thread::name);
+    args.set("thread", name);
+    args.set("numbered", name.strip_prefix('#').unwrap_or("none"));
+}
+
+fn set_key(args: &mut FluentArgs, key: Option<HexKey>) {
+    args.set("key", key.map_or("none", |key| key.size));
+    let system = key.map_or(System::Metric, |key| key.system);
+    args.set("system", system.selector());
+}
+
+fn set_cord(args: &mut FluentArgs, length: Millimetres) {
+    let up = centimetres_up(length);
+    args.set("metres", FluentValue::from(up / 100));
+    args.set("centimetres", FluentValue::from(up % 100));
+    args.set("long", long(length));
+}
+
+impl Selector for System {
+    fn selector(self) -> &'static str {
+        match self {
+            Self::Inch => "inch",
+            Self::Metric => "metric",
+        }
+    }
+}

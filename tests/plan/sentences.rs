@@ -1,0 +1,213 @@
+//! The one sentence for each thing that can be wrong.
+
+use crate::{RING, refused};
+
+#[test]
+fn each_thing_wrong_with_a_length_has_its_sentence() {
+    let fit = |object: &'static str, cover: &'static str, cord: &'static str| {
+        vec!["fit", "--object", object, "--cover", cover, "--cord", cord]
+    };
+    for (args, sentence) in [
+        (
+            fit("0", "30", "4"),
+            "The diameter of the object must be more than nought and “0” is not: give a length \
+             such as 30mm.",
+        ),
+        (
+            fit("30", "-3cm", "4"),
+            "The length to be covered must be more than nought and “-3cm” is not: give a length \
+             such as 30mm.",
+        ),
+        (
+            fit("30", "30", "4 stone"),
+            "The thickness of the cord has a unit that is not known, “stone” in “4 stone”: use \
+             mm, cm, m, in or ft, such as 4mm.",
+        ),
+        (
+            fit("500m", "30", "4"),
+            "The diameter of the object must be from 0.01 mm to 100 m and “500m” is not: give a \
+             length such as 30mm.",
+        ),
+        (
+            fit("thick", "30", "4"),
+            "The diameter of the object cannot be “thick”: give a number with mm, cm, m, in or \
+             ft, such as 30mm.",
+        ),
+        (
+            fit("1,250", "30", "4"),
+            "The diameter of the object may be read two ways, “1,250”: write it with a point or \
+             without the comma.",
+        ),
+        (
+            fit("30", "30", "40"),
+            "Nothing fits: a cord of 40 mm is thicker than the object of 30 mm; use a thinner \
+             cord.",
+        ),
+        (
+            fit("30", "30", "II"),
+            "Cord II has no published thickness: measure yours and give that, such as 4mm.",
+        ),
+        (
+            fit("30", "30", "bootlace"),
+            "“bootlace” is not a cord: give its thickness, such as 4mm, or a standard cord (I, \
+             IA, III). Cords that you keep by name can be given too; none is kept yet.",
+        ),
+        (
+            vec!["fit", "--cover", "30", "--cord", "4"],
+            "The object is missing: say how thick it is, such as --object 30mm, or measure round \
+             it, such as --girth 94mm.",
+        ),
+        (
+            vec!["fit", "--object", "30", "--cord", "4"],
+            "The length to be covered is missing: add it, such as --cover 30mm.",
+        ),
+        (
+            vec!["fit", "--object", "30", "--cover", "30"],
+            "The cord is missing: add its thickness, such as --cord 4mm.",
+        ),
+        (
+            [fit("30", "30", "4"), vec!["--girth", "94"]].concat(),
+            "The object is given by diameter and by girth: give one of the two.",
+        ),
+        (
+            [fit("30", "30", "4"), vec!["--most", "0"]].concat(),
+            "--most takes a number of knots from 1 to 9999, and “0” is not one: try --most 20.",
+        ),
+        (
+            [fit("30", "30", "4"), vec!["--rows", "12"]].concat(),
+            "Rows belong to a tube and none is given: add its diameter, such as 40mm.",
+        ),
+    ] {
+        assert_eq!(refused(&args), sentence, "{args:?}");
+    }
+}
+
+#[test]
+fn each_thing_wrong_with_a_tube_has_its_sentence() {
+    let tube = |more: &[&'static str]| [&RING[..], &["--cord", "4"], more].concat();
+    for (args, sentence) in [
+        (
+            tube(&["--rows", "12,sixteen"]),
+            "Rows are whole numbers of holes and “12,sixteen” is something else: give one for \
+             each row of a ring, such as 12,16.",
+        ),
+        (
+            tube(&["--rows", "1"]),
+            "A row has 2 to 1998 holes and 1 is not such a number: give the holes of each row, \
+             such as 12,16.",
+        ),
+        (
+            tube(&["--rows", "16,10"]),
+            "No row of this tube (16, 10 holes) can be shared evenly among 6 bights: it takes 2, \
+             4, 5, 8, 10, 16 bights.",
+        ),
+        (
+            tube(&["--rows", "120"]),
+            "A row of 120 holes on this tube puts them 1 mm apart, and a pin needs 1.6 mm: give \
+             fewer holes or a thicker tube.",
+        ),
+        (
+            tube(&["--wall", "21"]),
+            "A wall of 21 mm does not fit into a tube of 40 mm: give the thickness of the wall \
+             alone.",
+        ),
+    ] {
+        assert_eq!(refused(&args), sentence, "{args:?}");
+    }
+    let unknown = refused(&tube(&["--thread", "M7"]));
+    assert!(
+        unknown.starts_with("The thread “M7” is not known: it may be #2, #3"),
+        "{unknown}"
+    );
+    assert!(unknown.ends_with("M12; try #8 or M4."), "{unknown}");
+}
+
+#[test]
+fn each_tube_and_cord_that_do_not_take_the_knot_have_their_sentence() {
+    let tube = |more: &[&'static str]| [&RING[..], &["--cord", "4"], more].concat();
+    for (args, sentence) in [
+        (
+            tube(&["--have", "1m"]),
+            "This knot takes 2.14 m of cord and there are 1.00 m: take more cord, fewer leads or \
+             fewer passes.",
+        ),
+        (
+            tube(&["--object", "3"]),
+            "A cord of 4 mm is thicker than the object of 3 mm: use a cord of 3 mm at the most.",
+        ),
+        (
+            tube(&["--object", "30", "--cover", "10"]),
+            "This knot is 29.9 mm wide at the least and cannot cover just 10 mm: use fewer \
+             leads, or cover more.",
+        ),
+        (
+            vec!["rig", "--leads", "5", "--bights", "6"],
+            "No tube and cord are given: add them, such as --tube 40mm --rows 12 --cord 4mm.",
+        ),
+        (
+            [&RING[..], &[]].concat(),
+            "The cord is missing: add its thickness, such as --cord 4mm.",
+        ),
+        (
+            vec![
+                "rig", "--leads", "5", "--bights", "6", "--tube", "oak", "--cord", "4",
+            ],
+            "“oak” is not a tube: give its diameter, such as 40mm. Tubes that you keep by name \
+             can be given too; none is kept yet.",
+        ),
+        (
+            vec![
+                "rig", "--leads", "5", "--bights", "40", "--tube", "20", "--cord", "4",
+            ],
+            "40 bights in 1 pass leave no room on this tube: use a tube of 55.8 mm or more, or \
+             at most 17 bights.",
+        ),
+        (
+            tube(&["--keep-tube", "2nd"]),
+            "“2nd” is not a name to keep something by: use up to 40 letters, beginning with a \
+             letter, such as oak.",
+        ),
+        (
+            tube(&["--keep-cord", "iii"]),
+            "“iii” is the name of a standard cord: choose another name.",
+        ),
+        (
+            tube(&["--pin", ""]),
+            "The option --pin needs a value after it: “marlinspeak --help” shows which.",
+        ),
+    ] {
+        assert_eq!(refused(&args), sentence, "{args:?}");
+    }
+}
+
+#[test]
+fn nothing_fits_says_why_and_what_would() {
+    for (args, parts) in [
+        (
+            &["--object", "30", "--cover", "3", "--cord", "4"][..],
+            ["the narrowest knot is", "cover more, or use a cord of"],
+        ),
+        (
+            &["--object", "30", "--cover", "2m", "--cord", "1"],
+            ["too much of the object bare", "or use a cord of"],
+        ),
+        (
+            &[
+                "--object", "30", "--cover", "30", "--cord", "4", "--tube", "40", "--rows", "31",
+            ],
+            ["the rows of the tube take 31", "Nothing fits this tube"],
+        ),
+        (
+            &[
+                "--object", "30", "--cover", "30", "--cord", "4", "--have", "50cm",
+            ],
+            ["Nothing fits the cord at hand", "there are 0.50 m"],
+        ),
+    ] {
+        let sentence = refused(&[&["fit"], args].concat());
+        assert!(
+            parts.iter().all(|part| sentence.contains(part)),
+            "{sentence}"
+        );
+    }
+}

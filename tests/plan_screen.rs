@@ -1,0 +1,312 @@
+//! The plan screen and the rig steps, worked by presses.
+
+#[path = "support/hands.rs"]
+mod hands;
+
+use std::path::Path;
+
+use hands::Hands;
+use iced::keyboard::Key;
+use iced::keyboard::key::Named;
+use marlinspeak::app::{Message, PlanField};
+use marlinspeak::bench::{Cord, Counts, Millimetres, Object, Tube, Wish, fit};
+use marlinspeak::guide::Phase;
+use marlinspeak::shelf::RackFile;
+use tempfile::TempDir;
+
+const TAB: Named = Named::Tab;
+const SPACE: Named = Named::Space;
+const DOWN: Named = Named::ArrowDown;
+const UP: Named = Named::ArrowUp;
+
+fn mm(millimetres: f64) -> Millimetres {
+    Millimetres::new(millimetres).unwrap()
+}
+
+fn press(hands: &mut Hands, key: Named) {
+    hands.press(Key::Named(key));
+}
+
+fn type_in(hands: &mut Hands, field: PlanField, text: &str) {
+    // As a hand does: one letter after the other.
+    for end in 1..=text.len() {
+        hands.tell(Message::planned(field, &text[..end]));
+    }
+}
+
+/// The plan screen, by the key from the start screen.
+fn open(folder: &Path) -> Hands {
+    let mut hands = Hands::open(folder, None);
+    hands.press(Key::Character("p".into()));
+    hands
+}
+
+/// A tiller in the loft: 30 mm thick, 30 mm of it to be covered with 4 mm cord.
+fn tiller(hands: &mut Hands) {
+    type_in(hands, PlanField::Object, "30");
+    type_in(hands, PlanField::Cover, "3cm");
+    type_in(hands, PlanField::Cord, "III");
+}
+
+/// The counts that `fit` names for the tiller, best first.
+fn answers(tube: Option<&Tube>) -> Vec<Counts> {
+    let wish = Wish {
+        tube,
+        ..Wish::new(Object::new(mm(30.0), mm(30.0)), mm(4.0))
+    };
+    fit(&wish).iter().map(|answer| answer.counts).collect()
+}
+
+fn named(counts: Counts) -> String {
+    let passes = ["single", "doubled", "tripled", "4 passes"];
+    let (leads, bights) = (counts.leads(), counts.bights());
+    let passes = passes[usize::from(counts.passes()) - 1];
+    format!("{leads} lead {bights} bight, {passes}")
+}
+
+#[test]
+fn the_screen_says_itself_and_asks_for_what_it_needs() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = open(folder.path());
+    assert_eq!(
+        hands.last_said(),
+        "Plan. Type how thick the object is, how much of it to cover, and the cord. Tab moves \
+         on, the arrows up and down choose a knot, Enter takes it."
+    );
+    assert!(hands.sees("How thick is the object? Measure across it, or round it with a tape."));
+    type_in(&mut hands, PlanField::Object, "30");
+    assert!(hands.sees("How much of it is to be covered?"));
+    press(&mut hands, TAB);
+    assert_eq!(hands.last_said(), "Length to cover.");
+    press(&mut hands, DOWN);
+    assert_eq!(hands.last_said(), "How much of it is to be covered?");
+}
+
+#[test]
+fn knots_are_found_while_typing() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = open(folder.path());
+    tiller(&mut hands);
+    let best = answers(None);
+    assert!(hands.sees(&named(best[0])) && hands.sees(&named(best[1])));
+    // Another tube, other knots; only those it takes.
+    type_in(&mut hands, PlanField::Tube, "40");
+    type_in(&mut hands, PlanField::Rows, "12");
+    let tube = Tube::ringed(mm(40.0), &[12]).unwrap();
+    let best = answers(Some(&tube));
+    assert!(hands.sees(&named(best[0])) && hands.sees(&named(best[1])));
+    assert!(best.iter().all(|counts| 12 % counts.bights() == 0));
+}
+
+#[test]
+fn the_arrows_choose_and_say_the_knot() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = open(folder.path());
+    tiller(&mut hands);
+    let best = answers(None);
+    press(&mut hands, DOWN);
+    let said = hands.last_said();
+    let of = format!("Knot 2 of {}: {} lead, ", best.len(), best[1].leads());
+    assert!(said.starts_with(&of), "{said}");
+    press(&mut hands, UP);
+    press(&mut hands, UP);
+    assert!(hands.last_said().starts_with("Knot 1 of "));
+    for _ in 0..best.len() + 5 {
+        press(&mut hands, DOWN);
+    }
+    let of = format!("Knot {} of {}: ", best.len(), best.len());
+    assert!(hands.last_said().starts_with(&of));
+    // The chosen one is in sight however far down it is.
+    assert!(hands.sees(&named(best[best.len() - 1])));
+}
+
+#[test]
+fn what_is_wrong_stands_beside_its_field_and_is_said() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = open(folder.path());
+    tiller(&mut hands);
+    for (field, text, sentence) in [
+        (
+            PlanField::Cord,
+            "II",
+            "Cord II has no published thickness: measure yours and give that, such as 4mm.",
+        ),
+        (
+            PlanField::Cover,
+            "0",
+            "The length to be covered must be more than nought and “0” is not: give a length \
+             such as 30mm.",
+        ),
+        (
+            PlanField::Rows,
+            "12",
+            "Rows belong to a tube and none is given: add its diameter, such as 40mm.",
+        ),
+    ] {
+        let mut hands = open(folder.path());
+        tiller(&mut hands);
+        type_in(&mut hands, field, text);
+        assert!(hands.sees(sentence), "{sentence}");
+        assert!(
+            !hands.said().contains(&sentence.to_owned()),
+            "said while typing"
+        );
+        press(&mut hands, TAB);
+        assert!(hands.last_said().starts_with(sentence));
+        press(&mut hands, Named::Enter);
+        assert_eq!(hands.last_said(), sentence);
+    }
+    type_in(&mut hands, PlanField::Cover, "3mm");
+    assert!(!hands.sees(&named(answers(None)[0])));
+    press(&mut hands, Named::Enter);
+    assert!(
+        hands
+            .last_said()
+            .starts_with("Nothing fits: with this cord the narrowest knot is")
+    );
+}
+
+#[test]
+fn enter_takes_the_knot_and_leads_through_the_rig_first() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = open(folder.path());
+    tiller(&mut hands);
+    type_in(&mut hands, PlanField::Tube, "40");
+    type_in(&mut hands, PlanField::Rows, "12,16");
+    type_in(&mut hands, PlanField::Thread, "#8");
+    press(&mut hands, DOWN);
+    press(&mut hands, Named::Enter);
+    assert!(
+        hands
+            .last_said()
+            .starts_with("For the bag, item 1 of 6: the tube, 40 millimetres")
+    );
+    assert!(hands.sees("Kit, item 1 of 6"));
+    for _ in 0..6 {
+        press(&mut hands, SPACE);
+    }
+    assert!(hands.sees("Rig, step 1 of 7"));
+    press(&mut hands, SPACE);
+    let tube = Tube::ringed(mm(40.0), &[12, 16]).unwrap();
+    let counts = answers(Some(&tube))[1];
+    let tie = hands.shelf().list().unwrap().ties.remove(0);
+    let plan = tie.plan();
+    assert_eq!(Counts::from(plan.laying()), counts);
+    let setup = plan.setup.unwrap();
+    assert_eq!(setup.tube.rows(), Some(&[12, 16][..]));
+    assert_eq!(setup.finish.unwrap().around, mm(30.0));
+    for _ in 0..6 {
+        press(&mut hands, SPACE);
+    }
+    assert!(hands.last_said().contains("Leave a tail of 15 centimetres"));
+    press(&mut hands, Named::PageUp);
+    assert!(hands.sees("Rig, step 7 of 7"));
+}
+
+#[test]
+fn the_place_in_the_rig_and_the_setup_survive_a_restart() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = open(folder.path());
+    tiller(&mut hands);
+    type_in(&mut hands, PlanField::Tube, "40");
+    type_in(&mut hands, PlanField::Rows, "12");
+    press(&mut hands, Named::Enter);
+    for _ in 0..7 {
+        press(&mut hands, SPACE);
+    }
+    let step = hands.last_said();
+    assert!(step.starts_with("Rigging, step 3 of 7."), "{step}");
+    drop(hands);
+
+    let mut hands = Hands::open(folder.path(), None);
+    press(&mut hands, SPACE);
+    let said = hands.last_said();
+    assert!(
+        said.contains("The tube is being rigged: step 3 of 7."),
+        "{said}"
+    );
+    assert!(said.ends_with(&step), "{said}");
+    let tie = hands.shelf().list().unwrap().ties.remove(0);
+    assert_eq!(tie.stands_at().unwrap().phase, Phase::Rig);
+    press(&mut hands, SPACE);
+    assert!(hands.last_said().starts_with("Rigging, step 4 of 7."));
+}
+
+#[test]
+fn without_a_tube_the_knot_itself_is_begun() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = open(folder.path());
+    tiller(&mut hands);
+    assert!(hands.sees("Name a tube too, and the rigging is led through step by step."));
+    press(&mut hands, Named::Enter);
+    assert!(hands.last_said().contains("Leave a tail of 15 centimetres"));
+}
+
+#[test]
+fn escape_leads_to_leads_and_bights_and_nothing_typed_is_lost() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = open(folder.path());
+    tiller(&mut hands);
+    press(&mut hands, DOWN);
+    press(&mut hands, Named::Escape);
+    assert!(hands.last_said().starts_with("No tie is waiting."));
+    assert!(hands.sees("Leads") && hands.sees("Bights"));
+    hands.press(Key::Character("P".into()));
+    let best = answers(None);
+    let of = format!(" Knot 2 of {}: {} lead", best.len(), best[1].leads());
+    assert!(hands.last_said().starts_with("Plan.") && hands.last_said().contains(&of));
+    assert!(hands.sees(&named(best[0])));
+    press(&mut hands, TAB);
+    press(&mut hands, Named::Enter);
+    assert!(hands.last_said().contains("Leave a tail"));
+    let tie = hands.shelf().list().unwrap().ties.remove(0);
+    assert_eq!(Counts::from(tie.plan().laying()), best[0]);
+}
+
+#[test]
+fn page_down_goes_through_what_is_known_and_kept() {
+    let folder = TempDir::new().unwrap();
+    let rack = RackFile::at(folder.path().join("rack").join("rack.json"));
+    let tube = Tube::ringed(mm(40.0), &[12]).unwrap();
+    rack.keep_tube("oak", &tube).unwrap();
+    rack.keep_cord("blue", &Cord::new(mm(4.0))).unwrap();
+    let mut hands = open(folder.path());
+    type_in(&mut hands, PlanField::Object, "94.25");
+    press(&mut hands, Named::PageDown);
+    assert!(hands.sees("Its girth"));
+    press(&mut hands, TAB);
+    type_in(&mut hands, PlanField::Cover, "30");
+    press(&mut hands, TAB);
+    // Round from the first standard to the last cord that is kept.
+    press(&mut hands, Named::PageUp);
+    press(&mut hands, TAB);
+    press(&mut hands, TAB);
+    assert_eq!(
+        hands.last_said(),
+        "Tube. Page down goes through those kept."
+    );
+    press(&mut hands, Named::PageDown);
+    press(&mut hands, Named::Enter);
+    let tie = hands.shelf().list().unwrap().ties.remove(0);
+    let setup = tie.plan().setup.unwrap();
+    assert_eq!(setup.tube, tube);
+    assert_eq!(setup.cord.name.as_deref(), Some("blue"));
+    assert!((setup.finish.unwrap().around.get() - 30.0).abs() < 0.01);
+}
+
+#[test]
+fn a_rack_that_cannot_be_read_is_told_and_keeps_nobody_off() {
+    let folder = TempDir::new().unwrap();
+    std::fs::create_dir(folder.path().join("rack")).unwrap();
+    std::fs::write(folder.path().join("rack").join("rack.json"), "nonsense").unwrap();
+    let mut hands = open(folder.path());
+    tiller(&mut hands);
+    assert!(hands.sees(&named(answers(None)[0])));
+    let file = folder.path().join("rack").join("rack.json");
+    assert_eq!(std::fs::read_to_string(&file).unwrap(), "nonsense");
+    let reason = RackFile::at(&file).read().unwrap_err();
+    assert!(hands.sees(&format!(
+        "The tubes and cords kept by name could not be used ({reason}): see to that file, or \
+         move it away to begin a new one."
+    )));
+}
