@@ -107,7 +107,11 @@ fn no_kill_loses_what_was_saved() {
         // The copy before it is whole too.
         let previous = shelf.folder().join(format!("{id}.previous.json"));
         let previous = marlinspeak::shelf::read_tie(&fs::read(previous).unwrap()).unwrap();
-        let before: u64 = previous.note.parse().unwrap();
+        // Before the first save there was no note.
+        let before: u64 = match previous.note.as_str() {
+            "" => 0,
+            note => note.parse().unwrap(),
+        };
         assert!(
             before == number || before == number - 1,
             "{before} before {number}"
