@@ -6,8 +6,11 @@ use crate::guide::{self, Phase, Plan};
 impl Tie {
     /// A new tie of a plan, standing at a place of it.
     pub fn of(plan: &Plan, place: guide::Place) -> Self {
+        // Where an added cord begins follows from the names, and is not kept besides.
+        let unnamed = plan.clone().with_cords(Vec::new());
+        let laying = unnamed.as_ref().unwrap_or(plan).laying().clone();
         let knot = Chosen {
-            laying: plan.laying().clone(),
+            laying,
             side: plan.side,
             hand: plan.hand,
         };
@@ -33,7 +36,8 @@ impl Tie {
         self.extras.get(LESSON)?.as_u64()?.try_into().ok()
     }
 
-    /// The plan that is tied. Its tube and cord were checked when the document was read. Names of cords that do not go with the knot are left out.
+    /// The plan that is tied. Its tube and cord were checked when the document was read. Names
+    /// of cords that do not go with the knot are left out.
     pub fn plan(&self) -> Plan {
         let Chosen { laying, side, hand } = &self.knot;
         let setup = parts::setup(&self.extras).unwrap_or_default();

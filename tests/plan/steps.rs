@@ -1,6 +1,6 @@
 //! Kit and rig steps in the script, and the setup in the document of a tie.
 
-use marlinspeak::bench::{Cord, Counts, Finish, Item, Layout, Thread, Tube};
+use marlinspeak::bench::{Cord, Counts, Finish, Item, Layout, STANDARD_CORDS, Thread, Tube};
 use marlinspeak::guide::{AtOnce, Plan, Script, Setup, Task, What};
 use marlinspeak::shelf::{Tie, read_tie, write_tie};
 use marlinspeak::words::Words;
@@ -226,6 +226,7 @@ fn a_setup_survives_saving() {
     let setups = [
         tiller(),
         Setup::new(Tube::plain(mm(76.2)), Cord::new(mm(1.6))),
+        Setup::new(Tube::plain(mm(40.0)), STANDARD_CORDS[3].cord().unwrap()),
         Setup {
             finish: Some(Finish {
                 around: mm(29.123_456_789),
@@ -241,6 +242,12 @@ fn a_setup_survives_saving() {
         let read = read_tie(&write_tie(&tie).unwrap()).unwrap();
         assert_eq!(read.plan(), plan);
         assert_eq!(read.stands_at(), Some(first));
+        // With cords of a name, which begin at pins of their own.
+        let named = plan
+            .with_cords(vec!["white".to_owned(), "red".to_owned()])
+            .unwrap();
+        let tie = Tie::of(&named, first);
+        assert_eq!(read_tie(&write_tie(&tie).unwrap()).unwrap().plan(), named);
     }
 }
 
