@@ -99,6 +99,25 @@ fn knots_are_found_while_typing() {
 }
 
 #[test]
+fn letters_that_come_before_the_focus_are_not_lost() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = open(folder.path());
+    for (keys, is_last) in [("31", false), ("30", false), ("iii", true)] {
+        for key in keys.chars() {
+            hands.press(Key::Character(key.to_string().into()));
+        }
+        if keys == "31" {
+            press(&mut hands, Named::Backspace);
+            hands.press(Key::Character("0".into()));
+        }
+        if !is_last {
+            press(&mut hands, TAB);
+        }
+    }
+    assert!(hands.sees(&named(answers(None)[0])));
+}
+
+#[test]
 fn the_arrows_choose_and_say_the_knot() {
     let folder = TempDir::new().unwrap();
     let mut hands = open(folder.path());

@@ -232,9 +232,29 @@ impl State {
             "PageDown" => self.pick_next(true),
             "PageUp" => self.pick_next(false),
             "Enter" => self.take(words),
+            "Backspace" => self.type_on(None),
             _ if intent == Some(Intent::Leave) => Action::Leave,
-            _ => Action::None,
+            key => {
+                let mut letters = key.chars();
+                match (letters.next(), letters.next()) {
+                    (Some(letter), None) if !letter.is_control() => self.type_on(Some(letter)),
+                    _ => Action::None,
+                }
+            }
         }
+    }
+
+    /// Types a letter into the field in turn, or takes one back. It comes here when the window has
+    /// not yet put its own focus there, and must not be lost.
+    fn type_on(&mut self, letter: Option<char>) -> Action {
+        let text = &mut self.texts[slot(self.focus)];
+        match letter {
+            Some(letter) => text.push(letter),
+            None => {
+                text.pop();
+            }
+        }
+        self.look()
     }
 
     /// Takes stock of the form after a change.
