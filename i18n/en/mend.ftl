@@ -146,7 +146,16 @@ question-say = { $question ->
             [one] Is there just 1?
            *[other] Are there { $count }?
         }
-        [tail] Has the cord only its tail at bottom pin { $pin }, and been round no pin since?
+        [tail] Has the cord only its tail at bottom pin { $pin }{ $count ->
+            [0] { "" }
+            [one] , beside 1 other cord
+           *[other] , beside { $count } other cords
+        }, and been round no pin since?
+        [home] Look at another strand: has its cord come home to bottom pin { $pin } { $count ->
+            [one] once?
+            [2] twice?
+           *[other] { $count } times?
+        }
        *[crossed] { $rim ->
             [top] Since top pin { $pin },
            *[bottom] Since bottom pin { $pin },
@@ -166,7 +175,16 @@ question-show = { $question ->
             [one] Just 1 cord there?
            *[other] { $count } cords there?
         }
-        [tail] Only its tail there?
+        [tail] { $count ->
+            [0] Only its tail there?
+            [one] Only its tail there, beside 1 cord?
+           *[other] Only its tail there, beside { $count } cords?
+        }
+        [home] { $count ->
+            [one] Another strand: home once?
+            [2] Another strand: home twice?
+           *[other] Another strand: home { $count } times?
+        }
        *[crossed] { $count ->
             [0] Crossed nothing yet?
             [one] Crossed once?
@@ -180,6 +198,7 @@ question-show-note = { $question ->
            *[bottom] Come to bottom { $pin }, the one in your hand too
         }
         [tail] At bottom { $pin }
+        [home] At bottom { $pin }
        *[crossed] { $rim ->
             [top] Since top { $pin }
            *[bottom] Since bottom { $pin }

@@ -1,7 +1,7 @@
 //! What comes when everything is laid: lifting, fairing, finishing.
 
 use crate::bench::Millimetres;
-use crate::knot::{Heading, Leg, Pin, Rim, Turn};
+use crate::knot::{Heading, Laying, Leg, Order, Pin, Rim, Turn};
 
 use super::plan::Run;
 use super::step::{Fair, Finish, FinishTask, Lift, LiftTask, Tuck};
@@ -100,14 +100,10 @@ fn tuck(plan: &Plan, run: &Run, is_working: bool) -> Tuck {
     } else {
         knot.leg_to(pin)
     };
-    // In the last pass every crossing is met, so nothing is left out.
-    let whole = laying.turn_of(laying.passes(), along);
-    let mut crossings: Vec<_> = laying
-        .crossings(Turn {
-            pass: laying.passes(),
-            ..whole
-        })
-        .collect();
+    // A second pass would meet every cord there is, so it leaves out no crossing.
+    let mut crossings: Vec<_> = Laying::new(knot.clone(), 2, Order::PassByPass)
+        .map(|all| all.crossings(all.turn_of(2, along)).collect())
+        .unwrap_or_default();
     if along.heading() == Heading::Falling {
         // From the bottom up, against the way it was laid.
         crossings.reverse();

@@ -1,6 +1,6 @@
 //! The steps of laying: the beginning of a pass, a leg or part of one, a look at the work.
 
-use crate::knot::{Crossing, Rim, Turn};
+use crate::knot::{Crossing, Order, Rim, Turn};
 
 use super::step::{Begin, Check, Follow, Landing, LastLeg, Lay};
 use super::{Landmark, Place, Script};
@@ -99,10 +99,14 @@ impl Script {
                 &mut last.under
             }) += 1;
         }
-        // Every strand is as far along exactly when the pass is complete and the next leg
-        // belongs to another pass of the first strand, or there is none.
-        let next = laying.turn(laying.legs_before(after) + 1);
         let ends_pass = after.leg == knot.legs_per_strand();
+        // Strand by strand, the strands before have all their passes down, so all are as far
+        // along only at the very end.
+        let is_last_strand = after.strand == knot.strands();
+        let is_level = match laying.order() {
+            Order::PassByPass => true,
+            Order::StrandByStrand => knot.strands() == 1 || after.pass == laying.passes(),
+        };
         let is_alone = after.pass == 1 && knot.strands() == 1;
         Some(Check {
             after,
@@ -115,7 +119,7 @@ impl Script {
             crossings: is_alone.then(|| self.crossings_after(after.leg / 2)),
             rows: knot.rows(),
             last,
-            is_whole: ends_pass && next.is_none_or(|turn| turn.strand == 1),
+            is_whole: ends_pass && is_last_strand && is_level,
         })
     }
 

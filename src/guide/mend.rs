@@ -150,6 +150,13 @@ pub enum Question {
         /// The pass that would begin there.
         pass: u16,
     },
+    /// Has another strand come home to its pin so many times?
+    CameHome {
+        /// The pin.
+        pin: Pin,
+        /// How many times.
+        times: u16,
+    },
     /// Has the cord crossed so many times since that pin?
     Crossed {
         /// The pin.
@@ -175,7 +182,8 @@ pub struct Search {
 enum Stage {
     Pin,
     Cords(Vec<Question>),
-    Crossings(Pin, Place, Vec<u16>),
+    /// Each with the place that a yes leads to.
+    Since(Vec<(Question, Place)>),
     Found(Place),
 }
 
@@ -183,7 +191,6 @@ impl Search {
     /// Begins a search near the place that was recorded.
     pub fn new(script: &Script, recorded: Place) -> Self {
         let laying = script.plan.laying();
-        let per_trip = u32::from(script.plan.knot().legs_per_strand());
         let recorded = script.settle(recorded).unwrap_or_else(|| script.first());
         let whereabouts = script.whereabouts(recorded);
         // From the recorded pin outwards, back before on: who loses count is sooner ahead of
@@ -195,7 +202,8 @@ impl Search {
             laying.leg(turn).map(|leg| leg.to)
         };
         let all = usize::from(script.plan.knot().bights()) * 2;
-        for apart in 1..=laying.legs().max(per_trip) {
+        // Where a strand begins, the last landing is that of another cord: it comes next.
+        for apart in 0..=laying.legs() {
             if pins.len() == all {
                 break;
             }
@@ -220,14 +228,7 @@ impl Search {
         match &self.stage {
             Stage::Pin => self.pins.get(self.proposal).copied().map(Question::LastPin),
             Stage::Cords(questions) => questions.get(self.proposal).copied(),
-            Stage::Crossings(pin, _, crossings) => {
-                crossings
-                    .get(self.proposal)
-                    .map(|crossings| Question::Crossed {
-                        pin: *pin,
-                        crossings: *crossings,
-                    })
-            }
+            Stage::Since(answers) => answers.get(self.proposal).map(|answer| answer.0),
             Stage::Found(_) => None,
         }
     }
@@ -245,7 +246,7 @@ impl Search {
         let proposals = match &self.stage {
             Stage::Pin => self.pins.len(),
             Stage::Cords(questions) => questions.len(),
-            Stage::Crossings(_, _, crossings) => crossings.len(),
+            Stage::Since(answers) => answers.len(),
             Stage::Found(_) => 1,
         };
         self.proposal = (self.proposal + 1) % proposals.max(1);
@@ -256,26 +257,25 @@ impl Search {
         let Some(question) = self.question() else {
             return;
         };
-        self.proposal = 0;
+        let proposal = std::mem::take(&mut self.proposal);
         self.stage = match question {
             Question::LastPin(pin) => self.ask_for_cords(script, pin),
             Question::Came { pin, cords } => {
                 let leg = script.plan.knot().leg_to(pin);
-                let turn = script.plan.laying().turn_of(cords, leg);
-                self.ask_for_crossings(script, pin, script.after_leg(turn))
+                self.ask_what_came_since(script, script.plan.laying().turn_of(cords, leg))
             }
             Question::OnlyTail { pin, pass } => {
                 let strand = script.plan.knot().leg_from(pin).strand;
-                self.ask_for_crossings(script, pin, Place::begin(pass, strand))
-            }
-            Question::Crossed { crossings, .. } => match &self.stage {
-                Stage::Crossings(_, place, _) => {
-                    let place = Place {
-                        crossing: crossings,
-                        ..*place
-                    };
-                    Stage::Found(script.settle(place).unwrap_or(place))
+                let begin = Place::begin(pass, strand);
+                match self.crossings_since(script, pin, begin) {
+                    answers if answers.len() > 1 => Stage::Since(answers),
+                    _ => Stage::Found(begin),
                 }
+            }
+            Question::CameHome { .. } | Question::Crossed { .. } => match &self.stage {
+                Stage::Since(answers) => answers
+                    .get(proposal)
+                    .map_or(Stage::Pin, |answer| Stage::Found(answer.1)),
                 _ => return,
             },
         };
@@ -293,36 +293,84 @@ impl Search {
             let tails = (1..=self.passes).filter(begins);
             questions.extend(tails.map(|pass| Question::OnlyTail { pin, pass }));
         }
-        // What the record says comes first.
-        let whereabouts = script.whereabouts(self.recorded);
+        // A pin where a cord begins is soon looked at: that question comes first, since there a
+        // tail could be counted as a cord. Then what the record says.
+        let pass = script.whereabouts(self.recorded).pass;
         questions.sort_by_key(|question| match *question {
-            Question::Came { cords, .. } => {
-                (whereabouts.laid == 0, cords.abs_diff(whereabouts.pass))
-            }
-            Question::OnlyTail { pass, .. } => {
-                (whereabouts.laid > 0, pass.abs_diff(whereabouts.pass))
-            }
+            Question::OnlyTail { pass: begun, .. } => (false, begun.abs_diff(pass)),
+            Question::Came { cords, .. } => (true, cords.abs_diff(pass)),
             _ => (true, u16::MAX),
         });
         Stage::Cords(questions)
     }
 
-    fn ask_for_crossings(&self, script: &Script, pin: Pin, place: Place) -> Stage {
+    /// Asks what the cord did since the leg of `turn` landed.
+    fn ask_what_came_since(&self, script: &Script, turn: Turn) -> Stage {
+        let plan = &script.plan;
+        let Some(pin) = plan.laying().leg(turn).map(|leg| leg.to) else {
+            return Stage::Pin;
+        };
+        let after = script.after_leg(turn);
+        let own = if script.ends_a_pass(turn) {
+            Place::begin(turn.pass + 1, turn.strand)
+        } else {
+            after
+        };
+        if turn.pass == plan.laying().passes() && own != after {
+            // The cord has come to its end.
+            return Stage::Found(after);
+        }
+        if own.leg == 0 && plan.begins_a_cord(own.pass) {
+            // It goes no further: the next pass has a cord of its own.
+            return Stage::Found(after);
+        }
+        let mut answers = self.crossings_since(script, pin, own);
+        if own != after {
+            // The same cord goes on only when every strand has been laid in between; until it
+            // crosses something, only another strand tells.
+            let (crossed_nothing, crossed): (Vec<_>, Vec<_>) = answers
+                .into_iter()
+                .partition(|(_, place)| place.crossing == 0);
+            let (other, times) = if turn.strand < plan.knot().strands() {
+                (turn.strand + 1, turn.pass)
+            } else {
+                (1, turn.pass + 1)
+            };
+            let question = Question::CameHome {
+                pin: Pin::bottom(plan.start_pin(1, other)),
+                times,
+            };
+            answers = crossed;
+            answers.push((question, own));
+            answers.extend(crossed_nothing.into_iter().map(|(asked, _)| (asked, after)));
+        }
+        if answers.len() > 1 {
+            Stage::Since(answers)
+        } else {
+            Stage::Found(after)
+        }
+    }
+
+    /// How many crossings may have been made since the pin on the leg that `place` begins, each
+    /// with its place; the likeliest first.
+    fn crossings_since(&self, script: &Script, pin: Pin, place: Place) -> Vec<(Question, Place)> {
         let turn = Turn {
             leg: place.leg.max(1),
             ..place.turn()
         };
-        let is_laying = matches!(place.phase, Phase::Lead | Phase::Follow);
-        let crossings = if is_laying { script.met(turn) } else { 0 };
-        let parts = script.at_once.parts(crossings);
-        if parts == 1 {
-            return Stage::Found(place);
-        }
-        let mut begins: Vec<u16> = (0..parts)
+        let crossings = script.met(turn);
+        let mut begins: Vec<u16> = (0..script.at_once.parts(crossings))
             .map(|part| script.at_once.begins(part, crossings))
             .collect();
         begins.sort_by_key(|begins| begins.abs_diff(self.recorded.crossing));
-        // Part of a first leg may lie there already, so its pass has begun.
-        Stage::Crossings(pin, Place::lay(turn), begins)
+        let answer = |crossings| {
+            let begun = Place {
+                crossing: crossings,
+                ..Place::lay(turn)
+            };
+            let here = if crossings == 0 { place } else { begun };
+            (Question::Crossed { pin, crossings }, here)
+        };
+        begins.into_iter().map(answer).collect()
     }
 }

@@ -286,7 +286,7 @@ impl Script {
     }
 
     /// Whether a strand's pass is complete with this leg.
-    fn ends_a_pass(&self, turn: Turn) -> bool {
+    pub(super) fn ends_a_pass(&self, turn: Turn) -> bool {
         turn.leg == self.plan.knot().legs_per_strand()
     }
 

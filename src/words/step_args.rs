@@ -209,7 +209,8 @@ pub(super) fn question_args(question: &Question) -> FluentArgs<'static> {
     let (kind, pin, count) = match *question {
         Question::LastPin(pin) => ("pin", pin, 0),
         Question::Came { pin, cords } => ("cords", pin, cords),
-        Question::OnlyTail { pin, .. } => ("tail", pin, 0),
+        Question::OnlyTail { pin, pass } => ("tail", pin, pass - 1),
+        Question::CameHome { pin, times } => ("home", pin, times),
         Question::Crossed { pin, crossings } => ("crossed", pin, crossings),
     };
     fluent_args! {

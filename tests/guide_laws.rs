@@ -1,0 +1,450 @@
+//! Laws that hold for every script: its parts, its order, taking back, finding a lost place.
+
+#[path = "support/walk.rs"]
+mod walk;
+
+use marlinspeak::guide::{
+    AtOnce, Checks, FinishTask, Landing, Lay, Phase, Place, Plan, Question, Script, Search, What,
+};
+use marlinspeak::knot::{Crossing, Hand, Knot, Laying, Order, Pin, Rim, Side, Turn, Weave};
+use proptest::prelude::*;
+
+use walk::{Laid, Met, Walk};
+
+/// Any knot up to 12 leads and 12 bights, in any weave.
+fn knots() -> impl Strategy<Value = Knot> {
+    (2..=12_u16, 2..=12_u16).prop_flat_map(|(leads, bights)| {
+        let runs = (1..leads).prop_map(Weave::Run);
+        let codes = prop::collection::vec(any::<bool>(), usize::from(leads - 1))
+            .prop_map(|code| Weave::Rows(code.into()));
+        prop_oneof![runs, codes].prop_map(move |weave| Knot::new(leads, bights, weave).unwrap())
+    })
+}
+
+/// Any plan; its cords may have names, and with them passes may begin at pins of their own.
+fn plans() -> impl Strategy<Value = Plan> {
+    let names = prop::collection::vec(prop_oneof!["blue", "white"], 12);
+    let ways = (any::<bool>(), any::<bool>(), any::<bool>(), any::<bool>());
+    (knots(), 1..=4_u16, ways, names).prop_map(|(knot, passes, ways, mut names)| {
+        let (strands, is_named) = (knot.strands(), ways.3);
+        let order = if ways.0 {
+            Order::PassByPass
+        } else {
+            Order::StrandByStrand
+        };
+        let side = if ways.1 { Side::Right } else { Side::Left };
+        let hand = if ways.2 { Hand::Right } else { Hand::Left };
+        let plan = Plan::of(Laying::new(knot, passes, order).unwrap(), side, hand);
+        let cords = if strands == 1 { passes } else { strands };
+        names.truncate(cords.into());
+        if is_named {
+            plan.with_cords(names).unwrap()
+        } else {
+            plan
+        }
+    })
+}
+
+fn portions() -> impl Strategy<Value = AtOnce> {
+    prop_oneof![
+        (1..=AtOnce::MOST).prop_map(AtOnce::UpTo),
+        Just(AtOnce::WholeLeg)
+    ]
+}
+
+fn scripts() -> impl Strategy<Value = Script> {
+    let checks = prop_oneof![Just(Checks::EachRound), Just(Checks::EachPass)];
+    (plans(), portions(), checks)
+        .prop_map(|(plan, at_once, checks)| Script::new(plan, at_once).with_checks(checks))
+}
+
+fn lay(script: &Script, place: Place) -> Option<Lay> {
+    match script.step(place)?.what {
+        What::Lay(lay) => Some(lay),
+        _ => None,
+    }
+}
+
+fn met(crossing: &Crossing) -> Met {
+    Met {
+        row: crossing.row,
+        over: crossing.over,
+        cords: crossing.cords,
+        of: (crossing.of.from, crossing.of.to),
+    }
+}
+
+fn turn_of(laid: &Laid) -> Turn {
+    Turn {
+        pass: laid.pass,
+        strand: laid.strand,
+        leg: laid.leg,
+    }
+}
+
+/// The places on the tube: those before the knot is lifted.
+fn on_the_tube(script: &Script) -> impl Iterator<Item = Place> + '_ {
+    script
+        .places()
+        .take_while(|place| !matches!(place.phase, Phase::Fair | Phase::Finish))
+}
+
+/// The state of the work before the step at a place: legs laid whole, crossings of the next.
+fn state(script: &Script, place: Place) -> (usize, u16) {
+    let whole = script.progress(place).laid.try_into().unwrap();
+    let is_laying = matches!(place.phase, Phase::Lead | Phase::Follow);
+    (whole, if is_laying { place.crossing } else { 0 })
+}
+
+/// Half pitches from bottom pin 1.
+fn position(knot: &Knot, pin: Pin) -> u16 {
+    2 * (pin.number - 1)
+        + if pin.rim == Rim::Top {
+            knot.leads() % 2
+        } else {
+            0
+        }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(96))]
+
+    #[test]
+    fn the_parts_of_a_leg_add_up_to_the_leg(plan in plans(), picked in any::<prop::sample::Index>()) {
+        let walk = Walk::of(&plan);
+        let laid = &walk.legs[picked.index(walk.legs.len())];
+        let is_home = laid.leg == walk.per_trip;
+        for at_once in (1..=AtOnce::MOST).map(AtOnce::UpTo).chain([AtOnce::WholeLeg]) {
+            let script = Script::new(plan.clone(), at_once);
+            let parts: Vec<Lay> = std::iter::successors(
+                Some(Place::lay(turn_of(laid))), |place| script.next(*place),
+            )
+            .map_while(|place| lay(&script, place))
+            .take_while(|lay| lay.turn == turn_of(laid))
+            .collect();
+            let crossings: Vec<Met> = parts.iter().flat_map(|lay| &lay.crossings).map(met).collect();
+            prop_assert_eq!(&crossings, &laid.met);
+            let last = parts.len();
+            let mut behind = 0;
+            for (part, number) in parts.iter().zip(1..) {
+                prop_assert_eq!((part.leg.from, part.leg.to), (laid.from, laid.to));
+                prop_assert_eq!((usize::from(part.part), usize::from(part.parts)), (number, last));
+                if let AtOnce::UpTo(most) = at_once {
+                    prop_assert!(part.crossings.len() <= usize::from(most));
+                } else {
+                    prop_assert_eq!(last, 1);
+                }
+                match (number == last, part.landing) {
+                    (false, landing) => prop_assert_eq!(landing, Landing::OnTheWay),
+                    (true, landing) if is_home => prop_assert_eq!(landing, Landing::Home),
+                    (true, landing) if laid.pass == 1 => prop_assert_eq!(landing, Landing::Round),
+                    (true, landing) => {
+                        // Right of a cord that goes to the right is the inside at the top.
+                        let is_inner = (plan.side == Side::Right) == (plan.hand == Hand::Right);
+                        let is_inside = is_inner == (laid.to.rim == Rim::Top);
+                        let inside = if is_inside { Landing::Inside } else { Landing::Outside };
+                        prop_assert_eq!(landing, inside);
+                    }
+                }
+                // Every part but the first begins at the crossing where the last one ended.
+                prop_assert_eq!(part.landmark.is_some(), number > 1);
+                if let Some(mark) = part.landmark {
+                    prop_assert!(!part.crossings.is_empty());
+                    let row = laid.met[behind - 1].row;
+                    prop_assert_eq!(mark.row, row);
+                    let knot = plan.knot();
+                    let gone = if laid.rises() { row } else { knot.leads() - row };
+                    prop_assert_eq!(mark.turns, gone / (2 * knot.bights()));
+                    // The pin passed last stands no more than a pitch behind the hand.
+                    let round = 2 * knot.bights();
+                    let hand = position(knot, laid.from) + gone;
+                    let since = (hand + round - position(knot, mark.past) % round) % round;
+                    prop_assert!(since < 2, "{:?} is {} behind", mark, since);
+                    let is_low = 2 * row <= knot.leads();
+                    prop_assert_eq!(mark.past.rim == Rim::Bottom, is_low);
+                }
+                behind += part.crossings.len();
+            }
+        }
+    }
+
+    #[test]
+    fn next_and_back_are_inverse_and_every_place_is_settled(script in scripts()) {
+        let places: Vec<Place> = script.places().collect();
+        prop_assert_eq!(places.first(), Some(&Script::first()));
+        prop_assert_eq!(places.last(), Some(&script.last()));
+        prop_assert_eq!(script.back(places[0]), None);
+        prop_assert_eq!(script.next(script.last()), None);
+        for pair in places.windows(2) {
+            prop_assert_eq!(script.back(pair[1]), Some(pair[0]));
+        }
+        for place in places {
+            prop_assert_eq!(script.settle(place), Some(place));
+            prop_assert!(script.step(place).is_some_and(|step| step.place == place));
+        }
+    }
+
+    #[test]
+    fn the_legs_come_in_order_each_once(script in scripts()) {
+        let walk = Walk::of(script.plan());
+        let mut turns: Vec<Turn> = on_the_tube(&script)
+            .filter_map(|place| lay(&script, place))
+            .map(|lay| lay.turn)
+            .collect();
+        turns.dedup();
+        let walked: Vec<Turn> = walk.legs.iter().map(turn_of).collect();
+        prop_assert_eq!(turns, walked);
+    }
+
+    #[test]
+    fn a_place_keeps_its_crossing_when_more_or_less_is_told(script in scripts(), other in portions()) {
+        let told = Script::new(script.plan().clone(), other).with_checks(script.checks());
+        for place in on_the_tube(&script) {
+            let settled = told.settle(place).unwrap();
+            prop_assert_eq!((settled.phase, settled.turn()), (place.phase, place.turn()));
+            if let Some(lay) = lay(&told, settled) {
+                let here = usize::from(place.crossing);
+                let begins = usize::from(settled.crossing);
+                let ends = begins + lay.crossings.len();
+                prop_assert!(begins <= here && (here < ends || ends == 0), "{:?}", settled);
+            }
+        }
+    }
+
+    #[test]
+    fn the_whereabouts_are_where_the_hand_is(script in scripts()) {
+        let walk = Walk::of(script.plan());
+        let strands = script.plan().knot().strands();
+        for place in script.places() {
+            let told = script.whereabouts(place);
+            let (whole, _) = state(&script, place);
+            prop_assert_eq!(usize::try_from(told.left).unwrap(), walk.legs.len() - whole);
+            prop_assert_eq!((told.phase, told.strands, told.legs), (place.phase, strands, walk.per_trip));
+            // A look at the work belongs to the leg before; so does all that comes after laying.
+            let is_after = !matches!(place.phase, Phase::Lead | Phase::Follow);
+            let here = &walk.legs[if is_after { whole - 1 } else { whole }];
+            prop_assert_eq!((told.pass, told.strand), (here.pass, here.strand));
+            let laid = if is_after { here.leg } else { here.leg - 1 };
+            prop_assert_eq!(told.laid, laid);
+            prop_assert_eq!(told.at, if is_after { here.to } else { here.from });
+            let next = if is_after { walk.legs.get(whole) } else { Some(here) };
+            let next = next.filter(|next| (next.pass, next.strand) == (here.pass, here.strand));
+            prop_assert_eq!(told.next, next.map(|next| next.to));
+        }
+    }
+
+    #[test]
+    fn a_look_sees_what_lies_there(script in scripts()) {
+        let walk = Walk::of(script.plan());
+        for place in on_the_tube(&script) {
+            let Some(What::Check(check)) = script.step(place).map(|step| step.what) else {
+                continue;
+            };
+            let (whole, _) = state(&script, place);
+            let legs = &walk.legs[..whole];
+            let last = &legs[whole - 1];
+            prop_assert_eq!(check.after, turn_of(last));
+            prop_assert_eq!((check.round, check.rounds), (last.leg / 2, walk.per_trip / 2));
+            prop_assert_eq!((check.at, check.last.leg.to), (last.to, last.to));
+            prop_assert_eq!(check.last.leg.from, last.from);
+            let (over, under): (Vec<&Met>, Vec<&Met>) = last.met.iter().partition(|met| met.over);
+            prop_assert_eq!(usize::from(check.last.over), over.len());
+            prop_assert_eq!(usize::from(check.last.under), under.len());
+            // Every crossing that was made lies there, each as many times as cords were met.
+            let made: u32 = legs.iter().flat_map(|laid| &laid.met).map(|met| u32::from(met.cords)).sum();
+            let is_alone = last.pass == 1 && check.strands == 1;
+            prop_assert_eq!(check.crossings, is_alone.then_some(made));
+            // The pins that this pass went round hold as many cords as are told.
+            for laid in legs.iter().filter(|laid| (laid.pass, laid.strand) == (last.pass, last.strand)) {
+                prop_assert_eq!(walk.come(laid.to, whole), usize::from(check.cords));
+            }
+            let is_whole = walk.legs.iter().all(|laid| walk.come(laid.to, whole) == usize::from(check.cords));
+            prop_assert_eq!(check.is_whole, is_whole);
+            prop_assert_eq!(check.rows, script.plan().knot().leads() - 1);
+        }
+    }
+
+    #[test]
+    fn an_end_is_tucked_where_a_cord_lies_over_its_way(plan in plans()) {
+        let script = Script::new(plan.clone(), AtOnce::WholeLeg);
+        let walk = Walk::of(&plan);
+        let whole = walk.tube(walk.legs.len(), 0);
+        let mut tucks = Vec::new();
+        let steps = script.places().filter(|place| place.phase == Phase::Finish);
+        for step in steps.filter_map(|place| script.step(place)) {
+            if let What::Finish(finish) = step.what
+                && let FinishTask::Tuck(tuck) = finish.task
+            {
+                tucks.push(tuck);
+            }
+        }
+        // A cord begins where a pass is not laid with the cord of the pass before.
+        let begins: Vec<&Laid> = walk.legs.iter()
+            .filter(|laid| laid.leg == 1 && plan.begins_a_cord(laid.pass))
+            .collect();
+        prop_assert_eq!(tucks.len(), 2 * begins.len());
+        for tuck in tucks {
+            let pin = Pin::bottom(tuck.pin);
+            prop_assert!(begins.iter().any(|laid| laid.strand == tuck.strand && laid.from == pin));
+            // The working end goes on along the leg that leaves there, the tail back along the
+            // one that lands there.
+            let goes = |laid: &&Laid| if tuck.is_working { laid.from == pin } else { laid.to == pin };
+            let along = walk.legs.iter().find(goes).unwrap();
+            prop_assert_eq!((tuck.along.from, tuck.along.to), (along.from, along.to));
+            let mut rows = walk.points(along);
+            rows.sort_unstable();
+            let rises = tuck.is_working;
+            let under = rows.into_iter().find(|(row, _)| plan.knot().weave().rising_over(*row) != rises);
+            prop_assert_eq!(tuck.under.map(|under| under.row), under.map(|(row, _)| row));
+            if let (Some(told), Some((_, point))) = (tuck.under, under) {
+                let lies_over: Vec<&Laid> = whole.at(point).iter()
+                    .map(|id| &walk.legs[*id])
+                    .filter(|laid| laid.rises() != rises)
+                    .collect();
+                prop_assert_eq!(lies_over.len(), usize::from(told.cords));
+                prop_assert!(lies_over.iter().all(|laid| (laid.from, laid.to) == (told.of.from, told.of.to)));
+            }
+        }
+    }
+
+    #[test]
+    fn taking_back_leg_by_leg_empties_the_tube(script in scripts(), picked in any::<prop::sample::Index>()) {
+        let walk = Walk::of(script.plan());
+        let places: Vec<Place> = on_the_tube(&script).collect();
+        let mut place = places[picked.index(places.len())];
+        let (mut whole, crossings) = state(&script, place);
+        let mut tube = walk.tube(whole, crossings);
+        while let Some(back) = script.take_back(place) {
+            if back.is_whole {
+                whole -= 1;
+                tube.unwind(walk.legs[whole].to, whole);
+            }
+            let laid = &walk.legs[whole];
+            prop_assert_eq!(back.turn, turn_of(laid));
+            prop_assert_eq!((back.leg.from, back.leg.to), (laid.from, laid.to));
+            let mut undone = Vec::new();
+            for (row, point) in walk.points(laid).into_iter().rev() {
+                if !tube.at(point).contains(&whole) {
+                    continue;
+                }
+                tube.take(point, whole);
+                let mut others = tube.at(point).iter().map(|id| &walk.legs[*id])
+                    .filter(|other| other.rises() != laid.rises())
+                    .peekable();
+                if let Some(of) = others.peek().map(|other| (other.from, other.to)) {
+                    let over = script.plan().knot().weave().rising_over(row) == laid.rises();
+                    let cords = others.count().try_into().unwrap();
+                    undone.push(Met { row, over, cords, of });
+                }
+            }
+            let told: Vec<Met> = back.crossings.iter().map(met).collect();
+            prop_assert_eq!(told, undone);
+            // What is told next lays this very leg again.
+            prop_assert_eq!(state(&script, back.place), (whole, 0));
+            place = back.place;
+        }
+        prop_assert_eq!(whole, 0);
+        prop_assert!(tube.is_empty());
+    }
+}
+
+/// Somebody who sees the tube as it is.
+struct Witness<'w> {
+    walk: &'w Walk,
+    whole: usize,
+    crossings: u16,
+    /// Whether the hand holds the cord that is laid next, and not the one laid last.
+    has_taken_up: bool,
+}
+
+impl Witness<'_> {
+    /// The pin that the cord in hand went round last, and whether it came there or began there.
+    fn at(&self) -> (Pin, bool) {
+        let next = self.walk.legs.get(self.whole);
+        match next {
+            Some(next) if next.leg == 1 && (self.has_taken_up || self.crossings > 0) => {
+                // A cord that goes on came home to this pin; another only begins there.
+                let before = self.walk.legs[..self.whole]
+                    .iter()
+                    .rfind(|laid| laid.strand == next.strand);
+                let came = before.is_some_and(|laid| laid.to == next.from);
+                (next.from, came)
+            }
+            _ => {
+                let last = &self.walk.legs[self.whole - 1];
+                (last.to, true)
+            }
+        }
+    }
+
+    fn answers(&self, plan: &Plan, question: Question) -> bool {
+        let (at, mut came) = self.at();
+        if let Some(next) = self.walk.legs.get(self.whole)
+            && next.leg == 1
+            && (self.has_taken_up || self.crossings > 0)
+        {
+            came &= !plan.begins_a_cord(next.pass);
+        }
+        let come = |pin| self.walk.come(pin, self.whole);
+        match question {
+            Question::LastPin(pin) => pin == at,
+            Question::Came { pin, cords } => pin == at && came && come(pin) == usize::from(cords),
+            Question::CameHome { pin, times } => come(pin) == usize::from(times),
+            Question::OnlyTail { pin, pass } => {
+                pin == at && !came && come(pin) == usize::from(pass - 1)
+            }
+            Question::Crossed { pin, crossings } => pin == at && self.crossings == crossings,
+        }
+    }
+}
+
+/// Where a search ends that begins at a record and is answered truthfully, and how many answers
+/// were yes.
+fn find(script: &Script, recorded: Place, witness: &Witness) -> (Place, usize) {
+    let mut search = Search::new(script, recorded);
+    let (mut asked, mut agreed) = (Vec::new(), 0);
+    while let Some(question) = search.question() {
+        if witness.answers(script.plan(), question) {
+            search.yes(script);
+            agreed += 1;
+            asked.clear();
+        } else {
+            // A question that comes again was answered before: it will never end.
+            assert!(
+                !asked.contains(&question),
+                "asked again: {question:?} after {asked:?}"
+            );
+            asked.push(question);
+            search.no();
+        }
+    }
+    (search.found().unwrap(), agreed)
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(200))]
+
+    /// The record may be right, or a few legs off either way.
+    #[test]
+    fn a_lost_place_is_found_at_every_step(script in scripts(), off in -6..=6_i64) {
+        let walk = Walk::of(script.plan());
+        let places: Vec<Place> = on_the_tube(&script).collect();
+        for place in &places {
+            let (whole, crossings) = state(&script, *place);
+            let recorded = (i64::try_from(whole).unwrap() + off).clamp(0, i64::try_from(walk.legs.len()).unwrap() - 1);
+            let recorded = Place::lay(turn_of(&walk.legs[usize::try_from(recorded).unwrap()]));
+            for record in [*place, recorded] {
+                for has_taken_up in [true, false] {
+                    if whole == 0 && !has_taken_up {
+                        continue;
+                    }
+                    let witness = Witness { walk: &walk, whole, crossings, has_taken_up };
+                    let (found, agreed) = find(&script, record, &witness);
+                    prop_assert_eq!(state(&script, found), (whole, crossings), "{:?} from {:?} {}", place, record, has_taken_up);
+                    prop_assert_eq!(script.settle(found), Some(found));
+                    prop_assert!(agreed <= 3);
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,264 @@
+//! What is spoken is what is meant: the words alone, heard by a listener of the test's own, are
+//! the computed step, and they tie the published knots.
+
+#[path = "support/diagram.rs"]
+mod diagram;
+#[path = "support/grid.rs"]
+mod grid;
+#[path = "support/heard.rs"]
+mod heard;
+#[path = "support/spoken.rs"]
+mod spoken;
+
+use std::collections::BTreeSet;
+
+use marlinspeak::guide::{AtOnce, Landing, Landmark, Lay, Plan, Script, Share, What};
+use marlinspeak::knot::{Hand, Knot, Pin, Rim, Side, Weave};
+use marlinspeak::words::{Detail, Words};
+use num_bigint::BigInt;
+
+use diagram::Diagram;
+use grid::grid;
+use spoken::{Depth, Mark, Met, Spoken, Way, listen};
+
+const KNOT_TABLE: &str = include_str!("data/knot_table.csv");
+
+/// Words in 20 seconds at 150 a minute.
+const MOST_WORDS: usize = 50;
+
+fn depth(detail: Detail) -> Depth {
+    match detail {
+        Detail::Brief => Depth::Brief,
+        Detail::Plain => Depth::Plain,
+        Detail::Teach => Depth::Teach,
+    }
+}
+
+fn pin(pin: Pin) -> spoken::Pin {
+    let rim = match pin.rim {
+        Rim::Bottom => spoken::Rim::Bottom,
+        Rim::Top => spoken::Rim::Top,
+    };
+    (rim, pin.number.into())
+}
+
+/// What should be heard of a step in this depth.
+fn meant(lay: &Lay, detail: Detail) -> Spoken {
+    let is_full = detail != Detail::Brief;
+    let is_first = lay.part == 1;
+    let side = lay.side.map(|side| match side {
+        Side::Right => Way::Right,
+        Side::Left => Way::Left,
+    });
+    let strand = (lay.strands > 1).then_some(lay.turn.strand.into());
+    // In the lead pass of one strand there is but one cord in sight.
+    let is_named = is_full && (lay.turn.pass > 1 || strand.is_some());
+    let met = lay.crossings.iter().map(|crossing| Met {
+        over: crossing.over,
+        cords: crossing.cords.into(),
+        of: (detail == Detail::Teach).then(|| (pin(crossing.of.from), pin(crossing.of.to))),
+    });
+    Spoken {
+        pass: is_full.then_some(lay.turn.pass.into()),
+        strand,
+        cord: lay.cord.clone().filter(|_| is_named),
+        leg: is_full.then_some((lay.turn.leg.into(), lay.legs.into())),
+        part: (lay.part.into(), lay.parts.into()),
+        from: pin(lay.leg.from),
+        to: pin(lay.leg.to),
+        way: is_full.then_some(match lay.hand {
+            Hand::Right => Way::Right,
+            Hand::Left => Way::Left,
+        }),
+        turns: is_first.then_some(lay.turns.into()),
+        side: side.filter(|_| is_full),
+        mark: lay.landmark.map(|landmark| mark(landmark, is_full)),
+        met: met.collect(),
+        landing: landing(lay.landing, is_full),
+    }
+}
+
+fn mark(landmark: Landmark, is_full: bool) -> Mark {
+    let share = match landmark.share {
+        Share::Little => "a little of the way",
+        Share::Quarter => "about a quarter of the way",
+        Share::Third => "about a third of the way",
+        Share::Half => "about half way",
+        Share::TwoThirds => "about two thirds of the way",
+        Share::ThreeQuarters => "about three quarters of the way",
+        Share::Most => "most of the way",
+    };
+    Mark {
+        share: is_full.then_some(share),
+        past: pin(landmark.past),
+        made: is_full.then_some(landmark.turns.into()),
+    }
+}
+
+fn landing(landing: Landing, is_full: bool) -> Option<spoken::Landing> {
+    Some(match landing {
+        // In brief the pins and the part say it.
+        Landing::OnTheWay | Landing::Round if !is_full => return None,
+        Landing::OnTheWay => spoken::Landing::Hold,
+        Landing::Round => spoken::Landing::Round,
+        Landing::Inside => spoken::Landing::Inside,
+        Landing::Outside => spoken::Landing::Outside,
+        Landing::Home => spoken::Landing::Home,
+    })
+}
+
+fn in_words(detail: Detail) -> Words {
+    let mut words = Words::english();
+    words.set_detail(detail);
+    words
+}
+
+/// The steps of laying that a script tells, and how each is spoken.
+fn laid(script: &Script, words: &Words) -> Vec<(Lay, String)> {
+    let steps = script.places().filter_map(|place| script.step(place));
+    steps
+        .take_while(|step| !matches!(step.what, What::Lift(_)))
+        .filter_map(|step| match &step.what {
+            What::Lay(lay) => Some((lay.clone(), words.say(&step))),
+            _ => None,
+        })
+        .collect()
+}
+
+#[test]
+fn the_words_say_the_step_in_every_depth() {
+    let words = Detail::ALL.map(|detail| (detail, in_words(detail)));
+    let mut heard = BTreeSet::new();
+    for (script, detail) in grid() {
+        let (_, words) = words.iter().find(|(known, _)| *known == detail).unwrap();
+        for (lay, said) in laid(&script, words) {
+            let spoken = listen(&said, depth(detail)).unwrap();
+            assert_eq!(spoken, meant(&lay, detail), "{said}");
+            heard.insert((
+                detail.name(),
+                lay.turn.pass,
+                lay.parts.min(3),
+                lay.landmark.is_some(),
+                lay.side.is_some_and(|side| side == Side::Left),
+                lay.hand == Hand::Left,
+                format!("{:?}", lay.landing),
+            ));
+        }
+    }
+    // The pattern leaves out no kind of step that there is.
+    for detail in Detail::ALL {
+        let of_it = heard.iter().filter(|kind| kind.0 == detail.name()).count();
+        assert!(of_it > 60, "{} kinds of steps in {detail:?}", of_it);
+    }
+}
+
+/// One knot in every way at once, so that no choice hides another.
+#[test]
+fn a_knot_of_long_legs_is_spoken_alike_however_it_is_told() {
+    let knot = Knot::new(12, 2, Weave::Run(2)).unwrap();
+    for detail in Detail::ALL {
+        let words = in_words(detail);
+        for hand in [Hand::Right, Hand::Left] {
+            for side in [Side::Right, Side::Left] {
+                let plan = Plan::new(knot.clone(), 3, side, hand).unwrap();
+                for most in 1..=AtOnce::MOST {
+                    let script = Script::new(plan.clone(), AtOnce::UpTo(most));
+                    for (lay, said) in laid(&script, &words) {
+                        let spoken = listen(&said, depth(detail)).unwrap();
+                        assert_eq!(spoken, meant(&lay, detail), "{said}");
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// Everything that is spoken while a knot is tied, in the words that teach.
+fn taught(leads: u16, bights: u16, passes: u16, at_once: AtOnce) -> Vec<String> {
+    let knot = Knot::new(leads, bights, Weave::default()).unwrap();
+    let plan = Plan::new(knot, passes, Side::Right, Hand::Right).unwrap();
+    let (script, words) = (Script::new(plan, at_once), in_words(Detail::Teach));
+    let steps = script.places().filter_map(|place| script.step(place));
+    steps.map(|step| words.say(&step)).collect()
+}
+
+/// The table names its sources. Its one bight knots are no ring knots here.
+#[test]
+fn the_words_alone_tie_every_knot_of_the_table() {
+    let mut tied = 0;
+    for line in KNOT_TABLE
+        .lines()
+        .filter(|line| !line.starts_with('#'))
+        .skip(1)
+    {
+        let row: Vec<&str> = line.split(',').collect();
+        let [leads, bights] = [row[0], row[1]].map(|count| count.parse().unwrap());
+        if bights == 1 {
+            continue;
+        }
+        for at_once in [AtOnce::UpTo(1), AtOnce::UpTo(3), AtOnce::WholeLeg] {
+            let said = taught(leads, bights, 1, at_once);
+            let document = heard::document(&said).unwrap();
+            let diagram = Diagram::of_lead_pass(&document).unwrap();
+            let name = row[4];
+            assert_eq!(diagram.crossings().to_string(), row[2], "{name}");
+            assert_eq!(diagram.strands().to_string(), row[3], "{name}");
+            assert_eq!(diagram.determinant().to_string(), row[5], "{name}");
+            let polynomial = diagram.alexander();
+            let polynomial: Vec<_> = polynomial.iter().map(BigInt::to_string).collect();
+            assert_eq!(polynomial.join(" "), row[6], "{name}");
+        }
+        tied += 1;
+    }
+    assert_eq!(tied, 15);
+}
+
+/// Each crossing of the single knot is P × P in the cable, and a knot becomes P cords.
+#[test]
+fn the_words_alone_tie_the_finished_cable() {
+    for (leads, bights, passes) in [(3, 4, 2), (4, 3, 3), (5, 6, 2), (3, 3, 2), (7, 2, 2)] {
+        let said = taught(leads, bights, passes, AtOnce::UpTo(2));
+        let document = heard::document(&said).unwrap();
+        let single = Diagram::of_lead_pass(&document).unwrap();
+        let cable = Diagram::of_cable(&document).unwrap();
+        let passes = usize::from(passes);
+        assert_eq!(single.crossings(), usize::from((leads - 1) * bights));
+        assert_eq!(cable.crossings(), single.crossings() * passes * passes);
+        assert_eq!(cable.strands(), single.strands() * passes);
+    }
+}
+
+fn count_words(text: &str) -> usize {
+    let is_word = |token: &&str| token.contains(char::is_alphanumeric);
+    text.split_whitespace().filter(is_word).count()
+}
+
+#[test]
+fn no_brief_step_takes_longer_than_twenty_seconds() {
+    let words = in_words(Detail::Brief);
+    let mut longest = (0, String::new());
+    for (script, _) in grid() {
+        // Fairing tells the same legs in every round, and the last ends the cord.
+        let rounds = script.fair_rounds();
+        let steps = script
+            .places()
+            .filter(|place| {
+                place.phase != marlinspeak::guide::Phase::Fair || place.crossing == rounds
+            })
+            .filter_map(|place| script.step(place));
+        for step in steps {
+            let said = words.say(&step);
+            let count = count_words(&said);
+            if count > longest.0 {
+                longest = (count, said);
+            }
+        }
+    }
+    assert!(longest.0 > 30, "only {} words: {}", longest.0, longest.1);
+    assert!(
+        longest.0 <= MOST_WORDS,
+        "{} words: {}",
+        longest.0,
+        longest.1
+    );
+}
