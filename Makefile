@@ -34,10 +34,12 @@ check: build-packages
 bench: test-packages
 	$(CARGO) bench --locked
 
-# Writes the hashes of the pictured screens anew. Look at the screens before committing them.
+# Writes the hashes of the pictured screens and the told scripts anew. Look at the screens and
+# read the scripts through before committing them.
 snapshots: build-packages
 	rm -f tests/data/snapshots/*.sha256
 	WRITE_SNAPSHOTS=1 $(CARGO) test --locked --test app looks
+	WRITE_SNAPSHOTS=1 $(CARGO) test --locked --test whole_script
 
 # $(call need,PACKAGES): installs those that are missing.
 define need

@@ -469,7 +469,7 @@ fn the_depth_changes_at_any_moment_without_losing_the_place() {
         hands.last_said(),
         "Teaching. Leg 7 of 12. The cord stands at bottom pin 4. Take it up and to the right, \
          towards top pin 6. First you meet the cord that comes down from top pin 2 to bottom pin \
-         5: go over it. Last the cord that comes down from top pin 3 to bottom pin 6: tuck under \
+         5: go over it. And last the cord that comes down from top pin 3 to bottom pin 6: tuck under \
          it. Lead it round the outside of top pin 6, and hold it snug."
     );
     hands.press(letter("2"));

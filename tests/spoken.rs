@@ -80,7 +80,7 @@ fn meant(lay: &Lay, detail: Detail) -> Spoken {
 
 fn mark(landmark: Landmark, is_full: bool) -> Mark {
     let share = match landmark.share {
-        Share::Little => "a little of the way",
+        Share::Little => "a little way",
         Share::Quarter => "about a quarter of the way",
         Share::Third => "about a third of the way",
         Share::Half => "about half way",

@@ -7,7 +7,10 @@
 
 # Example: Take the 6 pins out of the top ring, one by one, and put them in a dish.
 lift-say = { $task ->
-        [secure] Everything is laid. Before you lift the knot, mark bottom bight 1 with a scrap of tape, and see that none of the { $ends } ends can slip back in.
+        [secure] Everything is laid. Before you lift the knot, mark bottom bight 1 with a scrap of tape, and see that { $ends ->
+            [2] neither of the 2 ends
+           *[other] none of the { $ends } ends
+        } can slip back in.
         [top-pins] Take the { $bights } pins out at the top, one by one, and put them in a dish.
         [slide-ring] Slide the top ring up and off the tube. The bights stay as they are.
         [bottom-pins] Hold the knot with one hand, and take the { $bights } pins out at the bottom.
@@ -23,8 +26,11 @@ lift-say-brief = { $task ->
     }
 
 lift-say-teach = { $task ->
-        [secure] Everything is laid. Before you lift the knot, mark bottom bight 1 with a scrap of tape: once the pins are gone, every bight looks like the next, and you will count from there. See that none of the { $ends } ends can slip back in.
-        [top-pins] Take the { $bights } pins out at the top, one by one, and put them in a dish. A pin is a set screw; a quarter turn loosens it. The bights stay where they are, since the crossings hold them.
+        [secure] Everything is laid. Before you lift the knot, mark bottom bight 1 with a scrap of tape: once the pins are gone, every bight looks like the next, and you will count from there. See that { $ends ->
+            [2] neither of the 2 ends
+           *[other] none of the { $ends } ends
+        } can slip back in.
+        [top-pins] Take the { $bights } pins out at the top, one by one, and put them in a dish. A pin is a set screw: loosen it with its hex key, then turn it out by hand. The bights stay where they are, since the crossings hold them.
         [slide-ring] Slide the top ring up and off the tube. Go slowly, so that it drags no bight along.
         [bottom-pins] Hold the knot with one hand so that it cannot spring, and take the { $bights } pins out at the bottom.
        *[slip-off] Slip the knot up off the tube and onto the object, the same way up, without letting it twist. It is loose, as it must be. Turn it until bight 1 lies where you want the ends to be.
@@ -39,7 +45,10 @@ lift-show = { $task ->
     }
 
 lift-show-note = { $task ->
-        [secure] None of the { $ends } ends may slip back in
+        [secure] { $ends ->
+            [2] Neither of the 2 ends may slip back in
+           *[other] None of the { $ends } ends may slip back in
+        }
         [top-pins] { $bights } of them, into a dish
         [slide-ring] The bights stay as they are
         [bottom-pins] { $bights } of them; hold the knot with one hand
@@ -82,7 +91,7 @@ fair-say = { $round ->
             [cm] { $gathered-value } centimetres
            *[mm] { $gathered-value } millimetres
         } in the hand.
-       *[no] draw the slack out of it, no more than keeps the crossings where they are, and pass it on.
+       *[no] draw slack out of it, only so much that the crossings stay where they are, and pass it on.
     } { $last ->
         [yes] The cord ends here: let what you have gathered hang out.
        *[no] { "" }
@@ -124,7 +133,16 @@ fair-say-teach = { $round ->
         [one] { "" }
        *[other] , pass { $pass }
     }. { $first ->
-        [yes] To fair a knot is to even it out: go along the cord from its tail and draw a little slack out of every leg, in several rounds, so that no leg is pulled tight before its neighbours. Start at the tail.
+        [yes] { $round ->
+            [1] { $strand ->
+                [1] { $pass ->
+                    [1] To fair a knot is to even it out: go along the cord from its tail and draw a little slack out of every leg, in several rounds, so that no leg is pulled tight before its neighbours.
+                   *[other] { "" }
+                }
+               *[other] { "" }
+            }
+           *[other] { "" }
+        } Start at the tail.
        *[no] { "" }
     } Leg { $leg } of { $legs }, from { $heading ->
         [falling] top bight { $from } down to bottom bight { $to }
@@ -139,7 +157,7 @@ fair-say-teach = { $round ->
             [cm] { $gathered-value } centimetres
            *[mm] { $gathered-value } millimetres
         } in the hand.
-       *[no] draw the slack out of it, no more than keeps the crossings where they are, then pass it on along the cord.
+       *[no] draw slack out of it, only so much that the crossings stay where they are, then pass it on along the cord.
     } { $last ->
         [yes] The cord ends here: let what you have gathered hang out.
        *[no] { "" }
@@ -175,8 +193,8 @@ fair-show-note = { $known ->
 ## yes when $row, $cords, $of-from, $of-to say where that leg first goes under.
 
 # Example: The working end comes out at bottom bight 1. Carry it on beside the cord that goes up to
-# top bight 3, and tuck it under the 2 cords that cross in row 2, between top bight 6 and bottom
-# bight 3. There it is hidden.
+# top bight 3, and tuck it under the 2 cords that cross in row 2 from the bottom, between bottom
+# bight 3 and top bight 6. There it is hidden.
 finish-say = { $task ->
         [tuck] { $strands ->
             [one] { "" }
@@ -191,7 +209,7 @@ finish-say = { $task ->
             [yes] tuck it under the { $cords ->
                 [one] cord that crosses
                *[other] { $cords } cords that cross
-            } in row { $row }, between bottom bight { $of-bottom } and top bight { $of-top }. There it is hidden.
+            } in row { $row } from the bottom, between bottom bight { $of-bottom } and top bight { $of-top }. There it is hidden.
            *[no] tuck it under the first cord that will take it. There it is hidden.
         }
         [trim] Trim the { $ends } ends close under the cords that cover them.
@@ -212,7 +230,10 @@ finish-say-brief = { $task ->
             [standing] Tail
            *[working] Working end
         } at bottom bight { $pin }, along towards top bight { $top }{ $under ->
-            [yes] , under { $cords } in row { $row }.
+            [yes] , under { $cords ->
+                [one] 1 cord
+               *[other] { $cords } cords
+            } in row { $row }.
            *[no] , under the first cord that will take it.
         }
         [trim] Trim the { $ends } ends.
@@ -239,8 +260,11 @@ finish-say-teach = { $task ->
             [yes] tuck it under the { $cords ->
                 [one] cord that crosses
                *[other] { $cords } cords that cross
-            } in row { $row } from the bottom, between bottom bight { $of-bottom } and top bight { $of-top }. A tuck is a pass under with the point of the pick to lead; there the end is hidden, and the knot holds it.
-           *[no] tuck it under the first cord that will take it. There the end is hidden, and the knot holds it.
+            } in row { $row } from the bottom, between bottom bight { $of-bottom } and top bight { $of-top }. { $end ->
+                [standing] { "" }
+               *[working] To tuck is to push the end under, with the pick to open the way.
+            } There it is hidden, and the knot holds it.
+           *[no] tuck it under the first cord that will take it. There it is hidden, and the knot holds it.
         }
         [trim] Trim the { $ends } ends close under the cords that cover them, but not before you are sure that every round of fairing is done: cord that is cut off does not come back.
         [seal] If the cord is nylon, polyester or another that melts, seal the { $ends } ends with heat, so that they do not fray. Natural fibre is not sealed with heat: a drop of glue or a whipping holds it.

@@ -7,6 +7,7 @@
 #   $at        number of the bottom pin where the cord stands now
 #   $counted   yes when $crossings says how many crossings lie on the tube by now
 #   $rows      crossings between two neighbouring pins from rim to rim in the whole knot
+#   $first     yes at the first look of all
 #   $from, $to pins of the last leg, which falls; $overs and $unders: how often it goes over, under
 
 # Example: Good place to look. Round 3 of 6 is down, and the cord stands at bottom pin 4. There are
@@ -19,11 +20,25 @@ check-say = { $ends ->
         [yes] { $strands ->
             [one] { $pass ->
                 [1] The lead pass is down.
-               *[other] Pass { $pass } is down.
+                [2] The second pass is down.
+                [3] The third pass is down.
+                [4] The fourth pass is down.
+                [5] The fifth pass is down.
+                [6] The sixth pass is down.
+                [7] The seventh pass is down.
+                [8] The eighth pass is down.
+               *[9] The ninth pass is down.
             }
            *[other] { $pass ->
                 [1] The lead pass of strand { $strand } is down.
-               *[other] Pass { $pass } of strand { $strand } is down.
+                [2] The second pass of strand { $strand } is down.
+                [3] The third pass of strand { $strand } is down.
+                [4] The fourth pass of strand { $strand } is down.
+                [5] The fifth pass of strand { $strand } is down.
+                [6] The sixth pass of strand { $strand } is down.
+                [7] The seventh pass of strand { $strand } is down.
+                [8] The eighth pass of strand { $strand } is down.
+               *[9] The ninth pass of strand { $strand } is down.
             }
         } Good place to look. { $whole ->
             [yes] Every pin
@@ -33,14 +48,30 @@ check-say = { $ends ->
            *[other] { $cords } cords side by side
         }{ $whole ->
             [yes] , and between two neighbouring pins, from rim to rim, you can count { $rows ->
-                [one] 1 crossing.
-               *[other] { $rows } crossings.
+                [one] 1 crossing{ $cords ->
+                    [one] .
+                   *[other] { " " }of { $cords } cords with { $cords }.
+                }
+               *[other] { $rows } crossings{ $cords ->
+                    [one] .
+                   *[other] , each of { $cords } cords with { $cords }.
+                }
             }
            *[no] .
         }
-       *[no] Good place to look. { $pass ->
+       *[no] Good place to look. { $strands ->
+            [one] { "" }
+           *[other] Strand { $strand }.
+        } { $pass ->
             [1] Round
-           *[other] Pass { $pass }, round
+            [2] Second pass, round
+            [3] Third pass, round
+            [4] Fourth pass, round
+            [5] Fifth pass, round
+            [6] Sixth pass, round
+            [7] Seventh pass, round
+            [8] Eighth pass, round
+           *[9] Ninth pass, round
         } { $round } of { $rounds } is down, and the cord stands at bottom pin { $at }. { $counted ->
             [yes] { $crossings ->
                 [0] Nothing crosses yet.
@@ -77,10 +108,20 @@ check-say = { $ends ->
     } Next if it looks like that, wrong if not.
 
 # Example: Look. Round 3 of 6, 3 crossings.
-check-say-brief = Look. { $ends ->
+check-say-brief = Look. { $strands ->
+        [one] { "" }
+       *[other] Strand { $strand }.
+    } { $ends ->
         [yes] { $pass ->
             [1] Lead pass down,
-           *[other] Pass { $pass } down,
+            [2] Second pass down,
+            [3] Third pass down,
+            [4] Fourth pass down,
+            [5] Fifth pass down,
+            [6] Sixth pass down,
+            [7] Seventh pass down,
+            [8] Eighth pass down,
+           *[9] Ninth pass down,
         } { $cords ->
             [one] 1 cord a pin.
            *[other] { $cords } cords a pin.
@@ -102,11 +143,25 @@ check-say-teach = { $ends ->
         [yes] { $strands ->
             [one] { $pass ->
                 [1] The lead pass is down: the cord has been once round the whole pattern.
-               *[other] Pass { $pass } is down.
+                [2] The second pass is down.
+                [3] The third pass is down.
+                [4] The fourth pass is down.
+                [5] The fifth pass is down.
+                [6] The sixth pass is down.
+                [7] The seventh pass is down.
+                [8] The eighth pass is down.
+               *[9] The ninth pass is down.
             }
            *[other] { $pass ->
                 [1] The lead pass of strand { $strand } is down: its cord has been once round its whole path.
-               *[other] Pass { $pass } of strand { $strand } is down.
+                [2] The second pass of strand { $strand } is down.
+                [3] The third pass of strand { $strand } is down.
+                [4] The fourth pass of strand { $strand } is down.
+                [5] The fifth pass of strand { $strand } is down.
+                [6] The sixth pass of strand { $strand } is down.
+                [7] The seventh pass of strand { $strand } is down.
+                [8] The eighth pass of strand { $strand } is down.
+               *[9] The ninth pass of strand { $strand } is down.
             }
         } Turn the tube once round and look at everything before you go on: a fault is easy to mend now and hard to mend later. { $whole ->
             [yes] Every pin
@@ -116,14 +171,33 @@ check-say-teach = { $ends ->
            *[other] { $cords } cords side by side, never crossing one another
         }{ $whole ->
             [yes] . Between two neighbouring pins, from rim to rim, you can count { $rows ->
-                [one] 1 crossing.
-               *[other] { $rows } crossings.
+                [one] 1 crossing{ $cords ->
+                    [one] .
+                   *[other] { " " }of { $cords } cords with { $cords }.
+                }
+               *[other] { $rows } crossings{ $cords ->
+                    [one] .
+                   *[other] , each of { $cords } cords with { $cords }.
+                }
             }
            *[no] .
         }
-       *[no] A good place to look, since a fault is found soonest within one round; a round is one leg up and one leg down. { $pass ->
+       *[no] { $first ->
+            [yes] A good place to look, since a fault is found soonest within one round; a round is one leg up and one leg down.
+           *[no] Good place to look.
+        } { $strands ->
+            [one] { "" }
+           *[other] Strand { $strand }.
+        } { $pass ->
             [1] Round
-           *[other] Pass { $pass }, round
+            [2] Second pass, round
+            [3] Third pass, round
+            [4] Fourth pass, round
+            [5] Fifth pass, round
+            [6] Sixth pass, round
+            [7] Seventh pass, round
+            [8] Eighth pass, round
+           *[9] Ninth pass, round
         } { $round } of { $rounds } is down, and the cord stands at bottom pin { $at }. { $counted ->
             [yes] { $crossings ->
                 [0] Nothing crosses yet.

@@ -34,8 +34,8 @@ start-facts = { $leads } lead { $bights } bight: { $strands ->
        *[no] each top pin straight above a bottom pin
     }{ $turns ->
         [0] { "" }
-        [one] , every leg once right round the tube and more
-       *[other] , every leg { $turns } times right round the tube and more
+        [one] , every leg once round the tube and more
+       *[other] , every leg { $turns } times round the tube and more
     }.{ $uneven ->
         [yes] { " " }This weave does not run evenly round the rims.
        *[no] { "" }

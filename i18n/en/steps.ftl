@@ -64,7 +64,10 @@ begin-say-brief = { $strands ->
 
 begin-say-teach = { $strands ->
         [one] { "" }
-       *[other] Strand { $strand } of { $strands }. A strand is one closed path of cord; this knot has several, because its leads and bights share a factor.
+       *[other] Strand { $strand } of { $strands }. { $strand ->
+            [1] A strand is one closed path of cord; this knot has several, because its leads and bights share a factor.
+           *[other] { "" }
+        }
     } { $named ->
         [yes] Take the cord “{ $cord }”.
        *[no] { "" }
@@ -75,9 +78,12 @@ begin-say-teach = { $strands ->
     } at bottom pin { $pin }, and hold it down with tape. The tail is the end that stays behind; the end in your hand is the working end. The cord will travel to the { $hand ->
         [left] left
        *[right] right
-    } round the tube, pin to pin, and the pins are numbered that way. { $staggered ->
-        [yes] Each top pin stands half way between two bottom pins. That is staggered: with an odd number of leads every cord lands half a step on, and on straight pins the knot would come out crooked.
-       *[no] Each top pin stands straight above a bottom pin, as the cords of an even number of leads land.
+    } round the tube, pin to pin, and the pins are numbered that way. { $strand ->
+        [1] { $staggered ->
+            [yes] Each top pin stands half way between two bottom pins. That is staggered: with an odd number of leads every cord lands half a step on, and on straight pins the knot would come out crooked.
+           *[no] Each top pin stands straight above a bottom pin, as the cords of an even number of leads land.
+        }
+       *[other] { "" }
     } { $uneven ->
         [yes] In this weave the overs and unders do not run evenly round the rims. That is how the weave is, not a mistake of yours.
        *[no] { "" }
@@ -189,7 +195,13 @@ follow-say-teach = { $pass ->
     } { $strands ->
         [one] { "" }
        *[other] Strand { $strand } of { $strands }.
-    } A pass is one trip of the cord round the whole pattern; from here on the cord follows the one that lies there. { $added ->
+    } { $pass ->
+        [2] { $strand ->
+            [1] A pass is one trip of the cord round the whole pattern; from here on the cord follows the one that lies there.
+           *[other] { "" }
+        }
+       *[other] { "" }
+    } { $added ->
         [yes] { $named ->
             [yes] Take the cord “{ $cord }”, and leave a tail of { $unit ->
                 [m] { $value } metres
@@ -206,9 +218,15 @@ follow-say-teach = { $pass ->
     } at bottom pin { $pin }, beside the cord already there, and keep to the { $side ->
         [left] left
        *[right] right
-    } of it all the way. It never crosses the cord it follows, and goes over and under just as that one does. A bight is the loop round a pin. { $inside ->
-        [bottom] Round the bottom pins turn inside the bight already there, which is between it and the middle of the knot; round the top pins turn outside it, beyond it.
-       *[top] Round the top pins turn inside the bight already there, which is between it and the middle of the knot; round the bottom pins turn outside it, beyond it.
+    } of it all the way. It never crosses the cord it follows, and goes over and under just as that one does. { $pass ->
+        [2] { $strand ->
+            [1] A bight is the loop round a pin.
+           *[other] { "" }
+        }
+       *[other] { "" }
+    } { $inside ->
+        [bottom] Round the bottom pins turn inside the bight already there, that is, between it and the middle of the knot; round the top pins turn outside it, beyond it.
+       *[top] Round the top pins turn inside the bight already there, that is, between it and the middle of the knot; round the bottom pins turn outside it, beyond it.
     }
 
 # Example: Follow on the right
@@ -271,8 +289,8 @@ lay-say-way = { $pass ->
        *[right] right
     },{ $turns ->
         [0] { "" }
-        [one] { " " }once right round the tube and on,
-       *[other] { " " }{ $turns } times right round the tube and on,
+        [one] { " " }once all round the tube and on,
+       *[other] { " " }{ $turns } times all round the tube and on,
     } to { $heading ->
         [falling] bottom pin { $to }
        *[rising] top pin { $to }
@@ -293,8 +311,8 @@ lay-say-way-brief = { $strands ->
        *[rising] Bottom pin { $from }, up to top pin { $to }
     }{ $turns ->
         [0] { "" }
-        [one] , once right round
-       *[other] , { $turns } times right round
+        [one] , once round
+       *[other] , { $turns } times round
     }{ $parts ->
         [one] .
        *[other] , part { $part } of { $parts }.
@@ -340,8 +358,8 @@ lay-say-way-teach = { $pass ->
        *[right] right
     },{ $turns ->
         [0] { "" }
-        [one] { " " }once right round the tube and on,
-       *[other] { " " }{ $turns } times right round the tube and on,
+        [one] { " " }once all round the tube and on,
+       *[other] { " " }{ $turns } times all round the tube and on,
     } towards { $heading ->
         [falling] bottom pin { $to }
        *[rising] top pin { $to }
@@ -384,7 +402,7 @@ lay-say-way-on = { $pass ->
         [falling] top pin { $from } down to bottom pin { $to }
        *[rising] bottom pin { $from } up to top pin { $to }
     }. The cord is { $share ->
-        [little] a little of the way
+        [little] a little way
         [quarter] about a quarter of the way
         [third] about a third of the way
         [half] about half way
@@ -454,7 +472,7 @@ lay-say-way-on-teach = { $pass ->
         [falling] top pin { $from } down to bottom pin { $to }
        *[rising] bottom pin { $from } up to top pin { $to }
     }. A long leg is laid in parts, each no longer than you can hold in your head. The cord is { $share ->
-        [little] a little of the way
+        [little] a little way
         [quarter] about a quarter of the way
         [third] about a third of the way
         [half] about half way
@@ -544,7 +562,7 @@ lay-say-crossing-brief = { $place ->
 lay-say-crossing-teach = { $place ->
         [only] You meet
         [first] First you meet
-        [last] Last
+        [last] And last
        *[next] Next
     } { $cords ->
         [one] the cord that { $heading ->
@@ -570,7 +588,7 @@ lay-say-crossing-teach = { $place ->
     }
 
 # A leg that meets no cord.
-lay-say-clear = It crosses nothing.
+lay-say-clear = The cord crosses nothing.
 lay-say-clear-brief = Clear.
 lay-say-clear-teach = Nothing lies in its way yet, so there is nothing to cross.
 
@@ -588,8 +606,8 @@ lay-say-landing = { $landing ->
            *[rising] At top pin { $to } turn outside the bight already there.
         }
         [home] { $heading ->
-            [falling] At bottom pin { $to } it is back where it began.
-           *[rising] At top pin { $to } it is back where it began.
+            [falling] At bottom pin { $to } the cord is back where it began.
+           *[rising] At top pin { $to } the cord is back where it began.
         }
        *[round] { $heading ->
             [falling] Round bottom pin { $to }.
@@ -617,8 +635,8 @@ lay-say-landing-teach = { $landing ->
            *[rising] At top pin { $to } turn outside the bight already there, beyond it, and hold it snug.
         }
         [home] { $heading ->
-            [falling] At bottom pin { $to } it is back where it began.
-           *[rising] At top pin { $to } it is back where it began.
+            [falling] At bottom pin { $to } the cord is back where it began.
+           *[rising] At top pin { $to } the cord is back where it began.
         }
        *[round] { $heading ->
             [falling] Lead it round the outside of bottom pin { $to }, and hold it snug.
@@ -646,7 +664,7 @@ lay-show-clear = crosses nothing
 # Example: Second part: about half way up, just past bottom 3.
 # $part, $share, $rim, $past, $made as for lay-say-way-on.
 lay-show-note-on = { $share ->
-        [little] A little of the way
+        [little] A little way
         [quarter] About a quarter of the way
         [third] About a third of the way
         [half] About half way
@@ -669,8 +687,8 @@ lay-show-note-on = { $share ->
 lay-show-note = { $landing ->
         [on-the-way] { $turns ->
             [0] Hold it there
-            [one] Once right round the tube in all. Hold it there
-           *[other] { $turns } times right round the tube in all. Hold it there
+            [one] Once round the tube in all. Hold it there
+           *[other] { $turns } times round the tube in all. Hold it there
         }
         [inside] { $heading ->
             [falling] Inside the bight at bottom { $to }

@@ -14,7 +14,7 @@ impl Script {
             pin: self.plan.start_pin(1, strand),
             hand: self.plan.hand,
             is_staggered: knot.is_staggered(),
-            is_uneven: !knot.is_even(),
+            is_uneven: strand == 1 && !knot.is_even(),
             cord: self.plan.cord(1, strand).map(str::to_owned),
             tail: self.rig.as_ref().map(|rig| rig.tail),
         }

@@ -119,6 +119,7 @@ pub(super) fn check_args(check: &Check) -> FluentArgs<'static> {
         "ends" => check.ends_pass().selector(), "whole" => check.is_whole.selector(),
         "cords" => check.cords, "rows" => check.rows, "at" => check.at.number,
         "counted" => check.crossings.is_some().selector(),
+        "first" => (check.after == Turn { pass: 1, strand: 1, leg: 2 }).selector(),
         "crossings" => check.crossings.unwrap_or(0),
         "from" => check.last.leg.from.number, "to" => check.last.leg.to.number,
         "overs" => check.last.over, "unders" => check.last.under,

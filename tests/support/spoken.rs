@@ -91,7 +91,7 @@ const PASSES: [(&str, u64); 8] = [
 ];
 
 const SHARES: [&str; 7] = [
-    "a little of the way",
+    "a little way",
     "about a quarter of the way",
     "about a third of the way",
     "about half way",
@@ -201,13 +201,13 @@ impl Ear<'_> {
         self.up_or_down(from)?;
         self.must(" to ")?;
         let to = self.pin()?;
-        let turns = if self.hears(", once right round") {
+        let turns = if self.hears(", once round") {
             1
         } else if self.rest.starts_with(", part ") || !self.hears(", ") {
             0
         } else {
             let turns = self.number()?;
-            self.must(" times right round")?;
+            self.must(" times round")?;
             turns
         };
         let part = self.part()?;
@@ -329,11 +329,11 @@ impl Ear<'_> {
         self.must(" and to the ")?;
         let way = Some(self.way()?);
         self.must(", ")?;
-        let turns = if self.hears("once right round the tube and on, ") {
+        let turns = if self.hears("once all round the tube and on, ") {
             1
         } else if self.rest.starts_with(|first: char| first.is_ascii_digit()) {
             let turns = self.number()?;
-            self.must(" times right round the tube and on, ")?;
+            self.must(" times all round the tube and on, ")?;
             turns
         } else {
             0
@@ -409,7 +409,7 @@ impl Ear<'_> {
 
     fn cords(&mut self) -> Result<Vec<Met>, String> {
         let mut met = Vec::new();
-        if self.hears(" It crosses nothing.") {
+        if self.hears(" The cord crosses nothing.") {
             return Ok(met);
         }
         self.must(" On the way: ")?;
@@ -440,7 +440,7 @@ impl Ear<'_> {
             (" You meet ", (true, false)),
             (" First you meet ", (true, true)),
             (" Next ", (false, true)),
-            (" Last ", (false, false)),
+            (" And last ", (false, false)),
         ];
         loop {
             let (is_first, more) = self.one_of(&starts).ok_or("no cord")?;
@@ -510,7 +510,7 @@ impl Ear<'_> {
             self.must(if teaches { ", and hold it snug." } else { "." })?;
             return Ok(Landing::Round);
         }
-        if self.hears(" it is back where it began.") {
+        if self.hears(" the cord is back where it began.") {
             return Ok(Landing::Home);
         }
         let turns = [
