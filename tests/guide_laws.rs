@@ -171,7 +171,7 @@ proptest! {
     #[test]
     fn next_and_back_are_inverse_and_every_place_is_settled(script in scripts()) {
         let places: Vec<Place> = script.places().collect();
-        prop_assert_eq!(places.first(), Some(&Script::first()));
+        prop_assert_eq!(places.first(), Some(&script.first()));
         prop_assert_eq!(places.last(), Some(&script.last()));
         prop_assert_eq!(script.back(places[0]), None);
         prop_assert_eq!(script.next(script.last()), None);

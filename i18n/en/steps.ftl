@@ -140,7 +140,13 @@ follow-say = { $pass ->
                *[mm] { $value } millimetres
             }. Begin
         }
-       *[no] The same cord goes on. Begin
+       *[no] { $strands ->
+            [one] The same cord goes on. Begin
+           *[other] { $named ->
+                [yes] Take up the cord “{ $cord }” again. Begin
+               *[no] Take up its cord again. Begin
+            }
+        }
     } at bottom pin { $pin }, beside the cord already there, and keep to the { $side ->
         [left] left
        *[right] right
@@ -214,7 +220,13 @@ follow-say-teach = { $pass ->
                *[mm] { $value } millimetres
             }. It begins at a pin of its own, so that the ends do not all come out in one place. Begin
         }
-       *[no] The same cord goes on: it comes home to its first pin and simply starts its trip again. Begin
+       *[no] { $strands ->
+            [one] The same cord goes on: it has come home to its first pin and simply starts its trip again. Begin
+           *[other] { $named ->
+                [yes] Take up the cord “{ $cord }” again: it has come home to its first pin and simply starts its trip again. Begin
+               *[no] Take up its cord again: it has come home to its first pin and simply starts its trip again. Begin
+            }
+        }
     } at bottom pin { $pin }, beside the cord already there, and keep to the { $side ->
         [left] left
        *[right] right
@@ -290,6 +302,7 @@ lay-say-way = { $pass ->
     },{ $turns ->
         [0] { "" }
         [one] { " " }once all round the tube and on,
+        [2] { " " }twice all round the tube and on,
        *[other] { " " }{ $turns } times all round the tube and on,
     } to { $heading ->
         [falling] bottom pin { $to }
@@ -312,6 +325,7 @@ lay-say-way-brief = { $strands ->
     }{ $turns ->
         [0] { "" }
         [one] , once round
+        [2] , twice round
        *[other] , { $turns } times round
     }{ $parts ->
         [one] .
@@ -359,6 +373,7 @@ lay-say-way-teach = { $pass ->
     },{ $turns ->
         [0] { "" }
         [one] { " " }once all round the tube and on,
+        [2] { " " }twice all round the tube and on,
        *[other] { " " }{ $turns } times all round the tube and on,
     } towards { $heading ->
         [falling] bottom pin { $to }
@@ -418,6 +433,7 @@ lay-say-way-on = { $pass ->
     }{ $made ->
         [0] .
         [one] , and has been once round the tube.
+        [2] , and has been twice round the tube.
        *[other] , and has been { $made } times round the tube.
     } It goes on { $heading ->
         [falling] down
@@ -426,8 +442,8 @@ lay-say-way-on = { $pass ->
         [left] left
        *[right] right
     }{ $side ->
-        [right] , to the right of the cord already there.
-        [left] , to the left of the cord already there.
+        [right] , keeping to the right of the cord already there.
+        [left] , keeping to the left of the cord already there.
        *[none] .
     }
 
@@ -488,6 +504,7 @@ lay-say-way-on-teach = { $pass ->
     }{ $made ->
         [0] .
         [one] , and has been once round the tube.
+        [2] , and has been twice round the tube.
        *[other] , and has been { $made } times round the tube.
     } It goes on { $heading ->
         [falling] down
@@ -496,8 +513,8 @@ lay-say-way-on-teach = { $pass ->
         [left] left
        *[right] right
     }{ $side ->
-        [right] , to the right of the cord already there.
-        [left] , to the left of the cord already there.
+        [right] , keeping to the right of the cord already there.
+        [left] , keeping to the left of the cord already there.
        *[none] .
     }
 
@@ -680,6 +697,7 @@ lay-show-note-on = { $share ->
     }{ $made ->
         [0] { "" }
         [one] , once round
+        [2] , twice round
        *[other] , { $made } times round
     }
 
@@ -688,6 +706,7 @@ lay-show-note = { $landing ->
         [on-the-way] { $turns ->
             [0] Hold it there
             [one] Once round the tube in all. Hold it there
+            [2] Twice round the tube in all. Hold it there
            *[other] { $turns } times round the tube in all. Hold it there
         }
         [inside] { $heading ->

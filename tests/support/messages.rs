@@ -54,7 +54,7 @@ fn arguments(text: &str) -> BTreeMap<String, Vec<String>> {
                 continue;
             }
             let name = rest.trim_start().strip_prefix('$').map(|name| {
-                let ends = |letter: char| !letter.is_alphanumeric() && letter != '-';
+                let ends = |letter: char| !letter.is_alphanumeric() && !"-_".contains(letter);
                 name.split(ends).next().unwrap_or_default().to_owned()
             });
             if let Some(name) = &name {

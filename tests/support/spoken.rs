@@ -203,6 +203,8 @@ impl Ear<'_> {
         let to = self.pin()?;
         let turns = if self.hears(", once round") {
             1
+        } else if self.hears(", twice round") {
+            2
         } else if self.rest.starts_with(", part ") || !self.hears(", ") {
             0
         } else {
@@ -331,6 +333,8 @@ impl Ear<'_> {
         self.must(", ")?;
         let turns = if self.hears("once all round the tube and on, ") {
             1
+        } else if self.hears("twice all round the tube and on, ") {
+            2
         } else if self.rest.starts_with(|first: char| first.is_ascii_digit()) {
             let turns = self.number()?;
             self.must(" times all round the tube and on, ")?;
@@ -378,6 +382,8 @@ impl Ear<'_> {
         let past = self.pin()?;
         let made = if self.hears(", and has been once round the tube") {
             1
+        } else if self.hears(", and has been twice round the tube") {
+            2
         } else if self.hears(", and has been ") {
             let made = self.number()?;
             self.must(" times round the tube")?;
@@ -389,7 +395,7 @@ impl Ear<'_> {
         self.up_or_down(from)?;
         self.must(" and to the ")?;
         let way = Some(self.way()?);
-        let side = if self.hears(", to the ") {
+        let side = if self.hears(", keeping to the ") {
             let side = self.way()?;
             self.must(" of the cord already there")?;
             Some(side)
