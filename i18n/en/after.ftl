@@ -14,7 +14,7 @@ lift-say = { $task ->
         [top-pins] Take the { $bights } pins out at the top, one by one, and put them in a dish.
         [slide-ring] Slide the top ring up and off the tube. The bights stay as they are.
         [bottom-pins] Hold the knot with one hand, and take the { $bights } pins out at the bottom.
-       *[slip-off] Slip the knot up off the tube and onto the object, the same way up. Turn it until bight 1 lies where you want the ends to be.
+       *[slip-off] Slip the knot up off the tube and onto the object, the same way up. Turn it until the ends come out where you want them.
     }
 
 lift-say-brief = { $task ->
@@ -33,7 +33,7 @@ lift-say-teach = { $task ->
         [top-pins] Take the { $bights } pins out at the top, one by one, and put them in a dish. A pin is a set screw: loosen it with its hex key, then turn it out by hand. The bights stay where they are, since the crossings hold them.
         [slide-ring] Slide the top ring up and off the tube. Go slowly, so that it drags no bight along.
         [bottom-pins] Hold the knot with one hand so that it cannot spring, and take the { $bights } pins out at the bottom.
-       *[slip-off] Slip the knot up off the tube and onto the object, the same way up, without letting it twist. It is loose, as it must be. Turn it until bight 1 lies where you want the ends to be.
+       *[slip-off] Slip the knot up off the tube and onto the object, the same way up, without letting it twist. It is loose, as it must be. Turn it until the ends come out where you want them.
     }
 
 lift-show = { $task ->
@@ -52,7 +52,7 @@ lift-show-note = { $task ->
         [top-pins] { $bights } of them, into a dish
         [slide-ring] The bights stay as they are
         [bottom-pins] { $bights } of them; hold the knot with one hand
-       *[slip-off] The same way up, bight 1 where the ends are to be
+       *[slip-off] The same way up, the ends where you want them
     }
 
 ## Fairing. $round of $rounds: how often the knot is gone through. $known: yes when $value and

@@ -126,7 +126,7 @@ check-say-brief = Look. { $strands ->
             [one] 1 cord a pin.
            *[other] { $cords } cords a pin.
         }
-       *[no] Round { $round } of { $rounds }{ $counted ->
+       *[no] Round { $round } of { $rounds }, at bottom pin { $at }{ $counted ->
             [yes] , { $crossings ->
                 [0] nothing crosses yet.
                 [one] 1 crossing.
@@ -274,10 +274,20 @@ check-show-note = { $ends ->
 check-show-note-last = { $overs ->
         [0] { $unders ->
             [0] Last leg, from top { $from }: crosses nothing
-           *[other] Last leg, from top { $from }: under { $unders }
+           *[other] Last leg, from top { $from }: goes under { $unders ->
+                [one] once
+                [2] twice
+               *[other] { $unders } times
+            }
         }
-       *[other] { $unders ->
-            [0] Last leg, from top { $from }: over { $overs }
-           *[other] Last leg, from top { $from }: over { $overs }, under { $unders }
+       *[other] Last leg, from top { $from }: goes over { $overs ->
+            [one] once
+            [2] twice
+           *[other] { $overs } times
+        }{ $unders ->
+            [0] { "" }
+            [one] , under once
+            [2] , under twice
+           *[other] , under { $unders } times
         }
     }

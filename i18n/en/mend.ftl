@@ -9,10 +9,17 @@ where-taking-up-say = Taking up { $leads } lead, { $bights } bight.
 # next. 17 legs are left in all. About 11 minutes, at your pace.
 # $phase: laying, lift, fair or finish. $at, $next: pins, on the rims $at-rim and $next-rim (top,
 # bottom; none when there is no next). $laid: legs laid in this pass of the strand. $left: legs
-# left in the whole tie. $minutes: time left; $timed: yes when it is known.
+# left in the whole tie. $crossed: crossings made on a leg that is laid in part. $round, $pass, $strand
+# and $leg: where fairing is. $minutes: time left; $timed: yes when it is known.
 where-say = { $phase ->
         [lift] Everything is laid; the knot is to be lifted off the tube.
-        [fair] Everything is laid and lifted; the knot is being faired.
+        [fair] Everything is laid and lifted; the knot is being faired, round { $round }{ $passes ->
+            [one] { "" }
+           *[other] , pass { $pass }
+        }{ $strands ->
+            [one] { "" }
+           *[other] , strand { $strand }
+        }, leg { $leg } of { $legs }.
         [finish] The knot is laid and faired; its ends are to be finished.
        *[laying] { $pass ->
             [1] Lead pass
@@ -27,13 +34,23 @@ where-say = { $phase ->
         }{ $strands ->
             [one] { "" }
            *[other] , strand { $strand }
-        }: { $laid } of { $legs } legs are laid. The cord is at { $at-rim ->
-            [top] top pin { $at }
-           *[bottom] bottom pin { $at }
-        }{ $next-rim ->
-            [top] , and goes to top pin { $next } next.
-            [bottom] , and goes to bottom pin { $next } next.
-           *[none] .
+        }: { $laid } of { $legs } legs are laid. { $crossed ->
+            [0] The cord is at { $at-rim ->
+                [top] top pin { $at }
+               *[bottom] bottom pin { $at }
+            }{ $next-rim ->
+                [top] , and goes to top pin { $next } next.
+                [bottom] , and goes to bottom pin { $next } next.
+               *[none] .
+            }
+           *[other] The cord is on its way from { $at-rim ->
+                [top] top pin { $at } down to bottom pin { $next }
+               *[bottom] bottom pin { $at } up to top pin { $next }
+            }, and has crossed { $crossed ->
+                [one] once.
+                [2] twice.
+               *[other] { $crossed } times.
+            }
         } { $left ->
             [0] No leg is left.
             [one] 1 leg is left in all.
@@ -65,11 +82,26 @@ wrong-show-note-leave = W: leave all as it is
 
 # Taking a leg out again; the sentences of a step follow one another: this one, one for each
 # crossing in the order they are undone, and the last.
-# Example: Taking back leg 7. Lift the cord off top pin 6.
-# $whole: no when the leg was laid only in part and is on no pin yet.
+# Example: Taking back leg 7. First bring the cord back to top pin 6. Lift it off top pin 6.
+# $whole: no when the leg was laid only in part and is on no pin yet. $tail: number of the bottom
+# pin whose tail comes off first, for a cord that was just begun, else 0. $first-rim: top or bottom
+# when the cord in hand is to be brought back to pin $first first, else none.
 take-back-say = { $pass ->
-        [1] Taking back leg { $leg }.
-       *[other] Taking back pass { $pass }, leg { $leg }.
+        [1] Taking back leg { $leg }
+       *[other] Taking back pass { $pass }, leg { $leg }
+    }{ $strands ->
+        [one] { "" }
+       *[other] { " " }of strand { $strand }
+    }{ $named ->
+        [yes] , “{ $cord }”
+       *[no] { "" }
+    }. { $tail ->
+        [0] { "" }
+       *[other] First take the tail off bottom pin { $tail }.
+    } { $first-rim ->
+        [top] First bring the cord back to top pin { $first }.
+        [bottom] First bring the cord back to bottom pin { $first }.
+       *[none] { "" }
     } { $whole ->
         [yes] { $heading ->
             [falling] Lift the cord off bottom pin { $to }.
@@ -136,8 +168,8 @@ take-back-nothing-say = There is nothing more to take back: the tube is empty.
 # Example: Is the cord at top pin 6? Next for yes, back for no.
 question-say = { $question ->
         [pin] { $rim ->
-            [top] Is the cord at top pin { $pin }?
-           *[bottom] Is the cord at bottom pin { $pin }?
+            [top] Is the cord in your hand at top pin { $pin }?
+           *[bottom] Is the cord in your hand at bottom pin { $pin }?
         }
         [cords] { $rim ->
             [top] Count the cords round top pin { $pin }, the one in your hand too.
@@ -161,8 +193,8 @@ question-say = { $question ->
            *[bottom] Since bottom pin { $pin },
         } { $count ->
             [0] has the cord crossed nothing yet?
-            [one] has the cord crossed once?
-           *[other] has the cord crossed { $count } times?
+            [one] has the cord crossed anything yet?
+           *[other] has the cord crossed { $count } times or more?
         }
     } Next for yes, back for no.
 
@@ -187,8 +219,8 @@ question-show = { $question ->
         }
        *[crossed] { $count ->
             [0] Crossed nothing yet?
-            [one] Crossed once?
-           *[other] Crossed { $count } times?
+            [one] Crossed anything?
+           *[other] Crossed { $count } times or more?
         }
     }
 question-show-note = { $question ->
@@ -209,3 +241,6 @@ question-show-note-keys = Next: yes. Back: no.
 
 # Said before the step when the place is found.
 found-say = Then this is the place.
+
+# Said instead when the pins are being taken out or are out.
+wrong-after-say = The knot is coming off its pins, so no leg can be taken back. Back goes one step back; H says where you are.

@@ -41,10 +41,29 @@ start-facts = { $leads } lead { $bights } bight: { $strands ->
        *[no] { "" }
     }
 
-# A tie in the list. Example: 5 lead 6 bight, 2 passes
+# A tie in the list. $usual: no when the weave is another than over one, under one.
+# Example: 5 lead 6 bight, 2 passes
+# Example: 5 lead 6 bight, weave 2, to the left
 start-tie = { $leads } lead { $bights } bight{ $passes ->
         [one] { "" }
        *[other] , { $passes } passes
+    }{ $usual ->
+        [yes] { "" }
+       *[no] , weave { $weave }
+    }{ $hand ->
+        [left] , to the left
+       *[right] { "" }
+    }
+
+# How a tie is told, beside it on the tying screen. $most: crossings at once, 0 for whole legs.
+# Example: plain, 4 at once
+telling = { $detail ->
+        [brief] brief
+        [teach] teach
+       *[plain] plain
+    }, { $most ->
+        [0] whole legs
+       *[other] { $most } at once
     }
 
 # Example: 7 of 24 legs laid, last touched 3 days ago

@@ -16,7 +16,9 @@
 #   $heading   rising (bottom rim to top rim) or falling
 #   $from, $to numbers of pins; a rising leg goes from a bottom pin to a top pin
 #   $hand      right or left: the way round the tube that the cord travels
-#   $side      right or left of the cord that is followed, or none in the lead pass
+#   $lane      below or above: where a follower lies beside the cord it follows, towards the bottom or
+#              the top rim, on rising and falling legs alike; none in the lead pass. ("Right of the
+#              cord" would turn about with every leg.)
 #   $cord      what the tyer calls the cord, when $named is yes
 #   $value     a length in the unit $unit: mm, cm or m
 
@@ -101,7 +103,7 @@ begin-show-note = { $named ->
         [yes] Cord “{ $cord }”.
        *[no] { "" }
     } { $hand ->
-        [left] Hold it with tape. Work to the left.
+        [left] Hold it with tape. Work to the left; the pins are numbered to the left.
        *[right] Hold it with tape. Work to the right.
     } { $uneven ->
         [yes] This weave runs unevenly at the rims.
@@ -110,8 +112,8 @@ begin-show-note = { $named ->
 
 ## Beginning to follow
 
-# Example: Second pass. Begin at bottom pin 1, beside the cord already there, and keep to the right
-# of it all the way, never crossing it. Go over and under just as it does. Round the top pins turn
+# Example: Second pass. Begin at bottom pin 1, beside the cord already there, and keep below
+# it all the way, never crossing it. Go over and under just as it does. Round the top pins turn
 # inside its bights, round the bottom pins turn outside them.
 # $inside: the rim where the follower turns inside, top or bottom. $added: yes when another cord
 # begins here, no when the cord in hand goes on.
@@ -147,10 +149,10 @@ follow-say = { $pass ->
                *[no] Take up its cord again. Begin
             }
         }
-    } at bottom pin { $pin }, beside the cord already there, and keep to the { $side ->
-        [left] left
-       *[right] right
-    } of it all the way, never crossing it. Go over and under just as it does. { $inside ->
+    } at bottom pin { $pin }, beside the cord already there, and keep { $lane ->
+        [above] above
+       *[below] below
+    } it all the way, never crossing it. Go over and under just as it does. { $inside ->
         [bottom] Round the bottom pins turn inside its bights, round the top pins turn outside them.
        *[top] Round the top pins turn inside its bights, round the bottom pins turn outside them.
     }
@@ -181,10 +183,10 @@ follow-say-brief = { $pass ->
             }.
         }
        *[no] { "" }
-    } From bottom pin { $pin } follow on the { $side ->
-        [left] left
-       *[right] right
-    }. { $inside ->
+    } From bottom pin { $pin } follow { $lane ->
+        [above] above.
+       *[below] below.
+    } { $inside ->
         [bottom] Inside at the bottom, outside at the top.
        *[top] Inside at the top, outside at the bottom.
     }
@@ -213,12 +215,18 @@ follow-say-teach = { $pass ->
                 [m] { $value } metres
                 [cm] { $value } centimetres
                *[mm] { $value } millimetres
-            }. It begins at a pin of its own, so that the ends do not all come out in one place. Begin
+            }. { $apart ->
+                [yes] It begins at a pin of its own, so that the ends do not all come out in one place. Begin
+               *[no] Begin
+            }
            *[no] Take the added cord, and leave a tail of { $unit ->
                 [m] { $value } metres
                 [cm] { $value } centimetres
                *[mm] { $value } millimetres
-            }. It begins at a pin of its own, so that the ends do not all come out in one place. Begin
+            }. { $apart ->
+                [yes] It begins at a pin of its own, so that the ends do not all come out in one place. Begin
+               *[no] Begin
+            }
         }
        *[no] { $strands ->
             [one] The same cord goes on: it has come home to its first pin and simply starts its trip again. Begin
@@ -227,10 +235,10 @@ follow-say-teach = { $pass ->
                *[no] Take up its cord again: it has come home to its first pin and simply starts its trip again. Begin
             }
         }
-    } at bottom pin { $pin }, beside the cord already there, and keep to the { $side ->
-        [left] left
-       *[right] right
-    } of it all the way. It never crosses the cord it follows, and goes over and under just as that one does. { $pass ->
+    } at bottom pin { $pin }, beside the cord already there, and keep { $lane ->
+        [above] above it all the way, on the side of the top rim.
+       *[below] below it all the way, on the side of the bottom rim.
+    } It never crosses the cord it follows, and goes over and under just as that one does. { $pass ->
         [2] { $strand ->
             [1] A bight is the loop round a pin.
            *[other] { "" }
@@ -241,10 +249,10 @@ follow-say-teach = { $pass ->
        *[top] Round the top pins turn inside the bight already there, that is, between it and the middle of the knot; round the bottom pins turn outside it, beyond it.
     }
 
-# Example: Follow on the right
-follow-show = { $side ->
-        [left] Follow on the left
-       *[right] Follow on the right
+# Example: Follow below the cord
+follow-show = { $lane ->
+        [above] Follow above the cord
+       *[below] Follow below the cord
     }
 
 # Example: From bottom 1. Inside at the top, outside at the bottom.
@@ -264,7 +272,7 @@ follow-show-note = { $added ->
 # The beginning of a lay step: which leg, and where it goes.
 # Example: Leg 7 of 12. From bottom pin 4 go up and to the right, to top pin 6.
 # Example: Second pass, strand 2, leg 4 of 12. From top pin 2 go down and to the right, to
-# bottom pin 5, keeping to the right of the cord already there.
+# bottom pin 5, keeping below the cord already there.
 # $turns: whole turns of the tube on the leg.
 lay-say-way = { $pass ->
         [1] { $strands ->
@@ -307,18 +315,27 @@ lay-say-way = { $pass ->
     } to { $heading ->
         [falling] bottom pin { $to }
        *[rising] top pin { $to }
-    }{ $side ->
-        [right] , keeping to the right of the cord already there.
-        [left] , keeping to the left of the cord already there.
+    }{ $lane ->
+        [below] , keeping below the cord already there.
+        [above] , keeping above the cord already there.
        *[none] .
     }
 
 # The same, brief.
 # Example: Bottom pin 4, up to top pin 6.
 # Example: Strand 2. Top pin 2, down to bottom pin 5.
-lay-say-way-brief = { $strands ->
-        [one] { "" }
-       *[other] Strand { $strand }.
+lay-say-way-brief = { $pass ->
+        [1] { $strands ->
+            [one] { "" }
+           *[other] Strand { $strand }.
+        }
+       *[other] Pass { $pass }{ $strands ->
+            [one] { "" }
+           *[other] , strand { $strand }
+        }, { $lane ->
+            [above] above.
+           *[below] below.
+        }
     } { $heading ->
         [falling] Top pin { $from }, down to bottom pin { $to }
        *[rising] Bottom pin { $from }, up to top pin { $to }
@@ -378,9 +395,9 @@ lay-say-way-teach = { $pass ->
     } towards { $heading ->
         [falling] bottom pin { $to }
        *[rising] top pin { $to }
-    }{ $side ->
-        [right] , close along the right of the cord already there.
-        [left] , close along the left of the cord already there.
+    }{ $lane ->
+        [below] , close below the cord already there.
+        [above] , close above the cord already there.
        *[none] .
     }
 
@@ -441,16 +458,25 @@ lay-say-way-on = { $pass ->
     } and to the { $hand ->
         [left] left
        *[right] right
-    }{ $side ->
-        [right] , keeping to the right of the cord already there.
-        [left] , keeping to the left of the cord already there.
+    }{ $lane ->
+        [below] , keeping below the cord already there.
+        [above] , keeping above the cord already there.
        *[none] .
     }
 
 # Example: Bottom pin 2, up to top pin 4, part 2 of 5, past bottom pin 3.
-lay-say-way-on-brief = { $strands ->
-        [one] { "" }
-       *[other] Strand { $strand }.
+lay-say-way-on-brief = { $pass ->
+        [1] { $strands ->
+            [one] { "" }
+           *[other] Strand { $strand }.
+        }
+       *[other] Pass { $pass }{ $strands ->
+            [one] { "" }
+           *[other] , strand { $strand }
+        }, { $lane ->
+            [above] above.
+           *[below] below.
+        }
     } { $heading ->
         [falling] Top pin { $from }, down to bottom pin { $to }
        *[rising] Bottom pin { $from }, up to top pin { $to }
@@ -512,9 +538,9 @@ lay-say-way-on-teach = { $pass ->
     } and to the { $hand ->
         [left] left
        *[right] right
-    }{ $side ->
-        [right] , keeping to the right of the cord already there.
-        [left] , keeping to the left of the cord already there.
+    }{ $lane ->
+        [below] , keeping below the cord already there.
+        [above] , keeping above the cord already there.
        *[none] .
     }
 
@@ -609,7 +635,8 @@ lay-say-clear = The cord crosses nothing.
 lay-say-clear-brief = Clear.
 lay-say-clear-teach = Nothing lies in its way yet, so there is nothing to cross.
 
-# How a lay step ends. $landing: on-the-way, round, inside, outside or home.
+# How a lay step ends. $landing: on-the-way, round, inside or outside; at the pin where the pass
+# began home-and-on, home-to-wait (other strands come first) or home-to-end (the cord ends).
 # Example: Round top pin 6.
 # Example: At bottom pin 5 turn outside the bight already there.
 lay-say-landing = { $landing ->
@@ -622,10 +649,9 @@ lay-say-landing = { $landing ->
             [falling] At bottom pin { $to } turn outside the bight already there.
            *[rising] At top pin { $to } turn outside the bight already there.
         }
-        [home] { $heading ->
-            [falling] At bottom pin { $to } the cord is back where it began.
-           *[rising] At top pin { $to } the cord is back where it began.
-        }
+        [home-and-on] At bottom pin { $to } the cord is back where it began; it goes on round the pin.
+        [home-to-wait] At bottom pin { $to } the cord is back where it began. Tape it down there, to wait for its next pass.
+        [home-to-end] At bottom pin { $to } the cord is back where it began. Leave its end hanging there.
        *[round] { $heading ->
             [falling] Round bottom pin { $to }.
            *[rising] Round top pin { $to }.
@@ -637,7 +663,9 @@ lay-say-landing-brief = { $landing ->
         [on-the-way] { "" }
         [inside] Inside.
         [outside] Outside.
-        [home] Home.
+        [home-and-on] Home, and on.
+        [home-to-wait] Home, to wait.
+        [home-to-end] Home, to end.
        *[round] { "" }
     }
 
@@ -651,20 +679,25 @@ lay-say-landing-teach = { $landing ->
             [falling] At bottom pin { $to } turn outside the bight already there, beyond it, and hold it snug.
            *[rising] At top pin { $to } turn outside the bight already there, beyond it, and hold it snug.
         }
-        [home] { $heading ->
-            [falling] At bottom pin { $to } the cord is back where it began.
-           *[rising] At top pin { $to } the cord is back where it began.
-        }
+        [home-and-on] At bottom pin { $to } the cord is back where it began; it goes on round the pin.
+        [home-to-wait] At bottom pin { $to } the cord is back where it began. Tape it down there, to wait for its next pass.
+        [home-to-end] At bottom pin { $to } the cord is back where it began. Leave its end hanging there.
        *[round] { $heading ->
             [falling] Lead it round the outside of bottom pin { $to }, and hold it snug.
            *[rising] Lead it round the outside of top pin { $to }, and hold it snug.
         }
     }
 
-# Example: Bottom 4 up to top 6
+# The arrow is the way the cord goes. Example: Bottom 4 up to top 6 ↗
 lay-show = { $heading ->
-        [falling] Top { $from } down to bottom { $to }
-       *[rising] Bottom { $from } up to top { $to }
+        [falling] Top { $from } down to bottom { $to } { $hand ->
+            [left] ↙
+           *[right] ↘
+        }
+       *[rising] Bottom { $from } up to top { $to } { $hand ->
+            [left] ↖
+           *[right] ↗
+        }
     }
 
 # One crossing as a word that differs in shape for over and under.
@@ -717,10 +750,9 @@ lay-show-note = { $landing ->
             [falling] Outside the bight at bottom { $to }
            *[rising] Outside the bight at top { $to }
         }
-        [home] { $heading ->
-            [falling] Back where it began, bottom { $to }
-           *[rising] Back where it began, top { $to }
-        }
+        [home-and-on] Back where it began, and on round bottom { $to }
+        [home-to-wait] Back where it began: tape it down at bottom { $to }
+        [home-to-end] Back where it began: leave the end at bottom { $to }
        *[round] { $heading ->
             [falling] Round bottom { $to }
            *[rising] Round top { $to }
@@ -734,7 +766,13 @@ lay-show-note = { $landing ->
 # finish; rounds in fair.
 phase-show = { $phase ->
         [lift] Lift, { $item } of { $items }
-        [fair] Fair, round { $item } of { $items }, leg { $leg } of { $legs }
+        [fair] Fair, round { $item } of { $items }{ $passes ->
+            [one] { "" }
+           *[other] , pass { $pass }
+        }{ $strands ->
+            [one] { "" }
+           *[other] , strand { $strand }
+        }, leg { $leg } of { $legs }
         [finish] Finish, { $item } of { $items }
        *[other] { $pass ->
             [1] Lead pass

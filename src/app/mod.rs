@@ -90,7 +90,8 @@ fn open(words: Words, plan: Option<Plan>, is_open: Arc<AtomicBool>) -> iced::Res
         .settings(settings())
         .window(window::Settings {
             size: Size::new(1100.0, 760.0),
-            min_size: Some(Size::new(480.0, 360.0)),
+            // Below this the line that matters is not large any more.
+            min_size: Some(Size::new(800.0, 480.0)),
             ..window::Settings::default()
         })
         .exit_on_close_request(false)

@@ -126,6 +126,11 @@ impl State {
         }
     }
 
+    /// Whether it goes from step to step, and nothing is being mended.
+    pub const fn is_telling_steps(&self) -> bool {
+        matches!(self.mode, Mode::Steps)
+    }
+
     /// Tells the step anew, in other words or other portions.
     pub fn retell(&mut self, at_once: AtOnce, words: &Words) {
         let checks = self.script.checks();
@@ -147,8 +152,13 @@ impl State {
 
     /// Something is wrong; said once more, all is left as it is.
     fn wrong(&mut self, words: &Words) -> Action {
-        if !matches!(self.mode, Mode::Steps) {
+        if !self.is_telling_steps() {
             return self.stand_at(self.place, words);
+        }
+        if self.script.is_off_pins(self.place) {
+            let sentence = words.plainly("wrong-after-say", &[]);
+            self.aside = Some(sentence.clone());
+            return Action::Say(sentence);
         }
         let back = self.script.take_back(self.place);
         self.mode = Mode::Wrong;
@@ -192,7 +202,7 @@ impl State {
         let bar = progress_bar(0.0..=legs as f32, laid as f32)
             .girth(14)
             .style(theme::progress);
-        let keys = if matches!(self.mode, Mode::Steps) {
+        let keys = if self.is_telling_steps() {
             "tying-keys"
         } else {
             "tying-keys-wrong"
@@ -208,8 +218,8 @@ impl State {
                         .size(theme::HEADING)
                         .color(theme::QUIET),
                     space::horizontal(),
-                    text(words.tie_line(self.script.plan()))
-                        .size(theme::BODY)
+                    text(words.telling(self.script.plan(), self.script.at_once()))
+                        .size(theme::SMALL)
                         .color(theme::QUIET),
                 ]
                 .align_y(Center)

@@ -31,6 +31,9 @@ impl Script {
             side: self.plan.side,
             inside_at_top: self.plan.side.turns_inside(Rim::Top, self.plan.hand),
             is_added,
+            is_apart: (1..pass).all(|other| {
+                self.plan.start_pin(other, strand) != self.plan.start_pin(pass, strand)
+            }),
             cord: self.plan.cord(pass, strand).map(str::to_owned),
             tail: self.rig.as_ref().filter(|_| is_added).map(|rig| rig.tail),
         }
@@ -69,8 +72,8 @@ impl Script {
     }
 
     fn landing(&self, turn: Turn) -> Landing {
-        if turn.leg == self.plan.knot().legs_per_strand() {
-            return Landing::Home;
+        if self.ends_a_pass(turn) {
+            return self.homecoming(turn);
         }
         match self.plan.laying().leg(turn) {
             Some(leg) if turn.pass > 1 => {
@@ -81,6 +84,18 @@ impl Script {
                 }
             }
             _ => Landing::Round,
+        }
+    }
+
+    /// What a cord does that is back at the pin where its pass began.
+    fn homecoming(&self, turn: Turn) -> Landing {
+        let laying = self.plan.laying();
+        let ends = turn.pass == laying.passes() || self.plan.begins_a_cord(turn.pass + 1);
+        let next = laying.turn(laying.legs_before(turn) + 1);
+        match next {
+            _ if ends => Landing::HomeToEnd,
+            Some(next) if next.strand == turn.strand => Landing::HomeAndOn,
+            _ => Landing::HomeToWait,
         }
     }
 

@@ -17,6 +17,7 @@ mod plan;
 mod rack;
 mod rigging;
 mod script;
+mod search;
 mod setup;
 mod step;
 
@@ -24,12 +25,13 @@ pub use asked::{AskError, Asked, Asking, Wanted};
 pub use at_once::{AtOnce, Checks};
 pub use course::{COURSE, Lesson, LessonState};
 pub use landmark::{Landmark, Share};
-pub use mend::{Question, Search, TakeBack, Whereabouts};
+pub use mend::{TakeBack, Whereabouts};
 pub use place::{Phase, Place};
 pub use plan::{CordsError, Plan, Run};
 pub use rack::{NameError, Rack};
 pub use rigging::{Kit, RigStep, Rigging, Task};
 pub use script::{Progress, Script};
+pub use search::{Question, Search};
 pub use setup::Setup;
 pub use step::{
     Begin, Caution, Check, Fair, Finish, FinishTask, Follow, Landing, LastLeg, Lay, Lift, LiftTask,

@@ -130,13 +130,17 @@ impl Plan {
             });
         }
         self.cords = cords;
-        let rounds = self.knot().legs_per_strand() / 2;
-        let mut start = 0;
+        // The cords of a strand begin as far from one another as the pins allow.
+        let rounds = u32::from(self.knot().legs_per_strand() / 2);
+        let all = (1..=passes)
+            .filter(|pass| self.begins_a_cord(*pass))
+            .count();
+        let all = u32::try_from(all).unwrap_or(1).max(1);
+        let (mut begun, mut start) = (0, 0);
         for pass in 1..=passes {
-            if self.begins_a_cord(pass) && pass > 1 {
-                #[expect(clippy::cast_possible_truncation, reason = "less than `rounds`")]
-                let along = (u32::from(pass - 1) * u32::from(rounds) / u32::from(passes)) as u16;
-                start = along;
+            if self.begins_a_cord(pass) {
+                start = u16::try_from((begun * rounds).div_ceil(all)).unwrap_or(0);
+                begun += 1;
             }
             self.laying = self.laying.with_start(pass, start);
         }

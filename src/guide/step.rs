@@ -93,6 +93,8 @@ pub struct Follow {
     pub inside_at_top: bool,
     /// Whether another cord begins here.
     pub is_added: bool,
+    /// Whether no other cord of the strand begins at this pin.
+    pub is_apart: bool,
     /// What the tyer calls the cord.
     pub cord: Option<String>,
     /// The tail to leave on an added cord, when it is known.
@@ -110,8 +112,12 @@ pub enum Landing {
     Inside,
     /// Round the pin, outside the bight already there.
     Outside,
-    /// At the pin where the strand began.
-    Home,
+    /// At the pin where this pass began, and on into the next.
+    HomeAndOn,
+    /// At the pin where this pass began, to wait there until other strands are laid.
+    HomeToWait,
+    /// At the pin where the cord began: its end.
+    HomeToEnd,
 }
 
 /// A leg, or one part of a long one.

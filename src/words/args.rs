@@ -50,12 +50,6 @@ impl Selector for Side {
     }
 }
 
-impl Selector for Option<Side> {
-    fn selector(self) -> &'static str {
-        self.map_or("none", Selector::selector)
-    }
-}
-
 impl Selector for Quantity {
     fn selector(self) -> &'static str {
         match self {
@@ -73,7 +67,9 @@ impl Selector for Landing {
             Self::Round => "round",
             Self::Inside => "inside",
             Self::Outside => "outside",
-            Self::Home => "home",
+            Self::HomeAndOn => "home-and-on",
+            Self::HomeToWait => "home-to-wait",
+            Self::HomeToEnd => "home-to-end",
         }
     }
 }

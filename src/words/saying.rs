@@ -8,6 +8,7 @@ use super::step_args::{
     begin_args, check_args, crossing_args, fair_args, finish_args, follow_args, lay_args, lift_args,
 };
 use crate::guide::{Caution, Lay, Phase, Place, Plan, Script, Step, What, Whereabouts};
+use crate::knot::Turn;
 
 impl Words {
     /// What is spoken for a step: exactly this, free of markup. A caution comes before what can
@@ -50,7 +51,9 @@ impl Words {
             legs,
             at,
             next,
+            crossed,
             left,
+            fairing,
         } = script.whereabouts(place);
         let phase = match phase {
             Phase::Kit | Phase::Rig => return self.say_where_rigging(script, place),
@@ -59,8 +62,18 @@ impl Words {
             Phase::Fair => "fair",
             Phase::Finish => "finish",
         };
+        let (round, faired) = fairing.unwrap_or((
+            0,
+            Turn {
+                pass,
+                strand,
+                leg: 0,
+            },
+        ));
         let args = fluent_args! {
-            "phase" => phase, "pass" => pass, "strand" => strand, "strands" => strands,
+            "phase" => phase, "pass" => faired.pass, "strand" => faired.strand,
+            "strands" => strands, "passes" => script.plan().laying().passes(),
+            "round" => round, "leg" => faired.leg, "crossed" => crossed,
             "laid" => laid, "legs" => legs, "left" => left,
             "at-rim" => at.rim.selector(), "at" => at.number,
             "next-rim" => next.map_or("none", |pin| pin.rim.selector()),

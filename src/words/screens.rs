@@ -5,15 +5,27 @@ use fluent::fluent_args;
 use super::Words;
 use super::args::Selector;
 use crate::guide::{AtOnce, Plan, Progress};
+use crate::knot::Weave;
 
 impl Words {
     /// A tie in one line: "5 lead 6 bight, 2 passes".
     pub fn tie_line(&self, plan: &Plan) -> String {
         let args = fluent_args! {
             "leads" => plan.knot().leads(), "bights" => plan.knot().bights(),
-            "passes" => plan.laying().passes(),
+            "passes" => plan.laying().passes(), "hand" => plan.hand.selector(),
+            "usual" => (*plan.knot().weave() == Weave::default()).selector(),
+            "weave" => plan.knot().weave().to_string(),
         };
         self.text("start-tie", &args)
+    }
+
+    /// A tie in one line, and how it is told: "5 lead 6 bight · plain, 4 at once".
+    pub fn telling(&self, plan: &Plan, at_once: AtOnce) -> String {
+        let args = fluent_args! {
+            "detail" => self.detail().name(),
+            "most" => if let AtOnce::UpTo(most) = at_once { most } else { 0 },
+        };
+        format!("{} · {}", self.tie_line(plan), self.text("telling", &args))
     }
 
     /// How far a tie is and how many whole days ago it was touched.

@@ -87,7 +87,7 @@ impl Words {
 
     /// Phase and progress, above the line.
     fn phase(&self, knot: &Knot, step: &Step) -> String {
-        let mut cord = None;
+        let (mut cord, mut passes) = (None, 1);
         let (phase, (part, parts), (item, items)) = match &step.what {
             What::Kit(kit) => return self.kit_phase(kit),
             What::Rig(step) => return self.rig_phase(step),
@@ -105,11 +105,14 @@ impl Words {
             }
             What::Check(_) => ("check", (1, 1), (0, 0)),
             What::Lift(lift) => ("lift", (1, 1), (step.place.leg, lift.of)),
-            What::Fair(fair) => ("fair", (1, 1), (fair.round, fair.rounds)),
+            What::Fair(fair) => {
+                passes = fair.passes;
+                ("fair", (1, 1), (fair.round, fair.rounds))
+            }
             What::Finish(finish) => ("finish", (1, 1), (step.place.leg, finish.of)),
         };
         let args = fluent_args! {
-            "phase" => phase, "pass" => step.place.pass,
+            "phase" => phase, "pass" => step.place.pass, "passes" => passes,
             "strand" => step.place.strand, "strands" => knot.strands(),
             "leg" => step.place.leg, "legs" => knot.legs_per_strand(),
             "part" => part, "parts" => parts, "item" => item, "items" => items,

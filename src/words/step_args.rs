@@ -8,7 +8,7 @@ use crate::guide::{
     Begin, Check, Fair, Finish, FinishTask, Follow, Landmark, Lay, Lift, LiftTask, Question,
     TakeBack, Tuck,
 };
-use crate::knot::{Crossing, Turn};
+use crate::knot::{Crossing, Rim, Turn};
 
 /// The tail to leave when the tube is not known. *Common practice, no source.*
 const USUAL_TAIL: f64 = 150.0;
@@ -58,7 +58,8 @@ pub(super) fn begin_args(begin: &Begin) -> FluentArgs<'static> {
 pub(super) fn follow_args(follow: &Follow) -> FluentArgs<'static> {
     let mut args = fluent_args! {
         "pass" => follow.pass, "strand" => follow.strand, "strands" => follow.strands,
-        "pin" => follow.pin, "side" => follow.side.selector(),
+        "pin" => follow.pin, "apart" => follow.is_apart.selector(),
+        "lane" => if follow.inside_at_top { "below" } else { "above" },
         "inside" => if follow.inside_at_top { "top" } else { "bottom" },
         "added" => follow.is_added.selector(),
     };
@@ -74,7 +75,7 @@ pub(super) fn lay_args(lay: &Lay) -> FluentArgs<'static> {
         "leg" => leg, "legs" => lay.legs, "part" => lay.part, "parts" => lay.parts,
         "heading" => lay.leg.heading().selector(),
         "from" => lay.leg.from.number, "to" => lay.leg.to.number,
-        "turns" => lay.turns, "hand" => lay.hand.selector(), "side" => lay.side.selector(),
+        "turns" => lay.turns, "hand" => lay.hand.selector(), "lane" => lane(lay),
         "landing" => lay.landing.selector(),
         "first" => (lay.turn == Turn { pass: 1, strand: 1, leg: 1 }).selector(),
     };
@@ -89,6 +90,15 @@ pub(super) fn lay_args(lay: &Lay) -> FluentArgs<'static> {
     }
     set_cord(&mut args, lay.cord.as_deref());
     args
+}
+
+/// Where a follower lies beside the cord it follows. The inner lane at the top rim lies below.
+fn lane(lay: &Lay) -> &'static str {
+    match lay.side {
+        None => "none",
+        Some(side) if side.turns_inside(Rim::Top, lay.hand) => "below",
+        Some(_) => "above",
+    }
 }
 
 /// The crossing at `index` of `count`; it lies on a leg that goes the other way than the one
@@ -199,11 +209,17 @@ fn tuck_args(tuck: &Tuck) -> FluentArgs<'static> {
 }
 
 pub(super) fn take_back_args(back: &TakeBack) -> FluentArgs<'static> {
-    fluent_args! {
-        "pass" => back.turn.pass, "leg" => back.turn.leg,
+    let mut args = fluent_args! {
+        "pass" => back.turn.pass, "strand" => back.turn.strand, "strands" => back.strands,
+        "leg" => back.turn.leg,
         "heading" => back.leg.heading().selector(), "whole" => back.is_whole.selector(),
         "from" => back.leg.from.number, "to" => back.leg.to.number,
-    }
+        "tail" => back.tail_off.map_or(0, |pin| pin.number),
+        "first-rim" => back.first_back_to.map_or("none", |pin| pin.rim.selector()),
+        "first" => back.first_back_to.map_or(0, |pin| pin.number),
+    };
+    set_cord(&mut args, back.cord.as_deref());
+    args
 }
 
 pub(super) fn question_args(question: &Question) -> FluentArgs<'static> {

@@ -1,0 +1,250 @@
+//! Finding a lost place by a few questions.
+
+use crate::knot::{Pin, Rim, Turn};
+
+use super::{Place, Script};
+
+/// A question to a tyer who has lost the place, to be answered with yes or no.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Question {
+    /// Did the cord in hand go round this pin last, or begin there?
+    LastPin(Pin),
+    /// Have so many cords come to this pin?
+    Came {
+        /// The pin.
+        pin: Pin,
+        /// Cords that have come to it, the one in hand among them.
+        cords: u16,
+    },
+    /// Is there nothing of the cord in hand at this pin but its tail?
+    OnlyTail {
+        /// The pin.
+        pin: Pin,
+        /// The pass that would begin there.
+        pass: u16,
+    },
+    /// Has another strand come home to its pin so many times?
+    CameHome {
+        /// The pin.
+        pin: Pin,
+        /// How many times.
+        times: u16,
+    },
+    /// Has the cord crossed so many times or more since that pin, or nothing when it is 0?
+    Crossed {
+        /// The pin.
+        pin: Pin,
+        /// Crossings made since.
+        crossings: u16,
+    },
+}
+
+/// Finding a lost place by at most three questions: which pin, how many cords on it, how many
+/// crossings since. Each is put as one likely answer after the other, the likeliest first.
+#[derive(Clone, Debug)]
+pub struct Search {
+    pins: Vec<Pin>,
+    passes: u16,
+    recorded: Place,
+    stage: Stage,
+    /// The answer that is proposed now, from 0; it starts anew after the last.
+    proposal: usize,
+}
+
+#[derive(Clone, Debug)]
+enum Stage {
+    Pin,
+    Cords(Vec<Question>),
+    /// Each with the place that a yes leads to.
+    Since(Vec<(Question, Place)>),
+    Found(Place),
+}
+
+impl Search {
+    /// Begins a search near the place that was recorded.
+    pub fn new(script: &Script, recorded: Place) -> Self {
+        let laying = script.plan.laying();
+        let recorded = script.settle(recorded).unwrap_or_else(|| script.first());
+        let whereabouts = script.whereabouts(recorded);
+        // From the recorded pin outwards, back before on: who loses count is sooner ahead of
+        // the record than behind it by a press too many, or behind by one forgotten.
+        let mut pins = vec![whereabouts.at];
+        let laid = script.progress(recorded).laid;
+        let landing = |laid: u32| {
+            let turn = laying.turn(laid.checked_sub(1)?)?;
+            laying.leg(turn).map(|leg| leg.to)
+        };
+        let all = usize::from(script.plan.knot().bights()) * 2;
+        // Where a strand begins, the last landing is that of another cord: it comes next.
+        for apart in 0..=laying.legs() {
+            if pins.len() == all {
+                break;
+            }
+            for pin in [
+                laid.checked_sub(apart).and_then(landing),
+                landing(laid + apart),
+            ] {
+                pins.extend(pin.filter(|pin| !pins.contains(pin)));
+            }
+        }
+        Self {
+            pins,
+            passes: laying.passes(),
+            recorded,
+            stage: Stage::Pin,
+            proposal: 0,
+        }
+    }
+
+    /// The question that stands, or `None` when the place is found.
+    pub fn question(&self) -> Option<Question> {
+        match &self.stage {
+            Stage::Pin => self.pins.get(self.proposal).copied().map(Question::LastPin),
+            Stage::Cords(questions) => questions.get(self.proposal).copied(),
+            Stage::Since(answers) => answers.get(self.proposal).map(|answer| answer.0),
+            Stage::Found(_) => None,
+        }
+    }
+
+    /// The place, when it is found.
+    pub fn found(&self) -> Option<Place> {
+        match self.stage {
+            Stage::Found(place) => Some(place),
+            _ => None,
+        }
+    }
+
+    /// Takes a no: the next likely answer is proposed.
+    pub fn no(&mut self) {
+        let proposals = match &self.stage {
+            Stage::Pin => self.pins.len(),
+            Stage::Cords(questions) => questions.len(),
+            Stage::Since(answers) => answers.len(),
+            Stage::Found(_) => 1,
+        };
+        self.proposal = (self.proposal + 1) % proposals.max(1);
+    }
+
+    /// Takes a yes.
+    pub fn yes(&mut self, script: &Script) {
+        let Some(question) = self.question() else {
+            return;
+        };
+        let proposal = std::mem::take(&mut self.proposal);
+        self.stage = match question {
+            Question::LastPin(pin) => self.ask_for_cords(script, pin),
+            Question::Came { pin, cords } => {
+                let leg = script.plan.knot().leg_to(pin);
+                self.ask_what_came_since(script, script.plan.laying().turn_of(cords, leg))
+            }
+            Question::OnlyTail { pin, pass } => {
+                let strand = script.plan.knot().leg_from(pin).strand;
+                let begin = Place::begin(pass, strand);
+                match Self::crossings_since(script, pin, begin) {
+                    answers if answers.len() > 1 => Stage::Since(answers),
+                    _ => Stage::Found(begin),
+                }
+            }
+            Question::CameHome { .. } | Question::Crossed { .. } => match &self.stage {
+                Stage::Since(answers) => answers
+                    .get(proposal)
+                    .map_or(Stage::Pin, |answer| Stage::Found(answer.1)),
+                _ => return,
+            },
+        };
+    }
+
+    fn ask_for_cords(&self, script: &Script, pin: Pin) -> Stage {
+        let plan = &script.plan;
+        let mut questions: Vec<Question> = (1..=self.passes)
+            .map(|cords| Question::Came { pin, cords })
+            .collect();
+        let strand = plan.knot().leg_from(pin).strand;
+        let begins =
+            |pass: &u16| plan.begins_a_cord(*pass) && plan.start_pin(*pass, strand) == pin.number;
+        if pin.rim == Rim::Bottom {
+            let tails = (1..=self.passes).filter(begins);
+            questions.extend(tails.map(|pass| Question::OnlyTail { pin, pass }));
+        }
+        // A pin where a cord begins is soon looked at: that question comes first, since there a
+        // tail could be counted as a cord. Then what the record says.
+        let pass = script.whereabouts(self.recorded).pass;
+        questions.sort_by_key(|question| match *question {
+            Question::OnlyTail { pass: begun, .. } => (false, begun.abs_diff(pass)),
+            Question::Came { cords, .. } => (true, cords.abs_diff(pass)),
+            _ => (true, u16::MAX),
+        });
+        Stage::Cords(questions)
+    }
+
+    /// Asks what the cord did since the leg of `turn` landed.
+    fn ask_what_came_since(&self, script: &Script, turn: Turn) -> Stage {
+        let plan = &script.plan;
+        let Some(pin) = plan.laying().leg(turn).map(|leg| leg.to) else {
+            return Stage::Pin;
+        };
+        let after = script.after_leg(turn);
+        let own = if script.ends_a_pass(turn) {
+            Place::begin(turn.pass + 1, turn.strand)
+        } else {
+            after
+        };
+        if turn.pass == plan.laying().passes() && own != after {
+            // The cord has come to its end.
+            return Stage::Found(after);
+        }
+        if own.leg == 0 && plan.begins_a_cord(own.pass) {
+            // It goes no further: the next pass has a cord of its own.
+            return Stage::Found(after);
+        }
+        let mut answers = Self::crossings_since(script, pin, own);
+        if own != after {
+            // The same cord goes on only when every strand has been laid in between; until it
+            // crosses something, only another strand tells.
+            let (crossed_nothing, crossed): (Vec<_>, Vec<_>) = answers
+                .into_iter()
+                .partition(|(_, place)| place.crossing == 0);
+            let (other, times) = if turn.strand < plan.knot().strands() {
+                (turn.strand + 1, turn.pass)
+            } else {
+                (1, turn.pass + 1)
+            };
+            let question = Question::CameHome {
+                pin: Pin::bottom(plan.start_pin(1, other)),
+                times,
+            };
+            answers = crossed;
+            answers.push((question, own));
+            answers.extend(crossed_nothing.into_iter().map(|(asked, _)| (asked, after)));
+        }
+        if answers.len() > 1 {
+            Stage::Since(answers)
+        } else {
+            Stage::Found(after)
+        }
+    }
+
+    /// How many crossings may have been made since the pin on the leg that `place` begins, each
+    /// with its place; the most first.
+    fn crossings_since(script: &Script, pin: Pin, place: Place) -> Vec<(Question, Place)> {
+        let turn = Turn {
+            leg: place.leg.max(1),
+            ..place.turn()
+        };
+        let crossings = script.met(turn);
+        let mut begins: Vec<u16> = (0..script.at_once.parts(crossings))
+            .map(|part| script.at_once.begins(part, crossings))
+            .collect();
+        // Asked as "so many or more", the most first: a hand between two of them has an answer.
+        begins.reverse();
+        let answer = |crossings| {
+            let begun = Place {
+                crossing: crossings,
+                ..Place::lay(turn)
+            };
+            let here = if crossings == 0 { place } else { begun };
+            (Question::Crossed { pin, crossings }, here)
+        };
+        begins.into_iter().map(answer).collect()
+    }
+}
