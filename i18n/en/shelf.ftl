@@ -32,8 +32,8 @@ shelf-say = The shelf. { $ties ->
 
 # Spoken when a tie gets the focus.
 # Example: 1 of 3. Tiller. 5 lead, 6 bight, doubled. Lead pass, 58 per cent, touched yesterday.
-# $name: what its tyer calls it, or none. $named: yes or no. $phase: lead, follow, check,
-# finish or other. $state: waiting, finished or away. $note: what its tyer wrote; $noted: yes
+# $name: what its tyer calls it, or none. $named: yes or no. $phase: kit, rig, lead,
+# follow, check, lift, fair or finish. $state: waiting, finished or away. $note: what its tyer wrote; $noted: yes
 # or no.
 shelf-tie-say = { $number } of { $ties }. { $named ->
         [yes] { $name }.
@@ -49,6 +49,8 @@ shelf-tie-say = { $number } of { $ties }. { $named ->
             [away] Put away.
            *[waiting] { "" }
         } { $phase ->
+            [kit] Packing the bag
+            [rig] Rigging the tube
             [lead] Lead pass
             [follow] { $pass ->
                 [2] Second pass
@@ -61,7 +63,9 @@ shelf-tie-say = { $number } of { $ties }. { $named ->
                *[9] Ninth pass
             }
             [check] At the look after pass { $pass }
-           *[other] After the last leg
+            [lift] Coming off the tube
+            [fair] Fairing
+           *[finish] Finishing the ends
         }, { $percent } per cent
     }, { $days ->
         [0] touched today
@@ -155,7 +159,7 @@ look-only-say = Looking only. Nothing you do here is kept.
 
 ## The log
 
-tying-keys-log = L write down what was used · ← back · R again · Esc leave
+tying-keys-log = L write down what was used · ← back · R again · H where am I · W wrong · Esc leave
 log-offer-say = This was the last step. Press L to write down what was used, or Escape to leave.
 
 log-heading = What was really used

@@ -5,9 +5,10 @@ use std::time::Duration;
 
 use jiff::Timestamp;
 
-use super::start::Waiting;
 use crate::guide::{AtOnce, COURSE, LessonState, Script};
-use crate::shelf::{Held, Keeper, RackFile, Shelf, ShelfError, TakenUp, Tie, Trouble};
+use crate::shelf::{
+    Held, Keeper, RackFile, Shelf, ShelfError, Shelved, Standing, TakenUp, Tie, TieId, Trouble,
+};
 use crate::voice::Speaker;
 
 /// How long leaving waits for the last save.
@@ -80,7 +81,7 @@ impl Desk {
 #[derive(Debug, Default)]
 pub struct Inventory {
     /// Ties in progress.
-    pub waiting: Vec<Waiting>,
+    pub waiting: Vec<Shelved>,
     /// What could not be read.
     pub troubles: Vec<Trouble>,
 }
@@ -94,18 +95,8 @@ pub fn inventory(shelf: &Shelf, now: Timestamp) -> Result<Inventory, ShelfError>
     let waiting = listing
         .ties
         .into_iter()
-        .filter_map(|tie| {
-            let (plan, place) = (tie.plan(), tie.stands_at());
-            let script = Script::new(plan.clone(), AtOnce::default());
-            let place = script.settle(place?)?;
-            let days = now.duration_since(tie.touched).as_hours() / 24;
-            (place != script.last()).then_some(Waiting {
-                tie,
-                plan,
-                place,
-                days,
-            })
-        })
+        .map(|tie| Shelved::new(tie, now, false))
+        .filter(|shelved| shelved.standing() == Standing::Waiting)
         .collect();
     Ok(Inventory {
         waiting,
@@ -148,6 +139,8 @@ pub struct InHand {
     pub troubles: Vec<Trouble>,
     /// Why it is not on the shelf.
     pub error: Option<ShelfError>,
+    /// Whether somebody else works at it, and this is only to look at.
+    pub looks_only: bool,
 }
 
 /// Puts a new tie on the shelf. One that cannot be put there is in hand all the same: the
@@ -160,22 +153,37 @@ pub fn begin(shelf: Option<&Shelf>, tie: Tie) -> InHand {
             held: None,
             troubles: Vec::new(),
             error: Some(error),
+            looks_only: false,
         },
         None => InHand {
             tie,
             held: None,
             troubles: Vec::new(),
             error: None,
+            looks_only: false,
         },
     }
 }
 
-/// Takes a tie up from the shelf. Reads the disk: not for the thread of the window.
+/// Takes a tie up from the shelf, or, when it is in use and `may_look`, only to look at it.
+/// Reads the disk: not for the thread of the window.
 ///
 /// # Errors
 /// When it is in use or cannot be read.
-pub fn take_up(shelf: &Shelf, tie: &Tie) -> Result<InHand, ShelfError> {
-    shelf.take_up(tie.id()).map(InHand::of)
+pub fn take_up(shelf: &Shelf, id: &TieId, may_look: bool) -> Result<InHand, ShelfError> {
+    match shelf.take_up(id) {
+        Err(ShelfError::InUse { .. }) if may_look => {
+            let (tie, troubles) = shelf.look(id)?;
+            Ok(InHand {
+                tie,
+                held: None,
+                troubles,
+                error: None,
+                looks_only: true,
+            })
+        }
+        taken => taken.map(InHand::of),
+    }
 }
 
 impl InHand {
@@ -190,6 +198,7 @@ impl InHand {
             held: Some(held),
             troubles,
             error: None,
+            looks_only: false,
         }
     }
 }

@@ -92,15 +92,8 @@ fn sentence_for(trouble: &Trouble, words: &Words) -> String {
 
 fn refusal(error: &ShelfError, words: &Words) -> String {
     match error {
-        ShelfError::InUse { .. } => words.plainly("trouble-in-use", &[]),
-        ShelfError::Unreadable { file, fault } if error.is_newer() => {
-            let reason = fault.to_string();
-            words.plainly(
-                "trouble-newer",
-                &[("file", &name(file)), ("reason", &reason)],
-            )
-        }
-        _ => words.plainly("trouble-io", &[("reason", &error.to_string())]),
+        ShelfError::Io { .. } => words.plainly("trouble-io", &[("reason", &error.to_string())]),
+        _ => words.shelf_error(error),
     }
 }
 

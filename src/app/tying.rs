@@ -72,6 +72,11 @@ impl State {
         self.place
     }
 
+    /// Whether this is the last step.
+    pub fn is_done(&self) -> bool {
+        matches!(self.mode, Mode::Steps) && self.script.next(self.place).is_none()
+    }
+
     /// What is spoken of this step.
     pub fn say(&self) -> &str {
         &self.say
@@ -192,7 +197,9 @@ impl State {
         let bar = progress_bar(0.0..=legs as f32, laid as f32)
             .girth(14)
             .style(theme::progress);
-        let keys = if matches!(self.mode, Mode::Steps) {
+        let keys = if self.is_done() {
+            "tying-keys-log"
+        } else if matches!(self.mode, Mode::Steps) {
             "tying-keys"
         } else {
             "tying-keys-wrong"

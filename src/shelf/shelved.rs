@@ -3,7 +3,7 @@
 use jiff::Timestamp;
 
 use super::Tie;
-use crate::guide::{AtOnce, Phase, Place, Plan, Progress, Script};
+use crate::guide::{AtOnce, Place, Plan, Progress, Script};
 
 /// How a tie stands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -25,6 +25,8 @@ pub struct Shelved {
     pub plan: Plan,
     /// Where it stands; the beginning when this version has no such place.
     pub place: Place,
+    /// Whether it stands at the last step.
+    pub is_done: bool,
     /// How far it is.
     pub progress: Progress,
     /// Whole days since it was touched; never less than 0.
@@ -39,8 +41,9 @@ impl Shelved {
         let plan = tie.plan();
         let script = Script::new(plan.clone(), AtOnce::default());
         let place = tie.stands_at().and_then(|place| script.settle(place));
-        let place = place.unwrap_or_else(Script::first);
+        let place = place.unwrap_or_else(|| script.first());
         Self {
+            is_done: place == script.last(),
             progress: script.progress(place),
             days: (now.duration_since(tie.touched).as_hours() / 24).max(0),
             tie,
@@ -52,7 +55,7 @@ impl Shelved {
 
     /// How it stands.
     pub fn standing(&self) -> Standing {
-        if self.place.phase == Phase::Finish {
+        if self.is_done {
             Standing::Finished
         } else if self.tie.is_put_away() {
             Standing::Away

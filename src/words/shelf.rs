@@ -191,9 +191,13 @@ impl Selector for Standing {
 
 fn phase(place: Place) -> &'static str {
     match place.phase {
+        Phase::Kit => "kit",
+        Phase::Rig => "rig",
         Phase::Lead => "lead",
         Phase::Follow => "follow",
         Phase::Check => "check",
+        Phase::Lift => "lift",
+        Phase::Fair => "fair",
         Phase::Finish => "finish",
     }
 }
