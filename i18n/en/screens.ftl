@@ -94,6 +94,7 @@ at-once-say = { $whole ->
 
 voice-lost = No voice: the speech service does not answer. The steps go on in writing, and speech comes back by itself.
 saving-failed = This tie could not be saved ({ $reason }). Trying again; keep the window open.
+saving-again = This tie is saved again.
 focus-lost = Another window has the keys. Click here before you press on.
 
 # A tie file that was set aside.

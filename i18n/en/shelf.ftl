@@ -114,6 +114,7 @@ shelf-out-say = Put out again.
 shelf-deleted-say = Deleted. Press U to have it back.
 shelf-undone-say = It is back.
 shelf-nothing-deleted = Nothing is deleted that could come back: Delete deletes the tie in the focus, and U undoes it.
+shelf-not-finished-say = This tie is not finished. What was used is written down when it is.
 
 # $ties and $logged: how many; $left: how many could not be read and are not in it.
 shelf-backed-up = { $ties ->

@@ -1,7 +1,7 @@
 //! The form of the log: what was really used for a finished tie.
 
-use iced::widget::{Id, button, column, row, scrollable, text, text_input};
-use iced::{Element, Fill};
+use iced::widget::{Id, button, column, operation, row, scrollable, text, text_input};
+use iced::{Element, Fill, Padding, Task};
 
 use super::{house, theme};
 use crate::bench::{Cord, Millimetres};
@@ -265,7 +265,8 @@ impl State {
         if let Some(complaint) = &self.complaint {
             page = page.push(house::notice(complaint.as_str()));
         }
-        let mut form = column![].spacing(12);
+        // Room for the bar that scrolls it.
+        let mut form = column![].spacing(12).padding(Padding::ZERO.right(18));
         for pair in [
             [CordName, CordField],
             [Cut, LeftOver],
@@ -285,7 +286,7 @@ impl State {
                 .style(theme::pressable(self.focus == Keep))
                 .on_press(Message::Keep),
         );
-        page.push(scrollable(form).width(Fill).height(Fill))
+        page.push(scrollable(form).id(form_id()).width(Fill).height(Fill))
             .push(house::quiet(words.plainly("log-keys", &[]), theme::BODY))
             .into()
     }
@@ -333,7 +334,23 @@ const fn label(field: Field) -> &'static str {
     }
 }
 
+/// Puts the focus of the window on a field, and brings it into view.
+pub fn focus<M: Send + 'static>(field: Field) -> Task<M> {
+    #[expect(clippy::cast_precision_loss, reason = "a place on a scroll bar")]
+    let share = field as usize as f32 / (FIELDS.len() - 1) as f32;
+    Task::batch([
+        // Focusing what takes no text leaves every text field unfocused.
+        operation::focus(id(field)),
+        operation::select_all(id(field)),
+        operation::snap_to(form_id(), scrollable::RelativeOffset { x: 0.0, y: share }),
+    ])
+}
+
+fn form_id() -> Id {
+    Id::new("log-form")
+}
+
 /// The widget of a field.
-pub fn id(field: Field) -> Id {
+fn id(field: Field) -> Id {
     Id::new(label(field))
 }

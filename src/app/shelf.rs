@@ -192,6 +192,7 @@ impl State {
             ("l", _) if shelved.standing() == Standing::Finished => {
                 Action::Log(Box::new(tie.clone()))
             }
+            ("l", _) => Action::Say(words.plainly("shelf-not-finished-say", &[])),
             (_, Some(Intent::Next)) => Action::TakeUp(id),
             (_, Some(Intent::Again)) => Action::Say(self.say_here(words)),
             (_, Some(Intent::Leave)) => Action::Leave,

@@ -249,7 +249,13 @@ impl App {
                 Task::none()
             }
             Message::Kept(kept) => {
-                self.notices.kept(&kept);
+                let news = self.notices.kept(&kept, &self.words);
+                // Who only hears has to hear it; the step comes again after it.
+                if let (Some(news), Screen::Tying(bench)) = (news, &self.screen) {
+                    self.desk
+                        .voice
+                        .say(&format!("{news} {}", bench.tying.say()));
+                }
                 Task::none()
             }
             Message::Shelf(found) => {

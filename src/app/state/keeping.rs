@@ -160,7 +160,7 @@ impl App {
         };
         let form = log::State::new(entry);
         self.desk.voice.say(&form.say(&self.words));
-        let focus = operation::focus(log::id(form.focus()));
+        let focus = log::focus(form.focus());
         self.screen = Screen::Log(Box::new(Desktop { form, bench }));
         focus
     }
@@ -174,10 +174,7 @@ impl App {
             }
             log::Action::Focus(field, text) => {
                 self.desk.voice.say(&text);
-                Task::batch([
-                    operation::focus(log::id(field)),
-                    operation::select_all(log::id(field)),
-                ])
+                log::focus(field)
             }
             log::Action::Keep(entry) => match self.desk.shelf.clone() {
                 Some(shelf) => Task::future(async move {
