@@ -77,6 +77,8 @@ fn every_tie_is_there_with_its_figures_phase_and_per_cent() {
     ] {
         assert!(hands.sees(text), "{text}");
     }
+    hands.press(letter("l"));
+    assert!(hands.last_said().starts_with("This tie is not finished."));
     hands.press(DOWN);
     assert!(
         hands
