@@ -463,7 +463,9 @@ fn the_time_at_a_tie_is_kept_with_it_and_not_with_its_copy() {
     let mut tie = tie;
     let mut worked = tie.worked();
     worked.add(600.0);
-    (0..9).for_each(|_| worked.add_leg(20.0));
+    for _ in 0..9 {
+        worked.add_leg(20.0);
+    }
     tie.set_worked(&worked);
     hands.press(ESCAPE);
     hands.shelf().save(&tie).unwrap();

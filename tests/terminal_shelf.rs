@@ -280,7 +280,10 @@ fn a_deleted_tie_comes_back() {
     assert!(said.contains(&format!("marlinspeak shelf undo {id}")));
     assert!(home.shelf().list().unwrap().ties.is_empty());
     home.printed(&["undo", id]);
-    assert_eq!(home.shelf().list().unwrap().ties, [tie.clone()]);
+    assert_eq!(
+        home.shelf().list().unwrap().ties,
+        std::slice::from_ref(&tie)
+    );
     let (code, sentence) = home.refused(&["undo", id]);
     assert_eq!(code, 2);
     assert!(

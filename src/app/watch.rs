@@ -101,14 +101,10 @@ mod tests {
 
     #[test]
     fn the_parts_of_a_leg_are_one_leg() {
-        // Legs 1 to 7 meet at most two cords, leg 8 three: two parts.
-        let mut gaps = [10; 10];
-        (gaps[8], gaps[9]) = (40, 44);
-        let (_, place, _, worked, _) = tie(&gaps);
+        // Legs 1 to 7 are skipped through; leg 8 meets three cords, two of them at once.
+        let (_, place, _, worked, _) = tie(&[10, 1, 1, 1, 1, 1, 1, 1, 40, 44]);
         assert_eq!((place.leg, place.crossing), (9, 0));
-        assert_eq!(worked.legs_timed(), 8);
-        assert!(worked.to_owned() != tie(&[10; 10]).3);
-        assert!((worked.seconds() - 164.0).abs() < 1e-9);
+        assert_eq!((worked.legs_timed(), worked.median_leg()), (1, Some(84.0)));
     }
 
     #[test]

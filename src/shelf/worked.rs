@@ -129,7 +129,9 @@ mod tests {
 
     fn of(legs: &[f64]) -> Worked {
         let mut worked = Worked::default();
-        legs.iter().for_each(|seconds| worked.add_leg(*seconds));
+        for seconds in legs {
+            worked.add_leg(*seconds);
+        }
         worked
     }
 

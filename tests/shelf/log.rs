@@ -177,7 +177,9 @@ fn the_pace_is_the_median_leg_of_the_newest_ties() {
     };
     let timed = |legs: &[f64]| {
         let mut worked = Worked::default();
-        legs.iter().for_each(|seconds| worked.add_leg(*seconds));
+        for seconds in legs {
+            worked.add_leg(*seconds);
+        }
         Entry {
             worked,
             ..Entry::of(&five_by_six())
