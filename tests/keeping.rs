@@ -170,7 +170,7 @@ fn no_power_cut_costs_more_than_the_last_quarter_of_a_second() {
 fn a_full_disk_is_said_and_the_tie_is_saved_when_there_is_room_again() {
     let (display, service) = (Display::start(), Service::start());
     let data = TempDir::new().unwrap();
-    let places = places();
+    let (places, says) = (places(), says());
     // No file may grow (RLIMIT_FSIZE); the signal that goes with it is ignored, as a full disk
     // sends none.
     let mut full = Command::new("sh");
@@ -181,15 +181,15 @@ fn a_full_disk_is_said_and_the_tie_is_saved_when_there_is_room_again() {
         PROGRAM,
     ]);
     let program = Program::start_by(&mut full, &display, &service, data.path(), &KNOT);
-    assert!(heard(&service).starts_with("Leave a tail"));
+    assert_eq!(heard(&service), says[0]);
     let lost = heard(&service);
     assert!(
-        lost.starts_with("This tie could not be saved (") && lost.contains("Leave a tail"),
+        lost.starts_with("This tie could not be saved (") && lost.ends_with(&says[0]),
         "{lost}"
     );
-    for _ in 0..3 {
+    for step in &says[1..=3] {
         display.press("space");
-        assert!(heard(&service).starts_with("Leg "));
+        assert_eq!(heard(&service), *step);
     }
     assert!(tie_in(data.path()).is_none());
     let room = Command::new("prlimit")
@@ -199,10 +199,7 @@ fn a_full_disk_is_said_and_the_tie_is_saved_when_there_is_room_again() {
     // Without another press.
     wait_for_step(data.path(), &places, 3);
     let saved = heard(&service);
-    assert!(
-        saved.starts_with("This tie is saved again. Leg 3 of"),
-        "{saved}"
-    );
+    assert_eq!(saved, format!("This tie is saved again. {}", says[3]));
     program.kill();
 }
 
@@ -210,13 +207,13 @@ fn a_full_disk_is_said_and_the_tie_is_saved_when_there_is_room_again() {
 fn a_disk_that_fills_up_leaves_the_last_whole_state() {
     let (display, service) = (Display::start(), Service::start());
     let data = TempDir::new().unwrap();
-    let places = places();
+    let (places, says) = (places(), says());
     let mut filling = Command::new("sh");
     filling.args(["-c", "trap '' XFSZ; exec \"$@\"", "sh", PROGRAM]);
     let program = Program::start_by(&mut filling, &display, &service, data.path(), &KNOT);
-    assert!(heard(&service).starts_with("Leave a tail"));
+    assert_eq!(heard(&service), says[0]);
     display.press("space");
-    assert!(heard(&service).starts_with("Leg 1 of"));
+    assert_eq!(heard(&service), says[1]);
     wait_for_step(data.path(), &places, 1);
     // From now on a document comes to its hundredth byte and no further.
     let limited = Command::new("prlimit")
@@ -224,7 +221,7 @@ fn a_disk_that_fills_up_leaves_the_last_whole_state() {
         .status();
     assert!(limited.unwrap().success());
     display.press("space");
-    assert!(heard(&service).starts_with("Leg 2 of"));
+    assert_eq!(heard(&service), says[2]);
     let lost = heard(&service);
     assert!(lost.starts_with("This tie could not be saved ("), "{lost}");
     assert_eq!(step_in(data.path(), &places), Some(1));
@@ -236,9 +233,9 @@ fn a_disk_that_fills_up_leaves_the_last_whole_state() {
 fn a_folder_deleted_meanwhile_is_made_again() {
     let (display, service) = (Display::start(), Service::start());
     let data = TempDir::new().unwrap();
-    let places = places();
+    let (places, says) = (places(), says());
     let program = Program::start(&display, &service, data.path(), &KNOT);
-    assert!(heard(&service).starts_with("Leave a tail"));
+    assert_eq!(heard(&service), says[0]);
     for step in 1..=4 {
         if step % 2 == 0 {
             fs::remove_dir_all(data.path().join("marlinspeak")).unwrap();
@@ -254,9 +251,9 @@ fn a_folder_deleted_meanwhile_is_made_again() {
 fn a_second_program_may_look_and_changes_nothing() {
     let (display, service, other) = (Display::start(), Service::start(), Service::start());
     let data = TempDir::new().unwrap();
-    let places = places();
+    let (places, says) = (places(), says());
     let first = Program::start(&display, &service, data.path(), &KNOT);
-    assert!(heard(&service).starts_with("Leave a tail"));
+    assert_eq!(heard(&service), says[0]);
     display.press("space");
     wait_for_step(data.path(), &places, 1);
     let before = tie_in(data.path());
@@ -270,10 +267,9 @@ fn a_second_program_may_look_and_changes_nothing() {
     display.press("space");
     let looking = heard(&other);
     assert!(looking.starts_with("Looking only."), "{looking}");
-    for leg in 2..=4 {
+    for step in &says[2..=4] {
         display.press("space");
-        let said = heard(&other);
-        assert!(said.starts_with(&format!("Leg {leg} of")), "{said}");
+        assert_eq!(heard(&other), *step);
     }
     assert_eq!(tie_in(data.path()), before);
     let listed = Command::new(PROGRAM)

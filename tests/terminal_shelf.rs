@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 use std::process::{Command, Output, Stdio};
 
 use marlinspeak::bench::{Cord, Millimetres};
-use marlinspeak::guide::{AtOnce, Plan, Script};
+use marlinspeak::guide::{AtOnce, Phase, Plan, Script};
 use marlinspeak::shelf::{Entry, Shelf, Tie};
 use serde_json::Value;
 use tempfile::TempDir;
@@ -27,11 +27,15 @@ impl Home {
         Shelf::open(self.folder()).unwrap()
     }
 
-    /// Puts a tie on the shelf that stands so many steps on.
-    fn put(&self, leads: &str, bights: &str, steps: usize) -> Tie {
+    /// Puts a tie on the shelf that stands before a leg; 0 is the beginning, and the end comes
+    /// after the last.
+    fn put(&self, leads: &str, bights: &str, leg: u16) -> Tie {
         let plan = Plan::read(leads, bights, "1", "1").unwrap();
         let script = Script::new(plan.clone(), AtOnce::default());
-        let place = script.places().nth(steps).unwrap();
+        let place = script
+            .places()
+            .find(|place| place.phase == Phase::Lead && place.leg == leg)
+            .unwrap_or(script.last());
         self.shelf().begin(Tie::of(&plan, place)).unwrap().tie
     }
 

@@ -74,12 +74,12 @@ fn leg_at(place: Place) -> Option<(u16, u16, u16)> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::guide::{AtOnce, Plan, Script};
+    use crate::guide::{AtOnce, Checks, Plan, Script};
 
     /// Goes on from the beginning with these seconds between presses.
     fn tie(gaps: &[u64]) -> (Script, Place, Watch, Worked, Instant) {
         let plan = Plan::read("5", "6", "1", "1").unwrap();
-        let script = Script::new(plan, AtOnce::UpTo(2));
+        let script = Script::new(plan, AtOnce::UpTo(2)).with_checks(Checks::EachPass);
         let (mut place, mut now) = (Script::first(), Instant::now());
         let (mut watch, mut worked) = (Watch::begin(now), Worked::default());
         for gap in gaps {
