@@ -12,7 +12,7 @@ use iced::keyboard::key::Named;
 use marlinspeak::app::{LogField, Message};
 use marlinspeak::bench::{Cord, Millimetres};
 use marlinspeak::guide::{AtOnce, Phase, Plan, Script};
-use marlinspeak::shelf::{Shelf, Tie};
+use marlinspeak::shelf::{Entry, Shelf, Tie, Worked};
 use tempfile::TempDir;
 
 const SPACE: Key = Key::Named(Named::Space);
@@ -449,6 +449,48 @@ fn the_form_is_worked_by_keys_and_says_each_field() {
     hands.press(ESCAPE);
     assert!(hands.sees("The knot is done"));
     assert!(hands.shelf().ledger().unwrap().entries.is_empty());
+}
+
+#[test]
+fn the_time_that_is_left_goes_by_the_tyers_own_pace() {
+    let folder = TempDir::new().unwrap();
+    let mut tie = put(folder.path(), &plan(5, 6), 7);
+    let where_am_i = |folder: &Path| {
+        let mut hands = Hands::open(folder, None);
+        hands.press(SPACE);
+        hands.press(letter("h"));
+        hands.last_said()
+    };
+    let said = where_am_i(folder.path());
+    assert!(
+        said.contains("6 legs are left") && !said.contains("minutes"),
+        "{said}"
+    );
+    // Before anything is logged, the legs of the tie itself say it.
+    let shelf = Shelf::open(folder.path()).unwrap();
+    let mut worked = tie.worked();
+    for _ in 0..6 {
+        worked.add_leg(20.0);
+    }
+    tie.set_worked(&worked);
+    shelf.save(&tie).unwrap();
+    let said = where_am_i(folder.path());
+    assert!(said.contains("About 2 minutes, at your pace."), "{said}");
+    let mut worked = Worked::default();
+    for _ in 0..6 {
+        worked.add_leg(60.0);
+    }
+    let done = Tie::of(
+        &plan(3, 2),
+        Script::new(plan(3, 2), AtOnce::default()).last(),
+    );
+    let entry = Entry {
+        worked,
+        ..Entry::of(&done)
+    };
+    shelf.log(&entry).unwrap();
+    let said = where_am_i(folder.path());
+    assert!(said.contains("About 6 minutes, at your pace."), "{said}");
 }
 
 #[test]

@@ -143,6 +143,58 @@ fn the_log_stands_under_the_list() {
     );
 }
 
+/// The first knot that `fit` offers, and the cord that `rig` has cut for it.
+fn fit_and_rig(home: &Home) -> (Value, f64) {
+    let print = |args: &[&str]| -> Value {
+        let output = Command::new(env!("CARGO_BIN_EXE_marlinspeak"))
+            .args(args)
+            .env("XDG_DATA_HOME", home.0.path())
+            .output()
+            .unwrap();
+        serde_json::from_slice(&output.stdout).unwrap()
+    };
+    let fit = print(&[
+        "fit", "--object", "30", "--cover", "30", "--cord", "4", "--json",
+    ]);
+    let rig = print(&[
+        "rig", "--leads", "5", "--bights", "6", "--tube", "40", "--cord", "4", "--object", "30",
+        "--json",
+    ]);
+    (fit["knots"][0].clone(), rig["cord_mm"].as_f64().unwrap())
+}
+
+#[test]
+fn what_was_logged_goes_into_fit_and_rig() {
+    let home = Home::new();
+    let (knot, cord) = fit_and_rig(&home);
+    assert!(knot.get("hours").is_none());
+    let tie = home.put("5", "6", 99);
+    let mm = |length| Millimetres::new(length).unwrap();
+    let mut entry = Entry {
+        cord: Some(Cord::new(mm(4.0)).named("marline")),
+        around: Some(mm(30.0)),
+        cut: Some(mm(2000.0)),
+        ..Entry::of(&tie)
+    };
+    for _ in 0..6 {
+        entry.worked.add_leg(36.0);
+    }
+    // Find the length that comes out a fifth more than computed.
+    entry.left_over = Some(1000.0);
+    let factor = entry.length_factor().unwrap();
+    entry.left_over = Some(2000.0 - 1000.0 / factor * 1.2);
+    assert!((entry.length_factor().unwrap() - 1.2).abs() < 1e-9);
+    home.shelf().log(&entry).unwrap();
+
+    let (knot, more) = fit_and_rig(&home);
+    let legs = knot["legs"].as_f64().unwrap();
+    assert!((knot["hours"].as_f64().unwrap() - legs * 36.0 / 3600.0).abs() < 0.01);
+    // Tails are no longer than before; the cord in the knot is, by four fifths of the way.
+    let tails = 400.0;
+    let ratio = (more - tails) / (cord - tails);
+    assert!((ratio - 1.2_f64.powf(0.8)).abs() < 1e-3, "{ratio}");
+}
+
 #[test]
 fn a_tie_goes_out_as_a_file_and_comes_in_elsewhere() {
     let (home, other) = (Home::new(), Home::new());

@@ -5,7 +5,8 @@ use std::time::Duration;
 
 use jiff::Timestamp;
 
-use crate::guide::{AtOnce, COURSE, LessonState, Script};
+use crate::bench::Pace;
+use crate::guide::{AtOnce, COURSE, LessonState, Script, Wanted};
 use crate::shelf::{
     Held, Keeper, RackFile, Shelf, ShelfError, Shelved, Standing, TakenUp, Tie, TieId, Trouble,
 };
@@ -128,6 +129,13 @@ pub fn lessons(shelf: &Shelf) -> Result<[LessonState; COURSE.len()], ShelfError>
     Ok(states)
 }
 
+/// A question of fit with what the log says. Reads the disk: not for the thread of the window.
+/// A log that cannot be read says nothing; the shelf screen tells of it.
+pub fn taught(shelf: Option<&Shelf>, question: Wanted) -> Wanted {
+    let ledger = shelf.and_then(|shelf| shelf.ledger().ok());
+    ledger.unwrap_or_default().teach(question)
+}
+
 /// A tie in hand, and what keeps others off it.
 #[derive(Debug)]
 pub struct InHand {
@@ -141,19 +149,22 @@ pub struct InHand {
     pub error: Option<ShelfError>,
     /// Whether somebody else works at it, and this is only to look at.
     pub looks_only: bool,
+    /// The tyer's pace, when known.
+    pub pace: Option<Pace>,
 }
 
 /// Puts a new tie on the shelf. One that cannot be put there is in hand all the same: the
 /// keeper goes on trying. Writes to the disk: not for the thread of the window.
 pub fn begin(shelf: Option<&Shelf>, tie: Tie) -> InHand {
     match shelf.map(|shelf| shelf.begin(tie.clone())) {
-        Some(Ok(taken)) => InHand::of(taken),
+        Some(Ok(taken)) => InHand::of(taken).at_pace(shelf),
         Some(Err(error)) => InHand {
             tie,
             held: None,
             troubles: Vec::new(),
             error: Some(error),
             looks_only: false,
+            pace: None,
         },
         None => InHand {
             tie,
@@ -161,6 +172,7 @@ pub fn begin(shelf: Option<&Shelf>, tie: Tie) -> InHand {
             troubles: Vec::new(),
             error: None,
             looks_only: false,
+            pace: None,
         },
     }
 }
@@ -174,19 +186,30 @@ pub fn take_up(shelf: &Shelf, id: &TieId, may_look: bool) -> Result<InHand, Shel
     match shelf.take_up(id) {
         Err(ShelfError::InUse { .. }) if may_look => {
             let (tie, troubles) = shelf.look(id)?;
-            Ok(InHand {
+            let looked_at = InHand {
                 tie,
                 held: None,
                 troubles,
                 error: None,
                 looks_only: true,
-            })
+                pace: None,
+            };
+            Ok(looked_at.at_pace(Some(shelf)))
         }
-        taken => taken.map(InHand::of),
+        taken => taken.map(|taken| InHand::of(taken).at_pace(Some(shelf))),
     }
 }
 
 impl InHand {
+    /// With the pace to go by. A log that cannot be read knows none; the shelf screen tells of it.
+    fn at_pace(self, shelf: Option<&Shelf>) -> Self {
+        let ledger = shelf.and_then(|shelf| shelf.ledger().ok());
+        Self {
+            pace: ledger.unwrap_or_default().pace_at(&self.tie),
+            ..self
+        }
+    }
+
     fn of(taken: TakenUp) -> Self {
         let TakenUp {
             held,
@@ -199,6 +222,7 @@ impl InHand {
             troubles,
             error: None,
             looks_only: false,
+            pace: None,
         }
     }
 }

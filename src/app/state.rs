@@ -453,9 +453,14 @@ impl App {
                 self.desk.voice.say(&sentence);
                 focus_plan(field)
             }
-            plan::Action::Find(asked, question) => Task::future(async move {
-                Message::Plan(plan::Message::Found(asked, plan::Outcome::of(question)))
-            }),
+            plan::Action::Find(asked, question) => {
+                let shelf = self.desk.shelf.clone();
+                Task::future(async move {
+                    let question = desk::taught(shelf.as_ref(), *question);
+                    let outcome = plan::Outcome::of(Box::new(question));
+                    Message::Plan(plan::Message::Found(asked, outcome))
+                })
+            }
             plan::Action::Begin(plan) => self.begin(new_tie(&plan)),
             plan::Action::Leave => self.leave(),
         }
@@ -527,6 +532,7 @@ impl App {
             troubles,
             error,
             looks_only,
+            pace,
         } = match found {
             Ok(in_hand) => in_hand,
             Err(error) => {
@@ -543,7 +549,8 @@ impl App {
         }
         let script = Script::new(tie.plan(), AtOnce::default());
         let place = tie.stands_at().unwrap_or_else(|| script.first());
-        let tying = tying::State::new(script, place, &self.words);
+        let mut tying = tying::State::new(script, place, &self.words);
+        tying.set_pace(pace);
         self.notices.shelf(troubles);
         self.refused = None;
         if error.is_some() {

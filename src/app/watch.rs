@@ -80,7 +80,7 @@ mod tests {
     fn tie(gaps: &[u64]) -> (Script, Place, Watch, Worked, Instant) {
         let plan = Plan::read("5", "6", "1", "1").unwrap();
         let script = Script::new(plan, AtOnce::UpTo(2)).with_checks(Checks::EachPass);
-        let (mut place, mut now) = (Script::first(), Instant::now());
+        let (mut place, mut now) = (script.first(), Instant::now());
         let (mut watch, mut worked) = (Watch::begin(now), Worked::default());
         for gap in gaps {
             now += Duration::from_secs(*gap);

@@ -6,8 +6,9 @@
 use std::path::{Path, PathBuf};
 
 use super::files::{self, Found, find_as};
-use super::{Entry, Shelf, ShelfError, TieId, Trouble, Worked, read_entry, write_entry};
+use super::{Entry, Shelf, ShelfError, Tie, TieId, Trouble, Worked, read_entry, write_entry};
 use crate::bench::{Cord, Correction, Pace};
+use crate::guide::{Setup, Wanted};
 
 /// Everything that was logged, newest first.
 #[derive(Clone, Debug, Default)]
@@ -90,6 +91,34 @@ impl Ledger {
             return None;
         }
         Pace::new(pooled.median_leg()?).ok()
+    }
+
+    /// The pace to go by for a tie in hand: from the log, or else from
+    /// the legs of the tie itself, once there are enough of them.
+    pub fn pace_at(&self, tie: &Tie) -> Option<Pace> {
+        let own = tie.worked();
+        let is_enough = own.legs_timed() >= Self::LEGS_FOR_A_PACE;
+        self.pace().or_else(|| {
+            let seconds = own.median_leg().filter(|_| is_enough)?;
+            Pace::new(seconds).ok()
+        })
+    }
+
+    /// A question of fit with what the log says of its cord, and of the tyer.
+    pub fn teach(&self, question: Wanted) -> Wanted {
+        Wanted {
+            correction: self.correction(&question.cord),
+            pace: self.pace(),
+            ..question
+        }
+    }
+
+    /// A setup with what the log says of its cord.
+    pub fn teach_setup(&self, setup: Setup) -> Setup {
+        Setup {
+            correction: self.correction(&setup.cord),
+            ..setup
+        }
     }
 
     /// All ties together.
