@@ -2,6 +2,7 @@
 # make test   runs every test, the real window among them
 # make check  formatting, lints and documentation
 # make bench  speed and memory
+# make soak   two hundred power cuts while presses arrive
 #
 # On Debian and its kin each target installs the system packages that it finds missing.
 
@@ -17,7 +18,7 @@ RUN_PACKAGES := speech-dispatcher speech-dispatcher-espeak-ng espeak-ng \
 # To test: a display without a screen, and hands for it.
 TEST_PACKAGES := xvfb xdotool xinput
 
-.PHONY: run test check bench snapshots build-packages run-packages test-packages
+.PHONY: run test check bench soak snapshots build-packages run-packages test-packages
 
 run: run-packages
 	$(CARGO) run --release --locked
@@ -33,6 +34,9 @@ check: build-packages
 
 bench: test-packages
 	$(CARGO) bench --locked
+
+soak: test-packages
+	CUTS=200 $(CARGO) test --locked --test keeping no_power_cut
 
 # Writes the hashes of the pictured screens and the told scripts anew. Look at the screens and
 # read the scripts through before committing them.

@@ -119,7 +119,13 @@ fn at_either_end_a_press_says_where_that_is() {
     for _ in 0..steps.len() + 3 {
         hands.press(SPACE);
     }
-    assert_eq!(hands.last_said(), *steps.last().unwrap());
+    assert_eq!(
+        hands.last_said(),
+        format!(
+            "{} This was the last step. Press L to write down what was used, or Escape to leave.",
+            steps.last().unwrap()
+        )
+    );
     assert!(hands.sees("The knot is done"));
 }
 
@@ -270,8 +276,8 @@ fn a_tie_open_elsewhere_is_not_taken_up_twice() {
     let first = Hands::open(folder.path(), Some(plan(5, 6, 1)));
     let mut second = Hands::open(folder.path(), None);
     second.press(SPACE);
-    let sentence = "This tie is open in another window or terminal: go on there, or close it and \
-                    try again.";
+    let sentence = "This tie is open in another window or terminal: go on there, or press the same \
+                    key again to look only.";
     assert_eq!(second.last_said(), sentence);
     assert!(second.sees(sentence));
     drop(first);

@@ -19,7 +19,7 @@ use num_bigint::BigInt;
 
 use diagram::Diagram;
 use grid::grid;
-use spoken::{Depth, Mark, Met, Spoken, Way, listen};
+use spoken::{Depth, Lane, Mark, Met, Spoken, Way, listen};
 
 const KNOT_TABLE: &str = include_str!("data/knot_table.csv");
 
@@ -46,9 +46,10 @@ fn pin(pin: Pin) -> spoken::Pin {
 fn meant(lay: &Lay, detail: Detail) -> Spoken {
     let is_full = detail != Detail::Brief;
     let is_first = lay.part == 1;
-    let side = lay.side.map(|side| match side {
-        Side::Right => Way::Right,
-        Side::Left => Way::Left,
+    // Right of a cord that travels to the right is below it, going up as going down.
+    let lane = lay.side.map(|side| match (side, lay.hand) {
+        (Side::Right, Hand::Right) | (Side::Left, Hand::Left) => Lane::Below,
+        _ => Lane::Above,
     });
     let strand = (lay.strands > 1).then_some(lay.turn.strand.into());
     // In the lead pass of one strand there is but one cord in sight.
@@ -59,7 +60,7 @@ fn meant(lay: &Lay, detail: Detail) -> Spoken {
         of: (detail == Detail::Teach).then(|| (pin(crossing.of.from), pin(crossing.of.to))),
     });
     Spoken {
-        pass: is_full.then_some(lay.turn.pass.into()),
+        pass: (is_full || lay.turn.pass > 1).then_some(lay.turn.pass.into()),
         strand,
         cord: lay.cord.clone().filter(|_| is_named),
         leg: is_full.then_some((lay.turn.leg.into(), lay.legs.into())),
@@ -71,7 +72,7 @@ fn meant(lay: &Lay, detail: Detail) -> Spoken {
             Hand::Left => Way::Left,
         }),
         turns: is_first.then_some(lay.turns.into()),
-        side: side.filter(|_| is_full),
+        lane,
         mark: lay.landmark.map(|landmark| mark(landmark, is_full)),
         met: met.collect(),
         landing: landing(lay.landing, is_full),
@@ -103,7 +104,9 @@ fn landing(landing: Landing, is_full: bool) -> Option<spoken::Landing> {
         Landing::Round => spoken::Landing::Round,
         Landing::Inside => spoken::Landing::Inside,
         Landing::Outside => spoken::Landing::Outside,
-        Landing::Home => spoken::Landing::Home,
+        Landing::HomeAndOn => spoken::Landing::HomeAndOn,
+        Landing::HomeToWait => spoken::Landing::HomeToWait,
+        Landing::HomeToEnd => spoken::Landing::HomeToEnd,
     })
 }
 

@@ -3,52 +3,21 @@
 
 #[path = "support/display.rs"]
 mod display;
+#[path = "support/program.rs"]
+mod program;
 #[path = "support/ssip.rs"]
 mod ssip;
 
 use std::path::{Path, PathBuf};
-use std::process::{Child, Command, Stdio};
-use std::time::{Duration, Instant};
+use std::process::Command;
 
-use display::{DEADLINE, Display};
+use display::Display;
+use program::{PROGRAM, Program, heard, ties, wait_for};
 use serde_json::Value;
 use ssip::{Event, Service, Speech};
 use tempfile::TempDir;
 
-const PROGRAM: &str = env!("CARGO_BIN_EXE_marlinspeak");
 const KNOT: [&str; 6] = ["--leads", "7", "--bights", "12", "--passes", "2"];
-
-/// The program, started on a display with a speech service and a folder for its data.
-struct Program(Child);
-
-impl Program {
-    fn start(display: &Display, service: &Service, data: &Path, args: &[&str]) -> Self {
-        let child = Command::new(PROGRAM)
-            .args(args)
-            .env("DISPLAY", display.name())
-            .env_remove("WAYLAND_DISPLAY")
-            .env("SPEECHD_ADDRESS", service.address())
-            .env("XDG_DATA_HOME", data)
-            .stdin(Stdio::null())
-            .spawn()
-            .unwrap();
-        display.focus("Marlinspeak");
-        Self(child)
-    }
-
-    /// Ends it as a power cut would: SIGKILL.
-    fn kill(mut self) {
-        self.0.kill().unwrap();
-        self.0.wait().unwrap();
-    }
-}
-
-impl Drop for Program {
-    fn drop(&mut self) {
-        let _ = self.0.kill();
-        let _ = self.0.wait();
-    }
-}
 
 /// The steps as `steps --json` tells them.
 fn told() -> Vec<Value> {
@@ -67,10 +36,6 @@ fn says(steps: &[Value]) -> Vec<&str> {
         .iter()
         .map(|step| step["say"].as_str().unwrap())
         .collect()
-}
-
-fn heard(service: &Service) -> String {
-    service.next_text(DEADLINE).expect("the program speaks")
 }
 
 #[test]
@@ -163,7 +128,7 @@ fn without_speech_the_tie_goes_on_in_writing_and_is_kept() {
 
 /// The document of the one tie on the shelf.
 fn only_tie(data: &Path) -> PathBuf {
-    let ties = data.join("marlinspeak").join("ties");
+    let ties = ties(data);
     wait_for(|| {
         let mut found = std::fs::read_dir(&ties).ok()?.filter_map(|entry| {
             let path = entry.ok()?.path();
@@ -204,17 +169,4 @@ fn wait_until_saved(tie: &Path, steps: &[Value], number: usize) {
             && place["crossing"] == behind;
         is_there.then_some(())
     });
-}
-
-/// Asks again and again until there is an answer, or fails when the time is up.
-fn wait_for<T>(mut ask: impl FnMut() -> Option<T>) -> T {
-    let until = Instant::now() + DEADLINE;
-    loop {
-        if let Some(answer) = ask() {
-            return answer;
-        }
-        assert!(Instant::now() < until, "nothing came of it in {DEADLINE:?}");
-        // Between two looks, not instead of one.
-        std::thread::sleep(Duration::from_millis(5));
-    }
 }

@@ -85,9 +85,9 @@ start-offer-say = A tie is waiting: { $leads } lead, { $bights } bight, { $laid 
 # Spoken when it opens with none.
 start-empty-say = No tie is waiting. Press the space bar to begin { $leads } lead, { $bights } bight, or type another knot.
 
-start-keys-waiting = Space takes up the newest tie · Tab goes to the form · C first ties · G words · Ctrl Q quits
+start-keys-waiting = Space takes up the newest tie · Tab goes to the form · S shelf · C first ties · G words · Ctrl Q quits
 start-keys-form = Tab moves on · Enter begins this tie · Esc leaves the form
-start-keys-empty = Space begins this tie · Tab goes to the form · C first ties · G words · Ctrl Q quits
+start-keys-empty = Space begins this tie · Tab goes to the form · S shelf · C first ties · G words · Ctrl Q quits
 
 ## The tying screen
 
@@ -113,11 +113,11 @@ at-once-say = { $whole ->
 
 voice-lost = No voice: the speech service does not answer. The steps go on in writing, and speech comes back by itself.
 saving-failed = This tie could not be saved ({ $reason }). Trying again; keep the window open.
+saving-again = This tie is saved again.
 focus-lost = Another window has the keys. Click here before you press on.
 
 # A tie file that was set aside.
 trouble-damaged = The file { $file } could not be read and was put aside as { $aside }; nothing in it was changed.
 trouble-restored = The file { $file } was damaged and was put aside as { $aside }; the copy from the step before it is used.
-trouble-newer = The file { $file } was written by a newer Marlinspeak ({ $reason }) and is left alone: use the newer program for it.
 trouble-io = The ties could not be reached ({ $reason }): see that the folder is there and not full, then try again.
-trouble-in-use = This tie is open in another window or terminal: go on there, or close it and try again.
+trouble-in-use = This tie is open in another window or terminal: go on there, or press the same key again to look only.

@@ -5,9 +5,11 @@ use std::time::Duration;
 
 use jiff::Timestamp;
 
-use super::start::Waiting;
-use crate::guide::{AtOnce, COURSE, LessonState, Script};
-use crate::shelf::{Held, Keeper, RackFile, Shelf, ShelfError, TakenUp, Tie, Trouble};
+use crate::bench::Pace;
+use crate::guide::{AtOnce, COURSE, LessonState, Script, Wanted};
+use crate::shelf::{
+    Held, Keeper, RackFile, Shelf, ShelfError, Shelved, Standing, TakenUp, Tie, TieId, Trouble,
+};
 use crate::voice::Speaker;
 
 /// How long leaving waits for the last save.
@@ -80,7 +82,7 @@ impl Desk {
 #[derive(Debug, Default)]
 pub struct Inventory {
     /// Ties in progress.
-    pub waiting: Vec<Waiting>,
+    pub waiting: Vec<Shelved>,
     /// What could not be read.
     pub troubles: Vec<Trouble>,
 }
@@ -94,18 +96,8 @@ pub fn inventory(shelf: &Shelf, now: Timestamp) -> Result<Inventory, ShelfError>
     let waiting = listing
         .ties
         .into_iter()
-        .filter_map(|tie| {
-            let (plan, place) = (tie.plan(), tie.stands_at());
-            let script = Script::new(plan.clone(), AtOnce::default());
-            let place = script.settle(place?)?;
-            let days = now.duration_since(tie.touched).as_hours() / 24;
-            (place != script.last()).then_some(Waiting {
-                tie,
-                plan,
-                place,
-                days,
-            })
-        })
+        .map(|tie| Shelved::new(tie, now, false))
+        .filter(|shelved| shelved.standing() == Standing::Waiting)
         .collect();
     Ok(Inventory {
         waiting,
@@ -137,6 +129,13 @@ pub fn lessons(shelf: &Shelf) -> Result<[LessonState; COURSE.len()], ShelfError>
     Ok(states)
 }
 
+/// A question of fit with what the log says. Reads the disk: not for the thread of the window.
+/// A log that cannot be read says nothing; the shelf screen tells of it.
+pub fn taught(shelf: Option<&Shelf>, question: Wanted) -> Wanted {
+    let ledger = shelf.and_then(|shelf| shelf.ledger().ok());
+    ledger.unwrap_or_default().teach(question)
+}
+
 /// A tie in hand, and what keeps others off it.
 #[derive(Debug)]
 pub struct InHand {
@@ -148,37 +147,69 @@ pub struct InHand {
     pub troubles: Vec<Trouble>,
     /// Why it is not on the shelf.
     pub error: Option<ShelfError>,
+    /// Whether somebody else works at it, and this is only to look at.
+    pub looks_only: bool,
+    /// The tyer's pace, when known.
+    pub pace: Option<Pace>,
 }
 
 /// Puts a new tie on the shelf. One that cannot be put there is in hand all the same: the
 /// keeper goes on trying. Writes to the disk: not for the thread of the window.
 pub fn begin(shelf: Option<&Shelf>, tie: Tie) -> InHand {
     match shelf.map(|shelf| shelf.begin(tie.clone())) {
-        Some(Ok(taken)) => InHand::of(taken),
+        Some(Ok(taken)) => InHand::of(taken).at_pace(shelf),
         Some(Err(error)) => InHand {
             tie,
             held: None,
             troubles: Vec::new(),
             error: Some(error),
+            looks_only: false,
+            pace: None,
         },
         None => InHand {
             tie,
             held: None,
             troubles: Vec::new(),
             error: None,
+            looks_only: false,
+            pace: None,
         },
     }
 }
 
-/// Takes a tie up from the shelf. Reads the disk: not for the thread of the window.
+/// Takes a tie up from the shelf, or, when it is in use and `may_look`, only to look at it.
+/// Reads the disk: not for the thread of the window.
 ///
 /// # Errors
 /// When it is in use or cannot be read.
-pub fn take_up(shelf: &Shelf, tie: &Tie) -> Result<InHand, ShelfError> {
-    shelf.take_up(tie.id()).map(InHand::of)
+pub fn take_up(shelf: &Shelf, id: &TieId, may_look: bool) -> Result<InHand, ShelfError> {
+    match shelf.take_up(id) {
+        Err(ShelfError::InUse { .. }) if may_look => {
+            let (tie, troubles) = shelf.look(id)?;
+            let looked_at = InHand {
+                tie,
+                held: None,
+                troubles,
+                error: None,
+                looks_only: true,
+                pace: None,
+            };
+            Ok(looked_at.at_pace(Some(shelf)))
+        }
+        taken => taken.map(|taken| InHand::of(taken).at_pace(Some(shelf))),
+    }
 }
 
 impl InHand {
+    /// With the pace to go by. A log that cannot be read knows none; the shelf screen tells of it.
+    fn at_pace(self, shelf: Option<&Shelf>) -> Self {
+        let ledger = shelf.and_then(|shelf| shelf.ledger().ok());
+        Self {
+            pace: ledger.unwrap_or_default().pace_at(&self.tie),
+            ..self
+        }
+    }
+
     fn of(taken: TakenUp) -> Self {
         let TakenUp {
             held,
@@ -190,6 +221,8 @@ impl InHand {
             held: Some(held),
             troubles,
             error: None,
+            looks_only: false,
+            pace: None,
         }
     }
 }

@@ -8,12 +8,16 @@ mod desk;
 mod glossary;
 mod house;
 mod keys;
+mod log;
 mod notices;
 mod plan;
+mod shelf;
+mod shelf_jobs;
 mod start;
 mod state;
 mod theme;
 mod tying;
+mod watch;
 
 use std::any::Any;
 use std::cell::RefCell;
@@ -25,9 +29,10 @@ use iced::futures::channel::mpsc;
 use iced::{Settings, Size, window};
 
 pub use desk::{Desk, Speak};
+pub use log::Field as LogField;
 pub use plan::Field as PlanField;
 pub use start::Field;
-pub use state::{App, FromOutside, Message};
+pub use state::{App, FromOutside, Keeping, Message};
 pub use theme::theme;
 
 use crate::guide::Plan;

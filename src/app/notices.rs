@@ -26,12 +26,22 @@ impl Notices {
         }
     }
 
-    /// Takes in what the keeper reports.
-    pub fn kept(&mut self, kept: &Kept) {
-        self.not_saved = match kept {
+    /// Takes in what the keeper reports, and gives the sentence for it when saving fails for
+    /// the first time or works again.
+    pub fn kept(&mut self, kept: &Kept, words: &Words) -> Option<String> {
+        let failed = match kept {
             Kept::Saved { .. } => None,
             Kept::Failed { error, .. } => Some(error.clone()),
         };
+        match (self.not_saved.take(), failed) {
+            (None, None) => None,
+            (Some(_), None) => Some(words.plainly("saving-again", &[])),
+            (before, Some(error)) => {
+                let sentence = not_saved(&error, words);
+                self.not_saved = Some(error);
+                before.is_none().then_some(sentence)
+            }
+        }
     }
 
     /// Takes in whether the window has the keys.
@@ -59,7 +69,7 @@ impl Notices {
             sentences.push(words.plainly("focus-lost", &[]));
         }
         if let Some(error) = &self.not_saved {
-            sentences.push(words.plainly("saving-failed", &[("reason", &error.to_string())]));
+            sentences.push(not_saved(error, words));
         }
         if self.is_voice_lost {
             sentences.push(words.plainly("voice-lost", &[]));
@@ -72,6 +82,10 @@ impl Notices {
         );
         sentences
     }
+}
+
+fn not_saved(error: &ShelfError, words: &Words) -> String {
+    words.plainly("saving-failed", &[("reason", &error.to_string())])
 }
 
 fn sentence_for(trouble: &Trouble, words: &Words) -> String {
@@ -92,15 +106,8 @@ fn sentence_for(trouble: &Trouble, words: &Words) -> String {
 
 fn refusal(error: &ShelfError, words: &Words) -> String {
     match error {
-        ShelfError::InUse { .. } => words.plainly("trouble-in-use", &[]),
-        ShelfError::Unreadable { file, fault } if error.is_newer() => {
-            let reason = fault.to_string();
-            words.plainly(
-                "trouble-newer",
-                &[("file", &name(file)), ("reason", &reason)],
-            )
-        }
-        _ => words.plainly("trouble-io", &[("reason", &error.to_string())]),
+        ShelfError::Io { .. } => words.plainly("trouble-io", &[("reason", &error.to_string())]),
+        _ => words.shelf_error(error),
     }
 }
 

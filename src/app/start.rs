@@ -4,24 +4,11 @@ use iced::widget::{Id, button, column, container, row, scrollable, text, text_in
 use iced::{Center, Element, Fill, FillPortion};
 
 use super::{house, theme};
-use crate::guide::{AtOnce, Place, Plan, Script};
+use crate::guide::{AtOnce, Plan, Script};
 use crate::knot::{Hand, KnotError, Side};
 use crate::pedal::{Intent, Press};
-use crate::shelf::Tie;
+use crate::shelf::Shelved;
 use crate::words::Words;
-
-/// A tie in progress.
-#[derive(Clone, Debug)]
-pub struct Waiting {
-    /// The tie on the shelf.
-    pub tie: Tie,
-    /// Its plan.
-    pub plan: Plan,
-    /// Where it stands.
-    pub place: Place,
-    /// Whole days since it was touched.
-    pub days: i64,
-}
 
 /// A part of the form that can have the focus, in the order of the Tab key.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -58,7 +45,10 @@ pub struct State {
     hand: Hand,
     side: Side,
     focus: Option<Field>,
-    waiting: Vec<Waiting>,
+    waiting: Vec<Shelved>,
+    /// Whether the shelf was looked through: until then a press could mean another tie than
+    /// the one that will be offered.
+    is_ready: bool,
     complaint: Option<String>,
 }
 
@@ -87,7 +77,9 @@ pub enum Action {
     /// Begin a tie.
     Begin(Box<Plan>),
     /// Take a tie up again.
-    TakeUp(Box<Waiting>),
+    TakeUp(Box<Shelved>),
+    /// Go to the shelf.
+    Shelf,
     /// Go to the course for beginners.
     Course,
     /// Go to the words of the trade.
@@ -99,31 +91,38 @@ pub enum Action {
 }
 
 impl Default for State {
+    /// The screen before the shelf is looked through.
     fn default() -> Self {
-        Self::new(Vec::new())
+        Self {
+            is_ready: false,
+            ..Self::new(Vec::new())
+        }
     }
 }
 
 impl State {
     /// The screen with these ties waiting, newest first.
-    pub fn new(waiting: Vec<Waiting>) -> Self {
+    pub fn new(waiting: Vec<Shelved>) -> Self {
         Self {
             texts: ["5", "6", "1", "1"].map(str::to_owned),
             hand: Hand::default(),
             side: Side::default(),
             focus: None,
             waiting,
+            is_ready: true,
             complaint: None,
         }
+    }
+
+    /// The shelf could not be looked through; a press begins what the form names.
+    pub const fn be_ready(&mut self) {
+        self.is_ready = true;
     }
 
     /// What is said when the screen appears.
     pub fn say(&self, words: &Words) -> String {
         match (self.waiting.first(), self.plan()) {
-            (Some(first), _) => {
-                let script = Script::new(first.plan.clone(), AtOnce::default());
-                words.say_opening(&first.plan, Some(script.progress(first.place)))
-            }
+            (Some(first), _) => words.say_opening(&first.plan, Some(first.progress)),
             (None, Ok(plan)) => words.say_opening(&plan, None),
             (None, Err(error)) => words.knot_error(&error),
         }
@@ -174,9 +173,11 @@ impl State {
                     Action::Focus(None)
                 }
                 (Some(Intent::Next), Some(_)) => self.begin(words),
+                (Some(Intent::Next), None) if !self.is_ready => Action::None,
                 (Some(Intent::Next), None) if self.waiting.is_empty() => self.begin(words),
                 (Some(Intent::Next), None) => self.update(Message::TakeUp(0), words),
                 (_, None) if key.eq_ignore_ascii_case("p") => self.update(Message::Plan, words),
+                (_, None) if key.eq_ignore_ascii_case("s") => Action::Shelf,
                 (_, None) if key.eq_ignore_ascii_case("c") => Action::Course,
                 (_, None) if key.eq_ignore_ascii_case("g") => Action::Glossary,
                 (_, None) => match key.parse() {
@@ -262,8 +263,7 @@ impl State {
     fn ties<'a>(&'a self, words: &Words) -> Element<'a, Message> {
         let mut list = column![heading(words.plainly("start-waiting", &[]))].spacing(14);
         for (index, waiting) in self.waiting.iter().enumerate() {
-            let script = Script::new(waiting.plan.clone(), AtOnce::default());
-            let progress = words.tie_progress(script.progress(waiting.place), waiting.days);
+            let progress = words.tie_progress(waiting.progress, waiting.days);
             let key = match index {
                 0 => words.plainly("start-take-up", &[]),
                 1..=8 => {
@@ -272,14 +272,18 @@ impl State {
                 }
                 _ => words.plainly("start-take-up-plain", &[]),
             };
-            let face = column![
-                text(words.tie_line(&waiting.plan))
-                    .size(28)
-                    .font(theme::BOLD),
-                text(progress).size(theme::SMALL).color(theme::QUIET),
-                text(key).size(theme::BODY),
-            ]
-            .spacing(4);
+            let mut face = column![].spacing(4);
+            if !waiting.tie.name.trim().is_empty() {
+                face = face.push(text(&waiting.tie.name).size(28).font(theme::BOLD));
+            }
+            let face = face
+                .push(
+                    text(words.tie_line(&waiting.plan))
+                        .size(28)
+                        .font(theme::BOLD),
+                )
+                .push(text(progress).size(theme::SMALL).color(theme::QUIET))
+                .push(text(key).size(theme::BODY));
             list = list.push(
                 button(face)
                     .width(Fill)

@@ -1,5 +1,9 @@
 //! The app: which screen is up, and who hears of what happens.
 
+mod keeping;
+
+use std::time::Instant;
+
 use iced::futures::channel::mpsc::UnboundedReceiver;
 use iced::keyboard;
 use iced::widget::operation;
@@ -7,13 +11,15 @@ use iced::{Element, Event, Subscription, Task, event, window};
 use jiff::Timestamp;
 
 use super::desk::{self, Desk, InHand, Inventory};
-use super::{course, glossary, keys, notices, plan, start, tying};
-use crate::guide::{AtOnce, COURSE, Lesson, LessonState, Plan, Script};
+use super::watch::Watch;
+use super::{course, glossary, keys, log, notices, plan, shelf, start, tying};
+use crate::guide::{AtOnce, COURSE, Lesson, LessonState, Place, Plan, Script};
 use crate::knot::{Hand, Knot, Side, Weave};
 use crate::pedal::{Bindings, Intent, Press};
-use crate::shelf::{Held, Kept, ShelfError, Tie};
+use crate::shelf::{Held, Kept, ShelfError, Tie, TieId};
 use crate::voice::News;
 use crate::words::{Detail, Words};
+pub use keeping::Keeping;
 
 /// The whole state of the app.
 pub struct App {
@@ -24,6 +30,8 @@ pub struct App {
     notices: notices::Notices,
     /// The plan screen as it was left: nothing typed is lost.
     planned: Option<Box<plan::State>>,
+    /// The tie that was refused last since it is open elsewhere.
+    refused: Option<TieId>,
 }
 
 enum Screen {
@@ -32,6 +40,8 @@ enum Screen {
     Tying(Box<Bench>),
     Course(course::State),
     Glossary(glossary::State),
+    Shelf(shelf::State),
+    Log(Box<keeping::Desktop>),
 }
 
 /// A tie in hand, on the screen and on the shelf.
@@ -39,6 +49,26 @@ struct Bench {
     tying: tying::State,
     tie: Tie,
     held: Option<Held>,
+    /// Somebody else works at it: nothing is kept.
+    looks_only: bool,
+    watch: Watch,
+}
+
+impl Bench {
+    /// Whether everything is done, by this tyer.
+    fn may_be_logged(&self) -> bool {
+        self.tying.is_done() && !self.looks_only
+    }
+
+    /// Notes where the tie stands after a press, and the time it took.
+    fn move_from(&mut self, before: Place) {
+        let (here, mut worked) = (self.tying.place(), self.tie.worked());
+        let onwards = self.tying.script().next(before) == Some(here);
+        self.watch
+            .press(Instant::now(), onwards, (before, here), &mut worked);
+        self.tie.stand_at(here);
+        self.tie.set_worked(&worked);
+    }
 }
 
 /// What happens.
@@ -64,6 +94,8 @@ pub enum Message {
     Shelf(Result<Inventory, ShelfError>),
     /// A tie is in hand. `true`: it was taken up again.
     InHand(Box<Result<InHand, ShelfError>>, bool),
+    /// The shelf screen and the log.
+    Keeping(Keeping),
     /// The window has or has lost the keys.
     Focus(bool),
     /// The window is to be closed.
@@ -91,6 +123,16 @@ impl Message {
     pub fn planned(field: plan::Field, text: &str) -> Self {
         Self::Plan(plan::Message::Typed(field, text.to_owned()))
     }
+
+    /// A text typed into the line of the shelf screen.
+    pub fn typed_on_shelf(text: &str) -> Self {
+        Self::Keeping(Keeping::Shelf(shelf::Message::Typed(text.to_owned())))
+    }
+
+    /// A text typed into a field of the log's form.
+    pub fn typed_in_log(field: log::Field, text: &str) -> Self {
+        Self::Keeping(Keeping::Log(log::Message::Typed(field, text.to_owned())))
+    }
 }
 
 impl App {
@@ -109,6 +151,7 @@ impl App {
             screen: Screen::Start(start::State::default()),
             notices: notices::Notices::default(),
             planned: None,
+            refused: None,
         };
         let listen = Task::run(outside, |news| match news {
             FromOutside::Voice(news) => Message::Voice(news),
@@ -126,7 +169,12 @@ impl App {
     pub fn title(&self) -> String {
         let name = self.words.plainly("app-title", &[]);
         match &self.screen {
-            Screen::Start(_) | Screen::Plan(_) | Screen::Course(_) | Screen::Glossary(_) => name,
+            Screen::Start(_)
+            | Screen::Plan(_)
+            | Screen::Course(_)
+            | Screen::Glossary(_)
+            | Screen::Shelf(_)
+            | Screen::Log(_) => name,
             Screen::Tying(bench) => {
                 format!(
                     "{} – {name}",
@@ -195,12 +243,19 @@ impl App {
                 }
                 _ => Task::none(),
             },
+            Message::Keeping(message) => self.keeping(message),
             Message::Voice(news) => {
                 self.notices.voice(&news);
                 Task::none()
             }
             Message::Kept(kept) => {
-                self.notices.kept(&kept);
+                let news = self.notices.kept(&kept, &self.words);
+                // Who only hears has to hear it; the step comes again after it.
+                if let (Some(news), Screen::Tying(bench)) = (news, &self.screen) {
+                    self.desk
+                        .voice
+                        .say(&format!("{news} {}", bench.tying.say()));
+                }
                 Task::none()
             }
             Message::Shelf(found) => {
@@ -210,6 +265,10 @@ impl App {
             Message::InHand(found, is_again) => self.in_hand(*found, is_again),
             Message::Focus(has_focus) => {
                 self.notices.focus(has_focus);
+                // Who is at another window is not at the tie.
+                if let (Screen::Tying(bench), false) = (&mut self.screen, has_focus) {
+                    bench.watch.rest();
+                }
                 Task::none()
             }
             Message::Close => self.close(),
@@ -222,11 +281,24 @@ impl App {
         match &self.screen {
             Screen::Start(start) => start.view(&self.words, notices).map(Message::Start),
             Screen::Plan(plan) => plan.view(&self.words, notices).map(Message::Plan),
-            Screen::Tying(bench) => bench.tying.view(&self.words, notices),
             Screen::Course(course) => course.view(&self.words, notices).map(Message::Course),
             Screen::Glossary(glossary) => {
                 glossary.view(&self.words, notices).map(Message::Glossary)
             }
+            Screen::Tying(bench) => {
+                let mut notices = notices;
+                if bench.looks_only {
+                    notices.insert(0, self.words.plainly("look-only", &[]));
+                }
+                bench.tying.view(&self.words, notices)
+            }
+            Screen::Shelf(shelf) => shelf
+                .view(&self.words, notices)
+                .map(|message| Message::Keeping(Keeping::Shelf(message))),
+            Screen::Log(desktop) => desktop
+                .form
+                .view(&self.words, notices)
+                .map(|message| Message::Keeping(Keeping::Log(message))),
         }
     }
 
@@ -255,13 +327,19 @@ impl App {
                 let action = glossary.press(&press, intent);
                 self.follow_glossary(action)
             }
-            Screen::Tying(_) => {
+            Screen::Tying(bench) => {
+                if intent.is_none() && press.key.eq_ignore_ascii_case("l") && bench.may_be_logged()
+                {
+                    let tie = bench.tie.clone();
+                    return self.open_form(tie);
+                }
                 if let Some(intent) = intent {
                     return self.press(intent);
                 }
                 self.adjust(&press);
                 Task::none()
             }
+            Screen::Shelf(_) | Screen::Log(_) => self.press_keeping(&press, intent),
         }
     }
 
@@ -270,11 +348,19 @@ impl App {
         let Screen::Tying(bench) = &mut self.screen else {
             return Task::none();
         };
+        let before = bench.tying.place();
         match bench.tying.press(intent, &self.words) {
             tying::Action::Moved => {
-                bench.tie.stand_at(bench.tying.place());
+                bench.move_from(before);
                 self.desk.voice.say(bench.tying.say());
-                self.desk.keep(&bench.tie);
+                if !bench.looks_only {
+                    self.desk.keep(&bench.tie);
+                }
+            }
+            tying::Action::Again if intent == Intent::Next && bench.may_be_logged() => {
+                let offer = self.words.plainly("log-offer-say", &[]);
+                let say = bench.tying.say();
+                self.desk.voice.say(&format!("{say} {offer}"));
             }
             tying::Action::Again => self.desk.voice.say(bench.tying.say()),
             tying::Action::Say(sentence) => self.desk.voice.say(&sentence),
@@ -314,7 +400,9 @@ impl App {
             _ => return,
         };
         bench.tie.stand_at(bench.tying.place());
-        self.desk.keep(&bench.tie);
+        if !bench.looks_only {
+            self.desk.keep(&bench.tie);
+        }
         self.desk
             .voice
             .say(&format!("{said} {}", bench.tying.say()));
@@ -348,12 +436,8 @@ impl App {
                 self.screen = Screen::Glossary(glossary);
                 Task::none()
             }
-            start::Action::TakeUp(waiting) => match self.desk.shelf.clone() {
-                Some(shelf) => Task::future(async move {
-                    Message::InHand(Box::new(desk::take_up(&shelf, &waiting.tie)), true)
-                }),
-                None => Task::none(),
-            },
+            start::Action::TakeUp(waiting) => self.take_up(waiting.tie.id().clone()),
+            start::Action::Shelf => self.open_shelf(),
         }
     }
 
@@ -369,9 +453,14 @@ impl App {
                 self.desk.voice.say(&sentence);
                 focus_plan(field)
             }
-            plan::Action::Find(asked, question) => Task::future(async move {
-                Message::Plan(plan::Message::Found(asked, plan::Outcome::of(question)))
-            }),
+            plan::Action::Find(asked, question) => {
+                let shelf = self.desk.shelf.clone();
+                Task::future(async move {
+                    let question = desk::taught(shelf.as_ref(), *question);
+                    let outcome = plan::Outcome::of(Box::new(question));
+                    Message::Plan(plan::Message::Found(asked, outcome))
+                })
+            }
             plan::Action::Begin(plan) => self.begin(new_tie(&plan)),
             plan::Action::Leave => self.leave(),
         }
@@ -442,9 +531,14 @@ impl App {
             held,
             troubles,
             error,
+            looks_only,
+            pace,
         } = match found {
             Ok(in_hand) => in_hand,
             Err(error) => {
+                if let ShelfError::InUse { id } = &error {
+                    self.refused = Some(id.clone());
+                }
                 let sentence = self.notices.refused(&error, &self.words);
                 self.desk.voice.say(&sentence);
                 return Task::none();
@@ -455,15 +549,23 @@ impl App {
         }
         let script = Script::new(tie.plan(), AtOnce::default());
         let place = tie.stands_at().unwrap_or_else(|| script.first());
-        let tying = tying::State::new(script, place, &self.words);
+        let mut tying = tying::State::new(script, place, &self.words);
+        tying.set_pace(pace);
         self.notices.shelf(troubles);
+        self.refused = None;
         if error.is_some() {
             self.desk.keep(&tie);
         }
         let say = tying.say();
         if is_again {
             let where_it_stands = self.words.say_taking_up(tying.script(), tying.place());
-            self.desk.voice.say(&format!("{where_it_stands} {say}"));
+            let looking = if looks_only {
+                self.words.plainly("look-only-say", &[])
+            } else {
+                String::new()
+            };
+            let all = format!("{looking} {where_it_stands} {say}");
+            self.desk.voice.say(all.trim());
         } else if let Some(lesson) = tie.lesson() {
             self.desk
                 .voice
@@ -473,7 +575,13 @@ impl App {
         }
         self.put_away();
         self.keep_plan();
-        self.screen = Screen::Tying(Box::new(Bench { tying, tie, held }));
+        self.screen = Screen::Tying(Box::new(Bench {
+            tying,
+            tie,
+            held,
+            looks_only,
+            watch: Watch::begin(Instant::now()),
+        }));
         Task::none()
     }
 
@@ -493,7 +601,12 @@ impl App {
     }
 
     fn put_away(&mut self) {
-        if let Screen::Tying(bench) = &mut self.screen {
+        let bench = match &mut self.screen {
+            Screen::Tying(bench) => Some(bench),
+            Screen::Log(desktop) => desktop.bench.as_mut(),
+            _ => None,
+        };
+        if let Some(bench) = bench {
             self.desk.put_away(bench.held.take());
         }
     }
@@ -522,6 +635,7 @@ impl App {
                 *start = start::State::new(waiting);
             }
             Err(error) => {
+                start.be_ready();
                 self.notices.refused(&error, &self.words);
             }
         }

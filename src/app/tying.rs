@@ -4,6 +4,7 @@ use iced::widget::{column, container, progress_bar, responsive, row, space, text
 use iced::{Center, Element, Fill, Size};
 
 use super::{house, theme};
+use crate::bench::Pace;
 use crate::guide::{AtOnce, Place, Progress, Script, Search, TakeBack};
 use crate::pedal::Intent;
 use crate::words::{Mark, Shown, Words};
@@ -17,6 +18,8 @@ pub struct State {
     say: String,
     /// An answer that stands on the screen until the next press.
     aside: Option<String>,
+    /// The tyer's pace, when known.
+    pace: Option<Pace>,
 }
 
 /// What a press of next or back means now.
@@ -57,9 +60,28 @@ impl State {
             shown,
             say,
             aside: None,
+            pace: None,
         };
         state.stand_at(place, words);
         state
+    }
+
+    /// Knows the tyer's pace from here on.
+    pub const fn set_pace(&mut self, pace: Option<Pace>) {
+        self.pace = pace;
+    }
+
+    /// Minutes until the last leg is laid at the tyer's pace, when that is known.
+    fn minutes_left(&self) -> Option<u32> {
+        let Progress { laid, legs } = self.script.progress(self.place);
+        let minutes = self.pace?.hours(legs - laid) * 60.0;
+        #[expect(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "casts from floats saturate, and the time is positive"
+        )]
+        let minutes = minutes.round() as u32;
+        Some(minutes)
     }
 
     /// The script that is told.
@@ -70,6 +92,11 @@ impl State {
     /// Where the tyer is.
     pub const fn place(&self) -> Place {
         self.place
+    }
+
+    /// Whether this is the last step.
+    pub fn is_done(&self) -> bool {
+        matches!(self.mode, Mode::Steps) && self.script.next(self.place).is_none()
     }
 
     /// What is spoken of this step.
@@ -84,7 +111,8 @@ impl State {
             Intent::Again => return Action::Again,
             Intent::Leave => return Action::Leave,
             Intent::Where => {
-                let sentence = words.say_whereabouts(&self.script, self.place, None);
+                let minutes = self.minutes_left();
+                let sentence = words.say_whereabouts(&self.script, self.place, minutes);
                 self.aside = Some(sentence.clone());
                 return Action::Say(sentence);
             }
@@ -202,7 +230,9 @@ impl State {
         let bar = progress_bar(0.0..=legs as f32, laid as f32)
             .girth(14)
             .style(theme::progress);
-        let keys = if self.is_telling_steps() {
+        let keys = if self.is_done() {
+            "tying-keys-log"
+        } else if self.is_telling_steps() {
             "tying-keys"
         } else {
             "tying-keys-wrong"

@@ -62,6 +62,7 @@ pub(super) fn of_clap(error: &clap::Error) -> Result<ExitCode, Complaint> {
         Some("steps") => "marlinspeak steps --help",
         Some("fit") => "marlinspeak fit --help",
         Some("rig") => "marlinspeak rig --help",
+        Some("shelf") => "marlinspeak shelf --help",
         _ => "marlinspeak --help",
     };
     let sentence = match error.kind() {

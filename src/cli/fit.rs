@@ -7,7 +7,7 @@ use serde::Serialize;
 
 use super::Complaint;
 use super::print::{json, print, rounded};
-use super::setup_options::{SetupOptions, rack_for};
+use super::setup_options::{SetupOptions, ledger, rack_for};
 use crate::bench::Answer;
 use crate::guide::Wanted;
 use crate::words::Words;
@@ -34,6 +34,7 @@ pub(super) fn run(asked: &FitOptions, words: &Words) -> Result<(), Complaint> {
     let question = texts
         .question(&rack_for(&texts, words)?)
         .map_err(|error| Complaint::input(words.ask_error(&error)))?;
+    let question = ledger(words)?.teach(question);
     let answers = question.answers();
     if answers.is_empty() {
         return Err(Complaint::input(words.misfits(&question.misfits())));
@@ -117,6 +118,9 @@ struct KnotForm {
     faired: bool,
     cord_mm: f64,
     legs: u32,
+    /// At the tyer's own pace, when the log knows it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    hours: Option<f64>,
 }
 
 impl KnotForm {
@@ -133,6 +137,7 @@ impl KnotForm {
             faired: shape.faired,
             cord_mm: rounded(answer.cord.get(), 1),
             legs: counts.legs(),
+            hours: answer.hours.map(|hours| rounded(hours, 2)),
         }
     }
 }

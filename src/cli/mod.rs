@@ -7,6 +7,7 @@ mod print;
 mod rig;
 mod rigging_forms;
 mod setup_options;
+mod shelf;
 mod steps;
 
 use std::process::ExitCode;
@@ -47,12 +48,13 @@ pub fn run() -> Result<(Request, Words), Complaint> {
             if !options.is_plain() {
                 return Err(Complaint::input(words.plainly("cli-options-first", &[])));
             }
-            match command {
-                Command::Steps(asked) => steps::run(asked, &words)?,
-                Command::Fit(asked) => fit::run(asked, &words)?,
-                Command::Rig(asked) => rig::run(asked, &words)?,
-            }
-            Request::Done(ExitCode::SUCCESS)
+            let code = match command {
+                Command::Shelf(asked) => shelf::run(asked, &words)?,
+                Command::Steps(asked) => steps::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
+                Command::Fit(asked) => fit::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
+                Command::Rig(asked) => rig::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
+            };
+            Request::Done(code)
         }
     };
     Ok((request, words))

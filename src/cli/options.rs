@@ -38,6 +38,8 @@ pub(super) enum Command {
     Fit(FitOptions),
     /// Say how a tube is rigged for a knot: pins, rings, cord
     Rig(RigOptions),
+    /// The ties that are kept: list, hand on, back up, check
+    Shelf(super::shelf::ShelfOptions),
 }
 
 #[derive(Args)]

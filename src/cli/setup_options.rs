@@ -1,11 +1,13 @@
 //! Object, cord and tube, as options.
 
+use std::path::PathBuf;
+
 use clap::Args;
 
 use super::Complaint;
 use crate::bench::Counts;
 use crate::guide::{Asked, AtOnce, Plan, Rack, Rigging, Script};
-use crate::shelf::{RackFile, ShelfError};
+use crate::shelf::{Ledger, RackFile, Shelf, ShelfError};
 use crate::words::Words;
 
 /// What is covered, with what, on what. Lengths are in millimetres, or with a unit: 30, 3cm,
@@ -100,6 +102,10 @@ impl SetupOptions {
         let rack = rack_for(&asked, words)?;
         let counts = Counts::from(plan.laying());
         let setup = asked.setup(&rack, counts).map_err(sentence)?;
+        let setup = match setup {
+            Some(setup) => Some(ledger(words)?.teach_setup(setup)),
+            None => None,
+        };
         if let Some(setup) = &setup {
             setup
                 .rig(counts)
@@ -135,6 +141,23 @@ pub(super) fn rack_for(asked: &Asked, words: &Words) -> Result<Rack, Complaint> 
     RackFile::default_place()
         .and_then(|file| file.read())
         .map_err(|error| rack_failed(&error, words))
+}
+
+/// What the tyer has logged so far; nothing when there is no shelf yet. An entry that cannot be
+/// read is left out: `shelf verify` tells of it.
+pub(super) fn ledger(words: &Words) -> Result<Ledger, Complaint> {
+    let read = |folder: PathBuf| {
+        if folder.exists() {
+            Shelf::open(folder)?.ledger()
+        } else {
+            Ok(Ledger::default())
+        }
+    };
+    match Shelf::default_dir() {
+        Ok(folder) => read(folder).map_err(|error| Complaint::failure(words.shelf_error(&error))),
+        // Without a home there is no log.
+        Err(_) => Ok(Ledger::default()),
+    }
 }
 
 /// The sentence for a rack that cannot be read or written.

@@ -4,7 +4,7 @@
 use super::{Rack, Setup};
 use crate::bench::{
     Answer, BenchError, Braid, Cord, Correction, Counts, Finish, LengthError, Millimetres, Misfit,
-    Object, STANDARD_CORDS, Thread, Tube, Wish, fit, pin_chord, why_nothing_fits,
+    Object, Pace, STANDARD_CORDS, Thread, Tube, Wish, fit, pin_chord, why_nothing_fits,
 };
 
 /// One of the things asked for.
@@ -123,6 +123,10 @@ pub struct Wanted {
     pub tube: Option<Tube>,
     /// Cord at hand, if it matters.
     pub have: Option<Millimetres>,
+    /// What the tyer's log says of the cord.
+    pub correction: Correction,
+    /// The tyer's pace, when known.
+    pub pace: Option<Pace>,
 }
 
 impl Wanted {
@@ -130,6 +134,8 @@ impl Wanted {
         Wish {
             tube: self.tube.as_ref(),
             cord_at_hand: self.have,
+            correction: self.correction,
+            pace: self.pace,
             ..Wish::new(self.object, self.cord.diameter)
         }
     }
@@ -152,6 +158,7 @@ impl Wanted {
                 around: self.object.diameter,
                 open_to: (!answer.shape.faired).then_some(self.object.cover),
             }),
+            correction: self.correction,
             ..Setup::new(tube, self.cord.clone())
         })
     }
@@ -345,6 +352,8 @@ impl Asked {
             cord: cord.ok_or(AskError::Missing(Asking::Cord))?,
             tube,
             have,
+            correction: Correction::default(),
+            pace: None,
         })
     }
 }

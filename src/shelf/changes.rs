@@ -134,7 +134,11 @@ impl Shelf {
         Ok(id.clone())
     }
 
-    fn rewrite(&self, id: &TieId, change: impl FnOnce(&mut Tie)) -> Result<Tie, ShelfError> {
+    pub(super) fn rewrite(
+        &self,
+        id: &TieId,
+        change: impl FnOnce(&mut Tie),
+    ) -> Result<Tie, ShelfError> {
         let _changing = self.change();
         let mut taken = self.lift(id)?;
         change(&mut taken.tie);

@@ -12,20 +12,28 @@ use super::{Fault, LARGEST_TIE, ShelfError, Tie, read_tie};
 const LEFTOVER: &str = ".tmp";
 
 /// What stands where a document should be.
-pub(super) enum Found {
+pub(super) enum Found<T = Tie> {
     /// Nothing.
     Missing,
     /// A document that is whole and believed.
-    Good(Box<Tie>),
+    Good(Box<T>),
     /// Something else.
     Bad(Fault),
 }
 
 /// Looks at the document of a tie.
 pub(super) fn find(file: &Path) -> Result<Found, ShelfError> {
+    find_as(file, read_tie)
+}
+
+/// Looks at a document that `reader` reads.
+pub(super) fn find_as<T>(
+    file: &Path,
+    reader: impl FnOnce(&[u8]) -> Result<T, Fault>,
+) -> Result<Found<T>, ShelfError> {
     match read(file, LARGEST_TIE) {
-        Ok(document) => Ok(match read_tie(&document) {
-            Ok(tie) => Found::Good(Box::new(tie)),
+        Ok(document) => Ok(match reader(&document) {
+            Ok(good) => Found::Good(Box::new(good)),
             Err(fault) => Found::Bad(fault),
         }),
         Err(ShelfError::Unreadable { fault, .. }) => Ok(Found::Bad(fault)),

@@ -14,7 +14,7 @@ impl Tie {
             side: plan.side,
             hand: plan.hand,
         };
-        let mut tie = Self::begin(knot, Place::of(place));
+        let mut tie = Self::begin(knot, Place::from(place));
         if let Some(setup) = &plan.setup {
             parts::put(&mut tie.extras, setup);
         }
@@ -78,7 +78,7 @@ impl Tie {
 
     /// Notes where it stands now.
     pub fn stand_at(&mut self, place: guide::Place) {
-        self.place = Place::of(place);
+        self.place = Place::from(place);
     }
 }
 
@@ -100,8 +100,8 @@ const PHASES: [(Phase, &str); 8] = [
     (Phase::Finish, "finish"),
 ];
 
-impl Place {
-    fn of(place: guide::Place) -> Self {
+impl From<guide::Place> for Place {
+    fn from(place: guide::Place) -> Self {
         let name = PHASES.iter().find(|(phase, _)| *phase == place.phase);
         Self {
             phase: name.map_or("lead", |(_, name)| name).to_owned(),

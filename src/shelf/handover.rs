@@ -1,17 +1,40 @@
 //! Ties that leave the shelf and come to it: one as a file, or all in a backup.
 //!
-//! A backup has one JSON document a line: first what it is and how many ties follow, then the
-//! ties. So a backup that is damaged or cut short still gives back every whole line.
+//! A backup has one JSON document a line: first what it is and how many ties and entries of the
+//! log follow, then the ties, then the log. So a backup that is damaged or cut short still gives back every whole line.
 
+use std::collections::HashMap;
 use std::path::{Path, PathBuf};
 
 use serde_json::{Value, json};
 
 use super::schema;
-use super::{Fault, LARGEST_TIE, Shelf, ShelfError, Tie, TieId, files, read_tie, write_tie};
+use super::{
+    Fault, LARGEST_TIE, Shelf, ShelfError, Tie, TieId, files, read_entry, read_tie, write_entry,
+    write_tie,
+};
 
 const BACKUP_VERSION: u64 = 1;
 const LARGEST_BACKUP: u64 = 64 << 20;
+
+/// What is done about a file that is there already.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum IfThere {
+    /// It stays, and nothing is written.
+    #[default]
+    Refuse,
+    /// It gives way, all at once.
+    Replace,
+}
+
+impl IfThere {
+    fn write(self, file: &Path, contents: &[u8]) -> Result<(), ShelfError> {
+        match self {
+            Self::Refuse => files::create(file, contents),
+            Self::Replace => files::replace(file, contents),
+        }
+    }
+}
 
 /// What became of a tie that came to the shelf.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -41,6 +64,8 @@ pub struct Imported {
 pub struct Backup {
     /// How many ties, including those of a newer version.
     pub ties: usize,
+    /// How many entries of the log.
+    pub logged: usize,
     /// What is on the shelf but not in the backup, since it cannot be read.
     pub left_out: Vec<ShelfError>,
 }
@@ -50,22 +75,24 @@ pub struct Backup {
 pub struct Restored {
     /// The ties that were in it.
     pub ties: Vec<Imported>,
+    /// How many entries of the log were put into the log here; what it had stays.
+    pub logged: usize,
     /// The lines, counted from 1, that are not believed, and why.
     pub faults: Vec<(usize, Fault)>,
-    /// How many ties are missing at its end.
+    /// How many ties and entries of the log are missing at its end.
     pub missing: u64,
 }
 
 impl Shelf {
-    /// Writes one tie to a file that does not exist yet.
+    /// Writes one tie to a file.
     ///
     /// # Errors
     /// [`ShelfError::Exists`], [`ShelfError::Io`], or as [`Shelf::look`].
-    pub fn export(&self, id: &TieId, file: &Path) -> Result<(), ShelfError> {
+    pub fn export(&self, id: &TieId, file: &Path, if_there: IfThere) -> Result<(), ShelfError> {
         let (tie, _) = self.look(id)?;
         let contents =
             write_tie(&tie).map_err(|fault| ShelfError::Unwritable { id: tie.id, fault })?;
-        files::create(file, &contents)
+        if_there.write(file, &contents)
     }
 
     /// Puts the tie in a file on the shelf. Nothing in the file decides where it is written.
@@ -78,12 +105,12 @@ impl Shelf {
         self.take_in(tie)
     }
 
-    /// Writes all ties to a file that does not exist yet.
+    /// Writes all ties and the log to one file.
     ///
     /// # Errors
     /// [`ShelfError::Exists`], [`ShelfError::Io`], or [`ShelfError::Unreadable`] with
     /// [`Fault::TooLarge`] when it would be too large to be read again. Nothing is written then.
-    pub fn backup(&self, file: &Path) -> Result<Backup, ShelfError> {
+    pub fn backup(&self, file: &Path, if_there: IfThere) -> Result<Backup, ShelfError> {
         let (ids, _) = self.names()?;
         let (mut lines, mut left_out) = (Vec::new(), Vec::new());
         for id in &ids {
@@ -92,8 +119,17 @@ impl Shelf {
                 Err(error) => left_out.push(error),
             }
         }
-        let head =
-            json!({ "marlinspeak": "backup", "version": BACKUP_VERSION, "ties": lines.len() });
+        let ties = lines.len();
+        for id in &self.logged()? {
+            match self.log_line_of(id) {
+                Ok(line) => lines.extend(line),
+                Err(error) => left_out.push(error),
+            }
+        }
+        let logged = lines.len() - ties;
+        let head = json!({
+            "marlinspeak": "backup", "version": BACKUP_VERSION, "ties": ties, "logged": logged,
+        });
         let mut contents = head.to_string().into_bytes();
         for line in &lines {
             contents.push(b'\n');
@@ -109,9 +145,10 @@ impl Shelf {
                 },
             ));
         }
-        files::create(file, &contents)?;
+        if_there.write(file, &contents)?;
         Ok(Backup {
-            ties: lines.len(),
+            ties,
+            logged,
             left_out,
         })
     }
@@ -124,19 +161,39 @@ impl Shelf {
         let contents = files::read(file, LARGEST_BACKUP)?;
         let mut lines = contents.split(|byte| *byte == b'\n');
         let head = lines.next().unwrap_or_default();
-        let announced = ties_announced(head).map_err(|fault| unreadable(file, fault))?;
+        let (ties, logged) = announced(head).map_err(|fault| unreadable(file, fault))?;
         let mut restored = Restored {
             ties: Vec::new(),
+            logged: 0,
             faults: Vec::new(),
-            missing: announced,
+            missing: ties.saturating_add(logged),
         };
-        for (index, line) in lines.enumerate() {
-            if line.trim_ascii().is_empty() {
-                continue;
-            }
+        // A tie that got a new id takes what was logged of it along.
+        let mut ids = HashMap::new();
+        let lines = lines
+            .enumerate()
+            .filter(|(_, line)| !line.trim_ascii().is_empty());
+        for (number, (index, line)) in (0_u64..).zip(lines) {
             restored.missing = restored.missing.saturating_sub(1);
-            match read_tie(line) {
-                Ok(tie) => restored.ties.push(self.take_in(tie)?),
+            let fault = if number < ties {
+                read_tie(line).map(|tie| {
+                    let was = tie.id.clone();
+                    self.take_in(tie).map(|imported| {
+                        ids.insert(was, imported.tie.id.clone());
+                        restored.ties.push(imported);
+                    })
+                })
+            } else {
+                read_entry(line).map(|mut entry| {
+                    if let Some(id) = ids.get(&entry.tie) {
+                        entry.tie = id.clone();
+                    }
+                    self.take_in_entry(&entry)
+                        .map(|is_new| restored.logged += usize::from(is_new))
+                })
+            };
+            match fault {
+                Ok(taken_in) => taken_in?,
                 Err(fault) => restored.faults.push((index + 2, fault)),
             }
         }
@@ -145,20 +202,35 @@ impl Shelf {
 
     /// The document of a tie on one line. A document of a newer version goes along unread.
     fn line_of(&self, id: &TieId) -> Result<Vec<u8>, ShelfError> {
-        let mut line = match self.look(id) {
-            Ok((tie, _)) => {
-                write_tie(&tie).map_err(|fault| ShelfError::Unwritable { id: tie.id, fault })?
+        match self.look(id) {
+            Ok((tie, _)) => match write_tie(&tie) {
+                Ok(document) => Ok(on_one_line(document)),
+                Err(fault) => Err(ShelfError::Unwritable { id: tie.id, fault }),
+            },
+            Err(error) if error.is_newer() => {
+                files::read(&self.document(id), LARGEST_TIE).map(on_one_line)
             }
-            Err(error) if error.is_newer() => files::read(&self.document(id), LARGEST_TIE)?,
-            Err(error) => return Err(error),
-        };
-        // Within JSON a line break can only be a space between two parts.
-        for byte in &mut line {
-            if matches!(byte, b'\n' | b'\r') {
-                *byte = b' ';
-            }
+            Err(error) => Err(error),
         }
-        Ok(line)
+    }
+
+    /// What was logged of a tie on one line, if anything was.
+    fn log_line_of(&self, id: &TieId) -> Result<Option<Vec<u8>>, ShelfError> {
+        match self.entry(id) {
+            Ok(None) => Ok(None),
+            Ok(Some(entry)) => match write_entry(&entry) {
+                Ok(document) => Ok(Some(on_one_line(document))),
+                Err(fault) => Err(ShelfError::Unwritable {
+                    id: id.clone(),
+                    fault,
+                }),
+            },
+            Err(error) if error.is_newer() => {
+                let document = files::read(&self.log_document(id), LARGEST_TIE)?;
+                Ok(Some(on_one_line(document)))
+            }
+            Err(error) => Err(error),
+        }
     }
 
     fn take_in(&self, mut tie: Tie) -> Result<Imported, ShelfError> {
@@ -182,7 +254,18 @@ impl Shelf {
     }
 }
 
-fn ties_announced(head: &[u8]) -> Result<u64, Fault> {
+/// Within JSON a line break can only be a space between two parts.
+fn on_one_line(mut document: Vec<u8>) -> Vec<u8> {
+    for byte in &mut document {
+        if matches!(byte, b'\n' | b'\r') {
+            *byte = b' ';
+        }
+    }
+    document
+}
+
+/// How many ties and entries of the log follow.
+fn announced(head: &[u8]) -> Result<(u64, u64), Fault> {
     let no_backup = |why: &str| Fault::Shape {
         why: why.to_owned(),
     };
@@ -193,10 +276,14 @@ fn ties_announced(head: &[u8]) -> Result<u64, Fault> {
         return Err(no_backup("the first line does not say `backup`"));
     }
     schema::version_of(&fields, BACKUP_VERSION)?;
-    fields
+    let ties = fields
         .get("ties")
         .and_then(Value::as_u64)
-        .ok_or_else(|| no_backup("the first line does not say how many ties follow"))
+        .ok_or_else(|| no_backup("the first line does not say how many ties follow"))?;
+    Ok((
+        ties,
+        fields.get("logged").and_then(Value::as_u64).unwrap_or(0),
+    ))
 }
 
 fn unreadable(file: &Path, fault: Fault) -> ShelfError {

@@ -148,7 +148,7 @@ pub(super) fn has_checksum(fields: &Map<String, Value>) -> bool {
     fields.contains_key("checksum")
 }
 
-fn check(fields: &Map<String, Value>) -> Result<(), Fault> {
+pub(super) fn check(fields: &Map<String, Value>) -> Result<(), Fault> {
     let Some(stored) = fields.get("checksum").and_then(Value::as_str) else {
         return Err(shape("`checksum` is not text"));
     };
@@ -166,7 +166,7 @@ fn check(fields: &Map<String, Value>) -> Result<(), Fault> {
 /// The CRC-32 of the document without its checksum, as JSON with sorted keys and no spaces.
 /// It is meant to find damage, not forgery. It needs every number to be read as it is written,
 /// hence the feature `float_roundtrip` of `serde_json`.
-fn checksum(fields: &Map<String, Value>) -> String {
+pub(super) fn checksum(fields: &Map<String, Value>) -> String {
     let mut rest = Value::Object(fields.clone());
     if let Value::Object(fields) = &mut rest {
         fields.remove("checksum");
@@ -209,7 +209,7 @@ pub fn write_tie(tie: &Tie) -> Result<Vec<u8>, Fault> {
     }
 }
 
-fn shape(why: &str) -> Fault {
+pub(super) fn shape(why: &str) -> Fault {
     Fault::Shape {
         why: why.to_owned(),
     }

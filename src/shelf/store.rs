@@ -90,6 +90,15 @@ impl Shelf {
             .ok_or(ShelfError::NoHome)
     }
 
+    /// A handle whose documents are in another folder. It shares no lock with this one.
+    pub(super) fn in_folder(&self, folder: PathBuf) -> Self {
+        Self {
+            locks: Arc::new(Locks::new(folder.clone())),
+            folder,
+            shared: Arc::clone(&self.shared),
+        }
+    }
+
     /// The folder it is in.
     pub fn folder(&self) -> &Path {
         &self.folder

@@ -183,7 +183,7 @@ impl Tie {
     /// The same knot, begun again at `start` under another id.
     #[must_use]
     pub fn again(&self, start: Place) -> Self {
-        Self {
+        let mut again = Self {
             id: TieId::draw(),
             place: start,
             begun: Timestamp::now(),
@@ -193,7 +193,9 @@ impl Tie {
                 place: Map::new(),
             },
             ..self.clone()
-        }
+        };
+        again.as_new();
+        again
     }
 }
 

@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use super::names::Named;
 use super::schema::has_checksum;
-use super::{LARGEST_TIE, Shelf, ShelfError, files, read_tie, schema};
+use super::{Fault, LARGEST_TIE, Shelf, ShelfError, files, read_entry, read_tie, schema};
 
 /// A file on the shelf, and whether it is whole and believed.
 #[derive(Clone, Debug)]
@@ -29,40 +29,47 @@ pub enum State {
 }
 
 impl Shelf {
-    /// Reads every document, the previous copies too, and changes nothing. Sorted by name.
+    /// Reads every document, the previous copies and the log too, and changes nothing. Sorted
+    /// by name, the ties first.
     ///
     /// # Errors
     /// [`ShelfError::Io`] when the folder cannot be read.
     pub fn verify(&self) -> Result<Vec<Verified>, ShelfError> {
-        let files = self.documents()?;
-        Ok(files
-            .into_iter()
-            .map(|file| Verified {
-                state: state_of(&file),
-                file,
-            })
-            .collect())
+        let tie = |document: &[u8]| read_tie(document).map(drop);
+        let entry = |document: &[u8]| read_entry(document).map(drop);
+        let ties = self.documents()?.into_iter().map(|file| Verified {
+            state: state_of(&file, tie),
+            file,
+        });
+        let log = self.log_documents()?.into_iter().map(|file| Verified {
+            state: state_of(&file, entry),
+            file,
+        });
+        Ok(ties.chain(log).collect())
     }
 }
 
-fn state_of(file: &Path) -> State {
+fn state_of(file: &Path, reader: impl FnOnce(&[u8]) -> Result<(), Fault>) -> State {
     let name = file.file_name().unwrap_or_default().to_string_lossy();
     match Named::of(&name) {
         Named::Damaged => State::SetAside,
         Named::Stranger => State::Bad(ShelfError::Stranger {
             file: file.to_owned(),
         }),
-        Named::Copy(_) => checked(file).unwrap_or_else(State::Bad),
+        Named::Copy(_) => checked(file, reader).unwrap_or_else(State::Bad),
     }
 }
 
-fn checked(file: &Path) -> Result<State, ShelfError> {
+fn checked(
+    file: &Path,
+    reader: impl FnOnce(&[u8]) -> Result<(), Fault>,
+) -> Result<State, ShelfError> {
     let document = files::read(file, LARGEST_TIE)?;
     let faulty = |fault| ShelfError::Unreadable {
         file: file.to_owned(),
         fault,
     };
-    read_tie(&document).map_err(faulty)?;
+    reader(&document).map_err(faulty)?;
     let fields = schema::json(&document).map_err(faulty)?;
     Ok(match fields.as_object() {
         Some(fields) if has_checksum(fields) => State::Whole,

@@ -16,6 +16,7 @@ mod mending;
 mod rigging;
 mod saying;
 mod screens;
+mod shelf;
 mod showing;
 mod step_args;
 

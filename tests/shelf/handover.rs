@@ -3,7 +3,7 @@
 use std::fs;
 
 use jiff::Timestamp;
-use marlinspeak::shelf::{Fate, Fault, ShelfError};
+use marlinspeak::shelf::{Fate, Fault, IfThere, ShelfError};
 
 use crate::{document, five_by_six, fresh, leg, set_aside, two_copies};
 
@@ -13,9 +13,9 @@ fn a_tie_goes_to_another_shelf_and_keeps_its_id() {
     let (_elsewhere, other) = fresh();
     let tie = two_copies(&shelf);
     let file = around.path().join("for the loft.json");
-    shelf.export(tie.id(), &file).unwrap();
+    shelf.export(tie.id(), &file, IfThere::Refuse).unwrap();
     assert!(matches!(
-        shelf.export(tie.id(), &file),
+        shelf.export(tie.id(), &file, IfThere::Refuse),
         Err(ShelfError::Exists { .. })
     ));
     let imported = other.import(&file).unwrap();
@@ -29,7 +29,7 @@ fn an_imported_tie_does_not_replace_the_one_of_its_id() {
     let (around, shelf) = fresh();
     let mut tie = two_copies(&shelf);
     let file = around.path().join("tie.json");
-    shelf.export(tie.id(), &file).unwrap();
+    shelf.export(tie.id(), &file, IfThere::Refuse).unwrap();
     tie.place = leg(5);
     shelf.save(&tie).unwrap();
     let imported = shelf.import(&file).unwrap();
@@ -111,7 +111,7 @@ fn a_backup_brings_everything_back_in_its_order() {
     )
     .unwrap();
     let file = around.path().join("backup");
-    let backup = shelf.backup(&file).unwrap();
+    let backup = shelf.backup(&file, IfThere::Refuse).unwrap();
     assert_eq!((backup.ties, backup.left_out.len()), (4, 1));
 
     let (_elsewhere, other) = fresh();
@@ -135,7 +135,7 @@ fn a_backup_cut_short_gives_back_its_whole_lines() {
         two_copies(&shelf);
     }
     let file = around.path().join("backup");
-    shelf.backup(&file).unwrap();
+    shelf.backup(&file, IfThere::Refuse).unwrap();
     let whole = fs::read(&file).unwrap();
     let lines: Vec<&[u8]> = whole.split_inclusive(|byte| *byte == b'\n').collect();
     let cut = [lines[0], lines[1], &lines[2][..lines[2].len() / 2]].concat();

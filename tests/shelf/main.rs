@@ -2,10 +2,12 @@
 //! program that is killed.
 
 mod changes;
+mod corpus;
 mod crash;
 mod damage;
 mod handover;
 mod keeper;
+mod log;
 mod order;
 mod schema;
 

@@ -1,5 +1,8 @@
 //! A display without a screen, and hands on its keyboard.
 
+// Each file that includes this uses a part of it.
+#![allow(dead_code)]
+
 use std::io::{BufRead, BufReader, Read};
 use std::process::{Child, Command, Stdio};
 use std::sync::mpsc::{self, Receiver};
@@ -27,6 +30,8 @@ impl Display {
                 "1280x800x24",
                 "-nolisten",
                 "tcp",
+                // The last program may be killed and another one started.
+                "-noreset",
             ])
             .stdout(Stdio::piped())
             .stderr(Stdio::null())

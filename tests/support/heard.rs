@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde_json::{Value, json};
 
-use super::spoken::{Depth, Pin, Rim, Spoken, Way, listen};
+use super::spoken::{Depth, Lane, Pin, Rim, Spoken, listen};
 
 /// The `lay` steps as `steps --json` would give them, worked out from everything that is
 /// spoken during the job.
@@ -49,7 +49,8 @@ pub fn document(said: &[String]) -> Result<Value, String> {
             "part": spoken.part.0, "parts": spoken.part.1,
             "from": pin(spoken.from), "to": pin(spoken.to),
             "heading": if spoken.from.0 == Rim::Bottom { "rising" } else { "falling" },
-            "side": spoken.side.map(|side| if side == Way::Right { "right" } else { "left" }),
+            // The reader of the document asks only that a follower keeps to one side.
+            "side": spoken.lane.map(|lane| if lane == Lane::Below { "right" } else { "left" }),
             "crossings": crossings,
         }));
     }

@@ -21,6 +21,13 @@ pub enum Way {
     Left,
 }
 
+/// Where a follower lies beside the cord it follows.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Lane {
+    Below,
+    Above,
+}
+
 /// How much is said.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Depth {
@@ -36,7 +43,9 @@ pub enum Landing {
     Round,
     Inside,
     Outside,
-    Home,
+    HomeAndOn,
+    HomeToWait,
+    HomeToEnd,
 }
 
 /// Cords that are met together.
@@ -73,7 +82,7 @@ pub struct Spoken {
     pub way: Option<Way>,
     /// Whole turns of the tube on the leg.
     pub turns: Option<u64>,
-    pub side: Option<Way>,
+    pub lane: Option<Lane>,
     pub mark: Option<Mark>,
     pub met: Vec<Met>,
     pub landing: Option<Landing>,
@@ -172,6 +181,11 @@ impl Ear<'_> {
         self.one_of(&ways).ok_or_else(|| "no way".to_owned())
     }
 
+    fn lane(&mut self) -> Result<Lane, String> {
+        let lanes = [("below", Lane::Below), ("above", Lane::Above)];
+        self.one_of(&lanes).ok_or_else(|| "no lane".to_owned())
+    }
+
     /// "up" from the bottom, "down" from the top.
     fn up_or_down(&mut self, from: Pin) -> Result<(), String> {
         self.must(match from.0 {
@@ -189,13 +203,20 @@ impl Ear<'_> {
     }
 
     fn brief(&mut self) -> Result<Spoken, String> {
-        let strand = if self.hears("Strand ") {
-            let strand = self.number()?;
+        let (mut pass, mut strand, mut lane) = (None, None, None);
+        if self.hears("Pass ") {
+            pass = Some(self.number()?);
+            self.must(", ")?;
+            if self.hears("strand ") {
+                strand = Some(self.number()?);
+                self.must(", ")?;
+            }
+            lane = Some(self.lane()?);
             self.must(". ")?;
-            Some(strand)
-        } else {
-            None
-        };
+        } else if self.hears("Strand ") {
+            strand = Some(self.number()?);
+            self.must(". ")?;
+        }
         let from = self.pin()?;
         self.must(", ")?;
         self.up_or_down(from)?;
@@ -249,10 +270,12 @@ impl Ear<'_> {
         let landings = [
             (" Inside.", Landing::Inside),
             (" Outside.", Landing::Outside),
-            (" Home.", Landing::Home),
+            (" Home, and on.", Landing::HomeAndOn),
+            (" Home, to wait.", Landing::HomeToWait),
+            (" Home, to end.", Landing::HomeToEnd),
         ];
         Ok(Spoken {
-            pass: None,
+            pass,
             strand,
             cord: None,
             leg: None,
@@ -261,7 +284,7 @@ impl Ear<'_> {
             to,
             way: None,
             turns: mark.is_none().then_some(turns),
-            side: None,
+            lane,
             mark,
             met,
             landing: self.one_of(&landings),
@@ -344,21 +367,17 @@ impl Ear<'_> {
         };
         self.must(if teaches { "towards " } else { "to " })?;
         let to = self.pin()?;
-        let side = if self.hears(if teaches {
-            ", close along the "
-        } else {
-            ", keeping to the "
-        }) {
-            let side = self.way()?;
-            self.must(" of the cord already there")?;
-            Some(side)
+        let lane = if self.hears(if teaches { ", close " } else { ", keeping " }) {
+            let lane = self.lane()?;
+            self.must(" the cord already there")?;
+            Some(lane)
         } else {
             None
         };
         self.must(".")?;
         Ok(Spoken {
             turns: Some(turns),
-            ..bare(from, to, way, side)
+            ..bare(from, to, way, lane)
         })
     }
 
@@ -395,10 +414,10 @@ impl Ear<'_> {
         self.up_or_down(from)?;
         self.must(" and to the ")?;
         let way = Some(self.way()?);
-        let side = if self.hears(", keeping to the ") {
-            let side = self.way()?;
-            self.must(" of the cord already there")?;
-            Some(side)
+        let lane = if self.hears(", keeping ") {
+            let lane = self.lane()?;
+            self.must(" the cord already there")?;
+            Some(lane)
         } else {
             None
         };
@@ -409,7 +428,7 @@ impl Ear<'_> {
                 past,
                 made: Some(made),
             }),
-            ..bare(from, to, way, side)
+            ..bare(from, to, way, lane)
         })
     }
 
@@ -516,8 +535,22 @@ impl Ear<'_> {
             self.must(if teaches { ", and hold it snug." } else { "." })?;
             return Ok(Landing::Round);
         }
-        if self.hears(" the cord is back where it began.") {
-            return Ok(Landing::Home);
+        let homes = [
+            (
+                " the cord is back where it began; it goes on round the pin.",
+                Landing::HomeAndOn,
+            ),
+            (
+                " the cord is back where it began. Tape it down there, to wait for its next pass.",
+                Landing::HomeToWait,
+            ),
+            (
+                " the cord is back where it began. Leave its end hanging there.",
+                Landing::HomeToEnd,
+            ),
+        ];
+        if let Some(home) = self.one_of(&homes) {
+            return Ok(home);
         }
         let turns = [
             (" turn inside the bight already there", Landing::Inside),
@@ -535,7 +568,7 @@ impl Ear<'_> {
     }
 }
 
-fn bare(from: Pin, to: Pin, way: Option<Way>, side: Option<Way>) -> Spoken {
+fn bare(from: Pin, to: Pin, way: Option<Way>, lane: Option<Lane>) -> Spoken {
     Spoken {
         pass: None,
         strand: None,
@@ -546,7 +579,7 @@ fn bare(from: Pin, to: Pin, way: Option<Way>, side: Option<Way>) -> Spoken {
         to,
         way,
         turns: None,
-        side,
+        lane,
         mark: None,
         met: Vec::new(),
         landing: None,

@@ -1,0 +1,270 @@
+# The shelf: ties that wait, the log of finished ones, and what can be wrong with their files.
+
+## The shelf screen
+
+shelf-heading = The shelf
+shelf-empty = The shelf is empty: Esc goes back, and a tie begun there stands here.
+shelf-empty-say = The shelf is empty. Press Escape to go back and begin a tie.
+
+# How a tie stands. $state: waiting, finished or away.
+# Example: 58 per cent, 14 of 24 legs, touched yesterday
+shelf-tie-stand = { $state ->
+        [finished] Finished
+        [away] Put away at { $percent } per cent
+       *[waiting] { $percent } per cent
+    }, { $laid } of { $legs } legs, { $days ->
+        [0] touched today
+        [one] touched yesterday
+       *[other] touched { $days } days ago
+    }
+
+# Whether something was logged of a finished tie. $logged: yes or no.
+shelf-tie-log = { $logged ->
+        [yes] In the log
+       *[no] Not in the log yet: L writes down what was used
+    }
+
+# Spoken when the shelf appears. Example: The shelf. 3 ties. Up and down move.
+shelf-say = The shelf. { $ties ->
+        [one] 1 tie.
+       *[other] { $ties } ties. Up and down move, the space bar takes one up.
+    }
+
+# Spoken when a tie gets the focus.
+# Example: 1 of 3. Tiller. 5 lead, 6 bight, doubled. Lead pass, 58 per cent, touched yesterday.
+# $name: what its tyer calls it, or none. $named: yes or no. $phase: kit, rig, lead,
+# follow, check, lift, fair or finish. $state: waiting, finished or away. $note: what its tyer wrote; $noted: yes
+# or no.
+shelf-tie-say = { $number } of { $ties }. { $named ->
+        [yes] { $name }.
+       *[no] { "" }
+    } { $leads } lead, { $bights } bight, { $passes ->
+        [one] single
+        [2] doubled
+        [3] tripled
+       *[other] { $passes } passes
+    }. { $state ->
+        [finished] Finished
+       *[other] { $state ->
+            [away] Put away.
+           *[waiting] { "" }
+        } { $phase ->
+            [kit] Packing the bag
+            [rig] Rigging the tube
+            [lead] Lead pass
+            [follow] { $pass ->
+                [2] Second pass
+                [3] Third pass
+                [4] Fourth pass
+                [5] Fifth pass
+                [6] Sixth pass
+                [7] Seventh pass
+                [8] Eighth pass
+               *[9] Ninth pass
+            }
+            [check] At the look after pass { $pass }
+            [lift] Coming off the tube
+            [fair] Fairing
+           *[finish] Finishing the ends
+        }, { $percent } per cent
+    }, { $days ->
+        [0] touched today
+        [one] touched yesterday
+       *[other] touched { $days } days ago
+    }. { $noted ->
+        [yes] Note: { $note }
+       *[no] { "" }
+    }
+
+# All logged ties together.
+# Example: In the log: 4 ties, 192 legs, 6 hours 20 minutes, 18.4 metres of cord.
+# $metres: text with one decimal, or none when nothing was measured.
+shelf-totals = In the log: { $ties ->
+        [one] 1 tie
+       *[other] { $ties } ties
+    }, { $legs } legs, { $hours ->
+        [0] { $minutes ->
+            [one] 1 minute
+           *[other] { $minutes } minutes
+        }
+        [one] 1 hour { $minutes } minutes
+       *[other] { $hours } hours { $minutes } minutes
+    }{ $metres ->
+        [none] .
+       *[other] , { $metres } metres of cord.
+    }
+
+# The tyer's own pace. $seconds: text.
+shelf-pace = Your pace: { $seconds } seconds a leg.
+
+shelf-keys = ↑ ↓ move · Space take up · E name · N note · C start the same again · A put away or out · L log · Delete · U undo · B back up · I bring in · Esc back
+shelf-keys-empty = I bring in ties from a file · U undo · Esc back
+shelf-keys-prompt = Enter keeps it · Esc leaves it as it was
+
+shelf-prompt-name = Name of this tie
+shelf-prompt-note = Note for this tie
+shelf-prompt-backup = Back up all ties and the log to this new file
+shelf-prompt-bring-in = Bring in a tie or a backup from this file
+
+shelf-renamed-say = Renamed.
+shelf-noted-say = Noted.
+shelf-copied-say = The same tie is begun again and stands first.
+shelf-away-say = Put away. It stays here and no longer on the first screen.
+shelf-out-say = Put out again.
+shelf-deleted-say = Deleted. Press U to have it back.
+shelf-undone-say = It is back.
+shelf-nothing-deleted = Nothing is deleted that could come back: Delete deletes the tie in the focus, and U undoes it.
+shelf-not-finished-say = This tie is not finished. What was used is written down when it is.
+
+# $ties and $logged: how many; $left: how many could not be read and are not in it.
+shelf-backed-up = { $ties ->
+        [one] 1 tie
+       *[other] { $ties } ties
+    } and { $logged ->
+        [one] 1 entry of the log
+       *[other] { $logged } entries of the log
+    } are in { $file }.{ $left ->
+        [0] { "" }
+        [one] { " " }1 document could not be read and is not in it.
+       *[other] { " " }{ $left } documents could not be read and are not in it.
+    }
+
+# $new: ties that came, $known: ties that were here already, $faults: lines that could not be
+# read, $missing: lines that a backup cut short lacks.
+shelf-brought-in = { $new ->
+        [0] No new tie
+        [one] 1 tie
+       *[other] { $new } ties
+    } and { $logged ->
+        [0] nothing for the log
+        [one] 1 entry of the log
+       *[other] { $logged } entries of the log
+    } came from { $file }.{ $known ->
+        [0] { "" }
+        [one] { " " }1 tie was here already.
+       *[other] { " " }{ $known } ties were here already.
+    }{ $faults ->
+        [0] { "" }
+        [one] { " " }1 line could not be read and was left out.
+       *[other] { " " }{ $faults } lines could not be read and were left out.
+    }{ $missing ->
+        [0] { "" }
+        [one] { " " }1 is missing at its end.
+       *[other] { " " }{ $missing } are missing at its end.
+    }
+
+## A tie that is open elsewhere
+
+look-only = Looking only: this tie is open in another window or terminal. Nothing done here is kept.
+look-only-say = Looking only. Nothing you do here is kept.
+
+## The log
+
+tying-keys-log = L write down what was used · ← back · R again · H where am I · W wrong · Esc leave
+log-offer-say = This was the last step. Press L to write down what was used, or Escape to leave.
+
+log-heading = What was really used
+log-say = What was really used. Tab moves from field to field; what you leave empty is not counted. Enter keeps it.
+log-cord-name = Cord, as you call it
+log-cord = Cord diameter
+log-cut = Cord that was cut, all together
+log-left-over = Cord left over, all together
+log-around = Diameter of what it sits on
+log-width = Finished width
+log-drawn = Drawn up
+log-drawn-tight = as tight as it goes
+log-drawn-open = left open
+log-minutes = Minutes of work
+log-note = Note
+log-photograph = Photograph, the path of the file
+log-hint = Lengths with their unit, such as 4 mm, 5/32 in or 2.5 m; without one, millimetres.
+log-keep = Keep it
+log-kept-say = Kept.
+log-keys = Tab moves on · Space switches a choice · Enter keeps it · Esc leaves without keeping
+
+# Said when a field gets the focus. $field: as the labels above. $value: what stands in it, or
+# none.
+log-field-say = { $field ->
+        [cord-name] Cord, as you call it
+        [cord] Cord diameter
+        [cut] Cord that was cut, all together
+        [left-over] Cord left over, all together
+        [around] Diameter of what it sits on
+        [width] Finished width
+        [drawn-tight] Drawn up as tight as it goes
+        [drawn-open] Left open
+        [minutes] Minutes of work
+        [note] Note
+        [photograph] Path of a photograph
+       *[keep] Keep it
+    }{ $filled ->
+        [yes] : { $value }.
+       *[no] .
+    }
+
+# What is wrong with a field.
+log-length-unreadable = “{ $given }” is not a length: give a number and a unit, such as 4 mm, 5/32 in or 2.5 m.
+log-length-unit = “{ $given }” has a unit that is not known here: mm, cm, m, in and ft are; try 4 mm.
+log-length-comma = The comma in “{ $given }” can be read in two ways: write a point for decimals, or leave it out.
+log-length-positive = A length must be more than nought and “{ $given }” is not: try 4 mm, or leave the field empty.
+log-length-range = A length must be from 0.01 mm to 100 m and “{ $given }” is not: try another unit.
+log-left-over-more = More cord is left over than was cut: see that both have the right unit.
+log-minutes-unreadable = Minutes must be a number from 0 to { $most } and “{ $given }” is not: try 90.
+log-no-photograph = There is no file “{ $file }”: give the path of a photograph that is there, or leave the field empty.
+log-not-kept = It could not be kept. { $reason }
+
+## In the terminal
+
+# What stands before the ties in a list; the columns are set by the program.
+shelf-no-ties = No ties are on the shelf in { $folder }.
+shelf-verify-whole = { $documents ->
+        [0] There is nothing on the shelf yet.
+        [one] The one document on the shelf is whole.
+       *[other] All { $documents } documents on the shelf are whole.
+    }
+# $state: unchecked or aside.
+shelf-verify-line = { $state ->
+        [aside] { $file } was damaged and is kept out of the way: delete it when you do not need it.
+       *[unchecked] { $file } has no checksum to be held against: take the tie up and press once, and it gets one.
+    }
+# $renumbered: yes when the shelf had another tie of its name.
+shelf-imported = { $fate ->
+        [here] The tie { $id } is on the shelf already.
+        [renumbered] The tie is on the shelf as { $id }; another one has the name { $was }.
+       *[kept] The tie { $id } is on the shelf.
+    }
+shelf-exported = The tie { $id } is in { $file }.
+shelf-deleted = The tie { $id } is deleted: “marlinspeak shelf undo { $id }” brings it back.
+shelf-undone = The tie { $id } is back on the shelf.
+shelf-not-deleted = No tie { $id } is deleted, so none can come back: “marlinspeak shelf list” shows those on the shelf.
+
+## What can be wrong
+
+shelf-error-io = { $doing ->
+        [read] { $path } could not be read ({ $reason }): see that it is there and yours to read, then try again.
+        [list] The folder { $path } could not be looked through ({ $reason }): see that it is there and yours to read, then try again.
+        [lock] { $path } could not be locked ({ $reason }): see that its folder is there and yours to write to, then try again.
+        [make] The folder { $path } could not be made ({ $reason }): see that nothing else has its name and that the disk is not full, then try again.
+        [move] { $path } could not be moved ({ $reason }): see that its folder is yours to write to, then try again.
+       *[write] { $path } could not be written ({ $reason }): see that its folder is there and yours to write to and that the disk is not full, then try again.
+    }
+
+# $fault: what is wrong with the file. $detail: what the reader says, in English.
+shelf-error-unreadable = { $fault ->
+        [too-large] { $path } is too large to be what it should be: see that it is the right file, or take a copy that is whole.
+        [not-a-file] { $path } is not a plain file: put a file in its place, or take another.
+        [not-json] { $path } is not readable as JSON ({ $detail }): take a copy of it that is whole.
+        [newer] { $path } was written by a newer Marlinspeak ({ $detail }) and is left alone: use the newer program for it.
+        [checksum] { $path } is damaged, for its contents do not have its checksum: take a copy of it that is whole.
+        [knot] { $path } names a knot that cannot be tied ({ $detail }): leads and bights go from 2 to 999, passes from 1 to 9; take a copy of it that is whole.
+        [place] { $path } stands at a place that its knot does not have ({ $detail }): take a copy of it that is whole.
+       *[shape] { $path } is not what it should be ({ $detail }): take a copy of it that is whole.
+    }
+
+shelf-error-gone = { $path } is gone: the copy before it is used when there is one.
+shelf-error-stranger = { $path } is on the shelf and does not have the name of a tie: move it elsewhere and bring it in with “marlinspeak shelf import”.
+shelf-error-unwritable = The tie { $id } cannot be written so that it reads back the same ({ $detail }): shorten its name and note, then try again.
+shelf-error-no-such-tie = There is no tie { $id } on the shelf: “marlinspeak shelf list” shows those there are.
+shelf-error-not-an-id = “{ $given }” is not the name of a tie on the shelf: such a name has 6 to 32 letters a to z and digits; “marlinspeak shelf list” shows those there are.
+shelf-error-exists = { $path } is there already and is not overwritten: choose another name, or add --replace in the terminal.
+shelf-error-no-home = The system names no folder for your data: set XDG_DATA_HOME to one, then try again.

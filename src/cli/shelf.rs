@@ -1,0 +1,390 @@
+//! `marlinspeak shelf`: the ties that are kept, as files to hand on, to back up and to check.
+
+use std::io::{self, ErrorKind, Write};
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+use clap::{Args, Subcommand};
+use jiff::Timestamp;
+use serde::Serialize;
+
+use super::Complaint;
+use crate::shelf::{
+    Fate, IfThere, Shelf, ShelfError, Shelved, Standing, State, Tie, TieId, Trouble, Verified,
+};
+use crate::words::Words;
+
+#[derive(Args)]
+pub(super) struct ShelfOptions {
+    #[command(subcommand)]
+    command: ShelfCommand,
+}
+
+#[derive(Subcommand)]
+enum ShelfCommand {
+    /// List the ties on the shelf, newest first
+    List {
+        /// Print one JSON document instead of text
+        #[arg(long)]
+        json: bool,
+    },
+    /// Write one tie to a file that can be handed on
+    Export {
+        /// The tie, as “shelf list” names it
+        tie: String,
+        /// The file
+        file: PathBuf,
+        /// Overwrite the file if it is there
+        #[arg(long)]
+        replace: bool,
+    },
+    /// Put the tie in a file on the shelf
+    Import {
+        /// The file
+        file: PathBuf,
+    },
+    /// Check every document: exit code 0 only when all are whole
+    Verify {
+        /// Print one JSON document instead of text
+        #[arg(long)]
+        json: bool,
+    },
+    /// Write all ties and the log to one file
+    Backup {
+        /// The file
+        file: PathBuf,
+        /// Overwrite the file if it is there
+        #[arg(long)]
+        replace: bool,
+    },
+    /// Put all ties of a backup on the shelf; none that is there is overwritten
+    Restore {
+        /// The file
+        file: PathBuf,
+    },
+    /// Take a tie off the shelf
+    Delete {
+        /// The tie, as “shelf list” names it
+        tie: String,
+    },
+    /// Bring a deleted tie back
+    Undo {
+        /// The tie
+        tie: String,
+    },
+}
+
+/// Does what is asked and gives the exit code.
+pub(super) fn run(asked: &ShelfOptions, words: &Words) -> Result<ExitCode, Complaint> {
+    let clerk = Clerk {
+        shelf: Shelf::default_dir()
+            .and_then(Shelf::open)
+            .map_err(|error| complaint(&error, words))?,
+        words,
+    };
+    clerk
+        .serve(&asked.command)
+        .map_err(|failure| match failure {
+            Failure::Shelf(error) => complaint(&error, words),
+            Failure::Output(fault) => {
+                let reason = fault.to_string();
+                Complaint::failure(words.plainly("output-failed", &[("reason", &reason)]))
+            }
+            Failure::Sentence(sentence) => Complaint::input(sentence),
+        })
+}
+
+/// Names that no tie has and files that are there are slips of the command line; the rest
+/// fails at run time.
+fn complaint(error: &ShelfError, words: &Words) -> Complaint {
+    let sentence = words.shelf_error(error);
+    match error {
+        ShelfError::NotAnId { .. } | ShelfError::NoSuchTie { .. } | ShelfError::Exists { .. } => {
+            Complaint::input(sentence)
+        }
+        _ => Complaint::failure(sentence),
+    }
+}
+
+enum Failure {
+    Shelf(ShelfError),
+    Output(io::Error),
+    Sentence(String),
+}
+
+impl From<ShelfError> for Failure {
+    fn from(error: ShelfError) -> Self {
+        Self::Shelf(error)
+    }
+}
+
+struct Clerk<'a> {
+    shelf: Shelf,
+    words: &'a Words,
+}
+
+impl Clerk<'_> {
+    fn serve(&self, command: &ShelfCommand) -> Result<ExitCode, Failure> {
+        match command {
+            ShelfCommand::List { json } => self.list(*json),
+            ShelfCommand::Export { tie, file, replace } => {
+                let id = TieId::parse(tie)?;
+                self.shelf.export(&id, file, if_there(*replace))?;
+                self.say(
+                    "shelf-exported",
+                    &[("id", id.as_str()), ("file", &shown(file))],
+                )
+            }
+            ShelfCommand::Import { file } => self.import(file),
+            ShelfCommand::Verify { json } => self.verify(*json),
+            ShelfCommand::Backup { file, replace } => {
+                let backup = self.shelf.backup(file, if_there(*replace))?;
+                print(&self.words.backed_up(file, &backup))?;
+                self.complain_of(&backup.left_out)
+            }
+            ShelfCommand::Restore { file } => self.restore(file),
+            ShelfCommand::Delete { tie } => {
+                let id = TieId::parse(tie)?;
+                self.shelf.delete(&id)?;
+                self.say("shelf-deleted", &[("id", id.as_str())])
+            }
+            ShelfCommand::Undo { tie } => {
+                let id = TieId::parse(tie)?;
+                let deleted = self.shelf.deleted()?;
+                let Some(deleted) = deleted.iter().rev().find(|deleted| *deleted.id() == id) else {
+                    let texts = [("id", id.as_str())];
+                    return Err(Failure::Sentence(
+                        self.words.plainly("shelf-not-deleted", &texts),
+                    ));
+                };
+                let id = self.shelf.undo_delete(deleted)?;
+                self.say("shelf-undone", &[("id", id.as_str())])
+            }
+        }
+    }
+
+    fn say(&self, message: &str, texts: &[(&'static str, &str)]) -> Result<ExitCode, Failure> {
+        print(&self.words.plainly(message, texts))?;
+        Ok(ExitCode::SUCCESS)
+    }
+
+    fn list(&self, json: bool) -> Result<ExitCode, Failure> {
+        let listing = self.shelf.list()?;
+        let ledger = self.shelf.ledger()?;
+        let now = Timestamp::now();
+        let is_logged = |tie: &Tie| ledger.entries.iter().any(|entry| entry.tie == *tie.id());
+        let ties: Vec<Shelved> = listing
+            .ties
+            .into_iter()
+            .map(|tie| {
+                let is_logged = is_logged(&tie);
+                Shelved::new(tie, now, is_logged)
+            })
+            .collect();
+        let troubles: Vec<&Trouble> = listing.troubles.iter().chain(&ledger.troubles).collect();
+        if json {
+            let list = ListForm {
+                ties: ties.iter().map(TieForm::of).collect(),
+                troubles: troubles
+                    .iter()
+                    .map(|trouble| self.words.shelf_error(&trouble.error))
+                    .collect(),
+            };
+            print_json(&list)?;
+        } else {
+            if ties.is_empty() {
+                let folder = shown(self.shelf.folder());
+                print(&self.words.plainly("shelf-no-ties", &[("folder", &folder)]))?;
+            }
+            for row in &ties {
+                let stand = self.words.tie_stand(row);
+                let line = self.words.tie_line(&row.plan);
+                let line = format!(
+                    "{:10}  {line:28}  {stand:44}  {}",
+                    row.tie.id(),
+                    row.tie.name
+                );
+                print(line.trim_end())?;
+            }
+            if !ledger.entries.is_empty() {
+                print(&self.words.totals(&ledger.totals()))?;
+            }
+        }
+        let errors: Vec<ShelfError> = troubles.iter().map(|one| one.error.clone()).collect();
+        self.complain_of(&errors)
+    }
+
+    fn import(&self, file: &Path) -> Result<ExitCode, Failure> {
+        let imported = self.shelf.import(file)?;
+        let (fate, was) = match &imported.fate {
+            Fate::Kept => ("kept", ""),
+            Fate::Renumbered { was } => ("renumbered", was.as_str()),
+            Fate::AlreadyHere => ("here", ""),
+        };
+        let texts = [
+            ("fate", fate),
+            ("id", imported.tie.id().as_str()),
+            ("was", was),
+        ];
+        self.say("shelf-imported", &texts)
+    }
+
+    fn restore(&self, file: &Path) -> Result<ExitCode, Failure> {
+        let restored = self.shelf.restore(file)?;
+        print(&self.words.brought_in(file, &restored))?;
+        let is_whole = restored.faults.is_empty() && restored.missing == 0;
+        Ok(if is_whole {
+            ExitCode::SUCCESS
+        } else {
+            ExitCode::FAILURE
+        })
+    }
+
+    fn verify(&self, json: bool) -> Result<ExitCode, Failure> {
+        let documents = self.shelf.verify()?;
+        let is_whole = |one: &&Verified| matches!(one.state, State::Whole | State::SetAside);
+        let all_whole = documents.iter().all(|one| is_whole(&one));
+        if json {
+            let forms = documents.iter().map(|one| self.verified(one)).collect();
+            print_json(&VerifyForm {
+                whole: all_whole,
+                documents: forms,
+            })?;
+        } else {
+            for why in documents.iter().filter_map(|one| self.verified(one).why) {
+                print(&why)?;
+            }
+            if all_whole {
+                let whole = documents
+                    .iter()
+                    .filter(|one| matches!(one.state, State::Whole));
+                print(&self.words.all_whole(whole.count()))?;
+            }
+        }
+        Ok(if all_whole {
+            ExitCode::SUCCESS
+        } else {
+            ExitCode::FAILURE
+        })
+    }
+
+    fn verified(&self, one: &Verified) -> DocumentForm {
+        let file = shown(&one.file);
+        let line = |state| {
+            let texts = [("state", state), ("file", file.as_str())];
+            Some(self.words.plainly("shelf-verify-line", &texts))
+        };
+        let (state, why) = match &one.state {
+            State::Whole => ("whole", None),
+            State::Unchecked => ("unchecked", line("unchecked")),
+            State::SetAside => ("set-aside", line("aside")),
+            State::Bad(error) => ("bad", Some(self.words.shelf_error(error))),
+        };
+        DocumentForm { file, state, why }
+    }
+
+    /// A sentence for each on standard error; the exit code says whether there was any.
+    fn complain_of(&self, errors: &[ShelfError]) -> Result<ExitCode, Failure> {
+        for error in errors {
+            writeln!(io::stderr(), "{}", self.words.shelf_error(error)).map_err(Failure::Output)?;
+        }
+        Ok(if errors.is_empty() {
+            ExitCode::SUCCESS
+        } else {
+            ExitCode::FAILURE
+        })
+    }
+}
+
+fn if_there(replace: bool) -> IfThere {
+    if replace {
+        IfThere::Replace
+    } else {
+        IfThere::Refuse
+    }
+}
+
+fn shown(path: &Path) -> String {
+    path.display().to_string()
+}
+
+/// Prints a line. Whoever reads may have seen enough: `marlinspeak shelf list | head`.
+fn print(line: &str) -> Result<(), Failure> {
+    match writeln!(io::stdout(), "{line}") {
+        Err(fault) if fault.kind() != ErrorKind::BrokenPipe => Err(Failure::Output(fault)),
+        _ => Ok(()),
+    }
+}
+
+fn print_json(document: &impl Serialize) -> Result<(), Failure> {
+    let text = serde_json::to_string(document).map_err(|error| Failure::Output(error.into()))?;
+    print(&text)
+}
+
+#[derive(Serialize)]
+struct ListForm<'a> {
+    ties: Vec<TieForm<'a>>,
+    troubles: Vec<String>,
+}
+
+#[derive(Serialize)]
+struct TieForm<'a> {
+    id: &'a str,
+    name: &'a str,
+    note: &'a str,
+    leads: u16,
+    bights: u16,
+    passes: u16,
+    weave: String,
+    phase: &'a str,
+    laid: u32,
+    legs: u32,
+    percent: u32,
+    standing: &'static str,
+    logged: bool,
+    minutes_worked: f64,
+    begun: Timestamp,
+    touched: Timestamp,
+}
+
+impl<'a> TieForm<'a> {
+    fn of(shelved: &'a Shelved) -> Self {
+        let (tie, plan) = (&shelved.tie, &shelved.plan);
+        Self {
+            id: tie.id().as_str(),
+            name: &tie.name,
+            note: &tie.note,
+            leads: plan.knot().leads(),
+            bights: plan.knot().bights(),
+            passes: plan.laying().passes(),
+            weave: plan.knot().weave().to_string(),
+            phase: &tie.place.phase,
+            laid: shelved.progress.laid,
+            legs: shelved.progress.legs,
+            percent: shelved.per_cent(),
+            standing: match shelved.standing() {
+                Standing::Waiting => "waiting",
+                Standing::Finished => "finished",
+                Standing::Away => "put-away",
+            },
+            logged: shelved.is_logged,
+            minutes_worked: (tie.worked().seconds() / 6.0).round() / 10.0,
+            begun: tie.begun,
+            touched: tie.touched,
+        }
+    }
+}
+
+#[derive(Serialize)]
+struct VerifyForm {
+    whole: bool,
+    documents: Vec<DocumentForm>,
+}
+
+#[derive(Serialize)]
+struct DocumentForm {
+    file: String,
+    state: &'static str,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    why: Option<String>,
+}

@@ -1,0 +1,72 @@
+//! A tie as it lies on the shelf: how it stands, how far it is, when it was touched.
+
+use jiff::Timestamp;
+
+use super::Tie;
+use crate::guide::{AtOnce, Place, Plan, Progress, Script};
+
+/// How a tie stands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Standing {
+    /// It waits to be taken up.
+    Waiting,
+    /// Everything is done.
+    Finished,
+    /// It was put away before it was finished.
+    Away,
+}
+
+/// A tie and what follows from it.
+#[derive(Clone, Debug)]
+pub struct Shelved {
+    /// The tie.
+    pub tie: Tie,
+    /// Its plan.
+    pub plan: Plan,
+    /// Where it stands; the beginning when this version has no such place.
+    pub place: Place,
+    /// Whether it stands at the last step.
+    pub is_done: bool,
+    /// How far it is.
+    pub progress: Progress,
+    /// Whole days since it was touched; never less than 0.
+    pub days: i64,
+    /// Whether the log has it.
+    pub is_logged: bool,
+}
+
+impl Shelved {
+    /// What follows from a tie at a time.
+    pub fn new(tie: Tie, now: Timestamp, is_logged: bool) -> Self {
+        let plan = tie.plan();
+        let script = Script::new(plan.clone(), AtOnce::default());
+        let place = tie.stands_at().and_then(|place| script.settle(place));
+        let place = place.unwrap_or_else(|| script.first());
+        Self {
+            is_done: place == script.last(),
+            progress: script.progress(place),
+            days: (now.duration_since(tie.touched).as_hours() / 24).max(0),
+            tie,
+            plan,
+            place,
+            is_logged,
+        }
+    }
+
+    /// How it stands.
+    pub fn standing(&self) -> Standing {
+        if self.is_done {
+            Standing::Finished
+        } else if self.tie.is_put_away() {
+            Standing::Away
+        } else {
+            Standing::Waiting
+        }
+    }
+
+    /// Legs laid in a hundred, rounded down: 100 only when all are.
+    pub fn per_cent(&self) -> u32 {
+        let share = u64::from(self.progress.laid) * 100 / u64::from(self.progress.legs.max(1));
+        u32::try_from(share).unwrap_or(100)
+    }
+}

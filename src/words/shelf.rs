@@ -1,0 +1,226 @@
+//! Words of the shelf and its log, and of what can be wrong with their files.
+
+use std::path::Path;
+
+use fluent::fluent_args;
+
+use super::Words;
+use super::args::Selector;
+use crate::bench::{LengthError, Pace};
+use crate::guide::{Phase, Place};
+use crate::shelf::{
+    Backup, Fate, Fault, MOST_MINUTES, Restored, ShelfError, Shelved, Standing, Totals,
+};
+
+impl Words {
+    /// How a tie stands: "58 per cent, 14 of 24 legs, touched yesterday".
+    pub fn tie_stand(&self, tie: &Shelved) -> String {
+        let args = fluent_args! {
+            "state" => tie.standing().selector(), "percent" => tie.per_cent(),
+            "laid" => tie.progress.laid, "legs" => tie.progress.legs, "days" => tie.days,
+        };
+        self.text("shelf-tie-stand", &args)
+    }
+
+    /// What is said of a tie when it gets the focus. `number` counts from 1.
+    pub fn say_tie(&self, tie: &Shelved, number: usize, ties: usize) -> String {
+        let args = fluent_args! {
+            "number" => number, "ties" => ties,
+            "name" => tie.tie.name.as_str(), "note" => tie.tie.note.as_str(),
+            "named" => (!tie.tie.name.trim().is_empty()).selector(),
+            "noted" => (!tie.tie.note.trim().is_empty()).selector(),
+            "leads" => tie.plan.knot().leads(), "bights" => tie.plan.knot().bights(),
+            "passes" => tie.plan.laying().passes(), "pass" => tie.place.pass,
+            "phase" => phase(tie.place), "state" => tie.standing().selector(),
+            "percent" => tie.per_cent(), "days" => tie.days,
+        };
+        self.text("shelf-tie-say", &args)
+    }
+
+    /// What is said when the shelf appears with so many ties.
+    pub fn say_shelf(&self, ties: usize) -> String {
+        if ties == 0 {
+            self.plainly("shelf-empty-say", &[])
+        } else {
+            self.text("shelf-say", &fluent_args! { "ties" => ties })
+        }
+    }
+
+    /// Whether a finished tie is in the log.
+    pub fn tie_log(&self, is_logged: bool) -> String {
+        self.text(
+            "shelf-tie-log",
+            &fluent_args! { "logged" => is_logged.selector() },
+        )
+    }
+
+    /// All logged ties together.
+    pub fn totals(&self, totals: &Totals) -> String {
+        let minutes = whole(totals.minutes);
+        let metres = if totals.cord > 0.0 {
+            format!("{:.1}", totals.cord / 1000.0)
+        } else {
+            "none".to_owned()
+        };
+        let args = fluent_args! {
+            "ties" => totals.ties, "legs" => totals.legs, "hours" => minutes / 60,
+            "minutes" => minutes % 60, "metres" => metres,
+        };
+        self.text("shelf-totals", &args)
+    }
+
+    /// The tyer's own pace.
+    pub fn pace(&self, pace: Pace) -> String {
+        let seconds = pace.hours(1) * 3600.0;
+        let seconds = ((seconds * 10.0).round() / 10.0).to_string();
+        self.plainly("shelf-pace", &[("seconds", &seconds)])
+    }
+
+    /// What a backup came to.
+    pub fn backed_up(&self, file: &Path, backup: &Backup) -> String {
+        let args = fluent_args! {
+            "file" => file.display().to_string(), "ties" => backup.ties,
+            "logged" => backup.logged, "left" => backup.left_out.len(),
+        };
+        self.text("shelf-backed-up", &args)
+    }
+
+    /// What came from a file.
+    pub fn brought_in(&self, file: &Path, restored: &Restored) -> String {
+        let is_known = |fate: &Fate| matches!(fate, Fate::AlreadyHere);
+        let known = restored
+            .ties
+            .iter()
+            .filter(|tie| is_known(&tie.fate))
+            .count();
+        let args = fluent_args! {
+            "file" => file.display().to_string(), "new" => restored.ties.len() - known,
+            "logged" => restored.logged, "known" => known, "faults" => restored.faults.len(),
+            "missing" => restored.missing,
+        };
+        self.text("shelf-brought-in", &args)
+    }
+
+    /// So many documents are whole.
+    pub fn all_whole(&self, documents: usize) -> String {
+        self.text(
+            "shelf-verify-whole",
+            &fluent_args! { "documents" => documents },
+        )
+    }
+
+    /// What is said of a field of the log's form.
+    pub fn say_log_field(&self, field: &str, value: &str) -> String {
+        let args = fluent_args! {
+            "field" => field, "value" => value, "filled" => (!value.trim().is_empty()).selector(),
+        };
+        self.text("log-field-say", &args)
+    }
+
+    /// The sentence for minutes that are none.
+    pub fn minutes_unreadable(&self, given: &str) -> String {
+        let args = fluent_args! { "given" => given, "most" => whole(MOST_MINUTES) };
+        self.text("log-minutes-unreadable", &args)
+    }
+
+    /// The sentence for a length that cannot be used in the log's form.
+    pub fn log_length_error(&self, error: &LengthError) -> String {
+        let (id, given) = match error {
+            LengthError::Unreadable { given } => ("log-length-unreadable", given),
+            LengthError::UnknownUnit { given, .. } => ("log-length-unit", given),
+            LengthError::ThousandsOrDecimals { given } => ("log-length-comma", given),
+            LengthError::NotPositive { given } => ("log-length-positive", given),
+            LengthError::OutOfRange { given } => ("log-length-range", given),
+        };
+        self.plainly(id, &[("given", given)])
+    }
+
+    /// The sentence for what the shelf could not do.
+    pub fn shelf_error(&self, error: &ShelfError) -> String {
+        let shown = |path: &Path| path.display().to_string();
+        match error {
+            ShelfError::Io {
+                doing,
+                path,
+                source,
+            } => {
+                let (path, reason) = (shown(path), source.to_string());
+                let texts = [("doing", *doing), ("path", &path), ("reason", &reason)];
+                self.plainly("shelf-error-io", &texts)
+            }
+            ShelfError::Unreadable { file, fault } => {
+                let (path, detail) = (shown(file), fault.to_string());
+                let texts = [("fault", kind(fault)), ("path", &path), ("detail", &detail)];
+                self.plainly("shelf-error-unreadable", &texts)
+            }
+            ShelfError::Gone { file } => {
+                self.plainly("shelf-error-gone", &[("path", &shown(file))])
+            }
+            ShelfError::Stranger { file } => {
+                self.plainly("shelf-error-stranger", &[("path", &shown(file))])
+            }
+            ShelfError::Unwritable { id, fault } => {
+                let detail = fault.to_string();
+                let texts = [("id", id.as_str()), ("detail", &detail)];
+                self.plainly("shelf-error-unwritable", &texts)
+            }
+            ShelfError::InUse { .. } => self.plainly("trouble-in-use", &[]),
+            ShelfError::NoSuchTie { id } => {
+                self.plainly("shelf-error-no-such-tie", &[("id", id.as_str())])
+            }
+            ShelfError::NotAnId { given } => {
+                self.plainly("shelf-error-not-an-id", &[("given", given)])
+            }
+            ShelfError::Exists { file } => {
+                self.plainly("shelf-error-exists", &[("path", &shown(file))])
+            }
+            ShelfError::NoHome => self.plainly("shelf-error-no-home", &[]),
+        }
+    }
+}
+
+impl Selector for Standing {
+    fn selector(self) -> &'static str {
+        match self {
+            Self::Waiting => "waiting",
+            Self::Finished => "finished",
+            Self::Away => "away",
+        }
+    }
+}
+
+fn phase(place: Place) -> &'static str {
+    match place.phase {
+        Phase::Kit => "kit",
+        Phase::Rig => "rig",
+        Phase::Lead => "lead",
+        Phase::Follow => "follow",
+        Phase::Check => "check",
+        Phase::Lift => "lift",
+        Phase::Fair => "fair",
+        Phase::Finish => "finish",
+    }
+}
+
+fn kind(fault: &Fault) -> &'static str {
+    match fault {
+        Fault::TooLarge { .. } => "too-large",
+        Fault::NotAFile => "not-a-file",
+        Fault::NotJson { .. } => "not-json",
+        Fault::Newer { .. } => "newer",
+        Fault::Checksum { .. } => "checksum",
+        Fault::Knot(_) => "knot",
+        Fault::Place { .. } => "place",
+        Fault::Shape { .. } | Fault::Phase { .. } | Fault::NotTheSame => "shape",
+    }
+}
+
+/// Rounded to a whole number.
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "casts from floats saturate, and minutes are never negative"
+)]
+fn whole(minutes: f64) -> u64 {
+    minutes.round() as u64
+}

@@ -1,0 +1,401 @@
+//! The log of finished ties and what it teaches.
+
+use std::fs;
+use std::path::PathBuf;
+
+use marlinspeak::bench::{
+    Allowances, Braid, Consumption, Cord, Correction, Counts, Millimetres, bight_turn,
+};
+use marlinspeak::shelf::{
+    ENTRY_VERSION, Entry, Fault, IfThere, Ledger, Shelf, ShelfError, State, Tie, Worked,
+    read_entry, write_entry,
+};
+
+use crate::{five_by_six, fresh, two_copies};
+
+fn mm(millimetres: f64) -> Millimetres {
+    Millimetres::new(millimetres).unwrap()
+}
+
+fn cord() -> Cord {
+    Cord::new(mm(4.0)).named("tarred marline")
+}
+
+/// What a tyer measures whose cord and width come out as `length` and `width` times what is
+/// computed, on an object of `around` millimetres.
+fn measured(tie: &Tie, around: f64, length: f64, width: f64) -> Entry {
+    let counts = Counts::from(&tie.knot.laying);
+    let braid = Braid {
+        counts,
+        cord: mm(4.0),
+        around: mm(around),
+        correction: Correction::default(),
+    };
+    let shape = braid.faired().unwrap();
+    let turn = bight_turn(mm(4.0), None, shape.angle);
+    let (plain, tails) = (Correction::default(), Allowances::default());
+    let computed = Consumption::new(counts, shape.cord_in_leg(), turn, plain, tails);
+    Entry {
+        cord: Some(cord()),
+        cut: Some(mm(computed.in_knot().get() * length + 350.0)),
+        left_over: Some(350.0),
+        around: Some(mm(around)),
+        width: Some(mm(shape.width.get() * width)),
+        ..Entry::of(tie)
+    }
+}
+
+fn log_file(shelf: &Shelf, entry: &Entry) -> PathBuf {
+    shelf
+        .folder()
+        .join("log")
+        .join(format!("{}.json", entry.tie))
+}
+
+/// Numbers between 0 and 1, the same in every run: a linear congruential generator with the
+/// multiplier and increment of D. E. Knuth's MMIX (from memory).
+struct Dice(u64);
+
+impl Dice {
+    fn throw(&mut self) -> f64 {
+        self.0 = self
+            .0
+            .wrapping_mul(6_364_136_223_846_793_005)
+            .wrapping_add(1_442_695_040_888_963_407);
+        f64::from(u32::try_from(self.0 >> 32).unwrap()) / f64::from(u32::MAX)
+    }
+
+    fn between(&mut self, least: f64, most: f64) -> f64 {
+        least + self.throw() * (most - least)
+    }
+}
+
+#[test]
+fn a_tyers_own_factors_are_learnt_within_five_ties() {
+    let mut dice = Dice(7);
+    for tyer in 0..300 {
+        let (length, width) = (dice.between(0.75, 1.35), dice.between(0.75, 1.35));
+        let (_around, shelf) = fresh();
+        for number in 1..=5 {
+            // Other objects every time; a tape measure is off by up to three per cent.
+            let around = dice.between(28.0, 60.0);
+            let (off, off_too) = (dice.between(0.97, 1.03), dice.between(0.97, 1.03));
+            let tie = five_by_six();
+            shelf
+                .log(&measured(&tie, around, length * off, width * off_too))
+                .unwrap();
+            let learnt = shelf.ledger().unwrap().correction(&cord());
+            let wrong = |learnt: f64, hidden: f64| (learnt / hidden - 1.0).abs();
+            // Never further off than not learning at all, by more than the tape measure.
+            assert!(
+                wrong(learnt.length(), length) <= wrong(1.0, length).max(0.05),
+                "tyer {tyer} after {number} ties"
+            );
+            if number == 5 {
+                assert!(
+                    wrong(learnt.length(), length) <= 0.05,
+                    "{length}: {learnt:?}"
+                );
+                assert!(wrong(learnt.width(), width) <= 0.05, "{width}: {learnt:?}");
+            }
+        }
+    }
+}
+
+#[test]
+fn one_tie_counts_four_fifths_and_none_counts_nothing() {
+    let (_around, shelf) = fresh();
+    assert_eq!(
+        shelf.ledger().unwrap().correction(&cord()),
+        Correction::default()
+    );
+    shelf
+        .log(&measured(&five_by_six(), 40.0, 1.2, 0.9))
+        .unwrap();
+    let learnt = shelf.ledger().unwrap().correction(&cord());
+    assert!(
+        (learnt.length() - 1.2_f64.powf(0.8)).abs() < 1e-9,
+        "{learnt:?}"
+    );
+    assert!(
+        (learnt.width() - 0.9_f64.powf(0.8)).abs() < 1e-9,
+        "{learnt:?}"
+    );
+}
+
+#[test]
+fn a_cord_learns_from_itself_alone() {
+    let (_around, shelf) = fresh();
+    shelf
+        .log(&measured(&five_by_six(), 40.0, 1.2, 1.0))
+        .unwrap();
+    let ledger = shelf.ledger().unwrap();
+    let length = |cord: Cord| ledger.correction(&cord).length();
+    assert!(length(Cord::new(mm(4.1)).named(" Tarred Marline")) > 1.1);
+    // Without a name it goes by the diameter alone.
+    assert!(length(Cord::new(mm(4.0))) > 1.1);
+    for other in [
+        Cord::new(mm(4.0)).named("white cotton"),
+        Cord::new(mm(3.0)).named("tarred marline"),
+        Cord::new(mm(4.2)),
+    ] {
+        assert!((length(other) - 1.0).abs() < 1e-12);
+    }
+}
+
+#[test]
+fn a_slip_in_measuring_and_a_knot_left_open_teach_what_they_can() {
+    let (_around, shelf) = fresh();
+    // Metres for feet: beyond what a cord can do.
+    shelf
+        .log(&measured(&five_by_six(), 40.0, 3.3, 1.0))
+        .unwrap();
+    assert_eq!(shelf.ledger().unwrap().measured(&cord()), (0, 1));
+    // Left open it is as wide as its tyer wants, but its cord is measured as any.
+    let open = Entry {
+        left_open: true,
+        ..measured(&five_by_six(), 40.0, 1.0, 1.4)
+    };
+    shelf.log(&open).unwrap();
+    assert_eq!(shelf.ledger().unwrap().measured(&cord()), (1, 1));
+    let nothing = Entry::of(&five_by_six());
+    assert_eq!(
+        (nothing.length_factor(), nothing.width_factor()),
+        (None, None)
+    );
+}
+
+#[test]
+fn the_pace_is_the_median_leg_of_the_newest_ties() {
+    let (_around, shelf) = fresh();
+    let pace = |shelf: &Shelf| {
+        shelf
+            .ledger()
+            .unwrap()
+            .pace()
+            .map(|pace| pace.hours(1) * 3600.0)
+    };
+    let timed = |legs: &[f64]| {
+        let mut worked = Worked::default();
+        for seconds in legs {
+            worked.add_leg(*seconds);
+        }
+        Entry {
+            worked,
+            ..Entry::of(&five_by_six())
+        }
+    };
+    shelf.log(&timed(&[30.0, 31.0, 32.0])).unwrap();
+    assert_eq!(pace(&shelf), None, "three legs are no pace");
+    shelf.log(&timed(&[33.0, 34.0, 800.0])).unwrap();
+    assert!((pace(&shelf).unwrap() - 32.0).abs() < 1e-6);
+    // A tyer gets quicker: ten ties later the first two count no more.
+    for _ in 0..10 {
+        shelf.log(&timed(&[12.0; 6])).unwrap();
+    }
+    assert!((pace(&shelf).unwrap() - 12.0).abs() < 1e-6);
+}
+
+#[test]
+fn an_entry_reads_back_as_it_was_written() {
+    let (_around, shelf) = fresh();
+    let mut entry = measured(&five_by_six(), 38.1, 1.07, 0.93);
+    entry.minutes = Some(95.5);
+    entry.note = "snug \"é\"".to_owned();
+    entry.photograph = "/home/loft/handle.jpg".to_owned();
+    entry.worked.add(5400.0);
+    entry.worked.add_leg(22.0);
+    entry.extras.insert("weather".to_owned(), "rain".into());
+    assert_eq!(read_entry(&write_entry(&entry).unwrap()), Ok(entry.clone()));
+    let logged = shelf.log(&entry).unwrap();
+    assert_eq!(shelf.entry(&entry.tie).unwrap().as_ref(), Some(&logged));
+    // Written again, the one before stays as the previous copy.
+    let before = fs::read(log_file(&shelf, &entry)).unwrap();
+    shelf
+        .log(&Entry {
+            note: String::new(),
+            ..entry.clone()
+        })
+        .unwrap();
+    let previous = shelf
+        .folder()
+        .join("log")
+        .join(format!("{}.previous.json", entry.tie));
+    assert_eq!(fs::read(previous).unwrap(), before);
+    assert_eq!(shelf.ledger().unwrap().entries.len(), 1);
+}
+
+#[test]
+fn damage_to_the_log_is_seen_told_and_not_overwritten() {
+    let (_around, shelf) = fresh();
+    let entry = shelf
+        .log(&measured(&five_by_six(), 40.0, 1.1, 1.0))
+        .unwrap();
+    let later = shelf
+        .log(&Entry {
+            minutes: Some(9.0),
+            ..entry.clone()
+        })
+        .unwrap();
+    let file = log_file(&shelf, &entry);
+    let whole = fs::read(&file).unwrap();
+    for at in 0..whole.len() {
+        let mut damaged = whole.clone();
+        damaged[at] ^= 1 << (at % 8);
+        fs::write(&file, &damaged).unwrap();
+        let ledger = shelf.ledger().unwrap();
+        let [read] = ledger.entries.as_slice() else {
+            panic!("{at}: {ledger:?}");
+        };
+        if ledger.troubles.is_empty() {
+            // A flip in the name of the checksum leaves a field that nobody knows.
+            let extras = later.extras.clone();
+            let read = Entry {
+                extras,
+                ..read.clone()
+            };
+            assert_eq!(read, later, "{at}");
+        } else {
+            assert_eq!(*read, entry, "{at}");
+            assert!(ledger.troubles[0].previous_used);
+        }
+        assert_eq!(fs::read(&file).unwrap(), damaged);
+    }
+    for length in 0..whole.len() - 1 {
+        assert!(read_entry(&whole[..length]).is_err(), "{length}");
+    }
+    // What is written next sets it aside.
+    fs::write(&file, "rubbish").unwrap();
+    shelf.log(&later).unwrap();
+    let aside = file.with_file_name(format!("{}.damaged-1.json", entry.tie));
+    assert_eq!(fs::read(aside).unwrap(), b"rubbish");
+}
+
+#[test]
+fn an_entry_of_version_1_is_read() {
+    let entry = read_entry(include_bytes!("../data/log/version-1.json")).unwrap();
+    assert_eq!((entry.tie.as_str(), &*entry.name), ("oarlock7", "tiller"));
+    assert_eq!(entry.counts, Counts::new(5, 6, 2).unwrap());
+    assert_eq!(entry.used(), Some(mm(1850.0)));
+    assert_eq!((entry.minutes, entry.worked.legs_timed()), (Some(95.5), 7));
+    assert_eq!(entry.extras["weather"], "rain");
+    assert!(entry.length_factor().is_some() && entry.width_factor().is_some());
+}
+
+#[test]
+fn a_newer_entry_is_left_alone() {
+    let (_around, shelf) = fresh();
+    let entry = Entry::of(&five_by_six());
+    shelf.log(&entry).unwrap();
+    let newer = format!("{{\"version\": {}, \"braids\": []}}", ENTRY_VERSION + 1);
+    fs::write(log_file(&shelf, &entry), &newer).unwrap();
+    assert!(shelf.log(&entry).unwrap_err().is_newer());
+    assert!(shelf.entry(&entry.tie).unwrap_err().is_newer());
+    let ledger = shelf.ledger().unwrap();
+    assert!(ledger.entries.is_empty() && ledger.troubles[0].error.is_newer());
+    assert_eq!(fs::read_to_string(log_file(&shelf, &entry)).unwrap(), newer);
+}
+
+#[test]
+fn entries_out_of_range_are_refused() {
+    let whole = String::from_utf8(write_entry(&measured(&five_by_six(), 40.0, 1.0, 1.0)).unwrap());
+    let whole: serde_json::Value = serde_json::from_str(&whole.unwrap()).unwrap();
+    let with = |pointer: &str, value: serde_json::Value| {
+        let mut changed = whole.clone();
+        changed.as_object_mut().unwrap().remove("checksum");
+        *changed.pointer_mut(pointer).unwrap() = value;
+        read_entry(changed.to_string().as_bytes())
+    };
+    assert!(with("/note", "unchecked".into()).is_ok());
+    for (pointer, value) in [
+        ("/tie", serde_json::json!("../../up")),
+        ("/knot/leads", 1.into()),
+        ("/knot/passes", 10.into()),
+        ("/cut", 0.into()),
+        ("/cut", 1e9.into()),
+        ("/left_over", (-1).into()),
+        ("/width", "wide".into()),
+        ("/minutes", 1e7.into()),
+        ("/cord/diameter", (-4).into()),
+        ("/logged", "in spring".into()),
+        ("/version", "1".into()),
+    ] {
+        assert!(with(pointer, value.clone()).is_err(), "{pointer} {value}");
+    }
+    assert!(matches!(
+        read_entry(&vec![b' '; 2 << 20]),
+        Err(Fault::TooLarge { .. })
+    ));
+}
+
+#[test]
+fn the_log_goes_along_in_a_backup_and_follows_a_tie_to_its_new_id() {
+    let (around, shelf) = fresh();
+    let tie = two_copies(&shelf);
+    let entry = shelf.log(&measured(&tie, 40.0, 1.1, 1.0)).unwrap();
+    // What was logged stays when the tie is deleted.
+    let gone = two_copies(&shelf);
+    shelf.log(&measured(&gone, 50.0, 1.1, 1.0)).unwrap();
+    shelf.delete(gone.id()).unwrap();
+    let file = around.path().join("backup");
+    let backup = shelf.backup(&file, IfThere::Refuse).unwrap();
+    assert_eq!((backup.ties, backup.logged), (1, 2));
+
+    let (_elsewhere, other) = fresh();
+    let restored = other.restore(&file).unwrap();
+    assert_eq!(
+        (restored.ties.len(), restored.logged, restored.missing),
+        (1, 2, 0)
+    );
+    assert_eq!(other.entry(tie.id()).unwrap(), Some(entry.clone()));
+    assert_eq!(
+        other.ledger().unwrap().totals(),
+        shelf.ledger().unwrap().totals()
+    );
+    // A second time nothing comes.
+    assert_eq!(other.restore(&file).unwrap().logged, 0);
+
+    let (_third, third) = fresh();
+    let mut taken = tie.clone();
+    taken.note = "another tie of the same id".to_owned();
+    drop(third.begin(taken).unwrap());
+    let restored = third.restore(&file).unwrap();
+    let id = restored.ties[0].tie.id().clone();
+    assert_ne!(id, *tie.id());
+    assert_eq!(third.entry(&id).unwrap().unwrap().cut, entry.cut);
+    assert_eq!(third.entry(tie.id()).unwrap(), None);
+}
+
+#[test]
+fn verify_looks_at_the_log_too() {
+    let (_around, shelf) = fresh();
+    let entry = shelf
+        .log(&measured(&five_by_six(), 40.0, 1.1, 1.0))
+        .unwrap();
+    let verified = shelf.verify().unwrap();
+    assert!(matches!(verified.as_slice(), [one] if matches!(one.state, State::Whole)));
+    fs::write(log_file(&shelf, &entry), "rubbish").unwrap();
+    let verified = shelf.verify().unwrap();
+    assert!(matches!(
+        &verified[0].state,
+        State::Bad(ShelfError::Unreadable { .. })
+    ));
+}
+
+#[test]
+fn totals_are_what_was_measured() {
+    let ledger = Ledger {
+        entries: vec![
+            Entry {
+                minutes: Some(30.0),
+                ..measured(&five_by_six(), 40.0, 1.0, 1.0)
+            },
+            Entry::of(&five_by_six()),
+        ],
+        troubles: Vec::new(),
+    };
+    let totals = ledger.totals();
+    assert_eq!((totals.ties, totals.legs), (2, 48));
+    assert!((totals.minutes - 30.0).abs() < 1e-12);
+    assert!((totals.cord - ledger.entries[0].used().unwrap().get()).abs() < 1e-9);
+}

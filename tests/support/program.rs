@@ -1,0 +1,89 @@
+//! The real program, started on a display with a speech service and a folder for its data.
+
+// Each file that includes this uses a part of it.
+#![allow(dead_code)]
+
+use std::path::{Path, PathBuf};
+use std::process::{Child, Command, Stdio};
+use std::thread;
+use std::time::{Duration, Instant};
+
+use crate::display::{DEADLINE, Display};
+use crate::ssip::Service;
+
+/// The program under test.
+pub const PROGRAM: &str = env!("CARGO_BIN_EXE_marlinspeak");
+
+/// A running program; it is killed when this is dropped.
+pub struct Program(Child);
+
+impl Program {
+    /// Starts it, and gives it the keys when its window is there.
+    pub fn start(display: &Display, service: &Service, data: &Path, args: &[&str]) -> Self {
+        Self::start_by(&mut Command::new(PROGRAM), display, service, data, args)
+    }
+
+    /// Starts it by a command that runs it with the arguments it is given.
+    pub fn start_by(
+        command: &mut Command,
+        display: &Display,
+        service: &Service,
+        data: &Path,
+        args: &[&str],
+    ) -> Self {
+        let child = command
+            .args(args)
+            .env("DISPLAY", display.name())
+            .env_remove("WAYLAND_DISPLAY")
+            .env("SPEECHD_ADDRESS", service.address())
+            .env("XDG_DATA_HOME", data)
+            .stdin(Stdio::null())
+            .spawn()
+            .unwrap();
+        display.focus("Marlinspeak");
+        Self(child)
+    }
+
+    /// Its process number.
+    pub fn id(&self) -> u32 {
+        self.0.id()
+    }
+
+    /// Ends it as a power cut would, SIGKILL, and says when.
+    pub fn kill(mut self) -> Instant {
+        let at = Instant::now();
+        self.0.kill().unwrap();
+        self.0.wait().unwrap();
+        at
+    }
+}
+
+impl Drop for Program {
+    fn drop(&mut self) {
+        let _ = self.0.kill();
+        let _ = self.0.wait();
+    }
+}
+
+/// What the service hears next.
+pub fn heard(service: &Service) -> String {
+    service.next_text(DEADLINE).expect("the program speaks")
+}
+
+/// The folder of the ties in a folder for data.
+pub fn ties(data: &Path) -> PathBuf {
+    data.join("marlinspeak").join("ties")
+}
+
+/// Asks again and again until there is an answer, or fails when the time is up.
+pub fn wait_for<T>(mut ask: impl FnMut() -> Option<T>) -> T {
+    let until = Instant::now() + DEADLINE;
+    loop {
+        if let Some(answer) = ask() {
+            return answer;
+        }
+        assert!(Instant::now() < until, "nothing came of it in {DEADLINE:?}");
+        // Between two looks, not instead of one.
+        thread::sleep(Duration::from_millis(5));
+    }
+}
