@@ -151,7 +151,7 @@ fn the_words_say_the_step_in_every_depth() {
     // The pattern leaves out no kind of step that there is.
     for detail in Detail::ALL {
         let of_it = heard.iter().filter(|kind| kind.0 == detail.name()).count();
-        assert!(of_it > 60, "{} kinds of steps in {detail:?}", of_it);
+        assert!(of_it > 60, "{of_it} kinds of steps in {detail:?}");
     }
 }
 

@@ -320,7 +320,7 @@ impl Ear<'_> {
             self.on_the_way(teaches)?
         } else {
             self.must(".")?;
-            self.from_the_pin(teaches)?
+            self.beginning(teaches)?
         };
         spoken.met = if teaches {
             self.cords_by_their_pins()?
@@ -339,7 +339,7 @@ impl Ear<'_> {
     }
 
     /// The first part of a leg.
-    fn from_the_pin(&mut self, teaches: bool) -> Result<Spoken, String> {
+    fn beginning(&mut self, teaches: bool) -> Result<Spoken, String> {
         if teaches {
             self.hears(LEG_EXPLAINED);
         }
