@@ -106,8 +106,17 @@ fn position(knot: &Knot, pin: Pin) -> u16 {
         }
 }
 
+/// A failure is told in full; no file of seeds is kept beside the test.
+fn cases(cases: u32) -> ProptestConfig {
+    ProptestConfig {
+        cases,
+        failure_persistence: None,
+        ..ProptestConfig::default()
+    }
+}
+
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(96))]
+    #![proptest_config(cases(96))]
 
     #[test]
     fn the_parts_of_a_leg_add_up_to_the_leg(plan in plans(), picked in any::<prop::sample::Index>()) {
@@ -425,7 +434,7 @@ fn find(script: &Script, recorded: Place, witness: &Witness) -> (Place, usize) {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(200))]
+    #![proptest_config(cases(200))]
 
     /// The record may be right, or a few legs off either way.
     #[test]
