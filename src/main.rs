@@ -1,5 +1,6 @@
 //! Marlinspeak: reads the command line, and opens the app when that is what it asks for.
 
+use std::env;
 use std::process::ExitCode;
 
 use marlinspeak::app::{self, Failure};
@@ -33,7 +34,13 @@ fn complaint(failure: &Failure, tag: &str) -> Complaint {
     let words = Words::load(Some(tag)).unwrap_or_else(|_| Words::english());
     Complaint::failure(match failure {
         Failure::NoDisplay => words.plainly("app-no-display", &[]),
-        Failure::NoWindow(reason) => words.plainly("app-window-failed", &[("reason", reason)]),
+        Failure::NoWindow => {
+            let display = ["WAYLAND_DISPLAY", "DISPLAY"]
+                .iter()
+                .find_map(|name| env::var(name).ok());
+            let display = display.unwrap_or_default();
+            words.plainly("app-window-failed", &[("display", &display)])
+        }
         Failure::Fault(reason) => words.plainly("app-fault", &[("reason", reason)]),
     })
 }

@@ -140,11 +140,11 @@ fn the_screen_shows_the_line_the_crossings_and_the_progress() {
     }
     for text in [
         "Lead pass, leg 7 of 12",
-        "Bottom 4 up to top 6",
+        "Bottom 4 up to top 6 ↗",
         "OVER 1",
         "under 1",
         "Round top 6",
-        "5 lead 6 bight",
+        "5 lead 6 bight · plain, 4 at once",
     ] {
         assert!(hands.sees(text), "{text}");
     }
@@ -389,7 +389,7 @@ fn legs_are_taken_back_one_press_each_and_laid_again() {
     hands.press(SPACE);
     assert_eq!(
         hands.last_said(),
-        "Taking back leg 7. Lift the cord off top pin 6. Come back out from under 1 cord, then \
+        "Taking back leg 7. First bring the cord back to top pin 6. Lift the cord off top pin 6. Come back out from under 1 cord, then \
          back over 1 cord. Your hand is at bottom pin 4. Next takes back one more leg, back lays \
          this one again."
     );
@@ -436,11 +436,11 @@ fn a_lost_place_is_found_by_yes_and_no() {
     hands.press(Key::Named(Named::PageUp));
     assert_eq!(
         hands.last_said(),
-        "Is the cord at top pin 6? Next for yes, back for no."
+        "Is the cord in your hand at top pin 6? Next for yes, back for no."
     );
     assert!(hands.sees("Is it at top 6?"));
     let mut asked = 1;
-    while hands.last_said() != "Is the cord at top pin 1? Next for yes, back for no." {
+    while hands.last_said() != "Is the cord in your hand at top pin 1? Next for yes, back for no." {
         hands.press(Key::Named(Named::PageUp));
         asked += 1;
         assert!(asked <= 12, "never asked for it");

@@ -61,7 +61,7 @@ fn the_document_has_its_fixed_form() {
             "side": null,
             "say": "Leg 7 of 12. From bottom pin 4 go up and to the right, to top pin 6. On the \
                     way: over 1 cord, then under 1 cord. Round top pin 6.",
-            "show": "Bottom 4 up to top 6\nOVER 1, under 1\nRound top 6",
+            "show": "Bottom 4 up to top 6 ↗\nOVER 1, under 1\nRound top 6",
         })
     );
     let followed = steps
@@ -72,7 +72,7 @@ fn the_document_has_its_fixed_form() {
     assert_eq!(
         followed["say"],
         "Second pass, leg 4 of 12. From top pin 2 go down and to the right, to bottom pin 5, \
-         keeping to the right of the cord already there. On the way: over 2 cords, then under 1 \
+         keeping below the cord already there. On the way: over 2 cords, then under 1 \
          cord, then over 1 cord, then under 1 cord. At bottom pin 5 turn outside the bight \
          already there."
     );
@@ -168,9 +168,9 @@ fn the_text_tells_the_same_steps_to_a_reader() {
         .find(|line| line.contains("leg 8 of 8"))
         .unwrap();
     for part in [
-        "Top 3 down to bottom 1",
+        "Top 3 down to bottom 1 ↘",
         "OVER 1, under 1",
-        "Back where it began, bottom 1",
+        "Back where it began: leave the end at bottom 1",
     ] {
         assert!(line.contains(part), "{line}");
     }
@@ -253,6 +253,16 @@ fn each_thing_wrong_with_a_knot_has_its_sentence() {
             "“Right” is not a choice for --hand: it takes right, left; try --hand right.",
         ),
         (
+            knot(&["--leads", "5", "--bights", "6", "--cords", "blue,"]),
+            "“blue,” leaves a cord without a name: give names with commas between them, such as \
+             --cords blue,white.",
+        ),
+        (
+            knot(&["--leads", "5", "--bights", "6", "--cords", "blue,white"]),
+            "2 names of cords do not go with this tie: it has one strand in one pass, so give one \
+             name, such as --cords blue.",
+        ),
+        (
             knot(&["--leads", "5", "--bights", "6", "--at-once", "0"]),
             "--at-once takes a number of crossings from 1 to 999, or “leg” for whole legs, and \
              “0” is neither: try --at-once 4.",
@@ -319,7 +329,7 @@ fn a_display_that_does_not_answer_is_a_sentence_too() {
     assert_eq!(output.status.code(), Some(1));
     let errors = String::from_utf8(output.stderr).unwrap();
     assert!(
-        errors.starts_with("The window could not be opened ("),
+        errors.starts_with("The window could not be opened on the display “:4999”:"),
         "{errors}"
     );
     assert_eq!(errors.trim_end().lines().count(), 1, "{errors}");

@@ -34,14 +34,16 @@ knot-code-length = A row code of { $letters ->
        *[other] { $rows } rows from the bottom up.
     }
 
+cords-unreadable = “{ $given }” leaves a cord without a name: give names with commas between them, such as --cords blue,white.
+
 # $given: how many names there are.
 cords-do-not-go = { $given ->
         [one] 1 name of a cord does not go
        *[other] { $given } names of cords do not go
     } with this tie: { $strands ->
-        [one] give one name for each pass, which is { $passes ->
-            [one] 1 name.
-           *[other] { $passes } names, such as --cords blue,white; or one name for all of it.
+        [one] { $passes ->
+            [one] it has one strand in one pass, so give one name, such as --cords blue.
+           *[other] give one name for each of its { $passes } passes, such as --cords blue,white; or one name for all of it.
         }
        *[other] give one name for each of the { $strands } strands, such as --cords red,white,blue.
     }
@@ -60,6 +62,6 @@ cli-needs-command = That is not a complete command: “{ $help }” shows how it
 at-once-unreadable = --at-once takes a number of crossings from 1 to 999, or “leg” for whole legs, and “{ $given }” is neither: try --at-once 4.
 
 app-no-display = There is no display to open a window on: start Marlinspeak from a desktop session, or use “marlinspeak steps” in the terminal.
-app-window-failed = The window could not be opened ({ $reason }): start Marlinspeak from a desktop session, or use “marlinspeak steps” in the terminal.
+app-window-failed = The window could not be opened on the display “{ $display }”: start Marlinspeak from a desktop session, or use “marlinspeak steps” in the terminal.
 app-fault = Marlinspeak has stopped because of a fault in it ({ $reason }): start it again and take the tie up where it was saved.
 output-failed = The output could not be written ({ $reason }): check where it goes and try again.

@@ -69,7 +69,13 @@ where-say = { $phase ->
 
 # $can-take-back: yes when there is a leg to take back. $leg: which.
 wrong-say = Something is wrong. { $can-take-back ->
-        [yes] Next takes back leg { $leg }. Back finds your place, when you have lost count. Wrong, once more, leaves all as it is.
+        [yes] Next takes back leg { $leg }{ $strands ->
+            [one] { "" }
+           *[other] { " " }of strand { $strand }
+        }{ $pass ->
+            [1] { "" }
+           *[other] { " " }in pass { $pass }
+        }. Back finds your place, when you have lost count. Wrong, once more, leaves all as it is.
        *[no] Back finds your place, when you have lost count. Wrong, once more, leaves all as it is.
     }
 wrong-show = Something is wrong

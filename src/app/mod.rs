@@ -45,8 +45,8 @@ use crate::words::Words;
 pub enum Failure {
     /// The session has no display.
     NoDisplay,
-    /// The window could not be opened; with the reason.
-    NoWindow(String),
+    /// The window could not be opened: the display does not answer, or refuses.
+    NoWindow,
     /// A fault in the app itself ended it; with what is known of it.
     Fault(String),
 }
@@ -69,11 +69,10 @@ pub fn run(words: Words, plan: Option<Plan>) -> Result<(), Failure> {
     panic::set_hook(usual);
     match ran {
         Ok(Ok(())) => Ok(()),
-        Ok(Err(error)) => Err(Failure::NoWindow(error.to_string())),
         Err(cause) if seen_open.load(Ordering::Relaxed) => {
             Err(Failure::Fault(reason(cause.as_ref())))
         }
-        Err(cause) => Err(Failure::NoWindow(reason(cause.as_ref()))),
+        Ok(Err(_)) | Err(_) => Err(Failure::NoWindow),
     }
 }
 

@@ -196,12 +196,17 @@ impl State {
     }
 
     fn take_back(&mut self, words: &Words) -> Action {
-        let Some(back) = self.script.take_back(self.place) else {
+        let is_going_on = matches!(self.mode, Mode::TakingBack(_));
+        let Some(mut back) = self.script.take_back(self.place) else {
             let nothing = words.plainly("take-back-nothing-say", &[]);
             self.stand_at(self.place, words);
             self.say = format!("{nothing} {}", self.say);
             return Action::Moved;
         };
+        if is_going_on {
+            // The hand has just come back there.
+            back.first_back_to = None;
+        }
         self.shown = words.show_take_back(&back);
         self.say = words.say_take_back(&back);
         self.mode = Mode::TakingBack(back);

@@ -147,14 +147,23 @@ impl KnotOptions {
         ];
         let order = choice("--order", self.order.as_deref(), words, orders)?;
         let plan = plan.with_side(side).with_hand(hand).with_order(order);
-        plan.with_cords(self.cord_names())
+        plan.with_cords(self.cord_names(words)?)
             .map_err(|error| Complaint::input(words.cords_error(&error)))
     }
 
-    fn cord_names(&self) -> Vec<String> {
-        let given = self.cords.as_deref().unwrap_or_default();
-        let names = given.split(',').map(|name| name.trim().to_owned());
-        names.filter(|name| !name.is_empty()).collect()
+    fn cord_names(&self, words: &Words) -> Result<Vec<String>, Complaint> {
+        let Some(given) = self.cords.as_deref() else {
+            return Ok(Vec::new());
+        };
+        let names: Vec<String> = given
+            .split(',')
+            .map(|name| name.trim().to_owned())
+            .collect();
+        if names.iter().any(String::is_empty) {
+            let sentence = words.plainly("cords-unreadable", &[("given", given)]);
+            return Err(Complaint::input(sentence));
+        }
+        Ok(names)
     }
 }
 

@@ -135,7 +135,7 @@ impl Search {
             Question::LastPin(pin) => self.ask_for_cords(script, pin),
             Question::Came { pin, cords } => {
                 let leg = script.plan.knot().leg_to(pin);
-                self.ask_what_came_since(script, script.plan.laying().turn_of(cords, leg))
+                Self::ask_what_came_since(script, script.plan.laying().turn_of(cords, leg))
             }
             Question::OnlyTail { pin, pass } => {
                 let strand = script.plan.knot().leg_from(pin).strand;
@@ -178,7 +178,7 @@ impl Search {
     }
 
     /// Asks what the cord did since the leg of `turn` landed.
-    fn ask_what_came_since(&self, script: &Script, turn: Turn) -> Stage {
+    fn ask_what_came_since(script: &Script, turn: Turn) -> Stage {
         let plan = &script.plan;
         let Some(pin) = plan.laying().leg(turn).map(|leg| leg.to) else {
             return Stage::Pin;

@@ -90,5 +90,8 @@ fn wrong_args(back: Option<&TakeBack>) -> fluent::FluentArgs<'static> {
     fluent_args! {
         "can-take-back" => back.is_some().selector(),
         "leg" => back.map_or(0, |back| back.turn.leg),
+        "pass" => back.map_or(1, |back| back.turn.pass),
+        "strand" => back.map_or(1, |back| back.turn.strand),
+        "strands" => back.map_or(1, |back| back.strands),
     }
 }
