@@ -12,7 +12,7 @@ use fluent::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use messages::{Message, messages};
 
 /// Spoken only: the screen shows the same by itself.
-const SPOKEN_ONLY: [&str; 13] = [
+const SPOKEN_ONLY: [&str; 18] = [
     "where",
     "where-taking-up",
     "found",
@@ -26,6 +26,11 @@ const SPOKEN_ONLY: [&str; 13] = [
     "plan",
     "plan-field",
     "rigging-where",
+    "shelf",
+    "shelf-tie",
+    "log",
+    "log-field",
+    "log-offer",
 ];
 
 /// More values of the arguments of one message than these are not all put together.

@@ -336,11 +336,8 @@ fn what_was_used_is_written_down_and_teaches() {
         fill(&mut hands, field, text);
     }
     hands.press(ENTER);
-    assert!(
-        hands.said().contains(&"Kept.".to_owned()),
-        "{:?}",
-        hands.said()
-    );
+    assert!(hands.last_said().starts_with("Kept. No tie is waiting."));
+    assert!(hands.sees("Kept."));
     let ledger = hands.shelf().ledger().unwrap();
     let [entry] = ledger.entries.as_slice() else {
         panic!("{:?}", ledger.entries);

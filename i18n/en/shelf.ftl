@@ -106,15 +106,15 @@ shelf-prompt-note = Note for this tie
 shelf-prompt-backup = Back up all ties and the log to this new file
 shelf-prompt-bring-in = Bring in a tie or a backup from this file
 
-shelf-renamed-say = Renamed.
-shelf-noted-say = Noted.
-shelf-copied-say = The same tie is begun again and stands first.
-shelf-away-say = Put away. It stays here and no longer on the first screen.
-shelf-out-say = Put out again.
-shelf-deleted-say = Deleted. Press U to have it back.
-shelf-undone-say = It is back.
+shelf-has-name = Renamed.
+shelf-has-note = Noted.
+shelf-begun-again = The same tie is begun again and stands first.
+shelf-is-away = Put away. It stays here and no longer on the first screen.
+shelf-is-out = Put out again.
+shelf-is-deleted = Deleted. Press U to have it back.
+shelf-is-back = It is back.
 shelf-nothing-deleted = Nothing is deleted that could come back: Delete deletes the tie in the focus, and U undoes it.
-shelf-not-finished-say = This tie is not finished. What was used is written down when it is.
+shelf-not-finished = This tie is not finished. What was used is written down when it is.
 
 # $ties and $logged: how many; $left: how many could not be read and are not in it.
 shelf-backed-up = { $ties ->
@@ -179,7 +179,7 @@ log-note = Note
 log-photograph = Photograph, the path of the file
 log-hint = Lengths with their unit, such as 4 mm, 5/32 in or 2.5 m; without one, millimetres.
 log-keep = Keep it
-log-kept-say = Kept.
+log-kept = Kept.
 log-keys = Tab moves on · Space switches a choice · Enter keeps it · Esc leaves without keeping
 
 # Said when a field gets the focus. $field: as the labels above. $value: what stands in it, or

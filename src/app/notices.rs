@@ -13,6 +13,7 @@ pub struct Notices {
     is_focus_lost: bool,
     not_saved: Option<ShelfError>,
     refused: Option<String>,
+    news: Option<String>,
     troubles: Vec<Trouble>,
 }
 
@@ -42,6 +43,16 @@ impl Notices {
                 before.is_none().then_some(sentence)
             }
         }
+    }
+
+    /// Takes in good news, to stand there until the next press.
+    pub fn tell(&mut self, news: String) {
+        self.news = Some(news);
+    }
+
+    /// A key was pressed: the news was seen.
+    pub fn press(&mut self) {
+        self.news = None;
     }
 
     /// Takes in whether the window has the keys.
@@ -74,6 +85,7 @@ impl Notices {
         if self.is_voice_lost {
             sentences.push(words.plainly("voice-lost", &[]));
         }
+        sentences.extend(self.news.clone());
         sentences.extend(self.refused.clone());
         sentences.extend(
             self.troubles

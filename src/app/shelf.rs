@@ -90,13 +90,13 @@ impl State {
         let plainly = |id| words.plainly(id, &[]);
         let line = match &outcome {
             Outcome::Looked => words.say_shelf(ties),
-            Outcome::Named => plainly("shelf-renamed-say"),
-            Outcome::Noted => plainly("shelf-noted-say"),
-            Outcome::Again(_) => plainly("shelf-copied-say"),
-            Outcome::PutAway(true) => plainly("shelf-away-say"),
-            Outcome::PutAway(false) => plainly("shelf-out-say"),
-            Outcome::Deleted => plainly("shelf-deleted-say"),
-            Outcome::Undone(Some(_)) => plainly("shelf-undone-say"),
+            Outcome::Named => plainly("shelf-has-name"),
+            Outcome::Noted => plainly("shelf-has-note"),
+            Outcome::Again(_) => plainly("shelf-begun-again"),
+            Outcome::PutAway(true) => plainly("shelf-is-away"),
+            Outcome::PutAway(false) => plainly("shelf-is-out"),
+            Outcome::Deleted => plainly("shelf-is-deleted"),
+            Outcome::Undone(Some(_)) => plainly("shelf-is-back"),
             Outcome::Undone(None) => plainly("shelf-nothing-deleted"),
             Outcome::BackedUp(file, backup) => words.backed_up(file, backup),
             Outcome::BroughtIn(file, restored) => words.brought_in(file, restored),
@@ -192,7 +192,11 @@ impl State {
             ("l", _) if shelved.standing() == Standing::Finished => {
                 Action::Log(Box::new(tie.clone()))
             }
-            ("l", _) => Action::Say(words.plainly("shelf-not-finished-say", &[])),
+            ("l", _) => {
+                let sentence = words.plainly("shelf-not-finished", &[]);
+                self.report = Some(sentence.clone());
+                Action::Say(sentence)
+            }
             (_, Some(Intent::Next)) => Action::TakeUp(id),
             (_, Some(Intent::Again)) => Action::Say(self.say_here(words)),
             (_, Some(Intent::Leave)) => Action::Leave,

@@ -309,6 +309,7 @@ impl App {
         let Some(press) = keys::press(event) else {
             return Task::none();
         };
+        self.notices.press();
         let intent = self.bindings.intent(&press);
         match &mut self.screen {
             Screen::Start(start) => {

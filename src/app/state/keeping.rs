@@ -211,9 +211,7 @@ impl App {
         };
         let reason = match result {
             Ok(()) => {
-                self.desk
-                    .voice
-                    .say(&self.words.plainly("log-kept-say", &[]));
+                self.notices.tell(self.words.plainly("log-kept", &[]));
                 return self.after_form();
             }
             Err(NotLogged::NoPhotograph(file)) => {
