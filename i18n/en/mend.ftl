@@ -249,4 +249,4 @@ question-show-note-keys = Next: yes. Back: no.
 found-say = Then this is the place.
 
 # Said instead when the pins are being taken out or are out.
-wrong-after-say = The knot is coming off its pins, so no leg can be taken back. Back goes one step back; H says where you are.
+wrong-after = The knot is coming off its pins, so no leg can be taken back. Back goes one step back; H says where you are.

@@ -49,7 +49,6 @@ pub struct State {
     /// Whether the shelf was looked through: until then a press could mean another tie than
     /// the one that will be offered.
     is_ready: bool,
-    complaint: Option<String>,
 }
 
 /// What happens on the screen besides presses.
@@ -110,7 +109,6 @@ impl State {
             focus: None,
             waiting,
             is_ready: true,
-            complaint: None,
         }
     }
 
@@ -133,7 +131,6 @@ impl State {
         match message {
             Message::Typed(field, text) => {
                 self.focus = Some(field);
-                self.complaint = None;
                 if let Some(slot) = text_slot(field) {
                     self.texts[slot] = text;
                 }
@@ -223,7 +220,6 @@ impl State {
             Ok(plan) => Action::Begin(Box::new(plan)),
             Err(error) => {
                 let sentence = words.knot_error(&error);
-                self.complaint = Some(sentence.clone());
                 Action::Complain(sentence)
             }
         }
@@ -345,9 +341,6 @@ impl State {
         form = form
             .push(facts.size(theme::BODY))
             .push(row![begin, plan].spacing(20).align_y(Center).wrap());
-        if let Some(complaint) = &self.complaint {
-            form = form.push(house::notice(complaint.as_str()));
-        }
         container(form).width(FillPortion(1)).into()
     }
 

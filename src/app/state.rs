@@ -24,6 +24,10 @@ pub use keeping::Keeping;
 /// The whole state of the app.
 pub struct App {
     words: Words,
+    /// How much is said of a step outside the course.
+    detail: Detail,
+    /// How much is told at once.
+    at_once: AtOnce,
     desk: Desk,
     bindings: Bindings,
     screen: Screen,
@@ -145,6 +149,8 @@ impl App {
         outside: UnboundedReceiver<FromOutside>,
     ) -> (Self, Task<Message>) {
         let app = Self {
+            detail: words.detail(),
+            at_once: AtOnce::default(),
             words,
             desk,
             bindings: Bindings::default(),
@@ -226,6 +232,8 @@ impl App {
                 }
                 _ => Task::none(),
             },
+            // The tyer may have pressed on meanwhile.
+            Message::Lessons(_) if !matches!(self.screen, Screen::Start(_)) => Task::none(),
             Message::Lessons(states) => {
                 let states = states.unwrap_or_else(|error| {
                     self.notices.refused(&error, &self.words);
@@ -385,6 +393,10 @@ impl App {
                 let depths = Detail::ALL.into_iter().zip(["1", "2", "3"]);
                 for (detail, _) in depths.filter(|(_, key)| *key == press.key) {
                     self.words.set_detail(detail);
+                    // A lesson is taught; what is chosen in it is for it alone.
+                    if bench.tie.lesson().is_none() {
+                        self.detail = detail;
+                    }
                 }
                 bench.tying.retell(at_once, &self.words);
                 self.words.say_detail()
@@ -395,6 +407,7 @@ impl App {
                 } else {
                     at_once.more()
                 };
+                self.at_once = at_once;
                 bench.tying.retell(at_once, &self.words);
                 self.words.say_at_once(at_once)
             }
@@ -545,10 +558,13 @@ impl App {
                 return Task::none();
             }
         };
-        if tie.lesson().is_some() {
-            self.words.set_detail(Detail::Teach);
-        }
-        let script = Script::new(tie.plan(), AtOnce::default());
+        let is_taught = tie.lesson().is_some();
+        self.words.set_detail(if is_taught {
+            Detail::Teach
+        } else {
+            self.detail
+        });
+        let script = Script::new(tie.plan(), self.at_once);
         let place = tie.stands_at().unwrap_or_else(|| script.first());
         let mut tying = tying::State::new(script, place, &self.words);
         tying.set_pace(pace);

@@ -184,7 +184,7 @@ impl State {
             return self.stand_at(self.place, words);
         }
         if self.script.is_off_pins(self.place) {
-            let sentence = words.plainly("wrong-after-say", &[]);
+            let sentence = words.plainly("wrong-after", &[]);
             self.aside = Some(sentence.clone());
             return Action::Say(sentence);
         }
