@@ -9,8 +9,9 @@
 CARGO ?= cargo
 SUDO := $(shell [ "$$(id -u)" = 0 ] || echo sudo)
 
-# To build: a C linker, the speech client's headers and what generates bindings from them.
-BUILD_PACKAGES := gcc libc6-dev pkg-config libspeechd-dev libclang-dev
+# To build: a C linker, the headers of the speech client, of sound and of devices, and what
+# generates bindings from them.
+BUILD_PACKAGES := gcc libc6-dev pkg-config libspeechd-dev libclang-dev libasound2-dev libudev-dev
 # To run: the speech service with a voice, and what a window needs.
 RUN_PACKAGES := speech-dispatcher speech-dispatcher-espeak-ng espeak-ng \
 	libx11-6 libx11-xcb1 libxcursor1 libxi6 libxrandr2 libxkbcommon0 libxkbcommon-x11-0 \

@@ -6,6 +6,8 @@ pub mod cli;
 pub mod guide;
 pub mod knot;
 pub mod pedal;
+pub mod settings;
 pub mod shelf;
 pub mod voice;
+pub mod walk;
 pub mod words;

@@ -170,7 +170,7 @@ fn one_press_takes_up_the_newest_tie_where_it_was_left() {
     let mut hands = Hands::open(folder.path(), None);
     assert_eq!(
         hands.last_said(),
-        "A tie is waiting: 5 lead, 6 bight, 6 of 12 legs laid. Press the space bar to take it up."
+        "A tie is waiting: 5 lead, 6 bight, 6 of 12 legs laid. Press the space bar to take it up, or tab for a new one."
     );
     assert!(hands.sees("6 of 12 legs laid, touched today"));
     assert!(hands.sees("7 lead 4 bight"));

@@ -180,6 +180,7 @@ fn a_full_disk_is_said_and_the_tie_is_saved_when_there_is_room_again() {
         "sh",
         PROGRAM,
     ]);
+    program::without_lock_out(data.path());
     let program = Program::start_by(&mut full, &display, &service, data.path(), &KNOT);
     assert_eq!(heard(&service), says[0]);
     let lost = heard(&service);
@@ -210,6 +211,7 @@ fn a_disk_that_fills_up_leaves_the_last_whole_state() {
     let (places, says) = (places(), says());
     let mut filling = Command::new("sh");
     filling.args(["-c", "trap '' XFSZ; exec \"$@\"", "sh", PROGRAM]);
+    program::without_lock_out(data.path());
     let program = Program::start_by(&mut filling, &display, &service, data.path(), &KNOT);
     assert_eq!(heard(&service), says[0]);
     display.press("space");

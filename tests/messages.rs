@@ -12,7 +12,7 @@ use fluent::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use messages::{Message, messages};
 
 /// Spoken only: the screen shows the same by itself.
-const SPOKEN_ONLY: [&str; 18] = [
+const SPOKEN_ONLY: [&str; 26] = [
     "where",
     "where-taking-up",
     "found",
@@ -31,6 +31,14 @@ const SPOKEN_ONLY: [&str; 18] = [
     "log",
     "log-field",
     "log-offer",
+    "settings",
+    "settings-opening",
+    "speed",
+    "learn-opening",
+    "learn-skipped",
+    "learn-done",
+    "pace-held",
+    "start-field",
 ];
 
 /// More values of the arguments of one message than these are not all put together.

@@ -81,17 +81,17 @@ start-take-up-digit = { $key }: take it up
 start-take-up-plain = Take it up
 
 # Spoken when the app opens with a tie in progress.
-start-offer-say = A tie is waiting: { $leads } lead, { $bights } bight, { $laid } of { $legs } legs laid. Press the space bar to take it up.
+start-offer-say = A tie is waiting: { $leads } lead, { $bights } bight, { $laid } of { $legs } legs laid. Press the space bar to take it up, or tab for a new one.
 # Spoken when it opens with none.
-start-empty-say = No tie is waiting. Press the space bar to begin { $leads } lead, { $bights } bight, or type another knot.
+start-empty-say = No tie is waiting. Press the space bar to begin { $leads } lead, { $bights } bight, or press tab to type another knot.
 
-start-keys-waiting = Space takes up the newest tie · Tab goes to the form · S shelf · C first ties · G words · Ctrl Q quits
+start-keys-waiting = Space takes up the newest tie · Tab goes to the form · S shelf · C first ties · G words · T settings · Ctrl Q quits
 start-keys-form = Tab moves on · Enter begins this tie · Esc leaves the form
-start-keys-empty = Space begins this tie · Tab goes to the form · S shelf · C first ties · G words · Ctrl Q quits
+start-keys-empty = Space begins this tie · Tab goes to the form · S shelf · C first ties · G words · T settings · Ctrl Q quits
 
 ## The tying screen
 
-tying-keys = Space next · ← back · R again · H where am I · W wrong · 1 2 3 brief, plain, teach · [ ] less or more at once · Esc leave
+tying-keys = Space next · ← back · R again · H where am I · W wrong · P pause · − + speed · 1 2 3 brief, plain, teach · [ ] less or more at once · Esc leave
 tying-keys-wrong = Space next · ← back · R again · W leave it as it is · Esc leave
 
 # Said when the depth was changed, before the step. $detail: brief, plain or teach.

@@ -5,12 +5,13 @@ use std::time::Duration;
 
 use jiff::Timestamp;
 
+use super::comforts::Comforts;
 use crate::bench::Pace;
 use crate::guide::{AtOnce, COURSE, LessonState, Script, Wanted};
 use crate::shelf::{
     Held, Keeper, RackFile, Shelf, ShelfError, Shelved, Standing, TakenUp, Tie, TieId, Trouble,
 };
-use crate::voice::Speaker;
+use crate::voice::{Manner, Speaker};
 
 /// How long leaving waits for the last save.
 pub const LAST_SAVE: Duration = Duration::from_secs(2);
@@ -21,6 +22,10 @@ pub trait Speak {
     fn say(&self, text: &str);
     /// Says nothing more.
     fn hush(&self);
+    /// How everything from now on is to be said.
+    fn set_manner(&self, _manner: Manner) {}
+    /// Asks for the voices there are.
+    fn ask_for_voices(&self) {}
 }
 
 impl Speak for Speaker {
@@ -30,6 +35,14 @@ impl Speak for Speaker {
 
     fn hush(&self) {
         Speaker::hush(self);
+    }
+
+    fn set_manner(&self, manner: Manner) {
+        Speaker::set_manner(self, manner);
+    }
+
+    fn ask_for_voices(&self) {
+        self.voices();
     }
 }
 
@@ -52,6 +65,8 @@ pub struct Desk {
     pub rack: Option<RackFile>,
     /// What saves them.
     pub keeper: Option<Arc<Keeper>>,
+    /// What the tyer prefers, and what serves it.
+    pub comforts: Comforts,
 }
 
 impl Desk {

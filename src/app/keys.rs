@@ -1,9 +1,10 @@
-//! From what the window hands over to a [`Press`].
+//! From what the window hands over to what the pedal room knows.
 
 use iced::keyboard::key::Named;
 use iced::keyboard::{Event, Key, Modifiers};
+use iced::mouse;
 
-use crate::pedal::Press;
+use crate::pedal::{Edge, Input, Press, Raw};
 
 /// The press in a keyboard event, if it is one: a key that went down without Ctrl, Alt or the
 /// like.
@@ -21,18 +22,65 @@ pub fn press(event: &Event) -> Option<Press> {
         return None;
     }
     let key = match key {
-        Key::Named(Named::Space) => " ".to_owned(),
         // The one key whose meaning turns round with Shift.
         Key::Named(Named::Tab) if modifiers.shift() => "Shift+Tab".to_owned(),
-        // The names are those of the UI Events standard.
-        Key::Named(named) => format!("{named:?}"),
-        Key::Character(character) => character.to_string(),
-        Key::Unidentified => return None,
+        key => named(key)?,
     };
     Some(Press {
         key,
         is_repeat: *repeat,
     })
+}
+
+/// What a key did, if it is one that can be bound.
+pub fn raw(event: &Event) -> Option<Raw> {
+    match event {
+        Event::KeyPressed { key, .. } => {
+            let Press { is_repeat, .. } = press(event)?;
+            let edge = if is_repeat { Edge::Repeat } else { Edge::Down };
+            named(key).map(|key| Raw {
+                input: Input::key(&key),
+                edge,
+            })
+        }
+        Event::KeyReleased { key, .. } => named(key).map(|key| Raw {
+            input: Input::key(&key),
+            edge: Edge::Up,
+        }),
+        Event::ModifiersChanged(_) => None,
+    }
+}
+
+/// What a mouse button did.
+pub fn button(event: &mouse::Event) -> Option<Raw> {
+    let (button, edge) = match event {
+        mouse::Event::ButtonPressed(button) => (button, Edge::Down),
+        mouse::Event::ButtonReleased(button) => (button, Edge::Up),
+        _ => return None,
+    };
+    let name = match button {
+        mouse::Button::Left => "left".to_owned(),
+        mouse::Button::Right => "right".to_owned(),
+        mouse::Button::Middle => "middle".to_owned(),
+        mouse::Button::Back => "back".to_owned(),
+        mouse::Button::Forward => "forward".to_owned(),
+        mouse::Button::Other(number) => number.to_string(),
+    };
+    Some(Raw {
+        input: Input::Mouse(name),
+        edge,
+    })
+}
+
+/// The name of a key in the UI Events standard.
+fn named(key: &Key) -> Option<String> {
+    match key {
+        Key::Named(Named::Space) => Some(" ".to_owned()),
+        // The names are those of the standard.
+        Key::Named(named) => Some(format!("{named:?}")),
+        Key::Character(character) => Some(character.to_string()),
+        Key::Unidentified => None,
+    }
 }
 
 /// Whether the event is this letter pressed with Ctrl.
@@ -93,6 +141,33 @@ mod tests {
                 .unwrap()
                 .is_repeat
         );
+    }
+
+    #[test]
+    fn a_key_goes_down_repeats_and_comes_up() {
+        let key = Key::Named(Named::F24);
+        let input = Input::key("F24");
+        for (repeat, edge) in [(false, Edge::Down), (true, Edge::Repeat)] {
+            let found = raw(&down(key.clone(), Modifiers::empty(), repeat));
+            let input = input.clone();
+            assert_eq!(found, Some(Raw { input, edge }));
+        }
+        let released = Event::KeyReleased {
+            modified_key: key.clone(),
+            key,
+            physical_key: Physical::Unidentified(NativeCode::Unidentified),
+            location: Location::Standard,
+            modifiers: Modifiers::empty(),
+        };
+        let edge = Edge::Up;
+        assert_eq!(raw(&released), Some(Raw { input, edge }));
+    }
+
+    #[test]
+    fn mouse_buttons_have_names() {
+        let found = button(&mouse::Event::ButtonPressed(mouse::Button::Forward)).unwrap();
+        assert_eq!(found.input, Input::Mouse("forward".to_owned()));
+        assert_eq!(button(&mouse::Event::CursorLeft), None);
     }
 
     #[test]

@@ -3,20 +3,29 @@
 //! One file a screen. A screen has a `State`, takes messages and presses, and gives back an
 //! action; only [`state::App`] acts on it.
 
+mod alarm;
+mod awake;
+mod comfort;
+mod comforts;
 mod course;
 mod desk;
+mod fit;
 mod glossary;
 mod house;
 mod keys;
+mod learn;
 mod log;
 mod notices;
+mod pace;
 mod plan;
+mod settings;
 mod shelf;
 mod shelf_jobs;
 mod start;
 mod state;
 mod theme;
 mod tying;
+mod type_size;
 mod watch;
 
 use std::any::Any;
@@ -28,16 +37,19 @@ use std::sync::atomic::{AtomicBool, Ordering};
 use iced::futures::channel::mpsc;
 use iced::{Settings, Size, window};
 
+pub use alarm::Hour;
+pub use comforts::{Chime, Comforts, Outside};
 pub use desk::{Desk, Speak};
 pub use log::Field as LogField;
 pub use plan::Field as PlanField;
+pub use settings::Field as Setting;
 pub use start::Field;
 pub use state::{App, FromOutside, Keeping, Message};
-pub use theme::theme;
+pub use theme::{of as theme_of, theme};
 
 use crate::guide::Plan;
 use crate::shelf::{Keeper, RackFile, Shelf};
-use crate::voice::{Loss, Manner, News, Speaker, TtsVoice};
+use crate::voice::{Loss, News, Speaker, TtsVoice};
 use crate::words::Words;
 
 /// Why the app ended other than by being closed.
@@ -76,6 +88,9 @@ pub fn run(words: Words, plan: Option<Plan>) -> Result<(), Failure> {
     }
 }
 
+/// The size the window opens with, in logical pixels.
+const WINDOW: Size = Size::new(1100.0, 760.0);
+
 fn open(words: Words, plan: Option<Plan>, is_open: Arc<AtomicBool>) -> iced::Result {
     // The closure that boots the app may be called but once; what it uses up is handed over in
     // a cell.
@@ -84,16 +99,17 @@ fn open(words: Words, plan: Option<Plan>, is_open: Arc<AtomicBool>) -> iced::Res
         is_open.store(true, Ordering::Relaxed);
         let (words, plan) = launch.take().unwrap_or_else(|| (Words::english(), None));
         let (tell, outside) = mpsc::unbounded();
-        let desk = furnish(&words, &tell);
+        let desk = furnish(&tell);
         App::new(words, desk, plan, outside)
     };
     iced::application(boot, App::update, App::view)
         .title(App::title)
         .subscription(App::subscription)
-        .theme(|_: &App| theme::theme())
+        .theme(App::theme)
+        .scale_factor(App::scale_factor)
         .settings(settings())
         .window(window::Settings {
-            size: Size::new(1100.0, 760.0),
+            size: WINDOW,
             // Below this the line that matters is not large any more.
             min_size: Some(Size::new(800.0, 480.0)),
             ..window::Settings::default()
@@ -113,34 +129,29 @@ pub fn settings() -> Settings {
 }
 
 /// Starts the real services.
-fn furnish(words: &Words, tell: &mpsc::UnboundedSender<FromOutside>) -> Desk {
+fn furnish(tell: &mpsc::UnboundedSender<FromOutside>) -> Desk {
     let told = tell.clone();
     let speaker = Speaker::start(TtsVoice::maker(), move |news| {
         // When nobody listens any more the window is gone, and the news with it.
         let _ = told.unbounded_send(FromOutside::Voice(news));
     });
     let voice: Box<dyn Speak> = match speaker {
-        Ok(speaker) => {
-            // Choosing a language makes the service list all its voices, which takes seconds;
-            // it speaks the system's language as it comes.
-            let language = (!words.is_system_language()).then(|| words.tag().to_string());
-            speaker.set_manner(Manner {
-                language,
-                ..Manner::default()
-            });
-            Box::new(speaker)
-        }
+        Ok(speaker) => Box::new(speaker),
         Err(error) => {
             let loss = News::Lost(Loss::NoService(error.to_string()));
             let _ = tell.unbounded_send(FromOutside::Voice(loss));
             Box::new(desk::Mute)
         }
     };
+    let told = tell.clone();
     let mut desk = Desk {
         voice,
         rack: RackFile::default_place().ok(),
         shelf: None,
         keeper: None,
+        comforts: Comforts::start(move |news| {
+            let _ = told.unbounded_send(FromOutside::Comfort(news));
+        }),
     };
     let opened = Shelf::default_dir()
         .and_then(Shelf::open)

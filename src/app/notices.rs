@@ -14,6 +14,9 @@ pub struct Notices {
     not_saved: Option<ShelfError>,
     refused: Option<String>,
     news: Option<String>,
+    settings: Option<String>,
+    not_awake: Option<String>,
+    is_paused: bool,
     troubles: Vec<Trouble>,
 }
 
@@ -60,6 +63,21 @@ impl Notices {
         self.is_focus_lost = !has_focus;
     }
 
+    /// Takes in whether the tyer wants a pause, and gives whether there was one.
+    pub fn paused(&mut self, is_paused: bool) -> bool {
+        std::mem::replace(&mut self.is_paused, is_paused)
+    }
+
+    /// Takes in what is wrong with the settings, as a sentence.
+    pub fn settings(&mut self, sentence: String) {
+        self.settings = Some(sentence);
+    }
+
+    /// Takes in that the screen may go dark, as a sentence, or that it no longer matters.
+    pub fn screen_may_go_dark(&mut self, sentence: Option<String>) {
+        self.not_awake = sentence;
+    }
+
     /// Takes in what was found wrong on the shelf; what was said before is dropped.
     pub fn shelf(&mut self, troubles: Vec<Trouble>) {
         self.refused = None;
@@ -79,6 +97,9 @@ impl Notices {
         if self.is_focus_lost {
             sentences.push(words.plainly("focus-lost", &[]));
         }
+        if self.is_paused {
+            sentences.push(words.plainly("paused", &[]));
+        }
         if let Some(error) = &self.not_saved {
             sentences.push(not_saved(error, words));
         }
@@ -87,6 +108,8 @@ impl Notices {
         }
         sentences.extend(self.news.clone());
         sentences.extend(self.refused.clone());
+        sentences.extend(self.settings.clone());
+        sentences.extend(self.not_awake.clone());
         sentences.extend(
             self.troubles
                 .iter()

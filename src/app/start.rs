@@ -29,6 +29,20 @@ pub enum Field {
     Begin,
 }
 
+impl Field {
+    const fn name(self) -> &'static str {
+        match self {
+            Self::Leads => "leads",
+            Self::Bights => "bights",
+            Self::Passes => "passes",
+            Self::Weave => "weave",
+            Self::Hand => "hand",
+            Self::Side => "side",
+            Self::Begin => "begin",
+        }
+    }
+}
+
 const FIELDS: [Field; 7] = [
     Field::Leads,
     Field::Bights,
@@ -71,8 +85,10 @@ pub enum Message {
 pub enum Action {
     /// Nothing.
     None,
-    /// Put the focus of the window on this field, or on none.
+    /// Put the focus of the window on this field, or on none, and say it.
     Focus(Option<Field>),
+    /// Say what has the focus: its value changed.
+    Say,
     /// Begin a tie.
     Begin(Box<Plan>),
     /// Take a tie up again.
@@ -117,12 +133,39 @@ impl State {
         self.is_ready = true;
     }
 
+    /// Whether a part of the form has the focus.
+    pub const fn is_in_form(&self) -> bool {
+        self.focus.is_some()
+    }
+
     /// What is said when the screen appears.
     pub fn say(&self, words: &Words) -> String {
         match (self.waiting.first(), self.plan()) {
             (Some(first), _) => words.say_opening(&first.plan, Some(first.progress)),
             (None, Ok(plan)) => words.say_opening(&plan, None),
             (None, Err(error)) => words.knot_error(&error),
+        }
+    }
+
+    /// The part of the form that has the focus, as it is said: name, value, what can be
+    /// pressed. What the knot comes to is said on the way to beginning it.
+    pub fn say_focus(&self, words: &Words) -> String {
+        let Some(field) = self.focus else {
+            return self.say(words);
+        };
+        let typed = text_slot(field).map_or("", |slot| self.texts[slot].as_str());
+        let choice = match field {
+            Field::Hand => self.hand == Hand::Left,
+            _ => self.side == Side::Left,
+        };
+        let said = words.say_form_field(field.name(), typed, if choice { "left" } else { "right" });
+        match (field, self.plan()) {
+            (Field::Begin, Ok(plan)) => {
+                let facts = words.facts(&Script::new(plan, AtOnce::default()));
+                format!("{said} {facts}")
+            }
+            (Field::Begin, Err(error)) => format!("{said} {}", words.knot_error(&error)),
+            _ => said,
         }
     }
 
@@ -134,11 +177,12 @@ impl State {
                 if let Some(slot) = text_slot(field) {
                     self.texts[slot] = text;
                 }
-                Action::None
+                Action::Say
             }
             Message::Switched(field) => {
+                self.focus = Some(field);
                 self.switch(field);
-                Action::None
+                Action::Say
             }
             Message::Begin => self.begin(words),
             Message::Plan => Action::Plan(self.hand, self.side),
@@ -162,7 +206,7 @@ impl State {
                 if matches!(self.focus, Some(Field::Hand | Field::Side)) =>
             {
                 self.focus.into_iter().for_each(|field| self.switch(field));
-                Action::None
+                Action::Say
             }
             key => match (intent, self.focus) {
                 (Some(Intent::Leave), Some(_)) => {
@@ -278,7 +322,7 @@ impl State {
                         .size(28)
                         .font(theme::BOLD),
                 )
-                .push(text(progress).size(theme::SMALL).color(theme::QUIET))
+                .push(text(progress).size(theme::SMALL).style(theme::quiet))
                 .push(text(key).size(theme::BODY));
             list = list.push(
                 button(face)
@@ -322,7 +366,7 @@ impl State {
         );
         let facts = match self.plan() {
             Ok(plan) => text(words.facts(&Script::new(plan, AtOnce::default()))),
-            Err(error) => text(words.knot_error(&error)).color(theme::ALERT),
+            Err(error) => text(words.knot_error(&error)).style(theme::alert),
         };
         let is_chosen =
             self.focus == Some(Field::Begin) || self.focus.is_none() && self.waiting.is_empty();
@@ -367,15 +411,7 @@ impl State {
 
 /// The widget of a field.
 pub fn id(field: Field) -> Id {
-    Id::new(match field {
-        Field::Leads => "leads",
-        Field::Bights => "bights",
-        Field::Passes => "passes",
-        Field::Weave => "weave",
-        Field::Hand => "hand",
-        Field::Side => "side",
-        Field::Begin => "begin",
-    })
+    Id::new(field.name())
 }
 
 fn text_slot(field: Field) -> Option<usize> {

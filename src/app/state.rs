@@ -7,38 +7,54 @@ use std::time::Instant;
 use iced::futures::channel::mpsc::UnboundedReceiver;
 use iced::keyboard;
 use iced::widget::operation;
-use iced::{Element, Event, Subscription, Task, event, window};
+use iced::{Element, Event, Size, Subscription, Task, Theme, event, window};
 use jiff::Timestamp;
+use std::cell::Cell;
 
+use super::comforts::Outside;
 use super::desk::{self, Desk, InHand, Inventory};
+use super::pace::Pace;
 use super::watch::Watch;
-use super::{course, glossary, keys, log, notices, plan, shelf, start, tying};
+use super::{
+    comfort, course, glossary, house, keys, learn, log, notices, plan, settings, shelf, start,
+    theme, tying,
+};
 use crate::guide::{AtOnce, COURSE, Lesson, LessonState, Place, Plan, Script};
 use crate::knot::{Hand, Knot, Side, Weave};
-use crate::pedal::{Bindings, Intent, Press};
+use crate::pedal::{Intent, Pedals, Press, Raw};
+use crate::settings::Prose;
 use crate::shelf::{Held, Kept, ShelfError, Tie, TieId};
 use crate::voice::News;
+use crate::walk::{self, Walk};
 use crate::words::{Detail, Words};
 pub use keeping::Keeping;
 
 /// The whole state of the app.
 pub struct App {
-    words: Words,
+    pub(super) words: Words,
+    pub(super) desk: Desk,
+    pub(super) pedals: Pedals,
+    pub(super) screen: Screen,
+    pub(super) notices: notices::Notices,
+    pub(super) pace: Pace,
+    pub(super) is_flashing: bool,
+    pub(super) has_focus: bool,
+    /// The window's size in pixels, before anything is drawn larger.
+    pub(super) window: Size,
+    pub(super) monitor_width: Option<f32>,
+    /// The factor the window draws by until it next asks for it.
+    pub(super) scale_in_effect: Cell<f32>,
     /// How much is said of a step outside the course.
     detail: Detail,
     /// How much is told at once.
     at_once: AtOnce,
-    desk: Desk,
-    bindings: Bindings,
-    screen: Screen,
-    notices: notices::Notices,
     /// The plan screen as it was left: nothing typed is lost.
     planned: Option<Box<plan::State>>,
     /// The tie that was refused last since it is open elsewhere.
     refused: Option<TieId>,
 }
 
-enum Screen {
+pub(super) enum Screen {
     Start(start::State),
     Plan(Box<plan::State>),
     Tying(Box<Bench>),
@@ -46,12 +62,14 @@ enum Screen {
     Glossary(glossary::State),
     Shelf(shelf::State),
     Log(Box<keeping::Desktop>),
+    Settings(Box<settings::State>),
+    Learn(learn::State),
 }
 
 /// A tie in hand, on the screen and on the shelf.
-struct Bench {
-    tying: tying::State,
-    tie: Tie,
+pub(super) struct Bench {
+    tying: Walk,
+    pub(super) tie: Tie,
     held: Option<Held>,
     /// Somebody else works at it: nothing is kept.
     looks_only: bool,
@@ -60,7 +78,7 @@ struct Bench {
 
 impl Bench {
     /// Whether everything is done, by this tyer.
-    fn may_be_logged(&self) -> bool {
+    pub(super) fn may_be_logged(&self) -> bool {
         self.tying.is_done() && !self.looks_only
     }
 
@@ -102,6 +120,16 @@ pub enum Message {
     Keeping(Keeping),
     /// The window has or has lost the keys.
     Focus(bool),
+    /// A mouse button that no widget took did something.
+    Button(Raw),
+    /// The settings screen.
+    Settings(settings::Message),
+    /// A service of the tyer's comfort has something to report.
+    Comfort(Outside),
+    /// The window has this size.
+    Resized(Size),
+    /// The monitor is so many pixels wide, if that is known.
+    MonitorWidth(Option<f32>),
     /// The window is to be closed.
     Close,
 }
@@ -115,6 +143,8 @@ pub enum FromOutside {
     Kept(Kept),
     /// There is no shelf to keep ties on.
     NoShelf(ShelfError),
+    /// From a service of the tyer's comfort.
+    Comfort(Outside),
 }
 
 impl Message {
@@ -143,26 +173,41 @@ impl App {
     /// The app at its beginning: on `plan`, begun, if there is one, or else on the start
     /// screen.
     pub fn new(
-        words: Words,
+        mut words: Words,
         desk: Desk,
         plan: Option<Plan>,
         outside: UnboundedReceiver<FromOutside>,
     ) -> (Self, Task<Message>) {
+        let settings = &desk.comforts.settings;
+        // What the command line asks for comes before what is usual.
+        if words.detail() == Detail::default() {
+            words.set_detail(settings.prose.detail);
+        }
+        desk.voice.set_manner(comfort::manner(settings, &words));
         let app = Self {
             detail: words.detail(),
-            at_once: AtOnce::default(),
+            at_once: settings.prose.at_once,
+            pedals: Pedals::new(settings.bindings.clone(), settings.times),
             words,
             desk,
-            bindings: Bindings::default(),
             screen: Screen::Start(start::State::default()),
             notices: notices::Notices::default(),
             planned: None,
             refused: None,
+            pace: Pace::default(),
+            is_flashing: false,
+            has_focus: false,
+            // Nothing is drawn larger before the window has told its size: it would be opened
+            // larger too.
+            window: Size::ZERO,
+            monitor_width: None,
+            scale_in_effect: Cell::new(1.0),
         };
         let listen = Task::run(outside, |news| match news {
             FromOutside::Voice(news) => Message::Voice(news),
             FromOutside::Kept(kept) => Message::Kept(kept),
             FromOutside::NoShelf(error) => Message::Shelf(Err(error)),
+            FromOutside::Comfort(news) => Message::Comfort(news),
         });
         let open = match plan {
             Some(plan) => app.begin(new_tie(&plan)),
@@ -180,7 +225,9 @@ impl App {
             | Screen::Course(_)
             | Screen::Glossary(_)
             | Screen::Shelf(_)
-            | Screen::Log(_) => name,
+            | Screen::Log(_)
+            | Screen::Settings(_)
+            | Screen::Learn(_) => name,
             Screen::Tying(bench) => {
                 format!(
                     "{} – {name}",
@@ -200,6 +247,12 @@ impl App {
                 Event::Keyboard(event) if keys::is_escape(&event) => {
                     (status == event::Status::Captured).then_some(Message::Key(event))
                 }
+                Event::Mouse(event) if status == event::Status::Ignored => {
+                    keys::button(&event).map(Message::Button)
+                }
+                Event::Window(
+                    window::Event::Opened { size, .. } | window::Event::Resized(size),
+                ) => Some(Message::Resized(size)),
                 Event::Window(window::Event::Focused) => Some(Message::Focus(true)),
                 Event::Window(window::Event::Unfocused) => Some(Message::Focus(false)),
                 _ => None,
@@ -252,10 +305,24 @@ impl App {
                 _ => Task::none(),
             },
             Message::Keeping(message) => self.keeping(message),
-            Message::Voice(news) => {
-                self.notices.voice(&news);
+            Message::Settings(message) => match &mut self.screen {
+                Screen::Settings(state) => {
+                    let action = state.update(message, &self.desk.comforts.settings);
+                    self.follow_settings(action)
+                }
+                _ => Task::none(),
+            },
+            Message::Button(raw) => self.pressed(&raw, None),
+            Message::Comfort(news) => self.outside(news),
+            Message::Resized(size) => {
+                self.resized(size);
                 Task::none()
             }
+            Message::MonitorWidth(width) => {
+                self.monitor_width = width;
+                Task::none()
+            }
+            Message::Voice(news) => self.heard(&news),
             Message::Kept(kept) => {
                 let news = self.notices.kept(&kept, &self.words);
                 // Who only hears has to hear it; the step comes again after it.
@@ -272,7 +339,7 @@ impl App {
             }
             Message::InHand(found, is_again) => self.in_hand(*found, is_again),
             Message::Focus(has_focus) => {
-                self.notices.focus(has_focus);
+                self.focus(has_focus);
                 // Who is at another window is not at the tie.
                 if let (Screen::Tying(bench), false) = (&mut self.screen, has_focus) {
                     bench.watch.rest();
@@ -286,7 +353,7 @@ impl App {
     /// The window.
     pub fn view(&self) -> Element<'_, Message> {
         let notices = self.notices.sentences(&self.words);
-        match &self.screen {
+        let page = match &self.screen {
             Screen::Start(start) => start.view(&self.words, notices).map(Message::Start),
             Screen::Plan(plan) => plan.view(&self.words, notices).map(Message::Plan),
             Screen::Course(course) => course.view(&self.words, notices).map(Message::Course),
@@ -298,7 +365,7 @@ impl App {
                 if bench.looks_only {
                     notices.insert(0, self.words.plainly("look-only", &[]));
                 }
-                bench.tying.view(&self.words, notices)
+                tying::view(&bench.tying, &self.words, notices)
             }
             Screen::Shelf(shelf) => shelf
                 .view(&self.words, notices)
@@ -307,80 +374,65 @@ impl App {
                 .form
                 .view(&self.words, notices)
                 .map(|message| Message::Keeping(Keeping::Log(message))),
-        }
+            Screen::Settings(state) => state
+                .view(&self.words, &self.desk.comforts.settings, notices)
+                .map(Message::Settings),
+            Screen::Learn(state) => state.view(&self.words, notices),
+        };
+        house::edged(page, self.is_flashing)
+    }
+
+    /// The colours.
+    pub fn theme(&self) -> Theme {
+        theme::of(self.desk.comforts.settings.light)
     }
 
     fn key(&mut self, event: &keyboard::Event) -> Task<Message> {
         if keys::is_ctrl(event, "q") {
             return self.close();
         }
-        let Some(press) = keys::press(event) else {
-            return Task::none();
-        };
-        self.notices.press();
-        let intent = self.bindings.intent(&press);
-        match &mut self.screen {
-            Screen::Start(start) => {
-                let action = start.press(&press, intent, &self.words);
-                self.follow(action)
-            }
-            Screen::Plan(plan) => {
-                let action = plan.press(&press, intent, &self.words);
-                self.follow_plan(action)
-            }
-            Screen::Course(course) => {
-                let action = course.press(&press, intent, &self.words);
-                self.follow_course(action)
-            }
-            Screen::Glossary(glossary) => {
-                let action = glossary.press(&press, intent);
-                self.follow_glossary(action)
-            }
-            Screen::Tying(bench) => {
-                if intent.is_none() && press.key.eq_ignore_ascii_case("l") && bench.may_be_logged()
-                {
-                    let tie = bench.tie.clone();
-                    return self.open_form(tie);
-                }
-                if let Some(intent) = intent {
-                    return self.press(intent);
-                }
-                self.adjust(&press);
-                Task::none()
-            }
-            Screen::Shelf(_) | Screen::Log(_) => self.press_keeping(&press, intent),
+        match keys::raw(event) {
+            Some(raw) => self.pressed(&raw, keys::press(event)),
+            None => Task::none(),
         }
     }
 
     /// A press on the tying screen.
-    fn press(&mut self, intent: Intent) -> Task<Message> {
+    pub(super) fn press(&mut self, intent: Intent) -> Task<Message> {
         let Screen::Tying(bench) = &mut self.screen else {
             return Task::none();
         };
         let before = bench.tying.place();
         match bench.tying.press(intent, &self.words) {
-            tying::Action::Moved => {
+            walk::Action::Moved => {
                 bench.move_from(before);
                 self.desk.voice.say(bench.tying.say());
                 if !bench.looks_only {
                     self.desk.keep(&bench.tie);
                 }
+                let to = bench.tying.place();
+                let is_last = to == bench.tying.script().last();
+                self.moved(before, to, intent == Intent::Next, is_last);
             }
-            tying::Action::Again if intent == Intent::Next && bench.may_be_logged() => {
+            walk::Action::Again if intent == Intent::Next && bench.may_be_logged() => {
                 let offer = self.words.plainly("log-offer-say", &[]);
                 let say = bench.tying.say();
                 self.desk.voice.say(&format!("{say} {offer}"));
             }
-            tying::Action::Again => self.desk.voice.say(bench.tying.say()),
-            tying::Action::Say(sentence) => self.desk.voice.say(&sentence),
-            tying::Action::Leave => return self.leave(),
+            walk::Action::Again => self.desk.voice.say(bench.tying.say()),
+            walk::Action::Say(sentence) => {
+                // What stands above the step is part of where the tyer is.
+                let notices = self.notices.sentences(&self.words).join(" ");
+                self.desk.voice.say(format!("{notices} {sentence}").trim());
+            }
+            walk::Action::Leave => return self.leave(),
         }
         Task::none()
     }
 
     /// A key of the tying screen that changes how much is told: 1, 2 and 3 for the depth, square
     /// brackets for the crossings told at once. The place stays.
-    fn adjust(&mut self, press: &Press) {
+    pub(super) fn adjust(&mut self, press: &Press) {
         let Screen::Tying(bench) = &mut self.screen else {
             return;
         };
@@ -417,13 +469,18 @@ impl App {
         if !bench.looks_only {
             self.desk.keep(&bench.tie);
         }
+        let prose = Prose {
+            detail: self.detail,
+            at_once: self.at_once,
+        };
         self.desk
             .voice
             .say(&format!("{said} {}", bench.tying.say()));
+        self.prefer_prose(prose);
     }
 
     /// Does what the start screen asks for.
-    fn follow(&mut self, action: start::Action) -> Task<Message> {
+    pub(super) fn follow(&mut self, action: start::Action) -> Task<Message> {
         match action {
             start::Action::None => Task::none(),
             start::Action::Complain(sentence) => {
@@ -431,13 +488,20 @@ impl App {
                 Task::none()
             }
             // Focusing a field that takes no text leaves every text field unfocused.
-            start::Action::Focus(field) => match field {
-                Some(field) => Task::batch([
-                    operation::focus(start::id(field)),
-                    operation::select_all(start::id(field)),
-                ]),
-                None => operation::focus(start::id(start::Field::Begin)),
-            },
+            start::Action::Focus(field) => {
+                self.say_focus();
+                match field {
+                    Some(field) => Task::batch([
+                        operation::focus(start::id(field)),
+                        operation::select_all(start::id(field)),
+                    ]),
+                    None => operation::focus(start::id(start::Field::Begin)),
+                }
+            }
+            start::Action::Say => {
+                self.say_focus();
+                Task::none()
+            }
             start::Action::Begin(plan) => self.begin(new_tie(&plan)),
             start::Action::Plan(hand, side) => self.open_plan(hand, side),
             start::Action::Course => match self.desk.shelf.clone() {
@@ -456,7 +520,7 @@ impl App {
     }
 
     /// Does what the plan screen asks for.
-    fn follow_plan(&mut self, action: plan::Action) -> Task<Message> {
+    pub(super) fn follow_plan(&mut self, action: plan::Action) -> Task<Message> {
         match action {
             plan::Action::None => Task::none(),
             plan::Action::Say(sentence) => {
@@ -495,7 +559,7 @@ impl App {
     }
 
     /// Does what the course asks for.
-    fn follow_course(&mut self, action: course::Action) -> Task<Message> {
+    pub(super) fn follow_course(&mut self, action: course::Action) -> Task<Message> {
         match action {
             course::Action::None => {}
             course::Action::Say(sentence) => self.desk.voice.say(&sentence),
@@ -522,7 +586,7 @@ impl App {
     }
 
     /// Does what the glossary asks for.
-    fn follow_glossary(&mut self, action: glossary::Action) -> Task<Message> {
+    pub(super) fn follow_glossary(&mut self, action: glossary::Action) -> Task<Message> {
         match action {
             glossary::Action::None => {}
             glossary::Action::Say(sentence) => self.desk.voice.say(&sentence),
@@ -566,7 +630,7 @@ impl App {
         });
         let script = Script::new(tie.plan(), self.at_once);
         let place = tie.stands_at().unwrap_or_else(|| script.first());
-        let mut tying = tying::State::new(script, place, &self.words);
+        let mut tying = Walk::new(script, place, &self.words);
         tying.set_pace(pace);
         self.notices.shelf(troubles);
         self.refused = None;
@@ -599,6 +663,7 @@ impl App {
             looks_only,
             watch: Watch::begin(Instant::now()),
         }));
+        self.bench_changed();
         Task::none()
     }
 
@@ -607,6 +672,7 @@ impl App {
         self.put_away();
         self.keep_plan();
         self.screen = Screen::Start(start::State::default());
+        self.bench_changed();
         self.look_through()
     }
 
@@ -628,7 +694,7 @@ impl App {
         }
     }
 
-    fn look_through(&self) -> Task<Message> {
+    pub(super) fn look_through(&self) -> Task<Message> {
         let (shelf, keeper) = (self.desk.shelf.clone(), self.desk.keeper.clone());
         match shelf {
             Some(shelf) => Task::future(async move {

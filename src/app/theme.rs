@@ -4,23 +4,59 @@
 //! kind of colour vision, and never stand for the difference alone.
 
 use iced::theme::Palette;
-use iced::widget::{button, container, progress_bar, text_input};
+use iced::widget::{button, container, progress_bar, text, text_input};
 use iced::{Border, Color, Font, Theme, border, font};
 
-/// The ground of every screen.
-pub const GROUND: Color = Color::from_rgb8(0x10, 0x12, 0x14);
-/// A raised part of it: fields, buttons.
-pub const RAISED: Color = Color::from_rgb8(0x23, 0x28, 0x2D);
-/// All that is read.
-pub const INK: Color = Color::from_rgb8(0xF4, 0xF1, 0xEA);
-/// What is read second: still at 7:1.
-pub const QUIET: Color = Color::from_rgb8(0xB9, 0xC0, 0xC6);
-/// Over: orange of Okabe and Ito.
-pub const OVER: Color = Color::from_rgb8(0xE6, 0x9F, 0x00);
-/// Under: sky blue of Okabe and Ito.
-pub const UNDER: Color = Color::from_rgb8(0x56, 0xB4, 0xE9);
-/// Something the tyer must know: yellow of Okabe and Ito.
-pub const ALERT: Color = Color::from_rgb8(0xF0, 0xE4, 0x42);
+use crate::settings::Light;
+
+/// The colours of a theme by what they are for.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Tones {
+    /// The ground of every screen.
+    pub ground: Color,
+    /// A raised part of it: fields, buttons.
+    pub raised: Color,
+    /// All that is read.
+    pub ink: Color,
+    /// What is read second: still at 7:1.
+    pub quiet: Color,
+    /// Over: the plate. On the light ground it has an edge of ink.
+    pub over: Color,
+    /// What is read on that plate.
+    pub on_over: Color,
+    /// Under: outline and word.
+    pub under: Color,
+    /// What has the focus or comes next: its edge.
+    pub chosen: Color,
+    /// Something the tyer must know.
+    pub alert: Color,
+}
+
+/// Light on dark: orange, sky blue and yellow of Okabe and Ito.
+pub const DARK: Tones = Tones {
+    ground: Color::from_rgb8(0x10, 0x12, 0x14),
+    raised: Color::from_rgb8(0x23, 0x28, 0x2D),
+    ink: Color::from_rgb8(0xF4, 0xF1, 0xEA),
+    quiet: Color::from_rgb8(0xB9, 0xC0, 0xC6),
+    over: Color::from_rgb8(0xE6, 0x9F, 0x00),
+    on_over: Color::from_rgb8(0x10, 0x12, 0x14),
+    under: Color::from_rgb8(0x56, 0xB4, 0xE9),
+    chosen: Color::from_rgb8(0xE6, 0x9F, 0x00),
+    alert: Color::from_rgb8(0xF0, 0xE4, 0x42),
+};
+
+/// Dark on light: the same orange as a plate; their blue and vermilion, darkened to be read.
+pub const LIGHT: Tones = Tones {
+    ground: Color::from_rgb8(0xFA, 0xF8, 0xF3),
+    raised: Color::from_rgb8(0xED, 0xEA, 0xE2),
+    ink: Color::from_rgb8(0x14, 0x17, 0x1A),
+    quiet: Color::from_rgb8(0x3F, 0x46, 0x4C),
+    over: Color::from_rgb8(0xE6, 0x9F, 0x00),
+    on_over: Color::from_rgb8(0x10, 0x12, 0x14),
+    under: Color::from_rgb8(0x00, 0x47, 0x70),
+    chosen: Color::from_rgb8(0x8A, 0x4B, 0x00),
+    alert: Color::from_rgb8(0x84, 0x24, 0x00),
+};
 
 /// Running text of the screens.
 pub const BODY: f32 = 22.0;
@@ -42,38 +78,88 @@ pub const FACES: [&[u8]; 2] = [
     include_bytes!("../../resources/fonts/B612-Bold.otf"),
 ];
 
-/// The theme of the whole app.
+/// The theme the app has as it comes: light on dark.
 pub fn theme() -> Theme {
+    of(Light::Dark)
+}
+
+/// The theme of the whole app.
+pub fn of(light: Light) -> Theme {
+    let (name, tones) = match light {
+        Light::Dark => ("Loft at night", &DARK),
+        Light::Bright => ("Loft by day", &LIGHT),
+    };
     Theme::custom(
-        "Loft at night",
+        name,
         Palette {
-            background: GROUND,
-            text: INK,
-            primary: OVER,
-            success: UNDER,
-            warning: ALERT,
-            danger: ALERT,
+            background: tones.ground,
+            text: tones.ink,
+            primary: tones.chosen,
+            success: tones.under,
+            warning: tones.alert,
+            danger: tones.alert,
         },
     )
 }
 
-/// A crossing that goes over: a filled plate.
-pub fn over_plate(_: &Theme) -> container::Style {
+/// The tones of a theme.
+pub fn tones(theme: &Theme) -> &'static Tones {
+    if theme.palette().background == LIGHT.ground {
+        &LIGHT
+    } else {
+        &DARK
+    }
+}
+
+/// Text that is read second.
+pub fn quiet(theme: &Theme) -> text::Style {
+    text::Style {
+        color: Some(tones(theme).quiet),
+    }
+}
+
+/// Text that the tyer must read.
+pub fn alert(theme: &Theme) -> text::Style {
+    text::Style {
+        color: Some(tones(theme).alert),
+    }
+}
+
+/// A frame round the screen that flashes.
+pub fn flash(theme: &Theme) -> container::Style {
     container::Style {
-        text_color: Some(GROUND),
-        background: Some(OVER.into()),
-        border: border::rounded(10),
+        border: Border {
+            color: tones(theme).ink,
+            width: 16.0,
+            radius: 0.0.into(),
+        },
+        ..container::Style::default()
+    }
+}
+
+/// A crossing that goes over: a filled plate.
+pub fn over_plate(theme: &Theme) -> container::Style {
+    let tones = tones(theme);
+    container::Style {
+        text_color: Some(tones.on_over),
+        background: Some(tones.over.into()),
+        border: Border {
+            color: tones.ink,
+            width: if *tones == LIGHT { 3.0 } else { 0.0 },
+            radius: 10.0.into(),
+        },
         ..container::Style::default()
     }
 }
 
 /// A crossing that goes under: an outline.
-pub fn under_plate(_: &Theme) -> container::Style {
+pub fn under_plate(theme: &Theme) -> container::Style {
+    let tones = tones(theme);
     container::Style {
-        text_color: Some(UNDER),
+        text_color: Some(tones.under),
         background: None,
         border: Border {
-            color: UNDER,
+            color: tones.under,
             width: 3.0,
             radius: 10.0.into(),
         },
@@ -82,11 +168,12 @@ pub fn under_plate(_: &Theme) -> container::Style {
 }
 
 /// A notice that must be seen.
-pub fn notice(_: &Theme) -> container::Style {
+pub fn notice(theme: &Theme) -> container::Style {
+    let tones = tones(theme);
     container::Style {
-        text_color: Some(ALERT),
+        text_color: Some(tones.alert),
         border: Border {
-            color: ALERT,
+            color: tones.alert,
             width: 2.0,
             radius: 6.0.into(),
         },
@@ -95,25 +182,27 @@ pub fn notice(_: &Theme) -> container::Style {
 }
 
 /// The bar of progress.
-pub fn progress(_: &Theme) -> progress_bar::Style {
+pub fn progress(theme: &Theme) -> progress_bar::Style {
+    let tones = tones(theme);
     progress_bar::Style {
-        background: RAISED.into(),
-        bar: QUIET.into(),
+        background: tones.raised.into(),
+        bar: tones.quiet.into(),
         border: border::rounded(4),
     }
 }
 
 /// A button. `is_chosen` marks the one that a press of *next* works, or that is switched on.
 pub fn pressable(is_chosen: bool) -> impl Fn(&Theme, button::Status) -> button::Style {
-    move |_, status| {
+    move |theme, status| {
+        let tones = tones(theme);
         let edge = match status {
-            button::Status::Hovered | button::Status::Pressed => INK,
-            _ if is_chosen => OVER,
-            _ => QUIET,
+            button::Status::Hovered | button::Status::Pressed => tones.ink,
+            _ if is_chosen => tones.chosen,
+            _ => tones.quiet,
         };
         button::Style {
-            background: Some(RAISED.into()),
-            text_color: INK,
+            background: Some(tones.raised.into()),
+            text_color: tones.ink,
             border: Border {
                 color: edge,
                 width: if is_chosen { 3.0 } else { 1.0 },
@@ -125,18 +214,118 @@ pub fn pressable(is_chosen: bool) -> impl Fn(&Theme, button::Status) -> button::
 }
 
 /// A field of a form.
-pub fn field(_: &Theme, status: text_input::Status) -> text_input::Style {
+pub fn field(theme: &Theme, status: text_input::Status) -> text_input::Style {
+    let tones = tones(theme);
     let is_focused = matches!(status, text_input::Status::Focused { .. });
     text_input::Style {
-        background: RAISED.into(),
+        background: tones.raised.into(),
         border: Border {
-            color: if is_focused { OVER } else { QUIET },
+            color: if is_focused {
+                tones.chosen
+            } else {
+                tones.quiet
+            },
             width: if is_focused { 3.0 } else { 1.0 },
             radius: 6.0.into(),
         },
-        icon: QUIET,
-        placeholder: QUIET,
-        value: INK,
-        selection: Color { a: 0.4, ..UNDER },
+        icon: tones.quiet,
+        placeholder: tones.quiet,
+        value: tones.ink,
+        // Light enough, or dark enough, for the ink on it.
+        selection: Color {
+            a: 0.2,
+            ..tones.under
+        },
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Relative luminance by WCAG 2.2, with 0.04045 as in its errata.
+    fn luminance(color: Color) -> f32 {
+        let linear = |c: f32| {
+            if c <= 0.04045 {
+                c / 12.92
+            } else {
+                ((c + 0.055) / 1.055).powf(2.4)
+            }
+        };
+        0.2126 * linear(color.r) + 0.7152 * linear(color.g) + 0.0722 * linear(color.b)
+    }
+
+    /// Contrast ratio by WCAG 2.2.
+    fn contrast(one: Color, other: Color) -> f32 {
+        let (one, other) = (luminance(one), luminance(other));
+        (one.max(other) + 0.05) / (one.min(other) + 0.05)
+    }
+
+    fn mixed(over: Color, ground: Color) -> Color {
+        let mix = |over_part: f32, part: f32| over_part * over.a + part * (1.0 - over.a);
+        Color::from_rgb(
+            mix(over.r, ground.r),
+            mix(over.g, ground.g),
+            mix(over.b, ground.b),
+        )
+    }
+
+    #[test]
+    fn the_ratio_is_that_of_the_standard() {
+        assert!((contrast(Color::BLACK, Color::WHITE) - 21.0).abs() < 1e-3);
+        // Okabe and Ito on black.
+        assert!((contrast(DARK.over, Color::BLACK) - 9.3).abs() < 0.05);
+        assert!((contrast(DARK.under, Color::BLACK) - 9.1).abs() < 0.05);
+    }
+
+    #[test]
+    fn all_text_stands_out_seven_to_one() {
+        // WCAG 2.2, success criterion 1.4.6.
+        for light in [Light::Dark, Light::Bright] {
+            let theme = of(light);
+            let tones = tones(&theme);
+            let selected = field(&theme, text_input::Status::Focused { is_hovered: false });
+            let pairs = [
+                ("ink on the ground", tones.ink, tones.ground),
+                ("ink on raised", tones.ink, tones.raised),
+                ("quiet on the ground", tones.quiet, tones.ground),
+                ("quiet on raised", tones.quiet, tones.raised),
+                ("under on the ground", tones.under, tones.ground),
+                ("alert on the ground", tones.alert, tones.ground),
+                ("over", tones.on_over, tones.over),
+                (
+                    "selected",
+                    tones.ink,
+                    mixed(selected.selection, tones.raised),
+                ),
+            ];
+            for (name, text, ground) in pairs {
+                let ratio = contrast(text, ground);
+                assert!(ratio >= 7.0, "{light:?}: {name}: {ratio}");
+            }
+        }
+    }
+
+    #[test]
+    fn edges_that_mean_something_stand_out_three_to_one() {
+        // WCAG 2.2, success criterion 1.4.11.
+        for tones in [DARK, LIGHT] {
+            for edge in [
+                tones.chosen,
+                tones.under,
+                tones.alert,
+                tones.quiet,
+                tones.ink,
+            ] {
+                assert!(contrast(edge, tones.ground) >= 3.0);
+            }
+        }
+    }
+
+    #[test]
+    fn each_theme_has_its_tones() {
+        assert_eq!(tones(&of(Light::Dark)), &DARK);
+        assert_eq!(tones(&of(Light::Bright)), &LIGHT);
+        assert_eq!(over_plate(&theme()).text_color, Some(DARK.on_over));
     }
 }

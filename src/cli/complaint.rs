@@ -63,6 +63,7 @@ pub(super) fn of_clap(error: &clap::Error) -> Result<ExitCode, Complaint> {
         Some("fit") => "marlinspeak fit --help",
         Some("rig") => "marlinspeak rig --help",
         Some("shelf") => "marlinspeak shelf --help",
+        Some("tie") => "marlinspeak tie --help",
         _ => "marlinspeak --help",
     };
     let sentence = match error.kind() {

@@ -9,6 +9,8 @@ mod rigging_forms;
 mod setup_options;
 mod shelf;
 mod steps;
+mod tie;
+mod tty;
 
 use std::process::ExitCode;
 
@@ -53,6 +55,7 @@ pub fn run() -> Result<(Request, Words), Complaint> {
                 Command::Steps(asked) => steps::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
                 Command::Fit(asked) => fit::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
                 Command::Rig(asked) => rig::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
+                Command::Tie(asked) => tie::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
             };
             Request::Done(code)
         }

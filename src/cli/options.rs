@@ -6,6 +6,7 @@ use super::Complaint;
 use super::fit::FitOptions;
 use super::rig::RigOptions;
 use super::setup_options::SetupOptions;
+use super::tie::TieOptions;
 use crate::guide::{AtOnce, Checks, Plan};
 use crate::knot::{Hand, Order, Quantity, Side};
 use crate::words::{Detail, Words};
@@ -40,6 +41,8 @@ pub(super) enum Command {
     Rig(RigOptions),
     /// The ties that are kept: list, hand on, back up, check
     Shelf(super::shelf::ShelfOptions),
+    /// Guide through a tie in the terminal; with no knot named, through the newest one
+    Tie(TieOptions),
 }
 
 #[derive(Args)]
@@ -183,24 +186,34 @@ impl Options {
 impl StepsOptions {
     /// How often there is a look at the work.
     pub fn checks(&self, words: &Words) -> Result<Checks, Complaint> {
-        let choices = [("round", Checks::EachRound), ("pass", Checks::EachPass)];
-        choice("--checks", self.checks.as_deref(), words, choices)
+        checks(self.checks.as_deref(), words)
     }
 
     /// How much is told at once.
     pub fn at_once(&self, words: &Words) -> Result<AtOnce, Complaint> {
-        let Some(given) = self.at_once.as_deref() else {
-            return Ok(AtOnce::default());
-        };
-        match given.trim() {
-            "leg" => Ok(AtOnce::WholeLeg),
-            number => match number.parse() {
-                Ok(most @ 1..=999) => Ok(AtOnce::UpTo(most)),
-                _ => Err(Complaint::input(
-                    words.plainly("at-once-unreadable", &[("given", given)]),
-                )),
-            },
-        }
+        at_once(self.at_once.as_deref(), words)
+    }
+}
+
+/// How often there is a look at the work.
+pub(super) fn checks(given: Option<&str>, words: &Words) -> Result<Checks, Complaint> {
+    let choices = [("round", Checks::EachRound), ("pass", Checks::EachPass)];
+    choice("--checks", given, words, choices)
+}
+
+/// How much is told at once.
+pub(super) fn at_once(given: Option<&str>, words: &Words) -> Result<AtOnce, Complaint> {
+    let Some(given) = given else {
+        return Ok(AtOnce::default());
+    };
+    match given.trim() {
+        "leg" => Ok(AtOnce::WholeLeg),
+        number => match number.parse() {
+            Ok(most @ 1..=999) => Ok(AtOnce::UpTo(most)),
+            _ => Err(Complaint::input(
+                words.plainly("at-once-unreadable", &[("given", given)]),
+            )),
+        },
     }
 }
 

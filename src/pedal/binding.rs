@@ -1,8 +1,8 @@
-//! Which key means what, as data.
+//! Which press means what, as data.
 
-use super::Intent;
+use super::{Input, Intent};
 
-/// A key that went down.
+/// A key that went down, as a screen with a form sees it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Press {
     /// The key by its `key` value of the W3C *UI Events* standard: `" "`, `Enter`,
@@ -12,48 +12,86 @@ pub struct Press {
     pub is_repeat: bool,
 }
 
-/// The keys of every intent; an intent can have several.
+/// The inputs of every intent; an intent can have several, an input only one.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Bindings {
-    keys: Vec<(String, Intent)>,
+    table: Vec<(Input, Intent)>,
 }
 
 impl Default for Bindings {
     /// The keys that pedals send most, and their like on a keyboard: two pedals set to page up
-    /// and page down or to the arrows work as they come.
+    /// and page down, to the arrows, to F13 and F14 or to the tracks of a player work as they
+    /// come.
     fn default() -> Self {
         let keys = [
             (" ", Intent::Next),
             ("Enter", Intent::Next),
             ("PageDown", Intent::Next),
             ("ArrowRight", Intent::Next),
+            ("F13", Intent::Next),
+            ("MediaTrackNext", Intent::Next),
             ("PageUp", Intent::Back),
             ("ArrowLeft", Intent::Back),
             ("Backspace", Intent::Back),
+            ("F14", Intent::Back),
+            ("MediaTrackPrevious", Intent::Back),
             ("r", Intent::Again),
+            ("F15", Intent::Again),
             ("h", Intent::Where),
+            ("-", Intent::Slower),
+            ("+", Intent::Faster),
+            ("=", Intent::Faster),
+            ("p", Intent::Pause),
+            ("MediaPlayPause", Intent::Pause),
             ("w", Intent::Wrong),
             ("Escape", Intent::Leave),
         ];
+        // Of the damper, sostenuto and soft pedals of a MIDI keyboard, the numbers of MIDI 1.0.
+        let controllers = [(64, Intent::Next), (66, Intent::Again), (67, Intent::Back)];
+        let pads = [("South", Intent::Next), ("East", Intent::Back)];
+        let keys = keys.map(|(key, intent)| (Input::key(key), intent));
+        let controllers = controllers.map(|(number, intent)| (Input::Controller(number), intent));
+        let pads = pads.map(|(place, intent)| (Input::Pad(place.to_owned()), intent));
         Self {
-            keys: keys
-                .into_iter()
-                .map(|(key, intent)| (key.to_owned(), intent))
-                .collect(),
+            table: keys.into_iter().chain(controllers).chain(pads).collect(),
         }
     }
 }
 
 impl Bindings {
-    /// What a press means, if anything. A held key counts once: its repeats mean nothing.
-    pub fn intent(&self, press: &Press) -> Option<Intent> {
-        if press.is_repeat {
-            return None;
+    /// Exactly these; of two meanings of one input the later holds.
+    pub fn of(table: impl IntoIterator<Item = (Input, Intent)>) -> Self {
+        let mut bindings = Self { table: Vec::new() };
+        for (input, intent) in table {
+            bindings.bind(input, intent);
         }
-        self.keys
+        bindings
+    }
+
+    /// Gives an input this meaning instead of any other.
+    pub fn bind(&mut self, input: Input, intent: Intent) {
+        self.table.retain(|(other, _)| *other != input);
+        self.table.push((input, intent));
+    }
+
+    /// What an input means, if anything.
+    pub fn intent(&self, input: &Input) -> Option<Intent> {
+        self.table
             .iter()
-            .find(|(key, _)| key.eq_ignore_ascii_case(&press.key))
+            .find(|(other, _)| other == input)
             .map(|(_, intent)| *intent)
+    }
+
+    /// All of them.
+    pub fn iter(&self) -> impl Iterator<Item = (&Input, Intent)> {
+        self.table.iter().map(|(input, intent)| (input, *intent))
+    }
+
+    /// Those that are not as they come: what was learnt.
+    pub fn learnt(&self) -> impl Iterator<Item = (&Input, Intent)> {
+        let usual = Self::default();
+        self.iter()
+            .filter(move |(input, intent)| usual.intent(input) != Some(*intent))
     }
 }
 
@@ -61,30 +99,47 @@ impl Bindings {
 mod tests {
     use super::*;
 
-    fn pressed(key: &str, is_repeat: bool) -> Option<Intent> {
-        Bindings::default().intent(&Press {
-            key: key.to_owned(),
-            is_repeat,
-        })
-    }
-
     #[test]
     fn the_keys_that_pedals_send_go_on_and_back() {
-        for key in [" ", "Enter", "PageDown", "ArrowRight"] {
-            assert_eq!(pressed(key, false), Some(Intent::Next), "{key}");
+        let bindings = Bindings::default();
+        let intent = |key| bindings.intent(&Input::key(key));
+        for key in [" ", "Enter", "PageDown", "ArrowRight", "F13"] {
+            assert_eq!(intent(key), Some(Intent::Next), "{key}");
         }
-        for key in ["PageUp", "ArrowLeft", "Backspace"] {
-            assert_eq!(pressed(key, false), Some(Intent::Back), "{key}");
+        for key in ["PageUp", "ArrowLeft", "Backspace", "F14"] {
+            assert_eq!(intent(key), Some(Intent::Back), "{key}");
         }
-        assert_eq!(pressed("r", false), Some(Intent::Again));
-        assert_eq!(pressed("R", false), Some(Intent::Again));
-        assert_eq!(pressed("Escape", false), Some(Intent::Leave));
-        assert_eq!(pressed("q", false), None);
+        assert_eq!(intent("R"), Some(Intent::Again));
+        assert_eq!(intent("w"), Some(Intent::Wrong));
+        assert_eq!(intent("Escape"), Some(Intent::Leave));
+        assert_eq!(intent("q"), None);
+        assert_eq!(bindings.intent(&Input::Controller(64)), Some(Intent::Next));
     }
 
     #[test]
-    fn a_held_key_counts_once() {
-        assert_eq!(pressed(" ", true), None);
-        assert_eq!(pressed("PageUp", true), None);
+    fn every_intent_has_an_input() {
+        let bindings = Bindings::default();
+        for intent in Intent::ALL {
+            assert!(
+                bindings.iter().any(|(_, bound)| bound == intent),
+                "{intent:?}"
+            );
+        }
+    }
+
+    #[test]
+    fn an_input_has_one_meaning_and_the_last_one_given() {
+        let mut bindings = Bindings::default();
+        bindings.bind(Input::key("PageUp"), Intent::Next);
+        assert_eq!(bindings.intent(&Input::key("PageUp")), Some(Intent::Next));
+        let learnt: Vec<_> = bindings.learnt().collect();
+        assert_eq!(learnt, [(&Input::key("PageUp"), Intent::Next)]);
+        assert_eq!(
+            bindings
+                .iter()
+                .filter(|(input, _)| **input == Input::key("PageUp"))
+                .count(),
+            1
+        );
     }
 }

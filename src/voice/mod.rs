@@ -10,10 +10,12 @@
 //! out it says that the voice is lost, leaves the worker behind and looks for a voice with
 //! another one. While nothing is being said the supervisor sleeps without waking.
 
+mod cue;
 mod engine;
 mod manner;
 mod news;
 mod patience;
+mod sounder;
 mod speaker;
 mod supervisor;
 mod text;
@@ -23,10 +25,12 @@ mod worker;
 #[cfg(test)]
 mod scripted;
 
+pub use cue::{Cue, SAMPLE_RATE};
 pub use engine::{Ear, Fit, Heard, MessageKey, Trouble, Voice};
 pub use manner::Manner;
 pub use news::{Loss, News, Utterance, VoiceName};
 pub use patience::Patience;
+pub use sounder::Sounder;
 pub use speaker::Speaker;
 pub use text::SpokenText;
 pub use tts_voice::TtsVoice;

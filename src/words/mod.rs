@@ -16,10 +16,12 @@ mod mending;
 mod rigging;
 mod saying;
 mod screens;
+mod settings;
 mod shelf;
 mod showing;
 mod step_args;
 
 pub use detail::{Detail, UnknownDetail};
 pub use language::{UnknownLanguage, Words};
+pub use settings::SettingShown;
 pub use showing::{Mark, Shown};

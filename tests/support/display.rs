@@ -64,6 +64,12 @@ impl Display {
         ]);
     }
 
+    /// Gives the keys to a window of another program.
+    pub fn unfocus(&self) {
+        // The root window, which any display has.
+        self.xdotool(&["search", "--maxdepth", "0", ".*", "windowfocus"]);
+    }
+
     /// Presses and lets go of a key by its X name.
     pub fn press(&self, key: &str) {
         self.xdotool(&["key", key]);

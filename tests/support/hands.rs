@@ -6,6 +6,7 @@
 
 use std::path::Path;
 use std::sync::{Arc, Mutex};
+use std::time::Duration;
 
 use iced::futures::StreamExt;
 use iced::futures::channel::mpsc;
@@ -15,21 +16,54 @@ use iced::keyboard::{self, Key, Location, Modifiers};
 use iced::{Element, Size, Task};
 use iced_runtime::{Action, task};
 use iced_test::Simulator;
-use marlinspeak::app::{self, App, Desk, Message, Speak};
+use marlinspeak::app::{self, App, Chime, Comforts, Desk, Message, Speak};
 use marlinspeak::guide::Plan;
+use marlinspeak::settings::Settings;
 use marlinspeak::shelf::{Keeper, RackFile, Shelf};
+use marlinspeak::voice::{Cue, Manner};
 use marlinspeak::words::Words;
 
 /// A voice that only remembers.
 #[derive(Clone, Default)]
-pub struct Remembered(Arc<Mutex<Vec<String>>>);
+pub struct Remembered(Arc<Mutex<Vec<String>>>, Arc<Mutex<Manner>>);
+
+/// Sounds that are only remembered.
+#[derive(Clone, Default)]
+pub struct Sounds(Arc<Mutex<Vec<(Cue, u8)>>>);
+
+impl Chime for Sounds {
+    fn play(&self, cue: Cue, volume: u8) {
+        self.0.lock().unwrap().push((cue, volume));
+    }
+}
+
+/// A clock that goes on only when it is told to.
+#[derive(Clone, Default)]
+pub struct Clock(Arc<Mutex<Duration>>);
+
+impl Clock {
+    fn now(&self) -> Duration {
+        *self.0.lock().unwrap()
+    }
+
+    /// Lets time pass.
+    pub fn pass(&self, time: Duration) {
+        *self.0.lock().unwrap() += time;
+    }
+}
 
 impl Speak for Remembered {
     fn say(&self, text: &str) {
         self.0.lock().unwrap().push(text.to_owned());
     }
 
-    fn hush(&self) {}
+    fn hush(&self) {
+        self.0.lock().unwrap().push(String::new());
+    }
+
+    fn set_manner(&self, manner: Manner) {
+        *self.1.lock().unwrap() = manner;
+    }
 }
 
 /// Somebody at the app.
@@ -38,6 +72,9 @@ pub struct Hands {
     voice: Remembered,
     shelf: Shelf,
     keeper: Arc<Keeper>,
+    sounds: Sounds,
+    /// The clock the app sees.
+    pub clock: Clock,
     /// Whether the app asked to be closed.
     pub has_exited: bool,
 }
@@ -45,6 +82,22 @@ pub struct Hands {
 impl Hands {
     /// Opens the app on the ties in `folder`, or on a plan.
     pub fn open(folder: &Path, plan: Option<Plan>) -> Self {
+        Self::open_with(folder, plan, Settings::default())
+    }
+
+    /// The same for a tyer with preferences.
+    pub fn open_with(folder: &Path, plan: Option<Plan>, settings: Settings) -> Self {
+        let clock = Clock::default();
+        let sounds = Sounds::default();
+        let comforts = Comforts {
+            settings,
+            clock: Box::new({
+                let clock = clock.clone();
+                move || clock.now()
+            }),
+            chime: Box::new(sounds.clone()),
+            ..Comforts::default()
+        };
         let shelf = Shelf::open(folder).unwrap();
         let keeper = Arc::new(Keeper::start(shelf.clone(), |_| {}).unwrap());
         let voice = Remembered::default();
@@ -54,6 +107,7 @@ impl Hands {
             keeper: Some(Arc::clone(&keeper)),
             // Not among the ties: the shelf would call it a stranger.
             rack: Some(RackFile::at(folder.join("rack").join("rack.json"))),
+            comforts,
         };
         let (_, outside) = mpsc::unbounded();
         let (app, task) = App::new(Words::english(), desk, plan, outside);
@@ -62,6 +116,8 @@ impl Hands {
             voice,
             shelf,
             keeper,
+            sounds,
+            clock,
             has_exited: false,
         };
         hands.run(task);
@@ -83,7 +139,32 @@ impl Hands {
         self.key(Key::Character(letter.into()), Modifiers::CTRL, false);
     }
 
+    /// Presses a key at an unhurried pace: what went before is a second ago, and it is let go of
+    /// a tenth of a second later.
     fn key(&mut self, key: Key, modifiers: Modifiers, repeat: bool) {
+        if !repeat {
+            self.clock.pass(Duration::from_secs(1));
+        }
+        self.down(key.clone(), modifiers, repeat);
+        if !repeat {
+            self.clock.pass(Duration::from_millis(100));
+            self.up(key);
+        }
+    }
+
+    /// Lets go of a key.
+    pub fn up(&mut self, key: Key) {
+        self.tell(Message::Key(keyboard::Event::KeyReleased {
+            modified_key: key.clone(),
+            key,
+            physical_key: Physical::Unidentified(NativeCode::Unidentified),
+            location: Location::Standard,
+            modifiers: Modifiers::empty(),
+        }));
+    }
+
+    /// A key goes down, and nothing more.
+    pub fn down(&mut self, key: Key, modifiers: Modifiers, repeat: bool) {
         self.tell(Message::Key(keyboard::Event::KeyPressed {
             modified_key: key.clone(),
             key,
@@ -117,7 +198,39 @@ impl Hands {
 
     /// Everything said so far.
     pub fn said(&self) -> Vec<String> {
-        self.voice.0.lock().unwrap().clone()
+        let mut said = self.voice.0.lock().unwrap().clone();
+        said.retain(|text| !text.is_empty());
+        said
+    }
+
+    /// Whether the last wish was for silence.
+    pub fn is_hushed(&self) -> bool {
+        self.voice
+            .0
+            .lock()
+            .unwrap()
+            .last()
+            .is_some_and(String::is_empty)
+    }
+
+    /// How the voice speaks.
+    pub fn manner(&self) -> Manner {
+        self.voice.1.lock().unwrap().clone()
+    }
+
+    /// Every sound so far.
+    pub fn sounded(&self) -> Vec<(Cue, u8)> {
+        self.sounds.0.lock().unwrap().clone()
+    }
+
+    /// What the tyer prefers by now.
+    pub fn settings(&self) -> &Settings {
+        self.app.settings()
+    }
+
+    /// The app itself.
+    pub const fn app(&self) -> &App {
+        &self.app
     }
 
     /// What was said last.

@@ -18,8 +18,20 @@ pub const PROGRAM: &str = env!("CARGO_BIN_EXE_marlinspeak");
 pub struct Program(Child);
 
 impl Program {
-    /// Starts it, and gives it the keys when its window is there.
+    /// Starts it, and gives it the keys when its window is there. It has no lock-out: the hands
+    /// of a test are quicker than the usual one.
     pub fn start(display: &Display, service: &Service, data: &Path, args: &[&str]) -> Self {
+        without_lock_out(data);
+        Self::start_as_it_comes(display, service, data, args)
+    }
+
+    /// Starts it with the settings that are there, or the usual ones.
+    pub fn start_as_it_comes(
+        display: &Display,
+        service: &Service,
+        data: &Path,
+        args: &[&str],
+    ) -> Self {
         Self::start_by(&mut Command::new(PROGRAM), display, service, data, args)
     }
 
@@ -37,6 +49,7 @@ impl Program {
             .env_remove("WAYLAND_DISPLAY")
             .env("SPEECHD_ADDRESS", service.address())
             .env("XDG_DATA_HOME", data)
+            .env("XDG_CONFIG_HOME", data.join("config"))
             .stdin(Stdio::null())
             .spawn()
             .unwrap();
@@ -86,4 +99,12 @@ pub fn wait_for<T>(mut ask: impl FnMut() -> Option<T>) -> T {
         // Between two looks, not instead of one.
         thread::sleep(Duration::from_millis(5));
     }
+}
+
+/// Settings without a lock-out, for the configuration in a folder for data.
+pub fn without_lock_out(data: &Path) {
+    let settings = data.join("config/marlinspeak");
+    std::fs::create_dir_all(&settings).unwrap();
+    let quick = r#"{ "version": 1, "presses": { "bounce_ms": 0 } }"#;
+    std::fs::write(settings.join("settings.json"), quick).unwrap();
 }

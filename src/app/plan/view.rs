@@ -75,7 +75,7 @@ impl State {
             for (field, _) in pair {
                 if let Some(sentence) = self.wrong_in(field, words) {
                     is_wrong = true;
-                    form = form.push(text(sentence).size(theme::SMALL).color(theme::ALERT));
+                    form = form.push(text(sentence).size(theme::SMALL).style(theme::alert));
                 }
             }
         }

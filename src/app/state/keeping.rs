@@ -25,7 +25,7 @@ pub enum Keeping {
 }
 
 /// The form, and the tie in hand that it belongs to; none when it came from the shelf.
-pub(super) struct Desktop {
+pub(in crate::app) struct Desktop {
     pub(super) form: log::State,
     pub(super) bench: Option<Box<Bench>>,
 }
@@ -90,7 +90,11 @@ impl App {
     }
 
     /// A press on the shelf screen or in the form.
-    pub(super) fn press_keeping(&mut self, press: &Press, intent: Option<Intent>) -> Task<Message> {
+    pub(in crate::app) fn press_keeping(
+        &mut self,
+        press: &Press,
+        intent: Option<Intent>,
+    ) -> Task<Message> {
         match &mut self.screen {
             Screen::Shelf(shelf) => {
                 let action = shelf.press(press, intent, &self.words);
@@ -129,7 +133,7 @@ impl App {
     }
 
     /// Goes to the form of the log for a tie.
-    pub(super) fn open_form(&self, tie: Tie) -> Task<Message> {
+    pub(in crate::app) fn open_form(&self, tie: Tie) -> Task<Message> {
         match self.desk.shelf.clone() {
             Some(shelf) => Task::future(async move {
                 let entry = shelf_jobs::to_be_logged(&shelf, &tie);
@@ -194,6 +198,7 @@ impl App {
                 Some(bench) => {
                     self.desk.voice.say(bench.tying.say());
                     self.screen = Screen::Tying(bench);
+                    self.bench_changed();
                     Task::none()
                 }
                 None => self.do_job(Job::Look),

@@ -1,0 +1,216 @@
+# The settings and the learn screen, and the presses that are the same on every screen.
+
+settings-heading = Settings
+settings-keys = ↑ ↓ line · ← → change · Esc done
+settings-opening-say = Settings. The up and down arrows go from line to line, the side arrows change it, escape is done.
+
+# The name of a line.
+settings-name = { $field ->
+        [learn] Pedals and keys
+        [voice] Voice
+        [speed] Speed of the voice
+        [volume] Loudness of the voice
+        [pitch] Pitch of the voice
+        [cues] Short sounds
+        [cue-volume] Loudness of the sounds
+        [flash] Flash at the edge
+        [theme] Colours
+        [distance] Eye to screen
+        [screen-width] Width of the picture
+        [pacing] Move on by itself
+        [bounce] Ignore a second strike
+        [long] Long press of next goes back
+       *[double] Double press of next says it again
+    }
+
+# The value on a line. $choice: number, name, or a choice of the line. $number in the unit of
+# the line; $name is the name of a voice.
+settings-value = { $field ->
+        [learn] { $number ->
+            [0] As they come · Enter: learn others
+            [one] 1 learnt · Enter: learn anew
+           *[other] { $number } learnt · Enter: learn anew
+        }
+        [voice] { $choice ->
+            [asking] Asking the speech service
+            [usual] As the speech service likes
+           *[name] { $name }
+        }
+        [speed] { $number } words a minute
+        [volume] { $number } percent
+        [pitch] { $number ->
+            [50] The voice’s own
+           *[other] { $number } percent
+        }
+        [cue-volume] { $number } percent
+        [theme] { $choice ->
+            [light] Dark on light
+           *[dark] Light on dark
+        }
+        [distance] { $number } cm
+        [screen-width] { $choice ->
+            [unknown] Not known: 96 pixels to the inch
+           *[number] { $number } cm
+        }
+        [bounce] { $number ->
+            [0] Never
+           *[other] { $number } milliseconds long
+        }
+        [long] { $choice ->
+            [off] Off
+           *[number] After { $number } milliseconds
+        }
+        [double] { $choice ->
+            [off] Off
+           *[number] Within { $number } milliseconds
+        }
+       *[switch] { $choice ->
+            [on] On
+           *[off] Off
+        }
+    }
+
+# A line as it is said: name, value, what can be pressed. Arguments as for settings-value.
+# Example: Speed of the voice: 165 words a minute. The side arrows change it.
+settings-say = { $field ->
+        [learn] { $number ->
+            [0] Pedals and keys: as they come. Press enter to learn others.
+            [one] Pedals and keys: one is learnt. Press enter to learn anew.
+           *[other] Pedals and keys: { $number } are learnt. Press enter to learn anew.
+        }
+        [voice] { $choice ->
+            [asking] Voice: the speech service is being asked which it has.
+            [usual] Voice: as the speech service likes. The side arrows change it.
+           *[name] Voice: { $name }. The side arrows change it.
+        }
+        [speed] Speed of the voice: { $number } words a minute. The side arrows change it.
+        [volume] Loudness of the voice: { $number } percent. The side arrows change it.
+        [pitch] { $number ->
+            [50] Pitch of the voice: its own. The side arrows change it.
+           *[other] Pitch of the voice: { $number } percent. The side arrows change it.
+        }
+        [cues] { $choice ->
+            [on] Short sounds: on. The side arrows change it.
+           *[off] Short sounds: off. The side arrows change it.
+        }
+        [cue-volume] Loudness of the sounds: { $number } percent. The side arrows change it.
+        [flash] { $choice ->
+            [on] Flash at the edge of the screen: on. The side arrows change it.
+           *[off] Flash at the edge of the screen: off. The side arrows change it.
+        }
+        [theme] { $choice ->
+            [light] Colours: dark on light. The side arrows change it.
+           *[dark] Colours: light on dark. The side arrows change it.
+        }
+        [distance] From your eye to the screen: { $number } centimetres. The side arrows change it.
+        [screen-width] { $choice ->
+            [unknown] Width of the picture on your screen: not known. The side arrows change it.
+           *[number] Width of the picture on your screen: { $number } centimetres. The side arrows change it.
+        }
+        [pacing] { $choice ->
+            [on] Move on by itself at your pace: on. Any press holds it. The side arrows change it.
+           *[off] Move on by itself at your pace: off. The side arrows change it.
+        }
+        [bounce] { $number ->
+            [0] Ignore a second strike of the same pedal: never. The side arrows change it.
+           *[other] Ignore a second strike of the same pedal for { $number } milliseconds. The side arrows change it.
+        }
+        [long] { $choice ->
+            [off] Long press of next goes back: off. The side arrows change it.
+           *[number] Long press of next goes back, after { $number } milliseconds. The side arrows change it.
+        }
+       *[double] { $choice ->
+            [off] Double press of next says it again: off. The side arrows change it.
+           *[number] Double press of next says it again, within { $number } milliseconds. The side arrows change it.
+        }
+    }
+
+# Said when the speed is changed while tying.
+speed-say = { $number } words a minute.
+
+# $aside: name of a file. $reason: what is wrong with it.
+settings-damaged = The settings could not be read ({ $reason }) and were put aside as { $aside }; the usual settings hold, and nothing in the file was changed.
+settings-newer = The settings in { $file } were written by a newer Marlinspeak (version { $version }) and are left alone: the usual settings hold, and changes are not kept.
+settings-not-kept = The settings could not be reached ({ $reason }): see that the folder is there and not full; until then changes hold only while the window is open.
+
+## The learn screen
+
+learn-opening-say = Learn pedals and keys. Press something learnt before to skip a line, twice to be done. Escape leaves all as it was.
+learn-how = Press something learnt before: skip this · twice: done
+learn-keys = Esc leaves all as it was
+
+# Example: Press what you want for next.
+learn-asks = { $intent ->
+        [next] Press what you want for next.
+        [back] Press what you want for back.
+        [again] Press what you want for say it again.
+        [where] Press what you want for where am I.
+        [slower] Press what you want for slower.
+        [faster] Press what you want for faster.
+        [pause] Press what you want for pause.
+       *[wrong] Press what you want for something is wrong.
+    }
+
+# What was pressed and what it is for.
+# Example: Key F13 is next.
+# $kind: space, key, mouse, pad (a button of a game controller), note, controller or programme
+# (of MIDI). $name: the name or number of the key or button.
+learn-learnt = { $kind ->
+        [space] The space bar
+        [mouse] Mouse button { $name }
+        [pad] Controller button { $name }
+        [note] MIDI note { $name }
+        [controller] MIDI controller { $name }
+        [programme] MIDI programme { $name }
+       *[key] Key { $name }
+    } { $intent ->
+        [next] is next.
+        [back] is back.
+        [again] is say it again.
+        [where] is where am I.
+        [slower] is slower.
+        [faster] is faster.
+        [pause] is pause.
+       *[wrong] is something is wrong.
+    }
+learn-skipped-say = Skipped.
+learn-done-say = That is all, and it is kept.
+
+## While tying
+
+paused = Paused. P or next goes on.
+pace-held-say = Held. Next goes on.
+screen-not-awake = The system will not keep the screen on: it may go dark while you tie.
+
+## The start screen by ear
+
+# A part of the form when it gets the focus or changes: name, value, what can be pressed.
+# $typed: what it holds. $state: empty when it holds nothing. $choice: right or left.
+# Example: Leads: 5. Type a number; tab goes on, enter begins.
+start-field-say = { $field ->
+        [leads] { $state ->
+            [empty] Leads: nothing yet. Type a number.
+           *[typed] Leads: { $typed }. Type a number; tab goes on, enter begins.
+        }
+        [bights] { $state ->
+            [empty] Bights: nothing yet. Type a number.
+           *[typed] Bights: { $typed }. Type a number; tab goes on, enter begins.
+        }
+        [passes] { $state ->
+            [empty] Passes: nothing yet. Type a number.
+           *[typed] Passes: { $typed }. Type a number; tab goes on, enter begins.
+        }
+        [weave] { $state ->
+            [empty] Weave: nothing yet. Type 1 for over one, under one, or a row code.
+           *[typed] Weave: { $typed }. 1 is over one, under one; a row code will do too; tab goes on.
+        }
+        [hand] { $choice ->
+            [left] Work to the left. The space bar changes it; tab goes on.
+           *[right] Work to the right. The space bar changes it; tab goes on.
+        }
+        [side] { $choice ->
+            [left] Follow on the left. The space bar changes it; tab goes on.
+           *[right] Follow on the right. The space bar changes it; tab goes on.
+        }
+       *[begin] Begin this tie: press the space bar. Escape leaves the form.
+    }

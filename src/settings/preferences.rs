@@ -1,0 +1,107 @@
+//! The preferences themselves.
+
+use std::collections::BTreeMap;
+use std::ops::RangeInclusive;
+
+use crate::guide::AtOnce;
+use crate::pedal::{Bindings, Times};
+use crate::voice::Manner;
+use crate::words::Detail;
+
+/// Bounds of [`Screen::distance`], in millimetres.
+pub const DISTANCES: RangeInclusive<u16> = 300..=6000;
+/// Bounds of [`Screen::width`], in millimetres.
+pub const SCREEN_WIDTHS: RangeInclusive<u16> = 50..=5000;
+
+/// Everything the tyer can set.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Settings {
+    /// What presses mean.
+    pub bindings: Bindings,
+    /// What tells one press from another.
+    pub times: Times,
+    /// How the voice speaks each language, by the language's tag.
+    pub manners: BTreeMap<String, Manner>,
+    /// The short sounds.
+    pub cues: Cues,
+    /// Whether the edge of the screen flashes where a sound would tell something.
+    pub flash: bool,
+    /// Dark or light.
+    pub light: Light,
+    /// The screen, and how far it is.
+    pub screen: Screen,
+    /// Whether the steps move on by themselves.
+    pub pacing: bool,
+    /// How much is told.
+    pub prose: Prose,
+}
+
+impl Settings {
+    /// How a language is spoken. `tag` is its BCP 47 tag.
+    pub fn manner(&self, tag: &str) -> Manner {
+        let mut manner = self.manners.get(tag).cloned().unwrap_or_default();
+        manner.language = Some(tag.to_owned());
+        manner
+    }
+
+    /// Sets how a language is spoken.
+    pub fn set_manner(&mut self, tag: &str, manner: Manner) {
+        self.manners.insert(tag.to_owned(), manner);
+    }
+}
+
+/// The short sounds.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Cues {
+    /// Whether there are any.
+    pub is_on: bool,
+    /// Percent, 0 to 100.
+    pub volume: u8,
+}
+
+impl Default for Cues {
+    fn default() -> Self {
+        Self {
+            is_on: true,
+            volume: 50,
+        }
+    }
+}
+
+/// Whether letters are light or dark.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Light {
+    /// Light letters on a dark ground.
+    #[default]
+    Dark,
+    /// Dark letters on a light ground.
+    Bright,
+}
+
+/// The screen, and how far it is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Screen {
+    /// From the eye to the screen, in millimetres.
+    pub distance: u16,
+    /// The width of the picture on the screen, in millimetres; none when it is not known.
+    pub width: Option<u16>,
+}
+
+impl Default for Screen {
+    /// Across a bench; *common practice, no source*.
+    fn default() -> Self {
+        Self {
+            distance: 1000,
+            width: None,
+        }
+    }
+}
+
+/// How much is told.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Prose {
+    /// In how many words.
+    pub detail: Detail,
+    /// How much of a leg.
+    pub at_once: AtOnce,
+}

@@ -1,0 +1,85 @@
+//! Words of the settings and the learn screen, and of the pedals.
+
+use fluent::{FluentArgs, fluent_args};
+
+use super::Words;
+use crate::pedal::{Input, Intent};
+
+/// The value of a setting.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum SettingShown {
+    /// A number in the setting's unit.
+    Number(u64),
+    /// One of the setting's choices.
+    Choice(&'static str),
+    /// A name given by somebody else.
+    Name(String),
+}
+
+impl SettingShown {
+    fn args(&self, field: &'static str) -> FluentArgs<'static> {
+        let mut args =
+            fluent_args! { "field" => field, "number" => 0, "choice" => "", "name" => "" };
+        match self {
+            Self::Number(number) => {
+                args.set("choice", "number");
+                args.set("number", *number);
+            }
+            Self::Choice(choice) => args.set("choice", *choice),
+            Self::Name(name) => {
+                args.set("choice", "name");
+                args.set("name", name.clone());
+            }
+        }
+        args
+    }
+}
+
+impl Words {
+    /// The name of a setting.
+    pub fn setting_name(&self, field: &'static str) -> String {
+        self.text("settings-name", &fluent_args! { "field" => field })
+    }
+
+    /// The value of a setting, as it is shown.
+    pub fn setting_value(&self, field: &'static str, value: &SettingShown) -> String {
+        self.text("settings-value", &value.args(field))
+    }
+
+    /// A setting with its value and what can be pressed, as it is said.
+    pub fn say_setting(&self, field: &'static str, value: &SettingShown) -> String {
+        self.text("settings-say", &value.args(field))
+    }
+
+    /// A part of the start screen's form as it is said. `typed` is what it holds, `choice` right
+    /// or left where it is a choice.
+    pub fn say_form_field(&self, field: &'static str, typed: &str, choice: &'static str) -> String {
+        let state = if typed.trim().is_empty() {
+            "empty"
+        } else {
+            "typed"
+        };
+        let args = fluent_args! {
+            "field" => field, "typed" => typed, "state" => state, "choice" => choice,
+        };
+        self.text("start-field-say", &args)
+    }
+
+    /// The speed of the voice, said when it is changed.
+    pub fn say_speed(&self, words_per_minute: u16) -> String {
+        self.text("speed-say", &fluent_args! { "number" => words_per_minute })
+    }
+
+    /// What the learn screen asks for.
+    pub fn learn_asks(&self, intent: Intent) -> String {
+        self.text("learn-asks", &fluent_args! { "intent" => intent.name() })
+    }
+
+    /// What was learnt.
+    pub fn learnt(&self, input: &Input, intent: Intent) -> String {
+        let (kind, name) = input.kind_and_name();
+        let kind = if name == " " { "space" } else { kind };
+        let args = fluent_args! { "intent" => intent.name(), "kind" => kind, "name" => name };
+        self.text("learn-learnt", &args)
+    }
+}

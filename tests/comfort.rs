@@ -1,0 +1,398 @@
+//! Pedals, voice, sounds and settings in the app, worked by presses.
+
+#[path = "support/hands.rs"]
+mod hands;
+
+use std::time::Duration;
+
+use hands::Hands;
+use iced::keyboard::key::Named;
+use iced::keyboard::{Key, Modifiers};
+use marlinspeak::app::{self, Message, Outside, Setting};
+use marlinspeak::guide::{AtOnce, Phase, Place, Plan, Script};
+use marlinspeak::knot::Hand;
+use marlinspeak::pedal::{Edge, Input, Intent, Raw};
+use marlinspeak::settings::{Light, Settings};
+use marlinspeak::voice::{Cue, Loss, News, VoiceName};
+use marlinspeak::words::Words;
+use tempfile::TempDir;
+
+const SPACE: Key = Key::Named(Named::Space);
+
+fn plan() -> Plan {
+    Plan::read("3", "4", "2", "1").unwrap()
+}
+
+fn letter(letter: &str) -> Key {
+    Key::Character(letter.into())
+}
+
+fn named(name: Named) -> Key {
+    Key::Named(name)
+}
+
+/// On the settings screen, with the focus on a line.
+fn settings_at(hands: &mut Hands, line: Setting) {
+    hands.press(letter("t"));
+    let at = Setting::ALL
+        .iter()
+        .position(|other| *other == line)
+        .unwrap();
+    for _ in 0..at {
+        hands.press(named(Named::ArrowDown));
+    }
+}
+
+fn pedal(hands: &mut Hands, input: &Input) {
+    hands.clock.pass(Duration::from_secs(1));
+    for edge in [Edge::Down, Edge::Up] {
+        let input = input.clone();
+        hands.tell(Message::Comfort(Outside::Pedal(Raw { input, edge })));
+    }
+}
+
+#[test]
+fn a_trembling_foot_moves_one_step() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), Some(plan()));
+    hands.press(SPACE);
+    let said = hands.said().len();
+    hands.clock.pass(Duration::from_millis(100));
+    hands.down(SPACE, Modifiers::empty(), false);
+    assert_eq!(hands.said().len(), said);
+    hands.press(SPACE);
+    assert_eq!(hands.said().len(), said + 1);
+}
+
+#[test]
+fn pedals_that_are_no_keys_work_without_more_ado() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), Some(plan()));
+    let first = hands.last_said();
+    pedal(&mut hands, &Input::Controller(64));
+    let second = hands.last_said();
+    assert_ne!(first, second);
+    pedal(&mut hands, &Input::Pad("East".to_owned()));
+    assert_eq!(hands.last_said(), first);
+    hands.press(named(Named::F13));
+    assert_eq!(hands.last_said(), second);
+}
+
+#[test]
+fn pedals_are_learnt_by_presses_alone_and_kept() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), None);
+    hands.press(letter("t"));
+    hands.press(named(Named::Enter));
+    assert!(hands.last_said().ends_with("Press what you want for next."));
+    let (left, right) = (letter("a"), Input::Note(60));
+    hands.press(left.clone());
+    assert_eq!(
+        hands.last_said(),
+        "Key a is next. Press what you want for back."
+    );
+    pedal(&mut hands, &right);
+    assert_eq!(
+        hands.last_said(),
+        "MIDI note 60 is back. Press what you want for say it again."
+    );
+    hands.press(left.clone());
+    assert_eq!(
+        hands.last_said(),
+        "Skipped. Press what you want for where am I."
+    );
+    hands.press(left.clone());
+    assert_eq!(hands.last_said(), "Skipped. That is all, and it is kept.");
+    let bindings = &hands.settings().bindings;
+    assert_eq!(bindings.intent(&Input::key("a")), Some(Intent::Next));
+    assert_eq!(bindings.intent(&right), Some(Intent::Back));
+
+    hands.press(named(Named::Escape));
+    hands.press(left.clone());
+    let first = hands.last_said();
+    hands.press(left);
+    assert_ne!(hands.last_said(), first);
+    pedal(&mut hands, &right);
+    assert_eq!(hands.last_said(), first);
+}
+
+#[test]
+fn escape_leaves_the_learning_with_all_as_it_was() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), None);
+    hands.press(letter("t"));
+    hands.press(named(Named::Enter));
+    hands.press(letter("a"));
+    hands.press(named(Named::Escape));
+    assert_eq!(*hands.settings(), Settings::default());
+}
+
+#[test]
+fn slower_and_faster_are_heard_at_once_and_kept() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), Some(plan()));
+    for (key, speed) in [("-", 155), ("-", 145), ("+", 155), ("=", 165), ("+", 175)] {
+        hands.press(letter(key));
+        assert_eq!(hands.manner().words_per_minute, speed);
+        assert_eq!(hands.last_said(), format!("{speed} words a minute."));
+        assert_eq!(hands.settings().manner("en").words_per_minute, speed);
+    }
+}
+
+#[test]
+fn pause_is_quiet_until_it_or_next_is_pressed() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), Some(plan()));
+    let step = hands.last_said();
+    hands.press(letter("p"));
+    assert!(hands.is_hushed() && hands.sees("Paused. P or next goes on."));
+    hands.press(letter("p"));
+    assert_eq!(hands.last_said(), step);
+    assert!(!hands.is_hushed() && !hands.sees("Paused. P or next goes on."));
+    hands.press(letter("p"));
+    hands.press(SPACE);
+    assert!(!hands.sees("Paused. P or next goes on."));
+    assert_ne!(hands.last_said(), step);
+}
+
+#[test]
+fn where_am_i_says_what_is_wrong_around_the_tie_too() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), Some(plan()));
+    hands.press(SPACE);
+    hands.press(letter("h"));
+    let place = hands.last_said();
+    hands.tell(Message::Voice(News::Lost(Loss::NoAnswer)));
+    hands.press(letter("h"));
+    let said = hands.last_said();
+    assert!(
+        said.starts_with("No voice:") && said.ends_with(&place),
+        "{said}"
+    );
+}
+
+#[test]
+fn each_move_has_its_sound() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), Some(plan()));
+    let script = Script::new(plan(), AtOnce::default());
+    let places: Vec<Place> = script.places().collect();
+    for _ in 1..places.len() {
+        hands.press(SPACE);
+    }
+    let sounded: Vec<Cue> = hands.sounded().into_iter().map(|(cue, _)| cue).collect();
+    assert_eq!(sounded.len(), places.len() - 1);
+    for (pair, cue) in places.windows(2).zip(sounded) {
+        let (from, to) = (pair[0], pair[1]);
+        let expected = match to.phase {
+            _ if Some(&to) == places.last() => Cue::Done,
+            Phase::Check => Cue::Check,
+            Phase::Follow | Phase::Lift if from.phase == Phase::Check => Cue::EndOfPass,
+            _ => Cue::Next,
+        };
+        // A look in the middle of a pass ends nothing.
+        let is_same_pass = from.pass == to.pass && to.phase == Phase::Follow;
+        let expected = if is_same_pass { Cue::Next } else { expected };
+        assert_eq!(cue, expected, "{from:?} {to:?}");
+    }
+    hands.press(named(Named::PageUp));
+    hands.tell(Message::Voice(News::Lost(Loss::NoAnswer)));
+    let last: Vec<Cue> = hands
+        .sounded()
+        .into_iter()
+        .rev()
+        .take(2)
+        .map(|(cue, _)| cue)
+        .collect();
+    assert_eq!(last, [Cue::VoiceLost, Cue::Back]);
+}
+
+#[test]
+fn sounds_can_be_off_and_a_flash_instead() {
+    let folder = TempDir::new().unwrap();
+    let mut settings = Settings::default();
+    settings.cues.is_on = false;
+    settings.flash = true;
+    let mut hands = Hands::open_with(folder.path(), Some(plan()), settings);
+    assert!(!hands.app().is_flashing());
+    hands.press(SPACE);
+    assert!(hands.sounded().is_empty() && hands.app().is_flashing());
+    hands.tell(Message::Comfort(Outside::Rang(app::Hour::Flash)));
+    assert!(!hands.app().is_flashing());
+}
+
+#[test]
+fn every_line_of_the_settings_says_itself() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), None);
+    hands.press(letter("t"));
+    let mut said = vec![hands.last_said()];
+    for _ in 1..Setting::ALL.len() {
+        hands.press(named(Named::Tab));
+        said.push(hands.last_said());
+    }
+    assert!(said[0].starts_with("Settings. The up and down arrows"));
+    assert_eq!(
+        said[2],
+        "Speed of the voice: 165 words a minute. The side arrows change it."
+    );
+    said.sort();
+    said.dedup();
+    assert_eq!(said.len(), Setting::ALL.len());
+    hands.press(named(Named::Escape));
+    assert!(hands.last_said().starts_with("No tie is waiting."));
+}
+
+#[test]
+fn every_line_changes_both_ways_and_says_its_new_value() {
+    for line in Setting::ALL
+        .into_iter()
+        .filter(|line| *line != Setting::Learn)
+    {
+        let folder = TempDir::new().unwrap();
+        let mut hands = Hands::open(folder.path(), None);
+        settings_at(&mut hands, line);
+        let voice = |name: &str, language: &str| VoiceName {
+            name: name.to_owned(),
+            language: language.to_owned(),
+        };
+        let voices = vec![
+            voice("Bruno", "de"),
+            voice("Ada", "en-GB"),
+            voice("Bo", "en-US"),
+        ];
+        hands.tell(Message::Voice(News::Voices(voices)));
+        let before = (hands.settings().clone(), hands.last_said());
+        // Down first where up is the end of the scale.
+        let (there, back) = match line {
+            Setting::Volume => (Named::ArrowLeft, Named::ArrowRight),
+            _ => (Named::ArrowRight, Named::ArrowLeft),
+        };
+        hands.press(named(there));
+        assert_ne!(*hands.settings(), before.0, "{line:?}");
+        assert_ne!(hands.last_said(), before.1, "{line:?}");
+        let said = hands.last_said();
+        hands.press(named(back));
+        assert_ne!(hands.last_said(), said, "{line:?}");
+    }
+}
+
+#[test]
+fn a_voice_is_picked_among_those_of_the_language_and_heard_at_once() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), None);
+    settings_at(&mut hands, Setting::Voice);
+    let voices = [("de", "Bruno"), ("en-GB", "Ada"), ("en-US", "Bo")];
+    let voices = voices.map(|(language, name)| VoiceName {
+        language: language.to_owned(),
+        name: name.to_owned(),
+    });
+    hands.tell(Message::Voice(News::Voices(voices.to_vec())));
+    let mut heard = Vec::new();
+    for _ in 0..3 {
+        hands.press(named(Named::ArrowRight));
+        heard.push(hands.manner().voice);
+    }
+    assert_eq!(heard, [Some("Ada".to_owned()), Some("Bo".to_owned()), None]);
+}
+
+#[test]
+fn the_colours_change_at_once() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), None);
+    settings_at(&mut hands, Setting::Theme);
+    hands.press(SPACE);
+    assert_eq!(hands.settings().light, Light::Bright);
+    assert_eq!(
+        hands.app().theme().palette(),
+        app::theme_of(Light::Bright).palette()
+    );
+    assert!(hands.sees("Dark on light"));
+}
+
+#[test]
+fn with_pacing_it_moves_on_by_itself_and_any_press_holds_it() {
+    let folder = TempDir::new().unwrap();
+    let settings = Settings {
+        pacing: true,
+        ..Settings::default()
+    };
+    let mut hands = Hands::open_with(folder.path(), Some(plan()), settings);
+    let rang = || Message::Comfort(Outside::Rang(app::Hour::Pace));
+    hands.tell(rang());
+    assert_eq!(hands.said().len(), 1, "it does not know the pace yet");
+    for _ in 0..2 {
+        hands.press(SPACE);
+    }
+    hands.tell(rang());
+    assert_eq!(hands.said().len(), 4);
+    let step = hands.last_said();
+    hands.press(SPACE);
+    assert_eq!(hands.last_said(), "Held. Next goes on.");
+    hands.tell(rang());
+    assert_eq!(hands.last_said(), "Held. Next goes on.");
+    hands.press(letter("r"));
+    assert_eq!(hands.last_said(), step);
+    hands.press(SPACE);
+    let next = hands.last_said();
+    assert_ne!(next, step);
+    hands.tell(rang());
+    assert_ne!(hands.last_said(), next, "and it goes on by itself again");
+}
+
+#[test]
+fn losing_the_keys_is_said_once() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), Some(plan()));
+    hands.tell(Message::Focus(true));
+    let said = hands.said().len();
+    hands.tell(Message::Focus(false));
+    hands.tell(Message::Focus(false));
+    assert_eq!(hands.said().len(), said + 1);
+    assert_eq!(
+        hands.last_said(),
+        "Another window has the keys. Click here before you press on."
+    );
+}
+
+#[test]
+fn the_form_is_filled_in_by_ear_alone() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), None);
+    let tab = || named(Named::Tab);
+    hands.press(tab());
+    assert_eq!(
+        hands.last_said(),
+        "Leads: 5. Type a number; tab goes on, enter begins."
+    );
+    hands.tell(Message::typed(app::Field::Leads, ""));
+    assert_eq!(hands.last_said(), "Leads: nothing yet. Type a number.");
+    hands.tell(Message::typed(app::Field::Leads, "7"));
+    assert!(hands.last_said().starts_with("Leads: 7."));
+    for name in [
+        "Bights: 6.",
+        "Passes: 1.",
+        "Weave: 1.",
+        "Work to the right.",
+    ] {
+        hands.press(tab());
+        assert!(hands.last_said().starts_with(name), "{}", hands.last_said());
+    }
+    hands.press(SPACE);
+    assert!(hands.last_said().starts_with("Work to the left."));
+    hands.press(tab());
+    assert!(hands.last_said().starts_with("Follow on the right."));
+    hands.press(tab());
+    assert_eq!(
+        hands.last_said(),
+        "Begin this tie: press the space bar. Escape leaves the form. 7 lead 6 bight: one strand, \
+         36 crossings, top pins staggered half way between the bottom ones."
+    );
+    hands.press(SPACE);
+    let begun = Plan::read("7", "6", "1", "1")
+        .unwrap()
+        .with_hand(Hand::Left);
+    let script = Script::new(begun, AtOnce::default());
+    let first = script.step(script.first()).unwrap();
+    assert_eq!(hands.last_said(), Words::english().say(&first));
+}

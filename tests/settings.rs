@@ -1,0 +1,211 @@
+//! Settings against time, damage and newer versions.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::sync::mpsc;
+use std::time::Duration;
+
+use marlinspeak::guide::AtOnce;
+use marlinspeak::pedal::{Input, Intent};
+use marlinspeak::settings::{Light, Opened, Settings, SettingsFile, Snag, VERSION};
+use marlinspeak::words::Detail;
+use serde_json::{Value, json};
+use tempfile::TempDir;
+
+fn open(path: &Path) -> Opened {
+    SettingsFile::open(path, |snag| panic!("{snag:?}"))
+}
+
+fn file(folder: &TempDir) -> PathBuf {
+    folder.path().join("marlinspeak/settings.json")
+}
+
+fn written(path: &Path) -> Value {
+    serde_json::from_slice(&fs::read(path).unwrap()).unwrap()
+}
+
+fn write(path: &Path, document: &Value) {
+    fs::create_dir_all(path.parent().unwrap()).unwrap();
+    fs::write(path, document.to_string()).unwrap();
+}
+
+/// Settings of which nothing is as usual.
+fn unusual() -> Settings {
+    let mut settings = Settings::default();
+    settings.bindings.bind(Input::Controller(67), Intent::Wrong);
+    settings
+        .bindings
+        .bind(Input::Mouse("left".to_owned()), Intent::Next);
+    settings.times.bounce = Duration::from_millis(0);
+    settings.times.long = Some(Duration::from_millis(400));
+    settings.times.double = Some(Duration::from_secs(1));
+    let mut manner = settings.manner("en");
+    manner.words_per_minute = 215;
+    manner.volume = 40;
+    manner.pitch = 60;
+    manner.voice = Some("Ada".to_owned());
+    settings.set_manner("en", manner);
+    settings.cues.is_on = false;
+    settings.cues.volume = 5;
+    settings.flash = true;
+    settings.light = Light::Bright;
+    settings.screen.distance = 3000;
+    settings.screen.width = Some(531);
+    settings.pacing = true;
+    settings.prose.detail = Detail::Brief;
+    settings.prose.at_once = AtOnce::WholeLeg;
+    settings
+}
+
+#[test]
+fn without_a_file_everything_is_as_usual_and_nothing_is_written() {
+    let folder = TempDir::new().unwrap();
+    let opened = open(&file(&folder));
+    assert_eq!((opened.settings, opened.snag), (Settings::default(), None));
+    drop(opened.file);
+    assert!(!file(&folder).exists());
+}
+
+#[test]
+fn what_is_kept_is_read_again() {
+    let folder = TempDir::new().unwrap();
+    let opened = open(&file(&folder));
+    opened.file.keep(&Settings::default());
+    opened.file.keep(&unusual());
+    drop(opened.file);
+    let again = open(&file(&folder));
+    assert_eq!((again.settings, again.snag), (unusual(), None));
+    let leftovers = fs::read_dir(file(&folder).parent().unwrap()).unwrap();
+    assert_eq!(leftovers.count(), 1);
+}
+
+#[test]
+fn fields_that_are_not_known_are_kept() {
+    let folder = TempDir::new().unwrap();
+    let path = file(&folder);
+    write(
+        &path,
+        &json!({ "version": 1, "lamp": { "hue": 7 }, "cues": { "on": true, "drum": "low" },
+                 "manners": { "de": { "pitch": 70, "accent": "coast" } } }),
+    );
+    let opened = open(&path);
+    assert_eq!(opened.snag, None);
+    assert_eq!(opened.settings.manner("de").pitch, 70);
+    opened.file.keep(&unusual());
+    drop(opened.file);
+    let document = written(&path);
+    assert_eq!(document["lamp"], json!({ "hue": 7 }));
+    assert_eq!(
+        document["cues"],
+        json!({ "on": false, "volume": 5, "drum": "low" })
+    );
+    assert_eq!(document["manners"]["de"]["accent"], "coast");
+    assert_eq!(document["manners"]["en"]["words_per_minute"], 215);
+}
+
+#[test]
+fn a_damaged_file_is_set_aside_and_told_of() {
+    for (contents, named) in [
+        ("{\"version\": 1, \"cues\"", "EOF"),
+        ("[1, 2]", "not a JSON object"),
+        ("{}", "version"),
+        ("{\"version\": 0}", "version"),
+        (
+            "{\"version\": 1, \"presses\": { \"bounce_ms\": 5000 }}",
+            "presses.bounce_ms is 5000; it may be 0 to 1000",
+        ),
+        (
+            "{\"version\": 1, \"presses\": { \"long_ms\": 100 }}",
+            "presses.long_ms is 100; it may be 400 to 2000",
+        ),
+        (
+            "{\"version\": 1, \"theme\": \"pink\"}",
+            "theme is \"pink\"; it may be dark, light",
+        ),
+        (
+            "{\"version\": 1, \"manners\": { \"en\": { \"volume\": 101 } }}",
+            "manners.en.volume is 101",
+        ),
+        (
+            "{\"version\": 1, \"manners\": []}",
+            "manners is not an object",
+        ),
+        (
+            "{\"version\": 1, \"bindings\": [{ \"input\": \"key:a\" }]}",
+            "names no input or intent",
+        ),
+        (
+            "{\"version\": 1, \"at_once\": 0}",
+            "at_once is 0; it may be 1 to 999",
+        ),
+        (
+            "{\"version\": 1, \"flash\": \"yes\"}",
+            "flash is neither true nor false",
+        ),
+    ] {
+        let folder = TempDir::new().unwrap();
+        let path = file(&folder);
+        fs::create_dir_all(path.parent().unwrap()).unwrap();
+        fs::write(&path, contents).unwrap();
+        let opened = open(&path);
+        assert_eq!(opened.settings, Settings::default());
+        let Some(Snag::Damaged { aside, why }) = opened.snag else {
+            panic!("{contents}: {:?}", opened.snag);
+        };
+        assert!(why.contains(named), "{contents}: {why}");
+        assert_eq!(fs::read_to_string(&aside).unwrap(), contents);
+        opened.file.keep(&unusual());
+        drop(opened.file);
+        assert_eq!(open(&path).settings, unusual());
+        assert_eq!(fs::read_to_string(&aside).unwrap(), contents);
+    }
+}
+
+#[test]
+fn a_second_damaged_file_does_not_replace_the_first() {
+    let folder = TempDir::new().unwrap();
+    let path = file(&folder);
+    for contents in ["one", "two"] {
+        fs::create_dir_all(path.parent().unwrap()).unwrap();
+        fs::write(&path, contents).unwrap();
+        drop(open(&path));
+    }
+    let aside = |number| path.with_file_name(format!("settings.damaged-{number}.json"));
+    assert_eq!(fs::read_to_string(aside(1)).unwrap(), "one");
+    assert_eq!(fs::read_to_string(aside(2)).unwrap(), "two");
+}
+
+#[test]
+fn a_newer_file_is_left_alone() {
+    let folder = TempDir::new().unwrap();
+    let path = file(&folder);
+    let newer = json!({ "version": VERSION + 1, "cues": "loud" });
+    write(&path, &newer);
+    let opened = open(&path);
+    assert_eq!(
+        opened.snag,
+        Some(Snag::Newer {
+            file: path.clone(),
+            version: VERSION + 1
+        })
+    );
+    opened.file.keep(&unusual());
+    drop(opened.file);
+    assert_eq!(written(&path), newer);
+}
+
+#[test]
+fn a_save_that_fails_is_told_of() {
+    let folder = TempDir::new().unwrap();
+    // A plain file stands where the folder should be made.
+    fs::write(folder.path().join("marlinspeak"), "").unwrap();
+    let path = folder.path().join("marlinspeak/deep/settings.json");
+    let (tell, told) = mpsc::channel();
+    let opened = SettingsFile::open(&path, move |snag| tell.send(snag).unwrap());
+    // Some systems say so on reading already.
+    let snag = opened.snag.or_else(|| {
+        opened.file.keep(&unusual());
+        told.recv_timeout(Duration::from_secs(20)).ok()
+    });
+    assert!(matches!(snag, Some(Snag::Io { .. })), "{snag:?}");
+}

@@ -1,0 +1,269 @@
+//! `marlinspeak tie`, driven in a real pseudo-terminal and by lines through a pipe.
+
+#[path = "support/ssip.rs"]
+mod ssip;
+
+use std::io::{Read, Write};
+use std::path::Path;
+use std::process::{Command, Stdio};
+use std::sync::mpsc::{self, Receiver};
+use std::thread;
+use std::time::{Duration, Instant};
+
+use marlinspeak::guide::{AtOnce, Plan, Script};
+use marlinspeak::shelf::Shelf;
+use marlinspeak::words::Words;
+use portable_pty::{CommandBuilder, PtySize, native_pty_system};
+use ssip::Service;
+use tempfile::TempDir;
+
+const PROGRAM: &str = env!("CARGO_BIN_EXE_marlinspeak");
+const DEADLINE: Duration = Duration::from_secs(60);
+const KNOT: [&str; 5] = ["tie", "--leads", "3", "--bights", "4"];
+
+fn script() -> Script {
+    let plan = Plan::read("3", "4", "1", "1").unwrap();
+    Script::new(plan, AtOnce::default())
+}
+
+/// Every step as a line and as it is said.
+fn steps() -> Vec<(String, String)> {
+    let (script, words) = (script(), Words::english());
+    let step = |place| {
+        let step = script.step(place).unwrap();
+        let shown = words.show(script.plan().knot(), &step);
+        let line = format!("{} · {shown}", shown.phase).replace('\n', " · ");
+        (line, words.say(&step))
+    };
+    script.places().map(step).collect()
+}
+
+/// No lock-out: the hands of a test are quicker.
+fn quick_settings(folder: &Path) {
+    let settings = folder.join("config/marlinspeak");
+    std::fs::create_dir_all(&settings).unwrap();
+    let quick = r#"{ "version": 1, "presses": { "bounce_ms": 0 } }"#;
+    std::fs::write(settings.join("settings.json"), quick).unwrap();
+}
+
+/// Somebody at a terminal.
+struct Terminal {
+    keys: Box<dyn Write + Send>,
+    lines: Receiver<String>,
+    child: Box<dyn portable_pty::Child + Send + Sync>,
+    _pair: Box<dyn portable_pty::MasterPty + Send>,
+}
+
+impl Terminal {
+    fn start(folder: &Path, args: &[&str], speech: &str) -> Self {
+        quick_settings(folder);
+        let size = PtySize {
+            rows: 24,
+            cols: 80,
+            ..PtySize::default()
+        };
+        let pair = native_pty_system().openpty(size).unwrap();
+        let mut command = CommandBuilder::new(PROGRAM);
+        command.args(args);
+        command.env("XDG_DATA_HOME", folder);
+        command.env("XDG_CONFIG_HOME", folder.join("config"));
+        command.env("SPEECHD_ADDRESS", speech);
+        command.env("LC_ALL", "C.UTF-8");
+        let child = pair.slave.spawn_command(command).unwrap();
+        drop(pair.slave);
+        let keys = pair.master.take_writer().unwrap();
+        let mut reader = pair.master.try_clone_reader().unwrap();
+        let (tell, lines) = mpsc::channel();
+        thread::spawn(move || {
+            let mut line = Vec::new();
+            let mut byte = [0];
+            // The terminal gives an error when the program is gone.
+            while reader.read(&mut byte).is_ok_and(|read| read == 1) {
+                match byte[0] {
+                    b'\n' => {
+                        let text = String::from_utf8_lossy(&line).into_owned();
+                        let _ = tell.send(text.trim_end_matches('\r').to_owned());
+                        line.clear();
+                    }
+                    other => line.push(other),
+                }
+            }
+        });
+        Self {
+            keys,
+            lines,
+            child,
+            _pair: pair.master,
+        }
+    }
+
+    fn press(&mut self, keys: &str) {
+        self.keys.write_all(keys.as_bytes()).unwrap();
+        self.keys.flush().unwrap();
+    }
+
+    fn line(&self) -> String {
+        self.lines.recv_timeout(DEADLINE).expect("a line")
+    }
+
+    fn ends(mut self) {
+        let until = Instant::now() + DEADLINE;
+        let status = loop {
+            if let Some(status) = self.child.try_wait().unwrap() {
+                break status;
+            }
+            assert!(Instant::now() < until, "it does not end");
+            // Between two looks, not instead of one.
+            thread::sleep(Duration::from_millis(5));
+        };
+        assert!(status.success());
+    }
+}
+
+#[test]
+fn a_whole_tie_by_single_keys_with_speech() {
+    let (folder, service) = (TempDir::new().unwrap(), Service::start());
+    let args = [&KNOT[..], &["--speech"]].concat();
+    let mut terminal = Terminal::start(folder.path(), &args, &service.address());
+    assert!(terminal.line().starts_with("Space next,"));
+    let steps = steps();
+    for (index, (line, say)) in steps.iter().enumerate() {
+        if index > 0 {
+            terminal.press(" ");
+        }
+        assert_eq!(terminal.line(), *line);
+        assert_eq!(service.next_text(DEADLINE).as_deref(), Some(say.as_str()));
+    }
+    let last = steps.len() - 1;
+    for (key, at) in [
+        ("r", last),
+        ("\x1b[5~", last - 1),
+        ("\x1b[D", last - 2),
+        ("b", last - 3),
+    ] {
+        terminal.press(key);
+        assert_eq!(terminal.line(), steps[at].0, "{key:?}");
+    }
+    terminal.press("+");
+    assert_eq!(terminal.line(), "175 words a minute.");
+    terminal.press("h");
+    let script = script();
+    let place = script.places().nth(last - 3).unwrap();
+    let answer = Words::english().say_whereabouts(&script, place, None);
+    assert_eq!(terminal.line(), answer);
+    terminal.press("q");
+    assert!(terminal.line().starts_with("The tie is kept"));
+    terminal.ends();
+    let kept = std::fs::read_to_string(folder.path().join("config/marlinspeak/settings.json"));
+    assert!(kept.unwrap().contains("\"words_per_minute\": 175"));
+}
+
+#[test]
+fn off_the_way_when_something_is_wrong_and_back_on_it() {
+    let folder = TempDir::new().unwrap();
+    let steps = steps();
+    let mut terminal = Terminal::start(folder.path(), &KNOT, "unix_socket:/nonexistent");
+    terminal.line();
+    for (line, _) in &steps[..5] {
+        assert_eq!(terminal.line(), *line);
+        terminal.press(" ");
+    }
+    assert_eq!(terminal.line(), steps[5].0);
+    terminal.press("w");
+    assert_ne!(terminal.line(), steps[5].0);
+    terminal.press("w");
+    assert_eq!(terminal.line(), steps[5].0);
+}
+
+#[test]
+fn with_no_knot_named_it_takes_up_the_newest_tie_where_it_was_left() {
+    let folder = TempDir::new().unwrap();
+    let nowhere = "unix_socket:/nonexistent";
+    let steps = steps();
+    let mut terminal = Terminal::start(folder.path(), &KNOT, nowhere);
+    for (line, _) in &steps[..4] {
+        if *line == steps[0].0 {
+            terminal.line();
+        } else {
+            terminal.press("\r");
+        }
+        assert_eq!(terminal.line(), *line);
+    }
+    // As Ctrl C would end any other program.
+    terminal.press("\x03");
+    assert!(terminal.line().starts_with("The tie is kept"));
+    terminal.ends();
+
+    let terminal = Terminal::start(folder.path(), &["tie"], nowhere);
+    terminal.line();
+    assert!(terminal.line().contains("3 lead, 4 bight"));
+    assert_eq!(terminal.line(), steps[3].0);
+    let mut second = Terminal::start(folder.path(), &["tie"], nowhere);
+    assert!(
+        second
+            .line()
+            .starts_with("This tie is open in another window or terminal")
+    );
+    assert!(!second.child.wait().unwrap().success());
+}
+
+/// Runs it with lines on its standard input and gives what it printed, line by line.
+fn typed(folder: &Path, args: &[&str], lines: &str) -> Vec<String> {
+    quick_settings(folder);
+    let mut child = Command::new(PROGRAM)
+        .args(args)
+        .env("XDG_DATA_HOME", folder)
+        .env("XDG_CONFIG_HOME", folder.join("config"))
+        .env("SPEECHD_ADDRESS", "unix_socket:/nonexistent")
+        .env("LC_ALL", "C")
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .spawn()
+        .unwrap();
+    child
+        .stdin
+        .take()
+        .unwrap()
+        .write_all(lines.as_bytes())
+        .unwrap();
+    let output = child.wait_with_output().unwrap();
+    assert!(output.status.success());
+    let printed = String::from_utf8(output.stdout).unwrap();
+    printed.lines().map(str::to_owned).collect()
+}
+
+#[test]
+fn without_a_terminal_each_line_is_a_press() {
+    let folder = TempDir::new().unwrap();
+    let steps = steps();
+    let printed = typed(folder.path(), &KNOT, "\n\n\nb\nr\nq\n");
+    let at = [0, 1, 2, 3, 2, 2];
+    let expected: Vec<&str> = at.iter().map(|at| steps[*at].0.as_str()).collect();
+    assert_eq!(printed[1..=6], expected);
+    assert!(printed[7].starts_with("The tie is kept"));
+    // The end of the input is as good as q, and loses nothing.
+    let printed = typed(folder.path(), &["tie"], "\n");
+    assert_eq!(printed[2..4], [steps[2].0.as_str(), steps[3].0.as_str()]);
+    let shelf = Shelf::open(folder.path().join("marlinspeak/ties")).unwrap();
+    let place = shelf.list().unwrap().ties[0].stands_at();
+    assert_eq!(place, script().places().nth(3));
+}
+
+#[test]
+fn with_nothing_to_take_up_it_says_what_to_try() {
+    let folder = TempDir::new().unwrap();
+    let output = Command::new(PROGRAM)
+        .arg("tie")
+        .env("XDG_DATA_HOME", folder.path())
+        .env("XDG_CONFIG_HOME", folder.path())
+        .env("LC_ALL", "C")
+        .stdin(Stdio::null())
+        .output()
+        .unwrap();
+    assert_eq!(output.status.code(), Some(2));
+    assert_eq!(
+        String::from_utf8_lossy(&output.stderr).trim_end(),
+        "No tie is waiting to be taken up: name a knot, such as “marlinspeak tie --leads 3 \
+         --bights 4”."
+    );
+}

@@ -1,0 +1,149 @@
+//! The line that matters fits without scrolling in every window from 800 × 480 up.
+
+#[path = "support/hands.rs"]
+mod hands;
+
+use std::collections::HashSet;
+use std::mem::discriminant;
+
+use hands::Hands;
+use iced::keyboard::Key;
+use iced::keyboard::key::Named;
+use iced::{Rectangle, Size};
+use marlinspeak::app::Message;
+use marlinspeak::guide::{AtOnce, Plan, Script};
+use marlinspeak::settings::Settings;
+use marlinspeak::voice::{Loss, News};
+use marlinspeak::words::{Shown, Words};
+use tempfile::TempDir;
+
+const SIZES: [(f32, f32); 11] = [
+    (800.0, 480.0),
+    (800.0, 600.0),
+    (854.0, 480.0),
+    (1024.0, 600.0),
+    (1024.0, 768.0),
+    (1100.0, 760.0),
+    (1280.0, 720.0),
+    (1366.0, 768.0),
+    (1920.0, 1080.0),
+    (2560.0, 1440.0),
+    (900.0, 1600.0),
+];
+
+fn script(leads: &str, bights: &str, passes: &str) -> Script {
+    Script::new(
+        Plan::read(leads, bights, passes, "1").unwrap(),
+        AtOnce::default(),
+    )
+}
+
+/// Steps with the longest texts: of every kind the one with the longest line and notes, from the
+/// beginning and the end of large knots.
+fn longest() -> Vec<(Plan, usize, Shown)> {
+    let words = Words::english();
+    let mut found = Vec::new();
+    for script in [
+        script("7", "998", "2"),
+        script("999", "2", "2"),
+        script("99", "3", "9"),
+    ] {
+        let steps = script
+            .places()
+            .take(700)
+            .enumerate()
+            .filter_map(|(number, place)| {
+                let step = script.step(place)?;
+                let kind = discriminant(&step.what);
+                Some((kind, number, words.show(script.plan().knot(), &step)))
+            });
+        let steps: Vec<_> = steps.collect();
+        let kinds: HashSet<_> = steps.iter().map(|step| step.0).collect();
+        for kind in kinds {
+            let length = |shown: &Shown| shown.to_string().len() + shown.phase.len();
+            let longest = steps.iter().filter(|step| step.0 == kind);
+            if let Some((_, number, shown)) = longest.max_by_key(|step| length(&step.2)) {
+                found.push((script.plan().clone(), *number, shown.clone()));
+            }
+        }
+    }
+    assert!(found.len() >= 6);
+    found
+}
+
+/// Where a text stands, if all of it is in sight.
+fn in_sight(hands: &Hands, size: Size, text: &str) -> Option<Rectangle> {
+    let mut screen = hands.screen(size);
+    let found = screen.find(text).ok()?;
+    let (bounds, visible) = (found.bounds(), found.visible_bounds()?);
+    let is_whole = (bounds.height - visible.height).abs() < 0.5
+        && (bounds.width - visible.width).abs() < 0.5
+        && bounds.x >= 0.0
+        && bounds.y >= 0.0
+        && bounds.x + bounds.width <= size.width + 0.5
+        && bounds.y + bounds.height <= size.height + 0.5;
+    is_whole.then_some(bounds)
+}
+
+#[test]
+fn the_longest_steps_fit_in_every_window() {
+    for (plan, number, shown) in longest() {
+        let folder = TempDir::new().unwrap();
+        let mut settings = Settings::default();
+        settings.cues.is_on = false;
+        let mut hands = Hands::open_with(folder.path(), Some(plan), settings);
+        for _ in 0..number {
+            hands.press(Key::Named(Named::Space));
+        }
+        for is_in_trouble in [false, true] {
+            if is_in_trouble {
+                hands.tell(Message::Voice(News::Lost(Loss::NoAnswer)));
+                hands.tell(Message::Focus(false));
+            }
+            for (width, height) in SIZES {
+                let size = Size::new(width, height);
+                let at = format!("{size:?} {is_in_trouble} {shown:?}");
+                let line = in_sight(&hands, size, &shown.line).expect(&at);
+                // Rows of 1.3 sizes of type: 42 is 0.7° where the window has room for it.
+                assert!(line.height >= 42.0 * 1.3 - 0.5, "{at}: {line:?}");
+                for mark in &shown.marks {
+                    let mark = in_sight(&hands, size, &mark.text).expect(&at);
+                    assert!(mark.height >= 19.0 * 1.3 - 0.5, "{at}: {mark:?}");
+                }
+                assert!(in_sight(&hands, size, &shown.phase).is_some(), "{at}");
+                if !is_in_trouble {
+                    for note in &shown.notes {
+                        assert!(in_sight(&hands, size, note).is_some(), "{at}: {note}");
+                    }
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn the_line_uses_the_room_there_is() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), Some(Plan::read("5", "6", "1", "1").unwrap()));
+    while !hands.last_said().starts_with("Leg 7 ") {
+        hands.press(Key::Named(Named::Space));
+    }
+    let large = in_sight(&hands, Size::new(1920.0, 1080.0), "Bottom 4 up to top 6 ↗").unwrap();
+    assert!(
+        large.width > 0.8 * 1920.0 || large.height > 0.2 * 1080.0,
+        "{large:?}"
+    );
+}
+
+#[test]
+fn a_window_of_no_size_at_all_is_no_fault() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), Some(Plan::read("5", "6", "1", "1").unwrap()));
+    while !hands.last_said().starts_with("Leg 7 ") {
+        hands.press(Key::Named(Named::Space));
+    }
+    for size in [(0.0, 0.0), (1.0, 1.0), (50.0, 3.0), (480.0, 360.0)] {
+        let mut screen = hands.screen(Size::from(size));
+        assert!(screen.find("Bottom 4 up to top 6 ↗").is_ok());
+    }
+}
