@@ -86,6 +86,12 @@ fn quoted() -> (BTreeSet<String>, BTreeSet<String>) {
             all.insert(text.to_owned());
             if before.trim_end().ends_with("by_detail(") {
                 in_depths.insert(text.to_owned());
+            } else if before.trim_end().ends_with("by_detail(&format!(") {
+                // One hole, filled by the name of an item or a task.
+                let (start, rest) = text.split_once('{').unwrap();
+                let (_, end) = rest.split_once('}').unwrap();
+                let fits = |id: &String| id.starts_with(start) && id.ends_with(end);
+                in_depths.extend(ids().into_iter().filter(fits));
             }
         }
     }

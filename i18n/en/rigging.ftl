@@ -24,6 +24,8 @@ rigging-where-say = { $phase ->
 
 # Example: For the bag, item 1 of 6: the tube, 40 millimetres thick. Next when it is there.
 kit-tube-say = For the bag, item { $number } of { $items }: the tube, { $diameter } millimetres thick. Next when it is there.
+kit-tube-say-brief = Tube, { $diameter } millimetres thick.
+kit-tube-say-teach = For the bag, item { $number } of { $items }: the tube, { $diameter } millimetres thick. Next when it is there. The tube is what the knot is tied on before it goes onto the object.
 kit-tube-show = Tube, { $diameter } mm
 kit-tube-note = { "" }
 
@@ -37,6 +39,20 @@ kit-pins-say = For the bag, item { $number } of { $items }: { $count } pins, { $
            *[other] , thread number { $numbered }
         }
     }. Next when they are there.
+kit-pins-say-brief = { $count } pins, { $length } millimetres long{ $thread ->
+        [none] { "" }
+       *[other] { $numbered ->
+            [none] , thread { $thread }
+           *[other] , thread number { $numbered }
+        }
+    }.
+kit-pins-say-teach = For the bag, item { $number } of { $items }: { $count } pins, { $length } millimetres long{ $thread ->
+        [none] { "" }
+       *[other] { $numbered ->
+            [none] , thread { $thread }
+           *[other] , thread number { $numbered }
+        }
+    }. Next when they are there. A pin is a set screw; one is needed for every bight at the bottom and one for every bight at the top.
 kit-pins-show = { $count } pins, { $length } mm
 kit-pins-note = { $thread ->
         [none] { "" }
@@ -51,6 +67,14 @@ kit-key-say = For the bag, item { $number } of { $items }: the hex key for the p
         [inch] { $size } of an inch
        *[metric] { $size } millimetres
     }. Next when it is there.
+kit-key-say-brief = The hex key for the pins, { $system ->
+        [inch] { $size } of an inch
+       *[metric] { $size } millimetres
+    }.
+kit-key-say-teach = For the bag, item { $number } of { $items }: the hex key for the pins, { $system ->
+        [inch] { $size } of an inch
+       *[metric] { $size } millimetres
+    }. Next when it is there. It turns the pins; new holes are tight and need it for the first few uses.
 kit-key-show = Hex key, { $system ->
         [inch] { $size } in
        *[metric] { $size } mm
@@ -79,6 +103,46 @@ kit-cord-say = For the bag, item { $number } of { $items }: { $pieces ->
         [one] { "" }
        *[other] { " " }each
     }. Next when it is there.
+kit-cord-say-brief = { $pieces ->
+        [one] A piece
+       *[other] { $pieces } pieces
+    } of cord{ $name ->
+        [none] { "" }
+       *[other] , { $name },
+    } { $diameter } millimetres thick, { $metres ->
+        [0] { $centimetres } centimetres
+        [one] 1 metre { $centimetres ->
+            [0] { "" }
+           *[other] { $centimetres }
+        }
+       *[other] { $metres } metres { $centimetres ->
+            [0] { "" }
+           *[other] { $centimetres }
+        }
+    } long{ $pieces ->
+        [one] { "" }
+       *[other] { " " }each
+    }.
+kit-cord-say-teach = For the bag, item { $number } of { $items }: { $pieces ->
+        [one] a piece
+       *[other] { $pieces } pieces
+    } of cord{ $name ->
+        [none] { "" }
+       *[other] , { $name },
+    } { $diameter } millimetres thick, { $metres ->
+        [0] { $centimetres } centimetres
+        [one] 1 metre { $centimetres ->
+            [0] { "" }
+           *[other] { $centimetres }
+        }
+       *[other] { $metres } metres { $centimetres ->
+            [0] { "" }
+           *[other] { $centimetres }
+        }
+    } long{ $pieces ->
+        [one] { "" }
+       *[other] { " " }each
+    }. Next when it is there. It is longer than the knot needs, so that there is enough to hold.
 kit-cord-show = Cord, { $pieces ->
         [one] { $long } m
        *[other] { $pieces } × { $long } m
@@ -92,10 +156,14 @@ kit-cord-note = { $name ->
     }
 
 kit-tape-say = For the bag, item { $number } of { $items }: masking tape, { $centimetres } centimetres and some to spare. Next when it is there.
+kit-tape-say-brief = Masking tape, { $centimetres } centimetres and some to spare.
+kit-tape-say-teach = For the bag, item { $number } of { $items }: masking tape, { $centimetres } centimetres and some to spare. Next when it is there. The numbers of the pins are written on it, never on the tube.
 kit-tape-show = Masking tape, { $centimetres } cm
 kit-tape-note = { "" }
 
 kit-strip-say = For the bag, item { $number } of { $items }: a strip of paper { $length } millimetres long, to mark the pins on. Next when it is there.
+kit-strip-say-brief = A strip of paper { $length } millimetres long, to mark the pins on.
+kit-strip-say-teach = For the bag, item { $number } of { $items }: a strip of paper { $length } millimetres long, to mark the pins on. Next when it is there. It does the work of rings with holes.
 kit-strip-show = Paper strip, { $length } mm
 kit-strip-note = As long as the tube is round, to mark the pins on
 
@@ -103,6 +171,14 @@ kit-picks-say = For the bag, item { $number } of { $items }: { $count ->
         [one] a pick
        *[other] { $count } picks
     } to open the crossings. Next when it is there.
+kit-picks-say-brief = { $count ->
+        [one] A pick
+       *[other] { $count } picks
+    } to open the crossings.
+kit-picks-say-teach = For the bag, item { $number } of { $items }: { $count ->
+        [one] a pick
+       *[other] { $count } picks
+    } to open the crossings. Next when it is there. With it you lift a cord to pass another under it.
 kit-picks-show = { $count ->
         [one] A pick
        *[other] { $count } picks
@@ -117,6 +193,16 @@ rig-short-pins-say = Rigging, step { $number } of { $tasks }. Take care: the pin
         [one] They hold 1 pass.
        *[other] They hold { $hold } passes.
     } Use pins of { $needed } millimetres or more.
+rig-short-pins-say-brief = Take care: the pins you named, { $given } millimetres long, are too short for this knot. { $hold ->
+        [0] They do not hold a single pass.
+        [one] They hold 1 pass.
+       *[other] They hold { $hold } passes.
+    } Use pins of { $needed } millimetres or more.
+rig-short-pins-say-teach = Rigging, step { $number } of { $tasks }. Take care: the pins you named, { $given } millimetres long, are too short for this knot. { $hold ->
+        [0] They do not hold a single pass.
+        [one] They hold 1 pass.
+       *[other] They hold { $hold } passes.
+    } Use pins of { $needed } millimetres or more. On pins that are too short the cord rides up and off once it lies there several times.
 rig-short-pins-show = { $given } mm pins are too short
 rig-short-pins-note = Use { $needed } mm or more; these hold { $hold ->
         [0] not one pass
@@ -125,10 +211,14 @@ rig-short-pins-note = Use { $needed } mm or more; these hold { $hold ->
     }
 
 rig-thick-object-say = Rigging, step { $number } of { $tasks }. Take care: the object is { $object } millimetres thick and the tube only { $tube }. Leave the knot loose until it is over the object.
+rig-thick-object-say-brief = Take care: the object is { $object } millimetres thick and the tube only { $tube }. Leave the knot loose until it is over the object.
+rig-thick-object-say-teach = Rigging, step { $number } of { $tasks }. Take care: the object is { $object } millimetres thick and the tube only { $tube }. Leave the knot loose until it is over the object.
 rig-thick-object-show = The object is thicker than the tube
 rig-thick-object-note = { $object } mm against { $tube } mm: leave the knot loose until it is over the object
 
 rig-crowded-say = Rigging, step { $number } of { $tasks }. Take care: in this knot the cords cross { $spacing } millimetres apart, and round cords need { $round }. They will flatten, and the knot may come out wider than planned.
+rig-crowded-say-brief = Take care: in this knot the cords cross { $spacing } millimetres apart, and round cords need { $round }. They will flatten, and the knot may come out wider than planned.
+rig-crowded-say-teach = Rigging, step { $number } of { $tasks }. Take care: in this knot the cords cross { $spacing } millimetres apart, and round cords need { $round }. They will flatten, and the knot may come out wider than planned.
 rig-crowded-show = Close crossings
 rig-crowded-note = { $spacing } mm apart, round cords need { $round } mm: the knot may come out wider
 
@@ -144,6 +234,20 @@ rig-row-say = Rigging, step { $number } of { $tasks }. { $rows ->
         [left] left
        *[right] right
     }, and the same on the top ring.
+rig-row-say-brief = { $rows ->
+        [one] One row of { $holes } holes.
+       *[other] Row { $row }, the one with { $holes } holes.
+    } Hole 1, and count to the { $hand ->
+        [left] left.
+       *[right] right.
+    }
+rig-row-say-teach = Rigging, step { $number } of { $tasks }. { $rows ->
+        [one] Each ring has one row of { $holes } holes.
+       *[other] On each ring use row { $row }, the one with { $holes } holes.
+    } Choose a hole of the bottom ring as hole 1 and count the holes from it to the { $hand ->
+        [left] left
+       *[right] right
+    }, and the same on the top ring. A row can be shared evenly among the pins when its holes divide by them.
 rig-row-show = { $rows ->
         [one] One row of { $holes } holes
        *[other] Row { $row }: { $holes } holes
@@ -192,6 +296,60 @@ rig-pins-say = Rigging, step { $number } of { $tasks }. Set { $count } pins in t
            *[metric] { " " }and the { $key } millimetre hex key
         }
     }. Snug is enough, not hard.
+rig-pins-say-brief = Set { $count } pins in the { $rim ->
+        [top] top
+       *[bottom] bottom
+    } ring, in { $step ->
+        [1] every hole
+        [2] every second hole
+        [3] every third hole
+        [4] every fourth hole
+        [5] every fifth hole
+        [6] every sixth hole
+        [7] every seventh hole
+        [8] every eighth hole
+        [9] every ninth hole
+        [10] every tenth hole
+        [11] every eleventh hole
+        [12] every twelfth hole
+       *[other] one hole of every { $step }
+    }{ $few ->
+        [yes] : holes { $most } and { $last }.
+       *[no] { " " }from hole { $first } on.
+    }
+rig-pins-say-teach = Rigging, step { $number } of { $tasks }. Set { $count } pins in the { $rim ->
+        [top] top
+       *[bottom] bottom
+    } ring, in { $step ->
+        [1] every hole
+        [2] every second hole
+        [3] every third hole
+        [4] every fourth hole
+        [5] every fifth hole
+        [6] every sixth hole
+        [7] every seventh hole
+        [8] every eighth hole
+        [9] every ninth hole
+        [10] every tenth hole
+        [11] every eleventh hole
+        [12] every twelfth hole
+       *[other] one hole of every { $step }
+    }{ $few ->
+        [yes] : holes { $most } and { $last }.
+       *[no] { " " }from hole { $first } on.
+    } { $rim ->
+        [top] { $staggered ->
+            [yes] Top pin 1 stands half way between bottom pins 1 and 2, and so on round.
+           *[no] Each top pin stands straight above a bottom pin.
+        }
+       *[bottom] Bottom pin 1 stands in hole 1.
+    } Take pins { $length } millimetres long{ $key ->
+        [none] { "" }
+       *[other] { $system ->
+            [inch] { " " }and the { $key } inch hex key
+           *[metric] { " " }and the { $key } millimetre hex key
+        }
+    }. Snug is enough, not hard. The pins hold the bights at even distances, and lock the ring to the tube.
 rig-pins-show = { $rim ->
         [top] Top pins
        *[bottom] Bottom pins
@@ -238,6 +396,20 @@ rig-space-say = Rigging, step { $number } of { $tasks }. Set the top ring so tha
         } of bottom hole 1, half way to bottom hole 2.
        *[no] Turn it until its hole 1 stands straight above bottom hole 1.
     }
+rig-space-say-brief = Rings { $spacing } millimetres apart, { $half ->
+        [yes] top hole 1 half a hole on to the { $hand ->
+            [left] left.
+           *[right] right.
+        }
+       *[no] top hole 1 above bottom hole 1.
+    }
+rig-space-say-teach = Rigging, step { $number } of { $tasks }. Set the top ring so that its row of holes stands { $spacing } millimetres above the row of the bottom ring. { $half ->
+        [yes] Turn it until its hole 1 stands half a hole to the { $hand ->
+            [left] left
+           *[right] right
+        } of bottom hole 1, half way to bottom hole 2.
+       *[no] Turn it until its hole 1 stands straight above bottom hole 1.
+    } So far apart, the legs have the slack that the finished knot needs.
 rig-space-show = Rings { $spacing } mm apart
 rig-space-note = { $half ->
         [yes] Top ring half a hole on to the { $hand ->
@@ -261,6 +433,26 @@ rig-strip-say = Rigging, step { $number } of { $tasks }. { $rim ->
         }
        *[bottom] Wrap a strip of paper { $length } millimetres long round the tube, with a mark every { $pitch } millimetres, and set the { $pins } bottom pins at the marks.
     }
+rig-strip-say-brief = { $rim ->
+        [top] Set the { $pins } top pins { $spacing } millimetres above the bottom ones, with a strip of paper { $length } millimetres long and a mark every { $pitch } millimetres. { $shift ->
+            [0] Top pin 1 stands straight above bottom pin 1.
+           *[other] Top pin 1 stands { $shift } millimetres to the { $hand ->
+                [left] left
+               *[right] right
+            } of bottom pin 1, half way to bottom pin 2.
+        }
+       *[bottom] Wrap a strip of paper { $length } millimetres long round the tube, with a mark every { $pitch } millimetres, and set the { $pins } bottom pins at the marks.
+    }
+rig-strip-say-teach = Rigging, step { $number } of { $tasks }. { $rim ->
+        [top] Set the { $pins } top pins { $spacing } millimetres above the bottom ones, with a strip of paper { $length } millimetres long and a mark every { $pitch } millimetres. { $shift ->
+            [0] Top pin 1 stands straight above bottom pin 1.
+           *[other] Top pin 1 stands { $shift } millimetres to the { $hand ->
+                [left] left
+               *[right] right
+            } of bottom pin 1, half way to bottom pin 2.
+        }
+       *[bottom] Wrap a strip of paper { $length } millimetres long round the tube, with a mark every { $pitch } millimetres, and set the { $pins } bottom pins at the marks.
+    } The strip is as long as the tube is round, so its marks stand at even distances.
 rig-strip-show = { $rim ->
         [top] Top pins { $spacing } mm above the bottom
        *[bottom] Bottom pins every { $pitch } mm
@@ -282,6 +474,11 @@ rig-number-say = Rigging, step { $number } of { $tasks }. Stick masking tape bes
         [left] left
        *[right] right
     }, the same at the bottom and at the top. Do not write on the tube.
+rig-number-say-brief = Number the pins on tape, 1 to { $pins }.
+rig-number-say-teach = Rigging, step { $number } of { $tasks }. Stick masking tape beside both rings of pins, { $centimetres } centimetres of it in all, and number the pins on it from 1 to { $pins } to the { $hand ->
+        [left] left
+       *[right] right
+    }, the same at the bottom and at the top. Do not write on the tube. Every step names pins by these numbers; bottom and top have the same.
 rig-number-show = Number the pins 1 to { $pins }
 rig-number-note = On { $centimetres } cm of tape, to the { $hand ->
         [left] left
@@ -309,6 +506,46 @@ rig-cut-say = Rigging, step { $number } of { $tasks }. Cut { $pieces ->
         [one] { "" }
        *[other] { " " }each
     }. Tails are counted in.
+rig-cut-say-brief = Cut { $pieces ->
+        [one] 1 piece
+       *[other] { $pieces } pieces
+    } of cord{ $name ->
+        [none] { "" }
+       *[other] , { $name }
+    }, { $metres ->
+        [0] { $centimetres } centimetres
+        [one] 1 metre { $centimetres ->
+            [0] { "" }
+           *[other] { $centimetres }
+        }
+       *[other] { $metres } metres { $centimetres ->
+            [0] { "" }
+           *[other] { $centimetres }
+        }
+    } long{ $pieces ->
+        [one] { "" }
+       *[other] { " " }each
+    }.
+rig-cut-say-teach = Rigging, step { $number } of { $tasks }. Cut { $pieces ->
+        [one] 1 piece
+       *[other] { $pieces } pieces
+    } of cord{ $name ->
+        [none] { "" }
+       *[other] , { $name }
+    }, { $metres ->
+        [0] { $centimetres } centimetres
+        [one] 1 metre { $centimetres ->
+            [0] { "" }
+           *[other] { $centimetres }
+        }
+       *[other] { $metres } metres { $centimetres ->
+            [0] { "" }
+           *[other] { $centimetres }
+        }
+    } long{ $pieces ->
+        [one] { "" }
+       *[other] { " " }each
+    }. Tails are counted in. Cut once; a cord that is too short does not reach.
 rig-cut-show = Cut { $pieces ->
         [one] { $long } m of cord
        *[other] { $pieces } × { $long } m of cord
@@ -326,6 +563,14 @@ rig-start-say = Rigging, step { $number } of { $tasks }. { $strands ->
         [0] .
        *[other] , in hole { $hole }.
     } Leave a tail of { $tail } centimetres there.
+rig-start-say-brief = Begin at bottom pin 1, tail of { $tail } centimetres.
+rig-start-say-teach = Rigging, step { $number } of { $tasks }. { $strands ->
+        [one] The cord begins at bottom pin 1
+       *[other] Each of the { $strands } strands begins at the bottom pin of its own number, the first at bottom pin 1
+    }{ $hole ->
+        [0] .
+       *[other] , in hole { $hole }.
+    } Leave a tail of { $tail } centimetres there. The tail is the end that stays behind; it is hidden at the end of the work.
 rig-start-show = { $strands ->
         [one] Begin at bottom 1
        *[other] Strand 1 begins at bottom 1

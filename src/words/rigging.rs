@@ -18,12 +18,12 @@ type Said<'a> = (&'static str, FluentArgs<'a>);
 impl Words {
     pub(super) fn say_kit(&self, kit: &Kit) -> String {
         let (id, args) = of_kit(kit);
-        self.text(&format!("kit-{id}-say"), &args)
+        self.by_detail(&format!("kit-{id}-say"), &args)
     }
 
     pub(super) fn say_rig(&self, step: &RigStep) -> String {
         let (id, args) = of_task(step);
-        self.text(&format!("rig-{id}-say"), &args)
+        self.by_detail(&format!("rig-{id}-say"), &args)
     }
 
     pub(super) fn show_kit(&self, kit: &Kit) -> Shown {
