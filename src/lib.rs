@@ -6,6 +6,7 @@ pub mod cli;
 pub mod guide;
 pub mod knot;
 pub mod pedal;
+pub mod picture;
 pub mod settings;
 pub mod shelf;
 pub mod voice;

@@ -1,0 +1,238 @@
+//! Shapes onto a band of pixel rows.
+
+use super::coverage::Coverage;
+use super::palette::Colour;
+use super::shape::{Outline, Paint, Point, Segment, Shape};
+
+/// What is needed again and again to paint a band of rows.
+#[derive(Debug, Default)]
+pub(super) struct Band {
+    coverage: Coverage,
+    rows: usize,
+    top: f32,
+    /// The rows that anything was added to since the last colour was laid on.
+    touched: Option<(usize, usize)>,
+}
+
+impl Band {
+    /// Paints the shapes, each in its colour, on `pixels`: the rows of the picture from `top`
+    /// down, `width` pixels of four bytes each.
+    pub fn paint(
+        &mut self,
+        shapes: &[Shape],
+        colours: &[Colour],
+        pixels: &mut [u8],
+        width: usize,
+        top: usize,
+    ) {
+        self.rows = pixels.len() / (4 * width).max(1);
+        self.top = real(top);
+        self.coverage.fit(width, self.rows);
+        pixels.fill(0);
+        let mut last = None;
+        for (shape, &colour) in shapes.iter().zip(colours) {
+            if colour.opacity == 0 {
+                continue;
+            }
+            // Shapes of one colour that follow one another are laid on together.
+            if let Some(last) = last.filter(|&last| last != colour) {
+                self.lay_on(last, pixels, width);
+            }
+            last = Some(colour);
+            self.trace(shape);
+        }
+        if let Some(last) = last {
+            self.lay_on(last, pixels, width);
+        }
+    }
+
+    fn trace(&mut self, shape: &Shape) {
+        match (&shape.outline, shape.paint) {
+            (Outline::Path(path), Paint::Fill) => self.fill(path),
+            (Outline::Path(path), Paint::Stroke(width)) => self.stroke(path, width / 2.0),
+            (Outline::Circle { centre, radius }, Paint::Fill) => {
+                self.circle(*centre, *radius, 1.0);
+            }
+            (Outline::Circle { centre, radius }, Paint::Stroke(width)) => {
+                // The hole runs the other way round.
+                self.circle(*centre, radius + width / 2.0, 1.0);
+                self.circle(*centre, (radius - width / 2.0).max(0.0), -1.0);
+            }
+        }
+    }
+
+    fn fill(&mut self, path: &[Segment]) {
+        let (mut first, mut last) = (Point::default(), Point::default());
+        for segment in path {
+            match *segment {
+                Segment::Move(to) => {
+                    self.edge(last, first);
+                    first = to;
+                    last = to;
+                }
+                Segment::Line(to) => {
+                    self.edge(last, to);
+                    last = to;
+                }
+                Segment::Cubic(one, two, to) => {
+                    self.curve([last, one, two, to]);
+                    last = to;
+                }
+                Segment::Close => {
+                    self.edge(last, first);
+                    last = first;
+                }
+            }
+        }
+        self.edge(last, first);
+    }
+
+    /// Straight lines of a path as bars with square ends. Scenes stroke no other paths.
+    fn stroke(&mut self, path: &[Segment], half: f32) {
+        let mut last = Point::default();
+        for segment in path {
+            match *segment {
+                Segment::Move(to) => last = to,
+                Segment::Line(to) | Segment::Cubic(_, _, to) => {
+                    let length = (to.x - last.x).hypot(to.y - last.y).max(1e-6);
+                    let across = (
+                        -(to.y - last.y) / length * half,
+                        (to.x - last.x) / length * half,
+                    );
+                    let corners = [
+                        Point::new(last.x + across.0, last.y + across.1),
+                        Point::new(to.x + across.0, to.y + across.1),
+                        Point::new(to.x - across.0, to.y - across.1),
+                        Point::new(last.x - across.0, last.y - across.1),
+                    ];
+                    for nth in 0..4 {
+                        self.edge(corners[nth], corners[(nth + 1) % 4]);
+                    }
+                    last = to;
+                }
+                Segment::Close => {}
+            }
+        }
+    }
+
+    /// A circle as a polygon with sides too short to see, one way round or the other.
+    fn circle(&mut self, centre: Point, radius: f32, way: f32) {
+        // A multiple of four, so that its mirror image is itself.
+        let sides = 4.0 * (radius.max(1.0).sqrt() * 2.25).ceil().clamp(3.0, 40.0);
+        let at = |side: f32| {
+            let angle = side / sides * std::f32::consts::TAU * way;
+            Point::new(
+                centre.x + radius * angle.cos(),
+                centre.y + radius * angle.sin(),
+            )
+        };
+        let mut side = 0.0;
+        let start = at(0.0);
+        let mut last = start;
+        while side < sides {
+            side += 1.0;
+            let next = if side < sides { at(side) } else { start };
+            self.edge(last, next);
+            last = next;
+        }
+    }
+
+    /// A cubic Bézier curve as short straight lines.
+    fn curve(&mut self, [from, one, two, to]: [Point; 4]) {
+        let reach = |a: Point, b: Point| (a.x - b.x).hypot(a.y - b.y);
+        let length = reach(from, one) + reach(one, two) + reach(two, to);
+        let steps = (length.sqrt() * 2.0).ceil().clamp(2.0, 40.0);
+        let mut last = from;
+        let mut step = 0.0;
+        while step < steps {
+            step += 1.0;
+            let t = step / steps;
+            let u = 1.0 - t;
+            let weights = [u * u * u, 3.0 * u * u * t, 3.0 * u * t * t, t * t * t];
+            let sum = |pick: fn(Point) -> f32| {
+                weights[0] * pick(from)
+                    + weights[1] * pick(one)
+                    + weights[2] * pick(two)
+                    + weights[3] * pick(to)
+            };
+            let next = Point::new(sum(|point| point.x), sum(|point| point.y));
+            self.edge(last, next);
+            last = next;
+        }
+    }
+
+    fn edge(&mut self, from: Point, to: Point) {
+        let (from_y, to_y) = (from.y - self.top, to.y - self.top);
+        let (high, low) = (from_y.min(to_y), from_y.max(to_y));
+        if low <= 0.0 || high >= real(self.rows) {
+            return;
+        }
+        #[expect(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "a cast saturates at both ends"
+        )]
+        let rows = (high.max(0.0) as usize, (low as usize).min(self.rows - 1));
+        self.touched = Some(
+            self.touched
+                .map_or(rows, |(first, last)| (first.min(rows.0), last.max(rows.1))),
+        );
+        self.coverage.edge((from.x, from_y), (to.x, to_y));
+    }
+
+    /// Lays a colour on wherever it was said to cover.
+    fn lay_on(&mut self, colour: Colour, pixels: &mut [u8], width: usize) {
+        let Some((first, last)) = self.touched.take() else {
+            return;
+        };
+        let opacity = f32::from(colour.opacity);
+        let ink = [colour.red, colour.green, colour.blue, 255];
+        let lines = pixels.chunks_exact_mut(4 * width);
+        for (row, line) in lines.enumerate().take(last + 1).skip(first) {
+            let (line, _) = line.as_chunks_mut::<4>();
+            self.coverage.sweep(row, |run, share| {
+                #[expect(
+                    clippy::cast_possible_truncation,
+                    clippy::cast_sign_loss,
+                    reason = "a share of 255"
+                )]
+                let share = (share * opacity + 0.5) as u8;
+                if share == 0 {
+                    return;
+                }
+                let end = run.end.min(line.len());
+                let Some(run) = line.get_mut(run.start..end) else {
+                    return;
+                };
+                if share == 255 {
+                    run.fill(ink);
+                } else {
+                    for pixel in run {
+                        for (channel, ink) in pixel.iter_mut().zip(ink) {
+                            *channel = mixed(*channel, ink, share);
+                        }
+                    }
+                }
+            });
+        }
+    }
+}
+
+/// `share` in 255 of `ink`, and of `ground` the rest.
+const fn mixed(ground: u8, ink: u8, share: u8) -> u8 {
+    let sum = ground as u32 * (255 - share as u32) + ink as u32 * share as u32 + 127;
+    #[expect(
+        clippy::cast_possible_truncation,
+        reason = "a mean of two 8-bit values"
+    )]
+    let mean = (sum / 255) as u8;
+    mean
+}
+
+#[expect(
+    clippy::cast_precision_loss,
+    reason = "16 384 at most, exact in an f32"
+)]
+const fn real(count: usize) -> f32 {
+    count as f32
+}

@@ -1,0 +1,167 @@
+//! The painter that makes pixels, and PNG files of them.
+
+use std::error::Error;
+use std::fmt;
+
+use super::band::Band;
+use super::palette::{Colour, Palette};
+use super::scene::Scene;
+
+/// A finished picture, row by row from the top.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Image {
+    width: u32,
+    height: u32,
+    pixels: Vec<u8>,
+}
+
+impl Image {
+    /// Width in pixels.
+    pub const fn width(&self) -> u32 {
+        self.width
+    }
+
+    /// Height in pixels.
+    pub const fn height(&self) -> u32 {
+        self.height
+    }
+
+    /// Red, green, blue and opacity of every pixel. A [`Tones`](super::Tones) picture is opaque
+    /// all over; where another palette leaves the ground out, colours are multiplied by their
+    /// opacity.
+    pub fn pixels(&self) -> &[u8] {
+        &self.pixels
+    }
+
+    /// The colour of one pixel, or `None` outside the picture.
+    pub fn pixel(&self, column: u32, row: u32) -> Option<Colour> {
+        if column >= self.width || row >= self.height {
+            return None;
+        }
+        let at = 4 * (row as usize * self.width as usize + column as usize);
+        match self.pixels.get(at..at + 4)? {
+            &[red, green, blue, opacity] => Some(Colour {
+                red,
+                green,
+                blue,
+                opacity,
+            }),
+            _ => None,
+        }
+    }
+
+    /// The bytes of a PNG file that says how many dots of it make an inch on paper.
+    ///
+    /// # Errors
+    /// [`RasterError::Png`] when the picture can't be encoded.
+    pub fn png(&self, dots_per_inch: u16) -> Result<Vec<u8>, RasterError> {
+        let refused = |error: png::EncodingError| RasterError::Png(error.to_string());
+        let mut bytes = Vec::new();
+        let mut encoder = png::Encoder::new(&mut bytes, self.width(), self.height());
+        encoder.set_color(png::ColorType::Rgba);
+        encoder.set_depth(png::BitDepth::Eight);
+        // An inch is 25.4 mm, so n dots an inch are n / 0.0254 a metre.
+        let per_metre = (u32::from(dots_per_inch) * 10_000 + 127) / 254;
+        encoder.set_pixel_dims(Some(png::PixelDimensions {
+            xppu: per_metre,
+            yppu: per_metre,
+            unit: png::Unit::Meter,
+        }));
+        let mut writer = encoder.write_header().map_err(refused)?;
+        writer.write_image_data(&self.pixels).map_err(refused)?;
+        writer.finish().map_err(refused)?;
+        Ok(bytes)
+    }
+}
+
+/// Why there is no picture.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum RasterError {
+    /// The PNG encoder refused, with its own words.
+    Png(String),
+}
+
+impl fmt::Display for RasterError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Png(reason) => write!(f, "the picture can't be encoded as PNG: {reason}"),
+        }
+    }
+}
+
+impl Error for RasterError {}
+
+/// Pictures with more pixels than this are painted in bands, side by side on several threads.
+const SMALL: usize = 300_000;
+
+/// Paints scenes into an image of its own, again and again.
+#[derive(Debug, Default)]
+pub struct Painter {
+    image: Image,
+    bands: Vec<Band>,
+}
+
+impl Painter {
+    /// A painter with nothing painted yet.
+    pub fn new() -> Self {
+        Self::default()
+    }
+
+    /// Paints a scene and gives the image, of the size of the scene's frame.
+    pub fn paint(&mut self, scene: &Scene, palette: &dyn Palette) -> &Image {
+        let [width, height] = [scene.frame().width, scene.frame().height].map(pixels);
+        if (self.image.width, self.image.height) != (width, height) {
+            self.image = Image {
+                width,
+                height,
+                pixels: vec![0; 4 * width as usize * height as usize],
+            };
+        }
+        let count = if width as usize * height as usize <= SMALL {
+            1
+        } else {
+            std::thread::available_parallelism().map_or(1, |threads| threads.get().min(8))
+        };
+        let rows = (height as usize).div_ceil(count);
+        self.bands.resize_with(count, Band::default);
+        let colours: Vec<Colour> = scene
+            .shapes()
+            .iter()
+            .map(|shape| palette.colour(shape.role))
+            .collect();
+        let parts = self.image.pixels.chunks_mut(4 * width as usize * rows);
+        let mut jobs: Vec<_> = self
+            .bands
+            .iter_mut()
+            .zip(parts)
+            .enumerate()
+            .map(|(nth, (band, part))| (nth * rows, band, part))
+            .collect();
+        // The first band is painted here, while the others are painted beside it.
+        let own = if jobs.is_empty() {
+            None
+        } else {
+            Some(jobs.remove(0))
+        };
+        let shapes = scene.shapes();
+        let colours = &colours;
+        std::thread::scope(|scope| {
+            for (top, band, part) in jobs {
+                scope.spawn(move || band.paint(shapes, colours, part, width as usize, top));
+            }
+            if let Some((top, band, part)) = own {
+                band.paint(shapes, colours, part, width as usize, top);
+            }
+        });
+        &self.image
+    }
+}
+
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "a frame is 64 to 16 384 pixels each way"
+)]
+fn pixels(length: f32) -> u32 {
+    length.round() as u32
+}

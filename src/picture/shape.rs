@@ -1,0 +1,172 @@
+//! What a picture is made of: flat shapes with a role each, back to front.
+
+use crate::knot::Turn;
+
+/// A point of the frame, in pixels: `x` grows to the right, `y` downwards.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Point {
+    /// Pixels from the left edge.
+    pub x: f32,
+    /// Pixels from the top edge.
+    pub y: f32,
+}
+
+impl Point {
+    /// The point with these coordinates.
+    pub const fn new(x: f32, y: f32) -> Self {
+        Self { x, y }
+    }
+}
+
+/// One step of a path.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Segment {
+    /// Begin a new contour here.
+    Move(Point),
+    /// A straight line to here.
+    Line(Point),
+    /// A cubic Bézier curve: two control points and the end.
+    Cubic(Point, Point, Point),
+    /// Back to where the contour began.
+    Close,
+}
+
+/// The form of a shape.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Outline {
+    /// Contours; filled by the non-zero rule.
+    Path(Vec<Segment>),
+    /// A circle.
+    Circle {
+        /// Its centre.
+        centre: Point,
+        /// Its radius in pixels.
+        radius: f32,
+    },
+}
+
+/// How a shape is painted.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Paint {
+    /// Filled, without an edge.
+    Fill,
+    /// A line of so many pixels along the outline.
+    Stroke(f32),
+}
+
+/// What a shape stands for. A [`Palette`](super::Palette) turns it into a colour.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Role {
+    /// Everything behind the tube.
+    Ground,
+    /// The surface of the tube that is tied on.
+    Tube,
+    /// The edge of the tube, or the line where its surface is cut open.
+    Edge,
+    /// The course of a leg that has no cord yet.
+    ToCome,
+    /// Cord on the far side of the tube.
+    Behind,
+    /// Cord of the leg in hand on the far side of the tube.
+    InHandBehind,
+    /// Cord laid, beyond the edge where the rolled-out picture repeats itself.
+    Beyond(Turn),
+    /// Cord laid.
+    Laid(Turn),
+    /// Cord laid, on the leg that the one in hand runs beside; and every cord once all is laid.
+    Beside(Turn),
+    /// The edge that sets the cord in hand off from the others.
+    InHandEdge,
+    /// The part of the leg in hand that is being told.
+    InHand,
+    /// What is left of the leg in hand: told before, or still to be told.
+    InHandRest,
+    /// A pin.
+    Pin,
+    /// A pin's number.
+    PinNumber,
+    /// The pin where the leg in hand starts: a ring round its number.
+    From,
+    /// The clear disc within that ring.
+    FromDisc,
+    /// The number in that ring.
+    FromNumber,
+    /// The pin where the leg in hand lands: a disc behind its number.
+    To,
+    /// The number on that disc.
+    ToNumber,
+    /// The sign for "over": a filled square.
+    Over,
+    /// The edge round that square.
+    OverEdge,
+    /// The sign for "under": a ring.
+    Under,
+    /// The edges of that ring.
+    UnderEdge,
+    /// Words given by the caller.
+    Label,
+}
+
+/// One shape of a scene.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Shape {
+    /// What it stands for.
+    pub role: Role,
+    /// Filled or stroked.
+    pub paint: Paint,
+    /// Its form.
+    pub outline: Outline,
+}
+
+impl Shape {
+    pub(super) fn fill(role: Role, path: Vec<Segment>) -> Self {
+        Self {
+            role,
+            paint: Paint::Fill,
+            outline: Outline::Path(path),
+        }
+    }
+
+    pub(super) const fn circle(role: Role, paint: Paint, centre: Point, radius: f32) -> Self {
+        Self {
+            role,
+            paint,
+            outline: Outline::Circle { centre, radius },
+        }
+    }
+
+    pub(super) fn line(role: Role, width: f32, from: Point, to: Point) -> Self {
+        Self {
+            role,
+            paint: Paint::Stroke(width),
+            outline: Outline::Path(vec![Segment::Move(from), Segment::Line(to)]),
+        }
+    }
+
+    pub(super) fn rectangle(role: Role, corner: Point, opposite: Point) -> Self {
+        let corners = [
+            corner,
+            Point::new(opposite.x, corner.y),
+            opposite,
+            Point::new(corner.x, opposite.y),
+        ];
+        let mut path = Vec::new();
+        polygon(&mut path, corners);
+        Self::fill(role, path)
+    }
+}
+
+/// Adds a closed contour with these corners to `path`.
+pub(super) fn polygon(path: &mut Vec<Segment>, corners: impl IntoIterator<Item = Point>) {
+    let before = path.len();
+    for corner in corners {
+        path.push(if path.len() == before {
+            Segment::Move(corner)
+        } else {
+            Segment::Line(corner)
+        });
+    }
+    if path.len() > before {
+        path.push(Segment::Close);
+    }
+}

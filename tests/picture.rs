@@ -1,0 +1,710 @@
+//! The picture read back from its pixels: which cord lies on top, where the ground shows, what
+//! the colours say.
+
+use std::collections::{HashMap, HashSet};
+
+use marlinspeak::knot::{Hand, Knot, Laying, Leg, Order, Rim, Side, Turn, Weave};
+use marlinspeak::picture::{
+    Colour, Frame, Image, Painter, Palette, Point, Progress, Role, Scene, Tones, View, okabe_ito,
+};
+
+const BARE: Colour = Colour::rgb(0x0000_00FF);
+
+/// Gives every cord a flat colour of its own, and leaves out all but cords and tube.
+struct Flat<'a> {
+    laying: &'a Laying,
+    in_hand: Option<Turn>,
+}
+
+impl Flat<'_> {
+    fn cord(&self, turn: Turn) -> Colour {
+        // Red counts, green keeps neighbours apart, blue tells cord from tube.
+        let number = self.laying.legs_before(turn) + 1;
+        Colour::rgb(number * 0x0001_0000 / 2 & 0x00FF_0000 | (number % 256) << 8)
+    }
+}
+
+impl Palette for Flat<'_> {
+    fn colour(&self, role: Role) -> Colour {
+        match role {
+            Role::Ground | Role::Tube => BARE,
+            Role::Laid(turn) | Role::Beside(turn) | Role::Beyond(turn) => self.cord(turn),
+            Role::InHand | Role::InHandRest => {
+                self.in_hand.map_or(Colour::CLEAR, |turn| self.cord(turn))
+            }
+            _ => Colour::CLEAR,
+        }
+    }
+}
+
+/// Two cords that cross: the rising one, the falling one, the row. Legs that wind round the tube
+/// more than once cross in several rows.
+type Pair = (Turn, Turn, u16);
+
+fn laying(leads: u16, bights: u16, passes: u16, weave: &str, order: Order) -> Laying {
+    let knot = Knot::new(leads, bights, Weave::parse(weave).unwrap()).unwrap();
+    Laying::new(knot, passes, order).unwrap()
+}
+
+/// Which cord of every pair lies on top when `laid` turns are on the tube, from the steps that
+/// the tyer is told; `true` when it is the rising one.
+fn told(laying: &Laying, laid: u32) -> HashMap<Pair, bool> {
+    let mut pairs = HashMap::new();
+    for turn in (0..laid).map(|nth| laying.turn(nth).unwrap()) {
+        let rising = laying.leg(turn).unwrap().from.rim == Rim::Bottom;
+        for crossing in laying.crossings(turn) {
+            for pass in 1..=crossing.cords {
+                let Leg { strand, number, .. } = crossing.of;
+                let other = Turn {
+                    pass,
+                    strand,
+                    leg: number,
+                };
+                let (up, down) = if rising { (turn, other) } else { (other, turn) };
+                let pair = (up, down, crossing.row);
+                let before = pairs.insert(pair, crossing.over == rising);
+                assert_eq!(before, None, "{pair:?} is told twice");
+            }
+        }
+    }
+    pairs
+}
+
+fn at(image: &Image, point: Point) -> Option<Colour> {
+    if point.x < 0.0 || point.y < 0.0 {
+        return None;
+    }
+    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+    image.pixel(point.x as u32, point.y as u32)
+}
+
+fn moved(point: Point, way: Point, by: f32) -> Point {
+    Point::new(point.x + way.x * by, point.y + way.y * by)
+}
+
+/// The moments looked at: nothing but the first leg in hand, some on the way, all laid.
+fn moments(laying: &Laying) -> Vec<Progress> {
+    let legs = laying.legs();
+    let mut moments: Vec<Progress> = [legs / 3, legs / 2, 5 * legs / 6, legs - 1]
+        .into_iter()
+        .map(|before| Progress::at(laying.turn(before).unwrap()))
+        .collect();
+    moments.push(Progress::Finished);
+    moments
+}
+
+fn on_the_tube(laying: &Laying, progress: &Progress) -> (u32, Option<Turn>) {
+    match progress {
+        Progress::Bare => (0, None),
+        Progress::At { turn, .. } => (laying.legs_before(*turn) + 1, Some(*turn)),
+        Progress::Finished => (laying.legs(), None),
+    }
+}
+
+const KNOTS: [(u16, u16, u16, &str); 14] = [
+    (3, 2, 1, "1"),
+    (3, 2, 3, "1"),
+    (5, 6, 1, "1"),
+    (5, 6, 2, "2"),
+    (5, 6, 3, "1"),
+    (4, 3, 2, "1"),
+    (4, 6, 2, "ouu"),
+    (21, 4, 1, "1"),
+    (21, 4, 2, "4"),
+    (7, 5, 3, "3"),
+    (2, 3, 3, "1"),
+    (2, 2, 2, "1"),
+    (6, 9, 3, "ouoou"),
+    (9, 9, 1, "2"),
+];
+
+/// Calls `check` for every knot, moment, side, hand and order of laying.
+fn for_each_picture(
+    view: View,
+    frame: Frame,
+    mut check: impl FnMut(&str, &Laying, &Progress, &Scene, &Image, &Flat<'_>),
+) {
+    let mut painter = Painter::new();
+    for (leads, bights, passes, weave) in KNOTS {
+        for order in [Order::PassByPass, Order::StrandByStrand] {
+            let laying = laying(leads, bights, passes, weave, order);
+            if order == Order::StrandByStrand && laying.knot().strands() == 1 {
+                continue;
+            }
+            for progress in moments(&laying) {
+                for (side, hand) in [
+                    (Side::Right, Hand::Right),
+                    (Side::Left, Hand::Right),
+                    (Side::Right, Hand::Left),
+                    (Side::Left, Hand::Left),
+                ] {
+                    let what = format!(
+                        "{leads} × {bights}, {passes} passes, weave {weave}, {order:?}, \
+                         {progress:?}, {side:?}, {hand:?}"
+                    );
+                    let scene = Scene::build(view, &laying, side, hand, &progress, frame);
+                    let (_, in_hand) = on_the_tube(&laying, &progress);
+                    let flat = Flat {
+                        laying: &laying,
+                        in_hand,
+                    };
+                    let image = painter.paint(&scene, &flat);
+                    check(&what, &laying, &progress, &scene, image, &flat);
+                }
+            }
+        }
+    }
+}
+
+/// Checks every visible crossing of a picture; gives the pairs seen.
+fn tops_agree(
+    what: &str,
+    told: &HashMap<Pair, bool>,
+    scene: &Scene,
+    image: &Image,
+    flat: &Flat<'_>,
+) -> HashSet<Pair> {
+    let mut seen = HashSet::new();
+    for point in scene.crossing_points() {
+        let pair = (point.rising, point.falling, point.row);
+        let Some(&rising_on_top) = told.get(&pair) else {
+            panic!("{what}: {pair:?} are drawn across each other and never told");
+        };
+        let top = if rising_on_top { pair.0 } else { pair.1 };
+        assert_eq!(
+            at(image, point.at),
+            Some(flat.cord(top)),
+            "{what}: on top in row {} at {:?}",
+            point.row,
+            point.at
+        );
+        assert!(seen.insert(pair), "{what}: {pair:?} is drawn twice");
+    }
+    seen
+}
+
+#[test]
+fn rolled_out_the_cord_on_top_is_the_one_that_was_told_to_go_over() {
+    for_each_picture(
+        View::RolledOut,
+        Frame::new(900.0, 900.0),
+        |what, laying, progress, scene, image, flat| {
+            let told = told(laying, on_the_tube(laying, progress).0);
+            let seen = tops_agree(what, &told, scene, image, flat);
+            assert!(!scene.is_zoomed(), "{what}");
+            for pair in told.keys() {
+                assert!(
+                    seen.contains(pair),
+                    "{what}: {pair:?} is not in the picture"
+                );
+            }
+            let knot = laying.knot();
+            if *progress == Progress::Finished {
+                let passes = usize::from(laying.passes());
+                let crossings = usize::try_from(knot.crossings()).unwrap() * passes * passes;
+                assert_eq!(seen.len(), crossings, "{what}");
+            }
+        },
+    );
+}
+
+#[test]
+fn round_the_tube_the_cord_on_top_is_the_one_that_was_told_to_go_over() {
+    for_each_picture(
+        View::RoundTheTube,
+        Frame::new(700.0, 900.0),
+        |what, laying, progress, scene, image, flat| {
+            let told = told(laying, on_the_tube(laying, progress).0);
+            let seen = tops_agree(what, &told, scene, image, flat);
+            if *progress == Progress::Finished {
+                assert!(!seen.is_empty(), "{what}");
+            }
+        },
+    );
+}
+
+#[test]
+fn beside_an_over_cord_the_tube_shows_before_the_under_cord_does() {
+    let mut gaps = 0;
+    for_each_picture(
+        View::RolledOut,
+        Frame::new(900.0, 900.0),
+        |what, laying, progress, scene, image, flat| {
+            let told = told(laying, on_the_tube(laying, progress).0);
+            for point in scene.crossing_points() {
+                let rising_on_top = told[&(point.rising, point.falling, point.row)];
+                let (under, way) = if rising_on_top {
+                    (point.falling, point.falling_way)
+                } else {
+                    (point.rising, point.rising_way)
+                };
+                let colour = flat.cord(under);
+                for sign in [-0.25, 0.25] {
+                    let mut ground = false;
+                    for step in 1..1000_u16 {
+                        match at(image, moved(point.at, way, f32::from(step) * sign)) {
+                            Some(BARE) => ground = true,
+                            Some(seen) if seen == colour => {
+                                assert!(ground, "{what}: no gap at {:?}", point.at);
+                                gaps += 1;
+                                break;
+                            }
+                            Some(_) => {}
+                            None => break,
+                        }
+                    }
+                }
+            }
+        },
+    );
+    assert!(gaps > 10_000, "only {gaps} gaps were looked at");
+}
+
+#[test]
+fn a_follower_lies_on_its_side_and_turns_inside_where_the_trade_says() {
+    let laying = laying(3, 4, 2, "1", Order::default());
+    for (side, hand) in [
+        (Side::Right, Hand::Right),
+        (Side::Left, Hand::Right),
+        (Side::Right, Hand::Left),
+        (Side::Left, Hand::Left),
+    ] {
+        let frame = Frame::new(900.0, 700.0);
+        let scene = Scene::build(
+            View::RolledOut,
+            &laying,
+            side,
+            hand,
+            &Progress::Finished,
+            frame,
+        );
+        let flat = Flat {
+            laying: &laying,
+            in_hand: None,
+        };
+        let mut painter = Painter::new();
+        let image = painter.paint(&scene, &flat);
+        // On the right of a cord, for the eye, is a quarter turn clockwise from its travel.
+        for point in scene.crossing_points() {
+            let (first, way) = (point.rising, point.rising_way);
+            let told = told(&laying, laying.legs());
+            if first.pass != 1 || !told[&(first, point.falling, point.row)] {
+                continue;
+            }
+            let turned = Point::new(-way.y, way.x);
+            let sign = if side == Side::Right { 1.0 } else { -1.0 };
+            let beside = (1..200_u16)
+                .filter_map(|step| at(image, moved(point.at, turned, sign * f32::from(step) / 2.0)))
+                .find(|&colour| colour.blue == 0 && colour != flat.cord(first));
+            assert_eq!(
+                beside,
+                Some(flat.cord(Turn { pass: 2, ..first })),
+                "{side:?} {hand:?}"
+            );
+        }
+        // Down the middle of the picture from the top edge to the middle: the first cord met at
+        // a top pin is the outer one.
+        for rim in [Rim::Top, Rim::Bottom] {
+            let inside = side.turns_inside(rim, hand);
+            let outer = if inside { 1 } else { 2 };
+            let mut bights = 0;
+            for column in (200..700).step_by(3) {
+                let mut column: Vec<Colour> = (0..700)
+                    .filter_map(|row| image.pixel(column, row))
+                    .collect();
+                if rim == Rim::Bottom {
+                    column.reverse();
+                }
+                let cords: Vec<Colour> = column.into_iter().filter(|c| c.blue == 0).collect();
+                let Some(&first) = cords.first() else {
+                    continue;
+                };
+                let pass = (0..laying.legs())
+                    .map(|nth| laying.turn(nth).unwrap())
+                    .find(|&turn| flat.cord(turn) == first);
+                if let Some(turn) = pass {
+                    // The ends at the start pin hang lower than any bight.
+                    let knot = laying.knot();
+                    let loose = turn.leg == 1 || turn.leg == knot.legs_per_strand();
+                    if rim == Rim::Top || !loose {
+                        assert_eq!(turn.pass, outer, "{rim:?} {side:?} {hand:?}");
+                        bights += 1;
+                    }
+                }
+            }
+            assert!(bights > 20, "{bights}");
+        }
+    }
+}
+
+/// Only cords, pins and signs, in the house colours.
+struct Wordless(Tones);
+
+impl Palette for Wordless {
+    fn colour(&self, role: Role) -> Colour {
+        match role {
+            Role::PinNumber | Role::FromNumber | Role::ToNumber | Role::Behind => Colour::CLEAR,
+            _ => self.0.colour(role),
+        }
+    }
+}
+
+#[test]
+fn a_left_handed_tyer_sees_the_picture_mirrored_but_for_the_numbers() {
+    let frame = Frame::new(800.0, 600.0);
+    for view in [View::RolledOut, View::RoundTheTube] {
+        for (leads, bights, passes) in [(5, 6, 2), (3, 2, 1), (7, 5, 3)] {
+            let laying = laying(leads, bights, passes, "1", Order::default());
+            let turn = laying.turn(laying.legs() - 3).unwrap();
+            let image = |side, hand| {
+                let scene = Scene::build(view, &laying, side, hand, &Progress::at(turn), frame);
+                Painter::new()
+                    .paint(&scene, &Wordless(Tones::dark()))
+                    .clone()
+            };
+            let right = image(Side::Right, Hand::Right);
+            let left = image(Side::Left, Hand::Left);
+            assert_ne!(right, left);
+            for row in 0..600 {
+                for column in 0..800 {
+                    let (one, other) = (right.pixel(column, row), left.pixel(799 - column, row));
+                    assert!(
+                        near(one.unwrap(), other.unwrap()),
+                        "{view:?} {leads} × {bights} at {column}, {row}: {one:?} {other:?}"
+                    );
+                }
+            }
+        }
+    }
+}
+
+/// Equal, but for what rounding does to a pixel at an edge.
+fn near(one: Colour, other: Colour) -> bool {
+    [
+        (one.red, other.red),
+        (one.green, other.green),
+        (one.blue, other.blue),
+    ]
+    .into_iter()
+    .all(|(one, other)| one.abs_diff(other) <= 6)
+}
+
+#[test]
+fn hues_are_those_of_okabe_and_ito() {
+    // Okabe and Ito, Color Universal Design (2008), table of the eight colours, as 8-bit RGB.
+    for (colour, published) in [
+        (okabe_ito::ORANGE, [230, 159, 0]),
+        (okabe_ito::SKY_BLUE, [86, 180, 233]),
+        (okabe_ito::BLUISH_GREEN, [0, 158, 115]),
+        (okabe_ito::YELLOW, [240, 228, 66]),
+        (okabe_ito::BLUE, [0, 114, 178]),
+        (okabe_ito::VERMILION, [213, 94, 0]),
+        (okabe_ito::REDDISH_PURPLE, [204, 121, 167]),
+    ] {
+        assert_eq!([colour.red, colour.green, colour.blue], published);
+    }
+    assert_eq!(Tones::dark().colour(Role::InHand), okabe_ito::YELLOW);
+    assert_eq!(Tones::light().colour(Role::InHand), okabe_ito::VERMILION);
+}
+
+#[test]
+fn all_that_must_be_seen_stands_out_three_to_one() {
+    // WCAG 2.2, success criterion 1.4.11, Non-text Contrast. Its formula: black on white is 21.
+    let (black, white) = (Colour::rgb(0), Colour::rgb(0x00FF_FFFF));
+    assert!((black.contrast(white) - 21.0).abs() < 1e-4);
+    for tones in [Tones::dark(), Tones::light()] {
+        let on_tube = tones.colour(Role::Tube);
+        let mut roles = vec![
+            Role::InHand,
+            Role::InHandRest,
+            Role::Pin,
+            Role::From,
+            Role::To,
+        ];
+        for strand in 1..=7 {
+            let turn = Turn {
+                pass: 1,
+                strand,
+                leg: 1,
+            };
+            roles.extend([Role::Laid(turn), Role::Beside(turn)]);
+            assert!(
+                tones.colour(Role::Beside(turn)).contrast(on_tube)
+                    > tones.colour(Role::Laid(turn)).contrast(on_tube)
+            );
+        }
+        for role in roles {
+            for ground in [Role::Tube, Role::Ground] {
+                let ratio = tones.colour(role).contrast(tones.colour(ground));
+                assert!(
+                    ratio >= 3.0,
+                    "{role:?} on {ground:?}, dark {}: {ratio}",
+                    tones.is_dark()
+                );
+            }
+        }
+        // Text asks for 4.5 : 1 (success criterion 1.4.3); large text, as here, for 3 : 1.
+        for (role, ground) in [
+            (Role::PinNumber, Role::Tube),
+            (Role::Label, Role::Ground),
+            (Role::FromNumber, Role::FromDisc),
+            (Role::ToNumber, Role::To),
+            (Role::Over, Role::InHand),
+            (Role::Under, Role::UnderEdge),
+            (Role::Over, Role::OverEdge),
+        ] {
+            let ratio = tones.colour(role).contrast(tones.colour(ground));
+            assert!(
+                ratio >= 3.0,
+                "{role:?} on {ground:?}, dark {}: {ratio}",
+                tones.is_dark()
+            );
+        }
+    }
+}
+
+/// A colour as somebody sees it who lacks one kind of cone: protan, deutan, tritan.
+///
+/// Machado, Oliveira, Fernandes, "A physiologically-based model for simulation of color vision
+/// deficiency", IEEE Trans. Vis. Comput. Graph. 15 (2009) 1291: matrices for severity 1.0, as
+/// published with the paper, applied to linear RGB. Figures from memory.
+const CONES: [[[f32; 3]; 3]; 3] = [
+    [
+        [0.152_286, 1.052_583, -0.204_868],
+        [0.114_503, 0.786_281, 0.099_216],
+        [-0.003_882, -0.048_116, 1.051_998],
+    ],
+    [
+        [0.367_322, 0.860_646, -0.227_968],
+        [0.280_085, 0.672_501, 0.047_413],
+        [-0.011_820, 0.042_940, 0.968_881],
+    ],
+    [
+        [1.255_528, -0.076_749, -0.178_779],
+        [-0.078_411, 0.930_809, 0.147_602],
+        [0.004_733, 0.691_367, 0.303_900],
+    ],
+];
+
+fn linear(channel: u8) -> f32 {
+    let value = f32::from(channel) / 255.0;
+    if value <= 0.04045 {
+        value / 12.92
+    } else {
+        ((value + 0.055) / 1.055).powf(2.4)
+    }
+}
+
+fn seen(colour: Colour, cones: [[f32; 3]; 3]) -> [f32; 3] {
+    let light = [colour.red, colour.green, colour.blue].map(linear);
+    cones.map(|row| {
+        row.iter()
+            .zip(light)
+            .map(|(a, b)| a * b)
+            .sum::<f32>()
+            .clamp(0.0, 1.0)
+    })
+}
+
+fn luminance([red, green, blue]: [f32; 3]) -> f32 {
+    0.2126 * red + 0.7152 * green + 0.0722 * blue
+}
+
+#[test]
+fn over_and_under_signs_differ_for_every_kind_of_colour_vision() {
+    for cones in CONES {
+        // White stays white: each row of the matrix sums to 1.
+        for row in cones {
+            assert!((row.iter().sum::<f32>() - 1.0).abs() < 1e-4);
+        }
+        for tones in [Tones::dark(), Tones::light()] {
+            let [over, under] =
+                [Role::Over, Role::Under].map(|role| luminance(seen(tones.colour(role), cones)));
+            let ratio = (over.max(under) + 0.05) / (over.min(under) + 0.05);
+            assert!(ratio >= 3.0, "dark {}: {ratio}", tones.is_dark());
+        }
+    }
+}
+
+#[test]
+fn signs_stand_at_the_crossings_told_and_nowhere_else() {
+    let laying = laying(5, 6, 1, "1", Order::default());
+    let turn = laying.turn(10).unwrap();
+    let crossings: Vec<bool> = laying
+        .crossings(turn)
+        .map(|crossing| crossing.over)
+        .collect();
+    assert_eq!(crossings, [true, false, true, false]);
+    let frame = Frame::new(900.0, 700.0);
+    let signs = |part: std::ops::Range<usize>| {
+        let progress = Progress::At {
+            turn,
+            crossings: part,
+        };
+        let scene = Scene::build(
+            View::RolledOut,
+            &laying,
+            Side::Right,
+            Hand::Right,
+            &progress,
+            frame,
+        );
+        let count = |role| {
+            scene
+                .shapes()
+                .iter()
+                .filter(|shape| shape.role == role)
+                .count()
+        };
+        (
+            count(Role::Over),
+            count(Role::Under),
+            count(Role::InHandRest) > 0,
+        )
+    };
+    assert_eq!(signs(0..4), (2, 2, false));
+    assert_eq!(signs(0..1), (1, 0, true));
+    assert_eq!(signs(1..2), (0, 1, true));
+    assert_eq!(signs(4..4), (0, 0, true));
+    assert_eq!(signs(0..usize::MAX), (2, 2, false));
+}
+
+#[test]
+fn a_large_knot_in_a_small_frame_is_shown_in_part_round_the_leg_in_hand() {
+    let laying = laying(40, 41, 1, "1", Order::default());
+    let large = Frame::new(1920.0, 1080.0);
+    let small = Frame::new(500.0, 400.0);
+    let mut painter = Painter::new();
+    for nth in [0, 50, 60, 81] {
+        let turn = laying.turn(nth).unwrap();
+        let build = |crossings, frame| {
+            let progress = Progress::At { turn, crossings };
+            Scene::build(
+                View::RolledOut,
+                &laying,
+                Side::Right,
+                Hand::Right,
+                &progress,
+                frame,
+            )
+        };
+        assert!(!build(0..usize::MAX, large).is_zoomed());
+        let met = laying.crossings(turn).count();
+        for part in [
+            0..met.min(4),
+            met / 2..(met / 2 + 4).min(met),
+            met.saturating_sub(3)..met,
+        ] {
+            let scene = build(part.clone(), small);
+            assert!(scene.is_zoomed());
+            assert!(scene.shapes().len() < 400, "{}", scene.shapes().len());
+            let flat = Flat {
+                laying: &laying,
+                in_hand: Some(turn),
+            };
+            let told = told(&laying, nth + 1);
+            let image = painter.paint(&scene, &flat);
+            let seen = tops_agree("40 × 41", &told, &scene, image, &flat);
+            // All that is told is in the picture.
+            let rising = laying.leg(turn).unwrap().from.rim == Rim::Bottom;
+            for crossing in laying.crossings(turn).skip(part.start).take(part.len()) {
+                let Leg { strand, number, .. } = crossing.of;
+                let other = Turn {
+                    pass: 1,
+                    strand,
+                    leg: number,
+                };
+                let (up, down) = if rising { (turn, other) } else { (other, turn) };
+                let pair = (up, down, crossing.row);
+                assert!(seen.contains(&pair), "leg {nth}, part {part:?}: {pair:?}");
+            }
+        }
+    }
+}
+
+#[test]
+fn every_size_of_knot_and_frame_makes_a_picture() {
+    for (leads, bights) in [(2, 2), (2, 999), (999, 2), (999, 998), (3, 40), (40, 3)] {
+        let laying = laying(leads, bights, 9, "1", Order::default());
+        for progress in [
+            Progress::Bare,
+            Progress::at(laying.turn(laying.legs() / 2).unwrap()),
+            Progress::at(Turn {
+                pass: 10,
+                strand: 1,
+                leg: 1,
+            }),
+            Progress::Finished,
+        ] {
+            for frame in [
+                Frame::new(1920.0, 1080.0),
+                Frame::new(200.0, 900.0),
+                Frame::new(0.0, f32::NAN),
+            ] {
+                for view in [View::RolledOut, View::RoundTheTube] {
+                    let scene =
+                        Scene::build(view, &laying, Side::Left, Hand::Left, &progress, frame);
+                    let image = Painter::new().paint(&scene, &Tones::light()).clone();
+                    assert!(image.width() >= 64 && image.height() >= 64);
+                    // Opaque all over: nothing of what was there before shines through.
+                    assert!(image.pixels().chunks(4).all(|pixel| pixel[3] == 255));
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn a_painter_used_again_gives_the_same_picture_as_a_new_one() {
+    let laying = laying(5, 6, 2, "1", Order::default());
+    let mut again = Painter::new();
+    for nth in [3, 4, 20, 5] {
+        for tones in [Tones::dark(), Tones::light()] {
+            let progress = Progress::at(laying.turn(nth).unwrap());
+            let frame = Frame::new(900.0, 500.0);
+            let scene = Scene::build(
+                View::RolledOut,
+                &laying,
+                Side::Right,
+                Hand::Right,
+                &progress,
+                frame,
+            );
+            assert_eq!(
+                again.paint(&scene, &tones),
+                Painter::new().paint(&scene, &tones)
+            );
+        }
+    }
+}
+
+#[test]
+fn the_png_says_its_size_and_300_dots_an_inch() {
+    let laying = laying(3, 2, 1, "1", Order::default());
+    let frame = Frame::new(320.0, 240.0);
+    let mut scene = Scene::build(
+        View::RolledOut,
+        &laying,
+        Side::Right,
+        Hand::Right,
+        &Progress::Finished,
+        frame,
+    );
+    scene.write("3 × 2", Point::new(160.0, 16.0), 14.0);
+    let mut painter = Painter::new();
+    let image = painter.paint(&scene, &Tones::light());
+    let bytes = image.png(300).unwrap();
+    let decoder = png::Decoder::new(std::io::Cursor::new(&bytes));
+    let mut reader = decoder.read_info().unwrap();
+    let info = reader.info();
+    assert_eq!((info.width, info.height), (320, 240));
+    let dots = info.pixel_dims.unwrap();
+    // 300 dots in 25.4 mm are 11 811.02… in a metre.
+    assert_eq!(
+        (dots.xppu, dots.yppu, dots.unit),
+        (11811, 11811, png::Unit::Meter)
+    );
+    let mut pixels = vec![0; reader.output_buffer_size().unwrap()];
+    reader.next_frame(&mut pixels).unwrap();
+    assert_eq!(pixels, image.pixels());
+}
