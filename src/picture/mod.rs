@@ -6,9 +6,11 @@
 //! and from them PNG files.
 
 mod band;
+mod changes;
 mod cords;
 mod course;
 mod coverage;
+mod ends;
 mod gauge;
 mod hand;
 mod laid;

@@ -128,15 +128,9 @@ pub mod okabe_ito {
 
 use okabe_ito::{BLUE, BLUISH_GREEN, ORANGE, REDDISH_PURPLE, SKY_BLUE, VERMILION, YELLOW};
 
-/// Hues of the strands, the first first; a seventh strand begins again.
-const STRANDS: [Colour; 6] = [
-    SKY_BLUE,
-    REDDISH_PURPLE,
-    BLUISH_GREEN,
-    ORANGE,
-    BLUE,
-    VERMILION,
-];
+/// Hues of the strands, the first first; a sixth strand begins again. Yellow and vermilion are
+/// kept for the cord in hand.
+const STRANDS: [Colour; 5] = [SKY_BLUE, REDDISH_PURPLE, BLUISH_GREEN, ORANGE, BLUE];
 
 /// Contrast with the tube of cord that is laid. Neighbouring strands differ in lightness as
 /// well as in hue.
@@ -152,8 +146,8 @@ pub struct Tones {
     ground: Colour,
     tube: Colour,
     ink: Colour,
-    laid: [Colour; 6],
-    beside: [Colour; 6],
+    laid: [Colour; 5],
+    beside: [Colour; 5],
     beyond: Colour,
 }
 
@@ -203,7 +197,7 @@ impl Tones {
         self.dark
     }
 
-    fn strand(tones: &[Colour; 6], strand: u16) -> Colour {
+    fn strand(tones: &[Colour; 5], strand: u16) -> Colour {
         tones[usize::from(strand.max(1) - 1) % tones.len()]
     }
 }

@@ -4,6 +4,7 @@ use std::error::Error;
 use std::fmt;
 
 use super::band::Band;
+use super::changes::{Trace, changes, traces};
 use super::palette::{Colour, Palette};
 use super::scene::Scene;
 
@@ -99,6 +100,8 @@ const SMALL: usize = 300_000;
 pub struct Painter {
     image: Image,
     bands: Vec<Band>,
+    /// What the image shows.
+    traces: Vec<Trace>,
 }
 
 impl Painter {
@@ -107,16 +110,27 @@ impl Painter {
         Self::default()
     }
 
-    /// Paints a scene and gives the image, of the size of the scene's frame.
+    /// Paints a scene and gives the image, of the size of the scene's frame. Where it shows the
+    /// same as the scene painted before, nothing is done.
     pub fn paint(&mut self, scene: &Scene, palette: &dyn Palette) -> &Image {
         let [width, height] = [scene.frame().width, scene.frame().height].map(pixels);
-        if (self.image.width, self.image.height) != (width, height) {
+        let colours: Vec<Colour> = scene
+            .shapes()
+            .iter()
+            .map(|shape| palette.colour(shape.role))
+            .collect();
+        let traces = traces(scene.shapes(), &colours);
+        let wanted = if (self.image.width, self.image.height) == (width, height) {
+            changes(&self.traces, &traces, width as usize, height as usize)
+        } else {
             self.image = Image {
                 width,
                 height,
                 pixels: vec![0; 4 * width as usize * height as usize],
             };
-        }
+            vec![0..width as usize; height as usize]
+        };
+        self.traces = traces;
         let count = if width as usize * height as usize <= SMALL {
             1
         } else {
@@ -124,18 +138,13 @@ impl Painter {
         };
         let rows = (height as usize).div_ceil(count);
         self.bands.resize_with(count, Band::default);
-        let colours: Vec<Colour> = scene
-            .shapes()
-            .iter()
-            .map(|shape| palette.colour(shape.role))
-            .collect();
         let parts = self.image.pixels.chunks_mut(4 * width as usize * rows);
         let mut jobs: Vec<_> = self
             .bands
             .iter_mut()
-            .zip(parts)
+            .zip(parts.zip(wanted.chunks(rows)))
             .enumerate()
-            .map(|(nth, (band, part))| (nth * rows, band, part))
+            .map(|(nth, (band, (part, wanted)))| (nth * rows, band, part, wanted))
             .collect();
         // The first band is painted here, while the others are painted beside it.
         let own = if jobs.is_empty() {
@@ -146,11 +155,13 @@ impl Painter {
         let shapes = scene.shapes();
         let colours = &colours;
         std::thread::scope(|scope| {
-            for (top, band, part) in jobs {
-                scope.spawn(move || band.paint(shapes, colours, part, width as usize, top));
+            for (top, band, part, wanted) in jobs {
+                scope.spawn(move || {
+                    band.paint(shapes, colours, part, width as usize, top, wanted);
+                });
             }
-            if let Some((top, band, part)) = own {
-                band.paint(shapes, colours, part, width as usize, top);
+            if let Some((top, band, part, wanted)) = own {
+                band.paint(shapes, colours, part, width as usize, top, wanted);
             }
         });
         &self.image

@@ -185,13 +185,13 @@ fn rows_in_hand(laid: &Laid, leads: f32) -> f32 {
     })
 }
 
-/// Where the eye rests: on the part in hand, or at the start of the knot when there is none.
+/// Where the eye rests: on the part in hand, or over the first pin when there is none.
 fn focus(gauge: &Gauge, laid: &Laid) -> Focus {
     let leads = real(gauge.leads);
     let Some(hand) = &laid.in_hand else {
         return Focus {
             start: 0,
-            middle: (real(gauge.bights), leads / 2.0),
+            middle: (0.0, leads / 2.0),
         };
     };
     let index = i32::from(hand.leg.from.number) - 1;
