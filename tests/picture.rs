@@ -54,12 +54,7 @@ fn told(laying: &Laying, laid: u32) -> HashMap<Pair, bool> {
         let rising = laying.leg(turn).unwrap().from.rim == Rim::Bottom;
         for crossing in laying.crossings(turn) {
             for pass in 1..=crossing.cords {
-                let Leg { strand, number, .. } = crossing.of;
-                let other = Turn {
-                    pass,
-                    strand,
-                    leg: number,
-                };
+                let other = laying.turn_of(pass, crossing.of);
                 let (up, down) = if rising { (turn, other) } else { (other, turn) };
                 let pair = (up, down, crossing.row);
                 let before = pairs.insert(pair, crossing.over == rising);
@@ -89,6 +84,7 @@ fn moments(laying: &Laying) -> Vec<Progress> {
         .into_iter()
         .map(|before| Progress::at(laying.turn(before).unwrap()))
         .collect();
+    moments.push(Progress::Before(laying.turn(legs / 2).unwrap()));
     moments.push(Progress::Finished);
     moments
 }
@@ -96,6 +92,7 @@ fn moments(laying: &Laying) -> Vec<Progress> {
 fn on_the_tube(laying: &Laying, progress: &Progress) -> (u32, Option<Turn>) {
     match progress {
         Progress::Bare => (0, None),
+        Progress::Before(turn) => (laying.legs_before(*turn), None),
         Progress::At { turn, .. } => (laying.legs_before(*turn) + 1, Some(*turn)),
         Progress::Finished => (laying.legs(), None),
     }
@@ -127,9 +124,14 @@ fn for_each_picture(
     let mut painter = Painter::new();
     for (leads, bights, passes, weave) in KNOTS {
         for order in [Order::PassByPass, Order::StrandByStrand] {
-            let laying = laying(leads, bights, passes, weave, order);
+            let mut laying = laying(leads, bights, passes, weave, order);
             if order == Order::StrandByStrand && laying.knot().strands() == 1 {
-                continue;
+                if passes == 1 {
+                    continue;
+                }
+                // With one strand there is no other order. Instead, the last pass has a cord of
+                // its own, which begins at another pin.
+                laying = laying.with_start(passes, 1);
             }
             for progress in moments(&laying) {
                 for (side, hand) in [

@@ -5,7 +5,7 @@ use super::gauge::{Gauge, real, whole};
 use super::laid::Laid;
 use super::lens::{Lens, Span};
 use super::shape::{Point, Role, Segment, Shape, polygon};
-use crate::knot::{Heading, Laying, Leg, Pin, Turn};
+use crate::knot::{Heading, Laying, Leg, Pin};
 
 /// All that is needed to draw cords.
 #[derive(Clone, Debug)]
@@ -188,11 +188,7 @@ impl Drawing {
             for sighting in self.sightings(heading, self.lens.across) {
                 let in_hand = self.laid.is_in_hand(sighting.leg.from);
                 for pass in 1..=sighting.cords - u16::from(in_hand) {
-                    let turn = Turn {
-                        pass,
-                        strand: sighting.leg.strand,
-                        leg: sighting.leg.number,
-                    };
+                    let turn = self.laying.turn_of(pass, sighting.leg);
                     let noticed = self.laid.finished || beside == Some(sighting.leg.from);
                     let role = if noticed {
                         Role::Beside(turn)

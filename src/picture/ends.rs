@@ -7,9 +7,9 @@ use crate::knot::Heading;
 impl Drawing {
     /// How the cord begins at its first pin.
     pub fn start_limit(&self, sighting: &Sighting, pass: u16) -> Limit {
-        if sighting.leg.number > 1 {
+        if self.leg_of_pass(sighting, pass) > 1 {
             Limit::Bight(self.gauge.offset(pass))
-        } else if pass > 1 {
+        } else if self.goes_on(pass - 1) {
             Limit::Bight(self.gauge.offset(pass - 1))
         } else if self.outside(sighting.cords, pass).is_some() {
             Limit::Square(self.course(sighting, pass).straight()[0])
@@ -20,10 +20,9 @@ impl Drawing {
 
     /// How the cord ends at its last pin.
     pub fn finish_limit(&self, sighting: &Sighting, pass: u16) -> Limit {
-        let knot = self.laying.knot();
-        if sighting.leg.number < knot.legs_per_strand() {
+        if self.leg_of_pass(sighting, pass) < self.laying.knot().legs_per_strand() {
             Limit::Bight(self.gauge.offset(pass))
-        } else if pass < self.laying.passes() {
+        } else if self.goes_on(pass) {
             // On to the next round, once that is begun.
             let pin = usize::from(sighting.leg.to.number - 1);
             let begun = self.laid.cords(Heading::Rising, pin) > pass;
@@ -33,6 +32,17 @@ impl Drawing {
         } else {
             Limit::End
         }
+    }
+
+    /// Which leg of the pass it is.
+    pub fn leg_of_pass(&self, sighting: &Sighting, pass: u16) -> u16 {
+        self.laying.turn_of(pass, sighting.leg).leg
+    }
+
+    /// Whether the cord of a pass goes on as that of the next: both begin at one pin.
+    pub fn goes_on(&self, pass: u16) -> bool {
+        let laying = &self.laying;
+        (1..laying.passes()).contains(&pass) && laying.start(pass) == laying.start(pass + 1)
     }
 
     /// The pass whose bight lies outermost at a bottom pin with so many cords, when that is not
@@ -51,10 +61,10 @@ impl Drawing {
         let knot = self.laying.knot();
         let rising = sighting.leg.heading() == Heading::Rising;
         let loose = if rising {
-            sighting.leg.number == 1 && pass == 1 && sighting.seen.0 == 0
+            self.leg_of_pass(sighting, pass) == 1 && !self.goes_on(pass - 1) && sighting.seen.0 == 0
         } else {
-            sighting.leg.number == knot.legs_per_strand()
-                && pass == self.laying.passes()
+            self.leg_of_pass(sighting, pass) == knot.legs_per_strand()
+                && !self.goes_on(pass)
                 && sighting.seen.1 == self.gauge.leads
         };
         if !loose {

@@ -8,12 +8,15 @@
 //! corner between a rising and a falling cable, so far in that the innermost cord touches it;
 //! bights are arcs round the pin.
 
+use crate::bench;
 use crate::knot::{Hand, Knot, Rim, Side};
 
 /// Half pitches shown again beyond either edge of the rolled-out picture.
 pub(super) const REPEAT: f32 = 1.6;
 /// A half pitch or a row smaller than this many pixels is too small to follow by eye.
 const SMALLEST: f32 = 14.0;
+/// The same for a finished knot, where nothing is to be followed.
+const SMALLEST_FINISHED: f32 = 5.0;
 /// A half pitch larger than this many pixels helps nobody.
 const LARGEST: f32 = 190.0;
 /// Bounds for the height of a row in half pitches; outside them crossings get too slanted.
@@ -54,6 +57,9 @@ pub(super) struct Gauge {
     pub text: f32,
     /// Whether the whole knot was too small for the frame, and only a part of it is drawn.
     pub zoomed: bool,
+    /// The share of the room between two parallel legs that cords take up, when it follows
+    /// from the finished knot and not from what is easy to see.
+    fill: Option<f32>,
 }
 
 /// What has to fit where.
@@ -69,6 +75,64 @@ pub(super) struct Room {
 
 impl Gauge {
     pub fn new(knot: &Knot, passes: u16, side: Side, hand: Hand, room: Room) -> Self {
+        let mut gauge = Self::unset(knot, passes, side, hand);
+        let widest = (room.width / room.across).min(LARGEST);
+        // The room at the rims depends on the size of a cell, so the largest that fits is
+        // looked for: first as wide as can be, then as steep.
+        let mut height = |half_pitch: f32, steepness: f32| {
+            gauge.set(half_pitch, half_pitch * steepness);
+            gauge.top() + gauge.above() + gauge.below()
+        };
+        let half_pitch = largest([1.0, widest], |half_pitch| {
+            height(half_pitch, STEEPNESS[0]) <= room.height
+        });
+        let steepness = largest(STEEPNESS, |steepness| {
+            height(half_pitch, steepness) <= room.height
+        });
+        let row = half_pitch * steepness;
+        gauge.set(half_pitch, row);
+        if half_pitch.min(row) < SMALLEST {
+            let rows = room.rows_in_hand + 4.0;
+            let cell = (room.width.min(room.height) / rows).clamp(SMALLEST, 44.0);
+            gauge.set(cell, cell);
+            gauge.zoomed = true;
+        }
+        gauge
+    }
+
+    /// The measures of a finished knot, in its own proportions and as large as fits.
+    pub fn proportioned(
+        knot: &Knot,
+        passes: u16,
+        side: Side,
+        hand: Hand,
+        room: Room,
+        shape: &bench::Shape,
+    ) -> Self {
+        let mut gauge = Self::unset(knot, passes, side, hand);
+        gauge.fill = Some(single(shape.fill));
+        let leads = f32::from(knot.leads());
+        let rise = single(shape.rise.get() / shape.run.get());
+        let mut half_pitch = room.width / room.across;
+        gauge.set(half_pitch, half_pitch * rise);
+        for _ in 0..12 {
+            // The middle of a bight lies beyond the line of its rim.
+            let beyond = gauge.bend - gauge.pin_height();
+            let row = (half_pitch * leads * rise - 2.0 * beyond) / leads;
+            gauge.set(half_pitch, row.max(0.05 * half_pitch));
+            let height = gauge.top() + gauge.above() + gauge.below();
+            half_pitch *= (room.width / room.across / half_pitch).min(room.height / height);
+        }
+        if half_pitch.min(gauge.row) < SMALLEST_FINISHED {
+            let larger = SMALLEST_FINISHED / half_pitch.min(gauge.row);
+            gauge.set(half_pitch * larger, gauge.row * larger);
+            gauge.zoomed = true;
+        }
+        gauge
+    }
+
+    /// Everything but the size.
+    fn unset(knot: &Knot, passes: u16, side: Side, hand: Hand) -> Self {
         // A follower on the right hand of a tyer who works to the right turns inside at the
         // top; on the sheet that is the same as for a left-hand follower of a mirrored tyer.
         let toward = if side.turns_inside(Rim::Top, hand) {
@@ -76,7 +140,7 @@ impl Gauge {
         } else {
             -1.0
         };
-        let mut gauge = Self {
+        Self {
             leads: i32::from(knot.leads()),
             bights: i32::from(knot.bights()),
             stagger: i32::from(knot.is_staggered()),
@@ -94,28 +158,8 @@ impl Gauge {
             toward,
             text: 1.0,
             zoomed: false,
-        };
-        let leads = f32::from(knot.leads());
-        let widest = (room.width / room.across).min(LARGEST);
-        let mut half_pitch = widest;
-        // The room at the rims depends on the pitch and the pitch on the room: a few rounds
-        // settle it.
-        for _ in 0..8 {
-            gauge.set(half_pitch, gauge.row.clamp(1.0, LARGEST));
-            let free = (room.height - gauge.above() - gauge.below()).max(1.0);
-            let row = free / leads;
-            half_pitch = widest.min(row / STEEPNESS[0]);
-            gauge.row = row.min(half_pitch * STEEPNESS[1]);
+            fill: None,
         }
-        let row = gauge.row;
-        gauge.set(half_pitch, row);
-        if half_pitch.min(row) < SMALLEST {
-            let rows = room.rows_in_hand + 4.0;
-            let cell = (room.width.min(room.height) / rows).clamp(SMALLEST, 44.0);
-            gauge.set(cell, cell);
-            gauge.zoomed = true;
-        }
-        gauge
     }
 
     /// Works out everything that follows from the size of a cell.
@@ -129,21 +173,29 @@ impl Gauge {
         // cables fill.
         let pitch = 2.0 * half_pitch * self.sin;
         let passes = f32::from(self.passes);
-        let fill = match self.passes {
-            1 => 0.34,
-            2 => 0.54,
-            _ => 0.66,
+        let (fill, thickness) = match (self.fill, self.passes) {
+            // Bights of neighbouring pins keep clear of each other.
+            (Some(fill), _) => ((0.95 * fill).min(0.48 / self.sin), 0.9),
+            (None, 1) => (0.34, 0.9),
+            (None, 2) => (0.54, 0.8),
+            (None, _) => (0.66, 0.8),
         };
         self.spacing = fill * pitch / passes;
-        self.cord = self.spacing * if self.passes == 1 { 0.9 } else { 0.8 };
+        self.cord = self.spacing * thickness;
         self.gap = (0.09 * pitch)
             .min(0.36 * self.cord)
             .max(1.6)
             .min(0.14 * pitch);
         self.pin = (0.12 * pitch).min(0.5 * self.cord).max(1.5);
-        let inner = self.pin + self.gap.min(0.2 * self.cord) + self.cord / 2.0;
-        self.bend = inner + (passes - 1.0) / 2.0 * self.spacing;
         self.text = (0.52 * half_pitch).clamp(12.0, 30.0);
+        let mut inner = self.pin + self.gap.min(0.2 * self.cord) + self.cord / 2.0;
+        if self.fill.is_some() {
+            // The pins are pulled, and cords lie on one another with hardly a gap.
+            self.gap = (0.06 * self.cord).clamp(0.6, 3.0).min(0.14 * pitch);
+            inner = 0.55 * self.cord;
+            self.text = 6.0;
+        }
+        self.bend = inner + (passes - 1.0) / 2.0 * self.spacing;
     }
 
     /// How far to the right of the middle of its cable the cord of `pass` lies, on a rising
@@ -194,6 +246,9 @@ impl Gauge {
 
     /// Length of the head of the cord in hand.
     pub fn head_length(&self) -> f32 {
+        if self.fill.is_some() {
+            return 0.0;
+        }
         1.1 * self.cord.max(6.0)
     }
 
@@ -206,6 +261,29 @@ impl Gauge {
     pub fn round(&self) -> f32 {
         2.0 * real(self.bights) * self.half_pitch
     }
+}
+
+/// The largest value between two bounds that `fits`, or the lower one when none does. What is
+/// smaller than one that fits must fit too.
+fn largest([mut low, mut high]: [f32; 2], mut fits: impl FnMut(f32) -> bool) -> f32 {
+    if fits(high) {
+        return high;
+    }
+    for _ in 0..20 {
+        let middle = f32::midpoint(low, high);
+        if fits(middle) {
+            low = middle;
+        } else {
+            high = middle;
+        }
+    }
+    low
+}
+
+/// A share as the pictures hold it.
+#[expect(clippy::cast_possible_truncation, reason = "a picture needs no more")]
+const fn single(share: f64) -> f32 {
+    share as f32
 }
 
 /// A count of half pitches or rows as a length in them.

@@ -134,8 +134,8 @@ impl Drawing {
     }
 
     fn ends_loose(&self, sighting: &Sighting, hand: &InHand) -> bool {
-        sighting.leg.number == self.laying.knot().legs_per_strand()
-            && hand.turn.pass == self.laying.passes()
+        self.leg_of_pass(sighting, hand.turn.pass) == self.laying.knot().legs_per_strand()
+            && !self.goes_on(hand.turn.pass)
     }
 
     /// Adds the signs for over and under at the crossings of the part in hand.

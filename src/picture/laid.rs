@@ -27,6 +27,8 @@ pub(super) struct Laid {
     rising: Vec<u16>,
     falling: Vec<u16>,
     pub in_hand: Option<InHand>,
+    /// The pin where the cord stands, when nothing is in hand.
+    pub stands_at: Option<Pin>,
     /// Whether all is laid.
     pub finished: bool,
 }
@@ -35,14 +37,17 @@ impl Laid {
     pub fn new(laying: &Laying, progress: &Progress) -> Self {
         let in_hand = match progress {
             Progress::At { turn, crossings } => in_hand(laying, *turn, crossings),
-            Progress::Bare | Progress::Finished => None,
+            Progress::Bare | Progress::Before(_) | Progress::Finished => None,
         };
         let finished = matches!(progress, Progress::Finished);
         let count = |leg: Leg| match &in_hand {
             // The cord in hand counts: what it goes over makes room for it.
             Some(hand) => laying.cords_of(leg, hand.turn) + u16::from(hand.leg.from == leg.from),
-            None if finished => laying.passes(),
-            None => 0,
+            None => match progress {
+                Progress::Before(turn) => laying.cords_of(leg, *turn),
+                Progress::Finished => laying.passes(),
+                Progress::Bare | Progress::At { .. } => 0,
+            },
         };
         let pins = 1..=laying.knot().bights();
         let knot = laying.knot();
@@ -55,6 +60,10 @@ impl Laid {
                 .map(|pin| count(knot.leg_from(Pin::top(pin))))
                 .collect(),
             in_hand,
+            stands_at: match progress {
+                Progress::Before(turn) => laying.leg(*turn).map(|leg| leg.from),
+                _ => None,
+            },
             finished,
         }
     }

@@ -1,5 +1,6 @@
 //! Digits and short words as outlines, so that every painter draws the same ones.
 
+use std::ops::Range;
 use std::sync::OnceLock;
 
 use ttf_parser::{Face, OutlineBuilder};
@@ -19,14 +20,20 @@ pub enum Weight {
 fn face(weight: Weight) -> Option<&'static Face<'static>> {
     static REGULAR: OnceLock<Option<Face<'static>>> = OnceLock::new();
     static BOLD: OnceLock<Option<Face<'static>>> = OnceLock::new();
-    let (cell, bytes): (_, &'static [u8]) = match weight {
-        Weight::Regular => (
-            &REGULAR,
-            include_bytes!("../../resources/fonts/B612-Regular.otf"),
-        ),
-        Weight::Bold => (&BOLD, include_bytes!("../../resources/fonts/B612-Bold.otf")),
+    let cell = match weight {
+        Weight::Regular => &REGULAR,
+        Weight::Bold => &BOLD,
     };
-    cell.get_or_init(|| Face::parse(bytes, 0).ok()).as_ref()
+    cell.get_or_init(|| Face::parse(file(weight), 0).ok())
+        .as_ref()
+}
+
+/// The file of the face.
+pub(super) const fn file(weight: Weight) -> &'static [u8] {
+    match weight {
+        Weight::Regular => include_bytes!("../../resources/fonts/B612-Regular.otf"),
+        Weight::Bold => include_bytes!("../../resources/fonts/B612-Bold.otf"),
+    }
 }
 
 /// The width in pixels of `text` set `size` pixels to the em.
@@ -40,12 +47,28 @@ pub(super) fn width(text: &str, size: f32, weight: Weight) -> f32 {
 /// `text` as a filled shape, centred both ways on `centre`. Letters that the face lacks are
 /// left out.
 pub(super) fn centred(role: Role, text: &str, size: f32, weight: Weight, centre: Point) -> Shape {
+    let height = face(weight).map_or(0.0, |face| {
+        let capital = face.capital_height().map_or(0.0, f32::from);
+        capital * size / f32::from(face.units_per_em())
+    });
+    let x = centre.x - width(text, size, weight) / 2.0;
+    line(
+        role,
+        text,
+        size,
+        weight,
+        Point::new(x, centre.y + height / 2.0),
+    )
+}
+
+/// `text` as a filled shape whose baseline begins at `from`. Letters that the face lacks are
+/// left out.
+pub(super) fn line(role: Role, text: &str, size: f32, weight: Weight, from: Point) -> Shape {
     let mut pen = Pen::default();
     if let Some(face) = face(weight) {
         pen.scale = size / f32::from(face.units_per_em());
-        pen.x = centre.x - width(text, size, weight) / 2.0;
-        let height = face.capital_height().map_or(0.0, f32::from) * pen.scale;
-        pen.baseline = centre.y + height / 2.0;
+        pen.x = from.x;
+        pen.baseline = from.y;
         for letter in text.chars() {
             if let Some(glyph) = face.glyph_index(letter) {
                 // A blank has no outline; it still takes its width.
@@ -55,6 +78,23 @@ pub(super) fn centred(role: Role, text: &str, size: f32, weight: Weight, centre:
         }
     }
     Shape::fill(role, pen.path)
+}
+
+/// The glyphs that `text` is set with: the number of each in its face, how far it moves the
+/// pen in ems, and which bytes of the text it stands for. Letters that the face lacks are left
+/// out.
+pub(super) fn glyphs(
+    text: &str,
+    weight: Weight,
+) -> impl Iterator<Item = (u16, f32, Range<usize>)> + '_ {
+    face(weight).into_iter().flat_map(move |face| {
+        let em = f32::from(face.units_per_em());
+        text.char_indices().filter_map(move |(start, letter)| {
+            let glyph = face.glyph_index(letter)?;
+            let range = start..start + letter.len_utf8();
+            Some((glyph.0, advance(face, letter) / em, range))
+        })
+    })
 }
 
 fn advance(face: &Face<'_>, letter: char) -> f32 {

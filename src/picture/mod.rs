@@ -16,11 +16,14 @@ mod hand;
 mod laid;
 mod lens;
 mod lettering;
+mod moment;
 mod palette;
 mod pins;
 mod raster;
+mod rings;
 mod scene;
 mod shape;
+mod subject;
 
 use std::ops::Range;
 
@@ -28,6 +31,7 @@ pub use palette::{Colour, Palette, Tones, okabe_ito};
 pub use raster::{Image, Painter, RasterError};
 pub use scene::{CrossingPoint, Scene};
 pub use shape::{Outline, Paint, Point, Role, Segment, Shape};
+pub use subject::Subject;
 
 use crate::knot::Turn;
 
@@ -47,6 +51,8 @@ pub enum Progress {
     /// No cord is on the tube.
     #[default]
     Bare,
+    /// Every turn before this one is laid, and none is in hand.
+    Before(Turn),
     /// Every turn before this one is laid.
     At {
         /// The turn in hand.

@@ -110,6 +110,11 @@ impl Painter {
         Self::default()
     }
 
+    /// The image painted last.
+    pub fn into_image(self) -> Image {
+        self.image
+    }
+
     /// Paints a scene and gives the image, of the size of the scene's frame. Where it shows the
     /// same as the scene painted before, nothing is done.
     pub fn paint(&mut self, scene: &Scene, palette: &dyn Palette) -> &Image {

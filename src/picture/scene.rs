@@ -8,6 +8,7 @@ use super::lens::{Focus, Lens, Span};
 use super::lettering::{self, Weight};
 use super::shape::{Point, Role, Shape};
 use super::{Frame, Progress, View};
+use crate::bench;
 use crate::knot::{Hand, Heading, Laying, Rim, Side, Turn};
 
 /// More legs than this would make a thicket of the far side of the tube.
@@ -35,7 +36,8 @@ pub struct CrossingPoint {
 pub struct Scene {
     frame: Frame,
     shapes: Vec<Shape>,
-    drawing: Drawing,
+    /// None for a picture that is not one of cords.
+    drawing: Option<Drawing>,
 }
 
 impl Scene {
@@ -55,16 +57,10 @@ impl Scene {
         let frame = frame.usable();
         let laid = Laid::new(laying, progress);
         let knot = laying.knot();
-        let bights = f32::from(knot.bights());
-        let across = match view {
-            View::RolledOut => 2.0 * bights + 2.0 * REPEAT,
-            // Seen from the side a tube is a third as wide as when rolled out.
-            View::RoundTheTube => 2.0 * bights / std::f32::consts::PI * 1.12,
-        };
         let room = Room {
             width: frame.width,
             height: frame.height,
-            across,
+            across: across(view, knot.bights()),
             rows_in_hand: rows_in_hand(&laid, f32::from(knot.leads())),
         };
         let gauge = Gauge::new(knot, laid.passes(), side, hand, room);
@@ -99,7 +95,62 @@ impl Scene {
         Self {
             frame,
             shapes,
-            drawing,
+            drawing: Some(drawing),
+        }
+    }
+
+    /// The finished knot in the proportions that were computed for it, without pins or
+    /// numbers.
+    ///
+    /// Cords are drawn a little thinner than they are where their bights would run into one
+    /// another, and so that they can be told apart.
+    pub fn finished(
+        view: View,
+        laying: &Laying,
+        side: Side,
+        hand: Hand,
+        shape: &bench::Shape,
+        frame: Frame,
+    ) -> Self {
+        let frame = frame.usable();
+        let laid = Laid::new(laying, &Progress::Finished);
+        let knot = laying.knot();
+        let room = Room {
+            width: frame.width,
+            height: frame.height,
+            across: across(view, knot.bights()),
+            rows_in_hand: f32::from(knot.leads()),
+        };
+        let gauge = Gauge::proportioned(knot, laid.passes(), side, hand, room, shape);
+        let lens = Lens::new(
+            view,
+            &gauge,
+            focus(&gauge, &laid),
+            frame,
+            hand == Hand::Left,
+        );
+        let drawing = Drawing {
+            laying: laying.clone(),
+            laid,
+            gauge,
+            lens,
+        };
+        let mut shapes = Vec::new();
+        drawing.tube(frame, &mut shapes);
+        drawing.laid_cords(&mut shapes);
+        Self {
+            frame,
+            shapes,
+            drawing: Some(drawing),
+        }
+    }
+
+    /// A picture of shapes made elsewhere.
+    pub(super) const fn of(frame: Frame, shapes: Vec<Shape>) -> Self {
+        Self {
+            frame,
+            shapes,
+            drawing: None,
         }
     }
 
@@ -115,13 +166,32 @@ impl Scene {
 
     /// Whether the whole knot would be too small to follow, so that only the surroundings of
     /// the part in hand are shown.
-    pub const fn is_zoomed(&self) -> bool {
-        self.drawing.gauge.zoomed
+    pub fn is_zoomed(&self) -> bool {
+        self.drawing
+            .as_ref()
+            .is_some_and(|drawing| drawing.gauge.zoomed)
     }
 
-    /// Width of a cord in pixels, where it faces the eye.
-    pub const fn cord_width(&self) -> f32 {
-        self.drawing.gauge.cord
+    /// Width of a cord in pixels, where it faces the eye; 0 in a picture without cords.
+    pub fn cord_width(&self) -> f32 {
+        self.drawing
+            .as_ref()
+            .map_or(0.0, |drawing| drawing.gauge.cord)
+    }
+
+    /// Width of the whole knot from edge to edge, in pixels along the tube; 0 in a picture
+    /// without cords.
+    pub fn knot_width(&self) -> f32 {
+        self.drawing.as_ref().map_or(0.0, |drawing| {
+            drawing.gauge.top() + 2.0 * drawing.gauge.overhang()
+        })
+    }
+
+    /// Once round the tube, in pixels of its surface; 0 in a picture without cords.
+    pub fn round(&self) -> f32 {
+        self.drawing
+            .as_ref()
+            .map_or(0.0, |drawing| drawing.gauge.round())
     }
 
     /// Writes a few words of the caller's, centred on a point, `size` pixels to the em.
@@ -133,7 +203,9 @@ impl Scene {
     /// Every crossing of two cords that can be seen, once each. The cord in hand counts as
     /// laid.
     pub fn crossing_points(&self) -> Vec<CrossingPoint> {
-        let drawing = &self.drawing;
+        let Some(drawing) = &self.drawing else {
+            return Vec::new();
+        };
         let Drawing { gauge, lens, .. } = drawing;
         let inner = drawing.inner();
         let mut points = Vec::new();
@@ -145,11 +217,7 @@ impl Scene {
                 let Ok(row) = u16::try_from(nth) else {
                     continue;
                 };
-                let turn = |leg: crate::knot::Leg, pass| Turn {
-                    pass,
-                    strand: leg.strand,
-                    leg: leg.number,
-                };
+                let turn = |leg, pass| drawing.laying.turn_of(pass, leg);
                 for (one, other) in
                     (1..=rising.cords).flat_map(|one| (1..=cords).map(move |other| (one, other)))
                 {
@@ -178,20 +246,40 @@ impl Scene {
     }
 }
 
-/// How many rows the part in hand takes.
-fn rows_in_hand(laid: &Laid, leads: f32) -> f32 {
-    laid.in_hand.as_ref().map_or(leads, |hand| {
-        hand.rows.end.min(leads) - hand.rows.start.max(0.0)
-    })
+/// Half pitches that must fit side by side to show the whole knot.
+fn across(view: View, bights: u16) -> f32 {
+    let turn = 2.0 * f32::from(bights);
+    match view {
+        View::RolledOut => turn + 2.0 * REPEAT,
+        // Seen from the side a tube is a third as wide as when rolled out.
+        View::RoundTheTube => turn / std::f32::consts::PI * 1.12,
+    }
 }
 
-/// Where the eye rests: on the part in hand, or over the first pin when there is none.
+/// How many rows the part in hand takes.
+fn rows_in_hand(laid: &Laid, leads: f32) -> f32 {
+    match &laid.in_hand {
+        Some(hand) => hand.rows.end.min(leads) - hand.rows.start.max(0.0),
+        // Some way round the pin where the cord stands.
+        None if laid.stands_at.is_some() => leads.min(12.0),
+        None => leads,
+    }
+}
+
+/// Where the eye rests: on the part in hand, or where the cord stands when there is none.
 fn focus(gauge: &Gauge, laid: &Laid) -> Focus {
     let leads = real(gauge.leads);
     let Some(hand) = &laid.in_hand else {
+        let (start, row) = laid.stands_at.map_or((0, leads / 2.0), |pin| {
+            let start = 2 * (i32::from(pin.number) - 1);
+            match pin.rim {
+                Rim::Bottom => (start, 0.0),
+                Rim::Top => (start + gauge.stagger, leads),
+            }
+        });
         return Focus {
             start: 0,
-            middle: (0.0, leads / 2.0),
+            middle: (real(start), row),
         };
     };
     let index = i32::from(hand.leg.from.number) - 1;

@@ -119,6 +119,38 @@ pub struct Shape {
 }
 
 impl Shape {
+    /// The same, `scale` times as large about the origin and then moved by `by`.
+    pub(super) fn moved(&self, scale: f32, by: Point) -> Self {
+        let place = |point: Point| Point::new(point.x * scale + by.x, point.y * scale + by.y);
+        let outline = match &self.outline {
+            Outline::Circle { centre, radius } => Outline::Circle {
+                centre: place(*centre),
+                radius: radius * scale,
+            },
+            Outline::Path(path) => Outline::Path(
+                path.iter()
+                    .map(|segment| match *segment {
+                        Segment::Move(to) => Segment::Move(place(to)),
+                        Segment::Line(to) => Segment::Line(place(to)),
+                        Segment::Cubic(one, two, to) => {
+                            Segment::Cubic(place(one), place(two), place(to))
+                        }
+                        Segment::Close => Segment::Close,
+                    })
+                    .collect(),
+            ),
+        };
+        let paint = match self.paint {
+            Paint::Fill => Paint::Fill,
+            Paint::Stroke(width) => Paint::Stroke(width * scale),
+        };
+        Self {
+            role: self.role,
+            paint,
+            outline,
+        }
+    }
+
     pub(super) fn fill(role: Role, path: Vec<Segment>) -> Self {
         Self {
             role,
