@@ -64,6 +64,7 @@ pub(super) fn of_clap(error: &clap::Error) -> Result<ExitCode, Complaint> {
         Some("rig") => "marlinspeak rig --help",
         Some("shelf") => "marlinspeak shelf --help",
         Some("tie") => "marlinspeak tie --help",
+        Some("sheet") => "marlinspeak sheet --help",
         _ => "marlinspeak --help",
     };
     let sentence = match error.kind() {

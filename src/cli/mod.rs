@@ -7,6 +7,7 @@ mod print;
 mod rig;
 mod rigging_forms;
 mod setup_options;
+pub mod sheet;
 mod shelf;
 mod steps;
 mod tie;
@@ -56,6 +57,7 @@ pub fn run() -> Result<(Request, Words), Complaint> {
                 Command::Fit(asked) => fit::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
                 Command::Rig(asked) => rig::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
                 Command::Tie(asked) => tie::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
+                Command::Sheet(asked) => sheet::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
             };
             Request::Done(code)
         }

@@ -43,6 +43,8 @@ pub(super) enum Command {
     Shelf(super::shelf::ShelfOptions),
     /// Guide through a tie in the terminal; with no knot named, through the newest one
     Tie(TieOptions),
+    /// Make paper for the bench: a card, a strip or a stage
+    Sheet(super::sheet::SheetOptions),
 }
 
 #[derive(Args)]

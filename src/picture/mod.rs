@@ -23,6 +23,7 @@ mod raster;
 mod rings;
 mod scene;
 mod shape;
+pub mod sheet;
 mod subject;
 
 use std::ops::Range;

@@ -17,6 +17,7 @@ mod rigging;
 mod saying;
 mod screens;
 mod settings;
+mod sheet;
 mod shelf;
 mod showing;
 mod step_args;

@@ -1,0 +1,220 @@
+//! `marlinspeak sheet`: cards, strips and stages as PNG or PDF.
+
+mod pages;
+mod target;
+
+use std::path::PathBuf;
+
+use clap::{Args, Subcommand};
+
+pub use pages::{card, stage, strip};
+use target::Target;
+
+use super::Complaint;
+use super::options::KnotOptions;
+use super::setup_options::{SetupOptions, rack_for};
+use crate::bench::{Layout, RigError, Tube, pinning};
+use crate::guide::{AtOnce, Plan, Script};
+use crate::picture::View;
+use crate::picture::sheet::{DOTS, Page, Paper, StripSheet};
+use crate::words::Words;
+
+/// Crossings on a card at most: a few hundred pages.
+const MOST_CROSSINGS: u32 = 150_000;
+/// Pages of a strip at most.
+const MOST_PAGES: u32 = 100;
+
+#[derive(Args)]
+pub(super) struct SheetOptions {
+    #[command(subcommand)]
+    what: Kind,
+}
+
+/// What to make.
+#[derive(Subcommand)]
+enum Kind {
+    /// The knot, its facts and every leg as a table
+    Card(SheetArgs),
+    /// Pin numbers and hole marks at true size, to be laid round the tube
+    Strip(SheetArgs),
+    /// The picture at one step
+    Stage(StageArgs),
+}
+
+#[derive(Args)]
+struct StageArgs {
+    #[command(flatten)]
+    sheet: SheetArgs,
+    /// The step, as “marlinspeak steps” counts them [default: the last]
+    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    step: Option<String>,
+    /// Show the tube as it stands instead of rolled out flat
+    #[arg(long)]
+    round: bool,
+}
+
+#[derive(Args)]
+struct SheetArgs {
+    #[command(flatten)]
+    knot: KnotOptions,
+    /// The file to write; several pages of PNG get -1, -2, … before their ending
+    #[arg(long, value_name = "FILE")]
+    out: Option<PathBuf>,
+    /// Write over a file that is there already
+    #[arg(long)]
+    replace: bool,
+    /// Make a PDF whatever the file's name ends in
+    #[arg(long)]
+    pdf: bool,
+    /// Dots an inch of a PNG, 72 to 600 [default: 300]
+    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    dpi: Option<String>,
+    /// The paper, a4 or letter [default: a4]
+    #[arg(long, value_name = "PAPER")]
+    paper: Option<String>,
+    #[command(flatten)]
+    setup: SetupOptions,
+}
+
+/// Makes the sheet that is asked for and says nothing when all went well.
+pub(super) fn run(asked: &SheetOptions, words: &Words) -> Result<(), Complaint> {
+    let args = match &asked.what {
+        Kind::Card(args) | Kind::Strip(args) => args,
+        Kind::Stage(stage) => &stage.sheet,
+    };
+    let plan = args.knot.plan(words)?;
+    let paper = args.paper(words)?;
+    let target = args.target(words)?;
+    let title = words.tie_line(&plan);
+    let pages = match &asked.what {
+        Kind::Card(args) => args.card(&plan, paper, words)?,
+        Kind::Strip(args) => args.strip(&plan, paper, words)?,
+        Kind::Stage(stage) => vec![stage.page(&plan, paper, words)?],
+    };
+    target.write(&pages, &title, words)
+}
+
+impl StageArgs {
+    fn page(&self, plan: &Plan, paper: Paper, words: &Words) -> Result<Page, Complaint> {
+        let plan = if self.sheet.setup.is_empty() {
+            plan.clone()
+        } else {
+            self.sheet.setup.equip(plan.clone(), words)?
+        };
+        let script = Script::new(plan, AtOnce::default());
+        let place = match self.step.as_deref() {
+            None => script.places().last(),
+            Some(given) => {
+                let number: Option<usize> = given.trim().parse().ok();
+                number
+                    .and_then(|number| number.checked_sub(1))
+                    .and_then(|before| script.places().nth(before))
+            }
+        };
+        let Some(step) = place.and_then(|place| script.step(place)) else {
+            let given = self.step.as_deref().unwrap_or_default();
+            let sentence = words.sheet_step(given, script.places().count());
+            return Err(Complaint::input(sentence));
+        };
+        let view = if self.round {
+            View::RoundTheTube
+        } else {
+            View::RolledOut
+        };
+        Ok(stage(&script, &step, view, paper, words))
+    }
+}
+
+impl SheetArgs {
+    fn card(&self, plan: &Plan, paper: Paper, words: &Words) -> Result<Vec<Page>, Complaint> {
+        let passes = u32::from(plan.laying().passes());
+        if plan.knot().crossings() * passes * passes > MOST_CROSSINGS {
+            let sentence = words.sheet_long("sheet-card-long", MOST_CROSSINGS);
+            return Err(Complaint::input(sentence));
+        }
+        let pinned = self.pinned(plan, words)?;
+        let pinned = pinned.as_ref().map(|(tube, layout)| (tube, layout));
+        Ok(card(plan, pinned, paper, words))
+    }
+
+    fn strip(&self, plan: &Plan, paper: Paper, words: &Words) -> Result<Vec<Page>, Complaint> {
+        let Some((tube, layout)) = self.pinned(plan, words)? else {
+            let sentence = words.plainly("sheet-tube-missing", &[]);
+            return Err(Complaint::input(sentence));
+        };
+        if StripSheet::new(&tube, &layout, plan.hand).count(paper) > MOST_PAGES as usize {
+            let sentence = words.sheet_long("sheet-strip-long", MOST_PAGES);
+            return Err(Complaint::input(sentence));
+        }
+        Ok(strip(plan, &tube, &layout, paper, words))
+    }
+
+    fn paper(&self, words: &Words) -> Result<Paper, Complaint> {
+        match self.paper.as_deref() {
+            None | Some("a4") => Ok(Paper::A4),
+            Some("letter") => Ok(Paper::Letter),
+            Some(given) => Err(Complaint::input(words.choice_unknown(
+                "--paper",
+                given,
+                &["a4", "letter"],
+            ))),
+        }
+    }
+
+    /// The tube and where its pins go, when a tube is named.
+    fn pinned(&self, plan: &Plan, words: &Words) -> Result<Option<(Tube, Layout)>, Complaint> {
+        let asked = self.setup.asked(words)?;
+        let rack = rack_for(&asked, words)?;
+        let tube = asked
+            .tube(&rack)
+            .map_err(|error| Complaint::input(words.ask_error(&error)))?;
+        let Some(tube) = tube else {
+            return Ok(None);
+        };
+        let knot = plan.knot();
+        let Some(layout) = pinning(&tube, knot.bights(), knot.is_staggered()) else {
+            let error = RigError::NoRowDivides {
+                bights: knot.bights(),
+                rows: tube.rows().unwrap_or_default().to_vec(),
+                can_take: tube.bights(),
+            };
+            return Err(Complaint::input(words.rig_error(&error)));
+        };
+        Ok(Some((tube, layout)))
+    }
+
+    fn target(&self, words: &Words) -> Result<Target, Complaint> {
+        let Some(file) = self.out.clone() else {
+            return Err(Complaint::input(words.plainly("sheet-out-missing", &[])));
+        };
+        let ending = file
+            .extension()
+            .map(|ending| ending.to_string_lossy().to_lowercase());
+        let is_pdf = match ending.as_deref() {
+            _ if self.pdf => true,
+            Some("pdf") => true,
+            Some("png") => false,
+            _ => {
+                let name = file.to_string_lossy();
+                let sentence = words.plainly("sheet-out-ending", &[("file", &name)]);
+                return Err(Complaint::input(sentence));
+            }
+        };
+        let dots = match self.dpi.as_deref() {
+            None => 300,
+            Some(given) => match given.trim().parse() {
+                Ok(dots) if DOTS.contains(&dots) => dots,
+                _ => {
+                    let sentence = words.sheet_dpi(given, *DOTS.start(), *DOTS.end());
+                    return Err(Complaint::input(sentence));
+                }
+            },
+        };
+        Ok(Target {
+            file,
+            is_pdf,
+            dots,
+            replace: self.replace,
+        })
+    }
+}

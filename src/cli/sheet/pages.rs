@@ -1,0 +1,112 @@
+//! The pages of a sheet, with their words.
+
+use crate::bench::{Layout, Tube};
+use crate::guide::{AtOnce, Plan, Script, Step, What};
+use crate::knot::Turn;
+use crate::picture::sheet::{Card, LegLine, Page, Paper, Section, Stage, StripSheet, StripTexts};
+use crate::picture::{Progress, Scene, Subject, View};
+use crate::words::Words;
+
+/// The card of a plan; with the holes of the pins when the tube is known.
+pub fn card(
+    plan: &Plan,
+    pinned: Option<(&Tube, &Layout)>,
+    paper: Paper,
+    words: &Words,
+) -> Vec<Page> {
+    let script = Script::new(plan.clone(), AtOnce::WholeLeg);
+    let mut facts = vec![words.facts(&script)];
+    facts.extend(words.card_facts(plan, pinned));
+    let card = Card {
+        title: words.tie_line(plan),
+        facts,
+        heads: ["card-head-leg", "card-head-way", "card-head-crossings"]
+            .map(|head| words.plainly(head, &[])),
+        sections: sections(&script, words),
+        cautions_head: words.plainly("card-cautions", &[]),
+        cautions: words.card_cautions(),
+    };
+    let scene = |frame| {
+        Scene::build(
+            View::RolledOut,
+            plan.laying(),
+            plan.side,
+            plan.hand,
+            &Progress::Finished,
+            frame,
+        )
+    };
+    card.pages(paper, scene, |page, pages| words.sheet_page(page, pages))
+}
+
+fn sections(script: &Script, words: &Words) -> Vec<Section> {
+    let strands = script.plan().knot().strands();
+    let mut sections: Vec<Section> = Vec::new();
+    for step in script.places().filter_map(|place| script.step(place)) {
+        let Turn { pass, strand, leg } = step.place.turn();
+        match &step.what {
+            What::Begin(_) | What::Follow(_) => sections.push(Section {
+                head: words.card_pass(pass, strand, strands, script.plan().start_pin(pass, strand)),
+                legs: Vec::new(),
+            }),
+            What::Lay(lay) => {
+                let line = LegLine {
+                    number: leg.to_string(),
+                    way: words.card_way(lay),
+                    crossings: lay
+                        .crossings
+                        .iter()
+                        .map(|crossing| (crossing.over, words.card_crossing(crossing)))
+                        .collect(),
+                };
+                if let Some(section) = sections.last_mut() {
+                    section.legs.push(line);
+                }
+            }
+            _ => {}
+        }
+    }
+    sections
+}
+
+/// The strips of a plan for a tube pinned like this.
+pub fn strip(plan: &Plan, tube: &Tube, layout: &Layout, paper: Paper, words: &Words) -> Vec<Page> {
+    let texts = StripTexts {
+        title: words.strip_title(plan, tube),
+        how: words.strip_how(plan.hand, layout),
+        rings: ["strip-top", "strip-bottom"].map(|ring| words.plainly(ring, &[])),
+        bar: words.plainly("strip-bar", &[]),
+        cut: words.plainly("strip-cut", &[]),
+    };
+    StripSheet::new(tube, layout, plan.hand).pages(
+        paper,
+        &texts,
+        |page| words.strip_join(page),
+        |page, pages| words.sheet_page(page, pages),
+    )
+}
+
+/// The picture while this step of a plan is told.
+pub fn stage(script: &Script, step: &Step, view: View, paper: Paper, words: &Words) -> Page {
+    let plan = script.plan();
+    let shown = words.show(plan.knot(), step);
+    let marks: Vec<String> = shown.marks.into_iter().map(|mark| mark.text).collect();
+    let mut notes = Vec::new();
+    if !marks.is_empty() {
+        notes.push(marks.join(" · "));
+    }
+    notes.extend(shown.notes);
+    let signs = match step.what {
+        What::Lay(_) => words.plainly("stage-signs", &[]),
+        _ => String::new(),
+    };
+    let stage = Stage {
+        knot: words.tie_line(plan),
+        phase: shown.phase,
+        line: shown.line,
+        notes,
+        signs,
+    };
+    let subject = Subject::of(script, step);
+    stage.page(paper, |frame| subject.scene(view, frame))
+}

@@ -1,0 +1,97 @@
+//! Pages into files.
+
+use std::io::Write;
+use std::path::{Path, PathBuf};
+
+use tempfile::NamedTempFile;
+
+use super::super::Complaint;
+use crate::picture::sheet::{Page, pdf};
+use crate::words::Words;
+
+/// Where the pages go.
+pub(super) struct Target {
+    /// The file asked for; of several PNG pages each has one beside it.
+    pub file: PathBuf,
+    /// PDF or PNG.
+    pub is_pdf: bool,
+    /// Dots an inch of a PNG.
+    pub dots: u16,
+    /// Whether a file that is there may be written over.
+    pub replace: bool,
+}
+
+impl Target {
+    /// Writes the pages.
+    pub fn write(&self, pages: &[Page], title: &str, words: &Words) -> Result<(), Complaint> {
+        let failed = |reason: String| {
+            Complaint::failure(words.plainly("sheet-failed", &[("reason", &reason)]))
+        };
+        let files = self.files(pages.len());
+        if let Some(file) = files.iter().find(|file| !self.replace && file.exists()) {
+            let name = file.to_string_lossy();
+            return Err(Complaint::input(
+                words.plainly("sheet-exists", &[("file", &name)]),
+            ));
+        }
+        if self.is_pdf {
+            let bytes = pdf(pages, title).map_err(|error| failed(error.to_string()))?;
+            return self.put(&self.file, &bytes, words);
+        }
+        for (page, file) in pages.iter().zip(files) {
+            let bytes = page
+                .image(self.dots)
+                .png(self.dots)
+                .map_err(|error| failed(error.to_string()))?;
+            self.put(&file, &bytes, words)?;
+        }
+        Ok(())
+    }
+
+    /// One file for a PDF or a single page, or else one for each page.
+    fn files(&self, pages: usize) -> Vec<PathBuf> {
+        if self.is_pdf || pages == 1 {
+            return vec![self.file.clone()];
+        }
+        let stem = self.file.file_stem().unwrap_or_default().to_string_lossy();
+        let ending = self.file.extension().unwrap_or_default().to_string_lossy();
+        (1..=pages)
+            .map(|page| self.file.with_file_name(format!("{stem}-{page}.{ending}")))
+            .collect()
+    }
+
+    /// Writes a file whole or not at all.
+    fn put(&self, file: &Path, bytes: &[u8], words: &Words) -> Result<(), Complaint> {
+        let folder = match file.parent() {
+            Some(folder) if !folder.as_os_str().is_empty() => folder,
+            _ => Path::new("."),
+        };
+        let written = NamedTempFile::new_in(folder).and_then(|mut draft| {
+            draft.write_all(bytes)?;
+            readable(draft.as_file())?;
+            let kept = if self.replace {
+                draft.persist(file)
+            } else {
+                draft.persist_noclobber(file)
+            };
+            kept.map(drop).map_err(|error| error.error)
+        });
+        written.map_err(|fault| {
+            let (name, reason) = (file.to_string_lossy(), fault.to_string());
+            let texts = [("file", &*name), ("reason", &*reason)];
+            Complaint::failure(words.plainly("sheet-unwritable", &texts))
+        })
+    }
+}
+
+/// A draft is its owner's alone; a sheet may be read by others too.
+#[cfg(unix)]
+fn readable(file: &std::fs::File) -> std::io::Result<()> {
+    use std::os::unix::fs::PermissionsExt;
+    file.set_permissions(std::fs::Permissions::from_mode(0o644))
+}
+
+#[cfg(not(unix))]
+fn readable(_: &std::fs::File) -> std::io::Result<()> {
+    Ok(())
+}

@@ -1,0 +1,172 @@
+//! Words on paper: cards, strips, stages, and what can be wrong with them.
+
+use fluent::{FluentArgs, fluent_args};
+
+use super::Words;
+use super::args::Selector;
+use super::step_args::{crossing_args, lay_args};
+use crate::bench::{Layout, RingPins, Tube};
+use crate::guide::{Lay, Plan};
+use crate::knot::{Crossing, Hand, Rim, Weave};
+
+impl Words {
+    /// The sentences of a card on how a tie is worked and where its pins go.
+    pub fn card_facts(&self, plan: &Plan, pinned: Option<(&Tube, &Layout)>) -> Vec<String> {
+        let weave = plan.knot().weave();
+        let kind = match weave {
+            Weave::Run(_) => "run",
+            Weave::Rows(_) => "code",
+        };
+        let inside = if plan.side.turns_inside(Rim::Top, plan.hand) {
+            Rim::Top
+        } else {
+            Rim::Bottom
+        };
+        let mut facts = vec![
+            self.text(
+                "card-weave",
+                &fluent_args! { "kind" => kind, "weave" => weave.to_string() },
+            ),
+            self.text(
+                "card-work",
+                &fluent_args! {
+                    "hand" => plan.hand.selector(), "passes" => plan.laying().passes(),
+                    "side" => plan.side.selector(), "inside" => inside.selector(),
+                },
+            ),
+            self.text(
+                "card-pins",
+                &fluent_args! {
+                    "pins" => plan.knot().bights(),
+                    "staggered" => plan.knot().is_staggered().selector(),
+                },
+            ),
+        ];
+        match pinned {
+            None => {}
+            Some((tube, Layout::Strip(strip))) => {
+                let args = fluent_args! {
+                    "tube" => tenths(tube.diameter.get()), "apart" => tenths(strip.pitch.get()),
+                };
+                facts.push(self.text("card-pins-apart", &args));
+            }
+            Some((
+                _,
+                Layout::Rings {
+                    bottom,
+                    top,
+                    turn_half_hole,
+                },
+            )) => {
+                if *turn_half_hole {
+                    facts.push(self.text("card-half-hole", &FluentArgs::new()));
+                }
+                for (rim, ring) in [(Rim::Bottom, bottom), (Rim::Top, top)] {
+                    facts.push(self.text("card-pins-ring", &ring_args(rim, ring)));
+                }
+            }
+        }
+        facts
+    }
+
+    /// The head of a pass of a strand on a card.
+    pub fn card_pass(&self, pass: u16, strand: u16, strands: u16, pin: u16) -> String {
+        let args = fluent_args! {
+            "pass" => pass, "strand" => strand, "strands" => strands, "pin" => pin,
+        };
+        self.text("card-pass", &args)
+    }
+
+    /// The way of a leg from pin to pin.
+    pub fn card_way(&self, lay: &Lay) -> String {
+        self.text("card-way", &lay_args(lay))
+    }
+
+    /// One crossing in the table of a card.
+    pub fn card_crossing(&self, crossing: &Crossing) -> String {
+        self.text("lay-show-crossing", &crossing_args(crossing, 0, 1))
+    }
+
+    /// What a card tells its tyer to mind.
+    pub fn card_cautions(&self) -> Vec<String> {
+        ["load", "heat", "blade", "pins", "children", "hands"]
+            .iter()
+            .map(|what| self.plainly(&format!("card-caution-{what}"), &[]))
+            .collect()
+    }
+
+    /// The line at the foot of a page.
+    pub fn sheet_page(&self, page: usize, pages: usize) -> String {
+        self.text(
+            "sheet-page",
+            &fluent_args! { "page" => page, "pages" => pages },
+        )
+    }
+
+    /// The title of a strip.
+    pub fn strip_title(&self, plan: &Plan, tube: &Tube) -> String {
+        let args = fluent_args! {
+            "leads" => plan.knot().leads(), "bights" => plan.knot().bights(),
+            "tube" => tenths(tube.diameter.get()), "round" => tenths(tube.circumference().get()),
+        };
+        self.text("strip-title", &args)
+    }
+
+    /// What to do with a strip.
+    pub fn strip_how(&self, hand: Hand, layout: &Layout) -> Vec<String> {
+        let has_rings = matches!(layout, Layout::Rings { .. });
+        let mut how = Vec::new();
+        if let Layout::Rings {
+            turn_half_hole: true,
+            ..
+        } = layout
+        {
+            how.push(self.plainly("strip-half-hole", &[]));
+        }
+        how.push(self.text(
+            "strip-how",
+            &fluent_args! { "rings" => has_rings.selector() },
+        ));
+        how.push(self.text("strip-hand", &fluent_args! { "hand" => hand.selector() }));
+        how
+    }
+
+    /// The words where another page is to be laid on.
+    pub fn strip_join(&self, page: usize) -> String {
+        self.text("strip-join", &fluent_args! { "page" => page })
+    }
+
+    /// The sentence for a number of dots an inch that cannot be.
+    pub fn sheet_dpi(&self, given: &str, least: u16, most: u16) -> String {
+        let args = fluent_args! { "given" => given, "least" => least, "most" => most };
+        self.text("sheet-dpi", &args)
+    }
+
+    /// The sentence for a step that a tie does not have.
+    pub fn sheet_step(&self, given: &str, steps: usize) -> String {
+        let args = fluent_args! { "given" => given, "steps" => steps };
+        self.text("sheet-step", &args)
+    }
+
+    /// The sentence for a sheet with more than `most` of what it counts.
+    pub fn sheet_long(&self, id: &str, most: u32) -> String {
+        self.text(id, &fluent_args! { "most" => most })
+    }
+}
+
+fn ring_args(rim: Rim, ring: &RingPins) -> FluentArgs<'static> {
+    let first = ring.holes.first().copied().unwrap_or(1);
+    let step = match ring.holes.as_slice() {
+        [one, other, ..] => other.abs_diff(*one),
+        _ => ring.holes_in_row,
+    };
+    fluent_args! {
+        "rim" => rim.selector(), "row" => ring.row, "holes" => ring.holes_in_row,
+        "first" => first, "step" => step,
+    }
+}
+
+/// A length to a tenth of a millimetre.
+fn tenths(millimetres: f64) -> f64 {
+    (millimetres * 10.0).round() / 10.0
+}

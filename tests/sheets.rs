@@ -1,0 +1,521 @@
+//! Paper for the bench: measured on the files that the commands write.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output, Stdio};
+
+use marlinspeak::bench::{Millimetres, Tube, pinning};
+use marlinspeak::cli::sheet;
+use marlinspeak::guide::Plan;
+use marlinspeak::picture::sheet::{Page, Paper};
+use marlinspeak::words::Words;
+use tempfile::TempDir;
+
+const KNOT: [&str; 4] = ["--leads", "5", "--bights", "6"];
+
+fn marlinspeak(args: &[&str], out: Option<&Path>) -> Output {
+    let mut command = Command::new(env!("CARGO_BIN_EXE_marlinspeak"));
+    command
+        .arg("sheet")
+        .args(args)
+        .env("LC_ALL", "C")
+        .env(
+            "XDG_DATA_HOME",
+            std::env::temp_dir().join("marlinspeak-none"),
+        )
+        .stdin(Stdio::null());
+    if let Some(out) = out {
+        command.arg("--out").arg(out);
+    }
+    command.output().unwrap()
+}
+
+/// Makes a sheet and gives the file.
+fn made(folder: &TempDir, name: &str, args: &[&str]) -> PathBuf {
+    let file = folder.path().join(name);
+    let output = marlinspeak(args, Some(&file));
+    let errors = String::from_utf8_lossy(&output.stderr);
+    assert!(output.status.success(), "{args:?}: {errors}");
+    assert!(output.stdout.is_empty() && errors.is_empty(), "{errors}");
+    file
+}
+
+/// Runs what must fail, and gives the exit code and the sentence.
+fn refused(args: &[&str], out: Option<&Path>) -> (i32, String) {
+    let output = marlinspeak(args, out);
+    assert!(output.stdout.is_empty());
+    let errors = String::from_utf8(output.stderr).unwrap();
+    assert_eq!(errors.lines().count(), 1, "{errors}");
+    (output.status.code().unwrap(), errors.trim_end().to_owned())
+}
+
+/// A PNG page: its darkness, pixel by pixel, and its dots to a millimetre.
+struct Paint {
+    width: usize,
+    height: usize,
+    dark: Vec<f64>,
+    per_metre: u32,
+}
+
+impl Paint {
+    fn read(file: &Path) -> Self {
+        let decoder = png::Decoder::new(std::io::BufReader::new(fs::File::open(file).unwrap()));
+        let mut reader = decoder.read_info().unwrap();
+        let mut pixels = vec![0; reader.output_buffer_size().unwrap()];
+        let frame = reader.next_frame(&mut pixels).unwrap();
+        let dims = reader.info().pixel_dims.unwrap();
+        assert_eq!(dims.unit, png::Unit::Meter);
+        assert_eq!(dims.xppu, dims.yppu);
+        let channels = frame.color_type.samples();
+        let dark = pixels[..frame.buffer_size()]
+            .chunks(channels)
+            .map(|pixel| (255.0 - f64::from(pixel[1])) / 255.0)
+            .collect();
+        Self {
+            width: frame.width as usize,
+            height: frame.height as usize,
+            dark,
+            per_metre: dims.xppu,
+        }
+    }
+
+    /// Where the dark runs of a line of pixels are, by their centres of darkness: millimetres
+    /// from the left, for a line so many millimetres from the top.
+    fn runs(&self, down: f64, dpi: f64) -> Vec<f64> {
+        #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+        let row = (down * dpi / 25.4) as usize;
+        let line = &self.dark[row * self.width..(row + 1) * self.width];
+        let (mut runs, mut sum, mut weighed) = (Vec::new(), 0.0, 0.0);
+        let mut x = 0.5;
+        for dark in line.iter().copied().chain([0.0]) {
+            if dark > 0.02 {
+                sum += dark;
+                weighed += dark * x;
+            } else if sum > 0.0 {
+                runs.push(weighed / sum * 25.4 / dpi);
+                (sum, weighed) = (0.0, 0.0);
+            }
+            x += 1.0;
+        }
+        runs
+    }
+}
+
+/// Millimetres from the top of a page to a line below the holes of the top strip, and of the
+/// bottom one: pins and cuts cross it, nothing else does.
+const BELOW_HOLES: [f64; 2] = [88.0, 140.0];
+
+#[test]
+fn pins_of_a_strip_stand_the_circumference_over_the_bights_apart() {
+    let folder = TempDir::new().unwrap();
+    for (nth, (bights, tube, dpi, more)) in [
+        (6, 60.0, 300, vec![]),
+        (4, 25.4, 150, vec!["--hand", "left"]),
+        (9, 48.3, 200, vec!["--paper", "letter"]),
+        (6, 80.0, 150, vec!["--rows", "12,18"]),
+        (6, 80.0, 150, vec!["--rows", "6"]),
+        (31, 70.0, 200, vec![]),
+    ]
+    .into_iter()
+    .enumerate()
+    {
+        let (tube_text, dpi_text) = (format!("{tube}mm"), dpi.to_string());
+        let bights_text = bights.to_string();
+        let mut args = vec![
+            "strip",
+            "--leads",
+            "5",
+            "--bights",
+            &bights_text,
+            "--tube",
+            &tube_text,
+            "--dpi",
+            &dpi_text,
+        ];
+        args.extend(more.iter().copied());
+        let page = Paint::read(&made(&folder, &format!("{nth}.png"), &args));
+        let round = tube * std::f64::consts::PI;
+        let mut first = Vec::new();
+        for down in BELOW_HOLES {
+            let runs = page.runs(down, f64::from(dpi));
+            assert_eq!(runs.len(), bights + 2, "{args:?}: {runs:?}");
+            let (left, right) = (runs[0], runs[runs.len() - 1]);
+            assert!((right - left - round).abs() < 0.1, "{left} to {right}");
+            #[expect(clippy::cast_precision_loss)]
+            let pitch = round / bights as f64;
+            for pair in runs[1..=bights].windows(2) {
+                assert!(
+                    (pair[1] - pair[0] - pitch).abs() < 0.1,
+                    "{args:?}: {runs:?}"
+                );
+            }
+            first.push((runs[1] - left) / pitch);
+        }
+        // Of an odd number of leads the top pins stand half a pitch on.
+        let apart = (first[0] - first[1]).abs();
+        assert!((apart - 0.5).abs() < 0.01, "{args:?}: {first:?}");
+    }
+}
+
+#[test]
+fn pins_of_an_even_knot_stand_one_above_the_other() {
+    let folder = TempDir::new().unwrap();
+    let args = ["strip", "--leads", "4", "--bights", "5", "--tube", "2in"];
+    let page = Paint::read(&made(&folder, "even.png", &args));
+    let [top, bottom] = BELOW_HOLES.map(|down| page.runs(down, 300.0));
+    assert_eq!(top.len(), 7);
+    for (top, bottom) in top.iter().zip(&bottom) {
+        assert!((top - bottom).abs() < 0.05);
+    }
+}
+
+#[test]
+fn a_long_strip_goes_on_where_the_page_before_overlaps() {
+    let folder = TempDir::new().unwrap();
+    let args = [
+        "strip", "--leads", "5", "--bights", "16", "--tube", "200mm", "--dpi", "150",
+    ];
+    made(&folder, "long.png", &args);
+    let round = 200.0 * std::f64::consts::PI;
+    let mut pins: Vec<f64> = Vec::new();
+    let mut from = 0.0;
+    let mut end = 0.0;
+    for nth in 1..=3 {
+        let page = Paint::read(&folder.path().join(format!("long-{nth}.png")));
+        assert_eq!((page.width, page.height), (1754, 1240));
+        for run in page.runs(BELOW_HOLES[1], 150.0) {
+            let at = from + run - 12.0;
+            end = at;
+            if !pins.iter().any(|pin| (pin - at).abs() < 0.1) {
+                pins.push(at);
+            }
+        }
+        // A page holds 273 mm, of which 15 come again.
+        from += 273.0 - 15.0;
+    }
+    assert!(!folder.path().join("long-4.png").exists());
+    assert!((end - round).abs() < 0.1);
+    let pitch = round / 16.0;
+    let expected: Vec<f64> = (0..16).map(|pin| pitch * (f64::from(pin) + 0.25)).collect();
+    for at in expected {
+        assert!(
+            pins.iter().any(|pin| (pin - at).abs() < 0.1),
+            "{at}: {pins:?}"
+        );
+    }
+    // Besides the pins: both cuts, and on two pages the line where the next one goes.
+    assert!(pins.len() <= 16 + 4, "{pins:?}");
+}
+
+#[test]
+fn the_check_bar_is_50_mm_long() {
+    let folder = TempDir::new().unwrap();
+    for (name, dpi) in [("a.png", 150), ("b.png", 96)] {
+        let dpi_text = dpi.to_string();
+        let args = [&["strip", "--tube", "60mm", "--dpi", &dpi_text], &KNOT[..]].concat();
+        let page = Paint::read(&made(&folder, name, &args));
+        // A little above its line only its two ends are met.
+        let runs = page.runs(210.0 - 26.0 - 2.0, f64::from(dpi));
+        assert!((runs[1] - runs[0] - 50.0).abs() < 0.1, "{runs:?}");
+    }
+}
+
+#[test]
+fn a_png_says_its_size_and_its_dots() {
+    let folder = TempDir::new().unwrap();
+    for (name, more, (width, height), per_metre) in [
+        ("a4.png", &[][..], (2480, 3508), 11811),
+        (
+            "letter.png",
+            &["--paper", "letter"][..],
+            (2550, 3300),
+            11811,
+        ),
+        ("coarse.png", &["--dpi", "100"][..], (827, 1169), 3937),
+    ] {
+        let page = Paint::read(&made(&folder, name, &[&["card"], &KNOT[..], more].concat()));
+        assert_eq!((page.width, page.height), (width, height), "{name}");
+        assert_eq!(page.per_metre, per_metre, "{name}");
+    }
+}
+
+/// Width and height of every page of a PDF, in points.
+fn media_boxes(bytes: &[u8]) -> Vec<(f64, f64)> {
+    let text: String = bytes.iter().map(|byte| char::from(*byte)).collect();
+    text.match_indices("/MediaBox")
+        .map(|(at, name)| {
+            let rest = &text[at + name.len()..];
+            let (open, close) = (rest.find('[').unwrap(), rest.find(']').unwrap());
+            let corners: Vec<f64> = rest[open + 1..close]
+                .split_whitespace()
+                .map(|number| number.parse().unwrap())
+                .collect();
+            (corners[2] - corners[0], corners[3] - corners[1])
+        })
+        .collect()
+}
+
+#[test]
+fn a_pdf_has_pages_of_the_true_size_and_its_faces_in_it() {
+    let folder = TempDir::new().unwrap();
+    let millimetre = 72.0 / 25.4;
+    for (name, kind, more, (width, height), pages) in [
+        (
+            "card.pdf",
+            "card",
+            &["--passes", "2"][..],
+            (210.0, 297.0),
+            2,
+        ),
+        (
+            "strip.pdf",
+            "strip",
+            &["--tube", "200mm"][..],
+            (297.0, 210.0),
+            3,
+        ),
+        (
+            "stage.pdf",
+            "stage",
+            &["--paper", "letter", "--step", "9"][..],
+            (279.4, 215.9),
+            1,
+        ),
+    ] {
+        let bytes = fs::read(made(&folder, name, &[&[kind], &KNOT[..], more].concat())).unwrap();
+        let boxes = media_boxes(&bytes);
+        assert_eq!(boxes.len(), pages, "{name}");
+        for (wide, high) in boxes {
+            assert!((wide / millimetre - width).abs() < 0.05, "{name}: {wide}");
+            assert!((high / millimetre - height).abs() < 0.05, "{name}: {high}");
+        }
+        let holds = |name: &str| {
+            bytes
+                .windows(name.len())
+                .any(|part| part == name.as_bytes())
+        };
+        assert!(holds("/FontFile3") && holds("B612-Bold") && holds("B612-Regular"));
+    }
+}
+
+fn plan(leads: u16, bights: u16, passes: u16) -> Plan {
+    let [leads, bights, passes] = [leads, bights, passes].map(|count| count.to_string());
+    Plan::read(&leads, &bights, &passes, "1").unwrap()
+}
+
+fn texts(pages: &[Page]) -> Vec<&str> {
+    pages.iter().flat_map(Page::texts).collect()
+}
+
+#[test]
+fn a_card_holds_every_leg_in_order_and_the_cautions() {
+    let words = Words::english();
+    let plan = plan(5, 6, 2);
+    let pages = sheet::card(&plan, None, Paper::A4, &words);
+    let first: Vec<&str> = pages[0].texts().collect();
+    let all = texts(&pages);
+    let ways: Vec<&&str> = all.iter().filter(|text| text.contains(" to ")).collect();
+    let ways: Vec<&&&str> = ways
+        .iter()
+        .filter(|text| text.starts_with("Bottom ") || text.starts_with("Top "))
+        .collect();
+    assert_eq!(ways.len(), 24);
+    assert_eq!(**ways[6], "Bottom 4 up to top 6");
+    // 24 crossings, and in the second pass 24 with one cord and, doubled by then, some with two:
+    // 2 × 24 meetings more with the cords of the first pass and 24 among themselves.
+    let marks = |word: &str| {
+        all.iter()
+            .filter_map(|text| text.strip_prefix(word))
+            .filter_map(|count| count.parse::<u32>().ok())
+            .sum::<u32>()
+    };
+    assert_eq!(marks("OVER ") + marks("under "), 4 * 24);
+    for caution in [
+        "Never let it hold a person",
+        "Hot knife or flame",
+        "Hands tire",
+    ] {
+        assert!(first.iter().any(|text| text.contains(caution)), "{caution}");
+    }
+    assert!(first.contains(&"Page 1 of 2") && all.contains(&"Page 2 of 2"));
+}
+
+#[test]
+fn a_card_says_which_holes_take_the_pins() {
+    let words = Words::english();
+    let plan = plan(5, 6, 1);
+    let tube = Tube::ringed(Millimetres::parse("60mm").unwrap(), &[16, 12]).unwrap();
+    let layout = pinning(&tube, 6, true).unwrap();
+    let pages = sheet::card(&plan, Some((&tube, &layout)), Paper::A4, &words);
+    for sentence in [
+        "Bottom ring, row 2 of 12 holes: pin 1 in hole 1, each next pin 2 holes on.",
+        "Top ring, row 2 of 12 holes: pin 1 in hole 2, each next pin 2 holes on.",
+    ] {
+        assert!(texts(&pages).contains(&sentence), "{:?}", texts(&pages));
+    }
+    let plain = Tube::plain(Millimetres::parse("60mm").unwrap());
+    let layout = pinning(&plain, 6, true).unwrap();
+    let pages = sheet::card(&plan, Some((&plain, &layout)), Paper::A4, &words);
+    let sentence = "On a tube of 60 mm the pins stand 31.4 mm apart, measured round the tube.";
+    assert!(texts(&pages).contains(&sentence));
+}
+
+#[test]
+fn nothing_on_a_page_runs_off_it() {
+    let words = Words::english();
+    for (leads, bights, passes) in [(2, 3, 1), (5, 6, 2), (21, 4, 1), (40, 41, 3), (99, 98, 1)] {
+        let plan = plan(leads, bights, passes);
+        for paper in [Paper::A4, Paper::Letter] {
+            let pages = sheet::card(&plan, None, paper, &words);
+            let page = &pages[pages.len() / 2];
+            let image = page.image(72);
+            let (width, height) = (image.width(), image.height());
+            let white = |column, row| {
+                let colour = image.pixel(column, row).unwrap();
+                [colour.red, colour.green, colour.blue] == [255; 3]
+            };
+            // A margin of 8 mm is left at every edge.
+            assert!((0..width).all(|x| (0..22).all(|y| white(x, y) && white(x, height - 1 - y))));
+            assert!((0..height).all(|y| (0..22).all(|x| white(x, y) && white(width - 1 - x, y))));
+        }
+    }
+}
+
+#[test]
+fn a_stage_shows_the_step_that_steps_counts() {
+    let folder = TempDir::new().unwrap();
+    let args = |step: &'static str| [&["stage", "--step", step], &KNOT[..]].concat();
+    let [one, other] = ["8", "9"].map(|step| made(&folder, &format!("{step}.png"), &args(step)));
+    assert_ne!(fs::read(one).unwrap(), fs::read(other).unwrap());
+    let round = made(
+        &folder,
+        "round.png",
+        &[&args("8")[..], &["--round"]].concat(),
+    );
+    assert_ne!(
+        fs::read(round).unwrap(),
+        fs::read(folder.path().join("8.png")).unwrap()
+    );
+}
+
+#[test]
+fn bad_input_gets_one_sentence() {
+    let folder = TempDir::new().unwrap();
+    let out = folder.path().join("x.png");
+    let cases: [(&str, &[&str], &str); 11] = [
+        (
+            "stage",
+            &["--step", "0"],
+            "--step takes a step of this tie, 1 to 65, and “0” is not one: “marlinspeak steps” lists them.",
+        ),
+        (
+            "stage",
+            &["--step", "66"],
+            "--step takes a step of this tie, 1 to 65, and “66” is not one: “marlinspeak steps” lists them.",
+        ),
+        (
+            "stage",
+            &["--step", "many"],
+            "--step takes a step of this tie, 1 to 65, and “many” is not one: “marlinspeak steps” lists them.",
+        ),
+        (
+            "strip",
+            &[],
+            "A strip is as long as the tube is round, and no tube is named: add --tube with its diameter, such as --tube 48mm.",
+        ),
+        (
+            "strip",
+            &["--tube", "thick"],
+            "“thick” is not a tube: give its diameter, such as 40mm. Tubes that you keep by name can be given too; none is kept yet.",
+        ),
+        (
+            "strip",
+            &["--tube", "50m"],
+            "A strip for this tube would take more than 100 pages: check that --tube is the diameter, such as --tube 48mm.",
+        ),
+        (
+            "strip",
+            &["--tube", "48mm", "--rows", "16"],
+            "No row of this tube (16 holes) can be shared evenly among 6 bights: it takes 2, 4, 8, 16 bights.",
+        ),
+        (
+            "card",
+            &["--rows", "12"],
+            "Rows belong to a tube and none is given: add its diameter, such as 40mm.",
+        ),
+        (
+            "card",
+            &["--dpi", "1200"],
+            "--dpi takes a whole number from 72 to 600, and “1200” is not one: try --dpi 300.",
+        ),
+        (
+            "card",
+            &["--paper", "a5"],
+            "“a5” is not a choice for --paper: it takes a4, letter; try --paper a4.",
+        ),
+        (
+            "card",
+            &["--tube", "48mm", "--rows", "a"],
+            "Rows are whole numbers of holes and “a” is something else: give one for each row of a ring, such as 12,16.",
+        ),
+    ];
+    for (kind, more, sentence) in cases {
+        let args = [&[kind], &KNOT[..], more].concat();
+        assert_eq!(refused(&args, Some(&out)), (2, sentence.to_owned()));
+    }
+    let card = [&["card"], &KNOT[..]].concat();
+    let (code, sentence) = refused(&card, None);
+    assert_eq!(code, 2);
+    assert!(sentence.starts_with("There is nowhere to put the sheet: add --out"));
+    let (code, sentence) = refused(&card, Some(&folder.path().join("card")));
+    assert_eq!(code, 2);
+    assert!(sentence.ends_with("end the name in “.png” or “.pdf”, or add --pdf."));
+    let large = ["card", "--leads", "999", "--bights", "998"];
+    let (code, sentence) = refused(&large, Some(&out));
+    assert_eq!(code, 2);
+    assert!(sentence.starts_with("A card of this knot would have more than 150000 crossings"));
+    assert_eq!(
+        fs::read_dir(folder.path()).unwrap().count(),
+        0,
+        "nothing was written"
+    );
+}
+
+#[test]
+fn a_file_that_is_there_is_left_alone_until_it_may_be_replaced() {
+    let folder = TempDir::new().unwrap();
+    let args = [&["stage"], &KNOT[..]].concat();
+    let file = folder.path().join("mine.png");
+    fs::write(&file, "mine").unwrap();
+    let (code, sentence) = refused(&args, Some(&file));
+    assert_eq!(code, 2);
+    assert!(
+        sentence.ends_with(
+            "is there already and is left alone: choose another name, or add --replace."
+        )
+    );
+    assert_eq!(fs::read(&file).unwrap(), b"mine");
+    made(&folder, "mine.png", &[&args[..], &["--replace"]].concat());
+    Paint::read(&file);
+    // Of several pages none is written when one is in the way.
+    fs::write(folder.path().join("card-2.png"), "mine").unwrap();
+    let card = [&["card", "--passes", "2"], &KNOT[..]].concat();
+    let (code, sentence) = refused(&card, Some(&folder.path().join("card.png")));
+    assert_eq!(code, 2);
+    assert!(sentence.contains("card-2.png"));
+    assert!(!folder.path().join("card-1.png").exists());
+}
+
+#[test]
+fn a_path_that_cannot_be_written_is_named() {
+    let folder = TempDir::new().unwrap();
+    let args = [&["stage"], &KNOT[..]].concat();
+    for name in ["none/there.png", "none/there.pdf"] {
+        let (code, sentence) = refused(&args, Some(&folder.path().join(name)));
+        assert_eq!(code, 1);
+        assert!(
+            sentence.contains(name) && sentence.contains("could not be written"),
+            "{sentence}"
+        );
+    }
+}
