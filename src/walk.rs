@@ -6,6 +6,7 @@
 use crate::bench::Pace;
 use crate::guide::{AtOnce, Place, Progress, Script, Search, TakeBack};
 use crate::pedal::Intent;
+use crate::picture::Subject;
 use crate::words::{Shown, Words};
 
 /// A tie that is being tied.
@@ -107,6 +108,23 @@ impl Walk {
     /// An answer that stands beside it until the next press.
     pub fn aside(&self) -> Option<&str> {
         self.aside.as_deref()
+    }
+
+    /// What there is to see of the tie now; nothing while that is the question.
+    pub fn subject(&self) -> Option<Subject> {
+        match &self.mode {
+            Mode::Steps | Mode::Wrong => {
+                let step = self.script.step(self.place)?;
+                Some(Subject::of(&self.script, &step))
+            }
+            Mode::TakingBack(back) => Some(Subject::taking_back(&self.script, back)),
+            Mode::Searching(_) => None,
+        }
+    }
+
+    /// Whether next and back answer a question now.
+    pub const fn is_asking(&self) -> bool {
+        matches!(self.mode, Mode::Wrong | Mode::Searching(_))
     }
 
     /// What is spoken of this step.

@@ -91,7 +91,11 @@ start-keys-empty = Space begins this tie · Tab goes to the form · S shelf · C
 
 ## The tying screen
 
-tying-keys = Space next · ← back · R again · H where am I · W wrong · P pause · − + speed · 1 2 3 brief, plain, teach · [ ] less or more at once · Esc leave
+tying-keys = Space next · ← back · R again · H where am I · W wrong · P pause · − + speed · 1 2 3 brief, plain, teach · [ ] less or more at once · D picture · Esc leave
+# Under the picture.
+tying-keys-picture = V turns the view · D its size · F whole screen
+# Under the picture when it has the whole screen.
+tying-keys-whole = Space next · ← back · R again · V turns the view · F or Esc smaller
 tying-keys-wrong = Space next · ← back · R again · W leave it as it is · Esc leave
 
 # Said when the depth was changed, before the step. $detail: brief, plain or teach.

@@ -90,6 +90,9 @@ impl App {
             }
             Screen::Shelf(_) | Screen::Log(_) => self.press_keeping(&press, intent),
             Screen::Tying(bench) => {
+                if bench.look(&press, intent) {
+                    return Task::none();
+                }
                 if intent.is_none() && press.key.eq_ignore_ascii_case("l") && bench.may_be_logged()
                 {
                     let tie = bench.tie.clone();

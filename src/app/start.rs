@@ -1,12 +1,14 @@
 //! The start screen: a form that names a knot, and the ties that wait to be taken up again.
 
-use iced::widget::{Id, button, column, container, row, scrollable, text, text_input};
+use iced::widget::{Id, button, column, container, responsive, row, scrollable, text, text_input};
 use iced::{Center, Element, Fill, FillPortion};
 
+use super::picture::Easel;
 use super::{house, theme};
 use crate::guide::{AtOnce, Plan, Script};
 use crate::knot::{Hand, KnotError, Side};
 use crate::pedal::{Intent, Press};
+use crate::picture::Subject;
 use crate::shelf::Shelved;
 use crate::words::Words;
 
@@ -63,6 +65,7 @@ pub struct State {
     /// Whether the shelf was looked through: until then a press could mean another tie than
     /// the one that will be offered.
     is_ready: bool,
+    easel: Box<Easel>,
 }
 
 /// What happens on the screen besides presses.
@@ -118,14 +121,23 @@ impl Default for State {
 impl State {
     /// The screen with these ties waiting, newest first.
     pub fn new(waiting: Vec<Shelved>) -> Self {
-        Self {
+        let mut state = Self {
             texts: ["5", "6", "1", "1"].map(str::to_owned),
             hand: Hand::default(),
             side: Side::default(),
             focus: None,
             waiting,
             is_ready: true,
-        }
+            easel: Box::new(Easel::default().round()),
+        };
+        state.redraw();
+        state
+    }
+
+    /// Shows the knot that the form names, or nothing while it names none.
+    fn redraw(&mut self) {
+        let subject = self.plan().ok().map(|plan| Subject::finished(&plan));
+        self.easel.show(subject);
     }
 
     /// The shelf could not be looked through; a press begins what the form names.
@@ -177,6 +189,7 @@ impl State {
                 if let Some(slot) = text_slot(field) {
                     self.texts[slot] = text;
                 }
+                self.redraw();
                 Action::Say
             }
             Message::Switched(field) => {
@@ -257,6 +270,7 @@ impl State {
             }
             _ => {}
         }
+        self.redraw();
     }
 
     fn begin(&mut self, words: &Words) -> Action {
@@ -277,27 +291,38 @@ impl State {
     }
 
     /// The screen. `notices` stand above everything else.
-    pub fn view<'a>(&'a self, words: &Words, notices: Vec<String>) -> Element<'a, Message> {
+    pub fn view<'a>(&'a self, words: &'a Words, notices: Vec<String>) -> Element<'a, Message> {
         let mut page = column![].spacing(14).padding(20);
         for notice in notices {
             page = page.push(house::notice(notice));
-        }
-        let mut parts = row![].spacing(40);
-        if !self.waiting.is_empty() {
-            parts = parts.push(self.ties(words));
         }
         let keys = match (self.focus, self.waiting.is_empty()) {
             (Some(_), _) => "start-keys-form",
             (None, false) => "start-keys-waiting",
             (None, true) => "start-keys-empty",
         };
-        page.push(
-            scrollable(parts.push(self.form(words)))
-                .width(Fill)
-                .height(Fill),
-        )
+        page.push(responsive(move |room| {
+            let needed = if self.waiting.is_empty() {
+                960.0
+            } else {
+                1500.0
+            };
+            self.easel.right_of(room, needed, self.parts(words))
+        }))
         .push(house::quiet(words.plainly(keys, &[]), theme::BODY))
         .into()
+    }
+
+    /// What waits, and the form.
+    fn parts<'a>(&'a self, words: &Words) -> Element<'a, Message> {
+        let mut parts = row![].spacing(40);
+        if !self.waiting.is_empty() {
+            parts = parts.push(self.ties(words));
+        }
+        scrollable(parts.push(self.form(words)))
+            .width(Fill)
+            .height(Fill)
+            .into()
     }
 
     fn ties<'a>(&'a self, words: &Words) -> Element<'a, Message> {

@@ -14,6 +14,7 @@ use std::cell::Cell;
 use super::comforts::Outside;
 use super::desk::{self, Desk, InHand, Inventory};
 use super::pace::Pace;
+use super::picture::Easel;
 use super::watch::Watch;
 use super::{
     comfort, course, glossary, house, keys, learn, log, notices, plan, settings, shelf, start,
@@ -74,9 +75,27 @@ pub(super) struct Bench {
     /// Somebody else works at it: nothing is kept.
     looks_only: bool,
     watch: Watch,
+    easel: Easel,
 }
 
 impl Bench {
+    /// Whether the picture has the whole screen: not while the words have a question.
+    fn is_whole(&self) -> bool {
+        self.easel.is_full() && !self.tying.is_asking()
+    }
+
+    /// Does what a press asks of the picture; `false` when it asks nothing of it.
+    pub(super) fn look(&mut self, press: &Press, intent: Option<Intent>) -> bool {
+        match intent {
+            Some(Intent::Leave) if self.is_whole() => {
+                self.easel.leave_full();
+                true
+            }
+            Some(_) => false,
+            None => !press.is_repeat && self.easel.press(&press.key),
+        }
+    }
+
     /// Whether everything is done, by this tyer.
     pub(super) fn may_be_logged(&self) -> bool {
         self.tying.is_done() && !self.looks_only
@@ -260,8 +279,18 @@ impl App {
         ])
     }
 
-    /// Takes in what happened.
+    /// Takes in what happened, and has the pictures show it.
     pub fn update(&mut self, message: Message) -> Task<Message> {
+        let task = self.take_in(message);
+        match &mut self.screen {
+            Screen::Tying(bench) => bench.easel.show(bench.tying.subject()),
+            Screen::Plan(plan) => plan.redraw(),
+            _ => {}
+        }
+        task
+    }
+
+    fn take_in(&mut self, message: Message) -> Task<Message> {
         match message {
             Message::Key(event) => self.key(&event),
             Message::Start(message) => match &mut self.screen {
@@ -365,7 +394,11 @@ impl App {
                 if bench.looks_only {
                     notices.insert(0, self.words.plainly("look-only", &[]));
                 }
-                tying::view(&bench.tying, &self.words, notices)
+                if bench.is_whole() {
+                    tying::whole(&bench.tying, &bench.easel, &self.words, notices)
+                } else {
+                    tying::view(&bench.tying, &bench.easel, &self.words, notices)
+                }
             }
             Screen::Shelf(shelf) => shelf
                 .view(&self.words, notices)
@@ -662,6 +695,7 @@ impl App {
             held,
             looks_only,
             watch: Watch::begin(Instant::now()),
+            easel: Easel::default(),
         }));
         self.bench_changed();
         Task::none()

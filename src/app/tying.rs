@@ -4,13 +4,19 @@ use iced::widget::{column, container, progress_bar, responsive, row, space, text
 use iced::{Center, Element, Fill, Size};
 
 use super::fit::{self, Sizes, measure};
+use super::picture::{Easel, Place};
 use super::{house, theme};
 use crate::guide::Progress;
 use crate::walk::Walk;
 use crate::words::{Mark, Shown, Words};
 
 /// The screen. `notices` stand above everything else.
-pub fn view<'a, M: 'a>(walk: &'a Walk, words: &Words, notices: Vec<String>) -> Element<'a, M> {
+pub fn view<'a, M: 'a>(
+    walk: &'a Walk,
+    easel: &'a Easel,
+    words: &Words,
+    notices: Vec<String>,
+) -> Element<'a, M> {
     let keys = if walk.is_done() {
         "tying-keys-log"
     } else if walk.is_telling_steps() {
@@ -22,23 +28,64 @@ pub fn view<'a, M: 'a>(walk: &'a Walk, words: &Words, notices: Vec<String>) -> E
         notices,
         tie: words.telling(walk.script().plan(), walk.script().at_once()),
         keys: words.plainly(keys, &[]),
+        picture_keys: words.plainly("tying-keys-picture", &[]),
         caution: walk.shown().caution.clone(),
         aside: walk.aside().map(str::to_owned),
     };
-    container(responsive(move |size| page(walk, &around, size)))
+    container(responsive(move |size| page(walk, easel, &around, size)))
         .padding(PADDING)
         .into()
 }
 
-/// The page in this much room, with as much around the heart as leaves room for it.
-fn page<'a, M: 'a>(walk: &'a Walk, around: &Around, room: Size) -> Element<'a, M> {
+/// The picture over the whole screen, and the line with its crossings above it.
+pub fn whole<'a, M: 'a>(
+    walk: &'a Walk,
+    easel: &'a Easel,
+    words: &Words,
+    notices: Vec<String>,
+) -> Element<'a, M> {
     let shown = walk.shown();
-    let frames = Frame::ALL.map(|frame| {
-        let height = room.height - frame.height(around, &shown.phase, room.width);
-        let heart = Size::new(room.width, height.max(0.0));
-        (frame, Sizes::of(shown, heart))
-    });
+    let line = text(&shown.line).size(theme::HEADING).font(theme::BOLD);
+    let marks = shown.marks.iter().map(|mark| plate(mark, theme::BODY));
+    let above = row![line, row(marks).spacing(8).wrap()]
+        .spacing(24)
+        .align_y(Center);
+    let mut page = column![].spacing(SPACING).padding(PADDING);
+    for notice in notices.into_iter().chain(shown.caution.clone()) {
+        page = page.push(house::notice_of(notice, theme::SMALL));
+    }
+    page = page.push(above).push(easel.view());
+    if let Some(aside) = walk.aside() {
+        page = page.push(text(aside).size(theme::BODY));
+    }
+    let keys = words.plainly("tying-keys-whole", &[]);
+    page.push(house::quiet(keys, theme::SMALL)).into()
+}
+
+/// The page in this much room, with as much around the heart as leaves room for it.
+fn page<'a, M: 'a>(
+    walk: &'a Walk,
+    easel: &'a Easel,
+    around: &Around,
+    room: Size,
+) -> Element<'a, M> {
+    let shown = walk.shown();
     let is_good = |sizes: &Sizes| sizes.fits && sizes.line >= fit::LINE && sizes.note > 0.0;
+    let sizes_beside = |place: Option<Place>| {
+        Frame::ALL.map(|frame| {
+            let height = room.height - frame.height(around, &shown.phase, room.width);
+            let heart = Size::new(room.width, height.max(0.0));
+            let words = place.map_or(heart, |place| place.left_of(heart));
+            (frame, Sizes::of(shown, words))
+        })
+    };
+    let mut place = easel.place(room);
+    let mut frames = sizes_beside(place);
+    // The words come first: a picture that nobody asked for goes before they get small.
+    if place.is_some_and(|place| !place.is_asked_for) && !is_good(&frames[0].1) {
+        place = None;
+        frames = sizes_beside(None);
+    }
     let best = frames.iter().find(|(_, sizes)| is_good(sizes));
     let best = best.or(frames.iter().find(|(_, sizes)| sizes.fits));
     let (frame, sizes) = best.copied().unwrap_or(frames[frames.len() - 1]);
@@ -59,7 +106,11 @@ fn page<'a, M: 'a>(walk: &'a Walk, around: &Around, room: Size) -> Element<'a, M
             .style(theme::quiet);
         head = head.push(space::horizontal()).push(tie);
     }
-    page = page.push(head).push(bar).push(heart(shown, sizes));
+    page = page.push(head).push(bar);
+    page = page.push(match place {
+        Some(place) => easel.beside(place, heart(shown, sizes), around.picture_keys.clone()),
+        None => heart(shown, sizes),
+    });
     if let Some(caution) = &around.caution {
         page = page.push(house::notice_of(caution.clone(), frame.notice));
     }
@@ -129,6 +180,7 @@ struct Around {
     notices: Vec<String>,
     tie: String,
     keys: String,
+    picture_keys: String,
     /// A danger of this step.
     caution: Option<String>,
     /// The answer to a question, until the next press.

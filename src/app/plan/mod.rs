@@ -5,10 +5,12 @@ mod view;
 
 use iced::widget::Id;
 
+use super::picture::Easel;
 use crate::bench::{Answer, BenchError, Misfit, STANDARD_CORDS};
 use crate::guide::{AskError, Asked, Asking, Plan, Rack, Wanted};
 use crate::knot::{Hand, Knot, Side, Weave};
 use crate::pedal::{Intent, Press};
+use crate::picture::Subject;
 use crate::shelf::ShelfError;
 use crate::words::Words;
 
@@ -62,6 +64,8 @@ pub struct State {
     takes_best: bool,
     chosen: usize,
     complaint: Option<String>,
+    /// Shows the chosen knot.
+    easel: Easel,
 }
 
 /// What has come of the form so far.
@@ -151,6 +155,7 @@ impl Default for State {
             takes_best: false,
             chosen: 0,
             complaint: None,
+            easel: Easel::default().round(),
         }
     }
 }
@@ -165,6 +170,16 @@ impl State {
     pub const fn work(&mut self, hand: Hand, side: Side) {
         self.hand = hand;
         self.side = side;
+    }
+
+    /// Shows the knot that is chosen by now, or none.
+    pub fn redraw(&mut self) {
+        let answer = match &self.found {
+            Found::Knots(_, answers) => answers.get(self.chosen),
+            _ => None,
+        };
+        let subject = answer.and_then(|answer| Subject::answer(answer, self.hand, self.side));
+        self.easel.show(subject);
     }
 
     /// What is said when the screen appears.

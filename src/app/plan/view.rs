@@ -132,7 +132,10 @@ impl State {
                     let hint = words.plainly("plan-without-tube", &[]);
                     side = side.push(house::quiet(hint, theme::SMALL));
                 }
-                side = side.push(responsive(move |size| self.list(answers, size, words)));
+                side = side.push(responsive(move |size| {
+                    self.easel
+                        .below(size, |size| self.list(answers, size, words))
+                }));
             }
             // The sentence stands beside its field.
             Found::Wrong(_) => {}

@@ -1,0 +1,340 @@
+//! The picture of the knot on a screen: how large it is, which view it shows, and the painter
+//! that puts its shapes on the window.
+
+use std::cell::{Cell, RefCell};
+
+use iced::advanced::image::Handle;
+use iced::widget::canvas::{self, Frame, Geometry, Path, Stroke};
+use iced::widget::{column, container, row};
+use iced::{Color, Element, Fill, FillPortion, Point, Rectangle, Renderer, Size, Theme, mouse};
+
+use super::{house, theme};
+use crate::picture::{
+    self, Colour, Outline, Paint, Painter, Palette, Scene, Segment, Subject, Tones, View,
+};
+
+/// Segments of a scene above which the pixels are made by the picture's own painter and shown
+/// as one image: measured, it is the quicker way from here on.
+const MANY: usize = 1_500;
+
+/// How wide a window must be for its height, to have the picture beside the words: as it
+/// comes, where the line keeps all the width it can use, and when it is asked for.
+const WIDE: [f32; 2] = [2.4, 1.6];
+
+/// A room smaller than this belongs to the words alone, unless the tyer asks for the picture.
+const ROOM: Size = Size::new(860.0, 560.0);
+
+/// How much of the screen the picture takes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Share {
+    /// As much as there is room for beside large type.
+    ByRoom,
+    Off,
+    Small,
+    Middle,
+    Large,
+}
+
+/// Where a picture goes on a screen.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Place {
+    is_wide: bool,
+    /// Twentieths of the room that are the picture's.
+    twentieths: u16,
+    /// Whether the tyer chose its size, and so that there is one.
+    pub is_asked_for: bool,
+}
+
+impl Place {
+    /// What is left of a room for the words.
+    pub fn left_of(self, room: Size) -> Size {
+        let share = 1.0 - f32::from(self.twentieths) / 20.0;
+        if self.is_wide {
+            Size::new(((room.width - GAP) * share).max(0.0), room.height)
+        } else {
+            Size::new(room.width, ((room.height - GAP) * share).max(0.0))
+        }
+    }
+}
+
+/// A picture on a screen.
+pub struct Easel {
+    subject: Option<Subject>,
+    view: View,
+    share: Share,
+    is_full: bool,
+    cache: canvas::Cache,
+    painter: RefCell<Painter>,
+    is_dark: Cell<bool>,
+    many: usize,
+}
+
+impl Default for Easel {
+    fn default() -> Self {
+        Self {
+            subject: None,
+            view: View::default(),
+            share: Share::ByRoom,
+            is_full: false,
+            cache: canvas::Cache::new(),
+            painter: RefCell::default(),
+            is_dark: Cell::new(true),
+            many: MANY,
+        }
+    }
+}
+
+impl Easel {
+    /// The same, with the tube shown as it stands.
+    #[must_use]
+    pub fn round(self) -> Self {
+        Self {
+            view: View::RoundTheTube,
+            ..self
+        }
+    }
+
+    /// The same, with scenes of up to so many segments drawn on the canvas shape by shape and
+    /// larger ones shown as an image.
+    #[must_use]
+    pub fn by_shapes_up_to(self, segments: usize) -> Self {
+        Self {
+            many: segments,
+            ..self
+        }
+    }
+
+    /// Shows this from now on, or nothing.
+    pub fn show(&mut self, subject: Option<Subject>) {
+        if self.subject != subject {
+            self.subject = subject;
+            self.cache.clear();
+        }
+    }
+
+    /// Whether the picture stands over the whole screen.
+    pub const fn is_full(&self) -> bool {
+        self.is_full
+    }
+
+    /// Puts the picture back in its place.
+    pub fn leave_full(&mut self) {
+        self.is_full = false;
+    }
+
+    /// Does what a key asks for; `false` when it is none of the picture's.
+    pub fn press(&mut self, key: &str) -> bool {
+        match key {
+            "v" | "V" => {
+                self.view = match self.view {
+                    View::RolledOut => View::RoundTheTube,
+                    View::RoundTheTube => View::RolledOut,
+                };
+                self.cache.clear();
+            }
+            "f" | "F" => self.is_full = !self.is_full,
+            "d" | "D" => {
+                self.share = match self.share {
+                    Share::ByRoom | Share::Middle => Share::Large,
+                    Share::Large => Share::Off,
+                    Share::Off => Share::Small,
+                    Share::Small => Share::Middle,
+                }
+            }
+            _ => return false,
+        }
+        true
+    }
+
+    /// Where the picture goes on a screen with this much room, if anywhere: beside the words
+    /// where it is wide, below them where it is tall.
+    pub fn place(&self, room: Size) -> Option<Place> {
+        let is_asked_for = self.share != Share::ByRoom;
+        let is_wide = room.width > WIDE[usize::from(is_asked_for)] * room.height;
+        let twentieths = match self.share {
+            Share::ByRoom | Share::Middle => 9,
+            Share::Off => return None,
+            Share::Small => 6,
+            Share::Large => 13,
+        };
+        let is_roomy = room.width >= ROOM.width && room.height >= ROOM.height;
+        (self.subject.is_some() && (is_roomy || is_asked_for)).then_some(Place {
+            is_wide,
+            twentieths,
+            is_asked_for,
+        })
+    }
+
+    /// The words of the screen, and the picture with its keys in its place beside them.
+    pub fn beside<'a, M: 'a>(
+        &'a self,
+        place: Place,
+        words: Element<'a, M>,
+        keys: String,
+    ) -> Element<'a, M> {
+        let picture = column![self.view(), house::quiet(keys, theme::SMALL)].spacing(4);
+        let shares = [20 - place.twentieths, place.twentieths].map(FillPortion);
+        if place.is_wide {
+            row![
+                container(words).width(shares[0]).height(Fill),
+                container(picture).width(shares[1]).height(Fill),
+            ]
+            .spacing(GAP)
+            .into()
+        } else {
+            column![
+                container(words).width(Fill).height(shares[0]),
+                container(picture).width(Fill).height(shares[1]),
+            ]
+            .spacing(GAP)
+            .into()
+        }
+    }
+
+    /// The picture alone, as large as its place.
+    pub fn view<'a, M: 'a>(&'a self) -> Element<'a, M> {
+        canvas::Canvas::new(self).width(Fill).height(Fill).into()
+    }
+
+    /// A list with the picture below it, where there is room for both.
+    pub fn below<'a, M: 'a>(
+        &'a self,
+        room: Size,
+        list: impl FnOnce(Size) -> Element<'a, M>,
+    ) -> Element<'a, M> {
+        // Two knots of a list, or near enough.
+        let height = room.height * 0.4;
+        if height < 180.0 || self.subject.is_none() {
+            return list(room);
+        }
+        let list = list(Size::new(room.width, room.height - height - GAP));
+        column![
+            container(list).height(Fill),
+            container(self.view()).height(height),
+        ]
+        .spacing(GAP)
+        .into()
+    }
+
+    /// The screen with the picture at its right, where there is room for it.
+    pub fn right_of<'a, M: 'a>(
+        &'a self,
+        room: Size,
+        needed: f32,
+        screen: Element<'a, M>,
+    ) -> Element<'a, M> {
+        let mut parts = row![container(screen).width(FillPortion(3))].spacing(3.0 * GAP);
+        if room.width >= needed && self.subject.is_some() {
+            parts = parts.push(container(self.view()).width(FillPortion(2)));
+        }
+        parts.into()
+    }
+
+    /// The scene for a place of this size.
+    fn scene(&self, size: Size) -> Option<Scene> {
+        let frame = picture::Frame::new(size.width, size.height);
+        Some(self.subject.as_ref()?.scene(self.view, frame))
+    }
+}
+
+/// Between words and picture.
+const GAP: f32 = 12.0;
+
+impl<M> canvas::Program<M> for Easel {
+    type State = ();
+
+    fn draw(
+        &self,
+        _state: &Self::State,
+        renderer: &Renderer,
+        theme: &Theme,
+        bounds: Rectangle,
+        _: mouse::Cursor,
+    ) -> Vec<Geometry> {
+        let is_dark = theme.extended_palette().is_dark;
+        if self.is_dark.replace(is_dark) != is_dark {
+            self.cache.clear();
+        }
+        let tones = if is_dark {
+            Tones::dark()
+        } else {
+            Tones::light()
+        };
+        let drawn = self.cache.draw(renderer, bounds.size(), |frame| {
+            let Some(scene) = self.scene(bounds.size()) else {
+                return;
+            };
+            if segments(&scene) > self.many {
+                let mut painter = self.painter.borrow_mut();
+                show(painter.paint(&scene, &tones), frame);
+            } else {
+                paint(&scene, &tones, frame);
+            }
+        });
+        vec![drawn]
+    }
+}
+
+/// How much there is to draw in a scene.
+fn segments(scene: &Scene) -> usize {
+    let count = |outline: &Outline| match outline {
+        Outline::Path(path) => path.len(),
+        Outline::Circle { .. } => 4,
+    };
+    scene
+        .shapes()
+        .iter()
+        .map(|shape| count(&shape.outline))
+        .sum()
+}
+
+/// Puts the shapes of a scene on a canvas, back to front.
+fn paint(scene: &Scene, palette: &dyn Palette, frame: &mut Frame) {
+    for shape in scene.shapes() {
+        let colour = palette.colour(shape.role);
+        if colour.opacity == 0 {
+            continue;
+        }
+        let path = path(&shape.outline);
+        match shape.paint {
+            Paint::Fill => frame.fill(&path, on_screen(colour)),
+            Paint::Stroke(width) => {
+                let stroke = Stroke::default()
+                    .with_color(on_screen(colour))
+                    .with_width(width);
+                frame.stroke(&path, stroke);
+            }
+        }
+    }
+}
+
+/// Puts a finished image on a canvas.
+fn show(image: &picture::Image, frame: &mut Frame) {
+    let handle = Handle::from_rgba(image.width(), image.height(), image.pixels().to_vec());
+    let place = Rectangle::with_size(frame.size());
+    frame.draw_image(place, canvas::Image::new(handle));
+}
+
+fn path(outline: &Outline) -> Path {
+    let on_screen = |point: picture::Point| Point::new(point.x, point.y);
+    match outline {
+        Outline::Circle { centre, radius } => Path::circle(on_screen(*centre), *radius),
+        Outline::Path(segments) => Path::new(|path| {
+            for segment in segments {
+                match *segment {
+                    Segment::Move(to) => path.move_to(on_screen(to)),
+                    Segment::Line(to) => path.line_to(on_screen(to)),
+                    Segment::Cubic(one, two, to) => {
+                        path.bezier_curve_to(on_screen(one), on_screen(two), on_screen(to));
+                    }
+                    Segment::Close => path.close(),
+                }
+            }
+        }),
+    }
+}
+
+fn on_screen(colour: Colour) -> Color {
+    let opacity = f32::from(colour.opacity) / 255.0;
+    Color::from_rgba8(colour.red, colour.green, colour.blue, opacity)
+}

@@ -1,0 +1,432 @@
+//! The picture on the screens: the canvas against the picture's own painter, and its keys.
+
+#[path = "support/hands.rs"]
+mod hands;
+#[path = "support/window.rs"]
+mod window;
+
+use hands::Hands;
+use iced::keyboard::Key;
+use iced::keyboard::key::Named;
+use iced::{Size, Theme};
+use marlinspeak::app::{self, Easel};
+use marlinspeak::bench::{Cord, Layout, Millimetres, Tube, pinning};
+use marlinspeak::guide::{AtOnce, Checks, Plan, Script, Setup};
+use marlinspeak::knot::{Hand, Side};
+use marlinspeak::picture::{Frame, Painter, Progress, Scene, Subject, Tones, View};
+use tempfile::TempDir;
+use window::Pane;
+
+const SPACE: Key = Key::Named(Named::Space);
+const UNDER_THE_PICTURE: &str = "V turns the view · D its size · F whole screen";
+const WHOLE_SCREEN: &str = "Space next · ← back · R again · V turns the view · F or Esc smaller";
+
+fn plan(leads: u16, bights: u16, passes: u16, weave: &str) -> Plan {
+    let [leads, bights, passes] = [leads, bights, passes].map(|count| count.to_string());
+    Plan::read(&leads, &bights, &passes, weave).unwrap()
+}
+
+fn letter(letter: &str) -> Key {
+    Key::Character(letter.into())
+}
+
+/// The subject at the step so many steps on, and the moment it shows.
+fn subject(plan: &Plan, steps: usize) -> (Subject, Progress) {
+    let script = Script::new(plan.clone(), AtOnce::default());
+    let place = script.places().nth(steps).unwrap();
+    let step = script.step(place).unwrap();
+    (
+        Subject::of(&script, &step),
+        Progress::of_step(&script, &step),
+    )
+}
+
+/// The mean difference of two pictures, 0 … 1, and the share of pixels that differ by a
+/// quarter or more of the range of a channel.
+fn difference(one: &[u8], other: &[u8]) -> (f64, f64) {
+    assert_eq!(one.len(), other.len());
+    let (mut sum, mut far) = (0_u64, 0_u32);
+    for (one, other) in one.chunks(4).zip(other.chunks(4)) {
+        let apart = |channel: usize| one[channel].abs_diff(other[channel]);
+        sum += (0..3).map(|channel| u64::from(apart(channel))).sum::<u64>();
+        far += u32::from((0..3).any(|channel| apart(channel) >= 64));
+    }
+    #[expect(clippy::cast_precision_loss)]
+    let (sum, pixels) = (sum as f64, (one.len() / 4) as f64);
+    (sum / (3.0 * 255.0 * pixels), f64::from(far) / pixels)
+}
+
+#[test]
+fn canvas_and_painter_agree() {
+    let (width, height) = (900, 600);
+    let mut pane = Pane::new(width, height);
+    for (leads, bights, passes, weave, hand) in [
+        (3, 2, 1, "1", Hand::Right),
+        (5, 6, 2, "1", Hand::Left),
+        (4, 6, 3, "ouu", Hand::Right),
+        (21, 4, 1, "1", Hand::Right),
+        (40, 41, 2, "1", Hand::Right),
+    ] {
+        let plan = plan(leads, bights, passes, weave).with_hand(hand);
+        let count = Script::new(plan.clone(), AtOnce::default())
+            .places()
+            .count();
+        for steps in [0, count / 3, 2 * count / 3, count - 1] {
+            let (subject, progress) = subject(&plan, steps);
+            for (view, theme) in [
+                (View::RolledOut, app::theme()),
+                (View::RoundTheTube, app::theme()),
+                (View::RolledOut, Theme::Light),
+            ] {
+                let mut easel = Easel::default();
+                // The largest is left to whichever way the app takes.
+                if leads < 40 {
+                    easel = easel.by_shapes_up_to(usize::MAX);
+                }
+                if view == View::RoundTheTube {
+                    easel = easel.round();
+                }
+                easel.show(Some(subject.clone()));
+                let canvas = pane.paint::<()>(easel.view(), &theme);
+                let tones = if theme == Theme::Light {
+                    Tones::light()
+                } else {
+                    Tones::dark()
+                };
+                #[expect(clippy::cast_precision_loss)]
+                let frame = Frame::new(width as f32, height as f32);
+                let scene = Scene::build(view, plan.laying(), Side::Right, hand, &progress, frame);
+                let mut painter = Painter::new();
+                let painted = painter.paint(&scene, &tones);
+                let (mean, far) = difference(&canvas, painted.pixels());
+                let what = format!("{leads} × {bights} × {passes}, step {steps}, {view:?}");
+                assert!(mean < 0.01, "{what}: {mean} on the mean");
+                assert!(far < 0.01, "{what}: {far} of the pixels");
+            }
+        }
+    }
+}
+
+#[test]
+fn shown_as_an_image_the_picture_is_the_same() {
+    let plan = plan(9, 10, 2, "1");
+    let (subject, progress) = subject(&plan, 40);
+    let mut easel = Easel::default().by_shapes_up_to(0);
+    easel.show(Some(subject));
+    let shown = Pane::new(800, 500).paint::<()>(easel.view(), &app::theme());
+    let scene = Scene::build(
+        View::RolledOut,
+        plan.laying(),
+        plan.side,
+        plan.hand,
+        &progress,
+        Frame::new(800.0, 500.0),
+    );
+    let mut painter = Painter::new();
+    assert!(shown == painter.paint(&scene, &Tones::dark()).pixels());
+}
+
+#[test]
+fn a_step_a_size_and_a_theme_each_draw_the_picture_anew() {
+    let plan = plan(5, 6, 2, "1");
+    let [early, late] = [10, 20].map(|steps| subject(&plan, steps).0);
+    let fresh = |subject: &Subject, pane: &mut Pane, theme: &Theme| {
+        let mut easel = Easel::default();
+        easel.show(Some(subject.clone()));
+        pane.paint::<()>(easel.view(), theme)
+    };
+    let mut panes = [Pane::new(800, 500), Pane::new(500, 400)];
+    let (dark, light) = (app::theme(), Theme::Light);
+    let mut easel = Easel::default();
+    for (subject, pane, theme) in [
+        (&early, 0, &dark),
+        (&late, 0, &dark),
+        (&late, 1, &dark),
+        (&late, 1, &light),
+        (&late, 1, &dark),
+    ] {
+        easel.show(Some(subject.clone()));
+        let kept = panes[pane].paint::<()>(easel.view(), theme);
+        assert!(kept == fresh(subject, &mut panes[pane], theme));
+    }
+    let before = fresh(&early, &mut panes[0], &dark);
+    assert!(before != fresh(&late, &mut panes[0], &dark));
+}
+
+/// What the tying screen shows.
+fn look(hands: &Hands) -> Vec<u8> {
+    drop(hands.screen(Size::new(100.0, 100.0)));
+    Pane::new(1100, 760).paint(hands.view(), &app::theme())
+}
+
+fn sees(hands: &Hands, size: Size, text: &str) -> bool {
+    hands.screen(size).find(text).is_ok()
+}
+
+#[test]
+fn a_small_window_is_left_to_the_words_until_the_picture_is_asked_for() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), Some(plan(5, 6, 1, "1")));
+    let (small, large) = (Size::new(800.0, 480.0), Size::new(1100.0, 760.0));
+    assert!(!sees(&hands, small, UNDER_THE_PICTURE));
+    assert!(sees(&hands, large, UNDER_THE_PICTURE));
+    hands.press(letter("d"));
+    assert!(sees(&hands, small, UNDER_THE_PICTURE));
+    hands.press(letter("d"));
+    assert!(!sees(&hands, small, UNDER_THE_PICTURE));
+    assert!(!sees(&hands, large, UNDER_THE_PICTURE));
+    hands.press(letter("d"));
+    assert!(sees(&hands, large, UNDER_THE_PICTURE));
+}
+
+#[test]
+fn the_picture_grows_and_shrinks() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), Some(plan(5, 6, 1, "1")));
+    let mut looks = vec![look(&hands)];
+    for _ in 0..5 {
+        hands.press(letter("d"));
+        looks.push(look(&hands));
+    }
+    // As it comes, large, off, small, middle, large again.
+    for (one, other) in [(0, 1), (1, 2), (2, 3), (3, 4), (4, 5)] {
+        assert!(looks[one] != looks[other], "{one} and {other}");
+    }
+    assert!(looks[1] == looks[5]);
+}
+
+#[test]
+fn v_turns_the_view_and_back_and_says_nothing() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), Some(plan(5, 6, 1, "1")));
+    for _ in 0..6 {
+        hands.press(SPACE);
+    }
+    let (flat, said) = (look(&hands), hands.said().len());
+    hands.press(letter("v"));
+    assert!(look(&hands) != flat);
+    hands.hold(letter("v"));
+    assert!(look(&hands) != flat, "a held key counts once");
+    hands.press(letter("v"));
+    assert!(look(&hands) == flat);
+    assert_eq!(hands.said().len(), said);
+}
+
+#[test]
+fn one_press_gives_the_picture_the_whole_screen_and_one_takes_it_back() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), Some(plan(5, 6, 1, "1")));
+    // The tail, six legs, and a look after every second.
+    for _ in 0..10 {
+        hands.press(SPACE);
+    }
+    let before = look(&hands);
+    for back in [letter("f"), Key::Named(Named::Escape)] {
+        hands.press(letter("f"));
+        assert!(hands.sees(WHOLE_SCREEN));
+        // The words of the step stay.
+        assert!(hands.sees("Bottom 4 up to top 6 ↗"));
+        assert!(hands.sees("OVER 1"));
+        hands.press(back);
+        assert!(look(&hands) == before);
+    }
+    hands.press(letter("f"));
+    hands.press(SPACE);
+    assert!(hands.sees(WHOLE_SCREEN));
+    assert!(hands.sees("Top 6 down to bottom 3 ↘"));
+    hands.press(Key::Named(Named::Escape));
+    hands.press(Key::Named(Named::Escape));
+    assert!(hands.last_said().starts_with("A tie is waiting"));
+}
+
+#[test]
+fn the_picture_moves_along_a_long_leg_part_by_part() {
+    let plan = plan(21, 4, 1, "1");
+    let script = Script::new(plan.clone(), AtOnce::default());
+    let parts: Vec<Progress> = script
+        .places()
+        .filter(|place| place.leg == 8 && place.phase == marlinspeak::guide::Phase::Lead)
+        .map(|place| Progress::of_place(&script, place))
+        .collect();
+    let crossings: Vec<_> = parts
+        .iter()
+        .map(|part| match part {
+            Progress::At { turn, crossings } => {
+                assert_eq!(turn.leg, 8);
+                crossings.clone()
+            }
+            other => panic!("{other:?}"),
+        })
+        .collect();
+    assert_eq!(crossings, [0..4, 4..8, 8..12, 12..16, 16..20]);
+}
+
+#[test]
+fn between_legs_all_that_is_laid_is_shown_and_nothing_in_hand() {
+    let plan = plan(5, 6, 2, "1");
+    let script = Script::new(plan.clone(), AtOnce::WholeLeg).with_checks(Checks::EachPass);
+    let moments: Vec<Progress> = script
+        .places()
+        .map(|place| Progress::of_place(&script, place))
+        .collect();
+    let turn = |nth| plan.laying().turn(nth).unwrap();
+    // The beginning, 12 legs, a check, the beginning of pass 2, 12 legs, a check, the end.
+    assert_eq!(moments[0], Progress::Before(turn(0)));
+    assert_eq!(moments[13], Progress::Before(turn(12)));
+    assert_eq!(moments[14], Progress::Before(turn(12)));
+    assert_eq!(moments[27], Progress::Finished);
+    assert_eq!(moments[28], Progress::Finished);
+    // Nothing is laid before the first leg, all before the check at the end.
+    let picture = |progress: &Progress| {
+        let frame = Frame::new(600.0, 300.0);
+        Scene::build(
+            View::RolledOut,
+            plan.laying(),
+            plan.side,
+            plan.hand,
+            progress,
+            frame,
+        )
+        .crossing_points()
+        .len()
+    };
+    assert_eq!(picture(&moments[0]), 0);
+    assert_eq!(picture(&moments[13]), 24);
+    assert_eq!(picture(&moments[27]), 4 * 24);
+}
+
+#[test]
+fn the_start_screen_shows_the_knot_in_the_form_where_there_is_room() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), None);
+    // The right of the screen, where there is nothing but the picture.
+    let right = |pixels: &[u8]| -> Vec<u8> {
+        pixels
+            .chunks(4 * 1100)
+            .take(600)
+            .flat_map(|line| line[4 * 700..].to_vec())
+            .collect()
+    };
+    let before = right(&look(&hands));
+    hands.tell(app::Message::typed(app::Field::Bights, "7"));
+    assert!(right(&look(&hands)) != before);
+    hands.tell(app::Message::typed(app::Field::Bights, "6"));
+    assert!(right(&look(&hands)) == before);
+    hands.tell(app::Message::typed(app::Field::Bights, "none"));
+    let blank = right(&look(&hands));
+    assert!(blank.chunks(4).take(1000).all(|pixel| pixel == &blank[..4]));
+    let narrow = Pane::new(700, 600).paint(hands.view(), &app::theme());
+    assert_eq!(narrow.len(), 4 * 700 * 600);
+}
+
+fn tube(diameter: &str, rows: &[u16]) -> Tube {
+    Tube::ringed(Millimetres::parse(diameter).unwrap(), rows).unwrap()
+}
+
+#[test]
+fn a_finished_knot_has_the_proportions_computed_for_it() {
+    let cord = Cord::new(Millimetres::parse("4mm").unwrap());
+    for (leads, bights, passes, around, open_to) in [
+        (5, 6, 2, "30mm", None),
+        (5, 6, 2, "30mm", Some("45mm")),
+        (3, 8, 1, "30mm", None),
+        (13, 6, 3, "60mm", None),
+        (9, 4, 1, "20mm", Some("80mm")),
+    ] {
+        let plan = plan(leads, bights, passes, "1");
+        let mut setup = Setup::new(tube("60mm", &[24]), cord.clone());
+        setup.finish = Some(marlinspeak::bench::Finish {
+            around: Millimetres::parse(around).unwrap(),
+            open_to: open_to.map(|width| Millimetres::parse(width).unwrap()),
+        });
+        let shape = setup.rig(plan.laying().into()).unwrap().shape;
+        let round = shape.run.get() * 2.0 * f64::from(bights) / f64::from(leads);
+        for view in [View::RolledOut, View::RoundTheTube] {
+            let frame = Frame::new(900.0, 500.0);
+            let scene = Scene::finished(view, plan.laying(), plan.side, plan.hand, &shape, frame);
+            let drawn = f64::from(scene.knot_width()) / f64::from(scene.round());
+            let computed = shape.width.get() / round;
+            assert!(
+                (drawn / computed - 1.0).abs() < 0.08,
+                "{leads} × {bights} × {passes} on {around}, {open_to:?}: {drawn} for {computed}"
+            );
+            assert!(!scene.is_zoomed());
+        }
+        // The same knot, asked for by its plan.
+        let named = plan.with_setup(Some(setup));
+        let mut easel = Easel::default();
+        easel.show(Some(Subject::finished(&named)));
+        let shown = Pane::new(900, 500).paint::<()>(easel.view(), &app::theme());
+        let scene = Scene::finished(
+            View::RolledOut,
+            named.laying(),
+            named.side,
+            named.hand,
+            &shape,
+            Frame::new(900.0, 500.0),
+        );
+        let mut painter = Painter::new();
+        let painted = painter.paint(&scene, &Tones::dark());
+        assert!(difference(&shown, painted.pixels()).0 < 0.01);
+    }
+}
+
+#[test]
+fn rings_show_every_hole_and_a_pin_where_the_layout_says() {
+    use marlinspeak::picture::{Outline, Paint, Role};
+    for (rows, leads, bights, hand) in [
+        (vec![12], 5, 6, Hand::Right),
+        (vec![12, 16], 4, 8, Hand::Right),
+        (vec![12, 16, 18], 3, 9, Hand::Left),
+        (vec![6], 5, 6, Hand::Right),
+    ] {
+        let tube = tube("60mm", &rows);
+        let layout = pinning(&tube, bights, leads % 2 == 1).unwrap();
+        let Layout::Rings {
+            bottom,
+            top,
+            turn_half_hole,
+        } = &layout
+        else {
+            panic!("a tube with rings");
+        };
+        let frame = Frame::new(1000.0, 400.0);
+        let scene = Scene::rings(&layout, &rows, hand, frame);
+        let (mut holes, mut pins) = (Vec::new(), Vec::new());
+        for shape in scene.shapes() {
+            if let Outline::Circle { centre, .. } = shape.outline {
+                match (shape.paint, shape.role) {
+                    (Paint::Stroke(_), _) => holes.push(centre),
+                    (Paint::Fill, Role::To) => pins.push(centre),
+                    (Paint::Fill, Role::Ground) => {}
+                    other => panic!("{other:?}"),
+                }
+            }
+        }
+        let all: u16 = rows.iter().sum();
+        assert_eq!(holes.len(), 2 * usize::from(all));
+        assert_eq!(pins.len(), 2 * usize::from(bights));
+        // Every pin stands in a hole.
+        for pin in &pins {
+            assert!(
+                holes
+                    .iter()
+                    .any(|hole| (hole.x - pin.x).abs() < 0.1 && (hole.y - pin.y).abs() < 0.1)
+            );
+        }
+        // The top ones first; how far round each stands, against the number of its hole.
+        let (above, below) = pins.split_at(usize::from(bights));
+        assert!(above[0].y < below[0].y);
+        let row = f32::from(bottom.holes_in_row);
+        let width = (below[1].x - below[0].x).abs() * f32::from(bights);
+        for (ring, pins, turned) in [(bottom, below, 0.0), (top, above, 1.0)] {
+            let half = if *turn_half_hole { 0.5 * turned } else { 0.0 };
+            for (pin, hole) in pins.iter().zip(&ring.holes) {
+                let share = (f32::from(*hole) - 1.0 + 0.25 + half) / row;
+                let way = if hand == Hand::Left { -1.0 } else { 1.0 };
+                let from = below[0].x - way * 0.25 / row * width;
+                assert!((pin.x - from - way * share * width).abs() < 0.5);
+            }
+        }
+    }
+}
