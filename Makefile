@@ -19,7 +19,7 @@ RUN_PACKAGES := speech-dispatcher speech-dispatcher-espeak-ng espeak-ng \
 # To test: a display without a screen, and hands for it.
 TEST_PACKAGES := xvfb xdotool xinput
 
-.PHONY: run test check bench soak snapshots build-packages run-packages test-packages
+.PHONY: run test check bench soak snapshots pictures build-packages run-packages test-packages
 
 run: run-packages
 	$(CARGO) run --release --locked
@@ -45,6 +45,10 @@ snapshots: build-packages
 	rm -f tests/data/snapshots/*.sha256
 	WRITE_SNAPSHOTS=1 $(CARGO) test --locked --test app looks
 	WRITE_SNAPSHOTS=1 $(CARGO) test --locked --test whole_script
+
+# Makes the pictures in the README anew, with the program itself.
+pictures: build-packages
+	$(CARGO) test --locked --test readme_pictures the_pictures_of_the_readme -- --ignored
 
 # $(call need,PACKAGES): installs those that are missing.
 define need

@@ -1,0 +1,49 @@
+//! The pictures in the README, made by the program itself: `make pictures`.
+
+#[path = "support/hands.rs"]
+mod hands;
+#[path = "support/window.rs"]
+mod window;
+
+use std::path::Path;
+
+use hands::Hands;
+use iced::Size;
+use iced::keyboard::Key;
+use iced::keyboard::key::Named;
+use marlinspeak::app;
+use marlinspeak::guide::Plan;
+use tempfile::TempDir;
+use window::Pane;
+
+/// Opens the app on a plan, so many steps on, and presses these letters.
+fn at(folder: &TempDir, knot: [&str; 4], steps: usize, letters: &str) -> Hands {
+    let [leads, bights, passes, weave] = knot;
+    let plan = Plan::read(leads, bights, passes, weave).unwrap();
+    let mut hands = Hands::open(folder.path(), Some(plan));
+    for _ in 0..steps {
+        hands.press(Key::Named(Named::Space));
+    }
+    for letter in letters.chars() {
+        hands.press(Key::Character(letter.to_string().into()));
+    }
+    // Loads the faces.
+    drop(hands.screen(Size::new(100.0, 100.0)));
+    hands
+}
+
+#[test]
+#[ignore = "writes into resources/: make pictures"]
+fn the_pictures_of_the_readme() {
+    for (name, knot, steps, letters) in [
+        ("tying.png", ["5", "6", "1", "1"], 14, ""),
+        ("round.png", ["5", "6", "2", "1"], 20, "vf"),
+    ] {
+        let folder = TempDir::new().unwrap();
+        let hands = at(&folder, knot, steps, letters);
+        let file = Path::new("resources").join(name);
+        Pane::new(1100, 760).write(hands.view(), &app::theme(), &file);
+        let size = file.metadata().unwrap().len();
+        assert!(size > 20_000, "{name} is all but empty: {size} bytes");
+    }
+}
