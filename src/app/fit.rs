@@ -60,7 +60,8 @@ impl Sizes {
         let note = longest.min(line * 0.5).clamp(theme::BODY, LARGEST_NOTE);
         let largest = (line * 0.8).max(theme::BODY);
         // All in one row reads best, as long as it is not much smaller for it.
-        let in_one_row = (space.width / row_ems(&shown.marks)).max(theme::SMALL);
+        let ems = words_ems(&shown.marks);
+        let in_one_row = (space.width / row_ems(&ems)).max(theme::SMALL);
         let mark = if in_one_row > line * 0.5 {
             largest.min(in_one_row)
         } else {
@@ -72,14 +73,14 @@ impl Sizes {
             note,
             fits: false,
         };
-        sizes.shrink(shown, space);
+        sizes.shrink(shown, &ems, space);
         sizes
     }
 
     /// Shrinks the crossings, then the notes, then both a little more, and then the line.
-    fn shrink(&mut self, shown: &Shown, space: Size) {
+    fn shrink(&mut self, shown: &Shown, ems: &[f32], space: Size) {
         const STEP: f32 = 0.93;
-        while !self.is_within(shown, space) {
+        while !self.is_within(shown, ems, space) {
             if self.mark > theme::BODY {
                 self.mark = (self.mark * STEP).max(theme::BODY);
             } else if self.note > theme::SMALL {
@@ -97,17 +98,17 @@ impl Sizes {
         self.fits = true;
     }
 
-    fn is_within(&self, shown: &Shown, space: Size) -> bool {
+    fn is_within(&self, shown: &Shown, ems: &[f32], space: Size) -> bool {
         let line = measure(&shown.line, theme::BOLD, self.line, space.width);
-        line.width <= space.width && self.height(shown, space.width) <= space.height
+        line.width <= space.width && self.height(shown, ems, space.width) <= space.height
     }
 
     /// The height that everything takes in this width.
-    pub fn height(&self, shown: &Shown, width: f32) -> f32 {
+    fn height(&self, shown: &Shown, ems: &[f32], width: f32) -> f32 {
         let gap = self.mark * HEART_GAP;
         let mut height = measure(&shown.line, theme::BOLD, self.line, width).height;
         if !shown.marks.is_empty() {
-            height += gap + marks_height(&shown.marks, self.mark, width);
+            height += gap + marks_height(ems, self.mark, width);
         }
         if self.note > 0.0 {
             for note in &shown.notes {
@@ -143,6 +144,12 @@ fn size_in_one_row(content: &str, font: Font, width: f32) -> f32 {
     SAMPLE * width / sample * 0.99
 }
 
+/// The width of each crossing's word in sizes of its type. It is the same at every size, so it
+/// is measured once and not again at each try.
+fn words_ems(marks: &[Mark]) -> Vec<f32> {
+    marks.iter().map(word_ems).collect()
+}
+
 fn word_ems(mark: &Mark) -> f32 {
     const SAMPLE: f32 = 100.0;
     let font = if mark.over { theme::BOLD } else { theme::FACE };
@@ -150,11 +157,11 @@ fn word_ems(mark: &Mark) -> f32 {
 }
 
 /// The height that the crossings take when they are set at `size` and broken into rows.
-fn marks_height(marks: &[Mark], size: f32, width: f32) -> f32 {
+fn marks_height(ems: &[f32], size: f32, width: f32) -> f32 {
     let gap = size * PLATE_GAP;
     let (mut rows, mut used) = (1.0_f32, 0.0_f32);
-    for mark in marks {
-        let plate = size * (word_ems(mark) + 2.0 * PLATE_SIDES) + 1.0;
+    for ems in ems {
+        let plate = size * (ems + 2.0 * PLATE_SIDES) + 1.0;
         if used > 0.0 && used + gap + plate > width {
             rows += 1.0;
             used = plate;
@@ -166,9 +173,7 @@ fn marks_height(marks: &[Mark], size: f32, width: f32) -> f32 {
 }
 
 /// The width of all the crossings side by side, in sizes of their type.
-fn row_ems(marks: &[Mark]) -> f32 {
-    let plates = marks
-        .iter()
-        .map(|mark| word_ems(mark) + 2.0 * PLATE_SIDES + PLATE_GAP);
+fn row_ems(ems: &[f32]) -> f32 {
+    let plates = ems.iter().map(|ems| ems + 2.0 * PLATE_SIDES + PLATE_GAP);
     plates.sum::<f32>().max(1.0)
 }
