@@ -85,6 +85,7 @@ fn moments(laying: &Laying) -> Vec<Progress> {
         .map(|before| Progress::at(laying.turn(before).unwrap()))
         .collect();
     moments.push(Progress::Before(laying.turn(legs / 2).unwrap()));
+    moments.push(Progress::Fairing(laying.turn(legs / 2).unwrap()));
     moments.push(Progress::Finished);
     moments
 }
@@ -94,6 +95,7 @@ fn on_the_tube(laying: &Laying, progress: &Progress) -> (u32, Option<Turn>) {
         Progress::Bare => (0, None),
         Progress::Before(turn) => (laying.legs_before(*turn), None),
         Progress::At { turn, .. } => (laying.legs_before(*turn) + 1, Some(*turn)),
+        Progress::Fairing(turn) => (laying.legs(), Some(*turn)),
         Progress::Finished => (laying.legs(), None),
     }
 }
@@ -540,6 +542,29 @@ fn a_painter_used_again_gives_the_same_picture_as_a_new_one() {
                 Painter::new().paint(&scene, &tones)
             );
         }
+    }
+}
+
+#[test]
+fn for_a_screen_of_finer_dots_the_same_is_painted_larger() {
+    let laying = laying(5, 6, 2, "1", Order::default());
+    let progress = Progress::at(laying.turn(15).unwrap());
+    let frame = Frame::new(600.0, 400.0);
+    let (side, hand) = (Side::Right, Hand::Right);
+    let scene = Scene::build(View::RolledOut, &laying, side, hand, &progress, frame);
+    let flat = Flat {
+        laying: &laying,
+        in_hand: laying.turn(15),
+    };
+    let (mut plain, mut fine) = (Painter::new(), Painter::new());
+    let plain = plain.paint(&scene, &flat);
+    let fine = fine.paint_at(&scene, &flat, 1.5);
+    assert_eq!((fine.width(), fine.height()), (900, 600));
+    let points = scene.crossing_points();
+    assert!(points.len() > 20, "{} crossings", points.len());
+    for point in points {
+        let place = Point::new(point.at.x * 1.5, point.at.y * 1.5);
+        assert_eq!(at(fine, place), at(plain, point.at), "{:?}", point.at);
     }
 }
 

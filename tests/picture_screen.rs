@@ -343,7 +343,15 @@ fn a_finished_knot_has_the_proportions_computed_for_it() {
         let round = shape.run.get() * 2.0 * f64::from(bights) / f64::from(leads);
         for view in [View::RolledOut, View::RoundTheTube] {
             let frame = Frame::new(900.0, 500.0);
-            let scene = Scene::finished(view, plan.laying(), plan.side, plan.hand, &shape, frame);
+            let scene = Scene::finished(
+                view,
+                plan.laying(),
+                plan.side,
+                plan.hand,
+                None,
+                &shape,
+                frame,
+            );
             let drawn = f64::from(scene.knot_width()) / f64::from(scene.round());
             let computed = shape.width.get() / round;
             assert!(
@@ -362,12 +370,49 @@ fn a_finished_knot_has_the_proportions_computed_for_it() {
             named.laying(),
             named.side,
             named.hand,
+            None,
             &shape,
             Frame::new(900.0, 500.0),
         );
         let mut painter = Painter::new();
         let painted = painter.paint(&scene, &Tones::dark());
         assert!(difference(&shown, painted.pixels()).0 < 0.01);
+    }
+}
+
+#[test]
+fn while_fairing_the_leg_that_is_told_is_bright_and_the_others_are_quiet() {
+    use marlinspeak::guide::What;
+    use marlinspeak::picture::Role;
+    let cord = Cord::new(Millimetres::parse("4mm").unwrap());
+    let mut setup = Setup::new(tube("60mm", &[24]), cord);
+    setup.finish = Some(marlinspeak::bench::Finish {
+        around: Millimetres::parse("30mm").unwrap(),
+        open_to: None,
+    });
+    for setup in [None, Some(setup)] {
+        let plan = plan(5, 6, 2, "1").with_setup(setup);
+        let script = Script::new(plan, AtOnce::WholeLeg);
+        let mut faired = 0;
+        for place in script.places() {
+            let step = script.step(place).unwrap();
+            let What::Fair(fair) = &step.what else {
+                continue;
+            };
+            faired += 1;
+            for view in [View::RolledOut, View::RoundTheTube] {
+                let subject = Subject::of(&script, &step);
+                let scene = subject.scene(view, Frame::new(900.0, 600.0));
+                let roles: Vec<Role> = scene.shapes().iter().map(|shape| shape.role).collect();
+                let bright = roles.iter().filter(|role| **role == Role::InHand);
+                // In front of the tyer, once.
+                assert_eq!(bright.count(), 1, "{:?} in {view:?}", fair.turn);
+                assert!(!roles.contains(&Role::Laid(fair.turn)));
+                assert!(roles.iter().any(|role| matches!(role, Role::Laid(_))));
+                assert!(!roles.iter().any(|role| matches!(role, Role::Beside(_))));
+            }
+        }
+        assert!(faired >= 24, "only {faired} legs were faired");
     }
 }
 

@@ -270,10 +270,15 @@ impl App {
 
     /// How much larger than 1 everything is drawn, for the tyer's distance.
     pub fn scale_factor(&self) -> f32 {
-        let wanted = type_size::scale(self.desk.comforts.settings.screen, self.monitor_width);
-        let scale = type_size::within(wanted, self.window);
+        let scale = self.scale();
         self.scale_in_effect.set(scale);
         scale
+    }
+
+    /// The same, when it is not the window that asks.
+    pub(super) fn scale(&self) -> f32 {
+        let wanted = type_size::scale(self.desk.comforts.settings.screen, self.monitor_width);
+        type_size::within(wanted, self.window)
     }
 
     fn manner(&self) -> Manner {

@@ -4,9 +4,9 @@
 //! into rows only when it would be too small in one. What is left goes to the crossings, then
 //! to the notes. When room is short everything else shrinks or goes before the line does.
 
-use iced::advanced::text::{self, Paragraph as _};
-use iced::{Font, Pixels, Size};
+use iced::Size;
 
+use super::measured::Measured;
 use super::theme;
 use crate::words::{Mark, Shown};
 
@@ -43,25 +43,44 @@ pub struct Sizes {
     pub fits: bool,
 }
 
+/// The texts of a step, shaped.
+pub struct Texts {
+    line: Measured,
+    notes: Vec<Measured>,
+    /// The width of each crossing's word in sizes of its type.
+    words: Vec<f32>,
+}
+
+impl Texts {
+    /// Shapes what is shown.
+    pub fn new(shown: &Shown) -> Self {
+        let note = |note: &String| Measured::new(note, theme::FACE);
+        Self {
+            line: Measured::new(&shown.line, theme::BOLD),
+            notes: shown.notes.iter().map(note).collect(),
+            words: shown.marks.iter().map(word_ems).collect(),
+        }
+    }
+}
+
 impl Sizes {
     /// The largest sizes at which everything fits into `space`.
-    pub fn of(shown: &Shown, space: Size) -> Self {
-        let in_one_row = size_in_one_row(&shown.line, theme::BOLD, space.width);
+    pub fn of(texts: &mut Texts, space: Size) -> Self {
+        let in_one_row = texts.line.size_in_one_row(space.width);
         let line = in_one_row
             .min(space.height * LINE_SHARE)
             .max(LINE.min(space.height * 0.5))
             // A window can have no height at all while it opens.
             .max(theme::BODY);
-        let longest = shown
+        let longest = texts
             .notes
             .iter()
-            .map(|note| size_in_one_row(note, theme::FACE, space.width))
+            .map(|note| note.size_in_one_row(space.width))
             .fold(f32::INFINITY, f32::min);
         let note = longest.min(line * 0.5).clamp(theme::BODY, LARGEST_NOTE);
         let largest = (line * 0.8).max(theme::BODY);
         // All in one row reads best, as long as it is not much smaller for it.
-        let ems = words_ems(&shown.marks);
-        let in_one_row = (space.width / row_ems(&ems)).max(theme::SMALL);
+        let in_one_row = (space.width / row_ems(&texts.words)).max(theme::SMALL);
         let mark = if in_one_row > line * 0.5 {
             largest.min(in_one_row)
         } else {
@@ -73,14 +92,14 @@ impl Sizes {
             note,
             fits: false,
         };
-        sizes.shrink(shown, &ems, space);
+        sizes.shrink(texts, space);
         sizes
     }
 
     /// Shrinks the crossings, then the notes, then both a little more, and then the line.
-    fn shrink(&mut self, shown: &Shown, ems: &[f32], space: Size) {
+    fn shrink(&mut self, texts: &mut Texts, space: Size) {
         const STEP: f32 = 0.93;
-        while !self.is_within(shown, ems, space) {
+        while !self.is_within(texts, space) {
             if self.mark > theme::BODY {
                 self.mark = (self.mark * STEP).max(theme::BODY);
             } else if self.note > theme::SMALL {
@@ -98,62 +117,26 @@ impl Sizes {
         self.fits = true;
     }
 
-    fn is_within(&self, shown: &Shown, ems: &[f32], space: Size) -> bool {
-        let line = measure(&shown.line, theme::BOLD, self.line, space.width);
-        line.width <= space.width && self.height(shown, ems, space.width) <= space.height
-    }
-
-    /// The height that everything takes in this width.
-    fn height(&self, shown: &Shown, ems: &[f32], width: f32) -> f32 {
+    /// Whether everything fits at these sizes.
+    fn is_within(&self, texts: &mut Texts, space: Size) -> bool {
         let gap = self.mark * HEART_GAP;
-        let mut height = measure(&shown.line, theme::BOLD, self.line, width).height;
-        if !shown.marks.is_empty() {
-            height += gap + marks_height(ems, self.mark, width);
+        let line = texts.line.at(self.line, space.width);
+        let mut height = line.height;
+        if !texts.words.is_empty() {
+            height += gap + marks_height(&texts.words, self.mark, space.width);
         }
         if self.note > 0.0 {
-            for note in &shown.notes {
-                height += gap + measure(note, theme::FACE, self.note, width).height;
+            for note in &mut texts.notes {
+                height += gap + note.at(self.note, space.width).height;
             }
         }
-        height
+        line.width <= space.width && height <= space.height
     }
-}
-
-/// How much room a text takes when it is broken into rows of at most this width.
-pub fn measure(content: &str, font: Font, size: f32, width: f32) -> Size {
-    type Paragraph = <iced::Renderer as text::Renderer>::Paragraph;
-    Paragraph::with_text(text::Text {
-        content,
-        bounds: Size::new(width, f32::INFINITY),
-        size: Pixels(size.max(1.0)),
-        line_height: text::LineHeight::default(),
-        font,
-        align_x: text::Alignment::Default,
-        align_y: iced::alignment::Vertical::Top,
-        shaping: text::Shaping::default(),
-        wrapping: text::Wrapping::default(),
-    })
-    .min_bounds()
-}
-
-/// The largest size at which a text takes one row of this width.
-fn size_in_one_row(content: &str, font: Font, width: f32) -> f32 {
-    const SAMPLE: f32 = 100.0;
-    let sample = measure(content, font, SAMPLE, f32::INFINITY).width.max(1.0);
-    // A hair less: a text as wide as its bounds may be broken for a rounding.
-    SAMPLE * width / sample * 0.99
-}
-
-/// The width of each crossing's word in sizes of its type. It is the same at every size, so it
-/// is measured once and not again at each try.
-fn words_ems(marks: &[Mark]) -> Vec<f32> {
-    marks.iter().map(word_ems).collect()
 }
 
 fn word_ems(mark: &Mark) -> f32 {
-    const SAMPLE: f32 = 100.0;
     let font = if mark.over { theme::BOLD } else { theme::FACE };
-    measure(&mark.text, font, SAMPLE, f32::INFINITY).width / SAMPLE
+    Measured::new(&mark.text, font).ems()
 }
 
 /// The height that the crossings take when they are set at `size` and broken into rows.

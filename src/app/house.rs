@@ -3,7 +3,7 @@
 use iced::widget::{container, space, stack, text};
 use iced::{Element, Fill};
 
-use super::fit::measure;
+use super::measured::Measured;
 use super::theme;
 
 /// A line of quiet text.
@@ -25,10 +25,10 @@ pub fn notice_of<'a, M: 'a>(sentence: impl text::IntoFragment<'a>, size: f32) ->
         .into()
 }
 
-/// The height of such a notice in this width.
-pub fn notice_height(sentence: &str, size: f32, width: f32) -> f32 {
+/// The height of such a notice, shaped in the bold face, in this width.
+pub fn notice_height(sentence: &mut Measured, size: f32, width: f32) -> f32 {
     let [ends, sides] = NOTICE_PADDING;
-    measure(sentence, theme::BOLD, size, width - 2.0 * sides).height + 2.0 * ends
+    sentence.at(size, width - 2.0 * sides).height + 2.0 * ends
 }
 
 /// Above and below, left and right.

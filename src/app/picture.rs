@@ -3,11 +3,11 @@
 
 use std::cell::{Cell, RefCell};
 
-use iced::advanced::image::Handle;
 use iced::widget::canvas::{self, Frame, Geometry, Path, Stroke};
 use iced::widget::{column, container, row};
 use iced::{Color, Element, Fill, FillPortion, Point, Rectangle, Renderer, Size, Theme, mouse};
 
+use super::strips::Strips;
 use super::{house, theme};
 use crate::picture::{
     self, Colour, Outline, Paint, Painter, Palette, Scene, Segment, Subject, Tones, View,
@@ -65,7 +65,10 @@ pub struct Easel {
     is_full: bool,
     cache: canvas::Cache,
     painter: RefCell<Painter>,
+    strips: RefCell<Strips>,
     is_dark: Cell<bool>,
+    /// Dots of the screen for each pixel of the layout.
+    dots: f32,
     many: usize,
 }
 
@@ -78,7 +81,9 @@ impl Default for Easel {
             is_full: false,
             cache: canvas::Cache::new(),
             painter: RefCell::default(),
+            strips: RefCell::default(),
             is_dark: Cell::new(true),
+            dots: 1.0,
             many: MANY,
         }
     }
@@ -108,6 +113,15 @@ impl Easel {
     pub fn show(&mut self, subject: Option<Subject>) {
         if self.subject != subject {
             self.subject = subject;
+            self.cache.clear();
+        }
+    }
+
+    /// Draws for a screen with so many dots for each pixel of the layout.
+    pub fn set_dots(&mut self, dots: f32) {
+        #[expect(clippy::float_cmp, reason = "what is told again is the same")]
+        if self.dots != dots {
+            self.dots = dots;
             self.cache.clear();
         }
     }
@@ -266,7 +280,8 @@ impl<M> canvas::Program<M> for Easel {
             };
             if segments(&scene) > self.many {
                 let mut painter = self.painter.borrow_mut();
-                show(painter.paint(&scene, &tones), frame);
+                painter.paint_at(&scene, &tones, self.dots);
+                self.strips.borrow_mut().show(&painter, self.dots, frame);
             } else {
                 paint(&scene, &tones, frame);
             }
@@ -306,13 +321,6 @@ fn paint(scene: &Scene, palette: &dyn Palette, frame: &mut Frame) {
             }
         }
     }
-}
-
-/// Puts a finished image on a canvas.
-fn show(image: &picture::Image, frame: &mut Frame) {
-    let handle = Handle::from_rgba(image.width(), image.height(), image.pixels().to_vec());
-    let place = Rectangle::with_size(frame.size());
-    frame.draw_image(place, canvas::Image::new(handle));
 }
 
 fn path(outline: &Outline) -> Path {

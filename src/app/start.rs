@@ -134,6 +134,11 @@ impl State {
         state
     }
 
+    /// The screen has so many dots for each pixel of the layout.
+    pub fn set_dots(&mut self, dots: f32) {
+        self.easel.set_dots(dots);
+    }
+
     /// Shows the knot that the form names, or nothing while it names none.
     fn redraw(&mut self) {
         let subject = self.plan().ok().map(|plan| Subject::finished(&plan));

@@ -43,6 +43,8 @@ pub struct App {
     /// The window's size in pixels, before anything is drawn larger.
     pub(super) window: Size,
     pub(super) monitor_width: Option<f32>,
+    /// Dots of the screen for each of those pixels.
+    pub(super) density: f32,
     /// The factor the window draws by until it next asks for it.
     pub(super) scale_in_effect: Cell<f32>,
     /// How much is said of a step outside the course.
@@ -149,6 +151,8 @@ pub enum Message {
     Resized(Size),
     /// The monitor is so many pixels wide, if that is known.
     MonitorWidth(Option<f32>),
+    /// The screen has so many dots for each pixel of the window's size.
+    Density(f32),
     /// The window is to be closed.
     Close,
 }
@@ -220,6 +224,7 @@ impl App {
             // larger too.
             window: Size::ZERO,
             monitor_width: None,
+            density: 1.0,
             scale_in_effect: Cell::new(1.0),
         };
         let listen = Task::run(outside, |news| match news {
@@ -282,9 +287,14 @@ impl App {
     /// Takes in what happened, and has the pictures show it.
     pub fn update(&mut self, message: Message) -> Task<Message> {
         let task = self.take_in(message);
+        let dots = self.scale() * self.density;
         match &mut self.screen {
-            Screen::Tying(bench) => bench.easel.show(bench.tying.subject()),
-            Screen::Plan(plan) => plan.redraw(),
+            Screen::Tying(bench) => {
+                bench.easel.set_dots(dots);
+                bench.easel.show(bench.tying.subject());
+            }
+            Screen::Plan(plan) => plan.redraw(dots),
+            Screen::Start(start) => start.set_dots(dots),
             _ => {}
         }
         task
@@ -345,10 +355,16 @@ impl App {
             Message::Comfort(news) => self.outside(news),
             Message::Resized(size) => {
                 self.resized(size);
-                Task::none()
+                iced::window::oldest()
+                    .and_then(iced::window::scale_factor)
+                    .map(Message::Density)
             }
             Message::MonitorWidth(width) => {
                 self.monitor_width = width;
+                Task::none()
+            }
+            Message::Density(density) => {
+                self.density = density;
                 Task::none()
             }
             Message::Voice(news) => self.heard(&news),

@@ -3,7 +3,8 @@
 use iced::widget::{column, container, progress_bar, responsive, row, space, text};
 use iced::{Center, Element, Fill, Size};
 
-use super::fit::{self, Sizes, measure};
+use super::fit::{self, Sizes, Texts};
+use super::measured::Measured;
 use super::picture::{Easel, Place};
 use super::{house, theme};
 use crate::guide::Progress;
@@ -70,25 +71,14 @@ fn page<'a, M: 'a>(
     room: Size,
 ) -> Element<'a, M> {
     let shown = walk.shown();
-    let is_good = |sizes: &Sizes| sizes.fits && sizes.line >= fit::LINE && sizes.note > 0.0;
-    let sizes_beside = |place: Option<Place>| {
-        Frame::ALL.map(|frame| {
-            let height = room.height - frame.height(around, &shown.phase, room.width);
-            let heart = Size::new(room.width, height.max(0.0));
-            let words = place.map_or(heart, |place| place.left_of(heart));
-            (frame, Sizes::of(shown, words))
-        })
-    };
+    let (mut texts, mut edge) = (Texts::new(shown), Edge::new(around, &shown.phase));
     let mut place = easel.place(room);
-    let mut frames = sizes_beside(place);
+    let (mut frame, mut sizes) = best(&mut texts, &mut edge, room, place);
     // The words come first: a picture that nobody asked for goes before they get small.
-    if place.is_some_and(|place| !place.is_asked_for) && !is_good(&frames[0].1) {
+    if place.is_some_and(|place| !place.is_asked_for) && !(frame.is_first() && is_good(sizes)) {
         place = None;
-        frames = sizes_beside(None);
+        (frame, sizes) = best(&mut texts, &mut edge, room, None);
     }
-    let best = frames.iter().find(|(_, sizes)| is_good(sizes));
-    let best = best.or(frames.iter().find(|(_, sizes)| sizes.fits));
-    let (frame, sizes) = best.copied().unwrap_or(frames[frames.len() - 1]);
     let Progress { laid, legs } = walk.script().progress(walk.place());
     #[expect(clippy::cast_precision_loss, reason = "a bar needs no more")]
     let bar = progress_bar(0.0..=legs as f32, laid as f32)
@@ -100,7 +90,7 @@ fn page<'a, M: 'a>(
     }
     let phase = text(&shown.phase).size(frame.head).style(theme::quiet);
     let mut head = row![phase].align_y(Center).spacing(20);
-    if frame.has_tie_line(around, &shown.phase, room.width) {
+    if frame.has_tie_line(&edge, room.width) {
         let tie = text(around.tie.clone())
             .size(theme::BODY)
             .style(theme::quiet);
@@ -121,6 +111,36 @@ fn page<'a, M: 'a>(
         page = page.push(house::quiet(around.keys.clone(), frame.foot));
     }
     page.into()
+}
+
+/// Whether the words of the step are as large as they should be, and all there.
+fn is_good(sizes: Sizes) -> bool {
+    sizes.fits && sizes.line >= fit::LINE && sizes.note > 0.0
+}
+
+/// The fullest frame that leaves room for good sizes, or else for all that must be there, and the
+/// sizes.
+fn best(texts: &mut Texts, edge: &mut Edge, room: Size, place: Option<Place>) -> (Frame, Sizes) {
+    let mut fallback = None;
+    let [first, rest @ ..] = Frame::ALL;
+    let mut frame = first;
+    let mut rest = rest.into_iter();
+    loop {
+        let height = room.height - frame.height(edge, room.width);
+        let heart = Size::new(room.width, height.max(0.0));
+        let space = place.map_or(heart, |place| place.left_of(heart));
+        let sizes = Sizes::of(texts, space);
+        if is_good(sizes) {
+            return (frame, sizes);
+        }
+        if sizes.fits {
+            fallback.get_or_insert((frame, sizes));
+        }
+        match rest.next() {
+            Some(next) => frame = next,
+            None => return fallback.unwrap_or((frame, sizes)),
+        }
+    }
 }
 
 /// The line, the crossings and the notes, at these sizes.
@@ -187,8 +207,33 @@ struct Around {
     aside: Option<String>,
 }
 
+/// The same texts, shaped, with the name of the phase.
+struct Edge {
+    notices: Vec<Measured>,
+    phase: Measured,
+    tie: Measured,
+    keys: Measured,
+    caution: Option<Measured>,
+    aside: Option<Measured>,
+}
+
+impl Edge {
+    fn new(around: &Around, phase: &str) -> Self {
+        let plain = |content: &str| Measured::new(content, theme::FACE);
+        let bold = |content: &str| Measured::new(content, theme::BOLD);
+        Self {
+            notices: around.notices.iter().map(|notice| bold(notice)).collect(),
+            phase: plain(phase),
+            tie: plain(&around.tie),
+            keys: plain(&around.keys),
+            caution: around.caution.as_deref().map(bold),
+            aside: around.aside.as_deref().map(plain),
+        }
+    }
+}
+
 /// How much of it there is, and how large: sizes of type in logical pixels, 0 for nothing.
-#[derive(Clone, Copy)]
+#[derive(Clone, Copy, PartialEq)]
 struct Frame {
     notices: usize,
     notice: f32,
@@ -225,27 +270,33 @@ impl Frame {
         },
     ];
 
+    /// Whether it is the one with everything.
+    fn is_first(self) -> bool {
+        self == Self::ALL[0]
+    }
+
     /// The name of the tie stands in the title of the window too.
-    fn has_tie_line(self, around: &Around, phase: &str, width: f32) -> bool {
-        let row = [(phase, self.head), (around.tie.as_str(), theme::BODY)];
-        let widths = row.map(|(line, size)| measure(line, theme::FACE, size, f32::INFINITY).width);
-        self.foot > 0.0 && widths[0] + widths[1] + 50.0 <= width
+    fn has_tie_line(self, edge: &Edge, width: f32) -> bool {
+        let both = edge.phase.ems() * self.head + edge.tie.ems() * theme::BODY;
+        self.foot > 0.0 && both + 50.0 <= width
     }
 
     /// The height it takes in this width, with the bar and the space between.
-    fn height(self, around: &Around, phase: &str, width: f32) -> f32 {
-        let head = measure(phase, theme::FACE, self.head, width)
+    fn height(self, edge: &mut Edge, width: f32) -> f32 {
+        let head = edge
+            .phase
+            .at(self.head, width)
             .height
             .max(theme::BODY * 1.3);
         let mut height = head + SPACING + BAR + SPACING;
         if self.foot > 0.0 {
-            height += measure(&around.keys, theme::FACE, self.foot, width).height + SPACING;
+            height += edge.keys.at(self.foot, width).height + SPACING;
         }
-        if let Some(aside) = &around.aside {
-            height += measure(aside, theme::FACE, self.notice, width).height + SPACING;
+        if let Some(aside) = &mut edge.aside {
+            height += aside.at(self.notice, width).height + SPACING;
         }
-        let notices = around.notices.iter().take(self.notices);
-        for notice in notices.chain(&around.caution) {
+        let notices = edge.notices.iter_mut().take(self.notices);
+        for notice in notices.chain(&mut edge.caution) {
             height += house::notice_height(notice, self.notice, width) + SPACING;
         }
         height

@@ -189,11 +189,11 @@ impl Drawing {
                 let in_hand = self.laid.is_in_hand(sighting.leg.from);
                 for pass in 1..=sighting.cords - u16::from(in_hand) {
                     let turn = self.laying.turn_of(pass, sighting.leg);
-                    let noticed = self.laid.finished || beside == Some(sighting.leg.from);
-                    let role = if noticed {
-                        Role::Beside(turn)
-                    } else {
-                        Role::Laid(turn)
+                    let is_noticed = self.laid.finished || beside == Some(sighting.leg.from);
+                    let role = match self.laid.faired {
+                        Some((faired, _)) if faired == turn => Role::InHand,
+                        None if is_noticed => Role::Beside(turn),
+                        _ => Role::Laid(turn),
                     };
                     let stretches = self.stretches(&sighting, pass);
                     let outlines = self.outlines(&sighting, pass, self.gauge.cord, &stretches);

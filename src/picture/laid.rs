@@ -29,6 +29,8 @@ pub(super) struct Laid {
     pub in_hand: Option<InHand>,
     /// The pin where the cord stands, when nothing is in hand.
     pub stands_at: Option<Pin>,
+    /// The cord that is being faired, and its leg.
+    pub faired: Option<(Turn, Leg)>,
     /// Whether all is laid.
     pub finished: bool,
 }
@@ -37,15 +39,17 @@ impl Laid {
     pub fn new(laying: &Laying, progress: &Progress) -> Self {
         let in_hand = match progress {
             Progress::At { turn, crossings } => in_hand(laying, *turn, crossings),
-            Progress::Bare | Progress::Before(_) | Progress::Finished => None,
+            Progress::Bare | Progress::Before(_) | Progress::Fairing(_) | Progress::Finished => {
+                None
+            }
         };
-        let finished = matches!(progress, Progress::Finished);
+        let finished = matches!(progress, Progress::Fairing(_) | Progress::Finished);
         let count = |leg: Leg| match &in_hand {
             // The cord in hand counts: what it goes over makes room for it.
             Some(hand) => laying.cords_of(leg, hand.turn) + u16::from(hand.leg.from == leg.from),
             None => match progress {
                 Progress::Before(turn) => laying.cords_of(leg, *turn),
-                Progress::Finished => laying.passes(),
+                Progress::Fairing(_) | Progress::Finished => laying.passes(),
                 Progress::Bare | Progress::At { .. } => 0,
             },
         };
@@ -62,6 +66,10 @@ impl Laid {
             in_hand,
             stands_at: match progress {
                 Progress::Before(turn) => laying.leg(*turn).map(|leg| leg.from),
+                _ => None,
+            },
+            faired: match progress {
+                Progress::Fairing(turn) => laying.leg(*turn).map(|leg| (*turn, leg)),
                 _ => None,
             },
             finished,

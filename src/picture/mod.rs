@@ -63,6 +63,8 @@ pub enum Progress {
         /// a leg that is told at once.
         crossings: Range<usize>,
     },
+    /// All is laid, and the slack of this turn is being drawn out.
+    Fairing(Turn),
     /// All is laid.
     Finished,
 }

@@ -25,7 +25,8 @@ impl Progress {
                 let next = laying.legs_before(check.after) + 1;
                 laying.turn(next).map_or(Self::Finished, Self::Before)
             }
-            What::Lift(_) | What::Fair(_) | What::Finish(_) => Self::Finished,
+            What::Fair(fair) => Self::Fairing(fair.turn),
+            What::Lift(_) | What::Finish(_) => Self::Finished,
         }
     }
 

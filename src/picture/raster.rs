@@ -1,12 +1,15 @@
 //! The painter that makes pixels, and PNG files of them.
 
+use std::borrow::Cow;
 use std::error::Error;
 use std::fmt;
+use std::ops::Range;
 
 use super::band::Band;
 use super::changes::{Trace, changes, traces};
 use super::palette::{Colour, Palette};
 use super::scene::Scene;
+use super::shape::{Point, Shape};
 
 /// A finished picture, row by row from the top.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -25,6 +28,21 @@ impl Image {
     /// Height in pixels.
     pub const fn height(&self) -> u32 {
         self.height
+    }
+
+    /// The pixels in these columns and rows, row by row, as [`pixels`](Self::pixels) has them.
+    /// What lies outside the picture is left out.
+    pub fn part(&self, columns: &Range<u32>, rows: &Range<u32>) -> Vec<u8> {
+        let (start, end) = (4 * columns.start as usize, 4 * columns.end as usize);
+        let width = (4 * self.width as usize).max(1);
+        let rows = self
+            .pixels
+            .chunks_exact(width)
+            .take(rows.end as usize)
+            .skip(rows.start as usize);
+        rows.flat_map(|row| row.get(start..end).unwrap_or_default())
+            .copied()
+            .collect()
     }
 
     /// Red, green, blue and opacity of every pixel. A [`Tones`](super::Tones) picture is opaque
@@ -102,6 +120,8 @@ pub struct Painter {
     bands: Vec<Band>,
     /// What the image shows.
     traces: Vec<Trace>,
+    /// For every row the columns that the last painting may have changed.
+    changed: Vec<Range<usize>>,
 }
 
 impl Painter {
@@ -115,16 +135,38 @@ impl Painter {
         self.image
     }
 
+    /// The image painted last.
+    pub const fn image(&self) -> &Image {
+        &self.image
+    }
+
+    /// Whether the last painting may have changed anything in these columns and rows.
+    pub fn has_changed(&self, columns: &Range<u32>, rows: &Range<u32>) -> bool {
+        let (start, end) = (columns.start as usize, columns.end as usize);
+        let rows = self.changed.get(rows.start as usize..rows.end as usize);
+        rows.is_none_or(|rows| {
+            rows.iter()
+                .any(|row| row.start < end && row.end > start && !row.is_empty())
+        })
+    }
+
     /// Paints a scene and gives the image, of the size of the scene's frame. Where it shows the
     /// same as the scene painted before, nothing is done.
     pub fn paint(&mut self, scene: &Scene, palette: &dyn Palette) -> &Image {
-        let [width, height] = [scene.frame().width, scene.frame().height].map(pixels);
-        let colours: Vec<Colour> = scene
-            .shapes()
+        self.paint_at(scene, palette, 1.0)
+    }
+
+    /// The same with `scale` dots for a pixel of the frame, each way: for screens that show
+    /// everything larger.
+    pub fn paint_at(&mut self, scene: &Scene, palette: &dyn Palette, scale: f32) -> &Image {
+        let frame = scene.frame();
+        let [width, height] = [frame.width, frame.height].map(|length| pixels(length * scale));
+        let shapes = enlarged(scene.shapes(), scale);
+        let colours: Vec<Colour> = shapes
             .iter()
             .map(|shape| palette.colour(shape.role))
             .collect();
-        let traces = traces(scene.shapes(), &colours);
+        let traces = traces(&shapes, &colours);
         let wanted = if (self.image.width, self.image.height) == (width, height) {
             changes(&self.traces, &traces, width as usize, height as usize)
         } else {
@@ -136,6 +178,7 @@ impl Painter {
             vec![0..width as usize; height as usize]
         };
         self.traces = traces;
+        self.changed.clone_from(&wanted);
         let count = if width as usize * height as usize <= SMALL {
             1
         } else {
@@ -157,7 +200,7 @@ impl Painter {
         } else {
             Some(jobs.remove(0))
         };
-        let shapes = scene.shapes();
+        let shapes = &*shapes;
         let colours = &colours;
         std::thread::scope(|scope| {
             for (top, band, part, wanted) in jobs {
@@ -171,6 +214,16 @@ impl Painter {
         });
         &self.image
     }
+}
+
+fn enlarged(shapes: &[Shape], scale: f32) -> Cow<'_, [Shape]> {
+    #[expect(clippy::float_cmp, reason = "1 is told as it is")]
+    if scale == 1.0 {
+        return Cow::Borrowed(shapes);
+    }
+    let origin = Point::default();
+    let shapes = shapes.iter().map(|shape| shape.moved(scale, origin));
+    Cow::Owned(shapes.collect())
 }
 
 #[expect(

@@ -9,7 +9,7 @@ use super::lettering::{self, Weight};
 use super::shape::{Point, Role, Shape};
 use super::{Frame, Progress, View};
 use crate::bench;
-use crate::knot::{Hand, Heading, Laying, Rim, Side, Turn};
+use crate::knot::{Hand, Heading, Laying, Pin, Rim, Side, Turn};
 
 /// More legs than this would make a thicket of the far side of the tube.
 const FAR_LEGS: i32 = 40;
@@ -100,7 +100,7 @@ impl Scene {
     }
 
     /// The finished knot in the proportions that were computed for it, without pins or
-    /// numbers.
+    /// numbers, with the turn that is being faired bright.
     ///
     /// Cords are drawn a little thinner than they are where their bights would run into one
     /// another, and so that they can be told apart.
@@ -109,11 +109,13 @@ impl Scene {
         laying: &Laying,
         side: Side,
         hand: Hand,
+        faired: Option<Turn>,
         shape: &bench::Shape,
         frame: Frame,
     ) -> Self {
         let frame = frame.usable();
-        let laid = Laid::new(laying, &Progress::Finished);
+        let progress = faired.map_or(Progress::Finished, Progress::Fairing);
+        let laid = Laid::new(laying, &progress);
         let knot = laying.knot();
         let room = Room {
             width: frame.width,
@@ -269,6 +271,9 @@ fn rows_in_hand(laid: &Laid, leads: f32) -> f32 {
 /// Where the eye rests: on the part in hand, or where the cord stands when there is none.
 fn focus(gauge: &Gauge, laid: &Laid) -> Focus {
     let leads = real(gauge.leads);
+    if let Some((_, leg)) = laid.faired {
+        return on_the_way(gauge, leg.from, leads / 2.0);
+    }
     let Some(hand) = &laid.in_hand else {
         let (start, row) = laid.stands_at.map_or((0, leads / 2.0), |pin| {
             let start = 2 * (i32::from(pin.number) - 1);
@@ -282,11 +287,16 @@ fn focus(gauge: &Gauge, laid: &Laid) -> Focus {
             middle: (real(start), row),
         };
     };
-    let index = i32::from(hand.leg.from.number) - 1;
     let nth = f32::midpoint(hand.rows.start.max(0.0), hand.rows.end.min(leads));
-    let (start, row) = match hand.leg.from.rim {
+    on_the_way(gauge, hand.leg.from, nth)
+}
+
+/// The `nth` row on the way of the leg from a pin.
+fn on_the_way(gauge: &Gauge, from: Pin, nth: f32) -> Focus {
+    let index = i32::from(from.number) - 1;
+    let (start, row) = match from.rim {
         Rim::Bottom => (2 * index, nth),
-        Rim::Top => (2 * index + gauge.stagger, leads - nth),
+        Rim::Top => (2 * index + gauge.stagger, real(gauge.leads) - nth),
     };
     Focus {
         start,

@@ -42,7 +42,7 @@ impl Subject {
                 Self::rings(&rig.layout, &setup.tube, plan.hand)
             }
             (What::Fair(_) | What::Finish(_), Some(rig), _) => {
-                Self::at(plan, Progress::Finished, Some(rig.shape))
+                Self::at(plan, Progress::of_step(script, step), Some(rig.shape))
             }
             _ => Self::at(plan, Progress::of_step(script, step), None),
         }
@@ -99,9 +99,15 @@ impl Subject {
                 laying,
                 side,
                 hand,
+                progress,
                 shape: Some(shape),
-                ..
-            } => Scene::finished(view, laying, *side, *hand, shape, frame),
+            } => {
+                let faired = match progress {
+                    Progress::Fairing(turn) => Some(*turn),
+                    _ => None,
+                };
+                Scene::finished(view, laying, *side, *hand, faired, shape, frame)
+            }
             Self::Knot {
                 laying,
                 side,

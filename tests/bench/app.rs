@@ -1,5 +1,6 @@
 //! A walk of 1,000 presses through the tying screen at 1920 × 1080: for each press the app takes
-//! it in, lays the screen out and paints all of it (the window itself paints only what changed).
+//! it in, lays the screen out and paints it, once all of it, and once, as the window does, only
+//! what changed since the frame before.
 
 #[path = "../support/hands.rs"]
 mod hands;
@@ -13,14 +14,18 @@ use iced::futures::executor::block_on;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use iced::theme::Base;
-use iced::{Event, Size, mouse, window};
+use iced::{Color, Event, Rectangle, Size, mouse, window};
 use iced_runtime::user_interface::{Cache, UserInterface};
+use iced_tiny_skia::Layer;
+use iced_tiny_skia::graphics::{Viewport, damage};
 use marlinspeak::app;
 use marlinspeak::guide::Plan;
 use tempfile::TempDir;
+use tiny_skia::{Mask, Pixmap};
 
 const PRESSES: usize = 1000;
 const GOAL: Duration = Duration::from_millis(16);
+const WINDOW: Size<u32> = Size::new(1920, 1080);
 
 fn main() {
     // `cargo test --benches` asks whether it runs, not how fast.
@@ -29,6 +34,27 @@ fn main() {
     } else {
         20
     };
+    println!("walk of {presses} presses at 1920 × 1080");
+    for (what, is_whole) in [("painted whole", true), ("what changed", false)] {
+        let mut frames = walk(presses, is_whole);
+        // The first frame reads the system's fonts and draws every letter anew; it belongs to
+        // the opening of the window.
+        let first = frames.remove(0);
+        frames.sort();
+        let (median, worst) = (frames[frames.len() / 2], frames[frames.len() - 1]);
+        println!("  {what}");
+        println!("    first frame    {first:>10.2?}");
+        println!("    frame, median  {median:>10.2?}");
+        println!("    frame, worst   {worst:>10.2?}   goal {GOAL:?}");
+        println!(
+            "    worst / goal   {:>10.2}",
+            worst.as_secs_f64() / GOAL.as_secs_f64()
+        );
+    }
+}
+
+/// How long each press takes, from the key to the pixels.
+fn walk(presses: usize, is_whole: bool) -> Vec<Duration> {
     let folder = TempDir::new().expect("a temporary folder");
     let plan = Plan::read("21", "40", "9", "1").expect("a knot");
     let mut hands = Hands::open(folder.path(), Some(plan));
@@ -41,7 +67,7 @@ fn main() {
         None,
     ))
     .expect("the software renderer");
-    let size = Size::new(1920.0, 1080.0);
+    let mut surface = Surface::new();
     let theme = app::theme();
     let base = theme.base();
     let mut cache = Some(Cache::default());
@@ -51,7 +77,7 @@ fn main() {
         hands.press(Key::Named(Named::Space));
         let mut screen = UserInterface::build(
             hands.view(),
-            size,
+            surface.viewport.logical_size(),
             cache.take().unwrap_or_default(),
             &mut renderer,
         );
@@ -74,21 +100,48 @@ fn main() {
             cursor,
         );
         cache = Some(screen.into_cache());
-        let pixels = renderer.screenshot(Size::new(1920, 1080), 1.0, base.background_color);
+        surface.present(&mut renderer, is_whole, base.background_color);
         frames.push(start.elapsed());
-        std::hint::black_box(pixels);
+        std::hint::black_box(surface.pixels.data());
     }
-    // The first frame reads the system's fonts and draws every letter anew; it belongs to the
-    // opening of the window.
-    let first = frames.remove(0);
-    frames.sort();
-    let (median, worst) = (frames[frames.len() / 2], frames[frames.len() - 1]);
-    println!("walk of {presses} presses at 1920 × 1080, every frame painted whole");
-    println!("  first frame    {first:>10.2?}");
-    println!("  frame, median  {median:>10.2?}");
-    println!("  frame, worst   {worst:>10.2?}   goal {GOAL:?}");
-    println!(
-        "  worst / goal   {:>10.2}",
-        worst.as_secs_f64() / GOAL.as_secs_f64()
-    );
+    frames
+}
+
+/// The memory of a window, painted as the toolkit paints it: all of it, or what differs from
+/// the frame before.
+struct Surface {
+    viewport: Viewport,
+    pixels: Pixmap,
+    mask: Mask,
+    before: Option<Vec<Layer>>,
+}
+
+impl Surface {
+    fn new() -> Self {
+        let Size { width, height } = WINDOW;
+        Self {
+            viewport: Viewport::with_physical_size(WINDOW, 1.0),
+            pixels: Pixmap::new(width, height).expect("a window's pixels"),
+            mask: Mask::new(width, height).expect("a window's mask"),
+            before: None,
+        }
+    }
+
+    fn present(&mut self, renderer: &mut iced::Renderer, is_whole: bool, ground: Color) {
+        let all = Rectangle::with_size(self.viewport.logical_size());
+        let before = self.before.as_ref().filter(|_| !is_whole);
+        let changed = before.map(|before| {
+            let layers = renderer.layers();
+            damage::diff(before, layers, |layer| vec![layer.bounds], Layer::damage)
+        });
+        let changed = changed.map_or_else(|| vec![all], |changed| damage::group(changed, all));
+        self.before = Some(renderer.layers().to_vec());
+        renderer.draw(
+            &mut self.pixels.as_mut(),
+            &mut self.mask,
+            &self.viewport,
+            &changed,
+            ground,
+        );
+    }
 }

@@ -172,13 +172,15 @@ impl State {
         self.side = side;
     }
 
-    /// Shows the knot that is chosen by now, or none.
-    pub fn redraw(&mut self) {
+    /// Shows the knot that is chosen by now, or none, on a screen with so many dots for each
+    /// pixel of the layout.
+    pub fn redraw(&mut self, dots: f32) {
         let answer = match &self.found {
             Found::Knots(_, answers) => answers.get(self.chosen),
             _ => None,
         };
         let subject = answer.and_then(|answer| Subject::answer(answer, self.hand, self.side));
+        self.easel.set_dots(dots);
         self.easel.show(subject);
     }
 
