@@ -34,13 +34,30 @@ impl Band {
         self.rows = pixels.len() / (4 * width).max(1);
         self.top = real(top);
         self.coverage.fit(width, wanted);
+        // Most pictures begin with the ground and the tube: what lies right under another colour
+        // is not painted at all, since to fill so many pixels takes longer than the cords.
+        let mut plates = shapes
+            .iter()
+            .zip(colours)
+            .map(|(shape, colour)| self.plate(shape, *colour));
+        let ground = plates.next().flatten();
+        let is_ground = ground.is_some_and(|(from, to)| from <= 0.0 && to >= real(width));
+        let ink = colours.first().filter(|_| is_ground).map_or([0; 4], ink);
+        let hidden = match plates.next().flatten() {
+            Some((from, to)) if is_ground => whole_columns(from, to, width),
+            _ => 0..0,
+        };
         for (line, columns) in pixels.chunks_exact_mut(4 * width).zip(wanted) {
-            if let Some(line) = line.get_mut(4 * columns.start..4 * columns.end) {
-                line.fill(0);
+            let (line, _) = line.as_chunks_mut::<4>();
+            let (start, end) = (columns.start, columns.end.min(width));
+            for part in [start..hidden.start.min(end), hidden.end.max(start)..end] {
+                if let Some(part) = line.get_mut(part) {
+                    part.fill(ink);
+                }
             }
         }
         let mut last = None;
-        for (shape, &colour) in shapes.iter().zip(colours) {
+        for (shape, &colour) in shapes.iter().zip(colours).skip(usize::from(is_ground)) {
             if colour.opacity == 0 {
                 continue;
             }
@@ -54,6 +71,32 @@ impl Band {
         if let Some(last) = last {
             self.lay_on(last, pixels, width);
         }
+    }
+
+    /// The left and the right edge of an opaque rectangle that covers every row of the band.
+    fn plate(&self, shape: &Shape, colour: Colour) -> Option<(f32, f32)> {
+        let (Outline::Path(path), Paint::Fill, 255) = (&shape.outline, shape.paint, colour.opacity)
+        else {
+            return None;
+        };
+        let [
+            Segment::Move(one),
+            Segment::Line(two),
+            Segment::Line(three),
+            Segment::Line(four),
+            Segment::Close,
+        ] = path[..]
+        else {
+            return None;
+        };
+        #[expect(
+            clippy::float_cmp,
+            reason = "corners of one rectangle share their numbers"
+        )]
+        let is_upright = one.y == two.y && two.x == three.x && three.y == four.y && four.x == one.x;
+        let (high, low) = (one.y.min(three.y), one.y.max(three.y));
+        let is_over = high <= self.top && low >= self.top + real(self.rows);
+        (is_upright && is_over).then(|| (one.x.min(three.x), one.x.max(three.x)))
     }
 
     fn trace(&mut self, shape: &Shape) {
@@ -197,7 +240,7 @@ impl Band {
         };
         // 256 covers, so that a shift takes the place of a division.
         let full = f32::from(colour.opacity) * 256.0 / 255.0;
-        let ink = [colour.red, colour.green, colour.blue, 255];
+        let ink = ink(&colour);
         let lines = pixels.chunks_exact_mut(4 * width);
         for (row, line) in lines.enumerate().take(last + 1).skip(first) {
             let (line, _) = line.as_chunks_mut::<4>();
@@ -221,6 +264,23 @@ impl Band {
             });
         }
     }
+}
+
+const fn ink(colour: &Colour) -> [u8; 4] {
+    [colour.red, colour.green, colour.blue, 255]
+}
+
+/// The columns that lie wholly between two edges.
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "a cast saturates at both ends"
+)]
+fn whole_columns(from: f32, to: f32, width: usize) -> Range<usize> {
+    // A column less at each edge, where the colours mix.
+    let start = from.max(0.0) as usize + 1;
+    let end = (to.max(0.0) as usize).min(width).saturating_sub(1);
+    start.min(end)..end
 }
 
 /// `share` in 256 of `ink`, and of `ground` the rest: two channels at a time, each with eight
