@@ -55,9 +55,9 @@ lift-show-note = { $task ->
        *[slip-off] The same way up, the ends where you want them
     }
 
-## Fairing. $round of $rounds: how often the knot is gone through. $known: yes when $value and
-## $unit say what to draw out of this leg, and $gathered-value and $gathered-unit what is in the
-## hand behind it. $first: yes where a cord begins, $last: yes where it ends.
+## Fairing. $round of $rounds: how often the knot is gone through. $known: yes when $draw
+## says what to draw out of this leg, and $gathered what is then in the hand: lengths with their
+## unit. $first: yes where a cord begins, $last: yes where it ends.
 
 # Example: First round of 3. Start at the tail. Leg 1 of 12, from bottom bight 1 up to top bight 3:
 # draw about 9 millimetres out of it and pass that on.
@@ -82,15 +82,7 @@ fair-say = { $round ->
         [falling] top bight { $from } down to bottom bight { $to }
        *[rising] bottom bight { $from } up to top bight { $to }
     }: { $known ->
-        [yes] draw about { $unit ->
-            [m] { $value } metres
-            [cm] { $value } centimetres
-           *[mm] { $value } millimetres
-        } out of it and pass that on. That makes { $gathered-unit ->
-            [m] { $gathered-value } metres
-            [cm] { $gathered-value } centimetres
-           *[mm] { $gathered-value } millimetres
-        } in the hand.
+        [yes] draw about { $draw } out of it and pass that on. That makes { $gathered } in the hand.
        *[no] draw slack out of it, only so much that the crossings stay where they are, and pass it on.
     } { $last ->
         [yes] The cord ends here: let what you have gathered hang out.
@@ -107,11 +99,7 @@ fair-say-brief = Round { $round } of { $rounds }{ $strands ->
         [falling] Top bight { $from }, down to bottom bight { $to }
        *[rising] Bottom bight { $from }, up to top bight { $to }
     }: { $known ->
-        [yes] draw { $unit ->
-            [m] { $value } metres.
-            [cm] { $value } centimetres.
-           *[mm] { $value } millimetres.
-        }
+        [yes] draw { $draw }.
        *[no] draw the slack.
     } { $last ->
         [yes] Let it hang out.
@@ -148,15 +136,7 @@ fair-say-teach = { $round ->
         [falling] top bight { $from } down to bottom bight { $to }
        *[rising] bottom bight { $from } up to top bight { $to }
     }: lift it with a pick and { $known ->
-        [yes] draw about { $unit ->
-            [m] { $value } metres
-            [cm] { $value } centimetres
-           *[mm] { $value } millimetres
-        } out of it, then pass that on along the cord. That makes { $gathered-unit ->
-            [m] { $gathered-value } metres
-            [cm] { $gathered-value } centimetres
-           *[mm] { $gathered-value } millimetres
-        } in the hand.
+        [yes] draw about { $draw } out of it, then pass that on along the cord. That makes { $gathered } in the hand.
        *[no] draw slack out of it, only so much that the crossings stay where they are, then pass it on along the cord.
     } { $last ->
         [yes] The cord ends here: let what you have gathered hang out.
@@ -170,15 +150,7 @@ fair-show = { $heading ->
     }
 
 fair-show-note = { $known ->
-        [yes] Draw about { $unit ->
-            [m] { $value } m
-            [cm] { $value } cm
-           *[mm] { $value } mm
-        }; { $gathered-unit ->
-            [m] { $gathered-value } m
-            [cm] { $gathered-value } cm
-           *[mm] { $gathered-value } mm
-        } in the hand
+        [yes] Draw about { $draw }; { $gathered } in the hand
        *[no] Draw the slack and pass it on
     } { $first ->
         [yes] (start at the tail)

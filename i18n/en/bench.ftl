@@ -3,7 +3,7 @@
 # Arguments that come back:
 #   $asking   what was being said: object, girth, cover, cord, tube, rows, pin, thread, wall, have
 #   $given    the text as it was typed
-#   lengths   in millimetres with one decimal at most, unless a name says otherwise
+#   lengths   each one argument with its unit (see lengths.ftl): "29.8 mm"
 
 ## A length that is none
 
@@ -92,8 +92,8 @@ ask-tube-unknown = “{ $given }” is not a tube: give its diameter, such as 40
         [none] . Tubes that you keep by name can be given too; none is kept yet.
        *[other] , or one that you keep: { $kept }.
     }
-ask-holes-close = A row of { $holes } holes on this tube puts them { $between } mm apart, and a pin needs { $pin } mm: give fewer holes or a thicker tube.
-ask-wall-thick = A wall of { $wall } mm does not fit into a tube of { $tube } mm: give the thickness of the wall alone.
+ask-holes-close = A row of { $holes } holes on this tube puts them { $between } apart, and a pin needs { $pin }: give fewer holes or a thicker tube.
+ask-wall-thick = A wall of { $wall } does not fit into a tube of { $tube }: give the thickness of the wall alone.
 
 name-unusable = “{ $given }” is not a name to keep something by: use up to { $most } letters, beginning with a letter, such as oak.
 name-standard = “{ $given }” is the name of a standard cord: choose another name.
@@ -105,12 +105,12 @@ rack-newer = The tubes and cords kept by name were written by a newer Marlinspea
 
 # $can_take: bights that the tube takes.
 rig-no-row = No row of this tube ({ $rows } holes) can be shared evenly among { $bights } bights: it takes { $can_take } bights.
-rig-cord-thick = A cord of { $cord } mm is thicker than the tube of { $tube } mm: use a thinner cord or a thicker tube.
+rig-cord-thick = A cord of { $cord } is thicker than the tube of { $tube }: use a thinner cord or a thicker tube.
 # $most_bights and $most_passes: the most that do go, or 0 for none.
 rig-tube-full = { $bights } bights in { $passes ->
         [one] 1 pass
        *[other] { $passes } passes
-    } leave no room on this tube: use a tube of { $tube } mm or more{ $most_bights ->
+    } leave no room on this tube: use a tube of { $tube } or more{ $most_bights ->
         [0] { "" }
        *[other] , or at most { $most_bights } bights
     }{ $most_passes ->
@@ -118,12 +118,12 @@ rig-tube-full = { $bights } bights in { $passes ->
         [one] , or 1 pass
        *[other] , or at most { $most_passes } passes
     }.
-shape-cord-thick = A cord of { $cord } mm is thicker than the object of { $object } mm: use a cord of { $object } mm at the most.
-# $cord_below: a cord thinner than this does, or 0.
+shape-cord-thick = A cord of { $cord } is thicker than the object of { $object }: use a cord of { $object } at the most.
+# $cord_below: a cord thinner than this does, or none.
 shape-too-full = { $bights } bights in { $passes ->
         [one] 1 pass
        *[other] { $passes } passes
-    } of { $cord } mm cord do not go round the object side by side: use { $most_bights ->
+    } of { $cord } cord do not go round the object side by side: use { $most_bights ->
         [0] { $most_passes ->
             [0] fewer bights and passes
             [one] 1 pass
@@ -131,37 +131,37 @@ shape-too-full = { $bights } bights in { $passes ->
         }
        *[other] at most { $most_bights } bights
     }{ $cord_below ->
-        [0] { "" }
-       *[other] , or a cord thinner than { $cord_below } mm
+        [none] { "" }
+       *[other] , or a cord thinner than { $cord_below }
     }.
-shape-narrower = This knot is { $least } mm wide at the least and cannot cover just { $given } mm: use fewer leads, or cover more.
-rig-cord-short = This knot takes { $needed } m of cord and there are { $at_hand } m: take more cord, fewer leads or fewer passes.
+shape-narrower = This knot is { $least } wide at the least and cannot cover just { $given }: use fewer leads, or cover more.
+rig-cord-short = This knot takes { $needed } of cord and there are { $at_hand }: take more cord, fewer leads or fewer passes.
 rig-with-what = No tube and cord are given: add them, such as --tube 40mm --rows 12 --cord 4mm.
 
 ## Why nothing fits, and what would
 
-fit-cord-thick = Nothing fits: a cord of { $cord } mm is thicker than the object of { $object } mm; use a thinner cord.
-# $cord: a cord with which something fits, or 0.
-fit-cover-short = Nothing fits: with this cord the narrowest knot is { $narrowest } mm wide, more than the { $wanted } mm to be covered; { $cord ->
-        [0] cover more
-       *[other] cover more, or use a cord of { $cord } mm
+fit-cord-thick = Nothing fits: a cord of { $cord } is thicker than the object of { $object }; use a thinner cord.
+# $cord: a cord with which something fits, or none.
+fit-cover-short = Nothing fits: with this cord the narrowest knot is { $narrowest } wide, more than the { $wanted } to be covered; { $cord ->
+        [none] cover more
+       *[other] cover more, or use a cord of { $cord }
     }.
-fit-cover-long = Nothing fits: knots that reach { $wanted } mm with this cord leave too much of the object bare; { $cord ->
-        [0] cover less, or tie several knots side by side
-       *[other] cover less, or use a cord of { $cord } mm
+fit-cover-long = Nothing fits: knots that reach { $wanted } with this cord leave too much of the object bare; { $cord ->
+        [none] cover less, or tie several knots side by side
+       *[other] cover less, or use a cord of { $cord }
     }.
 # $would_fit, $can_take: bights.
 fit-no-row = Nothing fits this tube: the knots for the object have { $would_fit } bights, and the rows of the tube take { $can_take }; use another tube or a row that can be shared by one of these.
-fit-tube-thin = Nothing fits this tube: of { $tube } mm it is too thin for the cords; use a tube of { $would_do } mm or more.
-fit-have-short = Nothing fits the cord at hand: the least that would do is { $least } m, and there are { $at_hand } m; get more cord, or cover less.
+fit-tube-thin = Nothing fits this tube: of { $tube } it is too thin for the cords; use a tube of { $would_do } or more.
+fit-have-short = Nothing fits the cord at hand: the least that would do is { $least }, and there are { $at_hand }; get more cord, or cover less.
 fit-nothing = Nothing fits: try a thinner cord, another length to be covered, or no particular tube.
 
 ## The knots that fit
 
 # $count: how many fit. $shown: how many are listed.
 fit-heading = { $count ->
-        [one] One knot covers { $cover } mm of an object { $object } mm thick with { $cord } mm cord.
-       *[other] { $count } knots cover { $cover } mm of an object { $object } mm thick with { $cord } mm cord{ $shown ->
+        [one] One knot covers { $cover } of an object { $object } thick with { $cord } cord.
+       *[other] { $count } knots cover { $cover } of an object { $object } thick with { $cord } cord{ $shown ->
             [0] .
            *[other] ; the { $shown } best first.
         }
@@ -180,10 +180,10 @@ fit-head-cord = cord to cut
 fit-head-legs = legs
 fit-head-drawn = drawn up
 # What stands in them.
-fit-cell-width = { $width } mm
+fit-cell-width = { $width }
 fit-cell-cover = { $cover } %
 fit-cell-angle = { $angle }°
-fit-cell-cord = { $long } m
+fit-cell-cord = { $long }
 fit-cell-drawn = { $faired ->
         [yes] fully
        *[no] left open
@@ -197,12 +197,12 @@ plan-answer = { $leads } lead { $bights } bight, { $passes ->
        *[other] { $passes } passes
     }
 # Below it, in two lines. Example: 29.8 mm wide, drawn up fully, hides 100 %
-plan-answer-shape = { $width } mm wide, { $faired ->
+plan-answer-shape = { $width } wide, { $faired ->
         [yes] drawn up fully
        *[no] left open
     }, hides { $cover } %
 # Example: 1.88 m of cord, 24 legs at 66°
-plan-answer-work = { $long } m of cord{ $strands ->
+plan-answer-work = { $long } of cord{ $strands ->
         [one] { "" }
        *[other] { " " }in { $strands } strands
     }, { $legs } legs at { $angle }°
@@ -215,17 +215,7 @@ plan-answer-say = Knot { $rank } of { $count }: { $leads } lead, { $bights } big
     }{ $strands ->
         [one] { "" }
        *[other] , in { $strands } strands
-    }. It comes out { $width } millimetres wide and hides { $cover } per cent. It takes { $metres ->
-        [0] { $centimetres } centimetres
-        [one] 1 metre { $centimetres ->
-            [0] { "" }
-           *[other] { $centimetres }
-        }
-       *[other] { $metres } metres { $centimetres ->
-            [0] { "" }
-           *[other] { $centimetres }
-        }
-    } of cord and { $legs } legs.
+    }. It comes out { $width } wide and hides { $cover } per cent. It takes { $long } of cord and { $legs } legs.
 
 ## A rigged tube, as the command rig prints it
 
@@ -234,11 +224,11 @@ rig-heading = { $leads } lead { $bights } bight, { $passes ->
         [2] doubled
         [3] tripled
        *[other] { $passes } passes
-    }, on a tube { $tube } mm thick with { $cord } mm cord
-rig-finished = Finished: { $width } mm wide, { $faired ->
+    }, on a tube { $tube } thick with { $cord } cord
+rig-finished = Finished: { $width } wide, { $faired ->
         [yes] drawn up fully
        *[no] left open
-    }, hides { $cover } %, legs { $angle }° from the axis. Fairing draws { $slack } mm out of each leg.
+    }, hides { $cover } %, legs { $angle }° from the axis. Fairing draws { $slack } out of each leg.
 rig-in-the-bag = In the bag
 rig-on-the-tube = On the tube
 rig-all-holes = Holes { $holes }

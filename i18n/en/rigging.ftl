@@ -5,9 +5,8 @@
 # Arguments that come back:
 #   $number            this item or step, $items and $tasks how many there are
 #   $hand              right or left: the way round the tube that the cord travels
-#   lengths            in millimetres with one decimal at most, unless a name says otherwise
-#   $metres, $centimetres   a length of cord, rounded up to whole centimetres, in two parts
-#   $long              the same in metres with two decimals, for the eye
+#   lengths            each one argument with its unit (see lengths.ftl): "40 millimetres" for the
+#                      ear, "40 mm" for the eye
 
 kit-phase-show = Kit, item { $number } of { $items }
 rig-phase-show = Rig, step { $number } of { $tasks }
@@ -23,37 +22,37 @@ rigging-where-say = { $phase ->
 ## The bag
 
 # Example: For the bag, item 1 of 6: the tube, 40 millimetres thick. Next when it is there.
-kit-tube-say = For the bag, item { $number } of { $items }: the tube, { $diameter } millimetres thick. Next when it is there.
-kit-tube-say-brief = Tube, { $diameter } millimetres thick.
-kit-tube-say-teach = For the bag, item { $number } of { $items }: the tube, { $diameter } millimetres thick. Next when it is there. The tube is what the knot is tied on before it goes onto the object.
-kit-tube-show = Tube, { $diameter } mm
+kit-tube-say = For the bag, item { $number } of { $items }: the tube, { $diameter } thick. Next when it is there.
+kit-tube-say-brief = Tube, { $diameter } thick.
+kit-tube-say-teach = For the bag, item { $number } of { $items }: the tube, { $diameter } thick. Next when it is there. The tube is what the knot is tied on before it goes onto the object.
+kit-tube-show = Tube, { $diameter }
 kit-tube-note = { "" }
 
 # Example: For the bag, item 2 of 6: 12 pins, 12.7 millimetres long, thread number 8. Next when they are there.
 # $thread: its name or none. $numbered: the number of a numbered inch thread, or none.
 # $inches: the length as a fraction of an inch, or none.
-kit-pins-say = For the bag, item { $number } of { $items }: { $count } pins, { $length } millimetres long{ $thread ->
+kit-pins-say = For the bag, item { $number } of { $items }: { $count } pins, { $length } long{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
             [none] , thread { $thread }
            *[other] , thread number { $numbered }
         }
     }. Next when they are there.
-kit-pins-say-brief = { $count } pins, { $length } millimetres long{ $thread ->
+kit-pins-say-brief = { $count } pins, { $length } long{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
             [none] , thread { $thread }
            *[other] , thread number { $numbered }
         }
     }.
-kit-pins-say-teach = For the bag, item { $number } of { $items }: { $count } pins, { $length } millimetres long{ $thread ->
+kit-pins-say-teach = For the bag, item { $number } of { $items }: { $count } pins, { $length } long{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
             [none] , thread { $thread }
            *[other] , thread number { $numbered }
         }
     }. Next when they are there. A pin is a set screw; one is needed for every bight at the bottom and one for every bight at the top.
-kit-pins-show = { $count } pins, { $length } mm
+kit-pins-show = { $count } pins, { $length }
 kit-pins-note = { $thread ->
         [none] { "" }
        *[other] { $inches ->
@@ -81,7 +80,7 @@ kit-key-show = Hex key, { $system ->
     }
 kit-key-note = { "" }
 
-# Example: For the bag, item 4 of 6: a piece of cord 4 millimetres thick, 1 metre 90 long. …
+# Example: For the bag, item 4 of 6: a piece of cord 4 millimetres thick, 1.9 metres long. …
 # $name: what the tyer calls the cord, or none. $grams: weight of all, or 0.
 kit-cord-say = For the bag, item { $number } of { $items }: { $pieces ->
         [one] a piece
@@ -89,17 +88,7 @@ kit-cord-say = For the bag, item { $number } of { $items }: { $pieces ->
     } of cord{ $name ->
         [none] { "" }
        *[other] , { $name },
-    } { $diameter } millimetres thick, { $metres ->
-        [0] { $centimetres } centimetres
-        [one] 1 metre { $centimetres ->
-            [0] { "" }
-           *[other] { $centimetres }
-        }
-       *[other] { $metres } metres { $centimetres ->
-            [0] { "" }
-           *[other] { $centimetres }
-        }
-    } long{ $pieces ->
+    } { $diameter } thick, { $length } long{ $pieces ->
         [one] { "" }
        *[other] { " " }each
     }. Next when it is there.
@@ -109,17 +98,7 @@ kit-cord-say-brief = { $pieces ->
     } of cord{ $name ->
         [none] { "" }
        *[other] , { $name },
-    } { $diameter } millimetres thick, { $metres ->
-        [0] { $centimetres } centimetres
-        [one] 1 metre { $centimetres ->
-            [0] { "" }
-           *[other] { $centimetres }
-        }
-       *[other] { $metres } metres { $centimetres ->
-            [0] { "" }
-           *[other] { $centimetres }
-        }
-    } long{ $pieces ->
+    } { $diameter } thick, { $length } long{ $pieces ->
         [one] { "" }
        *[other] { " " }each
     }.
@@ -129,42 +108,32 @@ kit-cord-say-teach = For the bag, item { $number } of { $items }: { $pieces ->
     } of cord{ $name ->
         [none] { "" }
        *[other] , { $name },
-    } { $diameter } millimetres thick, { $metres ->
-        [0] { $centimetres } centimetres
-        [one] 1 metre { $centimetres ->
-            [0] { "" }
-           *[other] { $centimetres }
-        }
-       *[other] { $metres } metres { $centimetres ->
-            [0] { "" }
-           *[other] { $centimetres }
-        }
-    } long{ $pieces ->
+    } { $diameter } thick, { $length } long{ $pieces ->
         [one] { "" }
        *[other] { " " }each
     }. Next when it is there. It is longer than the knot needs, so that there is enough to hold.
 kit-cord-show = Cord, { $pieces ->
-        [one] { $long } m
-       *[other] { $pieces } × { $long } m
+        [one] { $length }
+       *[other] { $pieces } × { $length }
     }
 kit-cord-note = { $name ->
-        [none] { $diameter } mm thick
-       *[other] { $name }, { $diameter } mm thick
+        [none] { $diameter } thick
+       *[other] { $name }, { $diameter } thick
     }{ $grams ->
         [0] { "" }
        *[other] , about { $grams } g
     }
 
-kit-tape-say = For the bag, item { $number } of { $items }: masking tape, { $centimetres } centimetres and some to spare. Next when it is there.
-kit-tape-say-brief = Masking tape, { $centimetres } centimetres and some to spare.
-kit-tape-say-teach = For the bag, item { $number } of { $items }: masking tape, { $centimetres } centimetres and some to spare. Next when it is there. The numbers of the pins are written on it, never on the tube.
-kit-tape-show = Masking tape, { $centimetres } cm
+kit-tape-say = For the bag, item { $number } of { $items }: masking tape, { $tape } and some to spare. Next when it is there.
+kit-tape-say-brief = Masking tape, { $tape } and some to spare.
+kit-tape-say-teach = For the bag, item { $number } of { $items }: masking tape, { $tape } and some to spare. Next when it is there. The numbers of the pins are written on it, never on the tube.
+kit-tape-show = Masking tape, { $tape }
 kit-tape-note = { "" }
 
-kit-strip-say = For the bag, item { $number } of { $items }: a strip of paper { $length } millimetres long, to mark the pins on. Next when it is there.
-kit-strip-say-brief = A strip of paper { $length } millimetres long, to mark the pins on.
-kit-strip-say-teach = For the bag, item { $number } of { $items }: a strip of paper { $length } millimetres long, to mark the pins on. Next when it is there. It does the work of rings with holes.
-kit-strip-show = Paper strip, { $length } mm
+kit-strip-say = For the bag, item { $number } of { $items }: a strip of paper { $length } long, to mark the pins on. Next when it is there.
+kit-strip-say-brief = A strip of paper { $length } long, to mark the pins on.
+kit-strip-say-teach = For the bag, item { $number } of { $items }: a strip of paper { $length } long, to mark the pins on. Next when it is there. It does the work of rings with holes.
+kit-strip-show = Paper strip, { $length }
 kit-strip-note = As long as the tube is round, to mark the pins on
 
 kit-picks-say = For the bag, item { $number } of { $items }: { $count ->
@@ -188,39 +157,39 @@ kit-picks-note = To open the crossings
 ## Rigging: what to know first
 
 # $given: length of the pins named, $needed: the least that holds, $hold: passes they do hold.
-rig-short-pins-say = Rigging, step { $number } of { $tasks }. Take care: the pins you named, { $given } millimetres long, are too short for this knot. { $hold ->
+rig-short-pins-say = Rigging, step { $number } of { $tasks }. Take care: the pins you named, { $given } long, are too short for this knot. { $hold ->
         [0] They do not hold a single pass.
         [one] They hold 1 pass.
        *[other] They hold { $hold } passes.
-    } Use pins of { $needed } millimetres or more.
-rig-short-pins-say-brief = Take care: the pins you named, { $given } millimetres long, are too short for this knot. { $hold ->
+    } Use pins of { $needed } or more.
+rig-short-pins-say-brief = Take care: the pins you named, { $given } long, are too short for this knot. { $hold ->
         [0] They do not hold a single pass.
         [one] They hold 1 pass.
        *[other] They hold { $hold } passes.
-    } Use pins of { $needed } millimetres or more.
-rig-short-pins-say-teach = Rigging, step { $number } of { $tasks }. Take care: the pins you named, { $given } millimetres long, are too short for this knot. { $hold ->
+    } Use pins of { $needed } or more.
+rig-short-pins-say-teach = Rigging, step { $number } of { $tasks }. Take care: the pins you named, { $given } long, are too short for this knot. { $hold ->
         [0] They do not hold a single pass.
         [one] They hold 1 pass.
        *[other] They hold { $hold } passes.
-    } Use pins of { $needed } millimetres or more. On pins that are too short the cord rides up and off once it lies there several times.
-rig-short-pins-show = { $given } mm pins are too short
-rig-short-pins-note = Use { $needed } mm or more; these hold { $hold ->
+    } Use pins of { $needed } or more. On pins that are too short the cord rides up and off once it lies there several times.
+rig-short-pins-show = { $given } pins are too short
+rig-short-pins-note = Use { $needed } or more; these hold { $hold ->
         [0] not one pass
         [one] 1 pass
        *[other] { $hold } passes
     }
 
-rig-thick-object-say = Rigging, step { $number } of { $tasks }. Take care: the object is { $object } millimetres thick and the tube only { $tube }. Leave the knot loose until it is over the object.
-rig-thick-object-say-brief = Take care: the object is { $object } millimetres thick and the tube only { $tube }. Leave the knot loose until it is over the object.
-rig-thick-object-say-teach = Rigging, step { $number } of { $tasks }. Take care: the object is { $object } millimetres thick and the tube only { $tube }. Leave the knot loose until it is over the object.
+rig-thick-object-say = Rigging, step { $number } of { $tasks }. Take care: the object is { $object } thick and the tube only { $tube }. Leave the knot loose until it is over the object.
+rig-thick-object-say-brief = Take care: the object is { $object } thick and the tube only { $tube }. Leave the knot loose until it is over the object.
+rig-thick-object-say-teach = Rigging, step { $number } of { $tasks }. Take care: the object is { $object } thick and the tube only { $tube }. Leave the knot loose until it is over the object.
 rig-thick-object-show = The object is thicker than the tube
-rig-thick-object-note = { $object } mm against { $tube } mm: leave the knot loose until it is over the object
+rig-thick-object-note = { $object } against { $tube }: leave the knot loose until it is over the object
 
-rig-crowded-say = Rigging, step { $number } of { $tasks }. Take care: in this knot the cords cross { $spacing } millimetres apart, and round cords need { $round }. They will flatten, and the knot may come out wider than planned.
-rig-crowded-say-brief = Take care: in this knot the cords cross { $spacing } millimetres apart, and round cords need { $round }. They will flatten, and the knot may come out wider than planned.
-rig-crowded-say-teach = Rigging, step { $number } of { $tasks }. Take care: in this knot the cords cross { $spacing } millimetres apart, and round cords need { $round }. They will flatten, and the knot may come out wider than planned.
+rig-crowded-say = Rigging, step { $number } of { $tasks }. Take care: in this knot the cords cross { $spacing } apart, and round cords need { $round }. They will flatten, and the knot may come out wider than planned.
+rig-crowded-say-brief = Take care: in this knot the cords cross { $spacing } apart, and round cords need { $round }. They will flatten, and the knot may come out wider than planned.
+rig-crowded-say-teach = Rigging, step { $number } of { $tasks }. Take care: in this knot the cords cross { $spacing } apart, and round cords need { $round }. They will flatten, and the knot may come out wider than planned.
 rig-crowded-show = Close crossings
-rig-crowded-note = { $spacing } mm apart, round cords need { $round } mm: the knot may come out wider
+rig-crowded-note = { $spacing } apart, round cords need { $round }: the knot may come out wider
 
 ## Rigging: rings with holes
 
@@ -289,7 +258,7 @@ rig-pins-say = Rigging, step { $number } of { $tasks }. Set { $count } pins in t
            *[no] Each top pin stands straight above a bottom pin.
         }
        *[bottom] Bottom pin 1 stands in hole 1.
-    } Take pins { $length } millimetres long{ $key ->
+    } Take pins { $length } long{ $key ->
         [none] { "" }
        *[other] { $system ->
             [inch] { " " }and the { $key } inch hex key
@@ -343,7 +312,7 @@ rig-pins-say-teach = Rigging, step { $number } of { $tasks }. Set { $count } pin
            *[no] Each top pin stands straight above a bottom pin.
         }
        *[bottom] Bottom pin 1 stands in hole 1.
-    } Take pins { $length } millimetres long{ $key ->
+    } Take pins { $length } long{ $key ->
         [none] { "" }
        *[other] { $system ->
             [inch] { " " }and the { $key } inch hex key
@@ -378,7 +347,7 @@ rig-pins-note = { $rim ->
         }
        *[bottom] { $count } pins, pin 1 in hole 1
     }
-rig-pins-note-how = Pins { $length } mm{ $key ->
+rig-pins-note-how = Pins { $length }{ $key ->
         [none] { "" }
        *[other] { $system ->
             [inch] , hex key { $key } in
@@ -389,28 +358,28 @@ rig-pins-note-how = Pins { $length } mm{ $key ->
 # Example: Rigging, step 3 of 7. Set the top ring so that its row of holes stands 42 millimetres
 # above that of the bottom ring. Turn it until its hole 1 stands straight above bottom hole 1.
 # $half: yes when the ring is turned half a hole on.
-rig-space-say = Rigging, step { $number } of { $tasks }. Set the top ring so that its row of holes stands { $spacing } millimetres above the row of the bottom ring. { $half ->
+rig-space-say = Rigging, step { $number } of { $tasks }. Set the top ring so that its row of holes stands { $spacing } above the row of the bottom ring. { $half ->
         [yes] Turn it until its hole 1 stands half a hole to the { $hand ->
             [left] left
            *[right] right
         } of bottom hole 1, half way to bottom hole 2.
        *[no] Turn it until its hole 1 stands straight above bottom hole 1.
     }
-rig-space-say-brief = Rings { $spacing } millimetres apart, { $half ->
+rig-space-say-brief = Rings { $spacing } apart, { $half ->
         [yes] top hole 1 half a hole on to the { $hand ->
             [left] left.
            *[right] right.
         }
        *[no] top hole 1 above bottom hole 1.
     }
-rig-space-say-teach = Rigging, step { $number } of { $tasks }. Set the top ring so that its row of holes stands { $spacing } millimetres above the row of the bottom ring. { $half ->
+rig-space-say-teach = Rigging, step { $number } of { $tasks }. Set the top ring so that its row of holes stands { $spacing } above the row of the bottom ring. { $half ->
         [yes] Turn it until its hole 1 stands half a hole to the { $hand ->
             [left] left
            *[right] right
         } of bottom hole 1, half way to bottom hole 2.
        *[no] Turn it until its hole 1 stands straight above bottom hole 1.
     } So far apart, the legs have the slack that the finished knot needs.
-rig-space-show = Rings { $spacing } mm apart
+rig-space-show = Rings { $spacing } apart
 rig-space-note = { $half ->
         [yes] Top ring half a hole on to the { $hand ->
             [left] left
@@ -421,66 +390,66 @@ rig-space-note = { $half ->
 
 ## Rigging: a tube without rings
 
-# $length: of the strip. $pitch: from mark to mark. $shift: how far on top pin 1 stands, 0 when
+# $length: of the strip. $pitch: from mark to mark. $shift: how far on top pin 1 stands, none when
 # straight above. $spacing: from the bottom marks to the top marks.
 rig-strip-say = Rigging, step { $number } of { $tasks }. { $rim ->
-        [top] Set the { $pins } top pins { $spacing } millimetres above the bottom ones, with a strip of paper { $length } millimetres long and a mark every { $pitch } millimetres. { $shift ->
-            [0] Top pin 1 stands straight above bottom pin 1.
-           *[other] Top pin 1 stands { $shift } millimetres to the { $hand ->
+        [top] Set the { $pins } top pins { $spacing } above the bottom ones, with a strip of paper { $length } long and a mark every { $pitch }. { $shift ->
+            [none] Top pin 1 stands straight above bottom pin 1.
+           *[other] Top pin 1 stands { $shift } to the { $hand ->
                 [left] left
                *[right] right
             } of bottom pin 1, half way to bottom pin 2.
         }
-       *[bottom] Wrap a strip of paper { $length } millimetres long round the tube, with a mark every { $pitch } millimetres, and set the { $pins } bottom pins at the marks.
+       *[bottom] Wrap a strip of paper { $length } long round the tube, with a mark every { $pitch }, and set the { $pins } bottom pins at the marks.
     }
 rig-strip-say-brief = { $rim ->
-        [top] Set the { $pins } top pins { $spacing } millimetres above the bottom ones, with a strip of paper { $length } millimetres long and a mark every { $pitch } millimetres. { $shift ->
-            [0] Top pin 1 stands straight above bottom pin 1.
-           *[other] Top pin 1 stands { $shift } millimetres to the { $hand ->
+        [top] Set the { $pins } top pins { $spacing } above the bottom ones, with a strip of paper { $length } long and a mark every { $pitch }. { $shift ->
+            [none] Top pin 1 stands straight above bottom pin 1.
+           *[other] Top pin 1 stands { $shift } to the { $hand ->
                 [left] left
                *[right] right
             } of bottom pin 1, half way to bottom pin 2.
         }
-       *[bottom] Wrap a strip of paper { $length } millimetres long round the tube, with a mark every { $pitch } millimetres, and set the { $pins } bottom pins at the marks.
+       *[bottom] Wrap a strip of paper { $length } long round the tube, with a mark every { $pitch }, and set the { $pins } bottom pins at the marks.
     }
 rig-strip-say-teach = Rigging, step { $number } of { $tasks }. { $rim ->
-        [top] Set the { $pins } top pins { $spacing } millimetres above the bottom ones, with a strip of paper { $length } millimetres long and a mark every { $pitch } millimetres. { $shift ->
-            [0] Top pin 1 stands straight above bottom pin 1.
-           *[other] Top pin 1 stands { $shift } millimetres to the { $hand ->
+        [top] Set the { $pins } top pins { $spacing } above the bottom ones, with a strip of paper { $length } long and a mark every { $pitch }. { $shift ->
+            [none] Top pin 1 stands straight above bottom pin 1.
+           *[other] Top pin 1 stands { $shift } to the { $hand ->
                 [left] left
                *[right] right
             } of bottom pin 1, half way to bottom pin 2.
         }
-       *[bottom] Wrap a strip of paper { $length } millimetres long round the tube, with a mark every { $pitch } millimetres, and set the { $pins } bottom pins at the marks.
+       *[bottom] Wrap a strip of paper { $length } long round the tube, with a mark every { $pitch }, and set the { $pins } bottom pins at the marks.
     } The strip is as long as the tube is round, so its marks stand at even distances.
 rig-strip-show = { $rim ->
-        [top] Top pins { $spacing } mm above the bottom
-       *[bottom] Bottom pins every { $pitch } mm
+        [top] Top pins { $spacing } above the bottom
+       *[bottom] Bottom pins every { $pitch }
     }
 rig-strip-note = { $rim ->
         [top] { $shift ->
-            [0] Straight above the bottom pins, every { $pitch } mm
-           *[other] Staggered: { $shift } mm to the { $hand ->
+            [none] Straight above the bottom pins, every { $pitch }
+           *[other] Staggered: { $shift } to the { $hand ->
                 [left] left
                *[right] right
-            }, every { $pitch } mm
+            }, every { $pitch }
         }
-       *[bottom] { $pins } marks on a strip of { $length } mm
+       *[bottom] { $pins } marks on a strip of { $length }
     }
 
 ## Rigging: numbers, cord, beginning
 
-rig-number-say = Rigging, step { $number } of { $tasks }. Stick masking tape beside both rings of pins, { $centimetres } centimetres of it in all, and number the pins on it from 1 to { $pins } to the { $hand ->
+rig-number-say = Rigging, step { $number } of { $tasks }. Stick masking tape beside both rings of pins, { $tape } of it in all, and number the pins on it from 1 to { $pins } to the { $hand ->
         [left] left
        *[right] right
     }, the same at the bottom and at the top. Do not write on the tube.
 rig-number-say-brief = Number the pins on tape, 1 to { $pins }.
-rig-number-say-teach = Rigging, step { $number } of { $tasks }. Stick masking tape beside both rings of pins, { $centimetres } centimetres of it in all, and number the pins on it from 1 to { $pins } to the { $hand ->
+rig-number-say-teach = Rigging, step { $number } of { $tasks }. Stick masking tape beside both rings of pins, { $tape } of it in all, and number the pins on it from 1 to { $pins } to the { $hand ->
         [left] left
        *[right] right
     }, the same at the bottom and at the top. Do not write on the tube. Every step names pins by these numbers; bottom and top have the same.
 rig-number-show = Number the pins 1 to { $pins }
-rig-number-note = On { $centimetres } cm of tape, to the { $hand ->
+rig-number-note = On { $tape } of tape, to the { $hand ->
         [left] left
        *[right] right
     }, top and bottom alike; not on the tube
@@ -492,17 +461,7 @@ rig-cut-say = Rigging, step { $number } of { $tasks }. Cut { $pieces ->
     } of cord{ $name ->
         [none] { "" }
        *[other] , { $name }
-    }, { $metres ->
-        [0] { $centimetres } centimetres
-        [one] 1 metre { $centimetres ->
-            [0] { "" }
-           *[other] { $centimetres }
-        }
-       *[other] { $metres } metres { $centimetres ->
-            [0] { "" }
-           *[other] { $centimetres }
-        }
-    } long{ $pieces ->
+    }, { $length } long{ $pieces ->
         [one] { "" }
        *[other] { " " }each
     }. Tails are counted in.
@@ -512,17 +471,7 @@ rig-cut-say-brief = Cut { $pieces ->
     } of cord{ $name ->
         [none] { "" }
        *[other] , { $name }
-    }, { $metres ->
-        [0] { $centimetres } centimetres
-        [one] 1 metre { $centimetres ->
-            [0] { "" }
-           *[other] { $centimetres }
-        }
-       *[other] { $metres } metres { $centimetres ->
-            [0] { "" }
-           *[other] { $centimetres }
-        }
-    } long{ $pieces ->
+    }, { $length } long{ $pieces ->
         [one] { "" }
        *[other] { " " }each
     }.
@@ -532,50 +481,40 @@ rig-cut-say-teach = Rigging, step { $number } of { $tasks }. Cut { $pieces ->
     } of cord{ $name ->
         [none] { "" }
        *[other] , { $name }
-    }, { $metres ->
-        [0] { $centimetres } centimetres
-        [one] 1 metre { $centimetres ->
-            [0] { "" }
-           *[other] { $centimetres }
-        }
-       *[other] { $metres } metres { $centimetres ->
-            [0] { "" }
-           *[other] { $centimetres }
-        }
-    } long{ $pieces ->
+    }, { $length } long{ $pieces ->
         [one] { "" }
        *[other] { " " }each
     }. Tails are counted in. Cut once; a cord that is too short does not reach.
 rig-cut-show = Cut { $pieces ->
-        [one] { $long } m of cord
-       *[other] { $pieces } × { $long } m of cord
+        [one] { $length } of cord
+       *[other] { $pieces } × { $length } of cord
     }
 rig-cut-note = { $name ->
         [none] Tails are counted in
        *[other] { $name }; tails are counted in
     }
 
-# $hole: the hole of bottom pin 1, or 0 on a tube without rings. $tail: in centimetres.
+# $hole: the hole of bottom pin 1, or 0 on a tube without rings.
 rig-start-say = Rigging, step { $number } of { $tasks }. { $strands ->
         [one] The cord begins at bottom pin 1
        *[other] Each of the { $strands } strands begins at the bottom pin of its own number, the first at bottom pin 1
     }{ $hole ->
         [0] .
        *[other] , in hole { $hole }.
-    } Leave a tail of { $tail } centimetres there.
-rig-start-say-brief = Begin at bottom pin 1, tail of { $tail } centimetres.
+    } Leave a tail of { $tail } there.
+rig-start-say-brief = Begin at bottom pin 1, tail of { $tail }.
 rig-start-say-teach = Rigging, step { $number } of { $tasks }. { $strands ->
         [one] The cord begins at bottom pin 1
        *[other] Each of the { $strands } strands begins at the bottom pin of its own number, the first at bottom pin 1
     }{ $hole ->
         [0] .
        *[other] , in hole { $hole }.
-    } Leave a tail of { $tail } centimetres there. The tail is the end that stays behind; it is hidden at the end of the work.
+    } Leave a tail of { $tail } there. The tail is the end that stays behind; it is hidden at the end of the work.
 rig-start-show = { $strands ->
         [one] Begin at bottom 1
        *[other] Strand 1 begins at bottom 1
     }
-rig-start-note = Tail { $tail } cm{ $strands ->
+rig-start-note = Tail { $tail }{ $strands ->
         [one] { "" }
        *[other] ; strand 2 at bottom 2, and so on
     }

@@ -24,7 +24,7 @@ settings-name = { $field ->
     }
 
 # The value on a line. $choice: number, name, or a choice of the line. $number in the unit of
-# the line; $name is the name of a voice.
+# the line, or $length with its unit; $name is the name of a voice.
 settings-value = { $field ->
         [learn] { $number ->
             [0] As they come · Enter: learn others
@@ -47,10 +47,10 @@ settings-value = { $field ->
             [light] Dark on light
            *[dark] Light on dark
         }
-        [distance] { $number } cm
+        [distance] { $length }
         [screen-width] { $choice ->
             [unknown] Not known: 96 pixels to the inch
-           *[number] { $number } cm
+           *[number] { $length }
         }
         [bounce] { $number ->
             [0] Never
@@ -102,10 +102,10 @@ settings-say = { $field ->
             [light] Colours: dark on light. The side arrows change it.
            *[dark] Colours: light on dark. The side arrows change it.
         }
-        [distance] From your eye to the screen: { $number } centimetres. The side arrows change it.
+        [distance] From your eye to the screen: { $length }. The side arrows change it.
         [screen-width] { $choice ->
             [unknown] Width of the picture on your screen: not known. The side arrows change it.
-           *[number] Width of the picture on your screen: { $number } centimetres. The side arrows change it.
+           *[number] Width of the picture on your screen: { $length }. The side arrows change it.
         }
         [pacing] { $choice ->
             [on] Move on by itself at your pace: on. Any press holds it. The side arrows change it.

@@ -46,8 +46,8 @@ card-pins = Set { $pins } pins evenly round each ring, { $staggered ->
        *[no] each top pin straight above the bottom pin of its number.
     }
 
-# On a tube without rings. $tube: its diameter in millimetres. $apart: from pin to pin.
-card-pins-apart = On a tube of { $tube } mm the pins stand { $apart } mm apart, measured round the tube.
+# On a tube without rings. $tube: its diameter. $apart: from pin to pin.
+card-pins-apart = On a tube of { $tube } the pins stand { $apart } apart, measured round the tube.
 
 # On a tube with rings. $rim: top or bottom. $row: number of the row, $holes in it. $first: the
 # hole of pin 1. $step: holes from one pin to the next.
@@ -92,8 +92,8 @@ card-caution-hands = Hands tire: rest them on a long tie.
 
 ## The strip
 
-# $tube: diameter in millimetres, $round: the way round it.
-strip-title = Pin strips: { $leads } lead { $bights } bight, tube { $tube } mm, { $round } mm round
+# $tube: its diameter, $round: the way round it.
+strip-title = Pin strips: { $leads } lead { $bights } bight, tube { $tube }, { $round } round
 
 # $rings: yes when the tube has rings.
 strip-how = Cut both strips out along their lines and lay each once round the tube, ends together. { $rings ->
@@ -113,7 +113,9 @@ strip-top = Top ring
 strip-bottom = Bottom ring
 strip-cut = cut
 strip-join = lay page { $page } on the dashed line
-strip-bar = This line is 50 mm long. If it is not, print again at 100 %, without fitting to the page.
+# $bar: how long the line is.
+# Example: This line is 50 mm long. If it is not, …
+strip-bar = This line is { $bar } long. If it is not, print again at 100 %, without fitting to the page.
 
 ## The stage
 

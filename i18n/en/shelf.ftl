@@ -77,8 +77,8 @@ shelf-tie-say = { $number } of { $ties }. { $named ->
     }
 
 # All logged ties together.
-# Example: In the log: 4 ties, 192 legs, 6 hours 20 minutes, 18.4 metres of cord.
-# $metres: text with one decimal, or none when nothing was measured.
+# Example: In the log: 4 ties, 192 legs, 6 hours 20 minutes, 18.4 m of cord.
+# $cord: a length, or none when nothing was measured.
 shelf-totals = In the log: { $ties ->
         [one] 1 tie
        *[other] { $ties } ties
@@ -89,12 +89,12 @@ shelf-totals = In the log: { $ties ->
         }
         [one] 1 hour { $minutes } minutes
        *[other] { $hours } hours { $minutes } minutes
-    }{ $metres ->
+    }{ $cord ->
         [none] .
-       *[other] , { $metres } metres of cord.
+       *[other] , { $cord } of cord.
     }
 
-# The tyer's own pace. $seconds: text.
+# The tyer's own pace.
 shelf-pace = Your pace: { $seconds } seconds a leg.
 
 shelf-keys = ↑ ↓ move · Space take up · E name · N note · C start the same again · A put away or out · L log · Delete · U undo · B back up · I bring in · Esc back

@@ -20,7 +20,8 @@
 #              the top rim, on rising and falling legs alike; none in the lead pass. ("Right of the
 #              cord" would turn about with every leg.)
 #   $cord      what the tyer calls the cord, when $named is yes
-#   $value     a length in the unit $unit: mm, cm or m
+#   $tail      a length, already with its unit (see lengths.ftl): "15 centimetres" for the ear,
+#              "15 cm" for the eye
 
 ## Beginning a strand
 
@@ -34,11 +35,7 @@ begin-say = { $strands ->
     } { $named ->
         [yes] Take the cord “{ $cord }”.
        *[no] { "" }
-    } Leave a tail of { $unit ->
-        [m] { $value } metres
-        [cm] { $value } centimetres
-       *[mm] { $value } millimetres
-    } at bottom pin { $pin }. Hold it down with tape. The cord will travel to the { $hand ->
+    } Leave a tail of { $tail } at bottom pin { $pin }. Hold it down with tape. The cord will travel to the { $hand ->
         [left] left
        *[right] right
     } round the tube, and the pins are numbered that way. { $uneven ->
@@ -52,11 +49,7 @@ begin-say-brief = { $strands ->
     } { $named ->
         [yes] Cord “{ $cord }”.
        *[no] { "" }
-    } Tail of { $unit ->
-        [m] { $value } metres
-        [cm] { $value } centimetres
-       *[mm] { $value } millimetres
-    } at bottom pin { $pin }. Work to the { $hand ->
+    } Tail of { $tail } at bottom pin { $pin }. Work to the { $hand ->
         [left] left
        *[right] right
     }. { $uneven ->
@@ -73,11 +66,7 @@ begin-say-teach = { $strands ->
     } { $named ->
         [yes] Take the cord “{ $cord }”.
        *[no] { "" }
-    } Leave a tail of { $unit ->
-        [m] { $value } metres
-        [cm] { $value } centimetres
-       *[mm] { $value } millimetres
-    } at bottom pin { $pin }, and hold it down with tape. The tail is the end that stays behind; the end in your hand is the working end. The cord will travel to the { $hand ->
+    } Leave a tail of { $tail } at bottom pin { $pin }, and hold it down with tape. The tail is the end that stays behind; the end in your hand is the working end. The cord will travel to the { $hand ->
         [left] left
        *[right] right
     } round the tube, pin to pin, and the pins are numbered that way. { $strand ->
@@ -92,11 +81,7 @@ begin-say-teach = { $strands ->
     }
 
 # Example: Tail of 15 cm at bottom 1
-begin-show = { $unit ->
-        [m] Tail of { $value } m at bottom { $pin }
-        [cm] Tail of { $value } cm at bottom { $pin }
-       *[mm] Tail of { $value } mm at bottom { $pin }
-    }
+begin-show = Tail of { $tail } at bottom { $pin }
 
 # Example: Hold it with tape. Work to the right.
 begin-show-note = { $named ->
@@ -131,16 +116,8 @@ follow-say = { $pass ->
        *[other] Strand { $strand } of { $strands }.
     } { $added ->
         [yes] { $named ->
-            [yes] Take the cord “{ $cord }” and leave a tail of { $unit ->
-                [m] { $value } metres
-                [cm] { $value } centimetres
-               *[mm] { $value } millimetres
-            }. Begin
-           *[no] Take the added cord and leave a tail of { $unit ->
-                [m] { $value } metres
-                [cm] { $value } centimetres
-               *[mm] { $value } millimetres
-            }. Begin
+            [yes] Take the cord “{ $cord }” and leave a tail of { $tail }. Begin
+           *[no] Take the added cord and leave a tail of { $tail }. Begin
         }
        *[no] { $strands ->
             [one] The same cord goes on. Begin
@@ -171,16 +148,8 @@ follow-say-brief = { $pass ->
        *[other] Strand { $strand } of { $strands }.
     } { $added ->
         [yes] { $named ->
-            [yes] Cord “{ $cord }”, tail of { $unit ->
-                [m] { $value } metres
-                [cm] { $value } centimetres
-               *[mm] { $value } millimetres
-            }.
-           *[no] Added cord, tail of { $unit ->
-                [m] { $value } metres
-                [cm] { $value } centimetres
-               *[mm] { $value } millimetres
-            }.
+            [yes] Cord “{ $cord }”, tail of { $tail }.
+           *[no] Added cord, tail of { $tail }.
         }
        *[no] { "" }
     } From bottom pin { $pin } follow { $lane ->
@@ -211,19 +180,11 @@ follow-say-teach = { $pass ->
        *[other] { "" }
     } { $added ->
         [yes] { $named ->
-            [yes] Take the cord “{ $cord }”, and leave a tail of { $unit ->
-                [m] { $value } metres
-                [cm] { $value } centimetres
-               *[mm] { $value } millimetres
-            }. { $apart ->
+            [yes] Take the cord “{ $cord }”, and leave a tail of { $tail }. { $apart ->
                 [yes] It begins at a pin of its own, so that the ends do not all come out in one place. Begin
                *[no] Begin
             }
-           *[no] Take the added cord, and leave a tail of { $unit ->
-                [m] { $value } metres
-                [cm] { $value } centimetres
-               *[mm] { $value } millimetres
-            }. { $apart ->
+           *[no] Take the added cord, and leave a tail of { $tail }. { $apart ->
                 [yes] It begins at a pin of its own, so that the ends do not all come out in one place. Begin
                *[no] Begin
             }

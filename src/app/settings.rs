@@ -279,9 +279,9 @@ impl State {
                 Light::Dark => "dark",
                 Light::Bright => "light",
             }),
-            Field::Distance => number(u64::from(settings.screen.distance) / 10),
+            Field::Distance => SettingShown::Length(settings.screen.distance),
             Field::ScreenWidth => match settings.screen.width {
-                Some(width) => number(u64::from(width) / 10),
+                Some(width) => SettingShown::Length(width),
                 None => SettingShown::Choice("unknown"),
             },
             Field::Pacing => flag(settings.pacing),

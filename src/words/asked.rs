@@ -1,10 +1,10 @@
 //! What can be wrong with object, cord and tube, and why nothing fits: one sentence each.
 
-use fluent::fluent_args;
+use fluent::{FluentValue, fluent_args};
 
 use super::Words;
 use super::args::Selector;
-use super::lengths::{long, long_of, mm};
+use super::lengths::{Length, at_hand as there_is, bound, cut, cut_of, enough, fine};
 use crate::bench::{
     BenchError, Counted, LengthError, Millimetres, Misfit, RigError, STANDARD_CORDS, ShapeError,
     Thread, TubeTooFull,
@@ -50,13 +50,13 @@ impl Words {
                 pin,
             } => {
                 let args = fluent_args! {
-                    "holes" => *holes, "between" => mm(*between), "pin" => mm(*pin),
+                    "holes" => *holes, "between" => fine(*between), "pin" => fine(*pin),
                 };
                 self.text("ask-holes-close", &args)
             }
             AskError::WallTooThick { wall, tube } => self.text(
                 "ask-wall-thick",
-                &fluent_args! { "wall" => mm(*wall), "tube" => mm(*tube) },
+                &fluent_args! { "wall" => fine(*wall), "tube" => fine(*tube) },
             ),
         }
     }
@@ -139,7 +139,7 @@ impl Words {
             }
             RigError::CordThickerThanTube { cord, tube } => self.text(
                 "rig-cord-thick",
-                &fluent_args! { "cord" => mm(*cord), "tube" => mm(*tube) },
+                &fluent_args! { "cord" => fine(*cord), "tube" => fine(*tube) },
             ),
             RigError::TubeTooFull(TubeTooFull {
                 bights,
@@ -149,7 +149,7 @@ impl Words {
                 tube_at_least,
             }) => {
                 let args = fluent_args! {
-                    "bights" => *bights, "passes" => *passes, "tube" => up(*tube_at_least),
+                    "bights" => *bights, "passes" => *passes, "tube" => enough(*tube_at_least),
                     "most_bights" => most_bights.unwrap_or(0),
                     "most_passes" => most_passes.unwrap_or(0),
                 };
@@ -163,7 +163,7 @@ impl Words {
         match error {
             ShapeError::CordThickerThanObject { cord, object } => self.text(
                 "shape-cord-thick",
-                &fluent_args! { "cord" => mm(*cord), "object" => mm(*object) },
+                &fluent_args! { "cord" => fine(*cord), "object" => fine(*object) },
             ),
             ShapeError::TooFull {
                 bights,
@@ -174,34 +174,34 @@ impl Words {
                 cord_below,
             } => {
                 let args = fluent_args! {
-                    "bights" => *bights, "passes" => *passes, "cord" => mm(*cord),
+                    "bights" => *bights, "passes" => *passes, "cord" => fine(*cord),
                     "most_bights" => most_bights.unwrap_or(0),
                     "most_passes" => most_passes.unwrap_or(0),
-                    "cord_below" => cord_below.map_or(0.0, down),
+                    "cord_below" => or_none(*cord_below, bound),
                 };
                 self.text("shape-too-full", &args)
             }
             ShapeError::NarrowerThanFaired { given, least } => self.text(
                 "shape-narrower",
-                &fluent_args! { "given" => mm(*given), "least" => up(*least) },
+                &fluent_args! { "given" => fine(*given), "least" => enough(*least) },
             ),
         }
     }
 
     /// The sentence for a knot that takes more cord, in millimetres, than there is.
     pub fn cord_short(&self, needed: f64, at_hand: Millimetres) -> String {
-        let args = fluent_args! { "needed" => long_of(needed), "at_hand" => long_down(at_hand) };
+        let args = fluent_args! { "needed" => cut_of(needed), "at_hand" => there_is(at_hand) };
         self.text("rig-cord-short", &args)
     }
 
     /// Why nothing fits and what would, in one sentence.
     pub fn misfits(&self, misfits: &[Misfit]) -> String {
-        let other = |cord: &Option<Millimetres>| cord.map_or(0.0, mm);
+        let other = |cord: &Option<Millimetres>| or_none(*cord, fine);
         match misfits.first() {
             None => self.text("fit-nothing", &fluent_args! {}),
             Some(Misfit::CordThickerThanObject { cord, object }) => self.text(
                 "fit-cord-thick",
-                &fluent_args! { "cord" => mm(*cord), "object" => mm(*object) },
+                &fluent_args! { "cord" => fine(*cord), "object" => fine(*object) },
             ),
             Some(Misfit::CoverTooShort {
                 wanted,
@@ -209,7 +209,7 @@ impl Words {
                 thinner_cord,
             }) => {
                 let args = fluent_args! {
-                    "wanted" => mm(*wanted), "narrowest" => mm(*narrowest),
+                    "wanted" => fine(*wanted), "narrowest" => fine(*narrowest),
                     "cord" => other(thinner_cord),
                 };
                 self.text("fit-cover-short", &args)
@@ -218,7 +218,8 @@ impl Words {
                 wanted,
                 thicker_cord,
             }) => {
-                let args = fluent_args! { "wanted" => mm(*wanted), "cord" => other(thicker_cord) };
+                let args =
+                    fluent_args! { "wanted" => fine(*wanted), "cord" => other(thicker_cord) };
                 self.text("fit-cover-long", &args)
             }
             Some(Misfit::NoRowDivides {
@@ -232,32 +233,18 @@ impl Words {
             }
             Some(Misfit::TubeTooThin { tube, would_do }) => self.text(
                 "fit-tube-thin",
-                &fluent_args! { "tube" => mm(*tube), "would_do" => up(*would_do) },
+                &fluent_args! { "tube" => fine(*tube), "would_do" => enough(*would_do) },
             ),
             Some(Misfit::NotEnoughCord { at_hand, least }) => {
-                let args =
-                    fluent_args! { "least" => long(*least), "at_hand" => long_down(*at_hand) };
+                let args = fluent_args! { "least" => cut(*least), "at_hand" => there_is(*at_hand) };
                 self.text("fit-have-short", &args)
             }
         }
     }
 }
 
-/// Rounded up to a tenth: what is named as enough must be.
-fn up(length: Millimetres) -> f64 {
-    (length.get() * 10.0 - 1e-6).ceil() / 10.0
-}
-
-/// Rounded down to a tenth, or to a hundredth below one: what is named as a bound from above
-/// must be one.
-fn down(length: Millimetres) -> f64 {
-    let scale = if length.get() < 1.0 { 100.0 } else { 10.0 };
-    (length.get() * scale).floor() / scale
-}
-
-/// Metres with two decimals, rounded down.
-fn long_down(length: Millimetres) -> String {
-    format!("{:.2}", (length.get() / 10.0 + 1e-6).floor() / 100.0)
+fn or_none(length: Option<Millimetres>, told: fn(Millimetres) -> Length) -> FluentValue<'static> {
+    length.map_or("none".into(), |length| told(length).into())
 }
 
 fn numbers(numbers: &[u16]) -> String {

@@ -4,7 +4,7 @@ use fluent::{FluentArgs, fluent_args};
 
 use super::Words;
 use super::args::Selector;
-use super::lengths::{centimetres_up, long, mm};
+use super::lengths::{cut, fine};
 use crate::bench::{Answer, Cord, Counts, Rig, Shape, Tube};
 use crate::guide::{Asking, Wanted};
 
@@ -19,8 +19,8 @@ impl Words {
     pub fn fit_heading(&self, question: &Wanted, count: usize, shown: usize) -> String {
         let args = fluent_args! {
             "count" => count, "shown" => if shown < count { shown } else { 0 },
-            "object" => mm(question.object.diameter), "cover" => mm(question.object.cover),
-            "cord" => mm(question.cord.diameter),
+            "object" => fine(question.object.diameter), "cover" => fine(question.object.cover),
+            "cord" => fine(question.cord.diameter),
         };
         self.text("fit-heading", &args)
     }
@@ -100,15 +100,15 @@ impl Words {
     /// What a rigged tube is for.
     pub fn rig_heading(&self, counts: Counts, tube: &Tube, cord: &Cord) -> String {
         let mut args = counts_args(counts);
-        args.set("tube", mm(tube.diameter));
-        args.set("cord", mm(cord.diameter));
+        args.set("tube", fine(tube.diameter));
+        args.set("cord", fine(cord.diameter));
         self.text("rig-heading", &args)
     }
 
     /// What the knot on a rigged tube comes to.
     pub fn rig_finished(&self, rig: &Rig) -> String {
         let mut args = shape_args(&rig.shape);
-        args.set("slack", mm(rig.laid.slack));
+        args.set("slack", fine(rig.laid.slack));
         self.text("rig-finished", &args)
     }
 }
@@ -118,10 +118,7 @@ fn answer_args(answer: &Answer) -> FluentArgs<'static> {
     for (name, value) in shape_args(&answer.shape) {
         args.set(name.into_owned(), value);
     }
-    let up = centimetres_up(answer.cord);
-    args.set("long", long(answer.cord));
-    args.set("metres", up / 100);
-    args.set("centimetres", up % 100);
+    args.set("long", cut(answer.cord));
     args
 }
 
@@ -134,7 +131,7 @@ fn counts_args(counts: Counts) -> FluentArgs<'static> {
 
 fn shape_args(shape: &Shape) -> FluentArgs<'static> {
     fluent_args! {
-        "width" => mm(shape.width), "faired" => shape.faired.selector(),
+        "width" => fine(shape.width), "faired" => shape.faired.selector(),
         "cover" => (shape.cover * 100.0).floor(), "angle" => shape.angle_degrees().round(),
     }
 }

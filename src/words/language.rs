@@ -9,7 +9,8 @@ use fluent_langneg::{NegotiationStrategy, negotiate_languages};
 use rust_embed::RustEmbed;
 use unic_langid::LanguageIdentifier;
 
-use super::Detail;
+use super::numbers::{formatted, ungrouped};
+use super::{Detail, Units};
 
 /// The language that every message exists in.
 const FALLBACK: &str = "en";
@@ -28,7 +29,9 @@ pub struct UnknownLanguage {
 /// The messages of one language, with English behind them.
 pub struct Words {
     tag: LanguageIdentifier,
+    locale: LanguageIdentifier,
     detail: Detail,
+    units: Units,
     bundles: Vec<FluentBundle<FluentResource>>,
 }
 
@@ -39,20 +42,20 @@ impl Words {
     /// # Errors
     /// [`UnknownLanguage`] when one was asked for and no folder of `i18n/` matches it.
     pub fn load(asked: Option<&str>) -> Result<Self, UnknownLanguage> {
-        let known = Self::known();
-        let chosen = if let Some(tag) = asked {
-            negotiated(&[tag.to_owned()], &known).ok_or_else(|| UnknownLanguage {
-                given: tag.to_owned(),
-            })?
+        let (tag, locale) = if let Some(asked) = asked {
+            let unknown = || UnknownLanguage {
+                given: asked.to_owned(),
+            };
+            negotiated([asked.to_owned()]).ok_or_else(unknown)?
         } else {
-            negotiated(&system_languages(), &known).unwrap_or_else(fallback)
+            negotiated(system_languages()).unwrap_or_else(|| (fallback(), fallback()))
         };
-        Ok(Self::of(chosen))
+        Ok(Self::of(tag, locale))
     }
 
     /// The words in English, which are always there.
     pub fn english() -> Self {
-        Self::of(fallback())
+        Self::of(fallback(), fallback())
     }
 
     /// The languages there are, English first.
@@ -75,6 +78,21 @@ impl Words {
         self.detail = detail;
     }
 
+    /// The units that lengths are told in.
+    pub const fn units(&self) -> Units {
+        self.units
+    }
+
+    /// Tells lengths in these units from now on.
+    pub const fn set_units(&mut self, units: Units) {
+        self.units = units;
+    }
+
+    /// The language with the region that was asked for: numbers are written as they are there.
+    pub const fn locale(&self) -> &LanguageIdentifier {
+        &self.locale
+    }
+
     /// The language spoken.
     pub const fn tag(&self) -> &LanguageIdentifier {
         &self.tag
@@ -90,14 +108,15 @@ impl Words {
         first.unwrap_or_else(fallback).language == self.tag.language
     }
 
-    fn of(tag: LanguageIdentifier) -> Self {
-        let mut chain = vec![tag.clone()];
+    fn of(tag: LanguageIdentifier, locale: LanguageIdentifier) -> Self {
+        let mut bundles = vec![bundle(&tag, &locale)];
         if tag != fallback() {
-            chain.push(fallback());
+            bundles.push(bundle(&fallback(), &locale));
         }
-        let bundles = chain.iter().map(bundle).collect();
         Self {
+            units: Units::of_locale(&locale),
             tag,
+            locale,
             detail: Detail::default(),
             bundles,
         }
@@ -109,6 +128,9 @@ impl Words {
     /// In debug builds, when no language has the message or an argument is missing; a release
     /// build gives back what can be said.
     pub(super) fn text(&self, id: &str, args: &FluentArgs) -> String {
+        let is_spoken = id.contains("-say");
+        let told = self.told_lengths(args, is_spoken);
+        let args = told.as_ref().unwrap_or(args);
         for bundle in &self.bundles {
             let Some(pattern) = bundle.get_message(id).and_then(|message| message.value()) else {
                 continue;
@@ -116,7 +138,8 @@ impl Words {
             let mut faults = Vec::new();
             let text = bundle.format_pattern(pattern, Some(args), &mut faults);
             debug_assert!(faults.is_empty(), "{id}: {faults:?}");
-            return tidy(text);
+            let text = tidy(text);
+            return if is_spoken { ungrouped(&text) } else { text };
         }
         debug_assert!(false, "no message {id}");
         id.to_owned()
@@ -142,15 +165,28 @@ fn fallback() -> LanguageIdentifier {
     FALLBACK.parse().unwrap_or_default()
 }
 
-fn negotiated(asked: &[String], known: &[LanguageIdentifier]) -> Option<LanguageIdentifier> {
-    let asked: Vec<LanguageIdentifier> = asked.iter().filter_map(|tag| tag.parse().ok()).collect();
-    negotiate_languages(&asked, known, None, NegotiationStrategy::Lookup)
-        .first()
-        .map(|tag| (*tag).clone())
+/// The first of the wished-for languages that there is, and that wish as it was made, with its
+/// region.
+fn negotiated(
+    asked: impl IntoIterator<Item = String>,
+) -> Option<(LanguageIdentifier, LanguageIdentifier)> {
+    let known = Words::known();
+    asked.into_iter().find_map(|tag| {
+        let locale: LanguageIdentifier = tag.parse().ok()?;
+        let found = negotiate_languages(
+            std::slice::from_ref(&locale),
+            &known,
+            None,
+            NegotiationStrategy::Lookup,
+        );
+        found.first().map(|tag| ((*tag).clone(), locale.clone()))
+    })
 }
 
-fn bundle(tag: &LanguageIdentifier) -> FluentBundle<FluentResource> {
-    let mut bundle = FluentBundle::new_concurrent(vec![tag.clone()]);
+/// The messages of a language, with numbers in the pattern of a locale.
+fn bundle(tag: &LanguageIdentifier, locale: &LanguageIdentifier) -> FluentBundle<FluentResource> {
+    let mut bundle = FluentBundle::new_concurrent(vec![locale.clone()]);
+    bundle.set_formatter(Some(formatted));
     // The marks that isolate an insert are for mixed writing directions; a voice stumbles
     // over them.
     bundle.set_use_isolating(false);

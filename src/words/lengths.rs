@@ -1,49 +1,250 @@
-//! Lengths as numbers for messages: rounded as a person says them.
+//! Lengths for messages: rounded as a hand can measure them, in the units of the tyer.
+//!
+//! A length is one argument of a message. It stays a length until the message is looked up,
+//! because only then is known whether it is to be heard ("15 centimetres") or seen ("15 cm").
 
+use std::borrow::Cow;
+
+use fluent::types::FluentType;
+use fluent::{FluentArgs, FluentValue};
+
+use super::{Units, Words};
 use crate::bench::Millimetres;
 
-/// Millimetres to a tenth; above 100 mm to a whole one.
-pub(super) fn mm(length: Millimetres) -> f64 {
-    let millimetres = length.get();
-    if millimetres < 0.1 {
-        // Too thin for a tenth, and nothing is 0 mm thick.
-        (millimetres * 100.0).round() / 100.0
-    } else if millimetres < 100.0 {
-        (millimetres * 10.0).round() / 10.0
-    } else {
-        millimetres.round()
-    }
+const MM_PER_INCH: f64 = 25.4;
+/// Three feet and more are told in feet.
+const INCHES_IN_FEET: f64 = 36.0;
+
+/// What is a whole number but for the last bit is that number.
+const BIT: f64 = 1e-6;
+
+/// How a length is rounded, and which units it is told in.
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Manner {
+    /// To a tenth of a millimetre, above 100 mm to a whole one, or to a hundredth of an inch.
+    Fine,
+    /// The same, up: what is named as enough must be.
+    Enough,
+    /// The same, down: what is named as a bound from above must be one.
+    Bound,
+    /// As a person shows it between the hands.
+    ByHand,
+    /// To centimetres, up: for what is cut.
+    Cut,
+    /// To centimetres, down: for what there is.
+    AtHand,
+    /// A sum of many cords, to a tenth of a metre.
+    Sum,
+    /// To a whole centimetre.
+    Centimetres,
 }
 
-/// Whole centimetres, to the nearest.
-pub(super) fn centimetres(length: Millimetres) -> u32 {
-    whole((length.get() / 10.0).round())
+/// A length as a message is told it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Length {
+    millimetres: f64,
+    manner: Manner,
 }
 
-/// Whole centimetres, rounded up: for what is cut.
-pub(super) fn centimetres_up(length: Millimetres) -> u32 {
-    up_of(length.get())
+/// A length that is measured: a tube, a cord's thickness, a distance of pins.
+pub(super) const fn fine(length: Millimetres) -> Length {
+    Length::new(length.get(), Manner::Fine)
 }
 
-fn up_of(millimetres: f64) -> u32 {
-    // What is a whole number but for the last bit is that number.
-    whole((millimetres / 10.0 - 1e-6).ceil())
+/// What is enough, rounded up.
+pub(super) const fn enough(length: Millimetres) -> Length {
+    Length::new(length.get(), Manner::Enough)
 }
 
-/// Metres with two decimals, rounded up as [`centimetres_up`].
-pub(super) fn long(length: Millimetres) -> String {
-    long_of(length.get())
+/// What is too much, rounded down.
+pub(super) const fn bound(length: Millimetres) -> Length {
+    Length::new(length.get(), Manner::Bound)
+}
+
+/// Millimetres as a person shows them between the hands.
+pub(super) const fn by_hand(millimetres: f64) -> Length {
+    Length::new(millimetres, Manner::ByHand)
+}
+
+/// What is cut, rounded up.
+pub(super) const fn cut(length: Millimetres) -> Length {
+    cut_of(length.get())
 }
 
 /// The same for a sum of lengths in millimetres.
-pub(super) fn long_of(millimetres: f64) -> String {
-    let up = up_of(millimetres);
-    format!("{}.{:02}", up / 100, up % 100)
+pub(super) const fn cut_of(millimetres: f64) -> Length {
+    Length::new(millimetres, Manner::Cut)
+}
+
+/// What there is to cut from, rounded down.
+pub(super) const fn at_hand(length: Millimetres) -> Length {
+    Length::new(length.get(), Manner::AtHand)
+}
+
+/// All cord that was ever used, in millimetres.
+pub(super) const fn sum(millimetres: f64) -> Length {
+    Length::new(millimetres, Manner::Sum)
+}
+
+/// Millimetres told to a whole centimetre.
+pub(super) const fn centimetres(millimetres: f64) -> Length {
+    Length::new(millimetres, Manner::Centimetres)
+}
+
+impl Length {
+    const fn new(millimetres: f64, manner: Manner) -> Self {
+        Self {
+            millimetres,
+            manner,
+        }
+    }
+
+    /// The number that is told and the unit it is told in.
+    fn measured(self, units: Units) -> (f64, &'static str) {
+        match units {
+            Units::Metric => self.metric(),
+            Units::Inch => self.inches(),
+        }
+    }
+
+    fn metric(self) -> (f64, &'static str) {
+        let mm = self.millimetres;
+        match self.manner {
+            // Too thin for a tenth, and nothing is 0 mm thick.
+            Manner::Fine if mm < 0.1 => (nearest(mm, 100.0), "mm"),
+            Manner::Fine if mm < 100.0 => (nearest(mm, 10.0), "mm"),
+            Manner::Fine => (mm.round(), "mm"),
+            Manner::Enough => (up(mm, 10.0), "mm"),
+            Manner::Bound if mm < 1.0 => (down(mm, 100.0), "mm"),
+            Manner::Bound => (down(mm, 10.0), "mm"),
+            Manner::ByHand if mm < 100.0 => (mm.round(), "mm"),
+            Manner::ByHand if mm < 1000.0 => ((mm / 10.0).round(), "cm"),
+            Manner::ByHand => (nearest(mm / 1000.0, 100.0), "m"),
+            Manner::Cut => in_metres(up(mm / 10.0, 1.0)),
+            Manner::AtHand => in_metres(down(mm / 10.0, 1.0)),
+            Manner::Sum => (nearest(mm / 1000.0, 10.0), "m"),
+            Manner::Centimetres => ((mm / 10.0).round(), "cm"),
+        }
+    }
+
+    fn inches(self) -> (f64, &'static str) {
+        let inches = self.millimetres / MM_PER_INCH;
+        let fine = if inches < 0.1 { 1000.0 } else { 100.0 };
+        let feet = inches >= INCHES_IN_FEET;
+        match self.manner {
+            Manner::Fine => (nearest(inches, fine), "in"),
+            Manner::Enough => (up(inches, fine), "in"),
+            Manner::Bound => (down(inches, fine), "in"),
+            Manner::ByHand if inches < 1.0 => (nearest(inches, 100.0), "in"),
+            Manner::ByHand if inches < 10.0 => (nearest(inches, 10.0), "in"),
+            Manner::ByHand if feet => (nearest(inches / 12.0, 10.0), "ft"),
+            Manner::Cut if feet => (up(inches / 12.0, 10.0), "ft"),
+            Manner::AtHand if feet => (down(inches / 12.0, 10.0), "ft"),
+            Manner::Cut => (up(inches, 1.0), "in"),
+            Manner::AtHand => (down(inches, 1.0), "in"),
+            Manner::Sum => (nearest(inches / 12.0, 10.0), "ft"),
+            Manner::ByHand | Manner::Centimetres => (inches.round(), "in"),
+        }
+    }
+}
+
+impl FluentType for Length {
+    fn duplicate(&self) -> Box<dyn FluentType + Send> {
+        Box::new(*self)
+    }
+
+    /// Never reached by way of [`Words::text`], which tells lengths before anything else.
+    fn as_string(&self, _: &intl_memoizer::IntlLangMemoizer) -> Cow<'static, str> {
+        let (number, unit) = self.measured(Units::default());
+        format!("{number} {unit}").into()
+    }
+
+    fn as_string_threadsafe(
+        &self,
+        _: &intl_memoizer::concurrent::IntlLangMemoizer,
+    ) -> Cow<'static, str> {
+        let (number, unit) = self.measured(Units::default());
+        format!("{number} {unit}").into()
+    }
+}
+
+impl From<Length> for FluentValue<'_> {
+    fn from(length: Length) -> Self {
+        Self::Custom(Box::new(length))
+    }
+}
+
+/// The length that an argument is, if it is one.
+fn length_of(value: &FluentValue) -> Option<Length> {
+    match value {
+        FluentValue::Custom(custom) => (**custom).as_any().downcast_ref().copied(),
+        _ => None,
+    }
+}
+
+impl Words {
+    /// The arguments of a message with every length told: its number with its unit, a whole word
+    /// for the ear and a symbol for the eye. None when there is no length among them.
+    pub(super) fn told_lengths<'args>(
+        &self,
+        args: &'args FluentArgs<'args>,
+        is_spoken: bool,
+    ) -> Option<FluentArgs<'args>> {
+        if !args.iter().any(|(_, value)| length_of(value).is_some()) {
+            return None;
+        }
+        let told = args.iter().map(|(name, value)| {
+            let value = match length_of(value) {
+                Some(length) => self.length(length, is_spoken).into(),
+                None => value.clone(),
+            };
+            (name.to_owned(), value)
+        });
+        Some(told.collect())
+    }
+
+    fn length(&self, length: Length, is_spoken: bool) -> String {
+        let (number, unit) = length.measured(self.units());
+        let id = match (unit, is_spoken) {
+            ("cm", true) => "length-cm-say",
+            ("cm", false) => "length-cm",
+            ("m", true) => "length-m-say",
+            ("m", false) => "length-m",
+            ("in", true) => "length-in-say",
+            ("in", false) => "length-in",
+            ("ft", true) => "length-ft-say",
+            ("ft", false) => "length-ft",
+            (_, true) => "length-mm-say",
+            (_, false) => "length-mm",
+        };
+        self.text(id, &fluent::fluent_args! { "number" => number })
+    }
+}
+
+/// A number of centimetres, in metres from one metre up.
+fn in_metres(centimetres: f64) -> (f64, &'static str) {
+    if centimetres < 100.0 {
+        (centimetres, "cm")
+    } else {
+        (centimetres / 100.0, "m")
+    }
+}
+
+fn nearest(number: f64, parts: f64) -> f64 {
+    (number * parts).round() / parts
+}
+
+fn up(number: f64, parts: f64) -> f64 {
+    (number * parts - BIT).ceil() / parts
+}
+
+fn down(number: f64, parts: f64) -> f64 {
+    (number * parts + BIT).floor() / parts
 }
 
 /// The length as a fraction of inches with a denominator up to 32, if it is one.
 pub(super) fn inches(length: Millimetres) -> Option<String> {
-    let parts = length.get() / 25.4 * 32.0;
+    let parts = length.get() / MM_PER_INCH * 32.0;
     if (parts - parts.round()).abs() > 1e-6 || parts < 1.0 {
         return None;
     }
@@ -77,11 +278,39 @@ mod tests {
         Millimetres::new(millimetres).unwrap()
     }
 
+    /// Every language tells these in its own way; here is what they are told from.
+    fn told(length: Length, units: Units) -> String {
+        let (number, unit) = length.measured(units);
+        format!("{number} {unit}")
+    }
+
     #[test]
-    fn what_is_cut_is_rounded_up() {
-        assert_eq!(centimetres_up(length(1900.0)), 190);
-        assert_eq!(centimetres_up(length(1900.1)), 191);
-        assert_eq!(long(length(1052.0)), "1.06");
+    fn what_is_cut_is_rounded_up_and_what_there_is_down() {
+        let metric = |length| told(length, Units::Metric);
+        assert_eq!(metric(cut(length(1900.0))), "1.9 m");
+        assert_eq!(metric(cut(length(1900.1))), "1.91 m");
+        assert_eq!(metric(cut(length(1052.0))), "1.06 m");
+        assert_eq!(metric(cut(length(991.0))), "1 m");
+        assert_eq!(metric(cut(length(985.0))), "99 cm");
+        assert_eq!(metric(at_hand(length(1058.0))), "1.05 m");
+        assert_eq!(metric(enough(length(40.01))), "40.1 mm");
+        assert_eq!(metric(bound(length(4.19))), "4.1 mm");
+        assert_eq!(metric(bound(length(0.119))), "0.11 mm");
+        let inch = |length| told(length, Units::Inch);
+        assert_eq!(inch(cut(length(25.4 * 7.1))), "8 in");
+        assert_eq!(inch(cut(length(304.8 * 6.01))), "6.1 ft");
+        assert_eq!(inch(at_hand(length(304.8 * 6.09))), "6 ft");
+        assert_eq!(inch(enough(length(25.4 * 1.501))), "1.51 in");
+        assert_eq!(inch(bound(length(25.4 * 0.0589))), "0.058 in");
+    }
+
+    #[test]
+    fn hands_measure_less_finely_the_longer_it_is() {
+        let told = |mm| [Units::Metric, Units::Inch].map(|units| told(by_hand(mm), units));
+        assert_eq!(told(9.2), ["9 mm", "0.36 in"]);
+        assert_eq!(told(150.0), ["15 cm", "5.9 in"]);
+        assert_eq!(told(400.0), ["40 cm", "16 in"]);
+        assert_eq!(told(1234.0), ["1.23 m", "4 ft"]);
     }
 
     #[test]
@@ -95,10 +324,27 @@ mod tests {
 
     #[test]
     fn small_lengths_keep_a_tenth() {
-        // As they are printed.
-        let printed = |millimetres| mm(length(millimetres)).to_string();
-        assert_eq!(printed(12.66), "12.7");
-        assert_eq!(printed(125.66), "126");
-        assert_eq!(printed(0.04), "0.04");
+        let metric = |mm| told(fine(length(mm)), Units::Metric);
+        assert_eq!(metric(12.66), "12.7 mm");
+        assert_eq!(metric(125.66), "126 mm");
+        assert_eq!(metric(0.04), "0.04 mm");
+        let inch = |mm| told(fine(length(mm)), Units::Inch);
+        assert_eq!(inch(4.0), "0.16 in");
+        assert_eq!(inch(0.04), "0.002 in");
+    }
+
+    #[test]
+    fn a_length_is_heard_in_words_and_seen_with_its_symbol() {
+        let mut words = Words::english();
+        let mut heard = |mm: f64, units| {
+            words.set_units(units);
+            [true, false].map(|is_spoken| words.length(by_hand(mm), is_spoken))
+        };
+        assert_eq!(heard(1.0, Units::Metric), ["1 millimetre", "1 mm"]);
+        assert_eq!(heard(150.0, Units::Metric), ["15 centimetres", "15 cm"]);
+        assert_eq!(heard(1200.0, Units::Metric), ["1.2 metres", "1.2 m"]);
+        assert_eq!(heard(25.4, Units::Inch), ["1 inch", "1 in"]);
+        assert_eq!(heard(12.7, Units::Inch), ["0.5 inches", "0.5 in"]);
+        assert_eq!(heard(1524.0, Units::Inch), ["5 feet", "5 ft"]);
     }
 }

@@ -13,6 +13,7 @@ mod errors;
 mod language;
 mod lengths;
 mod mending;
+mod numbers;
 mod rigging;
 mod saying;
 mod screens;
@@ -21,8 +22,10 @@ mod sheet;
 mod shelf;
 mod showing;
 mod step_args;
+mod units;
 
 pub use detail::{Detail, UnknownDetail};
 pub use language::{UnknownLanguage, Words};
 pub use settings::SettingShown;
 pub use showing::{Mark, Shown};
+pub use units::Units;

@@ -4,9 +4,9 @@ use fluent::{FluentArgs, FluentValue, fluent_args};
 
 use super::Words;
 use super::args::Selector;
-use super::lengths::{centimetres, centimetres_up, inches, long, mm};
+use super::lengths::{by_hand, cut, fine, inches};
 use super::showing::Shown;
-use crate::bench::{Caution, HexKey, Item, Millimetres, System, Thread};
+use crate::bench::{Caution, HexKey, Item, System, Thread};
 use crate::guide::{Kit, Phase, Place, RigStep, Rigging, Script, Task};
 
 /// How many holes are told one by one.
@@ -79,7 +79,7 @@ impl Words {
 
 fn of_kit(kit: &Kit) -> Said<'_> {
     let (id, mut args) = match &kit.item {
-        Item::Tube { diameter } => ("tube", fluent_args! { "diameter" => mm(*diameter) }),
+        Item::Tube { diameter } => ("tube", fluent_args! { "diameter" => fine(*diameter) }),
         Item::Pins {
             count,
             length,
@@ -87,7 +87,7 @@ fn of_kit(kit: &Kit) -> Said<'_> {
         } => {
             let is_inch = thread.is_some_and(|thread| thread.system() == System::Inch);
             let mut args = fluent_args! {
-                "count" => *count, "length" => mm(*length),
+                "count" => *count, "length" => fine(*length),
                 "inches" => inches(*length).filter(|_| is_inch).unwrap_or("none".to_owned()),
             };
             set_thread(&mut args, *thread);
@@ -95,7 +95,7 @@ fn of_kit(kit: &Kit) -> Said<'_> {
         }
         Item::HexKey(key) => (
             "key",
-            fluent_args! { "size" => key.size, "system" => key.system.selector() },
+            fluent_args! { "size" => size(*key), "system" => key.system.selector() },
         ),
         Item::Cord {
             cord,
@@ -103,19 +103,15 @@ fn of_kit(kit: &Kit) -> Said<'_> {
             length,
             grams,
         } => {
-            let mut args = fluent_args! {
-                "pieces" => *pieces, "diameter" => mm(cord.diameter),
+            let args = fluent_args! {
+                "length" => cut(*length), "pieces" => *pieces, "diameter" => fine(cord.diameter),
                 "name" => cord.name.as_deref().unwrap_or("none"),
                 "grams" => grams.map_or(0.0, f64::ceil),
             };
-            set_cord(&mut args, *length);
             ("cord", args)
         }
-        Item::Tape { length } => (
-            "tape",
-            fluent_args! { "centimetres" => centimetres_up(*length) },
-        ),
-        Item::Strip { length } => ("strip", fluent_args! { "length" => mm(*length) }),
+        Item::Tape { length } => ("tape", fluent_args! { "tape" => cut(*length) }),
+        Item::Strip { length } => ("strip", fluent_args! { "length" => fine(*length) }),
         Item::Picks { count } => ("picks", fluent_args! { "count" => *count }),
     };
     args.set("number", kit.number);
@@ -141,7 +137,7 @@ fn of_task(step: &RigStep) -> Said<'_> {
         } => {
             let mut args = fluent_args! {
                 "rim" => rim.selector(), "count" => holes.len(), "step" => *step,
-                "staggered" => staggered.selector(), "length" => mm(*length),
+                "staggered" => staggered.selector(), "length" => fine(*length),
                 "first" => holes.first().copied().unwrap_or(1),
             };
             set_holes(&mut args, holes);
@@ -153,7 +149,7 @@ fn of_task(step: &RigStep) -> Said<'_> {
             turn_half_hole,
         } => (
             "space",
-            fluent_args! { "spacing" => mm(*spacing), "half" => turn_half_hole.selector() },
+            fluent_args! { "spacing" => fine(*spacing), "half" => turn_half_hole.selector() },
         ),
         Task::Strip {
             rim,
@@ -165,24 +161,23 @@ fn of_task(step: &RigStep) -> Said<'_> {
         } => (
             "strip",
             fluent_args! {
-                "rim" => rim.selector(), "length" => mm(*length), "pitch" => mm(*pitch),
-                "pins" => *pins, "spacing" => mm(*spacing),
-                "shift" => shift.map_or(0.0, mm),
+                "rim" => rim.selector(), "length" => fine(*length), "pitch" => fine(*pitch),
+                "pins" => *pins, "spacing" => fine(*spacing),
+                "shift" => shift.map_or("none".into(), |shift| FluentValue::from(fine(shift))),
             },
         ),
         Task::Number { pins, tape } => (
             "number",
-            fluent_args! { "pins" => *pins, "centimetres" => centimetres_up(*tape) },
+            fluent_args! { "pins" => *pins, "tape" => cut(*tape) },
         ),
         Task::Cut {
             cord,
             pieces,
             length,
         } => {
-            let mut args = fluent_args! {
-                "pieces" => *pieces, "name" => cord.as_deref().unwrap_or("none"),
+            let args = fluent_args! {
+                "length" => cut(*length), "pieces" => *pieces, "name" => cord.as_deref().unwrap_or("none"),
             };
-            set_cord(&mut args, *length);
             ("cut", args)
         }
         Task::Start {
@@ -192,7 +187,7 @@ fn of_task(step: &RigStep) -> Said<'_> {
         } => (
             "start",
             fluent_args! {
-                "strands" => *strands, "hole" => hole.unwrap_or(0), "tail" => centimetres(*tail),
+                "strands" => *strands, "hole" => hole.unwrap_or(0), "tail" => by_hand(tail.get()),
             },
         ),
     };
@@ -211,19 +206,19 @@ fn of_caution(caution: &Caution) -> Said<'static> {
         } => (
             "short-pins",
             fluent_args! {
-                "given" => mm(*given), "needed" => mm(*needed), "hold" => *hold_passes,
+                "given" => fine(*given), "needed" => fine(*needed), "hold" => *hold_passes,
             },
         ),
         Caution::ObjectThickerThanTube { object, tube } => (
             "thick-object",
-            fluent_args! { "object" => mm(*object), "tube" => mm(*tube) },
+            fluent_args! { "object" => fine(*object), "tube" => fine(*tube) },
         ),
         Caution::CrossingsCrowded {
             spacing,
             round_cords,
         } => (
             "crowded",
-            fluent_args! { "spacing" => mm(*spacing), "round" => mm(*round_cords) },
+            fluent_args! { "spacing" => fine(*spacing), "round" => fine(*round_cords) },
         ),
     }
 }
@@ -246,16 +241,17 @@ fn set_thread(args: &mut FluentArgs, thread: Option<Thread>) {
 }
 
 fn set_key(args: &mut FluentArgs, key: Option<HexKey>) {
-    args.set("key", key.map_or("none", |key| key.size));
+    args.set("key", key.map_or("none".into(), size));
     let system = key.map_or(System::Metric, |key| key.system);
     args.set("system", system.selector());
 }
 
-fn set_cord(args: &mut FluentArgs, length: Millimetres) {
-    let up = centimetres_up(length);
-    args.set("metres", FluentValue::from(up / 100));
-    args.set("centimetres", FluentValue::from(up % 100));
-    args.set("long", long(length));
+/// What a key is bought by: a fraction of an inch by name, millimetres as a number.
+fn size(key: HexKey) -> FluentValue<'static> {
+    match key.system {
+        System::Inch => key.size.into(),
+        System::Metric => FluentValue::try_number(key.size),
+    }
 }
 
 impl Selector for System {

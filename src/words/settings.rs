@@ -3,6 +3,7 @@
 use fluent::{FluentArgs, fluent_args};
 
 use super::Words;
+use super::lengths::centimetres;
 use crate::pedal::{Input, Intent};
 
 /// The value of a setting.
@@ -10,6 +11,8 @@ use crate::pedal::{Input, Intent};
 pub enum SettingShown {
     /// A number in the setting's unit.
     Number(u64),
+    /// A length in millimetres.
+    Length(u16),
     /// One of the setting's choices.
     Choice(&'static str),
     /// A name given by somebody else.
@@ -18,12 +21,17 @@ pub enum SettingShown {
 
 impl SettingShown {
     fn args(&self, field: &'static str) -> FluentArgs<'static> {
-        let mut args =
-            fluent_args! { "field" => field, "number" => 0, "choice" => "", "name" => "" };
+        let mut args = fluent_args! {
+            "field" => field, "number" => 0, "length" => 0, "choice" => "", "name" => "",
+        };
         match self {
             Self::Number(number) => {
                 args.set("choice", "number");
                 args.set("number", *number);
+            }
+            Self::Length(millimetres) => {
+                args.set("choice", "number");
+                args.set("length", centimetres((*millimetres).into()));
             }
             Self::Choice(choice) => args.set("choice", *choice),
             Self::Name(name) => {

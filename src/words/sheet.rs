@@ -2,9 +2,10 @@
 
 use fluent::{FluentArgs, fluent_args};
 
-use super::Words;
 use super::args::Selector;
+use super::lengths::{by_hand, fine};
 use super::step_args::{crossing_args, lay_args};
+use super::{Units, Words};
 use crate::bench::{Layout, RingPins, Tube};
 use crate::guide::{Lay, Plan};
 use crate::knot::{Crossing, Hand, Rim, Weave};
@@ -46,7 +47,7 @@ impl Words {
             None => {}
             Some((tube, Layout::Strip(strip))) => {
                 let args = fluent_args! {
-                    "tube" => tenths(tube.diameter.get()), "apart" => tenths(strip.pitch.get()),
+                    "tube" => fine(tube.diameter), "apart" => fine(strip.pitch),
                 };
                 facts.push(self.text("card-pins-apart", &args));
             }
@@ -107,7 +108,7 @@ impl Words {
     pub fn strip_title(&self, plan: &Plan, tube: &Tube) -> String {
         let args = fluent_args! {
             "leads" => plan.knot().leads(), "bights" => plan.knot().bights(),
-            "tube" => tenths(tube.diameter.get()), "round" => tenths(tube.circumference().get()),
+            "tube" => fine(tube.diameter), "round" => fine(tube.circumference()),
         };
         self.text("strip-title", &args)
     }
@@ -129,6 +130,18 @@ impl Words {
         ));
         how.push(self.text("strip-hand", &fluent_args! { "hand" => hand.selector() }));
         how
+    }
+
+    /// The line that shows whether a page was printed at its true size: its length in hundredths
+    /// of a millimetre, a round number in the tyer's units, and the words beside it.
+    pub fn strip_bar(&self) -> (u16, String) {
+        let hundredths = match self.units() {
+            Units::Metric => 5000,
+            Units::Inch => 5080,
+        };
+        let bar = by_hand(f64::from(hundredths) / 100.0);
+        let text = self.text("strip-bar", &fluent_args! { "bar" => bar });
+        (hundredths, text)
     }
 
     /// The words where another page is to be laid on.
@@ -164,9 +177,4 @@ fn ring_args(rim: Rim, ring: &RingPins) -> FluentArgs<'static> {
         "rim" => rim.selector(), "row" => ring.row, "holes" => ring.holes_in_row,
         "first" => first, "step" => step,
     }
-}
-
-/// A length to a tenth of a millimetre.
-fn tenths(millimetres: f64) -> f64 {
-    (millimetres * 10.0).round() / 10.0
 }

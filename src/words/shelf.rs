@@ -2,10 +2,11 @@
 
 use std::path::Path;
 
-use fluent::fluent_args;
+use fluent::{FluentValue, fluent_args};
 
 use super::Words;
 use super::args::Selector;
+use super::lengths::sum;
 use crate::bench::{LengthError, Pace};
 use crate::guide::{Phase, Place};
 use crate::shelf::{
@@ -57,14 +58,14 @@ impl Words {
     /// All logged ties together.
     pub fn totals(&self, totals: &Totals) -> String {
         let minutes = whole(totals.minutes);
-        let metres = if totals.cord > 0.0 {
-            format!("{:.1}", totals.cord / 1000.0)
+        let cord = if totals.cord > 0.0 {
+            FluentValue::from(sum(totals.cord))
         } else {
-            "none".to_owned()
+            "none".into()
         };
         let args = fluent_args! {
             "ties" => totals.ties, "legs" => totals.legs, "hours" => minutes / 60,
-            "minutes" => minutes % 60, "metres" => metres,
+            "minutes" => minutes % 60, "cord" => cord,
         };
         self.text("shelf-totals", &args)
     }
@@ -72,8 +73,8 @@ impl Words {
     /// The tyer's own pace.
     pub fn pace(&self, pace: Pace) -> String {
         let seconds = pace.hours(1) * 3600.0;
-        let seconds = ((seconds * 10.0).round() / 10.0).to_string();
-        self.plainly("shelf-pace", &[("seconds", &seconds)])
+        let seconds = (seconds * 10.0).round() / 10.0;
+        self.text("shelf-pace", &fluent_args! { "seconds" => seconds })
     }
 
     /// What a backup came to.

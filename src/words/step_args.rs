@@ -1,8 +1,9 @@
 //! What the messages of a step are told.
 
-use fluent::{FluentArgs, FluentValue, fluent_args};
+use fluent::{FluentArgs, fluent_args};
 
 use super::args::Selector;
+use super::lengths::by_hand;
 use crate::bench::Millimetres;
 use crate::guide::{
     Begin, Check, Fair, Finish, FinishTask, Follow, Landmark, Lay, Lift, LiftTask, Question,
@@ -13,35 +14,13 @@ use crate::knot::{Crossing, Rim, Turn};
 /// The tail to leave when the tube is not known. *Common practice, no source.*
 const USUAL_TAIL: f64 = 150.0;
 
-/// A length in the unit a person would use, rounded as a hand can measure it.
-pub(super) fn set_length(
-    args: &mut FluentArgs<'_>,
-    [value, unit]: [&'static str; 2],
-    millimetres: f64,
-) {
-    let (number, name, decimals) = if millimetres < 100.0 {
-        (millimetres, "mm", 0)
-    } else if millimetres < 1000.0 {
-        (millimetres / 10.0, "cm", 0)
-    } else {
-        (millimetres / 1000.0, "m", 2)
-    };
-    let shift = 10_f64.powi(decimals);
-    args.set(value, FluentValue::from((number * shift).round() / shift));
-    args.set(unit, name);
-}
-
 fn set_cord(args: &mut FluentArgs<'_>, cord: Option<&str>) {
     args.set("named", cord.is_some().selector());
     args.set("cord", cord.unwrap_or_default().to_owned());
 }
 
 fn set_tail(args: &mut FluentArgs<'_>, tail: Option<Millimetres>) {
-    set_length(
-        args,
-        ["value", "unit"],
-        tail.map_or(USUAL_TAIL, Millimetres::get),
-    );
+    args.set("tail", by_hand(tail.map_or(USUAL_TAIL, Millimetres::get)));
 }
 
 pub(super) fn begin_args(begin: &Begin) -> FluentArgs<'static> {
@@ -159,8 +138,8 @@ pub(super) fn fair_args(fair: &Fair) -> FluentArgs<'static> {
     };
     let [draw, gathered] =
         [fair.draw, fair.gathered].map(|drawn| drawn.map_or(0.0, Millimetres::get));
-    set_length(&mut args, ["value", "unit"], draw);
-    set_length(&mut args, ["gathered-value", "gathered-unit"], gathered);
+    args.set("draw", by_hand(draw));
+    args.set("gathered", by_hand(gathered));
     set_cord(&mut args, fair.cord.as_deref());
     args
 }

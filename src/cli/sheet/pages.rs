@@ -71,11 +71,13 @@ fn sections(script: &Script, words: &Words) -> Vec<Section> {
 
 /// The strips of a plan for a tube pinned like this.
 pub fn strip(plan: &Plan, tube: &Tube, layout: &Layout, paper: Paper, words: &Words) -> Vec<Page> {
+    let (bar_length, bar) = words.strip_bar();
     let texts = StripTexts {
         title: words.strip_title(plan, tube),
         how: words.strip_how(plan.hand, layout),
         rings: ["strip-top", "strip-bottom"].map(|ring| words.plainly(ring, &[])),
-        bar: words.plainly("strip-bar", &[]),
+        bar,
+        bar_length,
         cut: words.plainly("strip-cut", &[]),
     };
     StripSheet::new(tube, layout, plan.hand).pages(

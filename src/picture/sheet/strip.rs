@@ -24,8 +24,10 @@ pub struct StripTexts {
     pub how: Vec<String>,
     /// Over the strip of the top ring, and of the bottom ring.
     pub rings: [String; 2],
-    /// Beside the check bar.
+    /// Beside the line that shows whether a page was printed at its true size.
     pub bar: String,
+    /// How long that line is, in whole hundredths of a millimetre.
+    pub bar_length: u16,
     /// Where paper is to be cut.
     pub cut: String,
 }
@@ -49,8 +51,6 @@ const OVERLAP: f32 = 15.0;
 const TALL: f32 = 30.0;
 /// Top edges of the two strips.
 const EDGES: [f32; 2] = [62.0, 114.0];
-/// Length of the line that shows whether a page was printed at its true size.
-const BAR: f32 = 50.0;
 /// Width of a hole's mark, when there is room for it: a pin's, *common practice, no source*.
 const HOLE: f32 = 4.0;
 
@@ -146,7 +146,7 @@ impl StripSheet {
                 );
                 piece.draw(&mut page, ring, edge, &texts.cut);
             }
-            bar(&mut page, &texts.bar);
+            bar(&mut page, texts);
             let at = Point::new(page.width - MARGIN, page.height - MARGIN + 4.0);
             page.write(&foot(nth, count), 3.4, Weight::Regular, Anchor::End, at);
             pages.push(page);
@@ -178,10 +178,10 @@ fn heading(page: &mut Page, texts: &StripTexts) {
     }
 }
 
-/// A line 50 mm long between two upright ones.
-fn bar(page: &mut Page, words: &str) {
+/// A line of known length between two upright ones.
+fn bar(page: &mut Page, texts: &StripTexts) {
     let y = page.height - MARGIN - 14.0;
-    let (left, right) = (MARGIN, MARGIN + BAR);
+    let (left, right) = (MARGIN, MARGIN + f32::from(texts.bar_length) / 100.0);
     page.rule(Role::Label, 0.5, Point::new(left, y), Point::new(right, y));
     for x in [left, right] {
         page.rule(
@@ -192,7 +192,7 @@ fn bar(page: &mut Page, words: &str) {
         );
     }
     let width = page.width - right - 6.0 - MARGIN;
-    for (nth, line) in wrapped(words, 3.8, Weight::Regular, width)
+    for (nth, line) in wrapped(&texts.bar, 3.8, Weight::Regular, width)
         .iter()
         .enumerate()
     {
