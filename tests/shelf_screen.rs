@@ -352,7 +352,7 @@ fn what_was_used_is_written_down_and_teaches() {
     // On the shelf the form opens again with what was kept.
     hands.press(letter("s"));
     assert!(hands.sees("In the log"));
-    assert!(hands.sees("In the log: 1 tie, 12 legs, 45 minutes, 0.9 metres of cord."));
+    assert!(hands.sees("In the log: 1 tie, 12 legs, 45 minutes, 0.9 m of cord."));
     hands.press(letter("l"));
     assert!(
         hands
@@ -365,7 +365,7 @@ fn what_was_used_is_written_down_and_teaches() {
         hands.shelf().ledger().unwrap().entries[0].minutes,
         Some(50.0)
     );
-    assert!(hands.sees("In the log: 1 tie, 12 legs, 50 minutes, 0.9 metres of cord."));
+    assert!(hands.sees("In the log: 1 tie, 12 legs, 50 minutes, 0.9 m of cord."));
 }
 
 #[test]

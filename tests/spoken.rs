@@ -7,12 +7,12 @@ mod diagram;
 mod grid;
 #[path = "support/heard.rs"]
 mod heard;
-#[path = "support/spoken.rs"]
+#[path = "support/spoken/mod.rs"]
 mod spoken;
 
 use std::collections::BTreeSet;
 
-use marlinspeak::guide::{AtOnce, Landing, Landmark, Lay, Plan, Script, Share, What};
+use marlinspeak::guide::{AtOnce, Landing, Landmark, Lay, Phase, Plan, Script, Share, What};
 use marlinspeak::knot::{Hand, Knot, Pin, Rim, Side, Weave};
 use marlinspeak::words::{Detail, Words};
 use num_bigint::BigInt;
@@ -81,13 +81,13 @@ fn meant(lay: &Lay, detail: Detail) -> Spoken {
 
 fn mark(landmark: Landmark, is_full: bool) -> Mark {
     let share = match landmark.share {
-        Share::Little => "a little way",
-        Share::Quarter => "about a quarter of the way",
-        Share::Third => "about a third of the way",
-        Share::Half => "about half way",
-        Share::TwoThirds => "about two thirds of the way",
-        Share::ThreeQuarters => "about three quarters of the way",
-        Share::Most => "most of the way",
+        Share::Little => spoken::Share::Little,
+        Share::Quarter => spoken::Share::Quarter,
+        Share::Third => spoken::Share::Third,
+        Share::Half => spoken::Share::Half,
+        Share::TwoThirds => spoken::Share::TwoThirds,
+        Share::ThreeQuarters => spoken::Share::ThreeQuarters,
+        Share::Most => spoken::Share::Most,
     };
     Mark {
         share: is_full.then_some(share),
@@ -110,8 +110,13 @@ fn landing(landing: Landing, is_full: bool) -> Option<spoken::Landing> {
     })
 }
 
-fn in_words(detail: Detail) -> Words {
-    let mut words = Words::english();
+/// The languages that there are.
+fn tags() -> Vec<String> {
+    Words::known().iter().map(ToString::to_string).collect()
+}
+
+fn in_words(tag: &str, detail: Detail) -> Words {
+    let mut words = Words::load(Some(tag)).unwrap();
     words.set_detail(detail);
     words
 }
@@ -129,29 +134,37 @@ fn laid(script: &Script, words: &Words) -> Vec<(Lay, String)> {
 }
 
 #[test]
+fn every_language_has_a_reader_of_its_own() {
+    let read: Vec<&str> = spoken::LANGUAGES.iter().map(|known| known.tag).collect();
+    assert_eq!(read, tags());
+}
+
+#[test]
 fn the_words_say_the_step_in_every_depth() {
-    let words = Detail::ALL.map(|detail| (detail, in_words(detail)));
-    let mut heard = BTreeSet::new();
-    for (script, detail) in grid() {
-        let (_, words) = words.iter().find(|(known, _)| *known == detail).unwrap();
-        for (lay, said) in laid(&script, words) {
-            let spoken = listen(&said, depth(detail)).unwrap();
-            assert_eq!(spoken, meant(&lay, detail), "{said}");
-            heard.insert((
-                detail.name(),
-                lay.turn.pass,
-                lay.parts.min(3),
-                lay.landmark.is_some(),
-                lay.side.is_some_and(|side| side == Side::Left),
-                lay.hand == Hand::Left,
-                format!("{:?}", lay.landing),
-            ));
+    for tag in tags() {
+        let words = Detail::ALL.map(|detail| (detail, in_words(&tag, detail)));
+        let mut heard = BTreeSet::new();
+        for (script, detail) in grid() {
+            let (_, words) = words.iter().find(|(known, _)| *known == detail).unwrap();
+            for (lay, said) in laid(&script, words) {
+                let spoken = listen(&tag, &said, depth(detail)).unwrap();
+                assert_eq!(spoken, meant(&lay, detail), "{said}");
+                heard.insert((
+                    detail.name(),
+                    lay.turn.pass,
+                    lay.parts.min(3),
+                    lay.landmark.is_some(),
+                    lay.side.is_some_and(|side| side == Side::Left),
+                    lay.hand == Hand::Left,
+                    format!("{:?}", lay.landing),
+                ));
+            }
         }
-    }
-    // The pattern leaves out no kind of step that there is.
-    for detail in Detail::ALL {
-        let of_it = heard.iter().filter(|kind| kind.0 == detail.name()).count();
-        assert!(of_it > 60, "{of_it} kinds of steps in {detail:?}");
+        // The pattern leaves out no kind of step that there is.
+        for detail in Detail::ALL {
+            let of_it = heard.iter().filter(|kind| kind.0 == detail.name()).count();
+            assert!(of_it > 60, "{of_it} kinds of steps in {detail:?}");
+        }
     }
 }
 
@@ -159,15 +172,19 @@ fn the_words_say_the_step_in_every_depth() {
 #[test]
 fn a_knot_of_long_legs_is_spoken_alike_however_it_is_told() {
     let knot = Knot::new(12, 2, Weave::Run(2)).unwrap();
-    for detail in Detail::ALL {
-        let words = in_words(detail);
+    let every_way = tags().into_iter().flat_map(|tag| {
+        let ways = Detail::ALL.map(|detail| (tag.clone(), detail));
+        ways.into_iter()
+    });
+    for (tag, detail) in every_way {
+        let words = in_words(&tag, detail);
         for hand in [Hand::Right, Hand::Left] {
             for side in [Side::Right, Side::Left] {
                 let plan = Plan::new(knot.clone(), 3, side, hand).unwrap();
                 for most in 1..=AtOnce::MOST {
                     let script = Script::new(plan.clone(), AtOnce::UpTo(most));
                     for (lay, said) in laid(&script, &words) {
-                        let spoken = listen(&said, depth(detail)).unwrap();
+                        let spoken = listen(&tag, &said, depth(detail)).unwrap();
                         assert_eq!(spoken, meant(&lay, detail), "{said}");
                     }
                 }
@@ -177,12 +194,20 @@ fn a_knot_of_long_legs_is_spoken_alike_however_it_is_told() {
 }
 
 /// Everything that is spoken while a knot is tied, in the words that teach.
-fn taught(leads: u16, bights: u16, passes: u16, at_once: AtOnce) -> Vec<String> {
+fn taught(tag: &str, counts: [u16; 3], at_once: AtOnce) -> Vec<String> {
+    let [leads, bights, passes] = counts;
     let knot = Knot::new(leads, bights, Weave::default()).unwrap();
     let plan = Plan::new(knot, passes, Side::Right, Hand::Right).unwrap();
-    let (script, words) = (Script::new(plan, at_once), in_words(Detail::Teach));
+    let (script, words) = (Script::new(plan, at_once), in_words(tag, Detail::Teach));
     let steps = script.places().filter_map(|place| script.step(place));
     steps.map(|step| words.say(&step)).collect()
+}
+
+/// Every language, with little and much told at once.
+fn every_telling() -> impl Iterator<Item = (String, AtOnce)> {
+    let ways = [AtOnce::UpTo(1), AtOnce::UpTo(3), AtOnce::WholeLeg];
+    let all = tags().into_iter();
+    all.flat_map(move |tag| ways.map(|way| (tag.clone(), way)))
 }
 
 /// The table names its sources. Its one bight knots are no ring knots here.
@@ -199,11 +224,11 @@ fn the_words_alone_tie_every_knot_of_the_table() {
         if bights == 1 {
             continue;
         }
-        for at_once in [AtOnce::UpTo(1), AtOnce::UpTo(3), AtOnce::WholeLeg] {
-            let said = taught(leads, bights, 1, at_once);
-            let document = heard::document(&said).unwrap();
+        let name = row[4];
+        for (tag, at_once) in every_telling() {
+            let said = taught(&tag, [leads, bights, 1], at_once);
+            let document = heard::document(&tag, &said).unwrap();
             let diagram = Diagram::of_lead_pass(&document).unwrap();
-            let name = row[4];
             assert_eq!(diagram.crossings().to_string(), row[2], "{name}");
             assert_eq!(diagram.strands().to_string(), row[3], "{name}");
             assert_eq!(diagram.determinant().to_string(), row[5], "{name}");
@@ -219,15 +244,18 @@ fn the_words_alone_tie_every_knot_of_the_table() {
 /// Each crossing of the single knot is P × P in the cable, and a knot becomes P cords.
 #[test]
 fn the_words_alone_tie_the_finished_cable() {
-    for (leads, bights, passes) in [(3, 4, 2), (4, 3, 3), (5, 6, 2), (3, 3, 2), (7, 2, 2)] {
-        let said = taught(leads, bights, passes, AtOnce::UpTo(2));
-        let document = heard::document(&said).unwrap();
-        let single = Diagram::of_lead_pass(&document).unwrap();
-        let cable = Diagram::of_cable(&document).unwrap();
-        let passes = usize::from(passes);
-        assert_eq!(single.crossings(), usize::from((leads - 1) * bights));
-        assert_eq!(cable.crossings(), single.crossings() * passes * passes);
-        assert_eq!(cable.strands(), single.strands() * passes);
+    let knots = [(3, 4, 2), (4, 3, 3), (5, 6, 2), (3, 3, 2), (7, 2, 2)];
+    for tag in tags() {
+        for (leads, bights, passes) in knots {
+            let said = taught(&tag, [leads, bights, passes], AtOnce::UpTo(2));
+            let document = heard::document(&tag, &said).unwrap();
+            let single = Diagram::of_lead_pass(&document).unwrap();
+            let cable = Diagram::of_cable(&document).unwrap();
+            let passes = usize::from(passes);
+            assert_eq!(single.crossings(), usize::from((leads - 1) * bights));
+            assert_eq!(cable.crossings(), single.crossings() * passes * passes);
+            assert_eq!(cable.strands(), single.strands() * passes);
+        }
     }
 }
 
@@ -238,30 +266,26 @@ fn count_words(text: &str) -> usize {
 
 #[test]
 fn no_brief_step_takes_longer_than_twenty_seconds() {
-    let words = in_words(Detail::Brief);
-    let mut longest = (0, String::new());
-    for (script, _) in grid() {
-        // Fairing tells the same legs in every round, and the last ends the cord.
-        let rounds = script.fair_rounds();
-        let steps = script
-            .places()
-            .filter(|place| {
-                place.phase != marlinspeak::guide::Phase::Fair || place.crossing == rounds
-            })
-            .filter_map(|place| script.step(place));
-        for step in steps {
-            let said = words.say(&step);
-            let count = count_words(&said);
-            if count > longest.0 {
-                longest = (count, said);
+    for tag in tags() {
+        let words = in_words(&tag, Detail::Brief);
+        let mut longest = (0, String::new());
+        for (script, _) in grid() {
+            // Fairing tells the same legs in every round, and the last ends the cord.
+            let rounds = script.fair_rounds();
+            let steps = script
+                .places()
+                .filter(|place| place.phase != Phase::Fair || place.crossing == rounds)
+                .filter_map(|place| script.step(place));
+            for step in steps {
+                let said = words.say(&step);
+                let count = count_words(&said);
+                if count > longest.0 {
+                    longest = (count, said);
+                }
             }
         }
+        let (count, said) = longest;
+        assert!(count > 30, "{tag}: only {count} words: {said}");
+        assert!(count <= MOST_WORDS, "{tag}: {count} words: {said}");
     }
-    assert!(longest.0 > 30, "only {} words: {}", longest.0, longest.1);
-    assert!(
-        longest.0 <= MOST_WORDS,
-        "{} words: {}",
-        longest.0,
-        longest.1
-    );
 }

@@ -93,7 +93,7 @@ fn each_thing_wrong_with_a_tube_has_its_sentence() {
         ),
         (
             tube(&["--rows", "1"]),
-            "A row has 2 to 1998 holes and 1 is not such a number: give the holes of each row, \
+            "A row has 2 to 1,998 holes and 1 is not such a number: give the holes of each row, \
              such as 12,16.",
         ),
         (
@@ -128,7 +128,7 @@ fn each_tube_and_cord_that_do_not_take_the_knot_have_their_sentence() {
     for (args, sentence) in [
         (
             tube(&["--have", "1m"]),
-            "This knot takes 2.14 m of cord and there are 1.00 m: take more cord, fewer leads or \
+            "This knot takes 2.14 m of cord and there are 1 m: take more cord, fewer leads or \
              fewer passes.",
         ),
         (
@@ -201,7 +201,7 @@ fn nothing_fits_says_why_and_what_would() {
             &[
                 "--object", "30", "--cover", "30", "--cord", "4", "--have", "50cm",
             ],
-            ["Nothing fits the cord at hand", "there are 0.50 m"],
+            ["Nothing fits the cord at hand", "there are 50 cm"],
         ),
     ] {
         let sentence = refused(&[&["fit"], args].concat());

@@ -5,24 +5,19 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde_json::{Value, json};
 
-use super::spoken::{Depth, Lane, Pin, Rim, Spoken, listen};
+use super::spoken::{Depth, Lane, Pin, Rim, Spoken, language, listen};
 
 /// The `lay` steps as `steps --json` would give them, worked out from everything that is
-/// spoken during the job.
-pub fn document(said: &[String]) -> Result<Value, String> {
+/// spoken during the job in the language of `tag`.
+pub fn document(tag: &str, said: &[String]) -> Result<Value, String> {
     let begin = said.first().ok_or("nothing is said")?;
-    let is_staggered = begin.contains("Each top pin stands half way between two bottom pins.");
-    if !is_staggered && !begin.contains("Each top pin stands straight above a bottom pin") {
-        return Err(format!("it is not said how the top pins stand: {begin:?}"));
-    }
+    let language = language(tag);
+    let is_staggered = (language.is_staggered)(begin)
+        .ok_or_else(|| format!("it is not said how the top pins stand: {begin:?}"))?;
     let laid: Vec<Spoken> = said
         .iter()
-        .filter(|text| {
-            [" The cord stands at ", " The cord is "]
-                .iter()
-                .any(|words| text.contains(words))
-        })
-        .map(|text| listen(text, Depth::Teach))
+        .filter(|text| (language.is_lay)(text))
+        .map(|text| listen(tag, text, Depth::Teach))
         .collect::<Result<_, _>>()?;
     let tube = Tube::of(&laid, is_staggered)?;
     // How often each leg was met so far on the leg that is being laid.

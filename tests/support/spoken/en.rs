@@ -1,92 +1,32 @@
-//! The spoken steps of laying, understood as a tyer understands them: from the English words
-//! and from nothing else. Shares no code with the program.
+//! English, heard.
 
-// Each file that includes this uses a part of it.
-#![allow(dead_code)]
+use std::ops::{Deref, DerefMut};
 
-/// One of the two edges of the knot.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Rim {
-    Bottom,
-    Top,
-}
+use super::ear::Ear;
+use super::{Depth, Landing, Lane, Language, Mark, Met, Pin, Rim, Share, Spoken, Way};
 
-/// A pin: its rim and its number.
-pub type Pin = (Rim, u64);
-
-/// A way round the tube, or a side of a cord.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Way {
-    Right,
-    Left,
-}
-
-/// Where a follower lies beside the cord it follows.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Lane {
-    Below,
-    Above,
-}
-
-/// How much is said.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Depth {
-    Brief,
-    Plain,
-    Teach,
-}
-
-/// What to do where the words end.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Landing {
-    Hold,
-    Round,
-    Inside,
-    Outside,
-    HomeAndOn,
-    HomeToWait,
-    HomeToEnd,
-}
-
-/// Cords that are met together.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Met {
-    pub over: bool,
-    pub cords: u64,
-    /// The pins of the leg they belong to, in its own direction.
-    pub of: Option<(Pin, Pin)>,
-}
-
-/// Where a later part of a leg begins.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Mark {
-    /// The way that lies behind, in words.
-    pub share: Option<&'static str>,
-    pub past: Pin,
-    /// Whole turns made so far.
-    pub made: Option<u64>,
-}
-
-/// All that a spoken step of laying says. What its depth leaves out is `None`.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Spoken {
-    pub pass: Option<u64>,
-    pub strand: Option<u64>,
-    pub cord: Option<String>,
-    /// The leg's number and how many there are.
-    pub leg: Option<(u64, u64)>,
-    /// The part and how many there are.
-    pub part: (u64, u64),
-    pub from: Pin,
-    pub to: Pin,
-    pub way: Option<Way>,
-    /// Whole turns of the tube on the leg.
-    pub turns: Option<u64>,
-    pub lane: Option<Lane>,
-    pub mark: Option<Mark>,
-    pub met: Vec<Met>,
-    pub landing: Option<Landing>,
-}
+/// How English is understood.
+pub const ENGLISH: Language = Language {
+    tag: "en",
+    step: |ear, depth| match depth {
+        Depth::Brief => English(ear).brief(),
+        Depth::Plain | Depth::Teach => English(ear).full(depth),
+    },
+    is_staggered: |begin| {
+        if begin.contains("Each top pin stands half way between two bottom pins.") {
+            Some(true)
+        } else {
+            begin
+                .contains("Each top pin stands straight above a bottom pin")
+                .then_some(false)
+        }
+    },
+    is_lay: |text| {
+        [" The cord stands at ", " The cord is "]
+            .iter()
+            .any(|words| text.contains(words))
+    },
+};
 
 const PASSES: [(&str, u64); 8] = [
     ("Second pass", 2),
@@ -99,81 +39,47 @@ const PASSES: [(&str, u64); 8] = [
     ("Ninth pass", 9),
 ];
 
-const SHARES: [&str; 7] = [
-    "a little way",
-    "about a quarter of the way",
-    "about a third of the way",
-    "about half way",
-    "about two thirds of the way",
-    "about three quarters of the way",
-    "most of the way",
+const SHARES: [(&str, Share); 7] = [
+    ("a little way", Share::Little),
+    ("about a quarter of the way", Share::Quarter),
+    ("about a third of the way", Share::Third),
+    ("about half way", Share::Half),
+    ("about two thirds of the way", Share::TwoThirds),
+    ("about three quarters of the way", Share::ThreeQuarters),
+    ("most of the way", Share::Most),
 ];
 
 const LEG_EXPLAINED: &str = " A leg is the cord from a pin on one rim to a pin on the other.";
 const PARTS_EXPLAINED: &str =
     " A long leg is laid in parts, each no longer than you can hold in your head.";
 
-/// Understands a spoken step of laying, or says which words it does not.
-pub fn listen(text: &str, depth: Depth) -> Result<Spoken, String> {
-    let mut ear = Ear { rest: text };
-    let spoken = match depth {
-        Depth::Brief => ear.brief(),
-        Depth::Plain | Depth::Teach => ear.full(depth),
-    };
-    match spoken {
-        Ok(spoken) if ear.rest.is_empty() => Ok(spoken),
-        Ok(_) => Err(format!("more is said: {:?} in {text:?}", ear.rest)),
-        Err(why) => Err(format!("{why} at {:?} in {text:?}", ear.rest)),
+const RIMS: [(&str, Rim); 4] = [
+    ("bottom pin ", Rim::Bottom),
+    ("top pin ", Rim::Top),
+    ("Bottom pin ", Rim::Bottom),
+    ("Top pin ", Rim::Top),
+];
+
+/// An ear that understands English.
+struct English<'e, 't>(&'e mut Ear<'t>);
+
+impl<'t> Deref for English<'_, 't> {
+    type Target = Ear<'t>;
+
+    fn deref(&self) -> &Ear<'t> {
+        self.0
     }
 }
 
-struct Ear<'t> {
-    rest: &'t str,
+impl DerefMut for English<'_, '_> {
+    fn deref_mut(&mut self) -> &mut Self::Target {
+        self.0
+    }
 }
 
-impl Ear<'_> {
-    fn hears(&mut self, words: &str) -> bool {
-        let rest = self.rest.strip_prefix(words);
-        self.rest = rest.unwrap_or(self.rest);
-        rest.is_some()
-    }
-
-    fn must(&mut self, words: &str) -> Result<(), String> {
-        if self.hears(words) {
-            Ok(())
-        } else {
-            Err(format!("no {words:?}"))
-        }
-    }
-
-    fn one_of<T: Copy>(&mut self, choices: &[(&str, T)]) -> Option<T> {
-        let heard = choices.iter().find(|(words, _)| self.hears(words))?;
-        Some(heard.1)
-    }
-
-    fn number(&mut self) -> Result<u64, String> {
-        let digits = self.rest.bytes().take_while(u8::is_ascii_digit).count();
-        let (number, rest) = self.rest.split_at(digits);
-        let number = number.parse().map_err(|_| "no number".to_owned())?;
-        self.rest = rest;
-        Ok(number)
-    }
-
-    fn pair(&mut self, between: &str) -> Result<(u64, u64), String> {
-        let first = self.number()?;
-        self.must(between)?;
-        Ok((first, self.number()?))
-    }
-
+impl English<'_, '_> {
     fn pin(&mut self) -> Result<Pin, String> {
-        let rims = [
-            ("bottom pin ", Rim::Bottom),
-            ("top pin ", Rim::Top),
-            ("Bottom pin ", Rim::Bottom),
-            ("Top pin ", Rim::Top),
-        ];
-        let rim = self.one_of(&rims).ok_or("no pin")?;
-        Ok((rim, self.number()?))
+        self.pin_of(&RIMS)
     }
 
     fn way(&mut self) -> Result<Way, String> {
@@ -226,7 +132,7 @@ impl Ear<'_> {
             1
         } else if self.hears(", twice round") {
             2
-        } else if self.rest.starts_with(", part ") || !self.hears(", ") {
+        } else if self.rest().starts_with(", part ") || !self.hears(", ") {
             0
         } else {
             let turns = self.number()?;
@@ -303,9 +209,7 @@ impl Ear<'_> {
             strand = Some(self.number()?);
         }
         let cord = if self.hears(", “") {
-            let (cord, rest) = self.rest.split_once('”').ok_or("an endless name")?;
-            self.rest = rest;
-            Some(cord.to_owned())
+            Some(self.until('”')?.to_owned())
         } else {
             None
         };
@@ -358,7 +262,7 @@ impl Ear<'_> {
             1
         } else if self.hears("twice all round the tube and on, ") {
             2
-        } else if self.rest.starts_with(|first: char| first.is_ascii_digit()) {
+        } else if self.has_number() {
             let turns = self.number()?;
             self.must(" times all round the tube and on, ")?;
             turns
@@ -377,7 +281,7 @@ impl Ear<'_> {
         self.must(".")?;
         Ok(Spoken {
             turns: Some(turns),
-            ..bare(from, to, way, lane)
+            ..Spoken::bare(from, to, way, lane)
         })
     }
 
@@ -393,8 +297,7 @@ impl Ear<'_> {
             self.hears(PARTS_EXPLAINED);
         }
         self.must(" The cord is ")?;
-        let share = SHARES.into_iter().find(|share| self.hears(share));
-        share.ok_or("no share of the way")?;
+        let share = Some(self.must_one_of("share of the way", &SHARES)?);
         self.must(" ")?;
         self.up_or_down(from)?;
         self.must(", just past ")?;
@@ -428,7 +331,7 @@ impl Ear<'_> {
                 past,
                 made: Some(made),
             }),
-            ..bare(from, to, way, lane)
+            ..Spoken::bare(from, to, way, lane)
         })
     }
 
@@ -565,23 +468,5 @@ impl Ear<'_> {
         }
         self.must(".")?;
         Ok(landing)
-    }
-}
-
-fn bare(from: Pin, to: Pin, way: Option<Way>, lane: Option<Lane>) -> Spoken {
-    Spoken {
-        pass: None,
-        strand: None,
-        cord: None,
-        leg: None,
-        part: (1, 1),
-        from,
-        to,
-        way,
-        turns: None,
-        lane,
-        mark: None,
-        met: Vec::new(),
-        landing: None,
     }
 }
