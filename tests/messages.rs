@@ -9,6 +9,9 @@ use std::path::{Path, PathBuf};
 
 use fluent::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 
+use marlinspeak::guide::{AtOnce, Plan, Script};
+use marlinspeak::knot::{Hand, Knot, Side, Weave};
+use marlinspeak::words::{Detail, Words};
 use messages::{Message, messages};
 
 /// Spoken only: the screen shows the same by itself.
@@ -200,41 +203,276 @@ fn told(arguments: &BTreeMap<String, Vec<FluentValue<'static>>>) -> Vec<FluentAr
     }
 }
 
+/// The folders of messages, English first.
+fn tags() -> Vec<String> {
+    let mut tags: Vec<String> = fs::read_dir("i18n")
+        .unwrap()
+        .map(|entry| entry.unwrap().file_name().into_string().unwrap())
+        .collect();
+    tags.sort_by_key(|tag| (tag != "en", tag.clone()));
+    tags
+}
+
+/// Every message of a language, with the name of its file and its bundle.
+struct Language {
+    tag: String,
+    files: Vec<(String, Vec<Message>)>,
+    bundle: FluentBundle<FluentResource>,
+}
+
+impl Language {
+    fn read(tag: &str) -> Self {
+        let mut bundle = FluentBundle::new(vec![tag.parse().unwrap()]);
+        bundle.set_use_isolating(false);
+        let mut read = Vec::new();
+        for path in files(&Path::new("i18n").join(tag), "ftl") {
+            let source = fs::read_to_string(&path).unwrap();
+            let name = path.file_name().unwrap().to_string_lossy().into_owned();
+            read.push((name, messages(&source)));
+            let resource = FluentResource::try_new(source);
+            let resource = resource.unwrap_or_else(|(_, faults)| panic!("{path:?}: {faults:?}"));
+            bundle.add_resource(resource).unwrap();
+        }
+        Self {
+            tag: tag.to_owned(),
+            files: read,
+            bundle,
+        }
+    }
+
+    fn messages(&self) -> impl Iterator<Item = &Message> {
+        self.files.iter().flat_map(|(_, messages)| messages)
+    }
+
+    fn text(&self, id: &str, args: &FluentArgs) -> String {
+        let tag = &self.tag;
+        let message = self.bundle.get_message(id);
+        let message = message.unwrap_or_else(|| panic!("{tag}: no {id}"));
+        let mut faults = Vec::new();
+        let pattern = message.value().unwrap();
+        let text = self.bundle.format_pattern(pattern, Some(args), &mut faults);
+        assert!(faults.is_empty(), "{tag} {id} {args:?}: {faults:?}");
+        let words: Vec<&str> = text
+            .split([' ', '\n'])
+            .filter(|word| !word.is_empty())
+            .collect();
+        words.join(" ")
+    }
+}
+
+/// Everything a message can be told, with the keys that any of these languages selects by.
+fn tellings(id: &str, languages: &[&Language]) -> Vec<FluentArgs<'static>> {
+    let mut keys: BTreeMap<String, Vec<String>> = BTreeMap::new();
+    let all = languages.iter().flat_map(|language| language.messages());
+    for message in all.filter(|message| message.id == id) {
+        for (argument, selected) in &message.arguments {
+            keys.entry(argument.clone())
+                .or_default()
+                .extend(selected.iter().cloned());
+        }
+    }
+    let values = keys.into_iter().map(|(name, mut keys)| {
+        keys.sort();
+        keys.dedup();
+        let values = values(&name, &keys);
+        (name, values)
+    });
+    told(&values.collect())
+}
+
+/// Marks that have no business in any text that is put together well.
+const SLIPS: [&str; 8] = [" .", " ,", "..", ",,", ",.", ".,", "{", "}"];
+
+/// What no voice should be given: signs, and the marks that isolate an insert.
+const UNSPEAKABLE: [char; 9] = ['%', '°', '×', '·', '→', '!', '/', '\u{2068}', '\u{2069}'];
+
+fn is_unbroken(space: Option<char>) -> bool {
+    matches!(space, Some('\u{a0}' | '\u{202f}'))
+}
+
+/// French has a space that does not break before double signs and inside its quotes.
+fn french_slip(text: &str) -> Option<String> {
+    let letters: Vec<char> = text.chars().collect();
+    letters.iter().enumerate().find_map(|(at, letter)| {
+        let before = at.checked_sub(1).map(|before| letters[before]);
+        let after = letters.get(at + 1).copied();
+        let ends_a_word = after.is_none_or(|after| !after.is_alphanumeric());
+        let is_good = match letter {
+            ':' | ';' | '?' | '!' => !ends_a_word || is_unbroken(before),
+            '»' => is_unbroken(before),
+            '«' => is_unbroken(after),
+            _ => true,
+        };
+        (!is_good).then(|| format!("{letter} without a space that does not break"))
+    })
+}
+
+fn slip(tag: &str, id: &str, text: &str) -> Option<String> {
+    if let Some(slip) = SLIPS.iter().find(|slip| text.contains(**slip)) {
+        return Some(format!("{slip:?}"));
+    }
+    if tag == "fr" {
+        return french_slip(text);
+    }
+    let spaced = [" :", " ;", " ?", "!"];
+    if let Some(slip) = spaced.iter().find(|slip| text.contains(**slip)) {
+        return Some(format!("{slip:?}"));
+    }
+    // By ear "right" is only ever a side.
+    let sides = text.matches("the right").count();
+    let is_misheard = tag == "en" && id.contains("-say") && text.matches("right").count() != sides;
+    is_misheard.then(|| "right that is no side".to_owned())
+}
+
 #[test]
 fn every_message_is_whole_whatever_it_is_told() {
-    let mut formatted = 0;
-    for source in english() {
-        let mut bundle = FluentBundle::new(vec!["en".parse().unwrap()]);
-        bundle.set_use_isolating(false);
-        bundle
-            .add_resource(FluentResource::try_new(source.clone()).unwrap())
-            .unwrap();
-        for Message { id, arguments } in messages(&source) {
-            let pattern = bundle.get_message(&id).unwrap().value().unwrap();
-            let arguments = arguments
-                .into_iter()
-                .map(|(name, keys)| {
-                    let values = values(&name, &keys);
-                    (name, values)
-                })
-                .collect();
-            for args in told(&arguments) {
-                let mut faults = Vec::new();
-                let text = bundle.format_pattern(pattern, Some(&args), &mut faults);
-                assert!(faults.is_empty(), "{id} {args:?}: {faults:?}");
-                let text = text.split_whitespace().collect::<Vec<_>>().join(" ");
-                for slip in [" .", " ,", "..", ",,", ",.", ".,", "{", "}", "!", " :"] {
-                    assert!(!text.contains(slip), "{id} {args:?}: {text}");
+    for tag in tags() {
+        let language = Language::read(&tag);
+        let mut formatted = 0;
+        for Message { id, .. } in language.messages() {
+            for args in tellings(id, &[&language]) {
+                let text = language.text(id, &args);
+                if let Some(slip) = slip(&tag, id, &text) {
+                    panic!("{tag} {id} {args:?}: {slip} in {text}");
                 }
-                // By ear "right" is only ever a side.
-                let sides = text.matches("the right").count();
-                assert!(
-                    !id.contains("-say") || text.matches("right").count() == sides,
-                    "{id}: {text}"
-                );
+                if id.contains("-say") {
+                    let sign = text.chars().find(|letter| UNSPEAKABLE.contains(letter));
+                    assert_eq!(sign, None, "{tag} {id} {args:?}: {text}");
+                }
                 formatted += 1;
             }
         }
+        assert!(formatted > 2000, "{tag}: only {formatted}");
     }
-    assert!(formatted > 2000, "only {formatted}");
+}
+
+#[test]
+fn a_slip_is_seen() {
+    for (tag, text) in [
+        ("en", "Round pin { $pin }."),
+        ("en", "Over one, , under one"),
+        ("de", "Achtung : Heiß"),
+        ("fr", "Attention: chaud"),
+        ("fr", "Attention : chaud"),
+        ("fr", "le cordage « bleu »"),
+    ] {
+        assert!(slip(tag, "check-say", text).is_some(), "{tag}: {text}");
+    }
+    assert!(slip("en", "check-say", "That is right.").is_some());
+    for (tag, text) in [
+        ("en", "Turn to the right."),
+        ("de", "Achtung: 12:30 ist gut."),
+        ("fr", "Attention\u{202f}: le cordage «\u{a0}bleu\u{a0}»"),
+    ] {
+        assert_eq!(slip(tag, "check-say", text), None, "{tag}: {text}");
+    }
+}
+
+/// Keys that every language may select by: plural categories, and numbers.
+fn is_counting(key: &str) -> bool {
+    ["zero", "one", "two", "few", "many", "other"].contains(&key) || key.parse::<u32>().is_ok()
+}
+
+#[test]
+fn every_language_has_every_message_with_every_argument_in_the_same_file() {
+    let english = Language::read("en");
+    for tag in &tags()[1..] {
+        let language = Language::read(tag);
+        let names = |language: &Language| -> BTreeMap<String, BTreeSet<String>> {
+            let files = language.files.iter();
+            files
+                .map(|(name, messages)| {
+                    let ids = messages.iter().map(|message| message.id.clone());
+                    (name.clone(), ids.collect())
+                })
+                .collect()
+        };
+        let (theirs, ours) = (names(&language), names(&english));
+        for (file, ids) in &ours {
+            let none = BTreeSet::new();
+            let found = theirs.get(file).unwrap_or(&none);
+            let (missing, extra): (Vec<_>, Vec<_>) = (
+                ids.difference(found).collect(),
+                found.difference(ids).collect(),
+            );
+            assert!(missing.is_empty(), "{tag}/{file} lacks {missing:?}");
+            assert!(
+                extra.is_empty(),
+                "{tag}/{file} has {extra:?} and English has not"
+            );
+        }
+        assert_eq!(
+            theirs.len(),
+            ours.len(),
+            "{tag} has files that English has not"
+        );
+        for message in english.messages() {
+            let id = &message.id;
+            let mut all = language.messages();
+            let other = all.find(|other| other.id == *id).unwrap();
+            let arguments = |message: &Message| -> BTreeSet<String> {
+                message.arguments.keys().cloned().collect()
+            };
+            assert_eq!(arguments(other), arguments(message), "{tag} {id}");
+            for (argument, keys) in &other.arguments {
+                let known = &message.arguments[argument];
+                for key in keys {
+                    let is_known = known.contains(key) || is_counting(key);
+                    assert!(
+                        is_known,
+                        "{tag} {id}: English does not know [{key}] of ${argument}"
+                    );
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn nothing_passes_as_a_translation_that_is_the_english_text() {
+    let listed: BTreeSet<(&str, &str)> = include_str!("data/languages/same_as_english.txt")
+        .lines()
+        .filter(|line| !line.starts_with('#') && !line.is_empty())
+        .map(|line| line.split_once(' ').unwrap())
+        .collect();
+    let english = Language::read("en");
+    for tag in &tags()[1..] {
+        let language = Language::read(tag);
+        for Message { id, .. } in english.messages() {
+            let tellings = tellings(id, &[&english, &language]);
+            let is_same = tellings
+                .iter()
+                .all(|args| english.text(id, args) == language.text(id, args));
+            let is_listed = listed.contains(&(tag.as_str(), id.as_str()));
+            let text = english.text(id, &tellings[0]);
+            assert_eq!(
+                is_same, is_listed,
+                "{tag} {id}: same, and listed as same: {text}"
+            );
+        }
+    }
+}
+
+/// What is spoken comes from [`Words`], which must keep isolation off in every bundle.
+#[test]
+fn no_isolation_marks_are_spoken_or_shown() {
+    let knot = Knot::new(5, 3, Weave::default()).unwrap();
+    let plan = Plan::new(knot, 2, Side::default(), Hand::default()).unwrap();
+    let plan = plan
+        .with_cords(vec!["blue".to_owned(), "white".to_owned()])
+        .unwrap();
+    let script = Script::new(plan, AtOnce::UpTo(2));
+    for tag in tags() {
+        let mut words = Words::load(Some(&tag)).unwrap();
+        for detail in Detail::ALL {
+            words.set_detail(detail);
+            for step in script.places().filter_map(|place| script.step(place)) {
+                let said = words.say(&step);
+                let shown = words.show(script.plan().knot(), &step).to_string();
+                for text in [said, shown] {
+                    assert!(!text.contains(['\u{2068}', '\u{2069}']), "{tag}: {text}");
+                }
+            }
+        }
+    }
 }

@@ -473,7 +473,7 @@ fn bad_input_gets_one_sentence() {
     let large = ["card", "--leads", "999", "--bights", "998"];
     let (code, sentence) = refused(&large, Some(&out));
     assert_eq!(code, 2);
-    assert!(sentence.starts_with("A card of this knot would have more than 150000 crossings"));
+    assert!(sentence.starts_with("A card of this knot would have more than 150,000 crossings"));
     assert_eq!(
         fs::read_dir(folder.path()).unwrap().count(),
         0,

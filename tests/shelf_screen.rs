@@ -393,7 +393,7 @@ fn what_is_wrong_in_the_form_is_said_and_nothing_is_lost() {
         (
             LogField::Minutes,
             "an hour",
-            "Minutes must be a number from 0 to 60000 and “an hour” is not: try 90.",
+            "Minutes must be a number from 0 to 60,000 and “an hour” is not: try 90.",
         ),
         (
             LogField::Photograph,
