@@ -23,7 +23,7 @@ fn run() -> Result<ExitCode, Complaint> {
         Request::Done(code) => Ok(code),
         Request::Open(plan) => {
             // The app keeps the words; a failure needs some too.
-            let tag = words.tag().to_string();
+            let tag = words.locale().to_string();
             app::run(words, plan.map(|plan| *plan)).map_err(|failure| complaint(&failure, &tag))?;
             Ok(ExitCode::SUCCESS)
         }

@@ -199,6 +199,31 @@ impl Walk {
         self.stand_at(place, words);
     }
 
+    /// Tells what stands there in other words. The place, and what is being mended, stay.
+    pub fn reword(&mut self, words: &Words) {
+        self.aside = None;
+        match self.mode.clone() {
+            Mode::Steps => {
+                self.stand_at(self.place, words);
+            }
+            Mode::Wrong => {
+                let back = self.script.take_back(self.place);
+                self.shown = words.show_wrong(back.as_ref());
+                self.say = words.say_wrong(back.as_ref());
+            }
+            Mode::TakingBack(back) => {
+                self.shown = words.show_take_back(&back);
+                self.say = words.say_take_back(&back);
+            }
+            Mode::Searching(search) => {
+                if let Some(question) = search.question() {
+                    self.shown = words.show_question(&question);
+                    self.say = words.say_question(&question);
+                }
+            }
+        }
+    }
+
     fn stand_at(&mut self, place: Place, words: &Words) -> Action {
         if let Some(step) = self.script.step(place) {
             self.mode = Mode::Steps;

@@ -233,7 +233,7 @@ fn every_line_of_the_settings_says_itself() {
     }
     assert!(said[0].starts_with("Settings. The up and down arrows"));
     assert_eq!(
-        said[2],
+        said[4],
         "Speed of the voice: 165 words a minute. The side arrows change it."
     );
     said.sort();

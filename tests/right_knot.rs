@@ -28,6 +28,7 @@ fn steps(args: &[&str]) -> Output {
         program.env(variable, env!("CARGO_TARGET_TMPDIR"));
     }
     program
+        .env("LC_ALL", "C")
         .args(["steps", "--json"])
         .args(args)
         .output()

@@ -8,7 +8,7 @@ use std::time::Duration;
 use marlinspeak::guide::AtOnce;
 use marlinspeak::pedal::{Input, Intent};
 use marlinspeak::settings::{Light, Opened, Settings, SettingsFile, Snag, VERSION};
-use marlinspeak::words::Detail;
+use marlinspeak::words::{Detail, Units};
 use serde_json::{Value, json};
 use tempfile::TempDir;
 
@@ -32,6 +32,8 @@ fn write(path: &Path, document: &Value) {
 /// Settings of which nothing is as usual.
 fn unusual() -> Settings {
     let mut settings = Settings::default();
+    settings.tongue.language = Some("de-AT".to_owned());
+    settings.tongue.units = Some(Units::Inch);
     settings.bindings.bind(Input::Controller(67), Intent::Wrong);
     settings
         .bindings

@@ -19,6 +19,7 @@ fn marlinspeak(args: &[&str], out: Option<&Path>) -> Output {
         .arg("sheet")
         .args(args)
         .env("LC_ALL", "C")
+        .env("XDG_CONFIG_HOME", "/nonexistent")
         .env(
             "XDG_DATA_HOME",
             std::env::temp_dir().join("marlinspeak-none"),

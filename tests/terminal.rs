@@ -12,6 +12,7 @@ fn marlinspeak(args: &[&str]) -> Output {
         .env_remove("WAYLAND_DISPLAY")
         .env_remove("WAYLAND_SOCKET")
         .env("LC_ALL", "C")
+        .env("XDG_CONFIG_HOME", "/nonexistent")
         .stdin(Stdio::null())
         .output()
         .unwrap()
@@ -321,6 +322,8 @@ fn without_a_display_the_app_says_so() {
 #[test]
 fn a_display_that_does_not_answer_is_a_sentence_too() {
     let output = Command::new(env!("CARGO_BIN_EXE_marlinspeak"))
+        .env("LC_ALL", "C")
+        .env("XDG_CONFIG_HOME", "/nonexistent")
         .env("DISPLAY", ":4999")
         .env_remove("WAYLAND_DISPLAY")
         .env_remove("WAYLAND_SOCKET")

@@ -50,6 +50,7 @@ impl Home {
             .args(args)
             .env("XDG_DATA_HOME", self.0.path())
             .env("LC_ALL", "C")
+            .env("XDG_CONFIG_HOME", "/nonexistent")
             .stdin(Stdio::null());
         command
     }

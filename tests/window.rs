@@ -24,6 +24,8 @@ fn told() -> Vec<Value> {
     let printed = Command::new(PROGRAM)
         .args(["steps", "--json"])
         .args(KNOT)
+        .env("LC_ALL", "C")
+        .env("XDG_CONFIG_HOME", "/nonexistent")
         .output()
         .unwrap();
     let document: Value = serde_json::from_slice(&printed.stdout).unwrap();

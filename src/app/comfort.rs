@@ -10,7 +10,7 @@ use crate::guide::{Phase, Place};
 use crate::pedal::{Edge, Intent, Press, Raw};
 use crate::settings::{Prose, Settings};
 use crate::voice::{Cue, Manner, News};
-use crate::words::Words;
+use crate::words::{Tongue, Words};
 
 /// How long the edge of the screen flashes.
 const FLASH: std::time::Duration = std::time::Duration::from_millis(150);
@@ -101,6 +101,9 @@ impl App {
                 if let Some(intent) = intent {
                     return self.at_the_bench(intent);
                 }
+                if !press.is_repeat && press.key.eq_ignore_ascii_case("t") {
+                    return self.open_settings();
+                }
                 self.adjust(&press);
                 Task::none()
             }
@@ -186,14 +189,31 @@ impl App {
         self.notices.voice(news);
         match news {
             News::Lost(_) => self.cue(Cue::VoiceLost),
+            News::NoSuchVoice(wanted) => {
+                let sentence = self.words.no_such_voice(wanted);
+                self.notices.no_such_voice(Some(sentence.clone()));
+                // It comes while what stands there is being said: both are to be heard.
+                let here = self.what_stands_there();
+                self.desk.voice.say(format!("{sentence} {here}").trim());
+            }
             News::Voices(voices) => {
                 if let Screen::Settings(state) = &mut self.screen {
-                    state.voices(voices, &self.words.tag().to_string());
+                    state.voices(voices);
                 }
             }
             _ => {}
         }
         Task::none()
+    }
+
+    /// What was said last of the screen that is up, as far as it can be said again.
+    fn what_stands_there(&self) -> String {
+        match &self.screen {
+            Screen::Tying(bench) => bench.say().to_owned(),
+            Screen::Start(start) => start.say_focus(&self.words),
+            Screen::Settings(state) => state.say(&self.words, &self.desk.comforts.settings),
+            _ => String::new(),
+        }
     }
 
     /// Takes in what the services report.
@@ -282,7 +302,7 @@ impl App {
     }
 
     fn manner(&self) -> Manner {
-        manner(&self.desk.comforts.settings, &self.words)
+        self.desk.comforts.settings.manner_of(&self.words)
     }
 
     fn speed(&mut self, is_faster: bool) -> Task<Message> {
@@ -306,9 +326,26 @@ impl App {
     /// Takes these settings, has them kept, and acts by them from now on.
     fn prefer(&mut self, settings: Settings) {
         self.desk.comforts.file.keep(&settings);
+        if settings.manner_of(&self.words) != self.manner() {
+            self.notices.no_such_voice(None);
+        }
         self.pedals.set(settings.bindings.clone(), settings.times);
         self.desk.comforts.settings = settings;
         self.desk.voice.set_manner(self.manner());
+    }
+
+    /// Speaks and shows everything in another language, or other units, from now on.
+    fn speak(&mut self, tongue: &Tongue) {
+        let detail = self.words.detail();
+        self.words = Words::chosen(tongue);
+        self.words.set_detail(detail);
+        self.notices.reword();
+        if let Some(plan) = &mut self.planned {
+            plan.reword();
+        }
+        if let Screen::Settings(state) = &mut self.screen {
+            state.speak(&self.words.tag().to_string());
+        }
     }
 
     /// Keeps how much is told.
@@ -317,14 +354,19 @@ impl App {
         self.desk.comforts.file.keep(&self.desk.comforts.settings);
     }
 
-    /// Opens the settings.
+    /// Opens the settings. A tie in hand waits behind them.
     pub(super) fn open_settings(&mut self) -> Task<Message> {
-        let state = settings::State::default();
+        let state = settings::State::new(&self.words.tag().to_string());
         let field = state.say(&self.words, &self.desk.comforts.settings);
         let opening = self.words.plainly("settings-opening-say", &[]);
         self.desk.voice.say(&format!("{opening} {field}"));
         self.desk.voice.ask_for_voices();
-        self.screen = Screen::Settings(Box::new(state));
+        let before = std::mem::replace(&mut self.screen, Screen::Settings(Box::new(state)));
+        if let Screen::Tying(mut bench) = before {
+            bench.rest();
+            self.waiting = Some(bench);
+            self.bench_changed();
+        }
         iced::window::oldest()
             .and_then(iced::window::monitor_size)
             .map(|size| Message::MonitorWidth(size.map(|size| size.width)))
@@ -335,6 +377,13 @@ impl App {
         match action {
             settings::Action::None => return Task::none(),
             settings::Action::Leave => {
+                if let Some(mut bench) = self.waiting.take() {
+                    bench.reword(&self.words);
+                    self.desk.voice.say(bench.say());
+                    self.screen = Screen::Tying(bench);
+                    self.bench_changed();
+                    return Task::none();
+                }
                 self.screen = Screen::Start(super::start::State::default());
                 return self.look_through();
             }
@@ -351,6 +400,10 @@ impl App {
                 let flash = self.desk.comforts.settings.flash;
                 let sounds = settings.cues.is_on && settings.cues != cues;
                 let flashes = settings.flash && !flash;
+                let is_another_tongue = settings.tongue != self.desk.comforts.settings.tongue;
+                if is_another_tongue {
+                    self.speak(&settings.tongue);
+                }
                 self.prefer(*settings);
                 // Heard and seen at once.
                 if sounds || flashes {
@@ -390,16 +443,6 @@ impl App {
         self.desk.voice.say(&sentence);
         Task::none()
     }
-}
-
-/// How the voice is to speak. Choosing a language makes the service list all its voices, which
-/// takes seconds; it speaks the system's language as it comes.
-pub(super) fn manner(settings: &Settings, words: &Words) -> Manner {
-    let mut manner = settings.manner(&words.tag().to_string());
-    if manner.voice.is_none() && words.is_system_language() {
-        manner.language = None;
-    }
-    manner
 }
 
 /// What is heard of a move. `is_last` when nothing comes after it.

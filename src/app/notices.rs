@@ -16,6 +16,7 @@ pub struct Notices {
     news: Option<String>,
     settings: Option<String>,
     not_awake: Option<String>,
+    no_such_voice: Option<String>,
     is_paused: bool,
     troubles: Vec<Trouble>,
 }
@@ -78,6 +79,21 @@ impl Notices {
         self.not_awake = sentence;
     }
 
+    /// Takes in that a voice is not there, as a sentence, or that it is no longer wished for.
+    pub fn no_such_voice(&mut self, sentence: Option<String>) {
+        self.no_such_voice = sentence;
+    }
+
+    /// The words are others now: what was put into the old ones is dropped. What still holds is
+    /// told anew by whoever finds it out.
+    pub fn reword(&mut self) {
+        self.news = None;
+        self.refused = None;
+        self.settings = None;
+        self.not_awake = None;
+        self.no_such_voice = None;
+    }
+
     /// Takes in what was found wrong on the shelf; what was said before is dropped.
     pub fn shelf(&mut self, troubles: Vec<Trouble>) {
         self.refused = None;
@@ -110,6 +126,7 @@ impl Notices {
         sentences.extend(self.refused.clone());
         sentences.extend(self.settings.clone());
         sentences.extend(self.not_awake.clone());
+        sentences.extend(self.no_such_voice.clone());
         sentences.extend(
             self.troubles
                 .iter()

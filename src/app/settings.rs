@@ -16,6 +16,10 @@ use crate::words::{SettingShown, Words};
 pub enum Field {
     /// Learn what is pressed for what.
     Learn,
+    /// Which language.
+    Language,
+    /// What lengths are told in.
+    Units,
     /// Which voice.
     Voice,
     /// Words a minute.
@@ -48,8 +52,10 @@ pub enum Field {
 
 impl Field {
     /// All of them.
-    pub const ALL: [Self; 15] = [
+    pub const ALL: [Self; 17] = [
         Self::Learn,
+        Self::Language,
+        Self::Units,
         Self::Voice,
         Self::Speed,
         Self::Volume,
@@ -69,6 +75,8 @@ impl Field {
     const fn name(self) -> &'static str {
         match self {
             Self::Learn => "learn",
+            Self::Language => "language",
+            Self::Units => "units",
             Self::Voice => "voice",
             Self::Speed => "speed",
             Self::Volume => "volume",
@@ -91,7 +99,9 @@ impl Field {
 #[derive(Debug, Default)]
 pub struct State {
     focus: usize,
-    /// The voices of this language; none before the service has told.
+    /// All voices; none before the service has told.
+    all: Option<Vec<VoiceName>>,
+    /// Those of this language.
     voices: Option<Vec<String>>,
     tag: String,
 }
@@ -121,15 +131,36 @@ pub enum Action {
 }
 
 impl State {
-    /// Takes in the voices there are, for the language of the words.
-    pub fn voices(&mut self, voices: &[VoiceName], tag: &str) {
-        let primary = |tag: &str| tag.split('-').next().unwrap_or(tag).to_ascii_lowercase();
+    /// The screen for words of this language.
+    pub fn new(tag: &str) -> Self {
+        Self {
+            tag: tag.to_owned(),
+            ..Self::default()
+        }
+    }
+
+    /// Takes in the voices there are.
+    pub fn voices(&mut self, voices: &[VoiceName]) {
+        self.all = Some(voices.to_vec());
+        self.sort_out();
+    }
+
+    /// The words are of another language now.
+    pub fn speak(&mut self, tag: &str) {
         tag.clone_into(&mut self.tag);
-        let ours = voices
-            .iter()
-            .filter(|voice| primary(&voice.language) == primary(tag))
-            .map(|voice| voice.name.clone());
-        self.voices = Some(ours.collect());
+        self.sort_out();
+    }
+
+    /// The voices of the language of the words, among all.
+    fn sort_out(&mut self) {
+        let primary = |tag: &str| tag.split('-').next().unwrap_or(tag).to_ascii_lowercase();
+        let ours = |voices: &Vec<VoiceName>| {
+            let ours = voices
+                .iter()
+                .filter(|voice| primary(&voice.language) == primary(&self.tag));
+            ours.map(|voice| voice.name.clone()).collect()
+        };
+        self.voices = self.all.as_ref().map(ours);
     }
 
     /// The line that has the focus, as it is said.
@@ -192,6 +223,8 @@ impl State {
         let mut new = settings.clone();
         match Field::ALL[self.focus % Field::ALL.len()] {
             Field::Learn => return Action::Learn,
+            Field::Language => new.tongue.turn_language(by > 0),
+            Field::Units => new.tongue.turn_units(by > 0),
             Field::Voice => {
                 let mut manner = new.manner(&self.tag);
                 let Some(voices) = &self.voices else {
@@ -263,6 +296,7 @@ impl State {
         };
         let flag = |is_on| SettingShown::Choice(if is_on { "on" } else { "off" });
         match field {
+            Field::Language | Field::Units => SettingShown::Tongue(settings.tongue.clone()),
             Field::Learn => number(settings.bindings.learnt().count() as u64),
             Field::Voice => match manner.voice {
                 Some(voice) => SettingShown::Name(voice),

@@ -17,8 +17,7 @@ use super::pace::Pace;
 use super::picture::Easel;
 use super::watch::Watch;
 use super::{
-    comfort, course, glossary, house, keys, learn, log, notices, plan, settings, shelf, start,
-    theme, tying,
+    course, glossary, house, keys, learn, log, notices, plan, settings, shelf, start, theme, tying,
 };
 use crate::guide::{AtOnce, COURSE, Lesson, LessonState, Place, Plan, Script};
 use crate::knot::{Hand, Knot, Side, Weave};
@@ -52,7 +51,9 @@ pub struct App {
     /// How much is told at once.
     at_once: AtOnce,
     /// The plan screen as it was left: nothing typed is lost.
-    planned: Option<Box<plan::State>>,
+    pub(super) planned: Option<Box<plan::State>>,
+    /// The tie in hand while the settings are looked at.
+    pub(super) waiting: Option<Box<Bench>>,
     /// The tie that was refused last since it is open elsewhere.
     refused: Option<TieId>,
 }
@@ -101,6 +102,21 @@ impl Bench {
     /// Whether everything is done, by this tyer.
     pub(super) fn may_be_logged(&self) -> bool {
         self.tying.is_done() && !self.looks_only
+    }
+
+    /// The tyer is at something else.
+    pub(super) fn rest(&mut self) {
+        self.watch.rest();
+    }
+
+    /// Tells what stands there in other words.
+    pub(super) fn reword(&mut self, words: &Words) {
+        self.tying.reword(words);
+    }
+
+    /// What is spoken of this step.
+    pub(super) fn say(&self) -> &str {
+        self.tying.say()
     }
 
     /// Notes where the tie stands after a press, and the time it took.
@@ -206,7 +222,7 @@ impl App {
         if words.detail() == Detail::default() {
             words.set_detail(settings.prose.detail);
         }
-        desk.voice.set_manner(comfort::manner(settings, &words));
+        desk.voice.set_manner(settings.manner_of(&words));
         let app = Self {
             detail: words.detail(),
             at_once: settings.prose.at_once,
@@ -216,6 +232,7 @@ impl App {
             screen: Screen::Start(start::State::default()),
             notices: notices::Notices::default(),
             planned: None,
+            waiting: None,
             refused: None,
             pace: Pace::default(),
             is_flashing: false,
@@ -737,7 +754,7 @@ impl App {
         let bench = match &mut self.screen {
             Screen::Tying(bench) => Some(bench),
             Screen::Log(desktop) => desktop.bench.as_mut(),
-            _ => None,
+            _ => self.waiting.as_mut(),
         };
         if let Some(bench) = bench {
             self.desk.put_away(bench.held.take());

@@ -28,7 +28,11 @@ pub fn view<'a, M: 'a>(
     let around = Around {
         notices,
         tie: words.telling(walk.script().plan(), walk.script().at_once()),
-        keys: words.plainly(keys, &[]),
+        keys: format!(
+            "{} · {}",
+            words.plainly(keys, &[]),
+            words.plainly("tying-keys-settings", &[])
+        ),
         picture_keys: words.plainly("tying-keys-picture", &[]),
         caution: walk.shown().caution.clone(),
         aside: walk.aside().map(str::to_owned),

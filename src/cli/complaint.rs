@@ -5,6 +5,7 @@ use std::process::ExitCode;
 
 use clap::error::{ContextKind, ContextValue, ErrorKind};
 
+use crate::settings::SettingsFile;
 use crate::words::Words;
 
 /// Why a command was not carried out.
@@ -49,7 +50,7 @@ pub(super) fn of_clap(error: &clap::Error) -> Result<ExitCode, Complaint> {
             Err(fault) => Err(Complaint::failure(fault.to_string())),
         };
     }
-    let words = Words::load(None).unwrap_or_else(|_| Words::english());
+    let words = Words::chosen(&SettingsFile::peek().tongue);
     let context = |kind| match error.get(kind) {
         Some(ContextValue::String(text)) => Some(text.clone()),
         Some(ContextValue::Strings(texts)) => texts.first().cloned(),

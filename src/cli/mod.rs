@@ -21,6 +21,7 @@ pub use complaint::Complaint;
 use options::{Command, Options};
 
 use crate::guide::Plan;
+use crate::settings::SettingsFile;
 use crate::words::Words;
 
 /// What the command line asks for once it is understood.
@@ -29,6 +30,20 @@ pub enum Request {
     Open(Option<Box<Plan>>),
     /// Everything was done; leave with this code.
     Done(ExitCode),
+}
+
+/// The words of the language that is asked for, or else of the one in the settings; the units are
+/// those of the settings.
+fn words(asked: Option<&str>) -> Result<Words, Complaint> {
+    let mut tongue = SettingsFile::peek().tongue;
+    if let Some(asked) = asked {
+        if let Err(error) = Words::load(Some(asked)) {
+            let sentence = Words::chosen(&tongue).language_unknown(&error);
+            return Err(Complaint::input(sentence));
+        }
+        tongue.language = Some(asked.to_owned());
+    }
+    Ok(Words::chosen(&tongue))
 }
 
 /// Reads the command line, does what can be done in the terminal, and says what remains.
@@ -42,8 +57,7 @@ pub fn run() -> Result<(Request, Words), Complaint> {
             return complaint::of_clap(&error).map(|code| (Request::Done(code), Words::english()));
         }
     };
-    let mut words = Words::load(options.lang.as_deref())
-        .map_err(|error| Complaint::input(Words::english().language_unknown(&error)))?;
+    let mut words = words(options.lang.as_deref())?;
     words.set_detail(options.detail(&words)?);
     let request = match &options.command {
         None => Request::Open(options.plan_if_any(&words)?.map(Box::new)),

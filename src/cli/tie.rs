@@ -165,22 +165,12 @@ fn speaker(tell: &Sender<Event>, settings: &Settings, words: &Words) -> Option<S
         let _ = told.send(Event::Voice(news));
     });
     if let Ok(speaker) = started {
-        speaker.set_manner(manner(settings, words));
+        speaker.set_manner(settings.manner_of(words));
         Some(speaker)
     } else {
         let _ = tell.send(Event::Told(words.plainly("voice-lost", &[])));
         None
     }
-}
-
-/// How the voice is to speak: the system's language as it comes, since choosing one makes the
-/// service list all its voices.
-fn manner(settings: &Settings, words: &Words) -> Manner {
-    let mut manner = settings.manner(&words.tag().to_string());
-    if manner.voice.is_none() && words.is_system_language() {
-        manner.language = None;
-    }
-    manner
 }
 
 /// Listens to keys and pedals, or to lines where the input is no terminal. The answer tells
@@ -332,11 +322,11 @@ impl Session<'_> {
         let speed = manner.words_per_minute.saturating_add_signed(by);
         manner.words_per_minute = speed.clamp(least, most);
         let sentence = self.words.say_speed(manner.words_per_minute);
+        self.settings.set_manner(&tag, manner);
         if let Some(speaker) = &self.speaker {
-            speaker.set_manner(manner.clone());
+            speaker.set_manner(self.settings.manner_of(self.words));
             speaker.say(&sentence);
         }
-        self.settings.set_manner(&tag, manner);
         self.file.keep(&self.settings);
         self.print(&sentence)
     }
@@ -353,6 +343,9 @@ impl Session<'_> {
             Event::Voice(News::Lost(_)) if !self.is_voice_lost => {
                 self.is_voice_lost = true;
                 self.print(&self.words.plainly("voice-lost", &[]))
+            }
+            Event::Voice(News::NoSuchVoice(wanted)) => {
+                self.print(&self.words.no_such_voice(&wanted))
             }
             Event::Voice(News::Ready) => {
                 self.is_voice_lost = false;

@@ -4,6 +4,7 @@ use serde_json::{Map, Value, json};
 
 use super::{Light, Settings};
 use crate::guide::AtOnce;
+use crate::words::Units;
 
 /// The version of the documents written here, and the newest that is read.
 pub const VERSION: u64 = 1;
@@ -35,6 +36,8 @@ pub(super) fn write(settings: &Settings, document: &mut Object) {
     let millis = |time: std::time::Duration| u64::try_from(time.as_millis()).unwrap_or(u64::MAX);
     let form = json!({
         "version": VERSION,
+        "language": settings.tongue.language,
+        "units": settings.tongue.units.map(Units::name),
         "bindings": bindings,
         "presses": {
             "bounce_ms": millis(times.bounce),

@@ -92,6 +92,15 @@ impl SettingsFile {
             .map(|folders| folders.config_dir().join("settings.json"))
     }
 
+    /// The settings as they stand in the usual file, which is left alone; the usual ones when
+    /// there are none to be believed.
+    pub fn peek() -> Settings {
+        match Self::default_path().as_deref().map(look) {
+            Some(Ok(Look::Good(_, settings))) => *settings,
+            _ => Settings::default(),
+        }
+    }
+
     /// No file: nothing is kept.
     pub const fn nowhere() -> Self {
         Self { inbox: None }

@@ -6,7 +6,7 @@ use std::ops::RangeInclusive;
 use crate::guide::AtOnce;
 use crate::pedal::{Bindings, Times};
 use crate::voice::Manner;
-use crate::words::Detail;
+use crate::words::{Detail, Tongue, Words};
 
 /// Bounds of [`Screen::distance`], in millimetres.
 pub const DISTANCES: RangeInclusive<u16> = 300..=6000;
@@ -16,6 +16,8 @@ pub const SCREEN_WIDTHS: RangeInclusive<u16> = 50..=5000;
 /// Everything the tyer can set.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Settings {
+    /// The language and the units of lengths.
+    pub tongue: Tongue,
     /// What presses mean.
     pub bindings: Bindings,
     /// What tells one press from another.
@@ -41,6 +43,18 @@ impl Settings {
     pub fn manner(&self, tag: &str) -> Manner {
         let mut manner = self.manners.get(tag).cloned().unwrap_or_default();
         manner.language = Some(tag.to_owned());
+        manner
+    }
+
+    /// How these words are spoken. The system's own language is left to the service's choice of a
+    /// voice, as long as none is named.
+    pub fn manner_of(&self, words: &Words) -> Manner {
+        let mut manner = self.manner(&words.tag().to_string());
+        manner.language = if manner.voice.is_none() && words.is_system_language() {
+            None
+        } else {
+            Some(words.locale().to_string())
+        };
         manner
     }
 

@@ -12,7 +12,7 @@ use super::{Cues, DISTANCES, Light, Prose, SCREEN_WIDTHS, Screen, Settings};
 use crate::guide::AtOnce;
 use crate::pedal::{Bindings, Input, Intent, Times};
 use crate::voice::Manner;
-use crate::words::Detail;
+use crate::words::{Detail, Tongue, Units};
 
 /// Reads all that is known here.
 ///
@@ -26,6 +26,10 @@ pub(super) fn read(document: &Object) -> Result<Settings, String> {
     let usual = Settings::default();
     let (cues, screen) = (top.section("cues")?, top.section("screen")?);
     Ok(Settings {
+        tongue: Tongue {
+            language: top.text("language")?,
+            units: units(&top)?,
+        },
         bindings: bindings(document)?,
         times: times(&top.section("presses")?)?,
         manners: manners(&top.section("manners")?)?,
@@ -55,6 +59,16 @@ pub(super) fn read(document: &Object) -> Result<Settings, String> {
             },
         },
     })
+}
+
+fn units(top: &Section) -> Result<Option<Units>, String> {
+    let Some(given) = top.text("units")? else {
+        return Ok(None);
+    };
+    let known = Units::ALL.map(Units::name).join(", ");
+    let units = Units::named(&given);
+    let units = units.ok_or_else(|| format!("units is {given:?}; it may be {known}"));
+    units.map(Some)
 }
 
 fn bindings(document: &Object) -> Result<Bindings, String> {

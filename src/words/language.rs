@@ -10,6 +10,7 @@ use rust_embed::RustEmbed;
 use unic_langid::LanguageIdentifier;
 
 use super::numbers::{formatted, ungrouped};
+use super::pseudo::{is_pseudo, lengthened};
 use super::{Detail, Units};
 
 /// The language that every message exists in.
@@ -42,15 +43,20 @@ impl Words {
     /// # Errors
     /// [`UnknownLanguage`] when one was asked for and no folder of `i18n/` matches it.
     pub fn load(asked: Option<&str>) -> Result<Self, UnknownLanguage> {
-        let (tag, locale) = if let Some(asked) = asked {
-            let unknown = || UnknownLanguage {
-                given: asked.to_owned(),
-            };
-            negotiated([asked.to_owned()]).ok_or_else(unknown)?
-        } else {
-            negotiated(system_languages()).unwrap_or_else(|| (fallback(), fallback()))
+        let Some(asked) = asked else {
+            return Ok(Self::of_system());
         };
+        let (tag, locale) = negotiated([asked.to_owned()]).ok_or_else(|| UnknownLanguage {
+            given: asked.to_owned(),
+        })?;
         Ok(Self::of(tag, locale))
+    }
+
+    /// The words of the system's own language, as near as there is one.
+    pub fn of_system() -> Self {
+        let (tag, locale) =
+            negotiated(system_languages()).unwrap_or_else(|| (fallback(), fallback()));
+        Self::of(tag, locale)
     }
 
     /// The words in English, which are always there.
@@ -183,10 +189,26 @@ fn negotiated(
     })
 }
 
+/// The name that a language has for itself.
+pub(super) fn own_name(tag: &LanguageIdentifier) -> Option<String> {
+    let file = Assets::get(&format!("{tag}/language.ftl"))?;
+    let source = String::from_utf8_lossy(&file.data).into_owned();
+    let mut bundle = FluentBundle::new_concurrent(vec![tag.clone()]);
+    bundle
+        .add_resource(FluentResource::try_new(source).ok()?)
+        .ok()?;
+    let pattern = bundle.get_message("language-name")?.value()?;
+    let name = bundle.format_pattern(pattern, None, &mut Vec::new());
+    Some(name.into_owned())
+}
+
 /// The messages of a language, with numbers in the pattern of a locale.
 fn bundle(tag: &LanguageIdentifier, locale: &LanguageIdentifier) -> FluentBundle<FluentResource> {
     let mut bundle = FluentBundle::new_concurrent(vec![locale.clone()]);
     bundle.set_formatter(Some(formatted));
+    if is_pseudo(locale) {
+        bundle.set_transform(Some(lengthened));
+    }
     // The marks that isolate an insert are for mixed writing directions; a voice stumbles
     // over them.
     bundle.set_use_isolating(false);

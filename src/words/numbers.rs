@@ -54,3 +54,55 @@ pub(super) fn ungrouped(text: &str) -> String {
         .map(|(_, letter)| letter)
         .collect()
 }
+
+#[cfg(test)]
+mod tests {
+    use fluent::concurrent::FluentBundle;
+    use fluent::{FluentArgs, FluentResource};
+
+    use super::*;
+
+    fn written(locale: &str, number: f64) -> String {
+        let mut bundle = FluentBundle::new_concurrent(vec![locale.parse().unwrap()]);
+        bundle.set_use_isolating(false);
+        bundle.set_formatter(Some(formatted));
+        let source = "number = { $number }".to_owned();
+        bundle
+            .add_resource(FluentResource::try_new(source).unwrap())
+            .unwrap();
+        let pattern = bundle.get_message("number").unwrap().value().unwrap();
+        let args: FluentArgs = [("number", number)].into_iter().collect();
+        let mut faults = Vec::new();
+        let text = bundle.format_pattern(pattern, Some(&args), &mut faults);
+        assert_eq!(faults, []);
+        text.into_owned()
+    }
+
+    /// The signs and `minimumGroupingDigits` of CLDR's `main/<locale>/numbers.json`, noted by hand
+    /// from memory and held against the data that comes with ICU4X.
+    #[test]
+    fn numbers_are_written_as_in_the_region() {
+        for (locale, grouped, ungrouped) in [
+            ("en", "12,345.5", "1,234"),
+            ("en-GB", "12,345.5", "1,234"),
+            ("en-US", "12,345.5", "1,234"),
+            ("de", "12.345,5", "1.234"),
+            ("de-AT", "12\u{a0}345,5", "1\u{a0}234"),
+            ("es", "12.345,5", "1234"),
+            ("es-MX", "12,345.5", "1,234"),
+            ("fr", "12\u{202f}345,5", "1\u{202f}234"),
+            ("fr-CA", "12\u{a0}345,5", "1\u{a0}234"),
+        ] {
+            assert_eq!(written(locale, 12_345.5), grouped, "{locale}");
+            assert_eq!(written(locale, 1234.0), ungrouped, "{locale}");
+            assert_eq!(written(locale, 999.0), "999", "{locale}");
+        }
+    }
+
+    #[test]
+    fn spaces_between_digits_are_not_spoken() {
+        assert_eq!(ungrouped("1\u{202f}234 brins"), "1234 brins");
+        let kept = "Attention\u{202f}: 2\u{a0}brins";
+        assert_eq!(ungrouped(kept), kept);
+    }
+}

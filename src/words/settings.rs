@@ -2,8 +2,8 @@
 
 use fluent::{FluentArgs, fluent_args};
 
-use super::Words;
 use super::lengths::centimetres;
+use super::{Tongue, Words};
 use crate::pedal::{Input, Intent};
 
 /// The value of a setting.
@@ -13,6 +13,8 @@ pub enum SettingShown {
     Number(u64),
     /// A length in millimetres.
     Length(u16),
+    /// The language or the units, by the field.
+    Tongue(Tongue),
     /// One of the setting's choices.
     Choice(&'static str),
     /// A name given by somebody else.
@@ -33,6 +35,7 @@ impl SettingShown {
                 args.set("choice", "number");
                 args.set("length", centimetres((*millimetres).into()));
             }
+            Self::Tongue(_) => {}
             Self::Choice(choice) => args.set("choice", *choice),
             Self::Name(name) => {
                 args.set("choice", "name");
@@ -46,17 +49,32 @@ impl SettingShown {
 impl Words {
     /// The name of a setting.
     pub fn setting_name(&self, field: &'static str) -> String {
-        self.text("settings-name", &fluent_args! { "field" => field })
+        match field {
+            "language" | "units" => self.plainly(&format!("setting-{field}-name"), &[]),
+            _ => self.text("settings-name", &fluent_args! { "field" => field }),
+        }
     }
 
     /// The value of a setting, as it is shown.
     pub fn setting_value(&self, field: &'static str, value: &SettingShown) -> String {
-        self.text("settings-value", &value.args(field))
+        match value {
+            SettingShown::Tongue(tongue) => self.text(
+                &format!("setting-{field}"),
+                &self.tongue_args(field, tongue),
+            ),
+            _ => self.text("settings-value", &value.args(field)),
+        }
     }
 
     /// A setting with its value and what can be pressed, as it is said.
     pub fn say_setting(&self, field: &'static str, value: &SettingShown) -> String {
-        self.text("settings-say", &value.args(field))
+        match value {
+            SettingShown::Tongue(tongue) => {
+                let args = self.tongue_args(field, tongue);
+                self.text(&format!("setting-{field}-say"), &args)
+            }
+            _ => self.text("settings-say", &value.args(field)),
+        }
     }
 
     /// A part of the start screen's form as it is said. `typed` is what it holds, `choice` right

@@ -20,6 +20,7 @@ fn marlinspeak_at(home: &Path, args: &[&str]) -> Output {
         .env_remove("WAYLAND_DISPLAY")
         .env_remove("WAYLAND_SOCKET")
         .env("LC_ALL", "C")
+        .env("XDG_CONFIG_HOME", "/nonexistent")
         .env("XDG_DATA_HOME", home)
         .stdin(Stdio::null())
         .output()

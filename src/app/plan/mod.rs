@@ -172,6 +172,11 @@ impl State {
         self.side = side;
     }
 
+    /// The words are others now: what was put into the old ones is dropped.
+    pub fn reword(&mut self) {
+        self.complaint = None;
+    }
+
     /// Shows the knot that is chosen by now, or none, on a screen with so many dots for each
     /// pixel of the layout.
     pub fn redraw(&mut self, dots: f32) {
