@@ -45,6 +45,7 @@ snapshots: build-packages
 	rm -f tests/data/snapshots/*.sha256
 	WRITE_SNAPSHOTS=1 $(CARGO) test --locked --test app looks
 	WRITE_SNAPSHOTS=1 $(CARGO) test --locked --test whole_script
+	WRITE_SNAPSHOTS=1 $(CARGO) test --locked --test fixtures
 
 # Makes the pictures in the README anew, with the program itself.
 pictures: build-packages

@@ -230,7 +230,8 @@ impl Language {
             let name = path.file_name().unwrap().to_string_lossy().into_owned();
             read.push((name, messages(&source)));
             let resource = FluentResource::try_new(source);
-            let resource = resource.unwrap_or_else(|(_, faults)| panic!("{path:?}: {faults:?}"));
+            let resource =
+                resource.unwrap_or_else(|(_, faults)| panic!("{}: {faults:?}", path.display()));
             bundle.add_resource(resource).unwrap();
         }
         Self {

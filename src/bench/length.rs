@@ -31,7 +31,8 @@ impl Millimetres {
     ///
     /// The number is a decimal with a point or a comma (`1.25`, `3,5`), a fraction (`5/32`)
     /// or a whole number and a fraction (`1 1/4`). The unit is `mm`, `cm`, `m`, `in` (also
-    /// `inch`, `"`) or `ft` (also `'`); without one the number is in millimetres.
+    /// `inch`, `"`) or `ft` (also `'`), inches and feet also as German, Spanish and French write
+    /// them; without one the number is in millimetres.
     ///
     /// # Errors
     /// A [`LengthError`] that holds the text as given, trimmed.
@@ -100,8 +101,10 @@ fn scale(unit: &str) -> Option<f64> {
         "" | "mm" => 1.0,
         "cm" => 10.0,
         "m" => 1000.0,
-        "in" | "inch" | "inches" | "\"" | "″" | "”" => MM_PER_INCH,
-        "ft" | "foot" | "feet" | "'" | "′" | "’" => 12.0 * MM_PER_INCH,
+        "in" | "inch" | "inches" | "\"" | "″" | "”" | "zoll" | "po" | "pouce" | "pouces"
+        | "pulg" | "pulgada" | "pulgadas" => MM_PER_INCH,
+        "ft" | "foot" | "feet" | "'" | "′" | "’" | "fuß" | "fuss" | "pi" | "pied" | "pieds"
+        | "pie" | "pies" => 12.0 * MM_PER_INCH,
         _ => return None,
     })
 }

@@ -1,0 +1,252 @@
+//! One step of every kind, and of every turn of phrase in it, as each language says and shows it.
+//! `make snapshots` writes the files anew, to be reviewed as a difference.
+
+#[path = "support/grid.rs"]
+mod grid;
+
+use std::collections::BTreeSet;
+use std::fmt::Write;
+use std::{env, fs};
+
+use marlinspeak::bench::{Cord, Finish, Millimetres, Thread, Tube};
+use marlinspeak::guide::{AtOnce, Plan, Script, Search, Setup, Step};
+use marlinspeak::knot::Hand;
+use marlinspeak::words::{Detail, Shown, Units, Words};
+
+use grid::grid;
+
+fn mm(millimetres: f64) -> Millimetres {
+    Millimetres::new(millimetres).unwrap()
+}
+
+fn plan(leads: &str, bights: &str, passes: &str) -> Plan {
+    Plan::read(leads, bights, passes, "1").unwrap()
+}
+
+/// Tubes with rings and without, keys by the inch and by the millimetre, and each caution.
+fn rigged() -> Vec<Script> {
+    let rings = |diameter: f64, rows: &[u16]| Tube::ringed(mm(diameter), rows).unwrap();
+    let threaded = |mut tube: Tube, thread: &str| {
+        tube.thread = Some(Thread::parse(thread).unwrap());
+        tube
+    };
+    let mut short = threaded(rings(40.0, &[12, 16]), "#8");
+    short.pin_length = Some(mm(9.5));
+    let on = |around: f64| {
+        Some(Finish {
+            around: mm(around),
+            open_to: None,
+        })
+    };
+    let blue = Cord::new(mm(4.0)).named("blue");
+    let bare = |tube: Tube, diameter: f64| Setup::new(tube, Cord::new(mm(diameter)));
+    let setups = [
+        (
+            "5",
+            "6",
+            "2",
+            Setup {
+                finish: on(30.0),
+                ..Setup::new(short, blue.clone())
+            },
+        ),
+        ("5", "4", "2", bare(threaded(rings(40.0, &[12]), "M4"), 3.0)),
+        ("4", "6", "1", bare(rings(60.0, &[24, 30]), 2.0)),
+        ("5", "15", "1", bare(rings(60.0, &[30]), 2.0)),
+        ("3", "6", "1", bare(Tube::plain(mm(25.0)), 6.0)),
+        ("3", "4", "1", bare(Tube::plain(mm(40.0)), 4.0)),
+        ("4", "3", "2", bare(Tube::plain(mm(40.0)), 4.0)),
+        (
+            "6",
+            "3",
+            "1",
+            Setup {
+                finish: on(45.0),
+                ..Setup::new(rings(40.0, &[12]), blue)
+            },
+        ),
+        ("5", "16", "2", bare(rings(60.0, &[16]), 4.0)),
+    ];
+    let mut scripts = Vec::new();
+    for (index, (leads, bights, passes, setup)) in setups.into_iter().enumerate() {
+        let hand = [Hand::Right, Hand::Left][index % 2];
+        let plan = plan(leads, bights, passes).with_hand(hand);
+        let script = Script::new(plan.with_setup(Some(setup)), AtOnce::default());
+        scripts.push(script);
+    }
+    scripts
+}
+
+/// Ties of many kinds.
+fn scripts() -> Vec<Script> {
+    let mut scripts = rigged();
+    scripts.push(Script::new(plan("3", "2", "9"), AtOnce::default()));
+    // Legs that go round the tube more than twice, and the most they are cut into.
+    for leads in ["9", "12"] {
+        for at_once in [AtOnce::UpTo(1), AtOnce::WholeLeg] {
+            scripts.push(Script::new(plan(leads, "2", "2"), at_once));
+        }
+    }
+    scripts.extend(grid().map(|(script, _)| script).step_by(5));
+    scripts
+}
+
+fn words(tag: &str, detail: Detail) -> Words {
+    let mut words = Words::load(Some(tag)).unwrap();
+    words.set_detail(detail);
+    words
+}
+
+/// The turns of phrase of a text, whatever its numbers are.
+fn phrases(text: &str) -> impl Iterator<Item = String> + '_ {
+    text.split(['.', ',', ':', ';', '\n']).map(|phrase| {
+        let mut bare = String::new();
+        for letter in phrase.trim().chars() {
+            match letter {
+                '0'..='9' if bare.ends_with('#') => {}
+                '0'..='9' => bare.push('#'),
+                letter => bare.push(letter),
+            }
+        }
+        bare
+    })
+}
+
+/// A step on the screen, on one line.
+fn on_a_line(shown: &Shown) -> String {
+    let caution = shown.caution.as_ref();
+    let caution = caution.map_or_else(String::new, |caution| format!(" | {caution}"));
+    let page = shown.to_string().replace('\n', " · ");
+    format!("{} | {page}{caution}", shown.phase)
+}
+
+/// The steps of all these ties that say or show something no step before did, in English.
+fn chosen(scripts: &[Script]) -> Vec<(&Script, Step)> {
+    let words = Detail::ALL.map(|detail| words("en", detail));
+    let mut known = BTreeSet::new();
+    let mut chosen = Vec::new();
+    for script in scripts {
+        for step in script.places().filter_map(|place| script.step(place)) {
+            let shown = on_a_line(&words[0].show(script.plan().knot(), &step));
+            let said = words.iter().map(|words| words.say(&step));
+            let texts: Vec<String> = said.chain([shown]).collect();
+            let before = known.len();
+            known.extend(texts.iter().flat_map(|text| phrases(text)));
+            if known.len() > before {
+                chosen.push((script, step));
+            }
+        }
+    }
+    chosen
+}
+
+/// What is said while something is wrong: taking back, and the questions after the place.
+fn mended(words: &Words, told: &mut String) {
+    let plan = plan("5", "6", "2").with_cords(vec!["blue".to_owned(), "white".to_owned()]);
+    let script = Script::new(plan.unwrap(), AtOnce::default());
+    for place in script.places().step_by(5) {
+        let back = script.take_back(place);
+        writeln!(told, "wrong: {}", words.say_wrong(back.as_ref())).unwrap();
+        if let Some(back) = &back {
+            writeln!(told, "back: {}", words.say_take_back(back)).unwrap();
+            writeln!(
+                told,
+                "back show: {}",
+                on_a_line(&words.show_take_back(back))
+            )
+            .unwrap();
+        }
+        writeln!(
+            told,
+            "where: {}",
+            words.say_whereabouts(&script, place, Some(11))
+        )
+        .unwrap();
+        // The first proposal is not it, the second is.
+        let mut search = Search::new(&script, place);
+        for is_it in [false, true].into_iter().cycle().take(6) {
+            let Some(question) = search.question() else {
+                break;
+            };
+            writeln!(told, "question: {}", words.say_question(&question)).unwrap();
+            if is_it {
+                search.yes(&script);
+            } else {
+                search.no();
+            }
+        }
+    }
+}
+
+/// Everything in one language.
+fn told(tag: &str, chosen: &[(&Script, Step)]) -> String {
+    let mut told = String::new();
+    let words = Detail::ALL.map(|detail| words(tag, detail));
+    for (script, step) in chosen {
+        let knot = script.plan().knot();
+        writeln!(told, "show: {}", on_a_line(&words[0].show(knot, step))).unwrap();
+        for words in &words {
+            writeln!(told, "{}: {}", words.detail().name(), words.say(step)).unwrap();
+        }
+        told.push('\n');
+    }
+    mended(&words[1], &mut told);
+    told.push_str("\n## In inches\n\n");
+    let mut words = Words::load(Some(tag)).unwrap();
+    words.set_units(Units::Inch);
+    for script in rigged().iter().take(2) {
+        let places = script.places().take(20);
+        for step in places.filter_map(|place| script.step(place)) {
+            let shown = words.show(script.plan().knot(), &step);
+            writeln!(told, "show: {}", on_a_line(&shown)).unwrap();
+            writeln!(told, "plain: {}", words.say(&step)).unwrap();
+        }
+    }
+    told
+}
+
+#[test]
+fn every_language_says_and_shows_each_kind_of_step_as_it_was_read_through() {
+    let scripts = scripts();
+    let chosen = chosen(&scripts);
+    assert!(chosen.len() > 100, "only {} steps", chosen.len());
+    for tag in Words::known() {
+        let path = format!("tests/data/languages/{tag}.txt");
+        let told = told(&tag.to_string(), &chosen);
+        if env::var_os("WRITE_SNAPSHOTS").is_some() {
+            fs::write(&path, &told).unwrap();
+        }
+        let read = fs::read_to_string(&path).unwrap_or_default();
+        for (told, read) in told.lines().zip(read.lines()) {
+            assert_eq!(told, read, "{path}");
+        }
+        assert_eq!(told.len(), read.len(), "{path}: see `make snapshots`");
+    }
+}
+
+#[test]
+fn every_kind_of_step_is_among_them() {
+    let scripts = scripts();
+    let words = words("en", Detail::Plain);
+    let said: Vec<String> = chosen(&scripts)
+        .iter()
+        .map(|(_, step)| words.say(step))
+        .collect();
+    for phrase in [
+        "Leave a tail of",
+        "Ninth pass",
+        "once all round the tube",
+        "twice all round the tube",
+        "you can count",
+        "Take care: the object is",
+        "Take care: the pins you named",
+        "Take care: in this knot the cords cross",
+        "strip of paper",
+        "millimetre hex key",
+        "inch hex key",
+        "draw about",
+        "Heat burns",
+    ] {
+        assert!(said.iter().any(|said| said.contains(phrase)), "{phrase}");
+    }
+}
