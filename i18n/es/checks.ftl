@@ -1,0 +1,292 @@
+# A look at the work after a round or a pass: what should be seen, so that a fault is found
+# within one round. Depths and arguments as in steps.ftl; besides them:
+#   $round     rounds laid in this pass, $rounds of them all; a round is a rising and a falling leg
+#   $ends      yes when the pass of this strand is complete
+#   $whole     yes when all strands have come as far
+#   $cords     cords round each pin that this pass has reached
+#   $at        number of the bottom pin where the cord stands now
+#   $counted   yes when $crossings says how many crossings lie on the tube by now
+#   $rows      crossings between two neighbouring pins from rim to rim in the whole knot
+#   $first     yes at the first look of all
+#   $from, $to pins of the last leg, which falls; $overs and $unders: how often it goes over, under
+
+# Ejemplo: Buen momento para mirar. La ronda 3 de 6 está tendida, y el cabo está en la clavija 4 del
+# pie. Hay 3 cruces en el tubo. El último tramo, que baja de la clavija 1 de la cabeza, pasa una vez
+# por encima y una vez por debajo. Siguiente si lo ves así, error si no.
+# Ejemplo: La pasada guía está tendida. Buen momento para mirar. Cada clavija sujeta un cabo, y entre
+# dos clavijas vecinas, de borde a borde, puedes contar 4 cruces. Siguiente si lo ves así, error si no.
+check-say = { $ends ->
+        [yes] { $strands ->
+            [one] { $pass ->
+                [1] La pasada guía está tendida.
+                [2] La segunda pasada está tendida.
+                [3] La tercera pasada está tendida.
+                [4] La cuarta pasada está tendida.
+                [5] La quinta pasada está tendida.
+                [6] La sexta pasada está tendida.
+                [7] La séptima pasada está tendida.
+                [8] La octava pasada está tendida.
+               *[9] La novena pasada está tendida.
+            }
+           *[other] { $pass ->
+                [1] La pasada guía de la hebra { $strand } está tendida.
+                [2] La segunda pasada de la hebra { $strand } está tendida.
+                [3] La tercera pasada de la hebra { $strand } está tendida.
+                [4] La cuarta pasada de la hebra { $strand } está tendida.
+                [5] La quinta pasada de la hebra { $strand } está tendida.
+                [6] La sexta pasada de la hebra { $strand } está tendida.
+                [7] La séptima pasada de la hebra { $strand } está tendida.
+                [8] La octava pasada de la hebra { $strand } está tendida.
+               *[9] La novena pasada de la hebra { $strand } está tendida.
+            }
+        } Buen momento para mirar. { $whole ->
+            [yes] Cada clavija
+           *[no] Cada clavija de esta hebra
+        } sujeta { $cords ->
+            [one] un cabo
+           *[other] { $cords } cabos lado a lado
+        }{ $whole ->
+            [yes] , y entre dos clavijas vecinas, de borde a borde, puedes contar { $rows ->
+                [one] un cruce{ $cords ->
+                    [one] .
+                   *[other] { " " }de { $cords } cabos con { $cords }.
+                }
+               *[other] { $rows } cruces{ $cords ->
+                    [one] .
+                   *[other] , cada uno de { $cords } cabos con { $cords }.
+                }
+            }
+           *[no] .
+        }
+       *[no] Buen momento para mirar. { $strands ->
+            [one] { "" }
+           *[other] Hebra { $strand }.
+        } { $pass ->
+            [1] La ronda
+            [2] Segunda pasada: la ronda
+            [3] Tercera pasada: la ronda
+            [4] Cuarta pasada: la ronda
+            [5] Quinta pasada: la ronda
+            [6] Sexta pasada: la ronda
+            [7] Séptima pasada: la ronda
+            [8] Octava pasada: la ronda
+           *[9] Novena pasada: la ronda
+        } { $round } de { $rounds } está tendida, y el cabo está en la clavija { $at } del pie. { $counted ->
+            [yes] { $crossings ->
+                [0] Todavía no hay ningún cruce.
+                [one] Hay un cruce en el tubo.
+               *[other] Hay { $crossings } cruces en el tubo.
+            }
+           *[no] { $cords ->
+                [one] Cada clavija que ha rodeado sujeta un cabo.
+               *[other] Cada clavija que ha rodeado sujeta { $cords } cabos lado a lado.
+            }
+        } El último tramo, que baja de la clavija { $from } de la cabeza, { $overs ->
+            [0] { $unders ->
+                [0] no cruza nada.
+                [one] pasa una vez por debajo.
+                [2] pasa dos veces por debajo.
+               *[other] pasa { $unders } veces por debajo.
+            }
+            [one] pasa una vez por encima{ $unders ->
+                [0] .
+                [one] { " " }y una vez por debajo.
+                [2] { " " }y dos veces por debajo.
+               *[other] { " " }y { $unders } veces por debajo.
+            }
+           *[other] pasa { $overs ->
+                [2] dos
+               *[other] { $overs }
+            } veces por encima{ $unders ->
+                [0] .
+                [one] { " " }y una vez por debajo.
+                [2] { " " }y dos veces por debajo.
+               *[other] { " " }y { $unders } veces por debajo.
+            }
+        }
+    } Siguiente si lo ves así, error si no.
+
+# Ejemplo: Mira. Ronda 3 de 6, en la clavija 4 del pie, 3 cruces.
+check-say-brief = Mira. { $strands ->
+        [one] { "" }
+       *[other] Hebra { $strand }.
+    } { $ends ->
+        [yes] { $pass ->
+            [1] Pasada guía tendida,
+            [2] Segunda pasada tendida,
+            [3] Tercera pasada tendida,
+            [4] Cuarta pasada tendida,
+            [5] Quinta pasada tendida,
+            [6] Sexta pasada tendida,
+            [7] Séptima pasada tendida,
+            [8] Octava pasada tendida,
+           *[9] Novena pasada tendida,
+        } { $cords ->
+            [one] un cabo por clavija.
+           *[other] { $cords } cabos por clavija.
+        }
+       *[no] Ronda { $round } de { $rounds }, en la clavija { $at } del pie{ $counted ->
+            [yes] , { $crossings ->
+                [0] ningún cruce todavía.
+                [one] un cruce.
+               *[other] { $crossings } cruces.
+            }
+           *[no] , { $cords ->
+                [one] un cabo por clavija.
+               *[other] { $cords } cabos por clavija.
+            }
+        }
+    }
+
+check-say-teach = { $ends ->
+        [yes] { $strands ->
+            [one] { $pass ->
+                [1] La pasada guía está tendida: el cabo ha recorrido una vez todo el dibujo.
+                [2] La segunda pasada está tendida.
+                [3] La tercera pasada está tendida.
+                [4] La cuarta pasada está tendida.
+                [5] La quinta pasada está tendida.
+                [6] La sexta pasada está tendida.
+                [7] La séptima pasada está tendida.
+                [8] La octava pasada está tendida.
+               *[9] La novena pasada está tendida.
+            }
+           *[other] { $pass ->
+                [1] La pasada guía de la hebra { $strand } está tendida: su cabo ha recorrido una vez todo su camino.
+                [2] La segunda pasada de la hebra { $strand } está tendida.
+                [3] La tercera pasada de la hebra { $strand } está tendida.
+                [4] La cuarta pasada de la hebra { $strand } está tendida.
+                [5] La quinta pasada de la hebra { $strand } está tendida.
+                [6] La sexta pasada de la hebra { $strand } está tendida.
+                [7] La séptima pasada de la hebra { $strand } está tendida.
+                [8] La octava pasada de la hebra { $strand } está tendida.
+               *[9] La novena pasada de la hebra { $strand } está tendida.
+            }
+        } Gira el tubo una vuelta entera y míralo todo antes de seguir: un fallo se arregla fácil ahora y difícil después. { $whole ->
+            [yes] Cada clavija
+           *[no] Cada clavija de esta hebra
+        } sujeta { $cords ->
+            [one] un cabo
+           *[other] { $cords } cabos lado a lado, que nunca se cruzan entre sí
+        }{ $whole ->
+            [yes] . Entre dos clavijas vecinas, de borde a borde, puedes contar { $rows ->
+                [one] un cruce{ $cords ->
+                    [one] .
+                   *[other] { " " }de { $cords } cabos con { $cords }.
+                }
+               *[other] { $rows } cruces{ $cords ->
+                    [one] .
+                   *[other] , cada uno de { $cords } cabos con { $cords }.
+                }
+            }
+           *[no] .
+        }
+       *[no] { $first ->
+            [yes] Buen momento para mirar, porque un fallo se encuentra antes si se busca en cada ronda; una ronda es un tramo que sube y otro que baja.
+           *[no] Buen momento para mirar.
+        } { $strands ->
+            [one] { "" }
+           *[other] Hebra { $strand }.
+        } { $pass ->
+            [1] La ronda
+            [2] Segunda pasada: la ronda
+            [3] Tercera pasada: la ronda
+            [4] Cuarta pasada: la ronda
+            [5] Quinta pasada: la ronda
+            [6] Sexta pasada: la ronda
+            [7] Séptima pasada: la ronda
+            [8] Octava pasada: la ronda
+           *[9] Novena pasada: la ronda
+        } { $round } de { $rounds } está tendida, y el cabo está en la clavija { $at } del pie. { $counted ->
+            [yes] { $crossings ->
+                [0] Todavía no hay ningún cruce.
+                [one] Hay un cruce en el tubo.
+               *[other] Hay { $crossings } cruces en el tubo.
+            }
+           *[no] { $cords ->
+                [one] Cada clavija que ha rodeado sujeta un cabo.
+               *[other] Cada clavija que ha rodeado sujeta { $cords } cabos lado a lado.
+            }
+        } El último tramo, que baja de la clavija { $from } de la cabeza a la clavija { $to } del pie, { $overs ->
+            [0] { $unders ->
+                [0] no cruza nada.
+                [one] pasa una vez por debajo.
+                [2] pasa dos veces por debajo.
+               *[other] pasa { $unders } veces por debajo.
+            }
+            [one] pasa una vez por encima{ $unders ->
+                [0] .
+                [one] { " " }y una vez por debajo.
+                [2] { " " }y dos veces por debajo.
+               *[other] { " " }y { $unders } veces por debajo.
+            }
+           *[other] pasa { $overs ->
+                [2] dos
+               *[other] { $overs }
+            } veces por encima{ $unders ->
+                [0] .
+                [one] { " " }y una vez por debajo.
+                [2] { " " }y dos veces por debajo.
+               *[other] { " " }y { $unders } veces por debajo.
+            }
+        }
+    } Siguiente si lo ves así, error si no.
+
+# Ejemplo: Mira: ronda 3 de 6
+check-show = { $ends ->
+        [yes] { $whole ->
+            [yes] { $cords ->
+                [one] Mira: 1 cabo en cada clavija
+               *[other] Mira: { $cords } cabos en cada clavija
+            }
+           *[no] { $cords ->
+                [one] Mira: 1 cabo en sus clavijas
+               *[other] Mira: { $cords } cabos en sus clavijas
+            }
+        }
+       *[no] Mira: ronda { $round } de { $rounds }
+    }
+
+# Ejemplo: 3 cruces en el tubo. El cabo está en pie 4.
+check-show-note = { $ends ->
+        [yes] { $whole ->
+            [yes] { $rows ->
+                [one] 1 cruce entre dos clavijas, de borde a borde
+               *[other] { $rows } cruces entre dos clavijas, de borde a borde
+            }
+           *[no] Hebra { $strand } de { $strands }
+        }
+       *[no] { $counted ->
+            [yes] { $crossings ->
+                [0] Ningún cruce todavía.
+                [one] 1 cruce en el tubo.
+               *[other] { $crossings } cruces en el tubo.
+            }
+           *[no] { $cords ->
+                [one] 1 cabo en cada clavija hasta ahora.
+               *[other] { $cords } cabos en cada clavija hasta ahora.
+            }
+        } El cabo está en pie { $at }.
+    }
+
+# Ejemplo: Último tramo, desde cabeza 1: una vez por encima, una vez por debajo.
+check-show-note-last = { $overs ->
+        [0] { $unders ->
+            [0] Último tramo, desde cabeza { $from }: no cruza nada
+           *[other] Último tramo, desde cabeza { $from }: { $unders ->
+                [one] una vez
+                [2] dos veces
+               *[other] { $unders } veces
+            } por debajo
+        }
+       *[other] Último tramo, desde cabeza { $from }: { $overs ->
+            [one] una vez
+            [2] dos veces
+           *[other] { $overs } veces
+        } por encima{ $unders ->
+            [0] { "" }
+            [one] , una vez por debajo
+            [2] , dos veces por debajo
+           *[other] , { $unders } veces por debajo
+        }
+    }

@@ -1,0 +1,256 @@
+# Where the tyer is, and what to do when something is wrong. Arguments as in steps.ftl.
+
+## Where am I
+
+# Said when a tie is taken up again, before where it stands and its step.
+# Ejemplo: Retomas el nudo de 5 ramales y 6 senos.
+where-taking-up-say = Retomas el nudo de { $leads } ramales y { $bights } senos.
+
+# Ejemplo: Pasada guía: llevas 7 de 12 tramos. El cabo está en la clavija 6 de la cabeza, y de ahí va a
+# la clavija 3 del pie. Quedan 17 tramos en total. Unos 11 minutos, a tu ritmo.
+# $phase: laying, lift, fair or finish. $at, $next: pins, on the rims $at-rim and $next-rim (top,
+# bottom; none when there is no next). $laid: legs laid in this pass of the strand. $left: legs
+# left in the whole tie. $crossed: crossings made on a leg that is laid in part. $round, $pass, $strand
+# and $leg: where fairing is. $minutes: time left; $timed: yes when it is known.
+where-say = { $phase ->
+        [lift] Todo está tendido; falta sacar el nudo del tubo.
+        [fair] Todo está tendido y fuera del tubo; estás igualando el nudo: ronda { $round }{ $passes ->
+            [one] { "" }
+           *[other] , pasada { $pass }
+        }{ $strands ->
+            [one] { "" }
+           *[other] , hebra { $strand }
+        }, tramo { $leg } de { $legs }.
+        [finish] El nudo está tendido e igualado; falta rematar los chicotes.
+       *[laying] { $pass ->
+            [1] Pasada guía
+            [2] Segunda pasada
+            [3] Tercera pasada
+            [4] Cuarta pasada
+            [5] Quinta pasada
+            [6] Sexta pasada
+            [7] Séptima pasada
+            [8] Octava pasada
+           *[9] Novena pasada
+        }{ $strands ->
+            [one] { "" }
+           *[other] , hebra { $strand }
+        }: llevas { $laid } de { $legs } tramos. { $crossed ->
+            [0] El cabo está en { $at-rim ->
+                [top] la clavija { $at } de la cabeza
+               *[bottom] la clavija { $at } del pie
+            }{ $next-rim ->
+                [top] , y de ahí va a la clavija { $next } de la cabeza.
+                [bottom] , y de ahí va a la clavija { $next } del pie.
+               *[none] .
+            }
+           *[other] El cabo va de camino, { $at-rim ->
+                [top] y baja de la clavija { $at } de la cabeza a la clavija { $next } del pie;
+               *[bottom] y sube de la clavija { $at } del pie a la clavija { $next } de la cabeza;
+            } ha cruzado { $crossed ->
+                [one] una vez.
+                [2] dos veces.
+               *[other] { $crossed } veces.
+            }
+        } { $left ->
+            [0] No queda ningún tramo.
+            [one] Queda un tramo en total.
+           *[other] Quedan { $left } tramos en total.
+        } { $timed ->
+            [yes] { $minutes ->
+                [0] Menos de un minuto, a tu ritmo.
+                [one] Un minuto, más o menos, a tu ritmo.
+               *[other] Unos { $minutes } minutos, a tu ritmo.
+            }
+           *[no] { "" }
+        }
+    }
+
+## Something is wrong
+
+# $can-take-back: yes when there is a leg to take back. $leg: which.
+# Ejemplo: Algo va mal. Siguiente deshace el tramo 7. Atrás busca dónde estás, si has perdido la
+# cuenta. Error, otra vez, lo deja todo como está.
+wrong-say = Algo va mal. { $can-take-back ->
+        [yes] Siguiente deshace el tramo { $leg }{ $strands ->
+            [one] { "" }
+           *[other] { " " }de la hebra { $strand }
+        }{ $pass ->
+            [1] { "" }
+           *[other] , en la pasada { $pass }
+        }. Atrás busca dónde estás, si has perdido la cuenta. Error, otra vez, lo deja todo como está.
+       *[no] Atrás busca dónde estás, si has perdido la cuenta. Error, otra vez, lo deja todo como está.
+    }
+wrong-show = Algo va mal
+wrong-show-note = { $can-take-back ->
+        [yes] Siguiente: deshacer el tramo { $leg }
+       *[no] No hay nada que deshacer
+    }
+wrong-show-note-find = Atrás: buscar dónde estoy
+wrong-show-note-leave = W: dejarlo todo como está
+
+# Taking a leg out again; the sentences of a step follow one another: this one, one for each
+# crossing in the order they are undone, and the last.
+# Ejemplo: Deshaces el tramo 7. Primero vuelve con el cabo a la clavija 6 de la cabeza. Suelta el cabo
+# de la clavija 6 de la cabeza.
+# $whole: no when the leg was laid only in part and is on no pin yet. $tail: number of the bottom
+# pin whose tail comes off first, for a cord that was just begun, else 0. $first-rim: top or bottom
+# when the cord in hand is to be brought back to pin $first first, else none.
+take-back-say = { $pass ->
+        [1] Deshaces el tramo { $leg }
+       *[other] Deshaces, en la pasada { $pass }, el tramo { $leg }
+    }{ $strands ->
+        [one] { "" }
+       *[other] { " " }de la hebra { $strand }
+    }{ $named ->
+        [yes] , «{ $cord }»
+       *[no] { "" }
+    }. { $tail ->
+        [0] { "" }
+       *[other] Primero suelta la cola de la clavija { $tail } del pie.
+    } { $first-rim ->
+        [top] Primero vuelve con el cabo a la clavija { $first } de la cabeza.
+        [bottom] Primero vuelve con el cabo a la clavija { $first } del pie.
+       *[none] { "" }
+    } { $whole ->
+        [yes] { $heading ->
+            [falling] Suelta el cabo de la clavija { $to } del pie.
+           *[rising] Suelta el cabo de la clavija { $to } de la cabeza.
+        }
+       *[no] { "" }
+    }
+
+# Ejemplo: Sácalo de debajo de un cabo, luego vuelve por encima de un cabo.
+take-back-say-crossing = { $place ->
+        [only] { $over ->
+            [yes] Vuelve por encima de
+           *[no] Sácalo de debajo de
+        }
+        [first] { $over ->
+            [yes] Vuelve por encima de
+           *[no] Sácalo de debajo de
+        }
+       *[next] { $over ->
+            [yes] luego vuelve por encima de
+           *[no] luego sácalo de debajo de
+        }
+    } { $cords ->
+        [one] un cabo
+       *[other] { $cords } cabos
+    }{ $place ->
+        [only] .
+        [last] .
+       *[next] ,
+    }
+
+take-back-say-clear = No cruza nada.
+
+# Ejemplo: Tu mano está en la clavija 4 del pie. Siguiente deshace un tramo más, atrás vuelve a tender este.
+take-back-say-end = Tu mano está { $heading ->
+        [falling] en la clavija { $from } de la cabeza.
+       *[rising] en la clavija { $from } del pie.
+    } Siguiente deshace un tramo más, atrás vuelve a tender este.
+
+take-back-show = { $heading ->
+        [falling] Vuelve arriba, a cabeza { $from }
+       *[rising] Vuelve abajo, a pie { $from }
+    }
+take-back-show-phase = { $pass ->
+        [1] Deshacer el tramo { $leg }
+       *[other] Deshacer en la pasada { $pass } el tramo { $leg }
+    }
+take-back-show-crossing = { $over ->
+        [yes] vuelve ENCIMA { $cords }
+       *[no] saca de debajo { $cords }
+    }
+take-back-show-note = { $whole ->
+        [yes] { $heading ->
+            [falling] Primero, fuera de pie { $to }
+           *[rising] Primero, fuera de cabeza { $to }
+        }
+       *[no] Aún no está en ninguna clavija
+    }
+take-back-show-note-keys = Siguiente: deshacer otro. Atrás: volver a tender este tramo.
+take-back-nothing-say = No hay nada más que deshacer: el tubo está vacío.
+
+## Finding a lost place: questions answered with next for yes and back for no
+
+# Ejemplo: El cabo que llevas en la mano, ¿está en la clavija 6 de la cabeza? Siguiente para sí, atrás para no.
+question-say = { $question ->
+        [pin] { $rim ->
+            [top] El cabo que llevas en la mano, ¿está en la clavija { $pin } de la cabeza?
+           *[bottom] El cabo que llevas en la mano, ¿está en la clavija { $pin } del pie?
+        }
+        [cords] { $rim ->
+            [top] Cuenta los cabos que rodean la clavija { $pin } de la cabeza, también el que llevas en la mano.
+           *[bottom] Cuenta los cabos que han llegado a la clavija { $pin } del pie, también el que llevas en la mano.
+        } { $count ->
+            [one] ¿Hay solo uno?
+           *[other] ¿Hay { $count }?
+        }
+        [tail] ¿Tiene el cabo solo su cola en la clavija { $pin } del pie{ $count ->
+            [0] { "" }
+            [one] , junto a otro cabo
+           *[other] , junto a otros { $count } cabos
+        }, y desde ahí no ha rodeado aún ninguna clavija?
+        [home] Mira otra hebra: ¿ha vuelto su cabo a casa, a la clavija { $pin } del pie, { $count ->
+            [one] una vez?
+            [2] dos veces?
+           *[other] { $count } veces?
+        }
+       *[crossed] { $rim ->
+            [top] Desde la clavija { $pin } de la cabeza,
+           *[bottom] Desde la clavija { $pin } del pie,
+        } { $count ->
+            [0] ¿el cabo todavía no ha cruzado nada?
+            [one] ¿el cabo ha cruzado ya algo?
+           *[other] ¿el cabo ha cruzado { $count } veces o más?
+        }
+    } Siguiente para sí, atrás para no.
+
+question-show = { $question ->
+        [pin] { $rim ->
+            [top] ¿Está en cabeza { $pin }?
+           *[bottom] ¿Está en pie { $pin }?
+        }
+        [cords] { $count ->
+            [one] ¿Hay ahí solo 1 cabo?
+           *[other] ¿Hay ahí { $count } cabos?
+        }
+        [tail] { $count ->
+            [0] ¿Solo su cola ahí?
+            [one] ¿Solo su cola ahí, junto a 1 cabo?
+           *[other] ¿Solo su cola ahí, junto a { $count } cabos?
+        }
+        [home] { $count ->
+            [one] Otra hebra: ¿en casa una vez?
+            [2] Otra hebra: ¿en casa dos veces?
+           *[other] Otra hebra: ¿en casa { $count } veces?
+        }
+       *[crossed] { $count ->
+            [0] ¿Aún no ha cruzado nada?
+            [one] ¿Ha cruzado algo?
+           *[other] ¿Ha cruzado { $count } veces o más?
+        }
+    }
+question-show-note = { $question ->
+        [pin] La última clavija que rodeó el cabo
+        [cords] { $rim ->
+            [top] Alrededor de cabeza { $pin }, también el que llevas en la mano
+           *[bottom] Llegados a pie { $pin }, también el que llevas en la mano
+        }
+        [tail] En pie { $pin }
+        [home] En pie { $pin }
+       *[crossed] { $rim ->
+            [top] Desde cabeza { $pin }
+           *[bottom] Desde pie { $pin }
+        }
+    }
+question-show-phase = Buscar dónde estás
+question-show-note-keys = Siguiente: sí. Atrás: no.
+
+# Said before the step when the place is found.
+found-say = Entonces este es el sitio.
+
+# Said instead when the pins are being taken out or are out.
+wrong-after = El nudo está saliendo de sus clavijas y ya no se puede deshacer ningún tramo. Atrás retrocede un paso; H dice dónde estás.

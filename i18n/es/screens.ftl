@@ -1,0 +1,127 @@
+# The screens of the app.
+
+app-title = Marlinspeak
+
+## The start screen
+
+start-heading = ¿Qué nudo vas a hacer?
+start-leads = Ramales
+start-bights = Senos
+start-passes = Pasadas
+start-weave = Tejido
+start-weave-hint = 1 es encima de uno, debajo de uno; 2 es encima de dos; o un código de filas como «ouo» («o» encima, «u» debajo)
+start-hand = Trabajar hacia la
+start-hand-right = derecha
+start-hand-left = izquierda
+start-side = Seguir por la
+start-side-right = derecha
+start-side-left = izquierda
+start-begin = Empezar este nudo
+start-waiting = Nudos en curso
+
+# What the knot in the form comes to.
+# Ejemplo: 5 ramales y 6 senos: una hebra, 24 cruces, clavijas de la cabeza al tresbolillo.
+# $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
+# turns of the tube on each leg.
+start-facts = { $leads } ramales y { $bights } senos: { $strands ->
+        [one] una hebra
+       *[other] { $strands } hebras
+    }, { $crossings ->
+        [one] 1 cruce
+       *[other] { $crossings } cruces
+    }, { $staggered ->
+        [yes] clavijas de la cabeza al tresbolillo, a medio camino entre las del pie
+       *[no] cada clavija de la cabeza en línea recta con una del pie
+    }{ $turns ->
+        [0] { "" }
+        [one] , cada tramo da una vuelta al tubo y algo más
+       *[other] , cada tramo da { $turns } vueltas al tubo y algo más
+    }.{ $uneven ->
+        [yes] { " " }Este tejido no corre parejo en los bordes.
+       *[no] { "" }
+    }
+
+# A tie in the list. $usual: no when the weave is another than over one, under one.
+# Ejemplo: 5 ramales y 6 senos, 2 pasadas
+# Ejemplo: 5 ramales y 6 senos, tejido 2, hacia la izquierda
+start-tie = { $leads } ramales y { $bights } senos{ $passes ->
+        [one] { "" }
+       *[other] , { $passes } pasadas
+    }{ $usual ->
+        [yes] { "" }
+       *[no] , tejido { $weave }
+    }{ $hand ->
+        [left] , hacia la izquierda
+       *[right] { "" }
+    }
+
+# How a tie is told, beside it on the tying screen. $most: crossings at once, 0 for whole legs.
+# Ejemplo: normal, 4 a la vez
+telling = { $detail ->
+        [brief] breve
+        [teach] explicado
+       *[plain] normal
+    }, { $most ->
+        [0] tramos enteros
+       *[other] { $most } a la vez
+    }
+
+# Ejemplo: 7 de 24 tramos tendidos, última vez hace 3 días
+# $days: whole days since.
+start-tie-progress = { $laid } de { $legs } tramos tendidos, última vez { $days ->
+        [0] hoy
+        [one] ayer
+       *[other] hace { $days } días
+    }
+
+# On the button of the tie that one press takes up.
+start-take-up = Espacio: retomarlo
+# On the buttons of the others. $key: the digit that takes it up.
+start-take-up-digit = { $key }: retomarlo
+start-take-up-plain = Retomarlo
+
+# Spoken when the app opens with a tie in progress.
+start-offer-say = Hay un nudo a medias: { $leads } ramales y { $bights } senos, { $laid } de { $legs } tramos tendidos. Pulsa la barra espaciadora para retomarlo, o el tabulador para empezar otro.
+# Spoken when it opens with none.
+start-empty-say = No hay ningún nudo a medias. Pulsa la barra espaciadora para empezar uno de { $leads } ramales y { $bights } senos, o pulsa el tabulador para escribir otro.
+
+start-keys-waiting = Espacio retoma el último nudo · Tab va al formulario · S estante · C primeros nudos · G palabras · T ajustes · Ctrl Q salir
+start-keys-form = Tab avanza · Intro empieza este nudo · Esc deja el formulario
+start-keys-empty = Espacio empieza este nudo · Tab va al formulario · S estante · C primeros nudos · G palabras · T ajustes · Ctrl Q salir
+
+## The tying screen
+
+tying-keys = Espacio siguiente · ← atrás · R otra vez · H dónde estoy · W error · P pausa · − + velocidad · 1 2 3 breve, normal, explicado · [ ] menos o más a la vez · D dibujo · Esc dejarlo
+# Under the picture.
+tying-keys-picture = V gira la vista · D su tamaño · F pantalla completa
+# Under the picture when it has the whole screen.
+tying-keys-whole = Espacio siguiente · ← atrás · R otra vez · V gira la vista · F o Esc más pequeño
+tying-keys-wrong = Espacio siguiente · ← atrás · R otra vez · W dejarlo como está · Esc dejarlo
+
+# Said when the depth was changed, before the step. $detail: brief, plain or teach.
+detail-say = { $detail ->
+        [brief] Breve.
+        [teach] Explicado.
+       *[plain] Normal.
+    }
+# $most: crossings told at once at the most; $whole: yes when legs are told whole.
+at-once-say = { $whole ->
+        [yes] Tramos enteros.
+       *[no] Hasta { $most ->
+            [one] un cruce
+           *[other] { $most } cruces
+        } a la vez.
+    }
+
+## What the app has to report
+
+voice-lost = Sin voz: el servicio de voz no responde. Los pasos siguen por escrito, y la voz volverá por sí sola.
+saving-failed = No se ha podido guardar este nudo ({ $reason }). Se sigue intentando; no cierres la ventana.
+saving-again = Este nudo vuelve a estar guardado.
+focus-lost = Las teclas van a otra ventana. Haz clic aquí antes de seguir pulsando.
+
+# A tie file that was set aside.
+trouble-damaged = No se ha podido leer el archivo { $file } y se ha apartado como { $aside }; no se ha cambiado nada en él.
+trouble-restored = El archivo { $file } estaba dañado y se ha apartado como { $aside }; se usa la copia del paso anterior.
+trouble-io = No se ha podido llegar a los nudos ({ $reason }): comprueba que la carpeta existe y no está llena, y prueba de nuevo.
+trouble-in-use = Este nudo está abierto en otra ventana o terminal: sigue allí, o pulsa otra vez la misma tecla para verlo sin cambiarlo.

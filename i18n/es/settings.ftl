@@ -1,0 +1,216 @@
+# The settings and the learn screen, and the presses that are the same on every screen.
+
+settings-heading = Ajustes
+settings-keys = ↑ ↓ línea · ← → cambiar · Esc listo
+settings-opening-say = Ajustes. Las flechas arriba y abajo van de línea en línea, las flechas laterales la cambian, escape es listo.
+
+# The name of a line.
+settings-name = { $field ->
+        [learn] Pedales y teclas
+        [voice] Voz
+        [speed] Velocidad de la voz
+        [volume] Volumen de la voz
+        [pitch] Tono de la voz
+        [cues] Sonidos breves
+        [cue-volume] Volumen de los sonidos
+        [flash] Destello en el marco
+        [theme] Colores
+        [distance] Del ojo a la pantalla
+        [screen-width] Ancho de la imagen
+        [pacing] Avanzar solo
+        [bounce] Ignorar un segundo golpe
+        [long] Siguiente, pulsado largo, retrocede
+       *[double] Siguiente, pulsado dos veces, repite
+    }
+
+# The value on a line. $choice: number, name, or a choice of the line. $number in the unit of
+# the line; $name is the name of a voice.
+settings-value = { $field ->
+        [learn] { $number ->
+            [0] Los de siempre · Intro: aprender otros
+            [one] 1 aprendido · Intro: aprender de nuevo
+           *[other] { $number } aprendidos · Intro: aprender de nuevo
+        }
+        [voice] { $choice ->
+            [asking] Preguntando al servicio de voz
+            [usual] La que elija el servicio de voz
+           *[name] { $name }
+        }
+        [speed] { $number } palabras por minuto
+        [volume] { $number } por ciento
+        [pitch] { $number ->
+            [50] El propio de la voz
+           *[other] { $number } por ciento
+        }
+        [cue-volume] { $number } por ciento
+        [theme] { $choice ->
+            [light] Oscuro sobre claro
+           *[dark] Claro sobre oscuro
+        }
+        [distance] { $number } cm
+        [screen-width] { $choice ->
+            [unknown] Desconocido: 96 píxeles por pulgada
+           *[number] { $number } cm
+        }
+        [bounce] { $number ->
+            [0] Nunca
+           *[other] Durante { $number } milisegundos
+        }
+        [long] { $choice ->
+            [off] No
+           *[number] Tras { $number } milisegundos
+        }
+        [double] { $choice ->
+            [off] No
+           *[number] En menos de { $number } milisegundos
+        }
+       *[switch] { $choice ->
+            [on] Sí
+           *[off] No
+        }
+    }
+
+# A line as it is said: name, value, what can be pressed. Arguments as for settings-value.
+# Ejemplo: Velocidad de la voz: 165 palabras por minuto. Las flechas laterales la cambian.
+settings-say = { $field ->
+        [learn] { $number ->
+            [0] Pedales y teclas: los de siempre. Pulsa Intro para aprender otros.
+            [one] Pedales y teclas: uno aprendido. Pulsa Intro para aprender de nuevo.
+           *[other] Pedales y teclas: { $number } aprendidos. Pulsa Intro para aprender de nuevo.
+        }
+        [voice] { $choice ->
+            [asking] Voz: se está preguntando al servicio de voz cuáles tiene.
+            [usual] Voz: la que elija el servicio de voz. Las flechas laterales la cambian.
+           *[name] Voz: { $name }. Las flechas laterales la cambian.
+        }
+        [speed] Velocidad de la voz: { $number } palabras por minuto. Las flechas laterales la cambian.
+        [volume] Volumen de la voz: { $number } por ciento. Las flechas laterales lo cambian.
+        [pitch] { $number ->
+            [50] Tono de la voz: el suyo propio. Las flechas laterales lo cambian.
+           *[other] Tono de la voz: { $number } por ciento. Las flechas laterales lo cambian.
+        }
+        [cues] { $choice ->
+            [on] Sonidos breves: activados. Las flechas laterales los cambian.
+           *[off] Sonidos breves: desactivados. Las flechas laterales los cambian.
+        }
+        [cue-volume] Volumen de los sonidos: { $number } por ciento. Las flechas laterales lo cambian.
+        [flash] { $choice ->
+            [on] Destello en el marco de la pantalla: activado. Las flechas laterales lo cambian.
+           *[off] Destello en el marco de la pantalla: desactivado. Las flechas laterales lo cambian.
+        }
+        [theme] { $choice ->
+            [light] Colores: oscuro sobre claro. Las flechas laterales los cambian.
+           *[dark] Colores: claro sobre oscuro. Las flechas laterales los cambian.
+        }
+        [distance] De tu ojo a la pantalla: { $number } centímetros. Las flechas laterales lo cambian.
+        [screen-width] { $choice ->
+            [unknown] Ancho de la imagen en tu pantalla: desconocido. Las flechas laterales lo cambian.
+           *[number] Ancho de la imagen en tu pantalla: { $number } centímetros. Las flechas laterales lo cambian.
+        }
+        [pacing] { $choice ->
+            [on] Avanzar solo a tu ritmo: activado. Cualquier pulsación lo detiene. Las flechas laterales lo cambian.
+           *[off] Avanzar solo a tu ritmo: desactivado. Las flechas laterales lo cambian.
+        }
+        [bounce] { $number ->
+            [0] Ignorar un segundo golpe del mismo pedal: nunca. Las flechas laterales lo cambian.
+           *[other] Ignorar un segundo golpe del mismo pedal durante { $number } milisegundos. Las flechas laterales lo cambian.
+        }
+        [long] { $choice ->
+            [off] Siguiente, pulsado largo, retrocede: desactivado. Las flechas laterales lo cambian.
+           *[number] Siguiente, pulsado largo, retrocede, tras { $number } milisegundos. Las flechas laterales lo cambian.
+        }
+       *[double] { $choice ->
+            [off] Siguiente, pulsado dos veces, repite: desactivado. Las flechas laterales lo cambian.
+           *[number] Siguiente, pulsado dos veces, repite, en menos de { $number } milisegundos. Las flechas laterales lo cambian.
+        }
+    }
+
+# Said when the speed is changed while tying.
+speed-say = { $number } palabras por minuto.
+
+# $aside: name of a file. $reason: what is wrong with it.
+settings-damaged = No se han podido leer los ajustes ({ $reason }) y se han apartado como { $aside }; valen los ajustes de siempre, y no se ha cambiado nada en el archivo.
+settings-newer = Los ajustes de { $file } los escribió un Marlinspeak más nuevo (versión { $version }) y no se tocan: valen los ajustes de siempre, y los cambios no se guardan.
+settings-not-kept = No se ha podido llegar a los ajustes ({ $reason }): comprueba que la carpeta existe y no está llena; hasta entonces los cambios valen solo mientras la ventana esté abierta.
+
+## The learn screen
+
+learn-opening-say = Aprender pedales y teclas. Pulsa algo ya aprendido para saltar una línea, y dos veces para terminar. Escape lo deja todo como estaba.
+learn-how = Pulsa algo ya aprendido: saltar esto · dos veces: listo
+learn-keys = Esc lo deja todo como estaba
+
+# Ejemplo: Pulsa lo que quieras usar para «siguiente».
+learn-asks = { $intent ->
+        [next] Pulsa lo que quieras usar para «siguiente».
+        [back] Pulsa lo que quieras usar para «atrás».
+        [again] Pulsa lo que quieras usar para «otra vez».
+        [where] Pulsa lo que quieras usar para «dónde estoy».
+        [slower] Pulsa lo que quieras usar para «más despacio».
+        [faster] Pulsa lo que quieras usar para «más deprisa».
+        [pause] Pulsa lo que quieras usar para «pausa».
+       *[wrong] Pulsa lo que quieras usar para «error», cuando algo va mal.
+    }
+
+# What was pressed and what it is for.
+# Ejemplo: La tecla F13 es «siguiente».
+# $kind: space, key, mouse, pad (a button of a game controller), note, controller or programme
+# (of MIDI). $name: the name or number of the key or button.
+learn-learnt = { $kind ->
+        [space] La barra espaciadora
+        [mouse] El botón { $name } del ratón
+        [pad] El botón { $name } del mando
+        [note] La nota MIDI { $name }
+        [controller] El controlador MIDI { $name }
+        [programme] El programa MIDI { $name }
+       *[key] La tecla { $name }
+    } { $intent ->
+        [next] es «siguiente».
+        [back] es «atrás».
+        [again] es «otra vez».
+        [where] es «dónde estoy».
+        [slower] es «más despacio».
+        [faster] es «más deprisa».
+        [pause] es «pausa».
+       *[wrong] es «error», cuando algo va mal.
+    }
+learn-skipped-say = Saltado.
+learn-done-say = Eso es todo, y queda guardado.
+
+## While tying
+
+paused = En pausa. P o siguiente continúa.
+pace-held-say = Detenido. Siguiente continúa.
+screen-not-awake = El sistema no deja la pantalla encendida: puede apagarse mientras haces el nudo.
+
+## The start screen by ear
+
+# A part of the form when it gets the focus or changes: name, value, what can be pressed.
+# $typed: what it holds. $state: empty when it holds nothing. $choice: right or left.
+# Ejemplo: Ramales: 5. Escribe un número; el tabulador avanza, Intro empieza.
+start-field-say = { $field ->
+        [leads] { $state ->
+            [empty] Ramales: nada aún. Escribe un número.
+           *[typed] Ramales: { $typed }. Escribe un número; el tabulador avanza, Intro empieza.
+        }
+        [bights] { $state ->
+            [empty] Senos: nada aún. Escribe un número.
+           *[typed] Senos: { $typed }. Escribe un número; el tabulador avanza, Intro empieza.
+        }
+        [passes] { $state ->
+            [empty] Pasadas: nada aún. Escribe un número.
+           *[typed] Pasadas: { $typed }. Escribe un número; el tabulador avanza, Intro empieza.
+        }
+        [weave] { $state ->
+            [empty] Tejido: nada aún. Escribe 1 para encima de uno, debajo de uno, o un código de filas.
+           *[typed] Tejido: { $typed }. 1 es encima de uno, debajo de uno; también vale un código de filas; el tabulador avanza.
+        }
+        [hand] { $choice ->
+            [left] Trabajar hacia la izquierda. La barra espaciadora lo cambia; el tabulador avanza.
+           *[right] Trabajar hacia la derecha. La barra espaciadora lo cambia; el tabulador avanza.
+        }
+        [side] { $choice ->
+            [left] Seguir por la izquierda. La barra espaciadora lo cambia; el tabulador avanza.
+           *[right] Seguir por la derecha. La barra espaciadora lo cambia; el tabulador avanza.
+        }
+       *[begin] Empezar este nudo: pulsa la barra espaciadora. Escape deja el formulario.
+    }
