@@ -44,10 +44,10 @@ where-say = { $phase ->
                 [bottom] , y de ahí va a la clavija { $next } del pie.
                *[none] .
             }
-           *[other] El cabo va de camino, { $at-rim ->
-                [top] y baja de la clavija { $at } de la cabeza a la clavija { $next } del pie;
-               *[bottom] y sube de la clavija { $at } del pie a la clavija { $next } de la cabeza;
-            } ha cruzado { $crossed ->
+           *[other] El cabo va { $at-rim ->
+                [top] bajando de la clavija { $at } de la cabeza a la clavija { $next } del pie,
+               *[bottom] subiendo de la clavija { $at } del pie a la clavija { $next } de la cabeza,
+            } y ha cruzado { $crossed ->
                 [one] una vez.
                 [2] dos veces.
                *[other] { $crossed } veces.
@@ -103,14 +103,20 @@ take-back-say = { $pass ->
         [one] { "" }
        *[other] { " " }de la hebra { $strand }
     }{ $named ->
-        [yes] , «{ $cord }»
+        [yes] , cabo «{ $cord }»
        *[no] { "" }
     }. { $tail ->
         [0] { "" }
        *[other] Primero suelta la cola de la clavija { $tail } del pie.
     } { $first-rim ->
-        [top] Primero vuelve con el cabo a la clavija { $first } de la cabeza.
-        [bottom] Primero vuelve con el cabo a la clavija { $first } del pie.
+        [top] { $tail ->
+            [0] Primero
+           *[other] Luego
+        } vuelve con el cabo a la clavija { $first } de la cabeza.
+        [bottom] { $tail ->
+            [0] Primero
+           *[other] Luego
+        } vuelve con el cabo a la clavija { $first } del pie.
        *[none] { "" }
     } { $whole ->
         [yes] { $heading ->

@@ -1,0 +1,282 @@
+# What comes when everything is laid: lift the knot off the tube, fair it, finish the ends.
+# Depths and arguments as in steps.ftl. Off the tube the pins are gone, so what was a pin is called
+# by its bight.
+
+## Lifting. $task: secure, top-pins, slide-ring, bottom-pins or slip-off. $bights: pins in a ring.
+## $ends: ends of cord hanging out.
+
+# Ejemplo: Quita las 6 clavijas de la cabeza, una a una, y déjalas en un plato.
+lift-say = { $task ->
+        [secure] Todo está tendido. Antes de sacar el nudo, marca el seno 1 del pie con un trocito de cinta, y comprueba que ninguno de los { $ends } chicotes puede escurrirse hacia dentro.
+        [top-pins] Quita las { $bights } clavijas de la cabeza, una a una, y déjalas en un plato.
+        [slide-ring] Desliza el anillo de la cabeza hacia arriba hasta sacarlo del tubo. Los senos se quedan como están.
+        [bottom-pins] Sujeta el nudo con una mano y quita las { $bights } clavijas del pie.
+       *[slip-off] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo al objeto sin voltearlo. Gíralo hasta que los chicotes salgan donde quieras.
+    }
+
+lift-say-brief = { $task ->
+        [secure] Marca el seno 1 del pie, asegura los { $ends } chicotes.
+        [top-pins] Fuera las { $bights } clavijas de la cabeza.
+        [slide-ring] Fuera el anillo de la cabeza.
+        [bottom-pins] Fuera las { $bights } clavijas del pie.
+       *[slip-off] Pasa el nudo al objeto, sin voltearlo.
+    }
+
+lift-say-teach = { $task ->
+        [secure] Todo está tendido. Antes de sacar el nudo, marca el seno 1 del pie con un trocito de cinta: sin las clavijas, todos los senos se parecen, y contarás desde ese. Comprueba que ninguno de los { $ends } chicotes puede escurrirse hacia dentro.
+        [top-pins] Quita las { $bights } clavijas de la cabeza, una a una, y déjalas en un plato. Una clavija es un tornillo prisionero: aflójala con su llave hexagonal y sácala después a mano. Los senos se quedan donde están, porque los cruces los sujetan.
+        [slide-ring] Desliza el anillo de la cabeza hacia arriba hasta sacarlo del tubo. Ve despacio, para que no arrastre ningún seno.
+        [bottom-pins] Sujeta el nudo con una mano para que no salte, y quita las { $bights } clavijas del pie.
+       *[slip-off] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo al objeto sin voltearlo y sin que se retuerza. Está flojo, como debe ser. Gíralo hasta que los chicotes salgan donde quieras.
+    }
+
+lift-show = { $task ->
+        [secure] Marca el seno 1 del pie
+        [top-pins] Quita las clavijas de la cabeza
+        [slide-ring] Saca el anillo de la cabeza
+        [bottom-pins] Quita las clavijas del pie
+       *[slip-off] Pasa el nudo al objeto
+    }
+
+lift-show-note = { $task ->
+        [secure] Que ninguno de los { $ends } chicotes se escurra hacia dentro
+        [top-pins] Son { $bights }, a un plato
+        [slide-ring] Los senos se quedan como están
+        [bottom-pins] Son { $bights }; sujeta el nudo con una mano
+       *[slip-off] Sin voltearlo, con los chicotes donde quieras
+    }
+
+## Fairing. $round of $rounds: how often the knot is gone through. $known: yes when $draw says what
+## to draw out of this leg, and $gathered what is in the hand behind it. $first: yes where a cord begins,
+## $last: yes where it ends.
+
+# Ejemplo: Primera ronda de 3. Empieza por la cola. Tramo 1 de 12, que sube del seno 1 del pie al seno 3
+# de la cabeza: cobra cerca de 9 milímetros y pásalo al tramo siguiente. Con eso llevas 9 milímetros
+# en la mano.
+fair-say = { $round ->
+        [1] Primera ronda
+        [2] Segunda ronda
+        [3] Tercera ronda
+       *[other] Ronda { $round }
+    } de { $rounds }{ $strands ->
+        [one] { "" }
+       *[other] , hebra { $strand }
+    }{ $named ->
+        [yes] , «{ $cord }»
+       *[no] { "" }
+    }{ $passes ->
+        [one] { "" }
+       *[other] , pasada { $pass }
+    }. { $first ->
+        [yes] Empieza por la cola.
+       *[no] { "" }
+    } Tramo { $leg } de { $legs }, { $heading ->
+        [falling] que baja del seno { $from } de la cabeza al seno { $to } del pie
+       *[rising] que sube del seno { $from } del pie al seno { $to } de la cabeza
+    }: { $known ->
+        [yes] cobra cerca de { $draw } y pásalo al tramo siguiente. Con eso llevas { $gathered } en la mano.
+       *[no] cobra lo que sobra, sin que los cruces se muevan de su sitio, y pásalo al tramo siguiente.
+    } { $last ->
+        [yes] El cabo termina aquí: deja colgando lo que has recogido.
+       *[no] { "" }
+    }
+
+fair-say-brief = Ronda { $round } de { $rounds }{ $strands ->
+        [one] { "" }
+       *[other] , hebra { $strand }
+    }{ $passes ->
+        [one] { "" }
+       *[other] , pasada { $pass }
+    }. { $heading ->
+        [falling] Seno { $from } de la cabeza, baja al seno { $to } del pie
+       *[rising] Seno { $from } del pie, sube al seno { $to } de la cabeza
+    }: { $known ->
+        [yes] cobra { $draw }.
+       *[no] cobra lo que sobra.
+    } { $last ->
+        [yes] Déjalo colgando.
+       *[no] { "" }
+    }
+
+fair-say-teach = { $round ->
+        [1] Primera ronda
+        [2] Segunda ronda
+        [3] Tercera ronda
+       *[other] Ronda { $round }
+    } de { $rounds }{ $strands ->
+        [one] { "" }
+       *[other] , hebra { $strand }
+    }{ $named ->
+        [yes] , «{ $cord }»
+       *[no] { "" }
+    }{ $passes ->
+        [one] { "" }
+       *[other] , pasada { $pass }
+    }. { $first ->
+        [yes] { $round ->
+            [1] { $strand ->
+                [1] { $pass ->
+                    [1] Igualar un nudo es dejarlo parejo: recorre el cabo desde la cola y cobra un poco de lo que sobra en cada tramo, en varias rondas, para que ningún tramo quede tenso antes que sus vecinos.
+                   *[other] { "" }
+                }
+               *[other] { "" }
+            }
+           *[other] { "" }
+        } Empieza por la cola.
+       *[no] { "" }
+    } Tramo { $leg } de { $legs }, { $heading ->
+        [falling] que baja del seno { $from } de la cabeza al seno { $to } del pie
+       *[rising] que sube del seno { $from } del pie al seno { $to } de la cabeza
+    }: levántalo con un pasador y { $known ->
+        [yes] cobra cerca de { $draw }, y pásalo a lo largo del cabo al tramo siguiente. Con eso llevas { $gathered } en la mano.
+       *[no] cobra lo que sobra, sin que los cruces se muevan de su sitio, y pásalo a lo largo del cabo al tramo siguiente.
+    } { $last ->
+        [yes] El cabo termina aquí: deja colgando lo que has recogido.
+       *[no] { "" }
+    }
+
+# Ejemplo: Pie 1, sube a cabeza 3
+fair-show = { $heading ->
+        [falling] Cabeza { $from }, baja a pie { $to }
+       *[rising] Pie { $from }, sube a cabeza { $to }
+    }
+
+fair-show-note = { $known ->
+        [yes] Cobra cerca de { $draw }; { $gathered } en la mano
+       *[no] Cobra lo que sobra y pásalo adelante
+    } { $first ->
+        [yes] (empieza por la cola)
+       *[no] { "" }
+    } { $last ->
+        [yes] (déjalo colgando)
+       *[no] { "" }
+    }
+
+## Finishing. $task: tuck, trim, seal or done. $end: working or standing. $pin: the bottom bight where
+## the end comes out. The end goes along the leg from bottom bight $pin to top bight $top. $under:
+## yes when $row, $cords, $of-from, $of-to say where that leg first goes under.
+
+# Ejemplo: El chicote de trabajo sale en el seno 1 del pie. Llévalo junto al cabo que sube al seno 3 de
+# la cabeza, y mételo por debajo de los 2 cabos que cruzan en la fila 2 desde el pie, entre el seno 3
+# del pie y el seno 6 de la cabeza. Ahí queda escondido.
+finish-say = { $task ->
+        [tuck] { $strands ->
+            [one] { "" }
+           *[other] Hebra { $strand }.
+        } { $named ->
+            [yes] Cabo «{ $cord }».
+           *[no] { "" }
+        } { $end ->
+            [standing] El chicote de la cola, el que dejaste al empezar,
+           *[working] El chicote de trabajo
+        } sale en el seno { $pin } del pie. Llévalo junto al cabo que sube al seno { $top } de la cabeza, y { $under ->
+            [yes] mételo por debajo { $cords ->
+                [one] del cabo que cruza
+               *[other] de los { $cords } cabos que cruzan
+            } en la fila { $row } desde el pie, entre el seno { $of-bottom } del pie y el seno { $of-top } de la cabeza. Ahí queda escondido.
+           *[no] mételo por debajo del primer cabo que lo admita. Ahí queda escondido.
+        }
+        [trim] Corta los { $ends } chicotes al ras, bajo los cabos que los cubren.
+        [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, sella los { $ends } chicotes con calor. La fibra natural no se sella con calor: la sujeta una gota de pegamento o una falcaceadura.
+       *[done] El nudo está hecho: { $leads } ramales y { $bights } senos, { $passes ->
+            [one] sencillo.
+            [2] doblado.
+            [3] triplicado.
+           *[other] { $passes } pasadas.
+        } Has hecho una cosa buena, y durará. Apunta lo que has usado, para la próxima vez.
+    }
+
+finish-say-brief = { $task ->
+        [tuck] { $strands ->
+            [one] { "" }
+           *[other] Hebra { $strand }.
+        } { $end ->
+            [standing] Cola
+           *[working] Chicote de trabajo
+        } en el seno { $pin } del pie, hacia el seno { $top } de la cabeza{ $under ->
+            [yes] , por debajo de { $cords ->
+                [one] un cabo
+               *[other] { $cords } cabos
+            } en la fila { $row }.
+           *[no] , por debajo del primer cabo que lo admita.
+        }
+        [trim] Corta los { $ends } chicotes.
+        [seal] Sella los { $ends } chicotes, si el cabo se funde.
+       *[done] Hecho: { $leads } ramales y { $bights } senos, { $passes ->
+            [one] sencillo.
+            [2] doblado.
+            [3] triplicado.
+           *[other] { $passes } pasadas.
+        }
+    }
+
+finish-say-teach = { $task ->
+        [tuck] { $strands ->
+            [one] { "" }
+           *[other] Hebra { $strand }.
+        } { $named ->
+            [yes] Cabo «{ $cord }».
+           *[no] { "" }
+        } { $end ->
+            [standing] El chicote de la cola, el chicote firme que dejaste al empezar,
+           *[working] El chicote de trabajo
+        } sale en el seno { $pin } del pie. Llévalo junto al cabo que sube al seno { $top } de la cabeza, como si siguiera una vez más, y { $under ->
+            [yes] mételo por debajo { $cords ->
+                [one] del cabo que cruza
+               *[other] de los { $cords } cabos que cruzan
+            } en la fila { $row } desde el pie, entre el seno { $of-bottom } del pie y el seno { $of-top } de la cabeza. { $end ->
+                [standing] { "" }
+               *[working] Meter es empujar el chicote por debajo, abriéndole camino con el pasador.
+            } Ahí queda escondido, y el nudo lo sujeta.
+           *[no] mételo por debajo del primer cabo que lo admita. Ahí queda escondido, y el nudo lo sujeta.
+        }
+        [trim] Corta los { $ends } chicotes al ras, bajo los cabos que los cubren, pero no antes de tener la certeza de que todas las rondas de igualar están hechas: el cabo cortado no vuelve.
+        [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, sella los { $ends } chicotes con calor, para que no se deshilachen. La fibra natural no se sella con calor: la sujeta una gota de pegamento o una falcaceadura.
+       *[done] El nudo está hecho: { $leads } ramales y { $bights } senos, { $passes ->
+            [one] sencillo.
+            [2] doblado.
+            [3] triplicado.
+           *[other] { $passes } pasadas.
+        } Has hecho una cosa buena, y durará. Apunta qué cabo has usado y qué ancho ha salido el nudo, para la próxima vez.
+    }
+
+finish-show = { $task ->
+        [tuck] { $end ->
+            [standing] La cola, en pie { $pin }
+           *[working] El chicote de trabajo, en pie { $pin }
+        }
+        [trim] Corta los { $ends } chicotes
+        [seal] Sella los { $ends } chicotes
+       *[done] El nudo está hecho
+    }
+
+finish-show-note = { $task ->
+        [tuck] Hacia cabeza { $top }{ $under ->
+            [yes] , debajo de { $cords } en la fila { $row } (de pie { $of-bottom } a cabeza { $of-top })
+           *[no] , debajo del primer cabo que lo admita
+        }
+        [trim] Al ras, bajo los cabos que los cubren
+        [seal] Calor solo para cabo que se funde; pegamento o falcaceadura para fibra natural
+       *[done] { $leads } ramales y { $bights } senos. Apunta lo que has usado.
+    }
+
+## Cautions, before what can hurt: spoken with the step, and on the screen as long as it stands.
+## $caution: pins, blades, heat, load, children or rest.
+
+caution-say = { $caution ->
+        [pins] Cuidado con las clavijas: sobresalen, así que aparta de ellas los ojos y las palmas.
+        [blades] Corta y empuja hacia fuera, lejos del cuerpo, con la otra mano detrás del filo o de la punta.
+        [heat] El calor quema. Abre una ventana, aparta la llama del nudo y de todo lo que arda, y no toques el chicote hasta que esté frío: el cabo fundido se pega a la piel. Un chicote sellado puede cortar.
+        [load] Cubre y adorna. No dejes nunca que sostenga a una persona ni una carga; para lo que tenga que sostener algo, sigue las normas del lugar y a la gente autorizada para ello.
+        [children] Aparta cabos, clavijas y piezas pequeñas de los niños pequeños, y no dejes nunca un cabo alrededor de un cuello.
+       *[rest] Descansa las manos de vez en cuando.
+    }
+
+caution-show = { $caution ->
+        [pins] Las clavijas sobresalen: cuidado con los ojos y las palmas.
+        [blades] Corta y empuja hacia fuera, lejos del cuerpo.
+        [heat] Ventila. Lejos de todo lo que arda. El cabo fundido se pega y quema: deja que se enfríe. Un chicote sellado puede cortar.
+        [load] Solo adorno: nunca para sostener a una persona ni una carga. Para eso, sigue las normas del lugar y a la gente autorizada.
+        [children] Cabos, clavijas y piezas pequeñas, lejos de los niños pequeños; nunca un cabo alrededor de un cuello.
+       *[rest] Descansa las manos de vez en cuando.
+    }

@@ -1,0 +1,789 @@
+# The steps of laying a tie. A message ending in -say is spoken, one ending in -show stands on the
+# screen. What the words must do: where the cord goes comes first (from which pin, which way,
+# to which pin), then the crossings in the order they are met, then the landing.
+#
+# Words chosen for Spanish, from memory of Spanish seamanship and rope work, no source. What must not
+# be confused by ear differs in its stressed vowel, in its verb, or both:
+#   bottom rim, top rim   pie, cabeza: "la clavija 4 del pie", "la clavija 6 de la cabeza". Never
+#                         superior and inferior (nor interior and exterior), which differ in one
+#                         syllable, nor alta and baja. "Clavija" stands before the number, the rim
+#                         after it.
+#   over, under           pasa por encima, mete por debajo: a verb each.
+#   up, down              sube, baja; a rising leg "sube", a falling leg "baja" (ascendente and
+#                         descendente sound alike).
+#   right, left           derecha, izquierda.
+#   inside, outside       por dentro, por fuera (of a bight).
+#   follower's lane       por el lado del pie, por el lado de la cabeza: neither abajo nor debajo,
+#                         so that it is never taken for a crossing.
+#   pin clavija, leg tramo, bight seno, lead ramal, strand hebra, pass pasada (lead pass: pasada
+#   guía), round ronda ("vuelta" is only ever a turn round the tube), cord cabo, tail cola, standing
+#   end chicote firme, working end chicote de trabajo, snug ceñido, crossing cruce, weave tejido,
+#   staggered al tresbolillo, pick pasador, set screw prisionero, to lay tender, to take back
+#   deshacer, to lift sacar, to fair igualar, to finish rematar. The knot itself is a cabeza de turco;
+#   it is just "nudo" here, since cabeza is the rim.
+# One cord is "un cabo" in words, as the figure would be said "uno". The tyer is told in the
+# imperative of tú. The names of presses: siguiente, atrás, otra vez, dónde estoy, error.
+# unsure: hebra for a closed path (cordón would be mistaken for the cord itself, and is a strand of laid
+# rope); ramal for a lead (some say cordón, some say vuelta); igualar for fairing; seno for
+# the scallop, where some say bucle or onda; 21 and its like before a masculine noun, which voices
+# say "veintiuno cruces".
+#
+# A spoken message comes in three depths: plain without an ending, -brief for who knows the work,
+# -teach for who learns it. Every one stands alone, for a tyer who is back after a week.
+#
+# Arguments that come back everywhere:
+#   $pass      1 is the lead pass
+#   $passes    passes the whole tie has
+#   $strand    the strand, $strands how many there are
+#   $leg       the leg's number in this pass of the strand, $legs how many there are
+#   $part      part of a long leg, $parts how many there are
+#   $heading   rising (bottom rim to top rim) or falling
+#   $from, $to numbers of pins; a rising leg goes from a bottom pin to a top pin
+#   $hand      right or left: the way round the tube that the cord travels
+#   $lane      below or above: where a follower lies beside the cord it follows, towards the bottom or
+#              the top rim, on rising and falling legs alike; none in the lead pass. ("Right of the
+#              cord" would turn about with every leg.)
+#   $cord      what the tyer calls the cord, when $named is yes
+#   $tail      a length, with its unit
+
+## Beginning a strand
+
+# Ejemplo: Deja una cola de 15 centímetros en la clavija 1 del pie. Sujétala con cinta. El cabo irá
+# hacia la derecha alrededor del tubo, y las clavijas se numeran en ese sentido.
+# $uneven: yes when the weave leaves a fault at the rims. $staggered: yes when the top pins stand
+# half way between the bottom ones.
+begin-say = { $strands ->
+        [one] { "" }
+       *[other] Hebra { $strand } de { $strands }.
+    } { $named ->
+        [yes] Toma el cabo «{ $cord }».
+       *[no] { "" }
+    } Deja una cola de { $tail } en la clavija { $pin } del pie. Sujétala con cinta. El cabo irá hacia la { $hand ->
+        [left] izquierda
+       *[right] derecha
+    } alrededor del tubo, y las clavijas se numeran en ese sentido. { $uneven ->
+        [yes] En este tejido, lo que pasa por encima y por debajo no corre parejo en los bordes. El tejido es así; no es un fallo tuyo.
+       *[no] { "" }
+    }
+
+begin-say-brief = { $strands ->
+        [one] { "" }
+       *[other] Hebra { $strand } de { $strands }.
+    } { $named ->
+        [yes] Cabo «{ $cord }».
+       *[no] { "" }
+    } Cola de { $tail } en la clavija { $pin } del pie. Trabaja hacia la { $hand ->
+        [left] izquierda
+       *[right] derecha
+    }. { $uneven ->
+        [yes] El tejido no corre parejo en los bordes.
+       *[no] { "" }
+    }
+
+begin-say-teach = { $strands ->
+        [one] { "" }
+       *[other] Hebra { $strand } de { $strands }. { $strand ->
+            [1] Una hebra es un camino cerrado de cabo; este nudo tiene varias, porque sus ramales y sus senos comparten un divisor.
+           *[other] { "" }
+        }
+    } { $named ->
+        [yes] Toma el cabo «{ $cord }».
+       *[no] { "" }
+    } Deja una cola de { $tail } en la clavija { $pin } del pie, y sujétala con cinta. La cola es el extremo que se queda atrás; el que llevas en la mano es el chicote de trabajo. El cabo irá hacia la { $hand ->
+        [left] izquierda
+       *[right] derecha
+    } alrededor del tubo, de clavija en clavija, y las clavijas se numeran en ese sentido. { $strand ->
+        [1] { $staggered ->
+            [yes] Cada clavija de la cabeza queda a medio camino entre dos clavijas del pie. A eso se le llama al tresbolillo: con un número impar de ramales, cada cabo llega medio paso más allá, y con clavijas en línea recta el nudo saldría torcido.
+           *[no] Cada clavija de la cabeza queda en línea recta con una clavija del pie, que es adonde llega el cabo cuando los ramales son pares.
+        }
+       *[other] { "" }
+    } { $uneven ->
+        [yes] En este tejido, lo que pasa por encima y por debajo no corre parejo en los bordes. El tejido es así; no es un fallo tuyo.
+       *[no] { "" }
+    }
+
+# Ejemplo: Cola de 15 cm en pie 1
+begin-show = Cola de { $tail } en pie { $pin }
+
+# Ejemplo: Sujétala con cinta. Trabaja hacia la derecha.
+begin-show-note = { $named ->
+        [yes] Cabo «{ $cord }».
+       *[no] { "" }
+    } { $hand ->
+        [left] Sujétala con cinta. Trabaja hacia la izquierda; las clavijas se numeran hacia la izquierda.
+       *[right] Sujétala con cinta. Trabaja hacia la derecha.
+    } { $uneven ->
+        [yes] Este tejido no corre parejo en los bordes.
+       *[no] { "" }
+    }
+
+## Beginning to follow
+
+# Ejemplo: Segunda pasada. Sigue el mismo cabo. Empieza en la clavija 1 del pie, junto al cabo que ya
+# está ahí, y ve siempre por su lado del pie, sin cruzarlo nunca. Pasa por encima y por debajo igual
+# que él. En las clavijas de la cabeza gira por dentro de sus senos; en las del pie, por fuera.
+# $inside: the rim where the follower turns inside, top or bottom. $added: yes when another cord
+# begins here, no when the cord in hand goes on.
+follow-say = { $pass ->
+        [2] Segunda pasada.
+        [3] Tercera pasada.
+        [4] Cuarta pasada.
+        [5] Quinta pasada.
+        [6] Sexta pasada.
+        [7] Séptima pasada.
+        [8] Octava pasada.
+       *[9] Novena pasada.
+    } { $strands ->
+        [one] { "" }
+       *[other] Hebra { $strand } de { $strands }.
+    } { $added ->
+        [yes] { $named ->
+            [yes] Toma el cabo «{ $cord }» y deja una cola de { $tail }. Empieza
+           *[no] Toma el cabo añadido y deja una cola de { $tail }. Empieza
+        }
+       *[no] { $strands ->
+            [one] Sigue el mismo cabo. Empieza
+           *[other] { $named ->
+                [yes] Vuelve a tomar el cabo «{ $cord }». Empieza
+               *[no] Vuelve a tomar su cabo. Empieza
+            }
+        }
+    } en la clavija { $pin } del pie, junto al cabo que ya está ahí, y ve siempre por su { $lane ->
+        [above] lado de la cabeza
+       *[below] lado del pie
+    }, sin cruzarlo nunca. Pasa por encima y por debajo igual que él. { $inside ->
+        [bottom] En las clavijas del pie gira por dentro de sus senos; en las de la cabeza, por fuera.
+       *[top] En las clavijas de la cabeza gira por dentro de sus senos; en las del pie, por fuera.
+    }
+
+follow-say-brief = { $pass ->
+        [2] Segunda pasada.
+        [3] Tercera pasada.
+        [4] Cuarta pasada.
+        [5] Quinta pasada.
+        [6] Sexta pasada.
+        [7] Séptima pasada.
+        [8] Octava pasada.
+       *[9] Novena pasada.
+    } { $strands ->
+        [one] { "" }
+       *[other] Hebra { $strand } de { $strands }.
+    } { $added ->
+        [yes] { $named ->
+            [yes] Cabo «{ $cord }», cola de { $tail }.
+           *[no] Cabo añadido, cola de { $tail }.
+        }
+       *[no] { "" }
+    } Desde la clavija { $pin } del pie, sigue por el { $lane ->
+        [above] lado de la cabeza.
+       *[below] lado del pie.
+    } { $inside ->
+        [bottom] Por dentro en el pie, por fuera en la cabeza.
+       *[top] Por dentro en la cabeza, por fuera en el pie.
+    }
+
+follow-say-teach = { $pass ->
+        [2] Segunda pasada.
+        [3] Tercera pasada.
+        [4] Cuarta pasada.
+        [5] Quinta pasada.
+        [6] Sexta pasada.
+        [7] Séptima pasada.
+        [8] Octava pasada.
+       *[9] Novena pasada.
+    } { $strands ->
+        [one] { "" }
+       *[other] Hebra { $strand } de { $strands }.
+    } { $pass ->
+        [2] { $strand ->
+            [1] Una pasada es un recorrido del cabo por todo el dibujo; a partir de aquí, el cabo sigue al que ya está tendido.
+           *[other] { "" }
+        }
+       *[other] { "" }
+    } { $added ->
+        [yes] { $named ->
+            [yes] Toma el cabo «{ $cord }», y deja una cola de { $tail }. { $apart ->
+                [yes] Empieza en una clavija propia, para que los chicotes no salgan todos en el mismo sitio: empieza
+               *[no] Empieza
+            }
+           *[no] Toma el cabo añadido, y deja una cola de { $tail }. { $apart ->
+                [yes] Empieza en una clavija propia, para que los chicotes no salgan todos en el mismo sitio: empieza
+               *[no] Empieza
+            }
+        }
+       *[no] { $strands ->
+            [one] Sigue el mismo cabo: ha vuelto a casa, a su primera clavija, y simplemente empieza otra vez su recorrido. Empieza
+           *[other] { $named ->
+                [yes] Vuelve a tomar el cabo «{ $cord }»: ha vuelto a casa, a su primera clavija, y simplemente empieza otra vez su recorrido. Empieza
+               *[no] Vuelve a tomar su cabo: ha vuelto a casa, a su primera clavija, y simplemente empieza otra vez su recorrido. Empieza
+            }
+        }
+    } en la clavija { $pin } del pie, junto al cabo que ya está ahí, y ve siempre por { $lane ->
+        [above] su lado de la cabeza, es decir, entre él y el borde de la cabeza.
+       *[below] su lado del pie, es decir, entre él y el borde del pie.
+    } Nunca cruza al cabo que sigue, y pasa por encima y por debajo igual que él. { $pass ->
+        [2] { $strand ->
+            [1] Un seno es la curva del cabo alrededor de una clavija.
+           *[other] { "" }
+        }
+       *[other] { "" }
+    } { $inside ->
+        [bottom] En las clavijas del pie gira por dentro del seno que ya está ahí, es decir, entre él y el centro del nudo; en las de la cabeza, por fuera, más allá de él.
+       *[top] En las clavijas de la cabeza gira por dentro del seno que ya está ahí, es decir, entre él y el centro del nudo; en las del pie, por fuera, más allá de él.
+    }
+
+# Ejemplo: Sigue por el lado del pie
+follow-show = { $lane ->
+        [above] Sigue por el lado de la cabeza
+       *[below] Sigue por el lado del pie
+    }
+
+# Ejemplo: Desde pie 1. Por dentro en la cabeza, por fuera en el pie.
+follow-show-note = { $added ->
+        [yes] { $named ->
+            [yes] Cabo «{ $cord }», con una cola.
+           *[no] Cabo añadido, con una cola.
+        }
+       *[no] { "" }
+    } { $inside ->
+        [bottom] Desde pie { $pin }. Por dentro en el pie, por fuera en la cabeza.
+       *[top] Desde pie { $pin }. Por dentro en la cabeza, por fuera en el pie.
+    }
+
+## Laying a leg
+
+# The beginning of a lay step: which leg, and where it goes.
+# Ejemplo: Tramo 7 de 12. Desde la clavija 4 del pie sube hacia la derecha, hasta la clavija 6 de la
+# cabeza.
+# Ejemplo: Segunda pasada, hebra 2, tramo 4 de 12. Desde la clavija 2 de la cabeza baja hacia la derecha,
+# hasta la clavija 5 del pie, por el lado del pie del cabo que ya está ahí.
+# $turns: whole turns of the tube on the leg.
+lay-say-way = { $pass ->
+        [1] { $strands ->
+            [one] Tramo { $leg } de { $legs }
+           *[other] Hebra { $strand }{ $named ->
+                [yes] , «{ $cord }»
+               *[no] { "" }
+            }, tramo { $leg } de { $legs }
+        }
+       *[other] { $pass ->
+            [2] Segunda pasada
+            [3] Tercera pasada
+            [4] Cuarta pasada
+            [5] Quinta pasada
+            [6] Sexta pasada
+            [7] Séptima pasada
+            [8] Octava pasada
+           *[9] Novena pasada
+        }{ $strands ->
+            [one] { "" }
+           *[other] , hebra { $strand }
+        }{ $named ->
+            [yes] , «{ $cord }»
+           *[no] { "" }
+        }, tramo { $leg } de { $legs }
+    }{ $parts ->
+        [one] .
+       *[other] , parte { $part } de { $parts }.
+    } { $heading ->
+        [falling] Desde la clavija { $from } de la cabeza baja
+       *[rising] Desde la clavija { $from } del pie sube
+    } hacia la { $hand ->
+        [left] izquierda
+       *[right] derecha
+    },{ $turns ->
+        [0] { "" }
+        [one] { " " }da una vuelta entera al tubo y sigue,
+        [2] { " " }da dos vueltas enteras al tubo y sigue,
+       *[other] { " " }da { $turns } vueltas enteras al tubo y sigue,
+    } hasta { $heading ->
+        [falling] la clavija { $to } del pie
+       *[rising] la clavija { $to } de la cabeza
+    }{ $lane ->
+        [below] , por el lado del pie del cabo que ya está ahí.
+        [above] , por el lado de la cabeza del cabo que ya está ahí.
+       *[none] .
+    }
+
+# The same, brief.
+# Ejemplo: Clavija 4 del pie, sube a la clavija 6 de la cabeza.
+# Ejemplo: Hebra 2. Clavija 2 de la cabeza, baja a la clavija 5 del pie.
+lay-say-way-brief = { $pass ->
+        [1] { $strands ->
+            [one] { "" }
+           *[other] Hebra { $strand }.
+        }
+       *[other] Pasada { $pass }{ $strands ->
+            [one] { "" }
+           *[other] , hebra { $strand }
+        }, { $lane ->
+            [above] lado de la cabeza.
+           *[below] lado del pie.
+        }
+    } { $heading ->
+        [falling] Clavija { $from } de la cabeza, baja a la clavija { $to } del pie
+       *[rising] Clavija { $from } del pie, sube a la clavija { $to } de la cabeza
+    }{ $turns ->
+        [0] { "" }
+        [one] , una vuelta
+        [2] , dos vueltas
+       *[other] , { $turns } vueltas
+    }{ $parts ->
+        [one] .
+       *[other] , parte { $part } de { $parts }.
+    }
+
+# Ejemplo: Hebra 2, tramo 4 de 12. El cabo está en la clavija 4 del pie. Súbelo hacia la derecha, rumbo a
+# la clavija 6 de la cabeza.
+lay-say-way-teach = { $pass ->
+        [1] { $strands ->
+            [one] Tramo { $leg } de { $legs }
+           *[other] Hebra { $strand }{ $named ->
+                [yes] , «{ $cord }»
+               *[no] { "" }
+            }, tramo { $leg } de { $legs }
+        }
+       *[other] { $pass ->
+            [2] Segunda pasada
+            [3] Tercera pasada
+            [4] Cuarta pasada
+            [5] Quinta pasada
+            [6] Sexta pasada
+            [7] Séptima pasada
+            [8] Octava pasada
+           *[9] Novena pasada
+        }{ $strands ->
+            [one] { "" }
+           *[other] , hebra { $strand }
+        }{ $named ->
+            [yes] , «{ $cord }»
+           *[no] { "" }
+        }, tramo { $leg } de { $legs }
+    }{ $parts ->
+        [one] .
+       *[other] , parte { $part } de { $parts }.
+    } { $first ->
+        [yes] Un tramo es el cabo que va de una clavija de un borde a una clavija del otro.
+       *[no] { "" }
+    } El cabo está en { $heading ->
+        [falling] la clavija { $from } de la cabeza. Bájalo
+       *[rising] la clavija { $from } del pie. Súbelo
+    } hacia la { $hand ->
+        [left] izquierda
+       *[right] derecha
+    },{ $turns ->
+        [0] { "" }
+        [one] { " " }da una vuelta entera al tubo y sigue,
+        [2] { " " }da dos vueltas enteras al tubo y sigue,
+       *[other] { " " }da { $turns } vueltas enteras al tubo y sigue,
+    } rumbo a { $heading ->
+        [falling] la clavija { $to } del pie
+       *[rising] la clavija { $to } de la cabeza
+    }{ $lane ->
+        [below] , bien arrimado al cabo que ya está ahí, por el lado del pie.
+        [above] , bien arrimado al cabo que ya está ahí, por el lado de la cabeza.
+       *[none] .
+    }
+
+# The beginning of a later part of a long leg: which leg, and where the cord is now.
+# Ejemplo: Tramo 11 de 42, parte 2 de 5, que sube de la clavija 2 del pie a la clavija 4 de la cabeza.
+# El cabo lleva cerca de un cuarto de la subida, justo después de la clavija 3 del pie. Sigue
+# subiendo hacia la derecha.
+# $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
+# pin it has just passed, $rim: bottom or top. $made: whole turns made on this leg so far.
+lay-say-way-on = { $pass ->
+        [1] { $strands ->
+            [one] Tramo { $leg } de { $legs }
+           *[other] Hebra { $strand }{ $named ->
+                [yes] , «{ $cord }»
+               *[no] { "" }
+            }, tramo { $leg } de { $legs }
+        }
+       *[other] { $pass ->
+            [2] Segunda pasada
+            [3] Tercera pasada
+            [4] Cuarta pasada
+            [5] Quinta pasada
+            [6] Sexta pasada
+            [7] Séptima pasada
+            [8] Octava pasada
+           *[9] Novena pasada
+        }{ $strands ->
+            [one] { "" }
+           *[other] , hebra { $strand }
+        }{ $named ->
+            [yes] , «{ $cord }»
+           *[no] { "" }
+        }, tramo { $leg } de { $legs }
+    }, parte { $part } de { $parts }, { $heading ->
+        [falling] que baja de la clavija { $from } de la cabeza a la clavija { $to } del pie
+       *[rising] que sube de la clavija { $from } del pie a la clavija { $to } de la cabeza
+    }. El cabo lleva { $share ->
+        [little] un poco
+        [quarter] cerca de un cuarto
+        [third] cerca de un tercio
+        [half] cerca de la mitad
+        [two-thirds] cerca de dos tercios
+        [three-quarters] cerca de tres cuartos
+       *[most] la mayor parte
+    } { $heading ->
+        [falling] de la bajada
+       *[rising] de la subida
+    }, justo después de { $rim ->
+        [top] la clavija { $past } de la cabeza
+       *[bottom] la clavija { $past } del pie
+    }{ $made ->
+        [0] .
+        [one] , y ha dado una vuelta al tubo.
+        [2] , y ha dado dos vueltas al tubo.
+       *[other] , y ha dado { $made } vueltas al tubo.
+    } Sigue { $heading ->
+        [falling] bajando
+       *[rising] subiendo
+    } hacia la { $hand ->
+        [left] izquierda
+       *[right] derecha
+    }{ $lane ->
+        [below] , por el lado del pie del cabo que ya está ahí.
+        [above] , por el lado de la cabeza del cabo que ya está ahí.
+       *[none] .
+    }
+
+# Ejemplo: Clavija 2 del pie, sube a la clavija 4 de la cabeza, parte 2 de 5, tras la clavija 3 del pie.
+lay-say-way-on-brief = { $pass ->
+        [1] { $strands ->
+            [one] { "" }
+           *[other] Hebra { $strand }.
+        }
+       *[other] Pasada { $pass }{ $strands ->
+            [one] { "" }
+           *[other] , hebra { $strand }
+        }, { $lane ->
+            [above] lado de la cabeza.
+           *[below] lado del pie.
+        }
+    } { $heading ->
+        [falling] Clavija { $from } de la cabeza, baja a la clavija { $to } del pie
+       *[rising] Clavija { $from } del pie, sube a la clavija { $to } de la cabeza
+    }, parte { $part } de { $parts }, tras { $rim ->
+        [top] la clavija { $past } de la cabeza
+       *[bottom] la clavija { $past } del pie
+    }.
+
+# The same, for who learns.
+lay-say-way-on-teach = { $pass ->
+        [1] { $strands ->
+            [one] Tramo { $leg } de { $legs }
+           *[other] Hebra { $strand }{ $named ->
+                [yes] , «{ $cord }»
+               *[no] { "" }
+            }, tramo { $leg } de { $legs }
+        }
+       *[other] { $pass ->
+            [2] Segunda pasada
+            [3] Tercera pasada
+            [4] Cuarta pasada
+            [5] Quinta pasada
+            [6] Sexta pasada
+            [7] Séptima pasada
+            [8] Octava pasada
+           *[9] Novena pasada
+        }{ $strands ->
+            [one] { "" }
+           *[other] , hebra { $strand }
+        }{ $named ->
+            [yes] , «{ $cord }»
+           *[no] { "" }
+        }, tramo { $leg } de { $legs }
+    }, parte { $part } de { $parts }, { $heading ->
+        [falling] que baja de la clavija { $from } de la cabeza a la clavija { $to } del pie
+       *[rising] que sube de la clavija { $from } del pie a la clavija { $to } de la cabeza
+    }. Un tramo largo se tiende por partes, cada una lo bastante corta para retenerla de memoria. El cabo lleva { $share ->
+        [little] un poco
+        [quarter] cerca de un cuarto
+        [third] cerca de un tercio
+        [half] cerca de la mitad
+        [two-thirds] cerca de dos tercios
+        [three-quarters] cerca de tres cuartos
+       *[most] la mayor parte
+    } { $heading ->
+        [falling] de la bajada
+       *[rising] de la subida
+    }, justo después de { $rim ->
+        [top] la clavija { $past } de la cabeza
+       *[bottom] la clavija { $past } del pie
+    }{ $made ->
+        [0] .
+        [one] , y ha dado una vuelta al tubo.
+        [2] , y ha dado dos vueltas al tubo.
+       *[other] , y ha dado { $made } vueltas al tubo.
+    } Sigue { $heading ->
+        [falling] bajando
+       *[rising] subiendo
+    } hacia la { $hand ->
+        [left] izquierda
+       *[right] derecha
+    }{ $lane ->
+        [below] , por el lado del pie del cabo que ya está ahí.
+        [above] , por el lado de la cabeza del cabo que ya está ahí.
+       *[none] .
+    }
+
+# One crossing; those of a step are said one after the other.
+# Ejemplo: En el camino: pasa por encima de un cabo, luego mete por debajo de 2 cabos.
+# $place: only, first, next or last of the step. $over: yes or no. $cords: cords lying there.
+lay-say-crossing = { $place ->
+        [only] En el camino: { $over ->
+            [yes] pasa por encima
+           *[no] mete por debajo
+        } de { $cords ->
+            [one] un cabo
+           *[other] { $cords } cabos
+        }.
+        [first] En el camino: { $over ->
+            [yes] pasa por encima
+           *[no] mete por debajo
+        } de { $cords ->
+            [one] un cabo
+           *[other] { $cords } cabos
+        },
+        [last] luego { $over ->
+            [yes] pasa por encima
+           *[no] mete por debajo
+        } de { $cords ->
+            [one] un cabo
+           *[other] { $cords } cabos
+        }.
+       *[next] luego { $over ->
+            [yes] pasa por encima
+           *[no] mete por debajo
+        } de { $cords ->
+            [one] un cabo
+           *[other] { $cords } cabos
+        },
+    }
+
+# Ejemplo: Encima 1, debajo 2, encima 1.
+lay-say-crossing-brief = { $place ->
+        [only] { $over ->
+            [yes] Encima { $cords }.
+           *[no] Debajo { $cords }.
+        }
+        [first] { $over ->
+            [yes] Encima { $cords },
+           *[no] Debajo { $cords },
+        }
+        [last] { $over ->
+            [yes] encima { $cords }.
+           *[no] debajo { $cords }.
+        }
+       *[next] { $over ->
+            [yes] encima { $cords },
+           *[no] debajo { $cords },
+        }
+    }
+
+# A crossing with the cord that is met, by its pins.
+# Ejemplo: Primero encuentras el cabo que baja de la clavija 2 de la cabeza a la clavija 5 del pie: pasa
+# por encima de él.
+# Ejemplo: Después, los 2 cabos que suben de la clavija 3 del pie a la clavija 1 de la cabeza: mete por
+# debajo de los dos.
+# $of-from, $of-to: the pins of the leg that is met; it goes the other way.
+lay-say-crossing-teach = { $place ->
+        [only] Encuentras
+        [first] Primero encuentras
+        [last] Y por último,
+       *[next] Después,
+    } { $cords ->
+        [one] el cabo que { $heading ->
+            [falling] sube de la clavija { $of-from } del pie a la clavija { $of-to } de la cabeza
+           *[rising] baja de la clavija { $of-from } de la cabeza a la clavija { $of-to } del pie
+        }: { $over ->
+            [yes] pasa por encima de él.
+           *[no] mete por debajo de él.
+        }
+       *[other] los { $cords } cabos que { $heading ->
+            [falling] suben de la clavija { $of-from } del pie a la clavija { $of-to } de la cabeza
+           *[rising] bajan de la clavija { $of-from } de la cabeza a la clavija { $of-to } del pie
+        }: { $over ->
+            [yes] pasa por encima de { $cords ->
+                [2] los dos.
+               *[other] los { $cords }.
+            }
+           *[no] mete por debajo de { $cords ->
+                [2] los dos.
+               *[other] los { $cords }.
+            }
+        }
+    }
+
+# A leg that meets no cord.
+lay-say-clear = El cabo no cruza nada.
+lay-say-clear-brief = Libre.
+lay-say-clear-teach = Todavía no hay nada en su camino, así que no cruza nada.
+
+# How a lay step ends. $landing: on-the-way, round, inside or outside; at the pin where the pass
+# began home-and-on, home-to-wait (other strands come first) or home-to-end (the cord ends).
+# Ejemplo: Rodea la clavija 6 de la cabeza.
+# Ejemplo: En la clavija 5 del pie gira por fuera del seno que ya está ahí.
+lay-say-landing = { $landing ->
+        [on-the-way] Sujétalo ahí.
+        [inside] { $heading ->
+            [falling] En la clavija { $to } del pie gira por dentro del seno que ya está ahí.
+           *[rising] En la clavija { $to } de la cabeza gira por dentro del seno que ya está ahí.
+        }
+        [outside] { $heading ->
+            [falling] En la clavija { $to } del pie gira por fuera del seno que ya está ahí.
+           *[rising] En la clavija { $to } de la cabeza gira por fuera del seno que ya está ahí.
+        }
+        [home-and-on] En la clavija { $to } del pie el cabo está de nuevo donde empezó; rodea la clavija y sigue.
+        [home-to-wait] En la clavija { $to } del pie el cabo está de nuevo donde empezó. Sujétalo ahí con cinta, a la espera de su próxima pasada.
+        [home-to-end] En la clavija { $to } del pie el cabo está de nuevo donde empezó. Deja ahí el chicote colgando.
+       *[round] { $heading ->
+            [falling] Rodea la clavija { $to } del pie.
+           *[rising] Rodea la clavija { $to } de la cabeza.
+        }
+    }
+
+# Ejemplo: Por dentro.
+lay-say-landing-brief = { $landing ->
+        [on-the-way] { "" }
+        [inside] Por dentro.
+        [outside] Por fuera.
+        [home-and-on] En casa, y sigue.
+        [home-to-wait] En casa, a esperar.
+        [home-to-end] En casa, y termina.
+       *[round] { "" }
+    }
+
+lay-say-landing-teach = { $landing ->
+        [on-the-way] Sujétalo ahí con un dedo.
+        [inside] { $heading ->
+            [falling] En la clavija { $to } del pie gira por dentro del seno que ya está ahí, entre él y el centro del nudo, y mantén el cabo ceñido.
+           *[rising] En la clavija { $to } de la cabeza gira por dentro del seno que ya está ahí, entre él y el centro del nudo, y mantén el cabo ceñido.
+        }
+        [outside] { $heading ->
+            [falling] En la clavija { $to } del pie gira por fuera del seno que ya está ahí, más allá de él, y mantén el cabo ceñido.
+           *[rising] En la clavija { $to } de la cabeza gira por fuera del seno que ya está ahí, más allá de él, y mantén el cabo ceñido.
+        }
+        [home-and-on] En la clavija { $to } del pie el cabo está de nuevo donde empezó; rodea la clavija y sigue.
+        [home-to-wait] En la clavija { $to } del pie el cabo está de nuevo donde empezó. Sujétalo ahí con cinta, a la espera de su próxima pasada.
+        [home-to-end] En la clavija { $to } del pie el cabo está de nuevo donde empezó. Deja ahí el chicote colgando.
+       *[round] { $heading ->
+            [falling] Llévalo alrededor de la clavija { $to } del pie, por el lado de fuera, y mantenlo ceñido.
+           *[rising] Llévalo alrededor de la clavija { $to } de la cabeza, por el lado de fuera, y mantenlo ceñido.
+        }
+    }
+
+# The arrow is the way the cord goes. Ejemplo: Pie 4, sube a cabeza 6 ↗
+lay-show = { $heading ->
+        [falling] Cabeza { $from }, baja a pie { $to } { $hand ->
+            [left] ↙
+           *[right] ↘
+        }
+       *[rising] Pie { $from }, sube a cabeza { $to } { $hand ->
+            [left] ↖
+           *[right] ↗
+        }
+    }
+
+# One crossing as a word that differs in shape for over and under.
+# Ejemplo: ENCIMA 1
+# Ejemplo: debajo 2
+lay-show-crossing = { $over ->
+        [yes] ENCIMA { $cords }
+       *[no] debajo { $cords }
+    }
+
+lay-show-clear = no cruza nada
+
+# What else the screen says of a lay step.
+# Ejemplo: Cerca de la mitad de la subida, justo después de pie 3
+# $part, $share, $rim, $past, $made as for lay-say-way-on.
+lay-show-note-on = { $share ->
+        [little] Un poco
+        [quarter] Cerca de un cuarto
+        [third] Cerca de un tercio
+        [half] Cerca de la mitad
+        [two-thirds] Cerca de dos tercios
+        [three-quarters] Cerca de tres cuartos
+       *[most] La mayor parte
+    } { $heading ->
+        [falling] de la bajada
+       *[rising] de la subida
+    }, justo después de { $rim ->
+        [top] cabeza { $past }
+       *[bottom] pie { $past }
+    }{ $made ->
+        [0] { "" }
+        [one] , una vuelta
+        [2] , dos vueltas
+       *[other] , { $made } vueltas
+    }
+
+# $landing as for lay-say-landing; $turns as for lay-say-way.
+lay-show-note = { $landing ->
+        [on-the-way] { $turns ->
+            [0] Sujétalo ahí
+            [one] Una vuelta al tubo en total. Sujétalo ahí
+            [2] Dos vueltas al tubo en total. Sujétalo ahí
+           *[other] { $turns } vueltas al tubo en total. Sujétalo ahí
+        }
+        [inside] { $heading ->
+            [falling] Por dentro del seno en pie { $to }
+           *[rising] Por dentro del seno en cabeza { $to }
+        }
+        [outside] { $heading ->
+            [falling] Por fuera del seno en pie { $to }
+           *[rising] Por fuera del seno en cabeza { $to }
+        }
+        [home-and-on] De nuevo donde empezó; rodea pie { $to } y sigue
+        [home-to-wait] De nuevo donde empezó: sujétalo con cinta en pie { $to }
+        [home-to-end] De nuevo donde empezó: deja el chicote en pie { $to }
+       *[round] { $heading ->
+            [falling] Rodea pie { $to }
+           *[rising] Rodea cabeza { $to }
+        }
+    }
+
+## The line above a step
+
+# Ejemplo: Pasada guía, tramo 7 de 12
+# $phase: begin, lay, check, lift, fair or finish. $item of $items: things to do in lift and
+# finish; rounds in fair.
+phase-show = { $phase ->
+        [lift] Sacar, { $item } de { $items }
+        [fair] Igualar, ronda { $item } de { $items }{ $passes ->
+            [one] { "" }
+           *[other] , pasada { $pass }
+        }{ $strands ->
+            [one] { "" }
+           *[other] , hebra { $strand }
+        }, tramo { $leg } de { $legs }
+        [finish] Rematar, { $item } de { $items }
+       *[other] { $pass ->
+            [1] Pasada guía
+            [2] Segunda pasada
+            [3] Tercera pasada
+            [4] Cuarta pasada
+            [5] Quinta pasada
+            [6] Sexta pasada
+            [7] Séptima pasada
+            [8] Octava pasada
+           *[9] Novena pasada
+        }{ $strands ->
+            [one] { "" }
+           *[other] , hebra { $strand } de { $strands }
+        }{ $named ->
+            [yes] , «{ $cord }»
+           *[no] { "" }
+        }{ $phase ->
+            [begin] , empezar
+            [check] , mirar
+           *[lay] , tramo { $leg } de { $legs }{ $parts ->
+                [one] { "" }
+               *[other] , parte { $part } de { $parts }
+            }
+        }
+    }
