@@ -1,0 +1,299 @@
+# Object, cord and tube: what is asked, what can be wrong with it, and the knots that fit.
+#
+# Arguments that come back:
+#   $asking   what was being said: object, girth, cover, cord, tube, rows, pin, thread, wall, have
+#   $given    the text as it was typed
+#   lengths   with their unit
+
+## A length that is none
+
+ask-length-unreadable = { $asking ->
+        [object] El diámetro del objeto
+        [girth] El contorno del objeto
+        [cover] El largo que se va a cubrir
+        [cord] El grueso del cabo
+        [tube] El diámetro del tubo
+        [pin] El largo de las clavijas
+        [wall] La pared del tubo
+       *[have] El cabo disponible
+    } no puede ser «{ $given }»: da un número con mm, cm, m, in o ft, por ejemplo { $example }.
+ask-length-unit = { $asking ->
+        [object] El diámetro del objeto
+        [girth] El contorno del objeto
+        [cover] El largo que se va a cubrir
+        [cord] El grueso del cabo
+        [tube] El diámetro del tubo
+        [pin] El largo de las clavijas
+        [wall] La pared del tubo
+       *[have] El cabo disponible
+    } lleva una unidad que no se conoce, «{ $unit }» en «{ $given }»: usa mm, cm, m, in o ft, por ejemplo { $example }.
+ask-length-comma = { $asking ->
+        [object] El diámetro del objeto
+        [girth] El contorno del objeto
+        [cover] El largo que se va a cubrir
+        [cord] El grueso del cabo
+        [tube] El diámetro del tubo
+        [pin] El largo de las clavijas
+        [wall] La pared del tubo
+       *[have] El cabo disponible
+    } se puede leer de dos maneras, «{ $given }»: escribe un punto para los decimales, o quita la coma.
+ask-length-nought = { $asking ->
+        [object] El diámetro del objeto
+        [girth] El contorno del objeto
+        [cover] El largo que se va a cubrir
+        [cord] El grueso del cabo
+        [tube] El diámetro del tubo
+        [pin] El largo de las clavijas
+        [wall] La pared del tubo
+       *[have] El cabo disponible
+    } tiene que ser mayor que cero y «{ $given }» no lo es: da una longitud, por ejemplo { $example }.
+ask-length-range = { $asking ->
+        [object] El diámetro del objeto
+        [girth] El contorno del objeto
+        [cover] El largo que se va a cubrir
+        [cord] El grueso del cabo
+        [tube] El diámetro del tubo
+        [pin] El largo de las clavijas
+        [wall] La pared del tubo
+       *[have] El cabo disponible
+    } tiene que ir de 0.01 mm a 100 m y «{ $given }» queda fuera: da una longitud, por ejemplo { $example }.
+
+## Rows, threads and names
+
+ask-rows-unreadable = Las filas son números enteros de agujeros y «{ $given }» es otra cosa: da uno por cada fila de un anillo, por ejemplo 12,16.
+# $counted: rows or holes.
+ask-count-range = { $counted ->
+        [rows] Un anillo tiene de { $least } a { $most } filas y { $given } son demasiadas: da menos.
+       *[holes] Una fila tiene de { $least } a { $most } agujeros y { $given } queda fuera: da los agujeros de cada fila, por ejemplo 12,16.
+    }
+# $known: the threads there are.
+ask-thread-unknown = La rosca «{ $given }» no se conoce: puede ser { $known }; prueba con #8 o M4.
+
+ask-missing = { $asking ->
+        [object] Falta el objeto: di qué grueso tiene, por ejemplo --object 30mm, o mide su contorno, por ejemplo --girth 94mm.
+        [cover] Falta el largo que se va a cubrir: añádelo, por ejemplo --cover 30mm.
+        [cord] Falta el cabo: añade su grueso, por ejemplo --cord 4mm.
+       *[tube] Falta el tubo: añade su diámetro, por ejemplo --tube 40mm.
+    }
+ask-object-twice = El objeto se da por su diámetro y por su contorno: da solo uno de los dos.
+ask-without-tube = { $asking ->
+        [rows] Las filas son de un tubo y no se da ninguno
+        [pin] El largo de las clavijas es de un tubo y no se da ninguno
+        [thread] La rosca es de un tubo y no se da ninguno
+       *[wall] La pared es de un tubo y no se da ninguno
+    }: añade su diámetro, por ejemplo 40mm.
+# $standards: designations with a diameter. $kept: names of cords, or none.
+ask-cord-unknown = «{ $given }» no es un cabo: da su grueso, por ejemplo 4mm, o un cabo normalizado ({ $standards }){ $kept ->
+        [none] . También vale un cabo que guardes por su nombre; aún no hay ninguno guardado.
+       *[other] , o uno de los que guardas: { $kept }.
+    }
+ask-cord-unmeasured = El cabo { $designation } no tiene grueso publicado: mide el tuyo y da esa medida, por ejemplo 4mm.
+ask-tube-unknown = «{ $given }» no es un tubo: da su diámetro, por ejemplo 40mm{ $kept ->
+        [none] . También vale un tubo que guardes por su nombre; aún no hay ninguno guardado.
+       *[other] , o uno de los que guardas: { $kept }.
+    }
+ask-holes-close = Una fila de { $holes } agujeros los deja en este tubo a { $between } uno de otro, y una clavija necesita { $pin }: da menos agujeros o un tubo más grueso.
+ask-wall-thick = Una pared de { $wall } no cabe en un tubo de { $tube }: da solo el grueso de la pared.
+
+name-unusable = «{ $given }» no es un nombre con el que guardar algo: usa como mucho { $most } letras, empezando por una letra, por ejemplo roble.
+name-standard = «{ $given }» es el nombre de un cabo normalizado: elige otro nombre.
+# What is kept by name could not be read or written. $reason: what the system says.
+rack-failed = No se han podido usar los tubos y cabos guardados por su nombre ({ $reason }): revisa ese archivo, o muévelo a otro sitio para empezar uno nuevo.
+rack-newer = Los tubos y cabos guardados por su nombre los escribió un Marlinspeak más nuevo ({ $reason }) y no se tocan: usa el programa más nuevo.
+
+## Why a tube cannot be rigged for a knot
+
+# $can_take: bights that the tube takes.
+rig-no-row = Ninguna fila de este tubo ({ $rows } agujeros) se puede repartir por igual entre { $bights } senos: admite { $can_take } senos.
+rig-cord-thick = Un cabo de { $cord } es más grueso que el tubo de { $tube }: usa un cabo más fino o un tubo más grueso.
+# $most_bights and $most_passes: the most that do go, or 0 for none.
+rig-tube-full = { $bights } senos en { $passes ->
+        [one] 1 pasada
+       *[other] { $passes } pasadas
+    } no dejan sitio en este tubo: usa un tubo de { $tube } o más{ $most_bights ->
+        [0] { "" }
+       *[other] , o como mucho { $most_bights } senos
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , o 1 pasada
+       *[other] , o como mucho { $most_passes } pasadas
+    }.
+shape-cord-thick = Un cabo de { $cord } es más grueso que el objeto de { $object }: usa un cabo de { $object } como mucho.
+# $cord_below: a cord thinner than this does, or 0.
+shape-too-full = { $bights } senos en { $passes ->
+        [one] 1 pasada
+       *[other] { $passes } pasadas
+    } de cabo de { $cord } no caben lado a lado alrededor del objeto: usa { $most_bights ->
+        [0] { $most_passes ->
+            [0] menos senos y menos pasadas
+            [one] 1 pasada
+           *[other] como mucho { $most_passes } pasadas
+        }
+       *[other] como mucho { $most_bights } senos
+    }{ $cord_below ->
+        [0] { "" }
+       *[other] , o un cabo de menos de { $cord_below }
+    }.
+shape-narrower = Este nudo tiene como mínimo { $least } de ancho y no puede cubrir solo { $given }: usa menos ramales, o cubre más.
+rig-cord-short = Este nudo lleva { $needed } de cabo y hay { $at_hand }: toma más cabo, menos ramales o menos pasadas.
+rig-with-what = No se dan tubo ni cabo: añádelos, por ejemplo --tube 40mm --rows 12 --cord 4mm.
+
+## Why nothing fits, and what would
+
+fit-cord-thick = Nada encaja: un cabo de { $cord } es más grueso que el objeto de { $object }; usa un cabo más fino.
+# $cord: a cord with which something fits, or 0.
+fit-cover-short = Nada encaja: con este cabo el nudo más estrecho tiene { $narrowest } de ancho, más que { $wanted }, que es lo que se va a cubrir; { $cord ->
+        [0] cubre más
+       *[other] cubre más, o usa un cabo de { $cord }
+    }.
+fit-cover-long = Nada encaja: los nudos que llegan a { $wanted } con este cabo dejan al aire demasiado objeto; { $cord ->
+        [0] cubre menos, o haz varios nudos seguidos
+       *[other] cubre menos, o usa un cabo de { $cord }
+    }.
+# $would_fit, $can_take: bights.
+fit-no-row = Nada encaja en este tubo: los nudos para el objeto tienen { $would_fit } senos, y las filas del tubo admiten { $can_take }; usa otro tubo o una fila que se pueda repartir entre uno de esos números.
+fit-tube-thin = Nada encaja en este tubo: con { $tube } es demasiado fino para los cabos; usa un tubo de { $would_do } o más.
+fit-have-short = Nada encaja con el cabo disponible: lo mínimo que serviría es { $least }, y hay { $at_hand }; consigue más cabo, o cubre menos.
+fit-nothing = Nada encaja: prueba con un cabo más fino, con otro largo que cubrir, o sin un tubo determinado.
+
+## The knots that fit
+
+# $count: how many fit. $shown: how many are listed.
+fit-heading = { $count ->
+        [one] Un nudo cubre { $cover } de un objeto de { $object } de grueso con cabo de { $cord }.
+       *[other] { $count } nudos cubren { $cover } de un objeto de { $object } de grueso con cabo de { $cord }{ $shown ->
+            [0] .
+           *[other] ; primero los { $shown } mejores.
+        }
+    }
+fit-more = «--most { $count }» los muestra todos.
+# Heads of columns.
+fit-head-rank = { "#" }
+fit-head-leads = ramales
+fit-head-bights = senos
+fit-head-passes = pasadas
+fit-head-strands = hebras
+fit-head-width = ancho
+fit-head-cover = cubre
+fit-head-angle = ángulo
+fit-head-cord = cabo a cortar
+fit-head-legs = tramos
+fit-head-drawn = ajuste
+# What stands in them.
+fit-cell-width = { $width }
+fit-cell-cover = { $cover } %
+fit-cell-angle = { $angle }°
+fit-cell-cord = { $long }
+fit-cell-drawn = { $faired ->
+        [yes] del todo
+       *[no] abierto
+    }
+
+# A knot on the plan screen, in large type. Ejemplo: 5 ramales y 6 senos, doblado
+plan-answer = { $leads } ramales y { $bights } senos, { $passes ->
+        [1] sencillo
+        [2] doblado
+        [3] triplicado
+       *[other] { $passes } pasadas
+    }
+# Below it, in two lines. Ejemplo: 29,8 mm de ancho, ceñido del todo, tapa el 100 %
+plan-answer-shape = { $width } de ancho, { $faired ->
+        [yes] ceñido del todo
+       *[no] dejado abierto
+    }, tapa el { $cover } %
+# Ejemplo: 1,88 m de cabo, 24 tramos a 66°
+plan-answer-work = { $long } de cabo{ $strands ->
+        [one] { "" }
+       *[other] { " " }en { $strands } hebras
+    }, { $legs } tramos a { $angle }°
+# Spoken when it is chosen. $rank: 1 is the best. $count: how many there are.
+# Ejemplo: Nudo 1 de 12: 5 ramales y 6 senos, doblado. Sale con 29,8 milímetros de ancho y tapa el 100 por
+# ciento. Lleva 1,88 metros de cabo y 24 tramos.
+plan-answer-say = Nudo { $rank } de { $count }: { $leads } ramales y { $bights } senos, { $passes ->
+        [1] sencillo
+        [2] doblado
+        [3] triplicado
+       *[other] { $passes } pasadas
+    }{ $strands ->
+        [one] { "" }
+       *[other] , en { $strands } hebras
+    }. Sale con { $width } de ancho y tapa el { $cover } por ciento. Lleva { $long } de cabo y { $legs } tramos.
+
+## A rigged tube, as the command rig prints it
+
+rig-heading = { $leads } ramales y { $bights } senos, { $passes ->
+        [1] sencillo
+        [2] doblado
+        [3] triplicado
+       *[other] { $passes } pasadas
+    }, en un tubo de { $tube } de grueso con cabo de { $cord }
+rig-finished = Acabado: { $width } de ancho, { $faired ->
+        [yes] ceñido del todo
+       *[no] dejado abierto
+    }, tapa el { $cover } %, tramos a { $angle }° del eje. Al igualar, cada tramo suelta { $slack }.
+rig-in-the-bag = En la bolsa
+rig-on-the-tube = En el tubo
+rig-all-holes = Agujeros { $holes }
+rig-kept-tube = El tubo queda guardado como { $name }: a partir de ahora da --tube { $name }.
+rig-kept-cord = El cabo queda guardado como { $name }: a partir de ahora da --cord { $name }.
+
+most-unreadable = --most admite un número de nudos de 1 a 9999, y «{ $given }» no lo es: prueba con --most 20.
+
+## The plan screen
+
+plan-heading = ¿Qué vas a cubrir?
+plan-measure-across = de lado a lado
+plan-measure-round = alrededor
+plan-object = Su diámetro
+plan-girth = Su contorno
+plan-cover = Largo que cubrir
+plan-cord = Cabo
+plan-tube = Tubo
+plan-rows = Filas de agujeros
+plan-pin = Largo de clavija
+plan-thread = Rosca de clavija
+plan-have = Cabo disponible
+
+plan-hint = Longitudes como 30, 3cm, 1 1/4 in o 5/32in. El tubo, sus filas y clavijas, y el cabo disponible pueden quedar vacíos.
+plan-answers = Nudos que encajan
+# Some of them are in sight.
+plan-more = { $first } a { $last } de { $count } nudos, primero los mejores · ↓ sigue
+plan-all = { $count ->
+        [one] Un nudo encaja
+       *[other] { $count } nudos encajan, primero los mejores
+    }
+plan-wanting = { $asking ->
+        [object] ¿Qué grueso tiene el objeto? Mídelo de lado a lado, o alrededor con una cinta.
+        [cover] ¿Cuánto de él se va a cubrir?
+       *[cord] ¿Qué grueso tiene el cabo?
+    }
+# Below the answers, when no tube is named.
+plan-without-tube = Indica también un tubo, y se te guiará al aparejarlo, paso a paso.
+plan-keys = Tab avanza · Re Pág, Av Pág cambian · ↑ ↓ elegir un nudo · Intro lo toma · Esc salir
+
+plan-say = Plan. Escribe qué grueso tiene el objeto, cuánto se va a cubrir y qué cabo. El tabulador avanza, las flechas arriba y abajo eligen un nudo, Intro lo toma.
+# Said when a field is come to. $text: what is typed there, or none.
+# Ejemplo: Cabo: 4mm. Avance de página recorre los conocidos.
+plan-field-say = { $asking ->
+        [object] Diámetro del objeto
+        [girth] Contorno del objeto
+        [cover] Largo que cubrir
+        [cord] Cabo
+        [tube] Tubo
+        [rows] Filas de agujeros de cada anillo
+        [pin] Largo de las clavijas
+        [thread] Rosca de las clavijas
+       *[have] Cabo disponible
+    }{ $text ->
+        [none] .
+       *[other] : { $text }.
+    }{ $asking ->
+        [object] { " " }Avance de página cambia a su contorno.
+        [girth] { " " }Avance de página cambia a su diámetro.
+        [cord] { " " }Avance de página recorre los conocidos.
+        [tube] { " " }Avance de página recorre los guardados.
+       *[other] { "" }
+    }
+
+# On the start screen.
+start-plan = P: buscar un nudo para un objeto

@@ -1,0 +1,492 @@
+# Packing the bag and rigging the tube: steps like any other, before the first leg. A message
+# ending in -say is spoken, one ending in -show stands on the screen, one ending in -note below
+# it. A note that comes to nothing is left out.
+#
+# Arguments that come back:
+#   $number            this item or step, $items and $tasks how many there are
+#   $hand              right or left: the way round the tube that the cord travels
+#   $long              a length of cord
+# Lengths come with their unit.
+
+kit-phase-show = Bolsa, pieza { $number } de { $items }
+rig-phase-show = Aparejar, paso { $number } de { $tasks }
+
+# Where the tyer is, before the first leg.
+# Ejemplo: Estás aparejando el tubo: paso 3 de 8.
+# $phase: kit or rig.
+rigging-where-say = { $phase ->
+        [kit] Estás preparando la bolsa: pieza { $number } de { $of }.
+       *[rig] Estás aparejando el tubo: paso { $number } de { $of }.
+    }
+
+## The bag
+
+# Ejemplo: Para la bolsa, pieza 1 de 6: el tubo, de 40 milímetros de grueso. Siguiente cuando lo tengas.
+kit-tube-say = Para la bolsa, pieza { $number } de { $items }: el tubo, de { $diameter } de grueso. Siguiente cuando lo tengas.
+kit-tube-say-brief = Tubo, de { $diameter } de grueso.
+kit-tube-say-teach = Para la bolsa, pieza { $number } de { $items }: el tubo, de { $diameter } de grueso. Siguiente cuando lo tengas. El tubo es aquello sobre lo que se hace el nudo antes de pasarlo al objeto.
+kit-tube-show = Tubo, { $diameter }
+kit-tube-note = { "" }
+
+# Ejemplo: Para la bolsa, pieza 2 de 6: 12 clavijas, de 12,7 milímetros de largo, rosca número 8. Siguiente
+# cuando las tengas.
+# $thread: its name or none. $numbered: the number of a numbered inch thread, or none.
+# $inches: the length as a fraction of an inch, or none.
+kit-pins-say = Para la bolsa, pieza { $number } de { $items }: { $count } clavijas, de { $length } de largo{ $thread ->
+        [none] { "" }
+       *[other] { $numbered ->
+            [none] , rosca { $thread }
+           *[other] , rosca número { $numbered }
+        }
+    }. Siguiente cuando las tengas.
+kit-pins-say-brief = { $count } clavijas, de { $length } de largo{ $thread ->
+        [none] { "" }
+       *[other] { $numbered ->
+            [none] , rosca { $thread }
+           *[other] , rosca número { $numbered }
+        }
+    }.
+kit-pins-say-teach = Para la bolsa, pieza { $number } de { $items }: { $count } clavijas, de { $length } de largo{ $thread ->
+        [none] { "" }
+       *[other] { $numbered ->
+            [none] , rosca { $thread }
+           *[other] , rosca número { $numbered }
+        }
+    }. Siguiente cuando las tengas. Una clavija es un tornillo prisionero; hace falta una por cada seno del pie y una por cada seno de la cabeza.
+kit-pins-show = { $count } clavijas, { $length }
+kit-pins-note = { $thread ->
+        [none] { "" }
+       *[other] { $inches ->
+            [none] Prisioneros { $thread }
+           *[other] Prisioneros { $thread }, { $inches } in
+        }
+    }
+
+# $size: as it is sold. $system: inch or metric.
+kit-key-say = Para la bolsa, pieza { $number } de { $items }: la llave hexagonal de las clavijas, de { $system ->
+        [inch] { $size } de pulgada
+       *[metric] { $size } milímetros
+    }. Siguiente cuando la tengas.
+kit-key-say-brief = La llave hexagonal de las clavijas, de { $system ->
+        [inch] { $size } de pulgada
+       *[metric] { $size } milímetros
+    }.
+kit-key-say-teach = Para la bolsa, pieza { $number } de { $items }: la llave hexagonal de las clavijas, de { $system ->
+        [inch] { $size } de pulgada
+       *[metric] { $size } milímetros
+    }. Siguiente cuando la tengas. Con ella se giran las clavijas; los agujeros nuevos van duros y la piden las primeras veces.
+kit-key-show = Llave hexagonal, { $system ->
+        [inch] { $size } in
+       *[metric] { $size } mm
+    }
+kit-key-note = { "" }
+
+# Ejemplo: Para la bolsa, pieza 4 de 6: un trozo de cabo de 4 milímetros de grueso, de 1,9 metros de largo.
+# Siguiente cuando lo tengas.
+# $name: what the tyer calls the cord, or none. $grams: weight of all, or 0.
+kit-cord-say = Para la bolsa, pieza { $number } de { $items }: { $pieces ->
+        [one] un trozo
+       *[other] { $pieces } trozos
+    } de cabo{ $name ->
+        [none] { "" }
+       *[other] , { $name },
+    } de { $diameter } de grueso, de { $long } de largo{ $pieces ->
+        [one] { "" }
+       *[other] { " " }cada uno
+    }. Siguiente cuando { $pieces ->
+        [one] lo
+       *[other] los
+    } tengas.
+kit-cord-say-brief = { $pieces ->
+        [one] Un trozo
+       *[other] { $pieces } trozos
+    } de cabo{ $name ->
+        [none] { "" }
+       *[other] , { $name },
+    } de { $diameter } de grueso, de { $long } de largo{ $pieces ->
+        [one] { "" }
+       *[other] { " " }cada uno
+    }.
+kit-cord-say-teach = Para la bolsa, pieza { $number } de { $items }: { $pieces ->
+        [one] un trozo
+       *[other] { $pieces } trozos
+    } de cabo{ $name ->
+        [none] { "" }
+       *[other] , { $name },
+    } de { $diameter } de grueso, de { $long } de largo{ $pieces ->
+        [one] { "" }
+       *[other] { " " }cada uno
+    }. Siguiente cuando { $pieces ->
+        [one] lo
+       *[other] los
+    } tengas. Es más largo de lo que el nudo pide, para que quede de dónde agarrar.
+kit-cord-show = Cabo, { $pieces ->
+        [one] { $long }
+       *[other] { $pieces } × { $long }
+    }
+kit-cord-note = { $name ->
+        [none] { $diameter } de grueso
+       *[other] { $name }, { $diameter } de grueso
+    }{ $grams ->
+        [0] { "" }
+       *[other] , unos { $grams } g
+    }
+
+kit-tape-say = Para la bolsa, pieza { $number } de { $items }: cinta de carrocero, { $tape } y algo más de reserva. Siguiente cuando la tengas.
+kit-tape-say-brief = Cinta de carrocero, { $tape } y algo más de reserva.
+kit-tape-say-teach = Para la bolsa, pieza { $number } de { $items }: cinta de carrocero, { $tape } y algo más de reserva. Siguiente cuando la tengas. En ella se escriben los números de las clavijas, nunca en el tubo.
+kit-tape-show = Cinta de carrocero, { $tape }
+kit-tape-note = { "" }
+
+kit-strip-say = Para la bolsa, pieza { $number } de { $items }: una tira de papel de { $length } de largo, para marcar en ella las clavijas. Siguiente cuando la tengas.
+kit-strip-say-brief = Una tira de papel de { $length } de largo, para marcar en ella las clavijas.
+kit-strip-say-teach = Para la bolsa, pieza { $number } de { $items }: una tira de papel de { $length } de largo, para marcar en ella las clavijas. Siguiente cuando la tengas. Hace el oficio de los anillos con agujeros.
+kit-strip-show = Tira de papel, { $length }
+kit-strip-note = Tan larga como el contorno del tubo, para marcar las clavijas
+
+kit-picks-say = Para la bolsa, pieza { $number } de { $items }: { $count ->
+        [one] un pasador
+       *[other] { $count } pasadores
+    } para abrir los cruces. Siguiente cuando { $count ->
+        [one] lo
+       *[other] los
+    } tengas.
+kit-picks-say-brief = { $count ->
+        [one] Un pasador
+       *[other] { $count } pasadores
+    } para abrir los cruces.
+kit-picks-say-teach = Para la bolsa, pieza { $number } de { $items }: { $count ->
+        [one] un pasador
+       *[other] { $count } pasadores
+    } para abrir los cruces. Siguiente cuando { $count ->
+        [one] lo
+       *[other] los
+    } tengas. Con él se levanta un cabo para meter otro por debajo.
+kit-picks-show = { $count ->
+        [one] Un pasador
+       *[other] { $count } pasadores
+    }
+kit-picks-note = Para abrir los cruces
+
+## Rigging: what to know first
+
+# $given: length of the pins named, $needed: the least that holds, $hold: passes they do hold.
+rig-short-pins-say = Aparejar, paso { $number } de { $tasks }. Atención: las clavijas que has indicado, de { $given } de largo, son cortas para este nudo. { $hold ->
+        [0] No aguantan ni una pasada.
+        [one] Aguantan una sola pasada.
+       *[other] Aguantan { $hold } pasadas.
+    } Usa clavijas de { $needed } o más.
+rig-short-pins-say-brief = Atención: las clavijas que has indicado, de { $given } de largo, son cortas para este nudo. { $hold ->
+        [0] No aguantan ni una pasada.
+        [one] Aguantan una sola pasada.
+       *[other] Aguantan { $hold } pasadas.
+    } Usa clavijas de { $needed } o más.
+rig-short-pins-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: las clavijas que has indicado, de { $given } de largo, son cortas para este nudo. { $hold ->
+        [0] No aguantan ni una pasada.
+        [one] Aguantan una sola pasada.
+       *[other] Aguantan { $hold } pasadas.
+    } Usa clavijas de { $needed } o más. En clavijas demasiado cortas el cabo trepa y se sale cuando ya pasa por ellas varias veces.
+rig-short-pins-show = Clavijas de { $given }: demasiado cortas
+rig-short-pins-note = Usa de { $needed } o más; estas { $hold ->
+        [0] no aguantan ni una pasada
+        [one] aguantan 1 pasada
+       *[other] aguantan { $hold } pasadas
+    }
+
+rig-thick-object-say = Aparejar, paso { $number } de { $tasks }. Atención: el objeto tiene { $object } de grueso, y el tubo solo { $tube }. Deja el nudo flojo hasta que esté puesto en el objeto.
+rig-thick-object-say-brief = Atención: el objeto tiene { $object } de grueso, y el tubo solo { $tube }. Deja el nudo flojo hasta que esté puesto en el objeto.
+rig-thick-object-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: el objeto tiene { $object } de grueso, y el tubo solo { $tube }. Deja el nudo flojo hasta que esté puesto en el objeto.
+rig-thick-object-show = El objeto es más grueso que el tubo
+rig-thick-object-note = { $object } frente a { $tube }: deja el nudo flojo hasta que esté puesto en el objeto
+
+rig-crowded-say = Aparejar, paso { $number } de { $tasks }. Atención: en este nudo los cabos se cruzan cada { $spacing }, y los cabos redondos necesitan { $round }. Se aplastarán, y el nudo puede salir más ancho de lo previsto.
+rig-crowded-say-brief = Atención: en este nudo los cabos se cruzan cada { $spacing }, y los cabos redondos necesitan { $round }. Se aplastarán, y el nudo puede salir más ancho de lo previsto.
+rig-crowded-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: en este nudo los cabos se cruzan cada { $spacing }, y los cabos redondos necesitan { $round }. Se aplastarán, y el nudo puede salir más ancho de lo previsto.
+rig-crowded-show = Cruces apretados
+rig-crowded-note = Cada { $spacing }; los cabos redondos necesitan { $round }: el nudo puede salir más ancho
+
+## Rigging: rings with holes
+
+# Ejemplo: Aparejar, paso 1 de 7. Cada anillo tiene una fila de 12 agujeros. Elige un agujero del anillo
+# del pie como agujero 1 y cuenta desde él los agujeros hacia la derecha, y lo mismo en el anillo
+# de la cabeza.
+# $row: which row, in the order the rows were named. $rows: how many. $holes: holes in it.
+rig-row-say = Aparejar, paso { $number } de { $tasks }. { $rows ->
+        [one] Cada anillo tiene una fila de { $holes } agujeros.
+       *[other] En cada anillo usa la fila { $row }, la de { $holes } agujeros.
+    } Elige un agujero del anillo del pie como agujero 1 y cuenta desde él los agujeros hacia la { $hand ->
+        [left] izquierda
+       *[right] derecha
+    }, y lo mismo en el anillo de la cabeza.
+rig-row-say-brief = { $rows ->
+        [one] Una fila de { $holes } agujeros.
+       *[other] Fila { $row }, la de { $holes } agujeros.
+    } Agujero 1, y cuenta hacia la { $hand ->
+        [left] izquierda
+       *[right] derecha
+    }.
+rig-row-say-teach = Aparejar, paso { $number } de { $tasks }. { $rows ->
+        [one] Cada anillo tiene una fila de { $holes } agujeros.
+       *[other] En cada anillo usa la fila { $row }, la de { $holes } agujeros.
+    } Elige un agujero del anillo del pie como agujero 1 y cuenta desde él los agujeros hacia la { $hand ->
+        [left] izquierda
+       *[right] derecha
+    }, y lo mismo en el anillo de la cabeza. Una fila se reparte por igual entre las clavijas cuando el número de sus agujeros es divisible por el de clavijas.
+rig-row-show = { $rows ->
+        [one] Una fila de { $holes } agujeros
+       *[other] Fila { $row }: { $holes } agujeros
+    }
+rig-row-note = Elige el agujero 1, cuenta hacia la { $hand ->
+        [left] izquierda
+       *[right] derecha
+    }; igual en los dos anillos
+
+# Setting the pins of a ring.
+# Ejemplo: Aparejar, paso 2 de 7. Pon 4 clavijas en el anillo del pie, en uno de cada 3 agujeros: agujeros
+# 1, 4, 7 y 10. La clavija 1 del pie va en el agujero 1. Usa clavijas de 12,7 milímetros de largo. …
+# $rim: bottom or top. $step: from a pin to the next. $first: hole of pin 1. $few: yes when the
+# holes are told one by one: $most are all but the last, $last is that. $staggered: yes or no.
+# $key: size of the hex key or none, $system: inch or metric.
+rig-pins-say = Aparejar, paso { $number } de { $tasks }. Pon { $count } clavijas en el anillo { $rim ->
+        [top] de la cabeza
+       *[bottom] del pie
+    }, { $step ->
+        [1] en todos los agujeros
+       *[other] en uno de cada { $step } agujeros
+    }{ $few ->
+        [yes] : agujeros { $most } y { $last }.
+       *[no] , a partir del agujero { $first }.
+    } { $rim ->
+        [top] { $staggered ->
+            [yes] La clavija 1 de la cabeza queda a medio camino entre las clavijas 1 y 2 del pie, y así todas alrededor.
+           *[no] Cada clavija de la cabeza queda en línea recta con una del pie.
+        }
+       *[bottom] La clavija 1 del pie va en el agujero 1.
+    } Usa clavijas de { $length } de largo{ $key ->
+        [none] { "" }
+       *[other] { $system ->
+            [inch] { " " }y la llave hexagonal de { $key } de pulgada
+           *[metric] { " " }y la llave hexagonal de { $key } milímetros
+        }
+    }. Apriétalas lo justo, sin forzar.
+rig-pins-say-brief = Pon { $count } clavijas en el anillo { $rim ->
+        [top] de la cabeza
+       *[bottom] del pie
+    }, { $step ->
+        [1] en todos los agujeros
+       *[other] en uno de cada { $step } agujeros
+    }{ $few ->
+        [yes] : agujeros { $most } y { $last }.
+       *[no] , a partir del agujero { $first }.
+    }
+rig-pins-say-teach = Aparejar, paso { $number } de { $tasks }. Pon { $count } clavijas en el anillo { $rim ->
+        [top] de la cabeza
+       *[bottom] del pie
+    }, { $step ->
+        [1] en todos los agujeros
+       *[other] en uno de cada { $step } agujeros
+    }{ $few ->
+        [yes] : agujeros { $most } y { $last }.
+       *[no] , a partir del agujero { $first }.
+    } { $rim ->
+        [top] { $staggered ->
+            [yes] La clavija 1 de la cabeza queda a medio camino entre las clavijas 1 y 2 del pie, y así todas alrededor.
+           *[no] Cada clavija de la cabeza queda en línea recta con una del pie.
+        }
+       *[bottom] La clavija 1 del pie va en el agujero 1.
+    } Usa clavijas de { $length } de largo{ $key ->
+        [none] { "" }
+       *[other] { $system ->
+            [inch] { " " }y la llave hexagonal de { $key } de pulgada
+           *[metric] { " " }y la llave hexagonal de { $key } milímetros
+        }
+    }. Apriétalas lo justo, sin forzar. Las clavijas mantienen los senos a distancias iguales, y fijan el anillo al tubo.
+rig-pins-show = Clavijas { $rim ->
+        [top] de la cabeza
+       *[bottom] del pie
+    }: { $few ->
+        [yes] { $most }, { $last }
+       *[no] { $step ->
+            [1] en todos los agujeros desde el { $first }
+           *[other] en uno de cada { $step } agujeros desde el { $first }
+        }
+    }
+rig-pins-note = { $rim ->
+        [top] { $staggered ->
+            [yes] Al tresbolillo: a medio camino entre las clavijas del pie
+           *[no] En línea recta con las clavijas del pie
+        }
+       *[bottom] { $count } clavijas, la clavija 1 en el agujero 1
+    }
+rig-pins-note-how = Clavijas de { $length }{ $key ->
+        [none] { "" }
+       *[other] { $system ->
+            [inch] , llave hexagonal de { $key } in
+           *[metric] , llave hexagonal de { $key } mm
+        }
+    }. Lo justo, sin forzar.
+
+# Ejemplo: Aparejar, paso 3 de 7. Coloca el anillo de la cabeza de modo que su fila de agujeros quede a 42
+# milímetros de la fila del anillo del pie. Gíralo hasta que su agujero 1 quede en línea recta con el
+# agujero 1 del pie.
+# $half: yes when the ring is turned half a hole on.
+rig-space-say = Aparejar, paso { $number } de { $tasks }. Coloca el anillo de la cabeza de modo que su fila de agujeros quede a { $spacing } de la fila del anillo del pie. { $half ->
+        [yes] Gíralo hasta que su agujero 1 quede medio agujero a la { $hand ->
+            [left] izquierda
+           *[right] derecha
+        } del agujero 1 del pie, a medio camino de su agujero 2.
+       *[no] Gíralo hasta que su agujero 1 quede en línea recta con el agujero 1 del pie.
+    }
+rig-space-say-brief = Anillos a { $spacing } uno de otro, { $half ->
+        [yes] el agujero 1 de la cabeza medio agujero más a la { $hand ->
+            [left] izquierda.
+           *[right] derecha.
+        }
+       *[no] el agujero 1 de la cabeza en línea con el agujero 1 del pie.
+    }
+rig-space-say-teach = Aparejar, paso { $number } de { $tasks }. Coloca el anillo de la cabeza de modo que su fila de agujeros quede a { $spacing } de la fila del anillo del pie. { $half ->
+        [yes] Gíralo hasta que su agujero 1 quede medio agujero a la { $hand ->
+            [left] izquierda
+           *[right] derecha
+        } del agujero 1 del pie, a medio camino de su agujero 2.
+       *[no] Gíralo hasta que su agujero 1 quede en línea recta con el agujero 1 del pie.
+    } A esa distancia, los tramos llevan el cabo de sobra que pide el nudo acabado.
+rig-space-show = Anillos a { $spacing } uno de otro
+rig-space-note = { $half ->
+        [yes] Anillo de la cabeza, medio agujero más a la { $hand ->
+            [left] izquierda
+           *[right] derecha
+        }
+       *[no] Agujero 1 de la cabeza en línea recta con el agujero 1 del pie
+    }
+
+## Rigging: a tube without rings
+
+# $length: of the strip. $pitch: from mark to mark. $shift: how far on top pin 1 stands, 0 when
+# straight above. $spacing: from the bottom marks to the top marks.
+rig-strip-say = Aparejar, paso { $number } de { $tasks }. { $rim ->
+        [top] Pon las { $pins } clavijas de la cabeza a { $spacing } de las del pie, con una tira de papel de { $length } de largo y una marca cada { $pitch }. { $shift ->
+            [0] La clavija 1 de la cabeza queda en línea recta con la clavija 1 del pie.
+           *[other] La clavija 1 de la cabeza queda { $shift } a la { $hand ->
+                [left] izquierda
+               *[right] derecha
+            } de la clavija 1 del pie, a medio camino de la clavija 2 del pie.
+        }
+       *[bottom] Enrolla en el tubo una tira de papel de { $length } de largo, con una marca cada { $pitch }, y pon las { $pins } clavijas del pie en las marcas.
+    }
+rig-strip-say-brief = { $rim ->
+        [top] Pon las { $pins } clavijas de la cabeza a { $spacing } de las del pie, con una tira de papel de { $length } de largo y una marca cada { $pitch }. { $shift ->
+            [0] La clavija 1 de la cabeza queda en línea recta con la clavija 1 del pie.
+           *[other] La clavija 1 de la cabeza queda { $shift } a la { $hand ->
+                [left] izquierda
+               *[right] derecha
+            } de la clavija 1 del pie, a medio camino de la clavija 2 del pie.
+        }
+       *[bottom] Enrolla en el tubo una tira de papel de { $length } de largo, con una marca cada { $pitch }, y pon las { $pins } clavijas del pie en las marcas.
+    }
+rig-strip-say-teach = Aparejar, paso { $number } de { $tasks }. { $rim ->
+        [top] Pon las { $pins } clavijas de la cabeza a { $spacing } de las del pie, con una tira de papel de { $length } de largo y una marca cada { $pitch }. { $shift ->
+            [0] La clavija 1 de la cabeza queda en línea recta con la clavija 1 del pie.
+           *[other] La clavija 1 de la cabeza queda { $shift } a la { $hand ->
+                [left] izquierda
+               *[right] derecha
+            } de la clavija 1 del pie, a medio camino de la clavija 2 del pie.
+        }
+       *[bottom] Enrolla en el tubo una tira de papel de { $length } de largo, con una marca cada { $pitch }, y pon las { $pins } clavijas del pie en las marcas.
+    } La tira es tan larga como el contorno del tubo, así que sus marcas quedan a distancias iguales.
+rig-strip-show = { $rim ->
+        [top] Clavijas de la cabeza a { $spacing } del pie
+       *[bottom] Clavijas del pie cada { $pitch }
+    }
+rig-strip-note = { $rim ->
+        [top] { $shift ->
+            [0] En línea recta con las clavijas del pie, cada { $pitch }
+           *[other] Al tresbolillo: { $shift } más a la { $hand ->
+                [left] izquierda
+               *[right] derecha
+            }, cada { $pitch }
+        }
+       *[bottom] { $pins } marcas en una tira de { $length }
+    }
+
+## Rigging: numbers, cord, beginning
+
+rig-number-say = Aparejar, paso { $number } de { $tasks }. Pega cinta de carrocero junto a los dos anillos de clavijas, { $tape } en total, y numera en ella las clavijas del 1 al { $pins } hacia la { $hand ->
+        [left] izquierda
+       *[right] derecha
+    }, igual en el pie y en la cabeza. No escribas en el tubo.
+rig-number-say-brief = Numera las clavijas en la cinta, del 1 al { $pins }.
+rig-number-say-teach = Aparejar, paso { $number } de { $tasks }. Pega cinta de carrocero junto a los dos anillos de clavijas, { $tape } en total, y numera en ella las clavijas del 1 al { $pins } hacia la { $hand ->
+        [left] izquierda
+       *[right] derecha
+    }, igual en el pie y en la cabeza. No escribas en el tubo. Cada paso llama a las clavijas por esos números; el pie y la cabeza llevan los mismos.
+rig-number-show = Numera las clavijas del 1 al { $pins }
+rig-number-note = En { $tape } de cinta, hacia la { $hand ->
+        [left] izquierda
+       *[right] derecha
+    }, igual en la cabeza y en el pie; no en el tubo
+
+# $name: what the tyer calls the cord, or none.
+rig-cut-say = Aparejar, paso { $number } de { $tasks }. Corta { $pieces ->
+        [one] un trozo
+       *[other] { $pieces } trozos
+    } de cabo{ $name ->
+        [none] { "" }
+       *[other] , { $name },
+    } de { $long } de largo{ $pieces ->
+        [one] { "" }
+       *[other] { " " }cada uno
+    }. Las colas van incluidas.
+rig-cut-say-brief = Corta { $pieces ->
+        [one] un trozo
+       *[other] { $pieces } trozos
+    } de cabo{ $name ->
+        [none] { "" }
+       *[other] , { $name },
+    } de { $long } de largo{ $pieces ->
+        [one] { "" }
+       *[other] { " " }cada uno
+    }.
+rig-cut-say-teach = Aparejar, paso { $number } de { $tasks }. Corta { $pieces ->
+        [one] un trozo
+       *[other] { $pieces } trozos
+    } de cabo{ $name ->
+        [none] { "" }
+       *[other] , { $name },
+    } de { $long } de largo{ $pieces ->
+        [one] { "" }
+       *[other] { " " }cada uno
+    }. Las colas van incluidas. Corta una sola vez; un cabo demasiado corto no llega.
+rig-cut-show = Corta { $pieces ->
+        [one] { $long } de cabo
+       *[other] { $pieces } × { $long } de cabo
+    }
+rig-cut-note = { $name ->
+        [none] Las colas van incluidas
+       *[other] { $name }; las colas van incluidas
+    }
+
+# $hole: the hole of bottom pin 1, or 0 on a tube without rings.
+rig-start-say = Aparejar, paso { $number } de { $tasks }. { $strands ->
+        [one] El cabo empieza en la clavija 1 del pie
+       *[other] Cada una de las { $strands } hebras empieza en la clavija del pie de su mismo número, la primera en la clavija 1 del pie
+    }{ $hole ->
+        [0] .
+       *[other] , en el agujero { $hole }.
+    } Deja ahí una cola de { $tail }.
+rig-start-say-brief = Empieza en la clavija 1 del pie, con una cola de { $tail }.
+rig-start-say-teach = Aparejar, paso { $number } de { $tasks }. { $strands ->
+        [one] El cabo empieza en la clavija 1 del pie
+       *[other] Cada una de las { $strands } hebras empieza en la clavija del pie de su mismo número, la primera en la clavija 1 del pie
+    }{ $hole ->
+        [0] .
+       *[other] , en el agujero { $hole }.
+    } Deja ahí una cola de { $tail }. La cola es el extremo que se queda atrás; se esconde al final del trabajo.
+rig-start-show = { $strands ->
+        [one] Empieza en pie 1
+       *[other] La hebra 1 empieza en pie 1
+    }
+rig-start-note = Cola de { $tail }{ $strands ->
+        [one] { "" }
+       *[other] ; la hebra 2 en pie 2, y así las demás
+    }

@@ -1,0 +1,133 @@
+# Paper for the bench: cards, strips and stages.
+
+## Every sheet
+
+# At the foot of a page.
+sheet-page = Página { $page } de { $pages }
+
+## The card
+
+card-head-leg = Tramo
+card-head-way = De clavija a clavija
+card-head-crossings = Cruces, en el orden en que se encuentran
+
+# The way of a leg. $heading, $from, $to as in steps.ftl.
+card-way = { $heading ->
+        [falling] Cabeza { $from }, baja a pie { $to }
+       *[rising] Pie { $from }, sube a cabeza { $to }
+    }
+
+# Ejemplo: Tejido: encima de 1, debajo de 1.
+# $kind: run, or code for a row code of o and u.
+card-weave = { $kind ->
+        [run] Tejido: encima de { $weave }, debajo de { $weave }.
+       *[code] Tejido, fila por fila desde el pie: { $weave } («o»: el tramo que sube pasa por encima; «u»: por debajo).
+    }
+
+# $hand: right or left. $passes, $side as in steps.ftl. $inside: top or bottom.
+card-work = { $hand ->
+        [left] Trabaja hacia la izquierda alrededor del tubo; las clavijas se numeran en ese sentido.
+       *[right] Trabaja hacia la derecha alrededor del tubo; las clavijas se numeran en ese sentido.
+    } { $passes ->
+        [one] { "" }
+       *[other] { $side ->
+            [left] Las pasadas siguientes van a la izquierda del cabo que ya está ahí
+           *[right] Las pasadas siguientes van a la derecha del cabo que ya está ahí
+        }, { $inside ->
+            [bottom] por dentro de sus senos en el pie y por fuera en la cabeza.
+           *[top] por dentro de sus senos en la cabeza y por fuera en el pie.
+        }
+    }
+
+# Where the pins go when the tube is not known.
+# $staggered: yes or no.
+card-pins = Pon { $pins } clavijas repartidas por igual en cada anillo, { $staggered ->
+        [yes] cada una de la cabeza a medio camino entre dos del pie: la clavija 1 de la cabeza, medio paso más allá de la clavija 1 del pie.
+       *[no] cada una de la cabeza en línea recta con la del pie de su mismo número.
+    }
+
+# On a tube without rings. $tube: its diameter. $apart: from pin to pin.
+card-pins-apart = En un tubo de { $tube }, las clavijas van a { $apart } una de otra, midiendo alrededor del tubo.
+
+# On a tube with rings. $rim: top or bottom. $row: number of the row, $holes in it. $first: the
+# hole of pin 1. $step: holes from one pin to the next.
+card-pins-ring = { $rim ->
+        [top] Anillo de la cabeza
+       *[bottom] Anillo del pie
+    }, fila { $row }, de { $holes } agujeros: clavija 1 en el agujero { $first }, cada clavija siguiente { $step ->
+        [one] 1 agujero más allá.
+       *[other] { $step } agujeros más allá.
+    }
+
+card-half-hole = Gira antes el anillo de la cabeza medio agujero más allá, en el sentido en que va el cabo.
+
+# The head of a pass of a strand. $pin: the bottom pin where it begins.
+# Ejemplo: Pasada guía: deja una cola en la clavija 1 del pie
+# Ejemplo: Segunda pasada, hebra 2 de 3: empieza en la clavija 2 del pie junto al cabo que ya está ahí
+card-pass = { $pass ->
+        [1] Pasada guía
+        [2] Segunda pasada
+        [3] Tercera pasada
+        [4] Cuarta pasada
+        [5] Quinta pasada
+        [6] Sexta pasada
+        [7] Séptima pasada
+        [8] Octava pasada
+       *[9] Novena pasada
+    }{ $strands ->
+        [one] { "" }
+       *[other] , hebra { $strand } de { $strands }
+    }: { $pass ->
+        [1] deja una cola en la clavija { $pin } del pie
+       *[other] empieza en la clavija { $pin } del pie junto al cabo que ya está ahí
+    }
+
+card-cautions = Cuidado
+card-caution-load = Cubre y adorna. No dejes nunca que sostenga a una persona ni una carga; para lo que tenga que sostener algo, sigue las normas del lugar y a la gente autorizada para ello.
+card-caution-heat = Cuchillo caliente o llama: ventila, lejos de todo lo que arda. El cabo fundido se pega a la piel y quema: deja que se enfríe. Un chicote sellado puede cortar.
+card-caution-blade = Cuchillos, pasadores y agujas: corta y empuja hacia fuera, lejos del cuerpo.
+card-caution-pins = Las clavijas sobresalen del tubo: cuidado con los ojos y las palmas.
+card-caution-children = Los cabos, las clavijas y las piezas pequeñas no son para niños pequeños. No dejes nunca un cabo alrededor de un cuello.
+card-caution-hands = Las manos se cansan: descánsalas en un nudo largo.
+
+## The strip
+
+# $tube: diameter, $round: the way round it.
+strip-title = Tiras para las clavijas: { $leads } ramales y { $bights } senos, tubo de { $tube }, { $round } de contorno
+
+# $rings: yes when the tube has rings.
+strip-how = Recorta las dos tiras por sus líneas y da con cada una la vuelta al tubo, hasta juntar sus extremos. { $rings ->
+        [yes] Cada una va a lo largo de su anillo: cada círculo es un agujero, y sobre cada agujero que lleva clavija hay un número.
+       *[no] Las clavijas van donde se cruzan las líneas; las líneas llegan hasta el canto del papel.
+    } Empieza las dos tiras en la misma línea a lo largo del tubo.
+
+# $hand: right or left.
+strip-hand = { $hand ->
+        [left] Los números van hacia la izquierda, en el sentido en que va el cabo.
+       *[right] Los números van hacia la derecha, en el sentido en que va el cabo.
+    }
+
+strip-half-hole = Gira antes el anillo de la cabeza medio agujero más allá, en el sentido en que va el cabo: los agujeros de su tira están dibujados así.
+
+strip-top = Anillo de la cabeza
+strip-bottom = Anillo del pie
+strip-cut = cortar
+strip-join = pon la página { $page } sobre la línea de trazos
+strip-bar = Esta línea mide 50 mm. Si no es así, imprime otra vez al 100 %, sin ajustar a la página.
+
+## The stage
+
+stage-signs = Un cuadrado es encima, un aro es debajo. El número del aro es la clavija de la que viene; el número del disco, la clavija a la que va.
+
+## What can be wrong
+
+sheet-out-missing = No hay dónde dejar la hoja: añade --out con un nombre de archivo que termine en «.png» o «.pdf», por ejemplo --out card.pdf.
+sheet-out-ending = «{ $file }» no dice qué hay que hacer: termina el nombre en «.png» o «.pdf», o añade --pdf.
+sheet-exists = «{ $file }» ya existe y no se toca: elige otro nombre, o añade --replace.
+sheet-unwritable = No se ha podido escribir «{ $file }» ({ $reason }): comprueba que su carpeta existe y que se puede escribir en ella.
+sheet-failed = No se ha podido hacer la hoja ({ $reason }): prueba con la otra clase de archivo, «.png» o «.pdf».
+sheet-dpi = --dpi admite un número entero de { $least } a { $most }, y «{ $given }» no lo es: prueba con --dpi 300.
+sheet-step = --step admite un paso de este nudo, de 1 a { $steps }, y «{ $given }» no lo es: «marlinspeak steps» los muestra.
+sheet-tube-missing = Una tira es tan larga como el contorno del tubo, y no se indica ningún tubo: añade --tube con su diámetro, por ejemplo --tube 48mm.
+sheet-card-long = Una ficha de este nudo tendría más de { $most } cruces que imprimir: «marlinspeak steps» dice tantos como quieras.
+sheet-strip-long = Una tira para este tubo ocuparía más de { $most } páginas: comprueba que --tube es el diámetro, por ejemplo --tube 48mm.
