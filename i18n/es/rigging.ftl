@@ -176,7 +176,7 @@ rig-short-pins-say = Aparejar, paso { $number } de { $tasks }. Atención: las cl
         [one] Aguantan una sola pasada.
        *[other] Aguantan { $hold } pasadas.
     } Usa clavijas de { $needed } o más.
-rig-short-pins-say-brief = Atención: las clavijas que has indicado, de { $given } de largo, son cortas para este nudo. { $hold ->
+rig-short-pins-say-brief = Atención: clavijas de { $given }, cortas para este nudo. { $hold ->
         [0] No aguantan ni una pasada.
         [one] Aguantan una sola pasada.
        *[other] Aguantan { $hold } pasadas.
@@ -194,13 +194,13 @@ rig-short-pins-note = Usa de { $needed } o más; estas { $hold ->
     }
 
 rig-thick-object-say = Aparejar, paso { $number } de { $tasks }. Atención: el objeto tiene { $object } de grueso, y el tubo solo { $tube }. Deja el nudo flojo hasta que esté puesto en el objeto.
-rig-thick-object-say-brief = Atención: el objeto tiene { $object } de grueso, y el tubo solo { $tube }. Deja el nudo flojo hasta que esté puesto en el objeto.
+rig-thick-object-say-brief = Atención: objeto de { $object }, tubo de solo { $tube }. Deja el nudo flojo hasta que esté puesto en el objeto.
 rig-thick-object-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: el objeto tiene { $object } de grueso, y el tubo solo { $tube }. Deja el nudo flojo hasta que esté puesto en el objeto.
 rig-thick-object-show = El objeto es más grueso que el tubo
 rig-thick-object-note = { $object } frente a { $tube }: deja el nudo flojo hasta que esté puesto en el objeto
 
 rig-crowded-say = Aparejar, paso { $number } de { $tasks }. Atención: en este nudo los cabos se cruzan cada { $spacing }, y los cabos redondos necesitan { $round }. Se aplastarán, y el nudo puede salir más ancho de lo previsto.
-rig-crowded-say-brief = Atención: en este nudo los cabos se cruzan cada { $spacing }, y los cabos redondos necesitan { $round }. Se aplastarán, y el nudo puede salir más ancho de lo previsto.
+rig-crowded-say-brief = Atención: los cabos se cruzan cada { $spacing }, y los redondos necesitan { $round }. El nudo puede salir más ancho de lo previsto.
 rig-crowded-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: en este nudo los cabos se cruzan cada { $spacing }, y los cabos redondos necesitan { $round }. Se aplastarán, y el nudo puede salir más ancho de lo previsto.
 rig-crowded-show = Cruces apretados
 rig-crowded-note = Cada { $spacing }; los cabos redondos necesitan { $round }: el nudo puede salir más ancho
@@ -375,14 +375,14 @@ rig-strip-say = Aparejar, paso { $number } de { $tasks }. { $rim ->
        *[bottom] Enrolla en el tubo una tira de papel de { $length } de largo, con una marca cada { $pitch }, y pon las { $pins } clavijas del pie en las marcas.
     }
 rig-strip-say-brief = { $rim ->
-        [top] Pon las { $pins } clavijas de la cabeza a { $spacing } de las del pie, con una tira de papel de { $length } de largo y una marca cada { $pitch }. { $shift ->
-            [0] La clavija 1 de la cabeza queda en línea recta con la clavija 1 del pie.
-           *[other] La clavija 1 de la cabeza queda { $shift } a la { $hand ->
+        [top] Las { $pins } clavijas de la cabeza, a { $spacing } de las del pie, cada { $pitch } en una tira de { $length }. { $shift ->
+            [0] La clavija 1 de la cabeza, en línea recta con la clavija 1 del pie.
+           *[other] La clavija 1 de la cabeza, { $shift } a la { $hand ->
                 [left] izquierda
                *[right] derecha
-            } de la clavija 1 del pie, a medio camino de la clavija 2 del pie.
+            } de la clavija 1 del pie.
         }
-       *[bottom] Enrolla en el tubo una tira de papel de { $length } de largo, con una marca cada { $pitch }, y pon las { $pins } clavijas del pie en las marcas.
+       *[bottom] Tira de papel de { $length } alrededor del tubo, una marca cada { $pitch }; las { $pins } clavijas del pie, en las marcas.
     }
 rig-strip-say-teach = Aparejar, paso { $number } de { $tasks }. { $rim ->
         [top] Pon las { $pins } clavijas de la cabeza a { $spacing } de las del pie, con una tira de papel de { $length } de largo y una marca cada { $pitch }. { $shift ->
