@@ -158,8 +158,8 @@ take-back-say-end = Tu mano está { $heading ->
     } Siguiente deshace un tramo más, atrás vuelve a tender este.
 
 take-back-show = { $heading ->
-        [falling] Vuelve arriba, a cabeza { $from }
-       *[rising] Vuelve abajo, a pie { $from }
+        [falling] Sube de vuelta a cabeza { $from }
+       *[rising] Baja de vuelta a pie { $from }
     }
 take-back-show-phase = { $pass ->
         [1] Deshacer el tramo { $leg }
