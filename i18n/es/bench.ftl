@@ -3,7 +3,7 @@
 # Arguments that come back:
 #   $asking   what was being said: object, girth, cover, cord, tube, rows, pin, thread, wall, have
 #   $given    the text as it was typed
-#   lengths   with their unit
+#   lengths   each one argument with its unit (see lengths.ftl): "29,8 mm"
 
 ## A length that is none
 
@@ -119,7 +119,7 @@ rig-tube-full = { $bights } senos en { $passes ->
        *[other] , o como mucho { $most_passes } pasadas
     }.
 shape-cord-thick = Un cabo de { $cord } es más grueso que el objeto de { $object }: usa un cabo de { $object } como mucho.
-# $cord_below: a cord thinner than this does, or 0.
+# $cord_below: a cord thinner than this does, or none.
 shape-too-full = { $bights } senos en { $passes ->
         [one] 1 pasada
        *[other] { $passes } pasadas
@@ -131,7 +131,7 @@ shape-too-full = { $bights } senos en { $passes ->
         }
        *[other] como mucho { $most_bights } senos
     }{ $cord_below ->
-        [0] { "" }
+        [none] { "" }
        *[other] , o un cabo de menos de { $cord_below }
     }.
 shape-narrower = Este nudo tiene como mínimo { $least } de ancho y no puede cubrir solo { $given }: usa menos ramales, o cubre más.
@@ -141,13 +141,13 @@ rig-with-what = No se dan tubo ni cabo: añádelos, por ejemplo --tube 40mm --ro
 ## Why nothing fits, and what would
 
 fit-cord-thick = Nada encaja: un cabo de { $cord } es más grueso que el objeto de { $object }; usa un cabo más fino.
-# $cord: a cord with which something fits, or 0.
+# $cord: a cord with which something fits, or none.
 fit-cover-short = Nada encaja: con este cabo el nudo más estrecho tiene { $narrowest } de ancho, más que { $wanted }, que es lo que se va a cubrir; { $cord ->
-        [0] cubre más
+        [none] cubre más
        *[other] cubre más, o usa un cabo de { $cord }
     }.
 fit-cover-long = Nada encaja: los nudos que llegan a { $wanted } con este cabo dejan al aire demasiado objeto; { $cord ->
-        [0] cubre menos, o haz varios nudos seguidos
+        [none] cubre menos, o haz varios nudos seguidos
        *[other] cubre menos, o usa un cabo de { $cord }
     }.
 # $would_fit, $can_take: bights.

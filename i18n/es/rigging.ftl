@@ -5,8 +5,8 @@
 # Arguments that come back:
 #   $number            this item or step, $items and $tasks how many there are
 #   $hand              right or left: the way round the tube that the cord travels
-#   $long              a length of cord
-# Lengths come with their unit.
+#   lengths            each one argument with its unit (see lengths.ftl): "40 milímetros" for the
+#                      ear, "40 mm" for the eye
 
 kit-phase-show = Bolsa, pieza { $number } de { $items }
 rig-phase-show = Aparejar, paso { $number } de { $tasks }
@@ -90,7 +90,7 @@ kit-cord-say = Para la bolsa, pieza { $number } de { $items }: { $pieces ->
     } de cabo{ $name ->
         [none] { "" }
        *[other] , { $name },
-    } de { $diameter } de grueso, de { $long } de largo{ $pieces ->
+    } de { $diameter } de grueso, de { $length } de largo{ $pieces ->
         [one] { "" }
        *[other] { " " }cada uno
     }. Siguiente cuando { $pieces ->
@@ -103,7 +103,7 @@ kit-cord-say-brief = { $pieces ->
     } de cabo{ $name ->
         [none] { "" }
        *[other] , { $name },
-    } de { $diameter } de grueso, de { $long } de largo{ $pieces ->
+    } de { $diameter } de grueso, de { $length } de largo{ $pieces ->
         [one] { "" }
        *[other] { " " }cada uno
     }.
@@ -113,7 +113,7 @@ kit-cord-say-teach = Para la bolsa, pieza { $number } de { $items }: { $pieces -
     } de cabo{ $name ->
         [none] { "" }
        *[other] , { $name },
-    } de { $diameter } de grueso, de { $long } de largo{ $pieces ->
+    } de { $diameter } de grueso, de { $length } de largo{ $pieces ->
         [one] { "" }
        *[other] { " " }cada uno
     }. Siguiente cuando { $pieces ->
@@ -121,8 +121,8 @@ kit-cord-say-teach = Para la bolsa, pieza { $number } de { $items }: { $pieces -
        *[other] los
     } tengas. Es más largo de lo que el nudo pide, para que quede de dónde agarrar.
 kit-cord-show = Cabo, { $pieces ->
-        [one] { $long }
-       *[other] { $pieces } × { $long }
+        [one] { $length }
+       *[other] { $pieces } × { $length }
     }
 kit-cord-note = { $name ->
         [none] { $diameter } de grueso
@@ -362,11 +362,11 @@ rig-space-note = { $half ->
 
 ## Rigging: a tube without rings
 
-# $length: of the strip. $pitch: from mark to mark. $shift: how far on top pin 1 stands, 0 when
-# straight above. $spacing: from the bottom marks to the top marks.
+# $length: of the strip. $pitch: from mark to mark. $shift: how far on top pin 1 stands, none
+# when straight above. $spacing: from the bottom marks to the top marks.
 rig-strip-say = Aparejar, paso { $number } de { $tasks }. { $rim ->
         [top] Pon las { $pins } clavijas de la cabeza a { $spacing } de las del pie, con una tira de papel de { $length } de largo y una marca cada { $pitch }. { $shift ->
-            [0] La clavija 1 de la cabeza queda en línea recta con la clavija 1 del pie.
+            [none] La clavija 1 de la cabeza queda en línea recta con la clavija 1 del pie.
            *[other] La clavija 1 de la cabeza queda { $shift } a la { $hand ->
                 [left] izquierda
                *[right] derecha
@@ -376,7 +376,7 @@ rig-strip-say = Aparejar, paso { $number } de { $tasks }. { $rim ->
     }
 rig-strip-say-brief = { $rim ->
         [top] Las { $pins } clavijas de la cabeza, a { $spacing } de las del pie, cada { $pitch } en una tira de { $length }. { $shift ->
-            [0] La clavija 1 de la cabeza, en línea recta con la clavija 1 del pie.
+            [none] La clavija 1 de la cabeza, en línea recta con la clavija 1 del pie.
            *[other] La clavija 1 de la cabeza, { $shift } a la { $hand ->
                 [left] izquierda
                *[right] derecha
@@ -386,7 +386,7 @@ rig-strip-say-brief = { $rim ->
     }
 rig-strip-say-teach = Aparejar, paso { $number } de { $tasks }. { $rim ->
         [top] Pon las { $pins } clavijas de la cabeza a { $spacing } de las del pie, con una tira de papel de { $length } de largo y una marca cada { $pitch }. { $shift ->
-            [0] La clavija 1 de la cabeza queda en línea recta con la clavija 1 del pie.
+            [none] La clavija 1 de la cabeza queda en línea recta con la clavija 1 del pie.
            *[other] La clavija 1 de la cabeza queda { $shift } a la { $hand ->
                 [left] izquierda
                *[right] derecha
@@ -400,7 +400,7 @@ rig-strip-show = { $rim ->
     }
 rig-strip-note = { $rim ->
         [top] { $shift ->
-            [0] En línea recta con las clavijas del pie, cada { $pitch }
+            [none] En línea recta con las clavijas del pie, cada { $pitch }
            *[other] Al tresbolillo: { $shift } más a la { $hand ->
                 [left] izquierda
                *[right] derecha
@@ -433,7 +433,7 @@ rig-cut-say = Aparejar, paso { $number } de { $tasks }. Corta { $pieces ->
     } de cabo{ $name ->
         [none] { "" }
        *[other] , { $name },
-    } de { $long } de largo{ $pieces ->
+    } de { $length } de largo{ $pieces ->
         [one] { "" }
        *[other] { " " }cada uno
     }. Las colas van incluidas.
@@ -443,7 +443,7 @@ rig-cut-say-brief = Corta { $pieces ->
     } de cabo{ $name ->
         [none] { "" }
        *[other] , { $name },
-    } de { $long } de largo{ $pieces ->
+    } de { $length } de largo{ $pieces ->
         [one] { "" }
        *[other] { " " }cada uno
     }.
@@ -453,13 +453,13 @@ rig-cut-say-teach = Aparejar, paso { $number } de { $tasks }. Corta { $pieces ->
     } de cabo{ $name ->
         [none] { "" }
        *[other] , { $name },
-    } de { $long } de largo{ $pieces ->
+    } de { $length } de largo{ $pieces ->
         [one] { "" }
        *[other] { " " }cada uno
     }. Las colas van incluidas. Corta una sola vez; un cabo demasiado corto no llega.
 rig-cut-show = Corta { $pieces ->
-        [one] { $long } de cabo
-       *[other] { $pieces } × { $long } de cabo
+        [one] { $length } de cabo
+       *[other] { $pieces } × { $length } de cabo
     }
 rig-cut-note = { $name ->
         [none] Las colas van incluidas

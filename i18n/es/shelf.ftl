@@ -77,8 +77,8 @@ shelf-tie-say = { $number } de { $ties }. { $named ->
     }
 
 # All logged ties together.
-# Ejemplo: En el cuaderno: 4 nudos, 192 tramos, 6 horas y 20 minutos, 18,4 metros de cabo.
-# $metres: text with one decimal, or none when nothing was measured.
+# Ejemplo: En el cuaderno: 4 nudos, 192 tramos, 6 horas y 20 minutos, 18,4 m de cabo.
+# $cord: a length, or none when nothing was measured.
 shelf-totals = En el cuaderno: { $ties ->
         [one] 1 nudo
        *[other] { $ties } nudos
@@ -95,12 +95,12 @@ shelf-totals = En el cuaderno: { $ties ->
             [one] 1 minuto
            *[other] { $minutes } minutos
         }
-    }{ $metres ->
+    }{ $cord ->
         [none] .
-       *[other] , { $metres } de cabo.
+       *[other] , { $cord } de cabo.
     }
 
-# The tyer's own pace. $seconds: text.
+# The tyer's own pace. 
 shelf-pace = Tu ritmo: { $seconds } segundos por tramo.
 
 shelf-keys = ↑ ↓ moverse · Espacio retomar · E nombre · N nota · C empezar otro igual · A retirar o sacar · L cuaderno · Supr borrar · U deshacer · B copia de seguridad · I traer · Esc volver
