@@ -51,7 +51,7 @@ lift-show-note = { $task ->
 ## $last: yes where it ends.
 
 # Ejemplo: Primera ronda de 3. Empieza por la cola. Tramo 1 de 12, que sube del seno 1 del pie al seno 3
-# de la cabeza: cobra cerca de 9 milímetros y pásalo al tramo siguiente. Con eso llevas 9 milímetros
+# de la cabeza: cobra cerca de 9 milímetros y pasa lo cobrado al tramo siguiente. Con eso llevas 9 milímetros
 # en la mano.
 fair-say = { $round ->
         [1] Primera ronda
@@ -74,7 +74,7 @@ fair-say = { $round ->
         [falling] que baja del seno { $from } de la cabeza al seno { $to } del pie
        *[rising] que sube del seno { $from } del pie al seno { $to } de la cabeza
     }: { $known ->
-        [yes] cobra cerca de { $draw } y pásalo al tramo siguiente. Con eso llevas { $gathered } en la mano.
+        [yes] cobra cerca de { $draw } y pasa lo cobrado al tramo siguiente. Con eso llevas { $gathered } en la mano.
        *[no] cobra lo que sobra, sin que los cruces se muevan de su sitio, y pásalo al tramo siguiente.
     } { $last ->
         [yes] El cabo termina aquí: deja colgando lo que has recogido.
@@ -128,7 +128,7 @@ fair-say-teach = { $round ->
         [falling] que baja del seno { $from } de la cabeza al seno { $to } del pie
        *[rising] que sube del seno { $from } del pie al seno { $to } de la cabeza
     }: levántalo con un pasador y { $known ->
-        [yes] cobra cerca de { $draw }, y pásalo a lo largo del cabo al tramo siguiente. Con eso llevas { $gathered } en la mano.
+        [yes] cobra cerca de { $draw }, y pasa lo cobrado a lo largo del cabo al tramo siguiente. Con eso llevas { $gathered } en la mano.
        *[no] cobra lo que sobra, sin que los cruces se muevan de su sitio, y pásalo a lo largo del cabo al tramo siguiente.
     } { $last ->
         [yes] El cabo termina aquí: deja colgando lo que has recogido.

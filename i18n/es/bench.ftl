@@ -257,7 +257,7 @@ plan-have = Cabo disponible
 plan-hint = Longitudes como 30, 3cm, 1 1/4 in o 5/32in. El tubo, sus filas y clavijas, y el cabo disponible pueden quedar vacíos.
 plan-answers = Nudos que encajan
 # Some of them are in sight.
-plan-more = { $first } a { $last } de { $count } nudos, primero los mejores · ↓ sigue
+plan-more = Nudos { $first } a { $last } de { $count }, primero los mejores · ↓ sigue
 plan-all = { $count ->
         [one] Un nudo encaja
        *[other] { $count } nudos encajan, primero los mejores

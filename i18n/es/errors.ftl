@@ -19,13 +19,13 @@ knot-missing = { $quantity ->
        *[bights] Falta el número de senos: añade --bights con un número de { $least } a { $most }, por ejemplo --bights { $example }.
     }
 
-knot-weave-unreadable = «{ $given }» no es un tejido: da un largo de serie como 1 (encima de uno, debajo de uno), o un código de filas con las letras «o» (encima) y «u» (debajo), desde la fila del pie hacia la cabeza, por ejemplo «ouo».
+knot-weave-unreadable = «{ $given }» no es un tejido: da el largo de la serie, como 1 (encima de uno, debajo de uno), o un código de filas con las letras «o» (encima) y «u» (debajo), desde la fila del pie hacia la cabeza, por ejemplo «ouo».
 
 # $rows: rows of crossings, one less than the leads.
 knot-run-too-long = Una serie de { $given } no cabe en { $leads } ramales, que se cruzan en { $rows ->
-        [one] 1 fila
-       *[other] { $rows } filas
-    }: usa una serie de 1 a { $rows }, o más ramales.
+        [one] 1 fila: usa una serie de 1, o más ramales
+       *[other] { $rows } filas: usa una serie de 1 a { $rows }, o más ramales
+    }.
 
 knot-code-length = Un código de filas de { $letters ->
         [one] 1 letra

@@ -5,7 +5,7 @@ glossary-say = Palabras del oficio. Las flechas arriba y abajo van de palabra en
 glossary-keys = ↑ ↓ otra palabra · R otra vez · Esc volver
 
 glossary-lead = Ramal
-glossary-lead-say = Cada uno de los cabos que se encuentran en línea recta de borde a borde. Un nudo de cinco ramales tiene cinco, uno junto a otro.
+glossary-lead-say = Cada uno de los cabos que encuentras al ir en línea recta de borde a borde. Un nudo de cinco ramales tiene cinco, uno junto a otro.
 glossary-bight = Seno
 glossary-bight-say = Una onda del borde: la curva que hace el cabo alrededor de una clavija. Un nudo tiene en cada borde tantos senos como clavijas.
 glossary-pass = Pasada

@@ -119,7 +119,7 @@ kit-cord-say-teach = Para la bolsa, pieza { $number } de { $items }: { $pieces -
     }. Siguiente cuando { $pieces ->
         [one] lo
        *[other] los
-    } tengas. Es más largo de lo que el nudo pide, para que quede de dónde agarrar.
+    } tengas. Así hay más cabo del que pide el nudo, y queda de dónde tirar.
 kit-cord-show = Cabo, { $pieces ->
         [one] { $length }
        *[other] { $pieces } × { $length }
@@ -161,7 +161,7 @@ kit-picks-say-teach = Para la bolsa, pieza { $number } de { $items }: { $count -
     } para abrir los cruces. Siguiente cuando { $count ->
         [one] lo
        *[other] los
-    } tengas. Con él se levanta un cabo para meter otro por debajo.
+    } tengas. Con un pasador se levanta un cabo para meter otro por debajo.
 kit-picks-show = { $count ->
         [one] Un pasador
        *[other] { $count } pasadores
@@ -372,7 +372,7 @@ rig-strip-say = Aparejar, paso { $number } de { $tasks }. { $rim ->
                *[right] derecha
             } de la clavija 1 del pie, a medio camino de la clavija 2 del pie.
         }
-       *[bottom] Enrolla en el tubo una tira de papel de { $length } de largo, con una marca cada { $pitch }, y pon las { $pins } clavijas del pie en las marcas.
+       *[bottom] Rodea el tubo con una tira de papel de { $length } de largo, con una marca cada { $pitch }, y pon las { $pins } clavijas del pie en las marcas.
     }
 rig-strip-say-brief = { $rim ->
         [top] Las { $pins } clavijas de la cabeza, a { $spacing } de las del pie, cada { $pitch } en una tira de { $length }. { $shift ->
@@ -392,7 +392,7 @@ rig-strip-say-teach = Aparejar, paso { $number } de { $tasks }. { $rim ->
                *[right] derecha
             } de la clavija 1 del pie, a medio camino de la clavija 2 del pie.
         }
-       *[bottom] Enrolla en el tubo una tira de papel de { $length } de largo, con una marca cada { $pitch }, y pon las { $pins } clavijas del pie en las marcas.
+       *[bottom] Rodea el tubo con una tira de papel de { $length } de largo, con una marca cada { $pitch }, y pon las { $pins } clavijas del pie en las marcas.
     } La tira es tan larga como el contorno del tubo, así que sus marcas quedan a distancias iguales.
 rig-strip-show = { $rim ->
         [top] Clavijas de la cabeza a { $spacing } del pie

@@ -131,7 +131,7 @@ speed-say = { $number } palabras por minuto.
 # $aside: name of a file. $reason: what is wrong with it.
 settings-damaged = No se han podido leer los ajustes ({ $reason }) y se han apartado como { $aside }; valen los ajustes de siempre, y no se ha cambiado nada en el archivo.
 settings-newer = Los ajustes de { $file } los escribió un Marlinspeak más nuevo (versión { $version }) y no se tocan: valen los ajustes de siempre, y los cambios no se guardan.
-settings-not-kept = No se ha podido llegar a los ajustes ({ $reason }): comprueba que la carpeta existe y no está llena; hasta entonces los cambios valen solo mientras la ventana esté abierta.
+settings-not-kept = No se ha podido acceder a los ajustes ({ $reason }): comprueba que la carpeta existe y no está llena; hasta entonces los cambios valen solo mientras la ventana esté abierta.
 
 ## The learn screen
 

@@ -120,7 +120,7 @@ begin-show-note = { $named ->
 
 ## Beginning to follow
 
-# Ejemplo: Segunda pasada. Sigue el mismo cabo. Empieza en la clavija 1 del pie, junto al cabo que ya
+# Ejemplo: Segunda pasada. El mismo cabo continúa. Empieza en la clavija 1 del pie, junto al cabo que ya
 # está ahí, y ve siempre por su lado del pie, sin cruzarlo nunca. Pasa por encima y por debajo igual
 # que él. En las clavijas de la cabeza gira por dentro de sus senos; en las del pie, por fuera.
 # $inside: the rim where the follower turns inside, top or bottom. $added: yes when another cord
@@ -143,7 +143,7 @@ follow-say = { $pass ->
            *[no] Toma el cabo añadido y deja una cola de { $tail }. Empieza
         }
        *[no] { $strands ->
-            [one] Sigue el mismo cabo. Empieza
+            [one] El mismo cabo continúa. Empieza
            *[other] { $named ->
                 [yes] Vuelve a tomar el cabo «{ $cord }». Empieza
                *[no] Vuelve a tomar su cabo. Empieza
@@ -213,7 +213,7 @@ follow-say-teach = { $pass ->
             }
         }
        *[no] { $strands ->
-            [one] Sigue el mismo cabo: ha vuelto a casa, a su primera clavija, y simplemente empieza otra vez su recorrido. Empieza
+            [one] El mismo cabo continúa: ha vuelto a casa, a su primera clavija, y simplemente empieza otra vez su recorrido. Empieza
            *[other] { $named ->
                 [yes] Vuelve a tomar el cabo «{ $cord }»: ha vuelto a casa, a su primera clavija, y simplemente empieza otra vez su recorrido. Empieza
                *[no] Vuelve a tomar su cabo: ha vuelto a casa, a su primera clavija, y simplemente empieza otra vez su recorrido. Empieza
