@@ -95,7 +95,7 @@ begin-say-teach = { $strands ->
     } alrededor del tubo, de clavija en clavija, y las clavijas se numeran en ese sentido. { $strand ->
         [1] { $staggered ->
             [yes] Cada clavija de la cabeza queda a medio camino entre dos clavijas del pie. A eso se le llama al tresbolillo: con un número impar de ramales, cada cabo llega medio paso más allá, y con clavijas en línea recta el nudo saldría torcido.
-           *[no] Cada clavija de la cabeza queda en línea recta con una clavija del pie, que es adonde llega el cabo cuando los ramales son pares.
+           *[no] Cada clavija de la cabeza queda en línea recta con una clavija del pie, que es adonde llega el cabo cuando el número de ramales es par.
         }
        *[other] { "" }
     } { $uneven ->
