@@ -2,7 +2,7 @@
 
 settings-heading = Ajustes
 settings-keys = ↑ ↓ línea · ← → cambiar · Esc listo
-settings-opening-say = Ajustes. Las flechas arriba y abajo van de línea en línea, las flechas laterales la cambian, escape es listo.
+settings-opening-say = Ajustes. Las flechas arriba y abajo van de línea en línea, las flechas laterales la cambian, Escape termina.
 
 # The name of a line.
 settings-name = { $field ->
@@ -19,8 +19,8 @@ settings-name = { $field ->
         [screen-width] Ancho de la imagen
         [pacing] Avanzar solo
         [bounce] Ignorar un segundo golpe
-        [long] Siguiente, pulsado largo, retrocede
-       *[double] Siguiente, pulsado dos veces, repite
+        [long] Pulsación larga de siguiente: atrás
+       *[double] Pulsación doble de siguiente: otra vez
     }
 
 # The value on a line. $choice: number, name, or a choice of the line. $number in the unit of
@@ -116,12 +116,12 @@ settings-say = { $field ->
            *[other] Ignorar un segundo golpe del mismo pedal durante { $number } milisegundos. Las flechas laterales lo cambian.
         }
         [long] { $choice ->
-            [off] Siguiente, pulsado largo, retrocede: desactivado. Las flechas laterales lo cambian.
-           *[number] Siguiente, pulsado largo, retrocede, tras { $number } milisegundos. Las flechas laterales lo cambian.
+            [off] Pulsación larga de siguiente, para ir atrás: desactivada. Las flechas laterales la cambian.
+           *[number] Pulsación larga de siguiente, para ir atrás: tras { $number } milisegundos. Las flechas laterales la cambian.
         }
        *[double] { $choice ->
-            [off] Siguiente, pulsado dos veces, repite: desactivado. Las flechas laterales lo cambian.
-           *[number] Siguiente, pulsado dos veces, repite, en menos de { $number } milisegundos. Las flechas laterales lo cambian.
+            [off] Pulsación doble de siguiente, para oírlo otra vez: desactivada. Las flechas laterales la cambian.
+           *[number] Pulsación doble de siguiente, para oírlo otra vez: en menos de { $number } milisegundos. Las flechas laterales la cambian.
         }
     }
 
