@@ -24,7 +24,7 @@ settings-name = { $field ->
     }
 
 # The value on a line. $choice: number, name, or a choice of the line. $number in the unit of
-# the line; $name is the name of a voice.
+# the line, or $length with its unit; $name is the name of a voice.
 settings-value = { $field ->
         [learn] { $number ->
             [0] Los de siempre · Intro: aprender otros
@@ -47,10 +47,10 @@ settings-value = { $field ->
             [light] Oscuro sobre claro
            *[dark] Claro sobre oscuro
         }
-        [distance] { $number } cm
+        [distance] { $length }
         [screen-width] { $choice ->
             [unknown] Desconocido: 96 píxeles por pulgada
-           *[number] { $number } cm
+           *[number] { $length }
         }
         [bounce] { $number ->
             [0] Nunca
@@ -102,10 +102,10 @@ settings-say = { $field ->
             [light] Colores: oscuro sobre claro. Las flechas laterales los cambian.
            *[dark] Colores: claro sobre oscuro. Las flechas laterales los cambian.
         }
-        [distance] De tu ojo a la pantalla: { $number } centímetros. Las flechas laterales lo cambian.
+        [distance] De tu ojo a la pantalla: { $length }. Las flechas laterales lo cambian.
         [screen-width] { $choice ->
             [unknown] Ancho de la imagen en tu pantalla: desconocido. Las flechas laterales lo cambian.
-           *[number] Ancho de la imagen en tu pantalla: { $number } centímetros. Las flechas laterales lo cambian.
+           *[number] Ancho de la imagen en tu pantalla: { $length }. Las flechas laterales lo cambian.
         }
         [pacing] { $choice ->
             [on] Avanzar solo a tu ritmo: activado. Cualquier pulsación lo detiene. Las flechas laterales lo cambian.

@@ -113,7 +113,9 @@ strip-top = Anillo de la cabeza
 strip-bottom = Anillo del pie
 strip-cut = cortar
 strip-join = pon la página { $page } sobre la línea de trazos
-strip-bar = Esta línea mide 50 mm. Si no es así, imprime otra vez al 100 %, sin ajustar a la página.
+# $bar: how long the line is.
+# Ejemplo: Esta línea mide 50 mm. Si no es así, …
+strip-bar = Esta línea mide { $bar }. Si no es así, imprime otra vez al 100 %, sin ajustar a la página.
 
 ## The stage
 
