@@ -9,6 +9,7 @@
 
 pub mod ear;
 mod en;
+mod es;
 
 use ear::Ear;
 
@@ -27,7 +28,7 @@ pub struct Language {
 }
 
 /// The languages that are understood here.
-pub const LANGUAGES: &[Language] = &[en::ENGLISH];
+pub const LANGUAGES: &[Language] = &[en::ENGLISH, es::SPANISH];
 
 /// The language of that tag.
 pub fn language(tag: &str) -> &'static Language {
