@@ -56,7 +56,7 @@ ask-length-range = { $asking ->
         [pin] El largo de las clavijas
         [wall] La pared del tubo
        *[have] El cabo disponible
-    } tiene que ir de 0.01 mm a 100 m y «{ $given }» queda fuera: da una longitud, por ejemplo { $example }.
+    } tiene que ir de 0,01 mm a 100 m y «{ $given }» queda fuera: da una longitud, por ejemplo { $example }.
 
 ## Rows, threads and names
 

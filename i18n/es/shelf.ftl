@@ -183,7 +183,7 @@ log-drawn-open = dejado abierto
 log-minutes = Minutos de trabajo
 log-note = Nota
 log-photograph = Fotografía, la ruta del archivo
-log-hint = Longitudes con su unidad, como 4 mm, 5/32 in o 2.5 m; sin unidad, milímetros.
+log-hint = Longitudes con su unidad, como 4 mm, 5/32 in o 2,5 m; sin unidad, milímetros.
 log-keep = Guardar
 log-kept = Guardado.
 log-keys = Tab avanza · Espacio cambia una opción · Intro lo guarda · Esc sale sin guardar
@@ -209,11 +209,11 @@ log-field-say = { $field ->
     }
 
 # What is wrong with a field.
-log-length-unreadable = «{ $given }» no es una longitud: da un número y una unidad, como 4 mm, 5/32 in o 2.5 m.
+log-length-unreadable = «{ $given }» no es una longitud: da un número y una unidad, como 4 mm, 5/32 in o 2,5 m.
 log-length-unit = «{ $given }» lleva una unidad que aquí no se conoce: valen mm, cm, m, in y ft; prueba con 4 mm.
 log-length-comma = La coma de «{ $given }» se puede leer de dos maneras: escribe un punto para los decimales, o quítala.
 log-length-positive = Una longitud tiene que ser mayor que cero y «{ $given }» no lo es: prueba con 4 mm, o deja el campo vacío.
-log-length-range = Una longitud tiene que ir de 0.01 mm a 100 m y «{ $given }» queda fuera: prueba con otra unidad.
+log-length-range = Una longitud tiene que ir de 0,01 mm a 100 m y «{ $given }» queda fuera: prueba con otra unidad.
 log-left-over-more = Ha sobrado más cabo del que se cortó: comprueba que ambos llevan la unidad correcta.
 log-minutes-unreadable = Los minutos tienen que ser un número de 0 a { $most } y «{ $given }» no lo es: prueba con 90.
 log-no-photograph = No hay ningún archivo «{ $file }»: da la ruta de una fotografía que exista, o deja el campo vacío.
