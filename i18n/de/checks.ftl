@@ -1,0 +1,293 @@
+# A look at the work after a round or a pass: what should be seen, so that a fault is found
+# within one round. Depths and arguments as in steps.ftl; besides them:
+#   $round     rounds laid in this pass, $rounds of them all; a round is a rising and a falling leg
+#   $ends      yes when the pass of this strand is complete
+#   $whole     yes when all strands have come as far
+#   $cords     cords round each pin that this pass has reached
+#   $at        number of the bottom pin where the cord stands now
+#   $counted   yes when $crossings says how many crossings lie on the tube by now
+#   $rows      crossings between two neighbouring pins from rim to rim in the whole knot
+#   $first     yes at the first look of all
+#   $from, $to pins of the last leg, which falls; $overs and $unders: how often it goes over, under
+
+# Example: Gute Stelle, um nachzusehen. Runde 3 von 6 liegt, und die Schnur steht an Fuß-Stift 4. Auf
+# dem Rohr liegen 3 Kreuzungen. Die letzte Bahn, von Kopf-Stift 1 hinab, geht einmal drüber und taucht
+# einmal drunter durch. Weiter, wenn es so aussieht, sonst Falsch.
+# Example: Der erste Durchgang liegt. Gute Stelle, um nachzusehen. An jedem Stift liegt eine Schnur,
+# und zwischen zwei Nachbarstiften sind von Rand zu Rand 4 Kreuzungen zu zählen. Weiter, wenn es so
+# aussieht, sonst Falsch.
+check-say = { $ends ->
+        [yes] { $strands ->
+            [one] { $pass ->
+                [1] Der erste Durchgang liegt.
+                [2] Der zweite Durchgang liegt.
+                [3] Der dritte Durchgang liegt.
+                [4] Der vierte Durchgang liegt.
+                [5] Der fünfte Durchgang liegt.
+                [6] Der sechste Durchgang liegt.
+                [7] Der siebte Durchgang liegt.
+                [8] Der achte Durchgang liegt.
+               *[9] Der neunte Durchgang liegt.
+            }
+           *[other] { $pass ->
+                [1] Der erste Durchgang von Strang { $strand } liegt.
+                [2] Der zweite Durchgang von Strang { $strand } liegt.
+                [3] Der dritte Durchgang von Strang { $strand } liegt.
+                [4] Der vierte Durchgang von Strang { $strand } liegt.
+                [5] Der fünfte Durchgang von Strang { $strand } liegt.
+                [6] Der sechste Durchgang von Strang { $strand } liegt.
+                [7] Der siebte Durchgang von Strang { $strand } liegt.
+                [8] Der achte Durchgang von Strang { $strand } liegt.
+               *[9] Der neunte Durchgang von Strang { $strand } liegt.
+            }
+        } Gute Stelle, um nachzusehen. { $whole ->
+            [yes] An jedem Stift
+           *[no] An jedem Stift dieses Strangs
+        } { $cords ->
+            [one] liegt eine Schnur
+           *[other] liegen { $cords } Schnüre nebeneinander
+        }{ $whole ->
+            [yes] , und zwischen zwei Nachbarstiften { $rows ->
+                [one] ist von Rand zu Rand eine Kreuzung zu zählen{ $cords ->
+                    [one] .
+                   *[other] , von { $cords } Schnüren mit { $cords } anderen.
+                }
+               *[other] sind von Rand zu Rand { $rows } Kreuzungen zu zählen{ $cords ->
+                    [one] .
+                   *[other] , jede von { $cords } Schnüren mit { $cords } anderen.
+                }
+            }
+           *[no] .
+        }
+       *[no] Gute Stelle, um nachzusehen. { $strands ->
+            [one] { "" }
+           *[other] Strang { $strand }.
+        } { $pass ->
+            [1] Runde
+            [2] Zweiter Durchgang, Runde
+            [3] Dritter Durchgang, Runde
+            [4] Vierter Durchgang, Runde
+            [5] Fünfter Durchgang, Runde
+            [6] Sechster Durchgang, Runde
+            [7] Siebter Durchgang, Runde
+            [8] Achter Durchgang, Runde
+           *[9] Neunter Durchgang, Runde
+        } { $round } von { $rounds } liegt, und die Schnur steht an Fuß-Stift { $at }. { $counted ->
+            [yes] { $crossings ->
+                [0] Noch kreuzt nichts.
+                [one] Auf dem Rohr liegt eine Kreuzung.
+               *[other] Auf dem Rohr liegen { $crossings } Kreuzungen.
+            }
+           *[no] { $cords ->
+                [one] An jedem Stift, um den sie schon läuft, liegt eine Schnur.
+               *[other] An jedem Stift, um den sie schon läuft, liegen { $cords } Schnüre nebeneinander.
+            }
+        } Die letzte Bahn, von Kopf-Stift { $from } hinab, { $overs ->
+            [0] { $unders ->
+                [0] kreuzt nichts.
+                [one] taucht einmal drunter durch.
+                [2] taucht zweimal drunter durch.
+               *[other] taucht { $unders }-mal drunter durch.
+            }
+            [one] geht einmal drüber{ $unders ->
+                [0] .
+                [one] { " " }und taucht einmal drunter durch.
+                [2] { " " }und taucht zweimal drunter durch.
+               *[other] { " " }und taucht { $unders }-mal drunter durch.
+            }
+           *[other] geht { $overs ->
+                [2] zweimal drüber
+               *[other] { $overs }-mal drüber
+            }{ $unders ->
+                [0] .
+                [one] { " " }und taucht einmal drunter durch.
+                [2] { " " }und taucht zweimal drunter durch.
+               *[other] { " " }und taucht { $unders }-mal drunter durch.
+            }
+        }
+    } Weiter, wenn es so aussieht, sonst Falsch.
+
+# Example: Nachsehen. Runde 3 von 6, an Fuß-Stift 4, 3 Kreuzungen.
+check-say-brief = Nachsehen. { $strands ->
+        [one] { "" }
+       *[other] Strang { $strand }.
+    } { $ends ->
+        [yes] { $pass ->
+            [1] Erster Durchgang liegt,
+            [2] Zweiter Durchgang liegt,
+            [3] Dritter Durchgang liegt,
+            [4] Vierter Durchgang liegt,
+            [5] Fünfter Durchgang liegt,
+            [6] Sechster Durchgang liegt,
+            [7] Siebter Durchgang liegt,
+            [8] Achter Durchgang liegt,
+           *[9] Neunter Durchgang liegt,
+        } { $cords ->
+            [one] eine Schnur je Stift.
+           *[other] { $cords } Schnüre je Stift.
+        }
+       *[no] Runde { $round } von { $rounds }, an Fuß-Stift { $at }{ $counted ->
+            [yes] , { $crossings ->
+                [0] noch kreuzt nichts.
+                [one] eine Kreuzung.
+               *[other] { $crossings } Kreuzungen.
+            }
+           *[no] , { $cords ->
+                [one] eine Schnur je Stift.
+               *[other] { $cords } Schnüre je Stift.
+            }
+        }
+    }
+
+check-say-teach = { $ends ->
+        [yes] { $strands ->
+            [one] { $pass ->
+                [1] Der erste Durchgang liegt: Die Schnur ist einmal durch das ganze Muster gelaufen.
+                [2] Der zweite Durchgang liegt.
+                [3] Der dritte Durchgang liegt.
+                [4] Der vierte Durchgang liegt.
+                [5] Der fünfte Durchgang liegt.
+                [6] Der sechste Durchgang liegt.
+                [7] Der siebte Durchgang liegt.
+                [8] Der achte Durchgang liegt.
+               *[9] Der neunte Durchgang liegt.
+            }
+           *[other] { $pass ->
+                [1] Der erste Durchgang von Strang { $strand } liegt: Seine Schnur ist einmal ihren ganzen Weg gelaufen.
+                [2] Der zweite Durchgang von Strang { $strand } liegt.
+                [3] Der dritte Durchgang von Strang { $strand } liegt.
+                [4] Der vierte Durchgang von Strang { $strand } liegt.
+                [5] Der fünfte Durchgang von Strang { $strand } liegt.
+                [6] Der sechste Durchgang von Strang { $strand } liegt.
+                [7] Der siebte Durchgang von Strang { $strand } liegt.
+                [8] Der achte Durchgang von Strang { $strand } liegt.
+               *[9] Der neunte Durchgang von Strang { $strand } liegt.
+            }
+        } Dreh das Rohr einmal ganz herum und sieh alles an, bevor es weitergeht: Ein Fehler ist jetzt leicht behoben und später schwer. { $whole ->
+            [yes] An jedem Stift
+           *[no] An jedem Stift dieses Strangs
+        } { $cords ->
+            [one] liegt eine Schnur
+           *[other] liegen { $cords } Schnüre nebeneinander, ohne einander je zu kreuzen
+        }{ $whole ->
+            [yes] . Zwischen zwei Nachbarstiften { $rows ->
+                [one] ist von Rand zu Rand eine Kreuzung zu zählen{ $cords ->
+                    [one] .
+                   *[other] , von { $cords } Schnüren mit { $cords } anderen.
+                }
+               *[other] sind von Rand zu Rand { $rows } Kreuzungen zu zählen{ $cords ->
+                    [one] .
+                   *[other] , jede von { $cords } Schnüren mit { $cords } anderen.
+                }
+            }
+           *[no] .
+        }
+       *[no] { $first ->
+            [yes] Eine gute Stelle, um nachzusehen, denn ein Fehler ist am schnellsten gefunden, solange er keine Runde alt ist; eine Runde ist eine Bahn hoch und eine Bahn hinab.
+           *[no] Gute Stelle, um nachzusehen.
+        } { $strands ->
+            [one] { "" }
+           *[other] Strang { $strand }.
+        } { $pass ->
+            [1] Runde
+            [2] Zweiter Durchgang, Runde
+            [3] Dritter Durchgang, Runde
+            [4] Vierter Durchgang, Runde
+            [5] Fünfter Durchgang, Runde
+            [6] Sechster Durchgang, Runde
+            [7] Siebter Durchgang, Runde
+            [8] Achter Durchgang, Runde
+           *[9] Neunter Durchgang, Runde
+        } { $round } von { $rounds } liegt, und die Schnur steht an Fuß-Stift { $at }. { $counted ->
+            [yes] { $crossings ->
+                [0] Noch kreuzt nichts.
+                [one] Auf dem Rohr liegt eine Kreuzung.
+               *[other] Auf dem Rohr liegen { $crossings } Kreuzungen.
+            }
+           *[no] { $cords ->
+                [one] An jedem Stift, um den sie schon läuft, liegt eine Schnur.
+               *[other] An jedem Stift, um den sie schon läuft, liegen { $cords } Schnüre nebeneinander.
+            }
+        } Die letzte Bahn, von Kopf-Stift { $from } hinab zu Fuß-Stift { $to }, { $overs ->
+            [0] { $unders ->
+                [0] kreuzt nichts.
+                [one] taucht einmal drunter durch.
+                [2] taucht zweimal drunter durch.
+               *[other] taucht { $unders }-mal drunter durch.
+            }
+            [one] geht einmal drüber{ $unders ->
+                [0] .
+                [one] { " " }und taucht einmal drunter durch.
+                [2] { " " }und taucht zweimal drunter durch.
+               *[other] { " " }und taucht { $unders }-mal drunter durch.
+            }
+           *[other] geht { $overs ->
+                [2] zweimal drüber
+               *[other] { $overs }-mal drüber
+            }{ $unders ->
+                [0] .
+                [one] { " " }und taucht einmal drunter durch.
+                [2] { " " }und taucht zweimal drunter durch.
+               *[other] { " " }und taucht { $unders }-mal drunter durch.
+            }
+        }
+    } Weiter, wenn es so aussieht, sonst Falsch.
+
+# Example: Nachsehen: Runde 3 von 6
+check-show = { $ends ->
+        [yes] { $whole ->
+            [yes] { $cords ->
+                [one] Nachsehen: 1 Schnur an jedem Stift
+               *[other] Nachsehen: { $cords } Schnüre an jedem Stift
+            }
+           *[no] { $cords ->
+                [one] Nachsehen: 1 Schnur an ihren Stiften
+               *[other] Nachsehen: { $cords } Schnüre an ihren Stiften
+            }
+        }
+       *[no] Nachsehen: Runde { $round } von { $rounds }
+    }
+
+# Example: 3 Kreuzungen auf dem Rohr. Die Schnur ist an Fuß 4.
+check-show-note = { $ends ->
+        [yes] { $whole ->
+            [yes] { $rows ->
+                [one] 1 Kreuzung zwischen zwei Stiften, von Rand zu Rand
+               *[other] { $rows } Kreuzungen zwischen zwei Stiften, von Rand zu Rand
+            }
+           *[no] Strang { $strand } von { $strands }
+        }
+       *[no] { $counted ->
+            [yes] { $crossings ->
+                [0] Noch kreuzt nichts.
+                [one] 1 Kreuzung auf dem Rohr.
+               *[other] { $crossings } Kreuzungen auf dem Rohr.
+            }
+           *[no] { $cords ->
+                [one] Bisher 1 Schnur an jedem Stift.
+               *[other] Bisher { $cords } Schnüre an jedem Stift.
+            }
+        } Die Schnur ist an Fuß { $at }.
+    }
+
+# Example: Letzte Bahn, von Kopf 1: geht einmal drüber, einmal drunter
+check-show-note-last = { $overs ->
+        [0] { $unders ->
+            [0] Letzte Bahn, von Kopf { $from }: kreuzt nichts
+           *[other] Letzte Bahn, von Kopf { $from }: geht { $unders ->
+                [one] einmal drunter
+                [2] zweimal drunter
+               *[other] { $unders }-mal drunter
+            }
+        }
+       *[other] Letzte Bahn, von Kopf { $from }: geht { $overs ->
+            [one] einmal drüber
+            [2] zweimal drüber
+           *[other] { $overs }-mal drüber
+        }{ $unders ->
+            [0] { "" }
+            [one] , einmal drunter
+            [2] , zweimal drunter
+           *[other] , { $unders }-mal drunter
+        }
+    }

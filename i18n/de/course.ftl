@@ -1,0 +1,38 @@
+# First ties: a short course of four knots, each taught in the teach depth. For each: its name, and
+# the idea that is new in it, told before the tie begins.
+
+course-heading = Erste Knoten
+course-say = Erste Knoten: vier Knoten, jeder ein wenig schwerer als der davor. Mit Weiter fängt der gewählte an. Pfeil ab und Pfeil auf wählen.
+course-keys = ↑ ↓ wählen · Leertaste anfangen · R noch einmal · Esc zurück
+
+# A lesson in the list. $state: new, begun or done. Example: 1. 3 Parten, 4 Buchten: Stifte und Bahnen, über und unter (fertig)
+course-line = { $number }. { $lesson ->
+        [1] 3 Parten, 4 Buchten: Stifte und Bahnen, über und unter
+        [2] 3 Parten, 5 Buchten: der Rhythmus der Hand
+        [3] 4 Parten, 5 Buchten: gerade Stifte, längere Bahnen
+       *[4] 5 Parten, 6 Buchten, doppelt: folgen
+    }{ $state ->
+        [done] { " " }(fertig)
+        [begun] { " " }(angefangen)
+       *[new] { "" }
+    }
+
+# The same as it is spoken when the choice moves to it.
+course-line-say = Lektion { $number } von { $lessons }: { $lesson ->
+        [1] 3 Parten, 4 Buchten.
+        [2] 3 Parten, 5 Buchten.
+        [3] 4 Parten, 5 Buchten.
+       *[4] 5 Parten, 6 Buchten, doppelt.
+    } { $state ->
+        [done] Dieser Knoten ist geknüpft.
+        [begun] Er ist angefangen und wartet bei den angefangenen Knoten.
+       *[new] Dieser Knoten ist noch neu.
+    }
+
+# The idea that is new, told before the first step and shown beside the choice.
+course-idea = { $lesson ->
+        [1] Der kleinste Knoten, der sich zu tragen lohnt. Setz vier Stifte in jeden Ring, die am Kopf auf Lücke zwischen denen am Fuß, und nummeriere sie. Die Schnur geht von einem Fuß-Stift hoch zu einem Kopf-Stift und wieder hinab, immer in derselben Richtung um das Rohr. Eine Bahn ist so ein Weg von Rand zu Rand. Die ersten Bahnen kreuzen nichts; dann geht jede im Wechsel über eine Schnur und taucht unter der nächsten durch, und nach acht Bahnen ist die Schnur wieder an ihrem ersten Stift.
+        [2] Das gleiche Geflecht mit einem Stift mehr in jedem Ring. Neu ist nur die Länge: Finde den Rhythmus, hoch und hinab, über und unter, und sieh die Arbeit nach jeder Runde an. Kommt eine Bahn an einem anderen Stift an als angesagt, dann stimmt schon davor etwas nicht: Drück Falsch und nimm sie zurück.
+        [3] Eine gerade Zahl von Parten. Jetzt steht jeder Kopf-Stift gerade über einem Fuß-Stift, und eine Bahn kreuzt drei Schnüre: auf dem Weg hoch über, unter, über, und umgekehrt auf dem Weg hinab. Zähl die Kreuzungen einer Bahn, bevor du sie anziehst.
+       *[4] Ein breiterer Knoten und der erste, der doppelt wird. Ist der erste Durchgang wieder am Anfang, dann läuft dieselbe Schnur noch einmal herum, neben sich selbst, immer auf der Fuß-Seite der Schnur, die schon liegt: über, wo sie darüberging, und unter, wo sie darunterging. An einer Kreuzung, in der schon zwei Schnüre liegen, geht sie über beide oder taucht unter beiden durch. Dann wird der Knoten abgehoben, durchgeholt und fertig gemacht.
+    }

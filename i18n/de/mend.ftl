@@ -1,0 +1,264 @@
+# Where the tyer is, and what to do when something is wrong. Arguments as in steps.ftl.
+
+## Where am I
+
+# Said when a tie is taken up again, before where it stands and its step.
+where-taking-up-say = Wieder aufgenommen: { $leads } Parten, { $bights } Buchten.
+
+# Example: Erster Durchgang: 7 von 12 Bahnen liegen. Die Schnur ist an Kopf-Stift 6 und geht als Nächstes
+# zu Fuß-Stift 3. Insgesamt sind noch 17 Bahnen übrig. Etwa 11 Minuten in deinem Tempo.
+# $phase: laying, lift, fair or finish. $at, $next: pins, on the rims $at-rim and $next-rim (top,
+# bottom; none when there is no next). $laid: legs laid in this pass of the strand. $left: legs
+# left in the whole tie. $crossed: crossings made on a leg that is laid in part. $round, $pass, $strand
+# and $leg: where fairing is. $minutes: time left; $timed: yes when it is known.
+where-say = { $phase ->
+        [lift] Alles liegt; der Knoten ist nun vom Rohr zu heben.
+        [fair] Alles liegt und ist abgehoben; der Knoten wird durchgeholt, Runde { $round }{ $passes ->
+            [one] { "" }
+           *[other] , Durchgang { $pass }
+        }{ $strands ->
+            [one] { "" }
+           *[other] , Strang { $strand }
+        }, Bahn { $leg } von { $legs }.
+        [finish] Der Knoten ist gelegt und durchgeholt; nun sind noch seine Enden zu versorgen.
+       *[laying] { $pass ->
+            [1] Erster Durchgang
+            [2] Zweiter Durchgang
+            [3] Dritter Durchgang
+            [4] Vierter Durchgang
+            [5] Fünfter Durchgang
+            [6] Sechster Durchgang
+            [7] Siebter Durchgang
+            [8] Achter Durchgang
+           *[9] Neunter Durchgang
+        }{ $strands ->
+            [one] { "" }
+           *[other] , Strang { $strand }
+        }: { $laid ->
+            [0] Noch keine von { $legs } Bahnen liegt.
+            [one] Eine von { $legs } Bahnen liegt.
+           *[other] { $laid } von { $legs } Bahnen liegen.
+        } { $crossed ->
+            [0] Die Schnur ist an { $at-rim ->
+                [top] Kopf-Stift { $at }
+               *[bottom] Fuß-Stift { $at }
+            }{ $next-rim ->
+                [top] { " " }und geht als Nächstes zu Kopf-Stift { $next }.
+                [bottom] { " " }und geht als Nächstes zu Fuß-Stift { $next }.
+               *[none] .
+            }
+           *[other] Die Schnur ist unterwegs von { $at-rim ->
+                [top] Kopf-Stift { $at } hinab zu Fuß-Stift { $next }
+               *[bottom] Fuß-Stift { $at } hoch zu Kopf-Stift { $next }
+            } und hat { $crossed ->
+                [one] einmal gekreuzt.
+                [2] zweimal gekreuzt.
+               *[other] { $crossed }-mal gekreuzt.
+            }
+        } { $left ->
+            [0] Keine Bahn ist mehr übrig.
+            [one] Insgesamt ist noch eine Bahn übrig.
+           *[other] Insgesamt sind noch { $left } Bahnen übrig.
+        } { $timed ->
+            [yes] { $minutes ->
+                [0] Weniger als eine Minute in deinem Tempo.
+                [one] Etwa eine Minute in deinem Tempo.
+               *[other] Etwa { $minutes } Minuten in deinem Tempo.
+            }
+           *[no] { "" }
+        }
+    }
+
+## Something is wrong
+
+# $can-take-back: yes when there is a leg to take back. $leg: which.
+wrong-say = Etwas stimmt nicht. { $can-take-back ->
+        [yes] Mit Weiter wird Bahn { $leg }{ $strands ->
+            [one] { "" }
+           *[other] { " " }von Strang { $strand }
+        }{ $pass ->
+            [1] { "" }
+           *[other] { " " }in Durchgang { $pass }
+        } zurückgenommen. Mit Zurück findet sich die Stelle, wenn du dich verzählt hast. Mit Falsch, noch einmal gedrückt, bleibt alles, wie es ist.
+       *[no] Mit Zurück findet sich die Stelle, wenn du dich verzählt hast. Mit Falsch, noch einmal gedrückt, bleibt alles, wie es ist.
+    }
+wrong-show = Etwas stimmt nicht
+wrong-show-note = { $can-take-back ->
+        [yes] Weiter: Bahn { $leg } zurücknehmen
+       *[no] Es gibt nichts zurückzunehmen
+    }
+wrong-show-note-find = Zurück: meine Stelle finden
+wrong-show-note-leave = W: alles lassen, wie es ist
+
+# Taking a leg out again; the sentences of a step follow one another: this one, one for each
+# crossing in the order they are undone, and the last.
+# Example: Bahn 7 kommt zurück. Bring die Schnur zurück an Kopf-Stift 6. Heb die Schnur von
+# Kopf-Stift 6 ab.
+# $whole: no when the leg was laid only in part and is on no pin yet. $tail: number of the bottom
+# pin whose tail comes off first, for a cord that was just begun, else 0. $first-rim: top or bottom
+# when the cord in hand is to be brought back to pin $first first, else none.
+take-back-say = { $pass ->
+        [1] Bahn { $leg }
+       *[other] Durchgang { $pass }, Bahn { $leg }
+    }{ $strands ->
+        [one] { "" }
+       *[other] { " " }von Strang { $strand }
+    }{ $named ->
+        [yes] , „{ $cord }“, kommt zurück.
+       *[no] { " " }kommt zurück.
+    } { $tail ->
+        [0] { "" }
+       *[other] Nimm zuerst das stehende Ende von Fuß-Stift { $tail } ab.
+    } { $first-rim ->
+        [top] Bring die Schnur zurück an Kopf-Stift { $first }.
+        [bottom] Bring die Schnur zurück an Fuß-Stift { $first }.
+       *[none] { "" }
+    } { $whole ->
+        [yes] { $heading ->
+            [falling] Heb die Schnur von Fuß-Stift { $to } ab.
+           *[rising] Heb die Schnur von Kopf-Stift { $to } ab.
+        }
+       *[no] { "" }
+    }
+
+# Example: Tauch unter einer Schnur zurück, dann geh zurück über 2 Schnüre.
+take-back-say-crossing = { $place ->
+        [only] { $over ->
+            [yes] Geh zurück über
+           *[no] Tauch zurück unter
+        }
+        [first] { $over ->
+            [yes] Geh zurück über
+           *[no] Tauch zurück unter
+        }
+       *[next] { $over ->
+            [yes] dann geh zurück über
+           *[no] dann tauch zurück unter
+        }
+    } { $over ->
+        [yes] { $cords ->
+            [one] eine Schnur
+           *[other] { $cords } Schnüre
+        }
+       *[no] { $cords ->
+            [one] einer Schnur durch
+           *[other] { $cords } Schnüren durch
+        }
+    }{ $place ->
+        [only] .
+        [last] .
+       *[next] ,
+    }
+
+take-back-say-clear = Sie kreuzt nichts.
+
+# Example: Deine Hand ist an Fuß-Stift 4. Mit Weiter wird noch eine Bahn zurückgenommen, mit Zurück wird
+# diese wieder gelegt.
+take-back-say-end = Deine Hand ist { $heading ->
+        [falling] an Kopf-Stift { $from }.
+       *[rising] an Fuß-Stift { $from }.
+    } Mit Weiter wird noch eine Bahn zurückgenommen, mit Zurück wird diese wieder gelegt.
+
+take-back-show = { $heading ->
+        [falling] Zurück hoch zu Kopf { $from }
+       *[rising] Zurück hinab zu Fuß { $from }
+    }
+take-back-show-phase = { $pass ->
+        [1] Bahn { $leg } zurücknehmen
+       *[other] Durchgang { $pass }, Bahn { $leg } zurücknehmen
+    }
+take-back-show-crossing = { $over ->
+        [yes] zurück ÜBER { $cords }
+       *[no] zurück unter { $cords }
+    }
+take-back-show-note = { $whole ->
+        [yes] { $heading ->
+            [falling] Zuerst von Fuß { $to } ab
+           *[rising] Zuerst von Kopf { $to } ab
+        }
+       *[no] Sie ist noch an keinem Stift
+    }
+take-back-show-note-keys = Weiter: noch eine zurücknehmen. Zurück: diese Bahn wieder legen.
+take-back-nothing-say = Es gibt nichts mehr zurückzunehmen: Das Rohr ist leer.
+
+## Finding a lost place: questions answered with next for yes and back for no
+
+# Example: Ist die Schnur in deiner Hand an Kopf-Stift 6? Weiter heißt ja, Zurück heißt nein.
+question-say = { $question ->
+        [pin] { $rim ->
+            [top] Ist die Schnur in deiner Hand an Kopf-Stift { $pin }?
+           *[bottom] Ist die Schnur in deiner Hand an Fuß-Stift { $pin }?
+        }
+        [cords] { $rim ->
+            [top] Zähl die Schnüre um Kopf-Stift { $pin }, auch die in deiner Hand.
+           *[bottom] Zähl die Schnüre, die bis zu Fuß-Stift { $pin } gekommen sind, auch die in deiner Hand.
+        } { $count ->
+            [one] Ist es nur eine?
+           *[other] Sind es { $count }?
+        }
+        [tail] Hat die Schnur an Fuß-Stift { $pin } nur ihr stehendes Ende{ $count ->
+            [0] { "" }
+            [one] , neben einer anderen Schnur,
+           *[other] , neben { $count } anderen Schnüren,
+        } und läuft sonst noch um keinen Stift?
+        [home] Sieh nach einem anderen Strang: Ist seine Schnur { $count ->
+            [one] einmal
+            [2] zweimal
+           *[other] { $count }-mal
+        } an Fuß-Stift { $pin } zurückgekommen?
+       *[crossed] Hat die Schnur { $rim ->
+            [top] seit Kopf-Stift { $pin }
+           *[bottom] seit Fuß-Stift { $pin }
+        } { $count ->
+            [0] noch nichts gekreuzt?
+            [one] schon etwas gekreuzt?
+           *[other] { $count }-mal oder öfter gekreuzt?
+        }
+    } Weiter heißt ja, Zurück heißt nein.
+
+question-show = { $question ->
+        [pin] { $rim ->
+            [top] Ist sie an Kopf { $pin }?
+           *[bottom] Ist sie an Fuß { $pin }?
+        }
+        [cords] { $count ->
+            [one] Nur 1 Schnur dort?
+           *[other] { $count } Schnüre dort?
+        }
+        [tail] { $count ->
+            [0] Nur ihr stehendes Ende dort?
+            [one] Nur ihr stehendes Ende dort, neben 1 Schnur?
+           *[other] Nur ihr stehendes Ende dort, neben { $count } Schnüren?
+        }
+        [home] { $count ->
+            [one] Anderer Strang: einmal zurück am Anfang?
+            [2] Anderer Strang: zweimal zurück am Anfang?
+           *[other] Anderer Strang: { $count }-mal zurück am Anfang?
+        }
+       *[crossed] { $count ->
+            [0] Noch nichts gekreuzt?
+            [one] Schon etwas gekreuzt?
+           *[other] { $count }-mal oder öfter gekreuzt?
+        }
+    }
+question-show-note = { $question ->
+        [pin] Der Stift, um den die Schnur zuletzt gelegt ist
+        [cords] { $rim ->
+            [top] Um Kopf { $pin }, auch die in der Hand
+           *[bottom] Bis zu Fuß { $pin } gekommen, auch die in der Hand
+        }
+        [tail] An Fuß { $pin }
+        [home] An Fuß { $pin }
+       *[crossed] { $rim ->
+            [top] Seit Kopf { $pin }
+           *[bottom] Seit Fuß { $pin }
+        }
+    }
+question-show-phase = Die Stelle finden
+question-show-note-keys = Weiter: ja. Zurück: nein.
+
+# Said before the step when the place is found.
+found-say = Dann ist es diese Stelle.
+
+# Said instead when the pins are being taken out or are out.
+wrong-after = Der Knoten kommt von seinen Stiften, darum lässt sich keine Bahn mehr zurücknehmen. Zurück geht einen Schritt zurück; H sagt, wo du bist.

@@ -1,0 +1,127 @@
+# The screens of the app.
+
+app-title = Marlinspeak
+
+## The start screen
+
+start-heading = Welcher Knoten soll es werden?
+start-leads = Parten
+start-bights = Buchten
+start-passes = Durchgänge
+start-weave = Flechtart
+start-weave-hint = 1 ist über eins, unter eins; 2 ist über zwei, unter zwei; oder ein Reihencode wie ouo (o über, u unter)
+start-hand = Arbeiten nach
+start-hand-right = rechts
+start-hand-left = links
+start-side = Folgen auf der Seite
+start-side-right = rechts
+start-side-left = links
+start-begin = Diesen Knoten anfangen
+start-waiting = Angefangene Knoten
+
+# What the knot in the form comes to.
+# Example: 5 Parten, 6 Buchten: ein Strang, 24 Kreuzungen, Kopfstifte auf Lücke zwischen den Fußstiften.
+# $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
+# turns of the tube on each leg.
+start-facts = { $leads } Parten, { $bights } Buchten: { $strands ->
+        [one] ein Strang
+       *[other] { $strands } Stränge
+    }, { $crossings ->
+        [one] 1 Kreuzung
+       *[other] { $crossings } Kreuzungen
+    }, { $staggered ->
+        [yes] Kopfstifte versetzt, auf Lücke zwischen den Fußstiften
+       *[no] jeder Kopfstift gerade über einem Fußstift
+    }{ $turns ->
+        [0] { "" }
+        [one] , jede Bahn einmal um das Rohr und noch weiter
+       *[other] , jede Bahn { $turns }-mal um das Rohr und noch weiter
+    }.{ $uneven ->
+        [yes] { " " }Diese Flechtart geht an den Rändern nicht gleichmäßig auf.
+       *[no] { "" }
+    }
+
+# A tie in the list. $usual: no when the weave is another than over one, under one.
+# Example: 5 Parten, 6 Buchten, 2 Durchgänge
+# Example: 5 Parten, 6 Buchten, Flechtart 2, nach links
+start-tie = { $leads } Parten, { $bights } Buchten{ $passes ->
+        [one] { "" }
+       *[other] , { $passes } Durchgänge
+    }{ $usual ->
+        [yes] { "" }
+       *[no] , Flechtart { $weave }
+    }{ $hand ->
+        [left] , nach links
+       *[right] { "" }
+    }
+
+# How a tie is told, beside it on the tying screen. $most: crossings at once, 0 for whole legs.
+# Example: normal, 4 auf einmal
+telling = { $detail ->
+        [brief] knapp
+        [teach] erklärt
+       *[plain] normal
+    }, { $most ->
+        [0] ganze Bahnen
+       *[other] { $most } auf einmal
+    }
+
+# Example: 7 von 24 Bahnen gelegt, zuletzt vor 3 Tagen
+# $days: whole days since.
+start-tie-progress = { $laid } von { $legs } Bahnen gelegt, { $days ->
+        [0] zuletzt heute
+        [one] zuletzt gestern
+       *[other] zuletzt vor { $days } Tagen
+    }
+
+# On the button of the tie that one press takes up.
+start-take-up = Leertaste: wieder aufnehmen
+# On the buttons of the others. $key: the digit that takes it up.
+start-take-up-digit = { $key }: wieder aufnehmen
+start-take-up-plain = Wieder aufnehmen
+
+# Spoken when the app opens with a tie in progress.
+start-offer-say = Ein Knoten wartet: { $leads } Parten, { $bights } Buchten, { $laid } von { $legs } Bahnen gelegt. Drück die Leertaste, um ihn wieder aufzunehmen, oder Tab, um einen neuen einzugeben.
+# Spoken when it opens with none.
+start-empty-say = Kein Knoten wartet. Drück die Leertaste, um mit { $leads } Parten, { $bights } Buchten anzufangen, oder Tab, um einen anderen Knoten einzugeben.
+
+start-keys-waiting = Leertaste nimmt den neuesten Knoten auf · Tab zum Formular · S Regal · C Erste Knoten · G Fachwörter · T Einstellungen · Strg Q beendet
+start-keys-form = Tab geht weiter · Eingabe fängt diesen Knoten an · Esc verlässt das Formular
+start-keys-empty = Leertaste fängt diesen Knoten an · Tab zum Formular · S Regal · C Erste Knoten · G Fachwörter · T Einstellungen · Strg Q beendet
+
+## The tying screen
+
+tying-keys = Leertaste weiter · ← zurück · R noch einmal · H wo bin ich · W falsch · P Pause · − + Tempo · 1 2 3 knapp, normal, erklärt · [ ] weniger oder mehr auf einmal · D Bild · Esc verlassen
+# Under the picture.
+tying-keys-picture = V dreht die Ansicht · D ihre Größe · F ganzer Schirm
+# Under the picture when it has the whole screen.
+tying-keys-whole = Leertaste weiter · ← zurück · R noch einmal · V dreht die Ansicht · F oder Esc kleiner
+tying-keys-wrong = Leertaste weiter · ← zurück · R noch einmal · W lassen, wie es ist · Esc verlassen
+
+# Said when the depth was changed, before the step. $detail: brief, plain or teach.
+detail-say = { $detail ->
+        [brief] Knapp.
+        [teach] Mit Erklärung.
+       *[plain] Normal.
+    }
+# $most: crossings told at once at the most; $whole: yes when legs are told whole.
+at-once-say = { $whole ->
+        [yes] Ganze Bahnen.
+       *[no] Höchstens { $most ->
+            [one] eine Kreuzung
+           *[other] { $most } Kreuzungen
+        } auf einmal.
+    }
+
+## What the app has to report
+
+voice-lost = Keine Stimme: Der Sprachdienst antwortet nicht. Die Schritte stehen weiter auf dem Schirm, und die Stimme kommt von selbst wieder.
+saving-failed = Dieser Knoten ließ sich nicht speichern ({ $reason }). Es wird wieder versucht; lass das Fenster offen.
+saving-again = Dieser Knoten ist wieder gespeichert.
+focus-lost = Ein anderes Fenster bekommt die Tasten. Klick hierher, bevor du weitermachst.
+
+# A tie file that was set aside.
+trouble-damaged = Die Datei { $file } war nicht zu lesen und liegt nun als { $aside } beiseite; an ihrem Inhalt wurde nichts geändert.
+trouble-restored = Die Datei { $file } war beschädigt und liegt nun als { $aside } beiseite; es gilt die Kopie vom Schritt davor.
+trouble-io = Die Knoten waren nicht zu erreichen ({ $reason }): Sieh nach, ob der Ordner da und nicht voll ist, dann versuch es noch einmal.
+trouble-in-use = Dieser Knoten ist in einem anderen Fenster oder Terminal offen: Mach dort weiter, oder drück dieselbe Taste noch einmal, um ihn nur anzusehen.

@@ -1,0 +1,216 @@
+# The settings and the learn screen, and the presses that are the same on every screen.
+
+settings-heading = Einstellungen
+settings-keys = ↑ ↓ Zeile · ← → ändern · Esc fertig
+settings-opening-say = Einstellungen. Pfeil auf und Pfeil ab gehen von Zeile zu Zeile, die Pfeile zur Seite ändern sie, Escape ist fertig.
+
+# The name of a line.
+settings-name = { $field ->
+        [learn] Pedale und Tasten
+        [voice] Stimme
+        [speed] Tempo der Stimme
+        [volume] Lautstärke der Stimme
+        [pitch] Tonhöhe der Stimme
+        [cues] Kurze Töne
+        [cue-volume] Lautstärke der Töne
+        [flash] Blitz am Rand
+        [theme] Farben
+        [distance] Auge bis Bildschirm
+        [screen-width] Breite des Bildes
+        [pacing] Von selbst weitergehen
+        [bounce] Zweiten Schlag überhören
+        [long] Weiter lang gedrückt geht zurück
+       *[double] Weiter doppelt gedrückt sagt es noch einmal
+    }
+
+# The value on a line. $choice: number, name, or a choice of the line. $number in the unit of
+# the line; $name is the name of a voice.
+settings-value = { $field ->
+        [learn] { $number ->
+            [0] Wie sie kommen · Eingabe: andere anlernen
+            [one] 1 angelernt · Eingabe: neu anlernen
+           *[other] { $number } angelernt · Eingabe: neu anlernen
+        }
+        [voice] { $choice ->
+            [asking] Der Sprachdienst wird gefragt
+            [usual] Wie der Sprachdienst es will
+           *[name] { $name }
+        }
+        [speed] { $number } Wörter in der Minute
+        [volume] { $number } Prozent
+        [pitch] { $number ->
+            [50] Die der Stimme selbst
+           *[other] { $number } Prozent
+        }
+        [cue-volume] { $number } Prozent
+        [theme] { $choice ->
+            [light] Dunkel auf hell
+           *[dark] Hell auf dunkel
+        }
+        [distance] { $number } cm
+        [screen-width] { $choice ->
+            [unknown] Nicht bekannt: 96 Pixel auf einen Zoll
+           *[number] { $number } cm
+        }
+        [bounce] { $number ->
+            [0] Nie
+           *[other] { $number } Millisekunden lang
+        }
+        [long] { $choice ->
+            [off] Aus
+           *[number] Nach { $number } Millisekunden
+        }
+        [double] { $choice ->
+            [off] Aus
+           *[number] Innerhalb von { $number } Millisekunden
+        }
+       *[switch] { $choice ->
+            [on] An
+           *[off] Aus
+        }
+    }
+
+# A line as it is said: name, value, what can be pressed. Arguments as for settings-value.
+# Example: Tempo der Stimme: 165 Wörter in der Minute. Die Pfeile zur Seite ändern es.
+settings-say = { $field ->
+        [learn] { $number ->
+            [0] Pedale und Tasten: wie sie kommen. Drück Eingabe, um andere anzulernen.
+            [one] Pedale und Tasten: eine Belegung ist angelernt. Drück Eingabe, um neu anzulernen.
+           *[other] Pedale und Tasten: { $number } Belegungen sind angelernt. Drück Eingabe, um neu anzulernen.
+        }
+        [voice] { $choice ->
+            [asking] Stimme: Der Sprachdienst wird gefragt, welche er hat.
+            [usual] Stimme: wie der Sprachdienst es will. Die Pfeile zur Seite ändern sie.
+           *[name] Stimme: { $name }. Die Pfeile zur Seite ändern sie.
+        }
+        [speed] Tempo der Stimme: { $number } Wörter in der Minute. Die Pfeile zur Seite ändern es.
+        [volume] Lautstärke der Stimme: { $number } Prozent. Die Pfeile zur Seite ändern sie.
+        [pitch] { $number ->
+            [50] Tonhöhe der Stimme: ihre eigene. Die Pfeile zur Seite ändern sie.
+           *[other] Tonhöhe der Stimme: { $number } Prozent. Die Pfeile zur Seite ändern sie.
+        }
+        [cues] { $choice ->
+            [on] Kurze Töne: an. Die Pfeile zur Seite ändern es.
+           *[off] Kurze Töne: aus. Die Pfeile zur Seite ändern es.
+        }
+        [cue-volume] Lautstärke der Töne: { $number } Prozent. Die Pfeile zur Seite ändern sie.
+        [flash] { $choice ->
+            [on] Blitz am Rand des Bildschirms: an. Die Pfeile zur Seite ändern es.
+           *[off] Blitz am Rand des Bildschirms: aus. Die Pfeile zur Seite ändern es.
+        }
+        [theme] { $choice ->
+            [light] Farben: dunkel auf hell. Die Pfeile zur Seite ändern sie.
+           *[dark] Farben: hell auf dunkel. Die Pfeile zur Seite ändern sie.
+        }
+        [distance] Vom Auge bis zum Bildschirm: { $number } Zentimeter. Die Pfeile zur Seite ändern es.
+        [screen-width] { $choice ->
+            [unknown] Breite des Bildes auf deinem Bildschirm: nicht bekannt. Die Pfeile zur Seite ändern sie.
+           *[number] Breite des Bildes auf deinem Bildschirm: { $number } Zentimeter. Die Pfeile zur Seite ändern sie.
+        }
+        [pacing] { $choice ->
+            [on] In deinem Tempo von selbst weitergehen: an. Jeder Druck hält es an. Die Pfeile zur Seite ändern es.
+           *[off] In deinem Tempo von selbst weitergehen: aus. Die Pfeile zur Seite ändern es.
+        }
+        [bounce] { $number ->
+            [0] Zweiten Schlag desselben Pedals überhören: nie. Die Pfeile zur Seite ändern es.
+           *[other] Zweiten Schlag desselben Pedals { $number } Millisekunden lang überhören. Die Pfeile zur Seite ändern es.
+        }
+        [long] { $choice ->
+            [off] Weiter lang gedrückt geht zurück: aus. Die Pfeile zur Seite ändern es.
+           *[number] Weiter lang gedrückt geht zurück, nach { $number } Millisekunden. Die Pfeile zur Seite ändern es.
+        }
+       *[double] { $choice ->
+            [off] Weiter doppelt gedrückt sagt es noch einmal: aus. Die Pfeile zur Seite ändern es.
+           *[number] Weiter doppelt gedrückt sagt es noch einmal, innerhalb von { $number } Millisekunden. Die Pfeile zur Seite ändern es.
+        }
+    }
+
+# Said when the speed is changed while tying.
+speed-say = { $number } Wörter in der Minute.
+
+# $aside: name of a file. $reason: what is wrong with it.
+settings-damaged = Die Einstellungen waren nicht zu lesen ({ $reason }) und liegen nun als { $aside } beiseite; es gelten die üblichen Einstellungen, und an der Datei wurde nichts geändert.
+settings-newer = Die Einstellungen in { $file } hat ein neueres Marlinspeak geschrieben (Version { $version }), darum bleiben sie unberührt: Es gelten die üblichen Einstellungen, und Änderungen werden nicht behalten.
+settings-not-kept = Die Einstellungen waren nicht zu erreichen ({ $reason }): Sieh nach, ob der Ordner da und nicht voll ist; bis dahin gelten Änderungen nur, solange das Fenster offen ist.
+
+## The learn screen
+
+learn-opening-say = Pedale und Tasten anlernen. Drück etwas schon Angelerntes, um eine Zeile zu überspringen, zweimal, um fertig zu sein. Escape lässt alles, wie es war.
+learn-how = Etwas schon Angelerntes drücken: überspringen · zweimal: fertig
+learn-keys = Esc lässt alles, wie es war
+
+# Example: Drück, was „Weiter“ heißen soll.
+learn-asks = { $intent ->
+        [next] Drück, was „Weiter“ heißen soll.
+        [back] Drück, was „Zurück“ heißen soll.
+        [again] Drück, was „Noch einmal“ heißen soll.
+        [where] Drück, was „Wo bin ich“ heißen soll.
+        [slower] Drück, was „Langsamer“ heißen soll.
+        [faster] Drück, was „Schneller“ heißen soll.
+        [pause] Drück, was „Pause“ heißen soll.
+       *[wrong] Drück, was „Falsch“ heißen soll.
+    }
+
+# What was pressed and what it is for.
+# Example: Taste F13 heißt „Weiter“.
+# $kind: space, key, mouse, pad (a button of a game controller), note, controller or programme
+# (of MIDI). $name: the name or number of the key or button.
+learn-learnt = { $kind ->
+        [space] Die Leertaste
+        [mouse] Maustaste { $name }
+        [pad] Gamepad-Taste { $name }
+        [note] MIDI-Note { $name }
+        [controller] MIDI-Regler { $name }
+        [programme] MIDI-Programm { $name }
+       *[key] Taste { $name }
+    } { $intent ->
+        [next] heißt „Weiter“.
+        [back] heißt „Zurück“.
+        [again] heißt „Noch einmal“.
+        [where] heißt „Wo bin ich“.
+        [slower] heißt „Langsamer“.
+        [faster] heißt „Schneller“.
+        [pause] heißt „Pause“.
+       *[wrong] heißt „Falsch“.
+    }
+learn-skipped-say = Übersprungen.
+learn-done-say = Das war alles, und es ist gespeichert.
+
+## While tying
+
+paused = Pause. Mit P oder Weiter geht es weiter.
+pace-held-say = Angehalten. Mit Weiter geht es weiter.
+screen-not-awake = Das System lässt den Bildschirm nicht anbleiben: Er kann dunkel werden, während du knüpfst.
+
+## The start screen by ear
+
+# A part of the form when it gets the focus or changes: name, value, what can be pressed.
+# $typed: what it holds. $state: empty when it holds nothing. $choice: right or left.
+# Example: Parten: 5. Gib eine Zahl ein; Tab geht weiter, Eingabe fängt an.
+start-field-say = { $field ->
+        [leads] { $state ->
+            [empty] Parten: noch nichts. Gib eine Zahl ein.
+           *[typed] Parten: { $typed }. Gib eine Zahl ein; Tab geht weiter, Eingabe fängt an.
+        }
+        [bights] { $state ->
+            [empty] Buchten: noch nichts. Gib eine Zahl ein.
+           *[typed] Buchten: { $typed }. Gib eine Zahl ein; Tab geht weiter, Eingabe fängt an.
+        }
+        [passes] { $state ->
+            [empty] Durchgänge: noch nichts. Gib eine Zahl ein.
+           *[typed] Durchgänge: { $typed }. Gib eine Zahl ein; Tab geht weiter, Eingabe fängt an.
+        }
+        [weave] { $state ->
+            [empty] Flechtart: noch nichts. Gib 1 ein, das heißt über eins, unter eins, oder einen Reihencode.
+           *[typed] Flechtart: { $typed }. 1 heißt über eins, unter eins; auch ein Reihencode geht; Tab geht weiter.
+        }
+        [hand] { $choice ->
+            [left] Arbeiten nach links. Die Leertaste ändert es; Tab geht weiter.
+           *[right] Arbeiten nach rechts. Die Leertaste ändert es; Tab geht weiter.
+        }
+        [side] { $choice ->
+            [left] Folgen auf der linken Seite. Die Leertaste ändert es; Tab geht weiter.
+           *[right] Folgen auf der rechten Seite. Die Leertaste ändert es; Tab geht weiter.
+        }
+       *[begin] Diesen Knoten anfangen: Drück die Leertaste. Escape verlässt das Formular.
+    }
