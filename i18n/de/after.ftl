@@ -1,0 +1,281 @@
+# What comes when everything is laid: lift the knot off the tube, fair it, finish the ends.
+# Depths and arguments as in steps.ftl. Off the tube the pins are gone, so what was a pin is called
+# by its bight.
+
+## Lifting. $task: secure, top-pins, slide-ring, bottom-pins or slip-off. $bights: pins in a ring.
+## $ends: ends of cord hanging out.
+
+# Example: Nimm die 6 Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale.
+lift-say = { $task ->
+        [secure] Alles liegt. Bevor du den Knoten abhebst, markiere Fuß-Bucht 1 mit einem Stück Klebeband, und sieh zu, dass { $ends ->
+            [2] keines der beiden Enden
+           *[other] keines der { $ends } Enden
+        } zurückrutschen kann.
+        [top-pins] Nimm die { $bights } Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale.
+        [slide-ring] Zieh den Kopf-Ring vom Rohr ab. Die Buchten bleiben, wie sie sind.
+        [bottom-pins] Halte den Knoten mit einer Hand, und nimm die { $bights } Stifte am Fuß heraus.
+       *[slip-off] Schieb den Knoten zum Kopf hin vom Rohr und auf den Gegenstand, genau so herum wie auf dem Rohr. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.
+    }
+
+lift-say-brief = { $task ->
+        [secure] Markiere Fuß-Bucht 1, sichere die { $ends } Enden.
+        [top-pins] Stifte am Kopf heraus, { $bights } Stück.
+        [slide-ring] Kopf-Ring ab.
+        [bottom-pins] Stifte am Fuß heraus, { $bights } Stück.
+       *[slip-off] Schieb den Knoten auf den Gegenstand, genau so herum wie auf dem Rohr.
+    }
+
+lift-say-teach = { $task ->
+        [secure] Alles liegt. Bevor du den Knoten abhebst, markiere Fuß-Bucht 1 mit einem Stück Klebeband: Sind die Stifte heraus, sieht eine Bucht aus wie die andere, und von dieser zählst du. Sieh zu, dass { $ends ->
+            [2] keines der beiden Enden
+           *[other] keines der { $ends } Enden
+        } zurückrutschen kann.
+        [top-pins] Nimm die { $bights } Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale. Ein Stift ist ein Gewindestift: Löse ihn mit seinem Sechskantschlüssel, dann dreh ihn von Hand heraus. Die Buchten bleiben, wo sie sind, denn die Kreuzungen halten sie.
+        [slide-ring] Zieh den Kopf-Ring vom Rohr ab. Zieh langsam, damit er keine Bucht mitnimmt.
+        [bottom-pins] Halte den Knoten mit einer Hand, damit er nicht aufspringt, und nimm die { $bights } Stifte am Fuß heraus.
+       *[slip-off] Schieb den Knoten zum Kopf hin vom Rohr und auf den Gegenstand, genau so herum wie auf dem Rohr, ohne dass er sich verdreht. Er ist locker, und das muss er sein. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.
+    }
+
+lift-show = { $task ->
+        [secure] Markiere Fußbucht 1
+        [top-pins] Nimm die Kopfstifte heraus
+        [slide-ring] Zieh den Kopfring ab
+        [bottom-pins] Nimm die Fußstifte heraus
+       *[slip-off] Schieb den Knoten auf den Gegenstand
+    }
+
+lift-show-note = { $task ->
+        [secure] { $ends ->
+            [2] Keines der beiden Enden darf zurückrutschen
+           *[other] Keines der { $ends } Enden darf zurückrutschen
+        }
+        [top-pins] { $bights } Stück, in eine Schale
+        [slide-ring] Die Buchten bleiben, wie sie sind
+        [bottom-pins] { $bights } Stück; halte den Knoten mit einer Hand
+       *[slip-off] So herum wie auf dem Rohr, die Enden, wo du sie haben willst
+    }
+
+## Fairing. $round of $rounds: how often the knot is gone through. $known: yes when $draw
+## says what to draw out of this leg, and $gathered what is then in the hand: lengths with their
+## unit. $first: yes where a cord begins, $last: yes where it ends.
+
+# Example: Runde 1 von 3. Beginne am stehenden Ende. Bahn 1 von 12, von Fuß-Bucht 1 hoch zu
+# Kopf-Bucht 3: Hol etwa 9 Millimeter Lose heraus und gib sie weiter. Das macht 9 Millimeter in der Hand.
+fair-say = Runde { $round } von { $rounds }{ $strands ->
+        [one] { "" }
+       *[other] , Strang { $strand }
+    }{ $named ->
+        [yes] , „{ $cord }“
+       *[no] { "" }
+    }{ $passes ->
+        [one] { "" }
+       *[other] , Durchgang { $pass }
+    }. { $first ->
+        [yes] Beginne am stehenden Ende.
+       *[no] { "" }
+    } Bahn { $leg } von { $legs }, von { $heading ->
+        [falling] Kopf-Bucht { $from } hinab zu Fuß-Bucht { $to }
+       *[rising] Fuß-Bucht { $from } hoch zu Kopf-Bucht { $to }
+    }: { $known ->
+        [yes] Hol etwa { $draw } Lose heraus und gib sie weiter. Das macht { $gathered } in der Hand.
+       *[no] Hol Lose heraus, nur so viel, dass die Kreuzungen bleiben, wo sie sind, und gib sie weiter.
+    } { $last ->
+        [yes] Die Schnur endet hier: Lass heraushängen, was du herausgeholt hast.
+       *[no] { "" }
+    }
+
+fair-say-brief = Runde { $round } von { $rounds }{ $strands ->
+        [one] { "" }
+       *[other] , Strang { $strand }
+    }{ $passes ->
+        [one] { "" }
+       *[other] , Durchgang { $pass }
+    }. { $heading ->
+        [falling] Kopf-Bucht { $from }, hinab zu Fuß-Bucht { $to }
+       *[rising] Fuß-Bucht { $from }, hoch zu Kopf-Bucht { $to }
+    }: { $known ->
+        [yes] Hol { $draw }.
+       *[no] Hol die Lose.
+    } { $last ->
+        [yes] Lass sie heraushängen.
+       *[no] { "" }
+    }
+
+fair-say-teach = Runde { $round } von { $rounds }{ $strands ->
+        [one] { "" }
+       *[other] , Strang { $strand }
+    }{ $named ->
+        [yes] , „{ $cord }“
+       *[no] { "" }
+    }{ $passes ->
+        [one] { "" }
+       *[other] , Durchgang { $pass }
+    }. { $first ->
+        [yes] { $round ->
+            [1] { $strand ->
+                [1] { $pass ->
+                    [1] Durchholen heißt, den Knoten gleichmäßig zu machen: Geh vom stehenden Ende an der Schnur entlang, und hol aus jeder Bahn ein wenig Lose, also das, was die Schnur dort zu lang ist. Das geht in mehreren Runden, damit keine Bahn stramm ist, bevor ihre Nachbarn an der Reihe waren.
+                   *[other] { "" }
+                }
+               *[other] { "" }
+            }
+           *[other] { "" }
+        } Beginne am stehenden Ende.
+       *[no] { "" }
+    } Bahn { $leg } von { $legs }, von { $heading ->
+        [falling] Kopf-Bucht { $from } hinab zu Fuß-Bucht { $to }
+       *[rising] Fuß-Bucht { $from } hoch zu Kopf-Bucht { $to }
+    }: Heb sie mit dem Marlspieker an, { $known ->
+        [yes] hol etwa { $draw } Lose heraus, und gib sie an der Schnur entlang weiter. Das macht { $gathered } in der Hand.
+       *[no] hol Lose heraus, nur so viel, dass die Kreuzungen bleiben, wo sie sind, und gib sie an der Schnur entlang weiter.
+    } { $last ->
+        [yes] Die Schnur endet hier: Lass heraushängen, was du herausgeholt hast.
+       *[no] { "" }
+    }
+
+# Example: Fuß 1 hoch zu Kopf 3
+fair-show = { $heading ->
+        [falling] Kopf { $from } hinab zu Fuß { $to }
+       *[rising] Fuß { $from } hoch zu Kopf { $to }
+    }
+
+# Example: Hol etwa 9 mm; 18 mm in der Hand
+fair-show-note = { $known ->
+        [yes] Hol etwa { $draw }; { $gathered } in der Hand
+       *[no] Hol die Lose und gib sie weiter
+    } { $first ->
+        [yes] (beginne am stehenden Ende)
+       *[no] { "" }
+    } { $last ->
+        [yes] (lass sie heraushängen)
+       *[no] { "" }
+    }
+
+## Finishing. $task: tuck, trim, seal or done. $end: working or standing. $pin: the bottom bight where
+## the end comes out. The end goes along the leg from bottom bight $pin to top bight $top. $under:
+## yes when $row, $cords, $of-from, $of-to say where that leg first goes under.
+
+# Example: Das Arbeitsende kommt an Fuß-Bucht 1 heraus. Führe es neben der Schnur her, die hoch zu
+# Kopf-Bucht 3 läuft, und steck es unter den 2 Schnüren durch, die in Reihe 2 vom Fuß her kreuzen, zwischen
+# Fuß-Bucht 3 und Kopf-Bucht 6. Dort ist es versteckt.
+finish-say = { $task ->
+        [tuck] { $strands ->
+            [one] { "" }
+           *[other] Strang { $strand }.
+        } { $named ->
+            [yes] Schnur „{ $cord }“.
+           *[no] { "" }
+        } { $end ->
+            [standing] Das stehende Ende vom Anfang
+           *[working] Das Arbeitsende
+        } kommt an Fuß-Bucht { $pin } heraus. Führe es neben der Schnur her, die hoch zu Kopf-Bucht { $top } läuft, und { $under ->
+            [yes] steck es unter { $cords ->
+                [one] der Schnur durch, die in Reihe { $row } vom Fuß her kreuzt,
+               *[other] den { $cords } Schnüren durch, die in Reihe { $row } vom Fuß her kreuzen,
+            } zwischen Fuß-Bucht { $of-bottom } und Kopf-Bucht { $of-top }. Dort ist es versteckt.
+           *[no] steck es unter der ersten Schnur durch, die ihm Platz lässt. Dort ist es versteckt.
+        }
+        [trim] Schneide die { $ends } Enden kurz, dicht unter den Schnüren, die sie verdecken.
+        [seal] Ist die Schnur aus Nylon, Polyester oder einem anderen Stoff, der schmilzt, dann verschweiße die { $ends } Enden mit Hitze. Naturfaser wird nicht verschweißt: Ein Tropfen Leim oder ein Takling hält sie.
+       *[done] Der Knoten ist fertig: { $leads } Parten, { $bights } Buchten, { $passes ->
+            [one] einfach.
+            [2] doppelt.
+            [3] dreifach.
+           *[other] { $passes } Durchgänge.
+        } Du hast etwas Gutes gemacht, und es wird lange halten. Schreib auf, was du gebraucht hast, für das nächste Mal.
+    }
+
+finish-say-brief = { $task ->
+        [tuck] { $strands ->
+            [one] { "" }
+           *[other] Strang { $strand }.
+        } { $end ->
+            [standing] Stehendes Ende
+           *[working] Arbeitsende
+        } an Fuß-Bucht { $pin }, auf Kopf-Bucht { $top } zu, { $under ->
+            [yes] in Reihe { $row } unter { $cords ->
+                [one] einer Schnur durch.
+               *[other] { $cords } Schnüren durch.
+            }
+           *[no] unter der ersten Schnur durch, die Platz lässt.
+        }
+        [trim] Schneide die { $ends } Enden kurz.
+        [seal] Verschweiße die { $ends } Enden, wenn die Schnur schmilzt.
+       *[done] Fertig: { $leads } Parten, { $bights } Buchten, { $passes ->
+            [one] einfach.
+            [2] doppelt.
+            [3] dreifach.
+           *[other] { $passes } Durchgänge.
+        }
+    }
+
+finish-say-teach = { $task ->
+        [tuck] { $strands ->
+            [one] { "" }
+           *[other] Strang { $strand }.
+        } { $named ->
+            [yes] Schnur „{ $cord }“.
+           *[no] { "" }
+        } { $end ->
+            [standing] Das stehende Ende, das am Anfang stehen geblieben ist,
+           *[working] Das Arbeitsende
+        } kommt an Fuß-Bucht { $pin } heraus. Führe es neben der Schnur her, die hoch zu Kopf-Bucht { $top } läuft, als folgte es noch einmal, und { $under ->
+            [yes] steck es unter { $cords ->
+                [one] der Schnur durch, die in Reihe { $row } vom Fuß her kreuzt,
+               *[other] den { $cords } Schnüren durch, die in Reihe { $row } vom Fuß her kreuzen,
+            } zwischen Fuß-Bucht { $of-bottom } und Kopf-Bucht { $of-top }. { $end ->
+                [standing] { "" }
+               *[working] Durchstecken heißt, das Ende unter anderen Schnüren durchzuführen; der Marlspieker öffnet ihm den Weg.
+            } Dort ist es versteckt, und der Knoten hält es.
+           *[no] steck es unter der ersten Schnur durch, die ihm Platz lässt. Dort ist es versteckt, und der Knoten hält es.
+        }
+        [trim] Schneide die { $ends } Enden kurz, dicht unter den Schnüren, die sie verdecken, aber erst, wenn alles sicher fertig durchgeholt ist: Abgeschnittene Schnur kommt nicht wieder.
+        [seal] Ist die Schnur aus Nylon, Polyester oder einem anderen Stoff, der schmilzt, dann verschweiße die { $ends } Enden mit Hitze, damit sie nicht ausfransen. Naturfaser wird nicht verschweißt: Ein Tropfen Leim oder ein Takling hält sie.
+       *[done] Der Knoten ist fertig: { $leads } Parten, { $bights } Buchten, { $passes ->
+            [one] einfach.
+            [2] doppelt.
+            [3] dreifach.
+           *[other] { $passes } Durchgänge.
+        } Du hast etwas Gutes gemacht, und es wird lange halten. Schreib auf, welche Schnur du genommen hast und wie breit der Knoten geworden ist, für das nächste Mal.
+    }
+
+finish-show = { $task ->
+        [tuck] { $end ->
+            [standing] Stehendes Ende an Fuß { $pin }
+           *[working] Arbeitsende an Fuß { $pin }
+        }
+        [trim] Schneide die { $ends } Enden kurz
+        [seal] Verschweiße die { $ends } Enden
+       *[done] Der Knoten ist fertig
+    }
+
+finish-show-note = { $task ->
+        [tuck] Auf Kopf { $top } zu{ $under ->
+            [yes] , unter { $cords } in Reihe { $row } (Fuß { $of-bottom } bis Kopf { $of-top })
+           *[no] , unter der ersten Schnur durch, die Platz lässt
+        }
+        [trim] Dicht unter den Schnüren, die sie verdecken
+        [seal] Hitze nur, wenn die Schnur schmilzt; Leim oder Takling für Naturfaser
+       *[done] { $leads } Parten, { $bights } Buchten. Schreib auf, was du gebraucht hast.
+    }
+
+## Cautions, before what can hurt: spoken with the step, and on the screen as long as it stands.
+## $caution: pins, blades, heat, load, children or rest.
+
+caution-say = { $caution ->
+        [pins] Achte auf die Stifte: Sie stehen vor, also halte Augen und Handflächen von ihnen fern.
+        [blades] Schneide und stich immer vom Körper weg, die andere Hand hinter der Klinge oder der Spitze.
+        [heat] Hitze verbrennt. Öffne ein Fenster, halte die Flamme fern vom Knoten und von allem, was brennt, und fass das Ende nicht an, bis es kalt ist: Geschmolzene Schnur klebt an der Haut. Ein verschweißtes Ende kann scharf sein.
+        [load] Der Knoten bekleidet und schmückt. Lass ihn nie einen Menschen oder eine Last halten; wo etwas halten muss, gelten die Regeln des Ortes, und es ist Sache der Leute, die dafür zugelassen sind.
+        [children] Halte Schnüre, Stifte und kleine Teile von kleinen Kindern fern, und lass nie eine Schnur um einen Hals.
+       *[rest] Gönn deinen Händen ab und zu eine Pause.
+    }
+
+caution-show = { $caution ->
+        [pins] Stifte stehen vor: Achte auf Augen und Handflächen.
+        [blades] Schneide und stich immer vom Körper weg.
+        [heat] Lüften. Fern von allem, was brennt. Geschmolzene Schnur klebt und verbrennt: abkühlen lassen. Verschweißte Enden können scharf sein.
+        [load] Nur Zierde: nie für einen Menschen oder eine Last. Wo etwas halten muss, gelten die Regeln des Ortes und die Leute, die dafür zugelassen sind.
+        [children] Schnüre, Stifte und kleine Teile von kleinen Kindern fernhalten; nie eine Schnur um einen Hals.
+       *[rest] Gönn deinen Händen ab und zu eine Pause.
+    }

@@ -1,0 +1,523 @@
+# Packing the bag and rigging the tube: steps like any other, before the first leg. A message
+# ending in -say is spoken, one ending in -show stands on the screen, one ending in -note below
+# it. A note that comes to nothing is left out.
+#
+# Arguments that come back:
+#   $number            this item or step, $items and $tasks how many there are
+#   $hand              right or left: the way round the tube that the cord travels
+#   lengths            each one argument with its unit (see lengths.ftl): "40 Millimeter" for the
+#                      ear, "40 mm" for the eye
+# To rig the tube is "einrichten" here; the pick is a Marlspieker (unsure: for thin cord some say
+# Pricker); masking tape is Kreppband, a hex key Sechskantschlüssel.
+
+kit-phase-show = Beutel, Stück { $number } von { $items }
+rig-phase-show = Einrichten, Schritt { $number } von { $tasks }
+
+# Where the tyer is, before the first leg.
+# Example: Das Rohr wird eingerichtet: Schritt 3 von 8.
+# $phase: kit or rig.
+rigging-where-say = { $phase ->
+        [kit] Der Beutel wird gepackt: Stück { $number } von { $of }.
+       *[rig] Das Rohr wird eingerichtet: Schritt { $number } von { $of }.
+    }
+
+## The bag
+
+# Example: Für den Beutel, Stück 1 von 6: das Rohr, 40 Millimeter dick. Weiter, wenn es da ist.
+kit-tube-say = Für den Beutel, Stück { $number } von { $items }: das Rohr, { $diameter } dick. Weiter, wenn es da ist.
+kit-tube-say-brief = Rohr, { $diameter } dick.
+kit-tube-say-teach = Für den Beutel, Stück { $number } von { $items }: das Rohr, { $diameter } dick. Weiter, wenn es da ist. Auf dem Rohr wird der Knoten gelegt, bevor er auf den Gegenstand kommt.
+kit-tube-show = Rohr, { $diameter }
+kit-tube-note = { "" }
+
+# Example: Für den Beutel, Stück 2 von 6: 12 Stifte, 12,7 Millimeter lang, Gewinde Nummer 8. Weiter, wenn
+# sie da sind.
+# $thread: its name or none. $numbered: the number of a numbered inch thread, or none.
+# $inches: the length as a fraction of an inch, or none.
+kit-pins-say = Für den Beutel, Stück { $number } von { $items }: { $count } Stifte, { $length } lang{ $thread ->
+        [none] { "" }
+       *[other] { $numbered ->
+            [none] , Gewinde { $thread }
+           *[other] , Gewinde Nummer { $numbered }
+        }
+    }. Weiter, wenn sie da sind.
+kit-pins-say-brief = { $count } Stifte, { $length } lang{ $thread ->
+        [none] { "" }
+       *[other] { $numbered ->
+            [none] , Gewinde { $thread }
+           *[other] , Gewinde Nummer { $numbered }
+        }
+    }.
+kit-pins-say-teach = Für den Beutel, Stück { $number } von { $items }: { $count } Stifte, { $length } lang{ $thread ->
+        [none] { "" }
+       *[other] { $numbered ->
+            [none] , Gewinde { $thread }
+           *[other] , Gewinde Nummer { $numbered }
+        }
+    }. Weiter, wenn sie da sind. Ein Stift ist ein Gewindestift; jede Bucht am Fuß braucht einen und jede Bucht am Kopf auch.
+kit-pins-show = { $count } Stifte, { $length }
+kit-pins-note = { $thread ->
+        [none] { "" }
+       *[other] { $inches ->
+            [none] Gewindestifte { $thread }
+           *[other] Gewindestifte { $thread }, { $inches } Zoll
+        }
+    }
+
+# $size: as it is sold. $system: inch or metric.
+kit-key-say = Für den Beutel, Stück { $number } von { $items }: der Sechskantschlüssel für die Stifte, { $system ->
+        [inch] { $size } Zoll
+       *[metric] { $size } Millimeter
+    }. Weiter, wenn er da ist.
+kit-key-say-brief = Der Sechskantschlüssel für die Stifte, { $system ->
+        [inch] { $size } Zoll
+       *[metric] { $size } Millimeter
+    }.
+kit-key-say-teach = Für den Beutel, Stück { $number } von { $items }: der Sechskantschlüssel für die Stifte, { $system ->
+        [inch] { $size } Zoll
+       *[metric] { $size } Millimeter
+    }. Weiter, wenn er da ist. Er dreht die Stifte; neue Löcher gehen streng und brauchen ihn die ersten paar Male.
+kit-key-show = Sechskantschlüssel, { $system ->
+        [inch] { $size } Zoll
+       *[metric] { $size } mm
+    }
+kit-key-note = { "" }
+
+# Example: Für den Beutel, Stück 4 von 6: ein Stück Schnur, 4 Millimeter dick, 1,9 Meter lang. …
+# $name: what the tyer calls the cord, or none. $grams: weight of all, or 0.
+kit-cord-say = Für den Beutel, Stück { $number } von { $items }: { $pieces ->
+        [one] ein Stück
+       *[other] { $pieces } Stück
+    } Schnur{ $name ->
+        [none] { "" }
+       *[other] , { $name }
+    }, { $diameter } dick, { $pieces ->
+        [one] { "" }
+       *[other] jedes
+    } { $length } lang. Weiter, wenn alles da ist.
+kit-cord-say-brief = { $pieces ->
+        [one] Ein Stück
+       *[other] { $pieces } Stück
+    } Schnur{ $name ->
+        [none] { "" }
+       *[other] , { $name }
+    }, { $diameter } dick, { $pieces ->
+        [one] { "" }
+       *[other] jedes
+    } { $length } lang.
+kit-cord-say-teach = Für den Beutel, Stück { $number } von { $items }: { $pieces ->
+        [one] ein Stück
+       *[other] { $pieces } Stück
+    } Schnur{ $name ->
+        [none] { "" }
+       *[other] , { $name }
+    }, { $diameter } dick, { $pieces ->
+        [one] { "" }
+       *[other] jedes
+    } { $length } lang. Weiter, wenn alles da ist. Das ist mehr, als der Knoten braucht, damit genug zum Festhalten bleibt.
+kit-cord-show = Schnur, { $pieces ->
+        [one] { $length }
+       *[other] { $pieces } × { $length }
+    }
+kit-cord-note = { $name ->
+        [none] { $diameter } dick
+       *[other] { $name }, { $diameter } dick
+    }{ $grams ->
+        [0] { "" }
+       *[other] , etwa { $grams } g
+    }
+
+kit-tape-say = Für den Beutel, Stück { $number } von { $items }: Kreppband, { $tape } und etwas Vorrat. Weiter, wenn es da ist.
+kit-tape-say-brief = Kreppband, { $tape } und etwas Vorrat.
+kit-tape-say-teach = Für den Beutel, Stück { $number } von { $items }: Kreppband, { $tape } und etwas Vorrat. Weiter, wenn es da ist. Darauf kommen die Nummern der Stifte, nie auf das Rohr.
+kit-tape-show = Kreppband, { $tape }
+kit-tape-note = { "" }
+
+kit-strip-say = Für den Beutel, Stück { $number } von { $items }: ein Papierstreifen, { $length } lang, um die Stifte darauf anzuzeichnen. Weiter, wenn er da ist.
+kit-strip-say-brief = Ein Papierstreifen, { $length } lang, um die Stifte darauf anzuzeichnen.
+kit-strip-say-teach = Für den Beutel, Stück { $number } von { $items }: ein Papierstreifen, { $length } lang, um die Stifte darauf anzuzeichnen. Weiter, wenn er da ist. Er ersetzt die Ringe mit Löchern.
+kit-strip-show = Papierstreifen, { $length }
+kit-strip-note = So lang, wie das Rohr rundum misst, um die Stifte anzuzeichnen
+
+kit-picks-say = Für den Beutel, Stück { $number } von { $items }: { $count ->
+        [one] ein Marlspieker, um die Kreuzungen zu öffnen. Weiter, wenn er da ist.
+       *[other] { $count } Marlspieker, um die Kreuzungen zu öffnen. Weiter, wenn sie da sind.
+    }
+kit-picks-say-brief = { $count ->
+        [one] Ein Marlspieker
+       *[other] { $count } Marlspieker
+    }, um die Kreuzungen zu öffnen.
+kit-picks-say-teach = Für den Beutel, Stück { $number } von { $items }: { $count ->
+        [one] ein Marlspieker, um die Kreuzungen zu öffnen. Weiter, wenn er da ist. Mit ihm
+       *[other] { $count } Marlspieker, um die Kreuzungen zu öffnen. Weiter, wenn sie da sind. Mit ihnen
+    } hebst du eine Schnur an, um eine andere darunter durchzustecken.
+kit-picks-show = { $count ->
+        [one] Ein Marlspieker
+       *[other] { $count } Marlspieker
+    }
+kit-picks-note = Um die Kreuzungen zu öffnen
+
+## Rigging: what to know first
+
+# $given: length of the pins named, $needed: the least that holds, $hold: passes they do hold.
+rig-short-pins-say = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Die genannten Stifte, { $given } lang, sind zu kurz für diesen Knoten. { $hold ->
+        [0] Sie halten nicht einmal einen Durchgang.
+        [one] Sie halten einen Durchgang.
+       *[other] Sie halten { $hold } Durchgänge.
+    } Nimm Stifte, die mindestens { $needed } lang sind.
+rig-short-pins-say-brief = Vorsicht: Die genannten Stifte, { $given } lang, sind zu kurz für diesen Knoten. { $hold ->
+        [0] Sie halten nicht einmal einen Durchgang.
+        [one] Sie halten einen Durchgang.
+       *[other] Sie halten { $hold } Durchgänge.
+    } Nimm Stifte, die mindestens { $needed } lang sind.
+rig-short-pins-say-teach = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Die genannten Stifte, { $given } lang, sind zu kurz für diesen Knoten. { $hold ->
+        [0] Sie halten nicht einmal einen Durchgang.
+        [one] Sie halten einen Durchgang.
+       *[other] Sie halten { $hold } Durchgänge.
+    } Nimm Stifte, die mindestens { $needed } lang sind. An zu kurzen Stiften steigt die Schnur hoch und rutscht ab, sobald sie mehrfach liegt.
+rig-short-pins-show = Stifte von { $given } sind zu kurz
+rig-short-pins-note = Nimm mindestens { $needed }; diese halten { $hold ->
+        [0] keinen Durchgang
+        [one] 1 Durchgang
+       *[other] { $hold } Durchgänge
+    }
+
+rig-thick-object-say = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Der Gegenstand ist { $object } dick und das Rohr nur { $tube }. Lass den Knoten locker, bis er auf dem Gegenstand sitzt.
+rig-thick-object-say-brief = Vorsicht: Der Gegenstand ist { $object } dick und das Rohr nur { $tube }. Lass den Knoten locker, bis er auf dem Gegenstand sitzt.
+rig-thick-object-say-teach = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Der Gegenstand ist { $object } dick und das Rohr nur { $tube }. Lass den Knoten locker, bis er auf dem Gegenstand sitzt.
+rig-thick-object-show = Der Gegenstand ist dicker als das Rohr
+rig-thick-object-note = { $object } gegen { $tube }: Lass den Knoten locker, bis er auf dem Gegenstand sitzt
+
+rig-crowded-say = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: In diesem Knoten liegen die Kreuzungen nur { $spacing } auseinander, und runde Schnüre brauchen { $round }. Sie werden flach, und der Knoten wird vielleicht breiter als geplant.
+rig-crowded-say-brief = Vorsicht: In diesem Knoten liegen die Kreuzungen nur { $spacing } auseinander, und runde Schnüre brauchen { $round }. Sie werden flach, und der Knoten wird vielleicht breiter als geplant.
+rig-crowded-say-teach = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: In diesem Knoten liegen die Kreuzungen nur { $spacing } auseinander, und runde Schnüre brauchen { $round }. Sie werden flach, und der Knoten wird vielleicht breiter als geplant.
+rig-crowded-show = Enge Kreuzungen
+rig-crowded-note = { $spacing } auseinander, runde Schnüre brauchen { $round }: Der Knoten wird vielleicht breiter
+
+## Rigging: rings with holes
+
+# Example: Einrichten, Schritt 1 von 7. Jeder Ring hat eine Reihe mit 12 Löchern. Wähl ein Loch des
+# Fuß-Rings als Loch 1, und zähl die Löcher von dort nach rechts, am Kopf-Ring genauso.
+# $row: which row, in the order the rows were named. $rows: how many. $holes: holes in it.
+rig-row-say = Einrichten, Schritt { $number } von { $tasks }. { $rows ->
+        [one] Jeder Ring hat eine Reihe mit { $holes } Löchern.
+       *[other] Nimm an jedem Ring Reihe { $row }, die mit { $holes } Löchern.
+    } Wähl ein Loch des Fuß-Rings als Loch 1, und zähl die Löcher von dort nach { $hand ->
+        [left] links
+       *[right] rechts
+    }, am Kopf-Ring genauso.
+rig-row-say-brief = { $rows ->
+        [one] Eine Reihe mit { $holes } Löchern.
+       *[other] Reihe { $row }, die mit { $holes } Löchern.
+    } Loch 1 wählen, nach { $hand ->
+        [left] links
+       *[right] rechts
+    } zählen.
+rig-row-say-teach = Einrichten, Schritt { $number } von { $tasks }. { $rows ->
+        [one] Jeder Ring hat eine Reihe mit { $holes } Löchern.
+       *[other] Nimm an jedem Ring Reihe { $row }, die mit { $holes } Löchern.
+    } Wähl ein Loch des Fuß-Rings als Loch 1, und zähl die Löcher von dort nach { $hand ->
+        [left] links
+       *[right] rechts
+    }, am Kopf-Ring genauso. Eine Reihe lässt sich gleichmäßig auf die Stifte verteilen, wenn die Zahl ihrer Löcher durch die Zahl der Stifte teilbar ist.
+rig-row-show = { $rows ->
+        [one] Eine Reihe mit { $holes } Löchern
+       *[other] Reihe { $row }: { $holes } Löcher
+    }
+rig-row-note = Wähl Loch 1, zähl nach { $hand ->
+        [left] links
+       *[right] rechts
+    }; beide Ringe gleich
+
+# Setting the pins of a ring.
+# Example: Einrichten, Schritt 2 von 7. Setz 4 Stifte in den Fuß-Ring, in jedes dritte Loch: Löcher 1, 4, 7
+# und 10. Fuß-Stift 1 steht in Loch 1. Nimm Stifte, die 12,7 Millimeter lang sind. …
+# $rim: bottom or top. $step: from a pin to the next. $first: hole of pin 1. $few: yes when the
+# holes are told one by one: $most are all but the last, $last is that. $staggered: yes or no.
+# $key: size of the hex key or none, $system: inch or metric.
+rig-pins-say = Einrichten, Schritt { $number } von { $tasks }. Setz { $count } Stifte in den { $rim ->
+        [top] Kopf-Ring
+       *[bottom] Fuß-Ring
+    }, { $step ->
+        [1] in jedes Loch
+        [2] in jedes zweite Loch
+        [3] in jedes dritte Loch
+        [4] in jedes vierte Loch
+        [5] in jedes fünfte Loch
+        [6] in jedes sechste Loch
+        [7] in jedes siebte Loch
+        [8] in jedes achte Loch
+        [9] in jedes neunte Loch
+        [10] in jedes zehnte Loch
+        [11] in jedes elfte Loch
+        [12] in jedes zwölfte Loch
+       *[other] in je ein Loch von { $step }
+    }{ $few ->
+        [yes] : Löcher { $most } und { $last }.
+       *[no] { " " }ab Loch { $first }.
+    } { $rim ->
+        [top] { $staggered ->
+            [yes] Kopf-Stift 1 steht auf Lücke zwischen den Fuß-Stiften 1 und 2, und so rundum alle.
+           *[no] Jeder Kopf-Stift steht gerade über einem Fuß-Stift.
+        }
+       *[bottom] Fuß-Stift 1 steht in Loch 1.
+    } Nimm Stifte, die { $length } lang sind{ $key ->
+        [none] { "" }
+       *[other] { $system ->
+            [inch] , und den Sechskantschlüssel { $key } Zoll
+           *[metric] , und den Sechskantschlüssel { $key } Millimeter
+        }
+    }. Leicht handfest genügt, nicht stramm.
+rig-pins-say-brief = Setz { $count } Stifte in den { $rim ->
+        [top] Kopf-Ring
+       *[bottom] Fuß-Ring
+    }, { $step ->
+        [1] in jedes Loch
+        [2] in jedes zweite Loch
+        [3] in jedes dritte Loch
+        [4] in jedes vierte Loch
+        [5] in jedes fünfte Loch
+        [6] in jedes sechste Loch
+        [7] in jedes siebte Loch
+        [8] in jedes achte Loch
+        [9] in jedes neunte Loch
+        [10] in jedes zehnte Loch
+        [11] in jedes elfte Loch
+        [12] in jedes zwölfte Loch
+       *[other] in je ein Loch von { $step }
+    }{ $few ->
+        [yes] : Löcher { $most } und { $last }.
+       *[no] { " " }ab Loch { $first }.
+    }
+rig-pins-say-teach = Einrichten, Schritt { $number } von { $tasks }. Setz { $count } Stifte in den { $rim ->
+        [top] Kopf-Ring
+       *[bottom] Fuß-Ring
+    }, { $step ->
+        [1] in jedes Loch
+        [2] in jedes zweite Loch
+        [3] in jedes dritte Loch
+        [4] in jedes vierte Loch
+        [5] in jedes fünfte Loch
+        [6] in jedes sechste Loch
+        [7] in jedes siebte Loch
+        [8] in jedes achte Loch
+        [9] in jedes neunte Loch
+        [10] in jedes zehnte Loch
+        [11] in jedes elfte Loch
+        [12] in jedes zwölfte Loch
+       *[other] in je ein Loch von { $step }
+    }{ $few ->
+        [yes] : Löcher { $most } und { $last }.
+       *[no] { " " }ab Loch { $first }.
+    } { $rim ->
+        [top] { $staggered ->
+            [yes] Kopf-Stift 1 steht auf Lücke zwischen den Fuß-Stiften 1 und 2, und so rundum alle.
+           *[no] Jeder Kopf-Stift steht gerade über einem Fuß-Stift.
+        }
+       *[bottom] Fuß-Stift 1 steht in Loch 1.
+    } Nimm Stifte, die { $length } lang sind{ $key ->
+        [none] { "" }
+       *[other] { $system ->
+            [inch] , und den Sechskantschlüssel { $key } Zoll
+           *[metric] , und den Sechskantschlüssel { $key } Millimeter
+        }
+    }. Leicht handfest genügt, nicht stramm. Die Stifte halten die Buchten in gleichen Abständen und klemmen den Ring am Rohr fest.
+rig-pins-show = { $rim ->
+        [top] Kopfstifte
+       *[bottom] Fußstifte
+    }: { $few ->
+        [yes] { $most }, { $last }
+       *[no] { $step ->
+            [1] jedes Loch ab { $first }
+            [2] jedes zweite Loch ab { $first }
+            [3] jedes dritte Loch ab { $first }
+            [4] jedes vierte Loch ab { $first }
+            [5] jedes fünfte Loch ab { $first }
+            [6] jedes sechste Loch ab { $first }
+            [7] jedes siebte Loch ab { $first }
+            [8] jedes achte Loch ab { $first }
+            [9] jedes neunte Loch ab { $first }
+            [10] jedes zehnte Loch ab { $first }
+            [11] jedes elfte Loch ab { $first }
+            [12] jedes zwölfte Loch ab { $first }
+           *[other] je ein Loch von { $step } ab { $first }
+        }
+    }
+rig-pins-note = { $rim ->
+        [top] { $staggered ->
+            [yes] Versetzt: auf Lücke zwischen den Fußstiften
+           *[no] Gerade über den Fußstiften
+        }
+       *[bottom] { $count } Stifte, Stift 1 in Loch 1
+    }
+rig-pins-note-how = Stifte { $length }{ $key ->
+        [none] { "" }
+       *[other] { $system ->
+            [inch] , Sechskantschlüssel { $key } Zoll
+           *[metric] , Sechskantschlüssel { $key } mm
+        }
+    }. Leicht handfest.
+
+# Example: Einrichten, Schritt 3 von 7. Setz den Kopf-Ring so, dass seine Lochreihe 42 Millimeter über der
+# des Fuß-Rings steht. Dreh ihn, bis sein Loch 1 gerade über Loch 1 des Fuß-Rings steht.
+# $half: yes when the ring is turned half a hole on.
+rig-space-say = Einrichten, Schritt { $number } von { $tasks }. Setz den Kopf-Ring so, dass seine Lochreihe { $spacing } über der des Fuß-Rings steht. { $half ->
+        [yes] Dreh ihn, bis sein Loch 1 ein halbes Loch weiter { $hand ->
+            [left] links
+           *[right] rechts
+        } steht als Loch 1 des Fuß-Rings, auf halbem Weg zu dessen Loch 2.
+       *[no] Dreh ihn, bis sein Loch 1 gerade über Loch 1 des Fuß-Rings steht.
+    }
+rig-space-say-brief = Ringe { $spacing } auseinander, { $half ->
+        [yes] Kopf-Loch 1 ein halbes Loch weiter nach { $hand ->
+            [left] links.
+           *[right] rechts.
+        }
+       *[no] Kopf-Loch 1 gerade über Fuß-Loch 1.
+    }
+rig-space-say-teach = Einrichten, Schritt { $number } von { $tasks }. Setz den Kopf-Ring so, dass seine Lochreihe { $spacing } über der des Fuß-Rings steht. { $half ->
+        [yes] Dreh ihn, bis sein Loch 1 ein halbes Loch weiter { $hand ->
+            [left] links
+           *[right] rechts
+        } steht als Loch 1 des Fuß-Rings, auf halbem Weg zu dessen Loch 2.
+       *[no] Dreh ihn, bis sein Loch 1 gerade über Loch 1 des Fuß-Rings steht.
+    } Bei diesem Abstand haben die Bahnen die Lose, die der fertige Knoten braucht.
+rig-space-show = Ringe { $spacing } auseinander
+rig-space-note = { $half ->
+        [yes] Kopfring ein halbes Loch weiter nach { $hand ->
+            [left] links
+           *[right] rechts
+        }
+       *[no] Kopf-Loch 1 gerade über Fuß-Loch 1
+    }
+
+## Rigging: a tube without rings
+
+# $length: of the strip. $pitch: from mark to mark. $shift: how far on top pin 1 stands, none when
+# straight above. $spacing: from the bottom marks to the top marks.
+rig-strip-say = Einrichten, Schritt { $number } von { $tasks }. { $rim ->
+        [top] Setz die { $pins } Kopf-Stifte { $spacing } über die Fuß-Stifte, mit einem Papierstreifen, { $length } lang, und einer Marke alle { $pitch }. { $shift ->
+            [none] Kopf-Stift 1 steht gerade über Fuß-Stift 1.
+           *[other] Kopf-Stift 1 steht { $shift } weiter { $hand ->
+                [left] links
+               *[right] rechts
+            } als Fuß-Stift 1, auf halbem Weg zu Fuß-Stift 2.
+        }
+       *[bottom] Leg einen Papierstreifen, { $length } lang, um das Rohr, mit einer Marke alle { $pitch }, und setz die { $pins } Fuß-Stifte an die Marken.
+    }
+rig-strip-say-brief = { $rim ->
+        [top] Setz die { $pins } Kopf-Stifte { $spacing } über die Fuß-Stifte, mit einem Papierstreifen, { $length } lang, und einer Marke alle { $pitch }. { $shift ->
+            [none] Kopf-Stift 1 steht gerade über Fuß-Stift 1.
+           *[other] Kopf-Stift 1 steht { $shift } weiter { $hand ->
+                [left] links
+               *[right] rechts
+            } als Fuß-Stift 1, auf halbem Weg zu Fuß-Stift 2.
+        }
+       *[bottom] Leg einen Papierstreifen, { $length } lang, um das Rohr, mit einer Marke alle { $pitch }, und setz die { $pins } Fuß-Stifte an die Marken.
+    }
+rig-strip-say-teach = Einrichten, Schritt { $number } von { $tasks }. { $rim ->
+        [top] Setz die { $pins } Kopf-Stifte { $spacing } über die Fuß-Stifte, mit einem Papierstreifen, { $length } lang, und einer Marke alle { $pitch }. { $shift ->
+            [none] Kopf-Stift 1 steht gerade über Fuß-Stift 1.
+           *[other] Kopf-Stift 1 steht { $shift } weiter { $hand ->
+                [left] links
+               *[right] rechts
+            } als Fuß-Stift 1, auf halbem Weg zu Fuß-Stift 2.
+        }
+       *[bottom] Leg einen Papierstreifen, { $length } lang, um das Rohr, mit einer Marke alle { $pitch }, und setz die { $pins } Fuß-Stifte an die Marken.
+    } Der Streifen ist so lang, wie das Rohr rundum misst, also stehen seine Marken in gleichen Abständen.
+rig-strip-show = { $rim ->
+        [top] Kopfstifte { $spacing } über den Fußstiften
+       *[bottom] Fußstifte alle { $pitch }
+    }
+rig-strip-note = { $rim ->
+        [top] { $shift ->
+            [none] Gerade über den Fußstiften, alle { $pitch }
+           *[other] Versetzt: { $shift } nach { $hand ->
+                [left] links
+               *[right] rechts
+            }, alle { $pitch }
+        }
+       *[bottom] { $pins } Marken auf einem Streifen von { $length }
+    }
+
+## Rigging: numbers, cord, beginning
+
+rig-number-say = Einrichten, Schritt { $number } von { $tasks }. Klebe Kreppband neben beide Stiftreihen, im Ganzen { $tape }, und nummeriere darauf die Stifte von 1 bis { $pins }, nach { $hand ->
+        [left] links
+       *[right] rechts
+    } gezählt, am Fuß und am Kopf gleich. Schreib nicht auf das Rohr.
+rig-number-say-brief = Nummeriere die Stifte auf Kreppband, 1 bis { $pins }.
+rig-number-say-teach = Einrichten, Schritt { $number } von { $tasks }. Klebe Kreppband neben beide Stiftreihen, im Ganzen { $tape }, und nummeriere darauf die Stifte von 1 bis { $pins }, nach { $hand ->
+        [left] links
+       *[right] rechts
+    } gezählt, am Fuß und am Kopf gleich. Schreib nicht auf das Rohr. Jeder Schritt nennt die Stifte mit diesen Nummern; Fuß und Kopf haben die gleichen.
+rig-number-show = Nummeriere die Stifte 1 bis { $pins }
+rig-number-note = Auf { $tape } Kreppband, nach { $hand ->
+        [left] links
+       *[right] rechts
+    }, Kopf und Fuß gleich; nicht auf das Rohr
+
+# $name: what the tyer calls the cord, or none.
+rig-cut-say = Einrichten, Schritt { $number } von { $tasks }. Schneide { $pieces ->
+        [one] ein Stück
+       *[other] { $pieces } Stück
+    } Schnur ab{ $name ->
+        [none] { "" }
+       *[other] , { $name }
+    }, { $pieces ->
+        [one] { "" }
+       *[other] jedes
+    } { $length } lang. Die Enden sind eingerechnet.
+rig-cut-say-brief = Schneide { $pieces ->
+        [one] ein Stück
+       *[other] { $pieces } Stück
+    } Schnur ab{ $name ->
+        [none] { "" }
+       *[other] , { $name }
+    }, { $pieces ->
+        [one] { "" }
+       *[other] jedes
+    } { $length } lang.
+rig-cut-say-teach = Einrichten, Schritt { $number } von { $tasks }. Schneide { $pieces ->
+        [one] ein Stück
+       *[other] { $pieces } Stück
+    } Schnur ab{ $name ->
+        [none] { "" }
+       *[other] , { $name }
+    }, { $pieces ->
+        [one] { "" }
+       *[other] jedes
+    } { $length } lang. Die Enden sind eingerechnet. Miss zweimal und schneide einmal; zu kurze Schnur reicht nicht herum.
+rig-cut-show = Schneide ab: { $pieces ->
+        [one] { $length } Schnur
+       *[other] { $pieces } × { $length } Schnur
+    }
+rig-cut-note = { $name ->
+        [none] Die Enden sind eingerechnet
+       *[other] { $name }; die Enden sind eingerechnet
+    }
+
+# $hole: the hole of bottom pin 1, or 0 on a tube without rings.
+rig-start-say = Einrichten, Schritt { $number } von { $tasks }. { $strands ->
+        [one] Die Schnur beginnt an Fuß-Stift 1
+       *[other] Jeder der { $strands } Stränge beginnt an dem Fuß-Stift mit seiner Nummer, der erste an Fuß-Stift 1
+    }{ $hole ->
+        [0] .
+       *[other] , in Loch { $hole }.
+    } Lass dort ein Ende stehen, { $tail } lang.
+rig-start-say-brief = Beginne an Fuß-Stift 1, stehendes Ende { $tail }.
+rig-start-say-teach = Einrichten, Schritt { $number } von { $tasks }. { $strands ->
+        [one] Die Schnur beginnt an Fuß-Stift 1
+       *[other] Jeder der { $strands } Stränge beginnt an dem Fuß-Stift mit seiner Nummer, der erste an Fuß-Stift 1
+    }{ $hole ->
+        [0] .
+       *[other] , in Loch { $hole }.
+    } Lass dort ein Ende stehen, { $tail } lang. Das stehende Ende bleibt am Anfang zurück; am Schluss der Arbeit wird es versteckt.
+rig-start-show = { $strands ->
+        [one] Beginne an Fuß 1
+       *[other] Strang 1 beginnt an Fuß 1
+    }
+rig-start-note = Stehendes Ende { $tail }{ $strands ->
+        [one] { "" }
+       *[other] ; Strang 2 an Fuß 2, und so weiter
+    }
