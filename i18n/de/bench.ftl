@@ -57,7 +57,7 @@ ask-length-range = { $asking ->
         [pin] Die Länge der Stifte
         [wall] Die Wandstärke des Rohrs
        *[have] Die Länge der vorhandenen Schnur
-    } muss von 0.01 mm bis 100 m gehen, und „{ $given }“ liegt nicht dazwischen: Gib eine Länge an, etwa { $example }.
+    } muss von 0,01 mm bis 100 m gehen, und „{ $given }“ liegt nicht dazwischen: Gib eine Länge an, etwa { $example }.
 
 ## Rows, threads and names
 

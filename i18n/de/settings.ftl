@@ -24,7 +24,7 @@ settings-name = { $field ->
     }
 
 # The value on a line. $choice: number, name, or a choice of the line. $number in the unit of
-# the line; $name is the name of a voice.
+# the line, or $length with its unit; $name is the name of a voice.
 settings-value = { $field ->
         [learn] { $number ->
             [0] Wie sie kommen · Eingabe: andere anlernen
@@ -47,10 +47,10 @@ settings-value = { $field ->
             [light] Dunkel auf hell
            *[dark] Hell auf dunkel
         }
-        [distance] { $number } cm
+        [distance] { $length }
         [screen-width] { $choice ->
             [unknown] Nicht bekannt: 96 Pixel auf einen Zoll
-           *[number] { $number } cm
+           *[number] { $length }
         }
         [bounce] { $number ->
             [0] Nie
@@ -102,10 +102,10 @@ settings-say = { $field ->
             [light] Farben: dunkel auf hell. Die Pfeile zur Seite ändern sie.
            *[dark] Farben: hell auf dunkel. Die Pfeile zur Seite ändern sie.
         }
-        [distance] Vom Auge bis zum Bildschirm: { $number } Zentimeter. Die Pfeile zur Seite ändern es.
+        [distance] Vom Auge bis zum Bildschirm: { $length }. Die Pfeile zur Seite ändern es.
         [screen-width] { $choice ->
             [unknown] Breite des Bildes auf deinem Bildschirm: nicht bekannt. Die Pfeile zur Seite ändern sie.
-           *[number] Breite des Bildes auf deinem Bildschirm: { $number } Zentimeter. Die Pfeile zur Seite ändern sie.
+           *[number] Breite des Bildes auf deinem Bildschirm: { $length }. Die Pfeile zur Seite ändern sie.
         }
         [pacing] { $choice ->
             [on] In deinem Tempo von selbst weitergehen: an. Jeder Druck hält es an. Die Pfeile zur Seite ändern es.

@@ -87,15 +87,15 @@ shelf-totals = Im Logbuch: { $ties ->
             [one] 1 Minute
            *[other] { $minutes } Minuten
         }
-        [one] 1 Stunde { $minutes ->
+        [one] 1 Stunde{ $minutes ->
             [0] { "" }
-            [one] 1 Minute
-           *[other] { $minutes } Minuten
+            [one] { " " }1 Minute
+           *[other] { " " }{ $minutes } Minuten
         }
-       *[other] { $hours } Stunden { $minutes ->
+       *[other] { $hours } Stunden{ $minutes ->
             [0] { "" }
-            [one] 1 Minute
-           *[other] { $minutes } Minuten
+            [one] { " " }1 Minute
+           *[other] { " " }{ $minutes } Minuten
         }
     }{ $cord ->
         [none] .
@@ -189,7 +189,7 @@ log-drawn-open = offen gelassen
 log-minutes = Arbeit in Minuten
 log-note = Notiz
 log-photograph = Foto, Pfad der Datei
-log-hint = Längen mit ihrer Einheit, etwa 4 mm, 5/32 in oder 2.5 m; ohne Einheit Millimeter.
+log-hint = Längen mit ihrer Einheit, etwa 4 mm, 5/32 in oder 2,5 m; ohne Einheit Millimeter.
 log-keep = Behalten
 log-kept = Behalten.
 log-keys = Tab geht weiter · Leertaste ändert eine Wahl · Eingabe behält es · Esc verlassen, ohne zu behalten
@@ -215,11 +215,11 @@ log-field-say = { $field ->
     }
 
 # What is wrong with a field.
-log-length-unreadable = „{ $given }“ ist keine Länge: Gib eine Zahl und eine Einheit an, etwa 4 mm, 5/32 in oder 2.5 m.
+log-length-unreadable = „{ $given }“ ist keine Länge: Gib eine Zahl und eine Einheit an, etwa 4 mm, 5/32 in oder 2,5 m.
 log-length-unit = „{ $given }“ hat eine Einheit, die hier nicht bekannt ist: Bekannt sind mm, cm, m, in und ft; versuch es mit 4 mm.
 log-length-comma = Das Komma in „{ $given }“ lässt sich auf zwei Arten lesen: Schreib einen Punkt für die Dezimalen, oder lass es weg.
 log-length-positive = Eine Länge muss größer als null sein, und „{ $given }“ ist es nicht: Versuch es mit 4 mm, oder lass das Feld leer.
-log-length-range = Eine Länge muss von 0.01 mm bis 100 m gehen, und „{ $given }“ liegt nicht dazwischen: Versuch es mit einer anderen Einheit.
+log-length-range = Eine Länge muss von 0,01 mm bis 100 m gehen, und „{ $given }“ liegt nicht dazwischen: Versuch es mit einer anderen Einheit.
 log-left-over-more = Es ist mehr Schnur übrig, als zugeschnitten wurde: Sieh nach, ob beide Einheiten stimmen.
 log-minutes-unreadable = Die Minuten müssen eine Zahl von 0 bis { $most } sein, und „{ $given }“ ist keine: Versuch es mit 90.
 log-no-photograph = Eine Datei „{ $file }“ gibt es nicht: Gib den Pfad eines Fotos an, das da ist, oder lass das Feld leer.
