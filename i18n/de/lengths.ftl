@@ -3,12 +3,13 @@
 # language (12.7, 12,7), and its plural chooses.
 #
 # Those ending in -say are heard in messages with -say in their name; the others stand in all
-# other messages. The messages around them never ask for a dative, so one form of each noun will do.
+# other messages. The messages around them always put a length in the accusative (einen
+# Meter lang) and never in the dative, so one form of each noun will do.
 # "Fuß" as a length is only heard after a number, the rim only before one (Fuß-Stift 4).
 
 # Example: 9 Millimeter
 length-mm-say = { $number ->
-        [one] { $number } Millimeter
+        [one] einen Millimeter
        *[other] { $number } Millimeter
     }
 # Example: 9 mm
@@ -16,7 +17,7 @@ length-mm = { $number } mm
 
 # Example: 15 Zentimeter
 length-cm-say = { $number ->
-        [one] { $number } Zentimeter
+        [one] einen Zentimeter
        *[other] { $number } Zentimeter
     }
 # Example: 15 cm
@@ -24,7 +25,7 @@ length-cm = { $number } cm
 
 # Example: 1,2 Meter
 length-m-say = { $number ->
-        [one] { $number } Meter
+        [one] einen Meter
        *[other] { $number } Meter
     }
 # Example: 1,2 m
@@ -32,7 +33,7 @@ length-m = { $number } m
 
 # Example: 0,5 Zoll
 length-in-say = { $number ->
-        [one] { $number } Zoll
+        [one] einen Zoll
        *[other] { $number } Zoll
     }
 # Example: 0,5 Zoll ("in" would be read as the preposition)
@@ -40,7 +41,7 @@ length-in = { $number } Zoll
 
 # Example: 4,5 Fuß
 length-ft-say = { $number ->
-        [one] { $number } Fuß
+        [one] einen Fuß
        *[other] { $number } Fuß
     }
 # Example: 4,5 ft (so that it is not taken for a pin at the foot)

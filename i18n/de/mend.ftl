@@ -47,7 +47,7 @@ where-say = { $phase ->
                 [bottom] { " " }und geht als Nächstes zu Fuß-Stift { $next }.
                *[none] .
             }
-           *[other] Die Schnur ist unterwegs von { $at-rim ->
+           *[other] Die Schnur ist auf dem Weg von { $at-rim ->
                 [top] Kopf-Stift { $at } hinab zu Fuß-Stift { $next }
                *[bottom] Fuß-Stift { $at } hoch zu Kopf-Stift { $next }
             } und hat { $crossed ->

@@ -14,7 +14,8 @@
 #                   in common but the end of the second part. What is spoken has the hyphen, since
 #                   many voices say "Fußstift" and "Kopfstift" with a broken "st" and a short "u";
 #                   on the screen it is Fuß 4, Fußstift, Kopfring.
-#   up, down        "hoch" and "hinab" (not hinauf, hinunter)
+#   up, down        "hoch" and "hinab" (not hinauf, hinunter); "nach rechts hoch", and "auf dem Weg"
+#                   before the crossings: not "und" or "unterwegs", which begin like unter
 #   below, above    (lane of a follower) "auf der Fuß-Seite", "auf der Kopf-Seite"
 #   inside, outside "innen", "außen"; to turn round a pin is "wenden", as a boat does
 #   cord            Schnur (not Leine: "eine Leine" is a rhyme that hides the count)
@@ -260,8 +261,8 @@ follow-show-note = { $added ->
 ## Laying a leg
 
 # The beginning of a lay step: which leg, and where it goes.
-# Example: Bahn 7 von 12. Von Fuß-Stift 4 hoch und nach rechts, zu Kopf-Stift 6.
-# Example: Zweiter Durchgang, Strang 2, Bahn 4 von 12. Von Kopf-Stift 2 hinab und nach rechts, zu
+# Example: Bahn 7 von 12. Von Fuß-Stift 4 nach rechts hoch, zu Kopf-Stift 6.
+# Example: Zweiter Durchgang, Strang 2, Bahn 4 von 12. Von Kopf-Stift 2 nach rechts hinab, zu
 # Fuß-Stift 5, immer auf der Fuß-Seite der Schnur, die schon liegt.
 # $turns: whole turns of the tube on the leg.
 lay-say-way = { $pass ->
@@ -292,11 +293,14 @@ lay-say-way = { $pass ->
         [one] .
        *[other] , Teil { $part } von { $parts }.
     } { $heading ->
-        [falling] Von Kopf-Stift { $from } hinab
-       *[rising] Von Fuß-Stift { $from } hoch
-    } und nach { $hand ->
+        [falling] Von Kopf-Stift { $from }
+       *[rising] Von Fuß-Stift { $from }
+    } nach { $hand ->
         [left] links
        *[right] rechts
+    } { $heading ->
+        [falling] hinab
+       *[rising] hoch
     },{ $turns ->
         [0] { "" }
         [one] { " " }einmal ganz um das Rohr herum und weiter,
@@ -339,7 +343,7 @@ lay-say-way-brief = { $pass ->
        *[other] , Teil { $part } von { $parts }.
     }
 
-# Example: Strang 2, Bahn 4 von 12. Die Schnur steht an Fuß-Stift 4. Führe sie hoch und nach rechts,
+# Example: Strang 2, Bahn 4 von 12. Die Schnur steht an Fuß-Stift 4. Führe sie nach rechts hoch,
 # auf Kopf-Stift 6 zu.
 lay-say-way-teach = { $pass ->
         [1] { $strands ->
@@ -372,11 +376,14 @@ lay-say-way-teach = { $pass ->
         [yes] Eine Bahn ist die Schnur von einem Stift am einen Rand zu einem Stift am anderen.
        *[no] { "" }
     } Die Schnur steht an { $heading ->
-        [falling] Kopf-Stift { $from }. Führe sie hinab
-       *[rising] Fuß-Stift { $from }. Führe sie hoch
-    } und nach { $hand ->
+        [falling] Kopf-Stift { $from }
+       *[rising] Fuß-Stift { $from }
+    }. Führe sie nach { $hand ->
         [left] links
        *[right] rechts
+    } { $heading ->
+        [falling] hinab
+       *[rising] hoch
     },{ $turns ->
         [0] { "" }
         [one] { " " }einmal ganz um das Rohr herum und weiter,
@@ -393,8 +400,8 @@ lay-say-way-teach = { $pass ->
 
 # The beginning of a later part of a long leg: which leg, and where the cord is now.
 # Example: Bahn 11 von 42, Teil 2 von 5, von Fuß-Stift 2 hoch zu Kopf-Stift 4. Die Schnur hat etwa ein
-# Viertel des Weges hinter sich und ist gerade an Fuß-Stift 3 vorbei. Von dort geht es hoch und
-# nach rechts.
+# Viertel des Weges hinter sich und ist gerade an Fuß-Stift 3 vorbei. Von dort geht es nach
+# rechts hoch.
 # $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
 # pin it has just passed, $rim: bottom or top. $made: whole turns made on this leg so far.
 lay-say-way-on = { $pass ->
@@ -440,12 +447,12 @@ lay-say-way-on = { $pass ->
     } gerade an { $rim ->
         [top] Kopf-Stift { $past }
        *[bottom] Fuß-Stift { $past }
-    } vorbei. Von dort geht es { $heading ->
-        [falling] hinab
-       *[rising] hoch
-    } und nach { $hand ->
+    } vorbei. Von dort geht es nach { $hand ->
         [left] links
        *[right] rechts
+    } { $heading ->
+        [falling] hinab
+       *[rising] hoch
     }{ $lane ->
         [below] , immer auf der Fuß-Seite der Schnur, die schon liegt.
         [above] , immer auf der Kopf-Seite der Schnur, die schon liegt.
@@ -517,12 +524,12 @@ lay-say-way-on-teach = { $pass ->
     } gerade an { $rim ->
         [top] Kopf-Stift { $past }
        *[bottom] Fuß-Stift { $past }
-    } vorbei. Von dort geht es { $heading ->
-        [falling] hinab
-       *[rising] hoch
-    } und nach { $hand ->
+    } vorbei. Von dort geht es nach { $hand ->
         [left] links
        *[right] rechts
+    } { $heading ->
+        [falling] hinab
+       *[rising] hoch
     }{ $lane ->
         [below] , immer auf der Fuß-Seite der Schnur, die schon liegt.
         [above] , immer auf der Kopf-Seite der Schnur, die schon liegt.
@@ -530,10 +537,10 @@ lay-say-way-on-teach = { $pass ->
     }
 
 # One crossing; those of a step are said one after the other.
-# Example: Unterwegs: über eine Schnur, dann tauch unter 2 Schnüren durch.
+# Example: Auf dem Weg: über eine Schnur, dann tauch unter 2 Schnüren durch.
 # $place: only, first, next or last of the step. $over: yes or no. $cords: cords lying there.
 lay-say-crossing = { $place ->
-        [only] Unterwegs: { $over ->
+        [only] Auf dem Weg: { $over ->
             [yes] über { $cords ->
                 [one] eine Schnur.
                *[other] { $cords } Schnüre.
@@ -543,7 +550,7 @@ lay-say-crossing = { $place ->
                *[other] { $cords } Schnüren durch.
             }
         }
-        [first] Unterwegs: { $over ->
+        [first] Auf dem Weg: { $over ->
             [yes] über { $cords ->
                 [one] eine Schnur,
                *[other] { $cords } Schnüre,
@@ -601,7 +608,7 @@ lay-say-crossing-brief = { $place ->
 # durch.
 # $of-from, $of-to: the pins of the leg that is met; it goes the other way.
 lay-say-crossing-teach = { $place ->
-        [only] Unterwegs
+        [only] Auf dem Weg
         [first] Zuerst
         [last] Zuletzt
        *[next] Dann
