@@ -7,6 +7,7 @@
 // Each file that includes this uses a part of it.
 #![allow(dead_code)]
 
+mod de;
 pub mod ear;
 mod en;
 mod es;
@@ -29,6 +30,7 @@ pub struct Language {
 
 /// The languages that are understood here.
 pub const LANGUAGES: &[Language] = &[en::ENGLISH, es::SPANISH];
+pub const LANGUAGES: &[Language] = &[en::ENGLISH, de::GERMAN];
 
 /// The language of that tag.
 pub fn language(tag: &str) -> &'static Language {
