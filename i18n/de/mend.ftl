@@ -92,7 +92,7 @@ wrong-show-note-leave = W: alles lassen, wie es ist
 
 # Taking a leg out again; the sentences of a step follow one another: this one, one for each
 # crossing in the order they are undone, and the last.
-# Example: Bahn 7 kommt zurück. Bring die Schnur zurück an Kopf-Stift 6. Heb die Schnur von
+# Example: Bahn 7 wird zurückgenommen. Bring die Schnur zurück an Kopf-Stift 6. Heb die Schnur von
 # Kopf-Stift 6 ab.
 # $whole: no when the leg was laid only in part and is on no pin yet. $tail: number of the bottom
 # pin whose tail comes off first, for a cord that was just begun, else 0. $first-rim: top or bottom
@@ -104,8 +104,8 @@ take-back-say = { $pass ->
         [one] { "" }
        *[other] { " " }von Strang { $strand }
     }{ $named ->
-        [yes] , „{ $cord }“, kommt zurück.
-       *[no] { " " }kommt zurück.
+        [yes] , „{ $cord }“, wird zurückgenommen.
+       *[no] { " " }wird zurückgenommen.
     } { $tail ->
         [0] { "" }
        *[other] Nimm zuerst das stehende Ende von Fuß-Stift { $tail } ab.
@@ -121,7 +121,7 @@ take-back-say = { $pass ->
        *[no] { "" }
     }
 
-# Example: Tauch unter einer Schnur zurück, dann geh zurück über 2 Schnüre.
+# Example: Tauch zurück unter einer Schnur durch, dann geh zurück über 2 Schnüre.
 take-back-say-crossing = { $place ->
         [only] { $over ->
             [yes] Geh zurück über
