@@ -240,12 +240,12 @@ most-unreadable = --most nimmt eine Zahl von Knoten von 1 bis 9999, und „{ $gi
 
 ## The plan screen
 
-plan-heading = Was soll bedeckt werden?
+plan-heading = Was wird bedeckt?
 plan-measure-across = quer
 plan-measure-round = rundum
 plan-object = Durchmesser
 plan-girth = Umfang
-plan-cover = Zu bedeckende Länge
+plan-cover = Bedeckte Länge
 plan-cord = Schnur
 plan-tube = Rohr
 plan-rows = Lochreihen
@@ -276,7 +276,7 @@ plan-say = Plan. Gib ein, wie dick der Gegenstand ist, wie viel davon bedeckt we
 plan-field-say = { $asking ->
         [object] Durchmesser des Gegenstands
         [girth] Umfang des Gegenstands
-        [cover] Zu bedeckende Länge
+        [cover] Bedeckte Länge
         [cord] Schnur
         [tube] Rohr
         [rows] Lochreihen in jedem Ring

@@ -20,7 +20,7 @@ start-begin = Diesen Knoten anfangen
 start-waiting = Angefangene Knoten
 
 # What the knot in the form comes to.
-# Example: 5 Parten, 6 Buchten: ein Strang, 24 Kreuzungen, Kopfstifte auf Lücke zwischen den Fußstiften.
+# Example: 5 Parten, 6 Buchten: ein Strang, 24 Kreuzungen, Kopfstifte versetzt zwischen den Fußstiften.
 # $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
 # turns of the tube on each leg.
 start-facts = { $leads } Parten, { $bights } Buchten: { $strands ->
@@ -30,7 +30,7 @@ start-facts = { $leads } Parten, { $bights } Buchten: { $strands ->
         [one] 1 Kreuzung
        *[other] { $crossings } Kreuzungen
     }, { $staggered ->
-        [yes] Kopfstifte versetzt, auf Lücke zwischen den Fußstiften
+        [yes] Kopfstifte versetzt zwischen den Fußstiften
        *[no] jeder Kopfstift gerade über einem Fußstift
     }{ $turns ->
         [0] { "" }

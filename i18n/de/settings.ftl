@@ -180,7 +180,7 @@ learn-done-say = Das war alles, und es ist gespeichert.
 
 paused = Pause. Mit P oder Weiter geht es weiter.
 pace-held-say = Angehalten. Mit Weiter geht es weiter.
-screen-not-awake = Das System lässt den Bildschirm nicht anbleiben: Er kann dunkel werden, während du knüpfst.
+screen-not-awake = Das System hält den Bildschirm nicht wach: Er kann beim Knüpfen dunkel werden.
 
 ## The start screen by ear
 
