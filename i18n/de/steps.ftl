@@ -12,7 +12,7 @@
 #                   ever said. On the screen ÜBER and unter.
 #   bottom, top     Fuß and Kopf (Fuß-Stift, Kopf-Stift, Fuß-Seite, Kopf-Seite, Fuß-Bucht): no sound
 #                   in common but the end of the second part. What is spoken has the hyphen, since
-#                   many voices say "Fußstift" and "Kopfstift" with a broken "st" and a short "u";
+#                   espeak-ng says "Fußstift" and "Kopfstift" with a wrong "st" and a short "u";
 #                   on the screen it is Fuß 4, Fußstift, Kopfring.
 #   up, down        "hoch" and "hinab" (not hinauf, hinunter); "nach rechts hoch", and "auf dem Weg"
 #                   before the crossings: not "und" or "unterwegs", which begin like unter
