@@ -1,0 +1,271 @@
+# A look at the work after a round or a pass: what should be seen, so that a fault is found
+# within one round. Depths and arguments as in steps.ftl; besides them:
+#   $round     rounds laid in this pass, $rounds of them all; a round is a rising and a falling leg
+#   $ends      yes when the pass of this strand is complete
+#   $whole     yes when all strands have come as far
+#   $cords     cords round each pin that this pass has reached
+#   $at        number of the bottom pin where the cord stands now
+#   $counted   yes when $crossings says how many crossings lie on the tube by now
+#   $rows      crossings between two neighbouring pins from rim to rim in the whole knot
+#   $first     yes at the first look of all
+#   $from, $to pins of the last leg, which falls; $overs and $unders: how often it goes over, under
+
+# Exemple : Bon moment pour regarder. Aller-retour 3 sur 6 posé ; le cordon est au picot de base 4. Il y
+# a 3 croisements sur le tube. Le dernier trajet, qui descend du picot de tête 1, enjambe une fois et
+# glisse dessous une fois. Suivant si c’est bien cela, erreur sinon.
+# Exemple : La première passe est posée. Bon moment pour regarder. Chaque picot tient 1 cordon, et entre
+# deux picots voisins, d’un bord à l’autre, vous pouvez compter 4 croisements. Suivant si c’est bien
+# cela, erreur sinon.
+check-say = { $ends ->
+        [yes] { $strands ->
+            [one] { $pass ->
+                [1] La première passe est posée.
+                [2] La deuxième passe est posée.
+                [3] La troisième passe est posée.
+                [4] La quatrième passe est posée.
+                [5] La cinquième passe est posée.
+                [6] La sixième passe est posée.
+                [7] La septième passe est posée.
+                [8] La huitième passe est posée.
+               *[9] La neuvième passe est posée.
+            }
+           *[other] { $pass ->
+                [1] La première passe du circuit { $strand } est posée.
+                [2] La deuxième passe du circuit { $strand } est posée.
+                [3] La troisième passe du circuit { $strand } est posée.
+                [4] La quatrième passe du circuit { $strand } est posée.
+                [5] La cinquième passe du circuit { $strand } est posée.
+                [6] La sixième passe du circuit { $strand } est posée.
+                [7] La septième passe du circuit { $strand } est posée.
+                [8] La huitième passe du circuit { $strand } est posée.
+               *[9] La neuvième passe du circuit { $strand } est posée.
+            }
+        } Bon moment pour regarder. { $whole ->
+            [yes] Chaque picot
+           *[no] Chaque picot de ce circuit
+        } tient { $cords ->
+            [one] 1 cordon
+           *[other] { $cords } cordons côte à côte
+        }{ $whole ->
+            [yes] , et entre deux picots voisins, d’un bord à l’autre, vous pouvez compter { $rows ->
+                [one] 1 croisement{ $cords ->
+                    [one] .
+                   *[other] , { $cords } cordons contre { $cords }.
+                }
+               *[other] { $rows } croisements{ $cords ->
+                    [one] .
+                   *[other] , chaque fois { $cords } cordons contre { $cords }.
+                }
+            }
+           *[no] .
+        }
+       *[no] Bon moment pour regarder. { $strands ->
+            [one] { "" }
+           *[other] Circuit { $strand }.
+        } { $pass ->
+            [1] Aller-retour
+            [2] Deuxième passe, aller-retour
+            [3] Troisième passe, aller-retour
+            [4] Quatrième passe, aller-retour
+            [5] Cinquième passe, aller-retour
+            [6] Sixième passe, aller-retour
+            [7] Septième passe, aller-retour
+            [8] Huitième passe, aller-retour
+           *[9] Neuvième passe, aller-retour
+        } { $round } sur { $rounds } posé ; le cordon est au picot de base { $at }. { $counted ->
+            [yes] { $crossings ->
+                [0] Rien ne se croise encore.
+                [one] Il y a 1 croisement sur le tube.
+               *[other] Il y a { $crossings } croisements sur le tube.
+            }
+           *[no] { $cords ->
+                [one] Chaque picot déjà contourné tient 1 cordon.
+               *[other] Chaque picot déjà contourné tient { $cords } cordons côte à côte.
+            }
+        } Le dernier trajet, qui descend du picot de tête { $from }, { $overs ->
+            [0] { $unders ->
+                [0] ne croise rien.
+                [one] glisse dessous une fois.
+               *[other] glisse dessous { $unders } fois.
+            }
+            [one] enjambe une fois{ $unders ->
+                [0] .
+                [one] { " " }et glisse dessous une fois.
+               *[other] { " " }et glisse dessous { $unders } fois.
+            }
+           *[other] enjambe { $overs } fois{ $unders ->
+                [0] .
+                [one] { " " }et glisse dessous une fois.
+               *[other] { " " }et glisse dessous { $unders } fois.
+            }
+        }
+    } Suivant si c’est bien cela, erreur sinon.
+
+# Exemple : Regardez. Aller-retour 3 sur 6, au picot de base 4, 3 croisements.
+check-say-brief = Regardez. { $strands ->
+        [one] { "" }
+       *[other] Circuit { $strand }.
+    } { $ends ->
+        [yes] { $pass ->
+            [1] Première passe posée,
+            [2] Deuxième passe posée,
+            [3] Troisième passe posée,
+            [4] Quatrième passe posée,
+            [5] Cinquième passe posée,
+            [6] Sixième passe posée,
+            [7] Septième passe posée,
+            [8] Huitième passe posée,
+           *[9] Neuvième passe posée,
+        } { $cords ->
+            [one] 1 cordon par picot.
+           *[other] { $cords } cordons par picot.
+        }
+       *[no] Aller-retour { $round } sur { $rounds }, au picot de base { $at }{ $counted ->
+            [yes] , { $crossings ->
+                [0] rien ne se croise encore.
+                [one] 1 croisement.
+               *[other] { $crossings } croisements.
+            }
+           *[no] , { $cords ->
+                [one] 1 cordon par picot.
+               *[other] { $cords } cordons par picot.
+            }
+        }
+    }
+
+check-say-teach = { $ends ->
+        [yes] { $strands ->
+            [one] { $pass ->
+                [1] La première passe est posée : le cordon a parcouru une fois tout le dessin.
+                [2] La deuxième passe est posée.
+                [3] La troisième passe est posée.
+                [4] La quatrième passe est posée.
+                [5] La cinquième passe est posée.
+                [6] La sixième passe est posée.
+                [7] La septième passe est posée.
+                [8] La huitième passe est posée.
+               *[9] La neuvième passe est posée.
+            }
+           *[other] { $pass ->
+                [1] La première passe du circuit { $strand } est posée : son cordon a parcouru une fois tout son chemin.
+                [2] La deuxième passe du circuit { $strand } est posée.
+                [3] La troisième passe du circuit { $strand } est posée.
+                [4] La quatrième passe du circuit { $strand } est posée.
+                [5] La cinquième passe du circuit { $strand } est posée.
+                [6] La sixième passe du circuit { $strand } est posée.
+                [7] La septième passe du circuit { $strand } est posée.
+                [8] La huitième passe du circuit { $strand } est posée.
+               *[9] La neuvième passe du circuit { $strand } est posée.
+            }
+        } Faites faire un tour au tube et regardez tout avant de continuer : une faute se répare facilement maintenant, difficilement plus tard. { $whole ->
+            [yes] Chaque picot
+           *[no] Chaque picot de ce circuit
+        } tient { $cords ->
+            [one] 1 cordon
+           *[other] { $cords } cordons côte à côte, qui ne se croisent jamais
+        }{ $whole ->
+            [yes] . Entre deux picots voisins, d’un bord à l’autre, vous pouvez compter { $rows ->
+                [one] 1 croisement{ $cords ->
+                    [one] .
+                   *[other] , { $cords } cordons contre { $cords }.
+                }
+               *[other] { $rows } croisements{ $cords ->
+                    [one] .
+                   *[other] , chaque fois { $cords } cordons contre { $cords }.
+                }
+            }
+           *[no] .
+        }
+       *[no] { $first ->
+            [yes] C’est un bon moment pour regarder, car une faute se trouve au plus vite dans l’aller-retour où elle est faite ; un aller-retour, c’est un trajet qui monte et un trajet qui descend.
+           *[no] Bon moment pour regarder.
+        } { $strands ->
+            [one] { "" }
+           *[other] Circuit { $strand }.
+        } { $pass ->
+            [1] Aller-retour
+            [2] Deuxième passe, aller-retour
+            [3] Troisième passe, aller-retour
+            [4] Quatrième passe, aller-retour
+            [5] Cinquième passe, aller-retour
+            [6] Sixième passe, aller-retour
+            [7] Septième passe, aller-retour
+            [8] Huitième passe, aller-retour
+           *[9] Neuvième passe, aller-retour
+        } { $round } sur { $rounds } posé ; le cordon est au picot de base { $at }. { $counted ->
+            [yes] { $crossings ->
+                [0] Rien ne se croise encore.
+                [one] Il y a 1 croisement sur le tube.
+               *[other] Il y a { $crossings } croisements sur le tube.
+            }
+           *[no] { $cords ->
+                [one] Chaque picot déjà contourné tient 1 cordon.
+               *[other] Chaque picot déjà contourné tient { $cords } cordons côte à côte.
+            }
+        } Le dernier trajet, qui descend du picot de tête { $from } au picot de base { $to }, { $overs ->
+            [0] { $unders ->
+                [0] ne croise rien.
+                [one] glisse dessous une fois.
+               *[other] glisse dessous { $unders } fois.
+            }
+            [one] enjambe une fois{ $unders ->
+                [0] .
+                [one] { " " }et glisse dessous une fois.
+               *[other] { " " }et glisse dessous { $unders } fois.
+            }
+           *[other] enjambe { $overs } fois{ $unders ->
+                [0] .
+                [one] { " " }et glisse dessous une fois.
+               *[other] { " " }et glisse dessous { $unders } fois.
+            }
+        }
+    } Suivant si c’est bien cela, erreur sinon.
+
+# Exemple : Regardez : aller-retour 3 sur 6
+check-show = { $ends ->
+        [yes] { $whole ->
+            [yes] { $cords ->
+                [one] Regardez : 1 cordon à chaque picot
+               *[other] Regardez : { $cords } cordons à chaque picot
+            }
+           *[no] { $cords ->
+                [one] Regardez : 1 cordon à ses picots
+               *[other] Regardez : { $cords } cordons à ses picots
+            }
+        }
+       *[no] Regardez : aller-retour { $round } sur { $rounds }
+    }
+
+# Exemple : 3 croisements sur le tube. Le cordon est à base 4.
+check-show-note = { $ends ->
+        [yes] { $whole ->
+            [yes] { $rows ->
+                [one] 1 croisement entre deux picots, d’un bord à l’autre
+               *[other] { $rows } croisements entre deux picots, d’un bord à l’autre
+            }
+           *[no] Circuit { $strand } sur { $strands }
+        }
+       *[no] { $counted ->
+            [yes] { $crossings ->
+                [0] Rien ne se croise encore.
+                [one] 1 croisement sur le tube.
+               *[other] { $crossings } croisements sur le tube.
+            }
+           *[no] { $cords ->
+                [one] 1 cordon à chaque picot jusqu’ici.
+               *[other] { $cords } cordons à chaque picot jusqu’ici.
+            }
+        } Le cordon est à base { $at }.
+    }
+
+# Exemple : Dernier trajet, de tête 1 : enjambe 1 fois, sous 1 fois.
+check-show-note-last = { $overs ->
+        [0] { $unders ->
+            [0] Dernier trajet, de tête { $from } : ne croise rien
+           *[other] Dernier trajet, de tête { $from } : glisse dessous { $unders } fois
+        }
+       *[other] Dernier trajet, de tête { $from } : enjambe { $overs } fois{ $unders ->
+            [0] { "" }
+           *[other] , glisse dessous { $unders } fois
+        }
+    }

@@ -1,0 +1,38 @@
+# First ties: a short course of four knots, each taught in the teach depth. For each: its name, and
+# the idea that is new in it, told before the tie begins.
+
+course-heading = Premiers nœuds
+course-say = Premiers nœuds : quatre nœuds, chacun un peu plus difficile que le précédent. Suivant commence celui qui est choisi. Les flèches bas et haut choisissent.
+course-keys = ↑ ↓ choisir · Espace le commencer · R répéter · Échap revenir
+
+# A lesson in the list. $state: new, begun or done. Exemple : 1. 3 brins, 4 ganses : picots et trajets (fait)
+course-line = { $number }. { $lesson ->
+        [1] 3 brins, 4 ganses : picots, trajets, croisements
+        [2] 3 brins, 5 ganses : le rythme de la main
+        [3] 4 brins, 5 ganses : picots à l’aplomb, trajets plus longs
+       *[4] 5 brins, 6 ganses, doublé : suivre
+    }{ $state ->
+        [done] { " " }(fait)
+        [begun] { " " }(commencé)
+       *[new] { "" }
+    }
+
+# The same as it is spoken when the choice moves to it.
+course-line-say = Leçon { $number } sur { $lessons } : { $lesson ->
+        [1] 3 brins, 4 ganses.
+        [2] 3 brins, 5 ganses.
+        [3] 4 brins, 5 ganses.
+       *[4] 5 brins, 6 ganses, doublé.
+    } { $state ->
+        [done] Vous l’avez fait.
+        [begun] Vous l’avez commencé ; il attend parmi vos nœuds en cours.
+       *[new] Vous ne l’avez pas encore fait.
+    }
+
+# The idea that is new, told before the first step and shown beside the choice.
+course-idea = { $lesson ->
+        [1] Le plus petit nœud qui vaille d’être porté. Posez quatre picots dans chaque bague, ceux de tête à mi-chemin entre ceux de base, et numérotez-les. Le cordon monte d’un picot de base à un picot de tête, puis redescend, toujours dans le même sens autour du tube. Un tel parcours s’appelle un trajet. Les premiers trajets ne croisent rien ; ensuite chacun enjambe un cordon et glisse sous le suivant, tour à tour, et après huit trajets le cordon est revenu à son premier picot.
+        [2] La même tresse, avec un picot de plus dans chaque bague. Rien n’est nouveau, sauf la longueur : trouvez le rythme, monter et descendre, enjamber et glisser sous, et regardez l’ouvrage après chaque aller-retour. Quand un trajet arrive à un autre picot que celui annoncé, la faute est plus tôt : appuyez sur erreur et défaites.
+        [3] Un nombre pair de brins. Chaque picot de tête est maintenant à l’aplomb d’un picot de base, et un trajet croise trois cordons : en montant, enjamber, glisser sous, enjamber ; en descendant, le contraire. Comptez les croisements d’un trajet avant de le tendre.
+       *[4] Un nœud plus large, et le premier qui soit doublé. Quand la première passe est revenue à son départ, le même cordon refait le parcours le long de lui-même, toujours côté base du cordon en place ; il enjambe là où celui-ci enjambe et glisse dessous là où celui-ci glisse dessous. À un croisement qui a déjà deux cordons, il enjambe les deux ou glisse sous les deux. Ensuite on dégage le nœud, on l’égalise et on le finit.
+    }

@@ -1,0 +1,67 @@
+# One sentence for each thing that can go wrong: what is wrong, what is allowed, what to try.
+
+# $quantity: leads, bights or passes. $given: what was typed.
+knot-not-a-number = { $quantity ->
+        [leads] Le nombre de brins
+        [bights] Le nombre de ganses
+       *[passes] Le nombre de passes
+    } doit être entier, et « { $given } » ne l’est pas : donnez un nombre de { $least } à { $most }, par exemple { $example }.
+
+knot-out-of-range = { $quantity ->
+        [leads] Le nombre de brins
+        [bights] Le nombre de ganses
+       *[passes] Le nombre de passes
+    } doit être de { $least } à { $most }, et { $given } n’y est pas : essayez { $example }.
+
+knot-missing = { $quantity ->
+        [leads] Le nombre de brins manque : ajoutez --leads avec un nombre de { $least } à { $most }, par exemple --leads { $example }.
+       *[bights] Le nombre de ganses manque : ajoutez --bights avec un nombre de { $least } à { $most }, par exemple --bights { $example }.
+    }
+
+knot-weave-unreadable = « { $given } » n’est pas un tressage : donnez un pas comme 1 (enjamber un, glisser sous un), ou un code par rang, de la base vers la tête, en lettres o (enjamber) et u (glisser sous), par exemple ouo.
+
+# $rows: rows of crossings, one less than the leads.
+knot-run-too-long = Un pas de { $given } ne va pas avec { $leads } brins, qui se croisent sur { $rows ->
+        [one] 1 rang
+       *[other] { $rows } rangs
+    } : prenez un pas de 1 à { $rows }, ou plus de brins.
+
+knot-code-length = Un code par rang de { $letters ->
+        [one] 1 lettre
+       *[other] { $letters } lettres
+    } ne va pas avec { $leads } brins : donnez une lettre, o ou u, { $rows ->
+        [one] pour le seul rang, donc 1 lettre.
+       *[other] pour chacun des { $rows } rangs, de la base vers la tête.
+    }
+
+cords-unreadable = « { $given } » laisse un cordon sans nom : donnez des noms séparés par des virgules, par exemple --cords bleu,blanc.
+
+# $given: how many names there are.
+cords-do-not-go = { $given ->
+        [one] 1 nom de cordon ne va pas
+       *[other] { $given } noms de cordons ne vont pas
+    } avec ce nœud : { $strands ->
+        [one] { $passes ->
+            [one] il a un seul circuit en une passe ; donnez un seul nom, par exemple --cords bleu.
+           *[other] donnez un nom pour chacune de ses { $passes } passes, par exemple --cords bleu,blanc ; ou un seul nom pour le tout.
+        }
+       *[other] donnez un nom pour chacun des { $strands } circuits, par exemple --cords rouge,blanc,bleu.
+    }
+
+choice-unknown = « { $given } » n’est pas un choix pour { $option }, qui accepte { $allowed } : essayez { $option } { $example }.
+
+language-unknown = Marlinspeak ne parle pas « { $given } » ; les langues connues : { $known }. Essayez --lang { $example }.
+
+# What the command line itself can get wrong.
+cli-unknown-option = Il n’y a ici ni option ni commande « { $given } » : « { $help } » montre celles qui existent.
+cli-missing-value = L’option { $option } demande une valeur après elle : « { $help } » montre laquelle.
+cli-twice = L’option { $option } est donnée plus d’une fois : donnez-la une seule fois.
+cli-options-first = Les options qui nomment un nœud viennent après la commande : écrivez « marlinspeak steps --leads 5 --bights 6 ».
+cli-needs-command = Cette commande n’est pas complète : « { $help } » montre comment l’écrire.
+
+at-once-unreadable = --at-once demande un nombre de croisements de 1 à 999, ou « leg » pour des trajets entiers, et « { $given } » n’est ni l’un ni l’autre : essayez --at-once 4.
+
+app-no-display = Il n’y a pas d’écran où ouvrir une fenêtre : lancez Marlinspeak depuis une session de bureau, ou utilisez « marlinspeak steps » dans le terminal.
+app-window-failed = La fenêtre n’a pas pu s’ouvrir sur l’écran « { $display } » : lancez Marlinspeak depuis une session de bureau, ou utilisez « marlinspeak steps » dans le terminal.
+app-fault = Marlinspeak s’est arrêté à cause d’un défaut interne ({ $reason }) : relancez-le et reprenez le nœud là où il a été enregistré.
+output-failed = Le résultat n’a pas pu être écrit ({ $reason }) : vérifiez sa destination et réessayez.

@@ -1,0 +1,49 @@
+# The words of the trade, as this program uses them: the word, and what it means in a sentence or two.
+# Which words were chosen, and why, is told at the head of steps.ftl.
+
+glossary-heading = Les mots du métier
+glossary-say = Les mots du métier. Les flèches bas et haut vont de mot en mot.
+glossary-keys = ↑ ↓ un autre mot · R répéter · Échap revenir
+
+glossary-lead = Brin
+glossary-lead-say = Un des cordons que l’on rencontre en allant tout droit d’un bord à l’autre. Un nœud à cinq brins en a cinq côte à côte.
+glossary-bight = Ganse
+glossary-bight-say = Un feston le long d’un bord : la boucle que fait le cordon autour d’un picot. Un nœud a sur chaque bord autant de ganses que de picots.
+glossary-pass = Passe
+glossary-pass-say = Un parcours du cordon dans tout le dessin. Une passe fait un nœud simple, deux le doublent, trois le triplent. La première trace le dessin, les autres la suivent.
+glossary-leg = Trajet
+glossary-leg-say = Le cordon entre deux picots de bords opposés. Un trajet montant va du bord de base au bord de tête, un trajet descendant du bord de tête au bord de base.
+glossary-round = Aller-retour
+glossary-round-say = Un trajet montant et le trajet descendant qui vient après : une fois vers la tête, une fois vers la base.
+glossary-strand = Circuit
+glossary-strand-say = Un chemin fermé du cordon. Un nœud n’a qu’un circuit quand ses nombres de brins et de ganses n’ont pas de diviseur commun ; sinon, il en a autant que leur plus grand diviseur commun.
+glossary-standing-end = Dormant
+glossary-standing-end-say = L’extrémité qui reste en arrière, au départ.
+glossary-working-end = Courant
+glossary-working-end-say = L’extrémité que vous tenez et qui travaille.
+glossary-over-under = Enjamber et glisser sous
+glossary-over-under-say = À un croisement, le cordon enjambe ceux qui sont en place, du côté de vos yeux, ou bien il glisse sous eux, du côté du tube.
+glossary-tuck = Glisser avec l’épissoir
+glossary-tuck-say = Faire passer le cordon sous d’autres, en ouvrant le chemin avec l’épissoir.
+glossary-crossing = Croisement
+glossary-crossing-say = L’endroit où un trajet montant et un trajet descendant se rencontrent. Un nœud a un rang de croisements de moins que de brins.
+glossary-weave = Tressage
+glossary-weave-say = L’ordre dans lequel on enjambe et on glisse dessous. Enjamber un, glisser sous un est le plus courant ; on tresse aussi par deux, et autrement.
+glossary-follow = Suivre
+glossary-follow-say = Mener le cordon le long de celui qui est en place, toujours côté base ou toujours côté tête, en enjambant et en glissant dessous comme lui, sans jamais le croiser.
+glossary-snug = Ajusté
+glossary-snug-say = Bien appliqué, sans être serré.
+glossary-fair = Égaliser
+glossary-fair-say = Répartir et tuer le mou du nœud, trajet par trajet, en plusieurs reprises, jusqu’à ce qu’il soit ajusté partout.
+glossary-rim = Bord
+glossary-rim-say = Un bord du nœud : celui de base, en bas, ou celui de tête, en haut.
+glossary-ring = Bague
+glossary-ring-say = Un anneau sur le tube, qui porte les picots d’un bord. Elle a un ou plusieurs rangs de trous.
+glossary-row = Rang
+glossary-row-say = Un rang de trous autour d’une bague ; aussi un rang de croisements autour du nœud, compté depuis la base.
+glossary-pin = Picot
+glossary-pin-say = Une vis sans tête dans un trou de la bague. Il tient une ganse à sa place et bloque la bague sur le tube. Un serrage léger suffit.
+glossary-stagger = Décalés
+glossary-stagger-say = Se dit de picots de tête placés à mi-chemin entre ceux de base. Un nœud à nombre impair de brins les demande ainsi ; sur des picots à l’aplomb, il vient de travers.
+glossary-tube = Tube
+glossary-tube-say = Ce sur quoi on fait le nœud, avant de le glisser sur l’objet.

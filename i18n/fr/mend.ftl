@@ -1,0 +1,255 @@
+# Where the tyer is, and what to do when something is wrong. Arguments as in steps.ftl.
+
+## Where am I
+
+# Said when a tie is taken up again, before where it stands and its step.
+where-taking-up-say = Reprise du nœud à { $leads } brins et { $bights } ganses.
+
+# Exemple : Première passe : 7 trajets posés sur 12. Le cordon est au picot de tête 6 et va ensuite au
+# picot de base 3. Il reste 17 trajets en tout. Environ 11 minutes, à votre rythme.
+# $phase: laying, lift, fair or finish. $at, $next: pins, on the rims $at-rim and $next-rim (top,
+# bottom; none when there is no next). $laid: legs laid in this pass of the strand. $left: legs
+# left in the whole tie. $crossed: crossings made on a leg that is laid in part. $round, $pass, $strand
+# and $leg: where fairing is. $minutes: time left; $timed: yes when it is known.
+where-say = { $phase ->
+        [lift] Tout est posé ; il reste à dégager le nœud du tube.
+        [fair] Tout est posé et dégagé ; le nœud est en cours d’égalisation, reprise { $round }{ $passes ->
+            [one] { "" }
+           *[other] , passe { $pass }
+        }{ $strands ->
+            [one] { "" }
+           *[other] , circuit { $strand }
+        }, trajet { $leg } sur { $legs }.
+        [finish] Le nœud est posé et égalisé ; il reste à finir ses extrémités.
+       *[laying] { $pass ->
+            [1] Première passe
+            [2] Deuxième passe
+            [3] Troisième passe
+            [4] Quatrième passe
+            [5] Cinquième passe
+            [6] Sixième passe
+            [7] Septième passe
+            [8] Huitième passe
+           *[9] Neuvième passe
+        }{ $strands ->
+            [one] { "" }
+           *[other] , circuit { $strand }
+        } : { $laid ->
+            [0] aucun trajet posé
+            [one] 1 trajet posé
+           *[other] { $laid } trajets posés
+        } sur { $legs }. { $crossed ->
+            [0] Le cordon est { $at-rim ->
+                [top] au picot de tête { $at }
+               *[bottom] au picot de base { $at }
+            }{ $next-rim ->
+                [top] { " " }et va ensuite au picot de tête { $next }.
+                [bottom] { " " }et va ensuite au picot de base { $next }.
+               *[none] .
+            }
+           *[other] Le cordon est en route : { $at-rim ->
+                [top] il descend du picot de tête { $at } au picot de base { $next }
+               *[bottom] il monte du picot de base { $at } au picot de tête { $next }
+            } et a déjà croisé { $crossed ->
+                [one] une fois.
+               *[other] { $crossed } fois.
+            }
+        } { $left ->
+            [0] Il ne reste aucun trajet.
+            [one] Il reste 1 trajet en tout.
+           *[other] Il reste { $left } trajets en tout.
+        } { $timed ->
+            [yes] { $minutes ->
+                [0] Moins d’une minute, à votre rythme.
+                [one] Environ une minute, à votre rythme.
+               *[other] Environ { $minutes } minutes, à votre rythme.
+            }
+           *[no] { "" }
+        }
+    }
+
+## Something is wrong
+
+# $can-take-back: yes when there is a leg to take back. $leg: which.
+wrong-say = Quelque chose ne va pas. { $can-take-back ->
+        [yes] Suivant : défaire le trajet { $leg }{ $strands ->
+            [one] { "" }
+           *[other] { " " }du circuit { $strand }
+        }{ $pass ->
+            [1] { "" }
+           *[other] { " " }dans la passe { $pass }
+        }. Retour : chercher où vous en êtes, si vous avez perdu le compte. Erreur, encore une fois : tout laisser en l’état.
+       *[no] Retour : chercher où vous en êtes, si vous avez perdu le compte. Erreur, encore une fois : tout laisser en l’état.
+    }
+wrong-show = Quelque chose ne va pas
+wrong-show-note = { $can-take-back ->
+        [yes] Suivant : défaire le trajet { $leg }
+       *[no] Il n’y a rien à défaire
+    }
+wrong-show-note-find = Retour : chercher où j’en suis
+wrong-show-note-leave = W : tout laisser en l’état
+
+# Taking a leg out again; the sentences of a step follow one another: this one, one for each
+# crossing in the order they are undone, and the last.
+# Exemple : On défait le trajet 7. Ramenez d’abord le cordon au picot de tête 6. Dégagez le cordon du
+# picot de tête 6.
+# $whole: no when the leg was laid only in part and is on no pin yet. $tail: number of the bottom
+# pin whose tail comes off first, for a cord that was just begun, else 0. $first-rim: top or bottom
+# when the cord in hand is to be brought back to pin $first first, else none.
+take-back-say = { $pass ->
+        [1] On défait le trajet { $leg }
+       *[other] On défait, passe { $pass }, le trajet { $leg }
+    }{ $strands ->
+        [one] { "" }
+       *[other] { " " }du circuit { $strand }
+    }{ $named ->
+        [yes] , « { $cord } »
+       *[no] { "" }
+    }. { $tail ->
+        [0] { "" }
+       *[other] Ôtez d’abord le dormant du picot de base { $tail }.
+    } { $first-rim ->
+        [top] Ramenez d’abord le cordon au picot de tête { $first }.
+        [bottom] Ramenez d’abord le cordon au picot de base { $first }.
+       *[none] { "" }
+    } { $whole ->
+        [yes] { $heading ->
+            [falling] Dégagez le cordon du picot de base { $to }.
+           *[rising] Dégagez le cordon du picot de tête { $to }.
+        }
+       *[no] { "" }
+    }
+
+# Exemple : Ressortez de sous 1 cordon, puis revenez en enjambant 1 cordon.
+take-back-say-crossing = { $place ->
+        [only] { $over ->
+            [yes] Revenez en enjambant
+           *[no] Ressortez de sous
+        }
+        [first] { $over ->
+            [yes] Revenez en enjambant
+           *[no] Ressortez de sous
+        }
+       *[next] { $over ->
+            [yes] puis revenez en enjambant
+           *[no] puis ressortez de sous
+        }
+    } { $cords ->
+        [one] 1 cordon
+       *[other] { $cords } cordons
+    }{ $place ->
+        [only] .
+        [last] .
+       *[next] ,
+    }
+
+take-back-say-clear = Il ne croise rien.
+
+# Exemple : Votre main est au picot de base 4. Suivant : défaire encore un trajet. Retour : reposer
+# celui-ci.
+take-back-say-end = Votre main est { $heading ->
+        [falling] au picot de tête { $from }.
+       *[rising] au picot de base { $from }.
+    } Suivant : défaire encore un trajet. Retour : reposer celui-ci.
+
+take-back-show = { $heading ->
+        [falling] Remontez à tête { $from }
+       *[rising] Redescendez à base { $from }
+    }
+take-back-show-phase = { $pass ->
+        [1] On défait le trajet { $leg }
+       *[other] On défait la passe { $pass }, trajet { $leg }
+    }
+take-back-show-crossing = { $over ->
+        [yes] en ENJAMBANT { $cords }
+       *[no] sortez de sous { $cords }
+    }
+take-back-show-note = { $whole ->
+        [yes] { $heading ->
+            [falling] D’abord, dégagez de base { $to }
+           *[rising] D’abord, dégagez de tête { $to }
+        }
+       *[no] Il n’est encore à aucun picot
+    }
+take-back-show-note-keys = Suivant : défaire encore un trajet. Retour : reposer celui-ci.
+take-back-nothing-say = Il n’y a plus rien à défaire : le tube est vide.
+
+## Finding a lost place: questions answered with next for yes and back for no
+
+# Exemple : Votre cordon est-il au picot de tête 6 ? Suivant pour oui, retour pour non.
+question-say = { $question ->
+        [pin] { $rim ->
+            [top] Le cordon que vous tenez est-il au picot de tête { $pin } ?
+           *[bottom] Le cordon que vous tenez est-il au picot de base { $pin } ?
+        }
+        [cords] { $rim ->
+            [top] Comptez les cordons autour du picot de tête { $pin }, avec celui que vous tenez.
+           *[bottom] Comptez les cordons arrivés au picot de base { $pin }, avec celui que vous tenez.
+        } { $count ->
+            [one] Y en a-t-il un seul ?
+           *[other] Y en a-t-il { $count } ?
+        }
+        [tail] Le cordon n’a-t-il que son dormant au picot de base { $pin }{ $count ->
+            [0] { "" }
+            [one] , à côté d’un autre cordon
+           *[other] , à côté de { $count } autres cordons
+        }, sans avoir contourné de picot depuis ?
+        [home] Regardez un autre circuit : son cordon est-il revenu au picot de base { $pin } { $count ->
+            [one] une fois ?
+           *[other] { $count } fois ?
+        }
+       *[crossed] { $rim ->
+            [top] Depuis le picot de tête { $pin },
+           *[bottom] Depuis le picot de base { $pin },
+        } { $count ->
+            [0] le cordon n’a-t-il encore rien croisé ?
+            [one] le cordon a-t-il déjà croisé quelque chose ?
+           *[other] le cordon a-t-il croisé { $count } fois ou plus ?
+        }
+    } Suivant pour oui, retour pour non.
+
+question-show = { $question ->
+        [pin] { $rim ->
+            [top] Est-il à tête { $pin } ?
+           *[bottom] Est-il à base { $pin } ?
+        }
+        [cords] { $count ->
+            [one] Un seul cordon là ?
+           *[other] { $count } cordons là ?
+        }
+        [tail] { $count ->
+            [0] Seulement son dormant ?
+            [one] Seulement son dormant, à côté d’un cordon ?
+           *[other] Seulement son dormant, à côté de { $count } cordons ?
+        }
+        [home] { $count ->
+            [one] Autre circuit : revenu une fois ?
+           *[other] Autre circuit : revenu { $count } fois ?
+        }
+       *[crossed] { $count ->
+            [0] Rien croisé encore ?
+            [one] Croisé quelque chose ?
+           *[other] Croisé { $count } fois ou plus ?
+        }
+    }
+question-show-note = { $question ->
+        [pin] Le dernier picot que le cordon a contourné
+        [cords] { $rim ->
+            [top] Autour de tête { $pin }, avec celui que vous tenez
+           *[bottom] Arrivés à base { $pin }, avec celui que vous tenez
+        }
+        [tail] À base { $pin }
+        [home] À base { $pin }
+       *[crossed] { $rim ->
+            [top] Depuis tête { $pin }
+           *[bottom] Depuis base { $pin }
+        }
+    }
+question-show-phase = On cherche où vous en êtes
+question-show-note-keys = Suivant : oui. Retour : non.
+
+# Said before the step when the place is found.
+found-say = Voilà donc où vous en êtes.
+
+# Said instead when the pins are being taken out or are out.
+wrong-after = Le nœud quitte ses picots : on ne peut plus défaire de trajet. Retour recule d’une étape ; H dit où vous en êtes.

@@ -1,0 +1,135 @@
+# The screens of the app.
+
+app-title = Marlinspeak
+
+## The start screen
+
+start-heading = Quel nœud allez-vous faire ?
+start-leads = Brins
+start-bights = Ganses
+start-passes = Passes
+start-weave = Tressage
+start-weave-hint = 1 : enjamber un, glisser sous un ; 2 : par deux ; ou un code par rang, comme ouo
+start-hand = Avancer
+start-hand-right = à droite
+start-hand-left = à gauche
+start-side = Suivre
+start-side-right = à droite
+start-side-left = à gauche
+start-begin = Commencer ce nœud
+start-waiting = Nœuds en cours
+
+# What the knot in the form comes to.
+# Exemple : 5 brins, 6 ganses : un circuit, 24 croisements, picots de tête décalés.
+# $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
+# turns of the tube on each leg.
+start-facts = { $leads } brins, { $bights } ganses : { $strands ->
+        [one] un circuit
+       *[other] { $strands } circuits
+    }, { $crossings ->
+        [one] 1 croisement
+       *[other] { $crossings } croisements
+    }, { $staggered ->
+        [yes] picots de tête décalés, à mi-chemin entre ceux de base
+       *[no] chaque picot de tête à l’aplomb d’un picot de base
+    }{ $turns ->
+        [0] { "" }
+        [one] , chaque trajet fait plus d’un tour du tube
+       *[other] , chaque trajet fait plus de { $turns } tours du tube
+    }.{ $uneven ->
+        [yes] { " " }Ce tressage n’est pas régulier le long des bords.
+       *[no] { "" }
+    }
+
+# A tie in the list. $usual: no when the weave is another than over one, under one.
+# Exemple : 5 brins, 6 ganses, 2 passes
+# Exemple : 5 brins, 6 ganses, tressage 2, vers la gauche
+start-tie = { $leads } brins, { $bights } ganses{ $passes ->
+        [one] { "" }
+       *[other] , { $passes } passes
+    }{ $usual ->
+        [yes] { "" }
+       *[no] , tressage { $weave }
+    }{ $hand ->
+        [left] , vers la gauche
+       *[right] { "" }
+    }
+
+# How a tie is told, beside it on the tying screen. $most: crossings at once, 0 for whole legs.
+# Exemple : normal, 4 à la fois
+telling = { $detail ->
+        [brief] bref
+        [teach] détaillé
+       *[plain] normal
+    }, { $most ->
+        [0] trajets entiers
+       *[other] { $most } à la fois
+    }
+
+# Exemple : 7 trajets posés sur 24, repris il y a 3 jours
+# $days: whole days since.
+start-tie-progress = { $laid ->
+        [0] aucun trajet posé
+        [one] 1 trajet posé
+       *[other] { $laid } trajets posés
+    } sur { $legs }, { $days ->
+        [0] dernière fois aujourd’hui
+        [one] dernière fois hier
+       *[other] dernière fois il y a { $days } jours
+    }
+
+# On the button of the tie that one press takes up.
+start-take-up = Espace : le reprendre
+# On the buttons of the others. $key: the digit that takes it up.
+start-take-up-digit = { $key } : le reprendre
+start-take-up-plain = Le reprendre
+
+# Spoken when the app opens with a tie in progress.
+start-offer-say = Un nœud attend : { $leads } brins, { $bights } ganses, { $laid ->
+        [0] aucun trajet posé
+        [one] 1 trajet posé
+       *[other] { $laid } trajets posés
+    } sur { $legs }. Appuyez sur la barre d’espace pour le reprendre, ou sur tabulation pour en faire un nouveau.
+# Spoken when it opens with none.
+start-empty-say = Aucun nœud n’attend. Appuyez sur la barre d’espace pour commencer { $leads } brins, { $bights } ganses, ou sur tabulation pour saisir un autre nœud.
+
+start-keys-waiting = Espace reprend le dernier nœud · Tab va au formulaire · S étagère · C premiers nœuds · G mots · T réglages · Ctrl Q quitte
+start-keys-form = Tab avance · Entrée commence ce nœud · Échap quitte le formulaire
+start-keys-empty = Espace commence ce nœud · Tab va au formulaire · S étagère · C premiers nœuds · G mots · T réglages · Ctrl Q quitte
+
+## The tying screen
+
+tying-keys = Espace suivant · ← retour · R répéter · H où suis-je · W erreur · P pause · − + vitesse · 1 2 3 bref, normal, détaillé · [ ] moins ou plus à la fois · D image · Échap quitter
+# Under the picture.
+tying-keys-picture = V tourne la vue · D sa taille · F plein écran
+# Under the picture when it has the whole screen.
+tying-keys-whole = Espace suivant · ← retour · R répéter · V tourne la vue · F ou Échap réduit
+tying-keys-wrong = Espace suivant · ← retour · R répéter · W laisser en l’état · Échap quitter
+
+# Said when the depth was changed, before the step. $detail: brief, plain or teach.
+detail-say = { $detail ->
+        [brief] Bref.
+        [teach] Détaillé.
+       *[plain] Normal.
+    }
+# $most: crossings told at once at the most; $whole: yes when legs are told whole.
+at-once-say = { $whole ->
+        [yes] Trajets entiers.
+       *[no] Au plus { $most ->
+            [one] 1 croisement
+           *[other] { $most } croisements
+        } à la fois.
+    }
+
+## What the app has to report
+
+voice-lost = Pas de voix : le service de parole ne répond pas. Les étapes continuent par écrit, et la parole reviendra d’elle-même.
+saving-failed = Ce nœud n’a pas pu être enregistré ({ $reason }). Nouvel essai en cours ; laissez la fenêtre ouverte.
+saving-again = Ce nœud est de nouveau enregistré.
+focus-lost = Une autre fenêtre reçoit les touches. Cliquez ici avant de continuer.
+
+# A tie file that was set aside.
+trouble-damaged = Le fichier { $file } n’a pas pu être lu et a été mis de côté sous le nom { $aside } ; rien n’y a été changé.
+trouble-restored = Le fichier { $file } était abîmé et a été mis de côté sous le nom { $aside } ; la copie de l’étape précédente est utilisée.
+trouble-io = Les nœuds sont hors d’accès ({ $reason }) : vérifiez que le dossier existe et n’est pas plein, puis réessayez.
+trouble-in-use = Ce nœud est ouvert dans une autre fenêtre ou un autre terminal : continuez là-bas, ou appuyez encore sur la même touche pour seulement regarder.

@@ -1,0 +1,216 @@
+# The settings and the learn screen, and the presses that are the same on every screen.
+
+settings-heading = Réglages
+settings-keys = ↑ ↓ ligne · ← → changer · Échap terminé
+settings-opening-say = Réglages. Les flèches haut et bas vont de ligne en ligne, les flèches de côté changent la valeur, échap termine.
+
+# The name of a line.
+settings-name = { $field ->
+        [learn] Pédales et touches
+        [voice] Voix
+        [speed] Vitesse de la voix
+        [volume] Volume de la voix
+        [pitch] Hauteur de la voix
+        [cues] Sons brefs
+        [cue-volume] Volume des sons
+        [flash] Éclair au bord
+        [theme] Couleurs
+        [distance] De l’œil à l’écran
+        [screen-width] Largeur de l’image
+        [pacing] Avancer tout seul
+        [bounce] Ignorer un second coup
+        [long] Appui long sur suivant : retour
+       *[double] Double appui sur suivant : répéter
+    }
+
+# The value on a line. $choice: number, name, or a choice of the line. $number in the unit of
+# the line, or $length with its unit; $name is the name of a voice.
+settings-value = { $field ->
+        [learn] { $number ->
+            [0] D’origine · Entrée : en apprendre d’autres
+            [one] 1 apprise · Entrée : réapprendre
+           *[other] { $number } apprises · Entrée : réapprendre
+        }
+        [voice] { $choice ->
+            [asking] On interroge le service de parole
+            [usual] Au choix du service de parole
+           *[name] { $name }
+        }
+        [speed] { $number } mots par minute
+        [volume] { $number } %
+        [pitch] { $number ->
+            [50] Celle de la voix
+           *[other] { $number } %
+        }
+        [cue-volume] { $number } %
+        [theme] { $choice ->
+            [light] Foncé sur clair
+           *[dark] Clair sur foncé
+        }
+        [distance] { $length }
+        [screen-width] { $choice ->
+            [unknown] Inconnue : 96 pixels par pouce
+           *[number] { $length }
+        }
+        [bounce] { $number ->
+            [0] Jamais
+           *[other] Pendant { $number } millisecondes
+        }
+        [long] { $choice ->
+            [off] Non
+           *[number] Après { $number } millisecondes
+        }
+        [double] { $choice ->
+            [off] Non
+           *[number] En moins de { $number } millisecondes
+        }
+       *[switch] { $choice ->
+            [on] Oui
+           *[off] Non
+        }
+    }
+
+# A line as it is said: name, value, what can be pressed. Arguments as for settings-value.
+# Exemple : Vitesse de la voix : 165 mots par minute. Les flèches de côté la changent.
+settings-say = { $field ->
+        [learn] { $number ->
+            [0] Pédales et touches : celles d’origine. Appuyez sur entrée pour en apprendre d’autres.
+            [one] Pédales et touches : une apprise. Appuyez sur entrée pour réapprendre.
+           *[other] Pédales et touches : { $number } apprises. Appuyez sur entrée pour réapprendre.
+        }
+        [voice] { $choice ->
+            [asking] Voix : on demande au service de parole celles qu’il possède.
+            [usual] Voix : au choix du service de parole. Les flèches de côté la changent.
+           *[name] Voix : { $name }. Les flèches de côté la changent.
+        }
+        [speed] Vitesse de la voix : { $number } mots par minute. Les flèches de côté la changent.
+        [volume] Volume de la voix : { $number } pour cent. Les flèches de côté le changent.
+        [pitch] { $number ->
+            [50] Hauteur de la voix : la sienne. Les flèches de côté la changent.
+           *[other] Hauteur de la voix : { $number } pour cent. Les flèches de côté la changent.
+        }
+        [cues] { $choice ->
+            [on] Sons brefs : oui. Les flèches de côté changent ce réglage.
+           *[off] Sons brefs : non. Les flèches de côté changent ce réglage.
+        }
+        [cue-volume] Volume des sons : { $number } pour cent. Les flèches de côté le changent.
+        [flash] { $choice ->
+            [on] Éclair au bord de l’écran : oui. Les flèches de côté changent ce réglage.
+           *[off] Éclair au bord de l’écran : non. Les flèches de côté changent ce réglage.
+        }
+        [theme] { $choice ->
+            [light] Couleurs : foncé sur clair. Les flèches de côté les changent.
+           *[dark] Couleurs : clair sur foncé. Les flèches de côté les changent.
+        }
+        [distance] De votre œil à l’écran : { $length }. Les flèches de côté changent ce réglage.
+        [screen-width] { $choice ->
+            [unknown] Largeur de l’image sur votre écran : inconnue. Les flèches de côté la changent.
+           *[number] Largeur de l’image sur votre écran : { $length }. Les flèches de côté la changent.
+        }
+        [pacing] { $choice ->
+            [on] Avancer tout seul à votre rythme : oui. Tout appui suspend. Les flèches de côté changent ce réglage.
+           *[off] Avancer tout seul à votre rythme : non. Les flèches de côté changent ce réglage.
+        }
+        [bounce] { $number ->
+            [0] Ignorer un second coup de la même pédale : jamais. Les flèches de côté changent ce réglage.
+           *[other] Ignorer un second coup de la même pédale pendant { $number } millisecondes. Les flèches de côté changent ce réglage.
+        }
+        [long] { $choice ->
+            [off] Un appui long sur suivant fait retour : non. Les flèches de côté changent ce réglage.
+           *[number] Un appui long sur suivant fait retour, après { $number } millisecondes. Les flèches de côté changent ce réglage.
+        }
+       *[double] { $choice ->
+            [off] Un double appui sur suivant fait répéter : non. Les flèches de côté changent ce réglage.
+           *[number] Un double appui sur suivant fait répéter, en moins de { $number } millisecondes. Les flèches de côté changent ce réglage.
+        }
+    }
+
+# Said when the speed is changed while tying.
+speed-say = { $number } mots par minute.
+
+# $aside: name of a file. $reason: what is wrong with it.
+settings-damaged = Les réglages n’ont pas pu être lus ({ $reason }) et ont été mis de côté sous le nom { $aside } ; les réglages habituels valent, et rien n’a été changé dans le fichier.
+settings-newer = Les réglages de { $file } ont été écrits par un Marlinspeak plus récent (version { $version }) et sont laissés tels quels : les réglages habituels valent, et les changements ne sont pas gardés.
+settings-not-kept = Les réglages sont hors d’accès ({ $reason }) : vérifiez que le dossier existe et n’est pas plein ; d’ici là, les changements ne valent que tant que la fenêtre est ouverte.
+
+## The learn screen
+
+learn-opening-say = Apprendre pédales et touches. Appuyez sur une touche déjà apprise pour sauter une ligne, deux fois pour terminer. Échap laisse tout comme avant.
+learn-how = Touche déjà apprise : sauter · deux fois : terminer
+learn-keys = Échap laisse tout comme avant
+
+# Exemple : Appuyez sur ce que vous voulez pour suivant.
+learn-asks = { $intent ->
+        [next] Appuyez sur ce que vous voulez pour suivant.
+        [back] Appuyez sur ce que vous voulez pour retour.
+        [again] Appuyez sur ce que vous voulez pour répéter.
+        [where] Appuyez sur ce que vous voulez pour où suis-je.
+        [slower] Appuyez sur ce que vous voulez pour plus lent.
+        [faster] Appuyez sur ce que vous voulez pour plus vite.
+        [pause] Appuyez sur ce que vous voulez pour pause.
+       *[wrong] Appuyez sur ce que vous voulez pour erreur.
+    }
+
+# What was pressed and what it is for.
+# Exemple : Touche F13 : suivant.
+# $kind: space, key, mouse, pad (a button of a game controller), note, controller or programme
+# (of MIDI). $name: the name or number of the key or button.
+learn-learnt = { $kind ->
+        [space] Barre d’espace
+        [mouse] Bouton de souris { $name }
+        [pad] Bouton de manette { $name }
+        [note] Note MIDI { $name }
+        [controller] Contrôleur MIDI { $name }
+        [programme] Programme MIDI { $name }
+       *[key] Touche { $name }
+    } : { $intent ->
+        [next] suivant.
+        [back] retour.
+        [again] répéter.
+        [where] où suis-je.
+        [slower] plus lent.
+        [faster] plus vite.
+        [pause] pause.
+       *[wrong] erreur.
+    }
+learn-skipped-say = Sauté.
+learn-done-say = C’est tout, et c’est gardé.
+
+## While tying
+
+paused = En pause. P ou suivant reprend.
+pace-held-say = Suspendu. Suivant reprend.
+screen-not-awake = Le système refuse de garder l’écran allumé : il peut s’éteindre pendant que vous nouez.
+
+## The start screen by ear
+
+# A part of the form when it gets the focus or changes: name, value, what can be pressed.
+# $typed: what it holds. $state: empty when it holds nothing. $choice: right or left.
+# Exemple : Brins : 5. Tapez un nombre ; tabulation avance, entrée commence.
+start-field-say = { $field ->
+        [leads] { $state ->
+            [empty] Brins : rien encore. Tapez un nombre.
+           *[typed] Brins : { $typed }. Tapez un nombre ; tabulation avance, entrée commence.
+        }
+        [bights] { $state ->
+            [empty] Ganses : rien encore. Tapez un nombre.
+           *[typed] Ganses : { $typed }. Tapez un nombre ; tabulation avance, entrée commence.
+        }
+        [passes] { $state ->
+            [empty] Passes : rien encore. Tapez un nombre.
+           *[typed] Passes : { $typed }. Tapez un nombre ; tabulation avance, entrée commence.
+        }
+        [weave] { $state ->
+            [empty] Tressage : rien encore. Tapez 1 pour enjamber un, glisser sous un, ou un code par rang.
+           *[typed] Tressage : { $typed }. 1 veut dire enjamber un, glisser sous un ; un code par rang convient aussi ; tabulation avance.
+        }
+        [hand] { $choice ->
+            [left] Avancer à gauche. La barre d’espace change de côté ; tabulation avance.
+           *[right] Avancer à droite. La barre d’espace change de côté ; tabulation avance.
+        }
+        [side] { $choice ->
+            [left] Suivre à gauche. La barre d’espace change de côté ; tabulation avance.
+           *[right] Suivre à droite. La barre d’espace change de côté ; tabulation avance.
+        }
+       *[begin] Commencer ce nœud : appuyez sur la barre d’espace. Échap quitte le formulaire.
+    }

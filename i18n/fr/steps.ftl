@@ -1,0 +1,787 @@
+# The steps of laying a tie. A message ending in -say is spoken, one ending in -show stands on the
+# screen. What the words must do: where the cord goes comes first (from which pin, which way,
+# to which pin), then the crossings in the order they are met, then the landing; "picot" stands
+# before the number of a pin and a count stands with its cords; "droite" is only ever a side.
+#
+# A spoken message comes in three depths: plain without an ending, -brief for who knows the work,
+# -teach for who learns it. Every one stands alone, for a tyer who is back after a week. The
+# tyer is told what to do in the imperative with "vous"; the keys are named by a bare word
+# ("Suivant : …").
+#
+# The words chosen, all from memory of how French rope-work is talked, none taken from a book:
+#   over / under      enjamber / glisser sous (glisser dessous). "Dessus" and "dessous", "sur" and
+#                     "sous" differ by one vowel and are lost across a bench: "dessus" is never
+#                     said, and each crossing has a verb of its own. "Sur" is only in "7 sur 12".
+#                     (unsure: a rigger would say "passer par-dessus"; enjamber is clear, not usual)
+#   bottom / top      base / tête, always "picot de base 4", "picot de tête 6". "Haut" is a single
+#                     vowel that melts into the word before it; "pied" is also a foot of length and
+#                     its "pié" is near "tê"; the verb says the way a second time: montez, descendez.
+#                     (unsure: a mast has "pied" and "tête")
+#   below / above     côté base / côté tête, for "au-dessous" and "au-dessus"
+#   inside / outside  en dedans / en dehors, for "intérieur" and "extérieur", which end alike
+#   lead, bight       brin, ganse ("bonnet turc à 5 brins et 6 ganses"; unsure: "boucle" is said too)
+#   cord              cordon, whatever lies there or is in the hand, so that "brin" stays the lead.
+#                     "Corde" is not said aboard, "bout" is also an end.
+#   strand            circuit (no word of the trade is known; "toron" is a strand of a rope)
+#   leg, round        trajet, aller-retour (unsure of both; "tour" is kept for a turn of the tube)
+#   pass              passe; the lead pass is simply "première passe"
+#   tail, end in hand dormant, courant
+#   pin, ring, row    picot (as on a knitting loom), bague, rang
+#   weave             tressage
+#   pick              épissoir
+#   snug, fair        ajusté; égaliser, in "reprises" ("reprendre le mou")
+#   lift              dégager du tube
+#   staggered         décalés; straight above: à l’aplomb ("tout droit" could be taken for a side)
+# A number that counts a feminine noun is written out where it is one ("une minute", "une
+# ganse"); numbers such as 21 before "ganses", "passes" or "minutes" are read "vingt et un" by
+# the voice, which is a slip of grammar and cannot be mistaken. Most counted nouns are masculine.
+#
+# Arguments that come back everywhere:
+#   $pass      1 is the lead pass
+#   $passes    passes the whole tie has
+#   $strand    the strand, $strands how many there are
+#   $leg       the leg’s number in this pass of the strand, $legs how many there are
+#   $part      part of a long leg, $parts how many there are
+#   $heading   rising (bottom rim to top rim) or falling
+#   $from, $to numbers of pins; a rising leg goes from a bottom pin to a top pin
+#   $hand      right or left: the way round the tube that the cord travels
+#   $lane      below or above: where a follower lies beside the cord it follows, towards the bottom or
+#              the top rim, on rising and falling legs alike; none in the lead pass
+#   $cord      what the tyer calls the cord, when $named is yes
+#   $tail      a length, already with its unit (see lengths.ftl): "15 centimètres" for the ear,
+#              "15 cm" for the eye
+
+## Beginning a strand
+
+# Exemple : Laissez 15 centimètres de dormant au picot de base 1. Fixez-le avec du ruban adhésif. Le
+# cordon avancera vers la droite autour du tube, et les picots sont numérotés dans ce sens.
+# $uneven: yes when the weave leaves a fault at the rims. $staggered: yes when the top pins stand
+# half way between the bottom ones.
+begin-say = { $strands ->
+        [one] { "" }
+       *[other] Circuit { $strand } sur { $strands }.
+    } { $named ->
+        [yes] Prenez le cordon « { $cord } ».
+       *[no] { "" }
+    } Laissez { $tail } de dormant au picot de base { $pin }. Fixez-le avec du ruban adhésif. Le cordon avancera vers la { $hand ->
+        [left] gauche
+       *[right] droite
+    } autour du tube, et les picots sont numérotés dans ce sens. { $uneven ->
+        [yes] Dans ce tressage, les croisements n’alternent pas régulièrement le long des bords. C’est le tressage qui est ainsi ; ce n’est pas une faute de votre part.
+       *[no] { "" }
+    }
+
+begin-say-brief = { $strands ->
+        [one] { "" }
+       *[other] Circuit { $strand } sur { $strands }.
+    } { $named ->
+        [yes] Cordon « { $cord } ».
+       *[no] { "" }
+    } { $tail } de dormant au picot de base { $pin }. Avancez vers la { $hand ->
+        [left] gauche
+       *[right] droite
+    }. { $uneven ->
+        [yes] Tressage irrégulier le long des bords.
+       *[no] { "" }
+    }
+
+begin-say-teach = { $strands ->
+        [one] { "" }
+       *[other] Circuit { $strand } sur { $strands }. { $strand ->
+            [1] Un circuit est un chemin fermé du cordon ; ce nœud en a plusieurs, parce que ses nombres de brins et de ganses ont un diviseur commun.
+           *[other] { "" }
+        }
+    } { $named ->
+        [yes] Prenez le cordon « { $cord } ».
+       *[no] { "" }
+    } Laissez { $tail } de dormant au picot de base { $pin }, et fixez-le avec du ruban adhésif. Le dormant est l’extrémité qui reste en arrière ; celle que vous tenez est le courant. Le cordon avancera vers la { $hand ->
+        [left] gauche
+       *[right] droite
+    } autour du tube, de picot en picot, et les picots sont numérotés dans ce sens. { $strand ->
+        [1] { $staggered ->
+            [yes] Chaque picot de tête est à mi-chemin entre deux picots de base. On dit qu’ils sont décalés : avec un nombre impair de brins, chaque trajet arrive un demi-pas plus loin, et sur des picots à l’aplomb le nœud viendrait de travers.
+           *[no] Chaque picot de tête est à l’aplomb d’un picot de base, comme il le faut pour un nombre pair de brins.
+        }
+       *[other] { "" }
+    } { $uneven ->
+        [yes] Dans ce tressage, les croisements n’alternent pas régulièrement le long des bords. C’est le tressage qui est ainsi ; ce n’est pas une faute de votre part.
+       *[no] { "" }
+    }
+
+# Exemple : 15 cm de dormant à base 1
+begin-show = { $tail } de dormant à base { $pin }
+
+# Exemple : Fixez-le au ruban. Avancez vers la droite.
+begin-show-note = { $named ->
+        [yes] Cordon « { $cord } ».
+       *[no] { "" }
+    } { $hand ->
+        [left] Fixez-le au ruban. Avancez vers la gauche ; les picots sont numérotés vers la gauche.
+       *[right] Fixez-le au ruban. Avancez vers la droite.
+    } { $uneven ->
+        [yes] Ce tressage est irrégulier le long des bords.
+       *[no] { "" }
+    }
+
+## Beginning to follow
+
+# Exemple : Deuxième passe. Le même cordon continue. Partez du picot de base 1, le long du cordon en
+# place, et restez toujours côté base de ce cordon, sans jamais le croiser. Enjambez et glissez dessous
+# exactement comme lui. Autour des picots de tête, tournez en dedans de ses ganses ; autour des picots
+# de base, tournez en dehors.
+# $inside: the rim where the follower turns inside, top or bottom. $added: yes when another cord
+# begins here, no when the cord in hand goes on. $apart: yes when it begins at a pin of its own.
+follow-say = { $pass ->
+        [2] Deuxième passe.
+        [3] Troisième passe.
+        [4] Quatrième passe.
+        [5] Cinquième passe.
+        [6] Sixième passe.
+        [7] Septième passe.
+        [8] Huitième passe.
+       *[9] Neuvième passe.
+    } { $strands ->
+        [one] { "" }
+       *[other] Circuit { $strand } sur { $strands }.
+    } { $added ->
+        [yes] { $named ->
+            [yes] Prenez le cordon « { $cord } » et laissez { $tail } de dormant. Partez
+           *[no] Prenez le cordon ajouté et laissez { $tail } de dormant. Partez
+        }
+       *[no] { $strands ->
+            [one] Le même cordon continue. Partez
+           *[other] { $named ->
+                [yes] Reprenez le cordon « { $cord } ». Partez
+               *[no] Reprenez le cordon de ce circuit. Partez
+            }
+        }
+    } du picot de base { $pin }, le long du cordon en place, et restez toujours côté { $lane ->
+        [above] tête
+       *[below] base
+    } de ce cordon, sans jamais le croiser. Enjambez et glissez dessous exactement comme lui. { $inside ->
+        [bottom] Autour des picots de base, tournez en dedans de ses ganses ; autour des picots de tête, tournez en dehors.
+       *[top] Autour des picots de tête, tournez en dedans de ses ganses ; autour des picots de base, tournez en dehors.
+    }
+
+follow-say-brief = { $pass ->
+        [2] Deuxième passe.
+        [3] Troisième passe.
+        [4] Quatrième passe.
+        [5] Cinquième passe.
+        [6] Sixième passe.
+        [7] Septième passe.
+        [8] Huitième passe.
+       *[9] Neuvième passe.
+    } { $strands ->
+        [one] { "" }
+       *[other] Circuit { $strand } sur { $strands }.
+    } { $added ->
+        [yes] { $named ->
+            [yes] Cordon « { $cord } », { $tail } de dormant.
+           *[no] Cordon ajouté, { $tail } de dormant.
+        }
+       *[no] { "" }
+    } Depuis le picot de base { $pin }, suivez côté { $lane ->
+        [above] tête.
+       *[below] base.
+    } { $inside ->
+        [bottom] À la base, en dedans ; à la tête, en dehors.
+       *[top] À la tête, en dedans ; à la base, en dehors.
+    }
+
+follow-say-teach = { $pass ->
+        [2] Deuxième passe.
+        [3] Troisième passe.
+        [4] Quatrième passe.
+        [5] Cinquième passe.
+        [6] Sixième passe.
+        [7] Septième passe.
+        [8] Huitième passe.
+       *[9] Neuvième passe.
+    } { $strands ->
+        [one] { "" }
+       *[other] Circuit { $strand } sur { $strands }.
+    } { $pass ->
+        [2] { $strand ->
+            [1] Une passe est un parcours du cordon dans tout le dessin ; à partir d’ici, le cordon suit celui qui est en place.
+           *[other] { "" }
+        }
+       *[other] { "" }
+    } { $added ->
+        [yes] { $named ->
+            [yes] Prenez le cordon « { $cord } », et laissez { $tail } de dormant. { $apart ->
+                [yes] Il part d’un picot à lui, pour que les extrémités ne sortent pas toutes au même endroit. Partez
+               *[no] Partez
+            }
+           *[no] Prenez le cordon ajouté, et laissez { $tail } de dormant. { $apart ->
+                [yes] Il part d’un picot à lui, pour que les extrémités ne sortent pas toutes au même endroit. Partez
+               *[no] Partez
+            }
+        }
+       *[no] { $strands ->
+            [one] Le même cordon continue : il est revenu à son premier picot et recommence simplement son parcours. Partez
+           *[other] { $named ->
+                [yes] Reprenez le cordon « { $cord } » : il est revenu à son premier picot et recommence simplement son parcours. Partez
+               *[no] Reprenez le cordon de ce circuit : il est revenu à son premier picot et recommence simplement son parcours. Partez
+            }
+        }
+    } du picot de base { $pin }, le long du cordon en place, et restez toujours { $lane ->
+        [above] côté tête de ce cordon, c’est-à-dire entre lui et le bord de tête.
+       *[below] côté base de ce cordon, c’est-à-dire entre lui et le bord de base.
+    } Le cordon ne croise jamais celui qu’il suit ; il enjambe et glisse dessous exactement comme lui. { $pass ->
+        [2] { $strand ->
+            [1] Une ganse est la boucle autour d’un picot.
+           *[other] { "" }
+        }
+       *[other] { "" }
+    } { $inside ->
+        [bottom] Autour des picots de base, tournez en dedans de la ganse en place, c’est-à-dire entre elle et le milieu du nœud ; autour des picots de tête, tournez en dehors, au-delà de la ganse.
+       *[top] Autour des picots de tête, tournez en dedans de la ganse en place, c’est-à-dire entre elle et le milieu du nœud ; autour des picots de base, tournez en dehors, au-delà de la ganse.
+    }
+
+# Exemple : Suivez le cordon, côté base
+follow-show = { $lane ->
+        [above] Suivez le cordon, côté tête
+       *[below] Suivez le cordon, côté base
+    }
+
+# Exemple : De base 1. À la tête, en dedans ; à la base, en dehors.
+follow-show-note = { $added ->
+        [yes] { $named ->
+            [yes] Cordon « { $cord } », avec un dormant.
+           *[no] Cordon ajouté, avec un dormant.
+        }
+       *[no] { "" }
+    } { $inside ->
+        [bottom] De base { $pin }. À la base, en dedans ; à la tête, en dehors.
+       *[top] De base { $pin }. À la tête, en dedans ; à la base, en dehors.
+    }
+
+## Laying a leg
+
+# The beginning of a lay step: which leg, and where it goes.
+# Exemple : Trajet 7 sur 12. Du picot de base 4, montez vers la droite jusqu’au picot de tête 6.
+# Exemple : Deuxième passe, circuit 2, trajet 4 sur 12. Du picot de tête 2, descendez vers la droite
+# jusqu’au picot de base 5, en restant côté base du cordon en place.
+# $turns: whole turns of the tube on the leg.
+lay-say-way = { $pass ->
+        [1] { $strands ->
+            [one] Trajet { $leg } sur { $legs }
+           *[other] Circuit { $strand }{ $named ->
+                [yes] , « { $cord } »
+               *[no] { "" }
+            }, trajet { $leg } sur { $legs }
+        }
+       *[other] { $pass ->
+            [2] Deuxième passe
+            [3] Troisième passe
+            [4] Quatrième passe
+            [5] Cinquième passe
+            [6] Sixième passe
+            [7] Septième passe
+            [8] Huitième passe
+           *[9] Neuvième passe
+        }{ $strands ->
+            [one] { "" }
+           *[other] , circuit { $strand }
+        }{ $named ->
+            [yes] , « { $cord } »
+           *[no] { "" }
+        }, trajet { $leg } sur { $legs }
+    }{ $parts ->
+        [one] .
+       *[other] , partie { $part } sur { $parts }.
+    } { $heading ->
+        [falling] Du picot de tête { $from }, descendez
+       *[rising] Du picot de base { $from }, montez
+    } vers la { $hand ->
+        [left] gauche
+       *[right] droite
+    }{ $turns ->
+        [0] { "" }
+        [one] , faites un tour complet du tube et continuez
+       *[other] , faites { $turns } tours complets du tube et continuez
+    } jusqu’au { $heading ->
+        [falling] picot de base { $to }
+       *[rising] picot de tête { $to }
+    }{ $lane ->
+        [below] , en restant côté base du cordon en place.
+        [above] , en restant côté tête du cordon en place.
+       *[none] .
+    }
+
+# The same, brief.
+# Exemple : Picot de base 4, montez au picot de tête 6.
+# Exemple : Passe 2, circuit 2, côté base. Picot de tête 2, descendez au picot de base 5.
+lay-say-way-brief = { $pass ->
+        [1] { $strands ->
+            [one] { "" }
+           *[other] Circuit { $strand }.
+        }
+       *[other] Passe { $pass }{ $strands ->
+            [one] { "" }
+           *[other] , circuit { $strand }
+        }, { $lane ->
+            [above] côté tête.
+           *[below] côté base.
+        }
+    } { $heading ->
+        [falling] Picot de tête { $from }, descendez au picot de base { $to }
+       *[rising] Picot de base { $from }, montez au picot de tête { $to }
+    }{ $turns ->
+        [0] { "" }
+        [one] , un tour complet
+       *[other] , { $turns } tours complets
+    }{ $parts ->
+        [one] .
+       *[other] , partie { $part } sur { $parts }.
+    }
+
+# Exemple : Circuit 2, trajet 4 sur 12. Le cordon est au picot de base 4. Menez-le en montant vers la
+# droite jusqu’au picot de tête 6.
+lay-say-way-teach = { $pass ->
+        [1] { $strands ->
+            [one] Trajet { $leg } sur { $legs }
+           *[other] Circuit { $strand }{ $named ->
+                [yes] , « { $cord } »
+               *[no] { "" }
+            }, trajet { $leg } sur { $legs }
+        }
+       *[other] { $pass ->
+            [2] Deuxième passe
+            [3] Troisième passe
+            [4] Quatrième passe
+            [5] Cinquième passe
+            [6] Sixième passe
+            [7] Septième passe
+            [8] Huitième passe
+           *[9] Neuvième passe
+        }{ $strands ->
+            [one] { "" }
+           *[other] , circuit { $strand }
+        }{ $named ->
+            [yes] , « { $cord } »
+           *[no] { "" }
+        }, trajet { $leg } sur { $legs }
+    }{ $parts ->
+        [one] .
+       *[other] , partie { $part } sur { $parts }.
+    } { $first ->
+        [yes] Un trajet est le cordon qui va d’un picot d’un bord à un picot de l’autre.
+       *[no] { "" }
+    } Le cordon est { $heading ->
+        [falling] au picot de tête { $from }. Menez-le en descendant
+       *[rising] au picot de base { $from }. Menez-le en montant
+    } vers la { $hand ->
+        [left] gauche
+       *[right] droite
+    }{ $turns ->
+        [0] { "" }
+        [one] , faites un tour complet du tube et continuez
+       *[other] , faites { $turns } tours complets du tube et continuez
+    } jusqu’au { $heading ->
+        [falling] picot de base { $to }
+       *[rising] picot de tête { $to }
+    }{ $lane ->
+        [below] , tout contre le cordon en place, côté base.
+        [above] , tout contre le cordon en place, côté tête.
+       *[none] .
+    }
+
+# The beginning of a later part of a long leg: which leg, and where the cord is now.
+# Exemple : Trajet 11 sur 42, partie 2 sur 5, en montant du picot de base 2 au picot de tête 4. Le
+# cordon est à peu près au quart de la montée, juste après le picot de base 3. Il continue de monter
+# vers la droite.
+# $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
+# pin it has just passed, $rim: bottom or top. $made: whole turns made on this leg so far.
+lay-say-way-on = { $pass ->
+        [1] { $strands ->
+            [one] Trajet { $leg } sur { $legs }
+           *[other] Circuit { $strand }{ $named ->
+                [yes] , « { $cord } »
+               *[no] { "" }
+            }, trajet { $leg } sur { $legs }
+        }
+       *[other] { $pass ->
+            [2] Deuxième passe
+            [3] Troisième passe
+            [4] Quatrième passe
+            [5] Cinquième passe
+            [6] Sixième passe
+            [7] Septième passe
+            [8] Huitième passe
+           *[9] Neuvième passe
+        }{ $strands ->
+            [one] { "" }
+           *[other] , circuit { $strand }
+        }{ $named ->
+            [yes] , « { $cord } »
+           *[no] { "" }
+        }, trajet { $leg } sur { $legs }
+    }, partie { $part } sur { $parts }, { $heading ->
+        [falling] en descendant du picot de tête { $from } au picot de base { $to }
+       *[rising] en montant du picot de base { $from } au picot de tête { $to }
+    }. Le cordon est { $share ->
+        [little] au début
+        [quarter] à peu près au quart
+        [third] à peu près au tiers
+        [half] à peu près au milieu
+        [two-thirds] à peu près aux deux tiers
+        [three-quarters] à peu près aux trois quarts
+       *[most] presque à la fin
+    } { $heading ->
+        [falling] de la descente
+       *[rising] de la montée
+    }, juste après { $rim ->
+        [top] le picot de tête { $past }
+       *[bottom] le picot de base { $past }
+    }{ $made ->
+        [0] .
+        [one] , et il a fait un tour du tube.
+       *[other] , et il a fait { $made } tours du tube.
+    } Il continue de { $heading ->
+        [falling] descendre
+       *[rising] monter
+    } vers la { $hand ->
+        [left] gauche
+       *[right] droite
+    }{ $lane ->
+        [below] , en restant côté base du cordon en place.
+        [above] , en restant côté tête du cordon en place.
+       *[none] .
+    }
+
+# Exemple : Picot de base 2, montez au picot de tête 4, partie 2 sur 5, après le picot de base 3.
+lay-say-way-on-brief = { $pass ->
+        [1] { $strands ->
+            [one] { "" }
+           *[other] Circuit { $strand }.
+        }
+       *[other] Passe { $pass }{ $strands ->
+            [one] { "" }
+           *[other] , circuit { $strand }
+        }, { $lane ->
+            [above] côté tête.
+           *[below] côté base.
+        }
+    } { $heading ->
+        [falling] Picot de tête { $from }, descendez au picot de base { $to }
+       *[rising] Picot de base { $from }, montez au picot de tête { $to }
+    }, partie { $part } sur { $parts }, après { $rim ->
+        [top] le picot de tête { $past }
+       *[bottom] le picot de base { $past }
+    }.
+
+# The same, for who learns.
+lay-say-way-on-teach = { $pass ->
+        [1] { $strands ->
+            [one] Trajet { $leg } sur { $legs }
+           *[other] Circuit { $strand }{ $named ->
+                [yes] , « { $cord } »
+               *[no] { "" }
+            }, trajet { $leg } sur { $legs }
+        }
+       *[other] { $pass ->
+            [2] Deuxième passe
+            [3] Troisième passe
+            [4] Quatrième passe
+            [5] Cinquième passe
+            [6] Sixième passe
+            [7] Septième passe
+            [8] Huitième passe
+           *[9] Neuvième passe
+        }{ $strands ->
+            [one] { "" }
+           *[other] , circuit { $strand }
+        }{ $named ->
+            [yes] , « { $cord } »
+           *[no] { "" }
+        }, trajet { $leg } sur { $legs }
+    }, partie { $part } sur { $parts }, { $heading ->
+        [falling] en descendant du picot de tête { $from } au picot de base { $to }
+       *[rising] en montant du picot de base { $from } au picot de tête { $to }
+    }. Un long trajet se pose par parties, chacune assez courte pour tenir en mémoire. Le cordon est { $share ->
+        [little] au début
+        [quarter] à peu près au quart
+        [third] à peu près au tiers
+        [half] à peu près au milieu
+        [two-thirds] à peu près aux deux tiers
+        [three-quarters] à peu près aux trois quarts
+       *[most] presque à la fin
+    } { $heading ->
+        [falling] de la descente
+       *[rising] de la montée
+    }, juste après { $rim ->
+        [top] le picot de tête { $past }
+       *[bottom] le picot de base { $past }
+    }{ $made ->
+        [0] .
+        [one] , et il a fait un tour du tube.
+       *[other] , et il a fait { $made } tours du tube.
+    } Il continue de { $heading ->
+        [falling] descendre
+       *[rising] monter
+    } vers la { $hand ->
+        [left] gauche
+       *[right] droite
+    }{ $lane ->
+        [below] , en restant côté base du cordon en place.
+        [above] , en restant côté tête du cordon en place.
+       *[none] .
+    }
+
+# One crossing; those of a step are said one after the other.
+# Exemple : En route : enjambez 1 cordon, puis glissez sous 2 cordons.
+# $place: only, first, next or last of the step. $over: yes or no. $cords: cords lying there.
+lay-say-crossing = { $place ->
+        [only] En route : { $over ->
+            [yes] enjambez
+           *[no] glissez sous
+        } { $cords ->
+            [one] 1 cordon
+           *[other] { $cords } cordons
+        }.
+        [first] En route : { $over ->
+            [yes] enjambez
+           *[no] glissez sous
+        } { $cords ->
+            [one] 1 cordon
+           *[other] { $cords } cordons
+        },
+        [last] puis { $over ->
+            [yes] enjambez
+           *[no] glissez sous
+        } { $cords ->
+            [one] 1 cordon
+           *[other] { $cords } cordons
+        }.
+       *[next] puis { $over ->
+            [yes] enjambez
+           *[no] glissez sous
+        } { $cords ->
+            [one] 1 cordon
+           *[other] { $cords } cordons
+        },
+    }
+
+# Exemple : Enjambez 1, glissez sous 2, enjambez 1.
+lay-say-crossing-brief = { $place ->
+        [only] { $over ->
+            [yes] Enjambez { $cords }.
+           *[no] Glissez sous { $cords }.
+        }
+        [first] { $over ->
+            [yes] Enjambez { $cords },
+           *[no] Glissez sous { $cords },
+        }
+        [last] { $over ->
+            [yes] enjambez { $cords }.
+           *[no] glissez sous { $cords }.
+        }
+       *[next] { $over ->
+            [yes] enjambez { $cords },
+           *[no] glissez sous { $cords },
+        }
+    }
+
+# A crossing with the cord that is met, by its pins.
+# Exemple : Vous rencontrez d’abord le cordon qui descend du picot de tête 2 au picot de base 5 :
+# enjambez-le.
+# Exemple : Puis les 2 cordons qui montent du picot de base 3 au picot de tête 1 : glissez sous les
+# deux.
+# $of-from, $of-to: the pins of the leg that is met; it goes the other way.
+lay-say-crossing-teach = { $place ->
+        [only] Vous rencontrez
+        [first] Vous rencontrez d’abord
+        [last] Enfin
+       *[next] Puis
+    } { $cords ->
+        [one] le cordon qui { $heading ->
+            [falling] monte du picot de base { $of-from } au picot de tête { $of-to }
+           *[rising] descend du picot de tête { $of-from } au picot de base { $of-to }
+        } : { $over ->
+            [yes] enjambez-le.
+           *[no] glissez dessous.
+        }
+       *[other] les { $cords } cordons qui { $heading ->
+            [falling] montent du picot de base { $of-from } au picot de tête { $of-to }
+           *[rising] descendent du picot de tête { $of-from } au picot de base { $of-to }
+        } : { $over ->
+            [yes] enjambez { $cords ->
+                [2] les deux.
+               *[other] les { $cords } ensemble.
+            }
+           *[no] glissez sous { $cords ->
+                [2] les deux.
+               *[other] les { $cords } ensemble.
+            }
+        }
+    }
+
+# A leg that meets no cord.
+lay-say-clear = Le cordon ne croise rien.
+lay-say-clear-brief = Rien à croiser.
+lay-say-clear-teach = Aucun cordon n’est encore sur son chemin : il n’y a rien à croiser.
+
+# How a lay step ends. $landing: on-the-way, round, inside or outside; at the pin where the pass
+# began home-and-on, home-to-wait (other strands come first) or home-to-end (the cord ends).
+# Exemple : Contournez le picot de tête 6.
+# Exemple : Au picot de base 5, tournez en dehors de la ganse en place.
+lay-say-landing = { $landing ->
+        [on-the-way] Tenez-le là.
+        [inside] { $heading ->
+            [falling] Au picot de base { $to }, tournez en dedans de la ganse en place.
+           *[rising] Au picot de tête { $to }, tournez en dedans de la ganse en place.
+        }
+        [outside] { $heading ->
+            [falling] Au picot de base { $to }, tournez en dehors de la ganse en place.
+           *[rising] Au picot de tête { $to }, tournez en dehors de la ganse en place.
+        }
+        [home-and-on] Au picot de base { $to }, le cordon est revenu à son départ ; il continue autour du picot.
+        [home-to-wait] Au picot de base { $to }, le cordon est revenu à son départ. Fixez-le là avec du ruban, en attendant sa prochaine passe.
+        [home-to-end] Au picot de base { $to }, le cordon est revenu à son départ. Laissez pendre là son extrémité.
+       *[round] { $heading ->
+            [falling] Contournez le picot de base { $to }.
+           *[rising] Contournez le picot de tête { $to }.
+        }
+    }
+
+# Exemple : En dedans.
+lay-say-landing-brief = { $landing ->
+        [on-the-way] { "" }
+        [inside] En dedans.
+        [outside] En dehors.
+        [home-and-on] Revenu, il continue.
+        [home-to-wait] Revenu, il attend.
+        [home-to-end] Revenu, il s’arrête.
+       *[round] { "" }
+    }
+
+lay-say-landing-teach = { $landing ->
+        [on-the-way] Tenez-le là du bout du doigt.
+        [inside] { $heading ->
+            [falling] Au picot de base { $to }, tournez en dedans de la ganse en place, entre elle et le milieu du nœud, et gardez le cordon bien ajusté.
+           *[rising] Au picot de tête { $to }, tournez en dedans de la ganse en place, entre elle et le milieu du nœud, et gardez le cordon bien ajusté.
+        }
+        [outside] { $heading ->
+            [falling] Au picot de base { $to }, tournez en dehors de la ganse en place, au-delà d’elle, et gardez le cordon bien ajusté.
+           *[rising] Au picot de tête { $to }, tournez en dehors de la ganse en place, au-delà d’elle, et gardez le cordon bien ajusté.
+        }
+        [home-and-on] Au picot de base { $to }, le cordon est revenu à son départ ; il continue autour du picot.
+        [home-to-wait] Au picot de base { $to }, le cordon est revenu à son départ. Fixez-le là avec du ruban, en attendant sa prochaine passe.
+        [home-to-end] Au picot de base { $to }, le cordon est revenu à son départ. Laissez pendre là son extrémité.
+       *[round] { $heading ->
+            [falling] Faites-lui contourner le picot de base { $to }, et gardez-le bien ajusté.
+           *[rising] Faites-lui contourner le picot de tête { $to }, et gardez-le bien ajusté.
+        }
+    }
+
+# The arrow is the way the cord goes. Exemple : Base 4, montez à tête 6 ↗
+lay-show = { $heading ->
+        [falling] Tête { $from }, descendez à base { $to } { $hand ->
+            [left] ↙
+           *[right] ↘
+        }
+       *[rising] Base { $from }, montez à tête { $to } { $hand ->
+            [left] ↖
+           *[right] ↗
+        }
+    }
+
+# One crossing as a word that differs in shape for over and under.
+# Exemple : ENJAMBEZ 1
+# Exemple : sous 2
+lay-show-crossing = { $over ->
+        [yes] ENJAMBEZ { $cords }
+       *[no] sous { $cords }
+    }
+
+lay-show-clear = ne croise rien
+
+# What else the screen says of a lay step.
+# Exemple : Au milieu de la montée, juste après base 3
+# $part, $share, $rim, $past, $made as for lay-say-way-on.
+lay-show-note-on = { $share ->
+        [little] Au début
+        [quarter] Vers le quart
+        [third] Vers le tiers
+        [half] Vers le milieu
+        [two-thirds] Vers les deux tiers
+        [three-quarters] Vers les trois quarts
+       *[most] Presque à la fin
+    } { $heading ->
+        [falling] de la descente
+       *[rising] de la montée
+    }, juste après { $rim ->
+        [top] tête { $past }
+       *[bottom] base { $past }
+    }{ $made ->
+        [0] { "" }
+        [one] , 1 tour fait
+       *[other] , { $made } tours faits
+    }
+
+# $landing as for lay-say-landing; $turns as for lay-say-way.
+lay-show-note = { $landing ->
+        [on-the-way] { $turns ->
+            [0] Tenez-le là
+            [one] 1 tour du tube en tout. Tenez-le là
+           *[other] { $turns } tours du tube en tout. Tenez-le là
+        }
+        [inside] { $heading ->
+            [falling] En dedans de la ganse à base { $to }
+           *[rising] En dedans de la ganse à tête { $to }
+        }
+        [outside] { $heading ->
+            [falling] En dehors de la ganse à base { $to }
+           *[rising] En dehors de la ganse à tête { $to }
+        }
+        [home-and-on] Revenu à son départ, il continue autour de base { $to }
+        [home-to-wait] Revenu à son départ : fixez-le au ruban à base { $to }
+        [home-to-end] Revenu à son départ : laissez l’extrémité à base { $to }
+       *[round] { $heading ->
+            [falling] Contournez base { $to }
+           *[rising] Contournez tête { $to }
+        }
+    }
+
+## The line above a step
+
+# Exemple : Première passe, trajet 7 sur 12
+# $phase: begin, lay, check, lift, fair or finish. $item of $items: things to do in lift and
+# finish; rounds in fair.
+phase-show = { $phase ->
+        [lift] Dégager, { $item } sur { $items }
+        [fair] Égaliser, reprise { $item } sur { $items }{ $passes ->
+            [one] { "" }
+           *[other] , passe { $pass }
+        }{ $strands ->
+            [one] { "" }
+           *[other] , circuit { $strand }
+        }, trajet { $leg } sur { $legs }
+        [finish] Finir, { $item } sur { $items }
+       *[other] { $pass ->
+            [1] Première passe
+            [2] Deuxième passe
+            [3] Troisième passe
+            [4] Quatrième passe
+            [5] Cinquième passe
+            [6] Sixième passe
+            [7] Septième passe
+            [8] Huitième passe
+           *[9] Neuvième passe
+        }{ $strands ->
+            [one] { "" }
+           *[other] , circuit { $strand } sur { $strands }
+        }{ $named ->
+            [yes] , « { $cord } »
+           *[no] { "" }
+        }{ $phase ->
+            [begin] , départ
+            [check] , regardez
+           *[lay] , trajet { $leg } sur { $legs }{ $parts ->
+                [one] { "" }
+               *[other] , partie { $part } sur { $parts }
+            }
+        }
+    }
