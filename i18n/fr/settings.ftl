@@ -37,12 +37,12 @@ settings-value = { $field ->
            *[name] { $name }
         }
         [speed] { $number } mots par minute
-        [volume] { $number } %
+        [volume] { $number } %
         [pitch] { $number ->
             [50] Celle de la voix
-           *[other] { $number } %
+           *[other] { $number } %
         }
-        [cue-volume] { $number } %
+        [cue-volume] { $number } %
         [theme] { $choice ->
             [light] Foncé sur clair
            *[dark] Clair sur foncé

@@ -1,0 +1,291 @@
+# What comes when everything is laid: lift the knot off the tube, fair it, finish the ends.
+# Depths and arguments as in steps.ftl. Off the tube the pins are gone, so what was a pin is called
+# by its bight.
+
+## Lifting. $task: secure, top-pins, slide-ring, bottom-pins or slip-off. $bights: pins in a ring.
+## $ends: ends of cord hanging out.
+
+# Exemple : Ôtez les 6 picots de tête, un par un, et mettez-les dans une coupelle.
+lift-say = { $task ->
+        [secure] Tout est posé. Avant de dégager le nœud, marquez la ganse de base 1 d’un bout de ruban, et vérifiez { $ends ->
+            [2] qu’aucune des 2 extrémités
+           *[other] qu’aucune des { $ends } extrémités
+        } ne peut rentrer.
+        [top-pins] Ôtez les { $bights } picots de tête, un par un, et mettez-les dans une coupelle.
+        [slide-ring] Faites glisser la bague de tête vers le haut jusqu’à la sortir du tube. Les ganses restent comme elles sont.
+        [bottom-pins] Tenez le nœud d’une main, et ôtez les { $bights } picots de base.
+       *[slip-off] Dégagez le nœud du tube par le haut et passez-le sur l’objet, dans le même sens. Tournez-le jusqu’à ce que les extrémités sortent où vous les voulez.
+    }
+
+lift-say-brief = { $task ->
+        [secure] Marquez la ganse de base 1, retenez les { $ends } extrémités.
+        [top-pins] Ôtez les { $bights } picots de tête.
+        [slide-ring] Sortez la bague de tête.
+        [bottom-pins] Ôtez les { $bights } picots de base.
+       *[slip-off] Passez le nœud sur l’objet, dans le même sens.
+    }
+
+lift-say-teach = { $task ->
+        [secure] Tout est posé. Avant de dégager le nœud, marquez la ganse de base 1 d’un bout de ruban : une fois les picots ôtés, toutes les ganses se ressemblent, et c’est de là que vous compterez. Vérifiez { $ends ->
+            [2] qu’aucune des 2 extrémités
+           *[other] qu’aucune des { $ends } extrémités
+        } ne peut rentrer.
+        [top-pins] Ôtez les { $bights } picots de tête, un par un, et mettez-les dans une coupelle. Un picot est une vis sans tête : desserrez-la avec sa clé à six pans, puis finissez à la main. Les ganses restent à leur place, car les croisements les tiennent.
+        [slide-ring] Faites glisser la bague de tête vers le haut jusqu’à la sortir du tube. Allez doucement, pour qu’elle n’entraîne aucune ganse.
+        [bottom-pins] Tenez le nœud d’une main pour qu’il ne se détende pas, et ôtez les { $bights } picots de base.
+       *[slip-off] Dégagez le nœud du tube par le haut et passez-le sur l’objet, dans le même sens, sans le laisser se tordre. Il est lâche, comme il doit l’être. Tournez-le jusqu’à ce que les extrémités sortent où vous les voulez.
+    }
+
+lift-show = { $task ->
+        [secure] Marquez la ganse de base 1
+        [top-pins] Ôtez les picots de tête
+        [slide-ring] Sortez la bague de tête
+        [bottom-pins] Ôtez les picots de base
+       *[slip-off] Passez le nœud sur l’objet
+    }
+
+lift-show-note = { $task ->
+        [secure] { $ends ->
+            [2] Aucune des 2 extrémités ne doit rentrer
+           *[other] Aucune des { $ends } extrémités ne doit rentrer
+        }
+        [top-pins] Il y en a { $bights } ; dans une coupelle
+        [slide-ring] Les ganses restent comme elles sont
+        [bottom-pins] Il y en a { $bights } ; tenez le nœud d’une main
+       *[slip-off] Dans le même sens, les extrémités où vous les voulez
+    }
+
+## Fairing. $round of $rounds: how often the knot is gone through. $known: yes when $draw
+## says what to draw out of this leg, and $gathered what is then in the hand: lengths with their
+## unit. $first: yes where a cord begins, $last: yes where it ends.
+
+# Exemple : Première reprise sur 3. Partez du dormant. Trajet 1 sur 12, en montant de la ganse de base 1
+# à la ganse de tête 3 : tirez-en environ 9 millimètres et faites suivre. Cela fait 9 millimètres dans
+# la main.
+fair-say = { $round ->
+        [1] Première reprise
+        [2] Deuxième reprise
+        [3] Troisième reprise
+       *[other] Reprise { $round }
+    } sur { $rounds }{ $strands ->
+        [one] { "" }
+       *[other] , circuit { $strand }
+    }{ $named ->
+        [yes] , « { $cord } »
+       *[no] { "" }
+    }{ $passes ->
+        [one] { "" }
+       *[other] , passe { $pass }
+    }. { $first ->
+        [yes] Partez du dormant.
+       *[no] { "" }
+    } Trajet { $leg } sur { $legs }, { $heading ->
+        [falling] en descendant de la ganse de tête { $from } à la ganse de base { $to }
+       *[rising] en montant de la ganse de base { $from } à la ganse de tête { $to }
+    } : { $known ->
+        [yes] tirez-en environ { $draw } et faites suivre. Cela fait { $gathered } dans la main.
+       *[no] tirez-en du mou, juste assez pour que les croisements restent où ils sont, et faites suivre.
+    } { $last ->
+        [yes] Le cordon finit ici : laissez pendre ce que vous avez recueilli.
+       *[no] { "" }
+    }
+
+fair-say-brief = Reprise { $round } sur { $rounds }{ $strands ->
+        [one] { "" }
+       *[other] , circuit { $strand }
+    }{ $passes ->
+        [one] { "" }
+       *[other] , passe { $pass }
+    }. { $heading ->
+        [falling] Ganse de tête { $from }, descendez à la ganse de base { $to }
+       *[rising] Ganse de base { $from }, montez à la ganse de tête { $to }
+    } : { $known ->
+        [yes] tirez { $draw }.
+       *[no] tirez le mou.
+    } { $last ->
+        [yes] Laissez pendre.
+       *[no] { "" }
+    }
+
+fair-say-teach = { $round ->
+        [1] Première reprise
+        [2] Deuxième reprise
+        [3] Troisième reprise
+       *[other] Reprise { $round }
+    } sur { $rounds }{ $strands ->
+        [one] { "" }
+       *[other] , circuit { $strand }
+    }{ $named ->
+        [yes] , « { $cord } »
+       *[no] { "" }
+    }{ $passes ->
+        [one] { "" }
+       *[other] , passe { $pass }
+    }. { $first ->
+        [yes] { $round ->
+            [1] { $strand ->
+                [1] { $pass ->
+                    [1] Égaliser un nœud, c’est en tuer le mou : suivez le cordon depuis son dormant et tirez un peu de mou de chaque trajet, en plusieurs reprises, pour qu’aucun trajet ne soit serré avant ses voisins.
+                   *[other] { "" }
+                }
+               *[other] { "" }
+            }
+           *[other] { "" }
+        } Partez du dormant.
+       *[no] { "" }
+    } Trajet { $leg } sur { $legs }, { $heading ->
+        [falling] en descendant de la ganse de tête { $from } à la ganse de base { $to }
+       *[rising] en montant de la ganse de base { $from } à la ganse de tête { $to }
+    } : soulevez-le avec l’épissoir et { $known ->
+        [yes] tirez-en environ { $draw }, puis faites suivre le long du cordon. Cela fait { $gathered } dans la main.
+       *[no] tirez-en du mou, juste assez pour que les croisements restent où ils sont, puis faites suivre le long du cordon.
+    } { $last ->
+        [yes] Le cordon finit ici : laissez pendre ce que vous avez recueilli.
+       *[no] { "" }
+    }
+
+# Exemple : Base 1, montez à tête 3
+fair-show = { $heading ->
+        [falling] Tête { $from }, descendez à base { $to }
+       *[rising] Base { $from }, montez à tête { $to }
+    }
+
+fair-show-note = { $known ->
+        [yes] Tirez environ { $draw } ; { $gathered } dans la main
+       *[no] Tirez le mou et faites suivre
+    } { $first ->
+        [yes] (partez du dormant)
+       *[no] { "" }
+    } { $last ->
+        [yes] (laissez pendre)
+       *[no] { "" }
+    }
+
+## Finishing. $task: tuck, trim, seal or done. $end: working or standing. $pin: the bottom bight where
+## the end comes out. The end goes along the leg from bottom bight $pin to top bight $top. $under:
+## yes when $row, $cords, $of-from, $of-to say where that leg first goes under.
+
+# Exemple : Le courant sort à la ganse de base 1. Menez-le encore le long du cordon qui monte à la ganse
+# de tête 3, et glissez-le sous les 2 cordons qui croisent au rang 2 depuis la base, entre la ganse de
+# base 3 et la ganse de tête 6. Il y est caché.
+finish-say = { $task ->
+        [tuck] { $strands ->
+            [one] { "" }
+           *[other] Circuit { $strand }.
+        } { $named ->
+            [yes] Cordon « { $cord } ».
+           *[no] { "" }
+        } { $end ->
+            [standing] Le dormant, laissé au départ,
+           *[working] Le courant
+        } sort à la ganse de base { $pin }. Menez-le encore le long du cordon qui monte à la ganse de tête { $top }, et { $under ->
+            [yes] glissez-le sous { $cords ->
+                [one] le cordon qui croise
+               *[other] les { $cords } cordons qui croisent
+            } au rang { $row } depuis la base, entre la ganse de base { $of-bottom } et la ganse de tête { $of-top }. Il y est caché.
+           *[no] glissez-le sous le premier cordon qui s’y prête. Il y est caché.
+        }
+        [trim] Coupez les { $ends } extrémités au ras des cordons qui les couvrent.
+        [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, brûlez les { $ends } extrémités pour les arrêter. Une fibre naturelle ne s’arrête pas au feu : une goutte de colle ou une surliure la tient.
+       *[done] Le nœud est fini : { $leads } brins, { $bights } ganses, { $passes ->
+            [one] simple.
+            [2] doublé.
+            [3] triplé.
+           *[other] { $passes } passes.
+        } Vous avez fait là un bel ouvrage, et il durera. Notez ce qui a servi, pour la prochaine fois.
+    }
+
+finish-say-brief = { $task ->
+        [tuck] { $strands ->
+            [one] { "" }
+           *[other] Circuit { $strand }.
+        } { $end ->
+            [standing] Dormant
+           *[working] Courant
+        } à la ganse de base { $pin }, menez-le vers la ganse de tête { $top }{ $under ->
+            [yes] , sous { $cords ->
+                [one] 1 cordon
+               *[other] { $cords } cordons
+            } au rang { $row }.
+           *[no] , sous le premier cordon qui s’y prête.
+        }
+        [trim] Coupez les { $ends } extrémités.
+        [seal] Brûlez les { $ends } extrémités, si le cordon fond.
+       *[done] Fini : { $leads } brins, { $bights } ganses, { $passes ->
+            [one] simple.
+            [2] doublé.
+            [3] triplé.
+           *[other] { $passes } passes.
+        }
+    }
+
+finish-say-teach = { $task ->
+        [tuck] { $strands ->
+            [one] { "" }
+           *[other] Circuit { $strand }.
+        } { $named ->
+            [yes] Cordon « { $cord } ».
+           *[no] { "" }
+        } { $end ->
+            [standing] Le dormant, l’extrémité que vous avez laissée au départ,
+           *[working] Le courant
+        } sort à la ganse de base { $pin }. Menez-le encore le long du cordon qui monte à la ganse de tête { $top }, comme s’il suivait une fois de plus, et { $under ->
+            [yes] glissez-le sous { $cords ->
+                [one] le cordon qui croise
+               *[other] les { $cords } cordons qui croisent
+            } au rang { $row } depuis la base, entre la ganse de base { $of-bottom } et la ganse de tête { $of-top }. { $end ->
+                [standing] { "" }
+               *[working] Ouvrez le chemin avec l’épissoir, puis poussez l’extrémité au travers.
+            } L’extrémité y est cachée, et le nœud la tient.
+           *[no] glissez-le sous le premier cordon qui s’y prête. L’extrémité y est cachée, et le nœud la tient.
+        }
+        [trim] Coupez les { $ends } extrémités au ras des cordons qui les couvrent, mais pas avant d’être sûr que toutes les reprises sont faites : un cordon coupé ne repousse pas.
+        [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, brûlez les { $ends } extrémités pour qu’elles ne s’effilochent pas. Une fibre naturelle ne s’arrête pas au feu : une goutte de colle ou une surliure la tient.
+       *[done] Le nœud est fini : { $leads } brins, { $bights } ganses, { $passes ->
+            [one] simple.
+            [2] doublé.
+            [3] triplé.
+           *[other] { $passes } passes.
+        } Vous avez fait là un bel ouvrage, et il durera. Notez quel cordon a servi et la largeur obtenue, pour la prochaine fois.
+    }
+
+finish-show = { $task ->
+        [tuck] { $end ->
+            [standing] Dormant à base { $pin }
+           *[working] Courant à base { $pin }
+        }
+        [trim] Coupez les { $ends } extrémités
+        [seal] Brûlez les { $ends } extrémités
+       *[done] Le nœud est fini
+    }
+
+finish-show-note = { $task ->
+        [tuck] Menez-le vers tête { $top }{ $under ->
+            [yes] , sous { $cords } au rang { $row } (base { $of-bottom } à tête { $of-top })
+           *[no] , sous le premier cordon qui s’y prête
+        }
+        [trim] Au ras des cordons qui les couvrent
+        [seal] Au feu seulement si le cordon fond ; colle ou surliure pour une fibre naturelle
+       *[done] { $leads } brins, { $bights } ganses. Notez ce qui a servi.
+    }
+
+## Cautions, before what can hurt: spoken with the step, and on the screen as long as it stands.
+## $caution: pins, blades, heat, load, children or rest.
+
+caution-say = { $caution ->
+        [pins] Attention aux picots : ils dépassent ; gardez-en vos yeux et vos paumes à distance.
+        [blades] Coupez et poussez en vous éloignant du corps, l’autre main derrière la lame ou la pointe.
+        [heat] Le feu brûle. Ouvrez une fenêtre, tenez la flamme loin du nœud et de tout ce qui brûle, et ne touchez pas l’extrémité avant qu’elle soit froide : le cordon fondu colle à la peau. Une extrémité brûlée peut être coupante.
+        [load] Ce nœud couvre et décore. Ne lui confiez jamais une personne ni une charge ; pour tout ce qui en porte, suivez les règles du lieu et les personnes habilitées.
+        [children] Tenez cordons, picots et petites pièces hors de portée des jeunes enfants, et ne laissez jamais un cordon autour d’un cou.
+       *[rest] Reposez vos mains de temps en temps.
+    }
+
+caution-show = { $caution ->
+        [pins] Les picots dépassent : attention aux yeux et aux paumes.
+        [blades] Coupez et poussez en vous éloignant du corps.
+        [heat] Aérez. Restez loin de tout ce qui brûle. Le cordon fondu colle et brûle : laissez-le refroidir. Une extrémité brûlée peut être coupante.
+        [load] Décoratif seulement : jamais pour tenir une personne ou une charge. Pour tout ce qui en porte, suivez les règles du lieu et les personnes habilitées.
+        [children] Cordons, picots et petites pièces loin des jeunes enfants ; jamais un cordon autour d’un cou.
+       *[rest] Reposez vos mains de temps en temps.
+    }

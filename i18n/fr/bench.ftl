@@ -1,0 +1,299 @@
+# Object, cord and tube: what is asked, what can be wrong with it, and the knots that fit.
+#
+# Arguments that come back:
+#   $asking   what was being said: object, girth, cover, cord, tube, rows, pin, thread, wall, have
+#   $given    the text as it was typed
+#   lengths   each one argument with its unit (see lengths.ftl): "29,8 mm"
+
+## A length that is none
+
+ask-length-unreadable = { $asking ->
+        [object] Le diamètre de l’objet
+        [girth] Le tour de l’objet
+        [cover] La longueur à couvrir
+        [cord] L’épaisseur du cordon
+        [tube] Le diamètre du tube
+        [pin] La longueur des picots
+        [wall] L’épaisseur de la paroi
+       *[have] Le cordon disponible
+    } ne peut pas être « { $given } » : donnez un nombre avec mm, cm, m, in ou ft, par exemple { $example }.
+ask-length-unit = { $asking ->
+        [object] Le diamètre de l’objet
+        [girth] Le tour de l’objet
+        [cover] La longueur à couvrir
+        [cord] L’épaisseur du cordon
+        [tube] Le diamètre du tube
+        [pin] La longueur des picots
+        [wall] L’épaisseur de la paroi
+       *[have] Le cordon disponible
+    } a une unité inconnue, « { $unit } » dans « { $given } » : utilisez mm, cm, m, in ou ft, par exemple { $example }.
+ask-length-comma = { $asking ->
+        [object] Le diamètre de l’objet
+        [girth] Le tour de l’objet
+        [cover] La longueur à couvrir
+        [cord] L’épaisseur du cordon
+        [tube] Le diamètre du tube
+        [pin] La longueur des picots
+        [wall] L’épaisseur de la paroi
+       *[have] Le cordon disponible
+    } peut se lire de deux façons, « { $given } » : mettez un point pour les décimales, ou retirez la virgule.
+ask-length-nought = { $asking ->
+        [object] Le diamètre de l’objet
+        [girth] Le tour de l’objet
+        [cover] La longueur à couvrir
+        [cord] L’épaisseur du cordon
+        [tube] Le diamètre du tube
+        [pin] La longueur des picots
+        [wall] L’épaisseur de la paroi
+       *[have] Le cordon disponible
+    } doit dépasser zéro, et « { $given } » ne le dépasse pas : donnez une longueur, par exemple { $example }.
+ask-length-range = { $asking ->
+        [object] Le diamètre de l’objet
+        [girth] Le tour de l’objet
+        [cover] La longueur à couvrir
+        [cord] L’épaisseur du cordon
+        [tube] Le diamètre du tube
+        [pin] La longueur des picots
+        [wall] L’épaisseur de la paroi
+       *[have] Le cordon disponible
+    } doit aller de 0,01 mm à 100 m, et « { $given } » n’y est pas : donnez une longueur, par exemple { $example }.
+
+## Rows, threads and names
+
+ask-rows-unreadable = Les rangs se donnent en nombres entiers de trous, et « { $given } » est autre chose : donnez un nombre pour chaque rang d’une bague, par exemple 12,16.
+# $counted: rows or holes.
+ask-count-range = { $counted ->
+        [rows] Une bague a de { $least } à { $most } rangs, et { $given } rangs sont trop : donnez-en moins.
+       *[holes] Un rang a de { $least } à { $most } trous, et { $given } n’y est pas : donnez les trous de chaque rang, par exemple 12,16.
+    }
+# $known: the threads there are.
+ask-thread-unknown = Le filetage « { $given } » est inconnu ; les filetages connus : { $known }. Essayez #8 ou M4.
+
+ask-missing = { $asking ->
+        [object] L’objet manque : dites son diamètre, par exemple --object 30mm, ou mesurez-en le tour, par exemple --girth 94mm.
+        [cover] La longueur à couvrir manque : ajoutez-la, par exemple --cover 30mm.
+        [cord] Le cordon manque : ajoutez son épaisseur, par exemple --cord 4mm.
+       *[tube] Le tube manque : ajoutez son diamètre, par exemple --tube 40mm.
+    }
+ask-object-twice = L’objet est donné à la fois par son diamètre et par son tour : ne donnez qu’un des deux.
+ask-without-tube = { $asking ->
+        [rows] Des rangs vont avec un tube, et aucun n’est donné
+        [pin] Une longueur de picots va avec un tube, et aucun n’est donné
+        [thread] Un filetage va avec un tube, et aucun n’est donné
+       *[wall] Une paroi va avec un tube, et aucun n’est donné
+    } : ajoutez son diamètre, par exemple 40mm.
+# $standards: designations with a diameter. $kept: names of cords, or none.
+ask-cord-unknown = « { $given } » n’est pas un cordon : donnez son épaisseur, par exemple 4mm, ou un cordon normalisé ({ $standards }){ $kept ->
+        [none] . Les cordons que vous gardez sous un nom conviennent aussi ; il n’y en a encore aucun.
+       *[other] , ou l’un de ceux que vous gardez : { $kept }.
+    }
+ask-cord-unmeasured = Le cordon { $designation } n’a pas d’épaisseur publiée : mesurez le vôtre et donnez-la, par exemple 4mm.
+ask-tube-unknown = « { $given } » n’est pas un tube : donnez son diamètre, par exemple 40mm{ $kept ->
+        [none] . Les tubes que vous gardez sous un nom conviennent aussi ; il n’y en a encore aucun.
+       *[other] , ou l’un de ceux que vous gardez : { $kept }.
+    }
+ask-holes-close = Un rang de { $holes } trous sur ce tube les place à { $between } l’un de l’autre, et un picot demande { $pin } : donnez moins de trous ou un tube plus gros.
+ask-wall-thick = Une paroi de { $wall } ne tient pas dans un tube de { $tube } : donnez l’épaisseur de la paroi seule.
+
+name-unusable = « { $given } » n’est pas un nom sous lequel garder quelque chose : prenez { $most } lettres au plus, en commençant par une lettre, par exemple oak.
+name-standard = « { $given } » est le nom d’un cordon normalisé : choisissez un autre nom.
+# What is kept by name could not be read or written. $reason: what the system says.
+rack-failed = Les tubes et les cordons gardés sous un nom n’ont pas pu servir ({ $reason }) : voyez ce fichier, ou déplacez-le pour en commencer un nouveau.
+rack-newer = Les tubes et les cordons gardés sous un nom ont été écrits par un Marlinspeak plus récent ({ $reason }) et sont laissés tels quels : utilisez ce programme plus récent.
+
+## Why a tube cannot be rigged for a knot
+
+# $can_take: bights that the tube takes.
+rig-no-row = Aucun rang de ce tube (trous : { $rows }) ne se partage également entre { $bights } ganses. Nombres de ganses possibles : { $can_take }.
+rig-cord-thick = Un cordon de { $cord } est plus épais que le tube de { $tube } : prenez un cordon plus fin ou un tube plus gros.
+# $most_bights and $most_passes: the most that do go, or 0 for none.
+rig-tube-full = { $bights } ganses en { $passes ->
+        [one] 1 passe
+       *[other] { $passes } passes
+    } ne laissent pas de place sur ce tube : prenez un tube de { $tube } ou plus{ $most_bights ->
+        [0] { "" }
+       *[other] , ou { $most_bights } ganses au plus
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , ou 1 passe
+       *[other] , ou { $most_passes } passes au plus
+    }.
+shape-cord-thick = Un cordon de { $cord } est plus épais que l’objet de { $object } : prenez un cordon de { $object } au plus.
+# $cord_below: a cord thinner than this does, or none.
+shape-too-full = { $bights } ganses en { $passes ->
+        [one] 1 passe
+       *[other] { $passes } passes
+    } d’un cordon de { $cord } ne tiennent pas côte à côte autour de l’objet : prenez { $most_bights ->
+        [0] { $most_passes ->
+            [0] moins de ganses et moins de passes
+            [one] 1 passe
+           *[other] { $most_passes } passes au plus
+        }
+       *[other] { $most_bights } ganses au plus
+    }{ $cord_below ->
+        [none] { "" }
+       *[other] , ou un cordon de moins de { $cord_below }
+    }.
+shape-narrower = Ce nœud a au moins { $least } de large et ne peut pas couvrir seulement { $given } : prenez moins de brins, ou couvrez davantage.
+rig-cord-short = Ce nœud demande { $needed } de cordon, et il y en a { $at_hand } : prenez plus de cordon, moins de brins ou moins de passes.
+rig-with-what = Ni tube ni cordon ne sont donnés : ajoutez-les, par exemple --tube 40mm --rows 12 --cord 4mm.
+
+## Why nothing fits, and what would
+
+fit-cord-thick = Rien ne convient : un cordon de { $cord } est plus épais que l’objet de { $object } ; prenez un cordon plus fin.
+# $cord: a cord with which something fits, or none.
+fit-cover-short = Rien ne convient : avec ce cordon, le nœud le plus étroit a { $narrowest } de large, plus que les { $wanted } à couvrir ; { $cord ->
+        [none] couvrez davantage
+       *[other] couvrez davantage, ou prenez un cordon de { $cord }
+    }.
+fit-cover-long = Rien ne convient : avec ce cordon, les nœuds qui atteignent { $wanted } laissent trop de l’objet à nu ; { $cord ->
+        [none] couvrez moins, ou faites plusieurs nœuds côte à côte
+       *[other] couvrez moins, ou prenez un cordon de { $cord }
+    }.
+# $would_fit, $can_take: bights.
+fit-no-row = Rien ne convient sur ce tube : pour cet objet, les nombres de ganses possibles sont { $would_fit }, et les rangs du tube permettent { $can_take } ; prenez un autre tube ou un rang qui se partage par l’un de ces nombres.
+fit-tube-thin = Rien ne convient sur ce tube : à { $tube }, il est trop mince pour les cordons ; prenez un tube de { $would_do } ou plus.
+fit-have-short = Rien ne convient avec le cordon disponible : il en faudrait au moins { $least }, et il y en a { $at_hand } ; prenez plus de cordon, ou couvrez moins.
+fit-nothing = Rien ne convient : essayez un cordon plus fin, une autre longueur à couvrir, ou sans imposer de tube.
+
+## The knots that fit
+
+# $count: how many fit. $shown: how many are listed.
+fit-heading = { $count ->
+        [one] Un seul nœud couvre { $cover } d’un objet de { $object } de diamètre avec un cordon de { $cord }.
+       *[other] { $count } nœuds couvrent { $cover } d’un objet de { $object } de diamètre avec un cordon de { $cord }{ $shown ->
+            [0] .
+            [one] { " " }; le meilleur d’abord.
+           *[other] { " " }; les { $shown } meilleurs d’abord.
+        }
+    }
+fit-more = « --most { $count } » les montre tous.
+# Heads of columns.
+fit-head-rank = { "nº" }
+fit-head-leads = brins
+fit-head-bights = ganses
+fit-head-passes = passes
+fit-head-strands = circuits
+fit-head-width = largeur
+fit-head-cover = couvre
+fit-head-angle = angle
+fit-head-cord = cordon à couper
+fit-head-legs = trajets
+fit-head-drawn = serrage
+# What stands in them.
+fit-cell-width = { $width }
+fit-cell-cover = { $cover } %
+fit-cell-angle = { $angle }°
+fit-cell-cord = { $long }
+fit-cell-drawn = { $faired ->
+        [yes] complet
+       *[no] laissé ouvert
+    }
+
+# A knot on the plan screen, in large type. Exemple : 5 brins, 6 ganses, doublé
+plan-answer = { $leads } brins, { $bights } ganses, { $passes ->
+        [1] simple
+        [2] doublé
+        [3] triplé
+       *[other] { $passes } passes
+    }
+# Below it, in two lines. Exemple : 29,8 mm de large, serré à fond, cache 100 %
+plan-answer-shape = { $width } de large, { $faired ->
+        [yes] serré à fond
+       *[no] laissé ouvert
+    }, cache { $cover } %
+# Exemple : 1,88 m de cordon, 24 trajets à 66°
+plan-answer-work = { $long } de cordon{ $strands ->
+        [one] { "" }
+       *[other] { " " }en { $strands } circuits
+    }, { $legs } trajets à { $angle }°
+# Spoken when it is chosen. $rank: 1 is the best. $count: how many there are.
+plan-answer-say = Nœud { $rank } sur { $count } : { $leads } brins, { $bights } ganses, { $passes ->
+        [1] simple
+        [2] doublé
+        [3] triplé
+       *[other] { $passes } passes
+    }{ $strands ->
+        [one] { "" }
+       *[other] , en { $strands } circuits
+    }. Il aura { $width } de large et cachera { $cover } pour cent. Il demande { $long } de cordon et { $legs } trajets.
+
+## A rigged tube, as the command rig prints it
+
+rig-heading = { $leads } brins, { $bights } ganses, { $passes ->
+        [1] simple
+        [2] doublé
+        [3] triplé
+       *[other] { $passes } passes
+    }, sur un tube de { $tube } avec un cordon de { $cord }
+rig-finished = Fini : { $width } de large, { $faired ->
+        [yes] serré à fond
+       *[no] laissé ouvert
+    }, cache { $cover } %, trajets à { $angle }° de l’axe. Égaliser tire { $slack } de chaque trajet.
+rig-in-the-bag = Dans le sac
+rig-on-the-tube = Sur le tube
+rig-all-holes = Trous { $holes }
+rig-kept-tube = Le tube est gardé sous le nom { $name } : donnez désormais --tube { $name }.
+rig-kept-cord = Le cordon est gardé sous le nom { $name } : donnez désormais --cord { $name }.
+
+most-unreadable = --most demande un nombre de nœuds de 1 à 9999, et « { $given } » n’en est pas un : essayez --most 20.
+
+## The plan screen
+
+plan-heading = Qu’allez-vous couvrir ?
+plan-measure-across = de part en part
+plan-measure-round = tout autour
+plan-object = Son diamètre
+plan-girth = Son tour
+plan-cover = Longueur à couvrir
+plan-cord = Cordon
+plan-tube = Le tube
+plan-rows = Rangs de trous
+plan-pin = Longueur des picots
+plan-thread = Filetage des picots
+plan-have = Cordon disponible
+
+plan-hint = Longueurs comme 30, 3cm, 1 1/4 in ou 5/32in. Le tube, ses rangs et ses picots, et le cordon disponible peuvent rester vides.
+plan-answers = Nœuds qui conviennent
+# Some of them are in sight.
+plan-more = { $first } à { $last } sur { $count } nœuds, le meilleur d’abord · ↓ continue
+plan-all = { $count ->
+        [0] Aucun nœud ne convient
+        [one] Un seul nœud convient
+       *[other] { $count } nœuds conviennent, le meilleur d’abord
+    }
+plan-wanting = { $asking ->
+        [object] Quel est le diamètre de l’objet ? Mesurez-le de part en part, ou tout autour avec un mètre ruban.
+        [cover] Quelle longueur en voulez-vous couvrir ?
+       *[cord] Quelle est l’épaisseur du cordon ?
+    }
+# Below the answers, when no tube is named.
+plan-without-tube = Nommez aussi un tube, et sa préparation sera guidée pas à pas.
+plan-keys = Tab avance · Page préc. et Page suiv. changent · ↑ ↓ choisir un nœud · Entrée le prend · Échap quitte
+
+plan-say = Le plan. Tapez le diamètre de l’objet, la longueur à couvrir, et le cordon. Tabulation avance, les flèches haut et bas choisissent un nœud, entrée le prend.
+# Said when a field is come to. $text: what is typed there, or none.
+# Exemple : Cordon : 4mm. Page suivante parcourt ceux qui sont connus.
+plan-field-say = { $asking ->
+        [object] Diamètre de l’objet
+        [girth] Tour de l’objet
+        [cover] Longueur à couvrir
+        [cord] Cordon
+        [tube] Tube
+        [rows] Rangs de trous de chaque bague
+        [pin] Longueur des picots
+        [thread] Filetage des picots
+       *[have] Cordon disponible
+    }{ $text ->
+        [none] .
+       *[other] { " " }: { $text }.
+    }{ $asking ->
+        [object] { " " }Page suivante passe à son tour.
+        [girth] { " " }Page suivante passe à son diamètre.
+        [cord] { " " }Page suivante parcourt ceux qui sont connus.
+        [tube] { " " }Page suivante parcourt ceux qui sont gardés.
+       *[other] { "" }
+    }
+
+# On the start screen.
+start-plan = P : trouver un nœud pour un objet

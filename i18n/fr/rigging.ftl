@@ -1,0 +1,493 @@
+# Packing the bag and rigging the tube: steps like any other, before the first leg. A message
+# ending in -say is spoken, one ending in -show stands on the screen, one ending in -note below
+# it. A note that comes to nothing is left out.
+#
+# Arguments that come back:
+#   $number            this item or step, $items and $tasks how many there are
+#   $hand              right or left: the way round the tube that the cord travels
+#   lengths            each one argument with its unit (see lengths.ftl): "40 millimètres" for the
+#                      ear, "40 mm" for the eye
+
+kit-phase-show = Sac, article { $number } sur { $items }
+rig-phase-show = Préparation, étape { $number } sur { $tasks }
+
+# Where the tyer is, before the first leg.
+# Exemple : Le tube est en préparation : étape 3 sur 8.
+# $phase: kit or rig.
+rigging-where-say = { $phase ->
+        [kit] Le sac est en préparation : article { $number } sur { $of }.
+       *[rig] Le tube est en préparation : étape { $number } sur { $of }.
+    }
+
+## The bag
+
+# Exemple : Pour le sac, article 1 sur 6 : le tube, de 40 millimètres de diamètre. Suivant quand il y est.
+kit-tube-say = Pour le sac, article { $number } sur { $items } : le tube, de { $diameter } de diamètre. Suivant quand il y est.
+kit-tube-say-brief = Le tube, { $diameter } de diamètre.
+kit-tube-say-teach = Pour le sac, article { $number } sur { $items } : le tube, de { $diameter } de diamètre. Suivant quand il y est. Le tube est ce sur quoi on fait le nœud, avant de le passer sur l’objet.
+kit-tube-show = Le tube, { $diameter }
+kit-tube-note = { "" }
+
+# Exemple : Pour le sac, article 2 sur 6 : 12 picots de 12,7 millimètres de long, filetage numéro 8. Suivant
+# quand ils y sont.
+# $thread: its name or none. $numbered: the number of a numbered inch thread, or none.
+# $inches: the length as a fraction of an inch, or none.
+kit-pins-say = Pour le sac, article { $number } sur { $items } : { $count } picots de { $length } de long{ $thread ->
+        [none] { "" }
+       *[other] { $numbered ->
+            [none] , filetage { $thread }
+           *[other] , filetage numéro { $numbered }
+        }
+    }. Suivant quand ils y sont.
+kit-pins-say-brief = { $count } picots de { $length } de long{ $thread ->
+        [none] { "" }
+       *[other] { $numbered ->
+            [none] , filetage { $thread }
+           *[other] , filetage numéro { $numbered }
+        }
+    }.
+kit-pins-say-teach = Pour le sac, article { $number } sur { $items } : { $count } picots de { $length } de long{ $thread ->
+        [none] { "" }
+       *[other] { $numbered ->
+            [none] , filetage { $thread }
+           *[other] , filetage numéro { $numbered }
+        }
+    }. Suivant quand ils y sont. Un picot est une vis sans tête ; il en faut un pour chaque ganse de base et un pour chaque ganse de tête.
+kit-pins-show = { $count } picots, { $length }
+kit-pins-note = { $thread ->
+        [none] { "" }
+       *[other] { $inches ->
+            [none] Vis sans tête { $thread }
+           *[other] Vis sans tête { $thread }, { $inches } po
+        }
+    }
+
+# $size: as it is sold. $system: inch or metric.
+kit-key-say = Pour le sac, article { $number } sur { $items } : la clé à six pans des picots, de { $system ->
+        [inch] { $size } de pouce
+       *[metric] { $size } millimètres
+    }. Suivant quand elle y est.
+kit-key-say-brief = La clé à six pans des picots, { $system ->
+        [inch] { $size } de pouce
+       *[metric] { $size } millimètres
+    }.
+kit-key-say-teach = Pour le sac, article { $number } sur { $items } : la clé à six pans des picots, de { $system ->
+        [inch] { $size } de pouce
+       *[metric] { $size } millimètres
+    }. Suivant quand elle y est. Elle visse les picots ; les trous neufs sont durs et la demandent les premières fois.
+kit-key-show = Clé à six pans, { $system ->
+        [inch] { $size } po
+       *[metric] { $size } mm
+    }
+kit-key-note = { "" }
+
+# Exemple : Pour le sac, article 4 sur 6 : un morceau de cordon, 4 millimètres de diamètre, 1,9 mètre de
+# long. Suivant quand il y est.
+# $name: what the tyer calls the cord, or none. $grams: weight of all, or 0.
+kit-cord-say = Pour le sac, article { $number } sur { $items } : { $pieces ->
+        [one] un morceau de cordon
+       *[other] { $pieces } morceaux de cordon
+    }{ $name ->
+        [none] { "" }
+       *[other] , { $name }
+    }, { $diameter } de diamètre, { $length } de long{ $pieces ->
+        [one] { "" }
+       *[other] { " " }chacun
+    }. { $pieces ->
+        [one] Suivant quand il y est.
+       *[other] Suivant quand ils y sont.
+    }
+kit-cord-say-brief = { $pieces ->
+        [one] Un morceau de cordon
+       *[other] { $pieces } morceaux de cordon
+    }{ $name ->
+        [none] { "" }
+       *[other] , { $name }
+    }, { $diameter } de diamètre, { $length } de long{ $pieces ->
+        [one] { "" }
+       *[other] { " " }chacun
+    }.
+kit-cord-say-teach = Pour le sac, article { $number } sur { $items } : { $pieces ->
+        [one] un morceau de cordon
+       *[other] { $pieces } morceaux de cordon
+    }{ $name ->
+        [none] { "" }
+       *[other] , { $name }
+    }, { $diameter } de diamètre, { $length } de long{ $pieces ->
+        [one] { "" }
+       *[other] { " " }chacun
+    }. { $pieces ->
+        [one] Suivant quand il y est. Il est plus long
+       *[other] Suivant quand ils y sont. Ils sont plus longs
+    } que le nœud ne le demande, pour qu’il reste de quoi tenir. 
+kit-cord-show = Cordon, { $pieces ->
+        [one] { $length }
+       *[other] { $pieces } × { $length }
+    }
+kit-cord-note = { $name ->
+        [none] { $diameter } de diamètre
+       *[other] { $name }, { $diameter } de diamètre
+    }{ $grams ->
+        [0] { "" }
+       *[other] , environ { $grams } g
+    }
+
+kit-tape-say = Pour le sac, article { $number } sur { $items } : du ruban de masquage, { $tape } et un peu plus. Suivant quand il y est.
+kit-tape-say-brief = Du ruban de masquage, { $tape } et un peu plus.
+kit-tape-say-teach = Pour le sac, article { $number } sur { $items } : du ruban de masquage, { $tape } et un peu plus. Suivant quand il y est. On y écrit les numéros des picots, jamais sur le tube.
+kit-tape-show = Ruban de masquage, { $tape }
+kit-tape-note = { "" }
+
+kit-strip-say = Pour le sac, article { $number } sur { $items } : une bande de papier de { $length } de long, pour y marquer les picots. Suivant quand elle y est.
+kit-strip-say-brief = Une bande de papier de { $length } de long, pour y marquer les picots.
+kit-strip-say-teach = Pour le sac, article { $number } sur { $items } : une bande de papier de { $length } de long, pour y marquer les picots. Suivant quand elle y est. Elle fait l’office de bagues percées.
+kit-strip-show = Bande de papier, { $length }
+kit-strip-note = Aussi longue que le tour du tube, pour y marquer les picots
+
+kit-picks-say = Pour le sac, article { $number } sur { $items } : { $count ->
+        [one] un épissoir
+       *[other] { $count } épissoirs
+    } pour ouvrir les croisements. Suivant quand { $count ->
+        [one] il y est.
+       *[other] ils y sont.
+    }
+kit-picks-say-brief = { $count ->
+        [one] Un épissoir
+       *[other] { $count } épissoirs
+    } pour ouvrir les croisements.
+kit-picks-say-teach = Pour le sac, article { $number } sur { $items } : { $count ->
+        [one] un épissoir
+       *[other] { $count } épissoirs
+    } pour ouvrir les croisements. Suivant quand { $count ->
+        [one] il y est.
+       *[other] ils y sont.
+    } On soulève ainsi un cordon pour en glisser un autre dessous.
+kit-picks-show = { $count ->
+        [one] Un épissoir
+       *[other] { $count } épissoirs
+    }
+kit-picks-note = Pour ouvrir les croisements
+
+## Rigging: what to know first
+
+# $given: length of the pins named, $needed: the least that holds, $hold: passes they do hold.
+rig-short-pins-say = Préparation du tube, étape { $number } sur { $tasks }. Attention : les picots que vous avez indiqués, de { $given } de long, sont trop courts pour ce nœud. { $hold ->
+        [0] Ils ne tiennent pas même une passe.
+        [one] Ils tiennent une passe.
+       *[other] Ils tiennent { $hold } passes.
+    } Prenez des picots de { $needed } ou plus.
+rig-short-pins-say-brief = Attention : les picots que vous avez indiqués, de { $given } de long, sont trop courts pour ce nœud. { $hold ->
+        [0] Ils ne tiennent pas même une passe.
+        [one] Ils tiennent une passe.
+       *[other] Ils tiennent { $hold } passes.
+    } Prenez des picots de { $needed } ou plus.
+rig-short-pins-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Attention : les picots que vous avez indiqués, de { $given } de long, sont trop courts pour ce nœud. { $hold ->
+        [0] Ils ne tiennent pas même une passe.
+        [one] Ils tiennent une passe.
+       *[other] Ils tiennent { $hold } passes.
+    } Prenez des picots de { $needed } ou plus. Sur des picots trop courts, le cordon remonte et saute dès qu’il y passe plusieurs fois.
+rig-short-pins-show = Picots de { $given } trop courts
+rig-short-pins-note = Prenez { $needed } ou plus ; ceux-ci tiennent { $hold ->
+        [0] moins d’une passe
+        [one] 1 passe
+       *[other] { $hold } passes
+    }
+
+rig-thick-object-say = Préparation du tube, étape { $number } sur { $tasks }. Attention : l’objet a { $object } de diamètre, et le tube seulement { $tube }. Laissez le nœud lâche jusqu’à ce qu’il soit passé sur l’objet.
+rig-thick-object-say-brief = Attention : l’objet a { $object } de diamètre, et le tube seulement { $tube }. Laissez le nœud lâche jusqu’à ce qu’il soit passé sur l’objet.
+rig-thick-object-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Attention : l’objet a { $object } de diamètre, et le tube seulement { $tube }. Laissez le nœud lâche jusqu’à ce qu’il soit passé sur l’objet.
+rig-thick-object-show = L’objet est plus gros que le tube
+rig-thick-object-note = { $object } contre { $tube } : laissez le nœud lâche jusqu’à ce qu’il soit passé sur l’objet
+
+rig-crowded-say = Préparation du tube, étape { $number } sur { $tasks }. Attention : dans ce nœud, les croisements sont à { $spacing } l’un de l’autre, et des cordons ronds demandent { $round }. Ils vont s’aplatir, et le nœud sera peut-être plus large que prévu.
+rig-crowded-say-brief = Attention : dans ce nœud, les croisements sont à { $spacing } l’un de l’autre, et des cordons ronds demandent { $round }. Ils vont s’aplatir, et le nœud sera peut-être plus large que prévu.
+rig-crowded-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Attention : dans ce nœud, les croisements sont à { $spacing } l’un de l’autre, et des cordons ronds demandent { $round }. Ils vont s’aplatir, et le nœud sera peut-être plus large que prévu.
+rig-crowded-show = Croisements serrés
+rig-crowded-note = À { $spacing } l’un de l’autre ; des cordons ronds demandent { $round } : le nœud sera peut-être plus large
+
+## Rigging: rings with holes
+
+# Exemple : Préparation du tube, étape 1 sur 7. Chaque bague a un seul rang de 12 trous. Choisissez un
+# trou de la bague de base comme trou 1 et comptez les trous à partir de lui vers la droite, et de même
+# sur la bague de tête.
+# $row: which row, in the order the rows were named. $rows: how many. $holes: holes in it.
+rig-row-say = Préparation du tube, étape { $number } sur { $tasks }. { $rows ->
+        [one] Chaque bague a un seul rang de { $holes } trous.
+       *[other] Sur chaque bague, prenez le rang { $row }, celui de { $holes } trous.
+    } Choisissez un trou de la bague de base comme trou 1 et comptez les trous à partir de lui vers la { $hand ->
+        [left] gauche
+       *[right] droite
+    }, et de même sur la bague de tête.
+rig-row-say-brief = { $rows ->
+        [one] Un seul rang de { $holes } trous.
+       *[other] Rang { $row }, celui de { $holes } trous.
+    } Choisissez le trou 1 et comptez vers la { $hand ->
+        [left] gauche.
+       *[right] droite.
+    }
+rig-row-say-teach = Préparation du tube, étape { $number } sur { $tasks }. { $rows ->
+        [one] Chaque bague a un seul rang de { $holes } trous.
+       *[other] Sur chaque bague, prenez le rang { $row }, celui de { $holes } trous.
+    } Choisissez un trou de la bague de base comme trou 1 et comptez les trous à partir de lui vers la { $hand ->
+        [left] gauche
+       *[right] droite
+    }, et de même sur la bague de tête. Un rang se partage également entre les picots quand leur nombre divise celui de ses trous.
+rig-row-show = { $rows ->
+        [one] Un seul rang de { $holes } trous
+       *[other] Rang { $row } : { $holes } trous
+    }
+rig-row-note = Choisissez le trou 1, comptez vers la { $hand ->
+        [left] gauche
+       *[right] droite
+    } ; les deux bagues pareilles
+
+# Setting the pins of a ring.
+# Exemple : Préparation du tube, étape 2 sur 7. Vissez 4 picots dans la bague de base, dans un trou sur
+# 3 : trous 1, 4, 7 et 10. Le picot de base 1 est dans le trou 1. Prenez des picots de 12,7 millimètres
+# de long. Serrez légèrement, sans forcer.
+# $rim: bottom or top. $step: from a pin to the next. $first: hole of pin 1. $few: yes when the
+# holes are told one by one: $most are all but the last, $last is that. $staggered: yes or no.
+# $key: size of the hex key or none, $system: inch or metric.
+rig-pins-say = Préparation du tube, étape { $number } sur { $tasks }. Vissez { $count } picots dans la bague { $rim ->
+        [top] de tête
+       *[bottom] de base
+    }, { $step ->
+        [1] dans chaque trou
+       *[other] dans un trou sur { $step }
+    }{ $few ->
+        [yes] { " " }: trous { $most } et { $last }.
+       *[no] , à partir du trou { $first }.
+    } { $rim ->
+        [top] { $staggered ->
+            [yes] Le picot de tête 1 est à mi-chemin entre les picots de base 1 et 2, et ainsi de suite tout autour.
+           *[no] Chaque picot de tête est à l’aplomb d’un picot de base.
+        }
+       *[bottom] Le picot de base 1 est dans le trou 1.
+    } Prenez des picots de { $length } de long{ $key ->
+        [none] { "" }
+       *[other] { $system ->
+            [inch] { " " }et la clé à six pans de { $key } de pouce
+           *[metric] { " " }et la clé à six pans de { $key } millimètres
+        }
+    }. Serrez légèrement, sans forcer.
+rig-pins-say-brief = Vissez { $count } picots dans la bague { $rim ->
+        [top] de tête
+       *[bottom] de base
+    }, { $step ->
+        [1] dans chaque trou
+       *[other] dans un trou sur { $step }
+    }{ $few ->
+        [yes] { " " }: trous { $most } et { $last }.
+       *[no] , à partir du trou { $first }.
+    }
+rig-pins-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Vissez { $count } picots dans la bague { $rim ->
+        [top] de tête
+       *[bottom] de base
+    }, { $step ->
+        [1] dans chaque trou
+       *[other] dans un trou sur { $step }
+    }{ $few ->
+        [yes] { " " }: trous { $most } et { $last }.
+       *[no] , à partir du trou { $first }.
+    } { $rim ->
+        [top] { $staggered ->
+            [yes] Le picot de tête 1 est à mi-chemin entre les picots de base 1 et 2, et ainsi de suite tout autour.
+           *[no] Chaque picot de tête est à l’aplomb d’un picot de base.
+        }
+       *[bottom] Le picot de base 1 est dans le trou 1.
+    } Prenez des picots de { $length } de long{ $key ->
+        [none] { "" }
+       *[other] { $system ->
+            [inch] { " " }et la clé à six pans de { $key } de pouce
+           *[metric] { " " }et la clé à six pans de { $key } millimètres
+        }
+    }. Serrez légèrement, sans forcer. Les picots tiennent les ganses à des distances égales et bloquent la bague sur le tube.
+rig-pins-show = { $rim ->
+        [top] Picots de tête
+       *[bottom] Picots de base
+    } : { $few ->
+        [yes] { $most }, { $last }
+       *[no] { $step ->
+            [1] chaque trou dès { $first }
+           *[other] 1 trou sur { $step } dès { $first }
+        }
+    }
+rig-pins-note = { $rim ->
+        [top] { $staggered ->
+            [yes] Décalés : à mi-chemin entre les picots de base
+           *[no] À l’aplomb des picots de base
+        }
+       *[bottom] { $count } picots, le picot 1 dans le trou 1
+    }
+rig-pins-note-how = Picots de { $length }{ $key ->
+        [none] { "" }
+       *[other] { $system ->
+            [inch] , clé à six pans { $key } po
+           *[metric] , clé à six pans { $key } mm
+        }
+    }. Serrez sans forcer.
+
+# Exemple : Préparation du tube, étape 3 sur 7. Placez la bague de tête de façon que son rang de trous
+# soit à 42 millimètres du rang de la bague de base. Tournez-la jusqu’à ce que son trou 1 soit à
+# l’aplomb du trou de base 1.
+# $half: yes when the ring is turned half a hole on.
+rig-space-say = Préparation du tube, étape { $number } sur { $tasks }. Placez la bague de tête de façon que son rang de trous soit à { $spacing } du rang de la bague de base. { $half ->
+        [yes] Tournez-la jusqu’à ce que son trou 1 soit un demi-trou à { $hand ->
+            [left] gauche
+           *[right] droite
+        } du trou de base 1, à mi-chemin du trou de base 2.
+       *[no] Tournez-la jusqu’à ce que son trou 1 soit à l’aplomb du trou de base 1.
+    }
+rig-space-say-brief = Bagues à { $spacing } l’une de l’autre, { $half ->
+        [yes] trou de tête 1 un demi-trou plus à { $hand ->
+            [left] gauche.
+           *[right] droite.
+        }
+       *[no] trou de tête 1 à l’aplomb du trou de base 1.
+    }
+rig-space-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Placez la bague de tête de façon que son rang de trous soit à { $spacing } du rang de la bague de base. { $half ->
+        [yes] Tournez-la jusqu’à ce que son trou 1 soit un demi-trou à { $hand ->
+            [left] gauche
+           *[right] droite
+        } du trou de base 1, à mi-chemin du trou de base 2.
+       *[no] Tournez-la jusqu’à ce que son trou 1 soit à l’aplomb du trou de base 1.
+    } À cette distance, les trajets ont le mou que demande le nœud fini.
+rig-space-show = Bagues à { $spacing } l’une de l’autre
+rig-space-note = { $half ->
+        [yes] Bague de tête un demi-trou plus à { $hand ->
+            [left] gauche
+           *[right] droite
+        }
+       *[no] Trou de tête 1 à l’aplomb du trou de base 1
+    }
+
+## Rigging: a tube without rings
+
+# $length: of the strip. $pitch: from mark to mark. $shift: how far on top pin 1 stands, none when
+# straight above. $spacing: from the bottom marks to the top marks.
+rig-strip-say = Préparation du tube, étape { $number } sur { $tasks }. { $rim ->
+        [top] Placez les { $pins } picots de tête à { $spacing } de ceux de base, avec une bande de papier de { $length } de long et un repère tous les { $pitch }. { $shift ->
+            [none] Le picot de tête 1 est à l’aplomb du picot de base 1.
+           *[other] Le picot de tête 1 est { $shift } à { $hand ->
+                [left] gauche
+               *[right] droite
+            } du picot de base 1, à mi-chemin du picot de base 2.
+        }
+       *[bottom] Enroulez autour du tube une bande de papier de { $length } de long, avec un repère tous les { $pitch }, et placez les { $pins } picots de base aux repères.
+    }
+rig-strip-say-brief = { $rim ->
+        [top] Placez les { $pins } picots de tête à { $spacing } de ceux de base, avec une bande de papier de { $length } de long et un repère tous les { $pitch }. { $shift ->
+            [none] Le picot de tête 1 est à l’aplomb du picot de base 1.
+           *[other] Le picot de tête 1 est { $shift } à { $hand ->
+                [left] gauche
+               *[right] droite
+            } du picot de base 1, à mi-chemin du picot de base 2.
+        }
+       *[bottom] Enroulez autour du tube une bande de papier de { $length } de long, avec un repère tous les { $pitch }, et placez les { $pins } picots de base aux repères.
+    }
+rig-strip-say-teach = Préparation du tube, étape { $number } sur { $tasks }. { $rim ->
+        [top] Placez les { $pins } picots de tête à { $spacing } de ceux de base, avec une bande de papier de { $length } de long et un repère tous les { $pitch }. { $shift ->
+            [none] Le picot de tête 1 est à l’aplomb du picot de base 1.
+           *[other] Le picot de tête 1 est { $shift } à { $hand ->
+                [left] gauche
+               *[right] droite
+            } du picot de base 1, à mi-chemin du picot de base 2.
+        }
+       *[bottom] Enroulez autour du tube une bande de papier de { $length } de long, avec un repère tous les { $pitch }, et placez les { $pins } picots de base aux repères.
+    } La bande est aussi longue que le tour du tube : ses repères sont donc à des distances égales.
+rig-strip-show = { $rim ->
+        [top] Picots de tête à { $spacing } de la base
+       *[bottom] Picots de base tous les { $pitch }
+    }
+rig-strip-note = { $rim ->
+        [top] { $shift ->
+            [none] À l’aplomb des picots de base, tous les { $pitch }
+           *[other] Décalés : { $shift } à { $hand ->
+                [left] gauche
+               *[right] droite
+            }, tous les { $pitch }
+        }
+       *[bottom] { $pins } repères sur une bande de { $length }
+    }
+
+## Rigging: numbers, cord, beginning
+
+rig-number-say = Préparation du tube, étape { $number } sur { $tasks }. Collez du ruban de masquage le long des deux bagues, { $tape } en tout, et numérotez-y les picots de 1 à { $pins } vers la { $hand ->
+        [left] gauche
+       *[right] droite
+    }, de même à la base et à la tête. N’écrivez pas sur le tube.
+rig-number-say-brief = Numérotez les picots sur le ruban, de 1 à { $pins }.
+rig-number-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Collez du ruban de masquage le long des deux bagues, { $tape } en tout, et numérotez-y les picots de 1 à { $pins } vers la { $hand ->
+        [left] gauche
+       *[right] droite
+    }, de même à la base et à la tête. N’écrivez pas sur le tube. Chaque étape nomme les picots par ces numéros ; la base et la tête ont les mêmes.
+rig-number-show = Numérotez les picots de 1 à { $pins }
+rig-number-note = Sur { $tape } de ruban, vers la { $hand ->
+        [left] gauche
+       *[right] droite
+    }, de même à la base et à la tête ; pas sur le tube
+
+# $name: what the tyer calls the cord, or none.
+rig-cut-say = Préparation du tube, étape { $number } sur { $tasks }. Coupez { $pieces ->
+        [one] 1 morceau
+       *[other] { $pieces } morceaux
+    } de cordon{ $name ->
+        [none] { "" }
+       *[other] , { $name }
+    }, { $length } de long{ $pieces ->
+        [one] { "" }
+       *[other] { " " }chacun
+    }. Les dormants sont compris.
+rig-cut-say-brief = Coupez { $pieces ->
+        [one] 1 morceau
+       *[other] { $pieces } morceaux
+    } de cordon{ $name ->
+        [none] { "" }
+       *[other] , { $name }
+    }, { $length } de long{ $pieces ->
+        [one] { "" }
+       *[other] { " " }chacun
+    }.
+rig-cut-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Coupez { $pieces ->
+        [one] 1 morceau
+       *[other] { $pieces } morceaux
+    } de cordon{ $name ->
+        [none] { "" }
+       *[other] , { $name }
+    }, { $length } de long{ $pieces ->
+        [one] { "" }
+       *[other] { " " }chacun
+    }. Les dormants sont compris. Coupez en une fois ; un cordon trop court n’arrive pas au bout.
+rig-cut-show = Coupez { $pieces ->
+        [one] { $length } de cordon
+       *[other] { $pieces } × { $length } de cordon
+    }
+rig-cut-note = { $name ->
+        [none] Dormants compris
+       *[other] { $name } ; dormants compris
+    }
+
+# $hole: the hole of bottom pin 1, or 0 on a tube without rings.
+rig-start-say = Préparation du tube, étape { $number } sur { $tasks }. { $strands ->
+        [one] Le cordon commence au picot de base 1
+       *[other] Chacun des { $strands } circuits commence au picot de base de son numéro, le premier au picot de base 1
+    }{ $hole ->
+        [0] .
+       *[other] , dans le trou { $hole }.
+    } Laissez-y { $tail } de dormant.
+rig-start-say-brief = Commencez au picot de base 1, { $tail } de dormant.
+rig-start-say-teach = Préparation du tube, étape { $number } sur { $tasks }. { $strands ->
+        [one] Le cordon commence au picot de base 1
+       *[other] Chacun des { $strands } circuits commence au picot de base de son numéro, le premier au picot de base 1
+    }{ $hole ->
+        [0] .
+       *[other] , dans le trou { $hole }.
+    } Laissez-y { $tail } de dormant. Le dormant est l’extrémité qui reste en arrière ; on la cache à la fin de l’ouvrage.
+rig-start-show = { $strands ->
+        [one] Commencez à base 1
+       *[other] Le circuit 1 commence à base 1
+    }
+rig-start-note = { $tail } de dormant{ $strands ->
+        [one] { "" }
+       *[other] { " " }; circuit 2 à base 2, et ainsi de suite
+    }

@@ -1,0 +1,135 @@
+# Paper for the bench: cards, strips and stages.
+
+## Every sheet
+
+# At the foot of a page.
+sheet-page = Page { $page } sur { $pages }
+
+## The card
+
+card-head-leg = Trajet
+card-head-way = De picot en picot
+card-head-crossings = Croisements, dans l’ordre où on les rencontre
+
+# The way of a leg. $heading, $from, $to as in steps.ftl.
+card-way = { $heading ->
+        [falling] Tête { $from }, descendez à base { $to }
+       *[rising] Base { $from }, montez à tête { $to }
+    }
+
+# Exemple : Tressage : enjamber 1, glisser sous 1.
+# $kind: run, or code for a row code of o and u.
+card-weave = { $kind ->
+        [run] Tressage : enjamber { $weave }, glisser sous { $weave }.
+       *[code] Tressage, rang par rang depuis la base : { $weave } (o : le trajet montant enjambe ; u : il glisse dessous).
+    }
+
+# $hand: right or left. $passes, $side as in steps.ftl. $inside: top or bottom.
+card-work = { $hand ->
+        [left] Avancez vers la gauche autour du tube ; les picots sont numérotés dans ce sens.
+       *[right] Avancez vers la droite autour du tube ; les picots sont numérotés dans ce sens.
+    } { $passes ->
+        [one] { "" }
+       *[other] { $side ->
+            [left] Les passes suivantes restent à gauche du cordon en place
+           *[right] Les passes suivantes restent à droite du cordon en place
+        }, { $inside ->
+            [bottom] en dedans de ses ganses à la base, en dehors à la tête.
+           *[top] en dedans de ses ganses à la tête, en dehors à la base.
+        }
+    }
+
+# Where the pins go when the tube is not known.
+# $staggered: yes or no.
+card-pins = Répartissez { $pins } picots également autour de chaque bague, { $staggered ->
+        [yes] chaque picot de tête à mi-chemin entre deux picots de base : le picot de tête 1 un demi-pas plus loin que le picot de base 1.
+       *[no] chaque picot de tête à l’aplomb du picot de base de même numéro.
+    }
+
+# On a tube without rings. $tube: its diameter. $apart: from pin to pin.
+card-pins-apart = Sur un tube de { $tube }, les picots sont à { $apart } l’un de l’autre, mesurés autour du tube.
+
+# On a tube with rings. $rim: top or bottom. $row: number of the row, $holes in it. $first: the
+# hole of pin 1. $step: holes from one pin to the next.
+card-pins-ring = { $rim ->
+        [top] Bague de tête
+       *[bottom] Bague de base
+    }, rang { $row } de { $holes } trous : picot 1 dans le trou { $first }, puis un picot { $step ->
+        [one] à chaque trou.
+       *[other] tous les { $step } trous.
+    }
+
+card-half-hole = Tournez d’abord la bague de tête d’un demi-trou, dans le sens où avance le cordon.
+
+# The head of a pass of a strand. $pin: the bottom pin where it begins.
+# Exemple : Première passe : laissez un dormant au picot de base 1
+# Exemple : Deuxième passe, circuit 2 sur 3 : commencez au picot de base 2, le long du cordon en place
+card-pass = { $pass ->
+        [1] Première passe
+        [2] Deuxième passe
+        [3] Troisième passe
+        [4] Quatrième passe
+        [5] Cinquième passe
+        [6] Sixième passe
+        [7] Septième passe
+        [8] Huitième passe
+       *[9] Neuvième passe
+    }{ $strands ->
+        [one] { "" }
+       *[other] , circuit { $strand } sur { $strands }
+    } : { $pass ->
+        [1] laissez un dormant au picot de base { $pin }
+       *[other] commencez au picot de base { $pin }, le long du cordon en place
+    }
+
+card-cautions = Attention
+card-caution-load = Ce nœud couvre et décore. Ne lui confiez jamais une personne ni une charge ; pour tout ce qui en porte, suivez les règles du lieu et les personnes habilitées.
+card-caution-heat = Lame chaude ou flamme : aérez, restez loin de ce qui brûle. Le cordon fondu colle à la peau et brûle : laissez-le refroidir. Une extrémité brûlée peut être coupante.
+card-caution-blade = Couteaux, épissoirs et aiguilles : coupez et poussez en vous éloignant du corps.
+card-caution-pins = Les picots dépassent du tube : attention aux yeux et aux paumes.
+card-caution-children = Cordons, picots et petites pièces ne sont pas pour les jeunes enfants. Ne laissez jamais un cordon autour d’un cou.
+card-caution-hands = Les mains se fatiguent : reposez-les pendant un long ouvrage.
+
+## The strip
+
+# $tube: its diameter, $round: the way round it.
+strip-title = Bandes de picots : { $leads } brins, { $bights } ganses, tube de { $tube }, { $round } de tour
+
+# $rings: yes when the tube has rings.
+strip-how = Découpez les deux bandes suivant leurs lignes et posez chacune une fois autour du tube, extrémité contre extrémité. { $rings ->
+        [yes] Chacune se pose le long de sa bague : chaque cercle est un trou, et un numéro marque chaque trou qui reçoit un picot.
+       *[no] Les picots vont où les lignes se croisent ; les lignes continuent jusqu’au bord du papier.
+    } Faites partir les deux bandes de la même ligne le long du tube.
+
+# $hand: right or left.
+strip-hand = { $hand ->
+        [left] Les numéros vont vers la gauche, dans le sens où avance le cordon.
+       *[right] Les numéros vont vers la droite, dans le sens où avance le cordon.
+    }
+
+strip-half-hole = Tournez d’abord la bague de tête d’un demi-trou, dans le sens où avance le cordon : les trous de sa bande sont dessinés ainsi.
+
+strip-top = Bague de tête
+strip-bottom = Bague de base
+strip-cut = couper
+strip-join = posez la page { $page } sur la ligne en tirets
+# $bar: how long the line is.
+# Exemple : Cette ligne mesure 50 mm. Sinon, …
+strip-bar = Cette ligne mesure { $bar }. Sinon, imprimez de nouveau à 100 %, sans ajuster à la page.
+
+## The stage
+
+stage-signs = Un carré enjambe, un anneau glisse dessous. Le numéro dans un anneau est le picot d’où vient le cordon, celui dans un disque le picot où il va.
+
+## What can be wrong
+
+sheet-out-missing = La feuille n’a pas où aller : ajoutez --out avec un nom de fichier à l’extension PNG ou PDF, par exemple --out card.pdf.
+sheet-out-ending = « { $file } » ne dit pas quelle sorte de fichier faire : donnez un nom à l’extension PNG ou PDF, ou ajoutez --pdf.
+sheet-exists = « { $file } » existe déjà et est laissé tel quel : choisissez un autre nom, ou ajoutez --replace.
+sheet-unwritable = « { $file } » n’a pas pu être écrit ({ $reason }) : vérifiez que son dossier existe et que l’on peut y écrire.
+sheet-failed = La feuille n’a pas pu être faite ({ $reason }) : essayez l’autre sorte de fichier, PNG ou PDF.
+sheet-dpi = --dpi demande un nombre entier de { $least } à { $most }, et « { $given } » n’en est pas un : essayez --dpi 300.
+sheet-step = --step demande une étape de ce nœud, de 1 à { $steps }, et « { $given } » n’en est pas une : « marlinspeak steps » les montre.
+sheet-tube-missing = Une bande est aussi longue que le tour du tube, et aucun tube n’est nommé : ajoutez --tube avec son diamètre, par exemple --tube 48mm.
+sheet-card-long = La fiche de ce nœud aurait plus de { $most } croisements à imprimer : « marlinspeak steps » en dit autant que vous voulez.
+sheet-strip-long = La bande de ce tube prendrait plus de { $most } pages : vérifiez que --tube est bien le diamètre, par exemple --tube 48mm.

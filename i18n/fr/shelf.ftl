@@ -1,0 +1,288 @@
+# The shelf: ties that wait, the log of finished ones, and what can be wrong with their files.
+
+## The shelf screen
+
+shelf-heading = L’étagère
+shelf-empty = L’étagère est vide : Échap revient, et un nœud commencé là-bas se range ici.
+shelf-empty-say = L’étagère est vide. Appuyez sur échap pour revenir et commencer un nœud.
+
+# How a tie stands. $state: waiting, finished or away.
+# Exemple : 58 %, 14 trajets sur 24, dernière fois hier
+shelf-tie-stand = { $state ->
+        [finished] Terminé
+        [away] Rangé à { $percent } %
+       *[waiting] { $percent } %
+    }, { $laid ->
+        [0] aucun trajet
+        [one] 1 trajet
+       *[other] { $laid } trajets
+    } sur { $legs }, { $days ->
+        [0] dernière fois aujourd’hui
+        [one] dernière fois hier
+       *[other] dernière fois il y a { $days } jours
+    }
+
+# Whether something was logged of a finished tie. $logged: yes or no.
+shelf-tie-log = { $logged ->
+        [yes] Au journal
+       *[no] Pas encore au journal : L note ce qui a servi
+    }
+
+# Spoken when the shelf appears. Exemple : L’étagère. 3 nœuds. Haut et bas passent de l’un à l’autre.
+shelf-say = L’étagère. { $ties ->
+        [one] 1 nœud.
+       *[other] { $ties } nœuds. Les flèches haut et bas passent de l’un à l’autre, la barre d’espace en reprend un.
+    }
+
+# Spoken when a tie gets the focus.
+# Exemple : 1 sur 3. Barre franche. 5 brins, 6 ganses, doublé. Première passe, 58 pour cent, dernière
+# fois hier.
+# $name: what its tyer calls it, or none. $named: yes or no. $phase: kit, rig, lead,
+# follow, check, lift, fair or finish. $state: waiting, finished or away. $note: what its tyer wrote; $noted: yes
+# or no.
+shelf-tie-say = { $number } sur { $ties }. { $named ->
+        [yes] { $name }.
+       *[no] { "" }
+    } { $leads } brins, { $bights } ganses, { $passes ->
+        [one] simple
+        [2] doublé
+        [3] triplé
+       *[other] { $passes } passes
+    }. { $state ->
+        [finished] Terminé
+       *[other] { $state ->
+            [away] Rangé.
+           *[waiting] { "" }
+        } { $phase ->
+            [kit] Préparation du sac
+            [rig] Préparation du tube
+            [lead] Première passe
+            [follow] { $pass ->
+                [2] Deuxième passe
+                [3] Troisième passe
+                [4] Quatrième passe
+                [5] Cinquième passe
+                [6] Sixième passe
+                [7] Septième passe
+                [8] Huitième passe
+               *[9] Neuvième passe
+            }
+            [check] Vérification après la passe { $pass }
+            [lift] On dégage le nœud du tube
+            [fair] On égalise
+           *[finish] On finit les extrémités
+        }, { $percent } pour cent
+    }, { $days ->
+        [0] dernière fois aujourd’hui
+        [one] dernière fois hier
+       *[other] dernière fois il y a { $days } jours
+    }. { $noted ->
+        [yes] Note : { $note }
+       *[no] { "" }
+    }
+
+# All logged ties together.
+# Exemple : Au journal : 4 nœuds, 192 trajets, 6 heures 20 minutes, 18,4 m de cordon.
+# $cord: a length, or none when nothing was measured.
+shelf-totals = Au journal : { $ties ->
+        [one] 1 nœud
+       *[other] { $ties } nœuds
+    }, { $legs ->
+        [one] { $legs } trajet
+       *[other] { $legs } trajets
+    }, { $hours ->
+        [0] { $minutes ->
+            [one] { $minutes } minute
+           *[other] { $minutes } minutes
+        }
+        [one] 1 heure{ $minutes ->
+            [0] { "" }
+            [one] { " " }1 minute
+           *[other] { " " }{ $minutes } minutes
+        }
+       *[other] { $hours } heures{ $minutes ->
+            [0] { "" }
+            [one] { " " }1 minute
+           *[other] { " " }{ $minutes } minutes
+        }
+    }{ $cord ->
+        [none] .
+       *[other] , { $cord } de cordon.
+    }
+
+# The tyer’s own pace.
+shelf-pace = Votre rythme : { $seconds } secondes par trajet.
+
+shelf-keys = ↑ ↓ aller · Espace reprendre · E nom · N note · C refaire le même · A ranger ou ressortir · L journal · Suppr supprimer · U annuler · B sauvegarder · I faire entrer · Échap revenir
+shelf-keys-empty = I fait entrer des nœuds d’un fichier · U annuler · Échap revenir
+shelf-keys-prompt = Entrée le garde · Échap laisse comme avant
+
+shelf-prompt-name = Nom de ce nœud
+shelf-prompt-note = Note pour ce nœud
+shelf-prompt-backup = Sauvegarder tous les nœuds et le journal dans ce nouveau fichier
+shelf-prompt-bring-in = Faire entrer un nœud ou une sauvegarde depuis ce fichier
+
+shelf-has-name = Renommé.
+shelf-has-note = Noté.
+shelf-begun-again = Le même nœud est recommencé et se trouve en premier.
+shelf-is-away = Rangé. Il reste ici et n’est plus sur le premier écran.
+shelf-is-out = Ressorti.
+shelf-is-deleted = Supprimé. Appuyez sur U pour le faire revenir.
+shelf-is-back = Il est revenu.
+shelf-nothing-deleted = Rien de supprimé ne peut revenir : Suppr supprime le nœud choisi, et U l’annule.
+shelf-not-finished = Ce nœud n’est pas terminé. On note ce qui a servi quand il l’est.
+
+# $ties and $logged: how many; $left: how many could not be read and are not in it.
+shelf-backed-up = Le fichier { $file } contient { $ties ->
+        [0] 0 nœud
+        [one] 1 nœud
+       *[other] { $ties } nœuds
+    } et { $logged ->
+        [0] 0 entrée du journal
+        [one] 1 entrée du journal
+       *[other] { $logged } entrées du journal
+    }.{ $left ->
+        [0] { "" }
+        [one] { " " }1 document n’a pas pu être lu et n’y est pas.
+       *[other] { " " }{ $left } documents n’ont pas pu être lus et n’y sont pas.
+    }
+
+# $new: ties that came, $known: ties that were here already, $faults: lines that could not be
+# read, $missing: lines that a backup cut short lacks.
+shelf-brought-in = De { $file } : { $new ->
+        [0] aucun nouveau nœud
+        [one] 1 nœud
+       *[other] { $new } nœuds
+    } et { $logged ->
+        [0] rien pour le journal
+        [one] 1 entrée du journal
+       *[other] { $logged } entrées du journal
+    }.{ $known ->
+        [0] { "" }
+        [one] { " " }1 nœud était déjà ici.
+       *[other] { " " }{ $known } nœuds étaient déjà ici.
+    }{ $faults ->
+        [0] { "" }
+        [one] { " " }1 ligne n’a pas pu être lue et a été laissée.
+       *[other] { " " }{ $faults } lignes n’ont pas pu être lues et ont été laissées.
+    }{ $missing ->
+        [0] { "" }
+        [one] { " " }Il manque 1 ligne à la fin.
+       *[other] { " " }Il manque { $missing } lignes à la fin.
+    }
+
+## A tie that is open elsewhere
+
+look-only = Regarder seulement : ce nœud est ouvert dans une autre fenêtre ou un autre terminal. Rien de ce qui est fait ici n’est gardé.
+look-only-say = Regarder seulement. Rien de ce que vous faites ici n’est gardé.
+
+## The log
+
+tying-keys-log = L noter ce qui a servi · ← retour · R répéter · H où suis-je · W erreur · Échap quitter
+log-offer-say = C’était la dernière étape. Appuyez sur L pour noter ce qui a servi, ou sur échap pour quitter.
+
+log-heading = Ce qui a vraiment servi
+log-say = Ce qui a vraiment servi. Tabulation va de champ en champ ; ce que vous laissez vide n’est pas compté. Entrée garde le tout.
+log-cord-name = Cordon, comme vous l’appelez
+log-cord = Diamètre du cordon
+log-cut = Cordon coupé, en tout
+log-left-over = Cordon restant, en tout
+log-around = Diamètre de l’objet qui porte le nœud
+log-width = Largeur finie
+log-drawn = Serrage
+log-drawn-tight = aussi serré que possible
+log-drawn-open = laissé ouvert
+log-minutes = Minutes de travail
+log-note = Note
+log-photograph = Photographie, le chemin du fichier
+log-hint = Longueurs avec leur unité, comme 4 mm, 5/32 in ou 2,5 m ; sans unité, des millimètres.
+log-keep = Garder
+log-kept = Gardé.
+log-keys = Tab avance · Espace change un choix · Entrée garde le tout · Échap quitte sans garder
+
+# Said when a field gets the focus. $field: as the labels above. $value: what stands in it, or
+# none.
+log-field-say = { $field ->
+        [cord-name] Cordon, comme vous l’appelez
+        [cord] Diamètre du cordon
+        [cut] Cordon coupé, en tout
+        [left-over] Cordon restant, en tout
+        [around] Diamètre de l’objet qui porte le nœud
+        [width] Largeur finie
+        [drawn-tight] Aussi serré que possible
+        [drawn-open] Laissé ouvert
+        [minutes] Minutes de travail
+        [note] Note
+        [photograph] Chemin d’une photographie
+       *[keep] Garder
+    }{ $filled ->
+        [yes] { " " }: { $value }.
+       *[no] .
+    }
+
+# What is wrong with a field.
+log-length-unreadable = « { $given } » n’est pas une longueur : donnez un nombre et une unité, comme 4 mm, 5/32 in ou 2,5 m.
+log-length-unit = « { $given } » a une unité inconnue ici ; les unités sont mm, cm, m, in et ft : essayez 4 mm.
+log-length-comma = La virgule de « { $given } » peut se lire de deux façons : mettez un point pour les décimales, ou retirez-la.
+log-length-positive = Une longueur doit être plus grande que zéro, et « { $given } » ne l’est pas : essayez 4 mm, ou laissez le champ vide.
+log-length-range = Une longueur doit être de 0,01 mm à 100 m, et « { $given } » n’y est pas : essayez une autre unité.
+log-left-over-more = Il reste plus de cordon qu’il n’en a été coupé : vérifiez que les deux longueurs ont la bonne unité.
+log-minutes-unreadable = Les minutes doivent être un nombre de 0 à { $most }, et « { $given } » n’en est pas un : essayez 90.
+log-no-photograph = Il n’y a pas de fichier « { $file } » : donnez le chemin d’une photographie qui existe, ou laissez le champ vide.
+log-not-kept = Cela n’a pas pu être gardé. { $reason }
+
+## In the terminal
+
+# What stands before the ties in a list; the columns are set by the program.
+shelf-no-ties = Il n’y a aucun nœud sur l’étagère dans { $folder }.
+shelf-verify-whole = { $documents ->
+        [0] Il n’y a encore rien sur l’étagère.
+        [one] Le seul document de l’étagère est intact.
+       *[other] Les { $documents } documents de l’étagère sont tous intacts.
+    }
+# $state: unchecked or aside.
+shelf-verify-line = { $state ->
+        [aside] { $file } était abîmé et a été mis à l’écart : supprimez-le quand vous n’en avez plus besoin.
+       *[unchecked] { $file } n’a pas de somme de contrôle : reprenez le nœud et appuyez une fois, et il en aura une.
+    }
+# $renumbered: yes when the shelf had another tie of its name.
+shelf-imported = { $fate ->
+        [here] Le nœud { $id } est déjà sur l’étagère.
+        [renumbered] Le nœud est sur l’étagère sous le nom { $id } ; un autre porte le nom { $was }.
+       *[kept] Le nœud { $id } est sur l’étagère.
+    }
+shelf-exported = Le nœud { $id } est dans { $file }.
+shelf-deleted = Le nœud { $id } est supprimé : « marlinspeak shelf undo { $id } » le fait revenir.
+shelf-undone = Le nœud { $id } est revenu sur l’étagère.
+shelf-not-deleted = Aucun nœud { $id } n’est supprimé, donc aucun ne peut revenir : « marlinspeak shelf list » montre ceux de l’étagère.
+
+## What can be wrong
+
+shelf-error-io = { $doing ->
+        [read] { $path } n’a pas pu être lu ({ $reason }) : vérifiez qu’il existe et que vous avez le droit de le lire, puis réessayez.
+        [list] Le dossier { $path } n’a pas pu être parcouru ({ $reason }) : vérifiez qu’il existe et que vous avez le droit de le lire, puis réessayez.
+        [lock] { $path } n’a pas pu être verrouillé ({ $reason }) : vérifiez que son dossier existe et que vous avez le droit d’y écrire, puis réessayez.
+        [make] Le dossier { $path } n’a pas pu être créé ({ $reason }) : vérifiez que rien d’autre ne porte son nom et que le disque n’est pas plein, puis réessayez.
+        [move] { $path } n’a pas pu être déplacé ({ $reason }) : vérifiez que vous avez le droit d’écrire dans son dossier, puis réessayez.
+       *[write] { $path } n’a pas pu être écrit ({ $reason }) : vérifiez que son dossier existe, que vous avez le droit d’y écrire et que le disque n’est pas plein, puis réessayez.
+    }
+
+# $fault: what is wrong with the file. $detail: what the reader says, in English.
+shelf-error-unreadable = { $fault ->
+        [too-large] { $path } est trop gros pour être ce qu’il devrait être : vérifiez que c’est le bon fichier, ou prenez-en une copie intacte.
+        [not-a-file] { $path } n’est pas un fichier ordinaire : mettez un fichier à sa place, ou prenez-en un autre.
+        [not-json] { $path } n’est pas du JSON lisible ({ $detail }) : prenez-en une copie intacte.
+        [newer] { $path } a été écrit par un Marlinspeak plus récent ({ $detail }) et est laissé tel quel : utilisez ce programme plus récent pour lui.
+        [checksum] { $path } est abîmé, car son contenu ne répond pas à sa somme de contrôle : prenez-en une copie intacte.
+        [knot] { $path } nomme un nœud impossible à faire ({ $detail }) : les brins et les ganses vont de 2 à 999, les passes de 1 à 9 ; prenez-en une copie intacte.
+        [place] { $path } en est à un endroit que son nœud n’a pas ({ $detail }) : prenez-en une copie intacte.
+       *[shape] { $path } n’est pas ce qu’il devrait être ({ $detail }) : prenez-en une copie intacte.
+    }
+
+shelf-error-gone = { $path } a disparu : la copie précédente est utilisée s’il y en a une.
+shelf-error-stranger = { $path } est sur l’étagère et n’a pas le nom d’un nœud : déplacez-le ailleurs et faites-le entrer avec « marlinspeak shelf import ».
+shelf-error-unwritable = Le nœud { $id } ne peut pas être écrit de façon à se relire pareil ({ $detail }) : raccourcissez son nom et sa note, puis réessayez.
+shelf-error-no-such-tie = Il n’y a pas de nœud { $id } sur l’étagère : « marlinspeak shelf list » montre ceux qui y sont.
+shelf-error-not-an-id = « { $given } » n’est pas le nom d’un nœud de l’étagère : un tel nom a de 6 à 32 lettres de a à z et chiffres ; « marlinspeak shelf list » montre ceux qui y sont.
+shelf-error-exists = { $path } existe déjà et n’est pas remplacé : choisissez un autre nom, ou ajoutez --replace dans le terminal.
+shelf-error-no-home = Le système ne nomme aucun dossier pour vos données : donnez-en un dans XDG_DATA_HOME, puis réessayez.
