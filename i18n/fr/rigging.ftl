@@ -21,10 +21,10 @@ rigging-where-say = { $phase ->
 
 ## The bag
 
-# Exemple : Pour le sac, article 1 sur 6 : le tube, de 40 millimètres de diamètre. Suivant quand il y est.
-kit-tube-say = Pour le sac, article { $number } sur { $items } : le tube, de { $diameter } de diamètre. Suivant quand il y est.
+# Exemple : Pour le sac, article 1 sur 6 : le tube, 40 millimètres de diamètre. Suivant quand il y est.
+kit-tube-say = Pour le sac, article { $number } sur { $items } : le tube, { $diameter } de diamètre. Suivant quand il y est.
 kit-tube-say-brief = Le tube, { $diameter } de diamètre.
-kit-tube-say-teach = Pour le sac, article { $number } sur { $items } : le tube, de { $diameter } de diamètre. Suivant quand il y est. Le tube est ce sur quoi on fait le nœud, avant de le passer sur l’objet.
+kit-tube-say-teach = Pour le sac, article { $number } sur { $items } : le tube, { $diameter } de diamètre. Suivant quand il y est. Le tube est ce sur quoi on fait le nœud, avant de le passer sur l’objet.
 kit-tube-show = Le tube, { $diameter }
 kit-tube-note = { "" }
 
@@ -63,7 +63,7 @@ kit-pins-note = { $thread ->
     }
 
 # $size: as it is sold. $system: inch or metric.
-kit-key-say = Pour le sac, article { $number } sur { $items } : la clé à six pans des picots, de { $system ->
+kit-key-say = Pour le sac, article { $number } sur { $items } : la clé à six pans des picots, { $system ->
         [inch] { $size } de pouce
        *[metric] { $size } millimètres
     }. Suivant quand elle y est.
@@ -71,7 +71,7 @@ kit-key-say-brief = La clé à six pans des picots, { $system ->
         [inch] { $size } de pouce
        *[metric] { $size } millimètres
     }.
-kit-key-say-teach = Pour le sac, article { $number } sur { $items } : la clé à six pans des picots, de { $system ->
+kit-key-say-teach = Pour le sac, article { $number } sur { $items } : la clé à six pans des picots, { $system ->
         [inch] { $size } de pouce
        *[metric] { $size } millimètres
     }. Suivant quand elle y est. Elle visse les picots ; les trous neufs sont durs et la demandent les premières fois.
@@ -457,7 +457,7 @@ rig-cut-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Cou
     }, { $length } de long{ $pieces ->
         [one] { "" }
        *[other] { " " }chacun
-    }. Les dormants sont compris. Coupez en une fois ; un cordon trop court n’arrive pas au bout.
+    }. Les dormants sont compris. Coupez en une seule fois ; un cordon trop court n’arrive pas au bout.
 rig-cut-show = Coupez { $pieces ->
         [one] { $length } de cordon
        *[other] { $pieces } × { $length } de cordon
