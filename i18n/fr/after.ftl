@@ -186,7 +186,7 @@ finish-say = { $task ->
            *[no] glissez-le sous le premier cordon qui s’y prête. Il y est caché.
         }
         [trim] Coupez les { $ends } extrémités au ras des cordons qui les couvrent.
-        [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, brûlez les { $ends } extrémités pour les arrêter. Une fibre naturelle ne s’arrête pas au feu : une goutte de colle ou une surliure la tient.
+        [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, scellez à chaud les { $ends } extrémités. Une fibre naturelle ne se scelle pas à chaud : une goutte de colle ou une surliure la tient.
        *[done] Le nœud est fini : { $leads } brins, { $bights } ganses, { $passes ->
             [one] simple.
             [2] doublé.
@@ -210,7 +210,7 @@ finish-say-brief = { $task ->
            *[no] , sous le premier cordon qui s’y prête.
         }
         [trim] Coupez les { $ends } extrémités.
-        [seal] Brûlez les { $ends } extrémités, si le cordon fond.
+        [seal] Scellez à chaud les { $ends } extrémités, si le cordon fond.
        *[done] Fini : { $leads } brins, { $bights } ganses, { $passes ->
             [one] simple.
             [2] doublé.
@@ -239,8 +239,8 @@ finish-say-teach = { $task ->
             } L’extrémité y est cachée, et le nœud la tient.
            *[no] glissez-le sous le premier cordon qui s’y prête. L’extrémité y est cachée, et le nœud la tient.
         }
-        [trim] Coupez les { $ends } extrémités au ras des cordons qui les couvrent, mais pas avant d’être sûr que toutes les reprises sont faites : un cordon coupé ne repousse pas.
-        [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, brûlez les { $ends } extrémités pour qu’elles ne s’effilochent pas. Une fibre naturelle ne s’arrête pas au feu : une goutte de colle ou une surliure la tient.
+        [trim] Coupez les { $ends } extrémités au ras des cordons qui les couvrent, mais pas tant que toutes les reprises ne sont pas faites : un cordon coupé ne se rallonge pas.
+        [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, scellez à chaud les { $ends } extrémités, pour qu’elles ne s’effilochent pas. Une fibre naturelle ne se scelle pas à chaud : une goutte de colle ou une surliure la tient.
        *[done] Le nœud est fini : { $leads } brins, { $bights } ganses, { $passes ->
             [one] simple.
             [2] doublé.
@@ -255,7 +255,7 @@ finish-show = { $task ->
            *[working] Courant à base { $pin }
         }
         [trim] Coupez les { $ends } extrémités
-        [seal] Brûlez les { $ends } extrémités
+        [seal] Scellez les { $ends } extrémités
        *[done] Le nœud est fini
     }
 
@@ -265,7 +265,7 @@ finish-show-note = { $task ->
            *[no] , sous le premier cordon qui s’y prête
         }
         [trim] Au ras des cordons qui les couvrent
-        [seal] Au feu seulement si le cordon fond ; colle ou surliure pour une fibre naturelle
+        [seal] À chaud seulement si le cordon fond ; colle ou surliure pour une fibre naturelle
        *[done] { $leads } brins, { $bights } ganses. Notez ce qui a servi.
     }
 
@@ -275,7 +275,7 @@ finish-show-note = { $task ->
 caution-say = { $caution ->
         [pins] Attention aux picots : ils dépassent ; gardez-en vos yeux et vos paumes à distance.
         [blades] Coupez et poussez en vous éloignant du corps, l’autre main derrière la lame ou la pointe.
-        [heat] Le feu brûle. Ouvrez une fenêtre, tenez la flamme loin du nœud et de tout ce qui brûle, et ne touchez pas l’extrémité avant qu’elle soit froide : le cordon fondu colle à la peau. Une extrémité brûlée peut être coupante.
+        [heat] Le feu brûle. Ouvrez une fenêtre, tenez la flamme loin du nœud et de tout ce qui brûle, et ne touchez pas l’extrémité avant qu’elle soit froide : le cordon fondu colle à la peau. Une extrémité scellée peut être coupante.
         [load] Ce nœud couvre et décore. Ne lui confiez jamais une personne ni une charge ; pour tout ce qui en porte, suivez les règles du lieu et les personnes habilitées.
         [children] Tenez cordons, picots et petites pièces hors de portée des jeunes enfants, et ne laissez jamais un cordon autour d’un cou.
        *[rest] Reposez vos mains de temps en temps.
@@ -284,7 +284,7 @@ caution-say = { $caution ->
 caution-show = { $caution ->
         [pins] Les picots dépassent : attention aux yeux et aux paumes.
         [blades] Coupez et poussez en vous éloignant du corps.
-        [heat] Aérez. Restez loin de tout ce qui brûle. Le cordon fondu colle et brûle : laissez-le refroidir. Une extrémité brûlée peut être coupante.
+        [heat] Aérez. Restez loin de tout ce qui brûle. Le cordon fondu colle et brûle : laissez-le refroidir. Une extrémité scellée peut être coupante.
         [load] Décoratif seulement : jamais pour tenir une personne ou une charge. Pour tout ce qui en porte, suivez les règles du lieu et les personnes habilitées.
         [children] Cordons, picots et petites pièces loin des jeunes enfants ; jamais un cordon autour d’un cou.
        *[rest] Reposez vos mains de temps en temps.

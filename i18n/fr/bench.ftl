@@ -154,7 +154,7 @@ fit-cover-long = Rien ne convient : avec ce cordon, les nœuds qui atteignent {
 fit-no-row = Rien ne convient sur ce tube : pour cet objet, les nombres de ganses possibles sont { $would_fit }, et les rangs du tube permettent { $can_take } ; prenez un autre tube ou un rang qui se partage par l’un de ces nombres.
 fit-tube-thin = Rien ne convient sur ce tube : à { $tube }, il est trop mince pour les cordons ; prenez un tube de { $would_do } ou plus.
 fit-have-short = Rien ne convient avec le cordon disponible : il en faudrait au moins { $least }, et il y en a { $at_hand } ; prenez plus de cordon, ou couvrez moins.
-fit-nothing = Rien ne convient : essayez un cordon plus fin, une autre longueur à couvrir, ou sans imposer de tube.
+fit-nothing = Rien ne convient : essayez un cordon plus fin, une autre longueur à couvrir, ou ne nommez aucun tube.
 
 ## The knots that fit
 
@@ -247,7 +247,7 @@ plan-object = Son diamètre
 plan-girth = Son tour
 plan-cover = Longueur à couvrir
 plan-cord = Cordon
-plan-tube = Le tube
+plan-tube = Tube
 plan-rows = Rangs de trous
 plan-pin = Longueur des picots
 plan-thread = Filetage des picots
@@ -264,7 +264,7 @@ plan-all = { $count ->
     }
 plan-wanting = { $asking ->
         [object] Quel est le diamètre de l’objet ? Mesurez-le de part en part, ou tout autour avec un mètre ruban.
-        [cover] Quelle longueur en voulez-vous couvrir ?
+        [cover] Quelle longueur voulez-vous en couvrir ?
        *[cord] Quelle est l’épaisseur du cordon ?
     }
 # Below the answers, when no tube is named.

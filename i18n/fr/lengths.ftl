@@ -29,18 +29,18 @@ length-m-say = { $number ->
 # Exemple : 1,2 m
 length-m = { $number } m
 
-# Exemple : 0,5 pouce
+# Exemple : 0,5 inuce
 length-in-say = { $number ->
         [one] { $number } pouce
        *[other] { $number } pouces
     }
-# Exemple : 0,5 po
-length-in = { $number } po
+# Exemple : 0,5 in
+length-in = { $number } in
 
 # Exemple : 4,5 pieds
 length-ft-say = { $number ->
         [one] { $number } pied
        *[other] { $number } pieds
     }
-# Exemple : 4,5 pi
-length-ft = { $number } pi
+# Exemple : 4,5 ft
+length-ft = { $number } ft

@@ -62,6 +62,10 @@ where-say = { $phase ->
             [yes] { $minutes ->
                 [0] Moins d’une minute, à votre rythme.
                 [one] Environ une minute, à votre rythme.
+                [21] Environ vingt et une minutes, à votre rythme.
+                [31] Environ trente et une minutes, à votre rythme.
+                [41] Environ quarante et une minutes, à votre rythme.
+                [51] Environ cinquante et une minutes, à votre rythme.
                *[other] Environ { $minutes } minutes, à votre rythme.
             }
            *[no] { "" }
@@ -91,17 +95,17 @@ wrong-show-note-leave = W : tout laisser en l’état
 
 # Taking a leg out again; the sentences of a step follow one another: this one, one for each
 # crossing in the order they are undone, and the last.
-# Exemple : On défait le trajet 7. Ramenez d’abord le cordon au picot de tête 6. Dégagez le cordon du
-# picot de tête 6.
+# Exemple : On défait le trajet 7. Ramenez le cordon au picot de tête 6. Dégagez le cordon du picot de
+# tête 6.
 # $whole: no when the leg was laid only in part and is on no pin yet. $tail: number of the bottom
 # pin whose tail comes off first, for a cord that was just begun, else 0. $first-rim: top or bottom
 # when the cord in hand is to be brought back to pin $first first, else none.
-take-back-say = { $pass ->
-        [1] On défait le trajet { $leg }
-       *[other] On défait, passe { $pass }, le trajet { $leg }
-    }{ $strands ->
+take-back-say = On défait le trajet { $leg }{ $strands ->
         [one] { "" }
        *[other] { " " }du circuit { $strand }
+    }{ $pass ->
+        [1] { "" }
+       *[other] { " " }dans la passe { $pass }
     }{ $named ->
         [yes] , « { $cord } »
        *[no] { "" }
@@ -109,8 +113,8 @@ take-back-say = { $pass ->
         [0] { "" }
        *[other] Ôtez d’abord le dormant du picot de base { $tail }.
     } { $first-rim ->
-        [top] Ramenez d’abord le cordon au picot de tête { $first }.
-        [bottom] Ramenez d’abord le cordon au picot de base { $first }.
+        [top] Ramenez le cordon au picot de tête { $first }.
+        [bottom] Ramenez le cordon au picot de base { $first }.
        *[none] { "" }
     } { $whole ->
         [yes] { $heading ->
@@ -158,7 +162,7 @@ take-back-show = { $heading ->
     }
 take-back-show-phase = { $pass ->
         [1] On défait le trajet { $leg }
-       *[other] On défait la passe { $pass }, trajet { $leg }
+       *[other] On défait le trajet { $leg }, passe { $pass }
     }
 take-back-show-crossing = { $over ->
         [yes] en ENJAMBANT { $cords }
@@ -176,7 +180,7 @@ take-back-nothing-say = Il n’y a plus rien à défaire : le tube est vide.
 
 ## Finding a lost place: questions answered with next for yes and back for no
 
-# Exemple : Votre cordon est-il au picot de tête 6 ? Suivant pour oui, retour pour non.
+# Exemple : Le cordon que vous tenez est-il au picot de tête 6 ? Suivant pour oui, retour pour non.
 question-say = { $question ->
         [pin] { $rim ->
             [top] Le cordon que vous tenez est-il au picot de tête { $pin } ?
@@ -189,11 +193,11 @@ question-say = { $question ->
             [one] Y en a-t-il un seul ?
            *[other] Y en a-t-il { $count } ?
         }
-        [tail] Le cordon n’a-t-il que son dormant au picot de base { $pin }{ $count ->
+        [tail] Le cordon en est-il seulement à son dormant, au picot de base { $pin }{ $count ->
             [0] { "" }
             [one] , à côté d’un autre cordon
            *[other] , à côté de { $count } autres cordons
-        }, sans avoir contourné de picot depuis ?
+        }, sans aucun picot contourné depuis ?
         [home] Regardez un autre circuit : son cordon est-il revenu au picot de base { $pin } { $count ->
             [one] une fois ?
            *[other] { $count } fois ?
@@ -202,7 +206,7 @@ question-say = { $question ->
             [top] Depuis le picot de tête { $pin },
            *[bottom] Depuis le picot de base { $pin },
         } { $count ->
-            [0] le cordon n’a-t-il encore rien croisé ?
+            [0] le cordon est-il encore libre de tout croisement ?
             [one] le cordon a-t-il déjà croisé quelque chose ?
            *[other] le cordon a-t-il croisé { $count } fois ou plus ?
         }
@@ -227,7 +231,7 @@ question-show = { $question ->
            *[other] Autre circuit : revenu { $count } fois ?
         }
        *[crossed] { $count ->
-            [0] Rien croisé encore ?
+            [0] Libre de tout croisement ?
             [one] Croisé quelque chose ?
            *[other] Croisé { $count } fois ou plus ?
         }

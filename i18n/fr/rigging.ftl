@@ -25,7 +25,7 @@ rigging-where-say = { $phase ->
 kit-tube-say = Pour le sac, article { $number } sur { $items } : le tube, { $diameter } de diamètre. Suivant quand il y est.
 kit-tube-say-brief = Le tube, { $diameter } de diamètre.
 kit-tube-say-teach = Pour le sac, article { $number } sur { $items } : le tube, { $diameter } de diamètre. Suivant quand il y est. Le tube est ce sur quoi on fait le nœud, avant de le passer sur l’objet.
-kit-tube-show = Le tube, { $diameter }
+kit-tube-show = Tube, { $diameter }
 kit-tube-note = { "" }
 
 # Exemple : Pour le sac, article 2 sur 6 : 12 picots de 12,7 millimètres de long, filetage numéro 8. Suivant
@@ -58,7 +58,7 @@ kit-pins-note = { $thread ->
         [none] { "" }
        *[other] { $inches ->
             [none] Vis sans tête { $thread }
-           *[other] Vis sans tête { $thread }, { $inches } po
+           *[other] Vis sans tête { $thread }, { $inches } in
         }
     }
 
@@ -76,7 +76,7 @@ kit-key-say-teach = Pour le sac, article { $number } sur { $items } : la clé �
        *[metric] { $size } millimètres
     }. Suivant quand elle y est. Elle visse les picots ; les trous neufs sont durs et la demandent les premières fois.
 kit-key-show = Clé à six pans, { $system ->
-        [inch] { $size } po
+        [inch] { $size } in
        *[metric] { $size } mm
     }
 kit-key-note = { "" }
@@ -322,7 +322,7 @@ rig-pins-note = { $rim ->
 rig-pins-note-how = Picots de { $length }{ $key ->
         [none] { "" }
        *[other] { $system ->
-            [inch] , clé à six pans { $key } po
+            [inch] , clé à six pans { $key } in
            *[metric] , clé à six pans { $key } mm
         }
     }. Serrez sans forcer.

@@ -84,7 +84,7 @@ card-pass = { $pass ->
 
 card-cautions = Attention
 card-caution-load = Ce nœud couvre et décore. Ne lui confiez jamais une personne ni une charge ; pour tout ce qui en porte, suivez les règles du lieu et les personnes habilitées.
-card-caution-heat = Lame chaude ou flamme : aérez, restez loin de ce qui brûle. Le cordon fondu colle à la peau et brûle : laissez-le refroidir. Une extrémité brûlée peut être coupante.
+card-caution-heat = Lame chaude ou flamme : aérez, restez loin de ce qui brûle. Le cordon fondu colle à la peau et brûle : laissez-le refroidir. Une extrémité scellée peut être coupante.
 card-caution-blade = Couteaux, épissoirs et aiguilles : coupez et poussez en vous éloignant du corps.
 card-caution-pins = Les picots dépassent du tube : attention aux yeux et aux paumes.
 card-caution-children = Cordons, picots et petites pièces ne sont pas pour les jeunes enfants. Ne laissez jamais un cordon autour d’un cou.

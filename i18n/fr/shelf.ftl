@@ -149,7 +149,7 @@ shelf-backed-up = Le fichier { $file } contient { $ties ->
 
 # $new: ties that came, $known: ties that were here already, $faults: lines that could not be
 # read, $missing: lines that a backup cut short lacks.
-shelf-brought-in = De { $file } : { $new ->
+shelf-brought-in = Venu de { $file } : { $new ->
         [0] aucun nouveau nœud
         [one] 1 nœud
        *[other] { $new } nœuds

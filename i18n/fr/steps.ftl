@@ -338,7 +338,7 @@ lay-say-way-brief = { $pass ->
     }
 
 # Exemple : Circuit 2, trajet 4 sur 12. Le cordon est au picot de base 4. Menez-le en montant vers la
-# droite jusqu’au picot de tête 6.
+# droite en direction du picot de tête 6.
 lay-say-way-teach = { $pass ->
         [1] { $strands ->
             [one] Trajet { $leg } sur { $legs }
@@ -379,7 +379,7 @@ lay-say-way-teach = { $pass ->
         [0] { "" }
         [one] , faites un tour complet du tube et continuez
        *[other] , faites { $turns } tours complets du tube et continuez
-    } jusqu’au { $heading ->
+    } en direction du { $heading ->
         [falling] picot de base { $to }
        *[rising] picot de tête { $to }
     }{ $lane ->

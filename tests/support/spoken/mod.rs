@@ -11,6 +11,7 @@ mod de;
 pub mod ear;
 mod en;
 mod es;
+mod fr;
 
 use ear::Ear;
 
@@ -31,6 +32,7 @@ pub struct Language {
 /// The languages that are understood here.
 pub const LANGUAGES: &[Language] = &[en::ENGLISH, es::SPANISH];
 pub const LANGUAGES: &[Language] = &[en::ENGLISH, de::GERMAN];
+pub const LANGUAGES: &[Language] = &[en::ENGLISH, fr::FRENCH];
 
 /// The language of that tag.
 pub fn language(tag: &str) -> &'static Language {
