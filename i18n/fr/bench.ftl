@@ -16,7 +16,7 @@ ask-length-unreadable = { $asking ->
         [pin] La longueur des picots
         [wall] L’épaisseur de la paroi
        *[have] Le cordon disponible
-    } ne peut pas être « { $given } » : donnez un nombre avec mm, cm, m, in ou ft, par exemple { $example }.
+    } ne peut pas être « { $given } » : donnez un nombre avec mm, cm, m, po ou pi, par exemple { $example }.
 ask-length-unit = { $asking ->
         [object] Le diamètre de l’objet
         [girth] Le tour de l’objet
@@ -26,7 +26,7 @@ ask-length-unit = { $asking ->
         [pin] La longueur des picots
         [wall] L’épaisseur de la paroi
        *[have] Le cordon disponible
-    } a une unité inconnue, « { $unit } » dans « { $given } » : utilisez mm, cm, m, in ou ft, par exemple { $example }.
+    } a une unité inconnue, « { $unit } » dans « { $given } » : utilisez mm, cm, m, po ou pi, par exemple { $example }.
 ask-length-comma = { $asking ->
         [object] Le diamètre de l’objet
         [girth] Le tour de l’objet
@@ -253,7 +253,7 @@ plan-pin = Longueur des picots
 plan-thread = Filetage des picots
 plan-have = Cordon disponible
 
-plan-hint = Longueurs comme 30, 3cm, 1 1/4 in ou 5/32in. Le tube, ses rangs et ses picots, et le cordon disponible peuvent rester vides.
+plan-hint = Longueurs comme 30, 3cm, 1 1/4 po ou 5/32po. Le tube, ses rangs et ses picots, et le cordon disponible peuvent rester vides.
 plan-answers = Nœuds qui conviennent
 # Some of them are in sight.
 plan-more = { $first } à { $last } sur { $count } nœuds, le meilleur d’abord · ↓ continue

@@ -34,13 +34,13 @@ length-in-say = { $number ->
         [one] { $number } pouce
        *[other] { $number } pouces
     }
-# Exemple : 0,5 in
-length-in = { $number } in
+# Exemple : 0,5 po
+length-in = { $number } po
 
 # Exemple : 4,5 pieds
 length-ft-say = { $number ->
         [one] { $number } pied
        *[other] { $number } pieds
     }
-# Exemple : 4,5 ft
-length-ft = { $number } ft
+# Exemple : 4,5 pi
+length-ft = { $number } pi

@@ -58,7 +58,7 @@ kit-pins-note = { $thread ->
         [none] { "" }
        *[other] { $inches ->
             [none] Vis sans tête { $thread }
-           *[other] Vis sans tête { $thread }, { $inches } in
+           *[other] Vis sans tête { $thread }, { $inches } po
         }
     }
 
@@ -76,7 +76,7 @@ kit-key-say-teach = Pour le sac, article { $number } sur { $items } : la clé �
        *[metric] { $size } millimètres
     }. Suivant quand elle y est. Elle visse les picots ; les trous neufs sont durs et la demandent les premières fois.
 kit-key-show = Clé à six pans, { $system ->
-        [inch] { $size } in
+        [inch] { $size } po
        *[metric] { $size } mm
     }
 kit-key-note = { "" }
@@ -322,7 +322,7 @@ rig-pins-note = { $rim ->
 rig-pins-note-how = Picots de { $length }{ $key ->
         [none] { "" }
        *[other] { $system ->
-            [inch] , clé à six pans { $key } in
+            [inch] , clé à six pans { $key } po
            *[metric] , clé à six pans { $key } mm
         }
     }. Serrez sans forcer.

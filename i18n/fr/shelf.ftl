@@ -195,7 +195,7 @@ log-drawn-open = laissé ouvert
 log-minutes = Minutes de travail
 log-note = Note
 log-photograph = Photographie, le chemin du fichier
-log-hint = Longueurs avec leur unité, comme 4 mm, 5/32 in ou 2,5 m ; sans unité, des millimètres.
+log-hint = Longueurs avec leur unité, comme 4 mm, 5/32 po ou 2,5 m ; sans unité, des millimètres.
 log-keep = Garder
 log-kept = Gardé.
 log-keys = Tab avance · Espace change un choix · Entrée garde le tout · Échap quitte sans garder
@@ -221,8 +221,8 @@ log-field-say = { $field ->
     }
 
 # What is wrong with a field.
-log-length-unreadable = « { $given } » n’est pas une longueur : donnez un nombre et une unité, comme 4 mm, 5/32 in ou 2,5 m.
-log-length-unit = « { $given } » a une unité inconnue ici ; les unités sont mm, cm, m, in et ft : essayez 4 mm.
+log-length-unreadable = « { $given } » n’est pas une longueur : donnez un nombre et une unité, comme 4 mm, 5/32 po ou 2,5 m.
+log-length-unit = « { $given } » a une unité inconnue ici ; les unités sont mm, cm, m, po et pi : essayez 4 mm.
 log-length-comma = La virgule de « { $given } » peut se lire de deux façons : mettez un point pour les décimales, ou retirez-la.
 log-length-positive = Une longueur doit être plus grande que zéro, et « { $given } » ne l’est pas : essayez 4 mm, ou laissez le champ vide.
 log-length-range = Une longueur doit être de 0,01 mm à 100 m, et « { $given } » n’y est pas : essayez une autre unité.
