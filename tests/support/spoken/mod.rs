@@ -30,9 +30,7 @@ pub struct Language {
 }
 
 /// The languages that are understood here.
-pub const LANGUAGES: &[Language] = &[en::ENGLISH, es::SPANISH];
-pub const LANGUAGES: &[Language] = &[en::ENGLISH, de::GERMAN];
-pub const LANGUAGES: &[Language] = &[en::ENGLISH, fr::FRENCH];
+pub const LANGUAGES: &[Language] = &[en::ENGLISH, de::GERMAN, es::SPANISH, fr::FRENCH];
 
 /// The language of that tag.
 pub fn language(tag: &str) -> &'static Language {
