@@ -1,4 +1,4 @@
-//! Speech over the real protocol: the `tts` crate and the C library under it talk to a speech
+//! Speech over the real protocol: the `speech-dispatcher` crate and the C library under it talk to a speech
 //! service made for tests, which dies, freezes and falls dumb on command.
 //!
 //! The address of the service is an environment variable of the whole process. So each test starts
@@ -16,7 +16,7 @@ use std::sync::mpsc::{self, Receiver};
 use std::thread;
 use std::time::Duration;
 
-use marlinspeak::voice::{Manner, Patience, Speaker, TtsVoice};
+use marlinspeak::voice::{Manner, Patience, Speaker, SystemVoice};
 use ssip::{Event, Service, Speech};
 
 /// Long enough for the slowest machine, short enough for a failing test.
@@ -54,7 +54,7 @@ fn speaking_program() {
         }
     };
     let tell = |news| println!("{MARK}{news:?}");
-    let speaker = Speaker::start_with(TtsVoice::maker(), tell, patience).expect("a thread");
+    let speaker = Speaker::start_with(SystemVoice::maker(), tell, patience).expect("a thread");
     for line in std::io::stdin().lines() {
         let line = line.expect("a line");
         let (command, rest) = line.split_once(' ').unwrap_or((&line, ""));
@@ -78,6 +78,10 @@ fn speaking_program() {
             },
             "language" => Manner {
                 language: Some(rest.to_owned()),
+                ..Manner::default()
+            },
+            "voice" => Manner {
+                voice: Some(rest.to_owned()),
                 ..Manner::default()
             },
             "plain" => Manner::default(),
@@ -440,7 +444,7 @@ fn speed_and_language_reach_the_service_before_the_text() {
     program.say("über eins", 1);
     program.expect("Began(Utterance(1))");
     program.expect("Ended(Utterance(1))");
-    assert_eq!(told(&service, "SET SELF SYNTHESIS_VOICE Bruno"), 1);
+    assert_eq!(told(&service, "SET SELF LANGUAGE de-at"), 1);
     program.tell("speed 226");
     program.say("plain", 2);
     program.expect("Began(Utterance(2))");
@@ -452,11 +456,25 @@ fn speed_and_language_reach_the_service_before_the_text() {
             .iter()
             .filter(|event| matches!(event, Event::Connected(_)))
             .count(),
-        2,
-        "back to the service's own voice by way of a new connection"
+        3,
+        "one to look for the voices, and back to the service's own by way of a new one"
     );
     program.tell("language xx");
     program.expect("NoSuchVoice(\"xx\")");
+    program.close();
+}
+
+#[test]
+fn a_voice_is_set_by_its_name_alone_and_told_of_when_it_is_not_there() {
+    let service = Service::start();
+    let mut program = Program::ready(&service);
+    program.tell("voice Ada");
+    program.say("over one", 1);
+    program.expect("Began(Utterance(1))");
+    program.expect("Ended(Utterance(1))");
+    assert_eq!(told(&service, "SET SELF SYNTHESIS_VOICE Ada"), 1);
+    program.tell("voice Nobody");
+    program.expect("NoSuchVoice(\"Nobody\")");
     program.close();
 }
 

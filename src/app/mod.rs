@@ -53,7 +53,7 @@ pub use theme::{of as theme_of, theme};
 
 use crate::guide::Plan;
 use crate::shelf::{Keeper, RackFile, Shelf};
-use crate::voice::{Loss, News, Speaker, TtsVoice};
+use crate::voice::{Loss, News, Speaker, SystemVoice};
 use crate::words::Words;
 
 /// Why the app ended other than by being closed.
@@ -135,7 +135,7 @@ pub fn settings() -> Settings {
 /// Starts the real services.
 fn furnish(tell: &mpsc::UnboundedSender<FromOutside>) -> Desk {
     let told = tell.clone();
-    let speaker = Speaker::start(TtsVoice::maker(), move |news| {
+    let speaker = Speaker::start(SystemVoice::maker(), move |news| {
         // When nobody listens any more the window is gone, and the news with it.
         let _ = told.unbounded_send(FromOutside::Voice(news));
     });

@@ -15,7 +15,7 @@ use crate::guide::{AtOnce, Script};
 use crate::pedal::{self, Edge, Intent, Pedals, Raw};
 use crate::settings::{Settings, SettingsFile};
 use crate::shelf::{Held, Keeper, Kept, Shelf, ShelfError, TakenUp, Tie};
-use crate::voice::{Manner, News, Speaker, TtsVoice};
+use crate::voice::{Manner, News, Speaker, SystemVoice};
 use crate::walk::{Action, Walk};
 use crate::words::Words;
 
@@ -161,7 +161,7 @@ fn settings(tell: &Sender<Event>, words: &Words) -> (SettingsFile, Settings) {
 
 fn speaker(tell: &Sender<Event>, settings: &Settings, words: &Words) -> Option<Speaker> {
     let told = tell.clone();
-    let started = Speaker::start(TtsVoice::maker(), move |news| {
+    let started = Speaker::start(SystemVoice::maker(), move |news| {
         let _ = told.send(Event::Voice(news));
     });
     if let Ok(speaker) = started {

@@ -72,12 +72,16 @@ pub enum Heard {
     Ended(MessageKey),
     /// It was stopped before its end.
     Stopped(MessageKey),
+    /// It has turned out that no voice fits what was wished for, which is named here.
+    NoSuchVoice(String),
 }
 
 impl Heard {
-    pub(super) fn key(&self) -> &MessageKey {
+    /// The text that it is about, if it is about one.
+    pub(super) fn key(&self) -> Option<&MessageKey> {
         match self {
-            Self::Began(key) | Self::Ended(key) | Self::Stopped(key) => key,
+            Self::Began(key) | Self::Ended(key) | Self::Stopped(key) => Some(key),
+            Self::NoSuchVoice(_) => None,
         }
     }
 }

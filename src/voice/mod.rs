@@ -11,6 +11,8 @@
 //! another one. While nothing is being said the supervisor sleeps without waking.
 
 mod cue;
+#[cfg(target_os = "linux")]
+mod dispatcher;
 mod engine;
 mod manner;
 mod news;
@@ -19,6 +21,7 @@ mod sounder;
 mod speaker;
 mod supervisor;
 mod text;
+#[cfg(not(target_os = "linux"))]
 mod tts_voice;
 mod worker;
 
@@ -26,6 +29,8 @@ mod worker;
 mod scripted;
 
 pub use cue::{Cue, SAMPLE_RATE};
+#[cfg(target_os = "linux")]
+pub use dispatcher::DispatcherVoice as SystemVoice;
 pub use engine::{Ear, Fit, Heard, MessageKey, Trouble, Voice};
 pub use manner::Manner;
 pub use news::{Loss, News, Utterance, VoiceName};
@@ -33,4 +38,5 @@ pub use patience::Patience;
 pub use sounder::Sounder;
 pub use speaker::Speaker;
 pub use text::SpokenText;
-pub use tts_voice::TtsVoice;
+#[cfg(not(target_os = "linux"))]
+pub use tts_voice::TtsVoice as SystemVoice;

@@ -1,4 +1,4 @@
-//! The `tts` crate as a [`Voice`]: Speech Dispatcher on Linux, the system's own speech elsewhere.
+//! The `tts` crate as a [`Voice`]: the system's own speech wherever that is not Speech Dispatcher.
 //!
 //! What its sources and trials on Linux have taught, and how it is met here:
 //!

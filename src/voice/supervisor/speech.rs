@@ -28,7 +28,7 @@ impl Supervisor {
         };
         speaking.key = Some(key.clone());
         for heard in early {
-            if *heard.key() == key {
+            if heard.key() == Some(&key) {
                 self.follow(&heard);
             }
         }
@@ -38,11 +38,14 @@ impl Supervisor {
         if self.in_charge != Some(id) {
             return;
         }
+        if let Heard::NoSuchVoice(wanted) = heard {
+            return self.tell(News::NoSuchVoice(wanted));
+        }
         let current = self
             .speaking
             .as_ref()
             .and_then(|speaking| speaking.key.as_ref());
-        if current == Some(heard.key()) {
+        if current.is_some() && current == heard.key() {
             self.follow(&heard);
         } else if let Some(chief) = self.chief()
             && let Some(Call {
@@ -63,6 +66,8 @@ impl Supervisor {
                     self.tell(News::CutOff(speaking.wish.id));
                 }
             }
+            // Told when it was heard, whatever is being said.
+            Heard::NoSuchVoice(_) => {}
         }
     }
 
