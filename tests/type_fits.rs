@@ -40,8 +40,7 @@ fn script(leads: &str, bights: &str, passes: &str) -> Script {
 
 /// Steps with the longest texts: of every kind the one with the longest line and notes, from the
 /// beginning and the end of large knots.
-fn longest() -> Vec<(Plan, usize, Shown)> {
-    let words = Words::english();
+fn longest(words: &Words) -> Vec<(Plan, usize, Shown)> {
     let mut found = Vec::new();
     for script in [
         script("7", "998", "2"),
@@ -87,7 +86,7 @@ fn in_sight(hands: &Hands, size: Size, text: &str) -> Option<Rectangle> {
 
 #[test]
 fn the_longest_steps_fit_in_every_window() {
-    for (plan, number, shown) in longest() {
+    for (plan, number, shown) in longest(&Words::english()) {
         let folder = TempDir::new().unwrap();
         let mut settings = Settings::default();
         settings.cues.is_on = false;
@@ -145,5 +144,64 @@ fn a_window_of_no_size_at_all_is_no_fault() {
     for size in [(0.0, 0.0), (1.0, 1.0), (50.0, 3.0), (480.0, 360.0)] {
         let mut screen = hands.screen(Size::from(size));
         assert!(screen.find("Bottom 4 up to top 6 ↗").is_ok());
+    }
+}
+
+/// English made two fifths longer.
+fn pseudo() -> Words {
+    Words::load(Some("en-XA")).unwrap()
+}
+
+const SMALLEST: Size = Size::new(800.0, 480.0);
+
+#[test]
+fn the_longest_steps_fit_the_smallest_window_two_fifths_longer() {
+    for (plan, number, shown) in longest(&pseudo()) {
+        let folder = TempDir::new().unwrap();
+        let settings = Settings::default();
+        let mut hands = Hands::open_in(pseudo(), folder.path(), Some(plan), settings);
+        for _ in 0..number {
+            hands.press(Key::Named(Named::Space));
+        }
+        let at = format!("{shown:?}");
+        let line = in_sight(&hands, SMALLEST, &shown.line).expect(&at);
+        assert!(line.height >= 30.0 * 1.3 - 0.5, "{at}: {line:?}");
+        for mark in &shown.marks {
+            assert!(in_sight(&hands, SMALLEST, &mark.text).is_some(), "{at}");
+        }
+        assert!(in_sight(&hands, SMALLEST, &shown.phase).is_some(), "{at}");
+        for note in &shown.notes {
+            assert!(in_sight(&hands, SMALLEST, note).is_some(), "{at}: {note}");
+        }
+    }
+}
+
+#[test]
+fn every_screen_fits_the_smallest_window_two_fifths_longer() {
+    let words = pseudo();
+    let letter = |key: &str| Key::Character(key.into());
+    // What opens the screen, and what must be in sight on it.
+    let screens: [(&[Key], &[&str]); 7] = [
+        (&[], &["start-heading", "start-keys-empty"]),
+        (&[letter("p")], &["plan-heading", "plan-keys"]),
+        (&[letter("s")], &["shelf-heading", "shelf-keys-empty"]),
+        (&[letter("t")], &["settings-heading", "settings-keys"]),
+        (
+            &[letter("t"), Key::Named(Named::Enter)],
+            &["learn-how", "learn-keys"],
+        ),
+        (&[letter("c")], &["course-heading", "course-keys"]),
+        (&[letter("g")], &["glossary-heading", "glossary-keys"]),
+    ];
+    for (keys, ids) in screens {
+        let folder = TempDir::new().unwrap();
+        let mut hands = Hands::open_in(pseudo(), folder.path(), None, Settings::default());
+        for key in keys {
+            hands.press(key.clone());
+        }
+        for id in ids {
+            let text = words.plainly(id, &[]);
+            assert!(in_sight(&hands, SMALLEST, &text).is_some(), "{id}: {text}");
+        }
     }
 }

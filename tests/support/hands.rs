@@ -87,6 +87,11 @@ impl Hands {
 
     /// The same for a tyer with preferences.
     pub fn open_with(folder: &Path, plan: Option<Plan>, settings: Settings) -> Self {
+        Self::open_in(Words::english(), folder, plan, settings)
+    }
+
+    /// The same in other words.
+    pub fn open_in(words: Words, folder: &Path, plan: Option<Plan>, settings: Settings) -> Self {
         let clock = Clock::default();
         let sounds = Sounds::default();
         let comforts = Comforts {
@@ -110,7 +115,7 @@ impl Hands {
             comforts,
         };
         let (_, outside) = mpsc::unbounded();
-        let (app, task) = App::new(Words::english(), desk, plan, outside);
+        let (app, task) = App::new(words, desk, plan, outside);
         let mut hands = Self {
             app,
             voice,
