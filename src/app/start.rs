@@ -325,6 +325,7 @@ impl State {
             parts = parts.push(self.ties(words));
         }
         scrollable(parts.push(self.form(words)))
+            .spacing(8)
             .width(Fill)
             .height(Fill)
             .into()
