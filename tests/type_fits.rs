@@ -147,38 +147,45 @@ fn a_window_of_no_size_at_all_is_no_fault() {
     }
 }
 
-/// English made two fifths longer.
-fn pseudo() -> Words {
-    Words::load(Some("en-XA")).unwrap()
-}
-
 const SMALLEST: Size = Size::new(800.0, 480.0);
 
+/// Every language, and English made two fifths longer.
+fn tags() -> Vec<String> {
+    let known = Words::known();
+    let known = known.iter().map(ToString::to_string);
+    known.chain(["en-XA".to_owned()]).collect()
+}
+
+fn words(tag: &str) -> Words {
+    Words::load(Some(tag)).unwrap()
+}
+
 #[test]
-fn the_longest_steps_fit_the_smallest_window_two_fifths_longer() {
-    for (plan, number, shown) in longest(&pseudo()) {
-        let folder = TempDir::new().unwrap();
-        let settings = Settings::default();
-        let mut hands = Hands::open_in(pseudo(), folder.path(), Some(plan), settings);
-        for _ in 0..number {
-            hands.press(Key::Named(Named::Space));
-        }
-        let at = format!("{shown:?}");
-        let line = in_sight(&hands, SMALLEST, &shown.line).expect(&at);
-        assert!(line.height >= 30.0 * 1.3 - 0.5, "{at}: {line:?}");
-        for mark in &shown.marks {
-            assert!(in_sight(&hands, SMALLEST, &mark.text).is_some(), "{at}");
-        }
-        assert!(in_sight(&hands, SMALLEST, &shown.phase).is_some(), "{at}");
-        for note in &shown.notes {
-            assert!(in_sight(&hands, SMALLEST, note).is_some(), "{at}: {note}");
+fn the_longest_steps_fit_the_smallest_window_in_every_language() {
+    for tag in tags() {
+        for (plan, number, shown) in longest(&words(&tag)) {
+            let folder = TempDir::new().unwrap();
+            let settings = Settings::default();
+            let mut hands = Hands::open_in(words(&tag), folder.path(), Some(plan), settings);
+            for _ in 0..number {
+                hands.press(Key::Named(Named::Space));
+            }
+            let at = format!("{tag} {shown:?}");
+            let line = in_sight(&hands, SMALLEST, &shown.line).expect(&at);
+            assert!(line.height >= 30.0 * 1.3 - 0.5, "{at}: {line:?}");
+            for mark in &shown.marks {
+                assert!(in_sight(&hands, SMALLEST, &mark.text).is_some(), "{at}");
+            }
+            assert!(in_sight(&hands, SMALLEST, &shown.phase).is_some(), "{at}");
+            for note in &shown.notes {
+                assert!(in_sight(&hands, SMALLEST, note).is_some(), "{at}: {note}");
+            }
         }
     }
 }
 
 #[test]
-fn every_screen_fits_the_smallest_window_two_fifths_longer() {
-    let words = pseudo();
+fn every_screen_fits_the_smallest_window_in_every_language() {
     let letter = |key: &str| Key::Character(key.into());
     // What opens the screen, and what must be in sight on it.
     let screens: [(&[Key], &[&str]); 7] = [
@@ -193,15 +200,19 @@ fn every_screen_fits_the_smallest_window_two_fifths_longer() {
         (&[letter("c")], &["course-heading", "course-keys"]),
         (&[letter("g")], &["glossary-heading", "glossary-keys"]),
     ];
-    for (keys, ids) in screens {
-        let folder = TempDir::new().unwrap();
-        let mut hands = Hands::open_in(pseudo(), folder.path(), None, Settings::default());
-        for key in keys {
-            hands.press(key.clone());
-        }
-        for id in ids {
-            let text = words.plainly(id, &[]);
-            assert!(in_sight(&hands, SMALLEST, &text).is_some(), "{id}: {text}");
+    for tag in tags() {
+        for (keys, ids) in screens {
+            let folder = TempDir::new().unwrap();
+            let settings = Settings::default();
+            let mut hands = Hands::open_in(words(&tag), folder.path(), None, settings);
+            for key in keys {
+                hands.press(key.clone());
+            }
+            for id in ids {
+                let text = words(&tag).plainly(id, &[]);
+                let is_in_sight = in_sight(&hands, SMALLEST, &text).is_some();
+                assert!(is_in_sight, "{tag} {id}: {text}");
+            }
         }
     }
 }

@@ -19,20 +19,17 @@ pub fn view<'a, M: 'a>(
     notices: Vec<String>,
 ) -> Element<'a, M> {
     let keys = if walk.is_done() {
-        "tying-keys-log"
+        words.plainly("tying-keys-log", &[])
     } else if walk.is_telling_steps() {
-        "tying-keys"
+        let keys = ["tying-keys", "tying-keys-settings"];
+        keys.map(|id| words.plainly(id, &[])).join(" · ")
     } else {
-        "tying-keys-wrong"
+        words.plainly("tying-keys-wrong", &[])
     };
     let around = Around {
         notices,
         tie: words.telling(walk.script().plan(), walk.script().at_once()),
-        keys: format!(
-            "{} · {}",
-            words.plainly(keys, &[]),
-            words.plainly("tying-keys-settings", &[])
-        ),
+        keys,
         picture_keys: words.plainly("tying-keys-picture", &[]),
         caution: walk.shown().caution.clone(),
         aside: walk.aside().map(str::to_owned),
