@@ -301,7 +301,7 @@ fn each_slip_of_the_command_line_has_its_sentence() {
         ),
         (
             &["steps", "--leads", "5", "--bights", "6", "--lang", "xx"],
-            "Marlinspeak does not speak “xx”: it knows en; try --lang en.",
+            "Marlinspeak does not speak “xx”: it knows en, de, es, fr; try --lang en.",
         ),
     ] {
         assert_eq!(refused(args), (2, sentence.to_owned()), "{args:?}");
