@@ -18,8 +18,11 @@ RUN_PACKAGES := speech-dispatcher speech-dispatcher-espeak-ng espeak-ng \
 	libwayland-client0 libwayland-cursor0
 # To test: a display without a screen, and hands for it.
 TEST_PACKAGES := xvfb xdotool xinput
+# To measure: a sound server that plays to nobody, and a recorder.
+BENCH_PACKAGES := pulseaudio pulseaudio-utils
 
-.PHONY: run test check bench soak snapshots pictures build-packages run-packages test-packages
+.PHONY: run test check bench soak snapshots pictures \
+	build-packages run-packages test-packages bench-packages
 
 run: run-packages
 	$(CARGO) run --release --locked
@@ -33,7 +36,7 @@ check: build-packages
 	$(CARGO) clippy --locked --all-targets -- -D warnings
 	RUSTDOCFLAGS="-D warnings" $(CARGO) doc --locked --no-deps --document-private-items
 
-bench: test-packages
+bench: bench-packages
 	$(CARGO) bench --locked
 
 soak: test-packages
@@ -77,3 +80,6 @@ run-packages: build-packages
 
 test-packages: run-packages
 	$(call need,$(TEST_PACKAGES))
+
+bench-packages: test-packages
+	$(call need,$(BENCH_PACKAGES))

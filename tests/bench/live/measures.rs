@@ -1,0 +1,187 @@
+//! What is measured, and how it is told.
+
+use std::thread;
+use std::time::{Duration, Instant};
+
+use marlinspeak::guide::{AtOnce, Plan, Script};
+use marlinspeak::words::Words;
+
+use super::bare::Bare;
+use super::ear::Ear;
+use super::eye::Eye;
+use super::loft::Loft;
+use super::program::Program;
+
+const KNOT: [&str; 6] = ["--leads", "7", "--bights", "12", "--passes", "2"];
+/// Between two presses; the lock-out of a bouncing pedal is shorter.
+const BREATH: Duration = Duration::from_millis(600);
+
+/// How much is measured.
+struct Effort {
+    presses: usize,
+    returns: usize,
+    idle: Duration,
+}
+
+/// Measures everything; a little of it when it is only asked whether that works.
+pub fn all(in_earnest: bool) {
+    let effort = if in_earnest {
+        Effort {
+            presses: 30,
+            returns: 5,
+            idle: Duration::from_secs(10),
+        }
+    } else {
+        Effort {
+            presses: 2,
+            returns: 1,
+            idle: Duration::from_secs(1),
+        }
+    };
+    let mut loft = Loft::open();
+    let ear = Ear::open(&loft.sound_address());
+    let eye = Eye::open(&loft.display);
+    println!("{:<58}{:>10}{:>10}   goal", "", "median", "worst");
+    first_sound(&loft, &ear, &eye, effort.presses);
+    changed_frame(&loft, &ear, &eye, effort.presses);
+    idle(&loft, &ear, effort.idle);
+    speech_back(&mut loft, &ear, &eye, effort.returns);
+    frame_without_speech(&loft, &ear, &eye, effort.presses);
+}
+
+/// From the press to the first sound in the sink; from the line in its pipe for the bare program.
+/// Both say the same texts, in turn, into silence.
+fn first_sound(loft: &Loft, ear: &Ear, eye: &Eye, presses: usize) {
+    let texts = texts(presses);
+    let mut bare = Bare::start(loft);
+    let _program = open_tie(loft, ear);
+    let (mut ours, mut theirs) = (Vec::new(), Vec::new());
+    for (number, text) in texts.iter().enumerate() {
+        // Neither always comes after the other.
+        for is_ours in [number % 2 == 0, number % 2 != 0] {
+            if is_ours {
+                ours.push(ear.first_after(eye.press()));
+            } else {
+                let start = Instant::now();
+                bare.say(text);
+                theirs.push(ear.first_after(start));
+            }
+            quiet(loft, ear);
+        }
+    }
+    let ratio = median(&ours).as_secs_f64() / median(&theirs).as_secs_f64();
+    tell("key to first sound", &ours, "");
+    tell(
+        "the same, bare `tts` program, from a line in its pipe",
+        &theirs,
+        "",
+    );
+    println!(
+        "{:<58}{ratio:>10.2}{:>10}   1.3",
+        "  the first / the second", ""
+    );
+}
+
+/// From the press to other pixels on the display, while everything is well.
+fn changed_frame(loft: &Loft, ear: &Ear, eye: &Eye, presses: usize) {
+    let _program = open_tie(loft, ear);
+    tell("key to changed frame", &frames(eye, presses), "33 ms");
+}
+
+/// The same while the speech service is stopped; it is of no use afterwards.
+fn frame_without_speech(loft: &Loft, ear: &Ear, eye: &Eye, presses: usize) {
+    let _program = open_tie(loft, ear);
+    loft.stop_speech();
+    let frames = frames(eye, presses);
+    tell(
+        "key to changed frame, speech service stopped",
+        &frames,
+        "33 ms, never over 100 ms",
+    );
+}
+
+fn frames(eye: &Eye, presses: usize) -> Vec<Duration> {
+    (0..presses)
+        .map(|_| {
+            thread::sleep(BREATH);
+            eye.press_and_see()
+        })
+        .collect()
+}
+
+/// What the program uses while nothing happens.
+fn idle(loft: &Loft, ear: &Ear, time: Duration) {
+    for (screen, args) in [("tie", &KNOT[..]), ("start screen", &[][..])] {
+        let program = open(loft, ear, args);
+        // The window may have something left to do.
+        thread::sleep(Duration::from_secs(2));
+        let (ticks, sleeps) = program.used();
+        thread::sleep(time);
+        let (ticks_after, sleeps_after) = program.used();
+        println!(
+            "{:<58}{:>10}{:>10}   0",
+            format!("ticks in {time:?}, {screen} open, nothing happens"),
+            ticks_after - ticks,
+            ""
+        );
+        println!(
+            "{:<58}{:>10}",
+            "  times a thread woke",
+            sleeps_after - sleeps
+        );
+    }
+}
+
+/// From when the speech service answers again to the first sound of the step.
+fn speech_back(loft: &mut Loft, ear: &Ear, eye: &Eye, returns: usize) {
+    let _program = open_tie(loft, ear);
+    let mut times = Vec::new();
+    for number in 0..returns {
+        loft.kill_speech();
+        eye.press();
+        // It is looked for again and again; the return comes at any time between two looks.
+        thread::sleep(Duration::from_millis(2000 + 130 * number as u64));
+        let back = loft.start_speech();
+        times.push(ear.first_after(back));
+        quiet(loft, ear);
+    }
+    tell("service back to first sound of the step", &times, "3 s");
+}
+
+/// The program with a tie in hand, its first step said.
+fn open_tie(loft: &Loft, ear: &Ear) -> Program {
+    open(loft, ear, &KNOT)
+}
+
+fn open(loft: &Loft, ear: &Ear, args: &[&str]) -> Program {
+    let start = Instant::now();
+    let program = Program::start(loft, args);
+    ear.first_after(start);
+    quiet(loft, ear);
+    program
+}
+
+fn quiet(loft: &Loft, ear: &Ear) {
+    loft.hush();
+    ear.wait_for_silence();
+}
+
+/// What is said at the first presses.
+fn texts(presses: usize) -> Vec<String> {
+    let plan = Plan::read("7", "12", "2", "1").expect("a knot");
+    let (script, words) = (Script::new(plan, AtOnce::default()), Words::english());
+    let places = script.places().skip(1).take(presses);
+    let steps = places.map(|place| script.step(place).expect("a place of the script"));
+    steps.map(|step| words.say(&step)).collect()
+}
+
+fn median(times: &[Duration]) -> Duration {
+    let mut times = times.to_vec();
+    times.sort();
+    times[times.len() / 2]
+}
+
+fn tell(what: &str, times: &[Duration], goal: &str) {
+    let worst = times.iter().max().copied().unwrap_or_default();
+    println!("{what:<58}{:>10.1?}{worst:>10.1?}   {goal}", median(times));
+}
