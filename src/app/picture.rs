@@ -4,7 +4,7 @@
 use std::cell::{Cell, RefCell};
 
 use iced::widget::canvas::{self, Frame, Geometry, Path, Stroke};
-use iced::widget::{column, container, row};
+use iced::widget::{Space, column, container, row, stack};
 use iced::{Color, Element, Fill, FillPortion, Point, Rectangle, Renderer, Size, Theme, mouse};
 
 use super::strips::Strips;
@@ -207,7 +207,12 @@ impl Easel {
 
     /// The picture alone, as large as its place.
     pub fn view<'a, M: 'a>(&'a self) -> Element<'a, M> {
-        canvas::Canvas::new(self).width(Fill).height(Fill).into()
+        let picture = canvas::Canvas::new(self).width(Fill).height(Fill);
+        // In a layer of its own. The window paints only what has changed, and works out where by
+        // holding a layer's texts against those of the frame before, one by one. A canvas among
+        // them puts the text that stands in its place a frame later to the wrong spot, and a part
+        // of a new sentence would never be painted.
+        stack![Space::new().width(Fill).height(Fill), picture].into()
     }
 
     /// A list with the picture below it, where there is room for both.
