@@ -54,8 +54,7 @@ impl Words {
 
     /// The words of the system's own language, as near as there is one.
     pub fn of_system() -> Self {
-        let (tag, locale) =
-            negotiated(system_languages()).unwrap_or_else(|| (fallback(), fallback()));
+        let (tag, locale) = of_system();
         Self::of(tag, locale)
     }
 
@@ -165,6 +164,11 @@ fn system_languages() -> Vec<String> {
     sys_locale::get_locales()
         .filter(|tag| tag != "C" && tag != "POSIX")
         .collect()
+}
+
+/// The language that the system's own comes to here, and the system's own.
+pub(super) fn of_system() -> (LanguageIdentifier, LanguageIdentifier) {
+    negotiated(system_languages()).unwrap_or_else(|| (fallback(), fallback()))
 }
 
 fn fallback() -> LanguageIdentifier {

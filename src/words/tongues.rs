@@ -6,7 +6,7 @@ use std::sync::LazyLock;
 use fluent::{FluentArgs, fluent_args};
 use unic_langid::LanguageIdentifier;
 
-use super::language::own_name;
+use super::language::{of_system, own_name};
 use super::{Units, Words};
 
 /// The language and the units that a tyer chose, where they are not to be the system's.
@@ -74,10 +74,14 @@ impl Words {
 
     /// The name of the language that is spoken, in itself, with the region it was asked for with.
     pub fn language_name(&self) -> String {
-        let own = NAMES.iter().find(|(tag, _)| tag == self.tag());
-        let name = own.map_or_else(|| self.tag().to_string(), |(_, name)| name.clone());
-        match self.locale().region {
-            Some(region) if self.tag().region.is_none() => self.text(
+        self.name_of(self.tag(), self.locale())
+    }
+
+    fn name_of(&self, tag: &LanguageIdentifier, locale: &LanguageIdentifier) -> String {
+        let own = NAMES.iter().find(|(known, _)| known == tag);
+        let name = own.map_or_else(|| tag.to_string(), |(_, name)| name.clone());
+        match locale.region {
+            Some(region) if tag.region.is_none() => self.text(
                 "language-in-region",
                 &fluent_args! { "name" => name, "region" => region.as_str().to_owned() },
             ),
@@ -103,8 +107,15 @@ impl Words {
             _ if tongue.units.is_some() => "given",
             _ => "region",
         };
+        // With --lang the words are others than those of the setting.
+        let name = if choice == "system" {
+            let (tag, locale) = of_system();
+            self.name_of(&tag, &locale)
+        } else {
+            self.language_name()
+        };
         fluent_args! {
-            "choice" => choice, "name" => self.language_name(), "units" => self.units().name(),
+            "choice" => choice, "name" => name, "units" => self.units().name(),
         }
     }
 }
