@@ -70,7 +70,8 @@ fn listen(mut out: ChildStdout, begin: &Sender<()>, tell: &Sender<Instant>) {
     while let Ok(read @ 1..) = out.read(&mut buffer[kept..]) {
         let now = Instant::now();
         let _ = begin.send(());
-        let whole = (kept + read) / 2;
+        let filled = kept + read;
+        let whole = filled / 2;
         let (samples, _) = buffer[..whole * 2].as_chunks();
         let first = samples
             .iter()
@@ -78,7 +79,8 @@ fn listen(mut out: ChildStdout, begin: &Sender<()>, tell: &Sender<Instant>) {
         if let Some(first) = first {
             // The last sample is the newest.
             let after = u32::try_from(whole - first).expect("a small buffer");
-            let at = now - Duration::from_secs(1) * after / RATE;
+            let ago = Duration::from_secs(1) * after / RATE;
+            let at = now.checked_sub(ago).unwrap_or(now);
             if tell.send(at).is_err() {
                 return;
             }
