@@ -1,12 +1,20 @@
-# make run    builds Marlinspeak and opens it
-# make test   runs every test, the real window among them
-# make check  formatting, lints and documentation
-# make bench  speed and memory
-# make soak   two hundred power cuts while presses arrive
+# make run        builds Marlinspeak and opens it
+# make install    builds it and installs it, under /usr/local unless PREFIX says otherwise
+# make uninstall  takes it away again
+# make deb        builds a Debian package
+# make test       runs every test, the real window among them
+# make test-deb   installs that package in a fresh Debian, opens the program there, removes it
+# make check      formatting, lints and documentation
+# make bench      speed and memory
+# make soak       two hundred power cuts while presses arrive
 #
 # On Debian and its kin each target installs the system packages that it finds missing.
 
 CARGO ?= cargo
+PREFIX ?= /usr/local
+TARGET := $(or $(CARGO_TARGET_DIR),target)
+BINARY := $(TARGET)/release/marlinspeak
+PAPERS := $(TARGET)/papers
 SUDO := $(shell [ "$$(id -u)" = 0 ] || echo sudo)
 
 # To build: a C linker, the headers of the speech client, of sound and of devices, and what
@@ -16,16 +24,40 @@ BUILD_PACKAGES := gcc libc6-dev pkg-config libspeechd-dev libclang-dev libasound
 RUN_PACKAGES := speech-dispatcher speech-dispatcher-espeak-ng espeak-ng \
 	libx11-6 libx11-xcb1 libxcursor1 libxi6 libxrandr2 libxkbcommon0 libxkbcommon-x11-0 \
 	libwayland-client0 libwayland-cursor0
-# To test: a display without a screen, and hands for it.
-TEST_PACKAGES := xvfb xdotool xinput
+# To test: a display without a screen, hands for it, and those who read what is installed.
+TEST_PACKAGES := xvfb xdotool xinput appstream desktop-file-utils man-db
 # To measure: a sound server that plays to nobody, and a recorder.
 BENCH_PACKAGES := pulseaudio pulseaudio-utils
+# To make a Debian package, and to try it.
+DEB_PACKAGES := dpkg-dev
+TEST_DEB_PACKAGES := debootstrap
 
-.PHONY: run test check bench soak snapshots pictures \
-	build-packages run-packages test-packages bench-packages
+.PHONY: run release papers install uninstall deb test test-deb check bench soak snapshots \
+	pictures build-packages run-packages test-packages bench-packages
 
 run: run-packages
 	$(CARGO) run --release --locked
+
+release: build-packages
+	$(CARGO) build --release --locked
+
+# Man pages, completions and icons, made by the program itself.
+papers: release
+	$(BINARY) papers $(PAPERS)
+
+install: papers $(if $(DESTDIR),,run-packages)
+	$(call as_owner,packaging/install.sh install $(BINARY) $(PAPERS) $(DESTDIR)$(PREFIX))
+
+uninstall:
+	$(call as_owner,packaging/install.sh uninstall $(BINARY) $(PAPERS) $(DESTDIR)$(PREFIX))
+
+deb: papers
+	$(call need,$(DEB_PACKAGES))
+	CARGO="$(CARGO)" packaging/deb.sh $(BINARY) $(PAPERS) $(TARGET)/deb $(RUN_PACKAGES)
+
+test-deb: deb
+	$(call need,$(TEST_DEB_PACKAGES))
+	$(SUDO) packaging/test-deb.sh $(TARGET)/deb/marlinspeak_*.deb
 
 test: test-packages
 	$(CARGO) test --locked --lib --bins --tests
@@ -53,6 +85,13 @@ snapshots: build-packages
 # Makes the pictures in the README anew, with the program itself.
 pictures: build-packages
 	$(CARGO) test --locked --test readme_pictures the_pictures_of_the_readme -- --ignored
+
+# $(call as_owner,COMMAND): runs it, with a password where only root may write.
+define as_owner
+	@place="$(DESTDIR)$(PREFIX)"; \
+	while [ ! -e "$$place" ]; do place=$$(dirname "$$place"); done; \
+	if [ -w "$$place" ]; then $(1); else $(SUDO) $(1); fi
+endef
 
 # $(call need,PACKAGES): installs those that are missing.
 define need

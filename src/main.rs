@@ -1,17 +1,26 @@
 //! Marlinspeak: reads the command line, and opens the app when that is what it asks for.
 
 use std::env;
+use std::io::{self, Write as _};
+use std::panic;
 use std::process::ExitCode;
 
 use marlinspeak::app::{self, Failure};
 use marlinspeak::cli::{self, Complaint, Request};
+use marlinspeak::diary;
 use marlinspeak::words::Words;
 
 fn main() -> ExitCode {
-    match run() {
+    diary::note_panics(tell_of_a_fault);
+    let done = panic::catch_unwind(run).unwrap_or_else(|cause| {
+        let failure = Failure::Fault(app::reason(cause.as_ref()));
+        Err(complaint(&failure, &usual_words()))
+    });
+    diary::end();
+    match done {
         Ok(code) => code,
         Err(complaint) => {
-            eprintln!("{complaint}");
+            tell(&complaint.to_string());
             complaint.code()
         }
     }
@@ -22,16 +31,21 @@ fn run() -> Result<ExitCode, Complaint> {
     match request {
         Request::Done(code) => Ok(code),
         Request::Open(plan) => {
+            if let Some(file) = diary::default_file() {
+                diary::start(&file, "the app");
+            }
             // The app keeps the words; a failure needs some too.
             let tag = words.locale().to_string();
-            app::run(words, plan.map(|plan| *plan)).map_err(|failure| complaint(&failure, &tag))?;
+            app::run(words, plan.map(|plan| *plan)).map_err(|failure| {
+                let words = Words::load(Some(&tag)).unwrap_or_else(|_| Words::english());
+                complaint(&failure, &words)
+            })?;
             Ok(ExitCode::SUCCESS)
         }
     }
 }
 
-fn complaint(failure: &Failure, tag: &str) -> Complaint {
-    let words = Words::load(Some(tag)).unwrap_or_else(|_| Words::english());
+fn complaint(failure: &Failure, words: &Words) -> Complaint {
     Complaint::failure(match failure {
         Failure::NoDisplay => words.plainly("app-no-display", &[]),
         Failure::NoWindow => {
@@ -43,4 +57,20 @@ fn complaint(failure: &Failure, tag: &str) -> Complaint {
         }
         Failure::Fault(reason) => words.plainly("app-fault", &[("reason", reason)]),
     })
+}
+
+/// Tells of a fault in a thread that is not the main one: the program goes on without it.
+fn tell_of_a_fault() {
+    let file = diary::default_file().map(|file| file.display().to_string());
+    let file = file.unwrap_or_default();
+    tell(&usual_words().plainly("fault-noted", &[("file", &file)]));
+}
+
+fn usual_words() -> Words {
+    Words::load(None).unwrap_or_else(|_| Words::english())
+}
+
+/// Where standard error is closed nobody can be told.
+fn tell(sentence: &str) {
+    let _ = writeln!(io::stderr(), "{sentence}");
 }

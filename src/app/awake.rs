@@ -46,7 +46,10 @@ fn hold(wishes: &Receiver<bool>, refused: &dyn Fn()) {
                 .create();
             match asked {
                 Ok(granted) => guard = Some(granted),
-                Err(_) => refused(),
+                Err(error) => {
+                    log::warn!("the screen is not kept on: {error}");
+                    refused();
+                }
             }
         }
     }

@@ -285,7 +285,12 @@ impl App {
 
     /// The window has this size, in logical pixels of the scale in effect.
     pub(super) fn resized(&mut self, size: Size) {
+        let seen_before = self.window != Size::ZERO;
         self.window = size * self.scale_in_effect.get();
+        if !seen_before {
+            let Size { width, height } = self.window;
+            log::info!("window open, {width} × {height}");
+        }
     }
 
     /// How much larger than 1 everything is drawn, for the tyer's distance.

@@ -79,16 +79,17 @@ pub fn run(words: Words, plan: Option<Plan>) -> Result<(), Failure> {
     let seen_open = Arc::clone(&is_open);
     // The window library panics when a display that is named does not answer. The tyer gets a
     // sentence instead.
-    let usual = panic::take_hook();
-    panic::set_hook(Box::new(|_| {}));
     let ran = panic::catch_unwind(panic::AssertUnwindSafe(|| open(words, plan, is_open)));
-    panic::set_hook(usual);
     match ran {
         Ok(Ok(())) => Ok(()),
         Err(cause) if seen_open.load(Ordering::Relaxed) => {
             Err(Failure::Fault(reason(cause.as_ref())))
         }
-        Ok(Err(_)) | Err(_) => Err(Failure::NoWindow),
+        Ok(Err(error)) => {
+            ::log::error!("no window: {error}");
+            Err(Failure::NoWindow)
+        }
+        Err(_) => Err(Failure::NoWindow),
     }
 }
 
@@ -112,14 +113,25 @@ fn open(words: Words, plan: Option<Plan>, is_open: Arc<AtomicBool>) -> iced::Res
         .theme(App::theme)
         .scale_factor(App::scale_factor)
         .settings(settings())
-        .window(window::Settings {
-            size: WINDOW,
-            // Below this the line that matters is not large any more.
-            min_size: Some(Size::new(800.0, 480.0)),
-            ..window::Settings::default()
-        })
-        .exit_on_close_request(false)
+        .window(window())
         .run()
+}
+
+/// How the window opens.
+fn window() -> window::Settings {
+    window::Settings {
+        size: WINDOW,
+        // Below this the line that matters is not large any more.
+        min_size: Some(Size::new(800.0, 480.0)),
+        // The desktop finds the icon and the entry of its menu by this name.
+        #[cfg(target_os = "linux")]
+        platform_specific: window::settings::PlatformSpecific {
+            application_id: "marlinspeak".to_owned(),
+            ..window::settings::PlatformSpecific::default()
+        },
+        exit_on_close_request: false,
+        ..window::Settings::default()
+    }
 }
 
 /// The face and size of text, everywhere.
@@ -172,6 +184,7 @@ fn furnish(tell: &mpsc::UnboundedSender<FromOutside>) -> Desk {
             desk.keeper = Some(Arc::new(keeper));
         }
         Err(error) => {
+            ::log::error!("no shelf: {error}");
             let _ = tell.unbounded_send(FromOutside::NoShelf(error));
         }
     }
@@ -185,7 +198,8 @@ fn has_display() -> bool {
         || cfg!(not(target_os = "linux"))
 }
 
-fn reason(cause: &(dyn Any + Send)) -> String {
+/// What is known of a panic, on one line.
+pub fn reason(cause: &(dyn Any + Send)) -> String {
     let text = cause
         .downcast_ref::<String>()
         .map(String::as_str)

@@ -66,6 +66,7 @@ pub(super) fn of_clap(error: &clap::Error) -> Result<ExitCode, Complaint> {
         Some("shelf") => "marlinspeak shelf --help",
         Some("tie") => "marlinspeak tie --help",
         Some("sheet") => "marlinspeak sheet --help",
+        Some("doctor") => "marlinspeak doctor --help",
         _ => "marlinspeak --help",
     };
     let sentence = match error.kind() {

@@ -1,8 +1,10 @@
 //! The same knots from a terminal.
 
 mod complaint;
+mod doctor;
 mod fit;
 mod options;
+mod papers;
 mod print;
 mod rig;
 mod rigging_forms;
@@ -72,6 +74,8 @@ pub fn run() -> Result<(Request, Words), Complaint> {
                 Command::Rig(asked) => rig::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
                 Command::Tie(asked) => tie::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
                 Command::Sheet(asked) => sheet::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
+                Command::Doctor => doctor::run(&words)?,
+                Command::Papers(asked) => papers::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
             };
             Request::Done(code)
         }

@@ -45,6 +45,11 @@ pub(super) enum Command {
     Tie(TieOptions),
     /// Make paper for the bench: a card, a strip or a stage
     Sheet(super::sheet::SheetOptions),
+    /// Say what works here of display, speech, sound, pedals and folders, and how to mend the rest
+    Doctor,
+    /// Write the man pages, the completions and the icons that are installed
+    #[command(hide = true)]
+    Papers(super::papers::PapersOptions),
 }
 
 #[derive(Args)]

@@ -11,6 +11,7 @@ use super::Complaint;
 use super::options::{KnotOptions, at_once, checks};
 use super::setup_options::SetupOptions;
 use super::tty::{self, RawMode};
+use crate::diary;
 use crate::guide::{AtOnce, Script};
 use crate::pedal::{self, Edge, Intent, Pedals, Raw};
 use crate::settings::{Settings, SettingsFile};
@@ -59,6 +60,9 @@ pub(super) enum Event {
 
 /// Guides through the tie.
 pub(super) fn run(asked: &TieOptions, words: &Words) -> Result<(), Complaint> {
+    if let Some(file) = diary::default_file() {
+        diary::start(&file, "tie");
+    }
     let at_once = at_once(asked.at_once.as_deref(), words)?;
     let checks = checks(asked.checks.as_deref(), words)?;
     let plan = if asked.knot.is_empty() && asked.setup.is_empty() {

@@ -47,7 +47,11 @@ fn look(
     };
     let ports = looker.ports();
     let ids: Vec<String> = ports.iter().map(midir::MidiInputPort::id).collect();
+    let before = plugged.len();
     plugged.retain(|id, _| ids.contains(id));
+    if plugged.len() < before {
+        log::info!("{} MIDI inputs unplugged", before - plugged.len());
+    }
     for (port, id) in ports.iter().zip(ids) {
         if plugged.contains_key(&id) {
             continue;
@@ -65,10 +69,19 @@ fn look(
         );
         // What cannot be connected now is tried again at the next look.
         if let Ok(connection) = connected {
+            log::info!("a MIDI input is plugged in");
             plugged.insert(id, connection);
         }
     }
     true
+}
+
+/// How many inputs there are now.
+pub(super) fn count() -> usize {
+    if !has_midi() {
+        return 0;
+    }
+    MidiInput::new(NAME).map_or(0, |looker| looker.ports().len())
 }
 
 /// Asked before the sound library is, which complains on standard error.

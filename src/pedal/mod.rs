@@ -31,3 +31,20 @@ pub fn listen(tell: impl Fn(Raw) + Clone + Send + 'static) {
     pads::listen(tell.clone());
     midi::listen(tell);
 }
+
+/// What is plugged in now.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Plugged {
+    /// Game controllers, and pedals that pretend to be one.
+    pub controllers: usize,
+    /// Inputs of MIDI, those of programs among them.
+    pub midi: usize,
+}
+
+/// Looks at what is plugged in. May take as long as the system does.
+pub fn plugged() -> Plugged {
+    Plugged {
+        controllers: pads::count(),
+        midi: midi::count(),
+    }
+}

@@ -2,7 +2,7 @@
 
 use std::thread;
 
-use gilrs::{Button, EventType, GilrsBuilder};
+use gilrs::{Button, EventType, Gilrs, GilrsBuilder};
 
 use super::{Edge, Input, Raw};
 
@@ -12,19 +12,35 @@ pub(super) fn listen(tell: impl Fn(Raw) + Send + 'static) {
     let _ = thread::Builder::new()
         .name("pads".to_owned())
         .spawn(move || {
-            let Ok(mut pads) = GilrsBuilder::new()
-                .with_force_feedback(false)
-                .set_update_state(false)
-                .build()
-            else {
+            let Some(mut pads) = open() else {
+                log::warn!("game controllers cannot be followed");
                 return;
             };
+            log::info!("{} game controllers", pads.gamepads().count());
             while let Some(event) = pads.next_event_blocking(None) {
+                match event.event {
+                    EventType::Connected => log::info!("a game controller is plugged in"),
+                    EventType::Disconnected => log::info!("a game controller is unplugged"),
+                    _ => {}
+                }
                 if let Some(raw) = raw(&event.event) {
                     tell(raw);
                 }
             }
         });
+}
+
+fn open() -> Option<Gilrs> {
+    GilrsBuilder::new()
+        .with_force_feedback(false)
+        .set_update_state(false)
+        .build()
+        .ok()
+}
+
+/// How many are plugged in now.
+pub(super) fn count() -> usize {
+    open().map_or(0, |pads| pads.gamepads().count())
 }
 
 fn raw(event: &EventType) -> Option<Raw> {

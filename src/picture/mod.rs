@@ -13,6 +13,7 @@ mod coverage;
 mod ends;
 mod gauge;
 mod hand;
+mod icon;
 mod laid;
 mod lens;
 mod lettering;
@@ -25,14 +26,17 @@ mod scene;
 mod shape;
 pub mod sheet;
 mod subject;
+mod svg;
 
 use std::ops::Range;
 
+pub use icon::{ICON_SIZES, icon_png, icon_svg};
 pub use palette::{Colour, Palette, Tones, okabe_ito};
 pub use raster::{Image, Painter, RasterError};
 pub use scene::{CrossingPoint, Scene};
 pub use shape::{Outline, Paint, Point, Role, Segment, Shape};
 pub use subject::Subject;
+pub use svg::svg;
 
 use crate::knot::Turn;
 

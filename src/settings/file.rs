@@ -66,6 +66,21 @@ pub enum Snag {
     },
 }
 
+/// How the document of the settings is.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Health {
+    /// There is none yet: the usual settings hold.
+    None,
+    /// It can be read.
+    Whole,
+    /// A newer version of this program wrote it, with this number.
+    Newer(u64),
+    /// It cannot be believed, and why.
+    Damaged(String),
+    /// It cannot be read, or its folder not be written to, and why.
+    Refused(String),
+}
+
 impl Snag {
     /// The sentence for it: what is wrong, what holds now, what to try.
     pub fn sentence(&self, words: &Words) -> String {
@@ -109,6 +124,17 @@ impl SettingsFile {
     /// Reads the settings. `notify` is called on a thread of the file's for every save that
     /// comes to nothing, and must not wait.
     pub fn open(path: &Path, notify: impl Fn(Snag) + Send + 'static) -> Opened {
+        let opened = Self::open_quietly(path, notify);
+        match &opened.snag {
+            None => {}
+            Some(Snag::Damaged { .. }) => log::warn!("the settings were damaged"),
+            Some(Snag::Newer { version, .. }) => log::warn!("settings of version {version}"),
+            Some(Snag::Io { why }) => log::warn!("no settings: {why}"),
+        }
+        opened
+    }
+
+    fn open_quietly(path: &Path, notify: impl Fn(Snag) + Send + 'static) -> Opened {
         let io = |error: std::io::Error| Opened {
             file: Self::nowhere(),
             settings: Settings::default(),
@@ -161,6 +187,22 @@ impl SettingsFile {
         }
     }
 
+    /// How the document is, without setting anything aside. Its folder is made, and tried by
+    /// writing to it.
+    pub fn examine(path: &Path) -> Health {
+        let folder = path.parent().unwrap_or(Path::new("."));
+        let can_write = fs::create_dir_all(folder)
+            .and_then(|()| tempfile::tempfile_in(folder))
+            .map(drop);
+        match (look(path), can_write) {
+            (Err(error), _) | (_, Err(error)) => Health::Refused(error.to_string()),
+            (Ok(Look::Missing), _) => Health::None,
+            (Ok(Look::Good(..)), _) => Health::Whole,
+            (Ok(Look::Newer(version)), _) => Health::Newer(version),
+            (Ok(Look::Bad(why)), _) => Health::Damaged(why),
+        }
+    }
+
     /// Has these settings saved, and does not wait for it.
     pub fn keep(&self, settings: &Settings) {
         if let Some(inbox) = &self.inbox {
@@ -194,6 +236,7 @@ fn keep(path: &Path, mut document: Object, notes: &Receiver<Note>, notify: &dyn 
         if let Some(settings) = newest {
             document::write(&settings, &mut document);
             if let Err(error) = replace(path, &document) {
+                log::warn!("settings not kept: {error}");
                 notify(Snag::Io {
                     why: format!("{}: {error}", path.display()),
                 });

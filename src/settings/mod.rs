@@ -10,5 +10,5 @@ mod preferences;
 mod read;
 
 pub use document::VERSION;
-pub use file::{Opened, SettingsFile, Snag};
+pub use file::{Health, Opened, SettingsFile, Snag};
 pub use preferences::{Cues, DISTANCES, Light, Prose, SCREEN_WIDTHS, Screen, Settings};

@@ -158,6 +158,9 @@ impl Desk {
             let result = place.save(&tie);
             let news = self.settle(tie, result);
             // A caller that panics must not cost the tyer the next save.
+            if let Kept::Failed { error, .. } = &news {
+                log::warn!("a tie is not saved: {error}");
+            }
             let _ = catch_unwind(AssertUnwindSafe(|| notify(news)));
             self.rest();
         }

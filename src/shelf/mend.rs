@@ -125,6 +125,11 @@ impl Shelf {
             moved_to: None,
             previous_used: false,
         }));
+        if mend {
+            for trouble in &examined.troubles {
+                log::warn!("{}", trouble.error);
+            }
+        }
         examined
     }
 

@@ -39,6 +39,11 @@ impl Sounder {
         }
     }
 
+    /// Whether there is a sound device that opens. May take as long as the system does.
+    pub fn finds_device() -> bool {
+        Device::open().is_some()
+    }
+
     /// Plays a cue at a volume in percent.
     pub fn play(&self, cue: Cue, volume: u8) {
         if let Some(inbox) = &self.inbox {
@@ -68,6 +73,10 @@ fn play(cues: &Receiver<(Cue, u8)>) {
         if device.is_none() && not_before.is_none_or(|at| at <= Instant::now()) {
             device = Device::open();
             not_before = device.is_none().then(|| Instant::now() + RETRY);
+            match device {
+                Some(_) => log::info!("sound device open"),
+                None => log::warn!("no sound device"),
+            }
         }
         if let Some(device) = &device {
             device.play(cue, volume);

@@ -46,7 +46,10 @@ impl Speaker {
         let closing = patience.closing;
         let supervisor = Supervisor::new(
             Arc::new(make_voice),
-            Box::new(notify),
+            Box::new(move |news| {
+                note(&news);
+                notify(news);
+            }),
             patience,
             inbox.clone(),
         );
@@ -93,6 +96,17 @@ impl Speaker {
     fn leave(&self, note: Input) {
         // Only a supervisor that has panicked in `notify` is not there to read it.
         let _ = self.inbox.send(note);
+    }
+}
+
+/// Notes in the log file what happens to the voice, and nothing of what it says.
+fn note(news: &News) {
+    match news {
+        News::Ready => log::info!("a voice speaks"),
+        News::Lost(loss) => log::warn!("no voice: {loss}"),
+        News::Voices(voices) => log::info!("{} voices", voices.len()),
+        News::NoSuchVoice(_) => log::warn!("the voice or language wished for is not there"),
+        News::Began(_) | News::Ended(_) | News::CutOff(_) => {}
     }
 }
 

@@ -9,6 +9,7 @@ mod asked;
 mod bench;
 mod course;
 mod detail;
+mod doctor;
 mod errors;
 mod language;
 mod lengths;

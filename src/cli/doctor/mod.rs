@@ -1,0 +1,198 @@
+//! `marlinspeak doctor`: what works here, and how to mend what does not.
+//!
+//! Everything that could wait for ever is asked on a thread of its own, with a deadline.
+
+mod display;
+mod speech;
+
+use std::io::Write as _;
+use std::path::Path;
+use std::process::ExitCode;
+use std::sync::mpsc;
+use std::thread;
+use std::time::Duration;
+
+use super::Complaint;
+use super::print::print;
+use crate::diary;
+use crate::pedal::{self, Plugged};
+use crate::settings::{Health, SettingsFile};
+use crate::shelf::{Shelf, ShelfError, State};
+use crate::voice::Sounder;
+use crate::words::Words;
+
+/// How long a device may take to answer.
+const PATIENCE: Duration = Duration::from_secs(5);
+/// With less room than this on the disk a tie may not be kept, in bytes. *From common sense:* a
+/// document of a tie has a few thousand.
+const LEAST_ROOM: u64 = 10_000_000;
+
+/// How one thing is.
+struct Finding {
+    /// Whether the program does its job as it is.
+    is_well: bool,
+    line: String,
+}
+
+impl Finding {
+    fn well(line: String) -> Self {
+        Self {
+            is_well: true,
+            line,
+        }
+    }
+
+    fn ill(line: String) -> Self {
+        Self {
+            is_well: false,
+            line,
+        }
+    }
+}
+
+/// Prints a line for each thing; the exit code tells whether all that is needed works. Sounds,
+/// pedals and the log file are not needed.
+pub(super) fn run(words: &Words) -> Result<ExitCode, Complaint> {
+    let head = [
+        ("version", env!("CARGO_PKG_VERSION")),
+        ("system", &diary::system()),
+    ];
+    tell(words, &words.plainly("doctor-head", &head))?;
+    let looks: [fn(&Words) -> Finding; 7] = [
+        display::look,
+        speech::look,
+        sound,
+        pedals,
+        ties,
+        settings,
+        log_file,
+    ];
+    let mut is_well = true;
+    for look in looks {
+        let finding = look(words);
+        is_well &= finding.is_well;
+        // At once: the next one may take its time.
+        tell(words, &finding.line)?;
+    }
+    let (end, code) = if is_well {
+        ("doctor-well", ExitCode::SUCCESS)
+    } else {
+        ("doctor-unwell", ExitCode::FAILURE)
+    };
+    tell(words, &words.plainly(end, &[]))?;
+    Ok(code)
+}
+
+fn tell(words: &Words, line: &str) -> Result<(), Complaint> {
+    print(words, |out| writeln!(out, "{line}"))
+}
+
+/// What `ask` answers, unless it takes longer than this.
+fn within<T: Send + 'static>(
+    patience: Duration,
+    ask: impl FnOnce() -> T + Send + 'static,
+) -> Option<T> {
+    let (tell, answer) = mpsc::channel();
+    thread::Builder::new()
+        .name("doctor".to_owned())
+        .spawn(move || tell.send(ask()))
+        .ok()?;
+    answer.recv_timeout(patience).ok()
+}
+
+fn sound(words: &Words) -> Finding {
+    let finds_device = within(PATIENCE, Sounder::finds_device).unwrap_or(false);
+    let message = if finds_device {
+        "doctor-sound"
+    } else {
+        "doctor-sound-none"
+    };
+    Finding::well(words.plainly(message, &[]))
+}
+
+fn pedals(words: &Words) -> Finding {
+    let Plugged { controllers, midi } = within(PATIENCE, pedal::plugged).unwrap_or_default();
+    Finding::well(words.doctor_pedals(controllers, midi))
+}
+
+fn ties(words: &Words) -> Finding {
+    let Ok(folder) = Shelf::default_dir() else {
+        return Finding::ill(words.plainly("doctor-ties-nowhere", &[]));
+    };
+    let shown = folder.display().to_string();
+    let unwritable = |reason: String| {
+        let texts = [("file", shown.as_str()), ("reason", reason.as_str())];
+        Finding::ill(words.plainly("doctor-ties-unwritable", &texts))
+    };
+    let looked = Shelf::open(&folder).and_then(|shelf| shelf.verify());
+    let documents = match looked {
+        Ok(documents) => documents,
+        Err(ShelfError::Io { source, .. }) => return unwritable(source.to_string()),
+        Err(error) => return unwritable(error.to_string()),
+    };
+    if let Err(error) = tempfile::tempfile_in(&folder) {
+        return unwritable(error.to_string());
+    }
+    let is_bad = |state: &State| matches!(state, State::Bad(_));
+    let damaged = documents.iter().filter(|one| is_bad(&one.state)).count();
+    if damaged > 0 {
+        return Finding::ill(words.doctor_ties_damaged(&shown, damaged));
+    }
+    let room = free(&folder);
+    let megabytes = room.unwrap_or(u64::MAX) / 1_000_000;
+    if room.is_some_and(|room| room < LEAST_ROOM) {
+        return Finding::ill(words.doctor_ties_full(&shown, megabytes));
+    }
+    Finding::well(words.doctor_ties(&shown, megabytes, documents.len()))
+}
+
+/// Bytes that are free on the disk of a folder, where the system tells.
+#[cfg(unix)]
+fn free(folder: &Path) -> Option<u64> {
+    let about = rustix::fs::statvfs(folder).ok()?;
+    about.f_bavail.checked_mul(about.f_frsize)
+}
+
+#[cfg(not(unix))]
+fn free(_: &Path) -> Option<u64> {
+    None
+}
+
+fn settings(words: &Words) -> Finding {
+    let Some(path) = SettingsFile::default_path() else {
+        return Finding::ill(words.plainly("doctor-settings-nowhere", &[]));
+    };
+    let file = path.display().to_string();
+    let say = |message: &str, texts: &[(&'static str, &str)]| {
+        words.plainly(message, &[&[("file", file.as_str())], texts].concat())
+    };
+    match SettingsFile::examine(&path) {
+        Health::Whole => Finding::well(say("doctor-settings", &[])),
+        Health::None => Finding::well(say("doctor-settings-none", &[])),
+        Health::Newer(version) => {
+            let version = version.to_string();
+            Finding::ill(say("doctor-settings-newer", &[("version", &version)]))
+        }
+        Health::Damaged(why) => Finding::ill(say("doctor-settings-damaged", &[("reason", &why)])),
+        Health::Refused(why) => {
+            Finding::ill(say("doctor-settings-unwritable", &[("reason", &why)]))
+        }
+    }
+}
+
+fn log_file(words: &Words) -> Finding {
+    let Some(file) = diary::default_file() else {
+        return Finding::well(words.plainly("doctor-log-nowhere", &[]));
+    };
+    let shown = file.display().to_string();
+    Finding::well(match diary::check(&file) {
+        Ok(()) => words.plainly("doctor-log", &[("file", &shown)]),
+        Err(error) => {
+            let reason = error.to_string();
+            words.plainly(
+                "doctor-log-unwritable",
+                &[("file", &shown), ("reason", &reason)],
+            )
+        }
+    })
+}

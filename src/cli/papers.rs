@@ -1,0 +1,128 @@
+//! `marlinspeak papers`: what an installed program has beside it, made from the program itself.
+//!
+//! Hidden, as only `make` calls it. Pages and completions follow from the definitions of the
+//! commands, so that they cannot say anything else.
+
+use std::fs;
+use std::io;
+use std::path::{Path, PathBuf};
+
+use clap::{Args, CommandFactory as _};
+use clap_complete::Shell;
+use clap_mangen::Man;
+
+use super::Complaint;
+use super::options::Options;
+use crate::picture::{ICON_SIZES, icon_png, icon_svg};
+use crate::words::Words;
+
+const NAME: &str = "marlinspeak";
+
+/// What the page of the whole program has besides what the definitions know.
+const FILES: &str = r#".SH FILES
+.TP
+\fI$XDG_DATA_HOME/marlinspeak/ties\fR
+Every tie as one document, and the log of finished ties. Usually in ~/.local/share.
+.TP
+\fI$XDG_DATA_HOME/marlinspeak/rack.json\fR
+Tubes and cords that are kept by name.
+.TP
+\fI$XDG_CONFIG_HOME/marlinspeak/settings.json\fR
+The settings. Usually in ~/.config.
+.TP
+\fI$XDG_STATE_HOME/marlinspeak/marlinspeak.log\fR
+What a report of a fault needs: 256 kilobytes at most, and as many in the file before it. Usually in ~/.local/state.
+.SH "EXIT STATUS"
+.TP
+\fB0\fR
+All went well.
+.TP
+\fB1\fR
+Something failed at run time, or \fBdoctor\fR or \fBshelf verify\fR found something wrong.
+.TP
+\fB2\fR
+Bad input; one sentence on standard error says what is wrong, what is allowed and what to try.
+.SH "SEE ALSO"
+\fBspd\-say\fR(1), \fBspd\-conf\fR(1)
+"#;
+
+#[derive(Args)]
+pub(super) struct PapersOptions {
+    /// The folder to write to; what is there already is overwritten
+    folder: PathBuf,
+}
+
+/// Writes `man`, `completions` and `icons` into the folder.
+pub(super) fn run(asked: &PapersOptions, words: &Words) -> Result<(), Complaint> {
+    write_all(&asked.folder).map_err(|error| {
+        let reason = format!("{}: {error}", asked.folder.display());
+        Complaint::failure(words.plainly("output-failed", &[("reason", &reason)]))
+    })
+}
+
+fn write_all(folder: &Path) -> io::Result<()> {
+    let [man, completions, icons] = ["man", "completions", "icons"].map(|name| folder.join(name));
+    for folder in [&man, &completions, &icons] {
+        fs::create_dir_all(folder)?;
+    }
+    pages(&Options::command(), &man)?;
+    for shell in [Shell::Bash, Shell::Zsh, Shell::Fish] {
+        clap_complete::generate_to(shell, &mut shown(), NAME, &completions)?;
+    }
+    let svg = icon_svg().map_err(io::Error::other)?;
+    fs::write(icons.join(format!("{NAME}.svg")), svg)?;
+    for size in ICON_SIZES {
+        let png = icon_png(size).map_err(io::Error::other)?;
+        fs::write(icons.join(format!("{NAME}-{size}.png")), png)?;
+    }
+    Ok(())
+}
+
+/// The definitions without what is hidden: completions would offer it.
+fn shown() -> clap::Command {
+    let all = Options::command();
+    let visible: Vec<clap::Command> = all
+        .get_subcommands()
+        .filter(|command| !command.is_hide_set())
+        .cloned()
+        .collect();
+    let mut shown = clap::Command::new(NAME)
+        .version(env!("CARGO_PKG_VERSION"))
+        .disable_help_subcommand(true)
+        .subcommands(visible);
+    for option in all.get_arguments() {
+        shown = shown.arg(option.clone());
+    }
+    shown
+}
+
+/// A page for the program, and one for each command that is shown.
+fn pages(program: &clap::Command, folder: &Path) -> io::Result<()> {
+    let mut built = program.clone();
+    built.build();
+    page(&built, NAME, FILES, folder)?;
+    for command in built.get_subcommands().filter(|one| !one.is_hide_set()) {
+        page(
+            command,
+            &format!("{NAME}-{}", command.get_name()),
+            "",
+            folder,
+        )?;
+        for below in command.get_subcommands().filter(|one| !one.is_hide_set()) {
+            let name = format!("{NAME}-{}-{}", command.get_name(), below.get_name());
+            page(below, &name, "", folder)?;
+        }
+    }
+    Ok(())
+}
+
+fn page(command: &clap::Command, name: &str, more: &str, folder: &Path) -> io::Result<()> {
+    let mut text = Vec::new();
+    // The date would make two builds of the same source differ.
+    Man::new(command.clone().display_name(name.to_owned()))
+        .date("")
+        .manual("Marlinspeak")
+        .render(&mut text)?;
+    text.extend_from_slice(more.as_bytes());
+    fs::write(folder.join(format!("{name}.1")), text)
+}

@@ -1,0 +1,191 @@
+//! From a record to a line, and the thread that writes lines down.
+
+use std::sync::mpsc::{self, Receiver, Sender, SyncSender};
+use std::time::Duration;
+
+use jiff::Timestamp;
+use log::{Level, Log, Metadata, Record};
+
+use super::discreet::discreet;
+use super::pages::Pages;
+
+/// How long the end of the program, or a fault, waits for its last line.
+const LAST_LINE: Duration = Duration::from_millis(500);
+/// Letters of one line at most.
+const LONGEST: usize = 600;
+
+/// What the thread is told.
+pub(super) enum Note {
+    /// When, and the line.
+    Line(String, String),
+    /// Answer when all before is written.
+    Flush(Sender<()>),
+}
+
+/// The logger of the process.
+pub(super) struct Diary {
+    inbox: SyncSender<Note>,
+    home: Option<String>,
+}
+
+impl Diary {
+    pub const fn new(inbox: SyncSender<Note>, home: Option<String>) -> Self {
+        Self { inbox, home }
+    }
+}
+
+impl Log for Diary {
+    /// What the program itself reports, and what is wrong with the libraries below it.
+    fn enabled(&self, metadata: &Metadata) -> bool {
+        let own = env!("CARGO_PKG_NAME");
+        let room = metadata.target().split("::").next();
+        let least = if room == Some(own) {
+            Level::Info
+        } else {
+            Level::Warn
+        };
+        metadata.level() <= least
+    }
+
+    fn log(&self, record: &Record) {
+        if !self.enabled(record.metadata()) {
+            return;
+        }
+        let text = discreet(&record.args().to_string(), self.home.as_deref());
+        let text: String = text.chars().take(LONGEST).collect();
+        let line = format!("{} {}: {text}", record.level(), record.target());
+        let at = Timestamp::now().strftime("%Y-%m-%dT%H:%M:%SZ").to_string();
+        // A line too many is left out: nobody waits for the disk.
+        let _ = self.inbox.try_send(Note::Line(at, line));
+    }
+
+    fn flush(&self) {
+        let (done, written) = mpsc::channel();
+        if self.inbox.try_send(Note::Flush(done)).is_ok() {
+            let _ = written.recv_timeout(LAST_LINE);
+        }
+    }
+}
+
+/// The life of the thread. A line that comes again and again is written once, and counted.
+pub(super) fn keep(notes: &Receiver<Note>, mut pages: Pages) {
+    let mut last = String::new();
+    let mut again = 0_u32;
+    while let Ok(note) = notes.recv() {
+        if matches!(&note, Note::Line(_, line) if *line == last) {
+            again += 1;
+            continue;
+        }
+        if again > 0 {
+            // Where nothing can be written nothing is: the tie matters, not the diary.
+            let _ = pages.write(&format!("  and {again} times more"));
+            again = 0;
+        }
+        match note {
+            Note::Line(at, line) => {
+                let _ = pages.write(&format!("{at} {line}"));
+                last = line;
+            }
+            Note::Flush(done) => {
+                let _ = done.send(());
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::fs;
+    use std::thread;
+
+    /// What stands in the file after these records.
+    fn written(records: &[(Level, &str, &str)]) -> Vec<String> {
+        let folder = tempfile::tempdir().unwrap();
+        let file = folder.path().join("marlinspeak.log");
+        let (inbox, notes) = mpsc::sync_channel(64);
+        let pages = Pages::new(file.clone(), 10_000);
+        let thread = thread::spawn(move || keep(&notes, pages));
+        let diary = Diary::new(inbox, Some("/home/ada".to_owned()));
+        for (level, target, text) in records {
+            diary.log(
+                &Record::builder()
+                    .level(*level)
+                    .target(target)
+                    .args(format_args!("{text}"))
+                    .build(),
+            );
+        }
+        diary.flush();
+        drop(diary);
+        thread.join().unwrap();
+        let text = fs::read_to_string(&file).unwrap_or_default();
+        // Without the time.
+        let line = |line: &str| {
+            line.split_once("Z ")
+                .map_or(line, |(_, line)| line)
+                .to_owned()
+        };
+        text.lines().map(line).collect()
+    }
+
+    #[test]
+    fn its_own_news_and_the_warnings_of_others() {
+        let lines = written(&[
+            (Level::Info, "marlinspeak::voice", "a voice speaks"),
+            (Level::Info, "winit::window", "chatter"),
+            (Level::Warn, "winit::window", "trouble"),
+            (Level::Debug, "marlinspeak::voice", "chatter"),
+            (Level::Warn, "marlinspeaker", "no room of ours"),
+            (Level::Info, "marlinspeaker", "no room of ours"),
+        ]);
+        assert_eq!(
+            lines,
+            [
+                "INFO marlinspeak::voice: a voice speaks",
+                "WARN winit::window: trouble",
+                "WARN marlinspeaker: no room of ours",
+            ]
+        );
+    }
+
+    #[test]
+    fn what_comes_again_is_counted() {
+        let lines = written(&[(Level::Warn, "winit", "flood"); 40]);
+        assert_eq!(lines, ["WARN winit: flood", "  and 39 times more"]);
+    }
+
+    #[test]
+    fn nothing_private_and_nothing_long() {
+        let long = "x".repeat(5000);
+        let lines = written(&[
+            (
+                Level::Warn,
+                "marlinspeak",
+                "/home/ada/t.json: invalid value “blue cord”\nat 3",
+            ),
+            (Level::Warn, "marlinspeak", &long),
+        ]);
+        assert_eq!(
+            lines[0],
+            "WARN marlinspeak: ~/t.json: invalid value “…” at 3"
+        );
+        assert!(lines[1].len() < 700 && lines.len() == 2, "{lines:?}");
+    }
+
+    #[test]
+    fn a_folder_that_cannot_be_written_to_is_no_failure() {
+        let folder = tempfile::tempdir().unwrap();
+        let file = folder.path().join("file");
+        fs::write(&file, "").unwrap();
+        let (inbox, notes) = mpsc::sync_channel(64);
+        let pages = Pages::new(file.join("marlinspeak.log"), 10_000);
+        let thread = thread::spawn(move || keep(&notes, pages));
+        let diary = Diary::new(inbox, None);
+        let text = format_args!("x");
+        diary.log(&Record::builder().level(Level::Error).args(text).build());
+        diary.flush();
+        drop(diary);
+        assert!(thread.join().is_ok());
+    }
+}

@@ -1,0 +1,86 @@
+//! The log file: what a report of a fault needs, and nothing private.
+//!
+//! Other rooms write to it with the macros of the `log` crate. A line goes into a queue that
+//! nobody waits for; a thread of the diary's own writes it down. Where nothing can be written
+//! nothing is, and that is no failure. The file is kept small: at 256 KB it becomes the
+//! previous one, and the previous one is gone.
+//!
+//! Names that the tyer gave and what stands in the tyer's files do not belong here. Whoever
+//! writes a line leaves them out, and the diary itself leaves out everything that stands in
+//! quotation marks, where sentences about faults have them, and the name of the home folder.
+
+mod discreet;
+mod lines;
+mod pages;
+mod panics;
+mod system;
+
+use std::fs;
+use std::io;
+use std::path::{Path, PathBuf};
+use std::sync::mpsc;
+use std::thread;
+
+use directories::{BaseDirs, ProjectDirs};
+use log::LevelFilter;
+
+pub use panics::note_panics;
+pub use system::system;
+
+use lines::Diary;
+use pages::Pages;
+
+/// Bytes of the file at most; as many again are in the previous one.
+pub const MOST_BYTES: u64 = 256 * 1024;
+/// Lines that wait to be written. When more come at once they are left out.
+const WAITING: usize = 256;
+
+/// `$XDG_STATE_HOME/marlinspeak/marlinspeak.log`, or what the system has in its place; none
+/// when the system names no such folder.
+pub fn default_file() -> Option<PathBuf> {
+    ProjectDirs::from("", "", "marlinspeak").map(|folders| {
+        let folder = folders
+            .state_dir()
+            .unwrap_or_else(|| folders.data_local_dir());
+        folder.join("marlinspeak.log")
+    })
+}
+
+/// Begins to keep the log in this file, if the process keeps none yet, and notes what was
+/// started: `doing` is the name of a command.
+pub fn start(file: &Path, doing: &str) {
+    let (inbox, notes) = mpsc::sync_channel(WAITING);
+    let pages = Pages::new(file.to_owned(), MOST_BYTES);
+    let started = thread::Builder::new()
+        .name("diary".to_owned())
+        .spawn(move || lines::keep(&notes, pages));
+    if started.is_err() {
+        return;
+    }
+    let home = BaseDirs::new().map(|folders| folders.home_dir().display().to_string());
+    if log::set_boxed_logger(Box::new(Diary::new(inbox, home))).is_ok() {
+        log::set_max_level(LevelFilter::Info);
+        log::info!(
+            "start of {doing}: Marlinspeak {}, {}",
+            env!("CARGO_PKG_VERSION"),
+            system()
+        );
+    }
+}
+
+/// Notes the end, and waits until all is written, though not for ever.
+pub fn end() {
+    log::info!("end");
+    log::logger().flush();
+}
+
+/// Whether this file can be written to. It is made, with its folder, when it is not there.
+///
+/// # Errors
+/// What the system says.
+pub fn check(file: &Path) -> io::Result<()> {
+    if let Some(folder) = file.parent() {
+        fs::create_dir_all(folder)?;
+    }
+    pages::open(file).map(drop)
+}

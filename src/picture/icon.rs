@@ -1,0 +1,61 @@
+//! The icon of the program: a finished knot round a tube, drawn as every other picture is.
+
+use super::palette::{Colour, Palette, okabe_ito};
+use super::raster::{Painter, RasterError};
+use super::scene::Scene;
+use super::shape::Role;
+use super::svg::svg;
+use super::{Frame, Progress, View};
+use crate::knot::{Hand, Knot, KnotError, Laying, Order, Side, Weave};
+
+/// Sizes of icons in pixels (freedesktop.org, *Icon Theme Specification*: those that desktops
+/// ask for).
+pub const ICON_SIZES: [u16; 6] = [32, 48, 64, 128, 256, 512];
+
+/// Light cord on a dark tube: three roles and nothing else, for a picture of a thumbnail's size.
+struct Plain;
+
+impl Palette for Plain {
+    fn colour(&self, role: Role) -> Colour {
+        match role {
+            Role::Ground => Colour::rgb(0x000C_0F12),
+            Role::Tube => Colour::rgb(0x0026_2E36),
+            Role::Laid(_) | Role::Beside(_) => okabe_ito::YELLOW,
+            _ => Colour::CLEAR,
+        }
+    }
+}
+
+/// Pixels of the scene that the icon is cut from.
+const SIDE: f32 = 512.0;
+
+fn scene() -> Result<Scene, KnotError> {
+    let knot = Knot::new(3, 5, Weave::default())?;
+    let laying = Laying::new(knot, 1, Order::PassByPass)?;
+    Ok(Scene::build(
+        View::RoundTheTube,
+        &laying,
+        Side::Right,
+        Hand::Right,
+        &Progress::Finished,
+        Frame::new(SIDE, SIDE),
+    ))
+}
+
+/// The icon as the text of an SVG file.
+///
+/// # Errors
+/// [`KnotError`] when its knot could not be built.
+pub fn icon_svg() -> Result<String, KnotError> {
+    Ok(svg(&scene()?, &Plain, [0.0, 0.0, SIDE]))
+}
+
+/// The icon as the bytes of a PNG file of so many pixels each way.
+///
+/// # Errors
+/// [`RasterError`] when it could not be painted or encoded.
+pub fn icon_png(pixels: u16) -> Result<Vec<u8>, RasterError> {
+    let scene = scene().map_err(|error| RasterError::Png(error.to_string()))?;
+    let scale = f32::from(pixels) / SIDE;
+    Painter::new().paint_at(&scene, &Plain, scale).png(72)
+}

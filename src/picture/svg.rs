@@ -1,0 +1,62 @@
+//! Scenes as SVG (W3C, *Scalable Vector Graphics 1.1*), which is drawn in any size.
+
+use std::fmt::Write as _;
+
+use super::palette::{Colour, Palette};
+use super::scene::Scene;
+use super::shape::{Outline, Paint, Segment};
+
+/// The text of an SVG file of the part of a scene that this square shows: its left and upper
+/// edge and its side, in pixels of the scene.
+pub fn svg(scene: &Scene, palette: &dyn Palette, [left, top, side]: [f32; 3]) -> String {
+    let mut text = format!(
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"{left} {top} {side} {side}\">\n"
+    );
+    for shape in scene.shapes() {
+        let colour = palette.colour(shape.role);
+        if colour.opacity == 0 {
+            continue;
+        }
+        let paint = match shape.paint {
+            Paint::Fill => format!("fill=\"{}\"", code(colour)),
+            Paint::Stroke(width) => {
+                format!(
+                    "fill=\"none\" stroke=\"{}\" stroke-width=\"{width:.2}\"",
+                    code(colour)
+                )
+            }
+        };
+        // Writing to a text does not fail.
+        let _ = match &shape.outline {
+            Outline::Circle { centre, radius } => writeln!(
+                text,
+                "<circle cx=\"{:.2}\" cy=\"{:.2}\" r=\"{radius:.2}\" {paint}/>",
+                centre.x, centre.y
+            ),
+            Outline::Path(path) => writeln!(text, "<path d=\"{}\" {paint}/>", course(path)),
+        };
+    }
+    text.push_str("</svg>\n");
+    text
+}
+
+fn code(colour: Colour) -> String {
+    format!("#{:02x}{:02x}{:02x}", colour.red, colour.green, colour.blue)
+}
+
+fn course(path: &[Segment]) -> String {
+    let mut text = String::new();
+    for segment in path {
+        let _ = match segment {
+            Segment::Move(to) => write!(text, "M{:.2} {:.2}", to.x, to.y),
+            Segment::Line(to) => write!(text, "L{:.2} {:.2}", to.x, to.y),
+            Segment::Cubic(one, two, to) => write!(
+                text,
+                "C{:.2} {:.2} {:.2} {:.2} {:.2} {:.2}",
+                one.x, one.y, two.x, two.y, to.x, to.y
+            ),
+            Segment::Close => write!(text, "Z"),
+        };
+    }
+    text
+}
