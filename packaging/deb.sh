@@ -50,7 +50,8 @@ gzip -9nc "$here/changelog" >"$doc/changelog.gz"
 	sed -n '/^Permission/,$p' "$here/../LICENSE" | sed 's/^$/./; s/^/ /'
 	echo
 	echo "Files: resources/fonts/*"
-	echo "Copyright: $(sed -n 's/^Copyright //p' "$here/../resources/fonts/LICENSE-OFL.txt" | head -n 1)"
+	echo "Copyright:"
+	sed -n 's/^Copyright / /p' "$here/../resources/fonts/LICENSE-OFL.txt"
 	echo "License: OFL-1.1"
 	sed 's/\r$//; s/^$/./; s/^/ /' "$here/../resources/fonts/LICENSE-OFL.txt"
 } >"$doc/copyright"

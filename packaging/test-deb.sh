@@ -64,9 +64,15 @@ in_root dpkg --install /tmp/marlinspeak.deb >/dev/null
 echo "Opened …"
 in_root marlinspeak --version
 in_root marlinspeak steps --leads 3 --bights 4 | head -n 1
-display=:$(( $$ % 500 + 100 ))
-exec_in_root Xvfb "$display" -screen 0 1280x800x24 -nolisten tcp >/dev/null 2>&1 &
+exec_in_root Xvfb -displayfd 1 -screen 0 1280x800x24 -nolisten tcp \
+	>"$root/tmp/number" 2>/dev/null &
 server=$!
+# It tells its number when it is ready.
+for _ in $(seq 60); do
+	[ -s "$root/tmp/number" ] && break
+	sleep 1
+done
+display=:$(cat "$root/tmp/number")
 exec_as_tyer marlinspeak --leads 3 --bights 4 >"$root/tmp/app.log" 2>&1 &
 app=$!
 title=$(as_tyer timeout 60 xdotool search --sync --onlyvisible --name Marlinspeak \

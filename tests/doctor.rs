@@ -12,7 +12,7 @@ use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 use std::sync::mpsc;
 use std::thread;
-use std::time::Duration;
+use std::time::{Duration, Instant};
 
 use display::{DEADLINE, Display};
 use ssip::Service;
@@ -43,7 +43,7 @@ impl Home {
         self.folder.path().join(name)
     }
 
-    fn run(&self, args: &[&str]) -> Told {
+    fn command(&self, args: &[&str]) -> Command {
         let mut command = Command::new(env!("CARGO_BIN_EXE_marlinspeak"));
         command
             .args(args)
@@ -62,12 +62,15 @@ impl Home {
         for (name, value) in &self.changed {
             command.env(name, value);
         }
-        let mut child = command
+        command
             .stdin(Stdio::null())
             .stdout(Stdio::piped())
-            .stderr(Stdio::piped())
-            .spawn()
-            .unwrap();
+            .stderr(Stdio::piped());
+        command
+    }
+
+    fn run(&self, args: &[&str]) -> Told {
+        let mut child = self.command(args).spawn().unwrap();
         let mut out = child.stdout.take().unwrap();
         let mut errors = child.stderr.take().unwrap();
         let (tell, told) = mpsc::channel();
@@ -295,19 +298,30 @@ fn the_version_is_told() {
     assert_eq!(home.run(&["--version"]), (0, vec![version.to_owned()]));
 }
 
-/// What stands in the log after a tie of this name was begun in the terminal.
-fn logged(home: &Home) -> String {
-    let args = "tie --leads 3 --bights 4 --cords sea-green --speech";
-    let (code, _) = home.run(&args.split(' ').collect::<Vec<_>>());
-    assert_eq!(code, 0);
+/// What stands in the log after a tie with a named cord was begun in the terminal, and left
+/// when the log had this many lines about the voice.
+fn logged(home: &Home, losses: usize) -> String {
+    let mut command = home.command(&["tie", "--leads", "3", "--bights", "4"]);
+    command.args(["--cords", "sea-green", "--speech"]);
+    let mut child = command.stdin(Stdio::piped()).spawn().unwrap();
     let file = home.path("state/marlinspeak/marlinspeak.log");
-    fs::read_to_string(file).unwrap()
+    let read = || fs::read_to_string(&file).unwrap_or_default();
+    let until = Instant::now() + DEADLINE;
+    while read().matches("no voice: ").count() < losses {
+        assert!(Instant::now() < until, "{}", read());
+        // Between two looks, not instead of one.
+        thread::sleep(Duration::from_millis(5));
+    }
+    // Whoever pressed is gone.
+    drop(child.stdin.take());
+    assert!(child.wait().unwrap().success());
+    read()
 }
 
 #[test]
 fn the_log_has_what_a_report_needs_and_nothing_private() {
     let home = Home::new(Service::absent());
-    let log = logged(&home);
+    let log = logged(&home, 1);
     let start = format!("start of tie: Marlinspeak {}, ", env!("CARGO_PKG_VERSION"));
     assert!(log.contains(&start) && log.contains("no voice: "), "{log}");
     assert!(log.trim_end().ends_with("end"), "{log}");
@@ -315,7 +329,7 @@ fn the_log_has_what_a_report_needs_and_nothing_private() {
         assert!(!log.contains(private), "{private} stands in {log}");
     }
     // The next start goes on in the same file.
-    assert_eq!(logged(&home).matches("start of tie").count(), 2);
+    assert_eq!(logged(&home, 2).matches("start of tie").count(), 2);
 }
 
 #[test]

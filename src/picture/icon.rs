@@ -3,43 +3,58 @@
 use super::palette::{Colour, Palette, okabe_ito};
 use super::raster::{Painter, RasterError};
 use super::scene::Scene;
-use super::shape::Role;
+use super::shape::{Point, Role};
 use super::svg::svg;
 use super::{Frame, Progress, View};
-use crate::knot::{Hand, Knot, KnotError, Laying, Order, Side, Weave};
+use crate::knot::{Hand, Knot, KnotError, Laying, Order, Side, Turn, Weave};
 
 /// Sizes of icons in pixels (freedesktop.org, *Icon Theme Specification*: those that desktops
 /// ask for).
 pub const ICON_SIZES: [u16; 6] = [32, 48, 64, 128, 256, 512];
 
-/// Light cord on a dark tube: three roles and nothing else, for a picture of a thumbnail's size.
+/// Cord on a dark tube with one leg bright, as on the screen: four colours and nothing else, for
+/// a picture of a thumbnail's size.
 struct Plain;
 
 impl Palette for Plain {
     fn colour(&self, role: Role) -> Colour {
         match role {
             Role::Ground => Colour::rgb(0x000C_0F12),
-            Role::Tube => Colour::rgb(0x0026_2E36),
-            Role::Laid(_) | Role::Beside(_) => okabe_ito::YELLOW,
+            Role::Tube | Role::InHandEdge => Colour::rgb(0x0026_2E36),
+            Role::Laid(_) | Role::Beside(_) => okabe_ito::SKY_BLUE,
+            Role::InHand | Role::InHandRest => okabe_ito::YELLOW,
             _ => Colour::CLEAR,
         }
     }
 }
 
-/// Pixels of the scene that the icon is cut from.
+/// Pixels of the icon's scene, each way.
 const SIDE: f32 = 512.0;
+/// What of the picture is cut out: its left and upper edge, and its side.
+const CUT: [f32; 3] = [36.0, 5.0, 440.0];
 
 fn scene() -> Result<Scene, KnotError> {
     let knot = Knot::new(3, 5, Weave::default())?;
     let laying = Laying::new(knot, 1, Order::PassByPass)?;
-    Ok(Scene::build(
+    // The leg that turns the loose ends to the far side.
+    let bright = Turn {
+        pass: 1,
+        strand: 1,
+        leg: 6,
+    };
+    let whole = Scene::build(
         View::RoundTheTube,
         &laying,
         Side::Right,
         Hand::Right,
-        &Progress::Finished,
+        &Progress::Fairing(bright),
         Frame::new(SIDE, SIDE),
-    ))
+    );
+    let [left, top, side] = CUT;
+    let scale = SIDE / side;
+    let by = Point::new(-left * scale, -top * scale);
+    let shapes = whole.shapes().iter().map(|shape| shape.moved(scale, by));
+    Ok(Scene::of(whole.frame(), shapes.collect()))
 }
 
 /// The icon as the text of an SVG file.
@@ -47,7 +62,7 @@ fn scene() -> Result<Scene, KnotError> {
 /// # Errors
 /// [`KnotError`] when its knot could not be built.
 pub fn icon_svg() -> Result<String, KnotError> {
-    Ok(svg(&scene()?, &Plain, [0.0, 0.0, SIDE]))
+    Ok(svg(&scene()?, &Plain))
 }
 
 /// The icon as the bytes of a PNG file of so many pixels each way.

@@ -2,16 +2,16 @@
 
 use std::fmt::Write as _;
 
+use super::Frame;
 use super::palette::{Colour, Palette};
 use super::scene::Scene;
 use super::shape::{Outline, Paint, Segment};
 
-/// The text of an SVG file of the part of a scene that this square shows: its left and upper
-/// edge and its side, in pixels of the scene.
-pub fn svg(scene: &Scene, palette: &dyn Palette, [left, top, side]: [f32; 3]) -> String {
-    let mut text = format!(
-        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"{left} {top} {side} {side}\">\n"
-    );
+/// The text of an SVG file of a scene. Its letters are outlines.
+pub fn svg(scene: &Scene, palette: &dyn Palette) -> String {
+    let Frame { width, height } = scene.frame();
+    let mut text =
+        format!("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {width} {height}\">\n");
     for shape in scene.shapes() {
         let colour = palette.colour(shape.role);
         if colour.opacity == 0 {
