@@ -169,7 +169,7 @@ fn without_display_and_speech_it_says_how_to_mend_them() {
     assert!(
         speech.starts_with("Speech: does not work (")
             && speech.contains("sudo apt install speech-dispatcher")
-            && speech.ends_with("Then “spd-say hello” should be heard."),
+            && speech.ends_with("“spd-say hello” should be heard."),
         "{speech}"
     );
     assert!(line(&lines, "Ties:").starts_with("Ties: work."));

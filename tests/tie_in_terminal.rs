@@ -67,6 +67,7 @@ impl Terminal {
         command.args(args);
         command.env("XDG_DATA_HOME", folder);
         command.env("XDG_CONFIG_HOME", folder.join("config"));
+        command.env("XDG_STATE_HOME", folder.join("state"));
         command.env("SPEECHD_ADDRESS", speech);
         command.env("LC_ALL", "C.UTF-8");
         let child = pair.slave.spawn_command(command).unwrap();
@@ -214,6 +215,7 @@ fn typed(folder: &Path, args: &[&str], lines: &str) -> Vec<String> {
         .args(args)
         .env("XDG_DATA_HOME", folder)
         .env("XDG_CONFIG_HOME", folder.join("config"))
+        .env("XDG_STATE_HOME", folder.join("state"))
         .env("SPEECHD_ADDRESS", "unix_socket:/nonexistent")
         .env("LC_ALL", "C")
         .stdin(Stdio::piped())
@@ -256,6 +258,7 @@ fn with_nothing_to_take_up_it_says_what_to_try() {
         .arg("tie")
         .env("XDG_DATA_HOME", folder.path())
         .env("XDG_CONFIG_HOME", folder.path())
+        .env("XDG_STATE_HOME", folder.path().join("state"))
         .env("LC_ALL", "C")
         .stdin(Stdio::null())
         .output()

@@ -23,7 +23,7 @@ doctor-speech-foreign = Speech: does not work in the language “{ $language }�
        *[other] The speech service has { $voices } voices and none of them speaks it.
     } Install a voice for it; on Debian “sudo apt install speech-dispatcher-espeak-ng” brings voices for most languages.
 doctor-speech-no-voices = Speech: does not work. The speech service answers but has no voices. Install some; on Debian with “sudo apt install speech-dispatcher-espeak-ng”. Then “spd-say hello” should be heard.
-doctor-speech-none = Speech: does not work ({ $reason }). Install the speech service; on Debian with “sudo apt install speech-dispatcher speech-dispatcher-espeak-ng”. Then “spd-say hello” should be heard.
+doctor-speech-none = Speech: does not work ({ $reason }). Install the speech service; on Debian with “sudo apt install speech-dispatcher speech-dispatcher-espeak-ng”. Where it is installed it may lack a loudspeaker: see the next line. “spd-say hello” should be heard.
 doctor-speech-silent = Speech: does not work. The speech service does not answer. End it with “pkill -x speech-dispatch”: it starts by itself when it is needed. Then “spd-say hello” should be heard.
 
 doctor-sound = Sound: works. The short sounds can be played.

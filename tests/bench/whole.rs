@@ -209,7 +209,7 @@ fn memory(display: &Display, eye: &Eye, presses: usize) -> (f64, f64) {
         display.press(key);
         eye.wait(|pixels| {
             looks += 1;
-            if looks % 200 == 0 {
+            if looks.is_multiple_of(200) {
                 display.press(key);
             }
             pixels != before

@@ -50,6 +50,7 @@ impl Program {
             .env("SPEECHD_ADDRESS", service.address())
             .env("XDG_DATA_HOME", data)
             .env("XDG_CONFIG_HOME", data.join("config"))
+            .env("XDG_STATE_HOME", data.join("state"))
             .env("LC_ALL", "C.UTF-8")
             .stdin(Stdio::null())
             .spawn()
