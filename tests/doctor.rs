@@ -137,7 +137,7 @@ fn where_all_that_is_needed_works_it_says_so() {
     assert_eq!(
         line(&lines, "Speech:"),
         "Speech: works. The speech service answers; it has 2 voices, 1 of them in the language \
-         “en”."
+         “English”."
     );
     let ties = home.path("data/marlinspeak/ties").display().to_string();
     let told = line(&lines, "Ties:");

@@ -7,7 +7,7 @@ use super::Words;
 impl Words {
     /// The speech service answers: how many voices it has, and how many speak this language.
     pub fn doctor_speech(&self, voices: usize, fitting: usize) -> String {
-        let language = self.tag().to_string();
+        let language = self.language_name();
         let args = fluent_args! {
             "voices" => voices, "fitting" => fitting, "language" => language,
         };
