@@ -5,7 +5,7 @@
 # make test       runs every test, the real window among them
 # make test-deb   installs that package in a fresh Debian, opens the program there, removes it
 # make check      formatting, lints and documentation
-# make bench      speed and memory
+# make bench      speed and memory, as one table; make bench-parts for what is behind it
 # make soak       two hundred power cuts while presses arrive
 #
 # On Debian and its kin each target installs the system packages that it finds missing.
@@ -32,7 +32,7 @@ BENCH_PACKAGES := pulseaudio pulseaudio-utils
 DEB_PACKAGES := dpkg-dev
 TEST_DEB_PACKAGES := debootstrap
 
-.PHONY: run release papers install uninstall deb test test-deb check bench soak snapshots \
+.PHONY: run release papers install uninstall deb test test-deb check bench bench-parts soak snapshots \
 	pictures build-packages run-packages test-packages bench-packages
 
 run: run-packages
@@ -69,7 +69,11 @@ check: build-packages
 	RUSTDOCFLAGS="-D warnings" $(CARGO) doc --locked --no-deps --document-private-items
 
 bench: bench-packages
-	$(CARGO) bench --locked
+	$(CARGO) bench --locked --bench table --bench app --bench live --bench whole
+
+# What is behind the figures of computing and painting, part by part.
+bench-parts: build-packages
+	$(CARGO) bench --locked --bench knot --bench fit --bench picture --bench easel --bench sheet
 
 soak: test-packages
 	CUTS=200 $(CARGO) test --locked --test keeping no_power_cut

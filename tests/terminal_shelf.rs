@@ -139,7 +139,7 @@ fn the_log_stands_under_the_list() {
     home.shelf().log(&entry).unwrap();
     let text = home.printed(&["list"]);
     assert!(
-        text.ends_with("In the log: 1 tie, 12 legs, 2 hours 10 minutes, 2.1 metres of cord.\n"),
+        text.ends_with("In the log: 1 tie, 12 legs, 2 hours 10 minutes, 2.1 m of cord.\n"),
         "{text}"
     );
 }

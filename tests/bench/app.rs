@@ -4,6 +4,8 @@
 
 #[path = "../support/hands.rs"]
 mod hands;
+#[path = "line.rs"]
+mod line;
 
 use std::time::{Duration, Instant};
 
@@ -18,13 +20,13 @@ use iced::{Color, Event, Rectangle, Size, mouse, window};
 use iced_runtime::user_interface::{Cache, UserInterface};
 use iced_tiny_skia::Layer;
 use iced_tiny_skia::graphics::{Viewport, damage};
+use line::{head, times};
 use marlinspeak::app;
 use marlinspeak::guide::Plan;
 use tempfile::TempDir;
 use tiny_skia::{Mask, Pixmap};
 
 const PRESSES: usize = 1000;
-const GOAL: Duration = Duration::from_millis(16);
 const WINDOW: Size<u32> = Size::new(1920, 1080);
 
 fn main() {
@@ -34,22 +36,16 @@ fn main() {
     } else {
         20
     };
-    println!("walk of {presses} presses at 1920 × 1080");
-    for (what, is_whole) in [("painted whole", true), ("what changed", false)] {
+    head(&format!(
+        "the tying screen at 1920 × 1080, {presses} presses"
+    ));
+    for (what, is_whole) in [("all of it painted", true), ("what changed painted", false)] {
         let mut frames = walk(presses, is_whole);
         // The first frame reads the system's fonts and draws every letter anew; it belongs to
         // the opening of the window.
         let first = frames.remove(0);
-        frames.sort();
-        let (median, worst) = (frames[frames.len() / 2], frames[frames.len() - 1]);
-        println!("  {what}");
-        println!("    first frame    {first:>10.2?}");
-        println!("    frame, median  {median:>10.2?}");
-        println!("    frame, worst   {worst:>10.2?}   goal {GOAL:?}");
-        println!(
-            "    worst / goal   {:>10.2}",
-            worst.as_secs_f64() / GOAL.as_secs_f64()
-        );
+        times(&format!("  a press, {what}"), frames, "16 ms");
+        times(&format!("  the first, {what}"), vec![first], "");
     }
 }
 

@@ -6,6 +6,8 @@
 
 #[path = "../support/display.rs"]
 mod display;
+#[path = "line.rs"]
+mod line;
 
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -14,6 +16,7 @@ use std::thread;
 use std::time::{Duration, Instant};
 
 use display::{DEADLINE, Display};
+use line::{head, line, times};
 use tempfile::TempDir;
 use x11rb::connection::Connection as _;
 use x11rb::protocol::xproto::{ConnectionExt as _, ImageFormat};
@@ -32,30 +35,30 @@ fn main() {
     } else {
         (1, 3)
     };
-    println!("the whole program, {starts} starts on the display");
+    head(&format!(
+        "the whole program, {starts} starts on the display"
+    ));
     let display = Display::start();
     let eye = Eye::open(&display);
     for (what, args) in [("start screen", &[][..]), ("large tie", &LARGE[..])] {
-        let mut times: Vec<Duration> = (0..starts).map(|_| start(&display, &eye, args)).collect();
-        times.sort();
-        let (best, median) = (times[0], times[times.len() / 2]);
-        println!(
-            "  start to first frame, {what:12}  best {best:>8.1?}  median {median:>8.1?}   goal 300 ms"
-        );
+        let begun = (0..starts).map(|_| start(&display, &eye, args)).collect();
+        times(&format!("start to first frame, {what}"), begun, "300 ms");
     }
+    let megabytes = |what: &str, size: f64, goal: &str| {
+        line(what, format!("{size:.1}MB"), "", goal);
+    };
     let (first, most) = memory(&display, &eye, presses);
-    println!("  peak memory, start screen           {first:>8.1} MB");
-    println!(
-        "  peak memory, large tie, {presses:2} presses  {most:>8.1} MB             goal 120 MB"
-    );
-    let megabytes = |path: &Path| fs::metadata(path).map(|about| mega(about.len()));
-    match megabytes(Path::new(PROGRAM)) {
-        Ok(size) => println!("  binary                              {size:>8.1} MB"),
-        Err(error) => println!("  binary                              {error}"),
+    megabytes("peak memory, start screen", first, "");
+    let tie = format!("peak memory, large tie, {presses} presses");
+    megabytes(&tie, most, "120 MB");
+    let size = |path: &Path| fs::metadata(path).map(|about| mega(about.len()));
+    match size(Path::new(PROGRAM)) {
+        Ok(size) => megabytes("the program on disk", size, ""),
+        Err(error) => line("the program on disk", error, "", ""),
     }
     for package in packages() {
-        if let Ok(size) = megabytes(&package) {
-            println!("  package                             {size:>8.1} MB             goal 15 MB");
+        if let Ok(size) = size(&package) {
+            megabytes("the Debian package", size, "15 MB");
         }
     }
 }

@@ -41,7 +41,10 @@ pub fn all(in_earnest: bool) {
     let mut loft = Loft::open();
     let ear = Ear::open(&loft.sound_address());
     let eye = Eye::open(&loft.display);
-    println!("{:<58}{:>10}{:>10}   goal", "", "median", "worst");
+    println!(
+        "{:<58}{:>10}{:>10}   goal",
+        "real keys, window and speech", "median", "worst"
+    );
     first_sound(&loft, &ear, &eye, effort.presses);
     changed_frame(&loft, &ear, &eye, effort.presses);
     idle(&loft, &ear, effort.idle);

@@ -1,0 +1,151 @@
+//! The computing and the painting, as lines of the table of `make bench`. What is behind each
+//! figure is in the benchmarks of its own part: `cargo bench --bench knot` and so on.
+
+#[path = "card.rs"]
+mod card;
+#[path = "line.rs"]
+mod line;
+
+use std::hint::black_box;
+use std::time::Duration;
+
+use line::{head, line, run, times};
+use marlinspeak::bench::{Millimetres, Object, Wish, fit};
+use marlinspeak::knot::{Hand, Knot, Laying, Order, Side, Weave};
+use marlinspeak::picture::{Frame, Painter, Progress, Scene, Tones, View};
+
+/// From a knot that is tied in an evening to the largest there is: leads and bights.
+const GROWING: [(u16, u16); 4] = [(9, 10), (99, 100), (999, 998), (998, 999)];
+
+fn main() {
+    // `cargo test --benches` asks whether it runs, not how fast.
+    let runs = if std::env::args().any(|arg| arg == "--bench") {
+        101
+    } else {
+        3
+    };
+    head("computing and painting");
+    crossings(runs);
+    legs(runs);
+    fitting(runs);
+    pictures(runs);
+    cards(runs.min(21));
+}
+
+fn laying((leads, bights): (u16, u16), passes: u16) -> Laying {
+    let knot = Knot::new(leads, bights, Weave::default()).expect("within bounds");
+    Laying::new(knot, passes, Order::default()).expect("within bounds")
+}
+
+/// Tells every leg of a tie in turn; gives back how many crossings there were.
+fn tell_all(laying: &Laying) -> u32 {
+    let turns = (0..laying.legs()).filter_map(|before| laying.turn(before));
+    let crossings = turns.flat_map(|turn| laying.crossings(turn));
+    crossings.map(black_box).fold(0, |told, _| told + 1)
+}
+
+/// A crossing, and a bare loop over as many as the floor.
+fn crossings(runs: usize) {
+    let mut smallest = None;
+    for knot in GROWING {
+        let laying = laying(knot, 1);
+        let crossings = laying.knot().crossings();
+        // Small knots are told again and again, until there is something to measure.
+        let again = (1_000_000 / crossings).max(1);
+        let each =
+            |total: &Duration| total.as_secs_f64() * 1e9 / f64::from(crossings) / f64::from(again);
+        let mut told = run(runs, |_| (0..again).map(|_| tell_all(&laying)).sum::<u32>());
+        let mut floor = run(runs, |_| {
+            let counted = (0..again).flat_map(|_| 0..crossings).map(black_box);
+            counted.fold(0_u32, |counted, _| counted.wrapping_add(1))
+        });
+        told.sort();
+        floor.sort();
+        let (middle, last) = (told.len() / 2, told.len() - 1);
+        let median = each(&told[middle]);
+        let (leads, bights) = knot;
+        line(
+            &format!("a crossing of {leads} × {bights}, every leg in turn"),
+            format!("{median:.1}ns"),
+            format!("{:.1}ns", each(&told[last])),
+            "20 ns",
+        );
+        line(
+            "  times a bare loop over as many",
+            format!("{:.0}", median / each(&floor[middle])),
+            "",
+            "",
+        );
+        let first = *smallest.get_or_insert(median);
+        line(
+            "  times that of 9 × 10",
+            format!("{:.2}", median / first),
+            "",
+            "",
+        );
+    }
+}
+
+/// Any one leg, as after a press of *back* or the return to a saved place.
+fn legs(runs: usize) {
+    let laying = laying((999, 998), 9);
+    let legs = run(runs, |nth| {
+        // Steps of the golden section of the range scatter evenly over it.
+        let place = u32::try_from(nth).unwrap_or(0).wrapping_mul(0x9E37_79B9);
+        let turn = laying.turn(place % laying.legs()).expect("within the tie");
+        laying.crossings(turn).map(black_box).count()
+    });
+    times("any one leg of 998 crossings", legs, "its own crossings");
+    let set_up = run(runs, |_| Knot::new(999, 998, Weave::default()));
+    times("setting up 999 × 998", set_up, "1 ms");
+}
+
+/// Everything that fits a tiller, and a buoy.
+fn fitting(runs: usize) {
+    let mm = |millimetres| Millimetres::new(millimetres).expect("a length");
+    for (what, [diameter, cover, cord]) in [
+        ("a handle of 30 mm", [30.0, 30.0, 4.0]),
+        ("a buoy of 1 m", [1000.0, 1000.0, 16.0]),
+    ] {
+        let wish = Wish::new(Object::new(mm(diameter), mm(cover)), mm(cord));
+        let fitted = run(runs, |_| fit(&wish));
+        times(&format!("all knots that fit {what}"), fitted, "5 ms");
+    }
+}
+
+/// 40 × 41 tripled at 1920 × 1080.
+fn pictures(runs: usize) {
+    let laying = laying((40, 41), 3);
+    let tones = Tones::dark();
+    for (view, name) in [
+        (View::RolledOut, "rolled out"),
+        (View::RoundTheTube, "round the tube"),
+    ] {
+        let scene = |nth: usize| {
+            let before = 200 + u32::try_from(nth % 40).unwrap_or(0);
+            let turn = laying.turn(before).expect("a turn of this tie");
+            let (side, hand) = (Side::Right, Hand::Right);
+            let frame = Frame::new(1920.0, 1080.0);
+            Scene::build(view, &laying, side, hand, &Progress::at(turn), frame)
+        };
+        let built = run(runs, scene);
+        times(&format!("the scene of 40 × 41 × 3 {name}"), built, "");
+        let first = run(runs, |nth| {
+            Painter::new().paint(&scene(nth), &tones).width()
+        });
+        times("  its first picture", first, "16 ms");
+        let mut painter = Painter::new();
+        let next = run(runs, |nth| painter.paint(&scene(nth), &tones).width());
+        times("  the picture of each leg after it", next, "8 ms");
+    }
+}
+
+/// A full card at 300 dots an inch, from the knot to the bytes of its file.
+fn cards(runs: usize) {
+    let card = card::card();
+    let png = run(runs, |_| {
+        let pages = card::pages(&card);
+        pages[0].image(300).png(300).expect("a PNG").len()
+    });
+    times("a card as PNG at 300 dots an inch", png, "300 ms");
+}
