@@ -86,7 +86,7 @@ fn listen(mut out: ChildStdout, begin: &Sender<()>, tell: &Sender<Instant>) {
             }
         }
         // Half a sample may have come.
-        kept = (kept + read) % 2;
-        buffer[0] = buffer[whole * 2];
+        buffer.copy_within(whole * 2..filled, 0);
+        kept = filled - whole * 2;
     }
 }
