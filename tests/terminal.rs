@@ -301,6 +301,16 @@ fn each_slip_of_the_command_line_has_its_sentence() {
              --bights 6”.",
         ),
         (
+            &["steps", "--lead", "5", "--lang", "de"],
+            "Eine Option oder einen Befehl „--lead“ gibt es hier nicht: „marlinspeak steps --help“ \
+             zeigt, was es gibt.",
+        ),
+        (
+            &["--lang=de", "--bogus"],
+            "Eine Option oder einen Befehl „--bogus“ gibt es hier nicht: „marlinspeak --help“ \
+             zeigt, was es gibt.",
+        ),
+        (
             &["steps", "--leads", "5", "--bights", "6", "--lang", "xx"],
             "Marlinspeak does not speak “xx”: it knows en, de, es, fr; try --lang en.",
         ),

@@ -14,7 +14,7 @@ use marlinspeak::guide::{AtOnce, Plan, Script};
 use marlinspeak::shelf::Shelf;
 use marlinspeak::words::Words;
 use portable_pty::{CommandBuilder, PtySize, native_pty_system};
-use ssip::Service;
+use ssip::{Event, Service};
 use tempfile::TempDir;
 
 const PROGRAM: &str = env!("CARGO_BIN_EXE_marlinspeak");
@@ -56,6 +56,10 @@ struct Terminal {
 
 impl Terminal {
     fn start(folder: &Path, args: &[&str], speech: &str) -> Self {
+        Self::start_in("C.UTF-8", folder, args, speech)
+    }
+
+    fn start_in(locale: &str, folder: &Path, args: &[&str], speech: &str) -> Self {
         quick_settings(folder);
         let size = PtySize {
             rows: 24,
@@ -69,7 +73,7 @@ impl Terminal {
         command.env("XDG_CONFIG_HOME", folder.join("config"));
         command.env("XDG_STATE_HOME", folder.join("state"));
         command.env("SPEECHD_ADDRESS", speech);
-        command.env("LC_ALL", "C.UTF-8");
+        command.env("LC_ALL", locale);
         let child = pair.slave.spawn_command(command).unwrap();
         drop(pair.slave);
         let keys = pair.master.take_writer().unwrap();
@@ -249,6 +253,20 @@ fn without_a_terminal_each_line_is_a_press() {
     let shelf = Shelf::open(folder.path().join("marlinspeak/ties")).unwrap();
     let place = shelf.list().unwrap().ties[0].stands_at();
     assert_eq!(place, script().places().nth(3));
+}
+
+/// The service speaks English as long as nobody tells it otherwise, whatever the system speaks.
+#[test]
+fn on_a_german_system_the_voice_is_told_that_the_words_are_german() {
+    let folder = TempDir::new().unwrap();
+    let service = Service::start();
+    let args = [&KNOT[..], &["--speech"]].concat();
+    let speech = service.address();
+    let mut terminal = Terminal::start_in("de_DE.UTF-8", folder.path(), &args, &speech);
+    let is_told = |event: &Event| matches!(event, Event::Command(_, said) if said.starts_with("SET SELF LANGUAGE de"));
+    assert!(service.happens(DEADLINE, is_told), "{:?}", service.events());
+    terminal.press("q");
+    assert!(terminal.child.wait().unwrap().success());
 }
 
 #[test]

@@ -257,6 +257,7 @@ plan-hint = Längen wie 30, 3cm, 1 1/4 in oder 5/32in. Das Rohr, seine Lochreihe
 plan-answers = Knoten, die passen
 # Some of them are in sight.
 plan-more = { $first } bis { $last } von { $count } Knoten, die besten zuerst · ↓ geht weiter
+plan-more-one = Knoten { $first } von { $count }, die besten zuerst · ↓ geht weiter
 plan-all = { $count ->
         [one] Ein Knoten passt
        *[other] { $count } Knoten passen, die besten zuerst

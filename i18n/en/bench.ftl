@@ -256,6 +256,7 @@ plan-hint = Lengths as 30, 3cm, 1 1/4 in or 5/32in. The tube, its rows and pins,
 plan-answers = Knots that fit
 # Some of them are in sight.
 plan-more = { $first } to { $last } of { $count } knots, best first · ↓ goes on
+plan-more-one = Knot { $first } of { $count }, best first · ↓ goes on
 plan-all = { $count ->
         [one] One knot fits
        *[other] { $count } knots fit, best first

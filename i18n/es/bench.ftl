@@ -258,14 +258,15 @@ plan-hint = Longitudes como 30, 3cm, 1 1/4 in o 5/32in. El tubo, sus filas y cla
 plan-answers = Nudos que encajan
 # Some of them are in sight.
 plan-more = Nudos { $first } a { $last } de { $count }, primero los mejores · ↓ sigue
+plan-more-one = Nudo { $first } de { $count }, primero los mejores · ↓ sigue
 plan-all = { $count ->
         [one] Un nudo encaja
        *[other] { $count } nudos encajan, primero los mejores
     }
 plan-wanting = { $asking ->
-        [object] ¿Qué grueso tiene el objeto? Mídelo de lado a lado, o alrededor con una cinta.
+        [object] ¿Qué grosor tiene el objeto? Mídelo de lado a lado, o alrededor con una cinta.
         [cover] ¿Cuánto de él se va a cubrir?
-       *[cord] ¿Qué grueso tiene el cabo?
+       *[cord] ¿Qué grosor tiene el cabo?
     }
 # Below the answers, when no tube is named.
 plan-without-tube = Indica también un tubo, y se te guiará al aparejarlo, paso a paso.

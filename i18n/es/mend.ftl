@@ -216,8 +216,8 @@ question-say = { $question ->
 
 question-show = { $question ->
         [pin] { $rim ->
-            [top] ¿Está en cabeza { $pin }?
-           *[bottom] ¿Está en pie { $pin }?
+            [top] ¿Está el cabo en cabeza { $pin }?
+           *[bottom] ¿Está el cabo en pie { $pin }?
         }
         [cords] { $count ->
             [one] ¿Hay ahí solo 1 cabo?

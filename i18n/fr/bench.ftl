@@ -257,6 +257,7 @@ plan-hint = Longueurs comme 30, 3cm, 1 1/4 po ou 5/32po. Le tube, ses rangs et s
 plan-answers = Nœuds qui conviennent
 # Some of them are in sight.
 plan-more = { $first } à { $last } sur { $count } nœuds, le meilleur d’abord · ↓ continue
+plan-more-one = Nœud { $first } sur { $count }, le meilleur d’abord · ↓ continue
 plan-all = { $count ->
         [0] Aucun nœud ne convient
         [one] Un seul nœud convient

@@ -256,4 +256,4 @@ question-show-note-keys = Suivant : oui. Retour : non.
 found-say = Voilà donc où vous en êtes.
 
 # Said instead when the pins are being taken out or are out.
-wrong-after = Le nœud quitte ses picots : on ne peut plus défaire de trajet. Retour recule d’une étape ; H dit où vous en êtes.
+wrong-after = Le nœud quitte ses picots ou les a déjà quittés : on ne peut plus défaire de trajet. Retour recule d’une étape ; H dit où vous en êtes.

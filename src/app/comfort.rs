@@ -10,7 +10,7 @@ use crate::guide::{Phase, Place};
 use crate::pedal::{Edge, Intent, Press, Raw};
 use crate::settings::{Prose, Settings};
 use crate::voice::{Cue, Manner, News};
-use crate::words::{Tongue, Words};
+use crate::words::Words;
 
 /// How long the edge of the screen flashes.
 const FLASH: std::time::Duration = std::time::Duration::from_millis(150);
@@ -339,10 +339,10 @@ impl App {
         self.desk.voice.set_manner(self.manner());
     }
 
-    /// Speaks and shows everything in another language, or other units, from now on.
-    fn speak(&mut self, tongue: &Tongue) {
+    /// Speaks and shows everything in these words from now on.
+    fn speak(&mut self, words: Words) {
         let detail = self.words.detail();
-        self.words = Words::chosen(tongue);
+        self.words = words;
         self.words.set_detail(detail);
         self.notices.reword();
         if let Some(plan) = &mut self.planned {
@@ -405,9 +405,12 @@ impl App {
                 let flash = self.desk.comforts.settings.flash;
                 let sounds = settings.cues.is_on && settings.cues != cues;
                 let flashes = settings.flash && !flash;
-                let is_another_tongue = settings.tongue != self.desk.comforts.settings.tongue;
-                if is_another_tongue {
-                    self.speak(&settings.tongue);
+                let (before, now) = (&self.desk.comforts.settings.tongue, &settings.tongue);
+                if before.language != now.language {
+                    self.speak(Words::chosen(now));
+                } else if before.units != now.units {
+                    // The language may be one that was asked for on the command line.
+                    self.speak(self.words.in_units(now.units));
                 }
                 self.prefer(*settings);
                 // Heard and seen at once.

@@ -120,6 +120,7 @@ impl State {
         )
         .push(
             scrollable(row![list, idea].spacing(40))
+                .spacing(8)
                 .width(Fill)
                 .height(Fill),
         )

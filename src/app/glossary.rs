@@ -98,6 +98,7 @@ impl State {
                 .into()
         });
         let list = scrollable(column(list).spacing(6))
+            .spacing(8)
             .height(Fill)
             .width(FillPortion(1));
         let meaning = responsive(|size| {

@@ -38,6 +38,17 @@ impl fmt::Display for Complaint {
     }
 }
 
+/// The words of `--lang`, which the option parser does not tell when anything else is wrong.
+fn asked_for() -> Option<Words> {
+    let mut arguments = std::env::args().skip(1);
+    let tag = arguments.find_map(|argument| match argument.strip_prefix("--lang")? {
+        "" => Some(None),
+        rest => rest.strip_prefix('=').map(|tag| Some(tag.to_owned())),
+    })?;
+    let tag = tag.or_else(|| arguments.next())?;
+    Words::load(Some(&tag)).ok()
+}
+
 /// Prints help or the version when that is what was asked for, or turns what the option
 /// parser found wrong into one sentence.
 pub(super) fn of_clap(error: &clap::Error) -> Result<ExitCode, Complaint> {
@@ -50,7 +61,7 @@ pub(super) fn of_clap(error: &clap::Error) -> Result<ExitCode, Complaint> {
             Err(fault) => Err(Complaint::failure(fault.to_string())),
         };
     }
-    let words = Words::chosen(&SettingsFile::peek().tongue);
+    let words = asked_for().unwrap_or_else(|| Words::chosen(&SettingsFile::peek().tongue));
     let context = |kind| match error.get(kind) {
         Some(ContextValue::String(text)) => Some(text.clone()),
         Some(ContextValue::Strings(texts)) => texts.first().cloned(),

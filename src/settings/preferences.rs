@@ -46,11 +46,13 @@ impl Settings {
         manner
     }
 
-    /// How these words are spoken. The system's own language is left to the service's choice of a
-    /// voice, as long as none is named.
+    /// How these words are spoken. English on an English system is left to the service's choice
+    /// of a voice, as long as none is named: its own default is English too, whatever the system
+    /// speaks.
     pub fn manner_of(&self, words: &Words) -> Manner {
         let mut manner = self.manner(&words.tag().to_string());
-        manner.language = if manner.voice.is_none() && words.is_system_language() {
+        let is_usual = words.is_english() && words.is_system_language();
+        manner.language = if manner.voice.is_none() && is_usual {
             None
         } else {
             Some(words.locale().to_string())

@@ -72,10 +72,10 @@ impl Words {
 
     /// Which of the knots are shown.
     pub fn answers_shown(&self, first: usize, last: usize, count: usize) -> String {
-        let id = if last - first + 1 < count {
-            "plan-more"
-        } else {
-            "plan-all"
+        let id = match last - first + 1 {
+            shown if shown >= count => "plan-all",
+            1 => "plan-more-one",
+            _ => "plan-more",
         };
         self.text(
             id,

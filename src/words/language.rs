@@ -103,6 +103,11 @@ impl Words {
         &self.tag
     }
 
+    /// Whether this is the language that every message exists in.
+    pub fn is_english(&self) -> bool {
+        self.tag.language == fallback().language
+    }
+
     /// Whether this is the language that the system itself is set to. A system that is set to
     /// none counts as speaking English.
     pub fn is_system_language(&self) -> bool {

@@ -48,6 +48,18 @@ impl Tongue {
     }
 }
 
+/// The language there is that a locale asks for, or the locale itself.
+fn nearest(locale: &LanguageIdentifier) -> LanguageIdentifier {
+    let exact = NAMES.iter().find(|(known, _)| known == locale);
+    let near = || {
+        NAMES
+            .iter()
+            .find(|(known, _)| known.language == locale.language)
+    };
+    let found = exact.or_else(near);
+    found.map_or_else(|| locale.clone(), |(known, _)| known.clone())
+}
+
 /// The choice after `here` or before it; none is one of the choices, and the first.
 fn turned<T: Clone>(choices: &[T], here: Option<usize>, forward: bool) -> Option<T> {
     let places = choices.len() + 1;
@@ -67,6 +79,17 @@ impl Words {
         let words = wished.and_then(|tag| Self::load(Some(tag)).ok());
         let mut words = words.unwrap_or_else(Self::of_system);
         if let Some(units) = tongue.units {
+            words.set_units(units);
+        }
+        words
+    }
+
+    /// The same language in other units; in those of the region when none are named.
+    #[must_use]
+    pub fn in_units(&self, units: Option<Units>) -> Self {
+        let words = Self::load(Some(&self.locale().to_string()));
+        let mut words = words.unwrap_or_else(|_| Self::english());
+        if let Some(units) = units {
             words.set_units(units);
         }
         words
@@ -108,12 +131,10 @@ impl Words {
             _ => "region",
         };
         // With --lang the words are others than those of the setting.
-        let name = if choice == "system" {
-            let (tag, locale) = of_system();
-            self.name_of(&tag, &locale)
-        } else {
-            self.language_name()
-        };
+        let named = tongue.language.as_deref().and_then(|tag| tag.parse().ok());
+        let named = named.map(|locale: LanguageIdentifier| (nearest(&locale), locale));
+        let (tag, locale) = named.unwrap_or_else(of_system);
+        let name = self.name_of(&tag, &locale);
         fluent_args! {
             "choice" => choice, "name" => name, "units" => self.units().name(),
         }
@@ -123,6 +144,33 @@ impl Words {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn other_units_leave_the_language_as_it_is() {
+        let words = Words::load(Some("de-AT")).unwrap();
+        for (units, wanted) in [(Some(Units::Inch), Units::Inch), (None, Units::Metric)] {
+            let words = words.in_units(units);
+            assert_eq!(words.locale().to_string(), "de-AT");
+            assert_eq!(words.units(), wanted);
+        }
+    }
+
+    #[test]
+    fn a_line_of_the_settings_names_the_language_that_is_set_and_not_the_one_it_is_said_in() {
+        let words = Words::load(Some("de")).unwrap();
+        for (tag, name) in [
+            ("fr", "Français"),
+            ("es-MX", "Español (MX)"),
+            ("de", "Deutsch"),
+        ] {
+            let tongue = Tongue {
+                language: Some(tag.to_owned()),
+                ..Tongue::default()
+            };
+            let args = words.tongue_args("language", &tongue);
+            assert_eq!(args.get("name"), Some(&name.into()), "{tag}");
+        }
+    }
 
     #[test]
     fn turning_goes_round_by_way_of_the_systems() {
