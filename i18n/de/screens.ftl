@@ -85,9 +85,9 @@ start-offer-say = Ein Knoten wartet: { $leads } Parten, { $bights } Buchten, { $
 # Spoken when it opens with none.
 start-empty-say = Kein Knoten wartet. Drück die Leertaste, um mit { $leads } Parten, { $bights } Buchten anzufangen, oder Tab, um einen anderen Knoten einzugeben.
 
-start-keys-waiting = Leertaste nimmt den neuesten Knoten auf · Tab zum Formular · P Knoten finden · S Regal · C Erste Knoten · G Fachwörter · T Einstellungen · Strg Q beendet
+start-keys-waiting = Leertaste nimmt den neuesten Knoten auf · Tab zum Formular · S Regal · C Erste Knoten · G Fachwörter · T Einstellungen · Strg Q beendet
 start-keys-form = Tab geht weiter · Eingabe fängt diesen Knoten an · Esc verlässt das Formular
-start-keys-empty = Leertaste fängt diesen Knoten an · Tab zum Formular · P Knoten finden · S Regal · C Erste Knoten · G Fachwörter · T Einstellungen · Strg Q beendet
+start-keys-empty = Leertaste fängt diesen Knoten an · Tab zum Formular · S Regal · C Erste Knoten · G Fachwörter · T Einstellungen · Strg Q beendet
 
 ## The tying screen
 

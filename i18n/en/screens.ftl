@@ -85,9 +85,9 @@ start-offer-say = A tie is waiting: { $leads } lead, { $bights } bight, { $laid 
 # Spoken when it opens with none.
 start-empty-say = No tie is waiting. Press the space bar to begin { $leads } lead, { $bights } bight, or press tab to type another knot.
 
-start-keys-waiting = Space takes up the newest tie · Tab goes to the form · P find a knot · S shelf · C first ties · G words · T settings · Ctrl Q quits
+start-keys-waiting = Space takes up the newest tie · Tab goes to the form · S shelf · C first ties · G words · T settings · Ctrl Q quits
 start-keys-form = Tab moves on · Enter begins this tie · Esc leaves the form
-start-keys-empty = Space begins this tie · Tab goes to the form · P find a knot · S shelf · C first ties · G words · T settings · Ctrl Q quits
+start-keys-empty = Space begins this tie · Tab goes to the form · S shelf · C first ties · G words · T settings · Ctrl Q quits
 
 ## The tying screen
 

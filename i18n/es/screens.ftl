@@ -85,9 +85,9 @@ start-offer-say = Hay un nudo a medias: { $leads } ramales y { $bights } senos, 
 # Spoken when it opens with none.
 start-empty-say = No hay ningún nudo a medias. Pulsa la barra espaciadora para empezar uno de { $leads } ramales y { $bights } senos, o pulsa el tabulador para escribir otro.
 
-start-keys-waiting = Espacio retoma el último nudo · Tab va al formulario · P buscar un nudo · S estante · C primeros nudos · G palabras · T ajustes · Ctrl Q salir
+start-keys-waiting = Espacio retoma el último nudo · Tab va al formulario · S estante · C primeros nudos · G palabras · T ajustes · Ctrl Q salir
 start-keys-form = Tab avanza · Intro empieza este nudo · Esc deja el formulario
-start-keys-empty = Espacio empieza este nudo · Tab va al formulario · P buscar un nudo · S estante · C primeros nudos · G palabras · T ajustes · Ctrl Q salir
+start-keys-empty = Espacio empieza este nudo · Tab va al formulario · S estante · C primeros nudos · G palabras · T ajustes · Ctrl Q salir
 
 ## The tying screen
 

@@ -93,9 +93,9 @@ start-offer-say = Un nœud attend : { $leads } brins, { $bights } ganses, { $la
 # Spoken when it opens with none.
 start-empty-say = Aucun nœud n’attend. Appuyez sur la barre d’espace pour commencer { $leads } brins, { $bights } ganses, ou sur tabulation pour saisir un autre nœud.
 
-start-keys-waiting = Espace reprend le dernier nœud · Tab va au formulaire · P trouver un nœud · S étagère · C premiers nœuds · G mots · T réglages · Ctrl Q quitte
+start-keys-waiting = Espace reprend le dernier nœud · Tab va au formulaire · S étagère · C premiers nœuds · G mots · T réglages · Ctrl Q quitte
 start-keys-form = Tab avance · Entrée commence ce nœud · Échap quitte le formulaire
-start-keys-empty = Espace commence ce nœud · Tab va au formulaire · P trouver un nœud · S étagère · C premiers nœuds · G mots · T réglages · Ctrl Q quitte
+start-keys-empty = Espace commence ce nœud · Tab va au formulaire · S étagère · C premiers nœuds · G mots · T réglages · Ctrl Q quitte
 
 ## The tying screen
 
