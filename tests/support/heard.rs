@@ -12,11 +12,12 @@ use super::spoken::{Depth, Lane, Pin, Rim, Spoken, language, listen};
 pub fn document(tag: &str, said: &[String]) -> Result<Value, String> {
     let begin = said.first().ok_or("nothing is said")?;
     let language = language(tag);
-    let is_staggered = (language.is_staggered)(begin)
+    let is_staggered = language
+        .is_staggered(begin)
         .ok_or_else(|| format!("it is not said how the top pins stand: {begin:?}"))?;
     let laid: Vec<Spoken> = said
         .iter()
-        .filter(|text| (language.is_lay)(text))
+        .filter(|text| language.is_lay(text))
         .map(|text| listen(tag, text, Depth::Teach))
         .collect::<Result<_, _>>()?;
     let tube = Tube::of(&laid, is_staggered)?;

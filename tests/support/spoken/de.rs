@@ -12,20 +12,9 @@ pub const GERMAN: Language = Language {
         Depth::Brief => German(ear).brief(),
         Depth::Plain | Depth::Teach => German(ear).full(depth),
     },
-    is_staggered: |begin| {
-        if begin.contains("Jeder Kopf-Stift steht auf Lücke zwischen zwei Fuß-Stiften.") {
-            Some(true)
-        } else {
-            begin
-                .contains("Jeder Kopf-Stift steht gerade über einem Fuß-Stift")
-                .then_some(false)
-        }
-    },
-    is_lay: |text| {
-        [" Die Schnur steht an ", " Die Schnur hat "]
-            .iter()
-            .any(|words| text.contains(words))
-    },
+    staggered: "Jeder Kopf-Stift steht auf Lücke zwischen zwei Fuß-Stiften.",
+    straight: "Jeder Kopf-Stift steht gerade über einem Fuß-Stift",
+    laying: &[" Die Schnur steht an ", " Die Schnur hat "],
 };
 
 const PASSES: [(&str, u64); 8] = [

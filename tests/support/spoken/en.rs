@@ -12,20 +12,9 @@ pub const ENGLISH: Language = Language {
         Depth::Brief => English(ear).brief(),
         Depth::Plain | Depth::Teach => English(ear).full(depth),
     },
-    is_staggered: |begin| {
-        if begin.contains("Each top pin stands half way between two bottom pins.") {
-            Some(true)
-        } else {
-            begin
-                .contains("Each top pin stands straight above a bottom pin")
-                .then_some(false)
-        }
-    },
-    is_lay: |text| {
-        [" The cord stands at ", " The cord is "]
-            .iter()
-            .any(|words| text.contains(words))
-    },
+    staggered: "Each top pin stands half way between two bottom pins.",
+    straight: "Each top pin stands straight above a bottom pin",
+    laying: &[" The cord stands at ", " The cord is "],
 };
 
 const PASSES: [(&str, u64); 8] = [

@@ -11,20 +11,9 @@ pub const SPANISH: Language = Language {
         Depth::Plain => full(ear, false),
         Depth::Teach => full(ear, true),
     },
-    is_staggered: |begin| {
-        let half_way = "Cada clavija de la cabeza queda a medio camino entre dos clavijas del pie.";
-        let in_line = "Cada clavija de la cabeza queda en línea recta con una clavija del pie,";
-        if begin.contains(half_way) {
-            Some(true)
-        } else {
-            begin.contains(in_line).then_some(false)
-        }
-    },
-    is_lay: |text| {
-        [" El cabo está en la clavija ", " El cabo lleva "]
-            .iter()
-            .any(|words| text.contains(words))
-    },
+    staggered: "Cada clavija de la cabeza queda a medio camino entre dos clavijas del pie.",
+    straight: "Cada clavija de la cabeza queda en línea recta con una clavija del pie,",
+    laying: &[" El cabo está en la clavija ", " El cabo lleva "],
 };
 
 const PASSES: [(&str, u64); 8] = [

@@ -12,20 +12,9 @@ pub const FRENCH: Language = Language {
         Depth::Brief => French(ear).brief(),
         Depth::Plain | Depth::Teach => French(ear).full(depth),
     },
-    is_staggered: |begin| {
-        if begin.contains("Chaque picot de tête est à mi-chemin entre deux picots de base.") {
-            Some(true)
-        } else {
-            begin
-                .contains("Chaque picot de tête est à l’aplomb d’un picot de base")
-                .then_some(false)
-        }
-    },
-    is_lay: |text| {
-        [". Menez-le en ", ". Il continue de "]
-            .iter()
-            .any(|words| text.contains(words))
-    },
+    staggered: "Chaque picot de tête est à mi-chemin entre deux picots de base.",
+    straight: "Chaque picot de tête est à l’aplomb d’un picot de base",
+    laying: &[". Menez-le en ", ". Il continue de "],
 };
 
 const PASSES: [(&str, u64); 8] = [

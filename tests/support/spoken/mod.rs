@@ -22,11 +22,29 @@ pub struct Language {
     /// Understands a spoken step of laying from its beginning; what is left in the ear was not
     /// understood.
     pub step: fn(&mut Ear, Depth) -> Result<Spoken, String>,
-    /// Whether the words that teach say, where the first strand begins, that the top pins stand
-    /// half way between the bottom ones (true) or straight above them (false).
-    pub is_staggered: fn(&str) -> Option<bool>,
-    /// Whether what teaches is a step of laying, among everything that is spoken in a job.
-    pub is_lay: fn(&str) -> bool,
+    /// What the words that teach say, where the first strand begins, of top pins half way between
+    /// the bottom ones.
+    pub staggered: &'static str,
+    /// The same of top pins straight above the bottom ones.
+    pub straight: &'static str,
+    /// Words of which one stands in every step of laying that teaches, and in no other step of a
+    /// job.
+    pub laying: &'static [&'static str],
+}
+
+impl Language {
+    /// Whether the words that begin the first strand call the top pins staggered, or straight.
+    pub fn is_staggered(&self, begin: &str) -> Option<bool> {
+        let says = |words| begin.contains(words);
+        says(self.staggered)
+            .then_some(true)
+            .or_else(|| says(self.straight).then_some(false))
+    }
+
+    /// Whether what teaches is a step of laying.
+    pub fn is_lay(&self, text: &str) -> bool {
+        self.laying.iter().any(|words| text.contains(words))
+    }
 }
 
 /// The languages that are understood here.
