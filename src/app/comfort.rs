@@ -339,11 +339,8 @@ impl App {
         self.desk.voice.set_manner(self.manner());
     }
 
-    /// Speaks and shows everything in these words from now on.
-    fn speak(&mut self, words: Words) {
-        let detail = self.words.detail();
-        self.words = words;
-        self.words.set_detail(detail);
+    /// The words have changed: puts into them what was put into those before.
+    fn reword(&mut self) {
         self.notices.reword();
         if let Some(plan) = &mut self.planned {
             plan.reword();
@@ -407,10 +404,14 @@ impl App {
                 let flashes = settings.flash && !flash;
                 let (before, now) = (&self.desk.comforts.settings.tongue, &settings.tongue);
                 if before.language != now.language {
-                    self.speak(Words::chosen(now));
+                    let detail = self.words.detail();
+                    self.words = Words::chosen(now);
+                    self.words.set_detail(detail);
+                    self.reword();
                 } else if before.units != now.units {
                     // The language may be one that was asked for on the command line.
-                    self.speak(self.words.in_units(now.units));
+                    self.words.measure_in(now.units);
+                    self.reword();
                 }
                 self.prefer(*settings);
                 // Heard and seen at once.

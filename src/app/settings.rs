@@ -9,7 +9,7 @@ use super::{house, theme};
 use crate::pedal::{Intent, Press, Times};
 use crate::settings::{DISTANCES, Light, SCREEN_WIDTHS, Settings};
 use crate::voice::{Manner, VoiceName};
-use crate::words::{SettingShown, Words};
+use crate::words::{SettingShown, Words, turned};
 
 /// A line of the screen, in the order of the Tab key.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -230,7 +230,9 @@ impl State {
                 let Some(voices) = &self.voices else {
                     return Action::Moved;
                 };
-                manner.voice = turned(voices, manner.voice.as_deref(), by);
+                let here = manner.voice.as_ref();
+                let here = here.and_then(|here| voices.iter().position(|name| name == here));
+                manner.voice = turned(voices, here, by > 0);
                 new.set_manner(&self.tag, manner);
             }
             field @ (Field::Speed | Field::Volume | Field::Pitch) => {
@@ -375,19 +377,6 @@ impl State {
 }
 
 const LIST: &str = "settings";
-
-/// The next name or the one before, with none of them between the last and the first.
-fn turned(names: &[String], here: Option<&str>, by: i16) -> Option<String> {
-    let at = here.and_then(|here| names.iter().position(|name| name == here));
-    let places = names.len() + 1;
-    let place = at.map_or(0, |at| at + 1);
-    let next = if by > 0 {
-        (place + 1) % places
-    } else {
-        (place + places - 1) % places
-    };
-    next.checked_sub(1).map(|index| names[index].clone())
-}
 
 fn moved(value: u16, by: i16, least: u16, most: u16) -> u16 {
     value.saturating_add_signed(by).clamp(least, most)

@@ -32,4 +32,5 @@ pub use language::{UnknownLanguage, Words};
 pub use settings::SettingShown;
 pub use showing::{Mark, Shown};
 pub use tongues::Tongue;
+pub(crate) use tongues::turned;
 pub use units::Units;

@@ -61,7 +61,7 @@ fn nearest(locale: &LanguageIdentifier) -> LanguageIdentifier {
 }
 
 /// The choice after `here` or before it; none is one of the choices, and the first.
-fn turned<T: Clone>(choices: &[T], here: Option<usize>, forward: bool) -> Option<T> {
+pub(crate) fn turned<T: Clone>(choices: &[T], here: Option<usize>, forward: bool) -> Option<T> {
     let places = choices.len() + 1;
     let place = here.map_or(0, |here| here + 1);
     let next = if forward {
@@ -78,21 +78,13 @@ impl Words {
         let wished = tongue.language.as_deref();
         let words = wished.and_then(|tag| Self::load(Some(tag)).ok());
         let mut words = words.unwrap_or_else(Self::of_system);
-        if let Some(units) = tongue.units {
-            words.set_units(units);
-        }
+        words.measure_in(tongue.units);
         words
     }
 
-    /// The same language in other units; in those of the region when none are named.
-    #[must_use]
-    pub fn in_units(&self, units: Option<Units>) -> Self {
-        let words = Self::load(Some(&self.locale().to_string()));
-        let mut words = words.unwrap_or_else(|_| Self::english());
-        if let Some(units) = units {
-            words.set_units(units);
-        }
-        words
+    /// Tells lengths in these units from now on; in those of the region when none are named.
+    pub fn measure_in(&mut self, units: Option<Units>) {
+        self.set_units(units.unwrap_or_else(|| Units::of_locale(self.locale())));
     }
 
     /// The name of the language that is spoken, in itself, with the region it was asked for with.
@@ -147,9 +139,9 @@ mod tests {
 
     #[test]
     fn other_units_leave_the_language_as_it_is() {
-        let words = Words::load(Some("de-AT")).unwrap();
+        let mut words = Words::load(Some("de-AT")).unwrap();
         for (units, wanted) in [(Some(Units::Inch), Units::Inch), (None, Units::Metric)] {
-            let words = words.in_units(units);
+            words.measure_in(units);
             assert_eq!(words.locale().to_string(), "de-AT");
             assert_eq!(words.units(), wanted);
         }
