@@ -348,7 +348,7 @@ fn a_finished_knot_has_the_proportions_computed_for_it() {
                 plan.laying(),
                 plan.side,
                 plan.hand,
-                None,
+                &Progress::Finished,
                 &shape,
                 frame,
             );
@@ -370,7 +370,7 @@ fn a_finished_knot_has_the_proportions_computed_for_it() {
             named.laying(),
             named.side,
             named.hand,
-            None,
+            &Progress::Finished,
             &shape,
             Frame::new(900.0, 500.0),
         );

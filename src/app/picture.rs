@@ -283,7 +283,7 @@ impl<M> canvas::Program<M> for Easel {
             let Some(scene) = self.scene(bounds.size()) else {
                 return;
             };
-            if segments(&scene) > self.many {
+            if scene.segments() > self.many {
                 let mut painter = self.painter.borrow_mut();
                 painter.paint_at(&scene, &tones, self.dots);
                 self.strips.borrow_mut().show(&painter, self.dots, frame);
@@ -293,19 +293,6 @@ impl<M> canvas::Program<M> for Easel {
         });
         vec![drawn]
     }
-}
-
-/// How much there is to draw in a scene.
-fn segments(scene: &Scene) -> usize {
-    let count = |outline: &Outline| match outline {
-        Outline::Path(path) => path.len(),
-        Outline::Circle { .. } => 4,
-    };
-    scene
-        .shapes()
-        .iter()
-        .map(|shape| count(&shape.outline))
-        .sum()
 }
 
 /// Puts the shapes of a scene on a canvas, back to front.

@@ -6,7 +6,7 @@ use super::gauge::{Gauge, REPEAT, Room, real};
 use super::laid::Laid;
 use super::lens::{Focus, Lens, Span};
 use super::lettering::{self, Weight};
-use super::shape::{Point, Role, Shape};
+use super::shape::{Outline, Point, Role, Shape};
 use super::{Frame, Progress, View};
 use crate::bench;
 use crate::knot::{Hand, Heading, Laying, Pin, Rim, Side, Turn};
@@ -100,7 +100,7 @@ impl Scene {
     }
 
     /// The finished knot in the proportions that were computed for it, without pins or
-    /// numbers, with the turn that is being faired bright.
+    /// numbers. `progress` is finished, or fairing: then the turn that is faired is bright.
     ///
     /// Cords are drawn a little thinner than they are where their bights would run into one
     /// another, and so that they can be told apart.
@@ -109,13 +109,12 @@ impl Scene {
         laying: &Laying,
         side: Side,
         hand: Hand,
-        faired: Option<Turn>,
+        progress: &Progress,
         shape: &bench::Shape,
         frame: Frame,
     ) -> Self {
         let frame = frame.usable();
-        let progress = faired.map_or(Progress::Finished, Progress::Fairing);
-        let laid = Laid::new(laying, &progress);
+        let laid = Laid::new(laying, progress);
         let knot = laying.knot();
         let room = Room {
             width: frame.width,
@@ -164,6 +163,15 @@ impl Scene {
     /// The shapes, back to front.
     pub fn shapes(&self) -> &[Shape] {
         &self.shapes
+    }
+
+    /// How much there is to draw: the steps of all paths, a circle counting as four.
+    pub fn segments(&self) -> usize {
+        let count = |shape: &Shape| match &shape.outline {
+            Outline::Path(path) => path.len(),
+            Outline::Circle { .. } => 4,
+        };
+        self.shapes.iter().map(count).sum()
     }
 
     /// Whether the whole knot would be too small to follow, so that only the surroundings of

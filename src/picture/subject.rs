@@ -101,13 +101,7 @@ impl Subject {
                 hand,
                 progress,
                 shape: Some(shape),
-            } => {
-                let faired = match progress {
-                    Progress::Fairing(turn) => Some(*turn),
-                    _ => None,
-                };
-                Scene::finished(view, laying, *side, *hand, faired, shape, frame)
-            }
+            } => Scene::finished(view, laying, *side, *hand, progress, shape, frame),
             Self::Knot {
                 laying,
                 side,

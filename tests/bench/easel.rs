@@ -9,7 +9,7 @@ use std::time::{Duration, Instant};
 
 use marlinspeak::app::{self, Easel};
 use marlinspeak::guide::{AtOnce, Plan, Script};
-use marlinspeak::picture::{Frame, Outline, Progress, Scene, Subject, View};
+use marlinspeak::picture::{Frame, Progress, Scene, Subject, View};
 use window::Pane;
 
 fn main() {
@@ -78,13 +78,5 @@ fn segments(plan: &Plan) -> usize {
         &progress,
         frame,
     );
-    let count = |outline: &Outline| match outline {
-        Outline::Path(path) => path.len(),
-        Outline::Circle { .. } => 4,
-    };
-    scene
-        .shapes()
-        .iter()
-        .map(|shape| count(&shape.outline))
-        .sum()
+    scene.segments()
 }
