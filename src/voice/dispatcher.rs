@@ -9,28 +9,21 @@
 //!
 //! - The rate and the volume are never read back: on a broken connection that crashes the
 //!   process. We keep our own.
-//! - A broken connection is never closed: the C library would close its file descriptor a second
-//!   time, and by then the number may belong to somebody else's file. Nor is one closed while it
-//!   owes us an event: an event that comes while it closes aborts the process. Such a connection
-//!   is left to the operating system; the supervisor sees to it that they stay few.
+//! - A connection is closed only when nothing can come of it any more: see [`Owed`].
 //! - Callbacks only send on a channel: a call back into the library from there deadlocks.
 //! - The service takes the name of any voice and any language, whether it has it or not.
 //! - A connection cannot go back from a chosen voice or language to the service's own choice; a
 //!   new one can.
 
 use std::mem;
-use std::sync::mpsc::{self, Receiver};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use std::thread;
-use std::time::{Duration, Instant};
 
 use speech_dispatcher::{Connection, Error, Mode, Priority};
 
 use super::manner::{Pace, Scale, best_voice, pitch_mark, volume_mark};
+use super::owed::Owed;
 use super::{Ear, Fit, Heard, Manner, MessageKey, SpokenText, Trouble, Voice, VoiceName};
-
-/// How long a connection that is given up may take to report the end of its last speech.
-const LAST_WORD: Duration = Duration::from_millis(200);
 
 /// The service's scale for rate, pitch and volume.
 const SCALE: Scale = Scale {
@@ -125,11 +118,7 @@ pub struct DispatcherVoice {
 /// The connection with what is needed to let go of it safely.
 struct Line {
     connection: Connection,
-    /// One signal for each speech that came to its end or was stopped.
-    over: Receiver<()>,
-    /// Speeches accepted and not yet known to be over.
-    owed: usize,
-    broken: bool,
+    owed: Owed,
 }
 
 impl DispatcherVoice {
@@ -167,7 +156,7 @@ impl DispatcherVoice {
             if set_volume(&line.connection, volume).is_ok() {
                 Trouble::Refused(error.to_string())
             } else {
-                line.broken = true;
+                line.owed.broken();
                 Trouble::Gone(error.to_string())
             }
         })
@@ -223,7 +212,7 @@ impl Voice for DispatcherVoice {
             let id = connection.say(Priority::Important, text.as_str());
             id.ok_or(Error::OperationFailed)
         })?;
-        self.line()?.owed += 1;
+        self.line()?.owed.speech();
         Ok(Some(MessageKey(id.to_string())))
     }
 
@@ -272,7 +261,7 @@ impl Line {
     fn open(ear: &Ear) -> Result<Self, Trouble> {
         let gone = |error: Error| Trouble::Gone(error.to_string());
         let connection = connect("steps").map_err(gone)?;
-        let (signal, over) = mpsc::channel();
+        let (owed, signal) = Owed::nothing();
         let begun = ear.clone();
         connection.on_begin(Some(Box::new(move |id, _| {
             begun.hear(Heard::Began(MessageKey(id.to_string())));
@@ -288,25 +277,12 @@ impl Line {
             stopped.hear(Heard::Stopped(MessageKey(id.to_string())));
             let _ = signal.send(());
         })));
-        Ok(Self {
-            connection,
-            over,
-            owed: 0,
-            broken: false,
-        })
+        Ok(Self { connection, owed })
     }
 
     /// Closes the connection if that is safe, and leaves it alone if not.
-    fn let_go(mut self) {
-        let until = Instant::now() + LAST_WORD;
-        while self.owed > 0 && !self.broken {
-            let left = until.saturating_duration_since(Instant::now());
-            if self.over.recv_timeout(left).is_err() {
-                break;
-            }
-            self.owed -= 1;
-        }
-        if self.broken || self.owed > 0 {
+    fn let_go(self) {
+        if !self.owed.may_close() {
             mem::forget(self.connection);
         }
     }

@@ -16,6 +16,7 @@ mod dispatcher;
 mod engine;
 mod manner;
 mod news;
+mod owed;
 mod patience;
 mod sounder;
 mod speaker;

@@ -4,25 +4,18 @@
 //!
 //! - The rate and the volume are never read back: on a broken connection that crashes the
 //!   process. We keep our own.
-//! - A broken connection is never closed: the C library would close its file descriptor a second
-//!   time, and by then the number may belong to somebody else's file. Nor is one closed while it
-//!   owes us an event: an event that comes while it closes aborts the process. Such a connection
-//!   is left to the operating system; the supervisor sees to it that they stay few.
+//! - A connection is closed only when nothing can come of it any more: see [`Owed`].
 //! - Callbacks only send on a channel: a call into the crate from there deadlocks.
 //! - The crate cannot go back from a chosen voice to the service's choice; a new connection can.
 
 use std::mem;
-use std::sync::mpsc::{self, Receiver};
 use std::sync::{Arc, Mutex, PoisonError};
-use std::time::{Duration, Instant};
 
 use tts::{Tts, UtteranceId};
 
 use super::manner::{Pace, Scale, best_voice, pitch_mark, volume_mark};
+use super::owed::Owed;
 use super::{Ear, Fit, Heard, Manner, MessageKey, SpokenText, Trouble, Voice, VoiceName};
-
-/// How long a connection that is given up may take to report the end of its last speech.
-const LAST_WORD: Duration = Duration::from_millis(200);
 
 /// A voice and language wished for, with the entry of the service's list that was picked for it.
 type Choice = ((Option<String>, Option<String>), tts::Voice);
@@ -59,11 +52,7 @@ pub struct TtsVoice {
 /// The crate's handle with what is needed to let go of it safely.
 struct Line {
     tts: Tts,
-    /// One signal for each speech that came to its end or was stopped.
-    over: Receiver<()>,
-    /// Speeches accepted and not yet known to be over.
-    owed: usize,
-    broken: bool,
+    owed: Owed,
 }
 
 impl TtsVoice {
@@ -102,7 +91,7 @@ impl TtsVoice {
             if set_volume(&mut line.tts, volume).is_ok() {
                 Trouble::Refused(error.to_string())
             } else {
-                line.broken = true;
+                line.owed.broken();
                 Trouble::Gone(error.to_string())
             }
         })
@@ -159,7 +148,7 @@ impl Voice for TtsVoice {
     fn speak(&mut self, text: &SpokenText) -> Result<Option<MessageKey>, Trouble> {
         let id = self.call(|tts| tts.speak(text.as_str(), true))?;
         if id.is_some() {
-            self.line()?.owed += 1;
+            self.line()?.owed.speech();
         }
         Ok(id.map(key))
     }
@@ -222,7 +211,7 @@ impl Line {
     fn open(ear: &Ear) -> Result<Self, Trouble> {
         let gone = |error: tts::Error| Trouble::Gone(error.to_string());
         let tts = Tts::default().map_err(gone)?;
-        let (signal, over) = mpsc::channel();
+        let (owed, signal) = Owed::nothing();
         if tts.supported_features().utterance_callbacks {
             let begun = ear.clone();
             tts.on_utterance_begin(Some(Box::new(move |id| {
@@ -243,25 +232,12 @@ impl Line {
             })))
             .map_err(gone)?;
         }
-        Ok(Self {
-            tts,
-            over,
-            owed: 0,
-            broken: false,
-        })
+        Ok(Self { tts, owed })
     }
 
     /// Closes the connection if that is safe, and leaves it alone if not.
-    fn let_go(mut self) {
-        let until = Instant::now() + LAST_WORD;
-        while self.owed > 0 && !self.broken {
-            let left = until.saturating_duration_since(Instant::now());
-            if self.over.recv_timeout(left).is_err() {
-                break;
-            }
-            self.owed -= 1;
-        }
-        if self.broken || self.owed > 0 {
+    fn let_go(self) {
+        if !self.owed.may_close() {
             mem::forget(self.tts);
         }
     }
@@ -297,24 +273,13 @@ fn rate_scale(tts: &Tts) -> Scale {
     }
 }
 
-/// Linux: words a minute measured with espeak-ng 1.51 through Speech Dispatcher 0.11.4.
-/// Elsewhere the scale is taken as a factor on a normal speed of 180, not measured.
+/// The scale is taken as a factor on a normal speed of 180 words a minute, not measured.
 fn rate_mark(words_per_minute: u16, scale: Scale) -> f32 {
-    if cfg!(target_os = "linux") {
-        Pace([
-            (-100.0, 104.0),
-            (-60.0, 150.0),
-            (0.0, 226.0),
-            (100.0, 600.0),
-        ])
-        .mark(words_per_minute)
-    } else {
-        let pace = 180.0 / scale.normal;
-        Pace([
-            (scale.min, scale.min * pace),
-            (scale.normal, 180.0),
-            (scale.max, scale.max * pace),
-        ])
-        .mark(words_per_minute)
-    }
+    let pace = 180.0 / scale.normal;
+    Pace([
+        (scale.min, scale.min * pace),
+        (scale.normal, 180.0),
+        (scale.max, scale.max * pace),
+    ])
+    .mark(words_per_minute)
 }
