@@ -44,8 +44,8 @@ fn main() {
         // The first frame reads the system's fonts and draws every letter anew; it belongs to
         // the opening of the window.
         let first = frames.remove(0);
-        times(&format!("  a press, {what}"), frames, "16 ms");
-        times(&format!("  the first, {what}"), vec![first], "");
+        times(&format!("  a press, {what}"), &frames, "16 ms");
+        times(&format!("  the first, {what}"), &[first], "");
     }
 }
 

@@ -4,13 +4,17 @@
 //! knot up. First the two figures are printed beside the floor, a bare loop that counts as many
 //! crossings in the same run; then the benchmarks proper.
 
+#[path = "telling.rs"]
+mod telling;
+
 use std::hint::black_box;
 use std::sync::atomic::{AtomicU32, Ordering};
 use std::time::{Duration, Instant};
 
 use divan::Bencher;
 use divan::counter::ItemsCount;
-use marlinspeak::knot::{Knot, Laying, Order, Turn, Weave};
+use marlinspeak::knot::{Knot, Turn, Weave};
+use telling::{count_all, laying, tell_all};
 
 /// Leads and bights of the largest knots: one strand, one strand with staggered pins, many
 /// strands, and long legs round few pins.
@@ -21,25 +25,6 @@ fn main() {
         compare_with_floor(knot);
     }
     divan::main();
-}
-
-fn laying((leads, bights): (u16, u16), passes: u16) -> Laying {
-    let knot = Knot::new(leads, bights, Weave::default()).expect("within bounds");
-    Laying::new(knot, passes, Order::default()).expect("within bounds")
-}
-
-/// Tells every leg of the tie in turn; gives back how many crossings there were.
-fn tell_all(laying: &Laying) -> u32 {
-    let turns = (0..laying.legs()).filter_map(|before| laying.turn(before));
-    let crossings = turns.flat_map(|turn| laying.crossings(turn));
-    crossings.map(black_box).fold(0, |told, _| told + 1)
-}
-
-/// Counts as many crossings, row after row of leg after leg, and does nothing else.
-fn count_all(laying: &Laying) -> u32 {
-    let legs = 0..laying.legs() / 2;
-    let rows = legs.flat_map(|_| 1..=laying.knot().rows());
-    rows.map(black_box).fold(0, |counted, _| counted + 1)
 }
 
 fn compare_with_floor((leads, bights): (u16, u16)) {

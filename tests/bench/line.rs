@@ -3,7 +3,7 @@
 // Each file that includes this uses a part of it.
 #![allow(dead_code)]
 
-use std::fmt::{Debug, Display};
+use std::fmt::Display;
 use std::hint::black_box;
 use std::time::{Duration, Instant};
 
@@ -19,10 +19,20 @@ pub fn line(what: &str, median: impl Display, worst: impl Display, goal: impl Di
 }
 
 /// A line of times.
-pub fn times(what: &str, mut times: Vec<Duration>, goal: impl Display) {
+pub fn times(what: &str, times: &[Duration], goal: impl Display) {
+    line(what, short(median(times)), short(worst(times)), goal);
+}
+
+/// Half of the times are shorter.
+pub fn median(times: &[Duration]) -> Duration {
+    let mut times = times.to_vec();
     times.sort();
-    let [median, worst] = [times[times.len() / 2], times[times.len() - 1]].map(short);
-    line(what, median, worst, goal);
+    times[times.len() / 2]
+}
+
+/// The longest.
+pub fn worst(times: &[Duration]) -> Duration {
+    times.iter().max().copied().unwrap_or_default()
 }
 
 /// How long each of so many runs took.
@@ -36,6 +46,6 @@ pub fn run<T>(runs: usize, mut each: impl FnMut(usize) -> T) -> Vec<Duration> {
 }
 
 /// With one decimal, and the unit that fits.
-pub fn short(time: impl Debug) -> String {
+fn short(time: Duration) -> String {
     format!("{time:.1?}")
 }

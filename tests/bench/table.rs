@@ -5,14 +5,17 @@
 mod card;
 #[path = "line.rs"]
 mod line;
+#[path = "telling.rs"]
+mod telling;
 
 use std::hint::black_box;
 use std::time::Duration;
 
-use line::{head, line, run, times};
+use line::{head, line, median, run, times, worst};
 use marlinspeak::bench::{Millimetres, Object, Wish, fit};
-use marlinspeak::knot::{Hand, Knot, Laying, Order, Side, Weave};
+use marlinspeak::knot::{Hand, Knot, Side, Weave};
 use marlinspeak::picture::{Frame, Painter, Progress, Scene, Tones, View};
+use telling::{count_all, laying, tell_all};
 
 /// From a knot that is tied in an evening to the largest there is: leads and bights.
 const GROWING: [(u16, u16); 4] = [(9, 10), (99, 100), (999, 998), (998, 999)];
@@ -32,18 +35,6 @@ fn main() {
     cards(runs.min(21));
 }
 
-fn laying((leads, bights): (u16, u16), passes: u16) -> Laying {
-    let knot = Knot::new(leads, bights, Weave::default()).expect("within bounds");
-    Laying::new(knot, passes, Order::default()).expect("within bounds")
-}
-
-/// Tells every leg of a tie in turn; gives back how many crossings there were.
-fn tell_all(laying: &Laying) -> u32 {
-    let turns = (0..laying.legs()).filter_map(|before| laying.turn(before));
-    let crossings = turns.flat_map(|turn| laying.crossings(turn));
-    crossings.map(black_box).fold(0, |told, _| told + 1)
-}
-
 /// A crossing, and a bare loop over as many as the floor.
 fn crossings(runs: usize) {
     let mut smallest = None;
@@ -53,33 +44,29 @@ fn crossings(runs: usize) {
         // Small knots are told again and again, until there is something to measure.
         let again = (1_000_000 / crossings).max(1);
         let each =
-            |total: &Duration| total.as_secs_f64() * 1e9 / f64::from(crossings) / f64::from(again);
-        let mut told = run(runs, |_| (0..again).map(|_| tell_all(&laying)).sum::<u32>());
-        let mut floor = run(runs, |_| {
-            let counted = (0..again).flat_map(|_| 0..crossings).map(black_box);
-            counted.fold(0_u32, |counted, _| counted.wrapping_add(1))
+            |total: Duration| total.as_secs_f64() * 1e9 / f64::from(crossings) / f64::from(again);
+        let told = run(runs, |_| (0..again).map(|_| tell_all(&laying)).sum::<u32>());
+        let floor = run(runs, |_| {
+            (0..again).map(|_| count_all(&laying)).sum::<u32>()
         });
-        told.sort();
-        floor.sort();
-        let (middle, last) = (told.len() / 2, told.len() - 1);
-        let median = each(&told[middle]);
+        let middle = each(median(&told));
         let (leads, bights) = knot;
         line(
             &format!("a crossing of {leads} × {bights}, every leg in turn"),
-            format!("{median:.1}ns"),
-            format!("{:.1}ns", each(&told[last])),
+            format!("{middle:.1}ns"),
+            format!("{:.1}ns", each(worst(&told))),
             "20 ns",
         );
         line(
             "  times a bare loop over as many",
-            format!("{:.0}", median / each(&floor[middle])),
+            format!("{:.0}", middle / each(median(&floor))),
             "",
             "",
         );
-        let first = *smallest.get_or_insert(median);
+        let first = *smallest.get_or_insert(middle);
         line(
             "  times that of 9 × 10",
-            format!("{:.2}", median / first),
+            format!("{:.2}", middle / first),
             "",
             "",
         );
@@ -95,9 +82,9 @@ fn legs(runs: usize) {
         let turn = laying.turn(place % laying.legs()).expect("within the tie");
         laying.crossings(turn).map(black_box).count()
     });
-    times("any one leg of 998 crossings", legs, "its own crossings");
+    times("any one leg of 998 crossings", &legs, "its own crossings");
     let set_up = run(runs, |_| Knot::new(999, 998, Weave::default()));
-    times("setting up 999 × 998", set_up, "1 ms");
+    times("setting up 999 × 998", &set_up, "1 ms");
 }
 
 /// Everything that fits a tiller, and a buoy.
@@ -109,7 +96,7 @@ fn fitting(runs: usize) {
     ] {
         let wish = Wish::new(Object::new(mm(diameter), mm(cover)), mm(cord));
         let fitted = run(runs, |_| fit(&wish));
-        times(&format!("all knots that fit {what}"), fitted, "5 ms");
+        times(&format!("all knots that fit {what}"), &fitted, "5 ms");
     }
 }
 
@@ -129,14 +116,14 @@ fn pictures(runs: usize) {
             Scene::build(view, &laying, side, hand, &Progress::at(turn), frame)
         };
         let built = run(runs, scene);
-        times(&format!("the scene of 40 × 41 × 3 {name}"), built, "");
+        times(&format!("the scene of 40 × 41 × 3 {name}"), &built, "");
         let first = run(runs, |nth| {
             Painter::new().paint(&scene(nth), &tones).width()
         });
-        times("  its first picture", first, "16 ms");
+        times("  its first picture", &first, "16 ms");
         let mut painter = Painter::new();
         let next = run(runs, |nth| painter.paint(&scene(nth), &tones).width());
-        times("  the picture of each leg after it", next, "8 ms");
+        times("  the picture of each leg after it", &next, "8 ms");
     }
 }
 
@@ -147,5 +134,5 @@ fn cards(runs: usize) {
         let pages = card::pages(&card);
         pages[0].image(300).png(300).expect("a PNG").len()
     });
-    times("a card as PNG at 300 dots an inch", png, "300 ms");
+    times("a card as PNG at 300 dots an inch", &png, "300 ms");
 }

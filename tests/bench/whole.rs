@@ -41,8 +41,8 @@ fn main() {
     let display = Display::start();
     let eye = Eye::open(&display);
     for (what, args) in [("start screen", &[][..]), ("large tie", &LARGE[..])] {
-        let begun = (0..starts).map(|_| start(&display, &eye, args)).collect();
-        times(&format!("start to first frame, {what}"), begun, "300 ms");
+        let begun: Vec<Duration> = (0..starts).map(|_| start(&display, &eye, args)).collect();
+        times(&format!("start to first frame, {what}"), &begun, "300 ms");
     }
     let megabytes = |what: &str, size: f64, goal: &str| {
         line(what, format!("{size:.1}MB"), "", goal);

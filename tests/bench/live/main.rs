@@ -16,6 +16,9 @@ mod ear;
 #[cfg(target_os = "linux")]
 mod eye;
 #[cfg(target_os = "linux")]
+#[path = "../line.rs"]
+mod line;
+#[cfg(target_os = "linux")]
 mod loft;
 #[cfg(target_os = "linux")]
 mod measures;

@@ -9,6 +9,7 @@ use marlinspeak::words::Words;
 use super::bare::Bare;
 use super::ear::Ear;
 use super::eye::Eye;
+use super::line::{head, line, median, times};
 use super::loft::Loft;
 use super::program::Program;
 
@@ -41,10 +42,7 @@ pub fn all(in_earnest: bool) {
     let mut loft = Loft::open();
     let ear = Ear::open(&loft.sound_address());
     let eye = Eye::open(&loft.display);
-    println!(
-        "{:<58}{:>10}{:>10}   goal",
-        "real keys, window and speech", "median", "worst"
-    );
+    head("real keys, window and speech");
     first_sound(&loft, &ear, &eye, effort.presses);
     changed_frame(&loft, &ear, &eye, effort.presses);
     idle(&loft, &ear, effort.idle);
@@ -73,22 +71,19 @@ fn first_sound(loft: &Loft, ear: &Ear, eye: &Eye, presses: usize) {
         }
     }
     let ratio = median(&ours).as_secs_f64() / median(&theirs).as_secs_f64();
-    tell("key to first sound", &ours, "");
-    tell(
+    times("key to first sound", &ours, "");
+    times(
         "the same, bare `tts` program, from a line in its pipe",
         &theirs,
         "",
     );
-    println!(
-        "{:<58}{ratio:>10.2}{:>10}   1.3",
-        "  the first / the second", ""
-    );
+    line("  the first / the second", format!("{ratio:.2}"), "", "1.3");
 }
 
 /// From the press to other pixels on the display, while everything is well.
 fn changed_frame(loft: &Loft, ear: &Ear, eye: &Eye, presses: usize) {
     let _program = open_tie(loft, ear);
-    tell("key to changed frame", &frames(eye, presses), "33 ms");
+    times("key to changed frame", &frames(eye, presses), "33 ms");
 }
 
 /// The same while the speech service is stopped; it is of no use afterwards.
@@ -96,7 +91,7 @@ fn frame_without_speech(loft: &Loft, ear: &Ear, eye: &Eye, presses: usize) {
     let _program = open_tie(loft, ear);
     loft.stop_speech();
     let frames = frames(eye, presses);
-    tell(
+    times(
         "key to changed frame, speech service stopped",
         &frames,
         "33 ms, never over 100 ms",
@@ -121,34 +116,26 @@ fn idle(loft: &Loft, ear: &Ear, time: Duration) {
         let (ticks, sleeps) = program.used();
         thread::sleep(time);
         let (ticks_after, sleeps_after) = program.used();
-        println!(
-            "{:<58}{:>10}{:>10}   0",
-            format!("ticks in {time:?}, {screen} open, nothing happens"),
-            ticks_after - ticks,
-            ""
-        );
-        println!(
-            "{:<58}{:>10}",
-            "  times a thread woke",
-            sleeps_after - sleeps
-        );
+        let what = format!("ticks in {time:?}, {screen} open, nothing happens");
+        line(&what, ticks_after - ticks, "", "0");
+        line("  times a thread woke", sleeps_after - sleeps, "", "");
     }
 }
 
 /// From when the speech service answers again to the first sound of the step.
 fn speech_back(loft: &mut Loft, ear: &Ear, eye: &Eye, returns: usize) {
     let _program = open_tie(loft, ear);
-    let mut times = Vec::new();
+    let mut returned = Vec::new();
     for number in 0..returns {
         loft.kill_speech();
         eye.press();
         // It is looked for again and again; the return comes at any time between two looks.
         thread::sleep(Duration::from_millis(2000 + 130 * number as u64));
         let back = loft.start_speech();
-        times.push(ear.first_after(back));
+        returned.push(ear.first_after(back));
         quiet(loft, ear);
     }
-    tell("service back to first sound of the step", &times, "3 s");
+    times("service back to first sound of the step", &returned, "3 s");
 }
 
 /// The program with a tie in hand, its first step said.
@@ -176,15 +163,4 @@ fn texts(presses: usize) -> Vec<String> {
     let places = script.places().skip(1).take(presses);
     let steps = places.map(|place| script.step(place).expect("a place of the script"));
     steps.map(|step| words.say(&step)).collect()
-}
-
-fn median(times: &[Duration]) -> Duration {
-    let mut times = times.to_vec();
-    times.sort();
-    times[times.len() / 2]
-}
-
-fn tell(what: &str, times: &[Duration], goal: &str) {
-    let worst = times.iter().max().copied().unwrap_or_default();
-    println!("{what:<58}{:>10.1?}{worst:>10.1?}   {goal}", median(times));
 }
