@@ -40,9 +40,11 @@ impl Image {
             .chunks_exact(width)
             .take(rows.end as usize)
             .skip(rows.start as usize);
-        rows.flat_map(|row| row.get(start..end).unwrap_or_default())
-            .copied()
-            .collect()
+        let mut part = Vec::with_capacity((end - start) * rows.len());
+        for row in rows {
+            part.extend_from_slice(row.get(start..end).unwrap_or_default());
+        }
+        part
     }
 
     /// Red, green, blue and opacity of every pixel. A [`Tones`](super::Tones) picture is opaque
