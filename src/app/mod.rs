@@ -5,6 +5,7 @@
 
 mod alarm;
 mod awake;
+mod board;
 mod comfort;
 mod comforts;
 mod course;
@@ -13,6 +14,7 @@ mod fit;
 mod glossary;
 mod house;
 mod keys;
+mod leaf;
 mod learn;
 mod log;
 mod measured;

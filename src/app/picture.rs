@@ -1,17 +1,16 @@
 //! The picture of the knot on a screen: how large it is, which view it shows, and the painter
 //! that puts its shapes on the window.
 
-use std::cell::{Cell, RefCell};
+use std::cell::RefCell;
 
-use iced::widget::canvas::{self, Frame, Geometry, Path, Stroke};
-use iced::widget::{Space, column, container, row, stack};
-use iced::{Color, Element, Fill, FillPortion, Point, Rectangle, Renderer, Size, Theme, mouse};
+use iced::advanced::widget::Tree;
+use iced::advanced::{Clipboard, Layout, Shell, Widget, layout, mouse, renderer};
+use iced::widget::{column, container, row};
+use iced::{Element, Event, Fill, FillPortion, Length, Rectangle, Renderer, Size, Theme, window};
 
-use super::strips::Strips;
+use super::board::{Board, Made, Motif};
 use super::{house, theme};
-use crate::picture::{
-    self, Colour, Outline, Paint, Painter, Palette, Scene, Segment, Subject, Tones, View,
-};
+use crate::picture::{Subject, View};
 
 /// Segments of a scene above which the pixels are made by the picture's own painter and shown
 /// as one image: measured, it is the quicker way from here on.
@@ -23,6 +22,9 @@ const WIDE: [f32; 2] = [2.4, 1.6];
 
 /// A room smaller than this belongs to the words alone, unless the tyer asks for the picture.
 const ROOM: Size = Size::new(860.0, 560.0);
+
+/// Between words and picture.
+const GAP: f32 = 12.0;
 
 /// How much of the screen the picture takes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -61,12 +63,11 @@ impl Place {
 pub struct Easel {
     subject: Option<Subject>,
     view: View,
+    /// Another one whenever another picture is wanted.
+    number: u64,
     share: Share,
     is_full: bool,
-    cache: canvas::Cache,
-    painter: RefCell<Painter>,
-    strips: RefCell<Strips>,
-    is_dark: Cell<bool>,
+    board: RefCell<Board>,
     /// Dots of the screen for each pixel of the layout.
     dots: f32,
     many: usize,
@@ -77,12 +78,10 @@ impl Default for Easel {
         Self {
             subject: None,
             view: View::default(),
+            number: 0,
             share: Share::ByRoom,
             is_full: false,
-            cache: canvas::Cache::new(),
-            painter: RefCell::default(),
-            strips: RefCell::default(),
-            is_dark: Cell::new(true),
+            board: RefCell::default(),
             dots: 1.0,
             many: MANY,
         }
@@ -113,17 +112,13 @@ impl Easel {
     pub fn show(&mut self, subject: Option<Subject>) {
         if self.subject != subject {
             self.subject = subject;
-            self.cache.clear();
+            self.number += 1;
         }
     }
 
     /// Draws for a screen with so many dots for each pixel of the layout.
     pub fn set_dots(&mut self, dots: f32) {
-        #[expect(clippy::float_cmp, reason = "what is told again is the same")]
-        if self.dots != dots {
-            self.dots = dots;
-            self.cache.clear();
-        }
+        self.dots = dots;
     }
 
     /// Whether the picture stands over the whole screen.
@@ -144,7 +139,7 @@ impl Easel {
                     View::RolledOut => View::RoundTheTube,
                     View::RoundTheTube => View::RolledOut,
                 };
-                self.cache.clear();
+                self.number += 1;
             }
             "f" | "F" => self.is_full = !self.is_full,
             "d" | "D" => {
@@ -207,12 +202,7 @@ impl Easel {
 
     /// The picture alone, as large as its place.
     pub fn view<'a, M: 'a>(&'a self) -> Element<'a, M> {
-        let picture = canvas::Canvas::new(self).width(Fill).height(Fill);
-        // In a layer of its own. The window paints only what has changed, and works out where by
-        // holding a layer's texts against those of the frame before, one by one. A canvas among
-        // them puts the text that stands in its place a frame later to the wrong spot, and a part
-        // of a new sentence would never be painted.
-        stack![Space::new().width(Fill).height(Fill), picture].into()
+        Element::new(Canvas(self))
     }
 
     /// A list with the picture below it, where there is room for both.
@@ -249,92 +239,71 @@ impl Easel {
         parts.into()
     }
 
-    /// The scene for a place of this size.
-    fn scene(&self, size: Size) -> Option<Scene> {
-        let frame = picture::Frame::new(size.width, size.height);
-        Some(self.subject.as_ref()?.scene(self.view, frame))
+    /// What a picture of this size depends on now.
+    const fn wanted(&self, size: Size) -> Made {
+        Made {
+            number: self.number,
+            size,
+            dots: self.dots,
+        }
+    }
+
+    fn motif(&self) -> Motif {
+        Motif {
+            subject: self.subject.clone(),
+            view: self.view,
+            many: self.many,
+        }
     }
 }
 
-/// Between words and picture.
-const GAP: f32 = 12.0;
+/// The picture of an easel, as large as its place.
+struct Canvas<'a>(&'a Easel);
 
-impl<M> canvas::Program<M> for Easel {
-    type State = ();
+impl<M> Widget<M, Theme, Renderer> for Canvas<'_> {
+    fn size(&self) -> Size<Length> {
+        Size::new(Fill, Fill)
+    }
+
+    fn layout(&mut self, _: &mut Tree, _: &Renderer, limits: &layout::Limits) -> layout::Node {
+        layout::atomic(limits, Fill, Fill)
+    }
+
+    fn update(
+        &mut self,
+        _: &mut Tree,
+        event: &Event,
+        layout: Layout<'_>,
+        _: mouse::Cursor,
+        _: &Renderer,
+        _: &mut dyn Clipboard,
+        shell: &mut Shell<'_, M>,
+        _: &Rectangle,
+    ) {
+        let Self(easel) = self;
+        if let Event::Window(window::Event::RedrawRequested(_)) = event {
+            let mut board = easel.board.borrow_mut();
+            let wanted = easel.wanted(layout.bounds().size());
+            if board.prepare(wanted, || easel.motif()) {
+                shell.request_redraw();
+            }
+        }
+    }
 
     fn draw(
         &self,
-        _state: &Self::State,
-        renderer: &Renderer,
+        _: &Tree,
+        renderer: &mut Renderer,
         theme: &Theme,
-        bounds: Rectangle,
+        _: &renderer::Style,
+        layout: Layout<'_>,
         _: mouse::Cursor,
-    ) -> Vec<Geometry> {
-        let is_dark = theme.extended_palette().is_dark;
-        if self.is_dark.replace(is_dark) != is_dark {
-            self.cache.clear();
-        }
-        let tones = if is_dark {
-            Tones::dark()
-        } else {
-            Tones::light()
-        };
-        let drawn = self.cache.draw(renderer, bounds.size(), |frame| {
-            let Some(scene) = self.scene(bounds.size()) else {
-                return;
-            };
-            if scene.segments() > self.many {
-                let mut painter = self.painter.borrow_mut();
-                painter.paint_at(&scene, &tones, self.dots);
-                self.strips.borrow_mut().show(&painter, self.dots, frame);
-            } else {
-                paint(&scene, &tones, frame);
-            }
-        });
-        vec![drawn]
+        _: &Rectangle,
+    ) {
+        let Self(easel) = self;
+        let (bounds, is_dark) = (layout.bounds(), theme.extended_palette().is_dark);
+        let mut board = easel.board.borrow_mut();
+        let wanted = easel.wanted(bounds.size());
+        board.draw(renderer, bounds, is_dark, wanted, || easel.motif());
     }
-}
-
-/// Puts the shapes of a scene on a canvas, back to front.
-fn paint(scene: &Scene, palette: &dyn Palette, frame: &mut Frame) {
-    for shape in scene.shapes() {
-        let colour = palette.colour(shape.role);
-        if colour.opacity == 0 {
-            continue;
-        }
-        let path = path(&shape.outline);
-        match shape.paint {
-            Paint::Fill => frame.fill(&path, on_screen(colour)),
-            Paint::Stroke(width) => {
-                let stroke = Stroke::default()
-                    .with_color(on_screen(colour))
-                    .with_width(width);
-                frame.stroke(&path, stroke);
-            }
-        }
-    }
-}
-
-fn path(outline: &Outline) -> Path {
-    let on_screen = |point: picture::Point| Point::new(point.x, point.y);
-    match outline {
-        Outline::Circle { centre, radius } => Path::circle(on_screen(*centre), *radius),
-        Outline::Path(segments) => Path::new(|path| {
-            for segment in segments {
-                match *segment {
-                    Segment::Move(to) => path.move_to(on_screen(to)),
-                    Segment::Line(to) => path.line_to(on_screen(to)),
-                    Segment::Cubic(one, two, to) => {
-                        path.bezier_curve_to(on_screen(one), on_screen(two), on_screen(to));
-                    }
-                    Segment::Close => path.close(),
-                }
-            }
-        }),
-    }
-}
-
-fn on_screen(colour: Colour) -> Color {
-    let opacity = f32::from(colour.opacity) / 255.0;
-    Color::from_rgba8(colour.red, colour.green, colour.blue, opacity)
 }

@@ -6,10 +6,10 @@
 
 use std::ops::Range;
 
-use iced::advanced::image::{FilterMethod, Handle};
-use iced::widget::canvas::{Frame, Image};
-use iced::{Point, Rectangle, Size};
+use iced::advanced::image::{FilterMethod, Handle, Image, Renderer as _};
+use iced::{Point, Rectangle, Renderer, Size};
 
+use super::leaf::Turns;
 use crate::picture::Painter;
 
 /// Dots of a strip across, or fewer in the last.
@@ -24,47 +24,69 @@ const HAIR: f32 = 0.02;
 pub struct Strips {
     /// Of the whole image.
     size: (u32, u32),
+    /// Dots of the screen for each pixel of the layout.
+    dots: f32,
     /// From the left, or from the top where the image is higher than wide.
     handles: Vec<Handle>,
+    /// Turned when there is little that stays.
+    turns: Turns,
 }
 
 impl Strips {
-    /// Shows what was painted last, dot for dot, on a screen with so many dots for each pixel of
-    /// the layout. It is told of every painting, in order.
-    pub fn show(&mut self, painter: &Painter, dots: f32, frame: &mut Frame) {
+    /// Takes over what was painted last, for a screen with so many dots for each pixel of the
+    /// layout. It is told of every painting, in order.
+    pub fn take(&mut self, painter: &Painter, dots: f32) {
+        self.dots = dots;
         let image = painter.image();
-        let (width, height) = (image.width(), image.height());
-        if self.size != (width, height) {
-            self.size = (width, height);
+        if self.size != (image.width(), image.height()) {
+            self.size = (image.width(), image.height());
             self.handles.clear();
         }
-        let is_wide = width >= height;
-        for (nth, strip) in strips(width.max(height)).enumerate() {
-            let (columns, rows) = if is_wide {
-                (strip, 0..height)
-            } else {
-                (0..width, strip)
-            };
-            let is_known = self.handles.len() > nth;
-            if !is_known || painter.has_changed(&columns, &rows) {
-                let [width, height] = [&columns, &rows].map(|range| range.end - range.start);
-                let handle = Handle::from_rgba(width, height, image.part(&columns, &rows));
-                if is_known {
-                    self.handles[nth] = handle;
-                } else {
-                    self.handles.push(handle);
-                }
+        let known = self.handles.len();
+        let mut fresh = 0;
+        for (nth, (columns, rows)) in parts(self.size).enumerate() {
+            if nth < known && !painter.has_changed(&columns, &rows) {
+                continue;
             }
-            // Its dots are the screen's: nothing is to be smoothed.
-            let strip = Image::new(self.handles[nth].clone()).filter_method(FilterMethod::Nearest);
-            frame.draw_image(place(&columns, &rows, dots), strip);
+            fresh += 1;
+            let [width, height] = [&columns, &rows].map(|range| range.end - range.start);
+            let handle = Handle::from_rgba(width, height, image.part(&columns, &rows));
+            if nth < known {
+                self.handles[nth] = handle;
+            } else {
+                self.handles.push(handle);
+            }
         }
+        if 2 * fresh > self.handles.len() {
+            self.turns.turn();
+        }
+    }
+
+    /// Puts them on the window, dot for dot, as far as these bounds go.
+    pub fn draw(&self, renderer: &mut Renderer, bounds: Rectangle) {
+        self.turns.draw(bounds, renderer, |renderer| {
+            for (handle, (columns, rows)) in self.handles.iter().zip(parts(self.size)) {
+                // Its dots are the screen's: nothing is to be smoothed.
+                let strip = Image::new(handle.clone()).filter_method(FilterMethod::Nearest);
+                let place = place(&columns, &rows, self.dots) + (bounds.position() - Point::ORIGIN);
+                renderer.draw_image(strip, place, bounds);
+            }
+        });
     }
 }
 
-fn strips(length: u32) -> impl Iterator<Item = Range<u32>> {
+/// The columns and rows of every strip of an image.
+fn parts((width, height): (u32, u32)) -> impl Iterator<Item = (Range<u32>, Range<u32>)> {
+    let length = width.max(height);
     let starts = (0..length).step_by(ACROSS as usize);
-    starts.map(move |start| start..(start + ACROSS).min(length))
+    starts.map(move |start| {
+        let strip = start..(start + ACROSS).min(length);
+        if width >= height {
+            (strip, 0..height)
+        } else {
+            (0..width, strip)
+        }
+    })
 }
 
 #[expect(clippy::cast_precision_loss, reason = "a window has few thousand dots")]

@@ -1,9 +1,10 @@
 //! The tying screen: the one line that matters, its crossings, and where the tyer is.
 
 use iced::widget::{column, container, progress_bar, responsive, row, space, text};
-use iced::{Center, Element, Fill, Size};
+use iced::{Center, Element, Fill, Padding, Size};
 
 use super::fit::{self, Sizes, Texts};
+use super::leaf::leaf;
 use super::measured::Measured;
 use super::picture::{Easel, Place};
 use super::{house, theme};
@@ -85,33 +86,42 @@ fn page<'a, M: 'a>(
     let bar = progress_bar(0.0..=legs as f32, laid as f32)
         .girth(BAR)
         .style(theme::progress);
-    let mut page = column![].spacing(SPACING);
+    let mut head = column![].spacing(SPACING);
     for notice in around.notices.iter().take(frame.notices) {
-        page = page.push(house::notice_of(notice.clone(), frame.notice));
+        head = head.push(house::notice_of(notice.clone(), frame.notice));
     }
     let phase = text(&shown.phase).size(frame.head).style(theme::quiet);
-    let mut head = row![phase].align_y(Center).spacing(20);
+    let mut names = row![phase].align_y(Center).spacing(20);
     if frame.has_tie_line(&edge, room.width) {
         let tie = text(around.tie.clone())
             .size(theme::BODY)
             .style(theme::quiet);
-        head = head.push(space::horizontal()).push(tie);
+        names = names.push(space::horizontal()).push(tie);
     }
-    page = page.push(head).push(bar);
-    page = page.push(match place {
+    // The room below it is its own, so that it is painted with the heart as one.
+    let head = container(head.push(names).push(bar)).padding(Padding::ZERO.bottom(SPACING));
+    let heart = match place {
         Some(place) => easel.beside(place, heart(shown, sizes), around.picture_keys.clone()),
         None => heart(shown, sizes),
-    });
+    };
+    let mut foot = column![].spacing(SPACING);
     if let Some(caution) = &around.caution {
-        page = page.push(house::notice_of(caution.clone(), frame.notice));
+        foot = foot.push(house::notice_of(caution.clone(), frame.notice));
     }
     if let Some(aside) = &around.aside {
-        page = page.push(text(aside.clone()).size(frame.notice));
+        foot = foot.push(text(aside.clone()).size(frame.notice));
     }
-    if frame.foot > 0.0 {
-        page = page.push(house::quiet(around.keys.clone(), frame.foot));
+    let has_keys = frame.foot > 0.0;
+    if has_keys {
+        foot = foot.push(house::quiet(around.keys.clone(), frame.foot));
     }
-    page.into()
+    let mut page = column![leaf((&around.notices, &shown.phase, laid), head), heart];
+    if has_keys || around.caution.is_some() || around.aside.is_some() {
+        page = page.push(container(foot).padding(Padding::ZERO.top(SPACING)));
+    }
+    // When the parts round the heart come or go, everything has another place.
+    let parts = (&around.notices, &around.caution, &around.aside, has_keys);
+    leaf(parts, page)
 }
 
 /// Whether the words of the step are as large as they should be, and all there.
@@ -171,7 +181,7 @@ fn heart<'a, M: 'a>(shown: &'a Shown, sizes: Sizes) -> Element<'a, M> {
             heart = heart.push(text(note).size(sizes.note).style(theme::quiet).center());
         }
     }
-    container(heart).center(Fill).into()
+    leaf((&shown.line, &shown.notes), container(heart).center(Fill))
 }
 
 fn plate<'a, M: 'a>(mark: &'a Mark, size: f32) -> Element<'a, M> {

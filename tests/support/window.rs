@@ -3,9 +3,13 @@
 // Each file that includes this uses a part of it.
 #![allow(dead_code)]
 
+#[path = "frames.rs"]
+mod frames;
+
 use std::path::Path;
 use std::time::Instant;
 
+use frames::is_another_asked_for;
 use iced::advanced::clipboard;
 use iced::advanced::renderer::{Headless, Style};
 use iced::futures::executor::block_on;
@@ -44,16 +48,21 @@ impl Pane {
         let size = Size::new(width as f32, height as f32);
         let base = theme.base();
         let mut screen = UserInterface::build(view, size, Cache::default(), &mut self.renderer);
-        let redraw = Event::Window(window::Event::RedrawRequested(Instant::now()));
         let cursor = mouse::Cursor::Unavailable;
-        let mut messages = Vec::new();
-        let _ = screen.update(
-            &[redraw],
-            cursor,
-            &mut self.renderer,
-            &mut clipboard::Null,
-            &mut messages,
-        );
+        // Frames follow one another as long as the screen asks for the next.
+        loop {
+            let redraw = Event::Window(window::Event::RedrawRequested(Instant::now()));
+            let (state, _) = screen.update(
+                &[redraw],
+                cursor,
+                &mut self.renderer,
+                &mut clipboard::Null,
+                &mut Vec::new(),
+            );
+            if !is_another_asked_for(&state) {
+                break;
+            }
+        }
         let style = Style {
             text_color: base.text_color,
         };

@@ -1,0 +1,144 @@
+//! A window without a display, that paints frame after frame as the toolkit does.
+
+// Each file that includes this uses a part of it.
+#![allow(dead_code)]
+
+use std::time::Instant;
+
+use iced::advanced::clipboard;
+use iced::advanced::renderer::{Headless, Style};
+use iced::futures::executor::block_on;
+use iced::theme::Base;
+use iced::{Color, Element, Event, Rectangle, Size, mouse, window};
+use iced_runtime::user_interface::{Cache, State, UserInterface};
+use iced_tiny_skia::Layer;
+use iced_tiny_skia::graphics::text::font_system;
+use iced_tiny_skia::graphics::{Viewport, damage};
+use marlinspeak::app;
+use tiny_skia::{Mask, Pixmap};
+
+/// A window without a display.
+pub struct Window {
+    renderer: iced::Renderer,
+    surface: Surface,
+    cache: Cache,
+    is_whole: bool,
+}
+
+impl Window {
+    /// Opens a window of so many pixels. `is_whole` to paint all of every frame, and not only what
+    /// has changed.
+    pub fn open((width, height): (u32, u32), is_whole: bool) -> Self {
+        let settings = app::settings();
+        // Loads the faces once.
+        for face in settings.fonts {
+            let mut system = font_system().write().expect("the fonts");
+            system.load_font(face);
+        }
+        let renderer = block_on(<iced::Renderer as Headless>::new(
+            settings.default_font,
+            settings.default_text_size,
+            None,
+        ))
+        .expect("the software renderer");
+        Self {
+            renderer,
+            surface: Surface::new(Size::new(width, height)),
+            cache: Cache::default(),
+            is_whole,
+        }
+    }
+
+    /// Lays out and paints a frame; whether another one is to follow at once.
+    pub fn frame<'a, M: 'a>(&mut self, view: Element<'a, M>) -> bool {
+        let mut screen = UserInterface::build(
+            view,
+            self.surface.viewport.logical_size(),
+            std::mem::take(&mut self.cache),
+            &mut self.renderer,
+        );
+        let redraw = Event::Window(window::Event::RedrawRequested(Instant::now()));
+        let cursor = mouse::Cursor::Unavailable;
+        let mut messages = Vec::new();
+        let (state, _) = screen.update(
+            &[redraw],
+            cursor,
+            &mut self.renderer,
+            &mut clipboard::Null,
+            &mut messages,
+        );
+        let theme = app::theme();
+        let base = theme.base();
+        let style = Style {
+            text_color: base.text_color,
+        };
+        screen.draw(&mut self.renderer, &theme, &style, cursor);
+        self.cache = screen.into_cache();
+        self.surface
+            .present(&mut self.renderer, self.is_whole, base.background_color);
+        is_another_asked_for(&state)
+    }
+
+    /// Blue, green, red and opacity of every pixel.
+    pub fn pixels(&self) -> &[u8] {
+        self.surface.pixels.data()
+    }
+
+    /// The rectangles that the last frame was painted in.
+    pub fn painted(&self) -> &[Rectangle] {
+        &self.surface.painted
+    }
+}
+
+/// Whether the next frame is wanted at once.
+pub fn is_another_asked_for(state: &State) -> bool {
+    matches!(
+        state,
+        State::Updated {
+            redraw_request: window::RedrawRequest::NextFrame,
+            ..
+        }
+    )
+}
+
+/// The memory of a window, painted as the toolkit paints it: all of it, or what differs from
+/// the frame before.
+struct Surface {
+    viewport: Viewport,
+    pixels: Pixmap,
+    mask: Mask,
+    before: Option<Vec<Layer>>,
+    painted: Vec<Rectangle>,
+}
+
+impl Surface {
+    fn new(size: Size<u32>) -> Self {
+        let Size { width, height } = size;
+        Self {
+            viewport: Viewport::with_physical_size(size, 1.0),
+            pixels: Pixmap::new(width, height).expect("a window's pixels"),
+            mask: Mask::new(width, height).expect("a window's mask"),
+            before: None,
+            painted: Vec::new(),
+        }
+    }
+
+    fn present(&mut self, renderer: &mut iced::Renderer, is_whole: bool, ground: Color) {
+        let all = Rectangle::with_size(self.viewport.logical_size());
+        let before = self.before.as_ref().filter(|_| !is_whole);
+        let changed = before.map(|before| {
+            let layers = renderer.layers();
+            damage::diff(before, layers, |layer| vec![layer.bounds], Layer::damage)
+        });
+        let changed = changed.map_or_else(|| vec![all], |changed| damage::group(changed, all));
+        self.before = Some(renderer.layers().to_vec());
+        renderer.draw(
+            &mut self.pixels.as_mut(),
+            &mut self.mask,
+            &self.viewport,
+            &changed,
+            ground,
+        );
+        self.painted = changed;
+    }
+}
