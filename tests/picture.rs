@@ -545,6 +545,50 @@ fn a_painter_used_again_gives_the_same_picture_as_a_new_one() {
     }
 }
 
+/// Cut open at one pin, at another, and round the tube: from leg to leg most of it is kept, and what
+/// is not told to have changed is as it was in the picture before.
+#[test]
+fn leg_after_leg_a_painter_shows_the_whole_picture_and_tells_what_changed() {
+    let frame = Frame::new(640.0, 400.0);
+    let columns: Vec<_> = (0..640).step_by(32).map(|from| from..from + 32).collect();
+    for (laying, view) in [
+        (laying(8, 9, 3, "1", Order::default()), View::RolledOut),
+        (laying(8, 9, 3, "1", Order::default()), View::RoundTheTube),
+        // More than the frame has room for.
+        (laying(25, 31, 2, "1", Order::default()), View::RolledOut),
+    ] {
+        let mut painter = Painter::new();
+        let mut before: Option<Image> = None;
+        let mut kept = 0;
+        for nth in 10..40 {
+            let progress = Progress::at(laying.turn(nth).unwrap());
+            let (side, hand) = (Side::Right, Hand::Right);
+            let scene = Scene::build(view, &laying, side, hand, &progress, frame);
+            painter.paint(&scene, &Tones::dark());
+            let image = painter.image().clone();
+            let anew = Painter::new().paint(&scene, &Tones::dark()).clone();
+            let differing = image.pixels().iter().zip(anew.pixels());
+            // Sums of shares are rounded otherwise where less is summed.
+            let worst = differing.map(|(one, other)| one.abs_diff(*other)).max();
+            assert!(worst <= Some(1), "{view:?} {nth}: {worst:?}");
+            if let Some(before) = &before {
+                for columns in &columns {
+                    if !painter.has_changed(columns, &(0..400)) {
+                        let rows = 0..400;
+                        assert!(image.part(columns, &rows) == before.part(columns, &rows));
+                        kept += 1;
+                    }
+                }
+            }
+            before = Some(image);
+        }
+        if view == View::RoundTheTube {
+            // What lies beside the tube.
+            assert!(kept > 100, "{kept} strips");
+        }
+    }
+}
+
 #[test]
 fn for_a_screen_of_finer_dots_the_same_is_painted_larger() {
     let laying = laying(5, 6, 2, "1", Order::default());

@@ -2,6 +2,7 @@
 
 use std::ops::Range;
 
+use super::changes::Contour;
 use super::coverage::Coverage;
 use super::palette::Colour;
 use super::shape::{Outline, Paint, Point, Segment, Shape};
@@ -14,6 +15,21 @@ pub(super) struct Band {
     top: f32,
     /// The rows that anything was added to since the last colour was laid on.
     touched: Option<(usize, usize)>,
+    /// For every few rows the columns that are wanted of any of them.
+    blocks: Vec<Range<usize>>,
+}
+
+/// Rows of a block.
+const BLOCK: usize = 16;
+
+/// What is painted.
+#[derive(Clone, Copy)]
+pub(super) struct Plan<'a> {
+    pub shapes: &'a [Shape],
+    /// The colour of each shape.
+    pub colours: &'a [Colour],
+    /// The contours of all shapes, back to front.
+    pub contours: &'a [Contour],
 }
 
 impl Band {
@@ -21,8 +37,7 @@ impl Band {
     /// down, `width` pixels of four bytes each. Of every row only the `wanted` columns.
     pub fn paint(
         &mut self,
-        shapes: &[Shape],
-        colours: &[Colour],
+        plan: Plan<'_>,
         pixels: &mut [u8],
         width: usize,
         top: usize,
@@ -34,6 +49,13 @@ impl Band {
         self.rows = pixels.len() / (4 * width).max(1);
         self.top = real(top);
         self.coverage.fit(width, wanted);
+        self.blocks.clear();
+        self.blocks.extend(wanted.chunks(BLOCK).map(hull));
+        let Plan {
+            shapes,
+            colours,
+            contours,
+        } = plan;
         // Most pictures begin with the ground and the tube: what lies right under another colour
         // is not painted at all, since to fill so many pixels takes longer than the cords.
         let mut plates = shapes
@@ -57,16 +79,21 @@ impl Band {
             }
         }
         let mut last = None;
-        for (shape, &colour) in shapes.iter().zip(colours).skip(usize::from(is_ground)) {
-            if colour.opacity == 0 {
+        for contour in contours {
+            if is_ground && contour.shape == 0 || !self.is_reached_by(contour) {
                 continue;
             }
+            let (Some(shape), Some(&colour)) =
+                (shapes.get(contour.shape), colours.get(contour.shape))
+            else {
+                continue;
+            };
             // Shapes of one colour that follow one another are laid on together.
             if let Some(last) = last.filter(|&last| last != colour) {
                 self.lay_on(last, pixels, width);
             }
             last = Some(colour);
-            self.trace(shape);
+            self.trace(shape, contour.segments);
         }
         if let Some(last) = last {
             self.lay_on(last, pixels, width);
@@ -99,10 +126,23 @@ impl Band {
         (is_upright && is_over).then(|| (one.x.min(three.x), one.x.max(three.x)))
     }
 
-    fn trace(&mut self, shape: &Shape) {
+    /// Whether a contour may touch anything that is wanted.
+    fn is_reached_by(&self, contour: &Contour) -> bool {
+        let (columns, rows) = contour.reach();
+        let top = index(self.top);
+        let (first, last) = (rows.start.saturating_sub(top), rows.end.saturating_sub(top));
+        let blocks = self.blocks.iter();
+        let mut blocks = blocks.take(last.div_ceil(BLOCK)).skip(first / BLOCK);
+        blocks.any(|wanted| wanted.start < columns.end && wanted.end > columns.start)
+    }
+
+    /// Traces the contour of these segments.
+    fn trace(&mut self, shape: &Shape, (from, to): (usize, usize)) {
         match (&shape.outline, shape.paint) {
-            (Outline::Path(path), Paint::Fill) => self.fill(path),
-            (Outline::Path(path), Paint::Stroke(width)) => self.stroke(path, width / 2.0),
+            (Outline::Path(path), Paint::Fill) => self.fill(path.get(from..to).unwrap_or_default()),
+            (Outline::Path(path), Paint::Stroke(width)) => {
+                self.stroke(path.get(from..to).unwrap_or_default(), width / 2.0);
+            }
             (Outline::Circle { centre, radius }, Paint::Fill) => {
                 self.circle(*centre, *radius, 1.0);
             }
@@ -266,6 +306,14 @@ impl Band {
     }
 }
 
+/// The columns from the first to the last that is wanted of any row.
+fn hull(rows: &[Range<usize>]) -> Range<usize> {
+    let rows = || rows.iter().filter(|row| !row.is_empty());
+    let start = rows().map(|row| row.start).min();
+    let end = rows().map(|row| row.end).max();
+    start.unwrap_or_default()..end.unwrap_or_default()
+}
+
 const fn ink(colour: &Colour) -> [u8; 4] {
     [colour.red, colour.green, colour.blue, 255]
 }
@@ -293,6 +341,16 @@ const fn mixed(ground: [u8; 4], ink: [u8; 4], share: u32) -> [u8; 4] {
     let even = (ground & LANES) * rest + (ink & LANES) * share + HALF;
     let odd = ((ground >> 8) & LANES) * rest + ((ink >> 8) & LANES) * share + HALF;
     (((even >> 8) & LANES) | (odd & !LANES)).to_le_bytes()
+}
+
+/// A whole count of rows that was turned to a length.
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "16 384 at most, and never below nought"
+)]
+const fn index(length: f32) -> usize {
+    length as usize
 }
 
 #[expect(

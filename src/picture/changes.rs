@@ -17,13 +17,37 @@ pub(super) struct Trace {
     bounds: [f32; 4],
 }
 
-/// The traces of all contours that are painted, sorted by key.
-///
-/// The order of painting is not part of them: it follows from the roles, and those are part of
-/// the key.
-pub(super) fn traces(shapes: &[Shape], colours: &[Colour]) -> Vec<Trace> {
-    let mut traces = Vec::new();
-    for (shape, colour) in shapes.iter().zip(colours) {
+/// A contour of a shape.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Contour {
+    /// Which shape it is of.
+    pub shape: usize,
+    /// Its segments, from the first to before the last; of a circle, which has none, as if it had
+    /// one.
+    pub segments: (usize, usize),
+    trace: Trace,
+}
+
+impl Contour {
+    /// The columns and rows of pixels that it may touch: one more on every side than it covers, for
+    /// the soft edges.
+    pub fn reach(&self) -> (Range<usize>, Range<usize>) {
+        self.trace.reach()
+    }
+}
+
+impl Trace {
+    fn reach(&self) -> (Range<usize>, Range<usize>) {
+        let [left, top, right, bottom] = self.bounds.map(pixel);
+        let columns = left.saturating_sub(1)..right.saturating_add(2);
+        (columns, top.saturating_sub(1)..bottom.saturating_add(2))
+    }
+}
+
+/// The contours of all shapes that are painted, back to front.
+pub(super) fn contours(shapes: &[Shape], colours: &[Colour]) -> Vec<Contour> {
+    let mut contours = Vec::new();
+    for (nth, (shape, colour)) in shapes.iter().zip(colours).enumerate() {
         if colour.opacity == 0 {
             continue;
         }
@@ -41,22 +65,44 @@ pub(super) fn traces(shapes: &[Shape], colours: &[Colour]) -> Vec<Trace> {
                 let reach = reach + radius;
                 trace.add(Point::new(centre.x - reach, centre.y - reach));
                 trace.add(Point::new(centre.x + reach, centre.y + reach));
-                traces.push(trace.finish(0.0));
+                contours.push(Contour {
+                    shape: nth,
+                    segments: (0, 1),
+                    trace: trace.finish(0.0),
+                });
             }
-            Outline::Path(path) => contours(path, looks, reach, &mut traces),
+            Outline::Path(path) => {
+                let mut start = 0;
+                while start < path.len() {
+                    let rest = path[start + 1..].iter();
+                    let is_next = |segment: &Segment| matches!(segment, Segment::Move(_));
+                    let end = start + 1 + rest.take_while(|segment| !is_next(segment)).count();
+                    contours.push(Contour {
+                        shape: nth,
+                        segments: (start, end),
+                        trace: trace(&path[start..end], looks, reach),
+                    });
+                    start = end;
+                }
+            }
         }
     }
+    contours
+}
+
+/// The traces of contours, sorted by key.
+///
+/// The order of painting is not part of them: it follows from the roles, and those are part of
+/// the key.
+pub(super) fn traces(contours: &[Contour]) -> Vec<Trace> {
+    let mut traces: Vec<_> = contours.iter().map(|contour| contour.trace).collect();
     traces.sort_unstable_by_key(|trace| trace.key);
     traces
 }
 
-fn contours(path: &[Segment], looks: u64, reach: f32, traces: &mut Vec<Trace>) {
-    let mut growing: Option<Growing> = None;
-    for segment in path {
-        if let Segment::Move(_) = segment {
-            traces.extend(growing.take().map(|done| done.finish(reach)));
-        }
-        let trace = growing.get_or_insert_with(|| Growing::new(looks));
+fn trace(contour: &[Segment], looks: u64, reach: f32) -> Trace {
+    let mut trace = Growing::new(looks);
+    for segment in contour {
         match *segment {
             Segment::Move(to) | Segment::Line(to) => trace.add(to),
             Segment::Cubic(one, two, to) => {
@@ -68,7 +114,7 @@ fn contours(path: &[Segment], looks: u64, reach: f32, traces: &mut Vec<Trace>) {
             Segment::Close => {}
         }
     }
-    traces.extend(growing.map(|done| done.finish(reach)));
+    trace.finish(reach)
 }
 
 struct Growing(Trace);
@@ -106,14 +152,12 @@ impl Growing {
     }
 }
 
-/// For every row the columns between which something differs.
+/// Tells the columns and rows of everything that differs.
 pub(super) fn changes(
     old: &[Trace],
     new: &[Trace],
-    width: usize,
-    height: usize,
-) -> Vec<Range<usize>> {
-    let mut rows = vec![width..0; height];
+    mut tell: impl FnMut(Range<usize>, Range<usize>),
+) {
     let (mut before, mut after) = (old.iter().peekable(), new.iter().peekable());
     loop {
         let trace = match (before.peek(), after.peek()) {
@@ -126,19 +170,12 @@ pub(super) fn changes(
             (Some(_), None) => before.next(),
             _ => after.next(),
         };
-        let Some(Trace { bounds, .. }) = trace else {
+        let Some(trace) = trace else {
             break;
         };
-        let [left, top, right, bottom] = bounds.map(pixel);
-        // A pixel more on every side, for the soft edges.
-        let columns = left.saturating_sub(1)..right.saturating_add(2).min(width);
-        let first = top.saturating_sub(1).min(height);
-        let last = bottom.saturating_add(2).min(height).max(first);
-        for row in &mut rows[first..last] {
-            *row = row.start.min(columns.start)..row.end.max(columns.end);
-        }
+        let (columns, rows) = trace.reach();
+        tell(columns, rows);
     }
-    rows
 }
 
 #[expect(

@@ -39,9 +39,10 @@ pub(super) struct Lens {
     pub seams: Option<Span>,
     /// Radius of the tube, when it is shown round.
     pub radius: Option<f32>,
-    middle: f32,
+    /// The sheet coordinates in the middle of the frame and at its top.
+    pub middle: f32,
+    pub base: f32,
     centre: f32,
-    base: f32,
     /// Whether left and right are exchanged.
     pub mirrored: bool,
 }

@@ -27,6 +27,7 @@ mod shape;
 pub mod sheet;
 mod subject;
 mod svg;
+mod wanted;
 
 use std::ops::Range;
 

@@ -5,11 +5,12 @@ use std::error::Error;
 use std::fmt;
 use std::ops::Range;
 
-use super::band::Band;
-use super::changes::{Trace, changes, traces};
+use super::band::{Band, Plan};
+use super::changes::{Trace, changes, contours, traces};
 use super::palette::{Colour, Palette};
-use super::scene::Scene;
+use super::scene::{Look, Scene};
 use super::shape::{Point, Shape};
+use super::wanted::Wanted;
 
 /// A finished picture, row by row from the top.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -115,15 +116,70 @@ impl Error for RasterError {}
 /// Pictures with more pixels than this are painted in bands, side by side on several threads.
 const SMALL: usize = 300_000;
 
-/// Paints scenes into an image of its own, again and again.
+/// Paints scenes into images of its own, again and again.
+///
+/// A picture that is rolled out and cut open just before one pin or another goes to and fro between
+/// the two from leg to leg. So the last two looks at the tube are kept, and what is painted anew is
+/// what has changed since the same look.
 #[derive(Debug, Default)]
 pub struct Painter {
-    image: Image,
+    /// The one painted last, and the one before that.
+    pages: [Page; 2],
     bands: Vec<Band>,
-    /// What the image shows.
+    /// Where the image may differ from the one before.
+    changed: Wanted,
+}
+
+/// An image and what it shows.
+#[derive(Debug, Default)]
+struct Page {
+    image: Image,
+    look: Option<Look>,
     traces: Vec<Trace>,
-    /// For every row the columns that the last painting may have changed.
-    changed: Vec<Range<usize>>,
+}
+
+impl Page {
+    fn is_of(&self, size: (u32, u32), look: Option<Look>) -> bool {
+        self.size() == size && self.look == look
+    }
+
+    const fn size(&self) -> (u32, u32) {
+        (self.image.width, self.image.height)
+    }
+
+    /// Where it shows something else than these traces in an image of that size and look.
+    fn differences(&self, size: (u32, u32), look: Option<Look>, traces: &[Trace]) -> Wanted {
+        let (width, height) = (size.0 as usize, size.1 as usize);
+        if self.size() != size {
+            return Wanted::all(width, height);
+        }
+        let mut wanted = Wanted::none(width, height);
+        if self.look == look {
+            changes(&self.traces, traces, |columns, rows| {
+                wanted.add(columns, rows);
+            });
+        } else {
+            // From another look nearly everything differs, and one piece is painted sooner.
+            changes(&self.traces, traces, |columns, rows| {
+                wanted.stretch(columns, rows);
+            });
+        }
+        wanted
+    }
+
+    /// Takes what is to be seen; the image is to be painted yet.
+    fn turn_to(&mut self, size: (u32, u32), look: Option<Look>, traces: Vec<Trace>) {
+        if self.size() != size {
+            let (width, height) = size;
+            self.image = Image {
+                width,
+                height,
+                pixels: vec![0; 4 * width as usize * height as usize],
+            };
+        }
+        self.look = look;
+        self.traces = traces;
+    }
 }
 
 impl Painter {
@@ -134,26 +190,23 @@ impl Painter {
 
     /// The image painted last.
     pub fn into_image(self) -> Image {
-        self.image
+        let [last, _] = self.pages;
+        last.image
     }
 
     /// The image painted last.
     pub const fn image(&self) -> &Image {
-        &self.image
+        &self.pages[0].image
     }
 
-    /// Whether the last painting may have changed anything in these columns and rows.
+    /// Whether anything in these columns and rows may differ from the image before.
     pub fn has_changed(&self, columns: &Range<u32>, rows: &Range<u32>) -> bool {
-        let (start, end) = (columns.start as usize, columns.end as usize);
-        let rows = self.changed.get(rows.start as usize..rows.end as usize);
-        rows.is_none_or(|rows| {
-            rows.iter()
-                .any(|row| row.start < end && row.end > start && !row.is_empty())
-        })
+        let [columns, rows] = [columns, rows].map(|range| range.start as usize..range.end as usize);
+        self.changed.has_any(&columns, &rows)
     }
 
     /// Paints a scene and gives the image, of the size of the scene's frame. Where it shows the
-    /// same as the scene painted before, nothing is done.
+    /// same as a scene painted before, nothing is done.
     pub fn paint(&mut self, scene: &Scene, palette: &dyn Palette) -> &Image {
         self.paint_at(scene, palette, 1.0)
     }
@@ -163,58 +216,58 @@ impl Painter {
     pub fn paint_at(&mut self, scene: &Scene, palette: &dyn Palette, scale: f32) -> &Image {
         let frame = scene.frame();
         let [width, height] = [frame.width, frame.height].map(|length| pixels(length * scale));
+        let (size, look) = ((width, height), scene.look());
         let shapes = enlarged(scene.shapes(), scale);
         let colours: Vec<Colour> = shapes
             .iter()
             .map(|shape| palette.colour(shape.role))
             .collect();
-        let traces = traces(&shapes, &colours);
-        let wanted = if (self.image.width, self.image.height) == (width, height) {
-            changes(&self.traces, &traces, width as usize, height as usize)
-        } else {
-            self.image = Image {
-                width,
-                height,
-                pixels: vec![0; 4 * width as usize * height as usize],
-            };
-            vec![0..width as usize; height as usize]
-        };
-        self.traces = traces;
-        self.changed.clone_from(&wanted);
-        let count = if width as usize * height as usize <= SMALL {
+        let contours = contours(&shapes, &colours);
+        let traces = traces(&contours);
+        let mut wanted = self.pages[0].differences(size, look, &traces);
+        self.changed = wanted.clone();
+        if !self.pages[0].is_of(size, look) {
+            self.pages.swap(0, 1);
+            wanted = self.pages[0].differences(size, look, &traces);
+        }
+        let page = &mut self.pages[0];
+        page.turn_to(size, look, traces);
+        let (width, height) = (width as usize, height as usize);
+        let count = if width * height <= SMALL {
             1
         } else {
             std::thread::available_parallelism().map_or(1, |threads| threads.get().min(8))
         };
-        let rows = (height as usize).div_ceil(count);
+        let rows = height.div_ceil(count);
         self.bands.resize_with(count, Band::default);
-        let parts = self.image.pixels.chunks_mut(4 * width as usize * rows);
-        let mut jobs: Vec<_> = self
-            .bands
-            .iter_mut()
-            .zip(parts.zip(wanted.chunks(rows)))
-            .enumerate()
-            .map(|(nth, (band, (part, wanted)))| (nth * rows, band, part, wanted))
-            .collect();
-        // The first band is painted here, while the others are painted beside it.
-        let own = if jobs.is_empty() {
-            None
-        } else {
-            Some(jobs.remove(0))
+        let parts = page.image.pixels.chunks_mut(4 * width * rows);
+        let plan = Plan {
+            shapes: &shapes,
+            colours: &colours,
+            contours: &contours,
         };
-        let shapes = &*shapes;
-        let colours = &colours;
-        std::thread::scope(|scope| {
-            for (top, band, part, wanted) in jobs {
-                scope.spawn(move || {
-                    band.paint(shapes, colours, part, width as usize, top, wanted);
-                });
+        let wanted = &wanted;
+        let paint = move |nth: usize, band: &mut Band, part: &mut [u8]| {
+            let top = nth * rows;
+            for layer in wanted.layers(&(top..top + rows)) {
+                band.paint(plan, part, width, top, layer);
             }
-            if let Some((top, band, part, wanted)) = own {
-                band.paint(shapes, colours, part, width as usize, top, wanted);
+        };
+        std::thread::scope(|scope| {
+            let mut own = None;
+            for (nth, (band, part)) in self.bands.iter_mut().zip(parts).enumerate() {
+                if nth == 0 {
+                    own = Some((band, part));
+                } else {
+                    scope.spawn(move || paint(nth, band, part));
+                }
+            }
+            // The first band is painted here, while the others are painted beside it.
+            if let Some((band, part)) = own {
+                paint(0, band, part);
             }
         });
-        &self.image
+        &page.image
     }
 }
 

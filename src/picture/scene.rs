@@ -31,6 +31,16 @@ pub struct CrossingPoint {
     pub falling_way: Point,
 }
 
+/// Which part of the tube is looked at, and how large: scenes of one look have most of their shapes
+/// in common.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Look {
+    middle: f32,
+    base: f32,
+    half_pitch: f32,
+    row: f32,
+}
+
 /// A picture of a knot: shapes, back to front, in pixels of the frame it was made for.
 #[derive(Clone, Debug)]
 pub struct Scene {
@@ -172,6 +182,17 @@ impl Scene {
             Outline::Circle { .. } => 4,
         };
         self.shapes.iter().map(count).sum()
+    }
+
+    /// How the tube is looked at, in a picture of cords.
+    pub(super) fn look(&self) -> Option<Look> {
+        let Drawing { gauge, lens, .. } = self.drawing.as_ref()?;
+        Some(Look {
+            middle: lens.middle,
+            base: lens.base,
+            half_pitch: gauge.half_pitch,
+            row: gauge.row,
+        })
     }
 
     /// Whether the whole knot would be too small to follow, so that only the surroundings of
