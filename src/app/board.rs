@@ -20,7 +20,7 @@ use crate::picture::{
 };
 
 /// How long a frame waits for a picture before it is shown without: keys are answered in between.
-const PATIENCE: Duration = Duration::from_millis(4);
+const PATIENCE: Duration = Duration::from_millis(2);
 
 /// A picture as it was drawn last.
 #[derive(Default)]

@@ -12,6 +12,7 @@ use iced::advanced::widget::{Operation, Tree, tree};
 use iced::advanced::{
     Clipboard, Layout, Renderer as _, Shell, Widget, layout, mouse, overlay, renderer,
 };
+use iced::widget::Column;
 use iced::{Element, Event, Length, Rectangle, Renderer, Size, Theme, Vector};
 
 /// How often something was turned. Only neighbours must differ, and the few frames before them
@@ -40,23 +41,55 @@ impl Turns {
 
 /// Content in a layer of its own, painted as one whenever `key` is another than before.
 pub fn leaf<'a, M: 'a>(key: impl Hash, content: impl Into<Element<'a, M>>) -> Element<'a, M> {
-    let mut hasher = DefaultHasher::new();
-    key.hash(&mut hasher);
     Element::new(Leaf {
-        key: hasher.finish(),
+        key: Some(hash(key)),
         content: content.into(),
     })
 }
 
+/// Parts of a screen in a layer of their own, painted as one whenever any of them has another place.
+pub fn page<'a, M: 'a>(parts: Column<'a, M>) -> Element<'a, M> {
+    Element::new(Leaf {
+        key: None,
+        content: parts.into(),
+    })
+}
+
 struct Leaf<'a, M> {
-    key: u64,
+    /// None for the places of its parts.
+    key: Option<u64>,
     content: Element<'a, M>,
 }
 
 /// What is kept of a leaf from frame to frame.
+#[derive(Default)]
 struct Known {
     key: u64,
     turns: Turns,
+}
+
+impl Known {
+    fn see(&mut self, key: u64) {
+        if self.key != key {
+            self.key = key;
+            self.turns.turn();
+        }
+    }
+}
+
+fn hash(key: impl Hash) -> u64 {
+    let mut hasher = DefaultHasher::new();
+    key.hash(&mut hasher);
+    hasher.finish()
+}
+
+/// Where the parts are.
+fn places(parts: &[layout::Node]) -> u64 {
+    let edges = parts.iter().map(|part| {
+        let place = part.bounds();
+        [place.x, place.y, place.width, place.height].map(f32::to_bits)
+    });
+    hash(edges.collect::<Vec<_>>())
 }
 
 impl<M> Widget<M, Theme, Renderer> for Leaf<'_, M> {
@@ -73,10 +106,7 @@ impl<M> Widget<M, Theme, Renderer> for Leaf<'_, M> {
     }
 
     fn state(&self) -> tree::State {
-        tree::State::new(Known {
-            key: self.key,
-            turns: Turns::default(),
-        })
+        tree::State::new(Known::default())
     }
 
     fn children(&self) -> Vec<Tree> {
@@ -84,10 +114,8 @@ impl<M> Widget<M, Theme, Renderer> for Leaf<'_, M> {
     }
 
     fn diff(&self, tree: &mut Tree) {
-        let known = tree.state.downcast_mut::<Known>();
-        if known.key != self.key {
-            known.key = self.key;
-            known.turns.turn();
+        if let Some(key) = self.key {
+            tree.state.downcast_mut::<Known>().see(key);
         }
         tree.diff_children(std::slice::from_ref(&self.content));
     }
@@ -98,10 +126,16 @@ impl<M> Widget<M, Theme, Renderer> for Leaf<'_, M> {
         renderer: &Renderer,
         limits: &layout::Limits,
     ) -> layout::Node {
-        let [tree] = &mut tree.children[..] else {
+        let [content] = &mut tree.children[..] else {
             return layout::Node::new(Size::ZERO);
         };
-        self.content.as_widget_mut().layout(tree, renderer, limits)
+        let widget = self.content.as_widget_mut();
+        let node = widget.layout(content, renderer, limits);
+        if self.key.is_none() {
+            let known = tree.state.downcast_mut::<Known>();
+            known.see(places(node.children()));
+        }
+        node
     }
 
     fn operate(

@@ -4,7 +4,7 @@ use iced::widget::{column, container, progress_bar, responsive, row, space, text
 use iced::{Center, Element, Fill, Padding, Size};
 
 use super::fit::{self, Sizes, Texts};
-use super::leaf::leaf;
+use super::leaf::{self, leaf};
 use super::measured::Measured;
 use super::picture::{Easel, Place};
 use super::{house, theme};
@@ -50,19 +50,18 @@ pub fn whole<'a, M: 'a>(
     let shown = walk.shown();
     let line = text(&shown.line).size(theme::HEADING).font(theme::BOLD);
     let marks = shown.marks.iter().map(|mark| plate(mark, theme::BODY));
-    let above = row![line, row(marks).spacing(8).wrap()]
-        .spacing(24)
-        .align_y(Center);
-    let mut page = column![].spacing(SPACING).padding(PADDING);
+    let marks = row(marks).spacing(8).wrap();
+    let above = row![line, marks].spacing(24).align_y(Center).width(Fill);
+    let mut parts = column![].spacing(SPACING).padding(PADDING);
     for notice in notices.into_iter().chain(shown.caution.clone()) {
-        page = page.push(house::notice_of(notice, theme::SMALL));
+        parts = parts.push(house::notice_of(notice, theme::SMALL));
     }
-    page = page.push(above).push(easel.view());
+    parts = parts.push(leaf(&shown.line, above)).push(easel.view());
     if let Some(aside) = walk.aside() {
-        page = page.push(text(aside).size(theme::BODY));
+        parts = parts.push(text(aside).size(theme::BODY));
     }
     let keys = words.plainly("tying-keys-whole", &[]);
-    page.push(house::quiet(keys, theme::SMALL)).into()
+    leaf::page(parts.push(house::quiet(keys, theme::SMALL)))
 }
 
 /// The page in this much room, with as much around the heart as leaves room for it.
@@ -115,13 +114,11 @@ fn page<'a, M: 'a>(
     if has_keys {
         foot = foot.push(house::quiet(around.keys.clone(), frame.foot));
     }
-    let mut page = column![leaf((&around.notices, &shown.phase, laid), head), heart];
+    let mut parts = column![leaf((&around.notices, &shown.phase, laid), head), heart];
     if has_keys || around.caution.is_some() || around.aside.is_some() {
-        page = page.push(container(foot).padding(Padding::ZERO.top(SPACING)));
+        parts = parts.push(container(foot).padding(Padding::ZERO.top(SPACING)));
     }
-    // When the parts round the heart come or go, everything has another place.
-    let parts = (&around.notices, &around.caution, &around.aside, has_keys);
-    leaf(parts, page)
+    leaf::page(parts)
 }
 
 /// Whether the words of the step are as large as they should be, and all there.

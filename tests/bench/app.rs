@@ -32,22 +32,14 @@ fn main() {
         20
     };
     head(&format!(
-        "the tying screen at 1920 × 1080, {presses} presses"
+        "the tying screen of 21 × 40 ninefold, 1920 × 1080, {presses} presses"
     ));
-    for (what, is_whole) in [("all of it painted", true), ("what changed painted", false)] {
-        let walk = Walk::over(presses, is_whole);
-        times(&format!("  a frame, {what}"), &walk.frames, "16 ms");
-        times(
-            &format!("  from a press to its words, {what}"),
-            &walk.words,
-            "",
-        );
-        times(
-            &format!("  from a press to its picture, {what}"),
-            &walk.pictures,
-            "",
-        );
-    }
+    let large = ["21", "40", "9"];
+    Walk::over(large, "", presses, true).tell("all of it painted");
+    Walk::over(large, "", presses, false).tell("what changed painted");
+    // The picture over the whole screen.
+    let long = ["40", "41", "3"];
+    Walk::over(long, "f", presses, false).tell("40 × 41 tripled, the picture alone");
 }
 
 /// How long everything takes.
@@ -62,10 +54,14 @@ struct Walk {
 }
 
 impl Walk {
-    fn over(presses: usize, is_whole: bool) -> Self {
+    /// The presses of *next* that begin a tie of these leads, bights and passes, after a key or none.
+    fn over([leads, bights, passes]: [&str; 3], key: &str, presses: usize, is_whole: bool) -> Self {
         let folder = TempDir::new().expect("a temporary folder");
-        let plan = Plan::read("21", "40", "9", "1").expect("a knot");
+        let plan = Plan::read(leads, bights, passes, "1").expect("a knot");
         let mut hands = Hands::open(folder.path(), Some(plan));
+        if !key.is_empty() {
+            hands.press(Key::Character(key.into()));
+        }
         let mut window = Window::open(WINDOW, is_whole);
         // The window opens: this reads the system's fonts.
         while window.frame(hands.view()) {}
@@ -85,5 +81,11 @@ impl Walk {
             black_box(window.pixels());
         }
         walk
+    }
+    fn tell(&self, what: &str) {
+        times(&format!("  a frame, {what}"), &self.frames, "16 ms");
+        for (until, taken) in [("words", &self.words), ("picture", &self.pictures)] {
+            times(&format!("    from a press to its {until}"), taken, "");
+        }
     }
 }
