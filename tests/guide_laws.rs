@@ -4,10 +4,12 @@
 mod walk;
 
 use marlinspeak::guide::{
-    AtOnce, Checks, FinishTask, Landing, Lay, Phase, Place, Plan, Question, Script, Search, What,
+    AtOnce, Checks, FinishTask, Headway, Landing, Lay, Phase, Place, Plan, Question, Script,
+    Search, What,
 };
 use marlinspeak::knot::{Crossing, Hand, Knot, Laying, Order, Pin, Rim, Side, Turn, Weave};
 use proptest::prelude::*;
+use proptest::test_runner::TestCaseError;
 
 use walk::{Laid, Met, Walk};
 
@@ -115,8 +117,52 @@ fn cases(cases: u32) -> ProptestConfig {
     }
 }
 
+/// The parts of a job that have a bar of their own.
+fn part(place: Place) -> u8 {
+    match place.phase {
+        Phase::Kit => 0,
+        Phase::Rig => 1,
+        Phase::Lead | Phase::Follow | Phase::Check => 2,
+        Phase::Lift => 3,
+        Phase::Fair => 4,
+        Phase::Finish => 5,
+    }
+}
+
+/// Each part of a job begins with nothing done, goes on step by step, and leaves no more than its
+/// last step; the last step of the job leaves nothing.
+fn check_headway(script: &Script) -> Result<(), TestCaseError> {
+    let mut before: Option<(u8, Headway)> = None;
+    for place in script.places() {
+        let (part, headway) = (part(place), script.headway(place));
+        prop_assert!(headway.done <= headway.of);
+        match before {
+            Some((last, earlier)) if last == part => {
+                let more = headway.done - earlier.done;
+                prop_assert!(more == 1 || part == 2 && more == 0, "{place:?}");
+                prop_assert_eq!(headway.of, earlier.of);
+            }
+            earlier => {
+                prop_assert_eq!(headway.done, 0, "{:?}", place);
+                if let Some((_, Headway { done, of })) = earlier {
+                    prop_assert!(of - done <= 1, "{:?}", place);
+                }
+            }
+        }
+        before = Some((part, headway));
+    }
+    let last = script.headway(script.last());
+    prop_assert_eq!(last.done, last.of);
+    Ok(())
+}
+
 proptest! {
     #![proptest_config(cases(96))]
+
+    #[test]
+    fn every_part_of_a_job_fills_its_bar(script in scripts()) {
+        check_headway(&script)?;
+    }
 
     #[test]
     fn the_parts_of_a_leg_add_up_to_the_leg(plan in plans(), picked in any::<prop::sample::Index>()) {

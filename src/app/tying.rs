@@ -8,7 +8,7 @@ use super::leaf::{self, leaf};
 use super::measured::Measured;
 use super::picture::{Easel, Place};
 use super::{house, theme};
-use crate::guide::Progress;
+use crate::guide::Headway;
 use crate::walk::Walk;
 use crate::words::{Mark, Shown, Words};
 
@@ -80,9 +80,9 @@ fn page<'a, M: 'a>(
         place = None;
         (frame, sizes) = best(&mut texts, &mut edge, room, None);
     }
-    let Progress { laid, legs } = walk.script().progress(walk.place());
+    let Headway { done, of } = walk.script().headway(walk.place());
     #[expect(clippy::cast_precision_loss, reason = "a bar needs no more")]
-    let bar = progress_bar(0.0..=legs as f32, laid as f32)
+    let bar = progress_bar(0.0..=of as f32, done as f32)
         .girth(BAR)
         .style(theme::progress);
     let mut head = column![].spacing(SPACING);
@@ -114,7 +114,7 @@ fn page<'a, M: 'a>(
     if has_keys {
         foot = foot.push(house::quiet(around.keys.clone(), frame.foot));
     }
-    let mut parts = column![leaf((&around.notices, &shown.phase, laid), head), heart];
+    let mut parts = column![leaf((&around.notices, &shown.phase, done), head), heart];
     if has_keys || around.caution.is_some() || around.aside.is_some() {
         parts = parts.push(container(foot).padding(Padding::ZERO.top(SPACING)));
     }

@@ -89,6 +89,16 @@ impl Script {
         self.rigging.as_ref()
     }
 
+    /// Things to do to lift the knot.
+    pub(super) fn lifts(&self) -> u16 {
+        count(&self.lift)
+    }
+
+    /// Things to do to finish it.
+    pub(super) fn finishes(&self) -> u16 {
+        count(&self.finish)
+    }
+
     /// The last place of the job.
     pub fn last(&self) -> Place {
         Place::item(Phase::Finish, count(&self.finish))

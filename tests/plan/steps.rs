@@ -348,3 +348,20 @@ fn each_cord_is_cut_by_its_name() {
     );
     assert_eq!(cuts(plan("4", "6", tiller())), [(name("blue"), 2, each)]);
 }
+
+#[test]
+fn the_bag_and_the_rigging_fill_a_bar_each() {
+    let script = Script::new(plan("5", "6", tiller()), AtOnce::default());
+    let mut seen = [0_u32; 2];
+    for place in script.places() {
+        let (part, of) = match script.step(place).unwrap().what {
+            What::Kit(kit) => (0, kit.items),
+            What::Rig(step) => (1, step.tasks),
+            _ => break,
+        };
+        let headway = script.headway(place);
+        assert_eq!((headway.done, headway.of), (seen[part], of.into()));
+        seen[part] += 1;
+    }
+    assert!(seen[0] > 1 && seen[1] > 1, "{seen:?}");
+}
