@@ -14,7 +14,7 @@ fn main() -> ExitCode {
     diary::note_panics(tell_of_a_fault);
     let done = panic::catch_unwind(run).unwrap_or_else(|cause| {
         let failure = Failure::Fault(app::reason(cause.as_ref()));
-        Err(complaint(&failure, &usual_words()))
+        Err(complaint(&failure, &cli::words_for_trouble()))
     });
     diary::end();
     match done {
@@ -63,11 +63,7 @@ fn complaint(failure: &Failure, words: &Words) -> Complaint {
 fn tell_of_a_fault() {
     let file = diary::default_file().map(|file| file.display().to_string());
     let file = file.unwrap_or_default();
-    tell(&usual_words().plainly("fault-noted", &[("file", &file)]));
-}
-
-fn usual_words() -> Words {
-    Words::load(None).unwrap_or_else(|_| Words::english())
+    tell(&cli::words_for_trouble().plainly("fault-noted", &[("file", &file)]));
 }
 
 /// Where standard error is closed nobody can be told.

@@ -1,11 +1,14 @@
 //! The commands as a user of a terminal meets them: what is printed, and the one sentence for
 //! each thing that can be wrong.
 
+use std::ffi::OsStr;
+use std::fmt::Debug;
+use std::os::unix::ffi::OsStrExt as _;
 use std::process::{Command, Output, Stdio};
 
 use serde_json::{Value, json};
 
-fn marlinspeak(args: &[&str]) -> Output {
+fn marlinspeak(args: &[impl AsRef<OsStr>]) -> Output {
     Command::new(env!("CARGO_BIN_EXE_marlinspeak"))
         .args(args)
         .env_remove("DISPLAY")
@@ -20,7 +23,7 @@ fn marlinspeak(args: &[&str]) -> Output {
 }
 
 /// Runs what must fail, and gives the exit code and the sentence.
-fn refused(args: &[&str]) -> (i32, String) {
+fn refused<A: AsRef<OsStr> + Debug>(args: &[A]) -> (i32, String) {
     let output = marlinspeak(args);
     assert!(output.stdout.is_empty(), "{args:?} printed something");
     let errors = String::from_utf8(output.stderr).unwrap();
@@ -320,10 +323,31 @@ fn each_slip_of_the_command_line_has_its_sentence() {
 }
 
 #[test]
+fn bytes_that_are_no_text_have_their_sentence_too() {
+    let bytes = OsStr::from_bytes(b"5\xff");
+    let sentence = "A word of that command is not text (UTF-8): type it anew; “marlinspeak steps \
+                    --help” shows how it is written.";
+    let args = ["steps", "--leads"].map(OsStr::new);
+    assert_eq!(
+        refused(&[args[0], args[1], bytes]),
+        (2, sentence.to_owned())
+    );
+    let (code, sentence) = refused(&[bytes]);
+    assert_eq!(code, 2);
+    assert!(
+        sentence.starts_with("There is no option or command “5\u{fffd}” here"),
+        "{sentence}"
+    );
+    // The language is looked for among them.
+    let (code, _) = refused(&[args[0], bytes, OsStr::new("--lang"), OsStr::new("de")]);
+    assert_eq!(code, 2);
+}
+
+#[test]
 fn without_a_display_the_app_says_so() {
     let sentence = "There is no display to open a window on: start Marlinspeak from a desktop \
                     session, or use “marlinspeak steps” in the terminal.";
-    assert_eq!(refused(&[]), (1, sentence.to_owned()));
+    assert_eq!(refused::<&str>(&[]), (1, sentence.to_owned()));
     assert_eq!(
         refused(&["--leads", "5", "--bights", "6"]),
         (1, sentence.to_owned())

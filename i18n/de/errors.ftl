@@ -58,6 +58,7 @@ cli-missing-value = Die Option { $option } braucht einen Wert hinter sich: „{ 
 cli-twice = Die Option { $option } steht mehr als einmal da: Gib sie einmal an.
 cli-options-first = Optionen, die einen Knoten nennen, kommen nach dem Befehl: Schreib „marlinspeak steps --leads 5 --bights 6“.
 cli-needs-command = Das ist kein vollständiger Befehl: „{ $help }“ zeigt, wie er geschrieben wird.
+cli-no-text = Ein Wort dieses Befehls ist kein Text (UTF-8): Schreib es neu; „{ $help }“ zeigt, wie er geschrieben wird.
 
 at-once-unreadable = --at-once nimmt eine Zahl von Kreuzungen von 1 bis 999 oder „leg“ für ganze Bahnen, und „{ $given }“ ist keines von beiden: Versuch es mit --at-once 4.
 

@@ -58,6 +58,7 @@ cli-missing-value = The option { $option } needs a value after it: “{ $help }�
 cli-twice = The option { $option } is given more than once: give it once.
 cli-options-first = Options that name a knot come after the command: write “marlinspeak steps --leads 5 --bights 6”.
 cli-needs-command = That is not a complete command: “{ $help }” shows how it is written.
+cli-no-text = A word of that command is not text (UTF-8): type it anew; “{ $help }” shows how it is written.
 
 at-once-unreadable = --at-once takes a number of crossings from 1 to 999, or “leg” for whole legs, and “{ $given }” is neither: try --at-once 4.
 

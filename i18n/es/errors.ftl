@@ -59,6 +59,7 @@ cli-missing-value = La opción { $option } necesita un valor detrás: «{ $help 
 cli-twice = La opción { $option } se da más de una vez: dala una sola vez.
 cli-options-first = Las opciones que describen un nudo van detrás de la orden: escribe «marlinspeak steps --leads 5 --bights 6».
 cli-needs-command = Eso no es una orden completa: «{ $help }» muestra cómo se escribe.
+cli-no-text = Una palabra de esa orden no es texto (UTF-8): escríbela de nuevo; «{ $help }» muestra cómo se escribe la orden.
 
 at-once-unreadable = --at-once admite un número de cruces de 1 a 999, o «leg» para tramos enteros, y «{ $given }» no es ninguna de las dos cosas: prueba con --at-once 4.
 

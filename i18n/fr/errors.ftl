@@ -58,6 +58,7 @@ cli-missing-value = L’option { $option } demande une valeur après elle : «�
 cli-twice = L’option { $option } est donnée plus d’une fois : donnez-la une seule fois.
 cli-options-first = Les options qui nomment un nœud viennent après la commande : écrivez « marlinspeak steps --leads 5 --bights 6 ».
 cli-needs-command = Cette commande n’est pas complète : « { $help } » montre comment l’écrire.
+cli-no-text = Un mot de cette commande n’est pas du texte (UTF-8) : tapez-le à nouveau ; « { $help } » montre comment l’écrire.
 
 at-once-unreadable = --at-once demande un nombre de croisements de 1 à 999, ou « leg » pour des trajets entiers, et « { $given } » n’est ni l’un ni l’autre : essayez --at-once 4.
 

@@ -38,15 +38,26 @@ impl fmt::Display for Complaint {
     }
 }
 
+/// What stands behind the name of the program, with a mark for what is no text.
+fn arguments() -> impl Iterator<Item = String> {
+    let arguments = std::env::args_os().skip(1);
+    arguments.map(|argument| argument.to_string_lossy().into_owned())
+}
+
 /// The words of `--lang`, which the option parser does not tell when anything else is wrong.
 fn asked_for() -> Option<Words> {
-    let mut arguments = std::env::args().skip(1);
+    let mut arguments = arguments();
     let tag = arguments.find_map(|argument| match argument.strip_prefix("--lang")? {
         "" => Some(None),
         rest => rest.strip_prefix('=').map(|tag| Some(tag.to_owned())),
     })?;
     let tag = tag.or_else(|| arguments.next())?;
     Words::load(Some(&tag)).ok()
+}
+
+/// The words for what goes wrong before any are chosen: those of `--lang`, or of the settings.
+pub fn words_for_trouble() -> Words {
+    asked_for().unwrap_or_else(|| Words::chosen(&SettingsFile::peek().tongue))
 }
 
 /// Prints help or the version when that is what was asked for, or turns what the option
@@ -61,7 +72,7 @@ pub(super) fn of_clap(error: &clap::Error) -> Result<ExitCode, Complaint> {
             Err(fault) => Err(Complaint::failure(fault.to_string())),
         };
     }
-    let words = asked_for().unwrap_or_else(|| Words::chosen(&SettingsFile::peek().tongue));
+    let words = words_for_trouble();
     let context = |kind| match error.get(kind) {
         Some(ContextValue::String(text)) => Some(text.clone()),
         Some(ContextValue::Strings(texts)) => texts.first().cloned(),
@@ -70,7 +81,7 @@ pub(super) fn of_clap(error: &clap::Error) -> Result<ExitCode, Complaint> {
     let option = context(ContextKind::InvalidArg).unwrap_or_default();
     // The option as written, without the name of its value: "--leads <N>".
     let option = option.split([' ', '=']).next().unwrap_or_default();
-    let help = match std::env::args().nth(1).as_deref() {
+    let help = match arguments().next().as_deref() {
         Some("steps") => "marlinspeak steps --help",
         Some("fit") => "marlinspeak fit --help",
         Some("rig") => "marlinspeak rig --help",
@@ -92,6 +103,7 @@ pub(super) fn of_clap(error: &clap::Error) -> Result<ExitCode, Complaint> {
         ErrorKind::InvalidValue | ErrorKind::WrongNumberOfValues | ErrorKind::TooFewValues => {
             words.plainly("cli-missing-value", &[("option", option), ("help", help)])
         }
+        ErrorKind::InvalidUtf8 => words.plainly("cli-no-text", &[("help", help)]),
         _ => words.plainly("cli-needs-command", &[("help", help)]),
     };
     Err(Complaint::input(sentence))

@@ -19,7 +19,7 @@ use std::process::ExitCode;
 
 use clap::Parser;
 
-pub use complaint::Complaint;
+pub use complaint::{Complaint, words_for_trouble};
 use options::{Command, Options};
 
 use crate::guide::Plan;
