@@ -12,6 +12,7 @@ use hands::Hands;
 use iced::Rectangle;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
+use marlinspeak::app::Message;
 use marlinspeak::guide::Plan;
 use tempfile::TempDir;
 
@@ -20,10 +21,15 @@ const WINDOW: (u32, u32) = (1100, 760);
 const BLENDED: usize = 16;
 
 /// A tie with a picture of many cords, and a window where only what has changed is painted.
-fn opened(folder: &TempDir) -> (Hands, Window) {
-    let plan = Plan::read("13", "16", "3", "1").unwrap();
+fn opened(folder: &TempDir, size: (u32, u32)) -> (Hands, Window) {
+    open(folder, ["13", "16", "3"], size)
+}
+
+fn open(folder: &TempDir, counts: [&str; 3], size: (u32, u32)) -> (Hands, Window) {
+    let [leads, bights, passes] = counts;
+    let plan = Plan::read(leads, bights, passes, "1").unwrap();
     let hands = Hands::open(folder.path(), Some(plan));
-    let mut window = Window::open(WINDOW, false);
+    let mut window = Window::open(size, false);
     settle(&mut window, &hands);
     (hands, window)
 }
@@ -38,8 +44,8 @@ fn settle(window: &mut Window, hands: &Hands) -> usize {
 }
 
 /// All of it painted anew, in a window of its own.
-fn anew(hands: &Hands) -> Window {
-    let mut window = Window::open(WINDOW, true);
+fn anew(hands: &Hands, size: (u32, u32)) -> Window {
+    let mut window = Window::open(size, true);
     settle(&mut window, hands);
     window
 }
@@ -53,27 +59,47 @@ fn difference(one: &[u8], other: &[u8]) -> usize {
 #[test]
 fn what_changed_painted_shows_the_whole_step() {
     let folder = TempDir::new().unwrap();
-    let (mut hands, mut window) = opened(&folder);
-    // Through the beginning of each pass, where the parts of the page come and go, back, and to
-    // other sizes and views of the picture.
-    let walk = [" "; 45]
-        .into_iter()
-        .chain(["d", " ", "v", " ", "f", " ", "f"]);
-    for (nth, key) in walk.enumerate() {
-        match key {
-            " " => hands.press(Key::Named(Named::Space)),
-            key => hands.press(Key::Character(key.into())),
-        }
-        settle(&mut window, &hands);
-        let differing = difference(window.pixels(), anew(&hands).pixels());
-        assert!(differing <= BLENDED, "press {nth}: {differing} pixels");
+    let (mut hands, mut window) = opened(&folder, WINDOW);
+    // Through the beginning of each pass, where the parts of the page come and go.
+    for nth in 0..45 {
+        hands.press(Key::Named(Named::Space));
+        check(&mut window, &hands, nth);
     }
+}
+
+#[test]
+fn so_it_does_when_the_picture_has_another_size_or_view() {
+    // The picture stands at many fractions of a dot: with and without a notice, in one row and in
+    // two.
+    let (many, few) = (["13", "16", "3"], ["3", "4", "1"]);
+    for (counts, size) in [(many, WINDOW), (many, (600, 900)), (few, (600, 900))] {
+        let folder = TempDir::new().unwrap();
+        let (mut hands, mut window) = open(&folder, counts, size);
+        for has_keys in [true, false, true] {
+            hands.tell(Message::Focus(has_keys));
+            for (nth, key) in "  f f  dfdvf vf".chars().enumerate() {
+                if key == ' ' {
+                    hands.press(Key::Named(Named::Space));
+                } else {
+                    hands.press(Key::Character(key.to_string().into()));
+                }
+                check(&mut window, &hands, nth);
+            }
+        }
+    }
+}
+
+/// Paints only what has changed, and holds it against all of it.
+fn check(window: &mut Window, hands: &Hands, nth: usize) {
+    settle(window, hands);
+    let differing = difference(window.pixels(), anew(hands, window.size()).pixels());
+    assert!(differing <= BLENDED, "press {nth}: {differing} pixels");
 }
 
 #[test]
 fn a_step_is_painted_in_few_pieces_words_before_picture() {
     let folder = TempDir::new().unwrap();
-    let (mut hands, mut window) = opened(&folder);
+    let (mut hands, mut window) = opened(&folder, WINDOW);
     let mut deferred = 0;
     for nth in 0..40 {
         hands.press(Key::Named(Named::Space));

@@ -145,6 +145,15 @@ impl Board {
             let painter = std::mem::take(&mut self.painter);
             self.show(wanted, painted(painter, motif(), wanted, is_dark));
         }
+        // On whole dots: an image is painted from the dot that its corner lies in, a layer is
+        // cleared and masked from the first dot of which it has the middle.
+        let whole = |length: f32| (length * wanted.dots).round() / wanted.dots;
+        let bounds = Rectangle {
+            x: whole(bounds.x),
+            y: whole(bounds.y),
+            width: whole(bounds.width),
+            height: whole(bounds.height),
+        };
         match &self.shown {
             Shown::Nothing => {}
             Shown::Image => self.strips.draw(renderer, bounds),

@@ -15,6 +15,9 @@ use iced::advanced::{
 use iced::widget::Column;
 use iced::{Element, Event, Length, Rectangle, Renderer, Size, Theme, Vector};
 
+/// Soft edges and letters reach so far beyond the place of what they belong to.
+const SOFT: f32 = 2.0;
+
 /// How often something was turned. Only neighbours must differ, and the few frames before them
 /// that a window may still hold.
 #[derive(Clone, Copy, Debug, Default)]
@@ -33,8 +36,9 @@ impl Turns {
         renderer: &mut Renderer,
         draw: impl FnOnce(&mut Renderer),
     ) {
-        // Too little to reach the middle of another dot.
-        let hair = f32::from(self.0) / 512.0;
+        // Too little to reach the middle of another dot; enough for an image that lies a hair from
+        // where it should, which need not be masked then.
+        let hair = 0.04 + f32::from(self.0) / 512.0;
         renderer.with_layer(bounds.expand(hair), draw);
     }
 }
@@ -197,6 +201,7 @@ impl<M> Widget<M, Theme, Renderer> for Leaf<'_, M> {
         let Some(bounds) = layout.bounds().intersection(viewport) else {
             return;
         };
+        let bounds = bounds.expand(SOFT);
         let known = tree.state.downcast_ref::<Known>();
         known.turns.draw(bounds, renderer, |renderer| {
             for tree in &tree.children {

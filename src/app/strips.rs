@@ -62,7 +62,7 @@ impl Strips {
         }
     }
 
-    /// Puts them on the window, dot for dot, as far as these bounds go.
+    /// Puts them on the window, dot for dot, as far as these bounds go, which are on whole dots.
     pub fn draw(&self, renderer: &mut Renderer, bounds: Rectangle) {
         self.turns.draw(bounds, renderer, |renderer| {
             for (handle, (columns, rows)) in self.handles.iter().zip(parts(self.size)) {

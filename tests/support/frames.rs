@@ -79,6 +79,12 @@ impl Window {
         is_another_asked_for(&state)
     }
 
+    /// Its width and height in pixels.
+    pub fn size(&self) -> (u32, u32) {
+        let size = self.surface.viewport.physical_size();
+        (size.width, size.height)
+    }
+
     /// Blue, green, red and opacity of every pixel.
     pub fn pixels(&self) -> &[u8] {
         self.surface.pixels.data()
