@@ -72,7 +72,13 @@ fn so_it_does_when_the_picture_has_another_size_or_view() {
     // The picture stands at many fractions of a dot: with and without a notice, in one row and in
     // two.
     let (many, few) = (["13", "16", "3"], ["3", "4", "1"]);
-    for (counts, size) in [(many, WINDOW), (many, (600, 900)), (few, (600, 900))] {
+    let runs = [
+        (many, WINDOW),
+        (many, (600, 900)),
+        (few, (600, 900)),
+        (few, (1280, 733)),
+    ];
+    for (counts, size) in runs {
         let folder = TempDir::new().unwrap();
         let (mut hands, mut window) = open(&folder, counts, size);
         for has_keys in [true, false, true] {

@@ -545,6 +545,21 @@ fn a_painter_used_again_gives_the_same_picture_as_a_new_one() {
     }
 }
 
+#[test]
+fn a_part_beyond_the_crossings_of_a_leg_is_looked_at_where_the_leg_ends() {
+    let laying = laying(5, 6, 2, "1", Order::default());
+    let turn = laying.turn(7).unwrap();
+    for view in [View::RolledOut, View::RoundTheTube] {
+        for crossings in [2..2, 90..99] {
+            let progress = Progress::At { turn, crossings };
+            let frame = Frame::new(400.0, 300.0);
+            let (side, hand) = (Side::Right, Hand::Right);
+            let scene = Scene::build(view, &laying, side, hand, &progress, frame);
+            assert!(scene.segments() > 200, "{view:?}: {}", scene.segments());
+        }
+    }
+}
+
 /// Cut open at one pin, at another, and round the tube: from leg to leg most of it is kept, and what
 /// is not told to have changed is as it was in the picture before.
 #[test]

@@ -20,7 +20,7 @@ use crate::picture::{
 };
 
 /// How long a frame waits for a picture before it is shown without: keys are answered in between.
-const PATIENCE: Duration = Duration::from_millis(2);
+const PATIENCE: Duration = Duration::from_millis(3);
 
 /// A picture as it was drawn last.
 #[derive(Default)]
@@ -105,6 +105,13 @@ fn tones(is_dark: bool) -> Tones {
 }
 
 impl Board {
+    /// Keeps nothing of what was shown: the next picture is made while it is drawn. For one that
+    /// was away for a while, or comes back in quite another size.
+    pub fn wipe(&mut self) {
+        self.has_finished(Duration::MAX);
+        self.made = None;
+    }
+
     /// Sees to it that the picture will be what is wanted now; whether it will only be so in a
     /// frame to come.
     pub fn prepare(&mut self, wanted: Made, motif: impl FnOnce() -> Motif) -> bool {

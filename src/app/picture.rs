@@ -128,7 +128,14 @@ impl Easel {
 
     /// Puts the picture back in its place.
     pub fn leave_full(&mut self) {
+        self.rest();
         self.is_full = false;
+    }
+
+    /// There is no picture for now, or the next one is another in size: what was shown of a former
+    /// step must not come back for a frame.
+    pub fn rest(&self) {
+        self.board.borrow_mut().wipe();
     }
 
     /// Does what a key asks for; `false` when it is none of the picture's.
@@ -141,8 +148,12 @@ impl Easel {
                 };
                 self.number += 1;
             }
-            "f" | "F" => self.is_full = !self.is_full,
+            "f" | "F" => {
+                self.is_full = !self.is_full;
+                self.rest();
+            }
             "d" | "D" => {
+                self.rest();
                 self.share = match self.share {
                     Share::ByRoom | Share::Middle => Share::Large,
                     Share::Large => Share::Off,

@@ -99,9 +99,11 @@ fn page<'a, M: 'a>(
     }
     // The room below it is its own, so that it is painted with the heart as one.
     let head = container(head.push(names).push(bar)).padding(Padding::ZERO.bottom(SPACING));
-    let heart = match place {
-        Some(place) => easel.beside(place, heart(shown, sizes), around.picture_keys.clone()),
-        None => heart(shown, sizes),
+    let heart = if let Some(place) = place {
+        easel.beside(place, heart(shown, sizes), around.picture_keys.clone())
+    } else {
+        easel.rest();
+        heart(shown, sizes)
     };
     let mut foot = column![].spacing(SPACING);
     if let Some(caution) = &around.caution {

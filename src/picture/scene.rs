@@ -290,7 +290,7 @@ fn across(view: View, bights: u16) -> f32 {
 /// How many rows the part in hand takes.
 fn rows_in_hand(laid: &Laid, leads: f32) -> f32 {
     match &laid.in_hand {
-        Some(hand) => hand.rows.end.min(leads) - hand.rows.start.max(0.0),
+        Some(hand) => hand.rows.end.clamp(0.0, leads) - hand.rows.start.clamp(0.0, leads),
         // Some way round the pin where the cord stands.
         None if laid.stands_at.is_some() => leads.min(12.0),
         None => leads,
@@ -316,7 +316,8 @@ fn focus(gauge: &Gauge, laid: &Laid) -> Focus {
             middle: (real(start), row),
         };
     };
-    let nth = f32::midpoint(hand.rows.start.max(0.0), hand.rows.end.min(leads));
+    let [start, end] = [hand.rows.start, hand.rows.end].map(|row| row.clamp(0.0, leads));
+    let nth = f32::midpoint(start, end);
     on_the_way(gauge, hand.leg.from, nth)
 }
 
