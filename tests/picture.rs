@@ -5,7 +5,7 @@ use std::collections::{HashMap, HashSet};
 
 use marlinspeak::knot::{Hand, Knot, Laying, Leg, Order, Rim, Side, Turn, Weave};
 use marlinspeak::picture::{
-    Colour, Frame, Image, Painter, Palette, Point, Progress, Role, Scene, Tones, View,
+    Colour, Frame, Image, Outline, Painter, Palette, Point, Progress, Role, Scene, Tones, View,
 };
 
 const BARE: Colour = Colour::rgb(0x0000_00FF);
@@ -541,6 +541,41 @@ fn a_painter_used_again_gives_the_same_picture_as_a_new_one() {
                 again.paint(&scene, &tones),
                 Painter::new().paint(&scene, &tones)
             );
+        }
+    }
+}
+
+/// Half a number can be read as another.
+#[test]
+fn however_low_the_picture_the_numbers_of_the_leg_are_whole() {
+    let laying = laying(5, 6, 1, "1", Order::default());
+    for height in (100..320_u16).step_by(6) {
+        for nth in [0, 1, 6] {
+            let progress = Progress::at(laying.turn(nth).unwrap());
+            let frame = Frame::new(900.0, f32::from(height));
+            let (side, hand) = (Side::Right, Hand::Right);
+            let scene = Scene::build(View::RolledOut, &laying, side, hand, &progress, frame);
+            let rings = |role| {
+                scene
+                    .shapes()
+                    .iter()
+                    .filter(move |shape| shape.role == role)
+            };
+            for role in [Role::FromDisc, Role::To] {
+                let mut found = 0;
+                for shape in rings(role) {
+                    let Outline::Circle { centre, radius } = shape.outline else {
+                        continue;
+                    };
+                    let whole = radius..=frame.height - radius;
+                    assert!(
+                        whole.contains(&centre.y),
+                        "{height} {nth} {role:?} {centre:?}"
+                    );
+                    found += 1;
+                }
+                assert_eq!(found, 1, "{height} {nth} {role:?}");
+            }
         }
     }
 }

@@ -193,7 +193,7 @@ impl Drawing {
         };
         [true, false].map(|at_start| {
             let pin = course.pin(at_start);
-            if self.number_shown(pin, frame) {
+            if self.number_shown(pin) {
                 None
             } else if let Some(point) = self.beside_tube(pin, at_start, frame) {
                 Some(point)
@@ -240,7 +240,7 @@ impl Drawing {
 
     /// Whether the number of the pin at this spot is within the picture, on this copy or, where
     /// the picture repeats itself, on another.
-    fn number_shown(&self, pin: Spot, frame: Frame) -> bool {
+    fn number_shown(&self, pin: Spot) -> bool {
         let gauge = &self.gauge;
         let height = if pin.1 > gauge.top() / 2.0 {
             gauge.top() + gauge.number_above()
@@ -249,6 +249,6 @@ impl Drawing {
         };
         let across = self.lens.seams.is_some()
             || self.lens.across.contains(pin.0) && self.lens.turned(pin.0) <= 1.0;
-        across && (0.0..=frame.height).contains(&self.lens.place(pin.0, height).y)
+        across && self.number_fits(height)
     }
 }

@@ -2,9 +2,13 @@
 
 use super::cords::Drawing;
 use super::gauge::{real, whole};
+use super::lens::Span;
 use super::lettering::{self, Weight};
 use super::shape::{Paint, Point, Role, Shape};
 use crate::knot::{Pin, Rim};
+
+/// Radius of the ring round a short number, in sizes of its type.
+const RING: f32 = 0.82;
 
 impl Drawing {
     /// Adds pins and numbers.
@@ -44,6 +48,9 @@ impl Drawing {
                 let centre = self.lens.place(x, height);
                 shapes.push(Shape::circle(role, Paint::Fill, centre, gauge.pin));
                 let named = ends.is_some_and(|(from, to)| pin == from || pin == to);
+                if !self.number_fits(number_height) {
+                    continue;
+                }
                 if turned > 0.8 && !named {
                     // The numbers would run into each other where the tube bends away.
                     continue;
@@ -59,6 +66,14 @@ impl Drawing {
         }
     }
 
+    /// Whether a number at this height of the sheet is in the picture with all of its ring: half a
+    /// number can be read as another.
+    pub fn number_fits(&self, height: f32) -> bool {
+        let Span { from, to } = self.lens.upright;
+        let ring = self.gauge.text * RING;
+        (from + ring..=to - ring).contains(&height)
+    }
+
     /// Adds a number, in a ring or on a disc when its role says so.
     pub fn number(&self, role: Role, number: u16, centre: Point, shapes: &mut Vec<Shape>) {
         let size = self.gauge.text;
@@ -66,7 +81,7 @@ impl Drawing {
         let (role, weight) = match role {
             Role::From | Role::To => {
                 let half = lettering::width(&text, size, Weight::Bold) / 2.0;
-                let radius = (half + size * 0.3).max(size * 0.82);
+                let radius = (half + size * 0.3).max(size * RING);
                 if role == Role::To {
                     shapes.push(Shape::circle(role, Paint::Fill, centre, radius));
                     (Role::ToNumber, Weight::Bold)
