@@ -283,14 +283,19 @@ impl App {
         }
     }
 
-    /// The window has this size, in logical pixels of the scale in effect.
-    pub(super) fn resized(&mut self, size: Size) {
+    /// The window has this size, in logical pixels of the scale in effect; whether another scale
+    /// follows from it.
+    pub(super) fn resized(&mut self, size: Size) -> bool {
+        let scale = self.scale();
         let seen_before = self.window != Size::ZERO;
         self.window = size * self.scale_in_effect.get();
         if !seen_before {
             let Size { width, height } = self.window;
             log::info!("window open, {width} × {height}");
         }
+        #[expect(clippy::float_cmp, reason = "of one size comes one scale")]
+        let is_other = scale != self.scale();
+        is_other
     }
 
     /// How much larger than 1 everything is drawn, for the tyer's distance.

@@ -21,7 +21,7 @@ const MANY: usize = 1_500;
 const WIDE: [f32; 2] = [2.4, 1.6];
 
 /// A room smaller than this belongs to the words alone, unless the tyer asks for the picture.
-const ROOM: Size = Size::new(860.0, 560.0);
+const ROOM: Size = Size::new(850.0, 550.0);
 
 /// Between words and picture.
 const GAP: f32 = 12.0;

@@ -165,6 +165,8 @@ pub enum Message {
     Comfort(Outside),
     /// The window has this size.
     Resized(Size),
+    /// What the window answers that was asked for its size.
+    Measured(Size),
     /// The monitor is so many pixels wide, if that is known.
     MonitorWidth(Option<f32>),
     /// The screen has so many dots for each pixel of the window's size.
@@ -206,6 +208,13 @@ impl Message {
     pub fn typed_in_log(field: log::Field, text: &str) -> Self {
         Self::Keeping(Keeping::Log(log::Message::Typed(field, text.to_owned())))
     }
+}
+
+/// Asks the window for its size: when it is resized twice in a moment, what it told the second time
+/// is in pixels of a scale that is no longer in effect when it is heard.
+fn ask_size() -> Task<Message> {
+    let size = iced::window::oldest().and_then(iced::window::size);
+    size.map(Message::Measured)
 }
 
 impl App {
@@ -372,9 +381,15 @@ impl App {
             Message::Comfort(news) => self.outside(news),
             Message::Resized(size) => {
                 self.resized(size);
-                iced::window::oldest()
-                    .and_then(iced::window::scale_factor)
-                    .map(Message::Density)
+                let density = iced::window::oldest().and_then(iced::window::scale_factor);
+                Task::batch([density.map(Message::Density), ask_size()])
+            }
+            Message::Measured(size) => {
+                if self.resized(size) {
+                    ask_size()
+                } else {
+                    Task::none()
+                }
             }
             Message::MonitorWidth(width) => {
                 self.monitor_width = width;
