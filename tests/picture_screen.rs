@@ -155,7 +155,6 @@ fn a_step_a_size_and_a_theme_each_draw_the_picture_anew() {
 
 /// What the tying screen shows.
 fn look(hands: &Hands) -> Vec<u8> {
-    drop(hands.screen(Size::new(100.0, 100.0)));
     Pane::new(1100, 760).paint(hands.view(), &app::theme())
 }
 

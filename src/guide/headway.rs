@@ -1,7 +1,7 @@
 //! How far the tyer is with the part of the job that is in hand.
 
 use super::{Phase, Place, Progress, Rigging, Script};
-use crate::knot::Turn;
+use crate::knot::Order;
 
 /// How much of a part of the job is done: of the bag, the rigging, the tying, the lifting, the
 /// fairing or the finishing.
@@ -28,13 +28,12 @@ impl Script {
             }
             Phase::Lift => (before, self.lifts().into()),
             Phase::Fair => {
-                let legs = self.plan().laying().legs();
+                // Along each strand, pass after pass.
+                let laying = self.plan().laying();
+                let faired = laying.legs_before_in(Order::StrandByStrand, place.turn());
                 let rounds = u32::from(self.fair_rounds());
                 let round = u32::from(place.crossing.max(1)) - 1;
-                (
-                    round * legs + self.faired_before(place.turn()),
-                    rounds * legs,
-                )
+                (round * laying.legs() + faired, rounds * laying.legs())
             }
             Phase::Finish => (before, u32::from(self.finishes()) - 1),
         };
@@ -43,15 +42,5 @@ impl Script {
             done: done.min(of),
             of,
         }
-    }
-
-    /// Legs that are faired before this one in a round: along each strand, pass after pass.
-    fn faired_before(&self, turn: Turn) -> u32 {
-        let plan = self.plan();
-        let legs = u32::from(plan.knot().legs_per_strand());
-        let passes = u32::from(plan.laying().passes());
-        let [strand, pass, leg] =
-            [turn.strand, turn.pass, turn.leg].map(|number| u32::from(number.max(1)) - 1);
-        (strand * passes + pass) * legs + leg
     }
 }

@@ -101,7 +101,7 @@ impl Script {
 
     /// The last place of the job.
     pub fn last(&self) -> Place {
-        Place::item(Phase::Finish, count(&self.finish))
+        Place::item(Phase::Finish, self.finishes())
     }
 
     /// The place itself, moved to the beginning of the part it lies in, or `None` when this
@@ -173,7 +173,7 @@ impl Script {
             }
             Phase::Lead | Phase::Follow => Some(self.after_part(place)),
             Phase::Check => Some(self.after_leg(turn)),
-            Phase::Lift if place.leg < count(&self.lift) => {
+            Phase::Lift if place.leg < self.lifts() => {
                 Some(Place::item(Phase::Lift, place.leg + 1))
             }
             Phase::Lift => Some(Place::fair(
@@ -197,7 +197,7 @@ impl Script {
                 None => Place::item(Phase::Finish, 1),
             }),
             Phase::Finish => {
-                (place.leg < count(&self.finish)).then(|| Place::item(Phase::Finish, place.leg + 1))
+                (place.leg < self.finishes()).then(|| Place::item(Phase::Finish, place.leg + 1))
             }
         }
     }
@@ -244,7 +244,7 @@ impl Script {
             Phase::Fair => Some(match self.fair_before(turn) {
                 Some(turn) => Place::fair(place.crossing, turn),
                 None if place.crossing > 1 => Place::fair(place.crossing - 1, self.fair_last()),
-                None => Place::item(Phase::Lift, count(&self.lift)),
+                None => Place::item(Phase::Lift, self.lifts()),
             }),
             Phase::Finish => Some(Place::fair(self.fair_rounds(), self.fair_last())),
         }

@@ -132,9 +132,15 @@ impl Laying {
 
     /// How many legs are laid before `turn`, which must be of this tie.
     pub fn legs_before(&self, turn: Turn) -> u32 {
+        self.legs_before_in(self.order, turn)
+    }
+
+    /// How many legs come before `turn` when all are gone through in an order, which need not be
+    /// that of the laying.
+    pub fn legs_before_in(&self, order: Order, turn: Turn) -> u32 {
         let [pass, strand, leg] = [turn.pass, turn.strand, turn.leg].map(|n| u32::from(n) - 1);
         let (passes, strands) = (u32::from(self.passes), u32::from(self.knot.strands()));
-        let trips = match self.order {
+        let trips = match order {
             Order::PassByPass => pass * strands + strand,
             Order::StrandByStrand => strand * passes + pass,
         };

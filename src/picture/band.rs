@@ -80,7 +80,7 @@ impl Band {
         }
         let mut last = None;
         for contour in contours {
-            if is_ground && contour.shape == 0 || !self.is_reached_by(contour) {
+            if is_ground && contour.shape == 0 || !self.is_reached_by(contour, top) {
                 continue;
             }
             let (Some(shape), Some(&colour)) =
@@ -126,10 +126,9 @@ impl Band {
         (is_upright && is_over).then(|| (one.x.min(three.x), one.x.max(three.x)))
     }
 
-    /// Whether a contour may touch anything that is wanted.
-    fn is_reached_by(&self, contour: &Contour) -> bool {
+    /// Whether a contour may touch anything that is wanted of a band from row `top` down.
+    fn is_reached_by(&self, contour: &Contour, top: usize) -> bool {
         let (columns, rows) = contour.reach();
-        let top = index(self.top);
         let (first, last) = (rows.start.saturating_sub(top), rows.end.saturating_sub(top));
         let blocks = self.blocks.iter();
         let mut blocks = blocks.take(last.div_ceil(BLOCK)).skip(first / BLOCK);
@@ -341,16 +340,6 @@ const fn mixed(ground: [u8; 4], ink: [u8; 4], share: u32) -> [u8; 4] {
     let even = (ground & LANES) * rest + (ink & LANES) * share + HALF;
     let odd = ((ground >> 8) & LANES) * rest + ((ink >> 8) & LANES) * share + HALF;
     (((even >> 8) & LANES) | (odd & !LANES)).to_le_bytes()
-}
-
-/// A whole count of rows that was turned to a length.
-#[expect(
-    clippy::cast_possible_truncation,
-    clippy::cast_sign_loss,
-    reason = "16 384 at most, and never below nought"
-)]
-const fn index(length: f32) -> usize {
-    length as usize
 }
 
 #[expect(

@@ -234,6 +234,14 @@ impl Gauge {
         self.overhang() + self.end_length() + self.head_length() + self.text * 0.95
     }
 
+    /// Height on the sheet of the middle of a rim's numbers.
+    pub fn number_height(&self, rim: Rim) -> f32 {
+        match rim {
+            Rim::Bottom => -self.number_below(),
+            Rim::Top => self.top() + self.number_above(),
+        }
+    }
+
     /// Room needed above the top rim line.
     pub fn above(&self) -> f32 {
         self.number_above() + self.text * 1.25

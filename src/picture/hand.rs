@@ -5,7 +5,7 @@ use super::cords::{Drawing, Sighting};
 use super::course::{Course, Limit, Spot, Stretch};
 use super::laid::InHand;
 use super::shape::{Paint, Point, Role, Shape, polygon};
-use crate::knot::Heading;
+use crate::knot::{Heading, Rim};
 
 impl Drawing {
     /// Adds every copy of the leg in hand that can be seen.
@@ -241,14 +241,13 @@ impl Drawing {
     /// Whether the number of the pin at this spot is within the picture, on this copy or, where
     /// the picture repeats itself, on another.
     fn number_shown(&self, pin: Spot) -> bool {
-        let gauge = &self.gauge;
-        let height = if pin.1 > gauge.top() / 2.0 {
-            gauge.top() + gauge.number_above()
+        let rim = if pin.1 > self.gauge.top() / 2.0 {
+            Rim::Top
         } else {
-            -gauge.number_below()
+            Rim::Bottom
         };
         let across = self.lens.seams.is_some()
             || self.lens.across.contains(pin.0) && self.lens.turned(pin.0) <= 1.0;
-        across && self.number_fits(height)
+        across && self.number_fits(rim)
     }
 }

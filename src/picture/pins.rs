@@ -23,14 +23,12 @@ impl Drawing {
             .as_ref()
             .map(|hand| (hand.leg.from, hand.leg.to));
         for rim in [Rim::Bottom, Rim::Top] {
-            let (shift, height, number_height) = match rim {
-                Rim::Bottom => (0, gauge.pin_height(), -gauge.number_below()),
-                Rim::Top => (
-                    gauge.stagger,
-                    gauge.top() - gauge.pin_height(),
-                    gauge.top() + gauge.number_above(),
-                ),
+            let (shift, height) = match rim {
+                Rim::Bottom => (0, gauge.pin_height()),
+                Rim::Top => (gauge.stagger, gauge.top() - gauge.pin_height()),
             };
+            let number_height = gauge.number_height(rim);
+            let has_numbers = self.number_fits(rim);
             let even = first + (first - shift).rem_euclid(2);
             for at in (even..=last).step_by(2) {
                 let index = ((at - shift) / 2).rem_euclid(gauge.bights);
@@ -48,7 +46,7 @@ impl Drawing {
                 let centre = self.lens.place(x, height);
                 shapes.push(Shape::circle(role, Paint::Fill, centre, gauge.pin));
                 let named = ends.is_some_and(|(from, to)| pin == from || pin == to);
-                if !self.number_fits(number_height) {
+                if !has_numbers {
                     continue;
                 }
                 if turned > 0.8 && !named {
@@ -66,12 +64,12 @@ impl Drawing {
         }
     }
 
-    /// Whether a number at this height of the sheet is in the picture with all of its ring: half a
-    /// number can be read as another.
-    pub fn number_fits(&self, height: f32) -> bool {
+    /// Whether the numbers of a rim are in the picture with all of a ring round them: half a number
+    /// can be read as another.
+    pub fn number_fits(&self, rim: Rim) -> bool {
         let Span { from, to } = self.lens.upright;
         let ring = self.gauge.text * RING;
-        (from + ring..=to - ring).contains(&height)
+        (from + ring..=to - ring).contains(&self.gauge.number_height(rim))
     }
 
     /// Adds a number, in a ring or on a disc when its role says so.

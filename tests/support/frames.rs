@@ -9,7 +9,7 @@ use iced::advanced::clipboard;
 use iced::advanced::renderer::{Headless, Style};
 use iced::futures::executor::block_on;
 use iced::theme::Base;
-use iced::{Color, Element, Event, Rectangle, Size, mouse, window};
+use iced::{Color, Element, Event, Rectangle, Size, Theme, mouse, window};
 use iced_runtime::user_interface::{Cache, State, UserInterface};
 use iced_tiny_skia::Layer;
 use iced_tiny_skia::graphics::text::font_system;
@@ -29,20 +29,8 @@ impl Window {
     /// Opens a window of so many pixels. `is_whole` to paint all of every frame, and not only what
     /// has changed.
     pub fn open((width, height): (u32, u32), is_whole: bool) -> Self {
-        let settings = app::settings();
-        // Loads the faces once.
-        for face in settings.fonts {
-            let mut system = font_system().write().expect("the fonts");
-            system.load_font(face);
-        }
-        let renderer = block_on(<iced::Renderer as Headless>::new(
-            settings.default_font,
-            settings.default_text_size,
-            None,
-        ))
-        .expect("the software renderer");
         Self {
-            renderer,
+            renderer: renderer(),
             surface: Surface::new(Size::new(width, height)),
             cache: Cache::default(),
             is_whole,
@@ -57,26 +45,14 @@ impl Window {
             std::mem::take(&mut self.cache),
             &mut self.renderer,
         );
-        let redraw = Event::Window(window::Event::RedrawRequested(Instant::now()));
-        let cursor = mouse::Cursor::Unavailable;
-        let mut messages = Vec::new();
-        let (state, _) = screen.update(
-            &[redraw],
-            cursor,
-            &mut self.renderer,
-            &mut clipboard::Null,
-            &mut messages,
-        );
         let theme = app::theme();
-        let base = theme.base();
-        let style = Style {
-            text_color: base.text_color,
-        };
-        screen.draw(&mut self.renderer, &theme, &style, cursor);
+        let is_more = is_another_asked_for(&mut screen, &mut self.renderer);
+        draw(&mut screen, &mut self.renderer, &theme);
         self.cache = screen.into_cache();
+        let ground = theme.base().background_color;
         self.surface
-            .present(&mut self.renderer, self.is_whole, base.background_color);
-        is_another_asked_for(&state)
+            .present(&mut self.renderer, self.is_whole, ground);
+        is_more
     }
 
     /// Its width and height in pixels.
@@ -96,8 +72,35 @@ impl Window {
     }
 }
 
-/// Whether the next frame is wanted at once.
-pub fn is_another_asked_for(state: &State) -> bool {
+/// A software renderer with the faces of the app.
+pub fn renderer() -> iced::Renderer {
+    let settings = app::settings();
+    // Each is loaded once, however often it is asked for.
+    for face in settings.fonts {
+        let mut system = font_system().write().expect("the fonts");
+        system.load_font(face);
+    }
+    block_on(<iced::Renderer as Headless>::new(
+        settings.default_font,
+        settings.default_text_size,
+        None,
+    ))
+    .expect("the software renderer")
+}
+
+/// Tells a screen that a frame is due; whether it wants the next one at once.
+pub fn is_another_asked_for<M>(
+    screen: &mut UserInterface<'_, M, Theme, iced::Renderer>,
+    renderer: &mut iced::Renderer,
+) -> bool {
+    let redraw = Event::Window(window::Event::RedrawRequested(Instant::now()));
+    let (state, _) = screen.update(
+        &[redraw],
+        mouse::Cursor::Unavailable,
+        renderer,
+        &mut clipboard::Null,
+        &mut Vec::new(),
+    );
     matches!(
         state,
         State::Updated {
@@ -105,6 +108,18 @@ pub fn is_another_asked_for(state: &State) -> bool {
             ..
         }
     )
+}
+
+/// Draws a screen, without a pointer over it.
+pub fn draw<M>(
+    screen: &mut UserInterface<'_, M, Theme, iced::Renderer>,
+    renderer: &mut iced::Renderer,
+    theme: &Theme,
+) {
+    let style = Style {
+        text_color: theme.base().text_color,
+    };
+    screen.draw(renderer, theme, &style, mouse::Cursor::Unavailable);
 }
 
 /// The memory of a window, painted as the toolkit paints it: all of it, or what differs from

@@ -7,16 +7,11 @@
 mod frames;
 
 use std::path::Path;
-use std::time::Instant;
 
-use frames::is_another_asked_for;
-use iced::advanced::clipboard;
-use iced::advanced::renderer::{Headless, Style};
-use iced::futures::executor::block_on;
+use iced::advanced::renderer::Headless as _;
 use iced::theme::Base;
-use iced::{Element, Event, Size, Theme, mouse, window};
+use iced::{Element, Size, Theme};
 use iced_runtime::user_interface::{Cache, UserInterface};
-use marlinspeak::app;
 
 /// A software renderer with the faces of the app.
 pub struct Pane {
@@ -25,17 +20,10 @@ pub struct Pane {
 }
 
 impl Pane {
-    /// A pane of so many pixels. The faces must be loaded by then.
+    /// A pane of so many pixels.
     pub fn new(width: u32, height: u32) -> Self {
-        let settings = app::settings();
-        let renderer = block_on(<iced::Renderer as Headless>::new(
-            settings.default_font,
-            settings.default_text_size,
-            None,
-        ))
-        .expect("the software renderer");
         Self {
-            renderer,
+            renderer: frames::renderer(),
             size: (width, height),
         }
     }
@@ -46,29 +34,12 @@ impl Pane {
         let (width, height) = self.size;
         #[expect(clippy::cast_precision_loss)]
         let size = Size::new(width as f32, height as f32);
-        let base = theme.base();
         let mut screen = UserInterface::build(view, size, Cache::default(), &mut self.renderer);
-        let cursor = mouse::Cursor::Unavailable;
-        // Frames follow one another as long as the screen asks for the next.
-        loop {
-            let redraw = Event::Window(window::Event::RedrawRequested(Instant::now()));
-            let (state, _) = screen.update(
-                &[redraw],
-                cursor,
-                &mut self.renderer,
-                &mut clipboard::Null,
-                &mut Vec::new(),
-            );
-            if !is_another_asked_for(&state) {
-                break;
-            }
-        }
-        let style = Style {
-            text_color: base.text_color,
-        };
-        screen.draw(&mut self.renderer, theme, &style, cursor);
+        while frames::is_another_asked_for(&mut screen, &mut self.renderer) {}
+        frames::draw(&mut screen, &mut self.renderer, theme);
+        let ground = theme.base().background_color;
         self.renderer
-            .screenshot(Size::new(width, height), 1.0, base.background_color)
+            .screenshot(Size::new(width, height), 1.0, ground)
     }
 
     /// Paints the view and writes it as a PNG file.
