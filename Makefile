@@ -66,6 +66,7 @@ test: test-packages
 check: build-packages
 	$(CARGO) fmt --check
 	$(CARGO) clippy --locked --all-targets -- -D warnings
+	$(CARGO) clippy --locked --all-targets --no-default-features -- -D warnings
 	RUSTDOCFLAGS="-D warnings" $(CARGO) doc --locked --no-deps --document-private-items
 
 bench: bench-packages

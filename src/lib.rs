@@ -1,5 +1,6 @@
 //! A second pair of hands for people who tie ring knots (Turk's heads) on a pinned tube.
 
+#[cfg(feature = "window")]
 pub mod app;
 pub mod bench;
 pub mod cli;

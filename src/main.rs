@@ -1,20 +1,19 @@
 //! Marlinspeak: reads the command line, and opens the app when that is what it asks for.
 
-use std::env;
 use std::io::{self, Write as _};
 use std::panic;
 use std::process::ExitCode;
 
-use marlinspeak::app::{self, Failure};
 use marlinspeak::cli::{self, Complaint, Request};
 use marlinspeak::diary;
+use marlinspeak::guide::Plan;
 use marlinspeak::words::Words;
 
 fn main() -> ExitCode {
     diary::note_panics(tell_of_a_fault);
     let done = panic::catch_unwind(run).unwrap_or_else(|cause| {
-        let failure = Failure::Fault(app::reason(cause.as_ref()));
-        Err(complaint(&failure, &cli::words_for_trouble()))
+        let reason = diary::reason(cause.as_ref());
+        Err(stopped_by_a_fault(&reason, &cli::words_for_trouble()))
     });
     diary::end();
     match done {
@@ -30,33 +29,47 @@ fn run() -> Result<ExitCode, Complaint> {
     let (request, words) = cli::run()?;
     match request {
         Request::Done(code) => Ok(code),
-        Request::Open(plan) => {
-            if let Some(file) = diary::default_file() {
-                diary::start(&file, "the app");
-            }
-            // The app keeps the words; a failure needs some too.
-            let tag = words.locale().to_string();
-            app::run(words, plan.map(|plan| *plan)).map_err(|failure| {
-                let words = Words::load(Some(&tag)).unwrap_or_else(|_| Words::english());
-                complaint(&failure, &words)
-            })?;
-            Ok(ExitCode::SUCCESS)
-        }
+        Request::Open(plan) => open(words, plan.map(|plan| *plan)).map(|()| ExitCode::SUCCESS),
     }
 }
 
-fn complaint(failure: &Failure, words: &Words) -> Complaint {
-    Complaint::failure(match failure {
-        Failure::NoDisplay => words.plainly("app-no-display", &[]),
-        Failure::NoWindow => {
-            let display = ["WAYLAND_DISPLAY", "DISPLAY"]
-                .iter()
-                .find_map(|name| env::var(name).ok());
-            let display = display.unwrap_or_default();
-            words.plainly("app-window-failed", &[("display", &display)])
+#[cfg(feature = "window")]
+fn open(words: Words, plan: Option<Plan>) -> Result<(), Complaint> {
+    use std::env;
+
+    use marlinspeak::app::{self, Failure};
+
+    if let Some(file) = diary::default_file() {
+        diary::start(&file, "the app");
+    }
+    // The app keeps the words; a failure needs some too.
+    let tag = words.locale().to_string();
+    app::run(words, plan).map_err(|failure| {
+        let words = Words::load(Some(&tag)).unwrap_or_else(|_| Words::english());
+        match failure {
+            Failure::NoDisplay => Complaint::failure(words.plainly("app-no-display", &[])),
+            Failure::NoWindow => {
+                let display = ["WAYLAND_DISPLAY", "DISPLAY"]
+                    .iter()
+                    .find_map(|name| env::var(name).ok());
+                let display = display.unwrap_or_default();
+                let sentence = words.plainly("app-window-failed", &[("display", &display)]);
+                Complaint::failure(sentence)
+            }
+            Failure::Fault(reason) => stopped_by_a_fault(&reason, &words),
         }
-        Failure::Fault(reason) => words.plainly("app-fault", &[("reason", reason)]),
     })
+}
+
+#[cfg(not(feature = "window"))]
+#[expect(clippy::needless_pass_by_value, reason = "the app keeps its words")]
+fn open(words: Words, _: Option<Plan>) -> Result<(), Complaint> {
+    let sentence = words.plainly("app-without-window", &[]);
+    Err(Complaint::failure(sentence))
+}
+
+fn stopped_by_a_fault(reason: &str, words: &Words) -> Complaint {
+    Complaint::failure(words.plainly("app-fault", &[("reason", reason)]))
 }
 
 /// Tells of a fault in a thread that is not the main one: the program goes on without it.

@@ -1,4 +1,5 @@
 //! The screens, worked by presses.
+#![cfg(feature = "window")]
 
 #[path = "support/hands.rs"]
 mod hands;

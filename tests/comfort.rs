@@ -1,4 +1,5 @@
 //! Pedals, voice, sounds and settings in the app, worked by presses.
+#![cfg(feature = "window")]
 
 #[path = "support/hands.rs"]
 mod hands;

@@ -1,5 +1,6 @@
 //! `marlinspeak doctor` and the log file, with the real program: what works, what does not, and
 //! how to mend it.
+#![cfg(feature = "window")]
 
 #[path = "support/display.rs"]
 mod display;

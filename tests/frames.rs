@@ -1,6 +1,7 @@
 //! Frame after frame: the window paints only what has changed since the frame before, and the words
 //! of a step before a large picture of it. What it shows then must be what it shows when all of it
 //! is painted anew.
+#![cfg(feature = "window")]
 
 #[path = "support/frames.rs"]
 mod frames;

@@ -1,5 +1,6 @@
 //! A tie by one key, a tie by ear, and a speech service that fails in every way, in the real
 //! window.
+#![cfg(feature = "window")]
 
 #[path = "support/display.rs"]
 mod display;

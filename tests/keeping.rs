@@ -1,5 +1,6 @@
 //! The real program in a real window, and whatever happens to the machine: a power cut at any
 //! moment, a disk that is full, a folder that goes away, a second program on the same tie.
+#![cfg(feature = "window")]
 
 #[path = "support/display.rs"]
 mod display;

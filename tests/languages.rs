@@ -1,4 +1,5 @@
 //! The language and the units are chosen while the program runs, and everything follows at once.
+#![cfg(feature = "window")]
 
 #[path = "support/hands.rs"]
 mod hands;

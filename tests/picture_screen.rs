@@ -1,4 +1,5 @@
 //! The picture on the screens: the canvas against the picture's own painter, and its keys.
+#![cfg(feature = "window")]
 
 #[path = "support/hands.rs"]
 mod hands;

@@ -1,4 +1,5 @@
 //! The plan screen and the rig steps, worked by presses.
+#![cfg(feature = "window")]
 
 #[path = "support/hands.rs"]
 mod hands;

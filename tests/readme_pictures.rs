@@ -1,4 +1,5 @@
 //! The pictures in the README, made by the program itself: `make pictures`.
+#![cfg(feature = "window")]
 
 #[path = "support/hands.rs"]
 mod hands;

@@ -1,4 +1,5 @@
 //! The shelf screen, the log's form and a tie that is open elsewhere, worked by presses.
+#![cfg(feature = "window")]
 
 #[path = "support/hands.rs"]
 mod hands;

@@ -343,6 +343,7 @@ fn bytes_that_are_no_text_have_their_sentence_too() {
     assert_eq!(code, 2);
 }
 
+#[cfg(feature = "window")]
 #[test]
 fn without_a_display_the_app_says_so() {
     let sentence = "There is no display to open a window on: start Marlinspeak from a desktop \
@@ -354,6 +355,39 @@ fn without_a_display_the_app_says_so() {
     );
 }
 
+#[cfg(not(feature = "window"))]
+#[test]
+fn built_without_a_window_the_program_says_so() {
+    for (language, sentence) in [
+        (
+            "en",
+            "This Marlinspeak was built for the terminal alone and has no window:",
+        ),
+        (
+            "de",
+            "Dieses Marlinspeak wurde nur für das Terminal gebaut und hat kein Fenster:",
+        ),
+        (
+            "es",
+            "Este Marlinspeak se compiló solo para la terminal y no tiene ventana:",
+        ),
+        (
+            "fr",
+            "Ce Marlinspeak a été compilé pour le terminal seul et n’a pas de fenêtre\u{a0}:",
+        ),
+    ] {
+        for knot in [&[][..], &["--leads", "5", "--bights", "6"]] {
+            let (code, told) = refused(&[&["--lang", language], knot].concat());
+            assert_eq!(code, 1);
+            assert!(
+                told.starts_with(sentence) && told.contains("marlinspeak tie"),
+                "{told}"
+            );
+        }
+    }
+}
+
+#[cfg(feature = "window")]
 #[test]
 fn a_display_that_does_not_answer_is_a_sentence_too() {
     let output = Command::new(env!("CARGO_BIN_EXE_marlinspeak"))

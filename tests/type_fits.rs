@@ -1,4 +1,5 @@
 //! The line that matters fits without scrolling in every window from 800 × 480 up.
+#![cfg(feature = "window")]
 
 #[path = "support/hands.rs"]
 mod hands;

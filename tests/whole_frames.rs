@@ -1,6 +1,6 @@
 //! The window paints only what has changed since the frame before. What it shows after each
 //! press must be what it shows when all of it is painted anew.
-#![cfg(target_os = "linux")]
+#![cfg(all(target_os = "linux", feature = "window"))]
 
 #[path = "support/display.rs"]
 mod display;

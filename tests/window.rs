@@ -1,5 +1,6 @@
 //! The real program in a real window, worked by real key presses, heard by a speech service
 //! that keeps a record, and killed as a power cut would.
+#![cfg(feature = "window")]
 
 #[path = "support/display.rs"]
 mod display;

@@ -33,7 +33,6 @@ mod tying;
 mod type_size;
 mod watch;
 
-use std::any::Any;
 use std::cell::RefCell;
 use std::panic;
 use std::sync::Arc;
@@ -53,6 +52,7 @@ pub use start::Field;
 pub use state::{App, FromOutside, Keeping, Message};
 pub use theme::{of as theme_of, theme};
 
+use crate::diary;
 use crate::guide::Plan;
 use crate::shelf::{Keeper, RackFile, Shelf};
 use crate::voice::{Loss, News, Speaker, SystemVoice};
@@ -85,7 +85,7 @@ pub fn run(words: Words, plan: Option<Plan>) -> Result<(), Failure> {
     match ran {
         Ok(Ok(())) => Ok(()),
         Err(cause) if seen_open.load(Ordering::Relaxed) => {
-            Err(Failure::Fault(reason(cause.as_ref())))
+            Err(Failure::Fault(diary::reason(cause.as_ref())))
         }
         Ok(Err(error)) => {
             ::log::error!("no window: {error}");
@@ -198,14 +198,4 @@ fn has_display() -> bool {
         .iter()
         .any(|name| std::env::var_os(name).is_some_and(|value| !value.is_empty()))
         || cfg!(not(target_os = "linux"))
-}
-
-/// What is known of a panic, on one line.
-pub fn reason(cause: &(dyn Any + Send)) -> String {
-    let text = cause
-        .downcast_ref::<String>()
-        .map(String::as_str)
-        .or_else(|| cause.downcast_ref::<&str>().copied())
-        .unwrap_or_default();
-    text.lines().next().unwrap_or_default().to_owned()
 }

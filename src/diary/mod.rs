@@ -24,7 +24,7 @@ use std::thread;
 use directories::{BaseDirs, ProjectDirs};
 use log::LevelFilter;
 
-pub use panics::note_panics;
+pub use panics::{note_panics, reason};
 pub use system::system;
 
 use lines::Diary;

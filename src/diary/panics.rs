@@ -14,7 +14,7 @@ pub fn note_panics(tell: impl Fn() + Send + Sync + 'static) {
         log::error!(
             "fault in thread {name} at {}: {}",
             place.as_deref().unwrap_or("a place not known"),
-            what(about.payload()),
+            text(about.payload()).unwrap_or("no words"),
         );
         log::logger().flush();
         if name != "main" {
@@ -23,10 +23,15 @@ pub fn note_panics(tell: impl Fn() + Send + Sync + 'static) {
     }));
 }
 
-fn what(payload: &(dyn Any + Send)) -> &str {
-    payload
-        .downcast_ref::<String>()
-        .map(String::as_str)
-        .or_else(|| payload.downcast_ref::<&str>().copied())
-        .unwrap_or("no words")
+/// What is known of a panic, on one line; empty when it left no words.
+pub fn reason(cause: &(dyn Any + Send)) -> String {
+    text(cause)
+        .and_then(|text| text.lines().next())
+        .unwrap_or_default()
+        .to_owned()
+}
+
+fn text(cause: &(dyn Any + Send)) -> Option<&str> {
+    let written = cause.downcast_ref::<String>().map(String::as_str);
+    written.or_else(|| cause.downcast_ref::<&str>().copied())
 }

@@ -31,6 +31,5 @@ pub use detail::{Detail, UnknownDetail};
 pub use language::{UnknownLanguage, Words};
 pub use settings::SettingShown;
 pub use showing::{Mark, Shown};
-pub use tongues::Tongue;
-pub(crate) use tongues::turned;
+pub use tongues::{Tongue, turned};
 pub use units::Units;

@@ -60,8 +60,8 @@ fn nearest(locale: &LanguageIdentifier) -> LanguageIdentifier {
     found.map_or_else(|| locale.clone(), |(known, _)| known.clone())
 }
 
-/// The choice after `here` or before it; none is one of the choices, and the first.
-pub(crate) fn turned<T: Clone>(choices: &[T], here: Option<usize>, forward: bool) -> Option<T> {
+/// The neighbour of `here` in the ring of no choice and then every choice, forward or backward.
+pub fn turned<T: Clone>(choices: &[T], here: Option<usize>, forward: bool) -> Option<T> {
     let places = choices.len() + 1;
     let place = here.map_or(0, |here| here + 1);
     let next = if forward {

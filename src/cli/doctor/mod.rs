@@ -2,6 +2,7 @@
 //!
 //! Everything that could wait for ever is asked on a thread of its own, with a deadline.
 
+#[cfg(feature = "window")]
 mod display;
 mod speech;
 
@@ -58,7 +59,8 @@ pub(super) fn run(words: &Words) -> Result<ExitCode, Complaint> {
         ("system", &diary::system()),
     ];
     tell(words, &words.plainly("doctor-head", &head))?;
-    let looks: [fn(&Words) -> Finding; 7] = [
+    let looks: &[fn(&Words) -> Finding] = &[
+        #[cfg(feature = "window")]
         display::look,
         speech::look,
         sound,
