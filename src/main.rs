@@ -7,6 +7,7 @@ use std::process::ExitCode;
 use marlinspeak::cli::{self, Complaint, Request};
 use marlinspeak::diary;
 use marlinspeak::guide::Plan;
+use marlinspeak::session::Wishes;
 use marlinspeak::words::Words;
 
 fn main() -> ExitCode {
@@ -26,15 +27,21 @@ fn main() -> ExitCode {
 }
 
 fn run() -> Result<ExitCode, Complaint> {
-    let (request, words) = cli::run()?;
-    match request {
+    match cli::run()? {
         Request::Done(code) => Ok(code),
-        Request::Open(plan) => open(words, plan.map(|plan| *plan)).map(|()| ExitCode::SUCCESS),
+        Request::Open {
+            words,
+            wishes,
+            plan,
+        } => {
+            open(*words, wishes, plan.map(|plan| *plan))?;
+            Ok(ExitCode::SUCCESS)
+        }
     }
 }
 
 #[cfg(feature = "window")]
-fn open(words: Words, plan: Option<Plan>) -> Result<(), Complaint> {
+fn open(words: Words, wishes: Wishes, plan: Option<Plan>) -> Result<(), Complaint> {
     use std::env;
 
     use marlinspeak::app::{self, Failure};
@@ -44,7 +51,7 @@ fn open(words: Words, plan: Option<Plan>) -> Result<(), Complaint> {
     }
     // The app keeps the words; a failure needs some too.
     let tag = words.locale().to_string();
-    app::run(words, plan).map_err(|failure| {
+    app::run(words, wishes, plan).map_err(|failure| {
         let words = Words::load(Some(&tag)).unwrap_or_else(|_| Words::english());
         match failure {
             Failure::NoDisplay => Complaint::failure(words.plainly("app-no-display", &[])),
@@ -63,7 +70,7 @@ fn open(words: Words, plan: Option<Plan>) -> Result<(), Complaint> {
 
 #[cfg(not(feature = "window"))]
 #[expect(clippy::needless_pass_by_value, reason = "the app keeps its words")]
-fn open(words: Words, _: Option<Plan>) -> Result<(), Complaint> {
+fn open(words: Words, _: Wishes, _: Option<Plan>) -> Result<(), Complaint> {
     let sentence = words.plainly("app-without-window", &[]);
     Err(Complaint::failure(sentence))
 }

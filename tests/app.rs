@@ -316,9 +316,9 @@ fn losing_the_keys_is_shown() {
     let folder = TempDir::new().unwrap();
     let mut hands = Hands::open(folder.path(), Some(plan(5, 6, 1)));
     let sentence = "Another window has the keys. Click here before you press on.";
-    hands.tell(Message::Focus(false));
+    hands.tell(Message::focus(false));
     assert!(hands.sees(sentence));
-    hands.tell(Message::Focus(true));
+    hands.tell(Message::focus(true));
     assert!(!hands.sees(sentence));
 }
 

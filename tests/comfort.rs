@@ -9,10 +9,11 @@ use std::time::Duration;
 use hands::Hands;
 use iced::keyboard::key::Named;
 use iced::keyboard::{Key, Modifiers};
-use marlinspeak::app::{self, Message, Outside, Setting};
+use marlinspeak::app::{self, Message, ServiceEvent};
 use marlinspeak::guide::{AtOnce, Phase, Place, Plan, Script};
 use marlinspeak::knot::Hand;
 use marlinspeak::pedal::{Edge, Input, Intent, Raw};
+use marlinspeak::session::{Event, Setting, Timer};
 use marlinspeak::settings::{Light, Settings};
 use marlinspeak::voice::{Cue, Loss, News, VoiceName};
 use marlinspeak::words::Words;
@@ -48,7 +49,7 @@ fn pedal(hands: &mut Hands, input: &Input) {
     hands.clock.pass(Duration::from_secs(1));
     for edge in [Edge::Down, Edge::Up] {
         let input = input.clone();
-        hands.tell(Message::Comfort(Outside::Pedal(Raw { input, edge })));
+        hands.tell(Message::Service(ServiceEvent::Pedal(Raw { input, edge })));
     }
 }
 
@@ -163,7 +164,7 @@ fn where_am_i_says_what_is_wrong_around_the_tie_too() {
     hands.press(SPACE);
     hands.press(letter("h"));
     let place = hands.last_said();
-    hands.tell(Message::Voice(News::Lost(Loss::NoAnswer)));
+    hands.tell(Message::event(Event::Voice(News::Lost(Loss::NoAnswer))));
     hands.press(letter("h"));
     let said = hands.last_said();
     assert!(
@@ -197,7 +198,7 @@ fn each_move_has_its_sound() {
         assert_eq!(cue, expected, "{from:?} {to:?}");
     }
     hands.press(named(Named::PageUp));
-    hands.tell(Message::Voice(News::Lost(Loss::NoAnswer)));
+    hands.tell(Message::event(Event::Voice(News::Lost(Loss::NoAnswer))));
     let last: Vec<Cue> = hands
         .sounded()
         .into_iter()
@@ -215,11 +216,11 @@ fn sounds_can_be_off_and_a_flash_instead() {
     settings.cues.is_on = false;
     settings.flash = true;
     let mut hands = Hands::open_with(folder.path(), Some(plan()), settings);
-    assert!(!hands.app().is_flashing());
+    assert!(!hands.session().is_flashing());
     hands.press(SPACE);
-    assert!(hands.sounded().is_empty() && hands.app().is_flashing());
-    hands.tell(Message::Comfort(Outside::Rang(app::Hour::Flash)));
-    assert!(!hands.app().is_flashing());
+    assert!(hands.sounded().is_empty() && hands.session().is_flashing());
+    hands.tell(Message::event(Event::Woken(Timer::Flash)));
+    assert!(!hands.session().is_flashing());
 }
 
 #[test]
@@ -262,7 +263,7 @@ fn every_line_changes_both_ways_and_says_its_new_value() {
             voice("Ada", "en-GB"),
             voice("Bo", "en-US"),
         ];
-        hands.tell(Message::Voice(News::Voices(voices)));
+        hands.tell(Message::event(Event::Voice(News::Voices(voices))));
         let before = (hands.settings().clone(), hands.last_said());
         // Down first where up is the end of the scale.
         let (there, back) = match line {
@@ -288,7 +289,7 @@ fn a_voice_is_picked_among_those_of_the_language_and_heard_at_once() {
         language: language.to_owned(),
         name: name.to_owned(),
     });
-    hands.tell(Message::Voice(News::Voices(voices.to_vec())));
+    hands.tell(Message::event(Event::Voice(News::Voices(voices.to_vec()))));
     let mut heard = Vec::new();
     for _ in 0..3 {
         hands.press(named(Named::ArrowRight));
@@ -319,7 +320,7 @@ fn with_pacing_it_moves_on_by_itself_and_any_press_holds_it() {
         ..Settings::default()
     };
     let mut hands = Hands::open_with(folder.path(), Some(plan()), settings);
-    let rang = || Message::Comfort(Outside::Rang(app::Hour::Pace));
+    let rang = || Message::event(Event::Woken(Timer::AutoAdvance));
     hands.tell(rang());
     assert_eq!(hands.said().len(), 1, "it does not know the pace yet");
     for _ in 0..2 {
@@ -345,10 +346,10 @@ fn with_pacing_it_moves_on_by_itself_and_any_press_holds_it() {
 fn losing_the_keys_is_said_once() {
     let folder = TempDir::new().unwrap();
     let mut hands = Hands::open(folder.path(), Some(plan()));
-    hands.tell(Message::Focus(true));
+    hands.tell(Message::focus(true));
     let said = hands.said().len();
-    hands.tell(Message::Focus(false));
-    hands.tell(Message::Focus(false));
+    hands.tell(Message::focus(false));
+    hands.tell(Message::focus(false));
     assert_eq!(hands.said().len(), said + 1);
     assert_eq!(
         hands.last_said(),

@@ -83,7 +83,7 @@ fn so_it_does_when_the_picture_has_another_size_or_view() {
         let folder = TempDir::new().unwrap();
         let (mut hands, mut window) = open(&folder, counts, size);
         for has_keys in [true, false, true] {
-            hands.tell(Message::Focus(has_keys));
+            hands.tell(Message::focus(has_keys));
             for (nth, key) in "  f f  dfdvf vf".chars().enumerate() {
                 if key == ' ' {
                     hands.press(Key::Named(Named::Space));

@@ -7,9 +7,10 @@ mod hands;
 use hands::Hands;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
-use marlinspeak::app::{Message, Setting};
+use marlinspeak::app::Message;
 use marlinspeak::guide::{AtOnce, Plan, Script};
 use marlinspeak::knot::{Hand, Knot, Side, Weave};
+use marlinspeak::session::{Event, Setting};
 use marlinspeak::voice::News;
 use marlinspeak::words::{Tongue, Units, Words};
 use tempfile::TempDir;
@@ -109,12 +110,16 @@ fn a_language_without_a_voice_is_told_of_and_the_step_is_heard_again() {
     let folder = TempDir::new().unwrap();
     let mut hands = Hands::open(folder.path(), Some(plan()));
     let step = hands.last_said();
-    hands.tell(Message::Voice(News::NoSuchVoice("en".to_owned())));
+    hands.tell(Message::event(Event::Voice(News::NoSuchVoice(
+        "en".to_owned(),
+    ))));
     let sentence = "The speech service has no voice for English and reads with another: add one to \
                     the system, or choose another language in the settings.";
     assert_eq!(hands.last_said(), format!("{sentence} {step}"));
     assert!(hands.sees(sentence));
-    hands.tell(Message::Voice(News::NoSuchVoice("Ada".to_owned())));
+    hands.tell(Message::event(Event::Voice(News::NoSuchVoice(
+        "Ada".to_owned(),
+    ))));
     assert!(
         hands
             .last_said()

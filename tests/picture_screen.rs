@@ -10,7 +10,7 @@ use hands::Hands;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use iced::{Size, Theme};
-use marlinspeak::app::{self, Easel};
+use marlinspeak::app::{self, PictureView};
 use marlinspeak::bench::{Cord, Layout, Millimetres, Tube, pinning};
 use marlinspeak::guide::{AtOnce, Checks, Plan, Script, Setup};
 use marlinspeak::knot::{Hand, Side};
@@ -79,16 +79,16 @@ fn canvas_and_painter_agree() {
                 (View::RoundTheTube, app::theme()),
                 (View::RolledOut, Theme::Light),
             ] {
-                let mut easel = Easel::default();
+                let mut picture = PictureView::default();
                 // The largest is left to whichever way the app takes.
                 if leads < 40 {
-                    easel = easel.by_shapes_up_to(usize::MAX);
+                    picture = picture.by_shapes_up_to(usize::MAX);
                 }
                 if view == View::RoundTheTube {
-                    easel = easel.round();
+                    picture = picture.round();
                 }
-                easel.show(Some(subject.clone()));
-                let canvas = pane.paint::<()>(easel.view(), &theme);
+                picture.show(Some(subject.clone()));
+                let canvas = pane.paint::<()>(picture.view(), &theme);
                 let tones = if theme == Theme::Light {
                     Tones::light()
                 } else {
@@ -112,9 +112,9 @@ fn canvas_and_painter_agree() {
 fn shown_as_an_image_the_picture_is_the_same() {
     let plan = plan(9, 10, 2, "1");
     let (subject, progress) = subject(&plan, 40);
-    let mut easel = Easel::default().by_shapes_up_to(0);
-    easel.show(Some(subject));
-    let shown = Pane::new(800, 500).paint::<()>(easel.view(), &app::theme());
+    let mut picture = PictureView::default().by_shapes_up_to(0);
+    picture.show(Some(subject));
+    let shown = Pane::new(800, 500).paint::<()>(picture.view(), &app::theme());
     let scene = Scene::build(
         View::RolledOut,
         plan.laying(),
@@ -132,13 +132,13 @@ fn a_step_a_size_and_a_theme_each_draw_the_picture_anew() {
     let plan = plan(5, 6, 2, "1");
     let [early, late] = [10, 20].map(|steps| subject(&plan, steps).0);
     let fresh = |subject: &Subject, pane: &mut Pane, theme: &Theme| {
-        let mut easel = Easel::default();
-        easel.show(Some(subject.clone()));
-        pane.paint::<()>(easel.view(), theme)
+        let mut picture = PictureView::default();
+        picture.show(Some(subject.clone()));
+        pane.paint::<()>(picture.view(), theme)
     };
     let mut panes = [Pane::new(800, 500), Pane::new(500, 400)];
     let (dark, light) = (app::theme(), Theme::Light);
-    let mut easel = Easel::default();
+    let mut picture = PictureView::default();
     for (subject, pane, theme) in [
         (&early, 0, &dark),
         (&late, 0, &dark),
@@ -146,8 +146,8 @@ fn a_step_a_size_and_a_theme_each_draw_the_picture_anew() {
         (&late, 1, &light),
         (&late, 1, &dark),
     ] {
-        easel.show(Some(subject.clone()));
-        let kept = panes[pane].paint::<()>(easel.view(), theme);
+        picture.show(Some(subject.clone()));
+        let kept = panes[pane].paint::<()>(picture.view(), theme);
         assert!(kept == fresh(subject, &mut panes[pane], theme));
     }
     let before = fresh(&early, &mut panes[0], &dark);
@@ -362,9 +362,9 @@ fn a_finished_knot_has_the_proportions_computed_for_it() {
         }
         // The same knot, asked for by its plan.
         let named = plan.with_setup(Some(setup));
-        let mut easel = Easel::default();
-        easel.show(Some(Subject::finished(&named)));
-        let shown = Pane::new(900, 500).paint::<()>(easel.view(), &app::theme());
+        let mut picture = PictureView::default();
+        picture.show(Some(Subject::finished(&named)));
+        let shown = Pane::new(900, 500).paint::<()>(picture.view(), &app::theme());
         let scene = Scene::finished(
             View::RolledOut,
             named.laying(),

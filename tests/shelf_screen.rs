@@ -10,9 +10,10 @@ use std::path::Path;
 use hands::Hands;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
-use marlinspeak::app::{LogField, Message};
+use marlinspeak::app::Message;
 use marlinspeak::bench::{Cord, Millimetres};
 use marlinspeak::guide::{AtOnce, Phase, Plan, Script};
+use marlinspeak::session::LogField;
 use marlinspeak::shelf::{Entry, Shelf, Tie, Worked};
 use tempfile::TempDir;
 

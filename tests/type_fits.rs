@@ -13,6 +13,7 @@ use iced::keyboard::key::Named;
 use iced::{Rectangle, Size};
 use marlinspeak::app::Message;
 use marlinspeak::guide::{AtOnce, Plan, Script};
+use marlinspeak::session::Event;
 use marlinspeak::settings::Settings;
 use marlinspeak::voice::{Loss, News};
 use marlinspeak::words::{Shown, Words};
@@ -97,8 +98,8 @@ fn the_longest_steps_fit_in_every_window() {
         }
         for is_in_trouble in [false, true] {
             if is_in_trouble {
-                hands.tell(Message::Voice(News::Lost(Loss::NoAnswer)));
-                hands.tell(Message::Focus(false));
+                hands.tell(Message::event(Event::Voice(News::Lost(Loss::NoAnswer))));
+                hands.tell(Message::focus(false));
             }
             for (width, height) in SIZES {
                 let size = Size::new(width, height);

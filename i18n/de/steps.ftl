@@ -705,6 +705,19 @@ lay-show = { $heading ->
         }
     }
 
+# The same in words alone, for a line that is read by a Braille display or a screen reader.
+# Example: Fuß 4 hoch und nach rechts, zu Kopf 6
+lay-print = { $heading ->
+        [falling] Kopf { $from } hinab und { $hand ->
+            [left] nach links
+           *[right] nach rechts
+        }, zu Fuß { $to }
+       *[rising] Fuß { $from } hoch und { $hand ->
+            [left] nach links
+           *[right] nach rechts
+        }, zu Kopf { $to }
+    }
+
 # One crossing as a word that differs in shape for over and under.
 # Example: ÜBER 1
 # Example: unter 2

@@ -1,6 +1,7 @@
 # The guided job in a terminal.
 
-tie-keys = Leertaste weiter, B oder Bild auf zurück, R noch einmal, H wo bin ich, Minus und Plus Tempo, P Pause, Q verlassen.
-tie-keys-lines = Eingabe heißt weiter; b und Eingabe zurück, r noch einmal, h wo bin ich, q verlassen.
+tie-keys = Leertaste weiter, B oder Bild auf zurück, R noch einmal, H wo bin ich, W falsch, 1 2 3 knapp, normal, lehrend, [ und ] weniger oder mehr auf einmal, Minus und Plus Tempo, P Pause, T Einstellungen, L am Ende aufschreiben, was gebraucht wurde, Q verlassen.
+tie-keys-lines = Eingabe heißt weiter; b zurück, r noch einmal, h wo bin ich, w falsch, 1 2 3 knapp, normal, lehrend, t Einstellungen, q verlassen, jeweils mit Eingabe.
 tie-left = Der Knoten bleibt, wie er steht: „marlinspeak tie“ nimmt ihn wieder auf.
 tie-none-waiting = Kein Knoten wartet darauf, wieder aufgenommen zu werden: Nenne einen, etwa „marlinspeak tie --leads 3 --bights 4“.
+tie-lesson-or-knot = Nenne eine Lektion oder einen Knoten, nicht beides, etwa „marlinspeak tie --lesson 1“.

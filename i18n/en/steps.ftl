@@ -661,6 +661,19 @@ lay-show = { $heading ->
         }
     }
 
+# The same in words alone, for a line that is read by a Braille display or a screen reader.
+# Example: Bottom 4 up and to the right, to top 6
+lay-print = { $heading ->
+        [falling] Top { $from } down and { $hand ->
+            [left] to the left
+           *[right] to the right
+        }, to bottom { $to }
+       *[rising] Bottom { $from } up and { $hand ->
+            [left] to the left
+           *[right] to the right
+        }, to top { $to }
+    }
+
 # One crossing as a word that differs in shape for over and under.
 # Example: OVER 1
 # Example: under 2

@@ -688,6 +688,19 @@ lay-show = { $heading ->
         }
     }
 
+# The same in words alone, for a line that is read by a Braille display or a screen reader.
+# Ejemplo: Pie 4, sube hacia la derecha a cabeza 6
+lay-print = { $heading ->
+        [falling] Cabeza { $from }, baja { $hand ->
+            [left] hacia la izquierda
+           *[right] hacia la derecha
+        } a pie { $to }
+       *[rising] Pie { $from }, sube { $hand ->
+            [left] hacia la izquierda
+           *[right] hacia la derecha
+        } a cabeza { $to }
+    }
+
 # One crossing as a word that differs in shape for over and under.
 # Ejemplo: ENCIMA 1
 # Ejemplo: debajo 2

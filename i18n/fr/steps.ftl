@@ -688,6 +688,19 @@ lay-show = { $heading ->
         }
     }
 
+# The same in words alone, for a line that is read by a Braille display or a screen reader.
+# Exemple : Base 4, montez vers la droite à tête 6
+lay-print = { $heading ->
+        [falling] Tête { $from }, descendez vers { $hand ->
+            [left] la gauche
+           *[right] la droite
+        } à base { $to }
+       *[rising] Base { $from }, montez vers { $hand ->
+            [left] la gauche
+           *[right] la droite
+        } à tête { $to }
+    }
+
 # One crossing as a word that differs in shape for over and under.
 # Exemple : ENJAMBEZ 1
 # Exemple : sous 2

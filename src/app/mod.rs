@@ -1,37 +1,20 @@
 //! The app: a window that shows each step in very large type while the voice says it.
 //!
-//! One file a screen. A screen has a `State`, takes messages and presses, and gives back an
-//! action; only [`state::App`] acts on it.
+//! It drives a [`Session`](crate::session::Session): presses go in, effects come out. What is seen
+//! is a screen, each in a file or folder of its own under `screens`; the [`App`] shows one and goes
+//! from one to the next.
 
-mod alarm;
-mod awake;
-mod board;
-mod comfort;
-mod comforts;
-mod course;
-mod desk;
-mod fit;
-mod glossary;
-mod house;
+mod application;
+mod jobs;
 mod keys;
-mod leaf;
-mod learn;
-mod log;
-mod measured;
-mod notices;
-mod pace;
-mod picture;
-mod plan;
-mod settings;
-mod shelf;
-mod shelf_jobs;
-mod start;
-mod state;
-mod strips;
+mod message;
+mod picture_view;
+mod screens;
+mod services;
+mod text_layout;
 mod theme;
-mod tying;
-mod type_size;
-mod watch;
+mod widgets;
+mod window_metrics;
 
 use std::cell::RefCell;
 use std::panic;
@@ -41,21 +24,17 @@ use std::sync::atomic::{AtomicBool, Ordering};
 use iced::futures::channel::mpsc;
 use iced::{Settings, Size, window};
 
-pub use alarm::Hour;
-pub use comforts::{Chime, Comforts, Outside};
-pub use desk::{Desk, Speak};
-pub use log::Field as LogField;
-pub use picture::Easel;
-pub use plan::Field as PlanField;
-pub use settings::Field as Setting;
-pub use start::Field;
-pub use state::{App, FromOutside, Keeping, Message};
+pub use application::App;
+pub use message::Message;
+pub use picture_view::PictureView;
+pub use screens::plan::Field as PlanField;
+pub use screens::start::Field;
+pub use services::{PlatformServices, ServiceEvent, Services};
 pub use theme::{of as theme_of, theme};
 
 use crate::diary;
 use crate::guide::Plan;
-use crate::shelf::{Keeper, RackFile, Shelf};
-use crate::voice::{Loss, News, Speaker, SystemVoice};
+use crate::session::Wishes;
 use crate::words::Words;
 
 /// Why the app ended other than by being closed.
@@ -73,7 +52,7 @@ pub enum Failure {
 ///
 /// # Errors
 /// A [`Failure`] when there is no display, or the window ends by a fault.
-pub fn run(words: Words, plan: Option<Plan>) -> Result<(), Failure> {
+pub fn run(words: Words, wishes: Wishes, plan: Option<Plan>) -> Result<(), Failure> {
     if !has_display() {
         return Err(Failure::NoDisplay);
     }
@@ -81,7 +60,9 @@ pub fn run(words: Words, plan: Option<Plan>) -> Result<(), Failure> {
     let seen_open = Arc::clone(&is_open);
     // The window library panics when a display that is named does not answer. The tyer gets a
     // sentence instead.
-    let ran = panic::catch_unwind(panic::AssertUnwindSafe(|| open(words, plan, is_open)));
+    let ran = panic::catch_unwind(panic::AssertUnwindSafe(|| {
+        open(words, wishes, plan, is_open)
+    }));
     match ran {
         Ok(Ok(())) => Ok(()),
         Err(cause) if seen_open.load(Ordering::Relaxed) => {
@@ -98,16 +79,24 @@ pub fn run(words: Words, plan: Option<Plan>) -> Result<(), Failure> {
 /// The size the window opens with, in logical pixels.
 const WINDOW: Size = Size::new(1100.0, 760.0);
 
-fn open(words: Words, plan: Option<Plan>, is_open: Arc<AtomicBool>) -> iced::Result {
+fn open(
+    words: Words,
+    wishes: Wishes,
+    plan: Option<Plan>,
+    is_open: Arc<AtomicBool>,
+) -> iced::Result {
     // The closure that boots the app may be called but once; what it uses up is handed over in
     // a cell.
     let launch = RefCell::new(Some((words, plan)));
     let boot = move || {
         is_open.store(true, Ordering::Relaxed);
         let (words, plan) = launch.take().unwrap_or_else(|| (Words::english(), None));
-        let (tell, outside) = mpsc::unbounded();
-        let desk = furnish(&tell);
-        App::new(words, desk, plan, outside)
+        let (tell, events) = mpsc::unbounded();
+        let (services, settings) = Services::start(move |event| {
+            // When nobody listens any more the window is gone, and the event with it.
+            let _ = tell.unbounded_send(event);
+        });
+        App::new(words, services, settings, wishes, plan, events)
     };
     iced::application(boot, App::update, App::view)
         .title(App::title)
@@ -144,53 +133,6 @@ pub fn settings() -> Settings {
         fonts: theme::FACES.map(Into::into).to_vec(),
         ..Settings::default()
     }
-}
-
-/// Starts the real services.
-fn furnish(tell: &mpsc::UnboundedSender<FromOutside>) -> Desk {
-    let told = tell.clone();
-    let speaker = Speaker::start(SystemVoice::maker(), move |news| {
-        // When nobody listens any more the window is gone, and the news with it.
-        let _ = told.unbounded_send(FromOutside::Voice(news));
-    });
-    let voice: Box<dyn Speak> = match speaker {
-        Ok(speaker) => Box::new(speaker),
-        Err(error) => {
-            let loss = News::Lost(Loss::NoService(error.to_string()));
-            let _ = tell.unbounded_send(FromOutside::Voice(loss));
-            Box::new(desk::Mute)
-        }
-    };
-    let told = tell.clone();
-    let mut desk = Desk {
-        voice,
-        rack: RackFile::default_place().ok(),
-        shelf: None,
-        keeper: None,
-        comforts: Comforts::start(move |news| {
-            let _ = told.unbounded_send(FromOutside::Comfort(news));
-        }),
-    };
-    let opened = Shelf::default_dir()
-        .and_then(Shelf::open)
-        .and_then(|shelf| {
-            let told = tell.clone();
-            let keeper = Keeper::start(shelf.clone(), move |kept| {
-                let _ = told.unbounded_send(FromOutside::Kept(kept));
-            })?;
-            Ok((shelf, keeper))
-        });
-    match opened {
-        Ok((shelf, keeper)) => {
-            desk.shelf = Some(shelf);
-            desk.keeper = Some(Arc::new(keeper));
-        }
-        Err(error) => {
-            ::log::error!("no shelf: {error}");
-            let _ = tell.unbounded_send(FromOutside::NoShelf(error));
-        }
-    }
-    desk
 }
 
 fn has_display() -> bool {

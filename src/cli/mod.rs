@@ -12,8 +12,7 @@ mod setup_options;
 pub mod sheet;
 mod shelf;
 mod steps;
-mod tie;
-mod tty;
+pub mod tie;
 
 use std::process::ExitCode;
 
@@ -23,13 +22,21 @@ pub use complaint::{Complaint, words_for_trouble};
 use options::{Command, Options};
 
 use crate::guide::Plan;
+use crate::session::Wishes;
 use crate::settings::SettingsFile;
 use crate::words::Words;
 
 /// What the command line asks for once it is understood.
 pub enum Request {
-    /// Open the app, on this plan if there is one.
-    Open(Option<Box<Plan>>),
+    /// Open the app in these words, on this plan if there is one.
+    Open {
+        /// The words.
+        words: Box<Words>,
+        /// What was asked for on the command line.
+        wishes: Wishes,
+        /// The plan.
+        plan: Option<Box<Plan>>,
+    },
     /// Everything was done; leave with this code.
     Done(ExitCode),
 }
@@ -52,17 +59,25 @@ fn words(asked: Option<&str>) -> Result<Words, Complaint> {
 ///
 /// # Errors
 /// A [`Complaint`]: one sentence for standard error and an exit code.
-pub fn run() -> Result<(Request, Words), Complaint> {
+pub fn run() -> Result<Request, Complaint> {
     let options = match Options::try_parse() {
         Ok(options) => options,
         Err(error) => {
-            return complaint::of_clap(&error).map(|code| (Request::Done(code), Words::english()));
+            return complaint::of_clap(&error).map(Request::Done);
         }
     };
     let mut words = words(options.lang.as_deref())?;
-    words.set_detail(options.detail(&words)?);
-    let request = match &options.command {
-        None => Request::Open(options.plan_if_any(&words)?.map(Box::new)),
+    let detail = options.detail(&words)?;
+    words.set_detail(detail.unwrap_or_default());
+    Ok(match &options.command {
+        None => Request::Open {
+            plan: options.plan_if_any(&words)?.map(Box::new),
+            wishes: Wishes {
+                detail,
+                ..Wishes::default()
+            },
+            words: Box::new(words),
+        },
         Some(command) => {
             if !options.is_plain() {
                 return Err(Complaint::input(words.plainly("cli-options-first", &[])));
@@ -72,13 +87,14 @@ pub fn run() -> Result<(Request, Words), Complaint> {
                 Command::Steps(asked) => steps::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
                 Command::Fit(asked) => fit::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
                 Command::Rig(asked) => rig::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
-                Command::Tie(asked) => tie::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
+                Command::Tie(asked) => {
+                    tie::run(asked, words, detail).map(|()| ExitCode::SUCCESS)?
+                }
                 Command::Sheet(asked) => sheet::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
                 Command::Doctor => doctor::run(&words)?,
                 Command::Papers(asked) => papers::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
             };
             Request::Done(code)
         }
-    };
-    Ok((request, words))
+    })
 }

@@ -178,15 +178,14 @@ impl KnotOptions {
 }
 
 impl Options {
-    /// How much is said of a step.
-    pub fn detail(&self, words: &Words) -> Result<Detail, Complaint> {
+    /// How much is said of a step, where that was asked for.
+    pub fn detail(&self, words: &Words) -> Result<Option<Detail>, Complaint> {
+        let Some(given) = self.detail.as_deref() else {
+            return Ok(None);
+        };
         let depths = [Detail::Plain, Detail::Brief, Detail::Teach];
-        choice(
-            "--detail",
-            self.detail.as_deref(),
-            words,
-            depths.map(|depth| (depth.name(), depth)),
-        )
+        let depths = depths.map(|depth| (depth.name(), depth));
+        choice("--detail", Some(given), words, depths).map(Some)
     }
 }
 

@@ -3,7 +3,7 @@
 use super::{Input, Intent};
 
 /// A key that went down, as a screen with a form sees it.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Press {
     /// The key by its `key` value of the W3C *UI Events* standard: `" "`, `Enter`,
     /// `PageDown`, `r`, ….

@@ -52,6 +52,15 @@ impl Intent {
         }
     }
 
+    /// Whether it makes the voice faster, if it is about its speed at all.
+    pub const fn speed(self) -> Option<bool> {
+        match self {
+            Self::Slower => Some(false),
+            Self::Faster => Some(true),
+            _ => None,
+        }
+    }
+
     /// The intent of a name in a document.
     pub fn from_name(name: &str) -> Option<Self> {
         Self::ALL.into_iter().find(|intent| intent.name() == name)

@@ -19,6 +19,7 @@ mod news;
 mod owed;
 mod patience;
 mod sounder;
+mod speak;
 mod speaker;
 mod supervisor;
 mod text;
@@ -37,6 +38,7 @@ pub use manner::Manner;
 pub use news::{Loss, News, Utterance, VoiceName};
 pub use patience::Patience;
 pub use sounder::Sounder;
+pub use speak::{Chime, Mute, Speak};
 pub use speaker::Speaker;
 pub use text::SpokenText;
 #[cfg(not(target_os = "linux"))]

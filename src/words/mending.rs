@@ -64,7 +64,7 @@ impl Words {
             line: self.text("take-back-show", &args),
             marks: marks.collect(),
             notes: notes.map(|id| self.text(id, &args)).to_vec(),
-            caution: None,
+            ..Shown::default()
         }
     }
 

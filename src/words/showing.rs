@@ -19,6 +19,8 @@ pub struct Shown {
     pub phase: String,
     /// The one line that matters.
     pub line: String,
+    /// The same in words alone, where the line has a sign such as an arrow.
+    pub plain_line: Option<String>,
     /// The crossings in the order they are met.
     pub marks: Vec<Mark>,
     /// What else there is to say of the step: each a short line.
@@ -35,6 +37,29 @@ pub struct Mark {
     pub over: bool,
     /// The word with its count of cords.
     pub text: String,
+}
+
+impl Shown {
+    /// Everything but the phase, one sentence after the other, with nothing but words: a Braille
+    /// display or a screen reader takes a sign for noise.
+    pub fn in_words(&self) -> String {
+        let line = self.plain_line.as_ref().unwrap_or(&self.line);
+        let marks = self.marks.iter().map(|mark| mark.text.as_str());
+        let marks = marks.collect::<Vec<_>>().join(", ");
+        let mut told = String::new();
+        for part in [line, &marks].into_iter().chain(&self.notes) {
+            let part = part.replace('\n', ", ");
+            if part.is_empty() {
+                continue;
+            }
+            if !told.is_empty() {
+                let is_sentence = told.ends_with(['.', '!', '?', ':']);
+                told.push_str(if is_sentence { " " } else { ". " });
+            }
+            told.push_str(&part);
+        }
+        told
+    }
 }
 
 impl fmt::Display for Shown {
@@ -143,6 +168,7 @@ impl Words {
         notes.push(self.text("lay-show-note", &args));
         Shown {
             line: self.text("lay-show", &args),
+            plain_line: Some(self.text("lay-print", &args)),
             marks,
             notes,
             ..Shown::default()

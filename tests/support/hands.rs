@@ -16,11 +16,12 @@ use iced::keyboard::{self, Key, Location, Modifiers};
 use iced::{Element, Size, Task};
 use iced_runtime::{Action, task};
 use iced_test::Simulator;
-use marlinspeak::app::{self, App, Chime, Comforts, Desk, Message, Speak};
+use marlinspeak::app::{self, App, Message, PlatformServices, Services};
 use marlinspeak::guide::Plan;
+use marlinspeak::session::{Session, Wishes};
 use marlinspeak::settings::Settings;
 use marlinspeak::shelf::{Keeper, RackFile, Shelf};
-use marlinspeak::voice::{Cue, Manner};
+use marlinspeak::voice::{Chime, Cue, Manner, Speak};
 use marlinspeak::words::Words;
 
 /// A voice that only remembers.
@@ -94,28 +95,28 @@ impl Hands {
     pub fn open_in(words: Words, folder: &Path, plan: Option<Plan>, settings: Settings) -> Self {
         let clock = Clock::default();
         let sounds = Sounds::default();
-        let comforts = Comforts {
-            settings,
+        let platform = PlatformServices {
             clock: Box::new({
                 let clock = clock.clone();
                 move || clock.now()
             }),
             chime: Box::new(sounds.clone()),
-            ..Comforts::default()
+            ..PlatformServices::default()
         };
         let shelf = Shelf::open(folder).unwrap();
         let keeper = Arc::new(Keeper::start(shelf.clone(), |_| {}).unwrap());
         let voice = Remembered::default();
-        let desk = Desk {
+        let services = Services {
             voice: Box::new(voice.clone()),
             shelf: Some(shelf.clone()),
             keeper: Some(Arc::clone(&keeper)),
             // Not among the ties: the shelf would call it a stranger.
             rack: Some(RackFile::at(folder.join("rack").join("rack.json"))),
-            comforts,
+            platform,
         };
-        let (_, outside) = mpsc::unbounded();
-        let (app, task) = App::new(words, desk, plan, outside);
+        let (_, events) = mpsc::unbounded();
+        let wishes = Wishes::default();
+        let (app, task) = App::new(words, services, settings, wishes, plan, events);
         let mut hands = Self {
             app,
             voice,
@@ -132,6 +133,14 @@ impl Hands {
     /// Presses a key once.
     pub fn press(&mut self, key: impl Into<Key>) {
         self.key(key.into(), Modifiers::empty(), false);
+    }
+
+    /// Presses a key so long after the last one, and lets go of it a tenth of a second later.
+    pub fn press_after(&mut self, after: Duration, key: Key) {
+        self.clock.pass(after);
+        self.down(key.clone(), Modifiers::empty(), false);
+        self.clock.pass(Duration::from_millis(100));
+        self.up(key);
     }
 
     /// Presses a key that the system repeats because it is held.
@@ -231,6 +240,11 @@ impl Hands {
     /// What the tyer prefers by now.
     pub fn settings(&self) -> &Settings {
         self.app.settings()
+    }
+
+    /// The tie in hand and all that belongs to it.
+    pub const fn session(&self) -> &Session {
+        self.app.session()
     }
 
     /// The app itself.

@@ -1,0 +1,192 @@
+//! What the shelf screen has done on the disk. Nothing here is for the thread of the window.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::time::Duration;
+
+use jiff::Timestamp;
+
+use crate::bench::Pace;
+use crate::guide::{AtOnce, Script, Wanted};
+use crate::shelf::{
+    Backup, Deleted, IfThere, Imported, Keeper, Ledger, Place, Restored, Shelf, ShelfError,
+    Shelved, Standing, Tie, TieId, Totals, Trouble,
+};
+
+/// Something to be done.
+#[derive(Clone, Debug)]
+pub enum Job {
+    /// Look the shelf through.
+    Look,
+    /// Give a tie a name.
+    Name(TieId, String),
+    /// Give a tie a note.
+    Note(TieId, String),
+    /// Begin the same tie again.
+    Again(TieId),
+    /// Put a tie away, or out again.
+    PutAway(TieId, bool),
+    /// Delete a tie.
+    Delete(TieId),
+    /// Bring back the tie that was deleted last.
+    Undo,
+    /// Write everything to a new file.
+    BackUp(PathBuf),
+    /// Bring in what a file holds.
+    BringIn(PathBuf),
+}
+
+/// What came of it.
+#[derive(Clone, Debug)]
+pub enum Outcome {
+    /// The shelf was looked through.
+    Looked,
+    /// The tie has its name.
+    Named,
+    /// The tie has its note.
+    Noted,
+    /// The tie is begun again, as this one.
+    Again(TieId),
+    /// The tie is put away (`true`) or out.
+    PutAway(bool),
+    /// The tie is deleted.
+    Deleted,
+    /// This tie is back; none when none was deleted.
+    Undone(Option<TieId>),
+    /// Everything is in this file.
+    BackedUp(PathBuf, Backup),
+    /// This came from that file.
+    BroughtIn(PathBuf, Restored),
+}
+
+/// All that the screen shows.
+#[derive(Clone, Debug, Default)]
+pub struct Stock {
+    /// The ties: those that wait first, then those put away, then the finished ones.
+    pub ties: Vec<Shelved>,
+    /// All logged ties together.
+    pub totals: Totals,
+    /// The tyer's pace.
+    pub pace: Option<Pace>,
+    /// What could not be read.
+    pub troubles: Vec<Trouble>,
+}
+
+/// What came of a job, and the shelf after it.
+#[derive(Clone, Debug)]
+pub struct Report {
+    /// What came of it.
+    pub outcome: Result<Outcome, ShelfError>,
+    /// The shelf after it.
+    pub stock: Result<Stock, ShelfError>,
+}
+
+/// Does a job once everything that was to be saved is saved, and looks the shelf through.
+pub fn do_job(shelf: &Shelf, keeper: Option<&Keeper>, at_most: Duration, job: Job) -> Report {
+    if let Some(keeper) = keeper {
+        keeper.flush(at_most);
+    }
+    Report {
+        outcome: outcome(shelf, job),
+        stock: stock(shelf),
+    }
+}
+
+fn outcome(shelf: &Shelf, job: Job) -> Result<Outcome, ShelfError> {
+    Ok(match job {
+        Job::Look => Outcome::Looked,
+        Job::Name(id, name) => shelf.rename(&id, name.trim()).map(|_| Outcome::Named)?,
+        Job::Note(id, note) => shelf.note(&id, note.trim()).map(|_| Outcome::Noted)?,
+        Job::Again(id) => {
+            let (tie, _) = shelf.look(&id)?;
+            let start = Place::from(Script::new(tie.plan(), AtOnce::default()).first());
+            Outcome::Again(shelf.copy(&id, start)?.id().clone())
+        }
+        Job::PutAway(id, away) => {
+            shelf.put_away(&id, away)?;
+            Outcome::PutAway(away)
+        }
+        Job::Delete(id) => shelf.delete(&id).map(|_| Outcome::Deleted)?,
+        Job::Undo => match newest(shelf.deleted()?) {
+            Some(deleted) => Outcome::Undone(Some(shelf.undo_delete(&deleted)?)),
+            None => Outcome::Undone(None),
+        },
+        Job::BackUp(file) => {
+            let backup = shelf.backup(&file, IfThere::Refuse)?;
+            Outcome::BackedUp(file, backup)
+        }
+        Job::BringIn(file) => {
+            let restored = bring_in(shelf, &file)?;
+            Outcome::BroughtIn(file, restored)
+        }
+    })
+}
+
+/// The tie whose folder was moved into last.
+fn newest(deleted: Vec<Deleted>) -> Option<Deleted> {
+    let moved = |deleted: &Deleted| fs::metadata(deleted.folder()).and_then(|one| one.modified());
+    deleted
+        .into_iter()
+        .max_by_key(|deleted| moved(deleted).ok())
+}
+
+/// A backup, or else a single tie.
+fn bring_in(shelf: &Shelf, file: &Path) -> Result<Restored, ShelfError> {
+    match shelf.restore(file) {
+        Err(ShelfError::Unreadable { fault, .. }) if !fault.is_newer() => {
+            let imported: Imported = shelf.import(file)?;
+            Ok(Restored {
+                ties: vec![imported],
+                logged: 0,
+                faults: Vec::new(),
+                missing: 0,
+            })
+        }
+        restored => restored,
+    }
+}
+
+fn stock(shelf: &Shelf) -> Result<Stock, ShelfError> {
+    let (listing, ledger) = (shelf.list()?, shelf.ledger()?);
+    let now = Timestamp::now();
+    let is_logged = |tie: &Tie| ledger.entries.iter().any(|entry| entry.tie == *tie.id());
+    let mut ties: Vec<Shelved> = listing
+        .ties
+        .into_iter()
+        .map(|tie| {
+            let is_logged = is_logged(&tie);
+            Shelved::new(tie, now, is_logged)
+        })
+        .collect();
+    ties.sort_by_key(|tie| match tie.standing() {
+        Standing::Waiting => 0,
+        Standing::Away => 1,
+        Standing::Finished => 2,
+    });
+    let (totals, pace) = (ledger.totals(), ledger.pace());
+    let Ledger { troubles, .. } = ledger;
+    Ok(Stock {
+        ties,
+        totals,
+        pace,
+        troubles: listing.troubles.into_iter().chain(troubles).collect(),
+    })
+}
+
+/// A file that a backup can go to, named after the day.
+pub fn backup_path() -> String {
+    let name = Timestamp::now()
+        .strftime("marlinspeak-%Y-%m-%d.backup")
+        .to_string();
+    directories::UserDirs::new()
+        .map_or_else(|| PathBuf::from(&name), |dirs| dirs.home_dir().join(&name))
+        .display()
+        .to_string()
+}
+
+/// A question of fit with what the log says. A log that cannot be read says nothing; the shelf
+/// screen tells of it.
+pub fn taught(shelf: Option<&Shelf>, question: Wanted) -> Wanted {
+    let ledger = shelf.and_then(|shelf| shelf.ledger().ok());
+    ledger.unwrap_or_default().teach(question)
+}

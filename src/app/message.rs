@@ -1,0 +1,75 @@
+//! What happens to the app.
+
+use iced::{Size, keyboard};
+
+use super::screens::{ScreenMessage, ShelfMessage, log, plan, start};
+use super::services::ServiceEvent;
+use crate::pedal::Raw;
+use crate::session::{Event, InHand, LogField};
+use crate::shelf::{Entry, ShelfError};
+
+/// What happens.
+#[derive(Debug)]
+pub enum Message {
+    /// A key that no widget took.
+    Key(keyboard::Event),
+    /// A mouse button that no widget took did something.
+    Button(Raw),
+    /// Something on a screen besides presses.
+    Screen(ScreenMessage),
+    /// Something from a thread that is not the window's.
+    Service(ServiceEvent),
+    /// A tie comes into hand.
+    InHand(Box<Result<InHand, ShelfError>>),
+    /// What the form of the log begins with.
+    ToLog(Box<Result<Entry, ShelfError>>),
+    /// The window has this size.
+    Resized(Size),
+    /// What the window answers that was asked for its size.
+    Measured(Size),
+    /// The screen has so many dots for each pixel of the window's size.
+    Density(f32),
+    /// The window is to be closed.
+    Close,
+}
+
+impl Message {
+    /// The session hears of something.
+    pub const fn event(event: Event) -> Self {
+        Self::Service(ServiceEvent::Session(event))
+    }
+
+    /// The window has or has lost the keys.
+    pub const fn focus(has_focus: bool) -> Self {
+        Self::event(Event::Focus(has_focus))
+    }
+
+    /// A tie comes into hand.
+    pub fn in_hand(found: Result<InHand, ShelfError>) -> Self {
+        Self::InHand(Box::new(found))
+    }
+
+    /// A text typed into a field of the start screen's form.
+    pub fn typed(field: start::Field, text: &str) -> Self {
+        let message = start::Message::Typed(field, text.to_owned());
+        Self::Screen(ScreenMessage::Start(message))
+    }
+
+    /// A text typed into a field of the plan screen's form.
+    pub fn planned(field: plan::Field, text: &str) -> Self {
+        let message = plan::Message::Typed(field, text.to_owned());
+        Self::Screen(ScreenMessage::Plan(message))
+    }
+
+    /// A text typed into the line of the shelf screen.
+    pub fn typed_on_shelf(text: &str) -> Self {
+        let message = ShelfMessage::Typed(text.to_owned());
+        Self::Screen(ScreenMessage::Shelf(message))
+    }
+
+    /// A text typed into a field of the log's form.
+    pub fn typed_in_log(field: LogField, text: &str) -> Self {
+        let message = log::Message::Typed(field, text.to_owned());
+        Self::Screen(ScreenMessage::Log(message))
+    }
+}

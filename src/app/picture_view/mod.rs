@@ -1,0 +1,323 @@
+//! The picture of the knot on a screen: how large it is, which view it shows, and the painter
+//! that puts its shapes on the window.
+
+mod render_cache;
+mod tiles;
+
+use std::cell::RefCell;
+
+use iced::advanced::widget::Tree;
+use iced::advanced::{Clipboard, Layout, Shell, Widget, layout, mouse, renderer};
+use iced::widget::{column, container, row};
+use iced::{Element, Event, Fill, FillPortion, Length, Rectangle, Renderer, Size, Theme, window};
+
+use super::{theme, widgets};
+use crate::picture::{Subject, View};
+use render_cache::{Made, Motif, RenderCache};
+
+/// Segments of a scene above which the pixels are made by the picture's own painter and shown
+/// as one image: measured, it is the quicker way from here on.
+const MANY: usize = 1_500;
+
+/// How wide a window must be for its height, to have the picture beside the words: as it
+/// comes, where the line keeps all the width it can use, and when it is asked for.
+const WIDE: [f32; 2] = [2.4, 1.6];
+
+/// A room smaller than this belongs to the words alone, unless the tyer asks for the picture.
+const ROOM: Size = Size::new(850.0, 550.0);
+
+/// Between words and picture.
+const GAP: f32 = 12.0;
+
+/// How much of the screen the picture takes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Share {
+    /// As much as there is room for beside large type.
+    ByRoom,
+    Off,
+    Small,
+    Middle,
+    Large,
+}
+
+/// Where a picture goes on a screen.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Place {
+    is_wide: bool,
+    /// Twentieths of the room that are the picture's.
+    twentieths: u16,
+    /// Whether the tyer chose its size, and so that there is one.
+    pub is_asked_for: bool,
+}
+
+impl Place {
+    /// What is left of a room for the words.
+    pub fn left_of(self, room: Size) -> Size {
+        let share = 1.0 - f32::from(self.twentieths) / 20.0;
+        if self.is_wide {
+            Size::new(((room.width - GAP) * share).max(0.0), room.height)
+        } else {
+            Size::new(room.width, ((room.height - GAP) * share).max(0.0))
+        }
+    }
+}
+
+/// A picture on a screen.
+pub struct PictureView {
+    subject: Option<Subject>,
+    view: View,
+    /// Another one whenever another picture is wanted.
+    number: u64,
+    share: Share,
+    is_full: bool,
+    cache: RefCell<RenderCache>,
+    /// Dots of the screen for each pixel of the layout.
+    dots: f32,
+    many: usize,
+}
+
+impl Default for PictureView {
+    fn default() -> Self {
+        Self {
+            subject: None,
+            view: View::default(),
+            number: 0,
+            share: Share::ByRoom,
+            is_full: false,
+            cache: RefCell::default(),
+            dots: 1.0,
+            many: MANY,
+        }
+    }
+}
+
+impl PictureView {
+    /// The same, with the tube shown as it stands.
+    #[must_use]
+    pub fn round(self) -> Self {
+        Self {
+            view: View::RoundTheTube,
+            ..self
+        }
+    }
+
+    /// The same, with scenes of up to so many segments drawn on the canvas shape by shape and
+    /// larger ones shown as an image.
+    #[must_use]
+    pub fn by_shapes_up_to(self, segments: usize) -> Self {
+        Self {
+            many: segments,
+            ..self
+        }
+    }
+
+    /// Shows this from now on, or nothing.
+    pub fn show(&mut self, subject: Option<Subject>) {
+        if self.subject != subject {
+            self.subject = subject;
+            self.number += 1;
+        }
+    }
+
+    /// Draws for a screen with so many dots for each pixel of the layout.
+    pub fn set_dots(&mut self, dots: f32) {
+        self.dots = dots;
+    }
+
+    /// Whether the picture stands over the whole screen.
+    pub const fn is_full(&self) -> bool {
+        self.is_full
+    }
+
+    /// Puts the picture back in its place.
+    pub fn leave_full(&mut self) {
+        self.rest();
+        self.is_full = false;
+    }
+
+    /// There is no picture for now, or the next one is another in size: what was shown of a former
+    /// step must not come back for a frame.
+    pub fn rest(&self) {
+        self.cache.borrow_mut().wipe();
+    }
+
+    /// Does what a key asks for; `false` when it is none of the picture's.
+    pub fn press(&mut self, key: &str) -> bool {
+        match key {
+            "v" | "V" => {
+                self.view = match self.view {
+                    View::RolledOut => View::RoundTheTube,
+                    View::RoundTheTube => View::RolledOut,
+                };
+                self.number += 1;
+            }
+            "f" | "F" => {
+                self.is_full = !self.is_full;
+                self.rest();
+            }
+            "d" | "D" => {
+                self.rest();
+                self.share = match self.share {
+                    Share::ByRoom | Share::Middle => Share::Large,
+                    Share::Large => Share::Off,
+                    Share::Off => Share::Small,
+                    Share::Small => Share::Middle,
+                }
+            }
+            _ => return false,
+        }
+        true
+    }
+
+    /// Where the picture goes on a screen with this much room, if anywhere: beside the words
+    /// where it is wide, below them where it is tall.
+    pub fn place(&self, room: Size) -> Option<Place> {
+        let is_asked_for = self.share != Share::ByRoom;
+        let is_wide = room.width > WIDE[usize::from(is_asked_for)] * room.height;
+        let twentieths = match self.share {
+            Share::ByRoom | Share::Middle => 9,
+            Share::Off => return None,
+            Share::Small => 6,
+            Share::Large => 13,
+        };
+        let is_roomy = room.width >= ROOM.width && room.height >= ROOM.height;
+        (self.subject.is_some() && (is_roomy || is_asked_for)).then_some(Place {
+            is_wide,
+            twentieths,
+            is_asked_for,
+        })
+    }
+
+    /// The words of the screen, and the picture with its keys in its place beside them.
+    pub fn beside<'a, M: 'a>(
+        &'a self,
+        place: Place,
+        words: Element<'a, M>,
+        keys: String,
+    ) -> Element<'a, M> {
+        let picture = column![self.view(), widgets::quiet(keys, theme::SMALL)].spacing(4);
+        let shares = [20 - place.twentieths, place.twentieths].map(FillPortion);
+        if place.is_wide {
+            row![
+                container(words).width(shares[0]).height(Fill),
+                container(picture).width(shares[1]).height(Fill),
+            ]
+            .spacing(GAP)
+            .into()
+        } else {
+            column![
+                container(words).width(Fill).height(shares[0]),
+                container(picture).width(Fill).height(shares[1]),
+            ]
+            .spacing(GAP)
+            .into()
+        }
+    }
+
+    /// The picture alone, as large as its place.
+    pub fn view<'a, M: 'a>(&'a self) -> Element<'a, M> {
+        Element::new(Canvas(self))
+    }
+
+    /// A list with the picture below it, where there is room for both.
+    pub fn below<'a, M: 'a>(
+        &'a self,
+        room: Size,
+        list: impl FnOnce(Size) -> Element<'a, M>,
+    ) -> Element<'a, M> {
+        // Two knots of a list, or near enough.
+        let height = room.height * 0.4;
+        if height < 180.0 || self.subject.is_none() {
+            return list(room);
+        }
+        let list = list(Size::new(room.width, room.height - height - GAP));
+        column![
+            container(list).height(Fill),
+            container(self.view()).height(height),
+        ]
+        .spacing(GAP)
+        .into()
+    }
+
+    /// The screen with the picture at its right, where there is room for it.
+    pub fn right_of<'a, M: 'a>(
+        &'a self,
+        room: Size,
+        needed: f32,
+        screen: Element<'a, M>,
+    ) -> Element<'a, M> {
+        let mut parts = row![container(screen).width(FillPortion(3))].spacing(3.0 * GAP);
+        if room.width >= needed && self.subject.is_some() {
+            parts = parts.push(container(self.view()).width(FillPortion(2)));
+        }
+        parts.into()
+    }
+
+    /// What a picture of this size depends on now.
+    const fn wanted(&self, size: Size) -> Made {
+        Made {
+            number: self.number,
+            size,
+            dots: self.dots,
+        }
+    }
+
+    fn motif(&self) -> Motif {
+        Motif {
+            subject: self.subject.clone(),
+            view: self.view,
+            many: self.many,
+        }
+    }
+}
+
+/// The widget that shows it, as large as its place.
+struct Canvas<'a>(&'a PictureView);
+
+impl<M> Widget<M, Theme, Renderer> for Canvas<'_> {
+    fn size(&self) -> Size<Length> {
+        Size::new(Fill, Fill)
+    }
+
+    fn layout(&mut self, _: &mut Tree, _: &Renderer, limits: &layout::Limits) -> layout::Node {
+        layout::atomic(limits, Fill, Fill)
+    }
+
+    fn update(
+        &mut self,
+        _: &mut Tree,
+        event: &Event,
+        layout: Layout<'_>,
+        _: mouse::Cursor,
+        _: &Renderer,
+        _: &mut dyn Clipboard,
+        shell: &mut Shell<'_, M>,
+        _: &Rectangle,
+    ) {
+        let Self(picture) = self;
+        if let Event::Window(window::Event::RedrawRequested(_)) = event {
+            let mut cache = picture.cache.borrow_mut();
+            let wanted = picture.wanted(layout.bounds().size());
+            if cache.prepare(wanted, || picture.motif()) {
+                shell.request_redraw();
+            }
+        }
+    }
+
+    fn draw(
+        &self,
+        _: &Tree,
+        renderer: &mut Renderer,
+        theme: &Theme,
+        _: &renderer::Style,
+        layout: Layout<'_>,
+        _: mouse::Cursor,
+        _: &Rectangle,
+    ) {
+        let Self(picture) = self;
+        let (bounds, is_dark) = (layout.bounds(), theme.extended_palette().is_dark);
+        let mut cache = picture.cache.borrow_mut();
+        let wanted = picture.wanted(bounds.size());
+        cache.draw(renderer, bounds, is_dark, wanted, || picture.motif());
+    }
+}

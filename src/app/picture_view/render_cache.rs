@@ -1,0 +1,275 @@
+//! What an picture's picture is drawn on: its shapes one by one where they are few, or else an image
+//! that the picture's own painter makes of them.
+//!
+//! A large knot takes longer to paint than the words of a step. So the window shows the new words
+//! at once, while a thread beside it paints the picture, and the picture in the frame after that.
+
+use std::sync::mpsc::{Receiver, RecvTimeoutError, channel};
+use std::thread;
+use std::time::Duration;
+
+use iced::advanced::Renderer as _;
+use iced::advanced::graphics::geometry::Renderer as _;
+use iced::widget::canvas::{self, Frame, Path, Stroke};
+use iced::{Color, Point, Rectangle, Renderer, Size, Vector};
+
+use super::tiles::Tiles;
+use crate::app::widgets::repaint_layer::Repaints;
+use crate::picture::{
+    self, Colour, Outline, Paint, Painter, Palette, Scene, Segment, Subject, Tones, View,
+};
+
+/// How long a frame waits for a picture before it is shown without: keys are answered in between.
+const PATIENCE: Duration = Duration::from_millis(3);
+
+/// A picture as it was drawn last.
+#[derive(Default)]
+pub struct RenderCache {
+    is_dark: bool,
+    /// For what the picture that is shown was made.
+    made: Option<Made>,
+    shown: Shown,
+    tiles: Tiles,
+    /// Here while nothing is being painted.
+    painter: Painter,
+    /// The next picture, while it is painted.
+    next: Option<(Made, Receiver<Painted>)>,
+}
+
+/// What a picture depends on.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Made {
+    /// Another number for another subject or view.
+    pub number: u64,
+    /// The size of the picture.
+    pub size: Size,
+    /// Dots of the screen for each pixel of the layout.
+    pub dots: f32,
+}
+
+/// What is to be painted.
+pub struct Motif {
+    /// What it is of, if of anything.
+    pub subject: Option<Subject>,
+    /// How the tube is shown.
+    pub view: View,
+    /// Segments of a scene above which it is shown as an image.
+    pub many: usize,
+}
+
+#[derive(Default)]
+enum Shown {
+    #[default]
+    Nothing,
+    Image,
+    Shapes(Box<Drawing>),
+}
+
+/// What comes of painting.
+struct Painted {
+    painter: Painter,
+    outcome: Outcome,
+}
+
+enum Outcome {
+    Nothing,
+    /// The painter has it.
+    Image,
+    /// To be drawn shape by shape.
+    Scene(Box<Scene>),
+}
+
+/// Paints, or leaves it for the canvas.
+fn painted(mut painter: Painter, motif: Motif, wanted: Made, is_dark: bool) -> Painted {
+    let frame = picture::Frame::new(wanted.size.width, wanted.size.height);
+    let scene = motif
+        .subject
+        .map(|subject| subject.scene(motif.view, frame));
+    let outcome = match scene {
+        None => Outcome::Nothing,
+        Some(scene) if scene.segments() > motif.many => {
+            painter.paint_at(&scene, &tones(is_dark), wanted.dots);
+            Outcome::Image
+        }
+        Some(scene) => Outcome::Scene(Box::new(scene)),
+    };
+    Painted { painter, outcome }
+}
+
+fn tones(is_dark: bool) -> Tones {
+    if is_dark {
+        Tones::dark()
+    } else {
+        Tones::light()
+    }
+}
+
+impl RenderCache {
+    /// Keeps nothing of what was shown: the next picture is made while it is drawn. For one that
+    /// was away for a while, or comes back in quite another size.
+    pub fn wipe(&mut self) {
+        self.has_finished(Duration::MAX);
+        self.made = None;
+    }
+
+    /// Sees to it that the picture will be what is wanted now; whether it will only be so in a
+    /// frame to come.
+    pub fn prepare(&mut self, wanted: Made, motif: impl FnOnce() -> Motif) -> bool {
+        if !self.has_finished(PATIENCE) {
+            return true;
+        }
+        if self.made.is_none() || self.made == Some(wanted) {
+            return false;
+        }
+        let (painter, is_dark) = (std::mem::take(&mut self.painter), self.is_dark);
+        let motif = motif();
+        let (done, next) = channel();
+        let painting = thread::Builder::new().name("picture".to_owned());
+        let painting = painting.spawn(move || {
+            // The cache may be gone by now.
+            let _ = done.send(painted(painter, motif, wanted, is_dark));
+        });
+        match painting {
+            Ok(_) => self.next = Some((wanted, next)),
+            // No thread is to be had: it is painted while it is drawn.
+            Err(_) => self.made = None,
+        }
+        self.next.is_some()
+    }
+
+    /// Draws it in these bounds. `is_dark` for light on dark.
+    pub fn draw(
+        &mut self,
+        renderer: &mut Renderer,
+        bounds: Rectangle,
+        is_dark: bool,
+        wanted: Made,
+        motif: impl FnOnce() -> Motif,
+    ) {
+        if self.made.is_none() || self.is_dark != is_dark {
+            self.has_finished(Duration::MAX);
+            self.is_dark = is_dark;
+            let painter = std::mem::take(&mut self.painter);
+            self.show(wanted, painted(painter, motif(), wanted, is_dark));
+        }
+        // On whole dots: an image is painted from the dot that its corner lies in, a layer is
+        // cleared and masked from the first dot of which it has the middle.
+        let whole = |length: f32| (length * wanted.dots).round() / wanted.dots;
+        let bounds = Rectangle {
+            x: whole(bounds.x),
+            y: whole(bounds.y),
+            width: whole(bounds.width),
+            height: whole(bounds.height),
+        };
+        match &self.shown {
+            Shown::Nothing => {}
+            Shown::Image => self.tiles.draw(renderer, bounds),
+            Shown::Shapes(shapes) => shapes.draw(renderer, bounds),
+        }
+    }
+
+    /// Shows the picture that is being painted, if any, from now on; whether it was done in time.
+    fn has_finished(&mut self, patience: Duration) -> bool {
+        let Some((made, next)) = &self.next else {
+            return true;
+        };
+        let made = *made;
+        match next.recv_timeout(patience) {
+            Ok(painted) => self.show(made, painted),
+            Err(RecvTimeoutError::Timeout) => return false,
+            // Its thread has failed. Rather no picture than one of another step.
+            Err(RecvTimeoutError::Disconnected) => {
+                self.made = Some(made);
+                self.shown = Shown::Nothing;
+                self.tiles = Tiles::default();
+            }
+        }
+        self.next = None;
+        true
+    }
+
+    fn show(&mut self, made: Made, Painted { painter, outcome }: Painted) {
+        self.shown = match outcome {
+            Outcome::Nothing => Shown::Nothing,
+            Outcome::Image => {
+                self.tiles.take(&painter, made.dots);
+                Shown::Image
+            }
+            Outcome::Scene(scene) => Shown::Shapes(Box::new(Drawing {
+                scene,
+                tones: tones(self.is_dark),
+                cache: canvas::Cache::new(),
+            })),
+        };
+        self.painter = painter;
+        self.made = Some(made);
+    }
+}
+
+/// A scene that is drawn shape by shape.
+struct Drawing {
+    scene: Box<Scene>,
+    tones: Tones,
+    cache: canvas::Cache,
+}
+
+impl Drawing {
+    fn draw(&self, renderer: &mut Renderer, bounds: Rectangle) {
+        // In a layer of its own, like the tiles: a canvas among texts puts the text that stands
+        // in its place a frame later to the wrong spot, where the window works out what has
+        // changed, and a part of a new sentence would never be painted.
+        Repaints::default().draw(bounds, renderer, |renderer| {
+            let size = self.scene.frame();
+            let size = Size::new(size.width, size.height);
+            let shapes = self.cache.draw(renderer, size, |frame| {
+                paint(&self.scene, &self.tones, frame);
+            });
+            let place = Vector::new(bounds.x, bounds.y);
+            renderer.with_translation(place, |renderer| renderer.draw_geometry(shapes));
+        });
+    }
+}
+
+/// Puts the shapes of a scene on a canvas, back to front.
+fn paint(scene: &Scene, palette: &dyn Palette, frame: &mut Frame) {
+    for shape in scene.shapes() {
+        let colour = palette.colour(shape.role);
+        if colour.opacity == 0 {
+            continue;
+        }
+        let path = path(&shape.outline);
+        match shape.paint {
+            Paint::Fill => frame.fill(&path, on_screen(colour)),
+            Paint::Stroke(width) => {
+                let stroke = Stroke::default()
+                    .with_color(on_screen(colour))
+                    .with_width(width);
+                frame.stroke(&path, stroke);
+            }
+        }
+    }
+}
+
+fn path(outline: &Outline) -> Path {
+    let on_screen = |point: picture::Point| Point::new(point.x, point.y);
+    match outline {
+        Outline::Circle { centre, radius } => Path::circle(on_screen(*centre), *radius),
+        Outline::Path(segments) => Path::new(|path| {
+            for segment in segments {
+                match *segment {
+                    Segment::Move(to) => path.move_to(on_screen(to)),
+                    Segment::Line(to) => path.line_to(on_screen(to)),
+                    Segment::Cubic(one, two, to) => {
+                        path.bezier_curve_to(on_screen(one), on_screen(two), on_screen(to));
+                    }
+                    Segment::Close => path.close(),
+                }
+            }
+        }),
+    }
+}
+
+fn on_screen(colour: Colour) -> Color {
+    let opacity = f32::from(colour.opacity) / 255.0;
+    Color::from_rgba8(colour.red, colour.green, colour.blue, opacity)
+}

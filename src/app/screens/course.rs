@@ -1,0 +1,146 @@
+//! First ties: the screen of the course for beginners.
+
+use iced::widget::{button, column, row, scrollable, text};
+use iced::{Element, Fill, FillPortion, Task};
+
+use super::context::Context;
+use super::page::Page;
+use super::route::{Go, Next};
+use crate::app::{theme, widgets};
+use crate::guide::{COURSE, LessonState};
+use crate::pedal::{Intent, Press};
+use crate::session::{lesson_tie, lessons};
+use crate::shelf::ShelfError;
+
+/// Which lesson is chosen, and how far the tyer is with each.
+#[derive(Debug, Default)]
+pub struct State {
+    chosen: usize,
+    states: [LessonState; COURSE.len()],
+}
+
+/// What happens on the screen besides presses.
+#[derive(Clone, Debug)]
+pub enum Message {
+    /// The shelf was asked how far the tyer is.
+    Asked(Result<[LessonState; COURSE.len()], ShelfError>),
+    /// The lesson at this place of the list is to be begun.
+    Begin(usize),
+}
+
+impl Page for State {
+    type Message = Message;
+    type Opening = ();
+
+    /// The screen says itself once it is known how far the tyer is.
+    fn open((): (), context: &mut Context) -> (Self, Task<Message>) {
+        let task = match context.services.shelf.clone() {
+            Some(shelf) => Task::future(async move { Message::Asked(lessons(&shelf)) }),
+            None => Task::done(Message::Asked(Ok(Default::default()))),
+        };
+        (Self::default(), task)
+    }
+
+    fn update(&mut self, message: Message, context: &mut Context) -> Next<Message> {
+        match message {
+            Message::Asked(states) => {
+                self.states = states.unwrap_or_else(|error| {
+                    context.session.refuse(&error);
+                    Default::default()
+                });
+                // The first lesson that is not done is the one to go on with.
+                let not_done = |state: &LessonState| *state != LessonState::Done;
+                self.chosen = self.states.iter().position(not_done).unwrap_or(0);
+                let opening = context.plainly("course-say");
+                context.say(&format!("{opening} {}", self.say_chosen(context)));
+                Next::default()
+            }
+            Message::Begin(index) => {
+                self.chosen = index.min(COURSE.len() - 1);
+                self.begin(context)
+            }
+        }
+    }
+
+    fn press(
+        &mut self,
+        press: &Press,
+        intent: Option<Intent>,
+        context: &mut Context,
+    ) -> Next<Message> {
+        if press.is_repeat {
+            return Next::default();
+        }
+        match (press.key.as_str(), intent) {
+            ("ArrowDown" | "Tab", _) => self.choose((self.chosen + 1) % COURSE.len(), context),
+            ("ArrowUp" | "Shift+Tab", _) | (_, Some(Intent::Back)) => {
+                self.choose((self.chosen + COURSE.len() - 1) % COURSE.len(), context)
+            }
+            (_, Some(Intent::Next)) => self.begin(context),
+            (_, Some(Intent::Leave)) => Go::start().into(),
+            (_, Some(Intent::Again)) => self.choose(self.chosen, context),
+            (key, _) => match key.parse::<usize>() {
+                Ok(digit) if (1..=COURSE.len()).contains(&digit) => self.choose(digit - 1, context),
+                _ => Next::default(),
+            },
+        }
+    }
+
+    fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
+        let words = context.words();
+        let page = widgets::page_below(context.session.notices(), 14);
+        let mut list = column![].spacing(12).width(FillPortion(1));
+        for (index, (lesson, state)) in COURSE.iter().zip(self.states).enumerate() {
+            let line = text(words.lesson_line(*lesson, state)).size(26);
+            list = list.push(
+                button(line)
+                    .width(Fill)
+                    .padding(14)
+                    .style(theme::pressable(index == self.chosen))
+                    .on_press(Message::Begin(index)),
+            );
+        }
+        let idea = words.lesson_idea(COURSE[self.chosen].number);
+        let idea = text(idea).size(28).width(FillPortion(1));
+        page.push(
+            text(words.plainly("course-heading", &[]))
+                .size(theme::HEADING)
+                .font(theme::BOLD),
+        )
+        .push(
+            scrollable(row![list, idea].spacing(40))
+                .spacing(8)
+                .width(Fill)
+                .height(Fill),
+        )
+        .push(widgets::quiet(
+            words.plainly("course-keys", &[]),
+            theme::BODY,
+        ))
+        .into()
+    }
+}
+
+impl State {
+    fn choose(&mut self, index: usize, context: &Context) -> Next<Message> {
+        self.chosen = index;
+        context.say(&self.say_chosen(context));
+        Next::default()
+    }
+
+    fn say_chosen(&self, context: &Context) -> String {
+        let (lesson, words) = (COURSE[self.chosen], context.words());
+        let line = words.say_lesson(lesson, self.states[self.chosen]);
+        format!("{line} {}", words.lesson_idea(lesson.number))
+    }
+
+    fn begin(&self, context: &Context) -> Next<Message> {
+        match lesson_tie(COURSE[self.chosen]) {
+            Ok(tie) => Go::Begin(Box::new(tie)).into(),
+            Err(error) => {
+                context.say(&context.words().knot_error(&error));
+                Next::default()
+            }
+        }
+    }
+}

@@ -1,0 +1,100 @@
+//! The learn screen: the tyer presses what is to do what.
+
+use iced::widget::{column, container, text};
+use iced::{Center, Element, Fill, Task};
+
+use super::context::Context;
+use super::page::Page;
+use super::route::{Go, Next, Route};
+use crate::app::{theme, widgets};
+use crate::pedal::{Asked, Edge, Input, Intent, Learning, Press, Raw};
+use crate::settings::Settings;
+use crate::words::Words;
+
+/// What was pressed so far.
+#[derive(Default)]
+pub struct State {
+    learning: Learning,
+}
+
+/// Nothing happens on the screen besides presses.
+#[derive(Clone, Copy, Debug)]
+pub enum Message {}
+
+impl Page for State {
+    type Message = Message;
+    type Opening = ();
+
+    fn open((): (), context: &mut Context) -> (Self, Task<Message>) {
+        let state = Self::default();
+        let opening = context.plainly("learn-opening-say");
+        context.say(&format!("{opening} {}", state.asks(context.words())));
+        (state, Task::none())
+    }
+
+    fn update(&mut self, message: Message, _: &mut Context) -> Next<Message> {
+        match message {}
+    }
+
+    /// Every press is to be learnt: none is left that means something.
+    fn press(&mut self, _: &Press, _: Option<Intent>, _: &mut Context) -> Next<Message> {
+        Next::default()
+    }
+
+    fn input(&mut self, raw: &Raw, context: &mut Context) -> Option<Next<Message>> {
+        if raw.edge == Edge::Down && raw.input == Input::key("Escape") {
+            return Some(Go::settings().into());
+        }
+        let now = context.now();
+        let Some(input) = context.session.take_to_learn(raw, now) else {
+            return Some(Next::default());
+        };
+        let came_to = match self.learning.press(input) {
+            Some(Asked::Learnt(input, intent)) => context.words().learnt(&input, intent),
+            Some(Asked::Skipped(_)) => context.plainly("learn-skipped-say"),
+            None => String::new(),
+        };
+        let sentence = format!("{came_to} {}", self.asks(context.words()));
+        context.say(sentence.trim());
+        if self.learning.asks().is_some() {
+            return Some(Next::default());
+        }
+        context.session.set(Settings {
+            bindings: self.learning.bindings(),
+            ..context.session.settings().clone()
+        });
+        Some(Go::To(Route::Settings(Some(sentence.trim().to_owned()))).into())
+    }
+
+    fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
+        let words = context.words();
+        let page = widgets::page_below(context.session.notices(), 14);
+        let mut heart = column![
+            text(self.asks(words)).size(44).font(theme::BOLD).center(),
+            text(words.plainly("learn-how", &[]))
+                .size(theme::BODY)
+                .style(theme::quiet)
+                .center(),
+        ]
+        .spacing(20)
+        .align_x(Center);
+        for (input, intent) in self.learning.learnt() {
+            heart = heart.push(text(words.learnt(input, *intent)).size(theme::BODY));
+        }
+        page.push(container(heart).center(Fill))
+            .push(widgets::quiet(
+                words.plainly("learn-keys", &[]),
+                theme::BODY,
+            ))
+            .into()
+    }
+}
+
+impl State {
+    fn asks(&self, words: &Words) -> String {
+        match self.learning.asks() {
+            Some(intent) => words.learn_asks(intent),
+            None => words.plainly("learn-done-say", &[]),
+        }
+    }
+}

@@ -1,0 +1,206 @@
+//! The screen with the form of the log.
+
+use iced::widget::{Id, button, column, operation, row, scrollable, text, text_input};
+use iced::{Element, Fill, Padding, Task};
+
+use super::context::Context;
+use super::page::Page;
+use super::route::{Go, Next, Route};
+use crate::app::{theme, widgets};
+use crate::pedal::{Intent, Press};
+use crate::session::{LogAction, LogField, LogForm, NotLogged, keep_entry};
+use crate::shelf::Entry;
+use crate::words::Words;
+
+use LogField::{
+    Around, Cord as CordField, CordName, Cut, Drawn, Keep, LeftOver, Minutes, Note, Photograph,
+    Width,
+};
+
+/// The form, and whether the tie that it is for is in hand; it can be on the shelf too.
+pub struct State {
+    form: LogForm,
+    is_in_hand: bool,
+}
+
+/// What happens on the screen besides presses.
+#[derive(Clone, Debug)]
+pub enum Message {
+    /// A text of the form was changed.
+    Typed(LogField, String),
+    /// The choice was switched over.
+    Switched,
+    /// It is to be kept.
+    Keep,
+    /// It is kept, or is not.
+    Kept(Result<(), NotLogged>),
+}
+
+impl Page for State {
+    type Message = Message;
+    type Opening = Box<Entry>;
+
+    /// A tie in hand waits behind the form.
+    fn open(entry: Box<Entry>, context: &mut Context) -> (Self, Task<Message>) {
+        let state = Self {
+            form: LogForm::new(*entry),
+            is_in_hand: context.session.tie().is_some(),
+        };
+        context.session.look_away();
+        context.say(&state.form.say(context.words()));
+        let focus = focus(state.form.focus());
+        (state, focus)
+    }
+
+    fn update(&mut self, message: Message, context: &mut Context) -> Next<Message> {
+        let action = match message {
+            Message::Typed(field, typed) => {
+                self.form.type_in(field, typed);
+                LogAction::None
+            }
+            Message::Switched => self.form.switch(context.words()),
+            Message::Keep => self.form.keep(context.words()),
+            Message::Kept(result) => return self.kept(result, context),
+        };
+        self.follow(action, context)
+    }
+
+    fn press(
+        &mut self,
+        press: &Press,
+        intent: Option<Intent>,
+        context: &mut Context,
+    ) -> Next<Message> {
+        let action = self.form.press(press, intent, context.words());
+        self.follow(action, context)
+    }
+
+    fn takes_text(&self) -> bool {
+        true
+    }
+
+    fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
+        let words = context.words();
+        let mut page = widgets::page_below(context.session.notices(), 12);
+        let heading = text(words.plainly("log-heading", &[]))
+            .size(theme::HEADING)
+            .font(theme::BOLD);
+        page = page.push(heading);
+        if let Some(complaint) = self.form.complaint() {
+            page = page.push(widgets::notice(complaint));
+        }
+        // Room for the bar that scrolls it.
+        let mut form = column![].spacing(12).padding(Padding::ZERO.right(18));
+        for pair in [
+            [CordName, CordField],
+            [Cut, LeftOver],
+            [Around, Width],
+            [Drawn, Minutes],
+            [Note, Photograph],
+        ] {
+            form = form.push(row(pair.map(|field| self.field(field, words))).spacing(20));
+        }
+        form = form.push(widgets::quiet(words.plainly("log-hint", &[]), theme::SMALL));
+        let keep = text(words.plainly("log-keep", &[]))
+            .size(28)
+            .font(theme::BOLD);
+        form = form.push(
+            button(keep)
+                .padding([12, 24])
+                .style(theme::pressable(self.form.focus() == Keep))
+                .on_press(Message::Keep),
+        );
+        page.push(scrollable(form).id(form_id()).width(Fill).height(Fill))
+            .push(widgets::quiet(words.plainly("log-keys", &[]), theme::BODY))
+            .into()
+    }
+}
+
+impl State {
+    fn follow(&mut self, action: LogAction, context: &mut Context) -> Next<Message> {
+        match action {
+            LogAction::None => Next::default(),
+            LogAction::Say(text) => {
+                context.say(&text);
+                Next::default()
+            }
+            LogAction::Focus(field, text) => {
+                context.say(&text);
+                Next::run(focus(field))
+            }
+            LogAction::Keep(entry) => match context.services.shelf.clone() {
+                Some(shelf) => Next::run(Task::future(async move {
+                    Message::Kept(keep_entry(&shelf, &entry))
+                })),
+                None => Next::default(),
+            },
+            LogAction::Leave => Go::Back(Route::Shelf(())).into(),
+        }
+    }
+
+    /// A tie in hand is done with once it is logged; from the shelf it goes back there.
+    fn kept(&mut self, result: Result<(), NotLogged>, context: &mut Context) -> Next<Message> {
+        let sentence = match result {
+            Ok(()) => {
+                let kept = context.plainly("log-kept");
+                context.session.good_news(kept);
+                return if self.is_in_hand {
+                    Go::start().into()
+                } else {
+                    Go::To(Route::Shelf(())).into()
+                };
+            }
+            Err(fault) => fault.sentence(context.words()),
+        };
+        context.say(&sentence);
+        self.form.complain(sentence);
+        Next::default()
+    }
+
+    fn field<'a>(&'a self, field: LogField, words: &Words) -> Element<'a, Message> {
+        let label = text(words.plainly(field.label(), &[])).size(theme::SMALL);
+        let part: Element<'a, Message> = if field == Drawn {
+            let value = if self.form.is_left_open() {
+                "log-drawn-open"
+            } else {
+                "log-drawn-tight"
+            };
+            button(text(words.plainly(value, &[])).size(26).width(Fill))
+                .padding(8)
+                .style(theme::pressable(self.form.focus() == Drawn))
+                .on_press(Message::Switched)
+                .into()
+        } else {
+            text_input("", self.form.typed(field))
+                .id(id(field))
+                .size(26)
+                .padding(8)
+                .style(theme::field)
+                .on_input(move |typed| Message::Typed(field, typed))
+                .on_submit(Message::Keep)
+                .into()
+        };
+        column![label, part].spacing(4).width(Fill).into()
+    }
+}
+
+/// Puts the focus of the window on a field, and brings it into view.
+fn focus(field: LogField) -> Task<Message> {
+    #[expect(clippy::cast_precision_loss, reason = "a place on a scroll bar")]
+    let share = field as usize as f32 / (LogField::ALL.len() - 1) as f32;
+    Task::batch([
+        // Focusing what takes no text leaves every text field unfocused.
+        operation::focus(id(field)),
+        operation::select_all(id(field)),
+        operation::snap_to(form_id(), scrollable::RelativeOffset { x: 0.0, y: share }),
+    ])
+}
+
+fn form_id() -> Id {
+    Id::new("log-form")
+}
+
+/// The widget of a field.
+fn id(field: LogField) -> Id {
+    Id::new(field.label())
+}

@@ -1,0 +1,63 @@
+//! What every screen can do.
+
+use iced::{Element, Task};
+
+use super::context::Context;
+use super::route::Next;
+use crate::pedal::{Intent, Press, Raw};
+use crate::session::Event;
+
+/// A screen.
+pub trait Page: Sized {
+    /// What happens on it besides presses.
+    type Message: Send + 'static;
+    /// What it takes to open it.
+    type Opening;
+
+    /// The screen as it appears. It says itself.
+    fn open(opening: Self::Opening, context: &mut Context) -> (Self, Task<Self::Message>);
+
+    /// Takes in what happened on it.
+    fn update(&mut self, message: Self::Message, context: &mut Context) -> Next<Self::Message>;
+
+    /// Does what a press asks for that no field took. `intent` is what the press means on every
+    /// screen.
+    fn press(
+        &mut self,
+        press: &Press,
+        intent: Option<Intent>,
+        context: &mut Context,
+    ) -> Next<Self::Message>;
+
+    /// What it looks like.
+    fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Self::Message>;
+
+    /// The title of the window, where it is not the program's name alone.
+    fn title(&self, _context: &Context) -> Option<String> {
+        None
+    }
+
+    /// Whether keys are typed into a field of it: then signs such as plus are no commands.
+    fn takes_text(&self) -> bool {
+        false
+    }
+
+    /// Takes an input before it is looked at as a gesture; `None` where the screen leaves it be.
+    fn input(&mut self, _raw: &Raw, _context: &mut Context) -> Option<Next<Self::Message>> {
+        None
+    }
+
+    /// Takes in what the session hears too.
+    fn hear(&mut self, _event: &Event, _context: &mut Context) {}
+
+    /// What was said last of it, as far as it can be said again.
+    fn say_again(&self, _context: &Context) -> String {
+        String::new()
+    }
+
+    /// Has its pictures show what has changed.
+    fn redraw(&mut self, _context: &Context) {}
+
+    /// Another screen takes its place: what must not be lost is put by.
+    fn close(self, _context: &mut Context) {}
+}

@@ -1,0 +1,92 @@
+//! Where a screen can lead.
+
+use iced::Task;
+
+use super::list::for_each_screen;
+use crate::shelf::{Tie, TieId};
+
+macro_rules! routes {
+    ($($name:ident($file:ident, $opening:ty),)*) => {
+        /// A screen, and what it takes to open it.
+        #[derive(Debug)]
+        pub enum Route {
+            $(
+                #[doc = concat!("The screen in `", stringify!($file), "`.")]
+                $name($opening),
+            )*
+        }
+    };
+}
+for_each_screen!(routes);
+
+/// What is to happen after a screen has done its part.
+#[derive(Debug)]
+pub enum Go {
+    /// To another screen.
+    To(Route),
+    /// Back to the tie in hand, or else to this screen.
+    Back(Route),
+    /// To a new tie.
+    Begin(Box<Tie>),
+    /// To a tie on the shelf.
+    TakeUp(TieId),
+    /// To the form of the log for this tie.
+    Log(Box<Tie>),
+}
+
+impl Go {
+    /// To the start screen.
+    pub const fn start() -> Self {
+        Self::To(Route::Start(()))
+    }
+
+    /// To the settings.
+    pub const fn settings() -> Self {
+        Self::To(Route::Settings(None))
+    }
+}
+
+/// What a screen wants done after a message or a press.
+#[must_use]
+pub struct Next<M> {
+    /// Work for the toolkit.
+    pub task: Task<M>,
+    /// Where to go.
+    pub go: Option<Go>,
+}
+
+impl<M> Default for Next<M> {
+    fn default() -> Self {
+        Self {
+            task: Task::none(),
+            go: None,
+        }
+    }
+}
+
+impl<M: 'static> Next<M> {
+    /// This task, and the screen stays.
+    pub fn run(task: Task<M>) -> Self {
+        Self { task, go: None }
+    }
+
+    /// The same for another type of message.
+    pub fn map<N: Send + 'static>(self, wrap: impl FnMut(M) -> N + Send + 'static) -> Next<N>
+    where
+        M: Send,
+    {
+        Next {
+            task: self.task.map(wrap),
+            go: self.go,
+        }
+    }
+}
+
+impl<M> From<Go> for Next<M> {
+    fn from(go: Go) -> Self {
+        Self {
+            task: Task::none(),
+            go: Some(go),
+        }
+    }
+}

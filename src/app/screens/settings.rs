@@ -1,0 +1,154 @@
+//! The settings screen: one list, worked by keys, where each line says itself.
+
+use iced::widget::scrollable::RelativeOffset;
+use iced::widget::{Id, button, column, operation, row, scrollable, text};
+use iced::{Center, Element, Fill, Task, padding};
+
+use super::context::Context;
+use super::page::Page;
+use super::route::{Go, Next, Route};
+use crate::app::{theme, widgets};
+use crate::pedal::{Intent, Press};
+use crate::session::{Event, Setting, SettingsAction, SettingsList};
+use crate::voice::News;
+
+/// The list as it stands.
+pub struct State {
+    list: SettingsList,
+}
+
+/// What happens on the screen besides presses.
+#[derive(Clone, Copy, Debug)]
+pub enum Message {
+    /// This line is looked at.
+    Focus(usize),
+    /// This line is to be changed, by so many steps.
+    Change(usize, i16),
+    /// The monitor is so many pixels wide, if that is known.
+    MonitorWidth(Option<f32>),
+}
+
+impl Page for State {
+    type Message = Message;
+    /// What is said in place of the usual.
+    type Opening = Option<String>;
+
+    /// A tie in hand waits behind the settings.
+    fn open(said: Option<String>, context: &mut Context) -> (Self, Task<Message>) {
+        let list = SettingsList::new(&context.words().tag().to_string());
+        let said = said.unwrap_or_else(|| {
+            let opening = context.plainly("settings-opening-say");
+            let line = list.say(context.words(), context.session.settings());
+            format!("{opening} {line}")
+        });
+        context.say(&said);
+        context.services.voice.ask_for_voices();
+        context.session.look_away();
+        let width = iced::window::oldest()
+            .and_then(iced::window::monitor_size)
+            .map(|size| Message::MonitorWidth(size.map(|size| size.width)));
+        (Self { list }, width)
+    }
+
+    fn update(&mut self, message: Message, context: &mut Context) -> Next<Message> {
+        let action = match message {
+            Message::Focus(index) => self.list.look_at(index),
+            Message::Change(index, by) => {
+                let settings = context.session.settings();
+                self.list.change_at(index, by, settings)
+            }
+            Message::MonitorWidth(width) => {
+                context.window.set_monitor_width(width);
+                return Next::default();
+            }
+        };
+        self.follow(action, context)
+    }
+
+    fn press(
+        &mut self,
+        press: &Press,
+        intent: Option<Intent>,
+        context: &mut Context,
+    ) -> Next<Message> {
+        let settings = context.session.settings();
+        let action = self.list.press(press, intent, settings);
+        self.follow(action, context)
+    }
+
+    fn hear(&mut self, event: &Event, _: &mut Context) {
+        if let Event::Voice(News::Voices(voices)) = event {
+            self.list.voices(voices);
+        }
+    }
+
+    fn say_again(&self, context: &Context) -> String {
+        self.list.say(context.words(), context.session.settings())
+    }
+
+    fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
+        let (words, settings) = (context.words(), context.session.settings());
+        let page = widgets::page_below(context.session.notices(), 14);
+        let heading = text(words.plainly("settings-heading", &[]))
+            .size(theme::HEADING)
+            .font(theme::BOLD);
+        // The bar of the list stands beside it.
+        let mut list = column![].spacing(6).padding(padding::right(16));
+        for (index, field) in Setting::ALL.into_iter().enumerate() {
+            let name = text(words.setting_name(field.name())).size(theme::BODY);
+            let value = words.setting_value(field.name(), &self.list.shown(field, words, settings));
+            let value = text(value).size(theme::BODY).font(theme::BOLD);
+            let has_focus = index == self.list.focus();
+            let line = button(row![name.width(Fill), value.width(Fill)].spacing(20))
+                .width(Fill)
+                .padding([8, 14])
+                .style(theme::pressable(has_focus))
+                .on_press(Message::Focus(index));
+            let mut line = row![line].spacing(6).align_y(Center);
+            if field != Setting::Learn {
+                for (sign, by) in [("−", -1), ("+", 1)] {
+                    line = line.push(
+                        button(text(sign).size(theme::BODY).width(30).center())
+                            .padding([8, 6])
+                            .style(theme::pressable(false))
+                            .on_press(Message::Change(index, by)),
+                    );
+                }
+            }
+            list = list.push(line);
+        }
+        page.push(heading)
+            .push(scrollable(list).id(Id::new(LIST)).width(Fill).height(Fill))
+            .push(widgets::quiet(
+                words.plainly("settings-keys", &[]),
+                theme::BODY,
+            ))
+            .into()
+    }
+}
+
+impl State {
+    fn follow(&mut self, action: SettingsAction, context: &mut Context) -> Next<Message> {
+        match action {
+            SettingsAction::None => return Next::default(),
+            SettingsAction::Leave => return Go::Back(Route::Start(())).into(),
+            SettingsAction::Learn => return Go::To(Route::KeyBinding(())).into(),
+            SettingsAction::Moved => {}
+            SettingsAction::Set(settings) => {
+                context.session.set(*settings);
+                self.list.speak(&context.words().tag().to_string());
+            }
+        }
+        context.say(&self.say_again(context));
+        Next::run(self.scroll())
+    }
+
+    /// Brings the line that has the focus into sight.
+    fn scroll(&self) -> Task<Message> {
+        #[expect(clippy::cast_precision_loss, reason = "a handful of lines")]
+        let y = self.list.focus() as f32 / (Setting::ALL.len() - 1) as f32;
+        operation::snap_to(Id::new(LIST), RelativeOffset { x: 0.0, y })
+    }
+}
+
+const LIST: &str = "settings";

@@ -1,0 +1,443 @@
+//! The shelf screen: every tie that is kept, worked by keys alone.
+
+use std::path::PathBuf;
+
+use iced::widget::{Id, button, column, operation, row, scrollable, space, text, text_input};
+use iced::{Center, Element, Fill, Task};
+
+use super::context::Context;
+use super::page::Page;
+use super::route::{Go, Next};
+use crate::app::jobs::{self, Job, Outcome, Report, Stock};
+use crate::app::services::LAST_SAVE;
+use crate::app::{theme, widgets};
+use crate::guide::{AtOnce, Script};
+use crate::pedal::{Intent, Press};
+use crate::session::as_path;
+use crate::shelf::{ShelfError, Shelved, Standing, Tie, TieId};
+use crate::words::Words;
+
+/// What lies on the shelf and which tie has the focus.
+#[derive(Default)]
+pub struct State {
+    stock: Stock,
+    focus: usize,
+    prompt: Option<Prompt>,
+    /// What the last job came to.
+    report: Option<String>,
+}
+
+/// A line that is being typed.
+struct Prompt {
+    asks: Asks,
+    text: String,
+}
+
+/// What is asked for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Asks {
+    Name,
+    Note,
+    BackUp,
+    BringIn,
+}
+
+/// What happens on the screen besides presses.
+#[derive(Clone, Debug)]
+pub enum Message {
+    /// The line was changed.
+    Typed(String),
+    /// The line is to be kept.
+    Enter,
+    /// A tie was clicked.
+    Clicked(usize),
+    /// A job was done.
+    Done(Box<Report>),
+}
+
+/// What a press comes to.
+#[derive(Debug)]
+enum Action {
+    /// Nothing.
+    None,
+    /// Say this.
+    Say(String),
+    /// Say this and put the focus of the window on the line.
+    Ask(String),
+    /// Have this done on the disk.
+    Do(Job),
+    /// Take a tie up.
+    TakeUp(TieId),
+    /// Go to the form of the log.
+    Log(Box<Tie>),
+    /// Go back to the start screen.
+    Leave,
+}
+
+impl Page for State {
+    type Message = Message;
+    type Opening = ();
+
+    /// The screen says itself once the shelf is looked through.
+    fn open((): (), context: &mut Context) -> (Self, Task<Message>) {
+        (Self::default(), do_job(Job::Look, context))
+    }
+
+    fn update(&mut self, message: Message, context: &mut Context) -> Next<Message> {
+        match message {
+            Message::Typed(typed) => {
+                if let Some(prompt) = &mut self.prompt {
+                    prompt.text = typed;
+                }
+                Next::default()
+            }
+            Message::Enter => {
+                let action = self.enter();
+                self.follow(action, context)
+            }
+            Message::Clicked(index) => {
+                self.focus = index;
+                let here = self.say_here(context.words());
+                self.follow(Action::Say(here), context)
+            }
+            Message::Done(report) => {
+                match self.take_in(*report, context.words()) {
+                    Ok(say) => {
+                        context.session.troubles(self.troubles());
+                        context.say_after_notices(&say);
+                    }
+                    Err(error) => {
+                        let sentence = context.session.refuse(&error);
+                        context.say(&sentence);
+                    }
+                }
+                Next::run(self.scroll())
+            }
+        }
+    }
+
+    fn press(
+        &mut self,
+        press: &Press,
+        intent: Option<Intent>,
+        context: &mut Context,
+    ) -> Next<Message> {
+        let action = self.pressed(press, intent, context.words());
+        self.follow(action, context)
+    }
+
+    fn takes_text(&self) -> bool {
+        true
+    }
+
+    fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
+        let words = context.words();
+        let mut page = widgets::page_below(context.session.notices(), 12);
+        page = page.push(
+            text(words.plainly("shelf-heading", &[]))
+                .size(theme::HEADING)
+                .font(theme::BOLD),
+        );
+        if let Some(report) = &self.report {
+            page = page.push(widgets::notice(report.as_str()));
+        }
+        if let Some(Prompt { asks, text: typed }) = &self.prompt {
+            page = page.push(text(words.plainly(label(*asks), &[])).size(theme::BODY));
+            page = page.push(
+                text_input("", typed)
+                    .id(line())
+                    .size(28)
+                    .padding(8)
+                    .style(theme::field)
+                    .on_input(Message::Typed)
+                    .on_submit(Message::Enter),
+            );
+        }
+        let keys = match (&self.prompt, self.stock.ties.is_empty()) {
+            (Some(_), _) => "shelf-keys-prompt",
+            (None, true) => "shelf-keys-empty",
+            (None, false) => "shelf-keys",
+        };
+        page = page.push(self.list(words));
+        if self.stock.totals.ties > 0 {
+            page = page.push(widgets::quiet(
+                words.totals(&self.stock.totals),
+                theme::BODY,
+            ));
+        }
+        if let Some(pace) = self.stock.pace {
+            page = page.push(widgets::quiet(words.pace(pace), theme::BODY));
+        }
+        page.push(widgets::quiet(words.plainly(keys, &[]), theme::SMALL))
+            .into()
+    }
+}
+
+/// Has a job done off the window's thread.
+fn do_job(job: Job, context: &Context) -> Task<Message> {
+    let keeper = context.services.keeper.clone();
+    match context.services.shelf.clone() {
+        Some(shelf) => Task::future(async move {
+            let report = jobs::do_job(&shelf, keeper.as_deref(), LAST_SAVE, job);
+            Message::Done(Box::new(report))
+        }),
+        None => Task::none(),
+    }
+}
+
+impl State {
+    fn follow(&mut self, action: Action, context: &mut Context) -> Next<Message> {
+        match action {
+            Action::None => Next::default(),
+            Action::Say(text) => {
+                context.say(&text);
+                Next::run(self.scroll())
+            }
+            Action::Ask(text) => {
+                context.say(&text);
+                Next::run(Task::batch([
+                    operation::focus(line()),
+                    operation::move_cursor_to_end(line()),
+                ]))
+            }
+            Action::Do(job) => Next::run(do_job(job, context)),
+            Action::TakeUp(id) => Go::TakeUp(id).into(),
+            Action::Log(tie) => Go::Log(tie).into(),
+            Action::Leave => Go::start().into(),
+        }
+    }
+
+    /// Takes in what a job came to, and gives what is said of it.
+    ///
+    /// # Errors
+    /// Why the job was not done, or why the shelf could not be looked through.
+    fn take_in(&mut self, report: Report, words: &Words) -> Result<String, ShelfError> {
+        let Report { outcome, stock } = report;
+        let here = self.here().map(|shelved| shelved.tie.id().clone());
+        self.stock = stock?;
+        let ties = self.stock.ties.len();
+        let outcome = outcome?;
+        let wanted = match &outcome {
+            Outcome::Again(id) | Outcome::Undone(Some(id)) => Some(id.clone()),
+            _ => here,
+        };
+        let found = wanted.and_then(|id| {
+            let mut ties = self.stock.ties.iter();
+            ties.position(|shelved| *shelved.tie.id() == id)
+        });
+        self.focus = found.unwrap_or(self.focus).min(ties.saturating_sub(1));
+        let plainly = |id| words.plainly(id, &[]);
+        let line = match &outcome {
+            Outcome::Looked => words.say_shelf(ties),
+            Outcome::Named => plainly("shelf-has-name"),
+            Outcome::Noted => plainly("shelf-has-note"),
+            Outcome::Again(_) => plainly("shelf-begun-again"),
+            Outcome::PutAway(true) => plainly("shelf-is-away"),
+            Outcome::PutAway(false) => plainly("shelf-is-out"),
+            Outcome::Deleted => plainly("shelf-is-deleted"),
+            Outcome::Undone(Some(_)) => plainly("shelf-is-back"),
+            Outcome::Undone(None) => plainly("shelf-nothing-deleted"),
+            Outcome::BackedUp(file, backup) => words.backed_up(file, backup),
+            Outcome::BroughtIn(file, restored) => words.brought_in(file, restored),
+        };
+        self.report = (!matches!(outcome, Outcome::Looked)).then(|| line.clone());
+        Ok(format!("{line} {}", self.say_here(words)).trim().to_owned())
+    }
+
+    /// What could not be read.
+    fn troubles(&mut self) -> Vec<crate::shelf::Trouble> {
+        std::mem::take(&mut self.stock.troubles)
+    }
+
+    fn here(&self) -> Option<&Shelved> {
+        self.stock.ties.get(self.focus)
+    }
+
+    /// What is said of the tie in the focus.
+    fn say_here(&self, words: &Words) -> String {
+        let here = self.here();
+        here.map_or_else(String::new, |shelved| {
+            words.say_tie(shelved, self.focus + 1, self.stock.ties.len())
+        })
+    }
+
+    /// Does what a press asks for that the line did not take.
+    fn pressed(&mut self, press: &Press, intent: Option<Intent>, words: &Words) -> Action {
+        if press.is_repeat && !matches!(press.key.as_str(), "ArrowUp" | "ArrowDown") {
+            return Action::None;
+        }
+        if self.prompt.is_some() {
+            return match (press.key.as_str(), intent) {
+                ("Enter", _) => self.enter(),
+                (_, Some(Intent::Leave)) => {
+                    self.prompt = None;
+                    Action::Say(self.say_here(words))
+                }
+                _ => Action::None,
+            };
+        }
+        let last = self.stock.ties.len().saturating_sub(1);
+        let key = press.key.to_lowercase();
+        match key.as_str() {
+            "arrowdown" | "tab" => self.move_to((self.focus + 1).min(last), words),
+            "arrowup" | "shift+tab" => self.move_to(self.focus.saturating_sub(1), words),
+            "home" => self.move_to(0, words),
+            "end" => self.move_to(last, words),
+            "u" => Action::Do(Job::Undo),
+            "b" => self.ask(Asks::BackUp, jobs::backup_path(), words),
+            "i" => self.ask(Asks::BringIn, String::new(), words),
+            key => self.press_at_tie(key, intent, words),
+        }
+    }
+
+    /// A press about the tie in the focus.
+    fn press_at_tie(&mut self, key: &str, intent: Option<Intent>, words: &Words) -> Action {
+        let Some(shelved) = self.here() else {
+            return match intent {
+                Some(Intent::Leave) => Action::Leave,
+                _ => Action::Say(words.say_shelf(0)),
+            };
+        };
+        let (tie, id) = (&shelved.tie, shelved.tie.id().clone());
+        match (key, intent) {
+            ("e", _) => {
+                let name = tie.name.clone();
+                self.ask(Asks::Name, name, words)
+            }
+            ("n", _) => {
+                let note = tie.note.clone();
+                self.ask(Asks::Note, note, words)
+            }
+            ("c", _) => Action::Do(Job::Again(id)),
+            ("a", _) => Action::Do(Job::PutAway(id, !tie.is_put_away())),
+            ("delete", _) => Action::Do(Job::Delete(id)),
+            ("l", _) if shelved.standing() == Standing::Finished => {
+                Action::Log(Box::new(tie.clone()))
+            }
+            ("l", _) => {
+                let sentence = words.plainly("shelf-not-finished", &[]);
+                self.report = Some(sentence.clone());
+                Action::Say(sentence)
+            }
+            (_, Some(Intent::Next)) => Action::TakeUp(id),
+            (_, Some(Intent::Again)) => Action::Say(self.say_here(words)),
+            (_, Some(Intent::Leave)) => Action::Leave,
+            _ => Action::None,
+        }
+    }
+
+    fn move_to(&mut self, index: usize, words: &Words) -> Action {
+        self.focus = index;
+        self.report = None;
+        if self.stock.ties.is_empty() {
+            Action::Say(words.say_shelf(0))
+        } else {
+            Action::Say(self.say_here(words))
+        }
+    }
+
+    fn ask(&mut self, asks: Asks, text: String, words: &Words) -> Action {
+        self.report = None;
+        self.prompt = Some(Prompt { asks, text });
+        Action::Ask(words.plainly(label(asks), &[]))
+    }
+
+    fn enter(&mut self) -> Action {
+        let Some(Prompt { asks, text }) = self.prompt.take() else {
+            return Action::None;
+        };
+        let id = self.here().map(|shelved| shelved.tie.id().clone());
+        let path = |text: &str| -> PathBuf { as_path(text) };
+        match (asks, id) {
+            (Asks::Name, Some(id)) => Action::Do(Job::Name(id, text)),
+            (Asks::Note, Some(id)) => Action::Do(Job::Note(id, text)),
+            (Asks::BackUp, _) if !text.trim().is_empty() => Action::Do(Job::BackUp(path(&text))),
+            (Asks::BringIn, _) if !text.trim().is_empty() => Action::Do(Job::BringIn(path(&text))),
+            _ => Action::None,
+        }
+    }
+
+    fn list<'a>(&'a self, words: &Words) -> Element<'a, Message> {
+        if self.stock.ties.is_empty() {
+            let empty = words.plainly("shelf-empty", &[]);
+            return column![text(empty).size(theme::BODY), space::vertical()]
+                .height(Fill)
+                .into();
+        }
+        let rows = self
+            .stock
+            .ties
+            .iter()
+            .enumerate()
+            .map(|(index, shelved)| self.row(index, shelved, words));
+        scrollable(column(rows).spacing(10))
+            .id(list_id())
+            .width(Fill)
+            .height(Fill)
+            .into()
+    }
+
+    fn row<'a>(&'a self, index: usize, tie: &'a Shelved, words: &Words) -> Element<'a, Message> {
+        let figures = words.tie_line(&tie.plan);
+        let mut title = row![].spacing(20).align_y(Center);
+        if !tie.tie.name.trim().is_empty() {
+            title = title.push(text(&tie.tie.name).size(28).font(theme::BOLD));
+        }
+        let title = title
+            .push(text(figures).size(28).font(theme::BOLD))
+            .push(space::horizontal())
+            .push(widgets::quiet(phase(tie, words), theme::BODY));
+        let mut face = column![title, text(words.tie_stand(tie)).size(theme::BODY)].spacing(4);
+        if tie.standing() == Standing::Finished {
+            face = face.push(widgets::quiet(words.tie_log(tie.is_logged), theme::SMALL));
+        }
+        if !tie.tie.note.trim().is_empty() {
+            face = face.push(widgets::quiet(tie.tie.note.as_str(), theme::SMALL));
+        }
+        button(face)
+            .width(Fill)
+            .padding(12)
+            .style(theme::pressable(index == self.focus))
+            .on_press(Message::Clicked(index))
+            .into()
+    }
+
+    /// Brings the tie in the focus into view.
+    fn scroll(&self) -> Task<Message> {
+        #[expect(clippy::cast_precision_loss, reason = "a place on a scroll bar")]
+        let share = self.focus as f32 / self.stock.ties.len().saturating_sub(1).max(1) as f32;
+        operation::snap_to(
+            list_id(),
+            scrollable::RelativeOffset {
+                x: 0.0,
+                y: share.clamp(0.0, 1.0),
+            },
+        )
+    }
+}
+
+/// The line above the tying screen's step: "Lead pass, leg 7 of 12".
+fn phase(tie: &Shelved, words: &Words) -> String {
+    let script = Script::new(tie.plan.clone(), AtOnce::default());
+    script
+        .step(tie.place)
+        .map_or_else(String::new, |step| words.show(tie.plan.knot(), &step).phase)
+}
+
+const fn label(asks: Asks) -> &'static str {
+    match asks {
+        Asks::Name => "shelf-prompt-name",
+        Asks::Note => "shelf-prompt-note",
+        Asks::BackUp => "shelf-prompt-backup",
+        Asks::BringIn => "shelf-prompt-bring-in",
+    }
+}
+
+/// The line that is typed into.
+fn line() -> Id {
+    Id::new("shelf-line")
+}
+
+fn list_id() -> Id {
+    Id::new("shelf-list")
+}

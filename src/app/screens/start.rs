@@ -1,0 +1,569 @@
+//! The start screen: a form that names a knot, and the ties that wait to be taken up again.
+
+use iced::widget::{
+    Id, button, column, container, operation, responsive, row, scrollable, text, text_input,
+};
+use iced::{Center, Element, Fill, FillPortion, Task};
+use jiff::Timestamp;
+
+use super::context::Context;
+use super::page::Page;
+use super::route::{Go, Next, Route};
+use crate::app::picture_view::PictureView;
+use crate::app::services::LAST_SAVE;
+use crate::app::{theme, widgets};
+use crate::guide::{AtOnce, Plan, Script};
+use crate::knot::{Hand, KnotError, Side};
+use crate::pedal::{Intent, Press};
+use crate::picture::Subject;
+use crate::session::{Inventory, inventory, new_tie};
+use crate::shelf::{ShelfError, Shelved, TieId};
+use crate::words::Words;
+
+/// A part of the form that can have the focus, in the order of the Tab key.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Field {
+    /// A text: leads.
+    Leads,
+    /// A text: bights.
+    Bights,
+    /// A text: passes.
+    Passes,
+    /// A text: weave.
+    Weave,
+    /// Right or left.
+    Hand,
+    /// Right or left.
+    Side,
+    /// The button that begins the tie.
+    Begin,
+}
+
+impl Field {
+    const fn name(self) -> &'static str {
+        match self {
+            Self::Leads => "leads",
+            Self::Bights => "bights",
+            Self::Passes => "passes",
+            Self::Weave => "weave",
+            Self::Hand => "hand",
+            Self::Side => "side",
+            Self::Begin => "begin",
+        }
+    }
+}
+
+const FIELDS: [Field; 7] = [
+    Field::Leads,
+    Field::Bights,
+    Field::Passes,
+    Field::Weave,
+    Field::Hand,
+    Field::Side,
+    Field::Begin,
+];
+
+/// What is typed and what waits.
+pub struct State {
+    texts: [String; 4],
+    hand: Hand,
+    side: Side,
+    focus: Option<Field>,
+    waiting: Vec<Shelved>,
+    /// Whether the shelf was looked through: until then a press could mean another tie than
+    /// the one that will be offered.
+    is_ready: bool,
+    picture: Box<PictureView>,
+}
+
+/// What happens on the screen besides presses.
+#[derive(Clone, Debug)]
+pub enum Message {
+    /// A text of the form was changed.
+    Typed(Field, String),
+    /// A choice of the form was switched over.
+    Switched(Field),
+    /// The form's tie is to be begun.
+    Begin,
+    /// A knot is to be found for an object.
+    Plan,
+    /// The tie at this place of the list is to be taken up.
+    TakeUp(usize),
+    /// The shelf was looked through.
+    Looked(Result<Inventory, ShelfError>),
+}
+
+/// What a press or a message comes to.
+#[derive(Clone, Debug)]
+enum Action {
+    /// Nothing.
+    None,
+    /// Put the focus of the window on this field, or on none, and say it.
+    Focus(Option<Field>),
+    /// Say what has the focus: its value changed.
+    Say,
+    /// Begin a tie.
+    Begin(Box<Plan>),
+    /// Take a tie up again.
+    TakeUp(TieId),
+    /// Go to the shelf.
+    Shelf,
+    /// Go to the course for beginners.
+    Course,
+    /// Go to the words of the trade.
+    Glossary,
+    /// Go to the settings.
+    Settings,
+    /// Go to the plan screen, for a tyer of this hand who follows on this side.
+    Plan(Hand, Side),
+    /// Say what is wrong with the form.
+    Complain(String),
+}
+
+impl Page for State {
+    type Message = Message;
+    type Opening = ();
+
+    /// The screen before the shelf is looked through; it says itself after that.
+    fn open((): (), context: &mut Context) -> (Self, Task<Message>) {
+        let state = Self {
+            is_ready: false,
+            ..Self::new(Vec::new())
+        };
+        let (shelf, keeper) = (
+            context.services.shelf.clone(),
+            context.services.keeper.clone(),
+        );
+        let look = match shelf {
+            Some(shelf) => Task::future(async move {
+                // What was asked to be saved a moment ago belongs into the list.
+                if let Some(keeper) = keeper {
+                    keeper.flush(LAST_SAVE);
+                }
+                Message::Looked(inventory(&shelf, Timestamp::now()))
+            }),
+            None => Task::done(Message::Looked(Ok(Inventory::default()))),
+        };
+        (state, look)
+    }
+
+    fn update(&mut self, message: Message, context: &mut Context) -> Next<Message> {
+        if let Message::Looked(found) = message {
+            match found {
+                Ok(Inventory { waiting, troubles }) => {
+                    context.session.troubles(troubles);
+                    *self = Self::new(waiting);
+                }
+                Err(error) => {
+                    // A press begins what the form names.
+                    self.is_ready = true;
+                    context.session.refuse(&error);
+                }
+            }
+            context.say_after_notices(&self.say(context.words()));
+            return Next::default();
+        }
+        let action = self.told(message, context.words());
+        self.follow(action, context)
+    }
+
+    fn press(
+        &mut self,
+        press: &Press,
+        intent: Option<Intent>,
+        context: &mut Context,
+    ) -> Next<Message> {
+        let action = self.pressed(press, intent, context.words());
+        self.follow(action, context)
+    }
+
+    fn takes_text(&self) -> bool {
+        self.focus.is_some()
+    }
+
+    fn say_again(&self, context: &Context) -> String {
+        self.say_focus(context.words())
+    }
+
+    fn redraw(&mut self, context: &Context) {
+        self.picture.set_dots(context.dots());
+    }
+
+    fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
+        let words = context.words();
+        let page = widgets::page_below(context.session.notices(), 14);
+        let keys = match (self.focus, self.waiting.is_empty()) {
+            (Some(_), _) => "start-keys-form",
+            (None, false) => "start-keys-waiting",
+            (None, true) => "start-keys-empty",
+        };
+        page.push(responsive(move |room| {
+            let needed = if self.waiting.is_empty() {
+                960.0
+            } else {
+                1500.0
+            };
+            self.picture.right_of(room, needed, self.parts(words))
+        }))
+        .push(widgets::quiet(words.plainly(keys, &[]), theme::BODY))
+        .into()
+    }
+}
+
+impl State {
+    fn follow(&mut self, action: Action, context: &mut Context) -> Next<Message> {
+        match action {
+            Action::None => Next::default(),
+            Action::Complain(sentence) => {
+                context.say(&sentence);
+                Next::default()
+            }
+            Action::Say => {
+                context.say(&self.say_focus(context.words()));
+                Next::default()
+            }
+            // Focusing a field that takes no text leaves every text field unfocused.
+            Action::Focus(field) => {
+                context.say(&self.say_focus(context.words()));
+                Next::run(match field {
+                    Some(field) => Task::batch([
+                        operation::focus(id(field)),
+                        operation::select_all(id(field)),
+                    ]),
+                    None => operation::focus(id(Field::Begin)),
+                })
+            }
+            Action::Begin(plan) => Go::Begin(Box::new(new_tie(&plan))).into(),
+            Action::TakeUp(id) => Go::TakeUp(id).into(),
+            Action::Shelf => Go::To(Route::Shelf(())).into(),
+            Action::Course => Go::To(Route::Course(())).into(),
+            Action::Glossary => Go::To(Route::Glossary(())).into(),
+            Action::Settings => Go::settings().into(),
+            Action::Plan(hand, side) => Go::To(Route::Plan((hand, side))).into(),
+        }
+    }
+
+    /// The screen with these ties waiting, newest first.
+    fn new(waiting: Vec<Shelved>) -> Self {
+        let mut state = Self {
+            texts: ["5", "6", "1", "1"].map(str::to_owned),
+            hand: Hand::default(),
+            side: Side::default(),
+            focus: None,
+            waiting,
+            is_ready: true,
+            picture: Box::new(PictureView::default().round()),
+        };
+        state.show_knot();
+        state
+    }
+
+    /// Shows the knot that the form names, or nothing while it names none.
+    fn show_knot(&mut self) {
+        let subject = self.plan().ok().map(|plan| Subject::finished(&plan));
+        self.picture.show(subject);
+    }
+
+    /// What is said when the screen appears.
+    fn say(&self, words: &Words) -> String {
+        match (self.waiting.first(), self.plan()) {
+            (Some(first), _) => words.say_opening(&first.plan, Some(first.progress)),
+            (None, Ok(plan)) => words.say_opening(&plan, None),
+            (None, Err(error)) => words.knot_error(&error),
+        }
+    }
+
+    /// The part of the form that has the focus, as it is said: name, value, what can be
+    /// pressed. What the knot comes to is said on the way to beginning it.
+    fn say_focus(&self, words: &Words) -> String {
+        let Some(field) = self.focus else {
+            return self.say(words);
+        };
+        let typed = text_slot(field).map_or("", |slot| self.texts[slot].as_str());
+        let choice = match field {
+            Field::Hand => self.hand == Hand::Left,
+            _ => self.side == Side::Left,
+        };
+        let said = words.say_form_field(field.name(), typed, if choice { "left" } else { "right" });
+        match (field, self.plan()) {
+            (Field::Begin, Ok(plan)) => {
+                let facts = words.facts(&Script::new(plan, AtOnce::default()));
+                format!("{said} {facts}")
+            }
+            (Field::Begin, Err(error)) => format!("{said} {}", words.knot_error(&error)),
+            _ => said,
+        }
+    }
+
+    /// What a message from the form or the list comes to.
+    fn told(&mut self, message: Message, words: &Words) -> Action {
+        match message {
+            Message::Typed(field, text) => {
+                self.focus = Some(field);
+                if let Some(slot) = text_slot(field) {
+                    self.texts[slot] = text;
+                }
+                self.show_knot();
+                Action::Say
+            }
+            Message::Switched(field) => {
+                self.focus = Some(field);
+                self.switch(field);
+                Action::Say
+            }
+            Message::Begin => self.begin(words),
+            Message::Plan => Action::Plan(self.hand, self.side),
+            Message::TakeUp(index) => match self.waiting.get(index) {
+                Some(waiting) => Action::TakeUp(waiting.tie.id().clone()),
+                None => Action::None,
+            },
+            Message::Looked(_) => Action::None,
+        }
+    }
+
+    /// What a press comes to that no field of the form took.
+    fn pressed(&mut self, press: &Press, intent: Option<Intent>, words: &Words) -> Action {
+        if press.is_repeat {
+            return Action::None;
+        }
+        match press.key.as_str() {
+            "Tab" => self.move_focus(1),
+            "Shift+Tab" => self.move_focus(FIELDS.len() - 1),
+            " " | "ArrowLeft" | "ArrowRight"
+                if matches!(self.focus, Some(Field::Hand | Field::Side)) =>
+            {
+                self.focus.into_iter().for_each(|field| self.switch(field));
+                Action::Say
+            }
+            key => match (intent, self.focus) {
+                (Some(Intent::Leave), Some(_)) => {
+                    self.focus = None;
+                    Action::Focus(None)
+                }
+                (Some(Intent::Next), Some(_)) => self.begin(words),
+                (Some(Intent::Next), None) if !self.is_ready => Action::None,
+                (Some(Intent::Next), None) if self.waiting.is_empty() => self.begin(words),
+                (Some(Intent::Next), None) => self.told(Message::TakeUp(0), words),
+                (_, None) if key.eq_ignore_ascii_case("p") => self.told(Message::Plan, words),
+                (_, None) if key.eq_ignore_ascii_case("s") => Action::Shelf,
+                (_, None) if key.eq_ignore_ascii_case("c") => Action::Course,
+                (_, None) if key.eq_ignore_ascii_case("g") => Action::Glossary,
+                (_, None) if key.eq_ignore_ascii_case("t") => Action::Settings,
+                (_, None) => match key.parse() {
+                    Ok(digit @ 1..=9_usize) => self.told(Message::TakeUp(digit - 1), words),
+                    _ => Action::None,
+                },
+                _ => Action::None,
+            },
+        }
+    }
+
+    fn move_focus(&mut self, by: usize) -> Action {
+        let here = FIELDS.iter().position(|field| Some(*field) == self.focus);
+        let next = match here {
+            Some(here) => (here + by) % FIELDS.len(),
+            None if by == 1 => 0,
+            None => FIELDS.len() - 1,
+        };
+        self.focus = Some(FIELDS[next]);
+        Action::Focus(self.focus)
+    }
+
+    fn switch(&mut self, field: Field) {
+        match field {
+            Field::Hand => {
+                self.hand = match self.hand {
+                    Hand::Right => Hand::Left,
+                    Hand::Left => Hand::Right,
+                }
+            }
+            Field::Side => {
+                self.side = match self.side {
+                    Side::Right => Side::Left,
+                    Side::Left => Side::Right,
+                }
+            }
+            _ => {}
+        }
+        self.show_knot();
+    }
+
+    fn begin(&mut self, words: &Words) -> Action {
+        match self.plan() {
+            Ok(plan) => Action::Begin(Box::new(plan)),
+            Err(error) => {
+                let sentence = words.knot_error(&error);
+                Action::Complain(sentence)
+            }
+        }
+    }
+
+    /// The plan that the form names.
+    fn plan(&self) -> Result<Plan, KnotError> {
+        let [leads, bights, passes, weave] = &self.texts;
+        let plan = Plan::read(leads, bights, passes, weave)?;
+        Ok(plan.with_hand(self.hand).with_side(self.side))
+    }
+
+    /// What waits, and the form.
+    fn parts<'a>(&'a self, words: &Words) -> Element<'a, Message> {
+        let mut parts = row![].spacing(40);
+        if !self.waiting.is_empty() {
+            parts = parts.push(self.ties(words));
+        }
+        scrollable(parts.push(self.form(words)))
+            .spacing(8)
+            .width(Fill)
+            .height(Fill)
+            .into()
+    }
+
+    fn ties<'a>(&'a self, words: &Words) -> Element<'a, Message> {
+        let mut list = column![heading(words.plainly("start-waiting", &[]))].spacing(14);
+        for (index, waiting) in self.waiting.iter().enumerate() {
+            let progress = words.tie_progress(waiting.progress, waiting.days);
+            let key = match index {
+                0 => words.plainly("start-take-up", &[]),
+                1..=8 => {
+                    let digit = (index + 1).to_string();
+                    words.plainly("start-take-up-digit", &[("key", &digit)])
+                }
+                _ => words.plainly("start-take-up-plain", &[]),
+            };
+            let mut face = column![].spacing(4);
+            if !waiting.tie.name.trim().is_empty() {
+                face = face.push(text(&waiting.tie.name).size(28).font(theme::BOLD));
+            }
+            let face = face
+                .push(
+                    text(words.tie_line(&waiting.plan))
+                        .size(28)
+                        .font(theme::BOLD),
+                )
+                .push(text(progress).size(theme::SMALL).style(theme::quiet))
+                .push(text(key).size(theme::BODY));
+            list = list.push(
+                button(face)
+                    .width(Fill)
+                    .padding(14)
+                    .style(theme::pressable(index == 0 && self.focus.is_none()))
+                    .on_press(Message::TakeUp(index)),
+            );
+        }
+        container(list).width(FillPortion(1)).into()
+    }
+
+    fn form<'a>(&'a self, words: &Words) -> Element<'a, Message> {
+        let mut form = column![heading(words.plainly("start-heading", &[]))].spacing(14);
+        for pair in [
+            [
+                (Field::Leads, "start-leads"),
+                (Field::Bights, "start-bights"),
+            ],
+            [
+                (Field::Passes, "start-passes"),
+                (Field::Weave, "start-weave"),
+            ],
+        ] {
+            let pair = pair.map(|(field, label)| self.text_field(field, words.plainly(label, &[])));
+            form = form.push(row(pair).spacing(20));
+        }
+        form = form.push(widgets::quiet(
+            words.plainly("start-weave-hint", &[]),
+            theme::SMALL,
+        ));
+        let choices = [
+            (Field::Hand, "start-hand", hand_label(self.hand)),
+            (Field::Side, "start-side", side_label(self.side)),
+        ];
+        form = form.push(
+            row(choices.map(|(field, label, value)| {
+                self.choice(field, words.plainly(label, &[]), words.plainly(value, &[]))
+            }))
+            .spacing(20),
+        );
+        let facts = match self.plan() {
+            Ok(plan) => text(words.facts(&Script::new(plan, AtOnce::default()))),
+            Err(error) => text(words.knot_error(&error)).style(theme::alert),
+        };
+        let is_chosen =
+            self.focus == Some(Field::Begin) || self.focus.is_none() && self.waiting.is_empty();
+        let begin = button(
+            text(words.plainly("start-begin", &[]))
+                .size(28)
+                .font(theme::BOLD),
+        )
+        .padding([12, 24])
+        .style(theme::pressable(is_chosen))
+        .on_press(Message::Begin);
+        let plan = button(text(words.plainly("start-plan", &[])).size(theme::BODY))
+            .padding([12, 24])
+            .style(theme::pressable(false))
+            .on_press(Message::Plan);
+        form = form
+            .push(facts.size(theme::BODY))
+            .push(row![begin, plan].spacing(20).align_y(Center).wrap());
+        container(form).width(FillPortion(1)).into()
+    }
+
+    fn text_field(&self, field: Field, label: String) -> Element<'_, Message> {
+        let typed = text_slot(field).map_or("", |slot| self.texts[slot].as_str());
+        let input = text_input("", typed)
+            .id(id(field))
+            .size(28)
+            .padding(8)
+            .style(theme::field)
+            .on_input(move |text| Message::Typed(field, text))
+            .on_submit(Message::Begin);
+        labelled(label, input.into())
+    }
+
+    fn choice(&self, field: Field, label: String, value: String) -> Element<'_, Message> {
+        let switch = button(text(value).size(26).width(Fill))
+            .padding(8)
+            .style(theme::pressable(self.focus == Some(field)))
+            .on_press(Message::Switched(field));
+        labelled(label, switch.into())
+    }
+}
+
+/// The widget of a field.
+fn id(field: Field) -> Id {
+    Id::new(field.name())
+}
+
+fn text_slot(field: Field) -> Option<usize> {
+    match field {
+        Field::Leads => Some(0),
+        Field::Bights => Some(1),
+        Field::Passes => Some(2),
+        Field::Weave => Some(3),
+        Field::Hand | Field::Side | Field::Begin => None,
+    }
+}
+
+fn hand_label(hand: Hand) -> &'static str {
+    match hand {
+        Hand::Right => "start-hand-right",
+        Hand::Left => "start-hand-left",
+    }
+}
+
+fn side_label(side: Side) -> &'static str {
+    match side {
+        Side::Right => "start-side-right",
+        Side::Left => "start-side-left",
+    }
+}
+
+/// A part of the form under its name.
+fn labelled(label: String, part: Element<'_, Message>) -> Element<'_, Message> {
+    column![text(label).size(theme::SMALL), part]
+        .spacing(4)
+        .width(Fill)
+        .into()
+}
+
+fn heading<'a>(line: String) -> Element<'a, Message> {
+    text(line).size(theme::HEADING).font(theme::BOLD).into()
+}

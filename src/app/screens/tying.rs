@@ -1,0 +1,405 @@
+//! The tying screen: the one line that matters, its crossings, and where the tyer is.
+
+use iced::widget::{column, container, progress_bar, responsive, row, space, text};
+use iced::{Center, Element, Fill, Padding, Size, Task};
+
+use super::context::Context;
+use super::page::Page;
+use super::route::Next;
+use crate::app::picture_view::{PictureView, Place};
+use crate::app::text_layout::text_metrics::TextMetrics;
+use crate::app::text_layout::type_fitting::{self, Sizes, Texts};
+use crate::app::widgets::repaint_layer::{self, layer};
+use crate::app::{theme, widgets};
+use crate::guide::Headway;
+use crate::pedal::{Intent, Press};
+use crate::session::{self, Keys, Walk};
+use crate::shelf::TieId;
+use crate::words::{Mark, Shown};
+
+/// How the picture of the tie in hand is shown; the tie itself is the session's.
+pub struct State {
+    tie: Option<TieId>,
+    picture: PictureView,
+}
+
+/// Nothing happens on the screen besides presses.
+#[derive(Clone, Copy, Debug)]
+pub enum Message {}
+
+impl Page for State {
+    type Message = Message;
+    type Opening = ();
+
+    /// The session has said the step. The picture of a tie that is come back to is shown as it
+    /// was.
+    fn open((): (), context: &mut Context) -> (Self, Task<Message>) {
+        let tie = context.session.tie().map(|tie| tie.tie().id().clone());
+        let before = context.fetch::<Self>().filter(|before| before.tie == tie);
+        let state = before.map_or_else(
+            || Self {
+                tie,
+                picture: PictureView::default(),
+            },
+            |before| *before,
+        );
+        (state, Task::none())
+    }
+
+    fn update(&mut self, message: Message, _: &mut Context) -> Next<Message> {
+        match message {}
+    }
+
+    /// What asks something of the picture is done here, all else by the session.
+    fn press(
+        &mut self,
+        press: &Press,
+        intent: Option<Intent>,
+        context: &mut Context,
+    ) -> Next<Message> {
+        let is_looking = match intent {
+            Some(Intent::Leave) if self.is_whole(context) => {
+                self.picture.leave_full();
+                true
+            }
+            Some(_) => false,
+            None => !press.is_repeat && self.picture.press(&press.key),
+        };
+        if !is_looking {
+            let now = context.now();
+            context.session.press(intent, press, now);
+        }
+        Next::default()
+    }
+
+    fn title(&self, context: &Context) -> Option<String> {
+        let walk = context.session.walk()?;
+        Some(context.words().tie_line(walk.script().plan()))
+    }
+
+    fn say_again(&self, context: &Context) -> String {
+        let walk = context.session.walk();
+        walk.map_or_else(String::new, |walk| walk.say().to_owned())
+    }
+
+    fn redraw(&mut self, context: &Context) {
+        self.picture.set_dots(context.dots());
+        self.picture
+            .show(context.session.walk().and_then(Walk::subject));
+    }
+
+    fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
+        let (Some(page), Some(walk)) = (context.session.page(), context.session.walk()) else {
+            return space().into();
+        };
+        let (shown, words) = (walk.shown(), context.words());
+        if self.is_whole(context) {
+            let keys = words.plainly("tying-keys-whole", &[]);
+            return whole(shown, &self.picture, page, keys);
+        }
+        let keys = match page.keys {
+            Keys::Done => words.plainly("tying-keys-log", &[]),
+            Keys::Steps => ["tying-keys", "tying-keys-settings"]
+                .map(|id| words.plainly(id, &[]))
+                .join(" · "),
+            Keys::Wrong => words.plainly("tying-keys-wrong", &[]),
+        };
+        let around = Around {
+            notices: page.notices,
+            tie: page.tie,
+            keys,
+            picture_keys: words.plainly("tying-keys-picture", &[]),
+            caution: page.shown.caution,
+            answer: page.answer,
+            headway: page.headway,
+        };
+        let fitted = responsive(move |size| fit_page(shown, &self.picture, &around, size));
+        container(fitted).padding(PADDING).into()
+    }
+
+    fn close(self, context: &mut Context) {
+        context.put_by(self);
+    }
+}
+
+impl State {
+    /// Whether the picture has the whole screen: not while the words have a question.
+    fn is_whole(&self, context: &Context) -> bool {
+        let is_asking = context.session.walk().is_some_and(Walk::is_asking);
+        self.picture.is_full() && !is_asking
+    }
+}
+
+/// The picture over the whole screen, and the line with its crossings above it.
+fn whole<'a, M: 'a>(
+    shown: &'a Shown,
+    picture: &'a PictureView,
+    page: session::Page,
+    keys: String,
+) -> Element<'a, M> {
+    let line = text(&shown.line).size(theme::HEADING).font(theme::BOLD);
+    let marks = shown.marks.iter().map(|mark| plate(mark, theme::BODY));
+    let marks = row(marks).spacing(8).wrap();
+    let above = row![line, marks].spacing(24).align_y(Center).width(Fill);
+    let mut parts = column![].spacing(SPACING).padding(PADDING);
+    for notice in page.notices.into_iter().chain(page.shown.caution) {
+        parts = parts.push(widgets::notice_of(notice, theme::SMALL));
+    }
+    parts = parts.push(layer(&shown.line, above)).push(picture.view());
+    if let Some(answer) = page.answer {
+        parts = parts.push(text(answer).size(theme::BODY));
+    }
+    repaint_layer::page(parts.push(widgets::quiet(keys, theme::SMALL)))
+}
+
+/// The page in this much room, with as much around the heart as leaves room for it.
+fn fit_page<'a, M: 'a>(
+    shown: &'a Shown,
+    picture: &'a PictureView,
+    around: &Around,
+    room: Size,
+) -> Element<'a, M> {
+    let (mut texts, mut edge) = (Texts::new(shown), Edge::new(around, &shown.phase));
+    let mut place = picture.place(room);
+    let (mut frame, mut sizes) = best(&mut texts, &mut edge, room, place);
+    // The words come first: a picture that nobody asked for goes before they get small.
+    if place.is_some_and(|place| !place.is_asked_for) && !(frame.is_first() && is_good(sizes)) {
+        place = None;
+        (frame, sizes) = best(&mut texts, &mut edge, room, None);
+    }
+    let Headway { done, of } = around.headway;
+    #[expect(clippy::cast_precision_loss, reason = "a bar needs no more")]
+    let bar = progress_bar(0.0..=of as f32, done as f32)
+        .girth(BAR)
+        .style(theme::progress);
+    let mut head = column![].spacing(SPACING);
+    for notice in around.notices.iter().take(frame.notices) {
+        head = head.push(widgets::notice_of(notice.clone(), frame.notice));
+    }
+    let phase = text(&shown.phase).size(frame.head).style(theme::quiet);
+    let mut names = row![phase].align_y(Center).spacing(20);
+    if frame.has_tie_line(&edge, room.width) {
+        let tie = text(around.tie.clone())
+            .size(theme::BODY)
+            .style(theme::quiet);
+        names = names.push(space::horizontal()).push(tie);
+    }
+    // The room below it is its own, so that it is painted with the heart as one.
+    let head = container(head.push(names).push(bar)).padding(Padding::ZERO.bottom(SPACING));
+    let heart = if let Some(place) = place {
+        picture.beside(place, heart(shown, sizes), around.picture_keys.clone())
+    } else {
+        picture.rest();
+        heart(shown, sizes)
+    };
+    let mut foot = column![].spacing(SPACING);
+    if let Some(caution) = &around.caution {
+        foot = foot.push(widgets::notice_of(caution.clone(), frame.notice));
+    }
+    if let Some(answer) = &around.answer {
+        foot = foot.push(text(answer.clone()).size(frame.notice));
+    }
+    let has_keys = frame.foot > 0.0;
+    if has_keys {
+        foot = foot.push(widgets::quiet(around.keys.clone(), frame.foot));
+    }
+    let mut parts = column![layer((&around.notices, &shown.phase, done), head), heart];
+    if has_keys || around.caution.is_some() || around.answer.is_some() {
+        parts = parts.push(container(foot).padding(Padding::ZERO.top(SPACING)));
+    }
+    repaint_layer::page(parts)
+}
+
+/// Whether the words of the step are as large as they should be, and all there.
+fn is_good(sizes: Sizes) -> bool {
+    sizes.fits && sizes.line >= type_fitting::LINE && sizes.note > 0.0
+}
+
+/// The fullest frame that leaves room for good sizes, or else for all that must be there, and the
+/// sizes.
+fn best(texts: &mut Texts, edge: &mut Edge, room: Size, place: Option<Place>) -> (Frame, Sizes) {
+    let mut fallback = None;
+    let [first, rest @ ..] = Frame::ALL;
+    let mut frame = first;
+    let mut rest = rest.into_iter();
+    loop {
+        let height = room.height - frame.height(edge, room.width);
+        let heart = Size::new(room.width, height.max(0.0));
+        let space = place.map_or(heart, |place| place.left_of(heart));
+        let sizes = Sizes::of(texts, space);
+        if is_good(sizes) {
+            return (frame, sizes);
+        }
+        if sizes.fits {
+            fallback.get_or_insert((frame, sizes));
+        }
+        match rest.next() {
+            Some(next) => frame = next,
+            None => return fallback.unwrap_or((frame, sizes)),
+        }
+    }
+}
+
+/// The line, the crossings and the notes, at these sizes.
+fn heart<'a, M: 'a>(shown: &'a Shown, sizes: Sizes) -> Element<'a, M> {
+    let mut heart = column![
+        text(&shown.line)
+            .size(sizes.line)
+            .font(theme::BOLD)
+            .center()
+    ]
+    .spacing(sizes.mark * type_fitting::HEART_GAP)
+    .align_x(Center)
+    .width(Fill);
+    if !shown.marks.is_empty() {
+        let gap = sizes.mark * type_fitting::PLATE_GAP;
+        let marks = shown.marks.iter().map(|mark| plate(mark, sizes.mark));
+        heart = heart.push(
+            row(marks)
+                .spacing(gap)
+                .wrap()
+                .vertical_spacing(gap)
+                .align_x(Center),
+        );
+    }
+    if sizes.note > 0.0 {
+        for note in &shown.notes {
+            heart = heart.push(text(note).size(sizes.note).style(theme::quiet).center());
+        }
+    }
+    layer((&shown.line, &shown.notes), container(heart).center(Fill))
+}
+
+fn plate<'a, M: 'a>(mark: &'a Mark, size: f32) -> Element<'a, M> {
+    let word = text(&mark.text).size(size);
+    let word = if mark.over {
+        word.font(theme::BOLD)
+    } else {
+        word
+    };
+    container(word)
+        .padding([
+            size * type_fitting::PLATE_ENDS,
+            size * type_fitting::PLATE_SIDES,
+        ])
+        .style(if mark.over {
+            theme::over_plate
+        } else {
+            theme::under_plate
+        })
+        .into()
+}
+
+/// Room round the page, between its parts, and the height of the bar, in logical pixels.
+const PADDING: f32 = 20.0;
+const SPACING: f32 = 12.0;
+const BAR: f32 = 14.0;
+
+/// What stands around the heart of the page.
+struct Around {
+    notices: Vec<String>,
+    tie: String,
+    keys: String,
+    picture_keys: String,
+    /// A danger of this step.
+    caution: Option<String>,
+    /// The answer to a question, until the next press.
+    answer: Option<String>,
+    headway: Headway,
+}
+
+/// The same texts, shaped, with the name of the phase.
+struct Edge {
+    notices: Vec<TextMetrics>,
+    phase: TextMetrics,
+    tie: TextMetrics,
+    keys: TextMetrics,
+    caution: Option<TextMetrics>,
+    answer: Option<TextMetrics>,
+}
+
+impl Edge {
+    fn new(around: &Around, phase: &str) -> Self {
+        let plain = |content: &str| TextMetrics::new(content, theme::FACE);
+        let bold = |content: &str| TextMetrics::new(content, theme::BOLD);
+        Self {
+            notices: around.notices.iter().map(|notice| bold(notice)).collect(),
+            phase: plain(phase),
+            tie: plain(&around.tie),
+            keys: plain(&around.keys),
+            caution: around.caution.as_deref().map(bold),
+            answer: around.answer.as_deref().map(plain),
+        }
+    }
+}
+
+/// How much of it there is, and how large: sizes of type in logical pixels, 0 for nothing.
+#[derive(Clone, Copy, PartialEq)]
+struct Frame {
+    notices: usize,
+    notice: f32,
+    head: f32,
+    foot: f32,
+}
+
+impl Frame {
+    /// From everything to next to nothing.
+    const ALL: [Self; 4] = [
+        Self {
+            notices: usize::MAX,
+            notice: theme::BODY,
+            head: theme::HEADING,
+            foot: theme::SMALL,
+        },
+        Self {
+            notices: usize::MAX,
+            notice: theme::SMALL,
+            head: theme::BODY,
+            foot: theme::SMALL,
+        },
+        Self {
+            notices: 2,
+            notice: theme::SMALL,
+            head: theme::SMALL,
+            foot: 0.0,
+        },
+        Self {
+            notices: 1,
+            notice: theme::SMALL,
+            head: theme::SMALL,
+            foot: 0.0,
+        },
+    ];
+
+    /// Whether it is the one with everything.
+    fn is_first(self) -> bool {
+        self == Self::ALL[0]
+    }
+
+    /// The name of the tie stands in the title of the window too.
+    fn has_tie_line(self, edge: &Edge, width: f32) -> bool {
+        let both = edge.phase.ems() * self.head + edge.tie.ems() * theme::BODY;
+        self.foot > 0.0 && both + 50.0 <= width
+    }
+
+    /// The height it takes in this width, with the bar and the space between.
+    fn height(self, edge: &mut Edge, width: f32) -> f32 {
+        let head = edge
+            .phase
+            .at(self.head, width)
+            .height
+            .max(theme::BODY * 1.3);
+        let mut height = head + SPACING + BAR + SPACING;
+        if self.foot > 0.0 {
+            height += edge.keys.at(self.foot, width).height + SPACING;
+        }
+        if let Some(answer) = &mut edge.answer {
+            height += answer.at(self.notice, width).height + SPACING;
+        }
+        let notices = edge.notices.iter_mut().take(self.notices);
+        for notice in notices.chain(&mut edge.caution) {
+            height += widgets::notice_height(notice, self.notice, width) + SPACING;
+        }
+        height
+    }
+}

@@ -1,0 +1,13 @@
+//! What reaches the app from outside the window.
+
+use crate::pedal::Raw;
+use crate::session::Event;
+
+/// What reaches the app from threads that are not the window's.
+#[derive(Debug)]
+pub enum ServiceEvent {
+    /// Something the session hears of.
+    Session(Event),
+    /// A game controller or a MIDI pedal did something.
+    Pedal(Raw),
+}

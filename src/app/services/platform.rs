@@ -1,0 +1,79 @@
+//! What the platform does for the tyer: a clock, timers, sounds, a screen that stays lit, the
+//! file of the settings.
+
+use std::fmt;
+use std::time::{Duration, Instant};
+
+use super::awake::Awake;
+use super::event::ServiceEvent;
+use super::timers::Timers;
+use crate::session::Event;
+use crate::settings::{Settings, SettingsFile, Snag};
+use crate::voice::{Chime, Sounder};
+
+/// The services of the platform. The default is none of them, with a clock that runs.
+pub struct PlatformServices {
+    /// Where the settings are saved.
+    pub file: SettingsFile,
+    /// Time since any beginning.
+    pub clock: Box<dyn Fn() -> Duration>,
+    /// What wakes the session.
+    pub timers: Timers,
+    /// What sounds.
+    pub chime: Box<dyn Chime>,
+    /// What keeps the screen on.
+    pub awake: Awake,
+}
+
+impl Default for PlatformServices {
+    fn default() -> Self {
+        let start = Instant::now();
+        Self {
+            file: SettingsFile::nowhere(),
+            clock: Box::new(move || start.elapsed()),
+            timers: Timers::default(),
+            chime: Box::new(Sounder::default()),
+            awake: Awake::default(),
+        }
+    }
+}
+
+impl fmt::Debug for PlatformServices {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.debug_struct("PlatformServices").finish_non_exhaustive()
+    }
+}
+
+impl PlatformServices {
+    /// The real services, and what the tyer prefers. `tell` hands their events on to the app, and
+    /// must not wait.
+    pub fn start(tell: impl Fn(ServiceEvent) + Clone + Send + 'static) -> (Self, Settings) {
+        let session = {
+            let tell = tell.clone();
+            move |event: Event| tell(ServiceEvent::Session(event))
+        };
+        let mut platform = Self {
+            chime: Box::new(Sounder::start()),
+            awake: Awake::start({
+                let session = session.clone();
+                move || session(Event::NotAwake)
+            }),
+            ..Self::default()
+        };
+        let mut settings = Settings::default();
+        if let Some(path) = SettingsFile::default_path() {
+            let told = session.clone();
+            let opened = SettingsFile::open(&path, move |snag: Snag| told(Event::Settings(snag)));
+            (platform.file, settings) = (opened.file, opened.settings);
+            if let Some(snag) = opened.snag {
+                session(Event::Settings(snag));
+            }
+        }
+        // Without the thread long and double presses and the flash do not work; every key does.
+        if let Ok(timers) = Timers::start(move |timer| session(Event::Woken(timer))) {
+            platform.timers = timers;
+        }
+        crate::pedal::listen(move |raw| tell(ServiceEvent::Pedal(raw)));
+        (platform, settings)
+    }
+}

@@ -1,0 +1,162 @@
+//! How large each text of the tying screen can be, measured as it will be set.
+//!
+//! The line comes first: it takes the width, up to a good quarter of the height, and is broken
+//! into rows only when it would be too small in one. What is left goes to the crossings, then
+//! to the notes. When room is short everything else shrinks or goes before the line does.
+
+use iced::Size;
+
+use super::text_metrics::TextMetrics;
+use crate::app::theme;
+use crate::words::{Mark, Shown};
+
+/// The line's size where there is room: 0.7° at the tyer's distance, by EN 301 549 5.1.4 (see
+/// [`super::type_size`]).
+pub const LINE: f32 = 42.0;
+/// The line's share of the height that is left for line, crossings and notes.
+const LINE_SHARE: f32 = 0.28;
+/// Notes are no larger than this.
+const LARGEST_NOTE: f32 = 44.0;
+/// The height of a row of text in sizes of its type: the toolkit's own.
+const ROW: f32 = 1.3;
+
+/// Room in a plate above and below its word, left and right of it, and between two plates, in
+/// sizes of its type.
+pub const PLATE_ENDS: f32 = 0.1;
+/// Left and right.
+pub const PLATE_SIDES: f32 = 0.35;
+/// Between two plates.
+pub const PLATE_GAP: f32 = 0.35;
+/// Between the line, the crossings and the notes, in sizes of the crossings.
+pub const HEART_GAP: f32 = 0.5;
+
+/// Sizes of type, in logical pixels.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Sizes {
+    /// The line that matters.
+    pub line: f32,
+    /// The crossings.
+    pub mark: f32,
+    /// The notes; 0 when there is no room for them.
+    pub note: f32,
+    /// Whether all of it fits.
+    pub fits: bool,
+}
+
+/// The texts of a step, shaped.
+pub struct Texts {
+    line: TextMetrics,
+    notes: Vec<TextMetrics>,
+    /// The width of each crossing's word in sizes of its type.
+    words: Vec<f32>,
+}
+
+impl Texts {
+    /// Shapes what is shown.
+    pub fn new(shown: &Shown) -> Self {
+        let note = |note: &String| TextMetrics::new(note, theme::FACE);
+        Self {
+            line: TextMetrics::new(&shown.line, theme::BOLD),
+            notes: shown.notes.iter().map(note).collect(),
+            words: shown.marks.iter().map(word_ems).collect(),
+        }
+    }
+}
+
+impl Sizes {
+    /// The largest sizes at which everything fits into `space`.
+    pub fn of(texts: &mut Texts, space: Size) -> Self {
+        let in_one_row = texts.line.size_in_one_row(space.width);
+        let line = in_one_row
+            .min(space.height * LINE_SHARE)
+            .max(LINE.min(space.height * 0.5))
+            // A window can have no height at all while it opens.
+            .max(theme::BODY);
+        let longest = texts
+            .notes
+            .iter()
+            .map(|note| note.size_in_one_row(space.width))
+            .fold(f32::INFINITY, f32::min);
+        let note = longest.min(line * 0.5).clamp(theme::BODY, LARGEST_NOTE);
+        let largest = (line * 0.8).max(theme::BODY);
+        // All in one row reads best, as long as it is not much smaller for it.
+        let in_one_row = (space.width / row_ems(&texts.words)).max(theme::SMALL);
+        let mark = if in_one_row > line * 0.5 {
+            largest.min(in_one_row)
+        } else {
+            largest
+        };
+        let mut sizes = Self {
+            line,
+            mark,
+            note,
+            fits: false,
+        };
+        sizes.shrink(texts, space);
+        sizes
+    }
+
+    /// Shrinks the crossings, then the notes, then both a little more, and then the line.
+    fn shrink(&mut self, texts: &mut Texts, space: Size) {
+        const STEP: f32 = 0.93;
+        while !self.is_within(texts, space) {
+            if self.mark > theme::BODY {
+                self.mark = (self.mark * STEP).max(theme::BODY);
+            } else if self.note > theme::SMALL {
+                self.note = (self.note * STEP).max(theme::SMALL);
+            } else if self.mark > theme::SMALL {
+                self.mark = (self.mark * STEP).max(theme::SMALL);
+            } else if self.note > 0.0 {
+                self.note = 0.0;
+            } else if self.line > theme::BODY {
+                self.line = (self.line * STEP).max(theme::BODY);
+            } else {
+                return;
+            }
+        }
+        self.fits = true;
+    }
+
+    /// Whether everything fits at these sizes.
+    fn is_within(&self, texts: &mut Texts, space: Size) -> bool {
+        let gap = self.mark * HEART_GAP;
+        let line = texts.line.at(self.line, space.width);
+        let mut height = line.height;
+        if !texts.words.is_empty() {
+            height += gap + marks_height(&texts.words, self.mark, space.width);
+        }
+        if self.note > 0.0 {
+            for note in &mut texts.notes {
+                height += gap + note.at(self.note, space.width).height;
+            }
+        }
+        line.width <= space.width && height <= space.height
+    }
+}
+
+fn word_ems(mark: &Mark) -> f32 {
+    let font = if mark.over { theme::BOLD } else { theme::FACE };
+    TextMetrics::new(&mark.text, font).ems()
+}
+
+/// The height that the crossings take when they are set at `size` and broken into rows.
+fn marks_height(ems: &[f32], size: f32, width: f32) -> f32 {
+    let gap = size * PLATE_GAP;
+    let (mut rows, mut used) = (1.0_f32, 0.0_f32);
+    for ems in ems {
+        let plate = size * (ems + 2.0 * PLATE_SIDES) + 1.0;
+        if used > 0.0 && used + gap + plate > width {
+            rows += 1.0;
+            used = plate;
+        } else {
+            used += plate + if used > 0.0 { gap } else { 0.0 };
+        }
+    }
+    rows * size * (ROW + 2.0 * PLATE_ENDS) + (rows - 1.0) * gap
+}
+
+/// The width of all the crossings side by side, in sizes of their type.
+fn row_ems(ems: &[f32]) -> f32 {
+    let plates = ems.iter().map(|ems| ems + 2.0 * PLATE_SIDES + PLATE_GAP);
+    plates.sum::<f32>().max(1.0)
+}

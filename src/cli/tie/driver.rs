@@ -1,0 +1,354 @@
+//! Drives a session in a terminal: hands presses on, does what the session wants done, and prints
+//! what is shown, a line at a time.
+
+use std::collections::HashMap;
+use std::io::{self, Write};
+use std::time::Duration;
+
+use super::input::{self, TerminalEvent};
+use super::overlay::{Overlay, Then, Told};
+use super::services::TerminalServices;
+use crate::pedal::{Edge, Intent, Learning, Press, Raw};
+use crate::session::{
+    Effect, Event, InHand, LogForm, Page, Session, SettingsList, Timer, entry_for,
+};
+
+/// A tie in a terminal.
+pub struct TerminalDriver<W> {
+    session: Session,
+    services: TerminalServices,
+    out: W,
+    /// What ends a line: a terminal that gives single keys does not go to the left by itself.
+    line_end: &'static str,
+    overlay: Option<Overlay>,
+    timers: HashMap<Timer, Duration>,
+    /// What was printed last of the tie.
+    printed: Option<Page>,
+    /// The step is to be printed again.
+    is_asked_again: bool,
+    /// A line is being typed.
+    is_typing: bool,
+    is_over: bool,
+    is_logged: bool,
+}
+
+impl<W: Write> TerminalDriver<W> {
+    /// With nothing in hand yet.
+    pub fn new(
+        session: Session,
+        services: TerminalServices,
+        out: W,
+        has_single_keys: bool,
+    ) -> Self {
+        Self {
+            session,
+            services,
+            out,
+            line_end: if has_single_keys { "\r\n" } else { "\n" },
+            overlay: None,
+            timers: HashMap::new(),
+            printed: None,
+            is_asked_again: false,
+            is_typing: false,
+            is_over: false,
+            is_logged: false,
+        }
+    }
+
+    /// The tie in hand and all that belongs to it.
+    pub const fn session(&self) -> &Session {
+        &self.session
+    }
+
+    /// The tie comes into hand.
+    ///
+    /// # Errors
+    /// When nothing can be printed.
+    pub fn take_in_hand(&mut self, in_hand: InHand, now: Duration) -> io::Result<()> {
+        self.session.take_in_hand(in_hand, now);
+        self.carry_out(now)
+    }
+
+    /// How long nothing has to happen: until then the driver can wait for the next event.
+    pub fn due(&self, now: Duration) -> Option<Duration> {
+        let next = self.timers.values().min()?;
+        Some(next.saturating_sub(now))
+    }
+
+    /// Whether the tie was left.
+    pub const fn is_over(&self) -> bool {
+        self.is_over
+    }
+
+    /// Whether it was left since it is done and written down.
+    pub const fn is_logged(&self) -> bool {
+        self.is_logged
+    }
+
+    /// Takes in what happened, or that the time of a timer has come, and does what follows.
+    ///
+    /// # Errors
+    /// When nothing can be printed.
+    pub fn take(&mut self, event: Option<TerminalEvent>, now: Duration) -> io::Result<()> {
+        match event {
+            None => self.wake(now)?,
+            Some(TerminalEvent::Gone) => {
+                self.session.put_away();
+                self.is_over = true;
+            }
+            Some(TerminalEvent::Pedal(raw)) => self.raw(&raw, None, now)?,
+            Some(TerminalEvent::Key(raw, typed)) => self.raw(&raw, typed, now)?,
+            Some(TerminalEvent::Line(typed)) => self.line(&typed, now)?,
+            Some(TerminalEvent::Session(event)) => self.hear(event, now),
+        }
+        self.carry_out(now)
+    }
+
+    fn wake(&mut self, now: Duration) -> io::Result<()> {
+        let due = |(_, at): &(&Timer, &Duration)| **at <= now;
+        while let Some(timer) = self.timers.iter().find(due).map(|(timer, _)| *timer) {
+            self.timers.remove(&timer);
+            if timer == Timer::Gesture {
+                let intent = self.session.gesture_due(now);
+                self.press(intent, &Press::default(), now)?;
+            } else {
+                self.hear(Event::Woken(timer), now);
+            }
+        }
+        Ok(())
+    }
+
+    fn hear(&mut self, event: Event, now: Duration) {
+        let here = match (&self.overlay, self.session.walk()) {
+            (None, Some(walk)) => walk.say().to_owned(),
+            _ => String::new(),
+        };
+        self.session.hear(event, &here, now);
+    }
+
+    fn raw(&mut self, raw: &Raw, typed: Option<String>, now: Duration) -> io::Result<()> {
+        if let Some(overlay) = &mut self.overlay
+            && let Some(told) = overlay.input(raw, &mut self.session, now)
+        {
+            return self.tell(told, now);
+        }
+        if raw.edge == Edge::Down {
+            self.session.seen();
+        }
+        let bound = self.session.take(raw, now);
+        let letter = || input::letter(raw, self.session.pedals().bindings());
+        let takes_text = self.overlay.as_ref().is_some_and(Overlay::takes_text);
+        let intent = if takes_text {
+            bound
+        } else {
+            bound.or_else(letter)
+        };
+        match input::press(raw, typed) {
+            None if intent.is_none() => Ok(()),
+            press => self.press(intent, &press.unwrap_or_default(), now),
+        }
+    }
+
+    fn line(&mut self, typed: &str, now: Duration) -> io::Result<()> {
+        if let Some(overlay) = &mut self.overlay
+            && let Some(told) = overlay.line(typed, &mut self.session, &self.services)
+        {
+            return self.tell(told, now);
+        }
+        self.session.seen();
+        let (intent, press) = input::line(typed, self.session.pedals().bindings());
+        self.press(intent, &press, now)
+    }
+
+    fn press(&mut self, intent: Option<Intent>, press: &Press, now: Duration) -> io::Result<()> {
+        let Some(overlay) = &mut self.overlay else {
+            self.session.press(intent, press, now);
+            return Ok(());
+        };
+        if !overlay.takes_text()
+            && let Some(is_faster) = intent.and_then(Intent::speed)
+        {
+            self.session.change_speed(is_faster);
+            return Ok(());
+        }
+        let told = overlay.press(intent, press, &mut self.session, &self.services);
+        self.tell(told, now)
+    }
+
+    /// Tells what came of a press on what stands before the tie.
+    fn tell(&mut self, told: Told, now: Duration) -> io::Result<()> {
+        let Told {
+            say,
+            print,
+            echo,
+            then,
+        } = told;
+        if let Some(echo) = echo {
+            self.is_typing = true;
+            write!(self.out, "{echo}")?;
+            return self.out.flush();
+        }
+        if !say.is_empty() {
+            self.services.voice.say(&say);
+            self.print(print.as_deref().unwrap_or(&say))?;
+        }
+        let tag = self.session.words().tag().to_string();
+        match then {
+            Then::Stay => Ok(()),
+            Then::Back => {
+                self.overlay = None;
+                self.session.come_back(now);
+                Ok(())
+            }
+            Then::Logged => {
+                self.session.put_away();
+                (self.is_over, self.is_logged) = (true, true);
+                Ok(())
+            }
+            Then::Learn => self.open(Overlay::Learn(Learning::default()), now),
+            // What was said of the last press is not to be cut off.
+            Then::Settings if !say.is_empty() => {
+                self.overlay = Some(Overlay::Settings(SettingsList::new(&tag)));
+                Ok(())
+            }
+            Then::Settings => self.open(Overlay::Settings(SettingsList::new(&tag)), now),
+        }
+    }
+
+    fn open(&mut self, overlay: Overlay, now: Duration) -> io::Result<()> {
+        self.session.look_away();
+        self.services.voice.ask_for_voices();
+        let told = overlay.opening(&self.session);
+        self.overlay = Some(overlay);
+        self.tell(told, now)
+    }
+
+    /// Does what the session wants done, and prints what has changed.
+    fn carry_out(&mut self, now: Duration) -> io::Result<()> {
+        loop {
+            let effects = self.session.effects();
+            if effects.is_empty() {
+                break;
+            }
+            for effect in effects {
+                self.effect(effect, now)?;
+            }
+        }
+        if self.overlay.is_none() && !self.is_over {
+            self.print_page()?;
+        }
+        Ok(())
+    }
+
+    fn effect(&mut self, effect: Effect, now: Duration) -> io::Result<()> {
+        let TerminalServices {
+            voice,
+            chime,
+            keeper,
+            file,
+            shelf,
+        } = &self.services;
+        match effect {
+            Effect::Say(text) => voice.say(&text),
+            Effect::Hush => voice.hush(),
+            Effect::Show => self.is_asked_again = true,
+            Effect::Cue(cue, volume) => {
+                if let Some(chime) = chime {
+                    chime.play(cue, volume);
+                }
+            }
+            Effect::Wake(timer, Some(after)) => {
+                self.timers.insert(timer, now + after);
+            }
+            Effect::Wake(timer, None) => {
+                self.timers.remove(&timer);
+            }
+            // A terminal has no say in it.
+            Effect::StayAwake(_) => {}
+            Effect::Keep(tie) => {
+                if let Some(keeper) = keeper {
+                    keeper.keep(*tie);
+                }
+            }
+            Effect::PutAway(held) => {
+                if let Some(keeper) = keeper {
+                    keeper.put_away(held);
+                }
+            }
+            Effect::SetManner(manner) => voice.set_manner(manner),
+            Effect::KeepSettings(settings) => file.keep(&settings),
+            Effect::OpenSettings => {
+                let tag = self.session.words().tag().to_string();
+                return self.open(Overlay::Settings(SettingsList::new(&tag)), now);
+            }
+            Effect::OpenLog(tie) => {
+                let Some(shelf) = shelf else { return Ok(()) };
+                match entry_for(shelf, &tie) {
+                    Ok(entry) => {
+                        let form = Box::new(LogForm::new(entry));
+                        return self.open(Overlay::Log(form), now);
+                    }
+                    Err(error) => {
+                        let sentence = self.session.refuse(&error);
+                        self.services.voice.say(&sentence);
+                    }
+                }
+            }
+            Effect::Leave => self.is_over = true,
+        }
+        Ok(())
+    }
+
+    /// Prints of the page what was not printed before: first what the tyer must know, then the
+    /// answer, then the step; and the step once more when it was asked for and nothing is new.
+    fn print_page(&mut self) -> io::Result<()> {
+        let Some(page) = self.session.page() else {
+            return Ok(());
+        };
+        let before = self.printed.take();
+        let mut new: Vec<String> = page
+            .notices
+            .iter()
+            .filter(|notice| {
+                let was_there = |before: &Page| before.notices.contains(notice);
+                !before.as_ref().is_some_and(was_there)
+            })
+            .cloned()
+            .collect();
+        if page.answer.is_some() && page.answer != before.as_ref().and_then(|b| b.answer.clone()) {
+            new.extend(page.answer.clone());
+        }
+        let is_other_step = before.as_ref().map(Page::lines) != Some(page.lines());
+        let is_again = std::mem::take(&mut self.is_asked_again) && new.is_empty();
+        if is_other_step || is_again {
+            new.extend(page.lines());
+        }
+        self.printed = Some(page);
+        new.iter().try_for_each(|line| self.print(line))
+    }
+
+    /// Prints one line at once.
+    ///
+    /// # Errors
+    /// When nothing can be printed.
+    pub fn print(&mut self, line: &str) -> io::Result<()> {
+        let end = self.line_end;
+        if std::mem::take(&mut self.is_typing) {
+            write!(self.out, "{end}")?;
+        }
+        write!(self.out, "{line}{end}")?;
+        self.out.flush()
+    }
+
+    /// Waits until everything asked for is on disk, at most this long, and says whether it is.
+    pub fn flush(&self, at_most: Duration) -> bool {
+        let keeper = self.services.keeper.as_ref();
+        keeper.is_none_or(|keeper| keeper.flush(at_most))
+    }
+
+    /// Falls silent, and waits at most this long for the last save.
+    pub fn close(self, at_most: Duration) {
+        self.services.voice.hush();
+        self.flush(at_most);
+    }
+}

@@ -1,0 +1,64 @@
+//! What happens to a tie in a terminal, and what typed keys and lines mean.
+
+use crate::pedal::{Bindings, Edge, Input, Intent, Press, Raw};
+use crate::session::Event;
+
+/// What happens.
+#[derive(Debug)]
+pub enum TerminalEvent {
+    /// A pedal did something.
+    Pedal(Raw),
+    /// A key did something; with the text that it types.
+    Key(Raw, Option<String>),
+    /// A line was typed where there are no single keys.
+    Line(String),
+    /// Whoever pressed is gone, or wants to be.
+    Gone,
+    /// Something the session hears of.
+    Session(Event),
+}
+
+/// The key in a raw press, for what has no meaning as a pedal: as it is typed where it types
+/// something.
+pub fn press(raw: &Raw, typed: Option<String>) -> Option<Press> {
+    let key = match (typed, &raw.input) {
+        (Some(typed), _) => typed,
+        (None, Input::Key(name)) => name.clone(),
+        (None, _) => String::new(),
+    };
+    let is_repeat = match raw.edge {
+        Edge::Down => false,
+        Edge::Repeat => true,
+        Edge::Up => return None,
+    };
+    Some(Press { key, is_repeat })
+}
+
+/// Letters that mean something in a terminal alone, unless they are bound to something else.
+pub fn letter(raw: &Raw, bindings: &Bindings) -> Option<Intent> {
+    let is_free = bindings.intent(&raw.input).is_none();
+    if !is_free || raw.edge != Edge::Down {
+        return None;
+    }
+    LETTERS
+        .iter()
+        .find(|(letter, _)| raw.input == Input::key(letter))
+        .map(|(_, intent)| *intent)
+}
+
+const LETTERS: [(&str, Intent); 2] = [("q", Intent::Leave), ("b", Intent::Back)];
+
+/// What a typed line means: nothing typed is next, else the key of its first letter.
+pub fn line(typed: &str, bindings: &Bindings) -> (Option<Intent>, Press) {
+    let Some(letter) = typed.trim().chars().next() else {
+        return (Some(Intent::Next), Press::default());
+    };
+    let key = letter.to_lowercase().to_string();
+    let own = LETTERS.iter().find(|(letter, _)| *letter == key);
+    let intent = match own {
+        Some((_, intent)) => Some(*intent),
+        None => bindings.intent(&Input::key(&key)),
+    };
+    let is_repeat = false;
+    (intent, Press { key, is_repeat })
+}

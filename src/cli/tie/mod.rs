@@ -1,0 +1,259 @@
+//! `marlinspeak tie`: the whole guided job in a terminal, a line a step, for Braille lines,
+//! screen readers and rooms without a desktop.
+
+mod driver;
+mod input;
+mod keyboard;
+mod overlay;
+mod services;
+
+use std::io::{self, ErrorKind, IsTerminal as _};
+use std::sync::mpsc::{self, Receiver, RecvTimeoutError, Sender};
+use std::time::{Duration, Instant};
+
+use clap::Args;
+use jiff::Timestamp;
+
+use super::Complaint;
+use super::options::{KnotOptions, at_once, checks};
+use super::setup_options::SetupOptions;
+use crate::diary;
+use crate::guide::COURSE;
+use crate::pedal;
+use crate::session::{Event, InHand, Session, Wishes, inventory, lesson_tie, new_tie};
+use crate::settings::{Settings, SettingsFile};
+use crate::shelf::{Keeper, Shelf, ShelfError, Tie};
+use crate::voice::{Loss, Mute, News, Sounder, Speaker, SystemVoice};
+use crate::words::{Detail, Words};
+pub use driver::TerminalDriver;
+pub use input::TerminalEvent;
+use keyboard::RawMode;
+pub use services::TerminalServices;
+
+/// How long leaving waits for the last save.
+const LAST_SAVE: Duration = Duration::from_secs(2);
+
+#[derive(Args)]
+pub(super) struct TieOptions {
+    #[command(flatten)]
+    knot: KnotOptions,
+    #[command(flatten)]
+    setup: SetupOptions,
+    /// A lesson of the course of first ties, by its number
+    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    lesson: Option<String>,
+    /// A look at the work after each round or only after each pass [default: round]
+    #[arg(long, value_name = "round|pass")]
+    checks: Option<String>,
+    /// Say each step aloud too, and sound as the window does
+    #[arg(long)]
+    speech: bool,
+    /// At most so many crossings in a step, 1 to 999, or “leg” for whole legs [default: as saved,
+    /// or 4]
+    #[arg(long, value_name = "N|leg", allow_hyphen_values = true)]
+    at_once: Option<String>,
+}
+
+/// Guides through the tie. `detail` is what was asked for on the command line.
+pub(super) fn run(
+    asked: &TieOptions,
+    words: Words,
+    detail: Option<Detail>,
+) -> Result<(), Complaint> {
+    if let Some(file) = diary::default_file() {
+        diary::start(&file, "tie");
+    }
+    let given = |option: &Option<String>| option.is_some();
+    let wishes = Wishes {
+        detail,
+        at_once: given(&asked.at_once)
+            .then(|| at_once(asked.at_once.as_deref(), &words))
+            .transpose()?,
+        checks: given(&asked.checks)
+            .then(|| checks(asked.checks.as_deref(), &words))
+            .transpose()?,
+    };
+    let tie = named(asked, &words)?;
+    let (tell, events) = mpsc::channel();
+    let opened = Shelf::default_dir().and_then(Shelf::open);
+    let in_hand = taken(&opened, tie, &words)?;
+    let (services, settings) = start_services(opened, asked.speech, &tell);
+    let (raw_mode, has_single_keys) = listen(&tell);
+    let session = Session::new(words, settings, wishes);
+    let mut driver = TerminalDriver::new(session, services, io::stdout(), has_single_keys);
+    let guided = guide(&mut driver, &events, in_hand, has_single_keys);
+    let words = driver.session().words();
+    let complaint = match guided {
+        // Whoever reads has seen enough; the tie is kept.
+        Err(fault) if fault.kind() != ErrorKind::BrokenPipe => {
+            let reason = fault.to_string();
+            let sentence = words.plainly("output-failed", &[("reason", &reason)]);
+            Err(Complaint::failure(sentence))
+        }
+        _ => Ok(()),
+    };
+    driver.close(LAST_SAVE);
+    drop(raw_mode);
+    complaint
+}
+
+/// The tie that the options name, if they name one.
+fn named(asked: &TieOptions, words: &Words) -> Result<Option<Tie>, Complaint> {
+    let names_knot = !asked.knot.is_empty() || !asked.setup.is_empty();
+    match &asked.lesson {
+        Some(_) if names_knot => Err(Complaint::input(words.plainly("tie-lesson-or-knot", &[]))),
+        Some(given) => {
+            let number = given.trim().parse::<u16>().ok();
+            let lesson = COURSE
+                .into_iter()
+                .find(|lesson| Some(lesson.number) == number)
+                .ok_or_else(|| {
+                    Complaint::input(words.choice_unknown("--lesson", given, &["1", "2", "3", "4"]))
+                })?;
+            lesson_tie(lesson)
+                .map(Some)
+                .map_err(|error| Complaint::input(words.knot_error(&error)))
+        }
+        None if names_knot => {
+            let plan = asked.setup.equip(asked.knot.plan(words)?, words)?;
+            Ok(Some(new_tie(&plan)))
+        }
+        None => Ok(None),
+    }
+}
+
+/// Takes the tie in hand: the one that is named, begun, or else the newest that waits. Without a
+/// shelf a tie can still be begun, as in the window.
+fn taken(
+    opened: &Result<Shelf, ShelfError>,
+    named: Option<Tie>,
+    words: &Words,
+) -> Result<InHand, Complaint> {
+    let shelf = match (opened, named) {
+        (opened, Some(tie)) => return Ok(InHand::new(opened.as_ref().ok(), tie)),
+        (Ok(shelf), None) => shelf,
+        (Err(error), None) => return Err(refused(error, words)),
+    };
+    let refused = |error: ShelfError| refused(&error, words);
+    let found = inventory(shelf, Timestamp::now()).map_err(refused)?;
+    let Some(newest) = found.waiting.first() else {
+        return Err(Complaint::input(words.plainly("tie-none-waiting", &[])));
+    };
+    let mut in_hand = InHand::taken_up(shelf, newest.tie.id(), false).map_err(refused)?;
+    // What was wrong with it was mended when the shelf was looked through.
+    in_hand.troubles.extend(found.troubles);
+    Ok(in_hand)
+}
+
+fn refused(error: &ShelfError, words: &Words) -> Complaint {
+    Complaint::failure(match error {
+        ShelfError::InUse { .. } => words.plainly("trouble-in-use", &[]),
+        _ => words.plainly("trouble-io", &[("reason", &error.to_string())]),
+    })
+}
+
+/// Starts the real services. What they report goes to `tell`; when nobody listens any more the
+/// tie is put away, and the reports with it.
+fn start_services(
+    opened: Result<Shelf, ShelfError>,
+    has_speech: bool,
+    tell: &Sender<TerminalEvent>,
+) -> (TerminalServices, Settings) {
+    let session = |tell: Sender<TerminalEvent>| {
+        move |event: Event| {
+            let _ = tell.send(TerminalEvent::Session(event));
+        }
+    };
+    let (mut file, mut settings) = (SettingsFile::nowhere(), Settings::default());
+    if let Some(path) = SettingsFile::default_path() {
+        let told = session(tell.clone());
+        let opened = SettingsFile::open(&path, move |snag| told(Event::Settings(snag)));
+        (file, settings) = (opened.file, opened.settings);
+        if let Some(snag) = opened.snag {
+            session(tell.clone())(Event::Settings(snag));
+        }
+    }
+    let mut services = TerminalServices {
+        shelf: None,
+        keeper: None,
+        voice: Box::new(Mute),
+        chime: None,
+        file,
+    };
+    let told = session(tell.clone());
+    let kept = opened.and_then(|shelf| {
+        let keeper = Keeper::start(shelf.clone(), move |kept| told(Event::Kept(kept)))?;
+        Ok((shelf, keeper))
+    });
+    match kept {
+        Ok((shelf, keeper)) => {
+            (services.shelf, services.keeper) = (Some(shelf), Some(keeper));
+        }
+        Err(error) => session(tell.clone())(Event::NoShelf(error)),
+    }
+    if has_speech {
+        let told = session(tell.clone());
+        let started = Speaker::start(SystemVoice::maker(), move |news| told(Event::Voice(news)));
+        match started {
+            Ok(speaker) => services.voice = Box::new(speaker),
+            Err(error) => {
+                let loss = News::Lost(Loss::NoService(error.to_string()));
+                session(tell.clone())(Event::Voice(loss));
+            }
+        }
+        services.chime = Some(Box::new(Sounder::start()));
+    }
+    (services, settings)
+}
+
+/// Listens to keys and pedals, or to lines where the input is no terminal. The answer tells
+/// whether the terminal gives single keys.
+fn listen(tell: &Sender<TerminalEvent>) -> (Option<RawMode>, bool) {
+    let raw_mode = io::stdin().is_terminal().then(RawMode::begin).flatten();
+    let has_single_keys = raw_mode.is_some();
+    if has_single_keys {
+        let told = tell.clone();
+        pedal::listen(move |raw| {
+            let _ = told.send(TerminalEvent::Pedal(raw));
+        });
+        keyboard::listen_to_keys(tell.clone());
+    } else {
+        keyboard::listen_to_lines(tell.clone());
+    }
+    (raw_mode, has_single_keys)
+}
+
+/// Guides until the tyer leaves.
+fn guide(
+    driver: &mut TerminalDriver<io::Stdout>,
+    events: &Receiver<TerminalEvent>,
+    in_hand: InHand,
+    has_single_keys: bool,
+) -> io::Result<()> {
+    let start = Instant::now();
+    let words = driver.session().words();
+    let keys = if has_single_keys {
+        "tie-keys"
+    } else {
+        "tie-keys-lines"
+    };
+    let (keys, left) = (words.plainly(keys, &[]), words.plainly("tie-left", &[]));
+    driver.print(&keys)?;
+    driver.take_in_hand(in_hand, start.elapsed())?;
+    while !driver.is_over() {
+        let event = match driver.due(start.elapsed()) {
+            None => events.recv().map_err(|_| RecvTimeoutError::Disconnected),
+            Some(rest) => events.recv_timeout(rest),
+        };
+        let event = match event {
+            Ok(event) => Some(event),
+            Err(RecvTimeoutError::Timeout) => None,
+            Err(RecvTimeoutError::Disconnected) => Some(TerminalEvent::Gone),
+        };
+        driver.take(event, start.elapsed())?;
+    }
+    if driver.is_logged() {
+        return Ok(());
+    }
+    driver.print(&left)
+}

@@ -1,0 +1,279 @@
+//! What stands before the tie for a while: the settings, the form of the log, and learning what
+//! is pressed for what. Each is told line by line.
+
+use super::services::TerminalServices;
+use crate::pedal::{Asked, Edge, Input, Intent, Learning, Press, Raw};
+use crate::session::{
+    LogAction, LogField, LogForm, Session, Setting, SettingsAction, SettingsList, keep_entry,
+};
+use crate::settings::Settings;
+
+/// What stands before the tie.
+pub enum Overlay {
+    /// The settings.
+    Settings(SettingsList),
+    /// What was used is written down.
+    Log(Box<LogForm>),
+    /// What is pressed is learnt.
+    Learn(Learning),
+}
+
+/// What a press on it came to.
+#[derive(Debug, Default)]
+pub struct Told {
+    /// What is said.
+    pub say: String,
+    /// What is printed; what is said where it is not told apart.
+    pub print: Option<String>,
+    /// What is added to the line that is being typed.
+    pub echo: Option<String>,
+    /// What comes of it all.
+    pub then: Then,
+}
+
+/// Whether it stays.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Then {
+    /// It stays.
+    #[default]
+    Stay,
+    /// The tie is there again.
+    Back,
+    /// The settings give way to learning.
+    Learn,
+    /// Learning gives way to the settings.
+    Settings,
+    /// The tie is written down and done with.
+    Logged,
+}
+
+impl Told {
+    fn line(say: String) -> Self {
+        Self {
+            say,
+            ..Self::default()
+        }
+    }
+
+    fn then(then: Then) -> Self {
+        Self {
+            then,
+            ..Self::default()
+        }
+    }
+}
+
+impl Overlay {
+    /// Whether letters are typed into it.
+    pub const fn takes_text(&self) -> bool {
+        matches!(self, Self::Log(_))
+    }
+
+    /// What is told when it appears.
+    pub fn opening(&self, session: &Session) -> Told {
+        let words = session.words();
+        match self {
+            Self::Settings(list) => {
+                let opening = words.plainly("settings-opening-say", &[]);
+                let here = settings_line(list, session);
+                Told {
+                    say: format!("{opening} {}", here.say),
+                    print: here.print.map(|line| format!("{opening} {line}")),
+                    ..Told::default()
+                }
+            }
+            Self::Log(form) => Told::line(form.say(words)),
+            Self::Learn(learning) => {
+                let opening = words.plainly("learn-opening-say", &[]);
+                Told::line(format!("{opening} {}", asks(learning, session)))
+            }
+        }
+    }
+
+    /// Takes a press.
+    pub fn press(
+        &mut self,
+        intent: Option<Intent>,
+        press: &Press,
+        session: &mut Session,
+        services: &TerminalServices,
+    ) -> Told {
+        match self {
+            Self::Settings(list) => {
+                let action = list.press(press, intent, session.settings());
+                follow_settings(list, action, session)
+            }
+            Self::Log(form) => press_form(form, intent, press, session, services),
+            // Learning takes what is pressed as it comes.
+            Self::Learn(_) => Told::default(),
+        }
+    }
+
+    /// Takes an input before it is looked at as a gesture; `None` where that is left be.
+    pub fn input(
+        &mut self,
+        raw: &Raw,
+        session: &mut Session,
+        now: std::time::Duration,
+    ) -> Option<Told> {
+        let Self::Learn(learning) = self else {
+            return None;
+        };
+        if raw.edge == Edge::Down && raw.input == Input::key("Escape") {
+            return Some(Told::then(Then::Settings));
+        }
+        let Some(input) = session.take_to_learn(raw, now) else {
+            return Some(Told::default());
+        };
+        let words = session.words();
+        let came_to = match learning.press(input) {
+            Some(Asked::Learnt(input, intent)) => words.learnt(&input, intent),
+            Some(Asked::Skipped(_)) => words.plainly("learn-skipped-say", &[]),
+            None => String::new(),
+        };
+        let say = format!("{came_to} {}", asks(learning, session));
+        let mut told = Told::line(say.trim().to_owned());
+        if learning.asks().is_none() {
+            session.set(Settings {
+                bindings: learning.bindings(),
+                ..session.settings().clone()
+            });
+            told.then = Then::Settings;
+        }
+        Some(told)
+    }
+
+    /// Takes a line that was typed where there are no single keys; `None` where it is a press
+    /// like any other.
+    pub fn line(
+        &mut self,
+        typed: &str,
+        session: &mut Session,
+        services: &TerminalServices,
+    ) -> Option<Told> {
+        let Self::Log(form) = self else { return None };
+        let typed = typed.trim();
+        if !typed.is_empty() && form.focus() == LogField::Drawn {
+            let action = form.switch(session.words());
+            return Some(follow_log(form, action, session, services));
+        }
+        if !typed.is_empty() && form.focus() != LogField::Keep {
+            form.type_in(form.focus(), typed.to_owned());
+        }
+        Some(onwards(form, session, services))
+    }
+}
+
+fn asks(learning: &Learning, session: &Session) -> String {
+    match learning.asks() {
+        Some(intent) => session.words().learn_asks(intent),
+        None => session.words().plainly("learn-done-say", &[]),
+    }
+}
+
+/// The line of the settings that has the focus: as it is said, and as it stands on the screen.
+fn settings_line(list: &SettingsList, session: &Session) -> Told {
+    let (words, settings) = (session.words(), session.settings());
+    let print = Setting::ALL.get(list.focus()).map(|setting| {
+        let name = words.setting_name(setting.name());
+        let value = list.shown(*setting, words, settings);
+        format!("{name}: {}", words.setting_value(setting.name(), &value))
+    });
+    Told {
+        say: list.say(words, settings),
+        print,
+        ..Told::default()
+    }
+}
+
+fn follow_settings(list: &mut SettingsList, action: SettingsAction, session: &mut Session) -> Told {
+    match action {
+        SettingsAction::None => Told::default(),
+        SettingsAction::Leave => Told::then(Then::Back),
+        SettingsAction::Learn => Told::then(Then::Learn),
+        SettingsAction::Moved => settings_line(list, session),
+        SettingsAction::Set(settings) => {
+            session.set(*settings);
+            list.speak(&session.words().tag().to_string());
+            settings_line(list, session)
+        }
+    }
+}
+
+/// A key in the form: letters are typed, Enter goes on to the next field and at the last keeps
+/// it all, Tab and the arrows move, Escape leaves.
+fn press_form(
+    form: &mut LogForm,
+    intent: Option<Intent>,
+    press: &Press,
+    session: &mut Session,
+    services: &TerminalServices,
+) -> Told {
+    let is_text = !matches!(form.focus(), LogField::Drawn | LogField::Keep);
+    let mut typed = form.typed(form.focus()).to_owned();
+    let echo = match press.key.as_str() {
+        "Enter" if !press.is_repeat => return onwards(form, session, services),
+        "Backspace" if is_text => match typed.pop() {
+            // The terminal goes a place to the left, wipes it, and goes there again.
+            Some(_) => "\u{8} \u{8}".to_owned(),
+            None => return Told::default(),
+        },
+        key if is_text && key.chars().count() == 1 => {
+            typed.push_str(key);
+            key.to_owned()
+        }
+        _ => {
+            let action = form.press(press, intent, session.words());
+            return follow_log(form, action, session, services);
+        }
+    };
+    form.type_in(form.focus(), typed);
+    Told {
+        echo: Some(echo),
+        ..Told::default()
+    }
+}
+
+/// On to the next field, or at the last one keeps it all.
+fn onwards(form: &mut LogForm, session: &mut Session, services: &TerminalServices) -> Told {
+    let action = if form.focus() == LogField::Keep {
+        form.keep(session.words())
+    } else {
+        let tab = Press {
+            key: "Tab".to_owned(),
+            is_repeat: false,
+        };
+        form.press(&tab, None, session.words())
+    };
+    follow_log(form, action, session, services)
+}
+
+fn follow_log(
+    form: &mut LogForm,
+    action: LogAction,
+    session: &mut Session,
+    services: &TerminalServices,
+) -> Told {
+    match action {
+        LogAction::None => Told::default(),
+        LogAction::Say(say) | LogAction::Focus(_, say) => Told::line(say),
+        LogAction::Leave => Told::then(Then::Back),
+        LogAction::Keep(entry) => {
+            let Some(shelf) = &services.shelf else {
+                return Told::default();
+            };
+            match keep_entry(shelf, &entry) {
+                Ok(()) => Told {
+                    say: session.words().plainly("log-kept", &[]),
+                    then: Then::Logged,
+                    ..Told::default()
+                },
+                Err(fault) => {
+                    let sentence = fault.sentence(session.words());
+                    form.complain(sentence.clone());
+                    Told::line(sentence)
+                }
+            }
+        }
+    }
+}

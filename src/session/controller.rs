@@ -1,0 +1,295 @@
+//! The session itself: what a press, a report of a service or a timer comes to.
+
+use std::time::Duration;
+
+use super::auto_advance::AutoAdvance;
+use super::effect::{Effect, Timer};
+use super::notices::Notices;
+use super::opening::InHand;
+use super::page::{Keys, Page};
+use super::tie_in_hand::TieInHand;
+use super::walk::Walk;
+use crate::guide::{AtOnce, Checks};
+use crate::pedal::{Input, Intent, Pedals, Raw};
+use crate::settings::Settings;
+use crate::shelf::{ShelfError, TieId, Trouble};
+use crate::words::{Detail, Words};
+
+/// What was asked for on the command line. It comes before what is saved, whatever its value.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Wishes {
+    /// How much is said of a step.
+    pub detail: Option<Detail>,
+    /// How many crossings are told at once.
+    pub at_once: Option<AtOnce>,
+    /// How often there is a look at the work.
+    pub checks: Option<Checks>,
+}
+
+/// The tyer at work: what is preferred, what must be known, and the tie in hand if there is one.
+///
+/// What it wants done is left in [`Session::effects`] until the face takes it. Times are counted
+/// from any one beginning, the same for every call.
+#[derive(Debug)]
+pub struct Session {
+    pub(super) words: Words,
+    pub(super) settings: Settings,
+    /// How much is said of a step outside the course.
+    pub(super) detail: Detail,
+    pub(super) at_once: AtOnce,
+    pub(super) checks: Checks,
+    pub(super) pedals: Pedals,
+    pub(super) notices: Notices,
+    pub(super) auto_advance: AutoAdvance,
+    pub(super) tie: Option<TieInHand>,
+    /// Whether the tie is before the tyer's eyes, and not behind the settings or the log.
+    pub(super) is_before_the_eyes: bool,
+    pub(super) is_flashing: bool,
+    pub(super) has_focus: bool,
+    /// The tie that was refused last since it is open elsewhere.
+    pub(super) refused: Option<TieId>,
+    pub(super) effects: Vec<Effect>,
+}
+
+impl Session {
+    /// A session with nothing in hand.
+    pub fn new(mut words: Words, settings: Settings, wishes: Wishes) -> Self {
+        let detail = wishes.detail.unwrap_or(settings.prose.detail);
+        words.set_detail(detail);
+        let manner = settings.manner_of(&words);
+        Self {
+            words,
+            detail,
+            at_once: wishes.at_once.unwrap_or(settings.prose.at_once),
+            checks: wishes.checks.unwrap_or_default(),
+            pedals: Pedals::new(settings.bindings.clone(), settings.times),
+            settings,
+            notices: Notices::default(),
+            auto_advance: AutoAdvance::default(),
+            tie: None,
+            is_before_the_eyes: false,
+            is_flashing: false,
+            has_focus: false,
+            refused: None,
+            effects: vec![Effect::SetManner(manner)],
+        }
+    }
+
+    /// What is to be done now, in order; each is given once.
+    pub fn effects(&mut self) -> Vec<Effect> {
+        std::mem::take(&mut self.effects)
+    }
+
+    /// The words everything is told in.
+    pub const fn words(&self) -> &Words {
+        &self.words
+    }
+
+    /// What the tyer prefers.
+    pub const fn settings(&self) -> &Settings {
+        &self.settings
+    }
+
+    /// The tie in hand.
+    pub const fn tie(&self) -> Option<&TieInHand> {
+        self.tie.as_ref()
+    }
+
+    /// Whether the edge of the screen flashes just now.
+    pub const fn is_flashing(&self) -> bool {
+        self.is_flashing
+    }
+
+    /// What the presses mean.
+    pub const fn pedals(&self) -> &Pedals {
+        &self.pedals
+    }
+
+    /// What the tyer must know besides the step.
+    pub fn notices(&self) -> Vec<String> {
+        let mut notices = self.notices.sentences(&self.words);
+        if self.is_before_the_eyes && self.tie.as_ref().is_some_and(TieInHand::looks_only) {
+            notices.insert(0, self.words.plainly("look-only", &[]));
+        }
+        notices
+    }
+
+    /// Everything that is shown of the tie in hand.
+    pub fn page(&self) -> Option<Page> {
+        let walk = self.tie.as_ref()?.walk();
+        Some(Page {
+            notices: self.notices(),
+            shown: walk.shown().clone(),
+            answer: walk.answer().map(str::to_owned),
+            tie: self
+                .words
+                .telling(walk.script().plan(), walk.script().at_once()),
+            keys: if walk.is_done() {
+                Keys::Done
+            } else if walk.is_telling_steps() {
+                Keys::Steps
+            } else {
+                Keys::Wrong
+            },
+            headway: walk.script().headway(walk.place()),
+        })
+    }
+
+    /// What an input comes to, on any screen: the meaning of the gesture that it makes or ends.
+    pub fn take(&mut self, raw: &Raw, now: Duration) -> Option<Intent> {
+        let has_gestures = self.is_before_the_eyes;
+        let intent = self.pedals.take(raw, now, has_gestures);
+        self.wait_for_gesture(now);
+        intent
+    }
+
+    /// What an input is where everything that is pressed is to be learnt: none when it is the
+    /// bounce of a press before.
+    pub fn take_to_learn(&mut self, raw: &Raw, now: Duration) -> Option<Input> {
+        self.pedals.pressed(raw, now)
+    }
+
+    /// The gesture that has come about by waiting.
+    pub fn gesture_due(&mut self, now: Duration) -> Option<Intent> {
+        let intent = self.pedals.wait(now);
+        self.wait_for_gesture(now);
+        intent
+    }
+
+    pub(super) fn wait_for_gesture(&mut self, now: Duration) {
+        let due = self.pedals.due().map(|due| due.saturating_sub(now));
+        self.wake(Timer::Gesture, due);
+    }
+
+    /// Somebody pressed something: news that was told has been seen.
+    pub fn seen(&mut self) {
+        self.notices.press();
+    }
+
+    /// A tie comes into hand, in place of one that was there, or is refused. Says which and where
+    /// it stands.
+    pub fn open(&mut self, found: Result<InHand, ShelfError>, now: Duration) {
+        match found {
+            Ok(in_hand) => self.take_in_hand(in_hand, now),
+            Err(error) => {
+                if let ShelfError::InUse { id } = &error {
+                    self.refused = Some(id.clone());
+                }
+                let sentence = self.refuse(&error);
+                self.tell(sentence);
+            }
+        }
+    }
+
+    /// Whether this tie was refused last since it is open elsewhere: the second press in a row
+    /// for it is to look.
+    pub fn may_look(&self, id: &TieId) -> bool {
+        self.refused.as_ref() == Some(id)
+    }
+
+    /// The sentence for what the shelf refused; it stands among the notices from now on.
+    pub fn refuse(&mut self, error: &ShelfError) -> String {
+        self.notices.refused(error, &self.words)
+    }
+
+    /// Takes in what was found wrong on the shelf, to stand among the notices.
+    pub fn troubles(&mut self, troubles: Vec<Trouble>) {
+        self.notices.shelf(troubles);
+    }
+
+    /// Takes in good news, to stand among the notices until the next press.
+    pub fn good_news(&mut self, news: String) {
+        self.notices.tell(news);
+    }
+
+    /// A tie is in hand from now on.
+    pub fn take_in_hand(&mut self, mut in_hand: InHand, now: Duration) {
+        self.put_away();
+        let lesson = in_hand.tie.lesson();
+        let is_taught = lesson.is_some();
+        self.words.set_detail(if is_taught {
+            Detail::Teach
+        } else {
+            self.detail
+        });
+        self.notices.shelf(std::mem::take(&mut in_hand.troubles));
+        self.refused = None;
+        if in_hand.error.take().is_some() {
+            self.effects
+                .push(Effect::Keep(Box::new(in_hand.tie.clone())));
+        }
+        let (is_again, looks_only) = (in_hand.is_again, in_hand.looks_only);
+        let mut tie = TieInHand::new(in_hand, self.at_once, self.checks, &self.words, now);
+        let walk = &mut tie.walk;
+        let before = if is_again {
+            let looking = if looks_only {
+                self.words.plainly("look-only-say", &[])
+            } else {
+                String::new()
+            };
+            let stands = self.words.say_taking_up(walk.script(), walk.place());
+            format!("{looking} {stands}").trim().to_owned()
+        } else {
+            lesson.map_or_else(String::new, |lesson| self.words.lesson_idea(lesson))
+        };
+        let said = format!("{before} {}", walk.say()).trim().to_owned();
+        if !before.is_empty() {
+            walk.answer_with(before);
+        }
+        self.tie = Some(tie);
+        self.is_before_the_eyes = true;
+        self.tell(said);
+        self.begin_to_work(now);
+    }
+
+    /// The tie is before the eyes from now on.
+    fn begin_to_work(&mut self, now: Duration) {
+        self.effects.push(Effect::StayAwake(true));
+        self.notices.paused(false);
+        self.hold();
+        self.auto_advance.begin(now);
+    }
+
+    /// The tyer looks at something else: settings, or the form of the log. The tie waits behind
+    /// it.
+    pub fn look_away(&mut self) {
+        if let Some(tie) = &mut self.tie {
+            tie.rest();
+        }
+        self.end_work();
+    }
+
+    /// The tyer comes back to the tie that waits: it says itself. `false` when none does.
+    pub fn come_back(&mut self, now: Duration) -> bool {
+        let Some(tie) = &mut self.tie else {
+            return false;
+        };
+        tie.walk.reword(&self.words);
+        self.is_before_the_eyes = true;
+        self.say_step();
+        self.begin_to_work(now);
+        true
+    }
+
+    /// The tie goes out of hand, if one is.
+    pub fn put_away(&mut self) {
+        let Some(mut tie) = self.tie.take() else {
+            return;
+        };
+        self.effects.extend(tie.let_go().map(Effect::PutAway));
+        self.end_work();
+    }
+
+    fn end_work(&mut self) {
+        self.is_before_the_eyes = false;
+        self.effects.push(Effect::StayAwake(false));
+        self.notices.paused(false);
+        self.notices.screen_may_go_dark(None);
+        self.hold();
+    }
+
+    /// The way through the steps of the tie in hand.
+    pub fn walk(&self) -> Option<&Walk> {
+        self.tie.as_ref().map(TieInHand::walk)
+    }
+}

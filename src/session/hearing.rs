@@ -1,0 +1,86 @@
+//! What a session makes of the reports of voice, shelf, window and timers.
+
+use std::time::Duration;
+
+use super::controller::Session;
+use super::effect::{Event, Timer};
+use crate::pedal::{Intent, Press};
+use crate::shelf::Kept;
+use crate::voice::{Cue, News};
+
+impl Session {
+    /// Takes in what happened outside. `here` is what was said last of what stands before the
+    /// tyer, to be said again where something else cuts it off.
+    pub fn hear(&mut self, event: Event, here: &str, now: Duration) {
+        match event {
+            Event::Voice(news) => self.voice(&news, here),
+            Event::Kept(kept) => self.kept(&kept),
+            Event::Focus(has_focus) => self.focus(has_focus, now),
+            Event::Woken(Timer::Flash) => self.is_flashing = false,
+            Event::Woken(Timer::AutoAdvance) => {
+                if std::mem::take(&mut self.auto_advance.is_running) && self.is_before_the_eyes {
+                    self.go(Intent::Next, now);
+                }
+            }
+            Event::Woken(Timer::Gesture) => {
+                if let Some(intent) = self.gesture_due(now)
+                    && self.is_before_the_eyes
+                {
+                    self.press(Some(intent), &Press::default(), now);
+                }
+            }
+            Event::Settings(snag) => {
+                let sentence = snag.sentence(&self.words);
+                self.notices.settings(sentence.clone());
+                self.tell(sentence);
+            }
+            Event::NotAwake => {
+                let sentence = self.words.plainly("screen-not-awake", &[]);
+                self.notices.screen_may_go_dark(Some(sentence));
+            }
+            Event::NoShelf(error) => {
+                let sentence = self.refuse(&error);
+                self.tell(sentence);
+            }
+        }
+    }
+
+    pub(super) fn voice(&mut self, news: &News, here: &str) {
+        self.notices.voice(news);
+        match news {
+            News::Lost(_) => self.cue(Cue::VoiceLost),
+            News::NoSuchVoice(wanted) => {
+                let sentence = self.words.no_such_voice(wanted);
+                self.notices.no_such_voice(Some(sentence.clone()));
+                // It comes while what stands there is being said: both are to be heard.
+                let both = format!("{sentence} {here}").trim().to_owned();
+                self.tell(both);
+            }
+            _ => {}
+        }
+    }
+
+    pub(super) fn kept(&mut self, kept: &Kept) {
+        let news = self.notices.kept(kept, &self.words);
+        // Who only hears has to hear it; the step comes again after it.
+        if let (Some(news), Some(tie), true) = (news, &self.tie, self.is_before_the_eyes) {
+            let both = format!("{news} {}", tie.walk.say());
+            self.tell(both);
+        }
+    }
+
+    pub(super) fn focus(&mut self, has_focus: bool, now: Duration) {
+        if self.has_focus && !has_focus {
+            self.pedals.let_go();
+            self.wait_for_gesture(now);
+            let sentence = self.words.plainly("focus-lost", &[]);
+            self.tell(sentence);
+        }
+        self.has_focus = has_focus;
+        self.notices.focus(has_focus);
+        // Who is at another window is not at the tie.
+        if let (Some(tie), false) = (&mut self.tie, has_focus) {
+            tie.rest();
+        }
+    }
+}

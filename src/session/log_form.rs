@@ -1,0 +1,268 @@
+//! The form of the log: what was really used for a finished tie.
+
+use crate::bench::{Cord, Millimetres};
+use crate::pedal::{Intent, Press};
+use crate::shelf::{Entry, MOST_MINUTES};
+use crate::words::Words;
+
+/// A part of the form, in the order of the Tab key.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LogField {
+    /// A text: what the cord is called.
+    CordName,
+    /// A length: the cord's diameter.
+    Cord,
+    /// A length: cord that was cut.
+    Cut,
+    /// A length, or 0: cord left over.
+    LeftOver,
+    /// A length: what the knot sits on.
+    Around,
+    /// A length: the finished width.
+    Width,
+    /// Drawn up tight or left open.
+    Drawn,
+    /// A number.
+    Minutes,
+    /// A text.
+    Note,
+    /// A path.
+    Photograph,
+    /// The button that keeps it.
+    Keep,
+}
+
+use LogField::{
+    Around, Cord as CordField, CordName, Cut, Drawn, Keep, LeftOver, Minutes, Note, Photograph,
+    Width,
+};
+
+const FIELDS: [LogField; 11] = [
+    CordName, CordField, Cut, LeftOver, Around, Width, Drawn, Minutes, Note, Photograph, Keep,
+];
+
+impl LogField {
+    /// All of them.
+    pub const ALL: [Self; 11] = FIELDS;
+
+    /// The message that names it.
+    pub const fn label(self) -> &'static str {
+        match self {
+            CordName => "log-cord-name",
+            CordField => "log-cord",
+            Cut => "log-cut",
+            LeftOver => "log-left-over",
+            Around => "log-around",
+            Width => "log-width",
+            Drawn => "log-drawn",
+            Minutes => "log-minutes",
+            Note => "log-note",
+            Photograph => "log-photograph",
+            Keep => "log-keep",
+        }
+    }
+}
+
+/// What is typed.
+pub struct LogForm {
+    entry: Entry,
+    texts: [String; FIELDS.len()],
+    focus: LogField,
+    complaint: Option<String>,
+}
+
+/// What a press in the form comes to.
+#[derive(Clone, Debug)]
+pub enum LogAction {
+    /// Nothing.
+    None,
+    /// Say this.
+    Say(String),
+    /// The focus is on this field: say this.
+    Focus(LogField, String),
+    /// Keep the entry.
+    Keep(Box<Entry>),
+    /// Leave without keeping.
+    Leave,
+}
+
+impl LogForm {
+    /// The form with what is known.
+    pub fn new(entry: Entry) -> Self {
+        let length = |length: Option<Millimetres>| {
+            length.map_or_else(String::new, |length| length.to_string())
+        };
+        let number = |number: Option<f64>| {
+            number.map_or_else(String::new, |number| (number.round()).to_string())
+        };
+        let cord = entry.cord.as_ref();
+        let name = cord.and_then(|cord| cord.name.clone()).unwrap_or_default();
+        let texts = FIELDS.map(|field| match field {
+            CordName => name.clone(),
+            CordField => length(cord.map(|cord| cord.diameter)),
+            Cut => length(entry.cut),
+            LeftOver => entry.left_over.map_or_else(String::new, |left| {
+                format!("{} mm", (left * 100.0).round() / 100.0)
+            }),
+            Around => length(entry.around),
+            Width => length(entry.width),
+            Minutes => number(entry.minutes),
+            Note => entry.note.clone(),
+            Photograph => entry.photograph.clone(),
+            Drawn | Keep => String::new(),
+        });
+        Self {
+            entry,
+            texts,
+            focus: CordName,
+            complaint: None,
+        }
+    }
+
+    /// The field in the focus.
+    pub const fn focus(&self) -> LogField {
+        self.focus
+    }
+
+    /// What is said when the form appears.
+    pub fn say(&self, words: &Words) -> String {
+        format!(
+            "{} {}",
+            words.plainly("log-say", &[]),
+            self.say_field(words)
+        )
+    }
+
+    /// The field in the focus, as it is said.
+    pub fn say_field(&self, words: &Words) -> String {
+        let name = match (self.focus, self.entry.left_open) {
+            (CordName, _) => "cord-name",
+            (CordField, _) => "cord",
+            (Cut, _) => "cut",
+            (LeftOver, _) => "left-over",
+            (Around, _) => "around",
+            (Width, _) => "width",
+            (Drawn, false) => "drawn-tight",
+            (Drawn, true) => "drawn-open",
+            (Minutes, _) => "minutes",
+            (Note, _) => "note",
+            (Photograph, _) => "photograph",
+            (Keep, _) => "keep",
+        };
+        words.say_log_field(name, self.typed(self.focus))
+    }
+
+    /// The text of a field.
+    pub fn typed(&self, field: LogField) -> &str {
+        self.texts.get(field as usize).map_or("", String::as_str)
+    }
+
+    /// The text of a field was changed.
+    pub fn type_in(&mut self, field: LogField, typed: String) {
+        self.focus = field;
+        self.complaint = None;
+        if let Some(text) = self.texts.get_mut(field as usize) {
+            *text = typed;
+        }
+    }
+
+    /// Switches between drawn up tight and left open.
+    pub fn switch(&mut self, words: &Words) -> LogAction {
+        self.focus = Drawn;
+        self.entry.left_open = !self.entry.left_open;
+        LogAction::Say(self.say_field(words))
+    }
+
+    /// Whether it was left open.
+    pub const fn is_left_open(&self) -> bool {
+        self.entry.left_open
+    }
+
+    /// What is wrong, to stand there until something is typed.
+    pub fn complaint(&self) -> Option<&str> {
+        self.complaint.as_deref()
+    }
+
+    /// Does what a press asks for that no field took.
+    pub fn press(&mut self, press: &Press, intent: Option<Intent>, words: &Words) -> LogAction {
+        if press.is_repeat {
+            return LogAction::None;
+        }
+        match press.key.as_str() {
+            "Tab" | "ArrowDown" => self.move_focus(1, words),
+            "Shift+Tab" | "ArrowUp" => self.move_focus(FIELDS.len() - 1, words),
+            " " | "ArrowLeft" | "ArrowRight" if self.focus == Drawn => self.switch(words),
+            "Enter" => self.keep(words),
+            " " if self.focus == Keep => self.keep(words),
+            _ if intent == Some(Intent::Leave) => LogAction::Leave,
+            _ => LogAction::None,
+        }
+    }
+
+    fn move_focus(&mut self, by: usize, words: &Words) -> LogAction {
+        self.focus = FIELDS[(self.focus as usize + by) % FIELDS.len()];
+        LogAction::Focus(self.focus, self.say_field(words))
+    }
+
+    /// Reads the form: to be kept, or told what is wrong in which field.
+    pub fn keep(&mut self, words: &Words) -> LogAction {
+        match self.read(words) {
+            Ok(entry) => LogAction::Keep(Box::new(entry)),
+            Err((field, sentence)) => {
+                self.focus = field;
+                self.complain(sentence.clone());
+                LogAction::Focus(field, sentence)
+            }
+        }
+    }
+
+    /// Shows what is wrong.
+    pub fn complain(&mut self, sentence: String) {
+        self.complaint = Some(sentence);
+    }
+
+    /// The entry that the form describes, or the field that is wrong and why.
+    fn read(&self, words: &Words) -> Result<Entry, (LogField, String)> {
+        let length = |field: LogField| match self.typed(field).trim() {
+            "" => Ok(None),
+            typed => Millimetres::parse(typed)
+                .map(Some)
+                .map_err(|error| (field, words.log_length_error(&error))),
+        };
+        let name = self.typed(CordName).trim();
+        let known = self.entry.cord.as_ref();
+        let cord = length(CordField)?.map(|diameter| Cord {
+            diameter,
+            name: (!name.is_empty()).then(|| name.to_owned()),
+            grams_per_metre: known.and_then(|cord| cord.grams_per_metre),
+        });
+        let cut = length(Cut)?;
+        let left_over = match self.typed(LeftOver).trim() {
+            "0" => Some(0.0),
+            _ => length(LeftOver)?.map(Millimetres::get),
+        };
+        if let (Some(cut), Some(left)) = (cut, left_over)
+            && left >= cut.get()
+        {
+            return Err((LeftOver, words.plainly("log-left-over-more", &[])));
+        }
+        let minutes = match self.typed(Minutes).trim() {
+            "" => None,
+            typed => match typed.replace(',', ".").parse() {
+                Ok(minutes) if (0.0..=MOST_MINUTES).contains(&minutes) => Some(minutes),
+                _ => return Err((Minutes, words.minutes_unreadable(typed))),
+            },
+        };
+        Ok(Entry {
+            cord,
+            cut,
+            left_over,
+            around: length(Around)?,
+            width: length(Width)?,
+            minutes,
+            note: self.typed(Note).trim().to_owned(),
+            photograph: self.typed(Photograph).trim().to_owned(),
+            ..self.entry.clone()
+        })
+    }
+}

@@ -1,0 +1,71 @@
+//! Writing down what was used for a tie. Everything here reads or writes the disk.
+
+use std::path::PathBuf;
+
+use crate::shelf::{Entry, Shelf, ShelfError, Tie};
+use crate::words::Words;
+
+/// What the log's form begins with: what was logged before, or what is known of the tie.
+///
+/// # Errors
+/// Why what was logged before cannot be read.
+pub fn entry_for(shelf: &Shelf, tie: &Tie) -> Result<Entry, ShelfError> {
+    let fresh = Entry::of(tie);
+    Ok(match shelf.entry(tie.id())? {
+        Some(entry) => Entry {
+            name: fresh.name,
+            worked: fresh.worked,
+            ..entry
+        },
+        None => fresh,
+    })
+}
+
+/// Why an entry was not kept.
+#[derive(Clone, Debug)]
+pub enum NotLogged {
+    /// There is no such photograph.
+    NoPhotograph(String),
+    /// The shelf could not.
+    Shelf(ShelfError),
+}
+
+impl NotLogged {
+    /// The sentence for it.
+    pub fn sentence(&self, words: &Words) -> String {
+        match self {
+            Self::NoPhotograph(file) => words.plainly("log-no-photograph", &[("file", file)]),
+            Self::Shelf(error) => {
+                let reason = words.shelf_error(error);
+                words.plainly("log-not-kept", &[("reason", &reason)])
+            }
+        }
+    }
+}
+
+/// Keeps what was used for a tie. Of the photograph only the path is kept, when there is such
+/// a file.
+///
+/// # Errors
+/// Why it is not kept.
+pub fn keep_entry(shelf: &Shelf, entry: &Entry) -> Result<(), NotLogged> {
+    let mut entry = entry.clone();
+    if !entry.photograph.is_empty() {
+        let path = as_path(&entry.photograph);
+        if !path.is_file() {
+            return Err(NotLogged::NoPhotograph(entry.photograph));
+        }
+        let whole = std::path::absolute(&path).unwrap_or(path);
+        entry.photograph = whole.display().to_string();
+    }
+    shelf.log(&entry).map(drop).map_err(NotLogged::Shelf)
+}
+
+/// A path as a person types it: `~/` is the home folder.
+pub fn as_path(text: &str) -> PathBuf {
+    let text = text.trim();
+    match (text.strip_prefix("~/"), directories::UserDirs::new()) {
+        (Some(rest), Some(dirs)) => dirs.home_dir().join(rest),
+        _ => PathBuf::from(text),
+    }
+}

@@ -1,0 +1,55 @@
+//! The tie in hand, from taking up to logging, whichever face it wears.
+//!
+//! Presses, reports of the services and the time go in; effects come out: what is to be said,
+//! shown, saved, sounded. Nothing here knows a window or a terminal, and nothing here looks at a
+//! clock. A face is a thin driver: it hands on what was pressed, carries out each [`Effect`], and
+//! shows the [`Page`].
+//!
+//! ```
+//! use std::time::Duration;
+//!
+//! use marlinspeak::guide::Plan;
+//! use marlinspeak::pedal::{Intent, Press};
+//! use marlinspeak::session::{Effect, InHand, Session, Wishes};
+//! use marlinspeak::settings::Settings;
+//! use marlinspeak::words::Words;
+//!
+//! let mut session = Session::new(Words::english(), Settings::default(), Wishes::default());
+//! let plan = Plan::read("5", "7", "1", "1").unwrap();
+//! session.take_in_hand(InHand::begun(None, &plan), Duration::ZERO);
+//! session.effects();
+//!
+//! // One press leads from the hanging tail to the first leg.
+//! session.press(Some(Intent::Next), &Press::default(), Duration::from_secs(5));
+//! assert!(session.effects().iter().any(
+//!     |effect| matches!(effect, Effect::Say(said) if said.contains("From bottom pin 1"))
+//! ));
+//! assert_eq!(session.page().unwrap().shown.phase, "Lead pass, leg 1 of 14");
+//! ```
+
+mod auto_advance;
+mod controller;
+mod effect;
+mod hearing;
+mod log_form;
+mod logbook;
+mod notices;
+mod opening;
+mod page;
+mod preferring;
+mod pressing;
+mod settings_list;
+mod tie_in_hand;
+mod walk;
+mod work_timer;
+
+pub use controller::{Session, Wishes};
+pub use effect::{Effect, Event, Timer};
+pub use log_form::{LogAction, LogField, LogForm};
+pub use logbook::{NotLogged, as_path, entry_for, keep_entry};
+pub use opening::{InHand, Inventory, inventory, lesson_tie, lessons, new_tie};
+pub use page::{Keys, Page};
+pub use settings_list::{Setting, SettingsAction, SettingsList};
+pub use tie_in_hand::TieInHand;
+pub use walk::{Action, Walk};
+pub use work_timer::REST;

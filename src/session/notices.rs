@@ -1,0 +1,171 @@
+//! What the tyer must know besides the step: a lost voice, a tie not saved, keys gone astray.
+
+use std::path::Path;
+
+use crate::shelf::{Kept, ShelfError, Trouble};
+use crate::voice::News;
+use crate::words::Words;
+
+/// The notices that hold now.
+#[derive(Debug, Default)]
+pub struct Notices {
+    is_voice_lost: bool,
+    is_focus_lost: bool,
+    not_saved: Option<ShelfError>,
+    refused: Option<String>,
+    news: Option<String>,
+    settings: Option<String>,
+    not_awake: Option<String>,
+    no_such_voice: Option<String>,
+    is_paused: bool,
+    troubles: Vec<Trouble>,
+}
+
+impl Notices {
+    /// Takes in what the voice reports.
+    pub fn voice(&mut self, news: &News) {
+        match news {
+            News::Lost(_) => self.is_voice_lost = true,
+            News::Ready => self.is_voice_lost = false,
+            _ => {}
+        }
+    }
+
+    /// Takes in what the keeper reports, and gives the sentence for it when saving fails for
+    /// the first time or works again.
+    pub fn kept(&mut self, kept: &Kept, words: &Words) -> Option<String> {
+        let failed = match kept {
+            Kept::Saved { .. } => None,
+            Kept::Failed { error, .. } => Some(error.clone()),
+        };
+        match (self.not_saved.take(), failed) {
+            (None, None) => None,
+            (Some(_), None) => Some(words.plainly("saving-again", &[])),
+            (before, Some(error)) => {
+                let sentence = not_saved(&error, words);
+                self.not_saved = Some(error);
+                before.is_none().then_some(sentence)
+            }
+        }
+    }
+
+    /// Takes in good news, to stand there until the next press.
+    pub fn tell(&mut self, news: String) {
+        self.news = Some(news);
+    }
+
+    /// A key was pressed: the news was seen.
+    pub fn press(&mut self) {
+        self.news = None;
+    }
+
+    /// Takes in whether the window has the keys.
+    pub fn focus(&mut self, has_focus: bool) {
+        self.is_focus_lost = !has_focus;
+    }
+
+    /// Takes in whether the tyer wants a pause, and gives whether there was one.
+    pub fn paused(&mut self, is_paused: bool) -> bool {
+        std::mem::replace(&mut self.is_paused, is_paused)
+    }
+
+    /// Takes in what is wrong with the settings, as a sentence.
+    pub fn settings(&mut self, sentence: String) {
+        self.settings = Some(sentence);
+    }
+
+    /// Takes in that the screen may go dark, as a sentence, or that it no longer matters.
+    pub fn screen_may_go_dark(&mut self, sentence: Option<String>) {
+        self.not_awake = sentence;
+    }
+
+    /// Takes in that a voice is not there, as a sentence, or that it is no longer wished for.
+    pub fn no_such_voice(&mut self, sentence: Option<String>) {
+        self.no_such_voice = sentence;
+    }
+
+    /// The words are others now: what was put into the old ones is dropped. What still holds is
+    /// told anew by whoever finds it out.
+    pub fn reword(&mut self) {
+        self.news = None;
+        self.refused = None;
+        self.settings = None;
+        self.not_awake = None;
+        self.no_such_voice = None;
+    }
+
+    /// Takes in what was found wrong on the shelf; what was said before is dropped.
+    pub fn shelf(&mut self, troubles: Vec<Trouble>) {
+        self.refused = None;
+        self.troubles = troubles;
+    }
+
+    /// Takes in what the shelf refused, and gives the sentence for it.
+    pub fn refused(&mut self, error: &ShelfError, words: &Words) -> String {
+        let sentence = refusal(error, words);
+        self.refused = Some(sentence.clone());
+        sentence
+    }
+
+    /// The sentences to be shown, the most pressing first.
+    pub fn sentences(&self, words: &Words) -> Vec<String> {
+        let mut sentences = Vec::new();
+        if self.is_focus_lost {
+            sentences.push(words.plainly("focus-lost", &[]));
+        }
+        if self.is_paused {
+            sentences.push(words.plainly("paused", &[]));
+        }
+        if let Some(error) = &self.not_saved {
+            sentences.push(not_saved(error, words));
+        }
+        if self.is_voice_lost {
+            sentences.push(words.plainly("voice-lost", &[]));
+        }
+        sentences.extend(self.news.clone());
+        sentences.extend(self.refused.clone());
+        sentences.extend(self.settings.clone());
+        sentences.extend(self.not_awake.clone());
+        sentences.extend(self.no_such_voice.clone());
+        sentences.extend(
+            self.troubles
+                .iter()
+                .map(|trouble| sentence_for(trouble, words)),
+        );
+        sentences
+    }
+}
+
+fn not_saved(error: &ShelfError, words: &Words) -> String {
+    words.plainly("saving-failed", &[("reason", &error.to_string())])
+}
+
+fn sentence_for(trouble: &Trouble, words: &Words) -> String {
+    let Some(aside) = trouble.moved_to.as_deref() else {
+        return refusal(&trouble.error, words);
+    };
+    let file = match &trouble.error {
+        ShelfError::Unreadable { file, .. } => name(file),
+        _ => String::new(),
+    };
+    let id = if trouble.previous_used {
+        "trouble-restored"
+    } else {
+        "trouble-damaged"
+    };
+    words.plainly(id, &[("file", &file), ("aside", &name(aside))])
+}
+
+fn refusal(error: &ShelfError, words: &Words) -> String {
+    match error {
+        ShelfError::Io { .. } => words.plainly("trouble-io", &[("reason", &error.to_string())]),
+        _ => words.shelf_error(error),
+    }
+}
+
+fn name(path: &Path) -> String {
+    path.file_name()
+        .unwrap_or(path.as_os_str())
+        .to_string_lossy()
+        .into_owned()
+}

@@ -1,0 +1,175 @@
+//! Taking a tie in hand: new from a plan, or up from the shelf. Everything here reads or writes
+//! the disk: it is not for a thread that somebody waits for.
+
+use jiff::Timestamp;
+
+use crate::bench::Pace;
+use crate::guide::{AtOnce, COURSE, Lesson, LessonState, Plan, Script};
+use crate::knot::{Hand, Knot, KnotError, Side, Weave};
+use crate::shelf::{Held, Shelf, ShelfError, Shelved, Standing, TakenUp, Tie, TieId, Trouble};
+
+/// What lies on the shelf: ties still to be tied, newest first, and what is wrong with others.
+#[derive(Clone, Debug, Default)]
+pub struct Inventory {
+    /// Ties in progress that are not put away.
+    pub waiting: Vec<Shelved>,
+    /// What could not be read.
+    pub troubles: Vec<Trouble>,
+}
+
+/// Looks through the shelf.
+///
+/// # Errors
+/// When the folder cannot be read.
+pub fn inventory(shelf: &Shelf, now: Timestamp) -> Result<Inventory, ShelfError> {
+    let listing = shelf.list()?;
+    let waiting = listing
+        .ties
+        .into_iter()
+        .map(|tie| Shelved::new(tie, now, false))
+        .filter(|shelved| shelved.standing() == Standing::Waiting)
+        .collect();
+    Ok(Inventory {
+        waiting,
+        troubles: listing.troubles,
+    })
+}
+
+/// How far the tyer is with each lesson of the course, from the ties on the shelf.
+///
+/// # Errors
+/// When the folder cannot be read.
+pub fn lessons(shelf: &Shelf) -> Result<[LessonState; COURSE.len()], ShelfError> {
+    let mut states = [LessonState::New; COURSE.len()];
+    for tie in shelf.list()?.ties {
+        let index = COURSE
+            .iter()
+            .position(|lesson| Some(lesson.number) == tie.lesson());
+        if let Some(state) = index.map(|index| &mut states[index]) {
+            let script = Script::new(tie.plan(), AtOnce::default());
+            let is_done = tie.stands_at() == Some(script.last());
+            *state = (*state).max(if is_done {
+                LessonState::Done
+            } else {
+                LessonState::Begun
+            });
+        }
+    }
+    Ok(states)
+}
+
+/// A tie of a plan, before its first step.
+pub fn new_tie(plan: &Plan) -> Tie {
+    let first = Script::new(plan.clone(), AtOnce::default()).first();
+    Tie::of(plan, first)
+}
+
+/// The tie of a lesson of the course, before its first step.
+///
+/// # Errors
+/// When the lesson names no knot that can be tied.
+pub fn lesson_tie(lesson: Lesson) -> Result<Tie, KnotError> {
+    let knot = Knot::new(lesson.leads, lesson.bights, Weave::default())?;
+    let plan = Plan::new(knot, lesson.passes, Side::default(), Hand::default())?;
+    Ok(new_tie(&plan).for_lesson(lesson.number))
+}
+
+/// A tie as it comes into hand, and what keeps others off it.
+#[derive(Debug)]
+pub struct InHand {
+    /// The tie.
+    pub tie: Tie,
+    /// Its lock; none when it could not be put on the shelf, or is only looked at.
+    pub held: Option<Held>,
+    /// What was wrong with its document.
+    pub troubles: Vec<Trouble>,
+    /// Why it is not on the shelf.
+    pub error: Option<ShelfError>,
+    /// Whether somebody else works at it, and this is only to look at.
+    pub looks_only: bool,
+    /// Whether it was taken up again and not begun just now.
+    pub is_again: bool,
+    /// The tyer's pace, when known.
+    pub pace: Option<Pace>,
+}
+
+impl InHand {
+    /// Begins a tie of a plan, on the shelf if there is one. A tie that cannot be put there is in
+    /// hand all the same: saving it is tried again with every step.
+    pub fn begun(shelf: Option<&Shelf>, plan: &Plan) -> Self {
+        Self::new(shelf, new_tie(plan))
+    }
+
+    /// The same for a tie that is more than its plan, such as one of a lesson.
+    pub fn new(shelf: Option<&Shelf>, tie: Tie) -> Self {
+        let (taken, error) = match shelf.map(|shelf| shelf.begin(tie.clone())) {
+            Some(Ok(taken)) => (Some(taken), None),
+            Some(Err(error)) => (None, Some(error)),
+            None => (None, None),
+        };
+        let in_hand = match taken {
+            Some(taken) => Self::of(taken),
+            None => Self {
+                error,
+                ..Self::unheld(tie)
+            },
+        };
+        in_hand.at_pace(shelf)
+    }
+
+    /// Takes a tie up from the shelf, or, when it is in use and `may_look`, only to look at it.
+    ///
+    /// # Errors
+    /// When it is in use or cannot be read.
+    pub fn taken_up(shelf: &Shelf, id: &TieId, may_look: bool) -> Result<Self, ShelfError> {
+        let in_hand = match shelf.take_up(id) {
+            Err(ShelfError::InUse { .. }) if may_look => {
+                let (tie, troubles) = shelf.look(id)?;
+                Self {
+                    troubles,
+                    looks_only: true,
+                    ..Self::unheld(tie)
+                }
+            }
+            taken => Self::of(taken?),
+        };
+        Ok(Self {
+            is_again: true,
+            ..in_hand.at_pace(Some(shelf))
+        })
+    }
+
+    /// With the pace to go by. A log that cannot be read knows none; the shelf screen tells of it.
+    fn at_pace(self, shelf: Option<&Shelf>) -> Self {
+        let ledger = shelf.and_then(|shelf| shelf.ledger().ok());
+        Self {
+            pace: ledger.unwrap_or_default().pace_at(&self.tie),
+            ..self
+        }
+    }
+
+    fn of(taken: TakenUp) -> Self {
+        let TakenUp {
+            held,
+            tie,
+            troubles,
+        } = taken;
+        Self {
+            held: Some(held),
+            troubles,
+            ..Self::unheld(tie)
+        }
+    }
+
+    fn unheld(tie: Tie) -> Self {
+        Self {
+            tie,
+            held: None,
+            troubles: Vec::new(),
+            error: None,
+            looks_only: false,
+            is_again: false,
+            pace: None,
+        }
+    }
+}

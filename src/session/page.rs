@@ -1,0 +1,41 @@
+//! Everything a face shows of the tie in hand.
+
+use crate::guide::Headway;
+use crate::words::Shown;
+
+/// Which keys the page names.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Keys {
+    /// Going from step to step.
+    Steps,
+    /// Something is wrong, or the lost place is looked for.
+    Wrong,
+    /// Everything is done.
+    Done,
+}
+
+/// What stands before the tyer now. A window shows it as a screen, a terminal as lines.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Page {
+    /// What the tyer must know besides the step, the most pressing first.
+    pub notices: Vec<String>,
+    /// The step, or the question that stands in its place, with its caution.
+    pub shown: Shown,
+    /// An answer that stands there until the next press.
+    pub answer: Option<String>,
+    /// The knot, and how it is told.
+    pub tie: String,
+    /// Which keys there are.
+    pub keys: Keys,
+    /// How far the part of the job in hand is.
+    pub headway: Headway,
+}
+
+impl Page {
+    /// What a reader of lines is told of the step: first what can hurt, then where in the job
+    /// it is and what is to be done, in words alone.
+    pub fn lines(&self) -> Vec<String> {
+        let step = format!("{}. {}", self.shown.phase, self.shown.in_words());
+        self.shown.caution.iter().cloned().chain([step]).collect()
+    }
+}

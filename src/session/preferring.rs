@@ -1,0 +1,50 @@
+//! What the tyer prefers, changed while the session goes on.
+
+use super::controller::Session;
+use super::effect::Effect;
+use crate::settings::{Prose, Settings};
+use crate::voice::Cue;
+use crate::words::Words;
+
+impl Session {
+    /// Takes these settings as they were changed by the tyer: language, units, voice, pedals and
+    /// the rest hold from now on, and a sound or flash that was switched on is heard and seen.
+    pub fn set(&mut self, settings: Settings) {
+        let (before, now) = (&self.settings, &settings);
+        let sounds = now.cues.is_on && now.cues != before.cues;
+        let flashes = now.flash && !before.flash;
+        if before.tongue.language != now.tongue.language {
+            let detail = self.words.detail();
+            self.words = Words::chosen(&now.tongue);
+            self.words.set_detail(detail);
+            self.notices.reword();
+        } else if before.tongue.units != now.tongue.units {
+            // The language may be one that was asked for on the command line.
+            self.words.measure_in(now.tongue.units);
+            self.notices.reword();
+        }
+        self.prefer(settings);
+        if sounds || flashes {
+            self.cue(Cue::Next);
+        }
+    }
+
+    /// Takes these settings, has them saved, and acts by them from now on.
+    pub(super) fn prefer(&mut self, settings: Settings) {
+        self.effects
+            .push(Effect::KeepSettings(Box::new(settings.clone())));
+        if settings.manner_of(&self.words) != self.settings.manner_of(&self.words) {
+            self.notices.no_such_voice(None);
+        }
+        self.pedals.set(settings.bindings.clone(), settings.times);
+        self.settings = settings;
+        let manner = self.settings.manner_of(&self.words);
+        self.effects.push(Effect::SetManner(manner));
+    }
+
+    pub(super) fn prefer_prose(&mut self, prose: Prose) {
+        self.settings.prose = prose;
+        self.effects
+            .push(Effect::KeepSettings(Box::new(self.settings.clone())));
+    }
+}

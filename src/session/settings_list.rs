@@ -1,0 +1,353 @@
+//! The settings as a list, where each line says itself and is changed by presses: the same on a
+//! screen and line by line in a terminal.
+
+use std::time::Duration;
+
+use crate::pedal::{Intent, Press, Times};
+use crate::settings::{DISTANCES, Light, SCREEN_WIDTHS, Settings};
+use crate::voice::{Manner, VoiceName};
+use crate::words::{SettingShown, Words, turned};
+
+/// A line of the list, in the order of the Tab key.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Setting {
+    /// Learn what is pressed for what.
+    Learn,
+    /// Which language.
+    Language,
+    /// What lengths are told in.
+    Units,
+    /// Which voice.
+    Voice,
+    /// Words a minute.
+    Speed,
+    /// How loud the voice is.
+    Volume,
+    /// How high.
+    Pitch,
+    /// Short sounds.
+    Cues,
+    /// How loud they are.
+    CueVolume,
+    /// A flash of the edge.
+    Flash,
+    /// Dark or light.
+    Theme,
+    /// From the eye to the screen.
+    Distance,
+    /// The width of the picture.
+    ScreenWidth,
+    /// Moving on without a press.
+    Pacing,
+    /// The lock-out.
+    Bounce,
+    /// Long presses.
+    Long,
+    /// Double presses.
+    Double,
+}
+
+impl Setting {
+    /// All of them.
+    pub const ALL: [Self; 17] = [
+        Self::Learn,
+        Self::Language,
+        Self::Units,
+        Self::Voice,
+        Self::Speed,
+        Self::Volume,
+        Self::Pitch,
+        Self::Cues,
+        Self::CueVolume,
+        Self::Flash,
+        Self::Theme,
+        Self::Distance,
+        Self::ScreenWidth,
+        Self::Pacing,
+        Self::Bounce,
+        Self::Long,
+        Self::Double,
+    ];
+
+    /// Its name among the messages.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Learn => "learn",
+            Self::Language => "language",
+            Self::Units => "units",
+            Self::Voice => "voice",
+            Self::Speed => "speed",
+            Self::Volume => "volume",
+            Self::Pitch => "pitch",
+            Self::Cues => "cues",
+            Self::CueVolume => "cue-volume",
+            Self::Flash => "flash",
+            Self::Theme => "theme",
+            Self::Distance => "distance",
+            Self::ScreenWidth => "screen-width",
+            Self::Pacing => "pacing",
+            Self::Bounce => "bounce",
+            Self::Long => "long",
+            Self::Double => "double",
+        }
+    }
+}
+
+/// Where the focus is, and the voices there are.
+#[derive(Debug, Default)]
+pub struct SettingsList {
+    focus: usize,
+    /// All voices; none before the service has told.
+    all: Option<Vec<VoiceName>>,
+    /// Those of this language.
+    voices: Option<Vec<String>>,
+    tag: String,
+}
+
+/// What a press on the list comes to.
+#[derive(Clone, Debug)]
+pub enum SettingsAction {
+    /// Nothing.
+    None,
+    /// The focus moved, or stays: say the line.
+    Moved,
+    /// Take these settings, and say the line.
+    Set(Box<Settings>),
+    /// Learn what is pressed for what.
+    Learn,
+    /// Leave the list.
+    Leave,
+}
+
+impl SettingsList {
+    /// The list for words of this language.
+    pub fn new(tag: &str) -> Self {
+        Self {
+            tag: tag.to_owned(),
+            ..Self::default()
+        }
+    }
+
+    /// Takes in the voices there are.
+    pub fn voices(&mut self, voices: &[VoiceName]) {
+        self.all = Some(voices.to_vec());
+        self.sort_out();
+    }
+
+    /// The words are of another language now.
+    pub fn speak(&mut self, tag: &str) {
+        tag.clone_into(&mut self.tag);
+        self.sort_out();
+    }
+
+    /// The voices of the language of the words, among all.
+    fn sort_out(&mut self) {
+        let primary = |tag: &str| tag.split('-').next().unwrap_or(tag).to_ascii_lowercase();
+        let ours = |voices: &Vec<VoiceName>| {
+            let ours = voices
+                .iter()
+                .filter(|voice| primary(&voice.language) == primary(&self.tag));
+            ours.map(|voice| voice.name.clone()).collect()
+        };
+        self.voices = self.all.as_ref().map(ours);
+    }
+
+    /// The line that has the focus, as it is said.
+    pub fn say(&self, words: &Words, settings: &Settings) -> String {
+        let field = Setting::ALL[self.focus % Setting::ALL.len()];
+        words.say_setting(field.name(), &self.shown(field, words, settings))
+    }
+
+    /// The number of the line that has the focus, from 0.
+    pub const fn focus(&self) -> usize {
+        self.focus
+    }
+
+    /// Looks at a line.
+    pub fn look_at(&mut self, index: usize) -> SettingsAction {
+        self.focus = index;
+        if Setting::ALL.get(index) == Some(&Setting::Learn) {
+            return SettingsAction::Learn;
+        }
+        SettingsAction::Moved
+    }
+
+    /// Changes a line by so many steps.
+    pub fn change_at(&mut self, index: usize, by: i16, settings: &Settings) -> SettingsAction {
+        self.focus = index;
+        self.change(by, settings)
+    }
+
+    /// Does what a press asks for. `intent` is what it means on every screen.
+    pub fn press(
+        &mut self,
+        press: &Press,
+        intent: Option<Intent>,
+        settings: &Settings,
+    ) -> SettingsAction {
+        // A held arrow changes a value as fast as it repeats.
+        match press.key.as_str() {
+            "ArrowRight" => return self.change(1, settings),
+            "ArrowLeft" => return self.change(-1, settings),
+            _ if press.is_repeat => return SettingsAction::None,
+            "Tab" | "ArrowDown" => return self.step(1),
+            "Shift+Tab" | "ArrowUp" => return self.step(Setting::ALL.len() - 1),
+            " " | "Enter" => return self.change(1, settings),
+            _ => {}
+        }
+        match intent {
+            Some(Intent::Next) => self.step(1),
+            Some(Intent::Back) => self.step(Setting::ALL.len() - 1),
+            Some(Intent::Again | Intent::Where) => SettingsAction::Moved,
+            Some(Intent::Leave) => SettingsAction::Leave,
+            _ => SettingsAction::None,
+        }
+    }
+
+    fn step(&mut self, by: usize) -> SettingsAction {
+        self.focus = (self.focus + by) % Setting::ALL.len();
+        SettingsAction::Moved
+    }
+
+    fn change(&self, by: i16, settings: &Settings) -> SettingsAction {
+        let mut new = settings.clone();
+        match Setting::ALL[self.focus % Setting::ALL.len()] {
+            Setting::Learn => return SettingsAction::Learn,
+            Setting::Language => new.tongue.turn_language(by > 0),
+            Setting::Units => new.tongue.turn_units(by > 0),
+            Setting::Voice => {
+                let mut manner = new.manner(&self.tag);
+                let Some(voices) = &self.voices else {
+                    return SettingsAction::Moved;
+                };
+                let here = manner.voice.as_ref();
+                let here = here.and_then(|here| voices.iter().position(|name| name == here));
+                manner.voice = turned(voices, here, by > 0);
+                new.set_manner(&self.tag, manner);
+            }
+            field @ (Setting::Speed | Setting::Volume | Setting::Pitch) => {
+                let mut manner = new.manner(&self.tag);
+                match field {
+                    Setting::Speed => {
+                        let (least, most) = Manner::SPEEDS.into_inner();
+                        manner.words_per_minute =
+                            moved(manner.words_per_minute, by * 10, least, most);
+                    }
+                    Setting::Volume => manner.volume = percent(manner.volume, by),
+                    _ => manner.pitch = percent(manner.pitch, by),
+                }
+                new.set_manner(&self.tag, manner);
+            }
+            Setting::Cues => new.cues.is_on = !new.cues.is_on,
+            Setting::CueVolume => new.cues.volume = percent(new.cues.volume, by),
+            Setting::Flash => new.flash = !new.flash,
+            Setting::Theme => {
+                new.light = match new.light {
+                    Light::Dark => Light::Bright,
+                    Light::Bright => Light::Dark,
+                }
+            }
+            Setting::Distance => {
+                let (least, most) = DISTANCES.into_inner();
+                new.screen.distance = moved(new.screen.distance, by * 100, least, most);
+            }
+            Setting::ScreenWidth => {
+                let (least, most) = SCREEN_WIDTHS.into_inner();
+                new.screen.width = match new.screen.width {
+                    None => Some(340),
+                    Some(width) if by < 0 && width <= least => None,
+                    Some(width) => Some(moved(width, by * 10, least, most)),
+                };
+            }
+            Setting::Pacing => new.pacing = !new.pacing,
+            Setting::Bounce => {
+                let (least, most) = Times::BOUNCE.into_inner();
+                new.times.bounce = time(moved(millis(new.times.bounce), by * 50, least, most));
+            }
+            Setting::Long => {
+                let (least, most) = Times::LONG.into_inner();
+                let usual = Times::USUAL_LONG;
+                new.times.long = switched(new.times.long, usual, by * 100, least, most);
+            }
+            Setting::Double => {
+                let (least, most) = Times::DOUBLE.into_inner();
+                let usual = Times::USUAL_DOUBLE;
+                new.times.double = switched(new.times.double, usual, by * 50, least, most);
+            }
+        }
+        SettingsAction::Set(Box::new(new))
+    }
+
+    /// The value of a line.
+    pub fn shown(&self, field: Setting, words: &Words, settings: &Settings) -> SettingShown {
+        let manner = settings.manner(&words.tag().to_string());
+        let number = |number: u64| SettingShown::Number(number);
+        let maybe = |time: Option<Duration>| {
+            time.map_or(SettingShown::Choice("off"), |time| {
+                number(millis(time).into())
+            })
+        };
+        let flag = |is_on| SettingShown::Choice(if is_on { "on" } else { "off" });
+        match field {
+            Setting::Language | Setting::Units => SettingShown::Tongue(settings.tongue.clone()),
+            Setting::Learn => number(settings.bindings.learnt().count() as u64),
+            Setting::Voice => match manner.voice {
+                Some(voice) => SettingShown::Name(voice),
+                None if self.voices.is_none() => SettingShown::Choice("asking"),
+                None => SettingShown::Choice("usual"),
+            },
+            Setting::Speed => number(manner.words_per_minute.into()),
+            Setting::Volume => number(manner.volume.into()),
+            Setting::Pitch => number(manner.pitch.into()),
+            Setting::Cues => flag(settings.cues.is_on),
+            Setting::CueVolume => number(settings.cues.volume.into()),
+            Setting::Flash => flag(settings.flash),
+            Setting::Theme => SettingShown::Choice(match settings.light {
+                Light::Dark => "dark",
+                Light::Bright => "light",
+            }),
+            Setting::Distance => SettingShown::Length(settings.screen.distance),
+            Setting::ScreenWidth => match settings.screen.width {
+                Some(width) => SettingShown::Length(width),
+                None => SettingShown::Choice("unknown"),
+            },
+            Setting::Pacing => flag(settings.pacing),
+            Setting::Bounce => number(millis(settings.times.bounce).into()),
+            Setting::Long => maybe(settings.times.long),
+            Setting::Double => maybe(settings.times.double),
+        }
+    }
+}
+
+fn moved(value: u16, by: i16, least: u16, most: u16) -> u16 {
+    value.saturating_add_signed(by).clamp(least, most)
+}
+
+fn percent(value: u8, by: i16) -> u8 {
+    let percent = moved(value.into(), by * 5, 0, 100);
+    u8::try_from(percent).unwrap_or(100)
+}
+
+/// A time that can be off; below its least it is.
+fn switched(
+    value: Option<Duration>,
+    usual: Duration,
+    by: i16,
+    least: u16,
+    most: u16,
+) -> Option<Duration> {
+    match value {
+        None if by > 0 => Some(usual),
+        None => None,
+        Some(value) if by < 0 && millis(value) <= least => None,
+        Some(value) => Some(time(moved(millis(value), by, least, most))),
+    }
+}
+
+fn millis(time: Duration) -> u16 {
+    u16::try_from(time.as_millis()).unwrap_or(u16::MAX)
+}
+
+fn time(millis: u16) -> Duration {
+    Duration::from_millis(millis.into())
+}

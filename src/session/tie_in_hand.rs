@@ -1,0 +1,104 @@
+//! A tie in hand: its way through the steps, its document, its lock, the time worked at it.
+
+use std::time::Duration;
+
+use super::opening::InHand;
+use super::walk::Walk;
+use super::work_timer::WorkTimer;
+use crate::guide::{AtOnce, Checks, Place, Script};
+use crate::shelf::{Held, Tie};
+use crate::words::Words;
+
+/// A tie in hand.
+#[derive(Debug)]
+pub struct TieInHand {
+    pub(super) walk: Walk,
+    tie: Tie,
+    held: Option<Held>,
+    looks_only: bool,
+    timer: WorkTimer,
+}
+
+impl TieInHand {
+    pub(super) fn new(
+        in_hand: InHand,
+        at_once: AtOnce,
+        checks: Checks,
+        words: &Words,
+        now: Duration,
+    ) -> Self {
+        let InHand {
+            tie,
+            held,
+            looks_only,
+            pace,
+            ..
+        } = in_hand;
+        let script = Script::new(tie.plan(), at_once).with_checks(checks);
+        let place = tie.stands_at().unwrap_or_else(|| script.first());
+        let mut walk = Walk::new(script, place, words);
+        walk.set_pace(pace);
+        Self {
+            walk,
+            tie,
+            held,
+            looks_only,
+            timer: WorkTimer::begin(now),
+        }
+    }
+
+    /// The way through its steps.
+    pub const fn walk(&self) -> &Walk {
+        &self.walk
+    }
+
+    /// Its document as it would be saved now.
+    pub const fn tie(&self) -> &Tie {
+        &self.tie
+    }
+
+    /// Whether somebody else works at it: then nothing is saved.
+    pub const fn looks_only(&self) -> bool {
+        self.looks_only
+    }
+
+    /// Whether it is a tie of the course.
+    pub fn is_lesson(&self) -> bool {
+        self.tie.lesson().is_some()
+    }
+
+    /// Whether everything is done, by this tyer.
+    pub fn may_be_logged(&self) -> bool {
+        self.walk.is_done() && !self.looks_only
+    }
+
+    /// The tyer is at something else: the time until the next press is not work.
+    pub(super) const fn rest(&mut self) {
+        self.timer.rest();
+    }
+
+    /// Notes where the tie stands after a press that led there from `before`, and the time it
+    /// took.
+    pub(super) fn moved_from(&mut self, before: Place, now: Duration) {
+        let (here, mut worked) = (self.walk.place(), self.tie.worked());
+        let onwards = self.walk.script().next(before) == Some(here);
+        self.timer.press(now, onwards, (before, here), &mut worked);
+        self.tie.stand_at(here);
+        self.tie.set_worked(&worked);
+    }
+
+    /// Notes where the tie stands when its steps were portioned anew.
+    pub(super) fn stand_where_it_is(&mut self) {
+        self.tie.stand_at(self.walk.place());
+    }
+
+    /// The document, where it is to be saved.
+    pub(super) fn to_keep(&self) -> Option<Box<Tie>> {
+        (!self.looks_only).then(|| Box::new(self.tie.clone()))
+    }
+
+    /// Gives up the lock.
+    pub(super) const fn let_go(&mut self) -> Option<Held> {
+        self.held.take()
+    }
+}

@@ -1,0 +1,294 @@
+//! Going through a tie by presses: from step to step, and off the way when something is wrong.
+//!
+//! A [`Walk`] knows the steps and the questions; what is spoken and saved of a press is the
+//! session's affair.
+
+use crate::bench::Pace;
+use crate::guide::{AtOnce, Place, Progress, Script, Search, TakeBack};
+use crate::pedal::Intent;
+use crate::picture::Subject;
+use crate::words::{Shown, Words};
+
+/// A tie that is being tied.
+#[derive(Debug)]
+pub struct Walk {
+    script: Script,
+    place: Place,
+    mode: Mode,
+    shown: Shown,
+    say: String,
+    /// An answer that stands there until the next press.
+    answer: Option<String>,
+    /// The tyer's pace, when known.
+    pace: Option<Pace>,
+}
+
+/// What a press of next or back means now.
+#[derive(Clone, Debug)]
+enum Mode {
+    /// From step to step.
+    Steps,
+    /// Something is wrong, and the tyer says what to do about it.
+    Wrong,
+    /// Legs are taken back, this one now.
+    TakingBack(TakeBack),
+    /// The lost place is looked for.
+    Searching(Box<Search>),
+}
+
+/// What a press came to.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Action {
+    /// The step changed: say it and keep the place.
+    Moved,
+    /// Say what stands on the screen again.
+    Again,
+    /// Say this, and leave everything as it is.
+    Say(String),
+    /// The tyer leaves.
+    Leave,
+}
+
+impl Walk {
+    /// Stands at `place`, or at the beginning when the script has no such place.
+    pub fn new(script: Script, place: Place, words: &Words) -> Self {
+        let place = script.settle(place).unwrap_or_else(|| script.first());
+        let (shown, say) = (Shown::default(), String::new());
+        let mut state = Self {
+            script,
+            place,
+            mode: Mode::Steps,
+            shown,
+            say,
+            answer: None,
+            pace: None,
+        };
+        state.stand_at(place, words);
+        state
+    }
+
+    /// Knows the tyer's pace from here on.
+    pub const fn set_pace(&mut self, pace: Option<Pace>) {
+        self.pace = pace;
+    }
+
+    /// Minutes until the last leg is laid at the tyer's pace, when that is known.
+    fn minutes_left(&self) -> Option<u32> {
+        let Progress { laid, legs } = self.script.progress(self.place);
+        let minutes = self.pace?.hours(legs - laid) * 60.0;
+        #[expect(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "casts from floats saturate, and the time is positive"
+        )]
+        let minutes = minutes.round() as u32;
+        Some(minutes)
+    }
+
+    /// The script that is told.
+    pub const fn script(&self) -> &Script {
+        &self.script
+    }
+
+    /// Where the tyer is.
+    pub const fn place(&self) -> Place {
+        self.place
+    }
+
+    /// Has this answer stand there until the next press.
+    pub(super) fn answer_with(&mut self, answer: String) {
+        self.answer = Some(answer);
+    }
+
+    /// Whether this is the last step.
+    pub fn is_done(&self) -> bool {
+        matches!(self.mode, Mode::Steps) && self.script.next(self.place).is_none()
+    }
+
+    /// What stands on the screen.
+    pub const fn shown(&self) -> &Shown {
+        &self.shown
+    }
+
+    /// An answer that stands there until the next press.
+    pub fn answer(&self) -> Option<&str> {
+        self.answer.as_deref()
+    }
+
+    /// What there is to see of the tie now; nothing while where it stands is the question.
+    pub fn subject(&self) -> Option<Subject> {
+        match &self.mode {
+            Mode::Steps | Mode::Wrong => {
+                let step = self.script.step(self.place)?;
+                Some(Subject::of(&self.script, &step))
+            }
+            Mode::TakingBack(back) => Some(Subject::taking_back(&self.script, back)),
+            Mode::Searching(_) => None,
+        }
+    }
+
+    /// Whether next and back answer a question now.
+    pub const fn is_asking(&self) -> bool {
+        matches!(self.mode, Mode::Wrong | Mode::Searching(_))
+    }
+
+    /// What is spoken of this step.
+    pub fn say(&self) -> &str {
+        &self.say
+    }
+
+    /// Does what a press asks for.
+    pub fn press(&mut self, intent: Intent, words: &Words) -> Action {
+        self.answer = None;
+        match intent {
+            // Speed and pause are the session's affair: what is left of them is to say it again.
+            Intent::Again | Intent::Slower | Intent::Faster | Intent::Pause => {
+                return Action::Again;
+            }
+            Intent::Leave => return Action::Leave,
+            Intent::Where => {
+                let minutes = self.minutes_left();
+                let sentence = words.say_whereabouts(&self.script, self.place, minutes);
+                self.answer = Some(sentence.clone());
+                return Action::Say(sentence);
+            }
+            Intent::Wrong => return self.wrong(words),
+            Intent::Next | Intent::Back => {}
+        }
+        let is_next = intent == Intent::Next;
+        match self.mode.clone() {
+            Mode::Steps => {
+                let place = if is_next {
+                    self.script.next(self.place)
+                } else {
+                    self.script.back(self.place)
+                };
+                // At either end there is nothing but to say where that is.
+                place.map_or(Action::Again, |place| self.stand_at(place, words))
+            }
+            Mode::Wrong if is_next => self.take_back(words),
+            Mode::Wrong => {
+                let search = Box::new(Search::new(&self.script, self.place));
+                self.search(search, words)
+            }
+            Mode::TakingBack(back) => {
+                self.place = back.place;
+                if is_next {
+                    self.take_back(words)
+                } else {
+                    self.stand_at(back.place, words)
+                }
+            }
+            Mode::Searching(mut search) => {
+                if is_next {
+                    search.yes(&self.script);
+                } else {
+                    search.no();
+                }
+                self.search(search, words)
+            }
+        }
+    }
+
+    /// Whether it goes from step to step, and nothing is being mended.
+    pub const fn is_telling_steps(&self) -> bool {
+        matches!(self.mode, Mode::Steps)
+    }
+
+    /// Tells the step anew, in other words or other portions.
+    pub fn retell(&mut self, at_once: AtOnce, words: &Words) {
+        let checks = self.script.checks();
+        self.script = Script::new(self.script.plan().clone(), at_once).with_checks(checks);
+        let place = self.script.settle(self.place);
+        let place = place.unwrap_or_else(|| self.script.first());
+        self.stand_at(place, words);
+    }
+
+    /// Tells what stands there in other words. The place, and what is being mended, stay.
+    pub fn reword(&mut self, words: &Words) {
+        self.answer = None;
+        match self.mode.clone() {
+            Mode::Steps => {
+                self.stand_at(self.place, words);
+            }
+            Mode::Wrong => {
+                let back = self.script.take_back(self.place);
+                self.shown = words.show_wrong(back.as_ref());
+                self.say = words.say_wrong(back.as_ref());
+            }
+            Mode::TakingBack(back) => {
+                self.shown = words.show_take_back(&back);
+                self.say = words.say_take_back(&back);
+            }
+            Mode::Searching(search) => {
+                if let Some(question) = search.question() {
+                    self.shown = words.show_question(&question);
+                    self.say = words.say_question(&question);
+                }
+            }
+        }
+    }
+
+    fn stand_at(&mut self, place: Place, words: &Words) -> Action {
+        if let Some(step) = self.script.step(place) {
+            self.mode = Mode::Steps;
+            self.place = place;
+            self.shown = words.show(self.script.plan().knot(), &step);
+            self.say = words.say(&step);
+        }
+        Action::Moved
+    }
+
+    /// Something is wrong; said once more, all is left as it is.
+    fn wrong(&mut self, words: &Words) -> Action {
+        if !self.is_telling_steps() {
+            return self.stand_at(self.place, words);
+        }
+        if self.script.is_off_pins(self.place) {
+            let sentence = words.plainly("wrong-after", &[]);
+            self.answer = Some(sentence.clone());
+            return Action::Say(sentence);
+        }
+        let back = self.script.take_back(self.place);
+        self.mode = Mode::Wrong;
+        self.shown = words.show_wrong(back.as_ref());
+        self.say = words.say_wrong(back.as_ref());
+        Action::Again
+    }
+
+    fn take_back(&mut self, words: &Words) -> Action {
+        let is_going_on = matches!(self.mode, Mode::TakingBack(_));
+        let Some(mut back) = self.script.take_back(self.place) else {
+            let nothing = words.plainly("take-back-nothing-say", &[]);
+            self.stand_at(self.place, words);
+            self.say = format!("{nothing} {}", self.say);
+            self.answer = Some(nothing);
+            return Action::Moved;
+        };
+        if is_going_on {
+            // The hand has just come back there.
+            back.first_back_to = None;
+        }
+        self.shown = words.show_take_back(&back);
+        self.say = words.say_take_back(&back);
+        self.mode = Mode::TakingBack(back);
+        // The place so far is kept: a leg that is being taken back still lies there in part.
+        Action::Moved
+    }
+
+    fn search(&mut self, search: Box<Search>, words: &Words) -> Action {
+        if let Some(place) = search.found() {
+            self.stand_at(place, words);
+            let found = words.plainly("found-say", &[]);
+            self.say = format!("{found} {}", self.say);
+            self.answer = Some(found);
+            return Action::Moved;
+        }
+        if let Some(question) = search.question() {
+            self.shown = words.show_question(&question);
+            self.say = words.say_question(&question);
+        }
+        self.mode = Mode::Searching(search);
+        Action::Again
+    }
+}

@@ -1,0 +1,56 @@
+//! What a face needs of a voice and of sounds: less than all that these can do, so that a test
+//! can stand in for them.
+
+use super::{Cue, Manner, Sounder, Speaker};
+
+/// Speaks one text at a time; a new one cuts off the old.
+pub trait Speak {
+    /// Says this instead of whatever is being said.
+    fn say(&self, text: &str);
+    /// Says nothing more.
+    fn hush(&self);
+    /// How everything from now on is to be said.
+    fn set_manner(&self, _manner: Manner) {}
+    /// Asks for the voices there are.
+    fn ask_for_voices(&self) {}
+}
+
+impl Speak for Speaker {
+    fn say(&self, text: &str) {
+        Speaker::say(self, text);
+    }
+
+    fn hush(&self) {
+        Speaker::hush(self);
+    }
+
+    fn set_manner(&self, manner: Manner) {
+        Speaker::set_manner(self, manner);
+    }
+
+    fn ask_for_voices(&self) {
+        self.voices();
+    }
+}
+
+/// No voice at all.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct Mute;
+
+impl Speak for Mute {
+    fn say(&self, _: &str) {}
+
+    fn hush(&self) {}
+}
+
+/// Plays short sounds.
+pub trait Chime {
+    /// Plays this one at a volume in percent.
+    fn play(&self, cue: Cue, volume: u8);
+}
+
+impl Chime for Sounder {
+    fn play(&self, cue: Cue, volume: u8) {
+        Sounder::play(self, cue, volume);
+    }
+}

@@ -1,0 +1,361 @@
+//! One tie, two faces: the same presses and reports of the services go into the window's driver
+//! and into the terminal's, and what is said, shown, cautioned, kept and timed is the same after
+//! every one of them.
+
+#![cfg(feature = "window")]
+
+#[path = "support/hands.rs"]
+mod hands;
+#[path = "support/terminal.rs"]
+mod terminal;
+
+use std::path::Path;
+use std::time::Duration;
+
+use hands::Hands;
+use iced::keyboard::Key;
+use iced::keyboard::key::Named;
+use marlinspeak::app::Message;
+use marlinspeak::guide::Plan;
+use marlinspeak::session::{Event, Timer};
+use marlinspeak::settings::{Settings, SettingsFile};
+use marlinspeak::shelf::{Shelf, ShelfError, Tie};
+use marlinspeak::voice::{Loss, News};
+use marlinspeak::words::Words;
+use proptest::prelude::*;
+use serde_json::Value;
+use tempfile::TempDir;
+use terminal::Terminal;
+
+/// Something that happens to both.
+#[derive(Clone, Debug)]
+enum Happening {
+    /// A key is pressed and let go of, so many milliseconds after the last.
+    Key(&'static str, u64),
+    /// A key is held down and repeats.
+    Held(&'static str),
+    /// The voice is lost, or there again.
+    Voice(bool),
+    /// The voice that was asked for is not there.
+    NoSuchVoice,
+    /// Time passes until a step moves on by itself.
+    MovesOn,
+    /// A tie could not be saved, or was.
+    Kept(bool),
+    /// The settings could not be saved.
+    SettingsNotKept,
+}
+
+/// Every key that the README names for the tying screen, but those that leave it, and those that
+/// turn and size the picture, which a terminal does not have.
+const KEYS: [&str; 24] = [
+    " ",
+    "Enter",
+    "PageDown",
+    "ArrowRight",
+    "F13",
+    "PageUp",
+    "ArrowLeft",
+    "Backspace",
+    "F14",
+    "r",
+    "F15",
+    "h",
+    "w",
+    "1",
+    "2",
+    "3",
+    "[",
+    "]",
+    "-",
+    "+",
+    "p",
+    "R",
+    "H",
+    "W",
+];
+
+fn key(name: &str) -> Key {
+    let named = match name {
+        " " => Named::Space,
+        "Enter" => Named::Enter,
+        "PageDown" => Named::PageDown,
+        "ArrowRight" => Named::ArrowRight,
+        "F13" => Named::F13,
+        "PageUp" => Named::PageUp,
+        "ArrowLeft" => Named::ArrowLeft,
+        "Backspace" => Named::Backspace,
+        "F14" => Named::F14,
+        "F15" => Named::F15,
+        letter => return Key::Character(letter.into()),
+    };
+    Key::Named(named)
+}
+
+/// A tie before a window and one before a terminal, in folders of their own.
+struct Faces {
+    window: Hands,
+    terminal: Terminal,
+    /// What the window's start screen said before there was a tie.
+    before: usize,
+    _folders: [TempDir; 2],
+}
+
+impl Faces {
+    fn of(tie: &Tie, words: fn() -> Words, settings: &Settings) -> Self {
+        let folders = [TempDir::new().unwrap(), TempDir::new().unwrap()];
+        let [for_window, for_terminal] = folders.each_ref().map(TempDir::path);
+        // The same document, name and all, lies on both shelves.
+        for folder in [for_window, for_terminal] {
+            let shelf = Shelf::open(folder).unwrap();
+            drop(shelf.begin(tie.clone()).unwrap());
+        }
+        let mut window = Hands::open_in(words(), for_window, None, settings.clone());
+        // A key that means nothing once the tie is there: no later press can be its bounce.
+        window.press(Key::Character("1".into()));
+        let terminal = Terminal::take_up(words(), for_terminal, settings.clone());
+        Self {
+            before: window.said().len() - terminal.said().len(),
+            window,
+            terminal,
+            _folders: folders,
+        }
+    }
+
+    fn happen(&mut self, happening: &Happening) {
+        match happening {
+            Happening::Key(name, after) => {
+                let after = Duration::from_millis(*after);
+                self.window.press_after(after, key(name));
+                self.terminal.press_after(after, name);
+            }
+            Happening::Held(name) => {
+                self.window.hold(key(name));
+                self.terminal.hold(name);
+            }
+            Happening::Voice(is_there) => {
+                let news = || match is_there {
+                    true => News::Ready,
+                    false => News::Lost(Loss::NoAnswer),
+                };
+                self.both(|| Event::Voice(news()));
+            }
+            Happening::NoSuchVoice => {
+                self.both(|| Event::Voice(News::NoSuchVoice("Ada".to_owned())));
+            }
+            Happening::MovesOn => self.both(|| Event::Woken(Timer::AutoAdvance)),
+            Happening::Kept(is_kept) => {
+                let id = self
+                    .window
+                    .session()
+                    .tie()
+                    .map(|tie| tie.tie().id().clone());
+                let Some(id) = id else { return };
+                self.both(|| {
+                    Event::Kept(if *is_kept {
+                        marlinspeak::shelf::Kept::Saved {
+                            id: id.clone(),
+                            touched: jiff::Timestamp::UNIX_EPOCH,
+                        }
+                    } else {
+                        marlinspeak::shelf::Kept::Failed {
+                            id: id.clone(),
+                            error: ShelfError::InUse { id: id.clone() },
+                            attempts: 1,
+                        }
+                    })
+                });
+            }
+            Happening::SettingsNotKept => self.both(|| {
+                Event::Settings(marlinspeak::settings::Snag::Io {
+                    why: "no room".to_owned(),
+                })
+            }),
+        }
+    }
+
+    fn both(&mut self, event: impl Fn() -> Event) {
+        self.window.tell(Message::event(event()));
+        self.terminal.hear(event());
+    }
+
+    /// Holds the two against each other.
+    fn compare(&self, after: &dyn std::fmt::Debug) {
+        assert_eq!(
+            self.window.said()[self.before..],
+            self.terminal.said(),
+            "what was said after {after:?}"
+        );
+        let (window, terminal) = (self.window.session(), self.terminal.session());
+        let (page, other) = (window.page(), terminal.page());
+        assert_eq!(page, other, "what is shown after {after:?}");
+        let place = |walk: Option<&marlinspeak::session::Walk>| walk.map(|walk| walk.place());
+        assert_eq!(place(window.walk()), place(terminal.walk()), "{after:?}");
+        let tie = |session: &marlinspeak::session::Session| {
+            session
+                .tie()
+                .map(|tie| (tie.tie().id().clone(), tie.tie().worked()))
+        };
+        assert_eq!(tie(window), tie(terminal), "working time after {after:?}");
+        assert_eq!(
+            self.window.sounded(),
+            self.terminal.sounded(),
+            "sounds after {after:?}"
+        );
+        assert_eq!(window.settings(), terminal.settings(), "{after:?}");
+    }
+
+    /// Holds what is painted and what is printed against the page: neither face leaves out a part
+    /// of it.
+    fn compare_shown(&self) {
+        let Some(page) = self.window.session().page() else {
+            return;
+        };
+        let printed = self.terminal.printed();
+        for line in page.lines().iter().chain(&page.notices).chain(&page.answer) {
+            assert!(
+                printed.iter().any(|other| other == line),
+                "not printed: {line:?} in {printed:?}"
+            );
+        }
+        let marks = page.shown.marks.iter().map(|mark| &mark.text);
+        let parts = page.notices.iter().chain(&page.answer);
+        let parts = parts.chain([&page.shown.line, &page.shown.phase]);
+        for part in parts.chain(marks).chain(&page.shown.caution) {
+            assert!(self.window.sees(part), "not seen: {part:?}");
+        }
+    }
+
+    /// Holds the documents on both shelves against each other, but for the time they were saved.
+    fn compare_kept(&self) {
+        let [window, terminal] = [self.window.shelf(), self.terminal.shelf()].map(document);
+        assert_eq!(window, terminal, "what is saved");
+    }
+}
+
+fn document(shelf: &Shelf) -> Value {
+    let listing = shelf.list().unwrap();
+    assert!(listing.troubles.is_empty());
+    let [tie] = &listing.ties[..] else {
+        panic!("one tie");
+    };
+    let file = shelf.folder().join(format!("{}.json", tie.id()));
+    let mut document: Value = serde_json::from_slice(&std::fs::read(file).unwrap()).unwrap();
+    let fields = document.as_object_mut().unwrap();
+    // When a tie was saved, and the checksum that covers it, differ by nature.
+    fields.remove("touched").unwrap();
+    fields.remove("checksum").unwrap();
+    document
+}
+
+fn tie(leads: &str, bights: &str, passes: &str) -> Tie {
+    marlinspeak::session::new_tie(&Plan::read(leads, bights, passes, "1").unwrap())
+}
+
+fn happening() -> impl Strategy<Value = Happening> {
+    prop_oneof![
+        12 => Just(Happening::Key(" ", 900)),
+        24 => (prop::sample::select(&KEYS[..]), 1..6000_u64)
+            .prop_map(|(key, after)| Happening::Key(key, after)),
+        1 => (prop::sample::select(&KEYS[..]), Just(400_000))
+            .prop_map(|(key, after)| Happening::Key(key, after)),
+        2 => prop::sample::select(&KEYS[..]).prop_map(Happening::Held),
+        1 => any::<bool>().prop_map(Happening::Voice),
+        1 => Just(Happening::NoSuchVoice),
+        2 => Just(Happening::MovesOn),
+        1 => any::<bool>().prop_map(Happening::Kept),
+        1 => Just(Happening::SettingsNotKept),
+    ]
+}
+
+fn knots() -> impl Strategy<Value = (&'static str, &'static str, &'static str)> {
+    prop::sample::select(
+        &[
+            ("3", "5", "1"),
+            ("4", "7", "1"),
+            ("5", "7", "2"),
+            ("4", "6", "1"),
+            ("3", "2", "3"),
+        ][..],
+    )
+}
+
+proptest! {
+    // Forty traces of a hundred and more: thousands of presses and reports.
+    #![proptest_config(ProptestConfig { cases: 40, ..ProptestConfig::default() })]
+
+    #[test]
+    fn both_faces_say_show_and_keep_the_same(
+        (leads, bights, passes) in knots(),
+        skipped in 0..60_usize,
+        happenings in prop::collection::vec(happening(), 100..160),
+        pacing in any::<bool>(),
+        cues in any::<bool>(),
+    ) {
+        let mut settings = Settings::default();
+        settings.pacing = pacing;
+        settings.cues.is_on = cues;
+        let mut faces = Faces::of(&tie(leads, bights, passes), Words::english, &settings);
+        for _ in 0..skipped {
+            faces.happen(&Happening::Key(" ", 1500));
+        }
+        faces.compare(&"the beginning");
+        for (number, happening) in happenings.iter().enumerate() {
+            faces.happen(happening);
+            faces.compare(&(number, happening));
+            // Painting is slow; what is painted follows from the page.
+            if number % 16 == 0 {
+                faces.compare_shown();
+            }
+        }
+        faces.compare_kept();
+    }
+}
+
+/// From the first step to the last and back again, in every language and depth.
+#[test]
+fn a_whole_tie_is_the_same_in_both() {
+    for tag in ["en", "de", "es", "fr"] {
+        let words = match tag {
+            "de" => || Words::load(Some("de")).unwrap(),
+            "es" => || Words::load(Some("es")).unwrap(),
+            "fr" => || Words::load(Some("fr")).unwrap(),
+            _ => Words::english,
+        };
+        for depth in ["1", "2", "3"] {
+            let mut faces = Faces::of(&tie("3", "5", "1"), words, &Settings::default());
+            faces.happen(&Happening::Key(depth, 800));
+            let mut steps = 0;
+            while !faces.window.session().walk().unwrap().is_done() {
+                faces.happen(&Happening::Key(" ", 2000));
+                faces.compare(&(tag, depth, steps));
+                steps += 1;
+                if steps % 5 == 0 {
+                    faces.compare_shown();
+                }
+            }
+            assert!(steps > 20, "{steps}");
+            faces.happen(&Happening::Key(" ", 2000));
+            faces.compare(&"after the last step");
+            faces.compare_kept();
+        }
+    }
+}
+
+/// What is said last, with what is saved about how much is said.
+fn opened(folder: &Path, settings: Settings) -> Terminal {
+    Terminal::take_up(Words::english(), folder, settings)
+}
+
+#[test]
+fn saved_settings_hold_in_the_terminal_too() {
+    let folder = TempDir::new().unwrap();
+    let shelf = Shelf::open(folder.path()).unwrap();
+    drop(shelf.begin(tie("5", "7", "1")).unwrap());
+    let mut settings = Settings::default();
+    let plain = opened(folder.path(), settings.clone()).said();
+    settings.prose.detail = marlinspeak::words::Detail::Teach;
+    let taught = opened(folder.path(), settings).said();
+    assert_ne!(plain, taught);
+    assert!(SettingsFile::default_path().is_some() || cfg!(not(unix)));
+}
