@@ -5,7 +5,8 @@ use std::collections::{HashMap, HashSet};
 
 use marlinspeak::knot::{Hand, Knot, Laying, Leg, Order, Rim, Side, Turn, Weave};
 use marlinspeak::picture::{
-    Colour, Frame, Image, Outline, Painter, Palette, Point, Progress, Role, Scene, Tones, View,
+    Colour, DefaultPalette, DisplayList, Image, Moment, Outline, Painter, Palette, Point, Role,
+    Scene, View, Viewport,
 };
 
 const BARE: Colour = Colour::rgb(0x0000_00FF);
@@ -29,7 +30,7 @@ impl Palette for Flat<'_> {
         match role {
             Role::Ground | Role::Tube => BARE,
             Role::Laid(turn) | Role::Beside(turn) | Role::Beyond(turn) => self.cord(turn),
-            Role::InHand | Role::InHandRest => {
+            Role::Active | Role::ActiveRest => {
                 self.in_hand.map_or(Colour::CLEAR, |turn| self.cord(turn))
             }
             _ => Colour::CLEAR,
@@ -78,25 +79,25 @@ fn moved(point: Point, way: Point, by: f32) -> Point {
 }
 
 /// The moments looked at: nothing but the first leg in hand, some on the way, all laid.
-fn moments(laying: &Laying) -> Vec<Progress> {
+fn moments(laying: &Laying) -> Vec<Moment> {
     let legs = laying.legs();
-    let mut moments: Vec<Progress> = [legs / 3, legs / 2, 5 * legs / 6, legs - 1]
+    let mut moments: Vec<Moment> = [legs / 3, legs / 2, 5 * legs / 6, legs - 1]
         .into_iter()
-        .map(|before| Progress::at(laying.turn(before).unwrap()))
+        .map(|before| Moment::at(laying.turn(before).unwrap()))
         .collect();
-    moments.push(Progress::Before(laying.turn(legs / 2).unwrap()));
-    moments.push(Progress::Fairing(laying.turn(legs / 2).unwrap()));
-    moments.push(Progress::Finished);
+    moments.push(Moment::Before(laying.turn(legs / 2).unwrap()));
+    moments.push(Moment::Fairing(laying.turn(legs / 2).unwrap()));
+    moments.push(Moment::Finished);
     moments
 }
 
-fn on_the_tube(laying: &Laying, progress: &Progress) -> (u32, Option<Turn>) {
-    match progress {
-        Progress::Bare => (0, None),
-        Progress::Before(turn) => (laying.legs_before(*turn), None),
-        Progress::At { turn, .. } => (laying.legs_before(*turn) + 1, Some(*turn)),
-        Progress::Fairing(turn) => (laying.legs(), Some(*turn)),
-        Progress::Finished => (laying.legs(), None),
+fn on_the_tube(laying: &Laying, moment: &Moment) -> (u32, Option<Turn>) {
+    match moment {
+        Moment::Bare => (0, None),
+        Moment::Before(turn) => (laying.legs_before(*turn), None),
+        Moment::At { turn, .. } => (laying.legs_before(*turn) + 1, Some(*turn)),
+        Moment::Fairing(turn) => (laying.legs(), Some(*turn)),
+        Moment::Finished => (laying.legs(), None),
     }
 }
 
@@ -120,8 +121,8 @@ const KNOTS: [(u16, u16, u16, &str); 14] = [
 /// Calls `check` for every knot, moment, side, hand and order of laying.
 fn for_each_picture(
     view: View,
-    frame: Frame,
-    mut check: impl FnMut(&str, &Laying, &Progress, &Scene, &Image, &Flat<'_>),
+    viewport: Viewport,
+    mut check: impl FnMut(&str, &Laying, &Moment, &Scene, &Image, &Flat<'_>),
 ) {
     let mut painter = Painter::new();
     for (leads, bights, passes, weave) in KNOTS {
@@ -135,7 +136,7 @@ fn for_each_picture(
                 // its own, which begins at another pin.
                 laying = laying.with_start(passes, 1);
             }
-            for progress in moments(&laying) {
+            for moment in moments(&laying) {
                 for (side, hand) in [
                     (Side::Right, Hand::Right),
                     (Side::Left, Hand::Right),
@@ -144,16 +145,16 @@ fn for_each_picture(
                 ] {
                     let what = format!(
                         "{leads} × {bights}, {passes} passes, weave {weave}, {order:?}, \
-                         {progress:?}, {side:?}, {hand:?}"
+                         {moment:?}, {side:?}, {hand:?}"
                     );
-                    let scene = Scene::build(view, &laying, side, hand, &progress, frame);
-                    let (_, in_hand) = on_the_tube(&laying, &progress);
+                    let scene = Scene::build(view, &laying, side, hand, &moment, viewport);
+                    let (_, in_hand) = on_the_tube(&laying, &moment);
                     let flat = Flat {
                         laying: &laying,
                         in_hand,
                     };
-                    let image = painter.paint(&scene, &flat);
-                    check(&what, &laying, &progress, &scene, image, &flat);
+                    let image = painter.paint(&DisplayList::of(&scene), &flat);
+                    check(&what, &laying, &moment, &scene, image, &flat);
                 }
             }
         }
@@ -191,9 +192,9 @@ fn tops_agree(
 fn rolled_out_the_cord_on_top_is_the_one_that_was_told_to_go_over() {
     for_each_picture(
         View::RolledOut,
-        Frame::new(900.0, 900.0),
-        |what, laying, progress, scene, image, flat| {
-            let told = told(laying, on_the_tube(laying, progress).0);
+        Viewport::new(900.0, 900.0),
+        |what, laying, moment, scene, image, flat| {
+            let told = told(laying, on_the_tube(laying, moment).0);
             let seen = tops_agree(what, &told, scene, image, flat);
             assert!(!scene.is_zoomed(), "{what}");
             for pair in told.keys() {
@@ -203,7 +204,7 @@ fn rolled_out_the_cord_on_top_is_the_one_that_was_told_to_go_over() {
                 );
             }
             let knot = laying.knot();
-            if *progress == Progress::Finished {
+            if *moment == Moment::Finished {
                 let passes = usize::from(laying.passes());
                 let crossings = usize::try_from(knot.crossings()).unwrap() * passes * passes;
                 assert_eq!(seen.len(), crossings, "{what}");
@@ -216,11 +217,11 @@ fn rolled_out_the_cord_on_top_is_the_one_that_was_told_to_go_over() {
 fn round_the_tube_the_cord_on_top_is_the_one_that_was_told_to_go_over() {
     for_each_picture(
         View::RoundTheTube,
-        Frame::new(700.0, 900.0),
-        |what, laying, progress, scene, image, flat| {
-            let told = told(laying, on_the_tube(laying, progress).0);
+        Viewport::new(700.0, 900.0),
+        |what, laying, moment, scene, image, flat| {
+            let told = told(laying, on_the_tube(laying, moment).0);
             let seen = tops_agree(what, &told, scene, image, flat);
-            if *progress == Progress::Finished {
+            if *moment == Moment::Finished {
                 assert!(!seen.is_empty(), "{what}");
             }
         },
@@ -232,9 +233,9 @@ fn beside_an_over_cord_the_tube_shows_before_the_under_cord_does() {
     let mut gaps = 0;
     for_each_picture(
         View::RolledOut,
-        Frame::new(900.0, 900.0),
-        |what, laying, progress, scene, image, flat| {
-            let told = told(laying, on_the_tube(laying, progress).0);
+        Viewport::new(900.0, 900.0),
+        |what, laying, moment, scene, image, flat| {
+            let told = told(laying, on_the_tube(laying, moment).0);
             for point in scene.crossing_points() {
                 let rising_on_top = told[&(point.rising, point.falling, point.row)];
                 let (under, way) = if rising_on_top {
@@ -273,21 +274,21 @@ fn a_follower_lies_on_its_side_and_turns_inside_where_the_trade_says() {
         (Side::Right, Hand::Left),
         (Side::Left, Hand::Left),
     ] {
-        let frame = Frame::new(900.0, 700.0);
+        let viewport = Viewport::new(900.0, 700.0);
         let scene = Scene::build(
             View::RolledOut,
             &laying,
             side,
             hand,
-            &Progress::Finished,
-            frame,
+            &Moment::Finished,
+            viewport,
         );
         let flat = Flat {
             laying: &laying,
             in_hand: None,
         };
         let mut painter = Painter::new();
-        let image = painter.paint(&scene, &flat);
+        let image = painter.paint(&DisplayList::of(&scene), &flat);
         // On the right of a cord, for the eye, is a quarter turn clockwise from its travel.
         for point in scene.crossing_points() {
             let (first, way) = (point.rising, point.rising_way);
@@ -342,7 +343,7 @@ fn a_follower_lies_on_its_side_and_turns_inside_where_the_trade_says() {
 }
 
 /// Only cords, pins and signs, in the house colours.
-struct Wordless(Tones);
+struct Wordless(DefaultPalette);
 
 impl Palette for Wordless {
     fn colour(&self, role: Role) -> Colour {
@@ -355,15 +356,15 @@ impl Palette for Wordless {
 
 #[test]
 fn a_left_handed_tyer_sees_the_picture_mirrored_but_for_the_numbers() {
-    let frame = Frame::new(800.0, 600.0);
+    let viewport = Viewport::new(800.0, 600.0);
     for view in [View::RolledOut, View::RoundTheTube] {
         for (leads, bights, passes) in [(5, 6, 2), (3, 2, 1), (7, 5, 3)] {
             let laying = laying(leads, bights, passes, "1", Order::default());
             let turn = laying.turn(laying.legs() - 3).unwrap();
             let image = |side, hand| {
-                let scene = Scene::build(view, &laying, side, hand, &Progress::at(turn), frame);
+                let scene = Scene::build(view, &laying, side, hand, &Moment::at(turn), viewport);
                 Painter::new()
-                    .paint(&scene, &Wordless(Tones::dark()))
+                    .paint(&DisplayList::of(&scene), &Wordless(DefaultPalette::dark()))
                     .clone()
             };
             let right = image(Side::Right, Hand::Right);
@@ -402,9 +403,9 @@ fn signs_stand_at_the_crossings_told_and_nowhere_else() {
         .map(|crossing| crossing.over)
         .collect();
     assert_eq!(crossings, [true, false, true, false]);
-    let frame = Frame::new(900.0, 700.0);
+    let viewport = Viewport::new(900.0, 700.0);
     let signs = |part: std::ops::Range<usize>| {
-        let progress = Progress::At {
+        let moment = Moment::At {
             turn,
             crossings: part,
         };
@@ -413,20 +414,15 @@ fn signs_stand_at_the_crossings_told_and_nowhere_else() {
             &laying,
             Side::Right,
             Hand::Right,
-            &progress,
-            frame,
+            &moment,
+            viewport,
         );
-        let count = |role| {
-            scene
-                .shapes()
-                .iter()
-                .filter(|shape| shape.role == role)
-                .count()
-        };
+        let list = DisplayList::of(&scene);
+        let count = |role| list.items().iter().filter(|item| item.role == role).count();
         (
             count(Role::Over),
             count(Role::Under),
-            count(Role::InHandRest) > 0,
+            count(Role::ActiveRest) > 0,
         )
     };
     assert_eq!(signs(0..4), (2, 2, false));
@@ -439,20 +435,20 @@ fn signs_stand_at_the_crossings_told_and_nowhere_else() {
 #[test]
 fn a_large_knot_in_a_small_frame_is_shown_in_part_round_the_leg_in_hand() {
     let laying = laying(40, 41, 1, "1", Order::default());
-    let large = Frame::new(1920.0, 1080.0);
-    let small = Frame::new(500.0, 400.0);
+    let large = Viewport::new(1920.0, 1080.0);
+    let small = Viewport::new(500.0, 400.0);
     let mut painter = Painter::new();
     for nth in [0, 50, 60, 81] {
         let turn = laying.turn(nth).unwrap();
-        let build = |crossings, frame| {
-            let progress = Progress::At { turn, crossings };
+        let build = |crossings, viewport| {
+            let moment = Moment::At { turn, crossings };
             Scene::build(
                 View::RolledOut,
                 &laying,
                 Side::Right,
                 Hand::Right,
-                &progress,
-                frame,
+                &moment,
+                viewport,
             )
         };
         assert!(!build(0..usize::MAX, large).is_zoomed());
@@ -464,13 +460,14 @@ fn a_large_knot_in_a_small_frame_is_shown_in_part_round_the_leg_in_hand() {
         ] {
             let scene = build(part.clone(), small);
             assert!(scene.is_zoomed());
-            assert!(scene.shapes().len() < 400, "{}", scene.shapes().len());
+            let shapes = DisplayList::of(&scene).items().len();
+            assert!(shapes < 400, "{shapes}");
             let flat = Flat {
                 laying: &laying,
                 in_hand: Some(turn),
             };
             let told = told(&laying, nth + 1);
-            let image = painter.paint(&scene, &flat);
+            let image = painter.paint(&DisplayList::of(&scene), &flat);
             let seen = tops_agree("40 × 41", &told, &scene, image, &flat);
             // All that is told is in the picture.
             let rising = laying.leg(turn).unwrap().from.rim == Rim::Bottom;
@@ -493,25 +490,27 @@ fn a_large_knot_in_a_small_frame_is_shown_in_part_round_the_leg_in_hand() {
 fn every_size_of_knot_and_frame_makes_a_picture() {
     for (leads, bights) in [(2, 2), (2, 999), (999, 2), (999, 998), (3, 40), (40, 3)] {
         let laying = laying(leads, bights, 9, "1", Order::default());
-        for progress in [
-            Progress::Bare,
-            Progress::at(laying.turn(laying.legs() / 2).unwrap()),
-            Progress::at(Turn {
+        for moment in [
+            Moment::Bare,
+            Moment::at(laying.turn(laying.legs() / 2).unwrap()),
+            Moment::at(Turn {
                 pass: 10,
                 strand: 1,
                 leg: 1,
             }),
-            Progress::Finished,
+            Moment::Finished,
         ] {
-            for frame in [
-                Frame::new(1920.0, 1080.0),
-                Frame::new(200.0, 900.0),
-                Frame::new(0.0, f32::NAN),
+            for viewport in [
+                Viewport::new(1920.0, 1080.0),
+                Viewport::new(200.0, 900.0),
+                Viewport::new(0.0, f32::NAN),
             ] {
                 for view in [View::RolledOut, View::RoundTheTube] {
                     let scene =
-                        Scene::build(view, &laying, Side::Left, Hand::Left, &progress, frame);
-                    let image = Painter::new().paint(&scene, &Tones::light()).clone();
+                        Scene::build(view, &laying, Side::Left, Hand::Left, &moment, viewport);
+                    let image = Painter::new()
+                        .paint(&DisplayList::of(&scene), &DefaultPalette::light())
+                        .clone();
                     assert!(image.width() >= 64 && image.height() >= 64);
                     // Opaque all over: nothing of what was there before shines through.
                     assert!(image.pixels().chunks(4).all(|pixel| pixel[3] == 255));
@@ -526,20 +525,21 @@ fn a_painter_used_again_gives_the_same_picture_as_a_new_one() {
     let laying = laying(5, 6, 2, "1", Order::default());
     let mut again = Painter::new();
     for nth in [3, 3, 4, 20, 21, 22, 5] {
-        for tones in [Tones::dark(), Tones::light()] {
-            let progress = Progress::at(laying.turn(nth).unwrap());
-            let frame = Frame::new(900.0, 500.0);
+        for palette in [DefaultPalette::dark(), DefaultPalette::light()] {
+            let moment = Moment::at(laying.turn(nth).unwrap());
+            let viewport = Viewport::new(900.0, 500.0);
             let scene = Scene::build(
                 View::RolledOut,
                 &laying,
                 Side::Right,
                 Hand::Right,
-                &progress,
-                frame,
+                &moment,
+                viewport,
             );
+            let list = DisplayList::of(&scene);
             assert_eq!(
-                again.paint(&scene, &tones),
-                Painter::new().paint(&scene, &tones)
+                again.paint(&list, &palette),
+                Painter::new().paint(&list, &palette)
             );
         }
     }
@@ -551,23 +551,19 @@ fn however_low_the_picture_the_numbers_of_the_leg_are_whole() {
     let laying = laying(5, 6, 1, "1", Order::default());
     for height in (100..320_u16).step_by(6) {
         for nth in [0, 1, 6] {
-            let progress = Progress::at(laying.turn(nth).unwrap());
-            let frame = Frame::new(900.0, f32::from(height));
+            let moment = Moment::at(laying.turn(nth).unwrap());
+            let viewport = Viewport::new(900.0, f32::from(height));
             let (side, hand) = (Side::Right, Hand::Right);
-            let scene = Scene::build(View::RolledOut, &laying, side, hand, &progress, frame);
-            let rings = |role| {
-                scene
-                    .shapes()
-                    .iter()
-                    .filter(move |shape| shape.role == role)
-            };
+            let scene = Scene::build(View::RolledOut, &laying, side, hand, &moment, viewport);
+            let list = DisplayList::of(&scene);
+            let rings = |role| list.items().iter().filter(move |item| item.role == role);
             for role in [Role::FromDisc, Role::To] {
                 let mut found = 0;
-                for shape in rings(role) {
-                    let Outline::Circle { centre, radius } = shape.outline else {
+                for item in rings(role) {
+                    let Outline::Circle { centre, radius } = item.outline else {
                         continue;
                     };
-                    let whole = radius..=frame.height - radius;
+                    let whole = radius..=viewport.height - radius;
                     assert!(
                         whole.contains(&centre.y),
                         "{height} {nth} {role:?} {centre:?}"
@@ -586,11 +582,12 @@ fn a_part_beyond_the_crossings_of_a_leg_is_looked_at_where_the_leg_ends() {
     let turn = laying.turn(7).unwrap();
     for view in [View::RolledOut, View::RoundTheTube] {
         for crossings in [2..2, 90..99] {
-            let progress = Progress::At { turn, crossings };
-            let frame = Frame::new(400.0, 300.0);
+            let moment = Moment::At { turn, crossings };
+            let viewport = Viewport::new(400.0, 300.0);
             let (side, hand) = (Side::Right, Hand::Right);
-            let scene = Scene::build(view, &laying, side, hand, &progress, frame);
-            assert!(scene.segments() > 200, "{view:?}: {}", scene.segments());
+            let scene = Scene::build(view, &laying, side, hand, &moment, viewport);
+            let segments = DisplayList::of(&scene).segments();
+            assert!(segments > 200, "{view:?}: {segments}");
         }
     }
 }
@@ -599,7 +596,7 @@ fn a_part_beyond_the_crossings_of_a_leg_is_looked_at_where_the_leg_ends() {
 /// is not told to have changed is as it was in the picture before.
 #[test]
 fn leg_after_leg_a_painter_shows_the_whole_picture_and_tells_what_changed() {
-    let frame = Frame::new(640.0, 400.0);
+    let viewport = Viewport::new(640.0, 400.0);
     let columns: Vec<_> = (0..640).step_by(32).map(|from| from..from + 32).collect();
     for (laying, view) in [
         (laying(8, 9, 3, "1", Order::default()), View::RolledOut),
@@ -611,12 +608,13 @@ fn leg_after_leg_a_painter_shows_the_whole_picture_and_tells_what_changed() {
         let mut before: Option<Image> = None;
         let mut kept = 0;
         for nth in 10..40 {
-            let progress = Progress::at(laying.turn(nth).unwrap());
+            let moment = Moment::at(laying.turn(nth).unwrap());
             let (side, hand) = (Side::Right, Hand::Right);
-            let scene = Scene::build(view, &laying, side, hand, &progress, frame);
-            painter.paint(&scene, &Tones::dark());
+            let scene = Scene::build(view, &laying, side, hand, &moment, viewport);
+            let list = DisplayList::of(&scene);
+            painter.paint(&list, &DefaultPalette::dark());
             let image = painter.image().clone();
-            let anew = Painter::new().paint(&scene, &Tones::dark()).clone();
+            let anew = Painter::new().paint(&list, &DefaultPalette::dark()).clone();
             let differing = image.pixels().iter().zip(anew.pixels());
             // Sums of shares are rounded otherwise where less is summed.
             let worst = differing.map(|(one, other)| one.abs_diff(*other)).max();
@@ -642,17 +640,18 @@ fn leg_after_leg_a_painter_shows_the_whole_picture_and_tells_what_changed() {
 #[test]
 fn for_a_screen_of_finer_dots_the_same_is_painted_larger() {
     let laying = laying(5, 6, 2, "1", Order::default());
-    let progress = Progress::at(laying.turn(15).unwrap());
-    let frame = Frame::new(600.0, 400.0);
+    let moment = Moment::at(laying.turn(15).unwrap());
+    let viewport = Viewport::new(600.0, 400.0);
     let (side, hand) = (Side::Right, Hand::Right);
-    let scene = Scene::build(View::RolledOut, &laying, side, hand, &progress, frame);
+    let scene = Scene::build(View::RolledOut, &laying, side, hand, &moment, viewport);
     let flat = Flat {
         laying: &laying,
         in_hand: laying.turn(15),
     };
     let (mut plain, mut fine) = (Painter::new(), Painter::new());
-    let plain = plain.paint(&scene, &flat);
-    let fine = fine.paint_at(&scene, &flat, 1.5);
+    let list = DisplayList::of(&scene);
+    let plain = plain.paint(&list, &flat);
+    let fine = fine.paint_at(&list, &flat, 1.5);
     assert_eq!((fine.width(), fine.height()), (900, 600));
     let points = scene.crossing_points();
     assert!(points.len() > 20, "{} crossings", points.len());
@@ -665,18 +664,17 @@ fn for_a_screen_of_finer_dots_the_same_is_painted_larger() {
 #[test]
 fn the_png_says_its_size_and_300_dots_an_inch() {
     let laying = laying(3, 2, 1, "1", Order::default());
-    let frame = Frame::new(320.0, 240.0);
-    let mut scene = Scene::build(
+    let viewport = Viewport::new(320.0, 240.0);
+    let scene = Scene::build(
         View::RolledOut,
         &laying,
         Side::Right,
         Hand::Right,
-        &Progress::Finished,
-        frame,
+        &Moment::Finished,
+        viewport,
     );
-    scene.write("3 × 2", Point::new(160.0, 16.0), 14.0);
     let mut painter = Painter::new();
-    let image = painter.paint(&scene, &Tones::light());
+    let image = painter.paint(&DisplayList::of(&scene), &DefaultPalette::light());
     let bytes = image.png(300).unwrap();
     let decoder = png::Decoder::new(std::io::Cursor::new(&bytes));
     let mut reader = decoder.read_info().unwrap();

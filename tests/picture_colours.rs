@@ -1,7 +1,7 @@
 //! The house colours: their hues, their contrast, and what is left of them for the colour-blind.
 
 use marlinspeak::knot::Turn;
-use marlinspeak::picture::{Colour, Palette, Role, Tones, okabe_ito};
+use marlinspeak::picture::{Colour, DefaultPalette, Palette, Role, okabe_ito};
 
 #[test]
 fn hues_are_those_of_okabe_and_ito() {
@@ -17,8 +17,14 @@ fn hues_are_those_of_okabe_and_ito() {
     ] {
         assert_eq!([colour.red, colour.green, colour.blue], published);
     }
-    assert_eq!(Tones::dark().colour(Role::InHand), okabe_ito::YELLOW);
-    assert_eq!(Tones::light().colour(Role::InHand), okabe_ito::VERMILION);
+    assert_eq!(
+        DefaultPalette::dark().colour(Role::Active),
+        okabe_ito::YELLOW
+    );
+    assert_eq!(
+        DefaultPalette::light().colour(Role::Active),
+        okabe_ito::VERMILION
+    );
 }
 
 #[test]
@@ -26,11 +32,11 @@ fn all_that_must_be_seen_stands_out_three_to_one() {
     // WCAG 2.2, success criterion 1.4.11, Non-text Contrast. Its formula: black on white is 21.
     let (black, white) = (Colour::rgb(0), Colour::rgb(0x00FF_FFFF));
     assert!((black.contrast(white) - 21.0).abs() < 1e-4);
-    for tones in [Tones::dark(), Tones::light()] {
-        let on_tube = tones.colour(Role::Tube);
+    for palette in [DefaultPalette::dark(), DefaultPalette::light()] {
+        let on_tube = palette.colour(Role::Tube);
         let mut roles = vec![
-            Role::InHand,
-            Role::InHandRest,
+            Role::Active,
+            Role::ActiveRest,
             Role::Pin,
             Role::From,
             Role::To,
@@ -43,17 +49,17 @@ fn all_that_must_be_seen_stands_out_three_to_one() {
             };
             roles.extend([Role::Laid(turn), Role::Beside(turn)]);
             assert!(
-                tones.colour(Role::Beside(turn)).contrast(on_tube)
-                    > tones.colour(Role::Laid(turn)).contrast(on_tube)
+                palette.colour(Role::Beside(turn)).contrast(on_tube)
+                    > palette.colour(Role::Laid(turn)).contrast(on_tube)
             );
         }
         for role in roles {
             for ground in [Role::Tube, Role::Ground] {
-                let ratio = tones.colour(role).contrast(tones.colour(ground));
+                let ratio = palette.colour(role).contrast(palette.colour(ground));
                 assert!(
                     ratio >= 3.0,
                     "{role:?} on {ground:?}, dark {}: {ratio}",
-                    tones.is_dark()
+                    palette.is_dark()
                 );
             }
         }
@@ -63,15 +69,15 @@ fn all_that_must_be_seen_stands_out_three_to_one() {
             (Role::Label, Role::Ground),
             (Role::FromNumber, Role::FromDisc),
             (Role::ToNumber, Role::To),
-            (Role::Over, Role::InHand),
+            (Role::Over, Role::Active),
             (Role::Under, Role::UnderEdge),
             (Role::Over, Role::OverEdge),
         ] {
-            let ratio = tones.colour(role).contrast(tones.colour(ground));
+            let ratio = palette.colour(role).contrast(palette.colour(ground));
             assert!(
                 ratio >= 3.0,
                 "{role:?} on {ground:?}, dark {}: {ratio}",
-                tones.is_dark()
+                palette.is_dark()
             );
         }
     }
@@ -131,11 +137,11 @@ fn over_and_under_signs_differ_for_every_kind_of_colour_vision() {
         for row in cones {
             assert!((row.iter().sum::<f32>() - 1.0).abs() < 1e-4);
         }
-        for tones in [Tones::dark(), Tones::light()] {
+        for palette in [DefaultPalette::dark(), DefaultPalette::light()] {
             let [over, under] =
-                [Role::Over, Role::Under].map(|role| luminance(seen(tones.colour(role), cones)));
+                [Role::Over, Role::Under].map(|role| luminance(seen(palette.colour(role), cones)));
             let ratio = (over.max(under) + 0.05) / (over.min(under) + 0.05);
-            assert!(ratio >= 3.0, "dark {}: {ratio}", tones.is_dark());
+            assert!(ratio >= 3.0, "dark {}: {ratio}", palette.is_dark());
         }
     }
 }

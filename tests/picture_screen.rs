@@ -14,7 +14,9 @@ use marlinspeak::app::{self, PictureView};
 use marlinspeak::bench::{Cord, Layout, Millimetres, Tube, pinning};
 use marlinspeak::guide::{AtOnce, Checks, Plan, Script, Setup};
 use marlinspeak::knot::{Hand, Side};
-use marlinspeak::picture::{Frame, Painter, Progress, Scene, Subject, Tones, View};
+use marlinspeak::picture::{
+    DefaultPalette, DisplayList, Moment, Painter, Scene, Subject, View, Viewport,
+};
 use tempfile::TempDir;
 use window::Pane;
 
@@ -32,14 +34,11 @@ fn letter(letter: &str) -> Key {
 }
 
 /// The subject at the step so many steps on, and the moment it shows.
-fn subject(plan: &Plan, steps: usize) -> (Subject, Progress) {
+fn subject(plan: &Plan, steps: usize) -> (Subject, Moment) {
     let script = Script::new(plan.clone(), AtOnce::default());
     let place = script.places().nth(steps).unwrap();
     let step = script.step(place).unwrap();
-    (
-        Subject::of(&script, &step),
-        Progress::of_step(&script, &step),
-    )
+    (Subject::of(&script, &step), Moment::of_step(&script, &step))
 }
 
 /// The mean difference of two pictures, 0 … 1, and the share of pixels that differ by a
@@ -73,7 +72,7 @@ fn canvas_and_painter_agree() {
             .places()
             .count();
         for steps in [0, count / 3, 2 * count / 3, count - 1] {
-            let (subject, progress) = subject(&plan, steps);
+            let (subject, moment) = subject(&plan, steps);
             for (view, theme) in [
                 (View::RolledOut, app::theme()),
                 (View::RoundTheTube, app::theme()),
@@ -90,15 +89,15 @@ fn canvas_and_painter_agree() {
                 picture.show(Some(subject.clone()));
                 let canvas = pane.paint::<()>(picture.view(), &theme);
                 let tones = if theme == Theme::Light {
-                    Tones::light()
+                    DefaultPalette::light()
                 } else {
-                    Tones::dark()
+                    DefaultPalette::dark()
                 };
                 #[expect(clippy::cast_precision_loss)]
-                let frame = Frame::new(width as f32, height as f32);
-                let scene = Scene::build(view, plan.laying(), Side::Right, hand, &progress, frame);
+                let viewport = Viewport::new(width as f32, height as f32);
+                let scene = Scene::build(view, plan.laying(), Side::Right, hand, &moment, viewport);
                 let mut painter = Painter::new();
-                let painted = painter.paint(&scene, &tones);
+                let painted = painter.paint(&DisplayList::of(&scene), &tones);
                 let (mean, far) = difference(&canvas, painted.pixels());
                 let what = format!("{leads} × {bights} × {passes}, step {steps}, {view:?}");
                 assert!(mean < 0.01, "{what}: {mean} on the mean");
@@ -111,7 +110,7 @@ fn canvas_and_painter_agree() {
 #[test]
 fn shown_as_an_image_the_picture_is_the_same() {
     let plan = plan(9, 10, 2, "1");
-    let (subject, progress) = subject(&plan, 40);
+    let (subject, moment) = subject(&plan, 40);
     let mut picture = PictureView::default().by_shapes_up_to(0);
     picture.show(Some(subject));
     let shown = Pane::new(800, 500).paint::<()>(picture.view(), &app::theme());
@@ -120,11 +119,16 @@ fn shown_as_an_image_the_picture_is_the_same() {
         plan.laying(),
         plan.side,
         plan.hand,
-        &progress,
-        Frame::new(800.0, 500.0),
+        &moment,
+        Viewport::new(800.0, 500.0),
     );
     let mut painter = Painter::new();
-    assert!(shown == painter.paint(&scene, &Tones::dark()).pixels());
+    assert!(
+        shown
+            == painter
+                .paint(&DisplayList::of(&scene), &DefaultPalette::dark())
+                .pixels()
+    );
 }
 
 #[test]
@@ -243,15 +247,15 @@ fn one_press_gives_the_picture_the_whole_screen_and_one_takes_it_back() {
 fn the_picture_moves_along_a_long_leg_part_by_part() {
     let plan = plan(21, 4, 1, "1");
     let script = Script::new(plan.clone(), AtOnce::default());
-    let parts: Vec<Progress> = script
+    let parts: Vec<Moment> = script
         .places()
         .filter(|place| place.leg == 8 && place.phase == marlinspeak::guide::Phase::Lead)
-        .map(|place| Progress::of_place(&script, place))
+        .map(|place| Moment::of_place(&script, place))
         .collect();
     let crossings: Vec<_> = parts
         .iter()
         .map(|part| match part {
-            Progress::At { turn, crossings } => {
+            Moment::At { turn, crossings } => {
                 assert_eq!(turn.leg, 8);
                 crossings.clone()
             }
@@ -265,27 +269,27 @@ fn the_picture_moves_along_a_long_leg_part_by_part() {
 fn between_legs_all_that_is_laid_is_shown_and_nothing_in_hand() {
     let plan = plan(5, 6, 2, "1");
     let script = Script::new(plan.clone(), AtOnce::WholeLeg).with_checks(Checks::EachPass);
-    let moments: Vec<Progress> = script
+    let moments: Vec<Moment> = script
         .places()
-        .map(|place| Progress::of_place(&script, place))
+        .map(|place| Moment::of_place(&script, place))
         .collect();
     let turn = |nth| plan.laying().turn(nth).unwrap();
     // The beginning, 12 legs, a check, the beginning of pass 2, 12 legs, a check, the end.
-    assert_eq!(moments[0], Progress::Before(turn(0)));
-    assert_eq!(moments[13], Progress::Before(turn(12)));
-    assert_eq!(moments[14], Progress::Before(turn(12)));
-    assert_eq!(moments[27], Progress::Finished);
-    assert_eq!(moments[28], Progress::Finished);
+    assert_eq!(moments[0], Moment::Before(turn(0)));
+    assert_eq!(moments[13], Moment::Before(turn(12)));
+    assert_eq!(moments[14], Moment::Before(turn(12)));
+    assert_eq!(moments[27], Moment::Finished);
+    assert_eq!(moments[28], Moment::Finished);
     // Nothing is laid before the first leg, all before the check at the end.
-    let picture = |progress: &Progress| {
-        let frame = Frame::new(600.0, 300.0);
+    let picture = |moment: &Moment| {
+        let viewport = Viewport::new(600.0, 300.0);
         Scene::build(
             View::RolledOut,
             plan.laying(),
             plan.side,
             plan.hand,
-            progress,
-            frame,
+            moment,
+            viewport,
         )
         .crossing_points()
         .len()
@@ -342,15 +346,15 @@ fn a_finished_knot_has_the_proportions_computed_for_it() {
         let shape = setup.rig(plan.laying().into()).unwrap().shape;
         let round = shape.run.get() * 2.0 * f64::from(bights) / f64::from(leads);
         for view in [View::RolledOut, View::RoundTheTube] {
-            let frame = Frame::new(900.0, 500.0);
+            let viewport = Viewport::new(900.0, 500.0);
             let scene = Scene::finished(
                 view,
                 plan.laying(),
                 plan.side,
                 plan.hand,
-                &Progress::Finished,
+                &Moment::Finished,
                 &shape,
-                frame,
+                viewport,
             );
             let drawn = f64::from(scene.knot_width()) / f64::from(scene.round());
             let computed = shape.width.get() / round;
@@ -370,12 +374,12 @@ fn a_finished_knot_has_the_proportions_computed_for_it() {
             named.laying(),
             named.side,
             named.hand,
-            &Progress::Finished,
+            &Moment::Finished,
             &shape,
-            Frame::new(900.0, 500.0),
+            Viewport::new(900.0, 500.0),
         );
         let mut painter = Painter::new();
-        let painted = painter.paint(&scene, &Tones::dark());
+        let painted = painter.paint(&DisplayList::of(&scene), &DefaultPalette::dark());
         assert!(difference(&shown, painted.pixels()).0 < 0.01);
     }
 }
@@ -402,9 +406,13 @@ fn while_fairing_the_leg_that_is_told_is_bright_and_the_others_are_quiet() {
             faired += 1;
             for view in [View::RolledOut, View::RoundTheTube] {
                 let subject = Subject::of(&script, &step);
-                let scene = subject.scene(view, Frame::new(900.0, 600.0));
-                let roles: Vec<Role> = scene.shapes().iter().map(|shape| shape.role).collect();
-                let bright = roles.iter().filter(|role| **role == Role::InHand);
+                let scene = subject.scene(view, Viewport::new(900.0, 600.0));
+                let roles: Vec<Role> = DisplayList::of(&scene)
+                    .items()
+                    .iter()
+                    .map(|item| item.role)
+                    .collect();
+                let bright = roles.iter().filter(|role| **role == Role::Active);
                 // In front of the tyer, once.
                 assert_eq!(bright.count(), 1, "{:?} in {view:?}", fair.turn);
                 assert!(!roles.contains(&Role::Laid(fair.turn)));
@@ -435,12 +443,12 @@ fn rings_show_every_hole_and_a_pin_where_the_layout_says() {
         else {
             panic!("a tube with rings");
         };
-        let frame = Frame::new(1000.0, 400.0);
-        let scene = Scene::rings(&layout, &rows, hand, frame);
+        let viewport = Viewport::new(1000.0, 400.0);
+        let scene = Scene::rings(&layout, &rows, hand, viewport);
         let (mut holes, mut pins) = (Vec::new(), Vec::new());
-        for shape in scene.shapes() {
-            if let Outline::Circle { centre, .. } = shape.outline {
-                match (shape.paint, shape.role) {
+        for item in DisplayList::of(&scene).items() {
+            if let Outline::Circle { centre, .. } = item.outline {
+                match (item.paint, item.role) {
                     (Paint::Stroke(_), _) => holes.push(centre),
                     (Paint::Fill, Role::To) => pins.push(centre),
                     (Paint::Fill, Role::Ground) => {}

@@ -1,8 +1,8 @@
 //! A card as full as they come.
 
 use marlinspeak::guide::Plan;
-use marlinspeak::picture::sheet::{Card, LegLine, Page, Paper, Section};
-use marlinspeak::picture::{Progress, Scene, View};
+use marlinspeak::picture::sheet::{Card, CardSection, LegLine, Page, Paper};
+use marlinspeak::picture::{Moment, Scene, View};
 
 /// A full page: a doubled knot of 5 leads and 6 bights with every line of its card.
 pub fn card() -> Card {
@@ -20,7 +20,7 @@ pub fn card() -> Card {
             5
         ],
         heads: ["Leg", "From pin to pin", "Crossings"].map(str::to_owned),
-        sections: vec![Section {
+        sections: vec![CardSection {
             head: "Lead pass: leave a tail at bottom pin 1".to_owned(),
             legs: (1..=15).map(leg).collect(),
         }],
@@ -41,7 +41,7 @@ pub fn pages(card: &Card) -> Vec<Page> {
             plan.laying(),
             plan.side,
             plan.hand,
-            &Progress::Finished,
+            &Moment::Finished,
             frame,
         )
     };

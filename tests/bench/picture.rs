@@ -4,7 +4,7 @@
 
 use divan::{Bencher, black_box};
 use marlinspeak::knot::{Hand, Knot, Laying, Order, Side, Weave};
-use marlinspeak::picture::{Frame, Painter, Progress, Scene, Tones, View};
+use marlinspeak::picture::{DefaultPalette, DisplayList, Moment, Painter, Scene, View, Viewport};
 
 fn main() {
     divan::main();
@@ -18,41 +18,42 @@ fn laying() -> Laying {
 }
 
 /// The picture in the third pass, `nth` legs into it.
-fn scene(view: View, laying: &Laying, nth: u32) -> Scene {
+fn list(view: View, laying: &Laying, nth: u32) -> DisplayList {
     let turn = laying.turn(200 + nth % 40).expect("a turn of this tie");
-    let frame = Frame::new(1920.0, 1080.0);
-    Scene::build(
+    let viewport = Viewport::new(1920.0, 1080.0);
+    let (side, hand) = (Side::Right, Hand::Right);
+    DisplayList::of(&Scene::build(
         view,
         laying,
-        Side::Right,
-        Hand::Right,
-        &Progress::at(turn),
-        frame,
-    )
+        side,
+        hand,
+        &Moment::at(turn),
+        viewport,
+    ))
 }
 
 #[divan::bench(args = VIEWS)]
 fn build(bencher: Bencher, view: View) {
     let laying = laying();
-    bencher.bench_local(|| scene(view, black_box(&laying), 0));
+    bencher.bench_local(|| list(view, black_box(&laying), 0));
 }
 
 #[divan::bench(args = VIEWS)]
 fn first(bencher: Bencher, view: View) {
-    let (laying, tones) = (laying(), Tones::dark());
+    let (laying, palette) = (laying(), DefaultPalette::dark());
     bencher.bench_local(|| {
         let mut painter = Painter::new();
-        painter.paint(&scene(view, &laying, 0), &tones).width()
+        painter.paint(&list(view, &laying, 0), &palette).width()
     });
 }
 
 #[divan::bench(args = VIEWS)]
 fn next(bencher: Bencher, view: View) {
-    let (laying, tones) = (laying(), Tones::dark());
+    let (laying, palette) = (laying(), DefaultPalette::dark());
     let mut painter = Painter::new();
     let mut nth = 0;
     bencher.bench_local(|| {
         nth += 1;
-        painter.paint(&scene(view, &laying, nth), &tones).width()
+        painter.paint(&list(view, &laying, nth), &palette).width()
     });
 }

@@ -9,7 +9,7 @@ use std::time::{Duration, Instant};
 
 use marlinspeak::app::{self, PictureView};
 use marlinspeak::guide::{AtOnce, Plan, Script};
-use marlinspeak::picture::{Frame, Progress, Scene, Subject, View};
+use marlinspeak::picture::{DisplayList, Moment, Scene, Subject, View, Viewport};
 use window::Pane;
 
 fn main() {
@@ -68,15 +68,15 @@ fn walk(plan: &Plan, by_shapes: usize, frames: usize) -> Duration {
 
 fn segments(plan: &Plan) -> usize {
     let turn = plan.laying().turn(plan.laying().legs() / 2);
-    let progress = turn.map_or(Progress::Finished, Progress::at);
-    let frame = Frame::new(1920.0, 1080.0);
+    let moment = turn.map_or(Moment::Finished, Moment::at);
+    let viewport = Viewport::new(1920.0, 1080.0);
     let scene = Scene::build(
         View::RolledOut,
         plan.laying(),
         plan.side,
         plan.hand,
-        &progress,
-        frame,
+        &moment,
+        viewport,
     );
-    scene.segments()
+    DisplayList::of(&scene).segments()
 }

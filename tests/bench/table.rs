@@ -14,7 +14,7 @@ use std::time::Duration;
 use line::{head, line, median, run, times, worst};
 use marlinspeak::bench::{Millimetres, Object, Wish, fit};
 use marlinspeak::knot::{Hand, Knot, Side, Weave};
-use marlinspeak::picture::{Frame, Painter, Progress, Scene, Tones, View};
+use marlinspeak::picture::{DefaultPalette, DisplayList, Moment, Painter, Scene, View, Viewport};
 use telling::{count_all, laying, tell_all};
 
 /// From a knot that is tied in an evening to the largest there is: leads and bights.
@@ -103,26 +103,27 @@ fn fitting(runs: usize) {
 /// 40 × 41 tripled at 1920 × 1080.
 fn pictures(runs: usize) {
     let laying = laying((40, 41), 3);
-    let tones = Tones::dark();
+    let palette = DefaultPalette::dark();
     for (view, name) in [
         (View::RolledOut, "rolled out"),
         (View::RoundTheTube, "round the tube"),
     ] {
-        let scene = |nth: usize| {
+        let list = |nth: usize| {
             let before = 200 + u32::try_from(nth % 40).unwrap_or(0);
             let turn = laying.turn(before).expect("a turn of this tie");
             let (side, hand) = (Side::Right, Hand::Right);
-            let frame = Frame::new(1920.0, 1080.0);
-            Scene::build(view, &laying, side, hand, &Progress::at(turn), frame)
+            let viewport = Viewport::new(1920.0, 1080.0);
+            let moment = Moment::at(turn);
+            DisplayList::of(&Scene::build(view, &laying, side, hand, &moment, viewport))
         };
-        let built = run(runs, scene);
+        let built = run(runs, list);
         times(&format!("the scene of 40 × 41 × 3 {name}"), &built, "");
         let first = run(runs, |nth| {
-            Painter::new().paint(&scene(nth), &tones).width()
+            Painter::new().paint(&list(nth), &palette).width()
         });
         times("  its first picture", &first, "16 ms");
         let mut painter = Painter::new();
-        let next = run(runs, |nth| painter.paint(&scene(nth), &tones).width());
+        let next = run(runs, |nth| painter.paint(&list(nth), &palette).width());
         times("  the picture of each leg after it", &next, "8 ms");
     }
 }

@@ -16,7 +16,8 @@ use iced::{Color, Point, Rectangle, Renderer, Size, Vector};
 use super::tiles::Tiles;
 use crate::app::widgets::repaint_layer::Repaints;
 use crate::picture::{
-    self, Colour, Outline, Paint, Painter, Palette, Scene, Segment, Subject, Tones, View,
+    self, Colour, DefaultPalette, DisplayList, Outline, Paint, Painter, Palette, Segment, Subject,
+    View, Viewport,
 };
 
 /// How long a frame waits for a picture before it is shown without: keys are answered in between.
@@ -76,31 +77,31 @@ enum Outcome {
     /// The painter has it.
     Image,
     /// To be drawn shape by shape.
-    Scene(Box<Scene>),
+    Drawn(Box<DisplayList>),
 }
 
 /// Paints, or leaves it for the canvas.
 fn painted(mut painter: Painter, motif: Motif, wanted: Made, is_dark: bool) -> Painted {
-    let frame = picture::Frame::new(wanted.size.width, wanted.size.height);
-    let scene = motif
+    let viewport = Viewport::new(wanted.size.width, wanted.size.height);
+    let list = motif
         .subject
-        .map(|subject| subject.scene(motif.view, frame));
-    let outcome = match scene {
+        .map(|subject| DisplayList::of(&subject.scene(motif.view, viewport)));
+    let outcome = match list {
         None => Outcome::Nothing,
-        Some(scene) if scene.segments() > motif.many => {
-            painter.paint_at(&scene, &tones(is_dark), wanted.dots);
+        Some(list) if list.segments() > motif.many => {
+            painter.paint_at(&list, &palette(is_dark), wanted.dots);
             Outcome::Image
         }
-        Some(scene) => Outcome::Scene(Box::new(scene)),
+        Some(list) => Outcome::Drawn(Box::new(list)),
     };
     Painted { painter, outcome }
 }
 
-fn tones(is_dark: bool) -> Tones {
+fn palette(is_dark: bool) -> DefaultPalette {
     if is_dark {
-        Tones::dark()
+        DefaultPalette::dark()
     } else {
-        Tones::light()
+        DefaultPalette::light()
     }
 }
 
@@ -195,9 +196,9 @@ impl RenderCache {
                 self.tiles.take(&painter, made.dots);
                 Shown::Image
             }
-            Outcome::Scene(scene) => Shown::Shapes(Box::new(Drawing {
-                scene,
-                tones: tones(self.is_dark),
+            Outcome::Drawn(list) => Shown::Shapes(Box::new(Drawing {
+                list,
+                palette: palette(self.is_dark),
                 cache: canvas::Cache::new(),
             })),
         };
@@ -208,8 +209,8 @@ impl RenderCache {
 
 /// A scene that is drawn shape by shape.
 struct Drawing {
-    scene: Box<Scene>,
-    tones: Tones,
+    list: Box<DisplayList>,
+    palette: DefaultPalette,
     cache: canvas::Cache,
 }
 
@@ -219,10 +220,10 @@ impl Drawing {
         // in its place a frame later to the wrong spot, where the window works out what has
         // changed, and a part of a new sentence would never be painted.
         Repaints::default().draw(bounds, renderer, |renderer| {
-            let size = self.scene.frame();
+            let size = self.list.viewport();
             let size = Size::new(size.width, size.height);
             let shapes = self.cache.draw(renderer, size, |frame| {
-                paint(&self.scene, &self.tones, frame);
+                paint(&self.list, &self.palette, frame);
             });
             let place = Vector::new(bounds.x, bounds.y);
             renderer.with_translation(place, |renderer| renderer.draw_geometry(shapes));
@@ -231,14 +232,14 @@ impl Drawing {
 }
 
 /// Puts the shapes of a scene on a canvas, back to front.
-fn paint(scene: &Scene, palette: &dyn Palette, frame: &mut Frame) {
-    for shape in scene.shapes() {
-        let colour = palette.colour(shape.role);
+fn paint(list: &DisplayList, palette: &dyn Palette, frame: &mut Frame) {
+    for item in list.items() {
+        let colour = palette.colour(item.role);
         if colour.opacity == 0 {
             continue;
         }
-        let path = path(&shape.outline);
-        match shape.paint {
+        let path = path(&item.outline);
+        match item.paint {
             Paint::Fill => frame.fill(&path, on_screen(colour)),
             Paint::Stroke(width) => {
                 let stroke = Stroke::default()

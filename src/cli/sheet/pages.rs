@@ -3,8 +3,10 @@
 use crate::bench::{Layout, Tube};
 use crate::guide::{AtOnce, Plan, Script, Step, What};
 use crate::knot::Turn;
-use crate::picture::sheet::{Card, LegLine, Page, Paper, Section, Stage, StripSheet, StripTexts};
-use crate::picture::{Progress, Scene, Subject, View};
+use crate::picture::sheet::{
+    Card, CardSection, LegLine, Page, Paper, StageSheet, StripSheet, StripTexts,
+};
+use crate::picture::{Moment, Scene, Subject, View};
 use crate::words::Words;
 
 /// The card of a plan; with the holes of the pins when the tube is known.
@@ -32,20 +34,20 @@ pub fn card(
             plan.laying(),
             plan.side,
             plan.hand,
-            &Progress::Finished,
+            &Moment::Finished,
             frame,
         )
     };
     card.pages(paper, scene, |page, pages| words.sheet_page(page, pages))
 }
 
-fn sections(script: &Script, words: &Words) -> Vec<Section> {
+fn sections(script: &Script, words: &Words) -> Vec<CardSection> {
     let strands = script.plan().knot().strands();
-    let mut sections: Vec<Section> = Vec::new();
+    let mut sections: Vec<CardSection> = Vec::new();
     for step in script.places().filter_map(|place| script.step(place)) {
         let Turn { pass, strand, leg } = step.place.turn();
         match &step.what {
-            What::Begin(_) | What::Follow(_) => sections.push(Section {
+            What::Begin(_) | What::Follow(_) => sections.push(CardSection {
                 head: words.card_pass(pass, strand, strands, script.plan().start_pin(pass, strand)),
                 legs: Vec::new(),
             }),
@@ -102,7 +104,7 @@ pub fn stage(script: &Script, step: &Step, view: View, paper: Paper, words: &Wor
         What::Lay(_) => words.plainly("stage-signs", &[]),
         _ => String::new(),
     };
-    let stage = Stage {
+    let stage = StageSheet {
         knot: words.tie_line(plan),
         phase: shown.phase,
         line: shown.line,

@@ -1,0 +1,21 @@
+//! A scene as shapes: outlines with a [`Role`] each, back to front, the letters among them.
+//!
+//! A [`DisplayList`] knows nothing of how its shapes come to a surface, and a [`Palette`] says in
+//! which colour.
+
+mod active_leg;
+mod cords;
+mod display_list;
+mod item;
+mod knot;
+mod lettering;
+mod palette;
+mod pins;
+mod rings;
+mod tube;
+
+pub use display_list::DisplayList;
+pub use item::{DisplayItem, Outline, Paint, Role, Segment};
+pub use palette::{Colour, DefaultPalette, Palette, okabe_ito};
+
+pub(super) use lettering::{Weight, file, glyphs, line, width};

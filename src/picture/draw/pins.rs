@@ -1,0 +1,92 @@
+//! The pins, their numbers, and the two that the leg in hand runs between.
+
+use super::item::{DisplayItem, Paint, Role};
+use super::knot::KnotDrawing;
+use super::lettering::{self, Weight};
+use crate::knot::Rim;
+use crate::picture::scene::{NUMBER_RING, Point};
+
+impl KnotDrawing<'_> {
+    /// Draws pins and numbers.
+    pub fn pins(&mut self) {
+        let scene = self.scene;
+        let ends = scene
+            .laid
+            .active
+            .as_ref()
+            .map(|active| (active.leg.from, active.leg.to));
+        for rim in [Rim::Bottom, Rim::Top] {
+            let number_height = scene.layout.number_height(rim);
+            let has_numbers = scene.number_fits(rim);
+            for visible in scene.visible_pins(rim) {
+                let (pin, within) = (visible.pin, visible.within);
+                let role = if within { Role::Pin } else { Role::ToCome };
+                let centre = scene.point(visible.at);
+                self.items.push(DisplayItem::circle(
+                    role,
+                    Paint::Fill,
+                    centre,
+                    scene.layout.pin,
+                ));
+                let named = ends.is_some_and(|(from, to)| pin == from || pin == to);
+                // The numbers would run into each other where the tube bends away.
+                if !has_numbers || visible.turned > 0.8 && !named {
+                    continue;
+                }
+                let role = match ends {
+                    Some((from, _)) if pin == from && within => Role::From,
+                    Some((_, to)) if pin == to && within => Role::To,
+                    _ if within => Role::PinNumber,
+                    _ => Role::Behind,
+                };
+                let at = scene.point((visible.at.0, number_height));
+                self.number(role, pin.number, at);
+            }
+        }
+    }
+
+    /// Draws the numbers of the pins of the leg in hand where those cannot be seen.
+    pub fn far_numbers(&mut self) {
+        let scene = self.scene;
+        let Some(active) = &scene.laid.active else {
+            return;
+        };
+        let [from, to] = scene.far_numbers(active);
+        for (point, pin, role) in [
+            (from, active.leg.from, Role::From),
+            (to, active.leg.to, Role::To),
+        ] {
+            if let Some(point) = point {
+                self.number(role, pin.number, point);
+            }
+        }
+    }
+
+    /// Draws a number, in a ring or on a disc when its role says so.
+    fn number(&mut self, role: Role, number: u16, centre: Point) {
+        let size = self.scene.layout.text;
+        let text = number.to_string();
+        let mut add = |role, paint, radius| {
+            self.items
+                .push(DisplayItem::circle(role, paint, centre, radius));
+        };
+        let (role, weight) = match role {
+            Role::From | Role::To => {
+                let half = lettering::width(&text, size, Weight::Bold) / 2.0;
+                let radius = (half + size * 0.3).max(size * NUMBER_RING);
+                if role == Role::To {
+                    add(role, Paint::Fill, radius);
+                    (Role::ToNumber, Weight::Bold)
+                } else {
+                    let line = (size * 0.13).max(2.0);
+                    add(Role::FromDisc, Paint::Fill, radius);
+                    add(role, Paint::Stroke(line), radius - line / 2.0);
+                    (Role::FromNumber, Weight::Bold)
+                }
+            }
+            _ => (role, Weight::Regular),
+        };
+        self.items
+            .push(lettering::centred(role, &text, size, weight, centre));
+    }
+}

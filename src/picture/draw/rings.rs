@@ -1,0 +1,123 @@
+//! The rings with their holes, their pins and the numbers.
+
+use super::item::{DisplayItem, Paint, Role};
+use super::lettering::{self, Weight};
+use crate::picture::scene::{Point, Ring, RingsScene, Viewport, count};
+
+/// The shapes of two rings, as far as they are drawn.
+pub struct RingsDrawing<'a> {
+    scene: &'a RingsScene,
+    items: Vec<DisplayItem>,
+}
+
+impl<'a> RingsDrawing<'a> {
+    /// Draws both rings, back to front.
+    pub fn items(scene: &'a RingsScene, viewport: Viewport) -> Vec<DisplayItem> {
+        let corner = Point::new(viewport.width, viewport.height);
+        let ground = DisplayItem::rectangle(Role::Ground, Point::new(0.0, 0.0), corner);
+        let mut drawing = Self {
+            scene,
+            items: vec![ground],
+        };
+        drawing.opposite();
+        drawing.ring(&scene.top, true);
+        drawing.ring(&scene.bottom, false);
+        drawing.items
+    }
+
+    /// A line from the first bottom pin straight up, to line up the rings by.
+    fn opposite(&mut self) {
+        let scene = self.scene;
+        let (bottom, top) = (&scene.bottom, &scene.top);
+        if let Some(&(first, _)) = bottom.pins.first() {
+            let x = scene.across(first);
+            let from = Point::new(x, scene.row(top, top.used, true));
+            let to = Point::new(x, scene.row(bottom, bottom.used, false));
+            self.items
+                .push(DisplayItem::line(Role::Edge, 1.5, from, to));
+        }
+    }
+
+    fn ring(&mut self, ring: &Ring, is_top: bool) {
+        let scene = self.scene;
+        let (high, low) = scene.band(is_top);
+        let (left, right) = scene.edges();
+        self.items.push(DisplayItem::rectangle(
+            Role::Tube,
+            Point::new(left, high),
+            Point::new(right, low),
+        ));
+        for y in [high, low] {
+            let ends = [Point::new(left, y), Point::new(right, y)];
+            self.items
+                .push(DisplayItem::line(Role::Edge, 1.5, ends[0], ends[1]));
+        }
+        for (row, holes) in ring.rows.iter().enumerate() {
+            let y = scene.row(ring, row, is_top);
+            let radius = scene.radius(ring, holes.len(), is_top);
+            for &hole in holes {
+                let line = (radius * 0.3).clamp(1.0, 2.5);
+                self.items.push(DisplayItem::circle(
+                    Role::PinNumber,
+                    Paint::Stroke(line),
+                    Point::new(scene.across(hole), y),
+                    radius - line / 2.0,
+                ));
+            }
+            if ring.rows.len() > 1 {
+                let (centre, size) = (Point::new(scene.text, y), scene.text * 0.7);
+                self.number(Role::Label, row + 1, size, Weight::Regular, centre);
+            }
+        }
+        self.pins(ring, is_top);
+    }
+
+    fn pins(&mut self, ring: &Ring, is_top: bool) {
+        let scene = self.scene;
+        let text = scene.text;
+        let (high, low) = scene.band(is_top);
+        let y = scene.row(ring, ring.used, is_top);
+        let holes = ring.rows.get(ring.used).map_or(0, Vec::len);
+        let radius = scene.radius(ring, holes.max(ring.pins.len()), is_top) * 1.25;
+        let (number_y, hole_y) = if is_top {
+            (high - text * 1.1, low + text * 0.9)
+        } else {
+            (low + text * 1.1, high - text * 0.9)
+        };
+        // As many numbers as there is room for, the first among them.
+        let widest = lettering::width(&ring.pins.len().to_string(), text, Weight::Bold);
+        let apart = scene.apart(ring.pins.len());
+        let mut every = 1;
+        while count(every) * apart < widest * 1.25 {
+            every += 1;
+        }
+        for (nth, &(share, hole)) in ring.pins.iter().enumerate() {
+            let x = scene.across(share);
+            let at = Point::new(x, y);
+            self.items
+                .push(DisplayItem::circle(Role::To, Paint::Fill, at, radius));
+            if nth % every == 0 {
+                let at = Point::new(x, number_y);
+                self.number(Role::PinNumber, nth + 1, text, Weight::Bold, at);
+                if let Some(hole) = hole {
+                    let at = Point::new(x, hole_y);
+                    let size = text * 0.75;
+                    // The line between the rings stops short of it.
+                    self.items.push(DisplayItem::circle(
+                        Role::Ground,
+                        Paint::Fill,
+                        at,
+                        size * 0.8,
+                    ));
+                    self.number(Role::Label, hole.into(), size, Weight::Regular, at);
+                }
+            }
+        }
+    }
+
+    fn number(&mut self, role: Role, number: usize, size: f32, weight: Weight, centre: Point) {
+        let text = number.to_string();
+        self.items
+            .push(lettering::centred(role, &text, size, weight, centre));
+    }
+}

@@ -1,0 +1,92 @@
+//! The tube itself, what can be seen of its far side, and the legs to come.
+
+use super::item::{DisplayItem, Role};
+use super::knot::KnotDrawing;
+use crate::knot::Heading;
+use crate::picture::scene::{Limit, Point, Span};
+
+/// More legs than this would make a thicket of the far side of the tube.
+const FAR_LEGS: i32 = 40;
+
+impl KnotDrawing<'_> {
+    /// Draws the ground and the tube.
+    pub fn tube(&mut self) {
+        let (viewport, projection) = (self.scene.viewport, &self.scene.projection);
+        let corner = Point::new(0.0, 0.0);
+        let opposite = Point::new(viewport.width, viewport.height);
+        self.items
+            .push(DisplayItem::rectangle(Role::Ground, corner, opposite));
+        let edges = self.scene.inner();
+        let [one, other] = [edges.from, edges.to].map(|x| projection.place(x, 0.0).x);
+        let (left, right) = (one.min(other), one.max(other));
+        self.items.push(DisplayItem::rectangle(
+            Role::Tube,
+            Point::new(left, 0.0),
+            Point::new(right, viewport.height),
+        ));
+        if projection.seams.is_some() || projection.radius.is_some() {
+            for x in [left, right] {
+                self.items.push(DisplayItem::line(
+                    Role::Edge,
+                    1.5,
+                    Point::new(x, 0.0),
+                    Point::new(x, viewport.height),
+                ));
+            }
+        }
+    }
+
+    /// Draws what lies on the far side of the tube, thin.
+    pub fn far_side(&mut self) {
+        let scene = self.scene;
+        let Some(radius) = scene.projection.radius else {
+            return;
+        };
+        let turn = scene.layout.round();
+        let front = scene.projection.across;
+        if front.to - front.from < turn / 2.0 - 1.0 {
+            // Closer than the edges of the tube: nothing of the far side can be seen.
+            return;
+        }
+        let far = Span {
+            from: front.to,
+            to: front.to + radius * std::f32::consts::PI,
+        };
+        let few = 2 * scene.layout.bights <= FAR_LEGS;
+        for heading in [Heading::Falling, Heading::Rising] {
+            for visible in scene.visible_legs(heading, far) {
+                let is_active = scene.laid.is_active(visible.leg.from);
+                if visible.cords == 0 || !(few || is_active) {
+                    continue;
+                }
+                let (role, share) = if is_active {
+                    (Role::ActiveBehind, 0.5)
+                } else {
+                    (Role::Behind, 0.14)
+                };
+                let width = (scene.layout.cord * share).max(1.2);
+                let bight = Limit::Bight(scene.layout.offset(visible.cords));
+                let path = scene.cord_path(&visible, visible.cords);
+                let outline = path.stretch(bight, bight, width, scene.projection.step());
+                self.place_within(&[outline], &[far], role);
+            }
+        }
+    }
+
+    /// Draws the ways of legs that have no cord yet, thin.
+    pub fn legs_to_come(&mut self) {
+        let scene = self.scene;
+        let width = (scene.layout.cord * 0.1).clamp(1.2, 3.0);
+        for heading in [Heading::Falling, Heading::Rising] {
+            for visible in scene.visible_legs(heading, scene.projection.across) {
+                if visible.cords > 0 {
+                    continue;
+                }
+                let path = scene.cord_path(&visible, 1);
+                let bight = Limit::Bight(path.offset);
+                let outline = path.stretch(bight, bight, width, scene.projection.step());
+                self.place(&[outline], Role::ToCome, Role::ToCome);
+            }
+        }
+    }
+}

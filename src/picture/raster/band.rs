@@ -1,0 +1,351 @@
+//! Shapes onto a band of pixel rows.
+
+use std::ops::Range;
+
+use super::contours::Contour;
+use super::coverage::Coverage;
+use crate::picture::draw::{Colour, DisplayItem, Outline, Paint, Segment};
+use crate::picture::scene::Point;
+
+/// What is needed again and again to paint a band of rows.
+#[derive(Debug, Default)]
+pub struct Band {
+    coverage: Coverage,
+    rows: usize,
+    top: f32,
+    /// The rows that anything was added to since the last colour was laid on.
+    touched: Option<(usize, usize)>,
+    /// For every few rows the columns that are damaged of any of them.
+    blocks: Vec<Range<usize>>,
+}
+
+/// Rows of a block.
+const BLOCK: usize = 16;
+
+/// All that the bands of one picture are painted from.
+#[derive(Clone, Copy)]
+pub struct PaintJob<'a> {
+    /// The shapes, back to front.
+    pub items: &'a [DisplayItem],
+    /// The colour of each item.
+    pub colours: &'a [Colour],
+    /// The contours of all items, back to front.
+    pub contours: &'a [Contour],
+}
+
+impl Band {
+    /// Paints the items, each in its colour, on `pixels`: the rows of the picture from `top`
+    /// down, `width` pixels of four bytes each. Of every row only the columns of the `damage`.
+    pub fn paint(
+        &mut self,
+        job: PaintJob<'_>,
+        pixels: &mut [u8],
+        width: usize,
+        top: usize,
+        damage: &[Range<usize>],
+    ) {
+        if damage.iter().all(Range::is_empty) {
+            return;
+        }
+        self.rows = pixels.len() / (4 * width).max(1);
+        self.top = real(top);
+        self.coverage.fit(width, damage);
+        self.blocks.clear();
+        self.blocks.extend(damage.chunks(BLOCK).map(hull));
+        let PaintJob {
+            items,
+            colours,
+            contours,
+        } = job;
+        // Most pictures begin with the ground and the tube: what lies right under another colour
+        // is not painted at all, since to fill so many pixels takes longer than the cords.
+        let mut plates = items
+            .iter()
+            .zip(colours)
+            .map(|(item, colour)| self.plate(item, *colour));
+        let ground = plates.next().flatten();
+        let is_ground = ground.is_some_and(|(from, to)| from <= 0.0 && to >= real(width));
+        let ink = colours.first().filter(|_| is_ground).map_or([0; 4], ink);
+        let hidden = match plates.next().flatten() {
+            Some((from, to)) if is_ground => whole_columns(from, to, width),
+            _ => 0..0,
+        };
+        for (line, columns) in pixels.chunks_exact_mut(4 * width).zip(damage) {
+            let (line, _) = line.as_chunks_mut::<4>();
+            let (start, end) = (columns.start, columns.end.min(width));
+            for part in [start..hidden.start.min(end), hidden.end.max(start)..end] {
+                if let Some(part) = line.get_mut(part) {
+                    part.fill(ink);
+                }
+            }
+        }
+        let mut last = None;
+        for contour in contours {
+            if is_ground && contour.item == 0 || !self.is_reached_by(contour, top) {
+                continue;
+            }
+            let (Some(item), Some(&colour)) = (items.get(contour.item), colours.get(contour.item))
+            else {
+                continue;
+            };
+            // Shapes of one colour that follow one another are laid on together.
+            if let Some(last) = last.filter(|&last| last != colour) {
+                self.lay_on(last, pixels, width);
+            }
+            last = Some(colour);
+            self.trace(item, contour.segments);
+        }
+        if let Some(last) = last {
+            self.lay_on(last, pixels, width);
+        }
+    }
+
+    /// The left and the right edge of an opaque rectangle that covers every row of the band.
+    fn plate(&self, item: &DisplayItem, colour: Colour) -> Option<(f32, f32)> {
+        let (Outline::Path(path), Paint::Fill, 255) = (&item.outline, item.paint, colour.opacity)
+        else {
+            return None;
+        };
+        let [
+            Segment::Move(one),
+            Segment::Line(two),
+            Segment::Line(three),
+            Segment::Line(four),
+            Segment::Close,
+        ] = path[..]
+        else {
+            return None;
+        };
+        #[expect(
+            clippy::float_cmp,
+            reason = "corners of one rectangle share their numbers"
+        )]
+        let is_upright = one.y == two.y && two.x == three.x && three.y == four.y && four.x == one.x;
+        let (high, low) = (one.y.min(three.y), one.y.max(three.y));
+        let is_over = high <= self.top && low >= self.top + real(self.rows);
+        (is_upright && is_over).then(|| (one.x.min(three.x), one.x.max(three.x)))
+    }
+
+    /// Whether a contour may touch any damage of a band from row `top` down.
+    fn is_reached_by(&self, contour: &Contour, top: usize) -> bool {
+        let (columns, rows) = contour.reach();
+        let (first, last) = (rows.start.saturating_sub(top), rows.end.saturating_sub(top));
+        let blocks = self.blocks.iter();
+        let mut blocks = blocks.take(last.div_ceil(BLOCK)).skip(first / BLOCK);
+        blocks.any(|block| block.start < columns.end && block.end > columns.start)
+    }
+
+    /// Traces the contour of these segments.
+    fn trace(&mut self, item: &DisplayItem, (from, to): (usize, usize)) {
+        match (&item.outline, item.paint) {
+            (Outline::Path(path), Paint::Fill) => self.fill(path.get(from..to).unwrap_or_default()),
+            (Outline::Path(path), Paint::Stroke(width)) => {
+                self.stroke(path.get(from..to).unwrap_or_default(), width / 2.0);
+            }
+            (Outline::Circle { centre, radius }, Paint::Fill) => {
+                self.circle(*centre, *radius, 1.0);
+            }
+            (Outline::Circle { centre, radius }, Paint::Stroke(width)) => {
+                // The hole runs the other way round.
+                self.circle(*centre, radius + width / 2.0, 1.0);
+                self.circle(*centre, (radius - width / 2.0).max(0.0), -1.0);
+            }
+        }
+    }
+
+    fn fill(&mut self, path: &[Segment]) {
+        let (mut first, mut last) = (Point::default(), Point::default());
+        for segment in path {
+            match *segment {
+                Segment::Move(to) => {
+                    self.edge(last, first);
+                    first = to;
+                    last = to;
+                }
+                Segment::Line(to) => {
+                    self.edge(last, to);
+                    last = to;
+                }
+                Segment::Cubic(one, two, to) => {
+                    self.curve([last, one, two, to]);
+                    last = to;
+                }
+                Segment::Close => {
+                    self.edge(last, first);
+                    last = first;
+                }
+            }
+        }
+        self.edge(last, first);
+    }
+
+    /// Straight lines of a path as bars with square ends. Scenes stroke no other paths.
+    fn stroke(&mut self, path: &[Segment], half: f32) {
+        let mut last = Point::default();
+        for segment in path {
+            match *segment {
+                Segment::Move(to) => last = to,
+                Segment::Line(to) | Segment::Cubic(_, _, to) => {
+                    let length = (to.x - last.x).hypot(to.y - last.y).max(1e-6);
+                    let across = (
+                        -(to.y - last.y) / length * half,
+                        (to.x - last.x) / length * half,
+                    );
+                    let corners = [
+                        Point::new(last.x + across.0, last.y + across.1),
+                        Point::new(to.x + across.0, to.y + across.1),
+                        Point::new(to.x - across.0, to.y - across.1),
+                        Point::new(last.x - across.0, last.y - across.1),
+                    ];
+                    for nth in 0..4 {
+                        self.edge(corners[nth], corners[(nth + 1) % 4]);
+                    }
+                    last = to;
+                }
+                Segment::Close => {}
+            }
+        }
+    }
+
+    /// A circle as a polygon with sides too short to see, one way round or the other.
+    fn circle(&mut self, centre: Point, radius: f32, way: f32) {
+        // A multiple of four, so that its mirror image is itself.
+        let sides = 4.0 * (radius.max(1.0).sqrt() * 2.25).ceil().clamp(3.0, 40.0);
+        let at = |side: f32| {
+            let angle = side / sides * std::f32::consts::TAU * way;
+            Point::new(
+                centre.x + radius * angle.cos(),
+                centre.y + radius * angle.sin(),
+            )
+        };
+        let mut side = 0.0;
+        let start = at(0.0);
+        let mut last = start;
+        while side < sides {
+            side += 1.0;
+            let next = if side < sides { at(side) } else { start };
+            self.edge(last, next);
+            last = next;
+        }
+    }
+
+    /// A cubic Bézier curve as short straight lines.
+    fn curve(&mut self, [from, one, two, to]: [Point; 4]) {
+        let reach = |a: Point, b: Point| (a.x - b.x).hypot(a.y - b.y);
+        let length = reach(from, one) + reach(one, two) + reach(two, to);
+        let steps = (length.sqrt() * 2.0).ceil().clamp(2.0, 40.0);
+        let mut last = from;
+        let mut step = 0.0;
+        while step < steps {
+            step += 1.0;
+            let t = step / steps;
+            let u = 1.0 - t;
+            let weights = [u * u * u, 3.0 * u * u * t, 3.0 * u * t * t, t * t * t];
+            let sum = |pick: fn(Point) -> f32| {
+                weights[0] * pick(from)
+                    + weights[1] * pick(one)
+                    + weights[2] * pick(two)
+                    + weights[3] * pick(to)
+            };
+            let next = Point::new(sum(|point| point.x), sum(|point| point.y));
+            self.edge(last, next);
+            last = next;
+        }
+    }
+
+    fn edge(&mut self, from: Point, to: Point) {
+        let (from_y, to_y) = (from.y - self.top, to.y - self.top);
+        let (high, low) = (from_y.min(to_y), from_y.max(to_y));
+        if low <= 0.0 || high >= real(self.rows) {
+            return;
+        }
+        #[expect(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "a cast saturates at both ends"
+        )]
+        let rows = (high.max(0.0) as usize, (low as usize).min(self.rows - 1));
+        self.touched = Some(
+            self.touched
+                .map_or(rows, |(first, last)| (first.min(rows.0), last.max(rows.1))),
+        );
+        self.coverage.edge((from.x, from_y), (to.x, to_y));
+    }
+
+    /// Lays a colour on wherever it was said to cover.
+    fn lay_on(&mut self, colour: Colour, pixels: &mut [u8], width: usize) {
+        let Some((first, last)) = self.touched.take() else {
+            return;
+        };
+        // 256 covers, so that a shift takes the place of a division.
+        let full = f32::from(colour.opacity) * 256.0 / 255.0;
+        let ink = ink(&colour);
+        let lines = pixels.chunks_exact_mut(4 * width);
+        for (row, line) in lines.enumerate().take(last + 1).skip(first) {
+            let (line, _) = line.as_chunks_mut::<4>();
+            self.coverage.sweep(row, |run, share| {
+                #[expect(
+                    clippy::cast_possible_truncation,
+                    clippy::cast_sign_loss,
+                    reason = "a share of 256"
+                )]
+                let share = (share * full + 0.5) as i32 as u32;
+                let Some(run) = line.get_mut(run) else {
+                    return;
+                };
+                if share >= 256 {
+                    run.fill(ink);
+                } else {
+                    for pixel in run {
+                        *pixel = mixed(*pixel, ink, share);
+                    }
+                }
+            });
+        }
+    }
+}
+
+/// The columns from the first to the last that is damaged of any row.
+fn hull(rows: &[Range<usize>]) -> Range<usize> {
+    let rows = || rows.iter().filter(|row| !row.is_empty());
+    let start = rows().map(|row| row.start).min();
+    let end = rows().map(|row| row.end).max();
+    start.unwrap_or_default()..end.unwrap_or_default()
+}
+
+const fn ink(colour: &Colour) -> [u8; 4] {
+    [colour.red, colour.green, colour.blue, 255]
+}
+
+/// The columns that lie wholly between two edges.
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "a cast saturates at both ends"
+)]
+fn whole_columns(from: f32, to: f32, width: usize) -> Range<usize> {
+    // A column less at each edge, where the colours mix.
+    let start = from.max(0.0) as usize + 1;
+    let end = (to.max(0.0) as usize).min(width).saturating_sub(1);
+    start.min(end)..end
+}
+
+/// `share` in 256 of `ink`, and of `ground` the rest: two channels at a time, each with eight
+/// bits of room above it.
+const fn mixed(ground: [u8; 4], ink: [u8; 4], share: u32) -> [u8; 4] {
+    const LANES: u32 = 0x00FF_00FF;
+    const HALF: u32 = 0x0080_0080;
+    let (ground, ink) = (u32::from_le_bytes(ground), u32::from_le_bytes(ink));
+    let rest = 256 - share;
+    let even = (ground & LANES) * rest + (ink & LANES) * share + HALF;
+    let odd = ((ground >> 8) & LANES) * rest + ((ink >> 8) & LANES) * share + HALF;
+    (((even >> 8) & LANES) | (odd & !LANES)).to_le_bytes()
+}
+
+#[expect(
+    clippy::cast_precision_loss,
+    reason = "16 384 at most, exact in an f32"
+)]
+const fn real(count: usize) -> f32 {
+    count as f32
+}

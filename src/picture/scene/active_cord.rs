@@ -1,0 +1,167 @@
+//! The cord of the leg in hand on the sheet: the part being told, where its head points, and where
+//! to write the numbers of pins that cannot be seen.
+
+use super::active_leg::ActiveLeg;
+use super::cord_path::{CordPath, Limit, Stretch};
+use super::knot::KnotScene;
+use super::sheet_point::SheetPoint;
+use super::view::Point;
+use super::visible_legs::VisibleLeg;
+use crate::knot::Heading;
+
+impl KnotScene {
+    /// The copies of the leg in hand that can be seen.
+    pub fn visible_active<'a>(
+        &'a self,
+        active: &'a ActiveLeg,
+    ) -> impl Iterator<Item = VisibleLeg> + 'a {
+        self.visible_legs(active.leg.heading(), self.projection.across)
+            .filter(|visible| visible.leg.from == active.leg.from)
+    }
+
+    /// Parts the stretches of the leg in hand: what is being told, and the rest.
+    pub fn parted(
+        &self,
+        visible: &VisibleLeg,
+        active: &ActiveLeg,
+        stretches: &[Stretch],
+    ) -> [Vec<Stretch>; 2] {
+        let path = self.cord_path(visible, active.beside + 1);
+        let diagonal = self.layout.diagonal;
+        let (start, end) = (active.rows.start * diagonal, active.rows.end * diagonal);
+        let along = |limit: Limit, at_start: bool| match limit {
+            Limit::Bight(_) | Limit::End if at_start => f32::NEG_INFINITY,
+            Limit::Bight(_) | Limit::End => f32::INFINITY,
+            Limit::Square(along) => along,
+            Limit::Slant(nth, other) => path.meets(nth, path.offset, other),
+        };
+        let (mut told, mut rest) = (Vec::new(), Vec::new());
+        for &(from, to) in stretches {
+            let (near, far) = (along(from, true), along(to, false));
+            if far <= start || near >= end {
+                rest.push((from, to));
+                continue;
+            }
+            let mut first = from;
+            if near < start {
+                first = Limit::Square(start);
+                rest.push((from, first));
+            }
+            let mut last = to;
+            if far > end {
+                last = Limit::Square(end);
+                rest.push((last, to));
+            }
+            told.push((first, last));
+        }
+        [told, rest]
+    }
+
+    /// The three corners of the head at the end of what is being told: so many pixels from its
+    /// middle line to either side, so long, and set back by so much.
+    pub fn head(
+        &self,
+        visible: &VisibleLeg,
+        active: &ActiveLeg,
+        half: f32,
+        length: f32,
+        back: f32,
+    ) -> [SheetPoint; 3] {
+        let layout = &self.layout;
+        let path = self.cord_path(visible, active.beside + 1);
+        if active.rows.end.is_finite() {
+            let along = active.rows.end * layout.diagonal;
+            [
+                path.at(along - back, path.offset - half),
+                path.at(along - back + length, path.offset),
+                path.at(along - back, path.offset + half),
+            ]
+        } else if self.ends_loose(visible, active) {
+            // The loose end hangs straight down; so does its head.
+            let tip = -layout.overhang() - layout.end_length();
+            let along = path.straight()[1];
+            let hub = path.at(along, path.offset + 1.1 * layout.cord);
+            let x = hub.0 + 1.1 * layout.cord;
+            [
+                (x + half, tip + back),
+                (x, tip + back - length),
+                (x - half, tip + back),
+            ]
+        } else {
+            let pin = path.pin(false);
+            let (radius, up) = if path.rising {
+                (layout.bend - path.offset, 1.0)
+            } else {
+                (layout.bend + path.offset, -1.0)
+            };
+            let y = pin.1 + up * radius;
+            [
+                (pin.0 - back, y - half),
+                (pin.0 - back + length, y),
+                (pin.0 - back, y + half),
+            ]
+        }
+    }
+
+    fn ends_loose(&self, visible: &VisibleLeg, active: &ActiveLeg) -> bool {
+        self.leg_of_pass(visible, active.turn.pass) == self.laying.knot().legs_per_strand()
+            && !self.goes_on(active.turn.pass)
+    }
+
+    /// Where to write the numbers of the first and the last pin of the leg in hand, or `None`
+    /// where they can be seen at the pin itself: for the copy in the middle of the picture.
+    pub fn far_numbers(&self, active: &ActiveLeg) -> [Option<Point>; 2] {
+        let path = CordPath {
+            layout: &self.layout,
+            rising: active.leg.heading() == Heading::Rising,
+            start: self.focus.start,
+            offset: self.layout.offset(active.beside + 1),
+        };
+        [true, false].map(|at_start| {
+            let pin = path.pin(at_start);
+            if self.shows_number(pin) {
+                None
+            } else if let Some(point) = self.beside_tube(pin, at_start) {
+                Some(point)
+            } else {
+                self.leaves(path, at_start)
+            }
+        })
+    }
+
+    /// The last point of the leg in hand that can be seen on the way to one of its pins.
+    fn leaves(&self, path: CordPath<'_>, at_start: bool) -> Option<Point> {
+        let inset = self.layout.text * 1.5;
+        let goal = path.straight()[usize::from(!at_start)];
+        let step = if at_start { -4.0 } else { 4.0 };
+        let mut along = self.focus.row_on_the_way() * self.layout.diagonal;
+        let mut last = None;
+        while (along - goal) * step < 0.0 {
+            let on_sheet = path.at(along, path.offset);
+            let point = self.point(on_sheet);
+            let shown = (inset..=self.viewport.width - inset).contains(&point.x)
+                && (inset..=self.viewport.height - inset).contains(&point.y)
+                && self.projection.turned(on_sheet.0) < 1.0;
+            if !shown {
+                break;
+            }
+            last = Some(point);
+            along += step;
+        }
+        last
+    }
+
+    /// The place beside a round tube, at the height of a pin that is on its far side; `None`
+    /// when there is no room, or the pin is out of the picture.
+    fn beside_tube(&self, pin: SheetPoint, at_start: bool) -> Option<Point> {
+        let (text, viewport) = (self.layout.text, self.viewport);
+        let clear = self.projection.radius? + text * 1.3;
+        let y = self.point(pin).y;
+        let room =
+            clear + text <= viewport.width / 2.0 && (text..=viewport.height - text).contains(&y);
+        // A leg comes in on the side it travels from.
+        let from_left = at_start != self.projection.mirrored;
+        let aside = if from_left { -clear } else { clear };
+        room.then(|| Point::new(viewport.width / 2.0 + aside, y))
+    }
+}

@@ -1,0 +1,203 @@
+//! One cord of one leg on the sheet, cut wherever it goes under.
+
+use super::layout::SceneLayout;
+use super::sheet_point::{SheetPoint, real};
+
+/// A copy of a leg on the sheet. The sheet goes on for ever; a leg comes again every turn.
+#[derive(Clone, Copy, Debug)]
+pub struct CordPath<'a> {
+    /// The measures of the picture.
+    pub layout: &'a SceneLayout,
+    /// Whether it runs from the bottom rim to the top one.
+    pub rising: bool,
+    /// Half pitch of the pin it starts from.
+    pub start: i32,
+    /// Distance to the right of the middle of its cable.
+    pub offset: f32,
+}
+
+/// Where a stretch of cord begins or ends.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Limit {
+    /// At the bottom of the bight, half way round the pin; the offset of the cord that it is
+    /// joined to there.
+    Bight(f32),
+    /// At the pin, with a loose end hanging down.
+    End,
+    /// Straight across, so far along the leg.
+    Square(f32),
+    /// Along the edge of a cord that is crossed: the number of the row on the way, and how far
+    /// that edge is to the right of the middle of the cable crossed.
+    Slant(i32, f32),
+}
+
+/// A piece of cord between two limits.
+pub type Stretch = (Limit, Limit);
+
+impl CordPath<'_> {
+    /// The point `along` the leg from where its middle line meets the rim line, and `across`
+    /// to the right of that middle line.
+    pub fn at(&self, along: f32, across: f32) -> SheetPoint {
+        let layout = self.layout;
+        let (base, way) = if self.rising {
+            (0.0, 1.0)
+        } else {
+            (layout.top(), -1.0)
+        };
+        (
+            real(self.start) * layout.half_pitch + along * layout.cos + across * way * layout.sin,
+            base + along * way * layout.sin - across * layout.cos,
+        )
+    }
+
+    /// How far along a line that is `across` right of the middle meets, near the `nth` row on
+    /// the way, a line of the leg crossed that is `other` right of *its* middle.
+    pub fn meets(&self, nth: i32, across: f32, other: f32) -> f32 {
+        let layout = self.layout;
+        let (tan, cot) = (layout.sin / layout.cos, layout.cos / layout.sin);
+        let beyond = if self.rising {
+            (across - other) * cot - (across + other) * tan
+        } else {
+            (other - across) * cot + (other + across) * tan
+        };
+        real(nth) * layout.diagonal + beyond / 2.0
+    }
+
+    /// Where the cord leaves its pin in a straight line, and where it comes to the next.
+    pub fn straight(&self) -> [f32; 2] {
+        let layout = self.layout;
+        let pin = layout.bend * layout.sin / layout.cos;
+        [pin, real(layout.leads) * layout.diagonal - pin]
+    }
+
+    /// Whether anything is left between two limits on both edges of a cord `width` wide.
+    pub fn is_open(&self, from: Limit, to: Limit, width: f32) -> bool {
+        [-0.5, 0.5].iter().all(|side| {
+            let across = self.offset + side * width;
+            self.along(from, 0, across) < self.along(to, 1, across)
+        })
+    }
+
+    /// How far along the straight a limit is for the edge of the cord at `across`; `end` is 0
+    /// for the first pin, 1 for the last.
+    fn along(&self, limit: Limit, end: usize, across: f32) -> f32 {
+        match limit {
+            Limit::Bight(joined) => {
+                self.straight()[end] + self.hub_shift(end == 0, joined) * self.layout.cos
+            }
+            Limit::End => self.straight()[end],
+            Limit::Square(along) => along,
+            Limit::Slant(nth, other) => self.meets(nth, across, other),
+        }
+    }
+
+    /// The outline of the cord from one limit to another, `width` wide, with no straight
+    /// line of it longer than `step`.
+    pub fn stretch(&self, from: Limit, to: Limit, width: f32, step: f32) -> Vec<SheetPoint> {
+        let mut left = Vec::with_capacity(8);
+        let mut right = Vec::with_capacity(8);
+        for (side, rail) in [(-0.5, &mut left), (0.5, &mut right)] {
+            let across = self.offset + side * width;
+            self.curve(from, true, across, rail);
+            let ends = [self.along(from, 0, across), self.along(to, 1, across)];
+            let run = (ends[1] - ends[0]).abs() * self.layout.cos;
+            let mut along = 0.0;
+            let steps = (run / step).ceil().clamp(1.0, 4096.0);
+            while along <= steps {
+                rail.push(self.at(ends[0] + (ends[1] - ends[0]) * along / steps, across));
+                along += 1.0;
+            }
+            self.curve(to, false, across, rail);
+        }
+        left.extend(right.into_iter().rev());
+        left
+    }
+
+    /// Adds the curved part of one edge of the cord at its start or at its finish.
+    fn curve(&self, limit: Limit, start: bool, across: f32, rail: &mut Vec<SheetPoint>) {
+        let first = rail.len();
+        match limit {
+            Limit::Bight(joined) => self.bight(start, across, joined, rail),
+            Limit::End => self.end(start, across, rail),
+            Limit::Square(_) | Limit::Slant(..) => {}
+        }
+        if !start {
+            rail[first..].reverse();
+        }
+    }
+
+    /// Half a bight, from the far side of the pin to where the straight begins.
+    fn bight(&self, start: bool, across: f32, joined: f32, rail: &mut Vec<SheetPoint>) {
+        let layout = self.layout;
+        let outwards = self.outwards(start);
+        let middle = f32::midpoint(self.offset, joined);
+        let radius = layout.bend + outwards * (across - self.offset + middle);
+        let pin = self.pin(start);
+        let hub = pin.0 + self.hub_shift(start, joined);
+        let angle = layout.sin.asin();
+        let turned = if start { 1.0 } else { -1.0 };
+        // A little past the middle, so that no seam shows between the two halves.
+        let past = -0.6 / layout.bend.max(0.6);
+        let steps = (radius.max(4.0).sqrt() * 1.5).ceil().clamp(4.0, 24.0);
+        let mut step = 0.0;
+        while step < steps {
+            let bent = past + (angle - past) * step / steps;
+            rail.push((
+                hub + turned * radius * bent.sin(),
+                pin.1 - outwards * radius * bent.cos(),
+            ));
+            step += 1.0;
+        }
+    }
+
+    /// 1 where the right of the cord is the outside of its bight, at the bottom; −1 at the top.
+    fn outwards(&self, start: bool) -> f32 {
+        if self.rising == start { 1.0 } else { -1.0 }
+    }
+
+    /// How far to the right of the pin the hub of a bight stands that joins this cord to one of
+    /// another offset. The arc that touches both has the mean of their radii and stands half
+    /// their difference aside, measured square to a leg.
+    pub fn hub_shift(&self, start: bool, joined: f32) -> f32 {
+        let turned = if start { 1.0 } else { -1.0 };
+        self.outwards(start) * turned * (self.offset - joined) / (2.0 * self.layout.sin)
+    }
+
+    /// A loose end, from its tip to where it meets the straight. Only bottom pins have any.
+    fn end(&self, start: bool, across: f32, rail: &mut Vec<SheetPoint>) {
+        let layout = self.layout;
+        let along = self.straight()[usize::from(!start)];
+        let hub_across = self.offset + 1.1 * layout.cord;
+        let hub = self.at(along, hub_across);
+        let radius = hub_across - across;
+        let sideways = if start { -1.0 } else { 1.0 };
+        let tip = -layout.overhang() - layout.end_length();
+        rail.push((hub.0 + sideways * radius, tip.min(hub.1 - 1.0)));
+        // From level with the hub up to the end of the straight, which is square to the leg.
+        let bent = layout.sin.acos();
+        let steps = 8_u8;
+        for step in 0..steps {
+            let angle = bent * f32::from(step) / f32::from(steps);
+            rail.push((
+                hub.0 + sideways * radius * angle.cos(),
+                hub.1 + radius * angle.sin(),
+            ));
+        }
+    }
+
+    /// The pin it leaves or lands on.
+    pub fn pin(&self, start: bool) -> SheetPoint {
+        let layout = self.layout;
+        let at = if start {
+            self.start
+        } else {
+            self.start + layout.leads
+        };
+        let height = if self.rising == start {
+            layout.pin_height()
+        } else {
+            layout.top() - layout.pin_height()
+        };
+        (real(at) * layout.half_pitch, height)
+    }
+}

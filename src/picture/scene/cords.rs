@@ -1,0 +1,99 @@
+//! The cords that can be seen, cut where they go under.
+
+use super::cord_path::{Limit, Stretch};
+use super::knot::KnotScene;
+use super::sheet_point::{SheetPoint, real};
+use super::visible_legs::VisibleLeg;
+use crate::knot::Heading;
+
+impl KnotScene {
+    /// How many cords of the other heading cross a leg in the `nth` row on its way.
+    fn crossing_cords(&self, heading: Heading, start: i32, nth: i32) -> u16 {
+        let layout = &self.layout;
+        match heading {
+            Heading::Rising => {
+                let from = start + nth - (layout.leads - nth);
+                self.laid
+                    .cords(Heading::Falling, self.index(from - layout.stagger))
+            }
+            Heading::Falling => {
+                let from = start + nth - (layout.leads - nth);
+                self.laid.cords(Heading::Rising, self.index(from))
+            }
+        }
+    }
+
+    /// Whether a leg goes under in the `nth` row on its way, by the weave.
+    fn under(&self, heading: Heading, nth: i32) -> bool {
+        let row = match heading {
+            Heading::Rising => nth,
+            Heading::Falling => self.layout.leads - nth,
+        };
+        u16::try_from(row).is_ok_and(|row| !self.laying.knot().goes_over(heading, row))
+    }
+
+    /// The offsets of the edges of `cords` cords, with the gap beside them.
+    fn edges(&self, cords: u16) -> [f32; 2] {
+        let layout = &self.layout;
+        let (one, other) = (layout.offset(1), layout.offset(cords.max(1)));
+        let clear = layout.cord / 2.0 + layout.gap;
+        [one.min(other) - clear, one.max(other) + clear]
+    }
+
+    /// Where a cord can be seen: pairs of limits, cut at every under.
+    pub fn stretches(&self, visible: &VisibleLeg, pass: u16) -> Vec<Stretch> {
+        let heading = visible.leg.heading();
+        let (first, last) = visible.seen;
+        let mut stretches = Vec::new();
+        let mut from = if first == 0 {
+            self.start_limit(visible, pass)
+        } else {
+            Limit::Square(real(first) * self.layout.diagonal)
+        };
+        for nth in first.max(1)..=last.min(self.layout.leads - 1) {
+            if !self.under(heading, nth) {
+                continue;
+            }
+            let cords = self.crossing_cords(heading, visible.start, nth);
+            if cords == 0 {
+                continue;
+            }
+            let [low, high] = self.edges(cords);
+            // A rising leg meets the rightmost line of a falling cable first; a falling leg
+            // the leftmost of a rising one.
+            let (enter, leave) = match heading {
+                Heading::Rising => (high, low),
+                Heading::Falling => (low, high),
+            };
+            stretches.push((from, Limit::Slant(nth, enter)));
+            from = Limit::Slant(nth, leave);
+        }
+        stretches.push((
+            from,
+            if last == self.layout.leads {
+                self.finish_limit(visible, pass)
+            } else {
+                Limit::Square(real(last) * self.layout.diagonal)
+            },
+        ));
+        stretches
+    }
+
+    /// The outlines of one cord, `width` wide, of the stretches that `wanted` picks.
+    pub fn outlines(
+        &self,
+        visible: &VisibleLeg,
+        pass: u16,
+        width: f32,
+        stretches: &[Stretch],
+    ) -> Vec<Vec<SheetPoint>> {
+        let path = self.cord_path(visible, pass);
+        let step = self.projection.step();
+        stretches
+            .iter()
+            .filter(|&&(from, to)| path.is_open(from, to, width))
+            .map(|&(from, to)| path.stretch(from, to, width, step))
+            .chain(self.hidden_end(visible, pass))
+            .collect()
+    }
+}

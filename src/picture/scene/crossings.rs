@@ -1,0 +1,75 @@
+//! The crossings of two cords, for whoever reads a picture back.
+
+use super::knot::KnotScene;
+use super::view::Point;
+use crate::knot::{Heading, Leg, Pin, Turn};
+
+/// A crossing of two cords that can be seen in a [`Scene`](super::Scene).
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct CrossingPoint {
+    /// Where their middles meet, in pixels of the picture.
+    pub at: Point,
+    /// The row it lies in, 1 … leads − 1 from the bottom.
+    pub row: u16,
+    /// The cord that rises there.
+    pub rising: Turn,
+    /// The cord that falls there.
+    pub falling: Turn,
+    /// The way the rising cord travels through the point, per pixel of its length.
+    pub rising_way: Point,
+    /// The way the falling cord travels through the point, per pixel of its length.
+    pub falling_way: Point,
+}
+
+impl KnotScene {
+    /// Every crossing of two cords that can be seen, once each. The cord in hand counts as
+    /// laid.
+    pub fn crossing_points(&self) -> Vec<CrossingPoint> {
+        let (layout, projection) = (&self.layout, &self.projection);
+        let inner = self.inner();
+        let mut points = Vec::new();
+        for rising in self.visible_legs(Heading::Rising, inner) {
+            for nth in rising.seen.0.max(1)..=rising.seen.1.min(layout.leads - 1) {
+                let Some((falling, cords)) = self.crossed(rising.start, nth) else {
+                    continue;
+                };
+                let Ok(row) = u16::try_from(nth) else {
+                    continue;
+                };
+                for (one, other) in
+                    (1..=rising.cords).flat_map(|one| (1..=cords).map(move |other| (one, other)))
+                {
+                    let path = self.cord_path(&rising, one);
+                    let along = path.meets(nth, path.offset, layout.offset(other));
+                    let on_sheet = path.at(along, path.offset);
+                    let at = self.point(on_sheet);
+                    let shown = inner.contains(on_sheet.0)
+                        && projection.turned(on_sheet.0) < 0.85
+                        && (0.0..=self.viewport.width).contains(&at.x)
+                        && (0.0..=self.viewport.height).contains(&at.y);
+                    if shown {
+                        points.push(CrossingPoint {
+                            at,
+                            row,
+                            rising: self.laying.turn_of(one, rising.leg),
+                            falling: self.laying.turn_of(other, falling),
+                            rising_way: projection.direction(on_sheet.0, layout.cos, layout.sin),
+                            falling_way: projection.direction(on_sheet.0, layout.cos, -layout.sin),
+                        });
+                    }
+                }
+            }
+        }
+        points
+    }
+
+    /// The falling leg, and its cords, that crosses in row `nth` the rising leg from `start`.
+    fn crossed(&self, start: i32, nth: i32) -> Option<(Leg, u16)> {
+        let from = start + nth - (self.layout.leads - nth) - self.layout.stagger;
+        let index = self.index(from);
+        let pin = u16::try_from(index + 1).ok()?;
+        let leg = self.laying.knot().leg_from(Pin::top(pin));
+        let cords = self.laid.cords(Heading::Falling, index);
+        (cords > 0).then_some((leg, cords))
+    }
+}

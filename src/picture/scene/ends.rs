@@ -1,0 +1,90 @@
+//! How a cord begins and ends: joined to the next round of its strand, or hanging loose.
+
+use super::cord_path::Limit;
+use super::knot::KnotScene;
+use super::sheet_point::SheetPoint;
+use super::visible_legs::VisibleLeg;
+use crate::knot::Heading;
+
+impl KnotScene {
+    /// How the cord begins at its first pin.
+    pub fn start_limit(&self, visible: &VisibleLeg, pass: u16) -> Limit {
+        if self.leg_of_pass(visible, pass) > 1 {
+            Limit::Bight(self.layout.offset(pass))
+        } else if self.goes_on(pass - 1) {
+            Limit::Bight(self.layout.offset(pass - 1))
+        } else if self.outside(visible.cords, pass).is_some() {
+            Limit::Square(self.cord_path(visible, pass).straight()[0])
+        } else {
+            Limit::End
+        }
+    }
+
+    /// How the cord ends at its last pin.
+    pub fn finish_limit(&self, visible: &VisibleLeg, pass: u16) -> Limit {
+        if self.leg_of_pass(visible, pass) < self.laying.knot().legs_per_strand() {
+            Limit::Bight(self.layout.offset(pass))
+        } else if self.goes_on(pass) {
+            // On to the next round, once that is begun.
+            let pin = usize::from(visible.leg.to.number - 1);
+            let begun = self.laid.cords(Heading::Rising, pin) > pass;
+            Limit::Bight(self.layout.offset(if begun { pass + 1 } else { pass }))
+        } else if self.outside(visible.cords, pass).is_some() {
+            Limit::Square(self.cord_path(visible, pass).straight()[1])
+        } else {
+            Limit::End
+        }
+    }
+
+    /// Whether the cord of a pass goes on as that of the next: both begin at one pin.
+    pub fn goes_on(&self, pass: u16) -> bool {
+        let laying = &self.laying;
+        (1..laying.passes()).contains(&pass) && laying.start(pass) == laying.start(pass + 1)
+    }
+
+    /// The pass whose bight lies outermost at a bottom pin with so many cords, when that is not
+    /// `pass` itself.
+    fn outside(&self, cords: u16, pass: u16) -> Option<u16> {
+        let outermost = if self.layout.offset(cords.max(1)) > self.layout.offset(1) {
+            cords
+        } else {
+            1
+        };
+        (outermost != pass && cords > 1).then_some(outermost)
+    }
+
+    /// The piece of a loose end that shows again beyond the bights that lie over it.
+    pub fn hidden_end(&self, visible: &VisibleLeg, pass: u16) -> Option<Vec<SheetPoint>> {
+        let knot = self.laying.knot();
+        let rising = visible.leg.heading() == Heading::Rising;
+        let loose = if rising {
+            self.leg_of_pass(visible, pass) == 1 && !self.goes_on(pass - 1) && visible.seen.0 == 0
+        } else {
+            self.leg_of_pass(visible, pass) == knot.legs_per_strand()
+                && !self.goes_on(pass)
+                && visible.seen.1 == self.layout.leads
+        };
+        if !loose {
+            return None;
+        }
+        let layout = &self.layout;
+        // A strand goes from round to round at its first pin: the outermost bight there joins
+        // two passes.
+        let outermost = self.outside(visible.cords, pass)?;
+        let joined = layout.offset(if outermost == 1 { 2 } else { outermost - 1 });
+        let over = self.cord_path(visible, outermost);
+        let outside = layout.bend + f32::midpoint(over.offset, joined);
+        let hub = over.pin(rising).0 + over.hub_shift(rising, joined);
+        let path = self.cord_path(visible, pass);
+        let pin = path.pin(rising);
+        let (x, _) = path.at(path.straight()[usize::from(!rising)], path.offset);
+        let clear = outside + layout.cord / 2.0 + layout.gap;
+        let tip = -layout.overhang() - layout.end_length();
+        let edge = |x: f32| {
+            let aside = (x - hub).abs().min(clear);
+            (x, pin.1 - (clear * clear - aside * aside).sqrt())
+        };
+        let (left, right) = (x - layout.cord / 2.0, x + layout.cord / 2.0);
+        Some(vec![edge(left), edge(right), (right, tip), (left, tip)])
+    }
+}

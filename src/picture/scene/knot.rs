@@ -1,0 +1,151 @@
+//! A knot on its tube, as it is seen at one moment.
+
+use super::focus::Focus;
+use super::laid_cords::LaidCords;
+use super::layout::{Constraints, REPEAT, SceneLayout};
+use super::moment::Moment;
+use super::projection::{Projection, Span};
+use super::sheet_point::SheetPoint;
+use super::view::{Point, View, Viewport};
+use crate::bench;
+use crate::knot::{Hand, Laying, Side};
+
+/// A knot on its tube, as it is seen at one moment: what is worked out before any of it is drawn.
+#[derive(Clone, Debug)]
+pub struct KnotScene {
+    /// The knot and its passes.
+    pub laying: Laying,
+    /// Which cords lie on the tube.
+    pub laid: LaidCords,
+    /// How large everything is.
+    pub layout: SceneLayout,
+    /// Where the eye rests.
+    pub focus: Focus,
+    /// From the sheet to the picture.
+    pub projection: Projection,
+    /// The pixels there are.
+    pub viewport: Viewport,
+    /// Whether it is shown as it comes off the tube, in its own proportions: without pins, numbers
+    /// or legs to come.
+    pub is_off_the_tube: bool,
+}
+
+/// Which part of the tube is looked at, and how large: pictures from one viewpoint have most of
+/// their shapes in common.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Viewpoint {
+    middle: f32,
+    base: f32,
+    half_pitch: f32,
+    row: f32,
+}
+
+impl KnotScene {
+    /// The knot while it is tied, as large as fits and no smaller than the eye can follow.
+    pub fn tied(
+        view: View,
+        laying: &Laying,
+        side: Side,
+        hand: Hand,
+        moment: &Moment,
+        viewport: Viewport,
+    ) -> Self {
+        let knot = laying.knot();
+        let laid = LaidCords::new(laying, moment);
+        let constraints = Constraints {
+            width: viewport.width,
+            height: viewport.height,
+            across: across(view, knot.bights()),
+            rows_in_hand: rows_in_hand(&laid, f32::from(knot.leads())),
+        };
+        let layout = SceneLayout::new(knot, laid.passes(), side, hand, constraints);
+        Self::in_layout(view, laying, laid, layout, hand, viewport)
+    }
+
+    /// The finished knot in the proportions that were computed for it.
+    pub fn finished(
+        view: View,
+        laying: &Laying,
+        side: Side,
+        hand: Hand,
+        moment: &Moment,
+        shape: &bench::Shape,
+        viewport: Viewport,
+    ) -> Self {
+        let knot = laying.knot();
+        let laid = LaidCords::new(laying, moment);
+        let constraints = Constraints {
+            width: viewport.width,
+            height: viewport.height,
+            across: across(view, knot.bights()),
+            rows_in_hand: f32::from(knot.leads()),
+        };
+        let layout = SceneLayout::proportioned(knot, laid.passes(), side, hand, constraints, shape);
+        Self {
+            is_off_the_tube: true,
+            ..Self::in_layout(view, laying, laid, layout, hand, viewport)
+        }
+    }
+
+    /// What is laid, in this layout, looked at where the tyer works.
+    fn in_layout(
+        view: View,
+        laying: &Laying,
+        laid: LaidCords,
+        layout: SceneLayout,
+        hand: Hand,
+        viewport: Viewport,
+    ) -> Self {
+        let focus = Focus::new(&layout, &laid);
+        let mirrored = hand == Hand::Left;
+        Self {
+            laying: laying.clone(),
+            projection: Projection::new(view, &layout, focus, viewport, mirrored),
+            laid,
+            layout,
+            focus,
+            viewport,
+            is_off_the_tube: false,
+        }
+    }
+
+    /// From where the tube is looked at.
+    pub const fn viewpoint(&self) -> Viewpoint {
+        Viewpoint {
+            middle: self.projection.middle,
+            base: self.projection.base,
+            half_pitch: self.layout.half_pitch,
+            row: self.layout.row,
+        }
+    }
+
+    /// The range of the sheet that shows every part of the tube at most once.
+    pub fn inner(&self) -> Span {
+        self.projection.seams.unwrap_or(self.projection.across)
+    }
+
+    /// The point of the picture for a point of the sheet.
+    pub fn point(&self, at: SheetPoint) -> Point {
+        self.projection.place(at.0, at.1)
+    }
+}
+
+/// Half pitches that must fit side by side to show the whole knot.
+fn across(view: View, bights: u16) -> f32 {
+    let turn = 2.0 * f32::from(bights);
+    match view {
+        View::RolledOut => turn + 2.0 * REPEAT,
+        // Seen from the side a tube is a third as wide as when rolled out.
+        View::RoundTheTube => turn / std::f32::consts::PI * 1.12,
+    }
+}
+
+/// How many rows the part in hand takes.
+fn rows_in_hand(laid: &LaidCords, leads: f32) -> f32 {
+    match &laid.active {
+        Some(active) => active.rows.end.clamp(0.0, leads) - active.rows.start.clamp(0.0, leads),
+        // Some way round the pin where the cord stands.
+        None if laid.stands_at.is_some() => leads.min(12.0),
+        None => leads,
+    }
+}

@@ -1,0 +1,85 @@
+//! Which cords lie on the tube at a moment of the tie.
+
+use super::active_leg::ActiveLeg;
+use super::moment::Moment;
+use crate::knot::{Heading, Laying, Leg, Pin, Turn};
+
+/// How many cords every leg has, and which leg is active.
+#[derive(Clone, Debug)]
+pub struct LaidCords {
+    /// For the rising leg from every bottom pin, pin 1 first.
+    rising: Vec<u16>,
+    /// For the falling leg from every top pin, pin 1 first.
+    falling: Vec<u16>,
+    /// The leg in hand, if one is.
+    pub active: Option<ActiveLeg>,
+    /// The pin where the cord stands, when nothing is in hand.
+    pub stands_at: Option<Pin>,
+    /// The cord that is being faired, and its leg.
+    pub faired: Option<(Turn, Leg)>,
+    /// Whether all is laid.
+    pub finished: bool,
+}
+
+impl LaidCords {
+    /// What lies on the tube at this moment of laying the knot.
+    pub fn new(laying: &Laying, moment: &Moment) -> Self {
+        let active = match moment {
+            Moment::At { turn, crossings } => ActiveLeg::new(laying, *turn, crossings),
+            Moment::Bare | Moment::Before(_) | Moment::Fairing(_) | Moment::Finished => None,
+        };
+        let count = |leg: Leg| match &active {
+            // The cord in hand counts: what it goes over makes room for it.
+            Some(active) => {
+                laying.cords_of(leg, active.turn) + u16::from(active.leg.from == leg.from)
+            }
+            None => match moment {
+                Moment::Before(turn) => laying.cords_of(leg, *turn),
+                Moment::Fairing(_) | Moment::Finished => laying.passes(),
+                Moment::Bare | Moment::At { .. } => 0,
+            },
+        };
+        let knot = laying.knot();
+        let counts = |pin: fn(u16) -> Pin| {
+            let pins = 1..=knot.bights();
+            pins.map(|number| count(knot.leg_from(pin(number))))
+                .collect()
+        };
+        Self {
+            rising: counts(Pin::bottom),
+            falling: counts(Pin::top),
+            stands_at: match moment {
+                Moment::Before(turn) => laying.leg(*turn).map(|leg| leg.from),
+                _ => None,
+            },
+            faired: match moment {
+                Moment::Fairing(turn) => laying.leg(*turn).map(|leg| (*turn, leg)),
+                _ => None,
+            },
+            finished: matches!(moment, Moment::Fairing(_) | Moment::Finished),
+            active,
+        }
+    }
+
+    /// Cords on the leg that leaves pin `index`, counted from 0, the one in hand among them.
+    pub fn cords(&self, heading: Heading, index: usize) -> u16 {
+        let counts = match heading {
+            Heading::Rising => &self.rising,
+            Heading::Falling => &self.falling,
+        };
+        counts.get(index).copied().unwrap_or(0)
+    }
+
+    /// The most cords that any leg has.
+    pub fn passes(&self) -> u16 {
+        let most = |counts: &[u16]| counts.iter().copied().max().unwrap_or(0);
+        most(&self.rising).max(most(&self.falling)).max(1)
+    }
+
+    /// Whether the leg from `pin` is the one in hand.
+    pub fn is_active(&self, pin: Pin) -> bool {
+        self.active
+            .as_ref()
+            .is_some_and(|active| active.leg.from == pin)
+    }
+}

@@ -1,0 +1,303 @@
+//! The layout of a picture of a knot: how large everything is, the pitch of the pins, the cords, the room at the rims.
+//!
+//! The picture is laid out on a *sheet*: the surface of the tube, unrolled, in pixels, `x` to
+//! the right and `y` upwards from the line where the bottom bights would meet in a point.
+//!
+//! Every leg is a straight line of one slope, so the cords of a cable (a lead and its
+//! followers) are parallels and a crossing is always the same lozenge. A pin stands in the
+//! corner between a rising and a falling cable, so far in that the innermost cord touches it;
+//! bights are arcs round the pin.
+
+use super::sheet_point::real;
+use crate::bench;
+use crate::knot::{Hand, Knot, Rim, Side};
+
+/// Half pitches shown again beyond either edge of the rolled-out picture.
+pub const REPEAT: f32 = 1.6;
+/// A half pitch or a row smaller than this many pixels is too small to follow by eye.
+const SMALLEST: f32 = 14.0;
+/// The least half pitch or row of a finished knot, where nothing is to be followed.
+const SMALLEST_FINISHED: f32 = 5.0;
+/// A half pitch larger than this many pixels helps nobody.
+const LARGEST: f32 = 190.0;
+/// Bounds for the height of a row in half pitches; outside them crossings get too slanted.
+const STEEPNESS: [f32; 2] = [0.8, 1.3];
+
+/// The measures of one picture. Lengths in pixels.
+#[derive(Clone, Debug)]
+pub struct SceneLayout {
+    /// Rows of crossings and one more: a leg rises over so many rows.
+    pub leads: i32,
+    /// Pins of a ring.
+    pub bights: i32,
+    /// Half pitches by which top pins stand off: 0 or 1.
+    pub stagger: i32,
+    /// Half the distance between two pins of a ring.
+    pub half_pitch: f32,
+    /// Height of a row of crossings.
+    pub row: f32,
+    /// Length of a leg from one row to the next.
+    pub diagonal: f32,
+    /// Sine of the angle between a leg and the rim.
+    pub sin: f32,
+    /// Cosine of that angle.
+    pub cos: f32,
+    /// Distance between the middles of two cords that run side by side.
+    pub spacing: f32,
+    /// Width of a cord.
+    pub cord: f32,
+    /// Clear space on either side of an over cord, where the under cord is not drawn.
+    pub gap: f32,
+    /// Radius of a pin.
+    pub pin: f32,
+    /// Radius of a bight at the middle of its cable.
+    pub bend: f32,
+    /// Cords side by side for which there is room.
+    pub passes: u16,
+    /// 1 when followers lie to the right of a rising leg on the sheet, −1 when to the left.
+    toward: f32,
+    /// Height of the letters of a pin number.
+    pub text: f32,
+    /// Whether the whole knot was too small for the frame, and only a part of it is drawn.
+    pub zoomed: bool,
+    /// The share of the room between two parallel legs that cords take up, when it follows
+    /// from the finished knot and not from what is easy to see.
+    fill: Option<f32>,
+}
+
+/// The pixels there are, and what has to fit into them.
+#[derive(Clone, Copy, Debug)]
+pub struct Constraints {
+    /// Width of the picture in pixels.
+    pub width: f32,
+    /// Height of the picture in pixels.
+    pub height: f32,
+    /// Half pitches that must fit side by side, for the whole to be drawn.
+    pub across: f32,
+    /// Rows the part in hand takes.
+    pub rows_in_hand: f32,
+}
+
+impl SceneLayout {
+    /// The measures of a knot that is being tied: as large as fits, and no smaller than the eye
+    /// can follow.
+    pub fn new(knot: &Knot, passes: u16, side: Side, hand: Hand, constraints: Constraints) -> Self {
+        let mut layout = Self::unset(knot, passes, side, hand);
+        let widest = (constraints.width / constraints.across).min(LARGEST);
+        // The room at the rims depends on the size of a cell, so the largest that fits is
+        // looked for: first as wide as can be, then as steep.
+        let mut height = |half_pitch: f32, steepness: f32| {
+            layout.set(half_pitch, half_pitch * steepness);
+            layout.top() + layout.above() + layout.below()
+        };
+        let half_pitch = largest([1.0, widest], |half_pitch| {
+            height(half_pitch, STEEPNESS[0]) <= constraints.height
+        });
+        let steepness = largest(STEEPNESS, |steepness| {
+            height(half_pitch, steepness) <= constraints.height
+        });
+        let row = half_pitch * steepness;
+        layout.set(half_pitch, row);
+        if half_pitch.min(row) < SMALLEST {
+            let rows = constraints.rows_in_hand + 4.0;
+            let cell = (constraints.width.min(constraints.height) / rows).clamp(SMALLEST, 44.0);
+            layout.set(cell, cell);
+            layout.zoomed = true;
+        }
+        layout
+    }
+
+    /// The measures of a finished knot, in its own proportions and as large as fits.
+    pub fn proportioned(
+        knot: &Knot,
+        passes: u16,
+        side: Side,
+        hand: Hand,
+        constraints: Constraints,
+        shape: &bench::Shape,
+    ) -> Self {
+        let mut layout = Self::unset(knot, passes, side, hand);
+        layout.fill = Some(single(shape.fill));
+        let leads = f32::from(knot.leads());
+        let rise = single(shape.rise.get() / shape.run.get());
+        let mut half_pitch = constraints.width / constraints.across;
+        layout.set(half_pitch, half_pitch * rise);
+        for _ in 0..12 {
+            // The middle of a bight lies beyond the line of its rim.
+            let beyond = layout.bend - layout.pin_height();
+            let row = (half_pitch * leads * rise - 2.0 * beyond) / leads;
+            layout.set(half_pitch, row.max(0.05 * half_pitch));
+            let height = layout.top() + layout.above() + layout.below();
+            half_pitch *= (constraints.width / constraints.across / half_pitch)
+                .min(constraints.height / height);
+        }
+        if half_pitch.min(layout.row) < SMALLEST_FINISHED {
+            let larger = SMALLEST_FINISHED / half_pitch.min(layout.row);
+            layout.set(half_pitch * larger, layout.row * larger);
+            layout.zoomed = true;
+        }
+        layout
+    }
+
+    /// Everything but the size.
+    fn unset(knot: &Knot, passes: u16, side: Side, hand: Hand) -> Self {
+        // A follower on the right hand of a tyer who works to the right turns inside at the
+        // top; on the sheet that is the same as for a left-hand follower of a mirrored tyer.
+        let toward = if side.turns_inside(Rim::Top, hand) {
+            1.0
+        } else {
+            -1.0
+        };
+        Self {
+            leads: i32::from(knot.leads()),
+            bights: i32::from(knot.bights()),
+            stagger: i32::from(knot.is_staggered()),
+            half_pitch: 1.0,
+            row: 1.0,
+            diagonal: 1.0,
+            sin: 1.0,
+            cos: 1.0,
+            spacing: 1.0,
+            cord: 1.0,
+            gap: 1.0,
+            pin: 1.0,
+            bend: 1.0,
+            passes,
+            toward,
+            text: 1.0,
+            zoomed: false,
+            fill: None,
+        }
+    }
+
+    /// Works out everything that follows from the size of a cell.
+    fn set(&mut self, half_pitch: f32, row: f32) {
+        self.half_pitch = half_pitch;
+        self.row = row;
+        self.diagonal = half_pitch.hypot(row);
+        self.sin = row / self.diagonal;
+        self.cos = half_pitch / self.diagonal;
+        // Distance between two neighbouring legs of one heading, and how much of it their
+        // cables fill.
+        let pitch = 2.0 * half_pitch * self.sin;
+        let passes = f32::from(self.passes);
+        let (fill, thickness) = match (self.fill, self.passes) {
+            // Bights of neighbouring pins keep clear of each other.
+            (Some(fill), _) => ((0.95 * fill).min(0.48 / self.sin), 0.9),
+            (None, 1) => (0.34, 0.9),
+            (None, 2) => (0.54, 0.8),
+            (None, _) => (0.66, 0.8),
+        };
+        self.spacing = fill * pitch / passes;
+        self.cord = self.spacing * thickness;
+        self.gap = (0.09 * pitch)
+            .min(0.36 * self.cord)
+            .max(1.6)
+            .min(0.14 * pitch);
+        self.pin = (0.12 * pitch).min(0.5 * self.cord).max(1.5);
+        self.text = (0.52 * half_pitch).clamp(12.0, 30.0);
+        let mut inner = self.pin + self.gap.min(0.2 * self.cord) + self.cord / 2.0;
+        if self.fill.is_some() {
+            // The pins are pulled, and cords lie on one another with hardly a gap.
+            self.gap = (0.06 * self.cord).clamp(0.6, 3.0).min(0.14 * pitch);
+            inner = 0.55 * self.cord;
+            self.text = 6.0;
+        }
+        self.bend = inner + (passes - 1.0) / 2.0 * self.spacing;
+    }
+
+    /// How far to the right of the middle of its cable the cord of `pass` lies, on a rising
+    /// leg of the sheet looking along it; a falling leg likewise.
+    pub fn offset(&self, pass: u16) -> f32 {
+        self.toward * (f32::from(pass) - f32::midpoint(f32::from(self.passes), 1.0)) * self.spacing
+    }
+
+    /// Height of the bottom pins on the sheet; top pins stand as far below the top.
+    pub fn pin_height(&self) -> f32 {
+        self.bend / self.cos
+    }
+
+    /// Radius of the outer edge of the outermost bight.
+    pub fn outermost(&self) -> f32 {
+        self.bend + (f32::from(self.passes) - 1.0) / 2.0 * self.spacing + self.cord / 2.0
+    }
+
+    /// How far bights reach beyond the lines of the rims.
+    pub fn overhang(&self) -> f32 {
+        self.outermost() - self.pin_height()
+    }
+
+    /// How far the ends reach beyond the bottom bights.
+    pub fn end_length(&self) -> f32 {
+        (0.3 * self.half_pitch).clamp(5.0, 36.0)
+    }
+
+    /// From the top rim line to the middle of the top numbers.
+    pub fn number_above(&self) -> f32 {
+        self.overhang() + self.text * 1.15
+    }
+
+    /// From the bottom rim line down to the middle of the bottom numbers.
+    pub fn number_below(&self) -> f32 {
+        self.overhang() + self.end_length() + self.head_length() + self.text * 0.95
+    }
+
+    /// Height on the sheet of the middle of a rim's numbers.
+    pub fn number_height(&self, rim: Rim) -> f32 {
+        match rim {
+            Rim::Bottom => -self.number_below(),
+            Rim::Top => self.top() + self.number_above(),
+        }
+    }
+
+    /// Constraints needed above the top rim line.
+    pub fn above(&self) -> f32 {
+        self.number_above() + self.text * 1.25
+    }
+
+    /// Constraints needed below the bottom rim line.
+    pub fn below(&self) -> f32 {
+        self.number_below() + self.text * 1.25
+    }
+
+    /// Length of the head of the cord in hand.
+    pub fn head_length(&self) -> f32 {
+        if self.fill.is_some() {
+            return 0.0;
+        }
+        1.1 * self.cord.max(6.0)
+    }
+
+    /// Height of the top rim line on the sheet.
+    pub fn top(&self) -> f32 {
+        real(self.leads) * self.row
+    }
+
+    /// Once round the tube.
+    pub fn round(&self) -> f32 {
+        2.0 * real(self.bights) * self.half_pitch
+    }
+}
+
+/// The largest value between two bounds that `fits`, or the lower one when none does. What is
+/// smaller than one that fits must fit too.
+fn largest([mut low, mut high]: [f32; 2], mut fits: impl FnMut(f32) -> bool) -> f32 {
+    if fits(high) {
+        return high;
+    }
+    for _ in 0..20 {
+        let middle = f32::midpoint(low, high);
+        if fits(middle) {
+            low = middle;
+        } else {
+            high = middle;
+        }
+    }
+    low
+}
+
+/// Figures of the bench have more digits than pixels can show.
+#[expect(clippy::cast_possible_truncation, reason = "a picture needs no more")]
+const fn single(share: f64) -> f32 {
+    share as f32
+}

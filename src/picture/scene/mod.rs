@@ -1,0 +1,41 @@
+//! What is to be seen of a tie at one moment: which cords lie where on the tube, where they go
+//! under and leave a gap, which leg is in hand, where the pins stand.
+//!
+//! A [`Scene`] knows lengths and positions but no shapes, letters or colours: those are drawn of
+//! it by [`DisplayList`](super::DisplayList).
+
+mod active_cord;
+mod active_leg;
+mod cord_path;
+mod cords;
+mod crossings;
+mod ends;
+mod focus;
+mod knot;
+mod laid_cords;
+mod layout;
+mod model;
+mod moment;
+mod pins;
+mod projection;
+mod rings;
+mod sheet_point;
+mod subject;
+mod view;
+mod visible_legs;
+
+pub use crossings::CrossingPoint;
+pub use model::Scene;
+pub use moment::Moment;
+pub use subject::Subject;
+pub use view::{Point, View, Viewport};
+
+pub(super) use active_leg::ActiveLeg;
+pub(super) use cord_path::Limit;
+pub(super) use knot::{KnotScene, Viewpoint};
+pub(super) use model::Content;
+pub(super) use pins::NUMBER_RING;
+pub(super) use projection::Span;
+pub(super) use rings::{Ring, RingsScene, count};
+pub(super) use sheet_point::SheetPoint;
+pub(super) use visible_legs::VisibleLeg;

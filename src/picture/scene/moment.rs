@@ -1,0 +1,79 @@
+//! How far the tie has come: what lies on the tube, and what is in hand.
+
+use std::ops::Range;
+
+use crate::guide::{Place, Script, Step, TakeBack, What};
+use crate::knot::Turn;
+
+/// How far the tie has come.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub enum Moment {
+    /// No cord is on the tube.
+    #[default]
+    Bare,
+    /// Every turn before this one is laid, and none is in hand.
+    Before(Turn),
+    /// Every turn before this one is laid.
+    At {
+        /// The turn in hand.
+        turn: Turn,
+        /// Which of its crossings are being told, counted from 0 in the order in which
+        /// [`Laying::crossings`](crate::knot::Laying::crossings) gives them. All of them for
+        /// a leg that is told at once.
+        crossings: Range<usize>,
+    },
+    /// All is laid, and the slack of this turn is being drawn out.
+    Fairing(Turn),
+    /// All is laid, and no turn is looked at more than another.
+    Finished,
+}
+
+impl Moment {
+    /// With `turn` in hand, all of it told at once.
+    pub const fn at(turn: Turn) -> Self {
+        Self::At {
+            turn,
+            crossings: 0..usize::MAX,
+        }
+    }
+
+    /// What lies on the tube, and what is in hand, while this step of a script is told.
+    pub fn of_step(script: &Script, step: &Step) -> Self {
+        match &step.what {
+            What::Kit(_) | What::Rig(_) => Self::Bare,
+            What::Begin(_) | What::Follow(_) => Self::Before(Turn {
+                leg: 1,
+                ..step.place.turn()
+            }),
+            What::Lay(lay) => {
+                let told = usize::from(step.place.crossing);
+                Self::At {
+                    turn: lay.turn,
+                    crossings: told..told + lay.crossings.len(),
+                }
+            }
+            What::Check(check) => {
+                let laying = script.plan().laying();
+                let next = laying.legs_before(check.after) + 1;
+                laying.turn(next).map_or(Self::Finished, Self::Before)
+            }
+            What::Fair(fair) => Self::Fairing(fair.turn),
+            What::Lift(_) | What::Finish(_) => Self::Finished,
+        }
+    }
+
+    /// What lies on the tube at a place of a script; bare when the script has no such place.
+    pub fn of_place(script: &Script, place: Place) -> Self {
+        script
+            .step(place)
+            .map_or(Self::Bare, |step| Self::of_step(script, &step))
+    }
+
+    /// While a leg is taken back: it is in hand again, as far as it was laid.
+    pub fn of_take_back(back: &TakeBack) -> Self {
+        Self::At {
+            turn: back.turn,
+            crossings: 0..back.crossings.len(),
+        }
+    }
+}

@@ -1,0 +1,116 @@
+//! What a picture is of: a step of a tie, a finished knot, the rings.
+
+use super::model::Scene;
+use super::moment::Moment;
+use super::view::{View, Viewport};
+use crate::bench::{Answer, Layout, Shape, Tube};
+use crate::guide::{Plan, Script, Step, TakeBack, What};
+use crate::knot::{Hand, Knot, Laying, Side, Weave};
+
+/// What a picture is of.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Subject {
+    /// A knot on its tube.
+    Knot {
+        /// The knot and its passes.
+        laying: Laying,
+        /// The side that followers keep to.
+        side: Side,
+        /// The way round that the tyer works.
+        hand: Hand,
+        /// How far the tie has come.
+        moment: Moment,
+        /// The finished knot, when it is to be shown in its proportions.
+        shape: Option<Shape>,
+    },
+    /// The rings, rolled out.
+    Rings {
+        /// Where the pins go.
+        layout: Layout,
+        /// Holes in every row of a ring.
+        rows: Vec<u16>,
+        /// The way round that the tyer works.
+        hand: Hand,
+    },
+}
+
+impl Subject {
+    /// What there is to see while a step of a script is told: the rings while the tube is
+    /// rigged, the knot in its proportions once it is off the tube, and else what lies on it.
+    pub fn of(script: &Script, step: &Step) -> Self {
+        let plan = script.plan();
+        match (&step.what, script.rig(), &plan.setup) {
+            (What::Kit(_) | What::Rig(_), Some(rig), Some(setup)) => {
+                Self::rings(&rig.layout, &setup.tube, plan.hand)
+            }
+            (What::Fair(_) | What::Finish(_), Some(rig), _) => {
+                Self::at(plan, Moment::of_step(script, step), Some(rig.shape))
+            }
+            _ => Self::at(plan, Moment::of_step(script, step), None),
+        }
+    }
+
+    /// What there is to see while a leg is taken back.
+    pub fn taking_back(script: &Script, back: &TakeBack) -> Self {
+        Self::at(script.plan(), Moment::of_take_back(back), None)
+    }
+
+    /// The knot of an answer to what fits, in its proportions; nothing for counts that make no
+    /// knot.
+    pub fn answer(answer: &Answer, hand: Hand, side: Side) -> Option<Self> {
+        let counts = answer.counts;
+        let knot = Knot::new(counts.leads(), counts.bights(), Weave::default()).ok()?;
+        let plan = Plan::new(knot, counts.passes(), side, hand).ok()?;
+        Some(Self::at(&plan, Moment::Finished, Some(answer.shape)))
+    }
+
+    /// The finished knot of a plan: in its own proportions when tube and cord are named.
+    pub fn finished(plan: &Plan) -> Self {
+        let rig = plan
+            .setup
+            .as_ref()
+            .map(|setup| setup.rig(plan.laying().into()));
+        let shape = rig.and_then(Result::ok).map(|rig| rig.shape);
+        Self::at(plan, Moment::Finished, shape)
+    }
+
+    /// The rings of a tube pinned like this.
+    pub fn rings(layout: &Layout, tube: &Tube, hand: Hand) -> Self {
+        Self::Rings {
+            layout: layout.clone(),
+            rows: tube.rows().unwrap_or_default().to_vec(),
+            hand,
+        }
+    }
+
+    fn at(plan: &Plan, moment: Moment, shape: Option<Shape>) -> Self {
+        Self::Knot {
+            laying: plan.laying().clone(),
+            side: plan.side,
+            hand: plan.hand,
+            moment,
+            shape,
+        }
+    }
+
+    /// The picture in a view of the tube; rings are always rolled out.
+    pub fn scene(&self, view: View, viewport: Viewport) -> Scene {
+        match self {
+            Self::Rings { layout, rows, hand } => Scene::rings(layout, rows, *hand, viewport),
+            Self::Knot {
+                laying,
+                side,
+                hand,
+                moment,
+                shape: Some(shape),
+            } => Scene::finished(view, laying, *side, *hand, moment, shape, viewport),
+            Self::Knot {
+                laying,
+                side,
+                hand,
+                moment,
+                shape: None,
+            } => Scene::build(view, laying, *side, *hand, moment, viewport),
+        }
+    }
+}
