@@ -186,14 +186,14 @@ fn each_move_has_its_sound() {
     assert_eq!(sounded.len(), places.len() - 1);
     for (pair, cue) in places.windows(2).zip(sounded) {
         let (from, to) = (pair[0], pair[1]);
-        let expected = match to.phase {
+        let expected = match to.phase() {
             _ if Some(&to) == places.last() => Cue::Done,
             Phase::Check => Cue::Check,
-            Phase::Follow | Phase::Lift if from.phase == Phase::Check => Cue::EndOfPass,
+            Phase::Follow | Phase::Lift if from.phase() == Phase::Check => Cue::EndOfPass,
             _ => Cue::Next,
         };
         // A look in the middle of a pass ends nothing.
-        let is_same_pass = from.pass == to.pass && to.phase == Phase::Follow;
+        let is_same_pass = from.pass() == to.pass() && to.phase() == Phase::Follow;
         let expected = if is_same_pass { Cue::Next } else { expected };
         assert_eq!(cue, expected, "{from:?} {to:?}");
     }

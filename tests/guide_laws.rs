@@ -88,14 +88,13 @@ fn turn_of(laid: &Laid) -> Turn {
 fn on_the_tube(script: &Script) -> impl Iterator<Item = Place> + '_ {
     script
         .places()
-        .take_while(|place| !matches!(place.phase, Phase::Fair | Phase::Finish))
+        .take_while(|place| !matches!(place.phase(), Phase::Fair | Phase::Finish))
 }
 
 /// The state of the work before the step at a place: legs laid whole, crossings of the next.
 fn state(script: &Script, place: Place) -> (usize, u16) {
     let whole = script.progress(place).laid.try_into().unwrap();
-    let is_laying = matches!(place.phase, Phase::Lead | Phase::Follow);
-    (whole, if is_laying { place.crossing } else { 0 })
+    (whole, place.crossings_behind())
 }
 
 /// Half pitches from bottom pin 1.
@@ -119,7 +118,7 @@ fn cases(cases: u32) -> ProptestConfig {
 
 /// The parts of a job that have a bar of their own.
 fn part(place: Place) -> u8 {
-    match place.phase {
+    match place.phase() {
         Phase::Kit => 0,
         Phase::Rig => 1,
         Phase::Lead | Phase::Follow | Phase::Check => 2,
@@ -259,10 +258,12 @@ proptest! {
         let told = Script::new(script.plan().clone(), other).with_checks(script.checks());
         for place in on_the_tube(&script) {
             let settled = told.settle(place).unwrap();
-            prop_assert_eq!((settled.phase, settled.turn()), (place.phase, place.turn()));
+            prop_assert_eq!(settled.phase(), place.phase());
+            prop_assert_eq!((settled.pass(), settled.strand()), (place.pass(), place.strand()));
+            prop_assert_eq!((settled.leg(), settled.item()), (place.leg(), place.item()));
             if let Some(lay) = lay(&told, settled) {
-                let here = usize::from(place.crossing);
-                let begins = usize::from(settled.crossing);
+                let here = usize::from(place.crossings_behind());
+                let begins = usize::from(settled.crossings_behind());
                 let ends = begins + lay.crossings.len();
                 prop_assert!(begins <= here && (here < ends || ends == 0), "{:?}", settled);
             }
@@ -277,9 +278,9 @@ proptest! {
             let told = script.whereabouts(place);
             let (whole, _) = state(&script, place);
             prop_assert_eq!(usize::try_from(told.left).unwrap(), walk.legs.len() - whole);
-            prop_assert_eq!((told.phase, told.strands, told.legs), (place.phase, strands, walk.per_trip));
+            prop_assert_eq!((told.phase, told.strands, told.legs), (place.phase(), strands, walk.per_trip));
             // A look at the work belongs to the leg before; so does all that comes after laying.
-            let is_after = !matches!(place.phase, Phase::Lead | Phase::Follow);
+            let is_after = !matches!(place.phase(), Phase::Lead | Phase::Follow);
             let here = &walk.legs[if is_after { whole - 1 } else { whole }];
             prop_assert_eq!((told.pass, told.strand), (here.pass, here.strand));
             let laid = if is_after { here.leg } else { here.leg - 1 };
@@ -328,7 +329,7 @@ proptest! {
         let walk = Walk::of(&plan);
         let whole = walk.tube(walk.legs.len(), 0);
         let mut tucks = Vec::new();
-        let steps = script.places().filter(|place| place.phase == Phase::Finish);
+        let steps = script.places().filter(|place| place.phase() == Phase::Finish);
         for step in steps.filter_map(|place| script.step(place)) {
             if let What::Finish(finish) = step.what
                 && let FinishTask::Tuck(tuck) = finish.task

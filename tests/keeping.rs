@@ -60,7 +60,7 @@ fn tie_in(data: &Path) -> Option<Tie> {
 
 /// The number of the step at which the one tie stands, from 0.
 fn step_in(data: &Path, places: &[Place]) -> Option<usize> {
-    let here = tie_in(data)?.stands_at().unwrap();
+    let here = tie_in(data)?.place;
     places.iter().position(|place| *place == here)
 }
 

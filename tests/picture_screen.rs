@@ -249,7 +249,7 @@ fn the_picture_moves_along_a_long_leg_part_by_part() {
     let script = Script::new(plan.clone(), AtOnce::default());
     let parts: Vec<Moment> = script
         .places()
-        .filter(|place| place.leg == 8 && place.phase == marlinspeak::guide::Phase::Lead)
+        .filter(|place| place.leg() == Some(8) && place.phase() == marlinspeak::guide::Phase::Lead)
         .map(|place| Moment::of_place(&script, place))
         .collect();
     let crossings: Vec<_> = parts

@@ -247,7 +247,7 @@ fn the_place_in_the_rig_and_the_setup_survive_a_restart() {
     );
     assert!(said.ends_with(&step), "{said}");
     let tie = hands.shelf().list().unwrap().ties.remove(0);
-    assert_eq!(tie.stands_at().unwrap().phase, Phase::Rig);
+    assert_eq!(tie.place.phase(), Phase::Rig);
     press(&mut hands, SPACE);
     assert!(hands.last_said().starts_with("Rigging, step 4 of 7."));
 }

@@ -36,7 +36,7 @@ fn put(folder: &Path, plan: &Plan, leg: u16) -> Tie {
     let script = Script::new(plan.clone(), AtOnce::default());
     let place = script
         .places()
-        .find(|place| place.phase == Phase::Lead && place.leg == leg);
+        .find(|place| place.phase() == Phase::Lead && place.leg().unwrap_or(0) == leg);
     let shelf = Shelf::open(folder).unwrap();
     let place = place.unwrap_or(script.last());
     shelf.begin(Tie::of(plan, place)).unwrap().tie

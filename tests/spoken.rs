@@ -12,7 +12,7 @@ mod spoken;
 
 use std::collections::BTreeSet;
 
-use marlinspeak::guide::{AtOnce, Landing, Landmark, Lay, Phase, Plan, Script, Share, What};
+use marlinspeak::guide::{AtOnce, Landing, Landmark, Lay, Place, Plan, Script, Share, What};
 use marlinspeak::knot::{Hand, Knot, Pin, Rim, Side, Weave};
 use marlinspeak::words::{Detail, Words};
 use num_bigint::BigInt;
@@ -274,7 +274,7 @@ fn no_brief_step_takes_longer_than_twenty_seconds() {
             let rounds = script.fair_rounds();
             let steps = script
                 .places()
-                .filter(|place| place.phase != Phase::Fair || place.crossing == rounds)
+                .filter(|place| !matches!(place, Place::Fair { round, .. } if *round != rounds))
                 .filter_map(|place| script.step(place));
             for step in steps {
                 let said = words.say(&step);

@@ -34,7 +34,7 @@ impl Home {
         let script = Script::new(plan.clone(), AtOnce::default());
         let place = script
             .places()
-            .find(|place| place.phase == Phase::Lead && place.leg == leg)
+            .find(|place| place.phase() == Phase::Lead && place.leg().unwrap_or(0) == leg)
             .unwrap_or(script.last());
         self.shelf().begin(Tie::of(&plan, place)).unwrap().tie
     }

@@ -251,8 +251,8 @@ fn without_a_terminal_each_line_is_a_press() {
     let printed = typed(folder.path(), &["tie"], "\n");
     assert_eq!(printed[2..4], [steps[2].0.as_str(), steps[3].0.as_str()]);
     let shelf = Shelf::open(folder.path().join("marlinspeak/ties")).unwrap();
-    let place = shelf.list().unwrap().ties[0].stands_at();
-    assert_eq!(place, script().places().nth(3));
+    let place = shelf.list().unwrap().ties[0].place;
+    assert_eq!(Some(place), script().places().nth(3));
 }
 
 /// The service speaks English as long as nobody tells it otherwise, whatever the system speaks.

@@ -9,8 +9,8 @@ use jiff::Timestamp;
 use crate::bench::Pace;
 use crate::guide::{AtOnce, Script, Wanted};
 use crate::shelf::{
-    Backup, Deleted, IfThere, Imported, Keeper, Ledger, Place, Restored, Shelf, ShelfError,
-    Shelved, Standing, Tie, TieId, Totals, Trouble,
+    Backup, Deleted, IfThere, Imported, Keeper, Ledger, Restored, Shelf, ShelfError, Shelved,
+    Standing, Tie, TieId, Totals, Trouble,
 };
 
 /// Something to be done.
@@ -99,7 +99,7 @@ fn outcome(shelf: &Shelf, job: Job) -> Result<Outcome, ShelfError> {
         Job::Note(id, note) => shelf.note(&id, note.trim()).map(|_| Outcome::Noted)?,
         Job::Again(id) => {
             let (tie, _) = shelf.look(&id)?;
-            let start = Place::from(Script::new(tie.plan(), AtOnce::default()).first());
+            let start = Script::new(tie.plan(), AtOnce::default()).first();
             Outcome::Again(shelf.copy(&id, start)?.id().clone())
         }
         Job::PutAway(id, away) => {

@@ -10,7 +10,7 @@ use super::options::KnotOptions;
 use super::print::{json, print, rounded};
 use super::setup_options::{SetupOptions, rack_failed};
 use crate::bench::{Counts, Layout, Millimetres, Rig, RingPins};
-use crate::guide::{AtOnce, Phase, Rack, Script, Setup, Task, What};
+use crate::guide::{AtOnce, Place, Rack, Script, Setup, Task, What};
 use crate::shelf::{RackFile, ShelfError};
 use crate::words::{Shown, Words};
 
@@ -93,9 +93,9 @@ fn tell(
     writeln!(out, "{}", words.rig_finished(rig))?;
     let mut section = None;
     for place in script.places() {
-        let (heading, step) = match (place.phase, script.step(place)) {
-            (Phase::Kit, Some(step)) => ("rig-in-the-bag", step),
-            (Phase::Rig, Some(step)) => ("rig-on-the-tube", step),
+        let (heading, number, step) = match (place, script.step(place)) {
+            (Place::Kit { item }, Some(step)) => ("rig-in-the-bag", item, step),
+            (Place::Rig { task }, Some(step)) => ("rig-on-the-tube", task, step),
             _ => break,
         };
         if section.replace(heading) != Some(heading) {
@@ -107,7 +107,7 @@ fn tell(
             caution,
             ..
         } = words.show(knot, &step);
-        writeln!(out, "{:3}  {line}", place.leg)?;
+        writeln!(out, "{number:3}  {line}")?;
         for note in notes.into_iter().chain(caution) {
             writeln!(out, "     {note}")?;
         }

@@ -35,8 +35,13 @@ fn write_text(out: &mut impl Write, script: &Script, words: &Words) -> io::Resul
     let mut section = None;
     for (index, step) in steps(script).enumerate() {
         let shown = words.show(script.plan().knot(), &step);
-        let before = matches!(step.what, What::Kit(_) | What::Rig(_)).then_some(step.place.phase);
-        let here = (before, step.place.pass, step.place.strand);
+        let before = matches!(step.what, What::Kit(_) | What::Rig(_)).then_some(step.place.phase());
+        // What is no pass of a cord stands with the first pass of the first strand.
+        let here = (
+            before,
+            step.place.pass().unwrap_or(1),
+            step.place.strand().unwrap_or(1),
+        );
         if section.replace(here) != Some(here) {
             writeln!(out)?;
         }

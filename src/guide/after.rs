@@ -5,7 +5,7 @@ use crate::knot::{Heading, Laying, Leg, Order, Pin, Rim, Turn};
 
 use super::plan::Run;
 use super::step::{Fair, Finish, FinishTask, Lift, LiftTask, Tuck};
-use super::{Place, Plan, Script, What};
+use super::{Plan, Script, What};
 
 /// How often a knot is gone through when nothing is known of the tube and the object. *Common
 /// practice, no source.*
@@ -140,8 +140,8 @@ impl Script {
         rounds
     }
 
-    pub(super) fn fair(&self, place: Place) -> Option<Fair> {
-        let (laying, turn) = (self.plan.laying(), place.turn());
+    pub(super) fn fair(&self, round: u16, turn: Turn) -> Option<Fair> {
+        let laying = self.plan.laying();
         let leg = laying.leg(turn)?;
         let rounds = self.fair_rounds();
         let first_pass = (1..=turn.pass)
@@ -155,7 +155,7 @@ impl Script {
             .and_then(|rig| Millimetres::new(rig.laid.slack.get() / f64::from(rounds)).ok());
         let ends_cord = turn.pass == laying.passes() || self.plan.begins_a_cord(turn.pass + 1);
         Some(Fair {
-            round: place.crossing,
+            round,
             rounds,
             turn,
             leg,

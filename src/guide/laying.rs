@@ -3,7 +3,7 @@
 use crate::knot::{Crossing, Order, Rim, Turn};
 
 use super::step::{Begin, Check, Follow, Landing, LastLeg, Lay};
-use super::{Landmark, Place, Script};
+use super::{Landmark, Script};
 
 impl Script {
     pub(super) fn begin(&self, strand: u16) -> Begin {
@@ -20,8 +20,7 @@ impl Script {
         }
     }
 
-    pub(super) fn follow(&self, place: Place) -> Follow {
-        let Place { pass, strand, .. } = place;
+    pub(super) fn follow(&self, pass: u16, strand: u16) -> Follow {
         let is_added = self.plan.begins_a_cord(pass);
         Follow {
             pass,
@@ -39,14 +38,14 @@ impl Script {
         }
     }
 
-    pub(super) fn lay(&self, place: Place) -> Option<Lay> {
-        let (laying, turn) = (self.plan.laying(), place.turn());
+    pub(super) fn lay(&self, turn: Turn, crossing: u16) -> Option<Lay> {
+        let laying = self.plan.laying();
         let leg = laying.leg(turn)?;
         let knot = laying.knot();
         let met: Vec<Crossing> = laying.crossings(turn).collect();
         let crossings = u16::try_from(met.len()).unwrap_or(u16::MAX);
         let parts = self.at_once.parts(crossings);
-        let part = self.at_once.part_of(place.crossing, crossings);
+        let part = self.at_once.part_of(crossing, crossings);
         let begins = usize::from(self.at_once.begins(part, crossings));
         let ends = usize::from(self.at_once.begins(part + 1, crossings));
         let landmark = (part > 0).then(|| Landmark::on(knot, leg, met[begins - 1].row));

@@ -67,18 +67,24 @@ impl Script {
         let (laying, knot) = (self.plan.laying(), self.plan.knot());
         let legs = knot.legs_per_strand();
         let progress = self.progress(place);
-        let is_laying = matches!(place.phase, Phase::Lead | Phase::Follow);
-        let (turn, laid) = match place.phase {
-            Phase::Kit | Phase::Rig => (Place::begin(1, 1).turn(), 0),
-            Phase::Check => (place.turn(), place.leg),
-            Phase::Lead | Phase::Follow => (
+        let first = Turn {
+            pass: 1,
+            strand: 1,
+            leg: 1,
+        };
+        let (turn, laid) = match place {
+            Place::Kit { .. } | Place::Rig { .. } => (first, 0),
+            Place::Begin { pass, strand } => (
                 Turn {
-                    leg: place.leg.max(1),
-                    ..place.turn()
+                    pass,
+                    strand,
+                    leg: 1,
                 },
-                place.leg.saturating_sub(1),
+                0,
             ),
-            Phase::Lift | Phase::Fair | Phase::Finish => (
+            Place::Lay { turn, .. } => (turn, turn.leg - 1),
+            Place::Check { turn } => (turn, turn.leg),
+            Place::Lift { .. } | Place::Fair { .. } | Place::Finish { .. } => (
                 Turn {
                     pass: laying.passes(),
                     strand: knot.strands(),
@@ -99,7 +105,7 @@ impl Script {
         })
         .map(|leg| leg.to);
         Whereabouts {
-            phase: place.phase,
+            phase: place.phase(),
             pass: turn.pass,
             strand: turn.strand,
             strands: knot.strands(),
@@ -107,9 +113,12 @@ impl Script {
             legs,
             at: at.unwrap_or(Pin::bottom(turn.strand)),
             next,
-            crossed: if is_laying { place.crossing } else { 0 },
+            crossed: place.crossings_behind(),
             left: progress.legs - progress.laid,
-            fairing: (place.phase == Phase::Fair).then(|| (place.crossing, place.turn())),
+            fairing: match place {
+                Place::Fair { round, turn } => Some((round, turn)),
+                _ => None,
+            },
         }
     }
 
@@ -120,35 +129,35 @@ impl Script {
             return None;
         }
         let laying = self.plan.laying();
-        let is_laying = matches!(place.phase, Phase::Lead | Phase::Follow);
-        let is_part = is_laying && place.crossing > 0;
-        let turn = if is_part {
-            place.turn()
-        } else {
-            self.laid_last(place)?
+        let turn = match place {
+            Place::Lay { turn, crossing } if crossing > 0 => turn,
+            _ => self.laid_last(place)?,
         };
         let leg = laying.leg(turn)?;
-        let laid = if is_part {
-            usize::from(place.crossing)
-        } else {
-            usize::MAX
+        let (is_part, laid) = match place.crossings_behind() {
+            0 => (false, usize::MAX),
+            crossing => (true, usize::from(crossing)),
         };
         let mut crossings: Vec<Crossing> = laying.crossings(turn).take(laid).collect();
         crossings.reverse();
         // Before the first leg of a cord there is nothing of it but the tail.
-        let is_begun =
-            is_laying && !is_part && place.leg <= 1 && self.plan.begins_a_cord(place.pass);
-        let tail = Pin::bottom(self.plan.start_pin(place.pass, place.strand));
-        let in_hand = laying
-            .leg(place.turn())
-            .filter(|_| is_laying && !is_part && !is_begun);
+        let (mut first_back_to, mut tail_off) = (None, None);
+        match (place, place.laying()) {
+            (_, Some(next)) if !is_part && next.leg == 1 && self.plan.begins_a_cord(next.pass) => {
+                tail_off = Some(Pin::bottom(self.plan.start_pin(next.pass, next.strand)));
+            }
+            (Place::Lay { turn, .. }, _) if !is_part => {
+                first_back_to = laying.leg(turn).map(|leg| leg.from);
+            }
+            _ => {}
+        }
         Some(TakeBack {
             turn,
             strands: self.plan.knot().strands(),
             leg,
             cord: self.plan.cord(turn.pass, turn.strand).map(str::to_owned),
-            first_back_to: in_hand.map(|leg| leg.from),
-            tail_off: is_begun.then_some(tail),
+            first_back_to,
+            tail_off,
             is_whole: !is_part,
             crossings,
             place: Place::lay(turn),
@@ -157,9 +166,9 @@ impl Script {
 
     /// Whether the knot is being taken off its pins at this place, or is off them.
     pub fn is_off_pins(&self, place: Place) -> bool {
-        match place.phase {
-            Phase::Lift => place.leg > 1,
-            Phase::Fair | Phase::Finish => true,
+        match place {
+            Place::Lift { task } => task > 1,
+            Place::Fair { .. } | Place::Finish { .. } => true,
             _ => false,
         }
     }

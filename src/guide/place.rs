@@ -1,9 +1,13 @@
 //! Where the tyer is.
 
+use strum::{EnumString, IntoStaticStr, VariantNames};
+
 use crate::knot::Turn;
 
-/// A part of the job.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+/// A part of the job. Its name as text is that of the documents on disk and of the messages, so
+/// the names of the variants stay.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, EnumString, IntoStaticStr, VariantNames)]
+#[strum(serialize_all = "kebab-case")]
 pub enum Phase {
     /// Packing the bag.
     Kit,
@@ -23,91 +27,182 @@ pub enum Phase {
     Finish,
 }
 
+impl Phase {
+    /// Its name in documents and messages.
+    pub fn name(self) -> &'static str {
+        self.into()
+    }
+}
+
 /// A place in the job that stays the same when it is told in other words or other portions.
 ///
-/// In [`Phase::Lead`] and [`Phase::Follow`] leg 0 is the beginning of that strand's pass,
-/// and `crossing` counts the crossings of the leg that were told before. In [`Phase::Kit`],
-/// [`Phase::Rig`], [`Phase::Lift`] and [`Phase::Finish`] `leg` counts the things to do, from 1. In [`Phase::Fair`] `crossing` is the
-/// round of fairing, from 1.
+/// Each phase names what it needs to be found again, and nothing else. All numbers count from
+/// 1, but for the crossings.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub struct Place {
-    /// The part of the job.
-    pub phase: Phase,
-    /// 1 is the lead pass.
-    pub pass: u16,
-    /// 1 … strands.
-    pub strand: u16,
-    /// 1 … legs per strand, or 0 at the beginning.
-    pub leg: u16,
-    /// Crossings of this leg that lie behind the hand.
-    pub crossing: u16,
+pub enum Place {
+    /// A thing that goes into the bag.
+    Kit {
+        /// Which of the things.
+        item: u16,
+    },
+    /// A thing to do to the tube.
+    Rig {
+        /// Which of the things to do.
+        task: u16,
+    },
+    /// The beginning of a strand's pass, before its first leg.
+    Begin {
+        /// 1 is the lead pass.
+        pass: u16,
+        /// 1 … strands.
+        strand: u16,
+    },
+    /// A leg, or the part of it that begins behind so many crossings.
+    Lay {
+        /// The leg of the pass.
+        turn: Turn,
+        /// Crossings of this leg that lie behind the hand: 0 at its first part.
+        crossing: u16,
+    },
+    /// A look at the work.
+    Check {
+        /// The leg laid last.
+        turn: Turn,
+    },
+    /// A thing to do to take the knot off the tube.
+    Lift {
+        /// Which of the things to do.
+        task: u16,
+    },
+    /// A leg in a round of fairing.
+    Fair {
+        /// The round.
+        round: u16,
+        /// The leg that is drawn through.
+        turn: Turn,
+    },
+    /// A thing to do to hide and seal the ends.
+    Finish {
+        /// Which of the things to do.
+        task: u16,
+    },
 }
 
 impl Place {
     /// The beginning of a strand's pass.
     pub const fn begin(pass: u16, strand: u16) -> Self {
-        Self {
-            phase: Self::laying_phase(pass),
-            pass,
-            strand,
-            leg: 0,
-            crossing: 0,
-        }
+        Self::Begin { pass, strand }
     }
 
     /// The first part of a leg.
     pub const fn lay(turn: Turn) -> Self {
-        Self::at(Self::laying_phase(turn.pass), turn, 0)
+        Self::Lay { turn, crossing: 0 }
     }
 
     /// The look at the work after a leg.
     pub const fn check(turn: Turn) -> Self {
-        Self::at(Phase::Check, turn, 0)
+        Self::Check { turn }
     }
 
     /// A leg in a round of fairing.
     pub const fn fair(round: u16, turn: Turn) -> Self {
-        Self::at(Phase::Fair, turn, round)
+        Self::Fair { round, turn }
     }
 
-    /// A thing to do, from 1, in a phase that is a list of them.
-    pub const fn item(phase: Phase, number: u16) -> Self {
-        Self::at(
-            phase,
-            Turn {
-                pass: 1,
-                strand: 1,
-                leg: number,
+    /// The part of the job it belongs to.
+    pub const fn phase(self) -> Phase {
+        match self {
+            Self::Kit { .. } => Phase::Kit,
+            Self::Rig { .. } => Phase::Rig,
+            Self::Begin { pass, .. }
+            | Self::Lay {
+                turn: Turn { pass, .. },
+                ..
+            } => {
+                if pass == 1 {
+                    Phase::Lead
+                } else {
+                    Phase::Follow
+                }
+            }
+            Self::Check { .. } => Phase::Check,
+            Self::Lift { .. } => Phase::Lift,
+            Self::Fair { .. } => Phase::Fair,
+            Self::Finish { .. } => Phase::Finish,
+        }
+    }
+
+    /// Which of the things to do, in a phase that is a list of them: kit, rig, lift, finish.
+    pub const fn item(self) -> Option<u16> {
+        match self {
+            Self::Kit { item: number }
+            | Self::Rig { task: number }
+            | Self::Lift { task: number }
+            | Self::Finish { task: number } => Some(number),
+            Self::Begin { .. } | Self::Lay { .. } | Self::Check { .. } | Self::Fair { .. } => None,
+        }
+    }
+
+    /// The leg of a pass that it names: laid, looked at or faired.
+    pub const fn turn(self) -> Option<Turn> {
+        match self {
+            Self::Lay { turn, .. } | Self::Check { turn } | Self::Fair { turn, .. } => Some(turn),
+            Self::Kit { .. }
+            | Self::Rig { .. }
+            | Self::Begin { .. }
+            | Self::Lift { .. }
+            | Self::Finish { .. } => None,
+        }
+    }
+
+    /// The pass it belongs to; none where the job is no pass of a cord.
+    pub const fn pass(self) -> Option<u16> {
+        match self {
+            Self::Begin { pass, .. } => Some(pass),
+            _ => match self.turn() {
+                Some(turn) => Some(turn.pass),
+                None => None,
             },
-            0,
-        )
-    }
-
-    /// The leg that the place names; leg 0 at the beginning of a pass.
-    pub const fn turn(self) -> Turn {
-        Turn {
-            pass: self.pass,
-            strand: self.strand,
-            leg: self.leg,
         }
     }
 
-    const fn at(phase: Phase, turn: Turn, crossing: u16) -> Self {
-        let Turn { pass, strand, leg } = turn;
-        Self {
-            phase,
-            pass,
-            strand,
-            leg,
-            crossing,
+    /// The strand it belongs to; none where the job is no pass of a cord.
+    pub const fn strand(self) -> Option<u16> {
+        match self {
+            Self::Begin { strand, .. } => Some(strand),
+            _ => match self.turn() {
+                Some(turn) => Some(turn.strand),
+                None => None,
+            },
         }
     }
 
-    const fn laying_phase(pass: u16) -> Phase {
-        if pass == 1 {
-            Phase::Lead
-        } else {
-            Phase::Follow
+    /// The number of the leg along its strand, where one is laid, looked at or faired.
+    pub const fn leg(self) -> Option<u16> {
+        match self.turn() {
+            Some(turn) => Some(turn.leg),
+            None => None,
+        }
+    }
+
+    /// The leg that is laid next here; none where the cord is not being laid.
+    pub const fn laying(self) -> Option<Turn> {
+        match self {
+            Self::Begin { pass, strand } => Some(Turn {
+                pass,
+                strand,
+                leg: 1,
+            }),
+            Self::Lay { turn, .. } => Some(turn),
+            _ => None,
+        }
+    }
+
+    /// Crossings behind the hand in the leg that is being laid: 0 where none is.
+    pub const fn crossings_behind(self) -> u16 {
+        match self {
+            Self::Lay { crossing, .. } => crossing,
+            _ => 0,
         }
     }
 }

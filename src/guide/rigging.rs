@@ -1,6 +1,6 @@
 //! Before the first leg: what goes into the bag, and how the tube is rigged.
 
-use super::{Caution, Phase, Place, Plan, What};
+use super::{Caution, Place, Plan, What};
 use crate::bench;
 use crate::bench::{
     BenchError, Cord, HexKey, Item, Layout, Millimetres, PassCord, Rig, RingPins, Thread, kit,
@@ -171,59 +171,68 @@ impl Rigging {
 
     /// The first place of all.
     pub const fn first(&self) -> Place {
-        Place::item(Phase::Kit, 1)
+        Place::Kit { item: 1 }
     }
 
     /// The last place before the first leg.
     pub fn last(&self) -> Place {
-        Place::item(Phase::Rig, count(&self.tasks))
+        Place::Rig {
+            task: count(&self.tasks),
+        }
     }
 
-    /// The place itself, or the nearest there is.
+    /// The place itself, or the nearest there is; places of other phases stay as they are.
     pub fn settle(&self, place: Place) -> Place {
-        let most = match place.phase {
-            Phase::Kit => count(&self.items),
-            _ => count(&self.tasks),
-        };
-        Place::item(place.phase, place.leg.clamp(1, most))
+        match place {
+            Place::Kit { item } => Place::Kit {
+                item: item.clamp(1, count(&self.items)),
+            },
+            Place::Rig { task } => Place::Rig {
+                task: task.clamp(1, count(&self.tasks)),
+            },
+            place => place,
+        }
     }
 
     /// The next place; none after the last.
     pub fn next(&self, place: Place) -> Option<Place> {
-        match place.phase {
-            Phase::Kit if place.leg < count(&self.items) => {
-                Some(Place::item(Phase::Kit, place.leg + 1))
-            }
-            Phase::Kit => Some(Place::item(Phase::Rig, 1)),
-            _ => (place.leg < count(&self.tasks)).then(|| Place::item(Phase::Rig, place.leg + 1)),
+        match place {
+            Place::Kit { item } if item < count(&self.items) => Some(Place::Kit { item: item + 1 }),
+            Place::Kit { .. } => Some(Place::Rig { task: 1 }),
+            Place::Rig { task } if task < count(&self.tasks) => Some(Place::Rig { task: task + 1 }),
+            _ => None,
         }
     }
 
     /// The place before; none before the first.
     pub fn back(&self, place: Place) -> Option<Place> {
-        match (place.phase, place.leg) {
-            (Phase::Kit, number) => (number > 1).then(|| Place::item(Phase::Kit, number - 1)),
-            (_, 1) => Some(Place::item(Phase::Kit, count(&self.items))),
-            (phase, number) => Some(Place::item(phase, number.saturating_sub(1))),
+        match place {
+            Place::Kit { item } if item > 1 => Some(Place::Kit { item: item - 1 }),
+            Place::Rig { task } if task > 1 => Some(Place::Rig { task: task - 1 }),
+            Place::Rig { .. } => Some(Place::Kit {
+                item: count(&self.items),
+            }),
+            _ => None,
         }
     }
 
-    /// What the step at a place asks for.
+    /// What the step at a place asks for; none at a place of another phase.
     pub fn what(&self, place: Place) -> Option<What> {
-        let index = usize::from(place.leg).checked_sub(1)?;
-        Some(match place.phase {
-            Phase::Kit => What::Kit(Kit {
-                number: place.leg,
+        let nth = |number: u16| usize::from(number).checked_sub(1);
+        match place {
+            Place::Kit { item: number } => Some(What::Kit(Kit {
+                number,
                 items: count(&self.items),
-                item: self.items.get(index)?.clone(),
-            }),
-            _ => What::Rig(RigStep {
-                number: place.leg,
+                item: self.items.get(nth(number)?)?.clone(),
+            })),
+            Place::Rig { task: number } => Some(What::Rig(RigStep {
+                number,
                 tasks: count(&self.tasks),
                 hand: self.hand,
-                task: self.tasks.get(index)?.clone(),
-            }),
-        })
+                task: self.tasks.get(nth(number)?)?.clone(),
+            })),
+            _ => None,
+        }
     }
 
     /// Items of the kit and steps of rigging.

@@ -5,7 +5,7 @@ use crate::knot::Turn;
 
 use super::after::Item;
 use super::rigging::Rigging;
-use super::{AtOnce, Checks, Phase, Place, Plan, Step, What};
+use super::{AtOnce, Checks, Place, Plan, Step, What};
 
 /// How far the tyer has come.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -101,170 +101,136 @@ impl Script {
 
     /// The last place of the job.
     pub fn last(&self) -> Place {
-        Place::item(Phase::Finish, self.finishes())
+        Place::Finish {
+            task: self.finishes(),
+        }
     }
 
     /// The place itself, moved to the beginning of the part it lies in, or `None` when this
     /// job has no such place.
     pub fn settle(&self, place: Place) -> Option<Place> {
-        let turn = place.turn();
-        match place.phase {
+        let laying = self.plan.laying();
+        match place {
             // Without a rigging any more, the job begins with its first leg.
-            Phase::Kit | Phase::Rig => Some(
+            Place::Kit { .. } | Place::Rig { .. } => Some(
                 self.rigging
                     .as_ref()
                     .map_or(self.first(), |rigging| rigging.settle(place)),
             ),
-            Phase::Lead | Phase::Follow if place.leg == 0 => {
-                // The beginning of a pass is there exactly when its first leg is.
-                self.plan.laying().leg(Turn { leg: 1, ..turn })?;
-                Some(Place::begin(place.pass, place.strand))
-            }
-            Phase::Lead | Phase::Follow => {
-                self.plan.laying().leg(turn)?;
+            // The beginning of a pass is there exactly when its first leg is.
+            Place::Begin { .. } => laying.leg(place.laying()?).map(|_| place),
+            Place::Lay { turn, crossing } => {
+                laying.leg(turn)?;
                 let crossings = self.met(turn);
-                if place.crossing > crossings {
+                if crossing > crossings {
                     return None;
                 }
-                let part = self.at_once.part_of(place.crossing, crossings);
+                let part = self.at_once.part_of(crossing, crossings);
                 let crossing = self.at_once.begins(part, crossings);
-                Some(Place {
-                    crossing,
-                    ..Place::lay(turn)
-                })
+                Some(Place::Lay { turn, crossing })
             }
             // A round can be looked at even when it is not asked for.
-            Phase::Check => {
-                let is_round = turn.leg > 0 && turn.leg.is_multiple_of(2);
-                (is_round && self.plan.laying().leg(turn).is_some()).then(|| Place::check(turn))
+            Place::Check { turn } => {
+                let is_round = turn.leg.is_multiple_of(2);
+                (is_round && laying.leg(turn).is_some()).then_some(place)
             }
-            Phase::Lift | Phase::Finish => {
-                let items = if place.phase == Phase::Lift {
-                    &self.lift
-                } else {
-                    &self.finish
-                };
-                (1..=count(items))
-                    .contains(&place.leg)
-                    .then(|| Place::item(place.phase, place.leg))
+            Place::Lift { task } => (1..=self.lifts()).contains(&task).then_some(place),
+            Place::Fair { round, turn } => {
+                laying.leg(turn)?;
+                (1..=self.fair_rounds()).contains(&round).then_some(place)
             }
-            Phase::Fair => {
-                self.plan.laying().leg(turn)?;
-                (1..=self.fair_rounds())
-                    .contains(&place.crossing)
-                    .then(|| Place::fair(place.crossing, turn))
-            }
+            Place::Finish { task } => (1..=self.finishes()).contains(&task).then_some(place),
         }
     }
 
     /// The next place, or `None` at the end. `place` must be [settled](Self::settle).
     pub fn next(&self, place: Place) -> Option<Place> {
-        let turn = place.turn();
-        match place.phase {
-            Phase::Kit | Phase::Rig => {
-                let next = self
-                    .rigging
-                    .as_ref()
-                    .and_then(|rigging| rigging.next(place));
-                next.or(Some(Place::begin(1, 1)))
-            }
-            Phase::Lead | Phase::Follow if place.leg == 0 => {
-                Some(Place::lay(Turn { leg: 1, ..turn }))
-            }
-            Phase::Lead | Phase::Follow => Some(self.after_part(place)),
-            Phase::Check => Some(self.after_leg(turn)),
-            Phase::Lift if place.leg < self.lifts() => {
-                Some(Place::item(Phase::Lift, place.leg + 1))
-            }
-            Phase::Lift => Some(Place::fair(
-                1,
-                Turn {
-                    pass: 1,
-                    strand: 1,
-                    leg: 1,
-                },
-            )),
-            Phase::Fair => Some(match self.fair_after(turn) {
-                Some(turn) => Place::fair(place.crossing, turn),
-                None if place.crossing < self.fair_rounds() => Place::fair(
-                    place.crossing + 1,
-                    Turn {
-                        pass: 1,
-                        strand: 1,
-                        leg: 1,
-                    },
-                ),
-                None => Place::item(Phase::Finish, 1),
-            }),
-            Phase::Finish => {
-                (place.leg < self.finishes()).then(|| Place::item(Phase::Finish, place.leg + 1))
-            }
-        }
+        let first = Turn {
+            pass: 1,
+            strand: 1,
+            leg: 1,
+        };
+        Some(match place {
+            Place::Kit { .. } | Place::Rig { .. } => self
+                .rigging
+                .as_ref()
+                .and_then(|rigging| rigging.next(place))
+                .unwrap_or(Place::begin(1, 1)),
+            Place::Begin { .. } => Place::lay(place.laying()?),
+            Place::Lay { turn, crossing } => self.after_part(turn, crossing),
+            Place::Check { turn } => self.after_leg(turn),
+            Place::Lift { task } if task < self.lifts() => Place::Lift { task: task + 1 },
+            Place::Lift { .. } => Place::fair(1, first),
+            Place::Fair { round, turn } => match self.fair_after(turn) {
+                Some(turn) => Place::fair(round, turn),
+                None if round < self.fair_rounds() => Place::fair(round + 1, first),
+                None => Place::Finish { task: 1 },
+            },
+            Place::Finish { task } if task < self.finishes() => Place::Finish { task: task + 1 },
+            Place::Finish { .. } => return None,
+        })
     }
 
     /// The place before, or `None` at the first. `place` must be [settled](Self::settle).
     pub fn back(&self, place: Place) -> Option<Place> {
-        let (laying, turn) = (self.plan.laying(), place.turn());
-        match place.phase {
-            Phase::Kit | Phase::Rig => self.rigging.as_ref()?.back(place),
-            Phase::Lead | Phase::Follow if place.leg == 0 => {
-                let laid = laying.legs_before(Turn { leg: 1, ..turn });
+        let laying = self.plan.laying();
+        match place {
+            Place::Kit { .. } | Place::Rig { .. } => self.rigging.as_ref()?.back(place),
+            Place::Begin { .. } => {
+                let laid = laying.legs_before(place.laying()?);
                 match laid.checked_sub(1) {
                     Some(before) => laying.turn(before).map(Place::check),
                     None => self.rigging.as_ref().map(Rigging::last),
                 }
             }
-            Phase::Lead | Phase::Follow if place.crossing > 0 => {
+            Place::Lay { turn, crossing } if crossing > 0 => {
                 let crossings = self.met(turn);
-                let part = self.at_once.part_of(place.crossing, crossings) - 1;
-                Some(Place {
+                let part = self.at_once.part_of(crossing, crossings) - 1;
+                Some(Place::Lay {
+                    turn,
                     crossing: self.at_once.begins(part, crossings),
-                    ..place
                 })
             }
-            Phase::Lead | Phase::Follow => Some(match place.leg {
-                1 => Place::begin(place.pass, place.strand),
-                leg => {
-                    let before = Turn {
-                        leg: leg - 1,
-                        ..turn
-                    };
-                    if self.is_checked(before) {
-                        Place::check(before)
-                    } else {
-                        self.last_part(before)
-                    }
-                }
-            }),
-            Phase::Check => Some(self.last_part(turn)),
-            Phase::Lift | Phase::Finish if place.leg > 1 => {
-                Some(Place::item(place.phase, place.leg - 1))
+            Place::Lay { turn, .. } if turn.leg == 1 => Some(Place::begin(turn.pass, turn.strand)),
+            Place::Lay { turn, .. } => {
+                let before = Turn {
+                    leg: turn.leg - 1,
+                    ..turn
+                };
+                Some(if self.is_checked(before) {
+                    Place::check(before)
+                } else {
+                    self.last_part(before)
+                })
             }
-            Phase::Lift => laying.turn(laying.legs() - 1).map(Place::check),
-            Phase::Fair => Some(match self.fair_before(turn) {
-                Some(turn) => Place::fair(place.crossing, turn),
-                None if place.crossing > 1 => Place::fair(place.crossing - 1, self.fair_last()),
-                None => Place::item(Phase::Lift, self.lifts()),
+            Place::Check { turn } => Some(self.last_part(turn)),
+            Place::Lift { task } if task > 1 => Some(Place::Lift { task: task - 1 }),
+            Place::Lift { .. } => laying.turn(laying.legs() - 1).map(Place::check),
+            Place::Fair { round, turn } => Some(match self.fair_before(turn) {
+                Some(turn) => Place::fair(round, turn),
+                None if round > 1 => Place::fair(round - 1, self.fair_last()),
+                None => Place::Lift { task: self.lifts() },
             }),
-            Phase::Finish => Some(Place::fair(self.fair_rounds(), self.fair_last())),
+            Place::Finish { task } if task > 1 => Some(Place::Finish { task: task - 1 }),
+            Place::Finish { .. } => Some(Place::fair(self.fair_rounds(), self.fair_last())),
         }
     }
 
     /// The step at a [settled](Self::settle) place, or `None` when the job has no such place.
     pub fn step(&self, place: Place) -> Option<Step> {
-        let item = |items: &[Item]| {
-            let index = usize::from(place.leg.checked_sub(1)?);
+        let item = |items: &[Item], number: u16| {
+            let index = usize::from(number.checked_sub(1)?);
             items.get(index).map(Item::what)
         };
-        let what = match place.phase {
-            Phase::Kit | Phase::Rig => self.rigging.as_ref()?.what(place)?,
-            Phase::Lead if place.leg == 0 => What::Begin(self.begin(place.strand)),
-            Phase::Follow if place.leg == 0 => What::Follow(self.follow(place)),
-            Phase::Lead | Phase::Follow => What::Lay(self.lay(place)?),
-            Phase::Check => What::Check(self.check(place.turn())?),
-            Phase::Lift => item(&self.lift)?,
-            Phase::Fair => What::Fair(self.fair(place)?),
-            Phase::Finish => item(&self.finish)?,
+        let what = match place {
+            Place::Kit { .. } | Place::Rig { .. } => self.rigging.as_ref()?.what(place)?,
+            Place::Begin { pass: 1, strand } => What::Begin(self.begin(strand)),
+            Place::Begin { pass, strand } => What::Follow(self.follow(pass, strand)),
+            Place::Lay { turn, crossing } => What::Lay(self.lay(turn, crossing)?),
+            Place::Check { turn } => What::Check(self.check(turn)?),
+            Place::Lift { task } => item(&self.lift, task)?,
+            Place::Fair { round, turn } => What::Fair(self.fair(round, turn)?),
+            Place::Finish { task } => item(&self.finish, task)?,
         };
         Some(Step { place, what })
     }
@@ -278,14 +244,16 @@ impl Script {
     pub fn progress(&self, place: Place) -> Progress {
         let laying = self.plan.laying();
         let legs = laying.legs();
-        let laid = match place.phase {
-            Phase::Kit | Phase::Rig => 0,
-            Phase::Lead | Phase::Follow => laying.legs_before(Turn {
-                leg: place.leg.max(1),
-                ..place.turn()
+        let laid = match place {
+            Place::Kit { .. } | Place::Rig { .. } => 0,
+            Place::Begin { pass, strand } => laying.legs_before(Turn {
+                pass,
+                strand,
+                leg: 1,
             }),
-            Phase::Check => laying.legs_before(place.turn()) + 1,
-            Phase::Lift | Phase::Fair | Phase::Finish => legs,
+            Place::Lay { turn, .. } => laying.legs_before(turn),
+            Place::Check { turn } => laying.legs_before(turn) + 1,
+            Place::Lift { .. } | Place::Fair { .. } | Place::Finish { .. } => legs,
         };
         Progress { laid, legs }
     }
@@ -306,18 +274,19 @@ impl Script {
         u16::try_from(met).unwrap_or(u16::MAX)
     }
 
-    fn after_part(&self, place: Place) -> Place {
-        let crossings = self.met(place.turn());
-        let part = self.at_once.part_of(place.crossing, crossings) + 1;
+    /// Where it goes on after the part of a leg that begins behind so many crossings.
+    fn after_part(&self, turn: Turn, crossing: u16) -> Place {
+        let crossings = self.met(turn);
+        let part = self.at_once.part_of(crossing, crossings) + 1;
         if part < self.at_once.parts(crossings) {
-            Place {
+            Place::Lay {
+                turn,
                 crossing: self.at_once.begins(part, crossings),
-                ..place
             }
-        } else if self.is_checked(place.turn()) {
-            Place::check(place.turn())
+        } else if self.is_checked(turn) {
+            Place::check(turn)
         } else {
-            self.after_leg(place.turn())
+            self.after_leg(turn)
         }
     }
 
@@ -335,16 +304,16 @@ impl Script {
             .turn(self.plan.laying().legs_before(turn) + 1)
         {
             Some(next) => Place::begin(next.pass, next.strand),
-            None => Place::item(Phase::Lift, 1),
+            None => Place::Lift { task: 1 },
         }
     }
 
     fn last_part(&self, turn: Turn) -> Place {
         let crossings = self.met(turn);
         let part = self.at_once.parts(crossings) - 1;
-        Place {
+        Place::Lay {
+            turn,
             crossing: self.at_once.begins(part, crossings),
-            ..Place::lay(turn)
         }
     }
 }

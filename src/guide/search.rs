@@ -193,7 +193,7 @@ impl Search {
             // The cord has come to its end.
             return Stage::Found(after);
         }
-        if own.leg == 0 && plan.begins_a_cord(own.pass) {
+        if matches!(own, Place::Begin { pass, .. } if plan.begins_a_cord(pass)) {
             // It goes no further: the next pass has a cord of its own.
             return Stage::Found(after);
         }
@@ -203,7 +203,7 @@ impl Search {
             // crosses something, only another strand tells.
             let (crossed_nothing, crossed): (Vec<_>, Vec<_>) = answers
                 .into_iter()
-                .partition(|(_, place)| place.crossing == 0);
+                .partition(|(_, place)| place.crossings_behind() == 0);
             let (other, times) = if turn.strand < plan.knot().strands() {
                 (turn.strand + 1, turn.pass)
             } else {
@@ -227,9 +227,8 @@ impl Search {
     /// How many crossings may have been made since the pin on the leg that `place` begins, each
     /// with its place; the most first.
     fn crossings_since(script: &Script, pin: Pin, place: Place) -> Vec<(Question, Place)> {
-        let turn = Turn {
-            leg: place.leg.max(1),
-            ..place.turn()
+        let Some(turn) = place.laying() else {
+            return Vec::new();
         };
         let crossings = script.met(turn);
         let mut begins: Vec<u16> = (0..script.at_once.parts(crossings))
@@ -238,11 +237,10 @@ impl Search {
         // Asked as "so many or more", the most first: a hand between two of them has an answer.
         begins.reverse();
         let answer = |crossings| {
-            let begun = Place {
-                crossing: crossings,
-                ..Place::lay(turn)
+            let here = match crossings {
+                0 => place,
+                crossing => Place::Lay { turn, crossing },
             };
-            let here = if crossings == 0 { place } else { begun };
             (Question::Crossed { pin, crossings }, here)
         };
         begins.into_iter().map(answer).collect()

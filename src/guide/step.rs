@@ -329,7 +329,7 @@ impl Step {
     /// The caution when this is the step to speak it: of several tucks and rings, the first.
     pub fn caution_to_say(&self) -> Option<Caution> {
         let is_later_tuck = matches!(&self.what, What::Finish(finish)
-            if matches!(finish.task, FinishTask::Tuck(_)) && self.place.leg > 1);
+            if matches!(finish.task, FinishTask::Tuck(_)) && self.place != Place::Finish { task: 1 });
         let is_later_ring = matches!(&self.what, What::Rig(step) if step.is_top());
         self.caution().filter(|_| !is_later_tuck && !is_later_ring)
     }

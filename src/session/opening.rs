@@ -47,7 +47,7 @@ pub fn lessons(shelf: &Shelf) -> Result<[LessonState; COURSE.len()], ShelfError>
             .position(|lesson| Some(lesson.number) == tie.lesson());
         if let Some(state) = index.map(|index| &mut states[index]) {
             let script = Script::new(tie.plan(), AtOnce::default());
-            let is_done = tie.stands_at() == Some(script.last());
+            let is_done = tie.place == script.last();
             *state = (*state).max(if is_done {
                 LessonState::Done
             } else {

@@ -218,12 +218,12 @@ impl Session {
 
 /// What is heard of a move. `is_last` when nothing comes after it.
 fn cue_for(from: Place, to: Place, is_forward: bool, is_last: bool) -> Cue {
-    let ends_a_pass = to.pass > from.pass || to.phase == Phase::Lift;
-    match to.phase {
+    let ends_a_pass = to.pass() > from.pass() || to.phase() == Phase::Lift;
+    match to.phase() {
         _ if !is_forward => Cue::Back,
         _ if is_last => Cue::Done,
         Phase::Check => Cue::Check,
-        _ if from.phase == Phase::Check && ends_a_pass => Cue::EndOfPass,
+        _ if from.phase() == Phase::Check && ends_a_pass => Cue::EndOfPass,
         _ => Cue::Next,
     }
 }

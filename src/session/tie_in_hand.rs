@@ -35,7 +35,7 @@ impl TieInHand {
             ..
         } = in_hand;
         let script = Script::new(tie.plan(), at_once).with_checks(checks);
-        let place = tie.stands_at().unwrap_or_else(|| script.first());
+        let place = tie.place;
         let mut walk = Walk::new(script, place, words);
         walk.set_pace(pace);
         Self {
@@ -83,13 +83,13 @@ impl TieInHand {
         let (here, mut worked) = (self.walk.place(), self.tie.worked());
         let onwards = self.walk.script().next(before) == Some(here);
         self.timer.press(now, onwards, (before, here), &mut worked);
-        self.tie.stand_at(here);
+        self.tie.place = here;
         self.tie.set_worked(&worked);
     }
 
     /// Notes where the tie stands when its steps were portioned anew.
     pub(super) fn stand_where_it_is(&mut self) {
-        self.tie.stand_at(self.walk.place());
+        self.tie.place = self.walk.place();
     }
 
     /// The document, where it is to be saved.

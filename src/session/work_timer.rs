@@ -2,7 +2,8 @@
 
 use std::time::Duration;
 
-use crate::guide::{Phase, Place};
+use crate::guide::Place;
+use crate::knot::Turn;
 use crate::shelf::Worked;
 
 /// A gap between two presses that is longer was a rest and no work. *Common practice.*
@@ -67,9 +68,11 @@ impl WorkTimer {
 }
 
 /// The leg that is laid at a place, if one is.
-fn leg_at(place: Place) -> Option<(u16, u16, u16)> {
-    let is_laid = matches!(place.phase, Phase::Lead | Phase::Follow) && place.leg > 0;
-    is_laid.then_some((place.pass, place.strand, place.leg))
+fn leg_at(place: Place) -> Option<Turn> {
+    match place {
+        Place::Lay { turn, .. } => Some(turn),
+        _ => None,
+    }
 }
 
 #[cfg(test)]
@@ -104,7 +107,7 @@ mod tests {
     fn the_parts_of_a_leg_are_one_leg() {
         // Legs 1 to 7 are skipped through; leg 8 meets three cords, two of them at once.
         let (_, place, _, worked, _) = tie(&[10, 1, 1, 1, 1, 1, 1, 1, 40, 44]);
-        assert_eq!((place.leg, place.crossing), (9, 0));
+        assert_eq!((place.leg(), place.crossings_behind()), (Some(9), 0));
         assert_eq!((worked.legs_timed(), worked.median_leg()), (1, Some(84.0)));
     }
 

@@ -4,7 +4,8 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use super::files::{self, Found};
-use super::{Place, Shelf, ShelfError, Tie, TieId};
+use super::{Shelf, ShelfError, Tie, TieId};
+use crate::guide::Place;
 
 /// A deleted tie, which can be had back with [`Shelf::undo_delete`].
 #[derive(Clone, Debug, PartialEq, Eq)]

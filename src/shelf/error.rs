@@ -6,7 +6,10 @@ use std::io;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
+use strum::VariantNames;
+
 use super::TieId;
+use crate::guide::Phase;
 use crate::knot::KnotError;
 
 /// Why a document is not read, or would not be readable if it were written.
@@ -47,7 +50,7 @@ pub enum Fault {
     },
     /// No such knot can be tied.
     Knot(KnotError),
-    /// The name of a phase is not 1 to 32 of the letters a to z and hyphens.
+    /// No phase of the job has this name.
     Phase {
         /// The name as given.
         given: String,
@@ -92,10 +95,10 @@ impl fmt::Display for Fault {
                 "is damaged: its checksum is {stored} but its contents have {computed}"
             ),
             Self::Knot(error) => write!(f, "describes no knot that can be tied: {error}"),
-            Self::Phase { given } => write!(
-                f,
-                "names a phase {given:?}; a phase is 1 to 32 letters a to z and hyphens"
-            ),
+            Self::Phase { given } => {
+                let phases = Phase::VARIANTS.join(", ");
+                write!(f, "names a phase {given:?}; the phases are {phases}")
+            }
             Self::Place {
                 part,
                 given,

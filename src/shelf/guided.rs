@@ -1,11 +1,11 @@
 //! Between a tie on the shelf and what the guide makes of it.
 
-use super::{Chosen, Place, Tie, parts};
-use crate::guide::{self, Phase, Plan};
+use super::{Chosen, Tie, parts};
+use crate::guide::{Place, Plan};
 
 impl Tie {
     /// A new tie of a plan, standing at a place of it.
-    pub fn of(plan: &Plan, place: guide::Place) -> Self {
+    pub fn of(plan: &Plan, place: Place) -> Self {
         // Where an added cord begins follows from the names, and is not kept besides.
         let unnamed = plan.clone().with_cords(Vec::new());
         let laying = unnamed.as_ref().unwrap_or(plan).laying().clone();
@@ -14,7 +14,7 @@ impl Tie {
             side: plan.side,
             hand: plan.hand,
         };
-        let mut tie = Self::begin(knot, Place::from(place));
+        let mut tie = Self::begin(knot, place);
         if let Some(setup) = &plan.setup {
             parts::put(&mut tie.extras, setup);
         }
@@ -53,33 +53,6 @@ impl Tie {
             .with_cords(cords.unwrap_or_default())
             .unwrap_or(plan)
     }
-
-    /// Where it stands, or `None` when this version of the guide has no such phase.
-    pub fn stands_at(&self) -> Option<guide::Place> {
-        let Place {
-            phase,
-            pass,
-            strand,
-            leg,
-            crossing,
-        } = &self.place;
-        let phase = PHASES
-            .iter()
-            .find(|(_, name)| name == phase)
-            .map(|(phase, _)| *phase)?;
-        Some(guide::Place {
-            phase,
-            pass: *pass,
-            strand: *strand,
-            leg: *leg,
-            crossing: *crossing,
-        })
-    }
-
-    /// Notes where it stands now.
-    pub fn stand_at(&mut self, place: guide::Place) {
-        self.place = Place::from(place);
-    }
 }
 
 /// The field of a document that names the cords.
@@ -87,28 +60,3 @@ const CORDS: &str = "cords";
 
 /// The field of a document that says which lesson it is the tie of.
 const LESSON: &str = "lesson";
-
-/// The names of the phases in a document. They must stay as they are.
-const PHASES: [(Phase, &str); 8] = [
-    (Phase::Kit, "kit"),
-    (Phase::Rig, "rig"),
-    (Phase::Lead, "lead"),
-    (Phase::Follow, "follow"),
-    (Phase::Check, "check"),
-    (Phase::Lift, "lift"),
-    (Phase::Fair, "fair"),
-    (Phase::Finish, "finish"),
-];
-
-impl From<guide::Place> for Place {
-    fn from(place: guide::Place) -> Self {
-        let name = PHASES.iter().find(|(phase, _)| *phase == place.phase);
-        Self {
-            phase: name.map_or("lead", |(_, name)| name).to_owned(),
-            pass: place.pass,
-            strand: place.strand,
-            leg: place.leg,
-            crossing: place.crossing,
-        }
-    }
-}

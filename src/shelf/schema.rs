@@ -8,8 +8,9 @@ use jiff::Timestamp;
 use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value};
 
+use super::stored_place::StoredPlace;
 use super::tie::Unknown;
-use super::{Chosen, Fault, Place, Tie, TieId, parts};
+use super::{Chosen, Fault, Tie, TieId, parts};
 use crate::knot::{Hand, Knot, Laying, Order, Side, Weave};
 
 /// The version that is written, and the newest that is read.
@@ -31,7 +32,7 @@ struct Document {
     #[serde(default)]
     note: String,
     knot: KnotPart,
-    place: PlacePart,
+    place: StoredPlace,
     begun: Timestamp,
     touched: Timestamp,
     #[serde(flatten)]
@@ -49,17 +50,6 @@ struct KnotPart {
     side: SidePart,
     hand: SidePart,
     order: OrderPart,
-    #[serde(flatten)]
-    unknown: Map<String, Value>,
-}
-
-#[derive(Serialize, Deserialize)]
-struct PlacePart {
-    phase: String,
-    pass: u16,
-    strand: u16,
-    leg: u16,
-    crossing: u16,
     #[serde(flatten)]
     unknown: Map<String, Value>,
 }
@@ -221,14 +211,7 @@ impl Document {
         let weave = Weave::parse(&part.weave)?;
         let knot = Knot::new(part.leads, part.bights, weave)?;
         let laying = Laying::new(knot, part.passes, part.order.into())?;
-        let place = Place {
-            phase: self.place.phase,
-            pass: self.place.pass,
-            strand: self.place.strand,
-            leg: self.place.leg,
-            crossing: self.place.crossing,
-        };
-        place.check(&laying)?;
+        let (place, place_unknown) = self.place.read(&laying)?;
         parts::setup(&self.extras)?;
         Ok(Tie {
             id: TieId::parse(&self.id).unwrap_or_else(|_| TieId::draw()),
@@ -245,7 +228,7 @@ impl Document {
             extras: self.extras,
             unknown: Unknown {
                 knot: part.unknown,
-                place: self.place.unknown,
+                place: place_unknown,
             },
         })
     }
@@ -253,7 +236,7 @@ impl Document {
 
 impl From<&Tie> for Document {
     fn from(tie: &Tie) -> Self {
-        let (laying, place) = (&tie.knot.laying, &tie.place);
+        let laying = &tie.knot.laying;
         Self {
             version: VERSION,
             id: tie.id.to_string(),
@@ -269,14 +252,7 @@ impl From<&Tie> for Document {
                 order: laying.order().into(),
                 unknown: tie.unknown.knot.clone(),
             },
-            place: PlacePart {
-                phase: place.phase.clone(),
-                pass: place.pass,
-                strand: place.strand,
-                leg: place.leg,
-                crossing: place.crossing,
-                unknown: tie.unknown.place.clone(),
-            },
+            place: StoredPlace::of(tie.place, tie.unknown.place.clone()),
             begun: tie.begun,
             touched: tie.touched,
             extras: tie.extras.clone(),

@@ -40,7 +40,7 @@ impl Shelved {
     pub fn new(tie: Tie, now: Timestamp, is_logged: bool) -> Self {
         let plan = tie.plan();
         let script = Script::new(plan.clone(), AtOnce::default());
-        let place = tie.stands_at().and_then(|place| script.settle(place));
+        let place = script.settle(tie.place);
         let place = place.unwrap_or_else(|| script.first());
         Self {
             is_done: place == script.last(),

@@ -7,7 +7,8 @@ use std::sync::atomic::{AtomicU64, Ordering};
 use jiff::Timestamp;
 use serde_json::{Map, Value};
 
-use super::{Fault, ShelfError};
+use super::ShelfError;
+use crate::guide::Place;
 use crate::knot::{Hand, Laying, Side};
 
 /// The name of a tie on the shelf: 6 to 32 of the letters a to z and digits, so that it is
@@ -79,55 +80,6 @@ pub struct Chosen {
     pub hand: Hand,
 }
 
-/// Where the tyer is. The shelf checks that it lies within the knot; what it means is the
-/// guide's affair.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Place {
-    /// The phase of the work, such as `lead`: 1 to 32 of the letters a to z and hyphens.
-    pub phase: String,
-    /// In the phases `lead` and `follow`: 1 … passes.
-    pub pass: u16,
-    /// In the phases `lead` and `follow`: 1 … strands.
-    pub strand: u16,
-    /// In the phases `lead` and `follow`: 1 … legs per strand, or 0 at the beginning of a pass.
-    pub leg: u16,
-    /// In the phases `lead` and `follow`: 0 … leads − 1.
-    pub crossing: u16,
-}
-
-impl Place {
-    /// Asks whether the place lies within the knot. In phases other than `lead` and `follow`
-    /// any numbers do: a tyer who rigs or fairs stands at no leg.
-    pub(super) fn check(&self, laying: &Laying) -> Result<(), Fault> {
-        let letters = |byte: u8| byte.is_ascii_lowercase() || byte == b'-';
-        if !(1..=32).contains(&self.phase.len()) || !self.phase.bytes().all(letters) {
-            return Err(Fault::Phase {
-                given: self.phase.chars().take(40).collect(),
-            });
-        }
-        if !matches!(self.phase.as_str(), "lead" | "follow") {
-            return Ok(());
-        }
-        let knot = laying.knot();
-        for (part, given, least, most) in [
-            ("pass", self.pass, 1, laying.passes()),
-            ("strand", self.strand, 1, knot.strands()),
-            ("leg", self.leg, 0, knot.legs_per_strand()),
-            ("crossing", self.crossing, 0, knot.rows()),
-        ] {
-            if !(least..=most).contains(&given) {
-                return Err(Fault::Place {
-                    part,
-                    given,
-                    least,
-                    most,
-                });
-            }
-        }
-        Ok(())
-    }
-}
-
 /// Fields inside the sections of a document that this version does not know.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub(super) struct Unknown {
@@ -145,7 +97,7 @@ pub struct Tie {
     pub note: String,
     /// The knot.
     pub knot: Chosen,
-    /// How far it has come.
+    /// Where the tyer stands. It lies in the knot, or the tie is not written.
     pub place: Place,
     /// When it was begun.
     pub begun: Timestamp,

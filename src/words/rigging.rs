@@ -7,7 +7,7 @@ use super::args::Selector;
 use super::lengths::{by_hand, cut, fine, inches};
 use super::showing::Shown;
 use crate::bench::{Caution, HexKey, Item, System, Thread};
-use crate::guide::{Kit, Phase, Place, RigStep, Rigging, Script, Task};
+use crate::guide::{Kit, Place, RigStep, Rigging, Script, Task};
 
 /// How many holes are told one by one.
 const FEW_HOLES: usize = 6;
@@ -59,11 +59,11 @@ impl Words {
     /// Where a tie stands before its first leg.
     pub(super) fn say_where_rigging(&self, script: &Script, place: Place) -> String {
         let (items, tasks) = script.rigging().map_or((1, 1), Rigging::counts);
-        let (phase, of) = match place.phase {
-            Phase::Kit => ("kit", items),
-            _ => ("rig", tasks),
+        let (phase, number, of) = match place {
+            Place::Rig { task } => ("rig", task, tasks),
+            place => ("kit", place.item().unwrap_or(1), items),
         };
-        let args = fluent_args! { "phase" => phase, "number" => place.leg, "of" => of };
+        let args = fluent_args! { "phase" => phase, "number" => number, "of" => of };
         self.text("rigging-where-say", &args)
     }
 

@@ -8,7 +8,6 @@ use super::Words;
 use super::args::Selector;
 use super::lengths::sum;
 use crate::bench::{LengthError, Pace};
-use crate::guide::{Phase, Place};
 use crate::shelf::{
     Backup, Fate, Fault, MOST_MINUTES, Restored, ShelfError, Shelved, Standing, Totals,
 };
@@ -31,8 +30,8 @@ impl Words {
             "named" => (!tie.tie.name.trim().is_empty()).selector(),
             "noted" => (!tie.tie.note.trim().is_empty()).selector(),
             "leads" => tie.plan.knot().leads(), "bights" => tie.plan.knot().bights(),
-            "passes" => tie.plan.laying().passes(), "pass" => tie.place.pass,
-            "phase" => phase(tie.place), "state" => tie.standing().selector(),
+            "passes" => tie.plan.laying().passes(), "pass" => tie.place.pass().unwrap_or(1),
+            "phase" => tie.place.phase().name(), "state" => tie.standing().selector(),
             "percent" => tie.per_cent(), "days" => tie.days,
         };
         self.text("shelf-tie-say", &args)
@@ -187,19 +186,6 @@ impl Selector for Standing {
             Self::Finished => "finished",
             Self::Away => "away",
         }
-    }
-}
-
-fn phase(place: Place) -> &'static str {
-    match place.phase {
-        Phase::Kit => "kit",
-        Phase::Rig => "rig",
-        Phase::Lead => "lead",
-        Phase::Follow => "follow",
-        Phase::Check => "check",
-        Phase::Lift => "lift",
-        Phase::Fair => "fair",
-        Phase::Finish => "finish",
     }
 }
 

@@ -129,17 +129,21 @@ impl Words {
                 ("lay", (lay.part, lay.parts), (0, 0))
             }
             What::Check(_) => ("check", (1, 1), (0, 0)),
-            What::Lift(lift) => ("lift", (1, 1), (step.place.leg, lift.of)),
+            What::Lift(lift) => ("lift", (1, 1), (step.place.item().unwrap_or(1), lift.of)),
             What::Fair(fair) => {
                 passes = fair.passes;
                 ("fair", (1, 1), (fair.round, fair.rounds))
             }
-            What::Finish(finish) => ("finish", (1, 1), (step.place.leg, finish.of)),
+            What::Finish(finish) => (
+                "finish",
+                (1, 1),
+                (step.place.item().unwrap_or(1), finish.of),
+            ),
         };
         let args = fluent_args! {
-            "phase" => phase, "pass" => step.place.pass, "passes" => passes,
-            "strand" => step.place.strand, "strands" => knot.strands(),
-            "leg" => step.place.leg, "legs" => knot.legs_per_strand(),
+            "phase" => phase, "pass" => step.place.pass().unwrap_or(1), "passes" => passes,
+            "strand" => step.place.strand().unwrap_or(1), "strands" => knot.strands(),
+            "leg" => step.place.leg().unwrap_or(0), "legs" => knot.legs_per_strand(),
             "part" => part, "parts" => parts, "item" => item, "items" => items,
             "named" => cord.is_some().selector(), "cord" => cord.unwrap_or_default().to_owned(),
         };

@@ -241,7 +241,7 @@ fn a_setup_survives_saving() {
         let tie = Tie::of(&plan, first);
         let read = read_tie(&write_tie(&tie).unwrap()).unwrap();
         assert_eq!(read.plan(), plan);
-        assert_eq!(read.stands_at(), Some(first));
+        assert_eq!(read.place, first);
         // With cords of a name, which begin at pins of their own.
         let named = plan
             .with_cords(vec!["white".to_owned(), "red".to_owned()])

@@ -14,8 +14,9 @@ mod schema;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use marlinspeak::knot::{Hand, Knot, Laying, Order, Side, Weave};
-use marlinspeak::shelf::{Chosen, Place, Shelf, Tie, TieId};
+use marlinspeak::guide::Place;
+use marlinspeak::knot::{Hand, Knot, Laying, Order, Side, Turn, Weave};
+use marlinspeak::shelf::{Chosen, Shelf, Tie, TieId};
 use tempfile::TempDir;
 
 /// A shelf in a folder of its own, which goes when the folder is dropped.
@@ -38,13 +39,11 @@ fn five_by_six() -> Tie {
 
 /// The place before a leg of the lead pass.
 fn leg(leg: u16) -> Place {
-    Place {
-        phase: "lead".to_owned(),
+    Place::lay(Turn {
         pass: 1,
         strand: 1,
         leg,
-        crossing: 0,
-    }
+    })
 }
 
 fn document(shelf: &Shelf, id: &TieId) -> PathBuf {

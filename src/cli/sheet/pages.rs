@@ -1,8 +1,7 @@
 //! The pages of a sheet, with their words.
 
 use crate::bench::{Layout, Tube};
-use crate::guide::{AtOnce, Plan, Script, Step, What};
-use crate::knot::Turn;
+use crate::guide::{AtOnce, Place, Plan, Script, Step, What};
 use crate::picture::sheet::{
     Card, CardSection, LegLine, Page, Paper, StageSheet, StripSheet, StripTexts,
 };
@@ -45,15 +44,16 @@ fn sections(script: &Script, words: &Words) -> Vec<CardSection> {
     let strands = script.plan().knot().strands();
     let mut sections: Vec<CardSection> = Vec::new();
     for step in script.places().filter_map(|place| script.step(place)) {
-        let Turn { pass, strand, leg } = step.place.turn();
-        match &step.what {
-            What::Begin(_) | What::Follow(_) => sections.push(CardSection {
+        if let Place::Begin { pass, strand } = step.place {
+            sections.push(CardSection {
                 head: words.card_pass(pass, strand, strands, script.plan().start_pin(pass, strand)),
                 legs: Vec::new(),
-            }),
+            });
+        }
+        match &step.what {
             What::Lay(lay) => {
                 let line = LegLine {
-                    number: leg.to_string(),
+                    number: lay.turn.leg.to_string(),
                     way: words.card_way(lay),
                     crossings: lay
                         .crossings

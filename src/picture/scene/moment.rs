@@ -2,7 +2,7 @@
 
 use std::ops::Range;
 
-use crate::guide::{Place, Script, Step, TakeBack, What};
+use crate::guide::{Begin, Follow, Place, Script, Step, TakeBack, What};
 use crate::knot::Turn;
 
 /// How far the tie has come.
@@ -41,12 +41,18 @@ impl Moment {
     pub fn of_step(script: &Script, step: &Step) -> Self {
         match &step.what {
             What::Kit(_) | What::Rig(_) => Self::Bare,
-            What::Begin(_) | What::Follow(_) => Self::Before(Turn {
+            What::Begin(Begin { strand, .. }) => Self::Before(Turn {
+                pass: 1,
+                strand: *strand,
                 leg: 1,
-                ..step.place.turn()
+            }),
+            What::Follow(Follow { pass, strand, .. }) => Self::Before(Turn {
+                pass: *pass,
+                strand: *strand,
+                leg: 1,
             }),
             What::Lay(lay) => {
-                let told = usize::from(step.place.crossing);
+                let told = usize::from(step.place.crossings_behind());
                 Self::At {
                     turn: lay.turn,
                     crossings: told..told + lay.crossings.len(),
