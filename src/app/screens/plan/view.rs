@@ -3,7 +3,8 @@
 use iced::widget::{button, column, container, responsive, row, scrollable, text, text_input};
 use iced::{Element, Fill, FillPortion, Size};
 
-use super::{Field, Found, Message, State, id, slot};
+use super::fields::{Field, id, slot};
+use super::form::{Found, Message, State};
 use crate::app::{theme, widgets};
 use crate::bench::Answer;
 use crate::words::Words;

@@ -1,17 +1,17 @@
 //! The shelf screen: every tie that is kept, worked by keys alone.
 
+mod view;
+
 use std::path::PathBuf;
 
-use iced::widget::{Id, button, column, operation, row, scrollable, space, text, text_input};
-use iced::{Center, Element, Fill, Task};
+use iced::widget::{Id, operation, scrollable};
+use iced::{Element, Task};
 
 use super::context::Context;
 use super::page::Page;
 use super::route::{Go, Next};
 use crate::app::jobs::{self, Job, Outcome, Report, Stock};
 use crate::app::services::LAST_SAVE;
-use crate::app::{theme, widgets};
-use crate::guide::{AtOnce, Script};
 use crate::pedal::{Intent, Press};
 use crate::session::as_path;
 use crate::shelf::{ShelfError, Shelved, Standing, Tie, TieId};
@@ -131,45 +131,7 @@ impl Page for State {
     }
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
-        let words = context.words();
-        let mut page = widgets::page_below(context.session.notices(), 12);
-        page = page.push(
-            text(words.plainly("shelf-heading", &[]))
-                .size(theme::HEADING)
-                .font(theme::BOLD),
-        );
-        if let Some(report) = &self.report {
-            page = page.push(widgets::notice(report.as_str()));
-        }
-        if let Some(Prompt { asks, text: typed }) = &self.prompt {
-            page = page.push(text(words.plainly(label(*asks), &[])).size(theme::BODY));
-            page = page.push(
-                text_input("", typed)
-                    .id(line())
-                    .size(28)
-                    .padding(8)
-                    .style(theme::field)
-                    .on_input(Message::Typed)
-                    .on_submit(Message::Enter),
-            );
-        }
-        let keys = match (&self.prompt, self.stock.ties.is_empty()) {
-            (Some(_), _) => "shelf-keys-prompt",
-            (None, true) => "shelf-keys-empty",
-            (None, false) => "shelf-keys",
-        };
-        page = page.push(self.list(words));
-        if self.stock.totals.ties > 0 {
-            page = page.push(widgets::quiet(
-                words.totals(&self.stock.totals),
-                theme::BODY,
-            ));
-        }
-        if let Some(pace) = self.stock.pace {
-            page = page.push(widgets::quiet(words.pace(pace), theme::BODY));
-        }
-        page.push(widgets::quiet(words.plainly(keys, &[]), theme::SMALL))
-            .into()
+        self.page(context.words(), context.session.notices())
     }
 }
 
@@ -357,51 +319,6 @@ impl State {
         }
     }
 
-    fn list<'a>(&'a self, words: &Words) -> Element<'a, Message> {
-        if self.stock.ties.is_empty() {
-            let empty = words.plainly("shelf-empty", &[]);
-            return column![text(empty).size(theme::BODY), space::vertical()]
-                .height(Fill)
-                .into();
-        }
-        let rows = self
-            .stock
-            .ties
-            .iter()
-            .enumerate()
-            .map(|(index, shelved)| self.row(index, shelved, words));
-        scrollable(column(rows).spacing(10))
-            .id(list_id())
-            .width(Fill)
-            .height(Fill)
-            .into()
-    }
-
-    fn row<'a>(&'a self, index: usize, tie: &'a Shelved, words: &Words) -> Element<'a, Message> {
-        let figures = words.tie_line(&tie.plan);
-        let mut title = row![].spacing(20).align_y(Center);
-        if !tie.tie.name.trim().is_empty() {
-            title = title.push(text(&tie.tie.name).size(28).font(theme::BOLD));
-        }
-        let title = title
-            .push(text(figures).size(28).font(theme::BOLD))
-            .push(space::horizontal())
-            .push(widgets::quiet(phase(tie, words), theme::BODY));
-        let mut face = column![title, text(words.tie_stand(tie)).size(theme::BODY)].spacing(4);
-        if tie.standing() == Standing::Finished {
-            face = face.push(widgets::quiet(words.tie_log(tie.is_logged), theme::SMALL));
-        }
-        if !tie.tie.note.trim().is_empty() {
-            face = face.push(widgets::quiet(tie.tie.note.as_str(), theme::SMALL));
-        }
-        button(face)
-            .width(Fill)
-            .padding(12)
-            .style(theme::pressable(index == self.focus))
-            .on_press(Message::Clicked(index))
-            .into()
-    }
-
     /// Brings the tie in the focus into view.
     fn scroll(&self) -> Task<Message> {
         #[expect(clippy::cast_precision_loss, reason = "a place on a scroll bar")]
@@ -416,14 +333,6 @@ impl State {
     }
 }
 
-/// The line above the tying screen's step: "Lead pass, leg 7 of 12".
-fn phase(tie: &Shelved, words: &Words) -> String {
-    let script = Script::new(tie.plan.clone(), AtOnce::default());
-    script
-        .step(tie.place)
-        .map_or_else(String::new, |step| words.show(tie.plan.knot(), &step).phase)
-}
-
 const fn label(asks: Asks) -> &'static str {
     match asks {
         Asks::Name => "shelf-prompt-name",
@@ -434,10 +343,10 @@ const fn label(asks: Asks) -> &'static str {
 }
 
 /// The line that is typed into.
-fn line() -> Id {
+pub(super) fn line() -> Id {
     Id::new("shelf-line")
 }
 
-fn list_id() -> Id {
+pub(super) fn list_id() -> Id {
     Id::new("shelf-list")
 }

@@ -1,137 +1,33 @@
-//! The tying screen: the one line that matters, its crossings, and where the tyer is.
+//! What the tying screen looks like: how much stands around the heart of the page, and how large,
+//! so that the line that matters has its room.
 
 use iced::widget::{column, container, progress_bar, responsive, row, space, text};
-use iced::{Center, Element, Fill, Padding, Size, Task};
+use iced::{Center, Element, Fill, Padding, Size};
 
-use super::context::Context;
-use super::page::Page;
-use super::route::Next;
 use crate::app::picture_view::{PictureView, Place};
 use crate::app::text_layout::text_metrics::TextMetrics;
 use crate::app::text_layout::type_fitting::{self, Sizes, Texts};
 use crate::app::widgets::repaint_layer::{self, layer};
 use crate::app::{theme, widgets};
 use crate::guide::Headway;
-use crate::pedal::{Intent, Press};
-use crate::session::{self, Keys, Walk};
-use crate::shelf::TieId;
+use crate::session;
 use crate::words::{Mark, Shown};
 
-/// How the picture of the tie in hand is shown; the tie itself is the session's.
-pub struct State {
-    tie: Option<TieId>,
-    picture: PictureView,
-}
-
-/// Nothing happens on the screen besides presses.
-#[derive(Clone, Copy, Debug)]
-pub enum Message {}
-
-impl Page for State {
-    type Message = Message;
-    type Opening = ();
-
-    /// The session has said the step. The picture of a tie that is come back to is shown as it
-    /// was.
-    fn open((): (), context: &mut Context) -> (Self, Task<Message>) {
-        let tie = context.session.tie().map(|tie| tie.tie().id().clone());
-        let before = context.fetch::<Self>().filter(|before| before.tie == tie);
-        let state = before.map_or_else(
-            || Self {
-                tie,
-                picture: PictureView::default(),
-            },
-            |before| *before,
-        );
-        (state, Task::none())
-    }
-
-    fn update(&mut self, message: Message, _: &mut Context) -> Next<Message> {
-        match message {}
-    }
-
-    /// What asks something of the picture is done here, all else by the session.
-    fn press(
-        &mut self,
-        press: &Press,
-        intent: Option<Intent>,
-        context: &mut Context,
-    ) -> Next<Message> {
-        let is_looking = match intent {
-            Some(Intent::Leave) if self.is_whole(context) => {
-                self.picture.leave_full();
-                true
-            }
-            Some(_) => false,
-            None => !press.is_repeat && self.picture.press(&press.key),
-        };
-        if !is_looking {
-            let now = context.now();
-            context.session.press(intent, press, now);
-        }
-        Next::default()
-    }
-
-    fn title(&self, context: &Context) -> Option<String> {
-        let walk = context.session.walk()?;
-        Some(context.words().tie_line(walk.script().plan()))
-    }
-
-    fn say_again(&self, context: &Context) -> String {
-        let walk = context.session.walk();
-        walk.map_or_else(String::new, |walk| walk.say().to_owned())
-    }
-
-    fn redraw(&mut self, context: &Context) {
-        self.picture.set_dots(context.dots());
-        self.picture
-            .show(context.session.walk().and_then(Walk::subject));
-    }
-
-    fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
-        let (Some(page), Some(walk)) = (context.session.page(), context.session.walk()) else {
-            return space().into();
-        };
-        let (shown, words) = (walk.shown(), context.words());
-        if self.is_whole(context) {
-            let keys = words.plainly("tying-keys-whole", &[]);
-            return whole(shown, &self.picture, page, keys);
-        }
-        let keys = match page.keys {
-            Keys::Done => words.plainly("tying-keys-log", &[]),
-            Keys::Steps => ["tying-keys", "tying-keys-settings"]
-                .map(|id| words.plainly(id, &[]))
-                .join(" · "),
-            Keys::Wrong => words.plainly("tying-keys-wrong", &[]),
-        };
-        let around = Around {
-            notices: page.notices,
-            tie: page.tie,
-            keys,
-            picture_keys: words.plainly("tying-keys-picture", &[]),
-            caution: page.shown.caution,
-            answer: page.answer,
-            headway: page.headway,
-        };
-        let fitted = responsive(move |size| fit_page(shown, &self.picture, &around, size));
-        container(fitted).padding(PADDING).into()
-    }
-
-    fn close(self, context: &mut Context) {
-        context.put_by(self);
-    }
-}
-
-impl State {
-    /// Whether the picture has the whole screen: not while the words have a question.
-    fn is_whole(&self, context: &Context) -> bool {
-        let is_asking = context.session.walk().is_some_and(Walk::is_asking);
-        self.picture.is_full() && !is_asking
-    }
+/// The page with as much around its heart as leaves room for it.
+pub(super) fn fitted<'a, M: 'a>(
+    shown: &'a Shown,
+    picture: &'a PictureView,
+    around: Around,
+) -> Element<'a, M> {
+    container(responsive(move |size| {
+        fit_page(shown, picture, &around, size)
+    }))
+    .padding(PADDING)
+    .into()
 }
 
 /// The picture over the whole screen, and the line with its crossings above it.
-fn whole<'a, M: 'a>(
+pub(super) fn whole<'a, M: 'a>(
     shown: &'a Shown,
     picture: &'a PictureView,
     page: session::Page,
@@ -296,16 +192,16 @@ const SPACING: f32 = 12.0;
 const BAR: f32 = 14.0;
 
 /// What stands around the heart of the page.
-struct Around {
-    notices: Vec<String>,
-    tie: String,
-    keys: String,
-    picture_keys: String,
+pub(super) struct Around {
+    pub notices: Vec<String>,
+    pub tie: String,
+    pub keys: String,
+    pub picture_keys: String,
     /// A danger of this step.
-    caution: Option<String>,
+    pub caution: Option<String>,
     /// The answer to a question, until the next press.
-    answer: Option<String>,
-    headway: Headway,
+    pub answer: Option<String>,
+    pub headway: Headway,
 }
 
 /// The same texts, shaped, with the name of the phase.

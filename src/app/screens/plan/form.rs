@@ -1,0 +1,459 @@
+//! What is typed on the plan screen, what fits, and what presses come to.
+
+use super::fields::{FIELDS, Field, asking, place_of, slot};
+use crate::app::picture_view::PictureView;
+use crate::bench::{Answer, Misfit, STANDARD_CORDS};
+use crate::guide::{AskError, Asked, Asking, Plan, Rack, Wanted};
+use crate::knot::{Hand, Knot, Side, Weave};
+use crate::pedal::{Intent, Press};
+use crate::picture::Subject;
+use crate::shelf::ShelfError;
+use crate::words::Words;
+
+/// What is typed, and what fits.
+pub struct State {
+    pub(super) texts: [String; FIELDS.len()],
+    pub(super) is_girth: bool,
+    pub(super) focus: Field,
+    pub(super) rack: Rack,
+    pub(super) rack_trouble: Option<ShelfError>,
+    pub(super) hand: Hand,
+    pub(super) side: Side,
+    pub(super) found: Found,
+    /// Which question is out; an answer to an older one is dropped.
+    pub(super) asked: u64,
+    /// Which question the knots in sight answer.
+    pub(super) answered: u64,
+    /// The best knot is to be taken as soon as it is found.
+    pub(super) takes_best: bool,
+    pub(super) chosen: usize,
+    pub(super) complaint: Option<String>,
+    /// Shows the chosen knot.
+    pub(super) picture: PictureView,
+}
+
+/// What has come of the form so far.
+pub(super) enum Found {
+    /// Something is still to be said.
+    Wanting(Asking),
+    /// Something said cannot be used.
+    Wrong(AskError),
+    /// Knots, best first; before the first answer comes in, none yet.
+    Knots(Box<Wanted>, Vec<Answer>),
+    /// Nothing fits, and why.
+    Nothing(Vec<Misfit>),
+}
+
+/// What the search brings back.
+#[derive(Clone, Debug)]
+pub struct Outcome {
+    question: Box<Wanted>,
+    answers: Vec<Answer>,
+    misfits: Vec<Misfit>,
+}
+
+impl Outcome {
+    /// Looks for the knots: a few milliseconds, and not for the thread of the window.
+    pub fn of(question: Box<Wanted>) -> Self {
+        let answers = question.answers();
+        let misfits = if answers.is_empty() {
+            question.misfits()
+        } else {
+            Vec::new()
+        };
+        Self {
+            question,
+            answers,
+            misfits,
+        }
+    }
+}
+
+/// What happens on the screen besides presses.
+#[derive(Clone, Debug)]
+pub enum Message {
+    /// A text of the form was changed.
+    Typed(Field, String),
+    /// A choice beside a field was taken, by its number.
+    Picked(Field, usize),
+    /// The knots for a question are found.
+    Found(u64, Outcome),
+    /// The kept tubes and cords are read.
+    Rack(Result<Rack, ShelfError>),
+    /// A knot was pointed at.
+    Choose(usize),
+    /// The chosen knot is to be tied.
+    Take,
+}
+
+/// What a press or a message comes to.
+#[derive(Clone, Debug)]
+pub(super) enum Action {
+    /// Nothing.
+    None,
+    /// Put the focus of the window on this field, and say what it is.
+    Focus(Field, String),
+    /// Look for the knots that answer this question.
+    Find(u64, Box<Wanted>),
+    /// Say this.
+    Say(String),
+    /// Begin a tie.
+    Begin(Box<Plan>),
+    /// Back to the start screen.
+    Leave,
+}
+
+impl Default for State {
+    fn default() -> Self {
+        Self {
+            texts: Default::default(),
+            is_girth: false,
+            focus: Field::Object,
+            rack: Rack::default(),
+            rack_trouble: None,
+            hand: Hand::default(),
+            side: Side::default(),
+            found: Found::Wanting(Asking::Object),
+            asked: 0,
+            answered: 0,
+            takes_best: false,
+            chosen: 0,
+            complaint: None,
+            picture: PictureView::default().round(),
+        }
+    }
+}
+
+impl State {
+    /// Shows the knot that is chosen by now, or none, on a screen with so many dots for each
+    /// pixel of the layout.
+    pub(super) fn show_knot(&mut self, dots: f32) {
+        let answer = match &self.found {
+            Found::Knots(_, answers) => answers.get(self.chosen),
+            _ => None,
+        };
+        let subject = answer.and_then(|answer| Subject::answer(answer, self.hand, self.side));
+        self.picture.set_dots(dots);
+        self.picture.show(subject);
+    }
+
+    /// What is said when the screen appears.
+    pub(super) fn say(&self, words: &Words) -> String {
+        let screen = words.plainly("plan-say", &[]);
+        // Come back to, it says what was chosen.
+        if let Found::Knots(_, answers) = &self.found
+            && let Some(answer) = answers.get(self.chosen)
+        {
+            let answer = words.say_answer(self.chosen + 1, answers.len(), answer);
+            return format!("{screen} {answer}");
+        }
+        screen
+    }
+
+    /// What a message from the form or the list comes to.
+    pub(super) fn told(&mut self, message: Message, words: &Words) -> Action {
+        match message {
+            Message::Typed(field, text) => {
+                self.focus = field;
+                self.texts[slot(field)] = text;
+                self.look()
+            }
+            Message::Picked(field, index) => self.pick(field, index),
+            Message::Found(asked, outcome) => {
+                if asked != self.asked {
+                    return Action::None;
+                }
+                self.answered = asked;
+                self.chosen = 0;
+                self.found = if outcome.answers.is_empty() {
+                    Found::Nothing(outcome.misfits)
+                } else {
+                    Found::Knots(outcome.question, outcome.answers)
+                };
+                if self.takes_best {
+                    self.take(words)
+                } else {
+                    Action::None
+                }
+            }
+            Message::Rack(read) => {
+                match read {
+                    Ok(rack) => (self.rack, self.rack_trouble) = (rack, None),
+                    Err(error) => self.rack_trouble = Some(error),
+                }
+                self.look()
+            }
+            Message::Choose(index) => self.choose(index, words),
+            Message::Take => self.take(words),
+        }
+    }
+
+    /// What a press comes to that no field took.
+    pub(super) fn pressed(
+        &mut self,
+        press: &Press,
+        intent: Option<Intent>,
+        words: &Words,
+    ) -> Action {
+        match press.key.as_str() {
+            "ArrowDown" => return self.choose(self.chosen.saturating_add(1), words),
+            "ArrowUp" => return self.choose(self.chosen.saturating_sub(1), words),
+            _ if press.is_repeat => return Action::None,
+            _ => {}
+        }
+        match press.key.as_str() {
+            "Tab" => self.move_focus(1, words),
+            "Shift+Tab" => self.move_focus(FIELDS.len() - 1, words),
+            "PageDown" => self.pick_next(true),
+            "PageUp" => self.pick_next(false),
+            "Enter" => self.take(words),
+            "Backspace" => self.type_on(None),
+            _ if intent == Some(Intent::Leave) => Action::Leave,
+            key => {
+                let mut letters = key.chars();
+                match (letters.next(), letters.next()) {
+                    (Some(letter), None) if !letter.is_control() => self.type_on(Some(letter)),
+                    _ => Action::None,
+                }
+            }
+        }
+    }
+
+    /// Types a letter into the field in turn, or takes one back. It comes here when the window has
+    /// not yet put its own focus there, and must not be lost.
+    fn type_on(&mut self, letter: Option<char>) -> Action {
+        let text = &mut self.texts[slot(self.focus)];
+        match letter {
+            Some(letter) => text.push(letter),
+            None => {
+                text.pop();
+            }
+        }
+        self.look()
+    }
+
+    /// Takes stock of the form after a change.
+    fn look(&mut self) -> Action {
+        self.complaint = None;
+        // Whatever is still being looked for is out of date.
+        self.asked += 1;
+        self.takes_best = false;
+        match self.texts().question(&self.rack) {
+            Ok(question) => {
+                let question = Box::new(question);
+                // What was found before stays in sight until the answer comes.
+                if !matches!(self.found, Found::Knots(..)) {
+                    self.found = Found::Knots(question.clone(), Vec::new());
+                }
+                Action::Find(self.asked, question)
+            }
+            Err(AskError::Missing(asking)) => {
+                self.found = Found::Wanting(asking);
+                Action::None
+            }
+            Err(error) => {
+                self.found = Found::Wrong(error);
+                Action::None
+            }
+        }
+    }
+
+    fn texts(&self) -> Asked {
+        let text = |field| Some(self.texts[slot(field)].clone());
+        let (object, girth) = if self.is_girth {
+            (None, text(Field::Object))
+        } else {
+            (text(Field::Object), None)
+        };
+        Asked {
+            object,
+            girth,
+            cover: text(Field::Cover),
+            cord: text(Field::Cord),
+            tube: text(Field::Tube),
+            rows: text(Field::Rows),
+            pin: text(Field::Pin),
+            thread: text(Field::Thread),
+            wall: None,
+            have: text(Field::Have),
+        }
+    }
+
+    fn move_focus(&mut self, by: usize, words: &Words) -> Action {
+        let wrong = self.wrong_in(self.focus, words);
+        self.focus = FIELDS[(slot(self.focus) + by) % FIELDS.len()];
+        let here = self.say_field(words);
+        // What is wrong in the field just left is heard first.
+        let say = wrong.map_or_else(|| here.clone(), |wrong| format!("{wrong} {here}"));
+        Action::Focus(self.focus, say)
+    }
+
+    fn say_field(&self, words: &Words) -> String {
+        let text = self.texts[slot(self.focus)].trim();
+        words.say_field(
+            asking(self.focus, self.is_girth),
+            Some(text).filter(|text| !text.is_empty()),
+        )
+    }
+
+    /// What is wrong with the text of this field, if it is what keeps knots from being found.
+    pub(super) fn wrong_in(&self, field: Field, words: &Words) -> Option<String> {
+        match &self.found {
+            Found::Wrong(error) if place_of(error) == field => Some(words.ask_error(error)),
+            _ => None,
+        }
+    }
+
+    /// What can be picked for a field: its text, for each.
+    pub(super) fn picks(&self, field: Field) -> Vec<String> {
+        match field {
+            Field::Cord => {
+                let standards = STANDARD_CORDS
+                    .iter()
+                    .filter(|standard| standard.typical_diameter.is_some())
+                    .map(|standard| standard.designation.to_owned());
+                standards.chain(self.rack.cords.keys().cloned()).collect()
+            }
+            Field::Tube => self.rack.tubes.keys().cloned().collect(),
+            _ => Vec::new(),
+        }
+    }
+
+    fn pick(&mut self, field: Field, index: usize) -> Action {
+        self.focus = field;
+        if field == Field::Object {
+            self.is_girth = index == 1;
+            return self.look();
+        }
+        match self.picks(field).into_iter().nth(index) {
+            Some(text) => {
+                self.texts[slot(field)] = text;
+                self.look()
+            }
+            None => Action::None,
+        }
+    }
+
+    fn pick_next(&mut self, forward: bool) -> Action {
+        if self.focus == Field::Object {
+            return self.pick(Field::Object, usize::from(!self.is_girth));
+        }
+        let picks = self.picks(self.focus);
+        if picks.is_empty() {
+            return Action::None;
+        }
+        let here = picks
+            .iter()
+            .position(|pick| *pick == self.texts[slot(self.focus)]);
+        let index = match (here, forward) {
+            (Some(here), true) => (here + 1) % picks.len(),
+            (Some(here), false) => (here + picks.len() - 1) % picks.len(),
+            (None, true) => 0,
+            (None, false) => picks.len() - 1,
+        };
+        self.pick(self.focus, index)
+    }
+
+    fn choose(&mut self, index: usize, words: &Words) -> Action {
+        let Found::Knots(_, answers) = &self.found else {
+            return Action::Say(self.sentence(words));
+        };
+        let chosen = index.min(answers.len().saturating_sub(1));
+        let Some(answer) = answers.get(chosen) else {
+            return Action::None;
+        };
+        self.chosen = chosen;
+        self.complaint = None;
+        Action::Say(words.say_answer(chosen + 1, answers.len(), answer))
+    }
+
+    /// What stands in the place of knots.
+    pub(super) fn sentence(&self, words: &Words) -> String {
+        match &self.found {
+            Found::Wanting(asking) => words.wanting(*asking),
+            Found::Wrong(error) => words.ask_error(error),
+            Found::Nothing(misfits) => words.misfits(misfits),
+            Found::Knots(..) => String::new(),
+        }
+    }
+
+    fn take(&mut self, words: &Words) -> Action {
+        let Found::Knots(question, answers) = &self.found else {
+            return Action::Say(self.sentence(words));
+        };
+        // What is in sight may answer what was typed before.
+        if self.answered != self.asked {
+            self.takes_best = true;
+            return Action::None;
+        }
+        let Some(answer) = answers.get(self.chosen) else {
+            return Action::None;
+        };
+        match self.plan(question, answer, words) {
+            Ok(plan) => Action::Begin(Box::new(plan)),
+            Err(sentence) => {
+                self.complaint = Some(sentence.clone());
+                Action::Say(sentence)
+            }
+        }
+    }
+
+    fn plan(&self, question: &Wanted, answer: &Answer, words: &Words) -> Result<Plan, String> {
+        let counts = answer.counts;
+        let setup = question.setup(answer);
+        if let Some(setup) = &setup {
+            setup.rig(counts).map_err(|error| words.rig_error(&error))?;
+        }
+        Knot::new(counts.leads(), counts.bights(), Weave::default())
+            .and_then(|knot| Plan::new(knot, counts.passes(), self.side, self.hand))
+            .map(|plan| plan.with_setup(setup))
+            .map_err(|error| words.knot_error(&error))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Types a field and gives back the question that the form then asks.
+    fn type_in(plan: &mut State, field: Field, text: &str) -> Option<(u64, Box<Wanted>)> {
+        match plan.told(Message::Typed(field, text.to_owned()), &Words::english()) {
+            Action::Find(asked, question) => Some((asked, question)),
+            _ => None,
+        }
+    }
+
+    #[test]
+    fn an_answer_to_what_was_typed_before_is_dropped() {
+        let (mut plan, words) = (State::default(), Words::english());
+        type_in(&mut plan, Field::Object, "30");
+        type_in(&mut plan, Field::Cover, "30");
+        let (early, question) = type_in(&mut plan, Field::Cord, "4").unwrap();
+        let slow = Outcome::of(question);
+        let (late, question) = type_in(&mut plan, Field::Cord, "40").unwrap();
+        let quick = Outcome::of(question);
+        plan.told(Message::Found(late, quick), &words);
+        plan.told(Message::Found(early, slow), &words);
+        assert!(matches!(plan.found, Found::Nothing(_)));
+        assert!(matches!(plan.told(Message::Take, &words), Action::Say(_)));
+    }
+
+    #[test]
+    fn enter_before_the_answer_takes_its_best_knot() {
+        let (mut plan, words) = (State::default(), Words::english());
+        type_in(&mut plan, Field::Object, "30");
+        type_in(&mut plan, Field::Cover, "30");
+        let (first, question) = type_in(&mut plan, Field::Cord, "4").unwrap();
+        plan.told(Message::Found(first, Outcome::of(question)), &words);
+        let (second, question) = type_in(&mut plan, Field::Cord, "4.5").unwrap();
+        let outcome = Outcome::of(question);
+        let best = outcome.answers[0].counts;
+        // Not the one of the thinner cord, which is still in sight.
+        let early = plan.told(Message::Take, &words);
+        assert!(matches!(early, Action::None));
+        let Action::Begin(begun) = plan.told(Message::Found(second, outcome), &words) else {
+            panic!("nothing was taken");
+        };
+        assert_eq!(crate::bench::Counts::from(begun.laying()), best);
+    }
+}
