@@ -260,13 +260,13 @@ fn a_knot_that_cannot_be_is_refused_in_a_sentence_and_nothing_is_lost() {
              such as 5.",
         ),
     ] {
-        hands.tell(Message::typed(app::Field::Leads, leads));
+        hands.tell(Message::typed(app::StartField::Leads, leads));
         hands.press(Key::Named(Named::Enter));
         assert_eq!(hands.last_said(), sentence);
         assert!(hands.sees(sentence));
     }
     assert!(hands.shelf().list().unwrap().ties.is_empty());
-    hands.tell(Message::typed(app::Field::Leads, "7"));
+    hands.tell(Message::typed(app::StartField::Leads, "7"));
     hands.click("Begin this tie");
     assert!(hands.last_said().contains("Leave a tail"));
 }

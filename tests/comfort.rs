@@ -367,9 +367,9 @@ fn the_form_is_filled_in_by_ear_alone() {
         hands.last_said(),
         "Leads: 5. Type a number; tab goes on, enter begins."
     );
-    hands.tell(Message::typed(app::Field::Leads, ""));
+    hands.tell(Message::typed(app::StartField::Leads, ""));
     assert_eq!(hands.last_said(), "Leads: nothing yet. Type a number.");
-    hands.tell(Message::typed(app::Field::Leads, "7"));
+    hands.tell(Message::typed(app::StartField::Leads, "7"));
     assert!(hands.last_said().starts_with("Leads: 7."));
     for name in [
         "Bights: 6.",

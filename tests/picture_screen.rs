@@ -312,11 +312,11 @@ fn the_start_screen_shows_the_knot_in_the_form_where_there_is_room() {
             .collect()
     };
     let before = right(&look(&hands));
-    hands.tell(app::Message::typed(app::Field::Bights, "7"));
+    hands.tell(app::Message::typed(app::StartField::Bights, "7"));
     assert!(right(&look(&hands)) != before);
-    hands.tell(app::Message::typed(app::Field::Bights, "6"));
+    hands.tell(app::Message::typed(app::StartField::Bights, "6"));
     assert!(right(&look(&hands)) == before);
-    hands.tell(app::Message::typed(app::Field::Bights, "none"));
+    hands.tell(app::Message::typed(app::StartField::Bights, "none"));
     let blank = right(&look(&hands));
     assert!(blank.chunks(4).take(1000).all(|pixel| pixel == &blank[..4]));
     let narrow = Pane::new(700, 600).paint(hands.view(), &app::theme());

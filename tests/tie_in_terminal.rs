@@ -26,14 +26,23 @@ fn script() -> Script {
     Script::new(plan, AtOnce::default())
 }
 
-/// Every step as a line and as it is said.
-fn steps() -> Vec<(String, String)> {
+/// Every step as its line and as it is said, and the caution that is printed before the line.
+struct Told {
+    caution: Option<String>,
+    line: String,
+    say: String,
+}
+
+fn steps() -> Vec<Told> {
     let (script, words) = (script(), Words::english());
     let step = |place| {
         let step = script.step(place).unwrap();
         let shown = words.show(script.plan().knot(), &step);
-        let line = format!("{} · {shown}", shown.phase).replace('\n', " · ");
-        (line, words.say(&step))
+        Told {
+            line: format!("{}. {}", shown.phase, shown.in_words()),
+            say: words.say(&step),
+            caution: shown.caution,
+        }
     };
     script.places().map(step).collect()
 }
@@ -111,6 +120,14 @@ impl Terminal {
         self.lines.recv_timeout(DEADLINE).expect("a line")
     }
 
+    /// Reads the lines of a step.
+    fn reads(&self, step: &Told) {
+        if let Some(caution) = &step.caution {
+            assert_eq!(self.line(), *caution);
+        }
+        assert_eq!(self.line(), step.line);
+    }
+
     fn ends(mut self) {
         let until = Instant::now() + DEADLINE;
         let status = loop {
@@ -132,12 +149,15 @@ fn a_whole_tie_by_single_keys_with_speech() {
     let mut terminal = Terminal::start(folder.path(), &args, &service.address());
     assert!(terminal.line().starts_with("Space next,"));
     let steps = steps();
-    for (index, (line, say)) in steps.iter().enumerate() {
+    for (index, step) in steps.iter().enumerate() {
         if index > 0 {
             terminal.press(" ");
         }
-        assert_eq!(terminal.line(), *line);
-        assert_eq!(service.next_text(DEADLINE).as_deref(), Some(say.as_str()));
+        terminal.reads(step);
+        assert_eq!(
+            service.next_text(DEADLINE).as_deref(),
+            Some(step.say.as_str())
+        );
     }
     let last = steps.len() - 1;
     for (key, at) in [
@@ -147,7 +167,7 @@ fn a_whole_tie_by_single_keys_with_speech() {
         ("b", last - 3),
     ] {
         terminal.press(key);
-        assert_eq!(terminal.line(), steps[at].0, "{key:?}");
+        terminal.reads(&steps[at]);
     }
     terminal.press("+");
     assert_eq!(terminal.line(), "175 words a minute.");
@@ -169,15 +189,15 @@ fn off_the_way_when_something_is_wrong_and_back_on_it() {
     let steps = steps();
     let mut terminal = Terminal::start(folder.path(), &KNOT, "unix_socket:/nonexistent");
     terminal.line();
-    for (line, _) in &steps[..5] {
-        assert_eq!(terminal.line(), *line);
+    for step in &steps[..5] {
+        terminal.reads(step);
         terminal.press(" ");
     }
-    assert_eq!(terminal.line(), steps[5].0);
+    terminal.reads(&steps[5]);
     terminal.press("w");
-    assert_ne!(terminal.line(), steps[5].0);
+    assert_ne!(terminal.line(), steps[5].line);
     terminal.press("w");
-    assert_eq!(terminal.line(), steps[5].0);
+    terminal.reads(&steps[5]);
 }
 
 #[test]
@@ -186,13 +206,13 @@ fn with_no_knot_named_it_takes_up_the_newest_tie_where_it_was_left() {
     let nowhere = "unix_socket:/nonexistent";
     let steps = steps();
     let mut terminal = Terminal::start(folder.path(), &KNOT, nowhere);
-    for (line, _) in &steps[..4] {
-        if *line == steps[0].0 {
+    for (index, step) in steps[..4].iter().enumerate() {
+        if index == 0 {
             terminal.line();
         } else {
             terminal.press("\r");
         }
-        assert_eq!(terminal.line(), *line);
+        terminal.reads(step);
     }
     // As Ctrl C would end any other program.
     terminal.press("\x03");
@@ -202,7 +222,7 @@ fn with_no_knot_named_it_takes_up_the_newest_tie_where_it_was_left() {
     let terminal = Terminal::start(folder.path(), &["tie"], nowhere);
     terminal.line();
     assert!(terminal.line().contains("3 lead, 4 bight"));
-    assert_eq!(terminal.line(), steps[3].0);
+    terminal.reads(&steps[3]);
     let mut second = Terminal::start(folder.path(), &["tie"], nowhere);
     assert!(
         second
@@ -244,12 +264,18 @@ fn without_a_terminal_each_line_is_a_press() {
     let steps = steps();
     let printed = typed(folder.path(), &KNOT, "\n\n\nb\nr\nq\n");
     let at = [0, 1, 2, 3, 2, 2];
-    let expected: Vec<&str> = at.iter().map(|at| steps[*at].0.as_str()).collect();
-    assert_eq!(printed[1..=6], expected);
-    assert!(printed[7].starts_with("The tie is kept"));
+    let lines = |at: &usize| {
+        let Told { caution, line, .. } = &steps[*at];
+        caution.iter().chain([line]).cloned().collect::<Vec<_>>()
+    };
+    let expected: Vec<String> = at.iter().flat_map(lines).collect();
+    let (told, left) = printed[1..].split_at(expected.len());
+    assert_eq!(told, expected);
+    assert!(left[0].starts_with("The tie is kept"));
     // The end of the input is as good as q, and loses nothing.
     let printed = typed(folder.path(), &["tie"], "\n");
-    assert_eq!(printed[2..4], [steps[2].0.as_str(), steps[3].0.as_str()]);
+    let expected: Vec<String> = [2, 3].iter().flat_map(lines).collect();
+    assert_eq!(printed[2..2 + expected.len()], expected);
     let shelf = Shelf::open(folder.path().join("marlinspeak/ties")).unwrap();
     let place = shelf.list().unwrap().ties[0].place;
     assert_eq!(Some(place), script().places().nth(3));

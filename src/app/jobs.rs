@@ -38,7 +38,7 @@ pub enum Job {
 
 /// What came of it.
 #[derive(Clone, Debug)]
-pub enum Outcome {
+pub enum JobOutcome {
     /// The shelf was looked through.
     Looked,
     /// The tie has its name.
@@ -74,50 +74,50 @@ pub struct Stock {
 
 /// What came of a job, and the shelf after it.
 #[derive(Clone, Debug)]
-pub struct Report {
+pub struct JobReport {
     /// What came of it.
-    pub outcome: Result<Outcome, ShelfError>,
+    pub outcome: Result<JobOutcome, ShelfError>,
     /// The shelf after it.
     pub stock: Result<Stock, ShelfError>,
 }
 
 /// Does a job once everything that was to be saved is saved, and looks the shelf through.
-pub fn do_job(shelf: &Shelf, keeper: Option<&Keeper>, at_most: Duration, job: Job) -> Report {
+pub fn do_job(shelf: &Shelf, keeper: Option<&Keeper>, at_most: Duration, job: Job) -> JobReport {
     if let Some(keeper) = keeper {
         keeper.flush(at_most);
     }
-    Report {
+    JobReport {
         outcome: outcome(shelf, job),
         stock: stock(shelf),
     }
 }
 
-fn outcome(shelf: &Shelf, job: Job) -> Result<Outcome, ShelfError> {
+fn outcome(shelf: &Shelf, job: Job) -> Result<JobOutcome, ShelfError> {
     Ok(match job {
-        Job::Look => Outcome::Looked,
-        Job::Name(id, name) => shelf.rename(&id, name.trim()).map(|_| Outcome::Named)?,
-        Job::Note(id, note) => shelf.note(&id, note.trim()).map(|_| Outcome::Noted)?,
+        Job::Look => JobOutcome::Looked,
+        Job::Name(id, name) => shelf.rename(&id, name.trim()).map(|_| JobOutcome::Named)?,
+        Job::Note(id, note) => shelf.note(&id, note.trim()).map(|_| JobOutcome::Noted)?,
         Job::Again(id) => {
             let (tie, _) = shelf.look(&id)?;
-            let start = Script::new(tie.plan(), AtOnce::default()).first();
-            Outcome::Again(shelf.copy(&id, start)?.id().clone())
+let start = Script::new(tie.plan(), AtOnce::default()).first();
+            JobOutcome::Again(shelf.copy(&id, start)?.id().clone())
         }
         Job::PutAway(id, away) => {
             shelf.put_away(&id, away)?;
-            Outcome::PutAway(away)
+            JobOutcome::PutAway(away)
         }
-        Job::Delete(id) => shelf.delete(&id).map(|_| Outcome::Deleted)?,
+        Job::Delete(id) => shelf.delete(&id).map(|_| JobOutcome::Deleted)?,
         Job::Undo => match newest(shelf.deleted()?) {
-            Some(deleted) => Outcome::Undone(Some(shelf.undo_delete(&deleted)?)),
-            None => Outcome::Undone(None),
+            Some(deleted) => JobOutcome::Undone(Some(shelf.undo_delete(&deleted)?)),
+            None => JobOutcome::Undone(None),
         },
         Job::BackUp(file) => {
             let backup = shelf.backup(&file, IfThere::Refuse)?;
-            Outcome::BackedUp(file, backup)
+            JobOutcome::BackedUp(file, backup)
         }
         Job::BringIn(file) => {
             let restored = bring_in(shelf, &file)?;
-            Outcome::BroughtIn(file, restored)
+            JobOutcome::BroughtIn(file, restored)
         }
     })
 }

@@ -50,13 +50,13 @@ impl Message {
     }
 
     /// A text typed into a field of the start screen's form.
-    pub fn typed(field: start::Field, text: &str) -> Self {
+    pub fn typed(field: start::StartField, text: &str) -> Self {
         let message = start::Message::Typed(field, text.to_owned());
         Self::Screen(ScreenMessage::Start(message))
     }
 
     /// A text typed into a field of the plan screen's form.
-    pub fn planned(field: plan::Field, text: &str) -> Self {
+    pub fn planned(field: plan::PlanField, text: &str) -> Self {
         let message = plan::Message::Typed(field, text.to_owned());
         Self::Screen(ScreenMessage::Plan(message))
     }

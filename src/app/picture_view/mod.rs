@@ -13,7 +13,7 @@ use iced::{Element, Event, Fill, FillPortion, Length, Rectangle, Renderer, Size,
 
 use super::{theme, widgets};
 use crate::picture::{Subject, View};
-use render_cache::{Made, Motif, RenderCache};
+use render_cache::{PictureKey, Motif, RenderCache};
 
 /// Segments of a scene above which the pixels are made by the picture's own painter and shown
 /// as one image: measured, it is the quicker way from here on.
@@ -31,7 +31,7 @@ const GAP: f32 = 12.0;
 
 /// How much of the screen the picture takes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Share {
+enum PictureSize {
     /// As much as there is room for beside large type.
     ByRoom,
     Off,
@@ -42,7 +42,7 @@ enum Share {
 
 /// Where a picture goes on a screen.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Place {
+pub struct Placement {
     is_wide: bool,
     /// Twentieths of the room that are the picture's.
     twentieths: u16,
@@ -50,7 +50,7 @@ pub struct Place {
     pub is_asked_for: bool,
 }
 
-impl Place {
+impl Placement {
     /// What is left of a room for the words.
     pub fn left_of(self, room: Size) -> Size {
         let share = 1.0 - f32::from(self.twentieths) / 20.0;
@@ -68,7 +68,7 @@ pub struct PictureView {
     view: View,
     /// Another one whenever another picture is wanted.
     number: u64,
-    share: Share,
+    share: PictureSize,
     is_full: bool,
     cache: RefCell<RenderCache>,
     /// Dots of the screen for each pixel of the layout.
@@ -82,7 +82,7 @@ impl Default for PictureView {
             subject: None,
             view: View::default(),
             number: 0,
-            share: Share::ByRoom,
+            share: PictureSize::ByRoom,
             is_full: false,
             cache: RefCell::default(),
             dots: 1.0,
@@ -158,10 +158,10 @@ impl PictureView {
             "d" | "D" => {
                 self.rest();
                 self.share = match self.share {
-                    Share::ByRoom | Share::Middle => Share::Large,
-                    Share::Large => Share::Off,
-                    Share::Off => Share::Small,
-                    Share::Small => Share::Middle,
+                    PictureSize::ByRoom | PictureSize::Middle => PictureSize::Large,
+                    PictureSize::Large => PictureSize::Off,
+                    PictureSize::Off => PictureSize::Small,
+                    PictureSize::Small => PictureSize::Middle,
                 }
             }
             _ => return false,
@@ -171,17 +171,17 @@ impl PictureView {
 
     /// Where the picture goes on a screen with this much room, if anywhere: beside the words
     /// where it is wide, below them where it is tall.
-    pub fn place(&self, room: Size) -> Option<Place> {
-        let is_asked_for = self.share != Share::ByRoom;
+    pub fn place(&self, room: Size) -> Option<Placement> {
+        let is_asked_for = self.share != PictureSize::ByRoom;
         let is_wide = room.width > WIDE[usize::from(is_asked_for)] * room.height;
         let twentieths = match self.share {
-            Share::ByRoom | Share::Middle => 9,
-            Share::Off => return None,
-            Share::Small => 6,
-            Share::Large => 13,
+            PictureSize::ByRoom | PictureSize::Middle => 9,
+            PictureSize::Off => return None,
+            PictureSize::Small => 6,
+            PictureSize::Large => 13,
         };
         let is_roomy = room.width >= ROOM.width && room.height >= ROOM.height;
-        (self.subject.is_some() && (is_roomy || is_asked_for)).then_some(Place {
+        (self.subject.is_some() && (is_roomy || is_asked_for)).then_some(Placement {
             is_wide,
             twentieths,
             is_asked_for,
@@ -191,7 +191,7 @@ impl PictureView {
     /// The words of the screen, and the picture with its keys in its place beside them.
     pub fn beside<'a, M: 'a>(
         &'a self,
-        place: Place,
+        place: Placement,
         words: Element<'a, M>,
         keys: String,
     ) -> Element<'a, M> {
@@ -254,8 +254,8 @@ impl PictureView {
     }
 
     /// What a picture of this size depends on now.
-    const fn wanted(&self, size: Size) -> Made {
-        Made {
+    const fn wanted(&self, size: Size) -> PictureKey {
+        PictureKey {
             number: self.number,
             size,
             dots: self.dots,

@@ -28,18 +28,18 @@ const PATIENCE: Duration = Duration::from_millis(3);
 pub struct RenderCache {
     is_dark: bool,
     /// For what the picture that is shown was made.
-    made: Option<Made>,
-    shown: Shown,
+    made: Option<PictureKey>,
+    shown: OnScreen,
     tiles: Tiles,
     /// Here while nothing is being painted.
     painter: Painter,
     /// The next picture, while it is painted.
-    next: Option<(Made, Receiver<Painted>)>,
+    next: Option<(PictureKey, Receiver<Painted>)>,
 }
 
 /// What a picture depends on.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Made {
+pub struct PictureKey {
     /// Another number for another subject or view.
     pub number: u64,
     /// The size of the picture.
@@ -59,20 +59,20 @@ pub struct Motif {
 }
 
 #[derive(Default)]
-enum Shown {
+enum OnScreen {
     #[default]
     Nothing,
     Image,
-    Shapes(Box<Drawing>),
+    Shapes(Box<ShapeCache>),
 }
 
 /// What comes of painting.
 struct Painted {
     painter: Painter,
-    outcome: Outcome,
+    outcome: PaintOutcome,
 }
 
-enum Outcome {
+enum PaintOutcome {
     Nothing,
     /// The painter has it.
     Image,
@@ -81,18 +81,18 @@ enum Outcome {
 }
 
 /// Paints, or leaves it for the canvas.
-fn painted(mut painter: Painter, motif: Motif, wanted: Made, is_dark: bool) -> Painted {
+fn painted(mut painter: Painter, motif: Motif, wanted: PictureKey, is_dark: bool) -> Painted {
     let viewport = Viewport::new(wanted.size.width, wanted.size.height);
     let list = motif
         .subject
         .map(|subject| DisplayList::of(&subject.scene(motif.view, viewport)));
     let outcome = match list {
-        None => Outcome::Nothing,
+        None => PaintOutcome::Nothing,
         Some(list) if list.segments() > motif.many => {
             painter.paint_at(&list, &palette(is_dark), wanted.dots);
-            Outcome::Image
+            PaintOutcome::Image
         }
-        Some(list) => Outcome::Drawn(Box::new(list)),
+        Some(list) => PaintOutcome::Drawn(Box::new(list)),
     };
     Painted { painter, outcome }
 }
@@ -115,7 +115,7 @@ impl RenderCache {
 
     /// Sees to it that the picture will be what is wanted now; whether it will only be so in a
     /// frame to come.
-    pub fn prepare(&mut self, wanted: Made, motif: impl FnOnce() -> Motif) -> bool {
+    pub fn prepare(&mut self, wanted: PictureKey, motif: impl FnOnce() -> Motif) -> bool {
         if !self.has_finished(PATIENCE) {
             return true;
         }
@@ -144,7 +144,7 @@ impl RenderCache {
         renderer: &mut Renderer,
         bounds: Rectangle,
         is_dark: bool,
-        wanted: Made,
+        wanted: PictureKey,
         motif: impl FnOnce() -> Motif,
     ) {
         if self.made.is_none() || self.is_dark != is_dark {
@@ -163,9 +163,9 @@ impl RenderCache {
             height: whole(bounds.height),
         };
         match &self.shown {
-            Shown::Nothing => {}
-            Shown::Image => self.tiles.draw(renderer, bounds),
-            Shown::Shapes(shapes) => shapes.draw(renderer, bounds),
+            OnScreen::Nothing => {}
+            OnScreen::Image => self.tiles.draw(renderer, bounds),
+            OnScreen::Shapes(shapes) => shapes.draw(renderer, bounds),
         }
     }
 
@@ -181,7 +181,7 @@ impl RenderCache {
             // Its thread has failed. Rather no picture than one of another step.
             Err(RecvTimeoutError::Disconnected) => {
                 self.made = Some(made);
-                self.shown = Shown::Nothing;
+                self.shown = OnScreen::Nothing;
                 self.tiles = Tiles::default();
             }
         }
@@ -189,14 +189,14 @@ impl RenderCache {
         true
     }
 
-    fn show(&mut self, made: Made, Painted { painter, outcome }: Painted) {
+    fn show(&mut self, made: PictureKey, Painted { painter, outcome }: Painted) {
         self.shown = match outcome {
-            Outcome::Nothing => Shown::Nothing,
-            Outcome::Image => {
+            PaintOutcome::Nothing => OnScreen::Nothing,
+            PaintOutcome::Image => {
                 self.tiles.take(&painter, made.dots);
-                Shown::Image
+                OnScreen::Image
             }
-            Outcome::Drawn(list) => Shown::Shapes(Box::new(Drawing {
+            PaintOutcome::Drawn(list) => OnScreen::Shapes(Box::new(ShapeCache {
                 list,
                 palette: palette(self.is_dark),
                 cache: canvas::Cache::new(),
@@ -208,13 +208,13 @@ impl RenderCache {
 }
 
 /// A scene that is drawn shape by shape.
-struct Drawing {
+struct ShapeCache {
     list: Box<DisplayList>,
     palette: DefaultPalette,
     cache: canvas::Cache,
 }
 
-impl Drawing {
+impl ShapeCache {
     fn draw(&self, renderer: &mut Renderer, bounds: Rectangle) {
         // In a layer of its own, like the tiles: a canvas among texts puts the text that stands
         // in its place a frame later to the wrong spot, where the window works out what has

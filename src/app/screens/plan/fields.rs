@@ -7,7 +7,7 @@ use crate::guide::{AskError, Asking};
 
 /// A part of the form, in the order of the Tab key.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Field {
+pub enum PlanField {
     /// Diameter or girth of the object.
     Object,
     /// Length to be covered.
@@ -27,68 +27,68 @@ pub enum Field {
 }
 
 /// All of them.
-pub(super) const FIELDS: [Field; 8] = [
-    Field::Object,
-    Field::Cover,
-    Field::Cord,
-    Field::Have,
-    Field::Tube,
-    Field::Rows,
-    Field::Pin,
-    Field::Thread,
+pub(super) const FIELDS: [PlanField; 8] = [
+    PlanField::Object,
+    PlanField::Cover,
+    PlanField::Cord,
+    PlanField::Have,
+    PlanField::Tube,
+    PlanField::Rows,
+    PlanField::Pin,
+    PlanField::Thread,
 ];
 
 /// The widget of a field.
-pub(super) fn id(field: Field) -> Id {
+pub(super) fn id(field: PlanField) -> Id {
     Id::new(match field {
-        Field::Object => "plan-object",
-        Field::Cover => "plan-cover",
-        Field::Cord => "plan-cord",
-        Field::Tube => "plan-tube",
-        Field::Rows => "plan-rows",
-        Field::Pin => "plan-pin",
-        Field::Thread => "plan-thread",
-        Field::Have => "plan-have",
+        PlanField::Object => "plan-object",
+        PlanField::Cover => "plan-cover",
+        PlanField::Cord => "plan-cord",
+        PlanField::Tube => "plan-tube",
+        PlanField::Rows => "plan-rows",
+        PlanField::Pin => "plan-pin",
+        PlanField::Thread => "plan-thread",
+        PlanField::Have => "plan-have",
     })
 }
 
-pub(super) const fn slot(field: Field) -> usize {
+pub(super) const fn slot(field: PlanField) -> usize {
     field as usize
 }
 
-pub(super) const fn asking(field: Field, is_girth: bool) -> Asking {
+pub(super) const fn asking(field: PlanField, is_girth: bool) -> Asking {
     match field {
-        Field::Object if is_girth => Asking::Girth,
-        Field::Object => Asking::Object,
-        Field::Cover => Asking::Cover,
-        Field::Cord => Asking::Cord,
-        Field::Tube => Asking::Tube,
-        Field::Rows => Asking::Rows,
-        Field::Pin => Asking::Pin,
-        Field::Thread => Asking::Thread,
-        Field::Have => Asking::Have,
+        PlanField::Object if is_girth => Asking::Girth,
+        PlanField::Object => Asking::Object,
+        PlanField::Cover => Asking::Cover,
+        PlanField::Cord => Asking::Cord,
+        PlanField::Tube => Asking::Tube,
+        PlanField::Rows => Asking::Rows,
+        PlanField::Pin => Asking::Pin,
+        PlanField::Thread => Asking::Thread,
+        PlanField::Have => Asking::Have,
     }
 }
 
 /// The field beside which a sentence stands.
-pub(super) const fn place_of(error: &AskError) -> Field {
+pub(super) const fn place_of(error: &AskError) -> PlanField {
     match error {
         AskError::Length { asking, .. }
         | AskError::Missing(asking)
         | AskError::WithoutTube(asking) => match asking {
-            Asking::Object | Asking::Girth => Field::Object,
-            Asking::Cover => Field::Cover,
-            Asking::Cord => Field::Cord,
-            Asking::Tube | Asking::Wall => Field::Tube,
-            Asking::Rows => Field::Rows,
-            Asking::Pin => Field::Pin,
-            Asking::Thread => Field::Thread,
-            Asking::Have => Field::Have,
+            Asking::Object | Asking::Girth => PlanField::Object,
+            Asking::Cover => PlanField::Cover,
+            Asking::Cord => PlanField::Cord,
+            Asking::Tube | Asking::Wall => PlanField::Tube,
+            Asking::Rows => PlanField::Rows,
+            Asking::Pin => PlanField::Pin,
+            Asking::Thread => PlanField::Thread,
+            Asking::Have => PlanField::Have,
         },
-        AskError::ObjectTwice => Field::Object,
-        AskError::CordUnknown { .. } | AskError::CordUnmeasured { .. } => Field::Cord,
-        AskError::TubeUnknown { .. } | AskError::WallTooThick { .. } => Field::Tube,
-        AskError::Bench(BenchError::UnknownThread { .. }) => Field::Thread,
-        AskError::HolesTooClose { .. } | AskError::Bench(_) => Field::Rows,
+        AskError::ObjectTwice => PlanField::Object,
+        AskError::CordUnknown { .. } | AskError::CordUnmeasured { .. } => PlanField::Cord,
+        AskError::TubeUnknown { .. } | AskError::WallTooThick { .. } => PlanField::Tube,
+        AskError::Bench(BenchError::UnknownThread { .. }) => PlanField::Thread,
+        AskError::HolesTooClose { .. } | AskError::Bench(_) => PlanField::Rows,
     }
 }

@@ -1,6 +1,6 @@
 //! What is typed on the plan screen, what fits, and what presses come to.
 
-use super::fields::{FIELDS, Field, asking, place_of, slot};
+use super::fields::{FIELDS, PlanField, asking, place_of, slot};
 use crate::app::picture_view::PictureView;
 use crate::bench::{Answer, Misfit, STANDARD_CORDS};
 use crate::guide::{AskError, Asked, Asking, Plan, Rack, Wanted};
@@ -14,12 +14,12 @@ use crate::words::Words;
 pub struct State {
     pub(super) texts: [String; FIELDS.len()],
     pub(super) is_girth: bool,
-    pub(super) focus: Field,
+    pub(super) focus: PlanField,
     pub(super) rack: Rack,
     pub(super) rack_trouble: Option<ShelfError>,
     pub(super) hand: Hand,
     pub(super) side: Side,
-    pub(super) found: Found,
+    pub(super) found: Findings,
     /// Which question is out; an answer to an older one is dropped.
     pub(super) asked: u64,
     /// Which question the knots in sight answer.
@@ -33,7 +33,7 @@ pub struct State {
 }
 
 /// What has come of the form so far.
-pub(super) enum Found {
+pub(super) enum Findings {
     /// Something is still to be said.
     Wanting(Asking),
     /// Something said cannot be used.
@@ -46,13 +46,13 @@ pub(super) enum Found {
 
 /// What the search brings back.
 #[derive(Clone, Debug)]
-pub struct Outcome {
+pub struct FitOutcome {
     question: Box<Wanted>,
     answers: Vec<Answer>,
     misfits: Vec<Misfit>,
 }
 
-impl Outcome {
+impl FitOutcome {
     /// Looks for the knots: a few milliseconds, and not for the thread of the window.
     pub fn of(question: Box<Wanted>) -> Self {
         let answers = question.answers();
@@ -73,11 +73,11 @@ impl Outcome {
 #[derive(Clone, Debug)]
 pub enum Message {
     /// A text of the form was changed.
-    Typed(Field, String),
+    Typed(PlanField, String),
     /// A choice beside a field was taken, by its number.
-    Picked(Field, usize),
+    Picked(PlanField, usize),
     /// The knots for a question are found.
-    Found(u64, Outcome),
+    Found(u64, FitOutcome),
     /// The kept tubes and cords are read.
     Rack(Result<Rack, ShelfError>),
     /// A knot was pointed at.
@@ -92,7 +92,7 @@ pub(super) enum Action {
     /// Nothing.
     None,
     /// Put the focus of the window on this field, and say what it is.
-    Focus(Field, String),
+    Focus(PlanField, String),
     /// Look for the knots that answer this question.
     Find(u64, Box<Wanted>),
     /// Say this.
@@ -108,12 +108,12 @@ impl Default for State {
         Self {
             texts: Default::default(),
             is_girth: false,
-            focus: Field::Object,
+            focus: PlanField::Object,
             rack: Rack::default(),
             rack_trouble: None,
             hand: Hand::default(),
             side: Side::default(),
-            found: Found::Wanting(Asking::Object),
+            found: Findings::Wanting(Asking::Object),
             asked: 0,
             answered: 0,
             takes_best: false,
@@ -129,7 +129,7 @@ impl State {
     /// pixel of the layout.
     pub(super) fn show_knot(&mut self, dots: f32) {
         let answer = match &self.found {
-            Found::Knots(_, answers) => answers.get(self.chosen),
+            Findings::Knots(_, answers) => answers.get(self.chosen),
             _ => None,
         };
         let subject = answer.and_then(|answer| Subject::answer(answer, self.hand, self.side));
@@ -141,7 +141,7 @@ impl State {
     pub(super) fn say(&self, words: &Words) -> String {
         let screen = words.plainly("plan-say", &[]);
         // Come back to, it says what was chosen.
-        if let Found::Knots(_, answers) = &self.found
+        if let Findings::Knots(_, answers) = &self.found
             && let Some(answer) = answers.get(self.chosen)
         {
             let answer = words.say_answer(self.chosen + 1, answers.len(), answer);
@@ -166,9 +166,9 @@ impl State {
                 self.answered = asked;
                 self.chosen = 0;
                 self.found = if outcome.answers.is_empty() {
-                    Found::Nothing(outcome.misfits)
+                    Findings::Nothing(outcome.misfits)
                 } else {
-                    Found::Knots(outcome.question, outcome.answers)
+                    Findings::Knots(outcome.question, outcome.answers)
                 };
                 if self.takes_best {
                     self.take(words)
@@ -242,17 +242,17 @@ impl State {
             Ok(question) => {
                 let question = Box::new(question);
                 // What was found before stays in sight until the answer comes.
-                if !matches!(self.found, Found::Knots(..)) {
-                    self.found = Found::Knots(question.clone(), Vec::new());
+                if !matches!(self.found, Findings::Knots(..)) {
+                    self.found = Findings::Knots(question.clone(), Vec::new());
                 }
                 Action::Find(self.asked, question)
             }
             Err(AskError::Missing(asking)) => {
-                self.found = Found::Wanting(asking);
+                self.found = Findings::Wanting(asking);
                 Action::None
             }
             Err(error) => {
-                self.found = Found::Wrong(error);
+                self.found = Findings::Wrong(error);
                 Action::None
             }
         }
@@ -261,21 +261,21 @@ impl State {
     fn texts(&self) -> Asked {
         let text = |field| Some(self.texts[slot(field)].clone());
         let (object, girth) = if self.is_girth {
-            (None, text(Field::Object))
+            (None, text(PlanField::Object))
         } else {
-            (text(Field::Object), None)
+            (text(PlanField::Object), None)
         };
         Asked {
             object,
             girth,
-            cover: text(Field::Cover),
-            cord: text(Field::Cord),
-            tube: text(Field::Tube),
-            rows: text(Field::Rows),
-            pin: text(Field::Pin),
-            thread: text(Field::Thread),
+            cover: text(PlanField::Cover),
+            cord: text(PlanField::Cord),
+            tube: text(PlanField::Tube),
+            rows: text(PlanField::Rows),
+            pin: text(PlanField::Pin),
+            thread: text(PlanField::Thread),
             wall: None,
-            have: text(Field::Have),
+            have: text(PlanField::Have),
         }
     }
 
@@ -297,31 +297,31 @@ impl State {
     }
 
     /// What is wrong with the text of this field, if it is what keeps knots from being found.
-    pub(super) fn wrong_in(&self, field: Field, words: &Words) -> Option<String> {
+    pub(super) fn wrong_in(&self, field: PlanField, words: &Words) -> Option<String> {
         match &self.found {
-            Found::Wrong(error) if place_of(error) == field => Some(words.ask_error(error)),
+            Findings::Wrong(error) if place_of(error) == field => Some(words.ask_error(error)),
             _ => None,
         }
     }
 
     /// What can be picked for a field: its text, for each.
-    pub(super) fn picks(&self, field: Field) -> Vec<String> {
+    pub(super) fn picks(&self, field: PlanField) -> Vec<String> {
         match field {
-            Field::Cord => {
+            PlanField::Cord => {
                 let standards = STANDARD_CORDS
                     .iter()
                     .filter(|standard| standard.typical_diameter.is_some())
                     .map(|standard| standard.designation.to_owned());
                 standards.chain(self.rack.cords.keys().cloned()).collect()
             }
-            Field::Tube => self.rack.tubes.keys().cloned().collect(),
+            PlanField::Tube => self.rack.tubes.keys().cloned().collect(),
             _ => Vec::new(),
         }
     }
 
-    fn pick(&mut self, field: Field, index: usize) -> Action {
+    fn pick(&mut self, field: PlanField, index: usize) -> Action {
         self.focus = field;
-        if field == Field::Object {
+        if field == PlanField::Object {
             self.is_girth = index == 1;
             return self.look();
         }
@@ -335,8 +335,8 @@ impl State {
     }
 
     fn pick_next(&mut self, forward: bool) -> Action {
-        if self.focus == Field::Object {
-            return self.pick(Field::Object, usize::from(!self.is_girth));
+        if self.focus == PlanField::Object {
+            return self.pick(PlanField::Object, usize::from(!self.is_girth));
         }
         let picks = self.picks(self.focus);
         if picks.is_empty() {
@@ -355,7 +355,7 @@ impl State {
     }
 
     fn choose(&mut self, index: usize, words: &Words) -> Action {
-        let Found::Knots(_, answers) = &self.found else {
+        let Findings::Knots(_, answers) = &self.found else {
             return Action::Say(self.sentence(words));
         };
         let chosen = index.min(answers.len().saturating_sub(1));
@@ -370,15 +370,15 @@ impl State {
     /// What stands in the place of knots.
     pub(super) fn sentence(&self, words: &Words) -> String {
         match &self.found {
-            Found::Wanting(asking) => words.wanting(*asking),
-            Found::Wrong(error) => words.ask_error(error),
-            Found::Nothing(misfits) => words.misfits(misfits),
-            Found::Knots(..) => String::new(),
+            Findings::Wanting(asking) => words.wanting(*asking),
+            Findings::Wrong(error) => words.ask_error(error),
+            Findings::Nothing(misfits) => words.misfits(misfits),
+            Findings::Knots(..) => String::new(),
         }
     }
 
     fn take(&mut self, words: &Words) -> Action {
-        let Found::Knots(question, answers) = &self.found else {
+        let Findings::Knots(question, answers) = &self.found else {
             return Action::Say(self.sentence(words));
         };
         // What is in sight may answer what was typed before.
@@ -416,7 +416,7 @@ mod tests {
     use super::*;
 
     /// Types a field and gives back the question that the form then asks.
-    fn type_in(plan: &mut State, field: Field, text: &str) -> Option<(u64, Box<Wanted>)> {
+    fn type_in(plan: &mut State, field: PlanField, text: &str) -> Option<(u64, Box<Wanted>)> {
         match plan.told(Message::Typed(field, text.to_owned()), &Words::english()) {
             Action::Find(asked, question) => Some((asked, question)),
             _ => None,
@@ -426,27 +426,27 @@ mod tests {
     #[test]
     fn an_answer_to_what_was_typed_before_is_dropped() {
         let (mut plan, words) = (State::default(), Words::english());
-        type_in(&mut plan, Field::Object, "30");
-        type_in(&mut plan, Field::Cover, "30");
-        let (early, question) = type_in(&mut plan, Field::Cord, "4").unwrap();
-        let slow = Outcome::of(question);
-        let (late, question) = type_in(&mut plan, Field::Cord, "40").unwrap();
-        let quick = Outcome::of(question);
+        type_in(&mut plan, PlanField::Object, "30");
+        type_in(&mut plan, PlanField::Cover, "30");
+        let (early, question) = type_in(&mut plan, PlanField::Cord, "4").unwrap();
+        let slow = FitOutcome::of(question);
+        let (late, question) = type_in(&mut plan, PlanField::Cord, "40").unwrap();
+        let quick = FitOutcome::of(question);
         plan.told(Message::Found(late, quick), &words);
         plan.told(Message::Found(early, slow), &words);
-        assert!(matches!(plan.found, Found::Nothing(_)));
+        assert!(matches!(plan.found, Findings::Nothing(_)));
         assert!(matches!(plan.told(Message::Take, &words), Action::Say(_)));
     }
 
     #[test]
     fn enter_before_the_answer_takes_its_best_knot() {
         let (mut plan, words) = (State::default(), Words::english());
-        type_in(&mut plan, Field::Object, "30");
-        type_in(&mut plan, Field::Cover, "30");
-        let (first, question) = type_in(&mut plan, Field::Cord, "4").unwrap();
-        plan.told(Message::Found(first, Outcome::of(question)), &words);
-        let (second, question) = type_in(&mut plan, Field::Cord, "4.5").unwrap();
-        let outcome = Outcome::of(question);
+        type_in(&mut plan, PlanField::Object, "30");
+        type_in(&mut plan, PlanField::Cover, "30");
+        let (first, question) = type_in(&mut plan, PlanField::Cord, "4").unwrap();
+        plan.told(Message::Found(first, FitOutcome::of(question)), &words);
+        let (second, question) = type_in(&mut plan, PlanField::Cord, "4.5").unwrap();
+        let outcome = FitOutcome::of(question);
         let best = outcome.answers[0].counts;
         // Not the one of the thinner cord, which is still in sight.
         let early = plan.told(Message::Take, &words);

@@ -15,10 +15,10 @@ use crate::app::jobs;
 use crate::knot::{Hand, Side};
 use crate::pedal::{Intent, Press};
 use crate::session::new_tie;
-pub use fields::Field;
+pub use fields::PlanField;
 use fields::id;
 use form::Action;
-pub use form::{Message, Outcome, State};
+pub use form::{Message, FitOutcome, State};
 
 impl Page for State {
     type Message = Message;
@@ -92,7 +92,7 @@ impl State {
                 let shelf = context.services.shelf.clone();
                 Next::run(Task::future(async move {
                     let question = jobs::taught(shelf.as_ref(), *question);
-                    Message::Found(asked, Outcome::of(Box::new(question)))
+                    Message::Found(asked, FitOutcome::of(Box::new(question)))
                 }))
             }
             Action::Begin(plan) => Go::Begin(Box::new(new_tie(&plan))).into(),
@@ -101,7 +101,7 @@ impl State {
     }
 }
 
-fn focus(field: Field) -> Task<Message> {
+fn focus(field: PlanField) -> Task<Message> {
     Task::batch([
         operation::focus(id(field)),
         operation::select_all(id(field)),

@@ -3,8 +3,8 @@
 use iced::widget::{button, column, container, responsive, row, scrollable, text, text_input};
 use iced::{Element, Fill, FillPortion, Size};
 
-use super::fields::{Field, id, slot};
-use super::form::{Found, Message, State};
+use super::fields::{PlanField, id, slot};
+use super::form::{Findings, Message, State};
 use crate::app::{theme, widgets};
 use crate::bench::Answer;
 use crate::words::Words;
@@ -63,10 +63,10 @@ impl State {
             "plan-object"
         };
         let pairs = [
-            [(Field::Object, object), (Field::Cover, "plan-cover")],
-            [(Field::Cord, "plan-cord"), (Field::Have, "plan-have")],
-            [(Field::Tube, "plan-tube"), (Field::Rows, "plan-rows")],
-            [(Field::Pin, "plan-pin"), (Field::Thread, "plan-thread")],
+            [(PlanField::Object, object), (PlanField::Cover, "plan-cover")],
+            [(PlanField::Cord, "plan-cord"), (PlanField::Have, "plan-have")],
+            [(PlanField::Tube, "plan-tube"), (PlanField::Rows, "plan-rows")],
+            [(PlanField::Pin, "plan-pin"), (PlanField::Thread, "plan-thread")],
         ];
         let mut form = column![heading(words.plainly("plan-heading", &[]))].spacing(14);
         let mut is_wrong = false;
@@ -88,7 +88,7 @@ impl State {
         scrollable(form).spacing(8).width(Fill).height(Fill).into()
     }
 
-    fn field<'a>(&'a self, field: Field, label: &str, words: &Words) -> Element<'a, Message> {
+    fn field<'a>(&'a self, field: PlanField, label: &str, words: &Words) -> Element<'a, Message> {
         let input = text_input("", &self.texts[slot(field)])
             .id(id(field))
             .size(26)
@@ -100,7 +100,7 @@ impl State {
             .spacing(4)
             .width(Fill);
         let choices = match field {
-            Field::Object => vec![
+            PlanField::Object => vec![
                 words.plainly("plan-measure-across", &[]),
                 words.plainly("plan-measure-round", &[]),
             ],
@@ -109,7 +109,7 @@ impl State {
         if !choices.is_empty() {
             let chips = choices.into_iter().enumerate().map(|(index, name)| {
                 let is_taken = match field {
-                    Field::Object => self.is_girth == (index == 1),
+                    PlanField::Object => self.is_girth == (index == 1),
                     _ => self.texts[slot(field)] == name,
                 };
                 button(text(name).size(theme::SMALL))
@@ -126,7 +126,7 @@ impl State {
     fn knots<'a>(&'a self, words: &'a Words) -> Element<'a, Message> {
         let mut side = column![heading(words.plainly("plan-answers", &[]))].spacing(12);
         match &self.found {
-            Found::Knots(question, answers) => {
+            Findings::Knots(question, answers) => {
                 if let Some(complaint) = &self.complaint {
                     side = side.push(widgets::notice(complaint.as_str()));
                 }
@@ -140,8 +140,8 @@ impl State {
                 }));
             }
             // The sentence stands beside its field.
-            Found::Wrong(_) => {}
-            Found::Wanting(_) | Found::Nothing(_) => {
+            Findings::Wrong(_) => {}
+            Findings::Wanting(_) | Findings::Nothing(_) => {
                 side = side.push(text(self.sentence(words)).size(28));
             }
         }

@@ -10,7 +10,7 @@ use iced::{Element, Task};
 use super::context::Context;
 use super::page::Page;
 use super::route::{Go, Next};
-use crate::app::jobs::{self, Job, Outcome, Report, Stock};
+use crate::app::jobs::{self, Job, JobOutcome, JobReport, Stock};
 use crate::app::services::LAST_SAVE;
 use crate::pedal::{Intent, Press};
 use crate::session::as_path;
@@ -52,7 +52,7 @@ pub enum Message {
     /// A tie was clicked.
     Clicked(usize),
     /// A job was done.
-    Done(Box<Report>),
+    Done(Box<JobReport>),
 }
 
 /// What a press comes to.
@@ -173,14 +173,14 @@ impl State {
     ///
     /// # Errors
     /// Why the job was not done, or why the shelf could not be looked through.
-    fn take_in(&mut self, report: Report, words: &Words) -> Result<String, ShelfError> {
-        let Report { outcome, stock } = report;
+    fn take_in(&mut self, report: JobReport, words: &Words) -> Result<String, ShelfError> {
+        let JobReport { outcome, stock } = report;
         let here = self.here().map(|shelved| shelved.tie.id().clone());
         self.stock = stock?;
         let ties = self.stock.ties.len();
         let outcome = outcome?;
         let wanted = match &outcome {
-            Outcome::Again(id) | Outcome::Undone(Some(id)) => Some(id.clone()),
+            JobOutcome::Again(id) | JobOutcome::Undone(Some(id)) => Some(id.clone()),
             _ => here,
         };
         let found = wanted.and_then(|id| {
@@ -190,19 +190,19 @@ impl State {
         self.focus = found.unwrap_or(self.focus).min(ties.saturating_sub(1));
         let plainly = |id| words.plainly(id, &[]);
         let line = match &outcome {
-            Outcome::Looked => words.say_shelf(ties),
-            Outcome::Named => plainly("shelf-has-name"),
-            Outcome::Noted => plainly("shelf-has-note"),
-            Outcome::Again(_) => plainly("shelf-begun-again"),
-            Outcome::PutAway(true) => plainly("shelf-is-away"),
-            Outcome::PutAway(false) => plainly("shelf-is-out"),
-            Outcome::Deleted => plainly("shelf-is-deleted"),
-            Outcome::Undone(Some(_)) => plainly("shelf-is-back"),
-            Outcome::Undone(None) => plainly("shelf-nothing-deleted"),
-            Outcome::BackedUp(file, backup) => words.backed_up(file, backup),
-            Outcome::BroughtIn(file, restored) => words.brought_in(file, restored),
+            JobOutcome::Looked => words.say_shelf(ties),
+            JobOutcome::Named => plainly("shelf-has-name"),
+            JobOutcome::Noted => plainly("shelf-has-note"),
+            JobOutcome::Again(_) => plainly("shelf-begun-again"),
+            JobOutcome::PutAway(true) => plainly("shelf-is-away"),
+            JobOutcome::PutAway(false) => plainly("shelf-is-out"),
+            JobOutcome::Deleted => plainly("shelf-is-deleted"),
+            JobOutcome::Undone(Some(_)) => plainly("shelf-is-back"),
+            JobOutcome::Undone(None) => plainly("shelf-nothing-deleted"),
+            JobOutcome::BackedUp(file, backup) => words.backed_up(file, backup),
+            JobOutcome::BroughtIn(file, restored) => words.brought_in(file, restored),
         };
-        self.report = (!matches!(outcome, Outcome::Looked)).then(|| line.clone());
+        self.report = (!matches!(outcome, JobOutcome::Looked)).then(|| line.clone());
         Ok(format!("{line} {}", self.say_here(words)).trim().to_owned())
     }
 

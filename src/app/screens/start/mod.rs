@@ -21,7 +21,7 @@ use crate::words::Words;
 
 /// A part of the form that can have the focus, in the order of the Tab key.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Field {
+pub enum StartField {
     /// A text: leads.
     Leads,
     /// A text: bights.
@@ -38,7 +38,7 @@ pub enum Field {
     Begin,
 }
 
-impl Field {
+impl StartField {
     const fn name(self) -> &'static str {
         match self {
             Self::Leads => "leads",
@@ -52,14 +52,14 @@ impl Field {
     }
 }
 
-const FIELDS: [Field; 7] = [
-    Field::Leads,
-    Field::Bights,
-    Field::Passes,
-    Field::Weave,
-    Field::Hand,
-    Field::Side,
-    Field::Begin,
+const FIELDS: [StartField; 7] = [
+    StartField::Leads,
+    StartField::Bights,
+    StartField::Passes,
+    StartField::Weave,
+    StartField::Hand,
+    StartField::Side,
+    StartField::Begin,
 ];
 
 /// What is typed and what waits.
@@ -67,7 +67,7 @@ pub struct State {
     texts: [String; 4],
     hand: Hand,
     side: Side,
-    focus: Option<Field>,
+    focus: Option<StartField>,
     waiting: Vec<Shelved>,
     /// Whether the shelf was looked through: until then a press could mean another tie than
     /// the one that will be offered.
@@ -79,9 +79,9 @@ pub struct State {
 #[derive(Clone, Debug)]
 pub enum Message {
     /// A text of the form was changed.
-    Typed(Field, String),
+    Typed(StartField, String),
     /// A choice of the form was switched over.
-    Switched(Field),
+    Switched(StartField),
     /// The form's tie is to be begun.
     Begin,
     /// A knot is to be found for an object.
@@ -98,7 +98,7 @@ enum Action {
     /// Nothing.
     None,
     /// Put the focus of the window on this field, or on none, and say it.
-    Focus(Option<Field>),
+    Focus(Option<StartField>),
     /// Say what has the focus: its value changed.
     Say,
     /// Begin a tie.
@@ -213,7 +213,7 @@ impl State {
                         operation::focus(id(field)),
                         operation::select_all(id(field)),
                     ]),
-                    None => operation::focus(id(Field::Begin)),
+                    None => operation::focus(id(StartField::Begin)),
                 })
             }
             Action::Begin(plan) => Go::Begin(Box::new(new_tie(&plan))).into(),
@@ -264,16 +264,16 @@ impl State {
         };
         let typed = text_slot(field).map_or("", |slot| self.texts[slot].as_str());
         let choice = match field {
-            Field::Hand => self.hand == Hand::Left,
+            StartField::Hand => self.hand == Hand::Left,
             _ => self.side == Side::Left,
         };
         let said = words.say_form_field(field.name(), typed, if choice { "left" } else { "right" });
         match (field, self.plan()) {
-            (Field::Begin, Ok(plan)) => {
+            (StartField::Begin, Ok(plan)) => {
                 let facts = words.facts(&Script::new(plan, AtOnce::default()));
                 format!("{said} {facts}")
             }
-            (Field::Begin, Err(error)) => format!("{said} {}", words.knot_error(&error)),
+            (StartField::Begin, Err(error)) => format!("{said} {}", words.knot_error(&error)),
             _ => said,
         }
     }
@@ -313,7 +313,7 @@ impl State {
             "Tab" => self.move_focus(1),
             "Shift+Tab" => self.move_focus(FIELDS.len() - 1),
             " " | "ArrowLeft" | "ArrowRight"
-                if matches!(self.focus, Some(Field::Hand | Field::Side)) =>
+                if matches!(self.focus, Some(StartField::Hand | StartField::Side)) =>
             {
                 self.focus.into_iter().for_each(|field| self.switch(field));
                 Action::Say
@@ -352,15 +352,15 @@ impl State {
         Action::Focus(self.focus)
     }
 
-    fn switch(&mut self, field: Field) {
+    fn switch(&mut self, field: StartField) {
         match field {
-            Field::Hand => {
+            StartField::Hand => {
                 self.hand = match self.hand {
                     Hand::Right => Hand::Left,
                     Hand::Left => Hand::Right,
                 }
             }
-            Field::Side => {
+            StartField::Side => {
                 self.side = match self.side {
                     Side::Right => Side::Left,
                     Side::Left => Side::Right,
@@ -390,16 +390,16 @@ impl State {
 }
 
 /// The widget of a field.
-fn id(field: Field) -> Id {
+fn id(field: StartField) -> Id {
     Id::new(field.name())
 }
 
-fn text_slot(field: Field) -> Option<usize> {
+fn text_slot(field: StartField) -> Option<usize> {
     match field {
-        Field::Leads => Some(0),
-        Field::Bights => Some(1),
-        Field::Passes => Some(2),
-        Field::Weave => Some(3),
-        Field::Hand | Field::Side | Field::Begin => None,
+        StartField::Leads => Some(0),
+        StartField::Bights => Some(1),
+        StartField::Passes => Some(2),
+        StartField::Weave => Some(3),
+        StartField::Hand | StartField::Side | StartField::Begin => None,
     }
 }

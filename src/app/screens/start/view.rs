@@ -4,7 +4,7 @@
 use iced::widget::{button, column, container, responsive, row, scrollable, text, text_input};
 use iced::{Center, Element, Fill, FillPortion};
 
-use super::{Field, Message, State, id, text_slot};
+use super::{StartField, Message, State, id, text_slot};
 use crate::app::{theme, widgets};
 use crate::guide::{AtOnce, Script};
 use crate::knot::{Hand, Side};
@@ -87,12 +87,12 @@ impl State {
         let mut form = column![heading(words.plainly("start-heading", &[]))].spacing(14);
         for pair in [
             [
-                (Field::Leads, "start-leads"),
-                (Field::Bights, "start-bights"),
+                (StartField::Leads, "start-leads"),
+                (StartField::Bights, "start-bights"),
             ],
             [
-                (Field::Passes, "start-passes"),
-                (Field::Weave, "start-weave"),
+                (StartField::Passes, "start-passes"),
+                (StartField::Weave, "start-weave"),
             ],
         ] {
             let pair = pair.map(|(field, label)| self.text_field(field, words.plainly(label, &[])));
@@ -103,8 +103,8 @@ impl State {
             theme::SMALL,
         ));
         let choices = [
-            (Field::Hand, "start-hand", hand_label(self.hand)),
-            (Field::Side, "start-side", side_label(self.side)),
+            (StartField::Hand, "start-hand", hand_label(self.hand)),
+            (StartField::Side, "start-side", side_label(self.side)),
         ];
         form = form.push(
             row(choices.map(|(field, label, value)| {
@@ -117,7 +117,7 @@ impl State {
             Err(error) => text(words.knot_error(&error)).style(theme::alert),
         };
         let is_chosen =
-            self.focus == Some(Field::Begin) || self.focus.is_none() && self.waiting.is_empty();
+            self.focus == Some(StartField::Begin) || self.focus.is_none() && self.waiting.is_empty();
         let begin = button(
             text(words.plainly("start-begin", &[]))
                 .size(28)
@@ -136,7 +136,7 @@ impl State {
         container(form).width(FillPortion(1)).into()
     }
 
-    fn text_field(&self, field: Field, label: String) -> Element<'_, Message> {
+    fn text_field(&self, field: StartField, label: String) -> Element<'_, Message> {
         let typed = text_slot(field).map_or("", |slot| self.texts[slot].as_str());
         let input = text_input("", typed)
             .id(id(field))
@@ -148,7 +148,7 @@ impl State {
         labelled(label, input.into())
     }
 
-    fn choice(&self, field: Field, label: String, value: String) -> Element<'_, Message> {
+    fn choice(&self, field: StartField, label: String, value: String) -> Element<'_, Message> {
         let switch = button(text(value).size(26).width(Fill))
             .padding(8)
             .style(theme::pressable(self.focus == Some(field)))

@@ -4,7 +4,7 @@
 use iced::widget::{column, container, progress_bar, responsive, row, space, text};
 use iced::{Center, Element, Fill, Padding, Size};
 
-use crate::app::picture_view::{PictureView, Place};
+use crate::app::picture_view::{PictureView, Placement};
 use crate::app::text_layout::text_metrics::TextMetrics;
 use crate::app::text_layout::type_fitting::{self, Sizes, Texts};
 use crate::app::widgets::repaint_layer::{self, layer};
@@ -55,7 +55,7 @@ fn fit_page<'a, M: 'a>(
     around: &Around,
     room: Size,
 ) -> Element<'a, M> {
-    let (mut texts, mut edge) = (Texts::new(shown), Edge::new(around, &shown.phase));
+    let (mut texts, mut edge) = (Texts::new(shown), EdgeTexts::new(around, &shown.phase));
     let mut place = picture.place(room);
     let (mut frame, mut sizes) = best(&mut texts, &mut edge, room, place);
     // The words come first: a picture that nobody asked for goes before they get small.
@@ -113,9 +113,9 @@ fn is_good(sizes: Sizes) -> bool {
 
 /// The fullest frame that leaves room for good sizes, or else for all that must be there, and the
 /// sizes.
-fn best(texts: &mut Texts, edge: &mut Edge, room: Size, place: Option<Place>) -> (Frame, Sizes) {
+fn best(texts: &mut Texts, edge: &mut EdgeTexts, room: Size, place: Option<Placement>) -> (PageFrame, Sizes) {
     let mut fallback = None;
-    let [first, rest @ ..] = Frame::ALL;
+    let [first, rest @ ..] = PageFrame::ALL;
     let mut frame = first;
     let mut rest = rest.into_iter();
     loop {
@@ -205,7 +205,7 @@ pub(super) struct Around {
 }
 
 /// The same texts, shaped, with the name of the phase.
-struct Edge {
+struct EdgeTexts {
     notices: Vec<TextMetrics>,
     phase: TextMetrics,
     tie: TextMetrics,
@@ -214,7 +214,7 @@ struct Edge {
     answer: Option<TextMetrics>,
 }
 
-impl Edge {
+impl EdgeTexts {
     fn new(around: &Around, phase: &str) -> Self {
         let plain = |content: &str| TextMetrics::new(content, theme::FACE);
         let bold = |content: &str| TextMetrics::new(content, theme::BOLD);
@@ -231,14 +231,14 @@ impl Edge {
 
 /// How much of it there is, and how large: sizes of type in logical pixels, 0 for nothing.
 #[derive(Clone, Copy, PartialEq)]
-struct Frame {
+struct PageFrame {
     notices: usize,
     notice: f32,
     head: f32,
     foot: f32,
 }
 
-impl Frame {
+impl PageFrame {
     /// From everything to next to nothing.
     const ALL: [Self; 4] = [
         Self {
@@ -273,13 +273,13 @@ impl Frame {
     }
 
     /// The name of the tie stands in the title of the window too.
-    fn has_tie_line(self, edge: &Edge, width: f32) -> bool {
+    fn has_tie_line(self, edge: &EdgeTexts, width: f32) -> bool {
         let both = edge.phase.ems() * self.head + edge.tie.ems() * theme::BODY;
         self.foot > 0.0 && both + 50.0 <= width
     }
 
     /// The height it takes in this width, with the bar and the space between.
-    fn height(self, edge: &mut Edge, width: f32) -> f32 {
+    fn height(self, edge: &mut EdgeTexts, width: f32) -> f32 {
         let head = edge
             .phase
             .at(self.head, width)

@@ -1,0 +1,217 @@
+//! What a tie in a terminal can do besides going through its steps: the settings, the log, the
+//! course, and what was asked for on the command line before what is saved.
+
+#[path = "support/terminal.rs"]
+mod terminal;
+
+use marlinspeak::guide::{AtOnce, COURSE, Plan, Script};
+use marlinspeak::session::{InHand, Session, Wishes, inventory, lesson_tie, new_tie};
+use marlinspeak::settings::{Prose, Settings};
+use marlinspeak::shelf::{Shelf, Tie};
+use marlinspeak::words::{Detail, Words};
+use tempfile::TempDir;
+use terminal::Terminal;
+
+fn tie() -> Tie {
+    new_tie(&Plan::read("3", "5", "1", "1").unwrap())
+}
+
+fn begin(folder: &TempDir, tie: Tie) -> Terminal {
+    let shelf = Shelf::open(folder.path()).unwrap();
+    let in_hand = InHand::new(Some(&shelf), tie);
+    Terminal::with(Words::english(), shelf, Settings::default(), in_hand)
+}
+
+#[test]
+fn no_line_has_a_sign_that_a_braille_display_would_stumble_over() {
+    let plan = Plan::read("5", "7", "2", "1").unwrap();
+    for tag in ["en", "de", "es", "fr"] {
+        for code in ["right", "left"] {
+            let words = Words::load(Some(tag)).unwrap();
+            let hand = match code {
+                "left" => marlinspeak::knot::Hand::Left,
+                _ => marlinspeak::knot::Hand::Right,
+            };
+            let plan = plan.clone().with_hand(hand);
+            let script = Script::new(plan.clone(), AtOnce::default());
+            for place in script.places() {
+                let shown = words.show(plan.knot(), &script.step(place).unwrap());
+                let line = format!("{}. {}", shown.phase, shown.in_words());
+                let sign = line.find(|sign: char| "↗↘↖↙→←↑↓·•×".contains(sign) || sign == '\n');
+                assert_eq!(sign, None, "{tag}: {line}");
+                assert!(!line.contains(". ."), "{tag}: {line}");
+            }
+        }
+    }
+}
+
+#[test]
+fn the_settings_are_a_list_of_lines_and_hold_at_once() {
+    let folder = TempDir::new().unwrap();
+    let mut terminal = begin(&folder, tie());
+    let step = terminal.said().pop().unwrap();
+    terminal.press("t");
+    let opening = terminal.printed().pop().unwrap();
+    assert!(opening.contains("Pedals and keys"), "{opening}");
+    // Down to the speed, one faster, and back to the tie.
+    for _ in 0..4 {
+        terminal.press("ArrowDown");
+    }
+    let speed = terminal.printed().pop().unwrap();
+    assert!(speed.contains("165"), "{speed}");
+    terminal.press("ArrowRight");
+    let speed = terminal.printed().pop().unwrap();
+    assert!(speed.contains("175"), "{speed}");
+    let tag = Words::english().tag().to_string();
+    let manner = terminal.session().settings().manner(&tag);
+    assert_eq!(manner.words_per_minute, 175);
+    terminal.press("Escape");
+    assert_eq!(terminal.said().pop(), Some(step));
+    // A press means the tie again.
+    terminal.press(" ");
+    assert_eq!(
+        terminal.session().page().unwrap().shown.phase,
+        "Lead pass, leg 1 of 10"
+    );
+    assert!(!terminal.is_over());
+}
+
+#[test]
+fn another_language_holds_from_the_next_line_on() {
+    let folder = TempDir::new().unwrap();
+    let mut terminal = begin(&folder, tie());
+    terminal.press("t");
+    terminal.press("ArrowDown");
+    // Until it is German.
+    while terminal.session().words().tag().to_string() != "de" {
+        terminal.press("ArrowRight");
+    }
+    terminal.press("Escape");
+    terminal.press(" ");
+    let line = terminal.printed().pop().unwrap();
+    assert!(line.contains("Fuß 1 hoch und nach rechts"), "{line}");
+}
+
+#[test]
+fn a_finished_tie_is_written_down_by_keys_and_by_lines() {
+    for by_lines in [false, true] {
+        let folder = TempDir::new().unwrap();
+        let mut terminal = begin(&folder, tie());
+        let id = terminal.session().tie().unwrap().tie().id().clone();
+        terminal.press("l");
+        assert!(!terminal.session().walk().unwrap().is_done());
+        while !terminal.session().walk().unwrap().is_done() {
+            terminal.press(" ");
+        }
+        terminal.press("l");
+        let field = terminal.printed().pop().unwrap();
+        assert!(field.contains("cord"), "{field}");
+        // The name of the cord, its diameter, what was cut; the rest is left empty.
+        for text in ["Tarred Marline", "4 mm", "1.5 m", "", "", "", "", "", "", ""] {
+            if by_lines {
+                terminal.line(text);
+            } else {
+                for letter in text.chars() {
+                    terminal.press(&letter.to_string());
+                }
+                terminal.press("Enter");
+            }
+        }
+        assert!(!terminal.is_over());
+        if by_lines {
+            terminal.line("");
+        } else {
+            terminal.press("Enter");
+        }
+        assert!(terminal.is_over(), "{:?}", terminal.printed());
+        let entry = terminal.shelf().entry(&id).unwrap().expect("an entry");
+        let cord = entry.cord.unwrap();
+        assert_eq!(cord.name.as_deref(), Some("Tarred Marline"));
+        assert!((cord.diameter.get() - 4.0).abs() < 1e-9);
+        assert!((entry.cut.unwrap().get() - 1500.0).abs() < 1e-9);
+    }
+}
+
+#[test]
+fn what_is_typed_wrong_in_the_log_is_told_and_nothing_is_lost() {
+    let folder = TempDir::new().unwrap();
+    let mut terminal = begin(&folder, tie());
+    while !terminal.session().walk().unwrap().is_done() {
+        terminal.press(" ");
+    }
+    terminal.press("l");
+    for text in ["x", "thick", "", "", "", "", "", "", "", "", ""] {
+        terminal.line(text);
+    }
+    let told = terminal.printed().pop().unwrap();
+    assert!(told.contains("thick"), "{told}");
+    assert!(!terminal.is_over());
+    // The field that is wrong is typed anew, and then it goes on from there.
+    for text in ["4 mm", "", "", "", "", "", "", "", "", ""] {
+        terminal.line(text);
+    }
+    assert!(terminal.is_over(), "{:?}", terminal.printed());
+}
+
+#[test]
+fn a_lesson_is_taught_whatever_is_saved() {
+    let folder = TempDir::new().unwrap();
+    let mut terminal = begin(&folder, lesson_tie(COURSE[0]).unwrap());
+    let words = Words::english();
+    let idea = words.lesson_idea(COURSE[0].number);
+    let said = terminal.said();
+    assert!(said[0].starts_with(&idea), "{said:?}");
+    assert!(terminal.printed().contains(&idea));
+    assert_eq!(terminal.session().words().detail(), Detail::Teach);
+    // What is chosen in it is for it alone.
+    terminal.press("1");
+    assert_eq!(terminal.session().words().detail(), Detail::Brief);
+    assert_eq!(terminal.session().settings().prose.detail, Detail::Plain);
+}
+
+#[test]
+fn a_tie_that_was_put_away_does_not_wait() {
+    let folder = TempDir::new().unwrap();
+    let shelf = Shelf::open(folder.path()).unwrap();
+    let tie = tie();
+    drop(shelf.begin(tie.clone()).unwrap());
+    let waiting = || inventory(&shelf, jiff::Timestamp::now()).unwrap().waiting;
+    assert_eq!(waiting().len(), 1);
+    shelf.put_away(tie.id(), true).unwrap();
+    assert!(waiting().is_empty());
+}
+
+#[test]
+fn what_the_command_line_asks_for_comes_before_what_is_saved() {
+    let saved = Settings {
+        prose: Prose {
+            detail: Detail::Brief,
+            at_once: AtOnce::UpTo(2),
+        },
+        ..Settings::default()
+    };
+    let session = |wishes| Session::new(Words::english(), saved.clone(), wishes);
+    let usual = session(Wishes::default());
+    assert_eq!(usual.words().detail(), Detail::Brief);
+    // The depth that is usual where nothing is saved is a wish like any other.
+    let wished = session(Wishes {
+        detail: Some(Detail::Plain),
+        at_once: Some(AtOnce::default()),
+        checks: None,
+    });
+    assert_eq!(wished.words().detail(), Detail::Plain);
+    assert_eq!(wished.settings().prose.detail, Detail::Brief);
+}
+
+#[test]
+fn without_a_shelf_a_tie_is_told_all_the_same() {
+    let folder = TempDir::new().unwrap();
+    let shelf = Shelf::open(folder.path()).unwrap();
+    let in_hand = InHand::new(None, tie());
+    let mut terminal = Terminal::with(Words::english(), shelf, Settings::default(), in_hand);
+    terminal.press(" ");
+    assert_eq!(
+        terminal.session().page().unwrap().shown.phase,
+        "Lead pass, leg 1 of 10"
+    );
+}
