@@ -107,7 +107,18 @@ fn a_finished_tie_is_written_down_by_keys_and_by_lines() {
         let field = terminal.printed().pop().unwrap();
         assert!(field.contains("cord"), "{field}");
         // The name of the cord, its diameter, what was cut; the rest is left empty.
-        for text in ["Tarred Marline", "4 mm", "1.5 m", "", "", "", "", "", "", ""] {
+        for text in [
+            "Tarred Marline",
+            "4 mm",
+            "1.5 m",
+            "",
+            "",
+            "",
+            "",
+            "",
+            "",
+            "",
+        ] {
             if by_lines {
                 terminal.line(text);
             } else {

@@ -99,7 +99,7 @@ fn outcome(shelf: &Shelf, job: Job) -> Result<JobOutcome, ShelfError> {
         Job::Note(id, note) => shelf.note(&id, note.trim()).map(|_| JobOutcome::Noted)?,
         Job::Again(id) => {
             let (tie, _) = shelf.look(&id)?;
-let start = Script::new(tie.plan(), AtOnce::default()).first();
+            let start = Script::new(tie.plan(), AtOnce::default()).first();
             JobOutcome::Again(shelf.copy(&id, start)?.id().clone())
         }
         Job::PutAway(id, away) => {

@@ -13,7 +13,7 @@ use iced::{Element, Event, Fill, FillPortion, Length, Rectangle, Renderer, Size,
 
 use super::{theme, widgets};
 use crate::picture::{Subject, View};
-use render_cache::{PictureKey, Motif, RenderCache};
+use render_cache::{Motif, PictureKey, RenderCache};
 
 /// Segments of a scene above which the pixels are made by the picture's own painter and shown
 /// as one image: measured, it is the quicker way from here on.

@@ -18,7 +18,7 @@ use crate::session::new_tie;
 pub use fields::PlanField;
 use fields::id;
 use form::Action;
-pub use form::{Message, FitOutcome, State};
+pub use form::{FitOutcome, Message, State};
 
 impl Page for State {
     type Message = Message;

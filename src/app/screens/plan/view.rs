@@ -63,10 +63,22 @@ impl State {
             "plan-object"
         };
         let pairs = [
-            [(PlanField::Object, object), (PlanField::Cover, "plan-cover")],
-            [(PlanField::Cord, "plan-cord"), (PlanField::Have, "plan-have")],
-            [(PlanField::Tube, "plan-tube"), (PlanField::Rows, "plan-rows")],
-            [(PlanField::Pin, "plan-pin"), (PlanField::Thread, "plan-thread")],
+            [
+                (PlanField::Object, object),
+                (PlanField::Cover, "plan-cover"),
+            ],
+            [
+                (PlanField::Cord, "plan-cord"),
+                (PlanField::Have, "plan-have"),
+            ],
+            [
+                (PlanField::Tube, "plan-tube"),
+                (PlanField::Rows, "plan-rows"),
+            ],
+            [
+                (PlanField::Pin, "plan-pin"),
+                (PlanField::Thread, "plan-thread"),
+            ],
         ];
         let mut form = column![heading(words.plainly("plan-heading", &[]))].spacing(14);
         let mut is_wrong = false;

@@ -4,7 +4,7 @@
 use iced::widget::{button, column, container, responsive, row, scrollable, text, text_input};
 use iced::{Center, Element, Fill, FillPortion};
 
-use super::{StartField, Message, State, id, text_slot};
+use super::{Message, StartField, State, id, text_slot};
 use crate::app::{theme, widgets};
 use crate::guide::{AtOnce, Script};
 use crate::knot::{Hand, Side};
@@ -116,8 +116,8 @@ impl State {
             Ok(plan) => text(words.facts(&Script::new(plan, AtOnce::default()))),
             Err(error) => text(words.knot_error(&error)).style(theme::alert),
         };
-        let is_chosen =
-            self.focus == Some(StartField::Begin) || self.focus.is_none() && self.waiting.is_empty();
+        let is_chosen = self.focus == Some(StartField::Begin)
+            || self.focus.is_none() && self.waiting.is_empty();
         let begin = button(
             text(words.plainly("start-begin", &[]))
                 .size(28)

@@ -113,7 +113,12 @@ fn is_good(sizes: Sizes) -> bool {
 
 /// The fullest frame that leaves room for good sizes, or else for all that must be there, and the
 /// sizes.
-fn best(texts: &mut Texts, edge: &mut EdgeTexts, room: Size, place: Option<Placement>) -> (PageFrame, Sizes) {
+fn best(
+    texts: &mut Texts,
+    edge: &mut EdgeTexts,
+    room: Size,
+    place: Option<Placement>,
+) -> (PageFrame, Sizes) {
     let mut fallback = None;
     let [first, rest @ ..] = PageFrame::ALL;
     let mut frame = first;
