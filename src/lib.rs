@@ -5,6 +5,7 @@ pub mod app;
 pub mod bench;
 pub mod cli;
 pub mod diary;
+pub mod files;
 pub mod guide;
 pub mod knot;
 pub mod pedal;

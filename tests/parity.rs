@@ -167,7 +167,7 @@ impl Faces {
                 });
             }
             Happening::SettingsNotKept => self.both(|| {
-                Event::Settings(marlinspeak::settings::Snag::Io {
+                Event::Settings(marlinspeak::settings::SettingsError::Io {
                     why: "no room".to_owned(),
                 })
             }),
@@ -194,7 +194,7 @@ impl Faces {
         let tie = |session: &marlinspeak::session::Session| {
             session
                 .tie()
-                .map(|tie| (tie.tie().id().clone(), tie.tie().worked()))
+                .map(|tie| (tie.tie().id().clone(), tie.tie().work_time.clone()))
         };
         assert_eq!(tie(window), tie(terminal), "working time after {after:?}");
         assert_eq!(

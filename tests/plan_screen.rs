@@ -12,7 +12,7 @@ use iced::keyboard::key::Named;
 use marlinspeak::app::{Message, PlanField};
 use marlinspeak::bench::{Cord, Counts, Millimetres, Object, Tube, Wish, fit};
 use marlinspeak::guide::Phase;
-use marlinspeak::shelf::RackFile;
+use marlinspeak::shelf::PresetsFile;
 use tempfile::TempDir;
 
 const TAB: Named = Named::Tab;
@@ -210,9 +210,9 @@ fn enter_takes_the_knot_and_leads_through_the_rig_first() {
     let tube = Tube::ringed(mm(40.0), &[12, 16]).unwrap();
     let counts = answers(Some(&tube))[1];
     let tie = hands.shelf().list().unwrap().ties.remove(0);
-    let plan = tie.plan();
+    let plan = &tie.plan;
     assert_eq!(Counts::from(plan.laying()), counts);
-    let setup = plan.setup.unwrap();
+    let setup = plan.setup.as_ref().unwrap();
     assert_eq!(setup.tube.rows(), Some(&[12, 16][..]));
     assert_eq!(setup.finish.unwrap().around, mm(30.0));
     for _ in 0..6 {
@@ -280,13 +280,13 @@ fn escape_leads_to_leads_and_bights_and_nothing_typed_is_lost() {
     press(&mut hands, Named::Enter);
     assert!(hands.last_said().contains("Leave a tail"));
     let tie = hands.shelf().list().unwrap().ties.remove(0);
-    assert_eq!(Counts::from(tie.plan().laying()), best[0]);
+    assert_eq!(Counts::from(tie.plan.laying()), best[0]);
 }
 
 #[test]
 fn page_down_goes_through_what_is_known_and_kept() {
     let folder = TempDir::new().unwrap();
-    let rack = RackFile::at(folder.path().join("rack").join("rack.json"));
+    let rack = PresetsFile::at(folder.path().join("rack").join("rack.json"));
     let tube = Tube::ringed(mm(40.0), &[12]).unwrap();
     rack.keep_tube("oak", &tube).unwrap();
     rack.keep_cord("blue", &Cord::new(mm(4.0))).unwrap();
@@ -308,7 +308,7 @@ fn page_down_goes_through_what_is_known_and_kept() {
     press(&mut hands, Named::PageDown);
     press(&mut hands, Named::Enter);
     let tie = hands.shelf().list().unwrap().ties.remove(0);
-    let setup = tie.plan().setup.unwrap();
+    let setup = tie.plan.setup.clone().unwrap();
     assert_eq!(setup.tube, tube);
     assert_eq!(setup.cord.name.as_deref(), Some("blue"));
     assert!((setup.finish.unwrap().around.get() - 30.0).abs() < 0.01);
@@ -324,7 +324,7 @@ fn a_rack_that_cannot_be_read_is_told_and_keeps_nobody_off() {
     assert!(hands.sees(&named(answers(None)[0])));
     let file = folder.path().join("rack").join("rack.json");
     assert_eq!(std::fs::read_to_string(&file).unwrap(), "nonsense");
-    let reason = RackFile::at(&file).read().unwrap_err();
+    let reason = PresetsFile::at(&file).read().unwrap_err();
     assert!(hands.sees(&format!(
         "The tubes and cords kept by name could not be used ({reason}): see to that file, or \
          move it away to begin a new one."

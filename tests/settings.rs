@@ -7,13 +7,13 @@ use std::time::Duration;
 
 use marlinspeak::guide::AtOnce;
 use marlinspeak::pedal::{Input, Intent};
-use marlinspeak::settings::{Light, Opened, Settings, SettingsFile, Snag, VERSION};
+use marlinspeak::settings::{Light, Opened, Settings, SettingsError, SettingsFile, VERSION};
 use marlinspeak::words::{Detail, Units};
 use serde_json::{Value, json};
 use tempfile::TempDir;
 
 fn open(path: &Path) -> Opened {
-    SettingsFile::open(path, |snag| panic!("{snag:?}"))
+    SettingsFile::open(path, |trouble| panic!("{trouble:?}"))
 }
 
 fn file(folder: &TempDir) -> PathBuf {
@@ -63,7 +63,10 @@ fn unusual() -> Settings {
 fn without_a_file_everything_is_as_usual_and_nothing_is_written() {
     let folder = TempDir::new().unwrap();
     let opened = open(&file(&folder));
-    assert_eq!((opened.settings, opened.snag), (Settings::default(), None));
+    assert_eq!(
+        (opened.settings, opened.trouble),
+        (Settings::default(), None)
+    );
     drop(opened.file);
     assert!(!file(&folder).exists());
 }
@@ -76,7 +79,7 @@ fn what_is_kept_is_read_again() {
     opened.file.keep(&unusual());
     drop(opened.file);
     let again = open(&file(&folder));
-    assert_eq!((again.settings, again.snag), (unusual(), None));
+    assert_eq!((again.settings, again.trouble), (unusual(), None));
     let leftovers = fs::read_dir(file(&folder).parent().unwrap()).unwrap();
     assert_eq!(leftovers.count(), 1);
 }
@@ -91,7 +94,7 @@ fn fields_that_are_not_known_are_kept() {
                  "manners": { "de": { "pitch": 70, "accent": "coast" } } }),
     );
     let opened = open(&path);
-    assert_eq!(opened.snag, None);
+    assert_eq!(opened.trouble, None);
     assert_eq!(opened.settings.manner("de").pitch, 70);
     opened.file.keep(&unusual());
     drop(opened.file);
@@ -151,8 +154,8 @@ fn a_damaged_file_is_set_aside_and_told_of() {
         fs::write(&path, contents).unwrap();
         let opened = open(&path);
         assert_eq!(opened.settings, Settings::default());
-        let Some(Snag::Damaged { aside, why }) = opened.snag else {
-            panic!("{contents}: {:?}", opened.snag);
+        let Some(SettingsError::Damaged { aside, why }) = opened.trouble else {
+            panic!("{contents}: {:?}", opened.trouble);
         };
         assert!(why.contains(named), "{contents}: {why}");
         assert_eq!(fs::read_to_string(&aside).unwrap(), contents);
@@ -185,8 +188,8 @@ fn a_newer_file_is_left_alone() {
     write(&path, &newer);
     let opened = open(&path);
     assert_eq!(
-        opened.snag,
-        Some(Snag::Newer {
+        opened.trouble,
+        Some(SettingsError::Newer {
             file: path.clone(),
             version: VERSION + 1
         })
@@ -203,11 +206,14 @@ fn a_save_that_fails_is_told_of() {
     fs::write(folder.path().join("marlinspeak"), "").unwrap();
     let path = folder.path().join("marlinspeak/deep/settings.json");
     let (tell, told) = mpsc::channel();
-    let opened = SettingsFile::open(&path, move |snag| tell.send(snag).unwrap());
+    let opened = SettingsFile::open(&path, move |trouble| tell.send(trouble).unwrap());
     // Some systems say so on reading already.
-    let snag = opened.snag.or_else(|| {
+    let trouble = opened.trouble.or_else(|| {
         opened.file.keep(&unusual());
         told.recv_timeout(Duration::from_secs(20)).ok()
     });
-    assert!(matches!(snag, Some(Snag::Io { .. })), "{snag:?}");
+    assert!(
+        matches!(trouble, Some(SettingsError::Io { .. })),
+        "{trouble:?}"
+    );
 }

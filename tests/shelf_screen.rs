@@ -14,7 +14,7 @@ use marlinspeak::app::Message;
 use marlinspeak::bench::{Cord, Millimetres};
 use marlinspeak::guide::{AtOnce, Phase, Plan, Script};
 use marlinspeak::session::LogField;
-use marlinspeak::shelf::{Entry, Shelf, Tie, Worked};
+use marlinspeak::shelf::{Entry, Shelf, Tie, WorkTime};
 use tempfile::TempDir;
 
 const SPACE: Key = Key::Named(Named::Space);
@@ -39,7 +39,7 @@ fn put(folder: &Path, plan: &Plan, leg: u16) -> Tie {
         .find(|place| place.phase() == Phase::Lead && place.leg().unwrap_or(0) == leg);
     let shelf = Shelf::open(folder).unwrap();
     let place = place.unwrap_or(script.last());
-    shelf.begin(Tie::of(plan, place)).unwrap().tie
+    shelf.begin(Tie::begin(plan.clone(), place)).unwrap().tie
 }
 
 /// The app on the shelf screen of a folder.
@@ -164,7 +164,7 @@ fn the_same_tie_is_begun_again() {
     let folder = TempDir::new().unwrap();
     let mut tie = put(folder.path(), &plan(5, 6), 9);
     tie.name = "boathook".to_owned();
-    tie.put_away(true);
+    tie.is_put_away = true;
     let shelf = Shelf::open(folder.path()).unwrap();
     shelf.save(&tie).unwrap();
     let mut hands = at_shelf(folder.path());
@@ -467,24 +467,22 @@ fn the_time_that_is_left_goes_by_the_tyers_own_pace() {
     );
     // Before anything is logged, the legs of the tie itself say it.
     let shelf = Shelf::open(folder.path()).unwrap();
-    let mut worked = tie.worked();
     for _ in 0..6 {
-        worked.add_leg(20.0);
+        tie.work_time.add_leg(20.0);
     }
-    tie.set_worked(&worked);
     shelf.save(&tie).unwrap();
     let said = where_am_i(folder.path());
     assert!(said.contains("About 2 minutes, at your pace."), "{said}");
-    let mut worked = Worked::default();
+    let mut work_time = WorkTime::default();
     for _ in 0..6 {
-        worked.add_leg(60.0);
+        work_time.add_leg(60.0);
     }
-    let done = Tie::of(
-        &plan(3, 2),
+    let done = Tie::begin(
+        plan(3, 2),
         Script::new(plan(3, 2), AtOnce::default()).last(),
     );
     let entry = Entry {
-        worked,
+        work_time,
         ..Entry::of(&done)
     };
     shelf.log(&entry).unwrap();
@@ -500,21 +498,19 @@ fn the_time_at_a_tie_is_kept_with_it_and_not_with_its_copy() {
         hands.press(SPACE);
     }
     let tie = hands.shelf().list().unwrap().ties.remove(0);
-    assert!(tie.extras.contains_key("worked"));
+    assert!(tie.work_time.seconds() > 0.0);
     // No leg can be tied so quickly: nothing is learnt from skipping through.
-    assert_eq!(tie.worked().legs_timed(), 0);
+    assert_eq!(tie.work_time.legs_timed(), 0);
     let mut tie = tie;
-    let mut worked = tie.worked();
-    worked.add(600.0);
+    tie.work_time.add(600.0);
     for _ in 0..9 {
-        worked.add_leg(20.0);
+        tie.work_time.add_leg(20.0);
     }
-    tie.set_worked(&worked);
     hands.press(ESCAPE);
     hands.shelf().save(&tie).unwrap();
     hands.press(letter("s"));
     hands.press(letter("c"));
     let ties = hands.shelf().list().unwrap().ties;
-    assert!(!ties[0].extras.contains_key("worked"));
-    assert_eq!(ties[1].worked().median_leg(), Some(20.0));
+    assert_eq!(ties[0].work_time, WorkTime::default());
+    assert_eq!(ties[1].work_time.median_leg(), Some(20.0));
 }

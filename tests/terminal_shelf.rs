@@ -36,7 +36,7 @@ impl Home {
             .places()
             .find(|place| place.phase() == Phase::Lead && place.leg().unwrap_or(0) == leg)
             .unwrap_or(script.last());
-        self.shelf().begin(Tie::of(&plan, place)).unwrap().tie
+        self.shelf().begin(Tie::begin(plan, place)).unwrap().tie
     }
 
     fn document(&self, tie: &Tie) -> PathBuf {
@@ -178,7 +178,7 @@ fn what_was_logged_goes_into_fit_and_rig() {
         ..Entry::of(&tie)
     };
     for _ in 0..6 {
-        entry.worked.add_leg(36.0);
+        entry.work_time.add_leg(36.0);
     }
     // Find the length that comes out a fifth more than computed.
     entry.left_over = Some(1000.0);

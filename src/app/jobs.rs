@@ -9,8 +9,8 @@ use jiff::Timestamp;
 use crate::bench::Pace;
 use crate::guide::{AtOnce, Script, Wanted};
 use crate::shelf::{
-    Backup, Deleted, IfThere, Imported, Keeper, Ledger, Restored, Shelf, ShelfError, Shelved,
-    Standing, Tie, TieId, Totals, Trouble,
+    Backup, Deleted, IfThere, Imported, Keeper, Ledger, Restored, Shelf, ShelfError, ShelfTrouble,
+    Shelved, Tie, TieId, TieStatus, Totals,
 };
 
 /// Something to be done.
@@ -69,7 +69,7 @@ pub struct Stock {
     /// The tyer's pace.
     pub pace: Option<Pace>,
     /// What could not be read.
-    pub troubles: Vec<Trouble>,
+    pub troubles: Vec<ShelfTrouble>,
 }
 
 /// What came of a job, and the shelf after it.
@@ -99,7 +99,7 @@ fn outcome(shelf: &Shelf, job: Job) -> Result<JobOutcome, ShelfError> {
         Job::Note(id, note) => shelf.note(&id, note.trim()).map(|_| JobOutcome::Noted)?,
         Job::Again(id) => {
             let (tie, _) = shelf.look(&id)?;
-            let start = Script::new(tie.plan(), AtOnce::default()).first();
+            let start = Script::new(tie.plan, AtOnce::default()).first();
             JobOutcome::Again(shelf.copy(&id, start)?.id().clone())
         }
         Job::PutAway(id, away) => {
@@ -133,7 +133,7 @@ fn newest(deleted: Vec<Deleted>) -> Option<Deleted> {
 /// A backup, or else a single tie.
 fn bring_in(shelf: &Shelf, file: &Path) -> Result<Restored, ShelfError> {
     match shelf.restore(file) {
-        Err(ShelfError::Unreadable { fault, .. }) if !fault.is_newer() => {
+        Err(ShelfError::File(error)) if error.is_damaged() => {
             let imported: Imported = shelf.import(file)?;
             Ok(Restored {
                 ties: vec![imported],
@@ -158,10 +158,10 @@ fn stock(shelf: &Shelf) -> Result<Stock, ShelfError> {
             Shelved::new(tie, now, is_logged)
         })
         .collect();
-    ties.sort_by_key(|tie| match tie.standing() {
-        Standing::Waiting => 0,
-        Standing::Away => 1,
-        Standing::Finished => 2,
+    ties.sort_by_key(|tie| match tie.status() {
+        TieStatus::Waiting => 0,
+        TieStatus::PutAway => 1,
+        TieStatus::Finished => 2,
     });
     let (totals, pace) = (ledger.totals(), ledger.pace());
     let Ledger { troubles, .. } = ledger;

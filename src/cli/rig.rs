@@ -11,7 +11,7 @@ use super::print::{json, print, rounded};
 use super::setup_options::{SetupOptions, rack_failed};
 use crate::bench::{Counts, Layout, Millimetres, Rig, RingPins};
 use crate::guide::{AtOnce, Place, Rack, Script, Setup, Task, What};
-use crate::shelf::{RackFile, ShelfError};
+use crate::shelf::{PresetsFile, ShelfError};
 use crate::words::{Shown, Words};
 
 #[derive(Args)]
@@ -65,7 +65,7 @@ fn keep(setup: &Setup, tube: Option<&str>, cord: Option<&str>) -> Result<(), She
     if tube.is_none() && cord.is_none() {
         return Ok(());
     }
-    let rack = RackFile::default_place()?;
+    let rack = PresetsFile::default_place()?;
     if let Some(name) = tube {
         rack.keep_tube(name, &setup.tube)?;
     }

@@ -7,7 +7,7 @@ use clap::Args;
 use super::Complaint;
 use crate::bench::Counts;
 use crate::guide::{Asked, AtOnce, Plan, Rack, Rigging, Script};
-use crate::shelf::{Ledger, RackFile, Shelf, ShelfError};
+use crate::shelf::{Ledger, PresetsFile, Shelf, ShelfError};
 use crate::words::Words;
 
 /// What is covered, with what, on what. Lengths are in millimetres, or with a unit: 30, 3cm,
@@ -138,7 +138,7 @@ pub(super) fn rack_for(asked: &Asked, words: &Words) -> Result<Rack, Complaint> 
     if !needs_cord && !is_name(&asked.tube) {
         return Ok(Rack::default());
     }
-    RackFile::default_place()
+    PresetsFile::default_place()
         .and_then(|file| file.read())
         .map_err(|error| rack_failed(&error, words))
 }

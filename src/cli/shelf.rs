@@ -9,8 +9,10 @@ use jiff::Timestamp;
 use serde::Serialize;
 
 use super::Complaint;
+use crate::files::FileError;
 use crate::shelf::{
-    Fate, IfThere, Shelf, ShelfError, Shelved, Standing, State, Tie, TieId, Trouble, Verified,
+    DocumentState, Fate, IfThere, Shelf, ShelfError, ShelfTrouble, Shelved, Tie, TieId, TieStatus,
+    VerifiedFile,
 };
 use crate::words::Words;
 
@@ -99,9 +101,9 @@ pub(super) fn run(asked: &ShelfOptions, words: &Words) -> Result<ExitCode, Compl
 fn complaint(error: &ShelfError, words: &Words) -> Complaint {
     let sentence = words.shelf_error(error);
     match error {
-        ShelfError::NotAnId { .. } | ShelfError::NoSuchTie { .. } | ShelfError::Exists { .. } => {
-            Complaint::input(sentence)
-        }
+        ShelfError::NotAnId { .. }
+        | ShelfError::NoSuchTie { .. }
+        | ShelfError::File(FileError::Exists { .. }) => Complaint::input(sentence),
         _ => Complaint::failure(sentence),
     }
 }
@@ -181,7 +183,8 @@ impl Clerk<'_> {
                 Shelved::new(tie, now, is_logged)
             })
             .collect();
-        let troubles: Vec<&Trouble> = listing.troubles.iter().chain(&ledger.troubles).collect();
+        let troubles: Vec<&ShelfTrouble> =
+            listing.troubles.iter().chain(&ledger.troubles).collect();
         if json {
             let list = ListForm {
                 ties: ties.iter().map(TieForm::of).collect(),
@@ -198,7 +201,7 @@ impl Clerk<'_> {
             }
             for row in &ties {
                 let stand = self.words.tie_stand(row);
-                let line = self.words.tie_line(&row.plan);
+                let line = self.words.tie_line(&row.tie.plan);
                 let line = format!(
                     "{:10}  {line:28}  {stand:44}  {}",
                     row.tie.id(),
@@ -242,7 +245,9 @@ impl Clerk<'_> {
 
     fn verify(&self, json: bool) -> Result<ExitCode, Failure> {
         let documents = self.shelf.verify()?;
-        let is_whole = |one: &&Verified| matches!(one.state, State::Whole | State::SetAside);
+        let is_whole = |one: &&VerifiedFile| {
+            matches!(one.state, DocumentState::Whole | DocumentState::SetAside)
+        };
         let all_whole = documents.iter().all(|one| is_whole(&one));
         if json {
             let forms = documents.iter().map(|one| self.verified(one)).collect();
@@ -257,7 +262,7 @@ impl Clerk<'_> {
             if all_whole {
                 let whole = documents
                     .iter()
-                    .filter(|one| matches!(one.state, State::Whole));
+                    .filter(|one| matches!(one.state, DocumentState::Whole));
                 print(&self.words.all_whole(whole.count()))?;
             }
         }
@@ -268,17 +273,17 @@ impl Clerk<'_> {
         })
     }
 
-    fn verified(&self, one: &Verified) -> DocumentForm {
+    fn verified(&self, one: &VerifiedFile) -> DocumentForm {
         let file = shown(&one.file);
         let line = |state| {
             let texts = [("state", state), ("file", file.as_str())];
             Some(self.words.plainly("shelf-verify-line", &texts))
         };
         let (state, why) = match &one.state {
-            State::Whole => ("whole", None),
-            State::Unchecked => ("unchecked", line("unchecked")),
-            State::SetAside => ("set-aside", line("aside")),
-            State::Bad(error) => ("bad", Some(self.words.shelf_error(error))),
+            DocumentState::Whole => ("whole", None),
+            DocumentState::Unchecked => ("unchecked", line("unchecked")),
+            DocumentState::SetAside => ("set-aside", line("aside")),
+            DocumentState::Bad(error) => ("bad", Some(self.words.shelf_error(error))),
         };
         DocumentForm { file, state, why }
     }
@@ -349,7 +354,7 @@ struct TieForm<'a> {
 
 impl<'a> TieForm<'a> {
     fn of(shelved: &'a Shelved) -> Self {
-        let (tie, plan) = (&shelved.tie, &shelved.plan);
+        let (tie, plan) = (&shelved.tie, &shelved.tie.plan);
         Self {
             id: tie.id().as_str(),
             name: &tie.name,
@@ -362,13 +367,13 @@ impl<'a> TieForm<'a> {
             laid: shelved.progress.laid,
             legs: shelved.progress.legs,
             percent: shelved.per_cent(),
-            standing: match shelved.standing() {
-                Standing::Waiting => "waiting",
-                Standing::Finished => "finished",
-                Standing::Away => "put-away",
+            standing: match shelved.status() {
+                TieStatus::Waiting => "waiting",
+                TieStatus::Finished => "finished",
+                TieStatus::PutAway => "put-away",
             },
             logged: shelved.is_logged,
-            minutes_worked: (tie.worked().seconds() / 6.0).round() / 10.0,
+            minutes_worked: (tie.work_time.seconds() / 6.0).round() / 10.0,
             begun: tie.begun,
             touched: tie.touched,
         }

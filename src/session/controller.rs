@@ -12,7 +12,7 @@ use super::walk::Walk;
 use crate::guide::{AtOnce, Checks};
 use crate::pedal::{Input, Intent, Pedals, Raw};
 use crate::settings::Settings;
-use crate::shelf::{ShelfError, TieId, Trouble};
+use crate::shelf::{ShelfError, ShelfTrouble, TieId};
 use crate::words::{Detail, Words};
 
 /// What was asked for on the command line. It comes before what is saved, whatever its value.
@@ -193,7 +193,7 @@ impl Session {
     }
 
     /// Takes in what was found wrong on the shelf, to stand among the notices.
-    pub fn troubles(&mut self, troubles: Vec<Trouble>) {
+    pub fn troubles(&mut self, troubles: Vec<ShelfTrouble>) {
         self.notices.shelf(troubles);
     }
 
@@ -205,7 +205,7 @@ impl Session {
     /// A tie is in hand from now on.
     pub fn take_in_hand(&mut self, mut in_hand: InHand, now: Duration) {
         self.put_away();
-        let lesson = in_hand.tie.lesson();
+        let lesson = in_hand.tie.lesson;
         let is_taught = lesson.is_some();
         self.words.set_detail(if is_taught {
             Detail::Teach

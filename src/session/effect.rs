@@ -2,7 +2,7 @@
 
 use std::time::Duration;
 
-use crate::settings::{Settings, Snag};
+use crate::settings::{Settings, SettingsError};
 use crate::shelf::{Held, Kept, ShelfError, Tie};
 use crate::voice::{Cue, Manner, News};
 
@@ -29,7 +29,7 @@ pub enum Event {
     /// The time asked for by [`Effect::Wake`] has come.
     Woken(Timer),
     /// The settings could not be read or kept.
-    Settings(Snag),
+    Settings(SettingsError),
     /// The system will not keep the screen on.
     NotAwake,
     /// There is no shelf to keep ties on.

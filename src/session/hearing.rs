@@ -29,8 +29,8 @@ impl Session {
                     self.press(Some(intent), &Press::default(), now);
                 }
             }
-            Event::Settings(snag) => {
-                let sentence = snag.sentence(&self.words);
+            Event::Settings(trouble) => {
+                let sentence = trouble.sentence(&self.words);
                 self.notices.settings(sentence.clone());
                 self.tell(sentence);
             }

@@ -14,7 +14,7 @@ pub fn entry_for(shelf: &Shelf, tie: &Tie) -> Result<Entry, ShelfError> {
     Ok(match shelf.entry(tie.id())? {
         Some(entry) => Entry {
             name: fresh.name,
-            worked: fresh.worked,
+            work_time: fresh.work_time,
             ..entry
         },
         None => fresh,

@@ -2,7 +2,8 @@
 
 use std::path::Path;
 
-use crate::shelf::{Kept, ShelfError, Trouble};
+use crate::files::FileError;
+use crate::shelf::{Kept, ShelfError, ShelfTrouble};
 use crate::voice::News;
 use crate::words::Words;
 
@@ -18,7 +19,7 @@ pub struct Notices {
     not_awake: Option<String>,
     no_such_voice: Option<String>,
     is_paused: bool,
-    troubles: Vec<Trouble>,
+    troubles: Vec<ShelfTrouble>,
 }
 
 impl Notices {
@@ -95,7 +96,7 @@ impl Notices {
     }
 
     /// Takes in what was found wrong on the shelf; what was said before is dropped.
-    pub fn shelf(&mut self, troubles: Vec<Trouble>) {
+    pub fn shelf(&mut self, troubles: Vec<ShelfTrouble>) {
         self.refused = None;
         self.troubles = troubles;
     }
@@ -140,12 +141,12 @@ fn not_saved(error: &ShelfError, words: &Words) -> String {
     words.plainly("saving-failed", &[("reason", &error.to_string())])
 }
 
-fn sentence_for(trouble: &Trouble, words: &Words) -> String {
+fn sentence_for(trouble: &ShelfTrouble, words: &Words) -> String {
     let Some(aside) = trouble.moved_to.as_deref() else {
         return refusal(&trouble.error, words);
     };
     let file = match &trouble.error {
-        ShelfError::Unreadable { file, .. } => name(file),
+        ShelfError::File(FileError::Unreadable { file, .. }) => name(file),
         _ => String::new(),
     };
     let id = if trouble.previous_used {
@@ -158,7 +159,9 @@ fn sentence_for(trouble: &Trouble, words: &Words) -> String {
 
 fn refusal(error: &ShelfError, words: &Words) -> String {
     match error {
-        ShelfError::Io { .. } => words.plainly("trouble-io", &[("reason", &error.to_string())]),
+        ShelfError::File(FileError::Io { .. }) => {
+            words.plainly("trouble-io", &[("reason", &error.to_string())])
+        }
         _ => words.shelf_error(error),
     }
 }

@@ -6,7 +6,9 @@ use jiff::Timestamp;
 use crate::bench::Pace;
 use crate::guide::{AtOnce, COURSE, Lesson, LessonState, Plan, Script};
 use crate::knot::{Hand, Knot, KnotError, Side, Weave};
-use crate::shelf::{Held, Shelf, ShelfError, Shelved, Standing, TakenUp, Tie, TieId, Trouble};
+use crate::shelf::{
+    Held, Shelf, ShelfError, ShelfTrouble, Shelved, TakenUp, Tie, TieId, TieStatus,
+};
 
 /// What lies on the shelf: ties still to be tied, newest first, and what is wrong with others.
 #[derive(Clone, Debug, Default)]
@@ -14,7 +16,7 @@ pub struct Inventory {
     /// Ties in progress that are not put away.
     pub waiting: Vec<Shelved>,
     /// What could not be read.
-    pub troubles: Vec<Trouble>,
+    pub troubles: Vec<ShelfTrouble>,
 }
 
 /// Looks through the shelf.
@@ -27,7 +29,7 @@ pub fn inventory(shelf: &Shelf, now: Timestamp) -> Result<Inventory, ShelfError>
         .ties
         .into_iter()
         .map(|tie| Shelved::new(tie, now, false))
-        .filter(|shelved| shelved.standing() == Standing::Waiting)
+        .filter(|shelved| shelved.status() == TieStatus::Waiting)
         .collect();
     Ok(Inventory {
         waiting,
@@ -44,9 +46,9 @@ pub fn lessons(shelf: &Shelf) -> Result<[LessonState; COURSE.len()], ShelfError>
     for tie in shelf.list()?.ties {
         let index = COURSE
             .iter()
-            .position(|lesson| Some(lesson.number) == tie.lesson());
+            .position(|lesson| Some(lesson.number) == tie.lesson);
         if let Some(state) = index.map(|index| &mut states[index]) {
-            let script = Script::new(tie.plan(), AtOnce::default());
+            let script = Script::new(tie.plan, AtOnce::default());
             let is_done = tie.place == script.last();
             *state = (*state).max(if is_done {
                 LessonState::Done
@@ -61,7 +63,7 @@ pub fn lessons(shelf: &Shelf) -> Result<[LessonState; COURSE.len()], ShelfError>
 /// A tie of a plan, before its first step.
 pub fn new_tie(plan: &Plan) -> Tie {
     let first = Script::new(plan.clone(), AtOnce::default()).first();
-    Tie::of(plan, first)
+    Tie::begin(plan.clone(), first)
 }
 
 /// The tie of a lesson of the course, before its first step.
@@ -71,7 +73,9 @@ pub fn new_tie(plan: &Plan) -> Tie {
 pub fn lesson_tie(lesson: Lesson) -> Result<Tie, KnotError> {
     let knot = Knot::new(lesson.leads, lesson.bights, Weave::default())?;
     let plan = Plan::new(knot, lesson.passes, Side::default(), Hand::default())?;
-    Ok(new_tie(&plan).for_lesson(lesson.number))
+    let mut tie = new_tie(&plan);
+    tie.lesson = Some(lesson.number);
+    Ok(tie)
 }
 
 /// A tie as it comes into hand, and what keeps others off it.
@@ -82,7 +86,7 @@ pub struct InHand {
     /// Its lock; none when it could not be put on the shelf, or is only looked at.
     pub held: Option<Held>,
     /// What was wrong with its document.
-    pub troubles: Vec<Trouble>,
+    pub troubles: Vec<ShelfTrouble>,
     /// Why it is not on the shelf.
     pub error: Option<ShelfError>,
     /// Whether somebody else works at it, and this is only to look at.

@@ -34,7 +34,7 @@ impl TieInHand {
             pace,
             ..
         } = in_hand;
-        let script = Script::new(tie.plan(), at_once).with_checks(checks);
+        let script = Script::new(tie.plan.clone(), at_once).with_checks(checks);
         let place = tie.place;
         let mut walk = Walk::new(script, place, words);
         walk.set_pace(pace);
@@ -64,7 +64,7 @@ impl TieInHand {
 
     /// Whether it is a tie of the course.
     pub fn is_lesson(&self) -> bool {
-        self.tie.lesson().is_some()
+        self.tie.lesson.is_some()
     }
 
     /// Whether everything is done, by this tyer.
@@ -80,11 +80,11 @@ impl TieInHand {
     /// Notes where the tie stands after a press that led there from `before`, and the time it
     /// took.
     pub(super) fn moved_from(&mut self, before: Place, now: Duration) {
-        let (here, mut worked) = (self.walk.place(), self.tie.worked());
+        let here = self.walk.place();
         let onwards = self.walk.script().next(before) == Some(here);
-        self.timer.press(now, onwards, (before, here), &mut worked);
+        self.timer
+            .press(now, onwards, (before, here), &mut self.tie.work_time);
         self.tie.place = here;
-        self.tie.set_worked(&worked);
     }
 
     /// Notes where the tie stands when its steps were portioned anew.

@@ -4,7 +4,7 @@ use std::time::Duration;
 
 use crate::guide::Place;
 use crate::knot::Turn;
-use crate::shelf::Worked;
+use crate::shelf::WorkTime;
 
 /// A gap between two presses that is longer was a rest and no work. *Common practice.*
 pub const REST: Duration = Duration::from_secs(300);
@@ -42,7 +42,7 @@ impl WorkTimer {
         now: Duration,
         onwards: bool,
         (from, to): (Place, Place),
-        worked: &mut Worked,
+        worked: &mut WorkTime,
     ) {
         let gap = self
             .since
@@ -81,11 +81,11 @@ mod tests {
     use crate::guide::{AtOnce, Checks, Plan, Script};
 
     /// Goes on from the beginning with these seconds between presses.
-    fn tie(gaps: &[u64]) -> (Script, Place, WorkTimer, Worked, Duration) {
+    fn tie(gaps: &[u64]) -> (Script, Place, WorkTimer, WorkTime, Duration) {
         let plan = Plan::read("5", "6", "1", "1").unwrap();
         let script = Script::new(plan, AtOnce::UpTo(2)).with_checks(Checks::EachPass);
         let (mut place, mut now) = (script.first(), Duration::ZERO);
-        let (mut watch, mut worked) = (WorkTimer::begin(now), Worked::default());
+        let (mut watch, mut worked) = (WorkTimer::begin(now), WorkTime::default());
         for gap in gaps {
             now += Duration::from_secs(*gap);
             let next = script.next(place).unwrap();

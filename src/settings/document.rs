@@ -1,56 +1,118 @@
-//! The document: how preferences are written.
+//! The document: how preferences are written and read. A field that is missing or `null` is as
+//! usual; one that is there must be as it was meant.
 
-use serde_json::{Map, Value, json};
+use std::collections::BTreeMap;
+use std::str::FromStr;
+use std::time::Duration;
 
-use super::{Light, Settings};
+use serde::Deserialize;
+use serde_json::{Value, json};
+use strum::VariantNames;
+
+use super::{Cues, DISTANCES, Light, Prose, SCREEN_WIDTHS, Screen, Settings};
+use crate::files::{self, Document, FieldError, Fields, FormatError};
 use crate::guide::AtOnce;
-use crate::words::Units;
+use crate::pedal::{Bindings, Input, Intent, Times};
+use crate::voice::Manner;
+use crate::words::{Detail, Tongue, Units};
 
 /// The version of the documents written here, and the newest that is read.
 pub const VERSION: u64 = 1;
 
-/// A JSON object.
-pub(super) type Object = Map<String, Value>;
+/// Sections within the document, one within another, whose unknown fields are kept.
+const SECTIONS_DEEP: u32 = 2;
 
-/// Writes `settings` over `document`, where fields that are not known here stay as they are.
-pub(super) fn write(settings: &Settings, document: &mut Object) {
-    let bindings: Vec<Value> = settings
-        .bindings
-        .iter()
-        .map(|(input, intent)| json!({ "input": input.to_string(), "intent": intent.name() }))
-        .collect();
-    let manners: Object = settings
-        .manners
-        .iter()
-        .map(|(tag, manner)| {
-            let form = json!({
-                "words_per_minute": manner.words_per_minute,
-                "volume": manner.volume,
-                "pitch": manner.pitch,
-                "voice": manner.voice,
-            });
-            (tag.clone(), form)
+/// The settings, and the fields of their document that this version does not know.
+#[derive(Clone, Debug, Default)]
+pub(super) struct SettingsDocument {
+    pub(super) settings: Settings,
+    unknown: Fields,
+}
+
+impl Document for SettingsDocument {
+    type Error = FormatError;
+
+    fn read(document: &[u8]) -> Result<Self, FormatError> {
+        let (version, fields) = files::open(document, VERSION)?;
+        if version < VERSION {
+            return Err(FormatError::NoVersion);
+        }
+        let usual = known_fields(&Settings::default())?;
+        let given = files::with_unknown(without_nulls(&fields), &usual);
+        let settings: Settings = files::decode::<SettingsFields>(&given)
+            .map_err(shape)?
+            .into();
+        Ok(Self {
+            unknown: files::unknown_fields(fields, &known_fields(&settings)?, SECTIONS_DEEP),
+            settings,
         })
-        .collect();
+    }
+}
+
+impl SettingsDocument {
+    /// The document as text.
+    ///
+    /// # Errors
+    /// [`FormatError::NotTheSame`], which settings never come to.
+    pub(super) fn write(&self) -> Result<Vec<u8>, FormatError> {
+        let fields = files::with_unknown(known_fields(&self.settings)?, &self.unknown);
+        let mut text = serde_json::to_vec_pretty(&fields).map_err(|_| FormatError::NotTheSame)?;
+        text.push(b'\n');
+        Ok(text)
+    }
+}
+
+/// A field that is not as it was meant, in plain words where the reader has those of JSON.
+fn shape(FieldError { field, why }: FieldError) -> FormatError {
+    let why = match why.rsplit_once(", expected ") {
+        Some((_, "a boolean")) => "is neither true nor false",
+        Some((_, "a string")) => "is not a text",
+        Some((_, "a sequence")) => "is not a list",
+        Some(_) => "is not an object",
+        None => &why,
+    };
+    FormatError::shape(format!("{field} {why}"))
+}
+
+fn without_nulls(fields: &Fields) -> Fields {
+    let given = fields.iter().filter(|(_, value)| !value.is_null());
+    let given = given.map(|(name, value)| match value {
+        Value::Object(section) => (name.clone(), without_nulls(section).into()),
+        value => (name.clone(), value.clone()),
+    });
+    given.collect()
+}
+
+/// Settings as they are written.
+fn known_fields(settings: &Settings) -> Result<Fields, FormatError> {
+    let bindings = settings.bindings.iter();
+    let manners = settings.manners.iter().map(|(tag, manner)| {
+        let section = json!({
+            "words_per_minute": manner.words_per_minute,
+            "volume": manner.volume,
+            "pitch": manner.pitch,
+            "voice": manner.voice,
+        });
+        (tag.clone(), section)
+    });
     let times = &settings.times;
-    let millis = |time: std::time::Duration| u64::try_from(time.as_millis()).unwrap_or(u64::MAX);
-    let form = json!({
+    let millis = |time: Duration| u64::try_from(time.as_millis()).unwrap_or(u64::MAX);
+    files::encode(&json!({
         "version": VERSION,
         "language": settings.tongue.language,
-        "units": settings.tongue.units.map(Units::name),
-        "bindings": bindings,
+        "units": settings.tongue.units.map(<&str>::from),
+        "bindings": bindings
+            .map(|(input, intent)| json!({ "input": input.to_string(), "intent": intent.name() }))
+            .collect::<Vec<_>>(),
         "presses": {
             "bounce_ms": millis(times.bounce),
             "long_ms": times.long.map(millis),
             "double_ms": times.double.map(millis),
         },
-        "manners": manners,
+        "manners": manners.collect::<Fields>(),
         "cues": { "on": settings.cues.is_on, "volume": settings.cues.volume },
         "flash": settings.flash,
-        "theme": match settings.light {
-            Light::Dark => "dark",
-            Light::Bright => "light",
-        },
+        "theme": <&str>::from(settings.light),
         "screen": {
             "distance_mm": settings.screen.distance,
             "width_mm": settings.screen.width,
@@ -61,20 +123,167 @@ pub(super) fn write(settings: &Settings, document: &mut Object) {
             AtOnce::WholeLeg => json!("leg"),
             AtOnce::UpTo(most) => json!(most),
         },
-    });
-    if let Value::Object(form) = form {
-        lay_over(document, form);
+    }))
+}
+
+/// Settings as they are read: every field is there, the usual ones where none was given.
+#[derive(Deserialize)]
+struct SettingsFields {
+    language: Option<String>,
+    units: Option<Choice<Units>>,
+    bindings: Vec<BindingField>,
+    presses: PressesSection,
+    manners: BTreeMap<String, MannerSection>,
+    cues: CuesSection,
+    flash: bool,
+    theme: Choice<Light>,
+    screen: ScreenSection,
+    pacing: bool,
+    detail: Choice<Detail>,
+    at_once: AtOnceField,
+}
+
+#[derive(Deserialize)]
+struct PressesSection {
+    bounce_ms: Within<u16, { *Times::BOUNCE.start() }, { *Times::BOUNCE.end() }>,
+    long_ms: Option<Within<u16, { *Times::LONG.start() }, { *Times::LONG.end() }>>,
+    double_ms: Option<Within<u16, { *Times::DOUBLE.start() }, { *Times::DOUBLE.end() }>>,
+}
+
+#[derive(Deserialize)]
+struct MannerSection {
+    words_per_minute: Option<Within<u16, { *Manner::SPEEDS.start() }, { *Manner::SPEEDS.end() }>>,
+    volume: Option<Percent>,
+    pitch: Option<Percent>,
+    voice: Option<String>,
+}
+
+#[derive(Deserialize)]
+struct CuesSection {
+    on: bool,
+    volume: Percent,
+}
+
+#[derive(Deserialize)]
+struct ScreenSection {
+    distance_mm: Within<u16, { *DISTANCES.start() }, { *DISTANCES.end() }>,
+    width_mm: Option<Within<u16, { *SCREEN_WIDTHS.start() }, { *SCREEN_WIDTHS.end() }>>,
+}
+
+type Percent = Within<u8, 0, 100>;
+
+/// A whole number within bounds.
+#[derive(Deserialize)]
+#[serde(try_from = "Value", bound = "N: TryFrom<u16>")]
+struct Within<N, const LEAST: u16, const MOST: u16>(N);
+
+/// One of a few, by its name.
+#[derive(Deserialize)]
+#[serde(try_from = "String", bound = "T: FromStr + VariantNames")]
+struct Choice<T>(T);
+
+#[derive(Deserialize)]
+#[serde(try_from = "Value")]
+struct BindingField(Input, Intent);
+
+#[derive(Deserialize)]
+#[serde(try_from = "Value")]
+struct AtOnceField(AtOnce);
+
+impl From<SettingsFields> for Settings {
+    fn from(fields: SettingsFields) -> Self {
+        let bindings = fields.bindings.into_iter();
+        let manners = fields.manners.into_iter();
+        let millis = |time: u16| Duration::from_millis(time.into());
+        Self {
+            tongue: Tongue {
+                language: fields.language,
+                units: fields.units.map(|units| units.0),
+            },
+            bindings: Bindings::of(bindings.map(|BindingField(input, intent)| (input, intent))),
+            times: Times {
+                bounce: millis(fields.presses.bounce_ms.0),
+                long: fields.presses.long_ms.map(|time| millis(time.0)),
+                double: fields.presses.double_ms.map(|time| millis(time.0)),
+            },
+            manners: manners
+                .map(|(tag, section)| (tag.clone(), section.into_manner(tag)))
+                .collect(),
+            cues: Cues {
+                is_on: fields.cues.on,
+                volume: fields.cues.volume.0,
+            },
+            flash: fields.flash,
+            light: fields.theme.0,
+            screen: Screen {
+                distance: fields.screen.distance_mm.0,
+                width: fields.screen.width_mm.map(|width| width.0),
+            },
+            pacing: fields.pacing,
+            prose: Prose {
+                detail: fields.detail.0,
+                at_once: fields.at_once.0,
+            },
+        }
     }
 }
 
-/// Puts the fields of `upper` into `lower`, objects field by field.
-fn lay_over(lower: &mut Object, upper: Object) {
-    for (name, value) in upper {
-        match (lower.get_mut(&name), value) {
-            (Some(Value::Object(below)), Value::Object(above)) => lay_over(below, above),
-            (_, value) => {
-                lower.insert(name, value);
-            }
+impl MannerSection {
+    fn into_manner(self, tag: String) -> Manner {
+        let usual = Manner::default();
+        Manner {
+            words_per_minute: self
+                .words_per_minute
+                .map_or(usual.words_per_minute, |rate| rate.0),
+            volume: self.volume.map_or(usual.volume, |volume| volume.0),
+            pitch: self.pitch.map_or(usual.pitch, |pitch| pitch.0),
+            voice: self.voice,
+            language: Some(tag),
         }
+    }
+}
+
+impl<N: TryFrom<u16>, const LEAST: u16, const MOST: u16> TryFrom<Value> for Within<N, LEAST, MOST> {
+    type Error = String;
+
+    fn try_from(value: Value) -> Result<Self, String> {
+        let number = value.as_u64().and_then(|number| u16::try_from(number).ok());
+        number
+            .filter(|number| (LEAST..=MOST).contains(number))
+            .and_then(|number| number.try_into().ok())
+            .map(Self)
+            .ok_or_else(|| format!("is {value}; it may be {LEAST} to {MOST}"))
+    }
+}
+
+impl<T: FromStr + VariantNames> TryFrom<String> for Choice<T> {
+    type Error = String;
+
+    fn try_from(given: String) -> Result<Self, String> {
+        let choice = given.parse().map(Self);
+        choice.map_err(|_| format!("is {given:?}; it may be {}", T::VARIANTS.join(", ")))
+    }
+}
+
+impl TryFrom<Value> for BindingField {
+    type Error = String;
+
+    fn try_from(value: Value) -> Result<Self, String> {
+        let text = |name| value.get(name).and_then(Value::as_str);
+        let input = text("input").and_then(Input::parse);
+        let intent = text("intent").and_then(Intent::from_name);
+        let both = input.zip(intent).map(|(input, intent)| Self(input, intent));
+        both.ok_or_else(|| format!("names no input or intent: {value}"))
+    }
+}
+
+impl TryFrom<Value> for AtOnceField {
+    type Error = String;
+
+    fn try_from(value: Value) -> Result<Self, String> {
+        if value == "leg" {
+            return Ok(Self(AtOnce::WholeLeg));
+        }
+        Within::<u16, 1, 999>::try_from(value).map(|most| Self(AtOnce::UpTo(most.0)))
     }
 }

@@ -1,31 +1,28 @@
 //! The file: read once, saved on a thread of its own.
 
-use std::fs;
-use std::io::{ErrorKind, Read as _, Write as _};
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::{self, Receiver, Sender};
 use std::thread;
 use std::time::Duration;
 
 use directories::ProjectDirs;
-use serde_json::Value;
+use thiserror::Error;
 
-use super::document::{self, Object, VERSION};
-use super::{Settings, read};
+use super::Settings;
+use super::document::SettingsDocument;
+use crate::files::{self, DocumentFile, FileError, FileTrouble, FormatError, Found};
 use crate::words::Words;
 
-/// No settings are larger, in bytes.
-const LARGEST: u64 = 1 << 20;
 /// How long the end of the program waits for the last save.
 const LAST_SAVE: Duration = Duration::from_secs(2);
 
 /// Where preferences are kept. Letting go of it waits for the last save, though not for ever.
 #[derive(Debug)]
 pub struct SettingsFile {
-    inbox: Option<Sender<Note>>,
+    inbox: Option<Sender<SaveRequest>>,
 }
 
-enum Note {
+enum SaveRequest {
     Save(Box<Settings>),
     Close(Sender<()>),
 }
@@ -38,13 +35,15 @@ pub struct Opened {
     /// What the document says, or the usual when there is none to be believed.
     pub settings: Settings,
     /// What is wrong.
-    pub snag: Option<Snag>,
+    pub trouble: Option<SettingsError>,
 }
 
-/// What can be wrong with the settings.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Snag {
+/// What can be wrong with the settings. The words that a tyer reads are those of
+/// [`SettingsError::sentence`].
+#[derive(Clone, Debug, PartialEq, Eq, Error)]
+pub enum SettingsError {
     /// The document was set aside, and the usual settings hold.
+    #[error("the settings were damaged")]
     Damaged {
         /// Where it is now.
         aside: PathBuf,
@@ -53,6 +52,7 @@ pub enum Snag {
     },
     /// A newer version of this program wrote it. It is left alone; the usual settings hold,
     /// and changes are not kept.
+    #[error("the settings are of version {version}")]
     Newer {
         /// The document.
         file: PathBuf,
@@ -60,6 +60,7 @@ pub enum Snag {
         version: u64,
     },
     /// It could not be read, set aside or written.
+    #[error("no settings: {why}")]
     Io {
         /// What the system says.
         why: String,
@@ -68,7 +69,7 @@ pub enum Snag {
 
 /// How the document of the settings is.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Health {
+pub enum SettingsHealth {
     /// There is none yet: the usual settings hold.
     None,
     /// It can be read.
@@ -81,7 +82,7 @@ pub enum Health {
     Refused(String),
 }
 
-impl Snag {
+impl SettingsError {
     /// The sentence for it: what is wrong, what holds now, what to try.
     pub fn sentence(&self, words: &Words) -> String {
         match self {
@@ -97,6 +98,39 @@ impl Snag {
             Self::Io { why } => words.plainly("settings-not-kept", &[("reason", why)]),
         }
     }
+
+    /// The one of these that is told: what the system refused before what is wrong with the
+    /// document.
+    fn first_of(mut troubles: Vec<FileTrouble<FormatError>>) -> Option<Self> {
+        troubles.sort_by_key(|trouble| !matches!(trouble.error, FileError::Io { .. }));
+        let FileTrouble {
+            error, moved_to, ..
+        } = troubles.into_iter().next()?;
+        Some(match (error, moved_to) {
+            (FileError::Unreadable { fault, .. }, Some(aside)) => Self::Damaged {
+                aside,
+                why: reason(&fault),
+            },
+            (
+                FileError::Unreadable {
+                    file,
+                    fault: FormatError::Newer { version, .. },
+                },
+                None,
+            ) => Self::Newer { file, version },
+            (error, _) => Self::io(&error),
+        })
+    }
+
+    /// What keeps a file from being read, set aside or written.
+    fn io(error: &FileError) -> Self {
+        Self::Io {
+            why: match error {
+                FileError::Io { path, source, .. } => format!("{}: {source}", path.display()),
+                error => error.to_string(),
+            },
+        }
+    }
 }
 
 impl SettingsFile {
@@ -110,8 +144,9 @@ impl SettingsFile {
     /// The settings as they stand in the usual file, which is left alone; the usual ones when
     /// there are none to be believed.
     pub fn peek() -> Settings {
-        match Self::default_path().as_deref().map(look) {
-            Some(Ok(Look::Good(_, settings))) => *settings,
+        let found = Self::default_path().map(|path| file_at(&path).find());
+        match found {
+            Some(Ok(Found::Whole(document))) => document.settings,
             _ => Settings::default(),
         }
     }
@@ -123,83 +158,55 @@ impl SettingsFile {
 
     /// Reads the settings. `notify` is called on a thread of the file's for every save that
     /// comes to nothing, and must not wait.
-    pub fn open(path: &Path, notify: impl Fn(Snag) + Send + 'static) -> Opened {
-        let opened = Self::open_quietly(path, notify);
-        match &opened.snag {
-            None => {}
-            Some(Snag::Damaged { .. }) => log::warn!("the settings were damaged"),
-            Some(Snag::Newer { version, .. }) => log::warn!("settings of version {version}"),
-            Some(Snag::Io { why }) => log::warn!("no settings: {why}"),
+    pub fn open(path: &Path, notify: impl Fn(SettingsError) + Send + 'static) -> Opened {
+        let file = file_at(path);
+        let (document, troubles) = file.repair().into_parts();
+        let trouble = SettingsError::first_of(troubles);
+        if let Some(trouble) = &trouble {
+            log::warn!("{trouble}");
         }
-        opened
-    }
-
-    fn open_quietly(path: &Path, notify: impl Fn(Snag) + Send + 'static) -> Opened {
-        let io = |error: std::io::Error| Opened {
-            file: Self::nowhere(),
-            settings: Settings::default(),
-            snag: Some(Snag::Io {
-                why: format!("{}: {error}", path.display()),
-            }),
-        };
-        let (document, settings, snag) = match look(path) {
-            Ok(Look::Missing) => (Object::new(), Settings::default(), None),
-            Ok(Look::Good(document, settings)) => (document, *settings, None),
-            Ok(Look::Newer(version)) => {
-                return Opened {
+        let document = document.unwrap_or_default();
+        let settings = document.settings.clone();
+        // What could neither be read nor moved away must not be overwritten.
+        if matches!(trouble, None | Some(SettingsError::Damaged { .. })) {
+            match start(file, document, notify) {
+                Ok(file) => Opened {
+                    file,
+                    settings,
+                    trouble,
+                },
+                Err(error) => Opened {
                     file: Self::nowhere(),
-                    settings: Settings::default(),
-                    snag: Some(Snag::Newer {
-                        file: path.to_owned(),
-                        version,
+                    settings,
+                    trouble: Some(SettingsError::Io {
+                        why: error.to_string(),
                     }),
-                };
+                },
             }
-            Ok(Look::Bad(why)) => match set_aside(path) {
-                Ok(aside) => (
-                    Object::new(),
-                    Settings::default(),
-                    Some(Snag::Damaged { aside, why }),
-                ),
-                // What cannot be moved away must not be overwritten.
-                Err(error) => return io(error),
-            },
-            Err(error) => return io(error),
-        };
-        let (inbox, notes) = mpsc::channel();
-        let path = path.to_owned();
-        let started = thread::Builder::new()
-            .name("settings".to_owned())
-            .spawn(move || keep(&path, document, &notes, &notify));
-        match started {
-            Ok(_) => Opened {
-                file: Self { inbox: Some(inbox) },
-                settings,
-                snag,
-            },
-            Err(error) => Opened {
+        } else {
+            Opened {
                 file: Self::nowhere(),
                 settings,
-                snag: Some(Snag::Io {
-                    why: error.to_string(),
-                }),
-            },
+                trouble,
+            }
         }
     }
 
     /// How the document is, without setting anything aside. Its folder is made, and tried by
     /// writing to it.
-    pub fn examine(path: &Path) -> Health {
-        let folder = path.parent().unwrap_or(Path::new("."));
-        let can_write = fs::create_dir_all(folder)
-            .and_then(|()| tempfile::tempfile_in(folder))
-            .map(drop);
-        match (look(path), can_write) {
-            (Err(error), _) | (_, Err(error)) => Health::Refused(error.to_string()),
-            (Ok(Look::Missing), _) => Health::None,
-            (Ok(Look::Good(..)), _) => Health::Whole,
-            (Ok(Look::Newer(version)), _) => Health::Newer(version),
-            (Ok(Look::Bad(why)), _) => Health::Damaged(why),
+    pub fn examine(path: &Path) -> SettingsHealth {
+        let can_write = std::fs::create_dir_all(folder_of(path))
+            .and_then(|()| tempfile::tempfile_in(folder_of(path)));
+        match (file_at(path).find(), can_write) {
+            (Err(FileError::Io { source, .. }), _) => SettingsHealth::Refused(source.to_string()),
+            (Err(error), _) => SettingsHealth::Refused(error.to_string()),
+            (_, Err(error)) => SettingsHealth::Refused(error.to_string()),
+            (Ok(Found::Missing), _) => SettingsHealth::None,
+            (Ok(Found::Whole(_)), _) => SettingsHealth::Whole,
+            (Ok(Found::Unreadable(FormatError::Newer { version, .. })), _) => {
+                SettingsHealth::Newer(version)
+            }
+            (Ok(Found::Unreadable(fault)), _) => SettingsHealth::Damaged(reason(&fault)),
         }
     }
 
@@ -207,7 +214,7 @@ impl SettingsFile {
     pub fn keep(&self, settings: &Settings) {
         if let Some(inbox) = &self.inbox {
             // Only a thread that panicked in `notify` is not there to read it.
-            let _ = inbox.send(Note::Save(Box::new(settings.clone())));
+            let _ = inbox.send(SaveRequest::Save(Box::new(settings.clone())));
         }
     }
 }
@@ -216,30 +223,66 @@ impl Drop for SettingsFile {
     fn drop(&mut self) {
         if let Some(inbox) = self.inbox.take() {
             let (done, closed) = mpsc::channel();
-            let _ = inbox.send(Note::Close(done));
+            let _ = inbox.send(SaveRequest::Close(done));
             // A disk that does not answer must not keep the program from ending.
             let _ = closed.recv_timeout(LAST_SAVE);
         }
     }
 }
 
+fn file_at(path: &Path) -> DocumentFile<SettingsDocument> {
+    DocumentFile::at(path)
+}
+
+fn folder_of(path: &Path) -> &Path {
+    path.parent().unwrap_or(Path::new("."))
+}
+
+/// What is wrong with a document, as it stands in brackets after a sentence.
+fn reason(fault: &FormatError) -> String {
+    match fault {
+        FormatError::NotJson { why } | FormatError::Shape { why } => why.clone(),
+        FormatError::NotAFile => "it is not a plain file".to_owned(),
+        FormatError::TooLarge { limit, .. } => format!("it is larger than {limit} bytes"),
+        FormatError::NotAnObject => "it is not a JSON object".to_owned(),
+        FormatError::NoVersion => "it names no version that there was".to_owned(),
+        fault => format!("it {fault}"),
+    }
+}
+
+/// Starts the thread that saves.
+fn start(
+    file: DocumentFile<SettingsDocument>,
+    document: SettingsDocument,
+    notify: impl Fn(SettingsError) + Send + 'static,
+) -> std::io::Result<SettingsFile> {
+    let (inbox, requests) = mpsc::channel();
+    thread::Builder::new()
+        .name("settings".to_owned())
+        .spawn(move || keep(&file, document, &requests, &notify))?;
+    Ok(SettingsFile { inbox: Some(inbox) })
+}
+
 /// The life of the thread that saves: the newest settings, when there are several.
-fn keep(path: &Path, mut document: Object, notes: &Receiver<Note>, notify: &dyn Fn(Snag)) {
-    while let Ok(first) = notes.recv() {
+fn keep(
+    file: &DocumentFile<SettingsDocument>,
+    mut document: SettingsDocument,
+    requests: &Receiver<SaveRequest>,
+    notify: &dyn Fn(SettingsError),
+) {
+    while let Ok(first) = requests.recv() {
         let (mut newest, mut closing) = (None, None);
-        for note in std::iter::once(first).chain(notes.try_iter()) {
-            match note {
-                Note::Save(settings) => newest = Some(settings),
-                Note::Close(done) => closing = Some(done),
+        for request in std::iter::once(first).chain(requests.try_iter()) {
+            match request {
+                SaveRequest::Save(settings) => newest = Some(settings),
+                SaveRequest::Close(done) => closing = Some(done),
             }
         }
         if let Some(settings) = newest {
-            document::write(&settings, &mut document);
-            if let Err(error) = replace(path, &document) {
+            document.settings = *settings;
+            if let Err(error) = save(file, &document) {
                 log::warn!("settings not kept: {error}");
-                notify(Snag::Io {
-                    why: format!("{}: {error}", path.display()),
-                });
+                notify(SettingsError::io(&error));
             }
         }
         if let Some(done) = closing {
@@ -249,68 +292,13 @@ fn keep(path: &Path, mut document: Object, notes: &Receiver<Note>, notify: &dyn 
     }
 }
 
-/// What stands where the document should be.
-enum Look {
-    Missing,
-    Good(Object, Box<Settings>),
-    Newer(u64),
-    Bad(String),
-}
-
-fn look(path: &Path) -> std::io::Result<Look> {
-    // Asked before opening: to open a pipe may wait for ever.
-    match fs::metadata(path) {
-        Err(error) if error.kind() == ErrorKind::NotFound => return Ok(Look::Missing),
-        Err(error) => return Err(error),
-        Ok(about) if !about.is_file() => return Ok(Look::Bad("it is not a plain file".to_owned())),
-        Ok(_) => {}
-    }
-    let mut contents = Vec::new();
-    fs::File::open(path)?
-        .take(LARGEST + 1)
-        .read_to_end(&mut contents)?;
-    if contents.len() as u64 > LARGEST {
-        return Ok(Look::Bad(format!("it is larger than {LARGEST} bytes")));
-    }
-    let document = match serde_json::from_slice(&contents) {
-        Ok(Value::Object(document)) => document,
-        Ok(_) => return Ok(Look::Bad("it is not a JSON object".to_owned())),
-        Err(error) => return Ok(Look::Bad(error.to_string())),
-    };
-    match document.get("version").and_then(Value::as_u64) {
-        Some(version) if version > VERSION => return Ok(Look::Newer(version)),
-        Some(VERSION) => {}
-        _ => return Ok(Look::Bad("it names no version that there was".to_owned())),
-    }
-    Ok(match read::read(&document) {
-        Ok(settings) => Look::Good(document, Box::new(settings)),
-        Err(why) => Look::Bad(why),
-    })
-}
-
-/// Moves the document to a name beside it that is free.
-fn set_aside(path: &Path) -> std::io::Result<PathBuf> {
-    let free = (1..=u32::MAX)
-        .map(|number| path.with_file_name(format!("settings.damaged-{number}.json")))
-        .find(|aside| fs::symlink_metadata(aside).is_err())
-        .ok_or(ErrorKind::AlreadyExists)?;
-    fs::rename(path, &free)?;
-    Ok(free)
-}
-
-/// Puts the document in its place all at once, on disk when it returns.
-fn replace(path: &Path, document: &Object) -> std::io::Result<()> {
-    let folder = path.parent().unwrap_or(Path::new("."));
-    fs::create_dir_all(folder)?;
-    let mut written = tempfile::Builder::new()
-        .prefix(".settings.")
-        .suffix(".tmp")
-        .tempfile_in(folder)?;
-    serde_json::to_writer_pretty(&mut written, document)?;
-    writeln!(written)?;
-    written.as_file().sync_all()?;
-    written.persist(path).map_err(|error| error.error)?;
-    #[cfg(unix)]
-    fs::File::open(folder)?.sync_all()?;
-    Ok(())
+fn save(
+    file: &DocumentFile<SettingsDocument>,
+    document: &SettingsDocument,
+) -> Result<(), FileError> {
+    let contents = document
+        .write()
+        .map_err(FileError::unreadable(file.path()))?;
+    files::make_folder(folder_of(file.path()))?;
+    file.write(&contents)
 }

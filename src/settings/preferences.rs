@@ -3,6 +3,8 @@
 use std::collections::BTreeMap;
 use std::ops::RangeInclusive;
 
+use strum::{EnumString, IntoStaticStr, VariantNames};
+
 use crate::guide::AtOnce;
 use crate::pedal::{Bindings, Times};
 use crate::voice::Manner;
@@ -84,13 +86,15 @@ impl Default for Cues {
     }
 }
 
-/// Whether letters are light or dark.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+/// Whether letters are light or dark. The names in documents must stay as they are.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, EnumString, IntoStaticStr, VariantNames)]
 pub enum Light {
     /// Light letters on a dark ground.
     #[default]
+    #[strum(serialize = "dark")]
     Dark,
     /// Dark letters on a light ground.
+    #[strum(serialize = "light")]
     Bright,
 }
 

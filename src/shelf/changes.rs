@@ -1,10 +1,13 @@
-//! Changes to ties that nobody works at: renaming, copying, deleting and undoing that.
+//! Changes to ties that nobody works at: renaming, putting away, copying, deleting and undoing
+//! that.
 
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use super::files::{self, Found};
+use super::names::tie_in;
+use super::repair::Examined;
 use super::{Shelf, ShelfError, Tie, TieId};
+use crate::files::{self, DocumentFile, FileAction};
 use crate::guide::Place;
 
 /// A deleted tie, which can be had back with [`Shelf::undo_delete`].
@@ -25,12 +28,8 @@ impl Deleted {
         &self.folder
     }
 
-    fn document(&self) -> PathBuf {
-        self.folder.join(format!("{}.json", self.id))
-    }
-
-    fn previous(&self) -> PathBuf {
-        self.folder.join(format!("{}.previous.json", self.id))
+    fn file(&self) -> DocumentFile<Tie> {
+        tie_in(&self.folder, &self.id)
     }
 }
 
@@ -51,8 +50,16 @@ impl Shelf {
         self.rewrite(id, |tie| note.clone_into(&mut tie.note))
     }
 
-    /// Begins the same knot again at `start`, as a tie of its own with the same name, note and
-    /// extras. The first one may be in use meanwhile.
+    /// Puts a tie away, or out again. Its place among the others stays.
+    ///
+    /// # Errors
+    /// As [`Shelf::take_up`] and [`Shelf::save`].
+    pub fn put_away(&self, id: &TieId, away: bool) -> Result<Tie, ShelfError> {
+        self.rewrite(id, |tie| tie.is_put_away = away)
+    }
+
+    /// Begins the same knot again at `start`, as a tie of its own with the same name and
+    /// note. The first one may be in use meanwhile.
     ///
     /// # Errors
     /// As [`Shelf::look`] and [`Shelf::begin`].
@@ -65,10 +72,11 @@ impl Shelf {
     /// which [`Shelf::undo_delete`] brings them back.
     ///
     /// # Errors
-    /// [`ShelfError::InUse`], [`ShelfError::NoSuchTie`] or [`ShelfError::Io`].
+    /// [`ShelfError::InUse`], [`ShelfError::NoSuchTie`] or [`ShelfError::File`].
     pub fn delete(&self, id: &TieId) -> Result<Deleted, ShelfError> {
         let _changing = self.change();
-        if !self.has(id) {
+        let file = self.file(id);
+        if !file.exists() {
             return Err(ShelfError::NoSuchTie { id: id.clone() });
         }
         let _held = self.locks.hold(id)?;
@@ -77,28 +85,31 @@ impl Shelf {
             id: id.clone(),
         };
         // The previous copy first: alone on the shelf it would stand in for its tie.
-        move_if_there(&self.previous(id), &deleted.previous())?;
-        move_if_there(&self.document(id), &deleted.document())?;
+        let gone = deleted.file();
+        move_if_there(&file.previous_path(), &gone.previous_path())?;
+        move_if_there(file.path(), gone.path())?;
         Ok(deleted)
     }
 
     /// All ties that were deleted and not had back.
     ///
     /// # Errors
-    /// [`ShelfError::Io`] when the folder cannot be read.
+    /// [`ShelfError::File`] when the folder cannot be read.
     pub fn deleted(&self) -> Result<Vec<Deleted>, ShelfError> {
         let bin = self.bin();
         if !bin.exists() {
             return Ok(Vec::new());
         }
         let mut all = Vec::new();
-        for entry in fs::read_dir(&bin).map_err(ShelfError::io("list", &bin))? {
-            let folder = entry.map_err(ShelfError::io("list", &bin))?.path();
+        for entry in fs::read_dir(&bin).map_err(ShelfError::io(FileAction::List, &bin))? {
+            let folder = entry
+                .map_err(ShelfError::io(FileAction::List, &bin))?
+                .path();
             let name = folder.file_name().unwrap_or_default().to_string_lossy();
             let id = name.split_once('-').map_or(&*name, |(id, _)| id);
             if let Ok(id) = TieId::parse(id) {
                 let deleted = Deleted { id, folder };
-                if deleted.document().exists() || deleted.previous().exists() {
+                if deleted.file().exists() {
                     all.push(deleted);
                 }
             }
@@ -117,29 +128,29 @@ impl Shelf {
         let _changing = self.change();
         files::make_folder(self.folder())?;
         let id = &deleted.id;
-        let (document, previous) = (deleted.document(), deleted.previous());
-        if !files::is_there(&document) && !files::is_there(&previous) {
+        let (gone, here) = (deleted.file(), self.file(id));
+        if !gone.exists() {
             return Err(ShelfError::NoSuchTie { id: id.clone() });
         }
-        if self.has(id) {
-            let (_held, tie) = self.add(newest_of(id, &document, &previous)?)?;
-            files::remove(&document)?;
-            files::remove(&previous)?;
+        if here.exists() {
+            let (tie, troubles) = Examined::of(id, gone.read()).into_tie(id)?;
+            for trouble in troubles {
+                log::warn!("{}", trouble.error);
+            }
+            let (_held, tie) = self.add(tie)?;
+            files::remove(gone.path())?;
+            files::remove(&gone.previous_path())?;
             remove_if_empty(&deleted.folder);
             return Ok(tie.id);
         }
         let _held = self.locks.hold(id)?;
-        move_if_there(&document, &self.document(id))?;
-        move_if_there(&previous, &self.previous(id))?;
+        move_if_there(gone.path(), here.path())?;
+        move_if_there(&gone.previous_path(), &here.previous_path())?;
         remove_if_empty(&deleted.folder);
         Ok(id.clone())
     }
 
-    pub(super) fn rewrite(
-        &self,
-        id: &TieId,
-        change: impl FnOnce(&mut Tie),
-    ) -> Result<Tie, ShelfError> {
+    fn rewrite(&self, id: &TieId, change: impl FnOnce(&mut Tie)) -> Result<Tie, ShelfError> {
         let _changing = self.change();
         let mut taken = self.lift(id)?;
         change(&mut taken.tie);
@@ -164,7 +175,7 @@ impl Shelf {
                     number += 1;
                     folder = bin.join(format!("{id}-{number}"));
                 }
-                Err(error) => return Err(ShelfError::io("make", &folder)(error)),
+                Err(error) => return Err(ShelfError::io(FileAction::Make, &folder)(error)),
             }
         }
         files::sync_folder_of(&folder)?;
@@ -173,26 +184,9 @@ impl Shelf {
     }
 }
 
-/// The tie that a deleted document, or else the copy before it, holds.
-fn newest_of(id: &TieId, document: &Path, previous: &Path) -> Result<Tie, ShelfError> {
-    if let Found::Good(tie) = files::find(document)? {
-        return Ok(*tie);
-    }
-    match files::find(previous)? {
-        Found::Good(tie) => Ok(*tie),
-        Found::Missing => Err(ShelfError::NoSuchTie { id: id.clone() }),
-        Found::Bad(fault) => Err(ShelfError::Unreadable {
-            file: previous.to_owned(),
-            fault,
-        }),
-    }
-}
-
 fn move_if_there(from: &Path, to: &Path) -> Result<(), ShelfError> {
-    if files::is_there(from) {
-        fs::rename(from, to).map_err(ShelfError::io("move", from))?;
-        files::sync_folder_of(to)?;
-        files::sync_folder_of(from)?;
+    if files::exists(from) {
+        files::move_file(from, to)?;
     }
     Ok(())
 }

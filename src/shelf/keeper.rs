@@ -11,6 +11,7 @@ use jiff::Timestamp;
 
 use super::lock::enter;
 use super::{Held, Shelf, ShelfError, Tie, TieId};
+use crate::files::FileAction;
 
 /// How long after a failure it is tried again.
 const RETRY_AFTER: Duration = Duration::from_secs(1);
@@ -74,7 +75,7 @@ impl Keeper {
     /// not wait for anything.
     ///
     /// # Errors
-    /// [`ShelfError::Io`] when the system has no thread to give.
+    /// [`ShelfError::File`] when the system has no thread to give.
     pub fn start(shelf: Shelf, notify: impl Fn(Kept) + Send + 'static) -> Result<Self, ShelfError> {
         let desk = Arc::new(Desk::default());
         let folder = shelf.folder().to_owned();
@@ -82,7 +83,7 @@ impl Keeper {
         thread::Builder::new()
             .name("keeper".to_owned())
             .spawn(move || in_thread.work_at(&shelf, &notify))
-            .map_err(ShelfError::io("write", &folder))?;
+            .map_err(ShelfError::io(FileAction::Write, &folder))?;
         Ok(Self { desk })
     }
 

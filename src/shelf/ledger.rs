@@ -3,11 +3,12 @@
 //! One document a tie in the folder `log` beside the ties, with the copy before it, written
 //! and checked as ties are. It stays when its tie is deleted: what a cord did is still true.
 
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 
-use super::files::{self, Found, find_as};
-use super::{Entry, Shelf, ShelfError, Tie, TieId, Trouble, Worked, read_entry, write_entry};
+use super::names::Names;
+use super::{Entry, Shelf, ShelfError, ShelfTrouble, Tie, TieId, WorkTime, write_entry};
 use crate::bench::{Cord, Correction, Pace};
+use crate::files::{self, DocumentFile, Readers};
 use crate::guide::{Setup, Wanted};
 
 /// Everything that was logged, newest first.
@@ -16,7 +17,7 @@ pub struct Ledger {
     /// The finished ties.
     pub entries: Vec<Entry>,
     /// What could not be read.
-    pub troubles: Vec<Trouble>,
+    pub troubles: Vec<ShelfTrouble>,
 }
 
 /// All logged ties together.
@@ -83,9 +84,9 @@ impl Ledger {
     /// The tyer's own pace: the median leg of the newest ties, or `None` before enough legs
     /// were timed.
     pub fn pace(&self) -> Option<Pace> {
-        let mut pooled = Worked::default();
+        let mut pooled = WorkTime::default();
         for entry in self.entries.iter().take(Self::TIES_FOR_A_PACE) {
-            pooled.pool(&entry.worked);
+            pooled.pool(&entry.work_time);
         }
         if pooled.legs_timed() < Self::LEGS_FOR_A_PACE {
             return None;
@@ -96,7 +97,7 @@ impl Ledger {
     /// The pace to go by for a tie in hand: from the log, or else from
     /// the legs of the tie itself, once there are enough of them.
     pub fn pace_at(&self, tie: &Tie) -> Option<Pace> {
-        let own = tie.worked();
+        let own = &tie.work_time;
         let is_enough = own.legs_timed() >= Self::LEGS_FOR_A_PACE;
         self.pace().or_else(|| {
             let seconds = own.median_leg().filter(|_| is_enough)?;
@@ -158,7 +159,7 @@ impl Shelf {
     /// Reads the whole log. A missing folder is an empty log.
     ///
     /// # Errors
-    /// [`ShelfError::Io`] when the folder cannot be read.
+    /// [`ShelfError::File`] when the folder cannot be read.
     pub fn ledger(&self) -> Result<Ledger, ShelfError> {
         let mut ledger = Ledger::default();
         for id in self.logged()? {
@@ -191,8 +192,8 @@ impl Shelf {
     /// of writing is now, or that of the newest tie when the clock has gone back.
     ///
     /// # Errors
-    /// [`ShelfError::Unreadable`] when a newer version of this program wrote it,
-    /// [`ShelfError::Unwritable`] or [`ShelfError::Io`]. The log is then as it was.
+    /// [`ShelfError::File`] when a newer version of this program wrote it,
+    /// [`ShelfError::Unwritable`] or [`ShelfError::File`]. The log is then as it was.
     pub fn log(&self, entry: &Entry) -> Result<Entry, ShelfError> {
         let mut entry = entry.clone();
         entry.logged = self.now_or_newest()?;
@@ -204,7 +205,7 @@ impl Shelf {
     /// Puts an entry into the log as it is, unless the tie has one: then says so.
     pub(super) fn take_in_entry(&self, entry: &Entry) -> Result<bool, ShelfError> {
         let _changing = self.change();
-        if files::is_there(&self.log_document(&entry.tie)) {
+        if files::exists(self.entry_file(&entry.tie).path()) {
             return Ok(false);
         }
         self.write_entry(entry).map(|()| true)
@@ -212,98 +213,38 @@ impl Shelf {
 
     /// The ids of all ties of which there is something in the log.
     pub(super) fn logged(&self) -> Result<Vec<TieId>, ShelfError> {
-        Ok(self.at_log().names()?.0.into_iter().collect())
+        let names = Names::in_folder(&self.log_folder())?;
+        Ok(names.ids.into_iter().collect())
     }
 
-    /// The JSON files of the log, sorted by name.
-    pub(super) fn log_documents(&self) -> Result<Vec<PathBuf>, ShelfError> {
-        self.at_log().documents()
+    /// The folder of the log. Its documents are named as those of ties are.
+    pub(super) fn log_folder(&self) -> PathBuf {
+        self.folder().join("log")
     }
 
-    /// The documents are named as those of ties are, in a folder of their own.
-    fn at_log(&self) -> Self {
-        self.in_folder(self.folder().join("log"))
-    }
-
-    pub(super) fn log_document(&self, id: &TieId) -> PathBuf {
-        self.at_log().document(id)
+    /// Where the entry of a tie is.
+    pub(super) fn entry_file(&self, id: &TieId) -> DocumentFile<Entry> {
+        DocumentFile::named(&self.log_folder(), id.as_str())
+            .keeping_previous()
+            .for_readers(Readers::AsUsual)
     }
 
     fn write_entry(&self, entry: &Entry) -> Result<(), ShelfError> {
-        let log = self.at_log();
-        let (file, previous) = (log.document(&entry.tie), log.previous(&entry.tie));
-        let contents = write_entry(entry).map_err(|fault| ShelfError::Unwritable {
-            id: entry.tie.clone(),
-            fault,
-        })?;
-        files::make_folder(log.folder())?;
-        match find_as(&file, read_entry)? {
-            Found::Missing => {}
-            Found::Bad(fault) if fault.is_newer() => {
-                return Err(ShelfError::Unreadable { file, fault });
-            }
-            Found::Bad(_) => {
-                log.set_aside(&entry.tie, &file)?;
-            }
-            Found::Good(_) => {
-                if let Found::Bad(_) = find_as(&previous, read_entry)? {
-                    log.set_aside(&entry.tie, &previous)?;
-                }
-                files::keep_copy(&file, &previous)?;
-            }
-        }
-        files::replace(&file, &contents)
+        let contents = write_entry(entry).map_err(ShelfError::unwritable(&entry.tie))?;
+        files::make_folder(&self.log_folder())?;
+        Ok(self.entry_file(&entry.tie).write(&contents)?)
     }
 
-    fn look_up(&self, id: &TieId) -> (Option<Entry>, Vec<Trouble>) {
-        let log = self.at_log();
-        let (file, previous) = (log.document(id), log.previous(id));
-        let (entry, error) = found(&file, id);
-        let newer = error.as_ref().is_some_and(ShelfError::is_newer);
-        if entry.is_some() || newer {
-            let troubles = error.map(|error| trouble(id, error, false));
-            return (entry, troubles.into_iter().collect());
-        }
-        // Gone with the copy before it still there, or damaged.
-        let (entry, previous_error) = found(&previous, id);
-        let error = match (error, &entry) {
-            (None, Some(_)) => Some(ShelfError::Gone { file }),
-            (error, _) => error,
-        };
-        let used = entry.is_some();
-        let troubles = error
-            .map(|error| trouble(id, error, used))
+    /// The entry of a tie, under the name of its file, and what is wrong with that.
+    fn look_up(&self, id: &TieId) -> (Option<Entry>, Vec<ShelfTrouble>) {
+        let (entry, troubles) = self.entry_file(id).read().into_parts();
+        let entry = entry.map(|entry| Entry {
+            tie: id.clone(),
+            ..entry
+        });
+        let troubles = troubles
             .into_iter()
-            .chain(previous_error.map(|error| trouble(id, error, false)));
+            .map(|trouble| ShelfTrouble::with_tie(id, trouble));
         (entry, troubles.collect())
-    }
-}
-
-/// The entry in a file, under the name of the file, or why there is none; neither when there
-/// is no such file.
-fn found(file: &Path, id: &TieId) -> (Option<Entry>, Option<ShelfError>) {
-    match find_as(file, read_entry) {
-        Ok(Found::Good(entry)) => {
-            let entry = Entry {
-                tie: id.clone(),
-                ..*entry
-            };
-            (Some(entry), None)
-        }
-        Ok(Found::Missing) => (None, None),
-        Ok(Found::Bad(fault)) => {
-            let file = file.to_owned();
-            (None, Some(ShelfError::Unreadable { file, fault }))
-        }
-        Err(error) => (None, Some(error)),
-    }
-}
-
-fn trouble(id: &TieId, error: ShelfError, previous_used: bool) -> Trouble {
-    Trouble {
-        id: Some(id.clone()),
-        error,
-        moved_to: None,
-        previous_used,
     }
 }

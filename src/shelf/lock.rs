@@ -6,6 +6,7 @@ use std::path::PathBuf;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
 use super::{ShelfError, TieId};
+use crate::files::FileAction;
 
 /// Enters a mutex even after a thread has panicked in it: what the shelf keeps in one is whole
 /// between any two statements.
@@ -100,11 +101,11 @@ impl Locks {
             .truncate(false)
             .write(true)
             .open(&path)
-            .map_err(ShelfError::io("lock", &path))?;
+            .map_err(ShelfError::io(FileAction::Lock, &path))?;
         match file.try_lock() {
             Ok(()) => Ok(file),
             Err(TryLockError::WouldBlock) => Err(ShelfError::InUse { id: id.clone() }),
-            Err(TryLockError::Error(error)) => Err(ShelfError::io("lock", &path)(error)),
+            Err(TryLockError::Error(error)) => Err(ShelfError::io(FileAction::Lock, &path)(error)),
         }
     }
 }

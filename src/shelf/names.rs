@@ -1,83 +1,92 @@
-//! The names of files on the shelf.
+//! Which files of a folder are documents of ties.
 
 use std::collections::BTreeSet;
 use std::fs;
 use std::io::ErrorKind;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
-use super::{Shelf, ShelfError, TieId};
+use super::{Shelf, ShelfError, Tie, TieId};
+use crate::files::{DocumentFile, FileAction, FileName, FileRole, Readers};
 
 /// What the name of a JSON file says.
-pub(super) enum Named {
+pub(super) enum NamedFile {
     /// The document of a tie or the copy before it.
     Copy(TieId),
     /// A copy that was set aside.
-    Damaged,
+    SetAside,
     /// Anything else.
     Stranger,
 }
 
-impl Named {
-    /// Reads the name of a file that ends in `.json`.
-    pub(super) fn of(name: &str) -> Self {
-        let stem = name.strip_suffix(".json").unwrap_or(name);
-        let (id, kind) = match stem.split_once('.') {
-            Some((id, kind)) => (id, Some(kind)),
-            None => (stem, None),
+impl NamedFile {
+    /// Reads the name of a file.
+    pub(super) fn of(file: &Path) -> Self {
+        let name = file.file_name().unwrap_or_default().to_string_lossy();
+        let Some(FileName { stem, role }) = FileName::parse(&name) else {
+            return Self::Stranger;
         };
-        match (TieId::parse(id), kind) {
-            (Ok(id), None | Some("previous")) => Self::Copy(id),
-            (Ok(_), Some(kind)) if kind.starts_with("damaged-") => Self::Damaged,
+        match (TieId::parse(stem), role) {
+            (Ok(id), Some(FileRole::Current | FileRole::Previous)) => Self::Copy(id),
+            (Ok(_), Some(FileRole::SetAside)) => Self::SetAside,
             _ => Self::Stranger,
         }
     }
 }
 
-impl Shelf {
-    pub(super) fn document(&self, id: &TieId) -> PathBuf {
-        self.folder().join(format!("{id}.json"))
-    }
+/// The documents in a folder, by the names of their files.
+pub(super) struct Names {
+    /// All ties of which there is a copy.
+    pub(super) ids: BTreeSet<TieId>,
+    /// The JSON files with other names.
+    pub(super) strangers: Vec<PathBuf>,
+}
 
-    pub(super) fn previous(&self, id: &TieId) -> PathBuf {
-        self.folder().join(format!("{id}.previous.json"))
-    }
-
-    /// The ids of all ties of which there is a copy, and the JSON files with other names.
-    pub(super) fn names(&self) -> Result<(BTreeSet<TieId>, Vec<PathBuf>), ShelfError> {
+impl Names {
+    /// Looks through a folder.
+    pub(super) fn in_folder(folder: &Path) -> Result<Self, ShelfError> {
         let (mut ids, mut strangers) = (BTreeSet::new(), Vec::new());
-        for path in self.documents()? {
-            let name = path.file_name().unwrap_or_default().to_string_lossy();
-            match Named::of(&name) {
-                Named::Copy(id) => {
+        for path in documents_in(folder)? {
+            match NamedFile::of(&path) {
+                NamedFile::Copy(id) => {
                     ids.insert(id);
                 }
-                Named::Damaged => {}
-                Named::Stranger => strangers.push(path),
+                NamedFile::SetAside => {}
+                NamedFile::Stranger => strangers.push(path),
             }
         }
-        Ok((ids, strangers))
+        Ok(Self { ids, strangers })
     }
+}
 
-    /// The JSON files in the folder, sorted by name.
-    pub(super) fn documents(&self) -> Result<Vec<PathBuf>, ShelfError> {
-        let mut files = self.paths()?;
-        files.retain(|file| {
-            let name = file.file_name().unwrap_or_default().to_string_lossy();
-            name.ends_with(".json") && !name.starts_with('.')
-        });
-        files.sort();
-        Ok(files)
+/// The JSON files in a folder, sorted by name; none when there is no such folder.
+pub(super) fn documents_in(folder: &Path) -> Result<Vec<PathBuf>, ShelfError> {
+    let unlisted = || ShelfError::io(FileAction::List, folder);
+    let entries = match fs::read_dir(folder) {
+        Err(error) if error.kind() == ErrorKind::NotFound => return Ok(Vec::new()),
+        entries => entries.map_err(unlisted())?,
+    };
+    let mut files = Vec::new();
+    for entry in entries {
+        let file = entry.map_err(unlisted())?.path();
+        let name = file.file_name().unwrap_or_default().to_string_lossy();
+        if FileName::parse(&name).is_some() && !name.starts_with('.') {
+            files.push(file);
+        }
     }
+    files.sort();
+    Ok(files)
+}
 
-    /// Everything in the folder, in no order.
-    pub(super) fn paths(&self) -> Result<Vec<PathBuf>, ShelfError> {
-        let entries = match fs::read_dir(self.folder()) {
-            Err(error) if error.kind() == ErrorKind::NotFound => return Ok(Vec::new()),
-            entries => entries.map_err(ShelfError::io("list", self.folder()))?,
-        };
-        entries
-            .map(|entry| entry.map(|entry| entry.path()))
-            .collect::<Result<_, _>>()
-            .map_err(ShelfError::io("list", self.folder()))
+/// The document of a tie in a folder. Others may read it, as far as the system's own rules allow.
+pub(super) fn tie_in(folder: &Path, id: &TieId) -> DocumentFile<Tie> {
+    DocumentFile::named(folder, id.as_str())
+        .keeping_previous()
+        .for_readers(Readers::AsUsual)
+}
+
+impl Shelf {
+    /// Where the document of a tie is.
+    pub(super) fn file(&self, id: &TieId) -> DocumentFile<Tie> {
+        tie_in(self.folder(), id)
     }
 }

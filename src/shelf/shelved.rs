@@ -3,17 +3,17 @@
 use jiff::Timestamp;
 
 use super::Tie;
-use crate::guide::{AtOnce, Place, Plan, Progress, Script};
+use crate::guide::{AtOnce, Place, Progress, Script};
 
 /// How a tie stands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Standing {
+pub enum TieStatus {
     /// It waits to be taken up.
     Waiting,
     /// Everything is done.
     Finished,
     /// It was put away before it was finished.
-    Away,
+    PutAway,
 }
 
 /// A tie and what follows from it.
@@ -21,8 +21,6 @@ pub enum Standing {
 pub struct Shelved {
     /// The tie.
     pub tie: Tie,
-    /// Its plan.
-    pub plan: Plan,
     /// Where it stands; the beginning when this version has no such place.
     pub place: Place,
     /// Whether it stands at the last step.
@@ -38,29 +36,26 @@ pub struct Shelved {
 impl Shelved {
     /// What follows from a tie at a time.
     pub fn new(tie: Tie, now: Timestamp, is_logged: bool) -> Self {
-        let plan = tie.plan();
-        let script = Script::new(plan.clone(), AtOnce::default());
-        let place = script.settle(tie.place);
-        let place = place.unwrap_or_else(|| script.first());
+        let script = Script::new(tie.plan.clone(), AtOnce::default());
+        let place = script.settle(tie.place).unwrap_or_else(|| script.first());
         Self {
             is_done: place == script.last(),
             progress: script.progress(place),
             days: (now.duration_since(tie.touched).as_hours() / 24).max(0),
             tie,
-            plan,
             place,
             is_logged,
         }
     }
 
     /// How it stands.
-    pub fn standing(&self) -> Standing {
+    pub fn status(&self) -> TieStatus {
         if self.is_done {
-            Standing::Finished
-        } else if self.tie.is_put_away() {
-            Standing::Away
+            TieStatus::Finished
+        } else if self.tie.is_put_away {
+            TieStatus::PutAway
         } else {
-            Standing::Waiting
+            TieStatus::Waiting
         }
     }
 

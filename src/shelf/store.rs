@@ -7,9 +7,10 @@ use std::sync::{Arc, Mutex};
 use directories::ProjectDirs;
 use jiff::Timestamp;
 
-use super::files;
 use super::lock::{Locks, enter};
-use super::{Held, ShelfError, Tie, TieId, Trouble};
+use super::names::Names;
+use super::{Held, ShelfError, ShelfTrouble, Tie, TieId};
+use crate::files::{self, FileAction};
 
 /// A folder of ties. Clones are handles on the same shelf and share its locks.
 #[derive(Clone)]
@@ -33,7 +34,7 @@ pub struct Listing {
     /// The ties, newest first.
     pub ties: Vec<Tie>,
     /// What could not be read, and what was done about it.
-    pub troubles: Vec<Trouble>,
+    pub troubles: Vec<ShelfTrouble>,
 }
 
 /// A tie taken up from the shelf.
@@ -44,14 +45,14 @@ pub struct TakenUp {
     /// The tie as last saved.
     pub tie: Tie,
     /// What was wrong with its document, and what was done about it.
-    pub troubles: Vec<Trouble>,
+    pub troubles: Vec<ShelfTrouble>,
 }
 
 impl Shelf {
     /// Opens the shelf in a folder, which is made when it is not there.
     ///
     /// # Errors
-    /// [`ShelfError::Io`] when the folder cannot be made.
+    /// [`ShelfError::File`] when the folder cannot be made.
     pub fn open(folder: impl AsRef<Path>) -> Result<Self, ShelfError> {
         Self::open_with_clock(folder, Timestamp::now)
     }
@@ -66,7 +67,8 @@ impl Shelf {
     ) -> Result<Self, ShelfError> {
         let folder = folder.as_ref();
         // So that the shelf stays where it is when the program changes its working folder.
-        let folder = std::path::absolute(folder).map_err(ShelfError::io("make", folder))?;
+        let folder =
+            std::path::absolute(folder).map_err(ShelfError::io(FileAction::Make, folder))?;
         files::make_folder(&folder)?;
         Ok(Self {
             locks: Arc::new(Locks::new(folder.clone())),
@@ -90,15 +92,6 @@ impl Shelf {
             .ok_or(ShelfError::NoHome)
     }
 
-    /// A handle whose documents are in another folder. It shares no lock with this one.
-    pub(super) fn in_folder(&self, folder: PathBuf) -> Self {
-        Self {
-            locks: Arc::new(Locks::new(folder.clone())),
-            folder,
-            shared: Arc::clone(&self.shared),
-        }
-    }
-
     /// The folder it is in.
     pub fn folder(&self) -> &Path {
         &self.folder
@@ -108,12 +101,12 @@ impl Shelf {
     /// except those of ties that somebody works at: these are only told of.
     ///
     /// # Errors
-    /// [`ShelfError::Io`] when the folder cannot be read. A missing folder is an empty shelf.
+    /// [`ShelfError::File`] when the folder cannot be read. A missing folder is an empty shelf.
     pub fn list(&self) -> Result<Listing, ShelfError> {
-        let (ids, strangers) = self.names()?;
+        let Names { ids, strangers } = Names::in_folder(&self.folder)?;
         let mut listing = Listing::default();
         for id in &ids {
-            let examined = self.examine_or_mend(id);
+            let examined = self.examine_or_repair(id);
             listing.ties.extend(examined.tie);
             listing.troubles.extend(examined.troubles);
         }
@@ -126,12 +119,7 @@ impl Shelf {
         }
         listing
             .troubles
-            .extend(strangers.into_iter().map(|file| Trouble {
-                id: None,
-                error: ShelfError::Stranger { file },
-                moved_to: None,
-                previous_used: false,
-            }));
+            .extend(strangers.into_iter().map(ShelfTrouble::stranger));
         Ok(listing)
     }
 
@@ -139,7 +127,7 @@ impl Shelf {
     ///
     /// # Errors
     /// [`ShelfError::NoSuchTie`], or why neither copy can be read.
-    pub fn look(&self, id: &TieId) -> Result<(Tie, Vec<Trouble>), ShelfError> {
+    pub fn look(&self, id: &TieId) -> Result<(Tie, Vec<ShelfTrouble>), ShelfError> {
         self.examine(id).into_tie(id)
     }
 
@@ -155,12 +143,13 @@ impl Shelf {
 
     /// Takes a tie up while the shelf is kept from changing.
     pub(super) fn lift(&self, id: &TieId) -> Result<TakenUp, ShelfError> {
-        if !self.has(id) {
+        let file = self.file(id);
+        if !file.exists() {
             return Err(ShelfError::NoSuchTie { id: id.clone() });
         }
         let held = self.locks.hold(id)?;
-        self.sweep(id);
-        let (tie, troubles) = self.mend(id).into_tie(id)?;
+        file.sweep();
+        let (tie, troubles) = self.repair(id).into_tie(id)?;
         Ok(TakenUp {
             held,
             tie,
@@ -172,7 +161,7 @@ impl Shelf {
     /// the shelf has a tie of that id.
     ///
     /// # Errors
-    /// [`ShelfError::Unwritable`] or [`ShelfError::Io`].
+    /// [`ShelfError::Unwritable`] or [`ShelfError::File`].
     pub fn begin(&self, mut tie: Tie) -> Result<TakenUp, ShelfError> {
         let _changing = self.change();
         tie.touched = self.stamp(tie.touched)?;
@@ -190,8 +179,8 @@ impl Shelf {
     ///
     /// # Errors
     /// [`ShelfError::InUse`] when another program or handle holds it,
-    /// [`ShelfError::Unreadable`] when a newer version of this program wrote it,
-    /// [`ShelfError::Unwritable`] or [`ShelfError::Io`]. The shelf is then as it was.
+    /// [`ShelfError::File`] when a newer version of this program wrote it,
+    /// [`ShelfError::Unwritable`] or [`ShelfError::File`]. The shelf is then as it was.
     pub fn save(&self, tie: &Tie) -> Result<Tie, ShelfError> {
         let _changing = self.change();
         files::make_folder(&self.folder)?;

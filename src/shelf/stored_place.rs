@@ -6,9 +6,8 @@
 use std::str::FromStr;
 
 use serde::{Deserialize, Serialize};
-use serde_json::{Map, Value};
 
-use super::Fault;
+use super::DocumentError;
 use crate::guide::{Phase, Place};
 use crate::knot::{Laying, Turn};
 
@@ -19,13 +18,11 @@ pub(super) struct StoredPlace {
     strand: u16,
     leg: u16,
     crossing: u16,
-    #[serde(flatten)]
-    unknown: Map<String, Value>,
 }
 
 impl StoredPlace {
-    /// As it is written, with the fields that this version does not know.
-    pub(super) fn of(place: Place, unknown: Map<String, Value>) -> Self {
+    /// As it is written.
+    pub(super) fn of(place: Place) -> Self {
         // Where a phase has no use for a number, 1 has always been written, and 0 for crossings.
         let leg = match place {
             Place::Begin { .. } => 0,
@@ -41,25 +38,23 @@ impl StoredPlace {
             strand: place.strand().unwrap_or(1),
             leg,
             crossing,
-            unknown,
         }
     }
 
-    /// What it says of a tie that is laid like this, and the fields that this version does not
-    /// know.
+    /// What it says of a tie that is laid like this.
     ///
     /// How many things there are to pack, to rig, to lift and to finish, and how many rounds to
     /// fair, follows from tube and cord: those numbers are the guide's to judge.
     ///
     /// # Errors
-    /// [`Fault::Phase`] for a phase that does not exist, [`Fault::Place`] for numbers that do
+    /// [`DocumentError::Phase`] for a phase that does not exist, [`DocumentError::Place`] for numbers that do
     /// not lie in the knot.
-    pub(super) fn read(self, laying: &Laying) -> Result<(Place, Map<String, Value>), Fault> {
-        let phase = Phase::from_str(&self.phase).map_err(|_| Fault::Phase {
+    pub(super) fn read(self, laying: &Laying) -> Result<Place, DocumentError> {
+        let phase = Phase::from_str(&self.phase).map_err(|_| DocumentError::Phase {
             given: self.phase.chars().take(40).collect(),
         })?;
         let knot = laying.knot();
-        let turn = |first_leg: u16| -> Result<Turn, Fault> {
+        let turn = |first_leg: u16| -> Result<Turn, DocumentError> {
             within("pass", self.pass, 1, laying.passes())?;
             within("strand", self.strand, 1, knot.strands())?;
             within("leg", self.leg, first_leg, knot.legs_per_strand())?;
@@ -69,7 +64,7 @@ impl StoredPlace {
                 leg: self.leg,
             })
         };
-        let place = match phase {
+        Ok(match phase {
             Phase::Kit => Place::Kit { item: self.leg },
             Phase::Rig => Place::Rig { task: self.leg },
             // Whether a pass is the first or a later one, its number says.
@@ -86,16 +81,15 @@ impl StoredPlace {
             Phase::Lift => Place::Lift { task: self.leg },
             Phase::Fair => Place::fair(self.crossing, turn(1)?),
             Phase::Finish => Place::Finish { task: self.leg },
-        };
-        Ok((place, self.unknown))
+        })
     }
 }
 
-fn within(part: &'static str, given: u16, least: u16, most: u16) -> Result<(), Fault> {
+fn within(part: &'static str, given: u16, least: u16, most: u16) -> Result<(), DocumentError> {
     if (least..=most).contains(&given) {
         Ok(())
     } else {
-        Err(Fault::Place {
+        Err(DocumentError::Place {
             part,
             given,
             least,
@@ -108,13 +102,13 @@ fn within(part: &'static str, given: u16, least: u16, most: u16) -> Result<(), F
 mod tests {
     use super::*;
     use crate::guide::{AtOnce, Plan, Script};
-    use serde_json::json;
+    use serde_json::{Value, json};
 
     fn stored(place: Place) -> Value {
-        serde_json::to_value(StoredPlace::of(place, Map::new())).unwrap()
+        serde_json::to_value(StoredPlace::of(place)).unwrap()
     }
 
-    fn read(phase: &str, numbers: [u16; 4]) -> Result<Place, Fault> {
+    fn read(phase: &str, numbers: [u16; 4]) -> Result<Place, DocumentError> {
         let [pass, strand, leg, crossing] = numbers;
         let plan = Plan::read("5", "7", "2", "1").unwrap();
         let stored = StoredPlace {
@@ -123,9 +117,8 @@ mod tests {
             strand,
             leg,
             crossing,
-            unknown: Map::new(),
         };
-        stored.read(plan.laying()).map(|(place, _)| place)
+        stored.read(plan.laying())
     }
 
     #[test]
@@ -160,7 +153,7 @@ mod tests {
     fn every_place_of_a_job_is_read_as_it_was_written() {
         let script = Script::new(Plan::read("6", "4", "2", "1").unwrap(), AtOnce::UpTo(1));
         for place in script.places() {
-            let (read, _) = serde_json::from_value::<StoredPlace>(stored(place))
+            let read = serde_json::from_value::<StoredPlace>(stored(place))
                 .unwrap()
                 .read(script.plan().laying())
                 .unwrap();

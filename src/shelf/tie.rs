@@ -5,11 +5,10 @@ use std::hash::{BuildHasher, RandomState};
 use std::sync::atomic::{AtomicU64, Ordering};
 
 use jiff::Timestamp;
-use serde_json::{Map, Value};
 
-use super::ShelfError;
-use crate::guide::Place;
-use crate::knot::{Hand, Laying, Side};
+use super::{ShelfError, WorkTime, tie_document};
+use crate::files::Fields;
+use crate::guide::{Place, Plan};
 
 /// The name of a tie on the shelf: 6 to 32 of the letters a to z and digits, so that it is
 /// safe as a file name on any system.
@@ -69,61 +68,49 @@ impl fmt::Display for TieId {
     }
 }
 
-/// The knot that is tied and how this tyer ties it.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Chosen {
-    /// Leads, bights, weave, passes and the order of laying them.
-    pub laying: Laying,
-    /// The side that followers keep to.
-    pub side: Side,
-    /// The tyer's hand.
-    pub hand: Hand,
-}
-
-/// Fields inside the sections of a document that this version does not know.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub(super) struct Unknown {
-    pub(super) knot: Map<String, Value>,
-    pub(super) place: Map<String, Value>,
-}
-
 /// A tie in progress.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Tie {
     pub(super) id: TieId,
     /// What the tyer calls it; may be empty.
     pub name: String,
     /// What the tyer wrote about it; may be empty.
     pub note: String,
-    /// The knot.
-    pub knot: Chosen,
+    /// Everything the tyer chose.
+    pub plan: Plan,
     /// Where the tyer stands. It lies in the knot, or the tie is not written.
     pub place: Place,
     /// When it was begun.
     pub begun: Timestamp,
     /// When it was last saved; [`super::Shelf::save`] sets it.
     pub touched: Timestamp,
-    /// Further sections of the document, such as `tube`, `cord` and `object`, and fields that
-    /// this version does not know. None may have the name of a field above, nor `version` or
-    /// `checksum`.
-    pub extras: Map<String, Value>,
-    pub(super) unknown: Unknown,
+    /// The number of the lesson of the course that it is the tie of.
+    pub lesson: Option<u16>,
+    /// Whether the tyer has put it away: it stays on the shelf and waits no more.
+    pub is_put_away: bool,
+    /// The time worked at it.
+    pub work_time: WorkTime,
+    /// Fields of the document, and of its sections, that this version does not know. They are
+    /// kept when the tie is saved.
+    pub unknown: Fields,
 }
 
 impl Tie {
     /// A tie just begun, with a name of its own on the shelf and nothing written about it.
-    pub fn begin(knot: Chosen, place: Place) -> Self {
+    pub fn begin(plan: Plan, place: Place) -> Self {
         let now = Timestamp::now();
         Self {
             id: TieId::draw(),
             name: String::new(),
             note: String::new(),
-            knot,
+            plan,
             place,
             begun: now,
             touched: now,
-            extras: Map::new(),
-            unknown: Unknown::default(),
+            lesson: None,
+            is_put_away: false,
+            work_time: WorkTime::default(),
+            unknown: Fields::new(),
         }
     }
 
@@ -132,22 +119,19 @@ impl Tie {
         &self.id
     }
 
-    /// The same knot, begun again at `start` under another id.
+    /// The same knot, begun again at `start` under another id. What belongs to this tie alone is
+    /// not taken along.
     #[must_use]
     pub fn again(&self, start: Place) -> Self {
-        let mut again = Self {
-            id: TieId::draw(),
-            place: start,
-            begun: Timestamp::now(),
-            touched: Timestamp::now(),
-            unknown: Unknown {
-                knot: self.unknown.knot.clone(),
-                place: Map::new(),
-            },
-            ..self.clone()
-        };
-        again.as_new();
-        again
+        let mut unknown = self.unknown.clone();
+        tie_document::remove_own(&mut unknown);
+        Self {
+            name: self.name.clone(),
+            note: self.note.clone(),
+            lesson: self.lesson,
+            unknown,
+            ..Self::begin(self.plan.clone(), start)
+        }
     }
 }
 

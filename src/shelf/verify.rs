@@ -2,22 +2,22 @@
 
 use std::path::{Path, PathBuf};
 
-use super::names::Named;
-use super::schema::has_checksum;
-use super::{Fault, LARGEST_TIE, Shelf, ShelfError, files, read_entry, read_tie, schema};
+use super::names::{NamedFile, documents_in};
+use super::{DocumentError, Entry, Shelf, ShelfError, Tie};
+use crate::files::{Document, DocumentFile};
 
 /// A file on the shelf, and whether it is whole and believed.
 #[derive(Clone, Debug)]
-pub struct Verified {
+pub struct VerifiedFile {
     /// The file.
     pub file: PathBuf,
     /// How it is.
-    pub state: State,
+    pub state: DocumentState,
 }
 
 /// Whether a document is whole and believed.
 #[derive(Clone, Debug)]
-pub enum State {
+pub enum DocumentState {
     /// Its contents are those that were written.
     Whole,
     /// It can be read but carries no checksum to hold it against.
@@ -33,46 +33,35 @@ impl Shelf {
     /// by name, the ties first.
     ///
     /// # Errors
-    /// [`ShelfError::Io`] when the folder cannot be read.
-    pub fn verify(&self) -> Result<Vec<Verified>, ShelfError> {
-        let tie = |document: &[u8]| read_tie(document).map(drop);
-        let entry = |document: &[u8]| read_entry(document).map(drop);
-        let ties = self.documents()?.into_iter().map(|file| Verified {
-            state: state_of(&file, tie),
-            file,
-        });
-        let log = self.log_documents()?.into_iter().map(|file| Verified {
-            state: state_of(&file, entry),
-            file,
-        });
-        Ok(ties.chain(log).collect())
+    /// [`ShelfError::File`] when the folder cannot be read.
+    pub fn verify(&self) -> Result<Vec<VerifiedFile>, ShelfError> {
+        let mut verified = verify_folder::<Tie>(self.folder())?;
+        verified.extend(verify_folder::<Entry>(&self.log_folder())?);
+        Ok(verified)
     }
 }
 
-fn state_of(file: &Path, reader: impl FnOnce(&[u8]) -> Result<(), Fault>) -> State {
-    let name = file.file_name().unwrap_or_default().to_string_lossy();
-    match Named::of(&name) {
-        Named::Damaged => State::SetAside,
-        Named::Stranger => State::Bad(ShelfError::Stranger {
+fn verify_folder<D>(folder: &Path) -> Result<Vec<VerifiedFile>, ShelfError>
+where
+    D: Document<Error = DocumentError>,
+{
+    let verify = |file: PathBuf| VerifiedFile {
+        state: state_of::<D>(&file),
+        file,
+    };
+    Ok(documents_in(folder)?.into_iter().map(verify).collect())
+}
+
+fn state_of<D: Document<Error = DocumentError>>(file: &Path) -> DocumentState {
+    match NamedFile::of(file) {
+        NamedFile::SetAside => DocumentState::SetAside,
+        NamedFile::Stranger => DocumentState::Bad(ShelfError::Stranger {
             file: file.to_owned(),
         }),
-        Named::Copy(_) => checked(file, reader).unwrap_or_else(State::Bad),
+        NamedFile::Copy(_) => match DocumentFile::<D>::verify(file) {
+            Ok(true) => DocumentState::Whole,
+            Ok(false) => DocumentState::Unchecked,
+            Err(error) => DocumentState::Bad(error.into()),
+        },
     }
-}
-
-fn checked(
-    file: &Path,
-    reader: impl FnOnce(&[u8]) -> Result<(), Fault>,
-) -> Result<State, ShelfError> {
-    let document = files::read(file, LARGEST_TIE)?;
-    let faulty = |fault| ShelfError::Unreadable {
-        file: file.to_owned(),
-        fault,
-    };
-    reader(&document).map_err(faulty)?;
-    let fields = schema::json(&document).map_err(faulty)?;
-    Ok(match fields.as_object() {
-        Some(fields) if has_checksum(fields) => State::Whole,
-        _ => State::Unchecked,
-    })
 }

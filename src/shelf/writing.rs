@@ -1,14 +1,13 @@
 //! Writing to the shelf: what every change has in common.
 
-use std::fs;
-use std::path::{Path, PathBuf};
 use std::sync::MutexGuard;
 
 use jiff::{SignedDuration, Timestamp};
 
-use super::files::{self, Found};
 use super::lock::enter;
+use super::names::Names;
 use super::{Held, Shelf, ShelfError, Tie, TieId, write_tie};
+use crate::files::{self, FileError};
 
 impl Shelf {
     /// Keeps other threads from changing the shelf.
@@ -16,50 +15,23 @@ impl Shelf {
         enter(&self.shared.changing)
     }
 
-    /// Whether either copy of a tie is there, readable or not.
-    pub(super) fn has(&self, id: &TieId) -> bool {
-        files::is_there(&self.document(id)) || files::is_there(&self.previous(id))
-    }
-
-    /// Writes a tie that nobody else works at. What stands in its place becomes the previous
-    /// copy when it is whole, is set aside when it is damaged, and is left when it is newer.
+    /// Writes a tie that nobody else works at.
     pub(super) fn write(&self, tie: &Tie) -> Result<(), ShelfError> {
-        let (file, previous) = (self.document(&tie.id), self.previous(&tie.id));
         let contents = contents(tie)?;
-        let found = files::find(&file)?;
-        if let Found::Bad(fault) = &found
-            && fault.is_newer()
-        {
-            return Err(ShelfError::Unreadable {
-                file,
-                fault: fault.clone(),
-            });
-        }
-        match found {
-            Found::Missing => {}
-            Found::Bad(_) => {
-                self.set_aside(&tie.id, &file)?;
-            }
-            Found::Good(_) => {
-                if let Found::Bad(_) = files::find(&previous)? {
-                    self.set_aside(&tie.id, &previous)?;
-                }
-                files::keep_copy(&file, &previous)?;
-            }
-        }
-        files::replace(&file, &contents)
+        Ok(self.file(&tie.id).write(&contents)?)
     }
 
     /// Puts a tie on the shelf without replacing any, under a new id when its own is taken.
     pub(super) fn add(&self, mut tie: Tie) -> Result<(Held, Tie), ShelfError> {
         files::make_folder(self.folder())?;
         loop {
-            if !self.has(&tie.id) {
+            let file = self.file(&tie.id);
+            if !file.exists() {
                 match self.locks.hold(&tie.id) {
-                    Ok(held) => match files::create(&self.document(&tie.id), &contents(&tie)?) {
+                    Ok(held) => match file.create(&contents(&tie)?) {
                         Ok(()) => return Ok((held, tie)),
-                        Err(ShelfError::Exists { .. }) => {}
-                        Err(error) => return Err(error),
+                        Err(FileError::Exists { .. }) => {}
+                        Err(error) => return Err(error.into()),
                     },
                     Err(ShelfError::InUse { .. }) => {}
                     Err(error) => return Err(error),
@@ -87,42 +59,20 @@ impl Shelf {
         Ok(newest.map_or(now, |newest| newest.max(now)))
     }
 
-    /// Moves a copy that is not believed out of the way, and says where to.
-    pub(super) fn set_aside(&self, id: &TieId, file: &Path) -> Result<PathBuf, ShelfError> {
-        files::set_aside(file, |number| {
-            self.folder().join(format!("{id}.damaged-{number}.json"))
-        })
-    }
-
     /// The newest touch on the shelf; the first time it is asked for, from the documents.
     fn newest(&self) -> Result<MutexGuard<'_, Option<Timestamp>>, ShelfError> {
         let mut newest = enter(&self.shared.newest);
         if newest.is_none() {
-            let (ids, _) = self.names()?;
-            *newest = ids
+            *newest = Names::in_folder(self.folder())?
+                .ids
                 .iter()
                 .filter_map(|id| Some(self.examine(id).tie?.touched))
                 .max();
         }
         Ok(newest)
     }
-
-    /// Removes what an interrupted save of this tie left behind.
-    pub(super) fn sweep(&self, id: &TieId) {
-        let (file, previous) = (self.document(id), self.previous(id));
-        for path in self.paths().unwrap_or_default() {
-            let name = path.file_name().unwrap_or_default().to_string_lossy();
-            if files::is_leftover_of(&file, &name) || files::is_leftover_of(&previous, &name) {
-                // Harmless when it stays.
-                let _ = fs::remove_file(&path);
-            }
-        }
-    }
 }
 
 fn contents(tie: &Tie) -> Result<Vec<u8>, ShelfError> {
-    write_tie(tie).map_err(|fault| ShelfError::Unwritable {
-        id: tie.id.clone(),
-        fault,
-    })
+    write_tie(tie).map_err(ShelfError::unwritable(&tie.id))
 }

@@ -3,7 +3,8 @@
 use std::str::FromStr;
 
 /// The depth of what is spoken. What is to be done is the same in all.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, strum::VariantNames)]
+#[strum(serialize_all = "lowercase")]
 pub enum Detail {
     /// For who knows the work.
     Brief,

@@ -8,15 +8,16 @@ use super::Words;
 use super::args::Selector;
 use super::lengths::sum;
 use crate::bench::{LengthError, Pace};
+use crate::files::{FileError, FormatError};
 use crate::shelf::{
-    Backup, Fate, Fault, MOST_MINUTES, Restored, ShelfError, Shelved, Standing, Totals,
+    Backup, DocumentError, Fate, MOST_MINUTES, Restored, ShelfError, Shelved, TieStatus, Totals,
 };
 
 impl Words {
     /// How a tie stands: "58 per cent, 14 of 24 legs, touched yesterday".
     pub fn tie_stand(&self, tie: &Shelved) -> String {
         let args = fluent_args! {
-            "state" => tie.standing().selector(), "percent" => tie.per_cent(),
+            "state" => tie.status().selector(), "percent" => tie.per_cent(),
             "laid" => tie.progress.laid, "legs" => tie.progress.legs, "days" => tie.days,
         };
         self.text("shelf-tie-stand", &args)
@@ -29,9 +30,9 @@ impl Words {
             "name" => tie.tie.name.as_str(), "note" => tie.tie.note.as_str(),
             "named" => (!tie.tie.name.trim().is_empty()).selector(),
             "noted" => (!tie.tie.note.trim().is_empty()).selector(),
-            "leads" => tie.plan.knot().leads(), "bights" => tie.plan.knot().bights(),
-            "passes" => tie.plan.laying().passes(), "pass" => tie.place.pass().unwrap_or(1),
-            "phase" => tie.place.phase().name(), "state" => tie.standing().selector(),
+            "leads" => tie.tie.plan.knot().leads(), "bights" => tie.tie.plan.knot().bights(),
+            "passes" => tie.tie.plan.laying().passes(), "pass" => tie.place.pass().unwrap_or(1),
+            "phase" => tie.place.phase().name(), "state" => tie.status().selector(),
             "percent" => tie.per_cent(), "days" => tie.days,
         };
         self.text("shelf-tie-say", &args)
@@ -139,21 +140,25 @@ impl Words {
     pub fn shelf_error(&self, error: &ShelfError) -> String {
         let shown = |path: &Path| path.display().to_string();
         match error {
-            ShelfError::Io {
-                doing,
+            ShelfError::File(FileError::Io {
+                action,
                 path,
                 source,
-            } => {
+            }) => {
                 let (path, reason) = (shown(path), source.to_string());
-                let texts = [("doing", *doing), ("path", &path), ("reason", &reason)];
+                let texts = [
+                    ("doing", action.into()),
+                    ("path", path.as_str()),
+                    ("reason", &reason),
+                ];
                 self.plainly("shelf-error-io", &texts)
             }
-            ShelfError::Unreadable { file, fault } => {
+            ShelfError::File(FileError::Unreadable { file, fault }) => {
                 let (path, detail) = (shown(file), fault.to_string());
                 let texts = [("fault", kind(fault)), ("path", &path), ("detail", &detail)];
                 self.plainly("shelf-error-unreadable", &texts)
             }
-            ShelfError::Gone { file } => {
+            ShelfError::File(FileError::Gone { file }) => {
                 self.plainly("shelf-error-gone", &[("path", &shown(file))])
             }
             ShelfError::Stranger { file } => {
@@ -171,7 +176,7 @@ impl Words {
             ShelfError::NotAnId { given } => {
                 self.plainly("shelf-error-not-an-id", &[("given", given)])
             }
-            ShelfError::Exists { file } => {
+            ShelfError::File(FileError::Exists { file }) => {
                 self.plainly("shelf-error-exists", &[("path", &shown(file))])
             }
             ShelfError::NoHome => self.plainly("shelf-error-no-home", &[]),
@@ -179,26 +184,32 @@ impl Words {
     }
 }
 
-impl Selector for Standing {
+impl Selector for TieStatus {
     fn selector(self) -> &'static str {
         match self {
             Self::Waiting => "waiting",
             Self::Finished => "finished",
-            Self::Away => "away",
+            Self::PutAway => "away",
         }
     }
 }
 
-fn kind(fault: &Fault) -> &'static str {
+fn kind(fault: &DocumentError) -> &'static str {
     match fault {
-        Fault::TooLarge { .. } => "too-large",
-        Fault::NotAFile => "not-a-file",
-        Fault::NotJson { .. } => "not-json",
-        Fault::Newer { .. } => "newer",
-        Fault::Checksum { .. } => "checksum",
-        Fault::Knot(_) => "knot",
-        Fault::Place { .. } => "place",
-        Fault::Shape { .. } | Fault::Phase { .. } | Fault::NotTheSame => "shape",
+        DocumentError::Format(FormatError::TooLarge { .. }) => "too-large",
+        DocumentError::Format(FormatError::NotAFile) => "not-a-file",
+        DocumentError::Format(FormatError::NotJson { .. }) => "not-json",
+        DocumentError::Format(FormatError::Newer { .. }) => "newer",
+        DocumentError::Format(FormatError::Checksum { .. }) => "checksum",
+        DocumentError::Format(
+            FormatError::NotAnObject
+            | FormatError::NoVersion
+            | FormatError::Shape { .. }
+            | FormatError::NotTheSame,
+        )
+        | DocumentError::Phase { .. } => "shape",
+        DocumentError::Knot(_) => "knot",
+        DocumentError::Place { .. } => "place",
     }
 }
 

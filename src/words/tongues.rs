@@ -128,7 +128,7 @@ impl Words {
         let (tag, locale) = named.unwrap_or_else(of_system);
         let name = self.name_of(&tag, &locale);
         fluent_args! {
-            "choice" => choice, "name" => name, "units" => self.units().name(),
+            "choice" => choice, "name" => name, "units" => <&str>::from(self.units()),
         }
     }
 }

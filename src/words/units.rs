@@ -1,5 +1,6 @@
 //! The units that lengths are told in.
 
+use strum::{EnumString, IntoStaticStr, VariantNames};
 use unic_langid::LanguageIdentifier;
 
 /// The regions that measure in inches, from CLDR's supplemental data (`measurementData`, system
@@ -7,31 +8,24 @@ use unic_langid::LanguageIdentifier;
 const INCH_REGIONS: [&str; 3] = ["LR", "MM", "US"];
 
 /// The units that lengths are told in.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+///
+/// The names in settings must stay as they are.
+#[derive(
+    Clone, Copy, Debug, Default, PartialEq, Eq, Hash, EnumString, IntoStaticStr, VariantNames,
+)]
 pub enum Units {
     /// Millimetres, centimetres and metres.
     #[default]
+    #[strum(serialize = "mm")]
     Metric,
     /// Inches and feet, with decimals.
+    #[strum(serialize = "inch")]
     Inch,
 }
 
 impl Units {
     /// Both, the usual ones first.
     pub const ALL: [Self; 2] = [Self::Metric, Self::Inch];
-
-    /// Their name in settings.
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Metric => "mm",
-            Self::Inch => "inch",
-        }
-    }
-
-    /// The units with that name.
-    pub fn named(name: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|units| units.name() == name)
-    }
 
     /// What the region of a locale measures in; a locale without a region is metric.
     pub fn of_locale(locale: &LanguageIdentifier) -> Self {
@@ -59,8 +53,8 @@ mod tests {
     #[test]
     fn each_is_found_by_its_name() {
         for units in Units::ALL {
-            assert_eq!(Units::named(units.name()), Some(units));
+            assert_eq!(<&str>::from(units).parse(), Ok(units));
         }
-        assert_eq!(Units::named("cubit"), None);
+        assert!("cubit".parse::<Units>().is_err());
     }
 }

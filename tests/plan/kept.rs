@@ -1,7 +1,7 @@
 //! Tubes and cords kept by name.
 
 use marlinspeak::bench::{Cord, Tube};
-use marlinspeak::shelf::RackFile;
+use marlinspeak::shelf::PresetsFile;
 use serde_json::{Value, json};
 use tempfile::TempDir;
 
@@ -61,7 +61,7 @@ fn tubes_and_cords_are_kept_by_name_and_reused() {
 fn a_rack_that_cannot_be_believed_is_left_alone_and_named() {
     let home = TempDir::new().unwrap();
     let file = home.path().join("marlinspeak").join("rack.json");
-    let rack = RackFile::at(&file);
+    let rack = PresetsFile::at(&file);
     rack.keep_cord("blue", &Cord::new(mm(4.0))).unwrap();
     let good = std::fs::read_to_string(&file).unwrap();
     let keep = [&RING[..], &["--cord", "4", "--keep-tube", "oak"]].concat();
@@ -98,7 +98,7 @@ fn a_rack_that_cannot_be_believed_is_left_alone_and_named() {
 #[test]
 fn what_the_rack_does_not_know_stays() {
     let home = TempDir::new().unwrap();
-    let rack = RackFile::at(home.path().join("rack.json"));
+    let rack = PresetsFile::at(home.path().join("rack.json"));
     let by_hand = r#"{"version": 1, "shelf": "left",
         "tubes": {"oak": {"diameter": 40, "rows": [12], "bought": 2019}}}"#;
     std::fs::write(rack.path(), by_hand).unwrap();

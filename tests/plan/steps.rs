@@ -238,23 +238,26 @@ fn a_setup_survives_saving() {
     for setup in setups {
         let plan = plan("5", "6", setup);
         let first = Script::new(plan.clone(), AtOnce::default()).first();
-        let tie = Tie::of(&plan, first);
+        let tie = Tie::begin(plan.clone(), first);
         let read = read_tie(&write_tie(&tie).unwrap()).unwrap();
-        assert_eq!(read.plan(), plan);
+        assert_eq!(read.plan, plan);
         assert_eq!(read.place, first);
         // With cords of a name, which begin at pins of their own.
         let named = plan
             .with_cords(vec!["white".to_owned(), "red".to_owned()])
             .unwrap();
-        let tie = Tie::of(&named, first);
-        assert_eq!(read_tie(&write_tie(&tie).unwrap()).unwrap().plan(), named);
+        let tie = Tie::begin(named.clone(), first);
+        assert_eq!(read_tie(&write_tie(&tie).unwrap()).unwrap().plan, named);
     }
 }
 
 #[test]
 fn a_section_that_no_tube_can_have_is_told_as_damage() {
     let plan = plan("5", "6", tiller());
-    let tie = Tie::of(&plan, Script::new(plan.clone(), AtOnce::default()).first());
+    let tie = Tie::begin(
+        plan.clone(),
+        Script::new(plan.clone(), AtOnce::default()).first(),
+    );
     let good: Value = serde_json::from_slice(&write_tie(&tie).unwrap()).unwrap();
     for (section, field, value, why) in [
         ("tube", "diameter", json!(-3), "`tube.diameter`"),

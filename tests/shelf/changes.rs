@@ -26,8 +26,8 @@ fn a_copy_begins_the_same_knot_again() {
     let copy = shelf.copy(tie.id(), leg(1)).unwrap();
     assert_ne!(copy.id(), tie.id());
     assert_eq!(
-        (&copy.knot, &copy.place, &*copy.note),
-        (&tie.knot, &leg(1), "wax it")
+        (&copy.plan, &copy.place, &*copy.note),
+        (&tie.plan, &leg(1), "wax it")
     );
     assert!(copy.begun >= tie.begun);
     assert_eq!(

@@ -6,7 +6,8 @@
 
 use std::fs;
 
-use marlinspeak::shelf::{Fault, read_entry, read_tie, write_entry, write_tie};
+use marlinspeak::files::FormatError;
+use marlinspeak::shelf::{DocumentError, read_entry, read_tie, write_entry, write_tie};
 
 fn inputs(target: &str) -> Vec<Vec<u8>> {
     let lines = fs::read_to_string(format!("tests/data/fuzz/{target}.jsonl")).unwrap();
@@ -32,8 +33,12 @@ fn whatever_the_fuzzer_found_is_read_or_refused_as_a_tie() {
                 read += 1;
                 assert_eq!(read_tie(&write_tie(&tie).unwrap()), Ok(tie));
             }
-            Err(fault) => {
-                kinds.insert(std::mem::discriminant(&fault));
+            Err(error) => {
+                let format = match &error {
+                    DocumentError::Format(error) => Some(std::mem::discriminant(error)),
+                    _ => None,
+                };
+                kinds.insert((std::mem::discriminant(&error), format));
             }
         }
     }
@@ -58,7 +63,7 @@ fn whatever_the_fuzzer_found_is_read_or_refused_as_an_entry() {
             }
             match write_entry(&entry) {
                 Ok(written) => assert!(read_entry(&written).is_ok()),
-                Err(fault) => assert_eq!(fault, Fault::NotTheSame),
+                Err(fault) => assert_eq!(fault, FormatError::NotTheSame.into()),
             }
         }
     }

@@ -2,7 +2,10 @@
 
 use std::fs;
 
-use marlinspeak::shelf::{Fault, LARGEST_TIE, Shelf, ShelfError, State, Tie, read_tie, write_tie};
+use marlinspeak::files::{FileError, FormatError, LARGEST_DOCUMENT};
+use marlinspeak::shelf::{
+    DocumentError, DocumentState, Shelf, ShelfError, Tie, read_tie, write_tie,
+};
 
 use crate::{document, five_by_six, fresh, leg, previous, set_aside, two_copies};
 
@@ -54,7 +57,7 @@ fn assert_same_work(tie: &Tie, saved: &Tie) {
         (
             &tie.name,
             &tie.note,
-            &tie.knot,
+            &tie.plan,
             &tie.place,
             tie.begun,
             tie.touched
@@ -62,7 +65,7 @@ fn assert_same_work(tie: &Tie, saved: &Tie) {
         (
             &saved.name,
             &saved.note,
-            &saved.knot,
+            &saved.plan,
             &saved.place,
             saved.begun,
             saved.touched
@@ -181,15 +184,15 @@ fn megabytes_of_rubbish_are_set_aside_unread() {
     fs::write(document(&shelf, tie.id()), &rubbish).unwrap();
     let listing = shelf.list().unwrap();
     assert_eq!(listing.ties[0].place, leg(1));
-    let ShelfError::Unreadable { fault, .. } = &listing.troubles[0].error else {
+    let ShelfError::File(FileError::Unreadable { fault, .. }) = &listing.troubles[0].error else {
         panic!("{:?}", listing.troubles);
     };
     assert_eq!(
         *fault,
-        Fault::TooLarge {
+        DocumentError::Format(FormatError::TooLarge {
             bytes: 5 << 20,
-            limit: LARGEST_TIE
-        }
+            limit: LARGEST_DOCUMENT
+        })
     );
     assert_eq!(set_aside(shelf.folder()), [rubbish]);
 }
@@ -220,7 +223,10 @@ fn a_missing_document_is_had_back_from_the_copy_before_it() {
     fs::remove_file(document(&shelf, tie.id())).unwrap();
     let listing = shelf.list().unwrap();
     assert_eq!(listing.ties[0].place, leg(1));
-    assert!(matches!(listing.troubles[0].error, ShelfError::Gone { .. }));
+    assert!(matches!(
+        listing.troubles[0].error,
+        ShelfError::File(FileError::Gone { .. })
+    ));
     assert!(listing.troubles[0].previous_used);
     assert!(document(&shelf, tie.id()).exists());
 }
@@ -287,19 +293,22 @@ fn a_folder_or_a_file_in_the_way_is_an_error_and_not_a_panic() {
     let listing = shelf.list().unwrap();
     assert!(matches!(
         &listing.troubles[0].error,
-        ShelfError::Unreadable {
-            fault: Fault::NotAFile,
+        ShelfError::File(FileError::Unreadable {
+            fault: DocumentError::Format(FormatError::NotAFile),
             ..
-        }
+        })
     ));
     assert_eq!(listing.ties[0].place, leg(1));
 
     let taken = around.path().join("taken");
     fs::write(&taken, "a file").unwrap();
-    assert!(matches!(Shelf::open(&taken), Err(ShelfError::Io { .. })));
+    assert!(matches!(
+        Shelf::open(&taken),
+        Err(ShelfError::File(FileError::Io { .. }))
+    ));
     assert!(matches!(
         Shelf::open(taken.join("in it")),
-        Err(ShelfError::Io { .. })
+        Err(ShelfError::File(FileError::Io { .. }))
     ));
     assert_eq!(fs::read(&taken).unwrap(), b"a file");
 }
@@ -332,18 +341,21 @@ fn verify_tells_whole_from_unchecked_from_bad_and_changes_nothing() {
     assert_eq!(verified.len(), 7);
     assert!(matches!(
         state_of(document(&shelf, whole.id())),
-        State::Whole
+        DocumentState::Whole
     ));
-    assert!(matches!(state_of(previous(&shelf, bad.id())), State::Whole));
+    assert!(matches!(
+        state_of(previous(&shelf, bad.id())),
+        DocumentState::Whole
+    ));
     assert!(matches!(
         state_of(document(&shelf, bad.id())),
-        State::Bad(ShelfError::Unreadable { .. })
+        DocumentState::Bad(ShelfError::File(FileError::Unreadable { .. }))
     ));
-    assert!(matches!(state_of(by_hand), State::Unchecked));
-    assert!(matches!(state_of(aside), State::SetAside));
+    assert!(matches!(state_of(by_hand), DocumentState::Unchecked));
+    assert!(matches!(state_of(aside), DocumentState::SetAside));
     assert!(matches!(
         state_of(stranger),
-        State::Bad(ShelfError::Stranger { .. })
+        DocumentState::Bad(ShelfError::Stranger { .. })
     ));
     assert_eq!(fs::read(document(&shelf, bad.id())).unwrap(), b"rubbish");
 }

@@ -3,7 +3,8 @@
 use std::fs;
 
 use jiff::Timestamp;
-use marlinspeak::shelf::{Fate, Fault, IfThere, ShelfError};
+use marlinspeak::files::{FileError, FormatError};
+use marlinspeak::shelf::{DocumentError, Fate, IfThere, ShelfError};
 
 use crate::{document, five_by_six, fresh, leg, set_aside, two_copies};
 
@@ -16,7 +17,7 @@ fn a_tie_goes_to_another_shelf_and_keeps_its_id() {
     shelf.export(tie.id(), &file, IfThere::Refuse).unwrap();
     assert!(matches!(
         shelf.export(tie.id(), &file, IfThere::Refuse),
-        Err(ShelfError::Exists { .. })
+        Err(ShelfError::File(FileError::Exists { .. }))
     ));
     let imported = other.import(&file).unwrap();
     assert_eq!((&imported.tie, &imported.fate), (&tie, &Fate::Kept));
@@ -85,13 +86,13 @@ fn a_file_that_is_not_believed_is_not_imported() {
         fs::write(&file, &contents).unwrap();
         assert!(matches!(
             shelf.import(&file),
-            Err(ShelfError::Unreadable { .. })
+            Err(ShelfError::File(FileError::Unreadable { .. }))
         ));
         assert_eq!(fs::read(&file).unwrap(), contents);
     }
     assert!(matches!(
         shelf.import(around.path()),
-        Err(ShelfError::Unreadable { .. })
+        Err(ShelfError::File(FileError::Unreadable { .. }))
     ));
     assert!(shelf.list().unwrap().ties.is_empty());
 }
@@ -122,7 +123,10 @@ fn a_backup_brings_everything_back_in_its_order() {
         assert_eq!(restored.missing, 0);
         assert!(matches!(
             &*restored.faults,
-            [(_, Fault::Newer { version: 99, .. })]
+            [(
+                _,
+                DocumentError::Format(FormatError::Newer { version: 99, .. })
+            )]
         ));
     }
     assert!(set_aside(shelf.folder()).is_empty());
@@ -143,7 +147,10 @@ fn a_backup_cut_short_gives_back_its_whole_lines() {
     let (_elsewhere, other) = fresh();
     let restored = other.restore(&file).unwrap();
     assert_eq!((restored.ties.len(), restored.missing), (1, 1));
-    assert!(matches!(&*restored.faults, [(3, Fault::NotJson { .. })]));
+    assert!(matches!(
+        &*restored.faults,
+        [(3, DocumentError::Format(FormatError::NotJson { .. }))]
+    ));
 
     for head in [
         "",
@@ -153,7 +160,10 @@ fn a_backup_cut_short_gives_back_its_whole_lines() {
     ] {
         fs::write(&file, head).unwrap();
         assert!(
-            matches!(other.restore(&file), Err(ShelfError::Unreadable { .. })),
+            matches!(
+                other.restore(&file),
+                Err(ShelfError::File(FileError::Unreadable { .. }))
+            ),
             "{head}"
         );
     }

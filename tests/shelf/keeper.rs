@@ -4,6 +4,7 @@ use std::fs;
 use std::sync::mpsc::{Receiver, channel};
 use std::time::Duration;
 
+use marlinspeak::files::FileError;
 use marlinspeak::shelf::{Keeper, Kept, Shelf, ShelfError, TieId};
 
 use crate::{five_by_six, fresh, leg, two_copies};
@@ -92,7 +93,7 @@ fn what_cannot_be_saved_is_told_of_and_tried_until_it_can() {
                 attempts: so_far,
             } => {
                 assert_eq!(id, *tie.id());
-                assert!(matches!(error, ShelfError::Io { .. }));
+                assert!(matches!(error, ShelfError::File(FileError::Io { .. })));
                 assert_eq!(so_far, attempts + 1);
                 attempts = so_far;
             }

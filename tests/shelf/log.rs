@@ -6,9 +6,10 @@ use std::path::PathBuf;
 use marlinspeak::bench::{
     Allowances, Braid, Consumption, Cord, Correction, Counts, Millimetres, bight_turn,
 };
+use marlinspeak::files::{FileError, FormatError};
 use marlinspeak::shelf::{
-    ENTRY_VERSION, Entry, Fault, IfThere, Ledger, Shelf, ShelfError, State, Tie, Worked,
-    read_entry, write_entry,
+    DocumentError, DocumentState, ENTRY_VERSION, Entry, IfThere, Ledger, Shelf, ShelfError, Tie,
+    WorkTime, read_entry, write_entry,
 };
 
 use crate::{five_by_six, fresh, two_copies};
@@ -24,7 +25,7 @@ fn cord() -> Cord {
 /// What a tyer measures whose cord and width come out as `length` and `width` times what is
 /// computed, on an object of `around` millimetres.
 fn measured(tie: &Tie, around: f64, length: f64, width: f64) -> Entry {
-    let counts = Counts::from(&tie.knot.laying);
+    let counts = Counts::from(tie.plan.laying());
     let braid = Braid {
         counts,
         cord: mm(4.0),
@@ -176,12 +177,12 @@ fn the_pace_is_the_median_leg_of_the_newest_ties() {
             .map(|pace| pace.hours(1) * 3600.0)
     };
     let timed = |legs: &[f64]| {
-        let mut worked = Worked::default();
+        let mut work_time = WorkTime::default();
         for seconds in legs {
-            worked.add_leg(*seconds);
+            work_time.add_leg(*seconds);
         }
         Entry {
-            worked,
+            work_time,
             ..Entry::of(&five_by_six())
         }
     };
@@ -203,9 +204,9 @@ fn an_entry_reads_back_as_it_was_written() {
     entry.minutes = Some(95.5);
     entry.note = "snug \"é\"".to_owned();
     entry.photograph = "/home/loft/handle.jpg".to_owned();
-    entry.worked.add(5400.0);
-    entry.worked.add_leg(22.0);
-    entry.extras.insert("weather".to_owned(), "rain".into());
+    entry.work_time.add(5400.0);
+    entry.work_time.add_leg(22.0);
+    entry.unknown.insert("weather".to_owned(), "rain".into());
     assert_eq!(read_entry(&write_entry(&entry).unwrap()), Ok(entry.clone()));
     let logged = shelf.log(&entry).unwrap();
     assert_eq!(shelf.entry(&entry.tie).unwrap().as_ref(), Some(&logged));
@@ -249,9 +250,9 @@ fn damage_to_the_log_is_seen_told_and_not_overwritten() {
         };
         if ledger.troubles.is_empty() {
             // A flip in the name of the checksum leaves a field that nobody knows.
-            let extras = later.extras.clone();
+            let unknown = later.unknown.clone();
             let read = Entry {
-                extras,
+                unknown,
                 ..read.clone()
             };
             assert_eq!(read, later, "{at}");
@@ -277,8 +278,11 @@ fn an_entry_of_version_1_is_read() {
     assert_eq!((entry.tie.as_str(), &*entry.name), ("oarlock7", "tiller"));
     assert_eq!(entry.counts, Counts::new(5, 6, 2).unwrap());
     assert_eq!(entry.used(), Some(mm(1850.0)));
-    assert_eq!((entry.minutes, entry.worked.legs_timed()), (Some(95.5), 7));
-    assert_eq!(entry.extras["weather"], "rain");
+    assert_eq!(
+        (entry.minutes, entry.work_time.legs_timed()),
+        (Some(95.5), 7)
+    );
+    assert_eq!(entry.unknown["weather"], "rain");
     assert!(entry.length_factor().is_some() && entry.width_factor().is_some());
 }
 
@@ -324,7 +328,7 @@ fn entries_out_of_range_are_refused() {
     }
     assert!(matches!(
         read_entry(&vec![b' '; 2 << 20]),
-        Err(Fault::TooLarge { .. })
+        Err(DocumentError::Format(FormatError::TooLarge { .. }))
     ));
 }
 
@@ -373,12 +377,12 @@ fn verify_looks_at_the_log_too() {
         .log(&measured(&five_by_six(), 40.0, 1.1, 1.0))
         .unwrap();
     let verified = shelf.verify().unwrap();
-    assert!(matches!(verified.as_slice(), [one] if matches!(one.state, State::Whole)));
+    assert!(matches!(verified.as_slice(), [one] if matches!(one.state, DocumentState::Whole)));
     fs::write(log_file(&shelf, &entry), "rubbish").unwrap();
     let verified = shelf.verify().unwrap();
     assert!(matches!(
         &verified[0].state,
-        State::Bad(ShelfError::Unreadable { .. })
+        DocumentState::Bad(ShelfError::File(FileError::Unreadable { .. }))
     ));
 }
 

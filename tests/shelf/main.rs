@@ -14,9 +14,9 @@ mod schema;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use marlinspeak::guide::Place;
-use marlinspeak::knot::{Hand, Knot, Laying, Order, Side, Turn, Weave};
-use marlinspeak::shelf::{Chosen, Shelf, Tie, TieId};
+use marlinspeak::guide::{Place, Plan};
+use marlinspeak::knot::Turn;
+use marlinspeak::shelf::{Shelf, Tie, TieId};
 use tempfile::TempDir;
 
 /// A shelf in a folder of its own, which goes when the folder is dropped.
@@ -28,13 +28,7 @@ fn fresh() -> (TempDir, Shelf) {
 
 /// A doubled 5 lead 6 bight knot, just begun.
 fn five_by_six() -> Tie {
-    let knot = Knot::new(5, 6, Weave::default()).unwrap();
-    let chosen = Chosen {
-        laying: Laying::new(knot, 2, Order::default()).unwrap(),
-        side: Side::Right,
-        hand: Hand::Right,
-    };
-    Tie::begin(chosen, leg(1))
+    Tie::begin(Plan::read("5", "6", "2", "1").unwrap(), leg(1))
 }
 
 /// The place before a leg of the lead pass.

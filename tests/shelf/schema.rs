@@ -3,9 +3,10 @@
 use std::fs;
 
 use jiff::Timestamp;
-use marlinspeak::guide::Place;
+use marlinspeak::files::FormatError;
+use marlinspeak::guide::{Place, Plan};
 use marlinspeak::knot::{Hand, Knot, Laying, Order, Side, Turn, Weave};
-use marlinspeak::shelf::{Chosen, Fault, ShelfError, Tie, VERSION, read_tie, write_tie};
+use marlinspeak::shelf::{DocumentError, ShelfError, TIE_VERSION, Tie, read_tie, write_tie};
 use proptest::prelude::*;
 use serde_json::{Map, Value, json};
 
@@ -25,11 +26,11 @@ fn a_document_of_version_0_is_read_and_saved_in_the_newest() {
         leg: 7,
     };
     assert_eq!(tie.place, Place::Lay { turn, crossing: 1 });
-    assert_eq!((tie.knot.side, tie.knot.hand), (Side::Left, Hand::Right));
-    assert_eq!(tie.knot.laying.order(), Order::PassByPass);
+    assert_eq!((tie.plan.side, tie.plan.hand), (Side::Left, Hand::Right));
+    assert_eq!(tie.plan.laying().order(), Order::PassByPass);
     shelf.save(&tie).unwrap();
     let new: Value = serde_json::from_slice(&fs::read(&file).unwrap()).unwrap();
-    assert_eq!(new["version"], json!(VERSION));
+    assert_eq!(new["version"], json!(TIE_VERSION));
     assert_eq!(new["place"]["phase"], "follow");
     assert!(new["place"].get("stage").is_none());
     // The old document stays as the copy before.
@@ -40,10 +41,10 @@ fn a_document_of_version_0_is_read_and_saved_in_the_newest() {
 fn a_newer_version_is_refused_with_its_number() {
     assert_eq!(
         read_tie(include_bytes!("../data/ties/newer.json")),
-        Err(Fault::Newer {
+        Err(DocumentError::Format(FormatError::Newer {
             version: 99,
-            known: VERSION
-        })
+            known: TIE_VERSION
+        }))
     );
 }
 
@@ -53,7 +54,7 @@ fn a_document_written_by_hand_keeps_what_this_version_does_not_know() {
     let by_hand = include_bytes!("../data/ties/by-hand.json");
     fs::write(shelf.folder().join("byhand.json"), by_hand).unwrap();
     let mut tie = shelf.list().unwrap().ties.remove(0);
-    assert_eq!(tie.knot.laying.knot().weave().to_string(), "ouo");
+    assert_eq!(tie.plan.knot().weave().to_string(), "ouo");
     tie.place = leg(4);
     shelf.save(&tie).unwrap();
     let before: Value = serde_json::from_slice(by_hand).unwrap();
@@ -79,7 +80,7 @@ fn a_changed_document_with_its_old_checksum_is_damage() {
     assert_ne!(changed, whole);
     assert!(matches!(
         read_tie(changed.as_bytes()),
-        Err(Fault::Checksum { .. })
+        Err(DocumentError::Format(FormatError::Checksum { .. }))
     ));
     // Spaces and the order of fields are nobody's business.
     let other: Value = serde_json::from_str(&whole).unwrap();
@@ -103,7 +104,7 @@ fn what_would_not_read_back_is_not_written() {
         ("deep", deep),
     ] {
         let mut wrong = tie.clone();
-        wrong.extras.insert(name.to_owned(), value);
+        wrong.unknown.insert(name.to_owned(), value);
         let error = shelf.save(&wrong).unwrap_err();
         assert!(
             matches!(error, ShelfError::Unwritable { .. }),
@@ -153,7 +154,7 @@ fn weaves(rows: u16) -> impl Strategy<Value = Weave> {
     ]
 }
 
-fn chosen() -> impl Strategy<Value = Chosen> {
+fn plans() -> impl Strategy<Value = Plan> {
     let counts = (2_u16..=999, 2_u16..=999, 1_u16..=9);
     let ways = (any::<bool>(), any::<bool>(), any::<bool>());
     (counts, ways)
@@ -165,11 +166,11 @@ fn chosen() -> impl Strategy<Value = Chosen> {
                 Order::StrandByStrand
             };
             let knot = Knot::new(leads, bights, weave).unwrap();
-            Chosen {
-                laying: Laying::new(knot, passes, order).unwrap(),
-                side: if side { Side::Right } else { Side::Left },
-                hand: if hand { Hand::Right } else { Hand::Left },
-            }
+            Plan::of(
+                Laying::new(knot, passes, order).unwrap(),
+                if side { Side::Right } else { Side::Left },
+                if hand { Hand::Right } else { Hand::Left },
+            )
         })
 }
 
@@ -180,14 +181,14 @@ fn times() -> impl Strategy<Value = Timestamp> {
 
 prop_compose! {
     fn ties()(
-        chosen in chosen(),
+        plan in plans(),
         within in any::<[prop::sample::Index; 4]>(),
         phase in 0..8_u8,
         texts in any::<(String, String)>(),
         times in (times(), times()),
-        extras in sections(values()),
+        unknown in sections(values()),
     ) -> Tie {
-        let laying = &chosen.laying;
+        let laying = plan.laying();
         let up_to = |index: usize, most: u16| {
             u16::try_from(within[index].index(usize::from(most))).unwrap()
         };
@@ -207,10 +208,10 @@ prop_compose! {
             6 => Place::fair(number, turn),
             _ => Place::Finish { task: number },
         };
-        let mut tie = Tie::begin(chosen, place);
+        let mut tie = Tie::begin(plan, place);
         (tie.name, tie.note) = texts;
         (tie.begun, tie.touched) = times;
-        tie.extras = extras;
+        tie.unknown = unknown;
         tie
     }
 }

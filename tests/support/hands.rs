@@ -20,7 +20,7 @@ use marlinspeak::app::{self, App, Message, PlatformServices, Services};
 use marlinspeak::guide::Plan;
 use marlinspeak::session::{Session, Wishes};
 use marlinspeak::settings::Settings;
-use marlinspeak::shelf::{Keeper, RackFile, Shelf};
+use marlinspeak::shelf::{Keeper, PresetsFile, Shelf};
 use marlinspeak::voice::{Chime, Cue, Manner, Speak};
 use marlinspeak::words::Words;
 
@@ -111,7 +111,7 @@ impl Hands {
             shelf: Some(shelf.clone()),
             keeper: Some(Arc::clone(&keeper)),
             // Not among the ties: the shelf would call it a stranger.
-            rack: Some(RackFile::at(folder.join("rack").join("rack.json"))),
+            rack: Some(PresetsFile::at(folder.join("rack").join("rack.json"))),
             platform,
         };
         let (_, events) = mpsc::unbounded();

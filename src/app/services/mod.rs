@@ -11,7 +11,7 @@ use std::time::Duration;
 
 use crate::session::Event;
 use crate::settings::Settings;
-use crate::shelf::{Held, Keeper, RackFile, Shelf, Tie};
+use crate::shelf::{Held, Keeper, PresetsFile, Shelf, Tie};
 use crate::voice::{Loss, Mute, News, Speak, Speaker, SystemVoice};
 pub use event::ServiceEvent;
 pub use platform::PlatformServices;
@@ -26,7 +26,7 @@ pub struct Services {
     /// The ties; none when there is no folder for them.
     pub shelf: Option<Shelf>,
     /// Tubes and cords kept by name; none when there is no folder for them.
-    pub rack: Option<RackFile>,
+    pub rack: Option<PresetsFile>,
     /// What saves them.
     pub keeper: Option<Arc<Keeper>>,
     /// Clock, timers, sounds, a lit screen, the file of the settings.
@@ -52,7 +52,7 @@ impl Services {
         let (platform, settings) = PlatformServices::start(tell.clone());
         let mut services = Self {
             voice,
-            rack: RackFile::default_place().ok(),
+            rack: PresetsFile::default_place().ok(),
             shelf: None,
             keeper: None,
             platform,

@@ -8,7 +8,7 @@ use super::awake::Awake;
 use super::event::ServiceEvent;
 use super::timers::Timers;
 use crate::session::Event;
-use crate::settings::{Settings, SettingsFile, Snag};
+use crate::settings::{Settings, SettingsError, SettingsFile};
 use crate::voice::{Chime, Sounder};
 
 /// The services of the platform. The default is none of them, with a clock that runs.
@@ -63,10 +63,12 @@ impl PlatformServices {
         let mut settings = Settings::default();
         if let Some(path) = SettingsFile::default_path() {
             let told = session.clone();
-            let opened = SettingsFile::open(&path, move |snag: Snag| told(Event::Settings(snag)));
+            let opened = SettingsFile::open(&path, move |trouble: SettingsError| {
+                told(Event::Settings(trouble))
+            });
             (platform.file, settings) = (opened.file, opened.settings);
-            if let Some(snag) = opened.snag {
-                session(Event::Settings(snag));
+            if let Some(trouble) = opened.trouble {
+                session(Event::Settings(trouble));
             }
         }
         // Without the thread long and double presses and the flash do not work; every key does.

@@ -16,9 +16,10 @@ use std::time::Duration;
 use super::Complaint;
 use super::print::print;
 use crate::diary;
+use crate::files::FileError;
 use crate::pedal::{self, Plugged};
-use crate::settings::{Health, SettingsFile};
-use crate::shelf::{Shelf, ShelfError, State};
+use crate::settings::{SettingsFile, SettingsHealth};
+use crate::shelf::{DocumentState, Shelf, ShelfError};
 use crate::voice::Sounder;
 use crate::words::Words;
 
@@ -129,13 +130,15 @@ fn ties(words: &Words) -> Finding {
     let looked = Shelf::open(&folder).and_then(|shelf| shelf.verify());
     let documents = match looked {
         Ok(documents) => documents,
-        Err(ShelfError::Io { source, .. }) => return unwritable(source.to_string()),
+        Err(ShelfError::File(FileError::Io { source, .. })) => {
+            return unwritable(source.to_string());
+        }
         Err(error) => return unwritable(error.to_string()),
     };
     if let Err(error) = tempfile::tempfile_in(&folder) {
         return unwritable(error.to_string());
     }
-    let is_bad = |state: &State| matches!(state, State::Bad(_));
+    let is_bad = |state: &DocumentState| matches!(state, DocumentState::Bad(_));
     let damaged = documents.iter().filter(|one| is_bad(&one.state)).count();
     if damaged > 0 {
         return Finding::ill(words.doctor_ties_damaged(&shown, damaged));
@@ -169,14 +172,16 @@ fn settings(words: &Words) -> Finding {
         words.plainly(message, &[&[("file", file.as_str())], texts].concat())
     };
     match SettingsFile::examine(&path) {
-        Health::Whole => Finding::well(say("doctor-settings", &[])),
-        Health::None => Finding::well(say("doctor-settings-none", &[])),
-        Health::Newer(version) => {
+        SettingsHealth::Whole => Finding::well(say("doctor-settings", &[])),
+        SettingsHealth::None => Finding::well(say("doctor-settings-none", &[])),
+        SettingsHealth::Newer(version) => {
             let version = version.to_string();
             Finding::ill(say("doctor-settings-newer", &[("version", &version)]))
         }
-        Health::Damaged(why) => Finding::ill(say("doctor-settings-damaged", &[("reason", &why)])),
-        Health::Refused(why) => {
+        SettingsHealth::Damaged(why) => {
+            Finding::ill(say("doctor-settings-damaged", &[("reason", &why)]))
+        }
+        SettingsHealth::Refused(why) => {
             Finding::ill(say("doctor-settings-unwritable", &[("reason", &why)]))
         }
     }

@@ -167,10 +167,10 @@ fn start_services(
     let (mut file, mut settings) = (SettingsFile::nowhere(), Settings::default());
     if let Some(path) = SettingsFile::default_path() {
         let told = session(tell.clone());
-        let opened = SettingsFile::open(&path, move |snag| told(Event::Settings(snag)));
+        let opened = SettingsFile::open(&path, move |trouble| told(Event::Settings(trouble)));
         (file, settings) = (opened.file, opened.settings);
-        if let Some(snag) = opened.snag {
-            session(tell.clone())(Event::Settings(snag));
+        if let Some(trouble) = opened.trouble {
+            session(tell.clone())(Event::Settings(trouble));
         }
     }
     let mut services = TerminalServices {

@@ -4,7 +4,8 @@
 #![no_main]
 
 use libfuzzer_sys::fuzz_target;
-use marlinspeak::shelf::{Fault, read_entry, write_entry};
+use marlinspeak::files::FormatError;
+use marlinspeak::shelf::{DocumentError, read_entry, write_entry};
 
 fuzz_target!(|document: &[u8]| {
     if let Ok(entry) = read_entry(document) {
@@ -14,9 +15,14 @@ fuzz_target!(|document: &[u8]| {
         }
         match write_entry(&entry) {
             Ok(written) => assert!(read_entry(&written).is_ok()),
-            Err(fault) => assert!(
-                matches!(fault, Fault::TooLarge { .. } | Fault::NotTheSame),
-                "{fault}"
+            Err(error) => assert!(
+                matches!(
+                    error,
+                    DocumentError::Format(
+                        FormatError::TooLarge { .. } | FormatError::NotTheSame
+                    )
+                ),
+                "{error}"
             ),
         }
     }

@@ -4,14 +4,21 @@
 #![no_main]
 
 use libfuzzer_sys::fuzz_target;
-use marlinspeak::shelf::{Fault, read_tie, write_tie};
+use marlinspeak::files::FormatError;
+use marlinspeak::shelf::{DocumentError, read_tie, write_tie};
 
 fuzz_target!(|document: &[u8]| {
     if let Ok(tie) = read_tie(document) {
         match write_tie(&tie) {
             Ok(written) => assert_eq!(read_tie(&written), Ok(tie)),
             // Spaces between the fields can make a full document too large to write.
-            Err(fault) => assert!(matches!(fault, Fault::TooLarge { .. }), "{fault}"),
+            Err(error) => assert!(
+                matches!(
+                    error,
+                    DocumentError::Format(FormatError::TooLarge { .. })
+                ),
+                "{error}"
+            ),
         }
     }
 });

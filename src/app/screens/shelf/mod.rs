@@ -14,7 +14,7 @@ use crate::app::jobs::{self, Job, JobOutcome, JobReport, Stock};
 use crate::app::services::LAST_SAVE;
 use crate::pedal::{Intent, Press};
 use crate::session::as_path;
-use crate::shelf::{ShelfError, Shelved, Standing, Tie, TieId};
+use crate::shelf::{ShelfError, Shelved, Tie, TieId, TieStatus};
 use crate::words::Words;
 
 /// What lies on the shelf and which tie has the focus.
@@ -207,7 +207,7 @@ impl State {
     }
 
     /// What could not be read.
-    fn troubles(&mut self) -> Vec<crate::shelf::Trouble> {
+    fn troubles(&mut self) -> Vec<crate::shelf::ShelfTrouble> {
         std::mem::take(&mut self.stock.troubles)
     }
 
@@ -271,9 +271,9 @@ impl State {
                 self.ask(Asks::Note, note, words)
             }
             ("c", _) => Action::Do(Job::Again(id)),
-            ("a", _) => Action::Do(Job::PutAway(id, !tie.is_put_away())),
+            ("a", _) => Action::Do(Job::PutAway(id, !tie.is_put_away)),
             ("delete", _) => Action::Do(Job::Delete(id)),
-            ("l", _) if shelved.standing() == Standing::Finished => {
+            ("l", _) if shelved.status() == TieStatus::Finished => {
                 Action::Log(Box::new(tie.clone()))
             }
             ("l", _) => {

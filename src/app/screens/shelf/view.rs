@@ -6,7 +6,7 @@ use iced::{Center, Element, Fill};
 use super::{Message, Prompt, State, label, line, list_id};
 use crate::app::{theme, widgets};
 use crate::guide::{AtOnce, Script};
-use crate::shelf::{Shelved, Standing};
+use crate::shelf::{Shelved, TieStatus};
 use crate::words::Words;
 
 impl State {
@@ -73,7 +73,7 @@ impl State {
     }
 
     fn row<'a>(&'a self, index: usize, tie: &'a Shelved, words: &Words) -> Element<'a, Message> {
-        let figures = words.tie_line(&tie.plan);
+        let figures = words.tie_line(&tie.tie.plan);
         let mut title = row![].spacing(20).align_y(Center);
         if !tie.tie.name.trim().is_empty() {
             title = title.push(text(&tie.tie.name).size(28).font(theme::BOLD));
@@ -83,7 +83,7 @@ impl State {
             .push(space::horizontal())
             .push(widgets::quiet(phase(tie, words), theme::BODY));
         let mut face = column![title, text(words.tie_stand(tie)).size(theme::BODY)].spacing(4);
-        if tie.standing() == Standing::Finished {
+        if tie.status() == TieStatus::Finished {
             face = face.push(widgets::quiet(words.tie_log(tie.is_logged), theme::SMALL));
         }
         if !tie.tie.note.trim().is_empty() {
@@ -100,8 +100,8 @@ impl State {
 
 /// The line above the tying screen's step: "Lead pass, leg 7 of 12".
 fn phase(tie: &Shelved, words: &Words) -> String {
-    let script = Script::new(tie.plan.clone(), AtOnce::default());
-    script
-        .step(tie.place)
-        .map_or_else(String::new, |step| words.show(tie.plan.knot(), &step).phase)
+    let script = Script::new(tie.tie.plan.clone(), AtOnce::default());
+    script.step(tie.place).map_or_else(String::new, |step| {
+        words.show(tie.tie.plan.knot(), &step).phase
+    })
 }

@@ -250,7 +250,7 @@ impl State {
     /// What is said when the screen appears.
     fn say(&self, words: &Words) -> String {
         match (self.waiting.first(), self.plan()) {
-            (Some(first), _) => words.say_opening(&first.plan, Some(first.progress)),
+            (Some(first), _) => words.say_opening(&first.tie.plan, Some(first.progress)),
             (None, Ok(plan)) => words.say_opening(&plan, None),
             (None, Err(error)) => words.knot_error(&error),
         }

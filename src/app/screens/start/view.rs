@@ -66,7 +66,7 @@ impl State {
             }
             let face = face
                 .push(
-                    text(words.tie_line(&waiting.plan))
+                    text(words.tie_line(&waiting.tie.plan))
                         .size(28)
                         .font(theme::BOLD),
                 )

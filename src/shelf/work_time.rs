@@ -2,20 +2,21 @@
 
 use std::collections::BTreeMap;
 
-use serde_json::{Map, Value, json};
+use serde::{Deserialize, Serialize};
 
 /// Working time, and the times of single legs.
 ///
 /// The legs are kept as a tally by seconds rounded to two figures, not as a list: so the
 /// document stays small however long the tie is, and a median is right to five per cent.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub struct Worked {
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(try_from = "WorkTimeSection", into = "WorkTimeSection")]
+pub struct WorkTime {
     seconds: f64,
     /// Tenths of a second, rounded to two figures, and how many legs took so long.
     legs: BTreeMap<u32, u32>,
 }
 
-impl Worked {
+impl WorkTime {
     /// A leg quicker than this was skipped through and not tied, in seconds. *Common practice.*
     pub const QUICKEST_LEG: f64 = 1.5;
     /// A leg slower than this had a rest in it, in seconds. *Common practice.*
@@ -74,36 +75,62 @@ impl Worked {
         None
     }
 
-    /// As it stands in a document: `{"seconds": 512.4, "legs": {"12": 5, "8.5": 2}}`.
-    pub(super) fn to_json(&self) -> Value {
-        let legs: Map<String, Value> = self
-            .legs
-            .iter()
-            .map(|(tenths, count)| ((f64::from(*tenths) / 10.0).to_string(), (*count).into()))
-            .collect();
-        json!({ "seconds": (self.seconds * 10.0).round() / 10.0, "legs": legs })
+    /// Whether nothing was noted yet.
+    pub(super) fn is_empty(&self) -> bool {
+        *self == Self::default()
     }
+}
 
-    /// Reads it back. It is an aid and not the work itself: what cannot be used is left out.
-    pub(super) fn from_json(value: &Value) -> Self {
-        let seconds = value.get("seconds").and_then(Value::as_f64).unwrap_or(0.0);
-        let mut worked = Self::default();
-        worked.add(seconds);
-        for (seconds, count) in value
-            .get("legs")
-            .and_then(Value::as_object)
-            .into_iter()
-            .flatten()
-        {
-            let seconds = seconds.parse().ok();
-            let count = count.as_u64().and_then(|count| u32::try_from(count).ok());
-            if let (Some(seconds), Some(count)) = (seconds, count)
-                && (Self::QUICKEST_LEG..=Self::SLOWEST_LEG).contains(&seconds)
-            {
-                worked.legs.insert(two_figures(seconds), count);
-            }
+/// As it stands in a document: `{"seconds": 512.4, "legs": {"12": 5, "8.5": 2}}`, the legs by
+/// their seconds.
+#[derive(Default, Serialize, Deserialize)]
+#[serde(default)]
+struct WorkTimeSection {
+    seconds: f64,
+    legs: BTreeMap<String, u32>,
+}
+
+impl From<WorkTime> for WorkTimeSection {
+    fn from(time: WorkTime) -> Self {
+        let seconds = |tenths: u32| (f64::from(tenths) / 10.0).to_string();
+        Self {
+            seconds: time.seconds,
+            legs: time
+                .legs
+                .into_iter()
+                .map(|(tenths, count)| (seconds(tenths), count))
+                .collect(),
         }
-        worked
+    }
+}
+
+impl TryFrom<WorkTimeSection> for WorkTime {
+    type Error = String;
+
+    fn try_from(section: WorkTimeSection) -> Result<Self, String> {
+        let seconds = section.seconds;
+        if !(0.0..=Self::MOST).contains(&seconds) {
+            return Err(format!("{seconds} seconds, outside 0 to {}", Self::MOST));
+        }
+        let mut time = Self {
+            seconds,
+            legs: BTreeMap::new(),
+        };
+        for (text, count) in section.legs {
+            let seconds: Option<f64> = text.parse().ok();
+            let seconds = seconds
+                .filter(|seconds| (Self::QUICKEST_LEG..=Self::SLOWEST_LEG).contains(seconds))
+                .ok_or_else(|| {
+                    format!(
+                        "a leg of {text:?} seconds, outside {} to {}",
+                        Self::QUICKEST_LEG,
+                        Self::SLOWEST_LEG
+                    )
+                })?;
+            let sum = time.legs.entry(two_figures(seconds)).or_insert(0);
+            *sum = sum.saturating_add(count);
+        }
+        Ok(time)
     }
 }
 
@@ -125,10 +152,12 @@ fn two_figures(seconds: f64) -> u32 {
 
 #[cfg(test)]
 mod tests {
+    use serde_json::json;
+
     use super::*;
 
-    fn of(legs: &[f64]) -> Worked {
-        let mut worked = Worked::default();
+    fn of(legs: &[f64]) -> WorkTime {
+        let mut worked = WorkTime::default();
         for seconds in legs {
             worked.add_leg(*seconds);
         }
@@ -150,7 +179,7 @@ mod tests {
 
     #[test]
     fn the_tally_stays_small_and_right_to_a_twentieth() {
-        let mut worked = Worked::default();
+        let mut worked = WorkTime::default();
         for leg in 0..20_000_u32 {
             let seconds = 2.0 + f64::from(leg % 8000) / 10.0;
             let before = worked.clone();
@@ -170,15 +199,27 @@ mod tests {
     fn a_document_gives_back_what_it_was_given() {
         let mut worked = of(&[2.3, 8.5, 8.5, 12.0, 340.0]);
         worked.add(411.25);
-        let read = Worked::from_json(&worked.to_json());
-        assert_eq!(read.legs, worked.legs);
-        assert!((read.seconds() - 411.3).abs() < 1e-9);
+        let document = serde_json::to_value(&worked).unwrap();
+        assert_eq!(document["legs"]["8.5"], 2);
+        assert_eq!(
+            serde_json::from_value::<WorkTime>(document).unwrap(),
+            worked
+        );
         for odd in [
             json!(7),
-            json!({ "seconds": -1, "legs": [3] }),
-            json!({ "seconds": "long", "legs": { "soon": 1, "0.1": 4, "12": -2, "1e9": 3 } }),
+            json!({ "seconds": -1 }),
+            json!({ "seconds": "long" }),
+            json!({ "seconds": 4e6 }),
+            json!({ "legs": [3] }),
+            json!({ "legs": { "soon": 1 } }),
+            json!({ "legs": { "0.1": 4 } }),
+            json!({ "legs": { "1e9": 3 } }),
+            json!({ "legs": { "12": -2 } }),
         ] {
-            assert_eq!(Worked::from_json(&odd), Worked::default(), "{odd}");
+            assert!(
+                serde_json::from_value::<WorkTime>(odd.clone()).is_err(),
+                "{odd}"
+            );
         }
     }
 }

@@ -1,18 +1,19 @@
 //! Ties that leave the shelf and come to it: one as a file, or all in a backup.
 //!
 //! A backup has one JSON document a line: first what it is and how many ties and entries of the
-//! log follow, then the ties, then the log. So a backup that is damaged or cut short still gives back every whole line.
+//! log follow, then the ties, then the log. So a backup that is damaged or cut short still gives
+//! back every whole line.
 
 use std::collections::HashMap;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 use serde_json::{Value, json};
 
-use super::schema;
+use super::names::Names;
 use super::{
-    Fault, LARGEST_TIE, Shelf, ShelfError, Tie, TieId, files, read_entry, read_tie, write_entry,
-    write_tie,
+    DocumentError, Shelf, ShelfError, Tie, TieId, read_entry, read_tie, write_entry, write_tie,
 };
+use crate::files::{self, FileError, FormatError, LARGEST_DOCUMENT, Readers};
 
 const BACKUP_VERSION: u64 = 1;
 const LARGEST_BACKUP: u64 = 64 << 20;
@@ -29,10 +30,11 @@ pub enum IfThere {
 
 impl IfThere {
     fn write(self, file: &Path, contents: &[u8]) -> Result<(), ShelfError> {
-        match self {
-            Self::Refuse => files::create(file, contents),
-            Self::Replace => files::replace(file, contents),
-        }
+        // Others may read what the tyer hands over, as far as the system's own rules allow.
+        Ok(match self {
+            Self::Refuse => files::create(file, contents, Readers::AsUsual)?,
+            Self::Replace => files::replace(file, contents, Readers::AsUsual)?,
+        })
     }
 }
 
@@ -78,7 +80,7 @@ pub struct Restored {
     /// How many entries of the log were put into the log here; what it had stays.
     pub logged: usize,
     /// The lines, counted from 1, that are not believed, and why.
-    pub faults: Vec<(usize, Fault)>,
+    pub faults: Vec<(usize, DocumentError)>,
     /// How many ties and entries of the log are missing at its end.
     pub missing: u64,
 }
@@ -87,33 +89,31 @@ impl Shelf {
     /// Writes one tie to a file.
     ///
     /// # Errors
-    /// [`ShelfError::Exists`], [`ShelfError::Io`], or as [`Shelf::look`].
+    /// [`ShelfError::File`], or as [`Shelf::look`].
     pub fn export(&self, id: &TieId, file: &Path, if_there: IfThere) -> Result<(), ShelfError> {
         let (tie, _) = self.look(id)?;
-        let contents =
-            write_tie(&tie).map_err(|fault| ShelfError::Unwritable { id: tie.id, fault })?;
+        let contents = write_tie(&tie).map_err(ShelfError::unwritable(id))?;
         if_there.write(file, &contents)
     }
 
     /// Puts the tie in a file on the shelf. Nothing in the file decides where it is written.
     ///
     /// # Errors
-    /// [`ShelfError::Unreadable`] when the file is not believed, [`ShelfError::Io`].
+    /// [`ShelfError::File`], also when the file is not believed.
     pub fn import(&self, file: &Path) -> Result<Imported, ShelfError> {
-        let document = files::read(file, LARGEST_TIE)?;
-        let tie = read_tie(&document).map_err(|fault| unreadable(file, fault))?;
+        let document = files::read_bytes(file, LARGEST_DOCUMENT)?;
+        let tie = read_tie(&document).map_err(FileError::unreadable(file))?;
         self.take_in(tie)
     }
 
     /// Writes all ties and the log to one file.
     ///
     /// # Errors
-    /// [`ShelfError::Exists`], [`ShelfError::Io`], or [`ShelfError::Unreadable`] with
-    /// [`Fault::TooLarge`] when it would be too large to be read again. Nothing is written then.
+    /// [`ShelfError::File`], also with [`FormatError::TooLarge`] when it would be too large to be
+    /// read again. Nothing is written then.
     pub fn backup(&self, file: &Path, if_there: IfThere) -> Result<Backup, ShelfError> {
-        let (ids, _) = self.names()?;
         let (mut lines, mut left_out) = (Vec::new(), Vec::new());
-        for id in &ids {
+        for id in &Names::in_folder(self.folder())?.ids {
             match self.line_of(id) {
                 Ok(line) => lines.push(line),
                 Err(error) => left_out.push(error),
@@ -137,13 +137,11 @@ impl Shelf {
         }
         contents.push(b'\n');
         if contents.len() as u64 > LARGEST_BACKUP {
-            return Err(unreadable(
-                file,
-                Fault::TooLarge {
-                    bytes: contents.len() as u64,
-                    limit: LARGEST_BACKUP,
-                },
-            ));
+            let fault = FormatError::TooLarge {
+                bytes: contents.len() as u64,
+                limit: LARGEST_BACKUP,
+            };
+            return Err(FileError::unreadable(file)(fault).into());
         }
         if_there.write(file, &contents)?;
         Ok(Backup {
@@ -156,12 +154,12 @@ impl Shelf {
     /// Puts all ties of a backup on the shelf, as [`Shelf::import`] does with one.
     ///
     /// # Errors
-    /// [`ShelfError::Unreadable`] when the file is no backup, [`ShelfError::Io`].
+    /// [`ShelfError::File`], also when the file is no backup.
     pub fn restore(&self, file: &Path) -> Result<Restored, ShelfError> {
-        let contents = files::read(file, LARGEST_BACKUP)?;
+        let contents = files::read_bytes(file, LARGEST_BACKUP)?;
         let mut lines = contents.split(|byte| *byte == b'\n');
         let head = lines.next().unwrap_or_default();
-        let (ties, logged) = announced(head).map_err(|fault| unreadable(file, fault))?;
+        let (ties, logged) = announced(head).map_err(FileError::unreadable(file))?;
         let mut restored = Restored {
             ties: Vec::new(),
             logged: 0,
@@ -203,13 +201,10 @@ impl Shelf {
     /// The document of a tie on one line. A document of a newer version goes along unread.
     fn line_of(&self, id: &TieId) -> Result<Vec<u8>, ShelfError> {
         match self.look(id) {
-            Ok((tie, _)) => match write_tie(&tie) {
-                Ok(document) => Ok(on_one_line(document)),
-                Err(fault) => Err(ShelfError::Unwritable { id: tie.id, fault }),
-            },
-            Err(error) if error.is_newer() => {
-                files::read(&self.document(id), LARGEST_TIE).map(on_one_line)
-            }
+            Ok((tie, _)) => write_tie(&tie)
+                .map(on_one_line)
+                .map_err(ShelfError::unwritable(id)),
+            Err(error) if error.is_newer() => unread_line(self.file(id).path()),
             Err(error) => Err(error),
         }
     }
@@ -218,17 +213,10 @@ impl Shelf {
     fn log_line_of(&self, id: &TieId) -> Result<Option<Vec<u8>>, ShelfError> {
         match self.entry(id) {
             Ok(None) => Ok(None),
-            Ok(Some(entry)) => match write_entry(&entry) {
-                Ok(document) => Ok(Some(on_one_line(document))),
-                Err(fault) => Err(ShelfError::Unwritable {
-                    id: id.clone(),
-                    fault,
-                }),
-            },
-            Err(error) if error.is_newer() => {
-                let document = files::read(&self.log_document(id), LARGEST_TIE)?;
-                Ok(Some(on_one_line(document)))
-            }
+            Ok(Some(entry)) => write_entry(&entry)
+                .map(|document| Some(on_one_line(document)))
+                .map_err(ShelfError::unwritable(id)),
+            Err(error) if error.is_newer() => unread_line(self.entry_file(id).path()).map(Some),
             Err(error) => Err(error),
         }
     }
@@ -254,6 +242,11 @@ impl Shelf {
     }
 }
 
+/// A document that is not understood here, on one line.
+fn unread_line(file: &Path) -> Result<Vec<u8>, ShelfError> {
+    Ok(on_one_line(files::read_bytes(file, LARGEST_DOCUMENT)?))
+}
+
 /// Within JSON a line break can only be a space between two parts.
 fn on_one_line(mut document: Vec<u8>) -> Vec<u8> {
     for byte in &mut document {
@@ -265,30 +258,17 @@ fn on_one_line(mut document: Vec<u8>) -> Vec<u8> {
 }
 
 /// How many ties and entries of the log follow.
-fn announced(head: &[u8]) -> Result<(u64, u64), Fault> {
-    let no_backup = |why: &str| Fault::Shape {
-        why: why.to_owned(),
-    };
-    let Value::Object(fields) = schema::json(head)? else {
-        return Err(no_backup("the first line is not an object"));
+fn announced(head: &[u8]) -> Result<(u64, u64), FormatError> {
+    let Value::Object(fields) = files::parse(head)? else {
+        return Err(FormatError::shape("the first line is not an object"));
     };
     if fields.get("marlinspeak").and_then(Value::as_str) != Some("backup") {
-        return Err(no_backup("the first line does not say `backup`"));
+        return Err(FormatError::shape("the first line does not say `backup`"));
     }
-    schema::version_of(&fields, BACKUP_VERSION)?;
-    let ties = fields
-        .get("ties")
-        .and_then(Value::as_u64)
-        .ok_or_else(|| no_backup("the first line does not say how many ties follow"))?;
-    Ok((
-        ties,
-        fields.get("logged").and_then(Value::as_u64).unwrap_or(0),
-    ))
-}
-
-fn unreadable(file: &Path, fault: Fault) -> ShelfError {
-    ShelfError::Unreadable {
-        file: PathBuf::from(file),
-        fault,
-    }
+    files::open(head, BACKUP_VERSION)?;
+    let count = |name| fields.get(name).and_then(Value::as_u64);
+    let ties = count("ties")
+        .ok_or_else(|| FormatError::shape("the first line does not say how many ties follow"))?;
+    // The first backups had no log.
+    Ok((ties, count("logged").unwrap_or(0)))
 }

@@ -1,0 +1,212 @@
+//! Bytes in files: reading with a limit, and writing so that a whole file exists at every
+//! instant.
+
+use std::fs::{self, File};
+use std::io::{self, ErrorKind, Read as _, Write as _};
+use std::path::{Path, PathBuf};
+
+use tempfile::NamedTempFile;
+
+use super::{FileAction, FileError, FormatError};
+
+/// How the names of unfinished files end.
+const LEFTOVER: &str = ".tmp";
+
+/// Who may read a file that is written here, besides its owner.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Readers {
+    /// Nobody.
+    Owner,
+    /// Those whom the system's own rules allow (the `umask`).
+    AsUsual,
+}
+
+/// Reads a plain file of at most `limit` bytes.
+///
+/// # Errors
+/// [`FileError::Io`], or [`FileError::Unreadable`] when it is larger or no plain file.
+pub fn read_bytes(file: &Path, limit: u64) -> Result<Vec<u8>, FileError> {
+    // Asked before opening: to open a pipe may wait for ever.
+    let about = fs::metadata(file).map_err(FileError::io(FileAction::Read, file))?;
+    if !about.is_file() {
+        return Err(FileError::unreadable(file)(FormatError::NotAFile));
+    }
+    let mut contents = Vec::new();
+    File::open(file)
+        .and_then(|open| open.take(limit + 1).read_to_end(&mut contents))
+        .map_err(FileError::io(FileAction::Read, file))?;
+    if contents.len() as u64 > limit {
+        let bytes = about.len().max(contents.len() as u64);
+        return Err(FileError::unreadable(file)(FormatError::TooLarge {
+            bytes,
+            limit,
+        }));
+    }
+    Ok(contents)
+}
+
+/// Puts `contents` in the place of `file` all at once, on disk when it returns.
+///
+/// # Errors
+/// [`FileError::Io`]. The file is then as it was.
+pub fn replace(file: &Path, contents: &[u8], readers: Readers) -> Result<(), FileError> {
+    let written = write_beside(file, contents, readers)?;
+    written
+        .persist(file)
+        .map_err(|error| FileError::io(FileAction::Write, file)(error.error))?;
+    sync_folder_of(file)
+}
+
+/// Puts `contents` at `file` all at once, unless something is there.
+///
+/// # Errors
+/// [`FileError::Exists`] or [`FileError::Io`].
+pub fn create(file: &Path, contents: &[u8], readers: Readers) -> Result<(), FileError> {
+    let written = write_beside(file, contents, readers)?;
+    written
+        .persist_noclobber(file)
+        .map_err(|error| match error.error.kind() {
+            ErrorKind::AlreadyExists => FileError::Exists {
+                file: file.to_owned(),
+            },
+            _ => FileError::io(FileAction::Write, file)(error.error),
+        })?;
+    sync_folder_of(file)
+}
+
+/// Makes `copy` a copy of `file`, replacing what was there all at once; `file` stays.
+pub(super) fn keep_copy(
+    file: &Path,
+    copy: &Path,
+    limit: u64,
+    readers: Readers,
+) -> Result<(), FileError> {
+    let linked = link_path(copy);
+    // One may be left from a program that was killed.
+    remove(&linked)?;
+    if fs::hard_link(file, &linked).is_err() {
+        // Some file systems have no links.
+        return replace(copy, &read_bytes(file, limit)?, readers);
+    }
+    fs::rename(&linked, copy).map_err(FileError::io(FileAction::Move, &linked))?;
+    // The system leaves both names when they already were the same file.
+    remove(&linked)
+}
+
+/// Moves a file or folder out of the way to the first free name that `name` gives for 1, 2, ….
+pub(super) fn set_aside(file: &Path, name: impl Fn(u32) -> PathBuf) -> Result<PathBuf, FileError> {
+    for number in 1..=u32::MAX {
+        let aside = name(number);
+        if !exists(&aside) {
+            move_file(file, &aside)?;
+            return Ok(aside);
+        }
+    }
+    Err(FileError::Exists {
+        file: name(u32::MAX),
+    })
+}
+
+/// Gives a file or folder another name, on disk when it returns.
+///
+/// # Errors
+/// [`FileError::Io`].
+pub fn move_file(from: &Path, to: &Path) -> Result<(), FileError> {
+    fs::rename(from, to).map_err(FileError::io(FileAction::Move, from))?;
+    if folder_of(from) != folder_of(to) {
+        sync_folder_of(to)?;
+    }
+    sync_folder_of(from)
+}
+
+/// Whether anything has this name, be it a link to nowhere.
+pub fn exists(path: &Path) -> bool {
+    fs::symlink_metadata(path).is_ok()
+}
+
+/// Removes a file that may be gone already.
+///
+/// # Errors
+/// [`FileError::Io`].
+pub fn remove(file: &Path) -> Result<(), FileError> {
+    match fs::remove_file(file) {
+        Err(error) if error.kind() != ErrorKind::NotFound => {
+            Err(FileError::io(FileAction::Move, file)(error))
+        }
+        _ => Ok(()),
+    }
+}
+
+/// Makes a folder, with the folders around it, unless it is there.
+///
+/// # Errors
+/// [`FileError::Io`].
+pub fn make_folder(folder: &Path) -> Result<(), FileError> {
+    fs::create_dir_all(folder).map_err(FileError::io(FileAction::Make, folder))
+}
+
+/// Waits until the names in the folder of `file` are on disk.
+///
+/// # Errors
+/// [`FileError::Io`].
+pub fn sync_folder_of(file: &Path) -> Result<(), FileError> {
+    let folder = folder_of(file);
+    sync_folder(folder).map_err(FileError::io(FileAction::Write, folder))
+}
+
+#[cfg(unix)]
+fn sync_folder(folder: &Path) -> io::Result<()> {
+    File::open(folder)?.sync_all()
+}
+
+/// Elsewhere a folder cannot be opened, and the system keeps its names safe by itself.
+#[cfg(not(unix))]
+fn sync_folder(_: &Path) -> io::Result<()> {
+    Ok(())
+}
+
+pub(super) fn folder_of(file: &Path) -> &Path {
+    match file.parent() {
+        Some(folder) if !folder.as_os_str().is_empty() => folder,
+        _ => Path::new("."),
+    }
+}
+
+/// Whether a file name is one that writing `file` leaves behind when it is cut short.
+pub(super) fn is_leftover_of(file: &Path, name: &str) -> bool {
+    name.starts_with(&leftover_prefix(file)) && name.ends_with(LEFTOVER)
+}
+
+fn leftover_prefix(file: &Path) -> String {
+    let name = file.file_name().unwrap_or_default().to_string_lossy();
+    format!(".{name}.")
+}
+
+fn link_path(copy: &Path) -> PathBuf {
+    folder_of(copy).join(format!("{}link{LEFTOVER}", leftover_prefix(copy)))
+}
+
+fn write_beside(
+    file: &Path,
+    contents: &[u8],
+    readers: Readers,
+) -> Result<NamedTempFile, FileError> {
+    let prefix = leftover_prefix(file);
+    let mut beside = tempfile::Builder::new();
+    beside.prefix(&prefix).suffix(LEFTOVER);
+    // A temporary file is its owner's alone unless something else is asked for.
+    #[cfg(unix)]
+    if readers == Readers::AsUsual {
+        beside.permissions(std::os::unix::fs::PermissionsExt::from_mode(0o666));
+    }
+    #[cfg(not(unix))]
+    let _ = readers;
+    beside
+        .tempfile_in(folder_of(file))
+        .and_then(|mut written| {
+            written.write_all(contents)?;
+            written.as_file().sync_all()?;
+            Ok(written)
+        })
+        .map_err(FileError::io(FileAction::Write, file))
+}

@@ -1,0 +1,80 @@
+//! Fields that this version does not know, so that they stay in a document that it writes.
+
+use serde_json::{Map, Value};
+
+use super::Fields;
+
+/// What stands in `document` besides the fields in `known`. Sections that both have are compared
+/// field by field, down to `depth` of them one within another; below that `known` holds all.
+pub fn unknown_fields(document: Fields, known: &Fields, depth: u32) -> Fields {
+    let mut unknown = Map::new();
+    for (name, value) in document {
+        match (value, known.get(&name)) {
+            (value, None) => {
+                unknown.insert(name, value);
+            }
+            (Value::Object(section), Some(Value::Object(known))) if depth > 0 => {
+                let section = unknown_fields(section, known, depth - 1);
+                if !section.is_empty() {
+                    unknown.insert(name, section.into());
+                }
+            }
+            _ => {}
+        }
+    }
+    unknown
+}
+
+/// Puts fields that are not known beside those that are. What is known holds where both have a
+/// field.
+pub fn with_unknown(mut known: Fields, unknown: &Fields) -> Fields {
+    for (name, value) in unknown {
+        match (known.remove(name), value) {
+            (None, value) => {
+                known.insert(name.clone(), value.clone());
+            }
+            (Some(Value::Object(section)), Value::Object(unknown)) => {
+                known.insert(name.clone(), with_unknown(section, unknown).into());
+            }
+            (Some(section), _) => {
+                known.insert(name.clone(), section);
+            }
+        }
+    }
+    known
+}
+
+#[cfg(test)]
+mod tests {
+    use serde_json::json;
+
+    use super::*;
+
+    fn fields(value: Value) -> Fields {
+        let Value::Object(fields) = value else {
+            panic!("{value}");
+        };
+        fields
+    }
+
+    #[test]
+    fn what_is_not_known_stays_and_what_is_known_is_written_anew() {
+        let document = fields(json!({
+            "name": "old", "weather": "rain",
+            "knot": { "leads": 5, "dye": "tan bark", "pins": { "brass": 3 } },
+        }));
+        let known = fields(json!({ "name": "old", "knot": { "leads": 5, "pins": {} } }));
+        let unknown = unknown_fields(document, &known, 1);
+        assert_eq!(
+            unknown,
+            fields(json!({ "weather": "rain", "knot": { "dye": "tan bark" } }))
+        );
+        let anew = fields(json!({ "name": "new", "knot": { "leads": 7 } }));
+        assert_eq!(
+            with_unknown(anew, &unknown),
+            fields(json!({
+                "name": "new", "weather": "rain", "knot": { "leads": 7, "dye": "tan bark" },
+            }))
+        );
+    }
+}

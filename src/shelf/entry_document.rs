@@ -1,0 +1,146 @@
+//! The document of an entry in the log: what stands in the file, and the way there and back.
+
+use jiff::Timestamp;
+use serde::{Deserialize, Serialize};
+
+use super::sections::{CordSection, maybe_length};
+use super::{DocumentError, Entry, MOST_MINUTES, TieId, WorkTime};
+use crate::bench::{Counts, Millimetres};
+use crate::files::{self, Document, Fields, FormatError};
+
+/// The version of log documents that is written, and the newest that is read.
+pub const ENTRY_VERSION: u64 = 1;
+
+/// Sections within the document, one within another, whose unknown fields are kept.
+const SECTIONS_DEEP: u32 = 1;
+
+#[derive(Serialize, Deserialize)]
+struct EntryDocument {
+    version: u64,
+    tie: String,
+    #[serde(default)]
+    name: String,
+    knot: CountsSection,
+    logged: Timestamp,
+    cord: Option<CordSection>,
+    cut: Option<f64>,
+    left_over: Option<f64>,
+    around: Option<f64>,
+    width: Option<f64>,
+    #[serde(default)]
+    left_open: bool,
+    minutes: Option<f64>,
+    #[serde(default)]
+    worked: WorkTime,
+    #[serde(default)]
+    note: String,
+    #[serde(default)]
+    photograph: String,
+}
+
+#[derive(Serialize, Deserialize)]
+struct CountsSection {
+    leads: u16,
+    bights: u16,
+    passes: u16,
+}
+
+impl Document for Entry {
+    type Error = DocumentError;
+
+    fn read(document: &[u8]) -> Result<Self, DocumentError> {
+        read_entry(document)
+    }
+}
+
+/// Reads a document of the log.
+///
+/// # Errors
+/// The [`DocumentError`] that makes it unreadable.
+pub fn read_entry(document: &[u8]) -> Result<Entry, DocumentError> {
+    let (_, fields) = files::open(document, ENTRY_VERSION)?;
+    let document: EntryDocument = files::decode(&fields)?;
+    let mut entry = document.into_entry()?;
+    let known = files::encode(&EntryDocument::from(&entry))?;
+    entry.unknown = files::unknown_fields(fields, &known, SECTIONS_DEEP);
+    Ok(entry)
+}
+
+/// Writes a document of the log, and reads it again to be sure that it says the same.
+///
+/// # Errors
+/// The [`DocumentError`] that would make it unreadable.
+pub fn write_entry(entry: &Entry) -> Result<Vec<u8>, DocumentError> {
+    let known = files::encode(&EntryDocument::from(entry))?;
+    let text = files::seal(files::with_unknown(known, &entry.unknown))?;
+    match read_entry(&text) {
+        Ok(read) if read == *entry => Ok(text),
+        Ok(_) | Err(DocumentError::Format(FormatError::NotJson { .. })) => {
+            Err(FormatError::NotTheSame.into())
+        }
+        Err(error) => Err(error),
+    }
+}
+
+impl EntryDocument {
+    fn into_entry(self) -> Result<Entry, DocumentError> {
+        let CountsSection {
+            leads,
+            bights,
+            passes,
+        } = self.knot;
+        Ok(Entry {
+            tie: TieId::parse(&self.tie)
+                .map_err(|error| DocumentError::shape(error.to_string()))?,
+            name: self.name,
+            counts: Counts::new(leads, bights, passes)?,
+            logged: self.logged,
+            cord: self.cord.map(CordSection::cord).transpose()?,
+            cut: maybe_length("cut", self.cut)?,
+            left_over: within("left_over", self.left_over, Millimetres::MOST.get())?,
+            around: maybe_length("around", self.around)?,
+            width: maybe_length("width", self.width)?,
+            left_open: self.left_open,
+            minutes: within("minutes", self.minutes, MOST_MINUTES)?,
+            work_time: self.worked,
+            note: self.note,
+            photograph: self.photograph,
+            unknown: Fields::new(),
+        })
+    }
+}
+
+fn within(field: &str, given: Option<f64>, most: f64) -> Result<Option<f64>, DocumentError> {
+    match given {
+        Some(given) if !(0.0..=most).contains(&given) => Err(DocumentError::shape(format!(
+            "`{field}` is {given}, outside 0 to {most}"
+        ))),
+        given => Ok(given),
+    }
+}
+
+impl From<&Entry> for EntryDocument {
+    fn from(entry: &Entry) -> Self {
+        Self {
+            version: ENTRY_VERSION,
+            tie: entry.tie.to_string(),
+            name: entry.name.clone(),
+            knot: CountsSection {
+                leads: entry.counts.leads(),
+                bights: entry.counts.bights(),
+                passes: entry.counts.passes(),
+            },
+            logged: entry.logged,
+            cord: entry.cord.as_ref().map(CordSection::from),
+            cut: entry.cut.map(Millimetres::get),
+            left_over: entry.left_over,
+            around: entry.around.map(Millimetres::get),
+            width: entry.width.map(Millimetres::get),
+            left_open: entry.left_open,
+            minutes: entry.minutes,
+            worked: entry.work_time.clone(),
+            note: entry.note.clone(),
+            photograph: entry.photograph.clone(),
+        }
+    }
+}

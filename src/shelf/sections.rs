@@ -1,0 +1,200 @@
+//! Sections for a tube, a cord and what the knot is finished to, as they stand in documents.
+//! Every length is in millimetres.
+
+use serde::{Deserialize, Serialize};
+
+use super::DocumentError;
+use crate::bench::{Allowances, Cord, Correction, Finish, Millimetres, Thread, Tube};
+use crate::guide::Setup;
+
+/// The heaviest cord that is believed, in grams a metre.
+const HEAVIEST: f64 = 1e6;
+
+/// A tube and its rings.
+#[derive(Serialize, Deserialize)]
+pub(super) struct TubeSection {
+    diameter: f64,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    rows: Option<Vec<u16>>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    wall: Option<f64>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pin: Option<f64>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    thread: Option<String>,
+}
+
+/// A cord, with its weight in grams a metre.
+#[derive(Serialize, Deserialize)]
+pub(super) struct CordSection {
+    diameter: f64,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    name: Option<String>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    grams_per_metre: Option<f64>,
+}
+
+/// What the finished knot sits on, and the width it is left open to.
+#[derive(Serialize, Deserialize)]
+struct ObjectSection {
+    diameter: f64,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    open_to: Option<f64>,
+}
+
+/// Cord beyond what lies in the knot.
+#[derive(Serialize, Deserialize)]
+struct TailsSection {
+    standing: f64,
+    working: f64,
+    holding: f64,
+}
+
+/// What the log says of the cord, as factors.
+#[derive(Serialize, Deserialize)]
+struct CorrectionSection {
+    length: f64,
+    width: f64,
+}
+
+/// The sections of a setup. They make one when both a tube and a cord are there.
+#[derive(Default, Serialize, Deserialize)]
+pub(super) struct SetupSections {
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    tube: Option<TubeSection>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    cord: Option<CordSection>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    object: Option<ObjectSection>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    tails: Option<TailsSection>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    correction: Option<CorrectionSection>,
+}
+
+impl SetupSections {
+    /// The setup that they make, if any.
+    ///
+    /// # Errors
+    /// A section that no tube, cord, object, tails or correction can have.
+    pub(super) fn setup(self) -> Result<Option<Setup>, DocumentError> {
+        let (Some(tube), Some(cord)) = (self.tube, self.cord) else {
+            return Ok(None);
+        };
+        let mut setup = Setup::new(tube.tube()?, cord.cord()?);
+        if let Some(object) = self.object {
+            setup.finish = Some(Finish {
+                around: length("object.diameter", object.diameter)?,
+                open_to: maybe_length("object.open_to", object.open_to)?,
+            });
+        }
+        if let Some(tails) = self.tails {
+            setup.allowances = Allowances {
+                standing_tail: length("tails.standing", tails.standing)?,
+                working_tail: length("tails.working", tails.working)?,
+                holding: length("tails.holding", tails.holding)?,
+            };
+        }
+        if let Some(CorrectionSection { length, width }) = self.correction {
+            setup.correction = Correction::new(length, width)
+                .map_err(|error| DocumentError::shape(format!("`correction`: {error}")))?;
+        }
+        Ok(Some(setup))
+    }
+}
+
+impl From<&Setup> for SetupSections {
+    fn from(setup: &Setup) -> Self {
+        let tails = setup.allowances;
+        Self {
+            tube: Some(TubeSection::from(&setup.tube)),
+            cord: Some(CordSection::from(&setup.cord)),
+            object: setup.finish.map(|finish| ObjectSection {
+                diameter: finish.around.get(),
+                open_to: finish.open_to.map(Millimetres::get),
+            }),
+            tails: Some(TailsSection {
+                standing: tails.standing_tail.get(),
+                working: tails.working_tail.get(),
+                holding: tails.holding.get(),
+            }),
+            correction: Some(CorrectionSection {
+                length: setup.correction.length(),
+                width: setup.correction.width(),
+            }),
+        }
+    }
+}
+
+impl TubeSection {
+    /// The tube it describes.
+    pub(super) fn tube(self) -> Result<Tube, DocumentError> {
+        let diameter = length("tube.diameter", self.diameter)?;
+        let mut tube = match self.rows {
+            Some(rows) => Tube::ringed(diameter, &rows)
+                .map_err(|error| DocumentError::shape(format!("`tube.rows`: {error}")))?,
+            None => Tube::plain(diameter),
+        };
+        tube.wall = maybe_length("tube.wall", self.wall)?;
+        tube.pin_length = maybe_length("tube.pin", self.pin)?;
+        tube.thread = self
+            .thread
+            .map(|text| Thread::parse(&text))
+            .transpose()
+            .map_err(|error| DocumentError::shape(format!("`tube.thread`: {error}")))?;
+        Ok(tube)
+    }
+}
+
+impl From<&Tube> for TubeSection {
+    fn from(tube: &Tube) -> Self {
+        Self {
+            diameter: tube.diameter.get(),
+            rows: tube.rows().map(<[u16]>::to_vec),
+            wall: tube.wall.map(Millimetres::get),
+            pin: tube.pin_length.map(Millimetres::get),
+            thread: tube.thread.map(|thread| thread.name().to_owned()),
+        }
+    }
+}
+
+impl CordSection {
+    /// The cord it describes.
+    pub(super) fn cord(self) -> Result<Cord, DocumentError> {
+        let weight = self.grams_per_metre;
+        if weight.is_some_and(|grams| !(grams > 0.0 && grams <= HEAVIEST)) {
+            return Err(DocumentError::shape(
+                "`cord.grams_per_metre` is not a weight",
+            ));
+        }
+        Ok(Cord {
+            diameter: length("cord.diameter", self.diameter)?,
+            name: self.name,
+            grams_per_metre: weight,
+        })
+    }
+}
+
+impl From<&Cord> for CordSection {
+    fn from(cord: &Cord) -> Self {
+        Self {
+            diameter: cord.diameter.get(),
+            name: cord.name.clone(),
+            grams_per_metre: cord.grams_per_metre,
+        }
+    }
+}
+
+/// A length in a document.
+pub(super) fn length(name: &str, millimetres: f64) -> Result<Millimetres, DocumentError> {
+    Millimetres::new(millimetres)
+        .map_err(|error| DocumentError::shape(format!("`{name}`: {error}")))
+}
+
+/// A length that need not be there.
+pub(super) fn maybe_length(
+    name: &str,
+    millimetres: Option<f64>,
+) -> Result<Option<Millimetres>, DocumentError> {
+    millimetres.map(|given| length(name, given)).transpose()
+}

@@ -1,0 +1,219 @@
+//! The document of a tie: its fields, its versions, and the way there and back.
+//!
+//! The types here say what stands in the file and nothing else; [`Tie`] is what the program
+//! works with. A document is read in this order: size, JSON, version and checksum, migration,
+//! shape, range.
+
+use jiff::Timestamp;
+use serde::{Deserialize, Serialize};
+use serde_json::Value;
+
+use super::sections::SetupSections;
+use super::stored_place::StoredPlace;
+use super::{DocumentError, Tie, TieId, WorkTime};
+use crate::files::{self, Document, Fields, FormatError};
+use crate::guide::{Plan, Setup};
+use crate::knot::{Hand, Knot, Laying, Order, Side, Weave};
+
+/// The version that is written, and the newest that is read.
+pub const TIE_VERSION: u64 = MIGRATIONS.len() as u64;
+
+/// What turns a document of version *n* into one of version *n* + 1, at index *n*.
+const MIGRATIONS: [fn(&mut Fields); 1] = [from_0_to_1];
+
+/// Sections within the document, one within another, whose unknown fields are kept.
+const SECTIONS_DEEP: u32 = 1;
+
+#[derive(Serialize, Deserialize)]
+struct TieDocument {
+    version: u64,
+    #[serde(default)]
+    id: String,
+    #[serde(default)]
+    name: String,
+    #[serde(default)]
+    note: String,
+    knot: KnotSection,
+    place: StoredPlace,
+    begun: Timestamp,
+    touched: Timestamp,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    cords: Vec<String>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    lesson: Option<u16>,
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    put_away: bool,
+    #[serde(default, skip_serializing_if = "WorkTime::is_empty")]
+    worked: WorkTime,
+}
+
+#[derive(Serialize, Deserialize)]
+struct KnotSection {
+    leads: u16,
+    bights: u16,
+    passes: u16,
+    weave: String,
+    #[serde(with = "SideText")]
+    side: Side,
+    #[serde(with = "HandText")]
+    hand: Hand,
+    #[serde(with = "OrderText")]
+    order: Order,
+}
+
+/// How a side is written in documents. This must stay as it is.
+#[derive(Serialize, Deserialize)]
+#[serde(remote = "Side", rename_all = "lowercase")]
+enum SideText {
+    Right,
+    Left,
+}
+
+/// How a hand is written in documents. This must stay as it is.
+#[derive(Serialize, Deserialize)]
+#[serde(remote = "Hand", rename_all = "lowercase")]
+enum HandText {
+    Right,
+    Left,
+}
+
+/// How the order of laying is written in documents. This must stay as it is.
+#[derive(Serialize, Deserialize)]
+#[serde(remote = "Order", rename_all = "kebab-case")]
+enum OrderText {
+    PassByPass,
+    StrandByStrand,
+}
+
+impl Document for Tie {
+    type Error = DocumentError;
+
+    fn read(document: &[u8]) -> Result<Self, DocumentError> {
+        read_tie(document)
+    }
+}
+
+/// Reads the document of a tie. An id that no tie can have is replaced by a new one.
+///
+/// # Errors
+/// The [`DocumentError`] that makes it unreadable.
+pub fn read_tie(document: &[u8]) -> Result<Tie, DocumentError> {
+    let (version, mut fields) = files::open(document, TIE_VERSION)?;
+    for migrate in &MIGRATIONS[usize::try_from(version).unwrap_or(MIGRATIONS.len())..] {
+        migrate(&mut fields);
+    }
+    let setup: SetupSections = files::decode(&fields)?;
+    let document: TieDocument = files::decode(&fields)?;
+    let mut tie = document.into_tie(setup.setup()?)?;
+    tie.unknown = files::unknown_fields(fields, &known_fields(&tie)?, SECTIONS_DEEP);
+    Ok(tie)
+}
+
+/// Version 0 knew one hand and one order of laying, and called the phase a stage.
+fn from_0_to_1(fields: &mut Fields) {
+    if let Some(Value::Object(knot)) = fields.get_mut("knot") {
+        knot.entry("hand").or_insert_with(|| "right".into());
+        knot.entry("order").or_insert_with(|| "pass-by-pass".into());
+    }
+    if let Some(Value::Object(place)) = fields.get_mut("place")
+        && let Some(stage) = place.remove("stage")
+    {
+        place.insert("phase".to_owned(), stage);
+    }
+    fields.insert("version".to_owned(), 1.into());
+}
+
+/// Writes the document of a tie, and reads it again to be sure that it says the same.
+///
+/// # Errors
+/// The [`DocumentError`] that would make it unreadable.
+pub fn write_tie(tie: &Tie) -> Result<Vec<u8>, DocumentError> {
+    let text = files::seal(files::with_unknown(known_fields(tie)?, &tie.unknown))?;
+    match read_tie(&text) {
+        Ok(read) if read == *tie => Ok(text),
+        Ok(_) | Err(DocumentError::Format(FormatError::NotJson { .. })) => {
+            Err(FormatError::NotTheSame.into())
+        }
+        Err(error) => Err(error),
+    }
+}
+
+/// The fields of the document of a tie that this version knows.
+fn known_fields(tie: &Tie) -> Result<Fields, FormatError> {
+    let mut fields = files::encode(&TieDocument::from(tie))?;
+    if let Some(setup) = &tie.plan.setup {
+        fields.extend(files::encode(&SetupSections::from(setup))?);
+    }
+    Ok(fields)
+}
+
+/// Removes from the unknown fields of a tie those that tell of it alone, and not of the next tie
+/// of the same knot.
+pub(super) fn remove_own(unknown: &mut Fields) {
+    for section in ["place", "worked"] {
+        unknown.remove(section);
+    }
+}
+
+impl TieDocument {
+    fn into_tie(self, setup: Option<Setup>) -> Result<Tie, DocumentError> {
+        let knot = Knot::new(
+            self.knot.leads,
+            self.knot.bights,
+            Weave::parse(&self.knot.weave)?,
+        )?;
+        let laying = Laying::new(knot, self.knot.passes, self.knot.order)?;
+        let place = self.place.read(&laying)?;
+        let plan = Plan::of(laying, self.knot.side, self.knot.hand)
+            .with_setup(setup)
+            .with_cords(self.cords)
+            .map_err(|error| {
+                DocumentError::shape(format!(
+                    "`cords` has {} names for {} strands in {} passes",
+                    error.given, error.strands, error.passes
+                ))
+            })?;
+        Ok(Tie {
+            id: TieId::parse(&self.id).unwrap_or_else(|_| TieId::draw()),
+            name: self.name,
+            note: self.note,
+            plan,
+            place,
+            begun: self.begun,
+            touched: self.touched,
+            lesson: self.lesson,
+            is_put_away: self.put_away,
+            work_time: self.worked,
+            unknown: Fields::new(),
+        })
+    }
+}
+
+impl From<&Tie> for TieDocument {
+    fn from(tie: &Tie) -> Self {
+        let laying = tie.plan.laying();
+        Self {
+            version: TIE_VERSION,
+            id: tie.id.to_string(),
+            name: tie.name.clone(),
+            note: tie.note.clone(),
+            // Where an added cord begins follows from the names, and is not kept besides.
+            knot: KnotSection {
+                leads: laying.knot().leads(),
+                bights: laying.knot().bights(),
+                passes: laying.passes(),
+                weave: laying.knot().weave().to_string(),
+                side: tie.plan.side,
+                hand: tie.plan.hand,
+                order: laying.order(),
+            },
+            place: StoredPlace::of(tie.place),
+            begun: tie.begun,
+            touched: tie.touched,
+            cords: tie.plan.cords().to_vec(),
+            lesson: tie.lesson,
+            put_away: tie.is_put_away,
+            worked: tie.work_time.clone(),
+        }
+    }
+}
