@@ -36,7 +36,7 @@ fn script_as_said(plan: &Plan) -> Vec<String> {
     );
     script
         .places()
-        .map(|place| words.say(&script.step(place).unwrap()))
+        .map(|place| words.say(&script.step(place).unwrap()).into())
         .collect()
 }
 

@@ -396,5 +396,5 @@ fn the_form_is_filled_in_by_ear_alone() {
         .with_hand(Hand::Left);
     let script = Script::new(begun, AtOnce::default());
     let first = script.step(script.first()).unwrap();
-    assert_eq!(hands.last_said(), Words::english().say(&first));
+    assert_eq!(hands.last_said(), Words::english().say(&first).as_str());
 }

@@ -128,7 +128,7 @@ fn chosen(scripts: &[Script]) -> Vec<(&Script, Step)> {
     for script in scripts {
         for step in script.places().filter_map(|place| script.step(place)) {
             let shown = on_a_line(&words[0].show(script.plan().knot(), &step));
-            let said = words.iter().map(|words| words.say(&step));
+            let said = words.iter().map(|words| words.say(&step).into());
             let texts: Vec<String> = said.chain([shown]).collect();
             let before = known.len();
             known.extend(texts.iter().flat_map(|text| phrases(text)));
@@ -230,7 +230,7 @@ fn every_kind_of_step_is_among_them() {
     let words = words("en", Detail::Plain);
     let said: Vec<String> = chosen(&scripts)
         .iter()
-        .map(|(_, step)| words.say(step))
+        .map(|(_, step)| words.say(step).into())
         .collect();
     for phrase in [
         "Leave a tail of",

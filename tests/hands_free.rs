@@ -27,7 +27,7 @@ const KNOT: [&str; 4] = ["--leads", "3", "--bights", "4"];
 fn steps() -> Vec<(Place, String)> {
     let plan = Plan::read("3", "4", "1", "1").unwrap();
     let (script, words) = (Script::new(plan, AtOnce::default()), Words::english());
-    let step = |place| (place, words.say(&script.step(place).unwrap()));
+    let step = |place| (place, words.say(&script.step(place).unwrap()).into());
     script.places().map(step).collect()
 }
 

@@ -47,7 +47,7 @@ fn places() -> Vec<Place> {
 fn says() -> Vec<String> {
     let (script, words) = (script(), Words::english());
     let steps = script.places().map(|place| script.step(place).unwrap());
-    steps.map(|step| words.say(&step)).collect()
+    steps.map(|step| words.say(&step).into()).collect()
 }
 
 /// The one tie on the shelf, when it is there and nothing is wrong with it.

@@ -61,7 +61,7 @@ fn units_change_under_the_open_tie_and_its_place_stays() {
 fn step_said(words: &Words, number: usize) -> String {
     let script = Script::new(plan(), AtOnce::default());
     let place = script.places().nth(number).unwrap();
-    words.say(&script.step(place).unwrap())
+    words.say(&script.step(place).unwrap()).into()
 }
 
 #[test]

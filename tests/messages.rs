@@ -76,72 +76,138 @@ fn ids() -> BTreeSet<String> {
     all.map(|message| message.id).collect()
 }
 
-/// Every text in double quotes in the sources, and those among them that are said in depths.
-fn quoted() -> (BTreeSet<String>, BTreeSet<String>) {
-    let (mut all, mut in_depths) = (BTreeSet::new(), BTreeSet::new());
-    for path in files(Path::new("src"), "rs") {
+/// The code of the sources but for the tables of spoken messages: no comments, and no quotes but
+/// those that begin and end a text.
+fn sources() -> Vec<String> {
+    let files = files(Path::new("src"), "rs").into_iter();
+    let others = files.filter(|path| !path.ends_with("words/spoken_messages.rs"));
+    let code = others.map(|path| {
         let source = fs::read_to_string(&path).unwrap();
         let is_code = |line: &&str| !line.trim_start().starts_with("//");
-        let source = source.lines().filter(is_code).collect::<Vec<_>>();
-        let source = source.join("\n").replace("'\"'", "").replace("\\\"", "");
-        let pieces: Vec<&str> = source.split('"').collect();
-        for (before, text) in pieces.chunks_exact(2).map(|pair| (pair[0], pair[1])) {
-            all.insert(text.to_owned());
-            if before.trim_end().ends_with("by_detail(") {
-                in_depths.insert(text.to_owned());
-            } else if before.trim_end().ends_with("by_detail(&format!(") {
-                // One hole, filled by the name of an item or a task.
-                let (start, rest) = text.split_once('{').unwrap();
-                let (_, end) = rest.split_once('}').unwrap();
-                let fits = |id: &String| id.starts_with(start) && id.ends_with(end);
-                in_depths.extend(ids().into_iter().filter(fits));
-            }
-        }
-    }
-    (all, in_depths)
-}
-
-/// Whether an id is put together from a quoted text with one hole, and another that fills it.
-fn is_filled_in(id: &str, quoted: &BTreeSet<String>) -> bool {
-    let with_hole = quoted.iter().filter_map(|text| {
-        let (start, rest) = text.split_once('{')?;
-        let (_, end) = rest.split_once('}')?;
-        (!start.is_empty()).then_some((start, end))
+        let code: Vec<&str> = source.lines().filter(is_code).collect();
+        code.join("\n").replace("'\"'", "").replace("\\\"", "")
     });
-    let mut filled = with_hole.filter_map(|(start, end)| id.strip_prefix(start)?.strip_suffix(end));
-    filled.any(|hole| quoted.contains(hole))
+    code.collect()
 }
 
-/// The beginnings of a leg are chosen first and then said in depths.
-const WAYS: [&str; 2] = ["lay-say-way", "lay-say-way-on"];
+/// Every text in double quotes in the sources, with the code before it.
+fn quoted(sources: &[String]) -> Vec<(&str, &str)> {
+    let texts = sources.iter().flat_map(|source| {
+        let pieces: Vec<&str> = source.split('"').collect();
+        let pairs = pieces.chunks_exact(2).map(|pair| (pair[0], pair[1]));
+        pairs.collect::<Vec<_>>()
+    });
+    texts.collect()
+}
+
+/// The ids of the spoken messages that the sources name, without the depth.
+fn spoken(sources: &[String]) -> BTreeSet<String> {
+    let named = sources.iter().flat_map(|source| {
+        ["SpokenMessage::", "Remark::"]
+            .into_iter()
+            .flat_map(|table| {
+                let named = source.split(table).skip(1).map(|rest| {
+                    let ends = |letter: char| !letter.is_alphanumeric();
+                    kebab(rest.split(ends).next().unwrap())
+                });
+                named.collect::<Vec<_>>()
+            })
+    });
+    named.collect()
+}
+
+/// `LaySayWay` becomes `lay-say-way`.
+fn kebab(name: &str) -> String {
+    let mut id = String::new();
+    for letter in name.chars() {
+        if letter.is_uppercase() && !id.is_empty() {
+            id.push('-');
+        }
+        id.extend(letter.to_lowercase());
+    }
+    id
+}
+
+/// The text before the hole of a pattern, and after it.
+fn around_hole(pattern: &str) -> Option<(&str, &str)> {
+    let (start, rest) = pattern.split_once('{')?;
+    let (_, end) = rest.split_once('}')?;
+    Some((start, end))
+}
+
+const DEPTHS: [&str; 3] = ["", "-brief", "-teach"];
 
 #[test]
-fn what_is_said_in_depths_is_there_in_all_three() {
+fn what_is_said_in_one_depth_is_said_in_all_three() {
     let ids = ids();
-    let (all, mut in_depths) = quoted();
-    assert!(WAYS.iter().all(|way| all.contains(*way)));
-    in_depths.extend(WAYS.map(str::to_owned));
+    let without = |id: &String, ending: &str| id.strip_suffix(ending).map(str::to_owned);
+    let in_depths: BTreeSet<String> = ids
+        .iter()
+        .filter_map(|id| without(id, "-brief").or(without(id, "-teach")))
+        .collect();
     assert!(in_depths.len() > 8, "only {in_depths:?}");
     for id in &in_depths {
-        for ending in ["", "-brief", "-teach"] {
+        for ending in DEPTHS {
             assert!(ids.contains(&format!("{id}{ending}")), "no {id}{ending}");
         }
     }
-    // And what has a depth is said in it.
-    for id in &ids {
-        let base = id.strip_suffix("-brief").or(id.strip_suffix("-teach"));
-        assert!(base.is_none_or(|base| in_depths.contains(base)), "{id}");
+}
+
+/// Messages are asked for by the variants of two tables, which their own test holds against the
+/// files, or by these calls with an id in quotes.
+const CALLS: [&str; 4] = ["self.text(", "self.sentence(", ".plainly(", ".notice("];
+
+#[test]
+fn every_message_that_is_asked_for_is_there() {
+    let (sources, ids) = (sources(), ids());
+    let mut asked_for = 0;
+    for (before, id) in quoted(&sources) {
+        let before = before.trim_end();
+        let is_there = if CALLS.iter().any(|call| before.ends_with(call)) {
+            ids.contains(id)
+        } else if CALLS
+            .iter()
+            .any(|call| before.ends_with(&format!("{call}&format!(")))
+        {
+            let (start, end) = around_hole(id).unwrap();
+            let mut ids = ids.iter();
+            ids.any(|id| id.starts_with(start) && id.ends_with(end))
+        } else {
+            continue;
+        };
+        assert!(is_there, "no {id}");
+        asked_for += 1;
     }
+    assert!(asked_for > 200, "only {asked_for}");
 }
 
 #[test]
 fn no_message_is_left_over() {
-    let (all, in_depths) = quoted();
+    let sources = sources();
+    let texts: BTreeSet<&str> = quoted(&sources).into_iter().map(|(_, text)| text).collect();
+    let spoken = spoken(&sources);
+    let stems: BTreeSet<&str> = spoken
+        .iter()
+        .filter_map(|id| id.split_once("-say").map(|(stem, _)| stem))
+        .collect();
+    let is_filled_in = |id: &str| {
+        let mut patterns = texts.iter().filter_map(|text| around_hole(text));
+        patterns.any(|(start, end)| {
+            let hole = id.strip_prefix(start).and_then(|id| id.strip_suffix(end));
+            hole.is_some_and(|hole| {
+                stems.contains(hole) || !start.is_empty() && texts.contains(hole)
+            })
+        })
+    };
     for id in ids() {
-        let base = id.strip_suffix("-brief").or(id.strip_suffix("-teach"));
-        let is_used = all.contains(&id)
-            || is_filled_in(&id, &all)
-            || base.is_some_and(|base| in_depths.contains(base) || WAYS.contains(&base));
+        let is_named = DEPTHS.iter().any(|depth| {
+            let id = id.strip_suffix(depth);
+            id.is_some_and(|id| spoken.contains(id))
+        });
+        let is_used = is_named
+            || texts.contains(&*id)
+            || stems.contains(&*id) && !id.contains("-say")
+            || is_filled_in(&id);
         assert!(is_used, "{id} is not used");
     }
 }
@@ -468,7 +534,7 @@ fn no_isolation_marks_are_spoken_or_shown() {
         for detail in Detail::ALL {
             words.set_detail(detail);
             for step in script.places().filter_map(|place| script.step(place)) {
-                let said = words.say(&step);
+                let said = words.say(&step).to_string();
                 let shown = words.show(script.plan().knot(), &step).to_string();
                 for text in [said, shown] {
                     assert!(!text.contains(['\u{2068}', '\u{2069}']), "{tag}: {text}");

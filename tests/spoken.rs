@@ -127,7 +127,7 @@ fn laid(script: &Script, words: &Words) -> Vec<(Lay, String)> {
     steps
         .take_while(|step| !matches!(step.what, What::Lift(_)))
         .filter_map(|step| match &step.what {
-            What::Lay(lay) => Some((lay.clone(), words.say(&step))),
+            What::Lay(lay) => Some((lay.clone(), words.say(&step).into())),
             _ => None,
         })
         .collect()
@@ -200,7 +200,7 @@ fn taught(tag: &str, counts: [u16; 3], at_once: AtOnce) -> Vec<String> {
     let plan = Plan::new(knot, passes, Side::Right, Hand::Right).unwrap();
     let (script, words) = (Script::new(plan, at_once), in_words(tag, Detail::Teach));
     let steps = script.places().filter_map(|place| script.step(place));
-    steps.map(|step| words.say(&step)).collect()
+    steps.map(|step| words.say(&step).into()).collect()
 }
 
 /// Every language, with little and much told at once.
@@ -277,7 +277,7 @@ fn no_brief_step_takes_longer_than_twenty_seconds() {
                 .filter(|place| !matches!(place, Place::Fair { round, .. } if *round != rounds))
                 .filter_map(|place| script.step(place));
             for step in steps {
-                let said = words.say(&step);
+                let said = words.say(&step).to_string();
                 let count = count_words(&said);
                 if count > longest.0 {
                     longest = (count, said);

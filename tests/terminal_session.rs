@@ -169,7 +169,7 @@ fn a_lesson_is_taught_whatever_is_saved() {
     let folder = TempDir::new().unwrap();
     let mut terminal = begin(&folder, lesson_tie(COURSE[0]).unwrap());
     let words = Words::english();
-    let idea = words.lesson_idea(COURSE[0].number);
+    let idea = words.lesson_idea(COURSE[0].number).to_string();
     let said = terminal.said();
     assert!(said[0].starts_with(&idea), "{said:?}");
     assert!(terminal.printed().contains(&idea));

@@ -40,7 +40,7 @@ fn steps() -> Vec<Told> {
         let shown = words.show(script.plan().knot(), &step);
         Told {
             line: format!("{}. {}", shown.phase, shown.in_words()),
-            say: words.say(&step),
+            say: words.say(&step).into(),
             caution: shown.caution,
         }
     };
@@ -175,7 +175,7 @@ fn a_whole_tie_by_single_keys_with_speech() {
     let script = script();
     let place = script.places().nth(last - 3).unwrap();
     let answer = Words::english().say_whereabouts(&script, place, None);
-    assert_eq!(terminal.line(), answer);
+    assert_eq!(terminal.line(), answer.as_str());
     terminal.press("q");
     assert!(terminal.line().starts_with("The tie is kept"));
     terminal.ends();

@@ -276,7 +276,7 @@ impl App {
         match entry {
             Err(error) => {
                 let sentence = self.context.session.refuse(&error);
-                self.context.say(&sentence);
+                self.context.say(sentence.spoken());
                 Task::none()
             }
             Ok(entry) if matches!(self.screen, Screen::Tying(_) | Screen::Shelf(_)) => {

@@ -17,13 +17,19 @@ pub struct Complaint {
 
 impl Complaint {
     /// Bad input: exit code 2.
-    pub fn input(sentence: String) -> Self {
-        Self { sentence, code: 2 }
+    pub fn input(sentence: impl Into<String>) -> Self {
+        Self {
+            sentence: sentence.into(),
+            code: 2,
+        }
     }
 
     /// Something failed at run time: exit code 1.
-    pub fn failure(sentence: String) -> Self {
-        Self { sentence, code: 1 }
+    pub fn failure(sentence: impl Into<String>) -> Self {
+        Self {
+            sentence: sentence.into(),
+            code: 1,
+        }
     }
 
     /// The exit code.

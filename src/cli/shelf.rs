@@ -141,7 +141,7 @@ impl Clerk<'_> {
             ShelfCommand::Verify { json } => self.verify(*json),
             ShelfCommand::Backup { file, replace } => {
                 let backup = self.shelf.backup(file, if_there(*replace))?;
-                print(&self.words.backed_up(file, &backup))?;
+                print(self.words.backed_up(file, &backup).shown())?;
                 self.complain_of(&backup.left_out)
             }
             ShelfCommand::Restore { file } => self.restore(file),
@@ -190,7 +190,7 @@ impl Clerk<'_> {
                 ties: ties.iter().map(TieForm::of).collect(),
                 troubles: troubles
                     .iter()
-                    .map(|trouble| self.words.shelf_error(&trouble.error))
+                    .map(|trouble| self.words.shelf_error(&trouble.error).into())
                     .collect(),
             };
             print_json(&list)?;
@@ -234,7 +234,7 @@ impl Clerk<'_> {
 
     fn restore(&self, file: &Path) -> Result<ExitCode, Failure> {
         let restored = self.shelf.restore(file)?;
-        print(&self.words.brought_in(file, &restored))?;
+        print(self.words.brought_in(file, &restored).shown())?;
         let is_whole = restored.faults.is_empty() && restored.missing == 0;
         Ok(if is_whole {
             ExitCode::SUCCESS
@@ -283,7 +283,7 @@ impl Clerk<'_> {
             DocumentState::Whole => ("whole", None),
             DocumentState::Unchecked => ("unchecked", line("unchecked")),
             DocumentState::SetAside => ("set-aside", line("aside")),
-            DocumentState::Bad(error) => ("bad", Some(self.words.shelf_error(error))),
+            DocumentState::Bad(error) => ("bad", Some(self.words.shelf_error(error).into())),
         };
         DocumentForm { file, state, why }
     }

@@ -113,7 +113,7 @@ impl Serialize for StepForms<'_> {
         serializer.collect_seq(steps(self.script).enumerate().map(|(index, step)| {
             StepForm {
                 number: index + 1,
-                say: self.words.say(&step),
+                say: self.words.say(&step).into(),
                 show: self
                     .words
                     .show(self.script.plan().knot(), &step)

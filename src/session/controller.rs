@@ -13,7 +13,7 @@ use crate::guide::{AtOnce, Checks};
 use crate::pedal::{Input, Intent, Pedals, Raw};
 use crate::settings::Settings;
 use crate::shelf::{ShelfError, ShelfTrouble, TieId};
-use crate::words::{Detail, Words};
+use crate::words::{Detail, Remark, Sentence, Spoken, Words};
 
 /// What was asked for on the command line. It comes before what is saved, whatever its value.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -107,11 +107,20 @@ impl Session {
 
     /// What the tyer must know besides the step.
     pub fn notices(&self) -> Vec<String> {
-        let mut notices = self.notices.sentences(&self.words);
+        self.sentences().into_iter().map(String::from).collect()
+    }
+
+    /// The same for the ear, one after the other.
+    pub fn say_notices(&self) -> Spoken {
+        self.sentences().into_iter().map(Spoken::from).collect()
+    }
+
+    fn sentences(&self) -> Vec<Sentence> {
+        let mut sentences = self.notices.sentences(&self.words);
         if self.is_before_the_eyes && self.tie.as_ref().is_some_and(TieInHand::looks_only) {
-            notices.insert(0, self.words.plainly("look-only", &[]));
+            sentences.insert(0, self.words.notice("look-only", &[]));
         }
-        notices
+        sentences
     }
 
     /// Everything that is shown of the tie in hand.
@@ -176,7 +185,7 @@ impl Session {
                     self.refused = Some(id.clone());
                 }
                 let sentence = self.refuse(&error);
-                self.tell(sentence);
+                self.tell(sentence.into());
             }
         }
     }
@@ -188,7 +197,7 @@ impl Session {
     }
 
     /// The sentence for what the shelf refused; it stands among the notices from now on.
-    pub fn refuse(&mut self, error: &ShelfError) -> String {
+    pub fn refuse(&mut self, error: &ShelfError) -> Sentence {
         self.notices.refused(error, &self.words)
     }
 
@@ -198,7 +207,7 @@ impl Session {
     }
 
     /// Takes in good news, to stand among the notices until the next press.
-    pub fn good_news(&mut self, news: String) {
+    pub fn good_news(&mut self, news: Sentence) {
         self.notices.tell(news);
     }
 
@@ -223,18 +232,19 @@ impl Session {
         let walk = &mut tie.walk;
         let before = if is_again {
             let looking = if looks_only {
-                self.words.plainly("look-only-say", &[])
+                self.words.remark(Remark::LookOnlySay)
             } else {
-                String::new()
+                Spoken::default()
             };
             let stands = self.words.say_taking_up(walk.script(), walk.place());
-            format!("{looking} {stands}").trim().to_owned()
+            looking.then(&stands)
         } else {
-            lesson.map_or_else(String::new, |lesson| self.words.lesson_idea(lesson))
+            let idea = lesson.map(|lesson| self.words.lesson_idea(lesson));
+            idea.map(Spoken::from).unwrap_or_default()
         };
-        let said = format!("{before} {}", walk.say()).trim().to_owned();
+        let said = before.clone().then(walk.say());
         if !before.is_empty() {
-            walk.answer_with(before);
+            walk.answer_with(before.into());
         }
         self.tie = Some(tie);
         self.is_before_the_eyes = true;

@@ -5,6 +5,7 @@ use std::time::Duration;
 use crate::settings::{Settings, SettingsError};
 use crate::shelf::{Held, Kept, ShelfError, Tie};
 use crate::voice::{Cue, Manner, News};
+use crate::words::Spoken;
 
 /// What a session can ask to be woken for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -40,7 +41,7 @@ pub enum Event {
 #[derive(Debug)]
 pub enum Effect {
     /// Say this instead of whatever is being said.
-    Say(String),
+    Say(Spoken),
     /// Say nothing more.
     Hush,
     /// Show the page again, even where nothing on it has changed: the tyer asked for it.

@@ -7,11 +7,12 @@ use super::effect::{Event, Timer};
 use crate::pedal::{Intent, Press};
 use crate::shelf::Kept;
 use crate::voice::{Cue, News};
+use crate::words::Spoken;
 
 impl Session {
     /// Takes in what happened outside. `here` is what was said last of what stands before the
     /// tyer, to be said again where something else cuts it off.
-    pub fn hear(&mut self, event: Event, here: &str, now: Duration) {
+    pub fn hear(&mut self, event: Event, here: &Spoken, now: Duration) {
         match event {
             Event::Voice(news) => self.voice(&news, here),
             Event::Kept(kept) => self.kept(&kept),
@@ -32,20 +33,20 @@ impl Session {
             Event::Settings(trouble) => {
                 let sentence = trouble.sentence(&self.words);
                 self.notices.settings(sentence.clone());
-                self.tell(sentence);
+                self.tell(sentence.into());
             }
             Event::NotAwake => {
-                let sentence = self.words.plainly("screen-not-awake", &[]);
+                let sentence = self.words.notice("screen-not-awake", &[]);
                 self.notices.screen_may_go_dark(Some(sentence));
             }
             Event::NoShelf(error) => {
                 let sentence = self.refuse(&error);
-                self.tell(sentence);
+                self.tell(sentence.into());
             }
         }
     }
 
-    pub(super) fn voice(&mut self, news: &News, here: &str) {
+    pub(super) fn voice(&mut self, news: &News, here: &Spoken) {
         self.notices.voice(news);
         match news {
             News::Lost(_) => self.cue(Cue::VoiceLost),
@@ -53,8 +54,7 @@ impl Session {
                 let sentence = self.words.no_such_voice(wanted);
                 self.notices.no_such_voice(Some(sentence.clone()));
                 // It comes while what stands there is being said: both are to be heard.
-                let both = format!("{sentence} {here}").trim().to_owned();
-                self.tell(both);
+                self.tell(Spoken::from(sentence).then(here));
             }
             _ => {}
         }
@@ -64,7 +64,7 @@ impl Session {
         let news = self.notices.kept(kept, &self.words);
         // Who only hears has to hear it; the step comes again after it.
         if let (Some(news), Some(tie), true) = (news, &self.tie, self.is_before_the_eyes) {
-            let both = format!("{news} {}", tie.walk.say());
+            let both = Spoken::from(news).then(tie.walk.say());
             self.tell(both);
         }
     }
@@ -73,8 +73,8 @@ impl Session {
         if self.has_focus && !has_focus {
             self.pedals.let_go();
             self.wait_for_gesture(now);
-            let sentence = self.words.plainly("focus-lost", &[]);
-            self.tell(sentence);
+            let sentence = self.words.notice("focus-lost", &[]);
+            self.tell(sentence.into());
         }
         self.has_focus = has_focus;
         self.notices.focus(has_focus);

@@ -3,7 +3,7 @@
 use crate::bench::{Cord, Millimetres};
 use crate::pedal::{Intent, Press};
 use crate::shelf::{Entry, MOST_MINUTES};
-use crate::words::Words;
+use crate::words::{Remark, Sentence, Spoken, Words};
 
 /// A part of the form, in the order of the Tab key.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -68,7 +68,7 @@ pub struct LogForm {
     entry: Entry,
     texts: [String; FIELDS.len()],
     focus: LogField,
-    complaint: Option<String>,
+    complaint: Option<Sentence>,
 }
 
 /// What a press in the form comes to.
@@ -77,9 +77,9 @@ pub enum LogAction {
     /// Nothing.
     None,
     /// Say this.
-    Say(String),
+    Say(Spoken),
     /// The focus is on this field: say this.
-    Focus(LogField, String),
+    Focus(LogField, Spoken),
     /// Keep the entry.
     Keep(Box<Entry>),
     /// Leave without keeping.
@@ -125,16 +125,12 @@ impl LogForm {
     }
 
     /// What is said when the form appears.
-    pub fn say(&self, words: &Words) -> String {
-        format!(
-            "{} {}",
-            words.plainly("log-say", &[]),
-            self.say_field(words)
-        )
+    pub fn say(&self, words: &Words) -> Spoken {
+        words.remark(Remark::LogSay).then(&self.say_field(words))
     }
 
     /// The field in the focus, as it is said.
-    pub fn say_field(&self, words: &Words) -> String {
+    pub fn say_field(&self, words: &Words) -> Spoken {
         let name = match (self.focus, self.entry.left_open) {
             (CordName, _) => "cord-name",
             (CordField, _) => "cord",
@@ -180,7 +176,7 @@ impl LogForm {
 
     /// What is wrong, to stand there until something is typed.
     pub fn complaint(&self) -> Option<&str> {
-        self.complaint.as_deref()
+        self.complaint.as_ref().map(Sentence::shown)
     }
 
     /// Does what a press asks for that no field took.
@@ -211,18 +207,18 @@ impl LogForm {
             Err((field, sentence)) => {
                 self.focus = field;
                 self.complain(sentence.clone());
-                LogAction::Focus(field, sentence)
+                LogAction::Focus(field, sentence.into())
             }
         }
     }
 
     /// Shows what is wrong.
-    pub fn complain(&mut self, sentence: String) {
+    pub fn complain(&mut self, sentence: Sentence) {
         self.complaint = Some(sentence);
     }
 
     /// The entry that the form describes, or the field that is wrong and why.
-    fn read(&self, words: &Words) -> Result<Entry, (LogField, String)> {
+    fn read(&self, words: &Words) -> Result<Entry, (LogField, Sentence)> {
         let length = |field: LogField| match self.typed(field).trim() {
             "" => Ok(None),
             typed => Millimetres::parse(typed)
@@ -244,7 +240,7 @@ impl LogForm {
         if let (Some(cut), Some(left)) = (cut, left_over)
             && left >= cut.get()
         {
-            return Err((LeftOver, words.plainly("log-left-over-more", &[])));
+            return Err((LeftOver, words.notice("log-left-over-more", &[])));
         }
         let minutes = match self.typed(Minutes).trim() {
             "" => None,

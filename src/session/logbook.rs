@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use crate::shelf::{Entry, Shelf, ShelfError, Tie};
-use crate::words::Words;
+use crate::words::{Sentence, Words};
 
 /// What the log's form begins with: what was logged before, or what is known of the tie.
 ///
@@ -32,12 +32,12 @@ pub enum NotLogged {
 
 impl NotLogged {
     /// The sentence for it.
-    pub fn sentence(&self, words: &Words) -> String {
+    pub fn sentence(&self, words: &Words) -> Sentence {
         match self {
-            Self::NoPhotograph(file) => words.plainly("log-no-photograph", &[("file", file)]),
+            Self::NoPhotograph(file) => words.notice("log-no-photograph", &[("file", file)]),
             Self::Shelf(error) => {
                 let reason = words.shelf_error(error);
-                words.plainly("log-not-kept", &[("reason", &reason)])
+                words.notice("log-not-kept", &[("reason", reason.shown())])
             }
         }
     }

@@ -22,7 +22,7 @@
 //! // One press leads from the hanging tail to the first leg.
 //! session.press(Some(Intent::Next), &Press::default(), Duration::from_secs(5));
 //! assert!(session.effects().iter().any(
-//!     |effect| matches!(effect, Effect::Say(said) if said.contains("From bottom pin 1"))
+//!     |effect| matches!(effect, Effect::Say(said) if said.as_str().contains("From bottom pin 1"))
 //! ));
 //! assert_eq!(session.page().unwrap().shown.phase, "Lead pass, leg 1 of 14");
 //! ```

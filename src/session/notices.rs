@@ -5,7 +5,7 @@ use std::path::Path;
 use crate::files::FileError;
 use crate::shelf::{Kept, ShelfError, ShelfTrouble};
 use crate::voice::News;
-use crate::words::Words;
+use crate::words::{Sentence, Spoken, Words};
 
 /// The notices that hold now.
 #[derive(Debug, Default)]
@@ -13,11 +13,11 @@ pub struct Notices {
     is_voice_lost: bool,
     is_focus_lost: bool,
     not_saved: Option<ShelfError>,
-    refused: Option<String>,
-    news: Option<String>,
-    settings: Option<String>,
-    not_awake: Option<String>,
-    no_such_voice: Option<String>,
+    refused: Option<Sentence>,
+    news: Option<Sentence>,
+    settings: Option<Sentence>,
+    not_awake: Option<Sentence>,
+    no_such_voice: Option<Sentence>,
     is_paused: bool,
     troubles: Vec<ShelfTrouble>,
 }
@@ -34,14 +34,14 @@ impl Notices {
 
     /// Takes in what the keeper reports, and gives the sentence for it when saving fails for
     /// the first time or works again.
-    pub fn kept(&mut self, kept: &Kept, words: &Words) -> Option<String> {
+    pub fn kept(&mut self, kept: &Kept, words: &Words) -> Option<Sentence> {
         let failed = match kept {
             Kept::Saved { .. } => None,
             Kept::Failed { error, .. } => Some(error.clone()),
         };
         match (self.not_saved.take(), failed) {
             (None, None) => None,
-            (Some(_), None) => Some(words.plainly("saving-again", &[])),
+            (Some(_), None) => Some(words.notice("saving-again", &[])),
             (before, Some(error)) => {
                 let sentence = not_saved(&error, words);
                 self.not_saved = Some(error);
@@ -51,7 +51,7 @@ impl Notices {
     }
 
     /// Takes in good news, to stand there until the next press.
-    pub fn tell(&mut self, news: String) {
+    pub fn tell(&mut self, news: Sentence) {
         self.news = Some(news);
     }
 
@@ -71,17 +71,17 @@ impl Notices {
     }
 
     /// Takes in what is wrong with the settings, as a sentence.
-    pub fn settings(&mut self, sentence: String) {
+    pub fn settings(&mut self, sentence: Sentence) {
         self.settings = Some(sentence);
     }
 
     /// Takes in that the screen may go dark, as a sentence, or that it no longer matters.
-    pub fn screen_may_go_dark(&mut self, sentence: Option<String>) {
+    pub fn screen_may_go_dark(&mut self, sentence: Option<Sentence>) {
         self.not_awake = sentence;
     }
 
     /// Takes in that a voice is not there, as a sentence, or that it is no longer wished for.
-    pub fn no_such_voice(&mut self, sentence: Option<String>) {
+    pub fn no_such_voice(&mut self, sentence: Option<Sentence>) {
         self.no_such_voice = sentence;
     }
 
@@ -102,26 +102,26 @@ impl Notices {
     }
 
     /// Takes in what the shelf refused, and gives the sentence for it.
-    pub fn refused(&mut self, error: &ShelfError, words: &Words) -> String {
+    pub fn refused(&mut self, error: &ShelfError, words: &Words) -> Sentence {
         let sentence = refusal(error, words);
         self.refused = Some(sentence.clone());
         sentence
     }
 
-    /// The sentences to be shown, the most pressing first.
-    pub fn sentences(&self, words: &Words) -> Vec<String> {
+    /// The sentences to be shown and said, the most pressing first.
+    pub fn sentences(&self, words: &Words) -> Vec<Sentence> {
         let mut sentences = Vec::new();
         if self.is_focus_lost {
-            sentences.push(words.plainly("focus-lost", &[]));
+            sentences.push(words.notice("focus-lost", &[]));
         }
         if self.is_paused {
-            sentences.push(words.plainly("paused", &[]));
+            sentences.push(words.notice("paused", &[]));
         }
         if let Some(error) = &self.not_saved {
             sentences.push(not_saved(error, words));
         }
         if self.is_voice_lost {
-            sentences.push(words.plainly("voice-lost", &[]));
+            sentences.push(words.notice("voice-lost", &[]));
         }
         sentences.extend(self.news.clone());
         sentences.extend(self.refused.clone());
@@ -135,13 +135,19 @@ impl Notices {
         );
         sentences
     }
+
+    /// All of them for the ear, one after the other.
+    pub fn say(&self, words: &Words) -> Spoken {
+        let sentences = self.sentences(words);
+        sentences.into_iter().map(Spoken::from).collect()
+    }
 }
 
-fn not_saved(error: &ShelfError, words: &Words) -> String {
-    words.plainly("saving-failed", &[("reason", &error.to_string())])
+fn not_saved(error: &ShelfError, words: &Words) -> Sentence {
+    words.notice("saving-failed", &[("reason", &error.to_string())])
 }
 
-fn sentence_for(trouble: &ShelfTrouble, words: &Words) -> String {
+fn sentence_for(trouble: &ShelfTrouble, words: &Words) -> Sentence {
     let Some(aside) = trouble.moved_to.as_deref() else {
         return refusal(&trouble.error, words);
     };
@@ -154,13 +160,13 @@ fn sentence_for(trouble: &ShelfTrouble, words: &Words) -> String {
     } else {
         "trouble-damaged"
     };
-    words.plainly(id, &[("file", &file), ("aside", &name(aside))])
+    words.notice(id, &[("file", &file), ("aside", &name(aside))])
 }
 
-fn refusal(error: &ShelfError, words: &Words) -> String {
+fn refusal(error: &ShelfError, words: &Words) -> Sentence {
     match error {
         ShelfError::File(FileError::Io { .. }) => {
-            words.plainly("trouble-io", &[("reason", &error.to_string())])
+            words.notice("trouble-io", &[("reason", &error.to_string())])
         }
         _ => words.shelf_error(error),
     }

@@ -9,7 +9,7 @@ use crate::guide::{AtOnce, Phase, Place};
 use crate::pedal::{Intent, Press};
 use crate::settings::Prose;
 use crate::voice::{Cue, Manner};
-use crate::words::Detail;
+use crate::words::{Detail, Remark, Spoken};
 
 /// How long the edge of the screen flashes.
 const FLASH: Duration = Duration::from_millis(150);
@@ -47,7 +47,7 @@ impl Session {
         if self.auto_advance.is_running {
             self.hold();
             if intent == Intent::Next {
-                let held = self.words.plainly("pace-held-say", &[]);
+                let held = self.words.remark(Remark::PaceHeldSay);
                 return self.answer(held);
             }
         }
@@ -69,7 +69,7 @@ impl Session {
         match tie.walk.press(intent, &self.words) {
             Action::Moved => {
                 tie.moved_from(before, now);
-                self.effects.push(Effect::Say(tie.walk.say().to_owned()));
+                self.effects.push(Effect::Say(tie.walk.say().clone()));
                 self.effects.extend(tie.to_keep().map(Effect::Keep));
                 let to = tie.walk.place();
                 let is_last = to == tie.walk.script().last();
@@ -79,16 +79,16 @@ impl Session {
                 self.give_time(is_forward && !is_last, now);
             }
             Action::Again if intent == Intent::Next && tie.may_be_logged() => {
-                let offer = self.words.plainly("log-offer-say", &[]);
-                let say = format!("{} {offer}", tie.walk.say());
-                tie.walk.answer_with(offer);
+                let offer = self.words.remark(Remark::LogOfferSay);
+                let say = tie.walk.say().clone().then(&offer);
+                tie.walk.answer_with(offer.into());
                 self.tell(say);
             }
             Action::Again => self.say_step(),
             Action::Say(answer) => {
                 // What stands above the step is part of where the tyer is.
-                let notices = self.notices.sentences(&self.words).join(" ");
-                self.tell(format!("{notices} {answer}").trim().to_owned());
+                let notices = self.notices.say(&self.words);
+                self.tell(notices.then(&answer));
             }
             Action::Leave => {
                 self.put_away();
@@ -100,7 +100,7 @@ impl Session {
     /// Says the step, or the question in its place, again, with an answer that stands beside it.
     pub(super) fn say_step(&mut self) {
         if let Some(tie) = &self.tie {
-            self.tell(tie.walk.say().to_owned());
+            self.tell(tie.walk.say().clone());
         }
     }
 
@@ -162,13 +162,13 @@ impl Session {
     }
 
     /// Tells the step anew. The place stays.
-    pub(super) fn retell(&mut self, answer: String) {
+    pub(super) fn retell(&mut self, answer: Spoken) {
         let Some(tie) = &mut self.tie else { return };
         tie.walk.retell(self.at_once, &self.words);
         tie.stand_where_it_is();
         self.effects.extend(tie.to_keep().map(Effect::Keep));
-        let say = format!("{answer} {}", tie.walk.say());
-        tie.walk.answer_with(answer);
+        let say = answer.clone().then(tie.walk.say());
+        tie.walk.answer_with(answer.into());
         self.tell(say);
     }
 
@@ -188,14 +188,14 @@ impl Session {
     }
 
     /// Says this, and has it stand beside the step until the next press.
-    pub(super) fn answer(&mut self, answer: String) {
+    pub(super) fn answer(&mut self, answer: Spoken) {
         if let Some(tie) = self.tie.as_mut().filter(|_| self.is_before_the_eyes) {
-            tie.walk.answer_with(answer.clone());
+            tie.walk.answer_with(answer.to_string());
         }
         self.tell(answer);
     }
 
-    pub(super) fn tell(&mut self, said: String) {
+    pub(super) fn tell(&mut self, said: Spoken) {
         self.effects.push(Effect::Show);
         self.effects.push(Effect::Say(said));
     }

@@ -6,7 +6,7 @@ use std::time::Duration;
 use crate::pedal::{Intent, Press, Times};
 use crate::settings::{DISTANCES, Light, SCREEN_WIDTHS, Settings};
 use crate::voice::{Manner, VoiceName};
-use crate::words::{SettingShown, Words, turned};
+use crate::words::{SettingShown, Spoken, Words, turned};
 
 /// A line of the list, in the order of the Tab key.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -153,7 +153,7 @@ impl SettingsList {
     }
 
     /// The line that has the focus, as it is said.
-    pub fn say(&self, words: &Words, settings: &Settings) -> String {
+    pub fn say(&self, words: &Words, settings: &Settings) -> Spoken {
         let field = Setting::ALL[self.focus % Setting::ALL.len()];
         words.say_setting(field.name(), &self.shown(field, words, settings))
     }

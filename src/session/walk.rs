@@ -7,7 +7,7 @@ use crate::bench::Pace;
 use crate::guide::{AtOnce, Place, Progress, Script, Search, TakeBack};
 use crate::pedal::Intent;
 use crate::picture::Subject;
-use crate::words::{Shown, Words};
+use crate::words::{Remark, Shown, Spoken, Words};
 
 /// A tie that is being tied.
 #[derive(Debug)]
@@ -16,7 +16,7 @@ pub struct Walk {
     place: Place,
     mode: Mode,
     shown: Shown,
-    say: String,
+    say: Spoken,
     /// An answer that stands there until the next press.
     answer: Option<String>,
     /// The tyer's pace, when known.
@@ -44,7 +44,7 @@ pub enum Action {
     /// Say what stands on the screen again.
     Again,
     /// Say this, and leave everything as it is.
-    Say(String),
+    Say(Spoken),
     /// The tyer leaves.
     Leave,
 }
@@ -53,7 +53,7 @@ impl Walk {
     /// Stands at `place`, or at the beginning when the script has no such place.
     pub fn new(script: Script, place: Place, words: &Words) -> Self {
         let place = script.settle(place).unwrap_or_else(|| script.first());
-        let (shown, say) = (Shown::default(), String::new());
+        let (shown, say) = (Shown::default(), Spoken::default());
         let mut state = Self {
             script,
             place,
@@ -133,7 +133,7 @@ impl Walk {
     }
 
     /// What is spoken of this step.
-    pub fn say(&self) -> &str {
+    pub const fn say(&self) -> &Spoken {
         &self.say
     }
 
@@ -149,7 +149,7 @@ impl Walk {
             Intent::Where => {
                 let minutes = self.minutes_left();
                 let sentence = words.say_whereabouts(&self.script, self.place, minutes);
-                self.answer = Some(sentence.clone());
+                self.answer = Some(sentence.to_string());
                 return Action::Say(sentence);
             }
             Intent::Wrong => return self.wrong(words),
@@ -245,9 +245,9 @@ impl Walk {
             return self.stand_at(self.place, words);
         }
         if self.script.is_off_pins(self.place) {
-            let sentence = words.plainly("wrong-after", &[]);
-            self.answer = Some(sentence.clone());
-            return Action::Say(sentence);
+            let sentence = words.notice("wrong-after", &[]);
+            self.answer = Some(sentence.to_string());
+            return Action::Say(sentence.into());
         }
         let back = self.script.take_back(self.place);
         self.mode = Mode::Wrong;
@@ -259,10 +259,10 @@ impl Walk {
     fn take_back(&mut self, words: &Words) -> Action {
         let is_going_on = matches!(self.mode, Mode::TakingBack(_));
         let Some(mut back) = self.script.take_back(self.place) else {
-            let nothing = words.plainly("take-back-nothing-say", &[]);
+            let nothing = words.remark(Remark::TakeBackNothingSay);
             self.stand_at(self.place, words);
-            self.say = format!("{nothing} {}", self.say);
-            self.answer = Some(nothing);
+            self.answer = Some(nothing.to_string());
+            self.say = nothing.then(&self.say);
             return Action::Moved;
         };
         if is_going_on {
@@ -279,9 +279,9 @@ impl Walk {
     fn search(&mut self, search: Box<Search>, words: &Words) -> Action {
         if let Some(place) = search.found() {
             self.stand_at(place, words);
-            let found = words.plainly("found-say", &[]);
-            self.say = format!("{found} {}", self.say);
-            self.answer = Some(found);
+            let found = words.remark(Remark::FoundSay);
+            self.answer = Some(found.to_string());
+            self.say = found.then(&self.say);
             return Action::Moved;
         }
         if let Some(question) = search.question() {

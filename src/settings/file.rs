@@ -11,7 +11,7 @@ use thiserror::Error;
 use super::Settings;
 use super::document::SettingsDocument;
 use crate::files::{self, DocumentFile, FileError, FileTrouble, FormatError, Found};
-use crate::words::Words;
+use crate::words::{Sentence, Words};
 
 /// How long the end of the program waits for the last save.
 const LAST_SAVE: Duration = Duration::from_secs(2);
@@ -84,18 +84,18 @@ pub enum SettingsHealth {
 
 impl SettingsError {
     /// The sentence for it: what is wrong, what holds now, what to try.
-    pub fn sentence(&self, words: &Words) -> String {
+    pub fn sentence(&self, words: &Words) -> Sentence {
         match self {
             Self::Damaged { aside, why } => {
                 let name = aside.file_name().unwrap_or(aside.as_os_str());
                 let name = name.to_string_lossy();
-                words.plainly("settings-damaged", &[("aside", &*name), ("reason", why)])
+                words.notice("settings-damaged", &[("aside", &*name), ("reason", why)])
             }
             Self::Newer { file, version } => {
                 let (file, version) = (file.display().to_string(), version.to_string());
-                words.plainly("settings-newer", &[("file", &file), ("version", &version)])
+                words.notice("settings-newer", &[("file", &file), ("version", &version)])
             }
-            Self::Io { why } => words.plainly("settings-not-kept", &[("reason", why)]),
+            Self::Io { why } => words.notice("settings-not-kept", &[("reason", why)]),
         }
     }
 

@@ -2,11 +2,12 @@
 //! can stand in for them.
 
 use super::{Cue, Manner, Sounder, Speaker};
+use crate::words::Spoken;
 
 /// Speaks one text at a time; a new one cuts off the old.
 pub trait Speak {
     /// Says this instead of whatever is being said.
-    fn say(&self, text: &str);
+    fn say(&self, text: &Spoken);
     /// Says nothing more.
     fn hush(&self);
     /// How everything from now on is to be said.
@@ -16,8 +17,8 @@ pub trait Speak {
 }
 
 impl Speak for Speaker {
-    fn say(&self, text: &str) {
-        Speaker::say(self, text);
+    fn say(&self, text: &Spoken) {
+        Speaker::say(self, text.as_str());
     }
 
     fn hush(&self) {
@@ -38,7 +39,7 @@ impl Speak for Speaker {
 pub struct Mute;
 
 impl Speak for Mute {
-    fn say(&self, _: &str) {}
+    fn say(&self, _: &Spoken) {}
 
     fn hush(&self) {}
 }

@@ -2,9 +2,9 @@
 
 use fluent::{FluentValue, fluent_args};
 
-use super::Words;
 use super::args::Selector;
 use super::lengths::{Length, at_hand as there_is, bound, cut, cut_of, enough, fine};
+use super::{Sentence, Words};
 use crate::bench::{
     BenchError, Counted, LengthError, Millimetres, Misfit, RigError, STANDARD_CORDS, ShapeError,
     Thread, TubeTooFull,
@@ -16,13 +16,13 @@ const MOST_TOLD: usize = 24;
 
 impl Words {
     /// The sentence for something said about object, cord or tube that cannot be used.
-    pub fn ask_error(&self, error: &AskError) -> String {
+    pub fn ask_error(&self, error: &AskError) -> Sentence {
         let asking = |asking: Asking| fluent_args! { "asking" => asking.selector() };
         match error {
             AskError::Length { asking, error } => self.length_error(*asking, error),
             AskError::Bench(error) => self.bench_error(error),
-            AskError::Missing(missing) => self.text("ask-missing", &asking(*missing)),
-            AskError::ObjectTwice => self.text("ask-object-twice", &fluent_args! {}),
+            AskError::Missing(missing) => self.sentence("ask-missing", &asking(*missing)),
+            AskError::ObjectTwice => self.sentence("ask-object-twice", &fluent_args! {}),
             AskError::CordUnknown { given, kept } => {
                 let standards: Vec<&str> = STANDARD_CORDS
                     .iter()
@@ -33,17 +33,17 @@ impl Words {
                     "given" => given.as_str(), "standards" => standards.join(", "),
                     "kept" => names(kept),
                 };
-                self.text("ask-cord-unknown", &args)
+                self.sentence("ask-cord-unknown", &args)
             }
-            AskError::CordUnmeasured { designation } => self.text(
+            AskError::CordUnmeasured { designation } => self.sentence(
                 "ask-cord-unmeasured",
                 &fluent_args! { "designation" => *designation },
             ),
             AskError::TubeUnknown { given, kept } => {
                 let args = fluent_args! { "given" => given.as_str(), "kept" => names(kept) };
-                self.text("ask-tube-unknown", &args)
+                self.sentence("ask-tube-unknown", &args)
             }
-            AskError::WithoutTube(said) => self.text("ask-without-tube", &asking(*said)),
+            AskError::WithoutTube(said) => self.sentence("ask-without-tube", &asking(*said)),
             AskError::HolesTooClose {
                 holes,
                 between,
@@ -52,16 +52,16 @@ impl Words {
                 let args = fluent_args! {
                     "holes" => *holes, "between" => fine(*between), "pin" => fine(*pin),
                 };
-                self.text("ask-holes-close", &args)
+                self.sentence("ask-holes-close", &args)
             }
-            AskError::WallTooThick { wall, tube } => self.text(
+            AskError::WallTooThick { wall, tube } => self.sentence(
                 "ask-wall-thick",
                 &fluent_args! { "wall" => fine(*wall), "tube" => fine(*tube) },
             ),
         }
     }
 
-    fn length_error(&self, asking: Asking, error: &LengthError) -> String {
+    fn length_error(&self, asking: Asking, error: &LengthError) -> Sentence {
         let (id, given) = match error {
             LengthError::Unreadable { given } => ("ask-length-unreadable", given),
             LengthError::UnknownUnit { given, .. } => ("ask-length-unit", given),
@@ -76,12 +76,12 @@ impl Words {
         if let LengthError::UnknownUnit { unit, .. } = error {
             args.set("unit", unit.as_str());
         }
-        self.text(id, &args)
+        self.sentence(id, &args)
     }
 
-    fn bench_error(&self, error: &BenchError) -> String {
+    fn bench_error(&self, error: &BenchError) -> Sentence {
         match error {
-            BenchError::RowsUnreadable { given } => self.text(
+            BenchError::RowsUnreadable { given } => self.sentence(
                 "ask-rows-unreadable",
                 &fluent_args! { "given" => given.as_str() },
             ),
@@ -98,18 +98,18 @@ impl Words {
                 let args = fluent_args! {
                     "counted" => counted, "given" => *given, "least" => *least, "most" => *most,
                 };
-                self.text("ask-count-range", &args)
+                self.sentence("ask-count-range", &args)
             }
             BenchError::UnknownThread { given } => {
                 let known: Vec<&str> = Thread::all().iter().map(|thread| thread.name()).collect();
                 let args = fluent_args! { "given" => given.as_str(), "known" => known.join(", ") };
-                self.text("ask-thread-unknown", &args)
+                self.sentence("ask-thread-unknown", &args)
             }
             // Nothing that a tyer types comes to these.
             BenchError::Correction { .. }
             | BenchError::Pace { .. }
             | BenchError::PassesShared { .. } => {
-                self.plainly("app-fault", &[("reason", &error.to_string())])
+                self.notice("app-fault", &[("reason", &error.to_string())])
             }
         }
     }
@@ -125,7 +125,7 @@ impl Words {
     }
 
     /// The sentence for a tube that cannot be rigged for a knot.
-    pub fn rig_error(&self, error: &RigError) -> String {
+    pub fn rig_error(&self, error: &RigError) -> Sentence {
         match error {
             RigError::NoRowDivides {
                 bights,
@@ -135,9 +135,9 @@ impl Words {
                 let args = fluent_args! {
                     "bights" => *bights, "rows" => numbers(rows), "can_take" => numbers(can_take),
                 };
-                self.text("rig-no-row", &args)
+                self.sentence("rig-no-row", &args)
             }
-            RigError::CordThickerThanTube { cord, tube } => self.text(
+            RigError::CordThickerThanTube { cord, tube } => self.sentence(
                 "rig-cord-thick",
                 &fluent_args! { "cord" => fine(*cord), "tube" => fine(*tube) },
             ),
@@ -153,15 +153,15 @@ impl Words {
                     "most_bights" => most_bights.unwrap_or(0),
                     "most_passes" => most_passes.unwrap_or(0),
                 };
-                self.text("rig-tube-full", &args)
+                self.sentence("rig-tube-full", &args)
             }
             RigError::Shape(error) => self.shape_error(error),
         }
     }
 
-    fn shape_error(&self, error: &ShapeError) -> String {
+    fn shape_error(&self, error: &ShapeError) -> Sentence {
         match error {
-            ShapeError::CordThickerThanObject { cord, object } => self.text(
+            ShapeError::CordThickerThanObject { cord, object } => self.sentence(
                 "shape-cord-thick",
                 &fluent_args! { "cord" => fine(*cord), "object" => fine(*object) },
             ),
@@ -179,9 +179,9 @@ impl Words {
                     "most_passes" => most_passes.unwrap_or(0),
                     "cord_below" => or_none(*cord_below, bound),
                 };
-                self.text("shape-too-full", &args)
+                self.sentence("shape-too-full", &args)
             }
-            ShapeError::NarrowerThanFaired { given, least } => self.text(
+            ShapeError::NarrowerThanFaired { given, least } => self.sentence(
                 "shape-narrower",
                 &fluent_args! { "given" => fine(*given), "least" => enough(*least) },
             ),
@@ -195,11 +195,11 @@ impl Words {
     }
 
     /// Why nothing fits and what would, in one sentence.
-    pub fn misfits(&self, misfits: &[Misfit]) -> String {
+    pub fn misfits(&self, misfits: &[Misfit]) -> Sentence {
         let other = |cord: &Option<Millimetres>| or_none(*cord, fine);
         match misfits.first() {
-            None => self.text("fit-nothing", &fluent_args! {}),
-            Some(Misfit::CordThickerThanObject { cord, object }) => self.text(
+            None => self.sentence("fit-nothing", &fluent_args! {}),
+            Some(Misfit::CordThickerThanObject { cord, object }) => self.sentence(
                 "fit-cord-thick",
                 &fluent_args! { "cord" => fine(*cord), "object" => fine(*object) },
             ),
@@ -212,7 +212,7 @@ impl Words {
                     "wanted" => fine(*wanted), "narrowest" => fine(*narrowest),
                     "cord" => other(thinner_cord),
                 };
-                self.text("fit-cover-short", &args)
+                self.sentence("fit-cover-short", &args)
             }
             Some(Misfit::CoverTooLong {
                 wanted,
@@ -220,7 +220,7 @@ impl Words {
             }) => {
                 let args =
                     fluent_args! { "wanted" => fine(*wanted), "cord" => other(thicker_cord) };
-                self.text("fit-cover-long", &args)
+                self.sentence("fit-cover-long", &args)
             }
             Some(Misfit::NoRowDivides {
                 would_fit,
@@ -229,15 +229,15 @@ impl Words {
                 let args = fluent_args! {
                     "would_fit" => numbers(would_fit), "can_take" => numbers(can_take),
                 };
-                self.text("fit-no-row", &args)
+                self.sentence("fit-no-row", &args)
             }
-            Some(Misfit::TubeTooThin { tube, would_do }) => self.text(
+            Some(Misfit::TubeTooThin { tube, would_do }) => self.sentence(
                 "fit-tube-thin",
                 &fluent_args! { "tube" => fine(*tube), "would_do" => enough(*would_do) },
             ),
             Some(Misfit::NotEnoughCord { at_hand, least }) => {
                 let args = fluent_args! { "least" => cut(*least), "at_hand" => there_is(*at_hand) };
-                self.text("fit-have-short", &args)
+                self.sentence("fit-have-short", &args)
             }
         }
     }

@@ -2,9 +2,10 @@
 
 use fluent::{FluentArgs, fluent_args};
 
-use super::Words;
 use super::args::Selector;
 use super::lengths::{cut, fine};
+use super::spoken_messages::SpokenMessage;
+use super::{Sentence, Spoken, Words};
 use crate::bench::{Answer, Cord, Counts, Rig, Shape, Tube};
 use crate::guide::{Asking, Wanted};
 
@@ -63,11 +64,11 @@ impl Words {
     }
 
     /// What is said of a knot when it is chosen: the `rank`th of `count`.
-    pub fn say_answer(&self, rank: usize, count: usize, answer: &Answer) -> String {
+    pub fn say_answer(&self, rank: usize, count: usize, answer: &Answer) -> Spoken {
         let mut args = answer_args(answer);
         args.set("rank", rank);
         args.set("count", count);
-        self.text("plan-answer-say", &args)
+        self.spoken(SpokenMessage::PlanAnswerSay, &args)
     }
 
     /// Which of the knots are shown.
@@ -84,14 +85,14 @@ impl Words {
     }
 
     /// What is said when a field of the plan is come to, with what is typed there.
-    pub fn say_field(&self, asking: Asking, text: Option<&str>) -> String {
+    pub fn say_field(&self, asking: Asking, text: Option<&str>) -> Spoken {
         let args = fluent_args! { "asking" => asking.selector(), "text" => text.unwrap_or("none") };
-        self.text("plan-field-say", &args)
+        self.spoken(SpokenMessage::PlanFieldSay, &args)
     }
 
     /// What the plan still waits for.
-    pub fn wanting(&self, asking: Asking) -> String {
-        self.text(
+    pub fn wanting(&self, asking: Asking) -> Sentence {
+        self.sentence(
             "plan-wanting",
             &fluent_args! { "asking" => asking.selector() },
         )

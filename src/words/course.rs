@@ -2,33 +2,45 @@
 
 use fluent::{FluentArgs, fluent_args};
 
-use super::Words;
+use super::spoken_messages::SpokenMessage;
+use super::{Sentence, Spoken, Words};
 use crate::guide::{COURSE, Lesson, LessonState};
 
-/// The words of the trade that the glossary explains, in an order to be read in.
-const GLOSSARY: [&str; 21] = [
-    "lead",
-    "bight",
-    "pass",
-    "leg",
-    "round",
-    "strand",
-    "standing-end",
-    "working-end",
-    "crossing",
-    "over-under",
-    "tuck",
-    "weave",
-    "follow",
-    "snug",
-    "fair",
-    "tube",
-    "ring",
-    "row",
-    "pin",
-    "rim",
-    "stagger",
+/// What the words of the trade mean, in an order to be read in.
+const GLOSSARY: [SpokenMessage; 21] = [
+    SpokenMessage::GlossaryLeadSay,
+    SpokenMessage::GlossaryBightSay,
+    SpokenMessage::GlossaryPassSay,
+    SpokenMessage::GlossaryLegSay,
+    SpokenMessage::GlossaryRoundSay,
+    SpokenMessage::GlossaryStrandSay,
+    SpokenMessage::GlossaryStandingEndSay,
+    SpokenMessage::GlossaryWorkingEndSay,
+    SpokenMessage::GlossaryCrossingSay,
+    SpokenMessage::GlossaryOverUnderSay,
+    SpokenMessage::GlossaryTuckSay,
+    SpokenMessage::GlossaryWeaveSay,
+    SpokenMessage::GlossaryFollowSay,
+    SpokenMessage::GlossarySnugSay,
+    SpokenMessage::GlossaryFairSay,
+    SpokenMessage::GlossaryTubeSay,
+    SpokenMessage::GlossaryRingSay,
+    SpokenMessage::GlossaryRowSay,
+    SpokenMessage::GlossaryPinSay,
+    SpokenMessage::GlossaryRimSay,
+    SpokenMessage::GlossaryStaggerSay,
 ];
+
+/// A word of the trade.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct GlossaryEntry {
+    /// The word.
+    pub word: String,
+    /// What it means, in a sentence or two.
+    pub meaning: String,
+    /// Both, for the ear.
+    pub say: Spoken,
+}
 
 impl Words {
     /// A lesson in the list.
@@ -37,24 +49,27 @@ impl Words {
     }
 
     /// A lesson as it is spoken when it is chosen.
-    pub fn say_lesson(&self, lesson: Lesson, state: LessonState) -> String {
-        self.text("course-line-say", &lesson_args(lesson, state))
+    pub fn say_lesson(&self, lesson: Lesson, state: LessonState) -> Spoken {
+        self.spoken(SpokenMessage::CourseLineSay, &lesson_args(lesson, state))
     }
 
     /// The idea that is new in a lesson.
-    pub fn lesson_idea(&self, number: u16) -> String {
-        self.text("course-idea", &fluent_args! { "lesson" => number })
+    pub fn lesson_idea(&self, number: u16) -> Sentence {
+        self.sentence("course-idea", &fluent_args! { "lesson" => number })
     }
 
-    /// The glossary: each word and its meaning.
-    pub fn glossary(&self) -> Vec<(String, String)> {
-        let meaning = |word: &&str| {
-            let [id, say] = [format!("glossary-{word}"), format!("glossary-{word}-say")];
-            [id, say]
-                .map(|id| self.text(&id, &FluentArgs::new()))
-                .into()
+    /// The glossary.
+    pub fn glossary(&self) -> Vec<GlossaryEntry> {
+        let entry = |message: &SpokenMessage| {
+            let word = self.plainly(message.stem(), &[]);
+            let meaning = self.spoken(*message, &FluentArgs::new());
+            GlossaryEntry {
+                say: Spoken::new(format!("{word}. {meaning}")),
+                meaning: meaning.into(),
+                word,
+            }
         };
-        GLOSSARY.iter().map(meaning).collect()
+        GLOSSARY.iter().map(entry).collect()
     }
 }
 

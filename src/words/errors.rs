@@ -3,21 +3,21 @@
 use fluent::{FluentArgs, fluent_args};
 
 use super::args::Selector;
-use super::{UnknownLanguage, Words};
+use super::{Sentence, UnknownLanguage, Words};
 use crate::guide::CordsError;
 use crate::knot::{KnotError, Quantity};
 
 impl Words {
     /// The sentence for a knot that can't be built.
-    pub fn knot_error(&self, error: &KnotError) -> String {
+    pub fn knot_error(&self, error: &KnotError) -> Sentence {
         match error {
             KnotError::NotANumber { quantity, given } => {
-                self.text("knot-not-a-number", &quantity_args(*quantity, given))
+                self.sentence("knot-not-a-number", &quantity_args(*quantity, given))
             }
             KnotError::OutOfRange { quantity, given } => {
-                self.text("knot-out-of-range", &quantity_args(*quantity, given))
+                self.sentence("knot-out-of-range", &quantity_args(*quantity, given))
             }
-            KnotError::WeaveUnreadable { given } => self.text(
+            KnotError::WeaveUnreadable { given } => self.sentence(
                 "knot-weave-unreadable",
                 &fluent_args! { "given" => given.as_str() },
             ),
@@ -25,13 +25,13 @@ impl Words {
                 let args = fluent_args! {
                     "given" => given.as_str(), "rows" => *rows, "leads" => *rows + 1,
                 };
-                self.text("knot-run-too-long", &args)
+                self.sentence("knot-run-too-long", &args)
             }
             KnotError::CodeLength { letters, rows } => {
                 let args = fluent_args! {
                     "letters" => *letters, "rows" => *rows, "leads" => *rows + 1,
                 };
-                self.text("knot-code-length", &args)
+                self.sentence("knot-code-length", &args)
             }
         }
     }
@@ -68,11 +68,20 @@ impl Words {
         self.text("language-unknown", &args)
     }
 
-    /// A message without arguments, or with texts only: file names, reasons, what was typed.
+    /// A message for the eye without arguments, or with texts only: file names, reasons, what was
+    /// typed.
     pub fn plainly(&self, id: &str, texts: &[(&'static str, &str)]) -> String {
-        let args: FluentArgs = texts.iter().map(|(name, text)| (*name, *text)).collect();
-        self.text(id, &args)
+        self.text(id, &of_texts(texts))
     }
+
+    /// The same as [`Words::plainly`] for a message that is spoken too, such as a notice.
+    pub fn notice(&self, id: &str, texts: &[(&'static str, &str)]) -> Sentence {
+        self.sentence(id, &of_texts(texts))
+    }
+}
+
+fn of_texts<'a>(texts: &[(&'static str, &'a str)]) -> FluentArgs<'a> {
+    texts.iter().map(|(name, text)| (*name, *text)).collect()
 }
 
 fn quantity_args(quantity: Quantity, given: &str) -> FluentArgs<'_> {

@@ -11,10 +11,23 @@ use unic_langid::LanguageIdentifier;
 
 use super::numbers::{formatted, ungrouped};
 use super::pseudo::{is_pseudo, lengthened};
-use super::{Detail, Units};
+use super::spoken_messages::{Remark, SpokenMessage};
+use super::{Detail, Sentence, Spoken, Units};
 
 /// The language that every message exists in.
 const FALLBACK: &str = "en";
+
+/// What stands in the place of a message that no language has.
+const NO_WORDS: &str = "There are no words for this here. The log file names what is missing.";
+
+/// Whom a text is for. It decides how a length is told and how a number is written.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Channel {
+    /// For the voice.
+    Ear,
+    /// For the screen, the terminal and paper.
+    Eye,
+}
 
 #[derive(RustEmbed)]
 #[folder = "i18n/"]
@@ -132,27 +145,56 @@ impl Words {
         }
     }
 
-    /// A message, in the chosen language or else in English.
+    /// A message for the eye.
+    pub(super) fn text(&self, id: &str, args: &FluentArgs) -> String {
+        self.put(id, args, Channel::Eye)
+    }
+
+    /// A message for the ear, in the depth that is set where there are several.
+    pub(super) fn spoken(&self, message: SpokenMessage, args: &FluentArgs) -> Spoken {
+        self.heard(&message.id(self.detail), args)
+    }
+
+    /// A sentence that is spoken as it stands.
+    pub fn remark(&self, remark: Remark) -> Spoken {
+        self.heard(remark.into(), &FluentArgs::new())
+    }
+
+    /// A message that is shown and spoken.
+    pub(super) fn sentence(&self, id: &str, args: &FluentArgs) -> Sentence {
+        Sentence::new(self.text(id, args), self.heard(id, args))
+    }
+
+    fn heard(&self, id: &str, args: &FluentArgs) -> Spoken {
+        Spoken::new(ungrouped(&self.put(id, args, Channel::Ear)))
+    }
+
+    /// A message put into text, in the chosen language or else in English.
+    ///
+    /// That no language has it, or that an argument is missing, is a fault of the program that
+    /// its tests look for. A release that has it all the same says a sentence of its own, or what
+    /// can be said, and never an id.
     ///
     /// # Panics
-    /// In debug builds, when no language has the message or an argument is missing; a release
-    /// build gives back what can be said.
-    pub(super) fn text(&self, id: &str, args: &FluentArgs) -> String {
-        let is_spoken = id.contains("-say");
-        let told = self.told_lengths(args, is_spoken);
+    /// In debug builds, at such a fault.
+    fn put(&self, id: &str, args: &FluentArgs, channel: Channel) -> String {
+        let told = self.told_lengths(args, channel);
         let args = told.as_ref().unwrap_or(args);
         for bundle in &self.bundles {
             let Some(pattern) = bundle.get_message(id).and_then(|message| message.value()) else {
+                log::error!("{} has no message {id}", self.tag);
                 continue;
             };
             let mut faults = Vec::new();
             let text = bundle.format_pattern(pattern, Some(args), &mut faults);
+            if !faults.is_empty() {
+                log::error!("message {id}: {faults:?}");
+            }
             debug_assert!(faults.is_empty(), "{id}: {faults:?}");
-            let text = tidy(text);
-            return if is_spoken { ungrouped(&text) } else { text };
+            return tidy(text);
         }
         debug_assert!(false, "no message {id}");
-        id.to_owned()
+        NO_WORDS.to_owned()
     }
 }
 
@@ -227,11 +269,14 @@ fn bundle(tag: &LanguageIdentifier, locale: &LanguageIdentifier) -> FluentBundle
         };
         let source = String::from_utf8_lossy(&file.data).into_owned();
         let resource = FluentResource::try_new(source).unwrap_or_else(|(resource, faults)| {
+            log::error!("{path}: {faults:?}");
             debug_assert!(faults.is_empty(), "{path}: {faults:?}");
             resource
         });
-        let added = bundle.add_resource(resource);
-        debug_assert!(added.is_ok(), "{path}: a message is there twice: {added:?}");
+        if let Err(faults) = bundle.add_resource(resource) {
+            log::error!("{path}: {faults:?}");
+            debug_assert!(faults.is_empty(), "{path}: {faults:?}");
+        }
     }
     bundle
 }

@@ -6,8 +6,10 @@
 use std::borrow::Cow;
 
 use fluent::types::FluentType;
-use fluent::{FluentArgs, FluentValue};
+use fluent::{FluentArgs, FluentValue, fluent_args};
 
+use super::language::Channel;
+use super::spoken_messages::SpokenMessage;
 use super::{Units, Words};
 use crate::bench::Millimetres;
 
@@ -17,6 +19,17 @@ const INCHES_IN_FEET: f64 = 36.0;
 
 /// What is a whole number but for the last bit is that number.
 const BIT: f64 = 1e-6;
+
+/// The unit a length is told in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, strum::Display)]
+#[strum(serialize_all = "lowercase")]
+enum Unit {
+    Mm,
+    Cm,
+    M,
+    In,
+    Ft,
+}
 
 /// How a length is rounded, and which units it is told in.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -100,50 +113,50 @@ impl Length {
     }
 
     /// The number that is told and the unit it is told in.
-    fn measured(self, units: Units) -> (f64, &'static str) {
+    fn measured(self, units: Units) -> (f64, Unit) {
         match units {
             Units::Metric => self.metric(),
             Units::Inch => self.inches(),
         }
     }
 
-    fn metric(self) -> (f64, &'static str) {
+    fn metric(self) -> (f64, Unit) {
         let mm = self.millimetres;
         match self.manner {
             // Too thin for a tenth, and nothing is 0 mm thick.
-            Manner::Fine if mm < 0.1 => (nearest(mm, 100.0), "mm"),
-            Manner::Fine if mm < 100.0 => (nearest(mm, 10.0), "mm"),
-            Manner::Fine => (mm.round(), "mm"),
-            Manner::Enough => (up(mm, 10.0), "mm"),
-            Manner::Bound if mm < 1.0 => (down(mm, 100.0), "mm"),
-            Manner::Bound => (down(mm, 10.0), "mm"),
-            Manner::ByHand if mm < 100.0 => (mm.round(), "mm"),
-            Manner::ByHand if mm < 1000.0 => ((mm / 10.0).round(), "cm"),
-            Manner::ByHand => (nearest(mm / 1000.0, 100.0), "m"),
+            Manner::Fine if mm < 0.1 => (nearest(mm, 100.0), Unit::Mm),
+            Manner::Fine if mm < 100.0 => (nearest(mm, 10.0), Unit::Mm),
+            Manner::Fine => (mm.round(), Unit::Mm),
+            Manner::Enough => (up(mm, 10.0), Unit::Mm),
+            Manner::Bound if mm < 1.0 => (down(mm, 100.0), Unit::Mm),
+            Manner::Bound => (down(mm, 10.0), Unit::Mm),
+            Manner::ByHand if mm < 100.0 => (mm.round(), Unit::Mm),
+            Manner::ByHand if mm < 1000.0 => ((mm / 10.0).round(), Unit::Cm),
+            Manner::ByHand => (nearest(mm / 1000.0, 100.0), Unit::M),
             Manner::Cut => in_metres(up(mm / 10.0, 1.0)),
             Manner::AtHand => in_metres(down(mm / 10.0, 1.0)),
-            Manner::Sum => (nearest(mm / 1000.0, 10.0), "m"),
-            Manner::Centimetres => ((mm / 10.0).round(), "cm"),
+            Manner::Sum => (nearest(mm / 1000.0, 10.0), Unit::M),
+            Manner::Centimetres => ((mm / 10.0).round(), Unit::Cm),
         }
     }
 
-    fn inches(self) -> (f64, &'static str) {
+    fn inches(self) -> (f64, Unit) {
         let inches = self.millimetres / MM_PER_INCH;
         let fine = if inches < 0.1 { 1000.0 } else { 100.0 };
         let feet = inches >= INCHES_IN_FEET;
         match self.manner {
-            Manner::Fine => (nearest(inches, fine), "in"),
-            Manner::Enough => (up(inches, fine), "in"),
-            Manner::Bound => (down(inches, fine), "in"),
-            Manner::ByHand if inches < 1.0 => (nearest(inches, 100.0), "in"),
-            Manner::ByHand if inches < 10.0 => (nearest(inches, 10.0), "in"),
-            Manner::ByHand if feet => (nearest(inches / 12.0, 10.0), "ft"),
-            Manner::Cut if feet => (up(inches / 12.0, 10.0), "ft"),
-            Manner::AtHand if feet => (down(inches / 12.0, 10.0), "ft"),
-            Manner::Cut => (up(inches, 1.0), "in"),
-            Manner::AtHand => (down(inches, 1.0), "in"),
-            Manner::Sum => (nearest(inches / 12.0, 10.0), "ft"),
-            Manner::ByHand | Manner::Centimetres => (inches.round(), "in"),
+            Manner::Fine => (nearest(inches, fine), Unit::In),
+            Manner::Enough => (up(inches, fine), Unit::In),
+            Manner::Bound => (down(inches, fine), Unit::In),
+            Manner::ByHand if inches < 1.0 => (nearest(inches, 100.0), Unit::In),
+            Manner::ByHand if inches < 10.0 => (nearest(inches, 10.0), Unit::In),
+            Manner::ByHand if feet => (nearest(inches / 12.0, 10.0), Unit::Ft),
+            Manner::Cut if feet => (up(inches / 12.0, 10.0), Unit::Ft),
+            Manner::AtHand if feet => (down(inches / 12.0, 10.0), Unit::Ft),
+            Manner::Cut => (up(inches, 1.0), Unit::In),
+            Manner::AtHand => (down(inches, 1.0), Unit::In),
+            Manner::Sum => (nearest(inches / 12.0, 10.0), Unit::Ft),
+            Manner::ByHand | Manner::Centimetres => (inches.round(), Unit::In),
         }
     }
 }
@@ -188,14 +201,14 @@ impl Words {
     pub(super) fn told_lengths<'args>(
         &self,
         args: &'args FluentArgs<'args>,
-        is_spoken: bool,
+        channel: Channel,
     ) -> Option<FluentArgs<'args>> {
         if !args.iter().any(|(_, value)| length_of(value).is_some()) {
             return None;
         }
         let told = args.iter().map(|(name, value)| {
             let value = match length_of(value) {
-                Some(length) => self.length(length, is_spoken).into(),
+                Some(length) => self.length(length, channel).into(),
                 None => value.clone(),
             };
             (name.to_owned(), value)
@@ -203,30 +216,29 @@ impl Words {
         Some(told.collect())
     }
 
-    fn length(&self, length: Length, is_spoken: bool) -> String {
+    fn length(&self, length: Length, channel: Channel) -> String {
         let (number, unit) = length.measured(self.units());
-        let id = match (unit, is_spoken) {
-            ("cm", true) => "length-cm-say",
-            ("cm", false) => "length-cm",
-            ("m", true) => "length-m-say",
-            ("m", false) => "length-m",
-            ("in", true) => "length-in-say",
-            ("in", false) => "length-in",
-            ("ft", true) => "length-ft-say",
-            ("ft", false) => "length-ft",
-            (_, true) => "length-mm-say",
-            (_, false) => "length-mm",
+        let message = match unit {
+            Unit::Mm => SpokenMessage::LengthMmSay,
+            Unit::Cm => SpokenMessage::LengthCmSay,
+            Unit::M => SpokenMessage::LengthMSay,
+            Unit::In => SpokenMessage::LengthInSay,
+            Unit::Ft => SpokenMessage::LengthFtSay,
         };
-        self.text(id, &fluent::fluent_args! { "number" => number })
+        let args = fluent_args! { "number" => number };
+        match channel {
+            Channel::Ear => self.spoken(message, &args).into(),
+            Channel::Eye => self.text(message.stem(), &args),
+        }
     }
 }
 
 /// A number of centimetres, in metres from one metre up.
-fn in_metres(centimetres: f64) -> (f64, &'static str) {
+fn in_metres(centimetres: f64) -> (f64, Unit) {
     if centimetres < 100.0 {
-        (centimetres, "cm")
+        (centimetres, Unit::Cm)
     } else {
-        (centimetres / 100.0, "m")
+        (centimetres / 100.0, Unit::M)
     }
 }
 
@@ -338,7 +350,7 @@ mod tests {
         let mut words = Words::english();
         let mut heard = |mm: f64, units| {
             words.set_units(units);
-            [true, false].map(|is_spoken| words.length(by_hand(mm), is_spoken))
+            [Channel::Ear, Channel::Eye].map(|channel| words.length(by_hand(mm), channel))
         };
         assert_eq!(heard(1.0, Units::Metric), ["1 millimetre", "1 mm"]);
         assert_eq!(heard(150.0, Units::Metric), ["15 centimetres", "15 cm"]);

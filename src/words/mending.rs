@@ -3,14 +3,15 @@
 use fluent::fluent_args;
 
 use super::args::Selector;
+use super::spoken_messages::SpokenMessage;
 use super::step_args::{crossing_args, question_args, take_back_args};
-use super::{Mark, Shown, Words};
+use super::{Mark, Shown, Spoken, Words};
 use crate::guide::{Question, TakeBack};
 
 impl Words {
     /// What can be done when something is wrong; `back` is the leg that would be taken back.
-    pub fn say_wrong(&self, back: Option<&TakeBack>) -> String {
-        self.text("wrong-say", &wrong_args(back))
+    pub fn say_wrong(&self, back: Option<&TakeBack>) -> Spoken {
+        self.spoken(SpokenMessage::WrongSay, &wrong_args(back))
     }
 
     /// The same on the screen.
@@ -29,18 +30,19 @@ impl Words {
     }
 
     /// How a leg is taken out.
-    pub fn say_take_back(&self, back: &TakeBack) -> String {
+    pub fn say_take_back(&self, back: &TakeBack) -> Spoken {
         let args = take_back_args(back);
-        let mut sentences = vec![self.text("take-back-say", &args)];
-        for (index, crossing) in back.crossings.iter().enumerate() {
-            let args = crossing_args(crossing, index, back.crossings.len());
-            sentences.push(self.text("take-back-say-crossing", &args));
+        let count = back.crossings.len();
+        let crossings = back.crossings.iter().enumerate().map(|(index, crossing)| {
+            let args = crossing_args(crossing, index, count);
+            self.spoken(SpokenMessage::TakeBackSayCrossing, &args)
+        });
+        let mut said = self.spoken(SpokenMessage::TakeBackSay, &args);
+        if count == 0 {
+            said = said.then(&self.spoken(SpokenMessage::TakeBackSayClear, &args));
         }
-        if back.crossings.is_empty() {
-            sentences.push(self.text("take-back-say-clear", &args));
-        }
-        sentences.push(self.text("take-back-say-end", &args));
-        sentences.join(" ")
+        let said = crossings.fold(said, |said, crossing| said.then(&crossing));
+        said.then(&self.spoken(SpokenMessage::TakeBackSayEnd, &args))
     }
 
     /// The same on the screen.
@@ -69,8 +71,8 @@ impl Words {
     }
 
     /// A question to a tyer who has lost the place.
-    pub fn say_question(&self, question: &Question) -> String {
-        self.text("question-say", &question_args(question))
+    pub fn say_question(&self, question: &Question) -> Spoken {
+        self.spoken(SpokenMessage::QuestionSay, &question_args(question))
     }
 
     /// The same on the screen.

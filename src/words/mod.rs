@@ -23,13 +23,18 @@ mod settings;
 mod sheet;
 mod shelf;
 mod showing;
+mod spoken;
+mod spoken_messages;
 mod step_args;
 mod tongues;
 mod units;
 
+pub use course::GlossaryEntry;
 pub use detail::{Detail, UnknownDetail};
 pub use language::{UnknownLanguage, Words};
 pub use settings::SettingShown;
 pub use showing::{Mark, Shown};
+pub use spoken::{Sentence, Spoken};
+pub use spoken_messages::Remark;
 pub use tongues::{Tongue, turned};
 pub use units::Units;

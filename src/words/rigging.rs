@@ -2,48 +2,54 @@
 
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
-use super::Words;
 use super::args::Selector;
 use super::lengths::{by_hand, cut, fine, inches};
-use super::showing::Shown;
+use super::spoken_messages::SpokenMessage;
+use super::{Shown, Spoken, Words};
 use crate::bench::{Caution, HexKey, Item, System, Thread};
 use crate::guide::{Kit, Place, RigStep, Rigging, Script, Task};
 
 /// How many holes are told one by one.
 const FEW_HOLES: usize = 6;
 
-/// A message with its arguments: `…-say`, `…-show` and `…-note` are made of the same.
-type Said<'a> = (&'static str, FluentArgs<'a>);
+/// What is spoken of a step, and what it is told; what is shown of it is told the same.
+type Said<'a> = (SpokenMessage, FluentArgs<'a>);
 
 impl Words {
-    pub(super) fn say_kit(&self, kit: &Kit) -> String {
-        let (id, args) = of_kit(kit);
-        self.by_detail(&format!("kit-{id}-say"), &args)
+    pub(super) fn say_kit(&self, kit: &Kit) -> Spoken {
+        let (message, args) = of_kit(kit);
+        self.spoken(message, &args)
     }
 
-    pub(super) fn say_rig(&self, step: &RigStep) -> String {
-        let (id, args) = of_task(step);
-        self.by_detail(&format!("rig-{id}-say"), &args)
+    pub(super) fn say_rig(&self, step: &RigStep) -> Spoken {
+        let (message, args) = of_task(step);
+        self.spoken(message, &args)
     }
 
     pub(super) fn show_kit(&self, kit: &Kit) -> Shown {
-        let (id, args) = of_kit(kit);
-        Shown {
-            line: self.text(&format!("kit-{id}-show"), &args),
-            notes: self.note(&format!("kit-{id}-note"), &args),
-            ..Shown::default()
-        }
+        let (message, args) = of_kit(kit);
+        self.show_with(message, &args)
     }
 
     pub(super) fn show_rig(&self, step: &RigStep) -> Shown {
-        let (id, args) = of_task(step);
-        let mut notes = self.note(&format!("rig-{id}-note"), &args);
+        let (message, args) = of_task(step);
+        let mut shown = self.show_with(message, &args);
         if matches!(step.task, Task::Pins { .. }) {
-            notes.push(self.text("rig-pins-note-how", &args));
+            shown.notes.push(self.text("rig-pins-note-how", &args));
         }
+        shown
+    }
+
+    /// What the screen shows while this is spoken.
+    fn show_with(&self, message: SpokenMessage, args: &FluentArgs) -> Shown {
+        let stem = message.stem();
+        let note = self.text(&format!("{stem}-note"), args);
         Shown {
-            line: self.text(&format!("rig-{id}-show"), &args),
-            notes,
+            line: self.text(&format!("{stem}-show"), args),
+            notes: Some(note)
+                .filter(|note| !note.is_empty())
+                .into_iter()
+                .collect(),
             ..Shown::default()
         }
     }
@@ -57,29 +63,23 @@ impl Words {
     }
 
     /// Where a tie stands before its first leg.
-    pub(super) fn say_where_rigging(&self, script: &Script, place: Place) -> String {
+    pub(super) fn say_where_rigging(&self, script: &Script, place: Place) -> Spoken {
         let (items, tasks) = script.rigging().map_or((1, 1), Rigging::counts);
         let (phase, number, of) = match place {
             Place::Rig { task } => ("rig", task, tasks),
             place => ("kit", place.item().unwrap_or(1), items),
         };
         let args = fluent_args! { "phase" => phase, "number" => number, "of" => of };
-        self.text("rigging-where-say", &args)
-    }
-
-    fn note(&self, id: &str, args: &FluentArgs) -> Vec<String> {
-        let note = self.text(id, args);
-        if note.is_empty() {
-            Vec::new()
-        } else {
-            vec![note]
-        }
+        self.spoken(SpokenMessage::RiggingWhereSay, &args)
     }
 }
 
 fn of_kit(kit: &Kit) -> Said<'_> {
     let (id, mut args) = match &kit.item {
-        Item::Tube { diameter } => ("tube", fluent_args! { "diameter" => fine(*diameter) }),
+        Item::Tube { diameter } => (
+            SpokenMessage::KitTubeSay,
+            fluent_args! { "diameter" => fine(*diameter) },
+        ),
         Item::Pins {
             count,
             length,
@@ -91,10 +91,10 @@ fn of_kit(kit: &Kit) -> Said<'_> {
                 "inches" => inches(*length).filter(|_| is_inch).unwrap_or("none".to_owned()),
             };
             set_thread(&mut args, *thread);
-            ("pins", args)
+            (SpokenMessage::KitPinsSay, args)
         }
         Item::HexKey(key) => (
-            "key",
+            SpokenMessage::KitKeySay,
             fluent_args! { "size" => size(*key), "system" => key.system.selector() },
         ),
         Item::Cord {
@@ -108,11 +108,20 @@ fn of_kit(kit: &Kit) -> Said<'_> {
                 "name" => cord.name.as_deref().unwrap_or("none"),
                 "grams" => grams.map_or(0.0, f64::ceil),
             };
-            ("cord", args)
+            (SpokenMessage::KitCordSay, args)
         }
-        Item::Tape { length } => ("tape", fluent_args! { "tape" => cut(*length) }),
-        Item::Strip { length } => ("strip", fluent_args! { "length" => fine(*length) }),
-        Item::Picks { count } => ("picks", fluent_args! { "count" => *count }),
+        Item::Tape { length } => (
+            SpokenMessage::KitTapeSay,
+            fluent_args! { "tape" => cut(*length) },
+        ),
+        Item::Strip { length } => (
+            SpokenMessage::KitStripSay,
+            fluent_args! { "length" => fine(*length) },
+        ),
+        Item::Picks { count } => (
+            SpokenMessage::KitPicksSay,
+            fluent_args! { "count" => *count },
+        ),
     };
     args.set("number", kit.number);
     args.set("items", kit.items);
@@ -123,7 +132,7 @@ fn of_task(step: &RigStep) -> Said<'_> {
     let (id, mut args) = match &step.task {
         Task::Heed(caution) => of_caution(caution),
         Task::Row { row, rows, holes } => (
-            "row",
+            SpokenMessage::RigRowSay,
             fluent_args! { "row" => *row, "rows" => *rows, "holes" => *holes },
         ),
         Task::Pins {
@@ -142,13 +151,13 @@ fn of_task(step: &RigStep) -> Said<'_> {
             };
             set_holes(&mut args, holes);
             set_key(&mut args, *key);
-            ("pins", args)
+            (SpokenMessage::RigPinsSay, args)
         }
         Task::Space {
             spacing,
             turn_half_hole,
         } => (
-            "space",
+            SpokenMessage::RigSpaceSay,
             fluent_args! { "spacing" => fine(*spacing), "half" => turn_half_hole.selector() },
         ),
         Task::Strip {
@@ -159,7 +168,7 @@ fn of_task(step: &RigStep) -> Said<'_> {
             spacing,
             shift,
         } => (
-            "strip",
+            SpokenMessage::RigStripSay,
             fluent_args! {
                 "rim" => rim.selector(), "length" => fine(*length), "pitch" => fine(*pitch),
                 "pins" => *pins, "spacing" => fine(*spacing),
@@ -167,7 +176,7 @@ fn of_task(step: &RigStep) -> Said<'_> {
             },
         ),
         Task::Number { pins, tape } => (
-            "number",
+            SpokenMessage::RigNumberSay,
             fluent_args! { "pins" => *pins, "tape" => cut(*tape) },
         ),
         Task::Cut {
@@ -178,14 +187,14 @@ fn of_task(step: &RigStep) -> Said<'_> {
             let args = fluent_args! {
                 "length" => cut(*length), "pieces" => *pieces, "name" => cord.as_deref().unwrap_or("none"),
             };
-            ("cut", args)
+            (SpokenMessage::RigCutSay, args)
         }
         Task::Start {
             strands,
             hole,
             tail,
         } => (
-            "start",
+            SpokenMessage::RigStartSay,
             fluent_args! {
                 "strands" => *strands, "hole" => hole.unwrap_or(0), "tail" => by_hand(tail.get()),
             },
@@ -204,20 +213,20 @@ fn of_caution(caution: &Caution) -> Said<'static> {
             needed,
             hold_passes,
         } => (
-            "short-pins",
+            SpokenMessage::RigShortPinsSay,
             fluent_args! {
                 "given" => fine(*given), "needed" => fine(*needed), "hold" => *hold_passes,
             },
         ),
         Caution::ObjectThickerThanTube { object, tube } => (
-            "thick-object",
+            SpokenMessage::RigThickObjectSay,
             fluent_args! { "object" => fine(*object), "tube" => fine(*tube) },
         ),
         Caution::CrossingsCrowded {
             spacing,
             round_cords,
         } => (
-            "crowded",
+            SpokenMessage::RigCrowdedSay,
             fluent_args! { "spacing" => fine(*spacing), "round" => fine(*round_cords) },
         ),
     }

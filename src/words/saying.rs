@@ -1,47 +1,48 @@
 //! Steps as they are spoken.
 
-use fluent::{FluentArgs, fluent_args};
+use fluent::fluent_args;
 
-use super::Words;
 use super::args::Selector;
+use super::spoken_messages::SpokenMessage;
 use super::step_args::{
     begin_args, check_args, crossing_args, fair_args, finish_args, follow_args, lay_args, lift_args,
 };
+use super::{Spoken, Words};
 use crate::guide::{Caution, Lay, Phase, Place, Plan, Script, Step, What, Whereabouts};
 use crate::knot::Turn;
 
 impl Words {
     /// What is spoken for a step: exactly this, free of markup. A caution comes before what can
     /// hurt.
-    pub fn say(&self, step: &Step) -> String {
+    pub fn say(&self, step: &Step) -> Spoken {
         let said = match &step.what {
             What::Kit(kit) => self.say_kit(kit),
             What::Rig(step) => self.say_rig(step),
-            What::Begin(begin) => self.by_detail("begin-say", &begin_args(begin)),
-            What::Follow(follow) => self.by_detail("follow-say", &follow_args(follow)),
+            What::Begin(begin) => self.spoken(SpokenMessage::BeginSay, &begin_args(begin)),
+            What::Follow(follow) => self.spoken(SpokenMessage::FollowSay, &follow_args(follow)),
             What::Lay(lay) => self.say_lay(lay),
-            What::Check(check) => self.by_detail("check-say", &check_args(check)),
-            What::Lift(lift) => self.by_detail("lift-say", &lift_args(lift)),
-            What::Fair(fair) => self.by_detail("fair-say", &fair_args(fair)),
-            What::Finish(finish) => self.by_detail("finish-say", &finish_args(finish)),
+            What::Check(check) => self.spoken(SpokenMessage::CheckSay, &check_args(check)),
+            What::Lift(lift) => self.spoken(SpokenMessage::LiftSay, &lift_args(lift)),
+            What::Fair(fair) => self.spoken(SpokenMessage::FairSay, &fair_args(fair)),
+            What::Finish(finish) => self.spoken(SpokenMessage::FinishSay, &finish_args(finish)),
         };
         let Some(caution) = step.caution_to_say() else {
             return said;
         };
-        let caution_said = self.text(
-            "caution-say",
+        let caution_said = self.spoken(
+            SpokenMessage::CautionSay,
             &fluent_args! { "caution" => caution.selector() },
         );
         match caution {
             // What the knot is for, and who should not play with it, comes when it is done.
-            Caution::Load | Caution::Children => format!("{said} {caution_said}"),
-            _ => format!("{caution_said} {said}"),
+            Caution::Load | Caution::Children => said.then(&caution_said),
+            _ => caution_said.then(&said),
         }
     }
 
     /// Where a tie stands, and how much is left. `minutes` is the time left at the tyer's own
     /// pace, when that is known.
-    pub fn say_whereabouts(&self, script: &Script, place: Place, minutes: Option<u32>) -> String {
+    pub fn say_whereabouts(&self, script: &Script, place: Place, minutes: Option<u32>) -> Spoken {
         let Whereabouts {
             phase,
             pass,
@@ -80,41 +81,36 @@ impl Words {
             "next" => next.map_or(0, |pin| pin.number),
             "timed" => minutes.is_some().selector(), "minutes" => minutes.unwrap_or(0),
         };
-        self.text("where-say", &args)
+        self.spoken(SpokenMessage::WhereSay, &args)
     }
 
     /// Which tie is taken up, and where it stands.
-    pub fn say_taking_up(&self, script: &Script, place: Place) -> String {
+    pub fn say_taking_up(&self, script: &Script, place: Place) -> Spoken {
         let plan: &Plan = script.plan();
         let args = fluent_args! {
             "leads" => plan.knot().leads(), "bights" => plan.knot().bights(),
         };
-        let taking_up = self.text("where-taking-up-say", &args);
-        format!("{taking_up} {}", self.say_whereabouts(script, place, None))
+        let taking_up = self.spoken(SpokenMessage::WhereTakingUpSay, &args);
+        taking_up.then(&self.say_whereabouts(script, place, None))
     }
 
-    fn say_lay(&self, lay: &Lay) -> String {
+    fn say_lay(&self, lay: &Lay) -> Spoken {
         let args = lay_args(lay);
+        let count = lay.crossings.len();
+        let crossings = lay.crossings.iter().enumerate().map(|(index, crossing)| {
+            let args = crossing_args(crossing, index, count);
+            self.spoken(SpokenMessage::LaySayCrossing, &args)
+        });
         let way = if lay.landmark.is_some() {
-            "lay-say-way-on"
+            SpokenMessage::LaySayWayOn
         } else {
-            "lay-say-way"
+            SpokenMessage::LaySayWay
         };
-        let mut sentences = vec![self.by_detail(way, &args)];
-        for (index, crossing) in lay.crossings.iter().enumerate() {
-            let args = crossing_args(crossing, index, lay.crossings.len());
-            sentences.push(self.by_detail("lay-say-crossing", &args));
+        let mut said = self.spoken(way, &args);
+        if count == 0 {
+            said = said.then(&self.spoken(SpokenMessage::LaySayClear, &args));
         }
-        if lay.crossings.is_empty() {
-            sentences.push(self.by_detail("lay-say-clear", &args));
-        }
-        sentences.push(self.by_detail("lay-say-landing", &args));
-        sentences.retain(|sentence| !sentence.is_empty());
-        sentences.join(" ")
-    }
-
-    /// A message in the depth that is set.
-    pub(super) fn by_detail(&self, id: &str, args: &FluentArgs) -> String {
-        self.text(&format!("{id}{}", self.detail().ending()), args)
+        let said = crossings.fold(said, |said, crossing| said.then(&crossing));
+        said.then(&self.spoken(SpokenMessage::LaySayLanding, &args))
     }
 }

@@ -2,8 +2,9 @@
 
 use fluent::fluent_args;
 
-use super::Words;
 use super::args::Selector;
+use super::spoken_messages::SpokenMessage;
+use super::{Spoken, Words};
 use crate::guide::{AtOnce, Plan, Progress};
 use crate::knot::Weave;
 
@@ -37,36 +38,36 @@ impl Words {
     }
 
     /// The depth that is said from now on.
-    pub fn say_detail(&self) -> String {
-        self.text(
-            "detail-say",
+    pub fn say_detail(&self) -> Spoken {
+        self.spoken(
+            SpokenMessage::DetailSay,
             &fluent_args! { "detail" => self.detail().name() },
         )
     }
 
     /// How much is told at once from now on.
-    pub fn say_at_once(&self, at_once: AtOnce) -> String {
+    pub fn say_at_once(&self, at_once: AtOnce) -> Spoken {
         let (is_whole, most) = match at_once {
             AtOnce::WholeLeg => (true, 0),
             AtOnce::UpTo(most) => (false, most),
         };
-        self.text(
-            "at-once-say",
+        self.spoken(
+            SpokenMessage::AtOnceSay,
             &fluent_args! { "whole" => is_whole.selector(), "most" => most },
         )
     }
 
     /// What the app says when it opens: the tie that waits, or the knot that one press begins.
-    pub fn say_opening(&self, plan: &Plan, waiting: Option<Progress>) -> String {
+    pub fn say_opening(&self, plan: &Plan, waiting: Option<Progress>) -> Spoken {
         let mut args = fluent_args! {
             "leads" => plan.knot().leads(), "bights" => plan.knot().bights(),
         };
         if let Some(progress) = waiting {
             args.set("laid", progress.laid);
             args.set("legs", progress.legs);
-            self.text("start-offer-say", &args)
+            self.spoken(SpokenMessage::StartOfferSay, &args)
         } else {
-            self.text("start-empty-say", &args)
+            self.spoken(SpokenMessage::StartEmptySay, &args)
         }
     }
 }

@@ -3,7 +3,8 @@
 use fluent::{FluentArgs, fluent_args};
 
 use super::lengths::centimetres;
-use super::{Tongue, Words};
+use super::spoken_messages::SpokenMessage;
+use super::{Sentence, Spoken, Tongue, Words};
 use crate::pedal::{Input, Intent};
 
 /// The value of a setting.
@@ -67,19 +68,23 @@ impl Words {
     }
 
     /// A setting with its value and what can be pressed, as it is said.
-    pub fn say_setting(&self, field: &'static str, value: &SettingShown) -> String {
-        match value {
-            SettingShown::Tongue(tongue) => {
-                let args = self.tongue_args(field, tongue);
-                self.text(&format!("setting-{field}-say"), &args)
-            }
-            _ => self.text("settings-say", &value.args(field)),
+    pub fn say_setting(&self, field: &'static str, value: &SettingShown) -> Spoken {
+        match (field, value) {
+            ("language", SettingShown::Tongue(tongue)) => self.spoken(
+                SpokenMessage::SettingLanguageSay,
+                &self.tongue_args(field, tongue),
+            ),
+            (_, SettingShown::Tongue(tongue)) => self.spoken(
+                SpokenMessage::SettingUnitsSay,
+                &self.tongue_args(field, tongue),
+            ),
+            _ => self.spoken(SpokenMessage::SettingsSay, &value.args(field)),
         }
     }
 
     /// A part of the start screen's form as it is said. `typed` is what it holds, `choice` right
     /// or left where it is a choice.
-    pub fn say_form_field(&self, field: &'static str, typed: &str, choice: &'static str) -> String {
+    pub fn say_form_field(&self, field: &'static str, typed: &str, choice: &'static str) -> Spoken {
         let state = if typed.trim().is_empty() {
             "empty"
         } else {
@@ -88,24 +93,27 @@ impl Words {
         let args = fluent_args! {
             "field" => field, "typed" => typed, "state" => state, "choice" => choice,
         };
-        self.text("start-field-say", &args)
+        self.spoken(SpokenMessage::StartFieldSay, &args)
     }
 
     /// The speed of the voice, said when it is changed.
-    pub fn say_speed(&self, words_per_minute: u16) -> String {
-        self.text("speed-say", &fluent_args! { "number" => words_per_minute })
+    pub fn say_speed(&self, words_per_minute: u16) -> Spoken {
+        self.spoken(
+            SpokenMessage::SpeedSay,
+            &fluent_args! { "number" => words_per_minute },
+        )
     }
 
     /// What the learn screen asks for.
-    pub fn learn_asks(&self, intent: Intent) -> String {
-        self.text("learn-asks", &fluent_args! { "intent" => intent.name() })
+    pub fn learn_asks(&self, intent: Intent) -> Sentence {
+        self.sentence("learn-asks", &fluent_args! { "intent" => intent.name() })
     }
 
     /// What was learnt.
-    pub fn learnt(&self, input: &Input, intent: Intent) -> String {
+    pub fn learnt(&self, input: &Input, intent: Intent) -> Sentence {
         let (kind, name) = input.kind_and_name();
         let kind = if name == " " { "space" } else { kind };
         let args = fluent_args! { "intent" => intent.name(), "kind" => kind, "name" => name };
-        self.text("learn-learnt", &args)
+        self.sentence("learn-learnt", &args)
     }
 }

@@ -4,9 +4,10 @@ use std::path::Path;
 
 use fluent::{FluentValue, fluent_args};
 
-use super::Words;
 use super::args::Selector;
 use super::lengths::sum;
+use super::spoken_messages::SpokenMessage;
+use super::{Sentence, Spoken, Words};
 use crate::bench::{LengthError, Pace};
 use crate::files::{FileError, FormatError};
 use crate::shelf::{
@@ -24,7 +25,7 @@ impl Words {
     }
 
     /// What is said of a tie when it gets the focus. `number` counts from 1.
-    pub fn say_tie(&self, tie: &Shelved, number: usize, ties: usize) -> String {
+    pub fn say_tie(&self, tie: &Shelved, number: usize, ties: usize) -> Spoken {
         let args = fluent_args! {
             "number" => number, "ties" => ties,
             "name" => tie.tie.name.as_str(), "note" => tie.tie.note.as_str(),
@@ -35,16 +36,17 @@ impl Words {
             "phase" => tie.place.phase().name(), "state" => tie.status().selector(),
             "percent" => tie.per_cent(), "days" => tie.days,
         };
-        self.text("shelf-tie-say", &args)
+        self.spoken(SpokenMessage::ShelfTieSay, &args)
     }
 
     /// What is said when the shelf appears with so many ties.
-    pub fn say_shelf(&self, ties: usize) -> String {
-        if ties == 0 {
-            self.plainly("shelf-empty-say", &[])
+    pub fn say_shelf(&self, ties: usize) -> Spoken {
+        let message = if ties == 0 {
+            SpokenMessage::ShelfEmptySay
         } else {
-            self.text("shelf-say", &fluent_args! { "ties" => ties })
-        }
+            SpokenMessage::ShelfSay
+        };
+        self.spoken(message, &fluent_args! { "ties" => ties })
     }
 
     /// Whether a finished tie is in the log.
@@ -78,16 +80,16 @@ impl Words {
     }
 
     /// What a backup came to.
-    pub fn backed_up(&self, file: &Path, backup: &Backup) -> String {
+    pub fn backed_up(&self, file: &Path, backup: &Backup) -> Sentence {
         let args = fluent_args! {
             "file" => file.display().to_string(), "ties" => backup.ties,
             "logged" => backup.logged, "left" => backup.left_out.len(),
         };
-        self.text("shelf-backed-up", &args)
+        self.sentence("shelf-backed-up", &args)
     }
 
     /// What came from a file.
-    pub fn brought_in(&self, file: &Path, restored: &Restored) -> String {
+    pub fn brought_in(&self, file: &Path, restored: &Restored) -> Sentence {
         let is_known = |fate: &Fate| matches!(fate, Fate::AlreadyHere);
         let known = restored
             .ties
@@ -99,7 +101,7 @@ impl Words {
             "logged" => restored.logged, "known" => known, "faults" => restored.faults.len(),
             "missing" => restored.missing,
         };
-        self.text("shelf-brought-in", &args)
+        self.sentence("shelf-brought-in", &args)
     }
 
     /// So many documents are whole.
@@ -111,21 +113,21 @@ impl Words {
     }
 
     /// What is said of a field of the log's form.
-    pub fn say_log_field(&self, field: &str, value: &str) -> String {
+    pub fn say_log_field(&self, field: &str, value: &str) -> Spoken {
         let args = fluent_args! {
             "field" => field, "value" => value, "filled" => (!value.trim().is_empty()).selector(),
         };
-        self.text("log-field-say", &args)
+        self.spoken(SpokenMessage::LogFieldSay, &args)
     }
 
     /// The sentence for minutes that are none.
-    pub fn minutes_unreadable(&self, given: &str) -> String {
+    pub fn minutes_unreadable(&self, given: &str) -> Sentence {
         let args = fluent_args! { "given" => given, "most" => whole(MOST_MINUTES) };
-        self.text("log-minutes-unreadable", &args)
+        self.sentence("log-minutes-unreadable", &args)
     }
 
     /// The sentence for a length that cannot be used in the log's form.
-    pub fn log_length_error(&self, error: &LengthError) -> String {
+    pub fn log_length_error(&self, error: &LengthError) -> Sentence {
         let (id, given) = match error {
             LengthError::Unreadable { given } => ("log-length-unreadable", given),
             LengthError::UnknownUnit { given, .. } => ("log-length-unit", given),
@@ -133,11 +135,11 @@ impl Words {
             LengthError::NotPositive { given } => ("log-length-positive", given),
             LengthError::OutOfRange { given } => ("log-length-range", given),
         };
-        self.plainly(id, &[("given", given)])
+        self.notice(id, &[("given", given)])
     }
 
     /// The sentence for what the shelf could not do.
-    pub fn shelf_error(&self, error: &ShelfError) -> String {
+    pub fn shelf_error(&self, error: &ShelfError) -> Sentence {
         let shown = |path: &Path| path.display().to_string();
         match error {
             ShelfError::File(FileError::Io {
@@ -151,35 +153,35 @@ impl Words {
                     ("path", path.as_str()),
                     ("reason", &reason),
                 ];
-                self.plainly("shelf-error-io", &texts)
+                self.notice("shelf-error-io", &texts)
             }
             ShelfError::File(FileError::Unreadable { file, fault }) => {
                 let (path, detail) = (shown(file), fault.to_string());
                 let texts = [("fault", kind(fault)), ("path", &path), ("detail", &detail)];
-                self.plainly("shelf-error-unreadable", &texts)
+                self.notice("shelf-error-unreadable", &texts)
             }
             ShelfError::File(FileError::Gone { file }) => {
-                self.plainly("shelf-error-gone", &[("path", &shown(file))])
+                self.notice("shelf-error-gone", &[("path", &shown(file))])
             }
             ShelfError::Stranger { file } => {
-                self.plainly("shelf-error-stranger", &[("path", &shown(file))])
+                self.notice("shelf-error-stranger", &[("path", &shown(file))])
             }
             ShelfError::Unwritable { id, fault } => {
                 let detail = fault.to_string();
                 let texts = [("id", id.as_str()), ("detail", &detail)];
-                self.plainly("shelf-error-unwritable", &texts)
+                self.notice("shelf-error-unwritable", &texts)
             }
-            ShelfError::InUse { .. } => self.plainly("trouble-in-use", &[]),
+            ShelfError::InUse { .. } => self.notice("trouble-in-use", &[]),
             ShelfError::NoSuchTie { id } => {
-                self.plainly("shelf-error-no-such-tie", &[("id", id.as_str())])
+                self.notice("shelf-error-no-such-tie", &[("id", id.as_str())])
             }
             ShelfError::NotAnId { given } => {
-                self.plainly("shelf-error-not-an-id", &[("given", given)])
+                self.notice("shelf-error-not-an-id", &[("given", given)])
             }
             ShelfError::File(FileError::Exists { file }) => {
-                self.plainly("shelf-error-exists", &[("path", &shown(file))])
+                self.notice("shelf-error-exists", &[("path", &shown(file))])
             }
-            ShelfError::NoHome => self.plainly("shelf-error-no-home", &[]),
+            ShelfError::NoHome => self.notice("shelf-error-no-home", &[]),
         }
     }
 }

@@ -4,11 +4,11 @@ use std::fmt;
 
 use fluent::{FluentArgs, fluent_args};
 
-use super::Words;
 use super::args::Selector;
 use super::step_args::{
     begin_args, check_args, crossing_args, fair_args, finish_args, follow_args, lay_args, lift_args,
 };
+use super::{Sentence, Words};
 use crate::guide::{Lay, Script, Step, What};
 use crate::knot::Knot;
 
@@ -180,13 +180,13 @@ impl Words {
     }
 
     /// What a knot comes to, in a sentence for the start screen.
-    pub fn facts(&self, script: &Script) -> String {
+    pub fn facts(&self, script: &Script) -> Sentence {
         let knot = script.plan().knot();
         let args = fluent_args! {
             "leads" => knot.leads(), "bights" => knot.bights(), "strands" => knot.strands(),
             "crossings" => knot.crossings(), "staggered" => knot.is_staggered().selector(),
             "turns" => knot.turns(), "uneven" => (!knot.is_even()).selector(),
         };
-        self.text("start-facts", &args)
+        self.sentence("start-facts", &args)
     }
 }

@@ -7,7 +7,7 @@ use fluent::{FluentArgs, fluent_args};
 use unic_langid::LanguageIdentifier;
 
 use super::language::{of_system, own_name};
-use super::{Units, Words};
+use super::{Sentence, Units, Words};
 
 /// The language and the units that a tyer chose, where they are not to be the system's.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -106,11 +106,11 @@ impl Words {
 
     /// The sentence for a voice that is not there: `wanted` is its name, or the tag of the language
     /// that has none.
-    pub fn no_such_voice(&self, wanted: &str) -> String {
+    pub fn no_such_voice(&self, wanted: &str) -> Sentence {
         if *self.locale() == wanted || *self.tag() == wanted {
-            self.plainly("voice-no-language", &[("name", &self.language_name())])
+            self.notice("voice-no-language", &[("name", &self.language_name())])
         } else {
-            self.plainly("voice-not-there", &[("name", wanted)])
+            self.notice("voice-not-there", &[("name", wanted)])
         }
     }
 

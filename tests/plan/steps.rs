@@ -60,7 +60,7 @@ fn every_number_of_the_rig_steps_is_that_of_the_rig() {
         let mut kit = Vec::new();
         for place in script.places() {
             let step = script.step(place).unwrap();
-            let say = words.say(&step);
+            let say = words.say(&step).to_string();
             match step.what {
                 What::Kit(item) => kit.push(item.item),
                 What::Rig(step) => match step.task {
@@ -212,7 +212,7 @@ fn cautions_come_before_the_pins() {
     assert_eq!(script.rig().unwrap().cautions.len(), 1);
     let say: Vec<String> = script
         .places()
-        .map(|place| Words::english().say(&script.step(place).unwrap()))
+        .map(|place| Words::english().say(&script.step(place).unwrap()).into())
         .collect();
     assert_eq!(
         say[6],

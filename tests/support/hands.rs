@@ -22,7 +22,7 @@ use marlinspeak::session::{Session, Wishes};
 use marlinspeak::settings::Settings;
 use marlinspeak::shelf::{Keeper, PresetsFile, Shelf};
 use marlinspeak::voice::{Chime, Cue, Manner, Speak};
-use marlinspeak::words::Words;
+use marlinspeak::words::{Spoken, Words};
 
 /// A voice that only remembers.
 #[derive(Clone, Default)]
@@ -54,8 +54,8 @@ impl Clock {
 }
 
 impl Speak for Remembered {
-    fn say(&self, text: &str) {
-        self.0.lock().unwrap().push(text.to_owned());
+    fn say(&self, text: &Spoken) {
+        self.0.lock().unwrap().push(text.to_string());
     }
 
     fn hush(&self) {

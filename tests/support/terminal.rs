@@ -16,15 +16,15 @@ use marlinspeak::session::{Event, InHand, Session, Wishes, inventory};
 use marlinspeak::settings::{Settings, SettingsFile};
 use marlinspeak::shelf::{Keeper, Shelf};
 use marlinspeak::voice::{Chime, Cue, Speak};
-use marlinspeak::words::Words;
+use marlinspeak::words::{Spoken, Words};
 
 /// A voice that only remembers.
 #[derive(Clone, Default)]
 struct Remembered(Arc<Mutex<Vec<String>>>);
 
 impl Speak for Remembered {
-    fn say(&self, text: &str) {
-        self.0.lock().unwrap().push(text.to_owned());
+    fn say(&self, text: &Spoken) {
+        self.0.lock().unwrap().push(text.to_string());
     }
 
     fn hush(&self) {}

@@ -8,7 +8,7 @@ use super::route::Go;
 use crate::app::services::Services;
 use crate::app::window_metrics::WindowMetrics;
 use crate::session::{Effect, Session};
-use crate::words::Words;
+use crate::words::{Remark, Spoken, Words};
 
 /// The session, the services behind it, and what screens have put by.
 pub struct Context {
@@ -42,20 +42,24 @@ impl Context {
         self.words().plainly(id, &[])
     }
 
+    /// What is spoken as it stands.
+    pub fn remark(&self, remark: Remark) -> Spoken {
+        self.words().remark(remark)
+    }
+
     /// Time since any beginning, as the session counts it.
     pub fn now(&self) -> Duration {
         (self.services.platform.clock)()
     }
 
     /// Says this instead of whatever is being said.
-    pub fn say(&self, text: &str) {
+    pub fn say(&self, text: &Spoken) {
         self.services.voice.say(text);
     }
 
     /// Says the notices and then this.
-    pub fn say_after_notices(&self, text: &str) {
-        let notices = self.session.notices().join(" ");
-        self.say(format!("{notices} {text}").trim());
+    pub fn say_after_notices(&self, text: &Spoken) {
+        self.say(&self.session.say_notices().then(text));
     }
 
     /// Dots of the screen for each pixel of the layout.

@@ -11,6 +11,7 @@ use crate::guide::{COURSE, LessonState};
 use crate::pedal::{Intent, Press};
 use crate::session::{lesson_tie, lessons};
 use crate::shelf::ShelfError;
+use crate::words::{Remark, Spoken};
 
 /// Which lesson is chosen, and how far the tyer is with each.
 #[derive(Debug, Default)]
@@ -51,8 +52,8 @@ impl Page for State {
                 // The first lesson that is not done is the one to go on with.
                 let not_done = |state: &LessonState| *state != LessonState::Done;
                 self.chosen = self.states.iter().position(not_done).unwrap_or(0);
-                let opening = context.plainly("course-say");
-                context.say(&format!("{opening} {}", self.say_chosen(context)));
+                let opening = context.remark(Remark::CourseSay);
+                context.say(&opening.then(&self.say_chosen(context)));
                 Next::default()
             }
             Message::Begin(index) => {
@@ -101,7 +102,7 @@ impl Page for State {
             );
         }
         let idea = words.lesson_idea(COURSE[self.chosen].number);
-        let idea = text(idea).size(28).width(FillPortion(1));
+        let idea = text(idea.to_string()).size(28).width(FillPortion(1));
         page.push(
             text(words.plainly("course-heading", &[]))
                 .size(theme::HEADING)
@@ -128,17 +129,17 @@ impl State {
         Next::default()
     }
 
-    fn say_chosen(&self, context: &Context) -> String {
+    fn say_chosen(&self, context: &Context) -> Spoken {
         let (lesson, words) = (COURSE[self.chosen], context.words());
         let line = words.say_lesson(lesson, self.states[self.chosen]);
-        format!("{line} {}", words.lesson_idea(lesson.number))
+        line.then(words.lesson_idea(lesson.number).spoken())
     }
 
     fn begin(&self, context: &Context) -> Next<Message> {
         match lesson_tie(COURSE[self.chosen]) {
             Ok(tie) => Go::Begin(Box::new(tie)).into(),
             Err(error) => {
-                context.say(&context.words().knot_error(&error));
+                context.say(context.words().knot_error(&error).spoken());
                 Next::default()
             }
         }

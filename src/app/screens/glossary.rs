@@ -8,11 +8,12 @@ use super::page::Page;
 use super::route::{Go, Next};
 use crate::app::{theme, widgets};
 use crate::pedal::{Intent, Press};
+use crate::words::{GlossaryEntry, Remark, Spoken};
 
 /// Which word stands on the screen.
 #[derive(Debug)]
 pub struct State {
-    words: Vec<(String, String)>,
+    words: Vec<GlossaryEntry>,
     chosen: usize,
 }
 
@@ -29,8 +30,8 @@ impl Page for State {
             words: context.words().glossary(),
             chosen: 0,
         };
-        let opening = context.plainly("glossary-say");
-        context.say(&format!("{opening} {}", state.say_chosen()));
+        let opening = context.remark(Remark::GlossarySay);
+        context.say(&opening.then(&state.say_chosen()));
         (state, Task::none())
     }
 
@@ -64,8 +65,8 @@ impl Page for State {
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
         let page = widgets::page_below(context.session.notices(), 14);
-        let list = self.words.iter().enumerate().map(|(index, (word, _))| {
-            button(text(word).size(theme::BODY))
+        let list = self.words.iter().enumerate().map(|(index, entry)| {
+            button(text(&entry.word).size(theme::BODY))
                 .width(Fill)
                 .padding([6, 12])
                 .style(theme::pressable(index == self.chosen))
@@ -77,7 +78,7 @@ impl Page for State {
             .height(Fill)
             .width(FillPortion(1));
         let meaning = responsive(|size| {
-            let (word, meaning) = &self.words[self.chosen];
+            let GlossaryEntry { word, meaning, .. } = &self.words[self.chosen];
             let large = (size.width / 12.0).clamp(34.0, 72.0);
             let meaning = column![
                 text(word).size(large).font(theme::BOLD).center(),
@@ -109,9 +110,8 @@ impl State {
         Next::default()
     }
 
-    fn say_chosen(&self) -> String {
-        self.words
-            .get(self.chosen)
-            .map_or_else(String::new, |(word, meaning)| format!("{word}. {meaning}"))
+    fn say_chosen(&self) -> Spoken {
+        let entry = self.words.get(self.chosen);
+        entry.map(|entry| entry.say.clone()).unwrap_or_default()
     }
 }

@@ -9,7 +9,7 @@ use super::route::{Go, Next, Route};
 use crate::app::{theme, widgets};
 use crate::pedal::{Asked, Edge, Input, Intent, Learning, Press, Raw};
 use crate::settings::Settings;
-use crate::words::Words;
+use crate::words::{Remark, Spoken, Words};
 
 /// What was pressed so far.
 #[derive(Default)]
@@ -27,8 +27,8 @@ impl Page for State {
 
     fn open((): (), context: &mut Context) -> (Self, Task<Message>) {
         let state = Self::default();
-        let opening = context.plainly("learn-opening-say");
-        context.say(&format!("{opening} {}", state.asks(context.words())));
+        let opening = context.remark(Remark::LearnOpeningSay);
+        context.say(&opening.then(&state.asks(context.words())));
         (state, Task::none())
     }
 
@@ -50,12 +50,12 @@ impl Page for State {
             return Some(Next::default());
         };
         let came_to = match self.learning.press(input) {
-            Some(Asked::Learnt(input, intent)) => context.words().learnt(&input, intent),
-            Some(Asked::Skipped(_)) => context.plainly("learn-skipped-say"),
-            None => String::new(),
+            Some(Asked::Learnt(input, intent)) => context.words().learnt(&input, intent).into(),
+            Some(Asked::Skipped(_)) => context.remark(Remark::LearnSkippedSay),
+            None => Spoken::default(),
         };
-        let sentence = format!("{came_to} {}", self.asks(context.words()));
-        context.say(sentence.trim());
+        let said = came_to.then(&self.asks(context.words()));
+        context.say(&said);
         if self.learning.asks().is_some() {
             return Some(Next::default());
         }
@@ -63,14 +63,17 @@ impl Page for State {
             bindings: self.learning.bindings(),
             ..context.session.settings().clone()
         });
-        Some(Go::To(Route::Settings(Some(sentence.trim().to_owned()))).into())
+        Some(Go::To(Route::Settings(Some(said))).into())
     }
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
         let words = context.words();
         let page = widgets::page_below(context.session.notices(), 14);
         let mut heart = column![
-            text(self.asks(words)).size(44).font(theme::BOLD).center(),
+            text(self.asks(words).to_string())
+                .size(44)
+                .font(theme::BOLD)
+                .center(),
             text(words.plainly("learn-how", &[]))
                 .size(theme::BODY)
                 .style(theme::quiet)
@@ -79,7 +82,7 @@ impl Page for State {
         .spacing(20)
         .align_x(Center);
         for (input, intent) in self.learning.learnt() {
-            heart = heart.push(text(words.learnt(input, *intent)).size(theme::BODY));
+            heart = heart.push(text(words.learnt(input, *intent).to_string()).size(theme::BODY));
         }
         page.push(container(heart).center(Fill))
             .push(widgets::quiet(
@@ -91,10 +94,10 @@ impl Page for State {
 }
 
 impl State {
-    fn asks(&self, words: &Words) -> String {
+    fn asks(&self, words: &Words) -> Spoken {
         match self.learning.asks() {
-            Some(intent) => words.learn_asks(intent),
-            None => words.plainly("learn-done-say", &[]),
+            Some(intent) => words.learn_asks(intent).into(),
+            None => words.remark(Remark::LearnDoneSay),
         }
     }
 }

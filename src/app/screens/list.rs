@@ -11,7 +11,7 @@ macro_rules! for_each_screen {
             Glossary(glossary, ()),
             Shelf(shelf, ()),
             Log(log, Box<crate::shelf::Entry>),
-            Settings(settings, Option<String>),
+            Settings(settings, Option<crate::words::Spoken>),
             KeyBinding(key_binding, ()),
         }
     };

@@ -142,7 +142,7 @@ impl State {
     fn kept(&mut self, result: Result<(), NotLogged>, context: &mut Context) -> Next<Message> {
         let sentence = match result {
             Ok(()) => {
-                let kept = context.plainly("log-kept");
+                let kept = context.words().notice("log-kept", &[]);
                 context.session.good_news(kept);
                 return if self.is_in_hand {
                     Go::start().into()
@@ -152,7 +152,7 @@ impl State {
             }
             Err(fault) => fault.sentence(context.words()),
         };
-        context.say(&sentence);
+        context.say(sentence.spoken());
         self.form.complain(sentence);
         Next::default()
     }

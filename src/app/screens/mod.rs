@@ -20,6 +20,7 @@ use iced::{Element, Task};
 use crate::pedal::{Intent, Press, Raw};
 use crate::session::Event;
 use crate::shelf::ShelfError;
+use crate::words::Spoken;
 pub use context::Context;
 use list::for_each_screen;
 use page::Page;
@@ -128,7 +129,7 @@ macro_rules! screens {
             }
 
             /// What was said last of it, as far as it can be said again.
-            pub fn say_again(&self, context: &Context) -> String {
+            pub fn say_again(&self, context: &Context) -> Spoken {
                 match self {
                     $(Self::$name(state) => Page::say_again(&**state, context),)*
                 }

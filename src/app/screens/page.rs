@@ -6,6 +6,7 @@ use super::context::Context;
 use super::route::Next;
 use crate::pedal::{Intent, Press, Raw};
 use crate::session::Event;
+use crate::words::Spoken;
 
 /// A screen.
 pub trait Page: Sized {
@@ -51,8 +52,8 @@ pub trait Page: Sized {
     fn hear(&mut self, _event: &Event, _context: &mut Context) {}
 
     /// What was said last of it, as far as it can be said again.
-    fn say_again(&self, _context: &Context) -> String {
-        String::new()
+    fn say_again(&self, _context: &Context) -> Spoken {
+        Spoken::default()
     }
 
     /// Has its pictures show what has changed.

@@ -11,6 +11,7 @@ use crate::app::{theme, widgets};
 use crate::pedal::{Intent, Press};
 use crate::session::{Event, Setting, SettingsAction, SettingsList};
 use crate::voice::News;
+use crate::words::{Remark, Spoken};
 
 /// The list as it stands.
 pub struct State {
@@ -31,15 +32,14 @@ pub enum Message {
 impl Page for State {
     type Message = Message;
     /// What is said in place of the usual.
-    type Opening = Option<String>;
+    type Opening = Option<Spoken>;
 
     /// A tie in hand waits behind the settings.
-    fn open(said: Option<String>, context: &mut Context) -> (Self, Task<Message>) {
+    fn open(said: Option<Spoken>, context: &mut Context) -> (Self, Task<Message>) {
         let list = SettingsList::new(&context.words().tag().to_string());
         let said = said.unwrap_or_else(|| {
-            let opening = context.plainly("settings-opening-say");
-            let line = list.say(context.words(), context.session.settings());
-            format!("{opening} {line}")
+            let opening = context.remark(Remark::SettingsOpeningSay);
+            opening.then(&list.say(context.words(), context.session.settings()))
         });
         context.say(&said);
         context.services.voice.ask_for_voices();
@@ -82,7 +82,7 @@ impl Page for State {
         }
     }
 
-    fn say_again(&self, context: &Context) -> String {
+    fn say_again(&self, context: &Context) -> Spoken {
         self.list.say(context.words(), context.session.settings())
     }
 

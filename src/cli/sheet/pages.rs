@@ -16,7 +16,7 @@ pub fn card(
     words: &Words,
 ) -> Vec<Page> {
     let script = Script::new(plan.clone(), AtOnce::WholeLeg);
-    let mut facts = vec![words.facts(&script)];
+    let mut facts = vec![words.facts(&script).into()];
     facts.extend(words.card_facts(plan, pinned));
     let card = Card {
         title: words.tie_line(plan),

@@ -12,6 +12,7 @@ use crate::pedal::{Edge, Intent, Learning, Press, Raw};
 use crate::session::{
     Effect, Event, InHand, LogForm, Page, Session, SettingsList, Timer, entry_for,
 };
+use crate::words::Spoken;
 
 /// A tie in a terminal.
 pub struct TerminalDriver<W> {
@@ -120,8 +121,8 @@ impl<W: Write> TerminalDriver<W> {
 
     fn hear(&mut self, event: Event, now: Duration) {
         let here = match (&self.overlay, self.session.walk()) {
-            (None, Some(walk)) => walk.say().to_owned(),
-            _ => String::new(),
+            (None, Some(walk)) => walk.say().clone(),
+            _ => Spoken::default(),
         };
         self.session.hear(event, &here, now);
     }
@@ -190,7 +191,7 @@ impl<W: Write> TerminalDriver<W> {
         }
         if !say.is_empty() {
             self.services.voice.say(&say);
-            self.print(print.as_deref().unwrap_or(&say))?;
+            self.print(print.as_deref().unwrap_or(say.as_str()))?;
         }
         let tag = self.session.words().tag().to_string();
         match then {
@@ -290,7 +291,7 @@ impl<W: Write> TerminalDriver<W> {
                     }
                     Err(error) => {
                         let sentence = self.session.refuse(&error);
-                        self.services.voice.say(&sentence);
+                        self.services.voice.say(sentence.spoken());
                     }
                 }
             }

@@ -7,6 +7,7 @@ use crate::session::{
     LogAction, LogField, LogForm, Session, Setting, SettingsAction, SettingsList, keep_entry,
 };
 use crate::settings::Settings;
+use crate::words::{Remark, Spoken};
 
 /// What stands before the tie.
 pub enum Overlay {
@@ -22,7 +23,7 @@ pub enum Overlay {
 #[derive(Debug, Default)]
 pub struct Told {
     /// What is said.
-    pub say: String,
+    pub say: Spoken,
     /// What is printed; what is said where it is not told apart.
     pub print: Option<String>,
     /// What is added to the line that is being typed.
@@ -48,7 +49,7 @@ pub enum Then {
 }
 
 impl Told {
-    fn line(say: String) -> Self {
+    fn line(say: Spoken) -> Self {
         Self {
             say,
             ..Self::default()
@@ -74,18 +75,18 @@ impl Overlay {
         let words = session.words();
         match self {
             Self::Settings(list) => {
-                let opening = words.plainly("settings-opening-say", &[]);
+                let opening = words.remark(Remark::SettingsOpeningSay);
                 let here = settings_line(list, session);
                 Told {
-                    say: format!("{opening} {}", here.say),
                     print: here.print.map(|line| format!("{opening} {line}")),
+                    say: opening.then(&here.say),
                     ..Told::default()
                 }
             }
             Self::Log(form) => Told::line(form.say(words)),
             Self::Learn(learning) => {
-                let opening = words.plainly("learn-opening-say", &[]);
-                Told::line(format!("{opening} {}", asks(learning, session)))
+                let opening = words.remark(Remark::LearnOpeningSay);
+                Told::line(opening.then(&asks(learning, session)))
             }
         }
     }
@@ -127,12 +128,11 @@ impl Overlay {
         };
         let words = session.words();
         let came_to = match learning.press(input) {
-            Some(Asked::Learnt(input, intent)) => words.learnt(&input, intent),
-            Some(Asked::Skipped(_)) => words.plainly("learn-skipped-say", &[]),
-            None => String::new(),
+            Some(Asked::Learnt(input, intent)) => words.learnt(&input, intent).into(),
+            Some(Asked::Skipped(_)) => words.remark(Remark::LearnSkippedSay),
+            None => Spoken::default(),
         };
-        let say = format!("{came_to} {}", asks(learning, session));
-        let mut told = Told::line(say.trim().to_owned());
+        let mut told = Told::line(came_to.then(&asks(learning, session)));
         if learning.asks().is_none() {
             session.set(Settings {
                 bindings: learning.bindings(),
@@ -164,10 +164,10 @@ impl Overlay {
     }
 }
 
-fn asks(learning: &Learning, session: &Session) -> String {
+fn asks(learning: &Learning, session: &Session) -> Spoken {
     match learning.asks() {
-        Some(intent) => session.words().learn_asks(intent),
-        None => session.words().plainly("learn-done-say", &[]),
+        Some(intent) => session.words().learn_asks(intent).into(),
+        None => session.words().remark(Remark::LearnDoneSay),
     }
 }
 
@@ -264,14 +264,14 @@ fn follow_log(
             };
             match keep_entry(shelf, &entry) {
                 Ok(()) => Told {
-                    say: session.words().plainly("log-kept", &[]),
+                    say: session.words().notice("log-kept", &[]).into(),
                     then: Then::Logged,
                     ..Told::default()
                 },
                 Err(fault) => {
                     let sentence = fault.sentence(session.words());
                     form.complain(sentence.clone());
-                    Told::line(sentence)
+                    Told::line(sentence.into())
                 }
             }
         }

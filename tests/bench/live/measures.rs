@@ -162,5 +162,5 @@ fn texts(presses: usize) -> Vec<String> {
     let (script, words) = (Script::new(plan, AtOnce::default()), Words::english());
     let places = script.places().skip(1).take(presses);
     let steps = places.map(|place| script.step(place).expect("a place of the script"));
-    steps.map(|step| words.say(&step)).collect()
+    steps.map(|step| words.say(&step).into()).collect()
 }

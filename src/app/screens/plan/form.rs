@@ -8,7 +8,7 @@ use crate::knot::{Hand, Knot, Side, Weave};
 use crate::pedal::{Intent, Press};
 use crate::picture::Subject;
 use crate::shelf::ShelfError;
-use crate::words::Words;
+use crate::words::{Remark, Sentence, Spoken, Words};
 
 /// What is typed, and what fits.
 pub struct State {
@@ -27,7 +27,7 @@ pub struct State {
     /// The best knot is to be taken as soon as it is found.
     pub(super) takes_best: bool,
     pub(super) chosen: usize,
-    pub(super) complaint: Option<String>,
+    pub(super) complaint: Option<Sentence>,
     /// Shows the chosen knot.
     pub(super) picture: PictureView,
 }
@@ -92,11 +92,11 @@ pub(super) enum Action {
     /// Nothing.
     None,
     /// Put the focus of the window on this field, and say what it is.
-    Focus(PlanField, String),
+    Focus(PlanField, Spoken),
     /// Look for the knots that answer this question.
     Find(u64, Box<Wanted>),
     /// Say this.
-    Say(String),
+    Say(Spoken),
     /// Begin a tie.
     Begin(Box<Plan>),
     /// Back to the start screen.
@@ -138,14 +138,14 @@ impl State {
     }
 
     /// What is said when the screen appears.
-    pub(super) fn say(&self, words: &Words) -> String {
-        let screen = words.plainly("plan-say", &[]);
+    pub(super) fn say(&self, words: &Words) -> Spoken {
+        let screen = words.remark(Remark::PlanSay);
         // Come back to, it says what was chosen.
         if let Findings::Knots(_, answers) = &self.found
             && let Some(answer) = answers.get(self.chosen)
         {
             let answer = words.say_answer(self.chosen + 1, answers.len(), answer);
-            return format!("{screen} {answer}");
+            return screen.then(&answer);
         }
         screen
     }
@@ -284,11 +284,11 @@ impl State {
         self.focus = FIELDS[(slot(self.focus) + by) % FIELDS.len()];
         let here = self.say_field(words);
         // What is wrong in the field just left is heard first.
-        let say = wrong.map_or_else(|| here.clone(), |wrong| format!("{wrong} {here}"));
-        Action::Focus(self.focus, say)
+        let wrong = wrong.map(Spoken::from).unwrap_or_default();
+        Action::Focus(self.focus, wrong.then(&here))
     }
 
-    fn say_field(&self, words: &Words) -> String {
+    fn say_field(&self, words: &Words) -> Spoken {
         let text = self.texts[slot(self.focus)].trim();
         words.say_field(
             asking(self.focus, self.is_girth),
@@ -297,7 +297,7 @@ impl State {
     }
 
     /// What is wrong with the text of this field, if it is what keeps knots from being found.
-    pub(super) fn wrong_in(&self, field: PlanField, words: &Words) -> Option<String> {
+    pub(super) fn wrong_in(&self, field: PlanField, words: &Words) -> Option<Sentence> {
         match &self.found {
             Findings::Wrong(error) if place_of(error) == field => Some(words.ask_error(error)),
             _ => None,
@@ -356,7 +356,7 @@ impl State {
 
     fn choose(&mut self, index: usize, words: &Words) -> Action {
         let Findings::Knots(_, answers) = &self.found else {
-            return Action::Say(self.sentence(words));
+            return Action::Say(self.sentence(words).into());
         };
         let chosen = index.min(answers.len().saturating_sub(1));
         let Some(answer) = answers.get(chosen) else {
@@ -368,18 +368,18 @@ impl State {
     }
 
     /// What stands in the place of knots.
-    pub(super) fn sentence(&self, words: &Words) -> String {
+    pub(super) fn sentence(&self, words: &Words) -> Sentence {
         match &self.found {
             Findings::Wanting(asking) => words.wanting(*asking),
             Findings::Wrong(error) => words.ask_error(error),
             Findings::Nothing(misfits) => words.misfits(misfits),
-            Findings::Knots(..) => String::new(),
+            Findings::Knots(..) => Sentence::default(),
         }
     }
 
     fn take(&mut self, words: &Words) -> Action {
         let Findings::Knots(question, answers) = &self.found else {
-            return Action::Say(self.sentence(words));
+            return Action::Say(self.sentence(words).into());
         };
         // What is in sight may answer what was typed before.
         if self.answered != self.asked {
@@ -393,12 +393,12 @@ impl State {
             Ok(plan) => Action::Begin(Box::new(plan)),
             Err(sentence) => {
                 self.complaint = Some(sentence.clone());
-                Action::Say(sentence)
+                Action::Say(sentence.into())
             }
         }
     }
 
-    fn plan(&self, question: &Wanted, answer: &Answer, words: &Words) -> Result<Plan, String> {
+    fn plan(&self, question: &Wanted, answer: &Answer, words: &Words) -> Result<Plan, Sentence> {
         let counts = answer.counts;
         let setup = question.setup(answer);
         if let Some(setup) = &setup {

@@ -89,7 +89,11 @@ impl State {
             for (field, _) in pair {
                 if let Some(sentence) = self.wrong_in(field, words) {
                     is_wrong = true;
-                    form = form.push(text(sentence).size(theme::SMALL).style(theme::alert));
+                    form = form.push(
+                        text(sentence.to_string())
+                            .size(theme::SMALL)
+                            .style(theme::alert),
+                    );
                 }
             }
         }
@@ -140,7 +144,7 @@ impl State {
         match &self.found {
             Findings::Knots(question, answers) => {
                 if let Some(complaint) = &self.complaint {
-                    side = side.push(widgets::notice(complaint.as_str()));
+                    side = side.push(widgets::notice(complaint.shown()));
                 }
                 if question.tube.is_none() && !answers.is_empty() {
                     let hint = words.plainly("plan-without-tube", &[]);
@@ -154,7 +158,7 @@ impl State {
             // The sentence stands beside its field.
             Findings::Wrong(_) => {}
             Findings::Wanting(_) | Findings::Nothing(_) => {
-                side = side.push(text(self.sentence(words)).size(28));
+                side = side.push(text(self.sentence(words).to_string()).size(28));
             }
         }
         side.into()

@@ -15,7 +15,7 @@ use crate::app::services::LAST_SAVE;
 use crate::pedal::{Intent, Press};
 use crate::session::as_path;
 use crate::shelf::{ShelfError, Shelved, Tie, TieId, TieStatus};
-use crate::words::Words;
+use crate::words::{Sentence, Spoken, Words};
 
 /// What lies on the shelf and which tie has the focus.
 #[derive(Default)]
@@ -24,7 +24,7 @@ pub struct State {
     focus: usize,
     prompt: Option<Prompt>,
     /// What the last job came to.
-    report: Option<String>,
+    report: Option<Sentence>,
 }
 
 /// A line that is being typed.
@@ -61,9 +61,9 @@ enum Action {
     /// Nothing.
     None,
     /// Say this.
-    Say(String),
+    Say(Spoken),
     /// Say this and put the focus of the window on the line.
-    Ask(String),
+    Ask(Spoken),
     /// Have this done on the disk.
     Do(Job),
     /// Take a tie up.
@@ -108,7 +108,7 @@ impl Page for State {
                     }
                     Err(error) => {
                         let sentence = context.session.refuse(&error);
-                        context.say(&sentence);
+                        context.say(sentence.spoken());
                     }
                 }
                 Next::run(self.scroll())
@@ -173,7 +173,7 @@ impl State {
     ///
     /// # Errors
     /// Why the job was not done, or why the shelf could not be looked through.
-    fn take_in(&mut self, report: JobReport, words: &Words) -> Result<String, ShelfError> {
+    fn take_in(&mut self, report: JobReport, words: &Words) -> Result<Spoken, ShelfError> {
         let JobReport { outcome, stock } = report;
         let here = self.here().map(|shelved| shelved.tie.id().clone());
         self.stock = stock?;
@@ -188,9 +188,12 @@ impl State {
             ties.position(|shelved| *shelved.tie.id() == id)
         });
         self.focus = found.unwrap_or(self.focus).min(ties.saturating_sub(1));
-        let plainly = |id| words.plainly(id, &[]);
-        let line = match &outcome {
-            JobOutcome::Looked => words.say_shelf(ties),
+        let plainly = |id| words.notice(id, &[]);
+        let report = match &outcome {
+            JobOutcome::Looked => {
+                self.report = None;
+                return Ok(words.say_shelf(ties).then(&self.say_here(words)));
+            }
             JobOutcome::Named => plainly("shelf-has-name"),
             JobOutcome::Noted => plainly("shelf-has-note"),
             JobOutcome::Again(_) => plainly("shelf-begun-again"),
@@ -202,8 +205,8 @@ impl State {
             JobOutcome::BackedUp(file, backup) => words.backed_up(file, backup),
             JobOutcome::BroughtIn(file, restored) => words.brought_in(file, restored),
         };
-        self.report = (!matches!(outcome, JobOutcome::Looked)).then(|| line.clone());
-        Ok(format!("{line} {}", self.say_here(words)).trim().to_owned())
+        self.report = Some(report.clone());
+        Ok(Spoken::from(report).then(&self.say_here(words)))
     }
 
     /// What could not be read.
@@ -216,11 +219,11 @@ impl State {
     }
 
     /// What is said of the tie in the focus.
-    fn say_here(&self, words: &Words) -> String {
+    fn say_here(&self, words: &Words) -> Spoken {
         let here = self.here();
-        here.map_or_else(String::new, |shelved| {
-            words.say_tie(shelved, self.focus + 1, self.stock.ties.len())
-        })
+        let said =
+            here.map(|shelved| words.say_tie(shelved, self.focus + 1, self.stock.ties.len()));
+        said.unwrap_or_default()
     }
 
     /// Does what a press asks for that the line did not take.
@@ -277,9 +280,9 @@ impl State {
                 Action::Log(Box::new(tie.clone()))
             }
             ("l", _) => {
-                let sentence = words.plainly("shelf-not-finished", &[]);
+                let sentence = words.notice("shelf-not-finished", &[]);
                 self.report = Some(sentence.clone());
-                Action::Say(sentence)
+                Action::Say(sentence.into())
             }
             (_, Some(Intent::Next)) => Action::TakeUp(id),
             (_, Some(Intent::Again)) => Action::Say(self.say_here(words)),
@@ -301,7 +304,7 @@ impl State {
     fn ask(&mut self, asks: Asks, text: String, words: &Words) -> Action {
         self.report = None;
         self.prompt = Some(Prompt { asks, text });
-        Action::Ask(words.plainly(label(asks), &[]))
+        Action::Ask(words.notice(label(asks), &[]).into())
     }
 
     fn enter(&mut self) -> Action {

@@ -19,7 +19,7 @@ impl State {
                 .font(theme::BOLD),
         );
         if let Some(report) = &self.report {
-            page = page.push(widgets::notice(report.as_str()));
+            page = page.push(widgets::notice(report.shown()));
         }
         if let Some(Prompt { asks, text: typed }) = &self.prompt {
             page = page.push(text(words.plainly(label(*asks), &[])).size(theme::BODY));

@@ -17,7 +17,7 @@ use crate::pedal::{Intent, Press};
 use crate::picture::Subject;
 use crate::session::{Inventory, inventory, new_tie};
 use crate::shelf::{ShelfError, Shelved, TieId};
-use crate::words::Words;
+use crate::words::{Spoken, Words};
 
 /// A part of the form that can have the focus, in the order of the Tab key.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -116,7 +116,7 @@ enum Action {
     /// Go to the plan screen, for a tyer of this hand who follows on this side.
     Plan(Hand, Side),
     /// Say what is wrong with the form.
-    Complain(String),
+    Complain(Spoken),
 }
 
 impl Page for State {
@@ -180,7 +180,7 @@ impl Page for State {
         self.focus.is_some()
     }
 
-    fn say_again(&self, context: &Context) -> String {
+    fn say_again(&self, context: &Context) -> Spoken {
         self.say_focus(context.words())
     }
 
@@ -248,17 +248,17 @@ impl State {
     }
 
     /// What is said when the screen appears.
-    fn say(&self, words: &Words) -> String {
+    fn say(&self, words: &Words) -> Spoken {
         match (self.waiting.first(), self.plan()) {
             (Some(first), _) => words.say_opening(&first.tie.plan, Some(first.progress)),
             (None, Ok(plan)) => words.say_opening(&plan, None),
-            (None, Err(error)) => words.knot_error(&error),
+            (None, Err(error)) => words.knot_error(&error).into(),
         }
     }
 
     /// The part of the form that has the focus, as it is said: name, value, what can be
     /// pressed. What the knot comes to is said on the way to beginning it.
-    fn say_focus(&self, words: &Words) -> String {
+    fn say_focus(&self, words: &Words) -> Spoken {
         let Some(field) = self.focus else {
             return self.say(words);
         };
@@ -271,9 +271,9 @@ impl State {
         match (field, self.plan()) {
             (StartField::Begin, Ok(plan)) => {
                 let facts = words.facts(&Script::new(plan, AtOnce::default()));
-                format!("{said} {facts}")
+                said.then(facts.spoken())
             }
-            (StartField::Begin, Err(error)) => format!("{said} {}", words.knot_error(&error)),
+            (StartField::Begin, Err(error)) => said.then(words.knot_error(&error).spoken()),
             _ => said,
         }
     }
@@ -376,7 +376,7 @@ impl State {
             Ok(plan) => Action::Begin(Box::new(plan)),
             Err(error) => {
                 let sentence = words.knot_error(&error);
-                Action::Complain(sentence)
+                Action::Complain(sentence.into())
             }
         }
     }

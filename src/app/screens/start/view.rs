@@ -113,8 +113,12 @@ impl State {
             .spacing(20),
         );
         let facts = match self.plan() {
-            Ok(plan) => text(words.facts(&Script::new(plan, AtOnce::default()))),
-            Err(error) => text(words.knot_error(&error)).style(theme::alert),
+            Ok(plan) => text(
+                words
+                    .facts(&Script::new(plan, AtOnce::default()))
+                    .to_string(),
+            ),
+            Err(error) => text(words.knot_error(&error).to_string()).style(theme::alert),
         };
         let is_chosen = self.focus == Some(StartField::Begin)
             || self.focus.is_none() && self.waiting.is_empty();

@@ -12,6 +12,7 @@ use crate::app::picture_view::PictureView;
 use crate::pedal::{Intent, Press};
 use crate::session::{Keys, Walk};
 use crate::shelf::TieId;
+use crate::words::Spoken;
 use view::Around;
 
 /// How the picture of the tie in hand is shown; the tie itself is the session's.
@@ -74,9 +75,9 @@ impl Page for State {
         Some(context.words().tie_line(walk.script().plan()))
     }
 
-    fn say_again(&self, context: &Context) -> String {
+    fn say_again(&self, context: &Context) -> Spoken {
         let walk = context.session.walk();
-        walk.map_or_else(String::new, |walk| walk.say().to_owned())
+        walk.map(|walk| walk.say().clone()).unwrap_or_default()
     }
 
     fn redraw(&mut self, context: &Context) {
