@@ -83,7 +83,10 @@ impl Overlay {
                     ..Told::default()
                 }
             }
-            Self::Log(form) => Told::line(form.say(words)),
+            Self::Log(form) => {
+                let opening = words.plainly("tie-log", &[]);
+                Told::line(format!("{opening} {}", form.say_field(words)))
+            }
             Self::Learn(learning) => {
                 let opening = words.remark(Remark::LearnOpeningSay);
                 Told::line(opening.then(&asks(learning, session)))
