@@ -7,7 +7,7 @@ use std::process::{Command, Output, Stdio};
 use marlinspeak::bench::{Millimetres, Tube, pinning};
 use marlinspeak::cli::sheet;
 use marlinspeak::guide::Plan;
-use marlinspeak::picture::sheet::{Page, Paper};
+use marlinspeak::picture::sheet::{Paper, SheetPage};
 use marlinspeak::words::Words;
 use tempfile::TempDir;
 
@@ -304,8 +304,8 @@ fn plan(leads: u16, bights: u16, passes: u16) -> Plan {
     Plan::read(&leads, &bights, &passes, "1").unwrap()
 }
 
-fn texts(pages: &[Page]) -> Vec<&str> {
-    pages.iter().flat_map(Page::texts).collect()
+fn texts(pages: &[SheetPage]) -> Vec<&str> {
+    pages.iter().flat_map(SheetPage::texts).collect()
 }
 
 #[test]

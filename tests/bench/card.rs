@@ -1,7 +1,7 @@
 //! A card as full as they come.
 
 use marlinspeak::guide::Plan;
-use marlinspeak::picture::sheet::{Card, CardSection, LegLine, Page, Paper};
+use marlinspeak::picture::sheet::{Card, CardSection, LegLine, Paper, SheetPage};
 use marlinspeak::picture::{Moment, Scene, View};
 
 /// A full page: a doubled knot of 5 leads and 6 bights with every line of its card.
@@ -33,7 +33,7 @@ pub fn card() -> Card {
 }
 
 /// Its pages on A4.
-pub fn pages(card: &Card) -> Vec<Page> {
+pub fn pages(card: &Card) -> Vec<SheetPage> {
     let plan = Plan::read("5", "6", "2", "1").expect("a knot");
     let scene = |frame| {
         Scene::build(

@@ -16,7 +16,7 @@ use super::setup_options::{SetupOptions, rack_for};
 use crate::bench::{Layout, RigError, Tube, pinning};
 use crate::guide::{AtOnce, Plan, Script};
 use crate::picture::View;
-use crate::picture::sheet::{DOTS, Page, Paper, StripSheet};
+use crate::picture::sheet::{DOTS, Paper, SheetPage, StripSheet};
 use crate::words::Words;
 
 /// Crossings on a card at most: a few hundred pages.
@@ -95,7 +95,7 @@ pub(super) fn run(asked: &SheetOptions, words: &Words) -> Result<(), Complaint> 
 }
 
 impl StageArgs {
-    fn page(&self, plan: &Plan, paper: Paper, words: &Words) -> Result<Page, Complaint> {
+    fn page(&self, plan: &Plan, paper: Paper, words: &Words) -> Result<SheetPage, Complaint> {
         let plan = if self.sheet.setup.is_empty() {
             plan.clone()
         } else {
@@ -126,7 +126,7 @@ impl StageArgs {
 }
 
 impl SheetArgs {
-    fn card(&self, plan: &Plan, paper: Paper, words: &Words) -> Result<Vec<Page>, Complaint> {
+    fn card(&self, plan: &Plan, paper: Paper, words: &Words) -> Result<Vec<SheetPage>, Complaint> {
         let passes = u32::from(plan.laying().passes());
         if plan.knot().crossings() * passes * passes > MOST_CROSSINGS {
             let sentence = words.sheet_long("sheet-card-long", MOST_CROSSINGS);
@@ -137,7 +137,7 @@ impl SheetArgs {
         Ok(card(plan, pinned, paper, words))
     }
 
-    fn strip(&self, plan: &Plan, paper: Paper, words: &Words) -> Result<Vec<Page>, Complaint> {
+    fn strip(&self, plan: &Plan, paper: Paper, words: &Words) -> Result<Vec<SheetPage>, Complaint> {
         let Some((tube, layout)) = self.pinned(plan, words)? else {
             let sentence = words.plainly("sheet-tube-missing", &[]);
             return Err(Complaint::input(sentence));

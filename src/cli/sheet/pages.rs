@@ -3,7 +3,7 @@
 use crate::bench::{Layout, Tube};
 use crate::guide::{AtOnce, Place, Plan, Script, Step, What};
 use crate::picture::sheet::{
-    Card, CardSection, LegLine, Page, Paper, StageSheet, StripSheet, StripTexts,
+    Card, CardSection, LegLine, Paper, SheetPage, StageSheet, StripSheet, StripTexts,
 };
 use crate::picture::{Moment, Scene, Subject, View};
 use crate::words::Words;
@@ -14,7 +14,7 @@ pub fn card(
     pinned: Option<(&Tube, &Layout)>,
     paper: Paper,
     words: &Words,
-) -> Vec<Page> {
+) -> Vec<SheetPage> {
     let script = Script::new(plan.clone(), AtOnce::WholeLeg);
     let mut facts = vec![words.facts(&script).into()];
     facts.extend(words.card_facts(plan, pinned));
@@ -72,7 +72,13 @@ fn sections(script: &Script, words: &Words) -> Vec<CardSection> {
 }
 
 /// The strips of a plan for a tube pinned like this.
-pub fn strip(plan: &Plan, tube: &Tube, layout: &Layout, paper: Paper, words: &Words) -> Vec<Page> {
+pub fn strip(
+    plan: &Plan,
+    tube: &Tube,
+    layout: &Layout,
+    paper: Paper,
+    words: &Words,
+) -> Vec<SheetPage> {
     let (bar_length, bar) = words.strip_bar();
     let texts = StripTexts {
         title: words.strip_title(plan, tube),
@@ -91,7 +97,7 @@ pub fn strip(plan: &Plan, tube: &Tube, layout: &Layout, paper: Paper, words: &Wo
 }
 
 /// The picture while this step of a plan is told.
-pub fn stage(script: &Script, step: &Step, view: View, paper: Paper, words: &Words) -> Page {
+pub fn stage(script: &Script, step: &Step, view: View, paper: Paper, words: &Words) -> SheetPage {
     let plan = script.plan();
     let shown = words.show(plan.knot(), step);
     let marks: Vec<String> = shown.marks.into_iter().map(|mark| mark.text).collect();

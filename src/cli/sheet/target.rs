@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 use tempfile::NamedTempFile;
 
 use super::super::Complaint;
-use crate::picture::sheet::{Page, pdf};
+use crate::picture::sheet::{SheetPage, pdf};
 use crate::words::Words;
 
 /// Where the pages go.
@@ -23,7 +23,7 @@ pub(super) struct Target {
 
 impl Target {
     /// Writes the pages.
-    pub fn write(&self, pages: &[Page], title: &str, words: &Words) -> Result<(), Complaint> {
+    pub fn write(&self, pages: &[SheetPage], title: &str, words: &Words) -> Result<(), Complaint> {
         let failed = |reason: String| {
             Complaint::failure(words.plainly("sheet-failed", &[("reason", &reason)]))
         };

@@ -48,7 +48,7 @@ pub enum Role {
     Tube,
     /// The edge of the tube, or the line where its surface is cut open.
     Edge,
-    /// The course of a leg that has no cord yet.
+    /// The way of a leg that has no cord yet.
     ToCome,
     /// Cord on the far side of the tube.
     Behind,

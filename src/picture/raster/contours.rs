@@ -182,7 +182,7 @@ pub fn differences(
 #[expect(
     clippy::cast_possible_truncation,
     clippy::cast_sign_loss,
-    reason = "a cast saturates, and nought is wanted for what lies left of or above the frame"
+    reason = "a cast saturates, and nought is wanted for what lies left of or above the picture"
 )]
 const fn pixel(coordinate: f32) -> usize {
     coordinate as usize

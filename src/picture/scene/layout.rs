@@ -58,7 +58,7 @@ pub struct SceneLayout {
     toward: f32,
     /// Height of the letters of a pin number.
     pub text: f32,
-    /// Whether the whole knot was too small for the frame, and only a part of it is drawn.
+    /// Whether the whole knot was too small for the picture, and only a part of it is drawn.
     pub zoomed: bool,
     /// The share of the room between two parallel legs that cords take up, when it follows
     /// from the finished knot and not from what is easy to see.

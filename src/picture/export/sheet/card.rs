@@ -1,6 +1,6 @@
 //! The card: a knot, its facts and every leg of it, for an evening without a computer.
 
-use super::page::{Anchor, Page, Paper, wrapped};
+use super::page::{Anchor, Paper, SheetPage, wrapped};
 use crate::picture::draw::{self, Role, Weight};
 use crate::picture::scene::{Point, Scene, Viewport};
 
@@ -63,7 +63,7 @@ impl Card {
         paper: Paper,
         scene: impl FnOnce(Viewport) -> Scene,
         foot: impl Fn(usize, usize) -> String,
-    ) -> Vec<Page> {
+    ) -> Vec<SheetPage> {
         let mut flow = CardFlow::new(paper);
         flow.first(self, scene);
         flow.table(self);
@@ -85,14 +85,14 @@ impl Card {
 /// Fills page after page.
 struct CardFlow {
     paper: Paper,
-    pages: Vec<Page>,
+    pages: Vec<SheetPage>,
     y: f32,
     bottom: f32,
 }
 
 impl CardFlow {
     fn new(paper: Paper) -> Self {
-        let page = Page::new(paper, false);
+        let page = SheetPage::new(paper, false);
         let bottom = page.height - MARGIN;
         Self {
             paper,
@@ -106,9 +106,9 @@ impl CardFlow {
         self.paper.size().0 - MARGIN
     }
 
-    fn page(&mut self) -> &mut Page {
+    fn page(&mut self) -> &mut SheetPage {
         if self.pages.is_empty() {
-            self.pages.push(Page::new(self.paper, false));
+            self.pages.push(SheetPage::new(self.paper, false));
         }
         let last = self.pages.len() - 1;
         &mut self.pages[last]
@@ -250,7 +250,7 @@ impl CardFlow {
         if self.y + height <= self.bottom {
             return;
         }
-        let page = Page::new(self.paper, false);
+        let page = SheetPage::new(self.paper, false);
         self.bottom = page.height - MARGIN;
         self.pages.push(page);
         self.y = MARGIN + 4.0;

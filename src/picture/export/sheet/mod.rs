@@ -1,6 +1,6 @@
 //! Paper for the bench: cards, strips and stages.
 //!
-//! A sheet is a row of [`Page`]s measured in millimetres. A page becomes an
+//! A sheet is a row of [`SheetPage`]s measured in millimetres. A page becomes an
 //! [`Image`](crate::picture::Image) of so many dots an inch or, with its fellows, a [`pdf()`]. The texts
 //! come from the caller: nothing here knows a language.
 
@@ -11,7 +11,7 @@ mod stage;
 mod strip;
 
 pub use card::{Card, CardSection, LegLine};
-pub use page::{DOTS, Page, Paper};
+pub use page::{DOTS, Paper, SheetPage};
 pub use pdf::pdf;
 pub use stage::StageSheet;
 pub use strip::{StripRing, StripSheet, StripTexts};

@@ -56,14 +56,14 @@ pub(super) struct TextLine {
 
 /// A page of paper: shapes, and texts on top of them.
 #[derive(Clone, Debug)]
-pub struct Page {
+pub struct SheetPage {
     pub(super) width: f32,
     pub(super) height: f32,
     pub(super) items: Vec<DisplayItem>,
     pub(super) lines: Vec<TextLine>,
 }
 
-impl Page {
+impl SheetPage {
     /// An empty page, upright or on its side.
     pub(super) fn new(paper: Paper, on_its_side: bool) -> Self {
         let (width, height) = match (paper.size(), on_its_side) {

@@ -10,7 +10,7 @@ use krilla::surface::Surface;
 use krilla::text::{Font, GlyphId, KrillaGlyph};
 use krilla::{Data, Document};
 
-use super::page::{Page, TextLine};
+use super::page::{SheetPage, TextLine};
 use crate::picture::draw::{
     self, Colour, DefaultPalette, DisplayItem, Outline, Paint, Palette, Role, Segment, Weight,
 };
@@ -24,7 +24,7 @@ const POINTS: f32 = 72.0 / 25.4;
 ///
 /// # Errors
 /// [`ExportError::Pdf`] when the writer can't take a page.
-pub fn pdf(pages: &[Page], title: &str) -> Result<Vec<u8>, ExportError> {
+pub fn pdf(pages: &[SheetPage], title: &str) -> Result<Vec<u8>, ExportError> {
     let face = |weight| {
         Font::new(Data::from(draw::file(weight).to_vec()), 0)
             .ok_or_else(|| ExportError::Pdf(format!("the face {weight:?}")))

@@ -1,6 +1,6 @@
 //! The picture at one step, on a page of its own.
 
-use super::page::{Anchor, Page, Paper, wrapped};
+use super::page::{Anchor, Paper, SheetPage, wrapped};
 use crate::picture::draw::Weight;
 use crate::picture::scene::{Point, Scene, Viewport};
 
@@ -26,8 +26,8 @@ const SCALE: f32 = 4.4;
 
 impl StageSheet {
     /// The page, on its side. `scene` is asked for in the size that is there for it.
-    pub fn page(&self, paper: Paper, scene: impl FnOnce(Viewport) -> Scene) -> Page {
-        let mut page = Page::new(paper, true);
+    pub fn page(&self, paper: Paper, scene: impl FnOnce(Viewport) -> Scene) -> SheetPage {
+        let mut page = SheetPage::new(paper, true);
         let (left, right) = (MARGIN, page.width - MARGIN);
         let notes: Vec<String> = self
             .notes

@@ -1,6 +1,6 @@
 //! The strip: where the pins go, at true size, to be cut out and laid round the tube.
 
-use super::page::{Anchor, Page, Paper, wrapped};
+use super::page::{Anchor, Paper, SheetPage, wrapped};
 use crate::bench::{Layout, Tube};
 use crate::knot::Hand;
 use crate::picture::draw::{self, Paint, Role, Weight};
@@ -117,13 +117,13 @@ impl StripSheet {
         texts: &StripTexts,
         join: impl Fn(usize) -> String,
         foot: impl Fn(usize, usize) -> String,
-    ) -> Vec<Page> {
+    ) -> Vec<SheetPage> {
         let count = self.count(paper);
         let step = window(paper) - OVERLAP;
         let mut from = 0.0;
         let mut pages = Vec::with_capacity(count);
         for nth in 1..=count {
-            let mut page = Page::new(paper, true);
+            let mut page = SheetPage::new(paper, true);
             let to = (from + window(paper)).min(self.length);
             heading(&mut page, texts);
             let part = StripPart {
@@ -161,7 +161,7 @@ fn window(paper: Paper) -> f32 {
     paper.size().1 - 2.0 * MARGIN
 }
 
-fn heading(page: &mut Page, texts: &StripTexts) {
+fn heading(page: &mut SheetPage, texts: &StripTexts) {
     let width = page.width - 2.0 * MARGIN;
     let mut y = MARGIN + 5.0;
     let at = Point::new(MARGIN, y);
@@ -179,7 +179,7 @@ fn heading(page: &mut Page, texts: &StripTexts) {
 }
 
 /// A line of known length between two upright ones.
-fn bar(page: &mut Page, texts: &StripTexts) {
+fn bar(page: &mut SheetPage, texts: &StripTexts) {
     let y = page.height - MARGIN - 14.0;
     let (left, right) = (MARGIN, MARGIN + f32::from(texts.bar_length) / 100.0);
     page.rule(Role::Label, 0.5, Point::new(left, y), Point::new(right, y));
@@ -215,7 +215,7 @@ impl StripPart {
         MARGIN + mark - self.from
     }
 
-    fn draw(&self, page: &mut Page, ring: &StripRing, edge: f32, cut: &str) {
+    fn draw(&self, page: &mut SheetPage, ring: &StripRing, edge: f32, cut: &str) {
         let (left, right) = (self.x(self.from), self.x(self.to));
         let low = edge + TALL;
         for y in [edge, low] {
@@ -249,7 +249,7 @@ impl StripPart {
         self.marks(page, ring, edge);
     }
 
-    fn marks(&self, page: &mut Page, ring: &StripRing, edge: f32) {
+    fn marks(&self, page: &mut SheetPage, ring: &StripRing, edge: f32) {
         let middle = edge + TALL * 0.56;
         let has = |mark: f32| (self.from..=self.to).contains(&mark);
         let apart = |marks: &[f32]| match marks {
