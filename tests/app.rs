@@ -12,7 +12,7 @@ use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use marlinspeak::app::{self, Message};
 use marlinspeak::guide::{AtOnce, Phase, Place, Plan, Script};
-use marlinspeak::knot::Turn;
+use marlinspeak::knot::PassLeg;
 use marlinspeak::words::Words;
 use tempfile::TempDir;
 
@@ -43,7 +43,7 @@ fn script_as_said(plan: &Plan) -> Vec<String> {
 /// How many presses lead from the first step to the beginning of a leg of the lead pass.
 fn presses_to(plan: &Plan, leg: u16) -> usize {
     let script = Script::new(plan.clone(), AtOnce::default());
-    let place = Place::lay(Turn {
+    let place = Place::lay(PassLeg {
         pass: 1,
         strand: 1,
         leg,

@@ -4,10 +4,12 @@
 mod walk;
 
 use marlinspeak::guide::{
-    AtOnce, Checks, FinishTask, Headway, Landing, Lay, Phase, Place, Plan, Question, Script,
-    Search, What,
+    AtOnce, Checks, FinishTask, Landing, LayStep, Phase, PhaseProgress, Place, Plan, Question,
+    Script, Search, What,
 };
-use marlinspeak::knot::{Crossing, Hand, Knot, Laying, Order, Pin, Rim, Side, Turn, Weave};
+use marlinspeak::knot::{
+    Crossing, Hand, Knot, Laying, LayingOrder, PassLeg, Pin, Rim, Side, Weave,
+};
 use proptest::prelude::*;
 use proptest::test_runner::TestCaseError;
 
@@ -30,9 +32,9 @@ fn plans() -> impl Strategy<Value = Plan> {
     (knots(), 1..=4_u16, ways, names).prop_map(|(knot, passes, ways, mut names)| {
         let (strands, is_named) = (knot.strands(), ways.3);
         let order = if ways.0 {
-            Order::PassByPass
+            LayingOrder::PassByPass
         } else {
-            Order::StrandByStrand
+            LayingOrder::StrandByStrand
         };
         let side = if ways.1 { Side::Right } else { Side::Left };
         let hand = if ways.2 { Hand::Right } else { Hand::Left };
@@ -60,7 +62,7 @@ fn scripts() -> impl Strategy<Value = Script> {
         .prop_map(|(plan, at_once, checks)| Script::new(plan, at_once).with_checks(checks))
 }
 
-fn lay(script: &Script, place: Place) -> Option<Lay> {
+fn lay(script: &Script, place: Place) -> Option<LayStep> {
     match script.step(place)?.what {
         What::Lay(lay) => Some(lay),
         _ => None,
@@ -76,8 +78,8 @@ fn met(crossing: &Crossing) -> Met {
     }
 }
 
-fn turn_of(laid: &Laid) -> Turn {
-    Turn {
+fn pass_leg_of(laid: &Laid) -> PassLeg {
+    PassLeg {
         pass: laid.pass,
         strand: laid.strand,
         leg: laid.leg,
@@ -130,27 +132,27 @@ fn part(place: Place) -> u8 {
 
 /// Each part of a job begins with nothing done, goes on step by step, and leaves no more than its
 /// last step; the last step of the job leaves nothing.
-fn check_headway(script: &Script) -> Result<(), TestCaseError> {
-    let mut before: Option<(u8, Headway)> = None;
+fn check_phase_progress(script: &Script) -> Result<(), TestCaseError> {
+    let mut before: Option<(u8, PhaseProgress)> = None;
     for place in script.places() {
-        let (part, headway) = (part(place), script.headway(place));
-        prop_assert!(headway.done <= headway.of);
+        let (part, phase_progress) = (part(place), script.phase_progress(place));
+        prop_assert!(phase_progress.done <= phase_progress.of);
         match before {
             Some((last, earlier)) if last == part => {
-                let more = headway.done - earlier.done;
+                let more = phase_progress.done - earlier.done;
                 prop_assert!(more == 1 || part == 2 && more == 0, "{place:?}");
-                prop_assert_eq!(headway.of, earlier.of);
+                prop_assert_eq!(phase_progress.of, earlier.of);
             }
             earlier => {
-                prop_assert_eq!(headway.done, 0, "{:?}", place);
-                if let Some((_, Headway { done, of })) = earlier {
+                prop_assert_eq!(phase_progress.done, 0, "{:?}", place);
+                if let Some((_, PhaseProgress { done, of })) = earlier {
                     prop_assert!(of - done <= 1, "{:?}", place);
                 }
             }
         }
-        before = Some((part, headway));
+        before = Some((part, phase_progress));
     }
-    let last = script.headway(script.last());
+    let last = script.phase_progress(script.last());
     prop_assert_eq!(last.done, last.of);
     Ok(())
 }
@@ -160,7 +162,7 @@ proptest! {
 
     #[test]
     fn every_part_of_a_job_fills_its_bar(script in scripts()) {
-        check_headway(&script)?;
+        check_phase_progress(&script)?;
     }
 
     #[test]
@@ -170,11 +172,11 @@ proptest! {
         let is_home = laid.leg == walk.per_trip;
         for at_once in (1..=AtOnce::MOST).map(AtOnce::UpTo).chain([AtOnce::WholeLeg]) {
             let script = Script::new(plan.clone(), at_once);
-            let parts: Vec<Lay> = std::iter::successors(
-                Some(Place::lay(turn_of(laid))), |place| script.next(*place),
+            let parts: Vec<LayStep> = std::iter::successors(
+                Some(Place::lay(pass_leg_of(laid))), |place| script.next(*place),
             )
             .map_while(|place| lay(&script, place))
-            .take_while(|lay| lay.turn == turn_of(laid))
+            .take_while(|lay| lay.pass_leg == pass_leg_of(laid))
             .collect();
             let crossings: Vec<Met> = parts.iter().flat_map(|lay| &lay.crossings).map(met).collect();
             prop_assert_eq!(&crossings, &laid.met);
@@ -244,12 +246,12 @@ proptest! {
     #[test]
     fn the_legs_come_in_order_each_once(script in scripts()) {
         let walk = Walk::of(script.plan());
-        let mut turns: Vec<Turn> = on_the_tube(&script)
+        let mut turns: Vec<PassLeg> = on_the_tube(&script)
             .filter_map(|place| lay(&script, place))
-            .map(|lay| lay.turn)
+            .map(|lay| lay.pass_leg)
             .collect();
         turns.dedup();
-        let walked: Vec<Turn> = walk.legs.iter().map(turn_of).collect();
+        let walked: Vec<PassLeg> = walk.legs.iter().map(pass_leg_of).collect();
         prop_assert_eq!(turns, walked);
     }
 
@@ -302,7 +304,7 @@ proptest! {
             let (whole, _) = state(&script, place);
             let legs = &walk.legs[..whole];
             let last = &legs[whole - 1];
-            prop_assert_eq!(check.after, turn_of(last));
+            prop_assert_eq!(check.after, pass_leg_of(last));
             prop_assert_eq!((check.round, check.rounds), (last.leg / 2, walk.per_trip / 2));
             prop_assert_eq!((check.at, check.last.leg.to), (last.to, last.to));
             prop_assert_eq!(check.last.leg.from, last.from);
@@ -382,7 +384,7 @@ proptest! {
                 tube.unwind(walk.legs[whole].to, whole);
             }
             let laid = &walk.legs[whole];
-            prop_assert_eq!(back.turn, turn_of(laid));
+            prop_assert_eq!(back.pass_leg, pass_leg_of(laid));
             prop_assert_eq!((back.leg.from, back.leg.to), (laid.from, laid.to));
             let mut undone = Vec::new();
             for (row, point) in walk.points(laid).into_iter().rev() {
@@ -494,7 +496,7 @@ proptest! {
         for place in &places {
             let (whole, crossings) = state(&script, *place);
             let recorded = (i64::try_from(whole).unwrap() + off).clamp(0, i64::try_from(walk.legs.len()).unwrap() - 1);
-            let recorded = Place::lay(turn_of(&walk.legs[usize::try_from(recorded).unwrap()]));
+            let recorded = Place::lay(pass_leg_of(&walk.legs[usize::try_from(recorded).unwrap()]));
             for record in [*place, recorded] {
                 for has_taken_up in [true, false] {
                     if whole == 0 && !has_taken_up {

@@ -5,7 +5,7 @@ mod lattice;
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use marlinspeak::knot::{Heading, Knot, Laying, Leg, Order, Pin, Rim, Turn, Weave};
+use marlinspeak::knot::{Heading, Knot, Laying, LayingOrder, Leg, PassLeg, Pin, Rim, Weave};
 use proptest::prelude::*;
 
 use lattice::Pattern;
@@ -33,8 +33,8 @@ fn walk(knot: &Knot, pin: Pin) -> Vec<Leg> {
 }
 
 /// Turns of a tie in the order they are laid.
-fn turns(laying: &Laying) -> impl Iterator<Item = Turn> + '_ {
-    (0..laying.legs()).map(|before| laying.turn(before).unwrap())
+fn pass_legs(laying: &Laying) -> impl Iterator<Item = PassLeg> + '_ {
+    (0..laying.legs()).map(|before| laying.nth_leg(before).unwrap())
 }
 
 fn common_divisor(one: u16, other: u16) -> u16 {
@@ -106,9 +106,9 @@ fn top_pins_are_straight_for_even_leads_and_staggered_for_odd() {
 #[test]
 fn crossings_are_bights_times_leads_less_one() {
     for knot in all_knots() {
-        let single = Laying::new(knot.clone(), 1, Order::default()).unwrap();
-        let met: usize = turns(&single)
-            .map(|turn| single.crossings(turn).count())
+        let single = Laying::new(knot.clone(), 1, LayingOrder::default()).unwrap();
+        let met: usize = pass_legs(&single)
+            .map(|pass_leg| single.crossings(pass_leg).count())
             .sum();
         let expected = u32::from(knot.bights()) * u32::from(knot.leads() - 1);
         assert_eq!(met, expected as usize);
@@ -128,12 +128,12 @@ fn a_leg_makes_a_whole_turn_for_every_two_leads_a_bight() {
 /// The lengths of the runs of overs and unders round each strand, both rims included, as the
 /// second pass meets them: it crosses every cord there is.
 fn runs(knot: &Knot) -> BTreeSet<usize> {
-    let doubled = Laying::new(knot.clone(), 2, Order::PassByPass).unwrap();
+    let doubled = Laying::new(knot.clone(), 2, LayingOrder::PassByPass).unwrap();
     let mut lengths = BTreeSet::new();
     for strand in 1..=knot.strands() {
         let mut overs: Vec<bool> = (1..=knot.legs_per_strand())
             .flat_map(|leg| {
-                doubled.crossings(Turn {
+                doubled.crossings(PassLeg {
                     pass: 2,
                     strand,
                     leg,
@@ -182,27 +182,27 @@ fn assert_as_on_paper(laying: &Laying) {
         leads: knot.leads().into(),
         bights: knot.bights().into(),
         passes: laying.passes().into(),
-        strand_by_strand: laying.order() == Order::StrandByStrand,
+        strand_by_strand: laying.order() == LayingOrder::StrandByStrand,
         rising_over: &rising_over,
     };
     let plain = |pin: Pin| (pin.rim == Rim::Top, usize::from(pin.number));
-    let mut order = turns(laying);
+    let mut order = pass_legs(laying);
     pattern.tie(|laid| {
-        let turn = order.next().unwrap();
+        let pass_leg = order.next().unwrap();
         assert_eq!(
-            [turn.pass, turn.strand, turn.leg].map(usize::from),
-            laid.turn
+            [pass_leg.pass, pass_leg.strand, pass_leg.leg].map(usize::from),
+            laid.pass_leg
         );
-        let leg = laying.leg(turn).unwrap();
+        let leg = laying.leg(pass_leg).unwrap();
         assert_eq!((plain(leg.from), plain(leg.to)), (laid.from, laid.to));
         let met: Vec<_> = laying
-            .crossings(turn)
+            .crossings(pass_leg)
             .map(|met| {
                 let (from, to) = (plain(met.of.from), plain(met.of.to));
                 (met.row.into(), met.over, met.cords.into(), from, to)
             })
             .collect();
-        assert_eq!(met, laid.met, "{turn:?}");
+        assert_eq!(met, laid.met, "{pass_leg:?}");
     });
     assert_eq!(order.next(), None);
 }
@@ -210,7 +210,9 @@ fn assert_as_on_paper(laying: &Laying) {
 #[test]
 fn the_largest_knots_are_as_on_paper() {
     for (leads, bights, passes) in [(999, 998, 1), (999, 2, 9), (2, 999, 9), (998, 4, 9)] {
-        assert_as_on_paper(&Laying::new(knot(leads, bights), passes, Order::default()).unwrap());
+        assert_as_on_paper(
+            &Laying::new(knot(leads, bights), passes, LayingOrder::default()).unwrap(),
+        );
     }
 }
 
@@ -225,7 +227,7 @@ prop_compose! {
                 .prop_map(|code| Weave::Rows(code.into())),
         ],
         passes in 1..=4_u16,
-        order in prop_oneof![Just(Order::PassByPass), Just(Order::StrandByStrand)],
+        order in prop_oneof![Just(LayingOrder::PassByPass), Just(LayingOrder::StrandByStrand)],
     ) -> Laying {
         Laying::new(Knot::new(leads, bights, weave).unwrap(), passes, order).unwrap()
     }
@@ -242,12 +244,12 @@ proptest! {
     #[test]
     fn the_lead_pass_meets_every_crossing_once_by_the_later_leg(tie in any_tie()) {
         let mut crossings = BTreeSet::new();
-        for turn in turns(&tie).filter(|turn| turn.pass == 1) {
-            let own = (turn.strand, turn.leg);
-            for met in tie.crossings(turn) {
+        for pass_leg in pass_legs(&tie).filter(|pass_leg| pass_leg.pass == 1) {
+            let own = (pass_leg.strand, pass_leg.leg);
+            for met in tie.crossings(pass_leg) {
                 let other = (met.of.strand, met.of.number);
-                prop_assert!(other < own, "{turn:?} meets {met:?}");
-                prop_assert!(crossings.insert((other, own, met.row)), "{turn:?} meets {met:?}");
+                prop_assert!(other < own, "{pass_leg:?} meets {met:?}");
+                prop_assert!(crossings.insert((other, own, met.row)), "{pass_leg:?} meets {met:?}");
             }
         }
         prop_assert_eq!(crossings.len(), tie.knot().crossings() as usize);
@@ -255,8 +257,8 @@ proptest! {
 
     #[test]
     fn the_whole_tie_crosses_every_cord_with_every_other(tie in any_tie()) {
-        let met: u32 = turns(&tie)
-            .flat_map(|turn| tie.crossings(turn))
+        let met: u32 = pass_legs(&tie)
+            .flat_map(|pass_leg| tie.crossings(pass_leg))
             .map(|crossing| u32::from(crossing.cords))
             .sum();
         let passes = u32::from(tie.passes());
@@ -266,10 +268,10 @@ proptest! {
     #[test]
     fn a_follower_goes_over_and_under_as_the_cord_it_follows(tie in any_tie()) {
         let mut over = BTreeMap::new();
-        for turn in turns(&tie) {
-            for met in tie.crossings(turn) {
-                let first = *over.entry((turn.strand, turn.leg, met.row)).or_insert(met.over);
-                prop_assert_eq!(met.over, first, "{:?} row {}", turn, met.row);
+        for pass_leg in pass_legs(&tie) {
+            for met in tie.crossings(pass_leg) {
+                let first = *over.entry((pass_leg.strand, pass_leg.leg, met.row)).or_insert(met.over);
+                prop_assert_eq!(met.over, first, "{:?} row {}", pass_leg, met.row);
             }
         }
         let goes_over = |strand, number, row| {
@@ -286,15 +288,15 @@ proptest! {
     fn a_pass_leaves_its_number_of_cords_everywhere(tie in any_tie()) {
         let knot = tie.knot();
         let mut cords = BTreeMap::new();
-        for turn in turns(&tie) {
-            let leg = tie.leg(turn).unwrap();
-            prop_assert_eq!(tie.cords_of(leg, turn), turn.pass - 1);
-            if turn.leg == 1 {
+        for pass_leg in pass_legs(&tie) {
+            let leg = tie.leg(pass_leg).unwrap();
+            prop_assert_eq!(tie.cords_of(leg, pass_leg), pass_leg.pass - 1);
+            if pass_leg.leg == 1 {
                 for pin in bottom_pins(knot).flat_map(|pin| [pin, Pin::top(pin.number)]) {
                     let laid = cords.get(&pin).copied().unwrap_or(0);
-                    prop_assert_eq!(tie.cords_of(knot.leg_from(pin), turn), laid);
-                    if tie.order() == Order::PassByPass && turn.strand == 1 {
-                        prop_assert_eq!(laid, turn.pass - 1);
+                    prop_assert_eq!(tie.cords_of(knot.leg_from(pin), pass_leg), laid);
+                    if tie.order() == LayingOrder::PassByPass && pass_leg.strand == 1 {
+                        prop_assert_eq!(laid, pass_leg.pass - 1);
                     }
                 }
             }
@@ -311,20 +313,20 @@ proptest! {
 
     #[test]
     fn a_turn_and_the_legs_before_it_tell_each_other(tie in any_tie()) {
-        let rank = |turn: Turn| match tie.order() {
-            Order::PassByPass => (turn.pass, turn.strand, turn.leg),
-            Order::StrandByStrand => (turn.strand, turn.pass, turn.leg),
+        let rank = |pass_leg: PassLeg| match tie.order() {
+            LayingOrder::PassByPass => (pass_leg.pass, pass_leg.strand, pass_leg.leg),
+            LayingOrder::StrandByStrand => (pass_leg.strand, pass_leg.pass, pass_leg.leg),
         };
         let mut last = None;
-        for (turn, before) in turns(&tie).zip(0..) {
-            prop_assert_eq!(tie.legs_before(turn), before);
-            prop_assert!(tie.leg(turn).is_some());
-            prop_assert!(last < Some(rank(turn)), "{turn:?} is out of order");
-            last = Some(rank(turn));
+        for (pass_leg, before) in pass_legs(&tie).zip(0..) {
+            prop_assert_eq!(tie.legs_before(pass_leg), before);
+            prop_assert!(tie.leg(pass_leg).is_some());
+            prop_assert!(last < Some(rank(pass_leg)), "{pass_leg:?} is out of order");
+            last = Some(rank(pass_leg));
         }
-        prop_assert_eq!(tie.turn(tie.legs()), None);
+        prop_assert_eq!(tie.nth_leg(tie.legs()), None);
         let strand = 1;
-        prop_assert_eq!(tie.leg(Turn { pass: tie.passes() + 1, strand, leg: 1 }), None);
-        prop_assert_eq!(tie.leg(Turn { pass: 0, strand, leg: 1 }), None);
+        prop_assert_eq!(tie.leg(PassLeg { pass: tie.passes() + 1, strand, leg: 1 }), None);
+        prop_assert_eq!(tie.leg(PassLeg { pass: 0, strand, leg: 1 }), None);
     }
 }

@@ -3,7 +3,7 @@
 
 use std::collections::{HashMap, HashSet};
 
-use marlinspeak::knot::{Hand, Knot, Laying, Leg, Order, Rim, Side, Turn, Weave};
+use marlinspeak::knot::{Hand, Knot, Laying, LayingOrder, Leg, PassLeg, Rim, Side, Weave};
 use marlinspeak::picture::{
     Colour, DefaultPalette, DisplayList, Image, Moment, Outline, Painter, Palette, Point, Role,
     Scene, View, Viewport,
@@ -14,13 +14,13 @@ const BARE: Colour = Colour::rgb(0x0000_00FF);
 /// Gives every cord a flat colour of its own, and leaves out all but cords and tube.
 struct Flat<'a> {
     laying: &'a Laying,
-    in_hand: Option<Turn>,
+    in_hand: Option<PassLeg>,
 }
 
 impl Flat<'_> {
-    fn cord(&self, turn: Turn) -> Colour {
+    fn cord(&self, pass_leg: PassLeg) -> Colour {
         // Red counts, green keeps neighbours apart, blue tells cord from tube.
-        let number = self.laying.legs_before(turn) + 1;
+        let number = self.laying.legs_before(pass_leg) + 1;
         Colour::rgb(((number * 0x8000) & 0x00FF_0000) | ((number % 256) << 8))
     }
 }
@@ -29,10 +29,12 @@ impl Palette for Flat<'_> {
     fn colour(&self, role: Role) -> Colour {
         match role {
             Role::Ground | Role::Tube => BARE,
-            Role::Laid(turn) | Role::Beside(turn) | Role::Beyond(turn) => self.cord(turn),
-            Role::Active | Role::ActiveRest => {
-                self.in_hand.map_or(Colour::CLEAR, |turn| self.cord(turn))
+            Role::Laid(pass_leg) | Role::Beside(pass_leg) | Role::Beyond(pass_leg) => {
+                self.cord(pass_leg)
             }
+            Role::Active | Role::ActiveRest => self
+                .in_hand
+                .map_or(Colour::CLEAR, |pass_leg| self.cord(pass_leg)),
             _ => Colour::CLEAR,
         }
     }
@@ -40,9 +42,9 @@ impl Palette for Flat<'_> {
 
 /// Two cords that cross: the rising one, the falling one, the row. Legs that wind round the tube
 /// more than once cross in several rows.
-type Pair = (Turn, Turn, u16);
+type Pair = (PassLeg, PassLeg, u16);
 
-fn laying(leads: u16, bights: u16, passes: u16, weave: &str, order: Order) -> Laying {
+fn laying(leads: u16, bights: u16, passes: u16, weave: &str, order: LayingOrder) -> Laying {
     let knot = Knot::new(leads, bights, Weave::parse(weave).unwrap()).unwrap();
     Laying::new(knot, passes, order).unwrap()
 }
@@ -51,12 +53,16 @@ fn laying(leads: u16, bights: u16, passes: u16, weave: &str, order: Order) -> La
 /// the tyer is told; `true` when it is the rising one.
 fn told(laying: &Laying, laid: u32) -> HashMap<Pair, bool> {
     let mut pairs = HashMap::new();
-    for turn in (0..laid).map(|nth| laying.turn(nth).unwrap()) {
-        let rising = laying.leg(turn).unwrap().from.rim == Rim::Bottom;
-        for crossing in laying.crossings(turn) {
+    for pass_leg in (0..laid).map(|nth| laying.nth_leg(nth).unwrap()) {
+        let rising = laying.leg(pass_leg).unwrap().from.rim == Rim::Bottom;
+        for crossing in laying.crossings(pass_leg) {
             for pass in 1..=crossing.cords {
-                let other = laying.turn_of(pass, crossing.of);
-                let (up, down) = if rising { (turn, other) } else { (other, turn) };
+                let other = laying.pass_leg_of(pass, crossing.of);
+                let (up, down) = if rising {
+                    (pass_leg, other)
+                } else {
+                    (other, pass_leg)
+                };
                 let pair = (up, down, crossing.row);
                 let before = pairs.insert(pair, crossing.over == rising);
                 assert_eq!(before, None, "{pair:?} is told twice");
@@ -83,20 +89,20 @@ fn moments(laying: &Laying) -> Vec<Moment> {
     let legs = laying.legs();
     let mut moments: Vec<Moment> = [legs / 3, legs / 2, 5 * legs / 6, legs - 1]
         .into_iter()
-        .map(|before| Moment::at(laying.turn(before).unwrap()))
+        .map(|before| Moment::at(laying.nth_leg(before).unwrap()))
         .collect();
-    moments.push(Moment::Before(laying.turn(legs / 2).unwrap()));
-    moments.push(Moment::Fairing(laying.turn(legs / 2).unwrap()));
+    moments.push(Moment::Before(laying.nth_leg(legs / 2).unwrap()));
+    moments.push(Moment::Fairing(laying.nth_leg(legs / 2).unwrap()));
     moments.push(Moment::Finished);
     moments
 }
 
-fn on_the_tube(laying: &Laying, moment: &Moment) -> (u32, Option<Turn>) {
+fn on_the_tube(laying: &Laying, moment: &Moment) -> (u32, Option<PassLeg>) {
     match moment {
         Moment::Bare => (0, None),
-        Moment::Before(turn) => (laying.legs_before(*turn), None),
-        Moment::At { turn, .. } => (laying.legs_before(*turn) + 1, Some(*turn)),
-        Moment::Fairing(turn) => (laying.legs(), Some(*turn)),
+        Moment::Before(pass_leg) => (laying.legs_before(*pass_leg), None),
+        Moment::At { pass_leg, .. } => (laying.legs_before(*pass_leg) + 1, Some(*pass_leg)),
+        Moment::Fairing(pass_leg) => (laying.legs(), Some(*pass_leg)),
         Moment::Finished => (laying.legs(), None),
     }
 }
@@ -126,9 +132,9 @@ fn for_each_picture(
 ) {
     let mut painter = Painter::new();
     for (leads, bights, passes, weave) in KNOTS {
-        for order in [Order::PassByPass, Order::StrandByStrand] {
+        for order in [LayingOrder::PassByPass, LayingOrder::StrandByStrand] {
             let mut laying = laying(leads, bights, passes, weave, order);
-            if order == Order::StrandByStrand && laying.knot().strands() == 1 {
+            if order == LayingOrder::StrandByStrand && laying.knot().strands() == 1 {
                 if passes == 1 {
                     continue;
                 }
@@ -267,7 +273,7 @@ fn beside_an_over_cord_the_tube_shows_before_the_under_cord_does() {
 
 #[test]
 fn a_follower_lies_on_its_side_and_turns_inside_where_the_trade_says() {
-    let laying = laying(3, 4, 2, "1", Order::default());
+    let laying = laying(3, 4, 2, "1", LayingOrder::default());
     for (side, hand) in [
         (Side::Right, Hand::Right),
         (Side::Left, Hand::Right),
@@ -303,7 +309,7 @@ fn a_follower_lies_on_its_side_and_turns_inside_where_the_trade_says() {
                 .find(|&colour| colour.blue == 0 && colour != flat.cord(first));
             assert_eq!(
                 beside,
-                Some(flat.cord(Turn { pass: 2, ..first })),
+                Some(flat.cord(PassLeg { pass: 2, ..first })),
                 "{side:?} {hand:?}"
             );
         }
@@ -325,14 +331,14 @@ fn a_follower_lies_on_its_side_and_turns_inside_where_the_trade_says() {
                     continue;
                 };
                 let pass = (0..laying.legs())
-                    .map(|nth| laying.turn(nth).unwrap())
-                    .find(|&turn| flat.cord(turn) == first);
-                if let Some(turn) = pass {
+                    .map(|nth| laying.nth_leg(nth).unwrap())
+                    .find(|&pass_leg| flat.cord(pass_leg) == first);
+                if let Some(pass_leg) = pass {
                     // The ends at the start pin hang lower than any bight.
                     let knot = laying.knot();
-                    let loose = turn.leg == 1 || turn.leg == knot.legs_per_strand();
+                    let loose = pass_leg.leg == 1 || pass_leg.leg == knot.legs_per_strand();
                     if rim == Rim::Top || !loose {
-                        assert_eq!(turn.pass, outer, "{rim:?} {side:?} {hand:?}");
+                        assert_eq!(pass_leg.pass, outer, "{rim:?} {side:?} {hand:?}");
                         bights += 1;
                     }
                 }
@@ -359,10 +365,11 @@ fn a_left_handed_tyer_sees_the_picture_mirrored_but_for_the_numbers() {
     let viewport = Viewport::new(800.0, 600.0);
     for view in [View::RolledOut, View::RoundTheTube] {
         for (leads, bights, passes) in [(5, 6, 2), (3, 2, 1), (7, 5, 3)] {
-            let laying = laying(leads, bights, passes, "1", Order::default());
-            let turn = laying.turn(laying.legs() - 3).unwrap();
+            let laying = laying(leads, bights, passes, "1", LayingOrder::default());
+            let pass_leg = laying.nth_leg(laying.legs() - 3).unwrap();
             let image = |side, hand| {
-                let scene = Scene::build(view, &laying, side, hand, &Moment::at(turn), viewport);
+                let scene =
+                    Scene::build(view, &laying, side, hand, &Moment::at(pass_leg), viewport);
                 Painter::new()
                     .paint(&DisplayList::of(&scene), &Wordless(DefaultPalette::dark()))
                     .clone()
@@ -396,17 +403,17 @@ fn near(one: Colour, other: Colour) -> bool {
 
 #[test]
 fn signs_stand_at_the_crossings_told_and_nowhere_else() {
-    let laying = laying(5, 6, 1, "1", Order::default());
-    let turn = laying.turn(10).unwrap();
+    let laying = laying(5, 6, 1, "1", LayingOrder::default());
+    let pass_leg = laying.nth_leg(10).unwrap();
     let crossings: Vec<bool> = laying
-        .crossings(turn)
+        .crossings(pass_leg)
         .map(|crossing| crossing.over)
         .collect();
     assert_eq!(crossings, [true, false, true, false]);
     let viewport = Viewport::new(900.0, 700.0);
     let signs = |part: std::ops::Range<usize>| {
         let moment = Moment::At {
-            turn,
+            pass_leg,
             crossings: part,
         };
         let scene = Scene::build(
@@ -434,14 +441,17 @@ fn signs_stand_at_the_crossings_told_and_nowhere_else() {
 
 #[test]
 fn a_large_knot_in_a_small_frame_is_shown_in_part_round_the_leg_in_hand() {
-    let laying = laying(40, 41, 1, "1", Order::default());
+    let laying = laying(40, 41, 1, "1", LayingOrder::default());
     let large = Viewport::new(1920.0, 1080.0);
     let small = Viewport::new(500.0, 400.0);
     let mut painter = Painter::new();
     for nth in [0, 50, 60, 81] {
-        let turn = laying.turn(nth).unwrap();
+        let pass_leg = laying.nth_leg(nth).unwrap();
         let build = |crossings, viewport| {
-            let moment = Moment::At { turn, crossings };
+            let moment = Moment::At {
+                pass_leg,
+                crossings,
+            };
             Scene::build(
                 View::RolledOut,
                 &laying,
@@ -452,7 +462,7 @@ fn a_large_knot_in_a_small_frame_is_shown_in_part_round_the_leg_in_hand() {
             )
         };
         assert!(!build(0..usize::MAX, large).is_zoomed());
-        let met = laying.crossings(turn).count();
+        let met = laying.crossings(pass_leg).count();
         for part in [
             0..met.min(4),
             met / 2..(met / 2 + 4).min(met),
@@ -464,21 +474,25 @@ fn a_large_knot_in_a_small_frame_is_shown_in_part_round_the_leg_in_hand() {
             assert!(shapes < 400, "{shapes}");
             let flat = Flat {
                 laying: &laying,
-                in_hand: Some(turn),
+                in_hand: Some(pass_leg),
             };
             let told = told(&laying, nth + 1);
             let image = painter.paint(&DisplayList::of(&scene), &flat);
             let seen = tops_agree("40 × 41", &told, &scene, image, &flat);
             // All that is told is in the picture.
-            let rising = laying.leg(turn).unwrap().from.rim == Rim::Bottom;
-            for crossing in laying.crossings(turn).skip(part.start).take(part.len()) {
+            let rising = laying.leg(pass_leg).unwrap().from.rim == Rim::Bottom;
+            for crossing in laying.crossings(pass_leg).skip(part.start).take(part.len()) {
                 let Leg { strand, number, .. } = crossing.of;
-                let other = Turn {
+                let other = PassLeg {
                     pass: 1,
                     strand,
                     leg: number,
                 };
-                let (up, down) = if rising { (turn, other) } else { (other, turn) };
+                let (up, down) = if rising {
+                    (pass_leg, other)
+                } else {
+                    (other, pass_leg)
+                };
                 let pair = (up, down, crossing.row);
                 assert!(seen.contains(&pair), "leg {nth}, part {part:?}: {pair:?}");
             }
@@ -489,11 +503,11 @@ fn a_large_knot_in_a_small_frame_is_shown_in_part_round_the_leg_in_hand() {
 #[test]
 fn every_size_of_knot_and_frame_makes_a_picture() {
     for (leads, bights) in [(2, 2), (2, 999), (999, 2), (999, 998), (3, 40), (40, 3)] {
-        let laying = laying(leads, bights, 9, "1", Order::default());
+        let laying = laying(leads, bights, 9, "1", LayingOrder::default());
         for moment in [
             Moment::Bare,
-            Moment::at(laying.turn(laying.legs() / 2).unwrap()),
-            Moment::at(Turn {
+            Moment::at(laying.nth_leg(laying.legs() / 2).unwrap()),
+            Moment::at(PassLeg {
                 pass: 10,
                 strand: 1,
                 leg: 1,
@@ -522,11 +536,11 @@ fn every_size_of_knot_and_frame_makes_a_picture() {
 
 #[test]
 fn a_painter_used_again_gives_the_same_picture_as_a_new_one() {
-    let laying = laying(5, 6, 2, "1", Order::default());
+    let laying = laying(5, 6, 2, "1", LayingOrder::default());
     let mut again = Painter::new();
     for nth in [3, 3, 4, 20, 21, 22, 5] {
         for palette in [DefaultPalette::dark(), DefaultPalette::light()] {
-            let moment = Moment::at(laying.turn(nth).unwrap());
+            let moment = Moment::at(laying.nth_leg(nth).unwrap());
             let viewport = Viewport::new(900.0, 500.0);
             let scene = Scene::build(
                 View::RolledOut,
@@ -548,10 +562,10 @@ fn a_painter_used_again_gives_the_same_picture_as_a_new_one() {
 /// Half a number can be read as another.
 #[test]
 fn however_low_the_picture_the_numbers_of_the_leg_are_whole() {
-    let laying = laying(5, 6, 1, "1", Order::default());
+    let laying = laying(5, 6, 1, "1", LayingOrder::default());
     for height in (100..320_u16).step_by(6) {
         for nth in [0, 1, 6] {
-            let moment = Moment::at(laying.turn(nth).unwrap());
+            let moment = Moment::at(laying.nth_leg(nth).unwrap());
             let viewport = Viewport::new(900.0, f32::from(height));
             let (side, hand) = (Side::Right, Hand::Right);
             let scene = Scene::build(View::RolledOut, &laying, side, hand, &moment, viewport);
@@ -578,11 +592,14 @@ fn however_low_the_picture_the_numbers_of_the_leg_are_whole() {
 
 #[test]
 fn a_part_beyond_the_crossings_of_a_leg_is_looked_at_where_the_leg_ends() {
-    let laying = laying(5, 6, 2, "1", Order::default());
-    let turn = laying.turn(7).unwrap();
+    let laying = laying(5, 6, 2, "1", LayingOrder::default());
+    let pass_leg = laying.nth_leg(7).unwrap();
     for view in [View::RolledOut, View::RoundTheTube] {
         for crossings in [2..2, 90..99] {
-            let moment = Moment::At { turn, crossings };
+            let moment = Moment::At {
+                pass_leg,
+                crossings,
+            };
             let viewport = Viewport::new(400.0, 300.0);
             let (side, hand) = (Side::Right, Hand::Right);
             let scene = Scene::build(view, &laying, side, hand, &moment, viewport);
@@ -599,16 +616,25 @@ fn leg_after_leg_a_painter_shows_the_whole_picture_and_tells_what_changed() {
     let viewport = Viewport::new(640.0, 400.0);
     let columns: Vec<_> = (0..640).step_by(32).map(|from| from..from + 32).collect();
     for (laying, view) in [
-        (laying(8, 9, 3, "1", Order::default()), View::RolledOut),
-        (laying(8, 9, 3, "1", Order::default()), View::RoundTheTube),
+        (
+            laying(8, 9, 3, "1", LayingOrder::default()),
+            View::RolledOut,
+        ),
+        (
+            laying(8, 9, 3, "1", LayingOrder::default()),
+            View::RoundTheTube,
+        ),
         // More than the frame has room for.
-        (laying(25, 31, 2, "1", Order::default()), View::RolledOut),
+        (
+            laying(25, 31, 2, "1", LayingOrder::default()),
+            View::RolledOut,
+        ),
     ] {
         let mut painter = Painter::new();
         let mut before: Option<Image> = None;
         let mut kept = 0;
         for nth in 10..40 {
-            let moment = Moment::at(laying.turn(nth).unwrap());
+            let moment = Moment::at(laying.nth_leg(nth).unwrap());
             let (side, hand) = (Side::Right, Hand::Right);
             let scene = Scene::build(view, &laying, side, hand, &moment, viewport);
             let list = DisplayList::of(&scene);
@@ -639,14 +665,14 @@ fn leg_after_leg_a_painter_shows_the_whole_picture_and_tells_what_changed() {
 
 #[test]
 fn for_a_screen_of_finer_dots_the_same_is_painted_larger() {
-    let laying = laying(5, 6, 2, "1", Order::default());
-    let moment = Moment::at(laying.turn(15).unwrap());
+    let laying = laying(5, 6, 2, "1", LayingOrder::default());
+    let moment = Moment::at(laying.nth_leg(15).unwrap());
     let viewport = Viewport::new(600.0, 400.0);
     let (side, hand) = (Side::Right, Hand::Right);
     let scene = Scene::build(View::RolledOut, &laying, side, hand, &moment, viewport);
     let flat = Flat {
         laying: &laying,
-        in_hand: laying.turn(15),
+        in_hand: laying.nth_leg(15),
     };
     let (mut plain, mut fine) = (Painter::new(), Painter::new());
     let list = DisplayList::of(&scene);
@@ -663,7 +689,7 @@ fn for_a_screen_of_finer_dots_the_same_is_painted_larger() {
 
 #[test]
 fn the_png_says_its_size_and_300_dots_an_inch() {
-    let laying = laying(3, 2, 1, "1", Order::default());
+    let laying = laying(3, 2, 1, "1", LayingOrder::default());
     let viewport = Viewport::new(320.0, 240.0);
     let scene = Scene::build(
         View::RolledOut,

@@ -1,6 +1,6 @@
 //! The house colours: their hues, their contrast, and what is left of them for the colour-blind.
 
-use marlinspeak::knot::Turn;
+use marlinspeak::knot::PassLeg;
 use marlinspeak::picture::{Colour, DefaultPalette, Palette, Role, okabe_ito};
 
 #[test]
@@ -42,15 +42,15 @@ fn all_that_must_be_seen_stands_out_three_to_one() {
             Role::To,
         ];
         for strand in 1..=7 {
-            let turn = Turn {
+            let pass_leg = PassLeg {
                 pass: 1,
                 strand,
                 leg: 1,
             };
-            roles.extend([Role::Laid(turn), Role::Beside(turn)]);
+            roles.extend([Role::Laid(pass_leg), Role::Beside(pass_leg)]);
             assert!(
-                palette.colour(Role::Beside(turn)).contrast(on_tube)
-                    > palette.colour(Role::Laid(turn)).contrast(on_tube)
+                palette.colour(Role::Beside(pass_leg)).contrast(on_tube)
+                    > palette.colour(Role::Laid(pass_leg)).contrast(on_tube)
             );
         }
         for role in roles {

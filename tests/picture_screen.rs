@@ -255,8 +255,11 @@ fn the_picture_moves_along_a_long_leg_part_by_part() {
     let crossings: Vec<_> = parts
         .iter()
         .map(|part| match part {
-            Moment::At { turn, crossings } => {
-                assert_eq!(turn.leg, 8);
+            Moment::At {
+                pass_leg,
+                crossings,
+            } => {
+                assert_eq!(pass_leg.leg, 8);
                 crossings.clone()
             }
             other => panic!("{other:?}"),
@@ -273,11 +276,11 @@ fn between_legs_all_that_is_laid_is_shown_and_nothing_in_hand() {
         .places()
         .map(|place| Moment::of_place(&script, place))
         .collect();
-    let turn = |nth| plan.laying().turn(nth).unwrap();
+    let pass_leg = |nth| plan.laying().nth_leg(nth).unwrap();
     // The beginning, 12 legs, a check, the beginning of pass 2, 12 legs, a check, the end.
-    assert_eq!(moments[0], Moment::Before(turn(0)));
-    assert_eq!(moments[13], Moment::Before(turn(12)));
-    assert_eq!(moments[14], Moment::Before(turn(12)));
+    assert_eq!(moments[0], Moment::Before(pass_leg(0)));
+    assert_eq!(moments[13], Moment::Before(pass_leg(12)));
+    assert_eq!(moments[14], Moment::Before(pass_leg(12)));
     assert_eq!(moments[27], Moment::Finished);
     assert_eq!(moments[28], Moment::Finished);
     // Nothing is laid before the first leg, all before the check at the end.
@@ -414,8 +417,8 @@ fn while_fairing_the_leg_that_is_told_is_bright_and_the_others_are_quiet() {
                     .collect();
                 let bright = roles.iter().filter(|role| **role == Role::Active);
                 // In front of the tyer, once.
-                assert_eq!(bright.count(), 1, "{:?} in {view:?}", fair.turn);
-                assert!(!roles.contains(&Role::Laid(fair.turn)));
+                assert_eq!(bright.count(), 1, "{:?} in {view:?}", fair.pass_leg);
+                assert!(!roles.contains(&Role::Laid(fair.pass_leg)));
                 assert!(roles.iter().any(|role| matches!(role, Role::Laid(_))));
                 assert!(!roles.iter().any(|role| matches!(role, Role::Beside(_))));
             }

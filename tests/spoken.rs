@@ -12,7 +12,7 @@ mod spoken;
 
 use std::collections::BTreeSet;
 
-use marlinspeak::guide::{AtOnce, Landing, Landmark, Lay, Place, Plan, Script, Share, What};
+use marlinspeak::guide::{AtOnce, Landing, Landmark, LayStep, LegShare, Place, Plan, Script, What};
 use marlinspeak::knot::{Hand, Knot, Pin, Rim, Side, Weave};
 use marlinspeak::words::{Detail, Words};
 use num_bigint::BigInt;
@@ -43,7 +43,7 @@ fn pin(pin: Pin) -> spoken::Pin {
 }
 
 /// What should be heard of a step in this depth.
-fn meant(lay: &Lay, detail: Detail) -> Spoken {
+fn meant(lay: &LayStep, detail: Detail) -> Spoken {
     let is_full = detail != Detail::Brief;
     let is_first = lay.part == 1;
     // Right of a cord that travels to the right is below it, going up as going down.
@@ -51,19 +51,19 @@ fn meant(lay: &Lay, detail: Detail) -> Spoken {
         (Side::Right, Hand::Right) | (Side::Left, Hand::Left) => Lane::Below,
         _ => Lane::Above,
     });
-    let strand = (lay.strands > 1).then_some(lay.turn.strand.into());
+    let strand = (lay.strands > 1).then_some(lay.pass_leg.strand.into());
     // In the lead pass of one strand there is but one cord in sight.
-    let is_named = is_full && (lay.turn.pass > 1 || strand.is_some());
+    let is_named = is_full && (lay.pass_leg.pass > 1 || strand.is_some());
     let met = lay.crossings.iter().map(|crossing| Met {
         over: crossing.over,
         cords: crossing.cords.into(),
         of: (detail == Detail::Teach).then(|| (pin(crossing.of.from), pin(crossing.of.to))),
     });
     Spoken {
-        pass: (is_full || lay.turn.pass > 1).then_some(lay.turn.pass.into()),
+        pass: (is_full || lay.pass_leg.pass > 1).then_some(lay.pass_leg.pass.into()),
         strand,
         cord: lay.cord.clone().filter(|_| is_named),
-        leg: is_full.then_some((lay.turn.leg.into(), lay.legs.into())),
+        leg: is_full.then_some((lay.pass_leg.leg.into(), lay.legs.into())),
         part: (lay.part.into(), lay.parts.into()),
         from: pin(lay.leg.from),
         to: pin(lay.leg.to),
@@ -81,13 +81,13 @@ fn meant(lay: &Lay, detail: Detail) -> Spoken {
 
 fn mark(landmark: Landmark, is_full: bool) -> Mark {
     let share = match landmark.share {
-        Share::Little => spoken::Share::Little,
-        Share::Quarter => spoken::Share::Quarter,
-        Share::Third => spoken::Share::Third,
-        Share::Half => spoken::Share::Half,
-        Share::TwoThirds => spoken::Share::TwoThirds,
-        Share::ThreeQuarters => spoken::Share::ThreeQuarters,
-        Share::Most => spoken::Share::Most,
+        LegShare::Little => spoken::Share::Little,
+        LegShare::Quarter => spoken::Share::Quarter,
+        LegShare::Third => spoken::Share::Third,
+        LegShare::Half => spoken::Share::Half,
+        LegShare::TwoThirds => spoken::Share::TwoThirds,
+        LegShare::ThreeQuarters => spoken::Share::ThreeQuarters,
+        LegShare::Most => spoken::Share::Most,
     };
     Mark {
         share: is_full.then_some(share),
@@ -122,7 +122,7 @@ fn in_words(tag: &str, detail: Detail) -> Words {
 }
 
 /// The steps of laying that a script tells, and how each is spoken.
-fn laid(script: &Script, words: &Words) -> Vec<(Lay, String)> {
+fn laid(script: &Script, words: &Words) -> Vec<(LayStep, String)> {
     let steps = script.places().filter_map(|place| script.step(place));
     steps
         .take_while(|step| !matches!(step.what, What::Lift(_)))
@@ -151,7 +151,7 @@ fn the_words_say_the_step_in_every_depth() {
                 assert_eq!(spoken, meant(&lay, detail), "{said}");
                 heard.insert((
                     detail.name(),
-                    lay.turn.pass,
+                    lay.pass_leg.pass,
                     lay.parts.min(3),
                     lay.landmark.is_some(),
                     lay.side.is_some_and(|side| side == Side::Left),

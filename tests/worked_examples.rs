@@ -3,23 +3,23 @@
 
 use std::fmt::Write;
 
-use marlinspeak::knot::{Knot, Laying, Order, Pin, Rim, Turn, Weave};
+use marlinspeak::knot::{Knot, Laying, LayingOrder, PassLeg, Pin, Rim, Weave};
 
 /// The legs of one pass, written as in the examples: `b5→t1 O1@1` is the leg from bottom pin 5
 /// to top pin 1, over one cord in row 1.
 fn told(leads: u16, bights: u16, pass: u16) -> Vec<String> {
     let knot = Knot::new(leads, bights, Weave::default()).unwrap();
-    let laying = Laying::new(knot, pass, Order::default()).unwrap();
+    let laying = Laying::new(knot, pass, LayingOrder::default()).unwrap();
     (1..=laying.knot().legs_per_strand())
         .map(|leg| {
-            let turn = Turn {
+            let pass_leg = PassLeg {
                 pass,
                 strand: 1,
                 leg,
             };
-            let laid = laying.leg(turn).unwrap();
+            let laid = laying.leg(pass_leg).unwrap();
             let mut line = format!("{}→{}", short(laid.from), short(laid.to));
-            for crossing in laying.crossings(turn) {
+            for crossing in laying.crossings(pass_leg) {
                 let way = if crossing.over { 'O' } else { 'U' };
                 write!(line, " {way}{}@{}", crossing.cords, crossing.row).unwrap();
             }

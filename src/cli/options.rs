@@ -8,7 +8,7 @@ use super::rig::RigOptions;
 use super::setup_options::SetupOptions;
 use super::tie::TieOptions;
 use crate::guide::{AtOnce, Checks, Plan};
-use crate::knot::{Hand, Order, Quantity, Side};
+use crate::knot::{Hand, LayingOrder, Quantity, Side};
 use crate::words::{Detail, Words};
 
 /// Tells a tyer of Turk's heads every step of the knot, aloud and in large type.
@@ -152,8 +152,8 @@ impl KnotOptions {
         let hands = [("right", Hand::Right), ("left", Hand::Left)];
         let hand = choice("--hand", self.hand.as_deref(), words, hands)?;
         let orders = [
-            ("passes", Order::PassByPass),
-            ("strands", Order::StrandByStrand),
+            ("passes", LayingOrder::PassByPass),
+            ("strands", LayingOrder::StrandByStrand),
         ];
         let order = choice("--order", self.order.as_deref(), words, orders)?;
         let plan = plan.with_side(side).with_hand(hand).with_order(order);

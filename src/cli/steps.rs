@@ -9,7 +9,7 @@ use super::options::StepsOptions;
 use super::print::{json, print};
 use super::rigging_forms::{ItemForm, TaskForm};
 use crate::bench::Millimetres;
-use crate::guide::{FinishTask, Lay, LiftTask, Plan, Script, Step, What};
+use crate::guide::{FinishTask, LayStep, LiftTask, Plan, Script, Step, What};
 use crate::knot::{Crossing, Hand, Heading, Leg, Pin, Rim, Side};
 use crate::words::Words;
 
@@ -298,9 +298,9 @@ impl WhatForm {
             What::Fair(fair) => Self::Fair {
                 round: fair.round,
                 rounds: fair.rounds,
-                pass: fair.turn.pass,
-                strand: fair.turn.strand,
-                leg: fair.turn.leg,
+                pass: fair.pass_leg.pass,
+                strand: fair.pass_leg.strand,
+                leg: fair.pass_leg.leg,
                 from: PinForm::of(fair.leg.from),
                 to: PinForm::of(fair.leg.to),
                 draw_mm: fair.draw.map(Millimetres::get),
@@ -336,12 +336,12 @@ impl LegForm {
 }
 
 impl LayForm {
-    fn of(lay: &Lay) -> Self {
+    fn of(lay: &LayStep) -> Self {
         let in_parts = lay.parts > 1;
         Self {
-            pass: lay.turn.pass,
-            strand: lay.turn.strand,
-            leg: lay.turn.leg,
+            pass: lay.pass_leg.pass,
+            strand: lay.pass_leg.strand,
+            leg: lay.pass_leg.leg,
             part: in_parts.then_some(lay.part),
             parts: in_parts.then_some(lay.parts),
             from: PinForm::of(lay.leg.from),

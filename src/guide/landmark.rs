@@ -4,7 +4,7 @@ use crate::knot::{Heading, Knot, Leg, Pin, Rim};
 
 /// How much of the way from rim to rim lies behind the hand, to the nearest word.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Share {
+pub enum LegShare {
     /// Less than an eighth.
     Little,
     /// About a quarter.
@@ -27,7 +27,7 @@ pub struct Landmark {
     /// The last row of crossings that was passed, counted from the bottom.
     pub row: u16,
     /// How much of the leg lies behind.
-    pub share: Share,
+    pub share: LegShare,
     /// The pin passed last on the rim that is nearer, seen straight up or down the tube.
     pub past: Pin,
     /// Whole turns of the tube made since the leg began.
@@ -64,14 +64,14 @@ impl Landmark {
         };
         Self {
             row,
-            share: Share::of(behind, leads),
+            share: LegShare::of(behind, leads),
             past,
             turns: behind / (2 * knot.bights()),
         }
     }
 }
 
-impl Share {
+impl LegShare {
     fn of(behind: u16, leads: u16) -> Self {
         let [behind, leads] = [behind, leads].map(u32::from);
         // Each word reaches half way to the next.
@@ -106,13 +106,13 @@ mod tests {
         let early = Landmark::on(&knot, leg, 4);
         assert_eq!(
             (early.past, early.turns, early.share),
-            (Pin::bottom(3), 0, Share::Quarter)
+            (Pin::bottom(3), 0, LegShare::Quarter)
         );
         // Half pitch 17 of 8 a turn: two turns made; the staggered top pin 1 stands at 1.
         let late = Landmark::on(&knot, leg, 17);
         assert_eq!(
             (late.past, late.turns, late.share),
-            (Pin::top(1), 2, Share::ThreeQuarters)
+            (Pin::top(1), 2, LegShare::ThreeQuarters)
         );
     }
 
@@ -124,6 +124,6 @@ mod tests {
         // From half pitch 9, four rows on: 13, five past a whole turn of 8.
         let landmark = Landmark::on(&knot, leg, 5);
         assert_eq!((landmark.past, landmark.turns), (Pin::top(3), 0));
-        assert_eq!(landmark.share, Share::Half);
+        assert_eq!(landmark.share, LegShare::Half);
     }
 }

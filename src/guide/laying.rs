@@ -1,14 +1,14 @@
 //! The steps of laying: the beginning of a pass, a leg or part of one, a look at the work.
 
-use crate::knot::{Crossing, Order, Rim, Turn};
+use crate::knot::{Crossing, LayingOrder, PassLeg, Rim};
 
-use super::step::{Begin, Check, Follow, Landing, LastLeg, Lay};
+use super::step::{BeginStep, CheckStep, FollowStep, Landing, LastLeg, LayStep};
 use super::{Landmark, Script};
 
 impl Script {
-    pub(super) fn begin(&self, strand: u16) -> Begin {
+    pub(super) fn begin(&self, strand: u16) -> BeginStep {
         let knot = self.plan.knot();
-        Begin {
+        BeginStep {
             strand,
             strands: knot.strands(),
             pin: self.plan.start_pin(1, strand),
@@ -20,9 +20,9 @@ impl Script {
         }
     }
 
-    pub(super) fn follow(&self, pass: u16, strand: u16) -> Follow {
+    pub(super) fn follow(&self, pass: u16, strand: u16) -> FollowStep {
         let is_added = self.plan.begins_a_cord(pass);
-        Follow {
+        FollowStep {
             pass,
             strand,
             strands: self.plan.knot().strands(),
@@ -38,24 +38,24 @@ impl Script {
         }
     }
 
-    pub(super) fn lay(&self, turn: Turn, crossing: u16) -> Option<Lay> {
+    pub(super) fn lay(&self, pass_leg: PassLeg, crossing: u16) -> Option<LayStep> {
         let laying = self.plan.laying();
-        let leg = laying.leg(turn)?;
+        let leg = laying.leg(pass_leg)?;
         let knot = laying.knot();
-        let met: Vec<Crossing> = laying.crossings(turn).collect();
+        let met: Vec<Crossing> = laying.crossings(pass_leg).collect();
         let crossings = u16::try_from(met.len()).unwrap_or(u16::MAX);
         let parts = self.at_once.parts(crossings);
         let part = self.at_once.part_of(crossing, crossings);
         let begins = usize::from(self.at_once.begins(part, crossings));
         let ends = usize::from(self.at_once.begins(part + 1, crossings));
         let landmark = (part > 0).then(|| Landmark::on(knot, leg, met[begins - 1].row));
-        Some(Lay {
-            turn,
+        Some(LayStep {
+            pass_leg,
             strands: knot.strands(),
             legs: knot.legs_per_strand(),
             leg,
             turns: knot.turns(),
-            side: (turn.pass > 1).then_some(self.plan.side),
+            side: (pass_leg.pass > 1).then_some(self.plan.side),
             hand: self.plan.hand,
             part: part + 1,
             parts,
@@ -64,18 +64,21 @@ impl Script {
             landing: if part + 1 < parts {
                 Landing::OnTheWay
             } else {
-                self.landing(turn)
+                self.landing(pass_leg)
             },
-            cord: self.plan.cord(turn.pass, turn.strand).map(str::to_owned),
+            cord: self
+                .plan
+                .cord(pass_leg.pass, pass_leg.strand)
+                .map(str::to_owned),
         })
     }
 
-    fn landing(&self, turn: Turn) -> Landing {
-        if self.ends_a_pass(turn) {
-            return self.homecoming(turn);
+    fn landing(&self, pass_leg: PassLeg) -> Landing {
+        if self.ends_a_pass(pass_leg) {
+            return self.homecoming(pass_leg);
         }
-        match self.plan.laying().leg(turn) {
-            Some(leg) if turn.pass > 1 => {
+        match self.plan.laying().leg(pass_leg) {
+            Some(leg) if pass_leg.pass > 1 => {
                 if self.plan.side.turns_inside(leg.to.rim, self.plan.hand) {
                     Landing::Inside
                 } else {
@@ -87,18 +90,18 @@ impl Script {
     }
 
     /// What a cord does that is back at the pin where its pass began.
-    fn homecoming(&self, turn: Turn) -> Landing {
+    fn homecoming(&self, pass_leg: PassLeg) -> Landing {
         let laying = self.plan.laying();
-        let ends = turn.pass == laying.passes() || self.plan.begins_a_cord(turn.pass + 1);
-        let next = laying.turn(laying.legs_before(turn) + 1);
+        let ends = pass_leg.pass == laying.passes() || self.plan.begins_a_cord(pass_leg.pass + 1);
+        let next = laying.nth_leg(laying.legs_before(pass_leg) + 1);
         match next {
             _ if ends => Landing::HomeToEnd,
-            Some(next) if next.strand == turn.strand => Landing::HomeAndOn,
+            Some(next) if next.strand == pass_leg.strand => Landing::HomeAndOn,
             _ => Landing::HomeToWait,
         }
     }
 
-    pub(super) fn check(&self, after: Turn) -> Option<Check> {
+    pub(super) fn check(&self, after: PassLeg) -> Option<CheckStep> {
         let (laying, knot) = (self.plan.laying(), self.plan.knot());
         let leg = laying.leg(after)?;
         let mut last = LastLeg {
@@ -118,11 +121,11 @@ impl Script {
         // along only at the very end.
         let is_last_strand = after.strand == knot.strands();
         let is_level = match laying.order() {
-            Order::PassByPass => true,
-            Order::StrandByStrand => knot.strands() == 1 || after.pass == laying.passes(),
+            LayingOrder::PassByPass => true,
+            LayingOrder::StrandByStrand => knot.strands() == 1 || after.pass == laying.passes(),
         };
         let is_alone = after.pass == 1 && knot.strands() == 1;
-        Some(Check {
+        Some(CheckStep {
             after,
             round: after.leg / 2,
             rounds: knot.legs_per_strand() / 2,

@@ -5,14 +5,13 @@
 //! names the leg and the crossing, not the number of a step, so it means the same when the
 //! tyer changes how much is told at once.
 
-mod after;
 mod asked;
 mod at_once;
 mod course;
-mod headway;
+mod finishing;
 mod landmark;
 mod laying;
-mod mend;
+mod phase_progress;
 mod place;
 mod plan;
 mod rack;
@@ -21,21 +20,22 @@ mod script;
 mod search;
 mod setup;
 mod step;
+mod take_back;
 
 pub use asked::{AskError, Asked, Asking, Wanted};
 pub use at_once::{AtOnce, Checks};
 pub use course::{COURSE, Lesson, LessonState};
-pub use headway::Headway;
-pub use landmark::{Landmark, Share};
-pub use mend::{TakeBack, Whereabouts};
+pub use landmark::{Landmark, LegShare};
+pub use phase_progress::PhaseProgress;
 pub use place::{Phase, Place};
-pub use plan::{CordsError, Plan, Run};
+pub use plan::{CordRun, CordsError, Plan};
 pub use rack::{NameError, Rack};
-pub use rigging::{Kit, RigStep, Rigging, Task};
+pub use rigging::{KitStep, RigStep, Rigging, Task};
 pub use script::{Progress, Script};
 pub use search::{Question, Search};
 pub use setup::Setup;
 pub use step::{
-    Begin, Caution, Check, Fair, Finish, FinishTask, Follow, Landing, LastLeg, Lay, Lift, LiftTask,
-    Step, Tuck, What,
+    BeginStep, Caution, CheckStep, FairStep, FinishStep, FinishTask, FollowStep, Landing, LastLeg,
+    LayStep, LiftStep, LiftTask, Step, Tuck, What,
 };
+pub use take_back::{TakeBack, Whereabouts};

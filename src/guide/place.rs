@@ -2,7 +2,7 @@
 
 use strum::{EnumString, IntoStaticStr, VariantNames};
 
-use crate::knot::Turn;
+use crate::knot::PassLeg;
 
 /// A part of the job. Its name as text is that of the documents on disk and of the messages, so
 /// the names of the variants stay.
@@ -60,14 +60,14 @@ pub enum Place {
     /// A leg, or the part of it that begins behind so many crossings.
     Lay {
         /// The leg of the pass.
-        turn: Turn,
+        pass_leg: PassLeg,
         /// Crossings of this leg that lie behind the hand: 0 at its first part.
         crossing: u16,
     },
     /// A look at the work.
     Check {
         /// The leg laid last.
-        turn: Turn,
+        pass_leg: PassLeg,
     },
     /// A thing to do to take the knot off the tube.
     Lift {
@@ -79,7 +79,7 @@ pub enum Place {
         /// The round.
         round: u16,
         /// The leg that is drawn through.
-        turn: Turn,
+        pass_leg: PassLeg,
     },
     /// A thing to do to hide and seal the ends.
     Finish {
@@ -95,18 +95,21 @@ impl Place {
     }
 
     /// The first part of a leg.
-    pub const fn lay(turn: Turn) -> Self {
-        Self::Lay { turn, crossing: 0 }
+    pub const fn lay(pass_leg: PassLeg) -> Self {
+        Self::Lay {
+            pass_leg,
+            crossing: 0,
+        }
     }
 
     /// The look at the work after a leg.
-    pub const fn check(turn: Turn) -> Self {
-        Self::Check { turn }
+    pub const fn check(pass_leg: PassLeg) -> Self {
+        Self::Check { pass_leg }
     }
 
     /// A leg in a round of fairing.
-    pub const fn fair(round: u16, turn: Turn) -> Self {
-        Self::Fair { round, turn }
+    pub const fn fair(round: u16, pass_leg: PassLeg) -> Self {
+        Self::Fair { round, pass_leg }
     }
 
     /// The part of the job it belongs to.
@@ -116,7 +119,7 @@ impl Place {
             Self::Rig { .. } => Phase::Rig,
             Self::Begin { pass, .. }
             | Self::Lay {
-                turn: Turn { pass, .. },
+                pass_leg: PassLeg { pass, .. },
                 ..
             } => {
                 if pass == 1 {
@@ -144,9 +147,11 @@ impl Place {
     }
 
     /// The leg of a pass that it names: laid, looked at or faired.
-    pub const fn turn(self) -> Option<Turn> {
+    pub const fn pass_leg(self) -> Option<PassLeg> {
         match self {
-            Self::Lay { turn, .. } | Self::Check { turn } | Self::Fair { turn, .. } => Some(turn),
+            Self::Lay { pass_leg, .. } | Self::Check { pass_leg } | Self::Fair { pass_leg, .. } => {
+                Some(pass_leg)
+            }
             Self::Kit { .. }
             | Self::Rig { .. }
             | Self::Begin { .. }
@@ -159,8 +164,8 @@ impl Place {
     pub const fn pass(self) -> Option<u16> {
         match self {
             Self::Begin { pass, .. } => Some(pass),
-            _ => match self.turn() {
-                Some(turn) => Some(turn.pass),
+            _ => match self.pass_leg() {
+                Some(pass_leg) => Some(pass_leg.pass),
                 None => None,
             },
         }
@@ -170,8 +175,8 @@ impl Place {
     pub const fn strand(self) -> Option<u16> {
         match self {
             Self::Begin { strand, .. } => Some(strand),
-            _ => match self.turn() {
-                Some(turn) => Some(turn.strand),
+            _ => match self.pass_leg() {
+                Some(pass_leg) => Some(pass_leg.strand),
                 None => None,
             },
         }
@@ -179,21 +184,21 @@ impl Place {
 
     /// The number of the leg along its strand, where one is laid, looked at or faired.
     pub const fn leg(self) -> Option<u16> {
-        match self.turn() {
-            Some(turn) => Some(turn.leg),
+        match self.pass_leg() {
+            Some(pass_leg) => Some(pass_leg.leg),
             None => None,
         }
     }
 
     /// The leg that is laid next here; none where the cord is not being laid.
-    pub const fn laying(self) -> Option<Turn> {
+    pub const fn laying(self) -> Option<PassLeg> {
         match self {
-            Self::Begin { pass, strand } => Some(Turn {
+            Self::Begin { pass, strand } => Some(PassLeg {
                 pass,
                 strand,
                 leg: 1,
             }),
-            Self::Lay { turn, .. } => Some(turn),
+            Self::Lay { pass_leg, .. } => Some(pass_leg),
             _ => None,
         }
     }

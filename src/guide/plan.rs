@@ -1,7 +1,7 @@
 //! Everything the tyer chose.
 
 use super::Setup;
-use crate::knot::{Hand, Knot, KnotError, Laying, Order, Quantity, Side, Weave};
+use crate::knot::{Hand, Knot, KnotError, Laying, LayingOrder, Quantity, Side, Weave};
 
 /// The knot, its passes, and how the tyer works.
 #[derive(Clone, Debug, PartialEq)]
@@ -31,7 +31,7 @@ pub struct CordsError {
 
 /// A cord from one end to the other: a strand in one pass or in several that follow on.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Run {
+pub struct CordRun {
     /// Its strand.
     pub strand: u16,
     /// The pass it begins in.
@@ -51,7 +51,7 @@ impl Plan {
     /// [`KnotError::OutOfRange`] when `passes` is out of bounds.
     pub fn new(knot: Knot, passes: u16, side: Side, hand: Hand) -> Result<Self, KnotError> {
         Ok(Self::of(
-            Laying::new(knot, passes, Order::default())?,
+            Laying::new(knot, passes, LayingOrder::default())?,
             side,
             hand,
         ))
@@ -100,7 +100,7 @@ impl Plan {
 
     /// The same plan laid in this order of strands and passes.
     #[must_use]
-    pub fn with_order(self, order: Order) -> Self {
+    pub fn with_order(self, order: LayingOrder) -> Self {
         let laying = Laying::new(self.knot().clone(), self.laying.passes(), order);
         let cords = self.cords.clone();
         let same = Self {
@@ -167,7 +167,7 @@ impl Plan {
 
     /// The bottom pin where a strand's pass begins and ends.
     pub fn start_pin(&self, pass: u16, strand: u16) -> u16 {
-        let first = self.laying.leg(crate::knot::Turn {
+        let first = self.laying.leg(crate::knot::PassLeg {
             pass,
             strand,
             leg: 1,
@@ -176,13 +176,13 @@ impl Plan {
     }
 
     /// Every cord from end to end, strand by strand.
-    pub fn runs(&self) -> Vec<Run> {
+    pub fn runs(&self) -> Vec<CordRun> {
         let passes = self.laying.passes();
         let mut runs = Vec::new();
         for strand in 1..=self.knot().strands() {
             for pass in 1..=passes {
                 if self.begins_a_cord(pass) {
-                    runs.push(Run {
+                    runs.push(CordRun {
                         strand,
                         first: pass,
                         last: pass,

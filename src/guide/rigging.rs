@@ -9,7 +9,7 @@ use crate::knot::{Hand, Rim};
 
 /// One thing to put into the bag.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Kit {
+pub struct KitStep {
     /// Which item, 1 … `items`.
     pub number: u16,
     /// How many there are.
@@ -111,7 +111,7 @@ pub enum Task {
     },
 }
 
-impl Kit {
+impl KitStep {
     /// What can hurt.
     pub(super) const fn caution(&self) -> Option<Caution> {
         match self.item {
@@ -220,7 +220,7 @@ impl Rigging {
     pub fn what(&self, place: Place) -> Option<What> {
         let nth = |number: u16| usize::from(number).checked_sub(1);
         match place {
-            Place::Kit { item: number } => Some(What::Kit(Kit {
+            Place::Kit { item: number } => Some(What::Kit(KitStep {
                 number,
                 items: count(&self.items),
                 item: self.items.get(nth(number)?)?.clone(),

@@ -1,9 +1,9 @@
 //! Every step of the job, worked out when it is asked for.
 
 use crate::bench::Rig;
-use crate::knot::Turn;
+use crate::knot::PassLeg;
 
-use super::after::Item;
+use super::finishing::FinishingItem;
 use super::rigging::Rigging;
 use super::{AtOnce, Checks, Place, Plan, Step, What};
 
@@ -27,8 +27,8 @@ pub struct Script {
     /// What is done before the first leg, when that is known.
     rigging: Option<Rigging>,
     /// What is done to lift the knot, and to finish it: a handful of things.
-    pub(super) lift: Vec<Item>,
-    pub(super) finish: Vec<Item>,
+    pub(super) lift: Vec<FinishingItem>,
+    pub(super) finish: Vec<FinishingItem>,
 }
 
 impl Script {
@@ -39,7 +39,7 @@ impl Script {
             .as_ref()
             .and_then(|setup| setup.rig(plan.laying().into()).ok());
         let rigging = rig.as_ref().and_then(|rig| Rigging::of(&plan, rig));
-        let (lift, finish) = (Item::lift(&plan), Item::finish(&plan));
+        let (lift, finish) = (FinishingItem::lift(&plan), FinishingItem::finish(&plan));
         Self {
             plan,
             at_once,
@@ -119,24 +119,24 @@ impl Script {
             ),
             // The beginning of a pass is there exactly when its first leg is.
             Place::Begin { .. } => laying.leg(place.laying()?).map(|_| place),
-            Place::Lay { turn, crossing } => {
-                laying.leg(turn)?;
-                let crossings = self.met(turn);
+            Place::Lay { pass_leg, crossing } => {
+                laying.leg(pass_leg)?;
+                let crossings = self.met(pass_leg);
                 if crossing > crossings {
                     return None;
                 }
                 let part = self.at_once.part_of(crossing, crossings);
                 let crossing = self.at_once.begins(part, crossings);
-                Some(Place::Lay { turn, crossing })
+                Some(Place::Lay { pass_leg, crossing })
             }
             // A round can be looked at even when it is not asked for.
-            Place::Check { turn } => {
-                let is_round = turn.leg.is_multiple_of(2);
-                (is_round && laying.leg(turn).is_some()).then_some(place)
+            Place::Check { pass_leg } => {
+                let is_round = pass_leg.leg.is_multiple_of(2);
+                (is_round && laying.leg(pass_leg).is_some()).then_some(place)
             }
             Place::Lift { task } => (1..=self.lifts()).contains(&task).then_some(place),
-            Place::Fair { round, turn } => {
-                laying.leg(turn)?;
+            Place::Fair { round, pass_leg } => {
+                laying.leg(pass_leg)?;
                 (1..=self.fair_rounds()).contains(&round).then_some(place)
             }
             Place::Finish { task } => (1..=self.finishes()).contains(&task).then_some(place),
@@ -145,7 +145,7 @@ impl Script {
 
     /// The next place, or `None` at the end. `place` must be [settled](Self::settle).
     pub fn next(&self, place: Place) -> Option<Place> {
-        let first = Turn {
+        let first = PassLeg {
             pass: 1,
             strand: 1,
             leg: 1,
@@ -157,12 +157,12 @@ impl Script {
                 .and_then(|rigging| rigging.next(place))
                 .unwrap_or(Place::begin(1, 1)),
             Place::Begin { .. } => Place::lay(place.laying()?),
-            Place::Lay { turn, crossing } => self.after_part(turn, crossing),
-            Place::Check { turn } => self.after_leg(turn),
+            Place::Lay { pass_leg, crossing } => self.after_part(pass_leg, crossing),
+            Place::Check { pass_leg } => self.after_leg(pass_leg),
             Place::Lift { task } if task < self.lifts() => Place::Lift { task: task + 1 },
             Place::Lift { .. } => Place::fair(1, first),
-            Place::Fair { round, turn } => match self.fair_after(turn) {
-                Some(turn) => Place::fair(round, turn),
+            Place::Fair { round, pass_leg } => match self.fair_after(pass_leg) {
+                Some(pass_leg) => Place::fair(round, pass_leg),
                 None if round < self.fair_rounds() => Place::fair(round + 1, first),
                 None => Place::Finish { task: 1 },
             },
@@ -179,23 +179,25 @@ impl Script {
             Place::Begin { .. } => {
                 let laid = laying.legs_before(place.laying()?);
                 match laid.checked_sub(1) {
-                    Some(before) => laying.turn(before).map(Place::check),
+                    Some(before) => laying.nth_leg(before).map(Place::check),
                     None => self.rigging.as_ref().map(Rigging::last),
                 }
             }
-            Place::Lay { turn, crossing } if crossing > 0 => {
-                let crossings = self.met(turn);
+            Place::Lay { pass_leg, crossing } if crossing > 0 => {
+                let crossings = self.met(pass_leg);
                 let part = self.at_once.part_of(crossing, crossings) - 1;
                 Some(Place::Lay {
-                    turn,
+                    pass_leg,
                     crossing: self.at_once.begins(part, crossings),
                 })
             }
-            Place::Lay { turn, .. } if turn.leg == 1 => Some(Place::begin(turn.pass, turn.strand)),
-            Place::Lay { turn, .. } => {
-                let before = Turn {
-                    leg: turn.leg - 1,
-                    ..turn
+            Place::Lay { pass_leg, .. } if pass_leg.leg == 1 => {
+                Some(Place::begin(pass_leg.pass, pass_leg.strand))
+            }
+            Place::Lay { pass_leg, .. } => {
+                let before = PassLeg {
+                    leg: pass_leg.leg - 1,
+                    ..pass_leg
                 };
                 Some(if self.is_checked(before) {
                     Place::check(before)
@@ -203,11 +205,11 @@ impl Script {
                     self.last_part(before)
                 })
             }
-            Place::Check { turn } => Some(self.last_part(turn)),
+            Place::Check { pass_leg } => Some(self.last_part(pass_leg)),
             Place::Lift { task } if task > 1 => Some(Place::Lift { task: task - 1 }),
-            Place::Lift { .. } => laying.turn(laying.legs() - 1).map(Place::check),
-            Place::Fair { round, turn } => Some(match self.fair_before(turn) {
-                Some(turn) => Place::fair(round, turn),
+            Place::Lift { .. } => laying.nth_leg(laying.legs() - 1).map(Place::check),
+            Place::Fair { round, pass_leg } => Some(match self.fair_before(pass_leg) {
+                Some(pass_leg) => Place::fair(round, pass_leg),
                 None if round > 1 => Place::fair(round - 1, self.fair_last()),
                 None => Place::Lift { task: self.lifts() },
             }),
@@ -218,18 +220,18 @@ impl Script {
 
     /// The step at a [settled](Self::settle) place, or `None` when the job has no such place.
     pub fn step(&self, place: Place) -> Option<Step> {
-        let item = |items: &[Item], number: u16| {
+        let item = |items: &[FinishingItem], number: u16| {
             let index = usize::from(number.checked_sub(1)?);
-            items.get(index).map(Item::what)
+            items.get(index).map(FinishingItem::what)
         };
         let what = match place {
             Place::Kit { .. } | Place::Rig { .. } => self.rigging.as_ref()?.what(place)?,
             Place::Begin { pass: 1, strand } => What::Begin(self.begin(strand)),
             Place::Begin { pass, strand } => What::Follow(self.follow(pass, strand)),
-            Place::Lay { turn, crossing } => What::Lay(self.lay(turn, crossing)?),
-            Place::Check { turn } => What::Check(self.check(turn)?),
+            Place::Lay { pass_leg, crossing } => What::Lay(self.lay(pass_leg, crossing)?),
+            Place::Check { pass_leg } => What::Check(self.check(pass_leg)?),
             Place::Lift { task } => item(&self.lift, task)?,
-            Place::Fair { round, turn } => What::Fair(self.fair(round, turn)?),
+            Place::Fair { round, pass_leg } => What::Fair(self.fair(round, pass_leg)?),
             Place::Finish { task } => item(&self.finish, task)?,
         };
         Some(Step { place, what })
@@ -246,78 +248,79 @@ impl Script {
         let legs = laying.legs();
         let laid = match place {
             Place::Kit { .. } | Place::Rig { .. } => 0,
-            Place::Begin { pass, strand } => laying.legs_before(Turn {
+            Place::Begin { pass, strand } => laying.legs_before(PassLeg {
                 pass,
                 strand,
                 leg: 1,
             }),
-            Place::Lay { turn, .. } => laying.legs_before(turn),
-            Place::Check { turn } => laying.legs_before(turn) + 1,
+            Place::Lay { pass_leg, .. } => laying.legs_before(pass_leg),
+            Place::Check { pass_leg } => laying.legs_before(pass_leg) + 1,
             Place::Lift { .. } | Place::Fair { .. } | Place::Finish { .. } => legs,
         };
         Progress { laid, legs }
     }
 
     /// Whether there is a look at the work after this leg.
-    fn is_checked(&self, turn: Turn) -> bool {
-        self.ends_a_pass(turn) || self.checks == Checks::EachRound && turn.leg.is_multiple_of(2)
+    fn is_checked(&self, pass_leg: PassLeg) -> bool {
+        self.ends_a_pass(pass_leg)
+            || self.checks == Checks::EachRound && pass_leg.leg.is_multiple_of(2)
     }
 
     /// Whether a strand's pass is complete with this leg.
-    pub(super) fn ends_a_pass(&self, turn: Turn) -> bool {
-        turn.leg == self.plan.knot().legs_per_strand()
+    pub(super) fn ends_a_pass(&self, pass_leg: PassLeg) -> bool {
+        pass_leg.leg == self.plan.knot().legs_per_strand()
     }
 
     /// How many crossings a leg meets.
-    pub(super) fn met(&self, turn: Turn) -> u16 {
-        let met = self.plan.laying().crossings(turn).count();
+    pub(super) fn met(&self, pass_leg: PassLeg) -> u16 {
+        let met = self.plan.laying().crossings(pass_leg).count();
         u16::try_from(met).unwrap_or(u16::MAX)
     }
 
     /// Where it goes on after the part of a leg that begins behind so many crossings.
-    fn after_part(&self, turn: Turn, crossing: u16) -> Place {
-        let crossings = self.met(turn);
+    fn after_part(&self, pass_leg: PassLeg, crossing: u16) -> Place {
+        let crossings = self.met(pass_leg);
         let part = self.at_once.part_of(crossing, crossings) + 1;
         if part < self.at_once.parts(crossings) {
             Place::Lay {
-                turn,
+                pass_leg,
                 crossing: self.at_once.begins(part, crossings),
             }
-        } else if self.is_checked(turn) {
-            Place::check(turn)
+        } else if self.is_checked(pass_leg) {
+            Place::check(pass_leg)
         } else {
-            self.after_leg(turn)
+            self.after_leg(pass_leg)
         }
     }
 
     /// Where it goes on when a leg is laid and looked at.
-    pub(super) fn after_leg(&self, turn: Turn) -> Place {
-        if !self.ends_a_pass(turn) {
-            return Place::lay(Turn {
-                leg: turn.leg + 1,
-                ..turn
+    pub(super) fn after_leg(&self, pass_leg: PassLeg) -> Place {
+        if !self.ends_a_pass(pass_leg) {
+            return Place::lay(PassLeg {
+                leg: pass_leg.leg + 1,
+                ..pass_leg
             });
         }
         match self
             .plan
             .laying()
-            .turn(self.plan.laying().legs_before(turn) + 1)
+            .nth_leg(self.plan.laying().legs_before(pass_leg) + 1)
         {
             Some(next) => Place::begin(next.pass, next.strand),
             None => Place::Lift { task: 1 },
         }
     }
 
-    fn last_part(&self, turn: Turn) -> Place {
-        let crossings = self.met(turn);
+    fn last_part(&self, pass_leg: PassLeg) -> Place {
+        let crossings = self.met(pass_leg);
         let part = self.at_once.parts(crossings) - 1;
         Place::Lay {
-            turn,
+            pass_leg,
             crossing: self.at_once.begins(part, crossings),
         }
     }
 }
 
-fn count(items: &[Item]) -> u16 {
+fn count(items: &[FinishingItem]) -> u16 {
     u16::try_from(items.len()).unwrap_or(u16::MAX)
 }

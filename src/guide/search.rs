@@ -1,6 +1,6 @@
 //! Finding a lost place by a few questions.
 
-use crate::knot::{Pin, Rim, Turn};
+use crate::knot::{PassLeg, Pin, Rim};
 
 use super::{Place, Script};
 
@@ -46,13 +46,13 @@ pub struct Search {
     pins: Vec<Pin>,
     passes: u16,
     recorded: Place,
-    stage: Stage,
+    stage: SearchStage,
     /// The answer that is proposed now, from 0; it starts anew after the last.
     proposal: usize,
 }
 
 #[derive(Clone, Debug)]
-enum Stage {
+enum SearchStage {
     Pin,
     Cords(Vec<Question>),
     /// Each with the place that a yes leads to.
@@ -71,8 +71,8 @@ impl Search {
         let mut pins = vec![whereabouts.at];
         let laid = script.progress(recorded).laid;
         let landing = |laid: u32| {
-            let turn = laying.turn(laid.checked_sub(1)?)?;
-            laying.leg(turn).map(|leg| leg.to)
+            let pass_leg = laying.nth_leg(laid.checked_sub(1)?)?;
+            laying.leg(pass_leg).map(|leg| leg.to)
         };
         let all = usize::from(script.plan.knot().bights()) * 2;
         // Where a strand begins, the last landing is that of another cord: it comes next.
@@ -91,7 +91,7 @@ impl Search {
             pins,
             passes: laying.passes(),
             recorded,
-            stage: Stage::Pin,
+            stage: SearchStage::Pin,
             proposal: 0,
         }
     }
@@ -99,17 +99,17 @@ impl Search {
     /// The question that stands, or `None` when the place is found.
     pub fn question(&self) -> Option<Question> {
         match &self.stage {
-            Stage::Pin => self.pins.get(self.proposal).copied().map(Question::LastPin),
-            Stage::Cords(questions) => questions.get(self.proposal).copied(),
-            Stage::Since(answers) => answers.get(self.proposal).map(|answer| answer.0),
-            Stage::Found(_) => None,
+            SearchStage::Pin => self.pins.get(self.proposal).copied().map(Question::LastPin),
+            SearchStage::Cords(questions) => questions.get(self.proposal).copied(),
+            SearchStage::Since(answers) => answers.get(self.proposal).map(|answer| answer.0),
+            SearchStage::Found(_) => None,
         }
     }
 
     /// The place, when it is found.
     pub fn found(&self) -> Option<Place> {
         match self.stage {
-            Stage::Found(place) => Some(place),
+            SearchStage::Found(place) => Some(place),
             _ => None,
         }
     }
@@ -117,10 +117,10 @@ impl Search {
     /// Takes a no: the next likely answer is proposed.
     pub fn no(&mut self) {
         let proposals = match &self.stage {
-            Stage::Pin => self.pins.len(),
-            Stage::Cords(questions) => questions.len(),
-            Stage::Since(answers) => answers.len(),
-            Stage::Found(_) => 1,
+            SearchStage::Pin => self.pins.len(),
+            SearchStage::Cords(questions) => questions.len(),
+            SearchStage::Since(answers) => answers.len(),
+            SearchStage::Found(_) => 1,
         };
         self.proposal = (self.proposal + 1) % proposals.max(1);
     }
@@ -135,26 +135,26 @@ impl Search {
             Question::LastPin(pin) => self.ask_for_cords(script, pin),
             Question::Came { pin, cords } => {
                 let leg = script.plan.knot().leg_to(pin);
-                Self::ask_what_came_since(script, script.plan.laying().turn_of(cords, leg))
+                Self::ask_what_came_since(script, script.plan.laying().pass_leg_of(cords, leg))
             }
             Question::OnlyTail { pin, pass } => {
                 let strand = script.plan.knot().leg_from(pin).strand;
                 let begin = Place::begin(pass, strand);
                 match Self::crossings_since(script, pin, begin) {
-                    answers if answers.len() > 1 => Stage::Since(answers),
-                    _ => Stage::Found(begin),
+                    answers if answers.len() > 1 => SearchStage::Since(answers),
+                    _ => SearchStage::Found(begin),
                 }
             }
             Question::CameHome { .. } | Question::Crossed { .. } => match &self.stage {
-                Stage::Since(answers) => answers
+                SearchStage::Since(answers) => answers
                     .get(proposal)
-                    .map_or(Stage::Pin, |answer| Stage::Found(answer.1)),
+                    .map_or(SearchStage::Pin, |answer| SearchStage::Found(answer.1)),
                 _ => return,
             },
         };
     }
 
-    fn ask_for_cords(&self, script: &Script, pin: Pin) -> Stage {
+    fn ask_for_cords(&self, script: &Script, pin: Pin) -> SearchStage {
         let plan = &script.plan;
         let mut questions: Vec<Question> = (1..=self.passes)
             .map(|cords| Question::Came { pin, cords })
@@ -174,28 +174,28 @@ impl Search {
             Question::Came { cords, .. } => (true, cords.abs_diff(pass)),
             _ => (true, u16::MAX),
         });
-        Stage::Cords(questions)
+        SearchStage::Cords(questions)
     }
 
-    /// Asks what the cord did since the leg of `turn` landed.
-    fn ask_what_came_since(script: &Script, turn: Turn) -> Stage {
+    /// Asks what the cord did since the leg of `pass_leg` landed.
+    fn ask_what_came_since(script: &Script, pass_leg: PassLeg) -> SearchStage {
         let plan = &script.plan;
-        let Some(pin) = plan.laying().leg(turn).map(|leg| leg.to) else {
-            return Stage::Pin;
+        let Some(pin) = plan.laying().leg(pass_leg).map(|leg| leg.to) else {
+            return SearchStage::Pin;
         };
-        let after = script.after_leg(turn);
-        let own = if script.ends_a_pass(turn) {
-            Place::begin(turn.pass + 1, turn.strand)
+        let after = script.after_leg(pass_leg);
+        let own = if script.ends_a_pass(pass_leg) {
+            Place::begin(pass_leg.pass + 1, pass_leg.strand)
         } else {
             after
         };
-        if turn.pass == plan.laying().passes() && own != after {
+        if pass_leg.pass == plan.laying().passes() && own != after {
             // The cord has come to its end.
-            return Stage::Found(after);
+            return SearchStage::Found(after);
         }
         if matches!(own, Place::Begin { pass, .. } if plan.begins_a_cord(pass)) {
             // It goes no further: the next pass has a cord of its own.
-            return Stage::Found(after);
+            return SearchStage::Found(after);
         }
         let mut answers = Self::crossings_since(script, pin, own);
         if own != after {
@@ -204,10 +204,10 @@ impl Search {
             let (crossed_nothing, crossed): (Vec<_>, Vec<_>) = answers
                 .into_iter()
                 .partition(|(_, place)| place.crossings_behind() == 0);
-            let (other, times) = if turn.strand < plan.knot().strands() {
-                (turn.strand + 1, turn.pass)
+            let (other, times) = if pass_leg.strand < plan.knot().strands() {
+                (pass_leg.strand + 1, pass_leg.pass)
             } else {
-                (1, turn.pass + 1)
+                (1, pass_leg.pass + 1)
             };
             let question = Question::CameHome {
                 pin: Pin::bottom(plan.start_pin(1, other)),
@@ -218,19 +218,19 @@ impl Search {
             answers.extend(crossed_nothing.into_iter().map(|(asked, _)| (asked, after)));
         }
         if answers.len() > 1 {
-            Stage::Since(answers)
+            SearchStage::Since(answers)
         } else {
-            Stage::Found(after)
+            SearchStage::Found(after)
         }
     }
 
     /// How many crossings may have been made since the pin on the leg that `place` begins, each
     /// with its place; the most first.
     fn crossings_since(script: &Script, pin: Pin, place: Place) -> Vec<(Question, Place)> {
-        let Some(turn) = place.laying() else {
+        let Some(pass_leg) = place.laying() else {
             return Vec::new();
         };
-        let crossings = script.met(turn);
+        let crossings = script.met(pass_leg);
         let mut begins: Vec<u16> = (0..script.at_once.parts(crossings))
             .map(|part| script.at_once.begins(part, crossings))
             .collect();
@@ -239,7 +239,7 @@ impl Search {
         let answer = |crossings| {
             let here = match crossings {
                 0 => place,
-                crossing => Place::Lay { turn, crossing },
+                crossing => Place::Lay { pass_leg, crossing },
             };
             (Question::Crossed { pin, crossings }, here)
         };

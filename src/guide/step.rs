@@ -1,9 +1,9 @@
 //! A step, before any language.
 
 use crate::bench::Millimetres;
-use crate::knot::{Crossing, Hand, Leg, Pin, Side, Turn};
+use crate::knot::{Crossing, Hand, Leg, PassLeg, Pin, Side};
 
-use super::{Kit, Landmark, Place, RigStep};
+use super::{KitStep, Landmark, Place, RigStep};
 
 /// One step: one press, one thing said, one thing shown.
 #[derive(Clone, Debug, PartialEq)]
@@ -18,23 +18,23 @@ pub struct Step {
 #[derive(Clone, Debug, PartialEq)]
 pub enum What {
     /// Put something into the bag.
-    Kit(Kit),
+    Kit(KitStep),
     /// Rig the tube.
     Rig(RigStep),
     /// Begin a strand at its pin.
-    Begin(Begin),
+    Begin(BeginStep),
     /// Begin to follow.
-    Follow(Follow),
+    Follow(FollowStep),
     /// Lay a leg, or part of one.
-    Lay(Lay),
+    Lay(LayStep),
     /// Look at the work.
-    Check(Check),
+    Check(CheckStep),
     /// Take the knot off the tube.
-    Lift(Lift),
+    Lift(LiftStep),
     /// Draw the slack out of a leg.
-    Fair(Fair),
+    Fair(FairStep),
     /// Hide and seal the ends.
-    Finish(Finish),
+    Finish(FinishStep),
 }
 
 /// Something that can hurt, told where it belongs.
@@ -56,7 +56,7 @@ pub enum Caution {
 
 /// The beginning of a strand's lead pass.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Begin {
+pub struct BeginStep {
     /// The strand, 1 … `strands`.
     pub strand: u16,
     /// How many strands the knot has.
@@ -77,7 +77,7 @@ pub struct Begin {
 
 /// The beginning of a later pass.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Follow {
+pub struct FollowStep {
     /// The pass that begins, from 2.
     pub pass: u16,
     /// The strand, 1 … `strands`.
@@ -122,9 +122,9 @@ pub enum Landing {
 
 /// A leg, or one part of a long one.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Lay {
+pub struct LayStep {
     /// Which leg of which pass.
-    pub turn: Turn,
+    pub pass_leg: PassLeg,
     /// How many strands the knot has.
     pub strands: u16,
     /// Legs in this strand's pass.
@@ -153,9 +153,9 @@ pub struct Lay {
 
 /// What should be seen after a round or a pass of a strand.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Check {
+pub struct CheckStep {
     /// The leg just laid.
-    pub after: Turn,
+    pub after: PassLeg,
     /// Rounds laid in this pass, of `rounds`.
     pub round: u16,
     /// Rounds in a pass of one strand.
@@ -189,7 +189,7 @@ pub struct LastLeg {
     pub under: u16,
 }
 
-impl Check {
+impl CheckStep {
     /// Whether the pass is complete with this leg.
     pub const fn ends_pass(&self) -> bool {
         self.round == self.rounds
@@ -198,7 +198,7 @@ impl Check {
 
 /// Taking the knot off the tube, one thing at a time.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Lift {
+pub struct LiftStep {
     /// What to do.
     pub task: LiftTask,
     /// How many things there are to do.
@@ -226,13 +226,13 @@ pub enum LiftTask {
 
 /// Drawing the slack out of one leg in one round of fairing.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Fair {
+pub struct FairStep {
     /// This round, 1 … `rounds`.
     pub round: u16,
     /// How many times to go through the knot.
     pub rounds: u16,
     /// Which leg of which pass.
-    pub turn: Turn,
+    pub pass_leg: PassLeg,
     /// The leg.
     pub leg: Leg,
     /// Legs in this strand's pass.
@@ -255,7 +255,7 @@ pub struct Fair {
 
 /// Hiding and sealing the ends, one thing at a time.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Finish {
+pub struct FinishStep {
     /// What to do.
     pub task: FinishTask,
     /// How many things there are to do.

@@ -5,7 +5,7 @@ use super::{Heading, Knot, KnotError, Leg, Quantity};
 
 /// In which order the strands and passes of a knot are laid. The same for one strand.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
-pub enum Order {
+pub enum LayingOrder {
     /// The lead pass of every strand first, then the second pass of every strand, ….
     #[default]
     PassByPass,
@@ -15,7 +15,7 @@ pub enum Order {
 
 /// One leg of one pass.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub struct Turn {
+pub struct PassLeg {
     /// 1 is the lead pass.
     pub pass: u16,
     /// 1 … strands.
@@ -42,7 +42,7 @@ pub struct Crossing {
 pub struct Laying {
     knot: Knot,
     passes: u16,
-    order: Order,
+    order: LayingOrder,
     /// For each pass, how many rounds past the strand's own pin it begins.
     starts: [u16; MOST_PASSES],
 }
@@ -52,7 +52,7 @@ const MOST_PASSES: usize = *Quantity::Passes.bounds().end() as usize;
 impl Laying {
     /// # Errors
     /// [`KnotError::OutOfRange`] when `passes` is out of bounds.
-    pub fn new(knot: Knot, passes: u16, order: Order) -> Result<Self, KnotError> {
+    pub fn new(knot: Knot, passes: u16, order: LayingOrder) -> Result<Self, KnotError> {
         Quantity::Passes.check(passes)?;
         Ok(Self {
             knot,
@@ -97,7 +97,7 @@ impl Laying {
     }
 
     /// The order of strands and passes.
-    pub const fn order(&self) -> Order {
+    pub const fn order(&self) -> LayingOrder {
         self.order
     }
 
@@ -106,43 +106,44 @@ impl Laying {
         2 * u32::from(self.knot.bights()) * u32::from(self.passes)
     }
 
-    /// The leg laid at `turn`, or `None` when the tie has no such turn.
-    pub fn leg(&self, turn: Turn) -> Option<Leg> {
-        if !(1..=self.passes).contains(&turn.pass) {
+    /// The leg that is laid as `pass_leg`, or `None` when the tie has no such one.
+    pub fn leg(&self, pass_leg: PassLeg) -> Option<Leg> {
+        if !(1..=self.passes).contains(&pass_leg.pass) {
             return None;
         }
         let legs = self.knot.legs_per_strand();
-        if !(1..=legs).contains(&turn.leg) {
+        if !(1..=legs).contains(&pass_leg.leg) {
             return None;
         }
-        let number = wrapped(turn.leg - 1 + 2 * self.start(turn.pass), legs) + 1;
-        self.knot.leg(turn.strand, number)
+        let number = wrapped(pass_leg.leg - 1 + 2 * self.start(pass_leg.pass), legs) + 1;
+        self.knot.leg(pass_leg.strand, number)
     }
 
-    /// The turn at which a pass lays `leg`.
-    pub fn turn_of(&self, pass: u16, leg: Leg) -> Turn {
+    /// As which leg of its pass `leg` is laid.
+    pub fn pass_leg_of(&self, pass: u16, leg: Leg) -> PassLeg {
         let legs = self.knot.legs_per_strand();
         let number = wrapped(leg.number - 1 + legs - 2 * self.start(pass), legs) + 1;
-        Turn {
+        PassLeg {
             pass,
             strand: leg.strand,
             leg: number,
         }
     }
 
-    /// How many legs are laid before `turn`, which must be of this tie.
-    pub fn legs_before(&self, turn: Turn) -> u32 {
-        self.legs_before_in(self.order, turn)
+    /// How many legs are laid before `pass_leg`, which must be of this tie.
+    pub fn legs_before(&self, pass_leg: PassLeg) -> u32 {
+        self.legs_before_in(self.order, pass_leg)
     }
 
-    /// How many legs come before `turn` when all are gone through in an order, which need not be
+    /// How many legs come before `pass_leg` when all are gone through in an order, which need not be
     /// that of the laying.
-    pub fn legs_before_in(&self, order: Order, turn: Turn) -> u32 {
-        let [pass, strand, leg] = [turn.pass, turn.strand, turn.leg].map(|n| u32::from(n) - 1);
+    pub fn legs_before_in(&self, order: LayingOrder, pass_leg: PassLeg) -> u32 {
+        let [pass, strand, leg] =
+            [pass_leg.pass, pass_leg.strand, pass_leg.leg].map(|n| u32::from(n) - 1);
         let (passes, strands) = (u32::from(self.passes), u32::from(self.knot.strands()));
         let trips = match order {
-            Order::PassByPass => pass * strands + strand,
-            Order::StrandByStrand => strand * passes + pass,
+            LayingOrder::PassByPass => pass * strands + strand,
+            LayingOrder::StrandByStrand => strand * passes + pass,
         };
         trips * u32::from(self.knot.legs_per_strand()) + leg
     }
@@ -151,8 +152,8 @@ impl Laying {
         clippy::cast_possible_truncation,
         reason = "each is below a count that fits"
     )]
-    /// The turn before which `legs_before` legs are laid, or `None` past the end of the tie.
-    pub fn turn(&self, legs_before: u32) -> Option<Turn> {
+    /// The leg before which `legs_before` legs are laid, or `None` past the end of the tie.
+    pub fn nth_leg(&self, legs_before: u32) -> Option<PassLeg> {
         if legs_before >= self.legs() {
             return None;
         }
@@ -160,39 +161,40 @@ impl Laying {
         let (passes, strands) = (u32::from(self.passes), u32::from(self.knot.strands()));
         let (trip, leg) = (legs_before / per_trip, legs_before % per_trip);
         let (pass, strand) = match self.order {
-            Order::PassByPass => (trip / strands, trip % strands),
-            Order::StrandByStrand => (trip % passes, trip / passes),
+            LayingOrder::PassByPass => (trip / strands, trip % strands),
+            LayingOrder::StrandByStrand => (trip % passes, trip / passes),
         };
-        Some(Turn {
+        Some(PassLeg {
             pass: pass as u16 + 1,
             strand: strand as u16 + 1,
             leg: leg as u16 + 1,
         })
     }
 
-    /// How many cords of `leg` lie on the tube just before `turn` is laid.
-    pub fn cords_of(&self, leg: Leg, turn: Turn) -> u16 {
-        let earlier_leg = self.turn_of(turn.pass, leg).leg < turn.leg;
+    /// How many cords of `leg` lie on the tube just before `pass_leg` is laid.
+    pub fn cords_of(&self, leg: Leg, pass_leg: PassLeg) -> u16 {
+        let earlier_leg = self.pass_leg_of(pass_leg.pass, leg).leg < pass_leg.leg;
         match self.order {
-            Order::PassByPass => {
-                let earlier = leg.strand < turn.strand || leg.strand == turn.strand && earlier_leg;
-                turn.pass - u16::from(!earlier)
+            LayingOrder::PassByPass => {
+                let earlier =
+                    leg.strand < pass_leg.strand || leg.strand == pass_leg.strand && earlier_leg;
+                pass_leg.pass - u16::from(!earlier)
             }
-            Order::StrandByStrand if leg.strand == turn.strand => {
-                turn.pass - u16::from(!earlier_leg)
+            LayingOrder::StrandByStrand if leg.strand == pass_leg.strand => {
+                pass_leg.pass - u16::from(!earlier_leg)
             }
-            Order::StrandByStrand if leg.strand < turn.strand => self.passes,
-            Order::StrandByStrand => 0,
+            LayingOrder::StrandByStrand if leg.strand < pass_leg.strand => self.passes,
+            LayingOrder::StrandByStrand => 0,
         }
     }
 
-    /// The crossings that the leg of `turn` meets, in the order it meets them: only points
+    /// The crossings that the leg of `pass_leg` meets, in the order it meets them: only points
     /// where a cord lies already. Takes O(leads) in all and stores nothing.
     ///
     /// Row by row the leg meets the next leg round the tube that goes the other way.
-    pub fn crossings(&self, turn: Turn) -> impl Iterator<Item = Crossing> + '_ {
+    pub fn crossings(&self, pass_leg: PassLeg) -> impl Iterator<Item = Crossing> + '_ {
         let knot = &self.knot;
-        let leg = self.leg(turn);
+        let leg = self.leg(pass_leg);
         let rows = if leg.is_some() { knot.rows() } else { 0 };
         let (heading, mut index) = match leg {
             Some(leg) => (leg.heading(), self.first_met(leg)),
@@ -204,7 +206,7 @@ impl Laying {
                 Heading::Falling => (knot.leads() - nth, knot.rising(index)),
             };
             index = wrapped(index + 1, knot.bights());
-            let cords = self.cords_of(of, turn);
+            let cords = self.cords_of(of, pass_leg);
             (cords > 0).then(|| Crossing {
                 row,
                 over: knot.goes_over(heading, row),

@@ -19,7 +19,7 @@ mod weave;
 
 pub use braid::{Heading, Knot, Leg};
 pub use error::KnotError;
-pub use laying::{Crossing, Laying, Order, Turn};
+pub use laying::{Crossing, Laying, LayingOrder, PassLeg};
 pub use pin::{Hand, Pin, Rim, Side};
 pub use quantity::Quantity;
 pub use weave::Weave;

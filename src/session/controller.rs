@@ -140,7 +140,7 @@ impl Session {
             } else {
                 Keys::Wrong
             },
-            headway: walk.script().headway(walk.place()),
+            phase_progress: walk.script().phase_progress(walk.place()),
         })
     }
 

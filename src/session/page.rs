@@ -1,6 +1,6 @@
 //! Everything a face shows of the tie in hand.
 
-use crate::guide::Headway;
+use crate::guide::PhaseProgress;
 use crate::words::Shown;
 
 /// Which keys the page names.
@@ -28,7 +28,7 @@ pub struct Page {
     /// Which keys there are.
     pub keys: Keys,
     /// How far the part of the job in hand is.
-    pub headway: Headway,
+    pub phase_progress: PhaseProgress,
 }
 
 impl Page {

@@ -3,7 +3,7 @@
 use std::time::Duration;
 
 use crate::guide::Place;
-use crate::knot::Turn;
+use crate::knot::PassLeg;
 use crate::shelf::WorkTime;
 
 /// A gap between two presses that is longer was a rest and no work. *Common practice.*
@@ -68,9 +68,9 @@ impl WorkTimer {
 }
 
 /// The leg that is laid at a place, if one is.
-fn leg_at(place: Place) -> Option<Turn> {
+fn leg_at(place: Place) -> Option<PassLeg> {
     match place {
-        Place::Lay { turn, .. } => Some(turn),
+        Place::Lay { pass_leg, .. } => Some(pass_leg),
         _ => None,
     }
 }

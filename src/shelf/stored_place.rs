@@ -9,7 +9,7 @@ use serde::{Deserialize, Serialize};
 
 use super::DocumentError;
 use crate::guide::{Phase, Place};
-use crate::knot::{Laying, Turn};
+use crate::knot::{Laying, PassLeg};
 
 #[derive(Serialize, Deserialize)]
 pub(super) struct StoredPlace {
@@ -54,11 +54,11 @@ impl StoredPlace {
             given: self.phase.chars().take(40).collect(),
         })?;
         let knot = laying.knot();
-        let turn = |first_leg: u16| -> Result<Turn, DocumentError> {
+        let pass_leg = |first_leg: u16| -> Result<PassLeg, DocumentError> {
             within("pass", self.pass, 1, laying.passes())?;
             within("strand", self.strand, 1, knot.strands())?;
             within("leg", self.leg, first_leg, knot.legs_per_strand())?;
-            Ok(Turn {
+            Ok(PassLeg {
                 pass: self.pass,
                 strand: self.strand,
                 leg: self.leg,
@@ -69,17 +69,17 @@ impl StoredPlace {
             Phase::Rig => Place::Rig { task: self.leg },
             // Whether a pass is the first or a later one, its number says.
             Phase::Lead | Phase::Follow => {
-                let turn = turn(0)?;
+                let pass_leg = pass_leg(0)?;
                 let crossing = self.crossing;
                 within("crossing", crossing, 0, knot.rows())?;
-                match turn.leg {
-                    0 => Place::begin(turn.pass, turn.strand),
-                    _ => Place::Lay { turn, crossing },
+                match pass_leg.leg {
+                    0 => Place::begin(pass_leg.pass, pass_leg.strand),
+                    _ => Place::Lay { pass_leg, crossing },
                 }
             }
-            Phase::Check => Place::check(turn(1)?),
+            Phase::Check => Place::check(pass_leg(1)?),
             Phase::Lift => Place::Lift { task: self.leg },
-            Phase::Fair => Place::fair(self.crossing, turn(1)?),
+            Phase::Fair => Place::fair(self.crossing, pass_leg(1)?),
             Phase::Finish => Place::Finish { task: self.leg },
         })
     }
@@ -123,21 +123,24 @@ mod tests {
 
     #[test]
     fn the_numbers_of_every_phase_stay_what_they_are_on_disk() {
-        let turn = Turn {
+        let pass_leg = PassLeg {
             pass: 2,
             strand: 1,
             leg: 7,
         };
-        let lay = Place::Lay { turn, crossing: 3 };
+        let lay = Place::Lay {
+            pass_leg,
+            crossing: 3,
+        };
         for (place, phase, numbers) in [
             (Place::Kit { item: 4 }, "kit", [1, 1, 4, 0]),
             (Place::Rig { task: 5 }, "rig", [1, 1, 5, 0]),
             (Place::begin(1, 1), "lead", [1, 1, 0, 0]),
             (Place::begin(2, 1), "follow", [2, 1, 0, 0]),
             (lay, "follow", [2, 1, 7, 3]),
-            (Place::check(turn), "check", [2, 1, 7, 0]),
+            (Place::check(pass_leg), "check", [2, 1, 7, 0]),
             (Place::Lift { task: 2 }, "lift", [1, 1, 2, 0]),
-            (Place::fair(3, turn), "fair", [2, 1, 7, 3]),
+            (Place::fair(3, pass_leg), "fair", [2, 1, 7, 3]),
             (Place::Finish { task: 6 }, "finish", [1, 1, 6, 0]),
         ] {
             let [pass, strand, leg, crossing] = numbers;

@@ -13,7 +13,7 @@ use super::stored_place::StoredPlace;
 use super::{DocumentError, Tie, TieId, WorkTime};
 use crate::files::{self, Document, Fields, FormatError};
 use crate::guide::{Plan, Setup};
-use crate::knot::{Hand, Knot, Laying, Order, Side, Weave};
+use crate::knot::{Hand, Knot, Laying, LayingOrder, Side, Weave};
 
 /// The version that is written, and the newest that is read.
 pub const TIE_VERSION: u64 = MIGRATIONS.len() as u64;
@@ -58,7 +58,7 @@ struct KnotSection {
     #[serde(with = "HandText")]
     hand: Hand,
     #[serde(with = "OrderText")]
-    order: Order,
+    order: LayingOrder,
 }
 
 /// How a side is written in documents. This must stay as it is.
@@ -79,7 +79,7 @@ enum HandText {
 
 /// How the order of laying is written in documents. This must stay as it is.
 #[derive(Serialize, Deserialize)]
-#[serde(remote = "Order", rename_all = "kebab-case")]
+#[serde(remote = "LayingOrder", rename_all = "kebab-case")]
 enum OrderText {
     PassByPass,
     StrandByStrand,

@@ -1,6 +1,6 @@
 //! Selectors: how a value of the domain is named to a message.
 
-use crate::guide::{Caution, Landing, Share};
+use crate::guide::{Caution, Landing, LegShare};
 use crate::knot::{Hand, Heading, Quantity, Rim, Side};
 
 /// The name a message selects a value by.
@@ -74,7 +74,7 @@ impl Selector for Landing {
     }
 }
 
-impl Selector for Share {
+impl Selector for LegShare {
     fn selector(self) -> &'static str {
         match self {
             Self::Little => "little",

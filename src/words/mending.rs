@@ -91,9 +91,9 @@ impl Words {
 fn wrong_args(back: Option<&TakeBack>) -> fluent::FluentArgs<'static> {
     fluent_args! {
         "can-take-back" => back.is_some().selector(),
-        "leg" => back.map_or(0, |back| back.turn.leg),
-        "pass" => back.map_or(1, |back| back.turn.pass),
-        "strand" => back.map_or(1, |back| back.turn.strand),
+        "leg" => back.map_or(0, |back| back.pass_leg.leg),
+        "pass" => back.map_or(1, |back| back.pass_leg.pass),
+        "strand" => back.map_or(1, |back| back.pass_leg.strand),
         "strands" => back.map_or(1, |back| back.strands),
     }
 }

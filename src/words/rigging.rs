@@ -7,7 +7,7 @@ use super::lengths::{by_hand, cut, fine, inches};
 use super::spoken_messages::SpokenMessage;
 use super::{Shown, Spoken, Words};
 use crate::bench::{Caution, HexKey, Item, System, Thread};
-use crate::guide::{Kit, Place, RigStep, Rigging, Script, Task};
+use crate::guide::{KitStep, Place, RigStep, Rigging, Script, Task};
 
 /// How many holes are told one by one.
 const FEW_HOLES: usize = 6;
@@ -16,7 +16,7 @@ const FEW_HOLES: usize = 6;
 type Said<'a> = (SpokenMessage, FluentArgs<'a>);
 
 impl Words {
-    pub(super) fn say_kit(&self, kit: &Kit) -> Spoken {
+    pub(super) fn say_kit(&self, kit: &KitStep) -> Spoken {
         let (message, args) = of_kit(kit);
         self.spoken(message, &args)
     }
@@ -26,7 +26,7 @@ impl Words {
         self.spoken(message, &args)
     }
 
-    pub(super) fn show_kit(&self, kit: &Kit) -> Shown {
+    pub(super) fn show_kit(&self, kit: &KitStep) -> Shown {
         let (message, args) = of_kit(kit);
         self.show_with(message, &args)
     }
@@ -54,7 +54,7 @@ impl Words {
         }
     }
 
-    pub(super) fn kit_phase(&self, kit: &Kit) -> String {
+    pub(super) fn kit_phase(&self, kit: &KitStep) -> String {
         self.text("kit-phase-show", &of_kit(kit).1)
     }
 
@@ -74,7 +74,7 @@ impl Words {
     }
 }
 
-fn of_kit(kit: &Kit) -> Said<'_> {
+fn of_kit(kit: &KitStep) -> Said<'_> {
     let (id, mut args) = match &kit.item {
         Item::Tube { diameter } => (
             SpokenMessage::KitTubeSay,

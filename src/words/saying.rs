@@ -8,8 +8,8 @@ use super::step_args::{
     begin_args, check_args, crossing_args, fair_args, finish_args, follow_args, lay_args, lift_args,
 };
 use super::{Spoken, Words};
-use crate::guide::{Caution, Lay, Phase, Place, Plan, Script, Step, What, Whereabouts};
-use crate::knot::Turn;
+use crate::guide::{Caution, LayStep, Phase, Place, Plan, Script, Step, What, Whereabouts};
+use crate::knot::PassLeg;
 
 impl Words {
     /// What is spoken for a step: exactly this, free of markup. A caution comes before what can
@@ -65,7 +65,7 @@ impl Words {
         };
         let (round, faired) = fairing.unwrap_or((
             0,
-            Turn {
+            PassLeg {
                 pass,
                 strand,
                 leg: 0,
@@ -94,7 +94,7 @@ impl Words {
         taking_up.then(&self.say_whereabouts(script, place, None))
     }
 
-    fn say_lay(&self, lay: &Lay) -> Spoken {
+    fn say_lay(&self, lay: &LayStep) -> Spoken {
         let args = lay_args(lay);
         let count = lay.crossings.len();
         let crossings = lay.crossings.iter().enumerate().map(|(index, crossing)| {

@@ -7,7 +7,7 @@ use super::lengths::{by_hand, fine};
 use super::step_args::{crossing_args, lay_args};
 use super::{Units, Words};
 use crate::bench::{Layout, RingPins, Tube};
-use crate::guide::{Lay, Plan};
+use crate::guide::{LayStep, Plan};
 use crate::knot::{Crossing, Hand, Rim, Weave};
 
 impl Words {
@@ -79,7 +79,7 @@ impl Words {
     }
 
     /// The way of a leg from pin to pin.
-    pub fn card_way(&self, lay: &Lay) -> String {
+    pub fn card_way(&self, lay: &LayStep) -> String {
         self.text("card-way", &lay_args(lay))
     }
 

@@ -9,7 +9,7 @@ use super::step_args::{
     begin_args, check_args, crossing_args, fair_args, finish_args, follow_args, lay_args, lift_args,
 };
 use super::{Sentence, Words};
-use crate::guide::{Lay, Script, Step, What};
+use crate::guide::{LayStep, Script, Step, What};
 use crate::knot::Knot;
 
 /// A step on the screen.
@@ -150,7 +150,7 @@ impl Words {
         self.text("phase-show", &args)
     }
 
-    fn show_lay(&self, lay: &Lay) -> Shown {
+    fn show_lay(&self, lay: &LayStep) -> Shown {
         let args = lay_args(lay);
         let count = lay.crossings.len();
         let marks: Vec<Mark> = lay

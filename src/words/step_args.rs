@@ -6,10 +6,10 @@ use super::args::Selector;
 use super::lengths::by_hand;
 use crate::bench::Millimetres;
 use crate::guide::{
-    Begin, Check, Fair, Finish, FinishTask, Follow, Landmark, Lay, Lift, LiftTask, Question,
-    TakeBack, Tuck,
+    BeginStep, CheckStep, FairStep, FinishStep, FinishTask, FollowStep, Landmark, LayStep,
+    LiftStep, LiftTask, Question, TakeBack, Tuck,
 };
-use crate::knot::{Crossing, Rim, Turn};
+use crate::knot::{Crossing, PassLeg, Rim};
 
 /// The tail to leave when the tube is not known. *Common practice, no source.*
 const USUAL_TAIL: f64 = 150.0;
@@ -23,7 +23,7 @@ fn set_tail(args: &mut FluentArgs<'_>, tail: Option<Millimetres>) {
     args.set("tail", by_hand(tail.map_or(USUAL_TAIL, Millimetres::get)));
 }
 
-pub(super) fn begin_args(begin: &Begin) -> FluentArgs<'static> {
+pub(super) fn begin_args(begin: &BeginStep) -> FluentArgs<'static> {
     let mut args = fluent_args! {
         "strand" => begin.strand, "strands" => begin.strands, "pin" => begin.pin,
         "hand" => begin.hand.selector(), "uneven" => begin.is_uneven.selector(),
@@ -34,7 +34,7 @@ pub(super) fn begin_args(begin: &Begin) -> FluentArgs<'static> {
     args
 }
 
-pub(super) fn follow_args(follow: &Follow) -> FluentArgs<'static> {
+pub(super) fn follow_args(follow: &FollowStep) -> FluentArgs<'static> {
     let mut args = fluent_args! {
         "pass" => follow.pass, "strand" => follow.strand, "strands" => follow.strands,
         "pin" => follow.pin, "apart" => follow.is_apart.selector(),
@@ -47,8 +47,8 @@ pub(super) fn follow_args(follow: &Follow) -> FluentArgs<'static> {
     args
 }
 
-pub(super) fn lay_args(lay: &Lay) -> FluentArgs<'static> {
-    let Turn { pass, strand, leg } = lay.turn;
+pub(super) fn lay_args(lay: &LayStep) -> FluentArgs<'static> {
+    let PassLeg { pass, strand, leg } = lay.pass_leg;
     let mut args = fluent_args! {
         "pass" => pass, "strand" => strand, "strands" => lay.strands,
         "leg" => leg, "legs" => lay.legs, "part" => lay.part, "parts" => lay.parts,
@@ -56,7 +56,7 @@ pub(super) fn lay_args(lay: &Lay) -> FluentArgs<'static> {
         "from" => lay.leg.from.number, "to" => lay.leg.to.number,
         "turns" => lay.turns, "hand" => lay.hand.selector(), "lane" => lane(lay),
         "landing" => lay.landing.selector(),
-        "first" => (lay.turn == Turn { pass: 1, strand: 1, leg: 1 }).selector(),
+        "first" => (lay.pass_leg == PassLeg { pass: 1, strand: 1, leg: 1 }).selector(),
     };
     if let Some(Landmark {
         share, past, turns, ..
@@ -72,7 +72,7 @@ pub(super) fn lay_args(lay: &Lay) -> FluentArgs<'static> {
 }
 
 /// Where a follower lies beside the cord it follows. The inner lane at the top rim lies below.
-fn lane(lay: &Lay) -> &'static str {
+fn lane(lay: &LayStep) -> &'static str {
     match lay.side {
         None => "none",
         Some(side) if side.turns_inside(Rim::Top, lay.hand) => "below",
@@ -100,7 +100,7 @@ pub(super) fn crossing_args(
     }
 }
 
-pub(super) fn check_args(check: &Check) -> FluentArgs<'static> {
+pub(super) fn check_args(check: &CheckStep) -> FluentArgs<'static> {
     fluent_args! {
         "pass" => check.after.pass, "passes" => check.passes,
         "strand" => check.after.strand, "strands" => check.strands,
@@ -108,14 +108,14 @@ pub(super) fn check_args(check: &Check) -> FluentArgs<'static> {
         "ends" => check.ends_pass().selector(), "whole" => check.is_whole.selector(),
         "cords" => check.cords, "rows" => check.rows, "at" => check.at.number,
         "counted" => check.crossings.is_some().selector(),
-        "first" => (check.after == Turn { pass: 1, strand: 1, leg: 2 }).selector(),
+        "first" => (check.after == PassLeg { pass: 1, strand: 1, leg: 2 }).selector(),
         "crossings" => check.crossings.unwrap_or(0),
         "from" => check.last.leg.from.number, "to" => check.last.leg.to.number,
         "overs" => check.last.over, "unders" => check.last.under,
     }
 }
 
-pub(super) fn lift_args(lift: &Lift) -> FluentArgs<'static> {
+pub(super) fn lift_args(lift: &LiftStep) -> FluentArgs<'static> {
     let task = match lift.task {
         LiftTask::Secure => "secure",
         LiftTask::TopPins => "top-pins",
@@ -126,8 +126,8 @@ pub(super) fn lift_args(lift: &Lift) -> FluentArgs<'static> {
     fluent_args! { "task" => task, "bights" => lift.bights, "ends" => lift.ends }
 }
 
-pub(super) fn fair_args(fair: &Fair) -> FluentArgs<'static> {
-    let Turn { pass, strand, leg } = fair.turn;
+pub(super) fn fair_args(fair: &FairStep) -> FluentArgs<'static> {
+    let PassLeg { pass, strand, leg } = fair.pass_leg;
     let mut args = fluent_args! {
         "round" => fair.round, "rounds" => fair.rounds, "passes" => fair.passes,
         "pass" => pass, "strand" => strand, "strands" => fair.strands,
@@ -144,7 +144,7 @@ pub(super) fn fair_args(fair: &Fair) -> FluentArgs<'static> {
     args
 }
 
-pub(super) fn finish_args(finish: &Finish) -> FluentArgs<'static> {
+pub(super) fn finish_args(finish: &FinishStep) -> FluentArgs<'static> {
     match &finish.task {
         FinishTask::Tuck(tuck) => tuck_args(tuck),
         FinishTask::Trim { ends } => fluent_args! { "task" => "trim", "ends" => *ends },
@@ -189,8 +189,8 @@ fn tuck_args(tuck: &Tuck) -> FluentArgs<'static> {
 
 pub(super) fn take_back_args(back: &TakeBack) -> FluentArgs<'static> {
     let mut args = fluent_args! {
-        "pass" => back.turn.pass, "strand" => back.turn.strand, "strands" => back.strands,
-        "leg" => back.turn.leg,
+        "pass" => back.pass_leg.pass, "strand" => back.pass_leg.strand, "strands" => back.strands,
+        "leg" => back.pass_leg.leg,
         "heading" => back.leg.heading().selector(), "whole" => back.is_whole.selector(),
         "from" => back.leg.from.number, "to" => back.leg.to.number,
         "tail" => back.tail_off.map_or(0, |pin| pin.number),

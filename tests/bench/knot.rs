@@ -13,7 +13,7 @@ use std::time::{Duration, Instant};
 
 use divan::Bencher;
 use divan::counter::ItemsCount;
-use marlinspeak::knot::{Knot, Turn, Weave};
+use marlinspeak::knot::{Knot, PassLeg, Weave};
 use telling::{count_all, laying, tell_all};
 
 /// Leads and bights of the largest knots: one strand, one strand with staggered pins, many
@@ -79,13 +79,13 @@ fn one_leg_at_random(bencher: Bencher, knot: (u16, u16)) {
         .with_inputs(|| {
             // Steps of the golden section of the range scatter evenly over it.
             let place = places.fetch_add(0x9E37_79B9, Ordering::Relaxed);
-            let turn = laying.turn(place % laying.legs());
-            Turn {
+            let pass_leg = laying.nth_leg(place % laying.legs());
+            PassLeg {
                 pass: 9,
-                ..turn.expect("within the tie")
+                ..pass_leg.expect("within the tie")
             }
         })
-        .bench_values(|turn| laying.crossings(turn).map(black_box).count());
+        .bench_values(|pass_leg| laying.crossings(pass_leg).map(black_box).count());
 }
 
 #[divan::bench(args = LARGEST)]

@@ -3,7 +3,7 @@
 //! The screen should have a first picture in 16 ms and each one after in 8 ms.
 
 use divan::{Bencher, black_box};
-use marlinspeak::knot::{Hand, Knot, Laying, Order, Side, Weave};
+use marlinspeak::knot::{Hand, Knot, Laying, LayingOrder, Side, Weave};
 use marlinspeak::picture::{DefaultPalette, DisplayList, Moment, Painter, Scene, View, Viewport};
 
 fn main() {
@@ -14,12 +14,12 @@ const VIEWS: [View; 2] = [View::RolledOut, View::RoundTheTube];
 
 fn laying() -> Laying {
     let knot = Knot::new(40, 41, Weave::default()).expect("a knot within bounds");
-    Laying::new(knot, 3, Order::default()).expect("passes within bounds")
+    Laying::new(knot, 3, LayingOrder::default()).expect("passes within bounds")
 }
 
 /// The picture in the third pass, `nth` legs into it.
 fn list(view: View, laying: &Laying, nth: u32) -> DisplayList {
-    let turn = laying.turn(200 + nth % 40).expect("a turn of this tie");
+    let pass_leg = laying.nth_leg(200 + nth % 40).expect("a turn of this tie");
     let viewport = Viewport::new(1920.0, 1080.0);
     let (side, hand) = (Side::Right, Hand::Right);
     DisplayList::of(&Scene::build(
@@ -27,7 +27,7 @@ fn list(view: View, laying: &Laying, nth: u32) -> DisplayList {
         laying,
         side,
         hand,
-        &Moment::at(turn),
+        &Moment::at(pass_leg),
         viewport,
     ))
 }

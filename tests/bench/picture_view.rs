@@ -67,8 +67,8 @@ fn walk(plan: &Plan, by_shapes: usize, frames: usize) -> Duration {
 }
 
 fn segments(plan: &Plan) -> usize {
-    let turn = plan.laying().turn(plan.laying().legs() / 2);
-    let moment = turn.map_or(Moment::Finished, Moment::at);
+    let pass_leg = plan.laying().nth_leg(plan.laying().legs() / 2);
+    let moment = pass_leg.map_or(Moment::Finished, Moment::at);
     let viewport = Viewport::new(1920.0, 1080.0);
     let scene = Scene::build(
         View::RolledOut,

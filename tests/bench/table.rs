@@ -79,8 +79,10 @@ fn legs(runs: usize) {
     let legs = run(runs, |nth| {
         // Steps of the golden section of the range scatter evenly over it.
         let place = u32::try_from(nth).unwrap_or(0).wrapping_mul(0x9E37_79B9);
-        let turn = laying.turn(place % laying.legs()).expect("within the tie");
-        laying.crossings(turn).map(black_box).count()
+        let pass_leg = laying
+            .nth_leg(place % laying.legs())
+            .expect("within the tie");
+        laying.crossings(pass_leg).map(black_box).count()
     });
     times("any one leg of 998 crossings", &legs, "its own crossings");
     let set_up = run(runs, |_| Knot::new(999, 998, Weave::default()));
@@ -110,10 +112,10 @@ fn pictures(runs: usize) {
     ] {
         let list = |nth: usize| {
             let before = 200 + u32::try_from(nth % 40).unwrap_or(0);
-            let turn = laying.turn(before).expect("a turn of this tie");
+            let pass_leg = laying.nth_leg(before).expect("a turn of this tie");
             let (side, hand) = (Side::Right, Hand::Right);
             let viewport = Viewport::new(1920.0, 1080.0);
-            let moment = Moment::at(turn);
+            let moment = Moment::at(pass_leg);
             DisplayList::of(&Scene::build(view, &laying, side, hand, &moment, viewport))
         };
         let built = run(runs, list);

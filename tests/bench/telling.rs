@@ -2,18 +2,18 @@
 
 use std::hint::black_box;
 
-use marlinspeak::knot::{Knot, Laying, Order, Weave};
+use marlinspeak::knot::{Knot, Laying, LayingOrder, Weave};
 
 /// A knot of so many leads and bights.
 pub fn laying((leads, bights): (u16, u16), passes: u16) -> Laying {
     let knot = Knot::new(leads, bights, Weave::default()).expect("within bounds");
-    Laying::new(knot, passes, Order::default()).expect("within bounds")
+    Laying::new(knot, passes, LayingOrder::default()).expect("within bounds")
 }
 
 /// Tells every leg of the tie in turn; gives back how many crossings there were.
 pub fn tell_all(laying: &Laying) -> u32 {
-    let turns = (0..laying.legs()).filter_map(|before| laying.turn(before));
-    let crossings = turns.flat_map(|turn| laying.crossings(turn));
+    let turns = (0..laying.legs()).filter_map(|before| laying.nth_leg(before));
+    let crossings = turns.flat_map(|pass_leg| laying.crossings(pass_leg));
     crossings.map(black_box).fold(0, |told, _| told + 1)
 }
 

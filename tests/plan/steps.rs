@@ -137,7 +137,7 @@ fn the_rig_steps_speak_as_a_person_does() {
          inch hex key. Snug is enough, not hard."
     );
     assert!(steps[8].ends_with(
-        "Turn it until its hole 1 stands half a hole to the left of bottom hole 1, half way to \
+        "PassLeg it until its hole 1 stands half a hole to the left of bottom hole 1, half way to \
          bottom hole 2."
     ));
     assert!(steps[9].contains(
@@ -362,8 +362,11 @@ fn the_bag_and_the_rigging_fill_a_bar_each() {
             What::Rig(step) => (1, step.tasks),
             _ => break,
         };
-        let headway = script.headway(place);
-        assert_eq!((headway.done, headway.of), (seen[part], of.into()));
+        let phase_progress = script.phase_progress(place);
+        assert_eq!(
+            (phase_progress.done, phase_progress.of),
+            (seen[part], of.into())
+        );
         seen[part] += 1;
     }
     assert!(seen[0] > 1 && seen[1] > 1, "{seen:?}");

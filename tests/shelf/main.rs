@@ -15,7 +15,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use marlinspeak::guide::{Place, Plan};
-use marlinspeak::knot::Turn;
+use marlinspeak::knot::PassLeg;
 use marlinspeak::shelf::{Shelf, Tie, TieId};
 use tempfile::TempDir;
 
@@ -33,7 +33,7 @@ fn five_by_six() -> Tie {
 
 /// The place before a leg of the lead pass.
 fn leg(leg: u16) -> Place {
-    Place::lay(Turn {
+    Place::lay(PassLeg {
         pass: 1,
         strand: 1,
         leg,

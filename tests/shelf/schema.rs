@@ -5,7 +5,7 @@ use std::fs;
 use jiff::Timestamp;
 use marlinspeak::files::FormatError;
 use marlinspeak::guide::{Place, Plan};
-use marlinspeak::knot::{Hand, Knot, Laying, Order, Side, Turn, Weave};
+use marlinspeak::knot::{Hand, Knot, Laying, LayingOrder, PassLeg, Side, Weave};
 use marlinspeak::shelf::{DocumentError, ShelfError, TIE_VERSION, Tie, read_tie, write_tie};
 use proptest::prelude::*;
 use serde_json::{Map, Value, json};
@@ -20,14 +20,20 @@ fn a_document_of_version_0_is_read_and_saved_in_the_newest() {
     fs::write(&file, old).unwrap();
     let tie = shelf.list().unwrap().ties.remove(0);
     assert_eq!(tie.name, "tiller of the red dinghy");
-    let turn = Turn {
+    let pass_leg = PassLeg {
         pass: 2,
         strand: 1,
         leg: 7,
     };
-    assert_eq!(tie.place, Place::Lay { turn, crossing: 1 });
+    assert_eq!(
+        tie.place,
+        Place::Lay {
+            pass_leg,
+            crossing: 1
+        }
+    );
     assert_eq!((tie.plan.side, tie.plan.hand), (Side::Left, Hand::Right));
-    assert_eq!(tie.plan.laying().order(), Order::PassByPass);
+    assert_eq!(tie.plan.laying().order(), LayingOrder::PassByPass);
     shelf.save(&tie).unwrap();
     let new: Value = serde_json::from_slice(&fs::read(&file).unwrap()).unwrap();
     assert_eq!(new["version"], json!(TIE_VERSION));
@@ -161,9 +167,9 @@ fn plans() -> impl Strategy<Value = Plan> {
         .prop_flat_map(|(counts, ways)| (Just(counts), Just(ways), weaves(counts.0 - 1)))
         .prop_map(|((leads, bights, passes), (side, hand, order), weave)| {
             let order = if order {
-                Order::PassByPass
+                LayingOrder::PassByPass
             } else {
-                Order::StrandByStrand
+                LayingOrder::StrandByStrand
             };
             let knot = Knot::new(leads, bights, weave).unwrap();
             Plan::of(
@@ -192,7 +198,7 @@ prop_compose! {
         let up_to = |index: usize, most: u16| {
             u16::try_from(within[index].index(usize::from(most))).unwrap()
         };
-        let turn = Turn {
+        let pass_leg = PassLeg {
             pass: 1 + up_to(0, laying.passes()),
             strand: 1 + up_to(1, laying.knot().strands()),
             leg: 1 + up_to(2, laying.knot().legs_per_strand()),
@@ -201,11 +207,11 @@ prop_compose! {
         let place = match phase {
             0 => Place::Kit { item: number },
             1 => Place::Rig { task: number },
-            2 => Place::begin(turn.pass, turn.strand),
-            3 => Place::Lay { turn, crossing: up_to(3, laying.knot().leads()) },
-            4 => Place::check(turn),
+            2 => Place::begin(pass_leg.pass, pass_leg.strand),
+            3 => Place::Lay { pass_leg, crossing: up_to(3, laying.knot().leads()) },
+            4 => Place::check(pass_leg),
             5 => Place::Lift { task: number },
-            6 => Place::fair(number, turn),
+            6 => Place::fair(number, pass_leg),
             _ => Place::Finish { task: number },
         };
         let mut tie = Tie::begin(plan, place);

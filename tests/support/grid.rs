@@ -1,7 +1,7 @@
 //! Many kinds of ties, thinned by a fixed pattern.
 
 use marlinspeak::guide::{AtOnce, Checks, Plan, Script};
-use marlinspeak::knot::{Hand, Knot, Laying, Order, Side, Weave};
+use marlinspeak::knot::{Hand, Knot, Laying, LayingOrder, Side, Weave};
 use marlinspeak::words::Detail;
 
 /// Ties drawn for each pair of leads and bights.
@@ -38,7 +38,7 @@ pub fn grid() -> impl Iterator<Item = (Script, Detail)> {
             let passes = [1, 2, 3][choose(3)];
             let hand = [Hand::Right, Hand::Left][choose(2)];
             let side = [Side::Right, Side::Left][choose(2)];
-            let order = [Order::PassByPass, Order::StrandByStrand][choose(2)];
+            let order = [LayingOrder::PassByPass, LayingOrder::StrandByStrand][choose(2)];
             let run = [1, 2, 3][choose(3)];
             let checks = [Checks::EachRound, Checks::EachPass][choose(2)];
             let is_named = choose(2) == 1;

@@ -21,7 +21,7 @@ pub struct Pattern<'w> {
 #[derive(Debug)]
 pub struct Laid {
     /// Pass, strand and leg, each from 1.
-    pub turn: [usize; 3],
+    pub pass_leg: [usize; 3],
     pub from: Pin,
     pub to: Pin,
     /// What it met, in order.
@@ -61,7 +61,7 @@ impl Pattern<'_> {
                 }
                 let [from, to] = self.ends((rises, x, end));
                 each(Laid {
-                    turn: [pass, strand, leg],
+                    pass_leg: [pass, strand, leg],
                     from,
                     to,
                     met,

@@ -10,7 +10,7 @@
 use std::collections::BTreeMap;
 
 use marlinspeak::guide::Plan;
-use marlinspeak::knot::{Order, Pin, Rim};
+use marlinspeak::knot::{LayingOrder, Pin, Rim};
 
 /// A crossing as it is made.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -53,7 +53,7 @@ impl Walk {
         let mut trips: Vec<(u16, u16)> = (1..=passes)
             .flat_map(|pass| (1..=strands).map(move |strand| (pass, strand)))
             .collect();
-        if plan.laying().order() == Order::StrandByStrand {
+        if plan.laying().order() == LayingOrder::StrandByStrand {
             trips.sort_by_key(|(pass, strand)| (*strand, *pass));
         }
         let per_trip = 2 * bights / strands;

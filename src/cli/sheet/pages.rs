@@ -53,7 +53,7 @@ fn sections(script: &Script, words: &Words) -> Vec<CardSection> {
         match &step.what {
             What::Lay(lay) => {
                 let line = LegLine {
-                    number: lay.turn.leg.to_string(),
+                    number: lay.pass_leg.leg.to_string(),
                     way: words.card_way(lay),
                     crossings: lay
                         .crossings

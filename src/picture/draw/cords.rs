@@ -17,22 +17,22 @@ impl KnotDrawing<'_> {
             for visible in scene.visible_legs(heading, scene.projection.across) {
                 let is_active = laid.is_active(visible.leg.from);
                 for pass in 1..=visible.cords - u16::from(is_active) {
-                    let turn = scene.laying.turn_of(pass, visible.leg);
+                    let pass_leg = scene.laying.pass_leg_of(pass, visible.leg);
                     let is_noticed = laid.finished || beside == Some(visible.leg.from);
                     let role = match laid.faired {
-                        Some((faired, _)) if faired == turn => Role::Active,
-                        None if is_noticed => Role::Beside(turn),
-                        _ => Role::Laid(turn),
+                        Some((faired, _)) if faired == pass_leg => Role::Active,
+                        None if is_noticed => Role::Beside(pass_leg),
+                        _ => Role::Laid(pass_leg),
                     };
                     let stretches = scene.stretches(&visible, pass);
                     let outlines = scene.outlines(&visible, pass, scene.layout.cord, &stretches);
-                    self.place(&outlines, role, Role::Beyond(turn));
+                    self.place(&outlines, role, Role::Beyond(pass_leg));
                 }
             }
         }
         self.items[first..].sort_by_key(|item| match item.role {
             Role::Beyond(_) => (0, 0),
-            Role::Laid(turn) => (1, turn.strand),
+            Role::Laid(pass_leg) => (1, pass_leg.strand),
             _ => (2, 0),
         });
     }

@@ -1,6 +1,6 @@
 //! What a picture is made of: flat shapes with a role each.
 
-use crate::knot::Turn;
+use crate::knot::PassLeg;
 use crate::picture::scene::Point;
 
 /// One step of a path.
@@ -55,11 +55,11 @@ pub enum Role {
     /// Cord of the leg in hand on the far side of the tube.
     ActiveBehind,
     /// Cord laid, beyond the edge where the rolled-out picture repeats itself.
-    Beyond(Turn),
+    Beyond(PassLeg),
     /// Cord that is laid, of this turn of the tie.
-    Laid(Turn),
+    Laid(PassLeg),
     /// Cord laid, on the leg that the one in hand runs beside; and every cord once all is laid.
-    Beside(Turn),
+    Beside(PassLeg),
     /// The edge that sets the cord in hand off from the others.
     ActiveEdge,
     /// The part of the leg in hand that is being told.

@@ -2,7 +2,7 @@
 
 use super::error::ExportError;
 use super::svg::svg;
-use crate::knot::{Hand, Knot, KnotError, Laying, Order, Side, Turn, Weave};
+use crate::knot::{Hand, Knot, KnotError, Laying, LayingOrder, PassLeg, Side, Weave};
 use crate::picture::draw::{Colour, DisplayList, Palette, Role, okabe_ito};
 use crate::picture::raster::Painter;
 use crate::picture::scene::{Moment, Point, Scene, View, Viewport};
@@ -35,9 +35,9 @@ const CUT: [f32; 3] = [36.0, 5.0, 440.0];
 /// The icon as shapes.
 fn drawing() -> Result<DisplayList, KnotError> {
     let knot = Knot::new(3, 5, Weave::default())?;
-    let laying = Laying::new(knot, 1, Order::PassByPass)?;
+    let laying = Laying::new(knot, 1, LayingOrder::PassByPass)?;
     // The leg that turns the loose ends to the far side.
-    let bright = Turn {
+    let bright = PassLeg {
         pass: 1,
         strand: 1,
         leg: 6,

@@ -104,8 +104,8 @@ impl KnotScene {
     }
 
     fn ends_loose(&self, visible: &VisibleLeg, active: &ActiveLeg) -> bool {
-        self.leg_of_pass(visible, active.turn.pass) == self.laying.knot().legs_per_strand()
-            && !self.goes_on(active.turn.pass)
+        self.leg_of_pass(visible, active.pass_leg.pass) == self.laying.knot().legs_per_strand()
+            && !self.goes_on(active.pass_leg.pass)
     }
 
     /// Where to write the numbers of the first and the last pin of the leg in hand, or `None`

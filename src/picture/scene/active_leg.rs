@@ -3,13 +3,13 @@
 use std::ops::Range;
 
 use super::sheet_point::real;
-use crate::knot::{Laying, Leg, Rim, Turn};
+use crate::knot::{Laying, Leg, PassLeg, Rim};
 
 /// The leg in hand, and the part of it that is being told.
 #[derive(Clone, Debug)]
 pub struct ActiveLeg {
     /// Pass, strand and number of the leg in the order of the tie.
-    pub turn: Turn,
+    pub pass_leg: PassLeg,
     /// The pins it runs between.
     pub leg: Leg,
     /// How many cords lie already where it goes.
@@ -33,13 +33,13 @@ pub struct ActiveCrossing {
 }
 
 impl ActiveLeg {
-    /// The leg of `turn`, with those of its crossings told that `part` numbers in the order in
-    /// which it meets them; none for a turn that the tie does not have.
-    pub fn new(laying: &Laying, turn: Turn, part: &Range<usize>) -> Option<Self> {
-        let leg = laying.leg(turn)?;
+    /// The leg of `pass_leg`, with those of its crossings told that `part` numbers in the order in
+    /// which it meets them; none for a leg that the tie does not have.
+    pub fn new(laying: &Laying, pass_leg: PassLeg, part: &Range<usize>) -> Option<Self> {
+        let leg = laying.leg(pass_leg)?;
         let leads = i32::from(laying.knot().leads());
         let all: Vec<ActiveCrossing> = laying
-            .crossings(turn)
+            .crossings(pass_leg)
             .map(|crossing| {
                 let row = i32::from(crossing.row);
                 ActiveCrossing {
@@ -74,9 +74,9 @@ impl ActiveLeg {
             },
         };
         Some(Self {
-            turn,
+            pass_leg,
             leg,
-            beside: laying.cords_of(leg, turn),
+            beside: laying.cords_of(leg, pass_leg),
             rows,
             crossings: all[start..end].to_vec(),
         })

@@ -2,7 +2,7 @@
 
 use super::knot::KnotScene;
 use super::view::Point;
-use crate::knot::{Heading, Leg, Pin, Turn};
+use crate::knot::{Heading, Leg, PassLeg, Pin};
 
 /// A crossing of two cords that can be seen in a [`Scene`](super::Scene).
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -12,9 +12,9 @@ pub struct CrossingPoint {
     /// The row it lies in, 1 … leads − 1 from the bottom.
     pub row: u16,
     /// The cord that rises there.
-    pub rising: Turn,
+    pub rising: PassLeg,
     /// The cord that falls there.
-    pub falling: Turn,
+    pub falling: PassLeg,
     /// The way the rising cord travels through the point, per pixel of its length.
     pub rising_way: Point,
     /// The way the falling cord travels through the point, per pixel of its length.
@@ -51,8 +51,8 @@ impl KnotScene {
                         points.push(CrossingPoint {
                             at,
                             row,
-                            rising: self.laying.turn_of(one, rising.leg),
-                            falling: self.laying.turn_of(other, falling),
+                            rising: self.laying.pass_leg_of(one, rising.leg),
+                            falling: self.laying.pass_leg_of(other, falling),
                             rising_way: projection.direction(on_sheet.0, layout.cos, layout.sin),
                             falling_way: projection.direction(on_sheet.0, layout.cos, -layout.sin),
                         });

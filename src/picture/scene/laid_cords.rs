@@ -2,7 +2,7 @@
 
 use super::active_leg::ActiveLeg;
 use super::moment::Moment;
-use crate::knot::{Heading, Laying, Leg, Pin, Turn};
+use crate::knot::{Heading, Laying, Leg, PassLeg, Pin};
 
 /// How many cords every leg has, and which leg is active.
 #[derive(Clone, Debug)]
@@ -16,7 +16,7 @@ pub struct LaidCords {
     /// The pin where the cord stands, when nothing is in hand.
     pub stands_at: Option<Pin>,
     /// The cord that is being faired, and its leg.
-    pub faired: Option<(Turn, Leg)>,
+    pub faired: Option<(PassLeg, Leg)>,
     /// Whether all is laid.
     pub finished: bool,
 }
@@ -25,16 +25,19 @@ impl LaidCords {
     /// What lies on the tube at this moment of laying the knot.
     pub fn new(laying: &Laying, moment: &Moment) -> Self {
         let active = match moment {
-            Moment::At { turn, crossings } => ActiveLeg::new(laying, *turn, crossings),
+            Moment::At {
+                pass_leg,
+                crossings,
+            } => ActiveLeg::new(laying, *pass_leg, crossings),
             Moment::Bare | Moment::Before(_) | Moment::Fairing(_) | Moment::Finished => None,
         };
         let count = |leg: Leg| match &active {
             // The cord in hand counts: what it goes over makes room for it.
             Some(active) => {
-                laying.cords_of(leg, active.turn) + u16::from(active.leg.from == leg.from)
+                laying.cords_of(leg, active.pass_leg) + u16::from(active.leg.from == leg.from)
             }
             None => match moment {
-                Moment::Before(turn) => laying.cords_of(leg, *turn),
+                Moment::Before(pass_leg) => laying.cords_of(leg, *pass_leg),
                 Moment::Fairing(_) | Moment::Finished => laying.passes(),
                 Moment::Bare | Moment::At { .. } => 0,
             },
@@ -49,11 +52,11 @@ impl LaidCords {
             rising: counts(Pin::bottom),
             falling: counts(Pin::top),
             stands_at: match moment {
-                Moment::Before(turn) => laying.leg(*turn).map(|leg| leg.from),
+                Moment::Before(pass_leg) => laying.leg(*pass_leg).map(|leg| leg.from),
                 _ => None,
             },
             faired: match moment {
-                Moment::Fairing(turn) => laying.leg(*turn).map(|leg| (*turn, leg)),
+                Moment::Fairing(pass_leg) => laying.leg(*pass_leg).map(|leg| (*pass_leg, leg)),
                 _ => None,
             },
             finished: matches!(moment, Moment::Fairing(_) | Moment::Finished),

@@ -30,7 +30,7 @@ impl Scene {
     /// What there is to see of `laying` when it has come as far as `moment`, followers lying on
     /// `side` of the cord they follow, for a tyer of this hand.
     ///
-    /// Only what can be seen is worked out. A turn that the tie does not have shows the bare
+    /// Only what can be seen is worked out. A leg that the tie does not have shows the bare
     /// tube.
     pub fn build(
         view: View,
@@ -45,7 +45,7 @@ impl Scene {
     }
 
     /// The finished knot in the proportions that were computed for it, without pins or
-    /// numbers. `moment` is finished, or fairing: then the turn that is faired is bright.
+    /// numbers. `moment` is finished, or fairing: then the leg that is faired is bright.
     ///
     /// Cords are drawn a little thinner than they are where their bights would run into one
     /// another, and so that they can be told apart.

@@ -2,8 +2,8 @@
 
 use std::ops::Range;
 
-use crate::guide::{Begin, Follow, Place, Script, Step, TakeBack, What};
-use crate::knot::Turn;
+use crate::guide::{BeginStep, FollowStep, Place, Script, Step, TakeBack, What};
+use crate::knot::PassLeg;
 
 /// How far the tie has come.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -11,28 +11,28 @@ pub enum Moment {
     /// No cord is on the tube.
     #[default]
     Bare,
-    /// Every turn before this one is laid, and none is in hand.
-    Before(Turn),
-    /// Every turn before this one is laid.
+    /// Every leg before this one is laid, and none is in hand.
+    Before(PassLeg),
+    /// Every leg before this one is laid.
     At {
-        /// The turn in hand.
-        turn: Turn,
+        /// The leg in hand.
+        pass_leg: PassLeg,
         /// Which of its crossings are being told, counted from 0 in the order in which
         /// [`Laying::crossings`](crate::knot::Laying::crossings) gives them. All of them for
         /// a leg that is told at once.
         crossings: Range<usize>,
     },
-    /// All is laid, and the slack of this turn is being drawn out.
-    Fairing(Turn),
-    /// All is laid, and no turn is looked at more than another.
+    /// All is laid, and the slack of this leg is being drawn out.
+    Fairing(PassLeg),
+    /// All is laid, and no leg is looked at more than another.
     Finished,
 }
 
 impl Moment {
-    /// With `turn` in hand, all of it told at once.
-    pub const fn at(turn: Turn) -> Self {
+    /// With `pass_leg` in hand, all of it told at once.
+    pub const fn at(pass_leg: PassLeg) -> Self {
         Self::At {
-            turn,
+            pass_leg,
             crossings: 0..usize::MAX,
         }
     }
@@ -41,12 +41,12 @@ impl Moment {
     pub fn of_step(script: &Script, step: &Step) -> Self {
         match &step.what {
             What::Kit(_) | What::Rig(_) => Self::Bare,
-            What::Begin(Begin { strand, .. }) => Self::Before(Turn {
+            What::Begin(BeginStep { strand, .. }) => Self::Before(PassLeg {
                 pass: 1,
                 strand: *strand,
                 leg: 1,
             }),
-            What::Follow(Follow { pass, strand, .. }) => Self::Before(Turn {
+            What::Follow(FollowStep { pass, strand, .. }) => Self::Before(PassLeg {
                 pass: *pass,
                 strand: *strand,
                 leg: 1,
@@ -54,16 +54,16 @@ impl Moment {
             What::Lay(lay) => {
                 let told = usize::from(step.place.crossings_behind());
                 Self::At {
-                    turn: lay.turn,
+                    pass_leg: lay.pass_leg,
                     crossings: told..told + lay.crossings.len(),
                 }
             }
             What::Check(check) => {
                 let laying = script.plan().laying();
                 let next = laying.legs_before(check.after) + 1;
-                laying.turn(next).map_or(Self::Finished, Self::Before)
+                laying.nth_leg(next).map_or(Self::Finished, Self::Before)
             }
-            What::Fair(fair) => Self::Fairing(fair.turn),
+            What::Fair(fair) => Self::Fairing(fair.pass_leg),
             What::Lift(_) | What::Finish(_) => Self::Finished,
         }
     }
@@ -78,7 +78,7 @@ impl Moment {
     /// While a leg is taken back: it is in hand again, as far as it was laid.
     pub fn of_take_back(back: &TakeBack) -> Self {
         Self::At {
-            turn: back.turn,
+            pass_leg: back.pass_leg,
             crossings: 0..back.crossings.len(),
         }
     }

@@ -85,6 +85,6 @@ impl KnotScene {
 
     /// Which leg of its pass it is.
     pub fn leg_of_pass(&self, visible: &VisibleLeg, pass: u16) -> u16 {
-        self.laying.turn_of(pass, visible.leg).leg
+        self.laying.pass_leg_of(pass, visible.leg).leg
     }
 }

@@ -109,7 +109,7 @@ impl Page for State {
             picture_keys: words.plainly("tying-keys-picture", &[]),
             caution: page.shown.caution,
             answer: page.answer,
-            headway: page.headway,
+            phase_progress: page.phase_progress,
         };
         view::fitted(shown, &self.picture, around)
     }

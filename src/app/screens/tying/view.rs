@@ -9,7 +9,7 @@ use crate::app::text_layout::text_metrics::TextMetrics;
 use crate::app::text_layout::type_fitting::{self, Sizes, Texts};
 use crate::app::widgets::repaint_layer::{self, layer};
 use crate::app::{theme, widgets};
-use crate::guide::Headway;
+use crate::guide::PhaseProgress;
 use crate::session;
 use crate::words::{Mark, Shown};
 
@@ -63,7 +63,7 @@ fn fit_page<'a, M: 'a>(
         place = None;
         (frame, sizes) = best(&mut texts, &mut edge, room, None);
     }
-    let Headway { done, of } = around.headway;
+    let PhaseProgress { done, of } = around.phase_progress;
     #[expect(clippy::cast_precision_loss, reason = "a bar needs no more")]
     let bar = progress_bar(0.0..=of as f32, done as f32)
         .girth(BAR)
@@ -206,7 +206,7 @@ pub(super) struct Around {
     pub caution: Option<String>,
     /// The answer to a question, until the next press.
     pub answer: Option<String>,
-    pub headway: Headway,
+    pub phase_progress: PhaseProgress,
 }
 
 /// The same texts, shaped, with the name of the phase.

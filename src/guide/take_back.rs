@@ -1,6 +1,6 @@
 //! Where the tyer is, and taking a leg back.
 
-use crate::knot::{Crossing, Leg, Pin, Turn};
+use crate::knot::{Crossing, Leg, PassLeg, Pin};
 
 use super::{Phase, Place, Script};
 
@@ -28,14 +28,14 @@ pub struct Whereabouts {
     /// Legs still to be laid in the whole tie.
     pub left: u32,
     /// The round of fairing and the leg in it, while the knot is faired.
-    pub fairing: Option<(u16, Turn)>,
+    pub fairing: Option<(u16, PassLeg)>,
 }
 
 /// A leg to be taken out again, or as much of it as was laid.
 #[derive(Clone, Debug, PartialEq)]
 pub struct TakeBack {
     /// Which leg of which pass.
-    pub turn: Turn,
+    pub pass_leg: PassLeg,
     /// How many strands the knot has.
     pub strands: u16,
     /// The leg.
@@ -57,9 +57,9 @@ pub struct TakeBack {
 
 impl Script {
     /// The last leg that lies whole on the tube when the tyer stands at `place`.
-    pub fn laid_last(&self, place: Place) -> Option<Turn> {
+    pub fn laid_last(&self, place: Place) -> Option<PassLeg> {
         let laying = self.plan.laying();
-        laying.turn(self.progress(place).laid.checked_sub(1)?)
+        laying.nth_leg(self.progress(place).laid.checked_sub(1)?)
     }
 
     /// Where the tyer is at a [settled](Self::settle) place.
@@ -67,25 +67,25 @@ impl Script {
         let (laying, knot) = (self.plan.laying(), self.plan.knot());
         let legs = knot.legs_per_strand();
         let progress = self.progress(place);
-        let first = Turn {
+        let first = PassLeg {
             pass: 1,
             strand: 1,
             leg: 1,
         };
-        let (turn, laid) = match place {
+        let (pass_leg, laid) = match place {
             Place::Kit { .. } | Place::Rig { .. } => (first, 0),
             Place::Begin { pass, strand } => (
-                Turn {
+                PassLeg {
                     pass,
                     strand,
                     leg: 1,
                 },
                 0,
             ),
-            Place::Lay { turn, .. } => (turn, turn.leg - 1),
-            Place::Check { turn } => (turn, turn.leg),
+            Place::Lay { pass_leg, .. } => (pass_leg, pass_leg.leg - 1),
+            Place::Check { pass_leg } => (pass_leg, pass_leg.leg),
             Place::Lift { .. } | Place::Fair { .. } | Place::Finish { .. } => (
-                Turn {
+                PassLeg {
                     pass: laying.passes(),
                     strand: knot.strands(),
                     leg: legs,
@@ -93,30 +93,34 @@ impl Script {
                 legs,
             ),
         };
-        let leg = |turn| laying.leg(turn);
+        let leg = |pass_leg| laying.leg(pass_leg);
         // The cord stands where the leg before landed, or where this pass begins.
         let at = match laid {
-            0 => leg(Turn { leg: 1, ..turn }).map(|leg| leg.from),
-            laid => leg(Turn { leg: laid, ..turn }).map(|leg| leg.to),
+            0 => leg(PassLeg { leg: 1, ..pass_leg }).map(|leg| leg.from),
+            laid => leg(PassLeg {
+                leg: laid,
+                ..pass_leg
+            })
+            .map(|leg| leg.to),
         };
-        let next = leg(Turn {
+        let next = leg(PassLeg {
             leg: laid + 1,
-            ..turn
+            ..pass_leg
         })
         .map(|leg| leg.to);
         Whereabouts {
             phase: place.phase(),
-            pass: turn.pass,
-            strand: turn.strand,
+            pass: pass_leg.pass,
+            strand: pass_leg.strand,
             strands: knot.strands(),
             laid,
             legs,
-            at: at.unwrap_or(Pin::bottom(turn.strand)),
+            at: at.unwrap_or(Pin::bottom(pass_leg.strand)),
             next,
             crossed: place.crossings_behind(),
             left: progress.legs - progress.laid,
             fairing: match place {
-                Place::Fair { round, turn } => Some((round, turn)),
+                Place::Fair { round, pass_leg } => Some((round, pass_leg)),
                 _ => None,
             },
         }
@@ -129,16 +133,16 @@ impl Script {
             return None;
         }
         let laying = self.plan.laying();
-        let turn = match place {
-            Place::Lay { turn, crossing } if crossing > 0 => turn,
+        let pass_leg = match place {
+            Place::Lay { pass_leg, crossing } if crossing > 0 => pass_leg,
             _ => self.laid_last(place)?,
         };
-        let leg = laying.leg(turn)?;
+        let leg = laying.leg(pass_leg)?;
         let (is_part, laid) = match place.crossings_behind() {
             0 => (false, usize::MAX),
             crossing => (true, usize::from(crossing)),
         };
-        let mut crossings: Vec<Crossing> = laying.crossings(turn).take(laid).collect();
+        let mut crossings: Vec<Crossing> = laying.crossings(pass_leg).take(laid).collect();
         crossings.reverse();
         // Before the first leg of a cord there is nothing of it but the tail.
         let (mut first_back_to, mut tail_off) = (None, None);
@@ -146,21 +150,24 @@ impl Script {
             (_, Some(next)) if !is_part && next.leg == 1 && self.plan.begins_a_cord(next.pass) => {
                 tail_off = Some(Pin::bottom(self.plan.start_pin(next.pass, next.strand)));
             }
-            (Place::Lay { turn, .. }, _) if !is_part => {
-                first_back_to = laying.leg(turn).map(|leg| leg.from);
+            (Place::Lay { pass_leg, .. }, _) if !is_part => {
+                first_back_to = laying.leg(pass_leg).map(|leg| leg.from);
             }
             _ => {}
         }
         Some(TakeBack {
-            turn,
+            pass_leg,
             strands: self.plan.knot().strands(),
             leg,
-            cord: self.plan.cord(turn.pass, turn.strand).map(str::to_owned),
+            cord: self
+                .plan
+                .cord(pass_leg.pass, pass_leg.strand)
+                .map(str::to_owned),
             first_back_to,
             tail_off,
             is_whole: !is_part,
             crossings,
-            place: Place::lay(turn),
+            place: Place::lay(pass_leg),
         })
     }
 

@@ -1,10 +1,10 @@
 //! What comes when everything is laid: lifting, fairing, finishing.
 
 use crate::bench::Millimetres;
-use crate::knot::{Heading, Laying, Leg, Order, Pin, Rim, Turn};
+use crate::knot::{Heading, Laying, LayingOrder, Leg, PassLeg, Pin, Rim};
 
-use super::plan::Run;
-use super::step::{Fair, Finish, FinishTask, Lift, LiftTask, Tuck};
+use super::plan::CordRun;
+use super::step::{FairStep, FinishStep, FinishTask, LiftStep, LiftTask, Tuck};
 use super::{Plan, Script, What};
 
 /// How often a knot is gone through when nothing is known of the tube and the object. *Common
@@ -17,12 +17,12 @@ const MOST_AT_ONCE: f64 = 2.0;
 
 /// One thing of a short list: to lift the knot, or to finish it.
 #[derive(Clone, Debug, PartialEq)]
-pub(super) enum Item {
-    Lift(Lift),
-    Finish(Finish),
+pub(super) enum FinishingItem {
+    Lift(LiftStep),
+    Finish(FinishStep),
 }
 
-impl Item {
+impl FinishingItem {
     pub(super) fn what(&self) -> What {
         match self {
             Self::Lift(lift) => What::Lift(*lift),
@@ -48,7 +48,7 @@ impl Item {
         .into_iter()
         .flatten()
         .map(|task| {
-            Self::Lift(Lift {
+            Self::Lift(LiftStep {
                 task,
                 of: 4 + u16::from(has_rings),
                 bights: plan.knot().bights(),
@@ -77,19 +77,19 @@ impl Item {
         let of = u16::try_from(items.len()).unwrap_or(u16::MAX);
         items
             .into_iter()
-            .map(|task| Self::Finish(Finish { task, of }))
+            .map(|task| Self::Finish(FinishStep { task, of }))
             .collect()
     }
 }
 
-fn ends(runs: &[Run]) -> u16 {
+fn ends(runs: &[CordRun]) -> u16 {
     u16::try_from(2 * runs.len()).unwrap_or(u16::MAX)
 }
 
 /// Where an end goes. It comes out at the bight where the cord began. The working end goes on
 /// along the leg that leaves there, the standing end back along the leg that lands there, to
 /// the first crossing where that leg goes under: there it is hidden.
-fn tuck(plan: &Plan, run: &Run, is_working: bool) -> Tuck {
+fn tuck(plan: &Plan, run: &CordRun, is_working: bool) -> Tuck {
     let (laying, knot) = (plan.laying(), plan.knot());
     let pin = Pin {
         rim: Rim::Bottom,
@@ -101,8 +101,8 @@ fn tuck(plan: &Plan, run: &Run, is_working: bool) -> Tuck {
         knot.leg_to(pin)
     };
     // A second pass would meet every cord there is, so it leaves out no crossing.
-    let mut crossings: Vec<_> = Laying::new(knot.clone(), 2, Order::PassByPass)
-        .map(|all| all.crossings(all.turn_of(2, along)).collect())
+    let mut crossings: Vec<_> = Laying::new(knot.clone(), 2, LayingOrder::PassByPass)
+        .map(|all| all.crossings(all.pass_leg_of(2, along)).collect())
         .unwrap_or_default();
     if along.heading() == Heading::Falling {
         // From the bottom up, against the way it was laid.
@@ -140,54 +140,59 @@ impl Script {
         rounds
     }
 
-    pub(super) fn fair(&self, round: u16, turn: Turn) -> Option<Fair> {
+    pub(super) fn fair(&self, round: u16, pass_leg: PassLeg) -> Option<FairStep> {
         let laying = self.plan.laying();
-        let leg = laying.leg(turn)?;
+        let leg = laying.leg(pass_leg)?;
         let rounds = self.fair_rounds();
-        let first_pass = (1..=turn.pass)
+        let first_pass = (1..=pass_leg.pass)
             .rev()
             .find(|pass| self.plan.begins_a_cord(*pass))?;
         let legs = self.plan.knot().legs_per_strand();
-        let behind = f64::from(turn.pass - first_pass) * f64::from(legs) + f64::from(turn.leg);
+        let behind =
+            f64::from(pass_leg.pass - first_pass) * f64::from(legs) + f64::from(pass_leg.leg);
         let draw = self
             .rig
             .as_ref()
             .and_then(|rig| Millimetres::new(rig.laid.slack.get() / f64::from(rounds)).ok());
-        let ends_cord = turn.pass == laying.passes() || self.plan.begins_a_cord(turn.pass + 1);
-        Some(Fair {
+        let ends_cord =
+            pass_leg.pass == laying.passes() || self.plan.begins_a_cord(pass_leg.pass + 1);
+        Some(FairStep {
             round,
             rounds,
-            turn,
+            pass_leg,
             leg,
             legs,
             passes: laying.passes(),
             strands: self.plan.knot().strands(),
             draw,
             gathered: draw.and_then(|draw| Millimetres::new(draw.get() * behind).ok()),
-            is_first: turn.pass == first_pass && turn.leg == 1,
-            is_last: ends_cord && turn.leg == legs,
-            cord: self.plan.cord(turn.pass, turn.strand).map(str::to_owned),
+            is_first: pass_leg.pass == first_pass && pass_leg.leg == 1,
+            is_last: ends_cord && pass_leg.leg == legs,
+            cord: self
+                .plan
+                .cord(pass_leg.pass, pass_leg.strand)
+                .map(str::to_owned),
         })
     }
 
     /// The next leg to fair: along the cord, pass after pass, then the next strand.
-    pub(super) fn fair_after(&self, turn: Turn) -> Option<Turn> {
+    pub(super) fn fair_after(&self, pass_leg: PassLeg) -> Option<PassLeg> {
         let (laying, knot) = (self.plan.laying(), self.plan.knot());
-        if turn.leg < knot.legs_per_strand() {
-            Some(Turn {
-                leg: turn.leg + 1,
-                ..turn
+        if pass_leg.leg < knot.legs_per_strand() {
+            Some(PassLeg {
+                leg: pass_leg.leg + 1,
+                ..pass_leg
             })
-        } else if turn.pass < laying.passes() {
-            Some(Turn {
-                pass: turn.pass + 1,
+        } else if pass_leg.pass < laying.passes() {
+            Some(PassLeg {
+                pass: pass_leg.pass + 1,
                 leg: 1,
-                ..turn
+                ..pass_leg
             })
-        } else if turn.strand < knot.strands() {
-            Some(Turn {
+        } else if pass_leg.strand < knot.strands() {
+            Some(PassLeg {
                 pass: 1,
-                strand: turn.strand + 1,
+                strand: pass_leg.strand + 1,
                 leg: 1,
             })
         } else {
@@ -196,24 +201,24 @@ impl Script {
     }
 
     /// The leg faired before.
-    pub(super) fn fair_before(&self, turn: Turn) -> Option<Turn> {
+    pub(super) fn fair_before(&self, pass_leg: PassLeg) -> Option<PassLeg> {
         let (laying, knot) = (self.plan.laying(), self.plan.knot());
         let last = knot.legs_per_strand();
-        if turn.leg > 1 {
-            Some(Turn {
-                leg: turn.leg - 1,
-                ..turn
+        if pass_leg.leg > 1 {
+            Some(PassLeg {
+                leg: pass_leg.leg - 1,
+                ..pass_leg
             })
-        } else if turn.pass > 1 {
-            Some(Turn {
-                pass: turn.pass - 1,
+        } else if pass_leg.pass > 1 {
+            Some(PassLeg {
+                pass: pass_leg.pass - 1,
                 leg: last,
-                ..turn
+                ..pass_leg
             })
-        } else if turn.strand > 1 {
-            Some(Turn {
+        } else if pass_leg.strand > 1 {
+            Some(PassLeg {
                 pass: laying.passes(),
-                strand: turn.strand - 1,
+                strand: pass_leg.strand - 1,
                 leg: last,
             })
         } else {
@@ -221,9 +226,9 @@ impl Script {
         }
     }
 
-    pub(super) fn fair_last(&self) -> Turn {
+    pub(super) fn fair_last(&self) -> PassLeg {
         let knot = self.plan.knot();
-        Turn {
+        PassLeg {
             pass: self.plan.laying().passes(),
             strand: knot.strands(),
             leg: knot.legs_per_strand(),

@@ -1,12 +1,12 @@
 //! How far the tyer is with the part of the job that is in hand.
 
 use super::{Place, Progress, Rigging, Script};
-use crate::knot::Order;
+use crate::knot::LayingOrder;
 
 /// How much of a part of the job is done: of the bag, the rigging, the tying, the lifting, the
 /// fairing or the finishing.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Headway {
+pub struct PhaseProgress {
     /// Done: steps, and of the tying legs.
     pub done: u32,
     /// All there are; one at least.
@@ -16,7 +16,7 @@ pub struct Headway {
 impl Script {
     /// How far the part of the job is when the tyer stands before the step at `place`. The last
     /// step of the job says that it is done.
-    pub fn headway(&self, place: Place) -> Headway {
+    pub fn phase_progress(&self, place: Place) -> PhaseProgress {
         let before = |number: u16| u32::from(number.max(1)) - 1;
         let (items, tasks) = self.rigging().map_or((1, 1), Rigging::counts);
         let (done, of) = match place {
@@ -27,10 +27,10 @@ impl Script {
                 (laid, legs)
             }
             Place::Lift { task } => (before(task), self.lifts().into()),
-            Place::Fair { round, turn } => {
+            Place::Fair { round, pass_leg } => {
                 // Along each strand, pass after pass.
                 let laying = self.plan().laying();
-                let faired = laying.legs_before_in(Order::StrandByStrand, turn);
+                let faired = laying.legs_before_in(LayingOrder::StrandByStrand, pass_leg);
                 let rounds = u32::from(self.fair_rounds());
                 (
                     before(round) * laying.legs() + faired,
@@ -40,7 +40,7 @@ impl Script {
             Place::Finish { task } => (before(task), u32::from(self.finishes()) - 1),
         };
         let of = of.max(1);
-        Headway {
+        PhaseProgress {
             done: done.min(of),
             of,
         }
