@@ -5,4 +5,4 @@ tie-keys-lines = Eingabe heißt weiter; b zurück, r noch einmal, h wo bin ich, 
 tie-left = Der Knoten bleibt, wie er steht: „marlinspeak tie“ nimmt ihn wieder auf.
 tie-none-waiting = Kein Knoten wartet darauf, wieder aufgenommen zu werden: Nenne einen, etwa „marlinspeak tie --leads 3 --bights 4“.
 tie-lesson-or-knot = Nenne eine Lektion oder einen Knoten, nicht beides, etwa „marlinspeak tie --lesson 1“.
-tie-log = Was wirklich gebraucht wurde. Eingabe geht weiter zum nächsten Feld und behält beim letzten alles; was leer bleibt, zählt nicht.
+tie-log-say = Was wirklich gebraucht wurde. Eingabe geht weiter zum nächsten Feld und behält beim letzten alles; was leer bleibt, zählt nicht.

@@ -5,4 +5,4 @@ tie-keys-lines = Enter is next; then b back, r again, h where am I, w wrong, 1 2
 tie-left = The tie is kept where it stands: “marlinspeak tie” takes it up again.
 tie-none-waiting = No tie is waiting to be taken up: name a knot, such as “marlinspeak tie --leads 3 --bights 4”.
 tie-lesson-or-knot = Name a lesson or a knot, not both, such as “marlinspeak tie --lesson 1”.
-tie-log = What was really used. Enter goes on to the next field and keeps them all at the last; what you leave empty is not counted.
+tie-log-say = What was really used. Enter goes on to the next field and keeps them all at the last; what you leave empty is not counted.

@@ -5,4 +5,4 @@ tie-keys-lines = Intro es siguiente; b atrás, r otra vez, h dónde estoy, w alg
 tie-left = El nudo se guarda tal como está: «marlinspeak tie» lo retoma.
 tie-none-waiting = No hay ningún nudo que retomar: indica uno, por ejemplo «marlinspeak tie --leads 3 --bights 4».
 tie-lesson-or-knot = Indica una lección o un nudo, no las dos cosas, por ejemplo «marlinspeak tie --lesson 1».
-tie-log = Lo que se usó de verdad. Intro pasa al campo siguiente y en el último lo guarda todo; lo que dejes vacío no cuenta.
+tie-log-say = Lo que se usó de verdad. Intro pasa al campo siguiente y en el último lo guarda todo; lo que dejes vacío no cuenta.

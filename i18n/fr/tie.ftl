@@ -5,4 +5,4 @@ tie-keys-lines = Entrée : suivant ; b retour, r répéter, h où suis-je, w err
 tie-left = Le nœud est gardé là où il en est : « marlinspeak tie » le reprend.
 tie-none-waiting = Aucun nœud n’attend d’être repris : nommez-en un, par exemple « marlinspeak tie --leads 3 --bights 4 ».
 tie-lesson-or-knot = Indiquez une leçon ou un nœud, pas les deux, par exemple « marlinspeak tie --lesson 1 ».
-tie-log = Ce qui a vraiment servi. Entrée passe au champ suivant et garde tout au dernier ; ce que vous laissez vide ne compte pas.
+tie-log-say = Ce qui a vraiment servi. Entrée passe au champ suivant et garde tout au dernier ; ce que vous laissez vide ne compte pas.

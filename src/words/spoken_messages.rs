@@ -126,6 +126,8 @@ pub enum Remark {
     SettingsOpeningSay,
     /// There is no leg to take back.
     TakeBackNothingSay,
+    /// The form of the log appears in a terminal.
+    TieLogSay,
 }
 
 impl SpokenMessage {

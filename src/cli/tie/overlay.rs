@@ -84,8 +84,8 @@ impl Overlay {
                 }
             }
             Self::Log(form) => {
-                let opening = words.plainly("tie-log", &[]);
-                Told::line(format!("{opening} {}", form.say_field(words)))
+                let opening = words.remark(Remark::TieLogSay);
+                Told::line(opening.then(&form.say_field(words)))
             }
             Self::Learn(learning) => {
                 let opening = words.remark(Remark::LearnOpeningSay);
