@@ -14,7 +14,7 @@ CARGO ?= cargo
 PREFIX ?= /usr/local
 TARGET := $(or $(CARGO_TARGET_DIR),target)
 BINARY := $(TARGET)/release/marlinspeak
-PAPERS := $(TARGET)/papers
+ARTIFACTS := $(TARGET)/install-artifacts
 SUDO := $(shell [ "$$(id -u)" = 0 ] || echo sudo)
 
 # To build: a C linker, the headers of the speech client, of sound and of devices, and what
@@ -32,7 +32,7 @@ BENCH_PACKAGES := pulseaudio pulseaudio-utils
 DEB_PACKAGES := dpkg-dev
 TEST_DEB_PACKAGES := debootstrap
 
-.PHONY: run release papers install uninstall deb test test-deb check bench bench-parts soak snapshots \
+.PHONY: run release install-artifacts install uninstall deb test test-deb check bench bench-parts soak snapshots \
 	pictures build-packages run-packages test-packages bench-packages
 
 run: run-packages
@@ -42,22 +42,22 @@ release: build-packages
 	$(CARGO) build --release --locked
 
 # Man pages, completions and icons, made by the program itself.
-papers: release
-	$(BINARY) papers $(PAPERS)
+install-artifacts: release
+	$(BINARY) install-artifacts $(ARTIFACTS)
 
-install: papers $(if $(DESTDIR),,run-packages)
-	$(call as_owner,packaging/install.sh install $(BINARY) $(PAPERS) $(DESTDIR)$(PREFIX))
+install: install-artifacts $(if $(DESTDIR),,run-packages)
+	$(call as_owner,resources/packaging/install.sh install $(BINARY) $(ARTIFACTS) $(DESTDIR)$(PREFIX))
 
 uninstall:
-	$(call as_owner,packaging/install.sh uninstall $(BINARY) $(PAPERS) $(DESTDIR)$(PREFIX))
+	$(call as_owner,resources/packaging/install.sh uninstall $(BINARY) $(ARTIFACTS) $(DESTDIR)$(PREFIX))
 
-deb: papers
+deb: install-artifacts
 	$(call need,$(DEB_PACKAGES))
-	CARGO="$(CARGO)" packaging/deb.sh $(BINARY) $(PAPERS) $(TARGET)/deb $(RUN_PACKAGES)
+	CARGO="$(CARGO)" resources/packaging/deb.sh $(BINARY) $(ARTIFACTS) $(TARGET)/deb $(RUN_PACKAGES)
 
 test-deb: deb
 	$(call need,$(TEST_DEB_PACKAGES))
-	$(SUDO) packaging/test-deb.sh $(TARGET)/deb/marlinspeak_*.deb
+	$(SUDO) resources/packaging/test-deb.sh $(TARGET)/deb/marlinspeak_*.deb
 
 test: test-packages
 	$(CARGO) test --locked --lib --bins --tests

@@ -4,10 +4,10 @@
 pub mod app;
 pub mod bench;
 pub mod cli;
-pub mod diary;
 pub mod files;
 pub mod guide;
 pub mod knot;
+pub mod logging;
 pub mod pedal;
 pub mod picture;
 pub mod session;

@@ -5,18 +5,18 @@ use std::panic;
 use std::process::ExitCode;
 
 use marlinspeak::cli::{self, Complaint, Request};
-use marlinspeak::diary;
 use marlinspeak::guide::Plan;
+use marlinspeak::logging;
 use marlinspeak::session::Wishes;
 use marlinspeak::words::Words;
 
 fn main() -> ExitCode {
-    diary::note_panics(tell_of_a_fault);
+    logging::log_panics(tell_of_a_fault);
     let done = panic::catch_unwind(run).unwrap_or_else(|cause| {
-        let reason = diary::reason(cause.as_ref());
+        let reason = logging::panic_message(cause.as_ref());
         Err(stopped_by_a_fault(&reason, &cli::words_for_trouble()))
     });
-    diary::end();
+    logging::end();
     match done {
         Ok(code) => code,
         Err(complaint) => {
@@ -46,8 +46,8 @@ fn open(words: Words, wishes: Wishes, plan: Option<Plan>) -> Result<(), Complain
 
     use marlinspeak::app::{self, Failure};
 
-    if let Some(file) = diary::default_file() {
-        diary::start(&file, "the app");
+    if let Some(file) = logging::default_file() {
+        logging::start(&file, "the app");
     }
     // The app keeps the words; a failure needs some too.
     let tag = words.locale().to_string();
@@ -81,7 +81,7 @@ fn stopped_by_a_fault(reason: &str, words: &Words) -> Complaint {
 
 /// Tells of a fault in a thread that is not the main one: the program goes on without it.
 fn tell_of_a_fault() {
-    let file = diary::default_file().map(|file| file.display().to_string());
+    let file = logging::default_file().map(|file| file.display().to_string());
     let file = file.unwrap_or_default();
     tell(&cli::words_for_trouble().plainly("fault-noted", &[("file", &file)]));
 }

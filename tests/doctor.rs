@@ -348,8 +348,8 @@ fn a_fault_in_a_thread_is_noted_and_told_of_once() {
     let folder = TempDir::new().unwrap();
     let file = folder.path().join("deep/marlinspeak.log");
     let (tell, told) = mpsc::channel();
-    marlinspeak::diary::start(&file, "a test");
-    marlinspeak::diary::note_panics(move || {
+    marlinspeak::logging::start(&file, "a test");
+    marlinspeak::logging::log_panics(move || {
         let _ = tell.send(());
     });
     let name = "sea-green";

@@ -22,10 +22,12 @@ fn run(command: &mut Command) -> Output {
     output
 }
 
-/// The folder that the program writes its papers to.
-fn papers() -> TempDir {
+/// The folder that the program writes what is installed to.
+fn artifacts() -> TempDir {
     let folder = TempDir::new().unwrap();
-    run(Command::new(PROGRAM).arg("papers").arg(folder.path()));
+    run(Command::new(PROGRAM)
+        .arg("install-artifacts")
+        .arg(folder.path()));
     folder
 }
 
@@ -52,8 +54,8 @@ fn files(folder: &Path) -> BTreeSet<PathBuf> {
 
 #[test]
 fn every_command_has_a_page_and_can_be_completed() {
-    let papers = papers();
-    let main = read(&papers, "man/marlinspeak.1");
+    let artifacts = artifacts();
+    let main = read(&artifacts, "man/marlinspeak.1");
     for heading in [
         "NAME",
         "SYNOPSIS",
@@ -65,34 +67,34 @@ fn every_command_has_a_page_and_can_be_completed() {
         assert!(main.contains(&format!(".SH {heading}\n")), "{heading}");
     }
     for command in COMMANDS {
-        let page = read(&papers, &format!("man/marlinspeak-{command}.1"));
+        let page = read(&artifacts, &format!("man/marlinspeak-{command}.1"));
         assert!(page.contains(".SH NAME\n"), "{command}");
         assert!(
             main.contains(&format!("marlinspeak\\-{command}(1)")),
             "{command}"
         );
     }
-    assert!(read(&papers, "man/marlinspeak-fit.1").contains("\\-\\-cover"));
-    assert!(read(&papers, "man/marlinspeak-shelf-export.1").contains("\\-\\-replace"));
+    assert!(read(&artifacts, "man/marlinspeak-fit.1").contains("\\-\\-cover"));
+    assert!(read(&artifacts, "man/marlinspeak-shelf-export.1").contains("\\-\\-replace"));
     for file in ["marlinspeak.bash", "_marlinspeak", "marlinspeak.fish"] {
-        let completion = read(&papers, &format!("completions/{file}"));
+        let completion = read(&artifacts, &format!("completions/{file}"));
         for word in COMMANDS.into_iter().chain(["leads", "export"]) {
             assert!(completion.contains(word), "{file}: {word}");
         }
         assert!(
-            !completion.contains("papers"),
+            !completion.contains("install-artifacts"),
             "{file} offers what is hidden"
         );
     }
-    assert!(!main.contains("papers"));
+    assert!(!main.contains("install-artifacts"));
     run(Command::new("bash")
         .arg("-n")
-        .arg(papers.path().join("completions/marlinspeak.bash")));
+        .arg(artifacts.path().join("completions/marlinspeak.bash")));
 }
 
 #[test]
 fn bash_completes_commands_and_options() {
-    let papers = papers();
+    let artifacts = artifacts();
     let script = r#"
         . "$1"
         COMP_WORDS=(marlinspeak fi) COMP_CWORD=1
@@ -102,16 +104,20 @@ fn bash_completes_commands_and_options() {
         _marlinspeak marlinspeak --cov fit
         echo "${COMPREPLY[*]}"
     "#;
-    let file = papers.path().join("completions/marlinspeak.bash");
+    let file = artifacts.path().join("completions/marlinspeak.bash");
     let output = run(Command::new("bash").args(["-c", script, "bash"]).arg(file));
     assert_eq!(String::from_utf8_lossy(&output.stdout), "fit\n--cover\n");
 }
 
 #[test]
 fn the_icon_is_a_knot_in_every_size() {
-    let papers = papers();
+    let artifacts = artifacts();
     for size in [32_u32, 48, 64, 128, 256, 512] {
-        let file = fs::File::open(papers.path().join(format!("icons/marlinspeak-{size}.png")));
+        let file = fs::File::open(
+            artifacts
+                .path()
+                .join(format!("icons/marlinspeak-{size}.png")),
+        );
         let decoder = png::Decoder::new(std::io::BufReader::new(file.unwrap()));
         let mut reader = decoder.read_info().unwrap();
         let mut pixels = vec![0; reader.output_buffer_size().unwrap()];
@@ -127,7 +133,7 @@ fn the_icon_is_a_knot_in_every_size() {
         assert!((15..50).contains(&cord), "{size}: {cord} per cent");
         assert!((4..20).contains(&bright), "{size}: {bright} per cent");
     }
-    let svg = read(&papers, "icons/marlinspeak.svg");
+    let svg = read(&artifacts, "icons/marlinspeak.svg");
     assert!(svg.starts_with("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 512 512\">"));
     assert!(svg.trim_end().ends_with("</svg>") && svg.matches("<path").count() > 10);
     assert!(!svg.contains("NaN") && !svg.contains("inf"));
@@ -135,17 +141,17 @@ fn the_icon_is_a_knot_in_every_size() {
 
 #[test]
 fn what_is_installed_is_taken_away_again() {
-    let papers = papers();
+    let artifacts = artifacts();
     let root = TempDir::new().unwrap();
     let others = root.path().join("share/man/man1/marlin.1");
     fs::create_dir_all(others.parent().unwrap()).unwrap();
     fs::write(&others, "of another program").unwrap();
     let before = files(root.path());
     let task = |task: &str| {
-        run(Command::new("packaging/install.sh")
+        run(Command::new("resources/packaging/install.sh")
             .arg(task)
             .arg(PROGRAM)
-            .arg(papers.path())
+            .arg(artifacts.path())
             .arg(root.path()));
     };
     task("install");
@@ -175,16 +181,16 @@ fn what_is_installed_is_taken_away_again() {
 
 #[test]
 fn desktops_and_readers_of_pages_find_no_fault() {
-    let papers = papers();
+    let artifacts = artifacts();
     // The project has no domain of its own that its id could begin with.
     run(Command::new("appstreamcli").args([
         "validate",
         "--no-net",
         "--override=cid-desktopapp-is-not-rdns=info",
-        "packaging/marlinspeak.metainfo.xml",
+        "resources/packaging/marlinspeak.metainfo.xml",
     ]));
-    run(Command::new("desktop-file-validate").arg("packaging/marlinspeak.desktop"));
-    for page in fs::read_dir(papers.path().join("man")).unwrap() {
+    run(Command::new("desktop-file-validate").arg("resources/packaging/marlinspeak.desktop"));
+    for page in fs::read_dir(artifacts.path().join("man")).unwrap() {
         let page = page.unwrap().path();
         let output = run(Command::new("man")
             .args(["--warnings", "-l"])
@@ -200,9 +206,9 @@ fn desktops_and_readers_of_pages_find_no_fault() {
 #[test]
 fn the_versions_agree() {
     let version = env!("CARGO_PKG_VERSION");
-    let changes = fs::read_to_string("packaging/changelog").unwrap();
+    let changes = fs::read_to_string("resources/packaging/changelog").unwrap();
     assert!(changes.starts_with(&format!("marlinspeak ({version}) ")));
-    let about = fs::read_to_string("packaging/marlinspeak.metainfo.xml").unwrap();
+    let about = fs::read_to_string("resources/packaging/marlinspeak.metainfo.xml").unwrap();
     let newest = about.split("<release ").nth(1).unwrap();
     assert!(
         newest.starts_with(&format!("version=\"{version}\"")),

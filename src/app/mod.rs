@@ -32,8 +32,8 @@ pub use screens::start::StartField;
 pub use services::{PlatformServices, ServiceEvent, Services};
 pub use theme::{of as theme_of, theme};
 
-use crate::diary;
 use crate::guide::Plan;
+use crate::logging;
 use crate::session::Wishes;
 use crate::words::Words;
 
@@ -66,7 +66,7 @@ pub fn run(words: Words, wishes: Wishes, plan: Option<Plan>) -> Result<(), Failu
     match ran {
         Ok(Ok(())) => Ok(()),
         Err(cause) if seen_open.load(Ordering::Relaxed) => {
-            Err(Failure::Fault(diary::reason(cause.as_ref())))
+            Err(Failure::Fault(logging::panic_message(cause.as_ref())))
         }
         Ok(Err(error)) => {
             ::log::error!("no window: {error}");

@@ -3,8 +3,8 @@
 mod complaint;
 mod doctor;
 mod fit;
+mod install_artifacts;
 mod options;
-mod papers;
 mod print;
 mod rig;
 mod rigging_forms;
@@ -92,7 +92,9 @@ pub fn run() -> Result<Request, Complaint> {
                 }
                 Command::Sheet(asked) => sheet::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
                 Command::Doctor => doctor::run(&words)?,
-                Command::Papers(asked) => papers::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
+                Command::InstallArtifacts(asked) => {
+                    install_artifacts::run(asked, &words).map(|()| ExitCode::SUCCESS)?
+                }
             };
             Request::Done(code)
         }

@@ -49,7 +49,7 @@ pub(super) enum Command {
     Doctor,
     /// Write the man pages, the completions and the icons that are installed
     #[command(hide = true)]
-    Papers(super::papers::PapersOptions),
+    InstallArtifacts(super::install_artifacts::InstallArtifactsOptions),
 }
 
 #[derive(Args)]

@@ -15,8 +15,8 @@ use std::time::Duration;
 
 use super::Complaint;
 use super::print::print;
-use crate::diary;
 use crate::files::FileError;
+use crate::logging;
 use crate::pedal::{self, Plugged};
 use crate::settings::{SettingsFile, SettingsHealth};
 use crate::shelf::{DocumentState, Shelf, ShelfError};
@@ -57,7 +57,7 @@ impl Finding {
 pub(super) fn run(words: &Words) -> Result<ExitCode, Complaint> {
     let head = [
         ("version", env!("CARGO_PKG_VERSION")),
-        ("system", &diary::system()),
+        ("system", &logging::system()),
     ];
     tell(words, &words.plainly("doctor-head", &head))?;
     let looks: &[fn(&Words) -> Finding] = &[
@@ -188,11 +188,11 @@ fn settings(words: &Words) -> Finding {
 }
 
 fn log_file(words: &Words) -> Finding {
-    let Some(file) = diary::default_file() else {
+    let Some(file) = logging::default_file() else {
         return Finding::well(words.plainly("doctor-log-nowhere", &[]));
     };
     let shown = file.display().to_string();
-    Finding::well(match diary::check(&file) {
+    Finding::well(match logging::check(&file) {
         Ok(()) => words.plainly("doctor-log", &[("file", &shown)]),
         Err(error) => {
             let reason = error.to_string();

@@ -17,8 +17,8 @@ use jiff::Timestamp;
 use super::Complaint;
 use super::options::{KnotOptions, at_once, checks};
 use super::setup_options::SetupOptions;
-use crate::diary;
 use crate::guide::COURSE;
+use crate::logging;
 use crate::pedal;
 use crate::session::{Event, InHand, Session, Wishes, inventory, lesson_tie, new_tie};
 use crate::settings::{Settings, SettingsFile};
@@ -60,8 +60,8 @@ pub(super) fn run(
     words: Words,
     detail: Option<Detail>,
 ) -> Result<(), Complaint> {
-    if let Some(file) = diary::default_file() {
-        diary::start(&file, "tie");
+    if let Some(file) = logging::default_file() {
+        logging::start(&file, "tie");
     }
     let given = |option: &Option<String>| option.is_some();
     let wishes = Wishes {

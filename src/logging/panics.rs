@@ -4,9 +4,9 @@ use std::any::Any;
 use std::panic;
 use std::thread;
 
-/// Notes every panic from now on. `tell` is called for one in a thread other than the main
+/// Logs every panic from now on. `tell` is called for one in a thread other than the main
 /// one: what ends the main thread ends the program, and is told by whoever catches it there.
-pub fn note_panics(tell: impl Fn() + Send + Sync + 'static) {
+pub fn log_panics(tell: impl Fn() + Send + Sync + 'static) {
     panic::set_hook(Box::new(move |about| {
         let place = about.location().map(ToString::to_string);
         let thread = thread::current();
@@ -24,7 +24,7 @@ pub fn note_panics(tell: impl Fn() + Send + Sync + 'static) {
 }
 
 /// What is known of a panic, on one line; empty when it left no words.
-pub fn reason(cause: &(dyn Any + Send)) -> String {
+pub fn panic_message(cause: &(dyn Any + Send)) -> String {
     text(cause)
         .and_then(|text| text.lines().next())
         .unwrap_or_default()

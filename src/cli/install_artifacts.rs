@@ -1,4 +1,4 @@
-//! `marlinspeak papers`: what an installed program has beside it, made from the program itself.
+//! `marlinspeak install-artifacts`: what an installed program has beside it, made from the program itself.
 //!
 //! Hidden, as only `make` calls it. Pages and completions follow from the definitions of the
 //! commands, so that they cannot say anything else.
@@ -47,13 +47,13 @@ Bad input; one sentence on standard error says what is wrong, what is allowed an
 "#;
 
 #[derive(Args)]
-pub(super) struct PapersOptions {
+pub(super) struct InstallArtifactsOptions {
     /// The folder to write to; what is there already is overwritten
     folder: PathBuf,
 }
 
 /// Writes `man`, `completions` and `icons` into the folder.
-pub(super) fn run(asked: &PapersOptions, words: &Words) -> Result<(), Complaint> {
+pub(super) fn run(asked: &InstallArtifactsOptions, words: &Words) -> Result<(), Complaint> {
     write_all(&asked.folder).map_err(|error| {
         let reason = format!("{}: {error}", asked.folder.display());
         Complaint::failure(words.plainly("output-failed", &[("reason", &reason)]))

@@ -5,14 +5,14 @@ use std::io::{self, Write as _};
 use std::path::{Path, PathBuf};
 
 /// The file, opened when there is something to write.
-pub(super) struct Pages {
+pub(super) struct RotatingFile {
     file: PathBuf,
     most: u64,
     open: Option<(File, u64)>,
 }
 
-impl Pages {
-    /// Pages of so many bytes at most.
+impl RotatingFile {
+    /// A file of so many bytes at most, and as many in the one before it.
     pub const fn new(file: PathBuf, most: u64) -> Self {
         Self {
             file,
@@ -77,9 +77,9 @@ mod tests {
     fn both_files_stay_within_their_bound_and_the_newest_lines_are_there() {
         let folder = tempfile::tempdir().unwrap();
         let file = folder.path().join("deep/marlinspeak.log");
-        let mut pages = Pages::new(file.clone(), 1000);
+        let mut rotating = RotatingFile::new(file.clone(), 1000);
         for number in 0..500 {
-            pages.write(&format!("line {number}")).unwrap();
+            rotating.write(&format!("line {number}")).unwrap();
         }
         let before = folder.path().join("deep/marlinspeak.previous.log");
         let (newest, older) = (fs::read_to_string(&file), fs::read_to_string(&before));
@@ -98,19 +98,23 @@ mod tests {
     fn a_later_start_goes_on_where_the_file_ends() {
         let folder = tempfile::tempdir().unwrap();
         let file = folder.path().join("marlinspeak.log");
-        Pages::new(file.clone(), 1000).write("one").unwrap();
-        Pages::new(file.clone(), 1000).write("two").unwrap();
+        RotatingFile::new(file.clone(), 1000).write("one").unwrap();
+        RotatingFile::new(file.clone(), 1000).write("two").unwrap();
         assert_eq!(fs::read_to_string(&file).unwrap(), "one\ntwo\n");
-        Pages::new(file.clone(), 10).write("three").unwrap();
+        RotatingFile::new(file.clone(), 10).write("three").unwrap();
         assert_eq!(fs::read_to_string(&file).unwrap(), "three\n");
     }
 
     #[test]
     fn what_is_no_plain_file_is_refused() {
         let folder = tempfile::tempdir().unwrap();
-        assert!(Pages::new(folder.path().to_owned(), 10).write("x").is_err());
+        assert!(
+            RotatingFile::new(folder.path().to_owned(), 10)
+                .write("x")
+                .is_err()
+        );
         let file = folder.path().join("file");
         fs::write(&file, "").unwrap();
-        assert!(Pages::new(file.join("log"), 10).write("x").is_err());
+        assert!(RotatingFile::new(file.join("log"), 10).write("x").is_err());
     }
 }

@@ -1,18 +1,18 @@
 //! The log file: what a report of a fault needs, and nothing private.
 //!
 //! Other rooms write to it with the macros of the `log` crate. A line goes into a queue that
-//! nobody waits for; a thread of the diary's own writes it down. Where nothing can be written
+//! nobody waits for; a thread of this room's own writes it down. Where nothing can be written
 //! nothing is, and that is no failure. The file is kept small: at 256 KB it becomes the
 //! previous one, and the previous one is gone.
 //!
 //! Names that the tyer gave and what stands in the tyer's files do not belong here. Whoever
-//! writes a line leaves them out, and the diary itself leaves out everything that stands in
+//! writes a line leaves them out, and the logger itself leaves out everything that stands in
 //! quotation marks, where sentences about faults have them, and the name of the home folder.
 
-mod discreet;
-mod lines;
-mod pages;
+mod file_logger;
 mod panics;
+mod redaction;
+mod rotating_file;
 mod system;
 
 use std::fs;
@@ -24,15 +24,15 @@ use std::thread;
 use directories::{BaseDirs, ProjectDirs};
 use log::LevelFilter;
 
-pub use panics::{note_panics, reason};
+pub use panics::{log_panics, panic_message};
 pub use system::system;
 
-use lines::Diary;
-use pages::Pages;
+use file_logger::FileLogger;
+use rotating_file::RotatingFile;
 
 /// Bytes of the file at most; as many again are in the previous one.
 pub const MOST_BYTES: u64 = 256 * 1024;
-/// Lines that wait to be written. When more come at once they are left out.
+/// The most lines that wait to be written. When more come at once they are left out.
 const WAITING: usize = 256;
 
 /// `$XDG_STATE_HOME/marlinspeak/marlinspeak.log`, or what the system has in its place; none
@@ -49,16 +49,16 @@ pub fn default_file() -> Option<PathBuf> {
 /// Begins to keep the log in this file, if the process keeps none yet, and notes what was
 /// started: `doing` is the name of a command.
 pub fn start(file: &Path, doing: &str) {
-    let (inbox, notes) = mpsc::sync_channel(WAITING);
-    let pages = Pages::new(file.to_owned(), MOST_BYTES);
+    let (inbox, requests) = mpsc::sync_channel(WAITING);
+    let file = RotatingFile::new(file.to_owned(), MOST_BYTES);
     let started = thread::Builder::new()
-        .name("diary".to_owned())
-        .spawn(move || lines::keep(&notes, pages));
+        .name("logging".to_owned())
+        .spawn(move || file_logger::write_lines(&requests, file));
     if started.is_err() {
         return;
     }
     let home = BaseDirs::new().map(|folders| folders.home_dir().display().to_string());
-    if log::set_boxed_logger(Box::new(Diary::new(inbox, home))).is_ok() {
+    if log::set_boxed_logger(Box::new(FileLogger::new(inbox, home))).is_ok() {
         log::set_max_level(LevelFilter::Info);
         log::info!(
             "start of {doing}: Marlinspeak {}, {}",
@@ -82,5 +82,5 @@ pub fn check(file: &Path) -> io::Result<()> {
     if let Some(folder) = file.parent() {
         fs::create_dir_all(folder)?;
     }
-    pages::open(file).map(drop)
+    rotating_file::open(file).map(drop)
 }

@@ -6,35 +6,35 @@ use std::time::Duration;
 use jiff::Timestamp;
 use log::{Level, Log, Metadata, Record};
 
-use super::discreet::discreet;
-use super::pages::Pages;
+use super::redaction::redacted;
+use super::rotating_file::RotatingFile;
 
 /// How long the end of the program, or a fault, waits for its last line.
 const LAST_LINE: Duration = Duration::from_millis(500);
 /// Letters of one line at most.
 const LONGEST: usize = 600;
 
-/// What the thread is told.
-pub(super) enum Note {
-    /// When, and the line.
+/// What the thread that writes is asked for.
+pub(super) enum LogRequest {
+    /// Write this line, which was logged at this time.
     Line(String, String),
-    /// Answer when all before is written.
+    /// Answer when everything asked for before is written.
     Flush(Sender<()>),
 }
 
 /// The logger of the process.
-pub(super) struct Diary {
-    inbox: SyncSender<Note>,
+pub(super) struct FileLogger {
+    inbox: SyncSender<LogRequest>,
     home: Option<String>,
 }
 
-impl Diary {
-    pub const fn new(inbox: SyncSender<Note>, home: Option<String>) -> Self {
+impl FileLogger {
+    pub const fn new(inbox: SyncSender<LogRequest>, home: Option<String>) -> Self {
         Self { inbox, home }
     }
 }
 
-impl Log for Diary {
+impl Log for FileLogger {
     /// What the program itself reports, and what is wrong with the libraries below it.
     fn enabled(&self, metadata: &Metadata) -> bool {
         let own = env!("CARGO_PKG_NAME");
@@ -51,42 +51,42 @@ impl Log for Diary {
         if !self.enabled(record.metadata()) {
             return;
         }
-        let text = discreet(&record.args().to_string(), self.home.as_deref());
+        let text = redacted(&record.args().to_string(), self.home.as_deref());
         let text: String = text.chars().take(LONGEST).collect();
         let line = format!("{} {}: {text}", record.level(), record.target());
         let at = Timestamp::now().strftime("%Y-%m-%dT%H:%M:%SZ").to_string();
         // A line too many is left out: nobody waits for the disk.
-        let _ = self.inbox.try_send(Note::Line(at, line));
+        let _ = self.inbox.try_send(LogRequest::Line(at, line));
     }
 
     fn flush(&self) {
         let (done, written) = mpsc::channel();
-        if self.inbox.try_send(Note::Flush(done)).is_ok() {
+        if self.inbox.try_send(LogRequest::Flush(done)).is_ok() {
             let _ = written.recv_timeout(LAST_LINE);
         }
     }
 }
 
-/// The life of the thread. A line that comes again and again is written once, and counted.
-pub(super) fn keep(notes: &Receiver<Note>, mut pages: Pages) {
+/// Writes what is asked for until nobody can ask any more. A line that comes again and again is written once, and counted.
+pub(super) fn write_lines(requests: &Receiver<LogRequest>, mut file: RotatingFile) {
     let mut last = String::new();
     let mut again = 0_u32;
-    while let Ok(note) = notes.recv() {
-        if matches!(&note, Note::Line(_, line) if *line == last) {
+    while let Ok(request) = requests.recv() {
+        if matches!(&request, LogRequest::Line(_, line) if *line == last) {
             again += 1;
             continue;
         }
         if again > 0 {
-            // Where nothing can be written nothing is: the tie matters, not the diary.
-            let _ = pages.write(&format!("  and {again} times more"));
+            // Where nothing can be written nothing is: the tie matters, not the log.
+            let _ = file.write(&format!("  and {again} times more"));
             again = 0;
         }
-        match note {
-            Note::Line(at, line) => {
-                let _ = pages.write(&format!("{at} {line}"));
+        match request {
+            LogRequest::Line(at, line) => {
+                let _ = file.write(&format!("{at} {line}"));
                 last = line;
             }
-            Note::Flush(done) => {
+            LogRequest::Flush(done) => {
                 let _ = done.send(());
             }
         }
@@ -103,12 +103,12 @@ mod tests {
     fn written(records: &[(Level, &str, &str)]) -> Vec<String> {
         let folder = tempfile::tempdir().unwrap();
         let file = folder.path().join("marlinspeak.log");
-        let (inbox, notes) = mpsc::sync_channel(64);
-        let pages = Pages::new(file.clone(), 10_000);
-        let thread = thread::spawn(move || keep(&notes, pages));
-        let diary = Diary::new(inbox, Some("/home/ada".to_owned()));
+        let (inbox, requests) = mpsc::sync_channel(64);
+        let rotating = RotatingFile::new(file.clone(), 10_000);
+        let thread = thread::spawn(move || write_lines(&requests, rotating));
+        let logger = FileLogger::new(inbox, Some("/home/ada".to_owned()));
         for (level, target, text) in records {
-            diary.log(
+            logger.log(
                 &Record::builder()
                     .level(*level)
                     .target(target)
@@ -116,8 +116,8 @@ mod tests {
                     .build(),
             );
         }
-        diary.flush();
-        drop(diary);
+        logger.flush();
+        drop(logger);
         thread.join().unwrap();
         let text = fs::read_to_string(&file).unwrap_or_default();
         // Without the time.
@@ -178,14 +178,14 @@ mod tests {
         let folder = tempfile::tempdir().unwrap();
         let file = folder.path().join("file");
         fs::write(&file, "").unwrap();
-        let (inbox, notes) = mpsc::sync_channel(64);
-        let pages = Pages::new(file.join("marlinspeak.log"), 10_000);
-        let thread = thread::spawn(move || keep(&notes, pages));
-        let diary = Diary::new(inbox, None);
+        let (inbox, requests) = mpsc::sync_channel(64);
+        let rotating = RotatingFile::new(file.join("marlinspeak.log"), 10_000);
+        let thread = thread::spawn(move || write_lines(&requests, rotating));
+        let logger = FileLogger::new(inbox, None);
         let text = format_args!("x");
-        diary.log(&Record::builder().level(Level::Error).args(text).build());
-        diary.flush();
-        drop(diary);
+        logger.log(&Record::builder().level(Level::Error).args(text).build());
+        logger.flush();
+        drop(logger);
         assert!(thread.join().is_ok());
     }
 }

@@ -1,22 +1,23 @@
 #!/bin/sh
 # Builds a Debian package of what is built, with dpkg alone.
 #
-#   deb.sh BINARY PAPERS OUT PACKAGE…
+#   deb.sh BINARY ARTIFACTS OUT PACKAGE…
 #
-# BINARY is the program, PAPERS the folder that “marlinspeak papers” has written, OUT the folder
-# for the package, and each PACKAGE one that must be there besides the libraries that the
-# program is linked to: those it opens only when it runs, and the speech service.
+# BINARY is the program, ARTIFACTS the folder that “marlinspeak install-artifacts” has written,
+# OUT the folder for the package, and each PACKAGE one that must be there besides the libraries
+# that the program is linked to: those it opens only when it runs, and the speech service.
 set -eu
 
-binary=$(realpath "$1") papers=$(realpath "$2") out=$3
+binary=$(realpath "$1") artifacts=$(realpath "$2") out=$3
 shift 3
 here=$(realpath "$(dirname "$0")")
+top=$(realpath "$here/../..")
 name=marlinspeak
-version=$(sed -n 's/^version = "\(.*\)"/\1/p' "$here/../Cargo.toml" | head -n 1)
+version=$(sed -n 's/^version = "\(.*\)"/\1/p' "$top/Cargo.toml" | head -n 1)
 arch=$(dpkg --print-architecture)
 when=$(date -d "$(sed -n 's/^ -- .*>  //p' "$here/changelog" | head -n 1)" +%s)
 head -n 1 "$here/changelog" | grep -q "^$name ($version) " || {
-	echo "packaging/changelog does not begin with version $version of Cargo.toml: add it." >&2
+	echo "resources/packaging/changelog does not begin with version $version of Cargo.toml: add it." >&2
 	exit 1
 }
 
@@ -28,7 +29,7 @@ root=$work/root
 doc=$root/usr/share/doc/$name
 umask 022
 
-"$here/install.sh" install "$binary" "$papers" "$root/usr"
+"$here/install.sh" install "$binary" "$artifacts" "$root/usr"
 gzip -9n "$root"/usr/share/man/man1/*.1
 # Debian has the completions of zsh in a folder of its own.
 mkdir -p "$root/usr/share/zsh/vendor-completions"
@@ -45,15 +46,15 @@ gzip -9nc "$here/changelog" >"$doc/changelog.gz"
 	echo " /usr/share/doc/$name/libraries.gz."
 	echo
 	echo "Files: *"
-	echo "Copyright: $(sed -n 's/^Copyright (c) //p' "$here/../LICENSE")"
+	echo "Copyright: $(sed -n 's/^Copyright (c) //p' "$top/LICENSE")"
 	echo "License: Expat"
-	sed -n '/^Permission/,$p' "$here/../LICENSE" | sed 's/^$/./; s/^/ /'
+	sed -n '/^Permission/,$p' "$top/LICENSE" | sed 's/^$/./; s/^/ /'
 	echo
 	echo "Files: resources/fonts/*"
 	echo "Copyright:"
-	sed -n 's/^Copyright / /p' "$here/../resources/fonts/LICENSE-OFL.txt"
+	sed -n 's/^Copyright / /p' "$top/resources/fonts/LICENSE-OFL.txt"
 	echo "License: OFL-1.1"
-	sed 's/\r$//; s/^$/./; s/^/ /' "$here/../resources/fonts/LICENSE-OFL.txt"
+	sed 's/\r$//; s/^$/./; s/^/ /' "$top/resources/fonts/LICENSE-OFL.txt"
 } >"$doc/copyright"
 
 # What the program is linked to, by the versions that have the symbols it uses.

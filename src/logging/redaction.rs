@@ -1,4 +1,4 @@
-//! Leaving out what is the tyer's own.
+//! Leaving out of the log what is the tyer's own.
 
 /// Beginnings and ends of what is quoted.
 const QUOTES: [(char, char); 3] = [('“', '”'), ('"', '"'), ('`', '`')];
@@ -13,7 +13,7 @@ const HARMLESS: [&str; 6] = [
 ];
 
 /// The text on one line, with `~` for the home folder and without what stands in quotes.
-pub(super) fn discreet(text: &str, home: Option<&str>) -> String {
+pub(super) fn redacted(text: &str, home: Option<&str>) -> String {
     let text = match home {
         // A home of “/” is in every path.
         Some(home) if home.len() > 1 => text.replace(home, "~"),
@@ -74,7 +74,7 @@ mod tests {
             ("never “closed", None, "never “…”"),
             ("it's the tyer's", None, "it's the tyer's"),
         ] {
-            assert_eq!(discreet(text, home), kept);
+            assert_eq!(redacted(text, home), kept);
         }
     }
 }
