@@ -15,7 +15,7 @@ use marlinspeak::knot::Hand;
 use marlinspeak::pedal::{Edge, Input, Intent, Raw};
 use marlinspeak::session::{Event, Setting, Timer};
 use marlinspeak::settings::{Light, Settings};
-use marlinspeak::voice::{Cue, Loss, News, VoiceName};
+use marlinspeak::voice::{Cue, VoiceError, VoiceEvent, VoiceName};
 use marlinspeak::words::Words;
 use tempfile::TempDir;
 
@@ -135,9 +135,9 @@ fn slower_and_faster_are_heard_at_once_and_kept() {
     let mut hands = Hands::open(folder.path(), Some(plan()));
     for (key, speed) in [("-", 155), ("-", 145), ("+", 155), ("=", 165), ("+", 175)] {
         hands.press(letter(key));
-        assert_eq!(hands.manner().words_per_minute, speed);
+        assert_eq!(hands.speech().words_per_minute, speed);
         assert_eq!(hands.last_said(), format!("{speed} words a minute."));
-        assert_eq!(hands.settings().manner("en").words_per_minute, speed);
+        assert_eq!(hands.settings().speech("en").words_per_minute, speed);
     }
 }
 
@@ -164,7 +164,9 @@ fn where_am_i_says_what_is_wrong_around_the_tie_too() {
     hands.press(SPACE);
     hands.press(letter("h"));
     let place = hands.last_said();
-    hands.tell(Message::event(Event::Voice(News::Lost(Loss::NoAnswer))));
+    hands.tell(Message::event(Event::Voice(VoiceEvent::Lost(
+        VoiceError::NoAnswer,
+    ))));
     hands.press(letter("h"));
     let said = hands.last_said();
     assert!(
@@ -198,7 +200,9 @@ fn each_move_has_its_sound() {
         assert_eq!(cue, expected, "{from:?} {to:?}");
     }
     hands.press(named(Named::PageUp));
-    hands.tell(Message::event(Event::Voice(News::Lost(Loss::NoAnswer))));
+    hands.tell(Message::event(Event::Voice(VoiceEvent::Lost(
+        VoiceError::NoAnswer,
+    ))));
     let last: Vec<Cue> = hands
         .sounded()
         .into_iter()
@@ -263,7 +267,7 @@ fn every_line_changes_both_ways_and_says_its_new_value() {
             voice("Ada", "en-GB"),
             voice("Bo", "en-US"),
         ];
-        hands.tell(Message::event(Event::Voice(News::Voices(voices))));
+        hands.tell(Message::event(Event::Voice(VoiceEvent::Voices(voices))));
         let before = (hands.settings().clone(), hands.last_said());
         // Down first where up is the end of the scale.
         let (there, back) = match line {
@@ -289,11 +293,13 @@ fn a_voice_is_picked_among_those_of_the_language_and_heard_at_once() {
         language: language.to_owned(),
         name: name.to_owned(),
     });
-    hands.tell(Message::event(Event::Voice(News::Voices(voices.to_vec()))));
+    hands.tell(Message::event(Event::Voice(VoiceEvent::Voices(
+        voices.to_vec(),
+    ))));
     let mut heard = Vec::new();
     for _ in 0..3 {
         hands.press(named(Named::ArrowRight));
-        heard.push(hands.manner().voice);
+        heard.push(hands.speech().voice);
     }
     assert_eq!(heard, [Some("Ada".to_owned()), Some("Bo".to_owned()), None]);
 }

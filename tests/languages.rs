@@ -11,7 +11,7 @@ use marlinspeak::app::Message;
 use marlinspeak::guide::{AtOnce, Plan, Script};
 use marlinspeak::knot::{Hand, Knot, Side, Weave};
 use marlinspeak::session::{Event, Setting};
-use marlinspeak::voice::News;
+use marlinspeak::voice::VoiceEvent;
 use marlinspeak::words::{Tongue, Units, Words};
 use tempfile::TempDir;
 
@@ -83,7 +83,7 @@ fn every_language_is_taken_up_in_the_middle_of_a_tie() {
         assert_eq!(hands.last_said(), step_said(&words, 4), "{tag}");
         // The voice speaks it too, where it is not the system's own language.
         if !words.is_system_language() {
-            assert_eq!(hands.manner().language, Some(tag.to_string()));
+            assert_eq!(hands.speech().language, Some(tag.to_string()));
         }
     }
 }
@@ -110,14 +110,14 @@ fn a_language_without_a_voice_is_told_of_and_the_step_is_heard_again() {
     let folder = TempDir::new().unwrap();
     let mut hands = Hands::open(folder.path(), Some(plan()));
     let step = hands.last_said();
-    hands.tell(Message::event(Event::Voice(News::NoSuchVoice(
+    hands.tell(Message::event(Event::Voice(VoiceEvent::NoSuchVoice(
         "en".to_owned(),
     ))));
     let sentence = "The speech service has no voice for English and reads with another: add one to \
                     the system, or choose another language in the settings.";
     assert_eq!(hands.last_said(), format!("{sentence} {step}"));
     assert!(hands.sees(sentence));
-    hands.tell(Message::event(Event::Voice(News::NoSuchVoice(
+    hands.tell(Message::event(Event::Voice(VoiceEvent::NoSuchVoice(
         "Ada".to_owned(),
     ))));
     assert!(
@@ -125,7 +125,7 @@ fn a_language_without_a_voice_is_told_of_and_the_step_is_heard_again() {
             .last_said()
             .starts_with("The voice “Ada” is not there")
     );
-    // Another speed is another manner, and is tried anew.
+    // With another speed the settings are others, and the voice is looked for anew.
     hands.press(letter("+"));
     assert!(
         !hands.sees(

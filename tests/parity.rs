@@ -20,7 +20,7 @@ use marlinspeak::guide::Plan;
 use marlinspeak::session::{Event, Timer};
 use marlinspeak::settings::{Settings, SettingsFile};
 use marlinspeak::shelf::{Shelf, ShelfError, Tie};
-use marlinspeak::voice::{Loss, News};
+use marlinspeak::voice::{VoiceError, VoiceEvent};
 use marlinspeak::words::Words;
 use proptest::prelude::*;
 use serde_json::Value;
@@ -135,13 +135,13 @@ impl Faces {
             }
             Happening::Voice(is_there) => {
                 let news = || match is_there {
-                    true => News::Ready,
-                    false => News::Lost(Loss::NoAnswer),
+                    true => VoiceEvent::Ready,
+                    false => VoiceEvent::Lost(VoiceError::NoAnswer),
                 };
                 self.both(|| Event::Voice(news()));
             }
             Happening::NoSuchVoice => {
-                self.both(|| Event::Voice(News::NoSuchVoice("Ada".to_owned())));
+                self.both(|| Event::Voice(VoiceEvent::NoSuchVoice("Ada".to_owned())));
             }
             Happening::MovesOn => self.both(|| Event::Woken(Timer::AutoAdvance)),
             Happening::Kept(is_kept) => {

@@ -41,12 +41,12 @@ fn unusual() -> Settings {
     settings.times.bounce = Duration::from_millis(0);
     settings.times.long = Some(Duration::from_millis(400));
     settings.times.double = Some(Duration::from_secs(1));
-    let mut manner = settings.manner("en");
-    manner.words_per_minute = 215;
-    manner.volume = 40;
-    manner.pitch = 60;
-    manner.voice = Some("Ada".to_owned());
-    settings.set_manner("en", manner);
+    let mut speech = settings.speech("en");
+    speech.words_per_minute = 215;
+    speech.volume = 40;
+    speech.pitch = 60;
+    speech.voice = Some("Ada".to_owned());
+    settings.set_speech("en", speech);
     settings.cues.is_on = false;
     settings.cues.volume = 5;
     settings.flash = true;
@@ -95,7 +95,7 @@ fn fields_that_are_not_known_are_kept() {
     );
     let opened = open(&path);
     assert_eq!(opened.trouble, None);
-    assert_eq!(opened.settings.manner("de").pitch, 70);
+    assert_eq!(opened.settings.speech("de").pitch, 70);
     opened.file.keep(&unusual());
     drop(opened.file);
     let document = written(&path);

@@ -63,8 +63,8 @@ fn the_settings_are_a_list_of_lines_and_hold_at_once() {
     let speed = terminal.printed().pop().unwrap();
     assert!(speed.contains("175"), "{speed}");
     let tag = Words::english().tag().to_string();
-    let manner = terminal.session().settings().manner(&tag);
-    assert_eq!(manner.words_per_minute, 175);
+    let speech = terminal.session().settings().speech(&tag);
+    assert_eq!(speech.words_per_minute, 175);
     terminal.press("Escape");
     assert_eq!(terminal.said().pop(), Some(step));
     // A press means the tie again.

@@ -15,7 +15,7 @@ use marlinspeak::app::Message;
 use marlinspeak::guide::{AtOnce, Plan, Script};
 use marlinspeak::session::Event;
 use marlinspeak::settings::Settings;
-use marlinspeak::voice::{Loss, News};
+use marlinspeak::voice::{VoiceError, VoiceEvent};
 use marlinspeak::words::{Shown, Words};
 use tempfile::TempDir;
 
@@ -98,7 +98,9 @@ fn the_longest_steps_fit_in_every_window() {
         }
         for is_in_trouble in [false, true] {
             if is_in_trouble {
-                hands.tell(Message::event(Event::Voice(News::Lost(Loss::NoAnswer))));
+                hands.tell(Message::event(Event::Voice(VoiceEvent::Lost(
+                    VoiceError::NoAnswer,
+                ))));
                 hands.tell(Message::focus(false));
             }
             for (width, height) in SIZES {

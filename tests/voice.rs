@@ -16,7 +16,7 @@ use std::sync::mpsc::{self, Receiver};
 use std::thread;
 use std::time::Duration;
 
-use marlinspeak::voice::{Manner, Patience, Speaker, SystemVoice};
+use marlinspeak::voice::{Speaker, SpeechSettings, SystemVoice, Timeouts};
 use ssip::{Event, Service, Speech};
 
 /// Long enough for the slowest machine, short enough for a failing test.
@@ -35,22 +35,22 @@ fn speaking_program() {
         return;
     }
     let patience = if std::env::var_os(HURRY).is_some() {
-        Patience {
+        Timeouts {
             answer: Duration::from_secs(1),
             beginning: Duration::from_secs(1),
             ending: Duration::from_secs(1),
-            ..Patience::default()
+            ..Timeouts::default()
         }
     } else {
         // On a busy machine no watch may run out that the test does not wait for.
-        Patience {
+        Timeouts {
             answer: DEADLINE,
             listing: DEADLINE,
             opening: DEADLINE,
             beginning: DEADLINE,
             ending: DEADLINE,
             closing: DEADLINE,
-            ..Patience::default()
+            ..Timeouts::default()
         }
     };
     let tell = |news| println!("{MARK}{news:?}");
@@ -58,7 +58,7 @@ fn speaking_program() {
     for line in std::io::stdin().lines() {
         let line = line.expect("a line");
         let (command, rest) = line.split_once(' ').unwrap_or((&line, ""));
-        let manner = match command {
+        let speech = match command {
             "say" => {
                 let raw = rest.replace("\\0", "\0").replace("\\n", "\n");
                 println!("{MARK}say {:?}", speaker.say(&raw).map(|id| id.0));
@@ -72,22 +72,22 @@ fn speaking_program() {
                 speaker.voices();
                 continue;
             }
-            "speed" => Manner {
+            "speed" => SpeechSettings {
                 words_per_minute: rest.parse().expect("a number"),
-                ..Manner::default()
+                ..SpeechSettings::default()
             },
-            "language" => Manner {
+            "language" => SpeechSettings {
                 language: Some(rest.to_owned()),
-                ..Manner::default()
+                ..SpeechSettings::default()
             },
-            "voice" => Manner {
+            "voice" => SpeechSettings {
                 voice: Some(rest.to_owned()),
-                ..Manner::default()
+                ..SpeechSettings::default()
             },
-            "plain" => Manner::default(),
+            "plain" => SpeechSettings::default(),
             _ => panic!("no such command: {line}"),
         };
-        speaker.set_manner(manner);
+        speaker.set_speech(speech);
     }
     speaker.close();
     println!("{MARK}closed");

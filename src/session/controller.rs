@@ -56,7 +56,7 @@ impl Session {
     pub fn new(mut words: Words, settings: Settings, wishes: Wishes) -> Self {
         let detail = wishes.detail.unwrap_or(settings.prose.detail);
         words.set_detail(detail);
-        let manner = settings.manner_of(&words);
+        let speech = settings.speech_in(&words);
         Self {
             words,
             detail,
@@ -71,7 +71,7 @@ impl Session {
             is_flashing: false,
             has_focus: false,
             refused: None,
-            effects: vec![Effect::SetManner(manner)],
+            effects: vec![Effect::SetSpeech(speech)],
         }
     }
 

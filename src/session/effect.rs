@@ -4,7 +4,7 @@ use std::time::Duration;
 
 use crate::settings::{Settings, SettingsError};
 use crate::shelf::{Held, Kept, ShelfError, Tie};
-use crate::voice::{Cue, Manner, News};
+use crate::voice::{Cue, SpeechSettings, VoiceEvent};
 use crate::words::Spoken;
 
 /// What a session can ask to be woken for.
@@ -22,7 +22,7 @@ pub enum Timer {
 #[derive(Clone, Debug)]
 pub enum Event {
     /// The voice reports something.
-    Voice(News),
+    Voice(VoiceEvent),
     /// A tie was saved, or was not.
     Kept(Kept),
     /// The face that shows the tie has the keys of the keyboard, or has lost them.
@@ -58,7 +58,7 @@ pub enum Effect {
     /// Let go of the tie once its last state is saved.
     PutAway(Held),
     /// Speak like this from now on.
-    SetManner(Manner),
+    SetSpeech(SpeechSettings),
     /// Save the settings.
     KeepSettings(Box<Settings>),
     /// Open the settings; the tie waits behind them.

@@ -6,7 +6,7 @@ use super::controller::Session;
 use super::effect::{Event, Timer};
 use crate::pedal::{Intent, Press};
 use crate::shelf::Kept;
-use crate::voice::{Cue, News};
+use crate::voice::{Cue, VoiceEvent};
 use crate::words::Spoken;
 
 impl Session {
@@ -46,11 +46,11 @@ impl Session {
         }
     }
 
-    pub(super) fn voice(&mut self, news: &News, here: &Spoken) {
+    pub(super) fn voice(&mut self, news: &VoiceEvent, here: &Spoken) {
         self.notices.voice(news);
         match news {
-            News::Lost(_) => self.cue(Cue::VoiceLost),
-            News::NoSuchVoice(wanted) => {
+            VoiceEvent::Lost(_) => self.cue(Cue::VoiceLost),
+            VoiceEvent::NoSuchVoice(wanted) => {
                 let sentence = self.words.no_such_voice(wanted);
                 self.notices.no_such_voice(Some(sentence.clone()));
                 // It comes while what stands there is being said: both are to be heard.

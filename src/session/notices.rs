@@ -4,7 +4,7 @@ use std::path::Path;
 
 use crate::files::FileError;
 use crate::shelf::{Kept, ShelfError, ShelfTrouble};
-use crate::voice::News;
+use crate::voice::VoiceEvent;
 use crate::words::{Sentence, Spoken, Words};
 
 /// The notices that hold now.
@@ -24,10 +24,10 @@ pub struct Notices {
 
 impl Notices {
     /// Takes in what the voice reports.
-    pub fn voice(&mut self, news: &News) {
+    pub fn voice(&mut self, news: &VoiceEvent) {
         match news {
-            News::Lost(_) => self.is_voice_lost = true,
-            News::Ready => self.is_voice_lost = false,
+            VoiceEvent::Lost(_) => self.is_voice_lost = true,
+            VoiceEvent::Ready => self.is_voice_lost = false,
             _ => {}
         }
     }

@@ -33,13 +33,13 @@ impl Session {
     pub(super) fn prefer(&mut self, settings: Settings) {
         self.effects
             .push(Effect::KeepSettings(Box::new(settings.clone())));
-        if settings.manner_of(&self.words) != self.settings.manner_of(&self.words) {
+        if settings.speech_in(&self.words) != self.settings.speech_in(&self.words) {
             self.notices.no_such_voice(None);
         }
         self.pedals.set(settings.bindings.clone(), settings.times);
         self.settings = settings;
-        let manner = self.settings.manner_of(&self.words);
-        self.effects.push(Effect::SetManner(manner));
+        let speech = self.settings.speech_in(&self.words);
+        self.effects.push(Effect::SetSpeech(speech));
     }
 
     pub(super) fn prefer_prose(&mut self, prose: Prose) {

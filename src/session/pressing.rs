@@ -8,7 +8,7 @@ use super::walk::Action;
 use crate::guide::{AtOnce, Phase, Place};
 use crate::pedal::{Intent, Press};
 use crate::settings::Prose;
-use crate::voice::{Cue, Manner};
+use crate::voice::{Cue, SpeechSettings};
 use crate::words::{Detail, Remark, Spoken};
 
 /// How long the edge of the screen flashes.
@@ -176,13 +176,13 @@ impl Session {
     pub fn change_speed(&mut self, is_faster: bool) {
         let by = if is_faster { SPEED_STEP } else { -SPEED_STEP };
         let tag = self.words.tag().to_string();
-        let mut manner = self.settings.manner(&tag);
-        let (least, most) = Manner::SPEEDS.into_inner();
-        let speed = manner.words_per_minute.saturating_add_signed(by);
-        manner.words_per_minute = speed.clamp(least, most);
-        let said = self.words.say_speed(manner.words_per_minute);
+        let mut speech = self.settings.speech(&tag);
+        let (least, most) = SpeechSettings::SPEEDS.into_inner();
+        let speed = speech.words_per_minute.saturating_add_signed(by);
+        speech.words_per_minute = speed.clamp(least, most);
+        let said = self.words.say_speed(speech.words_per_minute);
         let mut settings = self.settings.clone();
-        settings.set_manner(&tag, manner);
+        settings.set_speech(&tag, speech);
         self.prefer(settings);
         self.answer(said);
     }

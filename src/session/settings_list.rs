@@ -5,7 +5,7 @@ use std::time::Duration;
 
 use crate::pedal::{Intent, Press, Times};
 use crate::settings::{DISTANCES, Light, SCREEN_WIDTHS, Settings};
-use crate::voice::{Manner, VoiceName};
+use crate::voice::{SpeechSettings, VoiceName};
 use crate::words::{SettingShown, Spoken, Words, turned};
 
 /// A line of the list, in the order of the Tab key.
@@ -216,27 +216,27 @@ impl SettingsList {
             Setting::Language => new.tongue.turn_language(by > 0),
             Setting::Units => new.tongue.turn_units(by > 0),
             Setting::Voice => {
-                let mut manner = new.manner(&self.tag);
+                let mut speech = new.speech(&self.tag);
                 let Some(voices) = &self.voices else {
                     return SettingsAction::Moved;
                 };
-                let here = manner.voice.as_ref();
+                let here = speech.voice.as_ref();
                 let here = here.and_then(|here| voices.iter().position(|name| name == here));
-                manner.voice = turned(voices, here, by > 0);
-                new.set_manner(&self.tag, manner);
+                speech.voice = turned(voices, here, by > 0);
+                new.set_speech(&self.tag, speech);
             }
             field @ (Setting::Speed | Setting::Volume | Setting::Pitch) => {
-                let mut manner = new.manner(&self.tag);
+                let mut speech = new.speech(&self.tag);
                 match field {
                     Setting::Speed => {
-                        let (least, most) = Manner::SPEEDS.into_inner();
-                        manner.words_per_minute =
-                            moved(manner.words_per_minute, by * 10, least, most);
+                        let (least, most) = SpeechSettings::SPEEDS.into_inner();
+                        speech.words_per_minute =
+                            moved(speech.words_per_minute, by * 10, least, most);
                     }
-                    Setting::Volume => manner.volume = percent(manner.volume, by),
-                    _ => manner.pitch = percent(manner.pitch, by),
+                    Setting::Volume => speech.volume = percent(speech.volume, by),
+                    _ => speech.pitch = percent(speech.pitch, by),
                 }
-                new.set_manner(&self.tag, manner);
+                new.set_speech(&self.tag, speech);
             }
             Setting::Cues => new.cues.is_on = !new.cues.is_on,
             Setting::CueVolume => new.cues.volume = percent(new.cues.volume, by),
@@ -280,7 +280,7 @@ impl SettingsList {
 
     /// The value of a line.
     pub fn shown(&self, field: Setting, words: &Words, settings: &Settings) -> SettingShown {
-        let manner = settings.manner(&words.tag().to_string());
+        let speech = settings.speech(&words.tag().to_string());
         let number = |number: u64| SettingShown::Number(number);
         let maybe = |time: Option<Duration>| {
             time.map_or(SettingShown::Choice("off"), |time| {
@@ -291,14 +291,14 @@ impl SettingsList {
         match field {
             Setting::Language | Setting::Units => SettingShown::Tongue(settings.tongue.clone()),
             Setting::Learn => number(settings.bindings.learnt().count() as u64),
-            Setting::Voice => match manner.voice {
+            Setting::Voice => match speech.voice {
                 Some(voice) => SettingShown::Name(voice),
                 None if self.voices.is_none() => SettingShown::Choice("asking"),
                 None => SettingShown::Choice("usual"),
             },
-            Setting::Speed => number(manner.words_per_minute.into()),
-            Setting::Volume => number(manner.volume.into()),
-            Setting::Pitch => number(manner.pitch.into()),
+            Setting::Speed => number(speech.words_per_minute.into()),
+            Setting::Volume => number(speech.volume.into()),
+            Setting::Pitch => number(speech.pitch.into()),
             Setting::Cues => flag(settings.cues.is_on),
             Setting::CueVolume => number(settings.cues.volume.into()),
             Setting::Flash => flag(settings.flash),

@@ -13,7 +13,7 @@ use super::{Cues, DISTANCES, Light, Prose, SCREEN_WIDTHS, Screen, Settings};
 use crate::files::{self, Document, FieldError, Fields, FormatError};
 use crate::guide::AtOnce;
 use crate::pedal::{Bindings, Input, Intent, Times};
-use crate::voice::Manner;
+use crate::voice::SpeechSettings;
 use crate::words::{Detail, Tongue, Units};
 
 /// The version of the documents written here, and the newest that is read.
@@ -86,12 +86,12 @@ fn without_nulls(fields: &Fields) -> Fields {
 /// Settings as they are written.
 fn known_fields(settings: &Settings) -> Result<Fields, FormatError> {
     let bindings = settings.bindings.iter();
-    let manners = settings.manners.iter().map(|(tag, manner)| {
+    let speech = settings.speech.iter().map(|(tag, speech)| {
         let section = json!({
-            "words_per_minute": manner.words_per_minute,
-            "volume": manner.volume,
-            "pitch": manner.pitch,
-            "voice": manner.voice,
+            "words_per_minute": speech.words_per_minute,
+            "volume": speech.volume,
+            "pitch": speech.pitch,
+            "voice": speech.voice,
         });
         (tag.clone(), section)
     });
@@ -109,7 +109,7 @@ fn known_fields(settings: &Settings) -> Result<Fields, FormatError> {
             "long_ms": times.long.map(millis),
             "double_ms": times.double.map(millis),
         },
-        "manners": manners.collect::<Fields>(),
+        "manners": speech.collect::<Fields>(),
         "cues": { "on": settings.cues.is_on, "volume": settings.cues.volume },
         "flash": settings.flash,
         "theme": <&str>::from(settings.light),
@@ -133,7 +133,9 @@ struct SettingsFields {
     units: Option<Choice<Units>>,
     bindings: Vec<BindingField>,
     presses: PressesSection,
-    manners: BTreeMap<String, MannerSection>,
+    /// How each language is spoken; the name that this has in the file is an older one.
+    #[serde(rename = "manners")]
+    speech: BTreeMap<String, SpeechSection>,
     cues: CuesSection,
     flash: bool,
     theme: Choice<Light>,
@@ -151,8 +153,9 @@ struct PressesSection {
 }
 
 #[derive(Deserialize)]
-struct MannerSection {
-    words_per_minute: Option<Within<u16, { *Manner::SPEEDS.start() }, { *Manner::SPEEDS.end() }>>,
+struct SpeechSection {
+    words_per_minute:
+        Option<Within<u16, { *SpeechSettings::SPEEDS.start() }, { *SpeechSettings::SPEEDS.end() }>>,
     volume: Option<Percent>,
     pitch: Option<Percent>,
     voice: Option<String>,
@@ -193,7 +196,7 @@ struct AtOnceField(AtOnce);
 impl From<SettingsFields> for Settings {
     fn from(fields: SettingsFields) -> Self {
         let bindings = fields.bindings.into_iter();
-        let manners = fields.manners.into_iter();
+        let speech = fields.speech.into_iter();
         let millis = |time: u16| Duration::from_millis(time.into());
         Self {
             tongue: Tongue {
@@ -206,8 +209,8 @@ impl From<SettingsFields> for Settings {
                 long: fields.presses.long_ms.map(|time| millis(time.0)),
                 double: fields.presses.double_ms.map(|time| millis(time.0)),
             },
-            manners: manners
-                .map(|(tag, section)| (tag.clone(), section.into_manner(tag)))
+            speech: speech
+                .map(|(tag, section)| (tag.clone(), section.into_speech(tag)))
                 .collect(),
             cues: Cues {
                 is_on: fields.cues.on,
@@ -228,10 +231,10 @@ impl From<SettingsFields> for Settings {
     }
 }
 
-impl MannerSection {
-    fn into_manner(self, tag: String) -> Manner {
-        let usual = Manner::default();
-        Manner {
+impl SpeechSection {
+    fn into_speech(self, tag: String) -> SpeechSettings {
+        let usual = SpeechSettings::default();
+        SpeechSettings {
             words_per_minute: self
                 .words_per_minute
                 .map_or(usual.words_per_minute, |rate| rate.0),

@@ -7,7 +7,7 @@ use strum::{EnumString, IntoStaticStr, VariantNames};
 
 use crate::guide::AtOnce;
 use crate::pedal::{Bindings, Times};
-use crate::voice::Manner;
+use crate::voice::SpeechSettings;
 use crate::words::{Detail, Tongue, Words};
 
 /// Bounds of [`Screen::distance`], in millimetres.
@@ -25,7 +25,7 @@ pub struct Settings {
     /// What tells one press from another.
     pub times: Times,
     /// How the voice speaks each language, by the language's tag.
-    pub manners: BTreeMap<String, Manner>,
+    pub speech: BTreeMap<String, SpeechSettings>,
     /// The short sounds.
     pub cues: Cues,
     /// Whether the edge of the screen flashes where a sound would tell something.
@@ -42,29 +42,29 @@ pub struct Settings {
 
 impl Settings {
     /// How a language is spoken. `tag` is its BCP 47 tag.
-    pub fn manner(&self, tag: &str) -> Manner {
-        let mut manner = self.manners.get(tag).cloned().unwrap_or_default();
-        manner.language = Some(tag.to_owned());
-        manner
+    pub fn speech(&self, tag: &str) -> SpeechSettings {
+        let mut speech = self.speech.get(tag).cloned().unwrap_or_default();
+        speech.language = Some(tag.to_owned());
+        speech
     }
 
     /// How these words are spoken. English on an English system is left to the service's choice
     /// of a voice, as long as none is named: its own default is English too, whatever the system
     /// speaks.
-    pub fn manner_of(&self, words: &Words) -> Manner {
-        let mut manner = self.manner(&words.tag().to_string());
+    pub fn speech_in(&self, words: &Words) -> SpeechSettings {
+        let mut speech = self.speech(&words.tag().to_string());
         let is_usual = words.is_english() && words.is_system_language();
-        manner.language = if manner.voice.is_none() && is_usual {
+        speech.language = if speech.voice.is_none() && is_usual {
             None
         } else {
             Some(words.locale().to_string())
         };
-        manner
+        speech
     }
 
     /// Sets how a language is spoken.
-    pub fn set_manner(&mut self, tag: &str, manner: Manner) {
-        self.manners.insert(tag.to_owned(), manner);
+    pub fn set_speech(&mut self, tag: &str, speech: SpeechSettings) {
+        self.speech.insert(tag.to_owned(), speech);
     }
 }
 

@@ -23,7 +23,7 @@ pub enum Cue {
 pub const SAMPLE_RATE: u32 = 44_100;
 
 /// One note: hertz, milliseconds. 0 hertz is a rest.
-type Note = (f32, u16);
+type Tone = (f32, u16);
 
 impl Cue {
     /// All of them.
@@ -38,7 +38,7 @@ impl Cue {
 
     /// Rising is on, falling is back; what is rarer is longer. Each has a number of notes and a
     /// shape of its own, so that no ear for pitch is needed.
-    const fn notes(self) -> &'static [Note] {
+    const fn notes(self) -> &'static [Tone] {
         match self {
             Self::Next => &[(784.0, 60)],
             Self::Back => &[(523.0, 60), (392.0, 80)],
@@ -62,7 +62,7 @@ impl Cue {
 }
 
 /// A note that swells and fades in a few milliseconds, so that it does not click.
-fn tone((hertz, millis): Note) -> impl Iterator<Item = f32> {
+fn tone((hertz, millis): Tone) -> impl Iterator<Item = f32> {
     #[expect(clippy::cast_precision_loss, reason = "far fewer than 2^24 samples")]
     let rate = SAMPLE_RATE as f32;
     let length = SAMPLE_RATE * u32::from(millis) / 1000;

@@ -2,14 +2,14 @@
 //!
 //! A language is set by its tag alone and speaks at once. To list the voices takes the service
 //! one to two seconds, for there are thirteen thousand of them on a plain Debian; so whether it
-//! has a voice for what was wished is found out once, on a connection and a thread of its own,
-//! and told when it is known.
+//! has the voice that the settings name is found out once, on a connection and a thread of its
+//! own, and told when it is known.
 //!
 //! What trials have taught, and how it is met here:
 //!
 //! - The rate and the volume are never read back: on a broken connection that crashes the
 //!   process. We keep our own.
-//! - A connection is closed only when nothing can come of it any more: see [`Owed`].
+//! - A connection is closed only when nothing can come of it any more: see [`PendingEvents`].
 //! - Callbacks only send on a channel: a call back into the library from there deadlocks.
 //! - The service takes the name of any voice and any language, whether it has it or not.
 //! - A connection cannot go back from a chosen voice or language to the service's own choice; a
@@ -21,9 +21,12 @@ use std::thread;
 
 use speech_dispatcher::{Connection, Error, Mode, Priority};
 
-use super::manner::{Pace, Scale, best_voice, pitch_mark, volume_mark};
-use super::owed::Owed;
-use super::{Ear, Fit, Heard, Manner, MessageKey, SpokenText, Trouble, Voice, VoiceName};
+use super::engine::{CallError, EventSink, MessageKey, SpeechEvent, Voice};
+use super::events::VoiceName;
+use super::pending_events::PendingEvents;
+use super::scale::{Scale, SpeedCurve, pitch_mark, volume_mark};
+use super::speakable::SpeakableText;
+use super::speech_settings::{SpeechSettings, VoiceMatch, best_voice};
 
 /// The service's scale for rate, pitch and volume.
 const SCALE: Scale = Scale {
@@ -33,115 +36,108 @@ const SCALE: Scale = Scale {
 };
 
 /// Words a minute measured with espeak-ng 1.51 through Speech Dispatcher 0.11.4.
-const PACE: Pace<4> = Pace([
+const SPEED_CURVE: SpeedCurve<4> = SpeedCurve([
     (-100.0, 104.0),
     (-60.0, 150.0),
     (0.0, 226.0),
     (100.0, 600.0),
 ]);
 
-/// The voices that the service has, by name and language, once somebody has asked.
+/// The voices that the service has, by name and language, once somebody has asked for them.
+/// All connections of one speaker share it.
 #[derive(Clone, Debug, Default)]
-struct Survey(Arc<Mutex<Surveyed>>);
+struct Catalogue(Arc<Mutex<Listing>>);
 
 #[derive(Debug, Default)]
-struct Surveyed {
+struct Listing {
     voices: Option<Vec<(String, String)>>,
-    /// Somebody is asking now; when the list is there, this wish is to be held against it.
-    asking: Option<Manner>,
+    /// While somebody asks for the voices: the settings to be looked up in the list when it comes.
+    waiting: Option<SpeechSettings>,
 }
 
-impl Survey {
-    fn lock(&self) -> MutexGuard<'_, Surveyed> {
+impl Catalogue {
+    fn lock(&self) -> MutexGuard<'_, Listing> {
         self.0.lock().unwrap_or_else(PoisonError::into_inner)
     }
 
-    /// Whether a wish can be met, as far as that is known. When nothing is known it is found out,
-    /// and the ear hears of a wish that cannot.
-    fn judge(&self, manner: &Manner, ear: &Ear) -> Fit {
-        let mut held = self.lock();
-        if let Some(voices) = &held.voices {
-            return fit(voices, manner);
+    /// Whether the service has the voice that the settings name, as far as that is known. When
+    /// nothing is known yet, a thread asks, and a voice that is missing is reported to `events`.
+    fn look_up(&self, speech: &SpeechSettings, events: &EventSink) -> VoiceMatch {
+        let mut listing = self.lock();
+        if let Some(voices) = &listing.voices {
+            return best_voice(voices, speech).1;
         }
-        let is_asking = held.asking.replace(manner.clone()).is_some();
-        drop(held);
+        let is_asking = listing.waiting.replace(speech.clone()).is_some();
+        drop(listing);
         if !is_asking {
-            let (survey, ear) = (self.clone(), ear.clone());
+            let (catalogue, events) = (self.clone(), events.clone());
             let started = thread::Builder::new()
                 .name("voices".to_owned())
-                .spawn(move || survey.ask(&ear));
-            // Without a thread nothing is found out, and the wish counts as met.
-            if started.is_err() {
-                self.lock().asking = None;
+                .spawn(move || catalogue.ask(&events));
+            if let Err(error) = started {
+                log::warn!("whether the voice is there cannot be found out: {error}");
+                self.lock().waiting = None;
             }
         }
-        Fit::AsWished
+        VoiceMatch::Found
     }
 
-    fn ask(&self, ear: &Ear) {
+    fn ask(&self, events: &EventSink) {
         let voices = connect("voices").and_then(|connection| list(&connection));
-        let mut held = self.lock();
-        let wish = held.asking.take();
-        let Ok(voices) = voices else {
-            return;
+        let mut listing = self.lock();
+        let waiting = listing.waiting.take();
+        let voices = match voices {
+            Ok(voices) => voices,
+            Err(error) => return log::warn!("the voices cannot be listed: {error}"),
         };
-        let judged = wish.map(|wish| fit(&voices, &wish));
-        held.voices = Some(voices);
-        drop(held);
-        if let Some(Fit::NoSuchVoice(wanted)) = judged {
-            ear.hear(Heard::NoSuchVoice(wanted));
+        let found = waiting.map(|speech| best_voice(&voices, &speech).1);
+        listing.voices = Some(voices);
+        drop(listing);
+        if let Some(VoiceMatch::NoSuchVoice(wanted)) = found {
+            events.send(SpeechEvent::NoSuchVoice(wanted));
         }
-    }
-}
-
-/// Whether one of these voices is what was wished for.
-fn fit(voices: &[(String, String)], manner: &Manner) -> Fit {
-    let (_, is_met) = best_voice(voices, manner);
-    let wanted = manner.voice.clone().or_else(|| manner.language.clone());
-    match wanted {
-        Some(wanted) if !is_met => Fit::NoSuchVoice(wanted),
-        _ => Fit::AsWished,
     }
 }
 
 /// A connection to Speech Dispatcher, owned by one thread.
 pub struct DispatcherVoice {
     /// `None` only while it is being dropped.
-    line: Option<Line>,
-    ear: Ear,
-    survey: Survey,
+    link: Option<Link>,
+    events: EventSink,
+    catalogue: Catalogue,
     volume: u8,
     /// The voice and the language that were set on this connection.
-    wish: (Option<String>, Option<String>),
+    chosen: (Option<String>, Option<String>),
 }
 
 /// The connection with what is needed to let go of it safely.
-struct Line {
+struct Link {
     connection: Connection,
-    owed: Owed,
+    pending: PendingEvents,
 }
 
 impl DispatcherVoice {
     /// A function that connects, for [`super::Speaker::start`].
-    pub fn maker() -> impl Fn(Ear) -> Result<Box<dyn Voice>, Trouble> + Send + Sync + 'static {
-        let survey = Survey::default();
-        move |ear| Ok(Box::new(Self::open(ear, survey.clone())?))
+    pub fn maker() -> impl Fn(EventSink) -> Result<Box<dyn Voice>, CallError> + Send + Sync + 'static
+    {
+        let catalogue = Catalogue::default();
+        move |events| Ok(Box::new(Self::open(events, catalogue.clone())?))
     }
 
-    fn open(ear: Ear, survey: Survey) -> Result<Self, Trouble> {
+    fn open(events: EventSink, catalogue: Catalogue) -> Result<Self, CallError> {
         Ok(Self {
-            line: Some(Line::open(&ear)?),
-            ear,
-            survey,
-            volume: Manner::default().volume,
-            wish: (None, None),
+            link: Some(Link::open(&events)?),
+            events,
+            catalogue,
+            volume: SpeechSettings::default().volume,
+            chosen: (None, None),
         })
     }
 
-    fn line(&mut self) -> Result<&mut Line, Trouble> {
-        self.line
+    fn link(&mut self) -> Result<&mut Link, CallError> {
+        self.link
             .as_mut()
-            .ok_or_else(|| Trouble::Gone("the connection is closed".to_owned()))
+            .ok_or_else(|| CallError::Gone("the connection is closed".to_owned()))
     }
 
     /// Makes a call; when it fails, tries another that changes nothing to tell a refusal from a
@@ -149,45 +145,45 @@ impl DispatcherVoice {
     fn call<T>(
         &mut self,
         call: impl FnOnce(&Connection) -> Result<T, Error>,
-    ) -> Result<T, Trouble> {
+    ) -> Result<T, CallError> {
         let volume = self.volume;
-        let line = self.line()?;
-        call(&line.connection).map_err(|error| {
-            if set_volume(&line.connection, volume).is_ok() {
-                Trouble::Refused(error.to_string())
+        let link = self.link()?;
+        call(&link.connection).map_err(|error| {
+            if set_volume(&link.connection, volume).is_ok() {
+                CallError::Refused(error.to_string())
             } else {
-                line.owed.broken();
-                Trouble::Gone(error.to_string())
+                link.pending.mark_broken();
+                CallError::Gone(error.to_string())
             }
         })
     }
 
     /// A new connection, on which nothing is chosen. What the old one is saying is stopped, since
     /// the new one could not do that.
-    fn start_afresh(&mut self) -> Result<(), Trouble> {
+    fn start_afresh(&mut self) -> Result<(), CallError> {
         self.call(Connection::cancel)?;
-        let fresh = Line::open(&self.ear)?;
-        self.wish = (None, None);
-        if let Some(old) = self.line.replace(fresh) {
-            old.let_go();
+        let fresh = Link::open(&self.events)?;
+        self.chosen = (None, None);
+        if let Some(old) = self.link.replace(fresh) {
+            old.release();
         }
         Ok(())
     }
 
-    fn choose(&mut self, manner: &Manner) -> Result<Fit, Trouble> {
+    fn choose(&mut self, speech: &SpeechSettings) -> Result<VoiceMatch, CallError> {
         // No name of a voice has a NUL, and the library would not take one.
         let bare = |name: &Option<String>| name.clone().filter(|name| !name.contains('\0'));
-        let wish = (bare(&manner.voice), bare(&manner.language));
+        let wanted = (bare(&speech.voice), bare(&speech.language));
         let is_taken_back =
             |before: &Option<String>, now: &Option<String>| before.is_some() && now.is_none();
-        if is_taken_back(&self.wish.0, &wish.0) || is_taken_back(&self.wish.1, &wish.1) {
+        if is_taken_back(&self.chosen.0, &wanted.0) || is_taken_back(&self.chosen.1, &wanted.1) {
             self.start_afresh()?;
         }
-        if wish != self.wish {
-            if let Some(language) = &wish.1 {
+        if wanted != self.chosen {
+            if let Some(language) = &wanted.1 {
                 self.call(|connection| connection.set_language(language.to_ascii_lowercase()))?;
             }
-            if let Some(name) = &wish.0 {
+            if let Some(name) = &wanted.0 {
                 let voice = speech_dispatcher::Voice {
                     name: name.clone(),
                     language: String::new(),
@@ -195,45 +191,44 @@ impl DispatcherVoice {
                 };
                 self.call(|connection| connection.set_synthesis_voice(&voice))?;
             }
-            self.wish = wish;
+            self.chosen = wanted;
         }
-        if manner.names_a_voice() {
-            Ok(self.survey.judge(manner, &self.ear))
-        } else {
-            Ok(Fit::AsWished)
-        }
+        Ok(match speech.named() {
+            Some(_) => self.catalogue.look_up(speech, &self.events),
+            None => VoiceMatch::Found,
+        })
     }
 }
 
 impl Voice for DispatcherVoice {
-    fn speak(&mut self, text: &SpokenText) -> Result<Option<MessageKey>, Trouble> {
+    fn speak(&mut self, text: &SpeakableText) -> Result<Option<MessageKey>, CallError> {
         let id = self.call(|connection| {
             connection.cancel()?;
             let id = connection.say(Priority::Important, text.as_str());
             id.ok_or(Error::OperationFailed)
         })?;
-        self.line()?.owed.speech();
+        self.link()?.pending.add_speech();
         Ok(Some(MessageKey(id.to_string())))
     }
 
-    fn stop(&mut self) -> Result<(), Trouble> {
+    fn stop(&mut self) -> Result<(), CallError> {
         self.call(Connection::cancel)
     }
 
-    fn set_manner(&mut self, manner: &Manner) -> Result<Fit, Trouble> {
-        let fit = self.choose(manner)?;
-        self.volume = manner.volume;
+    fn set_speech(&mut self, speech: &SpeechSettings) -> Result<VoiceMatch, CallError> {
+        let voice_match = self.choose(speech)?;
+        self.volume = speech.volume;
         self.call(|connection| {
-            connection.set_voice_rate(whole(PACE.mark(manner.words_per_minute)))?;
-            connection.set_voice_pitch(whole(pitch_mark(manner.pitch, SCALE)))?;
-            set_volume(connection, manner.volume)
+            connection.set_voice_rate(whole(SPEED_CURVE.mark(speech.words_per_minute)))?;
+            connection.set_voice_pitch(whole(pitch_mark(speech.pitch, SCALE)))?;
+            set_volume(connection, speech.volume)
         })?;
-        Ok(fit)
+        Ok(voice_match)
     }
 
-    fn voices(&mut self) -> Result<Vec<VoiceName>, Trouble> {
+    fn voices(&mut self) -> Result<Vec<VoiceName>, CallError> {
         let voices = self.call(list)?;
-        self.survey.lock().voices = Some(voices.clone());
+        self.catalogue.lock().voices = Some(voices.clone());
         let mut names: Vec<_> = voices
             .into_iter()
             .map(|(name, language)| VoiceName { language, name })
@@ -243,7 +238,7 @@ impl Voice for DispatcherVoice {
         Ok(names)
     }
 
-    fn check(&mut self) -> Result<(), Trouble> {
+    fn check(&mut self) -> Result<(), CallError> {
         let volume = self.volume;
         self.call(|connection| set_volume(connection, volume))
     }
@@ -251,38 +246,41 @@ impl Voice for DispatcherVoice {
 
 impl Drop for DispatcherVoice {
     fn drop(&mut self) {
-        if let Some(line) = self.line.take() {
-            line.let_go();
+        if let Some(link) = self.link.take() {
+            link.release();
         }
     }
 }
 
-impl Line {
-    fn open(ear: &Ear) -> Result<Self, Trouble> {
-        let gone = |error: Error| Trouble::Gone(error.to_string());
+impl Link {
+    fn open(events: &EventSink) -> Result<Self, CallError> {
+        let gone = |error: Error| CallError::Gone(error.to_string());
         let connection = connect("steps").map_err(gone)?;
-        let (owed, signal) = Owed::nothing();
-        let begun = ear.clone();
+        let (pending, signal) = PendingEvents::none();
+        let begun = events.clone();
         connection.on_begin(Some(Box::new(move |id, _| {
-            begun.hear(Heard::Began(MessageKey(id.to_string())));
+            begun.send(SpeechEvent::Began(MessageKey(id.to_string())));
         })));
-        let (ended, at_end) = (ear.clone(), signal.clone());
+        let (ended, at_end) = (events.clone(), signal.clone());
         connection.on_end(Some(Box::new(move |id, _| {
-            ended.hear(Heard::Ended(MessageKey(id.to_string())));
+            ended.send(SpeechEvent::Ended(MessageKey(id.to_string())));
             // Nobody waits any more once the connection is being left behind.
             let _ = at_end.send(());
         })));
-        let stopped = ear.clone();
+        let stopped = events.clone();
         connection.on_cancel(Some(Box::new(move |id, _| {
-            stopped.hear(Heard::Stopped(MessageKey(id.to_string())));
+            stopped.send(SpeechEvent::Stopped(MessageKey(id.to_string())));
             let _ = signal.send(());
         })));
-        Ok(Self { connection, owed })
+        Ok(Self {
+            connection,
+            pending,
+        })
     }
 
     /// Closes the connection if that is safe, and leaves it alone if not.
-    fn let_go(self) {
-        if !self.owed.may_close() {
+    fn release(self) {
+        if !self.pending.may_close() {
             mem::forget(self.connection);
         }
     }

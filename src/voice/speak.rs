@@ -1,7 +1,10 @@
 //! What a face needs of a voice and of sounds: less than all that these can do, so that a test
 //! can stand in for them.
 
-use super::{Cue, Manner, Sounder, Speaker};
+use super::cue::Cue;
+use super::cue_player::CuePlayer;
+use super::speaker::Speaker;
+use super::speech_settings::SpeechSettings;
 use crate::words::Spoken;
 
 /// Speaks one text at a time; a new one cuts off the old.
@@ -11,7 +14,7 @@ pub trait Speak {
     /// Says nothing more.
     fn hush(&self);
     /// How everything from now on is to be said.
-    fn set_manner(&self, _manner: Manner) {}
+    fn set_speech(&self, _speech: SpeechSettings) {}
     /// Asks for the voices there are.
     fn ask_for_voices(&self) {}
 }
@@ -25,8 +28,8 @@ impl Speak for Speaker {
         Speaker::hush(self);
     }
 
-    fn set_manner(&self, manner: Manner) {
-        Speaker::set_manner(self, manner);
+    fn set_speech(&self, speech: SpeechSettings) {
+        Speaker::set_speech(self, speech);
     }
 
     fn ask_for_voices(&self) {
@@ -50,8 +53,8 @@ pub trait Chime {
     fn play(&self, cue: Cue, volume: u8);
 }
 
-impl Chime for Sounder {
+impl Chime for CuePlayer {
     fn play(&self, cue: Cue, volume: u8) {
-        Sounder::play(self, cue, volume);
+        CuePlayer::play(self, cue, volume);
     }
 }

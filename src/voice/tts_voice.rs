@@ -4,7 +4,7 @@
 //!
 //! - The rate and the volume are never read back: on a broken connection that crashes the
 //!   process. We keep our own.
-//! - A connection is closed only when nothing can come of it any more: see [`Owed`].
+//! - A connection is closed only when nothing can come of it any more: see [`PendingEvents`].
 //! - Callbacks only send on a channel: a call into the crate from there deadlocks.
 //! - The crate cannot go back from a chosen voice to the service's choice; a new connection can.
 
@@ -13,11 +13,14 @@ use std::sync::{Arc, Mutex, PoisonError};
 
 use tts::{Tts, UtteranceId};
 
-use super::manner::{Pace, Scale, best_voice, pitch_mark, volume_mark};
-use super::owed::Owed;
-use super::{Ear, Fit, Heard, Manner, MessageKey, SpokenText, Trouble, Voice, VoiceName};
+use super::engine::{CallError, EventSink, MessageKey, SpeechEvent, Voice};
+use super::events::VoiceName;
+use super::pending_events::PendingEvents;
+use super::scale::{Scale, SpeedCurve, pitch_mark, volume_mark};
+use super::speakable::SpeakableText;
+use super::speech_settings::{SpeechSettings, VoiceMatch, best_voice};
 
-/// A voice and language wished for, with the entry of the service's list that was picked for it.
+/// The voice and the language of some settings, with the entry of the service's list that was picked for it.
 type Choice = ((Option<String>, Option<String>), tts::Voice);
 
 /// Remembers the pick from one connection to the next: to go through the list takes the service
@@ -26,57 +29,58 @@ type Choice = ((Option<String>, Option<String>), tts::Voice);
 struct LastChoice(Arc<Mutex<Option<Choice>>>);
 
 impl LastChoice {
-    fn get(&self, manner: &Manner) -> Option<tts::Voice> {
+    fn get(&self, speech: &SpeechSettings) -> Option<tts::Voice> {
         let held = self.0.lock().unwrap_or_else(PoisonError::into_inner);
         held.as_ref()
-            .filter(|((voice, language), _)| *voice == manner.voice && *language == manner.language)
+            .filter(|((voice, language), _)| *voice == speech.voice && *language == speech.language)
             .map(|(_, choice)| choice.clone())
     }
 
-    fn put(&self, manner: &Manner, choice: Option<tts::Voice>) {
+    fn put(&self, speech: &SpeechSettings, choice: Option<tts::Voice>) {
         let mut held = self.0.lock().unwrap_or_else(PoisonError::into_inner);
-        *held = choice.map(|choice| ((manner.voice.clone(), manner.language.clone()), choice));
+        *held = choice.map(|choice| ((speech.voice.clone(), speech.language.clone()), choice));
     }
 }
 
 /// A connection through the `tts` crate, owned by one thread.
 pub struct TtsVoice {
     /// `None` only while it is being dropped.
-    line: Option<Line>,
-    ear: Ear,
+    link: Option<Link>,
+    events: EventSink,
     last_choice: LastChoice,
     volume: u8,
     voice_chosen: bool,
 }
 
 /// The crate's handle with what is needed to let go of it safely.
-struct Line {
+struct Link {
     tts: Tts,
-    owed: Owed,
+    pending: PendingEvents,
 }
 
 impl TtsVoice {
     /// A function that connects, for [`super::Speaker::start`].
-    pub fn maker() -> impl Fn(Ear) -> Result<Box<dyn Voice>, Trouble> + Send + Sync + 'static {
+    pub fn maker() -> impl Fn(EventSink) -> Result<Box<dyn Voice>, CallError> + Send + Sync + 'static
+    {
         let last_choice = LastChoice::default();
-        move |ear| Ok(Box::new(Self::connect(ear, last_choice.clone())?))
+        move |events| Ok(Box::new(Self::connect(events, last_choice.clone())?))
     }
 
-    fn connect(ear: Ear, last_choice: LastChoice) -> Result<Self, Trouble> {
-        let line = Line::open(&ear)?;
+    fn connect(events: EventSink, last_choice: LastChoice) -> Result<Self, CallError> {
+        let link = Link::open(&events)?;
         Ok(Self {
-            line: Some(line),
-            ear,
+            link: Some(link),
+            events,
             last_choice,
-            volume: Manner::default().volume,
+            volume: SpeechSettings::default().volume,
             voice_chosen: false,
         })
     }
 
-    fn line(&mut self) -> Result<&mut Line, Trouble> {
-        self.line
+    fn link(&mut self) -> Result<&mut Link, CallError> {
+        self.link
             .as_mut()
-            .ok_or_else(|| Trouble::Gone("the connection is closed".to_owned()))
+            .ok_or_else(|| CallError::Gone("the connection is closed".to_owned()))
     }
 
     /// Makes a call; when it fails, tries another that changes nothing to tell a refusal from a
@@ -84,42 +88,42 @@ impl TtsVoice {
     fn call<T>(
         &mut self,
         call: impl FnOnce(&mut Tts) -> Result<T, tts::Error>,
-    ) -> Result<T, Trouble> {
+    ) -> Result<T, CallError> {
         let volume = self.volume;
-        let line = self.line()?;
-        call(&mut line.tts).map_err(|error| {
-            if set_volume(&mut line.tts, volume).is_ok() {
-                Trouble::Refused(error.to_string())
+        let link = self.link()?;
+        call(&mut link.tts).map_err(|error| {
+            if set_volume(&mut link.tts, volume).is_ok() {
+                CallError::Refused(error.to_string())
             } else {
-                line.owed.broken();
-                Trouble::Gone(error.to_string())
+                link.pending.mark_broken();
+                CallError::Gone(error.to_string())
             }
         })
     }
 
     /// Back to the service's own choice, by way of a new connection. What the old one is saying is
     /// stopped, since the new one could not do that.
-    fn unchoose_voice(&mut self) -> Result<(), Trouble> {
+    fn unchoose_voice(&mut self) -> Result<(), CallError> {
         if mem::take(&mut self.voice_chosen) {
             self.call(|tts| tts.stop().map(drop))?;
-            let fresh = Line::open(&self.ear)?;
-            if let Some(old) = self.line.replace(fresh) {
-                old.let_go();
+            let fresh = Link::open(&self.events)?;
+            if let Some(old) = self.link.replace(fresh) {
+                old.release();
             }
         }
         Ok(())
     }
 
-    fn choose_voice(&mut self, manner: &Manner) -> Result<Fit, Trouble> {
-        if !manner.names_a_voice() {
+    fn choose_voice(&mut self, speech: &SpeechSettings) -> Result<VoiceMatch, CallError> {
+        if speech.named().is_none() {
             self.unchoose_voice()?;
-            return Ok(Fit::AsWished);
+            return Ok(VoiceMatch::Found);
         }
-        if let Some(known) = self.last_choice.get(manner)
+        if let Some(known) = self.last_choice.get(speech)
             && self.call(|tts| tts.set_voice(&known)).is_ok()
         {
             self.voice_chosen = true;
-            return Ok(Fit::AsWished);
+            return Ok(VoiceMatch::Found);
         }
         let mut list = self.call(|tts| tts.voices())?;
         list.retain(|voice| !is_variation(&voice.name()));
@@ -127,7 +131,7 @@ impl TtsVoice {
             .iter()
             .map(|voice| (voice.name(), voice.language().as_str().to_owned()))
             .collect();
-        let (place, met) = best_voice(&pairs, manner);
+        let (place, voice_match) = best_voice(&pairs, speech);
         let choice = place.and_then(|place| list.get(place)).cloned();
         if let Some(choice) = &choice {
             self.call(|tts| tts.set_voice(choice))?;
@@ -135,34 +139,32 @@ impl TtsVoice {
         } else {
             self.unchoose_voice()?;
         }
-        if met {
-            self.last_choice.put(manner, choice);
-            return Ok(Fit::AsWished);
+        if voice_match == VoiceMatch::Found {
+            self.last_choice.put(speech, choice);
         }
-        let wanted = manner.voice.clone().or_else(|| manner.language.clone());
-        Ok(Fit::NoSuchVoice(wanted.unwrap_or_default()))
+        Ok(voice_match)
     }
 }
 
 impl Voice for TtsVoice {
-    fn speak(&mut self, text: &SpokenText) -> Result<Option<MessageKey>, Trouble> {
+    fn speak(&mut self, text: &SpeakableText) -> Result<Option<MessageKey>, CallError> {
         let id = self.call(|tts| tts.speak(text.as_str(), true))?;
         if id.is_some() {
-            self.line()?.owed.speech();
+            self.link()?.pending.add_speech();
         }
         Ok(id.map(key))
     }
 
-    fn stop(&mut self) -> Result<(), Trouble> {
+    fn stop(&mut self) -> Result<(), CallError> {
         self.call(|tts| tts.stop().map(drop))
     }
 
-    fn set_manner(&mut self, manner: &Manner) -> Result<Fit, Trouble> {
-        let fit = self.choose_voice(manner)?;
-        self.volume = manner.volume;
+    fn set_speech(&mut self, speech: &SpeechSettings) -> Result<VoiceMatch, CallError> {
+        let voice_match = self.choose_voice(speech)?;
+        self.volume = speech.volume;
         self.call(|tts| {
             if tts.supported_features().rate {
-                let rate = rate_mark(manner.words_per_minute, rate_scale(tts));
+                let rate = rate_mark(speech.words_per_minute, rate_scale(tts));
                 tts.set_rate(rate)?;
             }
             if tts.supported_features().pitch {
@@ -171,14 +173,14 @@ impl Voice for TtsVoice {
                     normal: tts.normal_pitch(),
                     max: tts.max_pitch(),
                 };
-                tts.set_pitch(pitch_mark(manner.pitch, scale))?;
+                tts.set_pitch(pitch_mark(speech.pitch, scale))?;
             }
-            set_volume(tts, manner.volume)
+            set_volume(tts, speech.volume)
         })?;
-        Ok(fit)
+        Ok(voice_match)
     }
 
-    fn voices(&mut self) -> Result<Vec<VoiceName>, Trouble> {
+    fn voices(&mut self) -> Result<Vec<VoiceName>, CallError> {
         let mut names: Vec<_> = self
             .call(|tts| tts.voices())?
             .iter()
@@ -193,7 +195,7 @@ impl Voice for TtsVoice {
         Ok(names)
     }
 
-    fn check(&mut self) -> Result<(), Trouble> {
+    fn check(&mut self) -> Result<(), CallError> {
         let volume = self.volume;
         self.call(|tts| set_volume(tts, volume))
     }
@@ -201,43 +203,43 @@ impl Voice for TtsVoice {
 
 impl Drop for TtsVoice {
     fn drop(&mut self) {
-        if let Some(line) = self.line.take() {
-            line.let_go();
+        if let Some(link) = self.link.take() {
+            link.release();
         }
     }
 }
 
-impl Line {
-    fn open(ear: &Ear) -> Result<Self, Trouble> {
-        let gone = |error: tts::Error| Trouble::Gone(error.to_string());
+impl Link {
+    fn open(events: &EventSink) -> Result<Self, CallError> {
+        let gone = |error: tts::Error| CallError::Gone(error.to_string());
         let tts = Tts::default().map_err(gone)?;
-        let (owed, signal) = Owed::nothing();
+        let (pending, signal) = PendingEvents::none();
         if tts.supported_features().utterance_callbacks {
-            let begun = ear.clone();
+            let begun = events.clone();
             tts.on_utterance_begin(Some(Box::new(move |id| {
-                begun.hear(Heard::Began(key(id)));
+                begun.send(SpeechEvent::Began(key(id)));
             })))
             .map_err(gone)?;
-            let (ended, at_end) = (ear.clone(), signal.clone());
+            let (ended, at_end) = (events.clone(), signal.clone());
             tts.on_utterance_end(Some(Box::new(move |id| {
-                ended.hear(Heard::Ended(key(id)));
+                ended.send(SpeechEvent::Ended(key(id)));
                 // Nobody waits any more once the connection is being left behind.
                 let _ = at_end.send(());
             })))
             .map_err(gone)?;
-            let stopped = ear.clone();
+            let stopped = events.clone();
             tts.on_utterance_stop(Some(Box::new(move |id| {
-                stopped.hear(Heard::Stopped(key(id)));
+                stopped.send(SpeechEvent::Stopped(key(id)));
                 let _ = signal.send(());
             })))
             .map_err(gone)?;
         }
-        Ok(Self { tts, owed })
+        Ok(Self { tts, pending })
     }
 
     /// Closes the connection if that is safe, and leaves it alone if not.
-    fn let_go(self) {
-        if !self.owed.may_close() {
+    fn release(self) {
+        if !self.pending.may_close() {
             mem::forget(self.tts);
         }
     }
@@ -275,11 +277,11 @@ fn rate_scale(tts: &Tts) -> Scale {
 
 /// The scale is taken as a factor on a normal speed of 180 words a minute, not measured.
 fn rate_mark(words_per_minute: u16, scale: Scale) -> f32 {
-    let pace = 180.0 / scale.normal;
-    Pace([
-        (scale.min, scale.min * pace),
+    let words_a_mark = 180.0 / scale.normal;
+    SpeedCurve([
+        (scale.min, scale.min * words_a_mark),
         (scale.normal, 180.0),
-        (scale.max, scale.max * pace),
+        (scale.max, scale.max * words_a_mark),
     ])
     .mark(words_per_minute)
 }

@@ -5,111 +5,109 @@ use std::sync::Arc;
 use std::sync::mpsc::{self, Receiver, Sender};
 use std::thread;
 
-use super::supervisor::Input;
-use super::{Ear, Fit, Heard, Manner, MessageKey, SpokenText, Trouble, Voice, VoiceName};
+use super::engine::{CallError, EventSink, MessageKey, SpeechEvent, Voice};
+use super::events::VoiceName;
+use super::speakable::SpeakableText;
+use super::speech_settings::{SpeechSettings, VoiceMatch};
 
 /// Connects to a speech service; called on the worker's thread, perhaps on several at once.
-pub(super) type Maker = dyn Fn(Ear) -> Result<Box<dyn Voice>, Trouble> + Send + Sync;
+pub(super) type Maker = dyn Fn(EventSink) -> Result<Box<dyn Voice>, CallError> + Send + Sync;
 
 /// Which worker; never used twice.
 pub(super) type WorkerId = u64;
 
 /// One call to make.
 #[derive(Debug)]
-pub(super) enum Order {
-    Manner(Manner),
-    Speak(SpokenText),
+pub(super) enum Command {
+    SetSpeech(SpeechSettings),
+    Speak(SpeakableText),
     Stop,
     Voices,
     Check,
 }
 
-/// What came of a call. Opening the voice is the first call, and needs no order.
+/// What came of a call. Opening the voice is the first call, and needs no command.
 #[derive(Debug)]
-pub(super) enum Answer {
+pub(super) enum Reply {
     Opened,
-    Manner(Fit),
+    SpeechSet(VoiceMatch),
     Spoken(Option<MessageKey>),
     Stopped,
     Voices(Vec<VoiceName>),
     Checked,
 }
 
-/// What a worker tells its supervisor.
+/// What a worker tells whoever started it.
 #[derive(Debug)]
-pub(super) enum Report {
-    Answer(Result<Answer, Trouble>),
-    Heard(Heard),
-    /// It was let go and has stopped its voice.
+pub(super) enum WorkerEvent {
+    Replied(Result<Reply, CallError>),
+    Heard(SpeechEvent),
+    /// It was released and has stopped its voice.
     Hushed,
     /// The thread ends: nothing more will come from it.
     Gone,
 }
 
-/// Starts a worker. It leaves by itself, its voice stopped, when the sender is dropped.
+/// Starts a worker. It ends by itself, its voice stopped, when the sender is dropped.
 ///
 /// # Errors
 /// When the system has no thread to give.
-pub(super) fn hire(
+pub(super) fn start(
     id: WorkerId,
     make: Arc<Maker>,
-    supervisor: Sender<Input>,
-) -> io::Result<Sender<Order>> {
-    let (orders, inbox) = mpsc::channel();
-    let desk = Desk { id, supervisor };
+    tell: impl Fn(WorkerEvent) + Clone + Send + Sync + 'static,
+) -> io::Result<Sender<Command>> {
+    let (commands, inbox) = mpsc::channel();
     thread::Builder::new()
         .name(format!("voice {id}"))
-        .spawn(move || work(&desk, &*make, &inbox))?;
-    Ok(orders)
+        .spawn(move || work(&Reporter(tell), &*make, &inbox))?;
+    Ok(commands)
 }
 
-fn work(desk: &Desk, make: &Maker, inbox: &Receiver<Order>) {
-    let (id, supervisor) = (desk.id, desk.supervisor.clone());
-    let ear = Ear::new(move |heard| {
-        // A supervisor that is gone has nobody to tell.
-        let _ = supervisor.send(Input::Report(id, Report::Heard(heard)));
-    });
-    let mut voice = match make(ear) {
+fn work<T: Fn(WorkerEvent) + Clone + Send + Sync + 'static>(
+    reporter: &Reporter<T>,
+    make: &Maker,
+    inbox: &Receiver<Command>,
+) {
+    let tell = reporter.0.clone();
+    let events = EventSink::new(move |event| tell(WorkerEvent::Heard(event)));
+    let mut voice = match make(events) {
         Ok(voice) => voice,
-        Err(trouble) => return desk.report(Report::Answer(Err(trouble))),
+        Err(error) => return reporter.report(WorkerEvent::Replied(Err(error))),
     };
-    desk.report(Report::Answer(Ok(Answer::Opened)));
-    while let Ok(order) = inbox.recv() {
-        desk.report(Report::Answer(carry_out(&order, &mut *voice)));
+    reporter.report(WorkerEvent::Replied(Ok(Reply::Opened)));
+    while let Ok(command) = inbox.recv() {
+        reporter.report(WorkerEvent::Replied(carry_out(&command, &mut *voice)));
     }
-    if let Err(trouble) = voice.stop() {
-        // It may be why the worker was let go; there is nothing left to do about it.
-        drop(trouble);
+    if let Err(error) = voice.stop() {
+        // It may be why the worker was released; there is nothing left to do about it.
+        log::info!("a voice that was given up could not be stopped: {error}");
     }
-    desk.report(Report::Hushed);
+    reporter.report(WorkerEvent::Hushed);
 }
 
-fn carry_out(order: &Order, voice: &mut dyn Voice) -> Result<Answer, Trouble> {
-    match order {
-        Order::Manner(manner) => voice.set_manner(manner).map(Answer::Manner),
-        Order::Speak(text) => voice.speak(text).map(Answer::Spoken),
-        Order::Stop => voice.stop().map(|()| Answer::Stopped),
-        Order::Voices => voice.voices().map(Answer::Voices),
-        Order::Check => voice.check().map(|()| Answer::Checked),
-    }
-}
-
-/// A worker's end of the line to its supervisor. Dropped with the thread, even by a panic in the
-/// voice, it says that the worker is gone.
-struct Desk {
-    id: WorkerId,
-    supervisor: Sender<Input>,
-}
-
-impl Desk {
-    fn report(&self, report: Report) {
-        // A supervisor that is gone has let its workers go.
-        let _ = self.supervisor.send(Input::Report(self.id, report));
+fn carry_out(command: &Command, voice: &mut dyn Voice) -> Result<Reply, CallError> {
+    match command {
+        Command::SetSpeech(speech) => voice.set_speech(speech).map(Reply::SpeechSet),
+        Command::Speak(text) => voice.speak(text).map(Reply::Spoken),
+        Command::Stop => voice.stop().map(|()| Reply::Stopped),
+        Command::Voices => voice.voices().map(Reply::Voices),
+        Command::Check => voice.check().map(|()| Reply::Checked),
     }
 }
 
-impl Drop for Desk {
+/// Reports for one worker. Dropped with the thread, even by a panic in the voice, it says that the
+/// worker is gone.
+struct Reporter<T: Fn(WorkerEvent)>(T);
+
+impl<T: Fn(WorkerEvent)> Reporter<T> {
+    fn report(&self, event: WorkerEvent) {
+        (self.0)(event);
+    }
+}
+
+impl<T: Fn(WorkerEvent)> Drop for Reporter<T> {
     fn drop(&mut self) {
-        self.report(Report::Gone);
+        self.report(WorkerEvent::Gone);
     }
 }

@@ -21,12 +21,12 @@ use marlinspeak::guide::Plan;
 use marlinspeak::session::{Session, Wishes};
 use marlinspeak::settings::Settings;
 use marlinspeak::shelf::{Keeper, PresetsFile, Shelf};
-use marlinspeak::voice::{Chime, Cue, Manner, Speak};
+use marlinspeak::voice::{Chime, Cue, Speak, SpeechSettings};
 use marlinspeak::words::{Spoken, Words};
 
 /// A voice that only remembers.
 #[derive(Clone, Default)]
-pub struct Remembered(Arc<Mutex<Vec<String>>>, Arc<Mutex<Manner>>);
+pub struct Remembered(Arc<Mutex<Vec<String>>>, Arc<Mutex<SpeechSettings>>);
 
 /// Sounds that are only remembered.
 #[derive(Clone, Default)]
@@ -62,8 +62,8 @@ impl Speak for Remembered {
         self.0.lock().unwrap().push(String::new());
     }
 
-    fn set_manner(&self, manner: Manner) {
-        *self.1.lock().unwrap() = manner;
+    fn set_speech(&self, speech: SpeechSettings) {
+        *self.1.lock().unwrap() = speech;
     }
 }
 
@@ -228,7 +228,7 @@ impl Hands {
     }
 
     /// How the voice speaks.
-    pub fn manner(&self) -> Manner {
+    pub fn speech(&self) -> SpeechSettings {
         self.voice.1.lock().unwrap().clone()
     }
 

@@ -93,7 +93,7 @@ impl Context {
                 Effect::Cue(cue, volume) => platform.chime.play(cue, volume),
                 Effect::Wake(timer, after) => platform.timers.set(timer, after),
                 Effect::StayAwake(is_wanted) => platform.awake.set(is_wanted),
-                Effect::SetManner(manner) => voice.set_manner(manner),
+                Effect::SetSpeech(speech) => voice.set_speech(speech),
                 Effect::KeepSettings(settings) => platform.file.keep(&settings),
                 Effect::Keep(tie) => self.services.keep(*tie),
                 Effect::PutAway(held) => self.services.put_away(held),

@@ -10,7 +10,7 @@ use super::route::{Go, Next, Route};
 use crate::app::{theme, widgets};
 use crate::pedal::{Intent, Press};
 use crate::session::{Event, Setting, SettingsAction, SettingsList};
-use crate::voice::News;
+use crate::voice::VoiceEvent;
 use crate::words::{Remark, Spoken};
 
 /// The list as it stands.
@@ -77,7 +77,7 @@ impl Page for State {
     }
 
     fn hear(&mut self, event: &Event, _: &mut Context) {
-        if let Event::Voice(News::Voices(voices)) = event {
+        if let Event::Voice(VoiceEvent::Voices(voices)) = event {
             self.list.voices(voices);
         }
     }

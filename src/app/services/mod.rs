@@ -12,7 +12,7 @@ use std::time::Duration;
 use crate::session::Event;
 use crate::settings::Settings;
 use crate::shelf::{Held, Keeper, PresetsFile, Shelf, Tie};
-use crate::voice::{Loss, Mute, News, Speak, Speaker, SystemVoice};
+use crate::voice::{Mute, Speak, Speaker, SystemVoice, VoiceError, VoiceEvent};
 pub use event::ServiceEvent;
 pub use platform::PlatformServices;
 
@@ -44,7 +44,7 @@ impl Services {
         let voice: Box<dyn Speak> = match speaker {
             Ok(speaker) => Box::new(speaker),
             Err(error) => {
-                let loss = News::Lost(Loss::NoService(error.to_string()));
+                let loss = VoiceEvent::Lost(VoiceError::NoService(error.to_string()));
                 tell(ServiceEvent::Session(Event::Voice(loss)));
                 Box::new(Mute)
             }

@@ -9,7 +9,7 @@ use super::event::ServiceEvent;
 use super::timers::Timers;
 use crate::session::Event;
 use crate::settings::{Settings, SettingsError, SettingsFile};
-use crate::voice::{Chime, Sounder};
+use crate::voice::{Chime, CuePlayer};
 
 /// The services of the platform. The default is none of them, with a clock that runs.
 pub struct PlatformServices {
@@ -32,7 +32,7 @@ impl Default for PlatformServices {
             file: SettingsFile::nowhere(),
             clock: Box::new(move || start.elapsed()),
             timers: Timers::default(),
-            chime: Box::new(Sounder::default()),
+            chime: Box::new(CuePlayer::default()),
             awake: Awake::default(),
         }
     }
@@ -53,7 +53,7 @@ impl PlatformServices {
             move |event: Event| tell(ServiceEvent::Session(event))
         };
         let mut platform = Self {
-            chime: Box::new(Sounder::start()),
+            chime: Box::new(CuePlayer::start()),
             awake: Awake::start({
                 let session = session.clone();
                 move || session(Event::NotAwake)

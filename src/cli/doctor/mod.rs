@@ -20,7 +20,7 @@ use crate::logging;
 use crate::pedal::{self, Plugged};
 use crate::settings::{SettingsFile, SettingsHealth};
 use crate::shelf::{DocumentState, Shelf, ShelfError};
-use crate::voice::Sounder;
+use crate::voice::CuePlayer;
 use crate::words::Words;
 
 /// How long a device may take to answer.
@@ -104,7 +104,7 @@ fn within<T: Send + 'static>(
 }
 
 fn sound(words: &Words) -> Finding {
-    let finds_device = within(PATIENCE, Sounder::finds_device).unwrap_or(false);
+    let finds_device = within(PATIENCE, CuePlayer::finds_device).unwrap_or(false);
     let message = if finds_device {
         "doctor-sound"
     } else {

@@ -4,11 +4,11 @@ use std::sync::mpsc::{self, Receiver};
 use std::time::{Duration, Instant};
 
 use super::Finding;
-use crate::voice::{Loss, News, Patience, Speaker, SystemVoice, VoiceName};
+use crate::voice::{Speaker, SystemVoice, Timeouts, VoiceError, VoiceEvent, VoiceName};
 use crate::words::Words;
 
 pub(super) fn look(words: &Words) -> Finding {
-    let patience = Patience::default();
+    let timeouts = Timeouts::default();
     let (tell, news) = mpsc::channel();
     let started = Speaker::start(SystemVoice::maker(), move |news| {
         // Nobody listens any more once the question is answered.
@@ -16,20 +16,20 @@ pub(super) fn look(words: &Words) -> Finding {
     });
     let speaker = match started {
         Ok(speaker) => speaker,
-        Err(error) => return lost(&Loss::NoService(error.to_string()), words),
+        Err(error) => return lost(&VoiceError::NoService(error.to_string()), words),
     };
-    let opening = patience.opening + patience.answer;
+    let opening = timeouts.opening + timeouts.answer;
     match wait(&news, opening, |news| {
-        matches!(news, News::Ready).then_some(())
+        matches!(news, VoiceEvent::Ready).then_some(())
     }) {
         Answer::Given(()) => {}
         Answer::Lost(loss) => return lost(&loss, words),
-        Answer::TooLate => return lost(&Loss::NoAnswer, words),
+        Answer::TooLate => return lost(&VoiceError::NoAnswer, words),
     }
     speaker.voices();
-    let listing = patience.listing + patience.answer;
+    let listing = timeouts.listing + timeouts.answer;
     let voices = wait(&news, listing, |news| match news {
-        News::Voices(voices) => Some(voices),
+        VoiceEvent::Voices(voices) => Some(voices),
         _ => None,
     });
     match voices {
@@ -48,36 +48,36 @@ pub(super) fn look(words: &Words) -> Finding {
             }
         }
         Answer::Lost(loss) => lost(&loss, words),
-        Answer::TooLate => lost(&Loss::NoAnswer, words),
+        Answer::TooLate => lost(&VoiceError::NoAnswer, words),
     }
 }
 
-fn lost(loss: &Loss, words: &Words) -> Finding {
+fn lost(loss: &VoiceError, words: &Words) -> Finding {
     Finding::ill(match loss {
-        Loss::NoAnswer | Loss::NeverBegan | Loss::NeverEnded => {
+        VoiceError::NoAnswer | VoiceError::NeverBegan | VoiceError::NeverEnded => {
             words.plainly("doctor-speech-silent", &[])
         }
-        Loss::NoService(reason) | Loss::Broken(reason) | Loss::Refused(reason) => {
-            words.plainly("doctor-speech-none", &[("reason", reason)])
-        }
+        VoiceError::NoService(reason)
+        | VoiceError::Broken(reason)
+        | VoiceError::Refused(reason) => words.plainly("doctor-speech-none", &[("reason", reason)]),
     })
 }
 
 enum Answer<T> {
     Given(T),
-    Lost(Loss),
+    Lost(VoiceError),
     TooLate,
 }
 
 /// Waits for the news that answer a question, though not for ever.
 fn wait<T>(
-    news: &Receiver<News>,
+    news: &Receiver<VoiceEvent>,
     patience: Duration,
-    mut answers: impl FnMut(News) -> Option<T>,
+    mut answers: impl FnMut(VoiceEvent) -> Option<T>,
 ) -> Answer<T> {
     let until = Instant::now() + patience;
     while let Ok(news) = news.recv_timeout(until.saturating_duration_since(Instant::now())) {
-        if let News::Lost(loss) = news {
+        if let VoiceEvent::Lost(loss) = news {
             return Answer::Lost(loss);
         }
         if let Some(answer) = answers(news) {

@@ -276,7 +276,7 @@ impl<W: Write> TerminalDriver<W> {
                     keeper.put_away(held);
                 }
             }
-            Effect::SetManner(manner) => voice.set_manner(manner),
+            Effect::SetSpeech(speech) => voice.set_speech(speech),
             Effect::KeepSettings(settings) => file.keep(&settings),
             Effect::OpenSettings => {
                 let tag = self.session.words().tag().to_string();

@@ -23,7 +23,7 @@ use crate::pedal;
 use crate::session::{Event, InHand, Session, Wishes, inventory, lesson_tie, new_tie};
 use crate::settings::{Settings, SettingsFile};
 use crate::shelf::{Keeper, Shelf, ShelfError, Tie};
-use crate::voice::{Loss, Mute, News, Sounder, Speaker, SystemVoice};
+use crate::voice::{CuePlayer, Mute, Speaker, SystemVoice, VoiceError, VoiceEvent};
 use crate::words::{Detail, Words};
 pub use driver::TerminalDriver;
 pub use input::TerminalEvent;
@@ -197,11 +197,11 @@ fn start_services(
         match started {
             Ok(speaker) => services.voice = Box::new(speaker),
             Err(error) => {
-                let loss = News::Lost(Loss::NoService(error.to_string()));
+                let loss = VoiceEvent::Lost(VoiceError::NoService(error.to_string()));
                 session(tell.clone())(Event::Voice(loss));
             }
         }
-        services.chime = Some(Box::new(Sounder::start()));
+        services.chime = Some(Box::new(CuePlayer::start()));
     }
     (services, settings)
 }

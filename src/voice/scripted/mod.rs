@@ -1,17 +1,18 @@
-//! A speech service made of a script, and tests of the supervisor against it.
+//! A scripted speech service, and tests of the supervisor against it.
 //!
 //! The scripted voice answers every call at once, except those that a test holds back: they hang
 //! until the test lets them go, as a frozen service would make them. Everything it is asked to do
 //! is told on a channel, so that a test waits for what happens and never for time to pass.
 
 mod losses;
-mod wishes;
+mod requests;
 
 use std::collections::HashSet;
 use std::sync::mpsc::{self, Receiver, Sender};
 use std::sync::{Arc, Condvar, Mutex};
 use std::time::Duration;
 
+use super::supervisor::MOST_WORKERS;
 use super::*;
 
 /// Long enough for the slowest machine, short enough for a failing test.
@@ -22,23 +23,23 @@ const NEVER: Duration = Duration::from_secs(3600);
 const SOON: Duration = Duration::from_millis(500);
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-enum Call {
+enum ScriptedCall {
     Open,
     Speak,
     Stop,
-    Manner,
+    SetSpeech,
     Voices,
     Check,
 }
 
 #[derive(Default)]
-struct Script {
-    held: HashSet<Call>,
+struct ServiceState {
+    held: HashSet<ScriptedCall>,
     /// What such a call comes to.
-    troubles: Vec<(Call, Trouble)>,
+    errors: Vec<(ScriptedCall, CallError)>,
     /// Calls to speak so far, over all voices: the key of each.
     spoken: u64,
-    ears: Vec<Ear>,
+    sinks: Vec<EventSink>,
     /// Begin and end each text within the call to speak it.
     prompt: bool,
     threads: usize,
@@ -46,42 +47,42 @@ struct Script {
 }
 
 #[derive(Clone, Default)]
-struct Stage(Arc<(Mutex<Script>, Condvar)>);
+struct ScriptedService(Arc<(Mutex<ServiceState>, Condvar)>);
 
-impl Stage {
-    fn change(&self, change: impl FnOnce(&mut Script)) {
+impl ScriptedService {
+    fn change(&self, change: impl FnOnce(&mut ServiceState)) {
         change(&mut self.0.0.lock().unwrap());
         self.0.1.notify_all();
     }
 
-    fn hold(&self, call: Call) {
-        self.change(|script| script.held.extend([call]));
+    fn hold(&self, call: ScriptedCall) {
+        self.change(|state| state.held.extend([call]));
     }
 
-    fn release(&self, call: Call) {
-        self.change(|script| script.held.retain(|held| *held != call));
+    fn release(&self, call: ScriptedCall) {
+        self.change(|state| state.held.retain(|held| *held != call));
     }
 
-    fn fail(&self, call: Call, trouble: Trouble) {
-        self.change(|script| script.troubles.push((call, trouble)));
+    fn fail(&self, call: ScriptedCall, trouble: CallError) {
+        self.change(|state| state.errors.push((call, trouble)));
     }
 
     fn mend(&self) {
-        self.change(|script| script.troubles.clear());
+        self.change(|state| state.errors.clear());
     }
 
     /// The newest voice reports.
-    fn hear(&self, heard: Heard) {
-        let ear = self.0.0.lock().unwrap().ears.last().cloned();
-        ear.expect("a voice was made").hear(heard);
+    fn send(&self, event: SpeechEvent) {
+        let events = self.0.0.lock().unwrap().sinks.last().cloned();
+        events.expect("a voice was made").send(event);
     }
 
-    fn perform(&self, call: Call) -> Result<(), Trouble> {
-        let mut script = self.0.0.lock().unwrap();
-        while script.held.contains(&call) {
-            script = self.0.1.wait(script).unwrap();
+    fn perform(&self, call: ScriptedCall) -> Result<(), CallError> {
+        let mut state = self.0.0.lock().unwrap();
+        while state.held.contains(&call) {
+            state = self.0.1.wait(state).unwrap();
         }
-        match script.troubles.iter().find(|(bad, _)| *bad == call) {
+        match state.errors.iter().find(|(bad, _)| *bad == call) {
             Some((_, trouble)) => Err(trouble.clone()),
             None => Ok(()),
         }
@@ -90,8 +91,8 @@ impl Stage {
 
 struct ScriptedVoice {
     number: usize,
-    stage: Stage,
-    ear: Ear,
+    service: ScriptedService,
+    sink: EventSink,
     told: Sender<String>,
 }
 
@@ -102,114 +103,114 @@ impl ScriptedVoice {
 }
 
 impl Voice for ScriptedVoice {
-    fn speak(&mut self, text: &SpokenText) -> Result<Option<MessageKey>, Trouble> {
+    fn speak(&mut self, text: &SpeakableText) -> Result<Option<MessageKey>, CallError> {
         self.tell(&format!("speak {}", text.as_str()));
-        self.stage.perform(Call::Speak)?;
+        self.service.perform(ScriptedCall::Speak)?;
         let mut prompt = false;
         let mut number = 0;
-        self.stage.change(|script| {
-            script.spoken += 1;
-            number = script.spoken;
-            prompt = script.prompt;
+        self.service.change(|state| {
+            state.spoken += 1;
+            number = state.spoken;
+            prompt = state.prompt;
         });
         let key = MessageKey(number.to_string());
         if prompt {
-            self.ear.hear(Heard::Began(key.clone()));
-            self.ear.hear(Heard::Ended(key.clone()));
+            self.sink.send(SpeechEvent::Began(key.clone()));
+            self.sink.send(SpeechEvent::Ended(key.clone()));
         }
         Ok(Some(key))
     }
 
-    fn stop(&mut self) -> Result<(), Trouble> {
+    fn stop(&mut self) -> Result<(), CallError> {
         self.tell("stop");
-        self.stage.perform(Call::Stop)
+        self.service.perform(ScriptedCall::Stop)
     }
 
-    fn set_manner(&mut self, manner: &Manner) -> Result<Fit, Trouble> {
-        self.tell(&format!("manner {}", manner.words_per_minute));
-        self.stage.perform(Call::Manner)?;
-        Ok(match &manner.voice {
-            Some(name) => Fit::NoSuchVoice(name.clone()),
-            None => Fit::AsWished,
+    fn set_speech(&mut self, speech: &SpeechSettings) -> Result<VoiceMatch, CallError> {
+        self.tell(&format!("speech {}", speech.words_per_minute));
+        self.service.perform(ScriptedCall::SetSpeech)?;
+        Ok(match &speech.voice {
+            Some(name) => VoiceMatch::NoSuchVoice(name.clone()),
+            None => VoiceMatch::Found,
         })
     }
 
-    fn voices(&mut self) -> Result<Vec<VoiceName>, Trouble> {
+    fn voices(&mut self) -> Result<Vec<VoiceName>, CallError> {
         self.tell("voices");
-        self.stage.perform(Call::Voices)?;
+        self.service.perform(ScriptedCall::Voices)?;
         Ok(vec![VoiceName {
             language: "en".to_owned(),
             name: "Ada".to_owned(),
         }])
     }
 
-    fn check(&mut self) -> Result<(), Trouble> {
+    fn check(&mut self) -> Result<(), CallError> {
         self.tell("check");
-        self.stage.perform(Call::Check)
+        self.service.perform(ScriptedCall::Check)
     }
 }
 
 impl Drop for ScriptedVoice {
     fn drop(&mut self) {
-        self.stage.change(|script| script.threads -= 1);
+        self.service.change(|state| state.threads -= 1);
         self.tell("closed");
     }
 }
 
 /// A speaker with a scripted voice, and what came of both.
-struct Rig {
+struct Harness {
     speaker: Option<Speaker>,
-    news: Receiver<News>,
+    events: Receiver<VoiceEvent>,
     told: Receiver<String>,
-    stage: Stage,
+    service: ScriptedService,
 }
 
-impl Rig {
-    fn new(stage: Stage, patience: Patience) -> Self {
+impl Harness {
+    fn new(service: ScriptedService, timeouts: Timeouts) -> Self {
         let (told_to, told) = mpsc::channel();
-        let (news_to, news) = mpsc::channel();
-        let maker = stage.clone();
-        let make = move |ear: Ear| -> Result<Box<dyn Voice>, Trouble> {
+        let (events_to, events) = mpsc::channel();
+        let maker = service.clone();
+        let make = move |sink: EventSink| -> Result<Box<dyn Voice>, CallError> {
             let mut number = 0;
-            maker.change(|script| {
-                script.ears.push(ear.clone());
-                number = script.ears.len();
-                script.threads += 1;
-                script.most_threads = script.most_threads.max(script.threads);
+            maker.change(|state| {
+                state.sinks.push(sink.clone());
+                number = state.sinks.len();
+                state.threads += 1;
+                state.most_threads = state.most_threads.max(state.threads);
             });
             let voice = ScriptedVoice {
                 number,
-                stage: maker.clone(),
-                ear,
+                service: maker.clone(),
+                sink,
                 told: told_to.clone(),
             };
             voice.tell("open");
-            maker.perform(Call::Open)?;
+            maker.perform(ScriptedCall::Open)?;
             Ok(Box::new(voice))
         };
-        let notify = move |news| drop(news_to.send(news));
-        let speaker = Speaker::start_with(make, notify, patience).unwrap();
+        let notify = move |event| drop(events_to.send(event));
+        let speaker = Speaker::start_with(make, notify, timeouts).unwrap();
         Self {
             speaker: Some(speaker),
-            news,
+            events,
             told,
-            stage,
+            service,
         }
     }
 
-    fn ready(patience: Patience) -> Self {
-        let rig = Self::new(Stage::default(), patience);
-        assert_eq!(rig.next_news(), News::Ready);
-        rig.wait_for("1 manner 165");
-        rig
+    fn ready(timeouts: Timeouts) -> Self {
+        let harness = Self::new(ScriptedService::default(), timeouts);
+        assert_eq!(harness.next_event(), VoiceEvent::Ready);
+        harness.wait_for("1 speech 165");
+        harness
     }
 
     fn say(&self, text: &str) -> Utterance {
         self.speaker.as_ref().unwrap().say(text).expect("a text")
     }
 
-    fn next_news(&self) -> News {
-        self.news.recv_timeout(DEADLINE).expect("news")
+    fn next_event(&self) -> VoiceEvent {
+        self.events.recv_timeout(DEADLINE).expect("an event")
     }
 
     /// Waits for a call; gives those before it.
@@ -229,15 +230,15 @@ impl Rig {
     }
 }
 
-impl Drop for Rig {
+impl Drop for Harness {
     fn drop(&mut self) {
         // Let hanging threads end.
-        self.stage.change(|script| script.held.clear());
+        self.service.change(|state| state.held.clear());
     }
 }
 
-fn unhurried() -> Patience {
-    Patience {
+fn unhurried() -> Timeouts {
+    Timeouts {
         answer: NEVER,
         listing: NEVER,
         opening: NEVER,
@@ -247,7 +248,6 @@ fn unhurried() -> Patience {
         retry: Duration::from_millis(5),
         slow_retry: Duration::from_millis(5),
         closing: DEADLINE,
-        most_workers: 3,
     }
 }
 

@@ -1,129 +1,136 @@
-//! What the worker in charge is asked, and what it answers.
+//! What the worker in use is told to do, and what it replies.
 
 use std::mem;
 use std::time::Instant;
 
-use super::super::worker::{Answer, Order, WorkerId};
-use super::super::{Fit, Loss, News, Trouble};
-use super::{Asked, Call, Speaking, Supervisor};
+use super::super::engine::CallError;
+use super::super::events::{VoiceError, VoiceEvent};
+use super::super::speech_settings::VoiceMatch;
+use super::super::worker::{Command, Reply, WorkerId};
+use super::state::{CallKind, PendingCall, Speaking, Supervisor};
 
 impl Supervisor {
-    /// Hands the worker in charge its next order, if it is free and there is something to do.
-    pub(super) fn give_order(&mut self) {
+    /// Hands the worker in use its next command, if it is free and there is something to do.
+    pub(super) fn give_command(&mut self) {
         let now = Instant::now();
-        let Some(chief) = self.in_charge.and_then(|id| self.crew.get(&id)) else {
+        let Some(worker) = self.in_use.and_then(|id| self.workers.get(&id)) else {
             return;
         };
-        if chief.call.is_some() || self.hold_until.is_some_and(|until| until > now) {
+        if worker.call.is_some() || self.hold_until.is_some_and(|until| until > now) {
             return;
         }
-        let new_manner = chief.manner.as_ref() != Some(&self.manner);
-        let (what, order) = if mem::take(&mut self.hush) {
-            (Asked::Stop, Order::Stop)
-        } else if new_manner {
-            let manner = self.manner.clone();
-            (Asked::Manner(manner.clone()), Order::Manner(manner))
-        } else if let Some(wish) = self.wish.take() {
-            let (id, text) = (wish.id, wish.text.clone());
+        let has_other_settings = worker.speech.as_ref() != Some(&self.speech);
+        let is_check_due = |speaking: &Speaking| speaking.check_at <= now;
+        let (kind, command) = if mem::take(&mut self.hush) {
+            (CallKind::Stop, Command::Stop)
+        } else if has_other_settings {
+            let speech = self.speech.clone();
+            (
+                CallKind::SetSpeech(speech.clone()),
+                Command::SetSpeech(speech),
+            )
+        } else if let Some(request) = self.request.take() {
+            let (id, text) = (request.id, request.text.clone());
             self.speaking = Some(Speaking {
-                wish,
+                request,
                 key: None,
-                begun: false,
+                has_begun: false,
                 due: None,
-                check_at: now + self.patience.check,
+                check_at: now + self.timeouts.check,
             });
-            (Asked::Speak(id), Order::Speak(text))
+            (CallKind::Speak(id), Command::Speak(text))
         } else if mem::take(&mut self.list_voices) {
-            (Asked::Voices, Order::Voices)
-        } else if self
-            .speaking
-            .as_ref()
-            .is_some_and(|speaking| speaking.check_at <= now)
-        {
-            (Asked::Check, Order::Check)
+            (CallKind::Voices, Command::Voices)
+        } else if self.speaking.as_ref().is_some_and(is_check_due) {
+            (CallKind::Check, Command::Check)
         } else {
             if self.speaking.is_none() {
                 self.opened();
             }
             return;
         };
-        let slow = match &what {
-            Asked::Voices => true,
-            Asked::Manner(manner) => manner.names_a_voice(),
+        let lists_voices = match &kind {
+            CallKind::Voices => true,
+            CallKind::SetSpeech(speech) => speech.named().is_some(),
             _ => false,
         };
-        let due = now
-            + if slow {
-                self.patience.listing
-            } else {
-                self.patience.answer
-            };
-        if let Some(chief) = self.chief() {
-            chief.early.clear();
-            chief.call = Some(Call { what, due });
+        let timeout = if lists_voices {
+            self.timeouts.listing
+        } else {
+            self.timeouts.answer
+        };
+        if let Some(worker) = self.worker_in_use() {
+            worker.early.clear();
+            let due = now + timeout;
+            worker.call = Some(PendingCall { kind, due });
             // A worker that has ended reports so: the loss is seen to then.
-            let _ = chief.orders.as_ref().map(|orders| orders.send(order));
+            let _ = worker
+                .commands
+                .as_ref()
+                .map(|commands| commands.send(command));
         }
     }
 
-    pub(super) fn answered(&mut self, id: WorkerId, answer: Result<Answer, Trouble>) {
-        let Some(worker) = self.crew.get_mut(&id) else {
+    pub(super) fn replied(&mut self, id: WorkerId, reply: Result<Reply, CallError>) {
+        let Some(worker) = self.workers.get_mut(&id) else {
             return;
         };
-        let Some(Call { what, .. }) = worker.call.take() else {
+        let Some(PendingCall { kind, .. }) = worker.call.take() else {
             return;
         };
-        if let (Asked::Manner(manner), Ok(_)) = (&what, &answer) {
-            worker.manner = Some(manner.clone());
+        if let (CallKind::SetSpeech(speech), Ok(_)) = (&kind, &reply) {
+            worker.speech = Some(speech.clone());
         }
-        if worker.orders.is_none() {
+        if worker.commands.is_none() {
             return;
         }
-        if self.in_charge != Some(id) {
-            let alive = answer.is_ok();
-            match (what, answer) {
-                (Asked::Voices, Ok(Answer::Voices(list))) => self.tell(News::Voices(list)),
-                (Asked::Voices, Err(_)) => self.list_voices = true,
+        if self.in_use != Some(id) {
+            let is_alive = reply.is_ok();
+            match (kind, reply) {
+                (CallKind::Voices, Ok(Reply::Voices(list))) => self.tell(VoiceEvent::Voices(list)),
+                (CallKind::Voices, Err(_)) => self.list_voices = true,
                 _ => {}
             }
-            return self.returned(id, alive);
+            return self.returned(id, is_alive);
         }
-        match answer {
-            Ok(answer) => self.succeeded(&what, answer),
-            Err(trouble) => self.failed(&what, trouble),
+        match reply {
+            Ok(reply) => self.succeeded(&kind, reply),
+            Err(error) => self.failed(&kind, error),
         }
     }
 
-    pub(super) fn succeeded(&mut self, what: &Asked, answer: Answer) {
-        match answer {
-            Answer::Opened => self.opened(),
-            Answer::Manner(Fit::NoSuchVoice(wanted)) => self.tell(News::NoSuchVoice(wanted)),
-            Answer::Voices(list) => self.tell(News::Voices(list)),
-            Answer::Spoken(key) => {
-                if let Asked::Speak(id) = what {
+    fn succeeded(&mut self, kind: &CallKind, reply: Reply) {
+        match reply {
+            Reply::Opened => self.opened(),
+            Reply::SpeechSet(VoiceMatch::NoSuchVoice(wanted)) => {
+                self.tell(VoiceEvent::NoSuchVoice(wanted));
+            }
+            Reply::Voices(list) => self.tell(VoiceEvent::Voices(list)),
+            Reply::Spoken(key) => {
+                if let CallKind::Speak(id) = kind {
                     self.accepted(*id, key);
                 }
             }
-            Answer::Checked => {
-                let next = Instant::now() + self.patience.check;
+            Reply::Checked => {
+                let next = Instant::now() + self.timeouts.check;
                 if let Some(speaking) = &mut self.speaking {
                     speaking.check_at = next;
                 }
             }
-            Answer::Manner(Fit::AsWished) | Answer::Stopped => {}
+            Reply::SpeechSet(VoiceMatch::Found) | Reply::Stopped => {}
         }
     }
 
-    pub(super) fn failed(&mut self, what: &Asked, trouble: Trouble) {
-        match (what, trouble) {
-            (Asked::Open, Trouble::Gone(why) | Trouble::Refused(why)) => {
-                self.lose(&Loss::NoService(why));
+    fn failed(&mut self, kind: &CallKind, error: CallError) {
+        match (kind, error) {
+            (CallKind::Open, CallError::Gone(reason) | CallError::Refused(reason)) => {
+                self.lose(&VoiceError::NoService(reason));
             }
-            (Asked::Voices, Trouble::Refused(_)) => self.tell(News::Voices(Vec::new())),
-            (_, Trouble::Refused(why)) => self.lose(&Loss::Refused(why)),
-            (_, Trouble::Gone(why)) => {
-                self.list_voices |= matches!(what, Asked::Voices);
-                self.lose(&Loss::Broken(why));
+            (CallKind::Voices, CallError::Refused(_)) => self.tell(VoiceEvent::Voices(Vec::new())),
+            (_, CallError::Refused(reason)) => self.lose(&VoiceError::Refused(reason)),
+            (_, CallError::Gone(reason)) => {
+                self.list_voices |= matches!(kind, CallKind::Voices);
+                self.lose(&VoiceError::Broken(reason));
             }
         }
     }

@@ -3,95 +3,96 @@
 use std::mem;
 use std::time::Instant;
 
+use super::super::engine::{MessageKey, SpeechEvent};
+use super::super::events::{Utterance, VoiceEvent};
 use super::super::worker::WorkerId;
-use super::super::{Heard, MessageKey, News, Utterance};
-use super::{Asked, Call, Proof, Standing, Supervisor};
+use super::state::{CallKind, PendingCall, Proof, Supervisor, VoiceState};
 
 impl Supervisor {
     /// The service has taken the text. What was heard of it meanwhile counts now.
     pub(super) fn accepted(&mut self, id: Utterance, key: Option<MessageKey>) {
         let early = self
-            .chief()
-            .map(|chief| mem::take(&mut chief.early))
+            .worker_in_use()
+            .map(|worker| mem::take(&mut worker.early))
             .unwrap_or_default();
         let Some(speaking) = &mut self.speaking else {
             return;
         };
-        if speaking.wish.id != id {
+        if speaking.request.id != id {
             return;
         }
-        speaking.due = Some(Instant::now() + self.patience.beginning);
+        speaking.due = Some(Instant::now() + self.timeouts.beginning);
         let Some(key) = key else {
             // A service that tells nothing: taken for said, since nothing more will be known.
             self.began();
             return self.ended();
         };
         speaking.key = Some(key.clone());
-        for heard in early {
-            if heard.key() == Some(&key) {
-                self.follow(&heard);
+        for event in early {
+            if event.key() == Some(&key) {
+                self.follow(&event);
             }
         }
     }
 
-    pub(super) fn heard(&mut self, id: WorkerId, heard: Heard) {
-        if self.in_charge != Some(id) {
+    pub(super) fn heard(&mut self, id: WorkerId, event: SpeechEvent) {
+        if self.in_use != Some(id) {
             return;
         }
-        if let Heard::NoSuchVoice(wanted) = heard {
-            return self.tell(News::NoSuchVoice(wanted));
+        if let SpeechEvent::NoSuchVoice(wanted) = event {
+            return self.tell(VoiceEvent::NoSuchVoice(wanted));
         }
         let current = self
             .speaking
             .as_ref()
             .and_then(|speaking| speaking.key.as_ref());
-        if current.is_some() && current == heard.key() {
-            self.follow(&heard);
-        } else if let Some(chief) = self.chief()
-            && let Some(Call {
-                what: Asked::Speak(_),
+        if current.is_some() && current == event.key() {
+            self.follow(&event);
+        } else if let Some(worker) = self.worker_in_use()
+            && let Some(PendingCall {
+                kind: CallKind::Speak(_),
                 ..
-            }) = &chief.call
+            }) = &worker.call
         {
-            chief.early.push(heard);
+            worker.early.push(event);
         }
     }
 
-    pub(super) fn follow(&mut self, heard: &Heard) {
-        match heard {
-            Heard::Began(_) => self.began(),
-            Heard::Ended(_) => self.ended(),
-            Heard::Stopped(_) => {
+    fn follow(&mut self, event: &SpeechEvent) {
+        match event {
+            SpeechEvent::Began(_) => self.began(),
+            SpeechEvent::Ended(_) => self.ended(),
+            SpeechEvent::Stopped(_) => {
                 if let Some(speaking) = self.speaking.take() {
-                    self.tell(News::CutOff(speaking.wish.id));
+                    self.tell(VoiceEvent::CutOff(speaking.request.id));
                 }
             }
             // Told when it was heard, whatever is being said.
-            Heard::NoSuchVoice(_) => {}
+            SpeechEvent::NoSuchVoice(_) => {}
         }
     }
 
-    pub(super) fn began(&mut self) {
-        let pace = self.manner.words_per_minute;
+    fn began(&mut self) {
+        let speed = self.speech.words_per_minute;
         let Some(speaking) = &mut self.speaking else {
             return;
         };
-        let expected = speaking.wish.text.expected(pace);
-        speaking.due = Some(Instant::now() + self.patience.ending.max(expected * 2));
-        speaking.begun = true;
-        let id = speaking.wish.id;
-        if let Standing::Lost(Proof::Beginning) = self.standing {
+        let expected = speaking.request.text.expected(speed);
+        speaking.due = Some(Instant::now() + self.timeouts.ending.max(expected * 2));
+        speaking.has_begun = true;
+        let id = speaking.request.id;
+        if let VoiceState::Lost(Proof::Beginning) = self.state {
             self.found();
         }
-        self.tell(News::Began(id));
+        self.tell(VoiceEvent::Began(id));
     }
 
-    pub(super) fn ended(&mut self) {
+    fn ended(&mut self) {
         let Some(speaking) = self.speaking.take() else {
             return;
         };
-        self.tell(News::Ended(speaking.wish.id));
-        if let Standing::Lost(_) = self.standing {
+        self.tell(VoiceEvent::Ended(speaking.request.id));
+        if let VoiceState::Lost(_) = self.state {
             self.found();
         }
     }

@@ -18,9 +18,9 @@ const LETTERS_A_WORD: usize = 6;
 /// A speech service must never get an empty text (the connection hangs from then on) nor one
 /// with a NUL (the process aborts). A [`super::Voice`] takes nothing but this type.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct SpokenText(String);
+pub struct SpeakableText(String);
 
-impl SpokenText {
+impl SpeakableText {
     /// Takes out control characters and surplus white space; `None` when nothing that could be
     /// heard is left.
     pub fn from_raw(raw: &str) -> Option<Self> {
@@ -83,7 +83,7 @@ mod tests {
     use super::*;
 
     fn cleaned(raw: &str) -> Option<String> {
-        SpokenText::from_raw(raw).map(|text| text.as_str().to_owned())
+        SpeakableText::from_raw(raw).map(|text| text.as_str().to_owned())
     }
 
     #[test]
@@ -113,9 +113,9 @@ mod tests {
 
     #[test]
     fn speech_takes_as_long_as_its_words() {
-        let text = SpokenText::from_raw("Over one then under one then over").unwrap();
+        let text = SpeakableText::from_raw("Over one then under one then over").unwrap();
         assert_eq!(text.expected(140), Duration::from_secs(3));
-        let halting = SpokenText::from_raw("Over one, then under one, then over.").unwrap();
+        let halting = SpeakableText::from_raw("Over one, then under one, then over.").unwrap();
         assert_eq!(
             halting.expected(130),
             Duration::from_secs(6),
@@ -130,7 +130,7 @@ mod tests {
 
     #[test]
     fn a_script_without_spaces_is_not_one_word() {
-        let text = SpokenText::from_raw("上下上下上下上下").unwrap();
+        let text = SpeakableText::from_raw("上下上下上下上下").unwrap();
         assert_eq!(text.expected(60), Duration::from_secs(4));
     }
 }

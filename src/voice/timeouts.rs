@@ -1,10 +1,10 @@
-//! How long the supervisor waits for what.
+//! How long the supervisor waits before it takes the voice for lost, and between its tries.
 
 use std::time::Duration;
 
 /// Every time limit of the room, so that a test can shorten them all.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Patience {
+pub struct Timeouts {
     /// For the answer to a quick call: speak, stop, set a number.
     pub answer: Duration,
     /// For the answer to a call that makes the service list its voices, thirteen thousand of
@@ -21,15 +21,13 @@ pub struct Patience {
     pub check: Duration,
     /// Between two tries to find a voice again.
     pub retry: Duration,
-    /// The same while an earlier try still hangs unanswered.
+    /// Between two tries while an earlier one still hangs unanswered.
     pub slow_retry: Duration,
     /// For the speech to be stopped at the end of the program.
     pub closing: Duration,
-    /// How many worker threads there may be at once, those left behind in a call included.
-    pub most_workers: usize,
 }
 
-impl Default for Patience {
+impl Default for Timeouts {
     fn default() -> Self {
         Self {
             answer: Duration::from_secs(1),
@@ -41,7 +39,6 @@ impl Default for Patience {
             retry: Duration::from_millis(700),
             slow_retry: Duration::from_secs(10),
             closing: Duration::from_millis(300),
-            most_workers: 4,
         }
     }
 }

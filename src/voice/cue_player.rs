@@ -23,11 +23,11 @@ const RETRY: Duration = Duration::from_secs(5);
 
 /// Plays cues. No call waits.
 #[derive(Debug, Default)]
-pub struct Sounder {
+pub struct CuePlayer {
     inbox: Option<Sender<(Cue, u8)>>,
 }
 
-impl Sounder {
+impl CuePlayer {
     /// Starts the thread. Without one nothing sounds.
     pub fn start() -> Self {
         let (inbox, cues) = mpsc::channel();
@@ -112,7 +112,7 @@ impl Device {
     }
 }
 
-/// Asked before the sound library is, which complains on standard error where there is none.
+/// CallKind before the sound library is, which complains on standard error where there is none.
 #[cfg(target_os = "linux")]
 fn has_sound() -> bool {
     use std::path::{Path, PathBuf};
