@@ -291,13 +291,13 @@ impl App {
         self.context.window.resized(size, screen)
     }
 
-    /// The window.
+    /// What the window shows: the screen that is up, with an edge round it while it flashes.
     pub fn view(&self) -> Element<'_, Message> {
         let page = self.screen.view(&self.context).map(Message::Screen);
         widgets::edged(page, self.context.session.is_flashing())
     }
 
-    /// The colours.
+    /// The colours that the tyer prefers.
     pub fn theme(&self) -> Theme {
         theme::of(self.settings().light)
     }

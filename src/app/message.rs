@@ -8,7 +8,7 @@ use crate::pedal::Raw;
 use crate::session::{Event, InHand, LogField};
 use crate::shelf::{Entry, ShelfError};
 
-/// What happens.
+/// What happens to the app: presses, events of screens and services, and what the window tells.
 #[derive(Debug)]
 pub enum Message {
     /// A key that no widget took.

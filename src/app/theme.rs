@@ -60,14 +60,14 @@ pub const LIGHT: Tones = Tones {
 
 /// Running text of the screens.
 pub const BODY: f32 = 22.0;
-/// Headings.
+/// The heading of a screen.
 pub const HEADING: f32 = 34.0;
-/// The least there is.
+/// The smallest type on any screen.
 pub const SMALL: f32 = 19.0;
 
 /// The face of all text, made to be read off an instrument at arm's length and more.
 pub const FACE: Font = Font::with_name("B612");
-/// The same, bold.
+/// The bold cut of that face: for the line that matters, and for what must not be overlooked.
 pub const BOLD: Font = Font {
     weight: font::Weight::Bold,
     ..FACE

@@ -16,6 +16,18 @@ use crate::shelf::{ShelfError, ShelfTrouble, TieId};
 use crate::words::{Detail, Remark, Sentence, Spoken, Words};
 
 /// What was asked for on the command line. It comes before what is saved, whatever its value.
+///
+/// ```
+/// use marlinspeak::session::{Session, Wishes};
+/// use marlinspeak::settings::Settings;
+/// use marlinspeak::words::{Detail, Words};
+///
+/// let mut saved = Settings::default();
+/// saved.prose.detail = Detail::Brief;
+/// let wishes = Wishes { detail: Some(Detail::Plain), ..Wishes::default() };
+/// let session = Session::new(Words::english(), saved, wishes);
+/// assert_eq!(session.words().detail(), Detail::Plain);
+/// ```
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Wishes {
     /// How much is said of a step.
@@ -30,6 +42,18 @@ pub struct Wishes {
 ///
 /// What it wants done is left in [`Session::effects`] until the face takes it. Times are counted
 /// from any one beginning, the same for every call.
+///
+/// ```
+/// use marlinspeak::session::{Session, Wishes};
+/// use marlinspeak::settings::Settings;
+/// use marlinspeak::words::Words;
+///
+/// let mut session = Session::new(Words::english(), Settings::default(), Wishes::default());
+/// // Before anything else the voice is told how it is to speak; each effect is given once.
+/// assert_eq!(session.effects().len(), 1);
+/// assert_eq!(session.effects().len(), 0);
+/// assert!(session.page().is_none(), "nothing is in hand yet");
+/// ```
 #[derive(Debug)]
 pub struct Session {
     pub(super) words: Words,

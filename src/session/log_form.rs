@@ -63,7 +63,22 @@ impl LogField {
     }
 }
 
-/// What is typed.
+/// What is typed, and what was known before.
+///
+/// ```
+/// use marlinspeak::guide::Plan;
+/// use marlinspeak::session::{LogAction, LogField, LogForm, new_tie};
+/// use marlinspeak::shelf::Entry;
+/// use marlinspeak::words::Words;
+///
+/// let tie = new_tie(&Plan::read("5", "7", "2", "1").unwrap());
+/// let (mut form, words) = (LogForm::new(Entry::of(&tie)), Words::english());
+/// form.type_in(LogField::Cut, "2,6 m".to_owned());
+/// let LogAction::Keep(entry) = form.keep(&words) else {
+///     panic!("{:?}", form.complaint());
+/// };
+/// assert_eq!(entry.cut.map(|cut| cut.get()), Some(2600.0));
+/// ```
 pub struct LogForm {
     entry: Entry,
     texts: [String; FIELDS.len()],

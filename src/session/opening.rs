@@ -61,6 +61,16 @@ pub fn lessons(shelf: &Shelf) -> Result<[LessonState; COURSE.len()], ShelfError>
 }
 
 /// A tie of a plan, before its first step.
+///
+/// ```
+/// use marlinspeak::guide::Plan;
+/// use marlinspeak::session::new_tie;
+///
+/// let boathook_ring = Plan::read("4", "7", "2", "1").unwrap();
+/// let tie = new_tie(&boathook_ring);
+/// assert_eq!(tie.plan, boathook_ring);
+/// assert_eq!(tie.lesson, None);
+/// ```
 pub fn new_tie(plan: &Plan) -> Tie {
     let first = Script::new(plan.clone(), AtOnce::default()).first();
     Tie::begin(plan.clone(), first)
@@ -70,6 +80,16 @@ pub fn new_tie(plan: &Plan) -> Tie {
 ///
 /// # Errors
 /// When the lesson names no knot that can be tied.
+///
+/// ```
+/// use marlinspeak::guide::COURSE;
+/// use marlinspeak::session::lesson_tie;
+///
+/// for lesson in COURSE {
+///     let tie = lesson_tie(lesson).unwrap();
+///     assert_eq!(tie.lesson, Some(lesson.number));
+/// }
+/// ```
 pub fn lesson_tie(lesson: Lesson) -> Result<Tie, KnotError> {
     let knot = Knot::new(lesson.leads, lesson.bights, Weave::default())?;
     let plan = Plan::new(knot, lesson.passes, Side::default(), Hand::default())?;

@@ -34,6 +34,22 @@ pub struct Page {
 impl Page {
     /// What a reader of lines is told of the step: first what can hurt, then where in the job
     /// it is and what is to be done, in words alone.
+    ///
+    /// ```
+    /// use std::time::Duration;
+    ///
+    /// use marlinspeak::guide::Plan;
+    /// use marlinspeak::session::{InHand, Session, Wishes};
+    /// use marlinspeak::settings::Settings;
+    /// use marlinspeak::words::Words;
+    ///
+    /// let mut session = Session::new(Words::english(), Settings::default(), Wishes::default());
+    /// let bell_rope = Plan::read("3", "5", "1", "1").unwrap();
+    /// session.take_in_hand(InHand::begun(None, &bell_rope), Duration::ZERO);
+    /// let lines = session.page().unwrap().lines();
+    /// assert_eq!(lines.len(), 2, "a caution about the pins, and the first step");
+    /// assert!(lines[1].starts_with("Lead pass, begin."));
+    /// ```
     pub fn lines(&self) -> Vec<String> {
         let step = format!("{}. {}", self.shown.phase, self.shown.in_words());
         self.shown.caution.iter().cloned().chain([step]).collect()

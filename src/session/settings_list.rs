@@ -94,6 +94,23 @@ impl Setting {
 }
 
 /// Where the focus is, and the voices there are.
+///
+/// ```
+/// use marlinspeak::pedal::Press;
+/// use marlinspeak::session::{Setting, SettingsAction, SettingsList};
+/// use marlinspeak::settings::Settings;
+///
+/// let (mut list, settings) = (SettingsList::new("en"), Settings::default());
+/// while Setting::ALL[list.focus()] != Setting::Flash {
+///     let down = Press { key: "ArrowDown".to_owned(), is_repeat: false };
+///     list.press(&down, None, &settings);
+/// }
+/// let right = Press { key: "ArrowRight".to_owned(), is_repeat: false };
+/// let SettingsAction::Set(changed) = list.press(&right, None, &settings) else {
+///     panic!("nothing has changed");
+/// };
+/// assert!(changed.flash && !settings.flash);
+/// ```
 #[derive(Debug, Default)]
 pub struct SettingsList {
     focus: usize,

@@ -8,7 +8,7 @@ use crate::pedal::{Intent, Press, Raw};
 use crate::session::Event;
 use crate::words::Spoken;
 
-/// A screen.
+/// A screen: its state, its messages, what presses mean on it, what it says, what it looks like.
 pub trait Page: Sized {
     /// What happens on it besides presses.
     type Message: Send + 'static;

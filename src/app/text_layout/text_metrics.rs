@@ -15,7 +15,7 @@ const SAMPLE: f32 = 100.0;
 /// as its bounds may be broken for a rounding.
 const SAFE: f32 = 0.995;
 
-/// A shaped text.
+/// A text shaped once, to be measured at any size.
 pub struct TextMetrics {
     paragraph: Paragraph,
     one_row: Size,
@@ -24,7 +24,7 @@ pub struct TextMetrics {
 }
 
 impl TextMetrics {
-    /// Shapes a text.
+    /// Shapes a text in a face; this is the costly part.
     pub fn new(content: &str, font: Font) -> Self {
         let paragraph = Paragraph::with_text(text::Text {
             content,

@@ -20,12 +20,11 @@ const LARGEST_NOTE: f32 = 44.0;
 /// The height of a row of text in sizes of its type: the toolkit's own.
 const ROW: f32 = 1.3;
 
-/// Room in a plate above and below its word, left and right of it, and between two plates, in
-/// sizes of its type.
+/// Room in a plate above and below its word, in sizes of its type.
 pub const PLATE_ENDS: f32 = 0.1;
-/// Left and right.
+/// Room in a plate left and right of its word, in sizes of its type.
 pub const PLATE_SIDES: f32 = 0.35;
-/// Between two plates.
+/// Room between two plates, in sizes of their type.
 pub const PLATE_GAP: f32 = 0.35;
 /// Between the line, the crossings and the notes, in sizes of the crossings.
 pub const HEART_GAP: f32 = 0.5;
@@ -35,7 +34,7 @@ pub const HEART_GAP: f32 = 0.5;
 pub struct Sizes {
     /// The line that matters.
     pub line: f32,
-    /// The crossings.
+    /// The words of the crossings.
     pub mark: f32,
     /// The notes; 0 when there is no room for them.
     pub note: f32,

@@ -3,7 +3,7 @@
 use crate::pedal::{Bindings, Edge, Input, Intent, Press, Raw};
 use crate::session::Event;
 
-/// What happens.
+/// What happens to a tie in a terminal.
 #[derive(Debug)]
 pub enum TerminalEvent {
     /// A pedal did something.
