@@ -46,17 +46,18 @@ impl Shown {
         let line = self.plain_line.as_ref().unwrap_or(&self.line);
         let marks = self.marks.iter().map(|mark| mark.text.as_str());
         let marks = marks.collect::<Vec<_>>().join(", ");
-        let mut told = String::new();
-        for part in [line, &marks].into_iter().chain(&self.notes) {
-            let part = part.replace('\n', ", ");
-            if part.is_empty() {
-                continue;
-            }
-            if !told.is_empty() {
-                let is_sentence = told.ends_with(['.', '!', '?', ':']);
-                told.push_str(if is_sentence { " " } else { ". " });
-            }
-            told.push_str(&part);
+        let mut told = line.replace('\n', ", ");
+        if !marks.is_empty() {
+            told = format!("{told}: {marks}");
+        }
+        for note in self.notes.iter().filter(|note| !note.is_empty()) {
+            told.push_str(match note.chars().next() {
+                _ if told.ends_with(['.', '!', '?', ':']) => " ",
+                // A note that goes on with the sentence.
+                Some(first) if first.is_lowercase() => ", ",
+                _ => ". ",
+            });
+            told.push_str(&note.replace('\n', ", "));
         }
         told
     }
