@@ -14,7 +14,7 @@ use marlinspeak::guide::{AtOnce, Phase, Place, Plan, Script};
 use marlinspeak::knot::Hand;
 use marlinspeak::pedal::{Edge, Input, Intent, Raw};
 use marlinspeak::session::{Event, Setting, Timer};
-use marlinspeak::settings::{Light, Settings};
+use marlinspeak::settings::{ColourScheme, Settings};
 use marlinspeak::voice::{Cue, VoiceError, VoiceEvent, VoiceName};
 use marlinspeak::words::Words;
 use tempfile::TempDir;
@@ -310,10 +310,10 @@ fn the_colours_change_at_once() {
     let mut hands = Hands::open(folder.path(), None);
     settings_at(&mut hands, Setting::Theme);
     hands.press(SPACE);
-    assert_eq!(hands.settings().light, Light::Bright);
+    assert_eq!(hands.settings().colours, ColourScheme::Light);
     assert_eq!(
         hands.app().theme().palette(),
-        app::theme_of(Light::Bright).palette()
+        app::theme_of(ColourScheme::Light).palette()
     );
     assert!(hands.sees("Dark on light"));
 }

@@ -354,7 +354,7 @@ fn saved_settings_hold_in_the_terminal_too() {
     drop(shelf.begin(tie("5", "7", "1")).unwrap());
     let mut settings = Settings::default();
     let plain = opened(folder.path(), settings.clone()).said();
-    settings.prose.detail = marlinspeak::words::Detail::Teach;
+    settings.verbosity.detail = marlinspeak::words::Detail::Teach;
     let taught = opened(folder.path(), settings).said();
     assert_ne!(plain, taught);
     assert!(SettingsFile::default_path().is_some() || cfg!(not(unix)));

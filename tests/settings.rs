@@ -7,7 +7,7 @@ use std::time::Duration;
 
 use marlinspeak::guide::AtOnce;
 use marlinspeak::pedal::{Input, Intent};
-use marlinspeak::settings::{Light, Opened, Settings, SettingsError, SettingsFile, VERSION};
+use marlinspeak::settings::{ColourScheme, Opened, Settings, SettingsError, SettingsFile, VERSION};
 use marlinspeak::words::{Detail, Units};
 use serde_json::{Value, json};
 use tempfile::TempDir;
@@ -50,12 +50,12 @@ fn unusual() -> Settings {
     settings.cues.is_on = false;
     settings.cues.volume = 5;
     settings.flash = true;
-    settings.light = Light::Bright;
+    settings.colours = ColourScheme::Light;
     settings.screen.distance = 3000;
     settings.screen.width = Some(531);
     settings.pacing = true;
-    settings.prose.detail = Detail::Brief;
-    settings.prose.at_once = AtOnce::WholeLeg;
+    settings.verbosity.detail = Detail::Brief;
+    settings.verbosity.at_once = AtOnce::WholeLeg;
     settings
 }
 

@@ -6,7 +6,7 @@ mod terminal;
 
 use marlinspeak::guide::{AtOnce, COURSE, Plan, Script};
 use marlinspeak::session::{InHand, Session, Wishes, inventory, lesson_tie, new_tie};
-use marlinspeak::settings::{Prose, Settings};
+use marlinspeak::settings::{Settings, Verbosity};
 use marlinspeak::shelf::{Shelf, Tie};
 use marlinspeak::words::{Detail, Words};
 use tempfile::TempDir;
@@ -177,7 +177,10 @@ fn a_lesson_is_taught_whatever_is_saved() {
     // What is chosen in it is for it alone.
     terminal.press("1");
     assert_eq!(terminal.session().words().detail(), Detail::Brief);
-    assert_eq!(terminal.session().settings().prose.detail, Detail::Plain);
+    assert_eq!(
+        terminal.session().settings().verbosity.detail,
+        Detail::Plain
+    );
 }
 
 #[test]
@@ -195,7 +198,7 @@ fn a_tie_that_was_put_away_does_not_wait() {
 #[test]
 fn what_the_command_line_asks_for_comes_before_what_is_saved() {
     let saved = Settings {
-        prose: Prose {
+        verbosity: Verbosity {
             detail: Detail::Brief,
             at_once: AtOnce::UpTo(2),
         },
@@ -211,7 +214,7 @@ fn what_the_command_line_asks_for_comes_before_what_is_saved() {
         checks: None,
     });
     assert_eq!(wished.words().detail(), Detail::Plain);
-    assert_eq!(wished.settings().prose.detail, Detail::Brief);
+    assert_eq!(wished.settings().verbosity.detail, Detail::Brief);
 }
 
 #[test]

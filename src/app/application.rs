@@ -299,7 +299,7 @@ impl App {
 
     /// The colours that the tyer prefers.
     pub fn theme(&self) -> Theme {
-        theme::of(self.settings().light)
+        theme::of(self.settings().colours)
     }
 
     /// How much larger than 1 everything is drawn, for the tyer's distance.

@@ -7,7 +7,7 @@ use iced::theme::Palette;
 use iced::widget::{button, container, progress_bar, text, text_input};
 use iced::{Border, Color, Font, Theme, border, font};
 
-use crate::settings::Light;
+use crate::settings::ColourScheme;
 
 /// The colours of a theme by what they are for.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -80,14 +80,14 @@ pub const FACES: [&[u8]; 2] = [
 
 /// The theme the app has as it comes: light on dark.
 pub fn theme() -> Theme {
-    of(Light::Dark)
+    of(ColourScheme::Dark)
 }
 
 /// The theme of the whole app.
-pub fn of(light: Light) -> Theme {
-    let (name, tones) = match light {
-        Light::Dark => ("Loft at night", &DARK),
-        Light::Bright => ("Loft by day", &LIGHT),
+pub fn of(scheme: ColourScheme) -> Theme {
+    let (name, tones) = match scheme {
+        ColourScheme::Dark => ("Loft at night", &DARK),
+        ColourScheme::Light => ("Loft by day", &LIGHT),
     };
     Theme::custom(
         name,
@@ -281,8 +281,8 @@ mod tests {
     #[test]
     fn all_text_stands_out_seven_to_one() {
         // WCAG 2.2, success criterion 1.4.6.
-        for light in [Light::Dark, Light::Bright] {
-            let theme = of(light);
+        for scheme in [ColourScheme::Dark, ColourScheme::Light] {
+            let theme = of(scheme);
             let tones = tones(&theme);
             let selected = field(&theme, text_input::Status::Focused { is_hovered: false });
             let pairs = [
@@ -301,7 +301,7 @@ mod tests {
             ];
             for (name, text, ground) in pairs {
                 let ratio = contrast(text, ground);
-                assert!(ratio >= 7.0, "{light:?}: {name}: {ratio}");
+                assert!(ratio >= 7.0, "{scheme:?}: {name}: {ratio}");
             }
         }
     }
@@ -324,8 +324,8 @@ mod tests {
 
     #[test]
     fn each_theme_has_its_tones() {
-        assert_eq!(tones(&of(Light::Dark)), &DARK);
-        assert_eq!(tones(&of(Light::Bright)), &LIGHT);
+        assert_eq!(tones(&of(ColourScheme::Dark)), &DARK);
+        assert_eq!(tones(&of(ColourScheme::Light)), &LIGHT);
         assert_eq!(over_plate(&theme()).text_color, Some(DARK.on_over));
     }
 }

@@ -5,7 +5,7 @@ use std::cell::Cell;
 use iced::Size;
 
 use super::text_layout::type_size;
-use crate::settings::Screen;
+use crate::settings::ScreenGeometry;
 
 /// Size and scale of the window.
 #[derive(Debug)]
@@ -35,7 +35,7 @@ impl Default for WindowMetrics {
 impl WindowMetrics {
     /// The window has this size, in logical pixels of the scale in effect; whether another scale
     /// follows from it.
-    pub fn resized(&mut self, size: Size, screen: Screen) -> bool {
+    pub fn resized(&mut self, size: Size, screen: ScreenGeometry) -> bool {
         let scale = self.scale(screen);
         let seen_before = self.size != Size::ZERO;
         self.size = size * self.scale_in_effect.get();
@@ -60,19 +60,19 @@ impl WindowMetrics {
 
     /// How much larger than 1 everything is drawn, for the tyer's distance; the window asks, and
     /// draws by it from now on.
-    pub fn take_scale(&self, screen: Screen) -> f32 {
+    pub fn take_scale(&self, screen: ScreenGeometry) -> f32 {
         let scale = self.scale(screen);
         self.scale_in_effect.set(scale);
         scale
     }
 
     /// Dots of the screen for each logical pixel.
-    pub fn dots(&self, screen: Screen) -> f32 {
+    pub fn dots(&self, screen: ScreenGeometry) -> f32 {
         self.scale(screen) * self.density
     }
 
     /// How much larger than 1 everything should be drawn, whatever the window draws by now.
-    fn scale(&self, screen: Screen) -> f32 {
+    fn scale(&self, screen: ScreenGeometry) -> f32 {
         let wanted = type_size::scale(screen, self.monitor_width);
         type_size::within(wanted, self.size)
     }

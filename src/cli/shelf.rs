@@ -11,8 +11,8 @@ use serde::Serialize;
 use super::Complaint;
 use crate::files::FileError;
 use crate::shelf::{
-    DocumentState, Fate, IfThere, Shelf, ShelfError, ShelfTrouble, Shelved, Tie, TieId, TieStatus,
-    VerifiedFile,
+    DocumentState, IfThere, ImportOutcome, Shelf, ShelfError, ShelfTrouble, Shelved, Tie, TieId,
+    TieStatus, VerifiedFile,
 };
 use crate::words::Words;
 
@@ -78,21 +78,21 @@ enum ShelfCommand {
 
 /// Does what is asked and gives the exit code.
 pub(super) fn run(asked: &ShelfOptions, words: &Words) -> Result<ExitCode, Complaint> {
-    let clerk = Clerk {
+    let runner = Runner {
         shelf: Shelf::default_dir()
             .and_then(Shelf::open)
             .map_err(|error| complaint(&error, words))?,
         words,
     };
-    clerk
+    runner
         .serve(&asked.command)
         .map_err(|failure| match failure {
-            Failure::Shelf(error) => complaint(&error, words),
-            Failure::Output(fault) => {
+            ShelfCommandError::Shelf(error) => complaint(&error, words),
+            ShelfCommandError::Output(fault) => {
                 let reason = fault.to_string();
                 Complaint::failure(words.plainly("output-failed", &[("reason", &reason)]))
             }
-            Failure::Sentence(sentence) => Complaint::input(sentence),
+            ShelfCommandError::Sentence(sentence) => Complaint::input(sentence),
         })
 }
 
@@ -108,25 +108,25 @@ fn complaint(error: &ShelfError, words: &Words) -> Complaint {
     }
 }
 
-enum Failure {
+enum ShelfCommandError {
     Shelf(ShelfError),
     Output(io::Error),
     Sentence(String),
 }
 
-impl From<ShelfError> for Failure {
+impl From<ShelfError> for ShelfCommandError {
     fn from(error: ShelfError) -> Self {
         Self::Shelf(error)
     }
 }
 
-struct Clerk<'a> {
+struct Runner<'a> {
     shelf: Shelf,
     words: &'a Words,
 }
 
-impl Clerk<'_> {
-    fn serve(&self, command: &ShelfCommand) -> Result<ExitCode, Failure> {
+impl Runner<'_> {
+    fn serve(&self, command: &ShelfCommand) -> Result<ExitCode, ShelfCommandError> {
         match command {
             ShelfCommand::List { json } => self.list(*json),
             ShelfCommand::Export { tie, file, replace } => {
@@ -155,7 +155,7 @@ impl Clerk<'_> {
                 let deleted = self.shelf.deleted()?;
                 let Some(deleted) = deleted.iter().rev().find(|deleted| *deleted.id() == id) else {
                     let texts = [("id", id.as_str())];
-                    return Err(Failure::Sentence(
+                    return Err(ShelfCommandError::Sentence(
                         self.words.plainly("shelf-not-deleted", &texts),
                     ));
                 };
@@ -165,12 +165,16 @@ impl Clerk<'_> {
         }
     }
 
-    fn say(&self, message: &str, texts: &[(&'static str, &str)]) -> Result<ExitCode, Failure> {
+    fn say(
+        &self,
+        message: &str,
+        texts: &[(&'static str, &str)],
+    ) -> Result<ExitCode, ShelfCommandError> {
         print(&self.words.plainly(message, texts))?;
         Ok(ExitCode::SUCCESS)
     }
 
-    fn list(&self, json: bool) -> Result<ExitCode, Failure> {
+    fn list(&self, json: bool) -> Result<ExitCode, ShelfCommandError> {
         let listing = self.shelf.list()?;
         let ledger = self.shelf.ledger()?;
         let now = Timestamp::now();
@@ -217,12 +221,12 @@ impl Clerk<'_> {
         self.complain_of(&errors)
     }
 
-    fn import(&self, file: &Path) -> Result<ExitCode, Failure> {
+    fn import(&self, file: &Path) -> Result<ExitCode, ShelfCommandError> {
         let imported = self.shelf.import(file)?;
         let (fate, was) = match &imported.fate {
-            Fate::Kept => ("kept", ""),
-            Fate::Renumbered { was } => ("renumbered", was.as_str()),
-            Fate::AlreadyHere => ("here", ""),
+            ImportOutcome::Kept => ("kept", ""),
+            ImportOutcome::Renumbered { was } => ("renumbered", was.as_str()),
+            ImportOutcome::AlreadyHere => ("here", ""),
         };
         let texts = [
             ("fate", fate),
@@ -232,7 +236,7 @@ impl Clerk<'_> {
         self.say("shelf-imported", &texts)
     }
 
-    fn restore(&self, file: &Path) -> Result<ExitCode, Failure> {
+    fn restore(&self, file: &Path) -> Result<ExitCode, ShelfCommandError> {
         let restored = self.shelf.restore(file)?;
         print(self.words.brought_in(file, &restored).shown())?;
         let is_whole = restored.faults.is_empty() && restored.missing == 0;
@@ -243,7 +247,7 @@ impl Clerk<'_> {
         })
     }
 
-    fn verify(&self, json: bool) -> Result<ExitCode, Failure> {
+    fn verify(&self, json: bool) -> Result<ExitCode, ShelfCommandError> {
         let documents = self.shelf.verify()?;
         let is_whole = |one: &&VerifiedFile| {
             matches!(one.state, DocumentState::Whole | DocumentState::SetAside)
@@ -289,9 +293,10 @@ impl Clerk<'_> {
     }
 
     /// A sentence for each on standard error; the exit code says whether there was any.
-    fn complain_of(&self, errors: &[ShelfError]) -> Result<ExitCode, Failure> {
+    fn complain_of(&self, errors: &[ShelfError]) -> Result<ExitCode, ShelfCommandError> {
         for error in errors {
-            writeln!(io::stderr(), "{}", self.words.shelf_error(error)).map_err(Failure::Output)?;
+            writeln!(io::stderr(), "{}", self.words.shelf_error(error))
+                .map_err(ShelfCommandError::Output)?;
         }
         Ok(if errors.is_empty() {
             ExitCode::SUCCESS
@@ -314,15 +319,18 @@ fn shown(path: &Path) -> String {
 }
 
 /// Prints a line. Whoever reads may have seen enough: `marlinspeak shelf list | head`.
-fn print(line: &str) -> Result<(), Failure> {
+fn print(line: &str) -> Result<(), ShelfCommandError> {
     match writeln!(io::stdout(), "{line}") {
-        Err(fault) if fault.kind() != ErrorKind::BrokenPipe => Err(Failure::Output(fault)),
+        Err(fault) if fault.kind() != ErrorKind::BrokenPipe => {
+            Err(ShelfCommandError::Output(fault))
+        }
         _ => Ok(()),
     }
 }
 
-fn print_json(document: &impl Serialize) -> Result<(), Failure> {
-    let text = serde_json::to_string(document).map_err(|error| Failure::Output(error.into()))?;
+fn print_json(document: &impl Serialize) -> Result<(), ShelfCommandError> {
+    let text =
+        serde_json::to_string(document).map_err(|error| ShelfCommandError::Output(error.into()))?;
     print(&text)
 }
 

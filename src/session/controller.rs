@@ -23,7 +23,7 @@ use crate::words::{Detail, Remark, Sentence, Spoken, Words};
 /// use marlinspeak::words::{Detail, Words};
 ///
 /// let mut saved = Settings::default();
-/// saved.prose.detail = Detail::Brief;
+/// saved.verbosity.detail = Detail::Brief;
 /// let wishes = Wishes { detail: Some(Detail::Plain), ..Wishes::default() };
 /// let session = Session::new(Words::english(), saved, wishes);
 /// assert_eq!(session.words().detail(), Detail::Plain);
@@ -78,13 +78,13 @@ pub struct Session {
 impl Session {
     /// A session with nothing in hand.
     pub fn new(mut words: Words, settings: Settings, wishes: Wishes) -> Self {
-        let detail = wishes.detail.unwrap_or(settings.prose.detail);
+        let detail = wishes.detail.unwrap_or(settings.verbosity.detail);
         words.set_detail(detail);
         let speech = settings.speech_in(&words);
         Self {
             words,
             detail,
-            at_once: wishes.at_once.unwrap_or(settings.prose.at_once),
+            at_once: wishes.at_once.unwrap_or(settings.verbosity.at_once),
             checks: wishes.checks.unwrap_or_default(),
             pedals: Pedals::new(settings.bindings.clone(), settings.times),
             settings,

@@ -2,7 +2,7 @@
 
 use super::controller::Session;
 use super::effect::Effect;
-use crate::settings::{Prose, Settings};
+use crate::settings::{Settings, Verbosity};
 use crate::voice::Cue;
 use crate::words::Words;
 
@@ -42,8 +42,8 @@ impl Session {
         self.effects.push(Effect::SetSpeech(speech));
     }
 
-    pub(super) fn prefer_prose(&mut self, prose: Prose) {
-        self.settings.prose = prose;
+    pub(super) fn prefer_verbosity(&mut self, verbosity: Verbosity) {
+        self.settings.verbosity = verbosity;
         self.effects
             .push(Effect::KeepSettings(Box::new(self.settings.clone())));
     }

@@ -7,7 +7,7 @@ use super::effect::{Effect, Timer};
 use super::walk::Action;
 use crate::guide::{AtOnce, Phase, Place};
 use crate::pedal::{Intent, Press};
-use crate::settings::Prose;
+use crate::settings::Verbosity;
 use crate::voice::{Cue, SpeechSettings};
 use crate::words::{Detail, Remark, Spoken};
 
@@ -140,9 +140,9 @@ impl Session {
         self.words.set_detail(detail);
         if !tie.is_lesson() {
             self.detail = detail;
-            self.prefer_prose(Prose {
+            self.prefer_verbosity(Verbosity {
                 detail,
-                ..self.settings.prose
+                ..self.settings.verbosity
             });
         }
         let said = self.words.say_detail();
@@ -153,9 +153,9 @@ impl Session {
     pub(super) fn portion(&mut self, change: fn(AtOnce) -> AtOnce) {
         let Some(tie) = &self.tie else { return };
         self.at_once = change(tie.walk.script().at_once());
-        self.prefer_prose(Prose {
+        self.prefer_verbosity(Verbosity {
             at_once: self.at_once,
-            ..self.settings.prose
+            ..self.settings.verbosity
         });
         let said = self.words.say_at_once(self.at_once);
         self.retell(said);

@@ -4,7 +4,7 @@
 use std::time::Duration;
 
 use crate::pedal::{Intent, Press, Times};
-use crate::settings::{DISTANCES, Light, SCREEN_WIDTHS, Settings};
+use crate::settings::{ColourScheme, DISTANCES, SCREEN_WIDTHS, Settings};
 use crate::voice::{SpeechSettings, VoiceName};
 use crate::words::{SettingShown, Spoken, Words, turned};
 
@@ -259,9 +259,9 @@ impl SettingsList {
             Setting::CueVolume => new.cues.volume = percent(new.cues.volume, by),
             Setting::Flash => new.flash = !new.flash,
             Setting::Theme => {
-                new.light = match new.light {
-                    Light::Dark => Light::Bright,
-                    Light::Bright => Light::Dark,
+                new.colours = match new.colours {
+                    ColourScheme::Dark => ColourScheme::Light,
+                    ColourScheme::Light => ColourScheme::Dark,
                 }
             }
             Setting::Distance => {
@@ -319,9 +319,9 @@ impl SettingsList {
             Setting::Cues => flag(settings.cues.is_on),
             Setting::CueVolume => number(settings.cues.volume.into()),
             Setting::Flash => flag(settings.flash),
-            Setting::Theme => SettingShown::Choice(match settings.light {
-                Light::Dark => "dark",
-                Light::Bright => "light",
+            Setting::Theme => SettingShown::Choice(match settings.colours {
+                ColourScheme::Dark => "dark",
+                ColourScheme::Light => "light",
             }),
             Setting::Distance => SettingShown::Length(settings.screen.distance),
             Setting::ScreenWidth => match settings.screen.width {

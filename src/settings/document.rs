@@ -9,7 +9,7 @@ use serde::Deserialize;
 use serde_json::{Value, json};
 use strum::VariantNames;
 
-use super::{Cues, DISTANCES, Light, Prose, SCREEN_WIDTHS, Screen, Settings};
+use super::{ColourScheme, Cues, DISTANCES, SCREEN_WIDTHS, ScreenGeometry, Settings, Verbosity};
 use crate::files::{self, Document, FieldError, Fields, FormatError};
 use crate::guide::AtOnce;
 use crate::pedal::{Bindings, Input, Intent, Times};
@@ -112,14 +112,14 @@ fn known_fields(settings: &Settings) -> Result<Fields, FormatError> {
         "manners": speech.collect::<Fields>(),
         "cues": { "on": settings.cues.is_on, "volume": settings.cues.volume },
         "flash": settings.flash,
-        "theme": <&str>::from(settings.light),
+        "theme": <&str>::from(settings.colours),
         "screen": {
             "distance_mm": settings.screen.distance,
             "width_mm": settings.screen.width,
         },
         "pacing": settings.pacing,
-        "detail": settings.prose.detail.name(),
-        "at_once": match settings.prose.at_once {
+        "detail": settings.verbosity.detail.name(),
+        "at_once": match settings.verbosity.at_once {
             AtOnce::WholeLeg => json!("leg"),
             AtOnce::UpTo(most) => json!(most),
         },
@@ -130,7 +130,7 @@ fn known_fields(settings: &Settings) -> Result<Fields, FormatError> {
 #[derive(Deserialize)]
 struct SettingsFields {
     language: Option<String>,
-    units: Option<Choice<Units>>,
+    units: Option<Named<Units>>,
     bindings: Vec<BindingField>,
     presses: PressesSection,
     /// How each language is spoken; the name that this has in the file is an older one.
@@ -138,10 +138,10 @@ struct SettingsFields {
     speech: BTreeMap<String, SpeechSection>,
     cues: CuesSection,
     flash: bool,
-    theme: Choice<Light>,
+    theme: Named<ColourScheme>,
     screen: ScreenSection,
     pacing: bool,
-    detail: Choice<Detail>,
+    detail: Named<Detail>,
     at_once: AtOnceField,
 }
 
@@ -183,7 +183,7 @@ struct Within<N, const LEAST: u16, const MOST: u16>(N);
 /// One of a few, by its name.
 #[derive(Deserialize)]
 #[serde(try_from = "String", bound = "T: FromStr + VariantNames")]
-struct Choice<T>(T);
+struct Named<T>(T);
 
 #[derive(Deserialize)]
 #[serde(try_from = "Value")]
@@ -217,13 +217,13 @@ impl From<SettingsFields> for Settings {
                 volume: fields.cues.volume.0,
             },
             flash: fields.flash,
-            light: fields.theme.0,
-            screen: Screen {
+            colours: fields.theme.0,
+            screen: ScreenGeometry {
                 distance: fields.screen.distance_mm.0,
                 width: fields.screen.width_mm.map(|width| width.0),
             },
             pacing: fields.pacing,
-            prose: Prose {
+            verbosity: Verbosity {
                 detail: fields.detail.0,
                 at_once: fields.at_once.0,
             },
@@ -259,7 +259,7 @@ impl<N: TryFrom<u16>, const LEAST: u16, const MOST: u16> TryFrom<Value> for With
     }
 }
 
-impl<T: FromStr + VariantNames> TryFrom<String> for Choice<T> {
+impl<T: FromStr + VariantNames> TryFrom<String> for Named<T> {
     type Error = String;
 
     fn try_from(given: String) -> Result<Self, String> {

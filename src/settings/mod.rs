@@ -10,4 +10,6 @@ mod preferences;
 
 pub use document::VERSION;
 pub use file::{Opened, SettingsError, SettingsFile, SettingsHealth};
-pub use preferences::{Cues, DISTANCES, Light, Prose, SCREEN_WIDTHS, Screen, Settings};
+pub use preferences::{
+    ColourScheme, Cues, DISTANCES, SCREEN_WIDTHS, ScreenGeometry, Settings, Verbosity,
+};

@@ -1,4 +1,4 @@
-//! The preferences themselves.
+//! What a tyer can prefer, whatever it looks like in a document.
 
 use std::collections::BTreeMap;
 use std::ops::RangeInclusive;
@@ -10,9 +10,9 @@ use crate::pedal::{Bindings, Times};
 use crate::voice::SpeechSettings;
 use crate::words::{Detail, Tongue, Words};
 
-/// Bounds of [`Screen::distance`], in millimetres.
+/// Bounds of [`ScreenGeometry::distance`], in millimetres.
 pub const DISTANCES: RangeInclusive<u16> = 300..=6000;
-/// Bounds of [`Screen::width`], in millimetres.
+/// Bounds of [`ScreenGeometry::width`], in millimetres.
 pub const SCREEN_WIDTHS: RangeInclusive<u16> = 50..=5000;
 
 /// Everything the tyer can set.
@@ -26,18 +26,18 @@ pub struct Settings {
     pub times: Times,
     /// How the voice speaks each language, by the language's tag.
     pub speech: BTreeMap<String, SpeechSettings>,
-    /// The short sounds.
+    /// The short sounds that go with steps and presses.
     pub cues: Cues,
     /// Whether the edge of the screen flashes where a sound would tell something.
     pub flash: bool,
-    /// Dark or light.
-    pub light: Light,
-    /// The screen, and how far it is.
-    pub screen: Screen,
+    /// Whether letters are light or dark.
+    pub colours: ColourScheme,
+    /// How large the screen is, and how far away.
+    pub screen: ScreenGeometry,
     /// Whether the steps move on by themselves.
     pub pacing: bool,
-    /// How much is told.
-    pub prose: Prose,
+    /// How much is told of a step.
+    pub verbosity: Verbosity,
 }
 
 impl Settings {
@@ -68,12 +68,12 @@ impl Settings {
     }
 }
 
-/// The short sounds.
+/// The short sounds that go with steps and presses.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Cues {
-    /// Whether there are any.
+    /// Whether they sound at all.
     pub is_on: bool,
-    /// Percent, 0 to 100.
+    /// Percent of full volume, 0 to 100.
     pub volume: u8,
 }
 
@@ -88,26 +88,25 @@ impl Default for Cues {
 
 /// Whether letters are light or dark. The names in documents must stay as they are.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, EnumString, IntoStaticStr, VariantNames)]
-pub enum Light {
+#[strum(serialize_all = "lowercase")]
+pub enum ColourScheme {
     /// Light letters on a dark ground.
     #[default]
-    #[strum(serialize = "dark")]
     Dark,
     /// Dark letters on a light ground.
-    #[strum(serialize = "light")]
-    Bright,
+    Light,
 }
 
-/// The screen, and how far it is.
+/// How large the screen is, and how far away.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Screen {
+pub struct ScreenGeometry {
     /// From the eye to the screen, in millimetres.
     pub distance: u16,
     /// The width of the picture on the screen, in millimetres; none when it is not known.
     pub width: Option<u16>,
 }
 
-impl Default for Screen {
+impl Default for ScreenGeometry {
     /// Across a bench; *common practice, no source*.
     fn default() -> Self {
         Self {
@@ -117,11 +116,11 @@ impl Default for Screen {
     }
 }
 
-/// How much is told.
+/// How much is told of a step.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub struct Prose {
-    /// In how many words.
+pub struct Verbosity {
+    /// In how many words it is told.
     pub detail: Detail,
-    /// How much of a leg.
+    /// How much of a leg is told at once.
     pub at_once: AtOnce,
 }

@@ -40,7 +40,7 @@ impl IfThere {
 
 /// What became of a tie that came to the shelf.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Fate {
+pub enum ImportOutcome {
     /// It kept its id.
     Kept,
     /// The shelf has another tie of its id, so it got a new one.
@@ -58,7 +58,7 @@ pub struct Imported {
     /// As it stands on the shelf now.
     pub tie: Tie,
     /// Under which id.
-    pub fate: Fate,
+    pub fate: ImportOutcome,
 }
 
 /// What a backup holds.
@@ -227,16 +227,16 @@ impl Shelf {
         if self.examine(&was).tie.as_ref() == Some(&tie) {
             return Ok(Imported {
                 tie,
-                fate: Fate::AlreadyHere,
+                fate: ImportOutcome::AlreadyHere,
             });
         }
         // A time from another clock must not stand before all that this shelf will ever save.
         tie.touched = tie.touched.min(self.now_or_newest()?);
         let (_held, tie) = self.add(tie)?;
         let fate = if tie.id == was {
-            Fate::Kept
+            ImportOutcome::Kept
         } else {
-            Fate::Renumbered { was }
+            ImportOutcome::Renumbered { was }
         };
         Ok(Imported { tie, fate })
     }

@@ -42,12 +42,12 @@ pub enum Kept {
 
 /// Saves ties behind the caller's back. Letting go of it saves what is still to be saved.
 pub struct Keeper {
-    desk: Arc<Desk>,
+    queue: Arc<SaveQueue>,
 }
 
 /// What the callers and the thread share. Never entered while the disk is at work.
 #[derive(Default)]
-struct Desk {
+struct SaveQueue {
     work: Mutex<Work>,
     /// Rung when there is something to do.
     bell: Condvar,
@@ -77,52 +77,52 @@ impl Keeper {
     /// # Errors
     /// [`ShelfError::File`] when the system has no thread to give.
     pub fn start(shelf: Shelf, notify: impl Fn(Kept) + Send + 'static) -> Result<Self, ShelfError> {
-        let desk = Arc::new(Desk::default());
+        let queue = Arc::new(SaveQueue::default());
         let folder = shelf.folder().to_owned();
-        let in_thread = Arc::clone(&desk);
+        let in_thread = Arc::clone(&queue);
         thread::Builder::new()
             .name("keeper".to_owned())
             .spawn(move || in_thread.work_at(&shelf, &notify))
             .map_err(ShelfError::io(FileAction::Write, &folder))?;
-        Ok(Self { desk })
+        Ok(Self { queue })
     }
 
     /// Has this state of a tie saved. It takes the place of an earlier one that still waits.
     pub fn keep(&self, tie: Tie) {
-        let mut work = enter(&self.desk.work);
+        let mut work = enter(&self.queue.work);
         work.failed.retain(|other| other.id != tie.id);
         work.retry_now();
         match work.waiting.iter_mut().find(|other| other.id == tie.id) {
             Some(waiting) => *waiting = tie,
             None => work.waiting.push(tie),
         }
-        self.desk.bell.notify_all();
+        self.queue.bell.notify_all();
     }
 
     /// Lets go of a tie as soon as its last state is saved.
     pub fn put_away(&self, held: Held) {
-        enter(&self.desk.work).leaving.push(held);
-        self.desk.bell.notify_all();
+        enter(&self.queue.work).leaving.push(held);
+        self.queue.bell.notify_all();
     }
 
     /// Waits until everything asked for is on disk, at most this long, and says whether it is.
     pub fn flush(&self, at_most: Duration) -> bool {
-        let mut work = enter(&self.desk.work);
+        let mut work = enter(&self.queue.work);
         work.retry_now();
-        self.desk.bell.notify_all();
-        self.desk.wait(work, at_most, |work| !work.is_idle());
-        enter(&self.desk.work).is_idle()
+        self.queue.bell.notify_all();
+        self.queue.wait(work, at_most, |work| !work.is_idle());
+        enter(&self.queue.work).is_idle()
     }
 }
 
 impl Drop for Keeper {
     fn drop(&mut self) {
-        let mut work = enter(&self.desk.work);
+        let mut work = enter(&self.queue.work);
         work.retry_now();
         work.closing = true;
-        self.desk.bell.notify_all();
+        self.queue.bell.notify_all();
         // A disk that does not answer must not keep the program from ending.
-        self.desk.wait(work, LAST_CHANCE, |work| !work.closed);
+        self.queue.wait(work, LAST_CHANCE, |work| !work.closed);
     }
 }
 
@@ -152,7 +152,7 @@ impl Work {
     }
 }
 
-impl Desk {
+impl SaveQueue {
     /// The life of the thread.
     fn work_at(&self, place: &Shelf, notify: &dyn Fn(Kept)) {
         while let Some(tie) = self.next() {

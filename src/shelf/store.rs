@@ -30,7 +30,7 @@ pub(super) struct Shared {
 
 /// Everything on the shelf.
 #[derive(Clone, Debug, Default)]
-pub struct Listing {
+pub struct ShelfListing {
     /// The ties, newest first.
     pub ties: Vec<Tie>,
     /// What could not be read, and what was done about it.
@@ -102,9 +102,9 @@ impl Shelf {
     ///
     /// # Errors
     /// [`ShelfError::File`] when the folder cannot be read. A missing folder is an empty shelf.
-    pub fn list(&self) -> Result<Listing, ShelfError> {
+    pub fn list(&self) -> Result<ShelfListing, ShelfError> {
         let Names { ids, strangers } = Names::in_folder(&self.folder)?;
-        let mut listing = Listing::default();
+        let mut listing = ShelfListing::default();
         for id in &ids {
             let examined = self.examine_or_repair(id);
             listing.ties.extend(examined.tie);

@@ -11,7 +11,8 @@ use super::{Sentence, Spoken, Words};
 use crate::bench::{LengthError, Pace};
 use crate::files::{FileError, FormatError};
 use crate::shelf::{
-    Backup, DocumentError, Fate, MOST_MINUTES, Restored, ShelfError, Shelved, TieStatus, Totals,
+    Backup, DocumentError, ImportOutcome, MOST_MINUTES, Restored, ShelfError, Shelved, TieStatus,
+    Totals,
 };
 
 impl Words {
@@ -90,7 +91,7 @@ impl Words {
 
     /// What came from a file.
     pub fn brought_in(&self, file: &Path, restored: &Restored) -> Sentence {
-        let is_known = |fate: &Fate| matches!(fate, Fate::AlreadyHere);
+        let is_known = |fate: &ImportOutcome| matches!(fate, ImportOutcome::AlreadyHere);
         let known = restored
             .ties
             .iter()

@@ -4,7 +4,7 @@ use std::fs;
 
 use jiff::Timestamp;
 use marlinspeak::files::{FileError, FormatError};
-use marlinspeak::shelf::{DocumentError, Fate, IfThere, ShelfError};
+use marlinspeak::shelf::{DocumentError, IfThere, ImportOutcome, ShelfError};
 
 use crate::{document, five_by_six, fresh, leg, set_aside, two_copies};
 
@@ -20,8 +20,14 @@ fn a_tie_goes_to_another_shelf_and_keeps_its_id() {
         Err(ShelfError::File(FileError::Exists { .. }))
     ));
     let imported = other.import(&file).unwrap();
-    assert_eq!((&imported.tie, &imported.fate), (&tie, &Fate::Kept));
-    assert_eq!(other.import(&file).unwrap().fate, Fate::AlreadyHere);
+    assert_eq!(
+        (&imported.tie, &imported.fate),
+        (&tie, &ImportOutcome::Kept)
+    );
+    assert_eq!(
+        other.import(&file).unwrap().fate,
+        ImportOutcome::AlreadyHere
+    );
     assert_eq!(other.list().unwrap().ties, [tie]);
 }
 
@@ -36,7 +42,7 @@ fn an_imported_tie_does_not_replace_the_one_of_its_id() {
     let imported = shelf.import(&file).unwrap();
     assert_eq!(
         imported.fate,
-        Fate::Renumbered {
+        ImportOutcome::Renumbered {
             was: tie.id().clone()
         }
     );
@@ -116,7 +122,7 @@ fn a_backup_brings_everything_back_in_its_order() {
     assert_eq!((backup.ties, backup.left_out.len()), (4, 1));
 
     let (_elsewhere, other) = fresh();
-    for fate in [Fate::Kept, Fate::AlreadyHere] {
+    for fate in [ImportOutcome::Kept, ImportOutcome::AlreadyHere] {
         let restored = other.restore(&file).unwrap();
         assert_eq!(other.list().unwrap().ties, ties);
         assert!(restored.ties.iter().all(|tie| tie.fate == fate));

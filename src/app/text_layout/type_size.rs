@@ -8,7 +8,7 @@
 
 use iced::Size;
 
-use crate::settings::Screen;
+use crate::settings::ScreenGeometry;
 
 /// Height of the capitals in sizes of the type: `sCapHeight / unitsPerEm` of B612, bold and
 /// regular alike.
@@ -27,7 +27,7 @@ pub fn height(minutes: f32, distance: f32) -> f32 {
 }
 
 /// How much larger than 1 everything should be drawn. `monitor_width` is in pixels.
-pub fn scale(screen: Screen, monitor_width: Option<f32>) -> f32 {
+pub fn scale(screen: ScreenGeometry, monitor_width: Option<f32>) -> f32 {
     let pixel = match (screen.width, monitor_width) {
         (Some(width), Some(pixels)) if pixels > 0.0 => f32::from(width) / pixels,
         _ => USUAL_PIXEL,
@@ -64,7 +64,7 @@ mod tests {
     fn at_the_scale_a_pixel_of_type_is_a_minute_of_arc() {
         for distance in [500, 1000, 2000, 3000] {
             for (width, pixels) in [(531, 1920.0_f32), (344, 1366.0), (1210, 3840.0)] {
-                let screen = Screen {
+                let screen = ScreenGeometry {
                     distance,
                     width: Some(width),
                 };

@@ -1,6 +1,6 @@
 //! Whether there is a display that answers.
 
-use super::{Finding, PATIENCE, within};
+use super::{Finding, TIMEOUT, within};
 use crate::words::Words;
 
 /// What was found.
@@ -44,7 +44,7 @@ fn find() -> Display {
     if let Some(name) = named("WAYLAND_DISPLAY") {
         let folder = env::var_os("XDG_RUNTIME_DIR").map(PathBuf::from);
         let socket = folder.unwrap_or_default().join(Path::new(&name));
-        return match within(PATIENCE, move || UnixStream::connect(socket)) {
+        return match within(TIMEOUT, move || UnixStream::connect(socket)) {
             Some(Ok(_)) => Display::Answers(name),
             Some(Err(_)) | None => Display::Silent(name),
         };
@@ -53,7 +53,7 @@ fn find() -> Display {
         return Display::None;
     };
     let asked = name.clone();
-    match within(PATIENCE, move || x11rb::connect(Some(&asked)).map(drop)) {
+    match within(TIMEOUT, move || x11rb::connect(Some(&asked)).map(drop)) {
         Some(Ok(())) => Display::Answers(name),
         Some(Err(ConnectError::SetupFailed(refusal))) => {
             let reason = String::from_utf8_lossy(&refusal.reason).trim().to_owned();

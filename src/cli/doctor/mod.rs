@@ -24,7 +24,7 @@ use crate::voice::CuePlayer;
 use crate::words::Words;
 
 /// How long a device may take to answer.
-const PATIENCE: Duration = Duration::from_secs(5);
+const TIMEOUT: Duration = Duration::from_secs(5);
 /// With less room than this on the disk a tie may not be kept, in bytes. *From common sense:* a
 /// document of a tie has a few thousand.
 const LEAST_ROOM: u64 = 10_000_000;
@@ -92,7 +92,7 @@ fn tell(words: &Words, line: &str) -> Result<(), Complaint> {
 
 /// What `ask` answers, unless it takes longer than this.
 fn within<T: Send + 'static>(
-    patience: Duration,
+    timeout: Duration,
     ask: impl FnOnce() -> T + Send + 'static,
 ) -> Option<T> {
     let (tell, answer) = mpsc::channel();
@@ -100,11 +100,11 @@ fn within<T: Send + 'static>(
         .name("doctor".to_owned())
         .spawn(move || tell.send(ask()))
         .ok()?;
-    answer.recv_timeout(patience).ok()
+    answer.recv_timeout(timeout).ok()
 }
 
 fn sound(words: &Words) -> Finding {
-    let finds_device = within(PATIENCE, CuePlayer::finds_device).unwrap_or(false);
+    let finds_device = within(TIMEOUT, CuePlayer::finds_device).unwrap_or(false);
     let message = if finds_device {
         "doctor-sound"
     } else {
@@ -114,7 +114,7 @@ fn sound(words: &Words) -> Finding {
 }
 
 fn pedals(words: &Words) -> Finding {
-    let Plugged { controllers, midi } = within(PATIENCE, pedal::plugged).unwrap_or_default();
+    let Plugged { controllers, midi } = within(TIMEOUT, pedal::plugged).unwrap_or_default();
     Finding::well(words.doctor_pedals(controllers, midi))
 }
 

@@ -9,31 +9,31 @@ use crate::words::Words;
 
 pub(super) fn look(words: &Words) -> Finding {
     let timeouts = Timeouts::default();
-    let (tell, news) = mpsc::channel();
-    let started = Speaker::start(SystemVoice::maker(), move |news| {
+    let (tell, events) = mpsc::channel();
+    let started = Speaker::start(SystemVoice::maker(), move |event| {
         // Nobody listens any more once the question is answered.
-        let _ = tell.send(news);
+        let _ = tell.send(event);
     });
     let speaker = match started {
         Ok(speaker) => speaker,
         Err(error) => return lost(&VoiceError::NoService(error.to_string()), words),
     };
     let opening = timeouts.opening + timeouts.answer;
-    match wait(&news, opening, |news| {
-        matches!(news, VoiceEvent::Ready).then_some(())
+    match wait(&events, opening, |event| {
+        matches!(event, VoiceEvent::Ready).then_some(())
     }) {
-        Answer::Given(()) => {}
-        Answer::Lost(loss) => return lost(&loss, words),
-        Answer::TooLate => return lost(&VoiceError::NoAnswer, words),
+        Reply::Given(()) => {}
+        Reply::Lost(loss) => return lost(&loss, words),
+        Reply::TooLate => return lost(&VoiceError::NoAnswer, words),
     }
     speaker.voices();
     let listing = timeouts.listing + timeouts.answer;
-    let voices = wait(&news, listing, |news| match news {
+    let voices = wait(&events, listing, |event| match event {
         VoiceEvent::Voices(voices) => Some(voices),
         _ => None,
     });
     match voices {
-        Answer::Given(voices) => {
+        Reply::Given(voices) => {
             let language = words.tag().language;
             let fits = |voice: &&VoiceName| {
                 let spoken = voice.language.split(['-', '_']).next().unwrap_or_default();
@@ -47,8 +47,8 @@ pub(super) fn look(words: &Words) -> Finding {
                 Finding::ill(line)
             }
         }
-        Answer::Lost(loss) => lost(&loss, words),
-        Answer::TooLate => lost(&VoiceError::NoAnswer, words),
+        Reply::Lost(loss) => lost(&loss, words),
+        Reply::TooLate => lost(&VoiceError::NoAnswer, words),
     }
 }
 
@@ -63,26 +63,27 @@ fn lost(loss: &VoiceError, words: &Words) -> Finding {
     })
 }
 
-enum Answer<T> {
+/// What came of a question to the speech service.
+enum Reply<T> {
     Given(T),
     Lost(VoiceError),
     TooLate,
 }
 
-/// Waits for the news that answer a question, though not for ever.
+/// Waits for the event that answers a question, though not for ever.
 fn wait<T>(
-    news: &Receiver<VoiceEvent>,
-    patience: Duration,
+    events: &Receiver<VoiceEvent>,
+    timeout: Duration,
     mut answers: impl FnMut(VoiceEvent) -> Option<T>,
-) -> Answer<T> {
-    let until = Instant::now() + patience;
-    while let Ok(news) = news.recv_timeout(until.saturating_duration_since(Instant::now())) {
-        if let VoiceEvent::Lost(loss) = news {
-            return Answer::Lost(loss);
+) -> Reply<T> {
+    let until = Instant::now() + timeout;
+    while let Ok(event) = events.recv_timeout(until.saturating_duration_since(Instant::now())) {
+        if let VoiceEvent::Lost(loss) = event {
+            return Reply::Lost(loss);
         }
-        if let Some(answer) = answers(news) {
-            return Answer::Given(answer);
+        if let Some(answer) = answers(event) {
+            return Reply::Given(answer);
         }
     }
-    Answer::TooLate
+    Reply::TooLate
 }
