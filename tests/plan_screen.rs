@@ -10,7 +10,7 @@ use hands::Hands;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use marlinspeak::app::{Message, PlanField};
-use marlinspeak::bench::{Cord, Counts, Millimetres, Object, Tube, Wish, fit};
+use marlinspeak::bench::{Cord, Counts, FitWish, Millimetres, Object, Tube, fit};
 use marlinspeak::guide::Phase;
 use marlinspeak::shelf::PresetsFile;
 use tempfile::TempDir;
@@ -51,9 +51,9 @@ fn tiller(hands: &mut Hands) {
 
 /// The counts that `fit` names for the tiller, best first.
 fn answers(tube: Option<&Tube>) -> Vec<Counts> {
-    let wish = Wish {
+    let wish = FitWish {
         tube,
-        ..Wish::new(Object::new(mm(30.0), mm(30.0)), mm(4.0))
+        ..FitWish::new(Object::new(mm(30.0), mm(30.0)), mm(4.0))
     };
     fit(&wish).iter().map(|answer| answer.counts).collect()
 }

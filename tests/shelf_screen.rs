@@ -11,7 +11,7 @@ use hands::Hands;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use marlinspeak::app::Message;
-use marlinspeak::bench::{Cord, Millimetres};
+use marlinspeak::bench::{Cord, Millimetres, TieKind};
 use marlinspeak::guide::{AtOnce, Phase, Plan, Script};
 use marlinspeak::session::LogField;
 use marlinspeak::shelf::{Entry, Shelf, Tie, WorkTime};
@@ -349,7 +349,8 @@ fn what_was_used_is_written_down_and_teaches() {
     assert_eq!(entry.photograph, photograph.display().to_string());
     let cord = Cord::new(Millimetres::new(4.0).unwrap()).named("Tarred marline");
     assert_eq!(ledger.measured(&cord), (1, 1));
-    assert!(ledger.correction(&cord).length() > 1.05);
+    let kind = TieKind::from(entry.counts);
+    assert!(ledger.correction(&cord, kind).length() > 1.05);
 
     // On the shelf the form opens again with what was kept.
     hands.press(letter("s"));

@@ -1,7 +1,8 @@
 # Object, cord and tube: what is asked, what can be wrong with it, and the knots that fit.
 #
 # Arguments that come back:
-#   $asking   what was being said: object, girth, cover, cord, tube, rows, pin, thread, wall, have
+#   $asking   what was being said: object, girth, cover, cord, tube, rows, pin, thread,
+#             wall, ring-width, tube-length, have
 #   $given    the text as it was typed
 #   lengths   each one argument with its unit (see lengths.ftl): "40 Millimeter" for the ear,
 #             "40 mm" for the eye
@@ -16,6 +17,8 @@ ask-length-unreadable = { $asking ->
         [tube] Der Durchmesser des Rohrs
         [pin] Die Länge der Stifte
         [wall] Die Wandstärke des Rohrs
+        [ring-width] Die Breite der Ringe
+        [tube-length] Die Länge des Rohrs
        *[have] Die Länge der vorhandenen Schnur
     } kann nicht „{ $given }“ sein: Gib eine Zahl mit mm, cm, m, in oder ft an, etwa { $example }.
 ask-length-unit = { $asking ->
@@ -26,6 +29,8 @@ ask-length-unit = { $asking ->
         [tube] Der Durchmesser des Rohrs
         [pin] Die Länge der Stifte
         [wall] Die Wandstärke des Rohrs
+        [ring-width] Die Breite der Ringe
+        [tube-length] Die Länge des Rohrs
        *[have] Die Länge der vorhandenen Schnur
     } hat eine Einheit, die hier nicht bekannt ist, „{ $unit }“ in „{ $given }“: Nimm mm, cm, m, in oder ft, etwa { $example }.
 ask-length-comma = { $asking ->
@@ -36,8 +41,22 @@ ask-length-comma = { $asking ->
         [tube] Der Durchmesser des Rohrs
         [pin] Die Länge der Stifte
         [wall] Die Wandstärke des Rohrs
+        [ring-width] Die Breite der Ringe
+        [tube-length] Die Länge des Rohrs
        *[have] Die Länge der vorhandenen Schnur
     } lässt sich auf zwei Arten lesen, „{ $given }“: Schreib einen Punkt, oder lass das Komma weg.
+ask-length-fraction = { $asking ->
+        [object] Der Durchmesser des Gegenstands
+        [girth] Der Umfang des Gegenstands
+        [cover] Die zu bedeckende Länge
+        [cord] Die Dicke der Schnur
+        [tube] Der Durchmesser des Rohrs
+        [pin] Die Länge der Stifte
+        [wall] Die Wandstärke des Rohrs
+        [ring-width] Die Breite der Ringe
+        [tube-length] Die Länge des Rohrs
+       *[have] Die Länge der vorhandenen Schnur
+    } ist ein Bruch ohne Einheit, „{ $given }“: Sind es Zoll, dann schreib { $given }in; sonst gib mm oder cm dazu an, etwa { $example }.
 ask-length-nought = { $asking ->
         [object] Der Durchmesser des Gegenstands
         [girth] Der Umfang des Gegenstands
@@ -46,6 +65,8 @@ ask-length-nought = { $asking ->
         [tube] Der Durchmesser des Rohrs
         [pin] Die Länge der Stifte
         [wall] Die Wandstärke des Rohrs
+        [ring-width] Die Breite der Ringe
+        [tube-length] Die Länge des Rohrs
        *[have] Die Länge der vorhandenen Schnur
     } muss größer als null sein, und „{ $given }“ ist es nicht: Gib eine Länge an, etwa { $example }.
 ask-length-range = { $asking ->
@@ -56,6 +77,8 @@ ask-length-range = { $asking ->
         [tube] Der Durchmesser des Rohrs
         [pin] Die Länge der Stifte
         [wall] Die Wandstärke des Rohrs
+        [ring-width] Die Breite der Ringe
+        [tube-length] Die Länge des Rohrs
        *[have] Die Länge der vorhandenen Schnur
     } muss von 0,01 mm bis 100 m gehen, und „{ $given }“ liegt nicht dazwischen: Gib eine Länge an, etwa { $example }.
 
@@ -77,12 +100,23 @@ ask-missing = { $asking ->
        *[tube] Das Rohr fehlt: Füge seinen Durchmesser hinzu, etwa --tube 40mm.
     }
 ask-object-twice = Der Gegenstand ist mit Durchmesser und mit Umfang angegeben: Gib nur eines von beiden an.
+# $given: what was typed.
+ask-firm-unknown = „{ $given }“ ist keine Art von Schnur: Sag hard (hart), soft (weich) oder flat (flach), etwa --firm soft.
+# $least, $most: the numbers taken. $soft: that of soft line.
+ask-give-range = Wie dicht eine Schnur liegt, ist eine Zahl von { $least } bis { $most }, und „{ $given }“ ist keine: Versuch es mit { $soft }, das ist weiche Schnur.
+ask-give-twice = Die Schnur ist durch ihre Art und durch eine Zahl angegeben: Gib nur eines von beiden an, --firm oder --cord-give.
+ask-price = Ein Preis ist eine Zahl von 0 bis { $most }, und „{ $given }“ ist keine: Gib ihn ohne Währung an, etwa 0,35.
+# A cord was named as shops name it. $designation: its type in the standard.
+cord-understood = Die Schnur wird als Nylonschnur vom Typ { $designation } genommen, { $diameter } dick.
 ask-without-tube = { $asking ->
         [rows] Lochreihen gehören zu einem Rohr, und es ist keines angegeben
         [pin] Eine Stiftlänge gehört zu einem Rohr, und es ist keines angegeben
         [thread] Ein Gewinde gehört zu einem Rohr, und es ist keines angegeben
+        [ring-width] Eine Ringbreite gehört zu einem Rohr, und es ist keines angegeben
+        [tube-length] Eine Rohrlänge gehört zu einem Rohr mit Durchmesser, und es ist keines angegeben
        *[wall] Eine Wandstärke gehört zu einem Rohr, und es ist keines angegeben
     }: Füge seinen Durchmesser hinzu, etwa 40mm.
+ask-without-rings = Eine Ringbreite gehört zu Ringen, und es sind keine angegeben: Füge ihre Lochreihen hinzu, etwa --rows 12.
 # $standards: designations with a diameter. $kept: names of cords, or none.
 ask-cord-unknown = „{ $given }“ ist keine Schnur: Gib ihre Dicke an, etwa 4mm, oder eine genormte Schnur ({ $standards }){ $kept ->
         [none] . Auch Schnüre, die unter einem Namen gemerkt sind, lassen sich angeben; noch ist keine gemerkt.
@@ -108,10 +142,10 @@ rack-newer = Die gemerkten Rohre und Schnüre hat ein neueres Marlinspeak geschr
 rig-no-row = Keine Reihe dieses Rohrs ({ $rows } Löcher) lässt sich gleichmäßig auf { $bights } Buchten verteilen: Möglich sind { $can_take } Buchten.
 rig-cord-thick = Eine Schnur von { $cord } ist dicker als das Rohr von { $tube }: Nimm eine dünnere Schnur oder ein dickeres Rohr.
 # $most_bights and $most_passes: the most that do go, or 0 for none.
-rig-tube-full = { $bights } Buchten in { $passes ->
+rig-no-tuck = { $bights } Buchten in { $passes ->
         [one] 1 Durchgang
        *[other] { $passes } Durchgängen
-    } haben auf diesem Rohr keinen Platz: Nimm ein Rohr von mindestens { $tube }{ $most_bights ->
+    } lassen auf diesem Rohr keinen Platz zum Durchstecken: Nimm ein Rohr von mindestens { $tube }{ $most_bights ->
         [0] { "" }
        *[other] , oder höchstens { $most_bights } Buchten
     }{ $most_passes ->
@@ -119,6 +153,20 @@ rig-tube-full = { $bights } Buchten in { $passes ->
         [one] , oder 1 Durchgang
        *[other] , oder höchstens { $most_passes } Durchgänge
     }.
+# $gap: between the pins. $needed: what the cords of a bight take. $pin: pins no thicker than
+# this would do, or none.
+rig-pins-too-close = Zwischen { $bights } Stiften bleiben auf diesem Rohr { $gap }, und die Schnüre einer Bucht brauchen { $needed }: Nimm ein Rohr von mindestens { $tube }{ $most_bights ->
+        [0] { "" }
+       *[other] , oder höchstens { $most_bights } Buchten
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , oder 1 Durchgang
+       *[other] , oder höchstens { $most_passes } Durchgänge
+    }{ $pin ->
+        [none] { "" }
+       *[other] , oder Stifte von höchstens { $pin }
+    }.
+rig-tube-short = Dieser Knoten nimmt mit seinen Ringen { $needed } vom Rohr ein, und das Rohr ist { $length } lang: Nimm ein längeres Rohr oder einen Knoten mit weniger Parten.
 shape-cord-thick = Eine Schnur von { $cord } ist dicker als der Gegenstand von { $object }: Nimm eine Schnur von höchstens { $object }.
 # $cord_below: a cord thinner than this does, or none.
 shape-too-full = { $bights } Buchten in { $passes ->
@@ -153,7 +201,17 @@ fit-cover-long = Nichts passt: Knoten, die mit dieser Schnur { $wanted } erreich
     }.
 # $would_fit, $can_take: bights.
 fit-no-row = Nichts passt auf dieses Rohr: Die Knoten für den Gegenstand haben { $would_fit } Buchten, und in die Reihen des Rohrs passen { $can_take }; nimm ein anderes Rohr oder eine Reihe, die sich durch eine dieser Zahlen teilen lässt.
-fit-tube-thin = Nichts passt auf dieses Rohr: Mit { $tube } ist es zu dünn für die Schnüre; nimm ein Rohr von mindestens { $would_do }.
+# $pin: pins no thicker than this would do as well, or none.
+fit-tube-thin = Nichts passt auf dieses Rohr: Mit { $tube } Durchmesser ist es zu dünn für die Schnüre; nimm ein Rohr von mindestens { $would_do }{ $pin ->
+        [none] { "" }
+       *[other] , oder Stifte von höchstens { $pin }
+    }.
+fit-tube-short = Nichts passt auf dieses Rohr: Es ist { $length } lang, und ein Knoten mit seinen Ringen nimmt mindestens { $would_do } ein; nimm ein längeres Rohr.
+# $others: knots that were not asked for.
+fit-filtered = Nichts passt zu dem, was du sehen willst, und { $others ->
+        [one] ein anderer Knoten passt
+       *[other] { $others } andere Knoten passen
+    }: Verlang weniger auf einmal.
 fit-have-short = Nichts passt zur vorhandenen Schnur: Das wenigste, das reichen würde, sind { $least }, und vorhanden sind { $at_hand }; nimm mehr Schnur, oder bedecke weniger.
 fit-nothing = Nichts passt: Versuch es mit dünnerer Schnur, mit einer anderen zu bedeckenden Länge oder ohne ein bestimmtes Rohr.
 
@@ -161,13 +219,31 @@ fit-nothing = Nichts passt: Versuch es mit dünnerer Schnur, mit einer anderen z
 
 # $count: how many fit. $shown: how many are listed.
 fit-heading = { $count ->
-        [one] Ein Knoten bedeckt { $cover } auf einem Gegenstand von { $object } mit Schnur von { $cord }.
-       *[other] { $count } Knoten bedecken { $cover } auf einem Gegenstand von { $object } mit Schnur von { $cord }{ $shown ->
+        [one] Ein Knoten bedeckt { $cover } auf einem Gegenstand von { $object } Durchmesser mit Schnur von { $cord }.
+       *[other] { $count } Knoten bedecken { $cover } auf einem Gegenstand von { $object } Durchmesser mit Schnur von { $cord }{ $shown ->
             [0] .
            *[other] ; die { $shown } besten zuerst.
         }
     }
 fit-more = „--most { $count }“ zeigt sie alle.
+# Below the table.
+# $pace: own when the log knows the tyer’s, or usual.
+fit-times = { $pace ->
+        [own] Die Zeiten gelten für dein eigenes Tempo.
+       *[usual] Die Zeiten gelten für ein übliches Tempo, denn deines kennt das Protokoll noch nicht.
+    }
+fit-twins = Jeder Knoten steht in der Webart, die am wenigsten Durchstecken verlangt: eins über, eins unter, mit über oder mit unter begonnen; beide sehen gleich aus. „--weave 1“ behält die mit über begonnene.
+# Ties that the figures of the knots listed were corrected from: $least to $most.
+fit-corrected = { $least ->
+        [0] Manche Zahlen sind nach dem berichtigt, was du gemessen hast, { $most ->
+            [one] 1 Arbeit
+           *[other] bis zu { $most } Arbeiten
+        }.
+       *[other] Berichtigt nach dem, was du gemessen hast, { $most ->
+            [one] 1 Arbeit
+           *[other] { $most } Arbeiten
+        }.
+    }
 # Heads of columns.
 fit-head-rank = { "#" }
 fit-head-leads = Parten
@@ -175,19 +251,27 @@ fit-head-bights = Buchten
 fit-head-passes = Durchgänge
 fit-head-strands = Stränge
 fit-head-width = Breite
+fit-head-range = von – bis
 fit-head-cover = Deckung
-fit-head-angle = Winkel
 fit-head-cord = Schnur
-fit-head-legs = Bahnen
+fit-head-tucks = Durchstecken
+fit-head-time = Zeit
 fit-head-drawn = dichtgeholt
+fit-head-cost = Kosten
 # What stands in them.
 fit-cell-width = { $width }
+fit-cell-range = { $tight } – { $widest }
 fit-cell-cover = { $cover } %
-fit-cell-angle = { $angle }°
 fit-cell-cord = { $long }
-fit-cell-drawn = { $faired ->
-        [yes] ganz
-       *[no] offen
+fit-cell-time = { $hours ->
+        [0] { $minutes } min
+       *[other] { $hours } h { $minutes } min
+    }
+fit-cell-cost = { $cost }
+fit-cell-drawn = { $drawn ->
+        [tight] fest
+        [eased] gelockert
+       *[open] offen
     }
 
 # A knot on the plan screen, in large type. Example: 5 Parten, 6 Buchten, doppelt
@@ -197,16 +281,28 @@ plan-answer = { $leads } Parten, { $bights } Buchten, { $passes ->
         [3] dreifach
        *[other] { $passes } Durchgänge
     }
-# Below it, in two lines. Example: 29,8 mm breit, ganz dichtgeholt, verdeckt 100 %
-plan-answer-shape = { $width } breit, { $faired ->
-        [yes] ganz dichtgeholt
-       *[no] offen gelassen
-    }, verdeckt { $cover } %
-# Example: 1,88 m Schnur, 24 Bahnen mit 66°
+# Below it, in two lines. $drawn: where it is drawn up to between $tight and $widest. $scallop: how
+# far the gaps between bights reach in. Beispiel: 36 mm breit, fest (35,8 mm bis 50,5 mm), verdeckt 86 %, Bögen 4,2 mm tief
+plan-answer-shape = { $width } breit, { $drawn ->
+        [tight] fest
+        [eased] gelockert
+       *[open] offen
+    } ({ $tight } bis { $widest }), verdeckt { $cover } %, Bögen { $scallop } tief
+# $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
+# $cost: or none. Beispiel: 1,88 m Schnur, 24 Bahnen mit 66°, 20-mal durchstecken (mit über begonnen 32), etwa 40 min
 plan-answer-work = { $long } Schnur{ $strands ->
         [one] { "" }
        *[other] { " " }in { $strands } Strängen
-    }, { $legs } Bahnen mit { $angle }°
+    }, { $legs } Bahnen mit { $angle }°, { $tucks }-mal durchstecken{ $other_tucks ->
+        [0] { "" }
+       *[other] { " " }(mit über begonnen { $other_tucks })
+    }, etwa { $hours ->
+        [0] { $minutes } min
+       *[other] { $hours } h { $minutes } min
+    }{ $cost ->
+        [none] { "" }
+       *[other] , kostet { $cost }
+    }
 # Spoken when it is chosen. $rank: 1 is the best. $count: how many there are.
 plan-answer-say = Knoten { $rank } von { $count }: { $leads } Parten, { $bights } Buchten, { $passes ->
         [1] einfach
@@ -216,7 +312,21 @@ plan-answer-say = Knoten { $rank } von { $count }: { $leads } Parten, { $bights 
     }{ $strands ->
         [one] { "" }
        *[other] , in { $strands } Strängen
-    }. Er wird { $width } breit und verdeckt { $cover } Prozent. Er braucht { $long } Schnur und hat { $legs } Bahnen.
+    }. Er wird { $width } breit, { $drawn ->
+        [tight] fest durchgeholt
+        [eased] ein wenig gelockert
+       *[open] offen gelassen
+    }, und verdeckt { $cover } Prozent. Er braucht { $long } Schnur, hat { $legs } Bahnen, verlangt { $tucks }-mal Durchstecken und dauert etwa { $hours ->
+        [0] { $minutes ->
+            [one] 1 Minute
+           *[other] { $minutes } Minuten
+        }
+        [one] 1 Stunde { $minutes } Minuten
+       *[other] { $hours } Stunden { $minutes } Minuten
+    }{ $cost ->
+        [none] .
+       *[other] ; er kostet { $cost }.
+    }
 
 ## A rigged tube, as the command rig prints it
 
@@ -225,18 +335,19 @@ rig-heading = { $leads } Parten, { $bights } Buchten, { $passes ->
         [2] doppelt
         [3] dreifach
        *[other] { $passes } Durchgänge
-    }, auf einem Rohr von { $tube } mit Schnur von { $cord }
-rig-finished = Fertig: { $width } breit, { $faired ->
-        [yes] ganz dichtgeholt
-       *[no] offen gelassen
-    }, verdeckt { $cover } %, Bahnen { $angle }° zur Achse. Das Durchholen nimmt { $slack } aus jeder Bahn.
+    }, auf einem Rohr von { $tube } Durchmesser mit Schnur von { $cord }
+rig-finished = Fertig: { $width } breit, { $drawn ->
+        [tight] ganz dichtgeholt
+       *[open] geöffnet von { $tight }
+    }, verdeckt { $cover } %, Bögen { $scallop } tief, Bahnen { $angle }° zur Achse. Das Durchholen nimmt { $slack } aus jeder Bahn.
 rig-in-the-bag = Im Beutel
 rig-on-the-tube = Auf dem Rohr
 rig-all-holes = Löcher { $holes }
 rig-kept-tube = Das Rohr ist als { $name } gemerkt: Gib von jetzt an --tube { $name } an.
 rig-kept-cord = Die Schnur ist als { $name } gemerkt: Gib von jetzt an --cord { $name } an.
 
-most-unreadable = --most nimmt eine Zahl von Knoten von 1 bis 9999, und „{ $given }“ ist keine: Versuch es mit --most 20.
+# $option takes a whole number.
+option-number = { $option } nimmt eine ganze Zahl von { $least } bis { $most }, und „{ $given }“ ist keine: Versuch es mit { $option } { $example }.
 
 ## The plan screen
 

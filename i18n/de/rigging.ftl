@@ -24,9 +24,9 @@ rigging-where-say = { $phase ->
 ## The bag
 
 # Example: Für den Beutel, Stück 1 von 6: das Rohr, 40 Millimeter dick. Weiter, wenn es da ist.
-kit-tube-say = Für den Beutel, Stück { $number } von { $items }: das Rohr, { $diameter } dick. Weiter, wenn es da ist.
-kit-tube-say-brief = Rohr, { $diameter } dick.
-kit-tube-say-teach = Für den Beutel, Stück { $number } von { $items }: das Rohr, { $diameter } dick. Weiter, wenn es da ist. Auf dem Rohr wird der Knoten gelegt, bevor er auf den Gegenstand kommt.
+kit-tube-say = Für den Beutel, Stück { $number } von { $items }: das Rohr, Durchmesser { $diameter }. Weiter, wenn es da ist.
+kit-tube-say-brief = Rohr, Durchmesser { $diameter }.
+kit-tube-say-teach = Für den Beutel, Stück { $number } von { $items }: das Rohr, Durchmesser { $diameter }. Weiter, wenn es da ist. Auf dem Rohr wird der Knoten gelegt, bevor er auf den Gegenstand kommt.
 kit-tube-show = Rohr, { $diameter }
 kit-tube-note = { "" }
 
@@ -182,17 +182,85 @@ rig-short-pins-note = Nimm mindestens { $needed }; diese halten { $hold ->
        *[other] { $hold } Durchgänge
     }
 
-rig-thick-object-say = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Der Gegenstand ist { $object } dick und das Rohr nur { $tube }. Lass den Knoten locker, bis er auf dem Gegenstand sitzt.
-rig-thick-object-say-brief = Vorsicht: Der Gegenstand ist { $object } dick und das Rohr nur { $tube }. Lass den Knoten locker, bis er auf dem Gegenstand sitzt.
-rig-thick-object-say-teach = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Der Gegenstand ist { $object } dick und das Rohr nur { $tube }. Lass den Knoten locker, bis er auf dem Gegenstand sitzt.
+rig-thick-object-say = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Der Gegenstand hat { $object } Durchmesser und das Rohr nur { $tube }. Lass den Knoten locker, bis er auf dem Gegenstand sitzt.
+rig-thick-object-say-brief = Vorsicht: Der Gegenstand hat { $object } Durchmesser und das Rohr nur { $tube }. Lass den Knoten locker, bis er auf dem Gegenstand sitzt.
+rig-thick-object-say-teach = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Der Gegenstand hat { $object } Durchmesser und das Rohr nur { $tube }. Lass den Knoten locker, bis er auf dem Gegenstand sitzt.
 rig-thick-object-show = Der Gegenstand ist dicker als das Rohr
 rig-thick-object-note = { $object } gegen { $tube }: Lass den Knoten locker, bis er auf dem Gegenstand sitzt
 
-rig-crowded-say = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: In diesem Knoten liegen die Kreuzungen nur { $spacing } auseinander, und runde Schnüre brauchen { $round }. Sie werden flach, und der Knoten wird vielleicht breiter als geplant.
-rig-crowded-say-brief = Vorsicht: In diesem Knoten liegen die Kreuzungen nur { $spacing } auseinander, und runde Schnüre brauchen { $round }. Sie werden flach, und der Knoten wird vielleicht breiter als geplant.
-rig-crowded-say-teach = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: In diesem Knoten liegen die Kreuzungen nur { $spacing } auseinander, und runde Schnüre brauchen { $round }. Sie werden flach, und der Knoten wird vielleicht breiter als geplant.
-rig-crowded-show = Enge Kreuzungen
-rig-crowded-note = { $spacing } auseinander, runde Schnüre brauchen { $round }: Der Knoten wird vielleicht breiter
+# $gap: between the pins. $comfortable: from where on it is easy. $most_bights, $most_passes: the most
+# for which it is, or 0. $tube: a tube of so much or more. $pin: pins no thicker than this, or none.
+rig-close-pins-say = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Zwischen den Stiften bleiben { $gap }, und die Schnüre einer Bucht gehen erst ab { $comfortable } leicht hindurch. Besser wäre ein Rohr von mindestens { $tube }{ $most_bights ->
+        [0] { "" }
+       *[other] , oder höchstens { $most_bights } Buchten
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , oder 1 Durchgang
+       *[other] , oder höchstens { $most_passes } Durchgänge
+    }{ $pin ->
+        [none] { "" }
+       *[other] , oder Stifte von höchstens { $pin }
+    }.
+rig-close-pins-say-brief = Vorsicht: Zwischen den Stiften bleiben { $gap }, und die Schnüre einer Bucht gehen erst ab { $comfortable } leicht hindurch. Besser wäre ein Rohr von mindestens { $tube }{ $most_bights ->
+        [0] { "" }
+       *[other] , oder höchstens { $most_bights } Buchten
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , oder 1 Durchgang
+       *[other] , oder höchstens { $most_passes } Durchgänge
+    }{ $pin ->
+        [none] { "" }
+       *[other] , oder Stifte von höchstens { $pin }
+    }.
+rig-close-pins-say-teach = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Zwischen den Stiften bleiben { $gap }, und die Schnüre einer Bucht gehen erst ab { $comfortable } leicht hindurch. Besser wäre ein Rohr von mindestens { $tube }{ $most_bights ->
+        [0] { "" }
+       *[other] , oder höchstens { $most_bights } Buchten
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , oder 1 Durchgang
+       *[other] , oder höchstens { $most_passes } Durchgänge
+    }{ $pin ->
+        [none] { "" }
+       *[other] , oder Stifte von höchstens { $pin }
+    }. Wo die Stifte eng stehen, klettern die Schnüre übereinander, und die Buchten werden ungleich.
+rig-close-pins-show = Die Stifte stehen eng
+rig-close-pins-note = { $gap } dazwischen, leicht ab { $comfortable }: besser ein Rohr von mindestens { $tube }{ $most_bights ->
+        [0] { "" }
+       *[other] , oder höchstens { $most_bights } Buchten
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , oder 1 Durchgang
+       *[other] , oder höchstens { $most_passes } Durchgänge
+    }{ $pin ->
+        [none] { "" }
+       *[other] , oder Stifte von höchstens { $pin }
+    }
+
+# $slack: out of each leg. $better: the tube with least slack, or none.
+rig-thick-tube-say = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Das Rohr ist viel dicker als der Gegenstand. Aus jeder von { $legs } Bahnen sind { $slack } durchzuholen.{ $better ->
+        [none] { "" }
+       *[other] { " " }Am wenigsten bliebe auf einem Rohr von { $better } Durchmesser.
+    }
+rig-thick-tube-say-brief = Vorsicht: Das Rohr ist viel dicker als der Gegenstand. Aus jeder von { $legs } Bahnen sind { $slack } durchzuholen.{ $better ->
+        [none] { "" }
+       *[other] { " " }Am wenigsten bliebe auf einem Rohr von { $better } Durchmesser.
+    }
+rig-thick-tube-say-teach = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Das Rohr ist viel dicker als der Gegenstand. Aus jeder von { $legs } Bahnen sind { $slack } durchzuholen.{ $better ->
+        [none] { "" }
+       *[other] { " " }Am wenigsten bliebe auf einem Rohr von { $better } Durchmesser.
+    } Lose, die in kleinen Schritten Runde um Runde durchgeholt wird, lässt den Knoten gleichmäßig.
+rig-thick-tube-show = Viel Lose auf diesem Rohr
+rig-thick-tube-note = { $slack } aus jeder von { $legs } Bahnen{ $better ->
+        [none] { "" }
+       *[other] ; am wenigsten auf einem Rohr von { $better } Durchmesser
+    }
+
+# $ring: width of a ring. $slack: out of each leg. $would_do: rings of so much or less.
+rig-wide-rings-say = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Die Ringe sind { $ring } breit und halten die Ränder auseinander. Aus jeder Bahn sind { $slack } durchzuholen. Ringe von höchstens { $would_do } wären nicht im Weg.
+rig-wide-rings-say-brief = Vorsicht: Die Ringe sind { $ring } breit und halten die Ränder auseinander. Aus jeder Bahn sind { $slack } durchzuholen. Ringe von höchstens { $would_do } wären nicht im Weg.
+rig-wide-rings-say-teach = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Die Ringe sind { $ring } breit und halten die Ränder auseinander. Aus jeder Bahn sind { $slack } durchzuholen. Ringe von höchstens { $would_do } wären nicht im Weg. Lose, die in kleinen Schritten Runde um Runde durchgeholt wird, lässt den Knoten gleichmäßig.
+rig-wide-rings-show = Die Ringe sind breit für diesen Knoten
+rig-wide-rings-note = { $slack } aus jeder Bahn; Ringe von höchstens { $would_do } wären nicht im Weg
 
 ## Rigging: rings with holes
 
@@ -361,28 +429,28 @@ rig-pins-note-how = Stifte { $length }{ $key ->
 # Example: Einrichten, Schritt 3 von 7. Setz den Kopf-Ring so, dass seine Lochreihe 42 Millimeter über der
 # des Fuß-Rings steht. Dreh ihn, bis sein Loch 1 gerade über Loch 1 des Fuß-Rings steht.
 # $half: yes when the ring is turned half a hole on.
-rig-space-say = Einrichten, Schritt { $number } von { $tasks }. Setz den Kopf-Ring so, dass seine Lochreihe { $spacing } über der des Fuß-Rings steht. { $half ->
+rig-space-say = Einrichten, Schritt { $number } von { $tasks }. Setz den Kopf-Ring so, dass seine Lochreihe { $spacing } über der des Fuß-Rings steht, von Stiftreihe zu Stiftreihe. { $half ->
         [yes] Dreh ihn, bis sein Loch 1 ein halbes Loch weiter { $hand ->
             [left] links
            *[right] rechts
         } steht als Loch 1 des Fuß-Rings, auf halbem Weg zu dessen Loch 2.
        *[no] Dreh ihn, bis sein Loch 1 gerade über Loch 1 des Fuß-Rings steht.
     }
-rig-space-say-brief = Ringe { $spacing } auseinander, { $half ->
+rig-space-say-brief = Stiftreihen { $spacing } auseinander, { $half ->
         [yes] Kopf-Loch 1 ein halbes Loch weiter nach { $hand ->
             [left] links.
            *[right] rechts.
         }
        *[no] Kopf-Loch 1 gerade über Fuß-Loch 1.
     }
-rig-space-say-teach = Einrichten, Schritt { $number } von { $tasks }. Setz den Kopf-Ring so, dass seine Lochreihe { $spacing } über der des Fuß-Rings steht. { $half ->
+rig-space-say-teach = Einrichten, Schritt { $number } von { $tasks }. Setz den Kopf-Ring so, dass seine Lochreihe { $spacing } über der des Fuß-Rings steht, von Stiftreihe zu Stiftreihe. { $half ->
         [yes] Dreh ihn, bis sein Loch 1 ein halbes Loch weiter { $hand ->
             [left] links
            *[right] rechts
         } steht als Loch 1 des Fuß-Rings, auf halbem Weg zu dessen Loch 2.
        *[no] Dreh ihn, bis sein Loch 1 gerade über Loch 1 des Fuß-Rings steht.
     } Bei diesem Abstand haben die Bahnen die Lose, die der fertige Knoten braucht.
-rig-space-show = Ringe { $spacing } auseinander
+rig-space-show = Stiftreihen { $spacing } auseinander
 rig-space-note = { $half ->
         [yes] Kopfring ein halbes Loch weiter nach { $hand ->
             [left] links

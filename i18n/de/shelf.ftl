@@ -218,6 +218,7 @@ log-field-say = { $field ->
 log-length-unreadable = „{ $given }“ ist keine Länge: Gib eine Zahl und eine Einheit an, etwa 4 mm, 5/32 in oder 2,5 m.
 log-length-unit = „{ $given }“ hat eine Einheit, die hier nicht bekannt ist: Bekannt sind mm, cm, m, in und ft; versuch es mit 4 mm.
 log-length-comma = Das Komma in „{ $given }“ lässt sich auf zwei Arten lesen: Schreib einen Punkt für die Dezimalen, oder lass es weg.
+log-length-fraction = „{ $given }“ ist ein Bruch ohne Einheit: Sind es Zoll, dann schreib { $given }in; sonst gib mm oder cm dazu an.
 log-length-positive = Eine Länge muss größer als null sein, und „{ $given }“ ist es nicht: Versuch es mit 4 mm, oder lass das Feld leer.
 log-length-range = Eine Länge muss von 0,01 mm bis 100 m gehen, und „{ $given }“ liegt nicht dazwischen: Versuch es mit einer anderen Einheit.
 log-left-over-more = Es ist mehr Schnur übrig, als zugeschnitten wurde: Sieh nach, ob beide Einheiten stimmen.

@@ -1,7 +1,8 @@
 # Object, cord and tube: what is asked, what can be wrong with it, and the knots that fit.
 #
 # Arguments that come back:
-#   $asking   what was being said: object, girth, cover, cord, tube, rows, pin, thread, wall, have
+#   $asking   what was being said: object, girth, cover, cord, tube, rows, pin, thread,
+#             wall, ring-width, tube-length, have
 #   $given    the text as it was typed
 #   lengths   each one argument with its unit (see lengths.ftl): "29.8 mm"
 
@@ -15,6 +16,8 @@ ask-length-unreadable = { $asking ->
         [tube] The diameter of the tube
         [pin] The length of the pins
         [wall] The wall of the tube
+        [ring-width] The width of the rings
+        [tube-length] The length of the tube
        *[have] The cord at hand
     } cannot be “{ $given }”: give a number with mm, cm, m, in or ft, such as { $example }.
 ask-length-unit = { $asking ->
@@ -25,6 +28,8 @@ ask-length-unit = { $asking ->
         [tube] The diameter of the tube
         [pin] The length of the pins
         [wall] The wall of the tube
+        [ring-width] The width of the rings
+        [tube-length] The length of the tube
        *[have] The cord at hand
     } has a unit that is not known, “{ $unit }” in “{ $given }”: use mm, cm, m, in or ft, such as { $example }.
 ask-length-comma = { $asking ->
@@ -35,8 +40,22 @@ ask-length-comma = { $asking ->
         [tube] The diameter of the tube
         [pin] The length of the pins
         [wall] The wall of the tube
+        [ring-width] The width of the rings
+        [tube-length] The length of the tube
        *[have] The cord at hand
     } may be read two ways, “{ $given }”: write it with a point or without the comma.
+ask-length-fraction = { $asking ->
+        [object] The diameter of the object
+        [girth] The girth of the object
+        [cover] The length to be covered
+        [cord] The thickness of the cord
+        [tube] The diameter of the tube
+        [pin] The length of the pins
+        [wall] The wall of the tube
+        [ring-width] The width of the rings
+        [tube-length] The length of the tube
+       *[have] The cord at hand
+    } is a fraction without a unit, “{ $given }”: if it is inches, write { $given }in; else give it with mm or cm, such as { $example }.
 ask-length-nought = { $asking ->
         [object] The diameter of the object
         [girth] The girth of the object
@@ -45,6 +64,8 @@ ask-length-nought = { $asking ->
         [tube] The diameter of the tube
         [pin] The length of the pins
         [wall] The wall of the tube
+        [ring-width] The width of the rings
+        [tube-length] The length of the tube
        *[have] The cord at hand
     } must be more than nought and “{ $given }” is not: give a length such as { $example }.
 ask-length-range = { $asking ->
@@ -55,6 +76,8 @@ ask-length-range = { $asking ->
         [tube] The diameter of the tube
         [pin] The length of the pins
         [wall] The wall of the tube
+        [ring-width] The width of the rings
+        [tube-length] The length of the tube
        *[have] The cord at hand
     } must be from 0.01 mm to 100 m and “{ $given }” is not: give a length such as { $example }.
 
@@ -76,12 +99,23 @@ ask-missing = { $asking ->
        *[tube] The tube is missing: add its diameter, such as --tube 40mm.
     }
 ask-object-twice = The object is given by diameter and by girth: give one of the two.
+# $given: what was typed.
+ask-firm-unknown = “{ $given }” is not a kind of cord: say hard, soft or flat, such as --firm soft.
+# $least, $most: the numbers taken. $soft: that of soft line.
+ask-give-range = How closely a cord lies is a number from { $least } to { $most } and “{ $given }” is not one: try { $soft }, which is soft line.
+ask-give-twice = The cord is told by its kind and by a number: give one of the two, --firm or --cord-give.
+ask-price = A price is a number from 0 to { $most } and “{ $given }” is not one: give it without a currency, such as 0.35.
+# A cord was named as shops name it. $designation: its type in the standard.
+cord-understood = The cord is taken for nylon cord of type { $designation }, { $diameter } thick.
 ask-without-tube = { $asking ->
         [rows] Rows belong to a tube and none is given
         [pin] A pin length belongs to a tube and none is given
         [thread] A thread belongs to a tube and none is given
+        [ring-width] A width of rings belongs to a tube and none is given
+        [tube-length] A length belongs to a tube whose diameter is known and none is given
        *[wall] A wall belongs to a tube and none is given
     }: add its diameter, such as 40mm.
+ask-without-rings = A width of rings belongs to rings and none are given: add their rows of holes, such as --rows 12.
 # $standards: designations with a diameter. $kept: names of cords, or none.
 ask-cord-unknown = “{ $given }” is not a cord: give its thickness, such as 4mm, or a standard cord ({ $standards }){ $kept ->
         [none] . Cords that you keep by name can be given too; none is kept yet.
@@ -107,10 +141,10 @@ rack-newer = The tubes and cords kept by name were written by a newer Marlinspea
 rig-no-row = No row of this tube ({ $rows } holes) can be shared evenly among { $bights } bights: it takes { $can_take } bights.
 rig-cord-thick = A cord of { $cord } is thicker than the tube of { $tube }: use a thinner cord or a thicker tube.
 # $most_bights and $most_passes: the most that do go, or 0 for none.
-rig-tube-full = { $bights } bights in { $passes ->
+rig-no-tuck = { $bights } bights in { $passes ->
         [one] 1 pass
        *[other] { $passes } passes
-    } leave no room on this tube: use a tube of { $tube } or more{ $most_bights ->
+    } leave no room to tuck on this tube: use a tube of { $tube } or more{ $most_bights ->
         [0] { "" }
        *[other] , or at most { $most_bights } bights
     }{ $most_passes ->
@@ -118,6 +152,20 @@ rig-tube-full = { $bights } bights in { $passes ->
         [one] , or 1 pass
        *[other] , or at most { $most_passes } passes
     }.
+# $gap: between the pins. $needed: what the cords of a bight take. $pin: pins no thicker than
+# this would do, or none.
+rig-pins-too-close = { $bights } pins on this tube leave { $gap } between them, and the cords of a bight need { $needed }: use a tube of { $tube } or more{ $most_bights ->
+        [0] { "" }
+       *[other] , or at most { $most_bights } bights
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , or 1 pass
+       *[other] , or at most { $most_passes } passes
+    }{ $pin ->
+        [none] { "" }
+       *[other] , or pins no thicker than { $pin }
+    }.
+rig-tube-short = This knot with its rings takes up { $needed } of the tube, which is { $length } long: use a longer tube, or a knot of fewer leads.
 shape-cord-thick = A cord of { $cord } is thicker than the object of { $object }: use a cord of { $object } at the most.
 # $cord_below: a cord thinner than this does, or none.
 shape-too-full = { $bights } bights in { $passes ->
@@ -152,7 +200,17 @@ fit-cover-long = Nothing fits: knots that reach { $wanted } with this cord leave
     }.
 # $would_fit, $can_take: bights.
 fit-no-row = Nothing fits this tube: the knots for the object have { $would_fit } bights, and the rows of the tube take { $can_take }; use another tube or a row that can be shared by one of these.
-fit-tube-thin = Nothing fits this tube: of { $tube } it is too thin for the cords; use a tube of { $would_do } or more.
+# $pin: pins no thicker than this would do as well, or none.
+fit-tube-thin = Nothing fits this tube: { $tube } across, it is too thin for the cords; use a tube of { $would_do } or more{ $pin ->
+        [none] { "" }
+       *[other] , or pins no thicker than { $pin }
+    }.
+fit-tube-short = Nothing fits this tube: it is { $length } long, and a knot with its rings takes up { $would_do } at the least; use a longer tube.
+# $others: knots that were not asked for.
+fit-filtered = Nothing fits what you asked to see, and { $others ->
+        [one] one other knot does
+       *[other] { $others } other knots do
+    }: ask for less at once.
 fit-have-short = Nothing fits the cord at hand: the least that would do is { $least }, and there are { $at_hand }; get more cord, or cover less.
 fit-nothing = Nothing fits: try a thinner cord, another length to be covered, or no particular tube.
 
@@ -160,13 +218,31 @@ fit-nothing = Nothing fits: try a thinner cord, another length to be covered, or
 
 # $count: how many fit. $shown: how many are listed.
 fit-heading = { $count ->
-        [one] One knot covers { $cover } of an object { $object } thick with { $cord } cord.
-       *[other] { $count } knots cover { $cover } of an object { $object } thick with { $cord } cord{ $shown ->
+        [one] One knot covers { $cover } of an object { $object } across with { $cord } cord.
+       *[other] { $count } knots cover { $cover } of an object { $object } across with { $cord } cord{ $shown ->
             [0] .
            *[other] ; the { $shown } best first.
         }
     }
 fit-more = “--most { $count }” lists them all.
+# Below the table.
+# $pace: own when the log knows the tyer’s, or usual.
+fit-times = { $pace ->
+        [own] Times are at your own pace.
+       *[usual] Times are at a usual pace, since the log does not know yours yet.
+    }
+fit-twins = Each knot is given in the weave that takes fewest tucks: over one, under one, begun with over or with under, which look alike. “--weave 1” keeps the one begun with over.
+# Ties that the figures of the knots listed were corrected from: $least to $most.
+fit-corrected = { $least ->
+        [0] Some figures are corrected by what you measured, { $most ->
+            [one] 1 tie
+           *[other] up to { $most } ties
+        }.
+       *[other] Corrected by what you measured, { $most ->
+            [one] 1 tie
+           *[other] { $most } ties
+        }.
+    }
 # Heads of columns.
 fit-head-rank = { "#" }
 fit-head-leads = leads
@@ -174,19 +250,27 @@ fit-head-bights = bights
 fit-head-passes = passes
 fit-head-strands = strands
 fit-head-width = width
+fit-head-range = from – to
 fit-head-cover = cover
-fit-head-angle = legs at
 fit-head-cord = cord to cut
-fit-head-legs = legs
+fit-head-tucks = tucks
+fit-head-time = time
 fit-head-drawn = drawn up
+fit-head-cost = cost
 # What stands in them.
 fit-cell-width = { $width }
+fit-cell-range = { $tight } – { $widest }
 fit-cell-cover = { $cover } %
-fit-cell-angle = { $angle }°
 fit-cell-cord = { $long }
-fit-cell-drawn = { $faired ->
-        [yes] fully
-       *[no] left open
+fit-cell-time = { $hours ->
+        [0] { $minutes } min
+       *[other] { $hours } h { $minutes } min
+    }
+fit-cell-cost = { $cost }
+fit-cell-drawn = { $drawn ->
+        [tight] tight
+        [eased] eased
+       *[open] open
     }
 
 # A knot on the plan screen, in large type. Example: 5 lead 6 bight, doubled
@@ -196,16 +280,28 @@ plan-answer = { $leads } lead { $bights } bight, { $passes ->
         [3] tripled
        *[other] { $passes } passes
     }
-# Below it, in two lines. Example: 29.8 mm wide, drawn up fully, hides 100 %
-plan-answer-shape = { $width } wide, { $faired ->
-        [yes] drawn up fully
-       *[no] left open
-    }, hides { $cover } %
-# Example: 1.88 m of cord, 24 legs at 66°
+# Below it, in two lines. $drawn: where it is drawn up to between $tight and $widest. $scallop: how
+# far the gaps between bights reach in. Example: 36 mm wide, tight (35.8 mm to 50.5 mm), hides 86 %, scallops 4.2 mm deep
+plan-answer-shape = { $width } wide, { $drawn ->
+        [tight] tight
+        [eased] eased
+       *[open] open
+    } ({ $tight } to { $widest }), hides { $cover } %, scallops { $scallop } deep
+# $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
+# $cost: or none. Example: 1.88 m of cord, 24 legs at 66°, 20 tucks (begun with over 32), about 40 min
 plan-answer-work = { $long } of cord{ $strands ->
         [one] { "" }
        *[other] { " " }in { $strands } strands
-    }, { $legs } legs at { $angle }°
+    }, { $legs } legs at { $angle }°, { $tucks } tucks{ $other_tucks ->
+        [0] { "" }
+       *[other] { " " }(begun with over { $other_tucks })
+    }, about { $hours ->
+        [0] { $minutes } min
+       *[other] { $hours } h { $minutes } min
+    }{ $cost ->
+        [none] { "" }
+       *[other] , costs { $cost }
+    }
 # Spoken when it is chosen. $rank: 1 is the best. $count: how many there are.
 plan-answer-say = Knot { $rank } of { $count }: { $leads } lead, { $bights } bight, { $passes ->
         [1] single
@@ -215,7 +311,21 @@ plan-answer-say = Knot { $rank } of { $count }: { $leads } lead, { $bights } big
     }{ $strands ->
         [one] { "" }
        *[other] , in { $strands } strands
-    }. It comes out { $width } wide and hides { $cover } per cent. It takes { $long } of cord and { $legs } legs.
+    }. It comes out { $width } wide, { $drawn ->
+        [tight] drawn up tight
+        [eased] eased a little
+       *[open] left open
+    }, and hides { $cover } per cent. It takes { $long } of cord, { $legs } legs, { $tucks } tucks and about { $hours ->
+        [0] { $minutes ->
+            [one] 1 minute
+           *[other] { $minutes } minutes
+        }
+        [one] 1 hour { $minutes } minutes
+       *[other] { $hours } hours { $minutes } minutes
+    }{ $cost ->
+        [none] .
+       *[other] , and costs { $cost }.
+    }
 
 ## A rigged tube, as the command rig prints it
 
@@ -224,18 +334,19 @@ rig-heading = { $leads } lead { $bights } bight, { $passes ->
         [2] doubled
         [3] tripled
        *[other] { $passes } passes
-    }, on a tube { $tube } thick with { $cord } cord
-rig-finished = Finished: { $width } wide, { $faired ->
-        [yes] drawn up fully
-       *[no] left open
-    }, hides { $cover } %, legs { $angle }° from the axis. Fairing draws { $slack } out of each leg.
+    }, on a tube { $tube } across with { $cord } cord
+rig-finished = Finished: { $width } wide, { $drawn ->
+        [tight] drawn up tight
+       *[open] opened from { $tight }
+    }, hides { $cover } %, scallops { $scallop } deep, legs { $angle }° from the axis. Fairing draws { $slack } out of each leg.
 rig-in-the-bag = In the bag
 rig-on-the-tube = On the tube
 rig-all-holes = Holes { $holes }
 rig-kept-tube = The tube is kept as { $name }: give --tube { $name } from now on.
 rig-kept-cord = The cord is kept as { $name }: give --cord { $name } from now on.
 
-most-unreadable = --most takes a number of knots from 1 to 9999, and “{ $given }” is not one: try --most 20.
+# $option takes a whole number.
+option-number = { $option } takes a whole number from { $least } to { $most } and “{ $given }” is not one: try { $option } { $example }.
 
 ## The plan screen
 

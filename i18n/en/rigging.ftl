@@ -22,9 +22,9 @@ rigging-where-say = { $phase ->
 ## The bag
 
 # Example: For the bag, item 1 of 6: the tube, 40 millimetres thick. Next when it is there.
-kit-tube-say = For the bag, item { $number } of { $items }: the tube, { $diameter } thick. Next when it is there.
-kit-tube-say-brief = Tube, { $diameter } thick.
-kit-tube-say-teach = For the bag, item { $number } of { $items }: the tube, { $diameter } thick. Next when it is there. The tube is what the knot is tied on before it goes onto the object.
+kit-tube-say = For the bag, item { $number } of { $items }: the tube, { $diameter } across. Next when it is there.
+kit-tube-say-brief = Tube, { $diameter } across.
+kit-tube-say-teach = For the bag, item { $number } of { $items }: the tube, { $diameter } across. Next when it is there. The tube is what the knot is tied on before it goes onto the object.
 kit-tube-show = Tube, { $diameter }
 kit-tube-note = { "" }
 
@@ -179,17 +179,85 @@ rig-short-pins-note = Use { $needed } or more; these hold { $hold ->
        *[other] { $hold } passes
     }
 
-rig-thick-object-say = Rigging, step { $number } of { $tasks }. Take care: the object is { $object } thick and the tube only { $tube }. Leave the knot loose until it is over the object.
-rig-thick-object-say-brief = Take care: the object is { $object } thick and the tube only { $tube }. Leave the knot loose until it is over the object.
-rig-thick-object-say-teach = Rigging, step { $number } of { $tasks }. Take care: the object is { $object } thick and the tube only { $tube }. Leave the knot loose until it is over the object.
+rig-thick-object-say = Rigging, step { $number } of { $tasks }. Take care: the object is { $object } across and the tube only { $tube }. Leave the knot loose until it is over the object.
+rig-thick-object-say-brief = Take care: the object is { $object } across and the tube only { $tube }. Leave the knot loose until it is over the object.
+rig-thick-object-say-teach = Rigging, step { $number } of { $tasks }. Take care: the object is { $object } across and the tube only { $tube }. Leave the knot loose until it is over the object.
 rig-thick-object-show = The object is thicker than the tube
 rig-thick-object-note = { $object } against { $tube }: leave the knot loose until it is over the object
 
-rig-crowded-say = Rigging, step { $number } of { $tasks }. Take care: in this knot the cords cross { $spacing } apart, and round cords need { $round }. They will flatten, and the knot may come out wider than planned.
-rig-crowded-say-brief = Take care: in this knot the cords cross { $spacing } apart, and round cords need { $round }. They will flatten, and the knot may come out wider than planned.
-rig-crowded-say-teach = Rigging, step { $number } of { $tasks }. Take care: in this knot the cords cross { $spacing } apart, and round cords need { $round }. They will flatten, and the knot may come out wider than planned.
-rig-crowded-show = Close crossings
-rig-crowded-note = { $spacing } apart, round cords need { $round }: the knot may come out wider
+# $gap: between the pins. $comfortable: from where on it is easy. $most_bights, $most_passes: the most
+# for which it is, or 0. $tube: a tube of so much or more. $pin: pins no thicker than this, or none.
+rig-close-pins-say = Rigging, step { $number } of { $tasks }. Take care: between the pins there are { $gap }, and the cords of a bight pass with ease from { $comfortable } on. Better would be a tube of { $tube } or more{ $most_bights ->
+        [0] { "" }
+       *[other] , or at most { $most_bights } bights
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , or 1 pass
+       *[other] , or at most { $most_passes } passes
+    }{ $pin ->
+        [none] { "" }
+       *[other] , or pins no thicker than { $pin }
+    }.
+rig-close-pins-say-brief = Take care: between the pins there are { $gap }, and the cords of a bight pass with ease from { $comfortable } on. Better would be a tube of { $tube } or more{ $most_bights ->
+        [0] { "" }
+       *[other] , or at most { $most_bights } bights
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , or 1 pass
+       *[other] , or at most { $most_passes } passes
+    }{ $pin ->
+        [none] { "" }
+       *[other] , or pins no thicker than { $pin }
+    }.
+rig-close-pins-say-teach = Rigging, step { $number } of { $tasks }. Take care: between the pins there are { $gap }, and the cords of a bight pass with ease from { $comfortable } on. Better would be a tube of { $tube } or more{ $most_bights ->
+        [0] { "" }
+       *[other] , or at most { $most_bights } bights
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , or 1 pass
+       *[other] , or at most { $most_passes } passes
+    }{ $pin ->
+        [none] { "" }
+       *[other] , or pins no thicker than { $pin }
+    }. Where pins stand close, the cords climb on one another and the bights come out uneven.
+rig-close-pins-show = The pins stand close
+rig-close-pins-note = { $gap } between them, easy from { $comfortable }: better a tube of { $tube } or more{ $most_bights ->
+        [0] { "" }
+       *[other] , or at most { $most_bights } bights
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , or 1 pass
+       *[other] , or at most { $most_passes } passes
+    }{ $pin ->
+        [none] { "" }
+       *[other] , or pins no thicker than { $pin }
+    }
+
+# $slack: out of each leg. $better: the tube with least slack, or none.
+rig-thick-tube-say = Rigging, step { $number } of { $tasks }. Take care: the tube is much thicker than the object. { $slack } will have to be drawn out of each of { $legs } legs.{ $better ->
+        [none] { "" }
+       *[other] { " " }A tube { $better } across would leave the least.
+    }
+rig-thick-tube-say-brief = Take care: the tube is much thicker than the object. { $slack } will have to be drawn out of each of { $legs } legs.{ $better ->
+        [none] { "" }
+       *[other] { " " }A tube { $better } across would leave the least.
+    }
+rig-thick-tube-say-teach = Rigging, step { $number } of { $tasks }. Take care: the tube is much thicker than the object. { $slack } will have to be drawn out of each of { $legs } legs.{ $better ->
+        [none] { "" }
+       *[other] { " " }A tube { $better } across would leave the least.
+    } Slack that is drawn out in small steps, round by round, keeps the knot even.
+rig-thick-tube-show = Much slack on this tube
+rig-thick-tube-note = { $slack } out of each of { $legs } legs{ $better ->
+        [none] { "" }
+       *[other] ; a tube { $better } across would leave the least
+    }
+
+# $ring: width of a ring. $slack: out of each leg. $would_do: rings of so much or less.
+rig-wide-rings-say = Rigging, step { $number } of { $tasks }. Take care: the rings are { $ring } wide and keep the rims apart. { $slack } will have to be drawn out of each leg. Rings no wider than { $would_do } would not stand in the way.
+rig-wide-rings-say-brief = Take care: the rings are { $ring } wide and keep the rims apart. { $slack } will have to be drawn out of each leg. Rings no wider than { $would_do } would not stand in the way.
+rig-wide-rings-say-teach = Rigging, step { $number } of { $tasks }. Take care: the rings are { $ring } wide and keep the rims apart. { $slack } will have to be drawn out of each leg. Rings no wider than { $would_do } would not stand in the way. Slack that is drawn out in small steps, round by round, keeps the knot even.
+rig-wide-rings-show = The rings are wide for this knot
+rig-wide-rings-note = { $slack } out of each leg; rings of { $would_do } or less would not stand in the way
 
 ## Rigging: rings with holes
 
@@ -356,30 +424,30 @@ rig-pins-note-how = Pins { $length }{ $key ->
     }. Snug, not hard.
 
 # Example: Rigging, step 3 of 7. Set the top ring so that its row of holes stands 42 millimetres
-# above that of the bottom ring. Turn it until its hole 1 stands straight above bottom hole 1.
+# above the row of the bottom ring, from pin row to pin row. Turn it until its hole 1 stands straight above bottom hole 1.
 # $half: yes when the ring is turned half a hole on.
-rig-space-say = Rigging, step { $number } of { $tasks }. Set the top ring so that its row of holes stands { $spacing } above the row of the bottom ring. { $half ->
+rig-space-say = Rigging, step { $number } of { $tasks }. Set the top ring so that its row of holes stands { $spacing } above the row of the bottom ring, from pin row to pin row. { $half ->
         [yes] Turn it until its hole 1 stands half a hole to the { $hand ->
             [left] left
            *[right] right
         } of bottom hole 1, half way to bottom hole 2.
        *[no] Turn it until its hole 1 stands straight above bottom hole 1.
     }
-rig-space-say-brief = Rings { $spacing } apart, { $half ->
+rig-space-say-brief = Pin rows { $spacing } apart, { $half ->
         [yes] top hole 1 half a hole on to the { $hand ->
             [left] left.
            *[right] right.
         }
        *[no] top hole 1 above bottom hole 1.
     }
-rig-space-say-teach = Rigging, step { $number } of { $tasks }. Set the top ring so that its row of holes stands { $spacing } above the row of the bottom ring. { $half ->
+rig-space-say-teach = Rigging, step { $number } of { $tasks }. Set the top ring so that its row of holes stands { $spacing } above the row of the bottom ring, from pin row to pin row. { $half ->
         [yes] Turn it until its hole 1 stands half a hole to the { $hand ->
             [left] left
            *[right] right
         } of bottom hole 1, half way to bottom hole 2.
        *[no] Turn it until its hole 1 stands straight above bottom hole 1.
     } So far apart, the legs have the slack that the finished knot needs.
-rig-space-show = Rings { $spacing } apart
+rig-space-show = Pin rows { $spacing } apart
 rig-space-note = { $half ->
         [yes] Top ring half a hole on to the { $hand ->
             [left] left

@@ -206,6 +206,7 @@ log-field-say = { $field ->
 log-length-unreadable = “{ $given }” is not a length: give a number and a unit, such as 4 mm, 5/32 in or 2.5 m.
 log-length-unit = “{ $given }” has a unit that is not known here: mm, cm, m, in and ft are; try 4 mm.
 log-length-comma = The comma in “{ $given }” can be read in two ways: write a point for decimals, or leave it out.
+log-length-fraction = “{ $given }” is a fraction without a unit: if it is inches, write { $given }in; else give it with mm or cm.
 log-length-positive = A length must be more than nought and “{ $given }” is not: try 4 mm, or leave the field empty.
 log-length-range = A length must be from 0.01 mm to 100 m and “{ $given }” is not: try another unit.
 log-left-over-more = More cord is left over than was cut: see that both have the right unit.

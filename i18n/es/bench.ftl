@@ -1,7 +1,8 @@
 # Object, cord and tube: what is asked, what can be wrong with it, and the knots that fit.
 #
 # Arguments that come back:
-#   $asking   what was being said: object, girth, cover, cord, tube, rows, pin, thread, wall, have
+#   $asking   what was being said: object, girth, cover, cord, tube, rows, pin, thread,
+#             wall, ring-width, tube-length, have
 #   $given    the text as it was typed
 #   lengths   each one argument with its unit (see lengths.ftl): "29,8 mm"
 
@@ -15,6 +16,8 @@ ask-length-unreadable = { $asking ->
         [tube] El diámetro del tubo
         [pin] El largo de las clavijas
         [wall] La pared del tubo
+        [ring-width] El ancho de los anillos
+        [tube-length] El largo del tubo
        *[have] El cabo disponible
     } no puede ser «{ $given }»: da un número con mm, cm, m, in o ft, por ejemplo { $example }.
 ask-length-unit = { $asking ->
@@ -25,6 +28,8 @@ ask-length-unit = { $asking ->
         [tube] El diámetro del tubo
         [pin] El largo de las clavijas
         [wall] La pared del tubo
+        [ring-width] El ancho de los anillos
+        [tube-length] El largo del tubo
        *[have] El cabo disponible
     } lleva una unidad que no se conoce, «{ $unit }» en «{ $given }»: usa mm, cm, m, in o ft, por ejemplo { $example }.
 ask-length-comma = { $asking ->
@@ -35,8 +40,22 @@ ask-length-comma = { $asking ->
         [tube] El diámetro del tubo
         [pin] El largo de las clavijas
         [wall] La pared del tubo
+        [ring-width] El ancho de los anillos
+        [tube-length] El largo del tubo
        *[have] El cabo disponible
     } se puede leer de dos maneras, «{ $given }»: escribe un punto para los decimales, o quita la coma.
+ask-length-fraction = { $asking ->
+        [object] El diámetro del objeto
+        [girth] El contorno del objeto
+        [cover] El largo que se va a cubrir
+        [cord] El grueso del cabo
+        [tube] El diámetro del tubo
+        [pin] El largo de las clavijas
+        [wall] La pared del tubo
+        [ring-width] El ancho de los anillos
+        [tube-length] El largo del tubo
+       *[have] El cabo disponible
+    } es una fracción sin unidad, «{ $given }»: si son pulgadas, escribe { $given }in; si no, ponle mm o cm, por ejemplo { $example }.
 ask-length-nought = { $asking ->
         [object] El diámetro del objeto
         [girth] El contorno del objeto
@@ -45,6 +64,8 @@ ask-length-nought = { $asking ->
         [tube] El diámetro del tubo
         [pin] El largo de las clavijas
         [wall] La pared del tubo
+        [ring-width] El ancho de los anillos
+        [tube-length] El largo del tubo
        *[have] El cabo disponible
     } tiene que ser mayor que cero y «{ $given }» no lo es: da una longitud, por ejemplo { $example }.
 ask-length-range = { $asking ->
@@ -55,6 +76,8 @@ ask-length-range = { $asking ->
         [tube] El diámetro del tubo
         [pin] El largo de las clavijas
         [wall] La pared del tubo
+        [ring-width] El ancho de los anillos
+        [tube-length] El largo del tubo
        *[have] El cabo disponible
     } tiene que ir de 0,01 mm a 100 m y «{ $given }» queda fuera: da una longitud, por ejemplo { $example }.
 
@@ -76,12 +99,23 @@ ask-missing = { $asking ->
        *[tube] Falta el tubo: añade su diámetro, por ejemplo --tube 40mm.
     }
 ask-object-twice = El objeto se da por su diámetro y por su contorno: da solo uno de los dos.
+# $given: what was typed.
+ask-firm-unknown = «{ $given }» no es una clase de cabo: di hard (duro), soft (blando) o flat (plano), por ejemplo --firm soft.
+# $least, $most: the numbers taken. $soft: that of soft line.
+ask-give-range = Lo juntas que quedan las vueltas de un cabo es un número de { $least } a { $most } y «{ $given }» no lo es: prueba con { $soft }, que es cabo blando.
+ask-give-twice = El cabo se da por su clase y por un número: da solo uno de los dos, --firm o --cord-give.
+ask-price = Un precio es un número de 0 a { $most } y «{ $given }» no lo es: dalo sin moneda, por ejemplo 0,35.
+# A cord was named as shops name it. $designation: its type in the standard.
+cord-understood = El cabo se toma por cabo de nailon del tipo { $designation }, de { $diameter } de grueso.
 ask-without-tube = { $asking ->
         [rows] Las filas son de un tubo y no se da ninguno
         [pin] El largo de las clavijas es de un tubo y no se da ninguno
         [thread] La rosca es de un tubo y no se da ninguno
+        [ring-width] El ancho de los anillos es de un tubo y no se da ninguno
+        [tube-length] El largo es de un tubo con diámetro y no se da ninguno
        *[wall] La pared es de un tubo y no se da ninguno
     }: añade su diámetro, por ejemplo 40mm.
+ask-without-rings = El ancho de los anillos pide anillos y no se da ninguno: añade sus filas de agujeros, por ejemplo --rows 12.
 # $standards: designations with a diameter. $kept: names of cords, or none.
 ask-cord-unknown = «{ $given }» no es un cabo: da su grueso, por ejemplo 4mm, o un cabo normalizado ({ $standards }){ $kept ->
         [none] . También vale un cabo que guardes por su nombre; aún no hay ninguno guardado.
@@ -107,10 +141,10 @@ rack-newer = Los tubos y cabos guardados por su nombre los escribió un Marlinsp
 rig-no-row = Ninguna fila de este tubo ({ $rows } agujeros) se puede repartir por igual entre { $bights } senos: admite { $can_take } senos.
 rig-cord-thick = Un cabo de { $cord } es más grueso que el tubo de { $tube }: usa un cabo más fino o un tubo más grueso.
 # $most_bights and $most_passes: the most that do go, or 0 for none.
-rig-tube-full = { $bights } senos en { $passes ->
+rig-no-tuck = { $bights } senos en { $passes ->
         [one] 1 pasada
        *[other] { $passes } pasadas
-    } no dejan sitio en este tubo: usa un tubo de { $tube } o más{ $most_bights ->
+    } no dejan sitio para pasar el cabo en este tubo: usa un tubo de { $tube } o más{ $most_bights ->
         [0] { "" }
        *[other] , o como mucho { $most_bights } senos
     }{ $most_passes ->
@@ -118,6 +152,20 @@ rig-tube-full = { $bights } senos en { $passes ->
         [one] , o 1 pasada
        *[other] , o como mucho { $most_passes } pasadas
     }.
+# $gap: between the pins. $needed: what the cords of a bight take. $pin: pins no thicker than
+# this would do, or none.
+rig-pins-too-close = Con { $bights } clavijas quedan { $gap } entre ellas en este tubo, y los cabos de un seno necesitan { $needed }: usa un tubo de { $tube } o más{ $most_bights ->
+        [0] { "" }
+       *[other] , o como mucho { $most_bights } senos
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , o 1 pasada
+       *[other] , o como mucho { $most_passes } pasadas
+    }{ $pin ->
+        [none] { "" }
+       *[other] , o clavijas de { $pin } como mucho
+    }.
+rig-tube-short = Este nudo ocupa con sus anillos { $needed } del tubo, que tiene { $length } de largo: usa un tubo más largo, o un nudo de menos ramales.
 shape-cord-thick = Un cabo de { $cord } es más grueso que el objeto de { $object }: usa un cabo de { $object } como mucho.
 # $cord_below: a cord thinner than this does, or none.
 shape-too-full = { $bights } senos en { $passes ->
@@ -152,7 +200,17 @@ fit-cover-long = Nada encaja: los nudos que llegan a { $wanted } con este cabo d
     }.
 # $would_fit, $can_take: bights.
 fit-no-row = Nada encaja en este tubo: los nudos para el objeto tienen { $would_fit } senos, y las filas del tubo admiten { $can_take }; usa otro tubo o una fila que se pueda repartir entre uno de esos números.
-fit-tube-thin = Nada encaja en este tubo: con { $tube } es demasiado fino para los cabos; usa un tubo de { $would_do } o más.
+# $pin: pins no thicker than this would do as well, or none.
+fit-tube-thin = Nada encaja en este tubo: con { $tube } de diámetro es demasiado fino para los cabos; usa un tubo de { $would_do } o más{ $pin ->
+        [none] { "" }
+       *[other] , o clavijas de { $pin } como mucho
+    }.
+fit-tube-short = Nada encaja en este tubo: tiene { $length } de largo, y un nudo con sus anillos ocupa { $would_do } como mínimo; usa un tubo más largo.
+# $others: knots that were not asked for.
+fit-filtered = Nada encaja con lo que pides ver, y { $others ->
+        [one] otro nudo sí encaja
+       *[other] otros { $others } nudos sí encajan
+    }: pide menos cosas a la vez.
 fit-have-short = Nada encaja con el cabo disponible: lo mínimo que serviría es { $least }, y hay { $at_hand }; consigue más cabo, o cubre menos.
 fit-nothing = Nada encaja: prueba con un cabo más fino, con otro largo que cubrir, o sin un tubo determinado.
 
@@ -160,13 +218,31 @@ fit-nothing = Nada encaja: prueba con un cabo más fino, con otro largo que cubr
 
 # $count: how many fit. $shown: how many are listed.
 fit-heading = { $count ->
-        [one] Un nudo cubre { $cover } de un objeto de { $object } de grueso con cabo de { $cord }.
-       *[other] { $count } nudos cubren { $cover } de un objeto de { $object } de grueso con cabo de { $cord }{ $shown ->
+        [one] Un nudo cubre { $cover } de un objeto de { $object } de diámetro con cabo de { $cord }.
+       *[other] { $count } nudos cubren { $cover } de un objeto de { $object } de diámetro con cabo de { $cord }{ $shown ->
             [0] .
            *[other] ; primero los { $shown } mejores.
         }
     }
 fit-more = «--most { $count }» los muestra todos.
+# Below the table.
+# $pace: own when the log knows the tyer’s, or usual.
+fit-times = { $pace ->
+        [own] Los tiempos van a tu propio ritmo.
+       *[usual] Los tiempos van a un ritmo corriente, porque el registro aún no conoce el tuyo.
+    }
+fit-twins = Cada nudo se da en el tejido que pide menos pasos por debajo: uno por encima, uno por debajo, empezado por encima o por debajo; los dos se ven igual. «--weave 1» conserva el empezado por encima.
+# Ties that the figures of the knots listed were corrected from: $least to $most.
+fit-corrected = { $least ->
+        [0] Algunas cifras están corregidas con lo que mediste, { $most ->
+            [one] 1 labor
+           *[other] hasta { $most } labores
+        }.
+       *[other] Corregido con lo que mediste, { $most ->
+            [one] 1 labor
+           *[other] { $most } labores
+        }.
+    }
 # Heads of columns.
 fit-head-rank = { "#" }
 fit-head-leads = ramales
@@ -174,19 +250,27 @@ fit-head-bights = senos
 fit-head-passes = pasadas
 fit-head-strands = hebras
 fit-head-width = ancho
+fit-head-range = de – a
 fit-head-cover = cubre
-fit-head-angle = ángulo
 fit-head-cord = cabo a cortar
-fit-head-legs = tramos
+fit-head-tucks = por debajo
+fit-head-time = tiempo
 fit-head-drawn = ajuste
+fit-head-cost = coste
 # What stands in them.
 fit-cell-width = { $width }
+fit-cell-range = { $tight } – { $widest }
 fit-cell-cover = { $cover } %
-fit-cell-angle = { $angle }°
 fit-cell-cord = { $long }
-fit-cell-drawn = { $faired ->
-        [yes] del todo
-       *[no] abierto
+fit-cell-time = { $hours ->
+        [0] { $minutes } min
+       *[other] { $hours } h { $minutes } min
+    }
+fit-cell-cost = { $cost }
+fit-cell-drawn = { $drawn ->
+        [tight] ceñido
+        [eased] holgado
+       *[open] abierto
     }
 
 # A knot on the plan screen, in large type. Ejemplo: 5 ramales y 6 senos, doblado
@@ -196,16 +280,28 @@ plan-answer = { $leads } ramales y { $bights } senos, { $passes ->
         [3] triplicado
        *[other] { $passes } pasadas
     }
-# Below it, in two lines. Ejemplo: 29,8 mm de ancho, ceñido del todo, tapa el 100 %
-plan-answer-shape = { $width } de ancho, { $faired ->
-        [yes] ceñido del todo
-       *[no] dejado abierto
-    }, tapa el { $cover } %
-# Ejemplo: 1,88 m de cabo, 24 tramos a 66°
+# Below it, in two lines. $drawn: where it is drawn up to between $tight and $widest. $scallop: how
+# far the gaps between bights reach in. Ejemplo: 36 mm de ancho, ceñido (de 35,8 mm a 50,5 mm), tapa el 86 %, ondas de 4,2 mm de hondo
+plan-answer-shape = { $width } de ancho, { $drawn ->
+        [tight] ceñido
+        [eased] holgado
+       *[open] abierto
+    } (de { $tight } a { $widest }), tapa el { $cover } %, ondas de { $scallop } de hondo
+# $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
+# $cost: or none. Ejemplo: 1,88 m de cabo, 24 tramos a 66°, 20 pasos por debajo (empezado por encima, 32), unos 40 min
 plan-answer-work = { $long } de cabo{ $strands ->
         [one] { "" }
        *[other] { " " }en { $strands } hebras
-    }, { $legs } tramos a { $angle }°
+    }, { $legs } tramos a { $angle }°, { $tucks } pasos por debajo{ $other_tucks ->
+        [0] { "" }
+       *[other] { " " }(empezado por encima, { $other_tucks })
+    }, unos { $hours ->
+        [0] { $minutes } min
+       *[other] { $hours } h { $minutes } min
+    }{ $cost ->
+        [none] { "" }
+       *[other] , cuesta { $cost }
+    }
 # Spoken when it is chosen. $rank: 1 is the best. $count: how many there are.
 # Ejemplo: Nudo 1 de 12: 5 ramales y 6 senos, doblado. Sale con 29,8 milímetros de ancho y tapa el 100 por
 # ciento. Lleva 1,88 metros de cabo y 24 tramos.
@@ -217,7 +313,21 @@ plan-answer-say = Nudo { $rank } de { $count }: { $leads } ramales y { $bights }
     }{ $strands ->
         [one] { "" }
        *[other] , en { $strands } hebras
-    }. Sale con { $width } de ancho y tapa el { $cover } por ciento. Lleva { $long } de cabo y { $legs } tramos.
+    }. Sale con { $width } de ancho, { $drawn ->
+        [tight] ceñido del todo
+        [eased] un poco holgado
+       *[open] dejado abierto
+    }, y tapa el { $cover } por ciento. Lleva { $long } de cabo, { $legs } tramos, { $tucks } pasos por debajo y más o menos { $hours ->
+        [0] { $minutes ->
+            [one] 1 minuto
+           *[other] { $minutes } minutos
+        }
+        [one] 1 hora { $minutes } minutos
+       *[other] { $hours } horas { $minutes } minutos
+    }{ $cost ->
+        [none] .
+       *[other] , y cuesta { $cost }.
+    }
 
 ## A rigged tube, as the command rig prints it
 
@@ -226,18 +336,19 @@ rig-heading = { $leads } ramales y { $bights } senos, { $passes ->
         [2] doblado
         [3] triplicado
        *[other] { $passes } pasadas
-    }, en un tubo de { $tube } de grueso con cabo de { $cord }
-rig-finished = Acabado: { $width } de ancho, { $faired ->
-        [yes] ceñido del todo
-       *[no] dejado abierto
-    }, tapa el { $cover } %, tramos a { $angle }° del eje. Al igualar, cada tramo suelta { $slack }.
+    }, en un tubo de { $tube } de diámetro con cabo de { $cord }
+rig-finished = Acabado: { $width } de ancho, { $drawn ->
+        [tight] ceñido del todo
+       *[open] abierto desde { $tight }
+    }, tapa el { $cover } %, ondas de { $scallop } de hondo, tramos a { $angle }° del eje. Al igualar, cada tramo suelta { $slack }.
 rig-in-the-bag = En la bolsa
 rig-on-the-tube = En el tubo
 rig-all-holes = Agujeros { $holes }
 rig-kept-tube = El tubo queda guardado como { $name }: a partir de ahora da --tube { $name }.
 rig-kept-cord = El cabo queda guardado como { $name }: a partir de ahora da --cord { $name }.
 
-most-unreadable = --most admite un número de nudos de 1 a 9999, y «{ $given }» no lo es: prueba con --most 20.
+# $option takes a whole number.
+option-number = { $option } lleva un número entero de { $least } a { $most } y «{ $given }» no lo es: prueba con { $option } { $example }.
 
 ## The plan screen
 

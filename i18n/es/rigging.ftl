@@ -22,9 +22,9 @@ rigging-where-say = { $phase ->
 ## The bag
 
 # Ejemplo: Para la bolsa, pieza 1 de 6: el tubo, de 40 milímetros de grueso. Siguiente cuando lo tengas.
-kit-tube-say = Para la bolsa, pieza { $number } de { $items }: el tubo, de { $diameter } de grueso. Siguiente cuando lo tengas.
-kit-tube-say-brief = Tubo, de { $diameter } de grueso.
-kit-tube-say-teach = Para la bolsa, pieza { $number } de { $items }: el tubo, de { $diameter } de grueso. Siguiente cuando lo tengas. El tubo es aquello sobre lo que se hace el nudo antes de pasarlo al objeto.
+kit-tube-say = Para la bolsa, pieza { $number } de { $items }: el tubo, de { $diameter } de diámetro. Siguiente cuando lo tengas.
+kit-tube-say-brief = Tubo, de { $diameter } de diámetro.
+kit-tube-say-teach = Para la bolsa, pieza { $number } de { $items }: el tubo, de { $diameter } de diámetro. Siguiente cuando lo tengas. El tubo es aquello sobre lo que se hace el nudo antes de pasarlo al objeto.
 kit-tube-show = Tubo, { $diameter }
 kit-tube-note = { "" }
 
@@ -199,11 +199,79 @@ rig-thick-object-say-teach = Aparejar, paso { $number } de { $tasks }. Atención
 rig-thick-object-show = El objeto es más grueso que el tubo
 rig-thick-object-note = { $object } frente a { $tube }: deja el nudo flojo hasta que esté puesto en el objeto
 
-rig-crowded-say = Aparejar, paso { $number } de { $tasks }. Atención: en este nudo los cabos se cruzan cada { $spacing }, y los cabos redondos necesitan { $round }. Se aplastarán, y el nudo puede salir más ancho de lo previsto.
-rig-crowded-say-brief = Atención: los cabos se cruzan cada { $spacing }, y los redondos necesitan { $round }. El nudo puede salir más ancho de lo previsto.
-rig-crowded-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: en este nudo los cabos se cruzan cada { $spacing }, y los cabos redondos necesitan { $round }. Se aplastarán, y el nudo puede salir más ancho de lo previsto.
-rig-crowded-show = Cruces apretados
-rig-crowded-note = Cada { $spacing }; los cabos redondos necesitan { $round }: el nudo puede salir más ancho
+# $gap: between the pins. $comfortable: from where on it is easy. $most_bights, $most_passes: the most
+# for which it is, or 0. $tube: a tube of so much or more. $pin: pins no thicker than this, or none.
+rig-close-pins-say = Aparejar, paso { $number } de { $tasks }. Atención: entre las clavijas quedan { $gap }, y los cabos de un seno pasan con holgura a partir de { $comfortable }. Mejor sería un tubo de { $tube } o más{ $most_bights ->
+        [0] { "" }
+       *[other] , o como mucho { $most_bights } senos
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , o 1 pasada
+       *[other] , o como mucho { $most_passes } pasadas
+    }{ $pin ->
+        [none] { "" }
+       *[other] , o clavijas de { $pin } como mucho
+    }.
+rig-close-pins-say-brief = Atención: entre las clavijas quedan { $gap }, y los cabos de un seno pasan con holgura a partir de { $comfortable }. Mejor sería un tubo de { $tube } o más{ $most_bights ->
+        [0] { "" }
+       *[other] , o como mucho { $most_bights } senos
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , o 1 pasada
+       *[other] , o como mucho { $most_passes } pasadas
+    }{ $pin ->
+        [none] { "" }
+       *[other] , o clavijas de { $pin } como mucho
+    }.
+rig-close-pins-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: entre las clavijas quedan { $gap }, y los cabos de un seno pasan con holgura a partir de { $comfortable }. Mejor sería un tubo de { $tube } o más{ $most_bights ->
+        [0] { "" }
+       *[other] , o como mucho { $most_bights } senos
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , o 1 pasada
+       *[other] , o como mucho { $most_passes } pasadas
+    }{ $pin ->
+        [none] { "" }
+       *[other] , o clavijas de { $pin } como mucho
+    }. Donde las clavijas están muy juntas, los cabos se montan unos sobre otros y los senos salen desiguales.
+rig-close-pins-show = Clavijas muy juntas
+rig-close-pins-note = { $gap } entre ellas, con holgura desde { $comfortable }: mejor un tubo de { $tube } o más{ $most_bights ->
+        [0] { "" }
+       *[other] , o como mucho { $most_bights } senos
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , o 1 pasada
+       *[other] , o como mucho { $most_passes } pasadas
+    }{ $pin ->
+        [none] { "" }
+       *[other] , o clavijas de { $pin } como mucho
+    }
+
+# $slack: out of each leg. $better: the tube with least slack, or none.
+rig-thick-tube-say = Aparejar, paso { $number } de { $tasks }. Atención: el tubo es mucho más grueso que el objeto. Habrá que sacar { $slack } de cada uno de { $legs } tramos.{ $better ->
+        [none] { "" }
+       *[other] { " " }Con un tubo de { $better } de diámetro sobraría lo menos posible.
+    }
+rig-thick-tube-say-brief = Atención: el tubo es mucho más grueso que el objeto. Habrá que sacar { $slack } de cada uno de { $legs } tramos.{ $better ->
+        [none] { "" }
+       *[other] { " " }Con un tubo de { $better } de diámetro sobraría lo menos posible.
+    }
+rig-thick-tube-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: el tubo es mucho más grueso que el objeto. Habrá que sacar { $slack } de cada uno de { $legs } tramos.{ $better ->
+        [none] { "" }
+       *[other] { " " }Con un tubo de { $better } de diámetro sobraría lo menos posible.
+    } Lo que sobra se saca poco a poco, vuelta a vuelta, y así el nudo queda parejo.
+rig-thick-tube-show = Sobra mucho cabo en este tubo
+rig-thick-tube-note = { $slack } de cada uno de { $legs } tramos{ $better ->
+        [none] { "" }
+       *[other] ; lo menos, con un tubo de { $better } de diámetro
+    }
+
+# $ring: width of a ring. $slack: out of each leg. $would_do: rings of so much or less.
+rig-wide-rings-say = Aparejar, paso { $number } de { $tasks }. Atención: los anillos tienen { $ring } de ancho y separan demasiado las orillas. Habrá que sacar { $slack } de cada tramo. Anillos de { $would_do } como mucho no estorbarían.
+rig-wide-rings-say-brief = Atención: los anillos tienen { $ring } de ancho y separan demasiado las orillas. Habrá que sacar { $slack } de cada tramo. Anillos de { $would_do } como mucho no estorbarían.
+rig-wide-rings-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: los anillos tienen { $ring } de ancho y separan demasiado las orillas. Habrá que sacar { $slack } de cada tramo. Anillos de { $would_do } como mucho no estorbarían. Lo que sobra se saca poco a poco, vuelta a vuelta, y así el nudo queda parejo.
+rig-wide-rings-show = Anillos anchos para este nudo
+rig-wide-rings-note = { $slack } de cada tramo; anillos de { $would_do } como mucho no estorbarían
 
 ## Rigging: rings with holes
 
@@ -330,28 +398,28 @@ rig-pins-note-how = Clavijas de { $length }{ $key ->
 # milímetros de la fila del anillo del pie. Gíralo hasta que su agujero 1 quede en línea recta con el
 # agujero 1 del pie.
 # $half: yes when the ring is turned half a hole on.
-rig-space-say = Aparejar, paso { $number } de { $tasks }. Coloca el anillo de la cabeza de modo que su fila de agujeros quede a { $spacing } de la fila del anillo del pie. { $half ->
+rig-space-say = Aparejar, paso { $number } de { $tasks }. Coloca el anillo de la cabeza de modo que su fila de agujeros quede a { $spacing } de la fila del anillo del pie, de fila de clavijas a fila de clavijas. { $half ->
         [yes] Gíralo hasta que su agujero 1 quede medio agujero a la { $hand ->
             [left] izquierda
            *[right] derecha
         } del agujero 1 del pie, a medio camino de su agujero 2.
        *[no] Gíralo hasta que su agujero 1 quede en línea recta con el agujero 1 del pie.
     }
-rig-space-say-brief = Anillos a { $spacing } uno de otro, { $half ->
+rig-space-say-brief = Filas de clavijas a { $spacing } una de otra, { $half ->
         [yes] el agujero 1 de la cabeza medio agujero más a la { $hand ->
             [left] izquierda.
            *[right] derecha.
         }
        *[no] el agujero 1 de la cabeza en línea con el agujero 1 del pie.
     }
-rig-space-say-teach = Aparejar, paso { $number } de { $tasks }. Coloca el anillo de la cabeza de modo que su fila de agujeros quede a { $spacing } de la fila del anillo del pie. { $half ->
+rig-space-say-teach = Aparejar, paso { $number } de { $tasks }. Coloca el anillo de la cabeza de modo que su fila de agujeros quede a { $spacing } de la fila del anillo del pie, de fila de clavijas a fila de clavijas. { $half ->
         [yes] Gíralo hasta que su agujero 1 quede medio agujero a la { $hand ->
             [left] izquierda
            *[right] derecha
         } del agujero 1 del pie, a medio camino de su agujero 2.
        *[no] Gíralo hasta que su agujero 1 quede en línea recta con el agujero 1 del pie.
     } A esa distancia, los tramos llevan el cabo de sobra que pide el nudo acabado.
-rig-space-show = Anillos a { $spacing } uno de otro
+rig-space-show = Filas de clavijas a { $spacing }
 rig-space-note = { $half ->
         [yes] Anillo de la cabeza, medio agujero más a la { $hand ->
             [left] izquierda

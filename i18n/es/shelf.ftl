@@ -212,6 +212,7 @@ log-field-say = { $field ->
 log-length-unreadable = «{ $given }» no es una longitud: da un número y una unidad, como 4 mm, 5/32 in o 2,5 m.
 log-length-unit = «{ $given }» lleva una unidad que aquí no se conoce: valen mm, cm, m, in y ft; prueba con 4 mm.
 log-length-comma = La coma de «{ $given }» se puede leer de dos maneras: escribe un punto para los decimales, o quítala.
+log-length-fraction = «{ $given }» es una fracción sin unidad: si son pulgadas, escribe { $given }in; si no, ponle mm o cm.
 log-length-positive = Una longitud tiene que ser mayor que cero y «{ $given }» no lo es: prueba con 4 mm, o deja el campo vacío.
 log-length-range = Una longitud tiene que ir de 0,01 mm a 100 m y «{ $given }» queda fuera: prueba con otra unidad.
 log-left-over-more = Ha sobrado más cabo del que se cortó: comprueba que ambos llevan la unidad correcta.

@@ -1,7 +1,8 @@
 # Object, cord and tube: what is asked, what can be wrong with it, and the knots that fit.
 #
 # Arguments that come back:
-#   $asking   what was being said: object, girth, cover, cord, tube, rows, pin, thread, wall, have
+#   $asking   what was being said: object, girth, cover, cord, tube, rows, pin, thread,
+#             wall, ring-width, tube-length, have
 #   $given    the text as it was typed
 #   lengths   each one argument with its unit (see lengths.ftl): "29,8 mm"
 
@@ -15,6 +16,8 @@ ask-length-unreadable = { $asking ->
         [tube] Le diamètre du tube
         [pin] La longueur des picots
         [wall] L’épaisseur de la paroi
+        [ring-width] La largeur des bagues
+        [tube-length] La longueur du tube
        *[have] Le cordon disponible
     } ne peut pas être « { $given } » : donnez un nombre avec mm, cm, m, po ou pi, par exemple { $example }.
 ask-length-unit = { $asking ->
@@ -25,6 +28,8 @@ ask-length-unit = { $asking ->
         [tube] Le diamètre du tube
         [pin] La longueur des picots
         [wall] L’épaisseur de la paroi
+        [ring-width] La largeur des bagues
+        [tube-length] La longueur du tube
        *[have] Le cordon disponible
     } a une unité inconnue, « { $unit } » dans « { $given } » : utilisez mm, cm, m, po ou pi, par exemple { $example }.
 ask-length-comma = { $asking ->
@@ -35,8 +40,22 @@ ask-length-comma = { $asking ->
         [tube] Le diamètre du tube
         [pin] La longueur des picots
         [wall] L’épaisseur de la paroi
+        [ring-width] La largeur des bagues
+        [tube-length] La longueur du tube
        *[have] Le cordon disponible
     } peut se lire de deux façons, « { $given } » : mettez un point pour les décimales, ou retirez la virgule.
+ask-length-fraction = { $asking ->
+        [object] Le diamètre de l’objet
+        [girth] Le tour de l’objet
+        [cover] La longueur à couvrir
+        [cord] L’épaisseur du cordon
+        [tube] Le diamètre du tube
+        [pin] La longueur des picots
+        [wall] L’épaisseur de la paroi
+        [ring-width] La largeur des bagues
+        [tube-length] La longueur du tube
+       *[have] Le cordon disponible
+    } est une fraction sans unité, « { $given } » : si ce sont des pouces, écrivez { $given }po ; sinon, donnez-la avec mm ou cm, par exemple { $example }.
 ask-length-nought = { $asking ->
         [object] Le diamètre de l’objet
         [girth] Le tour de l’objet
@@ -45,6 +64,8 @@ ask-length-nought = { $asking ->
         [tube] Le diamètre du tube
         [pin] La longueur des picots
         [wall] L’épaisseur de la paroi
+        [ring-width] La largeur des bagues
+        [tube-length] La longueur du tube
        *[have] Le cordon disponible
     } doit dépasser zéro, et « { $given } » ne le dépasse pas : donnez une longueur, par exemple { $example }.
 ask-length-range = { $asking ->
@@ -55,6 +76,8 @@ ask-length-range = { $asking ->
         [tube] Le diamètre du tube
         [pin] La longueur des picots
         [wall] L’épaisseur de la paroi
+        [ring-width] La largeur des bagues
+        [tube-length] La longueur du tube
        *[have] Le cordon disponible
     } doit aller de 0,01 mm à 100 m, et « { $given } » n’y est pas : donnez une longueur, par exemple { $example }.
 
@@ -76,12 +99,23 @@ ask-missing = { $asking ->
        *[tube] Le tube manque : ajoutez son diamètre, par exemple --tube 40mm.
     }
 ask-object-twice = L’objet est donné à la fois par son diamètre et par son tour : ne donnez qu’un des deux.
+# $given: what was typed.
+ask-firm-unknown = « { $given } » n’est pas une sorte de cordon : dites hard (dur), soft (souple) ou flat (plat), par exemple --firm soft.
+# $least, $most: the numbers taken. $soft: that of soft line.
+ask-give-range = Un cordon se serre selon un nombre de { $least } à { $most }, et « { $given } » n’en est pas un : essayez { $soft }, qui est celui d’un cordon souple.
+ask-give-twice = Le cordon est donné à la fois par sa sorte et par un nombre : ne donnez qu’un des deux, --firm ou --cord-give.
+ask-price = Un prix est un nombre de 0 à { $most }, et « { $given } » n’en est pas un : donnez-le sans monnaie, par exemple 0,35.
+# A cord was named as shops name it. $designation: its type in the standard.
+cord-understood = Le cordon est pris pour un cordon de nylon de type { $designation }, épais de { $diameter }.
 ask-without-tube = { $asking ->
         [rows] Des rangs vont avec un tube, et aucun n’est donné
         [pin] Une longueur de picots va avec un tube, et aucun n’est donné
         [thread] Un filetage va avec un tube, et aucun n’est donné
+        [ring-width] Une largeur de bagues va avec un tube, et aucun n’est donné
+        [tube-length] Une longueur de tube va avec un tube de diamètre connu, et aucun n’est donné
        *[wall] Une paroi va avec un tube, et aucun n’est donné
     } : ajoutez son diamètre, par exemple 40mm.
+ask-without-rings = Une largeur de bagues va avec des bagues, et aucune n’est donnée : ajoutez leurs rangs de trous, par exemple --rows 12.
 # $standards: designations with a diameter. $kept: names of cords, or none.
 ask-cord-unknown = « { $given } » n’est pas un cordon : donnez son épaisseur, par exemple 4mm, ou un cordon normalisé ({ $standards }){ $kept ->
         [none] . Les cordons que vous gardez sous un nom conviennent aussi ; il n’y en a encore aucun.
@@ -107,10 +141,10 @@ rack-newer = Les tubes et les cordons gardés sous un nom ont été écrits par 
 rig-no-row = Aucun rang de ce tube (trous : { $rows }) ne se partage également entre { $bights } ganses. Nombres de ganses possibles : { $can_take }.
 rig-cord-thick = Un cordon de { $cord } est plus épais que le tube de { $tube } : prenez un cordon plus fin ou un tube plus gros.
 # $most_bights and $most_passes: the most that do go, or 0 for none.
-rig-tube-full = { $bights } ganses en { $passes ->
+rig-no-tuck = { $bights } ganses en { $passes ->
         [one] 1 passe
        *[other] { $passes } passes
-    } ne laissent pas de place sur ce tube : prenez un tube de { $tube } ou plus{ $most_bights ->
+    } ne laissent pas de place pour passer le cordon sur ce tube : prenez un tube de { $tube } ou plus{ $most_bights ->
         [0] { "" }
        *[other] , ou { $most_bights } ganses au plus
     }{ $most_passes ->
@@ -118,6 +152,20 @@ rig-tube-full = { $bights } ganses en { $passes ->
         [one] , ou 1 passe
        *[other] , ou { $most_passes } passes au plus
     }.
+# $gap: between the pins. $needed: what the cords of a bight take. $pin: pins no thicker than
+# this would do, or none.
+rig-pins-too-close = Sur ce tube, { $bights } picots laissent { $gap } entre eux, et les cordons d’une ganse demandent { $needed } : prenez un tube de { $tube } ou plus{ $most_bights ->
+        [0] { "" }
+       *[other] , ou { $most_bights } ganses au plus
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , ou 1 passe
+       *[other] , ou { $most_passes } passes au plus
+    }{ $pin ->
+        [none] { "" }
+       *[other] , ou des picots de { $pin } au plus
+    }.
+rig-tube-short = Ce nœud occupe avec ses bagues { $needed } du tube, qui a { $length } de long : prenez un tube plus long, ou un nœud de moins de brins.
 shape-cord-thick = Un cordon de { $cord } est plus épais que l’objet de { $object } : prenez un cordon de { $object } au plus.
 # $cord_below: a cord thinner than this does, or none.
 shape-too-full = { $bights } ganses en { $passes ->
@@ -152,7 +200,18 @@ fit-cover-long = Rien ne convient : avec ce cordon, les nœuds qui atteignent {
     }.
 # $would_fit, $can_take: bights.
 fit-no-row = Rien ne convient sur ce tube : pour cet objet, les nombres de ganses possibles sont { $would_fit }, et les rangs du tube permettent { $can_take } ; prenez un autre tube ou un rang qui se partage par l’un de ces nombres.
-fit-tube-thin = Rien ne convient sur ce tube : à { $tube }, il est trop mince pour les cordons ; prenez un tube de { $would_do } ou plus.
+# $pin: pins no thicker than this would do as well, or none.
+fit-tube-thin = Rien ne convient sur ce tube : avec { $tube } de diamètre, il est trop mince pour les cordons ; prenez un tube de { $would_do } ou plus{ $pin ->
+        [none] { "" }
+       *[other] , ou des picots de { $pin } au plus
+    }.
+fit-tube-short = Rien ne convient sur ce tube : il a { $length } de long, et un nœud avec ses bagues en occupe au moins { $would_do } ; prenez un tube plus long.
+# $others: knots that were not asked for.
+fit-filtered = Rien ne convient parmi ce que vous voulez voir, mais { $others ->
+        [0] aucun autre nœud ne convient
+        [one] un autre nœud convient
+       *[other] { $others } autres nœuds conviennent
+    } : demandez moins de choses à la fois.
 fit-have-short = Rien ne convient avec le cordon disponible : il en faudrait au moins { $least }, et il y en a { $at_hand } ; prenez plus de cordon, ou couvrez moins.
 fit-nothing = Rien ne convient : essayez un cordon plus fin, une autre longueur à couvrir, ou ne nommez aucun tube.
 
@@ -168,6 +227,24 @@ fit-heading = { $count ->
         }
     }
 fit-more = « --most { $count } » les montre tous.
+# Below the table.
+# $pace: own when the log knows the tyer’s, or usual.
+fit-times = { $pace ->
+        [own] Les durées sont à votre propre rythme.
+       *[usual] Les durées sont à un rythme habituel, car le journal ne connaît pas encore le vôtre.
+    }
+fit-twins = Chaque nœud est donné dans le tissage qui demande le moins de passages dessous : un dessus, un dessous, commencé dessus ou dessous ; les deux se ressemblent. « --weave 1 » garde celui qui commence dessus.
+# Ties that the figures of the knots listed were corrected from: $least to $most.
+fit-corrected = { $least ->
+        [0] Certains chiffres sont corrigés d’après vos mesures, { $most ->
+            [one] 1 ouvrage
+           *[other] jusqu’à { $most } ouvrages
+        }.
+       *[other] Corrigé d’après vos mesures, { $most ->
+            [one] 1 ouvrage
+           *[other] { $most } ouvrages
+        }.
+    }
 # Heads of columns.
 fit-head-rank = { "nº" }
 fit-head-leads = brins
@@ -175,19 +252,27 @@ fit-head-bights = ganses
 fit-head-passes = passes
 fit-head-strands = circuits
 fit-head-width = largeur
+fit-head-range = de – à
 fit-head-cover = couvre
-fit-head-angle = angle
 fit-head-cord = cordon à couper
-fit-head-legs = trajets
+fit-head-tucks = dessous
+fit-head-time = durée
 fit-head-drawn = serrage
+fit-head-cost = coût
 # What stands in them.
 fit-cell-width = { $width }
+fit-cell-range = { $tight } – { $widest }
 fit-cell-cover = { $cover } %
-fit-cell-angle = { $angle }°
 fit-cell-cord = { $long }
-fit-cell-drawn = { $faired ->
-        [yes] complet
-       *[no] laissé ouvert
+fit-cell-time = { $hours ->
+        [0] { $minutes } min
+       *[other] { $hours } h { $minutes } min
+    }
+fit-cell-cost = { $cost }
+fit-cell-drawn = { $drawn ->
+        [tight] serré
+        [eased] desserré
+       *[open] ouvert
     }
 
 # A knot on the plan screen, in large type. Exemple : 5 brins, 6 ganses, doublé
@@ -197,16 +282,28 @@ plan-answer = { $leads } brins, { $bights } ganses, { $passes ->
         [3] triplé
        *[other] { $passes } passes
     }
-# Below it, in two lines. Exemple : 29,8 mm de large, serré à fond, cache 100 %
-plan-answer-shape = { $width } de large, { $faired ->
-        [yes] serré à fond
-       *[no] laissé ouvert
-    }, cache { $cover } %
-# Exemple : 1,88 m de cordon, 24 trajets à 66°
+# Below it, in two lines. $drawn: where it is drawn up to between $tight and $widest. $scallop: how
+# far the gaps between bights reach in. Exemple : 36 mm de large, serré (de 35,8 mm à 50,5 mm), cache 86 %, festons de 4,2 mm
+plan-answer-shape = { $width } de large, { $drawn ->
+        [tight] serré
+        [eased] desserré
+       *[open] ouvert
+    } (de { $tight } à { $widest }), cache { $cover } %, festons de { $scallop }
+# $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
+# $cost: or none. Exemple : 1,88 m de cordon, 24 trajets à 66°, 20 passages dessous (commencé dessus, 32), environ 40 min
 plan-answer-work = { $long } de cordon{ $strands ->
         [one] { "" }
        *[other] { " " }en { $strands } circuits
-    }, { $legs } trajets à { $angle }°
+    }, { $legs } trajets à { $angle }°, { $tucks } passages dessous{ $other_tucks ->
+        [0] { "" }
+       *[other] { " " }(commencé dessus, { $other_tucks })
+    }, environ { $hours ->
+        [0] { $minutes } min
+       *[other] { $hours } h { $minutes } min
+    }{ $cost ->
+        [none] { "" }
+       *[other] , coûte { $cost }
+    }
 # Spoken when it is chosen. $rank: 1 is the best. $count: how many there are.
 plan-answer-say = Nœud { $rank } sur { $count } : { $leads } brins, { $bights } ganses, { $passes ->
         [1] simple
@@ -216,7 +313,21 @@ plan-answer-say = Nœud { $rank } sur { $count } : { $leads } brins, { $bights 
     }{ $strands ->
         [one] { "" }
        *[other] , en { $strands } circuits
-    }. Il aura { $width } de large et cachera { $cover } pour cent. Il demande { $long } de cordon et { $legs } trajets.
+    }. Il aura { $width } de large, { $drawn ->
+        [tight] serré à fond
+        [eased] un peu desserré
+       *[open] laissé ouvert
+    }, et cachera { $cover } pour cent. Il demande { $long } de cordon, { $legs } trajets, { $tucks } passages dessous et environ { $hours ->
+        [0] { $minutes ->
+            [one] 1 minute
+           *[other] { $minutes } minutes
+        }
+        [one] 1 heure { $minutes } minutes
+       *[other] { $hours } heures { $minutes } minutes
+    }{ $cost ->
+        [none] .
+       *[other] , et coûte { $cost }.
+    }
 
 ## A rigged tube, as the command rig prints it
 
@@ -225,18 +336,19 @@ rig-heading = { $leads } brins, { $bights } ganses, { $passes ->
         [2] doublé
         [3] triplé
        *[other] { $passes } passes
-    }, sur un tube de { $tube } avec un cordon de { $cord }
-rig-finished = Fini : { $width } de large, { $faired ->
-        [yes] serré à fond
-       *[no] laissé ouvert
-    }, cache { $cover } %, trajets à { $angle }° de l’axe. Égaliser tire { $slack } de chaque trajet.
+    }, sur un tube de { $tube } de diamètre avec un cordon de { $cord }
+rig-finished = Fini : { $width } de large, { $drawn ->
+        [tight] serré à fond
+       *[open] ouvert depuis { $tight }
+    }, cache { $cover } %, festons de { $scallop }, trajets à { $angle }° de l’axe. Égaliser tire { $slack } de chaque trajet.
 rig-in-the-bag = Dans le sac
 rig-on-the-tube = Sur le tube
 rig-all-holes = Trous { $holes }
 rig-kept-tube = Le tube est gardé sous le nom { $name } : donnez désormais --tube { $name }.
 rig-kept-cord = Le cordon est gardé sous le nom { $name } : donnez désormais --cord { $name }.
 
-most-unreadable = --most demande un nombre de nœuds de 1 à 9999, et « { $given } » n’en est pas un : essayez --most 20.
+# $option takes a whole number.
+option-number = { $option } demande un nombre entier de { $least } à { $most }, et « { $given } » n’en est pas un : essayez { $option } { $example }.
 
 ## The plan screen
 

@@ -199,11 +199,79 @@ rig-thick-object-say-teach = Préparation du tube, étape { $number } sur { $tas
 rig-thick-object-show = L’objet est plus gros que le tube
 rig-thick-object-note = { $object } contre { $tube } : laissez le nœud lâche jusqu’à ce qu’il soit passé sur l’objet
 
-rig-crowded-say = Préparation du tube, étape { $number } sur { $tasks }. Attention : dans ce nœud, les croisements sont à { $spacing } l’un de l’autre, et des cordons ronds demandent { $round }. Ils vont s’aplatir, et le nœud sera peut-être plus large que prévu.
-rig-crowded-say-brief = Attention : dans ce nœud, les croisements sont à { $spacing } l’un de l’autre, et des cordons ronds demandent { $round }. Ils vont s’aplatir, et le nœud sera peut-être plus large que prévu.
-rig-crowded-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Attention : dans ce nœud, les croisements sont à { $spacing } l’un de l’autre, et des cordons ronds demandent { $round }. Ils vont s’aplatir, et le nœud sera peut-être plus large que prévu.
-rig-crowded-show = Croisements serrés
-rig-crowded-note = À { $spacing } l’un de l’autre ; des cordons ronds demandent { $round } : le nœud sera peut-être plus large
+# $gap: between the pins. $comfortable: from where on it is easy. $most_bights, $most_passes: the most
+# for which it is, or 0. $tube: a tube of so much or more. $pin: pins no thicker than this, or none.
+rig-close-pins-say = Préparation du tube, étape { $number } sur { $tasks }. Attention : entre les picots il reste { $gap }, et les cordons d’une ganse passent à l’aise à partir de { $comfortable }. Mieux vaudrait un tube de { $tube } ou plus{ $most_bights ->
+        [0] { "" }
+       *[other] , ou { $most_bights } ganses au plus
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , ou 1 passe
+       *[other] , ou { $most_passes } passes au plus
+    }{ $pin ->
+        [none] { "" }
+       *[other] , ou des picots de { $pin } au plus
+    }.
+rig-close-pins-say-brief = Attention : entre les picots il reste { $gap }, et les cordons d’une ganse passent à l’aise à partir de { $comfortable }. Mieux vaudrait un tube de { $tube } ou plus{ $most_bights ->
+        [0] { "" }
+       *[other] , ou { $most_bights } ganses au plus
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , ou 1 passe
+       *[other] , ou { $most_passes } passes au plus
+    }{ $pin ->
+        [none] { "" }
+       *[other] , ou des picots de { $pin } au plus
+    }.
+rig-close-pins-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Attention : entre les picots il reste { $gap }, et les cordons d’une ganse passent à l’aise à partir de { $comfortable }. Mieux vaudrait un tube de { $tube } ou plus{ $most_bights ->
+        [0] { "" }
+       *[other] , ou { $most_bights } ganses au plus
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , ou 1 passe
+       *[other] , ou { $most_passes } passes au plus
+    }{ $pin ->
+        [none] { "" }
+       *[other] , ou des picots de { $pin } au plus
+    }. Là où les picots sont serrés, les cordons montent les uns sur les autres et les ganses sortent inégales.
+rig-close-pins-show = Les picots sont serrés
+rig-close-pins-note = { $gap } entre eux, à l’aise à partir de { $comfortable } : mieux vaut un tube de { $tube } ou plus{ $most_bights ->
+        [0] { "" }
+       *[other] , ou { $most_bights } ganses au plus
+    }{ $most_passes ->
+        [0] { "" }
+        [one] , ou 1 passe
+       *[other] , ou { $most_passes } passes au plus
+    }{ $pin ->
+        [none] { "" }
+       *[other] , ou des picots de { $pin } au plus
+    }
+
+# $slack: out of each leg. $better: the tube with least slack, or none.
+rig-thick-tube-say = Préparation du tube, étape { $number } sur { $tasks }. Attention : le tube est bien plus gros que l’objet. Il faudra tirer { $slack } de chacun des { $legs } trajets.{ $better ->
+        [none] { "" }
+       *[other] { " " }C’est un tube de { $better } de diamètre qui en laisserait le moins.
+    }
+rig-thick-tube-say-brief = Attention : le tube est bien plus gros que l’objet. Il faudra tirer { $slack } de chacun des { $legs } trajets.{ $better ->
+        [none] { "" }
+       *[other] { " " }C’est un tube de { $better } de diamètre qui en laisserait le moins.
+    }
+rig-thick-tube-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Attention : le tube est bien plus gros que l’objet. Il faudra tirer { $slack } de chacun des { $legs } trajets.{ $better ->
+        [none] { "" }
+       *[other] { " " }C’est un tube de { $better } de diamètre qui en laisserait le moins.
+    } Le mou qui se tire par petits pas, tour après tour, laisse le nœud régulier.
+rig-thick-tube-show = Beaucoup de mou sur ce tube
+rig-thick-tube-note = { $slack } de chacun des { $legs } trajets{ $better ->
+        [none] { "" }
+       *[other]  ; le moins, sur un tube de { $better } de diamètre
+    }
+
+# $ring: width of a ring. $slack: out of each leg. $would_do: rings of so much or less.
+rig-wide-rings-say = Préparation du tube, étape { $number } sur { $tasks }. Attention : les bagues ont { $ring } de large et écartent trop les bords. Il faudra tirer { $slack } de chaque trajet. Des bagues de { $would_do } au plus ne gêneraient pas.
+rig-wide-rings-say-brief = Attention : les bagues ont { $ring } de large et écartent trop les bords. Il faudra tirer { $slack } de chaque trajet. Des bagues de { $would_do } au plus ne gêneraient pas.
+rig-wide-rings-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Attention : les bagues ont { $ring } de large et écartent trop les bords. Il faudra tirer { $slack } de chaque trajet. Des bagues de { $would_do } au plus ne gêneraient pas. Le mou qui se tire par petits pas, tour après tour, laisse le nœud régulier.
+rig-wide-rings-show = Des bagues larges pour ce nœud
+rig-wide-rings-note = { $slack } de chaque trajet ; des bagues de { $would_do } au plus ne gêneraient pas
 
 ## Rigging: rings with holes
 
@@ -331,28 +399,28 @@ rig-pins-note-how = Picots de { $length }{ $key ->
 # soit à 42 millimètres du rang de la bague de base. Tournez-la jusqu’à ce que son trou 1 soit à
 # l’aplomb du trou de base 1.
 # $half: yes when the ring is turned half a hole on.
-rig-space-say = Préparation du tube, étape { $number } sur { $tasks }. Placez la bague de tête de façon que son rang de trous soit à { $spacing } du rang de la bague de base. { $half ->
+rig-space-say = Préparation du tube, étape { $number } sur { $tasks }. Placez la bague de tête de façon que son rang de trous soit à { $spacing } du rang de la bague de base, de rang de picots à rang de picots. { $half ->
         [yes] Tournez-la jusqu’à ce que son trou 1 soit un demi-trou à { $hand ->
             [left] gauche
            *[right] droite
         } du trou de base 1, à mi-chemin du trou de base 2.
        *[no] Tournez-la jusqu’à ce que son trou 1 soit à l’aplomb du trou de base 1.
     }
-rig-space-say-brief = Bagues à { $spacing } l’une de l’autre, { $half ->
+rig-space-say-brief = Rangs de picots à { $spacing } l’un de l’autre, { $half ->
         [yes] trou de tête 1 un demi-trou plus à { $hand ->
             [left] gauche.
            *[right] droite.
         }
        *[no] trou de tête 1 à l’aplomb du trou de base 1.
     }
-rig-space-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Placez la bague de tête de façon que son rang de trous soit à { $spacing } du rang de la bague de base. { $half ->
+rig-space-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Placez la bague de tête de façon que son rang de trous soit à { $spacing } du rang de la bague de base, de rang de picots à rang de picots. { $half ->
         [yes] Tournez-la jusqu’à ce que son trou 1 soit un demi-trou à { $hand ->
             [left] gauche
            *[right] droite
         } du trou de base 1, à mi-chemin du trou de base 2.
        *[no] Tournez-la jusqu’à ce que son trou 1 soit à l’aplomb du trou de base 1.
     } À cette distance, les trajets ont le mou que demande le nœud fini.
-rig-space-show = Bagues à { $spacing } l’une de l’autre
+rig-space-show = Rangs de picots à { $spacing }
 rig-space-note = { $half ->
         [yes] Bague de tête un demi-trou plus à { $hand ->
             [left] gauche

@@ -224,6 +224,7 @@ log-field-say = { $field ->
 log-length-unreadable = « { $given } » n’est pas une longueur : donnez un nombre et une unité, comme 4 mm, 5/32 po ou 2,5 m.
 log-length-unit = « { $given } » a une unité inconnue ici ; les unités sont mm, cm, m, po et pi : essayez 4 mm.
 log-length-comma = La virgule de « { $given } » peut se lire de deux façons : mettez un point pour les décimales, ou retirez-la.
+log-length-fraction = « { $given } » est une fraction sans unité : si ce sont des pouces, écrivez { $given }po ; sinon, donnez-la avec mm ou cm.
 log-length-positive = Une longueur doit être plus grande que zéro, et « { $given } » ne l’est pas : essayez 4 mm, ou laissez le champ vide.
 log-length-range = Une longueur doit être de 0,01 mm à 100 m, et « { $given } » n’y est pas : essayez une autre unité.
 log-left-over-more = Il reste plus de cordon qu’il n’en a été coupé : vérifiez que les deux longueurs ont la bonne unité.

@@ -6,8 +6,8 @@ use std::time::Duration;
 
 use jiff::Timestamp;
 
-use crate::bench::Pace;
-use crate::guide::{AtOnce, Script, Wanted};
+use crate::bench::TyingPace;
+use crate::guide::{AtOnce, FitQuestion, Script};
 use crate::shelf::{
     Backup, Deleted, IfThere, Imported, Keeper, Ledger, Restored, Shelf, ShelfError, ShelfTrouble,
     Shelved, Tie, TieId, TieStatus, Totals,
@@ -67,7 +67,7 @@ pub struct Stock {
     /// All logged ties together.
     pub totals: Totals,
     /// The tyer's pace.
-    pub pace: Option<Pace>,
+    pub pace: Option<TyingPace>,
     /// What could not be read.
     pub troubles: Vec<ShelfTrouble>,
 }
@@ -186,7 +186,7 @@ pub fn backup_path() -> String {
 
 /// A question of fit with what the log says. A log that cannot be read says nothing; the shelf
 /// screen tells of it.
-pub fn taught(shelf: Option<&Shelf>, question: Wanted) -> Wanted {
+pub fn taught(shelf: Option<&Shelf>, question: FitQuestion) -> FitQuestion {
     let ledger = shelf.and_then(|shelf| shelf.ledger().ok());
     ledger.unwrap_or_default().teach(question)
 }

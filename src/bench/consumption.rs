@@ -60,7 +60,7 @@ pub struct Consumption {
 
 /// A length of cord to be cut.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Piece {
+pub struct CordPiece {
     /// The strand it makes, 1 … strands.
     pub strand: u16,
     /// Its place among the cords given to [`Consumption::pieces`], from 0.
@@ -123,7 +123,7 @@ impl Consumption {
     /// # Errors
     /// [`BenchError::PassesShared`] when they do not add up to the passes of the knot, or a
     /// cord makes none.
-    pub fn pieces(&self, passes_by_cord: &[u16]) -> Result<Vec<Piece>, BenchError> {
+    pub fn pieces(&self, passes_by_cord: &[u16]) -> Result<Vec<CordPiece>, BenchError> {
         let shared = passes_by_cord
             .iter()
             .map(|&passes| usize::from(passes))
@@ -136,7 +136,7 @@ impl Consumption {
         }
         let strands = 1..=self.counts.strands();
         let of_strand = |strand| {
-            let piece = move |(cord, &passes): (usize, &u16)| Piece {
+            let piece = move |(cord, &passes): (usize, &u16)| CordPiece {
                 strand,
                 cord,
                 passes,

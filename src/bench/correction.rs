@@ -3,12 +3,14 @@
 use std::ops::RangeInclusive;
 
 use super::{BenchError, Millimetres};
+use crate::knot::Quantity;
 
-/// Factors by which estimates are multiplied: measured last time over estimated then.
+/// Factors by which estimates are multiplied, and how many ties they come from.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Correction {
     length: f64,
-    width: f64,
+    give: f64,
+    ties: u16,
 }
 
 impl Default for Correction {
@@ -16,7 +18,8 @@ impl Default for Correction {
     fn default() -> Self {
         Self {
             length: 1.0,
-            width: 1.0,
+            give: 1.0,
+            ties: 0,
         }
     }
 }
@@ -25,17 +28,36 @@ impl Correction {
     /// The factors taken. Anything beyond points to a slip in measuring. *Common practice.*
     pub const BOUNDS: RangeInclusive<f64> = 0.5..=2.0;
 
-    /// A factor for the cord in the knot (not its tails) and one for the finished width.
+    /// A factor for the cord in the knot (not its tails) and one for `k`, how close its bands come.
     ///
     /// # Errors
     /// [`BenchError::Correction`] when one is outside [`Self::BOUNDS`] or not a number.
-    pub fn new(length: f64, width: f64) -> Result<Self, BenchError> {
-        for factor in [length, width] {
+    ///
+    /// # Examples
+    /// ```
+    /// use marlinspeak::bench::Correction;
+    ///
+    /// let correction = Correction::new(1.05, 0.9).unwrap().from_ties(3);
+    /// assert_eq!(correction.ties(), 3);
+    /// assert!(Correction::new(1.0, 9.0).is_err());
+    /// ```
+    pub fn new(length: f64, give: f64) -> Result<Self, BenchError> {
+        for factor in [length, give] {
             if !Self::BOUNDS.contains(&factor) {
                 return Err(BenchError::Correction { given: factor });
             }
         }
-        Ok(Self { length, width })
+        Ok(Self {
+            length,
+            give,
+            ties: 0,
+        })
+    }
+
+    /// The same, learnt from so many ties.
+    #[must_use]
+    pub const fn from_ties(self, ties: u16) -> Self {
+        Self { ties, ..self }
     }
 
     /// The factor that a measured length shows, when it was estimated as `estimated`.
@@ -52,8 +74,48 @@ impl Correction {
         self.length
     }
 
-    /// Factor for the finished width.
-    pub const fn width(self) -> f64 {
-        self.width
+    /// Factor for `k`.
+    pub const fn give(self) -> f64 {
+        self.give
+    }
+
+    /// How many measured ties it comes from; 0 when nothing is corrected.
+    pub const fn ties(self) -> u16 {
+        self.ties
+    }
+}
+
+/// What the log says of ties in one weave, for every number of passes.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Corrections {
+    by_passes: [Correction; MOST_PASSES],
+}
+
+const MOST_PASSES: usize = *Quantity::Passes.bounds().end() as usize;
+
+impl Corrections {
+    /// From the correction of each number of passes.
+    pub fn by_passes(correction: impl Fn(u16) -> Correction) -> Self {
+        let mut passes = 0;
+        Self {
+            by_passes: [(); MOST_PASSES].map(|()| {
+                passes += 1;
+                correction(passes)
+            }),
+        }
+    }
+
+    /// For so many passes; nothing for a number that no knot has.
+    pub fn of(&self, passes: u16) -> Correction {
+        let index = usize::from(passes).checked_sub(1);
+        let found = index.and_then(|index| self.by_passes.get(index));
+        found.copied().unwrap_or_default()
+    }
+}
+
+impl From<Correction> for Corrections {
+    /// The same whatever the passes.
+    fn from(correction: Correction) -> Self {
+        Self::by_passes(|_| correction)
     }
 }

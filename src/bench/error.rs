@@ -1,7 +1,6 @@
 //! What can be wrong with the cord, tube or factor that somebody describes.
 
-use std::error::Error;
-use std::fmt;
+use thiserror::Error;
 
 /// A count that is described at the bench.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -12,11 +11,12 @@ pub enum Counted {
     Holes,
 }
 
-/// Why a description cannot be used. The words for it that a tyer reads are made elsewhere;
-/// [`fmt::Display`] here is for logs and for users of the library.
-#[derive(Clone, Debug, PartialEq)]
+/// Why a description cannot be used. The words for it that a tyer reads are made elsewhere; its
+/// own are for logs and for users of the library.
+#[derive(Clone, Debug, PartialEq, Error)]
 pub enum BenchError {
     /// A count outside its bounds.
+    #[error("{counted:?} must be {least} to {most}, not {given}")]
     OutOfRange {
         /// Which count.
         counted: Counted,
@@ -28,63 +28,47 @@ pub enum BenchError {
         most: usize,
     },
     /// The list of rows holds something other than whole numbers.
+    #[error("rows are whole numbers and commas, not {given:?}")]
     RowsUnreadable {
         /// The text as given, trimmed.
         given: String,
     },
     /// A set-screw thread that is not in the table of hex keys.
+    #[error("{given:?} is not a set-screw thread in the table")]
     UnknownThread {
         /// The text as given, trimmed.
         given: String,
     },
     /// A correction factor outside [`super::Correction::BOUNDS`] or not a number.
+    #[error("a correction must be {} to {}, not {given}", super::Correction::BOUNDS.start(), super::Correction::BOUNDS.end())]
     Correction {
         /// The factor as given.
         given: f64,
     },
     /// A pace that is not a positive time.
+    #[error("a pace must be more than 0 seconds a leg, not {given}")]
     Pace {
         /// Seconds for a leg as given.
         given: f64,
     },
     /// The passes shared out among cords do not add up to the passes of the knot.
+    #[error("the cords make {shared} passes, the knot has {passes}")]
     PassesShared {
         /// Passes that the cords make together.
         shared: usize,
         /// Passes of the knot.
         passes: u16,
     },
+    /// How closely a cord lies: not a number within [`super::Give::BOUNDS`].
+    #[error("a cord's give must be {} to {}, not {given:?}", super::Give::BOUNDS.start(), super::Give::BOUNDS.end())]
+    Give {
+        /// The text as given, trimmed.
+        given: String,
+    },
+    /// A price that is no number of 0 or more.
+    #[error("a price must be 0 to {}, not {given:?}", super::Prices::MOST)]
+    Price {
+        /// The text as given, trimmed.
+        given: String,
+    },
 }
-
-impl fmt::Display for BenchError {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::OutOfRange {
-                counted,
-                given,
-                least,
-                most,
-            } => write!(f, "{counted:?} must be {least} to {most}, not {given}"),
-            Self::RowsUnreadable { given } => {
-                write!(f, "rows are whole numbers and commas, not {given:?}")
-            }
-            Self::UnknownThread { given } => {
-                write!(f, "{given:?} is not a set-screw thread in the table")
-            }
-            Self::Correction { given } => write!(
-                f,
-                "a correction must be {} to {}, not {given}",
-                super::Correction::BOUNDS.start(),
-                super::Correction::BOUNDS.end()
-            ),
-            Self::Pace { given } => {
-                write!(f, "a pace must be more than 0 seconds a leg, not {given}")
-            }
-            Self::PassesShared { shared, passes } => {
-                write!(f, "the cords make {shared} passes, the knot has {passes}")
-            }
-        }
-    }
-}
-
-impl Error for BenchError {}

@@ -13,7 +13,7 @@ pub struct PassCord {
 
 /// One thing in the bag.
 #[derive(Clone, Debug, PartialEq)]
-pub enum Item {
+pub enum KitItem {
     /// The tube.
     Tube {
         /// Its diameter.
@@ -62,30 +62,30 @@ pub enum Item {
 ///
 /// # Errors
 /// [`BenchError::PassesShared`] when the cords do not make the passes of the knot.
-pub fn kit(rig: &Rig, tube: &Tube, cords: &[PassCord]) -> Result<Vec<Item>, BenchError> {
+pub fn kit(rig: &Rig, tube: &Tube, cords: &[PassCord]) -> Result<Vec<KitItem>, BenchError> {
     let mut items = vec![
-        Item::Tube {
+        KitItem::Tube {
             diameter: tube.diameter,
         },
-        Item::Pins {
+        KitItem::Pins {
             count: 2 * u32::from(rig.counts.bights()),
             length: rig.pin_length,
             thread: tube.thread,
         },
     ];
-    items.extend(rig.hex_key.map(Item::HexKey));
+    items.extend(rig.hex_key.map(KitItem::HexKey));
     items.extend(cord_items(rig, cords)?);
-    items.push(Item::Tape { length: rig.tape });
+    items.push(KitItem::Tape { length: rig.tape });
     if let Layout::Strip(strip) = &rig.layout {
-        items.push(Item::Strip {
+        items.push(KitItem::Strip {
             length: strip.length,
         });
     }
-    items.push(Item::Picks { count: 1 });
+    items.push(KitItem::Picks { count: 1 });
     Ok(items)
 }
 
-fn cord_items(rig: &Rig, cords: &[PassCord]) -> Result<Vec<Item>, BenchError> {
+fn cord_items(rig: &Rig, cords: &[PassCord]) -> Result<Vec<KitItem>, BenchError> {
     let passes: Vec<u16> = cords.iter().map(|cord| cord.passes).collect();
     let pieces = rig.cord.pieces(&passes)?;
     let strands = rig.counts.strands();
@@ -94,7 +94,7 @@ fn cord_items(rig: &Rig, cords: &[PassCord]) -> Result<Vec<Item>, BenchError> {
     Ok(cords
         .iter()
         .zip(first)
-        .map(|(given, piece)| Item::Cord {
+        .map(|(given, piece)| KitItem::Cord {
             cord: given.cord.clone(),
             pieces: strands,
             length: piece.length,

@@ -173,6 +173,11 @@ pub enum LengthError {
         /// The text as given, trimmed.
         given: String,
     },
+    /// A fraction without a unit: inches were likely meant, and millimetres would be read.
+    BareFraction {
+        /// The text as given, trimmed.
+        given: String,
+    },
     /// Zero or less.
     NotPositive {
         /// The text as given, trimmed.
@@ -201,6 +206,9 @@ impl fmt::Display for LengthError {
                 f,
                 "the comma in {given:?} may be read two ways; write a point or no comma"
             ),
+            Self::BareFraction { given } => {
+                write!(f, "{given:?} is a fraction without a unit; is it inches?")
+            }
             Self::NotPositive { given } => {
                 write!(f, "a length must be more than nought, not {given:?}")
             }

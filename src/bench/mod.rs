@@ -1,47 +1,64 @@
 //! The physical side of a tie: cord, object and tube; how wide the finished knot is, how much
 //! cord it takes, what fits an object, and how the tube is pinned. Millimetres and grams.
 //!
-//! A finished ring knot is what textile engineers call a biaxial tubular braid: [`Braid`]
-//! turns counts and diameters into a [`Shape`], with the crimp of each leg from Peirce's
-//! plain weave ([`crimp`]). On the tube the legs are longer than in the finished knot
-//! ([`Laid`]); the difference is the slack that fairing draws out. From these follow the
-//! [`Consumption`] of cord, the knots that [`fit()`] an object, the [`Rig`] and the [`kit()`].
+//! A finished ring knot is bands of cord that lie side by side, and other bands that pass between
+//! them. How close they come depends on the cord ([`Give`]) and on the weave ([`Interlacing`]);
+//! from that and from counts and diameters [`Braid`] makes a [`KnotShape`]: tight, or opened as
+//! far as its [`WidthRange`] goes. How much it hides is measured on the [`Bands`] that are drawn. On
+//! the tube the legs are longer than in the finished knot ([`OnTube`]); the difference is the
+//! slack that fairing draws out. From these follow the [`Consumption`] of cord, the knots that
+//! [`fit()`] an object, the [`Rig`] and the [`kit()`].
 //!
-//! Widths and lengths can be corrected by what a tyer measured last time ([`Correction`]).
+//! Estimates are corrected by what a tyer measured before ([`Correction`], [`learnt`]).
 
+mod bands;
+mod braid;
 mod consumption;
 mod cord;
 mod correction;
 mod counts;
 pub mod crimp;
 mod error;
-mod faired;
 mod fit;
+mod give;
 mod hex_key;
+mod job;
 mod kit;
+mod learning;
 mod length;
-mod misfit;
 mod object;
 mod on_tube;
+mod pace;
 mod pin_length;
 mod pinning;
+mod range;
 mod rig;
 mod tube;
+mod tube_rules;
 
-pub use consumption::{Allowances, Consumption, Piece, bight_turn};
+pub use bands::Bands;
+pub use braid::{Braid, KnotShape, ShapeError};
+pub use consumption::{Allowances, Consumption, CordPiece, bight_turn};
 pub use cord::{Cord, CordStandard, STANDARD_CORDS};
-pub use correction::Correction;
-pub use counts::Counts;
+pub use correction::{Correction, Corrections};
+pub use counts::{Counts, Interlacing};
 pub use error::{BenchError, Counted};
-pub use faired::{Braid, Shape, ShapeError};
-pub use fit::{Answer, FAULT_STEP, MOST_LEADS_AND_BIGHTS, MOST_PASSES, Pace, Wish, fit};
+pub use fit::{
+    FAULT_STEP, FitAnswer, FitFilter, FitGroup, FitWeave, FitWish, MOST_LEADS_AND_BIGHTS,
+    MOST_PASSES, Misfit, fit, why_nothing_fits,
+};
+pub use give::{Firmness, Give};
 pub use hex_key::{HexKey, System, Thread};
-pub use kit::{Item, PassCord, kit};
+pub use job::{Finish, RigJob};
+pub use kit::{KitItem, PassCord, kit};
+pub use learning::{Sample, Scatter, TieKind, give_of_width, learnt, shared};
 pub use length::{LengthError, Millimetres};
-pub use misfit::{Misfit, why_nothing_fits};
 pub use object::Object;
-pub use on_tube::{LEAST_ANGLE, Laid, MOST_FILL, TubeTooFull};
+pub use on_tube::{LEAST_ANGLE, OnTube};
+pub use pace::{Prices, TyingPace};
 pub use pin_length::{pin_holds, pin_needed, pin_to_buy};
-pub use pinning::{Layout, RingPins, Strip, pin_chord, pinning};
-pub use rig::{Caution, Finish, Job, Rig, RigError, Start, rig};
+pub use pinning::{Layout, RingPins, Strip, pin_chord, pin_gap, pinning};
+pub use range::{DrawnUp, LeastCover, WidthRange};
+pub use rig::{Rig, Start, rig};
 pub use tube::Tube;
+pub use tube_rules::{RigCaution, RigError, RoomCure};

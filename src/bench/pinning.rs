@@ -52,6 +52,22 @@ pub fn pin_chord(circle: Millimetres, pins: u16) -> Millimetres {
     Millimetres::computed(circle.get() * (PI / f64::from(pins)).sin())
 }
 
+/// What is left between neighbouring pins of this tube, from edge to edge: `chord − d`. All the
+/// cords of a bight have to pass there. Nought where the pins touch.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Millimetres, Tube, pin_gap};
+///
+/// let tube = Tube::ringed(Millimetres::new(40.0).unwrap(), &[16]).unwrap();
+/// // 16 screws of 4 mm round 40 mm: a cord of 4 mm does not go between.
+/// assert!((pin_gap(&tube, 16).get() - 3.8).abs() < 0.01);
+/// ```
+pub fn pin_gap(tube: &Tube, bights: u16) -> Millimetres {
+    let clear = pin_chord(tube.diameter, bights).get() - tube.pin().get();
+    Millimetres::computed(clear.max(0.0))
+}
+
 /// Pins `bights` of them on each ring, the top ones half a pitch on when `staggered`; `None`
 /// when no row of holes divides evenly.
 ///

@@ -4,10 +4,23 @@ use std::f64::consts::PI;
 
 use super::{BenchError, Counted, Millimetres, Thread};
 
-/// Diameter of a pin whose thread is not known. *Common practice, no source.*
-const PIN: Millimetres = Millimetres::computed(4.0);
+/// Diameter of a ring's pin whose thread is not known. *Common practice, no source.*
+const SCREW: Millimetres = Millimetres::computed(4.0);
+
+/// Diameter of a pin where there are no rings, a T-pin in cork or cardboard. *Common practice,
+/// no source.*
+const T_PIN: Millimetres = Millimetres::computed(1.0);
 
 /// A tube on which knots are tied.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Millimetres, Tube};
+///
+/// let tube = Tube::ringed(Millimetres::new(40.0).unwrap(), &[10, 14]).unwrap();
+/// assert_eq!(tube.bights(), [2, 5, 7, 10, 14]);
+/// assert!(tube.takes(7) && !tube.takes(6));
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct Tube {
     /// Outer diameter.
@@ -18,10 +31,15 @@ pub struct Tube {
     pub pin_length: Option<Millimetres>,
     /// Thread of the pins, when known.
     pub thread: Option<Thread>,
+    /// Its length, when known.
+    pub length: Option<Millimetres>,
+    ring_width: Option<Millimetres>,
     rows: Option<Vec<u16>>,
 }
 
 impl Tube {
+    /// No pin is thinner, in millimetres. *Common practice, no source.*
+    pub(super) const THINNEST_PIN: f64 = 0.5;
     /// Rows that a ring may have.
     pub const MOST_ROWS: usize = 99;
     /// Holes that a row may have.
@@ -34,6 +52,8 @@ impl Tube {
             wall: None,
             pin_length: None,
             thread: None,
+            length: None,
+            ring_width: None,
             rows: None,
         }
     }
@@ -100,10 +120,30 @@ impl Tube {
         self.rows.as_deref()
     }
 
-    /// What the cord turns round at a rim: nothing on a tube without rings.
-    pub fn pin_diameter(&self) -> Option<Millimetres> {
-        let pin = self.thread.map_or(PIN, Thread::diameter);
-        self.rows.as_ref().map(|_| pin)
+    /// How wide each ring is along the tube, when it has rings and that is known.
+    pub const fn ring_width(&self) -> Option<Millimetres> {
+        self.ring_width
+    }
+
+    /// The same tube with rings so wide; one without rings stays without.
+    #[must_use]
+    pub fn with_ring_width(self, ring_width: Option<Millimetres>) -> Self {
+        let ring_width = ring_width.filter(|_| self.rows.is_some());
+        Self { ring_width, ..self }
+    }
+
+    /// The same tube, thicker or thinner.
+    pub(super) fn with_diameter(&self, diameter: Millimetres) -> Self {
+        Self {
+            diameter,
+            ..self.clone()
+        }
+    }
+
+    /// Diameter of its pins: of their thread, or of what is usual.
+    pub fn pin(&self) -> Millimetres {
+        let usual = if self.rows.is_some() { SCREW } else { T_PIN };
+        self.thread.map_or(usual, Thread::diameter)
     }
 
     /// The way round the outside.

@@ -1,4 +1,5 @@
-//! `marlinspeak fit`: the knots that cover an object, best first.
+//! `marlinspeak fit`: the knots that cover an object, in the order in which a master would offer
+//! them.
 
 use std::io::{self, Write};
 
@@ -7,9 +8,9 @@ use serde::Serialize;
 
 use super::Complaint;
 use super::print::{json, print, rounded};
-use super::setup_options::{SetupOptions, ledger, rack_for};
-use crate::bench::Answer;
-use crate::guide::Wanted;
+use super::setup_options::{PriceOptions, SetupOptions, ledger, rack_for};
+use crate::bench::{FitAnswer, FitFilter, FitWeave, LeastCover, MOST_PASSES};
+use crate::guide::FitQuestion;
 use crate::words::Words;
 
 /// How many knots the table lists when nothing is said.
@@ -19,6 +20,10 @@ const MOST: usize = 10;
 pub(super) struct FitOptions {
     #[command(flatten)]
     setup: SetupOptions,
+    #[command(flatten)]
+    filter: FilterOptions,
+    #[command(flatten)]
+    prices: PriceOptions,
     /// At most so many knots [default: 10, or all of them with --json]
     #[arg(long, value_name = "N", allow_hyphen_values = true)]
     most: Option<String>,
@@ -27,59 +32,145 @@ pub(super) struct FitOptions {
     json: bool,
 }
 
+/// Which knots are wanted.
+#[derive(Args)]
+struct FilterOptions {
+    /// Only knots of so many passes, 1 to 4: 1 is single, 2 doubled, 3 tripled
+    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    passes: Option<String>,
+    /// Only knots of so many leads or more, 2 to 60
+    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    least_leads: Option<String>,
+    /// Only knots of so many bights or more, 2 to 60
+    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    least_bights: Option<String>,
+    /// Only knots tied with one cord
+    #[arg(long)]
+    one_cord: bool,
+    /// Only ties of so many legs at the most, all passes together
+    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    most_legs: Option<String>,
+    /// Hide at least this share of the object, in per cent [default: nine tenths of what the knot
+    /// hides when it is tight]
+    #[arg(long, value_name = "PERCENT", allow_hyphen_values = true)]
+    least_cover: Option<String>,
+    /// Over n, under n as it is, even where its twin takes fewer tucks [default: 1 or its twin]
+    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    weave: Option<String>,
+}
+
 /// Prints the knots that fit.
 pub(super) fn run(asked: &FitOptions, words: &Words) -> Result<(), Complaint> {
-    let most = asked.most(words)?;
-    let texts = asked.setup.asked(words)?;
-    let question = texts
-        .question(&rack_for(&texts, words)?)
-        .map_err(|error| Complaint::input(words.ask_error(&error)))?;
+    let most = number(words, "--most", asked.most.as_deref(), [1, 9999], 20)?;
+    let prices = asked.prices.prices(words)?;
+    let form = asked.setup.form(words)?;
+    let rack = rack_for(&form, words)?;
+    let question = form
+        .question(&rack)
+        .map_err(|error| Complaint::input(words.setup_error(&error)))?;
+    let question = asked.filter.narrow(question, words)?;
     let question = ledger(words)?.teach(question);
     let answers = question.answers();
     if answers.is_empty() {
         return Err(Complaint::input(words.misfits(&question.misfits())));
     }
+    let most = most.and_then(|most| usize::try_from(most).ok());
     if asked.json {
         let knots = answers
             .iter()
             .take(most.unwrap_or(usize::MAX))
-            .map(KnotForm::of)
+            .map(|answer| KnotForm::of(answer, prices.cost(answer.cord, answer.minutes)))
             .collect();
         return print(words, |out| json(out, &Document { knots }));
     }
     let shown = most.unwrap_or(MOST).min(answers.len());
-    print(words, |out| table(out, &question, &answers, shown, words))
+    let mut notes = Vec::new();
+    notes.extend(
+        form.understood(&rack)
+            .map(|cord| words.cord_understood(cord)),
+    );
+    notes.push(words.fit_times(&question));
+    notes.extend(words.fit_corrected(&question, &answers[..shown]));
+    if answers.iter().take(shown).any(|answer| answer.is_twin) {
+        notes.push(words.plainly("fit-twins", &[]));
+    }
+    if shown < answers.len() {
+        notes.push(words.fit_more(answers.len()));
+    }
+    let heading = words.fit_heading(&question, answers.len(), shown);
+    let rows = words.fit_table(&answers[..shown], prices);
+    print(words, |out| table(out, &heading, &rows, &notes))
 }
 
-impl FitOptions {
-    fn most(&self, words: &Words) -> Result<Option<usize>, Complaint> {
-        let Some(given) = self.most.as_deref() else {
-            return Ok(None);
+impl FilterOptions {
+    fn narrow(&self, question: FitQuestion, words: &Words) -> Result<FitQuestion, Complaint> {
+        let count = |option, given: &Option<String>, bounds: [u16; 2], example| {
+            let bounds = bounds.map(u32::from);
+            let number = number(words, option, given.as_deref(), bounds, example)?;
+            Ok::<_, Complaint>(number.and_then(|number| u16::try_from(number).ok()))
         };
-        match given.trim().parse() {
-            Ok(most @ 1..=9999) => Ok(Some(most)),
-            _ => Err(Complaint::input(
-                words.plainly("most-unreadable", &[("given", given)]),
-            )),
-        }
+        let all = FitFilter::default();
+        let filter = FitFilter {
+            passes: count("--passes", &self.passes, [1, MOST_PASSES], 2)?,
+            least_leads: count("--least-leads", &self.least_leads, [2, 60], 3)?
+                .unwrap_or(all.least_leads),
+            least_bights: count("--least-bights", &self.least_bights, [2, 60], 3)?
+                .unwrap_or(all.least_bights),
+            one_cord: self.one_cord,
+            most_legs: number(
+                words,
+                "--most-legs",
+                self.most_legs.as_deref(),
+                [1, 9999],
+                60,
+            )?,
+        };
+        let percent = self
+            .least_cover
+            .as_deref()
+            .map(|text| text.trim_end_matches('%'));
+        let least = number(words, "--least-cover", percent, [1, 100], 80)?;
+        let run = count("--weave", &self.weave, [1, 9], 1)?;
+        Ok(FitQuestion {
+            filter,
+            least_cover: least.map_or(LeastCover::default(), |percent| {
+                LeastCover::Share(f64::from(percent) / 100.0)
+            }),
+            weave: run.map_or(FitWeave::FewestTucks, FitWeave::Run),
+            ..question
+        })
+    }
+}
+
+/// A whole number that an option takes, within bounds.
+fn number(
+    words: &Words,
+    option: &'static str,
+    given: Option<&str>,
+    [least, most]: [u32; 2],
+    example: u32,
+) -> Result<Option<u32>, Complaint> {
+    let Some(given) = given else {
+        return Ok(None);
+    };
+    match given.trim().parse() {
+        Ok(number) if (least..=most).contains(&number) => Ok(Some(number)),
+        _ => Err(Complaint::input(words.option_number(
+            option,
+            given,
+            [least, most],
+            example,
+        ))),
     }
 }
 
 fn table(
     out: &mut impl Write,
-    question: &Wanted,
-    answers: &[Answer],
-    shown: usize,
-    words: &Words,
+    heading: &str,
+    rows: &[Vec<String>],
+    notes: &[String],
 ) -> io::Result<()> {
-    writeln!(
-        out,
-        "{}\n",
-        words.fit_heading(question, answers.len(), shown)
-    )?;
-    let mut rows = vec![words.fit_head()];
-    let ranked = answers.iter().take(shown).enumerate();
-    rows.extend(ranked.map(|(index, answer)| words.fit_row(index + 1, answer)));
+    writeln!(out, "{heading}\n")?;
     let columns = rows.first().map_or(0, Vec::len);
     let widths: Vec<usize> = (0..columns)
         .map(|column| {
@@ -95,8 +186,8 @@ fn table(
             .collect();
         writeln!(out, "{}", cells.join("  ").trim_end())?;
     }
-    if shown < answers.len() {
-        writeln!(out, "\n{}", words.fit_more(answers.len()))?;
+    for note in notes {
+        writeln!(out, "\n{note}")?;
     }
     Ok(())
 }
@@ -110,34 +201,56 @@ struct Document {
 struct KnotForm {
     leads: u16,
     bights: u16,
+    /// Bights nested at each rim, and the top row that the first cord lands in: always 1 for a
+    /// knot that is not interwoven.
+    nested: u16,
+    lands: u16,
     passes: u16,
+    weave: String,
     strands: u16,
     width_mm: f64,
+    tight_mm: f64,
+    widest_mm: f64,
+    scallop_mm: f64,
     cover: f64,
     angle_deg: f64,
-    faired: bool,
     cord_mm: f64,
     legs: u32,
-    /// At the tyer's own pace, when the log knows it.
+    tucks: u32,
+    /// At the tyer's own pace, or at a usual one as long as the log knows none.
+    minutes: f64,
+    /// When prices are set.
     #[serde(skip_serializing_if = "Option::is_none")]
-    hours: Option<f64>,
+    cost: Option<f64>,
 }
 
 impl KnotForm {
-    fn of(answer: &Answer) -> Self {
-        let Answer { counts, shape, .. } = answer;
+    fn of(answer: &FitAnswer, cost: Option<f64>) -> Self {
+        let FitAnswer {
+            counts,
+            shape,
+            range,
+            ..
+        } = answer;
         Self {
             leads: counts.leads(),
             bights: counts.bights(),
+            nested: 1,
+            lands: 1,
             passes: counts.passes(),
+            weave: answer.weave().to_string(),
             strands: counts.strands(),
             width_mm: rounded(shape.width.get(), 3),
+            tight_mm: rounded(range.tight.get(), 3),
+            widest_mm: rounded(range.widest.get(), 3),
+            scallop_mm: rounded(shape.scallop.get(), 3),
             cover: rounded(shape.cover, 4),
             angle_deg: rounded(shape.angle_degrees(), 3),
-            faired: shape.faired,
             cord_mm: rounded(answer.cord.get(), 1),
             legs: counts.legs(),
-            hours: answer.hours.map(|hours| rounded(hours, 2)),
+            tucks: answer.tucks,
+            minutes: rounded(answer.minutes, 1),
+            cost: cost.map(|cost| rounded(cost, 2)),
         }
     }
 }

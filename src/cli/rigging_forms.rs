@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::print::rounded;
-use crate::bench::{Caution, Item, Millimetres, Thread};
+use crate::bench::{KitItem, Millimetres, RigCaution, Thread};
 use crate::guide::Task;
 use crate::knot::Rim;
 
@@ -88,12 +88,12 @@ pub(super) enum TaskForm {
 }
 
 impl ItemForm {
-    pub fn of(item: &Item) -> Self {
+    pub fn of(item: &KitItem) -> Self {
         match item {
-            Item::Tube { diameter } => Self::Tube {
+            KitItem::Tube { diameter } => Self::Tube {
                 diameter_mm: mm(*diameter),
             },
-            Item::Pins {
+            KitItem::Pins {
                 count,
                 length,
                 thread,
@@ -102,8 +102,8 @@ impl ItemForm {
                 length_mm: mm(*length),
                 thread: thread.map(Thread::name),
             },
-            Item::HexKey(key) => Self::Key { hex_key: key.size },
-            Item::Cord {
+            KitItem::HexKey(key) => Self::Key { hex_key: key.size },
+            KitItem::Cord {
                 cord,
                 pieces,
                 length,
@@ -115,13 +115,13 @@ impl ItemForm {
                 length_mm: mm(*length),
                 grams: grams.map(|grams| rounded(grams, 1)),
             },
-            Item::Tape { length } => Self::Tape {
+            KitItem::Tape { length } => Self::Tape {
                 length_mm: mm(*length),
             },
-            Item::Strip { length } => Self::Strip {
+            KitItem::Strip { length } => Self::Strip {
                 length_mm: mm(*length),
             },
-            Item::Picks { count } => Self::Picks { count: *count },
+            KitItem::Picks { count } => Self::Picks { count: *count },
         }
     }
 }
@@ -131,9 +131,11 @@ impl TaskForm {
         match task {
             Task::Heed(caution) => Self::Heed {
                 caution: match caution {
-                    Caution::PinsTooShort { .. } => "pins-too-short",
-                    Caution::ObjectThickerThanTube { .. } => "object-thicker-than-tube",
-                    Caution::CrossingsCrowded { .. } => "crossings-crowded",
+                    RigCaution::PinsTooShort { .. } => "pins-too-short",
+                    RigCaution::ObjectThickerThanTube { .. } => "object-thicker-than-tube",
+                    RigCaution::PinsClose { .. } => "pins-close",
+                    RigCaution::TubeTooThick { .. } => "tube-too-thick",
+                    RigCaution::RingsTooWide { .. } => "rings-too-wide",
                 },
             },
             Task::Row { row, holes, .. } => Self::Row {

@@ -5,13 +5,13 @@ use std::path::PathBuf;
 use clap::Args;
 
 use super::Complaint;
-use crate::bench::Counts;
-use crate::guide::{Asked, AtOnce, Plan, Rack, Rigging, Script};
+use crate::bench::{Counts, Prices};
+use crate::guide::{AtOnce, Plan, Rack, Rigging, Script, SetupField, SetupForm};
 use crate::shelf::{Ledger, PresetsFile, Shelf, ShelfError};
 use crate::words::Words;
 
 /// What is covered, with what, on what. Lengths are in millimetres, or with a unit: 30, 3cm,
-/// 1.25in, 5/32in.
+/// 1.25in, 5/32in, 5ft 3in.
 #[derive(Args)]
 pub(super) struct SetupOptions {
     /// Diameter of the object
@@ -23,9 +23,17 @@ pub(super) struct SetupOptions {
     /// Length of the object to be covered
     #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
     cover: Option<String>,
-    /// The cord: its diameter, a standard such as III, or the name of one that is kept
+    /// The cord: its diameter, a standard such as III or 550, or the name of one that is kept
     #[arg(long, value_name = "LENGTH|NAME", allow_hyphen_values = true)]
     cord: Option<String>,
+    /// What the cord is like: hard (round, keeps its shape), soft (braided or laid line) or flat
+    /// (ribbon, hollow braid) [default: soft, or as it was kept]
+    #[arg(long, value_name = "hard|soft|flat", allow_hyphen_values = true)]
+    firm: Option<String>,
+    /// How closely two bands of the cord lie with another between them, in cord diameters, such as
+    /// 1.7; instead of --firm
+    #[arg(long, value_name = "NUMBER", allow_hyphen_values = true)]
+    cord_give: Option<String>,
     /// The tube: its diameter, or the name of one that is kept
     #[arg(long, value_name = "LENGTH|NAME", allow_hyphen_values = true)]
     tube: Option<String>,
@@ -41,71 +49,94 @@ pub(super) struct SetupOptions {
     /// Thickness of what the pins are screwed through
     #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
     wall: Option<String>,
+    /// Width of each ring along the tube
+    #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
+    ring_width: Option<String>,
+    /// Length of the tube
+    #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
+    tube_length: Option<String>,
     /// Cord at hand
     #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
     have: Option<String>,
 }
 
+/// What cord and work are worth.
+#[derive(Args)]
+pub(super) struct PriceOptions {
+    /// What a metre of the cord costs
+    #[arg(long, value_name = "PRICE", allow_hyphen_values = true)]
+    price_metre: Option<String>,
+    /// What an hour of your work is worth
+    #[arg(long, value_name = "PRICE", allow_hyphen_values = true)]
+    price_hour: Option<String>,
+}
+
+impl PriceOptions {
+    /// The prices that the options set.
+    pub fn prices(&self, words: &Words) -> Result<Prices, Complaint> {
+        let read = |option: &Option<String>| {
+            let price = option.as_deref().map(Prices::parse).transpose();
+            price.map_err(|error| Complaint::input(words.bench_error(&error)))
+        };
+        Ok(Prices {
+            metre: read(&self.price_metre)?,
+            hour: read(&self.price_hour)?,
+        })
+    }
+}
+
 impl SetupOptions {
     pub fn is_empty(&self) -> bool {
-        self.given().iter().all(|option| option.is_none())
+        self.given().iter().all(|(_, _, option)| option.is_none())
     }
 
-    fn given(&self) -> [&Option<String>; 10] {
-        let Self {
-            object,
-            girth,
-            cover,
-            cord,
-            tube,
-            rows,
-            pin,
-            thread,
-            wall,
-            have,
-        } = self;
+    /// Every option: what it is called, what it says something of, and what it says.
+    fn given(&self) -> [(&'static str, SetupField, &Option<String>); 14] {
         [
-            object, girth, cover, cord, tube, rows, pin, thread, wall, have,
+            ("--object", SetupField::Object, &self.object),
+            ("--girth", SetupField::Girth, &self.girth),
+            ("--cover", SetupField::Cover, &self.cover),
+            ("--cord", SetupField::Cord, &self.cord),
+            ("--firm", SetupField::Firm, &self.firm),
+            ("--cord-give", SetupField::Give, &self.cord_give),
+            ("--tube", SetupField::Tube, &self.tube),
+            ("--rows", SetupField::Rows, &self.rows),
+            ("--pin", SetupField::Pin, &self.pin),
+            ("--thread", SetupField::Thread, &self.thread),
+            ("--wall", SetupField::Wall, &self.wall),
+            ("--ring-width", SetupField::RingWidth, &self.ring_width),
+            ("--tube-length", SetupField::TubeLength, &self.tube_length),
+            ("--have", SetupField::Have, &self.have),
         ]
     }
 
-    /// The texts of the options. One that is given and empty is no length.
-    pub fn asked(&self, words: &Words) -> Result<Asked, Complaint> {
-        let is_blank =
-            |option: &&Option<String>| option.as_deref().is_some_and(|text| text.trim().is_empty());
-        if let Some(index) = self.given().iter().position(is_blank) {
-            const OPTIONS: [&str; 10] = [
-                "--object", "--girth", "--cover", "--cord", "--tube", "--rows", "--pin",
-                "--thread", "--wall", "--have",
-            ];
-            let texts = [("option", OPTIONS[index]), ("help", "marlinspeak --help")];
-            return Err(Complaint::input(words.plainly("cli-missing-value", &texts)));
+    /// The texts of the options. One that is given and empty says nothing that can be used.
+    pub fn form(&self, words: &Words) -> Result<SetupForm, Complaint> {
+        let mut form = SetupForm::default();
+        for (name, field, option) in self.given() {
+            if option.as_deref().is_some_and(|text| text.trim().is_empty()) {
+                let texts = [("option", name), ("help", "marlinspeak --help")];
+                return Err(Complaint::input(words.plainly("cli-missing-value", &texts)));
+            }
+            form = form.with(field, option.clone());
         }
-        Ok(Asked {
-            object: self.object.clone(),
-            girth: self.girth.clone(),
-            cover: self.cover.clone(),
-            cord: self.cord.clone(),
-            tube: self.tube.clone(),
-            rows: self.rows.clone(),
-            pin: self.pin.clone(),
-            thread: self.thread.clone(),
-            wall: self.wall.clone(),
-            have: self.have.clone(),
-        })
+        Ok(form)
     }
 
     /// The plan with tube, cord and object, when the options name them.
     pub fn equip(&self, plan: Plan, words: &Words) -> Result<Plan, Complaint> {
-        let asked = self.asked(words)?;
-        let sentence = |error| Complaint::input(words.ask_error(&error));
-        let rack = rack_for(&asked, words)?;
+        let form = self.form(words)?;
+        let sentence = |error| Complaint::input(words.setup_error(&error));
+        let rack = rack_for(&form, words)?;
         let counts = Counts::from(plan.laying());
-        let setup = asked.setup(&rack, counts).map_err(sentence)?;
-        let setup = match setup {
-            Some(setup) => Some(ledger(words)?.teach_setup(setup)),
-            None => None,
+        let ledger = if form.is_empty() {
+            Ledger::default()
+        } else {
+            ledger(words)?
         };
+        let setup = form
+            .setup(&rack, counts, |cord| ledger.correction(cord, counts.into()))
+            .map_err(sentence)?;
         if let Some(setup) = &setup {
             setup
                 .rig(counts)
@@ -113,7 +144,7 @@ impl SetupOptions {
         }
         let plan = plan.with_setup(setup);
         let script = Script::new(plan.clone(), AtOnce::default());
-        if let Some(at_hand) = asked.have().map_err(sentence)?
+        if let Some(at_hand) = form.length(SetupField::Have).map_err(sentence)?
             && let Some(needed) = script.rigging().map(Rigging::to_cut)
             && needed > at_hand.get()
         {
@@ -124,18 +155,14 @@ impl SetupOptions {
 }
 
 /// The rack, read only when something on it may be meant.
-pub(super) fn rack_for(asked: &Asked, words: &Words) -> Result<Rack, Complaint> {
-    let is_name = |text: &Option<String>| {
-        text.as_deref()
-            .is_some_and(|text| text.trim().starts_with(char::is_alphabetic))
-    };
-    let without = Asked {
-        tube: None,
-        ..asked.clone()
+pub(super) fn rack_for(form: &SetupForm, words: &Words) -> Result<Rack, Complaint> {
+    let is_name = |field| {
+        form.said(field)
+            .is_some_and(|text| text.starts_with(char::is_alphabetic))
     };
     // A standard cord is known without the rack.
-    let needs_cord = is_name(&asked.cord) && without.cord(&Rack::default()).is_err();
-    if !needs_cord && !is_name(&asked.tube) {
+    let needs_cord = is_name(SetupField::Cord) && form.cord(&Rack::default()).is_err();
+    if !needs_cord && !is_name(SetupField::Tube) {
         return Ok(Rack::default());
     }
     PresetsFile::default_place()

@@ -5,7 +5,6 @@
 //! names the leg and the crossing, not the number of a step, so it means the same when the
 //! tyer changes how much is told at once.
 
-mod asked;
 mod at_once;
 mod course;
 mod finishing;
@@ -14,26 +13,29 @@ mod laying;
 mod phase_progress;
 mod place;
 mod plan;
+mod question;
 mod rack;
 mod rigging;
 mod script;
 mod search;
 mod setup;
+mod setup_form;
 mod step;
 mod take_back;
 
-pub use asked::{AskError, Asked, Asking, Wanted};
 pub use at_once::{AtOnce, Checks};
 pub use course::{COURSE, Lesson, LessonState};
 pub use landmark::{Landmark, LegShare};
 pub use phase_progress::PhaseProgress;
 pub use place::{Phase, Place};
 pub use plan::{CordRun, CordsError, Plan};
+pub use question::FitQuestion;
 pub use rack::{NameError, Rack};
 pub use rigging::{KitStep, RigStep, Rigging, Task};
 pub use script::{Progress, Script};
 pub use search::{Question, Search};
 pub use setup::Setup;
+pub use setup_form::{SetupError, SetupField, SetupForm};
 pub use step::{
     BeginStep, Caution, CheckStep, FairStep, FinishStep, FinishTask, FollowStep, Landing, LastLeg,
     LayStep, LiftStep, LiftTask, Step, Tuck, What,

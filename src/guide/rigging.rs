@@ -1,9 +1,9 @@
 //! Before the first leg: what goes into the bag, and how the tube is rigged.
 
 use super::{Caution, Place, Plan, What};
-use crate::bench;
 use crate::bench::{
-    BenchError, Cord, HexKey, Item, Layout, Millimetres, PassCord, Rig, RingPins, Thread, kit,
+    BenchError, Cord, HexKey, KitItem, Layout, Millimetres, PassCord, Rig, RigCaution, RingPins,
+    Thread, kit,
 };
 use crate::knot::{Hand, Rim};
 
@@ -15,7 +15,7 @@ pub struct KitStep {
     /// How many there are.
     pub items: u16,
     /// The thing.
-    pub item: Item,
+    pub item: KitItem,
 }
 
 /// One step of rigging.
@@ -35,7 +35,7 @@ pub struct RigStep {
 #[derive(Clone, Debug, PartialEq)]
 pub enum Task {
     /// Know this before going on.
-    Heed(bench::Caution),
+    Heed(RigCaution),
     /// Find the row of holes in both rings.
     Row {
         /// Which row, 1 … `rows`, counted from the bottom.
@@ -115,7 +115,7 @@ impl KitStep {
     /// What can hurt.
     pub(super) const fn caution(&self) -> Option<Caution> {
         match self.item {
-            Item::Picks { .. } => Some(Caution::Blades),
+            KitItem::Picks { .. } => Some(Caution::Blades),
             _ => None,
         }
     }
@@ -143,7 +143,7 @@ impl RigStep {
 /// Everything there is to do before the first leg.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Rigging {
-    items: Vec<Item>,
+    items: Vec<KitItem>,
     tasks: Vec<Task>,
     hand: Hand,
 }
@@ -246,7 +246,7 @@ fn count<T>(things: &[T]) -> u16 {
 }
 
 /// What goes into the bag: each cord by the name that the plan gives it.
-fn bag(plan: &Plan, rig: &Rig) -> Option<Result<Vec<Item>, BenchError>> {
+fn bag(plan: &Plan, rig: &Rig) -> Option<Result<Vec<KitItem>, BenchError>> {
     let setup = plan.setup.as_ref()?;
     let named = |cord: &Option<String>| match cord {
         Some(name) => setup.cord.clone().named(name),
@@ -270,10 +270,10 @@ fn bag(plan: &Plan, rig: &Rig) -> Option<Result<Vec<Item>, BenchError>> {
     // A piece of its own for each strand.
     let strands: Vec<Cord> = runs.iter().map(|run| named(&run.cord)).collect();
     Some(alike.map(|items| {
-        let apart = |item: Item| match item {
-            Item::Cord { length, .. } => strands
+        let apart = |item: KitItem| match item {
+            KitItem::Cord { length, .. } => strands
                 .iter()
-                .map(|cord| Item::Cord {
+                .map(|cord| KitItem::Cord {
                     grams: cord.grams(length),
                     cord: cord.clone(),
                     pieces: 1,
@@ -288,7 +288,7 @@ fn bag(plan: &Plan, rig: &Rig) -> Option<Result<Vec<Item>, BenchError>> {
 
 /// In the order of the hands: a pin that is set locks its ring, so the top ring is put where it
 /// belongs before it gets one.
-fn tasks(plan: &Plan, rig: &Rig, items: &[Item]) -> Vec<Task> {
+fn tasks(plan: &Plan, rig: &Rig, items: &[KitItem]) -> Vec<Task> {
     let tube = plan.setup.as_ref().map(|setup| &setup.tube);
     let rows = tube.and_then(|tube| tube.rows()).unwrap_or_default().len();
     let thread = tube.and_then(|tube| tube.thread);
@@ -343,7 +343,7 @@ fn tasks(plan: &Plan, rig: &Rig, items: &[Item]) -> Vec<Task> {
         tape: rig.tape,
     });
     tasks.extend(items.iter().filter_map(|item| match item {
-        Item::Cord {
+        KitItem::Cord {
             cord,
             pieces,
             length,

@@ -1,8 +1,8 @@
 //! What the tyer works with: the tube, the cord, and the thing to be covered.
 
 use crate::bench::{
-    Allowances, BenchError, Cord, Correction, Counts, Finish, Item, Job, PassCord, Rig, RigError,
-    Tube, kit, rig,
+    Allowances, BenchError, Braid, Cord, Correction, Counts, Finish, KitItem, Millimetres,
+    PassCord, Rig, RigError, RigJob, Tube, kit, rig,
 };
 
 /// Tube, cord and object of a tie, when the tyer has named them.
@@ -37,19 +37,29 @@ impl Setup {
     /// # Errors
     /// A [`RigError`] when the tube cannot take the knot or the knot not the object.
     pub fn rig(&self, counts: Counts) -> Result<Rig, RigError> {
-        rig(&Job {
+        rig(&RigJob {
+            give: self.cord.give,
             finish: self.finish,
             allowances: self.allowances,
             correction: self.correction,
-            ..Job::new(counts, &self.tube, self.cord.diameter)
+            ..RigJob::new(counts, &self.tube, self.cord.diameter)
         })
+    }
+
+    /// A knot of its cord round something.
+    pub fn braid(&self, counts: Counts, around: Millimetres) -> Braid {
+        Braid {
+            give: self.cord.give,
+            correction: self.correction,
+            ..Braid::new(counts, self.cord.diameter, around)
+        }
     }
 
     /// What goes into the bag for a rigged tie.
     ///
     /// # Errors
     /// A [`BenchError`] when the cords do not add up to the passes.
-    pub fn kit(&self, rig: &Rig) -> Result<Vec<Item>, BenchError> {
+    pub fn kit(&self, rig: &Rig) -> Result<Vec<KitItem>, BenchError> {
         let cord = PassCord {
             cord: self.cord.clone(),
             passes: rig.counts.passes(),

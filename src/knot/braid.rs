@@ -66,7 +66,7 @@ impl Knot {
         Quantity::Leads.check(leads)?;
         Quantity::Bights.check(bights)?;
         weave.check(leads - 1)?;
-        let strands = greatest_common_divisor(leads, bights);
+        let strands = Self::strands_of(leads, bights);
         let mut rounds = vec![0; usize::from(bights)].into_boxed_slice();
         for strand in 0..strands {
             let mut pin = strand;
@@ -82,6 +82,20 @@ impl Knot {
             strands,
             rounds,
         })
+    }
+
+    /// The same knot in the twin of its weave; see [`Weave::twin`].
+    #[must_use]
+    pub fn twin(&self) -> Self {
+        Self {
+            weave: self.weave.twin(self.rows()),
+            ..self.clone()
+        }
+    }
+
+    /// Closed paths in a knot of these counts, which must not be nought.
+    pub(super) const fn strands_of(leads: u16, bights: u16) -> u16 {
+        greatest_common_divisor(leads, bights)
     }
 
     /// Cords met on a straight line from rim to rim.

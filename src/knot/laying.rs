@@ -77,6 +77,15 @@ impl Laying {
         self
     }
 
+    /// The same laying of the knot in the twin of its weave.
+    #[must_use]
+    pub fn with_twin(&self) -> Self {
+        Self {
+            knot: self.knot.twin(),
+            ..self.clone()
+        }
+    }
+
     /// How many rounds past the strand's own pin a pass begins.
     pub fn start(&self, pass: u16) -> u16 {
         let index = usize::from(pass).checked_sub(1);

@@ -15,6 +15,7 @@ mod error;
 mod laying;
 mod pin;
 mod quantity;
+mod tucks;
 mod weave;
 
 pub use braid::{Heading, Knot, Leg};
@@ -22,4 +23,5 @@ pub use error::KnotError;
 pub use laying::{Crossing, Laying, LayingOrder, PassLeg};
 pub use pin::{Hand, Pin, Rim, Side};
 pub use quantity::Quantity;
+pub use tucks::lead_tucks;
 pub use weave::Weave;

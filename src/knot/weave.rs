@@ -82,6 +82,37 @@ impl Weave {
         }
     }
 
+    /// The weave that looks alike with overs and unders exchanged, over so many rows. It is
+    /// even when this one is, and often takes far fewer tucks, or far more.
+    ///
+    /// # Examples
+    /// ```
+    /// use marlinspeak::knot::Weave;
+    ///
+    /// let twin = Weave::Run(1).twin(4);
+    /// assert_eq!(twin.to_string(), "uouo");
+    /// assert_eq!(twin.twin(4), Weave::Run(1));
+    /// ```
+    #[must_use]
+    pub fn twin(&self, rows: u16) -> Self {
+        let exchanged: Box<[bool]> = (1..=rows).map(|row| !self.rising_over(row)).collect();
+        let as_run = (1..=rows).find(|&run| {
+            (1..=rows)
+                .zip(&exchanged)
+                .all(|(row, over)| Self::Run(run).rising_over(row) == *over)
+        });
+        as_run.map_or(Self::Rows(exchanged), Self::Run)
+    }
+
+    /// The run of which this is the twin over so many rows, if it is one: over and under by turns
+    /// as in that, but begun with under.
+    pub fn twin_run(&self, rows: u16) -> Option<u16> {
+        match (self, self.twin(rows)) {
+            (Self::Rows(_), Self::Run(run)) => Some(run),
+            _ => None,
+        }
+    }
+
     /// Whether overs and unders come in runs of one length all along the strand, round both
     /// rims, in a knot with this many rows.
     ///

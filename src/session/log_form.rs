@@ -1,6 +1,6 @@
 //! The form of the log: what was really used for a finished tie.
 
-use crate::bench::{Cord, Millimetres};
+use crate::bench::{Cord, Give, Millimetres};
 use crate::pedal::{Intent, Press};
 use crate::shelf::{Entry, MOST_MINUTES};
 use crate::words::{Remark, Sentence, Spoken, Words};
@@ -246,6 +246,7 @@ impl LogForm {
             diameter,
             name: (!name.is_empty()).then(|| name.to_owned()),
             grams_per_metre: known.and_then(|cord| cord.grams_per_metre),
+            give: known.map_or(Give::default(), |cord| cord.give),
         });
         let cut = length(Cut)?;
         let left_over = match self.typed(LeftOver).trim() {

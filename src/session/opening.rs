@@ -3,7 +3,7 @@
 
 use jiff::Timestamp;
 
-use crate::bench::Pace;
+use crate::bench::TyingPace;
 use crate::guide::{AtOnce, COURSE, Lesson, LessonState, Plan, Script};
 use crate::knot::{Hand, Knot, KnotError, Side, Weave};
 use crate::shelf::{
@@ -114,7 +114,7 @@ pub struct InHand {
     /// Whether it was taken up again and not begun just now.
     pub is_again: bool,
     /// The tyer's pace, when known.
-    pub pace: Option<Pace>,
+    pub pace: Option<TyingPace>,
 }
 
 impl InHand {

@@ -3,7 +3,7 @@
 //! A [`Walk`] knows the steps and the questions; what is spoken and saved of a press is the
 //! session's affair.
 
-use crate::bench::Pace;
+use crate::bench::TyingPace;
 use crate::guide::{AtOnce, Place, Progress, Script, Search, TakeBack};
 use crate::pedal::Intent;
 use crate::picture::Subject;
@@ -20,7 +20,7 @@ pub struct Walk {
     /// An answer that stands there until the next press.
     answer: Option<String>,
     /// The tyer's pace, when known.
-    pace: Option<Pace>,
+    pace: Option<TyingPace>,
 }
 
 /// What a press of next or back means now.
@@ -68,14 +68,14 @@ impl Walk {
     }
 
     /// Knows the tyer's pace from here on.
-    pub const fn set_pace(&mut self, pace: Option<Pace>) {
+    pub const fn set_pace(&mut self, pace: Option<TyingPace>) {
         self.pace = pace;
     }
 
     /// Minutes until the last leg is laid at the tyer's pace, when that is known.
     fn minutes_left(&self) -> Option<u32> {
         let Progress { laid, legs } = self.script.progress(self.place);
-        let minutes = self.pace?.hours(legs - laid) * 60.0;
+        let minutes = self.pace?.laying_minutes(legs - laid);
         #[expect(
             clippy::cast_possible_truncation,
             clippy::cast_sign_loss,

@@ -3,8 +3,10 @@
 use jiff::Timestamp;
 
 use super::{Tie, TieId, WorkTime};
-use crate::bench::bight_turn;
-use crate::bench::{Allowances, Braid, Consumption, Cord, Correction, Counts, Millimetres, Shape};
+use crate::bench::{
+    Allowances, Braid, Consumption, Cord, Correction, Counts, Interlacing, KnotShape, Millimetres,
+    Sample, bight_turn, give_of_width,
+};
 use crate::files::Fields;
 
 /// The most minutes that an entry may tell of.
@@ -79,37 +81,75 @@ impl Entry {
         Millimetres::new(self.cut?.get() - self.left_over?).ok()
     }
 
-    /// Measured over computed length of the cord in the finished knot, without its ends. A
-    /// knot left open is computed at the width it has.
+    /// Measured over computed length of the cord in the finished knot, without its ends. The
+    /// knot is computed at the width it has, when that was measured.
     pub fn length_factor(&self) -> Option<f64> {
+        Correction::factor(self.used()?, self.computed_cord()?).ok()
+    }
+
+    /// The same with what it was computed from.
+    pub fn length_sample(&self) -> Option<Sample> {
+        Some(Sample {
+            kind: self.counts.into(),
+            factor: self.length_factor()?,
+            weight: 1.0,
+        })
+    }
+
+    /// How closely the cord came to lie in this knot: `k` of its own weave, over what `cord` would
+    /// lie like in it. A knot left open has the width its tyer gave it, and teaches nothing.
+    pub fn give_sample(&self, cord: &Cord) -> Option<Sample> {
+        if self.left_open {
+            return None;
+        }
+        let (give, tells) = give_of_width(&self.braid()?, self.width?)?;
+        let taken = cord.give.woven(self.counts.interlacing());
+        let factor = give.get() / taken.get();
+        Correction::new(1.0, factor).ok()?;
+        Some(Sample {
+            kind: self.counts.into(),
+            factor,
+            weight: tells * tells,
+        })
+    }
+
+    fn braid(&self) -> Option<Braid> {
+        let cord = self.cord.as_ref()?;
+        Some(Braid {
+            give: cord.give,
+            ..Braid::new(self.counts, cord.diameter, self.around?)
+        })
+    }
+
+    /// The finished knot, as near to the width it has as can be computed.
+    fn computed(&self) -> Option<KnotShape> {
+        let braid = self.braid()?;
+        match self.width {
+            Some(width) if self.left_open => braid.opened(width).ok(),
+            None if self.left_open => None,
+            Some(width) => {
+                let give = give_of_width(&braid, width).map(|(give, _)| give);
+                // What no cord can come to tells nothing of its length either.
+                let counts = self.counts.interlaced(Interlacing::PLAIN);
+                let give = give?;
+                Braid {
+                    counts,
+                    give,
+                    ..braid
+                }
+                .tight()
+                .ok()
+            }
+            None => braid.tight().ok(),
+        }
+    }
+
+    /// Cord in the finished knot as it is computed, without its ends.
+    pub fn computed_cord(&self) -> Option<Millimetres> {
         let (shape, cord) = (self.computed()?, self.cord.as_ref()?.diameter);
         let turn = bight_turn(cord, None, shape.angle);
         let plain = (Correction::default(), Allowances::default());
         let computed = Consumption::new(self.counts, shape.cord_in_leg(), turn, plain.0, plain.1);
-        Correction::factor(self.used()?, computed.in_knot()).ok()
-    }
-
-    /// Measured over computed width. A knot left open has the width its tyer gave it, and
-    /// teaches nothing.
-    pub fn width_factor(&self) -> Option<f64> {
-        if self.left_open {
-            return None;
-        }
-        Correction::factor(self.width?, self.computed()?.width).ok()
-    }
-
-    /// The finished knot as it is computed with nothing measured yet.
-    fn computed(&self) -> Option<Shape> {
-        let braid = Braid {
-            counts: self.counts,
-            cord: self.cord.as_ref()?.diameter,
-            around: self.around?,
-            correction: Correction::default(),
-        };
-        match self.width {
-            Some(width) if self.left_open => braid.left_open(width).ok(),
-            None if self.left_open => None,
-            _ => braid.faired().ok(),
-        }
+        Some(computed.in_knot())
     }
 }

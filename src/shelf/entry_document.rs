@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 
 use super::sections::{CordSection, maybe_length};
 use super::{DocumentError, Entry, MOST_MINUTES, TieId, WorkTime};
-use crate::bench::{Counts, Millimetres};
+use crate::bench::{Counts, Interlacing, Millimetres};
 use crate::files::{self, Document, Fields, FormatError};
 
 /// The version of log documents that is written, and the newest that is read.
@@ -43,6 +43,22 @@ struct CountsSection {
     leads: u16,
     bights: u16,
     passes: u16,
+    /// At how many of a hundred crossings a cord changes from over to under; all of them in
+    /// documents that do not say.
+    #[serde(default = "plain", skip_serializing_if = "is_plain")]
+    interlaced: u8,
+}
+
+const fn plain() -> u8 {
+    Interlacing::PLAIN.hundredths()
+}
+
+#[expect(
+    clippy::trivially_copy_pass_by_ref,
+    reason = "serde asks for a reference"
+)]
+const fn is_plain(interlaced: &u8) -> bool {
+    *interlaced == plain()
 }
 
 impl Document for Entry {
@@ -88,12 +104,18 @@ impl EntryDocument {
             leads,
             bights,
             passes,
+            interlaced,
         } = self.knot;
+        let interlacing = Interlacing::from_hundredths(interlaced).ok_or_else(|| {
+            DocumentError::shape(format!(
+                "`knot.interlaced` is {interlaced}, outside 1 to 100"
+            ))
+        })?;
         Ok(Entry {
             tie: TieId::parse(&self.tie)
                 .map_err(|error| DocumentError::shape(error.to_string()))?,
             name: self.name,
-            counts: Counts::new(leads, bights, passes)?,
+            counts: Counts::new(leads, bights, passes)?.interlaced(interlacing),
             logged: self.logged,
             cord: self.cord.map(CordSection::cord).transpose()?,
             cut: maybe_length("cut", self.cut)?,
@@ -129,6 +151,7 @@ impl From<&Entry> for EntryDocument {
                 leads: entry.counts.leads(),
                 bights: entry.counts.bights(),
                 passes: entry.counts.passes(),
+                interlaced: entry.counts.interlacing().hundredths(),
             },
             logged: entry.logged,
             cord: entry.cord.as_ref().map(CordSection::from),

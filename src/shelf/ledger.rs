@@ -7,9 +7,12 @@ use std::path::PathBuf;
 
 use super::names::Names;
 use super::{Entry, Shelf, ShelfError, ShelfTrouble, Tie, TieId, WorkTime, write_entry};
-use crate::bench::{Cord, Correction, Pace};
+use crate::bench::{
+    Cord, Correction, Corrections, Interlacing, Millimetres, Sample, Scatter, TieKind, TyingPace,
+    learnt, shared,
+};
 use crate::files::{self, DocumentFile, Readers};
-use crate::guide::{Setup, Wanted};
+use crate::guide::FitQuestion;
 
 /// Everything that was logged, newest first.
 #[derive(Clone, Debug, Default)]
@@ -34,15 +37,6 @@ pub struct Totals {
 }
 
 impl Ledger {
-    /// What no measurement at all weighs against each that was made, as a number of them.
-    ///
-    /// A factor is the mean of the logarithms of measured over computed, shrunk towards 1 as
-    /// if a quarter of a measurement had come out exactly as computed:
-    /// `ln f = Σ ln rᵢ / (n + ¼)`. That is Bayes' rule for factors that scatter by 10 % from
-    /// cord to cord and measurements that scatter by 5 %, both *common practice, no source*:
-    /// `(5 % / 10 %)² = ¼`. One tie counts four fifths, five count 95 per cent.
-    pub const PRIOR_WEIGHT: f64 = 0.25;
-
     /// Two cords of the same name are the same cord when their diameters differ by no more
     /// than this share: as well as a calliper reads soft cord. *Common practice.*
     const SAME_DIAMETER: f64 = 0.03;
@@ -53,21 +47,37 @@ impl Ledger {
     /// The ties whose legs make the pace: the newest so many, since a tyer gets quicker.
     const TIES_FOR_A_PACE: usize = 10;
 
-    /// What the log says of a cord, by [`Self::PRIOR_WEIGHT`]'s rule for length and for width;
-    /// 1 where nothing was measured. A cord without a name goes by all of its diameter.
-    pub fn correction(&self, cord: &Cord) -> Correction {
-        let length = shrunk(self.of_cord(cord).filter_map(Entry::length_factor));
-        let width = shrunk(self.of_cord(cord).filter_map(Entry::width_factor));
-        // Factors within bounds have a mean within them.
-        Correction::new(length, width).unwrap_or_default()
+    /// What the log says of a cord in ties of a kind, by the rule of [`learnt`]; nothing where
+    /// nothing was measured. A cord without a name goes by all of its diameter.
+    pub fn correction(&self, cord: &Cord, kind: TieKind) -> Correction {
+        self.lessons(cord).correction(kind)
+    }
+
+    /// What the log says of a cord, for every number of passes in one weave.
+    pub fn corrections(&self, cord: &Cord, interlacing: Interlacing) -> Corrections {
+        let lessons = self.lessons(cord);
+        Corrections::by_passes(|passes| {
+            lessons.correction(TieKind {
+                passes,
+                interlacing,
+            })
+        })
+    }
+
+    fn lessons(&self, cord: &Cord) -> Lessons {
+        let ties = self.of_cord(cord);
+        Lessons(
+            ties.map(|entry| [entry.length_sample(), entry.give_sample(cord)])
+                .collect(),
+        )
     }
 
     /// How many ties of a cord were measured, for its length and for its width.
     pub fn measured(&self, cord: &Cord) -> (usize, usize) {
         self.of_cord(cord).fold((0, 0), |(lengths, widths), entry| {
             (
-                lengths + usize::from(entry.length_factor().is_some()),
-                widths + usize::from(entry.width_factor().is_some()),
+                lengths + usize::from(entry.length_sample().is_some()),
+                widths + usize::from(entry.give_sample(cord).is_some()),
             )
         })
     }
@@ -81,44 +91,44 @@ impl Ledger {
         })
     }
 
-    /// The tyer's own pace: the median leg of the newest ties, or `None` before enough legs
-    /// were timed.
-    pub fn pace(&self) -> Option<Pace> {
+    /// The tyer's own pace: the median leg of the newest ties, and what all of the work took over
+    /// that; `None` before enough legs were timed.
+    pub fn pace(&self) -> Option<TyingPace> {
+        let newest = || self.entries.iter().take(Self::TIES_FOR_A_PACE);
         let mut pooled = WorkTime::default();
-        for entry in self.entries.iter().take(Self::TIES_FOR_A_PACE) {
+        for entry in newest() {
             pooled.pool(&entry.work_time);
         }
         if pooled.legs_timed() < Self::LEGS_FOR_A_PACE {
             return None;
         }
-        Pace::new(pooled.median_leg()?).ok()
+        let pace = TyingPace::new(pooled.median_leg()?).ok()?;
+        let mut wholes: Vec<f64> = newest()
+            .filter_map(|entry| Some(entry.minutes? / pace.laying_minutes(entry.counts.legs())))
+            .collect();
+        wholes.sort_unstable_by(f64::total_cmp);
+        // Half of the ties took longer.
+        let whole = wholes.get(wholes.len() / 2).copied();
+        Some(whole.map_or(pace, |whole| pace.with_whole(whole)))
     }
 
     /// The pace to go by for a tie in hand: from the log, or else from
     /// the legs of the tie itself, once there are enough of them.
-    pub fn pace_at(&self, tie: &Tie) -> Option<Pace> {
+    pub fn pace_at(&self, tie: &Tie) -> Option<TyingPace> {
         let own = &tie.work_time;
         let is_enough = own.legs_timed() >= Self::LEGS_FOR_A_PACE;
         self.pace().or_else(|| {
             let seconds = own.median_leg().filter(|_| is_enough)?;
-            Pace::new(seconds).ok()
+            TyingPace::new(seconds).ok()
         })
     }
 
     /// A question of fit with what the log says of its cord, and of the tyer.
-    pub fn teach(&self, question: Wanted) -> Wanted {
-        Wanted {
-            correction: self.correction(&question.cord),
-            pace: self.pace(),
+    pub fn teach(&self, question: FitQuestion) -> FitQuestion {
+        FitQuestion {
+            corrections: self.corrections(&question.cord, question.weave.interlacing()),
+            own_pace: self.pace(),
             ..question
-        }
-    }
-
-    /// A setup with what the log says of its cord.
-    pub fn teach_setup(&self, setup: Setup) -> Setup {
-        Setup {
-            correction: self.correction(&setup.cord),
-            ..setup
         }
     }
 
@@ -130,8 +140,37 @@ impl Ledger {
                 ties: sum.ties + 1,
                 legs: sum.legs + u64::from(entry.counts.legs()),
                 minutes: sum.minutes + entry.minutes.unwrap_or(0.0),
-                cord: sum.cord + entry.used().map_or(0.0, crate::bench::Millimetres::get),
+                cord: sum.cord + entry.used().map_or(0.0, Millimetres::get),
             })
+    }
+}
+
+/// What each measured tie of a cord tells of its length and of how closely it lies.
+struct Lessons(Vec<[Option<Sample>; 2]>);
+
+impl Lessons {
+    const SCATTERS: [Scatter; 2] = [Scatter::LENGTH, Scatter::GIVE];
+
+    fn correction(&self, kind: TieKind) -> Correction {
+        let samples =
+            |index: usize| -> Vec<Sample> { self.0.iter().filter_map(|tie| tie[index]).collect() };
+        let all = [samples(0), samples(1)];
+        let (least, most) = (*Correction::BOUNDS.start(), *Correction::BOUNDS.end());
+        let [length, give] =
+            [0, 1].map(|index| learnt(&all[index], kind, Self::SCATTERS[index]).clamp(least, most));
+        // Measures of other kinds of ties count when most of what they say is taken over.
+        let is_shared = [0, 1].map(|index| shared(&all[index], Self::SCATTERS[index]) > 0.5);
+        let counts = |tie: &&[Option<Sample>; 2]| {
+            tie.iter().zip(is_shared).any(|(sample, is_shared)| {
+                sample.is_some_and(|sample| sample.kind == kind || is_shared)
+            })
+        };
+        let ties = u16::try_from(self.0.iter().filter(counts).count()).unwrap_or(u16::MAX);
+        // Both lie within bounds.
+        Correction::new(length, give).map_or_else(
+            |_| Correction::default(),
+            |correction| correction.from_ties(ties),
+        )
     }
 }
 
@@ -146,13 +185,6 @@ fn is_same(wanted: &Cord, logged: &Cord) -> bool {
             .to_lowercase()
     };
     near && (name(wanted).is_empty() || name(wanted) == name(logged))
-}
-
-fn shrunk(factors: impl Iterator<Item = f64>) -> f64 {
-    let (sum, count) = factors.fold((0.0, 0.0), |(sum, count), factor: f64| {
-        (sum + factor.ln(), count + 1.0)
-    });
-    (sum / (count + Ledger::PRIOR_WEIGHT)).exp()
 }
 
 impl Shelf {

@@ -4,7 +4,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::DocumentError;
-use crate::bench::{Allowances, Cord, Correction, Finish, Millimetres, Thread, Tube};
+use crate::bench::{Allowances, Cord, Correction, Finish, Give, Millimetres, Thread, Tube};
 use crate::guide::Setup;
 
 /// The heaviest cord that is believed, in grams a metre.
@@ -22,9 +22,13 @@ pub(super) struct TubeSection {
     pin: Option<f64>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     thread: Option<String>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    ring_width: Option<f64>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    length: Option<f64>,
 }
 
-/// A cord, with its weight in grams a metre.
+/// A cord, with its weight in grams a metre and how closely it lies.
 #[derive(Serialize, Deserialize)]
 pub(super) struct CordSection {
     diameter: f64,
@@ -32,6 +36,9 @@ pub(super) struct CordSection {
     name: Option<String>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     grams_per_metre: Option<f64>,
+    /// Not in documents from before it was known: soft line.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    give: Option<f64>,
 }
 
 /// What the finished knot sits on, and the width it is left open to.
@@ -50,11 +57,21 @@ struct TailsSection {
     holding: f64,
 }
 
-/// What the log says of the cord, as factors.
+/// What the log says of the cord, as factors, and of how many ties.
+///
+/// Documents from before it was known how closely a cord lies hold a factor for a width that was
+/// computed otherwise, which is of no use now.
 #[derive(Serialize, Deserialize)]
 struct CorrectionSection {
     length: f64,
-    width: f64,
+    #[serde(default = "one")]
+    give: f64,
+    #[serde(default)]
+    ties: u16,
+}
+
+const fn one() -> f64 {
+    1.0
 }
 
 /// The sections of a setup. They make one when both a tube and a cord are there.
@@ -95,9 +112,10 @@ impl SetupSections {
                 holding: length("tails.holding", tails.holding)?,
             };
         }
-        if let Some(CorrectionSection { length, width }) = self.correction {
-            setup.correction = Correction::new(length, width)
-                .map_err(|error| DocumentError::shape(format!("`correction`: {error}")))?;
+        if let Some(CorrectionSection { length, give, ties }) = self.correction {
+            setup.correction = Correction::new(length, give)
+                .map_err(|error| DocumentError::shape(format!("`correction`: {error}")))?
+                .from_ties(ties);
         }
         Ok(Some(setup))
     }
@@ -120,7 +138,8 @@ impl From<&Setup> for SetupSections {
             }),
             correction: Some(CorrectionSection {
                 length: setup.correction.length(),
-                width: setup.correction.width(),
+                give: setup.correction.give(),
+                ties: setup.correction.ties(),
             }),
         }
     }
@@ -142,7 +161,8 @@ impl TubeSection {
             .map(|text| Thread::parse(&text))
             .transpose()
             .map_err(|error| DocumentError::shape(format!("`tube.thread`: {error}")))?;
-        Ok(tube)
+        tube.length = maybe_length("tube.length", self.length)?;
+        Ok(tube.with_ring_width(maybe_length("tube.ring_width", self.ring_width)?))
     }
 }
 
@@ -154,6 +174,8 @@ impl From<&Tube> for TubeSection {
             wall: tube.wall.map(Millimetres::get),
             pin: tube.pin_length.map(Millimetres::get),
             thread: tube.thread.map(|thread| thread.name().to_owned()),
+            ring_width: tube.ring_width().map(Millimetres::get),
+            length: tube.length.map(Millimetres::get),
         }
     }
 }
@@ -167,10 +189,12 @@ impl CordSection {
                 "`cord.grams_per_metre` is not a weight",
             ));
         }
+        let give = self.give.map_or(Ok(Give::default()), Give::new);
         Ok(Cord {
             diameter: length("cord.diameter", self.diameter)?,
             name: self.name,
             grams_per_metre: weight,
+            give: give.map_err(|error| DocumentError::shape(format!("`cord.give`: {error}")))?,
         })
     }
 }
@@ -181,6 +205,7 @@ impl From<&Cord> for CordSection {
             diameter: cord.diameter.get(),
             name: cord.name.clone(),
             grams_per_metre: cord.grams_per_metre,
+            give: Some(cord.give.get()),
         }
     }
 }

@@ -1,29 +1,35 @@
 //! What can be wrong with object, cord and tube, and why nothing fits: one sentence each.
 
-use fluent::{FluentValue, fluent_args};
+use fluent::{FluentArgs, FluentValue, fluent_args};
 
 use super::args::Selector;
 use super::lengths::{Length, at_hand as there_is, bound, cut, cut_of, enough, fine};
 use super::{Sentence, Words};
 use crate::bench::{
-    BenchError, Counted, LengthError, Millimetres, Misfit, RigError, STANDARD_CORDS, ShapeError,
-    Thread, TubeTooFull,
+    BenchError, Counted, Give, LengthError, Millimetres, Misfit, Prices, RigError, RoomCure,
+    STANDARD_CORDS, ShapeError, Thread,
 };
-use crate::guide::{AskError, Asking, NameError, Rack};
+use crate::guide::{NameError, Rack, SetupError, SetupField};
 
 /// How many numbers of bights are told; there are more on a row of many holes.
 const MOST_TOLD: usize = 24;
 
 impl Words {
     /// The sentence for something said about object, cord or tube that cannot be used.
-    pub fn ask_error(&self, error: &AskError) -> Sentence {
-        let asking = |asking: Asking| fluent_args! { "asking" => asking.selector() };
+    pub fn setup_error(&self, error: &SetupError) -> Sentence {
+        let asking = |asking: SetupField| fluent_args! { "asking" => asking.selector() };
         match error {
-            AskError::Length { asking, error } => self.length_error(*asking, error),
-            AskError::Bench(error) => self.bench_error(error),
-            AskError::Missing(missing) => self.sentence("ask-missing", &asking(*missing)),
-            AskError::ObjectTwice => self.sentence("ask-object-twice", &fluent_args! {}),
-            AskError::CordUnknown { given, kept } => {
+            SetupError::Length { asking, error } => self.length_error(*asking, error),
+            SetupError::Bench(error) => self.bench_error(error),
+            SetupError::Missing(missing) => self.sentence("ask-missing", &asking(*missing)),
+            SetupError::ObjectTwice => self.sentence("ask-object-twice", &fluent_args! {}),
+            SetupError::GiveTwice => self.sentence("ask-give-twice", &fluent_args! {}),
+            SetupError::WithoutRings => self.sentence("ask-without-rings", &fluent_args! {}),
+            SetupError::FirmUnknown { given } => self.sentence(
+                "ask-firm-unknown",
+                &fluent_args! { "given" => given.as_str() },
+            ),
+            SetupError::CordUnknown { given, kept } => {
                 let standards: Vec<&str> = STANDARD_CORDS
                     .iter()
                     .filter(|standard| standard.typical_diameter.is_some())
@@ -35,16 +41,16 @@ impl Words {
                 };
                 self.sentence("ask-cord-unknown", &args)
             }
-            AskError::CordUnmeasured { designation } => self.sentence(
+            SetupError::CordUnmeasured { designation } => self.sentence(
                 "ask-cord-unmeasured",
                 &fluent_args! { "designation" => *designation },
             ),
-            AskError::TubeUnknown { given, kept } => {
+            SetupError::TubeUnknown { given, kept } => {
                 let args = fluent_args! { "given" => given.as_str(), "kept" => names(kept) };
                 self.sentence("ask-tube-unknown", &args)
             }
-            AskError::WithoutTube(said) => self.sentence("ask-without-tube", &asking(*said)),
-            AskError::HolesTooClose {
+            SetupError::WithoutTube(said) => self.sentence("ask-without-tube", &asking(*said)),
+            SetupError::HolesTooClose {
                 holes,
                 between,
                 pin,
@@ -54,18 +60,19 @@ impl Words {
                 };
                 self.sentence("ask-holes-close", &args)
             }
-            AskError::WallTooThick { wall, tube } => self.sentence(
+            SetupError::WallTooThick { wall, tube } => self.sentence(
                 "ask-wall-thick",
                 &fluent_args! { "wall" => fine(*wall), "tube" => fine(*tube) },
             ),
         }
     }
 
-    fn length_error(&self, asking: Asking, error: &LengthError) -> Sentence {
+    fn length_error(&self, asking: SetupField, error: &LengthError) -> Sentence {
         let (id, given) = match error {
             LengthError::Unreadable { given } => ("ask-length-unreadable", given),
             LengthError::UnknownUnit { given, .. } => ("ask-length-unit", given),
             LengthError::ThousandsOrDecimals { given } => ("ask-length-comma", given),
+            LengthError::BareFraction { given } => ("ask-length-fraction", given),
             LengthError::NotPositive { given } => ("ask-length-nought", given),
             LengthError::OutOfRange { given } => ("ask-length-range", given),
         };
@@ -79,7 +86,8 @@ impl Words {
         self.sentence(id, &args)
     }
 
-    fn bench_error(&self, error: &BenchError) -> Sentence {
+    /// The sentence for a row, a count, a thread, a number or a price that cannot be used.
+    pub fn bench_error(&self, error: &BenchError) -> Sentence {
         match error {
             BenchError::RowsUnreadable { given } => self.sentence(
                 "ask-rows-unreadable",
@@ -105,6 +113,17 @@ impl Words {
                 let args = fluent_args! { "given" => given.as_str(), "known" => known.join(", ") };
                 self.sentence("ask-thread-unknown", &args)
             }
+            BenchError::Give { given } => {
+                let args = fluent_args! {
+                    "given" => given.as_str(), "least" => *Give::BOUNDS.start(),
+                    "most" => *Give::BOUNDS.end(), "soft" => Give::SOFT.get(),
+                };
+                self.sentence("ask-give-range", &args)
+            }
+            BenchError::Price { given } => self.sentence(
+                "ask-price",
+                &fluent_args! { "given" => given.as_str(), "most" => Prices::MOST },
+            ),
             // Nothing that a tyer types comes to these.
             BenchError::Correction { .. }
             | BenchError::Pace { .. }
@@ -141,20 +160,32 @@ impl Words {
                 "rig-cord-thick",
                 &fluent_args! { "cord" => fine(*cord), "tube" => fine(*tube) },
             ),
-            RigError::TubeTooFull(TubeTooFull {
+            RigError::NoRoomToTuck {
                 bights,
                 passes,
-                most_bights,
-                most_passes,
-                tube_at_least,
-            }) => {
-                let args = fluent_args! {
-                    "bights" => *bights, "passes" => *passes, "tube" => enough(*tube_at_least),
-                    "most_bights" => most_bights.unwrap_or(0),
-                    "most_passes" => most_passes.unwrap_or(0),
-                };
-                self.sentence("rig-tube-full", &args)
+                cure,
+            } => {
+                let mut args = cure_args(cure);
+                args.set("bights", *bights);
+                args.set("passes", *passes);
+                self.sentence("rig-no-tuck", &args)
             }
+            RigError::PinsTooClose {
+                bights,
+                gap,
+                needed,
+                cure,
+            } => {
+                let mut args = cure_args(cure);
+                args.set("bights", *bights);
+                args.set("gap", bound(*gap));
+                args.set("needed", enough(*needed));
+                self.sentence("rig-pins-too-close", &args)
+            }
+            RigError::TubeTooShort { length, needed } => self.sentence(
+                "rig-tube-short",
+                &fluent_args! { "length" => fine(*length), "needed" => enough(*needed) },
+            ),
             RigError::Shape(error) => self.shape_error(error),
         }
     }
@@ -181,7 +212,7 @@ impl Words {
                 };
                 self.sentence("shape-too-full", &args)
             }
-            ShapeError::NarrowerThanFaired { given, least } => self.sentence(
+            ShapeError::NarrowerThanTight { given, least } => self.sentence(
                 "shape-narrower",
                 &fluent_args! { "given" => fine(*given), "least" => enough(*least) },
             ),
@@ -231,15 +262,39 @@ impl Words {
                 };
                 self.sentence("fit-no-row", &args)
             }
-            Some(Misfit::TubeTooThin { tube, would_do }) => self.sentence(
-                "fit-tube-thin",
-                &fluent_args! { "tube" => fine(*tube), "would_do" => enough(*would_do) },
+            Some(Misfit::TubeTooThin {
+                tube,
+                would_do,
+                pin_at_most,
+            }) => {
+                let args = fluent_args! {
+                    "tube" => fine(*tube), "would_do" => enough(*would_do),
+                    "pin" => or_none(*pin_at_most, bound),
+                };
+                self.sentence("fit-tube-thin", &args)
+            }
+            Some(Misfit::TubeTooShort { length, would_do }) => self.sentence(
+                "fit-tube-short",
+                &fluent_args! { "length" => fine(*length), "would_do" => enough(*would_do) },
             ),
+            Some(Misfit::FilteredOut { others }) => {
+                self.sentence("fit-filtered", &fluent_args! { "others" => *others })
+            }
             Some(Misfit::NotEnoughCord { at_hand, least }) => {
                 let args = fluent_args! { "least" => cut(*least), "at_hand" => there_is(*at_hand) };
                 self.sentence("fit-have-short", &args)
             }
         }
+    }
+}
+
+/// What would make room: 0 and none stand for what would not.
+pub(super) fn cure_args(cure: &RoomCure) -> FluentArgs<'static> {
+    fluent_args! {
+        "most_bights" => cure.most_bights.unwrap_or(0),
+        "most_passes" => cure.most_passes.unwrap_or(0),
+        "tube" => enough(cure.tube_at_least),
+        "pin" => or_none(cure.pin_at_most, bound),
     }
 }
 
@@ -267,32 +322,25 @@ fn names(names: &[String]) -> String {
     }
 }
 
-fn example(asking: Asking) -> &'static str {
+fn example(asking: SetupField) -> &'static str {
     match asking {
-        Asking::Object | Asking::Cover => "30mm",
-        Asking::Girth => "94mm",
-        Asking::Cord => "4mm",
-        Asking::Tube => "40mm",
-        Asking::Pin => "1/2in",
-        Asking::Wall => "3mm",
-        Asking::Have => "2m",
-        Asking::Rows | Asking::Thread => "12",
+        SetupField::Object | SetupField::Cover => "30mm",
+        SetupField::Girth => "94mm",
+        SetupField::Cord => "4mm",
+        SetupField::Tube => "40mm",
+        SetupField::Pin => "1/2in",
+        SetupField::Wall => "3mm",
+        SetupField::RingWidth => "20mm",
+        SetupField::TubeLength => "30cm",
+        SetupField::Have => "2m",
+        SetupField::Rows | SetupField::Thread => "12",
+        SetupField::Firm => "soft",
+        SetupField::Give => "1.62",
     }
 }
 
-impl Selector for Asking {
+impl Selector for SetupField {
     fn selector(self) -> &'static str {
-        match self {
-            Self::Object => "object",
-            Self::Girth => "girth",
-            Self::Cover => "cover",
-            Self::Cord => "cord",
-            Self::Tube => "tube",
-            Self::Rows => "rows",
-            Self::Pin => "pin",
-            Self::Thread => "thread",
-            Self::Wall => "wall",
-            Self::Have => "have",
-        }
+        self.into()
     }
 }

@@ -1,23 +1,26 @@
 //! Knots that fit, and rigged tubes, in words.
 
-use fluent::{FluentArgs, fluent_args};
+use fluent::types::{FluentNumber, FluentNumberOptions};
+use fluent::{FluentArgs, FluentValue, fluent_args};
 
 use super::args::Selector;
-use super::lengths::{cut, fine};
+use super::lengths::{cut, fine, whole};
 use super::spoken_messages::SpokenMessage;
 use super::{Sentence, Spoken, Words};
-use crate::bench::{Answer, Cord, Counts, Rig, Shape, Tube};
-use crate::guide::{Asking, Wanted};
+use crate::bench::{
+    Cord, CordStandard, Correction, Counts, DrawnUp, FitAnswer, KnotShape, Prices, Rig, Tube,
+};
+use crate::guide::{FitQuestion, SetupField};
 
-/// Columns of the table of knots that fit.
-const COLUMNS: [&str; 11] = [
-    "rank", "leads", "bights", "passes", "strands", "width", "cover", "angle", "cord", "legs",
-    "drawn",
+/// Columns of the table of knots that fit; the last one only when prices are set.
+const COLUMNS: [&str; 12] = [
+    "rank", "leads", "bights", "passes", "strands", "width", "range", "cover", "cord", "tucks",
+    "time", "drawn",
 ];
 
 impl Words {
     /// The sentence above the table. `shown`: how many of them it lists.
-    pub fn fit_heading(&self, question: &Wanted, count: usize, shown: usize) -> String {
+    pub fn fit_heading(&self, question: &FitQuestion, count: usize, shown: usize) -> String {
         let args = fluent_args! {
             "count" => count, "shown" => if shown < count { shown } else { 0 },
             "object" => fine(question.object.diameter), "cover" => fine(question.object.cover),
@@ -26,46 +29,111 @@ impl Words {
         self.text("fit-heading", &args)
     }
 
+    /// Whose pace the times are told at.
+    pub fn fit_times(&self, question: &FitQuestion) -> String {
+        let pace = if question.own_pace.is_some() {
+            "own"
+        } else {
+            "usual"
+        };
+        self.text("fit-times", &fluent_args! { "pace" => pace })
+    }
+
     /// How to list all of them.
     pub fn fit_more(&self, count: usize) -> String {
         self.text("fit-more", &fluent_args! { "count" => count })
     }
 
-    /// The heads of the columns.
-    pub fn fit_head(&self) -> Vec<String> {
-        let head = |column| self.text(&format!("fit-head-{column}"), &fluent_args! {});
-        COLUMNS.into_iter().map(head).collect()
+    /// From how many ties the figures of these knots were corrected, if any were.
+    pub fn fit_corrected(&self, question: &FitQuestion, answers: &[FitAnswer]) -> Option<String> {
+        let ties = answers
+            .iter()
+            .map(|answer| question.corrections.of(answer.counts.passes()).ties());
+        let ties = (ties.clone().min()?, ties.max()?);
+        (ties.1 > 0).then(|| {
+            let args = fluent_args! { "least" => ties.0, "most" => ties.1 };
+            self.text("fit-corrected", &args)
+        })
     }
 
-    /// A row of the table.
-    pub fn fit_row(&self, rank: usize, answer: &Answer) -> Vec<String> {
-        let args = answer_args(answer);
-        let cell = |column: &str| match column {
-            "rank" => rank.to_string(),
-            "leads" => answer.counts.leads().to_string(),
-            "bights" => answer.counts.bights().to_string(),
-            "passes" => answer.counts.passes().to_string(),
-            "strands" => answer.counts.strands().to_string(),
-            "legs" => answer.counts.legs().to_string(),
-            _ => self.text(&format!("fit-cell-{column}"), &args),
+    /// From how many ties a figure was corrected, if it was.
+    pub fn corrected(&self, correction: Correction) -> Option<String> {
+        let ties = correction.ties();
+        (ties > 0).then(|| {
+            let args = fluent_args! { "least" => ties, "most" => ties };
+            self.text("fit-corrected", &args)
+        })
+    }
+
+    /// The sentence that says which standard cord was understood.
+    pub fn cord_understood(&self, cord: &CordStandard) -> String {
+        let args = fluent_args! {
+            "designation" => cord.designation,
+            "diameter" => cord.typical_diameter.map_or("none".into(), |diameter| {
+                FluentValue::from(fine(diameter))
+            }),
         };
-        COLUMNS.into_iter().map(cell).collect()
+        self.text("cord-understood", &args)
+    }
+
+    /// The sentence for an option that takes a whole number and was given something else.
+    pub fn option_number(
+        &self,
+        option: &str,
+        given: &str,
+        [least, most]: [u32; 2],
+        example: u32,
+    ) -> Sentence {
+        let args = fluent_args! {
+            "option" => option, "given" => given, "least" => least, "most" => most,
+            "example" => example.to_string(),
+        };
+        self.sentence("option-number", &args)
+    }
+
+    /// The table of knots, its head first.
+    pub fn fit_table(&self, answers: &[FitAnswer], prices: Prices) -> Vec<Vec<String>> {
+        let is_priced = prices != Prices::default();
+        let columns = COLUMNS.into_iter().chain(is_priced.then_some("cost"));
+        let columns: Vec<&str> = columns.collect();
+        let head = |column: &&str| self.text(&format!("fit-head-{column}"), &fluent_args! {});
+        let mut rows = vec![columns.iter().map(head).collect::<Vec<_>>()];
+        for (index, answer) in answers.iter().enumerate() {
+            let args = answer_args(answer, prices);
+            let cell = |column: &&str| match *column {
+                "rank" => (index + 1).to_string(),
+                "leads" => answer.counts.leads().to_string(),
+                "bights" => answer.counts.bights().to_string(),
+                "passes" => answer.counts.passes().to_string(),
+                "strands" => answer.counts.strands().to_string(),
+                "tucks" => answer.tucks.to_string(),
+                column => self.text(&format!("fit-cell-{column}"), &args),
+            };
+            rows.push(columns.iter().map(cell).collect());
+        }
+        rows
     }
 
     /// A knot on the plan screen: its name.
-    pub fn answer_line(&self, answer: &Answer) -> String {
-        self.text("plan-answer", &answer_args(answer))
+    pub fn answer_line(&self, answer: &FitAnswer) -> String {
+        self.text("plan-answer", &answer_args(answer, Prices::default()))
     }
 
     /// A knot on the plan screen: what it comes to, in two lines.
-    pub fn answer_facts(&self, answer: &Answer) -> [String; 2] {
-        let args = answer_args(answer);
+    pub fn answer_facts(&self, answer: &FitAnswer, prices: Prices) -> [String; 2] {
+        let args = answer_args(answer, prices);
         ["plan-answer-shape", "plan-answer-work"].map(|id| self.text(id, &args))
     }
 
     /// What is said of a knot when it is chosen: the `rank`th of `count`.
-    pub fn say_answer(&self, rank: usize, count: usize, answer: &Answer) -> Spoken {
-        let mut args = answer_args(answer);
+    pub fn say_answer(
+        &self,
+        rank: usize,
+        count: usize,
+        answer: &FitAnswer,
+        prices: Prices,
+    ) -> Spoken {
+        let mut args = answer_args(answer, prices);
         args.set("rank", rank);
         args.set("count", count);
         self.spoken(SpokenMessage::PlanAnswerSay, &args)
@@ -85,13 +153,13 @@ impl Words {
     }
 
     /// What is said when a field of the plan is come to, with what is typed there.
-    pub fn say_field(&self, asking: Asking, text: Option<&str>) -> Spoken {
+    pub fn say_field(&self, asking: SetupField, text: Option<&str>) -> Spoken {
         let args = fluent_args! { "asking" => asking.selector(), "text" => text.unwrap_or("none") };
         self.spoken(SpokenMessage::PlanFieldSay, &args)
     }
 
     /// What the plan still waits for.
-    pub fn wanting(&self, asking: Asking) -> Sentence {
+    pub fn wanting(&self, asking: SetupField) -> Sentence {
         self.sentence(
             "plan-wanting",
             &fluent_args! { "asking" => asking.selector() },
@@ -114,13 +182,44 @@ impl Words {
     }
 }
 
-fn answer_args(answer: &Answer) -> FluentArgs<'static> {
+fn answer_args(answer: &FitAnswer, prices: Prices) -> FluentArgs<'static> {
     let mut args = counts_args(answer.counts);
     for (name, value) in shape_args(&answer.shape) {
         args.set(name.into_owned(), value);
     }
+    args.set("drawn", answer.drawn_up().selector());
+    args.set("widest", fine(answer.range.widest));
     args.set("long", cut(answer.cord));
+    args.set("tucks", answer.tucks);
+    args.set(
+        "other_tucks",
+        if answer.is_twin {
+            answer.other_tucks
+        } else {
+            0
+        },
+    );
+    set_time(&mut args, answer.minutes);
+    let cost = prices.cost(answer.cord, answer.minutes);
+    args.set("cost", cost.map_or("none".into(), money));
     args
+}
+
+/// Hours and minutes, rounded as such an estimate deserves: to five minutes from half an hour up.
+pub(super) fn set_time(args: &mut FluentArgs, minutes: f64) {
+    let step = if minutes < 30.0 { 1.0 } else { 5.0 };
+    let minutes = whole((minutes / step).round().max(1.0) * step);
+    args.set("hours", minutes / 60);
+    args.set("minutes", minutes % 60);
+}
+
+/// An amount of money, in whatever the tyer's prices are in, with its hundredths.
+fn money(amount: f64) -> FluentValue<'static> {
+    let options = FluentNumberOptions {
+        minimum_fraction_digits: Some(2),
+        ..FluentNumberOptions::default()
+    };
+    FluentNumber::new((amount * 100.0).round() / 100.0, options).into()
 }
 
 fn counts_args(counts: Counts) -> FluentArgs<'static> {
@@ -130,9 +229,21 @@ fn counts_args(counts: Counts) -> FluentArgs<'static> {
     }
 }
 
-fn shape_args(shape: &Shape) -> FluentArgs<'static> {
+fn shape_args(shape: &KnotShape) -> FluentArgs<'static> {
     fluent_args! {
-        "width" => fine(shape.width), "faired" => shape.faired.selector(),
-        "cover" => (shape.cover * 100.0).floor(), "angle" => shape.angle_degrees().round(),
+        "width" => fine(shape.width), "tight" => fine(shape.tight),
+        "drawn" => if shape.is_tight() { DrawnUp::Tight } else { DrawnUp::Open }.selector(),
+        "cover" => (shape.cover * 100.0).floor(), "scallop" => fine(shape.scallop),
+        "angle" => shape.angle_degrees().round(),
+    }
+}
+
+impl Selector for DrawnUp {
+    fn selector(self) -> &'static str {
+        match self {
+            Self::Tight => "tight",
+            Self::Eased => "eased",
+            Self::Open => "open",
+        }
     }
 }

@@ -278,7 +278,7 @@ pub(super) fn inches(length: Millimetres) -> Option<String> {
     clippy::cast_sign_loss,
     reason = "casts from floats saturate, and lengths are positive"
 )]
-const fn whole(number: f64) -> u32 {
+pub(super) const fn whole(number: f64) -> u32 {
     number as u32
 }
 

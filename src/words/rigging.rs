@@ -3,10 +3,11 @@
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
 use super::args::Selector;
-use super::lengths::{by_hand, cut, fine, inches};
+use super::asked::cure_args;
+use super::lengths::{bound, by_hand, cut, enough, fine, inches};
 use super::spoken_messages::SpokenMessage;
 use super::{Shown, Spoken, Words};
-use crate::bench::{Caution, HexKey, Item, System, Thread};
+use crate::bench::{HexKey, KitItem, RigCaution, System, Thread};
 use crate::guide::{KitStep, Place, RigStep, Rigging, Script, Task};
 
 /// How many holes are told one by one.
@@ -76,11 +77,11 @@ impl Words {
 
 fn of_kit(kit: &KitStep) -> Said<'_> {
     let (id, mut args) = match &kit.item {
-        Item::Tube { diameter } => (
+        KitItem::Tube { diameter } => (
             SpokenMessage::KitTubeSay,
             fluent_args! { "diameter" => fine(*diameter) },
         ),
-        Item::Pins {
+        KitItem::Pins {
             count,
             length,
             thread,
@@ -93,11 +94,11 @@ fn of_kit(kit: &KitStep) -> Said<'_> {
             set_thread(&mut args, *thread);
             (SpokenMessage::KitPinsSay, args)
         }
-        Item::HexKey(key) => (
+        KitItem::HexKey(key) => (
             SpokenMessage::KitKeySay,
             fluent_args! { "size" => size(*key), "system" => key.system.selector() },
         ),
-        Item::Cord {
+        KitItem::Cord {
             cord,
             pieces,
             length,
@@ -110,15 +111,15 @@ fn of_kit(kit: &KitStep) -> Said<'_> {
             };
             (SpokenMessage::KitCordSay, args)
         }
-        Item::Tape { length } => (
+        KitItem::Tape { length } => (
             SpokenMessage::KitTapeSay,
             fluent_args! { "tape" => cut(*length) },
         ),
-        Item::Strip { length } => (
+        KitItem::Strip { length } => (
             SpokenMessage::KitStripSay,
             fluent_args! { "length" => fine(*length) },
         ),
-        Item::Picks { count } => (
+        KitItem::Picks { count } => (
             SpokenMessage::KitPicksSay,
             fluent_args! { "count" => *count },
         ),
@@ -206,9 +207,9 @@ fn of_task(step: &RigStep) -> Said<'_> {
     (id, args)
 }
 
-fn of_caution(caution: &Caution) -> Said<'static> {
+fn of_caution(caution: &RigCaution) -> Said<'static> {
     match caution {
-        Caution::PinsTooShort {
+        RigCaution::PinsTooShort {
             given,
             needed,
             hold_passes,
@@ -218,16 +219,41 @@ fn of_caution(caution: &Caution) -> Said<'static> {
                 "given" => fine(*given), "needed" => fine(*needed), "hold" => *hold_passes,
             },
         ),
-        Caution::ObjectThickerThanTube { object, tube } => (
+        RigCaution::ObjectThickerThanTube { object, tube } => (
             SpokenMessage::RigThickObjectSay,
             fluent_args! { "object" => fine(*object), "tube" => fine(*tube) },
         ),
-        Caution::CrossingsCrowded {
-            spacing,
-            round_cords,
+        RigCaution::PinsClose {
+            gap,
+            comfortable,
+            cure,
+        } => {
+            let mut args = cure_args(cure);
+            args.set("gap", bound(*gap));
+            args.set("comfortable", enough(*comfortable));
+            (SpokenMessage::RigClosePinsSay, args)
+        }
+        RigCaution::TubeTooThick {
+            slack,
+            legs,
+            better,
         } => (
-            SpokenMessage::RigCrowdedSay,
-            fluent_args! { "spacing" => fine(*spacing), "round" => fine(*round_cords) },
+            SpokenMessage::RigThickTubeSay,
+            fluent_args! {
+                "slack" => by_hand(slack.get()), "legs" => *legs,
+                "better" => better.map_or("none".into(), |tube| FluentValue::from(fine(tube))),
+            },
+        ),
+        RigCaution::RingsTooWide {
+            ring,
+            slack,
+            would_do,
+        } => (
+            SpokenMessage::RigWideRingsSay,
+            fluent_args! {
+                "ring" => fine(*ring), "slack" => by_hand(slack.get()),
+                "would_do" => bound(*would_do),
+            },
         ),
     }
 }

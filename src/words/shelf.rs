@@ -8,7 +8,7 @@ use super::args::Selector;
 use super::lengths::sum;
 use super::spoken_messages::SpokenMessage;
 use super::{Sentence, Spoken, Words};
-use crate::bench::{LengthError, Pace};
+use crate::bench::{LengthError, TyingPace};
 use crate::files::{FileError, FormatError};
 use crate::shelf::{
     Backup, DocumentError, ImportOutcome, MOST_MINUTES, Restored, ShelfError, Shelved, TieStatus,
@@ -74,8 +74,8 @@ impl Words {
     }
 
     /// The tyer's own pace.
-    pub fn pace(&self, pace: Pace) -> String {
-        let seconds = pace.hours(1) * 3600.0;
+    pub fn pace(&self, pace: TyingPace) -> String {
+        let seconds = pace.leg_seconds();
         let seconds = (seconds * 10.0).round() / 10.0;
         self.text("shelf-pace", &fluent_args! { "seconds" => seconds })
     }
@@ -133,6 +133,7 @@ impl Words {
             LengthError::Unreadable { given } => ("log-length-unreadable", given),
             LengthError::UnknownUnit { given, .. } => ("log-length-unit", given),
             LengthError::ThousandsOrDecimals { given } => ("log-length-comma", given),
+            LengthError::BareFraction { given } => ("log-length-fraction", given),
             LengthError::NotPositive { given } => ("log-length-positive", given),
             LengthError::OutOfRange { given } => ("log-length-range", given),
         };

@@ -66,7 +66,7 @@ pub(super) enum SpokenMessage {
     PlanAnswerSay,
     PlanFieldSay,
     QuestionSay,
-    RigCrowdedSay,
+    RigClosePinsSay,
     RigCutSay,
     RigNumberSay,
     RigPinsSay,
@@ -76,6 +76,8 @@ pub(super) enum SpokenMessage {
     RigStartSay,
     RigStripSay,
     RigThickObjectSay,
+    RigThickTubeSay,
+    RigWideRingsSay,
     RiggingWhereSay,
     SettingLanguageSay,
     SettingUnitsSay,
@@ -169,7 +171,7 @@ impl SpokenMessage {
                 | Self::LaySayWay
                 | Self::LaySayWayOn
                 | Self::LiftSay
-                | Self::RigCrowdedSay
+                | Self::RigClosePinsSay
                 | Self::RigCutSay
                 | Self::RigNumberSay
                 | Self::RigPinsSay
@@ -179,6 +181,8 @@ impl SpokenMessage {
                 | Self::RigStartSay
                 | Self::RigStripSay
                 | Self::RigThickObjectSay
+                | Self::RigThickTubeSay
+                | Self::RigWideRingsSay
         )
     }
 }

@@ -1,7 +1,7 @@
 //! How long it takes to find every knot that covers an object. The aim is 5 ms.
 
 use divan::{Bencher, black_box};
-use marlinspeak::bench::{Millimetres, Object, Tube, Wish, fit, why_nothing_fits};
+use marlinspeak::bench::{FitWish, Millimetres, Object, Tube, fit, why_nothing_fits};
 
 fn main() {
     divan::main();
@@ -23,22 +23,22 @@ const OBJECTS: [[f64; 3]; 6] = [
 
 #[divan::bench(args = OBJECTS)]
 fn any_tube(bencher: Bencher, [diameter, cover, cord]: [f64; 3]) {
-    let wish = Wish::new(Object::new(mm(diameter), mm(cover)), mm(cord));
+    let wish = FitWish::new(Object::new(mm(diameter), mm(cover)), mm(cord));
     bencher.bench(|| fit(black_box(&wish)));
 }
 
 #[divan::bench(args = OBJECTS)]
 fn rows_of_many_divisors(bencher: Bencher, [diameter, cover, cord]: [f64; 3]) {
     let tube = Tube::ringed(mm(diameter * 1.3), &[48, 60, 36, 40]).unwrap();
-    let wish = Wish {
+    let wish = FitWish {
         tube: Some(&tube),
-        ..Wish::new(Object::new(mm(diameter), mm(cover)), mm(cord))
+        ..FitWish::new(Object::new(mm(diameter), mm(cover)), mm(cord))
     };
     bencher.bench(|| fit(black_box(&wish)));
 }
 
 #[divan::bench]
 fn nothing_fits(bencher: Bencher) {
-    let wish = Wish::new(Object::new(mm(300.0), mm(8.0)), mm(6.0));
+    let wish = FitWish::new(Object::new(mm(300.0), mm(8.0)), mm(6.0));
     bencher.bench(|| why_nothing_fits(black_box(&wish)));
 }

@@ -12,7 +12,7 @@ use std::hint::black_box;
 use std::time::Duration;
 
 use line::{head, line, median, run, times, worst};
-use marlinspeak::bench::{Millimetres, Object, Wish, fit};
+use marlinspeak::bench::{FitWish, Millimetres, Object, fit};
 use marlinspeak::knot::{Hand, Knot, Side, Weave};
 use marlinspeak::picture::{DefaultPalette, DisplayList, Moment, Painter, Scene, View, Viewport};
 use telling::{count_all, laying, tell_all};
@@ -96,7 +96,7 @@ fn fitting(runs: usize) {
         ("a handle of 30 mm", [30.0, 30.0, 4.0]),
         ("a buoy of 1 m", [1000.0, 1000.0, 16.0]),
     ] {
-        let wish = Wish::new(Object::new(mm(diameter), mm(cover)), mm(cord));
+        let wish = FitWish::new(Object::new(mm(diameter), mm(cover)), mm(cord));
         let fitted = run(runs, |_| fit(&wish));
         times(&format!("all knots that fit {what}"), &fitted, "5 ms");
     }

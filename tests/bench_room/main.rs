@@ -1,17 +1,24 @@
-//! The physical side of a tie, held against published figures, rules of thumb and the
-//! practice of the trade.
+//! The physical side of a tie, held against published figures, simulated cord, rules of thumb and
+//! the practice of the trade.
 
 #![expect(clippy::float_cmp, reason = "figures said to be exact are")]
 
+mod areas;
 mod cord;
 mod fitting;
+mod learning;
 mod lengths;
+mod offers;
 mod properties;
+mod range;
 mod reference;
 mod rigging;
-mod shapes;
+mod tight;
+mod tube_rules;
 
-use marlinspeak::bench::{Braid, Consumption, Correction, Counts, Millimetres, Shape, bight_turn};
+use marlinspeak::bench::{
+    Allowances, Braid, Consumption, Counts, Give, KnotShape, Millimetres, bight_turn,
+};
 
 fn mm(millimetres: f64) -> Millimetres {
     Millimetres::new(millimetres).unwrap()
@@ -22,23 +29,25 @@ fn counts(leads: u16, bights: u16, passes: u16) -> Counts {
 }
 
 fn braid(counts: Counts, cord: f64, around: f64) -> Braid {
+    Braid::new(counts, mm(cord), mm(around))
+}
+
+fn hard(counts: Counts, cord: f64, around: f64) -> Braid {
     Braid {
-        counts,
-        cord: mm(cord),
-        around: mm(around),
-        correction: Correction::default(),
+        give: Give::HARD,
+        ..braid(counts, cord, around)
     }
 }
 
 /// Cord in the finished knot, turns at the rims included, tails left out.
-fn in_knot(braid: &Braid, shape: &Shape) -> f64 {
+fn in_knot(braid: &Braid, shape: &KnotShape) -> f64 {
     let turn = bight_turn(braid.cord, None, shape.angle);
     Consumption::new(
         braid.counts,
         shape.cord_in_leg(),
         turn,
         braid.correction,
-        marlinspeak::bench::Allowances::default(),
+        Allowances::default(),
     )
     .in_knot()
     .get()
@@ -57,4 +66,14 @@ fn rows(table: &str) -> Vec<Vec<&str>> {
         .skip(1)
         .map(|line| line.split(',').collect())
         .collect()
+}
+
+/// The numbers of a row.
+fn numbers(row: &[&str]) -> Vec<f64> {
+    row.iter().map(|cell| cell.parse().unwrap()).collect()
+}
+
+/// A count that a table holds.
+fn count(cell: &str) -> u16 {
+    cell.parse().unwrap()
 }

@@ -1,8 +1,8 @@
 //! What holds for any knot, tube and cord.
 
 use marlinspeak::bench::{
-    Braid, Correction, Counts, Finish, Job, Millimetres, Object, Rig, Shape, Thread, Tube, Wish,
-    crimp, fit, rig, why_nothing_fits,
+    Braid, Correction, Counts, Finish, FitWish, Give, KnotShape, LeastCover, Millimetres, Object,
+    Rig, RigJob, Thread, Tube, WidthRange, crimp, fit, rig, why_nothing_fits,
 };
 use proptest::prelude::*;
 
@@ -10,6 +10,10 @@ use crate::{braid, counts, in_knot, mm};
 
 fn any_length() -> impl Strategy<Value = Millimetres> {
     (-2.0..5.0_f64).prop_map(|power| mm(10_f64.powf(power)))
+}
+
+fn any_give() -> impl Strategy<Value = Give> {
+    (0.8..2.5_f64).prop_map(|give| Give::new(give).unwrap())
 }
 
 fn any_counts() -> impl Strategy<Value = Counts> {
@@ -29,14 +33,15 @@ fn any_tube() -> impl Strategy<Value = Tube> {
     })
 }
 
-fn is_finite(shape: &Shape) -> bool {
+fn is_finite(shape: &KnotShape) -> bool {
     [
         shape.angle,
         shape.run.get(),
         shape.rise.get(),
         shape.width.get(),
-        shape.fill,
         shape.cover,
+        shape.bands.fill(),
+        shape.scallop.get(),
         shape.leg.get(),
         shape.spacing.get(),
         shape.cord_in_leg().get(),
@@ -96,14 +101,18 @@ proptest! {
         cord in any_length(),
         around in any_length(),
         width in any_length(),
+        give in any_give(),
     ) {
-        let braid = Braid { counts, cord, around, correction: Correction::default() };
-        if let Ok(shape) = braid.faired() {
+        let braid = Braid { give, ..Braid::new(counts, cord, around) };
+        if let Ok(shape) = braid.tight() {
             prop_assert!(is_finite(&shape), "{:?}", shape);
             prop_assert!(in_knot(&braid, &shape).is_finite());
         }
-        if let Ok(shape) = braid.left_open(width) {
+        if let Ok(shape) = braid.opened(width) {
             prop_assert!(is_finite(&shape), "{:?}", shape);
+        }
+        if let Some(range) = WidthRange::of(&braid, LeastCover::default()) {
+            prop_assert!(range.tight <= range.widest, "{:?}", range);
         }
     }
 
@@ -115,9 +124,9 @@ proptest! {
         around in any_length(),
     ) {
         let tube = Tube::plain(tube);
-        let job = Job {
+        let job = RigJob {
             finish: Some(Finish { around, open_to: None }),
-            ..Job::new(counts, &tube, cord)
+            ..RigJob::new(counts, &tube, cord)
         };
         if let Ok(rig) = rig(&job) {
             prop_assert!(rig_is_finite(&rig), "{:?}", rig);
@@ -135,7 +144,7 @@ proptest! {
     ) {
         let length = |leads, bights, passes, around| {
             let braid = braid(counts(leads, bights, passes), cord, around);
-            braid.faired().ok().map(|shape| in_knot(&braid, &shape))
+            braid.tight().ok().map(|shape| in_knot(&braid, &shape))
         };
         let Some(base) = length(leads, bights, passes, around) else { return Ok(()); };
         for more in [
@@ -155,9 +164,9 @@ proptest! {
         around in 10.0..300.0_f64,
     ) {
         let tube = Tube::plain(mm(tube));
-        let job = Job {
+        let job = RigJob {
             finish: Some(Finish { around: mm(around), open_to: None }),
-            ..Job::new(counts, &tube, mm(cord))
+            ..RigJob::new(counts, &tube, mm(cord))
         };
         if let Ok(rig) = rig(&job) {
             let (held, finished) = (rig.laid.cord_in_leg.get(), rig.shape.cord_in_leg().get());
@@ -186,26 +195,28 @@ proptest! {
         cover in 5.0..80.0_f64,
         cord in 1.0..7.0_f64,
         length in 0.8..1.25_f64,
-        width in 0.8..1.25_f64,
+        give in 0.8..1.25_f64,
     ) {
-        let wish = Wish {
+        let wish = FitWish {
             tube: Some(&tube),
-            correction: Correction::new(length, width).unwrap(),
-            ..Wish::new(Object::new(mm(diameter), mm(cover)), mm(cord))
+            corrections: Correction::new(length, give).unwrap().into(),
+            give: Give::HARD,
+            ..FitWish::new(Object::new(mm(diameter), mm(cover)), mm(cord))
         };
         let answers = fit(&wish);
         for answer in &answers {
-            let open_to = (!answer.shape.faired).then_some(wish.object.cover);
-            let job = Job {
+            let open_to = (!answer.shape.is_tight()).then_some(answer.shape.width);
+            let job = RigJob {
                 finish: Some(Finish { around: wish.object.diameter, open_to }),
-                correction: wish.correction,
-                ..Job::new(answer.counts, &tube, wish.cord)
+                give: wish.give,
+                correction: wish.corrections.of(answer.counts.passes()),
+                ..RigJob::new(answer.counts, &tube, wish.cord)
             };
             let rig = rig(&job);
             prop_assert!(rig.is_ok(), "{:?} {:?}", answer, rig);
             let rig = rig.unwrap();
-            prop_assert_eq!(rig.cord.to_cut(), answer.cord);
-            prop_assert_eq!(rig.shape, answer.shape);
+            prop_assert!((rig.cord.to_cut().get() - answer.cord.get()).abs() < 1e-6);
+            prop_assert!((rig.shape.width.get() - answer.shape.width.get()).abs() < 1e-9);
             prop_assert!(rig_is_finite(&rig));
         }
         prop_assert_eq!(answers.is_empty(), !why_nothing_fits(&wish).is_empty());

@@ -8,7 +8,7 @@ mod steps;
 use std::path::Path;
 use std::process::{Command, Output, Stdio};
 
-use marlinspeak::bench::{Cord, Counts, Millimetres, Object, Thread, Tube, Wish, fit};
+use marlinspeak::bench::{Cord, Counts, FitWish, Millimetres, Object, Thread, Tube, fit};
 use marlinspeak::guide::Setup;
 use serde_json::{Value, json};
 use tempfile::TempDir;
@@ -74,7 +74,7 @@ fn fit_has_its_fixed_form_and_the_answers_of_the_bench() {
         "fit", "--object", "30mm", "--cover", "3cm", "--cord", "5/32in", "--json",
     ]);
     let knots = document["knots"].as_array().unwrap();
-    let wish = Wish::new(Object::new(mm(30.0), mm(30.0)), mm(25.4 * 5.0 / 32.0));
+    let wish = FitWish::new(Object::new(mm(30.0), mm(30.0)), mm(25.4 * 5.0 / 32.0));
     let answers = fit(&wish);
     assert_eq!(knots.len(), answers.len());
     assert!(knots.len() > 20);
@@ -88,14 +88,21 @@ fn fit_has_its_fixed_form_and_the_answers_of_the_bench() {
         let mut form = [
             "leads",
             "bights",
+            "nested",
+            "lands",
             "passes",
+            "weave",
             "strands",
             "width_mm",
+            "tight_mm",
+            "widest_mm",
+            "scallop_mm",
             "cover",
             "angle_deg",
-            "faired",
             "cord_mm",
             "legs",
+            "tucks",
+            "minutes",
         ];
         form.sort_unstable();
         assert_eq!(fields, form);
@@ -104,9 +111,15 @@ fn fit_has_its_fixed_form_and_the_answers_of_the_bench() {
         assert_eq!(knot["passes"], answer.counts.passes());
         assert_eq!(knot["strands"], answer.counts.strands());
         assert_eq!(knot["legs"], answer.counts.legs());
-        assert_eq!(knot["faired"], answer.shape.faired);
+        assert_eq!(knot["weave"], answer.weave().to_string());
+        assert_eq!(knot["tucks"], answer.tucks);
+        assert_eq!((&knot["nested"], &knot["lands"]), (&json!(1), &json!(1)));
         for (field, value, step) in [
             ("width_mm", answer.shape.width.get(), 0.001),
+            ("tight_mm", answer.range.tight.get(), 0.001),
+            ("widest_mm", answer.range.widest.get(), 0.001),
+            ("scallop_mm", answer.shape.scallop.get(), 0.001),
+            ("minutes", answer.minutes, 0.1),
             ("cover", answer.shape.cover, 0.0001),
             ("angle_deg", answer.shape.angle_degrees(), 0.001),
             ("cord_mm", answer.cord.get(), 0.1),

@@ -1,6 +1,6 @@
 //! Kit and rig steps in the script, and the setup in the document of a tie.
 
-use marlinspeak::bench::{Cord, Counts, Finish, Item, Layout, STANDARD_CORDS, Thread, Tube};
+use marlinspeak::bench::{Cord, Counts, Finish, KitItem, Layout, STANDARD_CORDS, Thread, Tube};
 use marlinspeak::guide::{AtOnce, Plan, Script, Setup, Task, What};
 use marlinspeak::shelf::{Tie, read_tie, write_tie};
 use marlinspeak::words::Words;
@@ -266,6 +266,10 @@ fn a_section_that_no_tube_can_have_is_told_as_damage() {
         ("cord", "diameter", json!("thick"), "`cord`"),
         ("object", "open_to", json!(0), "`object.open_to`"),
         ("correction", "length", json!(9), "`correction`"),
+        ("correction", "give", json!(9), "`correction`"),
+        ("cord", "give", json!(9), "`cord.give`"),
+        ("tube", "ring_width", json!(-1), "`tube.ring_width`"),
+        ("tube", "length", json!(0), "`tube.length`"),
     ] {
         let mut bad = good.clone();
         bad[section][field] = value;
@@ -281,7 +285,7 @@ fn the_bag_names_the_cord() {
     let plan = plan("5", "6", tiller());
     let rig = tiller().rig(Counts::from(plan.laying())).unwrap();
     let kit = tiller().kit(&rig).unwrap();
-    let is_blue = |item: &Item| matches!(item, Item::Cord { cord, .. } if cord.name.as_deref() == Some("blue"));
+    let is_blue = |item: &KitItem| matches!(item, KitItem::Cord { cord, .. } if cord.name.as_deref() == Some("blue"));
     assert!(kit.iter().any(is_blue));
     let script = Script::new(plan, AtOnce::default());
     let shown: Vec<String> = script

@@ -58,7 +58,8 @@ fn whatever_the_fuzzer_found_is_read_or_refused_as_an_entry() {
     for input in inputs {
         if let Ok(entry) = read_entry(&input) {
             read += 1;
-            for factor in [entry.length_factor(), entry.width_factor()] {
+            let give = entry.cord.as_ref().and_then(|cord| entry.give_sample(cord));
+            for factor in [entry.length_factor(), give.map(|give| give.factor)] {
                 assert!(factor.is_none_or(|factor| (0.5..=2.0).contains(&factor)));
             }
             match write_entry(&entry) {

@@ -163,11 +163,11 @@ impl SheetArgs {
 
     /// The tube and where its pins go, when a tube is named.
     fn pinned(&self, plan: &Plan, words: &Words) -> Result<Option<(Tube, Layout)>, Complaint> {
-        let asked = self.setup.asked(words)?;
-        let rack = rack_for(&asked, words)?;
-        let tube = asked
+        let form = self.setup.form(words)?;
+        let rack = rack_for(&form, words)?;
+        let tube = form
             .tube(&rack)
-            .map_err(|error| Complaint::input(words.ask_error(&error)))?;
+            .map_err(|error| Complaint::input(words.setup_error(&error)))?;
         let Some(tube) = tube else {
             return Ok(None);
         };

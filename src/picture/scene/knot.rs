@@ -7,7 +7,7 @@ use super::moment::Moment;
 use super::projection::{Projection, Span};
 use super::sheet_point::SheetPoint;
 use super::view::{Point, View, Viewport};
-use crate::bench;
+use crate::bench::KnotShape;
 use crate::knot::{Hand, Laying, Side};
 
 /// A knot on its tube, as it is seen at one moment: what is worked out before any of it is drawn.
@@ -69,7 +69,7 @@ impl KnotScene {
         side: Side,
         hand: Hand,
         moment: &Moment,
-        shape: &bench::Shape,
+        shape: &KnotShape,
         viewport: Viewport,
     ) -> Self {
         let knot = laying.knot();

@@ -9,7 +9,7 @@
 //! bights are arcs round the pin.
 
 use super::sheet_point::real;
-use crate::bench;
+use crate::bench::KnotShape;
 use crate::knot::{Hand, Knot, Rim, Side};
 
 /// Half pitches shown again beyond either edge of the rolled-out picture.
@@ -114,10 +114,10 @@ impl SceneLayout {
         side: Side,
         hand: Hand,
         constraints: Constraints,
-        shape: &bench::Shape,
+        shape: &KnotShape,
     ) -> Self {
         let mut layout = Self::unset(knot, passes, side, hand);
-        layout.fill = Some(single(shape.fill));
+        layout.fill = Some(single(shape.bands.fill().min(1.0)));
         let leads = f32::from(knot.leads());
         let rise = single(shape.rise.get() / shape.run.get());
         let mut half_pitch = constraints.width / constraints.across;

@@ -5,7 +5,7 @@ use super::knot::KnotScene;
 use super::moment::Moment;
 use super::rings::RingsScene;
 use super::view::{View, Viewport};
-use crate::bench;
+use crate::bench::KnotShape;
 use crate::bench::Layout;
 use crate::knot::{Hand, Laying, Side};
 
@@ -55,7 +55,7 @@ impl Scene {
         side: Side,
         hand: Hand,
         moment: &Moment,
-        shape: &bench::Shape,
+        shape: &KnotShape,
         viewport: Viewport,
     ) -> Self {
         let viewport = viewport.usable();

@@ -3,9 +3,9 @@
 use super::model::Scene;
 use super::moment::Moment;
 use super::view::{View, Viewport};
-use crate::bench::{Answer, Layout, Shape, Tube};
+use crate::bench::{FitAnswer, KnotShape, Layout, Tube};
 use crate::guide::{Plan, Script, Step, TakeBack, What};
-use crate::knot::{Hand, Knot, Laying, Side, Weave};
+use crate::knot::{Hand, Knot, Laying, Side};
 
 /// What a picture is of.
 #[derive(Clone, Debug, PartialEq)]
@@ -21,7 +21,7 @@ pub enum Subject {
         /// How far the tie has come.
         moment: Moment,
         /// The finished knot, when it is to be shown in its proportions.
-        shape: Option<Shape>,
+        shape: Option<KnotShape>,
     },
     /// The rings, rolled out.
     Rings {
@@ -57,9 +57,9 @@ impl Subject {
 
     /// The knot of an answer to what fits, in its proportions; nothing for counts that make no
     /// knot.
-    pub fn answer(answer: &Answer, hand: Hand, side: Side) -> Option<Self> {
+    pub fn answer(answer: &FitAnswer, hand: Hand, side: Side) -> Option<Self> {
         let counts = answer.counts;
-        let knot = Knot::new(counts.leads(), counts.bights(), Weave::default()).ok()?;
+        let knot = Knot::new(counts.leads(), counts.bights(), answer.weave()).ok()?;
         let plan = Plan::new(knot, counts.passes(), side, hand).ok()?;
         Some(Self::at(&plan, Moment::Finished, Some(answer.shape)))
     }
@@ -83,7 +83,7 @@ impl Subject {
         }
     }
 
-    fn at(plan: &Plan, moment: Moment, shape: Option<Shape>) -> Self {
+    fn at(plan: &Plan, moment: Moment, shape: Option<KnotShape>) -> Self {
         Self::Knot {
             laying: plan.laying().clone(),
             side: plan.side,

@@ -3,7 +3,7 @@
 use iced::widget::Id;
 
 use crate::bench::BenchError;
-use crate::guide::{AskError, Asking};
+use crate::guide::{SetupError, SetupField};
 
 /// A part of the form, in the order of the Tab key.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -56,39 +56,48 @@ pub(super) const fn slot(field: PlanField) -> usize {
     field as usize
 }
 
-pub(super) const fn asking(field: PlanField, is_girth: bool) -> Asking {
+pub(super) const fn asking(field: PlanField, is_girth: bool) -> SetupField {
     match field {
-        PlanField::Object if is_girth => Asking::Girth,
-        PlanField::Object => Asking::Object,
-        PlanField::Cover => Asking::Cover,
-        PlanField::Cord => Asking::Cord,
-        PlanField::Tube => Asking::Tube,
-        PlanField::Rows => Asking::Rows,
-        PlanField::Pin => Asking::Pin,
-        PlanField::Thread => Asking::Thread,
-        PlanField::Have => Asking::Have,
+        PlanField::Object if is_girth => SetupField::Girth,
+        PlanField::Object => SetupField::Object,
+        PlanField::Cover => SetupField::Cover,
+        PlanField::Cord => SetupField::Cord,
+        PlanField::Tube => SetupField::Tube,
+        PlanField::Rows => SetupField::Rows,
+        PlanField::Pin => SetupField::Pin,
+        PlanField::Thread => SetupField::Thread,
+        PlanField::Have => SetupField::Have,
     }
 }
 
 /// The field beside which a sentence stands.
-pub(super) const fn place_of(error: &AskError) -> PlanField {
+pub(super) const fn place_of(error: &SetupError) -> PlanField {
     match error {
-        AskError::Length { asking, .. }
-        | AskError::Missing(asking)
-        | AskError::WithoutTube(asking) => match asking {
-            Asking::Object | Asking::Girth => PlanField::Object,
-            Asking::Cover => PlanField::Cover,
-            Asking::Cord => PlanField::Cord,
-            Asking::Tube | Asking::Wall => PlanField::Tube,
-            Asking::Rows => PlanField::Rows,
-            Asking::Pin => PlanField::Pin,
-            Asking::Thread => PlanField::Thread,
-            Asking::Have => PlanField::Have,
+        SetupError::Length { asking, .. }
+        | SetupError::Missing(asking)
+        | SetupError::WithoutTube(asking) => match asking {
+            SetupField::Object | SetupField::Girth => PlanField::Object,
+            SetupField::Cover => PlanField::Cover,
+            SetupField::Cord | SetupField::Firm | SetupField::Give => PlanField::Cord,
+            SetupField::Tube
+            | SetupField::Wall
+            | SetupField::RingWidth
+            | SetupField::TubeLength => PlanField::Tube,
+            SetupField::Rows => PlanField::Rows,
+            SetupField::Pin => PlanField::Pin,
+            SetupField::Thread => PlanField::Thread,
+            SetupField::Have => PlanField::Have,
         },
-        AskError::ObjectTwice => PlanField::Object,
-        AskError::CordUnknown { .. } | AskError::CordUnmeasured { .. } => PlanField::Cord,
-        AskError::TubeUnknown { .. } | AskError::WallTooThick { .. } => PlanField::Tube,
-        AskError::Bench(BenchError::UnknownThread { .. }) => PlanField::Thread,
-        AskError::HolesTooClose { .. } | AskError::Bench(_) => PlanField::Rows,
+        SetupError::ObjectTwice => PlanField::Object,
+        SetupError::CordUnknown { .. }
+        | SetupError::CordUnmeasured { .. }
+        | SetupError::FirmUnknown { .. }
+        | SetupError::GiveTwice
+        | SetupError::Bench(BenchError::Give { .. }) => PlanField::Cord,
+        SetupError::TubeUnknown { .. }
+        | SetupError::WallTooThick { .. }
+        | SetupError::WithoutRings => PlanField::Tube,
+        SetupError::Bench(BenchError::UnknownThread { .. }) => PlanField::Thread,
+        SetupError::HolesTooClose { .. } | SetupError::Bench(_) => PlanField::Rows,
     }
 }

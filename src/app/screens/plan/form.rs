@@ -2,9 +2,9 @@
 
 use super::fields::{FIELDS, PlanField, asking, place_of, slot};
 use crate::app::picture_view::PictureView;
-use crate::bench::{Answer, Misfit, STANDARD_CORDS};
-use crate::guide::{AskError, Asked, Asking, Plan, Rack, Wanted};
-use crate::knot::{Hand, Knot, Side, Weave};
+use crate::bench::{FitAnswer, Misfit, Prices, STANDARD_CORDS};
+use crate::guide::{FitQuestion, Plan, Rack, SetupError, SetupField, SetupForm};
+use crate::knot::{Hand, Knot, Side};
 use crate::pedal::{Intent, Press};
 use crate::picture::Subject;
 use crate::shelf::ShelfError;
@@ -19,6 +19,7 @@ pub struct State {
     pub(super) rack_trouble: Option<ShelfError>,
     pub(super) hand: Hand,
     pub(super) side: Side,
+    pub(super) prices: Prices,
     pub(super) found: Findings,
     /// Which question is out; an answer to an older one is dropped.
     pub(super) asked: u64,
@@ -35,11 +36,11 @@ pub struct State {
 /// What has come of the form so far.
 pub(super) enum Findings {
     /// Something is still to be said.
-    Wanting(Asking),
+    Wanting(SetupField),
     /// Something said cannot be used.
-    Wrong(AskError),
+    Wrong(SetupError),
     /// Knots, best first; before the first answer comes in, none yet.
-    Knots(Box<Wanted>, Vec<Answer>),
+    Knots(Box<FitQuestion>, Vec<FitAnswer>),
     /// Nothing fits, and why.
     Nothing(Vec<Misfit>),
 }
@@ -47,14 +48,14 @@ pub(super) enum Findings {
 /// What the search brings back.
 #[derive(Clone, Debug)]
 pub struct FitOutcome {
-    question: Box<Wanted>,
-    answers: Vec<Answer>,
+    question: Box<FitQuestion>,
+    answers: Vec<FitAnswer>,
     misfits: Vec<Misfit>,
 }
 
 impl FitOutcome {
     /// Looks for the knots: a few milliseconds, and not for the thread of the window.
-    pub fn of(question: Box<Wanted>) -> Self {
+    pub fn of(question: Box<FitQuestion>) -> Self {
         let answers = question.answers();
         let misfits = if answers.is_empty() {
             question.misfits()
@@ -94,7 +95,7 @@ pub(super) enum Action {
     /// Put the focus of the window on this field, and say what it is.
     Focus(PlanField, Spoken),
     /// Look for the knots that answer this question.
-    Find(u64, Box<Wanted>),
+    Find(u64, Box<FitQuestion>),
     /// Say this.
     Say(Spoken),
     /// Begin a tie.
@@ -113,7 +114,8 @@ impl Default for State {
             rack_trouble: None,
             hand: Hand::default(),
             side: Side::default(),
-            found: Findings::Wanting(Asking::Object),
+            prices: Prices::default(),
+            found: Findings::Wanting(SetupField::Object),
             asked: 0,
             answered: 0,
             takes_best: false,
@@ -144,7 +146,7 @@ impl State {
         if let Findings::Knots(_, answers) = &self.found
             && let Some(answer) = answers.get(self.chosen)
         {
-            let answer = words.say_answer(self.chosen + 1, answers.len(), answer);
+            let answer = words.say_answer(self.chosen + 1, answers.len(), answer, self.prices);
             return screen.then(&answer);
         }
         screen
@@ -238,7 +240,7 @@ impl State {
         // Whatever is still being looked for is out of date.
         self.asked += 1;
         self.takes_best = false;
-        match self.texts().question(&self.rack) {
+        match self.form().question(&self.rack) {
             Ok(question) => {
                 let question = Box::new(question);
                 // What was found before stays in sight until the answer comes.
@@ -247,7 +249,7 @@ impl State {
                 }
                 Action::Find(self.asked, question)
             }
-            Err(AskError::Missing(asking)) => {
+            Err(SetupError::Missing(asking)) => {
                 self.found = Findings::Wanting(asking);
                 Action::None
             }
@@ -258,25 +260,11 @@ impl State {
         }
     }
 
-    fn texts(&self) -> Asked {
-        let text = |field| Some(self.texts[slot(field)].clone());
-        let (object, girth) = if self.is_girth {
-            (None, text(PlanField::Object))
-        } else {
-            (text(PlanField::Object), None)
-        };
-        Asked {
-            object,
-            girth,
-            cover: text(PlanField::Cover),
-            cord: text(PlanField::Cord),
-            tube: text(PlanField::Tube),
-            rows: text(PlanField::Rows),
-            pin: text(PlanField::Pin),
-            thread: text(PlanField::Thread),
-            wall: None,
-            have: text(PlanField::Have),
-        }
+    fn form(&self) -> SetupForm {
+        FIELDS.iter().fold(SetupForm::default(), |form, &field| {
+            let text = self.texts[slot(field)].clone();
+            form.with(asking(field, self.is_girth), Some(text))
+        })
     }
 
     fn move_focus(&mut self, by: usize, words: &Words) -> Action {
@@ -299,7 +287,7 @@ impl State {
     /// What is wrong with the text of this field, if it is what keeps knots from being found.
     pub(super) fn wrong_in(&self, field: PlanField, words: &Words) -> Option<Sentence> {
         match &self.found {
-            Findings::Wrong(error) if place_of(error) == field => Some(words.ask_error(error)),
+            Findings::Wrong(error) if place_of(error) == field => Some(words.setup_error(error)),
             _ => None,
         }
     }
@@ -364,14 +352,14 @@ impl State {
         };
         self.chosen = chosen;
         self.complaint = None;
-        Action::Say(words.say_answer(chosen + 1, answers.len(), answer))
+        Action::Say(words.say_answer(chosen + 1, answers.len(), answer, self.prices))
     }
 
     /// What stands in the place of knots.
     pub(super) fn sentence(&self, words: &Words) -> Sentence {
         match &self.found {
             Findings::Wanting(asking) => words.wanting(*asking),
-            Findings::Wrong(error) => words.ask_error(error),
+            Findings::Wrong(error) => words.setup_error(error),
             Findings::Nothing(misfits) => words.misfits(misfits),
             Findings::Knots(..) => Sentence::default(),
         }
@@ -398,13 +386,18 @@ impl State {
         }
     }
 
-    fn plan(&self, question: &Wanted, answer: &Answer, words: &Words) -> Result<Plan, Sentence> {
+    fn plan(
+        &self,
+        question: &FitQuestion,
+        answer: &FitAnswer,
+        words: &Words,
+    ) -> Result<Plan, Sentence> {
         let counts = answer.counts;
         let setup = question.setup(answer);
         if let Some(setup) = &setup {
             setup.rig(counts).map_err(|error| words.rig_error(&error))?;
         }
-        Knot::new(counts.leads(), counts.bights(), Weave::default())
+        Knot::new(counts.leads(), counts.bights(), answer.weave())
             .and_then(|knot| Plan::new(knot, counts.passes(), self.side, self.hand))
             .map(|plan| plan.with_setup(setup))
             .map_err(|error| words.knot_error(&error))
@@ -416,7 +409,7 @@ mod tests {
     use super::*;
 
     /// Types a field and gives back the question that the form then asks.
-    fn type_in(plan: &mut State, field: PlanField, text: &str) -> Option<(u64, Box<Wanted>)> {
+    fn type_in(plan: &mut State, field: PlanField, text: &str) -> Option<(u64, Box<FitQuestion>)> {
         match plan.told(Message::Typed(field, text.to_owned()), &Words::english()) {
             Action::Find(asked, question) => Some((asked, question)),
             _ => None,

@@ -6,7 +6,7 @@ use iced::{Element, Fill, FillPortion, Size};
 use super::fields::{PlanField, id, slot};
 use super::form::{Findings, Message, State};
 use crate::app::{theme, widgets};
-use crate::bench::Answer;
+use crate::bench::FitAnswer;
 use crate::words::Words;
 
 /// Below this width the knots stand under the form.
@@ -35,7 +35,7 @@ impl State {
             ));
         }
         page.push(responsive(move |size| {
-            let (form, knots) = (self.form(words), self.knots(words));
+            let (form, knots) = (self.fields(words), self.knots(words));
             if size.width < NARROW {
                 column![
                     container(form).height(FillPortion(3)),
@@ -56,7 +56,7 @@ impl State {
         .into()
     }
 
-    fn form<'a>(&'a self, words: &'a Words) -> Element<'a, Message> {
+    fn fields<'a>(&'a self, words: &'a Words) -> Element<'a, Message> {
         let object = if self.is_girth {
             "plan-girth"
         } else {
@@ -167,7 +167,7 @@ impl State {
     /// As many knots as there is room for, the chosen one among them.
     fn list<'a>(
         &'a self,
-        answers: &'a [Answer],
+        answers: &'a [FitAnswer],
         size: Size,
         words: &Words,
     ) -> Element<'a, Message> {
@@ -181,7 +181,7 @@ impl State {
         let first = (self.chosen + 1).saturating_sub(room);
         let mut list = column![].spacing(10);
         for (index, answer) in answers.iter().enumerate().skip(first).take(room) {
-            let [shape, work] = words.answer_facts(answer);
+            let [shape, work] = words.answer_facts(answer, self.prices);
             let face = column![
                 text(words.answer_line(answer)).size(30).font(theme::BOLD),
                 text(shape).size(theme::BODY),

@@ -1,7 +1,9 @@
 //! Why no knot fits, and what would.
 
-use super::fit::{cord_for, for_each_shape};
-use super::{Counts, Millimetres, Wish};
+use super::search::{Candidate, cord_for, for_each_shape, tube_length};
+use super::{FitFilter, FitWish};
+use crate::bench::tube_rules::{room_needed, takes};
+use crate::bench::{Counts, Millimetres, Tube};
 
 /// One reason why nothing fits, and what would.
 #[derive(Clone, Debug, PartialEq)]
@@ -29,6 +31,11 @@ pub enum Misfit {
         /// A cord with which something fits, if one was found.
         thicker_cord: Option<Millimetres>,
     },
+    /// Knots would fit, but none that is wanted.
+    FilteredOut {
+        /// How many would.
+        others: usize,
+    },
     /// Knots would fit, but no row of the tube takes their bights.
     NoRowDivides {
         /// Bight counts that would fit the object, fewest first.
@@ -36,11 +43,21 @@ pub enum Misfit {
         /// Bight counts that the tube takes.
         can_take: Vec<u16>,
     },
-    /// Knots would fit, but the tube is too thin for them.
+    /// Knots would fit, but the tube is too thin for them: for the cord, for room to tuck, or for
+    /// cords to pass between its pins.
     TubeTooThin {
         /// Diameter of the tube.
         tube: Millimetres,
         /// A tube of this diameter would do.
+        would_do: Millimetres,
+        /// Pins no thicker than this would do as well, if any would.
+        pin_at_most: Option<Millimetres>,
+    },
+    /// Knots would fit, but the rings do not stand far enough apart on the tube.
+    TubeTooShort {
+        /// Length of the tube.
+        length: Millimetres,
+        /// The least that would do.
         would_do: Millimetres,
     },
     /// Knots would fit, but each takes more cord than there is.
@@ -53,39 +70,50 @@ pub enum Misfit {
 }
 
 /// Says why [`super::fit()`] comes back empty; empty itself when something fits.
-pub fn why_nothing_fits(wish: &Wish) -> Vec<Misfit> {
+pub fn why_nothing_fits(wish: &FitWish) -> Vec<Misfit> {
     let (cord, object) = (wish.cord, wish.object.diameter);
     if cord > object {
         return vec![Misfit::CordThickerThanObject { cord, object }];
     }
-    let mut shapes = Vec::new();
-    for_each_shape(wish, |counts, shape| {
-        shapes.push((counts, *shape));
+    let (mut shapes, mut others) = (Vec::new(), Vec::new());
+    for_each_shape(wish, |candidate| {
+        if wish.filter.takes(candidate.counts) {
+            shapes.push(*candidate);
+        } else {
+            others.push(*candidate);
+        }
         true
     });
     if shapes.is_empty() {
-        return vec![no_shape(wish)];
+        // Those that are not wanted could be tied, or else it is not for the wishes.
+        let tied = |candidate: &&Candidate| cord_for(wish, candidate).is_some();
+        return vec![match others.iter().filter(tied).count() {
+            0 if others.is_empty() => no_shape(wish),
+            others => Misfit::FilteredOut { others },
+        }];
     }
-    let least = shapes
+    let cords = shapes
         .iter()
-        .filter_map(|(counts, shape)| cord_for(wish, *counts, shape))
+        .filter_map(|candidate| cord_for(wish, candidate));
+    let least = cords
+        .map(|(cord, _)| cord)
         .min_by(|one, other| one.get().total_cmp(&other.get()));
     match (least, wish.cord_at_hand, wish.tube) {
         (Some(least), Some(at_hand), _) if least > at_hand => {
             vec![Misfit::NotEnoughCord { at_hand, least }]
         }
-        (None, _, Some(_)) => not_on_this_tube(wish, shapes.iter().map(|(counts, _)| *counts)),
+        (None, _, Some(tube)) => vec![not_on_this_tube(wish, tube, &shapes)],
         _ => Vec::new(),
     }
 }
 
-fn no_shape(wish: &Wish) -> Misfit {
+fn no_shape(wish: &FitWish) -> Misfit {
     let wanted = wish.object.cover;
     // 2 leads, 2 bights, 1 pass: the fewest cords, and so the narrowest knot there is. It goes
     // round any object that is as thick as the cord.
     let narrowest = Counts::new(2, 2, 1)
         .ok()
-        .and_then(|counts| wish.braid(counts).faired().ok())
+        .and_then(|counts| wish.braid(counts).tight().ok())
         .filter(|shape| shape.width.get() > wanted.get() + wish.tolerance.get());
     match narrowest {
         Some(shape) => Misfit::CoverTooShort {
@@ -101,18 +129,19 @@ fn no_shape(wish: &Wish) -> Misfit {
 }
 
 /// The nearest cord by steps of this factor with which something fits.
-fn other_cord(wish: &Wish, step: f64) -> Option<Millimetres> {
+fn other_cord(wish: &FitWish, step: f64) -> Option<Millimetres> {
     let mut cord = wish.cord.get();
     for _ in 0..120 {
         cord *= step;
         let diameter = Millimetres::new(cord).ok()?;
-        let other = Wish {
+        let other = FitWish {
             cord: diameter,
             tolerance: Millimetres::computed(wish.tolerance.get() * cord / wish.cord.get()),
+            filter: FitFilter::default(),
             ..wish.clone()
         };
         let mut fits = false;
-        for_each_shape(&other, |_, _| {
+        for_each_shape(&other, |_| {
             fits = true;
             false
         });
@@ -123,34 +152,42 @@ fn other_cord(wish: &Wish, step: f64) -> Option<Millimetres> {
     None
 }
 
-fn not_on_this_tube(wish: &Wish, counts: impl Iterator<Item = Counts>) -> Vec<Misfit> {
-    let Some(tube) = wish.tube else {
-        return Vec::new();
-    };
-    let counts: Vec<Counts> = counts.collect();
-    let rowed = || counts.iter().filter(|counts| tube.takes(counts.bights()));
-    if rowed().next().is_none() {
-        let mut would_fit: Vec<u16> = counts.iter().map(|counts| counts.bights()).collect();
+/// What the tube lacks that comes nearest.
+fn not_on_this_tube(wish: &FitWish, tube: &Tube, shapes: &[Candidate]) -> Misfit {
+    let (on_a_row, off_rows): (Vec<&Candidate>, Vec<&Candidate>) = shapes
+        .iter()
+        .partition(|candidate| tube.takes(candidate.counts.bights()));
+    if on_a_row.is_empty() {
+        let mut would_fit: Vec<u16> = off_rows
+            .iter()
+            .map(|candidate| candidate.counts.bights())
+            .collect();
         would_fit.sort_unstable();
         would_fit.dedup();
-        return vec![Misfit::NoRowDivides {
+        return Misfit::NoRowDivides {
             would_fit,
             can_take: tube.bights(),
-        }];
+        };
     }
-    let would_do = rowed()
-        .filter_map(|counts| {
-            super::on_tube::cosine_on_tube(*counts, wish.cord, tube.diameter)
-                .err()
-                .map(|full| full.tube_at_least)
-        })
-        .chain((wish.cord > tube.diameter).then_some(wish.cord))
-        .min_by(|one, other| one.get().total_cmp(&other.get()));
-    would_do
-        .map(|would_do| Misfit::TubeTooThin {
-            tube: tube.diameter,
-            would_do: Millimetres::computed(would_do.get().max(wish.cord.get())),
-        })
+    let by_length = |one: &Millimetres, other: &Millimetres| one.get().total_cmp(&other.get());
+    let (roomy, thin): (Vec<_>, Vec<_>) = on_a_row
         .into_iter()
-        .collect()
+        .partition(|candidate| takes(candidate.counts, tube, wish.cord));
+    // A tube that is thick enough already is only too short.
+    let lengths = roomy
+        .into_iter()
+        .map(|candidate| tube_length(wish, tube, candidate));
+    if let (Some(would_do), Some(length)) = (lengths.min_by(by_length), tube.length) {
+        return Misfit::TubeTooShort { length, would_do };
+    }
+    let needed: Vec<_> = thin
+        .into_iter()
+        .map(|candidate| room_needed(candidate.counts, tube, wish.cord))
+        .collect();
+    let thinnest = needed.iter().map(|(tube, _)| *tube).min_by(by_length);
+    Misfit::TubeTooThin {
+        tube: tube.diameter,
+        would_do: thinnest.unwrap_or(tube.diameter),
+        pin_at_most: needed.iter().filter_map(|(_, pin)| *pin).max_by(by_length),
+    }
 }

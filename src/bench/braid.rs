@@ -1,0 +1,290 @@
+//! The finished knot: as tight as it goes, or opened to reach a width.
+
+use std::f64::consts::PI;
+
+use thiserror::Error;
+
+use super::{Bands, Correction, Counts, Give, Millimetres, crimp};
+
+/// A knot about to be drawn up: its counts, its cord, and what it lies on.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Braid {
+    /// Leads, bights, passes and how they interlace.
+    pub counts: Counts,
+    /// Diameter of the cord, `w`.
+    pub cord: Millimetres,
+    /// How closely the cord lies, `k` of over one, under one.
+    pub give: Give,
+    /// Diameter of what it lies on, `D`.
+    pub around: Millimetres,
+    /// What the tyer's log says.
+    pub correction: Correction,
+}
+
+/// The finished knot. See [`Braid`] for the rules.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct KnotShape {
+    /// Overall width, from outer edge to outer edge of the bights.
+    pub width: Millimetres,
+    /// That width when it is drawn up as tight as it goes.
+    pub tight: Millimetres,
+    /// Angle of a leg from the axis in the middle of the knot, in radians.
+    pub angle: f64,
+    /// Way of a leg round the object, `L·C / 2B`.
+    pub run: Millimetres,
+    /// Way of a leg along the object: between the middles of the bights of the two rims.
+    pub rise: Millimetres,
+    /// Share of the ground between the outer edges that is hidden, 0 … 1.
+    pub cover: f64,
+    /// How far the gap between two bights reaches in from the rim.
+    pub scallop: Millimetres,
+    /// Length of a leg measured straight: `hypot(run, rise)`.
+    pub leg: Millimetres,
+    /// Crossing spacing: leg / leads.
+    pub spacing: Millimetres,
+    /// Extra cord in a leg as a fraction, by [`crimp::crimp`].
+    pub crimp: f64,
+    /// The bands that cover the ground, as they are drawn.
+    pub bands: Bands,
+}
+
+impl KnotShape {
+    /// Whether it is drawn up as tight as it goes.
+    pub fn is_tight(&self) -> bool {
+        self.width.get() <= self.tight.get() * (1.0 + 1e-9)
+    }
+
+    /// Cord in one leg: `leg × (1 + crimp)`.
+    pub fn cord_in_leg(&self) -> Millimetres {
+        Millimetres::computed(self.leg.get() * (1.0 + self.crimp))
+    }
+
+    /// Angle of a leg from the axis, in degrees.
+    pub fn angle_degrees(&self) -> f64 {
+        self.angle.to_degrees()
+    }
+}
+
+impl Braid {
+    /// Of soft line, with nothing measured yet.
+    ///
+    /// # Examples
+    /// ```
+    /// use marlinspeak::bench::{Braid, Counts, Give, Millimetres};
+    ///
+    /// let mm = |length| Millimetres::new(length).unwrap();
+    /// let soft = Braid::new(Counts::new(17, 4, 1).unwrap(), mm(4.0), mm(30.0));
+    /// let hard = Braid { give: Give::HARD, ..soft };
+    /// let width = |braid: Braid| braid.tight().unwrap().width.get();
+    /// assert!((width(soft) - 58.0).abs() < 0.05);
+    /// assert!((width(hard) - 67.6).abs() < 0.05);
+    /// ```
+    pub fn new(counts: Counts, cord: Millimetres, around: Millimetres) -> Self {
+        Self {
+            counts,
+            cord,
+            give: Give::default(),
+            around,
+            correction: Correction::default(),
+        }
+    }
+
+    /// Mean circumference `C = π (D + 2w)`.
+    pub fn circumference(&self) -> Millimetres {
+        Millimetres::computed(PI * (self.around.get() + 2.0 * self.cord.get()))
+    }
+
+    /// Width of a band, the cords that lie side by side: `P·w`.
+    pub fn band(&self) -> Millimetres {
+        Millimetres::computed(f64::from(self.counts.passes()) * self.cord.get())
+    }
+
+    /// `k`: that of the cord, in this weave, as far as the log has corrected it.
+    pub fn closeness(&self) -> Give {
+        let woven = self.give.woven(self.counts.interlacing());
+        woven.corrected(self.correction.give())
+    }
+
+    /// How close neighbouring bands of one heading come, square to them: `(P − 1 + k)·w`.
+    pub fn tight_spacing(&self) -> Millimetres {
+        let cords = f64::from(self.counts.passes()) - 1.0 + self.closeness().get();
+        Millimetres::computed(cords * self.cord.get())
+    }
+
+    /// Way of a leg round the object, `L·C / 2B`.
+    pub fn run(&self) -> Millimetres {
+        Millimetres::computed(f64::from(self.counts.leads()) * self.half_pitch())
+    }
+
+    fn half_pitch(&self) -> f64 {
+        self.circumference().get() / f64::from(2 * self.counts.bights())
+    }
+
+    /// What the rims save, in leads: fewer cords cross there. `e = 0.72 + 0.10 (P − 1)`, fitted
+    /// with [`Give::HARD`] to simulated knots (`tests/data/tight_widths.csv`).
+    fn rims(&self) -> f64 {
+        0.72 + 0.10 * (f64::from(self.counts.passes()) - 1.0)
+    }
+
+    /// Rise of the tight knot at this cosine: `(L − e)·(P − 1 + k)·w / 2 sin α`.
+    fn tight_rise(&self, cosine: f64) -> f64 {
+        let leads = f64::from(self.counts.leads()) - self.rims();
+        leads * self.tight_spacing().get() / (2.0 * (1.0 - cosine * cosine).sqrt())
+    }
+
+    /// As tight as it goes: `cos α = B·(P − 1 + k)·w / C`, and the rise as above.
+    ///
+    /// # Errors
+    /// [`ShapeError::CordThickerThanObject`], or [`ShapeError::TooFull`] when the bands do not
+    /// go round side by side.
+    pub fn tight(&self) -> Result<KnotShape, ShapeError> {
+        let cosine = self.cosine()?;
+        let rise = self.tight_rise(cosine);
+        Ok(self.shape(rise, rise))
+    }
+
+    /// Opened so that it is `width` wide overall.
+    ///
+    /// # Errors
+    /// As [`Braid::tight`], and [`ShapeError::NarrowerThanTight`] when the knot cannot be drawn
+    /// up so narrow.
+    pub fn opened(&self, width: Millimetres) -> Result<KnotShape, ShapeError> {
+        let tight = self.tight_rise(self.cosine()?);
+        let rise = width.get() - self.band().get();
+        // A hair narrower is the tight width, rounded.
+        if rise < tight * (1.0 - 1e-9) {
+            return Err(ShapeError::NarrowerThanTight {
+                given: width,
+                least: Millimetres::computed(tight + self.band().get()),
+            });
+        }
+        Ok(self.shape(rise.max(tight), tight))
+    }
+
+    /// Share of the ground that the knot hides when it is this wide; quicker than its shape.
+    pub(super) fn cover_at(&self, width: f64) -> f64 {
+        let band = self.band().get();
+        Bands::new(self.counts.leads(), self.half_pitch(), width - band, band).cover()
+    }
+
+    /// Tangent of the angle of a leg in the middle of a knot with this rise: run over rise, but
+    /// for what the rims save. They save it where cords press on one another, and so less the
+    /// more the knot is opened.
+    fn tangent(&self, rise: f64, tight: f64) -> f64 {
+        let leads = f64::from(self.counts.leads()) - self.rims() * tight / rise;
+        leads * self.half_pitch() / rise
+    }
+
+    /// The width at which legs stand at this angle from the axis, in radians.
+    pub(super) fn width_at(&self, angle: f64) -> Option<f64> {
+        let tight = self.tight_rise(self.cosine().ok()?);
+        // Solves `tangent` for the rise.
+        let (leads, saved) = (f64::from(self.counts.leads()), self.rims() * tight);
+        let per_rise = angle.tan() / self.half_pitch();
+        let root = (leads * leads - 4.0 * per_rise * saved).max(0.0).sqrt();
+        Some((leads + root) / (2.0 * per_rise) + self.band().get())
+    }
+
+    /// `B·(P − 1 + k)·w / C`, checked.
+    fn cosine(&self) -> Result<f64, ShapeError> {
+        if self.cord > self.around {
+            return Err(ShapeError::CordThickerThanObject {
+                cord: self.cord,
+                object: self.around,
+            });
+        }
+        let circumference = self.circumference().get();
+        let bights = f64::from(self.counts.bights());
+        let cosine = bights * self.tight_spacing().get() / circumference;
+        // A hair below 1, so that the sine is never nought.
+        if cosine < 1.0 - 1e-9 {
+            return Ok(cosine);
+        }
+        Err(self.too_full(bights * self.tight_spacing().get() / self.cord.get()))
+    }
+
+    fn too_full(&self, diameters: f64) -> ShapeError {
+        let fitting = self.circumference().get() / self.cord.get() * (1.0 - 1e-9);
+        let per_band = self.tight_spacing().get() / self.cord.get();
+        let between = self.closeness().get() - 1.0;
+        ShapeError::TooFull {
+            bights: self.counts.bights(),
+            passes: self.counts.passes(),
+            most_bights: most(fitting / per_band, 2),
+            most_passes: most(fitting / f64::from(self.counts.bights()) - between, 1),
+            cord: self.cord,
+            cord_below: (diameters > 2.0 * PI)
+                .then(|| Millimetres::computed(PI * self.around.get() / (diameters - 2.0 * PI))),
+        }
+    }
+
+    fn shape(&self, rise: f64, tight: f64) -> KnotShape {
+        let run = self.run().get();
+        let leg = run.hypot(rise);
+        let spacing = Millimetres::computed(leg / f64::from(self.counts.leads()));
+        let band = self.band().get();
+        let bands = Bands::new(self.counts.leads(), self.half_pitch(), rise, band);
+        KnotShape {
+            width: Millimetres::computed(rise + band),
+            tight: Millimetres::computed(tight + band),
+            angle: self.tangent(rise, tight).atan(),
+            run: Millimetres::computed(run),
+            rise: Millimetres::computed(rise),
+            cover: bands.cover(),
+            scallop: Millimetres::computed(bands.scallop()),
+            leg: Millimetres::computed(leg),
+            spacing,
+            crimp: crimp::crimp(spacing, self.cord),
+            bands,
+        }
+    }
+}
+
+/// The largest whole number strictly below `bound`, when it is at least `least`.
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "casts from floats saturate, and the number is positive"
+)]
+pub(super) fn most(bound: f64, least: u16) -> Option<u16> {
+    let most = (bound.ceil() - 1.0).max(0.0) as u16;
+    (most >= least).then_some(most)
+}
+
+/// Why a knot does not go round an object. The words for it that a tyer reads are made
+/// elsewhere; its own are for logs and for users of the library.
+#[derive(Clone, Copy, Debug, PartialEq, Error)]
+pub enum ShapeError {
+    /// The cord is thicker than what it goes round.
+    #[error("a cord of {cord} is thicker than the object, {object}")]
+    CordThickerThanObject {
+        /// Diameter of the cord.
+        cord: Millimetres,
+        /// Diameter of the object.
+        object: Millimetres,
+    },
+    /// The bands, as close as they come, take more than the way round.
+    #[error("{bights} bights of {passes} cords of {cord} do not go round side by side")]
+    TooFull {
+        /// Bights as given.
+        bights: u16,
+        /// Passes as given.
+        passes: u16,
+        /// The most bights that go round with so many passes, if any do.
+        most_bights: Option<u16>,
+        /// The most passes that go round with so many bights, if any do.
+        most_passes: Option<u16>,
+        /// Diameter of the cord as given.
+        cord: Millimetres,
+        /// A cord thinner than this goes round.
+        cord_below: Option<Millimetres>,
+    },
+    /// Drawn up tight, the knot is wider than it is asked to be.
+    #[error("the knot is at least {least} wide, not {given}")]
+    NarrowerThanTight {
+        /// Width as given.
+        given: Millimetres,
+        /// Its tight width.
+        least: Millimetres,
+    },
+}

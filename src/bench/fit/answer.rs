@@ -1,0 +1,76 @@
+//! A knot that is offered.
+
+use strum::{IntoStaticStr, VariantArray};
+
+use crate::bench::{Counts, DrawnUp, KnotShape, Millimetres, WidthRange};
+use crate::knot::Weave;
+
+/// A knot that covers the object.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct FitAnswer {
+    /// Leads, bights and passes.
+    pub counts: Counts,
+    /// The run of its weave.
+    pub run: u16,
+    /// Whether it is tied in the twin of that weave, which takes fewer tucks.
+    pub is_twin: bool,
+    /// The finished knot, opened to the length to be covered.
+    pub shape: KnotShape,
+    /// The widths it could have.
+    pub range: WidthRange,
+    /// Cord to cut for all strands, tails and holding included.
+    pub cord: Millimetres,
+    /// Tucks in the whole tie.
+    pub tucks: u32,
+    /// Tucks in the whole tie in the other of the two weaves.
+    pub other_tucks: u32,
+    /// Minutes for all of the work.
+    pub minutes: f64,
+    /// What it falls short of: 0 is perfect. Answers are ranked by it; see the order.
+    pub fault: f64,
+    /// Whether the tube takes it only with a caution about its pins or about slack.
+    pub is_hampered: bool,
+    /// In which turn its group's best are dealt out.
+    pub(super) dealt: usize,
+}
+
+/// Kinds of knots that a tyer chooses among.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr, VariantArray)]
+#[strum(serialize_all = "kebab-case")]
+pub enum FitGroup {
+    /// One pass, usually of many leads.
+    Single,
+    /// Two passes.
+    Doubled,
+    /// Three passes.
+    Tripled,
+    /// Four passes and more.
+    MorePasses,
+}
+
+impl FitAnswer {
+    /// The weave it is tied in.
+    pub fn weave(&self) -> Weave {
+        let run = Weave::Run(self.run);
+        if self.is_twin {
+            run.twin(self.counts.leads() - 1)
+        } else {
+            run
+        }
+    }
+
+    /// The kind of knot.
+    pub const fn group(&self) -> FitGroup {
+        match self.counts.passes() {
+            1 => FitGroup::Single,
+            2 => FitGroup::Doubled,
+            3 => FitGroup::Tripled,
+            _ => FitGroup::MorePasses,
+        }
+    }
+
+    /// Where in its range it is drawn up to.
+    pub fn drawn_up(&self) -> DrawnUp {
+        self.range.drawn_up(self.shape.width)
+    }
+}

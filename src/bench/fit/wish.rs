@@ -1,0 +1,140 @@
+//! What the tyer has and wants.
+
+use crate::bench::{
+    Allowances, Braid, Corrections, Counts, Give, Interlacing, LeastCover, Millimetres, Object,
+    Tube, TyingPace,
+};
+use crate::knot::Weave;
+
+/// What the tyer has and wants.
+#[derive(Clone, Debug, PartialEq)]
+pub struct FitWish<'a> {
+    /// What is to be covered.
+    pub object: Object,
+    /// Diameter of the cord.
+    pub cord: Millimetres,
+    /// How closely it lies.
+    pub give: Give,
+    /// The weave: a run, for knots that it goes round evenly.
+    pub weave: FitWeave,
+    /// The tube it will be tied on, if chosen: only knots it can be rigged for are offered.
+    pub tube: Option<&'a Tube>,
+    /// Cord in hand, if it matters: only knots it is enough for are offered.
+    pub cord_at_hand: Option<Millimetres>,
+    /// How far the range of a knot may miss the length to be covered.
+    pub tolerance: Millimetres,
+    /// How much must be hidden.
+    pub least_cover: LeastCover,
+    /// Which knots are wanted at all.
+    pub filter: FitFilter,
+    /// Tails and holding.
+    pub allowances: Allowances,
+    /// What the tyer's log says.
+    pub corrections: Corrections,
+    /// How fast the tyer works.
+    pub pace: TyingPace,
+}
+
+/// The weave of the knots that are looked for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum FitWeave {
+    /// Over one, under one, or its twin where that takes fewer tucks.
+    FewestTucks,
+    /// Over n, under n, as it is, in knots where that is even.
+    Run(u16),
+}
+
+impl FitWeave {
+    /// The run, begun with over.
+    pub const fn run(self) -> u16 {
+        match self {
+            Self::FewestTucks => 1,
+            Self::Run(run) => run,
+        }
+    }
+
+    /// How often its cords change sides.
+    pub fn interlacing(self) -> Interlacing {
+        // As in every knot where the run is even.
+        Interlacing::of(&Weave::Run(self.run()), self.run())
+    }
+}
+
+/// Which knots are wanted at all.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct FitFilter {
+    /// Only knots of so many passes.
+    pub passes: Option<u16>,
+    /// Least leads.
+    pub least_leads: u16,
+    /// Least bights.
+    pub least_bights: u16,
+    /// Only knots of one strand.
+    pub one_cord: bool,
+    /// Most legs of the whole tie.
+    pub most_legs: Option<u32>,
+}
+
+impl Default for FitFilter {
+    /// Every knot.
+    fn default() -> Self {
+        Self {
+            passes: None,
+            least_leads: 2,
+            least_bights: 2,
+            one_cord: false,
+            most_legs: None,
+        }
+    }
+}
+
+impl FitFilter {
+    /// Whether a knot is wanted.
+    ///
+    /// # Examples
+    /// ```
+    /// use marlinspeak::bench::{Counts, FitFilter};
+    ///
+    /// let filter = FitFilter { one_cord: true, ..FitFilter::default() };
+    /// assert!(filter.takes(Counts::new(5, 6, 2).unwrap()));
+    /// assert!(!filter.takes(Counts::new(4, 6, 2).unwrap()), "two strands");
+    /// ```
+    pub fn takes(&self, counts: Counts) -> bool {
+        self.passes.is_none_or(|passes| passes == counts.passes())
+            && counts.leads() >= self.least_leads
+            && counts.bights() >= self.least_bights
+            && !(self.one_cord && counts.strands() > 1)
+            && self.most_legs.is_none_or(|most| counts.legs() <= most)
+    }
+}
+
+impl FitWish<'_> {
+    /// Soft line of any length, any tube, every knot. The range may miss by half a cord's
+    /// diameter: *common practice, no source*.
+    pub fn new(object: Object, cord: Millimetres) -> Self {
+        Self {
+            object,
+            cord,
+            give: Give::default(),
+            weave: FitWeave::FewestTucks,
+            tube: None,
+            cord_at_hand: None,
+            tolerance: Millimetres::computed(cord.get() / 2.0),
+            least_cover: LeastCover::default(),
+            filter: FitFilter::default(),
+            allowances: Allowances::default(),
+            corrections: Corrections::default(),
+            pace: TyingPace::USUAL,
+        }
+    }
+
+    pub(super) fn braid(&self, counts: Counts) -> Braid {
+        Braid {
+            counts,
+            cord: self.cord,
+            give: self.give,
+            around: self.object.diameter,
+            correction: self.corrections.of(counts.passes()),
+        }
+    }
+}

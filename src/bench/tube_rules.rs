@@ -1,0 +1,349 @@
+//! What a tube can do, and what to know of one that can.
+
+use std::f64::consts::PI;
+
+use thiserror::Error;
+
+use super::on_tube::{LEAST_ANGLE, tuck_cosine};
+use super::pin_length::{pin_holds, pin_needed};
+use super::{
+    Counts, Finish, KnotShape, Millimetres, OnTube, RigJob, ShapeError, Tube, pin_chord, pin_gap,
+};
+
+/// Why a tube cannot be rigged for a knot. The words for it that a tyer reads are made
+/// elsewhere; its own are for logs and for users of the library.
+#[derive(Clone, Debug, PartialEq, Error)]
+pub enum RigError {
+    /// No row of holes takes so many bights.
+    #[error("no row of {rows:?} holes divides by {bights} bights; the tube takes {can_take:?}")]
+    NoRowDivides {
+        /// Bights as given.
+        bights: u16,
+        /// Holes in each row.
+        rows: Vec<u16>,
+        /// Every number of bights the tube takes.
+        can_take: Vec<u16>,
+    },
+    /// The cord is thicker than the tube.
+    #[error("a cord of {cord} is thicker than the tube, {tube}")]
+    CordThickerThanTube {
+        /// Diameter of the cord.
+        cord: Millimetres,
+        /// Diameter of the tube.
+        tube: Millimetres,
+    },
+    /// The bands leave no room to tuck.
+    #[error("{bights} bights of {passes} cords leave no room to tuck; a tube of {} would do", cure.tube_at_least)]
+    NoRoomToTuck {
+        /// Bights as given.
+        bights: u16,
+        /// Passes as given.
+        passes: u16,
+        /// What would do.
+        cure: RoomCure,
+    },
+    /// The cords of a bight do not pass between the pins.
+    #[error("{bights} pins leave {gap} between them, and {needed} is needed")]
+    PinsTooClose {
+        /// Bights as given: pins of a ring.
+        bights: u16,
+        /// From edge to edge of neighbouring pins.
+        gap: Millimetres,
+        /// What the cords of a bight take: `P·w`.
+        needed: Millimetres,
+        /// What would do.
+        cure: RoomCure,
+    },
+    /// The rings do not stand far enough apart on the tube.
+    #[error("the rings take up {needed} of a tube {length} long")]
+    TubeTooShort {
+        /// Length of the tube.
+        length: Millimetres,
+        /// The least that would do.
+        needed: Millimetres,
+    },
+    /// The finished knot does not go round the object.
+    #[error(transparent)]
+    Shape(#[from] ShapeError),
+}
+
+/// What makes room on a tube, each by itself.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct RoomCure {
+    /// The most bights that the tube takes, if any do.
+    pub most_bights: Option<u16>,
+    /// The most passes, if any do.
+    pub most_passes: Option<u16>,
+    /// A tube at least this thick.
+    pub tube_at_least: Millimetres,
+    /// Pins no thicker than this, if that would do.
+    pub pin_at_most: Option<Millimetres>,
+}
+
+/// Something a tyer should know before starting, though the knot can be tied.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum RigCaution {
+    /// The pins at hand are too short to hold all passes.
+    PinsTooShort {
+        /// Their length.
+        given: Millimetres,
+        /// The shortest that holds.
+        needed: Millimetres,
+        /// How many passes they do hold.
+        hold_passes: u16,
+    },
+    /// The object is thicker than the tube: the knot must be stretched over it.
+    ObjectThickerThanTube {
+        /// Diameter of the object.
+        object: Millimetres,
+        /// Diameter of the tube.
+        tube: Millimetres,
+    },
+    /// The cords pass between the pins, but they crowd there.
+    PinsClose {
+        /// From edge to edge of neighbouring pins.
+        gap: Millimetres,
+        /// From where on it is comfortable: `2·P·w`.
+        comfortable: Millimetres,
+        /// What would make it so.
+        cure: RoomCure,
+    },
+    /// The tube is so much thicker than the object that most of the work is drawing up slack.
+    TubeTooThick {
+        /// To be drawn out of each leg.
+        slack: Millimetres,
+        /// Legs of the tie.
+        legs: u32,
+        /// The tube with which there is least, when that helps.
+        better: Option<Millimetres>,
+    },
+    /// The rings are so wide that they keep the rims too far apart.
+    RingsTooWide {
+        /// Width of a ring.
+        ring: Millimetres,
+        /// To be drawn out of each leg.
+        slack: Millimetres,
+        /// Rings no wider than this do not stand in the way.
+        would_do: Millimetres,
+    },
+}
+
+/// What the cords of a bight take between two pins: `P·w`.
+fn band(counts: Counts, cord: Millimetres) -> f64 {
+    f64::from(counts.passes()) * cord.get()
+}
+
+/// How a tie needs the room between pins.
+#[derive(Clone, Copy)]
+enum Between {
+    /// Its cords just pass.
+    Enough,
+    /// They pass with ease.
+    Comfortable,
+}
+
+impl Between {
+    const fn bands(self) -> f64 {
+        match self {
+            Self::Enough => 1.0,
+            Self::Comfortable => 2.0,
+        }
+    }
+}
+
+/// A tube is thick enough when it is as thick as this, its pins being what they are: for the cord,
+/// for room to tuck, and for the cords to pass between the pins.
+fn thick_enough(counts: Counts, tube: &Tube, cord: Millimetres, between: Between) -> f64 {
+    let for_tuck =
+        tube.diameter.get() * tuck_cosine(counts, cord, tube.diameter) / LEAST_ANGLE.cos();
+    let chord = tube.pin().get() + between.bands() * band(counts, cord);
+    let for_pins = chord / (PI / f64::from(counts.bights())).sin();
+    cord.get().max(for_tuck).max(for_pins)
+}
+
+fn has_room(counts: Counts, tube: &Tube, cord: Millimetres, between: Between) -> bool {
+    // Named as enough, it is.
+    thick_enough(counts, tube, cord, between) <= tube.diameter.get() * (1.0 + 1e-9)
+}
+
+/// Whether the tube takes the knot, whatever it is finished to.
+pub(super) fn takes(counts: Counts, tube: &Tube, cord: Millimetres) -> bool {
+    tube.takes(counts.bights()) && has_room(counts, tube, cord, Between::Enough)
+}
+
+/// The thinnest tube of this kind on which there is room, and the thickest pins with which there
+/// is room on this one.
+pub(super) fn room_needed(
+    counts: Counts,
+    tube: &Tube,
+    cord: Millimetres,
+) -> (Millimetres, Option<Millimetres>) {
+    let cure = cure(counts, tube, cord, Between::Enough);
+    (cure.tube_at_least, cure.pin_at_most)
+}
+
+/// Says why the tube does not take the knot, whatever it is finished to.
+pub(super) fn check_tube(counts: Counts, tube: &Tube, cord: Millimetres) -> Result<(), RigError> {
+    if cord > tube.diameter {
+        return Err(RigError::CordThickerThanTube {
+            cord,
+            tube: tube.diameter,
+        });
+    }
+    let (bights, passes) = (counts.bights(), counts.passes());
+    if !tube.takes(bights) {
+        return Err(RigError::NoRowDivides {
+            bights,
+            rows: tube.rows().unwrap_or_default().to_vec(),
+            can_take: tube.bights(),
+        });
+    }
+    if has_room(counts, tube, cord, Between::Enough) {
+        return Ok(());
+    }
+    let cure = cure(counts, tube, cord, Between::Enough);
+    let (gap, needed) = (pin_gap(tube, bights), band(counts, cord));
+    Err(if gap.get() < needed {
+        RigError::PinsTooClose {
+            bights,
+            gap,
+            needed: Millimetres::computed(needed),
+            cure,
+        }
+    } else {
+        RigError::NoRoomToTuck {
+            bights,
+            passes,
+            cure,
+        }
+    })
+}
+
+fn cure(counts: Counts, tube: &Tube, cord: Millimetres, between: Between) -> RoomCure {
+    let with = |bights, passes| {
+        let counts = Counts::new(counts.leads(), bights, passes);
+        counts.is_ok_and(|counts| has_room(counts, tube, cord, between))
+    };
+    let (bights, passes) = (counts.bights(), counts.passes());
+    let chord = pin_chord(tube.diameter, bights).get();
+    let pin = chord - between.bands() * band(counts, cord);
+    let has_tuck = tuck_cosine(counts, cord, tube.diameter) <= LEAST_ANGLE.cos();
+    let pin_would_do = (Tube::THINNEST_PIN..tube.pin().get()).contains(&pin) && has_tuck;
+    let thick = thick_enough(counts, tube, cord, between);
+    RoomCure {
+        most_bights: (2..bights)
+            .rev()
+            .find(|&bights| tube.takes(bights) && with(bights, passes)),
+        most_passes: (1..passes).rev().find(|&passes| with(bights, passes)),
+        tube_at_least: Millimetres::computed(thick * (1.0 + 1e-9)),
+        pin_at_most: pin_would_do.then(|| Millimetres::computed(pin)),
+    }
+}
+
+/// Whether the rings stand on the tube.
+pub(super) fn check_length(
+    counts: Counts,
+    tube: &Tube,
+    cord: Millimetres,
+    laid: &OnTube,
+) -> Result<(), RigError> {
+    let needed = laid.tube_needed(counts, cord, tube);
+    match tube.length {
+        Some(length) if length < needed => Err(RigError::TubeTooShort { length, needed }),
+        _ => Ok(()),
+    }
+}
+
+/// Whether the tie is one that a careful tyer would rather do on another tube: pins closer than is
+/// comfortable, or more slack than is good.
+pub(super) fn is_hampered(job: &RigJob, finish: Finish, laid: &OnTube) -> bool {
+    is_close(job) || is_slack(job, finish, laid)
+}
+
+/// Whether the cords pass between the pins, but not with ease.
+fn is_close(job: &RigJob) -> bool {
+    let comfortable = 2.0 * band(job.counts, job.cord);
+    pin_gap(job.tube, job.counts.bights()).get() < comfortable * (1.0 - 1e-9)
+}
+
+fn is_slack(job: &RigJob, finish: Finish, laid: &OnTube) -> bool {
+    let is_roomy = job.tube.diameter > finish.around || laid.rings_touch();
+    is_roomy && laid.slack_share() > OnTube::MOST_SLACK
+}
+
+/// What to know before starting.
+pub(super) fn cautions(
+    job: &RigJob,
+    finish: Finish,
+    shape: &KnotShape,
+    laid: &OnTube,
+) -> Vec<RigCaution> {
+    let (counts, tube, cord) = (job.counts, job.tube, job.cord);
+    let mut cautions = Vec::new();
+    let needed = pin_needed(cord, counts.passes(), tube.wall);
+    if let Some(given) = tube.pin_length.filter(|&length| length < needed) {
+        let hold_passes = (1..counts.passes())
+            .rev()
+            .find(|&passes| pin_holds(given, cord, passes, tube.wall))
+            .unwrap_or(0);
+        cautions.push(RigCaution::PinsTooShort {
+            given,
+            needed,
+            hold_passes,
+        });
+    }
+    if finish.around > tube.diameter {
+        cautions.push(RigCaution::ObjectThickerThanTube {
+            object: finish.around,
+            tube: tube.diameter,
+        });
+    }
+    if is_close(job) {
+        cautions.push(RigCaution::PinsClose {
+            gap: pin_gap(tube, counts.bights()),
+            comfortable: Millimetres::computed(2.0 * band(counts, cord)),
+            cure: cure(counts, tube, cord, Between::Comfortable),
+        });
+    }
+    if is_slack(job, finish, laid) {
+        cautions.push(too_much_slack(job, shape, laid));
+    }
+    cautions
+}
+
+fn too_much_slack(job: &RigJob, shape: &KnotShape, laid: &OnTube) -> RigCaution {
+    match job.tube.ring_width() {
+        Some(ring) if laid.rings_touch() => RigCaution::RingsTooWide {
+            ring,
+            slack: laid.slack,
+            would_do: laid.needed,
+        },
+        _ => RigCaution::TubeTooThick {
+            slack: laid.slack,
+            legs: job.counts.legs(),
+            better: better_tube(job, shape, laid),
+        },
+    }
+}
+
+/// The thinner tube with which the knot has least slack, by whole millimetres, when that is
+/// noticeably less.
+fn better_tube(job: &RigJob, shape: &KnotShape, laid: &OnTube) -> Option<Millimetres> {
+    /// Less of a leg to draw out than this is not worth another tube.
+    const NOTICEABLE: f64 = 0.03;
+    let mut best = (laid.slack_share() - NOTICEABLE, None);
+    let mut diameter = job.tube.diameter.get().ceil() - 1.0;
+    let step = (diameter / 200.0).ceil();
+    while diameter > job.cord.get() {
+        let tube = job.tube.with_diameter(Millimetres::computed(diameter));
+        if !has_room(job.counts, &tube, job.cord, Between::Comfortable) {
+            break;
+        }
+        let share = OnTube::new(job.counts, job.cord, &tube, shape).slack_share();
+        if share < best.0 {
+            best = (share, Some(tube.diameter));
+        }
+        diameter -= step;
+    }
+    best.1
+}

@@ -1,0 +1,145 @@
+//! The question of fit, read from what the tyer said.
+
+use super::{Rack, Setup, SetupError, SetupField, SetupForm};
+use crate::bench::{
+    Cord, Correction, Corrections, Counts, Finish, FitAnswer, FitFilter, FitWeave, FitWish,
+    LeastCover, Millimetres, Misfit, Object, Tube, TyingPace, fit, why_nothing_fits,
+};
+
+/// The question of fit: everything it needs, read and checked.
+#[derive(Clone, Debug, PartialEq)]
+pub struct FitQuestion {
+    /// What is to be covered.
+    pub object: Object,
+    /// The cord.
+    pub cord: Cord,
+    /// The tube, if chosen.
+    pub tube: Option<Tube>,
+    /// Cord at hand, if it matters.
+    pub have: Option<Millimetres>,
+    /// The weave.
+    pub weave: FitWeave,
+    /// How much must be hidden.
+    pub least_cover: LeastCover,
+    /// Which knots are wanted.
+    pub filter: FitFilter,
+    /// What the tyer's log says of the cord.
+    pub corrections: Corrections,
+    /// The tyer's own pace, when it is known.
+    pub own_pace: Option<TyingPace>,
+}
+
+impl FitQuestion {
+    fn wish(&self) -> FitWish<'_> {
+        FitWish {
+            give: self.cord.give,
+            weave: self.weave,
+            tube: self.tube.as_ref(),
+            cord_at_hand: self.have,
+            least_cover: self.least_cover,
+            filter: self.filter,
+            corrections: self.corrections,
+            pace: self.own_pace.unwrap_or(TyingPace::USUAL),
+            ..FitWish::new(self.object, self.cord.diameter)
+        }
+    }
+
+    /// Every knot that answers, in the order in which they are offered.
+    pub fn answers(&self) -> Vec<FitAnswer> {
+        fit(&self.wish())
+    }
+
+    /// Why there is no answer, and what would be one.
+    pub fn misfits(&self) -> Vec<Misfit> {
+        why_nothing_fits(&self.wish())
+    }
+
+    /// The setup for an answer; none as long as no tube is chosen.
+    pub fn setup(&self, answer: &FitAnswer) -> Option<Setup> {
+        let tube = self.tube.clone()?;
+        Some(Setup {
+            finish: Some(Finish {
+                around: self.object.diameter,
+                open_to: (!answer.shape.is_tight()).then_some(answer.shape.width),
+            }),
+            correction: self.corrections.of(answer.counts.passes()),
+            ..Setup::new(tube, self.cord.clone())
+        })
+    }
+}
+
+impl SetupForm {
+    /// The question of fit, with nothing measured yet and every knot wanted.
+    ///
+    /// # Errors
+    /// A [`SetupError`]: also when object, cover or cord is missing.
+    pub fn question(&self, rack: &Rack) -> Result<FitQuestion, SetupError> {
+        let missing = SetupError::Missing;
+        let diameter = self.object()?;
+        let cover = self.length(SetupField::Cover)?;
+        let cord = self.cord(rack)?;
+        let tube = self.tube(rack)?;
+        let have = self.length(SetupField::Have)?;
+        let diameter = diameter.ok_or(missing(SetupField::Object))?;
+        let cover = cover.ok_or(missing(SetupField::Cover))?;
+        Ok(FitQuestion {
+            object: Object::new(diameter, cover),
+            cord: cord.ok_or(missing(SetupField::Cord))?,
+            tube,
+            have,
+            weave: FitWeave::FewestTucks,
+            least_cover: LeastCover::default(),
+            filter: FitFilter::default(),
+            corrections: Corrections::default(),
+            own_pace: None,
+        })
+    }
+
+    /// The setup for a knot, if anything was said: the knot opened where that is what reaching
+    /// the cover takes. `correct` tells what the tyer's log says of a cord.
+    ///
+    /// # Errors
+    /// A [`SetupError`]: also when the tube or the cord is missing.
+    pub fn setup(
+        &self,
+        rack: &Rack,
+        counts: Counts,
+        correct: impl FnOnce(&Cord) -> Correction,
+    ) -> Result<Option<Setup>, SetupError> {
+        if self.is_empty() {
+            return Ok(None);
+        }
+        let missing = SetupError::Missing;
+        let object = self.object()?;
+        let cover = self.length(SetupField::Cover)?;
+        self.length(SetupField::Have)?;
+        let cord = self.cord(rack)?.ok_or(missing(SetupField::Cord))?;
+        let tube = self.tube(rack)?.ok_or(missing(SetupField::Tube))?;
+        let mut setup = Setup {
+            correction: correct(&cord),
+            ..Setup::new(tube, cord)
+        };
+        if object.is_some() || cover.is_some() {
+            let around = object.unwrap_or(setup.tube.diameter);
+            let open_to = cover.and_then(|cover| open_to(&setup, counts, around, cover));
+            setup.finish = Some(Finish { around, open_to });
+        }
+        Ok(Some(setup))
+    }
+}
+
+/// Whether reaching `cover` means to open the knot, by the rule that [`fit`] goes by: a tight knot
+/// may be wider by as much as [`FitWish::tolerance`].
+fn open_to(
+    setup: &Setup,
+    counts: Counts,
+    around: Millimetres,
+    cover: Millimetres,
+) -> Option<Millimetres> {
+    let tight = setup.braid(counts, around).tight().ok()?;
+    let tolerance = FitWish::new(Object::new(around, cover), setup.cord.diameter).tolerance;
+    let beyond = tight.width.get() - cover.get();
+    // What is narrower than the knot goes is told of when the tube is rigged, and so is what does
+    // not go round at all.
+    (beyond < 0.0 || beyond > tolerance.get()).then_some(cover)
+}

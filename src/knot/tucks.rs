@@ -1,0 +1,128 @@
+//! How often a cord has to be tucked under another.
+
+use super::{Knot, Laying, LayingOrder, Weave};
+
+/// Tucks in the lead pass of all strands, laid one after the other: crossings at which the leg
+/// that comes later goes under.
+///
+/// Takes O(leads). In row *y* a rising leg that leaves bottom pin *i* meets the falling leg whose
+/// strand rose from pin *i + y − L* in the same round. Along one strand of *R* rounds the pins
+/// follow each other by *L*, so that falling leg is laid `(y L⁻¹ − 1) mod R` rounds later than the
+/// rising one, and of *R* rounds as many come round to before. (*Derived.*)
+///
+/// # Examples
+/// ```
+/// use marlinspeak::knot::{Weave, lead_tucks};
+///
+/// let plain = Weave::Run(1);
+/// assert_eq!(lead_tucks(17, 4, &plain), 40);
+/// assert_eq!(lead_tucks(17, 4, &plain.twin(16)), 24);
+/// ```
+pub fn lead_tucks(leads: u16, bights: u16, weave: &Weave) -> u32 {
+    let [among_strands, within] = tucks(leads, bights, weave);
+    among_strands + within
+}
+
+/// Tucks of the lead pass: between legs of two strands, and of one.
+fn tucks(leads: u16, bights: u16, weave: &Weave) -> [u32; 2] {
+    let strands = Knot::strands_of(leads, bights);
+    let rounds = u32::from(bights / strands);
+    // By how many rounds one goes on when the pin does by as many as there are strands.
+    let inverse = inverse(u32::from(leads / strands) % rounds, rounds);
+    let mut counted = [0, 0];
+    for row in 1..leads {
+        let aside = row % strands;
+        let (index, rising_later) = if aside == 0 {
+            let step = u32::from(row / strands) * inverse + rounds - 1;
+            (1, u32::from(strands) * (step % rounds))
+        } else {
+            (0, u32::from(aside) * rounds)
+        };
+        counted[index] += if weave.rising_over(row) {
+            u32::from(bights) - rising_later
+        } else {
+            rising_later
+        };
+    }
+    counted
+}
+
+/// The number below `modulus` that `number`, which has no factor in common with it, is multiplied
+/// with to leave 1; 0 for a modulus of 1.
+fn inverse(number: u32, modulus: u32) -> u32 {
+    (1..modulus)
+        .find(|factor| number * factor % modulus == 1)
+        .unwrap_or(0)
+}
+
+impl Laying {
+    /// Tucks in the whole tie. A follower meets every crossing of cords that lie there, and goes
+    /// under as the first cord does.
+    pub fn tucks(&self) -> u32 {
+        let knot = self.knot();
+        let [among_strands, within] = tucks(knot.leads(), knot.bights(), knot.weave());
+        let followers = u32::from(self.passes()) - 1;
+        let rows_within = knot.rows() / knot.strands();
+        let crossings = u32::from(knot.bights()) * u32::from(rows_within);
+        let lead = among_strands + within;
+        match self.order() {
+            // Both legs of every crossing come by in every later pass; one of them tucks.
+            LayingOrder::PassByPass => lead + followers * knot.crossings(),
+            // A strand is finished before the next lies: only the later one meets the other.
+            LayingOrder::StrandByStrand => lead + followers * (among_strands + crossings),
+        }
+    }
+
+    /// The same knot in the weave that looks alike with overs and unders exchanged, when that
+    /// takes fewer tucks.
+    pub fn with_fewer_tucks(&self) -> Option<Self> {
+        let twin = self.with_twin();
+        (twin.tucks() < self.tucks()).then_some(twin)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Counted crossing by crossing, as a tyer meets them.
+    fn counted(laying: &Laying) -> u32 {
+        let legs = (0..laying.legs()).filter_map(|before| laying.nth_leg(before));
+        let tucks = legs.map(|leg| laying.crossings(leg).filter(|met| !met.over).count());
+        u32::try_from(tucks.sum::<usize>()).unwrap()
+    }
+
+    #[test]
+    fn tucks_are_those_that_the_tyer_meets() {
+        for leads in 2..=13 {
+            for bights in 2..=13 {
+                for weave in ["1", "2", "ouuo", "uouuo"] {
+                    let weave = Weave::parse(weave).unwrap();
+                    let Ok(knot) = Knot::new(leads, bights, weave) else {
+                        continue;
+                    };
+                    for knot in [knot.twin(), knot] {
+                        for order in [LayingOrder::PassByPass, LayingOrder::StrandByStrand] {
+                            for passes in 1..=3 {
+                                let laying = Laying::new(knot.clone(), passes, order).unwrap();
+                                assert_eq!(laying.tucks(), counted(&laying), "{laying:?}");
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn a_twin_is_taken_only_where_it_saves_tucks() {
+        let laying = |leads, bights| {
+            let knot = Knot::new(leads, bights, Weave::default()).unwrap();
+            Laying::new(knot, 1, LayingOrder::default()).unwrap()
+        };
+        // By hand: 20 of the 28 crossings of the worked example 5 × 7 are tucks.
+        assert_eq!(laying(5, 7).tucks(), 20);
+        assert_eq!(laying(5, 7).with_fewer_tucks().unwrap().tucks(), 8);
+        assert_eq!(laying(7, 5).with_fewer_tucks(), None);
+    }
+}
