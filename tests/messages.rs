@@ -15,7 +15,7 @@ use marlinspeak::words::{Detail, Words};
 use messages::{Message, messages};
 
 /// Spoken only: the screen shows the same by itself.
-const SPOKEN_ONLY: [&str; 26] = [
+const SPOKEN_ONLY: [&str; 27] = [
     "where",
     "where-taking-up",
     "found",
@@ -34,6 +34,7 @@ const SPOKEN_ONLY: [&str; 26] = [
     "log",
     "log-field",
     "log-offer",
+    "tie-log",
     "settings",
     "settings-opening",
     "speed",
