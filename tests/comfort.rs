@@ -12,7 +12,7 @@ use iced::keyboard::{Key, Modifiers};
 use marlinspeak::app::{self, Message, ServiceEvent};
 use marlinspeak::guide::{AtOnce, Phase, Place, Plan, Script};
 use marlinspeak::knot::Hand;
-use marlinspeak::pedal::{Edge, Input, Intent, Raw};
+use marlinspeak::pedal::{Input, InputEvent, Intent, Transition};
 use marlinspeak::session::{Event, Setting, Timer};
 use marlinspeak::settings::{ColourScheme, Settings};
 use marlinspeak::voice::{Cue, VoiceError, VoiceEvent, VoiceName};
@@ -47,9 +47,12 @@ fn settings_at(hands: &mut Hands, line: Setting) {
 
 fn pedal(hands: &mut Hands, input: &Input) {
     hands.clock.pass(Duration::from_secs(1));
-    for edge in [Edge::Down, Edge::Up] {
+    for transition in [Transition::Down, Transition::Up] {
         let input = input.clone();
-        hands.tell(Message::Service(ServiceEvent::Pedal(Raw { input, edge })));
+        hands.tell(Message::Service(ServiceEvent::Pedal(InputEvent {
+            input,
+            transition,
+        })));
     }
 }
 

@@ -2,7 +2,7 @@
 
 use std::time::Duration;
 
-use marlinspeak::pedal::{Bindings, Edge, Input, Intent, Pedals, Raw, Times};
+use marlinspeak::pedal::{Bindings, Input, InputEvent, Intent, Pedals, Times, Transition};
 
 /// Ends every trace: nothing waits longer than this.
 const LATER: u64 = 10_000;
@@ -26,14 +26,17 @@ fn play(trace: &str, times: Times) -> String {
     let events = trace.split_whitespace().map(|moment| {
         let digits = moment.trim_end_matches(char::is_alphabetic);
         let mut letters = moment[digits.len()..].chars();
-        let edge = match letters.next() {
-            Some('d') => Edge::Down,
-            Some('r') => Edge::Repeat,
-            Some('u') => Edge::Up,
+        let transition = match letters.next() {
+            Some('d') => Transition::Down,
+            Some('r') => Transition::Repeat,
+            Some('u') => Transition::Up,
             other => panic!("{other:?} in {trace}"),
         };
         let input = Input::key(&letters.next().unwrap().to_string());
-        (millis(digits.parse().unwrap()), Some(Raw { input, edge }))
+        (
+            millis(digits.parse().unwrap()),
+            Some(InputEvent { input, transition }),
+        )
     });
     for (at, raw) in events.chain([(millis(LATER), None)]) {
         while let Some(due) = pedals.due().filter(|due| *due <= at) {
@@ -226,9 +229,9 @@ fn traces_with_long_and_double_presses_switched_on() {
 #[test]
 fn a_window_that_lost_the_keys_forgets_what_is_down() {
     let mut pedals = Pedals::new(Bindings::default(), times(300, Some(800), None));
-    let down = Raw {
+    let down = InputEvent {
         input: Input::key(" "),
-        edge: Edge::Down,
+        transition: Transition::Down,
     };
     assert_eq!(pedals.take(&down, millis(0), true), None);
     pedals.let_go();
@@ -239,9 +242,9 @@ fn a_window_that_lost_the_keys_forgets_what_is_down() {
 #[test]
 fn where_gestures_do_not_count_every_press_counts_at_once() {
     let mut pedals = Pedals::new(Bindings::default(), times(300, Some(800), Some(400)));
-    let down = Raw {
+    let down = InputEvent {
         input: Input::key(" "),
-        edge: Edge::Down,
+        transition: Transition::Down,
     };
     assert_eq!(pedals.take(&down, millis(0), false), Some(Intent::Next));
 }

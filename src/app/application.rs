@@ -9,7 +9,7 @@ use super::screens::{Context, Go, Next, Route, Screen, ScreenMessage};
 use super::services::{ServiceEvent, Services};
 use super::{keys, theme, widgets};
 use crate::guide::Plan;
-use crate::pedal::{Edge, Intent, Press, Raw};
+use crate::pedal::{InputEvent, Intent, Press, Transition};
 use crate::session::{self, InHand, Session, Timer, Wishes, entry_for, new_tie};
 use crate::settings::Settings;
 use crate::shelf::{Entry, ShelfError};
@@ -214,7 +214,7 @@ impl App {
                 Task::none()
             }
             ServiceEvent::Pedal(raw) => {
-                let press = (raw.edge == Edge::Down).then(Press::default);
+                let press = (raw.transition == Transition::Down).then(Press::default);
                 self.pressed(&raw, press)
             }
         }
@@ -231,11 +231,11 @@ impl App {
     }
 
     /// Takes in what an input did. `press` is the same for screens with a form.
-    fn pressed(&mut self, raw: &Raw, press: Option<Press>) -> Task<Message> {
+    fn pressed(&mut self, raw: &InputEvent, press: Option<Press>) -> Task<Message> {
         if let Some(next) = self.screen.input(raw, &mut self.context) {
             return self.follow(next);
         }
-        if raw.edge == Edge::Down {
+        if raw.transition == Transition::Down {
             self.context.session.seen();
         }
         let now = self.context.now();

@@ -4,7 +4,7 @@ use iced::keyboard::key::Named;
 use iced::keyboard::{Event, Key, Modifiers};
 use iced::mouse;
 
-use crate::pedal::{Edge, Input, Press, Raw};
+use crate::pedal::{Input, InputEvent, Press, Transition};
 
 /// The press in a keyboard event, if it is one: a key that went down without Ctrl, Alt or the
 /// like.
@@ -33,29 +33,33 @@ pub fn press(event: &Event) -> Option<Press> {
 }
 
 /// What a key did, if it is one that can be bound.
-pub fn raw(event: &Event) -> Option<Raw> {
+pub fn raw(event: &Event) -> Option<InputEvent> {
     match event {
         Event::KeyPressed { key, .. } => {
             let Press { is_repeat, .. } = press(event)?;
-            let edge = if is_repeat { Edge::Repeat } else { Edge::Down };
-            named(key).map(|key| Raw {
+            let transition = if is_repeat {
+                Transition::Repeat
+            } else {
+                Transition::Down
+            };
+            named(key).map(|key| InputEvent {
                 input: Input::key(&key),
-                edge,
+                transition,
             })
         }
-        Event::KeyReleased { key, .. } => named(key).map(|key| Raw {
+        Event::KeyReleased { key, .. } => named(key).map(|key| InputEvent {
             input: Input::key(&key),
-            edge: Edge::Up,
+            transition: Transition::Up,
         }),
         Event::ModifiersChanged(_) => None,
     }
 }
 
 /// What a mouse button did.
-pub fn button(event: &mouse::Event) -> Option<Raw> {
-    let (button, edge) = match event {
-        mouse::Event::ButtonPressed(button) => (button, Edge::Down),
-        mouse::Event::ButtonReleased(button) => (button, Edge::Up),
+pub fn button(event: &mouse::Event) -> Option<InputEvent> {
+    let (button, transition) = match event {
+        mouse::Event::ButtonPressed(button) => (button, Transition::Down),
+        mouse::Event::ButtonReleased(button) => (button, Transition::Up),
         _ => return None,
     };
     let name = match button {
@@ -66,9 +70,9 @@ pub fn button(event: &mouse::Event) -> Option<Raw> {
         mouse::Button::Forward => "forward".to_owned(),
         mouse::Button::Other(number) => number.to_string(),
     };
-    Some(Raw {
+    Some(InputEvent {
         input: Input::Mouse(name),
-        edge,
+        transition,
     })
 }
 
@@ -147,10 +151,10 @@ mod tests {
     fn a_key_goes_down_repeats_and_comes_up() {
         let key = Key::Named(Named::F24);
         let input = Input::key("F24");
-        for (repeat, edge) in [(false, Edge::Down), (true, Edge::Repeat)] {
+        for (repeat, transition) in [(false, Transition::Down), (true, Transition::Repeat)] {
             let found = raw(&down(key.clone(), Modifiers::empty(), repeat));
             let input = input.clone();
-            assert_eq!(found, Some(Raw { input, edge }));
+            assert_eq!(found, Some(InputEvent { input, transition }));
         }
         let released = Event::KeyReleased {
             modified_key: key.clone(),
@@ -159,8 +163,8 @@ mod tests {
             location: Location::Standard,
             modifiers: Modifiers::empty(),
         };
-        let edge = Edge::Up;
-        assert_eq!(raw(&released), Some(Raw { input, edge }));
+        let transition = Transition::Up;
+        assert_eq!(raw(&released), Some(InputEvent { input, transition }));
     }
 
     #[test]

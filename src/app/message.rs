@@ -4,7 +4,7 @@ use iced::{Size, keyboard};
 
 use super::screens::{ScreenMessage, ShelfMessage, log, plan, start};
 use super::services::ServiceEvent;
-use crate::pedal::Raw;
+use crate::pedal::InputEvent;
 use crate::session::{Event, InHand, LogField};
 use crate::shelf::{Entry, ShelfError};
 
@@ -14,7 +14,7 @@ pub enum Message {
     /// A key that no widget took.
     Key(keyboard::Event),
     /// A mouse button that no widget took did something.
-    Button(Raw),
+    Button(InputEvent),
     /// Something on a screen besides presses.
     Screen(ScreenMessage),
     /// Something from a thread that is not the window's.

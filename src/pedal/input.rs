@@ -69,6 +69,26 @@ impl fmt::Display for Input {
     }
 }
 
+/// What an input did.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Transition {
+    /// It went down.
+    Down,
+    /// It is held, and the system repeats it.
+    Repeat,
+    /// It was let go of.
+    Up,
+}
+
+/// Something that happened to an input.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct InputEvent {
+    /// The input it happened to.
+    pub input: Input,
+    /// What happened to it.
+    pub transition: Transition,
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

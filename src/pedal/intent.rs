@@ -1,7 +1,12 @@
 //! What a press can mean.
 
-/// What the tyer wants.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+use strum::{EnumIter, EnumString, IntoStaticStr};
+
+/// What the tyer wants by a press.
+#[derive(
+    Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, EnumIter, EnumString, IntoStaticStr,
+)]
+#[strum(serialize_all = "lowercase")]
 pub enum Intent {
     /// Go on to the next step.
     Next,
@@ -24,32 +29,9 @@ pub enum Intent {
 }
 
 impl Intent {
-    /// Every intent, in the order in which a tyer misses them.
-    pub const ALL: [Self; 9] = [
-        Self::Next,
-        Self::Back,
-        Self::Again,
-        Self::Where,
-        Self::Slower,
-        Self::Faster,
-        Self::Pause,
-        Self::Wrong,
-        Self::Leave,
-    ];
-
-    /// Its name in a document. These must stay as they are.
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Next => "next",
-            Self::Back => "back",
-            Self::Again => "again",
-            Self::Where => "where",
-            Self::Slower => "slower",
-            Self::Faster => "faster",
-            Self::Pause => "pause",
-            Self::Wrong => "wrong",
-            Self::Leave => "leave",
-        }
+    /// Its name in a document, from which it is parsed. These must stay as they are.
+    pub fn name(self) -> &'static str {
+        self.into()
     }
 
     /// Whether it makes the voice faster, if it is about its speed at all.
@@ -59,10 +41,5 @@ impl Intent {
             Self::Faster => Some(true),
             _ => None,
         }
-    }
-
-    /// The intent of a name in a document.
-    pub fn from_name(name: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|intent| intent.name() == name)
     }
 }

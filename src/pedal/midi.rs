@@ -6,22 +6,22 @@ use std::time::Duration;
 
 use midir::{Ignore, MidiInput, MidiInputConnection};
 
-use super::{Edge, Input, Raw};
+use super::input::{Input, InputEvent, Transition};
 
-/// How our ends of the connections are called.
+/// The name that our ends of the connections have for other programs.
 const NAME: &str = "Marlinspeak";
 /// Between two looks at which pedals are plugged in: MIDI tells nobody.
 const LOOK: Duration = Duration::from_secs(3);
-/// The same on a system that has no MIDI at all.
+/// Between two looks on a system that has no MIDI at all.
 const RARE_LOOK: Duration = Duration::from_secs(30);
 
-/// Follows them. A thread of its own looks now and then for pedals plugged in or out.
-pub(super) fn listen(tell: impl Fn(Raw) + Clone + Send + 'static) {
-    // Without a thread there are no MIDI pedals; the keys are there all the same.
-    let _ = thread::Builder::new()
+/// Tells what every MIDI pedal does. A thread of its own looks now and then for pedals plugged in
+/// or out.
+pub(super) fn listen(tell: impl Fn(InputEvent) + Clone + Send + 'static) {
+    let started = thread::Builder::new()
         .name("midi".to_owned())
         .spawn(move || {
-            let mut plugged: HashMap<String, MidiInputConnection<Wire>> = HashMap::new();
+            let mut plugged: HashMap<String, MidiInputConnection<MidiDecoder>> = HashMap::new();
             loop {
                 thread::sleep(if look(&mut plugged, &tell) {
                     LOOK
@@ -30,12 +30,16 @@ pub(super) fn listen(tell: impl Fn(Raw) + Clone + Send + 'static) {
                 });
             }
         });
+    if let Err(error) = started {
+        // The keys are there all the same.
+        log::warn!("MIDI pedals cannot be followed: {error}");
+    }
 }
 
 /// Connects what is new and forgets what is gone; whether there is any MIDI.
 fn look(
-    plugged: &mut HashMap<String, MidiInputConnection<Wire>>,
-    tell: &(impl Fn(Raw) + Clone + Send + 'static),
+    plugged: &mut HashMap<String, MidiInputConnection<MidiDecoder>>,
+    tell: &(impl Fn(InputEvent) + Clone + Send + 'static),
 ) -> bool {
     if !has_midi() {
         plugged.clear();
@@ -64,8 +68,8 @@ fn look(
         let connected = input.connect(
             port,
             NAME,
-            move |_, message, wire| wire.take(message).into_iter().for_each(&tell),
-            Wire::default(),
+            move |_, message, decoder| decoder.take(message).into_iter().for_each(&tell),
+            MidiDecoder::default(),
         );
         // What cannot be connected now is tried again at the next look.
         if let Ok(connection) = connected {
@@ -76,7 +80,7 @@ fn look(
     true
 }
 
-/// How many inputs there are now.
+/// How many MIDI inputs there are now.
 pub(super) fn count() -> usize {
     if !has_midi() {
         return 0;
@@ -95,41 +99,42 @@ fn has_midi() -> bool {
     true
 }
 
-/// What came in on one connection: whether a controller is down is told by its last value.
+/// Reads the messages of one connection. Whether a controller is down is told by its last value,
+/// which is remembered.
 #[derive(Debug, Default)]
-pub struct Wire {
+pub struct MidiDecoder {
     down: HashMap<u8, bool>,
 }
 
-impl Wire {
+impl MidiDecoder {
     /// What one message of MIDI 1.0 does. A controller is down from half of its way on, as the
     /// damper pedal is; one that sends its value again and again has not moved. A programme
     /// change is a press and a release.
-    pub fn take(&mut self, message: &[u8]) -> Vec<Raw> {
-        let one = |input, edge| vec![Raw { input, edge }];
+    pub fn take(&mut self, message: &[u8]) -> Vec<InputEvent> {
+        let one = |input, transition| vec![InputEvent { input, transition }];
         match *message {
             [status, note, velocity] if status & 0xF0 == 0x90 && velocity > 0 => {
-                one(Input::Note(note & 0x7F), Edge::Down)
+                one(Input::Note(note & 0x7F), Transition::Down)
             }
             [status, note, _] if matches!(status & 0xF0, 0x80 | 0x90) => {
-                one(Input::Note(note & 0x7F), Edge::Up)
+                one(Input::Note(note & 0x7F), Transition::Up)
             }
             // From 120 on they are messages about the channel, not controllers.
             [status, number @ 0..=119, value] if status & 0xF0 == 0xB0 => {
                 let is_down = value >= 64;
                 let was_down = self.down.insert(number, is_down).unwrap_or(false);
                 match (was_down, is_down) {
-                    (false, true) => one(Input::Controller(number), Edge::Down),
-                    (true, false) => one(Input::Controller(number), Edge::Up),
+                    (false, true) => one(Input::Controller(number), Transition::Down),
+                    (true, false) => one(Input::Controller(number), Transition::Up),
                     _ => Vec::new(),
                 }
             }
             [status, number] if status & 0xF0 == 0xC0 => {
                 let input = Input::Programme(number & 0x7F);
-                [Edge::Down, Edge::Up]
-                    .map(|edge| Raw {
+                [Transition::Down, Transition::Up]
+                    .map(|transition| InputEvent {
                         input: input.clone(),
-                        edge,
+                        transition,
                     })
                     .to_vec()
             }
@@ -143,11 +148,11 @@ mod tests {
     use super::*;
 
     fn heard(messages: &[&[u8]]) -> Vec<String> {
-        let mut wire = Wire::default();
+        let mut decoder = MidiDecoder::default();
         messages
             .iter()
-            .flat_map(|message| wire.take(message))
-            .map(|raw| format!("{} {:?}", raw.input, raw.edge))
+            .flat_map(|message| decoder.take(message))
+            .map(|event| format!("{} {:?}", event.input, event.transition))
             .collect()
     }
 

@@ -1,34 +1,34 @@
 //! From a press to what the tyer means by it.
 //!
-//! A [`Machine`] turns what an [`Input`] does into gestures, and [`Bindings`] say what they
-//! mean; [`Pedals`] is the two together. All of that is pure: time is an argument, and nothing
+//! A [`GestureRecognizer`] turns what an [`Input`] does into gestures, and [`Bindings`] say what
+//! they mean; [`Pedals`] is the two together. All of that is pure: time is an argument, and nothing
 //! here knows of a window or a knot. Only [`listen`] touches hardware: it follows game
 //! controllers and MIDI pedals on threads of its own.
 
-mod binding;
+mod bindings;
+mod gamepads;
+mod gestures;
 mod input;
 mod intent;
-mod learning;
-mod machine;
+mod key_binding;
 mod midi;
-mod pads;
 mod pedals;
 mod times;
 
-pub use binding::{Bindings, Press};
-pub use input::Input;
+pub use bindings::{Bindings, Press};
+pub use gestures::{Gesture, GestureRecognizer};
+pub use input::{Input, InputEvent, Transition};
 pub use intent::Intent;
-pub use learning::{Asked, Learning};
-pub use machine::{Edge, Gesture, Machine, Raw};
-pub use midi::Wire;
+pub use key_binding::{Binding, KeyBinder};
+pub use midi::MidiDecoder;
 pub use pedals::Pedals;
 pub use times::Times;
 
 /// Follows every game controller and MIDI pedal, whether plugged in now or later, and hands on
 /// what they do. `tell` must not wait. A machine without such devices, or without the system
 /// services for them, has none: that is no failure.
-pub fn listen(tell: impl Fn(Raw) + Clone + Send + 'static) {
-    pads::listen(tell.clone());
+pub fn listen(tell: impl Fn(InputEvent) + Clone + Send + 'static) {
+    gamepads::listen(tell.clone());
     midi::listen(tell);
 }
 
@@ -44,7 +44,7 @@ pub struct Plugged {
 /// Looks at what is plugged in. May take as long as the system does.
 pub fn plugged() -> Plugged {
     Plugged {
-        controllers: pads::count(),
+        controllers: gamepads::count(),
         midi: midi::count(),
     }
 }

@@ -2,67 +2,78 @@
 
 use std::time::Duration;
 
-use super::{Bindings, Gesture, Input, Intent, Machine, Raw, Times};
+use super::bindings::Bindings;
+use super::gestures::{Gesture, GestureRecognizer};
+use super::input::{Input, InputEvent};
+use super::intent::Intent;
+use super::times::Times;
 
 /// All the tyer's inputs.
 #[derive(Debug, Default)]
 pub struct Pedals {
     bindings: Bindings,
     times: Times,
-    machine: Machine,
+    recognizer: GestureRecognizer,
 }
 
 impl Pedals {
-    /// With these bindings and times.
+    /// Inputs with these bindings, told apart by these times.
     pub fn new(bindings: Bindings, times: Times) -> Self {
         Self {
             bindings,
             times,
-            machine: Machine::new(times),
+            recognizer: GestureRecognizer::new(times),
         }
     }
 
-    /// What they are bound to.
+    /// What the inputs are bound to.
     pub const fn bindings(&self) -> &Bindings {
         &self.bindings
     }
 
     /// Takes in what happened at `now`. `has_gestures` says whether long and double presses count
     /// here; where they do not, every press counts as soon as it is down.
-    pub fn take(&mut self, raw: &Raw, now: Duration, has_gestures: bool) -> Option<Intent> {
-        let intent = self.bindings.intent(&raw.input);
+    pub fn take(
+        &mut self,
+        event: &InputEvent,
+        now: Duration,
+        has_gestures: bool,
+    ) -> Option<Intent> {
+        let intent = self.bindings.intent(&event.input);
         let is_plain = !(has_gestures && intent == Some(Intent::Next));
-        let gesture = self.machine.take(raw, now, is_plain)?;
+        let gesture = self.recognizer.take(event, now, is_plain)?;
         meaning(intent?, gesture)
     }
 
-    /// The input that has just been pressed, whatever it means; for learning.
-    pub fn pressed(&mut self, raw: &Raw, now: Duration) -> Option<Input> {
-        self.machine.take(raw, now, true).map(|_| raw.input.clone())
+    /// The input that has just been pressed, whatever it means; for binding it.
+    pub fn pressed(&mut self, event: &InputEvent, now: Duration) -> Option<Input> {
+        self.recognizer
+            .take(event, now, true)
+            .map(|_| event.input.clone())
     }
 
     /// When [`Pedals::wait`] has something to tell at the earliest.
     pub fn due(&self) -> Option<Duration> {
-        self.machine.due()
+        self.recognizer.due()
     }
 
     /// What time alone has made of a press.
     pub fn wait(&mut self, now: Duration) -> Option<Intent> {
-        let (input, gesture) = self.machine.wait(now)?;
+        let (input, gesture) = self.recognizer.wait(now)?;
         meaning(self.bindings.intent(&input)?, gesture)
     }
 
-    /// Forgets what is down.
+    /// Forgets what is down: its release may never be heard of.
     pub fn let_go(&mut self) {
-        self.machine.let_go();
+        self.recognizer.let_go();
     }
 
-    /// From now on with these bindings and times.
+    /// Goes by these bindings and times from now on.
     pub fn set(&mut self, bindings: Bindings, times: Times) {
         self.bindings = bindings;
         if self.times != times {
             self.times = times;
-            self.machine.set_times(times);
+            self.recognizer.set_times(times);
         }
     }
 }

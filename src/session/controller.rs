@@ -10,7 +10,7 @@ use super::page::{Keys, Page};
 use super::tie_in_hand::TieInHand;
 use super::walk::Walk;
 use crate::guide::{AtOnce, Checks};
-use crate::pedal::{Input, Intent, Pedals, Raw};
+use crate::pedal::{Input, InputEvent, Intent, Pedals};
 use crate::settings::Settings;
 use crate::shelf::{ShelfError, ShelfTrouble, TieId};
 use crate::words::{Detail, Remark, Sentence, Spoken, Words};
@@ -169,7 +169,7 @@ impl Session {
     }
 
     /// What an input comes to, on any screen: the meaning of the gesture that it makes or ends.
-    pub fn take(&mut self, raw: &Raw, now: Duration) -> Option<Intent> {
+    pub fn take(&mut self, raw: &InputEvent, now: Duration) -> Option<Intent> {
         let has_gestures = self.is_before_the_eyes;
         let intent = self.pedals.take(raw, now, has_gestures);
         self.wait_for_gesture(now);
@@ -178,7 +178,7 @@ impl Session {
 
     /// What an input is where everything that is pressed is to be learnt: none when it is the
     /// bounce of a press before.
-    pub fn take_to_learn(&mut self, raw: &Raw, now: Duration) -> Option<Input> {
+    pub fn take_to_learn(&mut self, raw: &InputEvent, now: Duration) -> Option<Input> {
         self.pedals.pressed(raw, now)
     }
 

@@ -307,7 +307,7 @@ impl SettingsList {
         let flag = |is_on| SettingShown::Choice(if is_on { "on" } else { "off" });
         match field {
             Setting::Language | Setting::Units => SettingShown::Tongue(settings.tongue.clone()),
-            Setting::Learn => number(settings.bindings.learnt().count() as u64),
+            Setting::Learn => number(settings.bindings.own().count() as u64),
             Setting::Voice => match speech.voice {
                 Some(voice) => SettingShown::Name(voice),
                 None if self.voices.is_none() => SettingShown::Choice("asking"),

@@ -274,7 +274,7 @@ impl TryFrom<Value> for BindingField {
     fn try_from(value: Value) -> Result<Self, String> {
         let text = |name| value.get(name).and_then(Value::as_str);
         let input = text("input").and_then(Input::parse);
-        let intent = text("intent").and_then(Intent::from_name);
+        let intent = text("intent").and_then(|name| name.parse::<Intent>().ok());
         let both = input.zip(intent).map(|(input, intent)| Self(input, intent));
         both.ok_or_else(|| format!("names no input or intent: {value}"))
     }

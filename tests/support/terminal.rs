@@ -11,7 +11,7 @@ use std::time::Duration;
 
 use jiff::Timestamp;
 use marlinspeak::cli::tie::{TerminalDriver, TerminalEvent, TerminalServices};
-use marlinspeak::pedal::{Edge, Input, Raw};
+use marlinspeak::pedal::{Input, InputEvent, Transition};
 use marlinspeak::session::{Event, InHand, Session, Wishes, inventory};
 use marlinspeak::settings::{Settings, SettingsFile};
 use marlinspeak::shelf::{Keeper, Shelf};
@@ -103,9 +103,9 @@ impl Terminal {
     /// Presses a key some time after the last press, and lets go of it a tenth of a second later.
     pub fn press_after(&mut self, after: Duration, name: &str) {
         self.now += after;
-        self.key(name, Edge::Down);
+        self.key(name, Transition::Down);
         self.now += Duration::from_millis(100);
-        self.key(name, Edge::Up);
+        self.key(name, Transition::Up);
     }
 
     /// Presses a key.
@@ -115,14 +115,14 @@ impl Terminal {
 
     /// A key repeats that is held.
     pub fn hold(&mut self, name: &str) {
-        self.key(name, Edge::Repeat);
+        self.key(name, Transition::Repeat);
     }
 
-    fn key(&mut self, name: &str, edge: Edge) {
+    fn key(&mut self, name: &str, transition: Transition) {
         let is_letter = name.chars().count() == 1;
         let typed = is_letter.then(|| name.to_owned());
         let input = Input::key(name);
-        self.take(TerminalEvent::Key(Raw { input, edge }, typed));
+        self.take(TerminalEvent::Key(InputEvent { input, transition }, typed));
     }
 
     /// A line is typed.

@@ -7,14 +7,14 @@ use super::context::Context;
 use super::page::Page;
 use super::route::{Go, Next, Route};
 use crate::app::{theme, widgets};
-use crate::pedal::{Asked, Edge, Input, Intent, Learning, Press, Raw};
+use crate::pedal::{Binding, Input, InputEvent, Intent, KeyBinder, Press, Transition};
 use crate::settings::Settings;
 use crate::words::{Remark, Spoken, Words};
 
 /// What was pressed so far.
 #[derive(Default)]
 pub struct State {
-    learning: Learning,
+    binder: KeyBinder,
 }
 
 /// Nothing happens on the screen besides presses.
@@ -41,26 +41,26 @@ impl Page for State {
         Next::default()
     }
 
-    fn input(&mut self, raw: &Raw, context: &mut Context) -> Option<Next<Message>> {
-        if raw.edge == Edge::Down && raw.input == Input::key("Escape") {
+    fn input(&mut self, raw: &InputEvent, context: &mut Context) -> Option<Next<Message>> {
+        if raw.transition == Transition::Down && raw.input == Input::key("Escape") {
             return Some(Go::settings().into());
         }
         let now = context.now();
         let Some(input) = context.session.take_to_learn(raw, now) else {
             return Some(Next::default());
         };
-        let came_to = match self.learning.press(input) {
-            Some(Asked::Learnt(input, intent)) => context.words().learnt(&input, intent).into(),
-            Some(Asked::Skipped(_)) => context.remark(Remark::LearnSkippedSay),
+        let came_to = match self.binder.press(input) {
+            Some(Binding::Bound(input, intent)) => context.words().learnt(&input, intent).into(),
+            Some(Binding::Skipped(_)) => context.remark(Remark::LearnSkippedSay),
             None => Spoken::default(),
         };
         let said = came_to.then(&self.asks(context.words()));
         context.say(&said);
-        if self.learning.asks().is_some() {
+        if self.binder.asks_for().is_some() {
             return Some(Next::default());
         }
         context.session.set(Settings {
-            bindings: self.learning.bindings(),
+            bindings: self.binder.bindings(),
             ..context.session.settings().clone()
         });
         Some(Go::To(Route::Settings(Some(said))).into())
@@ -81,7 +81,7 @@ impl Page for State {
         ]
         .spacing(20)
         .align_x(Center);
-        for (input, intent) in self.learning.learnt() {
+        for (input, intent) in self.binder.bound() {
             heart = heart.push(text(words.learnt(input, *intent).to_string()).size(theme::BODY));
         }
         page.push(container(heart).center(Fill))
@@ -95,7 +95,7 @@ impl Page for State {
 
 impl State {
     fn asks(&self, words: &Words) -> Spoken {
-        match self.learning.asks() {
+        match self.binder.asks_for() {
             Some(intent) => words.learn_asks(intent).into(),
             None => words.remark(Remark::LearnDoneSay),
         }

@@ -17,7 +17,7 @@ mod tying;
 
 use iced::{Element, Task};
 
-use crate::pedal::{Intent, Press, Raw};
+use crate::pedal::{InputEvent, Intent, Press};
 use crate::session::Event;
 use crate::shelf::ShelfError;
 use crate::words::Spoken;
@@ -103,7 +103,7 @@ macro_rules! screens {
             /// Takes an input before it is looked at as a gesture, on a screen that wants it so.
             pub fn input(
                 &mut self,
-                raw: &Raw,
+                raw: &InputEvent,
                 context: &mut Context,
             ) -> Option<Next<ScreenMessage>> {
                 match self {

@@ -4,7 +4,7 @@ use iced::{Element, Task};
 
 use super::context::Context;
 use super::route::Next;
-use crate::pedal::{Intent, Press, Raw};
+use crate::pedal::{InputEvent, Intent, Press};
 use crate::session::Event;
 use crate::words::Spoken;
 
@@ -44,7 +44,7 @@ pub trait Page: Sized {
     }
 
     /// Takes an input before it is looked at as a gesture; `None` where the screen leaves it be.
-    fn input(&mut self, _raw: &Raw, _context: &mut Context) -> Option<Next<Self::Message>> {
+    fn input(&mut self, _raw: &InputEvent, _context: &mut Context) -> Option<Next<Self::Message>> {
         None
     }
 

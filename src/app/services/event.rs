@@ -1,6 +1,6 @@
 //! What reaches the app from outside the window.
 
-use crate::pedal::Raw;
+use crate::pedal::InputEvent;
 use crate::session::Event;
 
 /// What reaches the app from threads that are not the window's.
@@ -9,5 +9,5 @@ pub enum ServiceEvent {
     /// Something the session hears of.
     Session(Event),
     /// A game controller or a MIDI pedal did something.
-    Pedal(Raw),
+    Pedal(InputEvent),
 }

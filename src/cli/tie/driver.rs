@@ -8,7 +8,7 @@ use std::time::Duration;
 use super::input::{self, TerminalEvent};
 use super::overlay::{Overlay, Then, Told};
 use super::services::TerminalServices;
-use crate::pedal::{Edge, Intent, Learning, Press, Raw};
+use crate::pedal::{InputEvent, Intent, KeyBinder, Press, Transition};
 use crate::session::{
     Effect, Event, InHand, LogForm, Page, Session, SettingsList, Timer, entry_for,
 };
@@ -127,13 +127,13 @@ impl<W: Write> TerminalDriver<W> {
         self.session.hear(event, &here, now);
     }
 
-    fn raw(&mut self, raw: &Raw, typed: Option<String>, now: Duration) -> io::Result<()> {
+    fn raw(&mut self, raw: &InputEvent, typed: Option<String>, now: Duration) -> io::Result<()> {
         if let Some(overlay) = &mut self.overlay
             && let Some(told) = overlay.input(raw, &mut self.session, now)
         {
             return self.tell(told, now);
         }
-        if raw.edge == Edge::Down {
+        if raw.transition == Transition::Down {
             self.session.seen();
         }
         let bound = self.session.take(raw, now);
@@ -206,7 +206,7 @@ impl<W: Write> TerminalDriver<W> {
                 (self.is_over, self.is_logged) = (true, true);
                 Ok(())
             }
-            Then::Learn => self.open(Overlay::Learn(Learning::default()), now),
+            Then::Learn => self.open(Overlay::Learn(KeyBinder::default()), now),
             // What was said of the last press is not to be cut off.
             Then::Settings if !say.is_empty() => {
                 self.overlay = Some(Overlay::Settings(SettingsList::new(&tag)));

@@ -1,15 +1,15 @@
 //! What happens to a tie in a terminal, and what typed keys and lines mean.
 
-use crate::pedal::{Bindings, Edge, Input, Intent, Press, Raw};
+use crate::pedal::{Bindings, Input, InputEvent, Intent, Press, Transition};
 use crate::session::Event;
 
 /// What happens to a tie in a terminal.
 #[derive(Debug)]
 pub enum TerminalEvent {
     /// A pedal did something.
-    Pedal(Raw),
+    Pedal(InputEvent),
     /// A key did something; with the text that it types.
-    Key(Raw, Option<String>),
+    Key(InputEvent, Option<String>),
     /// A line was typed where there are no single keys.
     Line(String),
     /// Whoever pressed is gone, or wants to be.
@@ -20,24 +20,24 @@ pub enum TerminalEvent {
 
 /// The key in a raw press, for what has no meaning as a pedal: as it is typed where it types
 /// something.
-pub fn press(raw: &Raw, typed: Option<String>) -> Option<Press> {
+pub fn press(raw: &InputEvent, typed: Option<String>) -> Option<Press> {
     let key = match (typed, &raw.input) {
         (Some(typed), _) => typed,
         (None, Input::Key(name)) => name.clone(),
         (None, _) => String::new(),
     };
-    let is_repeat = match raw.edge {
-        Edge::Down => false,
-        Edge::Repeat => true,
-        Edge::Up => return None,
+    let is_repeat = match raw.transition {
+        Transition::Down => false,
+        Transition::Repeat => true,
+        Transition::Up => return None,
     };
     Some(Press { key, is_repeat })
 }
 
 /// Letters that mean something in a terminal alone, unless they are bound to something else.
-pub fn letter(raw: &Raw, bindings: &Bindings) -> Option<Intent> {
+pub fn letter(raw: &InputEvent, bindings: &Bindings) -> Option<Intent> {
     let is_free = bindings.intent(&raw.input).is_none();
-    if !is_free || raw.edge != Edge::Down {
+    if !is_free || raw.transition != Transition::Down {
         return None;
     }
     LETTERS

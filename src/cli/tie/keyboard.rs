@@ -8,7 +8,7 @@ use crossterm::event::{self, KeyCode, KeyEvent, KeyEventKind, KeyModifiers, Medi
 use crossterm::terminal::{disable_raw_mode, enable_raw_mode};
 
 use super::input::TerminalEvent;
-use crate::pedal::{Edge, Input, Raw};
+use crate::pedal::{Input, InputEvent, Transition};
 
 /// While this is there the terminal gives single keys.
 pub(super) struct RawMode(());
@@ -83,23 +83,23 @@ fn raws(key: &KeyEvent) -> Vec<TerminalEvent> {
     let Some(name) = name(key.code) else {
         return Vec::new();
     };
-    let edges: &[Edge] = match key.kind {
-        KeyEventKind::Press => &[Edge::Down, Edge::Up],
-        KeyEventKind::Repeat => &[Edge::Repeat],
+    let transitions: &[Transition] = match key.kind {
+        KeyEventKind::Press => &[Transition::Down, Transition::Up],
+        KeyEventKind::Repeat => &[Transition::Repeat],
         KeyEventKind::Release => &[],
     };
     let input = Input::key(&name);
-    let raw = |edge: &Edge| Raw {
+    let raw = |transition: &Transition| InputEvent {
         input: input.clone(),
-        edge: *edge,
+        transition: *transition,
     };
     let typed = match key.code {
         KeyCode::Char(letter) => Some(letter.to_string()),
         _ => None,
     };
-    edges
+    transitions
         .iter()
-        .map(|edge| TerminalEvent::Key(raw(edge), typed.clone()))
+        .map(|transition| TerminalEvent::Key(raw(transition), typed.clone()))
         .collect()
 }
 
@@ -145,7 +145,10 @@ mod tests {
                 panic!("{code:?}");
             };
             assert_eq!(down.input, Input::key(named));
-            assert_eq!((down.edge, up.edge), (Edge::Down, Edge::Up));
+            assert_eq!(
+                (down.transition, up.transition),
+                (Transition::Down, Transition::Up)
+            );
         }
         let ctrl_c = raws(&KeyEvent::new(KeyCode::Char('c'), KeyModifiers::CONTROL));
         assert!(matches!(ctrl_c[..], [TerminalEvent::Gone]));

@@ -2,7 +2,7 @@
 //! is pressed for what. Each is told line by line.
 
 use super::services::TerminalServices;
-use crate::pedal::{Asked, Edge, Input, Intent, Learning, Press, Raw};
+use crate::pedal::{Binding, Input, InputEvent, Intent, KeyBinder, Press, Transition};
 use crate::session::{
     LogAction, LogField, LogForm, Session, Setting, SettingsAction, SettingsList, keep_entry,
 };
@@ -16,7 +16,7 @@ pub enum Overlay {
     /// What was used is written down.
     Log(Box<LogForm>),
     /// What is pressed is learnt.
-    Learn(Learning),
+    Learn(KeyBinder),
 }
 
 /// What a press on it came to.
@@ -87,9 +87,9 @@ impl Overlay {
                 let opening = words.remark(Remark::TieLogSay);
                 Told::line(opening.then(&form.say_field(words)))
             }
-            Self::Learn(learning) => {
+            Self::Learn(binder) => {
                 let opening = words.remark(Remark::LearnOpeningSay);
-                Told::line(opening.then(&asks(learning, session)))
+                Told::line(opening.then(&asks(binder, session)))
             }
         }
     }
@@ -116,29 +116,29 @@ impl Overlay {
     /// Takes an input before it is looked at as a gesture; `None` where that is left be.
     pub fn input(
         &mut self,
-        raw: &Raw,
+        raw: &InputEvent,
         session: &mut Session,
         now: std::time::Duration,
     ) -> Option<Told> {
-        let Self::Learn(learning) = self else {
+        let Self::Learn(binder) = self else {
             return None;
         };
-        if raw.edge == Edge::Down && raw.input == Input::key("Escape") {
+        if raw.transition == Transition::Down && raw.input == Input::key("Escape") {
             return Some(Told::then(Then::Settings));
         }
         let Some(input) = session.take_to_learn(raw, now) else {
             return Some(Told::default());
         };
         let words = session.words();
-        let came_to = match learning.press(input) {
-            Some(Asked::Learnt(input, intent)) => words.learnt(&input, intent).into(),
-            Some(Asked::Skipped(_)) => words.remark(Remark::LearnSkippedSay),
+        let came_to = match binder.press(input) {
+            Some(Binding::Bound(input, intent)) => words.learnt(&input, intent).into(),
+            Some(Binding::Skipped(_)) => words.remark(Remark::LearnSkippedSay),
             None => Spoken::default(),
         };
-        let mut told = Told::line(came_to.then(&asks(learning, session)));
-        if learning.asks().is_none() {
+        let mut told = Told::line(came_to.then(&asks(binder, session)));
+        if binder.asks_for().is_none() {
             session.set(Settings {
-                bindings: learning.bindings(),
+                bindings: binder.bindings(),
                 ..session.settings().clone()
             });
             told.then = Then::Settings;
@@ -167,8 +167,8 @@ impl Overlay {
     }
 }
 
-fn asks(learning: &Learning, session: &Session) -> Spoken {
-    match learning.asks() {
+fn asks(binder: &KeyBinder, session: &Session) -> Spoken {
+    match binder.asks_for() {
         Some(intent) => session.words().learn_asks(intent).into(),
         None => session.words().remark(Remark::LearnDoneSay),
     }

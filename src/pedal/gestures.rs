@@ -1,36 +1,17 @@
-//! From raw presses to gestures. Time is an argument: nothing here looks at a clock.
+//! From what inputs do to gestures. Time is an argument: nothing here looks at a clock.
 //!
 //! A second press of the same input within the lock-out is a bounce of the contact and counts
 //! for nothing. The lock-out runs from when a press that counted went down, and for a moment from
-//! when it came up; a bounce prolongs it only when it came faster than a foot can, so that a contact or a pedal
-//! that chatters for a second counts once and a foot in a hurry is not shut out for ever.
+//! when it came up; a bounce prolongs it only when it came faster than a foot
+//! can, so that a contact or a pedal that chatters for a second counts once and a foot in a hurry is not shut out for ever.
 
 use std::collections::HashMap;
 use std::time::Duration;
 
-use super::{Input, Times};
+use super::input::{Input, InputEvent, Transition};
+use super::times::Times;
 
-/// What an input did.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Edge {
-    /// It went down.
-    Down,
-    /// It is held, and the system repeats it.
-    Repeat,
-    /// It was let go of.
-    Up,
-}
-
-/// One thing that happened to an input.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Raw {
-    /// Which.
-    pub input: Input,
-    /// What.
-    pub edge: Edge,
-}
-
-/// How an input was pressed.
+/// A way to press an input that can mean something.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Gesture {
     /// Once, briefly or for however long it was held.
@@ -44,25 +25,25 @@ pub enum Gesture {
 /// Faster than a foot or a finger presses again; *from memory*, eight a second.
 const FASTEST: Duration = Duration::from_millis(120);
 
-/// Follows every input.
+/// Follows every input, and tells the gestures that are made with it.
 #[derive(Debug, Default)]
-pub struct Machine {
+pub struct GestureRecognizer {
     times: Times,
-    inputs: HashMap<Input, Follow>,
+    inputs: HashMap<Input, InputState>,
 }
 
-/// What is known of one input.
+/// What is known of one input so far.
 #[derive(Clone, Copy, Debug, Default)]
-struct Follow {
+struct InputState {
     /// When a press that is to be ignored ends to be so.
     locked_until: Option<Duration>,
     /// When it last went down, counting or not.
     last_down: Option<Duration>,
-    stage: Stage,
+    press: PressState,
 }
 
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-enum Stage {
+enum PressState {
     #[default]
     Idle,
     /// A press that counts for nothing, until it is let go of.
@@ -75,8 +56,8 @@ enum Stage {
     Once { until: Duration },
 }
 
-impl Machine {
-    /// A machine with these times.
+impl GestureRecognizer {
+    /// A recognizer with these times.
     pub fn new(times: Times) -> Self {
         Self {
             times,
@@ -84,65 +65,65 @@ impl Machine {
         }
     }
 
-    /// From now on with these times. What is down now is forgotten.
+    /// Goes by these times from now on. What is down now is forgotten.
     pub fn set_times(&mut self, times: Times) {
         *self = Self::new(times);
     }
 
     /// Forgets what is down: the window has lost the keys and will not hear of a release.
     pub fn let_go(&mut self) {
-        for follow in self.inputs.values_mut() {
-            follow.stage = Stage::Idle;
+        for state in self.inputs.values_mut() {
+            state.press = PressState::Idle;
         }
     }
 
     /// Takes in what happened at `now`, measured from any beginning. With `is_plain` the input
     /// has no other meaning when pressed long or twice, and is told of as soon as it is down.
-    pub fn take(&mut self, raw: &Raw, now: Duration, is_plain: bool) -> Option<Gesture> {
+    pub fn take(&mut self, event: &InputEvent, now: Duration, is_plain: bool) -> Option<Gesture> {
         let times = self.times;
-        let follow = self.inputs.entry(raw.input.clone()).or_default();
-        match raw.edge {
-            Edge::Repeat => None,
-            Edge::Down => follow.down(now, times, is_plain),
-            Edge::Up => follow.up(now, times),
+        let state = self.inputs.entry(event.input.clone()).or_default();
+        match event.transition {
+            Transition::Repeat => None,
+            Transition::Down => state.down(now, times, is_plain),
+            Transition::Up => state.up(now, times),
         }
     }
 
-    /// When [`Machine::wait`] has something to tell at the earliest.
+    /// When [`GestureRecognizer::wait`] has something to tell at the earliest.
     pub fn due(&self) -> Option<Duration> {
         self.inputs
             .values()
-            .filter_map(|follow| follow.due(self.times))
+            .filter_map(|state| state.due(self.times))
             .min()
     }
 
     /// What has become of an input by the passing of time alone.
     pub fn wait(&mut self, now: Duration) -> Option<(Input, Gesture)> {
         let times = self.times;
-        let (input, follow) = self
+        let (input, state) = self
             .inputs
             .iter_mut()
-            .find(|(_, follow)| follow.due(times).is_some_and(|due| due <= now))?;
-        let gesture = if let Stage::Held(_) = follow.stage {
-            follow.stage = Stage::Told;
+            .find(|(_, state)| state.due(times).is_some_and(|due| due <= now))?;
+        let gesture = if let PressState::Held(_) = state.press {
+            state.press = PressState::Told;
             Gesture::Long
         } else {
-            follow.stage = Stage::Idle;
+            state.press = PressState::Idle;
             Gesture::Tap
         };
         Some((input.clone(), gesture))
     }
 }
 
-impl Follow {
+impl InputState {
     fn down(&mut self, now: Duration, times: Times, is_plain: bool) -> Option<Gesture> {
         let since = self.last_down.map(|down| now.saturating_sub(down));
         self.last_down = Some(now);
-        if let Stage::Once { until } = self.stage
+        if let PressState::Once { until } = self.press
             && now <= until
             && since.is_some_and(|since| since >= FASTEST / 2)
         {
-            self.stage = Stage::Told;
+            self.press = PressState::Told;
             self.lock(now, times);
             return Some(Gesture::Double);
         }
@@ -151,57 +132,57 @@ impl Follow {
             if is_chatter {
                 self.lock(now, times);
             }
-            // The bounce of a press that is still to be told of must not lose it, and one that
-            // was told of goes on through its chatter: its release may chatter too.
-            if !matches!(self.stage, Stage::Held(_) | Stage::Once { .. }) {
-                self.stage = if is_chatter {
-                    Stage::Told
+            // A bounce must not make a press be lost that is still to be told of. A press that was
+            // told of stays so through its chatter, since its release may chatter too.
+            if !matches!(self.press, PressState::Held(_) | PressState::Once { .. }) {
+                self.press = if is_chatter {
+                    PressState::Told
                 } else {
-                    Stage::Ignored
+                    PressState::Ignored
                 };
             }
             return None;
         }
         self.lock(now, times);
         if is_plain || (times.long.is_none() && times.double.is_none()) {
-            self.stage = Stage::Told;
+            self.press = PressState::Told;
             Some(Gesture::Tap)
         } else {
-            self.stage = Stage::Held(now);
+            self.press = PressState::Held(now);
             None
         }
     }
 
     fn up(&mut self, now: Duration, times: Times) -> Option<Gesture> {
-        match self.stage {
-            Stage::Idle | Stage::Once { .. } => None,
-            Stage::Ignored => {
-                self.stage = Stage::Idle;
+        match self.press {
+            PressState::Idle | PressState::Once { .. } => None,
+            PressState::Ignored => {
+                self.press = PressState::Idle;
                 None
             }
-            Stage::Told => {
-                self.stage = Stage::Idle;
+            PressState::Told => {
+                self.press = PressState::Idle;
                 self.lock_after_release(now, times);
                 None
             }
-            Stage::Held(since) => {
+            PressState::Held(since) => {
                 self.lock_after_release(now, times);
                 let is_long = times
                     .long
                     .is_some_and(|long| now.saturating_sub(since) >= long);
                 match times.double {
                     _ if is_long => {
-                        self.stage = Stage::Idle;
+                        self.press = PressState::Idle;
                         Some(Gesture::Long)
                     }
                     Some(double) => {
-                        self.stage = Stage::Once {
+                        self.press = PressState::Once {
                             until: since + double,
                         };
                         None
                     }
                     None => {
-                        self.stage = Stage::Idle;
+                        self.press = PressState::Idle;
                         Some(Gesture::Tap)
                     }
                 }
@@ -220,10 +201,10 @@ impl Follow {
     }
 
     fn due(&self, times: Times) -> Option<Duration> {
-        match self.stage {
-            Stage::Held(since) => times.long.map(|long| since + long),
-            Stage::Once { until } => Some(until),
-            Stage::Idle | Stage::Ignored | Stage::Told => None,
+        match self.press {
+            PressState::Held(since) => times.long.map(|long| since + long),
+            PressState::Once { until } => Some(until),
+            PressState::Idle | PressState::Ignored | PressState::Told => None,
         }
     }
 }

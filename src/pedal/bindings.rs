@@ -1,6 +1,7 @@
 //! Which press means what, as data.
 
-use super::{Input, Intent};
+use super::input::Input;
+use super::intent::Intent;
 
 /// A key that went down, as a screen with a form sees it.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -82,13 +83,13 @@ impl Bindings {
             .map(|(_, intent)| *intent)
     }
 
-    /// All of them.
+    /// Every input that means something, with its meaning.
     pub fn iter(&self) -> impl Iterator<Item = (&Input, Intent)> {
         self.table.iter().map(|(input, intent)| (input, *intent))
     }
 
-    /// Those that are not as they come: what was learnt.
-    pub fn learnt(&self) -> impl Iterator<Item = (&Input, Intent)> {
+    /// Those that the tyer has made: they are not among the usual ones.
+    pub fn own(&self) -> impl Iterator<Item = (&Input, Intent)> {
         let usual = Self::default();
         self.iter()
             .filter(move |(input, intent)| usual.intent(input) != Some(*intent))
@@ -97,6 +98,8 @@ impl Bindings {
 
 #[cfg(test)]
 mod tests {
+    use strum::IntoEnumIterator;
+
     use super::*;
 
     #[test]
@@ -119,7 +122,7 @@ mod tests {
     #[test]
     fn every_intent_has_an_input() {
         let bindings = Bindings::default();
-        for intent in Intent::ALL {
+        for intent in Intent::iter() {
             assert!(
                 bindings.iter().any(|(_, bound)| bound == intent),
                 "{intent:?}"
@@ -132,8 +135,8 @@ mod tests {
         let mut bindings = Bindings::default();
         bindings.bind(Input::key("PageUp"), Intent::Next);
         assert_eq!(bindings.intent(&Input::key("PageUp")), Some(Intent::Next));
-        let learnt: Vec<_> = bindings.learnt().collect();
-        assert_eq!(learnt, [(&Input::key("PageUp"), Intent::Next)]);
+        let own: Vec<_> = bindings.own().collect();
+        assert_eq!(own, [(&Input::key("PageUp"), Intent::Next)]);
         assert_eq!(
             bindings
                 .iter()

@@ -4,12 +4,12 @@ use std::thread;
 
 use gilrs::{Button, EventType, Gilrs, GilrsBuilder};
 
-use super::{Edge, Input, Raw};
+use super::input::{Input, InputEvent, Transition};
 
-/// Follows them on a thread that sleeps until one of them does something or is plugged in.
-pub(super) fn listen(tell: impl Fn(Raw) + Send + 'static) {
-    // Without a thread there are no game controllers; the keys are there all the same.
-    let _ = thread::Builder::new()
+/// Tells what every game controller does, from a thread that sleeps until one of them does
+/// something or is plugged in.
+pub(super) fn listen(tell: impl Fn(InputEvent) + Send + 'static) {
+    let started = thread::Builder::new()
         .name("pads".to_owned())
         .spawn(move || {
             let Some(mut pads) = open() else {
@@ -23,11 +23,15 @@ pub(super) fn listen(tell: impl Fn(Raw) + Send + 'static) {
                     EventType::Disconnected => log::info!("a game controller is unplugged"),
                     _ => {}
                 }
-                if let Some(raw) = raw(&event.event) {
-                    tell(raw);
+                if let Some(event) = read(&event.event) {
+                    tell(event);
                 }
             }
         });
+    if let Err(error) = started {
+        // The keys are there all the same.
+        log::warn!("game controllers cannot be followed: {error}");
+    }
 }
 
 fn open() -> Option<Gilrs> {
@@ -38,16 +42,16 @@ fn open() -> Option<Gilrs> {
         .ok()
 }
 
-/// How many are plugged in now.
+/// How many game controllers are plugged in now.
 pub(super) fn count() -> usize {
     open().map_or(0, |pads| pads.gamepads().count())
 }
 
-fn raw(event: &EventType) -> Option<Raw> {
-    let (button, code, edge) = match event {
-        EventType::ButtonPressed(button, code) => (button, code, Edge::Down),
-        EventType::ButtonRepeated(button, code) => (button, code, Edge::Repeat),
-        EventType::ButtonReleased(button, code) => (button, code, Edge::Up),
+fn read(event: &EventType) -> Option<InputEvent> {
+    let (button, code, transition) = match event {
+        EventType::ButtonPressed(button, code) => (button, code, Transition::Down),
+        EventType::ButtonRepeated(button, code) => (button, code, Transition::Repeat),
+        EventType::ButtonReleased(button, code) => (button, code, Transition::Up),
         _ => return None,
     };
     let name = match button {
@@ -55,8 +59,8 @@ fn raw(event: &EventType) -> Option<Raw> {
         Button::Unknown => code.into_u32().to_string(),
         button => format!("{button:?}"),
     };
-    Some(Raw {
+    Some(InputEvent {
         input: Input::Pad(name),
-        edge,
+        transition,
     })
 }
