@@ -4,8 +4,8 @@ use iced::widget::{button, column, row, scrollable, text};
 use iced::{Element, Fill, FillPortion, Task};
 
 use super::context::Context;
-use super::page::Page;
 use super::route::{Go, Next};
+use super::screen_page::ScreenPage;
 use crate::app::{theme, widgets};
 use crate::guide::{COURSE, LessonState};
 use crate::pedal::{Intent, Press};
@@ -29,7 +29,7 @@ pub enum Message {
     Begin(usize),
 }
 
-impl Page for State {
+impl ScreenPage for State {
     type Message = Message;
     type Opening = ();
 

@@ -4,8 +4,8 @@ use iced::widget::{button, column, container, responsive, row, scrollable, text}
 use iced::{Center, Element, Fill, FillPortion, Task};
 
 use super::context::Context;
-use super::page::Page;
 use super::route::{Go, Next};
+use super::screen_page::ScreenPage;
 use crate::app::{theme, widgets};
 use crate::pedal::{Intent, Press};
 use crate::words::{GlossaryEntry, Remark, Spoken};
@@ -21,7 +21,7 @@ pub struct State {
 #[derive(Clone, Copy, Debug)]
 pub struct Message(usize);
 
-impl Page for State {
+impl ScreenPage for State {
     type Message = Message;
     type Opening = ();
 

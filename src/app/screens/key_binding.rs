@@ -4,8 +4,8 @@ use iced::widget::{column, container, text};
 use iced::{Center, Element, Fill, Task};
 
 use super::context::Context;
-use super::page::Page;
 use super::route::{Go, Next, Route};
+use super::screen_page::ScreenPage;
 use crate::app::{theme, widgets};
 use crate::pedal::{Binding, Input, InputEvent, Intent, KeyBinder, Press, Transition};
 use crate::settings::Settings;
@@ -21,7 +21,7 @@ pub struct State {
 #[derive(Clone, Copy, Debug)]
 pub enum Message {}
 
-impl Page for State {
+impl ScreenPage for State {
     type Message = Message;
     type Opening = ();
 

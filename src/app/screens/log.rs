@@ -4,8 +4,8 @@ use iced::widget::{Id, button, column, operation, row, scrollable, text, text_in
 use iced::{Element, Fill, Padding, Task};
 
 use super::context::Context;
-use super::page::Page;
 use super::route::{Go, Next, Route};
+use super::screen_page::ScreenPage;
 use crate::app::{theme, widgets};
 use crate::pedal::{Intent, Press};
 use crate::session::{LogAction, LogField, LogForm, NotLogged, keep_entry};
@@ -36,7 +36,7 @@ pub enum Message {
     Kept(Result<(), NotLogged>),
 }
 
-impl Page for State {
+impl ScreenPage for State {
     type Message = Message;
     type Opening = Box<Entry>;
 

@@ -7,9 +7,9 @@ mod glossary;
 mod key_binding;
 mod list;
 pub mod log;
-mod page;
 pub mod plan;
 mod route;
+mod screen_page;
 pub mod settings;
 mod shelf;
 pub mod start;
@@ -23,8 +23,8 @@ use crate::shelf::ShelfError;
 use crate::words::Spoken;
 pub use context::Context;
 use list::for_each_screen;
-use page::Page;
 pub use route::{Go, Next, Route};
+use screen_page::ScreenPage;
 pub use shelf::Message as ShelfMessage;
 
 macro_rules! screens {
@@ -51,7 +51,7 @@ macro_rules! screens {
             pub fn open(route: Route, context: &mut Context) -> (Self, Task<ScreenMessage>) {
                 match route {
                     $(Route::$name(opening) => {
-                        let (state, task) = <$file::State as Page>::open(opening, context);
+                        let (state, task) = <$file::State as ScreenPage>::open(opening, context);
                         (Self::$name(Box::new(state)), task.map(ScreenMessage::$name))
                     })*
                 }
@@ -67,7 +67,7 @@ macro_rules! screens {
             /// The title of the window; none where it is the program's name alone.
             pub fn title(&self, context: &Context) -> Option<String> {
                 match self {
-                    $(Self::$name(state) => Page::title(&**state, context),)*
+                    $(Self::$name(state) => ScreenPage::title(&**state, context),)*
                 }
             }
 
@@ -80,7 +80,7 @@ macro_rules! screens {
             ) -> Next<ScreenMessage> {
                 match (self, message) {
                     $((Self::$name(state), ScreenMessage::$name(message)) => {
-                        Page::update(&mut **state, message, context).map(ScreenMessage::$name)
+                        ScreenPage::update(&mut **state, message, context).map(ScreenMessage::$name)
                     })*
                     _ => Next::default(),
                 }
@@ -95,7 +95,7 @@ macro_rules! screens {
             ) -> Next<ScreenMessage> {
                 match self {
                     $(Self::$name(state) => {
-                        Page::press(&mut **state, press, intent, context).map(ScreenMessage::$name)
+                        ScreenPage::press(&mut **state, press, intent, context).map(ScreenMessage::$name)
                     })*
                 }
             }
@@ -108,7 +108,7 @@ macro_rules! screens {
             ) -> Option<Next<ScreenMessage>> {
                 match self {
                     $(Self::$name(state) => {
-                        let next = Page::input(&mut **state, raw, context)?;
+                        let next = ScreenPage::input(&mut **state, raw, context)?;
                         Some(next.map(ScreenMessage::$name))
                     })*
                 }
@@ -117,7 +117,7 @@ macro_rules! screens {
             /// Takes in what the session hears too.
             pub fn hear(&mut self, event: &Event, context: &mut Context) {
                 match self {
-                    $(Self::$name(state) => Page::hear(&mut **state, event, context),)*
+                    $(Self::$name(state) => ScreenPage::hear(&mut **state, event, context),)*
                 }
             }
 
@@ -131,14 +131,14 @@ macro_rules! screens {
             /// What was said last of it, as far as it can be said again.
             pub fn say_again(&self, context: &Context) -> Spoken {
                 match self {
-                    $(Self::$name(state) => Page::say_again(&**state, context),)*
+                    $(Self::$name(state) => ScreenPage::say_again(&**state, context),)*
                 }
             }
 
             /// Has its pictures show what has changed.
             pub fn redraw(&mut self, context: &Context) {
                 match self {
-                    $(Self::$name(state) => Page::redraw(&mut **state, context),)*
+                    $(Self::$name(state) => ScreenPage::redraw(&mut **state, context),)*
                 }
             }
 
@@ -146,7 +146,7 @@ macro_rules! screens {
             pub fn view<'a>(&'a self, context: &'a Context) -> Element<'a, ScreenMessage> {
                 match self {
                     $(Self::$name(state) => {
-                        Page::view(&**state, context).map(ScreenMessage::$name)
+                        ScreenPage::view(&**state, context).map(ScreenMessage::$name)
                     })*
                 }
             }

@@ -5,8 +5,8 @@ use iced::widget::{Id, button, column, operation, row, scrollable, text};
 use iced::{Center, Element, Fill, Task, padding};
 
 use super::context::Context;
-use super::page::Page;
 use super::route::{Go, Next, Route};
+use super::screen_page::ScreenPage;
 use crate::app::{theme, widgets};
 use crate::pedal::{Intent, Press};
 use crate::session::{Event, Setting, SettingsAction, SettingsList};
@@ -29,7 +29,7 @@ pub enum Message {
     MonitorWidth(Option<f32>),
 }
 
-impl Page for State {
+impl ScreenPage for State {
     type Message = Message;
     /// What is said in place of the usual.
     type Opening = Option<Spoken>;

@@ -9,8 +9,8 @@ use iced::widget::operation;
 use iced::{Element, Task};
 
 use super::context::Context;
-use super::page::Page;
 use super::route::{Go, Next};
+use super::screen_page::ScreenPage;
 use crate::app::jobs;
 use crate::knot::{Hand, Side};
 use crate::pedal::{Intent, Press};
@@ -20,7 +20,7 @@ use fields::id;
 use form::Action;
 pub use form::{FitOutcome, Message, State};
 
-impl Page for State {
+impl ScreenPage for State {
     type Message = Message;
     /// The hand the tyer works with, and the side that followers keep to.
     type Opening = (Hand, Side);

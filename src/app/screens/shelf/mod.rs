@@ -8,8 +8,8 @@ use iced::widget::{Id, operation, scrollable};
 use iced::{Element, Task};
 
 use super::context::Context;
-use super::page::Page;
 use super::route::{Go, Next};
+use super::screen_page::ScreenPage;
 use crate::app::jobs::{self, Job, JobOutcome, JobReport, Stock};
 use crate::app::services::LAST_SAVE;
 use crate::pedal::{Intent, Press};
@@ -74,7 +74,7 @@ enum Action {
     Leave,
 }
 
-impl Page for State {
+impl ScreenPage for State {
     type Message = Message;
     type Opening = ();
 

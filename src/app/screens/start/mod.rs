@@ -7,8 +7,8 @@ use iced::{Element, Task};
 use jiff::Timestamp;
 
 use super::context::Context;
-use super::page::Page;
 use super::route::{Go, Next, Route};
+use super::screen_page::ScreenPage;
 use crate::app::picture_view::PictureView;
 use crate::app::services::LAST_SAVE;
 use crate::guide::{AtOnce, Plan, Script};
@@ -119,7 +119,7 @@ enum Action {
     Complain(Spoken),
 }
 
-impl Page for State {
+impl ScreenPage for State {
     type Message = Message;
     type Opening = ();
 

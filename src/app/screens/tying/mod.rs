@@ -6,8 +6,8 @@ use iced::widget::space;
 use iced::{Element, Task};
 
 use super::context::Context;
-use super::page::Page;
 use super::route::Next;
+use super::screen_page::ScreenPage;
 use crate::app::picture_view::PictureView;
 use crate::pedal::{Intent, Press};
 use crate::session::{Keys, Walk};
@@ -25,7 +25,7 @@ pub struct State {
 #[derive(Clone, Copy, Debug)]
 pub enum Message {}
 
-impl Page for State {
+impl ScreenPage for State {
     type Message = Message;
     type Opening = ();
 

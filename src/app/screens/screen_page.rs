@@ -9,7 +9,7 @@ use crate::session::Event;
 use crate::words::Spoken;
 
 /// A screen: its state, its messages, what presses mean on it, what it says, what it looks like.
-pub trait Page: Sized {
+pub trait ScreenPage: Sized {
     /// What happens on it besides presses.
     type Message: Send + 'static;
     /// What it takes to open it.
