@@ -193,7 +193,7 @@ fn told(tag: &str, chosen: &[(&Script, Step)]) -> String {
     mended(&words[1], &mut told);
     told.push_str("\n## In inches\n\n");
     let mut words = Words::load(Some(tag)).unwrap();
-    words.set_units(Units::Inch);
+    words.measure_in(Some(Units::Inch));
     for script in rigged().iter().take(2) {
         let places = script.places().take(20);
         for step in places.filter_map(|place| script.step(place)) {

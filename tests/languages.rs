@@ -12,7 +12,7 @@ use marlinspeak::guide::{AtOnce, Plan, Script};
 use marlinspeak::knot::{Hand, Knot, Side, Weave};
 use marlinspeak::session::{Event, Setting};
 use marlinspeak::voice::VoiceEvent;
-use marlinspeak::words::{Tongue, Units, Words};
+use marlinspeak::words::{LanguageChoice, Units, Words};
 use tempfile::TempDir;
 
 const SPACE: Key = Key::Named(Named::Space);
@@ -51,7 +51,7 @@ fn units_change_under_the_open_tie_and_its_place_stays() {
         hands.last_said(),
         "Lengths: in inches and feet. The side arrows change it."
     );
-    assert_eq!(hands.settings().tongue.units, Some(Units::Inch));
+    assert_eq!(hands.settings().language.units, Some(Units::Inch));
     hands.press(named(Named::Escape));
     assert!(hands.last_said().contains("Leave a tail of 5.9 inches"));
     assert!(hands.sees("Tail of 5.9 in at bottom 1"));
@@ -75,7 +75,7 @@ fn every_language_is_taken_up_in_the_middle_of_a_tie() {
         settings_at(&mut hands, Setting::Language);
         hands.press(named(Named::ArrowRight));
         let words = Words::load(Some(&tag.to_string())).unwrap();
-        let chosen = hands.settings().tongue.language.clone();
+        let chosen = hands.settings().language.tag.clone();
         assert_eq!(chosen, Some(tag.to_string()));
         assert!(hands.last_said().contains(&words.language_name()), "{tag}");
         assert!(hands.sees(&words.plainly("settings-heading", &[])), "{tag}");
@@ -138,9 +138,9 @@ fn a_language_without_a_voice_is_told_of_and_the_step_is_heard_again() {
 fn the_made_up_language_is_offered_nowhere() {
     let words = Words::load(Some("en-XA")).unwrap();
     assert_eq!(words.plainly("settings-heading", &[]), "Séttîîîngss");
-    let mut tongue = Tongue::default();
+    let mut language = LanguageChoice::default();
     for _ in 0..20 {
-        tongue.turn_language(true);
-        assert!(tongue.language.as_deref() != Some("en-XA"));
+        language.next_language(true);
+        assert!(language.tag.as_deref() != Some("en-XA"));
     }
 }

@@ -32,8 +32,8 @@ fn write(path: &Path, document: &Value) {
 /// Settings of which nothing is as usual.
 fn unusual() -> Settings {
     let mut settings = Settings::default();
-    settings.tongue.language = Some("de-AT".to_owned());
-    settings.tongue.units = Some(Units::Inch);
+    settings.language.tag = Some("de-AT".to_owned());
+    settings.language.units = Some(Units::Inch);
     settings.bindings.bind(Input::Controller(67), Intent::Wrong);
     settings
         .bindings

@@ -2,8 +2,11 @@
 
 use thiserror::Error;
 
+use strum::IntoStaticStr;
+
 /// A count that is described at the bench.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
 pub enum Counted {
     /// Rows of holes in a ring.
     Rows,

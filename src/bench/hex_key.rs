@@ -1,9 +1,12 @@
 //! The hex key for a pin: pins are set screws, and each thread has one size of key.
 
+use strum::IntoStaticStr;
+
 use super::{BenchError, Millimetres};
 
 /// Whether a thread and its key are measured in inches or millimetres.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
 pub enum System {
     /// Numbered and fractional inch threads.
     Inch,

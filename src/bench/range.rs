@@ -38,7 +38,8 @@ pub struct WidthRange {
 }
 
 /// Where in its range a knot is drawn up to.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, strum::IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
 pub enum DrawnUp {
     /// As tight as it goes, or a hand's breadth from it: the first tenth of the range.
     Tight,

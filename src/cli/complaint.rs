@@ -63,7 +63,7 @@ fn asked_for() -> Option<Words> {
 
 /// The words for what goes wrong before any are chosen: those of `--lang`, or of the settings.
 pub fn words_for_trouble() -> Words {
-    asked_for().unwrap_or_else(|| Words::chosen(&SettingsFile::peek().tongue))
+    asked_for().unwrap_or_else(|| Words::chosen(&SettingsFile::peek().language))
 }
 
 /// Prints help or the version when that is what was asked for, or turns what the option

@@ -44,15 +44,15 @@ pub enum Request {
 /// The words of the language that is asked for, or else of the one in the settings; the units are
 /// those of the settings.
 fn words(asked: Option<&str>) -> Result<Words, Complaint> {
-    let mut tongue = SettingsFile::peek().tongue;
+    let mut language = SettingsFile::peek().language;
     if let Some(asked) = asked {
         if let Err(error) = Words::load(Some(asked)) {
-            let sentence = Words::chosen(&tongue).language_unknown(&error);
+            let sentence = Words::chosen(&language).language_unknown(&error);
             return Err(Complaint::input(sentence));
         }
-        tongue.language = Some(asked.to_owned());
+        language.tag = Some(asked.to_owned());
     }
-    Ok(Words::chosen(&tongue))
+    Ok(Words::chosen(&language))
 }
 
 /// Reads the command line, does what can be done in the terminal, and says what remains.

@@ -1,5 +1,7 @@
 //! First ties: a short course for beginners.
 
+use strum::IntoStaticStr;
+
 /// A knot of the course.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Lesson {
@@ -42,7 +44,8 @@ pub const COURSE: [Lesson; 4] = [
 ];
 
 /// How far a tyer is with a lesson.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
 pub enum LessonState {
     /// Not tied yet.
     #[default]

@@ -1,9 +1,12 @@
 //! Where the hand is when a long leg is told in parts.
 
+use strum::IntoStaticStr;
+
 use crate::knot::{Heading, Knot, Leg, Pin, Rim};
 
 /// How much of the way from rim to rim lies behind the hand, to the nearest word.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
 pub enum LegShare {
     /// Less than an eighth.
     Little,

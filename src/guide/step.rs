@@ -1,5 +1,7 @@
 //! A step, before any language.
 
+use strum::IntoStaticStr;
+
 use crate::bench::Millimetres;
 use crate::knot::{Crossing, Hand, Leg, PassLeg, Pin, Side};
 
@@ -38,7 +40,8 @@ pub enum What {
 }
 
 /// Something that can hurt, told where it belongs.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
 pub enum Caution {
     /// Pins stand proud.
     Pins,
@@ -102,7 +105,8 @@ pub struct FollowStep {
 }
 
 /// What to do with the cord where a leg lands.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
 pub enum Landing {
     /// The leg goes on in a part still to be told.
     OnTheWay,
@@ -210,7 +214,8 @@ pub struct LiftStep {
 }
 
 /// What there is to do to lift a knot.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
 pub enum LiftTask {
     /// See that no end slips back, and mark the first bight.
     Secure,

@@ -1,9 +1,12 @@
 //! The knot itself: its counts, its strands, and any leg by number.
 
+use strum::IntoStaticStr;
+
 use super::{KnotError, Pin, Quantity, Rim, Weave};
 
 /// Which way a leg goes.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
 pub enum Heading {
     /// From the bottom rim to the top rim.
     Rising,

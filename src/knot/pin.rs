@@ -1,7 +1,10 @@
 //! Pins and the two rims they stand on; the sides of a cord and of a tyer.
 
+use strum::IntoStaticStr;
+
 /// One of the two edges of the knot, with a ring of pins.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
 pub enum Rim {
     /// The rim where the tyer begins.
     Bottom,
@@ -48,7 +51,8 @@ impl Pin {
 }
 
 /// A side of a cord as the tyer sees it, whichever way the cord travels.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
 pub enum Side {
     /// On the right-hand side of somebody walking along the cord.
     #[default]
@@ -61,7 +65,8 @@ pub enum Side {
 ///
 /// A left-handed tyer sees the picture mirrored: the cord travels to the left and the pins
 /// are numbered to the left. Their numbers, the rows, the overs and the unders stay.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
 pub enum Hand {
     /// The cord travels to the right.
     #[default]

@@ -2,10 +2,13 @@
 
 use std::ops::RangeInclusive;
 
+use strum::IntoStaticStr;
+
 use super::KnotError;
 
 /// A count that names a knot.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
 pub enum Quantity {
     /// Cords met on a straight line from rim to rim.
     Leads,

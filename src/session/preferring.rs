@@ -13,14 +13,14 @@ impl Session {
         let (before, now) = (&self.settings, &settings);
         let sounds = now.cues.is_on && now.cues != before.cues;
         let flashes = now.flash && !before.flash;
-        if before.tongue.language != now.tongue.language {
+        if before.language.tag != now.language.tag {
             let detail = self.words.detail();
-            self.words = Words::chosen(&now.tongue);
+            self.words = Words::chosen(&now.language);
             self.words.set_detail(detail);
             self.notices.reword();
-        } else if before.tongue.units != now.tongue.units {
+        } else if before.language.units != now.language.units {
             // The language may be one that was asked for on the command line.
-            self.words.measure_in(now.tongue.units);
+            self.words.measure_in(now.language.units);
             self.notices.reword();
         }
         self.prefer(settings);

@@ -6,7 +6,7 @@ use std::time::Duration;
 use crate::pedal::{Intent, Press, Times};
 use crate::settings::{ColourScheme, DISTANCES, SCREEN_WIDTHS, Settings};
 use crate::voice::{SpeechSettings, VoiceName};
-use crate::words::{SettingShown, Spoken, Words, turned};
+use crate::words::{SettingValue, Spoken, Words, cycled};
 
 /// A line of the list, in the order of the Tab key.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -230,8 +230,8 @@ impl SettingsList {
         let mut new = settings.clone();
         match Setting::ALL[self.focus % Setting::ALL.len()] {
             Setting::Learn => return SettingsAction::Learn,
-            Setting::Language => new.tongue.turn_language(by > 0),
-            Setting::Units => new.tongue.turn_units(by > 0),
+            Setting::Language => new.language.next_language(by > 0),
+            Setting::Units => new.language.next_units(by > 0),
             Setting::Voice => {
                 let mut speech = new.speech(&self.tag);
                 let Some(voices) = &self.voices else {
@@ -239,7 +239,7 @@ impl SettingsList {
                 };
                 let here = speech.voice.as_ref();
                 let here = here.and_then(|here| voices.iter().position(|name| name == here));
-                speech.voice = turned(voices, here, by > 0);
+                speech.voice = cycled(voices, here, by > 0);
                 new.set_speech(&self.tag, speech);
             }
             field @ (Setting::Speed | Setting::Volume | Setting::Pitch) => {
@@ -296,22 +296,23 @@ impl SettingsList {
     }
 
     /// The value of a line.
-    pub fn shown(&self, field: Setting, words: &Words, settings: &Settings) -> SettingShown {
+    pub fn shown(&self, field: Setting, words: &Words, settings: &Settings) -> SettingValue {
         let speech = settings.speech(&words.tag().to_string());
-        let number = |number: u64| SettingShown::Number(number);
+        let number = |number: u64| SettingValue::Number(number);
         let maybe = |time: Option<Duration>| {
-            time.map_or(SettingShown::Choice("off"), |time| {
+            time.map_or(SettingValue::Choice("off"), |time| {
                 number(millis(time).into())
             })
         };
-        let flag = |is_on| SettingShown::Choice(if is_on { "on" } else { "off" });
+        let flag = |is_on| SettingValue::Choice(if is_on { "on" } else { "off" });
         match field {
-            Setting::Language | Setting::Units => SettingShown::Tongue(settings.tongue.clone()),
+            Setting::Language => SettingValue::Language(settings.language.clone()),
+            Setting::Units => SettingValue::Units(settings.language.clone()),
             Setting::Learn => number(settings.bindings.own().count() as u64),
             Setting::Voice => match speech.voice {
-                Some(voice) => SettingShown::Name(voice),
-                None if self.voices.is_none() => SettingShown::Choice("asking"),
-                None => SettingShown::Choice("usual"),
+                Some(voice) => SettingValue::Name(voice),
+                None if self.voices.is_none() => SettingValue::Choice("asking"),
+                None => SettingValue::Choice("usual"),
             },
             Setting::Speed => number(speech.words_per_minute.into()),
             Setting::Volume => number(speech.volume.into()),
@@ -319,14 +320,14 @@ impl SettingsList {
             Setting::Cues => flag(settings.cues.is_on),
             Setting::CueVolume => number(settings.cues.volume.into()),
             Setting::Flash => flag(settings.flash),
-            Setting::Theme => SettingShown::Choice(match settings.colours {
+            Setting::Theme => SettingValue::Choice(match settings.colours {
                 ColourScheme::Dark => "dark",
                 ColourScheme::Light => "light",
             }),
-            Setting::Distance => SettingShown::Length(settings.screen.distance),
+            Setting::Distance => SettingValue::Length(settings.screen.distance),
             Setting::ScreenWidth => match settings.screen.width {
-                Some(width) => SettingShown::Length(width),
-                None => SettingShown::Choice("unknown"),
+                Some(width) => SettingValue::Length(width),
+                None => SettingValue::Choice("unknown"),
             },
             Setting::Pacing => flag(settings.pacing),
             Setting::Bounce => number(millis(settings.times.bounce).into()),

@@ -14,7 +14,7 @@ use crate::files::{self, Document, FieldError, Fields, FormatError};
 use crate::guide::AtOnce;
 use crate::pedal::{Bindings, Input, Intent, Times};
 use crate::voice::SpeechSettings;
-use crate::words::{Detail, Tongue, Units};
+use crate::words::{Detail, LanguageChoice, Units};
 
 /// The version of the documents written here, and the newest that is read.
 pub const VERSION: u64 = 1;
@@ -99,8 +99,8 @@ fn known_fields(settings: &Settings) -> Result<Fields, FormatError> {
     let millis = |time: Duration| u64::try_from(time.as_millis()).unwrap_or(u64::MAX);
     files::encode(&json!({
         "version": VERSION,
-        "language": settings.tongue.language,
-        "units": settings.tongue.units.map(<&str>::from),
+        "language": settings.language.tag,
+        "units": settings.language.units.map(<&str>::from),
         "bindings": bindings
             .map(|(input, intent)| json!({ "input": input.to_string(), "intent": intent.name() }))
             .collect::<Vec<_>>(),
@@ -199,8 +199,8 @@ impl From<SettingsFields> for Settings {
         let speech = fields.speech.into_iter();
         let millis = |time: u16| Duration::from_millis(time.into());
         Self {
-            tongue: Tongue {
-                language: fields.language,
+            language: LanguageChoice {
+                tag: fields.language,
                 units: fields.units.map(|units| units.0),
             },
             bindings: Bindings::of(bindings.map(|BindingField(input, intent)| (input, intent))),

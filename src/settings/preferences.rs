@@ -8,7 +8,7 @@ use strum::{EnumString, IntoStaticStr, VariantNames};
 use crate::guide::AtOnce;
 use crate::pedal::{Bindings, Times};
 use crate::voice::SpeechSettings;
-use crate::words::{Detail, Tongue, Words};
+use crate::words::{Detail, LanguageChoice, Words};
 
 /// Bounds of [`ScreenGeometry::distance`], in millimetres.
 pub const DISTANCES: RangeInclusive<u16> = 300..=6000;
@@ -19,7 +19,7 @@ pub const SCREEN_WIDTHS: RangeInclusive<u16> = 50..=5000;
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Settings {
     /// The language and the units of lengths.
-    pub tongue: Tongue,
+    pub language: LanguageChoice,
     /// What presses mean.
     pub bindings: Bindings,
     /// What tells one press from another.

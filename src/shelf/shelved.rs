@@ -1,18 +1,21 @@
 //! A tie as it lies on the shelf: how it stands, how far it is, when it was touched.
 
 use jiff::Timestamp;
+use strum::IntoStaticStr;
 
 use super::Tie;
 use crate::guide::{AtOnce, Place, Progress, Script};
 
 /// How a tie stands.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
 pub enum TieStatus {
     /// It waits to be taken up.
     Waiting,
     /// Everything is done.
     Finished,
     /// It was put away before it was finished.
+    #[strum(serialize = "away")]
     PutAway,
 }
 

@@ -3,8 +3,8 @@
 use fluent::types::{FluentNumber, FluentNumberOptions};
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
-use super::args::Selector;
 use super::lengths::{cut, fine, whole};
+use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::{Sentence, Spoken, Words};
 use crate::bench::{
@@ -235,15 +235,5 @@ fn shape_args(shape: &KnotShape) -> FluentArgs<'static> {
         "drawn" => if shape.is_tight() { DrawnUp::Tight } else { DrawnUp::Open }.selector(),
         "cover" => (shape.cover * 100.0).floor(), "scallop" => fine(shape.scallop),
         "angle" => shape.angle_degrees().round(),
-    }
-}
-
-impl Selector for DrawnUp {
-    fn selector(self) -> &'static str {
-        match self {
-            Self::Tight => "tight",
-            Self::Eased => "eased",
-            Self::Open => "open",
-        }
     }
 }

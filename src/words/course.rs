@@ -2,6 +2,7 @@
 
 use fluent::{FluentArgs, fluent_args};
 
+use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::{Sentence, Spoken, Words};
 use crate::guide::{COURSE, Lesson, LessonState};
@@ -74,13 +75,8 @@ impl Words {
 }
 
 fn lesson_args(lesson: Lesson, state: LessonState) -> FluentArgs<'static> {
-    let state = match state {
-        LessonState::New => "new",
-        LessonState::Begun => "begun",
-        LessonState::Done => "done",
-    };
     fluent_args! {
         "lesson" => lesson.number, "number" => lesson.number, "lessons" => COURSE.len(),
-        "state" => state,
+        "state" => state.selector(),
     }
 }

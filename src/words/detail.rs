@@ -1,9 +1,13 @@
 //! How much is said.
 
-use std::str::FromStr;
+use strum::{EnumString, IntoStaticStr, VariantNames};
 
 /// The depth of what is spoken. What is to be done is the same in all.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, strum::VariantNames)]
+///
+/// The names in options and settings must stay as they are.
+#[derive(
+    Clone, Copy, Debug, Default, PartialEq, Eq, Hash, EnumString, IntoStaticStr, VariantNames,
+)]
 #[strum(serialize_all = "lowercase")]
 pub enum Detail {
     /// For who knows the work.
@@ -19,13 +23,9 @@ impl Detail {
     /// All depths, the shortest first.
     pub const ALL: [Self; 3] = [Self::Brief, Self::Plain, Self::Teach];
 
-    /// Its name in options and settings.
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Brief => "brief",
-            Self::Plain => "plain",
-            Self::Teach => "teach",
-        }
+    /// Its name in options and settings, from which it is parsed.
+    pub fn name(self) -> &'static str {
+        self.into()
     }
 
     /// What a message of this depth has at the end of its name.
@@ -35,20 +35,5 @@ impl Detail {
             Self::Plain => "",
             Self::Teach => "-teach",
         }
-    }
-}
-
-/// A depth that does not exist.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct UnknownDetail;
-
-impl FromStr for Detail {
-    type Err = UnknownDetail;
-
-    fn from_str(text: &str) -> Result<Self, UnknownDetail> {
-        Self::ALL
-            .into_iter()
-            .find(|detail| detail.name() == text)
-            .ok_or(UnknownDetail)
     }
 }

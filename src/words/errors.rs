@@ -2,7 +2,7 @@
 
 use fluent::{FluentArgs, fluent_args};
 
-use super::args::Selector;
+use super::selectors::Selector;
 use super::{Sentence, UnknownLanguage, Words};
 use crate::guide::CordsError;
 use crate::knot::{KnotError, Quantity};

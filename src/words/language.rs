@@ -7,8 +7,10 @@ use fluent::concurrent::FluentBundle;
 use fluent::{FluentArgs, FluentResource};
 use fluent_langneg::{NegotiationStrategy, negotiate_languages};
 use rust_embed::RustEmbed;
+use thiserror::Error;
 use unic_langid::LanguageIdentifier;
 
+use super::channel::Channel;
 use super::numbers::{formatted, ungrouped};
 use super::pseudo::{is_pseudo, lengthened};
 use super::spoken_messages::{Remark, SpokenMessage};
@@ -20,21 +22,13 @@ const FALLBACK: &str = "en";
 /// What stands in the place of a message that no language has.
 const NO_WORDS: &str = "There are no words for this here. The log file names what is missing.";
 
-/// Whom a text is for. It decides how a length is told and how a number is written.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Channel {
-    /// For the voice.
-    Ear,
-    /// For the screen, the terminal and paper.
-    Eye,
-}
-
 #[derive(RustEmbed)]
 #[folder = "i18n/"]
 struct Assets;
 
 /// A language that was asked for and is not there.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[error("there is no language {given:?}")]
 pub struct UnknownLanguage {
     /// The tag as given.
     pub given: String,
@@ -101,8 +95,7 @@ impl Words {
         self.units
     }
 
-    /// Tells lengths in these units from now on.
-    pub const fn set_units(&mut self, units: Units) {
+    pub(super) const fn set_units(&mut self, units: Units) {
         self.units = units;
     }
 

@@ -8,7 +8,7 @@ use std::borrow::Cow;
 use fluent::types::FluentType;
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
-use super::language::Channel;
+use super::channel::Channel;
 use super::spoken_messages::SpokenMessage;
 use super::{Units, Words};
 use crate::bench::Millimetres;
@@ -17,7 +17,7 @@ const MM_PER_INCH: f64 = 25.4;
 /// Three feet and more are told in feet.
 const INCHES_IN_FEET: f64 = 36.0;
 
-/// What is a whole number but for the last bit is that number.
+/// What is a whole number but for the last bits of a float is that number.
 const BIT: f64 = 1e-6;
 
 /// The unit a length is told in.
@@ -33,12 +33,12 @@ enum Unit {
 
 /// How a length is rounded, and which units it is told in.
 #[derive(Clone, Copy, Debug, PartialEq)]
-enum Manner {
+enum Rounding {
     /// To a tenth of a millimetre, above 100 mm to a whole one, or to a hundredth of an inch.
     Fine,
-    /// The same, up: what is named as enough must be.
+    /// Like [`Rounding::Fine`], but up: what is named as enough must be.
     Enough,
-    /// The same, down: what is named as a bound from above must be one.
+    /// Like [`Rounding::Fine`], but down: what is named as a bound from above must be one.
     Bound,
     /// As a person shows it between the hands.
     ByHand,
@@ -56,59 +56,59 @@ enum Manner {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Length {
     millimetres: f64,
-    manner: Manner,
+    rounding: Rounding,
 }
 
 /// A length that is measured: a tube, a cord's thickness, a distance of pins.
 pub(super) const fn fine(length: Millimetres) -> Length {
-    Length::new(length.get(), Manner::Fine)
+    Length::new(length.get(), Rounding::Fine)
 }
 
-/// What is enough, rounded up.
+/// A length that is named as enough, rounded up.
 pub(super) const fn enough(length: Millimetres) -> Length {
-    Length::new(length.get(), Manner::Enough)
+    Length::new(length.get(), Rounding::Enough)
 }
 
-/// What is too much, rounded down.
+/// A length that is named as the least that is too much, rounded down.
 pub(super) const fn bound(length: Millimetres) -> Length {
-    Length::new(length.get(), Manner::Bound)
+    Length::new(length.get(), Rounding::Bound)
 }
 
 /// Millimetres as a person shows them between the hands.
 pub(super) const fn by_hand(millimetres: f64) -> Length {
-    Length::new(millimetres, Manner::ByHand)
+    Length::new(millimetres, Rounding::ByHand)
 }
 
-/// What is cut, rounded up.
+/// A length that is cut, rounded up so that it is enough.
 pub(super) const fn cut(length: Millimetres) -> Length {
     cut_of(length.get())
 }
 
-/// The same for a sum of lengths in millimetres.
+/// Like [`cut`], for a sum of lengths in millimetres.
 pub(super) const fn cut_of(millimetres: f64) -> Length {
-    Length::new(millimetres, Manner::Cut)
+    Length::new(millimetres, Rounding::Cut)
 }
 
-/// What there is to cut from, rounded down.
+/// A length that there is to cut from, rounded down so that it is not less.
 pub(super) const fn at_hand(length: Millimetres) -> Length {
-    Length::new(length.get(), Manner::AtHand)
+    Length::new(length.get(), Rounding::AtHand)
 }
 
 /// All cord that was ever used, in millimetres.
 pub(super) const fn sum(millimetres: f64) -> Length {
-    Length::new(millimetres, Manner::Sum)
+    Length::new(millimetres, Rounding::Sum)
 }
 
 /// Millimetres told to a whole centimetre.
 pub(super) const fn centimetres(millimetres: f64) -> Length {
-    Length::new(millimetres, Manner::Centimetres)
+    Length::new(millimetres, Rounding::Centimetres)
 }
 
 impl Length {
-    const fn new(millimetres: f64, manner: Manner) -> Self {
+    const fn new(millimetres: f64, rounding: Rounding) -> Self {
         Self {
             millimetres,
-            manner,
+            rounding,
         }
     }
 
@@ -122,21 +122,21 @@ impl Length {
 
     fn metric(self) -> (f64, Unit) {
         let mm = self.millimetres;
-        match self.manner {
+        match self.rounding {
             // Too thin for a tenth, and nothing is 0 mm thick.
-            Manner::Fine if mm < 0.1 => (nearest(mm, 100.0), Unit::Mm),
-            Manner::Fine if mm < 100.0 => (nearest(mm, 10.0), Unit::Mm),
-            Manner::Fine => (mm.round(), Unit::Mm),
-            Manner::Enough => (up(mm, 10.0), Unit::Mm),
-            Manner::Bound if mm < 1.0 => (down(mm, 100.0), Unit::Mm),
-            Manner::Bound => (down(mm, 10.0), Unit::Mm),
-            Manner::ByHand if mm < 100.0 => (mm.round(), Unit::Mm),
-            Manner::ByHand if mm < 1000.0 => ((mm / 10.0).round(), Unit::Cm),
-            Manner::ByHand => (nearest(mm / 1000.0, 100.0), Unit::M),
-            Manner::Cut => in_metres(up(mm / 10.0, 1.0)),
-            Manner::AtHand => in_metres(down(mm / 10.0, 1.0)),
-            Manner::Sum => (nearest(mm / 1000.0, 10.0), Unit::M),
-            Manner::Centimetres => ((mm / 10.0).round(), Unit::Cm),
+            Rounding::Fine if mm < 0.1 => (nearest(mm, 100.0), Unit::Mm),
+            Rounding::Fine if mm < 100.0 => (nearest(mm, 10.0), Unit::Mm),
+            Rounding::Fine => (mm.round(), Unit::Mm),
+            Rounding::Enough => (up(mm, 10.0), Unit::Mm),
+            Rounding::Bound if mm < 1.0 => (down(mm, 100.0), Unit::Mm),
+            Rounding::Bound => (down(mm, 10.0), Unit::Mm),
+            Rounding::ByHand if mm < 100.0 => (mm.round(), Unit::Mm),
+            Rounding::ByHand if mm < 1000.0 => ((mm / 10.0).round(), Unit::Cm),
+            Rounding::ByHand => (nearest(mm / 1000.0, 100.0), Unit::M),
+            Rounding::Cut => in_metres(up(mm / 10.0, 1.0)),
+            Rounding::AtHand => in_metres(down(mm / 10.0, 1.0)),
+            Rounding::Sum => (nearest(mm / 1000.0, 10.0), Unit::M),
+            Rounding::Centimetres => ((mm / 10.0).round(), Unit::Cm),
         }
     }
 
@@ -144,19 +144,19 @@ impl Length {
         let inches = self.millimetres / MM_PER_INCH;
         let fine = if inches < 0.1 { 1000.0 } else { 100.0 };
         let feet = inches >= INCHES_IN_FEET;
-        match self.manner {
-            Manner::Fine => (nearest(inches, fine), Unit::In),
-            Manner::Enough => (up(inches, fine), Unit::In),
-            Manner::Bound => (down(inches, fine), Unit::In),
-            Manner::ByHand if inches < 1.0 => (nearest(inches, 100.0), Unit::In),
-            Manner::ByHand if inches < 10.0 => (nearest(inches, 10.0), Unit::In),
-            Manner::ByHand if feet => (nearest(inches / 12.0, 10.0), Unit::Ft),
-            Manner::Cut if feet => (up(inches / 12.0, 10.0), Unit::Ft),
-            Manner::AtHand if feet => (down(inches / 12.0, 10.0), Unit::Ft),
-            Manner::Cut => (up(inches, 1.0), Unit::In),
-            Manner::AtHand => (down(inches, 1.0), Unit::In),
-            Manner::Sum => (nearest(inches / 12.0, 10.0), Unit::Ft),
-            Manner::ByHand | Manner::Centimetres => (inches.round(), Unit::In),
+        match self.rounding {
+            Rounding::Fine => (nearest(inches, fine), Unit::In),
+            Rounding::Enough => (up(inches, fine), Unit::In),
+            Rounding::Bound => (down(inches, fine), Unit::In),
+            Rounding::ByHand if inches < 1.0 => (nearest(inches, 100.0), Unit::In),
+            Rounding::ByHand if inches < 10.0 => (nearest(inches, 10.0), Unit::In),
+            Rounding::ByHand if feet => (nearest(inches / 12.0, 10.0), Unit::Ft),
+            Rounding::Cut if feet => (up(inches / 12.0, 10.0), Unit::Ft),
+            Rounding::AtHand if feet => (down(inches / 12.0, 10.0), Unit::Ft),
+            Rounding::Cut => (up(inches, 1.0), Unit::In),
+            Rounding::AtHand => (down(inches, 1.0), Unit::In),
+            Rounding::Sum => (nearest(inches / 12.0, 10.0), Unit::Ft),
+            Rounding::ByHand | Rounding::Centimetres => (inches.round(), Unit::In),
         }
     }
 }

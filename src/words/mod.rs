@@ -4,37 +4,38 @@
 //! several sentences, such as a leg with its crossings, is those sentences one after the
 //! other, in the order of the hands.
 
-mod args;
-mod asked;
 mod bench;
+mod channel;
 mod course;
 mod detail;
 mod doctor;
 mod errors;
 mod language;
+mod language_choice;
 mod lengths;
-mod mending;
 mod numbers;
 mod pseudo;
 mod rigging;
 mod saying;
 mod screens;
+mod selectors;
 mod settings;
+mod setup_form;
 mod sheet;
 mod shelf;
 mod showing;
 mod spoken;
 mod spoken_messages;
 mod step_args;
-mod tongues;
+mod taking_back;
 mod units;
 
 pub use course::GlossaryEntry;
-pub use detail::{Detail, UnknownDetail};
+pub use detail::Detail;
 pub use language::{UnknownLanguage, Words};
-pub use settings::SettingShown;
+pub use language_choice::{LanguageChoice, cycled};
+pub use settings::SettingValue;
 pub use showing::{Mark, Shown};
 pub use spoken::{Sentence, Spoken};
 pub use spoken_messages::Remark;
-pub use tongues::{Tongue, turned};
 pub use units::Units;

@@ -2,9 +2,9 @@
 
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
-use super::args::Selector;
-use super::asked::cure_args;
 use super::lengths::{bound, by_hand, cut, enough, fine, inches};
+use super::selectors::Selector;
+use super::setup_form::cure_args;
 use super::spoken_messages::SpokenMessage;
 use super::{Shown, Spoken, Words};
 use crate::bench::{HexKey, KitItem, RigCaution, System, Thread};
@@ -286,14 +286,5 @@ fn size(key: HexKey) -> FluentValue<'static> {
     match key.system {
         System::Inch => key.size.into(),
         System::Metric => FluentValue::try_number(key.size),
-    }
-}
-
-impl Selector for System {
-    fn selector(self) -> &'static str {
-        match self {
-            Self::Inch => "inch",
-            Self::Metric => "metric",
-        }
     }
 }

@@ -2,7 +2,7 @@
 
 use fluent::fluent_args;
 
-use super::args::Selector;
+use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::step_args::{
     begin_args, check_args, crossing_args, fair_args, finish_args, follow_args, lay_args, lift_args,

@@ -2,7 +2,7 @@
 
 use fluent::fluent_args;
 
-use super::args::Selector;
+use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::{Spoken, Words};
 use crate::guide::{AtOnce, Plan, Progress};

@@ -4,25 +4,27 @@ use fluent::{FluentArgs, fluent_args};
 
 use super::lengths::centimetres;
 use super::spoken_messages::SpokenMessage;
-use super::{Sentence, Spoken, Tongue, Words};
+use super::{LanguageChoice, Sentence, Spoken, Words};
 use crate::pedal::{Input, Intent};
 
 /// The value of a setting.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum SettingShown {
+pub enum SettingValue {
     /// A number in the setting's unit.
     Number(u64),
     /// A length in millimetres.
     Length(u16),
-    /// The language or the units, by the field.
-    Tongue(Tongue),
+    /// The language that is chosen.
+    Language(LanguageChoice),
+    /// The units that are chosen.
+    Units(LanguageChoice),
     /// One of the setting's choices.
     Choice(&'static str),
     /// A name given by somebody else.
     Name(String),
 }
 
-impl SettingShown {
+impl SettingValue {
     fn args(&self, field: &'static str) -> FluentArgs<'static> {
         let mut args = fluent_args! {
             "field" => field, "number" => 0, "length" => 0, "choice" => "", "name" => "",
@@ -36,7 +38,7 @@ impl SettingShown {
                 args.set("choice", "number");
                 args.set("length", centimetres((*millimetres).into()));
             }
-            Self::Tongue(_) => {}
+            Self::Language(_) | Self::Units(_) => {}
             Self::Choice(choice) => args.set("choice", *choice),
             Self::Name(name) => {
                 args.set("choice", "name");
@@ -51,33 +53,33 @@ impl Words {
     /// The name of a setting.
     pub fn setting_name(&self, field: &'static str) -> String {
         match field {
-            "language" | "units" => self.plainly(&format!("setting-{field}-name"), &[]),
+            "language" => self.plainly("setting-language-name", &[]),
+            "units" => self.plainly("setting-units-name", &[]),
             _ => self.text("settings-name", &fluent_args! { "field" => field }),
         }
     }
 
     /// The value of a setting, as it is shown.
-    pub fn setting_value(&self, field: &'static str, value: &SettingShown) -> String {
+    pub fn setting_value(&self, field: &'static str, value: &SettingValue) -> String {
         match value {
-            SettingShown::Tongue(tongue) => self.text(
-                &format!("setting-{field}"),
-                &self.tongue_args(field, tongue),
-            ),
+            SettingValue::Language(choice) => {
+                self.text("setting-language", &self.language_args(choice))
+            }
+            SettingValue::Units(choice) => self.text("setting-units", &self.units_args(choice)),
             _ => self.text("settings-value", &value.args(field)),
         }
     }
 
     /// A setting with its value and what can be pressed, as it is said.
-    pub fn say_setting(&self, field: &'static str, value: &SettingShown) -> Spoken {
-        match (field, value) {
-            ("language", SettingShown::Tongue(tongue)) => self.spoken(
+    pub fn say_setting(&self, field: &'static str, value: &SettingValue) -> Spoken {
+        match value {
+            SettingValue::Language(choice) => self.spoken(
                 SpokenMessage::SettingLanguageSay,
-                &self.tongue_args(field, tongue),
+                &self.language_args(choice),
             ),
-            (_, SettingShown::Tongue(tongue)) => self.spoken(
-                SpokenMessage::SettingUnitsSay,
-                &self.tongue_args(field, tongue),
-            ),
+            SettingValue::Units(choice) => {
+                self.spoken(SpokenMessage::SettingUnitsSay, &self.units_args(choice))
+            }
             _ => self.spoken(SpokenMessage::SettingsSay, &value.args(field)),
         }
     }

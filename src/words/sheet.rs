@@ -2,8 +2,8 @@
 
 use fluent::{FluentArgs, fluent_args};
 
-use super::args::Selector;
 use super::lengths::{by_hand, fine};
+use super::selectors::Selector;
 use super::step_args::{crossing_args, lay_args};
 use super::{Units, Words};
 use crate::bench::{Layout, RingPins, Tube};

@@ -4,15 +4,14 @@ use std::path::Path;
 
 use fluent::{FluentValue, fluent_args};
 
-use super::args::Selector;
 use super::lengths::sum;
+use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::{Sentence, Spoken, Words};
 use crate::bench::{LengthError, TyingPace};
 use crate::files::{FileError, FormatError};
 use crate::shelf::{
-    Backup, DocumentError, ImportOutcome, MOST_MINUTES, Restored, ShelfError, Shelved, TieStatus,
-    Totals,
+    Backup, DocumentError, ImportOutcome, MOST_MINUTES, Restored, ShelfError, Shelved, Totals,
 };
 
 impl Words {
@@ -184,16 +183,6 @@ impl Words {
                 self.notice("shelf-error-exists", &[("path", &shown(file))])
             }
             ShelfError::NoHome => self.notice("shelf-error-no-home", &[]),
-        }
-    }
-}
-
-impl Selector for TieStatus {
-    fn selector(self) -> &'static str {
-        match self {
-            Self::Waiting => "waiting",
-            Self::Finished => "finished",
-            Self::PutAway => "away",
         }
     }
 }

@@ -4,7 +4,7 @@ use std::fmt;
 
 use fluent::{FluentArgs, fluent_args};
 
-use super::args::Selector;
+use super::selectors::Selector;
 use super::step_args::{
     begin_args, check_args, crossing_args, fair_args, finish_args, follow_args, lay_args, lift_args,
 };

@@ -2,12 +2,12 @@
 
 use fluent::{FluentArgs, fluent_args};
 
-use super::args::Selector;
 use super::lengths::by_hand;
+use super::selectors::Selector;
 use crate::bench::Millimetres;
 use crate::guide::{
     BeginStep, CheckStep, FairStep, FinishStep, FinishTask, FollowStep, Landmark, LayStep,
-    LiftStep, LiftTask, Question, TakeBack, Tuck,
+    LiftStep, Question, TakeBack, Tuck,
 };
 use crate::knot::{Crossing, PassLeg, Rim};
 
@@ -116,14 +116,7 @@ pub(super) fn check_args(check: &CheckStep) -> FluentArgs<'static> {
 }
 
 pub(super) fn lift_args(lift: &LiftStep) -> FluentArgs<'static> {
-    let task = match lift.task {
-        LiftTask::Secure => "secure",
-        LiftTask::TopPins => "top-pins",
-        LiftTask::SlideRing => "slide-ring",
-        LiftTask::BottomPins => "bottom-pins",
-        LiftTask::SlipOff => "slip-off",
-    };
-    fluent_args! { "task" => task, "bights" => lift.bights, "ends" => lift.ends }
+    fluent_args! { "task" => lift.task.selector(), "bights" => lift.bights, "ends" => lift.ends }
 }
 
 pub(super) fn fair_args(fair: &FairStep) -> FluentArgs<'static> {

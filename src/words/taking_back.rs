@@ -2,7 +2,7 @@
 
 use fluent::fluent_args;
 
-use super::args::Selector;
+use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::step_args::{crossing_args, question_args, take_back_args};
 use super::{Mark, Shown, Spoken, Words};

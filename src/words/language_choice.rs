@@ -1,5 +1,5 @@
-//! The languages to choose from, by the names they have for themselves, and the words of the one
-//! that is chosen.
+//! Choosing a language among those there are, each by the name it has for itself, and the units
+//! that lengths are told in.
 
 use std::sync::LazyLock;
 
@@ -11,10 +11,10 @@ use super::{Sentence, Units, Words};
 
 /// The language and the units that a tyer chose, where they are not to be the system's.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct Tongue {
+pub struct LanguageChoice {
     /// A BCP 47 tag, perhaps with a region; none for the system's language.
-    pub language: Option<String>,
-    /// None for what is usual in the language's region.
+    pub tag: Option<String>,
+    /// Those that were chosen; none for what is usual in the language's region.
     pub units: Option<Units>,
 }
 
@@ -27,24 +27,24 @@ static NAMES: LazyLock<Vec<(LanguageIdentifier, String)>> = LazyLock::new(|| {
     names.collect()
 });
 
-impl Tongue {
+impl LanguageChoice {
     /// The next choice of language, or the one before: the system's, then each there is.
-    pub fn turn_language(&mut self, forward: bool) {
+    pub fn next_language(&mut self, forward: bool) {
         let tags: Vec<String> = NAMES.iter().map(|(tag, _)| tag.to_string()).collect();
-        let here = self.language.as_deref().and_then(|chosen| {
+        let here = self.tag.as_deref().and_then(|chosen| {
             let words = Words::load(Some(chosen)).ok()?;
             let tag = words.tag().to_string();
             tags.iter().position(|known| *known == tag)
         });
-        self.language = turned(&tags, here, forward);
+        self.tag = cycled(&tags, here, forward);
     }
 
     /// The next choice of units, or the one before: the region's, then each there is.
-    pub fn turn_units(&mut self, forward: bool) {
+    pub fn next_units(&mut self, forward: bool) {
         let here = Units::ALL
             .iter()
             .position(|units| Some(*units) == self.units);
-        self.units = turned(&Units::ALL, here, forward);
+        self.units = cycled(&Units::ALL, here, forward);
     }
 }
 
@@ -61,7 +61,7 @@ fn nearest(locale: &LanguageIdentifier) -> LanguageIdentifier {
 }
 
 /// The neighbour of `here` in the ring of no choice and then every choice, forward or backward.
-pub fn turned<T: Clone>(choices: &[T], here: Option<usize>, forward: bool) -> Option<T> {
+pub fn cycled<T: Clone>(choices: &[T], here: Option<usize>, forward: bool) -> Option<T> {
     let places = choices.len() + 1;
     let place = here.map_or(0, |here| here + 1);
     let next = if forward {
@@ -73,12 +73,14 @@ pub fn turned<T: Clone>(choices: &[T], here: Option<usize>, forward: bool) -> Op
 }
 
 impl Words {
-    /// The words of a choice. A language that is not there (any more) is as if none were chosen.
-    pub fn chosen(tongue: &Tongue) -> Self {
-        let wished = tongue.language.as_deref();
-        let words = wished.and_then(|tag| Self::load(Some(tag)).ok());
-        let mut words = words.unwrap_or_else(Self::of_system);
-        words.measure_in(tongue.units);
+    /// The words of a choice. A language that is not there (any more) is as if none were chosen:
+    /// the settings show which one speaks.
+    pub fn chosen(choice: &LanguageChoice) -> Self {
+        let mut words = Self::load(choice.tag.as_deref()).unwrap_or_else(|error| {
+            log::warn!("{error}");
+            Self::of_system()
+        });
+        words.measure_in(choice.units);
         words
     }
 
@@ -114,21 +116,23 @@ impl Words {
         }
     }
 
-    /// What the lines of the settings are told: `field` is language or units.
-    pub(super) fn tongue_args(&self, field: &str, tongue: &Tongue) -> FluentArgs<'static> {
-        let choice = match field {
-            "language" if tongue.language.is_some() => "name",
-            "language" => "system",
-            _ if tongue.units.is_some() => "given",
-            _ => "region",
-        };
+    /// What the line of the settings is told that shows which language is chosen.
+    pub(super) fn language_args(&self, choice: &LanguageChoice) -> FluentArgs<'static> {
         // With --lang the words are others than those of the setting.
-        let named = tongue.language.as_deref().and_then(|tag| tag.parse().ok());
+        let named = choice.tag.as_deref().and_then(|tag| tag.parse().ok());
         let named = named.map(|locale: LanguageIdentifier| (nearest(&locale), locale));
         let (tag, locale) = named.unwrap_or_else(of_system);
-        let name = self.name_of(&tag, &locale);
         fluent_args! {
-            "choice" => choice, "name" => name, "units" => <&str>::from(self.units()),
+            "choice" => if choice.tag.is_some() { "name" } else { "system" },
+            "name" => self.name_of(&tag, &locale),
+        }
+    }
+
+    /// What the line of the settings is told that shows which units are chosen.
+    pub(super) fn units_args(&self, choice: &LanguageChoice) -> FluentArgs<'static> {
+        fluent_args! {
+            "choice" => if choice.units.is_some() { "given" } else { "region" },
+            "units" => <&str>::from(self.units()),
         }
     }
 }
@@ -155,46 +159,46 @@ mod tests {
             ("es-MX", "Español (MX)"),
             ("de", "Deutsch"),
         ] {
-            let tongue = Tongue {
-                language: Some(tag.to_owned()),
-                ..Tongue::default()
+            let choice = LanguageChoice {
+                tag: Some(tag.to_owned()),
+                ..LanguageChoice::default()
             };
-            let args = words.tongue_args("language", &tongue);
+            let args = words.language_args(&choice);
             assert_eq!(args.get("name"), Some(&name.into()), "{tag}");
         }
     }
 
     #[test]
     fn turning_goes_round_by_way_of_the_systems() {
-        let mut tongue = Tongue::default();
+        let mut choice = LanguageChoice::default();
         let mut seen = Vec::new();
         for _ in 0..=NAMES.len() {
-            tongue.turn_language(true);
-            seen.push(tongue.language.clone());
+            choice.next_language(true);
+            seen.push(choice.tag.clone());
         }
         assert_eq!(seen[0].as_deref(), Some("en"));
         assert_eq!(seen.last(), Some(&None));
-        tongue.turn_language(false);
-        assert_eq!(tongue.language, seen[seen.len() - 2]);
+        choice.next_language(false);
+        assert_eq!(choice.tag, seen[seen.len() - 2]);
         // From a region one goes on to the next language.
-        tongue.language = Some("en-GB".to_owned());
-        tongue.turn_language(false);
-        assert_eq!(tongue.language, None);
+        choice.tag = Some("en-GB".to_owned());
+        choice.next_language(false);
+        assert_eq!(choice.tag, None);
     }
 
     #[test]
     fn units_are_the_regions_until_they_are_chosen() {
-        let mut tongue = Tongue {
-            language: Some("en-US".to_owned()),
+        let mut choice = LanguageChoice {
+            tag: Some("en-US".to_owned()),
             units: None,
         };
-        assert_eq!(Words::chosen(&tongue).units(), Units::Inch);
-        tongue.turn_units(true);
-        assert_eq!(tongue.units, Some(Units::Metric));
-        assert_eq!(Words::chosen(&tongue).units(), Units::Metric);
-        tongue.turn_units(true);
-        tongue.turn_units(true);
-        assert_eq!(tongue.units, None);
+        assert_eq!(Words::chosen(&choice).units(), Units::Inch);
+        choice.next_units(true);
+        assert_eq!(choice.units, Some(Units::Metric));
+        assert_eq!(Words::chosen(&choice).units(), Units::Metric);
+        choice.next_units(true);
+        choice.next_units(true);
+        assert_eq!(choice.units, None);
     }
 
     #[test]
@@ -206,11 +210,11 @@ mod tests {
 
     #[test]
     fn a_language_that_is_not_there_is_as_if_none_were_chosen() {
-        let tongue = Tongue {
-            language: Some("tlh".to_owned()),
+        let choice = LanguageChoice {
+            tag: Some("tlh".to_owned()),
             units: Some(Units::Inch),
         };
-        let words = Words::chosen(&tongue);
+        let words = Words::chosen(&choice);
         assert_eq!(words.tag(), Words::of_system().tag());
         assert_eq!(words.units(), Units::Inch);
     }

@@ -1,13 +1,14 @@
-//! What can be wrong with object, cord and tube, and why nothing fits: one sentence each.
+//! What can be wrong in the form for object, cord and tube, and why nothing fits: one sentence
+//! each.
 
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
-use super::args::Selector;
 use super::lengths::{Length, at_hand as there_is, bound, cut, cut_of, enough, fine};
+use super::selectors::Selector;
 use super::{Sentence, Words};
 use crate::bench::{
-    BenchError, Counted, Give, LengthError, Millimetres, Misfit, Prices, RigError, RoomCure,
-    STANDARD_CORDS, ShapeError, Thread,
+    BenchError, Give, LengthError, Millimetres, Misfit, Prices, RigError, RoomCure, STANDARD_CORDS,
+    ShapeError, Thread,
 };
 use crate::guide::{NameError, Rack, SetupError, SetupField};
 
@@ -99,12 +100,8 @@ impl Words {
                 least,
                 most,
             } => {
-                let counted = match counted {
-                    Counted::Rows => "rows",
-                    Counted::Holes => "holes",
-                };
                 let args = fluent_args! {
-                    "counted" => counted, "given" => *given, "least" => *least, "most" => *most,
+                    "counted" => counted.selector(), "given" => *given, "least" => *least, "most" => *most,
                 };
                 self.sentence("ask-count-range", &args)
             }
@@ -336,11 +333,5 @@ fn example(asking: SetupField) -> &'static str {
         SetupField::Rows | SetupField::Thread => "12",
         SetupField::Firm => "soft",
         SetupField::Give => "1.62",
-    }
-}
-
-impl Selector for SetupField {
-    fn selector(self) -> &'static str {
-        self.into()
     }
 }
