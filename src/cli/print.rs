@@ -16,14 +16,15 @@ pub(super) fn print(
     let mut out = BufWriter::new(io::stdout().lock());
     match write(&mut out).and_then(|()| out.flush()) {
         Err(fault) if fault.kind() == ErrorKind::BrokenPipe => Ok(()),
-        Err(fault) => {
-            let reason = fault.to_string();
-            Err(Complaint::failure(
-                words.plainly("output-failed", &[("reason", &reason)]),
-            ))
-        }
+        Err(fault) => Err(failed(words, &fault)),
         Ok(()) => Ok(()),
     }
+}
+
+/// The complaint about output that cannot be written.
+pub(super) fn failed(words: &Words, fault: &io::Error) -> Complaint {
+    let reason = fault.to_string();
+    Complaint::failure(words.plainly("output-failed", &[("reason", &reason)]))
 }
 
 /// Writes one JSON document.

@@ -1,6 +1,6 @@
 //! `marlinspeak shelf`: the ties that are kept, as files to hand on, to back up and to check.
 
-use std::io::{self, ErrorKind, Write};
+use std::io::{self, Write};
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
@@ -9,6 +9,7 @@ use jiff::Timestamp;
 use serde::Serialize;
 
 use super::Complaint;
+use super::print::{self, print};
 use crate::files::FileError;
 use crate::shelf::{
     DocumentState, IfThere, ImportOutcome, Shelf, ShelfError, ShelfTrouble, Shelved, Tie, TieId,
@@ -78,22 +79,10 @@ enum ShelfCommand {
 
 /// Does what is asked and gives the exit code.
 pub(super) fn run(asked: &ShelfOptions, words: &Words) -> Result<ExitCode, Complaint> {
-    let runner = Runner {
-        shelf: Shelf::default_dir()
-            .and_then(Shelf::open)
-            .map_err(|error| complaint(&error, words))?,
-        words,
-    };
-    runner
-        .serve(&asked.command)
-        .map_err(|failure| match failure {
-            ShelfCommandError::Shelf(error) => complaint(&error, words),
-            ShelfCommandError::Output(fault) => {
-                let reason = fault.to_string();
-                Complaint::failure(words.plainly("output-failed", &[("reason", &reason)]))
-            }
-            ShelfCommandError::Sentence(sentence) => Complaint::input(sentence),
-        })
+    let shelf = Shelf::default_dir()
+        .and_then(Shelf::open)
+        .map_err(|error| complaint(&error, words))?;
+    Runner { shelf, words }.run(&asked.command)
 }
 
 /// Names that no tie has and files that are there are slips of the command line; the rest
@@ -108,75 +97,71 @@ fn complaint(error: &ShelfError, words: &Words) -> Complaint {
     }
 }
 
-enum ShelfCommandError {
-    Shelf(ShelfError),
-    Output(io::Error),
-    Sentence(String),
-}
-
-impl From<ShelfError> for ShelfCommandError {
-    fn from(error: ShelfError) -> Self {
-        Self::Shelf(error)
-    }
-}
-
+/// What carries out a command on the shelf, and tells of it in these words.
 struct Runner<'a> {
     shelf: Shelf,
     words: &'a Words,
 }
 
 impl Runner<'_> {
-    fn serve(&self, command: &ShelfCommand) -> Result<ExitCode, ShelfCommandError> {
+    fn run(&self, command: &ShelfCommand) -> Result<ExitCode, Complaint> {
         match command {
             ShelfCommand::List { json } => self.list(*json),
             ShelfCommand::Export { tie, file, replace } => {
-                let id = TieId::parse(tie)?;
-                self.shelf.export(&id, file, if_there(*replace))?;
-                self.say(
-                    "shelf-exported",
-                    &[("id", id.as_str()), ("file", &shown(file))],
-                )
+                let id = self.id(tie)?;
+                self.done(self.shelf.export(&id, file, if_there(*replace)))?;
+                let texts = [("id", id.as_str()), ("file", &shown(file))];
+                self.say("shelf-exported", &texts)
             }
             ShelfCommand::Import { file } => self.import(file),
             ShelfCommand::Verify { json } => self.verify(*json),
             ShelfCommand::Backup { file, replace } => {
-                let backup = self.shelf.backup(file, if_there(*replace))?;
-                print(self.words.backed_up(file, &backup).shown())?;
+                let backup = self.done(self.shelf.backup(file, if_there(*replace)))?;
+                self.print(self.words.backed_up(file, &backup).shown())?;
                 self.complain_of(&backup.left_out)
             }
             ShelfCommand::Restore { file } => self.restore(file),
             ShelfCommand::Delete { tie } => {
-                let id = TieId::parse(tie)?;
-                self.shelf.delete(&id)?;
+                let id = self.id(tie)?;
+                self.done(self.shelf.delete(&id))?;
                 self.say("shelf-deleted", &[("id", id.as_str())])
             }
             ShelfCommand::Undo { tie } => {
-                let id = TieId::parse(tie)?;
-                let deleted = self.shelf.deleted()?;
+                let id = self.id(tie)?;
+                let deleted = self.done(self.shelf.deleted())?;
                 let Some(deleted) = deleted.iter().rev().find(|deleted| *deleted.id() == id) else {
                     let texts = [("id", id.as_str())];
-                    return Err(ShelfCommandError::Sentence(
+                    return Err(Complaint::input(
                         self.words.plainly("shelf-not-deleted", &texts),
                     ));
                 };
-                let id = self.shelf.undo_delete(deleted)?;
+                let id = self.done(self.shelf.undo_delete(deleted))?;
                 self.say("shelf-undone", &[("id", id.as_str())])
             }
         }
     }
 
-    fn say(
-        &self,
-        message: &str,
-        texts: &[(&'static str, &str)],
-    ) -> Result<ExitCode, ShelfCommandError> {
-        print(&self.words.plainly(message, texts))?;
+    fn id(&self, text: &str) -> Result<TieId, Complaint> {
+        self.done(TieId::parse(text))
+    }
+
+    /// What the shelf has done, or why it could not, as a sentence.
+    fn done<T>(&self, result: Result<T, ShelfError>) -> Result<T, Complaint> {
+        result.map_err(|error| complaint(&error, self.words))
+    }
+
+    fn print(&self, line: &str) -> Result<(), Complaint> {
+        print(self.words, |out| writeln!(out, "{line}"))
+    }
+
+    fn say(&self, message: &str, texts: &[(&'static str, &str)]) -> Result<ExitCode, Complaint> {
+        self.print(&self.words.plainly(message, texts))?;
         Ok(ExitCode::SUCCESS)
     }
 
-    fn list(&self, json: bool) -> Result<ExitCode, ShelfCommandError> {
-        let listing = self.shelf.list()?;
-        let ledger = self.shelf.ledger()?;
+    fn list(&self, json: bool) -> Result<ExitCode, Complaint> {
+        let listing = self.done(self.shelf.list())?;
+        let ledger = self.done(self.shelf.ledger())?;
         let now = Timestamp::now();
         let is_logged = |tie: &Tie| ledger.entries.iter().any(|entry| entry.tie == *tie.id());
         let ties: Vec<Shelved> = listing
@@ -197,11 +182,11 @@ impl Runner<'_> {
                     .map(|trouble| self.words.shelf_error(&trouble.error).into())
                     .collect(),
             };
-            print_json(&list)?;
+            print(self.words, |out| print::json(out, &list))?;
         } else {
             if ties.is_empty() {
                 let folder = shown(self.shelf.folder());
-                print(&self.words.plainly("shelf-no-ties", &[("folder", &folder)]))?;
+                self.print(&self.words.plainly("shelf-no-ties", &[("folder", &folder)]))?;
             }
             for row in &ties {
                 let stand = self.words.tie_stand(row);
@@ -211,18 +196,18 @@ impl Runner<'_> {
                     row.tie.id(),
                     row.tie.name
                 );
-                print(line.trim_end())?;
+                self.print(line.trim_end())?;
             }
             if !ledger.entries.is_empty() {
-                print(&self.words.totals(&ledger.totals()))?;
+                self.print(&self.words.totals(&ledger.totals()))?;
             }
         }
         let errors: Vec<ShelfError> = troubles.iter().map(|one| one.error.clone()).collect();
         self.complain_of(&errors)
     }
 
-    fn import(&self, file: &Path) -> Result<ExitCode, ShelfCommandError> {
-        let imported = self.shelf.import(file)?;
+    fn import(&self, file: &Path) -> Result<ExitCode, Complaint> {
+        let imported = self.done(self.shelf.import(file))?;
         let (fate, was) = match &imported.fate {
             ImportOutcome::Kept => ("kept", ""),
             ImportOutcome::Renumbered { was } => ("renumbered", was.as_str()),
@@ -236,9 +221,9 @@ impl Runner<'_> {
         self.say("shelf-imported", &texts)
     }
 
-    fn restore(&self, file: &Path) -> Result<ExitCode, ShelfCommandError> {
-        let restored = self.shelf.restore(file)?;
-        print(self.words.brought_in(file, &restored).shown())?;
+    fn restore(&self, file: &Path) -> Result<ExitCode, Complaint> {
+        let restored = self.done(self.shelf.restore(file))?;
+        self.print(self.words.brought_in(file, &restored).shown())?;
         let is_whole = restored.faults.is_empty() && restored.missing == 0;
         Ok(if is_whole {
             ExitCode::SUCCESS
@@ -247,27 +232,28 @@ impl Runner<'_> {
         })
     }
 
-    fn verify(&self, json: bool) -> Result<ExitCode, ShelfCommandError> {
-        let documents = self.shelf.verify()?;
+    fn verify(&self, json: bool) -> Result<ExitCode, Complaint> {
+        let documents = self.done(self.shelf.verify())?;
         let is_whole = |one: &&VerifiedFile| {
             matches!(one.state, DocumentState::Whole | DocumentState::SetAside)
         };
         let all_whole = documents.iter().all(|one| is_whole(&one));
         if json {
             let forms = documents.iter().map(|one| self.verified(one)).collect();
-            print_json(&VerifyForm {
+            let verified = VerifyForm {
                 whole: all_whole,
                 documents: forms,
-            })?;
+            };
+            print(self.words, |out| print::json(out, &verified))?;
         } else {
             for why in documents.iter().filter_map(|one| self.verified(one).why) {
-                print(&why)?;
+                self.print(&why)?;
             }
             if all_whole {
                 let whole = documents
                     .iter()
                     .filter(|one| matches!(one.state, DocumentState::Whole));
-                print(&self.words.all_whole(whole.count()))?;
+                self.print(&self.words.all_whole(whole.count()))?;
             }
         }
         Ok(if all_whole {
@@ -293,10 +279,10 @@ impl Runner<'_> {
     }
 
     /// A sentence for each on standard error; the exit code says whether there was any.
-    fn complain_of(&self, errors: &[ShelfError]) -> Result<ExitCode, ShelfCommandError> {
+    fn complain_of(&self, errors: &[ShelfError]) -> Result<ExitCode, Complaint> {
         for error in errors {
             writeln!(io::stderr(), "{}", self.words.shelf_error(error))
-                .map_err(ShelfCommandError::Output)?;
+                .map_err(|fault| print::failed(self.words, &fault))?;
         }
         Ok(if errors.is_empty() {
             ExitCode::SUCCESS
@@ -316,22 +302,6 @@ fn if_there(replace: bool) -> IfThere {
 
 fn shown(path: &Path) -> String {
     path.display().to_string()
-}
-
-/// Prints a line. Whoever reads may have seen enough: `marlinspeak shelf list | head`.
-fn print(line: &str) -> Result<(), ShelfCommandError> {
-    match writeln!(io::stdout(), "{line}") {
-        Err(fault) if fault.kind() != ErrorKind::BrokenPipe => {
-            Err(ShelfCommandError::Output(fault))
-        }
-        _ => Ok(()),
-    }
-}
-
-fn print_json(document: &impl Serialize) -> Result<(), ShelfCommandError> {
-    let text =
-        serde_json::to_string(document).map_err(|error| ShelfCommandError::Output(error.into()))?;
-    print(&text)
 }
 
 #[derive(Serialize)]

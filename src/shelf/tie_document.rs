@@ -169,7 +169,7 @@ impl TieDocument {
             .with_cords(self.cords)
             .map_err(|error| {
                 DocumentError::shape(format!(
-                    "`cords` has {} names for {} strands in {} passes",
+                    "`cords` has {} names; the knot has strands: {}, passes: {}",
                     error.given, error.strands, error.passes
                 ))
             })?;

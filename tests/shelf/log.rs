@@ -382,7 +382,9 @@ fn a_newer_entry_is_left_alone() {
 
 #[test]
 fn entries_out_of_range_are_refused() {
-    let whole = String::from_utf8(write_entry(&measured(&five_by_six(), 40.0, 1.0, 1.0)).unwrap());
+    let mut entry = measured(&five_by_six(), 40.0, 1.0, 1.0);
+    entry.cord.as_mut().unwrap().grams_per_metre = Some(6.5);
+    let whole = String::from_utf8(write_entry(&entry).unwrap());
     let whole: serde_json::Value = serde_json::from_str(&whole.unwrap()).unwrap();
     let with = |pointer: &str, value: serde_json::Value| {
         let mut changed = whole.clone();
@@ -401,6 +403,9 @@ fn entries_out_of_range_are_refused() {
         ("/width", "wide".into()),
         ("/minutes", 1e7.into()),
         ("/cord/diameter", (-4).into()),
+        ("/cord/grams_per_metre", (-6).into()),
+        ("/cord/grams_per_metre", 1e7.into()),
+        ("/worked/seconds", (-1).into()),
         ("/logged", "in spring".into()),
         ("/version", "1".into()),
     ] {

@@ -80,6 +80,59 @@ fn a_document_written_by_hand_keeps_what_this_version_does_not_know() {
 }
 
 #[test]
+fn a_document_of_version_1_is_read_field_by_field_and_written_so_that_its_reader_knows_it() {
+    let old = include_bytes!("../data/ties/version-1.json");
+    let tie = read_tie(old).unwrap();
+    assert_eq!(tie.plan.cords(), ["white", "tan"]);
+    assert_eq!((tie.lesson, tie.is_put_away), (Some(3), true));
+    assert_eq!(tie.work_time.legs_timed(), 7);
+    assert!((tie.work_time.seconds() - 512.4).abs() < 1e-9);
+    let setup = tie.plan.setup.as_ref().unwrap();
+    assert_eq!(setup.cord.name.as_deref(), Some("tarred marline"));
+    assert_eq!(setup.tube.rows(), Some(&[12, 16][..]));
+    assert!((setup.correction.length() - 1.05).abs() < 1e-12);
+    assert!(tie.unknown.is_empty(), "{:?}", tie.unknown);
+    // Every field has the name and the form that it always had.
+    let old: Value = serde_json::from_slice(old).unwrap();
+    let new: Value = serde_json::from_slice(&write_tie(&tie).unwrap()).unwrap();
+    assert_eq!(new, old);
+}
+
+#[test]
+fn a_field_that_is_not_what_it_should_be_is_damage_with_its_name() {
+    let whole: Value =
+        serde_json::from_slice(include_bytes!("../data/ties/version-1.json")).unwrap();
+    for (pointer, value, said) in [
+        ("/lesson", json!("third"), "`lesson`"),
+        ("/lesson", json!(-1), "`lesson`"),
+        ("/put_away", json!("yes"), "`put_away`"),
+        ("/worked/seconds", json!("long"), "`worked"),
+        ("/worked/legs", json!({ "soon": 1 }), "`worked`"),
+        ("/cords", json!("white"), "`cords`"),
+        (
+            "/cords",
+            json!(["white", "tan", "blue"]),
+            "`cords` has 3 names; the knot has strands: 1, passes: 2",
+        ),
+        (
+            "/cord/grams_per_metre",
+            json!(-6.5),
+            "`cord.grams_per_metre`",
+        ),
+        ("/cord/diameter", json!("thin"), "`cord.diameter`"),
+        ("/tube/wall", json!(0), "`tube.wall`"),
+    ] {
+        let mut broken = whole.clone();
+        broken.as_object_mut().unwrap().remove("checksum");
+        read_tie(broken.to_string().as_bytes()).unwrap();
+        *broken.pointer_mut(pointer).unwrap() = value;
+        let error = read_tie(broken.to_string().as_bytes()).unwrap_err();
+        let error = error.to_string();
+        assert!(error.contains(said), "{pointer}: {error}");
+    }
+}
+
+#[test]
 fn a_changed_document_with_its_old_checksum_is_damage() {
     let whole = String::from_utf8(write_tie(&five_by_six()).unwrap()).unwrap();
     let changed = whole.replace("\"leg\": 1", "\"leg\": 2");
