@@ -9,9 +9,9 @@ use std::path::Path;
 use hands::Hands;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
-use marlinspeak::app::{Message, PlanField};
+use marlinspeak::app::Message;
 use marlinspeak::bench::{Cord, Counts, FitWish, Millimetres, Object, Tube, fit};
-use marlinspeak::guide::Phase;
+use marlinspeak::guide::{Phase, SetupField};
 use marlinspeak::shelf::PresetsFile;
 use tempfile::TempDir;
 
@@ -28,7 +28,7 @@ fn press(hands: &mut Hands, key: Named) {
     hands.press(Key::Named(key));
 }
 
-fn type_in(hands: &mut Hands, field: PlanField, text: &str) {
+fn type_in(hands: &mut Hands, field: SetupField, text: &str) {
     // As a hand does: one letter after the other.
     for end in 1..=text.len() {
         hands.tell(Message::planned(field, &text[..end]));
@@ -44,9 +44,9 @@ fn open(folder: &Path) -> Hands {
 
 /// A tiller in the loft: 30 mm thick, 30 mm of it to be covered with 4 mm cord.
 fn tiller(hands: &mut Hands) {
-    type_in(hands, PlanField::Object, "30");
-    type_in(hands, PlanField::Cover, "3cm");
-    type_in(hands, PlanField::Cord, "III");
+    type_in(hands, SetupField::Object, "30");
+    type_in(hands, SetupField::Cover, "3cm");
+    type_in(hands, SetupField::Cord, "III");
 }
 
 /// The counts that `fit` names for the tiller, best first.
@@ -75,7 +75,7 @@ fn the_screen_says_itself_and_asks_for_what_it_needs() {
          on, the arrows up and down choose a knot, Enter takes it."
     );
     assert!(hands.sees("How thick is the object? Measure across it, or round it with a tape."));
-    type_in(&mut hands, PlanField::Object, "30");
+    type_in(&mut hands, SetupField::Object, "30");
     assert!(hands.sees("How much of it is to be covered?"));
     press(&mut hands, TAB);
     assert_eq!(hands.last_said(), "Length to cover.");
@@ -91,8 +91,8 @@ fn knots_are_found_while_typing() {
     let best = answers(None);
     assert!(hands.sees(&named(best[0])) && hands.sees(&named(best[1])));
     // Another tube, other knots; only those it takes.
-    type_in(&mut hands, PlanField::Tube, "40");
-    type_in(&mut hands, PlanField::Rows, "12");
+    type_in(&mut hands, SetupField::Tube, "40");
+    type_in(&mut hands, SetupField::Rows, "12");
     let tube = Tube::ringed(mm(40.0), &[12]).unwrap();
     let best = answers(Some(&tube));
     assert!(hands.sees(&named(best[0])) && hands.sees(&named(best[1])));
@@ -147,18 +147,18 @@ fn what_is_wrong_stands_beside_its_field_and_is_said() {
     tiller(&mut hands);
     for (field, text, sentence) in [
         (
-            PlanField::Cord,
+            SetupField::Cord,
             "II",
             "Cord II has no published thickness: measure yours and give that, such as 4mm.",
         ),
         (
-            PlanField::Cover,
+            SetupField::Cover,
             "0",
             "The length to be covered must be more than nought and “0” is not: give a length \
              such as 30mm.",
         ),
         (
-            PlanField::Rows,
+            SetupField::Rows,
             "12",
             "Rows belong to a tube and none is given: add its diameter, such as 40mm.",
         ),
@@ -176,7 +176,7 @@ fn what_is_wrong_stands_beside_its_field_and_is_said() {
         press(&mut hands, Named::Enter);
         assert_eq!(hands.last_said(), sentence);
     }
-    type_in(&mut hands, PlanField::Cover, "3mm");
+    type_in(&mut hands, SetupField::Cover, "3mm");
     assert!(!hands.sees(&named(answers(None)[0])));
     press(&mut hands, Named::Enter);
     assert!(
@@ -191,9 +191,9 @@ fn enter_takes_the_knot_and_leads_through_the_rig_first() {
     let folder = TempDir::new().unwrap();
     let mut hands = open(folder.path());
     tiller(&mut hands);
-    type_in(&mut hands, PlanField::Tube, "40");
-    type_in(&mut hands, PlanField::Rows, "12,16");
-    type_in(&mut hands, PlanField::Thread, "#8");
+    type_in(&mut hands, SetupField::Tube, "40");
+    type_in(&mut hands, SetupField::Rows, "12,16");
+    type_in(&mut hands, SetupField::Thread, "#8");
     press(&mut hands, DOWN);
     press(&mut hands, Named::Enter);
     assert!(
@@ -212,7 +212,7 @@ fn enter_takes_the_knot_and_leads_through_the_rig_first() {
     let tie = hands.shelf().list().unwrap().ties.remove(0);
     let plan = &tie.plan;
     assert_eq!(Counts::from(plan.laying()), counts);
-    let setup = plan.setup.as_ref().unwrap();
+    let setup = plan.setup().unwrap();
     assert_eq!(setup.tube.rows(), Some(&[12, 16][..]));
     assert_eq!(setup.finish.unwrap().around, mm(30.0));
     for _ in 0..6 {
@@ -228,8 +228,8 @@ fn the_place_in_the_rig_and_the_setup_survive_a_restart() {
     let folder = TempDir::new().unwrap();
     let mut hands = open(folder.path());
     tiller(&mut hands);
-    type_in(&mut hands, PlanField::Tube, "40");
-    type_in(&mut hands, PlanField::Rows, "12");
+    type_in(&mut hands, SetupField::Tube, "40");
+    type_in(&mut hands, SetupField::Rows, "12");
     press(&mut hands, Named::Enter);
     for _ in 0..7 {
         press(&mut hands, SPACE);
@@ -291,11 +291,11 @@ fn page_down_goes_through_what_is_known_and_kept() {
     rack.keep_tube("oak", &tube).unwrap();
     rack.keep_cord("blue", &Cord::new(mm(4.0))).unwrap();
     let mut hands = open(folder.path());
-    type_in(&mut hands, PlanField::Object, "94.25");
+    type_in(&mut hands, SetupField::Object, "94.25");
     press(&mut hands, Named::PageDown);
     assert!(hands.sees("Its girth"));
     press(&mut hands, TAB);
-    type_in(&mut hands, PlanField::Cover, "30");
+    type_in(&mut hands, SetupField::Cover, "30");
     press(&mut hands, TAB);
     // Round from the first standard to the last cord that is kept.
     press(&mut hands, Named::PageUp);
@@ -308,7 +308,7 @@ fn page_down_goes_through_what_is_known_and_kept() {
     press(&mut hands, Named::PageDown);
     press(&mut hands, Named::Enter);
     let tie = hands.shelf().list().unwrap().ties.remove(0);
-    let setup = tie.plan.setup.clone().unwrap();
+    let setup = tie.plan.setup().unwrap();
     assert_eq!(setup.tube, tube);
     assert_eq!(setup.cord.name.as_deref(), Some("blue"));
     assert!((setup.finish.unwrap().around.get() - 30.0).abs() < 0.01);

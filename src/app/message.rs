@@ -4,6 +4,7 @@ use iced::{Size, keyboard};
 
 use super::screens::{ScreenMessage, ShelfMessage, log, plan, start};
 use super::services::ServiceEvent;
+use crate::guide::SetupField;
 use crate::pedal::InputEvent;
 use crate::session::{Event, InHand, LogField};
 use crate::shelf::{Entry, ShelfError};
@@ -56,7 +57,7 @@ impl Message {
     }
 
     /// A text typed into a field of the plan screen's form.
-    pub fn planned(field: plan::PlanField, text: &str) -> Self {
+    pub fn planned(field: SetupField, text: &str) -> Self {
         let message = plan::Message::Typed(field, text.to_owned());
         Self::Screen(ScreenMessage::Plan(message))
     }

@@ -27,7 +27,6 @@ use iced::{Settings, Size, window};
 pub use application::App;
 pub use message::Message;
 pub use picture_view::PictureView;
-pub use screens::plan::PlanField;
 pub use screens::start::StartField;
 pub use services::{PlatformServices, ServiceEvent, Services};
 pub use theme::{of as theme_of, theme};

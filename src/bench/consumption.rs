@@ -101,8 +101,9 @@ impl Consumption {
         Millimetres::computed(f64::from(self.counts.passes()) * self.per_pass().get())
     }
 
-    /// One strand in so many passes, with tails and holding.
-    fn piece(&self, passes: u16) -> Millimetres {
+    /// A piece that makes one strand in so many passes: length to cut, tails and holding
+    /// included.
+    pub fn piece(&self, passes: u16) -> Millimetres {
         let pass = self.per_pass().get() / f64::from(self.counts.strands());
         Millimetres::computed(f64::from(passes) * pass + self.allowances.total().get())
     }

@@ -1,6 +1,6 @@
 //! What to put in the bag for a tie.
 
-use super::{BenchError, Cord, HexKey, Layout, Millimetres, Rig, Thread, Tube};
+use super::{BenchError, Cord, CordPiece, HexKey, Layout, Millimetres, Rig, Thread, Tube};
 
 /// A cord and the passes it makes.
 #[derive(Clone, Debug, PartialEq)]
@@ -58,11 +58,29 @@ pub enum KitItem {
     },
 }
 
+impl KitItem {
+    /// So many pieces of a cord, each of this length.
+    pub fn cord(cord: Cord, pieces: u16, length: Millimetres) -> Self {
+        let grams = cord.grams(length).map(|grams| grams * f64::from(pieces));
+        Self::Cord {
+            cord,
+            pieces,
+            length,
+            grams,
+        }
+    }
+}
+
 /// The bag for this rig, with these cords in the order in which they are laid.
 ///
 /// # Errors
 /// [`BenchError::PassesShared`] when the cords do not make the passes of the knot.
 pub fn kit(rig: &Rig, tube: &Tube, cords: &[PassCord]) -> Result<Vec<KitItem>, BenchError> {
+    Ok(bag(rig, tube, cord_items(rig, cords)?))
+}
+
+/// The bag for this rig with these items of cord.
+pub fn bag(rig: &Rig, tube: &Tube, cords: impl IntoIterator<Item = KitItem>) -> Vec<KitItem> {
     let mut items = vec![
         KitItem::Tube {
             diameter: tube.diameter,
@@ -74,7 +92,7 @@ pub fn kit(rig: &Rig, tube: &Tube, cords: &[PassCord]) -> Result<Vec<KitItem>, B
         },
     ];
     items.extend(rig.hex_key.map(KitItem::HexKey));
-    items.extend(cord_items(rig, cords)?);
+    items.extend(cords);
     items.push(KitItem::Tape { length: rig.tape });
     if let Layout::Strip(strip) = &rig.layout {
         items.push(KitItem::Strip {
@@ -82,26 +100,16 @@ pub fn kit(rig: &Rig, tube: &Tube, cords: &[PassCord]) -> Result<Vec<KitItem>, B
         });
     }
     items.push(KitItem::Picks { count: 1 });
-    Ok(items)
+    items
 }
 
 fn cord_items(rig: &Rig, cords: &[PassCord]) -> Result<Vec<KitItem>, BenchError> {
     let passes: Vec<u16> = cords.iter().map(|cord| cord.passes).collect();
     let pieces = rig.cord.pieces(&passes)?;
-    let strands = rig.counts.strands();
     // The strands of one knot are alike, so the first stands for all.
     let first = pieces.iter().filter(|piece| piece.strand == 1);
-    Ok(cords
-        .iter()
-        .zip(first)
-        .map(|(given, piece)| KitItem::Cord {
-            cord: given.cord.clone(),
-            pieces: strands,
-            length: piece.length,
-            grams: given
-                .cord
-                .grams(piece.length)
-                .map(|grams| grams * f64::from(strands)),
-        })
-        .collect())
+    let item = |(given, piece): (&PassCord, &CordPiece)| {
+        KitItem::cord(given.cord.clone(), rig.counts.strands(), piece.length)
+    };
+    Ok(cords.iter().zip(first).map(item).collect())
 }

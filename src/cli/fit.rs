@@ -8,7 +8,7 @@ use serde::Serialize;
 
 use super::Complaint;
 use super::print::{json, print, rounded};
-use super::setup_options::{PriceOptions, SetupOptions, ledger, rack_for};
+use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_for};
 use crate::bench::{FitAnswer, FitFilter, FitWeave, LeastCover, MOST_PASSES};
 use crate::guide::FitQuestion;
 use crate::words::Words;
@@ -64,9 +64,9 @@ pub(super) fn run(asked: &FitOptions, words: &Words) -> Result<(), Complaint> {
     let most = number(words, "--most", asked.most.as_deref(), [1, 9999], 20)?;
     let prices = asked.prices.prices(words)?;
     let form = asked.setup.form(words)?;
-    let rack = rack_for(&form, words)?;
+    let presets = presets_for(&form, words)?;
     let question = form
-        .question(&rack)
+        .question(&presets)
         .map_err(|error| Complaint::input(words.setup_error(&error)))?;
     let question = asked.filter.narrow(question, words)?;
     let question = ledger(words)?.teach(question);
@@ -79,14 +79,14 @@ pub(super) fn run(asked: &FitOptions, words: &Words) -> Result<(), Complaint> {
         let knots = answers
             .iter()
             .take(most.unwrap_or(usize::MAX))
-            .map(|answer| KnotForm::of(answer, prices.cost(answer.cord, answer.minutes)))
+            .map(|answer| FitKnotForm::of(answer, prices.cost(answer.cord, answer.minutes)))
             .collect();
-        return print(words, |out| json(out, &Document { knots }));
+        return print(words, |out| json(out, &FitDocument { knots }));
     }
     let shown = most.unwrap_or(MOST).min(answers.len());
     let mut notes = Vec::new();
     notes.extend(
-        form.understood(&rack)
+        form.understood(&presets)
             .map(|cord| words.cord_understood(cord)),
     );
     notes.push(words.fit_times(&question));
@@ -193,12 +193,12 @@ fn table(
 }
 
 #[derive(Serialize)]
-struct Document {
-    knots: Vec<KnotForm>,
+struct FitDocument {
+    knots: Vec<FitKnotForm>,
 }
 
 #[derive(Serialize)]
-struct KnotForm {
+struct FitKnotForm {
     leads: u16,
     bights: u16,
     /// Bights nested at each rim, and the top row that the first cord lands in: always 1 for a
@@ -224,7 +224,7 @@ struct KnotForm {
     cost: Option<f64>,
 }
 
-impl KnotForm {
+impl FitKnotForm {
     fn of(answer: &FitAnswer, cost: Option<f64>) -> Self {
         let FitAnswer {
             counts,

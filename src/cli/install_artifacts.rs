@@ -7,12 +7,11 @@ use std::fs;
 use std::io;
 use std::path::{Path, PathBuf};
 
-use clap::{Args, CommandFactory as _};
+use clap::{Args, Command};
 use clap_complete::Shell;
 use clap_mangen::Man;
 
 use super::Complaint;
-use super::options::Options;
 use crate::picture::{ICON_SIZES, icon_png, icon_svg};
 use crate::words::Words;
 
@@ -52,22 +51,26 @@ pub(super) struct InstallArtifactsOptions {
     folder: PathBuf,
 }
 
-/// Writes `man`, `completions` and `icons` into the folder.
-pub(super) fn run(asked: &InstallArtifactsOptions, words: &Words) -> Result<(), Complaint> {
-    write_all(&asked.folder).map_err(|error| {
+/// Writes `man`, `completions` and `icons` into the folder; `program` is the whole command line.
+pub(super) fn run(
+    asked: &InstallArtifactsOptions,
+    program: &Command,
+    words: &Words,
+) -> Result<(), Complaint> {
+    write_all(program, &asked.folder).map_err(|error| {
         let reason = format!("{}: {error}", asked.folder.display());
         Complaint::failure(words.plainly("output-failed", &[("reason", &reason)]))
     })
 }
 
-fn write_all(folder: &Path) -> io::Result<()> {
+fn write_all(program: &Command, folder: &Path) -> io::Result<()> {
     let [man, completions, icons] = ["man", "completions", "icons"].map(|name| folder.join(name));
     for folder in [&man, &completions, &icons] {
         fs::create_dir_all(folder)?;
     }
-    pages(&Options::command(), &man)?;
+    pages(program, &man)?;
     for shell in [Shell::Bash, Shell::Zsh, Shell::Fish] {
-        clap_complete::generate_to(shell, &mut shown(), NAME, &completions)?;
+        clap_complete::generate_to(shell, &mut shown(program), NAME, &completions)?;
     }
     let svg = icon_svg().map_err(io::Error::other)?;
     fs::write(icons.join(format!("{NAME}.svg")), svg)?;
@@ -79,25 +82,24 @@ fn write_all(folder: &Path) -> io::Result<()> {
 }
 
 /// The definitions without what is hidden: completions would offer it.
-fn shown() -> clap::Command {
-    let all = Options::command();
-    let visible: Vec<clap::Command> = all
+fn shown(program: &Command) -> Command {
+    let visible: Vec<Command> = program
         .get_subcommands()
         .filter(|command| !command.is_hide_set())
         .cloned()
         .collect();
-    let mut shown = clap::Command::new(NAME)
+    let mut shown = Command::new(NAME)
         .version(env!("CARGO_PKG_VERSION"))
         .disable_help_subcommand(true)
         .subcommands(visible);
-    for option in all.get_arguments() {
+    for option in program.get_arguments() {
         shown = shown.arg(option.clone());
     }
     shown
 }
 
 /// A page for the program, and one for each command that is shown.
-fn pages(program: &clap::Command, folder: &Path) -> io::Result<()> {
+fn pages(program: &Command, folder: &Path) -> io::Result<()> {
     let mut built = program.clone();
     built.build();
     page(&built, NAME, FILES, folder)?;
@@ -116,7 +118,7 @@ fn pages(program: &clap::Command, folder: &Path) -> io::Result<()> {
     Ok(())
 }
 
-fn page(command: &clap::Command, name: &str, more: &str, folder: &Path) -> io::Result<()> {
+fn page(command: &Command, name: &str, more: &str, folder: &Path) -> io::Result<()> {
     let mut text = Vec::new();
     // The date would make two builds of the same source differ.
     Man::new(command.clone().display_name(name.to_owned()))

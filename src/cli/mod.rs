@@ -1,5 +1,6 @@
 //! The same knots from a terminal.
 
+mod command_line;
 mod complaint;
 mod doctor;
 mod fit;
@@ -16,10 +17,9 @@ pub mod tie;
 
 use std::process::ExitCode;
 
-use clap::Parser;
-
+use clap::{CommandFactory as _, Parser as _};
+use command_line::{Command, CommandLine};
 pub use complaint::{Complaint, words_for_trouble};
-use options::{Command, Options};
 
 use crate::guide::Plan;
 use crate::session::Wishes;
@@ -60,7 +60,7 @@ fn words(asked: Option<&str>) -> Result<Words, Complaint> {
 /// # Errors
 /// A [`Complaint`]: one sentence for standard error and an exit code.
 pub fn run() -> Result<Request, Complaint> {
-    let options = match Options::try_parse() {
+    let options = match CommandLine::try_parse() {
         Ok(options) => options,
         Err(error) => {
             return complaint::of_clap(&error).map(Request::Done);
@@ -93,7 +93,8 @@ pub fn run() -> Result<Request, Complaint> {
                 Command::Sheet(asked) => sheet::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
                 Command::Doctor => doctor::run(&words)?,
                 Command::InstallArtifacts(asked) => {
-                    install_artifacts::run(asked, &words).map(|()| ExitCode::SUCCESS)?
+                    install_artifacts::run(asked, &CommandLine::command(), &words)
+                        .map(|()| ExitCode::SUCCESS)?
                 }
             };
             Request::Done(code)

@@ -8,9 +8,9 @@ use serde::Serialize;
 use super::Complaint;
 use super::options::KnotOptions;
 use super::print::{json, print, rounded};
-use super::setup_options::{SetupOptions, rack_failed};
+use super::setup_options::{SetupOptions, presets_failed};
 use crate::bench::{Counts, Layout, Millimetres, Rig, RingPins};
-use crate::guide::{AtOnce, Place, Rack, Script, Setup, Task, What};
+use crate::guide::{AtOnce, Place, Presets, Script, Setup, Task, What};
 use crate::shelf::{PresetsFile, ShelfError};
 use crate::words::{Shown, Words};
 
@@ -34,21 +34,23 @@ pub(super) struct RigOptions {
 /// Prints the rigging.
 pub(super) fn run(asked: &RigOptions, words: &Words) -> Result<(), Complaint> {
     let plan = asked.setup.equip(asked.knot.plan(words)?, words)?;
-    let named = |error| Complaint::input(words.name_error(&error));
-    let tube_name = asked.keep_tube.as_deref().map(Rack::tube_name);
+    let named = |error| Complaint::input(words.preset_name_error(&error));
+    let tube_name = asked.keep_tube.as_deref().map(Presets::tube_name);
     let tube_name = tube_name.transpose().map_err(named)?;
-    let cord_name = asked.keep_cord.as_deref().map(Rack::cord_name);
+    let cord_name = asked.keep_cord.as_deref().map(Presets::cord_name);
     let cord_name = cord_name.transpose().map_err(named)?;
     let script = Script::new(plan, AtOnce::default());
     let (Some(rigging), Some(rig), Some(setup)) =
-        (script.rigging(), script.rig(), &script.plan().setup)
+        (script.rigging(), script.rig(), script.plan().setup())
     else {
         return Err(Complaint::input(words.plainly("rig-with-what", &[])));
     };
     keep(setup, tube_name.as_deref(), cord_name.as_deref())
-        .map_err(|error| rack_failed(&error, words))?;
+        .map_err(|error| presets_failed(&error, words))?;
     if asked.json {
-        return print(words, |out| json(out, &Document::of(rig, rigging.to_cut())));
+        return print(words, |out| {
+            json(out, &RigDocument::of(rig, rigging.to_cut()))
+        });
     }
     print(words, |out| {
         tell(out, &script, rig, setup, words)?;
@@ -65,12 +67,12 @@ fn keep(setup: &Setup, tube: Option<&str>, cord: Option<&str>) -> Result<(), She
     if tube.is_none() && cord.is_none() {
         return Ok(());
     }
-    let rack = PresetsFile::default_place()?;
+    let presets = PresetsFile::default_place()?;
     if let Some(name) = tube {
-        rack.keep_tube(name, &setup.tube)?;
+        presets.keep_tube(name, &setup.tube)?;
     }
     if let Some(name) = cord {
-        rack.keep_cord(name, &setup.cord)?;
+        presets.keep_cord(name, &setup.cord)?;
     }
     Ok(())
 }
@@ -123,7 +125,7 @@ fn tell(
 }
 
 #[derive(Serialize)]
-struct Document {
+struct RigDocument {
     bottom: RingForm,
     top: TopForm,
     staggered: bool,
@@ -149,7 +151,7 @@ struct TopForm {
     turn_half_hole: bool,
 }
 
-impl Document {
+impl RigDocument {
     fn of(rig: &Rig, to_cut: f64) -> Self {
         let (bottom, top) = match &rig.layout {
             Layout::Rings {

@@ -5,7 +5,6 @@ use serde::Serialize;
 use super::print::rounded;
 use crate::bench::{KitItem, Millimetres, RigCaution, Thread};
 use crate::guide::Task;
-use crate::knot::Rim;
 
 /// A thing for the bag.
 #[derive(Serialize)]
@@ -151,7 +150,7 @@ impl TaskForm {
                 key,
                 ..
             } => Self::Pins {
-                rim: rim_name(*rim),
+                rim: rim.into(),
                 holes: holes.clone(),
                 staggered: *staggered,
                 length_mm: mm(*length),
@@ -173,7 +172,7 @@ impl TaskForm {
                 spacing,
                 shift,
             } => Self::Strip {
-                rim: rim_name(*rim),
+                rim: rim.into(),
                 length_mm: mm(*length),
                 pitch_mm: mm(*pitch),
                 pins: *pins,
@@ -203,13 +202,6 @@ impl TaskForm {
                 tail_mm: mm(*tail),
             },
         }
-    }
-}
-
-fn rim_name(rim: Rim) -> &'static str {
-    match rim {
-        Rim::Bottom => "bottom",
-        Rim::Top => "top",
     }
 }
 

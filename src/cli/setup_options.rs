@@ -1,63 +1,73 @@
-//! Object, cord and tube, as options.
+//! Object, cord and tube, as options: one for each [`SetupField`].
 
 use std::path::PathBuf;
 
-use clap::Args;
+use clap::{Arg, ArgMatches, Args, Command, FromArgMatches};
+use strum::{EnumMessage as _, VariantArray as _};
 
 use super::Complaint;
 use crate::bench::{Counts, Prices};
-use crate::guide::{AtOnce, Plan, Rack, Rigging, Script, SetupField, SetupForm};
+use crate::guide::{Plan, Presets, Rigging, SetupField, SetupForm};
 use crate::shelf::{Ledger, PresetsFile, Shelf, ShelfError};
 use crate::words::Words;
 
-/// What is covered, with what, on what. Lengths are in millimetres, or with a unit: 30, 3cm,
-/// 1.25in, 5/32in, 5ft 3in.
-#[derive(Args)]
+/// What is covered, with what, on what: the options that were given, each with its text. Lengths
+/// are in millimetres, or with a unit: 30, 3cm, 1.25in, 5/32in, 5ft 3in.
+#[derive(Clone, Debug, Default)]
 pub(super) struct SetupOptions {
-    /// Diameter of the object
-    #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
-    object: Option<String>,
-    /// The way round the object, instead of its diameter
-    #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
-    girth: Option<String>,
-    /// Length of the object to be covered
-    #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
-    cover: Option<String>,
-    /// The cord: its diameter, a standard such as III or 550, or the name of one that is kept
-    #[arg(long, value_name = "LENGTH|NAME", allow_hyphen_values = true)]
-    cord: Option<String>,
-    /// What the cord is like: hard (round, keeps its shape), soft (braided or laid line) or flat
-    /// (ribbon, hollow braid) [default: soft, or as it was kept]
-    #[arg(long, value_name = "hard|soft|flat", allow_hyphen_values = true)]
-    firm: Option<String>,
-    /// How closely two bands of the cord lie with another between them, in cord diameters, such as
-    /// 1.7; instead of --firm
-    #[arg(long, value_name = "NUMBER", allow_hyphen_values = true)]
-    cord_give: Option<String>,
-    /// The tube: its diameter, or the name of one that is kept
-    #[arg(long, value_name = "LENGTH|NAME", allow_hyphen_values = true)]
-    tube: Option<String>,
-    /// Holes in each row of a ring, such as 12,16; a tube without rings has none
-    #[arg(long, value_name = "N,N…", allow_hyphen_values = true)]
-    rows: Option<String>,
-    /// Length of the pins
-    #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
-    pin: Option<String>,
-    /// Thread of the pins, such as #8 or M4
-    #[arg(long, value_name = "THREAD", allow_hyphen_values = true)]
-    thread: Option<String>,
-    /// Thickness of what the pins are screwed through
-    #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
-    wall: Option<String>,
-    /// Width of each ring along the tube
-    #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
-    ring_width: Option<String>,
-    /// Length of the tube
-    #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
-    tube_length: Option<String>,
-    /// Cord at hand
-    #[arg(long, value_name = "LENGTH", allow_hyphen_values = true)]
-    have: Option<String>,
+    given: Vec<(SetupField, String)>,
+}
+
+impl Args for SetupOptions {
+    fn augment_args(command: Command) -> Command {
+        command.args(SetupField::VARIANTS.iter().map(|field| option(*field)))
+    }
+
+    fn augment_args_for_update(command: Command) -> Command {
+        Self::augment_args(command)
+    }
+}
+
+impl FromArgMatches for SetupOptions {
+    fn from_arg_matches(matches: &ArgMatches) -> Result<Self, clap::Error> {
+        let given = SetupField::VARIANTS.iter().filter_map(|field| {
+            let text = matches.get_one::<String>(name(*field))?;
+            Some((*field, text.clone()))
+        });
+        Ok(Self {
+            given: given.collect(),
+        })
+    }
+
+    fn update_from_arg_matches(&mut self, matches: &ArgMatches) -> Result<(), clap::Error> {
+        *self = Self::from_arg_matches(matches)?;
+        Ok(())
+    }
+}
+
+/// The option by which a field is said.
+fn option(field: SetupField) -> Arg {
+    let value = match field {
+        SetupField::Cord | SetupField::Tube => "LENGTH|NAME",
+        SetupField::Firm => "hard|soft|flat",
+        SetupField::Give => "NUMBER",
+        SetupField::Rows => "N,N…",
+        SetupField::Thread => "THREAD",
+        _ => "LENGTH",
+    };
+    Arg::new(name(field))
+        .long(name(field))
+        .value_name(value)
+        .help(field.get_documentation())
+        .allow_hyphen_values(true)
+}
+
+/// Its name without the hyphens before it.
+fn name(field: SetupField) -> &'static str {
+    match field {
+        SetupField::Give => "cord-give",
+        field => field.name(),
+    }
 }
 
 /// What cord and work are worth.
@@ -86,48 +96,26 @@ impl PriceOptions {
 }
 
 impl SetupOptions {
+    /// Whether none of them is given.
     pub fn is_empty(&self) -> bool {
-        self.given().iter().all(|(_, _, option)| option.is_none())
-    }
-
-    /// Every option: what it is called, what it says something of, and what it says.
-    fn given(&self) -> [(&'static str, SetupField, &Option<String>); 14] {
-        [
-            ("--object", SetupField::Object, &self.object),
-            ("--girth", SetupField::Girth, &self.girth),
-            ("--cover", SetupField::Cover, &self.cover),
-            ("--cord", SetupField::Cord, &self.cord),
-            ("--firm", SetupField::Firm, &self.firm),
-            ("--cord-give", SetupField::Give, &self.cord_give),
-            ("--tube", SetupField::Tube, &self.tube),
-            ("--rows", SetupField::Rows, &self.rows),
-            ("--pin", SetupField::Pin, &self.pin),
-            ("--thread", SetupField::Thread, &self.thread),
-            ("--wall", SetupField::Wall, &self.wall),
-            ("--ring-width", SetupField::RingWidth, &self.ring_width),
-            ("--tube-length", SetupField::TubeLength, &self.tube_length),
-            ("--have", SetupField::Have, &self.have),
-        ]
+        self.given.is_empty()
     }
 
     /// The texts of the options. One that is given and empty says nothing that can be used.
     pub fn form(&self, words: &Words) -> Result<SetupForm, Complaint> {
-        let mut form = SetupForm::default();
-        for (name, field, option) in self.given() {
-            if option.as_deref().is_some_and(|text| text.trim().is_empty()) {
-                let texts = [("option", name), ("help", "marlinspeak --help")];
-                return Err(Complaint::input(words.plainly("cli-missing-value", &texts)));
-            }
-            form = form.with(field, option.clone());
+        if let Some((field, _)) = self.given.iter().find(|(_, text)| text.trim().is_empty()) {
+            let option = format!("--{}", name(*field));
+            let texts = [("option", option.as_str()), ("help", "marlinspeak --help")];
+            return Err(Complaint::input(words.plainly("cli-missing-value", &texts)));
         }
-        Ok(form)
+        Ok(self.given.iter().cloned().collect())
     }
 
     /// The plan with tube, cord and object, when the options name them.
     pub fn equip(&self, plan: Plan, words: &Words) -> Result<Plan, Complaint> {
         let form = self.form(words)?;
         let sentence = |error| Complaint::input(words.setup_error(&error));
-        let rack = rack_for(&form, words)?;
+        let presets = presets_for(&form, words)?;
         let counts = Counts::from(plan.laying());
         let ledger = if form.is_empty() {
             Ledger::default()
@@ -135,17 +123,15 @@ impl SetupOptions {
             ledger(words)?
         };
         let setup = form
-            .setup(&rack, counts, |cord| ledger.correction(cord, counts.into()))
+            .setup(&presets, counts, |cord| {
+                ledger.correction(cord, counts.into())
+            })
             .map_err(sentence)?;
-        if let Some(setup) = &setup {
-            setup
-                .rig(counts)
-                .map_err(|error| Complaint::input(words.rig_error(&error)))?;
-        }
         let plan = plan.with_setup(setup);
-        let script = Script::new(plan.clone(), AtOnce::default());
+        plan.rig()
+            .map_err(|error| Complaint::input(words.rig_error(error)))?;
         if let Some(at_hand) = form.length(SetupField::Have).map_err(sentence)?
-            && let Some(needed) = script.rigging().map(Rigging::to_cut)
+            && let Some(needed) = Rigging::of(&plan).as_ref().map(Rigging::to_cut)
             && needed > at_hand.get()
         {
             return Err(Complaint::input(words.cord_short(needed, at_hand)));
@@ -154,20 +140,14 @@ impl SetupOptions {
     }
 }
 
-/// The rack, read only when something on it may be meant.
-pub(super) fn rack_for(form: &SetupForm, words: &Words) -> Result<Rack, Complaint> {
-    let is_name = |field| {
-        form.said(field)
-            .is_some_and(|text| text.starts_with(char::is_alphabetic))
-    };
-    // A standard cord is known without the rack.
-    let needs_cord = is_name(SetupField::Cord) && form.cord(&Rack::default()).is_err();
-    if !needs_cord && !is_name(SetupField::Tube) {
-        return Ok(Rack::default());
+/// The tubes and cords that are kept, read only when one of them may be meant.
+pub(super) fn presets_for(form: &SetupForm, words: &Words) -> Result<Presets, Complaint> {
+    if !form.may_name_a_preset() {
+        return Ok(Presets::default());
     }
     PresetsFile::default_place()
         .and_then(|file| file.read())
-        .map_err(|error| rack_failed(&error, words))
+        .map_err(|error| presets_failed(&error, words))
 }
 
 /// What the tyer has logged so far; nothing when there is no shelf yet. An entry that cannot be
@@ -187,8 +167,8 @@ pub(super) fn ledger(words: &Words) -> Result<Ledger, Complaint> {
     }
 }
 
-/// The sentence for a rack that cannot be read or written.
-pub(super) fn rack_failed(error: &ShelfError, words: &Words) -> Complaint {
+/// The sentence for kept tubes and cords that cannot be read or written.
+pub(super) fn presets_failed(error: &ShelfError, words: &Words) -> Complaint {
     let id = if error.is_newer() {
         "rack-newer"
     } else {

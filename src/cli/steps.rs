@@ -2,24 +2,45 @@
 
 use std::io::{self, Write};
 
+use clap::Args;
 use serde::{Serialize, Serializer};
 
 use super::Complaint;
-use super::options::StepsOptions;
+use super::options::{KnotOptions, at_once, checks};
 use super::print::{json, print};
 use super::rigging_forms::{ItemForm, TaskForm};
+use super::setup_options::SetupOptions;
 use crate::bench::Millimetres;
-use crate::guide::{FinishTask, LayStep, LiftTask, Plan, Script, Step, What};
-use crate::knot::{Crossing, Hand, Heading, Leg, Pin, Rim, Side};
+use crate::guide::{FinishTask, LayStep, Plan, Script, Step, What};
+use crate::knot::{Crossing, Leg, Pin};
 use crate::words::Words;
+
+#[derive(Args)]
+pub(super) struct StepsOptions {
+    #[command(flatten)]
+    knot: KnotOptions,
+    #[command(flatten)]
+    setup: SetupOptions,
+    /// Print one JSON document instead of text
+    #[arg(long)]
+    json: bool,
+    /// At most so many crossings in a step, 1 to 999, or “leg” for whole legs [default: 4]
+    #[arg(long, value_name = "N|leg", allow_hyphen_values = true)]
+    at_once: Option<String>,
+    /// How often there is a look at the work: after every round or every pass [default: round]
+    #[arg(long, value_name = "round|pass")]
+    checks: Option<String>,
+}
 
 /// Prints the steps.
 pub(super) fn run(asked: &StepsOptions, words: &Words) -> Result<(), Complaint> {
     let plan = asked.setup.equip(asked.knot.plan(words)?, words)?;
-    let script = Script::new(plan, asked.at_once(words)?).with_checks(asked.checks(words)?);
+    let at_once = at_once(asked.at_once.as_deref(), words)?.unwrap_or_default();
+    let checks = checks(asked.checks.as_deref(), words)?.unwrap_or_default();
+    let script = Script::new(plan, at_once).with_checks(checks);
     print(words, |out| {
         if asked.json {
-            json(out, &Document::of(&script, words))
+            json(out, &StepsDocument::of(&script, words))
         } else {
             write_text(out, &script, words)
         }
@@ -57,12 +78,12 @@ fn write_text(out: &mut impl Write, script: &Script, words: &Words) -> io::Resul
 }
 
 #[derive(Serialize)]
-struct Document<'a> {
+struct StepsDocument<'a> {
     knot: KnotForm,
     steps: StepForms<'a>,
 }
 
-impl<'a> Document<'a> {
+impl<'a> StepsDocument<'a> {
     fn of(script: &'a Script, words: &'a Words) -> Self {
         Self {
             knot: KnotForm::of(script.plan()),
@@ -91,11 +112,8 @@ impl KnotForm {
             bights: knot.bights(),
             passes: plan.laying().passes(),
             weave: knot.weave().to_string(),
-            side: side(plan.side),
-            hand: match plan.hand {
-                Hand::Right => "right",
-                Hand::Left => "left",
-            },
+            side: plan.side.into(),
+            hand: plan.hand.into(),
             strands: knot.strands(),
             crossings: knot.crossings(),
         }
@@ -271,7 +289,7 @@ impl WhatForm {
                 pass: follow.pass,
                 strand: follow.strand,
                 at: PinForm::of(Pin::bottom(follow.pin)),
-                side: side(follow.side),
+                side: follow.side.into(),
                 added: follow.is_added,
                 cord: follow.cord.clone(),
             },
@@ -287,13 +305,7 @@ impl WhatForm {
                 crossings: check.crossings,
             },
             What::Lift(lift) => Self::Lift {
-                task: match lift.task {
-                    LiftTask::Secure => "secure",
-                    LiftTask::TopPins => "top-pins",
-                    LiftTask::SlideRing => "slide-ring",
-                    LiftTask::BottomPins => "bottom-pins",
-                    LiftTask::SlipOff => "slip-off",
-                },
+                task: lift.task.into(),
             },
             What::Fair(fair) => Self::Fair {
                 round: fair.round,
@@ -346,13 +358,10 @@ impl LayForm {
             parts: in_parts.then_some(lay.parts),
             from: PinForm::of(lay.leg.from),
             to: PinForm::of(lay.leg.to),
-            heading: match lay.leg.heading() {
-                Heading::Rising => "rising",
-                Heading::Falling => "falling",
-            },
+            heading: lay.leg.heading().into(),
             turns: lay.turns,
             crossings: lay.crossings.iter().map(CrossingForm::of).collect(),
-            side: lay.side.map(side),
+            side: lay.side.map(Into::into),
         }
     }
 }
@@ -370,20 +379,9 @@ impl CrossingForm {
 
 impl PinForm {
     fn of(pin: Pin) -> Self {
-        let rim = match pin.rim {
-            Rim::Bottom => "bottom",
-            Rim::Top => "top",
-        };
         Self {
-            rim,
+            rim: pin.rim.into(),
             pin: pin.number,
         }
-    }
-}
-
-fn side(side: Side) -> &'static str {
-    match side {
-        Side::Right => "right",
-        Side::Left => "left",
     }
 }

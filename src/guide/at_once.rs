@@ -1,5 +1,7 @@
 //! How much is told at once.
 
+use strum::{EnumString, IntoStaticStr, VariantNames};
+
 /// How many crossings are told at once.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum AtOnce {
@@ -66,12 +68,16 @@ impl AtOnce {
 }
 
 /// How often the tyer is asked to look at the work.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+#[derive(
+    Clone, Copy, Debug, Default, PartialEq, Eq, Hash, EnumString, IntoStaticStr, VariantNames,
+)]
 pub enum Checks {
     /// After every round, a rising and a falling leg, and so after every pass.
     #[default]
+    #[strum(serialize = "round")]
     EachRound,
     /// After every pass of a strand.
+    #[strum(serialize = "pass")]
     EachPass,
 }
 

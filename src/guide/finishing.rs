@@ -33,10 +33,7 @@ impl FinishingItem {
     /// What there is to do to lift the knot of a plan.
     pub(super) fn lift(plan: &Plan) -> Vec<Self> {
         // Without a tube that was named, rings are what there usually is.
-        let has_rings = plan
-            .setup
-            .as_ref()
-            .is_none_or(|setup| setup.tube.rows().is_some());
+        let has_rings = plan.setup().is_none_or(|setup| setup.tube.rows().is_some());
         let ends = ends(&plan.runs());
         [
             Some(LiftTask::Secure),
@@ -127,7 +124,7 @@ fn tuck(plan: &Plan, run: &CordRun, is_working: bool) -> Tuck {
 impl Script {
     /// How often to go through the knot to fair it.
     pub fn fair_rounds(&self) -> u16 {
-        let (Some(rig), Some(setup)) = (&self.rig, &self.plan.setup) else {
+        let (Some(rig), Some(setup)) = (self.rig(), self.plan.setup()) else {
             return USUAL_ROUNDS;
         };
         let rounds = rig.laid.slack.get() / (MOST_AT_ONCE * setup.cord.diameter.get());
@@ -151,8 +148,7 @@ impl Script {
         let behind =
             f64::from(pass_leg.pass - first_pass) * f64::from(legs) + f64::from(pass_leg.leg);
         let draw = self
-            .rig
-            .as_ref()
+            .rig()
             .and_then(|rig| Millimetres::new(rig.laid.slack.get() / f64::from(rounds)).ok());
         let ends_cord =
             pass_leg.pass == laying.passes() || self.plan.begins_a_cord(pass_leg.pass + 1);

@@ -16,7 +16,7 @@ impl Script {
             is_staggered: knot.is_staggered(),
             is_uneven: strand == 1 && !knot.is_even(),
             cord: self.plan.cord(1, strand).map(str::to_owned),
-            tail: self.rig.as_ref().map(|rig| rig.tail),
+            tail: self.rig().map(|rig| rig.tail),
         }
     }
 
@@ -34,7 +34,7 @@ impl Script {
                 self.plan.start_pin(other, strand) != self.plan.start_pin(pass, strand)
             }),
             cord: self.plan.cord(pass, strand).map(str::to_owned),
-            tail: self.rig.as_ref().filter(|_| is_added).map(|rig| rig.tail),
+            tail: self.rig().filter(|_| is_added).map(|rig| rig.tail),
         }
     }
 

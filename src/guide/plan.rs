@@ -1,6 +1,7 @@
 //! Everything the tyer chose.
 
 use super::Setup;
+use crate::bench::{Counts, Rig, RigError};
 use crate::knot::{Hand, Knot, KnotError, Laying, LayingOrder, Quantity, Side, Weave};
 
 /// The knot, its passes, and how the tyer works.
@@ -11,8 +12,8 @@ pub struct Plan {
     pub side: Side,
     /// Which way round the tube the tyer works.
     pub hand: Hand,
-    /// Tube, cord and object, when they were named.
-    pub setup: Option<Setup>,
+    /// Tube, cord and object, when they were named, and how the tube is rigged for the knot.
+    setup: Option<(Setup, Result<Rig, RigError>)>,
     /// What the tyer calls the cords: none, one for each strand, or one for each pass of a
     /// knot of one strand.
     cords: Vec<String>,
@@ -92,24 +93,46 @@ impl Plan {
         Self { hand, ..self }
     }
 
-    /// The same plan with this tube, cord and object.
+    /// The same plan with this tube, cord and object. Whether the tube can be rigged for the
+    /// knot, [`Plan::rig`] tells: who begins a tie refuses what cannot, and who takes up one of
+    /// another day can still go on without.
     #[must_use]
     pub fn with_setup(self, setup: Option<Setup>) -> Self {
-        Self { setup, ..self }
+        let counts = Counts::from(self.laying());
+        let rigged = |setup: Setup| {
+            let rig = setup.rig(counts);
+            (setup, rig)
+        };
+        Self {
+            setup: setup.map(rigged),
+            ..self
+        }
+    }
+
+    /// Tube, cord and object, when they were named.
+    pub const fn setup(&self) -> Option<&Setup> {
+        match &self.setup {
+            Some((setup, _)) => Some(setup),
+            None => None,
+        }
+    }
+
+    /// The tube rigged for the knot, when a tube and a cord were named.
+    ///
+    /// # Errors
+    /// The [`RigError`] that says why the tube cannot take the knot, or the knot not the object.
+    pub fn rig(&self) -> Result<Option<&Rig>, &RigError> {
+        let rig = self.setup.as_ref().map(|(_, rig)| rig.as_ref());
+        rig.transpose()
     }
 
     /// The same plan laid in this order of strands and passes.
     #[must_use]
     pub fn with_order(self, order: LayingOrder) -> Self {
-        let laying = Laying::new(self.knot().clone(), self.laying.passes(), order);
-        let cords = self.cords.clone();
-        let same = Self {
-            laying: laying.unwrap_or_else(|_| self.laying.clone()),
-            cords: Vec::new(),
+        Self {
+            laying: self.laying.with_order(order),
             ..self
-        };
-        // The names went with this knot before, so they do now.
-        same.clone().with_cords(cords).unwrap_or(same)
+        }
     }
 
     /// The same plan with names for the cords: one for each strand, or one for each pass of a

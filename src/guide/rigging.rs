@@ -1,10 +1,7 @@
 //! Before the first leg: what goes into the bag, and how the tube is rigged.
 
-use super::{Caution, Place, Plan, What};
-use crate::bench::{
-    BenchError, Cord, HexKey, KitItem, Layout, Millimetres, PassCord, Rig, RigCaution, RingPins,
-    Thread, kit,
-};
+use super::{Caution, Place, Plan, Setup, What};
+use crate::bench::{HexKey, KitItem, Layout, Millimetres, Rig, RigCaution, RingPins, Thread, bag};
 use crate::knot::{Hand, Rim};
 
 /// One thing to put into the bag.
@@ -149,12 +146,14 @@ pub struct Rigging {
 }
 
 impl Rigging {
-    /// The rigging of a plan on the tube that is rigged for it; none when the plan names no
-    /// tube and cord.
-    pub fn of(plan: &Plan, rig: &Rig) -> Option<Self> {
-        let items = bag(plan, rig)?.ok()?;
+    /// The rigging of a plan; none when it names no tube and cord, or a tube that does not take
+    /// the knot.
+    pub fn of(plan: &Plan) -> Option<Self> {
+        let setup = plan.setup()?;
+        let rig = plan.rig().ok()??;
+        let items = items(plan, setup, rig);
         Some(Self {
-            tasks: tasks(plan, rig, &items),
+            tasks: tasks(setup, rig, &items),
             items,
             hand: plan.hand,
         })
@@ -245,53 +244,28 @@ fn count<T>(things: &[T]) -> u16 {
     u16::try_from(things.len()).unwrap_or(u16::MAX)
 }
 
-/// What goes into the bag: each cord by the name that the plan gives it.
-fn bag(plan: &Plan, rig: &Rig) -> Option<Result<Vec<KitItem>, BenchError>> {
-    let setup = plan.setup.as_ref()?;
-    let named = |cord: &Option<String>| match cord {
-        Some(name) => setup.cord.clone().named(name),
-        None => setup.cord.clone(),
-    };
-    let runs = plan.runs();
-    if rig.counts.strands() == 1 {
-        let cords: Vec<PassCord> = runs
-            .iter()
-            .map(|run| PassCord {
-                cord: named(&run.cord),
-                passes: run.last - run.first + 1,
-            })
-            .collect();
-        return Some(kit(rig, &setup.tube, &cords));
-    }
-    let alike = setup.kit(rig);
+/// What goes into the bag: each cord by the name that the plan gives it, a piece of its own.
+fn items(plan: &Plan, setup: &Setup, rig: &Rig) -> Vec<KitItem> {
     if plan.cords().is_empty() {
-        return Some(alike);
+        return setup.kit(rig);
     }
-    // A piece of its own for each strand.
-    let strands: Vec<Cord> = runs.iter().map(|run| named(&run.cord)).collect();
-    Some(alike.map(|items| {
-        let apart = |item: KitItem| match item {
-            KitItem::Cord { length, .. } => strands
-                .iter()
-                .map(|cord| KitItem::Cord {
-                    grams: cord.grams(length),
-                    cord: cord.clone(),
-                    pieces: 1,
-                    length,
-                })
-                .collect(),
-            other => vec![other],
+    let runs = plan.runs();
+    let cords = runs.iter().map(|run| {
+        let cord = setup.cord.clone();
+        let cord = match &run.cord {
+            Some(name) => cord.named(name),
+            None => cord,
         };
-        items.into_iter().flat_map(apart).collect()
-    }))
+        KitItem::cord(cord, 1, rig.cord.piece(run.last - run.first + 1))
+    });
+    bag(rig, &setup.tube, cords)
 }
 
 /// In the order of the hands: a pin that is set locks its ring, so the top ring is put where it
 /// belongs before it gets one.
-fn tasks(plan: &Plan, rig: &Rig, items: &[KitItem]) -> Vec<Task> {
-    let tube = plan.setup.as_ref().map(|setup| &setup.tube);
-    let rows = tube.and_then(|tube| tube.rows()).unwrap_or_default().len();
-    let thread = tube.and_then(|tube| tube.thread);
+fn tasks(setup: &Setup, rig: &Rig, items: &[KitItem]) -> Vec<Task> {
+    let rows = setup.tube.rows().unwrap_or_default().len();
+    let thread = setup.tube.thread;
     let mut tasks: Vec<Task> = rig.cautions.iter().copied().map(Task::Heed).collect();
     let spacing = rig.laid.ring_spacing;
     match &rig.layout {

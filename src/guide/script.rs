@@ -22,8 +22,6 @@ pub struct Script {
     pub(super) plan: Plan,
     pub(super) at_once: AtOnce,
     checks: Checks,
-    /// The tube rigged for the plan, when there is one and it takes the knot.
-    pub(super) rig: Option<Box<Rig>>,
     /// What is done before the first leg, when that is known.
     rigging: Option<Rigging>,
     /// What is done to lift the knot, and to finish it: a handful of things.
@@ -32,20 +30,15 @@ pub struct Script {
 }
 
 impl Script {
-    /// The script of a plan, with a look at the work after every round.
+    /// The script of a plan, with a look at the work after every round. Before the first leg it
+    /// has steps when the plan has a tube that can be [rigged](Plan::rig) for the knot.
     pub fn new(plan: Plan, at_once: AtOnce) -> Self {
-        let rig = plan
-            .setup
-            .as_ref()
-            .and_then(|setup| setup.rig(plan.laying().into()).ok());
-        let rigging = rig.as_ref().and_then(|rig| Rigging::of(&plan, rig));
         let (lift, finish) = (FinishingItem::lift(&plan), FinishingItem::finish(&plan));
         Self {
+            rigging: Rigging::of(&plan),
             plan,
             at_once,
             checks: Checks::default(),
-            rig: rig.map(Box::new),
-            rigging,
             lift,
             finish,
         }
@@ -79,9 +72,10 @@ impl Script {
             .map_or(Place::begin(1, 1), Rigging::first)
     }
 
-    /// The tube rigged for the plan, when there is one and it takes the knot.
+    /// The tube rigged for the plan, when there is one and it takes the knot. Why it does not,
+    /// [`Plan::rig`] says.
     pub fn rig(&self) -> Option<&Rig> {
-        self.rig.as_deref()
+        self.plan.rig().unwrap_or_default()
     }
 
     /// What is done before the first leg, when tube and cord are known.

@@ -1,8 +1,8 @@
 //! What the tyer works with: the tube, the cord, and the thing to be covered.
 
 use crate::bench::{
-    Allowances, BenchError, Braid, Cord, Correction, Counts, Finish, KitItem, Millimetres,
-    PassCord, Rig, RigError, RigJob, Tube, kit, rig,
+    Allowances, Braid, Cord, Correction, Counts, Finish, KitItem, Millimetres, Rig, RigError,
+    RigJob, Tube, bag, rig,
 };
 
 /// Tube, cord and object of a tie, when the tyer has named them.
@@ -55,15 +55,10 @@ impl Setup {
         }
     }
 
-    /// What goes into the bag for a rigged tie.
-    ///
-    /// # Errors
-    /// A [`BenchError`] when the cords do not add up to the passes.
-    pub fn kit(&self, rig: &Rig) -> Result<Vec<KitItem>, BenchError> {
-        let cord = PassCord {
-            cord: self.cord.clone(),
-            passes: rig.counts.passes(),
-        };
-        kit(rig, &self.tube, &[cord])
+    /// What goes into the bag for a rigged tie, when all strands have the same cord.
+    pub fn kit(&self, rig: &Rig) -> Vec<KitItem> {
+        let length = rig.cord.per_strand();
+        let cord = KitItem::cord(self.cord.clone(), rig.counts.strands(), length);
+        bag(rig, &self.tube, [cord])
     }
 }

@@ -1,15 +1,21 @@
 //! The order in which cords are laid, and what a leg meets when it is.
 
+use strum::{EnumString, IntoStaticStr, VariantNames};
+
 use super::braid::wrapped;
 use super::{Heading, Knot, KnotError, Leg, Quantity};
 
 /// In which order the strands and passes of a knot are laid. The same for one strand.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+#[derive(
+    Clone, Copy, Debug, Default, PartialEq, Eq, Hash, EnumString, IntoStaticStr, VariantNames,
+)]
 pub enum LayingOrder {
     /// The lead pass of every strand first, then the second pass of every strand, ….
     #[default]
+    #[strum(serialize = "passes")]
     PassByPass,
     /// All passes of the first strand, then all of the second, ….
+    #[strum(serialize = "strands")]
     StrandByStrand,
 }
 
@@ -60,6 +66,12 @@ impl Laying {
             order,
             starts: [0; MOST_PASSES],
         })
+    }
+
+    /// The same, laid in this order of strands and passes.
+    #[must_use]
+    pub fn with_order(self, order: LayingOrder) -> Self {
+        Self { order, ..self }
     }
 
     /// The same, with one pass of every strand begun at the bottom pin that its cord reaches

@@ -1,6 +1,6 @@
 //! Pins and the two rims they stand on; the sides of a cord and of a tyer.
 
-use strum::IntoStaticStr;
+use strum::{EnumString, IntoStaticStr, VariantNames};
 
 /// One of the two edges of the knot, with a ring of pins.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, IntoStaticStr)]
@@ -51,7 +51,9 @@ impl Pin {
 }
 
 /// A side of a cord as the tyer sees it, whichever way the cord travels.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, IntoStaticStr)]
+#[derive(
+    Clone, Copy, Debug, Default, PartialEq, Eq, Hash, EnumString, IntoStaticStr, VariantNames,
+)]
 #[strum(serialize_all = "kebab-case")]
 pub enum Side {
     /// On the right-hand side of somebody walking along the cord.
@@ -65,7 +67,9 @@ pub enum Side {
 ///
 /// A left-handed tyer sees the picture mirrored: the cord travels to the left and the pins
 /// are numbered to the left. Their numbers, the rows, the overs and the unders stay.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, IntoStaticStr)]
+#[derive(
+    Clone, Copy, Debug, Default, PartialEq, Eq, Hash, EnumString, IntoStaticStr, VariantNames,
+)]
 #[strum(serialize_all = "kebab-case")]
 pub enum Hand {
     /// The cord travels to the right.

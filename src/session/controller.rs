@@ -144,7 +144,16 @@ impl Session {
         if self.is_before_the_eyes && self.tie.as_ref().is_some_and(TieInHand::looks_only) {
             sentences.insert(0, self.words.notice("look-only", &[]));
         }
+        let tie = self.tie.as_ref().filter(|_| self.is_before_the_eyes);
+        sentences.extend(tie.and_then(|tie| self.not_rigged(tie)));
         sentences
+    }
+
+    /// Why the tube of a tie cannot be rigged for its knot: then it has no steps before the first
+    /// leg, though tube and cord are named.
+    fn not_rigged(&self, tie: &TieInHand) -> Option<Sentence> {
+        let rig = tie.tie().plan.rig();
+        rig.err().map(|error| self.words.rig_error(error))
     }
 
     /// Everything that is shown of the tie in hand.
@@ -253,6 +262,7 @@ impl Session {
         }
         let (is_again, looks_only) = (in_hand.is_again, in_hand.looks_only);
         let mut tie = TieInHand::new(in_hand, self.at_once, self.checks, &self.words, now);
+        let not_rigged = self.not_rigged(&tie).map(Spoken::from).unwrap_or_default();
         let walk = &mut tie.walk;
         let before = if is_again {
             let looking = if looks_only {
@@ -266,7 +276,7 @@ impl Session {
             let idea = lesson.map(|lesson| self.words.lesson_idea(lesson));
             idea.map(Spoken::from).unwrap_or_default()
         };
-        let said = before.clone().then(walk.say());
+        let said = not_rigged.then(&before).then(walk.say());
         if !before.is_empty() {
             walk.answer_with(before.into());
         }

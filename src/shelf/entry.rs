@@ -51,7 +51,7 @@ pub struct Entry {
 impl Entry {
     /// What is known of a tie before its tyer says what was used: the setup and the time.
     pub fn of(tie: &Tie) -> Self {
-        let setup = tie.plan.setup.as_ref();
+        let setup = tie.plan.setup();
         let counts = Counts::from(tie.plan.laying());
         let worked = tie.work_time.seconds();
         let finish = setup.and_then(|setup| setup.finish);
@@ -61,7 +61,11 @@ impl Entry {
             counts,
             logged: Timestamp::now(),
             cord: setup.map(|setup| setup.cord.clone()),
-            cut: setup.and_then(|setup| Some(setup.rig(counts).ok()?.cord.to_cut())),
+            cut: tie
+                .plan
+                .rig()
+                .unwrap_or_default()
+                .map(|rig| rig.cord.to_cut()),
             left_over: None,
             around: finish
                 .map(|finish| finish.around)

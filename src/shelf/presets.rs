@@ -1,4 +1,4 @@
-//! Presets: tubes and cords that the tyer keeps by name, in one document, the rack.
+//! Presets: tubes and cords that the tyer keeps by name, in one document.
 
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
@@ -9,7 +9,7 @@ use super::sections::{CordSection, TubeSection};
 use super::{DocumentError, Shelf, ShelfError};
 use crate::bench::{Cord, Tube};
 use crate::files::{self, Document, DocumentFile, Fields, FileError, FormatError, Found, Readers};
-use crate::guide::Rack;
+use crate::guide::Presets;
 
 /// The version that is written, and the newest that is read.
 const VERSION: u64 = 1;
@@ -20,13 +20,13 @@ const SECTIONS_DEEP: u32 = 2;
 /// The file of the presets.
 #[derive(Clone, Debug)]
 pub struct PresetsFile {
-    file: DocumentFile<Presets>,
+    file: DocumentFile<KeptPresets>,
 }
 
 /// What the file holds.
 #[derive(Clone, Debug, Default)]
-struct Presets {
-    rack: Rack,
+struct KeptPresets {
+    presets: Presets,
     /// Fields of the document, and of its sections, that this version does not know.
     unknown: Fields,
 }
@@ -67,8 +67,8 @@ impl PresetsFile {
     ///
     /// # Errors
     /// [`ShelfError::File`]. Nothing is changed.
-    pub fn read(&self) -> Result<Rack, ShelfError> {
-        Ok(self.presets()?.rack)
+    pub fn read(&self) -> Result<Presets, ShelfError> {
+        Ok(self.presets()?.presets)
     }
 
     /// Keeps a tube under a name, in the place of one that had it.
@@ -76,7 +76,7 @@ impl PresetsFile {
     /// # Errors
     /// As [`PresetsFile::read`]: what cannot be read is never overwritten.
     pub fn keep_tube(&self, name: &str, tube: &Tube) -> Result<(), ShelfError> {
-        self.keep(|rack| rack.tubes.insert(name.to_owned(), tube.clone()))
+        self.keep(|presets| presets.tubes.insert(name.to_owned(), tube.clone()))
     }
 
     /// Keeps a cord under a name, in the place of one that had it.
@@ -84,12 +84,16 @@ impl PresetsFile {
     /// # Errors
     /// As [`PresetsFile::keep_tube`].
     pub fn keep_cord(&self, name: &str, cord: &Cord) -> Result<(), ShelfError> {
-        self.keep(|rack| rack.cords.insert(name.to_owned(), cord.clone().named(name)))
+        self.keep(|presets| {
+            presets
+                .cords
+                .insert(name.to_owned(), cord.clone().named(name))
+        })
     }
 
-    fn keep<T>(&self, change: impl FnOnce(&mut Rack) -> Option<T>) -> Result<(), ShelfError> {
+    fn keep<T>(&self, change: impl FnOnce(&mut Presets) -> Option<T>) -> Result<(), ShelfError> {
         let mut presets = self.presets()?;
-        change(&mut presets.rack);
+        change(&mut presets.presets);
         let contents = presets
             .write()
             .map_err(FileError::unreadable(self.path()))?;
@@ -99,27 +103,27 @@ impl PresetsFile {
         Ok(self.file.write(&contents)?)
     }
 
-    fn presets(&self) -> Result<Presets, ShelfError> {
+    fn presets(&self) -> Result<KeptPresets, ShelfError> {
         match self.file.find()? {
-            Found::Missing => Ok(Presets::default()),
+            Found::Missing => Ok(KeptPresets::default()),
             Found::Whole(presets) => Ok(presets),
             Found::Unreadable(fault) => Err(FileError::unreadable(self.path())(fault).into()),
         }
     }
 }
 
-impl Presets {
+impl KeptPresets {
     fn known_fields(&self) -> Result<Fields, FormatError> {
         let named = |(name, cord): (&String, &Cord)| (name.clone(), CordSection::from(cord));
         files::encode(&PresetsDocument {
             version: VERSION,
             tubes: self
-                .rack
+                .presets
                 .tubes
                 .iter()
                 .map(|(name, tube)| (name.clone(), TubeSection::from(tube)))
                 .collect(),
-            cords: self.rack.cords.iter().map(named).collect(),
+            cords: self.presets.cords.iter().map(named).collect(),
         })
     }
 
@@ -129,7 +133,7 @@ impl Presets {
     }
 }
 
-impl Document for Presets {
+impl Document for KeptPresets {
     type Error = DocumentError;
 
     fn read(document: &[u8]) -> Result<Self, DocumentError> {
@@ -137,11 +141,11 @@ impl Document for Presets {
         let document: PresetsDocument = files::decode(&fields)?;
         let mut presets = Self::default();
         for (name, tube) in document.tubes {
-            presets.rack.tubes.insert(name, tube.tube()?);
+            presets.presets.tubes.insert(name, tube.tube()?);
         }
         for (name, cord) in document.cords {
             let cord = cord.cord()?.named(&name);
-            presets.rack.cords.insert(name, cord);
+            presets.presets.cords.insert(name, cord);
         }
         presets.unknown = files::unknown_fields(fields, &presets.known_fields()?, SECTIONS_DEEP);
         Ok(presets)

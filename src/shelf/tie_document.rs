@@ -141,7 +141,7 @@ pub fn write_tie(tie: &Tie) -> Result<Vec<u8>, DocumentError> {
 /// The fields of the document of a tie that this version knows.
 fn known_fields(tie: &Tie) -> Result<Fields, FormatError> {
     let mut fields = files::encode(&TieDocument::from(tie))?;
-    if let Some(setup) = &tie.plan.setup {
+    if let Some(setup) = tie.plan.setup() {
         fields.extend(files::encode(&SetupSections::from(setup))?);
     }
     Ok(fields)

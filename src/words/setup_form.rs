@@ -10,7 +10,7 @@ use crate::bench::{
     BenchError, Give, LengthError, Millimetres, Misfit, Prices, RigError, RoomCure, STANDARD_CORDS,
     ShapeError, Thread,
 };
-use crate::guide::{NameError, Rack, SetupError, SetupField};
+use crate::guide::{PresetNameError, Presets, SetupError, SetupField};
 
 /// How many numbers of bights are told; there are more on a row of many holes.
 const MOST_TOLD: usize = 24;
@@ -20,7 +20,7 @@ impl Words {
     pub fn setup_error(&self, error: &SetupError) -> Sentence {
         let asking = |asking: SetupField| fluent_args! { "asking" => asking.selector() };
         match error {
-            SetupError::Length { asking, error } => self.length_error(*asking, error),
+            SetupError::Length { field, error } => self.length_error(*field, error),
             SetupError::Bench(error) => self.bench_error(error),
             SetupError::Missing(missing) => self.sentence("ask-missing", &asking(*missing)),
             SetupError::ObjectTwice => self.sentence("ask-object-twice", &fluent_args! {}),
@@ -131,12 +131,12 @@ impl Words {
     }
 
     /// The sentence for a name that nothing can be kept by.
-    pub fn name_error(&self, error: &NameError) -> String {
+    pub fn preset_name_error(&self, error: &PresetNameError) -> String {
         let (id, given) = match error {
-            NameError::Unusable { given } => ("name-unusable", given),
-            NameError::IsStandard { given } => ("name-standard", given),
+            PresetNameError::Unusable { given } => ("name-unusable", given),
+            PresetNameError::IsStandard { given } => ("name-standard", given),
         };
-        let args = fluent_args! { "given" => given.as_str(), "most" => Rack::LONGEST_NAME };
+        let args = fluent_args! { "given" => given.as_str(), "most" => Presets::LONGEST_NAME };
         self.text(id, &args)
     }
 

@@ -1,7 +1,11 @@
 //! Kit and rig steps in the script, and the setup in the document of a tie.
 
+use std::time::Duration;
+
 use marlinspeak::bench::{Cord, Counts, Finish, KitItem, Layout, STANDARD_CORDS, Thread, Tube};
-use marlinspeak::guide::{AtOnce, Plan, Script, Setup, Task, What};
+use marlinspeak::guide::{AtOnce, Place, Plan, Script, Setup, Task, What};
+use marlinspeak::session::{Effect, InHand, Session, Wishes};
+use marlinspeak::settings::Settings;
 use marlinspeak::shelf::{Tie, read_tie, write_tie};
 use marlinspeak::words::Words;
 use serde_json::{Value, json};
@@ -44,7 +48,7 @@ fn every_number_of_the_rig_steps_is_that_of_the_rig() {
             ..setup
         };
         let plan = plan(leads, bights, setup);
-        let setup = plan.setup.clone().unwrap();
+        let setup = plan.setup().cloned().unwrap();
         let rig = setup.rig(Counts::from(plan.laying())).unwrap();
         let words = Words::english();
         let script = Script::new(plan, AtOnce::default());
@@ -108,7 +112,7 @@ fn every_number_of_the_rig_steps_is_that_of_the_rig() {
             }
         }
         assert_eq!(pinned, [bottom.holes.clone(), top.holes.clone()]);
-        assert_eq!(kit, setup.kit(&rig).unwrap());
+        assert_eq!(kit, setup.kit(&rig));
     }
 }
 
@@ -137,7 +141,7 @@ fn the_rig_steps_speak_as_a_person_does() {
          inch hex key. Snug is enough, not hard."
     );
     assert!(steps[8].ends_with(
-        "PassLeg it until its hole 1 stands half a hole to the left of bottom hole 1, half way to \
+        "Turn it until its hole 1 stands half a hole to the left of bottom hole 1, half way to \
          bottom hole 2."
     ));
     assert!(steps[9].contains(
@@ -263,7 +267,7 @@ fn a_section_that_no_tube_can_have_is_told_as_damage() {
         ("tube", "diameter", json!(-3), "`tube.diameter`"),
         ("tube", "rows", json!([0]), "`tube.rows`"),
         ("tube", "thread", json!("M7"), "`tube.thread`"),
-        ("cord", "diameter", json!("thick"), "`cord`"),
+        ("cord", "diameter", json!("thick"), "`cord.diameter`"),
         ("object", "open_to", json!(0), "`object.open_to`"),
         ("correction", "length", json!(9), "`correction`"),
         ("correction", "give", json!(9), "`correction`"),
@@ -284,7 +288,7 @@ fn a_section_that_no_tube_can_have_is_told_as_damage() {
 fn the_bag_names_the_cord() {
     let plan = plan("5", "6", tiller());
     let rig = tiller().rig(Counts::from(plan.laying())).unwrap();
-    let kit = tiller().kit(&rig).unwrap();
+    let kit = tiller().kit(&rig);
     let is_blue = |item: &KitItem| matches!(item, KitItem::Cord { cord, .. } if cord.name.as_deref() == Some("blue"));
     assert!(kit.iter().any(is_blue));
     let script = Script::new(plan, AtOnce::default());
@@ -374,4 +378,29 @@ fn the_bag_and_the_rigging_fill_a_bar_each() {
         seen[part] += 1;
     }
     assert!(seen[0] > 1 && seen[1] > 1, "{seen:?}");
+}
+
+/// A document may come from a day when the rules were others, or from a hand.
+#[test]
+fn a_tube_that_does_not_take_the_knot_is_told_of_and_the_knot_can_still_be_tied() {
+    let plan = plan("5", "7", tiller());
+    let tie = Tie::begin(plan.clone(), Place::begin(1, 1));
+    let read = read_tie(&write_tie(&tie).unwrap()).unwrap();
+    assert_eq!(read.plan, plan);
+    let (words, settings) = (Words::english(), Settings::default());
+    let mut session = Session::new(words, settings, Wishes::default());
+    session.take_in_hand(InHand::new(None, read), Duration::ZERO);
+    let why = "No row of this tube (12, 16 holes) can be shared evenly among 7 bights";
+    let notices = session.notices();
+    assert!(notices[0].starts_with(why), "{notices:?}");
+    let said = session
+        .effects()
+        .into_iter()
+        .find_map(|effect| match effect {
+            Effect::Say(said) => Some(said.to_string()),
+            _ => None,
+        });
+    assert!(said.unwrap().starts_with(why));
+    let script = Script::new(plan, AtOnce::default());
+    assert_eq!(script.first(), Place::begin(1, 1));
 }

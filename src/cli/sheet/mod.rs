@@ -12,7 +12,7 @@ use target::Target;
 
 use super::Complaint;
 use super::options::KnotOptions;
-use super::setup_options::{SetupOptions, rack_for};
+use super::setup_options::{SetupOptions, presets_for};
 use crate::bench::{Layout, RigError, Tube, pinning};
 use crate::guide::{AtOnce, Plan, Script};
 use crate::picture::View;
@@ -164,9 +164,9 @@ impl SheetArgs {
     /// The tube and where its pins go, when a tube is named.
     fn pinned(&self, plan: &Plan, words: &Words) -> Result<Option<(Tube, Layout)>, Complaint> {
         let form = self.setup.form(words)?;
-        let rack = rack_for(&form, words)?;
+        let presets = presets_for(&form, words)?;
         let tube = form
-            .tube(&rack)
+            .tube(&presets)
             .map_err(|error| Complaint::input(words.setup_error(&error)))?;
         let Some(tube) = tube else {
             return Ok(None);

@@ -63,15 +63,10 @@ pub(super) fn run(
     if let Some(file) = logging::default_file() {
         logging::start(&file, "tie");
     }
-    let given = |option: &Option<String>| option.is_some();
     let wishes = Wishes {
         detail,
-        at_once: given(&asked.at_once)
-            .then(|| at_once(asked.at_once.as_deref(), &words))
-            .transpose()?,
-        checks: given(&asked.checks)
-            .then(|| checks(asked.checks.as_deref(), &words))
-            .transpose()?,
+        at_once: at_once(asked.at_once.as_deref(), &words)?,
+        checks: checks(asked.checks.as_deref(), &words)?,
     };
     let tie = named(asked, &words)?;
     let (tell, events) = mpsc::channel();

@@ -39,7 +39,7 @@ impl Subject {
     /// rigged, the knot in its proportions once it is off the tube, and else what lies on it.
     pub fn of(script: &Script, step: &Step) -> Self {
         let plan = script.plan();
-        match (&step.what, script.rig(), &plan.setup) {
+        match (&step.what, script.rig(), plan.setup()) {
             (What::Kit(_) | What::Rig(_), Some(rig), Some(setup)) => {
                 Self::rings(&rig.layout, &setup.tube, plan.hand)
             }
@@ -66,12 +66,8 @@ impl Subject {
 
     /// The finished knot of a plan: in its own proportions when tube and cord are named.
     pub fn finished(plan: &Plan) -> Self {
-        let rig = plan
-            .setup
-            .as_ref()
-            .map(|setup| setup.rig(plan.laying().into()));
-        let shape = rig.and_then(Result::ok).map(|rig| rig.shape);
-        Self::at(plan, Moment::Finished, shape)
+        let rig = plan.rig().unwrap_or_default();
+        Self::at(plan, Moment::Finished, rig.map(|rig| rig.shape))
     }
 
     /// The rings of a tube pinned like this.

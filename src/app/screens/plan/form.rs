@@ -1,9 +1,9 @@
 //! What is typed on the plan screen, what fits, and what presses come to.
 
-use super::fields::{FIELDS, PlanField, asking, place_of, slot};
+use super::fields::{FIELDS, place_of};
 use crate::app::picture_view::PictureView;
 use crate::bench::{FitAnswer, Misfit, Prices, STANDARD_CORDS};
-use crate::guide::{FitQuestion, Plan, Rack, SetupError, SetupField, SetupForm};
+use crate::guide::{FitQuestion, Plan, Presets, SetupError, SetupField, SetupForm};
 use crate::knot::{Hand, Knot, Side};
 use crate::pedal::{Intent, Press};
 use crate::picture::Subject;
@@ -12,11 +12,12 @@ use crate::words::{Remark, Sentence, Spoken, Words};
 
 /// What is typed, and what fits.
 pub struct State {
-    pub(super) texts: [String; FIELDS.len()],
+    pub(super) form: SetupForm,
+    /// The object is told by its girth.
     pub(super) is_girth: bool,
-    pub(super) focus: PlanField,
-    pub(super) rack: Rack,
-    pub(super) rack_trouble: Option<ShelfError>,
+    pub(super) focus: SetupField,
+    pub(super) presets: Presets,
+    pub(super) presets_trouble: Option<ShelfError>,
     pub(super) hand: Hand,
     pub(super) side: Side,
     pub(super) prices: Prices,
@@ -74,13 +75,13 @@ impl FitOutcome {
 #[derive(Clone, Debug)]
 pub enum Message {
     /// A text of the form was changed.
-    Typed(PlanField, String),
+    Typed(SetupField, String),
     /// A choice beside a field was taken, by its number.
-    Picked(PlanField, usize),
+    Picked(SetupField, usize),
     /// The knots for a question are found.
     Found(u64, FitOutcome),
     /// The kept tubes and cords are read.
-    Rack(Result<Rack, ShelfError>),
+    Presets(Result<Presets, ShelfError>),
     /// A knot was pointed at.
     Choose(usize),
     /// The chosen knot is to be tied.
@@ -93,7 +94,7 @@ pub(super) enum Action {
     /// Nothing.
     None,
     /// Put the focus of the window on this field, and say what it is.
-    Focus(PlanField, Spoken),
+    Focus(SetupField, Spoken),
     /// Look for the knots that answer this question.
     Find(u64, Box<FitQuestion>),
     /// Say this.
@@ -107,11 +108,11 @@ pub(super) enum Action {
 impl Default for State {
     fn default() -> Self {
         Self {
-            texts: Default::default(),
+            form: SetupForm::default(),
             is_girth: false,
-            focus: PlanField::Object,
-            rack: Rack::default(),
-            rack_trouble: None,
+            focus: SetupField::Object,
+            presets: Presets::default(),
+            presets_trouble: None,
             hand: Hand::default(),
             side: Side::default(),
             prices: Prices::default(),
@@ -157,7 +158,7 @@ impl State {
         match message {
             Message::Typed(field, text) => {
                 self.focus = field;
-                self.texts[slot(field)] = text;
+                self.form.say(self.said_as(field), text);
                 self.look()
             }
             Message::Picked(field, index) => self.pick(field, index),
@@ -178,10 +179,10 @@ impl State {
                     Action::None
                 }
             }
-            Message::Rack(read) => {
+            Message::Presets(read) => {
                 match read {
-                    Ok(rack) => (self.rack, self.rack_trouble) = (rack, None),
-                    Err(error) => self.rack_trouble = Some(error),
+                    Ok(presets) => (self.presets, self.presets_trouble) = (presets, None),
+                    Err(error) => self.presets_trouble = Some(error),
                 }
                 self.look()
             }
@@ -224,13 +225,15 @@ impl State {
     /// Types a letter into the field in turn, or takes one back. It comes here when the window has
     /// not yet put its own focus there, and must not be lost.
     fn type_on(&mut self, letter: Option<char>) -> Action {
-        let text = &mut self.texts[slot(self.focus)];
+        let field = self.said_as(self.focus);
+        let mut text = self.form.text(field).to_owned();
         match letter {
             Some(letter) => text.push(letter),
             None => {
                 text.pop();
             }
         }
+        self.form.say(field, text);
         self.look()
     }
 
@@ -240,7 +243,7 @@ impl State {
         // Whatever is still being looked for is out of date.
         self.asked += 1;
         self.takes_best = false;
-        match self.form().question(&self.rack) {
+        match self.form.question(&self.presets) {
             Ok(question) => {
                 let question = Box::new(question);
                 // What was found before stays in sight until the answer comes.
@@ -260,16 +263,18 @@ impl State {
         }
     }
 
-    fn form(&self) -> SetupForm {
-        FIELDS.iter().fold(SetupForm::default(), |form, &field| {
-            let text = self.texts[slot(field)].clone();
-            form.with(asking(field, self.is_girth), Some(text))
-        })
+    /// What a field of the screen says: the object, its diameter or its girth.
+    pub(super) const fn said_as(&self, field: SetupField) -> SetupField {
+        match field {
+            SetupField::Object if self.is_girth => SetupField::Girth,
+            field => field,
+        }
     }
 
     fn move_focus(&mut self, by: usize, words: &Words) -> Action {
         let wrong = self.wrong_in(self.focus, words);
-        self.focus = FIELDS[(slot(self.focus) + by) % FIELDS.len()];
+        let here = FIELDS.iter().position(|field| *field == self.focus);
+        self.focus = FIELDS[(here.unwrap_or(0) + by) % FIELDS.len()];
         let here = self.say_field(words);
         // What is wrong in the field just left is heard first.
         let wrong = wrong.map(Spoken::from).unwrap_or_default();
@@ -277,15 +282,12 @@ impl State {
     }
 
     fn say_field(&self, words: &Words) -> Spoken {
-        let text = self.texts[slot(self.focus)].trim();
-        words.say_field(
-            asking(self.focus, self.is_girth),
-            Some(text).filter(|text| !text.is_empty()),
-        )
+        let field = self.said_as(self.focus);
+        words.say_field(field, self.form.said(field))
     }
 
     /// What is wrong with the text of this field, if it is what keeps knots from being found.
-    pub(super) fn wrong_in(&self, field: PlanField, words: &Words) -> Option<Sentence> {
+    pub(super) fn wrong_in(&self, field: SetupField, words: &Words) -> Option<Sentence> {
         match &self.found {
             Findings::Wrong(error) if place_of(error) == field => Some(words.setup_error(error)),
             _ => None,
@@ -293,29 +295,34 @@ impl State {
     }
 
     /// What can be picked for a field: its text, for each.
-    pub(super) fn picks(&self, field: PlanField) -> Vec<String> {
+    pub(super) fn picks(&self, field: SetupField) -> Vec<String> {
         match field {
-            PlanField::Cord => {
+            SetupField::Cord => {
                 let standards = STANDARD_CORDS
                     .iter()
                     .filter(|standard| standard.typical_diameter.is_some())
                     .map(|standard| standard.designation.to_owned());
-                standards.chain(self.rack.cords.keys().cloned()).collect()
+                standards
+                    .chain(self.presets.cords.keys().cloned())
+                    .collect()
             }
-            PlanField::Tube => self.rack.tubes.keys().cloned().collect(),
+            SetupField::Tube => self.presets.tubes.keys().cloned().collect(),
             _ => Vec::new(),
         }
     }
 
-    fn pick(&mut self, field: PlanField, index: usize) -> Action {
+    fn pick(&mut self, field: SetupField, index: usize) -> Action {
         self.focus = field;
-        if field == PlanField::Object {
+        if field == SetupField::Object {
+            let text = self.form.text(self.said_as(field)).to_owned();
+            self.form.say(self.said_as(field), "");
             self.is_girth = index == 1;
+            self.form.say(self.said_as(field), text);
             return self.look();
         }
         match self.picks(field).into_iter().nth(index) {
             Some(text) => {
-                self.texts[slot(field)] = text;
+                self.form.say(field, text);
                 self.look()
             }
             None => Action::None,
@@ -323,8 +330,8 @@ impl State {
     }
 
     fn pick_next(&mut self, forward: bool) -> Action {
-        if self.focus == PlanField::Object {
-            return self.pick(PlanField::Object, usize::from(!self.is_girth));
+        if self.focus == SetupField::Object {
+            return self.pick(SetupField::Object, usize::from(!self.is_girth));
         }
         let picks = self.picks(self.focus);
         if picks.is_empty() {
@@ -332,7 +339,7 @@ impl State {
         }
         let here = picks
             .iter()
-            .position(|pick| *pick == self.texts[slot(self.focus)]);
+            .position(|pick| pick == self.form.text(self.focus));
         let index = match (here, forward) {
             (Some(here), true) => (here + 1) % picks.len(),
             (Some(here), false) => (here + picks.len() - 1) % picks.len(),
@@ -393,14 +400,14 @@ impl State {
         words: &Words,
     ) -> Result<Plan, Sentence> {
         let counts = answer.counts;
-        let setup = question.setup(answer);
-        if let Some(setup) = &setup {
-            setup.rig(counts).map_err(|error| words.rig_error(&error))?;
-        }
-        Knot::new(counts.leads(), counts.bights(), answer.weave())
+        let plan = Knot::new(counts.leads(), counts.bights(), answer.weave())
             .and_then(|knot| Plan::new(knot, counts.passes(), self.side, self.hand))
-            .map(|plan| plan.with_setup(setup))
-            .map_err(|error| words.knot_error(&error))
+            .map_err(|error| words.knot_error(&error))?
+            .with_setup(question.setup(answer));
+        match plan.rig() {
+            Ok(_) => Ok(plan),
+            Err(error) => Err(words.rig_error(error)),
+        }
     }
 }
 
@@ -409,7 +416,7 @@ mod tests {
     use super::*;
 
     /// Types a field and gives back the question that the form then asks.
-    fn type_in(plan: &mut State, field: PlanField, text: &str) -> Option<(u64, Box<FitQuestion>)> {
+    fn type_in(plan: &mut State, field: SetupField, text: &str) -> Option<(u64, Box<FitQuestion>)> {
         match plan.told(Message::Typed(field, text.to_owned()), &Words::english()) {
             Action::Find(asked, question) => Some((asked, question)),
             _ => None,
@@ -419,11 +426,11 @@ mod tests {
     #[test]
     fn an_answer_to_what_was_typed_before_is_dropped() {
         let (mut plan, words) = (State::default(), Words::english());
-        type_in(&mut plan, PlanField::Object, "30");
-        type_in(&mut plan, PlanField::Cover, "30");
-        let (early, question) = type_in(&mut plan, PlanField::Cord, "4").unwrap();
+        type_in(&mut plan, SetupField::Object, "30");
+        type_in(&mut plan, SetupField::Cover, "30");
+        let (early, question) = type_in(&mut plan, SetupField::Cord, "4").unwrap();
         let slow = FitOutcome::of(question);
-        let (late, question) = type_in(&mut plan, PlanField::Cord, "40").unwrap();
+        let (late, question) = type_in(&mut plan, SetupField::Cord, "40").unwrap();
         let quick = FitOutcome::of(question);
         plan.told(Message::Found(late, quick), &words);
         plan.told(Message::Found(early, slow), &words);
@@ -434,11 +441,11 @@ mod tests {
     #[test]
     fn enter_before_the_answer_takes_its_best_knot() {
         let (mut plan, words) = (State::default(), Words::english());
-        type_in(&mut plan, PlanField::Object, "30");
-        type_in(&mut plan, PlanField::Cover, "30");
-        let (first, question) = type_in(&mut plan, PlanField::Cord, "4").unwrap();
+        type_in(&mut plan, SetupField::Object, "30");
+        type_in(&mut plan, SetupField::Cover, "30");
+        let (first, question) = type_in(&mut plan, SetupField::Cord, "4").unwrap();
         plan.told(Message::Found(first, FitOutcome::of(question)), &words);
-        let (second, question) = type_in(&mut plan, PlanField::Cord, "4.5").unwrap();
+        let (second, question) = type_in(&mut plan, SetupField::Cord, "4.5").unwrap();
         let outcome = FitOutcome::of(question);
         let best = outcome.answers[0].counts;
         // Not the one of the thinner cord, which is still in sight.

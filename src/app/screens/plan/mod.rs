@@ -12,10 +12,10 @@ use super::context::Context;
 use super::route::{Go, Next};
 use super::screen_page::ScreenPage;
 use crate::app::jobs;
+use crate::guide::SetupField;
 use crate::knot::{Hand, Side};
 use crate::pedal::{Intent, Press};
 use crate::session::new_tie;
-pub use fields::PlanField;
 use fields::id;
 use form::Action;
 pub use form::{FitOutcome, Message, State};
@@ -37,10 +37,10 @@ impl ScreenPage for State {
         };
         context.say(&state.say(context.words()));
         let focus = focus(state.focus);
-        let Some(rack) = context.services.rack.clone() else {
+        let Some(presets) = context.services.rack.clone() else {
             return (state, focus);
         };
-        let read = Task::future(async move { Message::Rack(rack.read()) });
+        let read = Task::future(async move { Message::Presets(presets.read()) });
         (state, Task::batch([focus, read]))
     }
 
@@ -101,7 +101,7 @@ impl State {
     }
 }
 
-fn focus(field: PlanField) -> Task<Message> {
+fn focus(field: SetupField) -> Task<Message> {
     Task::batch([
         operation::focus(id(field)),
         operation::select_all(id(field)),

@@ -3,10 +3,11 @@
 use iced::widget::{button, column, container, responsive, row, scrollable, text, text_input};
 use iced::{Element, Fill, FillPortion, Size};
 
-use super::fields::{PlanField, id, slot};
+use super::fields::id;
 use super::form::{Findings, Message, State};
 use crate::app::{theme, widgets};
 use crate::bench::FitAnswer;
+use crate::guide::SetupField;
 use crate::words::Words;
 
 /// Below this width the knots stand under the form.
@@ -24,7 +25,7 @@ impl State {
         notices: Vec<String>,
     ) -> Element<'a, Message> {
         let mut page = widgets::page_below(notices, 12);
-        if let Some(error) = &self.rack_trouble {
+        if let Some(error) = &self.presets_trouble {
             let id = if error.is_newer() {
                 "rack-newer"
             } else {
@@ -64,20 +65,20 @@ impl State {
         };
         let pairs = [
             [
-                (PlanField::Object, object),
-                (PlanField::Cover, "plan-cover"),
+                (SetupField::Object, object),
+                (SetupField::Cover, "plan-cover"),
             ],
             [
-                (PlanField::Cord, "plan-cord"),
-                (PlanField::Have, "plan-have"),
+                (SetupField::Cord, "plan-cord"),
+                (SetupField::Have, "plan-have"),
             ],
             [
-                (PlanField::Tube, "plan-tube"),
-                (PlanField::Rows, "plan-rows"),
+                (SetupField::Tube, "plan-tube"),
+                (SetupField::Rows, "plan-rows"),
             ],
             [
-                (PlanField::Pin, "plan-pin"),
-                (PlanField::Thread, "plan-thread"),
+                (SetupField::Pin, "plan-pin"),
+                (SetupField::Thread, "plan-thread"),
             ],
         ];
         let mut form = column![heading(words.plainly("plan-heading", &[]))].spacing(14);
@@ -104,8 +105,8 @@ impl State {
         scrollable(form).spacing(8).width(Fill).height(Fill).into()
     }
 
-    fn field<'a>(&'a self, field: PlanField, label: &str, words: &Words) -> Element<'a, Message> {
-        let input = text_input("", &self.texts[slot(field)])
+    fn field<'a>(&'a self, field: SetupField, label: &str, words: &Words) -> Element<'a, Message> {
+        let input = text_input("", self.form.text(self.said_as(field)))
             .id(id(field))
             .size(26)
             .padding(7)
@@ -116,7 +117,7 @@ impl State {
             .spacing(4)
             .width(Fill);
         let choices = match field {
-            PlanField::Object => vec![
+            SetupField::Object => vec![
                 words.plainly("plan-measure-across", &[]),
                 words.plainly("plan-measure-round", &[]),
             ],
@@ -125,8 +126,8 @@ impl State {
         if !choices.is_empty() {
             let chips = choices.into_iter().enumerate().map(|(index, name)| {
                 let is_taken = match field {
-                    PlanField::Object => self.is_girth == (index == 1),
-                    _ => self.texts[slot(field)] == name,
+                    SetupField::Object => self.is_girth == (index == 1),
+                    _ => self.form.text(field) == name,
                 };
                 button(text(name).size(theme::SMALL))
                     .padding([2, 10])

@@ -1,132 +1,123 @@
 //! What the tyer says about object, cord and tube, as typed: at the options of a command or in
 //! the fields of a form.
 
-use strum::{EnumCount, IntoStaticStr, VariantArray};
+mod error;
 
-use super::Rack;
+use strum::{EnumCount, EnumMessage, IntoStaticStr, VariantArray};
+
+pub use error::SetupError;
+
+use super::Presets;
 use crate::bench::{
-    BenchError, Cord, CordStandard, Firmness, Give, LengthError, Millimetres, Object, Thread, Tube,
-    pin_chord,
+    Cord, CordStandard, Firmness, Give, LengthError, Millimetres, Object, Thread, Tube,
 };
 
-/// One of the things asked for.
+/// One of the things that can be said about object, cord and tube.
+///
+/// This is the one list of them: the command line makes an option of each, with its doc comment
+/// as the help, and forms and messages know them by the same names.
 #[derive(
-    Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, IntoStaticStr, EnumCount, VariantArray,
+    Clone,
+    Copy,
+    Debug,
+    PartialEq,
+    Eq,
+    Hash,
+    PartialOrd,
+    Ord,
+    EnumCount,
+    EnumMessage,
+    IntoStaticStr,
+    VariantArray,
 )]
 #[strum(serialize_all = "kebab-case")]
 pub enum SetupField {
-    /// Diameter of the object: a length.
+    /// Diameter of the object
     Object,
-    /// The way round it instead: a length.
+    /// The way round the object, instead of its diameter
     Girth,
-    /// Length to be covered: a length.
+    /// Length of the object to be covered
     Cover,
-    /// The cord: a length, a standard, or a name on the rack.
+    /// The cord: its diameter, a standard such as III or 550, or the name of one that is kept
     Cord,
-    /// What the cord is like: hard, soft or flat.
+    /// What the cord is like: hard (round, keeps its shape), soft (braided or laid line) or flat
+    /// (ribbon, hollow braid) [default: soft, or as it was kept]
     Firm,
-    /// The same as a number: how closely it lies.
+    /// How closely two bands of the cord lie with another between them, in cord diameters, such as
+    /// 1.7; instead of --firm
     Give,
-    /// The tube: a length, or a name on the rack.
+    /// The tube: its diameter, or the name of one that is kept
     Tube,
-    /// Holes in each row of its rings.
+    /// Holes in each row of a ring, such as 12,16; a tube without rings has none
     Rows,
-    /// Length of the pins: a length.
+    /// Length of the pins
     Pin,
-    /// Thread of the pins.
+    /// Thread of the pins, such as #8 or M4
     Thread,
-    /// Wall of the tube: a length.
+    /// Thickness of what the pins are screwed through
     Wall,
-    /// Width of each ring along the tube: a length.
+    /// Width of each ring along the tube
     RingWidth,
-    /// Length of the tube: a length.
+    /// Length of the tube
     TubeLength,
-    /// Cord at hand: a length.
+    /// Cord at hand
     Have,
 }
 
-/// The texts, field by field; what was not said is none, or blank.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct SetupForm {
-    texts: [Option<String>; SetupField::COUNT],
+impl SetupField {
+    /// Its name in forms and messages.
+    pub fn name(self) -> &'static str {
+        self.into()
+    }
 }
 
-/// Why what was said cannot be used.
-#[derive(Clone, Debug, PartialEq)]
-pub enum SetupError {
-    /// No length.
-    Length {
-        /// Where it was said.
-        asking: SetupField,
-        /// What is wrong.
-        error: LengthError,
-    },
-    /// No row, count or thread.
-    Bench(BenchError),
-    /// Not said, but needed.
-    Missing(SetupField),
-    /// Both a diameter and a girth.
-    ObjectTwice,
-    /// Neither hard, soft nor flat.
-    FirmUnknown {
-        /// The text as given.
-        given: String,
-    },
-    /// Both what the cord is like and how closely it lies.
-    GiveTwice,
-    /// Neither a length, nor a standard, nor kept.
-    CordUnknown {
-        /// The text as given.
-        given: String,
-        /// Names of the cords that are kept.
-        kept: Vec<String>,
-    },
-    /// A standard that sets no diameter.
-    CordUnmeasured {
-        /// The standard's designation.
-        designation: &'static str,
-    },
-    /// Neither a length nor kept.
-    TubeUnknown {
-        /// The text as given.
-        given: String,
-        /// Names of the tubes that are kept.
-        kept: Vec<String>,
-    },
-    /// Something about a tube, but no tube.
-    WithoutTube(SetupField),
-    /// A width of rings, but no rings.
-    WithoutRings,
-    /// Holes that would run into one another.
-    HolesTooClose {
-        /// Holes in the row.
-        holes: u16,
-        /// From hole to hole.
-        between: Millimetres,
-        /// What a pin needs at the least.
-        pin: Millimetres,
-    },
-    /// A wall that fills the tube.
-    WallTooThick {
-        /// The wall.
-        wall: Millimetres,
-        /// Diameter of the tube.
-        tube: Millimetres,
-    },
+/// What was typed for each [`SetupField`]; a blank text says nothing.
+///
+/// ```
+/// use marlinspeak::guide::{Presets, SetupError, SetupField, SetupForm};
+///
+/// // A boathook of 30 mm and a tube of 4 cm with two rows of holes.
+/// let form = SetupForm::from_iter([
+///     (SetupField::Girth, "94.25"),
+///     (SetupField::Tube, "4cm"),
+///     (SetupField::Rows, "12,14"),
+/// ]);
+/// assert_eq!(form.object()?.map(|diameter| diameter.get().round()), Some(30.0));
+/// // The second row takes seven bights: a pin in every other hole.
+/// let tube = form.tube(&Presets::default())?;
+/// assert!(tube.is_some_and(|tube| tube.takes(7)));
+/// # Ok::<(), SetupError>(())
+/// ```
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct SetupForm {
+    texts: [String; SetupField::COUNT],
+}
+
+impl<T: Into<String>> FromIterator<(SetupField, T)> for SetupForm {
+    fn from_iter<I: IntoIterator<Item = (SetupField, T)>>(said: I) -> Self {
+        let mut form = Self::default();
+        for (field, text) in said {
+            form.say(field, text);
+        }
+        form
+    }
 }
 
 impl SetupForm {
-    /// The same form with a field filled in.
-    #[must_use]
-    pub fn with(mut self, field: SetupField, text: Option<String>) -> Self {
-        self.texts[field as usize] = text;
-        self
+    /// Fills in a field anew.
+    pub fn say(&mut self, field: SetupField, text: impl Into<String>) {
+        self.texts[field as usize] = text.into();
+    }
+
+    /// What was typed into a field, letter by letter.
+    pub fn text(&self, field: SetupField) -> &str {
+        &self.texts[field as usize]
     }
 
     /// What a field says, without blanks round it; none when it says nothing.
     pub fn said(&self, field: SetupField) -> Option<&str> {
-        let text = self.texts[field as usize].as_deref();
-        text.map(str::trim).filter(|text| !text.is_empty())
+        let text = self.text(field).trim();
+        (!text.is_empty()).then_some(text)
     }
 
     /// Whether nothing was said at all.
@@ -142,10 +133,18 @@ impl SetupForm {
     /// [`SetupError::Length`].
     pub fn length(&self, field: SetupField) -> Result<Option<Millimetres>, SetupError> {
         let read = self.said(field).map(Millimetres::parse).transpose();
-        read.map_err(|error| SetupError::Length {
-            asking: field,
-            error,
-        })
+        read.map_err(|error| SetupError::Length { field, error })
+    }
+
+    /// Whether a cord or a tube may be meant that is kept by name. A standard cord is known
+    /// without what is kept.
+    pub fn may_name_a_preset(&self) -> bool {
+        let is_name = |field| {
+            self.said(field)
+                .is_some_and(|text| text.starts_with(char::is_alphabetic))
+        };
+        let is_standard = || self.cord(&Presets::default()).is_ok();
+        is_name(SetupField::Tube) || is_name(SetupField::Cord) && !is_standard()
     }
 
     /// Diameter of the object, if it was said.
@@ -164,7 +163,7 @@ impl SetupForm {
                 match Millimetres::new(diameter.get()) {
                     Ok(diameter) => Ok(Some(diameter)),
                     Err(_) => Err(SetupError::Length {
-                        asking: SetupField::Girth,
+                        field: SetupField::Girth,
                         error: LengthError::OutOfRange {
                             given: self.said(SetupField::Girth).unwrap_or_default().to_owned(),
                         },
@@ -179,9 +178,9 @@ impl SetupForm {
     ///
     /// # Errors
     /// A [`SetupError`] about the cord.
-    pub fn cord(&self, rack: &Rack) -> Result<Option<Cord>, SetupError> {
+    pub fn cord(&self, presets: &Presets) -> Result<Option<Cord>, SetupError> {
         let give = self.give()?;
-        let Some(cord) = self.cord_alone(rack)? else {
+        let Some(cord) = self.cord_alone(presets)? else {
             return Ok(None);
         };
         Ok(Some(Cord {
@@ -190,11 +189,11 @@ impl SetupForm {
         }))
     }
 
-    fn cord_alone(&self, rack: &Rack) -> Result<Option<Cord>, SetupError> {
+    fn cord_alone(&self, presets: &Presets) -> Result<Option<Cord>, SetupError> {
         let Some(given) = self.said(SetupField::Cord) else {
             return Ok(None);
         };
-        if let Some(cord) = rack.cords.get(given) {
+        if let Some(cord) = presets.cords.get(given) {
             return Ok(Some(cord.clone()));
         }
         if let Some(standard) = CordStandard::named(given) {
@@ -206,7 +205,7 @@ impl SetupForm {
         if given.starts_with(char::is_alphabetic) {
             return Err(SetupError::CordUnknown {
                 given: given.to_owned(),
-                kept: rack.cords.keys().cloned().collect(),
+                kept: presets.cords.keys().cloned().collect(),
             });
         }
         let diameter = self.length(SetupField::Cord)?;
@@ -214,9 +213,9 @@ impl SetupForm {
     }
 
     /// The standard cord that another name of it was understood as, if so.
-    pub fn understood(&self, rack: &Rack) -> Option<&'static CordStandard> {
+    pub fn understood(&self, presets: &Presets) -> Option<&'static CordStandard> {
         let given = self.said(SetupField::Cord)?;
-        if rack.cords.contains_key(given) {
+        if presets.cords.contains_key(given) {
             return None;
         }
         CordStandard::named(given)
@@ -235,21 +234,21 @@ impl SetupForm {
                     given: given.to_owned(),
                 }),
             },
-            (None, Some(given)) => Give::parse(given).map(Some).map_err(SetupError::Bench),
+            (None, Some(given)) => Ok(Some(Give::parse(given)?)),
             (None, None) => Ok(None),
         }
     }
 
-    /// The tube, if it was said: one from the rack with whatever else was said put in its
+    /// The tube, if it was said: one from the presets with whatever else was said put in its
     /// place, or one of this diameter.
     ///
     /// # Errors
     /// An [`SetupError`] about the tube.
-    pub fn tube(&self, rack: &Rack) -> Result<Option<Tube>, SetupError> {
+    pub fn tube(&self, presets: &Presets) -> Result<Option<Tube>, SetupError> {
         let rows = self.said(SetupField::Rows).map(Tube::parse_rows);
-        let rows = rows.transpose().map_err(SetupError::Bench)?;
+        let rows = rows.transpose()?;
         let thread = self.said(SetupField::Thread).map(Thread::parse);
-        let thread = thread.transpose().map_err(SetupError::Bench)?;
+        let thread = thread.transpose()?;
         let pin = self.length(SetupField::Pin)?;
         let wall = self.length(SetupField::Wall)?;
         let ring_width = self.length(SetupField::RingWidth)?;
@@ -261,12 +260,12 @@ impl SetupForm {
             return of_tube.map_or(Ok(None), |field| Err(SetupError::WithoutTube(field)));
         };
         let kept = if given.starts_with(char::is_alphabetic) {
-            let kept = rack
+            let kept = presets
                 .tubes
                 .get(given)
                 .ok_or_else(|| SetupError::TubeUnknown {
                     given: given.to_owned(),
-                    kept: rack.tubes.keys().cloned().collect(),
+                    kept: presets.tubes.keys().cloned().collect(),
                 })?;
             kept.clone()
         } else {
@@ -275,7 +274,7 @@ impl SetupForm {
         };
         let rows = rows.or_else(|| kept.rows().map(<[u16]>::to_vec));
         let tube = match rows {
-            Some(rows) => Tube::ringed(kept.diameter, &rows).map_err(SetupError::Bench)?,
+            Some(rows) => Tube::ringed(kept.diameter, &rows)?,
             None if ring_width.is_some() => return Err(SetupError::WithoutRings),
             None => Tube::plain(kept.diameter),
         };
@@ -284,7 +283,7 @@ impl SetupForm {
         tube.pin_length = pin.or(kept.pin_length);
         tube.thread = thread.or(kept.thread);
         tube.length = tube_length.or(kept.length);
-        check(&tube)?;
+        error::check(&tube)?;
         Ok(Some(tube))
     }
 }
@@ -298,33 +297,3 @@ const OF_TUBE: [SetupField; 6] = [
     SetupField::RingWidth,
     SetupField::TubeLength,
 ];
-
-fn check(tube: &Tube) -> Result<(), SetupError> {
-    if let Some(wall) = tube.wall
-        && 2.0 * wall.get() > tube.diameter.get()
-    {
-        return Err(SetupError::WallTooThick {
-            wall,
-            tube: tube.diameter,
-        });
-    }
-    // The thinnest set screw there is, when the thread is not known.
-    let thinnest = Thread::all()
-        .iter()
-        .map(|thread| thread.diameter())
-        .min_by(|one, other| one.get().total_cmp(&other.get()));
-    let Some(pin) = tube.thread.map(Thread::diameter).or(thinnest) else {
-        return Ok(());
-    };
-    let rows = tube.rows().unwrap_or_default();
-    let close = rows
-        .iter()
-        .find(|&&holes| pin_chord(tube.diameter, holes) < pin);
-    close.map_or(Ok(()), |&holes| {
-        Err(SetupError::HolesTooClose {
-            holes,
-            between: pin_chord(tube.diameter, holes),
-            pin,
-        })
-    })
-}

@@ -6,7 +6,7 @@ use crate::bench::{Cord, STANDARD_CORDS, Tube};
 
 /// What is kept, in the order of the names.
 #[derive(Clone, Debug, Default, PartialEq)]
-pub struct Rack {
+pub struct Presets {
     /// Tubes with their rows, wall and pins.
     pub tubes: BTreeMap<String, Tube>,
     /// Cords.
@@ -15,8 +15,8 @@ pub struct Rack {
 
 /// Why something cannot be kept under a name.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum NameError {
-    /// It does not begin with a letter, is longer than [`Rack::LONGEST_NAME`], or holds
+pub enum PresetNameError {
+    /// It does not begin with a letter, is longer than [`Presets::LONGEST_NAME`], or holds
     /// something that cannot be typed.
     Unusable {
         /// The name as given, trimmed.
@@ -29,7 +29,7 @@ pub enum NameError {
     },
 }
 
-impl Rack {
+impl Presets {
     /// Letters that a name may have.
     pub const LONGEST_NAME: usize = 40;
 
@@ -37,8 +37,8 @@ impl Rack {
     /// length.
     ///
     /// # Errors
-    /// [`NameError::Unusable`].
-    pub fn tube_name(text: &str) -> Result<String, NameError> {
+    /// [`PresetNameError::Unusable`].
+    pub fn tube_name(text: &str) -> Result<String, PresetNameError> {
         let given = text.trim();
         let is_usable = given.starts_with(char::is_alphabetic)
             && given.chars().count() <= Self::LONGEST_NAME
@@ -46,7 +46,7 @@ impl Rack {
         if is_usable {
             Ok(given.to_owned())
         } else {
-            Err(NameError::Unusable {
+            Err(PresetNameError::Unusable {
                 given: given.to_owned(),
             })
         }
@@ -55,14 +55,14 @@ impl Rack {
     /// Reads the name for a cord, which is not the designation of a standard either.
     ///
     /// # Errors
-    /// A [`NameError`].
-    pub fn cord_name(text: &str) -> Result<String, NameError> {
+    /// A [`PresetNameError`].
+    pub fn cord_name(text: &str) -> Result<String, PresetNameError> {
         let name = Self::tube_name(text)?;
         let is_standard = STANDARD_CORDS
             .iter()
             .any(|standard| standard.designation.eq_ignore_ascii_case(&name));
         if is_standard {
-            Err(NameError::IsStandard { given: name })
+            Err(PresetNameError::IsStandard { given: name })
         } else {
             Ok(name)
         }

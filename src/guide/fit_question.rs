@@ -1,12 +1,27 @@
 //! The question of fit, read from what the tyer said.
 
-use super::{Rack, Setup, SetupError, SetupField, SetupForm};
+use super::{Presets, Setup, SetupError, SetupField, SetupForm};
 use crate::bench::{
     Cord, Correction, Corrections, Counts, Finish, FitAnswer, FitFilter, FitWeave, FitWish,
     LeastCover, Millimetres, Misfit, Object, Tube, TyingPace, fit, why_nothing_fits,
 };
 
-/// The question of fit: everything it needs, read and checked.
+/// The question which knots cover an object: everything it needs, read and checked.
+///
+/// ```
+/// use marlinspeak::guide::{Presets, SetupError, SetupField, SetupForm};
+///
+/// // A tiller of 30 mm is to be covered for 36 mm with cord of 4 mm.
+/// let form = SetupForm::from_iter([
+///     (SetupField::Object, "30"),
+///     (SetupField::Cover, "36"),
+///     (SetupField::Cord, "4"),
+/// ]);
+/// let question = form.question(&Presets::default())?;
+/// let widths = question.answers().into_iter().map(|answer| answer.shape.width.get());
+/// assert!(widths.into_iter().all(|width| (30.0..42.0).contains(&width)));
+/// # Ok::<(), SetupError>(())
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct FitQuestion {
     /// What is to be covered.
@@ -73,18 +88,17 @@ impl SetupForm {
     ///
     /// # Errors
     /// A [`SetupError`]: also when object, cover or cord is missing.
-    pub fn question(&self, rack: &Rack) -> Result<FitQuestion, SetupError> {
-        let missing = SetupError::Missing;
+    pub fn question(&self, presets: &Presets) -> Result<FitQuestion, SetupError> {
         let diameter = self.object()?;
         let cover = self.length(SetupField::Cover)?;
-        let cord = self.cord(rack)?;
-        let tube = self.tube(rack)?;
+        let cord = self.cord(presets)?;
+        let tube = self.tube(presets)?;
         let have = self.length(SetupField::Have)?;
-        let diameter = diameter.ok_or(missing(SetupField::Object))?;
-        let cover = cover.ok_or(missing(SetupField::Cover))?;
+        let diameter = needed(SetupField::Object, diameter)?;
+        let cover = needed(SetupField::Cover, cover)?;
         Ok(FitQuestion {
             object: Object::new(diameter, cover),
-            cord: cord.ok_or(missing(SetupField::Cord))?,
+            cord: needed(SetupField::Cord, cord)?,
             tube,
             have,
             weave: FitWeave::FewestTucks,
@@ -102,19 +116,18 @@ impl SetupForm {
     /// A [`SetupError`]: also when the tube or the cord is missing.
     pub fn setup(
         &self,
-        rack: &Rack,
+        presets: &Presets,
         counts: Counts,
         correct: impl FnOnce(&Cord) -> Correction,
     ) -> Result<Option<Setup>, SetupError> {
         if self.is_empty() {
             return Ok(None);
         }
-        let missing = SetupError::Missing;
         let object = self.object()?;
         let cover = self.length(SetupField::Cover)?;
         self.length(SetupField::Have)?;
-        let cord = self.cord(rack)?.ok_or(missing(SetupField::Cord))?;
-        let tube = self.tube(rack)?.ok_or(missing(SetupField::Tube))?;
+        let cord = needed(SetupField::Cord, self.cord(presets)?)?;
+        let tube = needed(SetupField::Tube, self.tube(presets)?)?;
         let mut setup = Setup {
             correction: correct(&cord),
             ..Setup::new(tube, cord)
@@ -126,6 +139,11 @@ impl SetupForm {
         }
         Ok(Some(setup))
     }
+}
+
+/// What was said for a field that must be.
+fn needed<T>(field: SetupField, said: Option<T>) -> Result<T, SetupError> {
+    said.ok_or(SetupError::Missing(field))
 }
 
 /// Whether reaching `cover` means to open the knot, by the rule that [`fit`] goes by: a tight knot
