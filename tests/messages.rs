@@ -428,7 +428,7 @@ fn a_slip_is_seen() {
     }
     assert!(slip("en", "check-say", "That is right.").is_some());
     for (tag, text) in [
-        ("en", "PassLeg to the right."),
+        ("en", "Turn to the right."),
         ("de", "Achtung: 12:30 ist gut."),
         ("fr", "Attention\u{202f}: le cordage «\u{a0}bleu\u{a0}»"),
     ] {
