@@ -87,7 +87,7 @@ fn a_document_of_version_1_is_read_field_by_field_and_written_so_that_its_reader
     assert_eq!((tie.lesson, tie.is_put_away), (Some(3), true));
     assert_eq!(tie.work_time.legs_timed(), 7);
     assert!((tie.work_time.seconds() - 512.4).abs() < 1e-9);
-    let setup = tie.plan.setup.as_ref().unwrap();
+    let setup = tie.plan.setup().unwrap();
     assert_eq!(setup.cord.name.as_deref(), Some("tarred marline"));
     assert_eq!(setup.tube.rows(), Some(&[12, 16][..]));
     assert!((setup.correction.length() - 1.05).abs() < 1e-12);
