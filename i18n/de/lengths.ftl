@@ -39,6 +39,61 @@ length-in-say = { $number ->
 # Example: 0,5 Zoll ("in" would be read as the preposition)
 length-in = { $number } Zoll
 
+# Beispiel: 5 vierundsechzigstel Zoll. $above and $below: the fraction in lowest terms; below the line
+# stands 2, 4, 8, 16, 32 or 64.
+length-fraction-say = { $below ->
+        [2] ein halb Zoll
+        [4] { $above ->
+            [1] ein viertel Zoll
+           *[other] drei viertel Zoll
+        }
+        [8] { $above ->
+            [1] ein achtel Zoll
+           *[other] { $above } achtel Zoll
+        }
+        [16] { $above ->
+            [1] ein sechzehntel Zoll
+           *[other] { $above } sechzehntel Zoll
+        }
+        [32] { $above ->
+            [1] ein zweiunddreißigstel Zoll
+           *[other] { $above } zweiunddreißigstel Zoll
+        }
+       *[64] { $above ->
+            [1] ein vierundsechzigstel Zoll
+           *[other] { $above } vierundsechzigstel Zoll
+        }
+    }
+# Beispiel: 5/64 Zoll
+length-fraction = { $above }/{ $below } Zoll
+
+# Beispiel: 1 und drei viertel Zoll. $inches: whole ones.
+length-in-fraction-say = { $inches } und { $below ->
+        [2] ein halb Zoll
+        [4] { $above ->
+            [1] ein viertel Zoll
+           *[other] drei viertel Zoll
+        }
+        [8] { $above ->
+            [1] ein achtel Zoll
+           *[other] { $above } achtel Zoll
+        }
+        [16] { $above ->
+            [1] ein sechzehntel Zoll
+           *[other] { $above } sechzehntel Zoll
+        }
+        [32] { $above ->
+            [1] ein zweiunddreißigstel Zoll
+           *[other] { $above } zweiunddreißigstel Zoll
+        }
+       *[64] { $above ->
+            [1] ein vierundsechzigstel Zoll
+           *[other] { $above } vierundsechzigstel Zoll
+        }
+    }
+# Beispiel: 1 3/4 Zoll
+length-in-fraction = { $inches } { $above }/{ $below } Zoll
+
 # Example: 4,5 Fuß
 length-ft-say = { $number ->
         [one] einen Fuß
@@ -46,3 +101,11 @@ length-ft-say = { $number ->
     }
 # Example: 4,5 ft (so that it is not taken for a pin at the foot)
 length-ft = { $number } ft
+
+# Beispiel: 5 Fuß 3 Zoll. $feet, $inches: whole ones, 3 feet or more.
+length-ft-in-say = { $feet } Fuß { $inches ->
+        [one] ein Zoll
+       *[other] { $inches } Zoll
+    }
+# Beispiel: 5 ft 3 Zoll
+length-ft-in = { $feet } ft { $inches } Zoll

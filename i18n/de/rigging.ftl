@@ -33,54 +33,48 @@ kit-tube-note = { "" }
 # Example: Für den Beutel, Stück 2 von 6: 12 Stifte, 12,7 Millimeter lang, Gewinde Nummer 8. Weiter, wenn
 # sie da sind.
 # $thread: its name or none. $numbered: the number of a numbered inch thread, or none.
-# $inches: the length as a fraction of an inch, or none.
+# $fraction: the thread as a length, when it is a fraction of an inch, or none.
 kit-pins-say = Für den Beutel, Stück { $number } von { $items }: { $count } Stifte, { $length } lang{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
-            [none] , Gewinde { $thread }
+            [none] { $fraction ->
+                [none] , Gewinde { $thread }
+               *[other] , Gewinde { $fraction }
+            }
            *[other] , Gewinde Nummer { $numbered }
         }
     }. Weiter, wenn sie da sind.
 kit-pins-say-brief = { $count } Stifte, { $length } lang{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
-            [none] , Gewinde { $thread }
+            [none] { $fraction ->
+                [none] , Gewinde { $thread }
+               *[other] , Gewinde { $fraction }
+            }
            *[other] , Gewinde Nummer { $numbered }
         }
     }.
 kit-pins-say-teach = Für den Beutel, Stück { $number } von { $items }: { $count } Stifte, { $length } lang{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
-            [none] , Gewinde { $thread }
+            [none] { $fraction ->
+                [none] , Gewinde { $thread }
+               *[other] , Gewinde { $fraction }
+            }
            *[other] , Gewinde Nummer { $numbered }
         }
     }. Weiter, wenn sie da sind. Ein Stift ist ein Gewindestift; jede Bucht am Fuß braucht einen und jede Bucht am Kopf auch.
 kit-pins-show = { $count } Stifte, { $length }
 kit-pins-note = { $thread ->
         [none] { "" }
-       *[other] { $inches ->
-            [none] Gewindestifte { $thread }
-           *[other] Gewindestifte { $thread }, { $inches } Zoll
-        }
+       *[other] Gewindestifte { $thread }
     }
 
-# $size: as it is sold. $system: inch or metric.
-kit-key-say = Für den Beutel, Stück { $number } von { $items }: der Sechskantschlüssel für die Stifte, { $system ->
-        [inch] { $size } Zoll
-       *[metric] { $size } Millimeter
-    }. Weiter, wenn er da ist.
-kit-key-say-brief = Der Sechskantschlüssel für die Stifte, { $system ->
-        [inch] { $size } Zoll
-       *[metric] { $size } Millimeter
-    }.
-kit-key-say-teach = Für den Beutel, Stück { $number } von { $items }: der Sechskantschlüssel für die Stifte, { $system ->
-        [inch] { $size } Zoll
-       *[metric] { $size } Millimeter
-    }. Weiter, wenn er da ist. Er dreht die Stifte; neue Löcher gehen streng und brauchen ihn die ersten paar Male.
-kit-key-show = Sechskantschlüssel, { $system ->
-        [inch] { $size } Zoll
-       *[metric] { $size } mm
-    }
+# $size: as it is sold.
+kit-key-say = Für den Beutel, Stück { $number } von { $items }: der Sechskantschlüssel für die Stifte, Größe { $size }. Weiter, wenn er da ist.
+kit-key-say-brief = Der Sechskantschlüssel für die Stifte, Größe { $size }.
+kit-key-say-teach = Für den Beutel, Stück { $number } von { $items }: der Sechskantschlüssel für die Stifte, Größe { $size }. Weiter, wenn er da ist. Er dreht die Stifte; neue Löcher gehen streng und brauchen ihn die ersten paar Male.
+kit-key-show = Sechskantschlüssel, Größe { $size }
 kit-key-note = { "" }
 
 # Example: Für den Beutel, Stück 4 von 6: ein Stück Schnur, 4 Millimeter dick, 1,9 Meter lang. …
@@ -302,7 +296,7 @@ rig-row-note = Wähl Loch 1, zähl nach { $hand ->
 # und 10. Fuß-Stift 1 steht in Loch 1. Nimm Stifte, die 12,7 Millimeter lang sind. …
 # $rim: bottom or top. $step: from a pin to the next. $first: hole of pin 1. $few: yes when the
 # holes are told one by one: $most are all but the last, $last is that. $staggered: yes or no.
-# $key: size of the hex key or none, $system: inch or metric.
+# $key: size of the hex key or none.
 rig-pins-say = Einrichten, Schritt { $number } von { $tasks }. Setz { $count } Stifte in den { $rim ->
         [top] Kopf-Ring
        *[bottom] Fuß-Ring
@@ -331,10 +325,7 @@ rig-pins-say = Einrichten, Schritt { $number } von { $tasks }. Setz { $count } S
        *[bottom] Fuß-Stift 1 steht in Loch 1.
     } Nimm Stifte, die { $length } lang sind{ $key ->
         [none] { "" }
-       *[other] { $system ->
-            [inch] , und den Sechskantschlüssel { $key } Zoll
-           *[metric] , und den Sechskantschlüssel { $key } Millimeter
-        }
+       *[other] , und den Sechskantschlüssel der Größe { $key }
     }. Leicht handfest genügt, nicht stramm.
 rig-pins-say-brief = Setz { $count } Stifte in den { $rim ->
         [top] Kopf-Ring
@@ -385,10 +376,7 @@ rig-pins-say-teach = Einrichten, Schritt { $number } von { $tasks }. Setz { $cou
        *[bottom] Fuß-Stift 1 steht in Loch 1.
     } Nimm Stifte, die { $length } lang sind{ $key ->
         [none] { "" }
-       *[other] { $system ->
-            [inch] , und den Sechskantschlüssel { $key } Zoll
-           *[metric] , und den Sechskantschlüssel { $key } Millimeter
-        }
+       *[other] , und den Sechskantschlüssel der Größe { $key }
     }. Leicht handfest genügt, nicht stramm. Die Stifte halten die Buchten in gleichen Abständen und klemmen den Ring am Rohr fest.
 rig-pins-show = { $rim ->
         [top] Kopfstifte
@@ -420,10 +408,7 @@ rig-pins-note = { $rim ->
     }
 rig-pins-note-how = Stifte { $length }{ $key ->
         [none] { "" }
-       *[other] { $system ->
-            [inch] , Sechskantschlüssel { $key } Zoll
-           *[metric] , Sechskantschlüssel { $key } mm
-        }
+       *[other] , Sechskantschlüssel { $key }
     }. Leicht handfest.
 
 # Example: Einrichten, Schritt 3 von 7. Setz den Kopf-Ring so, dass seine Lochreihe 42 Millimeter über der

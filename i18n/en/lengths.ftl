@@ -37,6 +37,61 @@ length-in-say = { $number ->
 # Example: 0.5 in
 length-in = { $number } in
 
+# Example: 5 sixty-fourths of an inch. $above and $below: the fraction in lowest terms; below the line
+# stands 2, 4, 8, 16, 32 or 64.
+length-fraction-say = { $below ->
+        [2] half an inch
+        [4] { $above ->
+            [1] a quarter of an inch
+           *[other] three quarters of an inch
+        }
+        [8] { $above ->
+            [1] an eighth of an inch
+           *[other] { $above } eighths of an inch
+        }
+        [16] { $above ->
+            [1] a sixteenth of an inch
+           *[other] { $above } sixteenths of an inch
+        }
+        [32] { $above ->
+            [1] a thirty-second of an inch
+           *[other] { $above } thirty-seconds of an inch
+        }
+       *[64] { $above ->
+            [1] a sixty-fourth of an inch
+           *[other] { $above } sixty-fourths of an inch
+        }
+    }
+# Example: 5/64 in
+length-fraction = { $above }/{ $below } in
+
+# Example: 1 and three quarter inches. $inches: whole ones.
+length-in-fraction-say = { $inches } and { $below ->
+        [2] a half inches
+        [4] { $above ->
+            [1] a quarter inches
+           *[other] three quarter inches
+        }
+        [8] { $above ->
+            [1] an eighth inches
+           *[other] { $above } eighths inches
+        }
+        [16] { $above ->
+            [1] a sixteenth inches
+           *[other] { $above } sixteenths inches
+        }
+        [32] { $above ->
+            [1] a thirty-second inches
+           *[other] { $above } thirty-seconds inches
+        }
+       *[64] { $above ->
+            [1] a sixty-fourth inches
+           *[other] { $above } sixty-fourths inches
+        }
+    }
+# Example: 1 3/4 in
+length-in-fraction = { $inches } { $above }/{ $below } in
+
 # Example: 4.5 feet
 length-ft-say = { $number ->
         [one] { $number } foot
@@ -44,3 +99,11 @@ length-ft-say = { $number ->
     }
 # Example: 4.5 ft
 length-ft = { $number } ft
+
+# Example: 5 feet 3 inches. $feet, $inches: whole ones, 3 feet or more.
+length-ft-in-say = { $feet } feet { $inches ->
+        [one] 1 inch
+       *[other] { $inches } inches
+    }
+# Example: 5 ft 3 in
+length-ft-in = { $feet } ft { $inches } in

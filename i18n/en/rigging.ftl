@@ -30,54 +30,48 @@ kit-tube-note = { "" }
 
 # Example: For the bag, item 2 of 6: 12 pins, 12.7 millimetres long, thread number 8. Next when they are there.
 # $thread: its name or none. $numbered: the number of a numbered inch thread, or none.
-# $inches: the length as a fraction of an inch, or none.
+# $fraction: the thread as a length, when it is a fraction of an inch, or none.
 kit-pins-say = For the bag, item { $number } of { $items }: { $count } pins, { $length } long{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
-            [none] , thread { $thread }
+            [none] { $fraction ->
+                [none] , thread { $thread }
+               *[other] , thread of { $fraction }
+            }
            *[other] , thread number { $numbered }
         }
     }. Next when they are there.
 kit-pins-say-brief = { $count } pins, { $length } long{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
-            [none] , thread { $thread }
+            [none] { $fraction ->
+                [none] , thread { $thread }
+               *[other] , thread of { $fraction }
+            }
            *[other] , thread number { $numbered }
         }
     }.
 kit-pins-say-teach = For the bag, item { $number } of { $items }: { $count } pins, { $length } long{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
-            [none] , thread { $thread }
+            [none] { $fraction ->
+                [none] , thread { $thread }
+               *[other] , thread of { $fraction }
+            }
            *[other] , thread number { $numbered }
         }
     }. Next when they are there. A pin is a set screw; one is needed for every bight at the bottom and one for every bight at the top.
 kit-pins-show = { $count } pins, { $length }
 kit-pins-note = { $thread ->
         [none] { "" }
-       *[other] { $inches ->
-            [none] Set screws { $thread }
-           *[other] Set screws { $thread }, { $inches } in
-        }
+       *[other] Set screws { $thread }
     }
 
-# $size: as it is sold. $system: inch or metric.
-kit-key-say = For the bag, item { $number } of { $items }: the hex key for the pins, { $system ->
-        [inch] { $size } of an inch
-       *[metric] { $size } millimetres
-    }. Next when it is there.
-kit-key-say-brief = The hex key for the pins, { $system ->
-        [inch] { $size } of an inch
-       *[metric] { $size } millimetres
-    }.
-kit-key-say-teach = For the bag, item { $number } of { $items }: the hex key for the pins, { $system ->
-        [inch] { $size } of an inch
-       *[metric] { $size } millimetres
-    }. Next when it is there. It turns the pins; new holes are tight and need it for the first few uses.
-kit-key-show = Hex key, { $system ->
-        [inch] { $size } in
-       *[metric] { $size } mm
-    }
+# $size: as it is sold.
+kit-key-say = For the bag, item { $number } of { $items }: the hex key for the pins, { $size }. Next when it is there.
+kit-key-say-brief = The hex key for the pins, { $size }.
+kit-key-say-teach = For the bag, item { $number } of { $items }: the hex key for the pins, { $size }. Next when it is there. It turns the pins; new holes are tight and need it for the first few uses.
+kit-key-show = Hex key, { $size }
 kit-key-note = { "" }
 
 # Example: For the bag, item 4 of 6: a piece of cord 4 millimetres thick, 1.9 metres long. …
@@ -299,7 +293,7 @@ rig-row-note = Choose hole 1, count to the { $hand ->
 # 10. Take pins 12.7 millimetres long. …
 # $rim: bottom or top. $step: from a pin to the next. $first: hole of pin 1. $few: yes when the
 # holes are told one by one: $most are all but the last, $last is that. $staggered: yes or no.
-# $key: size of the hex key or none, $system: inch or metric.
+# $key: size of the hex key or none.
 rig-pins-say = Rigging, step { $number } of { $tasks }. Set { $count } pins in the { $rim ->
         [top] top
        *[bottom] bottom
@@ -328,10 +322,7 @@ rig-pins-say = Rigging, step { $number } of { $tasks }. Set { $count } pins in t
        *[bottom] Bottom pin 1 stands in hole 1.
     } Take pins { $length } long{ $key ->
         [none] { "" }
-       *[other] { $system ->
-            [inch] { " " }and the { $key } inch hex key
-           *[metric] { " " }and the { $key } millimetre hex key
-        }
+       *[other] { " " }and the hex key of { $key }
     }. Snug is enough, not hard.
 rig-pins-say-brief = Set { $count } pins in the { $rim ->
         [top] top
@@ -382,10 +373,7 @@ rig-pins-say-teach = Rigging, step { $number } of { $tasks }. Set { $count } pin
        *[bottom] Bottom pin 1 stands in hole 1.
     } Take pins { $length } long{ $key ->
         [none] { "" }
-       *[other] { $system ->
-            [inch] { " " }and the { $key } inch hex key
-           *[metric] { " " }and the { $key } millimetre hex key
-        }
+       *[other] { " " }and the hex key of { $key }
     }. Snug is enough, not hard. The pins hold the bights at even distances, and lock the ring to the tube.
 rig-pins-show = { $rim ->
         [top] Top pins
@@ -417,10 +405,7 @@ rig-pins-note = { $rim ->
     }
 rig-pins-note-how = Pins { $length }{ $key ->
         [none] { "" }
-       *[other] { $system ->
-            [inch] , hex key { $key } in
-           *[metric] , hex key { $key } mm
-        }
+       *[other] , hex key { $key }
     }. Snug, not hard.
 
 # Example: Rigging, step 3 of 7. Set the top ring so that its row of holes stands 42 millimetres

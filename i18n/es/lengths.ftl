@@ -38,6 +38,64 @@ length-in-say = { $number ->
 # Ejemplo: 0,5 in
 length-in = { $number } in
 
+# Ejemplo: 5 sesenta y cuatroavos de pulgada. $above and $below: the fraction in lowest terms; below the
+# line stands 2, 4, 8, 16, 32 or 64.
+length-fraction-say = { $below ->
+        [2] media pulgada
+        [4] { $above ->
+            [1] un cuarto de pulgada
+           *[other] tres cuartos de pulgada
+        }
+        [8] { $above ->
+            [1] un octavo de pulgada
+           *[other] { $above } octavos de pulgada
+        }
+        [16] { $above ->
+            [1] un dieciseisavo de pulgada
+           *[other] { $above } dieciseisavos de pulgada
+        }
+        [32] { $above ->
+            [1] un treintaidosavo de pulgada
+           *[other] { $above } treintaidosavos de pulgada
+        }
+       *[64] { $above ->
+            [1] un sesentaicuatroavo de pulgada
+           *[other] { $above } sesentaicuatroavos de pulgada
+        }
+    }
+# Ejemplo: 5/64 in
+length-fraction = { $above }/{ $below } in
+
+# Ejemplo: 1 pulgada y tres cuartos. $inches: whole ones.
+length-in-fraction-say = { $inches ->
+        [one] una pulgada
+       *[other] { $inches } pulgadas
+    } y { $below ->
+        [2] media
+        [4] { $above ->
+            [1] un cuarto
+           *[other] tres cuartos
+        }
+        [8] { $above ->
+            [1] un octavo
+           *[other] { $above } octavos
+        }
+        [16] { $above ->
+            [1] un dieciseisavo
+           *[other] { $above } dieciseisavos
+        }
+        [32] { $above ->
+            [1] un treintaidosavo
+           *[other] { $above } treintaidosavos
+        }
+       *[64] { $above ->
+            [1] un sesentaicuatroavo
+           *[other] { $above } sesentaicuatroavos
+        }
+    }
+# Ejemplo: 1 3/4 in
+length-in-fraction = { $inches } { $above }/{ $below } in
+
 # Ejemplo: 4,5 pies
 length-ft-say = { $number ->
         [one] un pie
@@ -45,3 +103,11 @@ length-ft-say = { $number ->
     }
 # Ejemplo: 4,5 ft
 length-ft = { $number } ft
+
+# Ejemplo: 5 pies 3 pulgadas. $feet, $inches: whole ones, 3 feet or more.
+length-ft-in-say = { $feet } pies { $inches ->
+        [one] una pulgada
+       *[other] { $inches } pulgadas
+    }
+# Ejemplo: 5 ft 3 in
+length-ft-in = { $feet } ft { $inches } in

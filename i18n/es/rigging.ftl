@@ -31,54 +31,48 @@ kit-tube-note = { "" }
 # Ejemplo: Para la bolsa, pieza 2 de 6: 12 clavijas, de 12,7 milímetros de largo, rosca número 8. Siguiente
 # cuando las tengas.
 # $thread: its name or none. $numbered: the number of a numbered inch thread, or none.
-# $inches: the length as a fraction of an inch, or none.
+# $fraction: the thread as a length, when it is a fraction of an inch, or none.
 kit-pins-say = Para la bolsa, pieza { $number } de { $items }: { $count } clavijas, de { $length } de largo{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
-            [none] , rosca { $thread }
+            [none] { $fraction ->
+                [none] , rosca { $thread }
+               *[other] , rosca de { $fraction }
+            }
            *[other] , rosca número { $numbered }
         }
     }. Siguiente cuando las tengas.
 kit-pins-say-brief = { $count } clavijas, de { $length } de largo{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
-            [none] , rosca { $thread }
+            [none] { $fraction ->
+                [none] , rosca { $thread }
+               *[other] , rosca de { $fraction }
+            }
            *[other] , rosca número { $numbered }
         }
     }.
 kit-pins-say-teach = Para la bolsa, pieza { $number } de { $items }: { $count } clavijas, de { $length } de largo{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
-            [none] , rosca { $thread }
+            [none] { $fraction ->
+                [none] , rosca { $thread }
+               *[other] , rosca de { $fraction }
+            }
            *[other] , rosca número { $numbered }
         }
     }. Siguiente cuando las tengas. Una clavija es un tornillo prisionero; hace falta una por cada seno del pie y una por cada seno de la cabeza.
 kit-pins-show = { $count } clavijas, { $length }
 kit-pins-note = { $thread ->
         [none] { "" }
-       *[other] { $inches ->
-            [none] Prisioneros { $thread }
-           *[other] Prisioneros { $thread }, { $inches } in
-        }
+       *[other] Prisioneros { $thread }
     }
 
-# $size: as it is sold. $system: inch or metric.
-kit-key-say = Para la bolsa, pieza { $number } de { $items }: la llave hexagonal de las clavijas, de { $system ->
-        [inch] { $size } de pulgada
-       *[metric] { $size } milímetros
-    }. Siguiente cuando la tengas.
-kit-key-say-brief = La llave hexagonal de las clavijas, de { $system ->
-        [inch] { $size } de pulgada
-       *[metric] { $size } milímetros
-    }.
-kit-key-say-teach = Para la bolsa, pieza { $number } de { $items }: la llave hexagonal de las clavijas, de { $system ->
-        [inch] { $size } de pulgada
-       *[metric] { $size } milímetros
-    }. Siguiente cuando la tengas. Con ella se giran las clavijas; los agujeros nuevos van duros y la piden las primeras veces.
-kit-key-show = Llave hexagonal, { $system ->
-        [inch] { $size } in
-       *[metric] { $size } mm
-    }
+# $size: as it is sold.
+kit-key-say = Para la bolsa, pieza { $number } de { $items }: la llave hexagonal de las clavijas, de { $size }. Siguiente cuando la tengas.
+kit-key-say-brief = La llave hexagonal de las clavijas, de { $size }.
+kit-key-say-teach = Para la bolsa, pieza { $number } de { $items }: la llave hexagonal de las clavijas, de { $size }. Siguiente cuando la tengas. Con ella se giran las clavijas; los agujeros nuevos van duros y la piden las primeras veces.
+kit-key-show = Llave hexagonal, { $size }
 kit-key-note = { "" }
 
 # Ejemplo: Para la bolsa, pieza 4 de 6: un trozo de cabo de 4 milímetros de grueso, de 1,9 metros de largo.
@@ -314,7 +308,7 @@ rig-row-note = Elige el agujero 1, cuenta hacia la { $hand ->
 # 1, 4, 7 y 10. La clavija 1 del pie va en el agujero 1. Usa clavijas de 12,7 milímetros de largo. …
 # $rim: bottom or top. $step: from a pin to the next. $first: hole of pin 1. $few: yes when the
 # holes are told one by one: $most are all but the last, $last is that. $staggered: yes or no.
-# $key: size of the hex key or none, $system: inch or metric.
+# $key: size of the hex key or none.
 rig-pins-say = Aparejar, paso { $number } de { $tasks }. Pon { $count } clavijas en el anillo { $rim ->
         [top] de la cabeza
        *[bottom] del pie
@@ -332,10 +326,7 @@ rig-pins-say = Aparejar, paso { $number } de { $tasks }. Pon { $count } clavijas
        *[bottom] La clavija 1 del pie va en el agujero 1.
     } Usa clavijas de { $length } de largo{ $key ->
         [none] { "" }
-       *[other] { $system ->
-            [inch] { " " }y la llave hexagonal de { $key } de pulgada
-           *[metric] { " " }y la llave hexagonal de { $key } milímetros
-        }
+       *[other] { " " }y la llave hexagonal de { $key }
     }. Apriétalas lo justo, sin forzar.
 rig-pins-say-brief = Pon { $count } clavijas en el anillo { $rim ->
         [top] de la cabeza
@@ -364,10 +355,7 @@ rig-pins-say-teach = Aparejar, paso { $number } de { $tasks }. Pon { $count } cl
        *[bottom] La clavija 1 del pie va en el agujero 1.
     } Usa clavijas de { $length } de largo{ $key ->
         [none] { "" }
-       *[other] { $system ->
-            [inch] { " " }y la llave hexagonal de { $key } de pulgada
-           *[metric] { " " }y la llave hexagonal de { $key } milímetros
-        }
+       *[other] { " " }y la llave hexagonal de { $key }
     }. Apriétalas lo justo, sin forzar. Las clavijas mantienen los senos a distancias iguales, y fijan el anillo al tubo.
 rig-pins-show = Clavijas { $rim ->
         [top] de la cabeza
@@ -388,10 +376,7 @@ rig-pins-note = { $rim ->
     }
 rig-pins-note-how = Clavijas de { $length }{ $key ->
         [none] { "" }
-       *[other] { $system ->
-            [inch] , llave hexagonal de { $key } in
-           *[metric] , llave hexagonal de { $key } mm
-        }
+       *[other] , llave hexagonal de { $key }
     }. Lo justo, sin forzar.
 
 # Ejemplo: Aparejar, paso 3 de 7. Coloca el anillo de la cabeza de modo que su fila de agujeros quede a 42

@@ -31,54 +31,48 @@ kit-tube-note = { "" }
 # Exemple : Pour le sac, article 2 sur 6 : 12 picots de 12,7 millimètres de long, filetage numéro 8. Suivant
 # quand ils y sont.
 # $thread: its name or none. $numbered: the number of a numbered inch thread, or none.
-# $inches: the length as a fraction of an inch, or none.
+# $fraction: the thread as a length, when it is a fraction of an inch, or none.
 kit-pins-say = Pour le sac, article { $number } sur { $items } : { $count } picots de { $length } de long{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
-            [none] , filetage { $thread }
+            [none] { $fraction ->
+                [none] , filetage { $thread }
+               *[other] , filetage de { $fraction }
+            }
            *[other] , filetage numéro { $numbered }
         }
     }. Suivant quand ils y sont.
 kit-pins-say-brief = { $count } picots de { $length } de long{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
-            [none] , filetage { $thread }
+            [none] { $fraction ->
+                [none] , filetage { $thread }
+               *[other] , filetage de { $fraction }
+            }
            *[other] , filetage numéro { $numbered }
         }
     }.
 kit-pins-say-teach = Pour le sac, article { $number } sur { $items } : { $count } picots de { $length } de long{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
-            [none] , filetage { $thread }
+            [none] { $fraction ->
+                [none] , filetage { $thread }
+               *[other] , filetage de { $fraction }
+            }
            *[other] , filetage numéro { $numbered }
         }
     }. Suivant quand ils y sont. Un picot est une vis sans tête ; il en faut un pour chaque ganse de base et un pour chaque ganse de tête.
 kit-pins-show = { $count } picots, { $length }
 kit-pins-note = { $thread ->
         [none] { "" }
-       *[other] { $inches ->
-            [none] Vis sans tête { $thread }
-           *[other] Vis sans tête { $thread }, { $inches } po
-        }
+       *[other] Vis sans tête { $thread }
     }
 
-# $size: as it is sold. $system: inch or metric.
-kit-key-say = Pour le sac, article { $number } sur { $items } : la clé à six pans des picots, { $system ->
-        [inch] { $size } de pouce
-       *[metric] { $size } millimètres
-    }. Suivant quand elle y est.
-kit-key-say-brief = La clé à six pans des picots, { $system ->
-        [inch] { $size } de pouce
-       *[metric] { $size } millimètres
-    }.
-kit-key-say-teach = Pour le sac, article { $number } sur { $items } : la clé à six pans des picots, { $system ->
-        [inch] { $size } de pouce
-       *[metric] { $size } millimètres
-    }. Suivant quand elle y est. Elle visse les picots ; les trous neufs sont durs et la demandent les premières fois.
-kit-key-show = Clé à six pans, { $system ->
-        [inch] { $size } po
-       *[metric] { $size } mm
-    }
+# $size: as it is sold.
+kit-key-say = Pour le sac, article { $number } sur { $items } : la clé à six pans des picots, { $size }. Suivant quand elle y est.
+kit-key-say-brief = La clé à six pans des picots, { $size }.
+kit-key-say-teach = Pour le sac, article { $number } sur { $items } : la clé à six pans des picots, { $size }. Suivant quand elle y est. Elle visse les picots ; les trous neufs sont durs et la demandent les premières fois.
+kit-key-show = Clé à six pans, { $size }
 kit-key-note = { "" }
 
 # Exemple : Pour le sac, article 4 sur 6 : un morceau de cordon, 4 millimètres de diamètre, 1,9 mètre de
@@ -315,7 +309,7 @@ rig-row-note = Choisissez le trou 1, comptez vers la { $hand ->
 # de long. Serrez légèrement, sans forcer.
 # $rim: bottom or top. $step: from a pin to the next. $first: hole of pin 1. $few: yes when the
 # holes are told one by one: $most are all but the last, $last is that. $staggered: yes or no.
-# $key: size of the hex key or none, $system: inch or metric.
+# $key: size of the hex key or none.
 rig-pins-say = Préparation du tube, étape { $number } sur { $tasks }. Vissez { $count } picots dans la bague { $rim ->
         [top] de tête
        *[bottom] de base
@@ -333,10 +327,7 @@ rig-pins-say = Préparation du tube, étape { $number } sur { $tasks }. Vissez {
        *[bottom] Le picot de base 1 est dans le trou 1.
     } Prenez des picots de { $length } de long{ $key ->
         [none] { "" }
-       *[other] { $system ->
-            [inch] { " " }et la clé à six pans de { $key } de pouce
-           *[metric] { " " }et la clé à six pans de { $key } millimètres
-        }
+       *[other] { " " }et la clé à six pans de { $key }
     }. Serrez légèrement, sans forcer.
 rig-pins-say-brief = Vissez { $count } picots dans la bague { $rim ->
         [top] de tête
@@ -365,10 +356,7 @@ rig-pins-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Vi
        *[bottom] Le picot de base 1 est dans le trou 1.
     } Prenez des picots de { $length } de long{ $key ->
         [none] { "" }
-       *[other] { $system ->
-            [inch] { " " }et la clé à six pans de { $key } de pouce
-           *[metric] { " " }et la clé à six pans de { $key } millimètres
-        }
+       *[other] { " " }et la clé à six pans de { $key }
     }. Serrez légèrement, sans forcer. Les picots tiennent les ganses à des distances égales et bloquent la bague sur le tube.
 rig-pins-show = { $rim ->
         [top] Picots de tête
@@ -389,10 +377,7 @@ rig-pins-note = { $rim ->
     }
 rig-pins-note-how = Picots de { $length }{ $key ->
         [none] { "" }
-       *[other] { $system ->
-            [inch] , clé à six pans { $key } po
-           *[metric] , clé à six pans { $key } mm
-        }
+       *[other] , clé à six pans { $key }
     }. Serrez sans forcer.
 
 # Exemple : Préparation du tube, étape 3 sur 7. Placez la bague de tête de façon que son rang de trous

@@ -1,9 +1,13 @@
 //! Lengths in millimetres, and reading them as a tyer types them.
 
-use std::error::Error;
 use std::fmt;
 
-const MM_PER_INCH: f64 = 25.4;
+use thiserror::Error;
+
+/// Millimetres in an inch.
+const INCH: f64 = 25.4;
+/// Millimetres in a foot.
+const FOOT: f64 = 12.0 * INCH;
 
 /// A length in millimetres.
 ///
@@ -29,41 +33,66 @@ impl Millimetres {
 
     /// Reads a length as a person types it: a number and a unit.
     ///
-    /// The number is a decimal with a point or a comma (`1.25`, `3,5`), a fraction (`5/32`)
+    /// The number is a decimal with a point or a comma (`1.25`, `3,5`), a fraction (`5/32`, `½`)
     /// or a whole number and a fraction (`1 1/4`). The unit is `mm`, `cm`, `m`, `in` (also
     /// `inch`, `"`) or `ft` (also `'`), inches and feet also as German, Spanish and French write
-    /// them; without one the number is in millimetres.
+    /// them; feet may have inches after them (`5ft 3in`). A number without a unit is in
+    /// millimetres, but for a fraction, which is asked back: it is inches on most rules.
     ///
     /// # Errors
     /// A [`LengthError`] that holds the text as given, trimmed.
+    ///
+    /// # Examples
+    /// ```
+    /// use marlinspeak::bench::{LengthError, Millimetres};
+    ///
+    /// let read = |text| Millimetres::parse(text).map(Millimetres::get);
+    /// assert_eq!(read("3,5cm"), Ok(35.0));
+    /// assert_eq!(read("5' 3\""), Ok(1600.2));
+    /// assert!(matches!(read("5/32"), Err(LengthError::BareFraction { .. })));
+    /// ```
     pub fn parse(text: &str) -> Result<Self, LengthError> {
         let given = text.trim();
         let unreadable = || LengthError::Unreadable {
             given: given.to_owned(),
         };
-        let end = given
-            .find(|c: char| !(c.is_ascii_digit() || c.is_whitespace() || "+-.,/".contains(c)))
-            .unwrap_or(given.len());
-        let (number, unit) = given.split_at(end);
-        let (number, unit) = (number.trim(), unit.trim());
+        let spelt_out = spell_out_fractions(given);
+        let (number, unit, rest) = split(&spelt_out);
         if number.is_empty() {
             return Err(unreadable());
         }
-        let scale = scale(unit).ok_or_else(|| LengthError::UnknownUnit {
-            given: given.to_owned(),
-            unit: unit.to_owned(),
-        })?;
+        let scale = |unit: &str| {
+            scale(unit).ok_or_else(|| LengthError::UnknownUnit {
+                given: given.to_owned(),
+                unit: unit.to_owned(),
+            })
+        };
+        let first = scale(unit)?;
         let (negative, digits) = match number.strip_prefix('-') {
             Some(rest) => (true, rest),
             None => (false, number.strip_prefix('+').unwrap_or(number)),
         };
-        if scale <= 1.0 && looks_like_thousands(digits) {
+        if first <= 1.0 && looks_like_thousands(digits) {
             return Err(LengthError::ThousandsOrDecimals {
                 given: given.to_owned(),
             });
         }
-        let value = read_number(digits).ok_or_else(unreadable)?;
-        Self::checked(if negative { -value } else { value } * scale, given)
+        let mut value = read_number(digits).ok_or_else(unreadable)? * first;
+        if !rest.is_empty() {
+            let (inches, unit, more) = split(rest);
+            let is_feet_and_inches = first == FOOT && scale(unit)? == INCH && more.is_empty();
+            if !is_feet_and_inches {
+                return Err(unreadable());
+            }
+            value += read_number(inches).ok_or_else(unreadable)? * INCH;
+        }
+        let value = if negative { -value } else { value };
+        if unit.is_empty() && digits.contains('/') && value > 0.0 {
+            return Err(LengthError::BareFraction {
+                given: given.to_owned(),
+            });
+        }
+        Self::checked(value, given)
     }
 
     /// The number of millimetres.
@@ -96,15 +125,53 @@ impl fmt::Display for Millimetres {
     }
 }
 
+/// A number, its unit and what comes after it, all without blanks round them.
+fn split(text: &str) -> (&str, &str, &str) {
+    let is_of_number = |c: char| c.is_ascii_digit() || c.is_whitespace() || "+-.,/".contains(c);
+    let end = text.find(|c| !is_of_number(c)).unwrap_or(text.len());
+    let (number, rest) = text.split_at(end);
+    let end = rest
+        .find(|c: char| c.is_ascii_digit())
+        .unwrap_or(rest.len());
+    let (unit, rest) = rest.split_at(end);
+    (number.trim(), unit.trim(), rest.trim())
+}
+
+/// The same text with `½` and its like written as fractions.
+fn spell_out_fractions(text: &str) -> String {
+    const FRACTIONS: [(char, &str); 9] = [
+        ('½', "1/2"),
+        ('¼', "1/4"),
+        ('¾', "3/4"),
+        ('⅛', "1/8"),
+        ('⅜', "3/8"),
+        ('⅝', "5/8"),
+        ('⅞', "7/8"),
+        ('⅓', "1/3"),
+        ('⅔', "2/3"),
+    ];
+    let mut spelt_out = String::with_capacity(text.len());
+    for letter in text.chars() {
+        match FRACTIONS.iter().find(|(sign, _)| *sign == letter) {
+            Some((_, fraction)) => {
+                spelt_out.push(' ');
+                spelt_out.push_str(fraction);
+            }
+            None => spelt_out.push(letter),
+        }
+    }
+    spelt_out
+}
+
 fn scale(unit: &str) -> Option<f64> {
     Some(match unit.to_lowercase().as_str() {
         "" | "mm" => 1.0,
         "cm" => 10.0,
         "m" => 1000.0,
         "in" | "inch" | "inches" | "\"" | "″" | "”" | "zoll" | "po" | "pouce" | "pouces"
-        | "pulg" | "pulgada" | "pulgadas" => MM_PER_INCH,
+        | "pulg" | "pulgada" | "pulgadas" => INCH,
         "ft" | "foot" | "feet" | "'" | "′" | "’" | "fuß" | "fuss" | "pi" | "pied" | "pieds"
-        | "pie" | "pies" => 12.0 * MM_PER_INCH,
+        | "pie" | "pies" => FOOT,
         _ => return None,
     })
 }
@@ -152,16 +219,18 @@ fn read_digits(text: &str) -> Option<f64> {
     all_digits.then(|| text.parse().ok()).flatten()
 }
 
-/// Why a length cannot be used. The words for it that a tyer reads are made elsewhere;
-/// [`fmt::Display`] here is for logs and for users of the library.
-#[derive(Clone, Debug, PartialEq, Eq)]
+/// Why a length cannot be used. The words for it that a tyer reads are made elsewhere; its own are
+/// for logs and for users of the library.
+#[derive(Clone, Debug, PartialEq, Eq, Error)]
 pub enum LengthError {
     /// Not a number with a unit; also a fraction over nought.
+    #[error("a length is a number and a unit, not {given:?}")]
     Unreadable {
         /// The text as given, trimmed.
         given: String,
     },
     /// A number, but no unit of length known here.
+    #[error("{unit:?} in {given:?} is not one of mm, cm, m, in and ft")]
     UnknownUnit {
         /// The text as given, trimmed.
         given: String,
@@ -169,57 +238,31 @@ pub enum LengthError {
         unit: String,
     },
     /// A comma before three digits, which reads two ways in millimetres.
+    #[error("the comma in {given:?} may be read two ways; write a point or no comma")]
     ThousandsOrDecimals {
         /// The text as given, trimmed.
         given: String,
     },
     /// A fraction without a unit: inches were likely meant, and millimetres would be read.
+    #[error("{given:?} is a fraction without a unit; is it inches?")]
     BareFraction {
         /// The text as given, trimmed.
         given: String,
     },
     /// Zero or less.
+    #[error("a length must be more than nought, not {given:?}")]
     NotPositive {
         /// The text as given, trimmed.
         given: String,
     },
     /// Shorter than [`Millimetres::LEAST`] or longer than [`Millimetres::MOST`].
+    #[error(
+        "a length must be {} to {}, not {given:?}",
+        Millimetres::LEAST,
+        Millimetres::MOST
+    )]
     OutOfRange {
         /// The text as given, trimmed.
         given: String,
     },
 }
-
-impl fmt::Display for LengthError {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Unreadable { given } => {
-                write!(f, "a length is a number and a unit, not {given:?}")
-            }
-            Self::UnknownUnit { given, unit } => {
-                write!(
-                    f,
-                    "{unit:?} in {given:?} is not one of mm, cm, m, in and ft"
-                )
-            }
-            Self::ThousandsOrDecimals { given } => write!(
-                f,
-                "the comma in {given:?} may be read two ways; write a point or no comma"
-            ),
-            Self::BareFraction { given } => {
-                write!(f, "{given:?} is a fraction without a unit; is it inches?")
-            }
-            Self::NotPositive { given } => {
-                write!(f, "a length must be more than nought, not {given:?}")
-            }
-            Self::OutOfRange { given } => write!(
-                f,
-                "a length must be {} to {}, not {given:?}",
-                Millimetres::LEAST,
-                Millimetres::MOST
-            ),
-        }
-    }
-}
-
-impl Error for LengthError {}

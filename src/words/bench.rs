@@ -3,7 +3,8 @@
 use fluent::types::{FluentNumber, FluentNumberOptions};
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
-use super::lengths::{cut, fine, whole};
+use super::inches::whole;
+use super::lengths::{cut, fine};
 use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::{Sentence, Spoken, Words};

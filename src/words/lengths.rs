@@ -9,32 +9,34 @@ use fluent::types::FluentType;
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
 use super::channel::Channel;
+use super::inches::{OnARule, Toward, whole};
 use super::spoken_messages::SpokenMessage;
 use super::{Units, Words};
-use crate::bench::Millimetres;
+use crate::bench::{Millimetres, System};
 
 const MM_PER_INCH: f64 = 25.4;
 /// Three feet and more are told in feet.
 const INCHES_IN_FEET: f64 = 36.0;
+/// Thinner than any mark of a rule, in inches.
+const NO_MARK: f64 = 1.0 / 64.0;
 
-/// What is a whole number but for the last bits of a float is that number.
-const BIT: f64 = 1e-6;
-
-/// The unit a length is told in.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, strum::Display)]
-#[strum(serialize_all = "lowercase")]
-enum Unit {
-    Mm,
-    Cm,
-    M,
-    In,
-    Ft,
+/// What a length is told as.
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Told {
+    Mm(f64),
+    Cm(f64),
+    M(f64),
+    In(f64),
+    Ft(f64),
+    /// Whole inches and a fraction.
+    OnARule(OnARule),
+    FeetAndInches(u32, u32),
 }
 
 /// How a length is rounded, and which units it is told in.
 #[derive(Clone, Copy, Debug, PartialEq)]
 enum Rounding {
-    /// To a tenth of a millimetre, above 100 mm to a whole one, or to a hundredth of an inch.
+    /// To a tenth of a millimetre, above 100 mm to a whole one, or to a mark of a rule.
     Fine,
     /// Like [`Rounding::Fine`], but up: what is named as enough must be.
     Enough,
@@ -50,6 +52,8 @@ enum Rounding {
     Sum,
     /// To a whole centimetre.
     Centimetres,
+    /// As it is sold, whatever the tyer's units: never rounded.
+    AsSold(System),
 }
 
 /// A length as a message is told it.
@@ -104,6 +108,11 @@ pub(super) const fn centimetres(millimetres: f64) -> Length {
     Length::new(millimetres, Rounding::Centimetres)
 }
 
+/// What is sold in sizes: set screws by their length, keys by what they measure across the flats.
+pub(super) const fn as_sold(length: Millimetres, system: System) -> Length {
+    Length::new(length.get(), Rounding::AsSold(system))
+}
+
 impl Length {
     const fn new(millimetres: f64, rounding: Rounding) -> Self {
         Self {
@@ -112,51 +121,115 @@ impl Length {
         }
     }
 
-    /// The number that is told and the unit it is told in.
-    fn measured(self, units: Units) -> (f64, Unit) {
-        match units {
-            Units::Metric => self.metric(),
-            Units::Inch => self.inches(),
+    /// What it is told as.
+    fn told(self, units: Units) -> Told {
+        match (self.rounding, units) {
+            (Rounding::AsSold(System::Metric), _) => Told::Mm(nearest(self.millimetres, 100.0)),
+            (Rounding::AsSold(System::Inch), _) => self.as_sold(),
+            (_, Units::Metric) => self.metric(),
+            (_, Units::Inch) => self.inches(),
         }
     }
 
-    fn metric(self) -> (f64, Unit) {
+    fn as_sold(self) -> Told {
+        let inches = self.millimetres / MM_PER_INCH;
+        OnARule::exact(inches).map_or(Told::In(nearest(inches, 1000.0)), Told::rule)
+    }
+
+    fn metric(self) -> Told {
         let mm = self.millimetres;
         match self.rounding {
             // Too thin for a tenth, and nothing is 0 mm thick.
-            Rounding::Fine if mm < 0.1 => (nearest(mm, 100.0), Unit::Mm),
-            Rounding::Fine if mm < 100.0 => (nearest(mm, 10.0), Unit::Mm),
-            Rounding::Fine => (mm.round(), Unit::Mm),
-            Rounding::Enough => (up(mm, 10.0), Unit::Mm),
-            Rounding::Bound if mm < 1.0 => (down(mm, 100.0), Unit::Mm),
-            Rounding::Bound => (down(mm, 10.0), Unit::Mm),
-            Rounding::ByHand if mm < 100.0 => (mm.round(), Unit::Mm),
-            Rounding::ByHand if mm < 1000.0 => ((mm / 10.0).round(), Unit::Cm),
-            Rounding::ByHand => (nearest(mm / 1000.0, 100.0), Unit::M),
-            Rounding::Cut => in_metres(up(mm / 10.0, 1.0)),
-            Rounding::AtHand => in_metres(down(mm / 10.0, 1.0)),
-            Rounding::Sum => (nearest(mm / 1000.0, 10.0), Unit::M),
-            Rounding::Centimetres => ((mm / 10.0).round(), Unit::Cm),
+            Rounding::Fine if mm < 0.1 => Told::Mm(nearest(mm, 100.0)),
+            Rounding::Fine if mm < 100.0 => Told::Mm(nearest(mm, 10.0)),
+            Rounding::Enough => Told::Mm(Toward::Up.of(mm * 10.0) / 10.0),
+            Rounding::Bound if mm < 1.0 => Told::Mm(Toward::Down.of(mm * 100.0) / 100.0),
+            Rounding::Bound => Told::Mm(Toward::Down.of(mm * 10.0) / 10.0),
+            Rounding::ByHand if mm < 100.0 => Told::Mm(mm.round()),
+            Rounding::ByHand if mm < 1000.0 => Told::Cm((mm / 10.0).round()),
+            Rounding::ByHand => Told::M(nearest(mm / 1000.0, 100.0)),
+            Rounding::Cut => in_metres(Toward::Up.of(mm / 10.0)),
+            Rounding::AtHand => in_metres(Toward::Down.of(mm / 10.0)),
+            Rounding::Sum => Told::M(nearest(mm / 1000.0, 10.0)),
+            Rounding::Centimetres => Told::Cm((mm / 10.0).round()),
+            Rounding::Fine | Rounding::AsSold(_) => Told::Mm(mm.round()),
         }
     }
 
-    fn inches(self) -> (f64, Unit) {
+    fn inches(self) -> Told {
         let inches = self.millimetres / MM_PER_INCH;
-        let fine = if inches < 0.1 { 1000.0 } else { 100.0 };
-        let feet = inches >= INCHES_IN_FEET;
+        let toward = match self.rounding {
+            Rounding::Enough | Rounding::Cut => Toward::Up,
+            Rounding::Bound | Rounding::AtHand => Toward::Down,
+            _ => Toward::Nearest,
+        };
+        let is_far = inches >= INCHES_IN_FEET;
         match self.rounding {
-            Rounding::Fine => (nearest(inches, fine), Unit::In),
-            Rounding::Enough => (up(inches, fine), Unit::In),
-            Rounding::Bound => (down(inches, fine), Unit::In),
-            Rounding::ByHand if inches < 1.0 => (nearest(inches, 100.0), Unit::In),
-            Rounding::ByHand if inches < 10.0 => (nearest(inches, 10.0), Unit::In),
-            Rounding::ByHand if feet => (nearest(inches / 12.0, 10.0), Unit::Ft),
-            Rounding::Cut if feet => (up(inches / 12.0, 10.0), Unit::Ft),
-            Rounding::AtHand if feet => (down(inches / 12.0, 10.0), Unit::Ft),
-            Rounding::Cut => (up(inches, 1.0), Unit::In),
-            Rounding::AtHand => (down(inches, 1.0), Unit::In),
-            Rounding::Sum => (nearest(inches / 12.0, 10.0), Unit::Ft),
-            Rounding::ByHand | Rounding::Centimetres => (inches.round(), Unit::In),
+            Rounding::Fine | Rounding::Enough | Rounding::Bound if inches < NO_MARK => {
+                Told::In(toward.of(inches * 1000.0) / 1000.0)
+            }
+            Rounding::Fine | Rounding::Enough | Rounding::Bound | Rounding::AsSold(_) => {
+                Told::rule(OnARule::fine(inches, toward))
+            }
+            Rounding::ByHand if inches < 1.0 => Told::rule(OnARule::to(inches, 8, toward)),
+            Rounding::ByHand if inches < 10.0 => Told::rule(OnARule::to(inches, 4, toward)),
+            Rounding::Sum => Told::Ft(nearest(inches / 12.0, 10.0)),
+            Rounding::ByHand | Rounding::Cut | Rounding::AtHand if is_far => {
+                Told::feet(whole(toward.of(inches)))
+            }
+            Rounding::ByHand | Rounding::Cut | Rounding::AtHand | Rounding::Centimetres => {
+                Told::In(toward.of(inches))
+            }
+        }
+    }
+}
+
+impl Told {
+    /// As it stands on a rule; whole inches without a fraction.
+    fn rule(rule: OnARule) -> Self {
+        if rule.above == 0 {
+            Self::In(f64::from(rule.inches))
+        } else {
+            Self::OnARule(rule)
+        }
+    }
+
+    fn feet(inches: u32) -> Self {
+        match (inches / 12, inches % 12) {
+            (feet, 0) => Self::Ft(f64::from(feet)),
+            (feet, inches) => Self::FeetAndInches(feet, inches),
+        }
+    }
+
+    /// The message for it, and what goes in.
+    fn message(self) -> (SpokenMessage, FluentArgs<'static>) {
+        let of = |message, number: f64| (message, fluent_args! { "number" => number });
+        match self {
+            Self::Mm(number) => of(SpokenMessage::LengthMmSay, number),
+            Self::Cm(number) => of(SpokenMessage::LengthCmSay, number),
+            Self::M(number) => of(SpokenMessage::LengthMSay, number),
+            Self::In(number) => of(SpokenMessage::LengthInSay, number),
+            Self::Ft(number) => of(SpokenMessage::LengthFtSay, number),
+            Self::OnARule(OnARule {
+                inches: 0,
+                above,
+                below,
+            }) => (
+                SpokenMessage::LengthFractionSay,
+                fluent_args! { "above" => above, "below" => below },
+            ),
+            Self::OnARule(OnARule {
+                inches,
+                above,
+                below,
+            }) => (
+                SpokenMessage::LengthInFractionSay,
+                fluent_args! { "inches" => inches, "above" => above, "below" => below },
+            ),
+            Self::FeetAndInches(feet, inches) => (
+                SpokenMessage::LengthFtInSay,
+                fluent_args! { "feet" => feet, "inches" => inches },
+            ),
         }
     }
 }
@@ -168,16 +241,14 @@ impl FluentType for Length {
 
     /// Never reached by way of [`Words::text`], which tells lengths before anything else.
     fn as_string(&self, _: &intl_memoizer::IntlLangMemoizer) -> Cow<'static, str> {
-        let (number, unit) = self.measured(Units::default());
-        format!("{number} {unit}").into()
+        format!("{} mm", self.millimetres).into()
     }
 
     fn as_string_threadsafe(
         &self,
         _: &intl_memoizer::concurrent::IntlLangMemoizer,
     ) -> Cow<'static, str> {
-        let (number, unit) = self.measured(Units::default());
-        format!("{number} {unit}").into()
+        format!("{} mm", self.millimetres).into()
     }
 }
 
@@ -217,15 +288,7 @@ impl Words {
     }
 
     fn length(&self, length: Length, channel: Channel) -> String {
-        let (number, unit) = length.measured(self.units());
-        let message = match unit {
-            Unit::Mm => SpokenMessage::LengthMmSay,
-            Unit::Cm => SpokenMessage::LengthCmSay,
-            Unit::M => SpokenMessage::LengthMSay,
-            Unit::In => SpokenMessage::LengthInSay,
-            Unit::Ft => SpokenMessage::LengthFtSay,
-        };
-        let args = fluent_args! { "number" => number };
+        let (message, args) = length.told(self.units()).message();
         match channel {
             Channel::Ear => self.spoken(message, &args).into(),
             Channel::Eye => self.text(message.stem(), &args),
@@ -234,52 +297,16 @@ impl Words {
 }
 
 /// A number of centimetres, in metres from one metre up.
-fn in_metres(centimetres: f64) -> (f64, Unit) {
+fn in_metres(centimetres: f64) -> Told {
     if centimetres < 100.0 {
-        (centimetres, Unit::Cm)
+        Told::Cm(centimetres)
     } else {
-        (centimetres / 100.0, Unit::M)
+        Told::M(centimetres / 100.0)
     }
 }
 
 fn nearest(number: f64, parts: f64) -> f64 {
     (number * parts).round() / parts
-}
-
-fn up(number: f64, parts: f64) -> f64 {
-    (number * parts - BIT).ceil() / parts
-}
-
-fn down(number: f64, parts: f64) -> f64 {
-    (number * parts + BIT).floor() / parts
-}
-
-/// The length as a fraction of inches with a denominator up to 32, if it is one.
-pub(super) fn inches(length: Millimetres) -> Option<String> {
-    let parts = length.get() / MM_PER_INCH * 32.0;
-    if (parts - parts.round()).abs() > 1e-6 || parts < 1.0 {
-        return None;
-    }
-    let (mut above, mut below) = (whole(parts.round()), 32);
-    while above.is_multiple_of(2) && below > 1 {
-        above /= 2;
-        below /= 2;
-    }
-    let (inches, rest) = (above / below, above % below);
-    Some(match (inches, rest) {
-        (_, 0) => inches.to_string(),
-        (0, _) => format!("{rest}/{below}"),
-        _ => format!("{inches} {rest}/{below}"),
-    })
-}
-
-#[expect(
-    clippy::cast_possible_truncation,
-    clippy::cast_sign_loss,
-    reason = "casts from floats saturate, and lengths are positive"
-)]
-pub(super) const fn whole(number: f64) -> u32 {
-    number as u32
 }
 
 #[cfg(test)]
@@ -292,8 +319,16 @@ mod tests {
 
     /// Every language tells these in its own way; here is what they are told from.
     fn told(length: Length, units: Units) -> String {
-        let (number, unit) = length.measured(units);
-        format!("{number} {unit}")
+        match length.told(units) {
+            Told::Mm(number) => format!("{number} mm"),
+            Told::Cm(number) => format!("{number} cm"),
+            Told::M(number) => format!("{number} m"),
+            Told::In(number) => format!("{number} in"),
+            Told::Ft(number) => format!("{number} ft"),
+            Told::OnARule(rule) if rule.inches == 0 => format!("{}/{} in", rule.above, rule.below),
+            Told::OnARule(rule) => format!("{} {}/{} in", rule.inches, rule.above, rule.below),
+            Told::FeetAndInches(feet, inches) => format!("{feet} ft {inches} in"),
+        }
     }
 
     #[test]
@@ -310,28 +345,37 @@ mod tests {
         assert_eq!(metric(bound(length(0.119))), "0.11 mm");
         let inch = |length| told(length, Units::Inch);
         assert_eq!(inch(cut(length(25.4 * 7.1))), "8 in");
-        assert_eq!(inch(cut(length(304.8 * 6.01))), "6.1 ft");
-        assert_eq!(inch(at_hand(length(304.8 * 6.09))), "6 ft");
-        assert_eq!(inch(enough(length(25.4 * 1.501))), "1.51 in");
-        assert_eq!(inch(bound(length(25.4 * 0.0589))), "0.058 in");
+        assert_eq!(inch(cut(length(304.8 * 6.01))), "6 ft 1 in");
+        assert_eq!(inch(cut(length(304.8 * 6.0))), "6 ft");
+        assert_eq!(inch(at_hand(length(304.8 * 6.2))), "6 ft 2 in");
+        assert_eq!(inch(enough(length(25.4 * 1.501))), "1 17/32 in");
+        assert_eq!(inch(bound(length(25.4 * 0.0589))), "3/64 in");
     }
 
     #[test]
     fn hands_measure_less_finely_the_longer_it_is() {
         let told = |mm| [Units::Metric, Units::Inch].map(|units| told(by_hand(mm), units));
-        assert_eq!(told(9.2), ["9 mm", "0.36 in"]);
-        assert_eq!(told(150.0), ["15 cm", "5.9 in"]);
+        assert_eq!(told(9.2), ["9 mm", "3/8 in"]);
+        assert_eq!(told(150.0), ["15 cm", "6 in"]);
         assert_eq!(told(400.0), ["40 cm", "16 in"]);
-        assert_eq!(told(1234.0), ["1.23 m", "4 ft"]);
+        assert_eq!(told(1234.0), ["1.23 m", "4 ft 1 in"]);
     }
 
     #[test]
-    fn set_screws_are_named_in_fractions_of_an_inch() {
-        assert_eq!(inches(length(12.7)).as_deref(), Some("1/2"));
-        assert_eq!(inches(length(9.525)).as_deref(), Some("3/8"));
-        assert_eq!(inches(length(31.75)).as_deref(), Some("1 1/4"));
-        assert_eq!(inches(length(50.8)).as_deref(), Some("2"));
-        assert_eq!(inches(length(12.0)), None);
+    fn what_is_sold_in_sizes_is_told_in_its_own() {
+        for units in Units::ALL {
+            let inch = |mm| told(as_sold(length(mm), System::Inch), units);
+            assert_eq!(inch(12.7), "1/2 in");
+            assert_eq!(inch(31.75), "1 1/4 in");
+            assert_eq!(inch(50.8), "2 in");
+            assert_eq!(inch(25.4 * 5.0 / 64.0), "5/64 in");
+            assert_eq!(inch(25.4 * 0.035), "0.035 in");
+            let metric = |mm| told(as_sold(length(mm), System::Metric), units);
+            assert_eq!(
+                (metric(12.0), metric(2.5)),
+                ("12 mm".into(), "2.5 mm".into())
+            );
+        }
     }
 
     #[test]
@@ -341,7 +385,8 @@ mod tests {
         assert_eq!(metric(125.66), "126 mm");
         assert_eq!(metric(0.04), "0.04 mm");
         let inch = |mm| told(fine(length(mm)), Units::Inch);
-        assert_eq!(inch(4.0), "0.16 in");
+        assert_eq!(inch(4.0), "5/32 in");
+        assert_eq!(inch(40.0), "1 9/16 in");
         assert_eq!(inch(0.04), "0.002 in");
     }
 
@@ -356,7 +401,12 @@ mod tests {
         assert_eq!(heard(150.0, Units::Metric), ["15 centimetres", "15 cm"]);
         assert_eq!(heard(1200.0, Units::Metric), ["1.2 metres", "1.2 m"]);
         assert_eq!(heard(25.4, Units::Inch), ["1 inch", "1 in"]);
-        assert_eq!(heard(12.7, Units::Inch), ["0.5 inches", "0.5 in"]);
+        assert_eq!(heard(12.7, Units::Inch), ["half an inch", "1/2 in"]);
+        assert_eq!(
+            heard(44.45, Units::Inch),
+            ["1 and three quarter inches", "1 3/4 in"]
+        );
         assert_eq!(heard(1524.0, Units::Inch), ["5 feet", "5 ft"]);
+        assert_eq!(heard(1600.0, Units::Inch), ["5 feet 3 inches", "5 ft 3 in"]);
     }
 }

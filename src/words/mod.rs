@@ -10,6 +10,7 @@ mod course;
 mod detail;
 mod doctor;
 mod errors;
+mod inches;
 mod language;
 mod language_choice;
 mod lengths;

@@ -2,12 +2,12 @@
 
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
-use super::lengths::{bound, by_hand, cut, enough, fine, inches};
+use super::lengths::{Length, as_sold, bound, by_hand, cut, enough, fine};
 use super::selectors::Selector;
 use super::setup_form::cure_args;
 use super::spoken_messages::SpokenMessage;
 use super::{Shown, Spoken, Words};
-use crate::bench::{HexKey, KitItem, RigCaution, System, Thread};
+use crate::bench::{HexKey, KitItem, Millimetres, RigCaution, System, Thread};
 use crate::guide::{KitStep, Place, RigStep, Rigging, Script, Task};
 
 /// How many holes are told one by one.
@@ -86,17 +86,15 @@ fn of_kit(kit: &KitStep) -> Said<'_> {
             length,
             thread,
         } => {
-            let is_inch = thread.is_some_and(|thread| thread.system() == System::Inch);
             let mut args = fluent_args! {
-                "count" => *count, "length" => fine(*length),
-                "inches" => inches(*length).filter(|_| is_inch).unwrap_or("none".to_owned()),
+                "count" => *count, "length" => pin_length(*length, *thread),
             };
             set_thread(&mut args, *thread);
             (SpokenMessage::KitPinsSay, args)
         }
         KitItem::HexKey(key) => (
             SpokenMessage::KitKeySay,
-            fluent_args! { "size" => size(*key), "system" => key.system.selector() },
+            fluent_args! { "size" => size(*key) },
         ),
         KitItem::Cord {
             cord,
@@ -142,16 +140,16 @@ fn of_task(step: &RigStep) -> Said<'_> {
             step,
             staggered,
             length,
+            thread,
             key,
-            ..
         } => {
             let mut args = fluent_args! {
                 "rim" => rim.selector(), "count" => holes.len(), "step" => *step,
-                "staggered" => staggered.selector(), "length" => fine(*length),
+                "staggered" => staggered.selector(), "length" => pin_length(*length, *thread),
                 "first" => holes.first().copied().unwrap_or(1),
+                "key" => key.map_or("none".into(), |key| FluentValue::from(size(key))),
             };
             set_holes(&mut args, holes);
-            set_key(&mut args, *key);
             (SpokenMessage::RigPinsSay, args)
         }
         Task::Space {
@@ -269,22 +267,27 @@ fn set_holes(args: &mut FluentArgs, holes: &[u16]) {
     args.set("last", last);
 }
 
+/// The name of a thread, and beside it what a numbered and a fractional one are called by ear.
 fn set_thread(args: &mut FluentArgs, thread: Option<Thread>) {
     let name = thread.map_or("none", Thread::name);
+    let numbered = name.strip_prefix('#');
+    let fraction = thread
+        .filter(|thread| thread.system() == System::Inch && numbered.is_none())
+        .map(|thread| as_sold(thread.diameter(), System::Inch));
     args.set("thread", name);
-    args.set("numbered", name.strip_prefix('#').unwrap_or("none"));
+    args.set("numbered", numbered.unwrap_or("none"));
+    args.set(
+        "fraction",
+        fraction.map_or("none".into(), FluentValue::from),
+    );
 }
 
-fn set_key(args: &mut FluentArgs, key: Option<HexKey>) {
-    args.set("key", key.map_or("none".into(), size));
-    let system = key.map_or(System::Metric, |key| key.system);
-    args.set("system", system.selector());
+/// How long a pin is: as set screws of its thread are sold, when that is known.
+fn pin_length(length: Millimetres, thread: Option<Thread>) -> Length {
+    thread.map_or_else(|| fine(length), |thread| as_sold(length, thread.system()))
 }
 
-/// What a key is bought by: a fraction of an inch by name, millimetres as a number.
-fn size(key: HexKey) -> FluentValue<'static> {
-    match key.system {
-        System::Inch => key.size.into(),
-        System::Metric => FluentValue::try_number(key.size),
-    }
+/// What a key is bought by.
+const fn size(key: HexKey) -> Length {
+    as_sold(key.across_flats, key.system)
 }

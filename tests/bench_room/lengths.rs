@@ -32,6 +32,16 @@ fn a_length_is_read_in_any_usual_unit() {
         ("2 pies", 609.6),
         ("1,250m", 1250.0),
         ("100m", 100_000.0),
+        ("½in", 12.7),
+        ("1½ in", 38.1),
+        ("1 ¼\"", 31.75),
+        ("5ft 3in", 1600.2),
+        ("5 ft 3 in", 1600.2),
+        ("5' 3\"", 1600.2),
+        ("5'3\"", 1600.2),
+        ("5ft 3 1/2in", 1612.9),
+        ("6 pieds 2 pouces", 1879.6),
+        ("1/2 m", 500.0),
     ] {
         let read = Millimetres::parse(text).unwrap().get();
         assert!((read - wanted).abs() < 1e-9, "{text}: {read}");
@@ -40,10 +50,35 @@ fn a_length_is_read_in_any_usual_unit() {
 
 #[test]
 fn what_is_no_length_is_refused_by_its_kind() {
-    let given = |text: &str| text.trim().to_owned();
     for text in [
-        "", "  ", "mm", "abc", "NaN", "inf", "-inf", "1/0", "1/0in", "1.2.3", "1.2,3", "/4", "1/",
-        "1 2", "1 2 3/4", "1.5/2", "-", "--5", ".", ",", "٣", "1e5x", "½in",
+        "",
+        "  ",
+        "mm",
+        "abc",
+        "NaN",
+        "inf",
+        "-inf",
+        "1/0",
+        "1/0in",
+        "1.2.3",
+        "1.2,3",
+        "/4",
+        "1/",
+        "1 2",
+        "1 2 3/4",
+        "1.5/2",
+        "-",
+        "--5",
+        ".",
+        ",",
+        "٣",
+        "1e5x",
+        "½½in",
+        "5ft 3",
+        "5in 3ft",
+        "5ft 3in 2in",
+        "5m 3in",
+        "5ft -3in",
     ] {
         let error = Millimetres::parse(text).unwrap_err();
         assert!(
@@ -70,6 +105,20 @@ fn what_is_no_length_is_refused_by_its_kind() {
             unit: "furlongs".to_owned()
         })
     );
+}
+
+/// A rule in inches is read in fractions; a fraction of a millimetre is no measure.
+#[test]
+fn a_bare_fraction_is_asked_back() {
+    for text in ["5/32", "1 1/4", "½", "3/4 "] {
+        let error = LengthError::BareFraction { given: given(text) };
+        assert_eq!(Millimetres::parse(text), Err(error));
+    }
+    assert!(Millimetres::parse("5/32in").is_ok() && Millimetres::parse("5/32mm").is_ok());
+}
+
+fn given(text: &str) -> String {
+    text.trim().to_owned()
 }
 
 #[test]
