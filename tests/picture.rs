@@ -3,10 +3,11 @@
 
 use std::collections::{HashMap, HashSet};
 
+use kurbo::Point;
 use marlinspeak::knot::{Hand, Knot, Laying, LayingOrder, Leg, PassLeg, Rim, Side, Weave};
 use marlinspeak::picture::{
-    Colour, DefaultPalette, DisplayList, Image, Moment, Outline, Painter, Palette, Point, Role,
-    Scene, View, Viewport,
+    Colour, DefaultPalette, DisplayList, Image, Moment, Outline, Painter, Palette, Role, Scene,
+    View, Viewport,
 };
 
 const BARE: Colour = Colour::rgb(0x0000_00FF);
@@ -78,10 +79,6 @@ fn at(image: &Image, point: Point) -> Option<Colour> {
     }
     #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
     image.pixel(point.x as u32, point.y as u32)
-}
-
-fn moved(point: Point, way: Point, by: f32) -> Point {
-    Point::new(point.x + way.x * by, point.y + way.y * by)
 }
 
 /// The moments looked at: nothing but the first leg in hand, some on the way, all laid.
@@ -253,7 +250,7 @@ fn beside_an_over_cord_the_tube_shows_before_the_under_cord_does() {
                 for sign in [-0.25, 0.25] {
                     let mut ground = false;
                     for step in 1..1000_u16 {
-                        match at(image, moved(point.at, way, f32::from(step) * sign)) {
+                        match at(image, point.at + way * (f64::from(step) * sign)) {
                             Some(BARE) => ground = true,
                             Some(seen) if seen == colour => {
                                 assert!(ground, "{what}: no gap at {:?}", point.at);
@@ -302,10 +299,10 @@ fn a_follower_lies_on_its_side_and_turns_inside_where_the_trade_says() {
             if first.pass != 1 || !told[&(first, point.falling, point.row)] {
                 continue;
             }
-            let turned = Point::new(-way.y, way.x);
+            let turned = way.turn_90();
             let sign = if side == Side::Right { 1.0 } else { -1.0 };
             let beside = (1..200_u16)
-                .filter_map(|step| at(image, moved(point.at, turned, sign * f32::from(step) / 2.0)))
+                .filter_map(|step| at(image, point.at + turned * (sign * f64::from(step) / 2.0)))
                 .find(|&colour| colour.blue == 0 && colour != flat.cord(first));
             assert_eq!(
                 beside,
@@ -574,13 +571,13 @@ fn however_low_the_picture_the_numbers_of_the_leg_are_whole() {
             for role in [Role::FromDisc, Role::To] {
                 let mut found = 0;
                 for item in rings(role) {
-                    let Outline::Circle { centre, radius } = item.outline else {
+                    let Outline::Circle(circle) = item.outline else {
                         continue;
                     };
-                    let whole = radius..=viewport.height - radius;
+                    let whole = circle.radius..=f64::from(viewport.height) - circle.radius;
                     assert!(
-                        whole.contains(&centre.y),
-                        "{height} {nth} {role:?} {centre:?}"
+                        whole.contains(&circle.center.y),
+                        "{height} {nth} {role:?} {circle:?}"
                     );
                     found += 1;
                 }
@@ -682,7 +679,7 @@ fn for_a_screen_of_finer_dots_the_same_is_painted_larger() {
     let points = scene.crossing_points();
     assert!(points.len() > 20, "{} crossings", points.len());
     for point in points {
-        let place = Point::new(point.at.x * 1.5, point.at.y * 1.5);
+        let place = (point.at.to_vec2() * 1.5).to_point();
         assert_eq!(at(fine, place), at(plain, point.at), "{:?}", point.at);
     }
 }

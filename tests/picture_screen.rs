@@ -450,7 +450,8 @@ fn rings_show_every_hole_and_a_pin_where_the_layout_says() {
         let scene = Scene::rings(&layout, &rows, hand, viewport);
         let (mut holes, mut pins) = (Vec::new(), Vec::new());
         for item in DisplayList::of(&scene).items() {
-            if let Outline::Circle { centre, .. } = item.outline {
+            if let Outline::Circle(circle) = item.outline {
+                let centre = circle.center;
                 match (item.paint, item.role) {
                     (Paint::Stroke(_), _) => holes.push(centre),
                     (Paint::Fill, Role::To) => pins.push(centre),
@@ -473,12 +474,12 @@ fn rings_show_every_hole_and_a_pin_where_the_layout_says() {
         // The top ones first; how far round each stands, against the number of its hole.
         let (above, below) = pins.split_at(usize::from(bights));
         assert!(above[0].y < below[0].y);
-        let row = f32::from(bottom.holes_in_row);
-        let width = (below[1].x - below[0].x).abs() * f32::from(bights);
+        let row = f64::from(bottom.holes_in_row);
+        let width = (below[1].x - below[0].x).abs() * f64::from(bights);
         for (ring, pins, turned) in [(bottom, below, 0.0), (top, above, 1.0)] {
             let half = if *turn_half_hole { 0.5 * turned } else { 0.0 };
             for (pin, hole) in pins.iter().zip(&ring.holes) {
-                let share = (f32::from(*hole) - 1.0 + 0.25 + half) / row;
+                let share = (f64::from(*hole) - 1.0 + 0.25 + half) / row;
                 let way = if hand == Hand::Left { -1.0 } else { 1.0 };
                 let from = below[0].x - way * 0.25 / row * width;
                 assert!((pin.x - from - way * share * width).abs() < 0.5);

@@ -14,9 +14,8 @@ mod raster;
 mod scene;
 
 pub use draw::{
-    Colour, DefaultPalette, DisplayItem, DisplayList, Outline, Paint, Palette, Role, Segment,
-    okabe_ito,
+    Colour, DefaultPalette, DisplayItem, DisplayList, Outline, Paint, Palette, Role, okabe_ito,
 };
 pub use export::{ExportError, ICON_SIZES, icon_png, icon_svg, sheet, svg};
 pub use raster::{Image, Painter};
-pub use scene::{CrossingPoint, Moment, Point, Scene, Subject, View, Viewport};
+pub use scene::{CrossingPoint, Moment, Scene, Subject, View, Viewport, single};

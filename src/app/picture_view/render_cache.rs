@@ -12,12 +12,13 @@ use iced::advanced::Renderer as _;
 use iced::advanced::graphics::geometry::Renderer as _;
 use iced::widget::canvas::{self, Frame, Path, Stroke};
 use iced::{Color, Point, Rectangle, Renderer, Size, Vector};
+use kurbo::PathEl;
 
 use super::tiles::Tiles;
 use crate::app::widgets::repaint_layer::Repaints;
 use crate::picture::{
-    self, Colour, DefaultPalette, DisplayList, Outline, Paint, Painter, Palette, Segment, Subject,
-    View, Viewport,
+    Colour, DefaultPalette, DisplayList, Outline, Paint, Painter, Palette, Subject, View, Viewport,
+    single,
 };
 
 /// How long a frame waits for a picture before it is shown without: keys are answered in between.
@@ -244,7 +245,7 @@ fn paint(list: &DisplayList, palette: &dyn Palette, frame: &mut Frame) {
             Paint::Stroke(width) => {
                 let stroke = Stroke::default()
                     .with_color(on_screen(colour))
-                    .with_width(width);
+                    .with_width(single(width));
                 frame.stroke(&path, stroke);
             }
         }
@@ -252,22 +253,26 @@ fn paint(list: &DisplayList, palette: &dyn Palette, frame: &mut Frame) {
 }
 
 fn path(outline: &Outline) -> Path {
-    let on_screen = |point: picture::Point| Point::new(point.x, point.y);
     match outline {
-        Outline::Circle { centre, radius } => Path::circle(on_screen(*centre), *radius),
-        Outline::Path(segments) => Path::new(|path| {
-            for segment in segments {
-                match *segment {
-                    Segment::Move(to) => path.move_to(on_screen(to)),
-                    Segment::Line(to) => path.line_to(on_screen(to)),
-                    Segment::Cubic(one, two, to) => {
-                        path.bezier_curve_to(on_screen(one), on_screen(two), on_screen(to));
+        Outline::Circle(circle) => Path::circle(point(circle.center), single(circle.radius)),
+        Outline::Path(elements) => Path::new(|path| {
+            for element in elements {
+                match element {
+                    PathEl::MoveTo(to) => path.move_to(point(to)),
+                    PathEl::LineTo(to) => path.line_to(point(to)),
+                    PathEl::QuadTo(one, to) => path.quadratic_curve_to(point(one), point(to)),
+                    PathEl::CurveTo(one, two, to) => {
+                        path.bezier_curve_to(point(one), point(two), point(to));
                     }
-                    Segment::Close => path.close(),
+                    PathEl::ClosePath => path.close(),
                 }
             }
         }),
     }
+}
+
+fn point(at: kurbo::Point) -> Point {
+    Point::new(single(at.x), single(at.y))
 }
 
 fn on_screen(colour: Colour) -> Color {

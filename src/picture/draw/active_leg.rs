@@ -1,5 +1,7 @@
 //! The leg in hand: its cord, its head, and the signs for over and under.
 
+use kurbo::BezPath;
+
 use super::item::{DisplayItem, Paint, Role, polygon};
 use super::knot::KnotDrawing;
 use crate::picture::scene::{ActiveLeg, VisibleLeg};
@@ -82,7 +84,7 @@ impl KnotDrawing<'_> {
                     for (role, half) in [(Role::OverEdge, square + 1.5), (Role::Over, square)] {
                         let corners = [(-half, -half), (half, -half), (half, half), (-half, half)]
                             .map(|(on, by)| path.at(along + on, path.offset + by));
-                        let mut outline = Vec::new();
+                        let mut outline = BezPath::new();
                         polygon(&mut outline, corners.map(|corner| scene.point(corner)));
                         self.items.push(DisplayItem::fill(role, outline));
                     }
@@ -92,7 +94,7 @@ impl KnotDrawing<'_> {
                     for (role, line) in [(Role::UnderEdge, line + 2.4), (Role::Under, line)] {
                         self.items.push(DisplayItem::circle(
                             role,
-                            Paint::Stroke(line),
+                            Paint::Stroke(line.into()),
                             centre,
                             ring,
                         ));

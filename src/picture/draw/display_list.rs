@@ -54,8 +54,8 @@ impl DisplayList {
     /// How much there is to paint: the steps of all paths, a circle counting as four.
     pub fn segments(&self) -> usize {
         let count = |item: &DisplayItem| match &item.outline {
-            Outline::Path(path) => path.len(),
-            Outline::Circle { .. } => 4,
+            Outline::Path(path) => path.elements().len(),
+            Outline::Circle(_) => 4,
         };
         self.items.iter().map(count).sum()
     }

@@ -1,33 +1,16 @@
 //! What a picture is made of: flat shapes with a role each.
 
+use kurbo::{BezPath, Circle, Line, PathEl, Point, Rect, Shape, TranslateScale};
+
 use crate::knot::PassLeg;
-use crate::picture::scene::Point;
 
-/// One step of a path.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Segment {
-    /// Begin a new contour here.
-    Move(Point),
-    /// A straight line to here.
-    Line(Point),
-    /// A cubic Bézier curve: two control points and the end.
-    Cubic(Point, Point, Point),
-    /// Back to where the contour began.
-    Close,
-}
-
-/// The form of a shape.
+/// The form of a shape, in pixels.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Outline {
     /// Contours; filled by the non-zero rule.
-    Path(Vec<Segment>),
+    Path(BezPath),
     /// A circle, which every painter rounds in its own way.
-    Circle {
-        /// The point that all of it is equally far from.
-        centre: Point,
-        /// Its radius in pixels.
-        radius: f32,
-    },
+    Circle(Circle),
 }
 
 /// Whether a shape is an area or a line.
@@ -36,7 +19,7 @@ pub enum Paint {
     /// Filled, without an edge.
     Fill,
     /// A line of so many pixels along the outline.
-    Stroke(f32),
+    Stroke(f64),
 }
 
 /// What a shape stands for. A [`Palette`](super::Palette) turns it into a colour.
@@ -104,39 +87,23 @@ pub struct DisplayItem {
 }
 
 impl DisplayItem {
-    /// The same, `scale` times as large about the origin and then moved by `by`.
-    pub(in crate::picture) fn moved(&self, scale: f32, by: Point) -> Self {
-        let place = |point: Point| Point::new(point.x * scale + by.x, point.y * scale + by.y);
-        let outline = match &self.outline {
-            Outline::Circle { centre, radius } => Outline::Circle {
-                centre: place(*centre),
-                radius: radius * scale,
-            },
-            Outline::Path(path) => Outline::Path(
-                path.iter()
-                    .map(|segment| match *segment {
-                        Segment::Move(to) => Segment::Move(place(to)),
-                        Segment::Line(to) => Segment::Line(place(to)),
-                        Segment::Cubic(one, two, to) => {
-                            Segment::Cubic(place(one), place(two), place(to))
-                        }
-                        Segment::Close => Segment::Close,
-                    })
-                    .collect(),
-            ),
-        };
-        let paint = match self.paint {
-            Paint::Fill => Paint::Fill,
-            Paint::Stroke(width) => Paint::Stroke(width * scale),
-        };
+    /// The same shape, larger and in another place.
+    pub(in crate::picture) fn moved(&self, by: TranslateScale) -> Self {
         Self {
             role: self.role,
-            paint,
-            outline,
+            paint: match self.paint {
+                Paint::Fill => Paint::Fill,
+                Paint::Stroke(width) => Paint::Stroke(width * by.scale),
+            },
+            outline: match &self.outline {
+                Outline::Circle(circle) => Outline::Circle(by * *circle),
+                Outline::Path(path) => Outline::Path(by * path),
+            },
         }
     }
 
-    pub(in crate::picture) fn fill(role: Role, path: Vec<Segment>) -> Self {
+    /// A filled path.
+    pub(in crate::picture) fn fill(role: Role, path: BezPath) -> Self {
         Self {
             role,
             paint: Paint::Fill,
@@ -144,51 +111,36 @@ impl DisplayItem {
         }
     }
 
-    pub(in crate::picture) const fn circle(
-        role: Role,
-        paint: Paint,
-        centre: Point,
-        radius: f32,
-    ) -> Self {
+    /// A circle, filled or as a line.
+    pub(in crate::picture) fn circle(role: Role, paint: Paint, centre: Point, radius: f32) -> Self {
         Self {
             role,
             paint,
-            outline: Outline::Circle { centre, radius },
+            outline: Outline::Circle(Circle::new(centre, radius.into())),
         }
     }
 
-    pub(in crate::picture) fn line(role: Role, width: f32, from: Point, to: Point) -> Self {
+    /// A straight line.
+    pub(in crate::picture) fn line(role: Role, width: f32, line: Line) -> Self {
         Self {
             role,
-            paint: Paint::Stroke(width),
-            outline: Outline::Path(vec![Segment::Move(from), Segment::Line(to)]),
+            paint: Paint::Stroke(width.into()),
+            outline: Outline::Path(line.to_path(0.0)),
         }
     }
 
-    pub(in crate::picture) fn rectangle(role: Role, corner: Point, opposite: Point) -> Self {
-        let corners = [
-            corner,
-            Point::new(opposite.x, corner.y),
-            opposite,
-            Point::new(corner.x, opposite.y),
-        ];
-        let mut path = Vec::new();
-        polygon(&mut path, corners);
-        Self::fill(role, path)
+    /// A filled rectangle.
+    pub(in crate::picture) fn rectangle(role: Role, rectangle: Rect) -> Self {
+        Self::fill(role, rectangle.to_path(0.0))
     }
 }
 
 /// Adds a closed contour with these corners to `path`.
-pub(super) fn polygon(path: &mut Vec<Segment>, corners: impl IntoIterator<Item = Point>) {
-    let before = path.len();
-    for corner in corners {
-        path.push(if path.len() == before {
-            Segment::Move(corner)
-        } else {
-            Segment::Line(corner)
-        });
-    }
-    if path.len() > before {
-        path.push(Segment::Close);
+pub(super) fn polygon(path: &mut BezPath, corners: impl IntoIterator<Item = Point>) {
+    let mut corners = corners.into_iter();
+    if let Some(first) = corners.next() {
+        path.move_to(first);
+        path.extend(corners.map(PathEl::LineTo));
+        path.close_path();
     }
 }

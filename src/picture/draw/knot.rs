@@ -1,6 +1,8 @@
 //! A knot on its tube, drawn back to front.
 
-use super::item::{DisplayItem, Role, Segment, polygon};
+use kurbo::BezPath;
+
+use super::item::{DisplayItem, Role, polygon};
 use crate::picture::scene::{KnotScene, SheetPoint, Span};
 
 /// The shapes of a knot, as far as they are drawn.
@@ -36,7 +38,7 @@ impl<'a> KnotDrawing<'a> {
 
     /// Brings what of the outlines lies in any of the spans to the picture, as one shape.
     pub fn place_within(&mut self, outlines: &[Vec<SheetPoint>], spans: &[Span], role: Role) {
-        let mut path = Vec::new();
+        let mut path = BezPath::new();
         for outline in outlines {
             let (left, right) = extent(outline);
             for &span in spans {
@@ -50,12 +52,12 @@ impl<'a> KnotDrawing<'a> {
                 }
             }
         }
-        if !path.is_empty() {
+        if !path.elements().is_empty() {
             self.items.push(DisplayItem::fill(role, path));
         }
     }
 
-    fn add(&self, outline: &[SheetPoint], path: &mut Vec<Segment>) {
+    fn add(&self, outline: &[SheetPoint], path: &mut BezPath) {
         polygon(path, outline.iter().map(|&at| self.scene.point(at)));
     }
 }

@@ -3,10 +3,11 @@
 use std::ops::Range;
 use std::sync::OnceLock;
 
+use kurbo::{BezPath, Point, Vec2};
 use ttf_parser::{Face, OutlineBuilder};
 
-use super::item::{DisplayItem, Role, Segment};
-use crate::picture::scene::Point;
+use super::item::{DisplayItem, Role};
+use crate::picture::scene::{coordinates, point};
 
 /// How heavy the letters are.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -52,14 +53,8 @@ pub fn centred(role: Role, text: &str, size: f32, weight: Weight, centre: Point)
         let capital = face.capital_height().map_or(0.0, f32::from);
         capital * size / f32::from(face.units_per_em())
     });
-    let x = centre.x - width(text, size, weight) / 2.0;
-    line(
-        role,
-        text,
-        size,
-        weight,
-        Point::new(x, centre.y + height / 2.0),
-    )
+    let middle = Vec2::new(width(text, size, weight).into(), (-height).into()) / 2.0;
+    line(role, text, size, weight, centre - middle)
 }
 
 /// `text` as a filled shape whose baseline begins at `from`. Letters that the face lacks are
@@ -68,8 +63,7 @@ pub fn line(role: Role, text: &str, size: f32, weight: Weight, from: Point) -> D
     let mut pen = Pen::default();
     if let Some(face) = face(weight) {
         pen.scale = size / f32::from(face.units_per_em());
-        pen.x = from.x;
-        pen.baseline = from.y;
+        (pen.x, pen.baseline) = coordinates(from);
         for letter in text.chars() {
             if let Some(glyph) = face.glyph_index(letter) {
                 // A blank has no outline; it still takes its width.
@@ -104,56 +98,38 @@ fn advance(face: &Face<'_>, letter: char) -> f32 {
 /// Collects outlines, turned the right way up and scaled to pixels.
 #[derive(Default)]
 struct Pen {
-    path: Vec<Segment>,
+    path: BezPath,
     scale: f32,
     x: f32,
     baseline: f32,
-    last: Point,
 }
 
 impl Pen {
     fn place(&self, x: f32, y: f32) -> Point {
-        Point::new(self.x + x * self.scale, self.baseline - y * self.scale)
+        point(self.x + x * self.scale, self.baseline - y * self.scale)
     }
 }
 
 impl OutlineBuilder for Pen {
     fn move_to(&mut self, x: f32, y: f32) {
-        self.last = self.place(x, y);
-        self.path.push(Segment::Move(self.last));
+        self.path.move_to(self.place(x, y));
     }
 
     fn line_to(&mut self, x: f32, y: f32) {
-        self.last = self.place(x, y);
-        self.path.push(Segment::Line(self.last));
+        self.path.line_to(self.place(x, y));
     }
 
     fn quad_to(&mut self, x1: f32, y1: f32, x: f32, y: f32) {
-        // The cubic with the same curve has its controls two thirds of the way to the
-        // quadratic one.
-        let (control, end) = (self.place(x1, y1), self.place(x, y));
-        let toward = |from: Point| {
-            Point::new(
-                from.x + (control.x - from.x) * 2.0 / 3.0,
-                from.y + (control.y - from.y) * 2.0 / 3.0,
-            )
-        };
-        self.path
-            .push(Segment::Cubic(toward(self.last), toward(end), end));
-        self.last = end;
+        self.path.quad_to(self.place(x1, y1), self.place(x, y));
     }
 
     fn curve_to(&mut self, x1: f32, y1: f32, x2: f32, y2: f32, x: f32, y: f32) {
-        self.last = self.place(x, y);
-        self.path.push(Segment::Cubic(
-            self.place(x1, y1),
-            self.place(x2, y2),
-            self.last,
-        ));
+        let controls = (self.place(x1, y1), self.place(x2, y2));
+        self.path.curve_to(controls.0, controls.1, self.place(x, y));
     }
 
     fn close(&mut self) {
-        self.path.push(Segment::Close);
+        self.path.close_path();
     }
 }
 
@@ -166,43 +142,25 @@ mod tests {
     fn every_digit_has_an_outline_in_both_weights() {
         for weight in [Weight::Regular, Weight::Bold] {
             for digit in '0'..='9' {
-                let shape = centred(
-                    Role::Label,
-                    &digit.to_string(),
-                    20.0,
-                    weight,
-                    Point::default(),
-                );
-                let Outline::Path(path) = shape.outline else {
+                let text = digit.to_string();
+                let digit = centred(Role::Label, &text, 20.0, weight, Point::ORIGIN);
+                let Outline::Path(path) = digit.outline else {
                     panic!("letters are paths");
                 };
-                assert!(path.len() > 4, "{digit} {weight:?}");
+                assert!(path.elements().len() > 4, "{text} {weight:?}");
             }
         }
     }
 
     #[test]
     fn letters_stand_centred_and_their_capitals_reach_half_way_up() {
-        let shape = centred(
-            Role::Label,
-            "H",
-            100.0,
-            Weight::Regular,
-            Point::new(50.0, 50.0),
-        );
-        let Outline::Path(path) = shape.outline else {
+        let middle = Point::new(50.0, 50.0);
+        let letter = centred(Role::Label, "H", 100.0, Weight::Regular, middle);
+        let Outline::Path(path) = letter.outline else {
             panic!("letters are paths");
         };
-        let points: Vec<Point> = path
-            .iter()
-            .filter_map(|segment| match segment {
-                Segment::Move(point) | Segment::Line(point) => Some(*point),
-                _ => None,
-            })
-            .collect();
-        let top = points.iter().map(|p| p.y).fold(f32::MAX, f32::min);
-        let bottom = points.iter().map(|p| p.y).fold(f32::MIN, f32::max);
-        assert!((top + bottom - 100.0).abs() < 2.0, "{top} {bottom}");
-        assert!(bottom - top > 60.0);
+        let bounds = path.control_box();
+        assert!((bounds.center().y - 50.0).abs() < 1.0, "{bounds}");
+        assert!(bounds.height() > 60.0, "{bounds}");
     }
 }

@@ -15,7 +15,7 @@ mod rings;
 mod tube;
 
 pub use display_list::DisplayList;
-pub use item::{DisplayItem, Outline, Paint, Role, Segment};
+pub use item::{DisplayItem, Outline, Paint, Role};
 pub use palette::{Colour, DefaultPalette, Palette, okabe_ito};
 
 pub(super) use lettering::{Weight, file, glyphs, line, width};

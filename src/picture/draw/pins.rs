@@ -1,10 +1,12 @@
 //! The pins, their numbers, and the two that the leg in hand runs between.
 
+use kurbo::Point;
+
 use super::item::{DisplayItem, Paint, Role};
 use super::knot::KnotDrawing;
 use super::lettering::{self, Weight};
 use crate::knot::Rim;
-use crate::picture::scene::{NUMBER_RING, Point};
+use crate::picture::scene::NUMBER_RING;
 
 impl KnotDrawing<'_> {
     /// Draws pins and numbers.
@@ -80,7 +82,7 @@ impl KnotDrawing<'_> {
                 } else {
                     let line = (size * 0.13).max(2.0);
                     add(Role::FromDisc, Paint::Fill, radius);
-                    add(role, Paint::Stroke(line), radius - line / 2.0);
+                    add(role, Paint::Stroke(line.into()), radius - line / 2.0);
                     (Role::FromNumber, Weight::Bold)
                 }
             }

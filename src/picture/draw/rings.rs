@@ -1,8 +1,10 @@
 //! The rings with their holes, their pins and the numbers.
 
+use kurbo::{Line, Point, Rect};
+
 use super::item::{DisplayItem, Paint, Role};
 use super::lettering::{self, Weight};
-use crate::picture::scene::{Point, Ring, RingsScene, Viewport, count};
+use crate::picture::scene::{Ring, RingsScene, Viewport, count, point};
 
 /// The shapes of two rings, as far as they are drawn.
 pub struct RingsDrawing<'a> {
@@ -13,8 +15,7 @@ pub struct RingsDrawing<'a> {
 impl<'a> RingsDrawing<'a> {
     /// Draws both rings, back to front.
     pub fn items(scene: &'a RingsScene, viewport: Viewport) -> Vec<DisplayItem> {
-        let corner = Point::new(viewport.width, viewport.height);
-        let ground = DisplayItem::rectangle(Role::Ground, Point::new(0.0, 0.0), corner);
+        let ground = DisplayItem::rectangle(Role::Ground, viewport.rect());
         let mut drawing = Self {
             scene,
             items: vec![ground],
@@ -31,10 +32,10 @@ impl<'a> RingsDrawing<'a> {
         let (bottom, top) = (&scene.bottom, &scene.top);
         if let Some(&(first, _)) = bottom.pins.first() {
             let x = scene.across(first);
-            let from = Point::new(x, scene.row(top, top.used, true));
-            let to = Point::new(x, scene.row(bottom, bottom.used, false));
+            let from = point(x, scene.row(top, top.used, true));
+            let to = point(x, scene.row(bottom, bottom.used, false));
             self.items
-                .push(DisplayItem::line(Role::Edge, 1.5, from, to));
+                .push(DisplayItem::line(Role::Edge, 1.5, Line::new(from, to)));
         }
     }
 
@@ -42,15 +43,11 @@ impl<'a> RingsDrawing<'a> {
         let scene = self.scene;
         let (high, low) = scene.band(is_top);
         let (left, right) = scene.edges();
-        self.items.push(DisplayItem::rectangle(
-            Role::Tube,
-            Point::new(left, high),
-            Point::new(right, low),
-        ));
+        let band = Rect::from_points(point(left, high), point(right, low));
+        self.items.push(DisplayItem::rectangle(Role::Tube, band));
         for y in [high, low] {
-            let ends = [Point::new(left, y), Point::new(right, y)];
-            self.items
-                .push(DisplayItem::line(Role::Edge, 1.5, ends[0], ends[1]));
+            let edge = Line::new(point(left, y), point(right, y));
+            self.items.push(DisplayItem::line(Role::Edge, 1.5, edge));
         }
         for (row, holes) in ring.rows.iter().enumerate() {
             let y = scene.row(ring, row, is_top);
@@ -59,13 +56,13 @@ impl<'a> RingsDrawing<'a> {
                 let line = (radius * 0.3).clamp(1.0, 2.5);
                 self.items.push(DisplayItem::circle(
                     Role::PinNumber,
-                    Paint::Stroke(line),
-                    Point::new(scene.across(hole), y),
+                    Paint::Stroke(line.into()),
+                    point(scene.across(hole), y),
                     radius - line / 2.0,
                 ));
             }
             if ring.rows.len() > 1 {
-                let (centre, size) = (Point::new(scene.text, y), scene.text * 0.7);
+                let (centre, size) = (point(scene.text, y), scene.text * 0.7);
                 self.number(Role::Label, row + 1, size, Weight::Regular, centre);
             }
         }
@@ -93,14 +90,14 @@ impl<'a> RingsDrawing<'a> {
         }
         for (nth, &(share, hole)) in ring.pins.iter().enumerate() {
             let x = scene.across(share);
-            let at = Point::new(x, y);
+            let at = point(x, y);
             self.items
                 .push(DisplayItem::circle(Role::To, Paint::Fill, at, radius));
             if nth % every == 0 {
-                let at = Point::new(x, number_y);
+                let at = point(x, number_y);
                 self.number(Role::PinNumber, nth + 1, text, Weight::Bold, at);
                 if let Some(hole) = hole {
-                    let at = Point::new(x, hole_y);
+                    let at = point(x, hole_y);
                     let size = text * 0.75;
                     // The line between the rings stops short of it.
                     self.items.push(DisplayItem::circle(

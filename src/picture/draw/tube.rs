@@ -1,9 +1,11 @@
 //! The tube itself, what can be seen of its far side, and the legs to come.
 
+use kurbo::{Line, Rect};
+
 use super::item::{DisplayItem, Role};
 use super::knot::KnotDrawing;
 use crate::knot::Heading;
-use crate::picture::scene::{Limit, Point, Span};
+use crate::picture::scene::{Limit, Span};
 
 /// More legs than this would make a thicket of the far side of the tube.
 const FAR_LEGS: i32 = 40;
@@ -11,27 +13,17 @@ const FAR_LEGS: i32 = 40;
 impl KnotDrawing<'_> {
     /// Draws the ground and the tube.
     pub fn tube(&mut self) {
-        let (viewport, projection) = (self.scene.viewport, &self.scene.projection);
-        let corner = Point::new(0.0, 0.0);
-        let opposite = Point::new(viewport.width, viewport.height);
+        let (projection, edges) = (&self.scene.projection, self.scene.inner());
+        let picture = self.scene.viewport.rect();
         self.items
-            .push(DisplayItem::rectangle(Role::Ground, corner, opposite));
-        let edges = self.scene.inner();
+            .push(DisplayItem::rectangle(Role::Ground, picture));
         let [one, other] = [edges.from, edges.to].map(|x| projection.place(x, 0.0).x);
-        let (left, right) = (one.min(other), one.max(other));
-        self.items.push(DisplayItem::rectangle(
-            Role::Tube,
-            Point::new(left, 0.0),
-            Point::new(right, viewport.height),
-        ));
+        let tube = Rect::new(one, picture.y0, other, picture.y1).abs();
+        self.items.push(DisplayItem::rectangle(Role::Tube, tube));
         if projection.seams.is_some() || projection.radius.is_some() {
-            for x in [left, right] {
-                self.items.push(DisplayItem::line(
-                    Role::Edge,
-                    1.5,
-                    Point::new(x, 0.0),
-                    Point::new(x, viewport.height),
-                ));
+            for x in [tube.x0, tube.x1] {
+                let edge = Line::new((x, tube.y0), (x, tube.y1));
+                self.items.push(DisplayItem::line(Role::Edge, 1.5, edge));
             }
         }
     }

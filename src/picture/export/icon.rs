@@ -1,11 +1,13 @@
 //! The icon of the program: a finished knot round a tube, drawn as every other picture is.
 
+use kurbo::{TranslateScale, Vec2};
+
 use super::error::ExportError;
 use super::svg::svg;
 use crate::knot::{Hand, Knot, KnotError, Laying, LayingOrder, PassLeg, Side, Weave};
 use crate::picture::draw::{Colour, DisplayList, Palette, Role, okabe_ito};
 use crate::picture::raster::Painter;
-use crate::picture::scene::{Moment, Point, Scene, View, Viewport};
+use crate::picture::scene::{Moment, Scene, View, Viewport};
 
 /// Sizes of icons in pixels (freedesktop.org, *Icon Theme Specification*: those that desktops
 /// ask for).
@@ -30,7 +32,7 @@ impl Palette for IconPalette {
 /// Pixels of the icon's scene, each way.
 const SIDE: f32 = 512.0;
 /// What of the picture is cut out: its left and upper edge, and its side.
-const CUT: [f32; 3] = [36.0, 5.0, 440.0];
+const CUT: [f64; 3] = [36.0, 5.0, 440.0];
 
 /// The icon as shapes.
 fn drawing() -> Result<DisplayList, KnotError> {
@@ -51,10 +53,10 @@ fn drawing() -> Result<DisplayList, KnotError> {
         Viewport::new(SIDE, SIDE),
     );
     let [left, top, side] = CUT;
-    let scale = SIDE / side;
-    let by = Point::new(-left * scale, -top * scale);
+    let scale = f64::from(SIDE) / side;
+    let by = TranslateScale::new(Vec2::new(-left, -top) * scale, scale);
     let whole = DisplayList::of(&whole);
-    let items = whole.items().iter().map(|item| item.moved(scale, by));
+    let items = whole.items().iter().map(|item| item.moved(by));
     Ok(DisplayList::new(whole.viewport(), items.collect()))
 }
 

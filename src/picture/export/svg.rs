@@ -2,7 +2,9 @@
 
 use std::fmt::Write as _;
 
-use crate::picture::draw::{Colour, DisplayList, Outline, Paint, Palette, Segment};
+use kurbo::{BezPath, PathEl};
+
+use crate::picture::draw::{Colour, DisplayList, Outline, Paint, Palette};
 use crate::picture::scene::Viewport;
 
 /// The text of an SVG file of a picture. Its letters are outlines.
@@ -26,10 +28,10 @@ pub fn svg(list: &DisplayList, palette: &dyn Palette) -> String {
         };
         // Writing to a text does not fail.
         let _ = match &item.outline {
-            Outline::Circle { centre, radius } => writeln!(
+            Outline::Circle(circle) => writeln!(
                 text,
-                "<circle cx=\"{:.2}\" cy=\"{:.2}\" r=\"{radius:.2}\" {paint}/>",
-                centre.x, centre.y
+                "<circle cx=\"{:.2}\" cy=\"{:.2}\" r=\"{:.2}\" {paint}/>",
+                circle.center.x, circle.center.y, circle.radius
             ),
             Outline::Path(path) => writeln!(text, "<path d=\"{}\" {paint}/>", path_data(path)),
         };
@@ -42,19 +44,20 @@ fn code(colour: Colour) -> String {
     format!("#{:02x}{:02x}{:02x}", colour.red, colour.green, colour.blue)
 }
 
-fn path_data(path: &[Segment]) -> String {
+/// The data of a path to a hundredth of a pixel: with all digits the file would be thrice as long.
+fn path_data(path: &BezPath) -> String {
     let mut text = String::new();
-    for segment in path {
-        let _ = match segment {
-            Segment::Move(to) => write!(text, "M{:.2} {:.2}", to.x, to.y),
-            Segment::Line(to) => write!(text, "L{:.2} {:.2}", to.x, to.y),
-            Segment::Cubic(one, two, to) => write!(
-                text,
-                "C{:.2} {:.2} {:.2} {:.2} {:.2} {:.2}",
-                one.x, one.y, two.x, two.y, to.x, to.y
-            ),
-            Segment::Close => write!(text, "Z"),
+    for element in path {
+        let (letter, points) = match element {
+            PathEl::MoveTo(to) => ('M', vec![to]),
+            PathEl::LineTo(to) => ('L', vec![to]),
+            PathEl::QuadTo(one, to) => ('Q', vec![one, to]),
+            PathEl::CurveTo(one, two, to) => ('C', vec![one, two, to]),
+            PathEl::ClosePath => ('Z', Vec::new()),
         };
+        text.push(letter);
+        let points = points.iter().map(|at| format!("{:.2} {:.2}", at.x, at.y));
+        text.push_str(&points.collect::<Vec<_>>().join(" "));
     }
     text
 }

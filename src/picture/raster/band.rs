@@ -2,17 +2,19 @@
 
 use std::ops::Range;
 
+use kurbo::{CubicBez, ParamCurve, PathEl, PathSeg, Point, Rect};
+
 use super::contours::Contour;
 use super::coverage::Coverage;
-use crate::picture::draw::{Colour, DisplayItem, Outline, Paint, Segment};
-use crate::picture::scene::Point;
+use crate::picture::draw::{Colour, DisplayItem, Outline, Paint};
+use crate::picture::scene::{coordinates, point, single};
 
 /// What is needed again and again to paint a band of rows.
 #[derive(Debug, Default)]
 pub struct Band {
     coverage: Coverage,
     rows: usize,
-    top: f32,
+    top: f64,
     /// The rows that anything was added to since the last colour was laid on.
     touched: Option<(usize, usize)>,
     /// For every few rows the columns that are damaged of any of them.
@@ -30,7 +32,7 @@ pub struct PaintJob<'a> {
     /// The colour of each item.
     pub colours: &'a [Colour],
     /// The contours of all items, back to front.
-    pub contours: &'a [Contour],
+    pub contours: &'a [Contour<'a>],
 }
 
 impl Band {
@@ -48,7 +50,7 @@ impl Band {
             return;
         }
         self.rows = pixels.len() / (4 * width).max(1);
-        self.top = real(top);
+        self.top = real(top).into();
         self.coverage.fit(width, damage);
         self.blocks.clear();
         self.blocks.extend(damage.chunks(BLOCK).map(hull));
@@ -64,10 +66,11 @@ impl Band {
             .zip(colours)
             .map(|(item, colour)| self.plate(item, *colour));
         let ground = plates.next().flatten();
-        let is_ground = ground.is_some_and(|(from, to)| from <= 0.0 && to >= real(width));
+        let right = f64::from(real(width));
+        let is_ground = ground.is_some_and(|plate| plate.x0 <= 0.0 && plate.x1 >= right);
         let ink = colours.first().filter(|_| is_ground).map_or([0; 4], ink);
         let hidden = match plates.next().flatten() {
-            Some((from, to)) if is_ground => whole_columns(from, to, width),
+            Some(plate) if is_ground => whole_columns(plate, width),
             _ => 0..0,
         };
         for (line, columns) in pixels.chunks_exact_mut(4 * width).zip(damage) {
@@ -93,26 +96,26 @@ impl Band {
                 self.lay_on(last, pixels, width);
             }
             last = Some(colour);
-            self.trace(item, contour.segments);
+            self.trace(item, contour.path);
         }
         if let Some(last) = last {
             self.lay_on(last, pixels, width);
         }
     }
 
-    /// The left and the right edge of an opaque rectangle that covers every row of the band.
-    fn plate(&self, item: &DisplayItem, colour: Colour) -> Option<(f32, f32)> {
+    /// The item as a rectangle, if it is an opaque one that covers every row of the band.
+    fn plate(&self, item: &DisplayItem, colour: Colour) -> Option<Rect> {
         let (Outline::Path(path), Paint::Fill, 255) = (&item.outline, item.paint, colour.opacity)
         else {
             return None;
         };
         let [
-            Segment::Move(one),
-            Segment::Line(two),
-            Segment::Line(three),
-            Segment::Line(four),
-            Segment::Close,
-        ] = path[..]
+            PathEl::MoveTo(one),
+            PathEl::LineTo(two),
+            PathEl::LineTo(three),
+            PathEl::LineTo(four),
+            PathEl::ClosePath,
+        ] = *path.elements()
         else {
             return None;
         };
@@ -121,13 +124,14 @@ impl Band {
             reason = "corners of one rectangle share their numbers"
         )]
         let is_upright = one.y == two.y && two.x == three.x && three.y == four.y && four.x == one.x;
-        let (high, low) = (one.y.min(three.y), one.y.max(three.y));
-        let is_over = high <= self.top && low >= self.top + real(self.rows);
-        (is_upright && is_over).then(|| (one.x.min(three.x), one.x.max(three.x)))
+        let plate = Rect::from_points(one, three);
+        let band = self.top..=self.top + f64::from(real(self.rows));
+        let is_over = plate.y0 <= *band.start() && plate.y1 >= *band.end();
+        (is_upright && is_over).then_some(plate)
     }
 
     /// Whether a contour may touch any damage of a band from row `top` down.
-    fn is_reached_by(&self, contour: &Contour, top: usize) -> bool {
+    fn is_reached_by(&self, contour: &Contour<'_>, top: usize) -> bool {
         let (columns, rows) = contour.reach();
         let (first, last) = (rows.start.saturating_sub(top), rows.end.saturating_sub(top));
         let blocks = self.blocks.iter();
@@ -135,88 +139,54 @@ impl Band {
         blocks.any(|block| block.start < columns.end && block.end > columns.start)
     }
 
-    /// Traces the contour of these segments.
-    fn trace(&mut self, item: &DisplayItem, (from, to): (usize, usize)) {
+    /// Traces a contour of an item.
+    fn trace(&mut self, item: &DisplayItem, path: &[PathEl]) {
         match (&item.outline, item.paint) {
-            (Outline::Path(path), Paint::Fill) => self.fill(path.get(from..to).unwrap_or_default()),
-            (Outline::Path(path), Paint::Stroke(width)) => {
-                self.stroke(path.get(from..to).unwrap_or_default(), width / 2.0);
+            (Outline::Path(_), Paint::Fill) => self.fill(path),
+            (Outline::Path(_), Paint::Stroke(width)) => self.stroke(path, width / 2.0),
+            (Outline::Circle(circle), Paint::Fill) => {
+                self.circle(circle.center, circle.radius, 1.0);
             }
-            (Outline::Circle { centre, radius }, Paint::Fill) => {
-                self.circle(*centre, *radius, 1.0);
-            }
-            (Outline::Circle { centre, radius }, Paint::Stroke(width)) => {
+            (Outline::Circle(circle), Paint::Stroke(width)) => {
                 // The hole runs the other way round.
-                self.circle(*centre, radius + width / 2.0, 1.0);
-                self.circle(*centre, (radius - width / 2.0).max(0.0), -1.0);
+                let (centre, half) = (circle.center, width / 2.0);
+                self.circle(centre, circle.radius + half, 1.0);
+                self.circle(centre, (circle.radius - half).max(0.0), -1.0);
             }
         }
     }
 
-    fn fill(&mut self, path: &[Segment]) {
-        let (mut first, mut last) = (Point::default(), Point::default());
-        for segment in path {
-            match *segment {
-                Segment::Move(to) => {
-                    self.edge(last, first);
-                    first = to;
-                    last = to;
-                }
-                Segment::Line(to) => {
-                    self.edge(last, to);
-                    last = to;
-                }
-                Segment::Cubic(one, two, to) => {
-                    self.curve([last, one, two, to]);
-                    last = to;
-                }
-                Segment::Close => {
-                    self.edge(last, first);
-                    last = first;
-                }
+    fn fill(&mut self, path: &[PathEl]) {
+        for segment in kurbo::segments(path.iter().copied()) {
+            match segment {
+                PathSeg::Line(line) => self.edge(line.p0, line.p1),
+                PathSeg::Quad(quad) => self.curve(quad.raise()),
+                PathSeg::Cubic(cubic) => self.curve(cubic),
             }
         }
-        self.edge(last, first);
     }
 
-    /// Straight lines of a path as bars with square ends. Scenes stroke no other paths.
-    fn stroke(&mut self, path: &[Segment], half: f32) {
-        let mut last = Point::default();
-        for segment in path {
-            match *segment {
-                Segment::Move(to) => last = to,
-                Segment::Line(to) | Segment::Cubic(_, _, to) => {
-                    let length = (to.x - last.x).hypot(to.y - last.y).max(1e-6);
-                    let across = (
-                        -(to.y - last.y) / length * half,
-                        (to.x - last.x) / length * half,
-                    );
-                    let corners = [
-                        Point::new(last.x + across.0, last.y + across.1),
-                        Point::new(to.x + across.0, to.y + across.1),
-                        Point::new(to.x - across.0, to.y - across.1),
-                        Point::new(last.x - across.0, last.y - across.1),
-                    ];
-                    for nth in 0..4 {
-                        self.edge(corners[nth], corners[(nth + 1) % 4]);
-                    }
-                    last = to;
-                }
-                Segment::Close => {}
+    /// Straight lines of a path as bars with square ends. Pictures stroke no other paths.
+    fn stroke(&mut self, path: &[PathEl], half: f64) {
+        for segment in kurbo::segments(path.iter().copied()) {
+            let (from, to) = (segment.start(), segment.end());
+            let along = to - from;
+            let across = along.turn_90() * (half / along.hypot().max(1e-6));
+            let corners = [from + across, to + across, to - across, from - across];
+            for nth in 0..4 {
+                self.edge(corners[nth], corners[(nth + 1) % 4]);
             }
         }
     }
 
     /// A circle as a polygon with sides too short to see, one way round or the other.
-    fn circle(&mut self, centre: Point, radius: f32, way: f32) {
+    fn circle(&mut self, centre: Point, radius: f64, way: f32) {
+        let ((x, y), radius) = (coordinates(centre), single(radius));
         // A multiple of four, so that its mirror image is itself.
         let sides = 4.0 * (radius.max(1.0).sqrt() * 2.25).ceil().clamp(3.0, 40.0);
         let at = |side: f32| {
             let angle = side / sides * std::f32::consts::TAU * way;
-            Point::new(
-                centre.x + radius * angle.cos(),
-                centre.y + radius * angle.sin(),
-            )
+            point(x + radius * angle.cos(), y + radius * angle.sin())
         };
         let mut side = 0.0;
         let start = at(0.0);
@@ -230,31 +200,23 @@ impl Band {
     }
 
     /// A cubic Bézier curve as short straight lines.
-    fn curve(&mut self, [from, one, two, to]: [Point; 4]) {
-        let reach = |a: Point, b: Point| (a.x - b.x).hypot(a.y - b.y);
-        let length = reach(from, one) + reach(one, two) + reach(two, to);
+    fn curve(&mut self, curve: CubicBez) {
+        let CubicBez { p0, p1, p2, p3 } = curve;
+        let length = p0.distance(p1) + p1.distance(p2) + p2.distance(p3);
         let steps = (length.sqrt() * 2.0).ceil().clamp(2.0, 40.0);
-        let mut last = from;
+        let mut last = p0;
         let mut step = 0.0;
         while step < steps {
             step += 1.0;
-            let t = step / steps;
-            let u = 1.0 - t;
-            let weights = [u * u * u, 3.0 * u * u * t, 3.0 * u * t * t, t * t * t];
-            let sum = |pick: fn(Point) -> f32| {
-                weights[0] * pick(from)
-                    + weights[1] * pick(one)
-                    + weights[2] * pick(two)
-                    + weights[3] * pick(to)
-            };
-            let next = Point::new(sum(|point| point.x), sum(|point| point.y));
+            let next = curve.eval(step / steps);
             self.edge(last, next);
             last = next;
         }
     }
 
     fn edge(&mut self, from: Point, to: Point) {
-        let (from_y, to_y) = (from.y - self.top, to.y - self.top);
+        let [(from_x, from_y), (to_x, to_y)] =
+            [from, to].map(|end| (single(end.x), single(end.y - self.top)));
         let (high, low) = (from_y.min(to_y), from_y.max(to_y));
         if low <= 0.0 || high >= real(self.rows) {
             return;
@@ -269,7 +231,7 @@ impl Band {
             self.touched
                 .map_or(rows, |(first, last)| (first.min(rows.0), last.max(rows.1))),
         );
-        self.coverage.edge((from.x, from_y), (to.x, to_y));
+        self.coverage.edge((from_x, from_y), (to_x, to_y));
     }
 
     /// Lays a colour on wherever it was said to cover.
@@ -317,16 +279,16 @@ const fn ink(colour: &Colour) -> [u8; 4] {
     [colour.red, colour.green, colour.blue, 255]
 }
 
-/// The columns that lie wholly between two edges.
+/// The columns that lie wholly within a rectangle.
 #[expect(
     clippy::cast_possible_truncation,
     clippy::cast_sign_loss,
     reason = "a cast saturates at both ends"
 )]
-fn whole_columns(from: f32, to: f32, width: usize) -> Range<usize> {
+fn whole_columns(plate: Rect, width: usize) -> Range<usize> {
     // A column less at each edge, where the colours mix.
-    let start = from.max(0.0) as usize + 1;
-    let end = (to.max(0.0) as usize).min(width).saturating_sub(1);
+    let start = plate.x0.max(0.0) as usize + 1;
+    let end = (plate.x1.max(0.0) as usize).min(width).saturating_sub(1);
     start.min(end)..end
 }
 

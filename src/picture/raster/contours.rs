@@ -6,30 +6,29 @@
 use std::hash::{DefaultHasher, Hash, Hasher};
 use std::ops::Range;
 
-use crate::picture::draw::{Colour, DisplayItem, Outline, Paint, Segment};
-use crate::picture::scene::Point;
+use kurbo::{PathEl, Point, Rect, Shape};
+
+use crate::picture::draw::{Colour, DisplayItem, Outline, Paint};
 
 /// A contour that was painted: a key for all that it looks like, and what it may touch. Two of the
 /// same key look the same.
 #[derive(Clone, Copy, Debug)]
 pub struct Fingerprint {
     key: u64,
-    /// Left, top, right and bottom, in pixels.
-    bounds: [f32; 4],
+    bounds: Rect,
 }
 
 /// One closed line of an item, or one bar of a stroked one.
 #[derive(Clone, Copy, Debug)]
-pub struct Contour {
+pub struct Contour<'a> {
     /// Which item of the list it is of.
     pub item: usize,
-    /// Its segments, from the first to before the last; of a circle, which has none, as if it had
-    /// one.
-    pub segments: (usize, usize),
+    /// Its part of the path of the item; nothing of a circle.
+    pub path: &'a [PathEl],
     fingerprint: Fingerprint,
 }
 
-impl Contour {
+impl Contour<'_> {
     /// The columns and rows of pixels that it may touch: one more on every side than it covers, for
     /// the soft edges.
     pub fn reach(&self) -> (Range<usize>, Range<usize>) {
@@ -37,16 +36,8 @@ impl Contour {
     }
 }
 
-impl Fingerprint {
-    fn reach(&self) -> (Range<usize>, Range<usize>) {
-        let [left, top, right, bottom] = self.bounds.map(pixel);
-        let columns = left.saturating_sub(1)..right.saturating_add(2);
-        (columns, top.saturating_sub(1)..bottom.saturating_add(2))
-    }
-}
-
 /// The contours of all shapes that are painted, back to front.
-pub fn contours(items: &[DisplayItem], colours: &[Colour]) -> Vec<Contour> {
+pub fn contours<'a>(items: &'a [DisplayItem], colours: &[Colour]) -> Vec<Contour<'a>> {
     let mut contours = Vec::new();
     for (nth, (item, colour)) in items.iter().zip(colours).enumerate() {
         if colour.opacity == 0 {
@@ -59,33 +50,21 @@ pub fn contours(items: &[DisplayItem], colours: &[Colour]) -> Vec<Contour> {
             Paint::Stroke(width) => width,
         };
         reach.to_bits().hash(&mut hasher);
-        let look = hasher.finish();
+        let blank = Fingerprint {
+            key: hasher.finish(),
+            bounds: Rect::new(f64::MAX, f64::MAX, f64::MIN, f64::MIN),
+        };
         match &item.outline {
-            Outline::Circle { centre, radius } => {
-                let mut fingerprint = FingerprintBuilder::new(look);
-                let reach = reach + radius;
-                fingerprint.add(Point::new(centre.x - reach, centre.y - reach));
-                fingerprint.add(Point::new(centre.x + reach, centre.y + reach));
-                contours.push(Contour {
-                    item: nth,
-                    segments: (0, 1),
-                    fingerprint: fingerprint.finish(0.0),
-                });
-            }
-            Outline::Path(path) => {
-                let mut start = 0;
-                while start < path.len() {
-                    let rest = path[start + 1..].iter();
-                    let is_next = |segment: &Segment| matches!(segment, Segment::Move(_));
-                    let end = start + 1 + rest.take_while(|segment| !is_next(segment)).count();
-                    contours.push(Contour {
-                        item: nth,
-                        segments: (start, end),
-                        fingerprint: fingerprint(&path[start..end], look, reach),
-                    });
-                    start = end;
-                }
-            }
+            Outline::Circle(circle) => contours.push(Contour {
+                item: nth,
+                path: &[],
+                fingerprint: blank.of_circle(circle.bounding_box(), reach),
+            }),
+            Outline::Path(path) => contours.extend(path.subpaths().map(|path| Contour {
+                item: nth,
+                path,
+                fingerprint: blank.of_path(path, reach),
+            })),
         }
     }
     contours
@@ -95,61 +74,60 @@ pub fn contours(items: &[DisplayItem], colours: &[Colour]) -> Vec<Contour> {
 ///
 /// The order of painting is not part of them: it follows from the roles, and those are part of
 /// the key.
-pub fn fingerprints(contours: &[Contour]) -> Vec<Fingerprint> {
+pub fn fingerprints(contours: &[Contour<'_>]) -> Vec<Fingerprint> {
     let mut fingerprints: Vec<_> = contours.iter().map(|contour| contour.fingerprint).collect();
     fingerprints.sort_unstable_by_key(|fingerprint| fingerprint.key);
     fingerprints
 }
 
-fn fingerprint(contour: &[Segment], look: u64, reach: f32) -> Fingerprint {
-    let mut fingerprint = FingerprintBuilder::new(look);
-    for segment in contour {
-        match *segment {
-            Segment::Move(to) | Segment::Line(to) => fingerprint.add(to),
-            Segment::Cubic(one, two, to) => {
-                fingerprint.mix(1);
-                fingerprint.add(one);
-                fingerprint.add(two);
-                fingerprint.add(to);
-            }
-            Segment::Close => {}
-        }
+impl Fingerprint {
+    fn reach(&self) -> (Range<usize>, Range<usize>) {
+        let Rect { x0, y0, x1, y1 } = self.bounds;
+        let [left, top, right, bottom] = [x0, y0, x1, y1].map(pixel);
+        let columns = left.saturating_sub(1)..right.saturating_add(2);
+        (columns, top.saturating_sub(1)..bottom.saturating_add(2))
     }
-    fingerprint.finish(reach)
-}
 
-struct FingerprintBuilder(Fingerprint);
+    fn of_circle(mut self, bounds: Rect, reach: f64) -> Self {
+        let bounds = bounds.inflate(reach, reach);
+        self.add(bounds.origin());
+        self.add(Point::new(bounds.x1, bounds.y1));
+        self
+    }
 
-impl FingerprintBuilder {
-    const fn new(look: u64) -> Self {
-        Self(Fingerprint {
-            key: look,
-            bounds: [f32::MAX, f32::MAX, f32::MIN, f32::MIN],
-        })
+    fn of_path(mut self, path: &[PathEl], reach: f64) -> Self {
+        for element in path {
+            match *element {
+                PathEl::MoveTo(to) | PathEl::LineTo(to) => self.add(to),
+                PathEl::QuadTo(one, to) => {
+                    self.mix(1);
+                    self.add(one);
+                    self.add(to);
+                }
+                PathEl::CurveTo(one, two, to) => {
+                    self.mix(2);
+                    self.add(one);
+                    self.add(two);
+                    self.add(to);
+                }
+                PathEl::ClosePath => {}
+            }
+        }
+        self.bounds = self.bounds.inflate(reach, reach);
+        self
     }
 
     /// One step of a multiplicative hash; the multiplier is 2⁶⁴ over the golden ratio.
     const fn mix(&mut self, value: u64) {
-        self.0.key = (self.0.key ^ value)
+        self.key = (self.key ^ value)
             .wrapping_mul(0x9E37_79B9_7F4A_7C15)
             .rotate_left(23);
     }
 
     fn add(&mut self, point: Point) {
-        self.mix(u64::from(point.x.to_bits()) << 32 | u64::from(point.y.to_bits()));
-        let [left, top, right, bottom] = &mut self.0.bounds;
-        *left = left.min(point.x);
-        *top = top.min(point.y);
-        *right = right.max(point.x);
-        *bottom = bottom.max(point.y);
-    }
-
-    fn finish(self, reach: f32) -> Fingerprint {
-        let [left, top, right, bottom] = self.0.bounds;
-        Fingerprint {
-            bounds: [left - reach, top - reach, right + reach, bottom + reach],
-            ..self.0
-        }
+        self.mix(point.x.to_bits());
+        self.mix(point.y.to_bits());
+        self.bounds = self.bounds.union_pt(point);
     }
 }
 
@@ -184,6 +162,6 @@ pub fn differences(
     clippy::cast_sign_loss,
     reason = "a cast saturates, and nought is wanted for what lies left of or above the picture"
 )]
-const fn pixel(coordinate: f32) -> usize {
+const fn pixel(coordinate: f64) -> usize {
     coordinate as usize
 }

@@ -3,13 +3,14 @@
 use std::borrow::Cow;
 use std::ops::Range;
 
+use kurbo::TranslateScale;
+
 use super::band::{Band, PaintJob};
 use super::buffer::Buffer;
 use super::contours::{contours, fingerprints};
 use super::damage::Damage;
 use super::image::Image;
 use crate::picture::draw::{Colour, DisplayItem, DisplayList, Palette};
-use crate::picture::scene::Point;
 
 /// Pictures with more pixels than this are painted in bands, side by side on several threads.
 const SMALL: usize = 300_000;
@@ -121,8 +122,8 @@ fn enlarged(items: &[DisplayItem], scale: f32) -> Cow<'_, [DisplayItem]> {
     if scale == 1.0 {
         return Cow::Borrowed(items);
     }
-    let origin = Point::default();
-    let items = items.iter().map(|item| item.moved(scale, origin));
+    let by = TranslateScale::scale(scale.into());
+    let items = items.iter().map(|item| item.moved(by));
     Cow::Owned(items.collect())
 }
 

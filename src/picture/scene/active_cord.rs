@@ -1,11 +1,12 @@
 //! The cord of the leg in hand on the sheet: the part being told, where its head points, and where
 //! to write the numbers of pins that cannot be seen.
 
+use kurbo::Point;
+
 use super::active_leg::ActiveLeg;
 use super::cord_path::{CordPath, Limit, Stretch};
 use super::knot::KnotScene;
 use super::sheet_point::SheetPoint;
-use super::view::Point;
 use super::visible_legs::VisibleLeg;
 use crate::knot::Heading;
 
@@ -131,7 +132,8 @@ impl KnotScene {
 
     /// The last point of the leg in hand that can be seen on the way to one of its pins.
     fn leaves(&self, path: CordPath<'_>, at_start: bool) -> Option<Point> {
-        let inset = self.layout.text * 1.5;
+        let inset = f64::from(self.layout.text) * -1.5;
+        let picture = self.viewport.rect().inset(inset);
         let goal = path.straight()[usize::from(!at_start)];
         let step = if at_start { -4.0 } else { 4.0 };
         let mut along = self.focus.row_on_the_way() * self.layout.diagonal;
@@ -139,10 +141,7 @@ impl KnotScene {
         while (along - goal) * step < 0.0 {
             let on_sheet = path.at(along, path.offset);
             let point = self.point(on_sheet);
-            let shown = (inset..=self.viewport.width - inset).contains(&point.x)
-                && (inset..=self.viewport.height - inset).contains(&point.y)
-                && self.projection.turned(on_sheet.0) < 1.0;
-            if !shown {
+            if !picture.contains(point) || self.projection.turned(on_sheet.0) >= 1.0 {
                 break;
             }
             last = Some(point);
@@ -156,12 +155,13 @@ impl KnotScene {
     fn beside_tube(&self, pin: SheetPoint, at_start: bool) -> Option<Point> {
         let (text, viewport) = (self.layout.text, self.viewport);
         let clear = self.projection.radius? + text * 1.3;
-        let y = self.point(pin).y;
-        let room =
-            clear + text <= viewport.width / 2.0 && (text..=viewport.height - text).contains(&y);
+        let at = self.point(pin);
+        let (low, high) = (f64::from(text), f64::from(viewport.height - text));
+        let room = clear + text <= viewport.width / 2.0 && (low..=high).contains(&at.y);
         // A leg comes in on the side it travels from.
         let from_left = at_start != self.projection.mirrored;
         let aside = if from_left { -clear } else { clear };
-        room.then(|| Point::new(viewport.width / 2.0 + aside, y))
+        let x = f64::from(viewport.width / 2.0 + aside);
+        room.then(|| Point::new(x, at.y))
     }
 }

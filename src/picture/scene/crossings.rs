@@ -1,7 +1,8 @@
 //! The crossings of two cords, for whoever reads a picture back.
 
+use kurbo::{Point, Vec2};
+
 use super::knot::KnotScene;
-use super::view::Point;
 use crate::knot::{Heading, Leg, PassLeg, Pin};
 
 /// A crossing of two cords that can be seen in a [`Scene`](super::Scene).
@@ -16,9 +17,9 @@ pub struct CrossingPoint {
     /// The cord that falls there.
     pub falling: PassLeg,
     /// The way the rising cord travels through the point, per pixel of its length.
-    pub rising_way: Point,
+    pub rising_way: Vec2,
     /// The way the falling cord travels through the point, per pixel of its length.
-    pub falling_way: Point,
+    pub falling_way: Vec2,
 }
 
 impl KnotScene {
@@ -26,7 +27,7 @@ impl KnotScene {
     /// laid.
     pub fn crossing_points(&self) -> Vec<CrossingPoint> {
         let (layout, projection) = (&self.layout, &self.projection);
-        let inner = self.inner();
+        let (inner, picture) = (self.inner(), self.viewport.rect());
         let mut points = Vec::new();
         for rising in self.visible_legs(Heading::Rising, inner) {
             for nth in rising.seen.0.max(1)..=rising.seen.1.min(layout.leads - 1) {
@@ -45,8 +46,7 @@ impl KnotScene {
                     let at = self.point(on_sheet);
                     let shown = inner.contains(on_sheet.0)
                         && projection.turned(on_sheet.0) < 0.85
-                        && (0.0..=self.viewport.width).contains(&at.x)
-                        && (0.0..=self.viewport.height).contains(&at.y);
+                        && picture.contains(at);
                     if shown {
                         points.push(CrossingPoint {
                             at,

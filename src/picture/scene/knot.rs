@@ -1,12 +1,14 @@
 //! A knot on its tube, as it is seen at one moment.
 
+use kurbo::Point;
+
 use super::focus::Focus;
 use super::laid_cords::LaidCords;
 use super::layout::{Constraints, REPEAT, SceneLayout};
 use super::moment::Moment;
 use super::projection::{Projection, Span};
 use super::sheet_point::SheetPoint;
-use super::view::{Point, View, Viewport};
+use super::view::{View, Viewport};
 use crate::bench::KnotShape;
 use crate::knot::{Hand, Laying, Side};
 

@@ -9,6 +9,7 @@
 //! bights are arcs round the pin.
 
 use super::sheet_point::real;
+use super::view::single;
 use crate::bench::KnotShape;
 use crate::knot::{Hand, Knot, Rim, Side};
 
@@ -294,10 +295,4 @@ fn largest([mut low, mut high]: [f32; 2], mut fits: impl FnMut(f32) -> bool) -> 
         }
     }
     low
-}
-
-/// Figures of the bench have more digits than pixels can show.
-#[expect(clippy::cast_possible_truncation, reason = "a picture needs no more")]
-const fn single(share: f64) -> f32 {
-    share as f32
 }

@@ -28,7 +28,7 @@ pub use crossings::CrossingPoint;
 pub use model::Scene;
 pub use moment::Moment;
 pub use subject::Subject;
-pub use view::{Point, View, Viewport};
+pub use view::{View, Viewport, single};
 
 pub(super) use active_leg::ActiveLeg;
 pub(super) use cord_path::Limit;
@@ -38,4 +38,5 @@ pub(super) use pins::NUMBER_RING;
 pub(super) use projection::Span;
 pub(super) use rings::{Ring, RingsScene, count};
 pub(super) use sheet_point::SheetPoint;
+pub(super) use view::{coordinates, point};
 pub(super) use visible_legs::VisibleLeg;

@@ -3,10 +3,12 @@
 
 use std::f32::consts::FRAC_PI_2;
 
+use kurbo::{Point, Vec2};
+
 use super::focus::Focus;
 use super::layout::{REPEAT, SceneLayout};
 use super::sheet_point::real;
-use super::view::{Point, View, Viewport};
+use super::view::{View, Viewport, point};
 
 /// A range of the sheet, in its pixels: across or upwards.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -121,17 +123,17 @@ impl Projection {
             None => run,
         };
         let run = if self.mirrored { -run } else { run };
-        Point::new(self.centre + run, self.base - y)
+        point(self.centre + run, self.base - y)
     }
 
     /// The direction in the picture of a small step on the sheet from `x`: not of unit length
     /// where the tube bends away.
-    pub fn direction(&self, x: f32, run: f32, rise: f32) -> Point {
+    pub fn direction(&self, x: f32, run: f32, rise: f32) -> Vec2 {
         let run = match self.radius {
             Some(radius) => run * ((x - self.middle) / radius).cos(),
             None => run,
         };
-        Point::new(if self.mirrored { -run } else { run }, -rise)
+        point(if self.mirrored { -run } else { run }, -rise).to_vec2()
     }
 
     /// How far `x` is turned away from the eye: 0 in front, 1 at the edge of the tube. Always

@@ -1,5 +1,7 @@
 //! How the tube is looked at, and in how many pixels.
 
+use kurbo::{Point, Rect};
+
 /// How the tube is shown.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum View {
@@ -25,6 +27,11 @@ impl Viewport {
         Self { width, height }
     }
 
+    /// All of the picture.
+    pub(in crate::picture) fn rect(self) -> Rect {
+        Rect::new(0.0, 0.0, self.width.into(), self.height.into())
+    }
+
     /// The same, brought within what can be worked with: 64 to 16 384 pixels each way.
     pub(super) fn usable(self) -> Self {
         let usable = |length: f32| {
@@ -41,18 +48,21 @@ impl Viewport {
     }
 }
 
-/// A point of the picture, in pixels: `x` grows to the right, `y` downwards.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct Point {
-    /// Pixels from the left edge.
-    pub x: f32,
-    /// Pixels from the top edge.
-    pub y: f32,
+/// The point of the picture so many pixels from its left and its top edge.
+pub fn point(x: f32, y: f32) -> Point {
+    Point::new(x.into(), y.into())
 }
 
-impl Point {
-    /// The point with these coordinates.
-    pub const fn new(x: f32, y: f32) -> Self {
-        Self { x, y }
-    }
+/// How far right and how far down a point lies, in the precision of [`single`].
+pub const fn coordinates(point: Point) -> (f32, f32) {
+    (single(point.x), single(point.y))
+}
+
+/// A length in the precision that pixels are worked out in.
+#[expect(
+    clippy::cast_possible_truncation,
+    reason = "no picture is larger than 16 384 pixels, no paper than a metre"
+)]
+pub const fn single(length: f64) -> f32 {
+    length as f32
 }

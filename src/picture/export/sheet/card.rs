@@ -2,7 +2,7 @@
 
 use super::page::{Anchor, Paper, SheetPage, wrapped};
 use crate::picture::draw::{self, Role, Weight};
-use crate::picture::scene::{Point, Scene, Viewport};
+use crate::picture::scene::{Scene, Viewport};
 
 /// The texts of a card.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -69,7 +69,7 @@ impl Card {
         flow.table(self);
         let count = flow.pages.len();
         for (nth, page) in flow.pages.iter_mut().enumerate() {
-            let at = Point::new(page.width - MARGIN, page.height - MARGIN + 5.0);
+            let at = (page.width - MARGIN, page.height - MARGIN + 5.0);
             page.write(
                 &foot(nth + 1, count),
                 SMALL,
@@ -115,19 +115,19 @@ impl CardFlow {
     }
 
     fn write(&mut self, text: &str, size: f32, weight: Weight, x: f32) {
-        let at = Point::new(x, self.y);
+        let at = (x, self.y);
         self.page().write(text, size, weight, Anchor::Start, at);
     }
 
     /// Everything of the first page but the table.
     fn first(&mut self, card: &Card, scene: impl FnOnce(Viewport) -> Scene) {
         let width = self.right() - MARGIN;
-        let corner = Point::new(MARGIN, MARGIN + 12.0);
+        let corner = (MARGIN, MARGIN + 12.0);
         let picture = scene(Viewport::new(width * SCALE, PICTURE * SCALE));
         self.page().picture(&picture, corner, width);
         self.y = MARGIN + 7.0;
         self.write(&card.title, 8.0, Weight::Bold, MARGIN);
-        self.y = corner.y + PICTURE + 2.0;
+        self.y = corner.1 + PICTURE + 2.0;
         for fact in &card.facts {
             for line in wrapped(fact, TEXT, Weight::Regular, width) {
                 self.y += STEP;
@@ -148,21 +148,16 @@ impl CardFlow {
         let count = lines.iter().fold(1.0, |count: f32, _| count + 1.0);
         let (left, right, low) = (MARGIN, self.right(), self.bottom - 2.0);
         let high = low - count * SMALL_STEP - 5.0;
-        let corners = [
-            Point::new(left, high),
-            Point::new(right, high),
-            Point::new(right, low),
-            Point::new(left, low),
-        ];
+        let corners = [(left, high), (right, high), (right, low), (left, low)];
         for nth in 0..4 {
             self.page()
                 .rule(Role::Label, 0.4, corners[nth], corners[(nth + 1) % 4]);
         }
-        let mut at = Point::new(left + 3.0, high + SMALL_STEP + 1.0);
+        let mut at = (left + 3.0, high + SMALL_STEP + 1.0);
         self.page()
             .write(head, SMALL, Weight::Bold, Anchor::Start, at);
         for line in lines {
-            at.y += SMALL_STEP;
+            at.1 += SMALL_STEP;
             self.page()
                 .write(line, SMALL, Weight::Regular, Anchor::Start, at);
         }
@@ -196,7 +191,7 @@ impl CardFlow {
             self.write(head, TEXT, Weight::Bold, x);
         }
         let (y, right) = (self.y + 1.6, self.right());
-        let ends = [Point::new(MARGIN, y), Point::new(right, y)];
+        let ends = [(MARGIN, y), (right, y)];
         self.page().rule(Role::Label, 0.4, ends[0], ends[1]);
         self.y += 1.6;
     }
@@ -240,7 +235,7 @@ impl CardFlow {
                 first = false;
             }
             let (y, right) = (self.y + 1.5, self.right());
-            let ends = [Point::new(MARGIN, y), Point::new(right, y)];
+            let ends = [(MARGIN, y), (right, y)];
             self.page().rule(Role::Edge, 0.12, ends[0], ends[1]);
         }
     }

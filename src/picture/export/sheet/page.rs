@@ -2,9 +2,11 @@
 
 use std::ops::RangeInclusive;
 
+use kurbo::{Line, Rect, TranslateScale};
+
 use crate::picture::draw::{self, DefaultPalette, DisplayItem, DisplayList, Paint, Role, Weight};
 use crate::picture::raster::{Image, Painter};
-use crate::picture::scene::{Point, Scene, Viewport};
+use crate::picture::scene::{Scene, Viewport, point};
 
 /// Dots an inch that a page can be painted with.
 pub const DOTS: RangeInclusive<u16> = 72..=600;
@@ -32,6 +34,9 @@ impl Paper {
     }
 }
 
+/// Millimetres from the left and from the top edge of a page.
+pub(super) type Spot = (f32, f32);
+
 /// Where a text stands at its point.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Anchor {
@@ -51,7 +56,7 @@ pub(super) struct TextLine {
     pub size: f32,
     pub weight: Weight,
     /// Left end of the baseline.
-    pub from: Point,
+    pub from: Spot,
 }
 
 /// A page of paper: shapes, and texts on top of them.
@@ -70,17 +75,19 @@ impl SheetPage {
             (size, false) => size,
             ((width, height), true) => (height, width),
         };
-        let corner = Point::new(width, height);
-        Self {
+        let mut page = Self {
             width,
             height,
-            items: vec![DisplayItem::rectangle(
-                Role::Ground,
-                Point::default(),
-                corner,
-            )],
+            items: Vec::new(),
             lines: Vec::new(),
-        }
+        };
+        page.plate(page.rect());
+        page
+    }
+
+    /// All of the page.
+    fn rect(&self) -> Rect {
+        Rect::new(0.0, 0.0, self.width.into(), self.height.into())
     }
 
     /// Millimetres from the left edge to the right one.
@@ -98,80 +105,92 @@ impl SheetPage {
         self.lines.iter().map(|line| line.text.as_str())
     }
 
-    /// Writes a line; `at` is a point of its baseline.
+    /// Writes a line of text, anchored at a place on its baseline.
     pub(super) fn write(
         &mut self,
         text: &str,
         size: f32,
         weight: Weight,
         anchor: Anchor,
-        at: Point,
+        at: Spot,
     ) {
         let width = draw::width(text, size, weight);
         let x = match anchor {
-            Anchor::Start => at.x,
-            Anchor::Middle => at.x - width / 2.0,
-            Anchor::End => at.x - width,
+            Anchor::Start => at.0,
+            Anchor::Middle => at.0 - width / 2.0,
+            Anchor::End => at.0 - width,
         };
         self.lines.push(TextLine {
             text: text.to_owned(),
             size,
             weight,
-            from: Point::new(x, at.y),
+            from: (x, at.1),
         });
     }
 
     /// Draws a straight line.
-    pub(super) fn rule(&mut self, role: Role, width: f32, from: Point, to: Point) {
-        self.items.push(DisplayItem::line(role, width, from, to));
+    pub(super) fn rule(&mut self, role: Role, width: f32, from: Spot, to: Spot) {
+        let line = Line::new(point(from.0, from.1), point(to.0, to.1));
+        self.items.push(DisplayItem::line(role, width, line));
     }
 
     /// Draws a circle, filled or as a line.
-    pub(super) fn circle(&mut self, role: Role, paint: Paint, centre: Point, radius: f32) {
+    pub(super) fn circle(&mut self, role: Role, paint: Paint, centre: Spot, radius: f32) {
+        let centre = point(centre.0, centre.1);
         self.items
             .push(DisplayItem::circle(role, paint, centre, radius));
     }
 
-    /// Fills the rectangle between two opposite corners.
-    pub(super) fn plate(&mut self, role: Role, corner: Point, opposite: Point) {
+    /// Fills a rectangle with the ground.
+    fn plate(&mut self, rectangle: Rect) {
         self.items
-            .push(DisplayItem::rectangle(role, corner, opposite));
+            .push(DisplayItem::rectangle(Role::Ground, rectangle));
     }
 
-    /// Puts a picture on the page, its width made `width` millimetres. What lies beyond its
-    /// edges is covered: put pictures on a page first.
-    pub(super) fn picture(&mut self, scene: &Scene, corner: Point, width: f32) {
+    /// Puts a picture on the page with its top left corner there, its width made `width`
+    /// millimetres. What lies beyond its edges is covered: put pictures on a page first.
+    pub(super) fn picture(&mut self, scene: &Scene, corner: Spot, width: f32) {
         let viewport = scene.viewport();
-        let scale = width / viewport.width;
-        let opposite = Point::new(corner.x + width, corner.y + viewport.height * scale);
+        let corner = point(corner.0, corner.1);
+        let by = TranslateScale::new(corner.to_vec2(), (width / viewport.width).into());
         let list = DisplayList::of(scene);
         self.items
-            .extend(list.items().iter().map(|item| item.moved(scale, corner)));
-        let (right, bottom) = (self.width, self.height);
-        for (one, other) in [
-            (Point::default(), Point::new(right, corner.y)),
-            (Point::new(0.0, opposite.y), Point::new(right, bottom)),
-            (Point::new(0.0, corner.y), Point::new(corner.x, opposite.y)),
-            (
-                Point::new(opposite.x, corner.y),
-                Point::new(right, opposite.y),
-            ),
+            .extend(list.items().iter().map(|item| item.moved(by)));
+        let (page, picture) = (self.rect(), by * viewport.rect());
+        for beside in [
+            Rect {
+                y1: picture.y0,
+                ..page
+            },
+            Rect {
+                y0: picture.y1,
+                ..page
+            },
+            Rect {
+                x1: picture.x0,
+                x0: page.x0,
+                ..picture
+            },
+            Rect {
+                x0: picture.x1,
+                x1: page.x1,
+                ..picture
+            },
         ] {
-            self.plate(Role::Ground, one, other);
+            self.plate(beside);
         }
     }
 
     /// The page painted with so many dots an inch, brought within [`DOTS`].
     pub fn image(&self, dots_per_inch: u16) -> Image {
         let dots = f32::from(dots_per_inch.clamp(*DOTS.start(), *DOTS.end())) / INCH;
-        let corner = Point::default();
         let viewport = Viewport::new((self.width * dots).round(), (self.height * dots).round());
         // Paper is hardly ever a whole number of dots wide: the last ones are ground too.
-        let opposite = Point::new(viewport.width, viewport.height);
-        let mut items = vec![DisplayItem::rectangle(Role::Ground, corner, opposite)];
-        items.extend(self.items.iter().map(|item| item.moved(dots, corner)));
+        let mut items = vec![DisplayItem::rectangle(Role::Ground, viewport.rect())];
+        let larger = TranslateScale::scale(dots.into());
+        items.extend(self.items.iter().map(|item| item.moved(larger)));
         items.extend(self.lines.iter().map(|line| {
-            let from = Point::new(line.from.x * dots, line.from.y * dots);
+            let from = point(line.from.0 * dots, line.from.1 * dots);
             draw::line(Role::Label, &line.text, line.size * dots, line.weight, from)
         }));
         let mut painter = Painter::new();

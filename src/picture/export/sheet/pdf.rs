@@ -9,13 +9,14 @@ use krilla::paint::{Fill, FillRule, Stroke};
 use krilla::surface::Surface;
 use krilla::text::{Font, GlyphId, KrillaGlyph};
 use krilla::{Data, Document};
+use kurbo::{PathEl, Shape, TranslateScale};
 
 use super::page::{SheetPage, TextLine};
 use crate::picture::draw::{
-    self, Colour, DefaultPalette, DisplayItem, Outline, Paint, Palette, Role, Segment, Weight,
+    self, Colour, DefaultPalette, DisplayItem, Outline, Paint, Palette, Role, Weight,
 };
 use crate::picture::export::error::ExportError;
-use crate::picture::scene::Point;
+use crate::picture::scene::{coordinates, single};
 
 /// Points of PDF in a millimetre: 72 an inch (ISO 32000, "user space").
 const POINTS: f32 = 72.0 / 25.4;
@@ -31,6 +32,7 @@ pub fn pdf(pages: &[SheetPage], title: &str) -> Result<Vec<u8>, ExportError> {
     };
     let (regular, bold) = (face(Weight::Regular)?, face(Weight::Bold)?);
     let palette = DefaultPalette::light();
+    let larger = TranslateScale::scale(POINTS.into());
     let mut document = Document::new();
     document.set_metadata(Metadata::new().title(title.to_owned()));
     for page in pages {
@@ -39,11 +41,8 @@ pub fn pdf(pages: &[SheetPage], title: &str) -> Result<Vec<u8>, ExportError> {
         let mut sheet = document.start_page_with(settings);
         let mut surface = sheet.surface();
         for item in &page.items {
-            draw_item(
-                &item.moved(POINTS, Point::default()),
-                palette.colour(item.role),
-                &mut surface,
-            );
+            let colour = palette.colour(item.role);
+            draw_item(&item.moved(larger), colour, &mut surface);
         }
         surface.set_stroke(None);
         surface.set_fill(Some(filled(palette.colour(Role::Label))));
@@ -75,7 +74,7 @@ fn draw_item(item: &DisplayItem, colour: Colour, surface: &mut Surface<'_>) {
             surface.set_fill(None);
             surface.set_stroke(Some(Stroke {
                 paint: ink(colour).into(),
-                width,
+                width: single(width),
                 opacity: opacity(colour),
                 ..Stroke::default()
             }));
@@ -98,48 +97,40 @@ fn write(line: &TextLine, font: Font, surface: &mut Surface<'_>) {
             )
         })
         .collect();
-    let start = PdfPoint::from_xy(line.from.x * POINTS, line.from.y * POINTS);
+    let start = PdfPoint::from_xy(line.from.0 * POINTS, line.from.1 * POINTS);
     surface.draw_glyphs(start, &glyphs, font, &line.text, line.size * POINTS, false);
 }
 
+/// An outline as the PDF has it, which knows no circles: curves take their place that stray from
+/// it by less than a thousandth of its radius.
 fn path(outline: &Outline) -> Option<krilla::geom::Path> {
+    let elements = match outline {
+        Outline::Circle(circle) => circle.to_path(circle.radius * 1e-3),
+        Outline::Path(path) => path.clone(),
+    };
     let mut builder = PathBuilder::new();
-    match outline {
-        Outline::Circle { centre, radius } => circle(&mut builder, *centre, *radius),
-        Outline::Path(segments) => {
-            for segment in segments {
-                match *segment {
-                    Segment::Move(to) => builder.move_to(to.x, to.y),
-                    Segment::Line(to) => builder.line_to(to.x, to.y),
-                    Segment::Cubic(one, two, to) => {
-                        builder.cubic_to(one.x, one.y, two.x, two.y, to.x, to.y);
-                    }
-                    Segment::Close => builder.close(),
-                }
+    for element in elements {
+        match element {
+            PathEl::MoveTo(to) => {
+                let (x, y) = coordinates(to);
+                builder.move_to(x, y);
             }
+            PathEl::LineTo(to) => {
+                let (x, y) = coordinates(to);
+                builder.line_to(x, y);
+            }
+            PathEl::QuadTo(one, to) => {
+                let [(x1, y1), (x, y)] = [one, to].map(coordinates);
+                builder.quad_to(x1, y1, x, y);
+            }
+            PathEl::CurveTo(one, two, to) => {
+                let [(x1, y1), (x2, y2), (x, y)] = [one, two, to].map(coordinates);
+                builder.cubic_to(x1, y1, x2, y2, x, y);
+            }
+            PathEl::ClosePath => builder.close(),
         }
     }
     builder.finish()
-}
-
-/// Four cubic curves; each strays from a quarter circle by less than 0.03 % of its radius when
-/// the controls lie 4 (√2 − 1) / 3 of it away.
-fn circle(builder: &mut PathBuilder, centre: Point, radius: f32) {
-    let away = radius * (4.0 / 3.0) * (std::f32::consts::SQRT_2 - 1.0);
-    let at = |right: f32, down: f32| (centre.x + right, centre.y + down);
-    let quarters = [
-        [(radius, away), (away, radius), (0.0, radius)],
-        [(-away, radius), (-radius, away), (-radius, 0.0)],
-        [(-radius, -away), (-away, -radius), (0.0, -radius)],
-        [(away, -radius), (radius, -away), (radius, 0.0)],
-    ];
-    let (x, y) = at(radius, 0.0);
-    builder.move_to(x, y);
-    for [one, two, to] in quarters {
-        let [one, two, to] = [one, two, to].map(|(right, down)| at(right, down));
-        builder.cubic_to(one.0, one.1, two.0, two.1, to.0, to.1);
-    }
-    builder.close();
 }
 
 fn filled(colour: Colour) -> Fill {

@@ -2,7 +2,7 @@
 
 use super::page::{Anchor, Paper, SheetPage, wrapped};
 use crate::picture::draw::Weight;
-use crate::picture::scene::{Point, Scene, Viewport};
+use crate::picture::scene::{Scene, Viewport};
 
 /// What stands round the picture.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -38,37 +38,19 @@ impl StageSheet {
         let above = MARGIN + 8.0 + 10.5 * rows(line.len()) + 6.4 * rows(notes.len());
         let below = page.height - MARGIN - 7.0;
         let viewport = Viewport::new((right - left) * SCALE, (below - above) * SCALE);
-        page.picture(&scene(viewport), Point::new(left, above), right - left);
+        page.picture(&scene(viewport), (left, above), right - left);
         let mut y = MARGIN + 4.0;
-        page.write(
-            &self.phase,
-            4.6,
-            Weight::Regular,
-            Anchor::Start,
-            Point::new(left, y),
-        );
-        page.write(
-            &self.knot,
-            4.6,
-            Weight::Regular,
-            Anchor::End,
-            Point::new(right, y),
-        );
+        page.write(&self.phase, 4.6, Weight::Regular, Anchor::Start, (left, y));
+        page.write(&self.knot, 4.6, Weight::Regular, Anchor::End, (right, y));
         for line in line {
             y += 10.5;
-            page.write(&line, 9.0, Weight::Bold, Anchor::Start, Point::new(left, y));
+            page.write(&line, 9.0, Weight::Bold, Anchor::Start, (left, y));
         }
         for note in notes {
             y += 6.4;
-            page.write(
-                &note,
-                4.6,
-                Weight::Regular,
-                Anchor::Start,
-                Point::new(left, y),
-            );
+            page.write(&note, 4.6, Weight::Regular, Anchor::Start, (left, y));
         }
-        let foot = Point::new(left, page.height - MARGIN);
+        let foot = (left, page.height - MARGIN);
         page.write(&self.signs, 4.0, Weight::Regular, Anchor::Start, foot);
         page
     }

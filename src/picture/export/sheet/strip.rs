@@ -4,7 +4,7 @@ use super::page::{Anchor, Paper, SheetPage, wrapped};
 use crate::bench::{Layout, Tube};
 use crate::knot::Hand;
 use crate::picture::draw::{self, Paint, Role, Weight};
-use crate::picture::scene::Point;
+use crate::picture::scene::single;
 
 /// One ring's marks on a strip, in millimetres from its left end.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -137,17 +137,11 @@ impl StripSheet {
                 .into_iter()
                 .zip(EDGES.into_iter().zip(&texts.rings))
             {
-                page.write(
-                    name,
-                    4.0,
-                    Weight::Bold,
-                    Anchor::Start,
-                    Point::new(MARGIN, edge - 3.0),
-                );
+                page.write(name, 4.0, Weight::Bold, Anchor::Start, (MARGIN, edge - 3.0));
                 part.draw(&mut page, ring, edge, &texts.cut);
             }
             bar(&mut page, texts);
-            let at = Point::new(page.width - MARGIN, page.height - MARGIN + 4.0);
+            let at = (page.width - MARGIN, page.height - MARGIN + 4.0);
             page.write(&foot(nth, count), 3.4, Weight::Regular, Anchor::End, at);
             pages.push(page);
             from += step;
@@ -164,7 +158,7 @@ fn window(paper: Paper) -> f32 {
 fn heading(page: &mut SheetPage, texts: &StripTexts) {
     let width = page.width - 2.0 * MARGIN;
     let mut y = MARGIN + 5.0;
-    let at = Point::new(MARGIN, y);
+    let at = (MARGIN, y);
     page.write(&texts.title, 6.0, Weight::Bold, Anchor::Start, at);
     y += 2.0;
     for line in texts
@@ -173,7 +167,7 @@ fn heading(page: &mut SheetPage, texts: &StripTexts) {
         .flat_map(|sentence| wrapped(sentence, 3.8, Weight::Regular, width))
     {
         y += 5.2;
-        let at = Point::new(MARGIN, y);
+        let at = (MARGIN, y);
         page.write(&line, 3.8, Weight::Regular, Anchor::Start, at);
     }
 }
@@ -182,21 +176,16 @@ fn heading(page: &mut SheetPage, texts: &StripTexts) {
 fn bar(page: &mut SheetPage, texts: &StripTexts) {
     let y = page.height - MARGIN - 14.0;
     let (left, right) = (MARGIN, MARGIN + f32::from(texts.bar_length) / 100.0);
-    page.rule(Role::Label, 0.5, Point::new(left, y), Point::new(right, y));
+    page.rule(Role::Label, 0.5, (left, y), (right, y));
     for x in [left, right] {
-        page.rule(
-            Role::Label,
-            0.25,
-            Point::new(x, y - 3.0),
-            Point::new(x, y + 3.0),
-        );
+        page.rule(Role::Label, 0.25, (x, y - 3.0), (x, y + 3.0));
     }
     let width = page.width - right - 6.0 - MARGIN;
     for (nth, line) in wrapped(&texts.bar, 3.8, Weight::Regular, width)
         .iter()
         .enumerate()
     {
-        let at = Point::new(right + 6.0, y + 1.3 + 5.2 * count(nth));
+        let at = (right + 6.0, y + 1.3 + 5.2 * count(nth));
         page.write(line, 3.8, Weight::Regular, Anchor::Start, at);
     }
 }
@@ -219,19 +208,19 @@ impl StripPart {
         let (left, right) = (self.x(self.from), self.x(self.to));
         let low = edge + TALL;
         for y in [edge, low] {
-            page.rule(Role::Label, 0.2, Point::new(left, y), Point::new(right, y));
+            page.rule(Role::Label, 0.2, (left, y), (right, y));
         }
         for (x, is_end) in [(left, self.is_first), (right, self.is_last)] {
             if is_end {
                 // The cut: beyond the strip at both ends, to be seen.
-                let ends = [Point::new(x, edge - 2.0), Point::new(x, low + 2.0)];
+                let ends = [(x, edge - 2.0), (x, low + 2.0)];
                 page.rule(Role::Label, 0.2, ends[0], ends[1]);
                 let anchor = if x < page.width / 2.0 {
                     Anchor::Start
                 } else {
                     Anchor::End
                 };
-                let at = Point::new(x, low + 5.4);
+                let at = (x, low + 5.4);
                 page.write(cut, 3.0, Weight::Regular, anchor, at);
             }
         }
@@ -239,11 +228,11 @@ impl StripPart {
             let x = right - OVERLAP;
             let mut y = edge;
             while y < low {
-                let ends = [Point::new(x, y), Point::new(x, (y + 1.2).min(low))];
+                let ends = [(x, y), (x, (y + 1.2).min(low))];
                 page.rule(Role::Label, 0.2, ends[0], ends[1]);
                 y += 2.4;
             }
-            let at = Point::new(right, low + 5.4);
+            let at = (right, low + 5.4);
             page.write(&self.join, 3.0, Weight::Regular, Anchor::End, at);
         }
         self.marks(page, ring, edge);
@@ -259,7 +248,7 @@ impl StripPart {
         let pitch = apart(&ring.pins);
         let radius = HOLE.min(0.6 * apart(&ring.holes).min(pitch)) / 2.0;
         for &hole in ring.holes.iter().filter(|&&hole| has(hole)) {
-            let centre = Point::new(self.x(hole), middle);
+            let centre = (self.x(hole), middle);
             page.circle(Role::Label, Paint::Stroke(0.15), centre, radius);
         }
         let widest = draw::width(&ring.pins.len().to_string(), 6.0, Weight::Bold);
@@ -272,32 +261,21 @@ impl StripPart {
                 continue;
             }
             let x = self.x(pin);
-            let centre = Point::new(x, middle);
+            let centre = (x, middle);
             page.circle(Role::Label, Paint::Stroke(0.3), centre, radius);
-            let across = Point::new(radius + 1.0, 0.0);
-            let ends = [
-                Point::new(x - across.x, middle),
-                Point::new(x + across.x, middle),
-            ];
+            let across = radius + 1.0;
+            let ends = [(x - across, middle), (x + across, middle)];
             page.rule(Role::Label, 0.15, ends[0], ends[1]);
             // From the hole to the lower edge, so that it can be seen from the side.
-            let ends = [
-                Point::new(x, middle - radius - 1.0),
-                Point::new(x, edge + TALL),
-            ];
+            let ends = [(x, middle - radius - 1.0), (x, edge + TALL)];
             page.rule(Role::Label, 0.2, ends[0], ends[1]);
             if nth % every == 0 {
-                let at = Point::new(x, edge + TALL * 0.3);
+                let at = (x, edge + TALL * 0.3);
                 let number = (nth + 1).to_string();
                 page.write(&number, 6.0, Weight::Bold, Anchor::Middle, at);
             }
         }
     }
-}
-
-#[expect(clippy::cast_possible_truncation, reason = "a paper needs no more")]
-const fn single(length: f64) -> f32 {
-    length as f32
 }
 
 #[expect(clippy::cast_precision_loss, reason = "two thousand at most")]
