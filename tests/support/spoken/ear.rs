@@ -1,7 +1,6 @@
 //! An ear: text that is heard from its beginning on, a few words at a time.
 
-use super::Pin;
-use super::Rim;
+use super::meaning::{Pin, Rim};
 
 /// What is still to be heard.
 pub struct Ear<'t> {
@@ -40,7 +39,7 @@ impl<'t> Ear<'t> {
         Some(heard.1)
     }
 
-    /// The same, where one of them must come next. `what` is said when none does.
+    /// Hears one of these, of which one must come next. `what` is said when none does.
     pub fn must_one_of<T: Copy>(&mut self, what: &str, choices: &[(&str, T)]) -> Result<T, String> {
         self.one_of(choices).ok_or_else(|| format!("no {what}"))
     }
@@ -72,10 +71,60 @@ impl<'t> Ear<'t> {
         Ok((rim, self.number()?))
     }
 
-    /// Hears everything up to a letter, and that letter.
-    pub fn until(&mut self, end: char) -> Result<&'t str, String> {
+    /// Hears everything up to these words, and those.
+    pub fn until(&mut self, end: &str) -> Result<&'t str, String> {
         let (heard, rest) = self.rest.split_once(end).ok_or("an endless name")?;
         self.rest = rest;
         Ok(heard)
     }
+
+    /// Hears one thing after another with these words between them, and the full stop after the
+    /// last. `item` hears one, and is told whether it is the first.
+    pub fn list<T>(
+        &mut self,
+        between: &str,
+        mut item: impl FnMut(&mut Self, bool) -> Result<T, String>,
+    ) -> Result<Vec<T>, String> {
+        let mut items = vec![item(self, true)?];
+        while self.hears(between) {
+            items.push(item(self, false)?);
+        }
+        self.must(".")?;
+        Ok(items)
+    }
+
+    /// Hears sentences that tell by their first words which of the row they are.
+    pub fn row<T>(
+        &mut self,
+        starts: &RowStarts,
+        mut item: impl FnMut(&mut Self) -> Result<T, String>,
+    ) -> Result<Vec<T>, String> {
+        // Whether it is the first, and whether more follow.
+        let starts = [
+            (starts.first, (true, true)),
+            (starts.only, (true, false)),
+            (starts.next, (false, true)),
+            (starts.last, (false, false)),
+        ];
+        let mut items = Vec::new();
+        loop {
+            let (is_first, has_more) = self.must_one_of("cord", &starts)?;
+            if is_first != items.is_empty() {
+                return Err("out of order".to_owned());
+            }
+            items.push(item(self)?);
+            if !has_more {
+                return Ok(items);
+            }
+        }
+    }
+}
+
+/// How a sentence begins that is the only one of its row, the first of several, one of those
+/// between, and the last.
+pub struct RowStarts {
+    pub only: &'static str,
+    pub first: &'static str,
+    pub next: &'static str,
+    pub last: &'static str,
 }
