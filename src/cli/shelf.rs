@@ -90,7 +90,7 @@ pub(super) fn run(asked: &ShelfOptions, words: &Words) -> Result<ExitCode, Compl
 fn complaint(error: &ShelfError, words: &Words) -> Complaint {
     let sentence = words.shelf_error(error);
     match error {
-        ShelfError::NotAnId { .. }
+        ShelfError::NotAnId(_)
         | ShelfError::NoSuchTie { .. }
         | ShelfError::File(FileError::Exists { .. }) => Complaint::input(sentence),
         _ => Complaint::failure(sentence),
@@ -142,7 +142,7 @@ impl Runner<'_> {
     }
 
     fn id(&self, text: &str) -> Result<TieId, Complaint> {
-        self.done(TieId::parse(text))
+        self.done(TieId::parse(text).map_err(ShelfError::from))
     }
 
     /// What the shelf has done, or why it could not, as a sentence.

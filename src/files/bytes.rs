@@ -12,10 +12,10 @@ use super::{FileAction, FileError, FormatError};
 /// How the names of unfinished files end.
 const LEFTOVER: &str = ".tmp";
 
-/// Who may read a file that is written here, besides its owner.
+/// Who besides its owner may read a file that is written here.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Readers {
-    /// Nobody.
+    /// Nobody but its owner.
     Owner,
     /// Those whom the system's own rules allow (the `umask`).
     AsUsual,
@@ -60,7 +60,7 @@ pub fn replace(file: &Path, contents: &[u8], readers: Readers) -> Result<(), Fil
 /// Puts `contents` at `file` all at once, unless something is there.
 ///
 /// # Errors
-/// [`FileError::Exists`] or [`FileError::Io`].
+/// [`FileError::Exists`] when something is, [`FileError::Io`] when the disk refuses.
 pub fn create(file: &Path, contents: &[u8], readers: Readers) -> Result<(), FileError> {
     let written = write_beside(file, contents, readers)?;
     written
@@ -110,7 +110,7 @@ pub(super) fn set_aside(file: &Path, name: impl Fn(u32) -> PathBuf) -> Result<Pa
 /// Gives a file or folder another name, on disk when it returns.
 ///
 /// # Errors
-/// [`FileError::Io`].
+/// [`FileError::Io`] when the system refuses.
 pub fn move_file(from: &Path, to: &Path) -> Result<(), FileError> {
     fs::rename(from, to).map_err(FileError::io(FileAction::Move, from))?;
     if folder_of(from) != folder_of(to) {
@@ -127,7 +127,7 @@ pub fn exists(path: &Path) -> bool {
 /// Removes a file that may be gone already.
 ///
 /// # Errors
-/// [`FileError::Io`].
+/// [`FileError::Io`] when it is there and stays.
 pub fn remove(file: &Path) -> Result<(), FileError> {
     match fs::remove_file(file) {
         Err(error) if error.kind() != ErrorKind::NotFound => {
@@ -140,7 +140,7 @@ pub fn remove(file: &Path) -> Result<(), FileError> {
 /// Makes a folder, with the folders around it, unless it is there.
 ///
 /// # Errors
-/// [`FileError::Io`].
+/// [`FileError::Io`] when the system refuses, or a file is in the way.
 pub fn make_folder(folder: &Path) -> Result<(), FileError> {
     fs::create_dir_all(folder).map_err(FileError::io(FileAction::Make, folder))
 }
@@ -148,7 +148,7 @@ pub fn make_folder(folder: &Path) -> Result<(), FileError> {
 /// Waits until the names in the folder of `file` are on disk.
 ///
 /// # Errors
-/// [`FileError::Io`].
+/// [`FileError::Io`] when the disk refuses.
 pub fn sync_folder_of(file: &Path) -> Result<(), FileError> {
     let folder = folder_of(file);
     sync_folder(folder).map_err(FileError::io(FileAction::Write, folder))

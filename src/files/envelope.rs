@@ -21,7 +21,7 @@ pub type Fields = Map<String, Value>;
 /// Reads JSON, with or without the mark that some editors put before the first byte.
 ///
 /// # Errors
-/// [`FormatError::NotJson`].
+/// [`FormatError::NotJson`], with the line and column where it ceases to be JSON.
 pub fn parse(text: &[u8]) -> Result<Value, FormatError> {
     let text = text.strip_prefix(b"\xEF\xBB\xBF").unwrap_or(text);
     serde_json::from_slice(text).map_err(|error| FormatError::NotJson {

@@ -12,11 +12,11 @@ use thiserror::Error;
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Display, IntoStaticStr)]
 #[strum(serialize_all = "lowercase")]
 pub enum FileAction {
-    /// Reading a file.
+    /// Reading what stands in a file.
     Read,
     /// Writing a file, or waiting until it is on disk.
     Write,
-    /// Making a folder.
+    /// Making a folder, with those around it.
     Make,
     /// Giving a file another name, or removing it.
     Move,
@@ -102,7 +102,7 @@ impl ContentError for FormatError {
 /// Why a file could not be read or written. `E` tells what can be wrong with its contents.
 #[derive(Clone, Debug, Error)]
 pub enum FileError<E: ContentError + 'static = FormatError> {
-    /// The system refused.
+    /// The system refused to read, write, make, move, lock or list.
     #[error("could not {action} {}: {source}", path.display())]
     Io {
         /// What was being done.
@@ -115,9 +115,9 @@ pub enum FileError<E: ContentError + 'static = FormatError> {
     /// The document is there but not believed.
     #[error("{} {fault}", file.display())]
     Unreadable {
-        /// The document.
+        /// Where the document is.
         file: PathBuf,
-        /// Why not.
+        /// What is wrong with it.
         #[source]
         fault: E,
     },
@@ -130,7 +130,7 @@ pub enum FileError<E: ContentError + 'static = FormatError> {
     /// A file of this name exists already and is not overwritten.
     #[error("{} exists already and is not overwritten; choose another name", file.display())]
     Exists {
-        /// The file.
+        /// The file that is there.
         file: PathBuf,
     },
 }

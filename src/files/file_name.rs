@@ -10,7 +10,7 @@ const DAMAGED: &str = "damaged-";
 /// What a file is to the document that it is named after.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum FileRole {
-    /// The document itself.
+    /// The document as it was last written.
     Current,
     /// The copy before it.
     Previous,

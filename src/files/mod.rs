@@ -15,6 +15,7 @@
 
 mod bytes;
 mod document;
+mod document_file;
 mod envelope;
 mod error;
 mod file_name;
@@ -24,7 +25,8 @@ mod unknown;
 pub use bytes::{
     Readers, create, exists, make_folder, move_file, read_bytes, remove, replace, sync_folder_of,
 };
-pub use document::{Document, DocumentFile, Found};
+pub use document::Document;
+pub use document_file::{DocumentFile, Found};
 pub use envelope::{
     FieldError, Fields, LARGEST_DOCUMENT, decode, encode, has_checksum, open, parse, seal,
 };

@@ -16,7 +16,7 @@ pub struct FileTrouble<E: ContentError + 'static> {
 }
 
 impl<E: ContentError> FileTrouble<E> {
-    /// Something that was left as it is.
+    /// Trouble with a file that was left as it is.
     pub(super) fn left_alone(error: FileError<E>) -> Self {
         Self {
             error,
@@ -44,7 +44,7 @@ impl<D: Document> Reading<D> {
         }
     }
 
-    /// All is well.
+    /// A document with nothing wrong about it.
     pub(super) const fn whole(document: D) -> Self {
         Self {
             document: Some(document),

@@ -25,20 +25,18 @@ pub fn unknown_fields(document: Fields, known: &Fields, depth: u32) -> Fields {
     unknown
 }
 
-/// Puts fields that are not known beside those that are. What is known holds where both have a
+/// Puts fields that are not known behind those that are. What is known holds where both have a
 /// field.
 pub fn with_unknown(mut known: Fields, unknown: &Fields) -> Fields {
     for (name, value) in unknown {
-        match (known.remove(name), value) {
+        match (known.get_mut(name), value) {
             (None, value) => {
                 known.insert(name.clone(), value.clone());
             }
             (Some(Value::Object(section)), Value::Object(unknown)) => {
-                known.insert(name.clone(), with_unknown(section, unknown).into());
+                *section = with_unknown(std::mem::take(section), unknown);
             }
-            (Some(section), _) => {
-                known.insert(name.clone(), section);
-            }
+            (Some(_), _) => {}
         }
     }
     known

@@ -64,7 +64,7 @@ pub(super) fn open(file: &Path) -> io::Result<File> {
     how.open(file)
 }
 
-/// `marlinspeak.previous.log` beside `marlinspeak.log`.
+/// Where the lines before go: `marlinspeak.previous.log` beside `marlinspeak.log`.
 fn previous(file: &Path) -> PathBuf {
     file.with_extension("previous.log")
 }

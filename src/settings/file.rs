@@ -34,7 +34,7 @@ pub struct Opened {
     pub file: SettingsFile,
     /// What the document says, or the usual when there is none to be believed.
     pub settings: Settings,
-    /// What is wrong.
+    /// What is wrong with the document, when something is.
     pub trouble: Option<SettingsError>,
 }
 
@@ -54,7 +54,7 @@ pub enum SettingsError {
     /// and changes are not kept.
     #[error("the settings are of version {version}")]
     Newer {
-        /// The document.
+        /// Where the document is.
         file: PathBuf,
         /// The version it names.
         version: u64,
@@ -263,7 +263,7 @@ fn start(
     Ok(SettingsFile { inbox: Some(inbox) })
 }
 
-/// The life of the thread that saves: the newest settings, when there are several.
+/// Saves what is asked for until the file is let go of: the newest settings, when several wait.
 fn keep(
     file: &DocumentFile<SettingsDocument>,
     mut document: SettingsDocument,

@@ -20,7 +20,7 @@ pub const SCREEN_WIDTHS: RangeInclusive<u16> = 50..=5000;
 pub struct Settings {
     /// The language and the units of lengths.
     pub language: LanguageChoice,
-    /// What presses mean.
+    /// What each press means.
     pub bindings: Bindings,
     /// What tells one press from another.
     pub times: Times,

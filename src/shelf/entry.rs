@@ -15,7 +15,7 @@ pub const MOST_MINUTES: f64 = WorkTime::MOST / 60.0;
 /// One finished tie in the log. Whatever the tyer did not measure is `None`.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Entry {
-    /// The tie on the shelf.
+    /// The tie on the shelf that it tells of.
     pub tie: TieId,
     /// Its name when it was logged; may be empty.
     pub name: String,
@@ -23,7 +23,7 @@ pub struct Entry {
     pub counts: Counts,
     /// When it was logged.
     pub logged: Timestamp,
-    /// The cord.
+    /// The cord it was tied with.
     pub cord: Option<Cord>,
     /// Cord cut for all strands together.
     pub cut: Option<Millimetres>,

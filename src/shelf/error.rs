@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 use strum::VariantNames as _;
 use thiserror::Error;
 
-use super::TieId;
+use super::{TieId, TieIdError};
 use crate::files::{ContentError, FieldError, FileAction, FileError, FormatError};
 use crate::guide::Phase;
 use crate::knot::KnotError;
@@ -69,22 +69,22 @@ pub enum ShelfError {
     /// A JSON file whose name is none that the shelf gives.
     #[error("{} has not the name of a tie; import it to use it", file.display())]
     Stranger {
-        /// The file.
+        /// The file with the foreign name.
         file: PathBuf,
     },
     /// The tie cannot be written so that it reads back the same. Nothing was written.
     #[error("tie {id} is not written: it {fault}")]
     Unwritable {
-        /// The tie.
+        /// The tie that was to be written.
         id: TieId,
-        /// Why not.
+        /// Why it would not read back.
         #[source]
         fault: DocumentError,
     },
     /// Another window or program works at this tie.
     #[error("tie {id} is in use by another window")]
     InUse {
-        /// The tie.
+        /// The tie that somebody works at.
         id: TieId,
     },
     /// The shelf has no tie of this name.
@@ -93,12 +93,9 @@ pub enum ShelfError {
         /// The tie asked for.
         id: TieId,
     },
-    /// Not the name of any tie: 6 to 32 of the letters a to z and digits.
-    #[error("{given:?} names no tie; a tie's name is 6 to 32 letters a to z and digits")]
-    NotAnId {
-        /// The text as given.
-        given: String,
-    },
+    /// Not the name of any tie.
+    #[error(transparent)]
+    NotAnId(#[from] TieIdError),
     /// The system names no folder for the data of this user.
     #[error("the system names no folder for this user's data")]
     NoHome,

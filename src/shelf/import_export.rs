@@ -57,7 +57,7 @@ pub enum ImportOutcome {
 pub struct Imported {
     /// As it stands on the shelf now.
     pub tie: Tie,
-    /// Under which id.
+    /// Whether it has the id that it came with.
     pub fate: ImportOutcome,
 }
 

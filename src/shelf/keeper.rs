@@ -13,7 +13,7 @@ use super::lock::enter;
 use super::{Held, Shelf, ShelfError, Tie, TieId};
 use crate::files::FileAction;
 
-/// How long after a failure it is tried again.
+/// How long after a failure the save is tried again.
 const RETRY_AFTER: Duration = Duration::from_secs(1);
 
 /// How long letting go of the keeper waits for the disk.
@@ -24,16 +24,16 @@ const LAST_CHANCE: Duration = Duration::from_secs(5);
 pub enum Kept {
     /// It is on disk.
     Saved {
-        /// The tie.
+        /// The tie that was saved.
         id: TieId,
         /// The time it was saved with.
         touched: Timestamp,
     },
     /// It is not on disk and will be tried again, soon and at the next keep.
     Failed {
-        /// The tie.
+        /// The tie that is not on disk.
         id: TieId,
-        /// Why not.
+        /// Why it could not be saved.
         error: ShelfError,
         /// How often it has failed since it was last saved.
         attempts: u32,
@@ -45,13 +45,14 @@ pub struct Keeper {
     queue: Arc<SaveQueue>,
 }
 
-/// What the callers and the thread share. Never entered while the disk is at work.
+/// What the callers and the thread share. The thread locks it only between saves, so that no
+/// caller waits for the disk.
 #[derive(Default)]
 struct SaveQueue {
     work: Mutex<Work>,
-    /// Rung when there is something to do.
+    /// Wakes the thread when there is something to do.
     bell: Condvar,
-    /// Rung when something is done.
+    /// Wakes the callers that wait when something is done.
     done: Condvar,
 }
 
@@ -153,7 +154,7 @@ impl Work {
 }
 
 impl SaveQueue {
-    /// The life of the thread.
+    /// Saves what waits, until the keeper is let go of and nothing waits any more.
     fn work_at(&self, place: &Shelf, notify: &dyn Fn(Kept)) {
         while let Some(tie) = self.next() {
             let result = place.save(&tie);

@@ -17,20 +17,20 @@ use crate::guide::FitQuestion;
 /// Everything that was logged, newest first.
 #[derive(Clone, Debug, Default)]
 pub struct Ledger {
-    /// The finished ties.
+    /// What was used for each finished tie.
     pub entries: Vec<Entry>,
-    /// What could not be read.
+    /// What was found wrong with documents of the log.
     pub troubles: Vec<ShelfTrouble>,
 }
 
 /// All logged ties together.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Totals {
-    /// Finished ties.
+    /// How many ties were finished.
     pub ties: usize,
-    /// Legs laid.
+    /// How many legs were laid in them.
     pub legs: u64,
-    /// Minutes of work, as far as they were told.
+    /// Minutes of work in all, as far as they were told.
     pub minutes: f64,
     /// Cord in the knots in millimetres, as far as it was measured.
     pub cord: f64,
@@ -132,7 +132,7 @@ impl Ledger {
         }
     }
 
-    /// All ties together.
+    /// What all logged ties come to together.
     pub fn totals(&self) -> Totals {
         self.entries
             .iter()

@@ -14,7 +14,7 @@ pub(super) enum NamedFile {
     Copy(TieId),
     /// A copy that was set aside.
     SetAside,
-    /// Anything else.
+    /// A file that somebody else put there.
     Stranger,
 }
 

@@ -58,15 +58,15 @@ impl PresetsFile {
         Ok(Self::at(ties.with_file_name("rack.json")))
     }
 
-    /// Where it is.
+    /// Where the presets are kept.
     pub fn path(&self) -> &Path {
         self.file.path()
     }
 
-    /// Reads it; empty when it is not there.
+    /// Reads the presets; there are none when the file is not there.
     ///
     /// # Errors
-    /// [`ShelfError::File`]. Nothing is changed.
+    /// [`ShelfError::File`] when the file cannot be read or is not believed. Nothing is changed.
     pub fn read(&self) -> Result<Presets, ShelfError> {
         Ok(self.presets()?.presets)
     }
@@ -82,7 +82,7 @@ impl PresetsFile {
     /// Keeps a cord under a name, in the place of one that had it.
     ///
     /// # Errors
-    /// As [`PresetsFile::keep_tube`].
+    /// As [`PresetsFile::read`]: what cannot be read is never overwritten.
     pub fn keep_cord(&self, name: &str, cord: &Cord) -> Result<(), ShelfError> {
         self.keep(|presets| {
             presets

@@ -6,29 +6,29 @@ use strum::IntoStaticStr;
 use super::Tie;
 use crate::guide::{AtOnce, Place, Progress, Script};
 
-/// How a tie stands.
+/// Whether a tie waits for its tyer.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, IntoStaticStr)]
 #[strum(serialize_all = "kebab-case")]
 pub enum TieStatus {
     /// It waits to be taken up.
     Waiting,
-    /// Everything is done.
+    /// Everything is done, to the last step.
     Finished,
     /// It was put away before it was finished.
     #[strum(serialize = "away")]
     PutAway,
 }
 
-/// A tie and what follows from it.
+/// A tie, and what follows from its plan and its place.
 #[derive(Clone, Debug)]
 pub struct Shelved {
-    /// The tie.
+    /// The tie as it was last saved.
     pub tie: Tie,
     /// Where it stands; the beginning when this version has no such place.
     pub place: Place,
     /// Whether it stands at the last step.
     pub is_done: bool,
-    /// How far it is.
+    /// How many of its legs are laid.
     pub progress: Progress,
     /// Whole days since it was touched; never less than 0.
     pub days: i64,
@@ -51,7 +51,7 @@ impl Shelved {
         }
     }
 
-    /// How it stands.
+    /// Whether it waits, is done, or was put away.
     pub fn status(&self) -> TieStatus {
         if self.is_done {
             TieStatus::Finished

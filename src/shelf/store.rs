@@ -1,32 +1,9 @@
-//! The shelf: opening, listing, taking up and saving.
+//! What is done with ties on the shelf: listing, taking up and saving.
 
-use std::fmt;
-use std::path::{Path, PathBuf};
-use std::sync::{Arc, Mutex};
-
-use directories::ProjectDirs;
-use jiff::Timestamp;
-
-use super::lock::{Locks, enter};
+use super::lock::enter;
 use super::names::Names;
-use super::{Held, ShelfError, ShelfTrouble, Tie, TieId};
-use crate::files::{self, FileAction};
-
-/// A folder of ties. Clones are handles on the same shelf and share its locks.
-#[derive(Clone)]
-pub struct Shelf {
-    folder: PathBuf,
-    pub(super) locks: Arc<Locks>,
-    pub(super) shared: Arc<Shared>,
-}
-
-pub(super) struct Shared {
-    /// Held for every change, so that no two threads change the shelf at once.
-    pub(super) changing: Mutex<()>,
-    /// The newest touch on the shelf, as far as known here.
-    pub(super) newest: Mutex<Option<Timestamp>>,
-    pub(super) clock: Box<dyn Fn() -> Timestamp + Send + Sync>,
-}
+use super::{Held, Shelf, ShelfError, ShelfTrouble, Tie, TieId};
+use crate::files;
 
 /// Everything on the shelf.
 #[derive(Clone, Debug, Default)]
@@ -49,61 +26,13 @@ pub struct TakenUp {
 }
 
 impl Shelf {
-    /// Opens the shelf in a folder, which is made when it is not there.
-    ///
-    /// # Errors
-    /// [`ShelfError::File`] when the folder cannot be made.
-    pub fn open(folder: impl AsRef<Path>) -> Result<Self, ShelfError> {
-        Self::open_with_clock(folder, Timestamp::now)
-    }
-
-    /// Opens the shelf with a clock of the caller's.
-    ///
-    /// # Errors
-    /// As [`Shelf::open`].
-    pub fn open_with_clock(
-        folder: impl AsRef<Path>,
-        clock: impl Fn() -> Timestamp + Send + Sync + 'static,
-    ) -> Result<Self, ShelfError> {
-        let folder = folder.as_ref();
-        // So that the shelf stays where it is when the program changes its working folder.
-        let folder =
-            std::path::absolute(folder).map_err(ShelfError::io(FileAction::Make, folder))?;
-        files::make_folder(&folder)?;
-        Ok(Self {
-            locks: Arc::new(Locks::new(folder.clone())),
-            folder,
-            shared: Arc::new(Shared {
-                changing: Mutex::new(()),
-                newest: Mutex::new(None),
-                clock: Box::new(clock),
-            }),
-        })
-    }
-
-    /// The folder for the ties of this user: `$XDG_DATA_HOME/marlinspeak/ties` or what the
-    /// system has in its place.
-    ///
-    /// # Errors
-    /// [`ShelfError::NoHome`] when the system names no such folder.
-    pub fn default_dir() -> Result<PathBuf, ShelfError> {
-        ProjectDirs::from("", "", "marlinspeak")
-            .map(|folders| folders.data_dir().join("ties"))
-            .ok_or(ShelfError::NoHome)
-    }
-
-    /// The folder it is in.
-    pub fn folder(&self) -> &Path {
-        &self.folder
-    }
-
     /// Reads every tie. Damaged documents are set aside and replaced by the previous copy,
     /// except those of ties that somebody works at: these are only told of.
     ///
     /// # Errors
     /// [`ShelfError::File`] when the folder cannot be read. A missing folder is an empty shelf.
     pub fn list(&self) -> Result<ShelfListing, ShelfError> {
-        let Names { ids, strangers } = Names::in_folder(&self.folder)?;
+        let Names { ids, strangers } = Names::in_folder(self.folder())?;
         let mut listing = ShelfListing::default();
         for id in &ids {
             let examined = self.examine_or_repair(id);
@@ -161,7 +90,7 @@ impl Shelf {
     /// the shelf has a tie of that id.
     ///
     /// # Errors
-    /// [`ShelfError::Unwritable`] or [`ShelfError::File`].
+    /// [`ShelfError::Unwritable`], or [`ShelfError::File`] when the disk refuses.
     pub fn begin(&self, mut tie: Tie) -> Result<TakenUp, ShelfError> {
         let _changing = self.change();
         tie.touched = self.stamp(tie.touched)?;
@@ -180,10 +109,11 @@ impl Shelf {
     /// # Errors
     /// [`ShelfError::InUse`] when another program or handle holds it,
     /// [`ShelfError::File`] when a newer version of this program wrote it,
-    /// [`ShelfError::Unwritable`] or [`ShelfError::File`]. The shelf is then as it was.
+    /// [`ShelfError::Unwritable`], or [`ShelfError::File`] when the disk refuses. The shelf is
+    /// then as it was.
     pub fn save(&self, tie: &Tie) -> Result<Tie, ShelfError> {
         let _changing = self.change();
-        files::make_folder(&self.folder)?;
+        files::make_folder(self.folder())?;
         let _held = self.locks.keep_off(&tie.id)?;
         let mut tie = tie.clone();
         tie.touched = self.stamp(tie.touched)?;
@@ -194,13 +124,5 @@ impl Shelf {
     /// Whether somebody, this program included, works at a tie just now.
     pub fn is_in_use(&self, id: &TieId) -> bool {
         self.locks.is_held(id)
-    }
-}
-
-impl fmt::Debug for Shelf {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.debug_struct("Shelf")
-            .field("folder", &self.folder)
-            .finish_non_exhaustive()
     }
 }

@@ -147,14 +147,6 @@ fn known_fields(tie: &Tie) -> Result<Fields, FormatError> {
     Ok(fields)
 }
 
-/// Removes from the unknown fields of a tie those that tell of it alone, and not of the next tie
-/// of the same knot.
-pub(super) fn remove_own(unknown: &mut Fields) {
-    for section in ["place", "worked"] {
-        unknown.remove(section);
-    }
-}
-
 impl TieDocument {
     fn into_tie(self, setup: Option<Setup>) -> Result<Tie, DocumentError> {
         let knot = Knot::new(

@@ -9,9 +9,9 @@ use crate::files::{Document, DocumentFile};
 /// A file on the shelf, and whether it is whole and believed.
 #[derive(Clone, Debug)]
 pub struct VerifiedFile {
-    /// The file.
+    /// Where the document is.
     pub file: PathBuf,
-    /// How it is.
+    /// Whether it is whole and believed.
     pub state: DocumentState,
 }
 

@@ -36,7 +36,7 @@ impl WorkTime {
             .fold(0, |sum: u32, count| sum.saturating_add(*count))
     }
 
-    /// Adds working time.
+    /// Adds working time, in seconds; nothing for a time that is not positive.
     pub fn add(&mut self, seconds: f64) {
         if seconds > 0.0 {
             self.seconds = (self.seconds + seconds).min(Self::MOST);

@@ -10,11 +10,6 @@ use super::{Held, Shelf, ShelfError, Tie, TieId, write_tie};
 use crate::files::{self, FileError};
 
 impl Shelf {
-    /// Keeps other threads from changing the shelf.
-    pub(super) fn change(&self) -> MutexGuard<'_, ()> {
-        enter(&self.shared.changing)
-    }
-
     /// Writes a tie that nobody else works at.
     pub(super) fn write(&self, tie: &Tie) -> Result<(), ShelfError> {
         let contents = contents(tie)?;

@@ -11,7 +11,8 @@ use super::{Sentence, Spoken, Words};
 use crate::bench::{LengthError, TyingPace};
 use crate::files::{FileError, FormatError};
 use crate::shelf::{
-    Backup, DocumentError, ImportOutcome, MOST_MINUTES, Restored, ShelfError, Shelved, Totals,
+    Backup, DocumentError, ImportOutcome, MOST_MINUTES, Restored, ShelfError, Shelved, TieIdError,
+    Totals,
 };
 
 impl Words {
@@ -176,7 +177,7 @@ impl Words {
             ShelfError::NoSuchTie { id } => {
                 self.notice("shelf-error-no-such-tie", &[("id", id.as_str())])
             }
-            ShelfError::NotAnId { given } => {
+            ShelfError::NotAnId(TieIdError { given }) => {
                 self.notice("shelf-error-not-an-id", &[("given", given)])
             }
             ShelfError::File(FileError::Exists { file }) => {

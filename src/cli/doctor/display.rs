@@ -3,7 +3,7 @@
 use super::{Finding, TIMEOUT, within};
 use crate::words::Words;
 
-/// What was found.
+/// How the display answers, with its name and with why it refuses.
 enum Display {
     None,
     Answers(String),

@@ -1,0 +1,275 @@
+//! The place of a document: the file, the copy before it, and where damaged ones go.
+
+use std::fs;
+use std::marker::PhantomData;
+use std::path::{Path, PathBuf};
+
+use super::bytes::{self, Readers};
+use super::{
+    ContentError, Document, FileError, FileTrouble, LARGEST_DOCUMENT, Reading, file_name,
+    has_checksum,
+};
+
+/// What stands where a document should be.
+#[derive(Clone, Debug)]
+pub enum Found<D: Document> {
+    /// No file has the name of the document.
+    Missing,
+    /// A document that is whole and believed.
+    Whole(D),
+    /// Something that is not believed, or of a newer version.
+    Unreadable(D::Error),
+}
+
+/// The place of a document of one kind.
+#[derive(Clone, Debug)]
+pub struct DocumentFile<D> {
+    path: PathBuf,
+    keeps_previous: bool,
+    readers: Readers,
+    kind: PhantomData<fn() -> D>,
+}
+
+impl<D: Document> DocumentFile<D> {
+    /// A document at this path, which ends in `.json`. It keeps no copy before it, and is its
+    /// owner's alone.
+    pub fn at(path: impl Into<PathBuf>) -> Self {
+        Self {
+            path: path.into(),
+            keeps_previous: false,
+            readers: Readers::Owner,
+            kind: PhantomData,
+        }
+    }
+
+    /// A document of this name in a folder.
+    pub fn named(folder: &Path, stem: &str) -> Self {
+        Self::at(file_name::current(folder, stem))
+    }
+
+    /// The same, with the copy before it kept at every write.
+    #[must_use]
+    pub fn keeping_previous(self) -> Self {
+        Self {
+            keeps_previous: true,
+            ..self
+        }
+    }
+
+    /// The same, for these to read.
+    #[must_use]
+    pub fn for_readers(self, readers: Readers) -> Self {
+        Self { readers, ..self }
+    }
+
+    /// Where the document is.
+    pub fn path(&self) -> &Path {
+        &self.path
+    }
+
+    /// Where the copy before it is.
+    pub fn previous_path(&self) -> PathBuf {
+        file_name::previous(&self.path)
+    }
+
+    /// Whether the document or the copy before it is there, readable or not.
+    pub fn exists(&self) -> bool {
+        bytes::exists(&self.path) || self.keeps_previous && bytes::exists(&self.previous_path())
+    }
+
+    /// Looks at the document alone and changes nothing.
+    ///
+    /// # Errors
+    /// [`FileError::Io`] when the system does not let it be read.
+    pub fn find(&self) -> Result<Found<D>, FileError<D::Error>> {
+        find(&self.path)
+    }
+
+    /// Looks at the copy before it alone and changes nothing.
+    ///
+    /// # Errors
+    /// [`FileError::Io`] when the system does not let it be read.
+    pub fn find_previous(&self) -> Result<Found<D>, FileError<D::Error>> {
+        if self.keeps_previous {
+            find(&self.previous_path())
+        } else {
+            Ok(Found::Missing)
+        }
+    }
+
+    /// Reads the document, or else the copy before it, and changes nothing.
+    pub fn read(&self) -> Reading<D> {
+        self.read_and(false)
+    }
+
+    /// Reads the document, or else the copy before it. Damaged copies are set aside, and the copy
+    /// before it is put in the place of a damaged document. Nobody else may be at work at it.
+    pub fn repair(&self) -> Reading<D> {
+        self.read_and(true)
+    }
+
+    fn read_and(&self, repair: bool) -> Reading<D> {
+        let file = || self.path.clone();
+        let error = match self.find() {
+            Ok(Found::Whole(document)) => return Reading::whole(document),
+            Ok(Found::Missing) => FileError::Gone { file: file() },
+            Ok(Found::Unreadable(fault)) => FileError::Unreadable {
+                file: file(),
+                fault,
+            },
+            Err(error) => error,
+        };
+        let is_gone = matches!(error, FileError::Gone { .. });
+        // What a newer program wrote goes on from the copy before: that one is out of date.
+        let previous = if error.is_newer() {
+            Ok(Found::Missing)
+        } else {
+            self.find_previous()
+        };
+        if is_gone && matches!(previous, Ok(Found::Missing)) {
+            return Reading::missing();
+        }
+        let is_damaged = error.is_damaged();
+        let mut trouble = FileTrouble::left_alone(error);
+        let mut failed = None;
+        if repair && is_damaged {
+            match self.set_aside(&self.path) {
+                Ok(aside) => trouble.moved_to = Some(aside),
+                Err(error) => failed = Some(FileTrouble::left_alone(error.of_kind())),
+            }
+        }
+        let mut document = None;
+        let mut of_previous = None;
+        match previous {
+            Ok(Found::Whole(copy)) => {
+                if repair && (is_gone || trouble.moved_to.is_some()) {
+                    let restored = self.restore_previous().err();
+                    failed = failed
+                        .or_else(|| restored.map(|error| FileTrouble::left_alone(error.of_kind())));
+                }
+                trouble.previous_used = true;
+                document = Some(copy);
+            }
+            Ok(Found::Missing) => {}
+            Ok(Found::Unreadable(fault)) => {
+                let file = self.previous_path();
+                of_previous =
+                    Some(self.trouble_of_previous(FileError::Unreadable { file, fault }, repair));
+            }
+            Err(error) => of_previous = Some(self.trouble_of_previous(error, repair)),
+        }
+        let troubles = [Some(trouble), of_previous, failed];
+        let troubles: Vec<_> = troubles.into_iter().flatten().collect();
+        if repair {
+            for trouble in &troubles {
+                log::warn!("{}", trouble.error);
+            }
+        }
+        Reading::of(document, troubles)
+    }
+
+    fn trouble_of_previous(
+        &self,
+        error: FileError<D::Error>,
+        repair: bool,
+    ) -> FileTrouble<D::Error> {
+        let is_damaged = error.is_damaged();
+        let mut trouble = FileTrouble::left_alone(error);
+        if repair && is_damaged {
+            trouble.moved_to = self.set_aside(&self.previous_path()).ok();
+        }
+        trouble
+    }
+
+    /// A copy and not a link: whoever edits one file in place must not change both.
+    fn restore_previous(&self) -> Result<(), FileError> {
+        let previous = bytes::read_bytes(&self.previous_path(), LARGEST_DOCUMENT)?;
+        bytes::create(&self.path, &previous, self.readers)
+    }
+
+    /// Moves a copy that is not believed out of the way, and says where to.
+    fn set_aside(&self, file: &Path) -> Result<PathBuf, FileError> {
+        bytes::set_aside(file, |number| file_name::damaged(&self.path, number))
+    }
+
+    /// Writes the document, on disk when it returns. What stands in its place becomes the copy
+    /// before it when it is whole, and is set aside when it is damaged. The folder has to be
+    /// there.
+    ///
+    /// # Errors
+    /// [`FileError::Unreadable`] when a newer version of this program wrote what stands there,
+    /// or [`FileError::Io`]. The document is then as it was.
+    pub fn write(&self, contents: &[u8]) -> Result<(), FileError<D::Error>> {
+        match self.find()? {
+            Found::Missing => {}
+            Found::Unreadable(fault) if fault.is_newer() => {
+                return Err(FileError::unreadable(&self.path)(fault));
+            }
+            Found::Unreadable(fault) => {
+                log::warn!("{} {fault}", self.path.display());
+                self.set_aside(&self.path).map_err(FileError::of_kind)?;
+            }
+            Found::Whole(_) if self.keeps_previous => self.keep_previous()?,
+            Found::Whole(_) => {}
+        }
+        bytes::replace(&self.path, contents, self.readers).map_err(FileError::of_kind)
+    }
+
+    /// Makes the document that stands there the copy before the next one.
+    fn keep_previous(&self) -> Result<(), FileError<D::Error>> {
+        let previous = self.previous_path();
+        if let Found::Unreadable(fault) = self.find_previous()? {
+            log::warn!("{} {fault}", previous.display());
+            self.set_aside(&previous).map_err(FileError::of_kind)?;
+        }
+        bytes::keep_copy(&self.path, &previous, LARGEST_DOCUMENT, self.readers)
+            .map_err(FileError::of_kind)
+    }
+
+    /// Writes the document unless something stands in its place.
+    ///
+    /// # Errors
+    /// [`FileError::Exists`] when something does, [`FileError::Io`] when the disk refuses.
+    pub fn create(&self, contents: &[u8]) -> Result<(), FileError<D::Error>> {
+        bytes::create(&self.path, contents, self.readers).map_err(FileError::of_kind)
+    }
+
+    /// Removes what an interrupted write left behind.
+    pub fn sweep(&self) {
+        let Ok(entries) = fs::read_dir(bytes::folder_of(&self.path)) else {
+            return;
+        };
+        let previous = self.previous_path();
+        for entry in entries.flatten() {
+            let name = entry.file_name();
+            let name = name.to_string_lossy();
+            if bytes::is_leftover_of(&self.path, &name) || bytes::is_leftover_of(&previous, &name) {
+                // Harmless when it stays.
+                let _ = fs::remove_file(entry.path());
+            }
+        }
+    }
+
+    /// Whether the document at a path, this one or any other of its kind, can be held against a
+    /// checksum; changes nothing.
+    ///
+    /// # Errors
+    /// Why it is not believed.
+    pub fn verify(path: &Path) -> Result<bool, FileError<D::Error>> {
+        let document = bytes::read_bytes(path, LARGEST_DOCUMENT).map_err(FileError::of_kind)?;
+        D::read(&document).map_err(FileError::unreadable(path))?;
+        Ok(has_checksum(&document))
+    }
+}
+
+fn find<D: Document>(path: &Path) -> Result<Found<D>, FileError<D::Error>> {
+    match bytes::read_bytes(path, LARGEST_DOCUMENT) {
+        Ok(document) => Ok(match D::read(&document) {
+            Ok(document) => Found::Whole(document),
+            Err(fault) => Found::Unreadable(fault),
+        }),
+        Err(FileError::Unreadable { fault, .. }) => Ok(Found::Unreadable(fault.into())),
+        Err(error) if error.is_missing() => Ok(Found::Missing),
+        Err(error) => Err(error.of_kind()),
+    }
+}
