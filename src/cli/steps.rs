@@ -47,14 +47,10 @@ pub(super) fn run(asked: &StepsOptions, words: &Words) -> Result<(), Complaint> 
     })
 }
 
-fn steps(script: &Script) -> impl Iterator<Item = Step> + '_ {
-    script.places().filter_map(|place| script.step(place))
-}
-
 fn write_text(out: &mut impl Write, script: &Script, words: &Words) -> io::Result<()> {
     writeln!(out, "{}", words.facts(script))?;
     let mut section = None;
-    for (index, step) in steps(script).enumerate() {
+    for (index, step) in script.steps().enumerate() {
         let shown = words.show(script.plan().knot(), &step);
         let before = matches!(step.what, What::Kit(_) | What::Rig(_)).then_some(step.place.phase());
         // What is no pass of a cord stands with the first pass of the first strand.
@@ -128,7 +124,7 @@ struct StepForms<'a> {
 
 impl Serialize for StepForms<'_> {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.collect_seq(steps(self.script).enumerate().map(|(index, step)| {
+        serializer.collect_seq(self.script.steps().enumerate().map(|(index, step)| {
             StepForm {
                 number: index + 1,
                 say: self.words.say(&step).into(),

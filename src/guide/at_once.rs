@@ -3,6 +3,15 @@
 use strum::{EnumString, IntoStaticStr, VariantNames};
 
 /// How many crossings are told at once.
+///
+/// ```
+/// use marlinspeak::guide::AtOnce;
+///
+/// // The last leg of 5 lead 7 bight meets four cords: one step, or one for each.
+/// assert_eq!(AtOnce::default().parts(4), 1);
+/// assert_eq!(AtOnce::UpTo(1).parts(4), 4);
+/// assert_eq!(AtOnce::UpTo(AtOnce::MOST).more(), AtOnce::WholeLeg);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum AtOnce {
     /// Every leg whole.
@@ -68,6 +77,20 @@ impl AtOnce {
 }
 
 /// How often the tyer is asked to look at the work.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Checks, Plan, Script, What};
+///
+/// // The fourteen legs of 5 lead 7 bight are seven rounds.
+/// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
+/// let looks = |script: &Script| {
+///     let steps = script.places().filter_map(|place| script.step(place));
+///     steps.filter(|step| matches!(step.what, What::Check(_))).count()
+/// };
+/// assert_eq!(looks(&script), 7);
+/// assert_eq!(looks(&script.with_checks(Checks::EachPass)), 1);
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(
     Clone, Copy, Debug, Default, PartialEq, Eq, Hash, EnumString, IntoStaticStr, VariantNames,
 )]

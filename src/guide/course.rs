@@ -3,6 +3,17 @@
 use strum::IntoStaticStr;
 
 /// A knot of the course.
+///
+/// ```
+/// use marlinspeak::guide::{COURSE, Lesson};
+/// use marlinspeak::knot::{Knot, Weave};
+///
+/// // Each is tied with one cord: leads and bights have no common factor.
+/// for Lesson { leads, bights, .. } in COURSE {
+///     assert_eq!(Knot::new(leads, bights, Weave::default())?.strands(), 1);
+/// }
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Lesson {
     /// Its number, from 1.
@@ -15,7 +26,15 @@ pub struct Lesson {
     pub passes: u16,
 }
 
-/// The course: each knot brings one new idea.
+/// The course: each knot brings one new idea. Its numbers are those of the lessons that ties on
+/// disk name.
+///
+/// ```
+/// use marlinspeak::guide::COURSE;
+///
+/// // Three leads and four bights come first: two rows of crossings, and every bight within reach.
+/// assert_eq!((COURSE[0].leads, COURSE[0].bights, COURSE[0].passes), (3, 4, 1));
+/// ```
 pub const COURSE: [Lesson; 4] = [
     Lesson {
         number: 1,
@@ -44,6 +63,14 @@ pub const COURSE: [Lesson; 4] = [
 ];
 
 /// How far a tyer is with a lesson.
+///
+/// ```
+/// use marlinspeak::guide::LessonState;
+///
+/// // Of several ties of one lesson, the one that is furthest tells.
+/// let ties = [LessonState::Begun, LessonState::Done, LessonState::New];
+/// assert_eq!(ties.into_iter().max(), Some(LessonState::Done));
+/// ```
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, IntoStaticStr)]
 #[strum(serialize_all = "kebab-case")]
 pub enum LessonState {

@@ -5,6 +5,19 @@ use strum::IntoStaticStr;
 use crate::knot::{Heading, Knot, Leg, Pin, Rim};
 
 /// How much of the way from rim to rim lies behind the hand, to the nearest word.
+///
+/// ```
+/// use marlinspeak::guide::{Landmark, LegShare};
+/// use marlinspeak::knot::{Knot, Weave};
+///
+/// // Row 8 of a knot of 16 leads is half way, whether the leg rises or falls.
+/// let knot = Knot::new(16, 5, Weave::default())?;
+/// for number in [1, 2] {
+///     let leg = knot.leg(1, number).unwrap();
+///     assert_eq!(Landmark::on(&knot, leg, 8).share, LegShare::Half);
+/// }
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
 #[strum(serialize_all = "kebab-case")]
 pub enum LegShare {
@@ -25,6 +38,17 @@ pub enum LegShare {
 }
 
 /// Where the cord has got to, seen on the tube.
+///
+/// ```
+/// use marlinspeak::guide::Landmark;
+/// use marlinspeak::knot::{Knot, Pin, Weave};
+///
+/// // With many leads and few bights a leg goes round the tube on its way.
+/// let knot = Knot::new(16, 5, Weave::default())?;
+/// let landmark = Landmark::on(&knot, knot.leg(1, 1).unwrap(), 12);
+/// assert_eq!((landmark.turns, landmark.past), (1, Pin::top(2)));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct Landmark {
     /// The last row of crossings that was passed, counted from the bottom.

@@ -31,13 +31,13 @@ pub use phase_progress::PhaseProgress;
 pub use place::{Phase, Place};
 pub use plan::{CordRun, CordsError, Plan};
 pub use presets::{PresetNameError, Presets};
-pub use rigging::{KitStep, RigStep, Rigging, Task};
+pub use rigging::Rigging;
 pub use script::{Progress, Script};
 pub use search::{Question, Search};
 pub use setup::Setup;
 pub use setup_form::{SetupError, SetupField, SetupForm};
 pub use step::{
-    BeginStep, Caution, CheckStep, FairStep, FinishStep, FinishTask, FollowStep, Landing, LastLeg,
-    LayStep, LiftStep, LiftTask, Step, Tuck, What,
+    BeginStep, Caution, CheckStep, FairStep, FinishStep, FinishTask, FollowStep, KitStep, Landing,
+    LastLeg, LayStep, LiftStep, LiftTask, RigStep, Step, Task, Tuck, What,
 };
 pub use take_back::{TakeBack, Whereabouts};

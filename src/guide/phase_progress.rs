@@ -5,6 +5,18 @@ use crate::knot::LayingOrder;
 
 /// How much of a part of the job is done: of the bag, the rigging, the tying, the lifting, the
 /// fairing or the finishing.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Plan, Script};
+///
+/// // Single, 5 lead 7 bight has fourteen legs to lay; at the very end nothing is left to do.
+/// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
+/// let begun = script.phase_progress(script.first());
+/// assert_eq!((begun.done, begun.of), (0, 14));
+/// let ended = script.phase_progress(script.last());
+/// assert_eq!(ended.done, ended.of);
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct PhaseProgress {
     /// Done: steps, and of the tying legs.

@@ -6,6 +6,14 @@ use crate::knot::PassLeg;
 
 /// A part of the job. Its name as text is that of the documents on disk and of the messages, so
 /// the names of the variants stay.
+///
+/// ```
+/// use marlinspeak::guide::{Phase, Place};
+///
+/// // The first pass leads, every later one follows it.
+/// assert_eq!(Place::begin(1, 1).phase(), Phase::Lead);
+/// assert_eq!(Place::begin(2, 1).phase().name(), "follow");
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, EnumString, IntoStaticStr, VariantNames)]
 #[strum(serialize_all = "kebab-case")]
 pub enum Phase {
@@ -38,6 +46,20 @@ impl Phase {
 ///
 /// Each phase names what it needs to be found again, and nothing else. All numbers count from
 /// 1, but for the crossings.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Place, Plan, Script};
+/// use marlinspeak::knot::PassLeg;
+///
+/// // In the last leg of 5 lead 7 bight, two of its four cords are crossed.
+/// let pass_leg = PassLeg { pass: 1, strand: 1, leg: 14 };
+/// let place = Place::Lay { pass_leg, crossing: 2 };
+/// // Told two at a time that is where a part begins; told whole, the leg begins before it.
+/// let script = |at_once| Plan::read("5", "7", "1", "1").map(|plan| Script::new(plan, at_once));
+/// assert_eq!(script(AtOnce::UpTo(2))?.settle(place), Some(place));
+/// assert_eq!(script(AtOnce::WholeLeg)?.settle(place), Some(Place::lay(pass_leg)));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Place {
     /// A thing that goes into the bag.

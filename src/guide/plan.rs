@@ -1,10 +1,23 @@
 //! Everything the tyer chose.
 
+use thiserror::Error;
+
 use super::Setup;
 use crate::bench::{Counts, Rig, RigError};
 use crate::knot::{Hand, Knot, KnotError, Laying, LayingOrder, Quantity, Side, Weave};
 
 /// The knot, its passes, and how the tyer works.
+///
+/// ```
+/// use marlinspeak::guide::Plan;
+/// use marlinspeak::knot::{Hand, Side};
+///
+/// // 5 lead 7 bight, doubled, over one under one, by a left-handed tyer.
+/// let plan = Plan::read("5", "7", "2", "1")?.with_hand(Hand::Left);
+/// assert_eq!(plan.laying().legs(), 28);
+/// assert_eq!(plan.side, Side::Right);
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct Plan {
     laying: Laying,
@@ -20,7 +33,19 @@ pub struct Plan {
 }
 
 /// Names of cords that do not go with the knot.
-#[derive(Clone, Debug, PartialEq, Eq)]
+///
+/// ```
+/// use marlinspeak::guide::{CordsError, Plan};
+///
+/// // A doubled knot of one strand has one cord, or one for each pass.
+/// let plan = Plan::read("5", "7", "2", "1")?;
+/// let names = ["blue", "white", "red"].map(str::to_owned).to_vec();
+/// let error = plan.with_cords(names).unwrap_err();
+/// assert_eq!(error, CordsError { given: 3, strands: 1, passes: 2 });
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
+#[derive(Clone, Debug, PartialEq, Eq, Error)]
+#[error("{given} names for the cords of {strands} strands in {passes} passes")]
 pub struct CordsError {
     /// Names given.
     pub given: usize,
@@ -31,6 +56,19 @@ pub struct CordsError {
 }
 
 /// A cord from one end to the other: a strand in one pass or in several that follow on.
+///
+/// ```
+/// use marlinspeak::guide::Plan;
+///
+/// // A white cord added to a doubled 5 lead 7 bight begins away from the blue one, so that the
+/// // ends do not all come out in one place.
+/// let plan = Plan::read("5", "7", "2", "1")?;
+/// let plan = plan.with_cords(vec!["blue".to_owned(), "white".to_owned()])?;
+/// let runs = plan.runs();
+/// assert_eq!(runs.len(), 2);
+/// assert_ne!(runs[0].pin, runs[1].pin);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct CordRun {
     /// Its strand.
@@ -170,7 +208,7 @@ impl Plan {
         Ok(self)
     }
 
-    /// The names of the cords.
+    /// What the tyer calls the cords: none, one for each strand, or one for each pass.
     pub fn cords(&self) -> &[String] {
         &self.cords
     }
@@ -224,7 +262,7 @@ impl Plan {
         self.knot().strands() == 1 && self.cords.len() == usize::from(self.laying.passes())
     }
 
-    /// The knot.
+    /// The knot that is tied.
     pub const fn knot(&self) -> &Knot {
         self.laying.knot()
     }

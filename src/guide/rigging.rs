@@ -1,143 +1,23 @@
 //! Before the first leg: what goes into the bag, and how the tube is rigged.
 
-use super::{Caution, Place, Plan, Setup, What};
-use crate::bench::{HexKey, KitItem, Layout, Millimetres, Rig, RigCaution, RingPins, Thread, bag};
+use super::{KitStep, Place, Plan, RigStep, Setup, Task, What};
+use crate::bench::{KitItem, Layout, Rig, RingPins, bag};
 use crate::knot::{Hand, Rim};
 
-/// One thing to put into the bag.
-#[derive(Clone, Debug, PartialEq)]
-pub struct KitStep {
-    /// Which item, 1 … `items`.
-    pub number: u16,
-    /// How many there are.
-    pub items: u16,
-    /// The thing.
-    pub item: KitItem,
-}
-
-/// One step of rigging.
-#[derive(Clone, Debug, PartialEq)]
-pub struct RigStep {
-    /// Which step, 1 … `tasks`.
-    pub number: u16,
-    /// How many there are.
-    pub tasks: u16,
-    /// Which way the tyer works, and so pins and holes are numbered.
-    pub hand: Hand,
-    /// What is to be done.
-    pub task: Task,
-}
-
-/// What is to be done to the tube.
-#[derive(Clone, Debug, PartialEq)]
-pub enum Task {
-    /// Know this before going on.
-    Heed(RigCaution),
-    /// Find the row of holes in both rings.
-    Row {
-        /// Which row, 1 … `rows`, counted from the bottom.
-        row: usize,
-        /// Rows of each ring.
-        rows: usize,
-        /// Holes in that row.
-        holes: u16,
-    },
-    /// Set the pins of a ring.
-    Pins {
-        /// Which ring.
-        rim: Rim,
-        /// The hole for each pin, pin 1 first.
-        holes: Vec<u16>,
-        /// From a pin to the next: every so many holes.
-        step: u16,
-        /// Whether these pins stand half way between those of the other ring.
-        staggered: bool,
-        /// Length of the pins.
-        length: Millimetres,
-        /// Their thread, when known.
-        thread: Option<Thread>,
-        /// The key, when known.
-        key: Option<HexKey>,
-    },
-    /// Set the top ring where it belongs, before it is pinned.
-    Space {
-        /// From the bottom row to the top row.
-        spacing: Millimetres,
-        /// Whether it is turned half a hole on.
-        turn_half_hole: bool,
-    },
-    /// Set pins at the marks of a strip, round a tube without rings.
-    Strip {
-        /// Which rim.
-        rim: Rim,
-        /// Length of the strip.
-        length: Millimetres,
-        /// From a mark to the next.
-        pitch: Millimetres,
-        /// Pins on it.
-        pins: u16,
-        /// From the bottom marks to the top marks.
-        spacing: Millimetres,
-        /// How far on from bottom pin 1 top pin 1 stands; none when straight above.
-        shift: Option<Millimetres>,
-    },
-    /// Number the pins.
-    Number {
-        /// Pins on each ring.
-        pins: u16,
-        /// Tape for both rings.
-        tape: Millimetres,
-    },
-    /// Cut the cord.
-    Cut {
-        /// What the tyer calls it.
-        cord: Option<String>,
-        /// Pieces.
-        pieces: u16,
-        /// Length of each.
-        length: Millimetres,
-    },
-    /// Where the first strand begins.
-    Start {
-        /// Strands of the knot.
-        strands: u16,
-        /// The hole that bottom pin 1 stands in.
-        hole: Option<u16>,
-        /// Tail to leave.
-        tail: Millimetres,
-    },
-}
-
-impl KitStep {
-    /// What can hurt.
-    pub(super) const fn caution(&self) -> Option<Caution> {
-        match self.item {
-            KitItem::Picks { .. } => Some(Caution::Blades),
-            _ => None,
-        }
-    }
-}
-
-impl RigStep {
-    /// What can hurt.
-    pub(super) const fn caution(&self) -> Option<Caution> {
-        match self.task {
-            Task::Pins { .. } | Task::Strip { .. } => Some(Caution::Pins),
-            Task::Cut { .. } => Some(Caution::Blades),
-            _ => None,
-        }
-    }
-
-    /// Whether it is about the pins of the top ring, which come second.
-    pub(super) const fn is_top(&self) -> bool {
-        matches!(
-            self.task,
-            Task::Pins { rim: Rim::Top, .. } | Task::Strip { rim: Rim::Top, .. }
-        )
-    }
-}
-
 /// Everything there is to do before the first leg.
+///
+/// ```
+/// use marlinspeak::bench::{Cord, Millimetres, Tube};
+/// use marlinspeak::guide::{Plan, Rigging, Setup};
+///
+/// // Of a doubled 5 lead 7 bight in one cord, there is one piece to cut: 28 legs and the tails.
+/// let tube = Tube::ringed(Millimetres::parse("60")?, &[12, 14])?;
+/// let setup = Setup::new(tube, Cord::new(Millimetres::parse("4")?));
+/// let plan = Plan::read("5", "7", "2", "1")?.with_setup(Some(setup));
+/// let rigging = Rigging::of(&plan).unwrap();
+/// assert!(rigging.to_cut() > 28.0 * plan.rig()?.unwrap().laid.cord_in_leg.get());
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct Rigging {
     items: Vec<KitItem>,

@@ -8,6 +8,16 @@ use super::rigging::Rigging;
 use super::{AtOnce, Checks, Place, Plan, Step, What};
 
 /// How far the tyer has come.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Plan, Script};
+///
+/// // Doubled, 5 lead 7 bight has 28 legs, and all of them lie when it is lifted off the tube.
+/// let script = Script::new(Plan::read("5", "7", "2", "1")?, AtOnce::default());
+/// let progress = script.progress(script.last());
+/// assert_eq!((progress.laid, progress.legs), (28, 28));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Progress {
     /// Legs that lie on the tube.
@@ -16,7 +26,20 @@ pub struct Progress {
     pub legs: u32,
 }
 
-/// The steps of a plan, from any place to the next.
+/// The steps of a plan, from any place to the next. None is kept: the last leg of a long knot is
+/// as quick to tell as the first.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Place, Plan, Script};
+///
+/// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
+/// // One press goes on, and one goes back to where it was.
+/// let begin = script.first();
+/// let first_leg = script.next(begin).unwrap();
+/// assert!(matches!(first_leg, Place::Lay { .. }));
+/// assert_eq!(script.back(first_leg), Some(begin));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct Script {
     pub(super) plan: Plan,
@@ -234,6 +257,11 @@ impl Script {
     /// Every place from the first to the last.
     pub fn places(&self) -> impl Iterator<Item = Place> + '_ {
         std::iter::successors(Some(self.first()), |place| self.next(*place))
+    }
+
+    /// Every step from the first to the last.
+    pub fn steps(&self) -> impl Iterator<Item = Step> + '_ {
+        self.places().filter_map(|place| self.step(place))
     }
 
     /// Legs laid when the tyer stands before the step at `place`.

@@ -5,34 +5,45 @@ use crate::knot::{PassLeg, Pin, Rim};
 use super::{Place, Script};
 
 /// A question to a tyer who has lost the place, to be answered with yes or no.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Plan, Question, Script, Search};
+/// use marlinspeak::knot::Pin;
+///
+/// // Where the record says that nothing is laid, the tail at bottom pin 1 is asked for first.
+/// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
+/// let search = Search::new(&script, script.first());
+/// assert_eq!(search.question(), Some(Question::LastPin(Pin::bottom(1))));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Question {
     /// Did the cord in hand go round this pin last, or begin there?
     LastPin(Pin),
     /// Have so many cords come to this pin?
     Came {
-        /// The pin.
+        /// The pin that is looked at.
         pin: Pin,
         /// Cords that have come to it, the one in hand among them.
         cords: u16,
     },
     /// Is there nothing of the cord in hand at this pin but its tail?
     OnlyTail {
-        /// The pin.
+        /// The pin that is looked at.
         pin: Pin,
         /// The pass that would begin there.
         pass: u16,
     },
     /// Has another strand come home to its pin so many times?
     CameHome {
-        /// The pin.
+        /// The pin where that strand began.
         pin: Pin,
-        /// How many times.
+        /// How many times it should have come back there.
         times: u16,
     },
     /// Has the cord crossed so many times or more since that pin, or nothing when it is 0?
     Crossed {
-        /// The pin.
+        /// The pin that the cord went round last.
         pin: Pin,
         /// Crossings made since.
         crossings: u16,
@@ -41,6 +52,25 @@ pub enum Question {
 
 /// Finding a lost place by at most three questions: which pin, how many cords on it, how many
 /// crossings since. Each is put as one likely answer after the other, the likeliest first.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Place, Plan, Question, Script, Search};
+/// use marlinspeak::knot::{PassLeg, Pin};
+///
+/// // The record stands at leg 9 of 5 lead 7 bight, but the cord went round top pin 2 already,
+/// // where leg 9 lands.
+/// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::WholeLeg);
+/// let leg = |leg| Place::lay(PassLeg { pass: 1, strand: 1, leg });
+/// let mut search = Search::new(&script, leg(9));
+/// while let Some(question) = search.question() {
+///     match question {
+///         Question::LastPin(pin) if pin != Pin::top(2) => search.no(),
+///         _ => search.yes(&script),
+///     }
+/// }
+/// assert_eq!(search.found(), Some(leg(10)));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(Clone, Debug)]
 pub struct Search {
     pins: Vec<Pin>,

@@ -6,6 +6,20 @@ use crate::bench::{
 };
 
 /// Tube, cord and object of a tie, when the tyer has named them.
+///
+/// ```
+/// use marlinspeak::bench::{Cord, Counts, Millimetres, Tube};
+/// use marlinspeak::guide::Setup;
+///
+/// // A row of fourteen holes takes seven bights: a pin in every other hole. With odd leads the
+/// // top pins stand half a pitch on, which is the hole between.
+/// let tube = Tube::ringed(Millimetres::parse("60")?, &[12, 14])?;
+/// let setup = Setup::new(tube, Cord::new(Millimetres::parse("4")?));
+/// let rig = setup.rig(Counts::new(5, 7, 2)?)?;
+/// assert!(rig.staggered);
+/// assert_eq!(rig.starts[0].hole, Some(1));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct Setup {
     /// The tube and its rings.
@@ -14,7 +28,7 @@ pub struct Setup {
     pub cord: Cord,
     /// What the knot is to sit on; `None` when it stays on the tube.
     pub finish: Option<Finish>,
-    /// Tails and holding.
+    /// What a piece of cord has beyond what lies in the knot: its tails, and what is held.
     pub allowances: Allowances,
     /// What the tyer's log says of this cord.
     pub correction: Correction,

@@ -5,13 +5,26 @@ use crate::knot::{Crossing, Leg, PassLeg, Pin};
 use super::{Phase, Place, Script};
 
 /// Where the cord is, and how much is done.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Place, Plan, Script};
+/// use marlinspeak::knot::{PassLeg, Pin};
+///
+/// // Before leg 8 of 5 lead 7 bight the cord stands at top pin 4 and goes to bottom pin 7.
+/// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
+/// let place = Place::lay(PassLeg { pass: 1, strand: 1, leg: 8 });
+/// let here = script.whereabouts(place);
+/// assert_eq!((here.at, here.next), (Pin::top(4), Some(Pin::bottom(7))));
+/// assert_eq!((here.laid, here.left), (7, 7));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Whereabouts {
     /// The part of the job; a look at the work belongs to the pass it looks at.
     pub phase: Phase,
     /// The pass that is being laid.
     pub pass: u16,
-    /// Its strand.
+    /// The strand of the cord in hand.
     pub strand: u16,
     /// How many strands the knot has.
     pub strands: u16,
@@ -32,6 +45,18 @@ pub struct Whereabouts {
 }
 
 /// A leg to be taken out again, or as much of it as was laid.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Place, Plan, Script};
+/// use marlinspeak::knot::PassLeg;
+///
+/// // Leg 6 of 5 lead 7 bight went under in row 3 and then in row 1: it comes out the other way.
+/// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
+/// let back = script.take_back(Place::lay(PassLeg { pass: 1, strand: 1, leg: 7 })).unwrap();
+/// let rows: Vec<u16> = back.crossings.iter().map(|crossing| crossing.row).collect();
+/// assert_eq!((back.pass_leg.leg, rows), (6, vec![1, 3]));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct TakeBack {
     /// Which leg of which pass.

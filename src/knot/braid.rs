@@ -5,6 +5,17 @@ use strum::IntoStaticStr;
 use super::{KnotError, Pin, Quantity, Rim, Weave};
 
 /// Which way a leg goes.
+///
+/// ```
+/// use marlinspeak::knot::{Heading, Knot, Weave};
+///
+/// // Rising and falling legs take turns; where one goes over, the other goes under.
+/// let knot = Knot::new(3, 5, Weave::default())?;
+/// assert_eq!(knot.leg(1, 1).unwrap().heading(), Heading::Rising);
+/// assert_eq!(knot.leg(1, 2).unwrap().heading(), Heading::Falling);
+/// assert_ne!(knot.goes_over(Heading::Rising, 2), knot.goes_over(Heading::Falling, 2));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
 #[strum(serialize_all = "kebab-case")]
 pub enum Heading {
@@ -15,7 +26,7 @@ pub enum Heading {
 }
 
 impl Heading {
-    /// The other way.
+    /// The heading of the legs that a leg of this one crosses.
     #[must_use]
     pub const fn opposite(self) -> Self {
         match self {
@@ -26,6 +37,15 @@ impl Heading {
 }
 
 /// The cord between two pins on opposite rims.
+///
+/// ```
+/// use marlinspeak::knot::{Knot, Pin, Weave};
+///
+/// // Leg 4 of 5 lead 7 bight: from top pin 1 down to bottom pin 4.
+/// let leg = Knot::new(5, 7, Weave::default())?.leg(1, 4).unwrap();
+/// assert_eq!((leg.from, leg.to), (Pin::top(1), Pin::bottom(4)));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct Leg {
     /// The strand it belongs to, 1 … [`Knot::strands`].
@@ -49,6 +69,19 @@ impl Leg {
 }
 
 /// A Turk's head of so many leads and bights in a given weave, laid on pins.
+///
+/// ```
+/// use marlinspeak::knot::{Knot, Weave};
+///
+/// let knot = Knot::new(5, 7, Weave::default())?;
+/// assert_eq!((knot.strands(), knot.crossings()), (1, 28));
+/// // Odd leads: each top pin stands half way between two bottom pins.
+/// assert!(knot.is_staggered());
+///
+/// // Leads and bights with a common factor need a cord for each strand.
+/// assert_eq!(Knot::new(4, 6, Weave::default())?.strands(), 2);
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Knot {
     leads: u16,
@@ -111,7 +144,7 @@ impl Knot {
         self.bights
     }
 
-    /// The weave.
+    /// Which rows the rising legs go over.
     pub const fn weave(&self) -> &Weave {
         &self.weave
     }

@@ -1,15 +1,24 @@
 //! What can be wrong with a knot that somebody asks for.
 
-use std::error::Error;
-use std::fmt;
+use thiserror::Error;
 
 use super::Quantity;
 
 /// Why no knot can be built from what was given. The words for it that a tyer reads are in
-/// `i18n/`; [`fmt::Display`] here is for logs and for users of the library.
-#[derive(Clone, Debug, PartialEq, Eq)]
+/// `i18n/`; the text here is for logs and for users of the library.
+///
+/// ```
+/// use marlinspeak::knot::{Knot, KnotError, Weave};
+///
+/// // Five leads have four rows of crossings, so over five under five never comes to an under.
+/// let error = Knot::new(5, 7, Weave::Run(5)).unwrap_err();
+/// assert_eq!(error.to_string(), "a run of 5 does not fit 4 rows of crossings");
+/// assert_eq!(error, KnotError::RunTooLong { given: "5".to_owned(), rows: 4 });
+/// ```
+#[derive(Clone, Debug, PartialEq, Eq, Error)]
 pub enum KnotError {
     /// The text for a count holds something other than digits.
+    #[error("{quantity:?} must be a whole number, not {given:?}")]
     NotANumber {
         /// Which count.
         quantity: Quantity,
@@ -17,6 +26,11 @@ pub enum KnotError {
         given: String,
     },
     /// The count is a number outside [`Quantity::bounds`].
+    #[error(
+        "{quantity:?} must be {} to {}, not {given}",
+        quantity.bounds().start(),
+        quantity.bounds().end()
+    )]
     OutOfRange {
         /// Which count.
         quantity: Quantity,
@@ -24,11 +38,13 @@ pub enum KnotError {
         given: String,
     },
     /// Neither a run length nor a row code.
+    #[error("a weave is a run length or a row code of o and u, not {given:?}")]
     WeaveUnreadable {
         /// The text as given, trimmed.
         given: String,
     },
     /// An over-n-under-n weave whose run is longer than the rows there are.
+    #[error("a run of {given} does not fit {rows} rows of crossings")]
     RunTooLong {
         /// The run length as given.
         given: String,
@@ -36,6 +52,7 @@ pub enum KnotError {
         rows: u16,
     },
     /// A row code that has not one letter for each row.
+    #[error("a row code of {letters} letters does not fit {rows} rows of crossings")]
     CodeLength {
         /// Letters in the code.
         letters: usize,
@@ -43,39 +60,3 @@ pub enum KnotError {
         rows: u16,
     },
 }
-
-impl fmt::Display for KnotError {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::NotANumber { quantity, given } => {
-                write!(f, "{quantity:?} must be a whole number, not {given:?}")
-            }
-            Self::OutOfRange { quantity, given } => {
-                let bounds = quantity.bounds();
-                write!(
-                    f,
-                    "{quantity:?} must be {} to {}, not {given}",
-                    bounds.start(),
-                    bounds.end()
-                )
-            }
-            Self::WeaveUnreadable { given } => {
-                write!(
-                    f,
-                    "a weave is a run length or a row code of o and u, not {given:?}"
-                )
-            }
-            Self::RunTooLong { given, rows } => {
-                write!(f, "a run of {given} does not fit {rows} rows of crossings")
-            }
-            Self::CodeLength { letters, rows } => {
-                write!(
-                    f,
-                    "a row code of {letters} letters does not fit {rows} rows of crossings"
-                )
-            }
-        }
-    }
-}
-
-impl Error for KnotError {}

@@ -6,6 +6,19 @@ use super::braid::wrapped;
 use super::{Heading, Knot, KnotError, Leg, Quantity};
 
 /// In which order the strands and passes of a knot are laid. The same for one strand.
+///
+/// ```
+/// use marlinspeak::knot::{Knot, Laying, LayingOrder, Weave};
+///
+/// // Two strands, doubled, of six legs a pass: after the first pass of the first strand comes
+/// // the first pass of the second, or else the second pass of the first.
+/// let knot = Knot::new(4, 6, Weave::default())?;
+/// let laying = Laying::new(knot, 2, LayingOrder::PassByPass)?;
+/// assert_eq!(laying.nth_leg(6).map(|leg| (leg.pass, leg.strand)), Some((1, 2)));
+/// let laying = laying.with_order(LayingOrder::StrandByStrand);
+/// assert_eq!(laying.nth_leg(6).map(|leg| (leg.pass, leg.strand)), Some((2, 1)));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(
     Clone, Copy, Debug, Default, PartialEq, Eq, Hash, EnumString, IntoStaticStr, VariantNames,
 )]
@@ -19,7 +32,18 @@ pub enum LayingOrder {
     StrandByStrand,
 }
 
-/// One leg of one pass.
+/// One leg of one pass: what is laid at a time.
+///
+/// ```
+/// use marlinspeak::knot::{Knot, Laying, LayingOrder, PassLeg, Weave};
+///
+/// // The second pass of a doubled 5 lead 7 bight follows the fourteen legs of the lead pass.
+/// let knot = Knot::new(5, 7, Weave::default())?;
+/// let laying = Laying::new(knot, 2, LayingOrder::default())?;
+/// let first = PassLeg { pass: 2, strand: 1, leg: 1 };
+/// assert_eq!(laying.legs_before(first), 14);
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct PassLeg {
     /// 1 is the lead pass.
@@ -31,6 +55,18 @@ pub struct PassLeg {
 }
 
 /// The cords met at one point of a leg.
+///
+/// ```
+/// use marlinspeak::knot::{Knot, Laying, LayingOrder, PassLeg, Weave};
+///
+/// // Leg 6 of 5 lead 7 bight goes under one cord in row 3, then under one in row 1.
+/// let knot = Knot::new(5, 7, Weave::default())?;
+/// let laying = Laying::new(knot, 1, LayingOrder::default())?;
+/// let met = laying.crossings(PassLeg { pass: 1, strand: 1, leg: 6 });
+/// let told: Vec<_> = met.map(|met| (met.over, met.cords, met.row)).collect();
+/// assert_eq!(told, [(false, 1, 3), (false, 1, 1)]);
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct Crossing {
     /// The row it lies in, 1 … leads − 1 from the bottom.
@@ -44,6 +80,22 @@ pub struct Crossing {
 }
 
 /// A knot, its passes, and the order of laying them.
+///
+/// ```
+/// use marlinspeak::knot::{Knot, Laying, LayingOrder, Weave};
+///
+/// let knot = Knot::new(5, 7, Weave::default())?;
+/// let laying = Laying::new(knot, 1, LayingOrder::default())?;
+/// let met: Vec<usize> = (0..laying.legs())
+///     .filter_map(|nth| laying.nth_leg(nth))
+///     .map(|leg| laying.crossings(leg).count())
+///     .collect();
+/// // The first legs cross nothing, the last ones a cord in every row; in all, each crossing of
+/// // the knot is met once.
+/// assert_eq!(met, [0, 0, 0, 1, 1, 2, 2, 2, 2, 3, 3, 4, 4, 4]);
+/// assert_eq!(met.iter().sum::<usize>(), 28);
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Laying {
     knot: Knot,
@@ -56,6 +108,8 @@ pub struct Laying {
 const MOST_PASSES: usize = *Quantity::Passes.bounds().end() as usize;
 
 impl Laying {
+    /// A knot laid in so many passes, each begun at the first pin of its strand.
+    ///
     /// # Errors
     /// [`KnotError::OutOfRange`] when `passes` is out of bounds.
     pub fn new(knot: Knot, passes: u16, order: LayingOrder) -> Result<Self, KnotError> {
@@ -169,11 +223,11 @@ impl Laying {
         trips * u32::from(self.knot.legs_per_strand()) + leg
     }
 
+    /// The leg before which `legs_before` legs are laid, or `None` past the end of the tie.
     #[expect(
         clippy::cast_possible_truncation,
         reason = "each is below a count that fits"
     )]
-    /// The leg before which `legs_before` legs are laid, or `None` past the end of the tie.
     pub fn nth_leg(&self, legs_before: u32) -> Option<PassLeg> {
         if legs_before >= self.legs() {
             return None;

@@ -3,17 +3,24 @@
 use strum::{EnumString, IntoStaticStr, VariantNames};
 
 /// One of the two edges of the knot, with a ring of pins.
+///
+/// ```
+/// use marlinspeak::knot::{Pin, Rim};
+///
+/// // A leg goes from rim to rim.
+/// assert_eq!(Pin::bottom(1).rim.opposite(), Rim::Top);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, IntoStaticStr)]
 #[strum(serialize_all = "kebab-case")]
 pub enum Rim {
     /// The rim where the tyer begins.
     Bottom,
-    /// The other one.
+    /// The rim where the first leg lands.
     Top,
 }
 
 impl Rim {
-    /// The rim across the knot.
+    /// The rim across the knot, where a leg from this one lands.
     #[must_use]
     pub const fn opposite(self) -> Self {
         match self {
@@ -24,6 +31,15 @@ impl Rim {
 }
 
 /// A pin: its rim and its number, 1 … bights, counted the way the cord travels.
+///
+/// ```
+/// use marlinspeak::knot::{Knot, Pin, Weave};
+///
+/// // The first leg of 5 lead 7 bight goes from bottom pin 1 to top pin 3.
+/// let knot = Knot::new(5, 7, Weave::default())?;
+/// assert_eq!(knot.leg_from(Pin::bottom(1)).to, Pin::top(3));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub struct Pin {
     /// The ring it stands in.
@@ -51,6 +67,15 @@ impl Pin {
 }
 
 /// A side of a cord as the tyer sees it, whichever way the cord travels.
+///
+/// ```
+/// use marlinspeak::knot::{Hand, Rim, Side};
+///
+/// // On the right of the first cord, a follower turns inside its bights at the top and outside
+/// // them at the bottom.
+/// assert!(Side::Right.turns_inside(Rim::Top, Hand::Right));
+/// assert!(!Side::Right.turns_inside(Rim::Bottom, Hand::Right));
+/// ```
 #[derive(
     Clone, Copy, Debug, Default, PartialEq, Eq, Hash, EnumString, IntoStaticStr, VariantNames,
 )]
@@ -67,6 +92,13 @@ pub enum Side {
 ///
 /// A left-handed tyer sees the picture mirrored: the cord travels to the left and the pins
 /// are numbered to the left. Their numbers, the rows, the overs and the unders stay.
+///
+/// ```
+/// use marlinspeak::knot::{Hand, Rim, Side};
+///
+/// // To a left-handed tyer the picture is mirrored: on the right, it turns outside at the top.
+/// assert!(!Side::Right.turns_inside(Rim::Top, Hand::Left));
+/// ```
 #[derive(
     Clone, Copy, Debug, Default, PartialEq, Eq, Hash, EnumString, IntoStaticStr, VariantNames,
 )]

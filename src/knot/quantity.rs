@@ -7,6 +7,15 @@ use strum::IntoStaticStr;
 use super::KnotError;
 
 /// A count that names a knot.
+///
+/// ```
+/// use marlinspeak::knot::{KnotError, Quantity};
+///
+/// assert_eq!(Quantity::Leads.parse(" 5 "), Ok(5));
+/// // A knot of one lead is no braid.
+/// assert!(matches!(Quantity::Leads.parse("1"), Err(KnotError::OutOfRange { .. })));
+/// assert!(matches!(Quantity::Bights.parse("seven"), Err(KnotError::NotANumber { .. })));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
 #[strum(serialize_all = "kebab-case")]
 pub enum Quantity {

@@ -6,6 +6,18 @@ use super::KnotError;
 
 /// The weave: for every row of crossings, whether the rising leg goes over there. The falling
 /// leg does the opposite.
+///
+/// ```
+/// use marlinspeak::knot::Weave;
+///
+/// let herringbone = Weave::parse("2")?;
+/// assert!(herringbone.rising_over(2) && !herringbone.rising_over(3));
+/// // Over two under two goes round the rims without a fault only where two divides the rows.
+/// assert!(herringbone.is_even(4) && !herringbone.is_even(3));
+/// // Any other weave is a row code from the bottom up.
+/// assert_eq!(Weave::parse("ouuo")?.check(4), Ok(()));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub enum Weave {
     /// Over n, under n, beginning with over in row 1.

@@ -1,0 +1,198 @@
+//! The steps when all is laid: lifting the knot, fairing it, finishing its ends.
+
+use strum::IntoStaticStr;
+
+use crate::bench::Millimetres;
+use crate::knot::{Crossing, Leg, PassLeg};
+
+/// Taking the knot off the tube, one thing at a time.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Plan, Script, What};
+///
+/// // Both ends of the one cord hang out.
+/// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
+/// let found = script.steps().find_map(|step| match step.what {
+///     What::Lift(step) => Some(step),
+///     _ => None,
+/// });
+/// let step = found.unwrap();
+/// assert_eq!((step.bights, step.ends), (7, 2));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct LiftStep {
+    /// What is to be done now.
+    pub task: LiftTask,
+    /// How many things there are to do.
+    pub of: u16,
+    /// Bights, and so pins in each ring.
+    pub bights: u16,
+    /// Ends of cord that hang out.
+    pub ends: u16,
+}
+
+/// What there is to do to lift a knot.
+///
+/// ```
+/// use marlinspeak::guide::LiftTask;
+///
+/// // The bottom pins hold the knot until the top ring is off.
+/// let name: &str = LiftTask::BottomPins.into();
+/// assert_eq!(name, "bottom-pins");
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
+pub enum LiftTask {
+    /// See that no end slips back, and mark the first bight.
+    Secure,
+    /// Take the pins out at the top.
+    TopPins,
+    /// Slide the top ring off.
+    SlideRing,
+    /// Take the pins out at the bottom.
+    BottomPins,
+    /// Slip the knot off the tube and onto the object.
+    SlipOff,
+}
+
+/// Drawing the slack out of one leg in one round of fairing.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Plan, Script, What};
+///
+/// // A knot is gone through several times: never all the slack at once.
+/// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
+/// let found = script.steps().find_map(|step| match step.what {
+///     What::Fair(step) => Some(step),
+///     _ => None,
+/// });
+/// let step = found.unwrap();
+/// assert!(step.is_first && step.rounds > 1);
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
+#[derive(Clone, Debug, PartialEq)]
+pub struct FairStep {
+    /// This round, 1 … `rounds`.
+    pub round: u16,
+    /// How many times to go through the knot.
+    pub rounds: u16,
+    /// Which leg of which pass.
+    pub pass_leg: PassLeg,
+    /// The leg that is drawn through.
+    pub leg: Leg,
+    /// Legs in this strand's pass.
+    pub legs: u16,
+    /// Passes of the tie.
+    pub passes: u16,
+    /// How many strands the knot has.
+    pub strands: u16,
+    /// What to draw out of this leg in this round, when the tube and the object are known.
+    pub draw: Option<Millimetres>,
+    /// What is in the hand behind this leg then.
+    pub gathered: Option<Millimetres>,
+    /// Whether the cord's own end is here: begin at the tail.
+    pub is_first: bool,
+    /// Whether the cord ends with this leg: what was gathered hangs out.
+    pub is_last: bool,
+    /// What the tyer calls the cord.
+    pub cord: Option<String>,
+}
+
+/// Hiding and sealing the ends, one thing at a time.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Plan, Script, What};
+///
+/// // Two ends to tuck, then to trim and to seal, and it is done.
+/// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
+/// let found = script.steps().find_map(|step| match step.what {
+///     What::Finish(step) => Some(step),
+///     _ => None,
+/// });
+/// let step = found.unwrap();
+/// assert_eq!(step.of, 5);
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
+#[derive(Clone, Debug, PartialEq)]
+pub struct FinishStep {
+    /// What is to be done now.
+    pub task: FinishTask,
+    /// How many things there are to do.
+    pub of: u16,
+}
+
+/// What there is to do to finish a knot.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Plan, Script, What};
+///
+/// // The working end comes first: it is in the hand.
+/// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
+/// let found = script.steps().find_map(|step| match step.what {
+///     What::Finish(step) => Some(step),
+///     _ => None,
+/// });
+/// let step = found.unwrap();
+/// assert!(matches!(step.task, marlinspeak::guide::FinishTask::Tuck(tuck) if tuck.is_working));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
+#[derive(Clone, Debug, PartialEq)]
+pub enum FinishTask {
+    /// Tuck an end away.
+    Tuck(Tuck),
+    /// Trim the ends close to the knot.
+    Trim {
+        /// How many ends there are.
+        ends: u16,
+    },
+    /// Seal the ends with heat.
+    Seal {
+        /// How many ends there are.
+        ends: u16,
+    },
+    /// Everything is done, and this is what it has become.
+    Done {
+        /// Leads of the finished knot.
+        leads: u16,
+        /// Bights of the finished knot.
+        bights: u16,
+        /// Passes of the finished knot.
+        passes: u16,
+    },
+}
+
+/// An end of cord, and where it is hidden.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Plan, Script, What};
+///
+/// // It comes out where the cord began, and hides under the cords that lie over its way.
+/// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
+/// let found = script.steps().find_map(|step| match step.what {
+///     What::Finish(step) => Some(step),
+///     _ => None,
+/// });
+/// let step = found.unwrap();
+/// let marlinspeak::guide::FinishTask::Tuck(tuck) = step.task else { panic!() };
+/// assert_eq!(tuck.pin, 1);
+/// assert!(tuck.under.is_some_and(|crossing| !crossing.over));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
+#[derive(Clone, Debug, PartialEq)]
+pub struct Tuck {
+    /// The strand it is an end of.
+    pub strand: u16,
+    /// How many strands the knot has.
+    pub strands: u16,
+    /// What the tyer calls the cord.
+    pub cord: Option<String>,
+    /// The working end, or the standing end left at the start.
+    pub is_working: bool,
+    /// The bottom pin, now a bight, where it comes out.
+    pub pin: u16,
+    /// The leg to go along, away from that bight.
+    pub along: Leg,
+    /// The first crossing on the way where that leg goes under, if it ever does.
+    pub under: Option<Crossing>,
+}

@@ -1,0 +1,236 @@
+//! The steps while the knot is on the tube: a pass begun, a leg laid, a look at the work.
+
+use strum::IntoStaticStr;
+
+use crate::bench::Millimetres;
+use crate::guide::Landmark;
+use crate::knot::{Crossing, Hand, Leg, PassLeg, Pin, Side};
+
+/// The beginning of a strand's lead pass.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Plan, Script, What};
+///
+/// // Odd leads: the top pins stand half way between the bottom ones.
+/// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
+/// let found = script.steps().find_map(|step| match step.what {
+///     What::Begin(step) => Some(step),
+///     _ => None,
+/// });
+/// let step = found.unwrap();
+/// assert!(step.is_staggered);
+/// assert_eq!((step.pin, step.strands), (1, 1));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
+#[derive(Clone, Debug, PartialEq)]
+pub struct BeginStep {
+    /// The strand that begins here, 1 … `strands`.
+    pub strand: u16,
+    /// How many strands the knot has.
+    pub strands: u16,
+    /// The bottom pin where its tail is left.
+    pub pin: u16,
+    /// Which way round the tube the tyer works.
+    pub hand: Hand,
+    /// Whether the top pins stand half way between the bottom ones.
+    pub is_staggered: bool,
+    /// Whether the weave leaves a fault at the rims, to be told once.
+    pub is_uneven: bool,
+    /// What the tyer calls the cord.
+    pub cord: Option<String>,
+    /// The tail to leave, when it is known.
+    pub tail: Option<Millimetres>,
+}
+
+/// The beginning of a later pass.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Plan, Script, What};
+///
+/// // On the right of the first cord the follower turns inside its bights at the top.
+/// let script = Script::new(Plan::read("5", "7", "2", "1")?, AtOnce::default());
+/// let found = script.steps().find_map(|step| match step.what {
+///     What::Follow(step) => Some(step),
+///     _ => None,
+/// });
+/// let step = found.unwrap();
+/// assert!(step.inside_at_top);
+/// assert_eq!((step.pass, step.pin), (2, 1));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
+#[derive(Clone, Debug, PartialEq)]
+pub struct FollowStep {
+    /// The pass that begins, from 2.
+    pub pass: u16,
+    /// The strand, 1 … `strands`.
+    pub strand: u16,
+    /// How many strands the knot has.
+    pub strands: u16,
+    /// The bottom pin it begins at.
+    pub pin: u16,
+    /// The side of the cord already there to keep to.
+    pub side: Side,
+    /// Whether it turns inside the bight already there at the top; at the bottom it does the
+    /// opposite.
+    pub inside_at_top: bool,
+    /// Whether another cord begins here.
+    pub is_added: bool,
+    /// Whether no other cord of the strand begins at this pin.
+    pub is_apart: bool,
+    /// What the tyer calls the cord.
+    pub cord: Option<String>,
+    /// The tail to leave on an added cord, when it is known.
+    pub tail: Option<Millimetres>,
+}
+
+/// What to do with the cord where a leg lands.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Plan, Script, What};
+///
+/// // In the lead pass there is no bight yet to turn inside or outside of.
+/// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
+/// let found = script.steps().find_map(|step| match step.what {
+///     What::Lay(step) => Some(step),
+///     _ => None,
+/// });
+/// let step = found.unwrap();
+/// assert_eq!(step.landing, marlinspeak::guide::Landing::Round);
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
+pub enum Landing {
+    /// The leg goes on in a part still to be told.
+    OnTheWay,
+    /// Round the pin, to leave it again.
+    Round,
+    /// Round the pin, inside the bight already there.
+    Inside,
+    /// Round the pin, outside the bight already there.
+    Outside,
+    /// At the pin where this pass began, and on into the next.
+    HomeAndOn,
+    /// At the pin where this pass began, to wait there until other strands are laid.
+    HomeToWait,
+    /// At the pin where the cord began: its end.
+    HomeToEnd,
+}
+
+/// A leg, or one part of a long one.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Plan, Script, What};
+///
+/// // The first leg of 5 lead 7 bight crosses nothing.
+/// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
+/// let found = script.steps().find_map(|step| match step.what {
+///     What::Lay(step) => Some(step),
+///     _ => None,
+/// });
+/// let step = found.unwrap();
+/// assert_eq!((step.leg.to.number, step.crossings.len()), (3, 0));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
+#[derive(Clone, Debug, PartialEq)]
+pub struct LayStep {
+    /// Which leg of which pass.
+    pub pass_leg: PassLeg,
+    /// How many strands the knot has.
+    pub strands: u16,
+    /// Legs in this strand's pass.
+    pub legs: u16,
+    /// The whole leg, from pin to pin.
+    pub leg: Leg,
+    /// Whole turns of the tube on the whole leg.
+    pub turns: u16,
+    /// The side to keep to in a later pass; none in the lead pass.
+    pub side: Option<Side>,
+    /// Which way the tyer works.
+    pub hand: Hand,
+    /// This part, 1 … `parts`.
+    pub part: u16,
+    /// Parts the leg is told in.
+    pub parts: u16,
+    /// Where the hand is when this part begins; none in the first.
+    pub landmark: Option<Landmark>,
+    /// The crossings of this part in the order they are met.
+    pub crossings: Vec<Crossing>,
+    /// How the part ends.
+    pub landing: Landing,
+    /// What the tyer calls the cord.
+    pub cord: Option<String>,
+}
+
+/// What should be seen after a round or a pass of a strand.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Plan, Script, What};
+///
+/// // After its first round the cord of 5 lead 7 bight is back at the bottom, at pin 6.
+/// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
+/// let found = script.steps().find_map(|step| match step.what {
+///     What::Check(step) => Some(step),
+///     _ => None,
+/// });
+/// let step = found.unwrap();
+/// assert_eq!((step.at.number, step.crossings), (6, Some(0)));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
+#[derive(Clone, Debug, PartialEq)]
+pub struct CheckStep {
+    /// The leg just laid.
+    pub after: PassLeg,
+    /// Rounds laid in this pass, of `rounds`.
+    pub round: u16,
+    /// Rounds in a pass of one strand.
+    pub rounds: u16,
+    /// Passes the tie is to have.
+    pub passes: u16,
+    /// How many strands the knot has.
+    pub strands: u16,
+    /// The pin where the cord stands now.
+    pub at: Pin,
+    /// Cords round each pin that this pass has reached.
+    pub cords: u16,
+    /// Crossings on the tube now, when all of them belong to this strand's lead pass.
+    pub crossings: Option<u32>,
+    /// Crossings between two neighbouring pins from rim to rim, once the whole knot is laid.
+    pub rows: u16,
+    /// The last leg, and what it crossed: so many cords over and so many under.
+    pub last: LastLeg,
+    /// Whether every strand has this many cords down by now.
+    pub is_whole: bool,
+}
+
+/// What the leg laid last should look like.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Plan, Script, What};
+///
+/// // Leg 2 met no cord.
+/// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
+/// let found = script.steps().find_map(|step| match step.what {
+///     What::Check(step) => Some(step),
+///     _ => None,
+/// });
+/// let step = found.unwrap();
+/// assert_eq!((step.last.over, step.last.under), (0, 0));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct LastLeg {
+    /// The leg that was laid last.
+    pub leg: Leg,
+    /// Crossings where it goes over.
+    pub over: u16,
+    /// Crossings where it goes under.
+    pub under: u16,
+}
+
+impl CheckStep {
+    /// Whether the pass is complete with this leg.
+    pub const fn ends_pass(&self) -> bool {
+        self.round == self.rounds
+    }
+}
