@@ -112,15 +112,7 @@ fn after_each_press_the_window_shows_all_of_the_step() {
     for number in 1..=8 {
         display.press("space");
         let step = heard(&service);
-        let mut looks = 0_u32;
-        wait_for(|| {
-            // A press that comes before the window has the keys is lost, and is pressed again.
-            looks += 1;
-            if looks.is_multiple_of(300) {
-                display.press("space");
-            }
-            (pane.look() != before).then_some(())
-        });
+        wait_for(|| (pane.look() != before).then_some(()));
         let shown = pane.settled();
         pane.paint_anew();
         // It goes through the other width, where nearly all of it is a little aside.

@@ -7,7 +7,14 @@ use std::io::{BufRead, BufReader, Read};
 use std::process::{Child, Command, Stdio};
 use std::sync::mpsc::{self, Receiver};
 use std::thread;
-use std::time::Duration;
+use std::time::{Duration, Instant};
+
+use x11rb::CURRENT_TIME;
+use x11rb::connection::Connection;
+use x11rb::protocol::Event;
+use x11rb::protocol::xproto::{
+    ChangeWindowAttributesAux, ClientMessageEvent, ConnectionExt, EventMask,
+};
 
 /// How long anything on the display may take before the test gives up.
 pub const DEADLINE: Duration = Duration::from_secs(60);
@@ -51,7 +58,8 @@ impl Display {
         &self.name
     }
 
-    /// Waits for a window of this title and gives it the keys.
+    /// Waits for a window of this title, gives it the keys, and waits until it knows: a press
+    /// from now on is for it.
     pub fn focus(&self, title: &str) {
         self.xdotool(&[
             "search",
@@ -62,6 +70,41 @@ impl Display {
             "windowfocus",
             "--sync",
         ]);
+        self.wait_until_heard();
+    }
+
+    /// Waits until the window with the keys has heard of everything that was sent to it so far.
+    /// It hears in order, and answers a ping in its turn (Extended Window Manager Hints 1.5,
+    /// `_NET_WM_PING`).
+    pub fn wait_until_heard(&self) {
+        let (server, screen) = x11rb::connect(Some(&self.name)).unwrap();
+        let root = server.setup().roots[screen].root;
+        let atom = |name: &[u8]| {
+            let asked = server.intern_atom(false, name).unwrap();
+            asked.reply().unwrap().atom
+        };
+        let (protocols, ping) = (atom(b"WM_PROTOCOLS"), atom(b"_NET_WM_PING"));
+        // Answers go to the root window.
+        let listen = ChangeWindowAttributesAux::new().event_mask(EventMask::SUBSTRUCTURE_NOTIFY);
+        let listening = server.change_window_attributes(root, &listen).unwrap();
+        listening.check().unwrap();
+        let window = server.get_input_focus().unwrap().reply().unwrap().focus;
+        let words = [ping, CURRENT_TIME, window, 0, 0];
+        let asked = ClientMessageEvent::new(32, window, protocols, words);
+        let sent = server.send_event(false, window, EventMask::NO_EVENT, asked);
+        sent.unwrap().check().unwrap();
+        let until = Instant::now() + DEADLINE;
+        loop {
+            match server.poll_for_event().unwrap() {
+                Some(Event::ClientMessage(answer)) if answer.data.as_data32() == words => return,
+                Some(_) => {}
+                None => {
+                    assert!(Instant::now() < until, "the window does not answer");
+                    // Between two looks, not instead of one.
+                    thread::sleep(Duration::from_millis(5));
+                }
+            }
+        }
     }
 
     /// Gives the keys to a window of another program.
