@@ -17,15 +17,16 @@ BINARY := $(TARGET)/release/marlinspeak
 ARTIFACTS := $(TARGET)/install-artifacts
 SUDO := $(shell [ "$$(id -u)" = 0 ] || echo sudo)
 
-# To build: a C linker, the headers of the speech client, of sound and of devices, and what
-# generates bindings from them.
-BUILD_PACKAGES := gcc libc6-dev pkg-config libspeechd-dev libclang-dev libasound2-dev libudev-dev
+# To build: a C linker, the headers of the speech client, of sound, of devices and of D-Bus, and
+# what generates bindings from them.
+BUILD_PACKAGES := gcc libc6-dev pkg-config libspeechd-dev libclang-dev libasound2-dev libudev-dev \
+	libdbus-1-dev
 # To run: the speech service with a voice, and what a window needs.
 RUN_PACKAGES := speech-dispatcher speech-dispatcher-espeak-ng espeak-ng \
 	libx11-6 libx11-xcb1 libxcursor1 libxi6 libxrandr2 libxkbcommon0 libxkbcommon-x11-0 \
 	libwayland-client0 libwayland-cursor0
 # To test: a display without a screen, hands for it, and those who read what is installed.
-TEST_PACKAGES := xvfb xdotool xinput appstream desktop-file-utils man-db
+TEST_PACKAGES := dbus-daemon xvfb xdotool xinput appstream desktop-file-utils man-db
 # To measure: a sound server that plays to nobody, and a recorder.
 BENCH_PACKAGES := pulseaudio pulseaudio-utils
 # To make a Debian package, and to try it.
@@ -65,12 +66,12 @@ test: test-packages
 
 check: build-packages
 	$(CARGO) fmt --check
-	$(CARGO) clippy --locked --all-targets -- -D warnings
+	$(CARGO) clippy --locked --all-targets --all-features -- -D warnings
 	$(CARGO) clippy --locked --all-targets --no-default-features -- -D warnings
 	RUSTDOCFLAGS="-D warnings" $(CARGO) doc --locked --no-deps --document-private-items
 
 bench: bench-packages
-	$(CARGO) bench --locked --bench table --bench app --bench live --bench whole
+	$(CARGO) bench --locked --features bench-tts --bench table --bench app --bench live --bench whole
 
 # What is behind the figures of computing and painting, part by part.
 bench-parts: build-packages
@@ -79,10 +80,10 @@ bench-parts: build-packages
 soak: test-packages
 	CUTS=200 $(CARGO) test --locked --test keeping no_power_cut
 
-# Writes the hashes of the pictured screens and the told scripts anew. Look at the screens and
+# Writes the pictured screens and the told scripts anew. Look at the screens and
 # read the scripts through before committing them.
 snapshots: build-packages
-	rm -f tests/data/snapshots/*.sha256
+	rm -f tests/data/snapshots/*.png
 	WRITE_SNAPSHOTS=1 $(CARGO) test --locked --test app looks
 	WRITE_SNAPSHOTS=1 $(CARGO) test --locked --test whole_script
 	WRITE_SNAPSHOTS=1 $(CARGO) test --locked --test fixtures

@@ -6,7 +6,7 @@ use std::fmt;
 use fluent::concurrent::FluentBundle;
 use fluent::{FluentArgs, FluentResource};
 use fluent_langneg::{NegotiationStrategy, negotiate_languages};
-use rust_embed::RustEmbed;
+use include_dir::{Dir, include_dir};
 use thiserror::Error;
 use unic_langid::LanguageIdentifier;
 
@@ -22,9 +22,8 @@ const FALLBACK: &str = "en";
 /// What stands in the place of a message that no language has.
 const NO_WORDS: &str = "There are no words for this here. The log file names what is missing.";
 
-#[derive(RustEmbed)]
-#[folder = "i18n/"]
-struct Assets;
+/// A folder for each language.
+static MESSAGES: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/i18n");
 
 /// A language that was asked for and is not there.
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
@@ -72,11 +71,11 @@ impl Words {
 
     /// The languages there are, English first.
     pub fn known() -> Vec<LanguageIdentifier> {
-        let mut tags: Vec<LanguageIdentifier> = Assets::iter()
-            .filter_map(|path| path.split('/').next().and_then(|tag| tag.parse().ok()))
+        let mut tags: Vec<LanguageIdentifier> = MESSAGES
+            .dirs()
+            .filter_map(|folder| folder.path().to_str()?.parse().ok())
             .collect();
         tags.sort_by_key(|tag| (*tag != fallback(), tag.to_string()));
-        tags.dedup();
         tags
     }
 
@@ -235,8 +234,8 @@ fn negotiated(
 
 /// The name that a language has for itself.
 pub(super) fn own_name(tag: &LanguageIdentifier) -> Option<String> {
-    let file = Assets::get(&format!("{tag}/language.ftl"))?;
-    let source = String::from_utf8_lossy(&file.data).into_owned();
+    let file = MESSAGES.get_file(format!("{tag}/language.ftl"))?;
+    let source = file.contents_utf8()?.to_owned();
     let mut bundle = FluentBundle::new_concurrent(vec![tag.clone()]);
     bundle
         .add_resource(FluentResource::try_new(source).ok()?)
@@ -256,11 +255,10 @@ fn bundle(tag: &LanguageIdentifier, locale: &LanguageIdentifier) -> FluentBundle
     // The marks that isolate an insert are for mixed writing directions; a voice stumbles
     // over them.
     bundle.set_use_isolating(false);
-    for path in Assets::iter().filter(|path| path.starts_with(&format!("{tag}/"))) {
-        let Some(file) = Assets::get(&path) else {
-            continue;
-        };
-        let source = String::from_utf8_lossy(&file.data).into_owned();
+    let folder = MESSAGES.get_dir(tag.to_string());
+    for file in folder.into_iter().flat_map(Dir::files) {
+        let path = file.path().display();
+        let source = String::from_utf8_lossy(file.contents()).into_owned();
         let resource = FluentResource::try_new(source).unwrap_or_else(|(resource, faults)| {
             log::error!("{path}: {faults:?}");
             debug_assert!(faults.is_empty(), "{path}: {faults:?}");

@@ -63,7 +63,9 @@ impl Sight {
         let laying =
             Laying::new(knot, self.passes, LayingOrder::default()).expect("passes in bounds");
         let legs = laying.legs();
-        let pass_leg = laying.nth_leg(legs / 2 + nth % (legs / 3)).expect("a leg of this tie");
+        let pass_leg = laying
+            .nth_leg(legs / 2 + nth % (legs / 3))
+            .expect("a leg of this tie");
         let viewport = Viewport::new(self.size.0, self.size.1);
         DisplayList::of(&Scene::build(
             self.view,
@@ -256,7 +258,12 @@ fn main() {
         });
         let skia = median(|nth| by_tiny_skia(list(nth), &palette, &mut pixmap));
         let vello = median(|nth| vello.paint(list(nth), &palette));
-        line(&format!("{}, first picture", sight.name), first, skia, vello);
+        line(
+            &format!("{}, first picture", sight.name),
+            first,
+            skia,
+            vello,
+        );
         line(&format!("{}, each next leg", sight.name), next, skia, vello);
     }
 }

@@ -1,7 +1,17 @@
 //! Keeping the screen lit while a tie is open.
 
+#[cfg_attr(target_os = "linux", path = "bus.rs")]
+#[cfg_attr(not(target_os = "linux"), path = "elsewhere.rs")]
+mod system;
+
 use std::sync::mpsc::{self, Receiver, Sender};
 use std::thread;
+
+use system::Request;
+
+/// What the system may show of whoever keeps the screen lit.
+const NAME: &str = "Marlinspeak";
+const REASON: &str = "A tie is open";
 
 /// Asks the system to leave the screen on; on a thread of its own, which holds the request.
 #[derive(Debug, Default)]
@@ -31,21 +41,13 @@ impl Awake {
 }
 
 fn hold(wishes: &Receiver<bool>, refused: &dyn Fn()) {
-    // Letting go of the guard takes the request back.
-    let mut guard = None;
+    let mut request = None;
     while let Ok(is_wanted) = wishes.recv() {
         if !is_wanted {
-            guard = None;
-        } else if guard.is_none() {
-            let asked = keepawake::Builder::default()
-                .display(true)
-                .idle(true)
-                .reason("A tie is open")
-                .app_name("Marlinspeak")
-                .app_reverse_domain("marlinspeak")
-                .create();
-            match asked {
-                Ok(granted) => guard = Some(granted),
+            request = None;
+        } else if request.is_none() {
+            match Request::make() {
+                Ok(granted) => request = Some(granted),
                 Err(error) => {
                     log::warn!("the screen is not kept on: {error}");
                     refused();

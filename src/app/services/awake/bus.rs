@@ -1,0 +1,175 @@
+//! The request over D-Bus: to the screen saver of the desktop (freedesktop.org, *Idle Inhibition
+//! Service* 0.1), and to the login manager, which would send an idle machine to sleep (systemd,
+//! *Inhibitor Locks*).
+
+use std::os::fd::OwnedFd;
+use std::time::Duration;
+
+use dbus::Error;
+
+use dbus::blocking::{Connection, Proxy};
+
+use super::{NAME, REASON};
+
+const SCREEN_SAVER: &str = "org.freedesktop.ScreenSaver";
+const LOGIN: &str = "org.freedesktop.login1";
+/// How long each may take to answer.
+const PATIENCE: Duration = Duration::from_secs(10);
+
+/// A request that was granted; dropping it takes it back.
+pub struct Request {
+    session: Connection,
+    cookie: u32,
+    /// The login manager holds its lock until this is closed.
+    _lock: OwnedFd,
+}
+
+impl Request {
+    /// Asks that the screen stays on.
+    ///
+    /// # Errors
+    /// What the bus, the screen saver or the login manager says.
+    pub fn make() -> Result<Self, Error> {
+        Self::make_on(Connection::new_session()?, &Connection::new_system()?)
+    }
+
+    fn make_on(session: Connection, system: &Connection) -> Result<Self, Error> {
+        let (cookie,) =
+            screen_saver(&session).method_call(SCREEN_SAVER, "Inhibit", (NAME, REASON))?;
+        let login = system.with_proxy(LOGIN, "/org/freedesktop/login1", PATIENCE);
+        let (lock,) = login.method_call(
+            "org.freedesktop.login1.Manager",
+            "Inhibit",
+            ("idle", NAME, REASON, "block"),
+        )?;
+        Ok(Self {
+            session,
+            cookie,
+            _lock: lock,
+        })
+    }
+}
+
+impl Drop for Request {
+    fn drop(&mut self) {
+        let asked: Result<(), Error> =
+            screen_saver(&self.session).method_call(SCREEN_SAVER, "UnInhibit", (self.cookie,));
+        if let Err(error) = asked {
+            // It ends at the latest with the connection.
+            log::warn!("the screen saver does not take the request back: {error}");
+        }
+    }
+}
+
+fn screen_saver(session: &Connection) -> Proxy<'_, &Connection> {
+    session.with_proxy(SCREEN_SAVER, "/org/freedesktop/ScreenSaver", PATIENCE)
+}
+
+#[cfg(test)]
+mod tests {
+    use std::io::{BufRead as _, BufReader, PipeReader, Read as _};
+    use std::process::{Child, Command, Stdio};
+    use std::sync::mpsc::{self, Receiver};
+    use std::thread;
+
+    use dbus::Message;
+    use dbus::channel::{Channel, MatchingReceiver as _, Sender as _};
+    use dbus::message::MatchRule;
+
+    use super::*;
+
+    const SOON: Duration = Duration::from_secs(30);
+
+    /// A bus of the test's own.
+    struct Bus {
+        daemon: Child,
+        address: String,
+    }
+
+    impl Bus {
+        fn start() -> Self {
+            let mut daemon = Command::new("dbus-daemon")
+                .args(["--session", "--nofork", "--print-address"])
+                .stdout(Stdio::piped())
+                .spawn()
+                .expect("dbus-daemon is installed");
+            let mut address = String::new();
+            let out = daemon.stdout.take().unwrap();
+            BufReader::new(out).read_line(&mut address).unwrap();
+            let address = address.trim().to_owned();
+            Self { daemon, address }
+        }
+
+        fn connect(&self) -> Connection {
+            let mut channel = Channel::open_private(&self.address).unwrap();
+            channel.register().unwrap();
+            channel.into()
+        }
+
+        /// Answers for the screen saver and the login manager. The answers are what they are
+        /// asked, and the other end of the lock that the login manager gives.
+        fn serve(&self) -> (Receiver<String>, PipeReader) {
+            let server = self.connect();
+            for name in [SCREEN_SAVER, LOGIN] {
+                server.request_name(name, false, false, true).unwrap();
+            }
+            let (tell, asked) = mpsc::channel();
+            let (end, lock) = std::io::pipe().unwrap();
+            let mut lock = Some(lock);
+            let take = move |call: Message, server: &Connection| {
+                let mut answer = call.method_return();
+                let heard = if let Ok((app, reason)) = call.read2::<&str, &str>() {
+                    if let Ok((_, _, why, mode)) = call.read4::<&str, &str, &str, &str>() {
+                        let lock = lock.take().expect("one lock");
+                        answer = answer.append1(OwnedFd::from(lock));
+                        format!("lock {app} for {reason}: {why}, {mode}")
+                    } else {
+                        answer = answer.append1(7_u32);
+                        format!("stay on for {app}: {reason}")
+                    }
+                } else {
+                    format!("take back {:?}", call.read1::<u32>())
+                };
+                server.send(answer).unwrap();
+                tell.send(heard).is_ok()
+            };
+            server.start_receive(MatchRule::new_method_call(), Box::new(take));
+            thread::spawn(move || while server.process(SOON).is_ok() {});
+            (asked, end)
+        }
+    }
+
+    impl Drop for Bus {
+        fn drop(&mut self) {
+            let _ = self.daemon.kill();
+            let _ = self.daemon.wait();
+        }
+    }
+
+    #[test]
+    fn the_screen_saver_and_the_login_manager_are_asked_and_told_when_it_is_over() {
+        let bus = Bus::start();
+        let (asked, mut lock) = bus.serve();
+        let request = Request::make_on(bus.connect(), &bus.connect()).unwrap();
+        assert_eq!(
+            [(); 2].map(|()| asked.recv_timeout(SOON).unwrap()),
+            [
+                "stay on for Marlinspeak: A tie is open",
+                "lock idle for Marlinspeak: A tie is open, block"
+            ]
+        );
+        drop(request);
+        let told = asked.recv_timeout(SOON).unwrap();
+        assert_eq!(told, "take back Ok(7)");
+        // The lock is open nowhere any more.
+        assert_eq!(lock.read(&mut [0]).unwrap(), 0);
+    }
+
+    #[test]
+    fn where_nobody_answers_it_is_refused() {
+        let bus = Bus::start();
+        let refused = Request::make_on(bus.connect(), &bus.connect());
+        let error = refused.err().expect("nobody is there to grant it");
+        assert!(error.to_string().contains(SCREEN_SAVER), "{error}");
+    }
+}
