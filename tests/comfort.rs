@@ -396,8 +396,8 @@ fn the_form_is_filled_in_by_ear_alone() {
     hands.press(tab());
     assert_eq!(
         hands.last_said(),
-        "Begin this tie: press the space bar. Escape leaves the form. 7 lead 6 bight: one strand, \
-         36 crossings, top pins staggered half way between the bottom ones."
+        "Begin this tie: press the space bar. Escape leaves the form. 7 lead 6 bight, one strand. \
+         Each top pin stands half a step to the left of the bottom pin of its number."
     );
     hands.press(SPACE);
     let begun = Plan::read("7", "6", "1", "1")

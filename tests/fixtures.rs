@@ -235,17 +235,17 @@ fn every_kind_of_step_is_among_them() {
     for phrase in [
         "Leave a tail of",
         "Ninth pass",
-        "once all round the tube",
-        "twice all round the tube",
+        "one full turn of the tube",
+        "two full turns of the tube",
         "you can count",
         "Take care: the object is",
         "Take care: the pins you named",
         "Take care: in this knot the cords cross",
         "strip of paper",
-        "millimetre hex key",
-        "inch hex key",
-        "draw about",
-        "Heat burns",
+        "the hex key of 2 millimetres",
+        "sixty-fourths of an inch",
+        "pull out about",
+        "Careful: hot",
     ] {
         assert!(said.iter().any(|said| said.contains(phrase)), "{phrase}");
     }

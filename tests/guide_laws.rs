@@ -308,9 +308,9 @@ proptest! {
             prop_assert_eq!((check.round, check.rounds), (last.leg / 2, walk.per_trip / 2));
             prop_assert_eq!((check.at, check.last.leg.to), (last.to, last.to));
             prop_assert_eq!(check.last.leg.from, last.from);
-            let (over, under): (Vec<&Met>, Vec<&Met>) = last.met.iter().partition(|met| met.over);
-            prop_assert_eq!(usize::from(check.last.over), over.len());
-            prop_assert_eq!(usize::from(check.last.under), under.len());
+            let told: Vec<bool> = check.last.crossings.iter().map(|met| met.over).collect();
+            let met: Vec<bool> = last.met.iter().map(|met| met.over).collect();
+            prop_assert_eq!(told, met);
             // Every crossing that was made lies there, each as many times as cords were met.
             let made: u32 = legs.iter().flat_map(|laid| &laid.met).map(|met| u32::from(met.cords)).sum();
             let is_alone = last.pass == 1 && check.strands == 1;

@@ -83,8 +83,8 @@ fn canvas_and_painter_agree() {
                 if leads < 40 {
                     picture = picture.by_shapes_up_to(usize::MAX);
                 }
-                if view == View::RoundTheTube {
-                    picture = picture.round();
+                if view == View::RolledOut {
+                    picture = picture.rolled_out();
                 }
                 picture.show(Some(subject.clone()));
                 let canvas = pane.paint::<()>(picture.view(), &theme);
@@ -111,7 +111,7 @@ fn canvas_and_painter_agree() {
 fn shown_as_an_image_the_picture_is_the_same() {
     let plan = plan(9, 10, 2, "1");
     let (subject, moment) = subject(&plan, 40);
-    let mut picture = PictureView::default().by_shapes_up_to(0);
+    let mut picture = PictureView::default().rolled_out().by_shapes_up_to(0);
     picture.show(Some(subject));
     let shown = Pane::new(800, 500).paint::<()>(picture.view(), &app::theme());
     let scene = Scene::build(

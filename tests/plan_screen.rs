@@ -160,7 +160,7 @@ fn what_is_wrong_stands_beside_its_field_and_is_said() {
         (
             SetupField::Rows,
             "12",
-            "Rows belong to a tube and none is given: add its diameter, such as 40mm.",
+            "Rows belong to a tube and none is given: add its diameter, such as 45mm.",
         ),
     ] {
         let mut hands = open(folder.path());
@@ -199,9 +199,9 @@ fn enter_takes_the_knot_and_leads_through_the_rig_first() {
     assert!(
         hands
             .last_said()
-            .starts_with("For the bag, item 1 of 6: the tube, 40 millimetres")
+            .starts_with("You will need, 1 of 6: the tube, 40 millimetres")
     );
-    assert!(hands.sees("Kit, item 1 of 6"));
+    assert!(hands.sees("What you need, 1 of 6"));
     for _ in 0..6 {
         press(&mut hands, SPACE);
     }

@@ -34,8 +34,8 @@ fn at(folder: &TempDir, knot: [&str; 4], steps: usize, letters: &str) -> Hands {
 #[ignore = "writes into resources/: make pictures"]
 fn the_pictures_of_the_readme() {
     for (name, knot, steps, letters) in [
-        ("tying.png", ["5", "6", "1", "1"], 14, ""),
-        ("round.png", ["5", "6", "2", "1"], 20, "vf"),
+        ("tying.png", ["5", "7", "1", "1"], 16, ""),
+        ("round.png", ["5", "7", "2", "1"], 23, "f"),
     ] {
         let folder = TempDir::new().unwrap();
         let hands = at(&folder, knot, steps, letters);

@@ -427,7 +427,7 @@ fn bad_input_gets_one_sentence() {
         (
             "strip",
             &["--tube", "thick"],
-            "“thick” is not a tube: give its diameter, such as 40mm. Tubes that you keep by name can be given too; none is kept yet.",
+            "“thick” is not a tube: give its diameter, such as 45mm. Tubes that you keep by name can be given too; none is kept yet.",
         ),
         (
             "strip",
@@ -442,7 +442,7 @@ fn bad_input_gets_one_sentence() {
         (
             "card",
             &["--rows", "12"],
-            "Rows belong to a tube and none is given: add its diameter, such as 40mm.",
+            "Rows belong to a tube and none is given: add its diameter, such as 45mm.",
         ),
         (
             "card",
@@ -457,7 +457,7 @@ fn bad_input_gets_one_sentence() {
         (
             "card",
             &["--tube", "48mm", "--rows", "a"],
-            "Rows are whole numbers of holes and “a” is something else: give one for each row of a ring, such as 12,16.",
+            "Rows are whole numbers of holes and “a” is something else: give one for each row of a ring, such as 14,20.",
         ),
     ];
     for (kind, more, sentence) in cases {

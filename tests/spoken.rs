@@ -46,24 +46,25 @@ fn pin(pin: Pin) -> spoken::Pin {
 fn meant(lay: &LayStep, detail: Detail) -> Spoken {
     let is_full = detail != Detail::Brief;
     let is_first = lay.part == 1;
-    // Right of a cord that travels to the right is below it, going up as going down.
+    // Right of a cord that travels to the right is towards the bottom, going up as going down.
     let lane = lay.side.map(|side| match (side, lay.hand) {
-        (Side::Right, Hand::Right) | (Side::Left, Hand::Left) => Lane::Below,
-        _ => Lane::Above,
+        (Side::Right, Hand::Right) | (Side::Left, Hand::Left) => Lane::Bottom,
+        _ => Lane::Top,
     });
+    // In brief the screen and the landing say it.
+    let lane = lane.filter(|_| detail != Detail::Brief);
     let strand = (lay.strands > 1).then_some(lay.pass_leg.strand.into());
     // In the lead pass of one strand there is but one cord in sight.
     let is_named = is_full && (lay.pass_leg.pass > 1 || strand.is_some());
     let met = lay.crossings.iter().map(|crossing| Met {
         over: crossing.over,
         cords: crossing.cords.into(),
-        of: (detail == Detail::Teach).then(|| (pin(crossing.of.from), pin(crossing.of.to))),
     });
     Spoken {
-        pass: (is_full || lay.pass_leg.pass > 1).then_some(lay.pass_leg.pass.into()),
+        pass: (lay.pass_leg.pass > 1).then_some(lay.pass_leg.pass.into()),
         strand,
         cord: lay.cord.clone().filter(|_| is_named),
-        leg: is_full.then_some((lay.pass_leg.leg.into(), lay.legs.into())),
+        leg: lay.pass_leg.leg.into(),
         part: (lay.part.into(), lay.parts.into()),
         from: pin(lay.leg.from),
         to: pin(lay.leg.to),
@@ -193,21 +194,26 @@ fn a_knot_of_long_legs_is_spoken_alike_however_it_is_told() {
     }
 }
 
-/// Everything that is spoken while a knot is tied, in the words that teach.
-fn taught(tag: &str, counts: [u16; 3], at_once: AtOnce) -> Vec<String> {
+/// Everything that is spoken while a knot is tied.
+fn taught(tag: &str, counts: [u16; 3], at_once: AtOnce, detail: Detail) -> Vec<String> {
     let [leads, bights, passes] = counts;
     let knot = Knot::new(leads, bights, Weave::default()).unwrap();
     let plan = Plan::new(knot, passes, Side::Right, Hand::Right).unwrap();
-    let (script, words) = (Script::new(plan, at_once), in_words(tag, Detail::Teach));
+    let (script, words) = (Script::new(plan, at_once), in_words(tag, detail));
     let steps = script.places().filter_map(|place| script.step(place));
-    steps.map(|step| words.say(&step).into()).collect()
+    steps.map(|step| words.say(&step).to_string()).collect()
 }
 
-/// Every language, with little and much told at once.
-fn every_telling() -> impl Iterator<Item = (String, AtOnce)> {
+/// Every language in every depth, with little and much told at once.
+fn every_telling() -> impl Iterator<Item = (String, AtOnce, Detail)> {
     let ways = [AtOnce::UpTo(1), AtOnce::UpTo(3), AtOnce::WholeLeg];
     let all = tags().into_iter();
-    all.flat_map(move |tag| ways.map(|way| (tag.clone(), way)))
+    all.flat_map(move |tag| {
+        ways.into_iter().flat_map(move |way| {
+            let tag = tag.clone();
+            Detail::ALL.into_iter().map(move |detail| (tag.clone(), way, detail))
+        })
+    })
 }
 
 /// The table names its sources. Its one bight knots are no ring knots here.
@@ -225,9 +231,9 @@ fn the_words_alone_tie_every_knot_of_the_table() {
             continue;
         }
         let name = row[4];
-        for (tag, at_once) in every_telling() {
-            let said = taught(&tag, [leads, bights, 1], at_once);
-            let document = heard::document(&tag, &said).unwrap();
+        for (tag, at_once, detail) in every_telling() {
+            let said = taught(&tag, [leads, bights, 1], at_once, detail);
+            let document = heard::document(&tag, &said, depth(detail)).unwrap();
             let diagram = Diagram::of_lead_pass(&document).unwrap();
             assert_eq!(diagram.crossings().to_string(), row[2], "{name}");
             assert_eq!(diagram.strands().to_string(), row[3], "{name}");
@@ -247,8 +253,10 @@ fn the_words_alone_tie_the_finished_cable() {
     let knots = [(3, 4, 2), (4, 3, 3), (5, 6, 2), (3, 3, 2), (7, 2, 2)];
     for tag in tags() {
         for (leads, bights, passes) in knots {
-            let said = taught(&tag, [leads, bights, passes], AtOnce::UpTo(2));
-            let document = heard::document(&tag, &said).unwrap();
+            // In every depth by turns.
+            let detail = Detail::ALL[usize::from(leads + bights) % 3];
+            let said = taught(&tag, [leads, bights, passes], AtOnce::UpTo(2), detail);
+            let document = heard::document(&tag, &said, depth(detail)).unwrap();
             let single = Diagram::of_lead_pass(&document).unwrap();
             let cable = Diagram::of_cable(&document).unwrap();
             let passes = usize::from(passes);

@@ -64,8 +64,8 @@ fn the_document_has_its_fixed_form() {
                     "from": { "rim": "top", "pin": 3 }, "to": { "rim": "bottom", "pin": 6 } } },
             ],
             "side": null,
-            "say": "Leg 7 of 12. From bottom pin 4 go up and to the right, to top pin 6. On the \
-                    way: over 1 cord, then under 1 cord. Round top pin 6.",
+            "say": "Leg 7. From bottom pin 4, up and right to top pin 6. Over 1 cord, under 1. Then \
+                    round top pin 6.",
             "show": "Bottom 4 up to top 6 ↗\nOVER 1, under 1\nRound top 6",
         })
     );
@@ -76,10 +76,9 @@ fn the_document_has_its_fixed_form() {
     assert_eq!(followed["side"], "right");
     assert_eq!(
         followed["say"],
-        "Second pass, leg 4 of 12. From top pin 2 go down and to the right, to bottom pin 5, \
-         keeping below the cord already there. On the way: over 2 cords, then under 1 \
-         cord, then over 1 cord, then under 1 cord. At bottom pin 5 turn outside the bight \
-         already there."
+        "Pass 2, leg 4. From top pin 2, down and right to bottom pin 5, on the bottom-ring side of \
+         the first cord. Over 2 cords, under 1, over 1, under 1. Turn outside the loop at bottom \
+         pin 5."
     );
     for (index, step) in steps.iter().enumerate() {
         assert_eq!(step["number"], index + 1);
@@ -109,10 +108,9 @@ fn a_long_leg_comes_in_parts_that_say_where_the_hand_is() {
     }
     assert_eq!(
         last[2]["say"],
-        "Leg 8 of 8, part 3 of 5, from top pin 2 down to bottom pin 1. The cord is about a third \
-         of the way down, just past top pin 2, and has been once round the tube. It goes on down \
-         and to the right. On the way: over 1 cord, then under 1 cord, then over 1 cord, then \
-         under 1 cord. Hold it there."
+        "Leg 8, part 3 of 5, from top pin 2 down to bottom pin 1. You are about a third of the \
+         way down, just past top pin 2, once round the tube so far. Go on down and right. Over 1 \
+         cord, under 1, over 1, under 1. Hold it there."
     );
 }
 
@@ -165,8 +163,8 @@ fn the_text_tells_the_same_steps_to_a_reader() {
     let output = marlinspeak(&["steps", "--leads", "3", "--bights", "4"]);
     let text = String::from_utf8(output.stdout).unwrap();
     assert!(text.starts_with(
-        "3 lead 4 bight: one strand, 8 crossings, top pins staggered half way between the bottom \
-         ones.\n"
+        "3 lead 4 bight, one strand. Each top pin stands half a step to the right of the bottom \
+         pin of its number.\n"
     ));
     let line = text
         .lines()
@@ -232,7 +230,7 @@ fn each_thing_wrong_with_a_knot_has_its_sentence() {
         (
             knot(&["--leads", "5"]),
             "The number of bights is missing: add --bights with a number from 2 to 999, such as \
-             --bights 6.",
+             --bights 7.",
         ),
         (
             knot(&["--leads", "5", "--bights", "6", "--weave", "ouo"]),
@@ -301,7 +299,7 @@ fn each_slip_of_the_command_line_has_its_sentence() {
         (
             &["--leads", "5", "steps", "--bights", "6"],
             "Options that name a knot come after the command: write “marlinspeak steps --leads 5 \
-             --bights 6”.",
+             --bights 7”.",
         ),
         (
             &["steps", "--lead", "5", "--lang", "de"],

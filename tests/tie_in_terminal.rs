@@ -311,6 +311,6 @@ fn with_nothing_to_take_up_it_says_what_to_try() {
     assert_eq!(
         String::from_utf8_lossy(&output.stderr).trim_end(),
         "No tie is waiting to be taken up: name a knot, such as “marlinspeak tie --leads 3 \
-         --bights 4”."
+         --bights 5”."
     );
 }

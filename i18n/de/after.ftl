@@ -26,11 +26,11 @@ lift-say-brief = { $task ->
     }
 
 lift-say-teach = { $task ->
-        [secure] Alles liegt. Bevor du den Knoten abhebst, markiere Fuß-Bucht 1 mit einem Stück Klebeband: Sind die Stifte heraus, sieht eine Bucht aus wie die andere, und von dieser zählst du. Sieh zu, dass { $ends ->
+        [secure] Alles liegt. Bevor du den Knoten abhebst, markiere Fuß-Bucht 1 mit einem Stück Klebeband: Sind die Stifte heraus, sieht eine Bucht aus wie die andere, und ab der markierten zählst du. Sieh zu, dass { $ends ->
             [2] keines der beiden Enden
            *[other] keines der { $ends } Enden
         } zurückrutschen kann.
-        [top-pins] Nimm die { $bights } Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale. Ein Stift ist ein Gewindestift: Löse ihn mit seinem Sechskantschlüssel, dann dreh ihn von Hand heraus. Die Buchten bleiben, wo sie sind, denn die Kreuzungen halten sie.
+        [top-pins] Nimm die { $bights } Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale. Die Buchten bleiben, wo sie sind, denn die Kreuzungen halten sie.
         [slide-ring] Zieh den Kopf-Ring vom Rohr ab. Zieh langsam, damit er keine Bucht mitnimmt.
         [bottom-pins] Halte den Knoten mit einer Hand, damit er nicht aufspringt, und nimm die { $bights } Stifte am Fuß heraus.
        *[slip-off] Schieb den Knoten zum Kopf hin vom Rohr und auf den Gegenstand, genau so herum wie auf dem Rohr, ohne dass er sich verdreht. Er ist locker, und das muss er sein. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.
@@ -61,94 +61,121 @@ lift-show-note = { $task ->
 
 # Example: Runde 1 von 3. Beginne am stehenden Ende. Bahn 1 von 12, von Fuß-Bucht 1 hoch zu
 # Kopf-Bucht 3: Hol etwa 9 Millimeter Lose heraus und gib sie weiter. Das macht 9 Millimeter in der Hand.
-fair-say = Runde { $round } von { $rounds }{ $strands ->
-        [one] { "" }
-       *[other] , Strang { $strand }
-    }{ $named ->
-        [yes] , „{ $cord }“
-       *[no] { "" }
-    }{ $passes ->
-        [one] { "" }
-       *[other] , Durchgang { $pass }
-    }. { $first ->
-        [yes] Beginne am stehenden Ende.
-       *[no] { "" }
-    } Bahn { $leg } von { $legs }, von { $heading ->
-        [falling] Kopf-Bucht { $from } hinab zu Fuß-Bucht { $to }
-       *[rising] Fuß-Bucht { $from } hoch zu Kopf-Bucht { $to }
-    }: { $known ->
-        [yes] Hol etwa { $draw } Lose heraus und gib sie weiter. Das macht { $gathered } in der Hand.
-       *[no] Hol Lose heraus, nur so viel, dass die Kreuzungen bleiben, wo sie sind, und gib sie weiter.
-    } { $last ->
-        [yes] Die Schnur endet hier: Lass heraushängen, was du herausgeholt hast.
-       *[no] { "" }
+fair-say = { $whole ->
+        [yes] Durchholen, Mal { $round } von { $rounds }. Beginne am stehenden Ende und folge der Schnur den ganzen Weg. { $known ->
+            [yes] Hol aus jeder Bahn Lose heraus, etwa { $draw }
+           *[no] Hol aus jeder Bahn ein wenig Lose heraus
+        }, und schieb sie in die nächste weiter, { $round-legs } Bahnen, bis sie am Arbeitsende herauskommt.
+       *[no] Runde { $round } von { $rounds }{ $strands ->
+            [one] { "" }
+           *[other] , Strang { $strand }
+        }{ $named ->
+            [yes] , „{ $cord }“
+           *[no] { "" }
+        }{ $passes ->
+            [one] { "" }
+           *[other] , Durchgang { $pass }
+        }. { $first ->
+            [yes] Beginne am stehenden Ende.
+           *[no] { "" }
+        } Bahn { $leg } von { $legs }, von { $heading ->
+            [falling] Kopf-Bucht { $from } hinab zu Fuß-Bucht { $to }
+           *[rising] Fuß-Bucht { $from } hoch zu Kopf-Bucht { $to }
+        }: { $known ->
+            [yes] Hol etwa { $draw } Lose heraus und gib sie weiter. Das macht { $gathered } in der Hand.
+           *[no] Hol Lose heraus, nur so viel, dass die Kreuzungen bleiben, wo sie sind, und gib sie weiter.
+        } { $last ->
+            [yes] Die Schnur endet hier: Lass heraushängen, was du herausgeholt hast.
+           *[no] { "" }
+        }
     }
 
-fair-say-brief = Runde { $round } von { $rounds }{ $strands ->
-        [one] { "" }
-       *[other] , Strang { $strand }
-    }{ $passes ->
-        [one] { "" }
-       *[other] , Durchgang { $pass }
-    }. { $heading ->
-        [falling] Kopf-Bucht { $from }, hinab zu Fuß-Bucht { $to }
-       *[rising] Fuß-Bucht { $from }, hoch zu Kopf-Bucht { $to }
-    }: { $known ->
-        [yes] Hol { $draw }.
-       *[no] Hol die Lose.
-    } { $last ->
-        [yes] Lass sie heraushängen.
-       *[no] { "" }
+fair-say-brief = { $whole ->
+        [yes] Durchholen, Mal { $round } von { $rounds }: ab dem stehenden Ende, aus jeder Bahn { $known ->
+            [yes] { $draw }
+           *[no] ein wenig
+        }.
+       *[no] Runde { $round } von { $rounds }{ $strands ->
+            [one] { "" }
+           *[other] , Strang { $strand }
+        }{ $passes ->
+            [one] { "" }
+           *[other] , Durchgang { $pass }
+        }. { $heading ->
+            [falling] Kopf-Bucht { $from }, hinab zu Fuß-Bucht { $to }
+           *[rising] Fuß-Bucht { $from }, hoch zu Kopf-Bucht { $to }
+        }: { $known ->
+            [yes] Hol { $draw }.
+           *[no] Hol die Lose.
+        } { $last ->
+            [yes] Lass sie heraushängen.
+           *[no] { "" }
+        }
     }
 
-fair-say-teach = Runde { $round } von { $rounds }{ $strands ->
-        [one] { "" }
-       *[other] , Strang { $strand }
-    }{ $named ->
-        [yes] , „{ $cord }“
-       *[no] { "" }
-    }{ $passes ->
-        [one] { "" }
-       *[other] , Durchgang { $pass }
-    }. { $first ->
-        [yes] { $round ->
-            [1] { $strand ->
-                [1] { $pass ->
-                    [1] Durchholen heißt, den Knoten gleichmäßig zu machen: Geh vom stehenden Ende an der Schnur entlang, und hol aus jeder Bahn ein wenig Lose, also das, was die Schnur dort zu lang ist. Das geht in mehreren Runden, damit keine Bahn stramm ist, bevor ihre Nachbarn an der Reihe waren.
+fair-say-teach = { $whole ->
+        [yes] Durchholen, Mal { $round } von { $rounds }. Beginne am stehenden Ende und folge der Schnur den ganzen Weg. Heb jede Bahn mit dem Marlspieker an, { $known ->
+            [yes] hol Lose heraus, etwa { $draw }
+           *[no] hol ein wenig Lose heraus
+        }, und schieb sie in die nächste weiter, { $round-legs } Bahnen. Zieh keine Bahn fest, bevor ihre Nachbarn so weit sind. Mit Weniger auf einmal kommt Bahn für Bahn.
+       *[no] Runde { $round } von { $rounds }{ $strands ->
+            [one] { "" }
+           *[other] , Strang { $strand }
+        }{ $named ->
+            [yes] , „{ $cord }“
+           *[no] { "" }
+        }{ $passes ->
+            [one] { "" }
+           *[other] , Durchgang { $pass }
+        }. { $first ->
+            [yes] { $round ->
+                [1] { $strand ->
+                    [1] { $pass ->
+                        [1] Durchholen heißt, den Knoten gleichmäßig zu machen: Geh vom stehenden Ende an der Schnur entlang, und hol aus jeder Bahn ein wenig Lose, also das, was die Schnur dort zu lang ist. Das geht in mehreren Runden, damit keine Bahn stramm ist, bevor ihre Nachbarn an der Reihe waren.
+                       *[other] { "" }
+                    }
                    *[other] { "" }
                 }
                *[other] { "" }
-            }
-           *[other] { "" }
-        } Beginne am stehenden Ende.
-       *[no] { "" }
-    } Bahn { $leg } von { $legs }, von { $heading ->
-        [falling] Kopf-Bucht { $from } hinab zu Fuß-Bucht { $to }
-       *[rising] Fuß-Bucht { $from } hoch zu Kopf-Bucht { $to }
-    }: Heb sie mit dem Marlspieker an, { $known ->
-        [yes] hol etwa { $draw } Lose heraus, und gib sie an der Schnur entlang weiter. Das macht { $gathered } in der Hand.
-       *[no] hol Lose heraus, nur so viel, dass die Kreuzungen bleiben, wo sie sind, und gib sie an der Schnur entlang weiter.
-    } { $last ->
-        [yes] Die Schnur endet hier: Lass heraushängen, was du herausgeholt hast.
-       *[no] { "" }
+            } Beginne am stehenden Ende.
+           *[no] { "" }
+        } Bahn { $leg } von { $legs }, von { $heading ->
+            [falling] Kopf-Bucht { $from } hinab zu Fuß-Bucht { $to }
+           *[rising] Fuß-Bucht { $from } hoch zu Kopf-Bucht { $to }
+        }: Heb sie mit dem Marlspieker an, { $known ->
+            [yes] hol etwa { $draw } Lose heraus, und gib sie an der Schnur entlang weiter. Das macht { $gathered } in der Hand.
+           *[no] hol Lose heraus, nur so viel, dass die Kreuzungen bleiben, wo sie sind, und gib sie an der Schnur entlang weiter.
+        } { $last ->
+            [yes] Die Schnur endet hier: Lass heraushängen, was du herausgeholt hast.
+           *[no] { "" }
+        }
     }
 
 # Example: Fuß 1 hoch zu Kopf 3
-fair-show = { $heading ->
-        [falling] Kopf { $from } hinab zu Fuß { $to }
-       *[rising] Fuß { $from } hoch zu Kopf { $to }
+fair-show = { $whole ->
+        [yes] Durchholen, Mal { $round } von { $rounds }
+       *[no] { $heading ->
+            [falling] Kopf { $from } hinab zu Fuß { $to }
+           *[rising] Fuß { $from } hoch zu Kopf { $to }
+        }
     }
 
 # Example: Hol etwa 9 mm; 18 mm in der Hand
-fair-show-note = { $known ->
-        [yes] Hol etwa { $draw }; { $gathered } in der Hand
-       *[no] Hol die Lose und gib sie weiter
-    } { $first ->
-        [yes] (beginne am stehenden Ende)
-       *[no] { "" }
-    } { $last ->
-        [yes] (lass sie heraushängen)
-       *[no] { "" }
+fair-show-note = { $whole ->
+        [yes] Aus jeder Bahn { $known ->
+            [yes] etwa { $draw }
+           *[no] ein wenig
+        }, { $round-legs } Bahnen ab dem stehenden Ende. [ Bahn für Bahn
+       *[no] { $known ->
+            [yes] Hol etwa { $draw }; { $gathered } in der Hand
+           *[no] Hol die Lose und gib sie weiter
+        } { $first ->
+            [yes] (beginne am stehenden Ende)
+           *[no] { "" }
+        } { $last ->
+            [yes] (lass sie heraushängen)
+           *[no] { "" }
+        }
     }
 
 ## Finishing. $task: tuck, trim, seal or done. $end: working or standing. $pin: the bottom bight where
@@ -182,7 +209,7 @@ finish-say = { $task ->
             [2] doppelt.
             [3] dreifach.
            *[other] { $passes } Durchgänge.
-        } Du hast etwas Gutes gemacht, und es wird lange halten. Schreib auf, was du gebraucht hast, für das nächste Mal.
+        } Das ist eine gute Arbeit, und sie wird lange halten. Schreib auf, was du gebraucht hast, für das nächste Mal.
     }
 
 finish-say-brief = { $task ->
@@ -236,7 +263,7 @@ finish-say-teach = { $task ->
             [2] doppelt.
             [3] dreifach.
            *[other] { $passes } Durchgänge.
-        } Du hast etwas Gutes gemacht, und es wird lange halten. Schreib auf, welche Schnur du genommen hast und wie breit der Knoten geworden ist, für das nächste Mal.
+        } Das ist eine gute Arbeit, und sie wird lange halten. Schreib auf, welche Schnur du genommen hast und wie breit der Knoten geworden ist, für das nächste Mal.
     }
 
 finish-show = { $task ->
@@ -265,8 +292,8 @@ finish-show-note = { $task ->
 caution-say = { $caution ->
         [pins] Achte auf die Stifte: Sie stehen vor, also halte Augen und Handflächen von ihnen fern.
         [blades] Schneide und stich immer vom Körper weg, die andere Hand hinter der Klinge oder der Spitze.
-        [heat] Hitze verbrennt. Öffne ein Fenster, halte die Flamme fern vom Knoten und von allem, was brennt, und fass das Ende nicht an, bis es kalt ist: Geschmolzene Schnur klebt an der Haut. Ein verschweißtes Ende kann scharf sein.
-        [load] Der Knoten bekleidet und schmückt. Lass ihn nie einen Menschen oder eine Last halten; wo etwas halten muss, gelten die Regeln des Ortes, und es ist Sache der Leute, die dafür zugelassen sind.
+        [heat] Vorsicht, heiß. Öffne ein Fenster, halte die Flamme fern vom Knoten und von allem, was brennt, und fass das Ende nicht an, bis es kalt ist: Geschmolzene Schnur klebt an der Haut. Ein verschweißtes Ende kann scharf sein.
+        [load] Der Knoten bekleidet und schmückt. Lass ihn nie einen Menschen oder eine Last halten; wo etwas halten muss, beachte die örtlichen Vorschriften und frag Fachleute.
         [children] Halte Schnüre, Stifte und kleine Teile von kleinen Kindern fern, und lass nie eine Schnur um einen Hals.
        *[rest] Gönn deinen Händen ab und zu eine Pause.
     }
@@ -274,8 +301,8 @@ caution-say = { $caution ->
 caution-show = { $caution ->
         [pins] Stifte stehen vor: Achte auf Augen und Handflächen.
         [blades] Schneide und stich immer vom Körper weg.
-        [heat] Lüften. Fern von allem, was brennt. Geschmolzene Schnur klebt und verbrennt: abkühlen lassen. Verschweißte Enden können scharf sein.
-        [load] Nur Zierde: nie für einen Menschen oder eine Last. Wo etwas halten muss, gelten die Regeln des Ortes und die Leute, die dafür zugelassen sind.
+        [heat] Lüften. Fern von allem, was brennt. Geschmolzene Schnur klebt auf der Haut und macht Brandwunden: abkühlen lassen. Verschweißte Enden können scharf sein.
+        [load] Nur Zierde: nie für einen Menschen oder eine Last. Wo etwas halten muss: örtliche Vorschriften beachten, Fachleute fragen.
         [children] Schnüre, Stifte und kleine Teile von kleinen Kindern fernhalten; nie eine Schnur um einen Hals.
        *[rest] Gönn deinen Händen ab und zu eine Pause.
     }

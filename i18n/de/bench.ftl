@@ -84,20 +84,20 @@ ask-length-range = { $asking ->
 
 ## Rows, threads and names
 
-ask-rows-unreadable = Lochreihen werden mit ganzen Zahlen von Löchern angegeben, und „{ $given }“ ist etwas anderes: Gib eine Zahl für jede Reihe eines Rings an, etwa 12,16.
+ask-rows-unreadable = Lochreihen werden mit ganzen Zahlen von Löchern angegeben, und „{ $given }“ ist etwas anderes: Gib eine Zahl für jede Reihe eines Rings an, etwa 14,20.
 # $counted: rows or holes.
 ask-count-range = { $counted ->
         [rows] Ein Ring hat { $least } bis { $most } Reihen, und { $given } sind zu viele: Gib weniger an.
-       *[holes] Eine Reihe hat { $least } bis { $most } Löcher, und { $given } ist keine solche Zahl: Gib die Löcher jeder Reihe an, etwa 12,16.
+       *[holes] Eine Reihe hat { $least } bis { $most } Löcher, und { $given } ist keine solche Zahl: Gib die Löcher jeder Reihe an, etwa 14,20.
     }
 # $known: the threads there are.
-ask-thread-unknown = Das Gewinde „{ $given }“ ist nicht bekannt: Möglich sind { $known }; versuch es mit #8 oder M4.
+ask-thread-unknown = Das Gewinde „{ $given }“ ist nicht bekannt: Möglich sind { $known }; versuch es mit M4 oder M5.
 
 ask-missing = { $asking ->
         [object] Der Gegenstand fehlt: Gib an, wie dick er ist, etwa --object 30mm, oder miss rundherum, etwa --girth 94mm.
         [cover] Die zu bedeckende Länge fehlt: Füge sie hinzu, etwa --cover 30mm.
         [cord] Die Schnur fehlt: Füge ihre Dicke hinzu, etwa --cord 4mm.
-       *[tube] Das Rohr fehlt: Füge seinen Durchmesser hinzu, etwa --tube 40mm.
+       *[tube] Das Rohr fehlt: Füge seinen Durchmesser hinzu, etwa --tube 45mm.
     }
 ask-object-twice = Der Gegenstand ist mit Durchmesser und mit Umfang angegeben: Gib nur eines von beiden an.
 # $given: what was typed.
@@ -115,15 +115,15 @@ ask-without-tube = { $asking ->
         [ring-width] Eine Ringbreite gehört zu einem Rohr, und es ist keines angegeben
         [tube-length] Eine Rohrlänge gehört zu einem Rohr mit Durchmesser, und es ist keines angegeben
        *[wall] Eine Wandstärke gehört zu einem Rohr, und es ist keines angegeben
-    }: Füge seinen Durchmesser hinzu, etwa 40mm.
-ask-without-rings = Eine Ringbreite gehört zu Ringen, und es sind keine angegeben: Füge ihre Lochreihen hinzu, etwa --rows 12.
+    }: Füge seinen Durchmesser hinzu, etwa 45mm.
+ask-without-rings = Eine Ringbreite gehört zu Ringen, und es sind keine angegeben: Füge ihre Lochreihen hinzu, etwa --rows 14,20.
 # $standards: designations with a diameter. $kept: names of cords, or none.
 ask-cord-unknown = „{ $given }“ ist keine Schnur: Gib ihre Dicke an, etwa 4mm, oder eine genormte Schnur ({ $standards }){ $kept ->
         [none] . Auch Schnüre, die unter einem Namen gemerkt sind, lassen sich angeben; noch ist keine gemerkt.
        *[other] , oder eine gemerkte: { $kept }.
     }
 ask-cord-unmeasured = Für die Schnur { $designation } ist keine Dicke veröffentlicht: Miss deine und gib das an, etwa 4mm.
-ask-tube-unknown = „{ $given }“ ist kein Rohr: Gib seinen Durchmesser an, etwa 40mm{ $kept ->
+ask-tube-unknown = „{ $given }“ ist kein Rohr: Gib seinen Durchmesser an, etwa 45mm{ $kept ->
         [none] . Auch Rohre, die unter einem Namen gemerkt sind, lassen sich angeben; noch ist keines gemerkt.
        *[other] , oder ein gemerktes: { $kept }.
     }
@@ -185,7 +185,7 @@ shape-too-full = { $bights } Buchten in { $passes ->
     }.
 shape-narrower = Dieser Knoten wird mindestens { $least } breit und kann nicht bloß { $given } bedecken: Nimm weniger Parten, oder bedecke mehr.
 rig-cord-short = Dieser Knoten braucht { $needed } Schnur, und vorhanden sind { $at_hand }: Nimm mehr Schnur, weniger Parten oder weniger Durchgänge.
-rig-with-what = Rohr und Schnur sind nicht angegeben: Füge sie hinzu, etwa --tube 40mm --rows 12 --cord 4mm.
+rig-with-what = Rohr und Schnur sind nicht angegeben: Füge sie hinzu, etwa --tube 45mm --rows 14,20 --cord 4mm.
 
 ## Why nothing fits, and what would
 
@@ -274,7 +274,7 @@ fit-cell-drawn = { $drawn ->
        *[open] offen
     }
 
-# A knot on the plan screen, in large type. Example: 5 Parten, 6 Buchten, doppelt
+# A knot on the plan screen, in large type. Example: 5 Parten, 7 Buchten, doppelt
 plan-answer = { $leads } Parten, { $bights } Buchten, { $passes ->
         [1] einfach
         [2] doppelt
@@ -340,7 +340,7 @@ rig-finished = Fertig: { $width } breit, { $drawn ->
         [tight] ganz dichtgeholt
        *[open] geöffnet von { $tight }
     }, verdeckt { $cover } %, Bögen { $scallop } tief, Bahnen { $angle }° zur Achse. Das Durchholen nimmt { $slack } aus jeder Bahn.
-rig-in-the-bag = Im Beutel
+rig-in-the-bag = Was du brauchst
 rig-on-the-tube = Auf dem Rohr
 rig-all-holes = Löcher { $holes }
 rig-kept-tube = Das Rohr ist als { $name } gemerkt: Gib von jetzt an --tube { $name } an.

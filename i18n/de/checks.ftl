@@ -8,7 +8,7 @@
 #   $counted   yes when $crossings says how many crossings lie on the tube by now
 #   $rows      crossings between two neighbouring pins from rim to rim in the whole knot
 #   $first     yes at the first look of all
-#   $from, $to pins of the last leg, which falls; $overs and $unders: how often it goes over, under
+#   $from, $to pins of the last leg, which falls; $order: its overs and unders, one after the other
 
 # Example: Gute Stelle, um nachzusehen. Runde 3 von 6 liegt, und die Schnur steht an Fuß-Stift 4. Auf
 # dem Rohr liegen 3 Kreuzungen. Die letzte Bahn, von Kopf-Stift 1 hinab, geht einmal drüber und taucht
@@ -82,30 +82,8 @@ check-say = { $ends ->
                 [one] An jedem Stift, um den sie schon läuft, liegt eine Schnur.
                *[other] An jedem Stift, um den sie schon läuft, liegen { $cords } Schnüre nebeneinander.
             }
-        } Die letzte Bahn, von Kopf-Stift { $from } hinab, { $overs ->
-            [0] { $unders ->
-                [0] kreuzt nichts.
-                [one] taucht einmal drunter durch.
-                [2] taucht zweimal drunter durch.
-               *[other] taucht { $unders }-mal drunter durch.
-            }
-            [one] geht einmal drüber{ $unders ->
-                [0] .
-                [one] { " " }und taucht einmal drunter durch.
-                [2] { " " }und taucht zweimal drunter durch.
-               *[other] { " " }und taucht { $unders }-mal drunter durch.
-            }
-           *[other] geht { $overs ->
-                [2] zweimal drüber
-               *[other] { $overs }-mal drüber
-            }{ $unders ->
-                [0] .
-                [one] { " " }und taucht einmal drunter durch.
-                [2] { " " }und taucht zweimal drunter durch.
-               *[other] { " " }und taucht { $unders }-mal drunter durch.
-            }
-        }
-    } Weiter, wenn es so aussieht, sonst Falsch.
+        } Sieh die letzte Bahn an, von Kopf-Stift { $from } hinab zu Fuß-Stift { $to }. { $order }
+    } Siehst du das so, dann Weiter; wenn nicht, Falsch.
 
 # Example: Nachsehen. Runde 3 von 6, an Fuß-Stift 4, 3 Kreuzungen.
 check-say-brief = Nachsehen. { $strands ->
@@ -183,7 +161,7 @@ check-say-teach = { $ends ->
            *[no] .
         }
        *[no] { $first ->
-            [yes] Eine gute Stelle, um nachzusehen, denn ein Fehler ist am schnellsten gefunden, solange er keine Runde alt ist; eine Runde ist eine Bahn hoch und eine Bahn hinab.
+            [yes] Eine gute Stelle, um nachzusehen, denn ein Fehler ist am schnellsten gefunden, in der Runde, in der er passiert; eine Runde ist eine Bahn hoch und eine Bahn hinab.
            *[no] Gute Stelle, um nachzusehen.
         } { $strands ->
             [one] { "" }
@@ -208,30 +186,8 @@ check-say-teach = { $ends ->
                 [one] An jedem Stift, um den sie schon läuft, liegt eine Schnur.
                *[other] An jedem Stift, um den sie schon läuft, liegen { $cords } Schnüre nebeneinander.
             }
-        } Die letzte Bahn, von Kopf-Stift { $from } hinab zu Fuß-Stift { $to }, { $overs ->
-            [0] { $unders ->
-                [0] kreuzt nichts.
-                [one] taucht einmal drunter durch.
-                [2] taucht zweimal drunter durch.
-               *[other] taucht { $unders }-mal drunter durch.
-            }
-            [one] geht einmal drüber{ $unders ->
-                [0] .
-                [one] { " " }und taucht einmal drunter durch.
-                [2] { " " }und taucht zweimal drunter durch.
-               *[other] { " " }und taucht { $unders }-mal drunter durch.
-            }
-           *[other] geht { $overs ->
-                [2] zweimal drüber
-               *[other] { $overs }-mal drüber
-            }{ $unders ->
-                [0] .
-                [one] { " " }und taucht einmal drunter durch.
-                [2] { " " }und taucht zweimal drunter durch.
-               *[other] { " " }und taucht { $unders }-mal drunter durch.
-            }
-        }
-    } Weiter, wenn es so aussieht, sonst Falsch.
+        } Sieh die letzte Bahn an, von Kopf-Stift { $from } hinab zu Fuß-Stift { $to }. { $order }
+    } Siehst du das so, dann Weiter; wenn nicht, Falsch.
 
 # Example: Nachsehen: Runde 3 von 6
 check-show = { $ends ->
@@ -271,23 +227,4 @@ check-show-note = { $ends ->
     }
 
 # Example: Letzte Bahn, von Kopf 1: geht einmal drüber, einmal drunter
-check-show-note-last = { $overs ->
-        [0] { $unders ->
-            [0] Letzte Bahn, von Kopf { $from }: kreuzt nichts
-           *[other] Letzte Bahn, von Kopf { $from }: geht { $unders ->
-                [one] einmal drunter
-                [2] zweimal drunter
-               *[other] { $unders }-mal drunter
-            }
-        }
-       *[other] Letzte Bahn, von Kopf { $from }: geht { $overs ->
-            [one] einmal drüber
-            [2] zweimal drüber
-           *[other] { $overs }-mal drüber
-        }{ $unders ->
-            [0] { "" }
-            [one] , einmal drunter
-            [2] , zweimal drunter
-           *[other] , { $unders }-mal drunter
-        }
-    }
+check-show-note-last = Letzte Bahn, von Kopf { $from }: { $order }

@@ -7,10 +7,10 @@ course-keys = ↑ ↓ wählen · Leertaste anfangen · R noch einmal · Esc zur�
 
 # A lesson in the list. $state: new, begun or done. Example: 1. 3 Parten, 4 Buchten: Stifte und Bahnen, über und unter (fertig)
 course-line = { $number }. { $lesson ->
-        [1] 3 Parten, 4 Buchten: Stifte und Bahnen, über und unter
-        [2] 3 Parten, 5 Buchten: der Rhythmus der Hand
-        [3] 4 Parten, 5 Buchten: gerade Stifte, längere Bahnen
-       *[4] 5 Parten, 6 Buchten, doppelt: folgen
+        [1] Glockenseil, 3 Parten, 5 Buchten: Stifte und Bahnen, über und unter
+        [2] Flaschenkragen, 3 Parten, 7 Buchten: der Rhythmus der Hand
+        [3] Bootshaken, 4 Parten, 7 Buchten: Stifte übereinander, längere Bahnen
+       *[4] Pinnengriff, 5 Parten, 7 Buchten, doppelt: folgen
     }{ $state ->
         [done] { " " }(fertig)
         [begun] { " " }(angefangen)
@@ -19,10 +19,10 @@ course-line = { $number }. { $lesson ->
 
 # The same as it is spoken when the choice moves to it.
 course-line-say = Lektion { $number } von { $lessons }: { $lesson ->
-        [1] 3 Parten, 4 Buchten.
-        [2] 3 Parten, 5 Buchten.
-        [3] 4 Parten, 5 Buchten.
-       *[4] 5 Parten, 6 Buchten, doppelt.
+        [1] ein Glockenseil, 3 Parten, 5 Buchten.
+        [2] ein Flaschenkragen, 3 Parten, 7 Buchten.
+        [3] ein Ring für den Bootshaken, 4 Parten, 7 Buchten.
+       *[4] ein Pinnengriff, 5 Parten, 7 Buchten, doppelt.
     } { $state ->
         [done] Dieser Knoten ist geknüpft.
         [begun] Er ist angefangen und wartet bei den angefangenen Knoten.
@@ -31,8 +31,8 @@ course-line-say = Lektion { $number } von { $lessons }: { $lesson ->
 
 # The idea that is new, told before the first step and shown beside the choice.
 course-idea = { $lesson ->
-        [1] Der kleinste Knoten, der sich zu tragen lohnt. Setz vier Stifte in jeden Ring, die am Kopf auf Lücke zwischen denen am Fuß, und nummeriere sie. Die Schnur geht von einem Fuß-Stift hoch zu einem Kopf-Stift und wieder hinab, immer in derselben Richtung um das Rohr. Eine Bahn ist so ein Weg von Rand zu Rand. Die ersten Bahnen kreuzen nichts; dann geht jede im Wechsel über eine Schnur und taucht unter der nächsten durch, und nach acht Bahnen ist die Schnur wieder an ihrem ersten Stift.
-        [2] Das gleiche Geflecht mit einem Stift mehr in jedem Ring. Neu ist nur die Länge: Finde den Rhythmus, hoch und hinab, über und unter, und sieh die Arbeit nach jeder Runde an. Kommt eine Bahn an einem anderen Stift an als angesagt, dann stimmt schon davor etwas nicht: Drück Falsch und nimm sie zurück.
-        [3] Eine gerade Zahl von Parten. Jetzt steht jeder Kopf-Stift gerade über einem Fuß-Stift, und eine Bahn kreuzt drei Schnüre: auf dem Weg hoch über, unter, über, und umgekehrt auf dem Weg hinab. Zähl die Kreuzungen einer Bahn, bevor du sie anziehst.
-       *[4] Ein breiterer Knoten und der erste, der doppelt wird. Ist der erste Durchgang wieder am Anfang, dann läuft dieselbe Schnur noch einmal herum, neben sich selbst, immer auf der Fuß-Seite der Schnur, die schon liegt: über, wo sie darüberging, und unter, wo sie darunterging. An einer Kreuzung, in der schon zwei Schnüre liegen, geht sie über beide oder taucht unter beiden durch. Dann wird der Knoten abgehoben, durchgeholt und fertig gemacht.
+        [1] Ein kleiner Knoten, der sich lohnt, für das Glockenseil. Setz an jeden Rand des Rohrs fünf Stifte, die am Kopf auf Lücke zwischen denen am Fuß, und nummeriere sie. Die Schnur geht von einem Fuß-Stift hoch zu einem Kopf-Stift und wieder hinab, immer in derselben Richtung um das Rohr. Jeder Weg von Rand zu Rand, hoch oder hinab, ist eine Bahn. Die ersten Bahnen kreuzen nichts; dann geht jede im Wechsel über eine Schnur und taucht unter der nächsten durch, und nach zehn Bahnen ist die Schnur wieder an ihrem ersten Stift.
+        [2] Das gleiche Geflecht mit zwei Stiften mehr an jedem Rand, ein Kragen für eine Flasche. Neu ist nur die Länge: Finde den Rhythmus, hoch und hinab, über und unter, und sieh die Arbeit zwischendurch an. Kommt eine Bahn an einem anderen Stift an als angesagt, dann stimmt schon davor etwas nicht: Drück Falsch und nimm sie zurück.
+        [3] Eine gerade Zahl von Parten, für den Ring am Bootshaken. Jetzt steht jeder Kopf-Stift genau über einem Fuß-Stift, und eine Bahn kreuzt drei Schnüre: auf dem Weg hoch über, unter, über, und umgekehrt auf dem Weg hinab. Zähl die Kreuzungen einer Bahn, bevor du sie anziehst.
+       *[4] Der Griff einer Pinne: breiter, und der erste Knoten, der doppelt wird. Ist der erste Durchgang wieder am Anfang, dann läuft dieselbe Schnur noch einmal herum, neben sich selbst, immer auf der Fuß-Seite der ersten Schnur: über, wo sie darüberging, und unter, wo sie darunterging. An einer Kreuzung, in der schon zwei Schnüre liegen, geht sie über beide oder taucht unter beiden durch. Dann wird der Knoten abgehoben, durchgeholt und fertig gemacht.
     }

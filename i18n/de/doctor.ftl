@@ -40,9 +40,9 @@ doctor-pedals-none = Pedale: Kein Gamecontroller und kein MIDI-Pedal ist angesch
 
 # $megabytes: what is free on the disk, rounded down.
 doctor-ties = Knoten: in Ordnung. In „{ $file }“ kann geschrieben werden, { $megabytes } MB sind frei; { $documents ->
-        [0] auf dem Regal liegt noch kein Knoten.
-        [one] 1 Dokument auf dem Regal ist heil.
-       *[other] { $documents } Dokumente auf dem Regal sind heil.
+        [0] im Regal liegt noch kein Knoten.
+        [one] 1 Dokument im Regal ist unbeschädigt.
+       *[other] { $documents } Dokumente im Regal sind unbeschädigt.
     }
 doctor-ties-damaged = Knoten: { $damaged ->
         [one] 1 Dokument in „{ $file }“ ist nicht lesbar.

@@ -56,7 +56,7 @@ language-unknown = Marlinspeak spricht „{ $given }“ nicht, sondern { $known 
 cli-unknown-option = Eine Option oder einen Befehl „{ $given }“ gibt es hier nicht: „{ $help }“ zeigt, was es gibt.
 cli-missing-value = Die Option { $option } braucht einen Wert hinter sich: „{ $help }“ zeigt, welchen.
 cli-twice = Die Option { $option } steht mehr als einmal da: Gib sie einmal an.
-cli-options-first = Optionen, die einen Knoten nennen, kommen nach dem Befehl: Schreib „marlinspeak steps --leads 5 --bights 6“.
+cli-options-first = Optionen, die einen Knoten nennen, kommen nach dem Befehl: Schreib „marlinspeak steps --leads 5 --bights 7“.
 cli-needs-command = Das ist kein vollständiger Befehl: „{ $help }“ zeigt, wie er geschrieben wird.
 cli-no-text = Ein Wort dieses Befehls ist kein Text (UTF-8): Schreib es neu; „{ $help }“ zeigt, wie er geschrieben wird.
 

@@ -13,13 +13,16 @@ where-taking-up-say = Wieder aufgenommen: { $leads } Parten, { $bights } Buchten
 # and $leg: where fairing is. $minutes: time left; $timed: yes when it is known.
 where-say = { $phase ->
         [lift] Alles liegt; der Knoten ist nun vom Rohr zu heben.
-        [fair] Alles liegt und ist abgehoben; der Knoten wird durchgeholt, Runde { $round }{ $passes ->
-            [one] { "" }
-           *[other] , Durchgang { $pass }
-        }{ $strands ->
-            [one] { "" }
-           *[other] , Strang { $strand }
-        }, Bahn { $leg } von { $legs }.
+        [fair] Alles liegt und ist abgehoben; der Knoten wird durchgeholt, Runde { $round }{ $whole ->
+            [yes] .
+           *[no] { $passes ->
+                [one] { "" }
+               *[other] , Durchgang { $pass }
+            }{ $strands ->
+                [one] { "" }
+               *[other] , Strang { $strand }
+            }, Bahn { $leg } von { $legs }.
+        }
         [finish] Der Knoten ist gelegt und durchgeholt; nun sind noch seine Enden zu versorgen.
        *[laying] { $pass ->
             [1] Erster Durchgang
@@ -79,8 +82,8 @@ wrong-say = Etwas stimmt nicht. { $can-take-back ->
         }{ $pass ->
             [1] { "" }
            *[other] { " " }in Durchgang { $pass }
-        } zurückgenommen. Mit Zurück findet sich die Stelle, wenn du dich verzählt hast. Mit Falsch, noch einmal gedrückt, bleibt alles, wie es ist.
-       *[no] Mit Zurück findet sich die Stelle, wenn du dich verzählt hast. Mit Falsch, noch einmal gedrückt, bleibt alles, wie es ist.
+        } zurückgenommen. Zurück hilft dir, deine Stelle zu finden. Mit Falsch, noch einmal gedrückt, bleibt alles, wie es ist.
+       *[no] Zurück hilft dir, deine Stelle zu finden. Mit Falsch, noch einmal gedrückt, bleibt alles, wie es ist.
     }
 wrong-show = Etwas stimmt nicht
 wrong-show-note = { $can-take-back ->

@@ -5,36 +5,37 @@
 # Arguments that come back:
 #   $number            this item or step, $items and $tasks how many there are
 #   $hand              right or left: the way round the tube that the cord travels
-#   lengths            each one argument with its unit (see lengths.ftl): "40 Millimeter" for the
-#                      ear, "40 mm" for the eye
+#   lengths            each one argument with its unit (see lengths.ftl): "45 Millimeter" for the
+#                      ear, "45 mm" for the eye
 # To rig the tube is "einrichten" here; the pick is a Marlspieker (unsure: for thin cord some say
-# Pricker); masking tape is Kreppband, a hex key Sechskantschlüssel.
+# Pricker); masking tape is Kreppband, a hex key Inbusschlüssel (a Sechskantschlüssel also
+# fits the outside of a hexagon).
 
-kit-phase-show = Beutel, Stück { $number } von { $items }
+kit-phase-show = Was du brauchst, { $number } von { $items }
 rig-phase-show = Einrichten, Schritt { $number } von { $tasks }
 
 # Where the tyer is, before the first leg.
 # Example: Das Rohr wird eingerichtet: Schritt 3 von 8.
 # $phase: kit or rig.
 rigging-where-say = { $phase ->
-        [kit] Der Beutel wird gepackt: Stück { $number } von { $of }.
+        [kit] Du legst zurecht, was du brauchst: { $number } von { $of }.
        *[rig] Das Rohr wird eingerichtet: Schritt { $number } von { $of }.
     }
 
 ## The bag
 
-# Example: Für den Beutel, Stück 1 von 6: das Rohr, 40 Millimeter dick. Weiter, wenn es da ist.
-kit-tube-say = Für den Beutel, Stück { $number } von { $items }: das Rohr, Durchmesser { $diameter }. Weiter, wenn es da ist.
+# Example: Du brauchst, 1 von 6: das Rohr, 45 Millimeter Durchmesser. Weiter, wenn es da ist.
+kit-tube-say = Du brauchst, { $number } von { $items }: das Rohr, Durchmesser { $diameter }. Weiter, wenn es da ist.
 kit-tube-say-brief = Rohr, Durchmesser { $diameter }.
-kit-tube-say-teach = Für den Beutel, Stück { $number } von { $items }: das Rohr, Durchmesser { $diameter }. Weiter, wenn es da ist. Auf dem Rohr wird der Knoten gelegt, bevor er auf den Gegenstand kommt.
+kit-tube-say-teach = Du brauchst, { $number } von { $items }: das Rohr, Durchmesser { $diameter }. Weiter, wenn es da ist. Auf dem Rohr wird der Knoten gelegt, dann kommt er auf den Gegenstand.
 kit-tube-show = Rohr, { $diameter }
 kit-tube-note = { "" }
 
-# Example: Für den Beutel, Stück 2 von 6: 12 Stifte, 12,7 Millimeter lang, Gewinde Nummer 8. Weiter, wenn
+# Example: Du brauchst, 2 von 6: 14 Stifte, 12 Millimeter lang, Gewinde M4. Weiter, wenn
 # sie da sind.
 # $thread: its name or none. $numbered: the number of a numbered inch thread, or none.
 # $fraction: the thread as a length, when it is a fraction of an inch, or none.
-kit-pins-say = Für den Beutel, Stück { $number } von { $items }: { $count } Stifte, { $length } lang{ $thread ->
+kit-pins-say = Du brauchst, { $number } von { $items }: { $count } Stifte, { $length } lang{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
             [none] { $fraction ->
@@ -54,7 +55,7 @@ kit-pins-say-brief = { $count } Stifte, { $length } lang{ $thread ->
            *[other] , Gewinde Nummer { $numbered }
         }
     }.
-kit-pins-say-teach = Für den Beutel, Stück { $number } von { $items }: { $count } Stifte, { $length } lang{ $thread ->
+kit-pins-say-teach = Du brauchst, { $number } von { $items }: { $count } Stifte, { $length } lang{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
             [none] { $fraction ->
@@ -63,23 +64,26 @@ kit-pins-say-teach = Für den Beutel, Stück { $number } von { $items }: { $coun
             }
            *[other] , Gewinde Nummer { $numbered }
         }
-    }. Weiter, wenn sie da sind. Ein Stift ist ein Gewindestift; jede Bucht am Fuß braucht einen und jede Bucht am Kopf auch.
+    }. Weiter, wenn sie da sind. { $thread ->
+        [none] Ein Stift ist alles, was eine Schlinge Schnur an ihrem Platz hält.
+       *[other] Als Stifte dienen hier Madenschrauben.
+    } Jede Schlinge am Fuß braucht einen und jede Schlinge am Kopf auch.
 kit-pins-show = { $count } Stifte, { $length }
 kit-pins-note = { $thread ->
         [none] { "" }
-       *[other] Gewindestifte { $thread }
+       *[other] Madenschrauben { $thread }
     }
 
 # $size: as it is sold.
-kit-key-say = Für den Beutel, Stück { $number } von { $items }: der Sechskantschlüssel für die Stifte, Größe { $size }. Weiter, wenn er da ist.
-kit-key-say-brief = Der Sechskantschlüssel für die Stifte, Größe { $size }.
-kit-key-say-teach = Für den Beutel, Stück { $number } von { $items }: der Sechskantschlüssel für die Stifte, Größe { $size }. Weiter, wenn er da ist. Er dreht die Stifte; neue Löcher gehen streng und brauchen ihn die ersten paar Male.
-kit-key-show = Sechskantschlüssel, Größe { $size }
+kit-key-say = Du brauchst, { $number } von { $items }: den Inbusschlüssel für die Stifte, Größe { $size }. Weiter, wenn er da ist.
+kit-key-say-brief = Inbusschlüssel für die Stifte, Größe { $size }.
+kit-key-say-teach = Du brauchst, { $number } von { $items }: den Inbusschlüssel für die Stifte, Größe { $size }. Weiter, wenn er da ist. Er ist für einen Stift da, der sich mit den Fingern allein nicht drehen lässt.
+kit-key-show = Inbusschlüssel, Größe { $size }
 kit-key-note = { "" }
 
-# Example: Für den Beutel, Stück 4 von 6: ein Stück Schnur, 4 Millimeter dick, 1,9 Meter lang. …
+# Example: Du brauchst, 4 von 6: ein Stück Schnur, 4 Millimeter dick, 1,9 Meter lang. …
 # $name: what the tyer calls the cord, or none. $grams: weight of all, or 0.
-kit-cord-say = Für den Beutel, Stück { $number } von { $items }: { $pieces ->
+kit-cord-say = Du brauchst, { $number } von { $items }: { $pieces ->
         [one] ein Stück
        *[other] { $pieces } Stück
     } Schnur{ $name ->
@@ -99,7 +103,7 @@ kit-cord-say-brief = { $pieces ->
         [one] { "" }
        *[other] jedes
     } { $length } lang.
-kit-cord-say-teach = Für den Beutel, Stück { $number } von { $items }: { $pieces ->
+kit-cord-say-teach = Du brauchst, { $number } von { $items }: { $pieces ->
         [one] ein Stück
        *[other] { $pieces } Stück
     } Schnur{ $name ->
@@ -121,28 +125,28 @@ kit-cord-note = { $name ->
        *[other] , etwa { $grams } g
     }
 
-kit-tape-say = Für den Beutel, Stück { $number } von { $items }: Kreppband, { $tape } und etwas Vorrat. Weiter, wenn es da ist.
+kit-tape-say = Du brauchst, { $number } von { $items }: Kreppband, { $tape } und etwas Vorrat. Weiter, wenn es da ist.
 kit-tape-say-brief = Kreppband, { $tape } und etwas Vorrat.
-kit-tape-say-teach = Für den Beutel, Stück { $number } von { $items }: Kreppband, { $tape } und etwas Vorrat. Weiter, wenn es da ist. Darauf kommen die Nummern der Stifte, nie auf das Rohr.
+kit-tape-say-teach = Du brauchst, { $number } von { $items }: Kreppband, { $tape } und etwas Vorrat. Weiter, wenn es da ist. Es hält das stehende Ende fest und trägt die Nummern der Stifte.
 kit-tape-show = Kreppband, { $tape }
 kit-tape-note = { "" }
 
-kit-strip-say = Für den Beutel, Stück { $number } von { $items }: ein Papierstreifen, { $length } lang, um die Stifte darauf anzuzeichnen. Weiter, wenn er da ist.
+kit-strip-say = Du brauchst, { $number } von { $items }: einen Papierstreifen, { $length } lang, um die Stifte darauf anzuzeichnen. Weiter, wenn er da ist.
 kit-strip-say-brief = Ein Papierstreifen, { $length } lang, um die Stifte darauf anzuzeichnen.
-kit-strip-say-teach = Für den Beutel, Stück { $number } von { $items }: ein Papierstreifen, { $length } lang, um die Stifte darauf anzuzeichnen. Weiter, wenn er da ist. Er ersetzt die Ringe mit Löchern.
+kit-strip-say-teach = Du brauchst, { $number } von { $items }: einen Papierstreifen, { $length } lang, um die Stifte darauf anzuzeichnen. Weiter, wenn er da ist. Seine Marken stehen dort, wo die Stifte hingehören.
 kit-strip-show = Papierstreifen, { $length }
 kit-strip-note = So lang, wie das Rohr rundum misst, um die Stifte anzuzeichnen
 
-kit-picks-say = Für den Beutel, Stück { $number } von { $items }: { $count ->
-        [one] ein Marlspieker, um die Kreuzungen zu öffnen. Weiter, wenn er da ist.
+kit-picks-say = Du brauchst, { $number } von { $items }: { $count ->
+        [one] einen Marlspieker, um die Kreuzungen zu öffnen. Weiter, wenn er da ist.
        *[other] { $count } Marlspieker, um die Kreuzungen zu öffnen. Weiter, wenn sie da sind.
     }
 kit-picks-say-brief = { $count ->
         [one] Ein Marlspieker
        *[other] { $count } Marlspieker
     }, um die Kreuzungen zu öffnen.
-kit-picks-say-teach = Für den Beutel, Stück { $number } von { $items }: { $count ->
-        [one] ein Marlspieker, um die Kreuzungen zu öffnen. Weiter, wenn er da ist. Mit ihm
+kit-picks-say-teach = Du brauchst, { $number } von { $items }: { $count ->
+        [one] einen Marlspieker, um die Kreuzungen zu öffnen. Weiter, wenn er da ist. Mit ihm
        *[other] { $count } Marlspieker, um die Kreuzungen zu öffnen. Weiter, wenn sie da sind. Mit ihnen
     } hebst du eine Schnur an, um eine andere darunter durchzustecken.
 kit-picks-show = { $count ->
@@ -168,7 +172,7 @@ rig-short-pins-say-teach = Einrichten, Schritt { $number } von { $tasks }. Vorsi
         [0] Sie halten nicht einmal einen Durchgang.
         [one] Sie halten einen Durchgang.
        *[other] Sie halten { $hold } Durchgänge.
-    } Nimm Stifte, die mindestens { $needed } lang sind. An zu kurzen Stiften steigt die Schnur hoch und rutscht ab, sobald sie mehrfach liegt.
+    } Nimm Stifte, die mindestens { $needed } lang sind. Jeder Durchgang legt noch eine Schnur um den Stift, und von einem kurzen rutscht die äußerste herunter.
 rig-short-pins-show = Stifte von { $given } sind zu kurz
 rig-short-pins-note = Nimm mindestens { $needed }; diese halten { $hold ->
         [0] keinen Durchgang
@@ -258,7 +262,7 @@ rig-wide-rings-note = { $slack } aus jeder Bahn; Ringe von höchstens { $would_d
 
 ## Rigging: rings with holes
 
-# Example: Einrichten, Schritt 1 von 7. Jeder Ring hat eine Reihe mit 12 Löchern. Wähl ein Loch des
+# Example: Einrichten, Schritt 1 von 7. Jeder Ring hat eine Reihe mit 14 Löchern. Wähl ein Loch des
 # Fuß-Rings als Loch 1, und zähl die Löcher von dort nach rechts, am Kopf-Ring genauso.
 # $row: which row, in the order the rows were named. $rows: how many. $holes: holes in it.
 rig-row-say = Einrichten, Schritt { $number } von { $tasks }. { $rows ->
@@ -281,7 +285,7 @@ rig-row-say-teach = Einrichten, Schritt { $number } von { $tasks }. { $rows ->
     } Wähl ein Loch des Fuß-Rings als Loch 1, und zähl die Löcher von dort nach { $hand ->
         [left] links
        *[right] rechts
-    }, am Kopf-Ring genauso. Eine Reihe lässt sich gleichmäßig auf die Stifte verteilen, wenn die Zahl ihrer Löcher durch die Zahl der Stifte teilbar ist.
+    }, am Kopf-Ring genauso. Eine Reihe passt zu einem Knoten, wenn die Zahl ihrer Löcher durch die Zahl der Stifte teilbar ist.
 rig-row-show = { $rows ->
         [one] Eine Reihe mit { $holes } Löchern
        *[other] Reihe { $row }: { $holes } Löcher
@@ -292,8 +296,8 @@ rig-row-note = Wähl Loch 1, zähl nach { $hand ->
     }; beide Ringe gleich
 
 # Setting the pins of a ring.
-# Example: Einrichten, Schritt 2 von 7. Setz 4 Stifte in den Fuß-Ring, in jedes dritte Loch: Löcher 1, 4, 7
-# und 10. Fuß-Stift 1 steht in Loch 1. Nimm Stifte, die 12,7 Millimeter lang sind. …
+# Example: Einrichten, Schritt 2 von 7. Setz 7 Stifte in den Fuß-Ring, in jedes zweite Loch: Löcher 1, 3,
+# 5, 7, 9, 11 und 13. Fuß-Stift 1 steht in Loch 1. Nimm Stifte, die 12 Millimeter lang sind. …
 # $rim: bottom or top. $step: from a pin to the next. $first: hole of pin 1. $few: yes when the
 # holes are told one by one: $most are all but the last, $last is that. $staggered: yes or no.
 # $key: size of the hex key or none.
@@ -320,13 +324,16 @@ rig-pins-say = Einrichten, Schritt { $number } von { $tasks }. Setz { $count } S
     } { $rim ->
         [top] { $staggered ->
             [yes] Kopf-Stift 1 steht auf Lücke zwischen den Fuß-Stiften 1 und 2, und so rundum alle.
-           *[no] Jeder Kopf-Stift steht gerade über einem Fuß-Stift.
+           *[no] Jeder Kopf-Stift steht genau über einem Fuß-Stift.
         }
        *[bottom] Fuß-Stift 1 steht in Loch 1.
     } Nimm Stifte, die { $length } lang sind{ $key ->
         [none] { "" }
-       *[other] , und den Sechskantschlüssel der Größe { $key }
-    }. Leicht handfest genügt, nicht stramm.
+       *[other] , und den Inbusschlüssel der Größe { $key }
+    }.{ $key ->
+        [none] { "" }
+       *[other] { " " }Dreh jeden Stift von Hand ein, bis er am Rohr anliegt.
+    }
 rig-pins-say-brief = Setz { $count } Stifte in den { $rim ->
         [top] Kopf-Ring
        *[bottom] Fuß-Ring
@@ -371,18 +378,21 @@ rig-pins-say-teach = Einrichten, Schritt { $number } von { $tasks }. Setz { $cou
     } { $rim ->
         [top] { $staggered ->
             [yes] Kopf-Stift 1 steht auf Lücke zwischen den Fuß-Stiften 1 und 2, und so rundum alle.
-           *[no] Jeder Kopf-Stift steht gerade über einem Fuß-Stift.
+           *[no] Jeder Kopf-Stift steht genau über einem Fuß-Stift.
         }
        *[bottom] Fuß-Stift 1 steht in Loch 1.
     } Nimm Stifte, die { $length } lang sind{ $key ->
         [none] { "" }
-       *[other] , und den Sechskantschlüssel der Größe { $key }
-    }. Leicht handfest genügt, nicht stramm. Die Stifte halten die Buchten in gleichen Abständen und klemmen den Ring am Rohr fest.
+       *[other] , und den Inbusschlüssel der Größe { $key }
+    }. { $key ->
+        [none] { "" }
+       *[other] Dreh jeden Stift von Hand ein, bis er am Rohr anliegt: So kann auch der Ring nicht rutschen.
+    } Gleiche Abstände zwischen den Stiften machen gleiche Schlingen.
 rig-pins-show = { $rim ->
-        [top] Kopfstifte
-       *[bottom] Fußstifte
+        [top] Kopfring
+       *[bottom] Fußring
     }: { $few ->
-        [yes] { $most }, { $last }
+        [yes] Löcher { $most }, { $last }
        *[no] { $step ->
             [1] jedes Loch ab { $first }
             [2] jedes zweite Loch ab { $first }
@@ -408,32 +418,35 @@ rig-pins-note = { $rim ->
     }
 rig-pins-note-how = Stifte { $length }{ $key ->
         [none] { "" }
-       *[other] , Sechskantschlüssel { $key }
-    }. Leicht handfest.
+       *[other] , Inbusschlüssel { $key }
+    }{ $key ->
+        [none] { "" }
+       *[other] . Von Hand, bis sie anliegen
+    }
 
 # Example: Einrichten, Schritt 3 von 7. Setz den Kopf-Ring so, dass seine Lochreihe 42 Millimeter über der
-# des Fuß-Rings steht. Dreh ihn, bis sein Loch 1 gerade über Loch 1 des Fuß-Rings steht.
+# des Fuß-Rings steht. Dreh ihn, bis sein Loch 1 genau über Loch 1 des Fuß-Rings steht.
 # $half: yes when the ring is turned half a hole on.
 rig-space-say = Einrichten, Schritt { $number } von { $tasks }. Setz den Kopf-Ring so, dass seine Lochreihe { $spacing } über der des Fuß-Rings steht, von Stiftreihe zu Stiftreihe. { $half ->
         [yes] Dreh ihn, bis sein Loch 1 ein halbes Loch weiter { $hand ->
             [left] links
            *[right] rechts
         } steht als Loch 1 des Fuß-Rings, auf halbem Weg zu dessen Loch 2.
-       *[no] Dreh ihn, bis sein Loch 1 gerade über Loch 1 des Fuß-Rings steht.
+       *[no] Dreh ihn, bis sein Loch 1 genau über Loch 1 des Fuß-Rings steht.
     }
 rig-space-say-brief = Stiftreihen { $spacing } auseinander, { $half ->
         [yes] Kopf-Loch 1 ein halbes Loch weiter nach { $hand ->
             [left] links.
            *[right] rechts.
         }
-       *[no] Kopf-Loch 1 gerade über Fuß-Loch 1.
+       *[no] Kopf-Loch 1 genau über Fuß-Loch 1.
     }
 rig-space-say-teach = Einrichten, Schritt { $number } von { $tasks }. Setz den Kopf-Ring so, dass seine Lochreihe { $spacing } über der des Fuß-Rings steht, von Stiftreihe zu Stiftreihe. { $half ->
         [yes] Dreh ihn, bis sein Loch 1 ein halbes Loch weiter { $hand ->
             [left] links
            *[right] rechts
         } steht als Loch 1 des Fuß-Rings, auf halbem Weg zu dessen Loch 2.
-       *[no] Dreh ihn, bis sein Loch 1 gerade über Loch 1 des Fuß-Rings steht.
+       *[no] Dreh ihn, bis sein Loch 1 genau über Loch 1 des Fuß-Rings steht.
     } Bei diesem Abstand haben die Bahnen die Lose, die der fertige Knoten braucht.
 rig-space-show = Stiftreihen { $spacing } auseinander
 rig-space-note = { $half ->
@@ -441,7 +454,7 @@ rig-space-note = { $half ->
             [left] links
            *[right] rechts
         }
-       *[no] Kopf-Loch 1 gerade über Fuß-Loch 1
+       *[no] Kopf-Loch 1 genau über Fuß-Loch 1
     }
 
 ## Rigging: a tube without rings
@@ -450,7 +463,7 @@ rig-space-note = { $half ->
 # straight above. $spacing: from the bottom marks to the top marks.
 rig-strip-say = Einrichten, Schritt { $number } von { $tasks }. { $rim ->
         [top] Setz die { $pins } Kopf-Stifte { $spacing } über die Fuß-Stifte, mit einem Papierstreifen, { $length } lang, und einer Marke alle { $pitch }. { $shift ->
-            [none] Kopf-Stift 1 steht gerade über Fuß-Stift 1.
+            [none] Kopf-Stift 1 steht genau über Fuß-Stift 1.
            *[other] Kopf-Stift 1 steht { $shift } weiter { $hand ->
                 [left] links
                *[right] rechts
@@ -460,7 +473,7 @@ rig-strip-say = Einrichten, Schritt { $number } von { $tasks }. { $rim ->
     }
 rig-strip-say-brief = { $rim ->
         [top] Setz die { $pins } Kopf-Stifte { $spacing } über die Fuß-Stifte, mit einem Papierstreifen, { $length } lang, und einer Marke alle { $pitch }. { $shift ->
-            [none] Kopf-Stift 1 steht gerade über Fuß-Stift 1.
+            [none] Kopf-Stift 1 steht genau über Fuß-Stift 1.
            *[other] Kopf-Stift 1 steht { $shift } weiter { $hand ->
                 [left] links
                *[right] rechts
@@ -470,7 +483,7 @@ rig-strip-say-brief = { $rim ->
     }
 rig-strip-say-teach = Einrichten, Schritt { $number } von { $tasks }. { $rim ->
         [top] Setz die { $pins } Kopf-Stifte { $spacing } über die Fuß-Stifte, mit einem Papierstreifen, { $length } lang, und einer Marke alle { $pitch }. { $shift ->
-            [none] Kopf-Stift 1 steht gerade über Fuß-Stift 1.
+            [none] Kopf-Stift 1 steht genau über Fuß-Stift 1.
            *[other] Kopf-Stift 1 steht { $shift } weiter { $hand ->
                 [left] links
                *[right] rechts
@@ -495,20 +508,23 @@ rig-strip-note = { $rim ->
 
 ## Rigging: numbers, cord, beginning
 
-rig-number-say = Einrichten, Schritt { $number } von { $tasks }. Klebe Kreppband neben beide Stiftreihen, im Ganzen { $tape }, und nummeriere darauf die Stifte von 1 bis { $pins }, nach { $hand ->
+rig-number-say = Einrichten, Schritt { $number } von { $tasks }. Klebe { $tape } Kreppband, oder einen Papierstreifen, der sich wieder lösen lässt, neben beide Stiftreihen. Nummeriere darauf die Stifte von 1 bis { $pins }, nach { $hand ->
         [left] links
        *[right] rechts
-    } gezählt, am Fuß und am Kopf gleich. Schreib nicht auf das Rohr.
-rig-number-say-brief = Nummeriere die Stifte auf Kreppband, 1 bis { $pins }.
-rig-number-say-teach = Einrichten, Schritt { $number } von { $tasks }. Klebe Kreppband neben beide Stiftreihen, im Ganzen { $tape }, und nummeriere darauf die Stifte von 1 bis { $pins }, nach { $hand ->
+    } gezählt, am Fuß und am Kopf gleich.
+rig-number-say-brief = Nummeriere die Stifte auf Kreppband, 1 bis { $pins }, nach { $hand ->
         [left] links
        *[right] rechts
-    } gezählt, am Fuß und am Kopf gleich. Schreib nicht auf das Rohr. Jeder Schritt nennt die Stifte mit diesen Nummern; Fuß und Kopf haben die gleichen.
+    }.
+rig-number-say-teach = Einrichten, Schritt { $number } von { $tasks }. Klebe { $tape } Kreppband, oder einen Papierstreifen, der sich wieder lösen lässt, neben beide Stiftreihen. Nummeriere darauf die Stifte von 1 bis { $pins }, nach { $hand ->
+        [left] links
+       *[right] rechts
+    } gezählt, am Fuß und am Kopf gleich. Jeder Schritt nennt die Stifte bei diesen Nummern.
 rig-number-show = Nummeriere die Stifte 1 bis { $pins }
 rig-number-note = Auf { $tape } Kreppband, nach { $hand ->
         [left] links
        *[right] rechts
-    }, Kopf und Fuß gleich; nicht auf das Rohr
+    }, Kopf und Fuß gleich
 
 # $name: what the tyer calls the cord, or none.
 rig-cut-say = Einrichten, Schritt { $number } von { $tasks }. Schneide { $pieces ->
@@ -540,7 +556,7 @@ rig-cut-say-teach = Einrichten, Schritt { $number } von { $tasks }. Schneide { $
     }, { $pieces ->
         [one] { "" }
        *[other] jedes
-    } { $length } lang. Die Enden sind eingerechnet. Miss zweimal und schneide einmal; zu kurze Schnur reicht nicht herum.
+    } { $length } lang. Die Enden sind eingerechnet. Miss zweimal, schneide einmal.
 rig-cut-show = Schneide ab: { $pieces ->
         [one] { $length } Schnur
        *[other] { $pieces } × { $length } Schnur

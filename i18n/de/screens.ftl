@@ -4,7 +4,9 @@ app-title = Marlinspeak
 
 ## The start screen
 
-start-heading = Welcher Knoten soll es werden?
+start-heading = Was willst du umknoten?
+start-course = C: erste Knoten zum Lernen
+start-by-numbers = Oder nenne den Knoten mit Zahlen
 start-leads = Parten
 start-bights = Buchten
 start-passes = Durchgänge
@@ -13,37 +15,38 @@ start-weave-hint = 1 ist über eins, unter eins; 2 ist über zwei, unter zwei; o
 start-hand = Arbeiten nach
 start-hand-right = rechts
 start-hand-left = links
-start-side = Folgen auf der Seite
-start-side-right = rechts
-start-side-left = links
+start-side = Spätere Durchgänge
+start-side-bottom = auf der Fuß-Seite
+start-side-top = auf der Kopf-Seite
 start-begin = Diesen Knoten anfangen
 start-waiting = Angefangene Knoten
 
 # What the knot in the form comes to.
-# Example: 5 Parten, 6 Buchten: ein Strang, 24 Kreuzungen, Kopfstifte versetzt zwischen den Fußstiften.
+# Example: 5 Parten, 7 Buchten, ein Strang. Jeder Kopf-Stift steht einen halben Abstand weiter rechts
+# als der Fuß-Stift mit seiner Nummer.
 # $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
 # turns of the tube on each leg.
-start-facts = { $leads } Parten, { $bights } Buchten: { $strands ->
+start-facts = { $leads } Parten, { $bights } Buchten, { $strands ->
         [one] ein Strang
        *[other] { $strands } Stränge
-    }, { $crossings ->
-        [one] 1 Kreuzung
-       *[other] { $crossings } Kreuzungen
-    }, { $staggered ->
-        [yes] Kopfstifte versetzt zwischen den Fußstiften
-       *[no] jeder Kopfstift gerade über einem Fußstift
+    }. { $staggered ->
+        [yes] Jeder Kopf-Stift steht einen halben Abstand weiter { $hand ->
+            [left] links
+           *[right] rechts
+        } als der Fuß-Stift mit seiner Nummer.
+       *[no] Jeder Kopf-Stift steht genau über dem Fuß-Stift mit seiner Nummer.
     }{ $turns ->
         [0] { "" }
-        [one] , jede Bahn einmal um das Rohr und noch weiter
-       *[other] , jede Bahn { $turns }-mal um das Rohr und noch weiter
-    }.{ $uneven ->
-        [yes] { " " }Diese Flechtart geht an den Rändern nicht gleichmäßig auf.
+        [one] { " " }Jede Bahn geht einmal ganz um das Rohr und weiter.
+       *[other] { " " }Jede Bahn geht { $turns }-mal ganz um das Rohr und weiter.
+    }{ $uneven ->
+        [yes] { " " }An den Rändern geht das Muster bei diesem Geflecht nicht auf.
        *[no] { "" }
     }
 
 # A tie in the list. $usual: no when the weave is another than over one, under one.
-# Example: 5 Parten, 6 Buchten, 2 Durchgänge
-# Example: 5 Parten, 6 Buchten, Flechtart 2, nach links
+# Example: 5 Parten, 7 Buchten, 2 Durchgänge
+# Example: 5 Parten, 7 Buchten, Flechtart 2, nach links
 start-tie = { $leads } Parten, { $bights } Buchten{ $passes ->
         [one] { "" }
        *[other] , { $passes } Durchgänge
@@ -105,12 +108,16 @@ detail-say = { $detail ->
        *[plain] Normal.
     }
 # $most: crossings told at once at the most; $whole: yes when legs are told whole.
-at-once-say = { $whole ->
-        [yes] Ganze Bahnen.
-       *[no] Höchstens { $most ->
-            [one] eine Kreuzung
-           *[other] { $most } Kreuzungen
-        } auf einmal.
+at-once-say = { $fair ->
+        [leg] Bahn für Bahn.
+        [round] Eine ganze Runde auf einmal.
+       *[no] { $whole ->
+            [yes] Ganze Bahnen.
+           *[no] Höchstens { $most ->
+                [one] eine Kreuzung
+               *[other] { $most } Kreuzungen
+            } auf einmal.
+        }
     }
 
 ## What the app has to report

@@ -209,8 +209,8 @@ start-field-say = { $field ->
            *[right] Arbeiten nach rechts. Die Leertaste ändert es; Tab geht weiter.
         }
         [side] { $choice ->
-            [left] Folgen auf der linken Seite. Die Leertaste ändert es; Tab geht weiter.
-           *[right] Folgen auf der rechten Seite. Die Leertaste ändert es; Tab geht weiter.
+            [top] Folgen auf der Kopf-Seite der ersten Schnur. Die Leertaste ändert es; Tab geht weiter.
+           *[bottom] Folgen auf der Fuß-Seite der ersten Schnur. Die Leertaste ändert es; Tab geht weiter.
         }
        *[begin] Diesen Knoten anfangen: Drück die Leertaste. Escape verlässt das Formular.
     }

@@ -30,9 +30,9 @@ card-work = { $hand ->
        *[right] Arbeite nach rechts um das Rohr; so sind auch die Stifte nummeriert.
     } { $passes ->
         [one] { "" }
-       *[other] { $side ->
-            [left] Spätere Durchgänge bleiben links von der Schnur, die schon liegt
-           *[right] Spätere Durchgänge bleiben rechts von der Schnur, die schon liegt
+       *[other] { $inside ->
+            [bottom] Spätere Durchgänge liegen auf der Kopf-Seite der ersten Schnur
+           *[top] Spätere Durchgänge liegen auf der Fuß-Seite der ersten Schnur
         }, { $inside ->
             [bottom] am Fuß innen in ihren Buchten und am Kopf außen um sie herum.
            *[top] am Kopf innen in ihren Buchten und am Fuß außen um sie herum.

@@ -31,7 +31,7 @@ shelf-say = Das Regal. { $ties ->
     }
 
 # Spoken when a tie gets the focus.
-# Example: 1 von 3. Pinne. 5 Parten, 6 Buchten, doppelt. Erster Durchgang, 58 Prozent, zuletzt gestern.
+# Example: 1 von 3. Pinne. 5 Parten, 7 Buchten, doppelt. Erster Durchgang, 58 Prozent, zuletzt gestern.
 # $name: what its tyer calls it, or none. $named: yes or no. $phase: kit, rig, lead,
 # follow, check, lift, fair or finish. $state: waiting, finished or away. $note: what its tyer wrote; $noted: yes
 # or no.
@@ -232,8 +232,8 @@ log-not-kept = Es ließ sich nicht behalten. { $reason }
 shelf-no-ties = Im Regal in { $folder } liegt kein Knoten.
 shelf-verify-whole = { $documents ->
         [0] Im Regal ist noch nichts.
-        [one] Das eine Dokument im Regal ist heil.
-       *[other] Alle { $documents } Dokumente im Regal sind heil.
+        [one] Das eine Dokument im Regal ist unbeschädigt.
+       *[other] Alle { $documents } Dokumente im Regal sind unbeschädigt.
     }
 # $state: unchecked or aside.
 shelf-verify-line = { $state ->
@@ -264,14 +264,14 @@ shelf-error-io = { $doing ->
 
 # $fault: what is wrong with the file. $detail: what the reader says, in English.
 shelf-error-unreadable = { $fault ->
-        [too-large] { $path } ist zu groß für das, was es sein soll: Sieh nach, ob es die gemeinte Datei ist, oder nimm eine Kopie, die heil ist.
+        [too-large] { $path } ist zu groß für das, was es sein soll: Sieh nach, ob es die gemeinte Datei ist, oder nimm eine unbeschädigte Kopie.
         [not-a-file] { $path } ist keine gewöhnliche Datei: Leg eine Datei an diese Stelle, oder nimm eine andere.
-        [not-json] { $path } lässt sich nicht als JSON lesen ({ $detail }): Nimm eine Kopie davon, die heil ist.
+        [not-json] { $path } lässt sich nicht als JSON lesen ({ $detail }): Nimm eine unbeschädigte Kopie davon.
         [newer] { $path } hat ein neueres Marlinspeak geschrieben ({ $detail }), darum bleibt es unberührt: Nimm das neuere Programm dafür.
-        [checksum] { $path } ist beschädigt, denn der Inhalt passt nicht zur Prüfsumme: Nimm eine Kopie davon, die heil ist.
-        [knot] { $path } nennt einen Knoten, der sich nicht knüpfen lässt ({ $detail }): Parten und Buchten gehen von 2 bis 999, Durchgänge von 1 bis 9; nimm eine Kopie davon, die heil ist.
-        [place] { $path } steht an einer Stelle, die der Knoten nicht hat ({ $detail }): Nimm eine Kopie davon, die heil ist.
-       *[shape] { $path } ist nicht, was es sein soll ({ $detail }): Nimm eine Kopie davon, die heil ist.
+        [checksum] { $path } ist beschädigt, denn der Inhalt passt nicht zur Prüfsumme: Nimm eine unbeschädigte Kopie davon.
+        [knot] { $path } nennt einen Knoten, der sich nicht knüpfen lässt ({ $detail }): Parten und Buchten gehen von 2 bis 999, Durchgänge von 1 bis 9; nimm eine unbeschädigte Kopie davon.
+        [place] { $path } steht an einer Stelle, die der Knoten nicht hat ({ $detail }): Nimm eine unbeschädigte Kopie davon.
+       *[shape] { $path } ist nicht, was es sein soll ({ $detail }): Nimm eine unbeschädigte Kopie davon.
     }
 
 shelf-error-gone = { $path } ist weg: Es gilt die Kopie davor, wenn es eine gibt.

@@ -16,7 +16,7 @@
 #                   on the screen it is Fuß 4, Fußstift, Kopfring.
 #   up, down        "hoch" and "hinab" (not hinauf, hinunter); "nach rechts hoch", and "auf dem Weg"
 #                   before the crossings: not "und" or "unterwegs", which begin like unter
-#   below, above    (lane of a follower) "auf der Fuß-Seite", "auf der Kopf-Seite"
+#   lane            (where a follower lies) "auf der Fuß-Seite", "auf der Kopf-Seite"
 #   inside, outside "innen", "außen"; to turn round a pin is "wenden", as a boat does
 #   cord            Schnur (not Leine: "eine Leine" is a rhyme that hides the count)
 #   crossing counts "eine Schnur", "2 Schnüre"; brief "über 1" is said "über eins", as in weaving
@@ -45,9 +45,9 @@
 #   $heading   rising (bottom rim to top rim) or falling
 #   $from, $to numbers of pins; a rising leg goes from a bottom pin to a top pin
 #   $hand      right or left: the way round the tube that the cord travels
-#   $lane      below or above: where a follower lies beside the cord it follows, towards the bottom or
-#              the top rim, on rising and falling legs alike; none in the lead pass. ("Right of the
-#              cord" would turn about with every leg.)
+#   $lane      bottom or top: the rim towards which a follower lies of the first cord, on rising and
+#              falling legs alike; none in the lead pass. ("Right of the cord" would turn about with
+#              every leg, and "below" is heard as "under".)
 #   $cord      what the tyer calls the cord, when $named is yes
 #   $tail      a length, already with its unit (see lengths.ftl): "15 Zentimeter" for the ear,
 #              "15 cm" for the eye
@@ -64,11 +64,23 @@ begin-say = { $strands ->
     } { $named ->
         [yes] Nimm die Schnur „{ $cord }“.
        *[no] { "" }
-    } Lass bei Fuß-Stift { $pin } ein Ende stehen, { $tail } lang. Klebe es fest. Die Schnur läuft nach { $hand ->
-        [left] links
-       *[right] rechts
-    } um das Rohr, und so sind auch die Stifte nummeriert. { $uneven ->
-        [yes] In dieser Flechtart gehen über und unter an den Rändern nicht gleichmäßig auf. Das liegt an der Flechtart, nicht an dir.
+    } { $strand ->
+        [1] Halte das Rohr aufrecht, den Fuß-Ring auf dem Tisch, und sieh es von vorn an.
+       *[other] { "" }
+    } Lass an Fuß-Stift { $pin } ein Ende hängen, { $tail } lang, und klebe es fest. { $strand ->
+        [1] { $hand ->
+            [left] Du arbeitest nach links herum, und so sind die Stifte nummeriert.
+           *[right] Du arbeitest nach rechts herum, und so sind die Stifte nummeriert.
+        } { $staggered ->
+            [yes] { $hand ->
+                [left] Kopf-Stift 1 steht einen halben Abstand weiter links als Fuß-Stift 1.
+               *[right] Kopf-Stift 1 steht einen halben Abstand weiter rechts als Fuß-Stift 1.
+            }
+           *[no] Kopf-Stift 1 steht genau über Fuß-Stift 1.
+        }
+       *[other] { "" }
+    } { $uneven ->
+        [yes] An den Rändern geht das Muster bei diesem Geflecht nicht auf.
        *[no] { "" }
     }
 
@@ -78,11 +90,14 @@ begin-say-brief = { $strands ->
     } { $named ->
         [yes] Schnur „{ $cord }“.
        *[no] { "" }
-    } Stehendes Ende { $tail }, bei Fuß-Stift { $pin }. Arbeite nach { $hand ->
-        [left] links
-       *[right] rechts
-    }. { $uneven ->
-        [yes] Die Flechtart geht an den Rändern nicht gleichmäßig auf.
+    } Rohr aufrecht. Stehendes Ende { $tail }, an Fuß-Stift { $pin }. { $hand ->
+        [left] Arbeite nach links;
+       *[right] Arbeite nach rechts;
+    } { $staggered ->
+        [yes] die Kopf-Stifte einen halben Abstand weiter.
+       *[no] die Kopf-Stifte genau darüber.
+    } { $uneven ->
+        [yes] An den Rändern geht das Muster bei diesem Geflecht nicht auf.
        *[no] { "" }
     }
 
@@ -95,17 +110,23 @@ begin-say-teach = { $strands ->
     } { $named ->
         [yes] Nimm die Schnur „{ $cord }“.
        *[no] { "" }
-    } Lass bei Fuß-Stift { $pin } ein Ende stehen, { $tail } lang, und klebe es fest. Das ist das stehende Ende; das in deiner Hand ist das Arbeitsende. Die Schnur läuft nach { $hand ->
-        [left] links
-       *[right] rechts
-    } um das Rohr, von Stift zu Stift, und so sind auch die Stifte nummeriert. { $strand ->
-        [1] { $staggered ->
-            [yes] Jeder Kopf-Stift steht auf Lücke zwischen zwei Fuß-Stiften. Das heißt versetzt: Bei einer ungeraden Zahl von Parten kommt jede Schnur einen halben Schritt weiter an, und an geraden Stiften würde der Knoten schief.
-           *[no] Jeder Kopf-Stift steht gerade über einem Fuß-Stift, denn so kommen die Schnüre bei einer geraden Zahl von Parten an.
+    } { $strand ->
+        [1] Halte das Rohr aufrecht, den Fuß-Ring auf dem Tisch, und sieh es von vorn an.
+       *[other] { "" }
+    } Lass an Fuß-Stift { $pin } ein Ende hängen, { $tail } lang, und klebe es fest. Das stehende Ende bleibt; mit dem anderen, in deiner Hand, arbeitest du. { $strand ->
+        [1] { $hand ->
+            [left] Du arbeitest nach links herum, und so sind die Stifte nummeriert.
+           *[right] Du arbeitest nach rechts herum, und so sind die Stifte nummeriert.
+        } { $staggered ->
+            [yes] { $hand ->
+                [left] Kopf-Stift 1 steht einen halben Abstand weiter links als Fuß-Stift 1.
+               *[right] Kopf-Stift 1 steht einen halben Abstand weiter rechts als Fuß-Stift 1.
+            }
+           *[no] Kopf-Stift 1 steht genau über Fuß-Stift 1.
         }
        *[other] { "" }
     } { $uneven ->
-        [yes] In dieser Flechtart gehen über und unter an den Rändern nicht gleichmäßig auf. Das liegt an der Flechtart, nicht an dir.
+        [yes] An den Rändern geht das Muster bei diesem Geflecht nicht auf.
        *[no] { "" }
     }
 
@@ -117,10 +138,10 @@ begin-show-note = { $named ->
         [yes] Schnur „{ $cord }“.
        *[no] { "" }
     } { $hand ->
-        [left] Klebe es fest. Arbeite nach links; auch die Stifte zählen nach links.
-       *[right] Klebe es fest. Arbeite nach rechts.
+        [left] Rohr aufrecht, Ende festgeklebt. Arbeite nach links.
+       *[right] Rohr aufrecht, Ende festgeklebt. Arbeite nach rechts.
     } { $uneven ->
-        [yes] Diese Flechtart geht an den Rändern nicht gleichmäßig auf.
+        [yes] An den Rändern geht das Muster bei diesem Geflecht nicht auf.
        *[no] { "" }
     }
 
@@ -128,7 +149,7 @@ begin-show-note = { $named ->
 
 # Example: Zweiter Durchgang. Dieselbe Schnur läuft weiter. Beginne an Fuß-Stift 1, neben der Schnur, die
 # schon liegt, und bleib den ganzen Weg auf ihrer Fuß-Seite, ohne sie je zu kreuzen. Geh über und
-# unter genau wie sie. An den Kopf-Stiften wende innen in ihren Buchten, an den Fuß-Stiften
+# unter genau wie sie. An den Kopf-Stiften wende innen in ihren Schlingen, an den Fuß-Stiften
 # außen um sie herum.
 # $inside: the rim where the follower turns inside, top or bottom. $added: yes when another cord
 # begins here, no when the cord in hand goes on.
@@ -156,12 +177,12 @@ follow-say = { $pass ->
                *[no] Nimm seine Schnur wieder auf. Beginne
             }
         }
-    } an Fuß-Stift { $pin }, neben der Schnur, die schon liegt, und bleib den ganzen Weg auf { $lane ->
-        [above] ihrer Kopf-Seite,
-       *[below] ihrer Fuß-Seite,
-    } ohne sie je zu kreuzen. Geh über und unter genau wie sie. { $inside ->
-        [bottom] An den Fuß-Stiften wende innen in ihren Buchten, an den Kopf-Stiften außen um sie herum.
-       *[top] An den Kopf-Stiften wende innen in ihren Buchten, an den Fuß-Stiften außen um sie herum.
+    } an Fuß-Stift { $pin }, neben der ersten Schnur, und bleib den ganzen Weg auf { $lane ->
+        [top] ihrer Kopf-Seite,
+       *[bottom] ihrer Fuß-Seite,
+    } ohne sie je zu kreuzen. Geh drüber, wo sie drübergeht, und tauch durch, wo sie durchtaucht. { $inside ->
+        [bottom] An den Fuß-Stiften wende innen in ihren Schlingen, an den Kopf-Stiften außen um sie herum.
+       *[top] An den Kopf-Stiften wende innen in ihren Schlingen, an den Fuß-Stiften außen um sie herum.
     }
 
 follow-say-brief = { $pass ->
@@ -183,8 +204,8 @@ follow-say-brief = { $pass ->
         }
        *[no] { "" }
     } Ab Fuß-Stift { $pin } folge auf der { $lane ->
-        [above] Kopf-Seite.
-       *[below] Fuß-Seite.
+        [top] Kopf-Seite.
+       *[bottom] Fuß-Seite.
     } { $inside ->
         [bottom] Am Fuß innen, am Kopf außen.
        *[top] Am Kopf innen, am Fuß außen.
@@ -204,7 +225,7 @@ follow-say-teach = { $pass ->
        *[other] Strang { $strand } von { $strands }.
     } { $pass ->
         [2] { $strand ->
-            [1] Ein Durchgang ist ein Weg der Schnur durch das ganze Muster; von nun an folgt die Schnur der, die schon liegt.
+            [1] Ein Durchgang ist ein Weg der Schnur durch das ganze Muster; von nun an folgt die Schnur der ersten.
            *[other] { "" }
         }
        *[other] { "" }
@@ -220,30 +241,24 @@ follow-say-teach = { $pass ->
             }
         }
        *[no] { $strands ->
-            [one] Dieselbe Schnur läuft weiter: Sie ist wieder an ihrem ersten Stift und macht ihren Weg einfach noch einmal. Beginne
+            [one] Dieselbe Schnur läuft weiter. Beginne
            *[other] { $named ->
-                [yes] Nimm die Schnur „{ $cord }“ wieder auf: Sie ist wieder an ihrem ersten Stift und macht ihren Weg einfach noch einmal. Beginne
-               *[no] Nimm seine Schnur wieder auf: Sie ist wieder an ihrem ersten Stift und macht ihren Weg einfach noch einmal. Beginne
+                [yes] Nimm die Schnur „{ $cord }“ wieder auf. Beginne
+               *[no] Nimm seine Schnur wieder auf. Beginne
             }
         }
-    } an Fuß-Stift { $pin }, neben der Schnur, die schon liegt, und bleib den ganzen Weg auf { $lane ->
-        [above] ihrer Kopf-Seite, also zum Kopf-Rand hin.
-       *[below] ihrer Fuß-Seite, also zum Fuß-Rand hin.
-    } Die Schnur kreuzt nie die, der sie folgt, und geht über und unter genau wie sie. { $pass ->
-        [2] { $strand ->
-            [1] Eine Bucht ist die Schlinge um einen Stift.
-           *[other] { "" }
-        }
-       *[other] { "" }
-    } { $inside ->
-        [bottom] An den Fuß-Stiften wende innen in der Bucht, die schon liegt, also zwischen ihr und der Mitte des Knotens; an den Kopf-Stiften wende außen um sie herum, weiter draußen als sie.
-       *[top] An den Kopf-Stiften wende innen in der Bucht, die schon liegt, also zwischen ihr und der Mitte des Knotens; an den Fuß-Stiften wende außen um sie herum, weiter draußen als sie.
+    } an Fuß-Stift { $pin }, neben der ersten Schnur, und bleib den ganzen Weg auf { $lane ->
+        [top] ihrer Kopf-Seite,
+       *[bottom] ihrer Fuß-Seite,
+    } ohne sie je zu kreuzen. Geh drüber, wo sie drübergeht, und tauch durch, wo sie durchtaucht. { $inside ->
+        [bottom] An den Fuß-Stiften wende innen in ihrer Schlinge, zur Mitte des Knotens hin; an den Kopf-Stiften außen um sie herum.
+       *[top] An den Kopf-Stiften wende innen in ihrer Schlinge, zur Mitte des Knotens hin; an den Fuß-Stiften außen um sie herum.
     }
 
 # Example: Folge auf der Fußseite
 follow-show = { $lane ->
-        [above] Folge auf der Kopfseite
-       *[below] Folge auf der Fußseite
+        [top] Folge auf der Kopfseite
+       *[bottom] Folge auf der Fußseite
     }
 
 # Example: Ab Fuß 1. Am Kopf innen, am Fuß außen.
@@ -267,28 +282,19 @@ follow-show-note = { $added ->
 # $turns: whole turns of the tube on the leg.
 lay-say-way = { $pass ->
         [1] { $strands ->
-            [one] Bahn { $leg } von { $legs }
+            [one] Bahn { $leg }
            *[other] Strang { $strand }{ $named ->
                 [yes] , „{ $cord }“
                *[no] { "" }
-            }, Bahn { $leg } von { $legs }
+            }, Bahn { $leg }
         }
-       *[other] { $pass ->
-            [2] Zweiter Durchgang
-            [3] Dritter Durchgang
-            [4] Vierter Durchgang
-            [5] Fünfter Durchgang
-            [6] Sechster Durchgang
-            [7] Siebter Durchgang
-            [8] Achter Durchgang
-           *[9] Neunter Durchgang
-        }{ $strands ->
+       *[other] Durchgang { $pass }{ $strands ->
             [one] { "" }
            *[other] , Strang { $strand }
         }{ $named ->
             [yes] , „{ $cord }“
            *[no] { "" }
-        }, Bahn { $leg } von { $legs }
+        }, Bahn { $leg }
     }{ $parts ->
         [one] .
        *[other] , Teil { $part } von { $parts }.
@@ -301,17 +307,17 @@ lay-say-way = { $pass ->
     } { $heading ->
         [falling] hinab
        *[rising] hoch
-    },{ $turns ->
+    }{ $turns ->
         [0] { "" }
-        [one] { " " }einmal ganz um das Rohr herum und weiter,
-        [2] { " " }zweimal ganz um das Rohr herum und weiter,
-       *[other] { " " }{ $turns }-mal ganz um das Rohr herum und weiter,
+        [one] , einmal ganz um das Rohr herum und weiter
+        [2] , zweimal ganz um das Rohr herum und weiter
+       *[other] , { $turns }-mal ganz um das Rohr herum und weiter
     } zu { $heading ->
         [falling] Fuß-Stift { $to }
        *[rising] Kopf-Stift { $to }
     }{ $lane ->
-        [below] , immer auf der Fuß-Seite der Schnur, die schon liegt.
-        [above] , immer auf der Kopf-Seite der Schnur, die schon liegt.
+        [bottom] , auf der Fuß-Seite der ersten Schnur.
+        [top] , auf der Kopf-Seite der ersten Schnur.
        *[none] .
     }
 
@@ -320,16 +326,16 @@ lay-say-way = { $pass ->
 # Example: Strang 2. Kopf-Stift 2, hinab zu Fuß-Stift 5.
 lay-say-way-brief = { $pass ->
         [1] { $strands ->
-            [one] { "" }
-           *[other] Strang { $strand }.
+            [one] Bahn { $leg }
+           *[other] Strang { $strand }, Bahn { $leg }
         }
        *[other] Durchgang { $pass }{ $strands ->
             [one] { "" }
            *[other] , Strang { $strand }
-        }, { $lane ->
-            [above] Kopf-Seite.
-           *[below] Fuß-Seite.
-        }
+        }, Bahn { $leg }
+    }{ $parts ->
+        [one] .
+       *[other] , Teil { $part } von { $parts }.
     } { $heading ->
         [falling] Kopf-Stift { $from }, hinab zu Fuß-Stift { $to }
        *[rising] Fuß-Stift { $from }, hoch zu Kopf-Stift { $to }
@@ -338,63 +344,51 @@ lay-say-way-brief = { $pass ->
         [one] , einmal herum
         [2] , zweimal herum
        *[other] , { $turns }-mal herum
-    }{ $parts ->
-        [one] .
-       *[other] , Teil { $part } von { $parts }.
-    }
+    }.
 
 # Example: Strang 2, Bahn 4 von 12. Die Schnur steht an Fuß-Stift 4. Führe sie nach rechts hoch,
 # auf Kopf-Stift 6 zu.
 lay-say-way-teach = { $pass ->
         [1] { $strands ->
-            [one] Bahn { $leg } von { $legs }
+            [one] Bahn { $leg }
            *[other] Strang { $strand }{ $named ->
                 [yes] , „{ $cord }“
                *[no] { "" }
-            }, Bahn { $leg } von { $legs }
+            }, Bahn { $leg }
         }
-       *[other] { $pass ->
-            [2] Zweiter Durchgang
-            [3] Dritter Durchgang
-            [4] Vierter Durchgang
-            [5] Fünfter Durchgang
-            [6] Sechster Durchgang
-            [7] Siebter Durchgang
-            [8] Achter Durchgang
-           *[9] Neunter Durchgang
-        }{ $strands ->
+       *[other] Durchgang { $pass }{ $strands ->
             [one] { "" }
            *[other] , Strang { $strand }
         }{ $named ->
             [yes] , „{ $cord }“
            *[no] { "" }
-        }, Bahn { $leg } von { $legs }
+        }, Bahn { $leg }
     }{ $parts ->
         [one] .
        *[other] , Teil { $part } von { $parts }.
     } { $first ->
         [yes] Eine Bahn ist die Schnur von einem Stift am einen Rand zu einem Stift am anderen.
        *[no] { "" }
-    } Die Schnur steht an { $heading ->
-        [falling] Kopf-Stift { $from }
-       *[rising] Fuß-Stift { $from }
-    }. Führe sie nach { $hand ->
+    } { $heading ->
+        [falling] Von Kopf-Stift { $from }
+       *[rising] Von Fuß-Stift { $from }
+    } nach { $hand ->
         [left] links
        *[right] rechts
     } { $heading ->
         [falling] hinab
        *[rising] hoch
-    },{ $turns ->
+    }{ $turns ->
         [0] { "" }
-        [one] { " " }einmal ganz um das Rohr herum und weiter,
-        [2] { " " }zweimal ganz um das Rohr herum und weiter,
-       *[other] { " " }{ $turns }-mal ganz um das Rohr herum und weiter,
-    } auf { $heading ->
+        [one] , einmal ganz um das Rohr herum und weiter
+        [2] , zweimal ganz um das Rohr herum und weiter
+       *[other] , { $turns }-mal ganz um das Rohr herum und weiter
+    } zu { $heading ->
         [falling] Fuß-Stift { $to }
        *[rising] Kopf-Stift { $to }
-    } zu{ $lane ->
-        [below] , dicht auf der Fuß-Seite der Schnur, die schon liegt.
-        [above] , dicht auf der Kopf-Seite der Schnur, die schon liegt.
+    }{ $lane ->
+        [bottom] , auf der Fuß-Seite der ersten Schnur.
+        [top] , auf der Kopf-Seite der ersten Schnur.
        *[none] .
     }
 
@@ -406,28 +400,19 @@ lay-say-way-teach = { $pass ->
 # pin it has just passed, $rim: bottom or top. $made: whole turns made on this leg so far.
 lay-say-way-on = { $pass ->
         [1] { $strands ->
-            [one] Bahn { $leg } von { $legs }
+            [one] Bahn { $leg }
            *[other] Strang { $strand }{ $named ->
                 [yes] , „{ $cord }“
                *[no] { "" }
-            }, Bahn { $leg } von { $legs }
+            }, Bahn { $leg }
         }
-       *[other] { $pass ->
-            [2] Zweiter Durchgang
-            [3] Dritter Durchgang
-            [4] Vierter Durchgang
-            [5] Fünfter Durchgang
-            [6] Sechster Durchgang
-            [7] Siebter Durchgang
-            [8] Achter Durchgang
-           *[9] Neunter Durchgang
-        }{ $strands ->
+       *[other] Durchgang { $pass }{ $strands ->
             [one] { "" }
            *[other] , Strang { $strand }
         }{ $named ->
             [yes] , „{ $cord }“
            *[no] { "" }
-        }, Bahn { $leg } von { $legs }
+        }, Bahn { $leg }
     }, Teil { $part } von { $parts }, von { $heading ->
         [falling] Kopf-Stift { $from } hinab zu Fuß-Stift { $to }
        *[rising] Fuß-Stift { $from } hoch zu Kopf-Stift { $to }
@@ -444,7 +429,7 @@ lay-say-way-on = { $pass ->
         [one] , ist einmal ganz um das Rohr gelaufen und
         [2] , ist zweimal ganz um das Rohr gelaufen und
        *[other] , ist { $made }-mal ganz um das Rohr gelaufen und
-    } gerade an { $rim ->
+    } eben an { $rim ->
         [top] Kopf-Stift { $past }
        *[bottom] Fuß-Stift { $past }
     } vorbei. Von dort geht es nach { $hand ->
@@ -454,28 +439,28 @@ lay-say-way-on = { $pass ->
         [falling] hinab
        *[rising] hoch
     }{ $lane ->
-        [below] , immer auf der Fuß-Seite der Schnur, die schon liegt.
-        [above] , immer auf der Kopf-Seite der Schnur, die schon liegt.
+        [bottom] , auf der Fuß-Seite der ersten Schnur.
+        [top] , auf der Kopf-Seite der ersten Schnur.
        *[none] .
     }
 
 # Example: Fuß-Stift 2, hoch zu Kopf-Stift 4, Teil 2 von 5, an Fuß-Stift 3 vorbei.
 lay-say-way-on-brief = { $pass ->
         [1] { $strands ->
-            [one] { "" }
-           *[other] Strang { $strand }.
+            [one] Bahn { $leg }
+           *[other] Strang { $strand }, Bahn { $leg }
         }
        *[other] Durchgang { $pass }{ $strands ->
             [one] { "" }
            *[other] , Strang { $strand }
-        }, { $lane ->
-            [above] Kopf-Seite.
-           *[below] Fuß-Seite.
-        }
+        }, Bahn { $leg }
+    }{ $parts ->
+        [one] .
+       *[other] , Teil { $part } von { $parts }.
     } { $heading ->
         [falling] Kopf-Stift { $from }, hinab zu Fuß-Stift { $to }
        *[rising] Fuß-Stift { $from }, hoch zu Kopf-Stift { $to }
-    }, Teil { $part } von { $parts }, an { $rim ->
+    }, an { $rim ->
         [top] Kopf-Stift { $past }
        *[bottom] Fuß-Stift { $past }
     } vorbei.
@@ -483,32 +468,23 @@ lay-say-way-on-brief = { $pass ->
 # The same, for who learns.
 lay-say-way-on-teach = { $pass ->
         [1] { $strands ->
-            [one] Bahn { $leg } von { $legs }
+            [one] Bahn { $leg }
            *[other] Strang { $strand }{ $named ->
                 [yes] , „{ $cord }“
                *[no] { "" }
-            }, Bahn { $leg } von { $legs }
+            }, Bahn { $leg }
         }
-       *[other] { $pass ->
-            [2] Zweiter Durchgang
-            [3] Dritter Durchgang
-            [4] Vierter Durchgang
-            [5] Fünfter Durchgang
-            [6] Sechster Durchgang
-            [7] Siebter Durchgang
-            [8] Achter Durchgang
-           *[9] Neunter Durchgang
-        }{ $strands ->
+       *[other] Durchgang { $pass }{ $strands ->
             [one] { "" }
            *[other] , Strang { $strand }
         }{ $named ->
             [yes] , „{ $cord }“
            *[no] { "" }
-        }, Bahn { $leg } von { $legs }
+        }, Bahn { $leg }
     }, Teil { $part } von { $parts }, von { $heading ->
         [falling] Kopf-Stift { $from } hinab zu Fuß-Stift { $to }
        *[rising] Fuß-Stift { $from } hoch zu Kopf-Stift { $to }
-    }. Eine lange Bahn wird in Teilen gelegt, jeder nicht länger, als man sich merken kann. Die Schnur hat { $share ->
+    }. Die Schnur hat { $share ->
         [little] ein kleines Stück des Weges
         [quarter] etwa ein Viertel des Weges
         [third] etwa ein Drittel des Weges
@@ -521,7 +497,7 @@ lay-say-way-on-teach = { $pass ->
         [one] , ist einmal ganz um das Rohr gelaufen und
         [2] , ist zweimal ganz um das Rohr gelaufen und
        *[other] , ist { $made }-mal ganz um das Rohr gelaufen und
-    } gerade an { $rim ->
+    } eben an { $rim ->
         [top] Kopf-Stift { $past }
        *[bottom] Fuß-Stift { $past }
     } vorbei. Von dort geht es nach { $hand ->
@@ -531,8 +507,8 @@ lay-say-way-on-teach = { $pass ->
         [falling] hinab
        *[rising] hoch
     }{ $lane ->
-        [below] , immer auf der Fuß-Seite der Schnur, die schon liegt.
-        [above] , immer auf der Kopf-Seite der Schnur, die schon liegt.
+        [bottom] , auf der Fuß-Seite der ersten Schnur.
+        [top] , auf der Kopf-Seite der ersten Schnur.
        *[none] .
     }
 
@@ -540,46 +516,46 @@ lay-say-way-on-teach = { $pass ->
 # Example: Auf dem Weg: über eine Schnur, dann tauch unter 2 Schnüren durch.
 # $place: only, first, next or last of the step. $over: yes or no. $cords: cords lying there.
 lay-say-crossing = { $place ->
-        [only] Auf dem Weg: { $over ->
-            [yes] über { $cords ->
-                [one] eine Schnur.
-               *[other] { $cords } Schnüre.
+        [only] { $over ->
+            [yes] Geh über { $cords ->
+                [one] eine Schnur
+               *[other] { $cords } Schnüre
+            }
+           *[no] Tauch unter { $cords ->
+                [one] einer Schnur
+               *[other] { $cords } Schnüren
+            } durch
+        }.
+        [first] { $over ->
+            [yes] Geh über { $cords ->
+                [one] eine Schnur
+               *[other] { $cords } Schnüre
+            }
+           *[no] Tauch unter { $cords ->
+                [one] einer Schnur
+               *[other] { $cords } Schnüren
+            } durch
+        },
+        [last] { $over ->
+            [yes] geh über { $cords ->
+                [one] eine
+               *[other] { $cords }
             }
            *[no] tauch unter { $cords ->
-                [one] einer Schnur durch.
-               *[other] { $cords } Schnüren durch.
-            }
-        }
-        [first] Auf dem Weg: { $over ->
-            [yes] über { $cords ->
-                [one] eine Schnur,
-               *[other] { $cords } Schnüre,
-            }
-           *[no] tauch unter { $cords ->
-                [one] einer Schnur durch,
-               *[other] { $cords } Schnüren durch,
-            }
-        }
-        [last] dann { $over ->
-            [yes] über { $cords ->
-                [one] eine Schnur.
-               *[other] { $cords } Schnüre.
+                [one] einer
+               *[other] { $cords }
+            } durch
+        }.
+       *[next] { $over ->
+            [yes] geh über { $cords ->
+                [one] eine
+               *[other] { $cords }
             }
            *[no] tauch unter { $cords ->
-                [one] einer Schnur durch.
-               *[other] { $cords } Schnüren durch.
-            }
-        }
-       *[next] dann { $over ->
-            [yes] über { $cords ->
-                [one] eine Schnur,
-               *[other] { $cords } Schnüre,
-            }
-           *[no] tauch unter { $cords ->
-                [one] einer Schnur durch,
-               *[other] { $cords } Schnüren durch,
-            }
-        }
+                [one] einer
+               *[other] { $cords }
+            } durch
+        },
     }
 
 # Example: Über 1, tauch unter 2, über 1.
@@ -608,58 +584,73 @@ lay-say-crossing-brief = { $place ->
 # durch.
 # $of-from, $of-to: the pins of the leg that is met; it goes the other way.
 lay-say-crossing-teach = { $place ->
-        [only] Auf dem Weg
-        [first] Zuerst
-        [last] Zuletzt
-       *[next] Dann
-    } { $cords ->
-        [one] kommt die Schnur, die von { $heading ->
-            [falling] Fuß-Stift { $of-from } hoch zu Kopf-Stift { $of-to }
-           *[rising] Kopf-Stift { $of-from } hinab zu Fuß-Stift { $of-to }
-        } läuft: { $over ->
-            [yes] Geh über sie.
-           *[no] Tauch unter ihr durch.
-        }
-       *[other] kommen die { $cords } Schnüre, die von { $heading ->
-            [falling] Fuß-Stift { $of-from } hoch zu Kopf-Stift { $of-to }
-           *[rising] Kopf-Stift { $of-from } hinab zu Fuß-Stift { $of-to }
-        } laufen: { $over ->
+        [only] { $over ->
             [yes] Geh über { $cords ->
-                [2] beide.
-               *[other] alle { $cords }.
+                [one] eine Schnur
+               *[other] { $cords } Schnüre
             }
            *[no] Tauch unter { $cords ->
-                [2] beiden durch.
-               *[other] allen { $cords } durch.
+                [one] einer Schnur
+               *[other] { $cords } Schnüren
+            } durch
+        }.
+        [first] { $over ->
+            [yes] Geh über { $cords ->
+                [one] eine Schnur
+               *[other] { $cords } Schnüre
             }
-        }
+           *[no] Tauch unter { $cords ->
+                [one] einer Schnur
+               *[other] { $cords } Schnüren
+            } durch
+        },
+        [last] { $over ->
+            [yes] geh über { $cords ->
+                [one] eine
+               *[other] { $cords }
+            }
+           *[no] tauch unter { $cords ->
+                [one] einer
+               *[other] { $cords }
+            } durch
+        }.
+       *[next] { $over ->
+            [yes] geh über { $cords ->
+                [one] eine
+               *[other] { $cords }
+            }
+           *[no] tauch unter { $cords ->
+                [one] einer
+               *[other] { $cords }
+            } durch
+        },
     }
 
 # A leg that meets no cord.
-lay-say-clear = Die Schnur kreuzt nichts.
-lay-say-clear-brief = Frei.
-lay-say-clear-teach = Noch liegt nichts im Weg, also ist nichts zu kreuzen.
+lay-say-clear = Noch liegt nichts im Weg.
+lay-say-clear-brief = Nichts zu kreuzen.
+lay-say-clear-teach = Noch liegt nichts im Weg.
 
 # How a lay step ends. $landing: on-the-way, round, inside or outside; at the pin where the pass
 # began home-and-on, home-to-wait (other strands come first) or home-to-end (the cord ends).
 # Example: Um Kopf-Stift 6 herum.
 # Example: An Fuß-Stift 5 wende außen um die Bucht herum, die schon liegt.
 lay-say-landing = { $landing ->
-        [on-the-way] Halt deine Schnur dort fest.
+        [on-the-way] Halte sie dort fest.
         [inside] { $heading ->
-            [falling] An Fuß-Stift { $to } wende innen in der Bucht, die schon liegt.
-           *[rising] An Kopf-Stift { $to } wende innen in der Bucht, die schon liegt.
+            [falling] Wende innen in der Schlinge an Fuß-Stift { $to }.
+           *[rising] Wende innen in der Schlinge an Kopf-Stift { $to }.
         }
         [outside] { $heading ->
-            [falling] An Fuß-Stift { $to } wende außen um die Bucht herum, die schon liegt.
-           *[rising] An Kopf-Stift { $to } wende außen um die Bucht herum, die schon liegt.
+            [falling] Wende außen um die Schlinge an Fuß-Stift { $to }.
+           *[rising] Wende außen um die Schlinge an Kopf-Stift { $to }.
         }
-        [home-and-on] An Fuß-Stift { $to } ist die Schnur wieder am Anfang; sie läuft um den Stift weiter.
-        [home-to-wait] An Fuß-Stift { $to } ist die Schnur wieder am Anfang. Klebe sie dort fest, bis ihr nächster Durchgang kommt.
-        [home-to-end] An Fuß-Stift { $to } ist die Schnur wieder am Anfang. Lass ihr Ende dort hängen.
+        [home-and-on] Zurück am Anfang: Geh über das hängende Ende und weiter um Fuß-Stift { $to }.
+        [home-to-wait] Zurück am Anfang: Klebe die Schnur an Fuß-Stift { $to } fest, bis zu ihrem nächsten Durchgang.
+        [home-to-end] Zurück am Anfang: Lass das Ende an Fuß-Stift { $to } hängen.
        *[round] { $heading ->
-            [falling] Um Fuß-Stift { $to } herum.
-           *[rising] Um Kopf-Stift { $to } herum.
+            [falling] Dann um Fuß-Stift { $to }.
+           *[rising] Dann um Kopf-Stift { $to }.
         }
     }
 
@@ -668,28 +659,28 @@ lay-say-landing-brief = { $landing ->
         [on-the-way] { "" }
         [inside] Innen.
         [outside] Außen.
-        [home-and-on] Am Anfang, und weiter.
-        [home-to-wait] Am Anfang, warten lassen.
-        [home-to-end] Am Anfang, hängen lassen.
+        [home-and-on] Zurück am Anfang: über das Ende weiter.
+        [home-to-wait] Zurück am Anfang: festkleben.
+        [home-to-end] Zurück am Anfang: hier aufhören.
        *[round] { "" }
     }
 
 lay-say-landing-teach = { $landing ->
-        [on-the-way] Halt deine Schnur dort mit einem Finger fest.
+        [on-the-way] Halte sie dort fest.
         [inside] { $heading ->
-            [falling] An Fuß-Stift { $to } wende innen in der Bucht, die schon liegt, zwischen ihr und der Mitte des Knotens, und lass deine Schnur satt anliegen.
-           *[rising] An Kopf-Stift { $to } wende innen in der Bucht, die schon liegt, zwischen ihr und der Mitte des Knotens, und lass deine Schnur satt anliegen.
+            [falling] Wende innen in der Schlinge an Fuß-Stift { $to }.
+           *[rising] Wende innen in der Schlinge an Kopf-Stift { $to }.
         }
         [outside] { $heading ->
-            [falling] An Fuß-Stift { $to } wende außen um die Bucht herum, die schon liegt, weiter draußen als sie, und lass deine Schnur satt anliegen.
-           *[rising] An Kopf-Stift { $to } wende außen um die Bucht herum, die schon liegt, weiter draußen als sie, und lass deine Schnur satt anliegen.
+            [falling] Wende außen um die Schlinge an Fuß-Stift { $to }.
+           *[rising] Wende außen um die Schlinge an Kopf-Stift { $to }.
         }
-        [home-and-on] An Fuß-Stift { $to } ist die Schnur wieder am Anfang; sie läuft um den Stift weiter.
-        [home-to-wait] An Fuß-Stift { $to } ist die Schnur wieder am Anfang. Klebe sie dort fest, bis ihr nächster Durchgang kommt.
-        [home-to-end] An Fuß-Stift { $to } ist die Schnur wieder am Anfang. Lass ihr Ende dort hängen.
+        [home-and-on] Zurück am Anfang: Geh über das hängende Ende und weiter um Fuß-Stift { $to }.
+        [home-to-wait] Zurück am Anfang: Klebe die Schnur an Fuß-Stift { $to } fest, bis zu ihrem nächsten Durchgang.
+        [home-to-end] Zurück am Anfang: Lass das Ende an Fuß-Stift { $to } hängen.
        *[round] { $heading ->
-            [falling] Führe deine Schnur außen um Fuß-Stift { $to } herum, und lass sie satt anliegen.
-           *[rising] Führe deine Schnur außen um Kopf-Stift { $to } herum, und lass sie satt anliegen.
+            [falling] Dann außen um Fuß-Stift { $to }; zieh sie heran.
+           *[rising] Dann außen um Kopf-Stift { $to }; zieh sie heran.
         }
     }
 
@@ -742,7 +733,7 @@ lay-show-note-on = { $share ->
     } { $heading ->
         [falling] hinab
        *[rising] hoch
-    }, gerade an { $rim ->
+    }, eben an { $rim ->
         [top] Kopf { $past }
        *[bottom] Fuß { $past }
     } vorbei{ $made ->
@@ -784,13 +775,16 @@ lay-show-note = { $landing ->
 # finish; rounds in fair.
 phase-show = { $phase ->
         [lift] Abheben, { $item } von { $items }
-        [fair] Durchholen, Runde { $item } von { $items }{ $passes ->
-            [one] { "" }
-           *[other] , Durchgang { $pass }
-        }{ $strands ->
-            [one] { "" }
-           *[other] , Strang { $strand }
-        }, Bahn { $leg } von { $legs }
+        [fair] Durchholen, Runde { $item } von { $items }{ $whole ->
+            [yes] { "" }
+           *[no] { $passes ->
+                [one] { "" }
+               *[other] , Durchgang { $pass }
+            }{ $strands ->
+                [one] { "" }
+               *[other] , Strang { $strand }
+            }, Bahn { $leg } von { $legs }
+        }
         [finish] Fertig machen, { $item } von { $items }
        *[other] { $pass ->
             [1] Erster Durchgang

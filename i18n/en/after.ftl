@@ -30,10 +30,10 @@ lift-say-teach = { $task ->
             [2] neither of the 2 ends
            *[other] none of the { $ends } ends
         } can slip back in.
-        [top-pins] Take the { $bights } pins out at the top, one by one, and put them in a dish. A pin is a set screw: loosen it with its hex key, then turn it out by hand. The bights stay where they are, since the crossings hold them.
+        [top-pins] Take the { $bights } pins out at the top, one by one, and put them in a dish. The bights stay where they are, since the crossings hold them.
         [slide-ring] Slide the top ring up and off the tube. Go slowly, so that it drags no bight along.
         [bottom-pins] Hold the knot with one hand so that it cannot spring, and take the { $bights } pins out at the bottom.
-       *[slip-off] Slip the knot up off the tube and onto the object, the same way up, without letting it twist. It is loose, as it must be. Turn it until the ends come out where you want them.
+       *[slip-off] Slip the knot up off the tube and onto the object, the same way up, without letting it twist. It will be loose, and that is good. Turn it until the ends come out where you want them.
     }
 
 lift-show = { $task ->
@@ -61,103 +61,130 @@ lift-show-note = { $task ->
 
 # Example: First round of 3. Start at the tail. Leg 1 of 12, from bottom bight 1 up to top bight 3:
 # draw about 9 millimetres out of it and pass that on.
-fair-say = { $round ->
-        [1] First round
-        [2] Second round
-        [3] Third round
-       *[other] Round { $round }
-    } of { $rounds }{ $strands ->
-        [one] { "" }
-       *[other] , strand { $strand }
-    }{ $named ->
-        [yes] , “{ $cord }”
-       *[no] { "" }
-    }{ $passes ->
-        [one] { "" }
-       *[other] , pass { $pass }
-    }. { $first ->
-        [yes] Start at the tail.
-       *[no] { "" }
-    } Leg { $leg } of { $legs }, from { $heading ->
-        [falling] top bight { $from } down to bottom bight { $to }
-       *[rising] bottom bight { $from } up to top bight { $to }
-    }: { $known ->
-        [yes] draw about { $draw } out of it and pass that on. That makes { $gathered } in the hand.
-       *[no] draw slack out of it, only so much that the crossings stay where they are, and pass it on.
-    } { $last ->
-        [yes] The cord ends here: let what you have gathered hang out.
-       *[no] { "" }
+fair-say = { $whole ->
+        [yes] Drawing up, time { $round } of { $rounds }. Start at the tail and follow the cord all the way. { $known ->
+            [yes] Take about { $draw } of slack out of every leg
+           *[no] Take a little slack out of every leg
+        } and work it on to the next, { $round-legs } legs, until it comes out at the working end.
+       *[no] { $round ->
+            [1] First time
+            [2] Second time
+            [3] Third time
+           *[other] Time { $round }
+        } of { $rounds }{ $strands ->
+            [one] { "" }
+           *[other] , strand { $strand }
+        }{ $named ->
+            [yes] , “{ $cord }”
+           *[no] { "" }
+        }{ $passes ->
+            [one] { "" }
+           *[other] , pass { $pass }
+        }. { $first ->
+            [yes] Start at the tail.
+           *[no] { "" }
+        } Leg { $leg } of { $legs }, from { $heading ->
+            [falling] top bight { $from } down to bottom bight { $to }
+           *[rising] bottom bight { $from } up to top bight { $to }
+        }: { $known ->
+            [yes] pull out about { $draw } of slack and work it along to the next leg. You now carry { $gathered }.
+           *[no] draw slack out of it, only so much that the crossings stay where they are, and pass it on.
+        } { $last ->
+            [yes] The cord ends here: let what you have gathered hang out.
+           *[no] { "" }
+        }
     }
 
-fair-say-brief = Round { $round } of { $rounds }{ $strands ->
-        [one] { "" }
-       *[other] , strand { $strand }
-    }{ $passes ->
-        [one] { "" }
-       *[other] , pass { $pass }
-    }. { $heading ->
-        [falling] Top bight { $from }, down to bottom bight { $to }
-       *[rising] Bottom bight { $from }, up to top bight { $to }
-    }: { $known ->
-        [yes] draw { $draw }.
-       *[no] draw the slack.
-    } { $last ->
-        [yes] Let it hang out.
-       *[no] { "" }
+fair-say-brief = { $whole ->
+        [yes] Draw up, time { $round } of { $rounds }: from the tail, { $known ->
+            [yes] { $draw }
+           *[no] a little
+        } out of every leg.
+       *[no] Time { $round } of { $rounds }{ $strands ->
+            [one] { "" }
+           *[other] , strand { $strand }
+        }{ $passes ->
+            [one] { "" }
+           *[other] , pass { $pass }
+        }. { $heading ->
+            [falling] Top bight { $from }, down to bottom bight { $to }
+           *[rising] Bottom bight { $from }, up to top bight { $to }
+        }: { $known ->
+            [yes] draw { $draw }.
+           *[no] draw the slack.
+        } { $last ->
+            [yes] Let it hang out.
+           *[no] { "" }
+        }
     }
 
-fair-say-teach = { $round ->
-        [1] First round
-        [2] Second round
-        [3] Third round
-       *[other] Round { $round }
-    } of { $rounds }{ $strands ->
-        [one] { "" }
-       *[other] , strand { $strand }
-    }{ $named ->
-        [yes] , “{ $cord }”
-       *[no] { "" }
-    }{ $passes ->
-        [one] { "" }
-       *[other] , pass { $pass }
-    }. { $first ->
-        [yes] { $round ->
-            [1] { $strand ->
-                [1] { $pass ->
-                    [1] To fair a knot is to even it out: go along the cord from its tail and draw a little slack out of every leg, in several rounds, so that no leg is pulled tight before its neighbours.
+fair-say-teach = { $whole ->
+        [yes] Drawing up, time { $round } of { $rounds }. Start at the tail and follow the cord all the way. Lift each leg with the pick, { $known ->
+            [yes] take about { $draw } of slack out of it
+           *[no] take a little slack out of it
+        } and work it on to the next, { $round-legs } legs. Pull no leg tight before its neighbours. Fewer at once tells it leg by leg.
+       *[no] { $round ->
+            [1] First time
+            [2] Second time
+            [3] Third time
+           *[other] Time { $round }
+        } of { $rounds }{ $strands ->
+            [one] { "" }
+           *[other] , strand { $strand }
+        }{ $named ->
+            [yes] , “{ $cord }”
+           *[no] { "" }
+        }{ $passes ->
+            [one] { "" }
+           *[other] , pass { $pass }
+        }. { $first ->
+            [yes] { $round ->
+                [1] { $strand ->
+                    [1] { $pass ->
+                        [1] To fair a knot is to even it out: go along the cord from its tail and draw a little slack out of every leg, in several rounds, so that no leg is pulled tight before its neighbours.
+                       *[other] { "" }
+                    }
                    *[other] { "" }
                 }
                *[other] { "" }
-            }
-           *[other] { "" }
-        } Start at the tail.
-       *[no] { "" }
-    } Leg { $leg } of { $legs }, from { $heading ->
-        [falling] top bight { $from } down to bottom bight { $to }
-       *[rising] bottom bight { $from } up to top bight { $to }
-    }: lift it with a pick and { $known ->
-        [yes] draw about { $draw } out of it, then pass that on along the cord. That makes { $gathered } in the hand.
-       *[no] draw slack out of it, only so much that the crossings stay where they are, then pass it on along the cord.
-    } { $last ->
-        [yes] The cord ends here: let what you have gathered hang out.
-       *[no] { "" }
+            } Start at the tail.
+           *[no] { "" }
+        } Leg { $leg } of { $legs }, from { $heading ->
+            [falling] top bight { $from } down to bottom bight { $to }
+           *[rising] bottom bight { $from } up to top bight { $to }
+        }: lift it with a pick and { $known ->
+            [yes] pull out about { $draw } of slack, and work it along to the next leg. You now carry { $gathered }.
+           *[no] draw slack out of it, only so much that the crossings stay where they are, then pass it on along the cord.
+        } { $last ->
+            [yes] The cord ends here: let what you have gathered hang out.
+           *[no] { "" }
+        }
     }
 
 # Example: Bottom 1 up to top 3: draw 9 mm
-fair-show = { $heading ->
-        [falling] Top { $from } down to bottom { $to }
-       *[rising] Bottom { $from } up to top { $to }
+fair-show = { $whole ->
+        [yes] Draw up, time { $round } of { $rounds }
+       *[no] { $heading ->
+            [falling] Top { $from } down to bottom { $to }
+           *[rising] Bottom { $from } up to top { $to }
+        }
     }
 
-fair-show-note = { $known ->
-        [yes] Draw about { $draw }; { $gathered } in the hand
-       *[no] Draw the slack and pass it on
-    } { $first ->
-        [yes] (start at the tail)
-       *[no] { "" }
-    } { $last ->
-        [yes] (let it hang out)
-       *[no] { "" }
+fair-show-note = { $whole ->
+        [yes] { $known ->
+            [yes] About { $draw } out of every leg
+           *[no] A little out of every leg
+        }, { $round-legs } legs from the tail on. [ leg by leg
+       *[no] { $known ->
+            [yes] Draw about { $draw }; { $gathered } in the hand
+           *[no] Draw the slack and pass it on
+        } { $first ->
+            [yes] (start at the tail)
+           *[no] { "" }
+        } { $last ->
+            [yes] (let it hang out)
+           *[no] { "" }
+        }
     }
 
 ## Finishing. $task: tuck, trim, seal or done. $end: working or standing. $pin: the bottom bight where
@@ -191,7 +218,7 @@ finish-say = { $task ->
             [2] doubled.
             [3] tripled.
            *[other] { $passes } passes.
-        } You have made a good thing, and it will last. Note what you used, for next time.
+        } That is a good piece of work, and it will last. Note what you used, for next time.
     }
 
 finish-say-brief = { $task ->
@@ -238,14 +265,14 @@ finish-say-teach = { $task ->
             } There it is hidden, and the knot holds it.
            *[no] tuck it under the first cord that will take it. There it is hidden, and the knot holds it.
         }
-        [trim] Trim the { $ends } ends close under the cords that cover them, but not before you are sure that every round of fairing is done: cord that is cut off does not come back.
+        [trim] Trim the { $ends } ends close under the cords that cover them, but not before you are sure that every round of fairing is done: you cannot put it back.
         [seal] If the cord is nylon, polyester or another that melts, seal the { $ends } ends with heat, so that they do not fray. Natural fibre is not sealed with heat: a drop of glue or a whipping holds it.
        *[done] The knot is done: { $leads } lead, { $bights } bight, { $passes ->
             [one] single.
             [2] doubled.
             [3] tripled.
            *[other] { $passes } passes.
-        } You have made a good thing, and it will last. Note what cord you used and how wide the knot came out, for next time.
+        } That is a good piece of work, and it will last. Note what cord you used and how wide the knot came out, for next time.
     }
 
 finish-show = { $task ->
@@ -272,19 +299,19 @@ finish-show-note = { $task ->
 ## $caution: pins, blades, heat, load, children or rest.
 
 caution-say = { $caution ->
-        [pins] Mind the pins: they stand proud, so keep eyes and palms clear of them.
+        [pins] Mind the pins: they stick out, so keep eyes and palms clear of them.
         [blades] Cut and push away from your body, with the other hand behind the blade or the point.
-        [heat] Heat burns. Open a window, keep the flame clear of the knot and of anything that burns, and do not touch the end until it is cold: molten cord sticks to the skin. A sealed end can be sharp.
-        [load] It covers and decorates. Never let it hold a person or a load; for anything that does, follow the rules of the place and the people licensed for it.
+        [heat] Careful: hot. Open a window, keep the flame clear of the knot and of anything that burns, and do not touch the end until it is cold: molten cord sticks to the skin. A sealed end can be sharp.
+        [load] It covers and decorates. Never let it hold a person or a load; for anything that does, follow local rules and use qualified people.
         [children] Keep cords, pins and small parts away from small children, and never leave a cord round a neck.
        *[rest] Rest your hands now and then.
     }
 
 caution-show = { $caution ->
-        [pins] Pins stand proud: mind eyes and palms.
+        [pins] Pins stick out: mind eyes and palms.
         [blades] Cut and push away from your body.
         [heat] Ventilate. Keep clear of anything that burns. Molten cord sticks and burns: let it cool. Sealed ends can be sharp.
-        [load] Decorative only: never to hold a person or a load. For anything that does, follow local rules and licensed people.
+        [load] Decorative only: never to hold a person or a load. For anything that does, follow local rules and use qualified people.
         [children] Keep cords, pins and small parts away from small children; never a cord round a neck.
        *[rest] Rest your hands now and then.
     }

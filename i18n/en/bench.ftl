@@ -83,20 +83,20 @@ ask-length-range = { $asking ->
 
 ## Rows, threads and names
 
-ask-rows-unreadable = Rows are whole numbers of holes and “{ $given }” is something else: give one for each row of a ring, such as 12,16.
+ask-rows-unreadable = Rows are whole numbers of holes and “{ $given }” is something else: give one for each row of a ring, such as 14,20.
 # $counted: rows or holes.
 ask-count-range = { $counted ->
         [rows] A ring has { $least } to { $most } rows and { $given } are too many: give fewer.
-       *[holes] A row has { $least } to { $most } holes and { $given } is not such a number: give the holes of each row, such as 12,16.
+       *[holes] A row has { $least } to { $most } holes and { $given } is not such a number: give the holes of each row, such as 14,20.
     }
 # $known: the threads there are.
-ask-thread-unknown = The thread “{ $given }” is not known: it may be { $known }; try #8 or M4.
+ask-thread-unknown = The thread “{ $given }” is not known: it may be { $known }; try M4 or M5.
 
 ask-missing = { $asking ->
         [object] The object is missing: say how thick it is, such as --object 30mm, or measure round it, such as --girth 94mm.
         [cover] The length to be covered is missing: add it, such as --cover 30mm.
         [cord] The cord is missing: add its thickness, such as --cord 4mm.
-       *[tube] The tube is missing: add its diameter, such as --tube 40mm.
+       *[tube] The tube is missing: add its diameter, such as --tube 45mm.
     }
 ask-object-twice = The object is given by diameter and by girth: give one of the two.
 # $given: what was typed.
@@ -114,15 +114,15 @@ ask-without-tube = { $asking ->
         [ring-width] A width of rings belongs to a tube and none is given
         [tube-length] A length belongs to a tube whose diameter is known and none is given
        *[wall] A wall belongs to a tube and none is given
-    }: add its diameter, such as 40mm.
-ask-without-rings = A width of rings belongs to rings and none are given: add their rows of holes, such as --rows 12.
+    }: add its diameter, such as 45mm.
+ask-without-rings = A width of rings belongs to rings and none are given: add their rows of holes, such as --rows 14,20.
 # $standards: designations with a diameter. $kept: names of cords, or none.
 ask-cord-unknown = “{ $given }” is not a cord: give its thickness, such as 4mm, or a standard cord ({ $standards }){ $kept ->
         [none] . Cords that you keep by name can be given too; none is kept yet.
        *[other] , or one that you keep: { $kept }.
     }
 ask-cord-unmeasured = Cord { $designation } has no published thickness: measure yours and give that, such as 4mm.
-ask-tube-unknown = “{ $given }” is not a tube: give its diameter, such as 40mm{ $kept ->
+ask-tube-unknown = “{ $given }” is not a tube: give its diameter, such as 45mm{ $kept ->
         [none] . Tubes that you keep by name can be given too; none is kept yet.
        *[other] , or one that you keep: { $kept }.
     }
@@ -184,7 +184,7 @@ shape-too-full = { $bights } bights in { $passes ->
     }.
 shape-narrower = This knot is { $least } wide at the least and cannot cover just { $given }: use fewer leads, or cover more.
 rig-cord-short = This knot takes { $needed } of cord and there are { $at_hand }: take more cord, fewer leads or fewer passes.
-rig-with-what = No tube and cord are given: add them, such as --tube 40mm --rows 12 --cord 4mm.
+rig-with-what = No tube and cord are given: add them, such as --tube 45mm --rows 14,20 --cord 4mm.
 
 ## Why nothing fits, and what would
 
@@ -273,7 +273,7 @@ fit-cell-drawn = { $drawn ->
        *[open] open
     }
 
-# A knot on the plan screen, in large type. Example: 5 lead 6 bight, doubled
+# A knot on the plan screen, in large type. Example: 5 lead 7 bight, doubled
 plan-answer = { $leads } lead { $bights } bight, { $passes ->
         [1] single
         [2] doubled
@@ -339,7 +339,7 @@ rig-finished = Finished: { $width } wide, { $drawn ->
         [tight] drawn up tight
        *[open] opened from { $tight }
     }, hides { $cover } %, scallops { $scallop } deep, legs { $angle }° from the axis. Fairing draws { $slack } out of each leg.
-rig-in-the-bag = In the bag
+rig-in-the-bag = What you need
 rig-on-the-tube = On the tube
 rig-all-holes = Holes { $holes }
 rig-kept-tube = The tube is kept as { $name }: give --tube { $name } from now on.

@@ -8,39 +8,39 @@
 #   $counted   yes when $crossings says how many crossings lie on the tube by now
 #   $rows      crossings between two neighbouring pins from rim to rim in the whole knot
 #   $first     yes at the first look of all
-#   $from, $to pins of the last leg, which falls; $overs and $unders: how often it goes over, under
+#   $from, $to pins of the last leg, which falls; $order: its overs and unders, one after the other
 
-# Example: Good place to look. Round 3 of 6 is down, and the cord stands at bottom pin 4. There are
+# Example: Stop and look. Round 3 of 6 is done, and your cord is at bottom pin 4. There are
 # 3 crossings on the tube. The last leg, down from top pin 1, goes over once and under once. Next
 # if it looks like that, wrong if not.
-# Example: The lead pass is down. Good place to look. Every pin holds 1 cord, and between two
+# Example: The lead pass is done. Stop and look. Every pin holds 1 cord, and between two
 # neighbouring pins, from rim to rim, you can count 4 crossings. Next if it looks like that, wrong
 # if not.
 check-say = { $ends ->
         [yes] { $strands ->
             [one] { $pass ->
-                [1] The lead pass is down.
-                [2] The second pass is down.
-                [3] The third pass is down.
-                [4] The fourth pass is down.
-                [5] The fifth pass is down.
-                [6] The sixth pass is down.
-                [7] The seventh pass is down.
-                [8] The eighth pass is down.
-               *[9] The ninth pass is down.
+                [1] The lead pass is done.
+                [2] The second pass is done.
+                [3] The third pass is done.
+                [4] The fourth pass is done.
+                [5] The fifth pass is done.
+                [6] The sixth pass is done.
+                [7] The seventh pass is done.
+                [8] The eighth pass is done.
+               *[9] The ninth pass is done.
             }
            *[other] { $pass ->
-                [1] The lead pass of strand { $strand } is down.
-                [2] The second pass of strand { $strand } is down.
-                [3] The third pass of strand { $strand } is down.
-                [4] The fourth pass of strand { $strand } is down.
-                [5] The fifth pass of strand { $strand } is down.
-                [6] The sixth pass of strand { $strand } is down.
-                [7] The seventh pass of strand { $strand } is down.
-                [8] The eighth pass of strand { $strand } is down.
-               *[9] The ninth pass of strand { $strand } is down.
+                [1] The lead pass of strand { $strand } is done.
+                [2] The second pass of strand { $strand } is done.
+                [3] The third pass of strand { $strand } is done.
+                [4] The fourth pass of strand { $strand } is done.
+                [5] The fifth pass of strand { $strand } is done.
+                [6] The sixth pass of strand { $strand } is done.
+                [7] The seventh pass of strand { $strand } is done.
+                [8] The eighth pass of strand { $strand } is done.
+               *[9] The ninth pass of strand { $strand } is done.
             }
-        } Good place to look. { $whole ->
+        } Stop and look. { $whole ->
             [yes] Every pin
            *[no] Every pin of this strand
         } holds { $cords ->
@@ -59,7 +59,7 @@ check-say = { $ends ->
             }
            *[no] .
         }
-       *[no] Good place to look. { $strands ->
+       *[no] Stop and look. { $strands ->
             [one] { "" }
            *[other] Strand { $strand }.
         } { $pass ->
@@ -72,7 +72,7 @@ check-say = { $ends ->
             [7] Seventh pass, round
             [8] Eighth pass, round
            *[9] Ninth pass, round
-        } { $round } of { $rounds } is down, and the cord stands at bottom pin { $at }. { $counted ->
+        } { $round } of { $rounds } is done, and your cord is at bottom pin { $at }. { $counted ->
             [yes] { $crossings ->
                 [0] Nothing crosses yet.
                 [one] There is 1 crossing on the tube.
@@ -82,30 +82,8 @@ check-say = { $ends ->
                 [one] Every pin it has been round holds 1 cord.
                *[other] Every pin it has been round holds { $cords } cords side by side.
             }
-        } The last leg, down from top pin { $from }, { $overs ->
-            [0] { $unders ->
-                [0] crosses nothing.
-                [one] goes under once.
-                [2] goes under twice.
-               *[other] goes under { $unders } times.
-            }
-            [one] goes over once{ $unders ->
-                [0] .
-                [one] { " " }and under once.
-                [2] { " " }and under twice.
-               *[other] { " " }and under { $unders } times.
-            }
-           *[other] goes over { $overs ->
-                [2] twice
-               *[other] { $overs } times
-            }{ $unders ->
-                [0] .
-                [one] { " " }and under once.
-                [2] { " " }and under twice.
-               *[other] { " " }and under { $unders } times.
-            }
-        }
-    } Next if it looks like that, wrong if not.
+        } Look at the last leg, from top pin { $from } down to bottom pin { $to }. { $order }
+    } If that is what you see, press next. If not, press wrong.
 
 # Example: Look. Round 3 of 6, 3 crossings.
 check-say-brief = Look. { $strands ->
@@ -113,15 +91,15 @@ check-say-brief = Look. { $strands ->
        *[other] Strand { $strand }.
     } { $ends ->
         [yes] { $pass ->
-            [1] Lead pass down,
-            [2] Second pass down,
-            [3] Third pass down,
-            [4] Fourth pass down,
-            [5] Fifth pass down,
-            [6] Sixth pass down,
-            [7] Seventh pass down,
-            [8] Eighth pass down,
-           *[9] Ninth pass down,
+            [1] Lead pass done,
+            [2] Second pass done,
+            [3] Third pass done,
+            [4] Fourth pass done,
+            [5] Fifth pass done,
+            [6] Sixth pass done,
+            [7] Seventh pass done,
+            [8] Eighth pass done,
+           *[9] Ninth pass done,
         } { $cords ->
             [one] 1 cord a pin.
            *[other] { $cords } cords a pin.
@@ -142,26 +120,26 @@ check-say-brief = Look. { $strands ->
 check-say-teach = { $ends ->
         [yes] { $strands ->
             [one] { $pass ->
-                [1] The lead pass is down: the cord has been once round the whole pattern.
-                [2] The second pass is down.
-                [3] The third pass is down.
-                [4] The fourth pass is down.
-                [5] The fifth pass is down.
-                [6] The sixth pass is down.
-                [7] The seventh pass is down.
-                [8] The eighth pass is down.
-               *[9] The ninth pass is down.
+                [1] The lead pass is done: the cord has been once round the whole pattern.
+                [2] The second pass is done.
+                [3] The third pass is done.
+                [4] The fourth pass is done.
+                [5] The fifth pass is done.
+                [6] The sixth pass is done.
+                [7] The seventh pass is done.
+                [8] The eighth pass is done.
+               *[9] The ninth pass is done.
             }
            *[other] { $pass ->
-                [1] The lead pass of strand { $strand } is down: its cord has been once round its whole path.
-                [2] The second pass of strand { $strand } is down.
-                [3] The third pass of strand { $strand } is down.
-                [4] The fourth pass of strand { $strand } is down.
-                [5] The fifth pass of strand { $strand } is down.
-                [6] The sixth pass of strand { $strand } is down.
-                [7] The seventh pass of strand { $strand } is down.
-                [8] The eighth pass of strand { $strand } is down.
-               *[9] The ninth pass of strand { $strand } is down.
+                [1] The lead pass of strand { $strand } is done: its cord has been once round its whole path.
+                [2] The second pass of strand { $strand } is done.
+                [3] The third pass of strand { $strand } is done.
+                [4] The fourth pass of strand { $strand } is done.
+                [5] The fifth pass of strand { $strand } is done.
+                [6] The sixth pass of strand { $strand } is done.
+                [7] The seventh pass of strand { $strand } is done.
+                [8] The eighth pass of strand { $strand } is done.
+               *[9] The ninth pass of strand { $strand } is done.
             }
         } Turn the tube once round and look at everything before you go on: a fault is easy to mend now and hard to mend later. { $whole ->
             [yes] Every pin
@@ -183,8 +161,8 @@ check-say-teach = { $ends ->
            *[no] .
         }
        *[no] { $first ->
-            [yes] A good place to look, since a fault is found soonest within one round; a round is one leg up and one leg down.
-           *[no] Good place to look.
+            [yes] Stop and look. A mistake is easiest to mend in the round you made it; a round is one leg up and one leg down.
+           *[no] Stop and look.
         } { $strands ->
             [one] { "" }
            *[other] Strand { $strand }.
@@ -198,7 +176,7 @@ check-say-teach = { $ends ->
             [7] Seventh pass, round
             [8] Eighth pass, round
            *[9] Ninth pass, round
-        } { $round } of { $rounds } is down, and the cord stands at bottom pin { $at }. { $counted ->
+        } { $round } of { $rounds } is done, and your cord is at bottom pin { $at }. { $counted ->
             [yes] { $crossings ->
                 [0] Nothing crosses yet.
                 [one] There is 1 crossing on the tube.
@@ -208,30 +186,8 @@ check-say-teach = { $ends ->
                 [one] Every pin it has been round holds 1 cord.
                *[other] Every pin it has been round holds { $cords } cords side by side.
             }
-        } The last leg, down from top pin { $from } to bottom pin { $to }, { $overs ->
-            [0] { $unders ->
-                [0] crosses nothing.
-                [one] goes under once.
-                [2] goes under twice.
-               *[other] goes under { $unders } times.
-            }
-            [one] goes over once{ $unders ->
-                [0] .
-                [one] { " " }and under once.
-                [2] { " " }and under twice.
-               *[other] { " " }and under { $unders } times.
-            }
-           *[other] goes over { $overs ->
-                [2] twice
-               *[other] { $overs } times
-            }{ $unders ->
-                [0] .
-                [one] { " " }and under once.
-                [2] { " " }and under twice.
-               *[other] { " " }and under { $unders } times.
-            }
-        }
-    } Next if it looks like that, wrong if not.
+        } Look at the last leg, from top pin { $from } down to bottom pin { $to }. { $order }
+    } If that is what you see, press next. If not, press wrong.
 
 # Example: Look: round 3 of 6
 check-show = { $ends ->
@@ -271,23 +227,4 @@ check-show-note = { $ends ->
     }
 
 # Example: Last leg, from top 1: over once, under once.
-check-show-note-last = { $overs ->
-        [0] { $unders ->
-            [0] Last leg, from top { $from }: crosses nothing
-           *[other] Last leg, from top { $from }: goes under { $unders ->
-                [one] once
-                [2] twice
-               *[other] { $unders } times
-            }
-        }
-       *[other] Last leg, from top { $from }: goes over { $overs ->
-            [one] once
-            [2] twice
-           *[other] { $overs } times
-        }{ $unders ->
-            [0] { "" }
-            [one] , under once
-            [2] , under twice
-           *[other] , under { $unders } times
-        }
-    }
+check-show-note-last = Last leg, from top { $from }: { $order }

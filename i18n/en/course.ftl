@@ -7,10 +7,10 @@ course-keys = ↑ ↓ choose · Space begin it · R again · Esc back
 
 # A lesson in the list. $state: new, begun or done. Example: 1. 3 lead 4 bight: pins and legs (done)
 course-line = { $number }. { $lesson ->
-        [1] 3 lead 4 bight: pins, legs, over and under
-        [2] 3 lead 5 bight: the rhythm of the hand
-        [3] 4 lead 5 bight: straight pins, longer legs
-       *[4] 5 lead 6 bight, doubled: following
+        [1] Bell rope, 3 lead 5 bight: pins, legs, over and under
+        [2] Bottle collar, 3 lead 7 bight: the rhythm of the hand
+        [3] Boathook ring, 4 lead 7 bight: pins in line, longer legs
+       *[4] Tiller grip, 5 lead 7 bight, doubled: following
     }{ $state ->
         [done] { " " }(done)
         [begun] { " " }(begun)
@@ -19,10 +19,10 @@ course-line = { $number }. { $lesson ->
 
 # The same as it is spoken when the choice moves to it.
 course-line-say = Lesson { $number } of { $lessons }: { $lesson ->
-        [1] 3 lead, 4 bight.
-        [2] 3 lead, 5 bight.
-        [3] 4 lead, 5 bight.
-       *[4] 5 lead, 6 bight, doubled.
+        [1] a bell rope, 3 lead, 5 bight.
+        [2] a bottle collar, 3 lead, 7 bight.
+        [3] a boathook ring, 4 lead, 7 bight.
+       *[4] a tiller grip, 5 lead, 7 bight, doubled.
     } { $state ->
         [done] You have tied it.
         [begun] You have begun it; it waits among your ties in progress.
@@ -31,8 +31,8 @@ course-line-say = Lesson { $number } of { $lessons }: { $lesson ->
 
 # The idea that is new, told before the first step and shown beside the choice.
 course-idea = { $lesson ->
-        [1] The smallest knot worth wearing. Set four pins in each ring, the top ones half way between the bottom ones, and number them. The cord goes from a bottom pin up to a top pin and down again, always the same way round the tube. One such trip is a leg. The first legs cross nothing; then each goes over one cord and under the next, by turns, and after eight legs the cord is back at its first pin.
-        [2] The same braid with one more pin in each ring. Nothing is new but the length: find the rhythm, up and down, over and under, and look at the work after every round. When a leg lands on another pin than you are told, something is wrong before it: press wrong and take it back.
-        [3] An even number of leads. Now each top pin stands straight above a bottom pin, and a leg crosses three cords: over, under, over going up, and the other way coming down. Count the crossings of a leg before you draw it snug.
-       *[4] A broader knot, and the first that is doubled. When the lead pass is home, the same cord goes round once more beside itself, always below the cord that lies there, over where it went over and under where it went under. At a crossing that has two cords by now, it goes over both or under both. Then the knot is lifted, faired and finished.
+        [1] A small knot worth making, for the bell rope. Set five pins at each rim of the tube, the top ones half way between the bottom ones, and number them. The cord goes from a bottom pin up to a top pin and down again, always the same way round the tube. Each way across, up or down, is a leg. The first legs cross nothing; then each goes over one cord and under the next, in turn, and after ten legs the cord is back at its first pin.
+        [2] The same braid with two more pins at each rim, a collar for a bottle. Nothing is new but the length: find the rhythm, up and down, over and under, and look at the work as you go. When a leg lands on another pin than you are told, something is wrong before it: press wrong and take it back.
+        [3] An even number of leads, for the ring of a boathook. Now each top pin stands straight above a bottom pin, and a leg crosses three cords: over, under, over going up, and the other way coming down. Count the crossings of a leg before you draw it snug.
+       *[4] The grip of a tiller: broader, and the first knot that is doubled. When the lead pass is back at its first pin, the same cord goes round once more beside itself, always on the bottom-ring side of the first cord, over where it went over and under where it went under. At a crossing that has two cords by now, it goes over both or under both. Then the knot is lifted, faired and finished.
     }

@@ -56,7 +56,7 @@ language-unknown = Marlinspeak does not speak “{ $given }”: it knows { $know
 cli-unknown-option = There is no option or command “{ $given }” here: “{ $help }” lists those there are.
 cli-missing-value = The option { $option } needs a value after it: “{ $help }” shows which.
 cli-twice = The option { $option } is given more than once: give it once.
-cli-options-first = Options that name a knot come after the command: write “marlinspeak steps --leads 5 --bights 6”.
+cli-options-first = Options that name a knot come after the command: write “marlinspeak steps --leads 5 --bights 7”.
 cli-needs-command = That is not a complete command: “{ $help }” shows how it is written.
 cli-no-text = A word of that command is not text (UTF-8): type it anew; “{ $help }” shows how it is written.
 

@@ -13,13 +13,16 @@ where-taking-up-say = Taking up { $leads } lead, { $bights } bight.
 # and $leg: where fairing is. $minutes: time left; $timed: yes when it is known.
 where-say = { $phase ->
         [lift] Everything is laid; the knot is to be lifted off the tube.
-        [fair] Everything is laid and lifted; the knot is being faired, round { $round }{ $passes ->
-            [one] { "" }
-           *[other] , pass { $pass }
-        }{ $strands ->
-            [one] { "" }
-           *[other] , strand { $strand }
-        }, leg { $leg } of { $legs }.
+        [fair] Everything is laid and lifted; the knot is being faired, round { $round }{ $whole ->
+            [yes] .
+           *[no] { $passes ->
+                [one] { "" }
+               *[other] , pass { $pass }
+            }{ $strands ->
+                [one] { "" }
+               *[other] , strand { $strand }
+            }, leg { $leg } of { $legs }.
+        }
         [finish] The knot is laid and faired; its ends are to be finished.
        *[laying] { $pass ->
             [1] Lead pass
@@ -75,8 +78,8 @@ wrong-say = Something is wrong. { $can-take-back ->
         }{ $pass ->
             [1] { "" }
            *[other] { " " }in pass { $pass }
-        }. Back finds your place, when you have lost count. Wrong, once more, leaves all as it is.
-       *[no] Back finds your place, when you have lost count. Wrong, once more, leaves all as it is.
+        }. Back helps you find your place. Wrong again leaves everything as it is.
+       *[no] Back helps you find your place. Wrong again leaves everything as it is.
     }
 wrong-show = Something is wrong
 wrong-show-note = { $can-take-back ->

@@ -5,33 +5,33 @@
 # Arguments that come back:
 #   $number            this item or step, $items and $tasks how many there are
 #   $hand              right or left: the way round the tube that the cord travels
-#   lengths            each one argument with its unit (see lengths.ftl): "40 millimetres" for the
-#                      ear, "40 mm" for the eye
+#   lengths            each one argument with its unit (see lengths.ftl): "45 millimetres" for the
+#                      ear, "45 mm" for the eye
 
-kit-phase-show = Kit, item { $number } of { $items }
+kit-phase-show = What you need, { $number } of { $items }
 rig-phase-show = Rig, step { $number } of { $tasks }
 
 # Where the tyer is, before the first leg.
 # Example: The tube is being rigged: step 3 of 8.
 # $phase: kit or rig.
 rigging-where-say = { $phase ->
-        [kit] The bag is being packed: item { $number } of { $of }.
+        [kit] You are gathering what you need: { $number } of { $of }.
        *[rig] The tube is being rigged: step { $number } of { $of }.
     }
 
 ## The bag
 
-# Example: For the bag, item 1 of 6: the tube, 40 millimetres thick. Next when it is there.
-kit-tube-say = For the bag, item { $number } of { $items }: the tube, { $diameter } across. Next when it is there.
+# Example: You will need, 1 of 6: the tube, 45 millimetres across. Press next when you have it.
+kit-tube-say = You will need, { $number } of { $items }: the tube, { $diameter } across. Press next when you have it.
 kit-tube-say-brief = Tube, { $diameter } across.
-kit-tube-say-teach = For the bag, item { $number } of { $items }: the tube, { $diameter } across. Next when it is there. The tube is what the knot is tied on before it goes onto the object.
+kit-tube-say-teach = You will need, { $number } of { $items }: the tube, { $diameter } across. Press next when you have it. You tie on the tube, then slide the knot onto what it is to cover.
 kit-tube-show = Tube, { $diameter }
 kit-tube-note = { "" }
 
-# Example: For the bag, item 2 of 6: 12 pins, 12.7 millimetres long, thread number 8. Next when they are there.
+# Example: You will need, 2 of 6: 14 pins, 12 millimetres long, thread M4. Press next when you have them.
 # $thread: its name or none. $numbered: the number of a numbered inch thread, or none.
 # $fraction: the thread as a length, when it is a fraction of an inch, or none.
-kit-pins-say = For the bag, item { $number } of { $items }: { $count } pins, { $length } long{ $thread ->
+kit-pins-say = You will need, { $number } of { $items }: { $count } pins, { $length } long{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
             [none] { $fraction ->
@@ -40,7 +40,7 @@ kit-pins-say = For the bag, item { $number } of { $items }: { $count } pins, { $
             }
            *[other] , thread number { $numbered }
         }
-    }. Next when they are there.
+    }. Press next when you have them.
 kit-pins-say-brief = { $count } pins, { $length } long{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
@@ -51,7 +51,7 @@ kit-pins-say-brief = { $count } pins, { $length } long{ $thread ->
            *[other] , thread number { $numbered }
         }
     }.
-kit-pins-say-teach = For the bag, item { $number } of { $items }: { $count } pins, { $length } long{ $thread ->
+kit-pins-say-teach = You will need, { $number } of { $items }: { $count } pins, { $length } long{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
             [none] { $fraction ->
@@ -60,7 +60,10 @@ kit-pins-say-teach = For the bag, item { $number } of { $items }: { $count } pin
             }
            *[other] , thread number { $numbered }
         }
-    }. Next when they are there. A pin is a set screw; one is needed for every bight at the bottom and one for every bight at the top.
+    }. Press next when you have them. { $thread ->
+        [none] A pin is anything that holds a loop of cord in its place.
+       *[other] Here the pins are set screws.
+    } You need one for every loop at the bottom rim, and one for every loop at the top rim.
 kit-pins-show = { $count } pins, { $length }
 kit-pins-note = { $thread ->
         [none] { "" }
@@ -68,15 +71,15 @@ kit-pins-note = { $thread ->
     }
 
 # $size: as it is sold.
-kit-key-say = For the bag, item { $number } of { $items }: the hex key for the pins, { $size }. Next when it is there.
+kit-key-say = You will need, { $number } of { $items }: the hex key for the pins, { $size }. Press next when you have it.
 kit-key-say-brief = The hex key for the pins, { $size }.
-kit-key-say-teach = For the bag, item { $number } of { $items }: the hex key for the pins, { $size }. Next when it is there. It turns the pins; new holes are tight and need it for the first few uses.
+kit-key-say-teach = You will need, { $number } of { $items }: the hex key for the pins, { $size }. Press next when you have it. It is for a pin that fingers alone do not turn.
 kit-key-show = Hex key, { $size }
 kit-key-note = { "" }
 
-# Example: For the bag, item 4 of 6: a piece of cord 4 millimetres thick, 1.9 metres long. …
+# Example: You will need, 4 of 6: a piece of cord 4 millimetres thick, 1.9 metres long. …
 # $name: what the tyer calls the cord, or none. $grams: weight of all, or 0.
-kit-cord-say = For the bag, item { $number } of { $items }: { $pieces ->
+kit-cord-say = You will need, { $number } of { $items }: { $pieces ->
         [one] a piece
        *[other] { $pieces } pieces
     } of cord{ $name ->
@@ -85,7 +88,7 @@ kit-cord-say = For the bag, item { $number } of { $items }: { $pieces ->
     } { $diameter } thick, { $length } long{ $pieces ->
         [one] { "" }
        *[other] { " " }each
-    }. Next when it is there.
+    }. Press next when you have it.
 kit-cord-say-brief = { $pieces ->
         [one] A piece
        *[other] { $pieces } pieces
@@ -96,7 +99,7 @@ kit-cord-say-brief = { $pieces ->
         [one] { "" }
        *[other] { " " }each
     }.
-kit-cord-say-teach = For the bag, item { $number } of { $items }: { $pieces ->
+kit-cord-say-teach = You will need, { $number } of { $items }: { $pieces ->
         [one] a piece
        *[other] { $pieces } pieces
     } of cord{ $name ->
@@ -105,7 +108,7 @@ kit-cord-say-teach = For the bag, item { $number } of { $items }: { $pieces ->
     } { $diameter } thick, { $length } long{ $pieces ->
         [one] { "" }
        *[other] { " " }each
-    }. Next when it is there. It is longer than the knot needs, so that there is enough to hold.
+    }. Press next when you have it. It is longer than the knot needs, so that there is enough to hold.
 kit-cord-show = Cord, { $pieces ->
         [one] { $length }
        *[other] { $pieces } × { $length }
@@ -118,30 +121,30 @@ kit-cord-note = { $name ->
        *[other] , about { $grams } g
     }
 
-kit-tape-say = For the bag, item { $number } of { $items }: masking tape, { $tape } and some to spare. Next when it is there.
+kit-tape-say = You will need, { $number } of { $items }: masking tape, { $tape } and some to spare. Press next when you have it.
 kit-tape-say-brief = Masking tape, { $tape } and some to spare.
-kit-tape-say-teach = For the bag, item { $number } of { $items }: masking tape, { $tape } and some to spare. Next when it is there. The numbers of the pins are written on it, never on the tube.
+kit-tape-say-teach = You will need, { $number } of { $items }: masking tape, { $tape } and some to spare. Press next when you have it. It holds the tail, and carries the numbers of the pins.
 kit-tape-show = Masking tape, { $tape }
 kit-tape-note = { "" }
 
-kit-strip-say = For the bag, item { $number } of { $items }: a strip of paper { $length } long, to mark the pins on. Next when it is there.
+kit-strip-say = You will need, { $number } of { $items }: a strip of paper { $length } long, to mark the pins on. Press next when you have it.
 kit-strip-say-brief = A strip of paper { $length } long, to mark the pins on.
-kit-strip-say-teach = For the bag, item { $number } of { $items }: a strip of paper { $length } long, to mark the pins on. Next when it is there. It does the work of rings with holes.
+kit-strip-say-teach = You will need, { $number } of { $items }: a strip of paper { $length } long, to mark the pins on. Press next when you have it. The marks on it stand where the pins go.
 kit-strip-show = Paper strip, { $length }
 kit-strip-note = As long as the tube is round, to mark the pins on
 
-kit-picks-say = For the bag, item { $number } of { $items }: { $count ->
+kit-picks-say = You will need, { $number } of { $items }: { $count ->
         [one] a pick
        *[other] { $count } picks
-    } to open the crossings. Next when it is there.
+    } to open the crossings. Press next when you have it.
 kit-picks-say-brief = { $count ->
         [one] A pick
        *[other] { $count } picks
     } to open the crossings.
-kit-picks-say-teach = For the bag, item { $number } of { $items }: { $count ->
+kit-picks-say-teach = You will need, { $number } of { $items }: { $count ->
         [one] a pick
        *[other] { $count } picks
-    } to open the crossings. Next when it is there. With it you lift a cord to pass another under it.
+    } to open the crossings. Press next when you have it. With it you lift a cord to pass another under it.
 kit-picks-show = { $count ->
         [one] A pick
        *[other] { $count } picks
@@ -165,7 +168,7 @@ rig-short-pins-say-teach = Rigging, step { $number } of { $tasks }. Take care: t
         [0] They do not hold a single pass.
         [one] They hold 1 pass.
        *[other] They hold { $hold } passes.
-    } Use pins of { $needed } or more. On pins that are too short the cord rides up and off once it lies there several times.
+    } Use pins of { $needed } or more. Every pass lays one more cord round the pin, and the outermost slips off the end of a short one.
 rig-short-pins-show = { $given } pins are too short
 rig-short-pins-note = Use { $needed } or more; these hold { $hold ->
         [0] not one pass
@@ -255,7 +258,7 @@ rig-wide-rings-note = { $slack } out of each leg; rings of { $would_do } or less
 
 ## Rigging: rings with holes
 
-# Example: Rigging, step 1 of 7. Each ring has one row of 12 holes. Choose a hole of the bottom
+# Example: Rigging, step 1 of 7. Each ring has one row of 14 holes. Choose a hole of the bottom
 # ring as hole 1 and count the holes from it to the right.
 # $row: which row, in the order the rows were named. $rows: how many. $holes: holes in it.
 rig-row-say = Rigging, step { $number } of { $tasks }. { $rows ->
@@ -278,7 +281,7 @@ rig-row-say-teach = Rigging, step { $number } of { $tasks }. { $rows ->
     } Choose a hole of the bottom ring as hole 1 and count the holes from it to the { $hand ->
         [left] left
        *[right] right
-    }, and the same on the top ring. A row can be shared evenly among the pins when its holes divide by them.
+    }, and the same on the top ring. A row suits a knot when its number of holes divides by the number of pins.
 rig-row-show = { $rows ->
         [one] One row of { $holes } holes
        *[other] Row { $row }: { $holes } holes
@@ -289,8 +292,8 @@ rig-row-note = Choose hole 1, count to the { $hand ->
     }; both rings alike
 
 # Setting the pins of a ring.
-# Example: Rigging, step 2 of 7. Set 4 pins in the bottom ring, in every third hole: 1, 4, 7 and
-# 10. Take pins 12.7 millimetres long. …
+# Example: Rigging, step 2 of 7. Set 7 pins in the bottom ring, in every second hole: holes 1, 3, 5,
+# 7, 9, 11 and 13. Bottom pin 1 stands in hole 1. Take pins 12 millimetres long. …
 # $rim: bottom or top. $step: from a pin to the next. $first: hole of pin 1. $few: yes when the
 # holes are told one by one: $most are all but the last, $last is that. $staggered: yes or no.
 # $key: size of the hex key or none.
@@ -323,7 +326,10 @@ rig-pins-say = Rigging, step { $number } of { $tasks }. Set { $count } pins in t
     } Take pins { $length } long{ $key ->
         [none] { "" }
        *[other] { " " }and the hex key of { $key }
-    }. Snug is enough, not hard.
+    }.{ $key ->
+        [none] { "" }
+       *[other] { " " }Turn each pin in by hand until it bears on the tube.
+    }
 rig-pins-say-brief = Set { $count } pins in the { $rim ->
         [top] top
        *[bottom] bottom
@@ -374,12 +380,15 @@ rig-pins-say-teach = Rigging, step { $number } of { $tasks }. Set { $count } pin
     } Take pins { $length } long{ $key ->
         [none] { "" }
        *[other] { " " }and the hex key of { $key }
-    }. Snug is enough, not hard. The pins hold the bights at even distances, and lock the ring to the tube.
+    }. { $key ->
+        [none] { "" }
+       *[other] Turn each pin in by hand until it bears on the tube: that also keeps the ring from sliding.
+    } Even distances between the pins make even loops.
 rig-pins-show = { $rim ->
-        [top] Top pins
-       *[bottom] Bottom pins
+        [top] Top ring
+       *[bottom] Bottom ring
     }: { $few ->
-        [yes] { $most }, { $last }
+        [yes] holes { $most }, { $last }
        *[no] { $step ->
             [1] every hole from { $first }
             [2] every second hole from { $first }
@@ -406,7 +415,10 @@ rig-pins-note = { $rim ->
 rig-pins-note-how = Pins { $length }{ $key ->
         [none] { "" }
        *[other] , hex key { $key }
-    }. Snug, not hard.
+    }{ $key ->
+        [none] { "" }
+       *[other] . By hand, until they bear
+    }
 
 # Example: Rigging, step 3 of 7. Set the top ring so that its row of holes stands 42 millimetres
 # above the row of the bottom ring, from pin row to pin row. Turn it until its hole 1 stands straight above bottom hole 1.
@@ -431,7 +443,7 @@ rig-space-say-teach = Rigging, step { $number } of { $tasks }. Set the top ring 
            *[right] right
         } of bottom hole 1, half way to bottom hole 2.
        *[no] Turn it until its hole 1 stands straight above bottom hole 1.
-    } So far apart, the legs have the slack that the finished knot needs.
+    } At that distance the legs have the slack that the finished knot needs.
 rig-space-show = Pin rows { $spacing } apart
 rig-space-note = { $half ->
         [yes] Top ring half a hole on to the { $hand ->
@@ -492,20 +504,23 @@ rig-strip-note = { $rim ->
 
 ## Rigging: numbers, cord, beginning
 
-rig-number-say = Rigging, step { $number } of { $tasks }. Stick masking tape beside both rings of pins, { $tape } of it in all, and number the pins on it from 1 to { $pins } to the { $hand ->
+rig-number-say = Rigging, step { $number } of { $tasks }. Stick { $tape } of tape, or a strip of paper that comes off again, beside both rings of pins. Number the pins on it from 1 to { $pins }, to the { $hand ->
         [left] left
        *[right] right
-    }, the same at the bottom and at the top. Do not write on the tube.
-rig-number-say-brief = Number the pins on tape, 1 to { $pins }.
-rig-number-say-teach = Rigging, step { $number } of { $tasks }. Stick masking tape beside both rings of pins, { $tape } of it in all, and number the pins on it from 1 to { $pins } to the { $hand ->
+    }, the same at the bottom and at the top.
+rig-number-say-brief = Number the pins on tape, 1 to { $pins }, to the { $hand ->
         [left] left
        *[right] right
-    }, the same at the bottom and at the top. Do not write on the tube. Every step names pins by these numbers; bottom and top have the same.
+    }.
+rig-number-say-teach = Rigging, step { $number } of { $tasks }. Stick { $tape } of tape, or a strip of paper that comes off again, beside both rings of pins. Number the pins on it from 1 to { $pins }, to the { $hand ->
+        [left] left
+       *[right] right
+    }, the same at the bottom and at the top. Every step calls the pins by these numbers.
 rig-number-show = Number the pins 1 to { $pins }
 rig-number-note = On { $tape } of tape, to the { $hand ->
         [left] left
        *[right] right
-    }, top and bottom alike; not on the tube
+    }, top and bottom alike
 
 # $name: what the tyer calls the cord, or none.
 rig-cut-say = Rigging, step { $number } of { $tasks }. Cut { $pieces ->
@@ -517,7 +532,7 @@ rig-cut-say = Rigging, step { $number } of { $tasks }. Cut { $pieces ->
     }, { $length } long{ $pieces ->
         [one] { "" }
        *[other] { " " }each
-    }. Tails are counted in.
+    }. That includes the tails.
 rig-cut-say-brief = Cut { $pieces ->
         [one] 1 piece
        *[other] { $pieces } pieces
@@ -537,14 +552,14 @@ rig-cut-say-teach = Rigging, step { $number } of { $tasks }. Cut { $pieces ->
     }, { $length } long{ $pieces ->
         [one] { "" }
        *[other] { " " }each
-    }. Tails are counted in. Cut once; a cord that is too short does not reach.
+    }. That includes the tails. Measure twice, cut once.
 rig-cut-show = Cut { $pieces ->
         [one] { $length } of cord
        *[other] { $pieces } × { $length } of cord
     }
 rig-cut-note = { $name ->
-        [none] Tails are counted in
-       *[other] { $name }; tails are counted in
+        [none] Tails included
+       *[other] { $name }; tails included
     }
 
 # $hole: the hole of bottom pin 1, or 0 on a tube without rings.

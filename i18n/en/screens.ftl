@@ -4,7 +4,9 @@ app-title = Marlinspeak
 
 ## The start screen
 
-start-heading = What will you tie?
+start-heading = What will you cover?
+start-course = C: first ties, to learn
+start-by-numbers = Or name the knot by its numbers
 start-leads = Leads
 start-bights = Bights
 start-passes = Passes
@@ -13,37 +15,38 @@ start-weave-hint = 1 is over one, under one; 2 is over two; or a row code such a
 start-hand = Work to the
 start-hand-right = right
 start-hand-left = left
-start-side = Follow on the
-start-side-right = right
-start-side-left = left
+start-side = Later passes lie
+start-side-bottom = on the bottom-ring side
+start-side-top = on the top-ring side
 start-begin = Begin this tie
 start-waiting = Ties in progress
 
 # What the knot in the form comes to.
-# Example: 5 lead 6 bight: one strand, 24 crossings, top pins staggered.
+# Example: 5 lead 7 bight, one strand. Each top pin stands half a step to the right of the bottom
+# pin of its number.
 # $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
 # turns of the tube on each leg.
-start-facts = { $leads } lead { $bights } bight: { $strands ->
+start-facts = { $leads } lead { $bights } bight, { $strands ->
         [one] one strand
        *[other] { $strands } strands
-    }, { $crossings ->
-        [one] 1 crossing
-       *[other] { $crossings } crossings
-    }, { $staggered ->
-        [yes] top pins staggered half way between the bottom ones
-       *[no] each top pin straight above a bottom pin
+    }. { $staggered ->
+        [yes] Each top pin stands half a step to the { $hand ->
+            [left] left
+           *[right] right
+        } of the bottom pin of its number.
+       *[no] Each top pin stands straight above the bottom pin of its number.
     }{ $turns ->
         [0] { "" }
-        [one] , every leg once round the tube and more
-       *[other] , every leg { $turns } times round the tube and more
-    }.{ $uneven ->
-        [yes] { " " }This weave does not run evenly round the rims.
+        [one] { " " }Every leg goes once round the tube and more.
+       *[other] { " " }Every leg goes { $turns } times round the tube and more.
+    }{ $uneven ->
+        [yes] { " " }The pattern breaks at the edges in this weave.
        *[no] { "" }
     }
 
 # A tie in the list. $usual: no when the weave is another than over one, under one.
-# Example: 5 lead 6 bight, 2 passes
-# Example: 5 lead 6 bight, weave 2, to the left
+# Example: 5 lead 7 bight, 2 passes
+# Example: 5 lead 7 bight, weave 2, to the left
 start-tie = { $leads } lead { $bights } bight{ $passes ->
         [one] { "" }
        *[other] , { $passes } passes
@@ -105,12 +108,16 @@ detail-say = { $detail ->
        *[plain] Plain.
     }
 # $most: crossings told at once at the most; $whole: yes when legs are told whole.
-at-once-say = { $whole ->
-        [yes] Whole legs.
-       *[no] Up to { $most ->
-            [one] 1 crossing
-           *[other] { $most } crossings
-        } at once.
+at-once-say = { $fair ->
+        [leg] Leg by leg.
+        [round] A whole round at once.
+       *[no] { $whole ->
+            [yes] Whole legs.
+           *[no] Up to { $most ->
+                [one] 1 crossing
+               *[other] { $most } crossings
+            } at once.
+        }
     }
 
 ## What the app has to report

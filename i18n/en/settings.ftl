@@ -28,12 +28,12 @@ settings-name = { $field ->
 settings-value = { $field ->
         [learn] { $number ->
             [0] As they come · Enter: learn others
-            [one] 1 learnt · Enter: learn anew
-           *[other] { $number } learnt · Enter: learn anew
+            [one] 1 learnt · Enter: learn again
+           *[other] { $number } learnt · Enter: learn again
         }
         [voice] { $choice ->
             [asking] Asking the speech service
-            [usual] As the speech service likes
+            [usual] Chosen by the speech service
            *[name] { $name }
         }
         [speed] { $number } words a minute
@@ -75,12 +75,12 @@ settings-value = { $field ->
 settings-say = { $field ->
         [learn] { $number ->
             [0] Pedals and keys: as they come. Press enter to learn others.
-            [one] Pedals and keys: one is learnt. Press enter to learn anew.
-           *[other] Pedals and keys: { $number } are learnt. Press enter to learn anew.
+            [one] Pedals and keys: one is learnt. Press enter to learn again.
+           *[other] Pedals and keys: { $number } are learnt. Press enter to learn again.
         }
         [voice] { $choice ->
             [asking] Voice: the speech service is being asked which it has.
-            [usual] Voice: as the speech service likes. The side arrows change it.
+            [usual] Voice: chosen by the speech service. The side arrows change it.
            *[name] Voice: { $name }. The side arrows change it.
         }
         [speed] Speed of the voice: { $number } words a minute. The side arrows change it.
@@ -209,8 +209,8 @@ start-field-say = { $field ->
            *[right] Work to the right. The space bar changes it; tab goes on.
         }
         [side] { $choice ->
-            [left] Follow on the left. The space bar changes it; tab goes on.
-           *[right] Follow on the right. The space bar changes it; tab goes on.
+            [top] Follow on the top-ring side of the first cord. The space bar changes it; tab goes on.
+           *[bottom] Follow on the bottom-ring side of the first cord. The space bar changes it; tab goes on.
         }
        *[begin] Begin this tie: press the space bar. Escape leaves the form.
     }

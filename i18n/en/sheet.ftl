@@ -30,9 +30,9 @@ card-work = { $hand ->
        *[right] Work to the right round the tube; the pins are numbered that way.
     } { $passes ->
         [one] { "" }
-       *[other] { $side ->
-            [left] Later passes keep to the left of the cord already there
-           *[right] Later passes keep to the right of the cord already there
+       *[other] { $inside ->
+            [bottom] Later passes lie on the top-ring side of the first cord
+           *[top] Later passes lie on the bottom-ring side of the first cord
         }, { $inside ->
             [bottom] inside its bights at the bottom and outside them at the top.
            *[top] inside its bights at the top and outside them at the bottom.

@@ -31,7 +31,7 @@ shelf-say = The shelf. { $ties ->
     }
 
 # Spoken when a tie gets the focus.
-# Example: 1 of 3. Tiller. 5 lead, 6 bight, doubled. Lead pass, 58 per cent, touched yesterday.
+# Example: 1 of 3. Tiller. 5 lead, 7 bight, doubled. Lead pass, 58 per cent, touched yesterday.
 # $name: what its tyer calls it, or none. $named: yes or no. $phase: kit, rig, lead,
 # follow, check, lift, fair or finish. $state: waiting, finished or away. $note: what its tyer wrote; $noted: yes
 # or no.

@@ -16,9 +16,9 @@
 #   $heading   rising (bottom rim to top rim) or falling
 #   $from, $to numbers of pins; a rising leg goes from a bottom pin to a top pin
 #   $hand      right or left: the way round the tube that the cord travels
-#   $lane      below or above: where a follower lies beside the cord it follows, towards the bottom or
-#              the top rim, on rising and falling legs alike; none in the lead pass. ("Right of the
-#              cord" would turn about with every leg.)
+#   $lane      bottom or top: the rim towards which a follower lies of the first cord, on rising and
+#              falling legs alike; none in the lead pass. ("Right of the cord" would turn about with
+#              every leg, and "below" is heard as "under".)
 #   $cord      what the tyer calls the cord, when $named is yes
 #   $tail      a length, already with its unit (see lengths.ftl): "15 centimetres" for the ear,
 #              "15 cm" for the eye
@@ -35,11 +35,23 @@ begin-say = { $strands ->
     } { $named ->
         [yes] Take the cord “{ $cord }”.
        *[no] { "" }
-    } Leave a tail of { $tail } at bottom pin { $pin }. Hold it down with tape. The cord will travel to the { $hand ->
-        [left] left
-       *[right] right
-    } round the tube, and the pins are numbered that way. { $uneven ->
-        [yes] In this weave the overs and unders do not run evenly round the rims. That is how the weave is, not a mistake of yours.
+    } { $strand ->
+        [1] Hold the tube upright, bottom ring down, and look at it from the front.
+       *[other] { "" }
+    } Leave a tail of { $tail } hanging at bottom pin { $pin }, and tape it down. { $strand ->
+        [1] { $hand ->
+            [left] You work round to the left, and the pins are numbered that way.
+           *[right] You work round to the right, and the pins are numbered that way.
+        } { $staggered ->
+            [yes] { $hand ->
+                [left] Top pin 1 stands half a step to the left of bottom pin 1.
+               *[right] Top pin 1 stands half a step to the right of bottom pin 1.
+            }
+           *[no] Top pin 1 stands straight above bottom pin 1.
+        }
+       *[other] { "" }
+    } { $uneven ->
+        [yes] The pattern breaks at the edges in this weave.
        *[no] { "" }
     }
 
@@ -49,11 +61,14 @@ begin-say-brief = { $strands ->
     } { $named ->
         [yes] Cord “{ $cord }”.
        *[no] { "" }
-    } Tail of { $tail } at bottom pin { $pin }. Work to the { $hand ->
-        [left] left
-       *[right] right
-    }. { $uneven ->
-        [yes] The weave runs unevenly at the rims.
+    } Tube upright. Tail of { $tail } at bottom pin { $pin }. { $hand ->
+        [left] Work to the left;
+       *[right] Work to the right;
+    } { $staggered ->
+        [yes] top pins half a step on.
+       *[no] top pins straight above.
+    } { $uneven ->
+        [yes] The pattern breaks at the edges in this weave.
        *[no] { "" }
     }
 
@@ -66,17 +81,23 @@ begin-say-teach = { $strands ->
     } { $named ->
         [yes] Take the cord “{ $cord }”.
        *[no] { "" }
-    } Leave a tail of { $tail } at bottom pin { $pin }, and hold it down with tape. The tail is the end that stays behind; the end in your hand is the working end. The cord will travel to the { $hand ->
-        [left] left
-       *[right] right
-    } round the tube, pin to pin, and the pins are numbered that way. { $strand ->
-        [1] { $staggered ->
-            [yes] Each top pin stands half way between two bottom pins. That is staggered: with an odd number of leads every cord lands half a step on, and on straight pins the knot would come out crooked.
-           *[no] Each top pin stands straight above a bottom pin, as the cords of an even number of leads land.
+    } { $strand ->
+        [1] Hold the tube upright, bottom ring down, and look at it from the front.
+       *[other] { "" }
+    } Leave a tail of { $tail } hanging at bottom pin { $pin }, and tape it down. The tail stays behind; the other end, in your hand, does the tying. { $strand ->
+        [1] { $hand ->
+            [left] You work round to the left, and the pins are numbered that way.
+           *[right] You work round to the right, and the pins are numbered that way.
+        } { $staggered ->
+            [yes] { $hand ->
+                [left] Top pin 1 stands half a step to the left of bottom pin 1.
+               *[right] Top pin 1 stands half a step to the right of bottom pin 1.
+            }
+           *[no] Top pin 1 stands straight above bottom pin 1.
         }
        *[other] { "" }
     } { $uneven ->
-        [yes] In this weave the overs and unders do not run evenly round the rims. That is how the weave is, not a mistake of yours.
+        [yes] The pattern breaks at the edges in this weave.
        *[no] { "" }
     }
 
@@ -88,10 +109,10 @@ begin-show-note = { $named ->
         [yes] Cord “{ $cord }”.
        *[no] { "" }
     } { $hand ->
-        [left] Hold it with tape. Work to the left; the pins are numbered to the left.
-       *[right] Hold it with tape. Work to the right.
+        [left] Tube upright, tail taped down. Work to the left.
+       *[right] Tube upright, tail taped down. Work to the right.
     } { $uneven ->
-        [yes] This weave runs unevenly at the rims.
+        [yes] The pattern breaks at the edges in this weave.
        *[no] { "" }
     }
 
@@ -126,12 +147,12 @@ follow-say = { $pass ->
                *[no] Take up its cord again. Begin
             }
         }
-    } at bottom pin { $pin }, beside the cord already there, and keep { $lane ->
-        [above] above
-       *[below] below
-    } it all the way, never crossing it. Go over and under just as it does. { $inside ->
-        [bottom] Round the bottom pins turn inside its bights, round the top pins turn outside them.
-       *[top] Round the top pins turn inside its bights, round the bottom pins turn outside them.
+    } at bottom pin { $pin }, beside the first cord, and stay on its { $lane ->
+        [top] top-ring side
+       *[bottom] bottom-ring side
+    } all the way, never crossing it. Go over where it goes over, under where it goes under. { $inside ->
+        [bottom] At the bottom pins turn inside its loops, at the top pins outside them.
+       *[top] At the top pins turn inside its loops, at the bottom pins outside them.
     }
 
 follow-say-brief = { $pass ->
@@ -152,9 +173,9 @@ follow-say-brief = { $pass ->
            *[no] Added cord, tail of { $tail }.
         }
        *[no] { "" }
-    } From bottom pin { $pin } follow { $lane ->
-        [above] above.
-       *[below] below.
+    } From bottom pin { $pin } follow on the { $lane ->
+        [top] top-ring side.
+       *[bottom] bottom-ring side.
     } { $inside ->
         [bottom] Inside at the bottom, outside at the top.
        *[top] Inside at the top, outside at the bottom.
@@ -174,7 +195,7 @@ follow-say-teach = { $pass ->
        *[other] Strand { $strand } of { $strands }.
     } { $pass ->
         [2] { $strand ->
-            [1] A pass is one trip of the cord round the whole pattern; from here on the cord follows the one that lies there.
+            [1] A pass is one trip of the cord round the whole pattern; from here on the cord follows the first one.
            *[other] { "" }
         }
        *[other] { "" }
@@ -190,30 +211,24 @@ follow-say-teach = { $pass ->
             }
         }
        *[no] { $strands ->
-            [one] The same cord goes on: it has come home to its first pin and simply starts its trip again. Begin
+            [one] The same cord goes on. Begin
            *[other] { $named ->
-                [yes] Take up the cord “{ $cord }” again: it has come home to its first pin and simply starts its trip again. Begin
-               *[no] Take up its cord again: it has come home to its first pin and simply starts its trip again. Begin
+                [yes] Take up the cord “{ $cord }” again. Begin
+               *[no] Take up its cord again. Begin
             }
         }
-    } at bottom pin { $pin }, beside the cord already there, and keep { $lane ->
-        [above] above it all the way, on the side of the top rim.
-       *[below] below it all the way, on the side of the bottom rim.
-    } It never crosses the cord it follows, and goes over and under just as that one does. { $pass ->
-        [2] { $strand ->
-            [1] A bight is the loop round a pin.
-           *[other] { "" }
-        }
-       *[other] { "" }
-    } { $inside ->
-        [bottom] Round the bottom pins turn inside the bight already there, that is, between it and the middle of the knot; round the top pins turn outside it, beyond it.
-       *[top] Round the top pins turn inside the bight already there, that is, between it and the middle of the knot; round the bottom pins turn outside it, beyond it.
+    } at bottom pin { $pin }, beside the first cord, and stay on its { $lane ->
+        [top] top-ring side
+       *[bottom] bottom-ring side
+    } all the way, never crossing it. Go over where it goes over, under where it goes under. { $inside ->
+        [bottom] At the bottom pins turn inside its loop, towards the middle of the knot; at the top pins outside it, away from the middle.
+       *[top] At the top pins turn inside its loop, towards the middle of the knot; at the bottom pins outside it, away from the middle.
     }
 
-# Example: Follow below the cord
+# Example: Follow on the bottom side
 follow-show = { $lane ->
-        [above] Follow above the cord
-       *[below] Follow below the cord
+        [top] Follow on the top side
+       *[bottom] Follow on the bottom side
     }
 
 # Example: From bottom 1. Inside at the top, outside at the bottom.
@@ -231,54 +246,45 @@ follow-show-note = { $added ->
 ## Laying a leg
 
 # The beginning of a lay step: which leg, and where it goes.
-# Example: Leg 7 of 12. From bottom pin 4 go up and to the right, to top pin 6.
-# Example: Second pass, strand 2, leg 4 of 12. From top pin 2 go down and to the right, to
-# bottom pin 5, keeping below the cord already there.
+# Example: Leg 7. From bottom pin 4, up and right to top pin 6.
+# Example: Pass 2, strand 2, leg 4. From top pin 2, down and right to bottom pin 5, on the
+# bottom-ring side of the first cord.
 # $turns: whole turns of the tube on the leg.
 lay-say-way = { $pass ->
         [1] { $strands ->
-            [one] Leg { $leg } of { $legs }
+            [one] Leg { $leg }
            *[other] Strand { $strand }{ $named ->
                 [yes] , “{ $cord }”
                *[no] { "" }
-            }, leg { $leg } of { $legs }
+            }, leg { $leg }
         }
-       *[other] { $pass ->
-            [2] Second pass
-            [3] Third pass
-            [4] Fourth pass
-            [5] Fifth pass
-            [6] Sixth pass
-            [7] Seventh pass
-            [8] Eighth pass
-           *[9] Ninth pass
-        }{ $strands ->
+       *[other] Pass { $pass }{ $strands ->
             [one] { "" }
            *[other] , strand { $strand }
         }{ $named ->
             [yes] , “{ $cord }”
            *[no] { "" }
-        }, leg { $leg } of { $legs }
+        }, leg { $leg }
     }{ $parts ->
         [one] .
        *[other] , part { $part } of { $parts }.
     } { $heading ->
-        [falling] From top pin { $from } go down
-       *[rising] From bottom pin { $from } go up
-    } and to the { $hand ->
+        [falling] From top pin { $from }, down
+       *[rising] From bottom pin { $from }, up
+    } and { $hand ->
         [left] left
        *[right] right
-    },{ $turns ->
+    }{ $turns ->
         [0] { "" }
-        [one] { " " }once all round the tube and on,
-        [2] { " " }twice all round the tube and on,
-       *[other] { " " }{ $turns } times all round the tube and on,
+        [one] , with one full turn of the tube,
+        [2] , with two full turns of the tube,
+       *[other] , with { $turns } full turns of the tube,
     } to { $heading ->
         [falling] bottom pin { $to }
        *[rising] top pin { $to }
     }{ $lane ->
-        [below] , keeping below the cord already there.
-        [above] , keeping above the cord already there.
+        [bottom] , on the bottom-ring side of the first cord.
+        [top] , on the top-ring side of the first cord.
        *[none] .
     }
 
@@ -287,16 +293,16 @@ lay-say-way = { $pass ->
 # Example: Strand 2. Top pin 2, down to bottom pin 5.
 lay-say-way-brief = { $pass ->
         [1] { $strands ->
-            [one] { "" }
-           *[other] Strand { $strand }.
+            [one] Leg { $leg }
+           *[other] Strand { $strand }, leg { $leg }
         }
        *[other] Pass { $pass }{ $strands ->
             [one] { "" }
            *[other] , strand { $strand }
-        }, { $lane ->
-            [above] above.
-           *[below] below.
-        }
+        }, leg { $leg }
+    }{ $parts ->
+        [one] .
+       *[other] , part { $part } of { $parts }.
     } { $heading ->
         [falling] Top pin { $from }, down to bottom pin { $to }
        *[rising] Bottom pin { $from }, up to top pin { $to }
@@ -305,60 +311,48 @@ lay-say-way-brief = { $pass ->
         [one] , once round
         [2] , twice round
        *[other] , { $turns } times round
-    }{ $parts ->
-        [one] .
-       *[other] , part { $part } of { $parts }.
-    }
+    }.
 
 # Example: Strand 2, leg 4 of 12. The cord stands at bottom pin 4. Take it up and to the right,
 # towards top pin 6.
 lay-say-way-teach = { $pass ->
         [1] { $strands ->
-            [one] Leg { $leg } of { $legs }
+            [one] Leg { $leg }
            *[other] Strand { $strand }{ $named ->
                 [yes] , “{ $cord }”
                *[no] { "" }
-            }, leg { $leg } of { $legs }
+            }, leg { $leg }
         }
-       *[other] { $pass ->
-            [2] Second pass
-            [3] Third pass
-            [4] Fourth pass
-            [5] Fifth pass
-            [6] Sixth pass
-            [7] Seventh pass
-            [8] Eighth pass
-           *[9] Ninth pass
-        }{ $strands ->
+       *[other] Pass { $pass }{ $strands ->
             [one] { "" }
            *[other] , strand { $strand }
         }{ $named ->
             [yes] , “{ $cord }”
            *[no] { "" }
-        }, leg { $leg } of { $legs }
+        }, leg { $leg }
     }{ $parts ->
         [one] .
        *[other] , part { $part } of { $parts }.
     } { $first ->
         [yes] A leg is the cord from a pin on one rim to a pin on the other.
        *[no] { "" }
-    } The cord stands at { $heading ->
-        [falling] top pin { $from }. Take it down
-       *[rising] bottom pin { $from }. Take it up
-    } and to the { $hand ->
+    } { $heading ->
+        [falling] From top pin { $from }, down
+       *[rising] From bottom pin { $from }, up
+    } and { $hand ->
         [left] left
        *[right] right
-    },{ $turns ->
+    }{ $turns ->
         [0] { "" }
-        [one] { " " }once all round the tube and on,
-        [2] { " " }twice all round the tube and on,
-       *[other] { " " }{ $turns } times all round the tube and on,
-    } towards { $heading ->
+        [one] , with one full turn of the tube,
+        [2] , with two full turns of the tube,
+       *[other] , with { $turns } full turns of the tube,
+    } to { $heading ->
         [falling] bottom pin { $to }
        *[rising] top pin { $to }
     }{ $lane ->
-        [below] , close below the cord already there.
-        [above] , close above the cord already there.
+        [bottom] , on the bottom-ring side of the first cord.
+        [top] , on the top-ring side of the first cord.
        *[none] .
     }
 
@@ -369,32 +363,23 @@ lay-say-way-teach = { $pass ->
 # pin it has just passed, $rim: bottom or top. $made: whole turns made on this leg so far.
 lay-say-way-on = { $pass ->
         [1] { $strands ->
-            [one] Leg { $leg } of { $legs }
+            [one] Leg { $leg }
            *[other] Strand { $strand }{ $named ->
                 [yes] , “{ $cord }”
                *[no] { "" }
-            }, leg { $leg } of { $legs }
+            }, leg { $leg }
         }
-       *[other] { $pass ->
-            [2] Second pass
-            [3] Third pass
-            [4] Fourth pass
-            [5] Fifth pass
-            [6] Sixth pass
-            [7] Seventh pass
-            [8] Eighth pass
-           *[9] Ninth pass
-        }{ $strands ->
+       *[other] Pass { $pass }{ $strands ->
             [one] { "" }
            *[other] , strand { $strand }
         }{ $named ->
             [yes] , “{ $cord }”
            *[no] { "" }
-        }, leg { $leg } of { $legs }
+        }, leg { $leg }
     }, part { $part } of { $parts }, from { $heading ->
         [falling] top pin { $from } down to bottom pin { $to }
        *[rising] bottom pin { $from } up to top pin { $to }
-    }. The cord is { $share ->
+    }. You are { $share ->
         [little] a little way
         [quarter] about a quarter of the way
         [third] about a third of the way
@@ -410,38 +395,38 @@ lay-say-way-on = { $pass ->
        *[bottom] bottom pin { $past }
     }{ $made ->
         [0] .
-        [one] , and has been once round the tube.
-        [2] , and has been twice round the tube.
-       *[other] , and has been { $made } times round the tube.
-    } It goes on { $heading ->
+        [one] , once round the tube so far.
+        [2] , twice round the tube so far.
+       *[other] , { $made } times round the tube so far.
+    } Go on { $heading ->
         [falling] down
        *[rising] up
-    } and to the { $hand ->
+    } and { $hand ->
         [left] left
        *[right] right
     }{ $lane ->
-        [below] , keeping below the cord already there.
-        [above] , keeping above the cord already there.
+        [bottom] , on the bottom-ring side of the first cord.
+        [top] , on the top-ring side of the first cord.
        *[none] .
     }
 
 # Example: Bottom pin 2, up to top pin 4, part 2 of 5, past bottom pin 3.
 lay-say-way-on-brief = { $pass ->
         [1] { $strands ->
-            [one] { "" }
-           *[other] Strand { $strand }.
+            [one] Leg { $leg }
+           *[other] Strand { $strand }, leg { $leg }
         }
        *[other] Pass { $pass }{ $strands ->
             [one] { "" }
            *[other] , strand { $strand }
-        }, { $lane ->
-            [above] above.
-           *[below] below.
-        }
+        }, leg { $leg }
+    }{ $parts ->
+        [one] .
+       *[other] , part { $part } of { $parts }.
     } { $heading ->
         [falling] Top pin { $from }, down to bottom pin { $to }
        *[rising] Bottom pin { $from }, up to top pin { $to }
-    }, part { $part } of { $parts }, past { $rim ->
+    }, past { $rim ->
         [top] top pin { $past }
        *[bottom] bottom pin { $past }
     }.
@@ -449,32 +434,23 @@ lay-say-way-on-brief = { $pass ->
 # The same, for who learns.
 lay-say-way-on-teach = { $pass ->
         [1] { $strands ->
-            [one] Leg { $leg } of { $legs }
+            [one] Leg { $leg }
            *[other] Strand { $strand }{ $named ->
                 [yes] , “{ $cord }”
                *[no] { "" }
-            }, leg { $leg } of { $legs }
+            }, leg { $leg }
         }
-       *[other] { $pass ->
-            [2] Second pass
-            [3] Third pass
-            [4] Fourth pass
-            [5] Fifth pass
-            [6] Sixth pass
-            [7] Seventh pass
-            [8] Eighth pass
-           *[9] Ninth pass
-        }{ $strands ->
+       *[other] Pass { $pass }{ $strands ->
             [one] { "" }
            *[other] , strand { $strand }
         }{ $named ->
             [yes] , “{ $cord }”
            *[no] { "" }
-        }, leg { $leg } of { $legs }
+        }, leg { $leg }
     }, part { $part } of { $parts }, from { $heading ->
         [falling] top pin { $from } down to bottom pin { $to }
        *[rising] bottom pin { $from } up to top pin { $to }
-    }. A long leg is laid in parts, each no longer than you can hold in your head. The cord is { $share ->
+    }. You are { $share ->
         [little] a little way
         [quarter] about a quarter of the way
         [third] about a third of the way
@@ -490,18 +466,18 @@ lay-say-way-on-teach = { $pass ->
        *[bottom] bottom pin { $past }
     }{ $made ->
         [0] .
-        [one] , and has been once round the tube.
-        [2] , and has been twice round the tube.
-       *[other] , and has been { $made } times round the tube.
-    } It goes on { $heading ->
+        [one] , once round the tube so far.
+        [2] , twice round the tube so far.
+       *[other] , { $made } times round the tube so far.
+    } Go on { $heading ->
         [falling] down
        *[rising] up
-    } and to the { $hand ->
+    } and { $hand ->
         [left] left
        *[right] right
     }{ $lane ->
-        [below] , keeping below the cord already there.
-        [above] , keeping above the cord already there.
+        [bottom] , on the bottom-ring side of the first cord.
+        [top] , on the top-ring side of the first cord.
        *[none] .
     }
 
@@ -509,33 +485,45 @@ lay-say-way-on-teach = { $pass ->
 # Example: On the way: over 1 cord, then under 2 cords.
 # $place: only, first, next or last of the step. $over: yes or no. $cords: cords lying there.
 lay-say-crossing = { $place ->
-        [only] On the way: { $over ->
-            [yes] over
-           *[no] under
-        } { $cords ->
-            [one] 1 cord
-           *[other] { $cords } cords
+        [only] { $over ->
+            [yes] Over { $cords ->
+                [one] 1 cord
+               *[other] { $cords } cords
+            }
+           *[no] Under { $cords ->
+                [one] 1 cord
+               *[other] { $cords } cords
+            }
         }.
-        [first] On the way: { $over ->
-            [yes] over
-           *[no] under
-        } { $cords ->
-            [one] 1 cord
-           *[other] { $cords } cords
+        [first] { $over ->
+            [yes] Over { $cords ->
+                [one] 1 cord
+               *[other] { $cords } cords
+            }
+           *[no] Under { $cords ->
+                [one] 1 cord
+               *[other] { $cords } cords
+            }
         },
-        [last] then { $over ->
-            [yes] over
-           *[no] under
-        } { $cords ->
-            [one] 1 cord
-           *[other] { $cords } cords
+        [last] { $over ->
+            [yes] over { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
+           *[no] under { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
         }.
-       *[next] then { $over ->
-            [yes] over
-           *[no] under
-        } { $cords ->
-            [one] 1 cord
-           *[other] { $cords } cords
+       *[next] { $over ->
+            [yes] over { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
+           *[no] under { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
         },
     }
 
@@ -564,37 +552,52 @@ lay-say-crossing-brief = { $place ->
 # Example: Next the 2 cords that go up from bottom pin 3 to top pin 1: tuck under both.
 # $of-from, $of-to: the pins of the leg that is met; it goes the other way.
 lay-say-crossing-teach = { $place ->
-        [only] You meet
-        [first] First you meet
-        [last] And last
-       *[next] Next
-    } { $cords ->
-        [one] the cord that { $heading ->
-            [falling] goes up from bottom pin { $of-from } to top pin { $of-to }
-           *[rising] comes down from top pin { $of-from } to bottom pin { $of-to }
-        }: { $over ->
-            [yes] go over it.
-           *[no] tuck under it.
-        }
-       *[other] the { $cords } cords that { $heading ->
-            [falling] go up from bottom pin { $of-from } to top pin { $of-to }
-           *[rising] come down from top pin { $of-from } to bottom pin { $of-to }
-        }: { $over ->
-            [yes] go over { $cords ->
-                [2] both.
-               *[other] all { $cords }.
+        [only] { $over ->
+            [yes] Over { $cords ->
+                [one] 1 cord
+               *[other] { $cords } cords
             }
-           *[no] tuck under { $cords ->
-                [2] both.
-               *[other] all { $cords }.
+           *[no] Under { $cords ->
+                [one] 1 cord
+               *[other] { $cords } cords
             }
-        }
+        }.
+        [first] { $over ->
+            [yes] Over { $cords ->
+                [one] 1 cord
+               *[other] { $cords } cords
+            }
+           *[no] Under { $cords ->
+                [one] 1 cord
+               *[other] { $cords } cords
+            }
+        },
+        [last] { $over ->
+            [yes] over { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
+           *[no] under { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
+        }.
+       *[next] { $over ->
+            [yes] over { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
+           *[no] under { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
+        },
     }
 
 # A leg that meets no cord.
-lay-say-clear = The cord crosses nothing.
-lay-say-clear-brief = Clear.
-lay-say-clear-teach = Nothing lies in its way yet, so there is nothing to cross.
+lay-say-clear = There is nothing to cross yet.
+lay-say-clear-brief = Nothing to cross.
+lay-say-clear-teach = There is nothing to cross yet.
 
 # How a lay step ends. $landing: on-the-way, round, inside or outside; at the pin where the pass
 # began home-and-on, home-to-wait (other strands come first) or home-to-end (the cord ends).
@@ -603,19 +606,19 @@ lay-say-clear-teach = Nothing lies in its way yet, so there is nothing to cross.
 lay-say-landing = { $landing ->
         [on-the-way] Hold it there.
         [inside] { $heading ->
-            [falling] At bottom pin { $to } turn inside the bight already there.
-           *[rising] At top pin { $to } turn inside the bight already there.
+            [falling] Turn inside the loop at bottom pin { $to }.
+           *[rising] Turn inside the loop at top pin { $to }.
         }
         [outside] { $heading ->
-            [falling] At bottom pin { $to } turn outside the bight already there.
-           *[rising] At top pin { $to } turn outside the bight already there.
+            [falling] Turn outside the loop at bottom pin { $to }.
+           *[rising] Turn outside the loop at top pin { $to }.
         }
-        [home-and-on] At bottom pin { $to } the cord is back where it began; it goes on round the pin.
-        [home-to-wait] At bottom pin { $to } the cord is back where it began. Tape it down there, to wait for its next pass.
-        [home-to-end] At bottom pin { $to } the cord is back where it began. Leave its end hanging there.
+        [home-and-on] Back at the start: go over the hanging tail and on round bottom pin { $to }.
+        [home-to-wait] Back at the start: tape the cord down at bottom pin { $to }, to wait for its next pass.
+        [home-to-end] Back at the start: let the end hang at bottom pin { $to }.
        *[round] { $heading ->
-            [falling] Round bottom pin { $to }.
-           *[rising] Round top pin { $to }.
+            [falling] Then round bottom pin { $to }.
+           *[rising] Then round top pin { $to }.
         }
     }
 
@@ -624,28 +627,28 @@ lay-say-landing-brief = { $landing ->
         [on-the-way] { "" }
         [inside] Inside.
         [outside] Outside.
-        [home-and-on] Home, and on.
-        [home-to-wait] Home, to wait.
-        [home-to-end] Home, to end.
+        [home-and-on] Back at the start: on, over the tail.
+        [home-to-wait] Back at the start: tape it.
+        [home-to-end] Back at the start: stop here.
        *[round] { "" }
     }
 
 lay-say-landing-teach = { $landing ->
-        [on-the-way] Hold it there with a finger.
+        [on-the-way] Hold it there.
         [inside] { $heading ->
-            [falling] At bottom pin { $to } turn inside the bight already there, between it and the middle of the knot, and hold it snug.
-           *[rising] At top pin { $to } turn inside the bight already there, between it and the middle of the knot, and hold it snug.
+            [falling] Turn inside the loop at bottom pin { $to }.
+           *[rising] Turn inside the loop at top pin { $to }.
         }
         [outside] { $heading ->
-            [falling] At bottom pin { $to } turn outside the bight already there, beyond it, and hold it snug.
-           *[rising] At top pin { $to } turn outside the bight already there, beyond it, and hold it snug.
+            [falling] Turn outside the loop at bottom pin { $to }.
+           *[rising] Turn outside the loop at top pin { $to }.
         }
-        [home-and-on] At bottom pin { $to } the cord is back where it began; it goes on round the pin.
-        [home-to-wait] At bottom pin { $to } the cord is back where it began. Tape it down there, to wait for its next pass.
-        [home-to-end] At bottom pin { $to } the cord is back where it began. Leave its end hanging there.
+        [home-and-on] Back at the start: go over the hanging tail and on round bottom pin { $to }.
+        [home-to-wait] Back at the start: tape the cord down at bottom pin { $to }, to wait for its next pass.
+        [home-to-end] Back at the start: let the end hang at bottom pin { $to }.
        *[round] { $heading ->
-            [falling] Lead it round the outside of bottom pin { $to }, and hold it snug.
-           *[rising] Lead it round the outside of top pin { $to }, and hold it snug.
+            [falling] Then round the outside of bottom pin { $to }; pull it close.
+           *[rising] Then round the outside of top pin { $to }; pull it close.
         }
     }
 
@@ -682,7 +685,7 @@ lay-show-crossing = { $over ->
        *[no] under { $cords }
     }
 
-lay-show-clear = crosses nothing
+lay-show-clear = nothing to cross yet
 
 # What else the screen says of a lay step.
 # Example: Second part: about half way up, just past bottom 3.
@@ -717,16 +720,16 @@ lay-show-note = { $landing ->
            *[other] { $turns } times round the tube in all. Hold it there
         }
         [inside] { $heading ->
-            [falling] Inside the bight at bottom { $to }
-           *[rising] Inside the bight at top { $to }
+            [falling] Inside the loop at bottom { $to }
+           *[rising] Inside the loop at top { $to }
         }
         [outside] { $heading ->
-            [falling] Outside the bight at bottom { $to }
-           *[rising] Outside the bight at top { $to }
+            [falling] Outside the loop at bottom { $to }
+           *[rising] Outside the loop at top { $to }
         }
-        [home-and-on] Back where it began, and on round bottom { $to }
-        [home-to-wait] Back where it began: tape it down at bottom { $to }
-        [home-to-end] Back where it began: leave the end at bottom { $to }
+        [home-and-on] Back at the start: over the tail and on round bottom { $to }
+        [home-to-wait] Back at the start: tape it at bottom { $to }
+        [home-to-end] Back at the start: let the end hang at bottom { $to }
        *[round] { $heading ->
             [falling] Round bottom { $to }
            *[rising] Round top { $to }
@@ -740,13 +743,16 @@ lay-show-note = { $landing ->
 # finish; rounds in fair.
 phase-show = { $phase ->
         [lift] Lift, { $item } of { $items }
-        [fair] Fair, round { $item } of { $items }{ $passes ->
-            [one] { "" }
-           *[other] , pass { $pass }
-        }{ $strands ->
-            [one] { "" }
-           *[other] , strand { $strand }
-        }, leg { $leg } of { $legs }
+        [fair] Fair, time { $item } of { $items }{ $whole ->
+            [yes] { "" }
+           *[no] { $passes ->
+                [one] { "" }
+               *[other] , pass { $pass }
+            }{ $strands ->
+                [one] { "" }
+               *[other] , strand { $strand }
+            }, leg { $leg } of { $legs }
+        }
         [finish] Finish, { $item } of { $items }
        *[other] { $pass ->
             [1] Lead pass

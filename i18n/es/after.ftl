@@ -24,7 +24,7 @@ lift-say-brief = { $task ->
 
 lift-say-teach = { $task ->
         [secure] Todo está tendido. Antes de sacar el nudo, marca el seno 1 del pie con un trocito de cinta: sin las clavijas, todos los senos se parecen, y contarás desde ese. Comprueba que ninguno de los { $ends } chicotes puede escurrirse hacia dentro.
-        [top-pins] Quita las { $bights } clavijas de la cabeza, una a una, y déjalas en un plato. Una clavija es un tornillo prisionero: aflójala con su llave hexagonal y sácala después a mano. Los senos se quedan donde están, porque los cruces los sujetan.
+        [top-pins] Quita las { $bights } clavijas de la cabeza, una a una, y déjalas en un plato. Los senos se quedan donde están, porque los cruces los sujetan.
         [slide-ring] Desliza el anillo de la cabeza hacia arriba hasta sacarlo del tubo. Ve despacio, para que no arrastre ningún seno.
         [bottom-pins] Sujeta el nudo con una mano para que no salte, y quita las { $bights } clavijas del pie.
        *[slip-off] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo al objeto sin voltearlo y sin que se retuerza. Está flojo, como debe ser. Gíralo hasta que los chicotes salgan donde quieras.
@@ -51,105 +51,132 @@ lift-show-note = { $task ->
 ## $last: yes where it ends.
 
 # Ejemplo: Primera ronda de 3. Empieza por la cola. Tramo 1 de 12, que sube del seno 1 del pie al seno 3
-# de la cabeza: cobra cerca de 9 milímetros y pasa lo cobrado al tramo siguiente. Con eso llevas 9 milímetros
+# de la cabeza: recoge unos 9 milímetros y pásalos al tramo siguiente. Ya llevas 9 milímetros
 # en la mano.
-fair-say = { $round ->
-        [1] Primera ronda
-        [2] Segunda ronda
-        [3] Tercera ronda
-       *[other] Ronda { $round }
-    } de { $rounds }{ $strands ->
-        [one] { "" }
-       *[other] , hebra { $strand }
-    }{ $named ->
-        [yes] , «{ $cord }»
-       *[no] { "" }
-    }{ $passes ->
-        [one] { "" }
-       *[other] , pasada { $pass }
-    }. { $first ->
-        [yes] Empieza por la cola.
-       *[no] { "" }
-    } Tramo { $leg } de { $legs }, { $heading ->
-        [falling] que baja del seno { $from } de la cabeza al seno { $to } del pie
-       *[rising] que sube del seno { $from } del pie al seno { $to } de la cabeza
-    }: { $known ->
-        [yes] cobra cerca de { $draw } y pasa lo cobrado al tramo siguiente. Con eso llevas { $gathered } en la mano.
-       *[no] cobra lo que sobra, sin que los cruces se muevan de su sitio, y pásalo al tramo siguiente.
-    } { $last ->
-        [yes] El cabo termina aquí: deja colgando lo que has recogido.
-       *[no] { "" }
+fair-say = { $whole ->
+        [yes] Igualar, vez { $round } de { $rounds }. Empieza por la cola y sigue el cabo hasta el final. { $known ->
+            [yes] Recoge unos { $draw } de cada tramo
+           *[no] Recoge un poco de cada tramo
+        } y pásalo al siguiente, { $round-legs } tramos, hasta que salga por el chicote de trabajo.
+       *[no] { $round ->
+            [1] Primera ronda
+            [2] Segunda ronda
+            [3] Tercera ronda
+           *[other] Ronda { $round }
+        } de { $rounds }{ $strands ->
+            [one] { "" }
+           *[other] , hebra { $strand }
+        }{ $named ->
+            [yes] , «{ $cord }»
+           *[no] { "" }
+        }{ $passes ->
+            [one] { "" }
+           *[other] , pasada { $pass }
+        }. { $first ->
+            [yes] Empieza por la cola.
+           *[no] { "" }
+        } Tramo { $leg } de { $legs }, { $heading ->
+            [falling] que baja del seno { $from } de la cabeza al seno { $to } del pie
+           *[rising] que sube del seno { $from } del pie al seno { $to } de la cabeza
+        }: { $known ->
+            [yes] recoge unos { $draw } y pásalos al tramo siguiente. Ya llevas { $gathered } en la mano.
+           *[no] recoge lo que sobra, sin que los cruces se muevan de su sitio, y pásalo al tramo siguiente.
+        } { $last ->
+            [yes] El cabo termina aquí: deja colgando lo que has recogido.
+           *[no] { "" }
+        }
     }
 
-fair-say-brief = Ronda { $round } de { $rounds }{ $strands ->
-        [one] { "" }
-       *[other] , hebra { $strand }
-    }{ $passes ->
-        [one] { "" }
-       *[other] , pasada { $pass }
-    }. { $heading ->
-        [falling] Seno { $from } de la cabeza, baja al seno { $to } del pie
-       *[rising] Seno { $from } del pie, sube al seno { $to } de la cabeza
-    }: { $known ->
-        [yes] cobra { $draw }.
-       *[no] cobra lo que sobra.
-    } { $last ->
-        [yes] Déjalo colgando.
-       *[no] { "" }
+fair-say-brief = { $whole ->
+        [yes] Igualar, vez { $round } de { $rounds }: desde la cola, { $known ->
+            [yes] { $draw }
+           *[no] un poco
+        } de cada tramo.
+       *[no] Ronda { $round } de { $rounds }{ $strands ->
+            [one] { "" }
+           *[other] , hebra { $strand }
+        }{ $passes ->
+            [one] { "" }
+           *[other] , pasada { $pass }
+        }. { $heading ->
+            [falling] Seno { $from } de la cabeza, baja al seno { $to } del pie
+           *[rising] Seno { $from } del pie, sube al seno { $to } de la cabeza
+        }: { $known ->
+            [yes] recoge { $draw }.
+           *[no] recoge lo que sobra.
+        } { $last ->
+            [yes] Déjalo colgando.
+           *[no] { "" }
+        }
     }
 
-fair-say-teach = { $round ->
-        [1] Primera ronda
-        [2] Segunda ronda
-        [3] Tercera ronda
-       *[other] Ronda { $round }
-    } de { $rounds }{ $strands ->
-        [one] { "" }
-       *[other] , hebra { $strand }
-    }{ $named ->
-        [yes] , «{ $cord }»
-       *[no] { "" }
-    }{ $passes ->
-        [one] { "" }
-       *[other] , pasada { $pass }
-    }. { $first ->
-        [yes] { $round ->
-            [1] { $strand ->
-                [1] { $pass ->
-                    [1] Igualar un nudo es dejarlo parejo: recorre el cabo desde la cola y cobra un poco de lo que sobra en cada tramo, en varias rondas, para que ningún tramo quede tenso antes que sus vecinos.
+fair-say-teach = { $whole ->
+        [yes] Igualar, vez { $round } de { $rounds }. Empieza por la cola y sigue el cabo hasta el final. Levanta cada tramo con el pasador, { $known ->
+            [yes] recoge unos { $draw }
+           *[no] recoge un poco
+        } y pásalo al siguiente, { $round-legs } tramos. No tenses ningún tramo antes que sus vecinos. Menos de una vez lo dice tramo a tramo.
+       *[no] { $round ->
+            [1] Primera ronda
+            [2] Segunda ronda
+            [3] Tercera ronda
+           *[other] Ronda { $round }
+        } de { $rounds }{ $strands ->
+            [one] { "" }
+           *[other] , hebra { $strand }
+        }{ $named ->
+            [yes] , «{ $cord }»
+           *[no] { "" }
+        }{ $passes ->
+            [one] { "" }
+           *[other] , pasada { $pass }
+        }. { $first ->
+            [yes] { $round ->
+                [1] { $strand ->
+                    [1] { $pass ->
+                        [1] Igualar un nudo es dejarlo igual por todas partes: recorre el cabo desde la cola y recoge un poco de lo que sobra en cada tramo, en varias rondas, para que ningún tramo quede tenso antes que sus vecinos.
+                       *[other] { "" }
+                    }
                    *[other] { "" }
                 }
                *[other] { "" }
-            }
-           *[other] { "" }
-        } Empieza por la cola.
-       *[no] { "" }
-    } Tramo { $leg } de { $legs }, { $heading ->
-        [falling] que baja del seno { $from } de la cabeza al seno { $to } del pie
-       *[rising] que sube del seno { $from } del pie al seno { $to } de la cabeza
-    }: levántalo con un pasador y { $known ->
-        [yes] cobra cerca de { $draw }, y pasa lo cobrado a lo largo del cabo al tramo siguiente. Con eso llevas { $gathered } en la mano.
-       *[no] cobra lo que sobra, sin que los cruces se muevan de su sitio, y pásalo a lo largo del cabo al tramo siguiente.
-    } { $last ->
-        [yes] El cabo termina aquí: deja colgando lo que has recogido.
-       *[no] { "" }
+            } Empieza por la cola.
+           *[no] { "" }
+        } Tramo { $leg } de { $legs }, { $heading ->
+            [falling] que baja del seno { $from } de la cabeza al seno { $to } del pie
+           *[rising] que sube del seno { $from } del pie al seno { $to } de la cabeza
+        }: levántalo con un pasador y { $known ->
+            [yes] recoge unos { $draw }, y pásalos a lo largo del cabo al tramo siguiente. Ya llevas { $gathered } en la mano.
+           *[no] recoge lo que sobra, sin que los cruces se muevan de su sitio, y pásalo a lo largo del cabo al tramo siguiente.
+        } { $last ->
+            [yes] El cabo termina aquí: deja colgando lo que has recogido.
+           *[no] { "" }
+        }
     }
 
 # Ejemplo: Pie 1, sube a cabeza 3
-fair-show = { $heading ->
-        [falling] Cabeza { $from }, baja a pie { $to }
-       *[rising] Pie { $from }, sube a cabeza { $to }
+fair-show = { $whole ->
+        [yes] Igualar, vez { $round } de { $rounds }
+       *[no] { $heading ->
+            [falling] Cabeza { $from }, baja a pie { $to }
+           *[rising] Pie { $from }, sube a cabeza { $to }
+        }
     }
 
-fair-show-note = { $known ->
-        [yes] Cobra cerca de { $draw }; { $gathered } en la mano
-       *[no] Cobra lo que sobra y pásalo adelante
-    } { $first ->
-        [yes] (empieza por la cola)
-       *[no] { "" }
-    } { $last ->
-        [yes] (déjalo colgando)
-       *[no] { "" }
+fair-show-note = { $whole ->
+        [yes] { $known ->
+            [yes] Unos { $draw } de cada tramo
+           *[no] Un poco de cada tramo
+        }, { $round-legs } tramos desde la cola. [ tramo a tramo
+       *[no] { $known ->
+            [yes] Cobra cerca de { $draw }; { $gathered } en la mano
+           *[no] Cobra lo que sobra y pásalo adelante
+        } { $first ->
+            [yes] (empieza por la cola)
+           *[no] { "" }
+        } { $last ->
+            [yes] (déjalo colgando)
+           *[no] { "" }
+        }
     }
 
 ## Finishing. $task: tuck, trim, seal or done. $end: working or standing. $pin: the bottom bight where
@@ -180,10 +207,10 @@ finish-say = { $task ->
         [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, sella los { $ends } chicotes con calor. La fibra natural no se sella con calor: la sujeta una gota de pegamento o una falcaceadura.
        *[done] El nudo está hecho: { $leads } ramales y { $bights } senos, { $passes ->
             [one] sencillo.
-            [2] doblado.
-            [3] triplicado.
+            [2] doble.
+            [3] triple.
            *[other] { $passes } pasadas.
-        } Has hecho una cosa buena, y durará. Apunta lo que has usado, para la próxima vez.
+        } Has hecho un buen trabajo, y durará. Apunta lo que has usado, para la próxima vez.
     }
 
 finish-say-brief = { $task ->
@@ -204,8 +231,8 @@ finish-say-brief = { $task ->
         [seal] Sella los { $ends } chicotes, si el cabo se funde.
        *[done] Hecho: { $leads } ramales y { $bights } senos, { $passes ->
             [one] sencillo.
-            [2] doblado.
-            [3] triplicado.
+            [2] doble.
+            [3] triple.
            *[other] { $passes } pasadas.
         }
     }
@@ -218,7 +245,7 @@ finish-say-teach = { $task ->
             [yes] Cabo «{ $cord }».
            *[no] { "" }
         } { $end ->
-            [standing] El chicote de la cola, el chicote firme que dejaste al empezar,
+            [standing] El chicote de la cola, el extremo que dejaste al empezar,
            *[working] El chicote de trabajo
         } sale en el seno { $pin } del pie. Llévalo junto al cabo que sube al seno { $top } de la cabeza, como si siguiera una vez más, y { $under ->
             [yes] mételo por debajo { $cords ->
@@ -234,10 +261,10 @@ finish-say-teach = { $task ->
         [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, sella los { $ends } chicotes con calor, para que no se deshilachen. La fibra natural no se sella con calor: la sujeta una gota de pegamento o una falcaceadura.
        *[done] El nudo está hecho: { $leads } ramales y { $bights } senos, { $passes ->
             [one] sencillo.
-            [2] doblado.
-            [3] triplicado.
+            [2] doble.
+            [3] triple.
            *[other] { $passes } pasadas.
-        } Has hecho una cosa buena, y durará. Apunta qué cabo has usado y qué ancho ha salido el nudo, para la próxima vez.
+        } Has hecho un buen trabajo, y durará. Apunta qué cabo has usado y qué ancho ha salido el nudo, para la próxima vez.
     }
 
 finish-show = { $task ->
@@ -266,8 +293,8 @@ finish-show-note = { $task ->
 caution-say = { $caution ->
         [pins] Cuidado con las clavijas: sobresalen, así que aparta de ellas los ojos y las palmas.
         [blades] Corta y empuja hacia fuera, lejos del cuerpo, con la otra mano detrás del filo o de la punta.
-        [heat] El calor quema. Abre una ventana, aparta la llama del nudo y de todo lo que arda, y no toques el chicote hasta que esté frío: el cabo fundido se pega a la piel. Un chicote sellado puede cortar.
-        [load] Cubre y adorna. No dejes nunca que sostenga a una persona ni una carga; para lo que tenga que sostener algo, sigue las normas del lugar y a la gente autorizada para ello.
+        [heat] Cuidado, quema. Abre una ventana, aparta la llama del nudo y de todo lo que arda, y no toques el chicote hasta que esté frío: el cabo fundido se pega a la piel. Un chicote sellado puede cortar.
+        [load] Cubre y adorna. No dejes nunca que sostenga a una persona ni una carga; para lo que tenga que sostener algo, cumple las normas y recurre a personal autorizado.
         [children] Aparta cabos, clavijas y piezas pequeñas de los niños pequeños, y no dejes nunca un cabo alrededor de un cuello.
        *[rest] Descansa las manos de vez en cuando.
     }
@@ -276,7 +303,7 @@ caution-show = { $caution ->
         [pins] Las clavijas sobresalen: cuidado con los ojos y las palmas.
         [blades] Corta y empuja hacia fuera, lejos del cuerpo.
         [heat] Ventila. Lejos de todo lo que arda. El cabo fundido se pega y quema: deja que se enfríe. Un chicote sellado puede cortar.
-        [load] Solo adorno: nunca para sostener a una persona ni una carga. Para eso, sigue las normas del lugar y a la gente autorizada.
+        [load] Solo adorno: nunca para sostener a una persona ni una carga. Para eso, cumple las normas y recurre a personal autorizado.
         [children] Cabos, clavijas y piezas pequeñas, lejos de los niños pequeños; nunca un cabo alrededor de un cuello.
        *[rest] Descansa las manos de vez en cuando.
     }

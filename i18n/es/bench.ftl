@@ -83,20 +83,20 @@ ask-length-range = { $asking ->
 
 ## Rows, threads and names
 
-ask-rows-unreadable = Las filas son números enteros de agujeros y «{ $given }» es otra cosa: da uno por cada fila de un anillo, por ejemplo 12,16.
+ask-rows-unreadable = Las filas son números enteros de agujeros y «{ $given }» es otra cosa: da uno por cada fila de un anillo, por ejemplo 14,20.
 # $counted: rows or holes.
 ask-count-range = { $counted ->
         [rows] Un anillo tiene de { $least } a { $most } filas y { $given } son demasiadas: da menos.
-       *[holes] Una fila tiene de { $least } a { $most } agujeros y { $given } queda fuera: da los agujeros de cada fila, por ejemplo 12,16.
+       *[holes] Una fila tiene de { $least } a { $most } agujeros y { $given } queda fuera: da los agujeros de cada fila, por ejemplo 14,20.
     }
 # $known: the threads there are.
-ask-thread-unknown = La rosca «{ $given }» no se conoce: puede ser { $known }; prueba con #8 o M4.
+ask-thread-unknown = La rosca «{ $given }» no se conoce: puede ser { $known }; prueba con M4 o M5.
 
 ask-missing = { $asking ->
         [object] Falta el objeto: di qué grueso tiene, por ejemplo --object 30mm, o mide su contorno, por ejemplo --girth 94mm.
         [cover] Falta el largo que se va a cubrir: añádelo, por ejemplo --cover 30mm.
         [cord] Falta el cabo: añade su grueso, por ejemplo --cord 4mm.
-       *[tube] Falta el tubo: añade su diámetro, por ejemplo --tube 40mm.
+       *[tube] Falta el tubo: añade su diámetro, por ejemplo --tube 45mm.
     }
 ask-object-twice = El objeto se da por su diámetro y por su contorno: da solo uno de los dos.
 # $given: what was typed.
@@ -114,15 +114,15 @@ ask-without-tube = { $asking ->
         [ring-width] El ancho de los anillos es de un tubo y no se da ninguno
         [tube-length] El largo es de un tubo con diámetro y no se da ninguno
        *[wall] La pared es de un tubo y no se da ninguno
-    }: añade su diámetro, por ejemplo 40mm.
-ask-without-rings = El ancho de los anillos pide anillos y no se da ninguno: añade sus filas de agujeros, por ejemplo --rows 12.
+    }: añade su diámetro, por ejemplo 45mm.
+ask-without-rings = El ancho de los anillos pide anillos y no se da ninguno: añade sus filas de agujeros, por ejemplo --rows 14,20.
 # $standards: designations with a diameter. $kept: names of cords, or none.
 ask-cord-unknown = «{ $given }» no es un cabo: da su grueso, por ejemplo 4mm, o un cabo normalizado ({ $standards }){ $kept ->
         [none] . También vale un cabo que guardes por su nombre; aún no hay ninguno guardado.
        *[other] , o uno de los que guardas: { $kept }.
     }
 ask-cord-unmeasured = El cabo { $designation } no tiene grueso publicado: mide el tuyo y da esa medida, por ejemplo 4mm.
-ask-tube-unknown = «{ $given }» no es un tubo: da su diámetro, por ejemplo 40mm{ $kept ->
+ask-tube-unknown = «{ $given }» no es un tubo: da su diámetro, por ejemplo 45mm{ $kept ->
         [none] . También vale un tubo que guardes por su nombre; aún no hay ninguno guardado.
        *[other] , o uno de los que guardas: { $kept }.
     }
@@ -184,7 +184,7 @@ shape-too-full = { $bights } senos en { $passes ->
     }.
 shape-narrower = Este nudo tiene como mínimo { $least } de ancho y no puede cubrir solo { $given }: usa menos ramales, o cubre más.
 rig-cord-short = Este nudo lleva { $needed } de cabo y hay { $at_hand }: toma más cabo, menos ramales o menos pasadas.
-rig-with-what = No se dan tubo ni cabo: añádelos, por ejemplo --tube 40mm --rows 12 --cord 4mm.
+rig-with-what = No se dan tubo ni cabo: añádelos, por ejemplo --tube 45mm --rows 14,20 --cord 4mm.
 
 ## Why nothing fits, and what would
 
@@ -273,11 +273,11 @@ fit-cell-drawn = { $drawn ->
        *[open] abierto
     }
 
-# A knot on the plan screen, in large type. Ejemplo: 5 ramales y 6 senos, doblado
+# A knot on the plan screen, in large type. Ejemplo: 5 ramales y 7 senos, doble
 plan-answer = { $leads } ramales y { $bights } senos, { $passes ->
         [1] sencillo
-        [2] doblado
-        [3] triplicado
+        [2] doble
+        [3] triple
        *[other] { $passes } pasadas
     }
 # Below it, in two lines. $drawn: where it is drawn up to between $tight and $widest. $scallop: how
@@ -303,12 +303,12 @@ plan-answer-work = { $long } de cabo{ $strands ->
        *[other] , cuesta { $cost }
     }
 # Spoken when it is chosen. $rank: 1 is the best. $count: how many there are.
-# Ejemplo: Nudo 1 de 12: 5 ramales y 6 senos, doblado. Sale con 29,8 milímetros de ancho y tapa el 100 por
+# Ejemplo: Nudo 1 de 12: 5 ramales y 7 senos, doble. Sale con 29,8 milímetros de ancho y tapa el 100 por
 # ciento. Lleva 1,88 metros de cabo y 24 tramos.
 plan-answer-say = Nudo { $rank } de { $count }: { $leads } ramales y { $bights } senos, { $passes ->
         [1] sencillo
-        [2] doblado
-        [3] triplicado
+        [2] doble
+        [3] triple
        *[other] { $passes } pasadas
     }{ $strands ->
         [one] { "" }
@@ -333,15 +333,15 @@ plan-answer-say = Nudo { $rank } de { $count }: { $leads } ramales y { $bights }
 
 rig-heading = { $leads } ramales y { $bights } senos, { $passes ->
         [1] sencillo
-        [2] doblado
-        [3] triplicado
+        [2] doble
+        [3] triple
        *[other] { $passes } pasadas
     }, en un tubo de { $tube } de diámetro con cabo de { $cord }
 rig-finished = Acabado: { $width } de ancho, { $drawn ->
         [tight] ceñido del todo
        *[open] abierto desde { $tight }
     }, tapa el { $cover } %, ondas de { $scallop } de hondo, tramos a { $angle }° del eje. Al igualar, cada tramo suelta { $slack }.
-rig-in-the-bag = En la bolsa
+rig-in-the-bag = Lo que necesitas
 rig-on-the-tube = En el tubo
 rig-all-holes = Agujeros { $holes }
 rig-kept-tube = El tubo queda guardado como { $name }: a partir de ahora da --tube { $name }.

@@ -8,7 +8,7 @@
 #   $counted   yes when $crossings says how many crossings lie on the tube by now
 #   $rows      crossings between two neighbouring pins from rim to rim in the whole knot
 #   $first     yes at the first look of all
-#   $from, $to pins of the last leg, which falls; $overs and $unders: how often it goes over, under
+#   $from, $to pins of the last leg, which falls; $order: its overs and unders, one after the other
 
 # Ejemplo: Buen momento para mirar. La ronda 3 de 6 está tendida, y el cabo está en la clavija 4 del
 # pie. Hay 3 cruces en el tubo. El último tramo, que baja de la clavija 1 de la cabeza, pasa una vez
@@ -44,7 +44,7 @@ check-say = { $ends ->
            *[no] Cada clavija de esta hebra
         } sujeta { $cords ->
             [one] un cabo
-           *[other] { $cords } cabos lado a lado
+           *[other] { $cords } cabos uno junto al otro
         }{ $whole ->
             [yes] , y entre dos clavijas vecinas, de borde a borde, puedes contar { $rows ->
                 [one] un cruce{ $cords ->
@@ -79,32 +79,10 @@ check-say = { $ends ->
             }
            *[no] { $cords ->
                 [one] Cada clavija que ha rodeado sujeta un cabo.
-               *[other] Cada clavija que ha rodeado sujeta { $cords } cabos lado a lado.
+               *[other] Cada clavija que ha rodeado sujeta { $cords } cabos uno junto al otro.
             }
-        } El último tramo, que baja de la clavija { $from } de la cabeza, { $overs ->
-            [0] { $unders ->
-                [0] no cruza nada.
-                [one] pasa una vez por debajo.
-                [2] pasa dos veces por debajo.
-               *[other] pasa { $unders } veces por debajo.
-            }
-            [one] pasa una vez por encima{ $unders ->
-                [0] .
-                [one] { " " }y una vez por debajo.
-                [2] { " " }y dos veces por debajo.
-               *[other] { " " }y { $unders } veces por debajo.
-            }
-           *[other] pasa { $overs ->
-                [2] dos
-               *[other] { $overs }
-            } veces por encima{ $unders ->
-                [0] .
-                [one] { " " }y una vez por debajo.
-                [2] { " " }y dos veces por debajo.
-               *[other] { " " }y { $unders } veces por debajo.
-            }
-        }
-    } Siguiente si lo ves así, error si no.
+        } Mira el último tramo, de la clavija { $from } de la cabeza a la clavija { $to } del pie. { $order }
+    } Si lo ves así, siguiente; si no, error.
 
 # Ejemplo: Mira. Ronda 3 de 6, en la clavija 4 del pie, 3 cruces.
 check-say-brief = Mira. { $strands ->
@@ -162,12 +140,12 @@ check-say-teach = { $ends ->
                 [8] La octava pasada de la hebra { $strand } está tendida.
                *[9] La novena pasada de la hebra { $strand } está tendida.
             }
-        } Gira el tubo una vuelta entera y míralo todo antes de seguir: un fallo se arregla fácil ahora y difícil después. { $whole ->
+        } Gira el tubo una vuelta entera y míralo todo antes de seguir: un fallo se arregla fácilmente ahora y con trabajo después. { $whole ->
             [yes] Cada clavija
            *[no] Cada clavija de esta hebra
         } sujeta { $cords ->
             [one] un cabo
-           *[other] { $cords } cabos lado a lado, que nunca se cruzan entre sí
+           *[other] { $cords } cabos uno junto al otro, que nunca se cruzan entre sí
         }{ $whole ->
             [yes] . Entre dos clavijas vecinas, de borde a borde, puedes contar { $rows ->
                 [one] un cruce{ $cords ->
@@ -205,32 +183,10 @@ check-say-teach = { $ends ->
             }
            *[no] { $cords ->
                 [one] Cada clavija que ha rodeado sujeta un cabo.
-               *[other] Cada clavija que ha rodeado sujeta { $cords } cabos lado a lado.
+               *[other] Cada clavija que ha rodeado sujeta { $cords } cabos uno junto al otro.
             }
-        } El último tramo, que baja de la clavija { $from } de la cabeza a la clavija { $to } del pie, { $overs ->
-            [0] { $unders ->
-                [0] no cruza nada.
-                [one] pasa una vez por debajo.
-                [2] pasa dos veces por debajo.
-               *[other] pasa { $unders } veces por debajo.
-            }
-            [one] pasa una vez por encima{ $unders ->
-                [0] .
-                [one] { " " }y una vez por debajo.
-                [2] { " " }y dos veces por debajo.
-               *[other] { " " }y { $unders } veces por debajo.
-            }
-           *[other] pasa { $overs ->
-                [2] dos
-               *[other] { $overs }
-            } veces por encima{ $unders ->
-                [0] .
-                [one] { " " }y una vez por debajo.
-                [2] { " " }y dos veces por debajo.
-               *[other] { " " }y { $unders } veces por debajo.
-            }
-        }
-    } Siguiente si lo ves así, error si no.
+        } Mira el último tramo, de la clavija { $from } de la cabeza a la clavija { $to } del pie. { $order }
+    } Si lo ves así, siguiente; si no, error.
 
 # Ejemplo: Mira: ronda 3 de 6
 check-show = { $ends ->
@@ -270,23 +226,4 @@ check-show-note = { $ends ->
     }
 
 # Ejemplo: Último tramo, desde cabeza 1: una vez por encima, una vez por debajo.
-check-show-note-last = { $overs ->
-        [0] { $unders ->
-            [0] Último tramo, desde cabeza { $from }: no cruza nada
-           *[other] Último tramo, desde cabeza { $from }: { $unders ->
-                [one] una vez
-                [2] dos veces
-               *[other] { $unders } veces
-            } por debajo
-        }
-       *[other] Último tramo, desde cabeza { $from }: { $overs ->
-            [one] una vez
-            [2] dos veces
-           *[other] { $overs } veces
-        } por encima{ $unders ->
-            [0] { "" }
-            [one] , una vez por debajo
-            [2] , dos veces por debajo
-           *[other] , { $unders } veces por debajo
-        }
-    }
+check-show-note-last = Último tramo, desde cabeza { $from }: { $order }

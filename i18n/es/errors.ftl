@@ -57,7 +57,7 @@ language-unknown = Marlinspeak no habla «{ $given }»: conoce { $known }; prueb
 cli-unknown-option = Aquí no hay ninguna opción ni orden «{ $given }»: «{ $help }» muestra las que hay.
 cli-missing-value = La opción { $option } necesita un valor detrás: «{ $help }» muestra cuál.
 cli-twice = La opción { $option } se da más de una vez: dala una sola vez.
-cli-options-first = Las opciones que describen un nudo van detrás de la orden: escribe «marlinspeak steps --leads 5 --bights 6».
+cli-options-first = Las opciones que describen un nudo van detrás de la orden: escribe «marlinspeak steps --leads 5 --bights 7».
 cli-needs-command = Eso no es una orden completa: «{ $help }» muestra cómo se escribe.
 cli-no-text = Una palabra de esa orden no es texto (UTF-8): escríbela de nuevo; «{ $help }» muestra cómo se escribe la orden.
 

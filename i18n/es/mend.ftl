@@ -3,7 +3,7 @@
 ## Where am I
 
 # Said when a tie is taken up again, before where it stands and its step.
-# Ejemplo: Retomas el nudo de 5 ramales y 6 senos.
+# Ejemplo: Retomas el nudo de 5 ramales y 7 senos.
 where-taking-up-say = Retomas el nudo de { $leads } ramales y { $bights } senos.
 
 # Ejemplo: Pasada guía: llevas 7 de 12 tramos. El cabo está en la clavija 6 de la cabeza, y de ahí va a
@@ -14,13 +14,16 @@ where-taking-up-say = Retomas el nudo de { $leads } ramales y { $bights } senos.
 # and $leg: where fairing is. $minutes: time left; $timed: yes when it is known.
 where-say = { $phase ->
         [lift] Todo está tendido; falta sacar el nudo del tubo.
-        [fair] Todo está tendido y fuera del tubo; estás igualando el nudo: ronda { $round }{ $passes ->
-            [one] { "" }
-           *[other] , pasada { $pass }
-        }{ $strands ->
-            [one] { "" }
-           *[other] , hebra { $strand }
-        }, tramo { $leg } de { $legs }.
+        [fair] Todo está tendido y fuera del tubo; estás igualando el nudo: ronda { $round }{ $whole ->
+            [yes] .
+           *[no] { $passes ->
+                [one] { "" }
+               *[other] , pasada { $pass }
+            }{ $strands ->
+                [one] { "" }
+               *[other] , hebra { $strand }
+            }, tramo { $leg } de { $legs }.
+        }
         [finish] El nudo está tendido e igualado; falta rematar los chicotes.
        *[laying] { $pass ->
             [1] Pasada guía
@@ -199,7 +202,7 @@ question-say = { $question ->
             [one] , junto a otro cabo
            *[other] , junto a otros { $count } cabos
         }, y desde ahí no ha rodeado aún ninguna clavija?
-        [home] Mira otra hebra: ¿ha vuelto su cabo a casa, a la clavija { $pin } del pie, { $count ->
+        [home] Mira otra hebra: ¿ha vuelto su cabo al principio, a la clavija { $pin } del pie, { $count ->
             [one] una vez?
             [2] dos veces?
            *[other] { $count } veces?
@@ -229,9 +232,9 @@ question-show = { $question ->
            *[other] ¿Solo su cola ahí, junto a { $count } cabos?
         }
         [home] { $count ->
-            [one] Otra hebra: ¿en casa una vez?
-            [2] Otra hebra: ¿en casa dos veces?
-           *[other] Otra hebra: ¿en casa { $count } veces?
+            [one] Otra hebra: ¿de vuelta una vez?
+            [2] Otra hebra: ¿de vuelta dos veces?
+           *[other] Otra hebra: ¿de vuelta { $count } veces?
         }
        *[crossed] { $count ->
             [0] ¿Aún no ha cruzado nada?

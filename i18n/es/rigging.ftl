@@ -5,34 +5,34 @@
 # Arguments that come back:
 #   $number            this item or step, $items and $tasks how many there are
 #   $hand              right or left: the way round the tube that the cord travels
-#   lengths            each one argument with its unit (see lengths.ftl): "40 milímetros" for the
-#                      ear, "40 mm" for the eye
+#   lengths            each one argument with its unit (see lengths.ftl): "45 milímetros" for the
+#                      ear, "45 mm" for the eye
 
-kit-phase-show = Bolsa, pieza { $number } de { $items }
+kit-phase-show = Lo que necesitas, { $number } de { $items }
 rig-phase-show = Aparejar, paso { $number } de { $tasks }
 
 # Where the tyer is, before the first leg.
 # Ejemplo: Estás aparejando el tubo: paso 3 de 8.
 # $phase: kit or rig.
 rigging-where-say = { $phase ->
-        [kit] Estás preparando la bolsa: pieza { $number } de { $of }.
+        [kit] Estás reuniendo lo que necesitas: { $number } de { $of }.
        *[rig] Estás aparejando el tubo: paso { $number } de { $of }.
     }
 
 ## The bag
 
-# Ejemplo: Para la bolsa, pieza 1 de 6: el tubo, de 40 milímetros de grueso. Siguiente cuando lo tengas.
-kit-tube-say = Para la bolsa, pieza { $number } de { $items }: el tubo, de { $diameter } de diámetro. Siguiente cuando lo tengas.
+# Ejemplo: Necesitas, 1 de 6: el tubo, de 45 milímetros de diámetro. Pulsa siguiente cuando lo tengas.
+kit-tube-say = Necesitas, { $number } de { $items }: el tubo, de { $diameter } de diámetro. Pulsa siguiente cuando lo tengas.
 kit-tube-say-brief = Tubo, de { $diameter } de diámetro.
-kit-tube-say-teach = Para la bolsa, pieza { $number } de { $items }: el tubo, de { $diameter } de diámetro. Siguiente cuando lo tengas. El tubo es aquello sobre lo que se hace el nudo antes de pasarlo al objeto.
+kit-tube-say-teach = Necesitas, { $number } de { $items }: el tubo, de { $diameter } de diámetro. Pulsa siguiente cuando lo tengas. Sobre el tubo se hace el nudo, y después se pasa al objeto.
 kit-tube-show = Tubo, { $diameter }
 kit-tube-note = { "" }
 
-# Ejemplo: Para la bolsa, pieza 2 de 6: 12 clavijas, de 12,7 milímetros de largo, rosca número 8. Siguiente
-# cuando las tengas.
+# Ejemplo: Necesitas, 2 de 6: 14 clavijas, de 12 milímetros de largo, rosca M4. Pulsa
+# siguiente cuando las tengas.
 # $thread: its name or none. $numbered: the number of a numbered inch thread, or none.
 # $fraction: the thread as a length, when it is a fraction of an inch, or none.
-kit-pins-say = Para la bolsa, pieza { $number } de { $items }: { $count } clavijas, de { $length } de largo{ $thread ->
+kit-pins-say = Necesitas, { $number } de { $items }: { $count } clavijas, de { $length } de largo{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
             [none] { $fraction ->
@@ -41,7 +41,7 @@ kit-pins-say = Para la bolsa, pieza { $number } de { $items }: { $count } clavij
             }
            *[other] , rosca número { $numbered }
         }
-    }. Siguiente cuando las tengas.
+    }. Pulsa siguiente cuando las tengas.
 kit-pins-say-brief = { $count } clavijas, de { $length } de largo{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
@@ -52,7 +52,7 @@ kit-pins-say-brief = { $count } clavijas, de { $length } de largo{ $thread ->
            *[other] , rosca número { $numbered }
         }
     }.
-kit-pins-say-teach = Para la bolsa, pieza { $number } de { $items }: { $count } clavijas, de { $length } de largo{ $thread ->
+kit-pins-say-teach = Necesitas, { $number } de { $items }: { $count } clavijas, de { $length } de largo{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
             [none] { $fraction ->
@@ -61,7 +61,10 @@ kit-pins-say-teach = Para la bolsa, pieza { $number } de { $items }: { $count } 
             }
            *[other] , rosca número { $numbered }
         }
-    }. Siguiente cuando las tengas. Una clavija es un tornillo prisionero; hace falta una por cada seno del pie y una por cada seno de la cabeza.
+    }. Pulsa siguiente cuando las tengas. { $thread ->
+        [none] Una clavija es cualquier cosa que sujete un bucle de cabo en su sitio.
+       *[other] Aquí las clavijas son tornillos prisioneros.
+    } Hace falta una por cada bucle del pie y una por cada bucle de la cabeza.
 kit-pins-show = { $count } clavijas, { $length }
 kit-pins-note = { $thread ->
         [none] { "" }
@@ -69,25 +72,25 @@ kit-pins-note = { $thread ->
     }
 
 # $size: as it is sold.
-kit-key-say = Para la bolsa, pieza { $number } de { $items }: la llave hexagonal de las clavijas, de { $size }. Siguiente cuando la tengas.
+kit-key-say = Necesitas, { $number } de { $items }: la llave hexagonal de las clavijas, de { $size }. Pulsa siguiente cuando la tengas.
 kit-key-say-brief = La llave hexagonal de las clavijas, de { $size }.
-kit-key-say-teach = Para la bolsa, pieza { $number } de { $items }: la llave hexagonal de las clavijas, de { $size }. Siguiente cuando la tengas. Con ella se giran las clavijas; los agujeros nuevos van duros y la piden las primeras veces.
+kit-key-say-teach = Necesitas, { $number } de { $items }: la llave hexagonal de las clavijas, de { $size }. Pulsa siguiente cuando la tengas. Es para la clavija que no gira solo con los dedos.
 kit-key-show = Llave hexagonal, { $size }
 kit-key-note = { "" }
 
-# Ejemplo: Para la bolsa, pieza 4 de 6: un trozo de cabo de 4 milímetros de grueso, de 1,9 metros de largo.
-# Siguiente cuando lo tengas.
+# Ejemplo: Necesitas, 4 de 6: un trozo de cabo de 4 milímetros de grueso y 1,9 metros de largo.
+# Pulsa siguiente cuando lo tengas.
 # $name: what the tyer calls the cord, or none. $grams: weight of all, or 0.
-kit-cord-say = Para la bolsa, pieza { $number } de { $items }: { $pieces ->
+kit-cord-say = Necesitas, { $number } de { $items }: { $pieces ->
         [one] un trozo
        *[other] { $pieces } trozos
     } de cabo{ $name ->
         [none] { "" }
        *[other] , { $name },
-    } de { $diameter } de grueso, de { $length } de largo{ $pieces ->
+    } de { $diameter } de grueso y { $length } de largo{ $pieces ->
         [one] { "" }
        *[other] { " " }cada uno
-    }. Siguiente cuando { $pieces ->
+    }. Pulsa siguiente cuando { $pieces ->
         [one] lo
        *[other] los
     } tengas.
@@ -97,20 +100,20 @@ kit-cord-say-brief = { $pieces ->
     } de cabo{ $name ->
         [none] { "" }
        *[other] , { $name },
-    } de { $diameter } de grueso, de { $length } de largo{ $pieces ->
+    } de { $diameter } de grueso y { $length } de largo{ $pieces ->
         [one] { "" }
        *[other] { " " }cada uno
     }.
-kit-cord-say-teach = Para la bolsa, pieza { $number } de { $items }: { $pieces ->
+kit-cord-say-teach = Necesitas, { $number } de { $items }: { $pieces ->
         [one] un trozo
        *[other] { $pieces } trozos
     } de cabo{ $name ->
         [none] { "" }
        *[other] , { $name },
-    } de { $diameter } de grueso, de { $length } de largo{ $pieces ->
+    } de { $diameter } de grueso y { $length } de largo{ $pieces ->
         [one] { "" }
        *[other] { " " }cada uno
-    }. Siguiente cuando { $pieces ->
+    }. Pulsa siguiente cuando { $pieces ->
         [one] lo
        *[other] los
     } tengas. Así hay más cabo del que pide el nudo, y queda de dónde tirar.
@@ -126,22 +129,22 @@ kit-cord-note = { $name ->
        *[other] , unos { $grams } g
     }
 
-kit-tape-say = Para la bolsa, pieza { $number } de { $items }: cinta de carrocero, { $tape } y algo más de reserva. Siguiente cuando la tengas.
-kit-tape-say-brief = Cinta de carrocero, { $tape } y algo más de reserva.
-kit-tape-say-teach = Para la bolsa, pieza { $number } de { $items }: cinta de carrocero, { $tape } y algo más de reserva. Siguiente cuando la tengas. En ella se escriben los números de las clavijas, nunca en el tubo.
-kit-tape-show = Cinta de carrocero, { $tape }
+kit-tape-say = Necesitas, { $number } de { $items }: cinta de enmascarar, { $tape } y algo más de reserva. Pulsa siguiente cuando la tengas.
+kit-tape-say-brief = Cinta de enmascarar, { $tape } y algo más de reserva.
+kit-tape-say-teach = Necesitas, { $number } de { $items }: cinta de enmascarar, { $tape } y algo más de reserva. Pulsa siguiente cuando la tengas. Sujeta la cola y lleva los números de las clavijas.
+kit-tape-show = Cinta de enmascarar, { $tape }
 kit-tape-note = { "" }
 
-kit-strip-say = Para la bolsa, pieza { $number } de { $items }: una tira de papel de { $length } de largo, para marcar en ella las clavijas. Siguiente cuando la tengas.
+kit-strip-say = Necesitas, { $number } de { $items }: una tira de papel de { $length } de largo, para marcar en ella las clavijas. Pulsa siguiente cuando la tengas.
 kit-strip-say-brief = Una tira de papel de { $length } de largo, para marcar en ella las clavijas.
-kit-strip-say-teach = Para la bolsa, pieza { $number } de { $items }: una tira de papel de { $length } de largo, para marcar en ella las clavijas. Siguiente cuando la tengas. Hace el oficio de los anillos con agujeros.
+kit-strip-say-teach = Necesitas, { $number } de { $items }: una tira de papel de { $length } de largo, para marcar en ella las clavijas. Pulsa siguiente cuando la tengas. Sus marcas están donde van las clavijas.
 kit-strip-show = Tira de papel, { $length }
 kit-strip-note = Tan larga como el contorno del tubo, para marcar las clavijas
 
-kit-picks-say = Para la bolsa, pieza { $number } de { $items }: { $count ->
+kit-picks-say = Necesitas, { $number } de { $items }: { $count ->
         [one] un pasador
        *[other] { $count } pasadores
-    } para abrir los cruces. Siguiente cuando { $count ->
+    } para abrir los cruces. Pulsa siguiente cuando { $count ->
         [one] lo
        *[other] los
     } tengas.
@@ -149,10 +152,10 @@ kit-picks-say-brief = { $count ->
         [one] Un pasador
        *[other] { $count } pasadores
     } para abrir los cruces.
-kit-picks-say-teach = Para la bolsa, pieza { $number } de { $items }: { $count ->
+kit-picks-say-teach = Necesitas, { $number } de { $items }: { $count ->
         [one] un pasador
        *[other] { $count } pasadores
-    } para abrir los cruces. Siguiente cuando { $count ->
+    } para abrir los cruces. Pulsa siguiente cuando { $count ->
         [one] lo
        *[other] los
     } tengas. Con un pasador se levanta un cabo para meter otro por debajo.
@@ -179,7 +182,7 @@ rig-short-pins-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: 
         [0] No aguantan ni una pasada.
         [one] Aguantan una sola pasada.
        *[other] Aguantan { $hold } pasadas.
-    } Usa clavijas de { $needed } o más. En clavijas demasiado cortas el cabo trepa y se sale cuando ya pasa por ellas varias veces.
+    } Usa clavijas de { $needed } o más. Cada pasada pone un cabo más en la clavija, y de una corta se sale el último.
 rig-short-pins-show = Clavijas de { $given }: demasiado cortas
 rig-short-pins-note = Usa de { $needed } o más; estas { $hold ->
         [0] no aguantan ni una pasada
@@ -253,7 +256,7 @@ rig-thick-tube-say-brief = Atención: el tubo es mucho más grueso que el objeto
 rig-thick-tube-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: el tubo es mucho más grueso que el objeto. Habrá que sacar { $slack } de cada uno de { $legs } tramos.{ $better ->
         [none] { "" }
        *[other] { " " }Con un tubo de { $better } de diámetro sobraría lo menos posible.
-    } Lo que sobra se saca poco a poco, vuelta a vuelta, y así el nudo queda parejo.
+    } Lo que sobra se saca poco a poco, vuelta a vuelta, y así el nudo queda igual.
 rig-thick-tube-show = Sobra mucho cabo en este tubo
 rig-thick-tube-note = { $slack } de cada uno de { $legs } tramos{ $better ->
         [none] { "" }
@@ -263,13 +266,13 @@ rig-thick-tube-note = { $slack } de cada uno de { $legs } tramos{ $better ->
 # $ring: width of a ring. $slack: out of each leg. $would_do: rings of so much or less.
 rig-wide-rings-say = Aparejar, paso { $number } de { $tasks }. Atención: los anillos tienen { $ring } de ancho y separan demasiado las orillas. Habrá que sacar { $slack } de cada tramo. Anillos de { $would_do } como mucho no estorbarían.
 rig-wide-rings-say-brief = Atención: los anillos tienen { $ring } de ancho y separan demasiado las orillas. Habrá que sacar { $slack } de cada tramo. Anillos de { $would_do } como mucho no estorbarían.
-rig-wide-rings-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: los anillos tienen { $ring } de ancho y separan demasiado las orillas. Habrá que sacar { $slack } de cada tramo. Anillos de { $would_do } como mucho no estorbarían. Lo que sobra se saca poco a poco, vuelta a vuelta, y así el nudo queda parejo.
+rig-wide-rings-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: los anillos tienen { $ring } de ancho y separan demasiado las orillas. Habrá que sacar { $slack } de cada tramo. Anillos de { $would_do } como mucho no estorbarían. Lo que sobra se saca poco a poco, vuelta a vuelta, y así el nudo queda igual.
 rig-wide-rings-show = Anillos anchos para este nudo
 rig-wide-rings-note = { $slack } de cada tramo; anillos de { $would_do } como mucho no estorbarían
 
 ## Rigging: rings with holes
 
-# Ejemplo: Aparejar, paso 1 de 7. Cada anillo tiene una fila de 12 agujeros. Elige un agujero del anillo
+# Ejemplo: Aparejar, paso 1 de 7. Cada anillo tiene una fila de 14 agujeros. Elige un agujero del anillo
 # del pie como agujero 1 y cuenta desde él los agujeros hacia la derecha, y lo mismo en el anillo
 # de la cabeza.
 # $row: which row, in the order the rows were named. $rows: how many. $holes: holes in it.
@@ -293,7 +296,7 @@ rig-row-say-teach = Aparejar, paso { $number } de { $tasks }. { $rows ->
     } Elige un agujero del anillo del pie como agujero 1 y cuenta desde él los agujeros hacia la { $hand ->
         [left] izquierda
        *[right] derecha
-    }, y lo mismo en el anillo de la cabeza. Una fila se reparte por igual entre las clavijas cuando el número de sus agujeros es divisible por el de clavijas.
+    }, y lo mismo en el anillo de la cabeza. Una fila sirve para un nudo cuando su número de agujeros se divide por el de clavijas.
 rig-row-show = { $rows ->
         [one] Una fila de { $holes } agujeros
        *[other] Fila { $row }: { $holes } agujeros
@@ -304,8 +307,8 @@ rig-row-note = Elige el agujero 1, cuenta hacia la { $hand ->
     }; igual en los dos anillos
 
 # Setting the pins of a ring.
-# Ejemplo: Aparejar, paso 2 de 7. Pon 4 clavijas en el anillo del pie, en uno de cada 3 agujeros: agujeros
-# 1, 4, 7 y 10. La clavija 1 del pie va en el agujero 1. Usa clavijas de 12,7 milímetros de largo. …
+# Ejemplo: Aparejar, paso 2 de 7. Pon 7 clavijas en el anillo del pie, en uno de cada 2 agujeros: agujeros
+# 1, 3, 5, 7, 9, 11 y 13. La clavija 1 del pie va en el agujero 1. Usa clavijas de 12 milímetros de largo. …
 # $rim: bottom or top. $step: from a pin to the next. $first: hole of pin 1. $few: yes when the
 # holes are told one by one: $most are all but the last, $last is that. $staggered: yes or no.
 # $key: size of the hex key or none.
@@ -321,13 +324,16 @@ rig-pins-say = Aparejar, paso { $number } de { $tasks }. Pon { $count } clavijas
     } { $rim ->
         [top] { $staggered ->
             [yes] La clavija 1 de la cabeza queda a medio camino entre las clavijas 1 y 2 del pie, y así todas alrededor.
-           *[no] Cada clavija de la cabeza queda en línea recta con una del pie.
+           *[no] Cada clavija de la cabeza queda a plomo con una del pie.
         }
        *[bottom] La clavija 1 del pie va en el agujero 1.
     } Usa clavijas de { $length } de largo{ $key ->
         [none] { "" }
        *[other] { " " }y la llave hexagonal de { $key }
-    }. Apriétalas lo justo, sin forzar.
+    }.{ $key ->
+        [none] { "" }
+       *[other] { " " }Gira cada clavija a mano hasta que toque el tubo.
+    }
 rig-pins-say-brief = Pon { $count } clavijas en el anillo { $rim ->
         [top] de la cabeza
        *[bottom] del pie
@@ -350,18 +356,21 @@ rig-pins-say-teach = Aparejar, paso { $number } de { $tasks }. Pon { $count } cl
     } { $rim ->
         [top] { $staggered ->
             [yes] La clavija 1 de la cabeza queda a medio camino entre las clavijas 1 y 2 del pie, y así todas alrededor.
-           *[no] Cada clavija de la cabeza queda en línea recta con una del pie.
+           *[no] Cada clavija de la cabeza queda a plomo con una del pie.
         }
        *[bottom] La clavija 1 del pie va en el agujero 1.
     } Usa clavijas de { $length } de largo{ $key ->
         [none] { "" }
        *[other] { " " }y la llave hexagonal de { $key }
-    }. Apriétalas lo justo, sin forzar. Las clavijas mantienen los senos a distancias iguales, y fijan el anillo al tubo.
-rig-pins-show = Clavijas { $rim ->
+    }. { $key ->
+        [none] { "" }
+       *[other] Gira cada clavija a mano hasta que toque el tubo: así el anillo tampoco se desliza.
+    } Con las clavijas a distancias iguales, los bucles salen iguales.
+rig-pins-show = Anillo { $rim ->
         [top] de la cabeza
        *[bottom] del pie
     }: { $few ->
-        [yes] { $most }, { $last }
+        [yes] agujeros { $most }, { $last }
        *[no] { $step ->
             [1] en todos los agujeros desde el { $first }
            *[other] en uno de cada { $step } agujeros desde el { $first }
@@ -370,17 +379,20 @@ rig-pins-show = Clavijas { $rim ->
 rig-pins-note = { $rim ->
         [top] { $staggered ->
             [yes] Al tresbolillo: a medio camino entre las clavijas del pie
-           *[no] En línea recta con las clavijas del pie
+           *[no] A plomo con las clavijas del pie
         }
        *[bottom] { $count } clavijas, la clavija 1 en el agujero 1
     }
 rig-pins-note-how = Clavijas de { $length }{ $key ->
         [none] { "" }
        *[other] , llave hexagonal de { $key }
-    }. Lo justo, sin forzar.
+    }{ $key ->
+        [none] { "" }
+       *[other] . A mano, hasta que toquen
+    }
 
 # Ejemplo: Aparejar, paso 3 de 7. Coloca el anillo de la cabeza de modo que su fila de agujeros quede a 42
-# milímetros de la fila del anillo del pie. Gíralo hasta que su agujero 1 quede en línea recta con el
+# milímetros de la fila del anillo del pie. Gíralo hasta que su agujero 1 quede a plomo con el
 # agujero 1 del pie.
 # $half: yes when the ring is turned half a hole on.
 rig-space-say = Aparejar, paso { $number } de { $tasks }. Coloca el anillo de la cabeza de modo que su fila de agujeros quede a { $spacing } de la fila del anillo del pie, de fila de clavijas a fila de clavijas. { $half ->
@@ -388,21 +400,21 @@ rig-space-say = Aparejar, paso { $number } de { $tasks }. Coloca el anillo de la
             [left] izquierda
            *[right] derecha
         } del agujero 1 del pie, a medio camino de su agujero 2.
-       *[no] Gíralo hasta que su agujero 1 quede en línea recta con el agujero 1 del pie.
+       *[no] Gíralo hasta que su agujero 1 quede a plomo con el agujero 1 del pie.
     }
 rig-space-say-brief = Filas de clavijas a { $spacing } una de otra, { $half ->
         [yes] el agujero 1 de la cabeza medio agujero más a la { $hand ->
             [left] izquierda.
            *[right] derecha.
         }
-       *[no] el agujero 1 de la cabeza en línea con el agujero 1 del pie.
+       *[no] el agujero 1 de la cabeza a plomo con el agujero 1 del pie.
     }
 rig-space-say-teach = Aparejar, paso { $number } de { $tasks }. Coloca el anillo de la cabeza de modo que su fila de agujeros quede a { $spacing } de la fila del anillo del pie, de fila de clavijas a fila de clavijas. { $half ->
         [yes] Gíralo hasta que su agujero 1 quede medio agujero a la { $hand ->
             [left] izquierda
            *[right] derecha
         } del agujero 1 del pie, a medio camino de su agujero 2.
-       *[no] Gíralo hasta que su agujero 1 quede en línea recta con el agujero 1 del pie.
+       *[no] Gíralo hasta que su agujero 1 quede a plomo con el agujero 1 del pie.
     } A esa distancia, los tramos llevan el cabo de sobra que pide el nudo acabado.
 rig-space-show = Filas de clavijas a { $spacing }
 rig-space-note = { $half ->
@@ -410,7 +422,7 @@ rig-space-note = { $half ->
             [left] izquierda
            *[right] derecha
         }
-       *[no] Agujero 1 de la cabeza en línea recta con el agujero 1 del pie
+       *[no] Agujero 1 de la cabeza a plomo con el agujero 1 del pie
     }
 
 ## Rigging: a tube without rings
@@ -419,7 +431,7 @@ rig-space-note = { $half ->
 # when straight above. $spacing: from the bottom marks to the top marks.
 rig-strip-say = Aparejar, paso { $number } de { $tasks }. { $rim ->
         [top] Pon las { $pins } clavijas de la cabeza a { $spacing } de las del pie, con una tira de papel de { $length } de largo y una marca cada { $pitch }. { $shift ->
-            [none] La clavija 1 de la cabeza queda en línea recta con la clavija 1 del pie.
+            [none] La clavija 1 de la cabeza queda a plomo con la clavija 1 del pie.
            *[other] La clavija 1 de la cabeza queda { $shift } a la { $hand ->
                 [left] izquierda
                *[right] derecha
@@ -429,7 +441,7 @@ rig-strip-say = Aparejar, paso { $number } de { $tasks }. { $rim ->
     }
 rig-strip-say-brief = { $rim ->
         [top] Las { $pins } clavijas de la cabeza, a { $spacing } de las del pie, cada { $pitch } en una tira de { $length }. { $shift ->
-            [none] La clavija 1 de la cabeza, en línea recta con la clavija 1 del pie.
+            [none] La clavija 1 de la cabeza, a plomo con la clavija 1 del pie.
            *[other] La clavija 1 de la cabeza, { $shift } a la { $hand ->
                 [left] izquierda
                *[right] derecha
@@ -439,7 +451,7 @@ rig-strip-say-brief = { $rim ->
     }
 rig-strip-say-teach = Aparejar, paso { $number } de { $tasks }. { $rim ->
         [top] Pon las { $pins } clavijas de la cabeza a { $spacing } de las del pie, con una tira de papel de { $length } de largo y una marca cada { $pitch }. { $shift ->
-            [none] La clavija 1 de la cabeza queda en línea recta con la clavija 1 del pie.
+            [none] La clavija 1 de la cabeza queda a plomo con la clavija 1 del pie.
            *[other] La clavija 1 de la cabeza queda { $shift } a la { $hand ->
                 [left] izquierda
                *[right] derecha
@@ -453,7 +465,7 @@ rig-strip-show = { $rim ->
     }
 rig-strip-note = { $rim ->
         [top] { $shift ->
-            [none] En línea recta con las clavijas del pie, cada { $pitch }
+            [none] A plomo con las clavijas del pie, cada { $pitch }
            *[other] Al tresbolillo: { $shift } más a la { $hand ->
                 [left] izquierda
                *[right] derecha
@@ -464,20 +476,23 @@ rig-strip-note = { $rim ->
 
 ## Rigging: numbers, cord, beginning
 
-rig-number-say = Aparejar, paso { $number } de { $tasks }. Pega cinta de carrocero junto a los dos anillos de clavijas, { $tape } en total, y numera en ella las clavijas del 1 al { $pins } hacia la { $hand ->
+rig-number-say = Aparejar, paso { $number } de { $tasks }. Pega { $tape } de cinta de enmascarar, o una tira de papel que se pueda quitar, junto a los dos anillos de clavijas. Numera en ella las clavijas del 1 al { $pins } hacia la { $hand ->
         [left] izquierda
        *[right] derecha
-    }, igual en el pie y en la cabeza. No escribas en el tubo.
-rig-number-say-brief = Numera las clavijas en la cinta, del 1 al { $pins }.
-rig-number-say-teach = Aparejar, paso { $number } de { $tasks }. Pega cinta de carrocero junto a los dos anillos de clavijas, { $tape } en total, y numera en ella las clavijas del 1 al { $pins } hacia la { $hand ->
+    }, igual en el pie y en la cabeza.
+rig-number-say-brief = Numera las clavijas en la cinta, del 1 al { $pins }, hacia la { $hand ->
         [left] izquierda
        *[right] derecha
-    }, igual en el pie y en la cabeza. No escribas en el tubo. Cada paso llama a las clavijas por esos números; el pie y la cabeza llevan los mismos.
+    }.
+rig-number-say-teach = Aparejar, paso { $number } de { $tasks }. Pega { $tape } de cinta de enmascarar, o una tira de papel que se pueda quitar, junto a los dos anillos de clavijas. Numera en ella las clavijas del 1 al { $pins } hacia la { $hand ->
+        [left] izquierda
+       *[right] derecha
+    }, igual en el pie y en la cabeza. Cada paso llama a las clavijas por esos números.
 rig-number-show = Numera las clavijas del 1 al { $pins }
 rig-number-note = En { $tape } de cinta, hacia la { $hand ->
         [left] izquierda
        *[right] derecha
-    }, igual en la cabeza y en el pie; no en el tubo
+    }, igual en la cabeza y en el pie
 
 # $name: what the tyer calls the cord, or none.
 rig-cut-say = Aparejar, paso { $number } de { $tasks }. Corta { $pieces ->
@@ -509,7 +524,7 @@ rig-cut-say-teach = Aparejar, paso { $number } de { $tasks }. Corta { $pieces ->
     } de { $length } de largo{ $pieces ->
         [one] { "" }
        *[other] { " " }cada uno
-    }. Las colas van incluidas. Corta una sola vez; un cabo demasiado corto no llega.
+    }. Las colas van incluidas. Mide dos veces y corta una.
 rig-cut-show = Corta { $pieces ->
         [one] { $length } de cabo
        *[other] { $pieces } × { $length } de cabo

@@ -4,7 +4,9 @@ app-title = Marlinspeak
 
 ## The start screen
 
-start-heading = ¿Qué nudo vas a hacer?
+start-heading = ¿Qué quieres cubrir?
+start-course = C: primeros nudos, para aprender
+start-by-numbers = O di el nudo por sus números
 start-leads = Ramales
 start-bights = Senos
 start-passes = Pasadas
@@ -13,37 +15,38 @@ start-weave-hint = 1 es encima de uno, debajo de uno; 2 es encima de dos; o un c
 start-hand = Trabajar hacia la
 start-hand-right = derecha
 start-hand-left = izquierda
-start-side = Seguir por la
-start-side-right = derecha
-start-side-left = izquierda
+start-side = Las pasadas siguientes
+start-side-bottom = del lado del pie
+start-side-top = del lado de la cabeza
 start-begin = Empezar este nudo
 start-waiting = Nudos en curso
 
 # What the knot in the form comes to.
-# Ejemplo: 5 ramales y 6 senos: una hebra, 24 cruces, clavijas de la cabeza al tresbolillo.
+# Ejemplo: 5 ramales y 7 senos, una hebra. Cada clavija de la cabeza está medio paso a la derecha de
+# la clavija del pie de su número.
 # $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
 # turns of the tube on each leg.
-start-facts = { $leads } ramales y { $bights } senos: { $strands ->
+start-facts = { $leads } ramales y { $bights } senos, { $strands ->
         [one] una hebra
        *[other] { $strands } hebras
-    }, { $crossings ->
-        [one] 1 cruce
-       *[other] { $crossings } cruces
-    }, { $staggered ->
-        [yes] clavijas de la cabeza al tresbolillo, a medio camino entre las del pie
-       *[no] cada clavija de la cabeza en línea recta con una del pie
+    }. { $staggered ->
+        [yes] Cada clavija de la cabeza está medio paso a la { $hand ->
+            [left] izquierda
+           *[right] derecha
+        } de la clavija del pie de su número.
+       *[no] Cada clavija de la cabeza está a plomo con la clavija del pie de su número.
     }{ $turns ->
         [0] { "" }
-        [one] , cada tramo da una vuelta al tubo y algo más
-       *[other] , cada tramo da { $turns } vueltas al tubo y algo más
-    }.{ $uneven ->
-        [yes] { " " }Este tejido no corre parejo en los bordes.
+        [one] { " " }Cada tramo da una vuelta entera al tubo y algo más.
+       *[other] { " " }Cada tramo da { $turns } vueltas enteras al tubo y algo más.
+    }{ $uneven ->
+        [yes] { " " }Con este tejido el dibujo se rompe en los bordes.
        *[no] { "" }
     }
 
 # A tie in the list. $usual: no when the weave is another than over one, under one.
-# Ejemplo: 5 ramales y 6 senos, 2 pasadas
-# Ejemplo: 5 ramales y 6 senos, tejido 2, hacia la izquierda
+# Ejemplo: 5 ramales y 7 senos, 2 pasadas
+# Ejemplo: 5 ramales y 7 senos, tejido 2, hacia la izquierda
 start-tie = { $leads } ramales y { $bights } senos{ $passes ->
         [one] { "" }
        *[other] , { $passes } pasadas
@@ -105,12 +108,16 @@ detail-say = { $detail ->
        *[plain] Normal.
     }
 # $most: crossings told at once at the most; $whole: yes when legs are told whole.
-at-once-say = { $whole ->
-        [yes] Tramos enteros.
-       *[no] { $most ->
-            [one] Un cruce
-           *[other] Hasta { $most } cruces
-        } a la vez.
+at-once-say = { $fair ->
+        [leg] Tramo a tramo.
+        [round] Una ronda entera de una vez.
+       *[no] { $whole ->
+            [yes] Tramos enteros.
+           *[no] { $most ->
+                [one] Un cruce
+               *[other] Hasta { $most } cruces
+            } a la vez.
+        }
     }
 
 ## What the app has to report

@@ -209,8 +209,8 @@ start-field-say = { $field ->
            *[right] Trabajar hacia la derecha. La barra espaciadora lo cambia; el tabulador avanza.
         }
         [side] { $choice ->
-            [left] Seguir por la izquierda. La barra espaciadora lo cambia; el tabulador avanza.
-           *[right] Seguir por la derecha. La barra espaciadora lo cambia; el tabulador avanza.
+            [top] Seguir al primer cabo del lado de la cabeza. La barra espaciadora lo cambia; el tabulador avanza.
+           *[bottom] Seguir al primer cabo del lado del pie. La barra espaciadora lo cambia; el tabulador avanza.
         }
        *[begin] Empezar este nudo: pulsa la barra espaciadora. Escape deja el formulario.
     }

@@ -30,9 +30,9 @@ card-work = { $hand ->
        *[right] Trabaja hacia la derecha alrededor del tubo; las clavijas se numeran en ese sentido.
     } { $passes ->
         [one] { "" }
-       *[other] { $side ->
-            [left] Las pasadas siguientes van a la izquierda del cabo que ya está ahí
-           *[right] Las pasadas siguientes van a la derecha del cabo que ya está ahí
+       *[other] { $inside ->
+            [bottom] Las pasadas siguientes van junto al primer cabo, del lado de la cabeza
+           *[top] Las pasadas siguientes van junto al primer cabo, del lado del pie
         }, { $inside ->
             [bottom] por dentro de sus senos en el pie y por fuera en la cabeza.
            *[top] por dentro de sus senos en la cabeza y por fuera en el pie.

@@ -31,7 +31,7 @@ shelf-say = El estante. { $ties ->
     }
 
 # Spoken when a tie gets the focus.
-# Ejemplo: 1 de 3. Caña del timón. 5 ramales y 6 senos, doblado. Pasada guía, 58 por ciento, última vez ayer.
+# Ejemplo: 1 de 3. Caña del timón. 5 ramales y 7 senos, doble. Pasada guía, 58 por ciento, última vez ayer.
 # $name: what its tyer calls it, or none. $named: yes or no. $phase: kit, rig, lead,
 # follow, check, lift, fair or finish. $state: waiting, finished or away. $note: what its tyer wrote; $noted: yes
 # or no.
@@ -40,8 +40,8 @@ shelf-tie-say = { $number } de { $ties }. { $named ->
        *[no] { "" }
     } { $leads } ramales y { $bights } senos, { $passes ->
         [one] sencillo
-        [2] doblado
-        [3] triplicado
+        [2] doble
+        [3] triple
        *[other] { $passes } pasadas
     }. { $state ->
         [finished] Acabado

@@ -8,12 +8,13 @@
 #                         superior and inferior (nor interior and exterior), which differ in one
 #                         syllable, nor alta and baja. "Clavija" stands before the number, the rim
 #                         after it.
-#   over, under           pasa por encima, mete por debajo: a verb each.
+#   over, under           por encima, por debajo: far apart by ear; the first of a leg has its verb,
+#                         pásalo or mételo.
 #   up, down              sube, baja; a rising leg "sube", a falling leg "baja" (ascendente and
 #                         descendente sound alike).
 #   right, left           derecha, izquierda.
-#   inside, outside       por dentro, por fuera (of a bight).
-#   follower's lane       por el lado del pie, por el lado de la cabeza: neither abajo nor debajo,
+#   inside, outside       por dentro, por fuera (of a loop, bucle).
+#   follower's lane       del lado del pie, del lado de la cabeza: neither abajo nor debajo,
 #                         so that it is never taken for a crossing.
 #   pin clavija, leg tramo, bight seno, lead ramal, strand hebra, pass pasada (lead pass: pasada
 #   guía), round ronda ("vuelta" is only ever a turn round the tube), cord cabo, tail cola, standing
@@ -40,9 +41,9 @@
 #   $heading   rising (bottom rim to top rim) or falling
 #   $from, $to numbers of pins; a rising leg goes from a bottom pin to a top pin
 #   $hand      right or left: the way round the tube that the cord travels
-#   $lane      below or above: where a follower lies beside the cord it follows, towards the bottom or
-#              the top rim, on rising and falling legs alike; none in the lead pass. ("Right of the
-#              cord" would turn about with every leg.)
+#   $lane      bottom or top: the rim towards which a follower lies of the first cord, on rising and
+#              falling legs alike; none in the lead pass. ("Right of the cord" would turn about with
+#              every leg, and "below" is heard as "under".)
 #   $cord      what the tyer calls the cord, when $named is yes
 #   $tail      a length, with its unit
 
@@ -58,11 +59,23 @@ begin-say = { $strands ->
     } { $named ->
         [yes] Toma el cabo «{ $cord }».
        *[no] { "" }
-    } Deja una cola de { $tail } en la clavija { $pin } del pie. Sujétala con cinta. El cabo irá hacia la { $hand ->
-        [left] izquierda
-       *[right] derecha
-    } alrededor del tubo, y las clavijas se numeran en ese sentido. { $uneven ->
-        [yes] En este tejido, lo que pasa por encima y por debajo no corre parejo en los bordes. El tejido es así; no es un fallo tuyo.
+    } { $strand ->
+        [1] Ten el tubo vertical, con el anillo del pie en la mesa, y míralo de frente.
+       *[other] { "" }
+    } Deja colgar una cola de { $tail } en la clavija { $pin } del pie, y sujétala con cinta. { $strand ->
+        [1] { $hand ->
+            [left] Trabajas hacia la izquierda alrededor del tubo, y así se numeran las clavijas.
+           *[right] Trabajas hacia la derecha alrededor del tubo, y así se numeran las clavijas.
+        } { $staggered ->
+            [yes] { $hand ->
+                [left] La clavija 1 de la cabeza está medio paso a la izquierda de la clavija 1 del pie.
+               *[right] La clavija 1 de la cabeza está medio paso a la derecha de la clavija 1 del pie.
+            }
+           *[no] La clavija 1 de la cabeza está a plomo con la clavija 1 del pie.
+        }
+       *[other] { "" }
+    } { $uneven ->
+        [yes] Con este tejido el dibujo se rompe en los bordes.
        *[no] { "" }
     }
 
@@ -72,34 +85,43 @@ begin-say-brief = { $strands ->
     } { $named ->
         [yes] Cabo «{ $cord }».
        *[no] { "" }
-    } Cola de { $tail } en la clavija { $pin } del pie. Trabaja hacia la { $hand ->
-        [left] izquierda
-       *[right] derecha
-    }. { $uneven ->
-        [yes] El tejido no corre parejo en los bordes.
+    } Tubo vertical. Cola de { $tail } en la clavija { $pin } del pie. { $hand ->
+        [left] Trabaja hacia la izquierda;
+       *[right] Trabaja hacia la derecha;
+    } { $staggered ->
+        [yes] las clavijas de la cabeza, medio paso más allá.
+       *[no] las clavijas de la cabeza, a plomo.
+    } { $uneven ->
+        [yes] Con este tejido el dibujo se rompe en los bordes.
        *[no] { "" }
     }
 
 begin-say-teach = { $strands ->
         [one] { "" }
        *[other] Hebra { $strand } de { $strands }. { $strand ->
-            [1] Una hebra es un camino cerrado de cabo; este nudo tiene varias, porque sus ramales y sus senos comparten un divisor.
+            [1] Una hebra es un recorrido cerrado del cabo; este nudo tiene varias, porque sus ramales y sus senos tienen un divisor común.
            *[other] { "" }
         }
     } { $named ->
         [yes] Toma el cabo «{ $cord }».
        *[no] { "" }
-    } Deja una cola de { $tail } en la clavija { $pin } del pie, y sujétala con cinta. La cola es el extremo que se queda atrás; el que llevas en la mano es el chicote de trabajo. El cabo irá hacia la { $hand ->
-        [left] izquierda
-       *[right] derecha
-    } alrededor del tubo, de clavija en clavija, y las clavijas se numeran en ese sentido. { $strand ->
-        [1] { $staggered ->
-            [yes] Cada clavija de la cabeza queda a medio camino entre dos clavijas del pie. A eso se le llama al tresbolillo: con un número impar de ramales, cada cabo llega medio paso más allá, y con clavijas en línea recta el nudo saldría torcido.
-           *[no] Cada clavija de la cabeza queda en línea recta con una clavija del pie, que es adonde llega el cabo cuando el número de ramales es par.
+    } { $strand ->
+        [1] Ten el tubo vertical, con el anillo del pie en la mesa, y míralo de frente.
+       *[other] { "" }
+    } Deja colgar una cola de { $tail } en la clavija { $pin } del pie, y sujétala con cinta. La cola se queda; con el otro extremo, el de tu mano, se hace el nudo. { $strand ->
+        [1] { $hand ->
+            [left] Trabajas hacia la izquierda alrededor del tubo, y así se numeran las clavijas.
+           *[right] Trabajas hacia la derecha alrededor del tubo, y así se numeran las clavijas.
+        } { $staggered ->
+            [yes] { $hand ->
+                [left] La clavija 1 de la cabeza está medio paso a la izquierda de la clavija 1 del pie.
+               *[right] La clavija 1 de la cabeza está medio paso a la derecha de la clavija 1 del pie.
+            }
+           *[no] La clavija 1 de la cabeza está a plomo con la clavija 1 del pie.
         }
        *[other] { "" }
     } { $uneven ->
-        [yes] En este tejido, lo que pasa por encima y por debajo no corre parejo en los bordes. El tejido es así; no es un fallo tuyo.
+        [yes] Con este tejido el dibujo se rompe en los bordes.
        *[no] { "" }
     }
 
@@ -111,10 +133,10 @@ begin-show-note = { $named ->
         [yes] Cabo «{ $cord }».
        *[no] { "" }
     } { $hand ->
-        [left] Sujétala con cinta. Trabaja hacia la izquierda; las clavijas se numeran hacia la izquierda.
-       *[right] Sujétala con cinta. Trabaja hacia la derecha.
+        [left] Tubo vertical, cola sujeta con cinta. Trabaja hacia la izquierda.
+       *[right] Tubo vertical, cola sujeta con cinta. Trabaja hacia la derecha.
     } { $uneven ->
-        [yes] Este tejido no corre parejo en los bordes.
+        [yes] Con este tejido el dibujo se rompe en los bordes.
        *[no] { "" }
     }
 
@@ -122,7 +144,7 @@ begin-show-note = { $named ->
 
 # Ejemplo: Segunda pasada. El mismo cabo continúa. Empieza en la clavija 1 del pie, junto al cabo que ya
 # está ahí, y ve siempre por su lado del pie, sin cruzarlo nunca. Pasa por encima y por debajo igual
-# que él. En las clavijas de la cabeza gira por dentro de sus senos; en las del pie, por fuera.
+# que él. En las clavijas de la cabeza gira por dentro de sus bucles; en las del pie, por fuera.
 # $inside: the rim where the follower turns inside, top or bottom. $added: yes when another cord
 # begins here, no when the cord in hand goes on.
 follow-say = { $pass ->
@@ -149,12 +171,12 @@ follow-say = { $pass ->
                *[no] Vuelve a tomar su cabo. Empieza
             }
         }
-    } en la clavija { $pin } del pie, junto al cabo que ya está ahí, y ve siempre por su { $lane ->
-        [above] lado de la cabeza
-       *[below] lado del pie
-    }, sin cruzarlo nunca. Pasa por encima y por debajo igual que él. { $inside ->
-        [bottom] En las clavijas del pie gira por dentro de sus senos; en las de la cabeza, por fuera.
-       *[top] En las clavijas de la cabeza gira por dentro de sus senos; en las del pie, por fuera.
+    } en la clavija { $pin } del pie, junto al primer cabo, y ve siempre { $lane ->
+        [top] del lado de la cabeza
+       *[bottom] del lado del pie
+    }, sin cruzarlo nunca. Pasa por encima donde él pasa por encima, y por debajo donde pasa por debajo. { $inside ->
+        [bottom] En las clavijas del pie gira por dentro de sus bucles; en las de la cabeza, por fuera.
+       *[top] En las clavijas de la cabeza gira por dentro de sus bucles; en las del pie, por fuera.
     }
 
 follow-say-brief = { $pass ->
@@ -176,8 +198,8 @@ follow-say-brief = { $pass ->
         }
        *[no] { "" }
     } Desde la clavija { $pin } del pie, sigue por el { $lane ->
-        [above] lado de la cabeza.
-       *[below] lado del pie.
+        [top] lado de la cabeza.
+       *[bottom] lado del pie.
     } { $inside ->
         [bottom] Por dentro en el pie, por fuera en la cabeza.
        *[top] Por dentro en la cabeza, por fuera en el pie.
@@ -197,7 +219,7 @@ follow-say-teach = { $pass ->
        *[other] Hebra { $strand } de { $strands }.
     } { $pass ->
         [2] { $strand ->
-            [1] Una pasada es un recorrido del cabo por todo el dibujo; a partir de aquí, el cabo sigue al que ya está tendido.
+            [1] Una pasada es un recorrido del cabo por todo el dibujo; a partir de aquí, el cabo sigue al primero.
            *[other] { "" }
         }
        *[other] { "" }
@@ -213,30 +235,24 @@ follow-say-teach = { $pass ->
             }
         }
        *[no] { $strands ->
-            [one] El mismo cabo continúa: ha vuelto a casa, a su primera clavija, y simplemente empieza otra vez su recorrido. Empieza
+            [one] El mismo cabo continúa. Empieza
            *[other] { $named ->
-                [yes] Vuelve a tomar el cabo «{ $cord }»: ha vuelto a casa, a su primera clavija, y simplemente empieza otra vez su recorrido. Empieza
-               *[no] Vuelve a tomar su cabo: ha vuelto a casa, a su primera clavija, y simplemente empieza otra vez su recorrido. Empieza
+                [yes] Vuelve a tomar el cabo «{ $cord }». Empieza
+               *[no] Vuelve a tomar su cabo. Empieza
             }
         }
-    } en la clavija { $pin } del pie, junto al cabo que ya está ahí, y ve siempre por { $lane ->
-        [above] su lado de la cabeza, es decir, entre él y el borde de la cabeza.
-       *[below] su lado del pie, es decir, entre él y el borde del pie.
-    } Nunca cruza al cabo que sigue, y pasa por encima y por debajo igual que él. { $pass ->
-        [2] { $strand ->
-            [1] Un seno es la curva del cabo alrededor de una clavija.
-           *[other] { "" }
-        }
-       *[other] { "" }
-    } { $inside ->
-        [bottom] En las clavijas del pie gira por dentro del seno que ya está ahí, es decir, entre él y el centro del nudo; en las de la cabeza, por fuera, más allá de él.
-       *[top] En las clavijas de la cabeza gira por dentro del seno que ya está ahí, es decir, entre él y el centro del nudo; en las del pie, por fuera, más allá de él.
+    } en la clavija { $pin } del pie, junto al primer cabo, y ve siempre { $lane ->
+        [top] del lado de la cabeza
+       *[bottom] del lado del pie
+    }, sin cruzarlo nunca. Pasa por encima donde él pasa por encima, y por debajo donde pasa por debajo. { $inside ->
+        [bottom] En las clavijas del pie gira por dentro de su bucle, hacia el centro del nudo; en las de la cabeza, por fuera.
+       *[top] En las clavijas de la cabeza gira por dentro de su bucle, hacia el centro del nudo; en las del pie, por fuera.
     }
 
 # Ejemplo: Sigue por el lado del pie
 follow-show = { $lane ->
-        [above] Sigue por el lado de la cabeza
-       *[below] Sigue por el lado del pie
+        [top] Sigue por el lado de la cabeza
+       *[bottom] Sigue por el lado del pie
     }
 
 # Ejemplo: Desde pie 1. Por dentro en la cabeza, por fuera en el pie.
@@ -261,48 +277,39 @@ follow-show-note = { $added ->
 # $turns: whole turns of the tube on the leg.
 lay-say-way = { $pass ->
         [1] { $strands ->
-            [one] Tramo { $leg } de { $legs }
+            [one] Tramo { $leg }
            *[other] Hebra { $strand }{ $named ->
                 [yes] , «{ $cord }»
                *[no] { "" }
-            }, tramo { $leg } de { $legs }
+            }, tramo { $leg }
         }
-       *[other] { $pass ->
-            [2] Segunda pasada
-            [3] Tercera pasada
-            [4] Cuarta pasada
-            [5] Quinta pasada
-            [6] Sexta pasada
-            [7] Séptima pasada
-            [8] Octava pasada
-           *[9] Novena pasada
-        }{ $strands ->
+       *[other] Pasada { $pass }{ $strands ->
             [one] { "" }
            *[other] , hebra { $strand }
         }{ $named ->
             [yes] , «{ $cord }»
            *[no] { "" }
-        }, tramo { $leg } de { $legs }
+        }, tramo { $leg }
     }{ $parts ->
         [one] .
        *[other] , parte { $part } de { $parts }.
     } { $heading ->
-        [falling] Desde la clavija { $from } de la cabeza baja
-       *[rising] Desde la clavija { $from } del pie sube
+        [falling] De la clavija { $from } de la cabeza, baja
+       *[rising] De la clavija { $from } del pie, sube
     } hacia la { $hand ->
         [left] izquierda
        *[right] derecha
-    },{ $turns ->
+    }{ $turns ->
         [0] { "" }
-        [one] { " " }da una vuelta entera al tubo y sigue,
-        [2] { " " }da dos vueltas enteras al tubo y sigue,
-       *[other] { " " }da { $turns } vueltas enteras al tubo y sigue,
+        [one] , con una vuelta entera al tubo,
+        [2] , con dos vueltas enteras al tubo,
+       *[other] , con { $turns } vueltas enteras al tubo,
     } hasta { $heading ->
         [falling] la clavija { $to } del pie
        *[rising] la clavija { $to } de la cabeza
     }{ $lane ->
-        [below] , por el lado del pie del cabo que ya está ahí.
-        [above] , por el lado de la cabeza del cabo que ya está ahí.
+        [bottom] , junto al primer cabo, del lado del pie.
+        [top] , junto al primer cabo, del lado de la cabeza.
        *[none] .
     }
 
@@ -311,16 +318,16 @@ lay-say-way = { $pass ->
 # Ejemplo: Hebra 2. Clavija 2 de la cabeza, baja a la clavija 5 del pie.
 lay-say-way-brief = { $pass ->
         [1] { $strands ->
-            [one] { "" }
-           *[other] Hebra { $strand }.
+            [one] Tramo { $leg }
+           *[other] Hebra { $strand }, tramo { $leg }
         }
        *[other] Pasada { $pass }{ $strands ->
             [one] { "" }
            *[other] , hebra { $strand }
-        }, { $lane ->
-            [above] lado de la cabeza.
-           *[below] lado del pie.
-        }
+        }, tramo { $leg }
+    }{ $parts ->
+        [one] .
+       *[other] , parte { $part } de { $parts }.
     } { $heading ->
         [falling] Clavija { $from } de la cabeza, baja a la clavija { $to } del pie
        *[rising] Clavija { $from } del pie, sube a la clavija { $to } de la cabeza
@@ -329,60 +336,48 @@ lay-say-way-brief = { $pass ->
         [one] , una vuelta
         [2] , dos vueltas
        *[other] , { $turns } vueltas
-    }{ $parts ->
-        [one] .
-       *[other] , parte { $part } de { $parts }.
-    }
+    }.
 
 # Ejemplo: Hebra 2, tramo 4 de 12. El cabo está en la clavija 4 del pie. Súbelo hacia la derecha, rumbo a
 # la clavija 6 de la cabeza.
 lay-say-way-teach = { $pass ->
         [1] { $strands ->
-            [one] Tramo { $leg } de { $legs }
+            [one] Tramo { $leg }
            *[other] Hebra { $strand }{ $named ->
                 [yes] , «{ $cord }»
                *[no] { "" }
-            }, tramo { $leg } de { $legs }
+            }, tramo { $leg }
         }
-       *[other] { $pass ->
-            [2] Segunda pasada
-            [3] Tercera pasada
-            [4] Cuarta pasada
-            [5] Quinta pasada
-            [6] Sexta pasada
-            [7] Séptima pasada
-            [8] Octava pasada
-           *[9] Novena pasada
-        }{ $strands ->
+       *[other] Pasada { $pass }{ $strands ->
             [one] { "" }
            *[other] , hebra { $strand }
         }{ $named ->
             [yes] , «{ $cord }»
            *[no] { "" }
-        }, tramo { $leg } de { $legs }
+        }, tramo { $leg }
     }{ $parts ->
         [one] .
        *[other] , parte { $part } de { $parts }.
     } { $first ->
-        [yes] Un tramo es el cabo que va de una clavija de un borde a una clavija del otro.
+        [yes] Un tramo es el cabo entre una clavija de un borde y una del otro.
        *[no] { "" }
-    } El cabo está en { $heading ->
-        [falling] la clavija { $from } de la cabeza. Bájalo
-       *[rising] la clavija { $from } del pie. Súbelo
+    } { $heading ->
+        [falling] De la clavija { $from } de la cabeza, baja
+       *[rising] De la clavija { $from } del pie, sube
     } hacia la { $hand ->
         [left] izquierda
        *[right] derecha
-    },{ $turns ->
+    }{ $turns ->
         [0] { "" }
-        [one] { " " }da una vuelta entera al tubo y sigue,
-        [2] { " " }da dos vueltas enteras al tubo y sigue,
-       *[other] { " " }da { $turns } vueltas enteras al tubo y sigue,
-    } rumbo a { $heading ->
+        [one] , con una vuelta entera al tubo,
+        [2] , con dos vueltas enteras al tubo,
+       *[other] , con { $turns } vueltas enteras al tubo,
+    } hasta { $heading ->
         [falling] la clavija { $to } del pie
        *[rising] la clavija { $to } de la cabeza
     }{ $lane ->
-        [below] , bien arrimado al cabo que ya está ahí, por el lado del pie.
-        [above] , bien arrimado al cabo que ya está ahí, por el lado de la cabeza.
+        [bottom] , junto al primer cabo, del lado del pie.
+        [top] , junto al primer cabo, del lado de la cabeza.
        *[none] .
     }
 
@@ -394,32 +389,23 @@ lay-say-way-teach = { $pass ->
 # pin it has just passed, $rim: bottom or top. $made: whole turns made on this leg so far.
 lay-say-way-on = { $pass ->
         [1] { $strands ->
-            [one] Tramo { $leg } de { $legs }
+            [one] Tramo { $leg }
            *[other] Hebra { $strand }{ $named ->
                 [yes] , «{ $cord }»
                *[no] { "" }
-            }, tramo { $leg } de { $legs }
+            }, tramo { $leg }
         }
-       *[other] { $pass ->
-            [2] Segunda pasada
-            [3] Tercera pasada
-            [4] Cuarta pasada
-            [5] Quinta pasada
-            [6] Sexta pasada
-            [7] Séptima pasada
-            [8] Octava pasada
-           *[9] Novena pasada
-        }{ $strands ->
+       *[other] Pasada { $pass }{ $strands ->
             [one] { "" }
            *[other] , hebra { $strand }
         }{ $named ->
             [yes] , «{ $cord }»
            *[no] { "" }
-        }, tramo { $leg } de { $legs }
+        }, tramo { $leg }
     }, parte { $part } de { $parts }, { $heading ->
         [falling] que baja de la clavija { $from } de la cabeza a la clavija { $to } del pie
        *[rising] que sube de la clavija { $from } del pie a la clavija { $to } de la cabeza
-    }. El cabo lleva { $share ->
+    }. El cabo lleva hecho { $share ->
         [little] un poco
         [quarter] cerca de un cuarto
         [third] cerca de un tercio
@@ -445,28 +431,28 @@ lay-say-way-on = { $pass ->
         [left] izquierda
        *[right] derecha
     }{ $lane ->
-        [below] , por el lado del pie del cabo que ya está ahí.
-        [above] , por el lado de la cabeza del cabo que ya está ahí.
+        [bottom] , junto al primer cabo, del lado del pie.
+        [top] , junto al primer cabo, del lado de la cabeza.
        *[none] .
     }
 
 # Ejemplo: Clavija 2 del pie, sube a la clavija 4 de la cabeza, parte 2 de 5, tras la clavija 3 del pie.
 lay-say-way-on-brief = { $pass ->
         [1] { $strands ->
-            [one] { "" }
-           *[other] Hebra { $strand }.
+            [one] Tramo { $leg }
+           *[other] Hebra { $strand }, tramo { $leg }
         }
        *[other] Pasada { $pass }{ $strands ->
             [one] { "" }
            *[other] , hebra { $strand }
-        }, { $lane ->
-            [above] lado de la cabeza.
-           *[below] lado del pie.
-        }
+        }, tramo { $leg }
+    }{ $parts ->
+        [one] .
+       *[other] , parte { $part } de { $parts }.
     } { $heading ->
         [falling] Clavija { $from } de la cabeza, baja a la clavija { $to } del pie
        *[rising] Clavija { $from } del pie, sube a la clavija { $to } de la cabeza
-    }, parte { $part } de { $parts }, tras { $rim ->
+    }, tras { $rim ->
         [top] la clavija { $past } de la cabeza
        *[bottom] la clavija { $past } del pie
     }.
@@ -474,32 +460,23 @@ lay-say-way-on-brief = { $pass ->
 # The same, for who learns.
 lay-say-way-on-teach = { $pass ->
         [1] { $strands ->
-            [one] Tramo { $leg } de { $legs }
+            [one] Tramo { $leg }
            *[other] Hebra { $strand }{ $named ->
                 [yes] , «{ $cord }»
                *[no] { "" }
-            }, tramo { $leg } de { $legs }
+            }, tramo { $leg }
         }
-       *[other] { $pass ->
-            [2] Segunda pasada
-            [3] Tercera pasada
-            [4] Cuarta pasada
-            [5] Quinta pasada
-            [6] Sexta pasada
-            [7] Séptima pasada
-            [8] Octava pasada
-           *[9] Novena pasada
-        }{ $strands ->
+       *[other] Pasada { $pass }{ $strands ->
             [one] { "" }
            *[other] , hebra { $strand }
         }{ $named ->
             [yes] , «{ $cord }»
            *[no] { "" }
-        }, tramo { $leg } de { $legs }
+        }, tramo { $leg }
     }, parte { $part } de { $parts }, { $heading ->
         [falling] que baja de la clavija { $from } de la cabeza a la clavija { $to } del pie
        *[rising] que sube de la clavija { $from } del pie a la clavija { $to } de la cabeza
-    }. Un tramo largo se tiende por partes, cada una lo bastante corta para retenerla de memoria. El cabo lleva { $share ->
+    }. El cabo lleva hecho { $share ->
         [little] un poco
         [quarter] cerca de un cuarto
         [third] cerca de un tercio
@@ -525,8 +502,8 @@ lay-say-way-on-teach = { $pass ->
         [left] izquierda
        *[right] derecha
     }{ $lane ->
-        [below] , por el lado del pie del cabo que ya está ahí.
-        [above] , por el lado de la cabeza del cabo que ya está ahí.
+        [bottom] , junto al primer cabo, del lado del pie.
+        [top] , junto al primer cabo, del lado de la cabeza.
        *[none] .
     }
 
@@ -534,33 +511,45 @@ lay-say-way-on-teach = { $pass ->
 # Ejemplo: En el camino: pasa por encima de un cabo, luego mete por debajo de 2 cabos.
 # $place: only, first, next or last of the step. $over: yes or no. $cords: cords lying there.
 lay-say-crossing = { $place ->
-        [only] En el camino: { $over ->
-            [yes] pasa por encima
-           *[no] mete por debajo
-        } de { $cords ->
-            [one] un cabo
-           *[other] { $cords } cabos
+        [only] { $over ->
+            [yes] Pásalo por encima de { $cords ->
+                [one] un cabo
+               *[other] { $cords } cabos
+            }
+           *[no] Mételo por debajo de { $cords ->
+                [one] un cabo
+               *[other] { $cords } cabos
+            }
         }.
-        [first] En el camino: { $over ->
-            [yes] pasa por encima
-           *[no] mete por debajo
-        } de { $cords ->
-            [one] un cabo
-           *[other] { $cords } cabos
+        [first] { $over ->
+            [yes] Pásalo por encima de { $cords ->
+                [one] un cabo
+               *[other] { $cords } cabos
+            }
+           *[no] Mételo por debajo de { $cords ->
+                [one] un cabo
+               *[other] { $cords } cabos
+            }
         },
-        [last] luego { $over ->
-            [yes] pasa por encima
-           *[no] mete por debajo
-        } de { $cords ->
-            [one] un cabo
-           *[other] { $cords } cabos
+        [last] { $over ->
+            [yes] por encima de { $cords ->
+                [one] uno
+               *[other] { $cords }
+            }
+           *[no] por debajo de { $cords ->
+                [one] uno
+               *[other] { $cords }
+            }
         }.
-       *[next] luego { $over ->
-            [yes] pasa por encima
-           *[no] mete por debajo
-        } de { $cords ->
-            [one] un cabo
-           *[other] { $cords } cabos
+       *[next] { $over ->
+            [yes] por encima de { $cords ->
+                [one] uno
+               *[other] { $cords }
+            }
+           *[no] por debajo de { $cords ->
+                [one] uno
+               *[other] { $cords }
+            }
         },
     }
 
@@ -591,37 +580,52 @@ lay-say-crossing-brief = { $place ->
 # debajo de los dos.
 # $of-from, $of-to: the pins of the leg that is met; it goes the other way.
 lay-say-crossing-teach = { $place ->
-        [only] Encuentras
-        [first] Primero encuentras
-        [last] Y por último,
-       *[next] Después,
-    } { $cords ->
-        [one] el cabo que { $heading ->
-            [falling] sube de la clavija { $of-from } del pie a la clavija { $of-to } de la cabeza
-           *[rising] baja de la clavija { $of-from } de la cabeza a la clavija { $of-to } del pie
-        }: { $over ->
-            [yes] pasa por encima de él.
-           *[no] mete por debajo de él.
-        }
-       *[other] los { $cords } cabos que { $heading ->
-            [falling] suben de la clavija { $of-from } del pie a la clavija { $of-to } de la cabeza
-           *[rising] bajan de la clavija { $of-from } de la cabeza a la clavija { $of-to } del pie
-        }: { $over ->
-            [yes] pasa por encima de { $cords ->
-                [2] los dos.
-               *[other] los { $cords }.
+        [only] { $over ->
+            [yes] Pásalo por encima de { $cords ->
+                [one] un cabo
+               *[other] { $cords } cabos
             }
-           *[no] mete por debajo de { $cords ->
-                [2] los dos.
-               *[other] los { $cords }.
+           *[no] Mételo por debajo de { $cords ->
+                [one] un cabo
+               *[other] { $cords } cabos
             }
-        }
+        }.
+        [first] { $over ->
+            [yes] Pásalo por encima de { $cords ->
+                [one] un cabo
+               *[other] { $cords } cabos
+            }
+           *[no] Mételo por debajo de { $cords ->
+                [one] un cabo
+               *[other] { $cords } cabos
+            }
+        },
+        [last] { $over ->
+            [yes] por encima de { $cords ->
+                [one] uno
+               *[other] { $cords }
+            }
+           *[no] por debajo de { $cords ->
+                [one] uno
+               *[other] { $cords }
+            }
+        }.
+       *[next] { $over ->
+            [yes] por encima de { $cords ->
+                [one] uno
+               *[other] { $cords }
+            }
+           *[no] por debajo de { $cords ->
+                [one] uno
+               *[other] { $cords }
+            }
+        },
     }
 
 # A leg that meets no cord.
-lay-say-clear = El cabo no cruza nada.
-lay-say-clear-brief = Libre.
-lay-say-clear-teach = Todavía no hay nada en su camino, así que no cruza nada.
+lay-say-clear = Todavía no hay nada que cruzar.
+lay-say-clear-brief = Nada que cruzar.
+lay-say-clear-teach = Todavía no hay nada que cruzar.
 
 # How a lay step ends. $landing: on-the-way, round, inside or outside; at the pin where the pass
 # began home-and-on, home-to-wait (other strands come first) or home-to-end (the cord ends).
@@ -630,19 +634,19 @@ lay-say-clear-teach = Todavía no hay nada en su camino, así que no cruza nada.
 lay-say-landing = { $landing ->
         [on-the-way] Sujétalo ahí.
         [inside] { $heading ->
-            [falling] En la clavija { $to } del pie gira por dentro del seno que ya está ahí.
-           *[rising] En la clavija { $to } de la cabeza gira por dentro del seno que ya está ahí.
+            [falling] Gira por dentro del bucle en la clavija { $to } del pie.
+           *[rising] Gira por dentro del bucle en la clavija { $to } de la cabeza.
         }
         [outside] { $heading ->
-            [falling] En la clavija { $to } del pie gira por fuera del seno que ya está ahí.
-           *[rising] En la clavija { $to } de la cabeza gira por fuera del seno que ya está ahí.
+            [falling] Gira por fuera del bucle en la clavija { $to } del pie.
+           *[rising] Gira por fuera del bucle en la clavija { $to } de la cabeza.
         }
-        [home-and-on] En la clavija { $to } del pie el cabo está de nuevo donde empezó; rodea la clavija y sigue.
-        [home-to-wait] En la clavija { $to } del pie el cabo está de nuevo donde empezó. Sujétalo ahí con cinta, a la espera de su próxima pasada.
-        [home-to-end] En la clavija { $to } del pie el cabo está de nuevo donde empezó. Deja ahí el chicote colgando.
+        [home-and-on] De vuelta al principio: pasa por encima de la cola que cuelga y sigue alrededor de la clavija { $to } del pie.
+        [home-to-wait] De vuelta al principio: sujeta el cabo con cinta en la clavija { $to } del pie, hasta su próxima pasada.
+        [home-to-end] De vuelta al principio: deja colgar el extremo en la clavija { $to } del pie.
        *[round] { $heading ->
-            [falling] Rodea la clavija { $to } del pie.
-           *[rising] Rodea la clavija { $to } de la cabeza.
+            [falling] Luego rodea la clavija { $to } del pie.
+           *[rising] Luego rodea la clavija { $to } de la cabeza.
         }
     }
 
@@ -651,28 +655,28 @@ lay-say-landing-brief = { $landing ->
         [on-the-way] { "" }
         [inside] Por dentro.
         [outside] Por fuera.
-        [home-and-on] En casa, y sigue.
-        [home-to-wait] En casa, a esperar.
-        [home-to-end] En casa, y termina.
+        [home-and-on] De vuelta al principio: sigue, por encima de la cola.
+        [home-to-wait] De vuelta al principio: sujétalo con cinta.
+        [home-to-end] De vuelta al principio: para aquí.
        *[round] { "" }
     }
 
 lay-say-landing-teach = { $landing ->
-        [on-the-way] Sujétalo ahí con un dedo.
+        [on-the-way] Sujétalo ahí.
         [inside] { $heading ->
-            [falling] En la clavija { $to } del pie gira por dentro del seno que ya está ahí, entre él y el centro del nudo, y mantén el cabo ceñido.
-           *[rising] En la clavija { $to } de la cabeza gira por dentro del seno que ya está ahí, entre él y el centro del nudo, y mantén el cabo ceñido.
+            [falling] Gira por dentro del bucle en la clavija { $to } del pie.
+           *[rising] Gira por dentro del bucle en la clavija { $to } de la cabeza.
         }
         [outside] { $heading ->
-            [falling] En la clavija { $to } del pie gira por fuera del seno que ya está ahí, más allá de él, y mantén el cabo ceñido.
-           *[rising] En la clavija { $to } de la cabeza gira por fuera del seno que ya está ahí, más allá de él, y mantén el cabo ceñido.
+            [falling] Gira por fuera del bucle en la clavija { $to } del pie.
+           *[rising] Gira por fuera del bucle en la clavija { $to } de la cabeza.
         }
-        [home-and-on] En la clavija { $to } del pie el cabo está de nuevo donde empezó; rodea la clavija y sigue.
-        [home-to-wait] En la clavija { $to } del pie el cabo está de nuevo donde empezó. Sujétalo ahí con cinta, a la espera de su próxima pasada.
-        [home-to-end] En la clavija { $to } del pie el cabo está de nuevo donde empezó. Deja ahí el chicote colgando.
+        [home-and-on] De vuelta al principio: pasa por encima de la cola que cuelga y sigue alrededor de la clavija { $to } del pie.
+        [home-to-wait] De vuelta al principio: sujeta el cabo con cinta en la clavija { $to } del pie, hasta su próxima pasada.
+        [home-to-end] De vuelta al principio: deja colgar el extremo en la clavija { $to } del pie.
        *[round] { $heading ->
-            [falling] Llévalo alrededor de la clavija { $to } del pie, por el lado de fuera, y mantenlo ceñido.
-           *[rising] Llévalo alrededor de la clavija { $to } de la cabeza, por el lado de fuera, y mantenlo ceñido.
+            [falling] Luego rodea por fuera la clavija { $to } del pie, bien ajustado.
+           *[rising] Luego rodea por fuera la clavija { $to } de la cabeza, bien ajustado.
         }
     }
 
@@ -709,7 +713,7 @@ lay-show-crossing = { $over ->
        *[no] debajo { $cords }
     }
 
-lay-show-clear = no cruza nada
+lay-show-clear = nada que cruzar
 
 # What else the screen says of a lay step.
 # Ejemplo: Cerca de la mitad de la subida, justo después de pie 3
@@ -744,16 +748,16 @@ lay-show-note = { $landing ->
            *[other] { $turns } vueltas al tubo en total. Sujétalo ahí
         }
         [inside] { $heading ->
-            [falling] Por dentro del seno en pie { $to }
-           *[rising] Por dentro del seno en cabeza { $to }
+            [falling] Por dentro del bucle en pie { $to }
+           *[rising] Por dentro del bucle en cabeza { $to }
         }
         [outside] { $heading ->
-            [falling] Por fuera del seno en pie { $to }
-           *[rising] Por fuera del seno en cabeza { $to }
+            [falling] Por fuera del bucle en pie { $to }
+           *[rising] Por fuera del bucle en cabeza { $to }
         }
-        [home-and-on] De nuevo donde empezó; rodea pie { $to } y sigue
-        [home-to-wait] De nuevo donde empezó: sujétalo con cinta en pie { $to }
-        [home-to-end] De nuevo donde empezó: deja el chicote en pie { $to }
+        [home-and-on] De vuelta al principio: por encima de la cola, y sigue por pie { $to }
+        [home-to-wait] De vuelta al principio: sujétalo con cinta en pie { $to }
+        [home-to-end] De vuelta al principio: deja colgar el extremo en pie { $to }
        *[round] { $heading ->
             [falling] Rodea pie { $to }
            *[rising] Rodea cabeza { $to }
@@ -767,13 +771,16 @@ lay-show-note = { $landing ->
 # finish; rounds in fair.
 phase-show = { $phase ->
         [lift] Sacar, { $item } de { $items }
-        [fair] Igualar, ronda { $item } de { $items }{ $passes ->
-            [one] { "" }
-           *[other] , pasada { $pass }
-        }{ $strands ->
-            [one] { "" }
-           *[other] , hebra { $strand }
-        }, tramo { $leg } de { $legs }
+        [fair] Igualar, ronda { $item } de { $items }{ $whole ->
+            [yes] { "" }
+           *[no] { $passes ->
+                [one] { "" }
+               *[other] , pasada { $pass }
+            }{ $strands ->
+                [one] { "" }
+               *[other] , hebra { $strand }
+            }, tramo { $leg } de { $legs }
+        }
         [finish] Rematar, { $item } de { $items }
        *[other] { $pass ->
             [1] Pasada guía

@@ -30,7 +30,7 @@ lift-say-teach = { $task ->
             [2] qu’aucune des 2 extrémités
            *[other] qu’aucune des { $ends } extrémités
         } ne peut rentrer.
-        [top-pins] Ôtez les { $bights } picots de tête, un par un, et mettez-les dans une coupelle. Un picot est une vis sans tête : desserrez-la avec sa clé à six pans, puis finissez à la main. Les ganses restent à leur place, car les croisements les tiennent.
+        [top-pins] Ôtez les { $bights } picots de tête, un par un, et mettez-les dans une coupelle. Les ganses restent à leur place, car les croisements les tiennent.
         [slide-ring] Faites glisser la bague de tête vers le haut jusqu’à la sortir du tube. Allez doucement, pour qu’elle n’entraîne aucune ganse.
         [bottom-pins] Tenez le nœud d’une main pour qu’il ne se détende pas, et ôtez les { $bights } picots de base.
        *[slip-off] Dégagez le nœud du tube par le haut et passez-le sur l’objet, dans le même sens, sans le laisser se tordre. Il est lâche, comme il doit l’être. Tournez-le jusqu’à ce que les extrémités sortent où vous les voulez.
@@ -62,103 +62,130 @@ lift-show-note = { $task ->
 # Exemple : Première reprise sur 3. Partez du dormant. Trajet 1 sur 12, en montant de la ganse de base 1
 # à la ganse de tête 3 : tirez-en environ 9 millimètres et faites suivre. Cela fait 9 millimètres dans
 # la main.
-fair-say = { $round ->
-        [1] Première reprise
-        [2] Deuxième reprise
-        [3] Troisième reprise
-       *[other] Reprise { $round }
-    } sur { $rounds }{ $strands ->
-        [one] { "" }
-       *[other] , circuit { $strand }
-    }{ $named ->
-        [yes] , « { $cord } »
-       *[no] { "" }
-    }{ $passes ->
-        [one] { "" }
-       *[other] , passe { $pass }
-    }. { $first ->
-        [yes] Partez du dormant.
-       *[no] { "" }
-    } Trajet { $leg } sur { $legs }, { $heading ->
-        [falling] en descendant de la ganse de tête { $from } à la ganse de base { $to }
-       *[rising] en montant de la ganse de base { $from } à la ganse de tête { $to }
-    } : { $known ->
-        [yes] tirez-en environ { $draw } et faites suivre. Cela fait { $gathered } dans la main.
-       *[no] tirez-en du mou, juste assez pour que les croisements restent où ils sont, et faites suivre.
-    } { $last ->
-        [yes] Le cordon finit ici : laissez pendre ce que vous avez recueilli.
-       *[no] { "" }
+fair-say = { $whole ->
+        [yes] Égaliser, reprise { $round } sur { $rounds }. Partez du dormant et suivez le cordon d’un bout à l’autre. { $known ->
+            [yes] Tirez environ { $draw } de mou de chaque trajet
+           *[no] Tirez un peu de mou de chaque trajet
+        } et passez-le au suivant, { $round-legs } trajets, jusqu’à ce qu’il sorte au courant.
+       *[no] { $round ->
+            [1] Première reprise
+            [2] Deuxième reprise
+            [3] Troisième reprise
+           *[other] Reprise { $round }
+        } sur { $rounds }{ $strands ->
+            [one] { "" }
+           *[other] , circuit { $strand }
+        }{ $named ->
+            [yes] , « { $cord } »
+           *[no] { "" }
+        }{ $passes ->
+            [one] { "" }
+           *[other] , passe { $pass }
+        }. { $first ->
+            [yes] Partez du dormant.
+           *[no] { "" }
+        } Trajet { $leg } sur { $legs }, { $heading ->
+            [falling] en descendant de la ganse de tête { $from } à la ganse de base { $to }
+           *[rising] en montant de la ganse de base { $from } à la ganse de tête { $to }
+        } : { $known ->
+            [yes] tirez-en environ { $draw } et faites suivre. Cela fait { $gathered } dans la main.
+           *[no] tirez-en du mou, juste assez pour que les croisements restent où ils sont, et faites suivre.
+        } { $last ->
+            [yes] Le cordon finit ici : laissez pendre ce que vous avez recueilli.
+           *[no] { "" }
+        }
     }
 
-fair-say-brief = Reprise { $round } sur { $rounds }{ $strands ->
-        [one] { "" }
-       *[other] , circuit { $strand }
-    }{ $passes ->
-        [one] { "" }
-       *[other] , passe { $pass }
-    }. { $heading ->
-        [falling] Ganse de tête { $from }, descendez à la ganse de base { $to }
-       *[rising] Ganse de base { $from }, montez à la ganse de tête { $to }
-    } : { $known ->
-        [yes] tirez { $draw }.
-       *[no] tirez le mou.
-    } { $last ->
-        [yes] Laissez pendre.
-       *[no] { "" }
+fair-say-brief = { $whole ->
+        [yes] Égaliser, reprise { $round } sur { $rounds } : depuis le dormant, { $known ->
+            [yes] { $draw }
+           *[no] un peu
+        } par trajet.
+       *[no] Reprise { $round } sur { $rounds }{ $strands ->
+            [one] { "" }
+           *[other] , circuit { $strand }
+        }{ $passes ->
+            [one] { "" }
+           *[other] , passe { $pass }
+        }. { $heading ->
+            [falling] Ganse de tête { $from }, descendez à la ganse de base { $to }
+           *[rising] Ganse de base { $from }, montez à la ganse de tête { $to }
+        } : { $known ->
+            [yes] tirez { $draw }.
+           *[no] tirez le mou.
+        } { $last ->
+            [yes] Laissez pendre.
+           *[no] { "" }
+        }
     }
 
-fair-say-teach = { $round ->
-        [1] Première reprise
-        [2] Deuxième reprise
-        [3] Troisième reprise
-       *[other] Reprise { $round }
-    } sur { $rounds }{ $strands ->
-        [one] { "" }
-       *[other] , circuit { $strand }
-    }{ $named ->
-        [yes] , « { $cord } »
-       *[no] { "" }
-    }{ $passes ->
-        [one] { "" }
-       *[other] , passe { $pass }
-    }. { $first ->
-        [yes] { $round ->
-            [1] { $strand ->
-                [1] { $pass ->
-                    [1] Égaliser un nœud, c’est en tuer le mou : suivez le cordon depuis son dormant et tirez un peu de mou de chaque trajet, en plusieurs reprises, pour qu’aucun trajet ne soit serré avant ses voisins.
+fair-say-teach = { $whole ->
+        [yes] Égaliser, reprise { $round } sur { $rounds }. Partez du dormant et suivez le cordon d’un bout à l’autre. Soulevez chaque trajet à l’épissoir, { $known ->
+            [yes] tirez-en environ { $draw } de mou
+           *[no] tirez-en un peu de mou
+        } et passez-le au suivant, { $round-legs } trajets. Ne serrez aucun trajet avant ses voisins. Moins à la fois le donne trajet par trajet.
+       *[no] { $round ->
+            [1] Première reprise
+            [2] Deuxième reprise
+            [3] Troisième reprise
+           *[other] Reprise { $round }
+        } sur { $rounds }{ $strands ->
+            [one] { "" }
+           *[other] , circuit { $strand }
+        }{ $named ->
+            [yes] , « { $cord } »
+           *[no] { "" }
+        }{ $passes ->
+            [one] { "" }
+           *[other] , passe { $pass }
+        }. { $first ->
+            [yes] { $round ->
+                [1] { $strand ->
+                    [1] { $pass ->
+                        [1] Égaliser un nœud, c’est en reprendre le mou : suivez le cordon depuis son dormant et tirez un peu de mou de chaque trajet, en plusieurs reprises, pour qu’aucun trajet ne soit serré avant ses voisins.
+                       *[other] { "" }
+                    }
                    *[other] { "" }
                 }
                *[other] { "" }
-            }
-           *[other] { "" }
-        } Partez du dormant.
-       *[no] { "" }
-    } Trajet { $leg } sur { $legs }, { $heading ->
-        [falling] en descendant de la ganse de tête { $from } à la ganse de base { $to }
-       *[rising] en montant de la ganse de base { $from } à la ganse de tête { $to }
-    } : soulevez-le avec l’épissoir et { $known ->
-        [yes] tirez-en environ { $draw }, puis faites suivre le long du cordon. Cela fait { $gathered } dans la main.
-       *[no] tirez-en du mou, juste assez pour que les croisements restent où ils sont, puis faites suivre le long du cordon.
-    } { $last ->
-        [yes] Le cordon finit ici : laissez pendre ce que vous avez recueilli.
-       *[no] { "" }
+            } Partez du dormant.
+           *[no] { "" }
+        } Trajet { $leg } sur { $legs }, { $heading ->
+            [falling] en descendant de la ganse de tête { $from } à la ganse de base { $to }
+           *[rising] en montant de la ganse de base { $from } à la ganse de tête { $to }
+        } : soulevez-le avec l’épissoir et { $known ->
+            [yes] tirez-en environ { $draw }, puis faites suivre le long du cordon. Cela fait { $gathered } dans la main.
+           *[no] tirez-en du mou, juste assez pour que les croisements restent où ils sont, puis faites suivre le long du cordon.
+        } { $last ->
+            [yes] Le cordon finit ici : laissez pendre ce que vous avez recueilli.
+           *[no] { "" }
+        }
     }
 
 # Exemple : Base 1, montez à tête 3
-fair-show = { $heading ->
-        [falling] Tête { $from }, descendez à base { $to }
-       *[rising] Base { $from }, montez à tête { $to }
+fair-show = { $whole ->
+        [yes] Égaliser, reprise { $round } sur { $rounds }
+       *[no] { $heading ->
+            [falling] Tête { $from }, descendez à base { $to }
+           *[rising] Base { $from }, montez à tête { $to }
+        }
     }
 
-fair-show-note = { $known ->
-        [yes] Tirez environ { $draw } ; { $gathered } dans la main
-       *[no] Tirez le mou et faites suivre
-    } { $first ->
-        [yes] (partez du dormant)
-       *[no] { "" }
-    } { $last ->
-        [yes] (laissez pendre)
-       *[no] { "" }
+fair-show-note = { $whole ->
+        [yes] { $known ->
+            [yes] Environ { $draw } par trajet
+           *[no] Un peu par trajet
+        }, { $round-legs } trajets depuis le dormant. [ trajet par trajet
+       *[no] { $known ->
+            [yes] Tirez environ { $draw } ; { $gathered } dans la main
+           *[no] Tirez le mou et faites suivre
+        } { $first ->
+            [yes] (partez du dormant)
+           *[no] { "" }
+        } { $last ->
+            [yes] (laissez pendre)
+           *[no] { "" }
+        }
     }
 
 ## Finishing. $task: tuck, trim, seal or done. $end: working or standing. $pin: the bottom bight where
@@ -275,8 +302,8 @@ finish-show-note = { $task ->
 caution-say = { $caution ->
         [pins] Attention aux picots : ils dépassent ; gardez-en vos yeux et vos paumes à distance.
         [blades] Coupez et poussez en vous éloignant du corps, l’autre main derrière la lame ou la pointe.
-        [heat] Le feu brûle. Ouvrez une fenêtre, tenez la flamme loin du nœud et de tout ce qui brûle, et ne touchez pas l’extrémité avant qu’elle soit froide : le cordon fondu colle à la peau. Une extrémité scellée peut être coupante.
-        [load] Ce nœud couvre et décore. Ne lui confiez jamais une personne ni une charge ; pour tout ce qui en porte, suivez les règles du lieu et les personnes habilitées.
+        [heat] Attention, ça brûle. Ouvrez une fenêtre, tenez la flamme loin du nœud et de tout ce qui brûle, et ne touchez pas l’extrémité avant qu’elle soit froide : le cordon fondu colle à la peau. Une extrémité scellée peut être coupante.
+        [load] Ce nœud couvre et décore. Ne lui confiez jamais une personne ni une charge ; pour porter une charge, suivez les règles locales et adressez-vous à une personne habilitée.
         [children] Tenez cordons, picots et petites pièces hors de portée des jeunes enfants, et ne laissez jamais un cordon autour d’un cou.
        *[rest] Reposez vos mains de temps en temps.
     }
@@ -285,7 +312,7 @@ caution-show = { $caution ->
         [pins] Les picots dépassent : attention aux yeux et aux paumes.
         [blades] Coupez et poussez en vous éloignant du corps.
         [heat] Aérez. Restez loin de tout ce qui brûle. Le cordon fondu colle et brûle : laissez-le refroidir. Une extrémité scellée peut être coupante.
-        [load] Décoratif seulement : jamais pour tenir une personne ou une charge. Pour tout ce qui en porte, suivez les règles du lieu et les personnes habilitées.
+        [load] Décoratif seulement : jamais pour tenir une personne ou une charge. Pour porter une charge, suivez les règles locales et adressez-vous à une personne habilitée.
         [children] Cordons, picots et petites pièces loin des jeunes enfants ; jamais un cordon autour d’un cou.
        *[rest] Reposez vos mains de temps en temps.
     }

@@ -83,20 +83,20 @@ ask-length-range = { $asking ->
 
 ## Rows, threads and names
 
-ask-rows-unreadable = Les rangs se donnent en nombres entiers de trous, et « { $given } » est autre chose : donnez un nombre pour chaque rang d’une bague, par exemple 12,16.
+ask-rows-unreadable = Les rangs se donnent en nombres entiers de trous, et « { $given } » est autre chose : donnez un nombre pour chaque rang d’une bague, par exemple 14,20.
 # $counted: rows or holes.
 ask-count-range = { $counted ->
         [rows] Une bague a de { $least } à { $most } rangs, et { $given } rangs sont trop : donnez-en moins.
-       *[holes] Un rang a de { $least } à { $most } trous, et { $given } n’y est pas : donnez les trous de chaque rang, par exemple 12,16.
+       *[holes] Un rang a de { $least } à { $most } trous, et { $given } n’y est pas : donnez les trous de chaque rang, par exemple 14,20.
     }
 # $known: the threads there are.
-ask-thread-unknown = Le filetage « { $given } » est inconnu ; les filetages connus : { $known }. Essayez #8 ou M4.
+ask-thread-unknown = Le filetage « { $given } » est inconnu ; les filetages connus : { $known }. Essayez M4 ou M5.
 
 ask-missing = { $asking ->
         [object] L’objet manque : dites son diamètre, par exemple --object 30mm, ou mesurez-en le tour, par exemple --girth 94mm.
         [cover] La longueur à couvrir manque : ajoutez-la, par exemple --cover 30mm.
         [cord] Le cordon manque : ajoutez son épaisseur, par exemple --cord 4mm.
-       *[tube] Le tube manque : ajoutez son diamètre, par exemple --tube 40mm.
+       *[tube] Le tube manque : ajoutez son diamètre, par exemple --tube 45mm.
     }
 ask-object-twice = L’objet est donné à la fois par son diamètre et par son tour : ne donnez qu’un des deux.
 # $given: what was typed.
@@ -114,15 +114,15 @@ ask-without-tube = { $asking ->
         [ring-width] Une largeur de bagues va avec un tube, et aucun n’est donné
         [tube-length] Une longueur de tube va avec un tube de diamètre connu, et aucun n’est donné
        *[wall] Une paroi va avec un tube, et aucun n’est donné
-    } : ajoutez son diamètre, par exemple 40mm.
-ask-without-rings = Une largeur de bagues va avec des bagues, et aucune n’est donnée : ajoutez leurs rangs de trous, par exemple --rows 12.
+    } : ajoutez son diamètre, par exemple 45mm.
+ask-without-rings = Une largeur de bagues va avec des bagues, et aucune n’est donnée : ajoutez leurs rangs de trous, par exemple --rows 14,20.
 # $standards: designations with a diameter. $kept: names of cords, or none.
 ask-cord-unknown = « { $given } » n’est pas un cordon : donnez son épaisseur, par exemple 4mm, ou un cordon normalisé ({ $standards }){ $kept ->
         [none] . Les cordons que vous gardez sous un nom conviennent aussi ; il n’y en a encore aucun.
        *[other] , ou l’un de ceux que vous gardez : { $kept }.
     }
 ask-cord-unmeasured = Le cordon { $designation } n’a pas d’épaisseur publiée : mesurez le vôtre et donnez-la, par exemple 4mm.
-ask-tube-unknown = « { $given } » n’est pas un tube : donnez son diamètre, par exemple 40mm{ $kept ->
+ask-tube-unknown = « { $given } » n’est pas un tube : donnez son diamètre, par exemple 45mm{ $kept ->
         [none] . Les tubes que vous gardez sous un nom conviennent aussi ; il n’y en a encore aucun.
        *[other] , ou l’un de ceux que vous gardez : { $kept }.
     }
@@ -184,7 +184,7 @@ shape-too-full = { $bights } ganses en { $passes ->
     }.
 shape-narrower = Ce nœud a au moins { $least } de large et ne peut pas couvrir seulement { $given } : prenez moins de brins, ou couvrez davantage.
 rig-cord-short = Ce nœud demande { $needed } de cordon, et il y en a { $at_hand } : prenez plus de cordon, moins de brins ou moins de passes.
-rig-with-what = Ni tube ni cordon ne sont donnés : ajoutez-les, par exemple --tube 40mm --rows 12 --cord 4mm.
+rig-with-what = Ni tube ni cordon ne sont donnés : ajoutez-les, par exemple --tube 45mm --rows 14,20 --cord 4mm.
 
 ## Why nothing fits, and what would
 
@@ -275,7 +275,7 @@ fit-cell-drawn = { $drawn ->
        *[open] ouvert
     }
 
-# A knot on the plan screen, in large type. Exemple : 5 brins, 6 ganses, doublé
+# A knot on the plan screen, in large type. Exemple : 5 brins, 7 ganses, doublé
 plan-answer = { $leads } brins, { $bights } ganses, { $passes ->
         [1] simple
         [2] doublé
@@ -341,7 +341,7 @@ rig-finished = Fini : { $width } de large, { $drawn ->
         [tight] serré à fond
        *[open] ouvert depuis { $tight }
     }, cache { $cover } %, festons de { $scallop }, trajets à { $angle }° de l’axe. Égaliser tire { $slack } de chaque trajet.
-rig-in-the-bag = Dans le sac
+rig-in-the-bag = Ce qu’il vous faut
 rig-on-the-tube = Sur le tube
 rig-all-holes = Trous { $holes }
 rig-kept-tube = Le tube est gardé sous le nom { $name } : donnez désormais --tube { $name }.

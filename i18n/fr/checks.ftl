@@ -8,7 +8,7 @@
 #   $counted   yes when $crossings says how many crossings lie on the tube by now
 #   $rows      crossings between two neighbouring pins from rim to rim in the whole knot
 #   $first     yes at the first look of all
-#   $from, $to pins of the last leg, which falls; $overs and $unders: how often it goes over, under
+#   $from, $to pins of the last leg, which falls; $order: its overs and unders, one after the other
 
 # Exemple : Bon moment pour regarder. Aller-retour 3 sur 6 posé ; le cordon est au picot de base 4. Il y
 # a 3 croisements sur le tube. Le dernier trajet, qui descend du picot de tête 1, enjambe une fois et
@@ -82,24 +82,8 @@ check-say = { $ends ->
                 [one] Chaque picot déjà contourné tient 1 cordon.
                *[other] Chaque picot déjà contourné tient { $cords } cordons côte à côte.
             }
-        } Le dernier trajet, qui descend du picot de tête { $from }, { $overs ->
-            [0] { $unders ->
-                [0] ne croise rien.
-                [one] glisse dessous une fois.
-               *[other] glisse dessous { $unders } fois.
-            }
-            [one] enjambe une fois{ $unders ->
-                [0] .
-                [one] { " " }et glisse dessous une fois.
-               *[other] { " " }et glisse dessous { $unders } fois.
-            }
-           *[other] enjambe { $overs } fois{ $unders ->
-                [0] .
-                [one] { " " }et glisse dessous une fois.
-               *[other] { " " }et glisse dessous { $unders } fois.
-            }
-        }
-    } Suivant si c’est bien cela, erreur sinon.
+        } Regardez le dernier trajet, du picot de tête { $from } au picot de base { $to }. { $order }
+    } Si c’est bien cela, suivant ; sinon, erreur.
 
 # Exemple : Regardez. Aller-retour 3 sur 6, au picot de base 4, 3 croisements.
 check-say-brief = Regardez. { $strands ->
@@ -177,7 +161,7 @@ check-say-teach = { $ends ->
            *[no] .
         }
        *[no] { $first ->
-            [yes] C’est un bon moment pour regarder, car une faute se trouve au plus vite dans l’aller-retour où elle est faite ; un aller-retour, c’est un trajet qui monte et un trajet qui descend.
+            [yes] C’est un bon moment pour regarder, car une erreur se repère le mieux dans l’aller-retour où elle est faite ; un aller-retour, c’est un trajet qui monte et un trajet qui descend.
            *[no] Bon moment pour regarder.
         } { $strands ->
             [one] { "" }
@@ -202,24 +186,8 @@ check-say-teach = { $ends ->
                 [one] Chaque picot déjà contourné tient 1 cordon.
                *[other] Chaque picot déjà contourné tient { $cords } cordons côte à côte.
             }
-        } Le dernier trajet, qui descend du picot de tête { $from } au picot de base { $to }, { $overs ->
-            [0] { $unders ->
-                [0] ne croise rien.
-                [one] glisse dessous une fois.
-               *[other] glisse dessous { $unders } fois.
-            }
-            [one] enjambe une fois{ $unders ->
-                [0] .
-                [one] { " " }et glisse dessous une fois.
-               *[other] { " " }et glisse dessous { $unders } fois.
-            }
-           *[other] enjambe { $overs } fois{ $unders ->
-                [0] .
-                [one] { " " }et glisse dessous une fois.
-               *[other] { " " }et glisse dessous { $unders } fois.
-            }
-        }
-    } Suivant si c’est bien cela, erreur sinon.
+        } Regardez le dernier trajet, du picot de tête { $from } au picot de base { $to }. { $order }
+    } Si c’est bien cela, suivant ; sinon, erreur.
 
 # Exemple : Regardez : aller-retour 3 sur 6
 check-show = { $ends ->
@@ -259,13 +227,4 @@ check-show-note = { $ends ->
     }
 
 # Exemple : Dernier trajet, de tête 1 : enjambe 1 fois, sous 1 fois.
-check-show-note-last = { $overs ->
-        [0] { $unders ->
-            [0] Dernier trajet, de tête { $from } : ne croise rien
-           *[other] Dernier trajet, de tête { $from } : glisse dessous { $unders } fois
-        }
-       *[other] Dernier trajet, de tête { $from } : enjambe { $overs } fois{ $unders ->
-            [0] { "" }
-           *[other] , glisse dessous { $unders } fois
-        }
-    }
+check-show-note-last = Dernier trajet, de tête { $from } : { $order }

@@ -7,10 +7,10 @@ course-keys = ↑ ↓ choisir · Espace le commencer · R répéter · Échap re
 
 # A lesson in the list. $state: new, begun or done. Exemple : 1. 3 brins, 4 ganses : picots et trajets (fait)
 course-line = { $number }. { $lesson ->
-        [1] 3 brins, 4 ganses : picots, trajets, croisements
-        [2] 3 brins, 5 ganses : le rythme de la main
-        [3] 4 brins, 5 ganses : picots à l’aplomb, trajets plus longs
-       *[4] 5 brins, 6 ganses, doublé : suivre
+        [1] Corde de cloche, 3 brins, 5 ganses : picots, trajets, croisements
+        [2] Collier de bouteille, 3 brins, 7 ganses : le rythme de la main
+        [3] Anneau de gaffe, 4 brins, 7 ganses : picots à l’aplomb, trajets plus longs
+       *[4] Poignée de barre, 5 brins, 7 ganses, doublé : suivre
     }{ $state ->
         [done] { " " }(fait)
         [begun] { " " }(commencé)
@@ -19,10 +19,10 @@ course-line = { $number }. { $lesson ->
 
 # The same as it is spoken when the choice moves to it.
 course-line-say = Leçon { $number } sur { $lessons } : { $lesson ->
-        [1] 3 brins, 4 ganses.
-        [2] 3 brins, 5 ganses.
-        [3] 4 brins, 5 ganses.
-       *[4] 5 brins, 6 ganses, doublé.
+        [1] une corde de cloche, 3 brins, 5 ganses.
+        [2] un collier de bouteille, 3 brins, 7 ganses.
+        [3] un anneau de gaffe, 4 brins, 7 ganses.
+       *[4] une poignée de barre, 5 brins, 7 ganses, doublé.
     } { $state ->
         [done] Vous l’avez fait.
         [begun] Vous l’avez commencé ; il attend parmi vos nœuds en cours.
@@ -31,8 +31,8 @@ course-line-say = Leçon { $number } sur { $lessons } : { $lesson ->
 
 # The idea that is new, told before the first step and shown beside the choice.
 course-idea = { $lesson ->
-        [1] Le plus petit nœud qui vaille d’être porté. Vissez quatre picots dans chaque bague, ceux de tête à mi-chemin entre ceux de base, et numérotez-les. Le cordon monte d’un picot de base à un picot de tête, puis redescend, toujours dans le même sens autour du tube. Un tel parcours s’appelle un trajet. Les premiers trajets ne croisent rien ; ensuite chacun enjambe un cordon et glisse sous le suivant, tour à tour, et après huit trajets le cordon est revenu à son premier picot.
-        [2] La même tresse, avec un picot de plus dans chaque bague. Rien n’est nouveau, sauf la longueur : trouvez le rythme, monter et descendre, enjamber et glisser sous, et regardez l’ouvrage après chaque aller-retour. Quand un trajet arrive à un autre picot que celui annoncé, la faute est plus tôt : appuyez sur erreur et défaites-le.
-        [3] Un nombre pair de brins. Chaque picot de tête est maintenant à l’aplomb d’un picot de base, et un trajet croise trois cordons : en montant, enjamber, glisser sous, enjamber ; en descendant, le contraire. Comptez les croisements d’un trajet avant de le tendre.
-       *[4] Un nœud plus large, et le premier qui soit doublé. Quand la première passe est revenue à son départ, le même cordon refait le parcours le long de lui-même, toujours côté base du cordon en place ; il enjambe là où celui-ci enjambe et glisse dessous là où celui-ci glisse dessous. À un croisement qui a déjà deux cordons, il enjambe les deux ou glisse sous les deux. Ensuite on dégage le nœud, on l’égalise et on le finit.
+        [1] Un petit nœud qui vaut la peine, pour la corde d’une cloche. Placez cinq picots à chaque bord du tube, ceux de tête à mi-chemin entre ceux de base, et numérotez-les. Le cordon monte d’un picot de base à un picot de tête, puis redescend, toujours dans le même sens autour du tube. Chaque traversée, en montant ou en descendant, est un trajet. Les premiers trajets ne croisent rien ; ensuite chacun enjambe un cordon et glisse sous le suivant, tour à tour, et après dix trajets le cordon est revenu à son premier picot.
+        [2] La même tresse, avec deux picots de plus à chaque bord, pour le col d’une bouteille. Rien n’est nouveau, sauf la longueur : trouvez le rythme, monter et descendre, enjamber et glisser sous, et regardez l’ouvrage de temps en temps. Quand un trajet arrive à un autre picot que celui annoncé, la faute est plus tôt : appuyez sur erreur et défaites-le.
+        [3] Un nombre pair de brins, pour l’anneau d’une gaffe. Chaque picot de tête est maintenant à l’aplomb d’un picot de base, et un trajet croise trois cordons : en montant, enjamber, glisser sous, enjamber ; en descendant, le contraire. Comptez les croisements d’un trajet avant de le tendre.
+       *[4] La poignée d’une barre : un nœud plus large, et le premier qui soit doublé. Quand la première passe est revenue à son départ, le même cordon refait le parcours le long de lui-même, toujours côté base du premier cordon ; il enjambe là où celui-ci enjambe et glisse dessous là où celui-ci glisse dessous. À un croisement qui a déjà deux cordons, il enjambe les deux ou glisse sous les deux. Ensuite on dégage le nœud, on l’égalise et on le finit.
     }

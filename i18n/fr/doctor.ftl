@@ -7,7 +7,7 @@ doctor-head = Marlinspeak { $version } sur { $system }
 # $display is a name such as :0 or wayland-0.
 doctor-display = Écran : en état. Une fenêtre peut s’ouvrir sur « { $display } ».
 doctor-display-none = Écran : il n’y en a pas ici. Lancez Marlinspeak depuis une session de bureau ; sans elle, « marlinspeak tie » vous guide dans le terminal.
-doctor-display-silent = Écran : en panne. Rien ne répond sur « { $display } ». Lancez Marlinspeak depuis une session de bureau ; sans elle, « marlinspeak tie » vous guide dans le terminal.
+doctor-display-silent = Écran : ne répond pas. Rien ne répond sur « { $display } ». Lancez Marlinspeak depuis une session de bureau ; sans elle, « marlinspeak tie » vous guide dans le terminal.
 doctor-display-refuses = Écran : en panne. « { $display } » refuse ({ $reason }). Lancez Marlinspeak sous le compte qui a ouvert la session de bureau ; sans elle, « marlinspeak tie » vous guide dans le terminal.
 
 # $voices is how many voices there are, $fitting how many of them speak the language of this text.
@@ -24,7 +24,7 @@ doctor-speech-foreign = Parole : en panne pour la langue « { $language } ».
     } Installez une voix pour elle ; sous Debian, « sudo apt install speech-dispatcher-espeak-ng » apporte des voix pour la plupart des langues.
 doctor-speech-no-voices = Parole : en panne. Le service de parole répond, mais n’a pas de voix. Installez-en ; sous Debian, avec « sudo apt install speech-dispatcher-espeak-ng ». Ensuite, « spd-say bonjour » devrait s’entendre.
 doctor-speech-none = Parole : en panne ({ $reason }). Installez le service de parole ; sous Debian, avec « sudo apt install speech-dispatcher speech-dispatcher-espeak-ng ». Ensuite, « spd-say bonjour » devrait s’entendre.
-doctor-speech-silent = Parole : en panne. Le service de parole ne répond pas. Arrêtez-le avec « pkill -x speech-dispatch » : il repart de lui-même au besoin. Ensuite, « spd-say bonjour » devrait s’entendre.
+doctor-speech-silent = Parole : ne répond pas. Arrêtez-le avec « pkill -x speech-dispatch » : il repart de lui-même au besoin. Ensuite, « spd-say bonjour » devrait s’entendre.
 
 doctor-sound = Sons : en état. Les sons brefs peuvent se faire entendre.
 doctor-sound-none = Sons : aucun appareil n’est là pour les sons brefs. Les nœuds continuent sans eux ; si la parole ne s’entend pas non plus, branchez ou allumez un haut-parleur et essayez « speaker-test ».
@@ -49,14 +49,14 @@ doctor-ties-damaged = Nœuds : { $damaged ->
        *[other] { $damaged } documents de « { $file } » sont illisibles.
     } « marlinspeak shelf verify » dit ce qui ne va pas ; regarder ne fait rien perdre.
 doctor-ties-full = Nœuds : bientôt, ils ne seraient plus gardés. Il ne reste que { $megabytes } Mo sur le disque de « { $file } » : faites-y de la place.
-doctor-ties-unwritable = Nœuds : ils ne seraient pas gardés. On ne peut pas écrire dans « { $file } » ({ $reason }). Rendez-vous maître du dossier et de son contenu, ou donnez à XDG_DATA_HOME un dossier qui soit à vous.
+doctor-ties-unwritable = Nœuds : ils ne seraient pas gardés. On ne peut pas écrire dans « { $file } » ({ $reason }). Devenez propriétaire du dossier et de son contenu, ou donnez à XDG_DATA_HOME un dossier qui soit à vous.
 doctor-ties-nowhere = Nœuds : ils ne seraient pas gardés. Le système n’indique pas de dossier pour eux : donnez à HOME votre dossier personnel.
 
 doctor-settings = Réglages : en état. « { $file } » se lit.
 doctor-settings-none = Réglages : en état. Il n’y en a pas encore dans « { $file } », donc les réglages habituels valent.
 doctor-settings-newer = Réglages : « { $file } » a été écrit par un Marlinspeak plus récent (version { $version } du document). Il est laissé tel quel et les réglages habituels valent : installez ce Marlinspeak plus récent, ou déplacez le fichier.
 doctor-settings-damaged = Réglages : « { $file } » est abîmé ({ $reason }). À l’ouverture, Marlinspeak mettra le fichier de côté et prendra les réglages habituels.
-doctor-settings-unwritable = Réglages : ils ne seraient pas gardés. « { $file } » refuse ({ $reason }). Rendez-vous maître du dossier et de son contenu, ou donnez à XDG_CONFIG_HOME un dossier qui soit à vous.
+doctor-settings-unwritable = Réglages : ils ne seraient pas gardés. « { $file } » refuse ({ $reason }). Devenez propriétaire du dossier et de son contenu, ou donnez à XDG_CONFIG_HOME un dossier qui soit à vous.
 doctor-settings-nowhere = Réglages : ils ne seraient pas gardés. Le système n’indique pas de dossier pour eux : donnez à HOME votre dossier personnel.
 
 doctor-log = Journal : en état. « { $file } » est là pour signaler une erreur ; il ne contient aucun nom à vous.

@@ -56,7 +56,7 @@ language-unknown = Marlinspeak ne parle pas « { $given } » ; les langues co
 cli-unknown-option = Il n’y a ici ni option ni commande « { $given } » : « { $help } » montre celles qui existent.
 cli-missing-value = L’option { $option } demande une valeur après elle : « { $help } » montre laquelle.
 cli-twice = L’option { $option } est donnée plus d’une fois : donnez-la une seule fois.
-cli-options-first = Les options qui nomment un nœud viennent après la commande : écrivez « marlinspeak steps --leads 5 --bights 6 ».
+cli-options-first = Les options qui nomment un nœud viennent après la commande : écrivez « marlinspeak steps --leads 5 --bights 7 ».
 cli-needs-command = Cette commande n’est pas complète : « { $help } » montre comment l’écrire.
 cli-no-text = Un mot de cette commande n’est pas du texte (UTF-8) : tapez-le à nouveau ; « { $help } » montre comment l’écrire.
 

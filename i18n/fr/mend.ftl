@@ -13,13 +13,16 @@ where-taking-up-say = Reprise du nœud à { $leads } brins et { $bights } ganses
 # and $leg: where fairing is. $minutes: time left; $timed: yes when it is known.
 where-say = { $phase ->
         [lift] Tout est posé ; il reste à dégager le nœud du tube.
-        [fair] Tout est posé et dégagé ; le nœud est en cours d’égalisation, reprise { $round }{ $passes ->
-            [one] { "" }
-           *[other] , passe { $pass }
-        }{ $strands ->
-            [one] { "" }
-           *[other] , circuit { $strand }
-        }, trajet { $leg } sur { $legs }.
+        [fair] Tout est posé et dégagé ; le nœud est en cours d’égalisation, reprise { $round }{ $whole ->
+            [yes] .
+           *[no] { $passes ->
+                [one] { "" }
+               *[other] , passe { $pass }
+            }{ $strands ->
+                [one] { "" }
+               *[other] , circuit { $strand }
+            }, trajet { $leg } sur { $legs }.
+        }
         [finish] Le nœud est posé et égalisé ; il reste à finir ses extrémités.
        *[laying] { $pass ->
             [1] Première passe
@@ -82,8 +85,8 @@ wrong-say = Quelque chose ne va pas. { $can-take-back ->
         }{ $pass ->
             [1] { "" }
            *[other] { " " }dans la passe { $pass }
-        }. Retour : chercher où vous en êtes, si vous avez perdu le compte. Erreur, encore une fois : tout laisser en l’état.
-       *[no] Retour : chercher où vous en êtes, si vous avez perdu le compte. Erreur, encore une fois : tout laisser en l’état.
+        }. Retour : chercher où vous en êtes, si vous avez perdu le compte. Appuyez encore sur erreur pour tout laisser en l’état.
+       *[no] Retour : chercher où vous en êtes, si vous avez perdu le compte. Appuyez encore sur erreur pour tout laisser en l’état.
     }
 wrong-show = Quelque chose ne va pas
 wrong-show-note = { $can-take-back ->
@@ -193,7 +196,7 @@ question-say = { $question ->
             [one] Y en a-t-il un seul ?
            *[other] Y en a-t-il { $count } ?
         }
-        [tail] Le cordon en est-il seulement à son dormant, au picot de base { $pin }{ $count ->
+        [tail] Le cordon n’a-t-il encore que son dormant, au picot de base { $pin }{ $count ->
             [0] { "" }
             [one] , à côté d’un autre cordon
            *[other] , à côté de { $count } autres cordons

@@ -5,34 +5,34 @@
 # Arguments that come back:
 #   $number            this item or step, $items and $tasks how many there are
 #   $hand              right or left: the way round the tube that the cord travels
-#   lengths            each one argument with its unit (see lengths.ftl): "40 millimètres" for the
-#                      ear, "40 mm" for the eye
+#   lengths            each one argument with its unit (see lengths.ftl): "45 millimètres" for the
+#                      ear, "45 mm" for the eye
 
-kit-phase-show = Sac, article { $number } sur { $items }
+kit-phase-show = Il vous faut, { $number } sur { $items }
 rig-phase-show = Préparation, étape { $number } sur { $tasks }
 
 # Where the tyer is, before the first leg.
 # Exemple : Le tube est en préparation : étape 3 sur 8.
 # $phase: kit or rig.
 rigging-where-say = { $phase ->
-        [kit] Le sac est en préparation : article { $number } sur { $of }.
+        [kit] Vous réunissez le nécessaire : { $number } sur { $of }.
        *[rig] Le tube est en préparation : étape { $number } sur { $of }.
     }
 
 ## The bag
 
-# Exemple : Pour le sac, article 1 sur 6 : le tube, 40 millimètres de diamètre. Suivant quand il y est.
-kit-tube-say = Pour le sac, article { $number } sur { $items } : le tube, { $diameter } de diamètre. Suivant quand il y est.
+# Exemple : Il vous faut, 1 sur 6 : le tube, 45 millimètres de diamètre. Appuyez sur suivant quand vous l’avez.
+kit-tube-say = Il vous faut, { $number } sur { $items } : le tube, { $diameter } de diamètre. Appuyez sur suivant quand vous l’avez.
 kit-tube-say-brief = Le tube, { $diameter } de diamètre.
-kit-tube-say-teach = Pour le sac, article { $number } sur { $items } : le tube, { $diameter } de diamètre. Suivant quand il y est. Le tube est ce sur quoi on fait le nœud, avant de le passer sur l’objet.
+kit-tube-say-teach = Il vous faut, { $number } sur { $items } : le tube, { $diameter } de diamètre. Appuyez sur suivant quand vous l’avez. C’est sur le tube qu’on fait le nœud, avant de le passer sur l’objet.
 kit-tube-show = Tube, { $diameter }
 kit-tube-note = { "" }
 
-# Exemple : Pour le sac, article 2 sur 6 : 12 picots de 12,7 millimètres de long, filetage numéro 8. Suivant
-# quand ils y sont.
+# Exemple : Il vous faut, 2 sur 6 : 14 picots de 12 millimètres de long, filetage M4. Appuyez
+# sur suivant quand vous les avez.
 # $thread: its name or none. $numbered: the number of a numbered inch thread, or none.
 # $fraction: the thread as a length, when it is a fraction of an inch, or none.
-kit-pins-say = Pour le sac, article { $number } sur { $items } : { $count } picots de { $length } de long{ $thread ->
+kit-pins-say = Il vous faut, { $number } sur { $items } : { $count } picots de { $length } de long{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
             [none] { $fraction ->
@@ -41,7 +41,7 @@ kit-pins-say = Pour le sac, article { $number } sur { $items } : { $count } pic
             }
            *[other] , filetage numéro { $numbered }
         }
-    }. Suivant quand ils y sont.
+    }. Appuyez sur suivant quand vous les avez.
 kit-pins-say-brief = { $count } picots de { $length } de long{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
@@ -52,7 +52,7 @@ kit-pins-say-brief = { $count } picots de { $length } de long{ $thread ->
            *[other] , filetage numéro { $numbered }
         }
     }.
-kit-pins-say-teach = Pour le sac, article { $number } sur { $items } : { $count } picots de { $length } de long{ $thread ->
+kit-pins-say-teach = Il vous faut, { $number } sur { $items } : { $count } picots de { $length } de long{ $thread ->
         [none] { "" }
        *[other] { $numbered ->
             [none] { $fraction ->
@@ -61,7 +61,10 @@ kit-pins-say-teach = Pour le sac, article { $number } sur { $items } : { $count
             }
            *[other] , filetage numéro { $numbered }
         }
-    }. Suivant quand ils y sont. Un picot est une vis sans tête ; il en faut un pour chaque ganse de base et un pour chaque ganse de tête.
+    }. Appuyez sur suivant quand vous les avez. { $thread ->
+        [none] Un picot est tout ce qui tient une boucle de cordon à sa place.
+       *[other] Ici, les picots sont des vis sans tête.
+    } Il en faut un pour chaque boucle de base et un pour chaque boucle de tête.
 kit-pins-show = { $count } picots, { $length }
 kit-pins-note = { $thread ->
         [none] { "" }
@@ -69,16 +72,16 @@ kit-pins-note = { $thread ->
     }
 
 # $size: as it is sold.
-kit-key-say = Pour le sac, article { $number } sur { $items } : la clé à six pans des picots, { $size }. Suivant quand elle y est.
+kit-key-say = Il vous faut, { $number } sur { $items } : la clé à six pans des picots, { $size }. Appuyez sur suivant quand vous l’avez.
 kit-key-say-brief = La clé à six pans des picots, { $size }.
-kit-key-say-teach = Pour le sac, article { $number } sur { $items } : la clé à six pans des picots, { $size }. Suivant quand elle y est. Elle visse les picots ; les trous neufs sont durs et la demandent les premières fois.
+kit-key-say-teach = Il vous faut, { $number } sur { $items } : la clé à six pans des picots, { $size }. Appuyez sur suivant quand vous l’avez. Elle sert pour un picot que les doigts seuls ne tournent pas.
 kit-key-show = Clé à six pans, { $size }
 kit-key-note = { "" }
 
-# Exemple : Pour le sac, article 4 sur 6 : un morceau de cordon, 4 millimètres de diamètre, 1,9 mètre de
-# long. Suivant quand il y est.
+# Exemple : Il vous faut, 4 sur 6 : un morceau de cordon, 4 millimètres de diamètre, 1,9 mètre de
+# long. Appuyez sur suivant quand vous l’avez.
 # $name: what the tyer calls the cord, or none. $grams: weight of all, or 0.
-kit-cord-say = Pour le sac, article { $number } sur { $items } : { $pieces ->
+kit-cord-say = Il vous faut, { $number } sur { $items } : { $pieces ->
         [one] un morceau de cordon
        *[other] { $pieces } morceaux de cordon
     }{ $name ->
@@ -88,8 +91,8 @@ kit-cord-say = Pour le sac, article { $number } sur { $items } : { $pieces ->
         [one] { "" }
        *[other] { " " }chacun
     }. { $pieces ->
-        [one] Suivant quand il y est.
-       *[other] Suivant quand ils y sont.
+        [one] Appuyez sur suivant quand vous l’avez.
+       *[other] Appuyez sur suivant quand vous les avez.
     }
 kit-cord-say-brief = { $pieces ->
         [one] Un morceau de cordon
@@ -101,7 +104,7 @@ kit-cord-say-brief = { $pieces ->
         [one] { "" }
        *[other] { " " }chacun
     }.
-kit-cord-say-teach = Pour le sac, article { $number } sur { $items } : { $pieces ->
+kit-cord-say-teach = Il vous faut, { $number } sur { $items } : { $pieces ->
         [one] un morceau de cordon
        *[other] { $pieces } morceaux de cordon
     }{ $name ->
@@ -111,8 +114,8 @@ kit-cord-say-teach = Pour le sac, article { $number } sur { $items } : { $piece
         [one] { "" }
        *[other] { " " }chacun
     }. { $pieces ->
-        [one] Suivant quand il y est. Il est plus long
-       *[other] Suivant quand ils y sont. Ils sont plus longs
+        [one] Appuyez sur suivant quand vous l’avez. Il est plus long
+       *[other] Appuyez sur suivant quand vous les avez. Ils sont plus longs
     } que le nœud ne le demande, pour qu’il reste de quoi tenir. 
 kit-cord-show = Cordon, { $pieces ->
         [one] { $length }
@@ -126,35 +129,35 @@ kit-cord-note = { $name ->
        *[other] , environ { $grams } g
     }
 
-kit-tape-say = Pour le sac, article { $number } sur { $items } : du ruban de masquage, { $tape } et un peu plus. Suivant quand il y est.
+kit-tape-say = Il vous faut, { $number } sur { $items } : du ruban de masquage, { $tape } et un peu plus. Appuyez sur suivant quand vous l’avez.
 kit-tape-say-brief = Du ruban de masquage, { $tape } et un peu plus.
-kit-tape-say-teach = Pour le sac, article { $number } sur { $items } : du ruban de masquage, { $tape } et un peu plus. Suivant quand il y est. On y écrit les numéros des picots, jamais sur le tube.
+kit-tape-say-teach = Il vous faut, { $number } sur { $items } : du ruban de masquage, { $tape } et un peu plus. Appuyez sur suivant quand vous l’avez. Il retient le dormant et porte les numéros des picots.
 kit-tape-show = Ruban de masquage, { $tape }
 kit-tape-note = { "" }
 
-kit-strip-say = Pour le sac, article { $number } sur { $items } : une bande de papier de { $length } de long, pour y marquer les picots. Suivant quand elle y est.
+kit-strip-say = Il vous faut, { $number } sur { $items } : une bande de papier de { $length } de long, pour y marquer les picots. Appuyez sur suivant quand vous l’avez.
 kit-strip-say-brief = Une bande de papier de { $length } de long, pour y marquer les picots.
-kit-strip-say-teach = Pour le sac, article { $number } sur { $items } : une bande de papier de { $length } de long, pour y marquer les picots. Suivant quand elle y est. Elle fait l’office de bagues percées.
+kit-strip-say-teach = Il vous faut, { $number } sur { $items } : une bande de papier de { $length } de long, pour y marquer les picots. Appuyez sur suivant quand vous l’avez. Ses repères sont là où vont les picots.
 kit-strip-show = Bande de papier, { $length }
 kit-strip-note = Aussi longue que le tour du tube, pour y marquer les picots
 
-kit-picks-say = Pour le sac, article { $number } sur { $items } : { $count ->
+kit-picks-say = Il vous faut, { $number } sur { $items } : { $count ->
         [one] un épissoir
        *[other] { $count } épissoirs
-    } pour ouvrir les croisements. Suivant quand { $count ->
-        [one] il y est.
-       *[other] ils y sont.
+    } pour ouvrir les croisements. Appuyez sur suivant quand vous { $count ->
+        [one] l’avez.
+       *[other] les avez.
     }
 kit-picks-say-brief = { $count ->
         [one] Un épissoir
        *[other] { $count } épissoirs
     } pour ouvrir les croisements.
-kit-picks-say-teach = Pour le sac, article { $number } sur { $items } : { $count ->
+kit-picks-say-teach = Il vous faut, { $number } sur { $items } : { $count ->
         [one] un épissoir
        *[other] { $count } épissoirs
-    } pour ouvrir les croisements. Suivant quand { $count ->
-        [one] il y est.
-       *[other] ils y sont.
+    } pour ouvrir les croisements. Appuyez sur suivant quand vous { $count ->
+        [one] l’avez.
+       *[other] les avez.
     } On soulève ainsi un cordon pour en glisser un autre dessous.
 kit-picks-show = { $count ->
         [one] Un épissoir
@@ -179,7 +182,7 @@ rig-short-pins-say-teach = Préparation du tube, étape { $number } sur { $tasks
         [0] Ils ne tiennent pas même une passe.
         [one] Ils tiennent une passe.
        *[other] Ils tiennent { $hold } passes.
-    } Prenez des picots de { $needed } ou plus. Sur des picots trop courts, le cordon remonte et saute dès qu’il y passe plusieurs fois.
+    } Prenez des picots de { $needed } ou plus. Chaque passe ajoute un cordon autour du picot, et d’un picot court le dernier s’échappe.
 rig-short-pins-show = Picots de { $given } trop courts
 rig-short-pins-note = Prenez { $needed } ou plus ; ceux-ci tiennent { $hold ->
         [0] moins d’une passe
@@ -269,48 +272,48 @@ rig-wide-rings-note = { $slack } de chaque trajet ; des bagues de { $would_do } 
 
 ## Rigging: rings with holes
 
-# Exemple : Préparation du tube, étape 1 sur 7. Chaque bague a un seul rang de 12 trous. Choisissez un
+# Exemple : Préparation du tube, étape 1 sur 7. Chaque bague a une seule rangée de 14 trous. Choisissez un
 # trou de la bague de base comme trou 1 et comptez les trous à partir de lui vers la droite, et de même
 # sur la bague de tête.
 # $row: which row, in the order the rows were named. $rows: how many. $holes: holes in it.
 rig-row-say = Préparation du tube, étape { $number } sur { $tasks }. { $rows ->
-        [one] Chaque bague a un seul rang de { $holes } trous.
-       *[other] Sur chaque bague, prenez le rang { $row }, celui de { $holes } trous.
+        [one] Chaque bague a une seule rangée de { $holes } trous.
+       *[other] Sur chaque bague, prenez la rangée { $row }, celle de { $holes } trous.
     } Choisissez un trou de la bague de base comme trou 1 et comptez les trous à partir de lui vers la { $hand ->
         [left] gauche
        *[right] droite
     }, et de même sur la bague de tête.
 rig-row-say-brief = { $rows ->
-        [one] Un seul rang de { $holes } trous.
-       *[other] Rang { $row }, celui de { $holes } trous.
+        [one] Une seule rangée de { $holes } trous.
+       *[other] Rangée { $row }, celle de { $holes } trous.
     } Choisissez le trou 1 et comptez vers la { $hand ->
         [left] gauche.
        *[right] droite.
     }
 rig-row-say-teach = Préparation du tube, étape { $number } sur { $tasks }. { $rows ->
-        [one] Chaque bague a un seul rang de { $holes } trous.
-       *[other] Sur chaque bague, prenez le rang { $row }, celui de { $holes } trous.
+        [one] Chaque bague a une seule rangée de { $holes } trous.
+       *[other] Sur chaque bague, prenez la rangée { $row }, celle de { $holes } trous.
     } Choisissez un trou de la bague de base comme trou 1 et comptez les trous à partir de lui vers la { $hand ->
         [left] gauche
        *[right] droite
-    }, et de même sur la bague de tête. Un rang se partage également entre les picots quand leur nombre divise celui de ses trous.
+    }, et de même sur la bague de tête. Une rangée convient à un nœud quand son nombre de trous est un multiple du nombre de picots.
 rig-row-show = { $rows ->
-        [one] Un seul rang de { $holes } trous
-       *[other] Rang { $row } : { $holes } trous
+        [one] Une seule rangée de { $holes } trous
+       *[other] Rangée { $row } : { $holes } trous
     }
 rig-row-note = Choisissez le trou 1, comptez vers la { $hand ->
         [left] gauche
        *[right] droite
-    } ; les deux bagues pareilles
+    } ; de même sur les deux bagues
 
 # Setting the pins of a ring.
-# Exemple : Préparation du tube, étape 2 sur 7. Vissez 4 picots dans la bague de base, dans un trou sur
-# 3 : trous 1, 4, 7 et 10. Le picot de base 1 est dans le trou 1. Prenez des picots de 12,7 millimètres
-# de long. Serrez légèrement, sans forcer.
+# Exemple : Préparation du tube, étape 2 sur 7. Placez 7 picots dans la bague de base, dans un trou sur
+# 2 : trous 1, 3, 5, 7, 9, 11 et 13. Le picot de base 1 est dans le trou 1. Prenez des picots de
+# 12 millimètres de long.
 # $rim: bottom or top. $step: from a pin to the next. $first: hole of pin 1. $few: yes when the
 # holes are told one by one: $most are all but the last, $last is that. $staggered: yes or no.
 # $key: size of the hex key or none.
-rig-pins-say = Préparation du tube, étape { $number } sur { $tasks }. Vissez { $count } picots dans la bague { $rim ->
+rig-pins-say = Préparation du tube, étape { $number } sur { $tasks }. Placez { $count } picots dans la bague { $rim ->
         [top] de tête
        *[bottom] de base
     }, { $step ->
@@ -328,8 +331,11 @@ rig-pins-say = Préparation du tube, étape { $number } sur { $tasks }. Vissez {
     } Prenez des picots de { $length } de long{ $key ->
         [none] { "" }
        *[other] { " " }et la clé à six pans de { $key }
-    }. Serrez légèrement, sans forcer.
-rig-pins-say-brief = Vissez { $count } picots dans la bague { $rim ->
+    }.{ $key ->
+        [none] { "" }
+       *[other] { " " }Tournez chaque picot à la main jusqu’à ce qu’il porte sur le tube.
+    }
+rig-pins-say-brief = Placez { $count } picots dans la bague { $rim ->
         [top] de tête
        *[bottom] de base
     }, { $step ->
@@ -339,7 +345,7 @@ rig-pins-say-brief = Vissez { $count } picots dans la bague { $rim ->
         [yes] { " " }: trous { $most } et { $last }.
        *[no] , à partir du trou { $first }.
     }
-rig-pins-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Vissez { $count } picots dans la bague { $rim ->
+rig-pins-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Placez { $count } picots dans la bague { $rim ->
         [top] de tête
        *[bottom] de base
     }, { $step ->
@@ -357,12 +363,15 @@ rig-pins-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Vi
     } Prenez des picots de { $length } de long{ $key ->
         [none] { "" }
        *[other] { " " }et la clé à six pans de { $key }
-    }. Serrez légèrement, sans forcer. Les picots tiennent les ganses à des distances égales et bloquent la bague sur le tube.
+    }. { $key ->
+        [none] { "" }
+       *[other] Tournez chaque picot à la main jusqu’à ce qu’il porte sur le tube : la bague ne glisse plus.
+    } Des picots à égale distance font des boucles égales.
 rig-pins-show = { $rim ->
-        [top] Picots de tête
-       *[bottom] Picots de base
+        [top] Bague de tête
+       *[bottom] Bague de base
     } : { $few ->
-        [yes] { $most }, { $last }
+        [yes] trous { $most }, { $last }
        *[no] { $step ->
             [1] chaque trou dès { $first }
            *[other] 1 trou sur { $step } dès { $first }
@@ -378,13 +387,16 @@ rig-pins-note = { $rim ->
 rig-pins-note-how = Picots de { $length }{ $key ->
         [none] { "" }
        *[other] , clé à six pans { $key }
-    }. Serrez sans forcer.
+    }{ $key ->
+        [none] { "" }
+       *[other] . À la main, jusqu’à ce qu’ils portent
+    }
 
-# Exemple : Préparation du tube, étape 3 sur 7. Placez la bague de tête de façon que son rang de trous
-# soit à 42 millimètres du rang de la bague de base. Tournez-la jusqu’à ce que son trou 1 soit à
+# Exemple : Préparation du tube, étape 3 sur 7. Placez la bague de tête de façon que sa rangée de trous
+# soit à 42 millimètres de celle de la bague de base. Tournez-la jusqu’à ce que son trou 1 soit à
 # l’aplomb du trou de base 1.
 # $half: yes when the ring is turned half a hole on.
-rig-space-say = Préparation du tube, étape { $number } sur { $tasks }. Placez la bague de tête de façon que son rang de trous soit à { $spacing } du rang de la bague de base, de rang de picots à rang de picots. { $half ->
+rig-space-say = Préparation du tube, étape { $number } sur { $tasks }. Placez la bague de tête de façon que sa rangée de trous soit à { $spacing } de celle de la bague de base, de rang de picots à rang de picots. { $half ->
         [yes] Tournez-la jusqu’à ce que son trou 1 soit un demi-trou à { $hand ->
             [left] gauche
            *[right] droite
@@ -398,7 +410,7 @@ rig-space-say-brief = Rangs de picots à { $spacing } l’un de l’autre, { $ha
         }
        *[no] trou de tête 1 à l’aplomb du trou de base 1.
     }
-rig-space-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Placez la bague de tête de façon que son rang de trous soit à { $spacing } du rang de la bague de base, de rang de picots à rang de picots. { $half ->
+rig-space-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Placez la bague de tête de façon que sa rangée de trous soit à { $spacing } de celle de la bague de base, de rang de picots à rang de picots. { $half ->
         [yes] Tournez-la jusqu’à ce que son trou 1 soit un demi-trou à { $hand ->
             [left] gauche
            *[right] droite
@@ -465,20 +477,23 @@ rig-strip-note = { $rim ->
 
 ## Rigging: numbers, cord, beginning
 
-rig-number-say = Préparation du tube, étape { $number } sur { $tasks }. Collez du ruban de masquage le long des deux bagues, { $tape } en tout, et numérotez-y les picots de 1 à { $pins } vers la { $hand ->
+rig-number-say = Préparation du tube, étape { $number } sur { $tasks }. Collez { $tape } de ruban de masquage, ou une bande de papier qui s’enlève, le long des deux bagues. Numérotez-y les picots de 1 à { $pins } vers la { $hand ->
         [left] gauche
        *[right] droite
-    }, de même à la base et à la tête. N’écrivez pas sur le tube.
-rig-number-say-brief = Numérotez les picots sur le ruban, de 1 à { $pins }.
-rig-number-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Collez du ruban de masquage le long des deux bagues, { $tape } en tout, et numérotez-y les picots de 1 à { $pins } vers la { $hand ->
+    }, de même à la base et à la tête.
+rig-number-say-brief = Numérotez les picots sur le ruban, de 1 à { $pins }, vers la { $hand ->
         [left] gauche
        *[right] droite
-    }, de même à la base et à la tête. N’écrivez pas sur le tube. Chaque étape nomme les picots par ces numéros ; la base et la tête ont les mêmes.
+    }.
+rig-number-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Collez { $tape } de ruban de masquage, ou une bande de papier qui s’enlève, le long des deux bagues. Numérotez-y les picots de 1 à { $pins } vers la { $hand ->
+        [left] gauche
+       *[right] droite
+    }, de même à la base et à la tête. Chaque étape nomme les picots par ces numéros.
 rig-number-show = Numérotez les picots de 1 à { $pins }
 rig-number-note = Sur { $tape } de ruban, vers la { $hand ->
         [left] gauche
        *[right] droite
-    }, de même à la base et à la tête ; pas sur le tube
+    }, de même à la base et à la tête
 
 # $name: what the tyer calls the cord, or none.
 rig-cut-say = Préparation du tube, étape { $number } sur { $tasks }. Coupez { $pieces ->
@@ -490,7 +505,7 @@ rig-cut-say = Préparation du tube, étape { $number } sur { $tasks }. Coupez { 
     }, { $length } de long{ $pieces ->
         [one] { "" }
        *[other] { " " }chacun
-    }. Les dormants sont compris.
+    }. Les bouts sont compris.
 rig-cut-say-brief = Coupez { $pieces ->
         [one] 1 morceau
        *[other] { $pieces } morceaux
@@ -510,14 +525,14 @@ rig-cut-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Cou
     }, { $length } de long{ $pieces ->
         [one] { "" }
        *[other] { " " }chacun
-    }. Les dormants sont compris. Coupez en une seule fois ; un cordon trop court n’arrive pas au bout.
+    }. Les bouts sont compris. Mesurez deux fois, coupez une fois.
 rig-cut-show = Coupez { $pieces ->
         [one] { $length } de cordon
        *[other] { $pieces } × { $length } de cordon
     }
 rig-cut-note = { $name ->
-        [none] Dormants compris
-       *[other] { $name } ; dormants compris
+        [none] Bouts compris
+       *[other] { $name } ; bouts compris
     }
 
 # $hole: the hole of bottom pin 1, or 0 on a tube without rings.

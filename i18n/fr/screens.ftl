@@ -4,7 +4,9 @@ app-title = Marlinspeak
 
 ## The start screen
 
-start-heading = Quel nœud allez-vous faire ?
+start-heading = Que voulez-vous couvrir ?
+start-course = C : premiers nœuds, pour apprendre
+start-by-numbers = Ou nommez le nœud par ses nombres
 start-leads = Brins
 start-bights = Ganses
 start-passes = Passes
@@ -13,37 +15,38 @@ start-weave-hint = 1 : enjamber un, glisser sous un ; 2 : par deux ; ou un c
 start-hand = Avancer
 start-hand-right = à droite
 start-hand-left = à gauche
-start-side = Suivre
-start-side-right = à droite
-start-side-left = à gauche
+start-side = Les passes suivantes
+start-side-bottom = côté base
+start-side-top = côté tête
 start-begin = Commencer ce nœud
 start-waiting = Nœuds en cours
 
 # What the knot in the form comes to.
-# Exemple : 5 brins, 6 ganses : un circuit, 24 croisements, picots de tête décalés.
+# Exemple : 5 brins, 7 ganses, un circuit. Chaque picot de tête est un demi-pas à droite du picot de
+# base de même numéro.
 # $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
 # turns of the tube on each leg.
-start-facts = { $leads } brins, { $bights } ganses : { $strands ->
+start-facts = { $leads } brins, { $bights } ganses, { $strands ->
         [one] un circuit
        *[other] { $strands } circuits
-    }, { $crossings ->
-        [one] 1 croisement
-       *[other] { $crossings } croisements
-    }, { $staggered ->
-        [yes] picots de tête décalés, à mi-chemin entre ceux de base
-       *[no] chaque picot de tête à l’aplomb d’un picot de base
+    }. { $staggered ->
+        [yes] Chaque picot de tête est un demi-pas à { $hand ->
+            [left] gauche
+           *[right] droite
+        } du picot de base de même numéro.
+       *[no] Chaque picot de tête est à l’aplomb du picot de base de même numéro.
     }{ $turns ->
         [0] { "" }
-        [one] , chaque trajet fait plus d’un tour du tube
-       *[other] , chaque trajet fait plus de { $turns } tours du tube
-    }.{ $uneven ->
-        [yes] { " " }Ce tressage n’est pas régulier le long des bords.
+        [one] { " " }Chaque trajet fait une fois le tour du tube et davantage.
+       *[other] { " " }Chaque trajet fait { $turns } fois le tour du tube et davantage.
+    }{ $uneven ->
+        [yes] { " " }Avec ce tressage, le motif se rompt aux bords.
        *[no] { "" }
     }
 
 # A tie in the list. $usual: no when the weave is another than over one, under one.
-# Exemple : 5 brins, 6 ganses, 2 passes
-# Exemple : 5 brins, 6 ganses, tressage 2, vers la gauche
+# Exemple : 5 brins, 7 ganses, 2 passes
+# Exemple : 5 brins, 7 ganses, tressage 2, vers la gauche
 start-tie = { $leads } brins, { $bights } ganses{ $passes ->
         [one] { "" }
        *[other] , { $passes } passes
@@ -113,12 +116,16 @@ detail-say = { $detail ->
        *[plain] Normal.
     }
 # $most: crossings told at once at the most; $whole: yes when legs are told whole.
-at-once-say = { $whole ->
-        [yes] Trajets entiers.
-       *[no] Au plus { $most ->
-            [one] 1 croisement
-           *[other] { $most } croisements
-        } à la fois.
+at-once-say = { $fair ->
+        [leg] Trajet par trajet.
+        [round] Une reprise entière à la fois.
+       *[no] { $whole ->
+            [yes] Trajets entiers.
+           *[no] Au plus { $most ->
+                [one] 1 croisement
+               *[other] { $most } croisements
+            } à la fois.
+        }
     }
 
 ## What the app has to report

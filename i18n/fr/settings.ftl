@@ -209,8 +209,8 @@ start-field-say = { $field ->
            *[right] Avancer à droite. La barre d’espace change de côté ; tabulation avance.
         }
         [side] { $choice ->
-            [left] Suivre à gauche. La barre d’espace change de côté ; tabulation avance.
-           *[right] Suivre à droite. La barre d’espace change de côté ; tabulation avance.
+            [top] Suivre côté tête du premier cordon. La barre d’espace change de côté ; tabulation avance.
+           *[bottom] Suivre côté base du premier cordon. La barre d’espace change de côté ; tabulation avance.
         }
        *[begin] Commencer ce nœud : appuyez sur la barre d’espace. Échap quitte le formulaire.
     }

@@ -30,9 +30,9 @@ card-work = { $hand ->
        *[right] Avancez vers la droite autour du tube ; les picots sont numérotés dans ce sens.
     } { $passes ->
         [one] { "" }
-       *[other] { $side ->
-            [left] Les passes suivantes restent à gauche du cordon en place
-           *[right] Les passes suivantes restent à droite du cordon en place
+       *[other] { $inside ->
+            [bottom] Les passes suivantes restent côté tête du premier cordon
+           *[top] Les passes suivantes restent côté base du premier cordon
         }, { $inside ->
             [bottom] en dedans de ses ganses à la base, en dehors à la tête.
            *[top] en dedans de ses ganses à la tête, en dehors à la base.

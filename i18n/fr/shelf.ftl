@@ -35,7 +35,7 @@ shelf-say = L’étagère. { $ties ->
     }
 
 # Spoken when a tie gets the focus.
-# Exemple : 1 sur 3. Barre franche. 5 brins, 6 ganses, doublé. Première passe, 58 pour cent, dernière
+# Exemple : 1 sur 3. Barre franche. 5 brins, 7 ganses, doublé. Première passe, 58 pour cent, dernière
 # fois hier.
 # $name: what its tyer calls it, or none. $named: yes or no. $phase: kit, rig, lead,
 # follow, check, lift, fair or finish. $state: waiting, finished or away. $note: what its tyer wrote; $noted: yes

@@ -17,9 +17,9 @@
 #                     vowel that melts into the word before it; "pied" is also a foot of length and
 #                     its "pié" is near "tê"; the verb says the way a second time: montez, descendez.
 #                     (unsure: a mast has "pied" and "tête")
-#   below / above     côté base / côté tête, for "au-dessous" and "au-dessus"
+#   lane              côté base / côté tête, where a follower lies
 #   inside / outside  en dedans / en dehors, for "intérieur" and "extérieur", which end alike
-#   lead, bight       brin, ganse ("bonnet turc à 5 brins et 6 ganses"; unsure: "boucle" is said too)
+#   lead, bight       brin, ganse ("bonnet turc à 5 brins et 7 ganses"; unsure: "boucle" is said too)
 #   cord              cordon, whatever lies there or is in the hand, so that "brin" stays the lead.
 #                     "Corde" is not said aboard, "bout" is also an end.
 #   strand            circuit (no word of the trade is known; "toron" is a strand of a rope)
@@ -63,11 +63,23 @@ begin-say = { $strands ->
     } { $named ->
         [yes] Prenez le cordon « { $cord } ».
        *[no] { "" }
-    } Laissez { $tail } de dormant au picot de base { $pin }. Fixez-le avec du ruban adhésif. Le cordon avancera vers la { $hand ->
-        [left] gauche
-       *[right] droite
-    } autour du tube, et les picots sont numérotés dans ce sens. { $uneven ->
-        [yes] Dans ce tressage, les croisements n’alternent pas régulièrement le long des bords. C’est le tressage qui est ainsi ; ce n’est pas une faute de votre part.
+    } { $strand ->
+        [1] Tenez le tube debout, la bague de base en bas, et regardez-le de face.
+       *[other] { "" }
+    } Laissez pendre { $tail } de dormant au picot de base { $pin }, et fixez-le avec du ruban. { $strand ->
+        [1] { $hand ->
+            [left] Vous avancez vers la gauche autour du tube, et les picots sont numérotés dans ce sens.
+           *[right] Vous avancez vers la droite autour du tube, et les picots sont numérotés dans ce sens.
+        } { $staggered ->
+            [yes] { $hand ->
+                [left] Le picot de tête 1 est un demi-pas à gauche du picot de base 1.
+               *[right] Le picot de tête 1 est un demi-pas à droite du picot de base 1.
+            }
+           *[no] Le picot de tête 1 est à l’aplomb du picot de base 1.
+        }
+       *[other] { "" }
+    } { $uneven ->
+        [yes] Avec ce tressage, le motif se rompt aux bords.
        *[no] { "" }
     }
 
@@ -77,34 +89,43 @@ begin-say-brief = { $strands ->
     } { $named ->
         [yes] Cordon « { $cord } ».
        *[no] { "" }
-    } { $tail } de dormant au picot de base { $pin }. Avancez vers la { $hand ->
-        [left] gauche
-       *[right] droite
-    }. { $uneven ->
-        [yes] Tressage irrégulier le long des bords.
+    } Tube debout. { $tail } de dormant au picot de base { $pin }. { $hand ->
+        [left] Avancez vers la gauche ;
+       *[right] Avancez vers la droite ;
+    } { $staggered ->
+        [yes] les picots de tête un demi-pas plus loin.
+       *[no] les picots de tête à l’aplomb.
+    } { $uneven ->
+        [yes] Avec ce tressage, le motif se rompt aux bords.
        *[no] { "" }
     }
 
 begin-say-teach = { $strands ->
         [one] { "" }
        *[other] Circuit { $strand } sur { $strands }. { $strand ->
-            [1] Un circuit est un chemin fermé du cordon ; ce nœud en a plusieurs, parce que ses nombres de brins et de ganses ont un diviseur commun.
+            [1] Un circuit est un parcours fermé du cordon ; ce nœud en a plusieurs, car ses brins et ses ganses ont un diviseur commun.
            *[other] { "" }
         }
     } { $named ->
         [yes] Prenez le cordon « { $cord } ».
        *[no] { "" }
-    } Laissez { $tail } de dormant au picot de base { $pin }, et fixez-le avec du ruban adhésif. Le dormant est l’extrémité qui reste en arrière ; celle que vous tenez est le courant. Le cordon avancera vers la { $hand ->
-        [left] gauche
-       *[right] droite
-    } autour du tube, de picot en picot, et les picots sont numérotés dans ce sens. { $strand ->
-        [1] { $staggered ->
-            [yes] Chaque picot de tête est à mi-chemin entre deux picots de base. On dit qu’ils sont décalés : avec un nombre impair de brins, chaque trajet arrive un demi-pas plus loin, et sur des picots à l’aplomb le nœud viendrait de travers.
-           *[no] Chaque picot de tête est à l’aplomb d’un picot de base, comme il le faut pour un nombre pair de brins.
+    } { $strand ->
+        [1] Tenez le tube debout, la bague de base en bas, et regardez-le de face.
+       *[other] { "" }
+    } Laissez pendre { $tail } de dormant au picot de base { $pin }, et fixez-le avec du ruban. Le dormant reste ; l’autre bout, dans votre main, est celui qui travaille. { $strand ->
+        [1] { $hand ->
+            [left] Vous avancez vers la gauche autour du tube, et les picots sont numérotés dans ce sens.
+           *[right] Vous avancez vers la droite autour du tube, et les picots sont numérotés dans ce sens.
+        } { $staggered ->
+            [yes] { $hand ->
+                [left] Le picot de tête 1 est un demi-pas à gauche du picot de base 1.
+               *[right] Le picot de tête 1 est un demi-pas à droite du picot de base 1.
+            }
+           *[no] Le picot de tête 1 est à l’aplomb du picot de base 1.
         }
        *[other] { "" }
     } { $uneven ->
-        [yes] Dans ce tressage, les croisements n’alternent pas régulièrement le long des bords. C’est le tressage qui est ainsi ; ce n’est pas une faute de votre part.
+        [yes] Avec ce tressage, le motif se rompt aux bords.
        *[no] { "" }
     }
 
@@ -116,10 +137,10 @@ begin-show-note = { $named ->
         [yes] Cordon « { $cord } ».
        *[no] { "" }
     } { $hand ->
-        [left] Fixez-le au ruban. Avancez vers la gauche ; les picots sont numérotés vers la gauche.
-       *[right] Fixez-le au ruban. Avancez vers la droite.
+        [left] Tube debout, dormant fixé au ruban. Avancez vers la gauche.
+       *[right] Tube debout, dormant fixé au ruban. Avancez vers la droite.
     } { $uneven ->
-        [yes] Ce tressage est irrégulier le long des bords.
+        [yes] Avec ce tressage, le motif se rompt aux bords.
        *[no] { "" }
     }
 
@@ -155,12 +176,12 @@ follow-say = { $pass ->
                *[no] Reprenez le cordon de ce circuit. Partez
             }
         }
-    } du picot de base { $pin }, le long du cordon en place, et restez toujours côté { $lane ->
-        [above] tête
-       *[below] base
-    } de ce cordon, sans jamais le croiser. Enjambez et glissez dessous exactement comme lui. { $inside ->
-        [bottom] Autour des picots de base, tournez en dedans de ses ganses ; autour des picots de tête, tournez en dehors.
-       *[top] Autour des picots de tête, tournez en dedans de ses ganses ; autour des picots de base, tournez en dehors.
+    } du picot de base { $pin }, le long du premier cordon, et restez toujours côté { $lane ->
+        [top] tête
+       *[bottom] base
+    } de ce cordon, sans jamais le croiser. Enjambez là où il enjambe, glissez dessous là où il glisse dessous. { $inside ->
+        [bottom] Aux picots de base, tournez en dedans de ses boucles ; aux picots de tête, en dehors.
+       *[top] Aux picots de tête, tournez en dedans de ses boucles ; aux picots de base, en dehors.
     }
 
 follow-say-brief = { $pass ->
@@ -182,8 +203,8 @@ follow-say-brief = { $pass ->
         }
        *[no] { "" }
     } Depuis le picot de base { $pin }, suivez côté { $lane ->
-        [above] tête.
-       *[below] base.
+        [top] tête.
+       *[bottom] base.
     } { $inside ->
         [bottom] À la base, en dedans ; à la tête, en dehors.
        *[top] À la tête, en dedans ; à la base, en dehors.
@@ -203,7 +224,7 @@ follow-say-teach = { $pass ->
        *[other] Circuit { $strand } sur { $strands }.
     } { $pass ->
         [2] { $strand ->
-            [1] Une passe est un parcours du cordon dans tout le dessin ; à partir d’ici, le cordon suit celui qui est en place.
+            [1] Une passe est un parcours du cordon dans tout le dessin ; à partir d’ici, le cordon suit le premier.
            *[other] { "" }
         }
        *[other] { "" }
@@ -219,30 +240,24 @@ follow-say-teach = { $pass ->
             }
         }
        *[no] { $strands ->
-            [one] Le même cordon continue : il est revenu à son premier picot et recommence simplement son parcours. Partez
+            [one] Le même cordon continue. Partez
            *[other] { $named ->
-                [yes] Reprenez le cordon « { $cord } » : il est revenu à son premier picot et recommence simplement son parcours. Partez
-               *[no] Reprenez le cordon de ce circuit : il est revenu à son premier picot et recommence simplement son parcours. Partez
+                [yes] Reprenez le cordon « { $cord } ». Partez
+               *[no] Reprenez le cordon de ce circuit. Partez
             }
         }
-    } du picot de base { $pin }, le long du cordon en place, et restez toujours { $lane ->
-        [above] côté tête de ce cordon, c’est-à-dire entre lui et le bord de tête.
-       *[below] côté base de ce cordon, c’est-à-dire entre lui et le bord de base.
-    } Le cordon ne croise jamais celui qu’il suit ; il enjambe et glisse dessous exactement comme lui. { $pass ->
-        [2] { $strand ->
-            [1] Une ganse est la boucle autour d’un picot.
-           *[other] { "" }
-        }
-       *[other] { "" }
-    } { $inside ->
-        [bottom] Autour des picots de base, tournez en dedans de la ganse en place, c’est-à-dire entre elle et le milieu du nœud ; autour des picots de tête, tournez en dehors, au-delà de la ganse.
-       *[top] Autour des picots de tête, tournez en dedans de la ganse en place, c’est-à-dire entre elle et le milieu du nœud ; autour des picots de base, tournez en dehors, au-delà de la ganse.
+    } du picot de base { $pin }, le long du premier cordon, et restez toujours côté { $lane ->
+        [top] tête
+       *[bottom] base
+    } de ce cordon, sans jamais le croiser. Enjambez là où il enjambe, glissez dessous là où il glisse dessous. { $inside ->
+        [bottom] Aux picots de base, tournez en dedans de sa boucle, vers le milieu du nœud ; aux picots de tête, en dehors.
+       *[top] Aux picots de tête, tournez en dedans de sa boucle, vers le milieu du nœud ; aux picots de base, en dehors.
     }
 
 # Exemple : Suivez le cordon, côté base
 follow-show = { $lane ->
-        [above] Suivez le cordon, côté tête
-       *[below] Suivez le cordon, côté base
+        [top] Suivez le cordon, côté tête
+       *[bottom] Suivez le cordon, côté base
     }
 
 # Exemple : De base 1. À la tête, en dedans ; à la base, en dehors.
@@ -266,28 +281,19 @@ follow-show-note = { $added ->
 # $turns: whole turns of the tube on the leg.
 lay-say-way = { $pass ->
         [1] { $strands ->
-            [one] Trajet { $leg } sur { $legs }
+            [one] Trajet { $leg }
            *[other] Circuit { $strand }{ $named ->
                 [yes] , « { $cord } »
                *[no] { "" }
-            }, trajet { $leg } sur { $legs }
+            }, trajet { $leg }
         }
-       *[other] { $pass ->
-            [2] Deuxième passe
-            [3] Troisième passe
-            [4] Quatrième passe
-            [5] Cinquième passe
-            [6] Sixième passe
-            [7] Septième passe
-            [8] Huitième passe
-           *[9] Neuvième passe
-        }{ $strands ->
+       *[other] Passe { $pass }{ $strands ->
             [one] { "" }
            *[other] , circuit { $strand }
         }{ $named ->
             [yes] , « { $cord } »
            *[no] { "" }
-        }, trajet { $leg } sur { $legs }
+        }, trajet { $leg }
     }{ $parts ->
         [one] .
        *[other] , partie { $part } sur { $parts }.
@@ -299,14 +305,14 @@ lay-say-way = { $pass ->
        *[right] droite
     }{ $turns ->
         [0] { "" }
-        [one] , faites un tour complet du tube et continuez
-       *[other] , faites { $turns } tours complets du tube et continuez
+        [one] , avec un tour complet du tube,
+       *[other] , avec { $turns } tours complets du tube,
     } jusqu’au { $heading ->
         [falling] picot de base { $to }
        *[rising] picot de tête { $to }
     }{ $lane ->
-        [below] , en restant côté base du cordon en place.
-        [above] , en restant côté tête du cordon en place.
+        [bottom] , côté base du premier cordon.
+        [top] , côté tête du premier cordon.
        *[none] .
     }
 
@@ -315,16 +321,16 @@ lay-say-way = { $pass ->
 # Exemple : Passe 2, circuit 2, côté base. Picot de tête 2, descendez au picot de base 5.
 lay-say-way-brief = { $pass ->
         [1] { $strands ->
-            [one] { "" }
-           *[other] Circuit { $strand }.
+            [one] Trajet { $leg }
+           *[other] Circuit { $strand }, trajet { $leg }
         }
        *[other] Passe { $pass }{ $strands ->
             [one] { "" }
            *[other] , circuit { $strand }
-        }, { $lane ->
-            [above] côté tête.
-           *[below] côté base.
-        }
+        }, trajet { $leg }
+    }{ $parts ->
+        [one] .
+       *[other] , partie { $part } sur { $parts }.
     } { $heading ->
         [falling] Picot de tête { $from }, descendez au picot de base { $to }
        *[rising] Picot de base { $from }, montez au picot de tête { $to }
@@ -332,59 +338,47 @@ lay-say-way-brief = { $pass ->
         [0] { "" }
         [one] , un tour complet
        *[other] , { $turns } tours complets
-    }{ $parts ->
-        [one] .
-       *[other] , partie { $part } sur { $parts }.
-    }
+    }.
 
 # Exemple : Circuit 2, trajet 4 sur 12. Le cordon est au picot de base 4. Menez-le en montant vers la
 # droite en direction du picot de tête 6.
 lay-say-way-teach = { $pass ->
         [1] { $strands ->
-            [one] Trajet { $leg } sur { $legs }
+            [one] Trajet { $leg }
            *[other] Circuit { $strand }{ $named ->
                 [yes] , « { $cord } »
                *[no] { "" }
-            }, trajet { $leg } sur { $legs }
+            }, trajet { $leg }
         }
-       *[other] { $pass ->
-            [2] Deuxième passe
-            [3] Troisième passe
-            [4] Quatrième passe
-            [5] Cinquième passe
-            [6] Sixième passe
-            [7] Septième passe
-            [8] Huitième passe
-           *[9] Neuvième passe
-        }{ $strands ->
+       *[other] Passe { $pass }{ $strands ->
             [one] { "" }
            *[other] , circuit { $strand }
         }{ $named ->
             [yes] , « { $cord } »
            *[no] { "" }
-        }, trajet { $leg } sur { $legs }
+        }, trajet { $leg }
     }{ $parts ->
         [one] .
        *[other] , partie { $part } sur { $parts }.
     } { $first ->
-        [yes] Un trajet est le cordon qui va d’un picot d’un bord à un picot de l’autre.
+        [yes] Un trajet est le cordon d’un picot d’un bord à un picot de l’autre.
        *[no] { "" }
-    } Le cordon est { $heading ->
-        [falling] au picot de tête { $from }. Menez-le en descendant
-       *[rising] au picot de base { $from }. Menez-le en montant
+    } { $heading ->
+        [falling] Du picot de tête { $from }, descendez
+       *[rising] Du picot de base { $from }, montez
     } vers la { $hand ->
         [left] gauche
        *[right] droite
     }{ $turns ->
         [0] { "" }
-        [one] , faites un tour complet du tube et continuez
-       *[other] , faites { $turns } tours complets du tube et continuez
-    } en direction du { $heading ->
+        [one] , avec un tour complet du tube,
+       *[other] , avec { $turns } tours complets du tube,
+    } jusqu’au { $heading ->
         [falling] picot de base { $to }
        *[rising] picot de tête { $to }
     }{ $lane ->
-        [below] , tout contre le cordon en place, côté base.
-        [above] , tout contre le cordon en place, côté tête.
+        [bottom] , côté base du premier cordon.
+        [top] , côté tête du premier cordon.
        *[none] .
     }
 
@@ -396,28 +390,19 @@ lay-say-way-teach = { $pass ->
 # pin it has just passed, $rim: bottom or top. $made: whole turns made on this leg so far.
 lay-say-way-on = { $pass ->
         [1] { $strands ->
-            [one] Trajet { $leg } sur { $legs }
+            [one] Trajet { $leg }
            *[other] Circuit { $strand }{ $named ->
                 [yes] , « { $cord } »
                *[no] { "" }
-            }, trajet { $leg } sur { $legs }
+            }, trajet { $leg }
         }
-       *[other] { $pass ->
-            [2] Deuxième passe
-            [3] Troisième passe
-            [4] Quatrième passe
-            [5] Cinquième passe
-            [6] Sixième passe
-            [7] Septième passe
-            [8] Huitième passe
-           *[9] Neuvième passe
-        }{ $strands ->
+       *[other] Passe { $pass }{ $strands ->
             [one] { "" }
            *[other] , circuit { $strand }
         }{ $named ->
             [yes] , « { $cord } »
            *[no] { "" }
-        }, trajet { $leg } sur { $legs }
+        }, trajet { $leg }
     }, partie { $part } sur { $parts }, { $heading ->
         [falling] en descendant du picot de tête { $from } au picot de base { $to }
        *[rising] en montant du picot de base { $from } au picot de tête { $to }
@@ -446,28 +431,28 @@ lay-say-way-on = { $pass ->
         [left] gauche
        *[right] droite
     }{ $lane ->
-        [below] , en restant côté base du cordon en place.
-        [above] , en restant côté tête du cordon en place.
+        [bottom] , côté base du premier cordon.
+        [top] , côté tête du premier cordon.
        *[none] .
     }
 
 # Exemple : Picot de base 2, montez au picot de tête 4, partie 2 sur 5, après le picot de base 3.
 lay-say-way-on-brief = { $pass ->
         [1] { $strands ->
-            [one] { "" }
-           *[other] Circuit { $strand }.
+            [one] Trajet { $leg }
+           *[other] Circuit { $strand }, trajet { $leg }
         }
        *[other] Passe { $pass }{ $strands ->
             [one] { "" }
            *[other] , circuit { $strand }
-        }, { $lane ->
-            [above] côté tête.
-           *[below] côté base.
-        }
+        }, trajet { $leg }
+    }{ $parts ->
+        [one] .
+       *[other] , partie { $part } sur { $parts }.
     } { $heading ->
         [falling] Picot de tête { $from }, descendez au picot de base { $to }
        *[rising] Picot de base { $from }, montez au picot de tête { $to }
-    }, partie { $part } sur { $parts }, après { $rim ->
+    }, après { $rim ->
         [top] le picot de tête { $past }
        *[bottom] le picot de base { $past }
     }.
@@ -475,32 +460,23 @@ lay-say-way-on-brief = { $pass ->
 # The same, for who learns.
 lay-say-way-on-teach = { $pass ->
         [1] { $strands ->
-            [one] Trajet { $leg } sur { $legs }
+            [one] Trajet { $leg }
            *[other] Circuit { $strand }{ $named ->
                 [yes] , « { $cord } »
                *[no] { "" }
-            }, trajet { $leg } sur { $legs }
+            }, trajet { $leg }
         }
-       *[other] { $pass ->
-            [2] Deuxième passe
-            [3] Troisième passe
-            [4] Quatrième passe
-            [5] Cinquième passe
-            [6] Sixième passe
-            [7] Septième passe
-            [8] Huitième passe
-           *[9] Neuvième passe
-        }{ $strands ->
+       *[other] Passe { $pass }{ $strands ->
             [one] { "" }
            *[other] , circuit { $strand }
         }{ $named ->
             [yes] , « { $cord } »
            *[no] { "" }
-        }, trajet { $leg } sur { $legs }
+        }, trajet { $leg }
     }, partie { $part } sur { $parts }, { $heading ->
         [falling] en descendant du picot de tête { $from } au picot de base { $to }
        *[rising] en montant du picot de base { $from } au picot de tête { $to }
-    }. Un long trajet se pose par parties, chacune assez courte pour tenir en mémoire. Le cordon est { $share ->
+    }. Le cordon est { $share ->
         [little] au début
         [quarter] à peu près au quart
         [third] à peu près au tiers
@@ -525,8 +501,8 @@ lay-say-way-on-teach = { $pass ->
         [left] gauche
        *[right] droite
     }{ $lane ->
-        [below] , en restant côté base du cordon en place.
-        [above] , en restant côté tête du cordon en place.
+        [bottom] , côté base du premier cordon.
+        [top] , côté tête du premier cordon.
        *[none] .
     }
 
@@ -534,33 +510,45 @@ lay-say-way-on-teach = { $pass ->
 # Exemple : En route : enjambez 1 cordon, puis glissez sous 2 cordons.
 # $place: only, first, next or last of the step. $over: yes or no. $cords: cords lying there.
 lay-say-crossing = { $place ->
-        [only] En route : { $over ->
-            [yes] enjambez
-           *[no] glissez sous
-        } { $cords ->
-            [one] 1 cordon
-           *[other] { $cords } cordons
+        [only] { $over ->
+            [yes] Enjambez { $cords ->
+                [one] 1 cordon
+               *[other] { $cords } cordons
+            }
+           *[no] Glissez sous { $cords ->
+                [one] 1 cordon
+               *[other] { $cords } cordons
+            }
         }.
-        [first] En route : { $over ->
-            [yes] enjambez
-           *[no] glissez sous
-        } { $cords ->
-            [one] 1 cordon
-           *[other] { $cords } cordons
+        [first] { $over ->
+            [yes] Enjambez { $cords ->
+                [one] 1 cordon
+               *[other] { $cords } cordons
+            }
+           *[no] Glissez sous { $cords ->
+                [one] 1 cordon
+               *[other] { $cords } cordons
+            }
         },
-        [last] puis { $over ->
-            [yes] enjambez
-           *[no] glissez sous
-        } { $cords ->
-            [one] 1 cordon
-           *[other] { $cords } cordons
+        [last] { $over ->
+            [yes] enjambez-en { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
+           *[no] glissez sous { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
         }.
-       *[next] puis { $over ->
-            [yes] enjambez
-           *[no] glissez sous
-        } { $cords ->
-            [one] 1 cordon
-           *[other] { $cords } cordons
+       *[next] { $over ->
+            [yes] enjambez-en { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
+           *[no] glissez sous { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
         },
     }
 
@@ -591,37 +579,52 @@ lay-say-crossing-brief = { $place ->
 # deux.
 # $of-from, $of-to: the pins of the leg that is met; it goes the other way.
 lay-say-crossing-teach = { $place ->
-        [only] Vous rencontrez
-        [first] Vous rencontrez d’abord
-        [last] Enfin
-       *[next] Puis
-    } { $cords ->
-        [one] le cordon qui { $heading ->
-            [falling] monte du picot de base { $of-from } au picot de tête { $of-to }
-           *[rising] descend du picot de tête { $of-from } au picot de base { $of-to }
-        } : { $over ->
-            [yes] enjambez-le.
-           *[no] glissez dessous.
-        }
-       *[other] les { $cords } cordons qui { $heading ->
-            [falling] montent du picot de base { $of-from } au picot de tête { $of-to }
-           *[rising] descendent du picot de tête { $of-from } au picot de base { $of-to }
-        } : { $over ->
-            [yes] enjambez { $cords ->
-                [2] les deux.
-               *[other] les { $cords } ensemble.
+        [only] { $over ->
+            [yes] Enjambez { $cords ->
+                [one] 1 cordon
+               *[other] { $cords } cordons
+            }
+           *[no] Glissez sous { $cords ->
+                [one] 1 cordon
+               *[other] { $cords } cordons
+            }
+        }.
+        [first] { $over ->
+            [yes] Enjambez { $cords ->
+                [one] 1 cordon
+               *[other] { $cords } cordons
+            }
+           *[no] Glissez sous { $cords ->
+                [one] 1 cordon
+               *[other] { $cords } cordons
+            }
+        },
+        [last] { $over ->
+            [yes] enjambez-en { $cords ->
+                [one] 1
+               *[other] { $cords }
             }
            *[no] glissez sous { $cords ->
-                [2] les deux.
-               *[other] les { $cords } ensemble.
+                [one] 1
+               *[other] { $cords }
             }
-        }
+        }.
+       *[next] { $over ->
+            [yes] enjambez-en { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
+           *[no] glissez sous { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
+        },
     }
 
 # A leg that meets no cord.
-lay-say-clear = Le cordon ne croise rien.
+lay-say-clear = Il n’y a encore rien à croiser.
 lay-say-clear-brief = Rien à croiser.
-lay-say-clear-teach = Aucun cordon n’est encore sur son chemin : il n’y a rien à croiser.
+lay-say-clear-teach = Il n’y a encore rien à croiser.
 
 # How a lay step ends. $landing: on-the-way, round, inside or outside; at the pin where the pass
 # began home-and-on, home-to-wait (other strands come first) or home-to-end (the cord ends).
@@ -630,19 +633,19 @@ lay-say-clear-teach = Aucun cordon n’est encore sur son chemin : il n’y a r
 lay-say-landing = { $landing ->
         [on-the-way] Tenez-le là.
         [inside] { $heading ->
-            [falling] Au picot de base { $to }, tournez en dedans de la ganse en place.
-           *[rising] Au picot de tête { $to }, tournez en dedans de la ganse en place.
+            [falling] Tournez en dedans de la boucle au picot de base { $to }.
+           *[rising] Tournez en dedans de la boucle au picot de tête { $to }.
         }
         [outside] { $heading ->
-            [falling] Au picot de base { $to }, tournez en dehors de la ganse en place.
-           *[rising] Au picot de tête { $to }, tournez en dehors de la ganse en place.
+            [falling] Tournez en dehors de la boucle au picot de base { $to }.
+           *[rising] Tournez en dehors de la boucle au picot de tête { $to }.
         }
-        [home-and-on] Au picot de base { $to }, le cordon est revenu à son départ ; il continue autour du picot.
-        [home-to-wait] Au picot de base { $to }, le cordon est revenu à son départ. Fixez-le là avec du ruban, en attendant sa prochaine passe.
-        [home-to-end] Au picot de base { $to }, le cordon est revenu à son départ. Laissez pendre là son extrémité.
+        [home-and-on] Retour au départ : enjambez le dormant qui pend et continuez autour du picot de base { $to }.
+        [home-to-wait] Retour au départ : fixez le cordon au picot de base { $to }, en attendant sa prochaine passe.
+        [home-to-end] Retour au départ : laissez pendre le bout au picot de base { $to }.
        *[round] { $heading ->
-            [falling] Contournez le picot de base { $to }.
-           *[rising] Contournez le picot de tête { $to }.
+            [falling] Puis contournez le picot de base { $to }.
+           *[rising] Puis contournez le picot de tête { $to }.
         }
     }
 
@@ -651,28 +654,28 @@ lay-say-landing-brief = { $landing ->
         [on-the-way] { "" }
         [inside] En dedans.
         [outside] En dehors.
-        [home-and-on] Revenu, il continue.
-        [home-to-wait] Revenu, il attend.
-        [home-to-end] Revenu, il s’arrête.
+        [home-and-on] Retour au départ : continuez, en enjambant le dormant.
+        [home-to-wait] Retour au départ : fixez-le.
+        [home-to-end] Retour au départ : arrêtez là.
        *[round] { "" }
     }
 
 lay-say-landing-teach = { $landing ->
-        [on-the-way] Tenez-le là du bout du doigt.
+        [on-the-way] Tenez-le là.
         [inside] { $heading ->
-            [falling] Au picot de base { $to }, tournez en dedans de la ganse en place, entre elle et le milieu du nœud, et gardez le cordon bien ajusté.
-           *[rising] Au picot de tête { $to }, tournez en dedans de la ganse en place, entre elle et le milieu du nœud, et gardez le cordon bien ajusté.
+            [falling] Tournez en dedans de la boucle au picot de base { $to }.
+           *[rising] Tournez en dedans de la boucle au picot de tête { $to }.
         }
         [outside] { $heading ->
-            [falling] Au picot de base { $to }, tournez en dehors de la ganse en place, au-delà d’elle, et gardez le cordon bien ajusté.
-           *[rising] Au picot de tête { $to }, tournez en dehors de la ganse en place, au-delà d’elle, et gardez le cordon bien ajusté.
+            [falling] Tournez en dehors de la boucle au picot de base { $to }.
+           *[rising] Tournez en dehors de la boucle au picot de tête { $to }.
         }
-        [home-and-on] Au picot de base { $to }, le cordon est revenu à son départ ; il continue autour du picot.
-        [home-to-wait] Au picot de base { $to }, le cordon est revenu à son départ. Fixez-le là avec du ruban, en attendant sa prochaine passe.
-        [home-to-end] Au picot de base { $to }, le cordon est revenu à son départ. Laissez pendre là son extrémité.
+        [home-and-on] Retour au départ : enjambez le dormant qui pend et continuez autour du picot de base { $to }.
+        [home-to-wait] Retour au départ : fixez le cordon au picot de base { $to }, en attendant sa prochaine passe.
+        [home-to-end] Retour au départ : laissez pendre le bout au picot de base { $to }.
        *[round] { $heading ->
-            [falling] Faites-lui contourner le picot de base { $to }, et gardez-le bien ajusté.
-           *[rising] Faites-lui contourner le picot de tête { $to }, et gardez-le bien ajusté.
+            [falling] Puis contournez par l’extérieur le picot de base { $to }, au plus près.
+           *[rising] Puis contournez par l’extérieur le picot de tête { $to }, au plus près.
         }
     }
 
@@ -709,7 +712,7 @@ lay-show-crossing = { $over ->
        *[no] sous { $cords }
     }
 
-lay-show-clear = ne croise rien
+lay-show-clear = encore rien à croiser
 
 # What else the screen says of a lay step.
 # Exemple : Au milieu de la montée, juste après base 3
@@ -742,16 +745,16 @@ lay-show-note = { $landing ->
            *[other] { $turns } tours du tube en tout. Tenez-le là
         }
         [inside] { $heading ->
-            [falling] En dedans de la ganse à base { $to }
-           *[rising] En dedans de la ganse à tête { $to }
+            [falling] En dedans de la boucle,  base { $to }
+           *[rising] En dedans de la boucle,  tête { $to }
         }
         [outside] { $heading ->
-            [falling] En dehors de la ganse à base { $to }
-           *[rising] En dehors de la ganse à tête { $to }
+            [falling] En dehors de la boucle,  base { $to }
+           *[rising] En dehors de la boucle,  tête { $to }
         }
-        [home-and-on] Revenu à son départ, il continue autour de base { $to }
-        [home-to-wait] Revenu à son départ : fixez-le au ruban à base { $to }
-        [home-to-end] Revenu à son départ : laissez l’extrémité à base { $to }
+        [home-and-on] Retour au départ : enjambez le dormant, continuez autour de base { $to }
+        [home-to-wait] Retour au départ : fixez-le à base { $to }
+        [home-to-end] Retour au départ : laissez pendre le bout à base { $to }
        *[round] { $heading ->
             [falling] Contournez base { $to }
            *[rising] Contournez tête { $to }
@@ -765,13 +768,16 @@ lay-show-note = { $landing ->
 # finish; rounds in fair.
 phase-show = { $phase ->
         [lift] Dégager, { $item } sur { $items }
-        [fair] Égaliser, reprise { $item } sur { $items }{ $passes ->
-            [one] { "" }
-           *[other] , passe { $pass }
-        }{ $strands ->
-            [one] { "" }
-           *[other] , circuit { $strand }
-        }, trajet { $leg } sur { $legs }
+        [fair] Égaliser, reprise { $item } sur { $items }{ $whole ->
+            [yes] { "" }
+           *[no] { $passes ->
+                [one] { "" }
+               *[other] , passe { $pass }
+            }{ $strands ->
+                [one] { "" }
+               *[other] , circuit { $strand }
+            }, trajet { $leg } sur { $legs }
+        }
         [finish] Finir, { $item } sur { $items }
        *[other] { $pass ->
             [1] Première passe

@@ -1,4 +1,4 @@
-//! The hex key for a pin: pins are set screws, and each thread has one size of key.
+//! The hex key for pins that are set screws: each thread has one size of key.
 
 use strum::IntoStaticStr;
 
@@ -27,7 +27,7 @@ pub struct Thread {
 /// A hex key.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct HexKey {
-    /// Its size as it is sold: `5/64` or `2`.
+    /// Its size as it is sold: `2` or `5/64`.
     pub size: &'static str,
     /// Whether the size is in inches or millimetres.
     pub system: System,
@@ -89,7 +89,7 @@ impl Thread {
         &THREADS
     }
 
-    /// Reads a thread as it stands on the packet: `#8`, `8-32`, `1/4-20`, `M4`, `M4x0.7`.
+    /// Reads a thread as it stands on the packet: `M4`, `M4x0.7`, `#8`, `8-32`, `1/4-20`.
     /// The pitch makes no difference to the key.
     ///
     /// # Errors
@@ -112,7 +112,7 @@ impl Thread {
             })
     }
 
-    /// Its name: `#8`, `1/4`, `M4`.
+    /// Its name: `M4`, `#8`, `1/4`.
     pub const fn name(self) -> &'static str {
         self.name
     }

@@ -1,14 +1,14 @@
 //! How long a pin must be to hold the passes.
 //!
-//! With 4 mm cord, 12.7 mm pins hold a doubled knot; 9.5 mm pins let the cord ride up and off
-//! once it is doubled, though they may do for a single pass. *Common practice, no source.*
-//! The rule here agrees with these values: a pin is seated in its ring, and stands proud by
-//! one cord diameter for every pass, since followers that crowd a bight climb on one another.
+//! A pin must reach past all the cord that will lie round it: the part that stands out of the
+//! ring is as long as the passes laid one on another, a cord diameter each. Two check values hold
+//! it: round a pin of 12.7 mm two passes of 4 mm cord stay, round one of 9.5 mm a single pass may
+//! and two do not reliably. *Common practice, no source.*
 
 use super::{Millimetres, System};
 
 /// Of a pin, the part in its ring, when the wall is thinner or not known. *Derived: with the
-/// rule above, the values of common practice hold for a seat of 1.6 mm to 4.7 mm.*
+/// rule above, the check values hold for a seat of 1.6 mm to 4.7 mm.*
 const SEAT: Millimetres = Millimetres::computed(3.0);
 
 /// Inch lengths of set screws in common stock, in millimetres; from memory.

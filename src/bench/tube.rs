@@ -92,7 +92,7 @@ impl Tube {
         })
     }
 
-    /// Reads rows as a person types them: `12,16` or `12 16`.
+    /// Reads rows as a person types them: `14,20` or `14 20`.
     ///
     /// # Errors
     /// [`BenchError::RowsUnreadable`], or [`BenchError::OutOfRange`] as in [`Self::ringed`].

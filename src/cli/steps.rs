@@ -24,6 +24,9 @@ pub(super) struct StepsOptions {
     /// Print one JSON document instead of text
     #[arg(long)]
     json: bool,
+    /// Print how many steps of each kind there are, and the seconds they take to be spoken
+    #[arg(long)]
+    summary: bool,
     /// At most so many crossings in a step, 1 to 999, or “leg” for whole legs [default: 4]
     #[arg(long, value_name = "N|leg", allow_hyphen_values = true)]
     at_once: Option<String>,
@@ -39,12 +42,50 @@ pub(super) fn run(asked: &StepsOptions, words: &Words) -> Result<(), Complaint> 
     let checks = checks(asked.checks.as_deref(), words)?.unwrap_or_default();
     let script = Script::new(plan, at_once).with_checks(checks);
     print(words, |out| {
-        if asked.json {
+        if asked.summary {
+            write_summary(out, &script, words)
+        } else if asked.json {
             json(out, &StepsDocument::of(&script, words))
         } else {
             write_text(out, &script, words)
         }
     })
+}
+
+/// A line for each kind of step, by its name in the JSON document: how many there are, and the
+/// seconds they take to be spoken; then one for them all.
+fn write_summary(out: &mut impl Write, script: &Script, words: &Words) -> io::Result<()> {
+    let mut kinds: Vec<(&str, u32, f64)> = Vec::new();
+    for step in script.steps() {
+        let seconds = words.seconds(&words.say(&step));
+        let name = kind(&step.what);
+        match kinds.iter_mut().find(|(known, ..)| *known == name) {
+            Some((_, count, sum)) => (*count, *sum) = (*count + 1, *sum + seconds),
+            None => kinds.push((name, 1, seconds)),
+        }
+    }
+    let all = kinds.iter().fold((0, 0.0), |(steps, sum), (_, count, seconds)| {
+        (steps + count, sum + seconds)
+    });
+    for (name, count, seconds) in kinds.into_iter().chain([("all", all.0, all.1)]) {
+        writeln!(out, "{name:8}{count:6}{seconds:9.1} s")?;
+    }
+    Ok(())
+}
+
+/// The name of a kind of step in the JSON document.
+const fn kind(what: &What) -> &'static str {
+    match what {
+        What::Kit(_) => "kit",
+        What::Rig(_) => "rig",
+        What::Begin(_) => "begin",
+        What::Follow(_) => "follow",
+        What::Lay(_) => "lay",
+        What::Check(_) => "check",
+        What::Lift(_) => "lift",
+        What::Fair(_) => "fair",
+        What::Finish(_) => "finish",
+    }
 }
 
 fn write_text(out: &mut impl Write, script: &Script, words: &Words) -> io::Result<()> {
@@ -125,9 +166,11 @@ struct StepForms<'a> {
 impl Serialize for StepForms<'_> {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         serializer.collect_seq(self.script.steps().enumerate().map(|(index, step)| {
+            let said = self.words.say(&step);
             StepForm {
                 number: index + 1,
-                say: self.words.say(&step).into(),
+                seconds: (self.words.seconds(&said) * 10.0).round() / 10.0,
+                say: said.into(),
                 show: self
                     .words
                     .show(self.script.plan().knot(), &step)
@@ -143,6 +186,8 @@ struct StepForm {
     number: usize,
     #[serde(flatten)]
     what: WhatForm,
+    /// How long `say` takes to be spoken.
+    seconds: f64,
     say: String,
     show: String,
 }
@@ -195,13 +240,8 @@ enum WhatForm {
     Fair {
         round: u16,
         rounds: u16,
-        pass: u16,
-        strand: u16,
-        leg: u16,
-        from: PinForm,
-        to: PinForm,
+        legs: u32,
         draw_mm: Option<f64>,
-        gathered_mm: Option<f64>,
     },
     Finish(FinishForm),
 }
@@ -306,13 +346,8 @@ impl WhatForm {
             What::Fair(fair) => Self::Fair {
                 round: fair.round,
                 rounds: fair.rounds,
-                pass: fair.pass_leg.pass,
-                strand: fair.pass_leg.strand,
-                leg: fair.pass_leg.leg,
-                from: PinForm::of(fair.leg.from),
-                to: PinForm::of(fair.leg.to),
+                legs: fair.in_round.unwrap_or(1),
                 draw_mm: fair.draw.map(Millimetres::get),
-                gathered_mm: fair.gathered.map(Millimetres::get),
             },
             What::Finish(finish) => Self::Finish(match &finish.task {
                 FinishTask::Tuck(tuck) => FinishForm::Tuck {

@@ -95,7 +95,7 @@ impl AtOnce {
     Clone, Copy, Debug, Default, PartialEq, Eq, Hash, EnumString, IntoStaticStr, VariantNames,
 )]
 pub enum Checks {
-    /// After every round, a rising and a falling leg, and so after every pass.
+    /// After a round, a rising and a falling leg, that shows something new, and after every pass.
     #[default]
     #[strum(serialize = "round")]
     EachRound,

@@ -5,6 +5,7 @@ use crate::knot::{Heading, Laying, LayingOrder, Leg, PassLeg, Pin, Rim};
 
 use super::plan::CordRun;
 use super::step::{FairStep, FinishStep, FinishTask, LiftStep, LiftTask, Tuck};
+use super::script::FIRST;
 use super::{Plan, Script, What};
 
 /// How often a knot is gone through when nothing is known of the tube and the object. *Common
@@ -162,6 +163,7 @@ impl Script {
             strands: self.plan.knot().strands(),
             draw,
             gathered: draw.and_then(|draw| Millimetres::new(draw.get() * behind).ok()),
+            in_round: (!self.fairs_by_leg()).then(|| laying.legs()),
             is_first: pass_leg.pass == first_pass && pass_leg.leg == 1,
             is_last: ends_cord && pass_leg.leg == legs,
             cord: self
@@ -171,8 +173,12 @@ impl Script {
         })
     }
 
-    /// The next leg to fair: along the cord, pass after pass, then the next strand.
+    /// The next leg to fair: along the cord, pass after pass, then the next strand. None when a round
+    /// is told once.
     pub(super) fn fair_after(&self, pass_leg: PassLeg) -> Option<PassLeg> {
+        if !self.fairs_by_leg() {
+            return None;
+        }
         let (laying, knot) = (self.plan.laying(), self.plan.knot());
         if pass_leg.leg < knot.legs_per_strand() {
             Some(PassLeg {
@@ -198,6 +204,9 @@ impl Script {
 
     /// The leg faired before.
     pub(super) fn fair_before(&self, pass_leg: PassLeg) -> Option<PassLeg> {
+        if !self.fairs_by_leg() {
+            return None;
+        }
         let (laying, knot) = (self.plan.laying(), self.plan.knot());
         let last = knot.legs_per_strand();
         if pass_leg.leg > 1 {
@@ -222,7 +231,11 @@ impl Script {
         }
     }
 
+    /// Where the last step of a round stands.
     pub(super) fn fair_last(&self) -> PassLeg {
+        if !self.fairs_by_leg() {
+            return FIRST;
+        }
         let knot = self.plan.knot();
         PassLeg {
             pass: self.plan.laying().passes(),

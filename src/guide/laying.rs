@@ -44,10 +44,11 @@ impl Script {
         let knot = laying.knot();
         let met: Vec<Crossing> = laying.crossings(pass_leg).collect();
         let crossings = u16::try_from(met.len()).unwrap_or(u16::MAX);
-        let parts = self.at_once.parts(crossings);
-        let part = self.at_once.part_of(crossing, crossings);
-        let begins = usize::from(self.at_once.begins(part, crossings));
-        let ends = usize::from(self.at_once.begins(part + 1, crossings));
+        let at_once = self.told_at_once(pass_leg);
+        let parts = at_once.parts(crossings);
+        let part = at_once.part_of(crossing, crossings);
+        let begins = usize::from(at_once.begins(part, crossings));
+        let ends = usize::from(at_once.begins(part + 1, crossings));
         let landmark = (part > 0).then(|| Landmark::on(knot, leg, met[begins - 1].row));
         Some(LayStep {
             pass_leg,
@@ -104,18 +105,10 @@ impl Script {
     pub(super) fn check(&self, after: PassLeg) -> Option<CheckStep> {
         let (laying, knot) = (self.plan.laying(), self.plan.knot());
         let leg = laying.leg(after)?;
-        let mut last = LastLeg {
+        let last = LastLeg {
             leg,
-            over: 0,
-            under: 0,
+            crossings: laying.crossings(after).collect(),
         };
-        for crossing in laying.crossings(after) {
-            *(if crossing.over {
-                &mut last.over
-            } else {
-                &mut last.under
-            }) += 1;
-        }
         let ends_pass = after.leg == knot.legs_per_strand();
         // Strand by strand, the strands before have all their passes down, so all are as far
         // along only at the very end.

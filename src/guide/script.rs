@@ -7,6 +7,13 @@ use super::finishing::FinishingItem;
 use super::rigging::Rigging;
 use super::{AtOnce, Checks, Place, Plan, Step, What};
 
+/// The first leg of all.
+pub(super) const FIRST: PassLeg = PassLeg {
+    pass: 1,
+    strand: 1,
+    leg: 1,
+};
+
 /// How far the tyer has come.
 ///
 /// ```
@@ -45,6 +52,10 @@ pub struct Script {
     pub(super) plan: Plan,
     pub(super) at_once: AtOnce,
     checks: Checks,
+    /// Whether a round of fairing is told leg by leg, and not once for all its legs.
+    fairs_by_leg: bool,
+    /// Whether the first legs that cross anything are told crossing by crossing.
+    teaches: bool,
     /// What is done before the first leg, when that is known.
     rigging: Option<Rigging>,
     /// What is done to lift the knot, and to finish it: a handful of things.
@@ -62,6 +73,8 @@ impl Script {
             plan,
             at_once,
             checks: Checks::default(),
+            fairs_by_leg: false,
+            teaches: false,
             lift,
             finish,
         }
@@ -71,6 +84,43 @@ impl Script {
     #[must_use]
     pub fn with_checks(self, checks: Checks) -> Self {
         Self { checks, ..self }
+    }
+
+    /// The same with the legs of a round of fairing told one by one, or all of them at once.
+    #[must_use]
+    pub fn fairing_by_leg(self, fairs_by_leg: bool) -> Self {
+        Self {
+            fairs_by_leg,
+            ..self
+        }
+    }
+
+    /// Whether a round of fairing is told leg by leg.
+    pub const fn fairs_by_leg(&self) -> bool {
+        self.fairs_by_leg
+    }
+
+    /// The same for who learns: the first legs that cross anything are told one crossing at a press,
+    /// until the hands have it.
+    #[must_use]
+    pub fn teaching(self, teaches: bool) -> Self {
+        Self { teaches, ..self }
+    }
+
+    /// How much of a leg is told at once.
+    pub(super) fn told_at_once(&self, pass_leg: PassLeg) -> AtOnce {
+        /// So many legs are learnt on.
+        const LEARNT_ON: u16 = 4;
+        let crosses = |leg: u16| leg > 0 && self.met(PassLeg { leg, ..pass_leg }) > 0;
+        let is_learnt_on = self.teaches
+            && pass_leg.pass == 1
+            && pass_leg.strand == 1
+            && !crosses(pass_leg.leg.saturating_sub(LEARNT_ON));
+        if is_learnt_on {
+            AtOnce::UpTo(1)
+        } else {
+            self.at_once
+        }
     }
 
     /// How often there is a look at the work.
@@ -142,8 +192,8 @@ impl Script {
                 if crossing > crossings {
                     return None;
                 }
-                let part = self.at_once.part_of(crossing, crossings);
-                let crossing = self.at_once.begins(part, crossings);
+                let part = self.told_at_once(pass_leg).part_of(crossing, crossings);
+                let crossing = self.told_at_once(pass_leg).begins(part, crossings);
                 Some(Place::Lay { pass_leg, crossing })
             }
             // A round can be looked at even when it is not asked for.
@@ -154,7 +204,12 @@ impl Script {
             Place::Lift { task } => (1..=self.lifts()).contains(&task).then_some(place),
             Place::Fair { round, pass_leg } => {
                 laying.leg(pass_leg)?;
-                (1..=self.fair_rounds()).contains(&round).then_some(place)
+                let settled = if self.fairs_by_leg {
+                    place
+                } else {
+                    Place::fair(round, FIRST)
+                };
+                (1..=self.fair_rounds()).contains(&round).then_some(settled)
             }
             Place::Finish { task } => (1..=self.finishes()).contains(&task).then_some(place),
         }
@@ -162,11 +217,7 @@ impl Script {
 
     /// The next place, or `None` at the end. `place` must be [settled](Self::settle).
     pub fn next(&self, place: Place) -> Option<Place> {
-        let first = PassLeg {
-            pass: 1,
-            strand: 1,
-            leg: 1,
-        };
+        let first = FIRST;
         Some(match place {
             Place::Kit { .. } | Place::Rig { .. } => self
                 .rigging
@@ -202,10 +253,10 @@ impl Script {
             }
             Place::Lay { pass_leg, crossing } if crossing > 0 => {
                 let crossings = self.met(pass_leg);
-                let part = self.at_once.part_of(crossing, crossings) - 1;
+                let part = self.told_at_once(pass_leg).part_of(crossing, crossings) - 1;
                 Some(Place::Lay {
                     pass_leg,
-                    crossing: self.at_once.begins(part, crossings),
+                    crossing: self.told_at_once(pass_leg).begins(part, crossings),
                 })
             }
             Place::Lay { pass_leg, .. } if pass_leg.leg == 1 => {
@@ -285,7 +336,18 @@ impl Script {
     /// Whether there is a look at the work after this leg.
     fn is_checked(&self, pass_leg: PassLeg) -> bool {
         self.ends_a_pass(pass_leg)
-            || self.checks == Checks::EachRound && pass_leg.leg.is_multiple_of(2)
+            || self.checks == Checks::EachRound
+                && pass_leg.leg.is_multiple_of(2)
+                && self.shows_more(pass_leg)
+    }
+
+    /// Whether the falling leg of a round crosses more than that of the round before: then there is
+    /// something new to see. What is looked for is the order of overs and unders, and one crossing
+    /// alone has none; a follower shows nothing that the first cord does not.
+    fn shows_more(&self, pass_leg: PassLeg) -> bool {
+        let before = pass_leg.leg.checked_sub(2).filter(|leg| *leg > 0);
+        let met_before = before.map_or(0, |leg| self.met(PassLeg { leg, ..pass_leg }));
+        pass_leg.pass == 1 && self.met(pass_leg) > met_before.max(1)
     }
 
     /// Whether a strand's pass is complete with this leg.
@@ -302,11 +364,11 @@ impl Script {
     /// Where it goes on after the part of a leg that begins behind so many crossings.
     fn after_part(&self, pass_leg: PassLeg, crossing: u16) -> Place {
         let crossings = self.met(pass_leg);
-        let part = self.at_once.part_of(crossing, crossings) + 1;
-        if part < self.at_once.parts(crossings) {
+        let part = self.told_at_once(pass_leg).part_of(crossing, crossings) + 1;
+        if part < self.told_at_once(pass_leg).parts(crossings) {
             Place::Lay {
                 pass_leg,
-                crossing: self.at_once.begins(part, crossings),
+                crossing: self.told_at_once(pass_leg).begins(part, crossings),
             }
         } else if self.is_checked(pass_leg) {
             Place::check(pass_leg)
@@ -335,10 +397,10 @@ impl Script {
 
     fn last_part(&self, pass_leg: PassLeg) -> Place {
         let crossings = self.met(pass_leg);
-        let part = self.at_once.parts(crossings) - 1;
+        let part = self.told_at_once(pass_leg).parts(crossings) - 1;
         Place::Lay {
             pass_leg,
-            crossing: self.at_once.begins(part, crossings),
+            crossing: self.told_at_once(pass_leg).begins(part, crossings),
         }
     }
 }

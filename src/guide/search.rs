@@ -261,8 +261,9 @@ impl Search {
             return Vec::new();
         };
         let crossings = script.met(pass_leg);
-        let mut begins: Vec<u16> = (0..script.at_once.parts(crossings))
-            .map(|part| script.at_once.begins(part, crossings))
+        let at_once = script.told_at_once(pass_leg);
+        let mut begins: Vec<u16> = (0..at_once.parts(crossings))
+            .map(|part| at_once.begins(part, crossings))
             .collect();
         // Asked as "so many or more", the most first: a hand between two of them has an answer.
         begins.reverse();

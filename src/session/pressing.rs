@@ -151,7 +151,15 @@ impl Session {
 
     /// Tells more or fewer crossings at once from now on.
     pub(super) fn portion(&mut self, change: fn(AtOnce) -> AtOnce) {
-        let Some(tie) = &self.tie else { return };
+        let Some(tie) = &mut self.tie else { return };
+        if tie.walk.place().phase() == Phase::Fair {
+            // There are no crossings to tell fewer of: a round comes leg by leg instead.
+            let is_less = change(AtOnce::WholeLeg) != AtOnce::WholeLeg;
+            tie.walk.fair_by_leg(is_less);
+            let said = self.words.say_fairing_by_leg(is_less);
+            self.retell(said);
+            return;
+        }
         self.at_once = change(tie.walk.script().at_once());
         self.prefer_verbosity(Verbosity {
             at_once: self.at_once,

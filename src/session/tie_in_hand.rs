@@ -7,7 +7,7 @@ use super::walk::Walk;
 use super::work_timer::WorkTimer;
 use crate::guide::{AtOnce, Checks, Place, Script};
 use crate::shelf::{Held, Tie};
-use crate::words::Words;
+use crate::words::{Detail, Words};
 
 /// A tie in hand.
 #[derive(Debug)]
@@ -34,7 +34,9 @@ impl TieInHand {
             pace,
             ..
         } = in_hand;
-        let script = Script::new(tie.plan.clone(), at_once).with_checks(checks);
+        let script = Script::new(tie.plan.clone(), at_once)
+            .with_checks(checks)
+            .teaching(words.detail() == Detail::Teach);
         let place = tie.place;
         let mut walk = Walk::new(script, place, words);
         walk.set_pace(pace);

@@ -7,7 +7,7 @@ use crate::bench::TyingPace;
 use crate::guide::{AtOnce, Place, Progress, Script, Search, TakeBack};
 use crate::pedal::Intent;
 use crate::picture::Subject;
-use crate::words::{Remark, Shown, Spoken, Words};
+use crate::words::{Detail, Remark, Shown, Spoken, Words};
 
 /// A tie that is being tied.
 #[derive(Debug)]
@@ -197,11 +197,19 @@ impl Walk {
 
     /// Tells the step anew, in other words or other portions.
     pub fn retell(&mut self, at_once: AtOnce, words: &Words) {
-        let checks = self.script.checks();
-        self.script = Script::new(self.script.plan().clone(), at_once).with_checks(checks);
+        let (checks, fairs_by_leg) = (self.script.checks(), self.script.fairs_by_leg());
+        self.script = Script::new(self.script.plan().clone(), at_once)
+            .with_checks(checks)
+            .fairing_by_leg(fairs_by_leg)
+            .teaching(words.detail() == Detail::Teach);
         let place = self.script.settle(self.place);
         let place = place.unwrap_or_else(|| self.script.first());
         self.stand_at(place, words);
+    }
+
+    /// Tells a round of fairing leg by leg, or once for all its legs.
+    pub fn fair_by_leg(&mut self, fairs_by_leg: bool) {
+        self.script = self.script.clone().fairing_by_leg(fairs_by_leg);
     }
 
     /// Tells what stands there in other words. The place, and what is being mended, stay.

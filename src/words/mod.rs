@@ -25,6 +25,7 @@ mod setup_form;
 mod sheet;
 mod shelf;
 mod showing;
+mod speech_length;
 mod spoken;
 mod spoken_messages;
 mod step_args;

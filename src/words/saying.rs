@@ -9,7 +9,7 @@ use super::step_args::{
 };
 use super::{Spoken, Words};
 use crate::guide::{Caution, LayStep, Phase, Place, Plan, Script, Step, What, Whereabouts};
-use crate::knot::PassLeg;
+use crate::knot::{Crossing, PassLeg};
 
 impl Words {
     /// What is spoken for a step: exactly this, free of markup. A caution comes before what can
@@ -21,7 +21,12 @@ impl Words {
             What::Begin(begin) => self.spoken(SpokenMessage::BeginSay, &begin_args(begin)),
             What::Follow(follow) => self.spoken(SpokenMessage::FollowSay, &follow_args(follow)),
             What::Lay(lay) => self.say_lay(lay),
-            What::Check(check) => self.spoken(SpokenMessage::CheckSay, &check_args(check)),
+            What::Check(check) => {
+                let mut args = check_args(check);
+                let order = self.say_crossings(&check.last.crossings);
+                args.set("order", order.to_string());
+                self.spoken(SpokenMessage::CheckSay, &args)
+            }
             What::Lift(lift) => self.spoken(SpokenMessage::LiftSay, &lift_args(lift)),
             What::Fair(fair) => self.spoken(SpokenMessage::FairSay, &fair_args(fair)),
             What::Finish(finish) => self.spoken(SpokenMessage::FinishSay, &finish_args(finish)),
@@ -75,6 +80,7 @@ impl Words {
             "phase" => phase, "pass" => faired.pass, "strand" => faired.strand,
             "strands" => strands, "passes" => script.plan().laying().passes(),
             "round" => round, "leg" => faired.leg, "crossed" => crossed,
+            "whole" => (!script.fairs_by_leg()).selector(),
             "laid" => laid, "legs" => legs, "left" => left,
             "at-rim" => at.rim.selector(), "at" => at.number,
             "next-rim" => next.map_or("none", |pin| pin.rim.selector()),
@@ -96,21 +102,23 @@ impl Words {
 
     fn say_lay(&self, lay: &LayStep) -> Spoken {
         let args = lay_args(lay);
-        let count = lay.crossings.len();
-        let crossings = lay.crossings.iter().enumerate().map(|(index, crossing)| {
-            let args = crossing_args(crossing, index, count);
-            self.spoken(SpokenMessage::LaySayCrossing, &args)
-        });
         let way = if lay.landmark.is_some() {
             SpokenMessage::LaySayWayOn
         } else {
             SpokenMessage::LaySayWay
         };
-        let mut said = self.spoken(way, &args);
-        if count == 0 {
-            said = said.then(&self.spoken(SpokenMessage::LaySayClear, &args));
-        }
-        let said = crossings.fold(said, |said, crossing| said.then(&crossing));
-        said.then(&self.spoken(SpokenMessage::LaySayLanding, &args))
+        let said = self.spoken(way, &args);
+        said.then(&self.say_crossings(&lay.crossings))
+            .then(&self.spoken(SpokenMessage::LaySayLanding, &args))
+    }
+
+    /// Overs and unders in the order in which a leg meets them.
+    fn say_crossings(&self, crossings: &[Crossing]) -> Spoken {
+        let said = crossings.iter().enumerate().map(|(index, crossing)| {
+            let args = crossing_args(crossing, index, crossings.len());
+            self.spoken(SpokenMessage::LaySayCrossing, &args)
+        });
+        said.reduce(|said, crossing| said.then(&crossing))
+            .unwrap_or_else(|| self.spoken(SpokenMessage::LaySayClear, &fluent_args! {}))
     }
 }

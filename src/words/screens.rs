@@ -9,7 +9,7 @@ use crate::guide::{AtOnce, Plan, Progress};
 use crate::knot::Weave;
 
 impl Words {
-    /// A tie in one line: "5 lead 6 bight, 2 passes".
+    /// A tie in one line: "5 lead 7 bight, 2 passes".
     pub fn tie_line(&self, plan: &Plan) -> String {
         let args = fluent_args! {
             "leads" => plan.knot().leads(), "bights" => plan.knot().bights(),
@@ -20,7 +20,7 @@ impl Words {
         self.text("start-tie", &args)
     }
 
-    /// A tie in one line, and how it is told: "5 lead 6 bight · plain, 4 at once".
+    /// A tie in one line, and how it is told: "5 lead 7 bight · plain, 4 at once".
     pub fn telling(&self, plan: &Plan, at_once: AtOnce) -> String {
         let args = fluent_args! {
             "detail" => self.detail().name(),
@@ -53,7 +53,16 @@ impl Words {
         };
         self.spoken(
             SpokenMessage::AtOnceSay,
-            &fluent_args! { "whole" => is_whole.selector(), "most" => most },
+            &fluent_args! { "fair" => "no", "whole" => is_whole.selector(), "most" => most },
+        )
+    }
+
+    /// Whether a round of fairing is told leg by leg from now on, or once.
+    pub fn say_fairing_by_leg(&self, fairs_by_leg: bool) -> Spoken {
+        let fair = if fairs_by_leg { "leg" } else { "round" };
+        self.spoken(
+            SpokenMessage::AtOnceSay,
+            &fluent_args! { "fair" => fair, "whole" => "no", "most" => 1 },
         )
     }
 

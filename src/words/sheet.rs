@@ -32,7 +32,7 @@ impl Words {
                 "card-work",
                 &fluent_args! {
                     "hand" => plan.hand.selector(), "passes" => plan.laying().passes(),
-                    "side" => plan.side.selector(), "inside" => inside.selector(),
+                    "inside" => inside.selector(),
                 },
             ),
             self.text(

@@ -10,7 +10,7 @@ use super::step_args::{
 };
 use super::{Sentence, Words};
 use crate::guide::{LayStep, Script, Step, What};
-use crate::knot::Knot;
+use crate::knot::{Crossing, Knot};
 
 /// A step on the screen.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -93,7 +93,18 @@ impl Words {
             What::Lay(lay) => self.show_lay(lay),
             What::Check(check) => {
                 let notes = ["check-show-note", "check-show-note-last"];
-                lines("check-show", &notes, &check_args(check))
+                let mut args = check_args(check);
+                let order = self.show_crossings(&check.last.crossings);
+                let order: Vec<String> = order.into_iter().map(|mark| mark.text).collect();
+                args.set(
+                    "order",
+                    if order.is_empty() {
+                        self.text("lay-show-clear", &args)
+                    } else {
+                        order.join(", ")
+                    },
+                );
+                lines("check-show", &notes, &args)
             }
             What::Lift(lift) => lines("lift-show", &["lift-show-note"], &lift_args(lift)),
             What::Fair(fair) => lines("fair-show", &["fair-show-note"], &fair_args(fair)),
@@ -113,7 +124,7 @@ impl Words {
 
     /// Phase and progress, above the line.
     fn phase(&self, knot: &Knot, step: &Step) -> String {
-        let (mut cord, mut passes) = (None, 1);
+        let (mut cord, mut passes, mut is_whole) = (None, 1, false);
         let (phase, (part, parts), (item, items)) = match &step.what {
             What::Kit(kit) => return self.kit_phase(kit),
             What::Rig(step) => return self.rig_phase(step),
@@ -133,6 +144,7 @@ impl Words {
             What::Lift(lift) => ("lift", (1, 1), (step.place.item().unwrap_or(1), lift.of)),
             What::Fair(fair) => {
                 passes = fair.passes;
+                is_whole = fair.in_round.is_some();
                 ("fair", (1, 1), (fair.round, fair.rounds))
             }
             What::Finish(finish) => (
@@ -146,6 +158,7 @@ impl Words {
             "strand" => step.place.strand().unwrap_or(1), "strands" => knot.strands(),
             "leg" => step.place.leg().unwrap_or(0), "legs" => knot.legs_per_strand(),
             "part" => part, "parts" => parts, "item" => item, "items" => items,
+            "whole" => is_whole.selector(),
             "named" => cord.is_some().selector(), "cord" => cord.unwrap_or_default().to_owned(),
         };
         self.text("phase-show", &args)
@@ -153,16 +166,7 @@ impl Words {
 
     fn show_lay(&self, lay: &LayStep) -> Shown {
         let args = lay_args(lay);
-        let count = lay.crossings.len();
-        let marks: Vec<Mark> = lay
-            .crossings
-            .iter()
-            .enumerate()
-            .map(|(index, crossing)| Mark {
-                over: crossing.over,
-                text: self.text("lay-show-crossing", &crossing_args(crossing, index, count)),
-            })
-            .collect();
+        let marks = self.show_crossings(&lay.crossings);
         let mut notes = Vec::new();
         if marks.is_empty() {
             notes.push(self.text("lay-show-clear", &args));
@@ -180,12 +184,22 @@ impl Words {
         }
     }
 
+    /// Overs and unders in the order in which a leg meets them.
+    fn show_crossings(&self, crossings: &[Crossing]) -> Vec<Mark> {
+        let count = crossings.len();
+        let mark = |(index, crossing): (usize, &Crossing)| Mark {
+            over: crossing.over,
+            text: self.text("lay-show-crossing", &crossing_args(crossing, index, count)),
+        };
+        crossings.iter().enumerate().map(mark).collect()
+    }
+
     /// What a knot comes to, in a sentence for the start screen.
     pub fn facts(&self, script: &Script) -> Sentence {
         let knot = script.plan().knot();
         let args = fluent_args! {
             "leads" => knot.leads(), "bights" => knot.bights(), "strands" => knot.strands(),
-            "crossings" => knot.crossings(), "staggered" => knot.is_staggered().selector(),
+            "hand" => script.plan().hand.selector(), "staggered" => knot.is_staggered().selector(),
             "turns" => knot.turns(), "uneven" => (!knot.is_even()).selector(),
         };
         self.sentence("start-facts", &args)

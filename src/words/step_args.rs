@@ -38,7 +38,7 @@ pub(super) fn follow_args(follow: &FollowStep) -> FluentArgs<'static> {
     let mut args = fluent_args! {
         "pass" => follow.pass, "strand" => follow.strand, "strands" => follow.strands,
         "pin" => follow.pin, "apart" => follow.is_apart.selector(),
-        "lane" => if follow.inside_at_top { "below" } else { "above" },
+        "lane" => if follow.inside_at_top { "bottom" } else { "top" },
         "inside" => if follow.inside_at_top { "top" } else { "bottom" },
         "added" => follow.is_added.selector(),
     };
@@ -71,12 +71,13 @@ pub(super) fn lay_args(lay: &LayStep) -> FluentArgs<'static> {
     args
 }
 
-/// Where a follower lies beside the cord it follows. The inner lane at the top rim lies below.
+/// The rim towards which a follower lies of the first cord: the bottom one when it turns inside at the
+/// top.
 fn lane(lay: &LayStep) -> &'static str {
     match lay.side {
         None => "none",
-        Some(side) if side.turns_inside(Rim::Top, lay.hand) => "below",
-        Some(_) => "above",
+        Some(side) if side.turns_inside(Rim::Top, lay.hand) => "bottom",
+        Some(_) => "top",
     }
 }
 
@@ -111,7 +112,6 @@ pub(super) fn check_args(check: &CheckStep) -> FluentArgs<'static> {
         "first" => (check.after == PassLeg { pass: 1, strand: 1, leg: 2 }).selector(),
         "crossings" => check.crossings.unwrap_or(0),
         "from" => check.last.leg.from.number, "to" => check.last.leg.to.number,
-        "overs" => check.last.over, "unders" => check.last.under,
     }
 }
 
@@ -127,14 +127,23 @@ pub(super) fn fair_args(fair: &FairStep) -> FluentArgs<'static> {
         "leg" => leg, "legs" => fair.legs, "heading" => fair.leg.heading().selector(),
         "from" => fair.leg.from.number, "to" => fair.leg.to.number,
         "first" => fair.is_first.selector(), "last" => fair.is_last.selector(),
-        "known" => fair.draw.is_some().selector(),
+        "whole" => fair.in_round.is_some().selector(), "round-legs" => fair.in_round.unwrap_or(0),
     };
-    let [draw, gathered] =
-        [fair.draw, fair.gathered].map(|drawn| drawn.map_or(0.0, Millimetres::get));
-    args.set("draw", by_hand(draw));
-    args.set("gathered", by_hand(gathered));
+    let draw = fair.draw.and_then(by_fingers);
+    let gathered = fair.gathered.and_then(by_fingers).or(draw);
+    args.set("known", draw.is_some().selector());
+    args.set("draw", by_hand(draw.unwrap_or_default()));
+    args.set("gathered", by_hand(gathered.unwrap_or_default()));
     set_cord(&mut args, fair.cord.as_deref());
     args
+}
+
+/// A length that fingers can draw, in steps of 5 mm; none below what they can tell from nothing.
+/// *Common practice, no source.*
+fn by_fingers(length: Millimetres) -> Option<f64> {
+    const STEP: f64 = 5.0;
+    let steps = (length.get() / STEP).round();
+    (steps > 0.0).then_some(steps * STEP)
 }
 
 pub(super) fn finish_args(finish: &FinishStep) -> FluentArgs<'static> {

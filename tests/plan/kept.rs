@@ -53,7 +53,7 @@ fn tubes_and_cords_are_kept_by_name_and_reused() {
     assert_eq!(code, 2);
     assert_eq!(
         sentence,
-        "“elm” is not a tube: give its diameter, such as 40mm, or one that you keep: Oak one."
+        "“elm” is not a tube: give its diameter, such as 45mm, or one that you keep: Oak one."
     );
 }
 

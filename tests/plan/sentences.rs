@@ -75,7 +75,7 @@ fn each_thing_wrong_with_a_length_has_its_sentence() {
         ),
         (
             [fit("30", "30", "4"), vec!["--rows", "12"]].concat(),
-            "Rows belong to a tube and none is given: add its diameter, such as 40mm.",
+            "Rows belong to a tube and none is given: add its diameter, such as 45mm.",
         ),
     ] {
         assert_eq!(refused(&args), sentence, "{args:?}");
@@ -89,12 +89,12 @@ fn each_thing_wrong_with_a_tube_has_its_sentence() {
         (
             tube(&["--rows", "12,sixteen"]),
             "Rows are whole numbers of holes and “12,sixteen” is something else: give one for \
-             each row of a ring, such as 12,16.",
+             each row of a ring, such as 14,20.",
         ),
         (
             tube(&["--rows", "1"]),
             "A row has 2 to 1,998 holes and 1 is not such a number: give the holes of each row, \
-             such as 12,16.",
+             such as 14,20.",
         ),
         (
             tube(&["--rows", "16,10"]),
@@ -119,7 +119,7 @@ fn each_thing_wrong_with_a_tube_has_its_sentence() {
         unknown.starts_with("The thread “M7” is not known: it may be #2, #3"),
         "{unknown}"
     );
-    assert!(unknown.ends_with("M12; try #8 or M4."), "{unknown}");
+    assert!(unknown.ends_with("M12; try M4 or M5."), "{unknown}");
 }
 
 #[test]
@@ -142,7 +142,7 @@ fn each_tube_and_cord_that_do_not_take_the_knot_have_their_sentence() {
         ),
         (
             vec!["rig", "--leads", "5", "--bights", "6"],
-            "No tube and cord are given: add them, such as --tube 40mm --rows 12 --cord 4mm.",
+            "No tube and cord are given: add them, such as --tube 45mm --rows 14,20 --cord 4mm.",
         ),
         (
             [&RING[..], &[]].concat(),
@@ -152,7 +152,7 @@ fn each_tube_and_cord_that_do_not_take_the_knot_have_their_sentence() {
             vec![
                 "rig", "--leads", "5", "--bights", "6", "--tube", "oak", "--cord", "4",
             ],
-            "“oak” is not a tube: give its diameter, such as 40mm. Tubes that you keep by name \
+            "“oak” is not a tube: give its diameter, such as 45mm. Tubes that you keep by name \
              can be given too; none is kept yet.",
         ),
         (

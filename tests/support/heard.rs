@@ -1,5 +1,5 @@
-//! A knot put together from what was heard of it in the words that teach, and from nothing
-//! else: the pins and the turns give the leads, and counting gives the rows.
+//! A knot put together from what was heard of it, and from nothing else: the pins and the turns give
+//! the leads, and what was laid before gives the cords that are met.
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -9,7 +9,10 @@ use super::spoken::{Depth, Lane, Pin, Rim, Spoken, language, listen};
 
 /// The `lay` steps as `steps --json` would give them, worked out from everything that is
 /// spoken during the job in the language of `tag`.
-pub fn document(tag: &str, said: &[String]) -> Result<Value, String> {
+///
+/// The tyer sees what lies in the way of a leg, and is told how to cross it: what is told must be as
+/// many crossings as are met, of as many cords as lie there.
+pub fn document(tag: &str, said: &[String], depth: Depth) -> Result<Value, String> {
     let begin = said.first().ok_or("nothing is said")?;
     let language = language(tag);
     let is_staggered = language
@@ -18,35 +21,48 @@ pub fn document(tag: &str, said: &[String]) -> Result<Value, String> {
     let laid: Vec<Spoken> = said
         .iter()
         .filter(|text| language.is_lay(text))
-        .map(|text| listen(tag, text, Depth::Teach))
+        .map(|text| listen(tag, text, depth))
         .collect::<Result<_, _>>()?;
     let tube = Tube::of(&laid, is_staggered)?;
-    // How often each leg was met so far on the leg that is being laid.
-    let mut met = BTreeMap::new();
+    // How many cords lie on the leg from each pin.
+    let mut cords: BTreeMap<Pin, u64> = BTreeMap::new();
+    let mut in_the_way = Vec::new();
     let mut steps = Vec::new();
     for spoken in &laid {
-        if spoken.part.0 == 1 {
-            met.clear();
+        let (part, parts) = spoken.part;
+        if part == 1 {
+            in_the_way = tube.in_the_way(spoken, &cords);
         }
-        let crossings = spoken.met.iter().map(|crossed| {
-            let of = crossed.of.ok_or("a cord without its pins")?;
-            let times = met.entry(of).or_insert(0);
-            let row = tube.row(spoken, of, *times)?;
-            *times += 1;
-            Ok(json!({
+        let mut crossings = Vec::new();
+        for crossed in &spoken.met {
+            if in_the_way.is_empty() {
+                return Err(format!("nothing is left to cross: {spoken:?}"));
+            }
+            let (row, of) = in_the_way.remove(0);
+            if cords.get(&of.0) != Some(&crossed.cords) {
+                return Err(format!("{of:?} has not so many cords: {spoken:?}"));
+            }
+            crossings.push(json!({
                 "row": row, "over": crossed.over, "cords": crossed.cords,
                 "of": { "from": pin(of.0), "to": pin(of.1) },
-            }))
-        });
-        let crossings: Vec<Value> = crossings.collect::<Result<_, String>>()?;
+            }));
+        }
+        if part == parts {
+            if !in_the_way.is_empty() {
+                return Err(format!("not all is crossed: {spoken:?}"));
+            }
+            *cords.entry(spoken.from).or_default() += 1;
+        }
         steps.push(json!({
-            "kind": "lay", "pass": spoken.pass, "strand": spoken.strand.unwrap_or(1),
-            "leg": spoken.leg.map(|leg| leg.0),
-            "part": spoken.part.0, "parts": spoken.part.1,
+            "kind": "lay", "pass": spoken.pass.unwrap_or(1), "strand": spoken.strand.unwrap_or(1),
+            "leg": spoken.leg, "part": part, "parts": parts,
             "from": pin(spoken.from), "to": pin(spoken.to),
             "heading": if spoken.from.0 == Rim::Bottom { "rising" } else { "falling" },
             // The reader of the document asks only that a follower keeps to one side.
-            "side": spoken.lane.map(|lane| if lane == Lane::Below { "right" } else { "left" }),
+            "side": (spoken.pass.is_some()).then(|| match spoken.lane {
+                Some(Lane::Top) => "left",
+                Some(Lane::Bottom) | None => "right",
+            }),
             "crossings": crossings,
         }));
     }
@@ -91,26 +107,37 @@ impl Tube {
         2 * (number - 1) + if rim == Rim::Top { self.stagger } else { 0 }
     }
 
-    /// The row in which a leg meets another for the time after `times`.
-    ///
-    /// The rising leg from `x` and the falling one from `z` are at the same place in every row
-    /// `y` with `x + y ≡ z + leads − y` (mod 2 bights).
-    fn row(&self, spoken: &Spoken, of: (Pin, Pin), times: usize) -> Result<u64, String> {
-        let rises = spoken.from.0 == Rim::Bottom;
-        let (up, down) = if rises {
-            (spoken.from, of.0)
-        } else {
-            (of.0, spoken.from)
-        };
+    /// The pin at so many half pitches from bottom pin 1.
+    fn pin_at(&self, rim: Rim, place: u64) -> Pin {
+        let stagger = if rim == Rim::Top { self.stagger } else { 0 };
         let round = 2 * self.bights;
-        let (up, down) = (self.place(up), self.place(down));
-        let mut rows: Vec<u64> = (1..self.leads)
-            .filter(|row| (up + row) % round == (down + self.leads - row) % round)
-            .collect();
+        (rim, (place + round - stagger) % round / 2 + 1)
+    }
+
+    /// The rows in which a leg meets cords that lie there, in the order in which it meets them, with
+    /// the pins of their leg.
+    ///
+    /// The rising leg from `x` and the falling one from `z` are at the same place in row `y` when
+    /// `x + y ≡ z + leads − y` (mod 2 bights).
+    fn in_the_way(&self, spoken: &Spoken, cords: &BTreeMap<Pin, u64>) -> Vec<(u64, (Pin, Pin))> {
+        let rises = spoken.from.0 == Rim::Bottom;
+        let (start, round) = (self.place(spoken.from), 2 * self.bights);
+        let mut rows: Vec<u64> = (1..self.leads).collect();
         if !rises {
             rows.reverse();
         }
-        let row = rows.get(times).copied();
-        row.ok_or_else(|| format!("{of:?} is not met that often by {spoken:?}"))
+        let met = rows.into_iter().map(|row| {
+            // Far enough round not to fall below nothing.
+            let far = round * (self.leads + 1);
+            let (from, to) = if rises {
+                (Rim::Top, (start + 2 * row + far - self.leads) % round)
+            } else {
+                (Rim::Bottom, (start + self.leads + far - 2 * row) % round)
+            };
+            let other = if from == Rim::Top { Rim::Bottom } else { Rim::Top };
+            let landing = (to + self.leads) % round;
+            (row, (self.pin_at(from, to), self.pin_at(other, landing)))
+        });
+        met.filter(|(_, (from, _))| cords.contains_key(from)).collect()
     }
 }

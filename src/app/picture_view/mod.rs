@@ -92,11 +92,11 @@ impl Default for PictureView {
 }
 
 impl PictureView {
-    /// The same, with the tube shown as it stands.
+    /// The same, with the tube cut open and laid flat.
     #[must_use]
-    pub fn round(self) -> Self {
+    pub fn rolled_out(self) -> Self {
         Self {
-            view: View::RoundTheTube,
+            view: View::RolledOut,
             ..self
         }
     }

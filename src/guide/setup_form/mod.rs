@@ -48,11 +48,11 @@ pub enum SetupField {
     Give,
     /// The tube: its diameter, or the name of one that is kept
     Tube,
-    /// Holes in each row of a ring, such as 12,16; a tube without rings has none
+    /// Holes in each row of a ring, such as 14,20; a tube without rings has none
     Rows,
     /// Length of the pins
     Pin,
-    /// Thread of the pins, such as #8 or M4
+    /// Thread of the pins, such as M4 or M5
     Thread,
     /// Thickness of what the pins are screwed through
     Wall,

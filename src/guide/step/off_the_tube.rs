@@ -56,7 +56,7 @@ pub enum LiftTask {
     SlipOff,
 }
 
-/// Drawing the slack out of one leg in one round of fairing.
+/// Drawing the slack out of one leg in one round of fairing, or out of all of them.
 ///
 /// ```
 /// use marlinspeak::guide::{AtOnce, Plan, Script, What};
@@ -91,6 +91,8 @@ pub struct FairStep {
     pub draw: Option<Millimetres>,
     /// What is in the hand behind this leg then.
     pub gathered: Option<Millimetres>,
+    /// Legs of the whole round, when it is told once for all of them and `leg` is only its first.
+    pub in_round: Option<u32>,
     /// Whether the cord's own end is here: begin at the tail.
     pub is_first: bool,
     /// Whether the cord ends with this leg: what was gathered hangs out.

@@ -218,14 +218,12 @@ pub struct CheckStep {
 /// assert_eq!((step.last.over, step.last.under), (0, 0));
 /// # Ok::<(), marlinspeak::knot::KnotError>(())
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct LastLeg {
     /// The leg that was laid last.
     pub leg: Leg,
-    /// Crossings where it goes over.
-    pub over: u16,
-    /// Crossings where it goes under.
-    pub under: u16,
+    /// Its crossings in the order in which it meets them.
+    pub crossings: Vec<Crossing>,
 }
 
 impl CheckStep {

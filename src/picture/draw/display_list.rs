@@ -69,7 +69,7 @@ fn knot_items(scene: &KnotScene) -> Vec<DisplayItem> {
         drawing.laid_cords();
     } else {
         drawing.far_side();
-        drawing.legs_to_come();
+        drawing.leg_to_come();
         drawing.laid_cords();
         drawing.active_cord();
         drawing.pins();

@@ -1,4 +1,4 @@
-//! The tube itself, what can be seen of its far side, and the legs to come.
+//! The tube itself, what can be seen of its far side, and the leg to come next.
 
 use kurbo::{Line, Rect};
 
@@ -65,13 +65,14 @@ impl KnotDrawing<'_> {
         }
     }
 
-    /// Draws the ways of legs that have no cord yet, thin.
-    pub fn legs_to_come(&mut self) {
+    /// Draws the way of the next leg, thin, where no cord lies yet. Legs after it are not there: what
+    /// is on the tube is what the eye should find in the picture.
+    pub fn leg_to_come(&mut self) {
         let scene = self.scene;
         let width = (scene.layout.cord * 0.1).clamp(1.2, 3.0);
         for heading in [Heading::Falling, Heading::Rising] {
             for visible in scene.visible_legs(heading, scene.projection.across) {
-                if visible.cords > 0 {
+                if !scene.laid.is_next(&visible) {
                     continue;
                 }
                 let path = scene.cord_path(&visible, 1);

@@ -2,6 +2,7 @@
 
 use super::active_leg::ActiveLeg;
 use super::moment::Moment;
+use super::visible_legs::VisibleLeg;
 use crate::knot::{Heading, Laying, Leg, PassLeg, Pin};
 
 /// How many cords every leg has, and which leg is active.
@@ -13,6 +14,8 @@ pub struct LaidCords {
     falling: Vec<u16>,
     /// The leg in hand, if one is.
     pub active: Option<ActiveLeg>,
+    /// The pin from which the leg after the one in hand goes, or the first one when none is.
+    next: Option<Pin>,
     /// The pin where the cord stands, when nothing is in hand.
     pub stands_at: Option<Pin>,
     /// The cord that is being faired, and its leg.
@@ -51,6 +54,13 @@ impl LaidCords {
         Self {
             rising: counts(Pin::bottom),
             falling: counts(Pin::top),
+            next: match moment {
+                Moment::Before(turn) => Some(*turn),
+                Moment::At { pass_leg, .. } => laying.nth_leg(laying.legs_before(*pass_leg) + 1),
+                Moment::Bare | Moment::Fairing(_) | Moment::Finished => None,
+            }
+            .and_then(|turn| laying.leg(turn))
+            .map(|leg| leg.from),
             stands_at: match moment {
                 Moment::Before(pass_leg) => laying.leg(*pass_leg).map(|leg| leg.from),
                 _ => None,
@@ -77,6 +87,11 @@ impl LaidCords {
     pub fn passes(&self) -> u16 {
         let most = |counts: &[u16]| counts.iter().copied().max().unwrap_or(0);
         most(&self.rising).max(most(&self.falling)).max(1)
+    }
+
+    /// Whether it is the leg to be laid next, and no cord lies on it yet.
+    pub fn is_next(&self, visible: &VisibleLeg) -> bool {
+        visible.cords == 0 && self.next == Some(visible.leg.from)
     }
 
     /// Whether the leg from `pin` is the one in hand.

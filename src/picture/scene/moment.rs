@@ -63,6 +63,7 @@ impl Moment {
                 let next = laying.legs_before(check.after) + 1;
                 laying.nth_leg(next).map_or(Self::Finished, Self::Before)
             }
+            What::Fair(fair) if fair.in_round.is_some() => Self::Finished,
             What::Fair(fair) => Self::Fairing(fair.pass_leg),
             What::Lift(_) | What::Finish(_) => Self::Finished,
         }

@@ -6,9 +6,9 @@ use kurbo::{Point, Rect};
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum View {
     /// Cut open and laid flat, and a little of it shown again beyond both edges.
-    #[default]
     RolledOut,
     /// As it stands before the tyer, turned so that the leg in hand is in front.
+    #[default]
     RoundTheTube,
 }
 

@@ -1,322 +1,41 @@
 //! Spanish, heard.
 
-use super::ear::{Ear, RowStarts};
-use super::frame::{
-    Brief, Cords, Grammar, Heading, LandingWords, Landings, Language, part, share, step,
-};
-use super::meaning::{Lane, Mark, Met, Pin, Rim, Spoken, Way};
+use super::Language;
 
 /// How Spanish is understood.
 pub const SPANISH: Language = Language {
     tag: "es",
-    step: step::<Spanish>,
-    staggered: "Cada clavija de la cabeza queda a medio camino entre dos clavijas del pie.",
-    straight: "Cada clavija de la cabeza queda en línea recta con una clavija del pie,",
-    laying: &[" El cabo está en la clavija ", " El cabo lleva "],
+    staggered: &["La clavija 1 de la cabeza está medio paso a la", "las clavijas de la cabeza, medio paso más allá."],
+    straight: &["La clavija 1 de la cabeza está a plomo con la clavija 1 del pie.", "las clavijas de la cabeza, a plomo."],
+    laying: ["Tramo ", "Pasada ", "Hebra "],
+    grammar: &[
+        ("head", &["Pasada {pass}, hebra {strand}, «{cord}», tramo {leg}", "Pasada {pass}, hebra {strand}, tramo {leg}", "Pasada {pass}, «{cord}», tramo {leg}", "Pasada {pass}, tramo {leg}", "Hebra {strand}, «{cord}», tramo {leg}", "Hebra {strand}, tramo {leg}", "Tramo {leg}"]),
+        ("parts", &[", parte {part} de {parts}.", "."]),
+        ("met", &["Todavía no hay nada que cruzar.", "{First}.", "{First}, {rest}"]),
+        ("rest", &["{next}.", "{next}, {rest}"]),
+        ("bmet", &["Nada que cruzar.", "{BFirst}.", "{BFirst}, {brest}"]),
+        ("brest", &["{bnext}.", "{bnext}, {brest}"]),
+        ("plain", &["{head}{parts} {way}{lane} {met} {landing}", "{head}, parte {part} de {parts}, {on}. {place}{lane} {met} {landing}"]),
+        ("teach", &["{head}{parts} {way}{lane} {met} {tlanding}", "{head}{parts} Un tramo es el cabo entre una clavija de un borde y una del otro. {way}{lane} {met} {tlanding}", "{head}, parte {part} de {parts}, {on}. {place}{lane} {met} {tlanding}"]),
+        ("brief", &["{head}{parts} {bway}{bturn}. {bmet}{blanding}"]),
+        ("way", &["De la clavija {from} del pie, sube hacia la {way-round}{turn} hasta la clavija {to} de la cabeza{h=rising}", "De la clavija {from} de la cabeza, baja hacia la {way-round}{turn} hasta la clavija {to} del pie{h=falling}"]),
+        ("way-round", &["derecha{way=right}", "izquierda{way=left}"]),
+        ("turn", &["{turns=0}", ", con una vuelta entera al tubo,{turns=1}", ", con dos vueltas enteras al tubo,{turns=2}", ", con {turns} vueltas enteras al tubo,"]),
+        ("lane", &[".", ", junto al primer cabo, del lado del pie.{lane=bottom}", ", junto al primer cabo, del lado de la cabeza.{lane=top}"]),
+        ("on", &["que sube de la clavija {from} del pie a la clavija {to} de la cabeza{h=rising}", "que baja de la clavija {from} de la cabeza a la clavija {to} del pie{h=falling}"]),
+        ("place", &["El cabo lleva hecho {share-of} de la subida, justo después de {past-pin}{made-turns} Sigue subiendo hacia la {way-round}", "El cabo lleva hecho {share-of} de la bajada, justo después de {past-pin}{made-turns} Sigue bajando hacia la {way-round}"]),
+        ("share-of", &["un poco{share=little}", "cerca de un cuarto{share=quarter}", "cerca de un tercio{share=third}", "cerca de la mitad{share=half}", "cerca de dos tercios{share=two-thirds}", "cerca de tres cuartos{share=three-quarters}", "la mayor parte{share=most}"]),
+        ("past-pin", &["la clavija {past} del pie{rim=bottom}", "la clavija {past} de la cabeza{rim=top}"]),
+        ("made-turns", &[".{made=0}", ", y ha dado una vuelta al tubo.{made=1}", ", y ha dado dos vueltas al tubo.{made=2}", ", y ha dado {made} vueltas al tubo."]),
+        ("First", &["Pásalo por encima de un cabo{over=1}", "Pásalo por encima de {over} cabos", "Mételo por debajo de un cabo{under=1}", "Mételo por debajo de {under} cabos"]),
+        ("next", &["por encima de uno{over=1}", "por encima de {over}", "por debajo de uno{under=1}", "por debajo de {under}"]),
+        ("landing", &["Sujétalo ahí.{landing=hold}", "Luego rodea la clavija {landed} de la cabeza.{landing=round}", "Luego rodea la clavija {landed} del pie.{landing=round}", "{turning}"]),
+        ("tlanding", &["Sujétalo ahí.{landing=hold}", "Luego rodea por fuera la clavija {landed} de la cabeza, bien ajustado.{landing=round}", "Luego rodea por fuera la clavija {landed} del pie, bien ajustado.{landing=round}", "{turning}"]),
+        ("turning", &["Gira por dentro del bucle en la clavija {landed} de la cabeza.{landing=inside}", "Gira por dentro del bucle en la clavija {landed} del pie.{landing=inside}", "Gira por fuera del bucle en la clavija {landed} de la cabeza.{landing=outside}", "Gira por fuera del bucle en la clavija {landed} del pie.{landing=outside}", "De vuelta al principio: pasa por encima de la cola que cuelga y sigue alrededor de la clavija {landed} del pie.{landing=on}", "De vuelta al principio: sujeta el cabo con cinta en la clavija {landed} del pie, hasta su próxima pasada.{landing=wait}", "De vuelta al principio: deja colgar el extremo en la clavija {landed} del pie.{landing=end}"]),
+        ("bway", &["Clavija {from} del pie, sube a la clavija {to} de la cabeza{h=rising}", "Clavija {from} de la cabeza, baja a la clavija {to} del pie{h=falling}"]),
+        ("bturn", &["{turns=0}", ", una vuelta{turns=1}", ", dos vueltas{turns=2}", ", {turns} vueltas", ", tras {past-pin}"]),
+        ("BFirst", &["Encima {over}", "Debajo {under}"]),
+        ("bnext", &["encima {over}", "debajo {under}"]),
+        ("blanding", &["", " Por dentro.{landing=inside}", " Por fuera.{landing=outside}", " De vuelta al principio: sigue, por encima de la cola.{landing=on}", " De vuelta al principio: sujétalo con cinta.{landing=wait}", " De vuelta al principio: para aquí.{landing=end}"]),
+    ],
 };
-
-const SHARES: [&str; 7] = [
-    "un poco de ",
-    "cerca de un cuarto de ",
-    "cerca de un tercio de ",
-    "cerca de la mitad de ",
-    "cerca de dos tercios de ",
-    "cerca de tres cuartos de ",
-    "la mayor parte de ",
-];
-
-const LEG_EXPLAINED: &str =
-    " Un tramo es el cabo que va de una clavija de un borde a una clavija del otro.";
-const PARTS_EXPLAINED: &str =
-    " Un tramo largo se tiende por partes, cada una lo bastante corta para retenerla de memoria.";
-
-struct Spanish;
-
-impl Grammar for Spanish {
-    const HEADING: Heading = Heading {
-        passes: [
-            "Segunda pasada",
-            "Tercera pasada",
-            "Cuarta pasada",
-            "Quinta pasada",
-            "Sexta pasada",
-            "Séptima pasada",
-            "Octava pasada",
-            "Novena pasada",
-        ],
-        strand: ["Hebra ", ", hebra "],
-        quotes: [", «", "»"],
-        leg: ["Tramo ", ", tramo "],
-        of: " de ",
-        part: ", parte ",
-        on_the_way: ", que ",
-    };
-
-    const BRIEF: Brief = Brief {
-        pass: "Pasada ",
-        strand: ["Hebra ", ", hebra "],
-        clear: " Libre.",
-        first: ["Encima ", "Debajo "],
-        next: ["encima ", "debajo "],
-        landings: [
-            " Por dentro.",
-            " Por fuera.",
-            " En casa, y sigue.",
-            " En casa, a esperar.",
-            " En casa, y termina.",
-        ],
-    };
-
-    const CORDS: Cords = Cords {
-        clear: " El cabo no cruza nada.",
-        start: " En el camino: ",
-        between: ", luego ",
-        clear_by_pins: " Todavía no hay nada en su camino, así que no cruza nada.",
-        starts: RowStarts {
-            only: " Encuentras ",
-            first: " Primero encuentras ",
-            next: " Después, ",
-            last: " Y por último, ",
-        },
-    };
-
-    const LANDINGS: Landings = Landings {
-        plain: LandingWords {
-            hold: " Sujétalo ahí.",
-            round: [" Rodea la ", "."],
-            turns: [
-                " gira por dentro del seno que ya está ahí.",
-                " gira por fuera del seno que ya está ahí.",
-            ],
-        },
-        teach: LandingWords {
-            hold: " Sujétalo ahí con un dedo.",
-            round: [
-                " Llévalo alrededor de la ",
-                ", por el lado de fuera, y mantenlo ceñido.",
-            ],
-            turns: [
-                " gira por dentro del seno que ya está ahí, entre él y el centro del nudo, y \
-                 mantén el cabo ceñido.",
-                " gira por fuera del seno que ya está ahí, más allá de él, y mantén el cabo \
-                 ceñido.",
-            ],
-        },
-        at: " En la ",
-        homes: [
-            " el cabo está de nuevo donde empezó; rodea la clavija y sigue.",
-            " el cabo está de nuevo donde empezó. Sujétalo ahí con cinta, a la espera de su \
-             próxima pasada.",
-            " el cabo está de nuevo donde empezó. Deja ahí el chicote colgando.",
-        ],
-    };
-
-    /// "clavija 4 del pie".
-    fn pin(ear: &mut Ear) -> Result<Pin, String> {
-        if !ear.hears("clavija ") {
-            ear.must("Clavija ")?;
-        }
-        let number = ear.number()?;
-        let rims = [(" del pie", Rim::Bottom), (" de la cabeza", Rim::Top)];
-        let rim = ear.must_one_of("rim", &rims)?;
-        Ok((rim, number))
-    }
-
-    fn lane(ear: &mut Ear) -> Result<Lane, String> {
-        let lanes = [("del pie", Lane::Below), ("de la cabeza", Lane::Above)];
-        ear.must("lado ")?;
-        ear.must_one_of("lane", &lanes)
-    }
-
-    fn brief_way(ear: &mut Ear) -> Result<Spoken, String> {
-        let from = Self::pin(ear)?;
-        by_rim(ear, from, ", sube a la ", ", baja a la ")?;
-        let to = Self::pin(ear)?;
-        let round = if ear.rest().starts_with(Self::HEADING.part) || !ear.hears(", ") {
-            0
-        } else {
-            turns(ear, " vuelta", " vueltas")?
-        };
-        let part = part(ear, &Self::HEADING)?;
-        let mut mark = None;
-        if ear.hears(", tras la ") {
-            mark = Some(Mark::past(Self::pin(ear)?));
-        }
-        Ok(Spoken {
-            part,
-            turns: mark.is_none().then_some(round),
-            mark,
-            ..Spoken::bare(from, to, None, None)
-        })
-    }
-
-    fn beginning(ear: &mut Ear, teaches: bool) -> Result<Spoken, String> {
-        if teaches {
-            ear.hears(LEG_EXPLAINED);
-        }
-        ear.must(if teaches {
-            " El cabo está en la "
-        } else {
-            " Desde la "
-        })?;
-        let from = Self::pin(ear)?;
-        if teaches {
-            by_rim(ear, from, ". Súbelo", ". Bájalo")?;
-        } else {
-            by_rim(ear, from, " sube", " baja")?;
-        }
-        ear.must(" hacia la ")?;
-        let way = Some(way(ear)?);
-        ear.must(",")?;
-        let mut round = 0;
-        if ear.hears(" da ") {
-            round = turns(ear, " vuelta entera", " vueltas enteras")?;
-            ear.must(" al tubo y sigue,")?;
-        }
-        ear.must(if teaches {
-            " rumbo a la "
-        } else {
-            " hasta la "
-        })?;
-        let to = Self::pin(ear)?;
-        let lane = if teaches && ear.hears(", bien arrimado al cabo que ya está ahí, por el ") {
-            Some(Self::lane(ear)?)
-        } else {
-            beside(ear)?
-        };
-        ear.must(".")?;
-        Ok(Spoken {
-            turns: Some(round),
-            ..Spoken::bare(from, to, way, lane)
-        })
-    }
-
-    fn on_the_way(ear: &mut Ear, teaches: bool) -> Result<Spoken, String> {
-        let rises = ear.hears("sube de la ");
-        if !rises {
-            ear.must("baja de la ")?;
-        }
-        let from = Self::pin(ear)?;
-        if rises != (from.0 == Rim::Bottom) {
-            return Err("a leg that leaves the knot".to_owned());
-        }
-        ear.must(" a la ")?;
-        let to = Self::pin(ear)?;
-        ear.must(".")?;
-        if teaches {
-            ear.hears(PARTS_EXPLAINED);
-        }
-        ear.must(" El cabo lleva ")?;
-        let share = Some(share(ear, SHARES)?);
-        by_rim(ear, from, "la subida", "la bajada")?;
-        ear.must(", justo después de la ")?;
-        let past = Self::pin(ear)?;
-        let mut made = 0;
-        if ear.hears(", y ha dado ") {
-            made = turns(ear, " vuelta al tubo", " vueltas al tubo")?;
-        }
-        ear.must(". Sigue ")?;
-        by_rim(ear, from, "subiendo", "bajando")?;
-        ear.must(" hacia la ")?;
-        let way = Some(way(ear)?);
-        let lane = beside(ear)?;
-        ear.must(".")?;
-        Ok(Spoken {
-            mark: Some(Mark {
-                share,
-                past,
-                made: Some(made),
-            }),
-            ..Spoken::bare(from, to, way, lane)
-        })
-    }
-
-    fn cords(ear: &mut Ear) -> Result<Met, String> {
-        let over = over(ear)?;
-        let cords = if ear.hears("un cabo") {
-            1
-        } else {
-            let cords = ear.number()?;
-            ear.must(" cabos")?;
-            cords
-        };
-        Ok(Met::unnamed(over, cords))
-    }
-
-    fn cords_by_their_pins(ear: &mut Ear) -> Result<Met, String> {
-        let cords = if ear.hears("el cabo que ") {
-            1
-        } else {
-            ear.must("los ")?;
-            let cords = ear.number()?;
-            ear.must(" cabos que ")?;
-            cords
-        };
-        let moves = [
-            ("sube de la ", (1, Rim::Bottom)),
-            ("baja de la ", (1, Rim::Top)),
-            ("suben de la ", (2, Rim::Bottom)),
-            ("bajan de la ", (2, Rim::Top)),
-        ];
-        let (verb, rim) = ear.must_one_of("up or down", &moves)?;
-        let from = Self::pin(ear)?;
-        ear.must(" a la ")?;
-        let to = Self::pin(ear)?;
-        if verb != cords.min(2) || from.0 != rim || to.0 == rim {
-            return Err("what is met goes neither up nor down".to_owned());
-        }
-        ear.must(": ")?;
-        let over = over(ear)?;
-        match cords {
-            1 => ear.must("él.")?,
-            2 => ear.must("los dos.")?,
-            _ => ear.must(&format!("los {cords}."))?,
-        }
-        Ok(Met {
-            over,
-            cords,
-            of: Some((from, to)),
-        })
-    }
-}
-
-fn way(ear: &mut Ear) -> Result<Way, String> {
-    ear.must_one_of("way", &[("derecha", Way::Right), ("izquierda", Way::Left)])
-}
-
-/// The first of two words from the foot, the second from the head.
-fn by_rim(ear: &mut Ear, from: Pin, up: &str, down: &str) -> Result<(), String> {
-    ear.must(match from.0 {
-        Rim::Bottom => up,
-        Rim::Top => down,
-    })
-}
-
-/// "2 vueltas", with these words after it.
-fn turns(ear: &mut Ear, one: &str, many: &str) -> Result<u64, String> {
-    let turns = match ear.one_of(&[("una", 1), ("dos", 2)]) {
-        Some(turns) => turns,
-        None => ear.number()?,
-    };
-    ear.must(if turns == 1 { one } else { many })?;
-    Ok(turns)
-}
-
-/// On which side of the cord that is followed, if one is.
-fn beside(ear: &mut Ear) -> Result<Option<Lane>, String> {
-    if !ear.hears(", por el ") {
-        return Ok(None);
-    }
-    let lane = Spanish::lane(ear)?;
-    ear.must(" del cabo que ya está ahí")?;
-    Ok(Some(lane))
-}
-
-/// Over or under, each by its own verb.
-fn over(ear: &mut Ear) -> Result<bool, String> {
-    let words = [
-        ("pasa por encima de ", true),
-        ("mete por debajo de ", false),
-    ];
-    ear.must_one_of("over or under", &words)
-}

@@ -122,7 +122,7 @@ impl Default for State {
             takes_best: false,
             chosen: 0,
             complaint: None,
-            picture: PictureView::default().round(),
+            picture: PictureView::default(),
         }
     }
 }

@@ -12,7 +12,7 @@ use super::screen_page::ScreenPage;
 use crate::app::picture_view::PictureView;
 use crate::app::services::LAST_SAVE;
 use crate::guide::{AtOnce, Plan, Script};
-use crate::knot::{Hand, KnotError, Side};
+use crate::knot::{Hand, KnotError, Rim, Side};
 use crate::pedal::{Intent, Press};
 use crate::picture::Subject;
 use crate::session::{Inventory, inventory, new_tie};
@@ -86,6 +86,8 @@ pub enum Message {
     Begin,
     /// A knot is to be found for an object.
     Plan,
+    /// A first knot is to be learnt.
+    Course,
     /// The tie at this place of the list is to be taken up.
     TakeUp(usize),
     /// The shelf was looked through.
@@ -229,13 +231,13 @@ impl State {
     /// The screen with these ties waiting, newest first.
     fn new(waiting: Vec<Shelved>) -> Self {
         let mut state = Self {
-            texts: ["5", "6", "1", "1"].map(str::to_owned),
+            texts: ["5", "7", "1", "1"].map(str::to_owned),
             hand: Hand::default(),
             side: Side::default(),
             focus: None,
             waiting,
             is_ready: true,
-            picture: Box::new(PictureView::default().round()),
+            picture: Box::new(PictureView::default()),
         };
         state.show_knot();
         state
@@ -264,10 +266,12 @@ impl State {
         };
         let typed = text_slot(field).map_or("", |slot| self.texts[slot].as_str());
         let choice = match field {
-            StartField::Hand => self.hand == Hand::Left,
-            _ => self.side == Side::Left,
+            StartField::Hand if self.hand == Hand::Left => "left",
+            StartField::Hand => "right",
+            _ if self.side.turns_inside(Rim::Top, self.hand) => "bottom",
+            _ => "top",
         };
-        let said = words.say_form_field(field.name(), typed, if choice { "left" } else { "right" });
+        let said = words.say_form_field(field.name(), typed, choice);
         match (field, self.plan()) {
             (StartField::Begin, Ok(plan)) => {
                 let facts = words.facts(&Script::new(plan, AtOnce::default()));
@@ -296,6 +300,7 @@ impl State {
             }
             Message::Begin => self.begin(words),
             Message::Plan => Action::Plan(self.hand, self.side),
+            Message::Course => Action::Course,
             Message::TakeUp(index) => match self.waiting.get(index) {
                 Some(waiting) => Action::TakeUp(waiting.tie.id().clone()),
                 None => Action::None,

@@ -2,12 +2,12 @@
 //! it names beside them.
 
 use iced::widget::{button, column, container, responsive, row, scrollable, text, text_input};
-use iced::{Center, Element, Fill, FillPortion};
+use iced::{Element, Fill, FillPortion};
 
 use super::{Message, StartField, State, id, text_slot};
 use crate::app::{theme, widgets};
 use crate::guide::{AtOnce, Script};
-use crate::knot::{Hand, Side};
+use crate::knot::{Hand, Rim};
 use crate::words::Words;
 
 impl State {
@@ -84,34 +84,48 @@ impl State {
     }
 
     fn form<'a>(&'a self, words: &Words) -> Element<'a, Message> {
-        let mut form = column![heading(words.plainly("start-heading", &[]))].spacing(14);
-        for pair in [
-            [
-                (StartField::Leads, "start-leads"),
-                (StartField::Bights, "start-bights"),
-            ],
-            [
-                (StartField::Passes, "start-passes"),
-                (StartField::Weave, "start-weave"),
-            ],
-        ] {
-            let pair = pair.map(|(field, label)| self.text_field(field, words.plainly(label, &[])));
-            form = form.push(row(pair).spacing(20));
-        }
+        // First what is to be covered, or what a first knot may be; then the numbers, for those who
+        // know them.
+        let ways = [
+            ("start-plan", Message::Plan),
+            ("start-course", Message::Course),
+        ];
+        let ways = row(ways.map(|(label, message)| {
+            button(text(words.plainly(label, &[])).size(theme::BODY))
+                .padding([12, 24])
+                .style(theme::pressable(false))
+                .on_press(message)
+                .into()
+        }));
+        let numbers = [
+            (StartField::Leads, "start-leads"),
+            (StartField::Bights, "start-bights"),
+            (StartField::Passes, "start-passes"),
+        ];
+        let numbers =
+            numbers.map(|(field, label)| self.text_field(field, words.plainly(label, &[])));
+        let mut form = column![
+            heading(words.plainly("start-heading", &[])),
+            ways.spacing(20).wrap(),
+            text(words.plainly("start-by-numbers", &[])).size(theme::BODY),
+            row(numbers).spacing(20),
+        ]
+        .spacing(14);
+        let choices = [
+            (StartField::Hand, "start-hand", hand_label(self.hand)),
+            (StartField::Side, "start-side", self.side_label()),
+        ];
+        let weave = self.text_field(StartField::Weave, words.plainly("start-weave", &[]));
+        form = form.push(
+            row([weave].into_iter().chain(choices.map(|(field, label, value)| {
+                self.choice(field, words.plainly(label, &[]), words.plainly(value, &[]))
+            })))
+            .spacing(20),
+        );
         form = form.push(widgets::quiet(
             words.plainly("start-weave-hint", &[]),
             theme::SMALL,
         ));
-        let choices = [
-            (StartField::Hand, "start-hand", hand_label(self.hand)),
-            (StartField::Side, "start-side", side_label(self.side)),
-        ];
-        form = form.push(
-            row(choices.map(|(field, label, value)| {
-                self.choice(field, words.plainly(label, &[]), words.plainly(value, &[]))
-            }))
-            .spacing(20),
-        );
         let facts = match self.plan() {
             Ok(plan) => text(
                 words
@@ -130,14 +144,17 @@ impl State {
         .padding([12, 24])
         .style(theme::pressable(is_chosen))
         .on_press(Message::Begin);
-        let plan = button(text(words.plainly("start-plan", &[])).size(theme::BODY))
-            .padding([12, 24])
-            .style(theme::pressable(false))
-            .on_press(Message::Plan);
-        form = form
-            .push(facts.size(theme::BODY))
-            .push(row![begin, plan].spacing(20).align_y(Center).wrap());
+        form = form.push(facts.size(theme::BODY)).push(begin);
         container(form).width(FillPortion(1)).into()
+    }
+
+    /// The side is told by the rim it lies towards: left and right of a cord turn about with every leg.
+    fn side_label(&self) -> &'static str {
+        if self.side.turns_inside(Rim::Top, self.hand) {
+            "start-side-bottom"
+        } else {
+            "start-side-top"
+        }
     }
 
     fn text_field(&self, field: StartField, label: String) -> Element<'_, Message> {
@@ -165,13 +182,6 @@ fn hand_label(hand: Hand) -> &'static str {
     match hand {
         Hand::Right => "start-hand-right",
         Hand::Left => "start-hand-left",
-    }
-}
-
-fn side_label(side: Side) -> &'static str {
-    match side {
-        Side::Right => "start-side-right",
-        Side::Left => "start-side-left",
     }
 }
 

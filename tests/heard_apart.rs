@@ -1,0 +1,125 @@
+//! By ear no two words that decide something are alike: their sounds, as espeak-ng gives them, differ
+//! in half of them at least.
+
+use std::fs;
+use std::process::Command;
+
+/// For each language the words that must not be taken for one another, as they stand in its messages:
+/// over and under, the rims, the two sides of a first cord, the ways round the tube, up and down.
+const PAIRS: [(&str, [[&str; 2]; 5]); 4] = [
+    (
+        "en",
+        [
+            ["over", "under"],
+            ["top pin", "bottom pin"],
+            ["top-ring side", "bottom-ring side"],
+            ["right", "left"],
+            ["up", "down"],
+        ],
+    ),
+    (
+        "de",
+        [
+            ["geh über", "tauch unter"],
+            ["Kopf-Stift", "Fuß-Stift"],
+            ["Kopf-Seite", "Fuß-Seite"],
+            ["rechts", "links"],
+            ["hoch", "hinab"],
+        ],
+    ),
+    (
+        "fr",
+        [
+            ["enjambez", "glissez sous"],
+            ["picot de tête", "picot de base"],
+            ["côté tête", "côté base"],
+            ["droite", "gauche"],
+            ["montez", "descendez"],
+        ],
+    ),
+    (
+        "es",
+        [
+            ["por encima de", "por debajo de"],
+            ["de la cabeza", "del pie"],
+            ["del lado de la cabeza", "del lado del pie"],
+            ["derecha", "izquierda"],
+            ["sube", "baja"],
+        ],
+    ),
+];
+
+/// The sounds of a text, without stress and length.
+fn sounds(tag: &str, text: &str) -> Vec<char> {
+    let heard = Command::new("espeak-ng")
+        .args(["-q", "--ipa", "-v", tag, text])
+        .output()
+        .expect("espeak-ng, which `make test` installs");
+    assert!(heard.status.success(), "{tag}: {text}");
+    let heard = String::from_utf8(heard.stdout).unwrap();
+    heard
+        .chars()
+        .filter(|sound| !sound.is_whitespace() && !"ˈˌː-".contains(*sound))
+        .collect()
+}
+
+/// What is left of two rows of sounds without what both begin and end with: the ear waits for the
+/// difference.
+fn apart<'s>(mut one: &'s [char], mut other: &'s [char]) -> [&'s [char]; 2] {
+    while let ([first, rest @ ..], [same, others @ ..]) = (one, other)
+        && first == same
+    {
+        (one, other) = (rest, others);
+    }
+    while let ([rest @ .., last], [others @ .., same]) = (one, other)
+        && last == same
+    {
+        (one, other) = (rest, others);
+    }
+    [one, other]
+}
+
+/// How many sounds have to be changed, left out or put in to make one of the other (Levenshtein,
+/// Soviet Physics Doklady 10 (1966) 707).
+fn distance(one: &[char], other: &[char]) -> usize {
+    let mut row: Vec<usize> = (0..=other.len()).collect();
+    for (above, sound) in one.iter().enumerate() {
+        let mut diagonal = above;
+        row[0] = above + 1;
+        for (index, same) in other.iter().enumerate() {
+            let changed = diagonal + usize::from(sound != same);
+            diagonal = row[index + 1];
+            row[index + 1] = changed.min(row[index] + 1).min(diagonal + 1);
+        }
+    }
+    row[other.len()]
+}
+
+#[test]
+fn what_decides_is_not_mistaken_for_its_opposite() {
+    for (tag, pairs) in PAIRS {
+        let messages = fs::read_to_string(format!("i18n/{tag}/steps.ftl")).unwrap();
+        for pair in pairs {
+            for words in pair {
+                assert!(messages.contains(words), "{tag}: “{words}” is not said");
+            }
+            let [one, other] = pair.map(|words| sounds(tag, words));
+            let differ = distance(&one, &other);
+            let [one, other] = apart(&one, &other);
+            let length = one.len().max(other.len());
+            assert!(
+                differ >= 2 && 2 * differ >= length,
+                "{tag}: {pair:?} differ in {differ} of {length} sounds: {one:?}, {other:?}"
+            );
+        }
+    }
+}
+
+/// The traps that the languages avoid would be caught.
+#[test]
+fn words_that_are_alike_are_found() {
+    for (tag, pair) in [("de", ["unten", "unter"]), ("fr", ["dessus", "dessous"])] {
+        let [one, other] = pair.map(|words| sounds(tag, words));
+        assert!(distance(&one, &other) < 2, "{pair:?}");
+    }
+}
