@@ -215,7 +215,7 @@ pub struct CheckStep {
 ///     _ => None,
 /// });
 /// let step = found.unwrap();
-/// assert_eq!((step.last.over, step.last.under), (0, 0));
+/// assert!(step.last.crossings.is_empty());
 /// # Ok::<(), marlinspeak::knot::KnotError>(())
 /// ```
 #[derive(Clone, Debug, PartialEq, Eq)]
