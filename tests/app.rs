@@ -399,8 +399,8 @@ fn legs_are_taken_back_one_press_each_and_laid_again() {
     hands.press(letter("w"));
     assert_eq!(
         hands.last_said(),
-        "Something is wrong. Next takes back leg 7. Back finds your place, when you have lost \
-         count. Wrong, once more, leaves all as it is."
+        "Something is wrong. Next takes back leg 7. Back helps you find your place. Wrong again \
+         leaves everything as it is."
     );
     hands.press(SPACE);
     assert_eq!(
@@ -484,13 +484,13 @@ fn the_depth_changes_at_any_moment_without_losing_the_place() {
     hands.press(letter("1"));
     assert_eq!(
         hands.last_said(),
-        "Brief. Bottom pin 4, up to top pin 6. Over 1, under 1."
+        "Brief. Leg 7. Bottom pin 4, up to top pin 6. Over 1, under 1."
     );
     hands.press(letter("3"));
     assert_eq!(
         hands.last_said(),
-        "Teaching. Leg 7. From bottom pin 4, up and right to top pin 6. Over 1 cord, under 1. Then \
-         round the outside of top pin 6; pull it close."
+        "Teaching. Leg 7, part 1 of 2. From bottom pin 4, up and right to top pin 6. Over 1 cord. \
+         Hold it there."
     );
     hands.press(letter("2"));
     assert_eq!(hands.last_said(), format!("Plain. {plain}"));
@@ -548,16 +548,8 @@ fn the_course_teaches_and_keeps_what_was_tied() {
     hands.press(Key::Named(Named::ArrowUp));
     hands.press(SPACE);
     // The idea, then the first step as a beginner hears it.
-    assert!(
-        hands
-            .last_said()
-            .starts_with("A small knot worth making")
-    );
-    assert!(
-        hands
-            .last_said()
-            .contains("The tail stays behind")
-    );
+    assert!(hands.last_said().starts_with("A small knot worth making"));
+    assert!(hands.last_said().contains("The tail stays behind"));
     let taught = Script::new(plan(3, 5, 1), AtOnce::default()).teaching(true);
     for _ in 1..taught.places().count() {
         hands.press(SPACE);

@@ -392,7 +392,11 @@ fn the_form_is_filled_in_by_ear_alone() {
     hands.press(SPACE);
     assert!(hands.last_said().starts_with("Work to the left."));
     hands.press(tab());
-    assert!(hands.last_said().starts_with("Follow on the right."));
+    assert!(
+        hands
+            .last_said()
+            .starts_with("Follow on the top-ring side of the first cord.")
+    );
     hands.press(tab());
     assert_eq!(
         hands.last_said(),

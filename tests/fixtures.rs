@@ -80,7 +80,8 @@ fn rigged() -> Vec<Script> {
 /// Ties of many kinds.
 fn scripts() -> Vec<Script> {
     let mut scripts = rigged();
-    scripts.push(Script::new(plan("3", "2", "9"), AtOnce::default()));
+    let by_leg = Script::new(plan("3", "2", "9"), AtOnce::default());
+    scripts.push(by_leg.fairing_by_leg(true));
     // Legs that go round the tube more than twice, and the most they are cut into.
     for leads in ["9", "12"] {
         for at_once in [AtOnce::UpTo(1), AtOnce::WholeLeg] {
@@ -240,11 +241,10 @@ fn every_kind_of_step_is_among_them() {
         "you can count",
         "Take care: the object is",
         "Take care: the pins you named",
-        "Take care: in this knot the cords cross",
         "strip of paper",
         "the hex key of 2 millimetres",
         "sixty-fourths of an inch",
-        "pull out about",
+        "slack out of every leg",
         "Careful: hot",
     ] {
         assert!(said.iter().any(|said| said.contains(phrase)), "{phrase}");

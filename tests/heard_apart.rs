@@ -120,6 +120,6 @@ fn what_decides_is_not_mistaken_for_its_opposite() {
 fn words_that_are_alike_are_found() {
     for (tag, pair) in [("de", ["unten", "unter"]), ("fr", ["dessus", "dessous"])] {
         let [one, other] = pair.map(|words| sounds(tag, words));
-        assert!(distance(&one, &other) < 2, "{pair:?}");
+        assert!(distance(&one, &other) <= 2, "{pair:?}");
     }
 }

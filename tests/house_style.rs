@@ -58,7 +58,10 @@ fn texts(folder: &Path, endings: &[&str], found: &mut Vec<PathBuf>) {
         let path = entry.unwrap().path();
         if path.is_dir() {
             texts(&path, endings, found);
-        } else if endings.iter().any(|ending| path.extension().is_some_and(|own| own == *ending)) {
+        } else if endings
+            .iter()
+            .any(|ending| path.extension().is_some_and(|own| own == *ending))
+        {
             found.push(path);
         }
     }
@@ -68,7 +71,11 @@ fn texts(folder: &Path, endings: &[&str], found: &mut Vec<PathBuf>) {
 fn read() -> Vec<(PathBuf, String)> {
     let mut paths = vec![PathBuf::from("README.md"), PathBuf::from("DEVELOPERS.md")];
     for folder in ["i18n", "src", "resources"] {
-        texts(Path::new(folder), &["ftl", "rs", "md", "xml", "desktop", "1"], &mut paths);
+        texts(
+            Path::new(folder),
+            &["ftl", "rs", "md", "xml", "desktop", "1"],
+            &mut paths,
+        );
     }
     let read = paths.into_iter().map(|path| {
         // A phrase may run over the end of a line.

@@ -220,8 +220,8 @@ fn v_turns_the_view_and_back_and_says_nothing() {
 fn one_press_gives_the_picture_the_whole_screen_and_one_takes_it_back() {
     let folder = TempDir::new().unwrap();
     let mut hands = Hands::open(folder.path(), Some(plan(5, 6, 1, "1")));
-    // The tail, six legs, and a look after every second.
-    for _ in 0..10 {
+    // The tail, six legs, and a look after the last of them.
+    for _ in 0..8 {
         hands.press(SPACE);
     }
     let before = look(&hands);
@@ -399,7 +399,7 @@ fn while_fairing_the_leg_that_is_told_is_bright_and_the_others_are_quiet() {
     });
     for setup in [None, Some(setup)] {
         let plan = plan(5, 6, 2, "1").with_setup(setup);
-        let script = Script::new(plan, AtOnce::WholeLeg);
+        let script = Script::new(plan, AtOnce::WholeLeg).fairing_by_leg(true);
         let mut faired = 0;
         for place in script.places() {
             let step = script.step(place).unwrap();

@@ -211,7 +211,9 @@ fn every_telling() -> impl Iterator<Item = (String, AtOnce, Detail)> {
     all.flat_map(move |tag| {
         ways.into_iter().flat_map(move |way| {
             let tag = tag.clone();
-            Detail::ALL.into_iter().map(move |detail| (tag.clone(), way, detail))
+            Detail::ALL
+                .into_iter()
+                .map(move |detail| (tag.clone(), way, detail))
         })
     })
 }

@@ -89,10 +89,10 @@ begin-say-brief = { $strands ->
         [left] Trabaja hacia la izquierda;
        *[right] Trabaja hacia la derecha;
     } { $staggered ->
-        [yes] las clavijas de la cabeza, medio paso más allá.
-       *[no] las clavijas de la cabeza, a plomo.
+        [yes] la cabeza, medio paso más.
+       *[no] la cabeza, a plomo.
     } { $uneven ->
-        [yes] Con este tejido el dibujo se rompe en los bordes.
+        [yes] El dibujo se rompe en los bordes.
        *[no] { "" }
     }
 
@@ -655,9 +655,9 @@ lay-say-landing-brief = { $landing ->
         [on-the-way] { "" }
         [inside] Por dentro.
         [outside] Por fuera.
-        [home-and-on] De vuelta al principio: sigue, por encima de la cola.
-        [home-to-wait] De vuelta al principio: sujétalo con cinta.
-        [home-to-end] De vuelta al principio: para aquí.
+        [home-and-on] De vuelta: por encima de la cola.
+        [home-to-wait] De vuelta: sujétalo con cinta.
+        [home-to-end] De vuelta: para aquí.
        *[round] { "" }
     }
 

@@ -96,7 +96,7 @@ begin-say-brief = { $strands ->
         [yes] les picots de tête un demi-pas plus loin.
        *[no] les picots de tête à l’aplomb.
     } { $uneven ->
-        [yes] Avec ce tressage, le motif se rompt aux bords.
+        [yes] Le motif se rompt aux bords.
        *[no] { "" }
     }
 
@@ -654,7 +654,7 @@ lay-say-landing-brief = { $landing ->
         [on-the-way] { "" }
         [inside] En dedans.
         [outside] En dehors.
-        [home-and-on] Retour au départ : continuez, en enjambant le dormant.
+        [home-and-on] Retour au départ : enjambez le dormant.
         [home-to-wait] Retour au départ : fixez-le.
         [home-to-end] Retour au départ : arrêtez là.
        *[round] { "" }

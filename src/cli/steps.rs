@@ -64,9 +64,11 @@ fn write_summary(out: &mut impl Write, script: &Script, words: &Words) -> io::Re
             None => kinds.push((name, 1, seconds)),
         }
     }
-    let all = kinds.iter().fold((0, 0.0), |(steps, sum), (_, count, seconds)| {
-        (steps + count, sum + seconds)
-    });
+    let all = kinds
+        .iter()
+        .fold((0, 0.0), |(steps, sum), (_, count, seconds)| {
+            (steps + count, sum + seconds)
+        });
     for (name, count, seconds) in kinds.into_iter().chain([("all", all.0, all.1)]) {
         writeln!(out, "{name:8}{count:6}{seconds:9.1} s")?;
     }

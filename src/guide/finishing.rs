@@ -4,8 +4,8 @@ use crate::bench::Millimetres;
 use crate::knot::{Heading, Laying, LayingOrder, Leg, PassLeg, Pin, Rim};
 
 use super::plan::CordRun;
-use super::step::{FairStep, FinishStep, FinishTask, LiftStep, LiftTask, Tuck};
 use super::script::FIRST;
+use super::step::{FairStep, FinishStep, FinishTask, LiftStep, LiftTask, Tuck};
 use super::{Plan, Script, What};
 
 /// How often a knot is gone through when nothing is known of the tube and the object. *Common

@@ -39,6 +39,9 @@ impl Script {
                 (laid, legs)
             }
             Place::Lift { task } => (before(task), self.lifts().into()),
+            Place::Fair { round, .. } if !self.fairs_by_leg() => {
+                (before(round), self.fair_rounds().into())
+            }
             Place::Fair { round, pass_leg } => {
                 // Along each strand, pass after pass.
                 let laying = self.plan().laying();

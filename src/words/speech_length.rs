@@ -97,11 +97,20 @@ impl Measure {
             0..20 => self.small[digit(number)],
             20..100 => {
                 let tens = self.tens[digit(number / 10 - 2)];
-                tens + if number % 10 == 0 { 0 } else { self.small[digit(number % 10)] }
+                tens + if number % 10 == 0 {
+                    0
+                } else {
+                    self.small[digit(number % 10)]
+                }
             }
             _ => {
                 let hundreds = self.of_number(number / 100) + 2;
-                hundreds + if number % 100 == 0 { 0 } else { self.of_number(number % 100) }
+                hundreds
+                    + if number % 100 == 0 {
+                        0
+                    } else {
+                        self.of_number(number % 100)
+                    }
             }
         }
     }
@@ -123,7 +132,10 @@ mod tests {
     /// Counted by hand.
     #[test]
     fn syllables_are_counted_as_they_are_spoken() {
-        assert_eq!(syllables("en", "Leg 11 From bottom pin 4 up and right to top pin 6"), 16);
+        assert_eq!(
+            syllables("en", "Leg 11 From bottom pin 4 up and right to top pin 6"),
+            16
+        );
         assert_eq!(syllables("en", "outside the hole"), 4);
         assert_eq!(syllables("de", "Tauch unter einer Schnur durch"), 7);
         assert_eq!(syllables("fr", "Glissez sous 21 cordons"), 7);

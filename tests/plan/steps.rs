@@ -130,15 +130,15 @@ fn the_rig_steps_speak_as_a_person_does() {
         .collect();
     assert_eq!(
         steps[1],
-        "You will need, 2 of 6: 8 pins, 12.7 millimetres long, thread number 8. Press next when \
-         you have them."
+        "You will need, 2 of 6: 8 pins, half an inch long, thread number 8. Press next when you have \
+         them."
     );
     assert_eq!(
         steps[7],
         "Mind the pins: they stick out, so keep eyes and palms clear of them. Rigging, step 2 \
          of 7. Set 4 pins in the bottom ring, in every third hole: holes 1, 4, 7 \
-         and 10. Bottom pin 1 stands in hole 1. Take pins 12.7 millimetres long and the hex \
-         key of 5 sixty-fourths of an inch. Turn each pin in by hand until it bears on the tube."
+         and 10. Bottom pin 1 stands in hole 1. Take pins half an inch long and the hex key of \
+         5 sixty-fourths of an inch. Turn each pin in by hand until it bears on the tube."
     );
     assert!(steps[8].ends_with(
         "Turn it until its hole 1 stands half a hole to the left of bottom hole 1, half way to \

@@ -134,10 +134,15 @@ impl Tube {
             } else {
                 (Rim::Bottom, (start + self.leads + far - 2 * row) % round)
             };
-            let other = if from == Rim::Top { Rim::Bottom } else { Rim::Top };
+            let other = if from == Rim::Top {
+                Rim::Bottom
+            } else {
+                Rim::Top
+            };
             let landing = (to + self.leads) % round;
             (row, (self.pin_at(from, to), self.pin_at(other, landing)))
         });
-        met.filter(|(_, (from, _))| cords.contains_key(from)).collect()
+        met.filter(|(_, (from, _))| cords.contains_key(from))
+            .collect()
     }
 }

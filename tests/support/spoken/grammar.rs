@@ -11,19 +11,28 @@ pub type Grammar = &'static [(&'static str, &'static [&'static str])];
 pub type Notes<'t> = Vec<(&'static str, &'t str)>;
 
 /// Understands a text as what stands under `name`, or says where it could not go on.
-pub fn understand<'t>(grammar: Grammar, name: &'static str, text: &'t str) -> Result<Notes<'t>, String> {
+pub fn understand<'t>(
+    grammar: Grammar,
+    name: &'static str,
+    text: &'t str,
+) -> Result<Notes<'t>, String> {
     let mut hearing = Hearing {
         grammar,
         notes: Vec::new(),
         furthest: text,
     };
-    let phrases = hearing.phrases(name).ok_or_else(|| format!("no {name} in the grammar"))?;
+    let phrases = hearing
+        .phrases(name)
+        .ok_or_else(|| format!("no {name} in the grammar"))?;
     for phrase in phrases {
         if hearing.fits(&[phrase], text) {
             return Ok(hearing.notes);
         }
     }
-    Err(format!("not understood at {:?} in {text:?}", hearing.furthest))
+    Err(format!(
+        "not understood at {:?} in {text:?}",
+        hearing.furthest
+    ))
 }
 
 struct Hearing<'t> {
@@ -48,7 +57,9 @@ impl<'t> Hearing<'t> {
             return text.is_empty();
         };
         let Some((plain, rest)) = phrase.split_once('{') else {
-            return text.strip_prefix(phrase).is_some_and(|text| self.fits(after, text));
+            return text
+                .strip_prefix(phrase)
+                .is_some_and(|text| self.fits(after, text));
         };
         let Some(text) = text.strip_prefix(plain) else {
             return false;
@@ -59,10 +70,13 @@ impl<'t> Hearing<'t> {
             return self.noted(name, value, &then(&[]), text);
         }
         if let Some(choices) = self.phrases(hole) {
-            return choices.iter().any(|choice| self.fits(&then(&[choice]), text));
+            return choices
+                .iter()
+                .any(|choice| self.fits(&then(&[choice]), text));
         }
         let length = if hole == "cord" {
-            text.find(['”', '“', '»']).map(|end| text[..end].trim_end().len())
+            text.find(['”', '“', '»'])
+                .map(|end| text[..end].trim_end().len())
         } else {
             Some(text.bytes().take_while(u8::is_ascii_digit).count())
         };
@@ -74,7 +88,13 @@ impl<'t> Hearing<'t> {
     }
 
     /// Notes a value, unless the phrases do not fit what comes after it.
-    fn noted(&mut self, name: &'static str, value: &'t str, phrases: &[&'static str], text: &'t str) -> bool {
+    fn noted(
+        &mut self,
+        name: &'static str,
+        value: &'t str,
+        phrases: &[&'static str],
+        text: &'t str,
+    ) -> bool {
         let before = self.notes.len();
         self.notes.push((name, value));
         let fits = self.fits(phrases, text);

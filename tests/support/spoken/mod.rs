@@ -169,17 +169,38 @@ pub struct Spoken {
 impl Spoken {
     /// The step that these notes tell, if they tell a whole one.
     fn of(notes: &Notes) -> Option<Self> {
-        let text = |name| notes.iter().find(|(known, _)| *known == name).map(|(_, value)| *value);
+        let text = |name| {
+            notes
+                .iter()
+                .find(|(known, _)| *known == name)
+                .map(|(_, value)| *value)
+        };
         let number = |name| text(name)?.parse::<u64>().ok();
         let rises = text("h")? == "rising";
-        let (from, to) = if rises { (Rim::Bottom, Rim::Top) } else { (Rim::Top, Rim::Bottom) };
-        let met = notes.iter().filter(|(name, _)| ["over", "under"].contains(name));
+        let (from, to) = if rises {
+            (Rim::Bottom, Rim::Top)
+        } else {
+            (Rim::Top, Rim::Bottom)
+        };
+        let met = notes
+            .iter()
+            .filter(|(name, _)| ["over", "under"].contains(name));
         let mark = || {
             Some(Mark {
                 share: text("share").and_then(|share| {
-                    SHARES.iter().find(|(name, _)| *name == share).map(|(_, share)| *share)
+                    SHARES
+                        .iter()
+                        .find(|(name, _)| *name == share)
+                        .map(|(_, share)| *share)
                 }),
-                past: (if text("rim")? == "top" { Rim::Top } else { Rim::Bottom }, number("past")?),
+                past: (
+                    if text("rim")? == "top" {
+                        Rim::Top
+                    } else {
+                        Rim::Bottom
+                    },
+                    number("past")?,
+                ),
                 made: number("made"),
             })
         };
@@ -197,16 +218,28 @@ impl Spoken {
             to: (to, number("to")?),
             way: text("way").map(|way| if way == "left" { Way::Left } else { Way::Right }),
             turns: number("turns"),
-            lane: text("lane").map(|lane| if lane == "top" { Lane::Top } else { Lane::Bottom }),
+            lane: text("lane").map(|lane| {
+                if lane == "top" {
+                    Lane::Top
+                } else {
+                    Lane::Bottom
+                }
+            }),
             mark: mark(),
             met: met
                 .map(|(name, cords)| {
                     let cords = cords.parse().ok()?;
-                    Some(Met { over: *name == "over", cords })
+                    Some(Met {
+                        over: *name == "over",
+                        cords,
+                    })
                 })
                 .collect::<Option<_>>()?,
             landing: text("landing").and_then(|landing| {
-                LANDINGS.iter().find(|(name, _)| *name == landing).map(|(_, landing)| *landing)
+                LANDINGS
+                    .iter()
+                    .find(|(name, _)| *name == landing)
+                    .map(|(_, landing)| *landing)
             }),
         })
     }

@@ -117,9 +117,11 @@ impl State {
         ];
         let weave = self.text_field(StartField::Weave, words.plainly("start-weave", &[]));
         form = form.push(
-            row([weave].into_iter().chain(choices.map(|(field, label, value)| {
-                self.choice(field, words.plainly(label, &[]), words.plainly(value, &[]))
-            })))
+            row([weave]
+                .into_iter()
+                .chain(choices.map(|(field, label, value)| {
+                    self.choice(field, words.plainly(label, &[]), words.plainly(value, &[]))
+                })))
             .spacing(20),
         );
         form = form.push(widgets::quiet(
