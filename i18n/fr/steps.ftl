@@ -337,7 +337,7 @@ lay-say-way-brief = { $pass ->
     }{ $turns ->
         [0] { "" }
         [one] , un tour complet
-       *[other] , { $turns } tours complets
+       *[other] , { $turns } tours
     }.
 
 # Exemple : Circuit 2, trajet 4 sur 12. Le cordon est au picot de base 4. Menez-le en montant vers la
@@ -654,9 +654,9 @@ lay-say-landing-brief = { $landing ->
         [on-the-way] { "" }
         [inside] En dedans.
         [outside] En dehors.
-        [home-and-on] Retour au départ : enjambez le dormant.
-        [home-to-wait] Retour au départ : fixez-le.
-        [home-to-end] Retour au départ : arrêtez là.
+        [home-and-on] Retour : enjambez le dormant.
+        [home-to-wait] Retour : fixez-le.
+        [home-to-end] Retour : arrêtez là.
        *[round] { "" }
     }
 

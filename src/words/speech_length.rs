@@ -97,7 +97,7 @@ impl Measure {
             0..20 => self.small[digit(number)],
             20..100 => {
                 let tens = self.tens[digit(number / 10 - 2)];
-                tens + if number % 10 == 0 {
+                tens + if number.is_multiple_of(10) {
                     0
                 } else {
                     self.small[digit(number % 10)]
@@ -106,7 +106,7 @@ impl Measure {
             _ => {
                 let hundreds = self.of_number(number / 100) + 2;
                 hundreds
-                    + if number % 100 == 0 {
+                    + if number.is_multiple_of(100) {
                         0
                     } else {
                         self.of_number(number % 100)
