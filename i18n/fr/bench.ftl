@@ -55,7 +55,7 @@ ask-length-fraction = { $asking ->
         [ring-width] La largeur des bagues
         [tube-length] La longueur du tube
        *[have] Le cordon disponible
-    } est une fraction sans unité, « { $given } » : si ce sont des pouces, écrivez { $given }po ; sinon, donnez-la avec mm ou cm, par exemple { $example }.
+    } est une fraction sans unité, « { $given } » : si ce sont des pouces, écrivez { $given }po ; sinon, donnez-la avec mm ou cm, par exemple { $example }.
 ask-length-nought = { $asking ->
         [object] Le diamètre de l’objet
         [girth] Le tour de l’objet
@@ -100,11 +100,11 @@ ask-missing = { $asking ->
     }
 ask-object-twice = L’objet est donné à la fois par son diamètre et par son tour : ne donnez qu’un des deux.
 # $given: what was typed.
-ask-firm-unknown = « { $given } » n’est pas une sorte de cordon : dites hard (dur), soft (souple) ou flat (plat), par exemple --firm soft.
+ask-firm-unknown = « { $given } » n’est pas une sorte de cordon : dites hard (dur), soft (souple) ou flat (plat), par exemple --firm soft.
 # $least, $most: the numbers taken. $soft: that of soft line.
-ask-give-range = Un cordon se serre selon un nombre de { $least } à { $most }, et « { $given } » n’en est pas un : essayez { $soft }, qui est celui d’un cordon souple.
-ask-give-twice = Le cordon est donné à la fois par sa sorte et par un nombre : ne donnez qu’un des deux, --firm ou --cord-give.
-ask-price = Un prix est un nombre de 0 à { $most }, et « { $given } » n’en est pas un : donnez-le sans monnaie, par exemple 0,35.
+ask-give-range = Un cordon se serre selon un nombre de { $least } à { $most }, et « { $given } » n’en est pas un : essayez { $soft }, qui est celui d’un cordon souple.
+ask-give-twice = Le cordon est donné à la fois par sa sorte et par un nombre : ne donnez qu’un des deux, --firm ou --cord-give.
+ask-price = Un prix est un nombre de 0 à { $most }, et « { $given } » n’en est pas un : donnez-le sans monnaie, par exemple 0,35.
 # A cord was named as shops name it. $designation: its type in the standard.
 cord-understood = Le cordon est pris pour un cordon de nylon de type { $designation }, épais de { $diameter }.
 ask-without-tube = { $asking ->
@@ -115,7 +115,7 @@ ask-without-tube = { $asking ->
         [tube-length] Une longueur de tube va avec un tube de diamètre connu, et aucun n’est donné
        *[wall] Une paroi va avec un tube, et aucun n’est donné
     } : ajoutez son diamètre, par exemple 45mm.
-ask-without-rings = Une largeur de bagues va avec des bagues, et aucune n’est donnée : ajoutez leurs rangs de trous, par exemple --rows 14,20.
+ask-without-rings = Une largeur de bagues va avec des bagues, et aucune n’est donnée : ajoutez leurs rangs de trous, par exemple --rows 14,20.
 # $standards: designations with a diameter. $kept: names of cords, or none.
 ask-cord-unknown = « { $given } » n’est pas un cordon : donnez son épaisseur, par exemple 4mm, ou un cordon normalisé ({ $standards }){ $kept ->
         [none] . Les cordons que vous gardez sous un nom conviennent aussi ; il n’y en a encore aucun.
@@ -144,7 +144,7 @@ rig-cord-thick = Un cordon de { $cord } est plus épais que le tube de { $tube }
 rig-no-tuck = { $bights } ganses en { $passes ->
         [one] 1 passe
        *[other] { $passes } passes
-    } ne laissent pas de place pour passer le cordon sur ce tube : prenez un tube de { $tube } ou plus{ $most_bights ->
+    } ne laissent pas de place pour passer le cordon sur ce tube : prenez un tube de { $tube } ou plus{ $most_bights ->
         [0] { "" }
        *[other] , ou { $most_bights } ganses au plus
     }{ $most_passes ->
@@ -154,7 +154,7 @@ rig-no-tuck = { $bights } ganses en { $passes ->
     }.
 # $gap: between the pins. $needed: what the cords of a bight take. $pin: pins no thicker than
 # this would do, or none.
-rig-pins-too-close = Sur ce tube, { $bights } picots laissent { $gap } entre eux, et les cordons d’une ganse demandent { $needed } : prenez un tube de { $tube } ou plus{ $most_bights ->
+rig-pins-too-close = Sur ce tube, { $bights } picots laissent { $gap } entre eux, et les cordons d’une ganse demandent { $needed } : prenez un tube de { $tube } ou plus{ $most_bights ->
         [0] { "" }
        *[other] , ou { $most_bights } ganses au plus
     }{ $most_passes ->
@@ -165,7 +165,7 @@ rig-pins-too-close = Sur ce tube, { $bights } picots laissent { $gap } entre eux
         [none] { "" }
        *[other] , ou des picots de { $pin } au plus
     }.
-rig-tube-short = Ce nœud occupe avec ses bagues { $needed } du tube, qui a { $length } de long : prenez un tube plus long, ou un nœud de moins de brins.
+rig-tube-short = Ce nœud occupe avec ses bagues { $needed } du tube, qui a { $length } de long : prenez un tube plus long, ou un nœud de moins de brins.
 shape-cord-thick = Un cordon de { $cord } est plus épais que l’objet de { $object } : prenez un cordon de { $object } au plus.
 # $cord_below: a cord thinner than this does, or none.
 shape-too-full = { $bights } ganses en { $passes ->
@@ -201,17 +201,17 @@ fit-cover-long = Rien ne convient : avec ce cordon, les nœuds qui atteignent {
 # $would_fit, $can_take: bights.
 fit-no-row = Rien ne convient sur ce tube : pour cet objet, les nombres de ganses possibles sont { $would_fit }, et les rangs du tube permettent { $can_take } ; prenez un autre tube ou un rang qui se partage par l’un de ces nombres.
 # $pin: pins no thicker than this would do as well, or none.
-fit-tube-thin = Rien ne convient sur ce tube : avec { $tube } de diamètre, il est trop mince pour les cordons ; prenez un tube de { $would_do } ou plus{ $pin ->
+fit-tube-thin = Rien ne convient sur ce tube : avec { $tube } de diamètre, il est trop mince pour les cordons ; prenez un tube de { $would_do } ou plus{ $pin ->
         [none] { "" }
        *[other] , ou des picots de { $pin } au plus
     }.
-fit-tube-short = Rien ne convient sur ce tube : il a { $length } de long, et un nœud avec ses bagues en occupe au moins { $would_do } ; prenez un tube plus long.
+fit-tube-short = Rien ne convient sur ce tube : il a { $length } de long, et un nœud avec ses bagues en occupe au moins { $would_do } ; prenez un tube plus long.
 # $others: knots that were not asked for.
 fit-filtered = Rien ne convient parmi ce que vous voulez voir, mais { $others ->
         [0] aucun autre nœud ne convient
         [one] un autre nœud convient
        *[other] { $others } autres nœuds conviennent
-    } : demandez moins de choses à la fois.
+    } : demandez moins de choses à la fois.
 fit-have-short = Rien ne convient avec le cordon disponible : il en faudrait au moins { $least }, et il y en a { $at_hand } ; prenez plus de cordon, ou couvrez moins.
 fit-nothing = Rien ne convient : essayez un cordon plus fin, une autre longueur à couvrir, ou ne nommez aucun tube.
 
@@ -233,7 +233,7 @@ fit-times = { $pace ->
         [own] Les durées sont à votre propre rythme.
        *[usual] Les durées sont à un rythme habituel, car le journal ne connaît pas encore le vôtre.
     }
-fit-twins = Chaque nœud est donné dans le tissage qui demande le moins de passages dessous : un dessus, un dessous, commencé dessus ou dessous ; les deux se ressemblent. « --weave 1 » garde celui qui commence dessus.
+fit-twins = Chaque nœud est donné dans le tissage qui demande le moins de passages dessous : un dessus, un dessous, commencé dessus ou dessous ; les deux se ressemblent. « --weave 1 » garde celui qui commence dessus.
 # Ties that the figures of the knots listed were corrected from: $least to $most.
 fit-corrected = { $least ->
         [0] Certains chiffres sont corrigés d’après vos mesures, { $most ->
@@ -337,7 +337,7 @@ rig-heading = { $leads } brins, { $bights } ganses, { $passes ->
         [3] triplé
        *[other] { $passes } passes
     }, sur un tube de { $tube } de diamètre avec un cordon de { $cord }
-rig-finished = Fini : { $width } de large, { $drawn ->
+rig-finished = Fini : { $width } de large, { $drawn ->
         [tight] serré à fond
        *[open] ouvert depuis { $tight }
     }, cache { $cover } %, festons de { $scallop }, trajets à { $angle }° de l’axe. Égaliser tire { $slack } de chaque trajet.
@@ -348,7 +348,7 @@ rig-kept-tube = Le tube est gardé sous le nom { $name } : donnez désormais --
 rig-kept-cord = Le cordon est gardé sous le nom { $name } : donnez désormais --cord { $name }.
 
 # $option takes a whole number.
-option-number = { $option } demande un nombre entier de { $least } à { $most }, et « { $given } » n’en est pas un : essayez { $option } { $example }.
+option-number = { $option } demande un nombre entier de { $least } à { $most }, et « { $given } » n’en est pas un : essayez { $option } { $example }.
 
 ## The plan screen
 

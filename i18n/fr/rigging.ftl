@@ -198,7 +198,7 @@ rig-thick-object-note = { $object } contre { $tube } : laissez le nœud lâche 
 
 # $gap: between the pins. $comfortable: from where on it is easy. $most_bights, $most_passes: the most
 # for which it is, or 0. $tube: a tube of so much or more. $pin: pins no thicker than this, or none.
-rig-close-pins-say = Préparation du tube, étape { $number } sur { $tasks }. Attention : entre les picots il reste { $gap }, et les cordons d’une ganse passent à l’aise à partir de { $comfortable }. Mieux vaudrait un tube de { $tube } ou plus{ $most_bights ->
+rig-close-pins-say = Préparation du tube, étape { $number } sur { $tasks }. Attention : entre les picots il reste { $gap }, et les cordons d’une ganse passent à l’aise à partir de { $comfortable }. Mieux vaudrait un tube de { $tube } ou plus{ $most_bights ->
         [0] { "" }
        *[other] , ou { $most_bights } ganses au plus
     }{ $most_passes ->
@@ -209,7 +209,7 @@ rig-close-pins-say = Préparation du tube, étape { $number } sur { $tasks }. At
         [none] { "" }
        *[other] , ou des picots de { $pin } au plus
     }.
-rig-close-pins-say-brief = Attention : entre les picots il reste { $gap }, et les cordons d’une ganse passent à l’aise à partir de { $comfortable }. Mieux vaudrait un tube de { $tube } ou plus{ $most_bights ->
+rig-close-pins-say-brief = Attention : entre les picots il reste { $gap }, et les cordons d’une ganse passent à l’aise à partir de { $comfortable }. Mieux vaudrait un tube de { $tube } ou plus{ $most_bights ->
         [0] { "" }
        *[other] , ou { $most_bights } ganses au plus
     }{ $most_passes ->
@@ -220,7 +220,7 @@ rig-close-pins-say-brief = Attention : entre les picots il reste { $gap }, et le
         [none] { "" }
        *[other] , ou des picots de { $pin } au plus
     }.
-rig-close-pins-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Attention : entre les picots il reste { $gap }, et les cordons d’une ganse passent à l’aise à partir de { $comfortable }. Mieux vaudrait un tube de { $tube } ou plus{ $most_bights ->
+rig-close-pins-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Attention : entre les picots il reste { $gap }, et les cordons d’une ganse passent à l’aise à partir de { $comfortable }. Mieux vaudrait un tube de { $tube } ou plus{ $most_bights ->
         [0] { "" }
        *[other] , ou { $most_bights } ganses au plus
     }{ $most_passes ->
@@ -232,7 +232,7 @@ rig-close-pins-say-teach = Préparation du tube, étape { $number } sur { $tasks
        *[other] , ou des picots de { $pin } au plus
     }. Là où les picots sont serrés, les cordons montent les uns sur les autres et les ganses sortent inégales.
 rig-close-pins-show = Les picots sont serrés
-rig-close-pins-note = { $gap } entre eux, à l’aise à partir de { $comfortable } : mieux vaut un tube de { $tube } ou plus{ $most_bights ->
+rig-close-pins-note = { $gap } entre eux, à l’aise à partir de { $comfortable } : mieux vaut un tube de { $tube } ou plus{ $most_bights ->
         [0] { "" }
        *[other] , ou { $most_bights } ganses au plus
     }{ $most_passes ->
@@ -245,30 +245,30 @@ rig-close-pins-note = { $gap } entre eux, à l’aise à partir de { $comfortabl
     }
 
 # $slack: out of each leg. $better: the tube with least slack, or none.
-rig-thick-tube-say = Préparation du tube, étape { $number } sur { $tasks }. Attention : le tube est bien plus gros que l’objet. Il faudra tirer { $slack } de chacun des { $legs } trajets.{ $better ->
+rig-thick-tube-say = Préparation du tube, étape { $number } sur { $tasks }. Attention : le tube est bien plus gros que l’objet. Il faudra tirer { $slack } de chacun des { $legs } trajets.{ $better ->
         [none] { "" }
        *[other] { " " }C’est un tube de { $better } de diamètre qui en laisserait le moins.
     }
-rig-thick-tube-say-brief = Attention : le tube est bien plus gros que l’objet. Il faudra tirer { $slack } de chacun des { $legs } trajets.{ $better ->
+rig-thick-tube-say-brief = Attention : le tube est bien plus gros que l’objet. Il faudra tirer { $slack } de chacun des { $legs } trajets.{ $better ->
         [none] { "" }
        *[other] { " " }C’est un tube de { $better } de diamètre qui en laisserait le moins.
     }
-rig-thick-tube-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Attention : le tube est bien plus gros que l’objet. Il faudra tirer { $slack } de chacun des { $legs } trajets.{ $better ->
+rig-thick-tube-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Attention : le tube est bien plus gros que l’objet. Il faudra tirer { $slack } de chacun des { $legs } trajets.{ $better ->
         [none] { "" }
        *[other] { " " }C’est un tube de { $better } de diamètre qui en laisserait le moins.
     } Le mou qui se tire par petits pas, tour après tour, laisse le nœud régulier.
 rig-thick-tube-show = Beaucoup de mou sur ce tube
 rig-thick-tube-note = { $slack } de chacun des { $legs } trajets{ $better ->
         [none] { "" }
-       *[other]  ; le moins, sur un tube de { $better } de diamètre
+       *[other]  ; le moins, sur un tube de { $better } de diamètre
     }
 
 # $ring: width of a ring. $slack: out of each leg. $would_do: rings of so much or less.
-rig-wide-rings-say = Préparation du tube, étape { $number } sur { $tasks }. Attention : les bagues ont { $ring } de large et écartent trop les bords. Il faudra tirer { $slack } de chaque trajet. Des bagues de { $would_do } au plus ne gêneraient pas.
-rig-wide-rings-say-brief = Attention : les bagues ont { $ring } de large et écartent trop les bords. Il faudra tirer { $slack } de chaque trajet. Des bagues de { $would_do } au plus ne gêneraient pas.
-rig-wide-rings-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Attention : les bagues ont { $ring } de large et écartent trop les bords. Il faudra tirer { $slack } de chaque trajet. Des bagues de { $would_do } au plus ne gêneraient pas. Le mou qui se tire par petits pas, tour après tour, laisse le nœud régulier.
+rig-wide-rings-say = Préparation du tube, étape { $number } sur { $tasks }. Attention : les bagues ont { $ring } de large et écartent trop les bords. Il faudra tirer { $slack } de chaque trajet. Des bagues de { $would_do } au plus ne gêneraient pas.
+rig-wide-rings-say-brief = Attention : les bagues ont { $ring } de large et écartent trop les bords. Il faudra tirer { $slack } de chaque trajet. Des bagues de { $would_do } au plus ne gêneraient pas.
+rig-wide-rings-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Attention : les bagues ont { $ring } de large et écartent trop les bords. Il faudra tirer { $slack } de chaque trajet. Des bagues de { $would_do } au plus ne gêneraient pas. Le mou qui se tire par petits pas, tour après tour, laisse le nœud régulier.
 rig-wide-rings-show = Des bagues larges pour ce nœud
-rig-wide-rings-note = { $slack } de chaque trajet ; des bagues de { $would_do } au plus ne gêneraient pas
+rig-wide-rings-note = { $slack } de chaque trajet ; des bagues de { $would_do } au plus ne gêneraient pas
 
 ## Rigging: rings with holes
 

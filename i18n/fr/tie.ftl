@@ -4,5 +4,5 @@ tie-keys = Espace suivant, B ou Page préc. retour, R répéter, H où suis-je, 
 tie-keys-lines = Entrée : suivant ; b retour, r répéter, h où suis-je, w erreur, 1 2 3 bref, normal, expliqué, t réglages, q quitter, chaque fois avec Entrée.
 tie-left = Le nœud est gardé là où il en est : « marlinspeak tie » le reprend.
 tie-none-waiting = Aucun nœud n’attend d’être repris : nommez-en un, par exemple « marlinspeak tie --leads 3 --bights 5 ».
-tie-lesson-or-knot = Indiquez une leçon ou un nœud, pas les deux, par exemple « marlinspeak tie --lesson 1 ».
+tie-lesson-or-knot = Indiquez une leçon ou un nœud, pas les deux, par exemple « marlinspeak tie --lesson 1 ».
 tie-log-say = Ce qui a vraiment servi. Entrée passe au champ suivant et garde tout au dernier ; ce que vous laissez vide ne compte pas.

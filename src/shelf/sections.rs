@@ -36,7 +36,7 @@ pub(super) struct CordSection {
     name: Option<String>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     grams_per_metre: Option<f64>,
-    /// Not in documents from before it was known: soft line.
+    /// Soft line where it does not stand.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     give: Option<f64>,
 }
@@ -57,21 +57,39 @@ struct TailsSection {
     holding: f64,
 }
 
-/// What the log says of the cord, as factors, and of how many ties.
-///
-/// Documents from before it was known how closely a cord lies hold a factor for a width that was
-/// computed otherwise, which is of no use now.
+/// What the log says of the cord, as factors, and from how many ties.
 #[derive(Serialize, Deserialize)]
 struct CorrectionSection {
     length: f64,
+    /// A factor for a width that was computed otherwise than now, and of no use any more. It is
+    /// written as 1, since programs of before ask for it.
     #[serde(default = "one")]
+    width: f64,
+    #[serde(default = "one", skip_serializing_if = "is_one")]
     give: f64,
-    #[serde(default)]
+    #[serde(default, skip_serializing_if = "is_none")]
     ties: u16,
 }
 
 const fn one() -> f64 {
     1.0
+}
+
+#[expect(clippy::float_cmp, reason = "it is one where nothing was measured")]
+#[expect(
+    clippy::trivially_copy_pass_by_ref,
+    reason = "serde asks for a reference"
+)]
+fn is_one(factor: &f64) -> bool {
+    *factor == one()
+}
+
+#[expect(
+    clippy::trivially_copy_pass_by_ref,
+    reason = "serde asks for a reference"
+)]
+const fn is_none(ties: &u16) -> bool {
+    *ties == 0
 }
 
 /// The sections of a setup. They make one when both a tube and a cord are there.
@@ -112,7 +130,10 @@ impl SetupSections {
                 holding: length("tails.holding", tails.holding)?,
             };
         }
-        if let Some(CorrectionSection { length, give, ties }) = self.correction {
+        if let Some(CorrectionSection {
+            length, give, ties, ..
+        }) = self.correction
+        {
             setup.correction = Correction::new(length, give)
                 .map_err(|error| DocumentError::shape(format!("`correction`: {error}")))?
                 .from_ties(ties);
@@ -138,6 +159,7 @@ impl From<&Setup> for SetupSections {
             }),
             correction: Some(CorrectionSection {
                 length: setup.correction.length(),
+                width: one(),
                 give: setup.correction.give(),
                 ties: setup.correction.ties(),
             }),
@@ -205,7 +227,7 @@ impl From<&Cord> for CordSection {
             diameter: cord.diameter.get(),
             name: cord.name.clone(),
             grams_per_metre: cord.grams_per_metre,
-            give: Some(cord.give.get()),
+            give: (cord.give != Give::default()).then(|| cord.give.get()),
         }
     }
 }

@@ -66,12 +66,81 @@ fn each_thing_wrong_with_a_length_has_its_sentence() {
             "The cord is missing: add its thickness, such as --cord 4mm.",
         ),
         (
+            fit("30", "30", "5/32"),
+            "The thickness of the cord is a fraction without a unit, “5/32”: if it is inches, write \
+             5/32in; else give it with mm or cm, such as 4mm.",
+        ),
+        (
+            [fit("30", "30", "4"), vec!["--firm", "stiff"]].concat(),
+            "“stiff” is not a kind of cord: say hard, soft or flat, such as --firm soft.",
+        ),
+        (
+            [fit("30", "30", "4"), vec!["--cord-give", "9"]].concat(),
+            "How closely a cord lies is a number from 0.8 to 2.5 and “9” is not one: try 1.62, which \
+             is soft line.",
+        ),
+        (
+            [
+                fit("30", "30", "4"),
+                vec!["--cord-give", "1.7", "--firm", "hard"],
+            ]
+            .concat(),
+            "The cord is told by its kind and by a number: give one of the two, --firm or \
+             --cord-give.",
+        ),
+        (
+            [fit("30", "30", "4"), vec!["--tube-length", "30cm"]].concat(),
+            "A length belongs to a tube whose diameter is known and none is given: add its diameter, \
+             such as 40mm.",
+        ),
+        (
+            [
+                fit("30", "30", "4"),
+                vec!["--tube", "40", "--ring-width", "2cm"],
+            ]
+            .concat(),
+            "A width of rings belongs to rings and none are given: add their rows of holes, such as \
+             --rows 12.",
+        ),
+        (
+            [fit("30", "30", "4"), vec!["--passes", "5"]].concat(),
+            "--passes takes a whole number from 1 to 4 and “5” is not one: try --passes 2.",
+        ),
+        (
+            [fit("30", "30", "4"), vec!["--least-leads", "x"]].concat(),
+            "--least-leads takes a whole number from 2 to 60 and “x” is not one: try --least-leads 3.",
+        ),
+        (
+            [fit("30", "30", "4"), vec!["--least-bights", "1"]].concat(),
+            "--least-bights takes a whole number from 2 to 60 and “1” is not one: try \
+             --least-bights 3.",
+        ),
+        (
+            [fit("30", "30", "4"), vec!["--most-legs", "-3"]].concat(),
+            "--most-legs takes a whole number from 1 to 9,999 and “-3” is not one: try --most-legs \
+             60.",
+        ),
+        (
+            [fit("30", "30", "4"), vec!["--least-cover", "101%"]].concat(),
+            "--least-cover takes a whole number from 1 to 100 and “101” is not one: try \
+             --least-cover 80.",
+        ),
+        (
+            [fit("30", "30", "4"), vec!["--weave", "ouo"]].concat(),
+            "--weave takes a whole number from 1 to 9 and “ouo” is not one: try --weave 1.",
+        ),
+        (
+            [fit("30", "30", "4"), vec!["--price-hour", "cheap"]].concat(),
+            "A price is a number from 0 to 1,000,000 and “cheap” is not one: give it without a \
+             currency, such as 0.35.",
+        ),
+        (
             [fit("30", "30", "4"), vec!["--girth", "94"]].concat(),
             "The object is given by diameter and by girth: give one of the two.",
         ),
         (
             [fit("30", "30", "4"), vec!["--most", "0"]].concat(),
-            "--most takes a number of knots from 1 to 9999, and “0” is not one: try --most 20.",
+            "--most takes a whole number from 1 to 9,999 and “0” is not one: try --most 20.",
         ),
         (
             [fit("30", "30", "4"), vec!["--rows", "12"]].concat(),
@@ -128,7 +197,7 @@ fn each_tube_and_cord_that_do_not_take_the_knot_have_their_sentence() {
     for (args, sentence) in [
         (
             tube(&["--have", "1m"]),
-            "This knot takes 2.14 m of cord and there are 1 m: take more cord, fewer leads or \
+            "This knot takes 2.28 m of cord and there are 1 m: take more cord, fewer leads or \
              fewer passes.",
         ),
         (
@@ -137,7 +206,7 @@ fn each_tube_and_cord_that_do_not_take_the_knot_have_their_sentence() {
         ),
         (
             tube(&["--object", "30", "--cover", "10"]),
-            "This knot is 29.9 mm wide at the least and cannot cover just 10 mm: use fewer \
+            "This knot is 33.8 mm wide at the least and cannot cover just 10 mm: use fewer \
              leads, or cover more.",
         ),
         (
@@ -159,8 +228,8 @@ fn each_tube_and_cord_that_do_not_take_the_knot_have_their_sentence() {
             vec![
                 "rig", "--leads", "5", "--bights", "40", "--tube", "20", "--cord", "4",
             ],
-            "40 bights in 1 pass leave no room on this tube: use a tube of 55.8 mm or more, or \
-             at most 17 bights.",
+            "40 pins on this tube leave 0.56 mm between them, and the cords of a bight need 4 mm: use \
+             a tube of 108.4 mm or more, or at most 7 bights.",
         ),
         (
             tube(&["--keep-tube", "2nd"]),

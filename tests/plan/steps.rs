@@ -20,7 +20,7 @@ fn tiller() -> Setup {
     Setup {
         finish: Some(Finish {
             around: mm(30.0),
-            open_to: Some(mm(33.5)),
+            open_to: Some(mm(40.0)),
         }),
         ..Setup::new(tube, Cord::new(mm(4.0)).named("blue"))
     }
@@ -36,13 +36,13 @@ fn plan(leads: &str, bights: &str, setup: Setup) -> Plan {
 fn every_number_of_the_rig_steps_is_that_of_the_rig() {
     for (leads, bights) in [("5", "6"), ("6", "4"), ("5", "4"), ("4", "6"), ("5", "16")] {
         let setup = Setup {
-            tube: ringed(60.0, &[12, 16]),
+            tube: ringed(80.0, &[12, 16]),
             ..tiller()
         };
         // As many bights as that do not go round a thin object.
         let setup = Setup {
             finish: Some(Finish {
-                around: mm(60.0),
+                around: mm(66.0),
                 open_to: None,
             }),
             ..setup
@@ -213,7 +213,7 @@ fn next_and_back_go_through_bag_rig_and_knot_alike() {
 #[test]
 fn cautions_come_before_the_pins() {
     let script = Script::new(plan("5", "6", tiller()), AtOnce::default());
-    assert_eq!(script.rig().unwrap().cautions.len(), 1);
+    assert_eq!(script.rig().unwrap().cautions.len(), 2);
     let say: Vec<String> = script
         .places()
         .map(|place| Words::english().say(&script.step(place).unwrap()).into())

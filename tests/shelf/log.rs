@@ -159,9 +159,9 @@ fn one_single_does_not_poison_a_doubled_knot() {
 fn kinds_of_ties_that_agree_teach_the_others_and_those_that_do_not_do_not() {
     let learnt = |doubled_too: f64| {
         let (_around, shelf) = fresh();
-        for (passes, give) in [(1, 1.2), (1, 1.2), (2, doubled_too), (2, doubled_too)] {
+        for (passes, factor) in [(1, 1.2), (1, 1.2), (2, doubled_too), (2, doubled_too)] {
             let counts = Counts::new(5, 6, passes).unwrap();
-            let entry = measured_as(&five_by_six(), counts, 40.0, [1.0, give], 1.0);
+            let entry = measured_as(&five_by_six(), counts, 40.0, [factor, factor], 1.0);
             shelf.log(&entry).unwrap();
         }
         let tripled = Counts::new(5, 6, 3).unwrap();
