@@ -53,8 +53,8 @@ fn units_change_under_the_open_tie_and_its_place_stays() {
     );
     assert_eq!(hands.settings().language.units, Some(Units::Inch));
     hands.press(named(Named::Escape));
-    assert!(hands.last_said().contains("Leave a tail of 5.9 inches"));
-    assert!(hands.sees("Tail of 5.9 in at bottom 1"));
+    assert!(hands.last_said().contains("Leave a tail of 6 inches"));
+    assert!(hands.sees("Tail of 6 in at bottom 1"));
 }
 
 /// What is said of the nth step in these words.

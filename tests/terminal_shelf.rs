@@ -5,7 +5,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output, Stdio};
 
-use marlinspeak::bench::{Cord, Millimetres};
+use marlinspeak::bench::{Cord, Millimetres, TyingPace};
 use marlinspeak::guide::{AtOnce, Phase, Plan, Script};
 use marlinspeak::shelf::{Entry, Shelf, Tie};
 use serde_json::Value;
@@ -168,7 +168,11 @@ fn fit_and_rig(home: &Home) -> (Value, f64) {
 fn what_was_logged_goes_into_fit_and_rig() {
     let home = Home::new();
     let (knot, cord) = fit_and_rig(&home);
-    assert!(knot.get("hours").is_none());
+    // Before anything was logged the usual pace holds.
+    let legs = |knot: &Value| u32::try_from(knot["legs"].as_u64().unwrap()).unwrap();
+    let minutes = |knot: &Value| knot["minutes"].as_f64().unwrap();
+    let usual = TyingPace::USUAL.minutes(legs(&knot));
+    assert!((minutes(&knot) - usual).abs() < 0.1);
     let tie = home.put("5", "6", 99);
     let mm = |length| Millimetres::new(length).unwrap();
     let mut entry = Entry {
@@ -188,8 +192,8 @@ fn what_was_logged_goes_into_fit_and_rig() {
     home.shelf().log(&entry).unwrap();
 
     let (knot, more) = fit_and_rig(&home);
-    let legs = knot["legs"].as_f64().unwrap();
-    assert!((knot["hours"].as_f64().unwrap() - legs * 36.0 / 3600.0).abs() < 0.01);
+    let own = TyingPace::new(36.0).unwrap().minutes(legs(&knot));
+    assert!((minutes(&knot) - own).abs() < 0.1, "{} {own}", minutes(&knot));
     // Tails are no longer than before; the cord in the knot is, by four fifths of the way.
     let tails = 400.0;
     let ratio = (more - tails) / (cord - tails);
