@@ -193,7 +193,11 @@ fn what_was_logged_goes_into_fit_and_rig() {
 
     let (knot, more) = fit_and_rig(&home);
     let own = TyingPace::new(36.0).unwrap().minutes(legs(&knot));
-    assert!((minutes(&knot) - own).abs() < 0.1, "{} {own}", minutes(&knot));
+    assert!(
+        (minutes(&knot) - own).abs() < 0.1,
+        "{} {own}",
+        minutes(&knot)
+    );
     // Tails are no longer than before; the cord in the knot is, by four fifths of the way.
     let tails = 400.0;
     let ratio = (more - tails) / (cord - tails);
