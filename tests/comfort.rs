@@ -381,7 +381,7 @@ fn the_form_is_filled_in_by_ear_alone() {
     hands.tell(Message::typed(app::StartField::Leads, "7"));
     assert!(hands.last_said().starts_with("Leads: 7."));
     for name in [
-        "Bights: 6.",
+        "Bights: 7.",
         "Passes: 1.",
         "Weave: 1.",
         "Work to the right.",

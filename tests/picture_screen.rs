@@ -315,9 +315,9 @@ fn the_start_screen_shows_the_knot_in_the_form_where_there_is_room() {
             .collect()
     };
     let before = right(&look(&hands));
-    hands.tell(app::Message::typed(app::StartField::Bights, "7"));
+    hands.tell(app::Message::typed(app::StartField::Bights, "9"));
     assert!(right(&look(&hands)) != before);
-    hands.tell(app::Message::typed(app::StartField::Bights, "6"));
+    hands.tell(app::Message::typed(app::StartField::Bights, "7"));
     assert!(right(&look(&hands)) == before);
     hands.tell(app::Message::typed(app::StartField::Bights, "none"));
     let blank = right(&look(&hands));
@@ -373,7 +373,7 @@ fn a_finished_knot_has_the_proportions_computed_for_it() {
         picture.show(Some(Subject::finished(&named)));
         let shown = Pane::new(900, 500).paint::<()>(picture.view(), &app::theme());
         let scene = Scene::finished(
-            View::RolledOut,
+            View::RoundTheTube,
             named.laying(),
             named.side,
             named.hand,

@@ -407,17 +407,17 @@ fn bad_input_gets_one_sentence() {
         (
             "stage",
             &["--step", "0"],
-            "--step takes a step of this tie, 1 to 65, and “0” is not one: “marlinspeak steps” lists them.",
+            "--step takes a step of this tie, 1 to 30, and “0” is not one: “marlinspeak steps” lists them.",
         ),
         (
             "stage",
             &["--step", "66"],
-            "--step takes a step of this tie, 1 to 65, and “66” is not one: “marlinspeak steps” lists them.",
+            "--step takes a step of this tie, 1 to 30, and “66” is not one: “marlinspeak steps” lists them.",
         ),
         (
             "stage",
             &["--step", "many"],
-            "--step takes a step of this tie, 1 to 65, and “many” is not one: “marlinspeak steps” lists them.",
+            "--step takes a step of this tie, 1 to 30, and “many” is not one: “marlinspeak steps” lists them.",
         ),
         (
             "strip",

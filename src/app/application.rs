@@ -112,7 +112,7 @@ impl App {
             }
             Message::Service(event) => self.service(event),
             Message::InHand(found) => self.in_hand(*found),
-            Message::ToLog(entry) => self.to_log(*entry),
+            Message::ToLog(entry) => self.show_log(*entry),
             Message::Resized(size) => {
                 self.resized(size);
                 let density = window::oldest().and_then(window::scale_factor);
@@ -272,7 +272,7 @@ impl App {
     }
 
     /// What the form of the log begins with is known. The tyer may have gone elsewhere meanwhile.
-    fn to_log(&mut self, entry: Result<Entry, ShelfError>) -> Task<Message> {
+    fn show_log(&mut self, entry: Result<Entry, ShelfError>) -> Task<Message> {
         match entry {
             Err(error) => {
                 let sentence = self.context.session.refuse(&error);

@@ -91,7 +91,7 @@ fn each_thing_wrong_with_a_length_has_its_sentence() {
         (
             [fit("30", "30", "4"), vec!["--tube-length", "30cm"]].concat(),
             "A length belongs to a tube whose diameter is known and none is given: add its diameter, \
-             such as 40mm.",
+             such as 45mm.",
         ),
         (
             [

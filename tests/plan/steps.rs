@@ -220,7 +220,7 @@ fn cautions_come_before_the_pins() {
         .collect();
     assert_eq!(
         say[6],
-        "Rigging, step 1 of 8. Take care: the pins you named, 9.5 millimetres long, are too \
+        "Rigging, step 1 of 9. Take care: the pins you named, 9.5 millimetres long, are too \
          short for this knot. They hold 1 pass. Use pins of 11 millimetres or more."
     );
 }

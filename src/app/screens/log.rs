@@ -62,7 +62,7 @@ impl ScreenPage for State {
             Message::Keep => self.form.keep(context.words()),
             Message::Kept(result) => return self.kept(result, context),
         };
-        self.follow(action, context)
+        Self::follow(action, context)
     }
 
     fn press(
@@ -72,7 +72,7 @@ impl ScreenPage for State {
         context: &mut Context,
     ) -> Next<Message> {
         let action = self.form.press(press, intent, context.words());
-        self.follow(action, context)
+        Self::follow(action, context)
     }
 
     fn takes_text(&self) -> bool {
@@ -117,7 +117,7 @@ impl ScreenPage for State {
 }
 
 impl State {
-    fn follow(&mut self, action: LogAction, context: &mut Context) -> Next<Message> {
+    fn follow(action: LogAction, context: &Context) -> Next<Message> {
         match action {
             LogAction::None => Next::default(),
             LogAction::Say(text) => {

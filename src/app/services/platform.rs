@@ -64,7 +64,7 @@ impl PlatformServices {
         if let Some(path) = SettingsFile::default_path() {
             let told = session.clone();
             let opened = SettingsFile::open(&path, move |trouble: SettingsError| {
-                told(Event::Settings(trouble))
+                told(Event::Settings(trouble));
             });
             (platform.file, settings) = (opened.file, opened.settings);
             if let Some(trouble) = opened.trouble {

@@ -46,7 +46,7 @@ impl ScreenPage for State {
 
     fn update(&mut self, message: Message, context: &mut Context) -> Next<Message> {
         let action = self.told(message, context.words());
-        self.follow(action, context)
+        Self::follow(action, context)
     }
 
     fn press(
@@ -56,7 +56,7 @@ impl ScreenPage for State {
         context: &mut Context,
     ) -> Next<Message> {
         let action = self.pressed(press, intent, context.words());
-        self.follow(action, context)
+        Self::follow(action, context)
     }
 
     fn takes_text(&self) -> bool {
@@ -77,7 +77,7 @@ impl ScreenPage for State {
 }
 
 impl State {
-    fn follow(&mut self, action: Action, context: &mut Context) -> Next<Message> {
+    fn follow(action: Action, context: &Context) -> Next<Message> {
         match action {
             Action::None => Next::default(),
             Action::Say(sentence) => {
