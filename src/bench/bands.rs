@@ -114,8 +114,11 @@ impl Bands {
         let radius = self.bend + self.band / 2.0;
         let arc = (radius * sin).min(self.half_pitch);
         let chord = (radius * radius - arc * arc).max(0.0).sqrt();
-        let under_arc =
-            radius * arc - (arc * chord + radius * radius * (arc / radius).min(1.0).asin()) / 2.0;
+        let under_arc = radius * arc
+            - f64::midpoint(
+                arc * chord,
+                radius * radius * (arc / radius).min(1.0).asin(),
+            );
         let straight =
             (self.half_pitch - arc) * f64::midpoint(self.edge(arc), self.edge(self.half_pitch));
         2.0 * (under_arc + straight.max(0.0))

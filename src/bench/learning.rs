@@ -146,6 +146,9 @@ fn agreement(sums: &[Sum], scatter: Scatter) -> f64 {
     }
 }
 
+/// By how much the give is changed to see what the width makes of it.
+const SENSITIVITY_STEP: f64 = 1e-4;
+
 /// `k` of a knot that came out `width` wide when it was drawn up, and how far a width tells of it:
 /// by which share it changes when `k` does by a share. `None` for a width that no cord can come
 /// to.
@@ -178,8 +181,8 @@ pub fn give_of_width(braid: &Braid, width: Millimetres) -> Option<(Give, f64)> {
             low = middle;
         }
     }
-    const STEP: f64 = 1e-4;
-    let change = width_for(low)? / width_for(low * (1.0 - STEP)).or_else(|| width_for(low))?;
-    let tells = (change.ln() / -(1.0 - STEP).ln()).max(0.0);
+    let change =
+        width_for(low)? / width_for(low * (1.0 - SENSITIVITY_STEP)).or_else(|| width_for(low))?;
+    let tells = (change.ln() / -(1.0 - SENSITIVITY_STEP).ln()).max(0.0);
     Some((Give::new(low).ok()?, tells))
 }

@@ -201,7 +201,6 @@ impl<D: Document> DocumentFile<D> {
     /// or [`FileError::Io`]. The document is then as it was.
     pub fn write(&self, contents: &[u8]) -> Result<(), FileError<D::Error>> {
         match self.find()? {
-            Found::Missing => {}
             Found::Unreadable(fault) if fault.is_newer() => {
                 return Err(FileError::unreadable(&self.path)(fault));
             }
@@ -210,7 +209,7 @@ impl<D: Document> DocumentFile<D> {
                 self.set_aside(&self.path).map_err(FileError::of_kind)?;
             }
             Found::Whole(_) if self.keeps_previous => self.keep_previous()?,
-            Found::Whole(_) => {}
+            Found::Missing | Found::Whole(_) => {}
         }
         bytes::replace(&self.path, contents, self.readers).map_err(FileError::of_kind)
     }

@@ -146,6 +146,10 @@ struct SettingsFields {
 }
 
 #[derive(Deserialize)]
+#[expect(
+    clippy::struct_field_names,
+    reason = "the names are those of the document"
+)]
 struct PressesSection {
     bounce_ms: Within<u16, { *Times::BOUNCE.start() }, { *Times::BOUNCE.end() }>,
     long_ms: Option<Within<u16, { *Times::LONG.start() }, { *Times::LONG.end() }>>,

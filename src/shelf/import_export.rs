@@ -31,10 +31,11 @@ pub enum IfThere {
 impl IfThere {
     fn write(self, file: &Path, contents: &[u8]) -> Result<(), ShelfError> {
         // Others may read what the tyer hands over, as far as the system's own rules allow.
-        Ok(match self {
+        match self {
             Self::Refuse => files::create(file, contents, Readers::AsUsual)?,
             Self::Replace => files::replace(file, contents, Readers::AsUsual)?,
-        })
+        }
+        Ok(())
     }
 }
 

@@ -112,7 +112,7 @@ impl Device {
     }
 }
 
-/// CallKind before the sound library is, which complains on standard error where there is none.
+/// Asked before the sound library is, which complains on standard error where there is none.
 #[cfg(target_os = "linux")]
 fn has_sound() -> bool {
     use std::path::{Path, PathBuf};

@@ -110,7 +110,7 @@ fn log_event(event: &VoiceEvent) {
         VoiceEvent::Lost(loss) => log::warn!("no voice: {loss}"),
         VoiceEvent::Voices(voices) => log::info!("{} voices", voices.len()),
         VoiceEvent::NoSuchVoice(_) => {
-            log::warn!("the voice or language of the settings is not there")
+            log::warn!("the voice or language of the settings is not there");
         }
         VoiceEvent::Began(_) | VoiceEvent::Ended(_) | VoiceEvent::CutOff(_) => {}
     }

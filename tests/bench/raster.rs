@@ -101,8 +101,8 @@ fn by_tiny_skia(list: &DisplayList, palette: &dyn Palette, pixmap: &mut tiny_ski
                     builder.quad_to(pair(by).0, pair(by).1, pair(to).0, pair(to).1);
                 }
                 PathEl::CurveTo(one, two, to) => {
-                    let ((a, b), (c, d), (x, y)) = (pair(one), pair(two), pair(to));
-                    builder.cubic_to(a, b, c, d, x, y);
+                    let [one, two, to] = [one, two, to].map(pair);
+                    builder.cubic_to(one.0, one.1, two.0, two.1, to.0, to.1);
                 }
                 PathEl::ClosePath => builder.close(),
             }

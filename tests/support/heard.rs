@@ -59,7 +59,7 @@ pub fn document(tag: &str, said: &[String], depth: Depth) -> Result<Value, Strin
             "from": pin(spoken.from), "to": pin(spoken.to),
             "heading": if spoken.from.0 == Rim::Bottom { "rising" } else { "falling" },
             // The reader of the document asks only that a follower keeps to one side.
-            "side": (spoken.pass.is_some()).then(|| match spoken.lane {
+            "side": spoken.pass.is_some().then_some(match spoken.lane {
                 Some(Lane::Top) => "left",
                 Some(Lane::Bottom) | None => "right",
             }),

@@ -50,22 +50,19 @@ fn sections(script: &Script, words: &Words) -> Vec<CardSection> {
                 legs: Vec::new(),
             });
         }
-        match &step.what {
-            What::Lay(lay) => {
-                let line = LegLine {
-                    number: lay.pass_leg.leg.to_string(),
-                    way: words.card_way(lay),
-                    crossings: lay
-                        .crossings
-                        .iter()
-                        .map(|crossing| (crossing.over, words.card_crossing(crossing)))
-                        .collect(),
-                };
-                if let Some(section) = sections.last_mut() {
-                    section.legs.push(line);
-                }
+        if let What::Lay(lay) = &step.what {
+            let line = LegLine {
+                number: lay.pass_leg.leg.to_string(),
+                way: words.card_way(lay),
+                crossings: lay
+                    .crossings
+                    .iter()
+                    .map(|crossing| (crossing.over, words.card_crossing(crossing)))
+                    .collect(),
+            };
+            if let Some(section) = sections.last_mut() {
+                section.legs.push(line);
             }
-            _ => {}
         }
     }
     sections

@@ -29,8 +29,16 @@ pub struct TerminalDriver<W> {
     is_asked_again: bool,
     /// A line is being typed.
     is_typing: bool,
-    is_over: bool,
-    is_logged: bool,
+    end: Option<End>,
+}
+
+/// How the tie was left.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum End {
+    /// It can be taken up again.
+    Left,
+    /// It is done and written down.
+    Logged,
 }
 
 impl<W: Write> TerminalDriver<W> {
@@ -51,8 +59,7 @@ impl<W: Write> TerminalDriver<W> {
             printed: None,
             is_asked_again: false,
             is_typing: false,
-            is_over: false,
-            is_logged: false,
+            end: None,
         }
     }
 
@@ -78,12 +85,12 @@ impl<W: Write> TerminalDriver<W> {
 
     /// Whether the tie was left.
     pub const fn is_over(&self) -> bool {
-        self.is_over
+        self.end.is_some()
     }
 
     /// Whether it was left since it is done and written down.
     pub const fn is_logged(&self) -> bool {
-        self.is_logged
+        matches!(self.end, Some(End::Logged))
     }
 
     /// Takes in what happened, or that the time of a timer has come, and does what follows.
@@ -95,7 +102,7 @@ impl<W: Write> TerminalDriver<W> {
             None => self.wake(now)?,
             Some(TerminalEvent::Gone) => {
                 self.session.put_away();
-                self.is_over = true;
+                self.end = Some(End::Left);
             }
             Some(TerminalEvent::Pedal(raw)) => self.raw(&raw, None, now)?,
             Some(TerminalEvent::Key(raw, typed)) => self.raw(&raw, typed, now)?,
@@ -203,7 +210,7 @@ impl<W: Write> TerminalDriver<W> {
             }
             Then::Logged => {
                 self.session.put_away();
-                (self.is_over, self.is_logged) = (true, true);
+                self.end = Some(End::Logged);
                 Ok(())
             }
             Then::Learn => self.open(Overlay::Learn(KeyBinder::default()), now),
@@ -235,7 +242,7 @@ impl<W: Write> TerminalDriver<W> {
                 self.effect(effect, now)?;
             }
         }
-        if self.overlay.is_none() && !self.is_over {
+        if self.overlay.is_none() && self.end.is_none() {
             self.print_page()?;
         }
         Ok(())
@@ -295,7 +302,7 @@ impl<W: Write> TerminalDriver<W> {
                     }
                 }
             }
-            Effect::Leave => self.is_over = true,
+            Effect::Leave => self.end = Some(End::Left),
         }
         Ok(())
     }
