@@ -3,6 +3,7 @@
 use crate::{RING, refused};
 
 #[test]
+#[expect(clippy::too_many_lines, reason = "one table of sentences")]
 fn each_thing_wrong_with_a_length_has_its_sentence() {
     let fit = |object: &'static str, cover: &'static str, cord: &'static str| {
         vec!["fit", "--object", object, "--cover", cover, "--cord", cord]
