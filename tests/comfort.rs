@@ -400,11 +400,11 @@ fn the_form_is_filled_in_by_ear_alone() {
     hands.press(tab());
     assert_eq!(
         hands.last_said(),
-        "Begin this tie: press the space bar. Escape leaves the form. 7 lead 6 bight, one strand. \
+        "Begin this tie: press the space bar. Escape leaves the form. 7 lead 7 bight, 7 strands. \
          Each top pin stands half a step to the left of the bottom pin of its number."
     );
     hands.press(SPACE);
-    let begun = Plan::read("7", "6", "1", "1")
+    let begun = Plan::read("7", "7", "1", "1")
         .unwrap()
         .with_hand(Hand::Left);
     let script = Script::new(begun, AtOnce::default());

@@ -228,3 +228,8 @@ check-show-note = { $ends ->
 
 # Example: Letzte Bahn, von Kopf 1: geht einmal drüber, einmal drunter
 check-show-note-last = Letzte Bahn, von Kopf { $from }: { $order }
+
+# In place of the order of overs and unders, for a leg of so many crossings that nobody would
+# follow it: $crossings there are, $overs and $unders of them.
+check-order-say = Von ihren { $crossings } Kreuzungen geht sie bei { $overs } drüber und bei { $unders } drunter.
+check-order-show = { $crossings } Kreuzungen, bei { $overs } drüber, bei { $unders } drunter

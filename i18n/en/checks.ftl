@@ -228,3 +228,8 @@ check-show-note = { $ends ->
 
 # Example: Last leg, from top 1: over once, under once.
 check-show-note-last = Last leg, from top { $from }: { $order }
+
+# In place of the order of overs and unders, for a leg of so many crossings that nobody would
+# follow it: $crossings there are, $overs and $unders of them.
+check-order-say = Of its { $crossings } crossings it goes over at { $overs } and under at { $unders }.
+check-order-show = { $crossings } crossings, over at { $overs }, under at { $unders }

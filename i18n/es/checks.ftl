@@ -227,3 +227,8 @@ check-show-note = { $ends ->
 
 # Ejemplo: Último tramo, desde cabeza 1: una vez por encima, una vez por debajo.
 check-show-note-last = Último tramo, desde cabeza { $from }: { $order }
+
+# In place of the order of overs and unders, for a leg of so many crossings that nobody would
+# follow it: $crossings there are, $overs and $unders of them.
+check-order-say = De sus { $crossings } cruces pasa por encima en { $overs } y por debajo en { $unders }.
+check-order-show = { $crossings } cruces, en { $overs } por encima, en { $unders } por debajo

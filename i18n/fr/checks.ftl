@@ -228,3 +228,8 @@ check-show-note = { $ends ->
 
 # Exemple : Dernier trajet, de tête 1 : enjambe 1 fois, sous 1 fois.
 check-show-note-last = Dernier trajet, de tête { $from } : { $order }
+
+# In place of the order of overs and unders, for a leg of so many crossings that nobody would
+# follow it: $crossings there are, $overs and $unders of them.
+check-order-say = Sur ses { $crossings } croisements, il enjambe à { $overs } et glisse dessous à { $unders }.
+check-order-show = { $crossings } croisements, enjambe à { $overs }, glisse dessous à { $unders }

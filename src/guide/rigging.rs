@@ -15,7 +15,8 @@ use crate::knot::{Hand, Rim};
 /// let setup = Setup::new(tube, Cord::new(Millimetres::parse("4")?));
 /// let plan = Plan::read("5", "7", "2", "1")?.with_setup(Some(setup));
 /// let rigging = Rigging::of(&plan).unwrap();
-/// assert!(rigging.to_cut() > 28.0 * plan.rig()?.unwrap().laid.cord_in_leg.get());
+/// let rig = plan.rig().ok().flatten().unwrap();
+/// assert!(rigging.to_cut() > 28.0 * rig.laid.cord_in_leg.get());
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[derive(Clone, Debug, PartialEq)]

@@ -5,7 +5,8 @@ use fluent::fluent_args;
 use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::step_args::{
-    begin_args, check_args, crossing_args, fair_args, finish_args, follow_args, lay_args, lift_args,
+    begin_args, check_args, counted_args, crossing_args, fair_args, finish_args, follow_args,
+    lay_args, lift_args,
 };
 use super::{Spoken, Words};
 use crate::guide::{Caution, LayStep, Phase, Place, Plan, Script, Step, What, Whereabouts};
@@ -23,7 +24,10 @@ impl Words {
             What::Lay(lay) => self.say_lay(lay),
             What::Check(check) => {
                 let mut args = check_args(check);
-                let order = self.say_crossings(&check.last.crossings);
+                let order = match counted_args(&check.last) {
+                    Some(counted) => self.spoken(SpokenMessage::CheckOrderSay, &counted),
+                    None => self.say_crossings(&check.last.crossings),
+                };
                 args.set("order", order.to_string());
                 self.spoken(SpokenMessage::CheckSay, &args)
             }

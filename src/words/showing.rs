@@ -6,7 +6,8 @@ use fluent::{FluentArgs, fluent_args};
 
 use super::selectors::Selector;
 use super::step_args::{
-    begin_args, check_args, crossing_args, fair_args, finish_args, follow_args, lay_args, lift_args,
+    begin_args, check_args, counted_args, crossing_args, fair_args, finish_args, follow_args,
+    lay_args, lift_args,
 };
 use super::{Sentence, Words};
 use crate::guide::{LayStep, Script, Step, What};
@@ -94,16 +95,16 @@ impl Words {
             What::Check(check) => {
                 let notes = ["check-show-note", "check-show-note-last"];
                 let mut args = check_args(check);
-                let order = self.show_crossings(&check.last.crossings);
-                let order: Vec<String> = order.into_iter().map(|mark| mark.text).collect();
-                args.set(
-                    "order",
-                    if order.is_empty() {
-                        self.text("lay-show-clear", &args)
-                    } else {
-                        order.join(", ")
-                    },
-                );
+                let order = if let Some(counted) = counted_args(&check.last) {
+                    self.text("check-order-show", &counted)
+                } else if check.last.crossings.is_empty() {
+                    self.text("lay-show-clear", &args)
+                } else {
+                    let marks = self.show_crossings(&check.last.crossings);
+                    let marks: Vec<String> = marks.into_iter().map(|mark| mark.text).collect();
+                    marks.join(", ")
+                };
+                args.set("order", order);
                 lines("check-show", &notes, &args)
             }
             What::Lift(lift) => lines("lift-show", &["lift-show-note"], &lift_args(lift)),

@@ -17,6 +17,7 @@ pub(super) enum SpokenMessage {
     AtOnceSay,
     BeginSay,
     CautionSay,
+    CheckOrderSay,
     CheckSay,
     CourseLineSay,
     DetailSay,

@@ -6,7 +6,7 @@ use super::lengths::by_hand;
 use super::selectors::Selector;
 use crate::bench::Millimetres;
 use crate::guide::{
-    BeginStep, CheckStep, FairStep, FinishStep, FinishTask, FollowStep, Landmark, LayStep,
+    BeginStep, CheckStep, FairStep, FinishStep, FinishTask, FollowStep, Landmark, LastLeg, LayStep,
     LiftStep, Question, TakeBack, Tuck,
 };
 use crate::knot::{Crossing, PassLeg, Rim};
@@ -117,6 +117,25 @@ pub(super) fn check_args(check: &CheckStep) -> FluentArgs<'static> {
 
 pub(super) fn lift_args(lift: &LiftStep) -> FluentArgs<'static> {
     fluent_args! { "task" => lift.task.selector(), "bights" => lift.bights, "ends" => lift.ends }
+}
+
+/// Crossings of a leg that a look tells one by one; of more nobody would follow the order.
+/// *Common practice, no source.*
+const MOST_IN_ORDER: usize = 8;
+
+/// How many overs and unders a leg has, where they are too many to be told one by one.
+pub(super) fn counted_args(last: &LastLeg) -> Option<FluentArgs<'static>> {
+    let crossings = last.crossings.len();
+    let overs = last
+        .crossings
+        .iter()
+        .filter(|crossing| crossing.over)
+        .count();
+    (crossings > MOST_IN_ORDER).then(|| {
+        fluent_args! {
+            "crossings" => crossings, "overs" => overs, "unders" => crossings - overs,
+        }
+    })
 }
 
 pub(super) fn fair_args(fair: &FairStep) -> FluentArgs<'static> {

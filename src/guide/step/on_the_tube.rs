@@ -167,14 +167,15 @@ pub struct LayStep {
 /// ```
 /// use marlinspeak::guide::{AtOnce, Plan, Script, What};
 ///
-/// // After its first round the cord of 5 lead 7 bight is back at the bottom, at pin 6.
+/// // In the first rounds of 5 lead 7 bight nothing new is to be seen; the first look comes with
+/// // four crossings on the tube.
 /// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
 /// let found = script.steps().find_map(|step| match step.what {
 ///     What::Check(step) => Some(step),
 ///     _ => None,
 /// });
 /// let step = found.unwrap();
-/// assert_eq!((step.at.number, step.crossings), (6, Some(0)));
+/// assert_eq!((step.at.number, step.crossings), (2, Some(4)));
 /// # Ok::<(), marlinspeak::knot::KnotError>(())
 /// ```
 #[derive(Clone, Debug, PartialEq)]
@@ -208,14 +209,14 @@ pub struct CheckStep {
 /// ```
 /// use marlinspeak::guide::{AtOnce, Plan, Script, What};
 ///
-/// // Leg 2 met no cord.
+/// // The first leg that is looked at has met a cord.
 /// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
 /// let found = script.steps().find_map(|step| match step.what {
 ///     What::Check(step) => Some(step),
 ///     _ => None,
 /// });
 /// let step = found.unwrap();
-/// assert!(step.last.crossings.is_empty());
+/// assert!(!step.last.crossings.is_empty());
 /// # Ok::<(), marlinspeak::knot::KnotError>(())
 /// ```
 #[derive(Clone, Debug, PartialEq, Eq)]
