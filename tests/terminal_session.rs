@@ -83,7 +83,7 @@ fn another_language_holds_from_the_next_line_on() {
     terminal.press("t");
     terminal.press("ArrowDown");
     // Until it is German.
-    while terminal.session().words().tag().to_string() != "de" {
+    while *terminal.session().words().tag() != "de" {
         terminal.press("ArrowRight");
     }
     terminal.press("Escape");

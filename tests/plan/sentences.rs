@@ -101,7 +101,7 @@ fn each_thing_wrong_with_a_length_has_its_sentence() {
             ]
             .concat(),
             "A width of rings belongs to rings and none are given: add their rows of holes, such as \
-             --rows 12.",
+             --rows 14,20.",
         ),
         (
             [fit("30", "30", "4"), vec!["--passes", "5"]].concat(),
