@@ -24,7 +24,9 @@ impl Bands {
         let top = f64::from(self.leads) * self.row;
         let mut nearest = f64::INFINITY;
         let around = f64::from(self.leads) + 3.0;
+        #[expect(clippy::cast_possible_truncation, reason = "some pins on")]
         let first = (x / self.half_pitch - around).floor() as i32;
+        #[expect(clippy::cast_possible_truncation, reason = "some pins on")]
         let last = (x / self.half_pitch + around).ceil() as i32;
         for pin in first..=last {
             let at = f64::from(pin) * self.half_pitch;
@@ -38,18 +40,18 @@ impl Bands {
                         nearest = nearest.min(aside.abs());
                     }
                 }
-                nearest = nearest.min(self.from_arc(x - at, y - hub, sin));
+                nearest = nearest.min(self.to_arc(x - at, y - hub, sin));
             }
             // Top pins likewise, on the half pitches where legs from the bottom land.
             if (pin - self.leads).rem_euclid(2) == 0 {
-                nearest = nearest.min(self.from_arc(x - at, (top - y) - hub, sin));
+                nearest = nearest.min(self.to_arc(x - at, (top - y) - hub, sin));
             }
         }
         nearest
     }
 
     /// Distance from the arc of a bight whose hub this is measured from.
-    fn from_arc(&self, x: f64, y: f64, sin: f64) -> f64 {
+    fn to_arc(&self, x: f64, y: f64, sin: f64) -> f64 {
         let radius = x.hypot(y);
         // Between the two legs, below the hub.
         if y <= 0.0 && x.abs() <= radius * sin {

@@ -3,13 +3,15 @@
 use std::f64::consts::PI;
 
 use marlinspeak::bench::{
-    FitAnswer, FitGroup, FitWish, Give, Object, RigCaution, RigJob, Thread, Tube, fit, pin_gap, rig,
+    FitAnswer, FitGroup, FitWish, Give, Millimetres, Object, RigCaution, RigJob, Thread, Tube, fit,
+    pin_gap, rig,
 };
 
 use crate::mm;
 
 /// Works of the loft: object, length, cord, and what such a person would tie there, as leads, bights
 /// and passes. *Common practice, no source.*
+#[expect(clippy::type_complexity, reason = "a table")]
 const WORKS: [(&str, [f64; 3], &[[u16; 3]]); 5] = [
     (
         "stick",
@@ -117,7 +119,13 @@ impl Dice {
 
     fn one_of<T: Copy>(&mut self, choices: &[T]) -> T {
         let most = f64::from(u32::try_from(choices.len()).unwrap()) - 1e-9;
-        choices[self.between(0.0, most) as usize]
+        #[expect(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "a count"
+        )]
+        let nth = self.between(0.0, most) as usize;
+        choices[nth]
     }
 }
 
@@ -169,7 +177,7 @@ fn nothing_is_offered_that_the_tube_cannot_do() {
             let run = f64::from(counts.leads()) * PI * diameter / (2.0 * bights);
             let apart = PI * diameter * run.atan2(spacing).cos() / bights;
             assert!(apart >= (passes + 1.0) * cord * (1.0 - 1e-6), "{answer:?}");
-            let rings = tube.ring_width().map_or(0.0, |width| width.get());
+            let rings = tube.ring_width().map_or(0.0, Millimetres::get);
             assert!(spacing >= rings);
             assert!(
                 tube.length

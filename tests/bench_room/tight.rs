@@ -10,6 +10,7 @@ use crate::{braid, count, counts, hard, in_knot, mm, numbers, rows, within};
 
 /// Worked out by hand from the band rule, for hard cord (1.89) and for soft (1.62): leads, bights,
 /// passes, cord, object; angle and width of each.
+#[expect(clippy::type_complexity, reason = "a table")]
 const BY_HAND: [([u16; 3], [f64; 2], [f64; 2], [f64; 2]); 6] = [
     ([5, 7, 2], [4.0, 30.0], [47.3, 40.9], [52.1, 35.8]),
     ([17, 4, 1], [4.0, 30.0], [75.3, 67.6], [77.5, 58.0]),

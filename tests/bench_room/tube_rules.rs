@@ -14,7 +14,7 @@ fn ringed(diameter: f64, rows: &[u16]) -> Tube {
     Tube::ringed(mm(diameter), rows).unwrap()
 }
 
-fn job<'a>(knot: Counts, tube: &'a Tube, around: f64) -> RigJob<'a> {
+fn job(knot: Counts, tube: &Tube, around: f64) -> RigJob<'_> {
     RigJob {
         finish: Some(Finish {
             around: mm(around),
