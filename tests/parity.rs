@@ -17,7 +17,7 @@ use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use marlinspeak::app::Message;
 use marlinspeak::guide::Plan;
-use marlinspeak::session::{Event, Timer};
+use marlinspeak::session::{Event, Timer, Walk};
 use marlinspeak::settings::{Settings, SettingsFile};
 use marlinspeak::shelf::{Shelf, ShelfError, Tie};
 use marlinspeak::voice::{VoiceError, VoiceEvent};
@@ -189,7 +189,7 @@ impl Faces {
         let (window, terminal) = (self.window.session(), self.terminal.session());
         let (page, other) = (window.page(), terminal.page());
         assert_eq!(page, other, "what is shown after {after:?}");
-        let place = |walk: Option<&marlinspeak::session::Walk>| walk.map(|walk| walk.place());
+        let place = |walk: Option<&Walk>| walk.map(Walk::place);
         assert_eq!(place(window.walk()), place(terminal.walk()), "{after:?}");
         let tie = |session: &marlinspeak::session::Session| {
             session
@@ -292,8 +292,7 @@ proptest! {
         pacing in any::<bool>(),
         cues in any::<bool>(),
     ) {
-        let mut settings = Settings::default();
-        settings.pacing = pacing;
+        let mut settings = Settings { pacing, ..Settings::default() };
         settings.cues.is_on = cues;
         let mut faces = Faces::of(&tie(leads, bights, passes), Words::english, &settings);
         for _ in 0..skipped {
