@@ -75,7 +75,7 @@ bench: bench-packages
 
 # What is behind the figures of computing and painting, part by part.
 bench-parts: build-packages
-	$(CARGO) bench --locked --bench knot --bench fit --bench picture --bench raster --bench picture_view --bench sheet
+	$(CARGO) bench --locked --bench knot --bench fit --bench rope --bench picture --bench raster --bench picture_view --bench sheet
 
 soak: test-packages
 	CUTS=200 $(CARGO) test --locked --test keeping no_power_cut

@@ -255,7 +255,8 @@ fn every_line_of_the_settings_says_itself() {
 #[test]
 fn every_line_changes_both_ways_and_says_its_new_value() {
     for line in Setting::ALL
-        .into_iter()
+        .iter()
+        .copied()
         .filter(|line| *line != Setting::Learn)
     {
         let folder = TempDir::new().unwrap();

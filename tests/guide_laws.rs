@@ -27,19 +27,23 @@ fn knots() -> impl Strategy<Value = Knot> {
 
 /// Any plan; its cords may have names, and with them passes may begin at pins of their own.
 fn plans() -> impl Strategy<Value = Plan> {
-    let names = prop::collection::vec(prop_oneof!["blue", "white"], 12);
-    let ways = (any::<bool>(), any::<bool>(), any::<bool>(), any::<bool>());
+    let names = prop::collection::vec(prop_oneof!["blue", "white"], 48);
+    let ways = any::<[bool; 5]>();
     (knots(), 1..=4_u16, ways, names).prop_map(|(knot, passes, ways, mut names)| {
-        let (strands, is_named) = (knot.strands(), ways.3);
-        let order = if ways.0 {
+        let (strands, is_named) = (knot.strands(), ways[3]);
+        let order = if ways[0] {
             LayingOrder::PassByPass
         } else {
             LayingOrder::StrandByStrand
         };
-        let side = if ways.1 { Side::Right } else { Side::Left };
-        let hand = if ways.2 { Hand::Right } else { Hand::Left };
+        let side = if ways[1] { Side::Right } else { Side::Left };
+        let hand = if ways[2] { Hand::Right } else { Hand::Left };
         let plan = Plan::of(Laying::new(knot, passes, order).unwrap(), side, hand);
-        let cords = if strands == 1 { passes } else { strands };
+        let cords = if strands == 1 || ways[4] {
+            strands * passes
+        } else {
+            strands
+        };
         names.truncate(cords.into());
         if is_named {
             plan.with_cords(names).unwrap()
@@ -341,7 +345,7 @@ proptest! {
         }
         // A cord begins where a pass is not laid with the cord of the pass before.
         let begins: Vec<&Laid> = walk.legs.iter()
-            .filter(|laid| laid.leg == 1 && plan.begins_a_cord(laid.pass))
+            .filter(|laid| laid.leg == 1 && plan.begins_a_cord(laid.pass, laid.strand))
             .collect();
         prop_assert_eq!(tucks.len(), 2 * begins.len());
         for tuck in tucks {
@@ -447,7 +451,7 @@ impl Witness<'_> {
             && next.leg == 1
             && (self.has_taken_up || self.crossings > 0)
         {
-            came &= !plan.begins_a_cord(next.pass);
+            came &= !plan.begins_a_cord(next.pass, next.strand);
         }
         let come = |pin| self.walk.come(pin, self.whole);
         match question {

@@ -362,7 +362,7 @@ fn a_finished_knot_has_the_proportions_computed_for_it() {
             let drawn = f64::from(scene.knot_width()) / f64::from(scene.round());
             let computed = shape.width.get() / round;
             assert!(
-                (drawn / computed - 1.0).abs() < 0.08,
+                (drawn / computed - 1.0).abs() < 0.005,
                 "{leads} × {bights} × {passes} on {around}, {open_to:?}: {drawn} for {computed}"
             );
             assert!(!scene.is_zoomed());

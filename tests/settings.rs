@@ -56,6 +56,8 @@ fn unusual() -> Settings {
     settings.pacing = true;
     settings.verbosity.detail = Detail::Brief;
     settings.verbosity.at_once = AtOnce::WholeLeg;
+    settings.prices.metre = Some(0.35);
+    settings.prices.hour = Some(24.0);
     settings
 }
 
@@ -130,6 +132,10 @@ fn a_damaged_file_is_set_aside_and_told_of() {
         (
             "{\"version\": 1, \"manners\": { \"en\": { \"volume\": 101 } }}",
             "manners.en.volume is 101",
+        ),
+        (
+            "{\"version\": 1, \"prices\": { \"hour\": -3 }}",
+            "prices.hour is -3; it may be 0 to 1000000",
         ),
         (
             "{\"version\": 1, \"manners\": []}",

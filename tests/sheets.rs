@@ -4,9 +4,9 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output, Stdio};
 
-use marlinspeak::bench::{Millimetres, Tube, pinning};
+use marlinspeak::bench::{Millimetres, Prices, Tube, TyingPace, pinning};
 use marlinspeak::cli::sheet;
-use marlinspeak::guide::Plan;
+use marlinspeak::guide::{Labour, Plan};
 use marlinspeak::picture::sheet::{Paper, SheetPage};
 use marlinspeak::words::Words;
 use tempfile::TempDir;
@@ -304,6 +304,10 @@ fn plan(leads: u16, bights: u16, passes: u16) -> Plan {
     Plan::read(&leads, &bights, &passes, "1").unwrap()
 }
 
+fn labour(plan: &Plan) -> Labour {
+    Labour::of(plan, None, Prices::default())
+}
+
 fn texts(pages: &[SheetPage]) -> Vec<&str> {
     pages.iter().flat_map(SheetPage::texts).collect()
 }
@@ -312,7 +316,7 @@ fn texts(pages: &[SheetPage]) -> Vec<&str> {
 fn a_card_holds_every_leg_in_order_and_the_cautions() {
     let words = Words::english();
     let plan = plan(5, 6, 2);
-    let pages = sheet::card(&plan, None, Paper::A4, &words);
+    let pages = sheet::card(&plan, None, &labour(&plan), Paper::A4, &words);
     let first: Vec<&str> = pages[0].texts().collect();
     let all = texts(&pages);
     let ways: Vec<&&str> = all.iter().filter(|text| text.contains(" to ")).collect();
@@ -342,12 +346,43 @@ fn a_card_holds_every_leg_in_order_and_the_cautions() {
 }
 
 #[test]
+fn a_card_says_what_the_work_takes_and_costs() {
+    let words = Words::english();
+    let plan = plan(5, 6, 2);
+    let (pace, prices) = (
+        TyingPace::new(60.0).unwrap(),
+        Prices {
+            metre: None,
+            hour: Some(20.0),
+        },
+    );
+    let labour = Labour::of(&plan, Some(pace), prices);
+    let pages = sheet::card(&plan, None, &labour, Paper::A4, &words);
+    // 24 legs of a minute each, and eight tenths more for all that is not laying.
+    let sentence = format!(
+        "It takes {} tucks and about 45 min at your own pace, and costs 14.40.",
+        plan.laying().tucks()
+    );
+    assert!(
+        texts(&pages).contains(&sentence.as_str()),
+        "{:?}",
+        texts(&pages)
+    );
+}
+
+#[test]
 fn a_card_says_which_holes_take_the_pins() {
     let words = Words::english();
     let plan = plan(5, 6, 1);
     let tube = Tube::ringed(Millimetres::parse("60mm").unwrap(), &[16, 12]).unwrap();
     let layout = pinning(&tube, 6, true).unwrap();
-    let pages = sheet::card(&plan, Some((&tube, &layout)), Paper::A4, &words);
+    let pages = sheet::card(
+        &plan,
+        Some((&tube, &layout)),
+        &labour(&plan),
+        Paper::A4,
+        &words,
+    );
     for sentence in [
         "Bottom ring, row 2 of 12 holes: pin 1 in hole 1, each next pin 2 holes on.",
         "Top ring, row 2 of 12 holes: pin 1 in hole 2, each next pin 2 holes on.",
@@ -356,7 +391,13 @@ fn a_card_says_which_holes_take_the_pins() {
     }
     let plain = Tube::plain(Millimetres::parse("60mm").unwrap());
     let layout = pinning(&plain, 6, true).unwrap();
-    let pages = sheet::card(&plan, Some((&plain, &layout)), Paper::A4, &words);
+    let pages = sheet::card(
+        &plan,
+        Some((&plain, &layout)),
+        &labour(&plan),
+        Paper::A4,
+        &words,
+    );
     let sentence = "On a tube of 60 mm the pins stand 31.4 mm apart, measured round the tube.";
     assert!(texts(&pages).contains(&sentence));
 }
@@ -367,7 +408,7 @@ fn nothing_on_a_page_runs_off_it() {
     for (leads, bights, passes) in [(2, 3, 1), (5, 6, 2), (21, 4, 1), (40, 41, 3), (99, 98, 1)] {
         let plan = plan(leads, bights, passes);
         for paper in [Paper::A4, Paper::Letter] {
-            let pages = sheet::card(&plan, None, paper, &words);
+            let pages = sheet::card(&plan, None, &labour(&plan), paper, &words);
             let page = &pages[pages.len() / 2];
             let image = page.image(72);
             let (width, height) = (image.width(), image.height());

@@ -4,6 +4,7 @@
 #[path = "support/terminal.rs"]
 mod terminal;
 
+use marlinspeak::bench::WeaveChoice;
 use marlinspeak::guide::{AtOnce, COURSE, Plan, Script};
 use marlinspeak::session::{InHand, Session, Wishes, inventory, lesson_tie, new_tie};
 use marlinspeak::settings::{Settings, Verbosity};
@@ -167,7 +168,10 @@ fn what_is_typed_wrong_in_the_log_is_told_and_nothing_is_lost() {
 #[test]
 fn a_lesson_is_taught_whatever_is_saved() {
     let folder = TempDir::new().unwrap();
-    let mut terminal = begin(&folder, lesson_tie(COURSE[0]).unwrap());
+    let mut terminal = begin(
+        &folder,
+        lesson_tie(COURSE[0], WeaveChoice::FewestTucks).unwrap(),
+    );
     let words = Words::english();
     let idea = words.lesson_idea(COURSE[0].number).to_string();
     let said = terminal.said();

@@ -232,7 +232,37 @@ fit-times = { $pace ->
         [own] Die Zeiten gelten für dein eigenes Tempo.
        *[usual] Die Zeiten gelten für ein übliches Tempo, denn deines kennt das Protokoll noch nicht.
     }
-fit-twins = Jeder Knoten steht in der Webart, die am wenigsten Durchstecken verlangt: eins über, eins unter, mit über oder mit unter begonnen; beide sehen gleich aus. „--weave 1“ behält die mit über begonnene.
+# How long a tie takes, in $hours and $minutes of 5 each, and the same as it is said.
+work-time = { $hours ->
+        [0] { $minutes } min
+       *[other] { $minutes ->
+            [0] { $hours } h
+           *[other] { $hours } h { $minutes } min
+        }
+    }
+work-time-say = { $hours ->
+        [0] { $minutes ->
+            [one] 1 Minute
+           *[other] { $minutes } Minuten
+        }
+        [one] 1 Stunde{ $minutes ->
+            [0] { "" }
+           *[other] { " " }{ $minutes } Minuten
+        }
+       *[other] { $hours } Stunden{ $minutes ->
+            [0] { "" }
+           *[other] { " " }{ $minutes } Minuten
+        }
+    }
+# The work on a tie. $time: as above. $pace: own or usual. $cost: an amount, or none.
+labour = Er verlangt { $tucks }-mal Durchstecken und dauert { $pace ->
+        [own] in deinem Tempo
+       *[usual] in einem üblichen Tempo
+    } etwa { $time }{ $cost ->
+        [none] .
+       *[other] ; er kostet { $cost }.
+    }
+fit-twins = Jeder Knoten steht in der Flechtart, die am wenigsten Durchstecken verlangt: über eins, unter eins, mit über oder mit unter begonnen; beide sehen gleich aus. „--weave 1“ behält die mit über begonnene.
 # Ties that the figures of the knots listed were corrected from: $least to $most.
 fit-corrected = { $least ->
         [0] Manche Zahlen sind nach dem berichtigt, was du gemessen hast, { $most ->
@@ -263,10 +293,7 @@ fit-cell-width = { $width }
 fit-cell-range = { $tight } – { $widest }
 fit-cell-cover = { $cover } %
 fit-cell-cord = { $long }
-fit-cell-time = { $hours ->
-        [0] { $minutes } min
-       *[other] { $hours } h { $minutes } min
-    }
+fit-cell-time = { $time }
 fit-cell-cost = { $cost }
 fit-cell-drawn = { $drawn ->
         [tight] fest
@@ -289,17 +316,14 @@ plan-answer-shape = { $width } breit, { $drawn ->
        *[open] offen
     } ({ $tight } bis { $widest }), verdeckt { $cover } %, Bögen { $scallop } tief
 # $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
-# $cost: or none. Beispiel: 1,88 m Schnur, 24 Bahnen mit 66°, 20-mal durchstecken (mit über begonnen 32), etwa 40 min
+# $time: as above. $cost: or none. Beispiel: 1,88 m Schnur, 24 Bahnen mit 66°, 20-mal durchstecken (mit über begonnen 32), etwa 40 min
 plan-answer-work = { $long } Schnur{ $strands ->
         [one] { "" }
        *[other] { " " }in { $strands } Strängen
     }, { $legs } Bahnen mit { $angle }°, { $tucks }-mal durchstecken{ $other_tucks ->
         [0] { "" }
        *[other] { " " }(mit über begonnen { $other_tucks })
-    }, etwa { $hours ->
-        [0] { $minutes } min
-       *[other] { $hours } h { $minutes } min
-    }{ $cost ->
+    }, etwa { $time }{ $cost ->
         [none] { "" }
        *[other] , kostet { $cost }
     }
@@ -316,14 +340,7 @@ plan-answer-say = Knoten { $rank } von { $count }: { $leads } Parten, { $bights 
         [tight] fest durchgeholt
         [eased] ein wenig gelockert
        *[open] offen gelassen
-    }, und verdeckt { $cover } Prozent. Er braucht { $long } Schnur, hat { $legs } Bahnen, verlangt { $tucks }-mal Durchstecken und dauert etwa { $hours ->
-        [0] { $minutes ->
-            [one] 1 Minute
-           *[other] { $minutes } Minuten
-        }
-        [one] 1 Stunde { $minutes } Minuten
-       *[other] { $hours } Stunden { $minutes } Minuten
-    }{ $cost ->
+    }, und verdeckt { $cover } Prozent. Er braucht { $long } Schnur, hat { $legs } Bahnen, verlangt { $tucks }-mal Durchstecken und dauert etwa { $time }{ $cost ->
         [none] .
        *[other] ; er kostet { $cost }.
     }
@@ -380,7 +397,61 @@ plan-wanting = { $asking ->
     }
 # Below the answers, when no tube is named.
 plan-without-tube = Nenne auch ein Rohr, dann wird sein Einrichten Schritt für Schritt angesagt.
-plan-keys = Tab geht weiter · Bild auf, Bild ab wechseln · ↑ ↓ wählen einen Knoten · Eingabe nimmt ihn · Esc verlassen
+plan-keys = Tab geht weiter · Bild auf, Bild ab wechseln · F2 bis F6 grenzen ein · ↑ ↓ wählen einen Knoten · Eingabe nimmt ihn · Esc verlassen
+
+# A filter above the list. $filter: passes, from-three, one-cord, most-legs or weave. $key: its key.
+# $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Beispiel: F2: doppelt
+plan-filter = { $key }: { $filter ->
+        [passes] { $choice ->
+            [0] alle Durchgänge
+            [1] einfach
+            [2] doppelt
+            [3] dreifach
+           *[other] { $choice } Durchgänge
+        }
+        [from-three] { $choice ->
+            [0] alle Parten und Buchten
+           *[other] ab 3 Parten und Buchten
+        }
+        [one-cord] { $choice ->
+            [0] beliebig viele Schnüre
+           *[other] eine Schnur
+        }
+        [most-legs] { $choice ->
+            [0] beliebig lang
+           *[other] höchstens { $choice } Bahnen
+        }
+       *[weave] { $choice ->
+            [0] am wenigsten durchstecken
+           *[other] mit über begonnen
+        }
+    }
+# The same, said when it is changed.
+plan-filter-say = { $filter ->
+        [passes] { $choice ->
+            [0] Knoten mit beliebig vielen Durchgängen.
+            [1] Nur einfache Knoten.
+            [2] Nur doppelte Knoten.
+            [3] Nur dreifache Knoten.
+           *[other] Nur Knoten mit { $choice } Durchgängen.
+        }
+        [from-three] { $choice ->
+            [0] Alle Parten und Buchten.
+           *[other] Mindestens drei Parten und drei Buchten.
+        }
+        [one-cord] { $choice ->
+            [0] Knoten aus beliebig vielen Schnüren.
+           *[other] Nur Knoten aus einer Schnur.
+        }
+        [most-legs] { $choice ->
+            [0] Beliebig lange Arbeiten.
+           *[other] Arbeiten mit höchstens { $choice } Bahnen.
+        }
+       *[weave] { $choice ->
+            [0] Die Flechtart, bei der am wenigsten durchzustecken ist.
+           *[other] Über eins, unter eins, mit über begonnen.
+        }
+    }
 
 plan-say = Plan. Gib ein, wie dick der Gegenstand ist, wie viel davon bedeckt werden soll, und die Schnur. Tab geht weiter, Pfeil auf und Pfeil ab wählen einen Knoten, Eingabe nimmt ihn.
 # Said when a field is come to. $text: what is typed there, or none.

@@ -3,7 +3,7 @@
 
 course-heading = Erste Knoten
 course-say = Erste Knoten: vier Knoten, jeder ein wenig schwerer als der davor. Mit Weiter fängt der gewählte an. Pfeil ab und Pfeil auf wählen.
-course-keys = ↑ ↓ wählen · Leertaste anfangen · R noch einmal · Esc zurück
+course-keys = ↑ ↓ wählen · Leertaste anfangen · W Flechtart · R noch einmal · Esc zurück
 
 # A lesson in the list. $state: new, begun or done. Example: 1. 3 Parten, 4 Buchten: Stifte und Bahnen, über und unter (fertig)
 course-line = { $number }. { $lesson ->
@@ -28,6 +28,16 @@ course-line-say = Lektion { $number } von { $lessons }: { $lesson ->
         [begun] Er ist angefangen und wartet bei den angefangenen Knoten.
        *[new] Dieser Knoten ist noch neu.
     }
+
+# Beside the lesson that is chosen: how its weave begins. $kind: run when with over, twin when with under.
+course-weave = Beginnt mit { $kind ->
+        [twin] unter
+       *[run] über
+    }: { $tucks }-mal durchstecken · W beginnt andersherum
+course-weave-say = Die Flechtart beginnt mit { $kind ->
+        [twin] unter
+       *[run] über
+    } und verlangt { $tucks }-mal Durchstecken. W beginnt sie andersherum.
 
 # The idea that is new, told before the first step and shown beside the choice.
 course-idea = { $lesson ->

@@ -36,7 +36,7 @@ knot-code-length = Ein Reihencode aus { $letters ->
 
 cords-unreadable = „{ $given }“ lässt eine Schnur ohne Namen: Gib Namen mit Kommas dazwischen an, etwa --cords blau,weiß.
 
-# $given: how many names there are.
+# $given: how many names there are. $all: strands times passes. $example: a name for each strand.
 cords-do-not-go = { $given ->
         [one] 1 Name einer Schnur passt nicht
        *[other] { $given } Namen von Schnüren passen nicht
@@ -45,8 +45,13 @@ cords-do-not-go = { $given ->
             [one] Er hat einen Strang und einen Durchgang, also gib einen Namen an, etwa --cords blau.
            *[other] Gib einen Namen für jeden seiner { $passes } Durchgänge an, etwa --cords blau,weiß, oder einen Namen für alles zusammen.
         }
-       *[other] Gib einen Namen für jeden der { $strands } Stränge an, etwa --cords rot,weiß,blau.
+       *[other] { $passes ->
+            [one] Gib einen Namen für jeden der { $strands } Stränge an, etwa { $example }.
+           *[other] Gib einen Namen für jeden der { $strands } Stränge an, etwa { $example }, oder einen für jeden Durchgang jedes Strangs, { $all } Namen, die Durchgänge des ersten Strangs zuerst.
+        }
     }
+# Names of cords with commas between them, for examples.
+cords-example = rot,weiß,blau,grün
 
 choice-unknown = „{ $given }“ steht bei { $option } nicht zur Wahl: Möglich ist { $allowed }; versuch es mit { $option } { $example }.
 

@@ -11,7 +11,7 @@ start-leads = Parten
 start-bights = Buchten
 start-passes = Durchgänge
 start-weave = Flechtart
-start-weave-hint = 1 ist über eins, unter eins; 2 ist über zwei, unter zwei; oder ein Reihencode wie ouo (o über, u unter)
+start-weave-hint = Leer ist über eins, unter eins, so begonnen, dass am wenigsten durchzustecken ist. 1 beginnt mit über; 2 ist über zwei, unter zwei; oder ein Reihencode wie ouo (o über, u unter)
 start-hand = Arbeiten nach
 start-hand-right = rechts
 start-hand-left = links
@@ -24,12 +24,12 @@ start-waiting = Angefangene Knoten
 # What the knot in the form comes to.
 # Example: 5 Parten, 7 Buchten, ein Strang. Jeder Kopf-Stift steht einen halben Abstand weiter rechts
 # als der Fuß-Stift mit seiner Nummer.
-# $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
+# $tucks: in all passes. $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
 # turns of the tube on each leg.
 start-facts = { $leads } Parten, { $bights } Buchten, { $strands ->
         [one] ein Strang
        *[other] { $strands } Stränge
-    }. { $staggered ->
+    }, { $tucks }-mal durchstecken. { $staggered ->
         [yes] Jeder Kopf-Stift steht einen halben Abstand weiter { $hand ->
             [left] links
            *[right] rechts
@@ -44,15 +44,21 @@ start-facts = { $leads } Parten, { $bights } Buchten, { $strands ->
        *[no] { "" }
     }
 
-# A tie in the list. $usual: no when the weave is another than over one, under one.
+# A tie in the list. $kind: usual for over one, under one; run for other runs of $weave; twin for a run of
+# $weave begun with under; code for another weave, row by row in $weave.
 # Example: 5 Parten, 7 Buchten, 2 Durchgänge
 # Example: 5 Parten, 7 Buchten, Flechtart 2, nach links
 start-tie = { $leads } Parten, { $bights } Buchten{ $passes ->
         [one] { "" }
        *[other] , { $passes } Durchgänge
-    }{ $usual ->
-        [yes] { "" }
-       *[no] , Flechtart { $weave }
+    }{ $kind ->
+        [usual] { "" }
+        [run] , Flechtart { $weave }
+        [twin] { $weave ->
+            [1] , mit unter begonnen
+           *[other] , Flechtart { $weave }, mit unter begonnen
+        }
+       *[code] , Flechtart { $weave }
     }{ $hand ->
         [left] , nach links
        *[right] { "" }

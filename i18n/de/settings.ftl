@@ -18,13 +18,16 @@ settings-name = { $field ->
         [distance] Auge bis Bildschirm
         [screen-width] Breite des Bildes
         [pacing] Von selbst weitergehen
+        [price-metre] Preis für einen Meter Schnur
+        [price-hour] Preis für eine Stunde Arbeit
         [bounce] Zweiten Schlag überhören
         [long] Weiter lang gedrückt geht zurück
        *[double] Weiter doppelt gedrückt sagt es noch einmal
     }
 
 # The value on a line. $choice: number, name, or a choice of the line. $number in the unit of
-# the line, or $length with its unit; $name is the name of a voice.
+# the line, or $length with its unit, or $amount of the tyer's own money; $name is the name of a
+# voice.
 settings-value = { $field ->
         [learn] { $number ->
             [0] Wie sie kommen · Eingabe: andere anlernen
@@ -51,6 +54,14 @@ settings-value = { $field ->
         [screen-width] { $choice ->
             [unknown] Nicht bekannt: 96 Pixel auf einen Zoll
            *[number] { $length }
+        }
+        [price-metre] { $choice ->
+            [off] Nicht gesetzt
+           *[number] { $amount }
+        }
+        [price-hour] { $choice ->
+            [off] Nicht gesetzt
+           *[number] { $amount }
         }
         [bounce] { $number ->
             [0] Nie
@@ -110,6 +121,14 @@ settings-say = { $field ->
         [pacing] { $choice ->
             [on] In deinem Tempo von selbst weitergehen: an. Jeder Druck hält es an. Die Pfeile zur Seite ändern es.
            *[off] In deinem Tempo von selbst weitergehen: aus. Die Pfeile zur Seite ändern es.
+        }
+        [price-metre] { $choice ->
+            [off] Preis für einen Meter Schnur: nicht gesetzt. Die Pfeile zur Seite ändern ihn.
+           *[number] Preis für einen Meter Schnur: { $amount }. Die Pfeile zur Seite ändern ihn.
+        }
+        [price-hour] { $choice ->
+            [off] Preis für eine Stunde Arbeit: nicht gesetzt. Die Pfeile zur Seite ändern ihn.
+           *[number] Preis für eine Stunde Arbeit: { $amount }. Die Pfeile zur Seite ändern ihn.
         }
         [bounce] { $number ->
             [0] Zweiten Schlag desselben Pedals überhören: nie. Die Pfeile zur Seite ändern es.
@@ -201,7 +220,7 @@ start-field-say = { $field ->
            *[typed] Durchgänge: { $typed }. Gib eine Zahl ein; Tab geht weiter, Eingabe fängt an.
         }
         [weave] { $state ->
-            [empty] Flechtart: noch nichts. Gib 1 ein, das heißt über eins, unter eins, oder einen Reihencode.
+            [empty] Flechtart: über eins, unter eins, so begonnen, dass am wenigsten durchzustecken ist. 1 beginnt mit über; auch ein Reihencode geht; Tab geht weiter.
            *[typed] Flechtart: { $typed }. 1 heißt über eins, unter eins; auch ein Reihencode geht; Tab geht weiter.
         }
         [hand] { $choice ->

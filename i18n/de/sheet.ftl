@@ -21,6 +21,7 @@ card-way = { $heading ->
 # $kind: run, or code for a row code of o and u.
 card-weave = { $kind ->
         [run] Flechtart: über { $weave }, unter { $weave }.
+        [twin] Flechtart: über { $weave }, unter { $weave }, am Fuß mit unter begonnen.
        *[code] Flechtart, Reihe für Reihe vom Fuß her: { $weave } (o: die aufsteigende Bahn geht über; u: unter).
     }
 

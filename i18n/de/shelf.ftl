@@ -222,6 +222,12 @@ log-length-fraction = „{ $given }“ ist ein Bruch ohne Einheit: Sind es Zoll,
 log-length-positive = Eine Länge muss größer als null sein, und „{ $given }“ ist es nicht: Versuch es mit 4 mm, oder lass das Feld leer.
 log-length-range = Eine Länge muss von 0,01 mm bis 100 m gehen, und „{ $given }“ liegt nicht dazwischen: Versuch es mit einer anderen Einheit.
 log-left-over-more = Es ist mehr Schnur übrig, als zugeschnitten wurde: Sieh nach, ob beide Einheiten stimmen.
+# A measure is far from what it should come to, and is asked back once. $what: width or cord.
+# $measured, $computed: lengths.
+log-wild = { $what ->
+        [width] Die fertige Breite, { $measured }, ist weit weg von den { $computed }, auf die dieser Knoten kommen sollte: Sieh nach, ob Zahl und Einheit stimmen, und wenn ja, behalte es noch einmal.
+       *[cord] Zugeschnittenes weniger Übriges macht { $measured } Schnur im Knoten, weit weg von den { $computed }, die er brauchen sollte: Sieh nach, ob beides stimmt, und wenn ja, behalte es noch einmal.
+    }
 log-minutes-unreadable = Die Minuten müssen eine Zahl von 0 bis { $most } sein, und „{ $given }“ ist keine: Versuch es mit 90.
 log-no-photograph = Eine Datei „{ $file }“ gibt es nicht: Gib den Pfad eines Fotos an, das da ist, oder lass das Feld leer.
 log-not-kept = Es ließ sich nicht behalten. { $reason }

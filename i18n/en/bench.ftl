@@ -231,6 +231,39 @@ fit-times = { $pace ->
         [own] Times are at your own pace.
        *[usual] Times are at a usual pace, since the log does not know yours yet.
     }
+# How long a tie takes, in $hours and $minutes of 5 each, and the same as it is said.
+work-time = { $hours ->
+        [0] { $minutes } min
+       *[other] { $minutes ->
+            [0] { $hours } h
+           *[other] { $hours } h { $minutes } min
+        }
+    }
+work-time-say = { $hours ->
+        [0] { $minutes ->
+            [one] 1 minute
+           *[other] { $minutes } minutes
+        }
+        [one] 1 hour{ $minutes ->
+            [0] { "" }
+           *[other] { " " }{ $minutes } minutes
+        }
+       *[other] { $hours } hours{ $minutes ->
+            [0] { "" }
+           *[other] { " " }{ $minutes } minutes
+        }
+    }
+# The work on a tie. $time: as above. $pace: own or usual. $cost: an amount, or none.
+labour = It takes { $tucks ->
+        [one] 1 tuck
+       *[other] { $tucks } tucks
+    } and about { $time } { $pace ->
+        [own] at your own pace
+       *[usual] at a usual pace
+    }{ $cost ->
+        [none] .
+       *[other] , and costs { $cost }.
+    }
 fit-twins = Each knot is given in the weave that takes fewest tucks: over one, under one, begun with over or with under, which look alike. “--weave 1” keeps the one begun with over.
 # Ties that the figures of the knots listed were corrected from: $least to $most.
 fit-corrected = { $least ->
@@ -262,10 +295,7 @@ fit-cell-width = { $width }
 fit-cell-range = { $tight } – { $widest }
 fit-cell-cover = { $cover } %
 fit-cell-cord = { $long }
-fit-cell-time = { $hours ->
-        [0] { $minutes } min
-       *[other] { $hours } h { $minutes } min
-    }
+fit-cell-time = { $time }
 fit-cell-cost = { $cost }
 fit-cell-drawn = { $drawn ->
         [tight] tight
@@ -288,17 +318,14 @@ plan-answer-shape = { $width } wide, { $drawn ->
        *[open] open
     } ({ $tight } to { $widest }), hides { $cover } %, scallops { $scallop } deep
 # $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
-# $cost: or none. Example: 1.88 m of cord, 24 legs at 66°, 20 tucks (begun with over 32), about 40 min
+# $time: as above. $cost: or none. Example: 1.88 m of cord, 24 legs at 66°, 20 tucks (begun with over 32), about 40 min
 plan-answer-work = { $long } of cord{ $strands ->
         [one] { "" }
        *[other] { " " }in { $strands } strands
     }, { $legs } legs at { $angle }°, { $tucks } tucks{ $other_tucks ->
         [0] { "" }
        *[other] { " " }(begun with over { $other_tucks })
-    }, about { $hours ->
-        [0] { $minutes } min
-       *[other] { $hours } h { $minutes } min
-    }{ $cost ->
+    }, about { $time }{ $cost ->
         [none] { "" }
        *[other] , costs { $cost }
     }
@@ -315,14 +342,7 @@ plan-answer-say = Knot { $rank } of { $count }: { $leads } lead, { $bights } big
         [tight] drawn up tight
         [eased] eased a little
        *[open] left open
-    }, and hides { $cover } per cent. It takes { $long } of cord, { $legs } legs, { $tucks } tucks and about { $hours ->
-        [0] { $minutes ->
-            [one] 1 minute
-           *[other] { $minutes } minutes
-        }
-        [one] 1 hour { $minutes } minutes
-       *[other] { $hours } hours { $minutes } minutes
-    }{ $cost ->
+    }, and hides { $cover } per cent. It takes { $long } of cord, { $legs } legs, { $tucks } tucks and about { $time }{ $cost ->
         [none] .
        *[other] , and costs { $cost }.
     }
@@ -379,7 +399,61 @@ plan-wanting = { $asking ->
     }
 # Below the answers, when no tube is named.
 plan-without-tube = Name a tube too, and the rigging is led through step by step.
-plan-keys = Tab moves on · Page Up, Page Down change over · ↑ ↓ choose a knot · Enter takes it · Esc leaves
+plan-keys = Tab moves on · Page Up, Page Down change over · F2 to F6 narrow the list · ↑ ↓ choose a knot · Enter takes it · Esc leaves
+
+# A filter above the list. $filter: passes, from-three, one-cord, most-legs or weave. $key: its key.
+# $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Example: F2: doubled
+plan-filter = { $key }: { $filter ->
+        [passes] { $choice ->
+            [0] any passes
+            [1] single
+            [2] doubled
+            [3] tripled
+           *[other] { $choice } passes
+        }
+        [from-three] { $choice ->
+            [0] any leads and bights
+           *[other] 3 leads and bights or more
+        }
+        [one-cord] { $choice ->
+            [0] any number of cords
+           *[other] one cord
+        }
+        [most-legs] { $choice ->
+            [0] any length
+           *[other] { $choice } legs at most
+        }
+       *[weave] { $choice ->
+            [0] fewest tucks
+           *[other] begun with over
+        }
+    }
+# The same, said when it is changed.
+plan-filter-say = { $filter ->
+        [passes] { $choice ->
+            [0] Knots of any passes.
+            [1] Single knots only.
+            [2] Doubled knots only.
+            [3] Tripled knots only.
+           *[other] Knots of { $choice } passes only.
+        }
+        [from-three] { $choice ->
+            [0] Any leads and bights.
+           *[other] Three leads and three bights, or more.
+        }
+        [one-cord] { $choice ->
+            [0] Knots of any number of cords.
+           *[other] Knots of one cord only.
+        }
+        [most-legs] { $choice ->
+            [0] Ties of any length.
+           *[other] Ties of { $choice } legs at the most.
+        }
+       *[weave] { $choice ->
+            [0] The weave that takes the fewest tucks.
+           *[other] Over one, under one, begun with over.
+        }
+    }
 
 plan-say = Plan. Type how thick the object is, how much of it to cover, and the cord. Tab moves on, the arrows up and down choose a knot, Enter takes it.
 # Said when a field is come to. $text: what is typed there, or none.

@@ -3,7 +3,7 @@
 
 course-heading = First ties
 course-say = First ties: four knots, each a little harder than the one before. Next begins the one that is chosen. Arrow down and arrow up choose.
-course-keys = ↑ ↓ choose · Space begin it · R again · Esc back
+course-keys = ↑ ↓ choose · Space begin it · W weave · R again · Esc back
 
 # A lesson in the list. $state: new, begun or done. Example: 1. 3 lead 4 bight: pins and legs (done)
 course-line = { $number }. { $lesson ->
@@ -28,6 +28,16 @@ course-line-say = Lesson { $number } of { $lessons }: { $lesson ->
         [begun] You have begun it; it waits among your ties in progress.
        *[new] You have not tied it yet.
     }
+
+# Beside the lesson that is chosen: how its weave begins. $kind: run when with over, twin when with under.
+course-weave = Begins with { $kind ->
+        [twin] under
+       *[run] over
+    }: { $tucks } tucks · W begins it the other way
+course-weave-say = The weave begins with { $kind ->
+        [twin] under
+       *[run] over
+    } and takes { $tucks } tucks. W begins it the other way.
 
 # The idea that is new, told before the first step and shown beside the choice.
 course-idea = { $lesson ->

@@ -36,7 +36,7 @@ knot-code-length = A row code of { $letters ->
 
 cords-unreadable = “{ $given }” leaves a cord without a name: give names with commas between them, such as --cords blue,white.
 
-# $given: how many names there are.
+# $given: how many names there are. $all: strands times passes. $example: a name for each strand.
 cords-do-not-go = { $given ->
         [one] 1 name of a cord does not go
        *[other] { $given } names of cords do not go
@@ -45,8 +45,13 @@ cords-do-not-go = { $given ->
             [one] it has one strand in one pass, so give one name, such as --cords blue.
            *[other] give one name for each of its { $passes } passes, such as --cords blue,white; or one name for all of it.
         }
-       *[other] give one name for each of the { $strands } strands, such as --cords red,white,blue.
+       *[other] { $passes ->
+            [one] give one name for each of the { $strands } strands, such as { $example }.
+           *[other] give one name for each of the { $strands } strands, such as { $example }; or one for each pass of each strand, { $all } names, the passes of the first strand first.
+        }
     }
+# Names of cords with commas between them, for examples.
+cords-example = red,white,blue,green
 
 choice-unknown = “{ $given }” is not a choice for { $option }: it takes { $allowed }; try { $option } { $example }.
 

@@ -11,7 +11,7 @@ start-leads = Leads
 start-bights = Bights
 start-passes = Passes
 start-weave = Weave
-start-weave-hint = 1 is over one, under one; 2 is over two; or a row code such as ouo
+start-weave-hint = Empty is over one, under one, begun so that it takes the fewest tucks. 1 begins with over; 2 is over two; or a row code such as ouo
 start-hand = Work to the
 start-hand-right = right
 start-hand-left = left
@@ -24,11 +24,14 @@ start-waiting = Ties in progress
 # What the knot in the form comes to.
 # Example: 5 lead 7 bight, one strand. Each top pin stands half a step to the right of the bottom
 # pin of its number.
-# $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
+# $tucks: in all passes. $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
 # turns of the tube on each leg.
 start-facts = { $leads } lead { $bights } bight, { $strands ->
         [one] one strand
        *[other] { $strands } strands
+    }, { $tucks ->
+        [one] 1 tuck
+       *[other] { $tucks } tucks
     }. { $staggered ->
         [yes] Each top pin stands half a step to the { $hand ->
             [left] left
@@ -44,15 +47,21 @@ start-facts = { $leads } lead { $bights } bight, { $strands ->
        *[no] { "" }
     }
 
-# A tie in the list. $usual: no when the weave is another than over one, under one.
+# A tie in the list. $kind: usual for over one, under one; run for other runs of $weave; twin for a run of
+# $weave begun with under; code for another weave, row by row in $weave.
 # Example: 5 lead 7 bight, 2 passes
 # Example: 5 lead 7 bight, weave 2, to the left
 start-tie = { $leads } lead { $bights } bight{ $passes ->
         [one] { "" }
        *[other] , { $passes } passes
-    }{ $usual ->
-        [yes] { "" }
-       *[no] , weave { $weave }
+    }{ $kind ->
+        [usual] { "" }
+        [run] , weave { $weave }
+        [twin] { $weave ->
+            [1] , begun with under
+           *[other] , weave { $weave } begun with under
+        }
+       *[code] , weave { $weave }
     }{ $hand ->
         [left] , to the left
        *[right] { "" }

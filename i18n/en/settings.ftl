@@ -18,13 +18,16 @@ settings-name = { $field ->
         [distance] Eye to screen
         [screen-width] Width of the picture
         [pacing] Move on by itself
+        [price-metre] Price of a metre of cord
+        [price-hour] Price of an hour of work
         [bounce] Ignore a second strike
         [long] Long press of next goes back
        *[double] Double press of next says it again
     }
 
 # The value on a line. $choice: number, name, or a choice of the line. $number in the unit of
-# the line, or $length with its unit; $name is the name of a voice.
+# the line, or $length with its unit, or $amount of the tyer's own money; $name is the name of a
+# voice.
 settings-value = { $field ->
         [learn] { $number ->
             [0] As they come · Enter: learn others
@@ -51,6 +54,14 @@ settings-value = { $field ->
         [screen-width] { $choice ->
             [unknown] Not known: 96 pixels to the inch
            *[number] { $length }
+        }
+        [price-metre] { $choice ->
+            [off] Not set
+           *[number] { $amount }
+        }
+        [price-hour] { $choice ->
+            [off] Not set
+           *[number] { $amount }
         }
         [bounce] { $number ->
             [0] Never
@@ -110,6 +121,14 @@ settings-say = { $field ->
         [pacing] { $choice ->
             [on] Move on by itself at your pace: on. Any press holds it. The side arrows change it.
            *[off] Move on by itself at your pace: off. The side arrows change it.
+        }
+        [price-metre] { $choice ->
+            [off] Price of a metre of cord: not set. The side arrows change it.
+           *[number] Price of a metre of cord: { $amount }. The side arrows change it.
+        }
+        [price-hour] { $choice ->
+            [off] Price of an hour of work: not set. The side arrows change it.
+           *[number] Price of an hour of work: { $amount }. The side arrows change it.
         }
         [bounce] { $number ->
             [0] Ignore a second strike of the same pedal: never. The side arrows change it.
@@ -201,7 +220,7 @@ start-field-say = { $field ->
            *[typed] Passes: { $typed }. Type a number; tab goes on, enter begins.
         }
         [weave] { $state ->
-            [empty] Weave: nothing yet. Type 1 for over one, under one, or a row code.
+            [empty] Weave: over one, under one, begun so that it takes the fewest tucks. 1 begins with over; a row code will do too; tab goes on.
            *[typed] Weave: { $typed }. 1 is over one, under one; a row code will do too; tab goes on.
         }
         [hand] { $choice ->

@@ -21,6 +21,7 @@ card-way = { $heading ->
 # $kind: run, or code for a row code of o and u.
 card-weave = { $kind ->
         [run] Weave: over { $weave }, under { $weave }.
+        [twin] Weave: over { $weave }, under { $weave }, begun with under at the bottom.
        *[code] Weave, row by row from the bottom: { $weave } (o: the rising leg goes over; u: under).
     }
 

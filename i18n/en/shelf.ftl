@@ -210,6 +210,12 @@ log-length-fraction = “{ $given }” is a fraction without a unit: if it is in
 log-length-positive = A length must be more than nought and “{ $given }” is not: try 4 mm, or leave the field empty.
 log-length-range = A length must be from 0.01 mm to 100 m and “{ $given }” is not: try another unit.
 log-left-over-more = More cord is left over than was cut: see that both have the right unit.
+# A measure is far from what it should come to, and is asked back once. $what: width or cord.
+# $measured, $computed: lengths.
+log-wild = { $what ->
+        [width] The finished width, { $measured }, is far from the { $computed } that this knot should come to: see that the figure and its unit are right, and if they are, keep it once more.
+       *[cord] Cut less left over makes { $measured } of cord in the knot, far from the { $computed } that it should take: see that both are right, and if they are, keep it once more.
+    }
 log-minutes-unreadable = Minutes must be a number from 0 to { $most } and “{ $given }” is not: try 90.
 log-no-photograph = There is no file “{ $file }”: give the path of a photograph that is there, or leave the field empty.
 log-not-kept = It could not be kept. { $reason }

@@ -231,7 +231,40 @@ fit-times = { $pace ->
         [own] Los tiempos van a tu propio ritmo.
        *[usual] Los tiempos van a un ritmo corriente, porque el registro aún no conoce el tuyo.
     }
-fit-twins = Cada nudo se da en el tejido que pide menos pasos por debajo: uno por encima, uno por debajo, empezado por encima o por debajo; los dos se ven igual. «--weave 1» conserva el empezado por encima.
+# How long a tie takes, in $hours and $minutes of 5 each, and the same as it is said.
+work-time = { $hours ->
+        [0] { $minutes } min
+       *[other] { $minutes ->
+            [0] { $hours } h
+           *[other] { $hours } h { $minutes } min
+        }
+    }
+work-time-say = { $hours ->
+        [0] { $minutes ->
+            [one] 1 minuto
+           *[other] { $minutes } minutos
+        }
+        [one] 1 hora{ $minutes ->
+            [0] { "" }
+           *[other] { " " }{ $minutes } minutos
+        }
+       *[other] { $hours } horas{ $minutes ->
+            [0] { "" }
+           *[other] { " " }{ $minutes } minutos
+        }
+    }
+# The work on a tie. $time: as above. $pace: own or usual. $cost: an amount, or none.
+labour = Lleva { $tucks ->
+        [one] 1 paso por debajo
+       *[other] { $tucks } pasos por debajo
+    } y, { $pace ->
+        [own] a tu ritmo
+       *[usual] a un ritmo corriente
+    }, más o menos { $time }{ $cost ->
+        [none] .
+       *[other] ; cuesta { $cost }.
+    }
+fit-twins = Cada nudo se da en el tejido que pide menos pasos por debajo: encima de uno, debajo de uno, empezado encima o debajo; los dos se ven igual. «--weave 1» conserva el que empieza encima.
 # Ties that the figures of the knots listed were corrected from: $least to $most.
 fit-corrected = { $least ->
         [0] Algunas cifras están corregidas con lo que mediste, { $most ->
@@ -262,10 +295,7 @@ fit-cell-width = { $width }
 fit-cell-range = { $tight } – { $widest }
 fit-cell-cover = { $cover } %
 fit-cell-cord = { $long }
-fit-cell-time = { $hours ->
-        [0] { $minutes } min
-       *[other] { $hours } h { $minutes } min
-    }
+fit-cell-time = { $time }
 fit-cell-cost = { $cost }
 fit-cell-drawn = { $drawn ->
         [tight] ceñido
@@ -288,17 +318,14 @@ plan-answer-shape = { $width } de ancho, { $drawn ->
        *[open] abierto
     } (de { $tight } a { $widest }), tapa el { $cover } %, ondas de { $scallop } de hondo
 # $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
-# $cost: or none. Ejemplo: 1,88 m de cabo, 24 tramos a 66°, 20 pasos por debajo (empezado por encima, 32), unos 40 min
+# $time: as above. $cost: or none. Ejemplo: 1,88 m de cabo, 24 tramos a 66°, 20 pasos por debajo (empezado encima, 32), unos 40 min
 plan-answer-work = { $long } de cabo{ $strands ->
         [one] { "" }
        *[other] { " " }en { $strands } hebras
     }, { $legs } tramos a { $angle }°, { $tucks } pasos por debajo{ $other_tucks ->
         [0] { "" }
-       *[other] { " " }(empezado por encima, { $other_tucks })
-    }, unos { $hours ->
-        [0] { $minutes } min
-       *[other] { $hours } h { $minutes } min
-    }{ $cost ->
+       *[other] { " " }(empezado encima, { $other_tucks })
+    }, unos { $time }{ $cost ->
         [none] { "" }
        *[other] , cuesta { $cost }
     }
@@ -317,14 +344,7 @@ plan-answer-say = Nudo { $rank } de { $count }: { $leads } ramales y { $bights }
         [tight] ceñido del todo
         [eased] un poco holgado
        *[open] dejado abierto
-    }, y tapa el { $cover } por ciento. Lleva { $long } de cabo, { $legs } tramos, { $tucks } pasos por debajo y más o menos { $hours ->
-        [0] { $minutes ->
-            [one] 1 minuto
-           *[other] { $minutes } minutos
-        }
-        [one] 1 hora { $minutes } minutos
-       *[other] { $hours } horas { $minutes } minutos
-    }{ $cost ->
+    }, y tapa el { $cover } por ciento. Lleva { $long } de cabo, { $legs } tramos, { $tucks } pasos por debajo y más o menos { $time }{ $cost ->
         [none] .
        *[other] , y cuesta { $cost }.
     }
@@ -381,7 +401,61 @@ plan-wanting = { $asking ->
     }
 # Below the answers, when no tube is named.
 plan-without-tube = Indica también un tubo, y se te guiará al aparejarlo, paso a paso.
-plan-keys = Tab avanza · Re Pág, Av Pág cambian · ↑ ↓ elegir un nudo · Intro lo toma · Esc salir
+plan-keys = Tab avanza · Re Pág, Av Pág cambian · F2 a F6 acotan · ↑ ↓ elegir un nudo · Intro lo toma · Esc salir
+
+# A filter above the list. $filter: passes, from-three, one-cord, most-legs or weave. $key: its key.
+# $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Ejemplo: F2: doblado
+plan-filter = { $key }: { $filter ->
+        [passes] { $choice ->
+            [0] cualquier pasada
+            [1] sencillo
+            [2] doblado
+            [3] triplicado
+           *[other] { $choice } pasadas
+        }
+        [from-three] { $choice ->
+            [0] cualquier ramal y seno
+           *[other] desde 3 ramales y senos
+        }
+        [one-cord] { $choice ->
+            [0] cualquier número de cabos
+           *[other] un solo cabo
+        }
+        [most-legs] { $choice ->
+            [0] de cualquier largo
+           *[other] { $choice } tramos como mucho
+        }
+       *[weave] { $choice ->
+            [0] menos pasos por debajo
+           *[other] empezado encima
+        }
+    }
+# The same, said when it is changed.
+plan-filter-say = { $filter ->
+        [passes] { $choice ->
+            [0] Nudos de cualquier número de pasadas.
+            [1] Solo nudos sencillos.
+            [2] Solo nudos doblados.
+            [3] Solo nudos triplicados.
+           *[other] Solo nudos de { $choice } pasadas.
+        }
+        [from-three] { $choice ->
+            [0] Cualquier número de ramales y senos.
+           *[other] Tres ramales y tres senos, o más.
+        }
+        [one-cord] { $choice ->
+            [0] Nudos de cualquier número de cabos.
+           *[other] Solo nudos de un cabo.
+        }
+        [most-legs] { $choice ->
+            [0] Labores de cualquier largo.
+           *[other] Labores de { $choice } tramos como mucho.
+        }
+       *[weave] { $choice ->
+            [0] El tejido que pide menos pasos por debajo.
+           *[other] Encima de uno, debajo de uno, empezado encima.
+        }
+    }
 
 plan-say = Plan. Escribe qué grueso tiene el objeto, cuánto se va a cubrir y qué cabo. El tabulador avanza, las flechas arriba y abajo eligen un nudo, Intro lo toma.
 # Said when a field is come to. $text: what is typed there, or none.

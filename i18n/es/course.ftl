@@ -3,7 +3,7 @@
 
 course-heading = Primeros nudos
 course-say = Primeros nudos: cuatro nudos, cada uno algo más difícil que el anterior. Siguiente empieza el que está elegido. Las flechas arriba y abajo eligen.
-course-keys = ↑ ↓ elegir · Espacio empezar · R otra vez · Esc volver
+course-keys = ↑ ↓ elegir · Espacio empezar · W tejido · R otra vez · Esc volver
 
 # A lesson in the list. $state: new, begun or done.
 # Ejemplo: 1. 3 ramales y 4 senos: clavijas y tramos, encima y debajo (hecho)
@@ -29,6 +29,16 @@ course-line-say = Lección { $number } de { $lessons }: { $lesson ->
         [begun] Lo tienes empezado; espera entre tus nudos en curso.
        *[new] Todavía no lo has hecho.
     }
+
+# Beside the lesson that is chosen: how its weave begins. $kind: run when with over, twin when with under.
+course-weave = Empieza { $kind ->
+        [twin] debajo
+       *[run] encima
+    }: { $tucks } pasos por debajo · W lo empieza al revés
+course-weave-say = El tejido empieza { $kind ->
+        [twin] debajo
+       *[run] encima
+    } y pide { $tucks } pasos por debajo. W lo empieza al revés.
 
 # The idea that is new, told before the first step and shown beside the choice.
 course-idea = { $lesson ->

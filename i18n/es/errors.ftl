@@ -37,7 +37,7 @@ knot-code-length = Un código de filas de { $letters ->
 
 cords-unreadable = «{ $given }» deja un cabo sin nombre: da nombres separados por comas, por ejemplo --cords azul,blanco.
 
-# $given: how many names there are.
+# $given: how many names there are. $all: strands times passes. $example: a name for each strand.
 cords-do-not-go = { $given ->
         [one] 1 nombre de cabo no va
        *[other] { $given } nombres de cabos no van
@@ -46,8 +46,13 @@ cords-do-not-go = { $given ->
             [one] tiene una hebra en una pasada, así que da un solo nombre, por ejemplo --cords azul.
            *[other] da un nombre para cada una de sus { $passes } pasadas, por ejemplo --cords azul,blanco; o un nombre para todo.
         }
-       *[other] da un nombre para cada una de las { $strands } hebras, por ejemplo --cords rojo,blanco,azul.
+       *[other] { $passes ->
+            [one] da un nombre para cada una de las { $strands } hebras, por ejemplo { $example }.
+           *[other] da un nombre para cada una de las { $strands } hebras, por ejemplo { $example }; o uno para cada pasada de cada hebra, { $all } nombres, primero las pasadas de la primera hebra.
+        }
     }
+# Names of cords with commas between them, for examples.
+cords-example = rojo,blanco,azul,verde
 
 choice-unknown = «{ $given }» no es una opción de { $option }: admite { $allowed }; prueba con { $option } { $example }.
 

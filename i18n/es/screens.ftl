@@ -11,7 +11,7 @@ start-leads = Ramales
 start-bights = Senos
 start-passes = Pasadas
 start-weave = Tejido
-start-weave-hint = 1 es encima de uno, debajo de uno; 2 es encima de dos; o un código de filas como «ouo» («o» encima, «u» debajo)
+start-weave-hint = Vacío es encima de uno, debajo de uno, empezado de modo que haya que pasar por debajo lo menos posible. 1 empieza encima; 2 es encima de dos; o un código de filas como «ouo» («o» encima, «u» debajo)
 start-hand = Trabajar hacia la
 start-hand-right = derecha
 start-hand-left = izquierda
@@ -24,11 +24,14 @@ start-waiting = Nudos en curso
 # What the knot in the form comes to.
 # Ejemplo: 5 ramales y 7 senos, una hebra. Cada clavija de la cabeza está medio paso a la derecha de
 # la clavija del pie de su número.
-# $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
+# $tucks: in all passes. $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
 # turns of the tube on each leg.
 start-facts = { $leads } ramales y { $bights } senos, { $strands ->
         [one] una hebra
        *[other] { $strands } hebras
+    }, { $tucks ->
+        [one] 1 paso por debajo
+       *[other] { $tucks } pasos por debajo
     }. { $staggered ->
         [yes] Cada clavija de la cabeza está medio paso a la { $hand ->
             [left] izquierda
@@ -44,15 +47,21 @@ start-facts = { $leads } ramales y { $bights } senos, { $strands ->
        *[no] { "" }
     }
 
-# A tie in the list. $usual: no when the weave is another than over one, under one.
+# A tie in the list. $kind: usual for over one, under one; run for other runs of $weave; twin for a run of
+# $weave begun with under; code for another weave, row by row in $weave.
 # Ejemplo: 5 ramales y 7 senos, 2 pasadas
 # Ejemplo: 5 ramales y 7 senos, tejido 2, hacia la izquierda
 start-tie = { $leads } ramales y { $bights } senos{ $passes ->
         [one] { "" }
        *[other] , { $passes } pasadas
-    }{ $usual ->
-        [yes] { "" }
-       *[no] , tejido { $weave }
+    }{ $kind ->
+        [usual] { "" }
+        [run] , tejido { $weave }
+        [twin] { $weave ->
+            [1] , empezado debajo
+           *[other] , tejido { $weave } empezado debajo
+        }
+       *[code] , tejido { $weave }
     }{ $hand ->
         [left] , hacia la izquierda
        *[right] { "" }

@@ -18,13 +18,16 @@ settings-name = { $field ->
         [distance] Del ojo a la pantalla
         [screen-width] Ancho de la imagen
         [pacing] Avanzar solo
+        [price-metre] Precio del metro de cabo
+        [price-hour] Precio de la hora de trabajo
         [bounce] Ignorar un segundo golpe
         [long] Pulsación larga de siguiente: atrás
        *[double] Pulsación doble de siguiente: otra vez
     }
 
 # The value on a line. $choice: number, name, or a choice of the line. $number in the unit of
-# the line, or $length with its unit; $name is the name of a voice.
+# the line, or $length with its unit, or $amount of the tyer's own money; $name is the name of a
+# voice.
 settings-value = { $field ->
         [learn] { $number ->
             [0] Los de siempre · Intro: aprender otros
@@ -51,6 +54,14 @@ settings-value = { $field ->
         [screen-width] { $choice ->
             [unknown] Desconocido: 96 píxeles por pulgada
            *[number] { $length }
+        }
+        [price-metre] { $choice ->
+            [off] Sin fijar
+           *[number] { $amount }
+        }
+        [price-hour] { $choice ->
+            [off] Sin fijar
+           *[number] { $amount }
         }
         [bounce] { $number ->
             [0] Nunca
@@ -110,6 +121,14 @@ settings-say = { $field ->
         [pacing] { $choice ->
             [on] Avanzar solo a tu ritmo: activado. Cualquier pulsación lo detiene. Las flechas laterales lo cambian.
            *[off] Avanzar solo a tu ritmo: desactivado. Las flechas laterales lo cambian.
+        }
+        [price-metre] { $choice ->
+            [off] Precio del metro de cabo: sin fijar. Las flechas laterales lo cambian.
+           *[number] Precio del metro de cabo: { $amount }. Las flechas laterales lo cambian.
+        }
+        [price-hour] { $choice ->
+            [off] Precio de la hora de trabajo: sin fijar. Las flechas laterales lo cambian.
+           *[number] Precio de la hora de trabajo: { $amount }. Las flechas laterales lo cambian.
         }
         [bounce] { $number ->
             [0] Ignorar un segundo golpe del mismo pedal: nunca. Las flechas laterales lo cambian.
@@ -201,7 +220,7 @@ start-field-say = { $field ->
            *[typed] Pasadas: { $typed }. Escribe un número; el tabulador avanza, Intro empieza.
         }
         [weave] { $state ->
-            [empty] Tejido: nada aún. Escribe 1 para encima de uno, debajo de uno, o un código de filas.
+            [empty] Tejido: encima de uno, debajo de uno, empezado de modo que haya que pasar por debajo lo menos posible. 1 empieza encima; también vale un código de filas; el tabulador avanza.
            *[typed] Tejido: { $typed }. 1 es encima de uno, debajo de uno; también vale un código de filas; el tabulador avanza.
         }
         [hand] { $choice ->

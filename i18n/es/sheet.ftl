@@ -21,6 +21,7 @@ card-way = { $heading ->
 # $kind: run, or code for a row code of o and u.
 card-weave = { $kind ->
         [run] Tejido: encima de { $weave }, debajo de { $weave }.
+        [twin] Tejido: encima de { $weave }, debajo de { $weave }, empezado debajo en el pie.
        *[code] Tejido, fila por fila desde el pie: { $weave } («o»: el tramo que sube pasa por encima; «u»: por debajo).
     }
 

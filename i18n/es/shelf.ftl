@@ -216,6 +216,12 @@ log-length-fraction = «{ $given }» es una fracción sin unidad: si son pulgada
 log-length-positive = Una longitud tiene que ser mayor que cero y «{ $given }» no lo es: prueba con 4 mm, o deja el campo vacío.
 log-length-range = Una longitud tiene que ir de 0,01 mm a 100 m y «{ $given }» queda fuera: prueba con otra unidad.
 log-left-over-more = Ha sobrado más cabo del que se cortó: comprueba que ambos llevan la unidad correcta.
+# A measure is far from what it should come to, and is asked back once. $what: width or cord.
+# $measured, $computed: lengths.
+log-wild = { $what ->
+        [width] El ancho acabado, { $measured }, está lejos de los { $computed } a los que debería llegar este nudo: mira si la cifra y la unidad están bien y, si lo están, guárdalo otra vez.
+       *[cord] Lo cortado menos lo sobrante da { $measured } de cabo en el nudo, lejos de los { $computed } que debería llevar: mira si ambos están bien y, si lo están, guárdalo otra vez.
+    }
 log-minutes-unreadable = Los minutos tienen que ser un número de 0 a { $most } y «{ $given }» no lo es: prueba con 90.
 log-no-photograph = No hay ningún archivo «{ $file }»: da la ruta de una fotografía que exista, o deja el campo vacío.
 log-not-kept = No se ha podido guardar. { $reason }

@@ -233,6 +233,36 @@ fit-times = { $pace ->
         [own] Les durées sont à votre propre rythme.
        *[usual] Les durées sont à un rythme habituel, car le journal ne connaît pas encore le vôtre.
     }
+# How long a tie takes, in $hours and $minutes of 5 each, and the same as it is said.
+work-time = { $hours ->
+        [0] { $minutes } min
+       *[other] { $minutes ->
+            [0] { $hours } h
+           *[other] { $hours } h { $minutes } min
+        }
+    }
+work-time-say = { $hours ->
+        [0] { $minutes ->
+            [one] 1 minute
+           *[other] { $minutes } minutes
+        }
+        [one] 1 heure{ $minutes ->
+            [0] { "" }
+           *[other] { " " }{ $minutes } minutes
+        }
+       *[other] { $hours } heures{ $minutes ->
+            [0] { "" }
+           *[other] { " " }{ $minutes } minutes
+        }
+    }
+# The work on a tie. $time: as above. $pace: own or usual. $cost: an amount, or none.
+labour = Il demande { $tucks } fois à glisser sous un brin et environ { $time } { $pace ->
+        [own] à votre rythme
+       *[usual] à un rythme habituel
+    }{ $cost ->
+        [none] .
+       *[other] , et coûte { $cost }.
+    }
 fit-twins = Chaque nœud est donné dans le tissage qui demande le moins de passages dessous : un dessus, un dessous, commencé dessus ou dessous ; les deux se ressemblent. « --weave 1 » garde celui qui commence dessus.
 # Ties that the figures of the knots listed were corrected from: $least to $most.
 fit-corrected = { $least ->
@@ -255,7 +285,7 @@ fit-head-width = largeur
 fit-head-range = de – à
 fit-head-cover = couvre
 fit-head-cord = cordon à couper
-fit-head-tucks = dessous
+fit-head-tucks = glissés
 fit-head-time = durée
 fit-head-drawn = serrage
 fit-head-cost = coût
@@ -264,10 +294,7 @@ fit-cell-width = { $width }
 fit-cell-range = { $tight } – { $widest }
 fit-cell-cover = { $cover } %
 fit-cell-cord = { $long }
-fit-cell-time = { $hours ->
-        [0] { $minutes } min
-       *[other] { $hours } h { $minutes } min
-    }
+fit-cell-time = { $time }
 fit-cell-cost = { $cost }
 fit-cell-drawn = { $drawn ->
         [tight] serré
@@ -290,17 +317,14 @@ plan-answer-shape = { $width } de large, { $drawn ->
        *[open] ouvert
     } (de { $tight } à { $widest }), cache { $cover } %, festons de { $scallop }
 # $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
-# $cost: or none. Exemple : 1,88 m de cordon, 24 trajets à 66°, 20 passages dessous (commencé dessus, 32), environ 40 min
+# $time: as above. $cost: or none. Exemple : 1,88 m de cordon, 24 trajets à 66°, 20 fois à glisser (commencé en enjambant, 32), environ 40 min
 plan-answer-work = { $long } de cordon{ $strands ->
         [one] { "" }
        *[other] { " " }en { $strands } circuits
-    }, { $legs } trajets à { $angle }°, { $tucks } passages dessous{ $other_tucks ->
+    }, { $legs } trajets à { $angle }°, { $tucks } fois à glisser{ $other_tucks ->
         [0] { "" }
-       *[other] { " " }(commencé dessus, { $other_tucks })
-    }, environ { $hours ->
-        [0] { $minutes } min
-       *[other] { $hours } h { $minutes } min
-    }{ $cost ->
+       *[other] { " " }(commencé en enjambant, { $other_tucks })
+    }, environ { $time }{ $cost ->
         [none] { "" }
        *[other] , coûte { $cost }
     }
@@ -317,14 +341,7 @@ plan-answer-say = Nœud { $rank } sur { $count } : { $leads } brins, { $bights 
         [tight] serré à fond
         [eased] un peu desserré
        *[open] laissé ouvert
-    }, et cachera { $cover } pour cent. Il demande { $long } de cordon, { $legs } trajets, { $tucks } passages dessous et environ { $hours ->
-        [0] { $minutes ->
-            [one] 1 minute
-           *[other] { $minutes } minutes
-        }
-        [one] 1 heure { $minutes } minutes
-       *[other] { $hours } heures { $minutes } minutes
-    }{ $cost ->
+    }, et cachera { $cover } pour cent. Il demande { $long } de cordon, { $legs } trajets, { $tucks } fois à glisser sous un brin et environ { $time }{ $cost ->
         [none] .
        *[other] , et coûte { $cost }.
     }
@@ -382,7 +399,61 @@ plan-wanting = { $asking ->
     }
 # Below the answers, when no tube is named.
 plan-without-tube = Nommez aussi un tube, et sa préparation sera guidée pas à pas.
-plan-keys = Tab avance · Page préc. et Page suiv. changent · ↑ ↓ choisir un nœud · Entrée le prend · Échap quitte
+plan-keys = Tab avance · Page préc. et Page suiv. changent · F2 à F6 réduisent la liste · ↑ ↓ choisir un nœud · Entrée le prend · Échap quitte
+
+# A filter above the list. $filter: passes, from-three, one-cord, most-legs or weave. $key: its key.
+# $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Exemple : F2 : doublé
+plan-filter = { $key } : { $filter ->
+        [passes] { $choice ->
+            [0] toutes les passes
+            [1] simple
+            [2] doublé
+            [3] triplé
+           *[other] { $choice } passes
+        }
+        [from-three] { $choice ->
+            [0] tous brins et ganses
+           *[other] dès 3 brins et ganses
+        }
+        [one-cord] { $choice ->
+            [0] autant de cordons qu’on veut
+           *[other] un seul cordon
+        }
+        [most-legs] { $choice ->
+            [0] de toute longueur
+           *[other] { $choice } trajets au plus
+        }
+       *[weave] { $choice ->
+            [0] glisser le moins possible
+           *[other] commencé en enjambant
+        }
+    }
+# The same, said when it is changed.
+plan-filter-say = { $filter ->
+        [passes] { $choice ->
+            [0] Des nœuds de toutes les passes.
+            [1] Seulement des nœuds simples.
+            [2] Seulement des nœuds doublés.
+            [3] Seulement des nœuds triplés.
+           *[other] Seulement des nœuds de { $choice } passes.
+        }
+        [from-three] { $choice ->
+            [0] Tous les nombres de brins et de ganses.
+           *[other] Trois brins et trois ganses, ou plus.
+        }
+        [one-cord] { $choice ->
+            [0] Des nœuds d’autant de cordons qu’on veut.
+           *[other] Seulement des nœuds d’un seul cordon.
+        }
+        [most-legs] { $choice ->
+            [0] Des ouvrages de toute longueur.
+           *[other] Des ouvrages de { $choice } trajets au plus.
+        }
+       *[weave] { $choice ->
+            [0] Le tressage où l’on glisse le moins souvent.
+           *[other] Enjamber un, glisser sous un, commencé en enjambant.
+        }
+    }
 
 plan-say = Le plan. Tapez le diamètre de l’objet, la longueur à couvrir, et le cordon. Tabulation avance, les flèches haut et bas choisissent un nœud, entrée le prend.
 # Said when a field is come to. $text: what is typed there, or none.

@@ -3,7 +3,7 @@
 
 course-heading = Premiers nœuds
 course-say = Premiers nœuds : quatre nœuds, chacun un peu plus difficile que le précédent. Suivant commence celui qui est choisi. Les flèches bas et haut choisissent.
-course-keys = ↑ ↓ choisir · Espace le commencer · R répéter · Échap revenir
+course-keys = ↑ ↓ choisir · Espace le commencer · W tressage · R répéter · Échap revenir
 
 # A lesson in the list. $state: new, begun or done. Exemple : 1. 3 brins, 4 ganses : picots et trajets (fait)
 course-line = { $number }. { $lesson ->
@@ -28,6 +28,16 @@ course-line-say = Leçon { $number } sur { $lessons } : { $lesson ->
         [begun] Vous l’avez commencé ; il attend parmi vos nœuds en cours.
        *[new] Vous ne l’avez pas encore fait.
     }
+
+# Beside the lesson that is chosen: how its weave begins. $kind: run when with over, twin when with under.
+course-weave = Commence en { $kind ->
+        [twin] glissant
+       *[run] enjambant
+    } : { $tucks } fois à glisser dessous · W commence dans l’autre sens
+course-weave-say = Le tressage commence en { $kind ->
+        [twin] glissant sous un brin
+       *[run] enjambant un brin
+    }, et il faut glisser { $tucks } fois. W le commence dans l’autre sens.
 
 # The idea that is new, told before the first step and shown beside the choice.
 course-idea = { $lesson ->

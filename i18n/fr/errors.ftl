@@ -36,7 +36,7 @@ knot-code-length = Un code par rang de { $letters ->
 
 cords-unreadable = « { $given } » laisse un cordon sans nom : donnez des noms séparés par des virgules, par exemple --cords bleu,blanc.
 
-# $given: how many names there are.
+# $given: how many names there are. $all: strands times passes. $example: a name for each strand.
 cords-do-not-go = { $given ->
         [one] 1 nom de cordon ne va pas
        *[other] { $given } noms de cordons ne vont pas
@@ -45,8 +45,13 @@ cords-do-not-go = { $given ->
             [one] il a un seul circuit en une passe ; donnez un seul nom, par exemple --cords bleu.
            *[other] donnez un nom pour chacune de ses { $passes } passes, par exemple --cords bleu,blanc ; ou un seul nom pour le tout.
         }
-       *[other] donnez un nom pour chacun des { $strands } circuits, par exemple --cords rouge,blanc,bleu.
+       *[other] { $passes ->
+            [one] donnez un nom pour chacun des { $strands } circuits, par exemple { $example }.
+           *[other] donnez un nom pour chacun des { $strands } circuits, par exemple { $example } ; ou un pour chaque passe de chaque circuit, { $all } noms, d’abord les passes du premier circuit.
+        }
     }
+# Names of cords with commas between them, for examples.
+cords-example = rouge,blanc,bleu,vert
 
 choice-unknown = « { $given } » n’est pas un choix pour { $option }, qui accepte { $allowed } : essayez { $option } { $example }.
 

@@ -11,7 +11,7 @@ start-leads = Brins
 start-bights = Ganses
 start-passes = Passes
 start-weave = Tressage
-start-weave-hint = 1 : enjamber un, glisser sous un ; 2 : par deux ; ou un code par rang, comme ouo
+start-weave-hint = Vide : enjamber un, glisser sous un, commencé de façon à glisser le moins possible. 1 commence en enjambant ; 2 : par deux ; ou un code par rang, comme ouo
 start-hand = Avancer
 start-hand-right = à droite
 start-hand-left = à gauche
@@ -24,12 +24,12 @@ start-waiting = Nœuds en cours
 # What the knot in the form comes to.
 # Exemple : 5 brins, 7 ganses, un circuit. Chaque picot de tête est un demi-pas à droite du picot de
 # base de même numéro.
-# $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
+# $tucks: in all passes. $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
 # turns of the tube on each leg.
 start-facts = { $leads } brins, { $bights } ganses, { $strands ->
         [one] un circuit
        *[other] { $strands } circuits
-    }. { $staggered ->
+    }, { $tucks } fois à glisser dessous. { $staggered ->
         [yes] Chaque picot de tête est un demi-pas à { $hand ->
             [left] gauche
            *[right] droite
@@ -44,15 +44,21 @@ start-facts = { $leads } brins, { $bights } ganses, { $strands ->
        *[no] { "" }
     }
 
-# A tie in the list. $usual: no when the weave is another than over one, under one.
+# A tie in the list. $kind: usual for over one, under one; run for other runs of $weave; twin for a run of
+# $weave begun with under; code for another weave, row by row in $weave.
 # Exemple : 5 brins, 7 ganses, 2 passes
 # Exemple : 5 brins, 7 ganses, tressage 2, vers la gauche
 start-tie = { $leads } brins, { $bights } ganses{ $passes ->
         [one] { "" }
        *[other] , { $passes } passes
-    }{ $usual ->
-        [yes] { "" }
-       *[no] , tressage { $weave }
+    }{ $kind ->
+        [usual] { "" }
+        [run] , tressage { $weave }
+        [twin] { $weave ->
+            [1] , commencé en glissant
+           *[other] , tressage { $weave } commencé en glissant
+        }
+       *[code] , tressage { $weave }
     }{ $hand ->
         [left] , vers la gauche
        *[right] { "" }

@@ -18,13 +18,16 @@ settings-name = { $field ->
         [distance] De l’œil à l’écran
         [screen-width] Largeur de l’image
         [pacing] Avancer tout seul
+        [price-metre] Prix du mètre de cordon
+        [price-hour] Prix de l’heure de travail
         [bounce] Ignorer un second coup
         [long] Appui long sur suivant : retour
        *[double] Double appui sur suivant : répéter
     }
 
 # The value on a line. $choice: number, name, or a choice of the line. $number in the unit of
-# the line, or $length with its unit; $name is the name of a voice.
+# the line, or $length with its unit, or $amount of the tyer's own money; $name is the name of a
+# voice.
 settings-value = { $field ->
         [learn] { $number ->
             [0] D’origine · Entrée : en apprendre d’autres
@@ -51,6 +54,14 @@ settings-value = { $field ->
         [screen-width] { $choice ->
             [unknown] Inconnue : 96 pixels par pouce
            *[number] { $length }
+        }
+        [price-metre] { $choice ->
+            [off] Non fixé
+           *[number] { $amount }
+        }
+        [price-hour] { $choice ->
+            [off] Non fixé
+           *[number] { $amount }
         }
         [bounce] { $number ->
             [0] Jamais
@@ -110,6 +121,14 @@ settings-say = { $field ->
         [pacing] { $choice ->
             [on] Avancer tout seul à votre rythme : oui. Tout appui suspend. Les flèches de côté changent ce réglage.
            *[off] Avancer tout seul à votre rythme : non. Les flèches de côté changent ce réglage.
+        }
+        [price-metre] { $choice ->
+            [off] Prix du mètre de cordon : non fixé. Les flèches de côté le changent.
+           *[number] Prix du mètre de cordon : { $amount }. Les flèches de côté le changent.
+        }
+        [price-hour] { $choice ->
+            [off] Prix de l’heure de travail : non fixé. Les flèches de côté le changent.
+           *[number] Prix de l’heure de travail : { $amount }. Les flèches de côté le changent.
         }
         [bounce] { $number ->
             [0] Ignorer un second coup de la même pédale : jamais. Les flèches de côté changent ce réglage.
@@ -201,7 +220,7 @@ start-field-say = { $field ->
            *[typed] Passes : { $typed }. Tapez un nombre ; tabulation avance, entrée commence.
         }
         [weave] { $state ->
-            [empty] Tressage : rien encore. Tapez 1 pour enjamber un, glisser sous un, ou un code par rang.
+            [empty] Tressage : enjamber un, glisser sous un, commencé de façon à glisser le moins possible. 1 commence en enjambant ; un code par rang convient aussi ; tabulation avance.
            *[typed] Tressage : { $typed }. 1 veut dire enjamber un, glisser sous un ; un code par rang convient aussi ; tabulation avance.
         }
         [hand] { $choice ->

@@ -21,6 +21,7 @@ card-way = { $heading ->
 # $kind: run, or code for a row code of o and u.
 card-weave = { $kind ->
         [run] Tressage : enjamber { $weave }, glisser sous { $weave }.
+        [twin] Tressage : enjamber { $weave }, glisser sous { $weave }, commencé en glissant à la base.
        *[code] Tressage, rang par rang depuis la base : { $weave } (o : le trajet montant enjambe ; u : il glisse dessous).
     }
 

@@ -228,6 +228,12 @@ log-length-fraction = « { $given } » est une fraction sans unité : si ce s
 log-length-positive = Une longueur doit être plus grande que zéro, et « { $given } » ne l’est pas : essayez 4 mm, ou laissez le champ vide.
 log-length-range = Une longueur doit être de 0,01 mm à 100 m, et « { $given } » n’y est pas : essayez une autre unité.
 log-left-over-more = Il reste plus de cordon qu’il n’en a été coupé : vérifiez que les deux longueurs ont la bonne unité.
+# A measure is far from what it should come to, and is asked back once. $what: width or cord.
+# $measured, $computed: lengths.
+log-wild = { $what ->
+        [width] La largeur finie, { $measured }, est loin des { $computed } que ce nœud devrait atteindre : voyez si le chiffre et l’unité sont justes et, si oui, gardez une fois de plus.
+       *[cord] Le cordon coupé moins le reste font { $measured } de cordon dans le nœud, loin des { $computed } qu’il devrait prendre : voyez si les deux sont justes et, si oui, gardez une fois de plus.
+    }
 log-minutes-unreadable = Les minutes doivent être un nombre de 0 à { $most }, et « { $given } » n’en est pas un : essayez 90.
 log-no-photograph = Il n’y a pas de fichier « { $file } » : donnez le chemin d’une photographie qui existe, ou laissez le champ vide.
 log-not-kept = Cela n’a pas pu être gardé. { $reason }

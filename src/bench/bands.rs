@@ -59,6 +59,16 @@ impl Bands {
         }
     }
 
+    /// Half of the way from a bight to the next.
+    pub const fn half_pitch(&self) -> f64 {
+        self.half_pitch
+    }
+
+    /// Width of a band.
+    pub const fn band(&self) -> f64 {
+        self.band
+    }
+
     /// Height of a row of crossings.
     pub const fn row(&self) -> f64 {
         self.row

@@ -69,7 +69,7 @@ pub enum BenchError {
         given: String,
     },
     /// A price that is no number of 0 or more.
-    #[error("a price must be 0 to {}, not {given:?}", super::Prices::MOST)]
+    #[error("a price must be 0 to {}, not {given:?}", super::Prices::BOUNDS.end())]
     Price {
         /// The text as given, trimmed.
         given: String,

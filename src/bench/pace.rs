@@ -1,5 +1,7 @@
 //! How fast a tyer works, and what the work costs.
 
+use std::ops::RangeInclusive;
+
 use super::{BenchError, Millimetres};
 
 /// How long a tie takes a tyer: seconds for a leg, and all of the work over laying the legs alone.
@@ -80,18 +82,18 @@ pub struct Prices {
 }
 
 impl Prices {
-    /// The largest price taken.
-    pub const MOST: f64 = 1_000_000.0;
+    /// The prices that are taken.
+    pub const BOUNDS: RangeInclusive<f64> = 0.0..=1_000_000.0;
 
     /// Reads a price as a person types it: `0.35` or `0,35`.
     ///
     /// # Errors
-    /// [`BenchError::Price`] for what is no number, negative, or more than [`Self::MOST`].
+    /// [`BenchError::Price`] for what is no number, negative, or out of [`Self::BOUNDS`].
     pub fn parse(text: &str) -> Result<f64, BenchError> {
         let given = text.trim();
         let price = given.replace(',', ".").parse::<f64>().ok();
         price
-            .filter(|price| (0.0..=Self::MOST).contains(price))
+            .filter(|price| Self::BOUNDS.contains(price))
             .ok_or_else(|| BenchError::Price {
                 given: given.to_owned(),
             })
@@ -110,8 +112,12 @@ impl Prices {
     /// ```
     pub fn cost(&self, cord: Millimetres, minutes: f64) -> Option<f64> {
         let of_cord = self.metre.map(|price| price * cord.get() / 1000.0);
-        let of_work = self.hour.map(|price| price * minutes / 60.0);
+        let of_work = self.cost_of_work(minutes);
         (of_cord.is_some() || of_work.is_some())
             .then(|| of_cord.unwrap_or(0.0) + of_work.unwrap_or(0.0))
+    }
+    /// What so many minutes of work come to; `None` when an hour has no price.
+    pub fn cost_of_work(&self, minutes: f64) -> Option<f64> {
+        self.hour.map(|price| price * minutes / 60.0)
     }
 }

@@ -9,7 +9,7 @@ use serde::Serialize;
 use super::Complaint;
 use super::print::{json, print, rounded};
 use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_for};
-use crate::bench::{FitAnswer, FitFilter, FitWeave, LeastCover, MOST_PASSES};
+use crate::bench::{FitAnswer, FitFilter, LeastCover, MOST_PASSES, WeaveChoice};
 use crate::guide::FitQuestion;
 use crate::words::Words;
 
@@ -136,7 +136,7 @@ impl FilterOptions {
             least_cover: least.map_or(LeastCover::default(), |percent| {
                 LeastCover::Share(f64::from(percent) / 100.0)
             }),
-            weave: run.map_or(FitWeave::FewestTucks, FitWeave::Run),
+            weave: run.map_or(WeaveChoice::FewestTucks, WeaveChoice::Run),
             ..question
         })
     }

@@ -36,8 +36,8 @@ pub(super) struct KnotOptions {
     /// after the other [default: passes]
     #[arg(long, value_name = "passes|strands")]
     order: Option<String>,
-    /// What you call the cords: one name for each strand, or for each pass of a knot of one
-    /// strand, such as “blue,white”
+    /// What you call the cords: one name for each strand, or for each pass of each strand (all
+    /// passes of the first strand first), such as “blue,white”
     #[arg(long, value_name = "NAMES")]
     cords: Option<String>,
 }

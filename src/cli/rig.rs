@@ -8,9 +8,9 @@ use serde::Serialize;
 use super::Complaint;
 use super::options::KnotOptions;
 use super::print::{json, print, rounded};
-use super::setup_options::{SetupOptions, presets_failed};
+use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_failed, presets_for};
 use crate::bench::{Counts, Layout, Millimetres, Rig, RingPins};
-use crate::guide::{AtOnce, Place, Presets, Script, Setup, Task, What};
+use crate::guide::{AtOnce, Labour, Place, Presets, Script, Setup, Task, What};
 use crate::shelf::{PresetsFile, ShelfError};
 use crate::words::{Shown, Words};
 
@@ -20,6 +20,8 @@ pub(super) struct RigOptions {
     knot: KnotOptions,
     #[command(flatten)]
     setup: SetupOptions,
+    #[command(flatten)]
+    prices: PriceOptions,
     /// Keep the tube by this name, for --tube NAME
     #[arg(long, value_name = "NAME", allow_hyphen_values = true)]
     keep_tube: Option<String>,
@@ -47,13 +49,20 @@ pub(super) fn run(asked: &RigOptions, words: &Words) -> Result<(), Complaint> {
     };
     keep(setup, tube_name.as_deref(), cord_name.as_deref())
         .map_err(|error| presets_failed(&error, words))?;
+    let prices = asked.prices.prices(words)?;
+    let labour = Labour::of(script.plan(), ledger(words)?.pace(), prices);
     if asked.json {
         return print(words, |out| {
-            json(out, &RigDocument::of(rig, rigging.to_cut()))
+            json(out, &RigDocument::of(rig, rigging.to_cut(), &labour))
         });
     }
+    let form = asked.setup.form(words)?;
+    let understood = form.understood(&presets_for(&form, words)?);
+    let mut notes = vec![words.rig_finished(rig), words.labour(&labour)];
+    notes.extend(words.corrected(setup.correction));
+    notes.extend(understood.map(|cord| words.cord_understood(cord)));
     print(words, |out| {
-        tell(out, &script, rig, setup, words)?;
+        tell(out, &script, &notes, setup, words)?;
         for (id, name) in [("rig-kept-tube", &tube_name), ("rig-kept-cord", &cord_name)] {
             if let Some(name) = name {
                 writeln!(out, "\n{}", words.plainly(id, &[("name", name)]))?;
@@ -81,7 +90,7 @@ fn keep(setup: &Setup, tube: Option<&str>, cord: Option<&str>) -> Result<(), She
 fn tell(
     out: &mut impl Write,
     script: &Script,
-    rig: &Rig,
+    notes: &[String],
     setup: &Setup,
     words: &Words,
 ) -> io::Result<()> {
@@ -92,7 +101,9 @@ fn tell(
         "{}",
         words.rig_heading(counts, &setup.tube, &setup.cord)
     )?;
-    writeln!(out, "{}", words.rig_finished(rig))?;
+    for note in notes {
+        writeln!(out, "{note}")?;
+    }
     let mut section = None;
     for place in script.places() {
         let (heading, number, step) = match (place, script.step(place)) {
@@ -133,6 +144,11 @@ struct RigDocument {
     pin_length_mm: f64,
     hex_key: Option<&'static str>,
     cord_mm: f64,
+    tucks: u32,
+    minutes: f64,
+    /// When prices are set.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    cost: Option<f64>,
 }
 
 #[derive(Serialize)]
@@ -152,7 +168,7 @@ struct TopForm {
 }
 
 impl RigDocument {
-    fn of(rig: &Rig, to_cut: f64) -> Self {
+    fn of(rig: &Rig, to_cut: f64, labour: &Labour) -> Self {
         let (bottom, top) = match &rig.layout {
             Layout::Rings {
                 bottom,
@@ -181,6 +197,9 @@ impl RigDocument {
             pin_length_mm: rounded(rig.pin_length.get(), 3),
             hex_key: rig.hex_key.map(|key| key.size),
             cord_mm: rounded(to_cut, 1),
+            tucks: labour.tucks,
+            minutes: rounded(labour.minutes, 1),
+            cost: labour.cost.map(|cost| rounded(cost, 2)),
         }
     }
 }

@@ -8,6 +8,7 @@ use strum::{EnumMessage as _, VariantArray as _};
 use super::Complaint;
 use crate::bench::{Counts, Prices};
 use crate::guide::{Plan, Presets, Rigging, SetupField, SetupForm};
+use crate::settings::SettingsFile;
 use crate::shelf::{Ledger, PresetsFile, Shelf, ShelfError};
 use crate::words::Words;
 
@@ -82,15 +83,16 @@ pub(super) struct PriceOptions {
 }
 
 impl PriceOptions {
-    /// The prices that the options set.
+    /// The prices that the options set, or else the settings.
     pub fn prices(&self, words: &Words) -> Result<Prices, Complaint> {
         let read = |option: &Option<String>| {
             let price = option.as_deref().map(Prices::parse).transpose();
             price.map_err(|error| Complaint::input(words.bench_error(&error)))
         };
+        let set = SettingsFile::peek().prices;
         Ok(Prices {
-            metre: read(&self.price_metre)?,
-            hour: read(&self.price_hour)?,
+            metre: read(&self.price_metre)?.or(set.metre),
+            hour: read(&self.price_hour)?.or(set.hour),
         })
     }
 }
@@ -99,6 +101,13 @@ impl SetupOptions {
     /// Whether none of them is given.
     pub fn is_empty(&self) -> bool {
         self.given.is_empty()
+    }
+
+    /// Whether it is said what the knot is tied on and with.
+    pub fn names_tube_and_cord(&self) -> bool {
+        [SetupField::Tube, SetupField::Cord]
+            .iter()
+            .all(|asked| self.given.iter().any(|(field, _)| field == asked))
     }
 
     /// The texts of the options. One that is given and empty says nothing that can be used.

@@ -144,15 +144,15 @@ impl Script {
         let rounds = self.fair_rounds();
         let first_pass = (1..=pass_leg.pass)
             .rev()
-            .find(|pass| self.plan.begins_a_cord(*pass))?;
+            .find(|pass| self.plan.begins_a_cord(*pass, pass_leg.strand))?;
         let legs = self.plan.knot().legs_per_strand();
         let behind =
             f64::from(pass_leg.pass - first_pass) * f64::from(legs) + f64::from(pass_leg.leg);
         let draw = self
             .rig()
             .and_then(|rig| Millimetres::new(rig.laid.slack.get() / f64::from(rounds)).ok());
-        let ends_cord =
-            pass_leg.pass == laying.passes() || self.plan.begins_a_cord(pass_leg.pass + 1);
+        let ends_cord = pass_leg.pass == laying.passes()
+            || self.plan.begins_a_cord(pass_leg.pass + 1, pass_leg.strand);
         Some(FairStep {
             round,
             rounds,

@@ -2,8 +2,8 @@
 
 use super::{Presets, Setup, SetupError, SetupField, SetupForm};
 use crate::bench::{
-    Cord, Correction, Corrections, Counts, Finish, FitAnswer, FitFilter, FitWeave, FitWish,
-    LeastCover, Millimetres, Misfit, Object, Tube, TyingPace, fit, why_nothing_fits,
+    Cord, Correction, Corrections, Counts, Finish, FitAnswer, FitFilter, FitWish, LeastCover,
+    Millimetres, Misfit, Object, Tube, TyingPace, WeaveChoice, fit, why_nothing_fits,
 };
 
 /// The question which knots cover an object: everything it needs, read and checked.
@@ -33,7 +33,7 @@ pub struct FitQuestion {
     /// Cord at hand, if it matters.
     pub have: Option<Millimetres>,
     /// The weave.
-    pub weave: FitWeave,
+    pub weave: WeaveChoice,
     /// How much must be hidden.
     pub least_cover: LeastCover,
     /// Which knots are wanted.
@@ -101,7 +101,7 @@ impl SetupForm {
             cord: needed(SetupField::Cord, cord)?,
             tube,
             have,
-            weave: FitWeave::FewestTucks,
+            weave: WeaveChoice::FewestTucks,
             least_cover: LeastCover::default(),
             filter: FitFilter::default(),
             corrections: Corrections::default(),

@@ -21,7 +21,7 @@ impl Script {
     }
 
     pub(super) fn follow(&self, pass: u16, strand: u16) -> FollowStep {
-        let is_added = self.plan.begins_a_cord(pass);
+        let is_added = self.plan.begins_a_cord(pass, strand);
         FollowStep {
             pass,
             strand,
@@ -93,7 +93,8 @@ impl Script {
     /// What a cord does that is back at the pin where its pass began.
     fn homecoming(&self, pass_leg: PassLeg) -> Landing {
         let laying = self.plan.laying();
-        let ends = pass_leg.pass == laying.passes() || self.plan.begins_a_cord(pass_leg.pass + 1);
+        let ends = pass_leg.pass == laying.passes()
+            || self.plan.begins_a_cord(pass_leg.pass + 1, pass_leg.strand);
         let next = laying.nth_leg(laying.legs_before(pass_leg) + 1);
         match next {
             _ if ends => Landing::HomeToEnd,

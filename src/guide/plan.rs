@@ -27,8 +27,8 @@ pub struct Plan {
     pub hand: Hand,
     /// Tube, cord and object, when they were named, and how the tube is rigged for the knot.
     setup: Option<(Setup, Result<Rig, RigError>)>,
-    /// What the tyer calls the cords: none, one for each strand, or one for each pass of a
-    /// knot of one strand.
+    /// What the tyer calls the cords: none, one for each strand, or one for each pass of each
+    /// strand, all passes of the first strand first.
     cords: Vec<String>,
 }
 
@@ -107,16 +107,40 @@ impl Plan {
         }
     }
 
-    /// Reads a plan from the four texts that name a knot: leads, bights, passes, weave.
+    /// Reads a plan from the four texts that name a knot: leads, bights, passes, weave. No weave is
+    /// over one, under one, begun so that it takes the fewest tucks.
     ///
     /// # Errors
     /// The first [`KnotError`] met, in the order of the arguments.
+    ///
+    /// # Examples
+    /// ```
+    /// use marlinspeak::guide::Plan;
+    ///
+    /// let tucks = |weave| Plan::read("17", "4", "1", weave).unwrap().laying().tucks();
+    /// assert_eq!((tucks("1"), tucks("")), (40, 24));
+    /// ```
     pub fn read(leads: &str, bights: &str, passes: &str, weave: &str) -> Result<Self, KnotError> {
         let leads = Quantity::Leads.parse(leads)?;
         let bights = Quantity::Bights.parse(bights)?;
         let passes = Quantity::Passes.parse(passes)?;
-        let knot = Knot::new(leads, bights, Weave::parse(weave)?)?;
-        Self::new(knot, passes, Side::default(), Hand::default())
+        let named = Some(weave).filter(|weave| !weave.trim().is_empty());
+        let weave = named.map(Weave::parse).transpose()?;
+        let knot = Knot::new(leads, bights, weave.unwrap_or_default())?;
+        let plan = Self::new(knot, passes, Side::default(), Hand::default())?;
+        Ok(if named.is_some() {
+            plan
+        } else {
+            plan.with_fewest_tucks()
+        })
+    }
+
+    /// The same plan in the twin of its weave, where that takes fewer tucks: the finished knot looks
+    /// alike, with overs and unders exchanged.
+    #[must_use]
+    pub fn with_fewest_tucks(self) -> Self {
+        let laying = self.laying.with_fewer_tucks().unwrap_or(self.laying);
+        Self { laying, ..self }
     }
 
     /// The same plan for a follower on this side.
@@ -173,17 +197,18 @@ impl Plan {
         }
     }
 
-    /// The same plan with names for the cords: one for each strand, or one for each pass of a
-    /// knot of one strand. Equal names that follow one another are one cord. A cord added in a
-    /// later pass begins at a pin of its own, so that the ends do not all come out in one place.
+    /// The same plan with names for the cords: one for each strand, or one for each pass of each
+    /// strand, all passes of the first strand first. Equal names that follow one another in a strand
+    /// are one cord. Where every strand gets another cord with a pass, these begin at pins of their
+    /// own, so that the ends do not all come out in one place.
     ///
     /// # Errors
     /// [`CordsError`] when there are more or fewer.
     pub fn with_cords(mut self, cords: Vec<String>) -> Result<Self, CordsError> {
         let (strands, passes) = (self.knot().strands(), self.laying.passes());
-        let is_by_strand = cords.len() == usize::from(strands);
-        let is_by_pass = strands == 1 && cords.len() == usize::from(passes);
-        if !(cords.is_empty() || is_by_strand || is_by_pass) {
+        let by_strand = usize::from(strands);
+        let by_pass = by_strand * usize::from(passes);
+        if ![0, by_strand, by_pass].contains(&cords.len()) {
             return Err(CordsError {
                 given: cords.len(),
                 strands,
@@ -193,13 +218,13 @@ impl Plan {
         self.cords = cords;
         // The cords of a strand begin as far from one another as the pins allow.
         let rounds = u32::from(self.knot().legs_per_strand() / 2);
-        let all = (1..=passes)
-            .filter(|pass| self.begins_a_cord(*pass))
-            .count();
+        let all_begin = |pass: u16| (1..=strands).all(|strand| self.begins_a_cord(pass, strand));
+        let beginnings: Vec<bool> = (1..=passes).map(all_begin).collect();
+        let all = beginnings.iter().filter(|begins| **begins).count();
         let all = u32::try_from(all).unwrap_or(1).max(1);
         let (mut begun, mut start) = (0, 0);
-        for pass in 1..=passes {
-            if self.begins_a_cord(pass) {
+        for (pass, begins) in (1..=passes).zip(beginnings) {
+            if begins {
                 start = u16::try_from((begun * rounds).div_ceil(all)).unwrap_or(0);
                 begun += 1;
             }
@@ -215,15 +240,19 @@ impl Plan {
 
     /// What the tyer calls the cord that lays a strand in a pass.
     pub fn cord(&self, pass: u16, strand: u16) -> Option<&str> {
-        let index = if self.is_by_pass() { pass } else { strand };
-        self.cords
-            .get(usize::from(index).checked_sub(1)?)
-            .map(String::as_str)
+        let strand = usize::from(strand).checked_sub(1)?;
+        let passes = usize::from(self.laying.passes());
+        let index = if self.cords.len() == usize::from(self.knot().strands()) {
+            strand
+        } else {
+            strand * passes + usize::from(pass).checked_sub(1)?
+        };
+        self.cords.get(index).map(String::as_str)
     }
 
-    /// Whether another cord than in the pass before begins with this pass.
-    pub fn begins_a_cord(&self, pass: u16) -> bool {
-        pass == 1 || self.is_by_pass() && self.cord(pass, 1) != self.cord(pass - 1, 1)
+    /// Whether a strand is laid with another cord in this pass than in the one before.
+    pub fn begins_a_cord(&self, pass: u16, strand: u16) -> bool {
+        pass == 1 || self.cord(pass, strand) != self.cord(pass - 1, strand)
     }
 
     /// The bottom pin where a strand's pass begins and ends.
@@ -242,7 +271,7 @@ impl Plan {
         let mut runs = Vec::new();
         for strand in 1..=self.knot().strands() {
             for pass in 1..=passes {
-                if self.begins_a_cord(pass) {
+                if self.begins_a_cord(pass, strand) {
                     runs.push(CordRun {
                         strand,
                         first: pass,
@@ -256,10 +285,6 @@ impl Plan {
             }
         }
         runs
-    }
-
-    fn is_by_pass(&self) -> bool {
-        self.knot().strands() == 1 && self.cords.len() == usize::from(self.laying.passes())
     }
 
     /// The knot that is tied.

@@ -190,8 +190,9 @@ impl Search {
             .map(|cords| Question::Came { pin, cords })
             .collect();
         let strand = plan.knot().leg_from(pin).strand;
-        let begins =
-            |pass: &u16| plan.begins_a_cord(*pass) && plan.start_pin(*pass, strand) == pin.number;
+        let begins = |pass: &u16| {
+            plan.begins_a_cord(*pass, strand) && plan.start_pin(*pass, strand) == pin.number
+        };
         if pin.rim == Rim::Bottom {
             let tails = (1..=self.passes).filter(begins);
             questions.extend(tails.map(|pass| Question::OnlyTail { pin, pass }));
@@ -223,7 +224,7 @@ impl Search {
             // The cord has come to its end.
             return SearchStage::Found(after);
         }
-        if matches!(own, Place::Begin { pass, .. } if plan.begins_a_cord(pass)) {
+        if matches!(own, Place::Begin { pass, strand } if plan.begins_a_cord(pass, strand)) {
             // It goes no further: the next pass has a cord of its own.
             return SearchStage::Found(after);
         }

@@ -172,7 +172,9 @@ impl Script {
         // Before the first leg of a cord there is nothing of it but the tail.
         let (mut first_back_to, mut tail_off) = (None, None);
         match (place, place.laying()) {
-            (_, Some(next)) if !is_part && next.leg == 1 && self.plan.begins_a_cord(next.pass) => {
+            (_, Some(next))
+                if !is_part && next.leg == 1 && self.plan.begins_a_cord(next.pass, next.strand) =>
+            {
                 tail_off = Some(Pin::bottom(self.plan.start_pin(next.pass, next.strand)));
             }
             (Place::Lay { pass_leg, .. }, _) if !is_part => {

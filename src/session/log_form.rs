@@ -2,7 +2,7 @@
 
 use crate::bench::{Cord, Give, Millimetres};
 use crate::pedal::{Intent, Press};
-use crate::shelf::{Entry, MOST_MINUTES};
+use crate::shelf::{Entry, MOST_MINUTES, MeasureKind, WildMeasure};
 use crate::words::{Remark, Sentence, Spoken, Words};
 
 /// A part of the form, in the order of the Tab key.
@@ -84,6 +84,8 @@ pub struct LogForm {
     texts: [String; FIELDS.len()],
     focus: LogField,
     complaint: Option<Sentence>,
+    /// What was asked back once: kept as it is the next time.
+    asked_back: Vec<WildMeasure>,
 }
 
 /// What a press in the form comes to.
@@ -131,6 +133,7 @@ impl LogForm {
             texts,
             focus: CordName,
             complaint: None,
+            asked_back: Vec::new(),
         }
     }
 
@@ -215,9 +218,25 @@ impl LogForm {
         LogAction::Focus(self.focus, self.say_field(words))
     }
 
-    /// Reads the form: to be kept, or told what is wrong in which field.
+    /// Reads the form: to be kept, or told what is wrong in which field. A wild measure is asked
+    /// back once.
     pub fn keep(&mut self, words: &Words) -> LogAction {
-        match self.read(words) {
+        let read = self.read(words).and_then(|entry| {
+            let wild = entry.wild_measures().into_iter();
+            let mut unasked = wild.filter(|wild| !self.asked_back.contains(wild));
+            match unasked.next() {
+                None => Ok(entry),
+                Some(wild) => {
+                    self.asked_back.push(wild);
+                    let field = match wild.what {
+                        MeasureKind::Width => Width,
+                        MeasureKind::Cord => Cut,
+                    };
+                    Err((field, words.wild_measure(&wild)))
+                }
+            }
+        });
+        match read {
             Ok(entry) => LogAction::Keep(Box::new(entry)),
             Err((field, sentence)) => {
                 self.focus = field;

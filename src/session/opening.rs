@@ -3,7 +3,7 @@
 
 use jiff::Timestamp;
 
-use crate::bench::TyingPace;
+use crate::bench::{TyingPace, WeaveChoice};
 use crate::guide::{AtOnce, COURSE, Lesson, LessonState, Plan, Script};
 use crate::knot::{Hand, Knot, KnotError, Side, Weave};
 use crate::shelf::{
@@ -76,23 +76,28 @@ pub fn new_tie(plan: &Plan) -> Tie {
     Tie::begin(plan.clone(), first)
 }
 
-/// The tie of a lesson of the course, before its first step.
+/// The tie of a lesson of the course, before its first step: over one, under one.
 ///
 /// # Errors
-/// When the lesson names no knot that can be tied.
+/// When the lesson names no knot that can be tied, or not in this weave.
 ///
 /// ```
+/// use marlinspeak::bench::WeaveChoice;
 /// use marlinspeak::guide::COURSE;
 /// use marlinspeak::session::lesson_tie;
 ///
 /// for lesson in COURSE {
-///     let tie = lesson_tie(lesson).unwrap();
+///     let tie = lesson_tie(lesson, WeaveChoice::FewestTucks).unwrap();
 ///     assert_eq!(tie.lesson, Some(lesson.number));
 /// }
 /// ```
-pub fn lesson_tie(lesson: Lesson) -> Result<Tie, KnotError> {
-    let knot = Knot::new(lesson.leads, lesson.bights, Weave::default())?;
+pub fn lesson_tie(lesson: Lesson, weave: WeaveChoice) -> Result<Tie, KnotError> {
+    let knot = Knot::new(lesson.leads, lesson.bights, Weave::Run(weave.run()))?;
     let plan = Plan::new(knot, lesson.passes, Side::default(), Hand::default())?;
+    let plan = match weave {
+        WeaveChoice::FewestTucks => plan.with_fewest_tucks(),
+        WeaveChoice::Run(_) => plan,
+    };
     let mut tie = new_tie(&plan);
     tie.lesson = Some(lesson.number);
     Ok(tie)

@@ -3,13 +3,17 @@
 
 use std::time::Duration;
 
+use strum::{IntoStaticStr, VariantArray};
+
+use crate::bench::Prices;
 use crate::pedal::{Intent, Press, Times};
 use crate::settings::{ColourScheme, DISTANCES, SCREEN_WIDTHS, Settings};
 use crate::voice::{SpeechSettings, VoiceName};
 use crate::words::{SettingValue, Spoken, Words, cycled};
 
 /// A line of the list, in the order of the Tab key.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, IntoStaticStr, VariantArray)]
+#[strum(serialize_all = "kebab-case")]
 pub enum Setting {
     /// Learn what is pressed for what.
     Learn,
@@ -39,6 +43,10 @@ pub enum Setting {
     ScreenWidth,
     /// Moving on without a press.
     Pacing,
+    /// What a metre of cord costs.
+    PriceMetre,
+    /// What an hour of work is worth.
+    PriceHour,
     /// The lock-out.
     Bounce,
     /// Long presses.
@@ -49,47 +57,11 @@ pub enum Setting {
 
 impl Setting {
     /// All of them.
-    pub const ALL: [Self; 17] = [
-        Self::Learn,
-        Self::Language,
-        Self::Units,
-        Self::Voice,
-        Self::Speed,
-        Self::Volume,
-        Self::Pitch,
-        Self::Cues,
-        Self::CueVolume,
-        Self::Flash,
-        Self::Theme,
-        Self::Distance,
-        Self::ScreenWidth,
-        Self::Pacing,
-        Self::Bounce,
-        Self::Long,
-        Self::Double,
-    ];
+    pub const ALL: &[Self] = Self::VARIANTS;
 
     /// Its name among the messages.
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Learn => "learn",
-            Self::Language => "language",
-            Self::Units => "units",
-            Self::Voice => "voice",
-            Self::Speed => "speed",
-            Self::Volume => "volume",
-            Self::Pitch => "pitch",
-            Self::Cues => "cues",
-            Self::CueVolume => "cue-volume",
-            Self::Flash => "flash",
-            Self::Theme => "theme",
-            Self::Distance => "distance",
-            Self::ScreenWidth => "screen-width",
-            Self::Pacing => "pacing",
-            Self::Bounce => "bounce",
-            Self::Long => "long",
-            Self::Double => "double",
-        }
+    pub fn name(self) -> &'static str {
+        self.into()
     }
 }
 
@@ -277,6 +249,8 @@ impl SettingsList {
                 };
             }
             Setting::Pacing => new.pacing = !new.pacing,
+            Setting::PriceMetre => new.prices.metre = priced(new.prices.metre, by * 5),
+            Setting::PriceHour => new.prices.hour = priced(new.prices.hour, by * 100),
             Setting::Bounce => {
                 let (least, most) = Times::BOUNCE.into_inner();
                 new.times.bounce = time(moved(millis(new.times.bounce), by * 50, least, most));
@@ -302,6 +276,11 @@ impl SettingsList {
         let maybe = |time: Option<Duration>| {
             time.map_or(SettingValue::Choice("off"), |time| {
                 number(millis(time).into())
+            })
+        };
+        let amount = |price: Option<f64>| {
+            price.map_or(SettingValue::Choice("off"), |price| {
+                SettingValue::Hundredths(hundredths(price))
             })
         };
         let flag = |is_on| SettingValue::Choice(if is_on { "on" } else { "off" });
@@ -330,6 +309,8 @@ impl SettingsList {
                 None => SettingValue::Choice("unknown"),
             },
             Setting::Pacing => flag(settings.pacing),
+            Setting::PriceMetre => amount(settings.prices.metre),
+            Setting::PriceHour => amount(settings.prices.hour),
             Setting::Bounce => number(millis(settings.times.bounce).into()),
             Setting::Long => maybe(settings.times.long),
             Setting::Double => maybe(settings.times.double),
@@ -360,6 +341,23 @@ fn switched(
         Some(value) if by < 0 && millis(value) <= least => None,
         Some(value) => Some(time(moved(millis(value), by, least, most))),
     }
+}
+
+/// A price moved by so many hundredths; below the first step there is none.
+fn priced(price: Option<f64>, by: i16) -> Option<f64> {
+    let most = hundredths(*Prices::BOUNDS.end());
+    let moved = price.map_or(0, hundredths).saturating_add_signed(by.into());
+    (moved > 0).then(|| f64::from(moved.min(most)) / 100.0)
+}
+
+/// A price in hundredths of the tyer's money.
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "prices run from 0 to a million"
+)]
+fn hundredths(price: f64) -> u32 {
+    (price * 100.0).round() as u32
 }
 
 fn millis(time: Duration) -> u16 {

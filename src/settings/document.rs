@@ -10,6 +10,7 @@ use serde_json::{Value, json};
 use strum::VariantNames;
 
 use super::{ColourScheme, Cues, DISTANCES, SCREEN_WIDTHS, ScreenGeometry, Settings, Verbosity};
+use crate::bench::Prices;
 use crate::files::{self, Document, FieldError, Fields, FormatError};
 use crate::guide::AtOnce;
 use crate::pedal::{Bindings, Input, Intent, Times};
@@ -123,6 +124,7 @@ fn known_fields(settings: &Settings) -> Result<Fields, FormatError> {
             AtOnce::WholeLeg => json!("leg"),
             AtOnce::UpTo(most) => json!(most),
         },
+        "prices": { "metre": settings.prices.metre, "hour": settings.prices.hour },
     }))
 }
 
@@ -143,6 +145,7 @@ struct SettingsFields {
     pacing: bool,
     detail: Named<Detail>,
     at_once: AtOnceField,
+    prices: PricesSection,
 }
 
 #[derive(Deserialize)]
@@ -177,6 +180,12 @@ struct ScreenSection {
     width_mm: Option<Within<u16, { *SCREEN_WIDTHS.start() }, { *SCREEN_WIDTHS.end() }>>,
 }
 
+#[derive(Deserialize)]
+struct PricesSection {
+    metre: Option<PriceField>,
+    hour: Option<PriceField>,
+}
+
 type Percent = Within<u8, 0, 100>;
 
 /// A whole number within bounds.
@@ -196,6 +205,11 @@ struct BindingField(Input, Intent);
 #[derive(Deserialize)]
 #[serde(try_from = "Value")]
 struct AtOnceField(AtOnce);
+
+/// A price in the tyer's own money.
+#[derive(Deserialize)]
+#[serde(try_from = "Value")]
+struct PriceField(f64);
 
 impl From<SettingsFields> for Settings {
     fn from(fields: SettingsFields) -> Self {
@@ -230,6 +244,10 @@ impl From<SettingsFields> for Settings {
             verbosity: Verbosity {
                 detail: fields.detail.0,
                 at_once: fields.at_once.0,
+            },
+            prices: Prices {
+                metre: fields.prices.metre.map(|price| price.0),
+                hour: fields.prices.hour.map(|price| price.0),
             },
         }
     }
@@ -292,5 +310,19 @@ impl TryFrom<Value> for AtOnceField {
             return Ok(Self(AtOnce::WholeLeg));
         }
         Within::<u16, 1, 999>::try_from(value).map(|most| Self(AtOnce::UpTo(most.0)))
+    }
+}
+
+impl TryFrom<Value> for PriceField {
+    type Error = String;
+
+    fn try_from(value: Value) -> Result<Self, String> {
+        let price = value
+            .as_f64()
+            .filter(|price| Prices::BOUNDS.contains(price));
+        let (least, most) = Prices::BOUNDS.into_inner();
+        price
+            .map(Self)
+            .ok_or_else(|| format!("is {value}; it may be {least} to {most}"))
     }
 }

@@ -5,6 +5,7 @@ use std::ops::RangeInclusive;
 
 use strum::{EnumString, IntoStaticStr, VariantNames};
 
+use crate::bench::Prices;
 use crate::guide::AtOnce;
 use crate::pedal::{Bindings, Times};
 use crate::voice::SpeechSettings;
@@ -38,6 +39,8 @@ pub struct Settings {
     pub pacing: bool,
     /// How much is told of a step.
     pub verbosity: Verbosity,
+    /// What cord and work are worth, when the tyer has said.
+    pub prices: Prices,
 }
 
 impl Settings {

@@ -125,6 +125,11 @@ impl Entry {
         })
     }
 
+    /// The width that the knot should come to when it is drawn up, whatever it came to.
+    pub(super) fn tight(&self) -> Option<Millimetres> {
+        Some(self.braid()?.tight().ok()?.width)
+    }
+
     /// The finished knot, as near to the width it has as can be computed.
     fn computed(&self) -> Option<KnotShape> {
         let braid = self.braid()?;

@@ -31,6 +31,7 @@ mod tie;
 mod tie_document;
 mod tie_id;
 mod verify;
+mod wild_measure;
 mod work_time;
 mod writing;
 
@@ -51,4 +52,5 @@ pub use tie::Tie;
 pub use tie_document::{TIE_VERSION, read_tie, write_tie};
 pub use tie_id::{TieId, TieIdError};
 pub use verify::{DocumentState, VerifiedFile};
+pub use wild_measure::{MeasureKind, WildMeasure};
 pub use work_time::WorkTime;

@@ -1,9 +1,8 @@
 //! Knots that fit, and rigged tubes, in words.
 
-use fluent::types::{FluentNumber, FluentNumberOptions};
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
-use super::inches::whole;
+use super::labour::cost;
 use super::lengths::{cut, fine};
 use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
@@ -100,7 +99,7 @@ impl Words {
         let head = |column: &&str| self.text(&format!("fit-head-{column}"), &fluent_args! {});
         let mut rows = vec![columns.iter().map(head).collect::<Vec<_>>()];
         for (index, answer) in answers.iter().enumerate() {
-            let args = answer_args(answer, prices);
+            let args = answer_args(answer, prices, self.time(answer.minutes));
             let cell = |column: &&str| match *column {
                 "rank" => (index + 1).to_string(),
                 "leads" => answer.counts.leads().to_string(),
@@ -117,12 +116,12 @@ impl Words {
 
     /// A knot on the plan screen: its name.
     pub fn answer_line(&self, answer: &FitAnswer) -> String {
-        self.text("plan-answer", &answer_args(answer, Prices::default()))
+        self.text("plan-answer", &counts_args(answer.counts))
     }
 
     /// A knot on the plan screen: what it comes to, in two lines.
     pub fn answer_facts(&self, answer: &FitAnswer, prices: Prices) -> [String; 2] {
-        let args = answer_args(answer, prices);
+        let args = answer_args(answer, prices, self.time(answer.minutes));
         ["plan-answer-shape", "plan-answer-work"].map(|id| self.text(id, &args))
     }
 
@@ -134,10 +133,23 @@ impl Words {
         answer: &FitAnswer,
         prices: Prices,
     ) -> Spoken {
-        let mut args = answer_args(answer, prices);
+        let mut args = answer_args(answer, prices, self.say_time(answer.minutes));
         args.set("rank", rank);
         args.set("count", count);
         self.spoken(SpokenMessage::PlanAnswerSay, &args)
+    }
+
+    /// A filter of the plan screen: its key and what it is set to; a choice of 0 lets every knot
+    /// through.
+    pub fn filter(&self, name: &'static str, key: &str, choice: u32) -> String {
+        let args = fluent_args! { "filter" => name, "key" => key, "choice" => choice };
+        self.text("plan-filter", &args)
+    }
+
+    /// The same as it is said when it is changed.
+    pub fn say_filter(&self, name: &'static str, choice: u32) -> Spoken {
+        let args = fluent_args! { "filter" => name, "choice" => choice };
+        self.spoken(SpokenMessage::PlanFilterSay, &args)
     }
 
     /// Which of the knots are shown.
@@ -183,7 +195,8 @@ impl Words {
     }
 }
 
-fn answer_args(answer: &FitAnswer, prices: Prices) -> FluentArgs<'static> {
+/// `time`: what it takes, in words.
+fn answer_args(answer: &FitAnswer, prices: Prices, time: String) -> FluentArgs<'static> {
     let mut args = counts_args(answer.counts);
     for (name, value) in shape_args(&answer.shape) {
         args.set(name.into_owned(), value);
@@ -200,27 +213,9 @@ fn answer_args(answer: &FitAnswer, prices: Prices) -> FluentArgs<'static> {
             0
         },
     );
-    set_time(&mut args, answer.minutes);
-    let cost = prices.cost(answer.cord, answer.minutes);
-    args.set("cost", cost.map_or("none".into(), money));
+    args.set("time", time);
+    args.set("cost", cost(prices.cost(answer.cord, answer.minutes)));
     args
-}
-
-/// Hours and minutes, rounded as such an estimate deserves: to five minutes from half an hour up.
-pub(super) fn set_time(args: &mut FluentArgs, minutes: f64) {
-    let step = if minutes < 30.0 { 1.0 } else { 5.0 };
-    let minutes = whole((minutes / step).round().max(1.0) * step);
-    args.set("hours", minutes / 60);
-    args.set("minutes", minutes % 60);
-}
-
-/// An amount of money, in whatever the tyer's prices are in, with its hundredths.
-fn money(amount: f64) -> FluentValue<'static> {
-    let options = FluentNumberOptions {
-        minimum_fraction_digits: Some(2),
-        ..FluentNumberOptions::default()
-    };
-    FluentNumber::new((amount * 100.0).round() / 100.0, options).into()
 }
 
 fn counts_args(counts: Counts) -> FluentArgs<'static> {

@@ -5,7 +5,8 @@ use fluent::{FluentArgs, fluent_args};
 use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::{Sentence, Spoken, Words};
-use crate::guide::{COURSE, Lesson, LessonState};
+use crate::guide::{COURSE, Lesson, LessonState, Plan};
+use crate::knot::{Knot, Weave};
 
 /// What the words of the trade mean, in an order to be read in.
 const GLOSSARY: [SpokenMessage; 21] = [
@@ -54,6 +55,16 @@ impl Words {
         self.spoken(SpokenMessage::CourseLineSay, &lesson_args(lesson, state))
     }
 
+    /// How the weave of a lesson's knot begins, and its tucks.
+    pub fn lesson_weave(&self, plan: &Plan) -> String {
+        self.text("course-weave", &weave_args(plan))
+    }
+
+    /// The same, spoken when it is exchanged.
+    pub fn say_lesson_weave(&self, plan: &Plan) -> Spoken {
+        self.spoken(SpokenMessage::CourseWeaveSay, &weave_args(plan))
+    }
+
     /// The idea that is new in a lesson.
     pub fn lesson_idea(&self, number: u16) -> Sentence {
         self.sentence("course-idea", &fluent_args! { "lesson" => number })
@@ -71,6 +82,21 @@ impl Words {
             }
         };
         GLOSSARY.iter().map(entry).collect()
+    }
+}
+
+fn weave_args(plan: &Plan) -> FluentArgs<'static> {
+    let (kind, _) = weave_of(plan.knot());
+    fluent_args! { "kind" => kind, "tucks" => plan.laying().tucks() }
+}
+
+/// What a weave is told as: `run` or `twin` with the run's length, or `code` with all of it.
+pub(super) fn weave_of(knot: &Knot) -> (&'static str, String) {
+    let weave = knot.weave();
+    match (weave, weave.twin_run(knot.rows())) {
+        (Weave::Run(run), _) => ("run", run.to_string()),
+        (Weave::Rows(_), Some(run)) => ("twin", run.to_string()),
+        (Weave::Rows(_), None) => ("code", weave.to_string()),
     }
 }
 

@@ -40,8 +40,17 @@ impl Words {
     pub fn cords_error(&self, error: &CordsError) -> String {
         let args = fluent_args! {
             "given" => error.given, "strands" => error.strands, "passes" => error.passes,
+            "all" => error.strands * error.passes, "example" => self.cords_example(error.strands),
         };
         self.text("cords-do-not-go", &args)
+    }
+
+    /// The option with a name for each strand.
+    fn cords_example(&self, strands: u16) -> String {
+        let names = self.plainly("cords-example", &[]);
+        let names: Vec<&str> = names.split(',').collect();
+        let strands = (0..strands.into()).map(|strand| names[strand % names.len()]);
+        format!("--cords {}", strands.collect::<Vec<_>>().join(","))
     }
 
     /// The sentence for a count that was not given at all.

@@ -11,6 +11,7 @@ mod detail;
 mod doctor;
 mod errors;
 mod inches;
+mod labour;
 mod language;
 mod language_choice;
 mod lengths;

@@ -2,20 +2,23 @@
 
 use fluent::fluent_args;
 
+use super::course::weave_of;
 use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::{Spoken, Words};
 use crate::guide::{AtOnce, Plan, Progress};
-use crate::knot::Weave;
 
 impl Words {
     /// A tie in one line: "5 lead 7 bight, 2 passes".
     pub fn tie_line(&self, plan: &Plan) -> String {
+        let (kind, weave) = match weave_of(plan.knot()) {
+            ("run", run) if run == "1" => ("usual", run),
+            told => told,
+        };
         let args = fluent_args! {
             "leads" => plan.knot().leads(), "bights" => plan.knot().bights(),
             "passes" => plan.laying().passes(), "hand" => plan.hand.selector(),
-            "usual" => (*plan.knot().weave() == Weave::default()).selector(),
-            "weave" => plan.knot().weave().to_string(),
+            "kind" => kind, "weave" => weave,
         };
         self.text("start-tie", &args)
     }

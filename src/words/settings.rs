@@ -2,6 +2,7 @@
 
 use fluent::{FluentArgs, fluent_args};
 
+use super::labour::money;
 use super::lengths::centimetres;
 use super::spoken_messages::SpokenMessage;
 use super::{LanguageChoice, Sentence, Spoken, Words};
@@ -18,6 +19,8 @@ pub enum SettingValue {
     Language(LanguageChoice),
     /// The units that are chosen.
     Units(LanguageChoice),
+    /// An amount of the tyer's money, in hundredths.
+    Hundredths(u32),
     /// One of the setting's choices.
     Choice(&'static str),
     /// A name given by somebody else.
@@ -28,6 +31,7 @@ impl SettingValue {
     fn args(&self, field: &'static str) -> FluentArgs<'static> {
         let mut args = fluent_args! {
             "field" => field, "number" => 0, "length" => 0, "choice" => "", "name" => "",
+            "amount" => 0,
         };
         match self {
             Self::Number(number) => {
@@ -37,6 +41,10 @@ impl SettingValue {
             Self::Length(millimetres) => {
                 args.set("choice", "number");
                 args.set("length", centimetres((*millimetres).into()));
+            }
+            Self::Hundredths(hundredths) => {
+                args.set("choice", "number");
+                args.set("amount", money(f64::from(*hundredths) / 100.0));
             }
             Self::Language(_) | Self::Units(_) => {}
             Self::Choice(choice) => args.set("choice", *choice),

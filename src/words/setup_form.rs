@@ -119,7 +119,7 @@ impl Words {
             }
             BenchError::Price { given } => self.sentence(
                 "ask-price",
-                &fluent_args! { "given" => given.as_str(), "most" => Prices::MOST },
+                &fluent_args! { "given" => given.as_str(), "most" => *Prices::BOUNDS.end() },
             ),
             // Nothing that a tyer types comes to these.
             BenchError::Correction { .. }

@@ -2,22 +2,19 @@
 
 use fluent::{FluentArgs, fluent_args};
 
+use super::course::weave_of;
 use super::lengths::{by_hand, fine};
 use super::selectors::Selector;
 use super::step_args::{crossing_args, lay_args};
 use super::{Units, Words};
 use crate::bench::{Layout, RingPins, Tube};
 use crate::guide::{LayStep, Plan};
-use crate::knot::{Crossing, Hand, Rim, Weave};
+use crate::knot::{Crossing, Hand, Rim};
 
 impl Words {
     /// The sentences of a card on how a tie is worked and where its pins go.
     pub fn card_facts(&self, plan: &Plan, pinned: Option<(&Tube, &Layout)>) -> Vec<String> {
-        let weave = plan.knot().weave();
-        let kind = match weave {
-            Weave::Run(_) => "run",
-            Weave::Rows(_) => "code",
-        };
+        let (kind, weave) = weave_of(plan.knot());
         let inside = if plan.side.turns_inside(Rim::Top, plan.hand) {
             Rim::Top
         } else {
@@ -26,7 +23,7 @@ impl Words {
         let mut facts = vec![
             self.text(
                 "card-weave",
-                &fluent_args! { "kind" => kind, "weave" => weave.to_string() },
+                &fluent_args! { "kind" => kind, "weave" => weave },
             ),
             self.text(
                 "card-work",

@@ -4,15 +4,15 @@ use std::path::Path;
 
 use fluent::{FluentValue, fluent_args};
 
-use super::lengths::sum;
+use super::lengths::{fine, sum};
 use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::{Sentence, Spoken, Words};
 use crate::bench::{LengthError, TyingPace};
 use crate::files::{FileError, FormatError};
 use crate::shelf::{
-    Backup, DocumentError, ImportOutcome, MOST_MINUTES, Restored, ShelfError, Shelved, TieIdError,
-    Totals,
+    Backup, DocumentError, ImportOutcome, MOST_MINUTES, MeasureKind, Restored, ShelfError, Shelved,
+    TieIdError, Totals, WildMeasure,
 };
 
 impl Words {
@@ -125,6 +125,18 @@ impl Words {
     pub fn minutes_unreadable(&self, given: &str) -> Sentence {
         let args = fluent_args! { "given" => given, "most" => whole(MOST_MINUTES) };
         self.sentence("log-minutes-unreadable", &args)
+    }
+
+    /// Asks back a measure that is far from what it should come to.
+    pub fn wild_measure(&self, wild: &WildMeasure) -> Sentence {
+        let what = match wild.what {
+            MeasureKind::Width => "width",
+            MeasureKind::Cord => "cord",
+        };
+        let args = fluent_args! {
+            "what" => what, "measured" => fine(wild.measured), "computed" => fine(wild.computed),
+        };
+        self.sentence("log-wild", &args)
     }
 
     /// The sentence for a length that cannot be used in the log's form.

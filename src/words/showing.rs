@@ -200,7 +200,8 @@ impl Words {
         let knot = script.plan().knot();
         let args = fluent_args! {
             "leads" => knot.leads(), "bights" => knot.bights(), "strands" => knot.strands(),
-            "hand" => script.plan().hand.selector(), "staggered" => knot.is_staggered().selector(),
+            "hand" => script.plan().hand.selector(), "tucks" => script.plan().laying().tucks(),
+            "staggered" => knot.is_staggered().selector(),
             "turns" => knot.turns(), "uneven" => (!knot.is_even()).selector(),
         };
         self.sentence("start-facts", &args)

@@ -20,6 +20,7 @@ pub(super) enum SpokenMessage {
     CheckOrderSay,
     CheckSay,
     CourseLineSay,
+    CourseWeaveSay,
     DetailSay,
     FairSay,
     FinishSay,
@@ -69,6 +70,7 @@ pub(super) enum SpokenMessage {
     LogFieldSay,
     PlanAnswerSay,
     PlanFieldSay,
+    PlanFilterSay,
     QuestionSay,
     RigClosePinsSay,
     RigCutSay,
@@ -99,6 +101,7 @@ pub(super) enum SpokenMessage {
     TakeBackSayEnd,
     WhereSay,
     WhereTakingUpSay,
+    WorkTimeSay,
     WrongSay,
 }
 

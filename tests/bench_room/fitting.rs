@@ -3,8 +3,8 @@
 use std::collections::HashSet;
 
 use marlinspeak::bench::{
-    DrawnUp, FAULT_STEP, FitFilter, FitWeave, FitWish, Give, LEAST_ANGLE, LeastCover, Misfit,
-    Object, Tube, TyingPace, WidthRange, fit, why_nothing_fits,
+    DrawnUp, FAULT_STEP, FitFilter, FitWish, Give, LEAST_ANGLE, LeastCover, Misfit, Object, Tube,
+    TyingPace, WeaveChoice, WidthRange, fit, why_nothing_fits,
 };
 use marlinspeak::knot::{Knot, Laying, LayingOrder, Weave};
 
@@ -162,7 +162,7 @@ fn the_weave_with_fewest_tucks_is_taken_and_its_tucks_are_told() {
     }
     assert!(answers.iter().any(|answer| answer.is_twin));
     let kept = FitWish {
-        weave: FitWeave::Run(1),
+        weave: WeaveChoice::Run(1),
         ..handle()
     };
     assert!(
@@ -175,7 +175,7 @@ fn the_weave_with_fewest_tucks_is_taken_and_its_tucks_are_told() {
 #[test]
 fn over_two_is_offered_only_where_it_goes_round_evenly_and_draws_up_closer() {
     let wish = FitWish {
-        weave: FitWeave::Run(2),
+        weave: WeaveChoice::Run(2),
         give: Give::HARD,
         ..handle()
     };

@@ -358,6 +358,66 @@ fn each_cord_is_cut_by_its_name() {
         [(name("white"), 1, each), (name("red"), 1, each)]
     );
     assert_eq!(cuts(plan("4", "6", tiller())), [(name("blue"), 2, each)]);
+    // Two strands in two passes, a cord for each pass of each.
+    let pieces = rig.cord.pieces(&[1, 1]).unwrap();
+    let lengths: Vec<f64> = pieces.iter().map(|piece| piece.length.get()).collect();
+    let all = plan("4", "6", tiller())
+        .with_cords(named(&["white", "red", "blue", "green"]))
+        .unwrap();
+    assert_eq!(
+        cuts(all),
+        [
+            (name("white"), 1, lengths[0]),
+            (name("red"), 1, lengths[1]),
+            (name("blue"), 1, lengths[0]),
+            (name("green"), 1, lengths[1]),
+        ]
+    );
+    // A strand that goes on with the cord it has is one cord.
+    let three = plan("4", "6", tiller())
+        .with_cords(named(&["white", "white", "blue", "green"]))
+        .unwrap();
+    assert_eq!(
+        cuts(three),
+        [
+            (name("white"), 1, each),
+            (name("blue"), 1, lengths[0]),
+            (name("green"), 1, lengths[1]),
+        ]
+    );
+}
+
+#[test]
+fn every_step_tells_the_cord_of_its_strand_and_pass() {
+    let names = ["white", "red", "blue", "green"];
+    let plan = plan("4", "6", tiller())
+        .with_cords(names.map(str::to_owned).to_vec())
+        .unwrap();
+    let script = Script::new(plan, AtOnce::WholeLeg);
+    let mut begun = Vec::new();
+    for place in script.places() {
+        let step = script.step(place).unwrap();
+        if let Place::Begin { pass, strand } = place {
+            let line = Words::english()
+                .show(script.plan().knot(), &step)
+                .to_string();
+            let told: Vec<&str> = names
+                .into_iter()
+                .filter(|name| line.contains(name))
+                .collect();
+            begun.push((pass, strand, told));
+        }
+    }
+    // Laid pass by pass.
+    assert_eq!(
+        begun,
+        [
+            (1, 1, vec!["white"]),
+            (1, 2, vec!["blue"]),
+            (2, 1, vec!["red"]),
+            (2, 2, vec!["green"]),
+        ]
+    );
 }
 
 #[test]

@@ -8,12 +8,14 @@ use marlinspeak::bench::{
     TyingPace, bight_turn,
 };
 use marlinspeak::files::{FileError, FormatError};
+use marlinspeak::session::{LogAction, LogField, LogForm};
 use marlinspeak::shelf::{
     DocumentError, DocumentState, ENTRY_VERSION, Entry, IfThere, Ledger, Shelf, ShelfError, Tie,
     WorkTime, read_entry, write_entry,
 };
 
 use marlinspeak::knot::Weave;
+use marlinspeak::words::Words;
 
 use crate::{five_by_six, fresh, two_copies};
 
@@ -250,6 +252,68 @@ fn a_slip_in_measuring_and_a_knot_left_open_teach_what_they_can() {
     let nothing = Entry::of(&five_by_six());
     assert_eq!(nothing.length_factor(), None);
     assert_eq!(nothing.give_sample(&cord()), None);
+}
+
+#[test]
+fn a_wild_measure_is_asked_back_once_and_then_believed() {
+    let words = Words::english();
+    let usual = measured(&five_by_six(), 40.0, 1.0, 1.0);
+    assert!(matches!(
+        LogForm::new(usual.clone()).keep(&words),
+        LogAction::Keep(_)
+    ));
+    // Centimetres for millimetres: a tenth of the width.
+    let width = usual.width.unwrap();
+    let mut form = LogForm::new(usual.clone());
+    form.type_in(LogField::Width, format!("{} mm", width.get() / 10.0));
+    let LogAction::Focus(LogField::Width, said) = form.keep(&words) else {
+        panic!("not asked back");
+    };
+    let told = form.complaint().unwrap().to_owned();
+    assert!(told.starts_with("The finished width, "), "{told}");
+    assert!(
+        told.ends_with(
+            "see that the figure and its unit are right, and if they are, keep it once more."
+        ),
+        "{told}"
+    );
+    assert!(said.to_string().contains("millimetres"), "{said}");
+    // Another slip is another question.
+    form.type_in(LogField::Width, format!("{} mm", width.get() * 10.0));
+    assert!(matches!(
+        form.keep(&words),
+        LogAction::Focus(LogField::Width, _)
+    ));
+    assert!(matches!(form.keep(&words), LogAction::Keep(_)));
+    // Cord for two of them was cut.
+    let mut form = LogForm::new(usual.clone());
+    form.type_in(
+        LogField::Cut,
+        format!("{} mm", 2.0 * usual.cut.unwrap().get()),
+    );
+    assert!(matches!(
+        form.keep(&words),
+        LogAction::Focus(LogField::Cut, _)
+    ));
+    assert!(
+        form.complaint()
+            .unwrap()
+            .starts_with("Cut less left over makes "),
+        "{:?}",
+        form.complaint()
+    );
+    assert!(matches!(form.keep(&words), LogAction::Keep(_)));
+    // However far a knot was left open, its tyer wanted it so.
+    let open = Entry {
+        left_open: true,
+        cut: None,
+        width: Some(mm(width.get() * 2.0)),
+        ..usual
+    };
+    assert!(matches!(
+        LogForm::new(open).keep(&words),
+        LogAction::Keep(_)
+    ));
 }
 
 #[test]

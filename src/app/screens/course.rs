@@ -7,16 +7,20 @@ use super::context::Context;
 use super::route::{Go, Next};
 use super::screen_page::ScreenPage;
 use crate::app::{theme, widgets};
+use crate::bench::WeaveChoice;
 use crate::guide::{COURSE, LessonState};
+use crate::knot::KnotError;
 use crate::pedal::{Intent, Press};
 use crate::session::{lesson_tie, lessons};
-use crate::shelf::ShelfError;
-use crate::words::{Remark, Spoken};
+use crate::shelf::{ShelfError, Tie};
+use crate::words::{Remark, Spoken, Words};
 
 /// Which lesson is chosen, and how far the tyer is with each.
 #[derive(Debug, Default)]
 pub struct State {
     chosen: usize,
+    /// Whether the weave begins with over, as it is named, even where its twin takes fewer tucks.
+    begins_over: bool,
     states: [LessonState; COURSE.len()],
 }
 
@@ -27,6 +31,8 @@ pub enum Message {
     Asked(Result<[LessonState; COURSE.len()], ShelfError>),
     /// The lesson at this place of the list is to be begun.
     Begin(usize),
+    /// The weave is to begin the other way.
+    Exchange,
 }
 
 impl ScreenPage for State {
@@ -60,6 +66,11 @@ impl ScreenPage for State {
                 self.chosen = index.min(COURSE.len() - 1);
                 self.begin(context)
             }
+            Message::Exchange => {
+                self.begins_over = !self.begins_over;
+                context.say(&self.say_weave(context.words()));
+                Next::default()
+            }
         }
     }
 
@@ -80,6 +91,7 @@ impl ScreenPage for State {
             (_, Some(Intent::Next)) => self.begin(context),
             (_, Some(Intent::Leave)) => Go::start().into(),
             (_, Some(Intent::Again)) => self.choose(self.chosen, context),
+            (key, _) if key.eq_ignore_ascii_case("w") => self.update(Message::Exchange, context),
             (key, _) => match key.parse::<usize>() {
                 Ok(digit) if (1..=COURSE.len()).contains(&digit) => self.choose(digit - 1, context),
                 _ => Next::default(),
@@ -102,14 +114,25 @@ impl ScreenPage for State {
             );
         }
         let idea = words.lesson_idea(COURSE[self.chosen].number);
-        let idea = text(idea.to_string()).size(28).width(FillPortion(1));
+        let mut beside = column![text(idea.to_string()).size(28)]
+            .spacing(14)
+            .width(FillPortion(1));
+        if let Ok(tie) = self.tie() {
+            let weave = text(words.lesson_weave(&tie.plan)).size(theme::BODY);
+            beside = beside.push(
+                button(weave)
+                    .padding([8, 14])
+                    .style(theme::pressable(false))
+                    .on_press(Message::Exchange),
+            );
+        }
         page.push(
             text(words.plainly("course-heading", &[]))
                 .size(theme::HEADING)
                 .font(theme::BOLD),
         )
         .push(
-            scrollable(row![list, idea].spacing(40))
+            scrollable(row![list, beside].spacing(40))
                 .spacing(8)
                 .width(Fill)
                 .height(Fill),
@@ -135,8 +158,25 @@ impl State {
         line.then(words.lesson_idea(lesson.number).spoken())
     }
 
+    /// The tie of the lesson that is chosen.
+    fn tie(&self) -> Result<Tie, KnotError> {
+        let weave = if self.begins_over {
+            WeaveChoice::Run(1)
+        } else {
+            WeaveChoice::FewestTucks
+        };
+        lesson_tie(COURSE[self.chosen], weave)
+    }
+
+    fn say_weave(&self, words: &Words) -> Spoken {
+        match self.tie() {
+            Ok(tie) => words.say_lesson_weave(&tie.plan),
+            Err(error) => words.knot_error(&error).into(),
+        }
+    }
+
     fn begin(&self, context: &Context) -> Next<Message> {
-        match lesson_tie(COURSE[self.chosen]) {
+        match self.tie() {
             Ok(tie) => Go::Begin(Box::new(tie)).into(),
             Err(error) => {
                 context.say(context.words().knot_error(&error).spoken());

@@ -94,7 +94,7 @@ impl ScreenPage for State {
             .font(theme::BOLD);
         // The bar of the list stands beside it.
         let mut list = column![].spacing(6).padding(padding::right(16));
-        for (index, field) in Setting::ALL.into_iter().enumerate() {
+        for (index, field) in Setting::ALL.iter().copied().enumerate() {
             let name = text(words.setting_name(field.name())).size(theme::BODY);
             let value = words.setting_value(field.name(), &self.list.shown(field, words, settings));
             let value = text(value).size(theme::BODY).font(theme::BOLD);

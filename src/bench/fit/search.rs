@@ -1,7 +1,7 @@
 //! All knots of ordinary size, and which of them answer.
 
 use super::order::fault;
-use super::{FitAnswer, FitWeave, FitWish};
+use super::{FitAnswer, FitWish, WeaveChoice};
 use crate::bench::on_tube::LEAST_ANGLE;
 use crate::bench::rig::cord_on_tube;
 use crate::bench::tube_rules::{check_length, is_hampered, takes};
@@ -49,7 +49,7 @@ fn answer(wish: &FitWish, candidate: &Candidate) -> Option<FitAnswer> {
     let lead = lead_tucks(counts.leads(), counts.bights(), &Weave::Run(run));
     let crossings = u32::from(counts.bights()) * u32::from(counts.leads() - 1);
     let followers = (u32::from(counts.passes()) - 1) * crossings;
-    let is_twin = wish.weave == FitWeave::FewestTucks && 2 * lead > crossings;
+    let is_twin = wish.weave == WeaveChoice::FewestTucks && 2 * lead > crossings;
     let tucks = [lead, crossings - lead].map(|lead| lead + followers);
     Some(FitAnswer {
         counts: *counts,

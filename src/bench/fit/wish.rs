@@ -16,7 +16,7 @@ pub struct FitWish<'a> {
     /// How closely it lies.
     pub give: Give,
     /// The weave: a run, for knots that it goes round evenly.
-    pub weave: FitWeave,
+    pub weave: WeaveChoice,
     /// The tube it will be tied on, if chosen: only knots it can be rigged for are offered.
     pub tube: Option<&'a Tube>,
     /// Cord in hand, if it matters: only knots it is enough for are offered.
@@ -37,14 +37,14 @@ pub struct FitWish<'a> {
 
 /// The weave of the knots that are looked for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum FitWeave {
+pub enum WeaveChoice {
     /// Over one, under one, or its twin where that takes fewer tucks.
     FewestTucks,
     /// Over n, under n, as it is, in knots where that is even.
     Run(u16),
 }
 
-impl FitWeave {
+impl WeaveChoice {
     /// The run, begun with over.
     pub const fn run(self) -> u16 {
         match self {
@@ -116,7 +116,7 @@ impl FitWish<'_> {
             object,
             cord,
             give: Give::default(),
-            weave: FitWeave::FewestTucks,
+            weave: WeaveChoice::FewestTucks,
             tube: None,
             cord_at_hand: None,
             tolerance: Millimetres::computed(cord.get() / 2.0),

@@ -12,9 +12,9 @@ use target::Target;
 
 use super::Complaint;
 use super::options::KnotOptions;
-use super::setup_options::{SetupOptions, presets_for};
+use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_for};
 use crate::bench::{Layout, RigError, Tube, pinning};
-use crate::guide::{AtOnce, Plan, Script};
+use crate::guide::{AtOnce, Labour, Plan, Script};
 use crate::picture::View;
 use crate::picture::sheet::{DOTS, Paper, SheetPage, StripSheet};
 use crate::words::Words;
@@ -34,11 +34,19 @@ pub(super) struct SheetOptions {
 #[derive(Subcommand)]
 enum Kind {
     /// The knot, its facts and every leg as a table
-    Card(SheetArgs),
+    Card(CardArgs),
     /// Pin numbers and hole marks at true size, to be laid round the tube
     Strip(SheetArgs),
     /// The picture at one step
     Stage(StageArgs),
+}
+
+#[derive(Args)]
+struct CardArgs {
+    #[command(flatten)]
+    sheet: SheetArgs,
+    #[command(flatten)]
+    prices: PriceOptions,
 }
 
 #[derive(Args)]
@@ -79,7 +87,8 @@ struct SheetArgs {
 /// Makes the sheet that is asked for and says nothing when all went well.
 pub(super) fn run(asked: &SheetOptions, words: &Words) -> Result<(), Complaint> {
     let args = match &asked.what {
-        Kind::Card(args) | Kind::Strip(args) => args,
+        Kind::Card(card) => &card.sheet,
+        Kind::Strip(args) => args,
         Kind::Stage(stage) => &stage.sheet,
     };
     let plan = args.knot.plan(words)?;
@@ -87,7 +96,7 @@ pub(super) fn run(asked: &SheetOptions, words: &Words) -> Result<(), Complaint> 
     let target = args.target(words)?;
     let title = words.tie_line(&plan);
     let pages = match &asked.what {
-        Kind::Card(args) => args.card(&plan, paper, words)?,
+        Kind::Card(card) => card.pages(&plan, paper, words)?,
         Kind::Strip(args) => args.strip(&plan, paper, words)?,
         Kind::Stage(stage) => vec![stage.page(&plan, paper, words)?],
     };
@@ -125,18 +134,28 @@ impl StageArgs {
     }
 }
 
-impl SheetArgs {
-    fn card(&self, plan: &Plan, paper: Paper, words: &Words) -> Result<Vec<SheetPage>, Complaint> {
+impl CardArgs {
+    fn pages(&self, plan: &Plan, paper: Paper, words: &Words) -> Result<Vec<SheetPage>, Complaint> {
         let passes = u32::from(plan.laying().passes());
         if plan.knot().crossings() * passes * passes > MOST_CROSSINGS {
             let sentence = words.sheet_long("sheet-card-long", MOST_CROSSINGS);
             return Err(Complaint::input(sentence));
         }
-        let pinned = self.pinned(plan, words)?;
+        let setup = &self.sheet.setup;
+        let equipped = if setup.names_tube_and_cord() {
+            &setup.equip(plan.clone(), words)?
+        } else {
+            plan
+        };
+        let prices = self.prices.prices(words)?;
+        let labour = Labour::of(equipped, ledger(words)?.pace(), prices);
+        let pinned = self.sheet.pinned(plan, words)?;
         let pinned = pinned.as_ref().map(|(tube, layout)| (tube, layout));
-        Ok(card(plan, pinned, paper, words))
+        Ok(card(plan, pinned, &labour, paper, words))
     }
+}
 
+impl SheetArgs {
     fn strip(&self, plan: &Plan, paper: Paper, words: &Words) -> Result<Vec<SheetPage>, Complaint> {
         let Some((tube, layout)) = self.pinned(plan, words)? else {
             let sentence = words.plainly("sheet-tube-missing", &[]);

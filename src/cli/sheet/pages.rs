@@ -1,7 +1,7 @@
 //! The pages of a sheet, with their words.
 
 use crate::bench::{Layout, Tube};
-use crate::guide::{AtOnce, Place, Plan, Script, Step, What};
+use crate::guide::{AtOnce, Labour, Place, Plan, Script, Step, What};
 use crate::picture::sheet::{
     Card, CardSection, LegLine, Paper, SheetPage, StageSheet, StripSheet, StripTexts,
 };
@@ -12,12 +12,14 @@ use crate::words::Words;
 pub fn card(
     plan: &Plan,
     pinned: Option<(&Tube, &Layout)>,
+    labour: &Labour,
     paper: Paper,
     words: &Words,
 ) -> Vec<SheetPage> {
     let script = Script::new(plan.clone(), AtOnce::WholeLeg);
     let mut facts = vec![words.facts(&script).into()];
     facts.extend(words.card_facts(plan, pinned));
+    facts.push(words.labour(labour));
     let card = Card {
         title: words.tie_line(plan),
         facts,

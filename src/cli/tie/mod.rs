@@ -17,6 +17,7 @@ use jiff::Timestamp;
 use super::Complaint;
 use super::options::{KnotOptions, at_once, checks};
 use super::setup_options::SetupOptions;
+use crate::bench::WeaveChoice;
 use crate::guide::COURSE;
 use crate::logging;
 use crate::pedal;
@@ -105,7 +106,7 @@ fn named(asked: &TieOptions, words: &Words) -> Result<Option<Tie>, Complaint> {
                 .ok_or_else(|| {
                     Complaint::input(words.choice_unknown("--lesson", given, &["1", "2", "3", "4"]))
                 })?;
-            lesson_tie(lesson)
+            lesson_tie(lesson, WeaveChoice::FewestTucks)
                 .map(Some)
                 .map_err(|error| Complaint::input(words.knot_error(&error)))
         }

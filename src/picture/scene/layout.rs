@@ -10,7 +10,7 @@
 
 use super::sheet_point::real;
 use super::view::single;
-use crate::bench::KnotShape;
+use crate::bench::{Bands, KnotShape};
 use crate::knot::{Hand, Knot, Rim, Side};
 
 /// Half pitches shown again beyond either edge of the rolled-out picture.
@@ -61,9 +61,9 @@ pub struct SceneLayout {
     pub text: f32,
     /// Whether the whole knot was too small for the picture, and only a part of it is drawn.
     pub zoomed: bool,
-    /// The share of the room between two parallel legs that cords take up, when it follows
-    /// from the finished knot and not from what is easy to see.
-    fill: Option<f32>,
+    /// The bands of the finished knot, when it is drawn as it comes out and not as it is easy to
+    /// follow.
+    bands: Option<Bands>,
 }
 
 /// The pixels there are, and what has to fit into them.
@@ -118,20 +118,14 @@ impl SceneLayout {
         shape: &KnotShape,
     ) -> Self {
         let mut layout = Self::unset(knot, passes, side, hand);
-        layout.fill = Some(single(shape.bands.fill().min(1.0)));
-        let leads = f32::from(knot.leads());
-        let rise = single(shape.rise.get() / shape.run.get());
-        let mut half_pitch = constraints.width / constraints.across;
-        layout.set(half_pitch, half_pitch * rise);
-        for _ in 0..12 {
-            // The middle of a bight lies beyond the line of its rim.
-            let beyond = layout.bend - layout.pin_height();
-            let row = (half_pitch * leads * rise - 2.0 * beyond) / leads;
-            layout.set(half_pitch, row.max(0.05 * half_pitch));
-            let height = layout.top() + layout.above() + layout.below();
-            half_pitch *= (constraints.width / constraints.across / half_pitch)
-                .min(constraints.height / height);
-        }
+        layout.bands = Some(shape.bands);
+        let steepness = single(shape.bands.row() / shape.bands.half_pitch());
+        let widest = constraints.width / constraints.across;
+        let half_pitch = largest([1.0, widest], |half_pitch| {
+            layout.set(half_pitch, half_pitch * steepness);
+            layout.top() + layout.above() + layout.below() <= constraints.height
+        });
+        layout.set(half_pitch, half_pitch * steepness);
         if half_pitch.min(layout.row) < SMALLEST_FINISHED {
             let larger = SMALLEST_FINISHED / half_pitch.min(layout.row);
             layout.set(half_pitch * larger, layout.row * larger);
@@ -167,7 +161,7 @@ impl SceneLayout {
             toward,
             text: 1.0,
             zoomed: false,
-            fill: None,
+            bands: None,
         }
     }
 
@@ -178,16 +172,21 @@ impl SceneLayout {
         self.diagonal = half_pitch.hypot(row);
         self.sin = row / self.diagonal;
         self.cos = half_pitch / self.diagonal;
-        // Distance between two neighbouring legs of one heading, and how much of it their
-        // cables fill.
+        // Distance between two neighbouring legs of one heading.
         let pitch = 2.0 * half_pitch * self.sin;
+        match self.bands {
+            Some(bands) => self.fill_as_finished(pitch, &bands),
+            None => self.fill_to_follow(pitch),
+        }
+    }
+
+    /// Cords so thin that a tyer sees between them.
+    fn fill_to_follow(&mut self, pitch: f32) {
         let passes = f32::from(self.passes);
-        let (fill, thickness) = match (self.fill, self.passes) {
-            // Bights of neighbouring pins keep clear of each other.
-            (Some(fill), _) => ((0.95 * fill).min(0.48 / self.sin), 0.9),
-            (None, 1) => (0.34, 0.9),
-            (None, 2) => (0.54, 0.8),
-            (None, _) => (0.66, 0.8),
+        let (fill, thickness) = match self.passes {
+            1 => (0.34, 0.9),
+            2 => (0.54, 0.8),
+            _ => (0.66, 0.8),
         };
         self.spacing = fill * pitch / passes;
         self.cord = self.spacing * thickness;
@@ -196,15 +195,27 @@ impl SceneLayout {
             .max(1.6)
             .min(0.14 * pitch);
         self.pin = (0.12 * pitch).min(0.5 * self.cord).max(1.5);
-        self.text = (0.52 * half_pitch).clamp(12.0, 30.0);
-        let mut inner = self.pin + self.gap.min(0.2 * self.cord) + self.cord / 2.0;
-        if self.fill.is_some() {
-            // The pins are pulled, and cords lie on one another with hardly a gap.
-            self.gap = (0.06 * self.cord).clamp(0.6, 3.0).min(0.14 * pitch);
-            inner = 0.55 * self.cord;
-            self.text = 6.0;
-        }
+        self.text = (0.52 * self.half_pitch).clamp(12.0, 30.0);
+        let inner = self.pin + self.gap.min(0.2 * self.cord) + self.cord / 2.0;
         self.bend = inner + (passes - 1.0) / 2.0 * self.spacing;
+    }
+
+    /// Bands that hide as much of the ground as they are reckoned to; the pins are pulled. Cords
+    /// of a band lie so close that only a line is left between them.
+    fn fill_as_finished(&mut self, pitch: f32, bands: &Bands) {
+        let passes = f32::from(self.passes);
+        let scale = self.half_pitch / single(bands.half_pitch());
+        let band = scale * single(bands.band());
+        self.cord = if self.passes == 1 {
+            band
+        } else {
+            0.94 * band / passes
+        };
+        self.spacing = (band - self.cord) / (passes - 1.0).max(1.0);
+        self.gap = (0.06 * self.cord).clamp(0.6, 3.0).min(0.14 * pitch);
+        self.pin = (0.12 * pitch).min(0.5 * self.cord).max(1.5);
+        self.text = 6.0;
+        self.bend = scale * single(bands.bend());
     }
 
     /// How far to the right of the middle of its cable the cord of `pass` lies, on a rising
@@ -263,7 +274,7 @@ impl SceneLayout {
 
     /// Length of the head of the cord in hand.
     pub fn head_length(&self) -> f32 {
-        if self.fill.is_some() {
+        if self.bands.is_some() {
             return 0.0;
         }
         1.1 * self.cord.max(6.0)

@@ -1,6 +1,7 @@
 //! What is typed on the plan screen, what fits, and what presses come to.
 
 use super::fields::{FIELDS, place_of};
+use super::filters::{Filters, PlanFilter};
 use crate::app::picture_view::PictureView;
 use crate::bench::{FitAnswer, Misfit, Prices, STANDARD_CORDS};
 use crate::guide::{FitQuestion, Plan, Presets, SetupError, SetupField, SetupForm};
@@ -21,6 +22,7 @@ pub struct State {
     pub(super) hand: Hand,
     pub(super) side: Side,
     pub(super) prices: Prices,
+    pub(super) filters: Filters,
     pub(super) found: Findings,
     /// Which question is out; an answer to an older one is dropped.
     pub(super) asked: u64,
@@ -86,6 +88,8 @@ pub enum Message {
     Choose(usize),
     /// The chosen knot is to be tied.
     Take,
+    /// A filter is to be set to its next choice.
+    Filter(PlanFilter),
 }
 
 /// What a press or a message comes to.
@@ -95,8 +99,8 @@ pub(super) enum Action {
     None,
     /// Put the focus of the window on this field, and say what it is.
     Focus(SetupField, Spoken),
-    /// Look for the knots that answer this question.
-    Find(u64, Box<FitQuestion>),
+    /// Look for the knots that answer this question, having said this.
+    Find(u64, Box<FitQuestion>, Spoken),
     /// Say this.
     Say(Spoken),
     /// Begin a tie.
@@ -116,6 +120,7 @@ impl Default for State {
             hand: Hand::default(),
             side: Side::default(),
             prices: Prices::default(),
+            filters: Filters::default(),
             found: Findings::Wanting(SetupField::Object),
             asked: 0,
             answered: 0,
@@ -188,6 +193,7 @@ impl State {
             }
             Message::Choose(index) => self.choose(index, words),
             Message::Take => self.take(words),
+            Message::Filter(filter) => self.filter(filter, words),
         }
     }
 
@@ -213,12 +219,25 @@ impl State {
             "Backspace" => self.type_on(None),
             _ if intent == Some(Intent::Leave) => Action::Leave,
             key => {
+                if let Some(filter) = PlanFilter::of_key(key) {
+                    return self.filter(filter, words);
+                }
                 let mut letters = key.chars();
                 match (letters.next(), letters.next()) {
                     (Some(letter), None) if !letter.is_control() => self.type_on(Some(letter)),
                     _ => Action::None,
                 }
             }
+        }
+    }
+
+    /// Sets a filter to its next choice, says it, and looks for the knots anew.
+    fn filter(&mut self, filter: PlanFilter, words: &Words) -> Action {
+        self.filters.change(filter);
+        let said = words.say_filter(filter.name(), self.filters.choice(filter));
+        match self.look() {
+            Action::Find(asked, question, _) => Action::Find(asked, question, said),
+            _ => Action::Say(said),
         }
     }
 
@@ -245,12 +264,12 @@ impl State {
         self.takes_best = false;
         match self.form.question(&self.presets) {
             Ok(question) => {
-                let question = Box::new(question);
+                let question = Box::new(self.filters.narrow(question));
                 // What was found before stays in sight until the answer comes.
                 if !matches!(self.found, Findings::Knots(..)) {
                     self.found = Findings::Knots(question.clone(), Vec::new());
                 }
-                Action::Find(self.asked, question)
+                Action::Find(self.asked, question, Spoken::default())
             }
             Err(SetupError::Missing(asking)) => {
                 self.found = Findings::Wanting(asking);
@@ -418,7 +437,7 @@ mod tests {
     /// Types a field and gives back the question that the form then asks.
     fn type_in(plan: &mut State, field: SetupField, text: &str) -> Option<(u64, Box<FitQuestion>)> {
         match plan.told(Message::Typed(field, text.to_owned()), &Words::english()) {
-            Action::Find(asked, question) => Some((asked, question)),
+            Action::Find(asked, question, _) => Some((asked, question)),
             _ => None,
         }
     }

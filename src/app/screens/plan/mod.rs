@@ -2,6 +2,7 @@
 //! while the tyer types.
 
 mod fields;
+mod filters;
 mod form;
 mod view;
 
@@ -31,6 +32,7 @@ impl ScreenPage for State {
         let state = Self {
             hand,
             side,
+            prices: context.session.settings().prices,
             // It may be in other words than those of now.
             complaint: None,
             ..before.unwrap_or_default()
@@ -88,7 +90,10 @@ impl State {
                 context.say(&sentence);
                 Next::run(focus(field))
             }
-            Action::Find(asked, question) => {
+            Action::Find(asked, question, said) => {
+                if !said.is_empty() {
+                    context.say(&said);
+                }
                 let shelf = context.services.shelf.clone();
                 Next::run(Task::future(async move {
                     let question = jobs::taught(shelf.as_ref(), *question);

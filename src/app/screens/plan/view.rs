@@ -1,9 +1,12 @@
 //! What the plan screen looks like: the form on the left, the knots on the right.
 
-use iced::widget::{button, column, container, responsive, row, scrollable, text, text_input};
+use iced::widget::{
+    button, column, container, progress_bar, responsive, row, scrollable, text, text_input,
+};
 use iced::{Element, Fill, FillPortion, Size};
 
 use super::fields::id;
+use super::filters::PlanFilter;
 use super::form::{Findings, Message, State};
 use crate::app::{theme, widgets};
 use crate::bench::FitAnswer;
@@ -15,7 +18,9 @@ const NARROW: f32 = 760.0;
 /// Knots in sight at once, at the most.
 const MOST_SHOWN: usize = 6;
 /// Height of a knot on the screen, with the gap below it.
-const KNOT_HEIGHT: f32 = 126.0;
+const KNOT_HEIGHT: f32 = 136.0;
+/// Height of the bar that shows how far a knot is opened.
+const BAR: f32 = 6.0;
 
 impl State {
     /// The screen. `notices` stand above everything else.
@@ -142,8 +147,25 @@ impl State {
 
     fn knots<'a>(&'a self, words: &'a Words) -> Element<'a, Message> {
         let mut side = column![heading(words.plainly("plan-answers", &[]))].spacing(12);
+        let chips = PlanFilter::ALL.into_iter().map(|filter| {
+            let choice = self.filters.choice(filter);
+            let chip = words.filter(filter.name(), filter.key(), choice);
+            button(text(chip).size(theme::SMALL))
+                .padding([2, 10])
+                .style(theme::pressable(choice != 0))
+                .on_press(Message::Filter(filter))
+                .into()
+        });
+        side = side.push(row(chips).spacing(8).wrap());
         match &self.found {
             Findings::Knots(question, answers) => {
+                let notes = words.fit_corrected(question, answers);
+                for note in notes
+                    .into_iter()
+                    .chain(answers.first().map(|_| words.fit_times(question)))
+                {
+                    side = side.push(widgets::quiet(note, theme::SMALL));
+                }
                 if let Some(complaint) = &self.complaint {
                     side = side.push(widgets::notice(complaint.shown()));
                 }
@@ -185,6 +207,7 @@ impl State {
             let [shape, work] = words.answer_facts(answer, self.prices);
             let face = column![
                 text(words.answer_line(answer)).size(30).font(theme::BOLD),
+                openness(answer),
                 text(shape).size(theme::BODY),
                 text(work).size(theme::BODY),
             ]
@@ -209,6 +232,16 @@ impl State {
         }
         list.into()
     }
+}
+
+/// Where in its range of widths a knot is drawn up to: an empty bar for tight, a full one for open.
+fn openness<'a>(answer: &FitAnswer) -> Element<'a, Message> {
+    #[expect(clippy::cast_possible_truncation, reason = "a bar needs no more")]
+    let share = answer.range.openness(answer.shape.width) as f32;
+    progress_bar(0.0..=1.0, share)
+        .girth(BAR)
+        .style(theme::progress)
+        .into()
 }
 
 fn heading<'a>(line: String) -> Element<'a, Message> {

@@ -1,0 +1,53 @@
+//! Time and money in words.
+
+use fluent::types::{FluentNumber, FluentNumberOptions};
+use fluent::{FluentArgs, FluentValue, fluent_args};
+
+use super::Words;
+use super::inches::whole;
+use super::spoken_messages::SpokenMessage;
+use crate::guide::Labour;
+
+impl Words {
+    /// What the work on a tie takes, as it is printed.
+    pub fn labour(&self, labour: &Labour) -> String {
+        let pace = if labour.is_own_pace { "own" } else { "usual" };
+        let args = fluent_args! {
+            "tucks" => labour.tucks, "time" => self.time(labour.minutes), "pace" => pace,
+            "cost" => cost(labour.cost),
+        };
+        self.text("labour", &args)
+    }
+
+    /// A time as it is shown.
+    pub(super) fn time(&self, minutes: f64) -> String {
+        self.text(SpokenMessage::WorkTimeSay.stem(), &time_args(minutes))
+    }
+
+    /// A time as it is said.
+    pub(super) fn say_time(&self, minutes: f64) -> String {
+        self.spoken(SpokenMessage::WorkTimeSay, &time_args(minutes))
+            .into()
+    }
+}
+
+/// Hours and minutes, rounded as such an estimate deserves: to five minutes from half an hour up.
+fn time_args(minutes: f64) -> FluentArgs<'static> {
+    let step = if minutes < 30.0 { 1.0 } else { 5.0 };
+    let minutes = whole((minutes / step).round().max(1.0) * step);
+    fluent_args! { "hours" => minutes / 60, "minutes" => minutes % 60 }
+}
+
+/// What a tie costs, or that nobody knows.
+pub(super) fn cost(cost: Option<f64>) -> FluentValue<'static> {
+    cost.map_or_else(|| "none".into(), money)
+}
+
+/// An amount of money, in whatever the tyer's prices are in, with its hundredths.
+pub(super) fn money(amount: f64) -> FluentValue<'static> {
+    let options = FluentNumberOptions {
+        minimum_fraction_digits: Some(2),
+        ..FluentNumberOptions::default()
+    };
+    FluentNumber::new((amount * 100.0).round() / 100.0, options).into()
+}
