@@ -4,7 +4,7 @@ use std::io::{self, Write as _};
 use std::panic;
 use std::process::ExitCode;
 
-use marlinspeak::cli::{self, Complaint, Request};
+use marlinspeak::cli::{self, Complaint, Invocation};
 use marlinspeak::guide::Plan;
 use marlinspeak::logging;
 use marlinspeak::session::Wishes;
@@ -28,8 +28,8 @@ fn main() -> ExitCode {
 
 fn run() -> Result<ExitCode, Complaint> {
     match cli::run()? {
-        Request::Done(code) => Ok(code),
-        Request::Open {
+        Invocation::Done(code) => Ok(code),
+        Invocation::Open {
             words,
             wishes,
             plan,

@@ -516,3 +516,36 @@ proptest! {
         }
     }
 }
+
+/// How many rounds there are to fair follows from tube, cord and object, by rules that may be
+/// others when the tie is taken up again.
+#[test]
+fn a_place_kept_by_other_rules_comes_to_the_nearest_there_is() {
+    let plan = Plan::read("5", "7", "2", "1").unwrap();
+    let script = Script::new(plan, AtOnce::default());
+    let pass_leg = PassLeg {
+        pass: 2,
+        strand: 1,
+        leg: 3,
+    };
+    let rounds = script.fair_rounds();
+    for (kept, nearest) in [
+        (
+            Place::fair(rounds + 4, pass_leg),
+            Place::fair(rounds, pass_leg),
+        ),
+        (Place::fair(0, pass_leg), Place::fair(1, pass_leg)),
+        (Place::Finish { task: 99 }, script.last()),
+        (Place::Lift { task: 0 }, Place::Lift { task: 1 }),
+        // Nothing was rigged: the job begins with the first cord.
+        (Place::Kit { item: 3 }, script.first()),
+    ] {
+        assert_eq!(script.settle(kept), Some(nearest), "{kept:?}");
+    }
+    // A leg that the knot does not have is no place at all.
+    let beyond = PassLeg {
+        leg: 15,
+        ..pass_leg
+    };
+    assert_eq!(script.settle(Place::fair(1, beyond)), None);
+}

@@ -2,7 +2,7 @@
 
 use clap::{Parser, Subcommand};
 
-use super::Complaint;
+use super::complaint::Complaint;
 use super::fit::FitOptions;
 use super::install_artifacts::InstallArtifactsOptions;
 use super::options::{KnotOptions, choice};
@@ -32,11 +32,11 @@ pub(super) struct CommandLine {
     #[arg(long, global = true, value_name = "DEPTH")]
     detail: Option<String>,
     #[command(subcommand)]
-    pub command: Option<Command>,
+    pub command: Option<SubCommand>,
 }
 
 #[derive(Subcommand)]
-pub(super) enum Command {
+pub(super) enum SubCommand {
     /// Print every step of a tie
     Steps(StepsOptions),
     /// Find the knots that cover an object, best first

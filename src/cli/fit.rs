@@ -6,7 +6,7 @@ use std::io::{self, Write};
 use clap::Args;
 use serde::Serialize;
 
-use super::Complaint;
+use super::complaint::Complaint;
 use super::print::{json, print, rounded};
 use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_for};
 use crate::bench::{FitAnswer, FitFilter, LeastCover, MOST_PASSES, WeaveChoice};

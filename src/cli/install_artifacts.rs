@@ -11,7 +11,7 @@ use clap::{Args, Command};
 use clap_complete::Shell;
 use clap_mangen::Man;
 
-use super::Complaint;
+use super::complaint::Complaint;
 use crate::picture::{ICON_SIZES, icon_png, icon_svg};
 use crate::words::Words;
 

@@ -18,7 +18,7 @@ pub mod tie;
 use std::process::ExitCode;
 
 use clap::{CommandFactory as _, Parser as _};
-use command_line::{Command, CommandLine};
+use command_line::{CommandLine, SubCommand};
 pub use complaint::{Complaint, words_for_trouble};
 
 use crate::guide::Plan;
@@ -27,14 +27,14 @@ use crate::settings::SettingsFile;
 use crate::words::Words;
 
 /// What the command line asks for once it is understood.
-pub enum Request {
+pub enum Invocation {
     /// Open the app in these words, on this plan if there is one.
     Open {
-        /// The words.
+        /// The words of the language asked for.
         words: Box<Words>,
         /// What was asked for on the command line.
         wishes: Wishes,
-        /// The plan.
+        /// The plan that the options name, if any.
         plan: Option<Box<Plan>>,
     },
     /// Everything was done; leave with this code.
@@ -59,18 +59,18 @@ fn words(asked: Option<&str>) -> Result<Words, Complaint> {
 ///
 /// # Errors
 /// A [`Complaint`]: one sentence for standard error and an exit code.
-pub fn run() -> Result<Request, Complaint> {
+pub fn run() -> Result<Invocation, Complaint> {
     let options = match CommandLine::try_parse() {
         Ok(options) => options,
         Err(error) => {
-            return complaint::of_clap(&error).map(Request::Done);
+            return complaint::of_clap(&error).map(Invocation::Done);
         }
     };
     let mut words = words(options.lang.as_deref())?;
     let detail = options.detail(&words)?;
     words.set_detail(detail.unwrap_or_default());
     Ok(match &options.command {
-        None => Request::Open {
+        None => Invocation::Open {
             plan: options.plan_if_any(&words)?.map(Box::new),
             wishes: Wishes {
                 detail,
@@ -83,21 +83,25 @@ pub fn run() -> Result<Request, Complaint> {
                 return Err(Complaint::input(words.plainly("cli-options-first", &[])));
             }
             let code = match command {
-                Command::Shelf(asked) => shelf::run(asked, &words)?,
-                Command::Steps(asked) => steps::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
-                Command::Fit(asked) => fit::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
-                Command::Rig(asked) => rig::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
-                Command::Tie(asked) => {
+                SubCommand::Shelf(asked) => shelf::run(asked, &words)?,
+                SubCommand::Steps(asked) => {
+                    steps::run(asked, &words).map(|()| ExitCode::SUCCESS)?
+                }
+                SubCommand::Fit(asked) => fit::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
+                SubCommand::Rig(asked) => rig::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
+                SubCommand::Tie(asked) => {
                     tie::run(asked, words, detail).map(|()| ExitCode::SUCCESS)?
                 }
-                Command::Sheet(asked) => sheet::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
-                Command::Doctor => doctor::run(&words)?,
-                Command::InstallArtifacts(asked) => {
+                SubCommand::Sheet(asked) => {
+                    sheet::run(asked, &words).map(|()| ExitCode::SUCCESS)?
+                }
+                SubCommand::Doctor => doctor::run(&words)?,
+                SubCommand::InstallArtifacts(asked) => {
                     install_artifacts::run(asked, &CommandLine::command(), &words)
                         .map(|()| ExitCode::SUCCESS)?
                 }
             };
-            Request::Done(code)
+            Invocation::Done(code)
         }
     })
 }

@@ -5,7 +5,7 @@ use std::str::FromStr;
 use clap::Args;
 use strum::VariantNames as _;
 
-use super::Complaint;
+use super::complaint::Complaint;
 use crate::guide::{AtOnce, Checks, Plan};
 use crate::knot::{Hand, LayingOrder, Quantity, Side};
 use crate::words::Words;

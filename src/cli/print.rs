@@ -4,7 +4,7 @@ use std::io::{self, BufWriter, ErrorKind, StdoutLock, Write};
 
 use serde::Serialize;
 
-use super::Complaint;
+use super::complaint::Complaint;
 use crate::words::Words;
 
 /// Writes all of it, or complains. A reader that has seen enough is no failure:

@@ -5,7 +5,7 @@ use std::io::{self, Write};
 use clap::Args;
 use serde::Serialize;
 
-use super::Complaint;
+use super::complaint::Complaint;
 use super::options::KnotOptions;
 use super::print::{json, print, rounded};
 use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_failed, presets_for};
@@ -33,7 +33,7 @@ pub(super) struct RigOptions {
     json: bool,
 }
 
-/// Prints the rigging.
+/// Prints how the tube is rigged, and keeps tube and cord where that is asked for.
 pub(super) fn run(asked: &RigOptions, words: &Words) -> Result<(), Complaint> {
     let plan = asked.setup.equip(asked.knot.plan(words)?, words)?;
     let named = |error| Complaint::input(words.preset_name_error(&error));

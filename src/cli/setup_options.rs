@@ -5,7 +5,7 @@ use std::path::PathBuf;
 use clap::{Arg, ArgMatches, Args, Command, FromArgMatches};
 use strum::{EnumMessage as _, VariantArray as _};
 
-use super::Complaint;
+use super::complaint::Complaint;
 use crate::bench::{Counts, Prices};
 use crate::guide::{Plan, Presets, Rigging, SetupField, SetupForm};
 use crate::settings::SettingsFile;

@@ -8,7 +8,7 @@ use clap::{Args, Subcommand};
 use jiff::Timestamp;
 use serde::Serialize;
 
-use super::Complaint;
+use super::complaint::Complaint;
 use super::print::{self, print};
 use crate::files::FileError;
 use crate::shelf::{

@@ -5,7 +5,7 @@ use std::io::{self, Write};
 use clap::Args;
 use serde::{Serialize, Serializer};
 
-use super::Complaint;
+use super::complaint::Complaint;
 use super::options::{KnotOptions, at_once, checks};
 use super::print::{json, print};
 use super::rigging_forms::{ItemForm, TaskForm};
@@ -35,7 +35,7 @@ pub(super) struct StepsOptions {
     checks: Option<String>,
 }
 
-/// Prints the steps.
+/// Prints every step of the tie that is asked for.
 pub(super) fn run(asked: &StepsOptions, words: &Words) -> Result<(), Complaint> {
     let plan = asked.setup.equip(asked.knot.plan(words)?, words)?;
     let at_once = at_once(asked.at_once.as_deref(), words)?.unwrap_or_default();

@@ -14,7 +14,7 @@ use strum::{EnumString, IntoStaticStr, VariantNames};
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum AtOnce {
-    /// Every leg whole.
+    /// Every leg whole, however long it is.
     WholeLeg,
     /// At most so many crossings; 0 counts as 1.
     UpTo(u16),
@@ -31,7 +31,7 @@ impl AtOnce {
     /// The most crossings that can be asked for; beyond it legs are told whole.
     pub const MOST: u16 = 12;
 
-    /// One crossing fewer.
+    /// The choice below: one crossing fewer, and never less than one.
     #[must_use]
     pub fn less(self) -> Self {
         match self {
@@ -40,7 +40,7 @@ impl AtOnce {
         }
     }
 
-    /// One crossing more, or the whole leg.
+    /// The choice above: one crossing more, and beyond the most the whole leg.
     #[must_use]
     pub fn more(self) -> Self {
         match self {

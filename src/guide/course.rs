@@ -74,7 +74,7 @@ pub const COURSE: [Lesson; 4] = [
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, IntoStaticStr)]
 #[strum(serialize_all = "kebab-case")]
 pub enum LessonState {
-    /// Not tied yet.
+    /// No tie of it was begun yet.
     #[default]
     New,
     /// A tie of it is in progress.

@@ -26,13 +26,13 @@ use crate::bench::{
 pub struct FitQuestion {
     /// What is to be covered.
     pub object: Object,
-    /// The cord.
+    /// The cord it is to be tied with.
     pub cord: Cord,
     /// The tube, if chosen.
     pub tube: Option<Tube>,
     /// Cord at hand, if it matters.
     pub have: Option<Millimetres>,
-    /// The weave.
+    /// The weave that the knots are to have.
     pub weave: WeaveChoice,
     /// How much must be hidden.
     pub least_cover: LeastCover,

@@ -23,15 +23,15 @@ use crate::knot::{Heading, Knot, Leg, Pin, Rim};
 pub enum LegShare {
     /// Less than an eighth.
     Little,
-    /// About a quarter.
+    /// Nearest to a quarter.
     Quarter,
-    /// About a third.
+    /// Nearest to a third.
     Third,
-    /// About half.
+    /// Nearest to a half.
     Half,
-    /// About two thirds.
+    /// Nearest to two thirds.
     TwoThirds,
-    /// About three quarters.
+    /// Nearest to three quarters.
     ThreeQuarters,
     /// More than seven eighths.
     Most,

@@ -7,6 +7,7 @@
 
 mod at_once;
 mod course;
+mod fairing;
 mod finishing;
 mod fit_question;
 mod labour;

@@ -17,9 +17,9 @@ use crate::knot::PassLeg;
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, EnumString, IntoStaticStr, VariantNames)]
 #[strum(serialize_all = "kebab-case")]
 pub enum Phase {
-    /// Packing the bag.
+    /// Packing what the tie needs into the bag.
     Kit,
-    /// Rigging the tube.
+    /// Rigging the tube: pins, rings, cord.
     Rig,
     /// The first pass: laying a strand's cord pin to pin.
     Lead,
@@ -76,7 +76,7 @@ pub enum Place {
     Begin {
         /// 1 is the lead pass.
         pass: u16,
-        /// 1 … strands.
+        /// Which strand of the knot.
         strand: u16,
     },
     /// A leg, or the part of it that begins behind so many crossings.
@@ -98,7 +98,7 @@ pub enum Place {
     },
     /// A leg in a round of fairing.
     Fair {
-        /// The round.
+        /// The round of fairing, through the whole knot.
         round: u16,
         /// The leg that is drawn through.
         pass_leg: PassLeg,

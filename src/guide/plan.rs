@@ -47,7 +47,7 @@ pub struct Plan {
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
 #[error("{given} names for the cords of {strands} strands in {passes} passes")]
 pub struct CordsError {
-    /// Names given.
+    /// How many names were given.
     pub given: usize,
     /// Strands of the knot.
     pub strands: u16,
@@ -71,7 +71,7 @@ pub struct CordsError {
 /// ```
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct CordRun {
-    /// Its strand.
+    /// The strand that it makes.
     pub strand: u16,
     /// The pass it begins in.
     pub first: u16,

@@ -40,7 +40,7 @@ impl Rigging {
         })
     }
 
-    /// All the cord there is to cut.
+    /// All the cord there is to cut, in millimetres.
     pub fn to_cut(&self) -> f64 {
         let cords = self.tasks.iter().map(|task| match task {
             Task::Cut { pieces, length, .. } => f64::from(*pieces) * length.get(),
@@ -50,19 +50,19 @@ impl Rigging {
     }
 
     /// The first place of all.
-    pub const fn first(&self) -> Place {
+    pub(super) const fn first(&self) -> Place {
         Place::Kit { item: 1 }
     }
 
     /// The last place before the first leg.
-    pub fn last(&self) -> Place {
+    pub(super) fn last(&self) -> Place {
         Place::Rig {
             task: count(&self.tasks),
         }
     }
 
     /// The place itself, or the nearest there is; places of other phases stay as they are.
-    pub fn settle(&self, place: Place) -> Place {
+    pub(super) fn settle(&self, place: Place) -> Place {
         match place {
             Place::Kit { item } => Place::Kit {
                 item: item.clamp(1, count(&self.items)),
@@ -75,7 +75,7 @@ impl Rigging {
     }
 
     /// The next place; none after the last.
-    pub fn next(&self, place: Place) -> Option<Place> {
+    pub(super) fn next(&self, place: Place) -> Option<Place> {
         match place {
             Place::Kit { item } if item < count(&self.items) => Some(Place::Kit { item: item + 1 }),
             Place::Kit { .. } => Some(Place::Rig { task: 1 }),
@@ -85,7 +85,7 @@ impl Rigging {
     }
 
     /// The place before; none before the first.
-    pub fn back(&self, place: Place) -> Option<Place> {
+    pub(super) fn back(&self, place: Place) -> Option<Place> {
         match place {
             Place::Kit { item } if item > 1 => Some(Place::Kit { item: item - 1 }),
             Place::Rig { task } if task > 1 => Some(Place::Rig { task: task - 1 }),
@@ -97,7 +97,7 @@ impl Rigging {
     }
 
     /// What the step at a place asks for; none at a place of another phase.
-    pub fn what(&self, place: Place) -> Option<What> {
+    pub(super) fn what(&self, place: Place) -> Option<What> {
         let nth = |number: u16| usize::from(number).checked_sub(1);
         match place {
             Place::Kit { item: number } => Some(What::Kit(KitStep {
@@ -115,7 +115,7 @@ impl Rigging {
         }
     }
 
-    /// Items of the kit and steps of rigging.
+    /// How many items of the kit there are, and how many steps of rigging.
     pub fn counts(&self) -> (u16, u16) {
         (count(&self.items), count(&self.tasks))
     }

@@ -7,13 +7,6 @@ use super::finishing::FinishingItem;
 use super::rigging::Rigging;
 use super::{AtOnce, Checks, Place, Plan, Step, What};
 
-/// The first leg of all.
-pub(super) const FIRST: PassLeg = PassLeg {
-    pass: 1,
-    strand: 1,
-    leg: 1,
-};
-
 /// How far the tyer has come.
 ///
 /// ```
@@ -201,23 +194,26 @@ impl Script {
                 let is_round = pass_leg.leg.is_multiple_of(2);
                 (is_round && laying.leg(pass_leg).is_some()).then_some(place)
             }
-            Place::Lift { task } => (1..=self.lifts()).contains(&task).then_some(place),
+            // How many things there are to do, and how many rounds, follows from rules of the
+            // bench that may be others than when the place was kept: then the nearest stands.
+            Place::Lift { task } => Some(Place::Lift {
+                task: task.clamp(1, self.lifts()),
+            }),
             Place::Fair { round, pass_leg } => {
                 laying.leg(pass_leg)?;
-                let settled = if self.fairs_by_leg {
-                    place
-                } else {
-                    Place::fair(round, FIRST)
-                };
-                (1..=self.fair_rounds()).contains(&round).then_some(settled)
+                let round = round.clamp(1, self.fair_rounds());
+                let first = if self.fairs_by_leg { pass_leg } else { PassLeg::FIRST };
+                Some(Place::fair(round, first))
             }
-            Place::Finish { task } => (1..=self.finishes()).contains(&task).then_some(place),
+            Place::Finish { task } => Some(Place::Finish {
+                task: task.clamp(1, self.finishes()),
+            }),
         }
     }
 
     /// The next place, or `None` at the end. `place` must be [settled](Self::settle).
     pub fn next(&self, place: Place) -> Option<Place> {
-        let first = FIRST;
+        let first = PassLeg::FIRST;
         Some(match place {
             Place::Kit { .. } | Place::Rig { .. } => self
                 .rigging

@@ -45,7 +45,7 @@ pub enum Question {
     Crossed {
         /// The pin that the cord went round last.
         pin: Pin,
-        /// Crossings made since.
+        /// Crossings made since then.
         crossings: u16,
     },
 }
@@ -155,7 +155,7 @@ impl Search {
         self.proposal = (self.proposal + 1) % proposals.max(1);
     }
 
-    /// Takes a yes.
+    /// Takes a yes: the next question follows, or the place is found.
     pub fn yes(&mut self, script: &Script) {
         let Some(question) = self.question() else {
             return;

@@ -63,7 +63,7 @@ pub struct TakeBack {
     pub pass_leg: PassLeg,
     /// How many strands the knot has.
     pub strands: u16,
-    /// The leg.
+    /// That leg, from pin to pin.
     pub leg: Leg,
     /// What the tyer calls its cord.
     pub cord: Option<String>,

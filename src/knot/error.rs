@@ -20,7 +20,7 @@ pub enum KnotError {
     /// The text for a count holds something other than digits.
     #[error("{quantity:?} must be a whole number, not {given:?}")]
     NotANumber {
-        /// Which count.
+        /// The count that was asked for.
         quantity: Quantity,
         /// The text as given, trimmed.
         given: String,
@@ -32,7 +32,7 @@ pub enum KnotError {
         quantity.bounds().end()
     )]
     OutOfRange {
-        /// Which count.
+        /// The count that was asked for.
         quantity: Quantity,
         /// The number as given.
         given: String,

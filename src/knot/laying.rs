@@ -48,10 +48,19 @@ pub enum LayingOrder {
 pub struct PassLeg {
     /// 1 is the lead pass.
     pub pass: u16,
-    /// 1 … strands.
+    /// Which strand of the knot, 1 … [`Knot::strands`].
     pub strand: u16,
-    /// 1 … legs per strand.
+    /// Which leg of that strand's pass, in the order of laying: 1 … [`Knot::legs_per_strand`].
     pub leg: u16,
+}
+
+impl PassLeg {
+    /// The first leg of all.
+    pub const FIRST: Self = Self {
+        pass: 1,
+        strand: 1,
+        leg: 1,
+    };
 }
 
 /// The cords met at one point of a leg.

@@ -15,6 +15,7 @@ mod error;
 mod laying;
 mod pin;
 mod quantity;
+mod reading;
 mod tucks;
 mod weave;
 

@@ -44,7 +44,7 @@ impl Rim {
 pub struct Pin {
     /// The ring it stands in.
     pub rim: Rim,
-    /// 1 … bights.
+    /// Its number on that ring, 1 … bights.
     pub number: u16,
 }
 

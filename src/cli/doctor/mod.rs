@@ -13,7 +13,7 @@ use std::sync::mpsc;
 use std::thread;
 use std::time::Duration;
 
-use super::Complaint;
+use super::complaint::Complaint;
 use super::print::print;
 use crate::files::FileError;
 use crate::logging;

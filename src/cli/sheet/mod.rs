@@ -10,7 +10,7 @@ use clap::{Args, Subcommand};
 pub use pages::{card, stage, strip};
 use target::Target;
 
-use super::Complaint;
+use super::complaint::Complaint;
 use super::options::KnotOptions;
 use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_for};
 use crate::bench::{Layout, RigError, Tube, pinning};
@@ -30,7 +30,7 @@ pub(super) struct SheetOptions {
     what: Kind,
 }
 
-/// What to make.
+/// Which of the papers to make.
 #[derive(Subcommand)]
 enum Kind {
     /// The knot, its facts and every leg as a table

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 
 use tempfile::NamedTempFile;
 
-use super::super::Complaint;
+use crate::cli::complaint::Complaint;
 use crate::picture::sheet::{SheetPage, pdf};
 use crate::words::Words;
 
@@ -13,7 +13,7 @@ use crate::words::Words;
 pub(super) struct Target {
     /// The file asked for; of several PNG pages each has one beside it.
     pub file: PathBuf,
-    /// PDF or PNG.
+    /// Whether to write one PDF instead of PNG.
     pub is_pdf: bool,
     /// Dots an inch of a PNG.
     pub dots: u16,
@@ -22,7 +22,7 @@ pub(super) struct Target {
 }
 
 impl Target {
-    /// Writes the pages.
+    /// Writes the pages, each file whole or not at all.
     pub fn write(&self, pages: &[SheetPage], title: &str, words: &Words) -> Result<(), Complaint> {
         let failed = |reason: String| {
             Complaint::failure(words.plainly("sheet-failed", &[("reason", &reason)]))

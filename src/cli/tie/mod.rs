@@ -14,7 +14,7 @@ use std::time::{Duration, Instant};
 use clap::Args;
 use jiff::Timestamp;
 
-use super::Complaint;
+use super::complaint::Complaint;
 use super::options::{KnotOptions, at_once, checks};
 use super::setup_options::SetupOptions;
 use crate::bench::WeaveChoice;

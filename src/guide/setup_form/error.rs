@@ -2,19 +2,19 @@
 
 use thiserror::Error;
 
-use super::SetupField;
+use super::field::SetupField;
 use crate::bench::{BenchError, LengthError, Millimetres, Thread, Tube, pin_chord};
 
 /// Why what was said cannot be used. The words for it that a tyer reads are in `i18n/`; the text
 /// here is for logs and for users of the library.
 #[derive(Clone, Debug, PartialEq, Error)]
 pub enum SetupError {
-    /// No length.
+    /// What was said is no length.
     #[error("{field:?}: {error}")]
     Length {
         /// Where it was said.
         field: SetupField,
-        /// What is wrong.
+        /// What is wrong with it.
         error: LengthError,
     },
     /// No row, count or thread.
@@ -46,7 +46,7 @@ pub enum SetupError {
     /// A standard that sets no diameter.
     #[error("the standard {designation} sets no diameter")]
     CordUnmeasured {
-        /// The standard's designation.
+        /// The designation of the standard.
         designation: &'static str,
     },
     /// Neither a length nor kept.
@@ -76,7 +76,7 @@ pub enum SetupError {
     /// A wall that fills the tube.
     #[error("a wall of {wall} fills a tube of {tube}")]
     WallTooThick {
-        /// The wall.
+        /// Thickness of the wall.
         wall: Millimetres,
         /// Diameter of the tube.
         tube: Millimetres,

@@ -2,88 +2,31 @@
 //! the fields of a form.
 
 mod error;
+mod field;
 
-use strum::{EnumCount, EnumMessage, IntoStaticStr, VariantArray};
+use strum::{EnumCount as _, VariantArray as _};
 
 pub use error::SetupError;
+pub use field::SetupField;
 
 use super::Presets;
 use crate::bench::{
     Cord, CordStandard, Firmness, Give, LengthError, Millimetres, Object, Thread, Tube,
 };
 
-/// One of the things that can be said about object, cord and tube.
-///
-/// This is the one list of them: the command line makes an option of each, with its doc comment
-/// as the help, and forms and messages know them by the same names.
-#[derive(
-    Clone,
-    Copy,
-    Debug,
-    PartialEq,
-    Eq,
-    Hash,
-    PartialOrd,
-    Ord,
-    EnumCount,
-    EnumMessage,
-    IntoStaticStr,
-    VariantArray,
-)]
-#[strum(serialize_all = "kebab-case")]
-pub enum SetupField {
-    /// Diameter of the object
-    Object,
-    /// The way round the object, instead of its diameter
-    Girth,
-    /// Length of the object to be covered
-    Cover,
-    /// The cord: its diameter, a standard such as III or 550, or the name of one that is kept
-    Cord,
-    /// What the cord is like: hard (round, keeps its shape), soft (braided or laid line) or flat
-    /// (ribbon, hollow braid) [default: soft, or as it was kept]
-    Firm,
-    /// How closely two bands of the cord lie with another between them, in cord diameters, such as
-    /// 1.7; instead of --firm
-    Give,
-    /// The tube: its diameter, or the name of one that is kept
-    Tube,
-    /// Holes in each row of a ring, such as 14,20; a tube without rings has none
-    Rows,
-    /// Length of the pins
-    Pin,
-    /// Thread of the pins, such as M4 or M5
-    Thread,
-    /// Thickness of what the pins are screwed through
-    Wall,
-    /// Width of each ring along the tube
-    RingWidth,
-    /// Length of the tube
-    TubeLength,
-    /// Cord at hand
-    Have,
-}
-
-impl SetupField {
-    /// Its name in forms and messages.
-    pub fn name(self) -> &'static str {
-        self.into()
-    }
-}
-
 /// What was typed for each [`SetupField`]; a blank text says nothing.
 ///
 /// ```
 /// use marlinspeak::guide::{Presets, SetupError, SetupField, SetupForm};
 ///
-/// // A boathook of 30 mm and a tube of 4 cm with two rows of holes.
+/// // A boathook of 30 mm and a tube of 4.5 cm with two rows of holes.
 /// let form = SetupForm::from_iter([
 ///     (SetupField::Girth, "94.25"),
-///     (SetupField::Tube, "4cm"),
-///     (SetupField::Rows, "12,14"),
+///     (SetupField::Tube, "4.5cm"),
+///     (SetupField::Rows, "14,20"),
 /// ]);
 /// assert_eq!(form.object()?.map(|diameter| diameter.get().round()), Some(30.0));
-/// // The second row takes seven bights: a pin in every other hole.
+/// // The first row takes seven bights: a pin in every other hole.
 /// let tube = form.tube(&Presets::default())?;
 /// assert!(tube.is_some_and(|tube| tube.takes(7)));
 /// # Ok::<(), SetupError>(())

@@ -1,11 +1,11 @@
 //! A step, before any language.
 
+mod caution;
 mod off_the_tube;
 mod on_the_tube;
 mod rigging;
 
-use strum::IntoStaticStr;
-
+pub use caution::Caution;
 pub use off_the_tube::{FairStep, FinishStep, FinishTask, LiftStep, LiftTask, Tuck};
 pub use on_the_tube::{BeginStep, CheckStep, FollowStep, Landing, LastLeg, LayStep};
 pub use rigging::{KitStep, RigStep, Task};
@@ -47,11 +47,11 @@ pub struct Step {
 pub enum What {
     /// Put something into the bag.
     Kit(KitStep),
-    /// Rig the tube.
+    /// Do something to the tube.
     Rig(RigStep),
     /// Begin a strand at its pin.
     Begin(BeginStep),
-    /// Begin to follow.
+    /// Begin a later pass along the first.
     Follow(FollowStep),
     /// Lay a leg, or part of one.
     Lay(LayStep),
@@ -63,34 +63,6 @@ pub enum What {
     Fair(FairStep),
     /// Hide and seal the ends.
     Finish(FinishStep),
-}
-
-/// Something that can hurt, told where it belongs.
-///
-/// ```
-/// use marlinspeak::guide::{AtOnce, Caution, Plan, Script};
-///
-/// // Nobody is to trust a life to the finished knot.
-/// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
-/// let done = script.step(script.last()).unwrap();
-/// assert_eq!(done.caution(), Some(Caution::Load));
-/// # Ok::<(), marlinspeak::knot::KnotError>(())
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
-#[strum(serialize_all = "kebab-case")]
-pub enum Caution {
-    /// Pins stand proud.
-    Pins,
-    /// Knives, picks and needles.
-    Blades,
-    /// Hot knife and flame.
-    Heat,
-    /// Never to hold a person or a load.
-    Load,
-    /// Cords and small parts near small children.
-    Children,
-    /// Hands tire.
-    Rest,
 }
 
 impl Step {

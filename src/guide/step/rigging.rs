@@ -1,6 +1,6 @@
 //! The steps before the first leg: what goes into the bag, and how the tube is rigged.
 
-use super::Caution;
+use super::caution::Caution;
 use crate::bench::{HexKey, KitItem, Millimetres, RigCaution, Thread};
 use crate::knot::{Hand, Rim};
 
@@ -26,7 +26,7 @@ pub struct KitStep {
     pub number: u16,
     /// How many there are.
     pub items: u16,
-    /// The thing itself.
+    /// What goes into the bag, and how much of it.
     pub item: KitItem,
 }
 
@@ -148,7 +148,7 @@ pub enum Task {
         cord: Option<String>,
         /// How many pieces to cut.
         pieces: u16,
-        /// Length of each.
+        /// How long each piece is cut.
         length: Millimetres,
     },
     /// Where the first strand begins.
@@ -157,7 +157,7 @@ pub enum Task {
         strands: u16,
         /// The hole that bottom pin 1 stands in.
         hole: Option<u16>,
-        /// Tail to leave.
+        /// How much tail to leave there.
         tail: Millimetres,
     },
 }

@@ -1,0 +1,31 @@
+//! What can hurt.
+
+use strum::IntoStaticStr;
+
+/// Something that can hurt, told where it belongs.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Caution, Plan, Script};
+///
+/// // Nobody is to trust a life to the finished knot.
+/// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
+/// let done = script.step(script.last()).unwrap();
+/// assert_eq!(done.caution(), Some(Caution::Load));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
+pub enum Caution {
+    /// Pins stand proud of the tube.
+    Pins,
+    /// Knives, picks and needles.
+    Blades,
+    /// Hot knife and flame.
+    Heat,
+    /// Never to hold a person or a load.
+    Load,
+    /// Cords and small parts near small children.
+    Children,
+    /// Hands tire in a long tie.
+    Rest,
+}
