@@ -34,7 +34,7 @@ fn speaking_program() {
     if std::env::var_os("SPEECHD_ADDRESS").is_none() {
         return;
     }
-    let patience = if std::env::var_os(HURRY).is_some() {
+    let timeouts = if std::env::var_os(HURRY).is_some() {
         Timeouts {
             answer: Duration::from_secs(1),
             beginning: Duration::from_secs(1),
@@ -53,8 +53,8 @@ fn speaking_program() {
             ..Timeouts::default()
         }
     };
-    let tell = |news| println!("{MARK}{news:?}");
-    let speaker = Speaker::start_with(SystemVoice::maker(), tell, patience).expect("a thread");
+    let tell = |event| println!("{MARK}{event:?}");
+    let speaker = Speaker::start_with(SystemVoice::maker(), tell, timeouts).expect("a thread");
     for line in std::io::stdin().lines() {
         let line = line.expect("a line");
         let (command, rest) = line.split_once(' ').unwrap_or((&line, ""));
@@ -107,14 +107,14 @@ impl Program {
         Self::run(service, |command| command)
     }
 
-    /// Started, with the first voice found, and in no hurry.
+    /// Started, with the first voice found, and with time limits that never run out.
     fn ready(service: &Service) -> Self {
         let program = Self::start(service);
         program.expect("Ready");
         program
     }
 
-    /// The same, and in a hurry.
+    /// Started, with the first voice found, and with time limits that run out soon.
     fn hurried(service: &Service) -> Self {
         let program = Self::run(service, |command| command.env(HURRY, "1"));
         program.expect("Ready");

@@ -2,8 +2,9 @@
 //!
 //! A second press of the same input within the lock-out is a bounce of the contact and counts
 //! for nothing. The lock-out runs from when a press that counted went down, and for a moment from
-//! when it came up; a bounce prolongs it only when it came faster than a foot
-//! can, so that a contact or a pedal that chatters for a second counts once and a foot in a hurry is not shut out for ever.
+//! when it came up; a bounce prolongs it only when it came faster than a foot can, so that a
+//! contact or a pedal that chatters for a second counts once and a foot in a hurry is not shut
+//! out for ever.
 
 use std::collections::HashMap;
 use std::time::Duration;
@@ -16,9 +17,9 @@ use super::times::Times;
 pub enum Gesture {
     /// Once, briefly or for however long it was held.
     Tap,
-    /// Held for [`Times::long`].
+    /// Held down for [`Times::long`] at least.
     Long,
-    /// Twice within [`Times::double`].
+    /// Pressed a second time within [`Times::double`].
     Double,
 }
 

@@ -72,7 +72,7 @@ impl fmt::Display for Input {
 /// What an input did.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Transition {
-    /// It went down.
+    /// It went down: somebody presses it.
     Down,
     /// It is held, and the system repeats it.
     Repeat,

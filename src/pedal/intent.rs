@@ -16,15 +16,15 @@ pub enum Intent {
     Again,
     /// Say where I am.
     Where,
-    /// Speak more slowly.
+    /// Speak more slowly from now on.
     Slower,
-    /// Speak faster.
+    /// Speak faster from now on.
     Faster,
     /// Be quiet and wait, or go on after that.
     Pause,
     /// Something is wrong with the work, or with the count.
     Wrong,
-    /// Leave this screen.
+    /// Leave this screen, for the one before it.
     Leave,
 }
 

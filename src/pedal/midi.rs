@@ -1,4 +1,4 @@
-//! MIDI pedals.
+//! MIDI pedals: which are plugged in, and what their messages mean.
 
 use std::collections::HashMap;
 use std::thread;

@@ -7,7 +7,7 @@ use std::f32::consts::TAU;
 pub enum Cue {
     /// On to the next step.
     Next,
-    /// One step back.
+    /// Back to the step before.
     Back,
     /// Something to look at.
     Check,
@@ -19,14 +19,14 @@ pub enum Cue {
     VoiceLost,
 }
 
-/// Samples a second.
+/// How many samples a second of sound has.
 pub const SAMPLE_RATE: u32 = 44_100;
 
 /// One note: hertz, milliseconds. 0 hertz is a rest.
 type Tone = (f32, u16);
 
 impl Cue {
-    /// All of them.
+    /// Every sound there is.
     pub const ALL: [Self; 6] = [
         Self::Next,
         Self::Back,

@@ -34,6 +34,7 @@ impl CuePlayer {
         let started = thread::Builder::new()
             .name("cues".to_owned())
             .spawn(move || play(&cues));
+        let started = started.inspect_err(|error| log::warn!("no thread for sounds: {error}"));
         Self {
             inbox: started.ok().map(|_| inbox),
         }

@@ -11,9 +11,9 @@ use crate::words::Spoken;
 pub trait Speak {
     /// Says this instead of whatever is being said.
     fn say(&self, text: &Spoken);
-    /// Says nothing more.
+    /// Stops what is being said, and says nothing until it is told to.
     fn hush(&self);
-    /// How everything from now on is to be said.
+    /// Says everything from now on with these settings.
     fn set_speech(&self, _speech: SpeechSettings) {}
     /// Asks for the voices there are.
     fn ask_for_voices(&self) {}
@@ -47,7 +47,7 @@ impl Speak for Mute {
     fn hush(&self) {}
 }
 
-/// Plays short sounds.
+/// Plays the short sounds that tell what a press did.
 pub trait Chime {
     /// Plays this one at a volume in percent.
     fn play(&self, cue: Cue, volume: u8);

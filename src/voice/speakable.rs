@@ -34,7 +34,7 @@ impl SpeakableText {
             .then_some(Self(text))
     }
 
-    /// The text.
+    /// The text, with something in it that can be heard.
     pub fn as_str(&self) -> &str {
         &self.0
     }

@@ -81,7 +81,7 @@ impl Speaker {
         self.send(SupervisorMessage::Hush);
     }
 
-    /// How the texts from now on are to be said.
+    /// Says everything from now on with these settings.
     pub fn set_speech(&self, speech: SpeechSettings) {
         self.send(SupervisorMessage::SetSpeech(speech));
     }

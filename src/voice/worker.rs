@@ -18,7 +18,7 @@ pub(super) type WorkerId = u64;
 
 /// One call to make.
 #[derive(Debug)]
-pub(super) enum Command {
+pub(super) enum WorkerCommand {
     SetSpeech(SpeechSettings),
     Speak(SpeakableText),
     Stop,
@@ -28,7 +28,7 @@ pub(super) enum Command {
 
 /// What came of a call. Opening the voice is the first call, and needs no command.
 #[derive(Debug)]
-pub(super) enum Reply {
+pub(super) enum WorkerReply {
     Opened,
     SpeechSet(VoiceMatch),
     Spoken(Option<MessageKey>),
@@ -40,7 +40,7 @@ pub(super) enum Reply {
 /// What a worker tells whoever started it.
 #[derive(Debug)]
 pub(super) enum WorkerEvent {
-    Replied(Result<Reply, CallError>),
+    Replied(Result<WorkerReply, CallError>),
     Heard(SpeechEvent),
     /// It was released and has stopped its voice.
     Hushed,
@@ -56,7 +56,7 @@ pub(super) fn start(
     id: WorkerId,
     make: Arc<Maker>,
     tell: impl Fn(WorkerEvent) + Clone + Send + Sync + 'static,
-) -> io::Result<Sender<Command>> {
+) -> io::Result<Sender<WorkerCommand>> {
     let (commands, inbox) = mpsc::channel();
     thread::Builder::new()
         .name(format!("voice {id}"))
@@ -67,7 +67,7 @@ pub(super) fn start(
 fn work<T: Fn(WorkerEvent) + Clone + Send + Sync + 'static>(
     reporter: &Reporter<T>,
     make: &Maker,
-    inbox: &Receiver<Command>,
+    inbox: &Receiver<WorkerCommand>,
 ) {
     let tell = reporter.0.clone();
     let events = EventSink::new(move |event| tell(WorkerEvent::Heard(event)));
@@ -75,7 +75,7 @@ fn work<T: Fn(WorkerEvent) + Clone + Send + Sync + 'static>(
         Ok(voice) => voice,
         Err(error) => return reporter.report(WorkerEvent::Replied(Err(error))),
     };
-    reporter.report(WorkerEvent::Replied(Ok(Reply::Opened)));
+    reporter.report(WorkerEvent::Replied(Ok(WorkerReply::Opened)));
     while let Ok(command) = inbox.recv() {
         reporter.report(WorkerEvent::Replied(carry_out(&command, &mut *voice)));
     }
@@ -86,13 +86,13 @@ fn work<T: Fn(WorkerEvent) + Clone + Send + Sync + 'static>(
     reporter.report(WorkerEvent::Hushed);
 }
 
-fn carry_out(command: &Command, voice: &mut dyn Voice) -> Result<Reply, CallError> {
+fn carry_out(command: &WorkerCommand, voice: &mut dyn Voice) -> Result<WorkerReply, CallError> {
     match command {
-        Command::SetSpeech(speech) => voice.set_speech(speech).map(Reply::SpeechSet),
-        Command::Speak(text) => voice.speak(text).map(Reply::Spoken),
-        Command::Stop => voice.stop().map(|()| Reply::Stopped),
-        Command::Voices => voice.voices().map(Reply::Voices),
-        Command::Check => voice.check().map(|()| Reply::Checked),
+        WorkerCommand::SetSpeech(speech) => voice.set_speech(speech).map(WorkerReply::SpeechSet),
+        WorkerCommand::Speak(text) => voice.speak(text).map(WorkerReply::Spoken),
+        WorkerCommand::Stop => voice.stop().map(|()| WorkerReply::Stopped),
+        WorkerCommand::Voices => voice.voices().map(WorkerReply::Voices),
+        WorkerCommand::Check => voice.check().map(|()| WorkerReply::Checked),
     }
 }
 

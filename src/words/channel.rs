@@ -3,8 +3,8 @@
 /// The sense that a text is for. It decides how a length is told and how a number is written.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Channel {
-    /// For the voice.
+    /// Hearing: a text for the voice.
     Ear,
-    /// For the screen, the terminal and paper.
+    /// Sight: a text for the screen, the terminal or paper.
     Eye,
 }

@@ -36,7 +36,7 @@ const GLOSSARY: [SpokenMessage; 21] = [
 /// A word of the trade.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct GlossaryEntry {
-    /// The word.
+    /// The word, as a title.
     pub word: String,
     /// What it means, in a sentence or two.
     pub meaning: String,
@@ -70,7 +70,7 @@ impl Words {
         self.sentence("course-idea", &fluent_args! { "lesson" => number })
     }
 
-    /// The glossary.
+    /// Every word of the glossary, in an order to be read in.
     pub fn glossary(&self) -> Vec<GlossaryEntry> {
         let entry = |message: &SpokenMessage| {
             let word = self.plainly(message.stem(), &[]);

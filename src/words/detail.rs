@@ -10,12 +10,12 @@ use strum::{EnumString, IntoStaticStr, VariantNames};
 )]
 #[strum(serialize_all = "lowercase")]
 pub enum Detail {
-    /// For who knows the work.
+    /// As little as possible, for tyers who know the work by heart.
     Brief,
-    /// For every day.
+    /// Whole sentences, for every day.
     #[default]
     Plain,
-    /// For who learns it.
+    /// What to do and where it is seen, for tyers who learn.
     Teach,
 }
 

@@ -103,7 +103,7 @@ impl Words {
         &self.locale
     }
 
-    /// The language spoken.
+    /// The language of the messages, without the region that was asked for.
     pub const fn tag(&self) -> &LanguageIdentifier {
         &self.tag
     }

@@ -22,7 +22,7 @@ const NO_MARK: f64 = 1.0 / 64.0;
 
 /// What a length is told as.
 #[derive(Clone, Copy, Debug, PartialEq)]
-enum Told {
+enum ToldLength {
     Mm(f64),
     Cm(f64),
     M(f64),
@@ -122,41 +122,43 @@ impl Length {
     }
 
     /// What it is told as.
-    fn told(self, units: Units) -> Told {
+    fn told(self, units: Units) -> ToldLength {
         match (self.rounding, units) {
-            (Rounding::AsSold(System::Metric), _) => Told::Mm(nearest(self.millimetres, 100.0)),
+            (Rounding::AsSold(System::Metric), _) => {
+                ToldLength::Mm(nearest(self.millimetres, 100.0))
+            }
             (Rounding::AsSold(System::Inch), _) => self.as_sold(),
             (_, Units::Metric) => self.metric(),
             (_, Units::Inch) => self.inches(),
         }
     }
 
-    fn as_sold(self) -> Told {
+    fn as_sold(self) -> ToldLength {
         let inches = self.millimetres / MM_PER_INCH;
-        OnARule::exact(inches).map_or(Told::In(nearest(inches, 1000.0)), Told::rule)
+        OnARule::exact(inches).map_or(ToldLength::In(nearest(inches, 1000.0)), ToldLength::rule)
     }
 
-    fn metric(self) -> Told {
+    fn metric(self) -> ToldLength {
         let mm = self.millimetres;
         match self.rounding {
             // Too thin for a tenth, and nothing is 0 mm thick.
-            Rounding::Fine if mm < 0.1 => Told::Mm(nearest(mm, 100.0)),
-            Rounding::Fine if mm < 100.0 => Told::Mm(nearest(mm, 10.0)),
-            Rounding::Enough => Told::Mm(Toward::Up.of(mm * 10.0) / 10.0),
-            Rounding::Bound if mm < 1.0 => Told::Mm(Toward::Down.of(mm * 100.0) / 100.0),
-            Rounding::Bound => Told::Mm(Toward::Down.of(mm * 10.0) / 10.0),
-            Rounding::ByHand if mm < 100.0 => Told::Mm(mm.round()),
-            Rounding::ByHand if mm < 1000.0 => Told::Cm((mm / 10.0).round()),
-            Rounding::ByHand => Told::M(nearest(mm / 1000.0, 100.0)),
+            Rounding::Fine if mm < 0.1 => ToldLength::Mm(nearest(mm, 100.0)),
+            Rounding::Fine if mm < 100.0 => ToldLength::Mm(nearest(mm, 10.0)),
+            Rounding::Enough => ToldLength::Mm(Toward::Up.of(mm * 10.0) / 10.0),
+            Rounding::Bound if mm < 1.0 => ToldLength::Mm(Toward::Down.of(mm * 100.0) / 100.0),
+            Rounding::Bound => ToldLength::Mm(Toward::Down.of(mm * 10.0) / 10.0),
+            Rounding::ByHand if mm < 100.0 => ToldLength::Mm(mm.round()),
+            Rounding::ByHand if mm < 1000.0 => ToldLength::Cm((mm / 10.0).round()),
+            Rounding::ByHand => ToldLength::M(nearest(mm / 1000.0, 100.0)),
             Rounding::Cut => in_metres(Toward::Up.of(mm / 10.0)),
             Rounding::AtHand => in_metres(Toward::Down.of(mm / 10.0)),
-            Rounding::Sum => Told::M(nearest(mm / 1000.0, 10.0)),
-            Rounding::Centimetres => Told::Cm((mm / 10.0).round()),
-            Rounding::Fine | Rounding::AsSold(_) => Told::Mm(mm.round()),
+            Rounding::Sum => ToldLength::M(nearest(mm / 1000.0, 10.0)),
+            Rounding::Centimetres => ToldLength::Cm((mm / 10.0).round()),
+            Rounding::Fine | Rounding::AsSold(_) => ToldLength::Mm(mm.round()),
         }
     }
 
-    fn inches(self) -> Told {
+    fn inches(self) -> ToldLength {
         let inches = self.millimetres / MM_PER_INCH;
         let toward = match self.rounding {
             Rounding::Enough | Rounding::Cut => Toward::Up,
@@ -166,25 +168,25 @@ impl Length {
         let is_far = inches >= INCHES_IN_FEET;
         match self.rounding {
             Rounding::Fine | Rounding::Enough | Rounding::Bound if inches < NO_MARK => {
-                Told::In(toward.of(inches * 1000.0) / 1000.0)
+                ToldLength::In(toward.of(inches * 1000.0) / 1000.0)
             }
             Rounding::Fine | Rounding::Enough | Rounding::Bound | Rounding::AsSold(_) => {
-                Told::rule(OnARule::fine(inches, toward))
+                ToldLength::rule(OnARule::fine(inches, toward))
             }
-            Rounding::ByHand if inches < 1.0 => Told::rule(OnARule::to(inches, 8, toward)),
-            Rounding::ByHand if inches < 10.0 => Told::rule(OnARule::to(inches, 4, toward)),
-            Rounding::Sum => Told::Ft(nearest(inches / 12.0, 10.0)),
+            Rounding::ByHand if inches < 1.0 => ToldLength::rule(OnARule::to(inches, 8, toward)),
+            Rounding::ByHand if inches < 10.0 => ToldLength::rule(OnARule::to(inches, 4, toward)),
+            Rounding::Sum => ToldLength::Ft(nearest(inches / 12.0, 10.0)),
             Rounding::ByHand | Rounding::Cut | Rounding::AtHand if is_far => {
-                Told::feet(whole(toward.of(inches)))
+                ToldLength::feet(whole(toward.of(inches)))
             }
             Rounding::ByHand | Rounding::Cut | Rounding::AtHand | Rounding::Centimetres => {
-                Told::In(toward.of(inches))
+                ToldLength::In(toward.of(inches))
             }
         }
     }
 }
 
-impl Told {
+impl ToldLength {
     /// As it stands on a rule; whole inches without a fraction.
     fn rule(rule: OnARule) -> Self {
         if rule.above == 0 {
@@ -297,11 +299,11 @@ impl Words {
 }
 
 /// A number of centimetres, in metres from one metre up.
-fn in_metres(centimetres: f64) -> Told {
+fn in_metres(centimetres: f64) -> ToldLength {
     if centimetres < 100.0 {
-        Told::Cm(centimetres)
+        ToldLength::Cm(centimetres)
     } else {
-        Told::M(centimetres / 100.0)
+        ToldLength::M(centimetres / 100.0)
     }
 }
 
@@ -320,14 +322,18 @@ mod tests {
     /// Every language tells these in its own way; here is what they are told from.
     fn told(length: Length, units: Units) -> String {
         match length.told(units) {
-            Told::Mm(number) => format!("{number} mm"),
-            Told::Cm(number) => format!("{number} cm"),
-            Told::M(number) => format!("{number} m"),
-            Told::In(number) => format!("{number} in"),
-            Told::Ft(number) => format!("{number} ft"),
-            Told::OnARule(rule) if rule.inches == 0 => format!("{}/{} in", rule.above, rule.below),
-            Told::OnARule(rule) => format!("{} {}/{} in", rule.inches, rule.above, rule.below),
-            Told::FeetAndInches(feet, inches) => format!("{feet} ft {inches} in"),
+            ToldLength::Mm(number) => format!("{number} mm"),
+            ToldLength::Cm(number) => format!("{number} cm"),
+            ToldLength::M(number) => format!("{number} m"),
+            ToldLength::In(number) => format!("{number} in"),
+            ToldLength::Ft(number) => format!("{number} ft"),
+            ToldLength::OnARule(rule) if rule.inches == 0 => {
+                format!("{}/{} in", rule.above, rule.below)
+            }
+            ToldLength::OnARule(rule) => {
+                format!("{} {}/{} in", rule.inches, rule.above, rule.below)
+            }
+            ToldLength::FeetAndInches(feet, inches) => format!("{feet} ft {inches} in"),
         }
     }
 

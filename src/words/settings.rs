@@ -1,4 +1,4 @@
-//! Words of the settings and the learn screen, and of the pedals.
+//! Words of the settings, of the form on the start screen, and of binding keys and pedals.
 
 use fluent::{FluentArgs, fluent_args};
 
@@ -114,12 +114,12 @@ impl Words {
         )
     }
 
-    /// What the learn screen asks for.
+    /// The intent that a key or pedal is asked for.
     pub fn learn_asks(&self, intent: Intent) -> Sentence {
         self.sentence("learn-asks", &fluent_args! { "intent" => intent.name() })
     }
 
-    /// What was learnt.
+    /// What an input was bound to.
     pub fn learnt(&self, input: &Input, intent: Intent) -> Sentence {
         let (kind, name) = input.kind_and_name();
         let kind = if name == " " { "space" } else { kind };

@@ -335,3 +335,24 @@ fn example(asking: SetupField) -> &'static str {
         SetupField::Give => "1.62",
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_is_wrong_is_shown_with_symbols_and_spoken_in_whole_words() {
+        let [cord, object] = [40.0, 30.0].map(|mm| Millimetres::new(mm).unwrap());
+        let error = RigError::Shape(ShapeError::CordThickerThanObject { cord, object });
+        let sentence = Words::english().rig_error(&error);
+        let (shown, spoken) = (sentence.shown(), sentence.spoken().as_str());
+        assert!(
+            shown.contains("40 mm") && !shown.contains("millimetres"),
+            "{shown}"
+        );
+        assert!(
+            spoken.contains("40 millimetres") && !spoken.contains("mm "),
+            "{spoken}"
+        );
+    }
+}

@@ -20,7 +20,7 @@ pub struct Shown {
     pub phase: String,
     /// The one line that matters.
     pub line: String,
-    /// The same in words alone, where the line has a sign such as an arrow.
+    /// The line in words alone, where it has a sign such as an arrow.
     pub plain_line: Option<String>,
     /// The crossings in the order they are met.
     pub marks: Vec<Mark>,
@@ -34,7 +34,7 @@ pub struct Shown {
 /// and colour too.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Mark {
-    /// Over or under.
+    /// Whether the cord in hand goes over; otherwise it goes under.
     pub over: bool,
     /// The word with its count of cords.
     pub text: String,

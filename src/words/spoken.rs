@@ -16,7 +16,7 @@ impl Spoken {
         Self(text)
     }
 
-    /// The text.
+    /// The text, to be handed to the voice or to be shown.
     pub fn as_str(&self) -> &str {
         &self.0
     }

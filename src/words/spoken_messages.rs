@@ -113,13 +113,13 @@ pub enum Remark {
     CourseSay,
     /// The place that was lost is found.
     FoundSay,
-    /// The glossary appears.
+    /// The glossary of the words of the trade appears.
     GlossarySay,
-    /// Every key and pedal has its meaning.
+    /// All intents were asked for, and what was pressed for them is kept.
     LearnDoneSay,
     /// The screen appears on which keys and pedals get their meaning.
     LearnOpeningSay,
-    /// An intent is left without a key or pedal.
+    /// An intent that was asked for keeps the keys and pedals it has.
     LearnSkippedSay,
     /// A finished tie can be logged.
     LogOfferSay,
@@ -131,7 +131,7 @@ pub enum Remark {
     PaceHeldSay,
     /// The plan screen appears.
     PlanSay,
-    /// The settings appear.
+    /// The list of the settings appears.
     SettingsOpeningSay,
     /// There is no leg to take back.
     TakeBackNothingSay,

@@ -14,7 +14,7 @@ impl Words {
         self.spoken(SpokenMessage::WrongSay, &wrong_args(back))
     }
 
-    /// The same on the screen.
+    /// What can be done when something is wrong, on the screen.
     pub fn show_wrong(&self, back: Option<&TakeBack>) -> Shown {
         let args = wrong_args(back);
         let notes = [
@@ -45,7 +45,7 @@ impl Words {
         said.then(&self.spoken(SpokenMessage::TakeBackSayEnd, &args))
     }
 
-    /// The same on the screen.
+    /// How a leg is taken out, on the screen.
     pub fn show_take_back(&self, back: &TakeBack) -> Shown {
         let args = take_back_args(back);
         let count = back.crossings.len();
@@ -75,7 +75,7 @@ impl Words {
         self.spoken(SpokenMessage::QuestionSay, &question_args(question))
     }
 
-    /// The same on the screen.
+    /// A question to a tyer who has lost the place, on the screen.
     pub fn show_question(&self, question: &Question) -> Shown {
         let args = question_args(question);
         let notes = ["question-show-note", "question-show-note-keys"];

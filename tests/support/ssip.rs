@@ -349,7 +349,7 @@ fn send(line: &Mutex<UnixStream>, text: &str) {
     let _ = stream.write_all(text.as_bytes());
 }
 
-/// One client's connection.
+/// The connection of one client, and what it was told so far.
 struct Conversation {
     shared: Arc<Shared>,
     input: BufReader<UnixStream>,

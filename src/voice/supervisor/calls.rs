@@ -6,7 +6,7 @@ use std::time::Instant;
 use super::super::engine::CallError;
 use super::super::events::{VoiceError, VoiceEvent};
 use super::super::speech_settings::VoiceMatch;
-use super::super::worker::{Command, Reply, WorkerId};
+use super::super::worker::{WorkerCommand, WorkerId, WorkerReply};
 use super::state::{CallKind, PendingCall, Speaking, Supervisor};
 
 impl Supervisor {
@@ -22,12 +22,12 @@ impl Supervisor {
         let has_other_settings = worker.speech.as_ref() != Some(&self.speech);
         let is_check_due = |speaking: &Speaking| speaking.check_at <= now;
         let (kind, command) = if mem::take(&mut self.hush) {
-            (CallKind::Stop, Command::Stop)
+            (CallKind::Stop, WorkerCommand::Stop)
         } else if has_other_settings {
             let speech = self.speech.clone();
             (
                 CallKind::SetSpeech(speech.clone()),
-                Command::SetSpeech(speech),
+                WorkerCommand::SetSpeech(speech),
             )
         } else if let Some(request) = self.request.take() {
             let (id, text) = (request.id, request.text.clone());
@@ -38,11 +38,11 @@ impl Supervisor {
                 due: None,
                 check_at: now + self.timeouts.check,
             });
-            (CallKind::Speak(id), Command::Speak(text))
+            (CallKind::Speak(id), WorkerCommand::Speak(text))
         } else if mem::take(&mut self.list_voices) {
-            (CallKind::Voices, Command::Voices)
+            (CallKind::Voices, WorkerCommand::Voices)
         } else if self.speaking.as_ref().is_some_and(is_check_due) {
-            (CallKind::Check, Command::Check)
+            (CallKind::Check, WorkerCommand::Check)
         } else {
             if self.speaking.is_none() {
                 self.opened();
@@ -71,7 +71,7 @@ impl Supervisor {
         }
     }
 
-    pub(super) fn replied(&mut self, id: WorkerId, reply: Result<Reply, CallError>) {
+    pub(super) fn replied(&mut self, id: WorkerId, reply: Result<WorkerReply, CallError>) {
         let Some(worker) = self.workers.get_mut(&id) else {
             return;
         };
@@ -87,7 +87,9 @@ impl Supervisor {
         if self.in_use != Some(id) {
             let is_alive = reply.is_ok();
             match (kind, reply) {
-                (CallKind::Voices, Ok(Reply::Voices(list))) => self.tell(VoiceEvent::Voices(list)),
+                (CallKind::Voices, Ok(WorkerReply::Voices(list))) => {
+                    self.tell(VoiceEvent::Voices(list))
+                }
                 (CallKind::Voices, Err(_)) => self.list_voices = true,
                 _ => {}
             }
@@ -99,25 +101,25 @@ impl Supervisor {
         }
     }
 
-    fn succeeded(&mut self, kind: &CallKind, reply: Reply) {
+    fn succeeded(&mut self, kind: &CallKind, reply: WorkerReply) {
         match reply {
-            Reply::Opened => self.opened(),
-            Reply::SpeechSet(VoiceMatch::NoSuchVoice(wanted)) => {
+            WorkerReply::Opened => self.opened(),
+            WorkerReply::SpeechSet(VoiceMatch::NoSuchVoice(wanted)) => {
                 self.tell(VoiceEvent::NoSuchVoice(wanted));
             }
-            Reply::Voices(list) => self.tell(VoiceEvent::Voices(list)),
-            Reply::Spoken(key) => {
+            WorkerReply::Voices(list) => self.tell(VoiceEvent::Voices(list)),
+            WorkerReply::Spoken(key) => {
                 if let CallKind::Speak(id) = kind {
                     self.accepted(*id, key);
                 }
             }
-            Reply::Checked => {
+            WorkerReply::Checked => {
                 let next = Instant::now() + self.timeouts.check;
                 if let Some(speaking) = &mut self.speaking {
                     speaking.check_at = next;
                 }
             }
-            Reply::SpeechSet(VoiceMatch::Found) | Reply::Stopped => {}
+            WorkerReply::SpeechSet(VoiceMatch::Found) | WorkerReply::Stopped => {}
         }
     }
 

@@ -10,7 +10,7 @@ use std::time::Instant;
 
 use super::events::VoiceError;
 use super::worker::WorkerEvent;
-use state::{Request, Worker};
+use state::{SpeechRequest, Worker};
 
 pub(super) use state::{Supervisor, SupervisorMessage};
 #[cfg(test)]
@@ -50,7 +50,7 @@ impl Supervisor {
                 self.cut_off();
                 self.hush = false;
                 self.hold_until = None;
-                self.request = Some(Request {
+                self.request = Some(SpeechRequest {
                     id,
                     text,
                     unended: 0,

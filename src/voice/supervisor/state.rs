@@ -10,7 +10,7 @@ use super::super::events::{Utterance, VoiceEvent};
 use super::super::speakable::SpeakableText;
 use super::super::speech_settings::SpeechSettings;
 use super::super::timeouts::Timeouts;
-use super::super::worker::{Command, Maker, WorkerEvent, WorkerId};
+use super::super::worker::{Maker, WorkerCommand, WorkerEvent, WorkerId};
 
 /// What comes into the supervisor's inbox.
 #[derive(Debug)]
@@ -25,7 +25,7 @@ pub(in super::super) enum SupervisorMessage {
 }
 
 /// A text that is to be said.
-pub(super) struct Request {
+pub(super) struct SpeechRequest {
     pub(super) id: Utterance,
     pub(super) text: SpeakableText,
     /// How often it was begun and did not end.
@@ -34,7 +34,7 @@ pub(super) struct Request {
 
 /// A text that has been handed to the worker in use.
 pub(super) struct Speaking {
-    pub(super) request: Request,
+    pub(super) request: SpeechRequest,
     /// Its name at the service, once the call has been answered.
     pub(super) key: Option<MessageKey>,
     pub(super) has_begun: bool,
@@ -61,7 +61,7 @@ pub(super) enum CallKind {
 /// A worker thread that has not ended, as the supervisor sees it.
 pub(super) struct Worker {
     /// `None` once it has been released.
-    pub(super) commands: Option<Sender<Command>>,
+    pub(super) commands: Option<Sender<WorkerCommand>>,
     pub(super) call: Option<PendingCall>,
     /// The settings that its voice speaks with.
     pub(super) speech: Option<SpeechSettings>,
@@ -106,7 +106,7 @@ pub(in super::super) struct Supervisor {
     /// hanging call can make room for another worker.
     pub(super) retry_at: Option<Instant>,
     pub(super) speech: SpeechSettings,
-    pub(super) request: Option<Request>,
+    pub(super) request: Option<SpeechRequest>,
     /// After a refusal: no command is given before this.
     pub(super) hold_until: Option<Instant>,
     pub(super) hush: bool,
