@@ -1,5 +1,8 @@
 //! Paper for the bench: measured on the files that the commands write.
 
+#[path = "support/dots.rs"]
+mod dots;
+
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output, Stdio};
@@ -60,23 +63,18 @@ struct Paint {
 
 impl Paint {
     fn read(file: &Path) -> Self {
-        let decoder = png::Decoder::new(std::io::BufReader::new(fs::File::open(file).unwrap()));
-        let mut reader = decoder.read_info().unwrap();
-        let mut pixels = vec![0; reader.output_buffer_size().unwrap()];
-        let frame = reader.next_frame(&mut pixels).unwrap();
-        let dims = reader.info().pixel_dims.unwrap();
-        assert_eq!(dims.unit, png::Unit::Meter);
-        assert_eq!(dims.xppu, dims.yppu);
-        let channels = frame.color_type.samples();
-        let dark = pixels[..frame.buffer_size()]
-            .chunks(channels)
-            .map(|pixel| (255.0 - f64::from(pixel[1])) / 255.0)
-            .collect();
+        let bytes = fs::read(file).unwrap();
+        let page = image::load_from_memory(&bytes).unwrap().into_rgb8();
+        let (across, down) = dots::per_metre(&bytes);
+        assert_eq!(across, down);
         Self {
-            width: frame.width as usize,
-            height: frame.height as usize,
-            dark,
-            per_metre: dims.xppu,
+            width: page.width() as usize,
+            height: page.height() as usize,
+            dark: page
+                .pixels()
+                .map(|pixel| (255.0 - f64::from(pixel[1])) / 255.0)
+                .collect(),
+            per_metre: across,
         }
     }
 

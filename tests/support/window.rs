@@ -45,13 +45,7 @@ impl Pane {
     /// Paints the view and writes it as a PNG file.
     pub fn write<'a, M: 'a>(&mut self, view: Element<'a, M>, theme: &Theme, file: &Path) {
         let pixels = self.paint(view, theme);
-        let mut bytes = Vec::new();
-        let mut encoder = png::Encoder::new(&mut bytes, self.size.0, self.size.1);
-        encoder.set_color(png::ColorType::Rgba);
-        encoder.set_depth(png::BitDepth::Eight);
-        let mut writer = encoder.write_header().unwrap();
-        writer.write_image_data(&pixels).unwrap();
-        writer.finish().unwrap();
-        std::fs::write(file, bytes).unwrap();
+        let (width, height) = self.size;
+        image::save_buffer(file, &pixels, width, height, image::ColorType::Rgba8).unwrap();
     }
 }

@@ -171,7 +171,7 @@ impl Band {
         for segment in kurbo::segments(path.iter().copied()) {
             let (from, to) = (segment.start(), segment.end());
             let along = to - from;
-            let across = along.turn_90() * (half / along.hypot().max(1e-6));
+            let across = along.turn_90() / along.hypot().max(1e-6) * half;
             let corners = [from + across, to + across, to - across, from - across];
             for nth in 0..4 {
                 self.edge(corners[nth], corners[(nth + 1) % 4]);
@@ -199,16 +199,30 @@ impl Band {
         }
     }
 
-    /// A cubic Bézier curve as short straight lines.
-    fn curve(&mut self, curve: CubicBez) {
-        let CubicBez { p0, p1, p2, p3 } = curve;
-        let length = p0.distance(p1) + p1.distance(p2) + p2.distance(p3);
+    /// A cubic Bézier curve as short straight lines, in single precision like everything whose
+    /// rounding shows in a pixel.
+    fn curve(&mut self, CubicBez { p0, p1, p2, p3 }: CubicBez) {
+        let ends = [p0, p1, p2, p3].map(coordinates);
+        let reach = |nth: usize| {
+            let ((x, y), (to_x, to_y)) = (ends[nth], ends[nth + 1]);
+            (x - to_x).hypot(y - to_y)
+        };
+        let length = reach(0) + reach(1) + reach(2);
         let steps = (length.sqrt() * 2.0).ceil().clamp(2.0, 40.0);
         let mut last = p0;
         let mut step = 0.0;
         while step < steps {
             step += 1.0;
-            let next = curve.eval(step / steps);
+            let t = step / steps;
+            let u = 1.0 - t;
+            let weights = [u * u * u, 3.0 * u * u * t, 3.0 * u * t * t, t * t * t];
+            let sum = |pick: fn((f32, f32)) -> f32| {
+                weights[0] * pick(ends[0])
+                    + weights[1] * pick(ends[1])
+                    + weights[2] * pick(ends[2])
+                    + weights[3] * pick(ends[3])
+            };
+            let next = point(sum(|end| end.0), sum(|end| end.1));
             self.edge(last, next);
             last = next;
         }
