@@ -384,7 +384,7 @@ fn the_form_is_filled_in_by_ear_alone() {
     for name in [
         "Bights: 7.",
         "Passes: 1.",
-        "Weave: 1.",
+        "Weave: over one, under one, begun so that it takes the fewest tucks.",
         "Work to the right.",
     ] {
         hands.press(tab());
@@ -401,8 +401,8 @@ fn the_form_is_filled_in_by_ear_alone() {
     hands.press(tab());
     assert_eq!(
         hands.last_said(),
-        "Begin this tie: press the space bar. Escape leaves the form. 7 lead 7 bight, 7 strands. \
-         Each top pin stands half a step to the left of the bottom pin of its number."
+        "Begin this tie: press the space bar. Escape leaves the form. 7 lead 7 bight, 7 strands, \
+         18 tucks. Each top pin stands half a step to the left of the bottom pin of its number."
     );
     hands.press(SPACE);
     let begun = Plan::read("7", "7", "1", "1")

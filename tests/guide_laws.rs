@@ -242,7 +242,7 @@ proptest! {
             prop_assert_eq!(script.back(pair[1]), Some(pair[0]));
         }
         for place in places {
-            prop_assert_eq!(script.settle(place), Some(place));
+            prop_assert_eq!(script.settle(place), place);
             prop_assert!(script.step(place).is_some_and(|step| step.place == place));
         }
     }
@@ -263,7 +263,7 @@ proptest! {
     fn a_place_keeps_its_crossing_when_more_or_less_is_told(script in scripts(), other in portions()) {
         let told = Script::new(script.plan().clone(), other).with_checks(script.checks());
         for place in on_the_tube(&script) {
-            let settled = told.settle(place).unwrap();
+            let settled = told.settle(place);
             prop_assert_eq!(settled.phase(), place.phase());
             prop_assert_eq!((settled.pass(), settled.strand()), (place.pass(), place.strand()));
             prop_assert_eq!((settled.leg(), settled.item()), (place.leg(), place.item()));
@@ -509,7 +509,7 @@ proptest! {
                     let witness = Witness { walk: &walk, whole, crossings, has_taken_up };
                     let (found, agreed) = find(&script, record, &witness);
                     prop_assert_eq!(state(&script, found), (whole, crossings), "{:?} from {:?} {}", place, record, has_taken_up);
-                    prop_assert_eq!(script.settle(found), Some(found));
+                    prop_assert_eq!(script.settle(found), found);
                     prop_assert!(agreed <= 3);
                 }
             }
@@ -522,7 +522,7 @@ proptest! {
 #[test]
 fn a_place_kept_by_other_rules_comes_to_the_nearest_there_is() {
     let plan = Plan::read("5", "7", "2", "1").unwrap();
-    let script = Script::new(plan, AtOnce::default());
+    let script = Script::new(plan, AtOnce::default()).fairing_by_leg(true);
     let pass_leg = PassLeg {
         pass: 2,
         strand: 1,
@@ -540,12 +540,17 @@ fn a_place_kept_by_other_rules_comes_to_the_nearest_there_is() {
         // Nothing was rigged: the job begins with the first cord.
         (Place::Kit { item: 3 }, script.first()),
     ] {
-        assert_eq!(script.settle(kept), Some(nearest), "{kept:?}");
+        assert_eq!(script.settle(kept), nearest, "{kept:?}");
     }
-    // A leg that the knot does not have is no place at all.
+    // Nor does the knot have a fifteenth leg.
     let beyond = PassLeg {
         leg: 15,
         ..pass_leg
     };
-    assert_eq!(script.settle(Place::fair(1, beyond)), None);
+    let last = PassLeg {
+        leg: 14,
+        ..pass_leg
+    };
+    assert_eq!(script.settle(Place::fair(1, beyond)), Place::fair(1, last));
+    assert_eq!(script.settle(Place::check(beyond)), Place::check(last));
 }

@@ -56,8 +56,8 @@ impl Phase {
 /// let place = Place::Lay { pass_leg, crossing: 2 };
 /// // Told two at a time that is where a part begins; told whole, the leg begins before it.
 /// let script = |at_once| Plan::read("5", "7", "1", "1").map(|plan| Script::new(plan, at_once));
-/// assert_eq!(script(AtOnce::UpTo(2))?.settle(place), Some(place));
-/// assert_eq!(script(AtOnce::WholeLeg)?.settle(place), Some(Place::lay(pass_leg)));
+/// assert_eq!(script(AtOnce::UpTo(2))?.settle(place), place);
+/// assert_eq!(script(AtOnce::WholeLeg)?.settle(place), Place::lay(pass_leg));
 /// # Ok::<(), marlinspeak::knot::KnotError>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]

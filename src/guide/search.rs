@@ -94,7 +94,7 @@ impl Search {
     /// Begins a search near the place that was recorded.
     pub fn new(script: &Script, recorded: Place) -> Self {
         let laying = script.plan.laying();
-        let recorded = script.settle(recorded).unwrap_or_else(|| script.first());
+        let recorded = script.settle(recorded);
         let whereabouts = script.whereabouts(recorded);
         // From the recorded pin outwards, back before on: who loses count is sooner ahead of
         // the record than behind it by a press too many, or behind by one forgotten.

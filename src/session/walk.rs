@@ -50,9 +50,9 @@ pub enum Action {
 }
 
 impl Walk {
-    /// Stands at `place`, or at the beginning when the script has no such place.
+    /// Stands at `place`, or at the place of the script nearest to it.
     pub fn new(script: Script, place: Place, words: &Words) -> Self {
-        let place = script.settle(place).unwrap_or_else(|| script.first());
+        let place = script.settle(place);
         let (shown, say) = (Shown::default(), Spoken::default());
         let mut state = Self {
             script,
@@ -202,9 +202,7 @@ impl Walk {
             .with_checks(checks)
             .fairing_by_leg(fairs_by_leg)
             .teaching(words.detail() == Detail::Teach);
-        let place = self.script.settle(self.place);
-        let place = place.unwrap_or_else(|| self.script.first());
-        self.stand_at(place, words);
+        self.stand_at(self.script.settle(self.place), words);
     }
 
     /// Tells a round of fairing leg by leg, or once for all its legs.

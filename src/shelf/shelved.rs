@@ -40,7 +40,7 @@ impl Shelved {
     /// What follows from a tie at a time.
     pub fn new(tie: Tie, now: Timestamp, is_logged: bool) -> Self {
         let script = Script::new(tie.plan.clone(), AtOnce::default());
-        let place = script.settle(tie.place).unwrap_or_else(|| script.first());
+        let place = script.settle(tie.place);
         Self {
             is_done: place == script.last(),
             progress: script.progress(place),

@@ -71,7 +71,8 @@ impl StoredPlace {
             Phase::Lead | Phase::Follow => {
                 let pass_leg = pass_leg(0)?;
                 let crossing = self.crossing;
-                within("crossing", crossing, 0, knot.rows())?;
+                let met = u16::try_from(laying.crossings(pass_leg).count()).unwrap_or(u16::MAX);
+                within("crossing", crossing, 0, met)?;
                 match pass_leg.leg {
                     0 => Place::begin(pass_leg.pass, pass_leg.strand),
                     _ => Place::Lay { pass_leg, crossing },

@@ -6,11 +6,11 @@
 use std::borrow::Cow;
 
 use fluent::types::FluentType;
-use fluent::{FluentArgs, FluentValue, fluent_args};
+use fluent::{FluentArgs, FluentValue};
 
 use super::channel::Channel;
 use super::inches::{OnARule, Toward, whole};
-use super::spoken_messages::SpokenMessage;
+use super::told_length::ToldLength;
 use super::{Units, Words};
 use crate::bench::{Millimetres, System};
 
@@ -19,19 +19,6 @@ const MM_PER_INCH: f64 = 25.4;
 const INCHES_IN_FEET: f64 = 36.0;
 /// Thinner than any mark of a rule, in inches.
 const NO_MARK: f64 = 1.0 / 64.0;
-
-/// What a length is told as.
-#[derive(Clone, Copy, Debug, PartialEq)]
-enum ToldLength {
-    Mm(f64),
-    Cm(f64),
-    M(f64),
-    In(f64),
-    Ft(f64),
-    /// Whole inches and a fraction.
-    OnARule(OnARule),
-    FeetAndInches(u32, u32),
-}
 
 /// How a length is rounded, and which units it is told in.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -150,8 +137,8 @@ impl Length {
             Rounding::ByHand if mm < 100.0 => ToldLength::Mm(mm.round()),
             Rounding::ByHand if mm < 1000.0 => ToldLength::Cm((mm / 10.0).round()),
             Rounding::ByHand => ToldLength::M(nearest(mm / 1000.0, 100.0)),
-            Rounding::Cut => in_metres(Toward::Up.of(mm / 10.0)),
-            Rounding::AtHand => in_metres(Toward::Down.of(mm / 10.0)),
+            Rounding::Cut => ToldLength::metres(Toward::Up.of(mm / 10.0)),
+            Rounding::AtHand => ToldLength::metres(Toward::Down.of(mm / 10.0)),
             Rounding::Sum => ToldLength::M(nearest(mm / 1000.0, 10.0)),
             Rounding::Centimetres => ToldLength::Cm((mm / 10.0).round()),
             Rounding::Fine | Rounding::AsSold(_) => ToldLength::Mm(mm.round()),
@@ -182,56 +169,6 @@ impl Length {
             Rounding::ByHand | Rounding::Cut | Rounding::AtHand | Rounding::Centimetres => {
                 ToldLength::In(toward.of(inches))
             }
-        }
-    }
-}
-
-impl ToldLength {
-    /// As it stands on a rule; whole inches without a fraction.
-    fn rule(rule: OnARule) -> Self {
-        if rule.above == 0 {
-            Self::In(f64::from(rule.inches))
-        } else {
-            Self::OnARule(rule)
-        }
-    }
-
-    fn feet(inches: u32) -> Self {
-        match (inches / 12, inches % 12) {
-            (feet, 0) => Self::Ft(f64::from(feet)),
-            (feet, inches) => Self::FeetAndInches(feet, inches),
-        }
-    }
-
-    /// The message for it, and what goes in.
-    fn message(self) -> (SpokenMessage, FluentArgs<'static>) {
-        let of = |message, number: f64| (message, fluent_args! { "number" => number });
-        match self {
-            Self::Mm(number) => of(SpokenMessage::LengthMmSay, number),
-            Self::Cm(number) => of(SpokenMessage::LengthCmSay, number),
-            Self::M(number) => of(SpokenMessage::LengthMSay, number),
-            Self::In(number) => of(SpokenMessage::LengthInSay, number),
-            Self::Ft(number) => of(SpokenMessage::LengthFtSay, number),
-            Self::OnARule(OnARule {
-                inches: 0,
-                above,
-                below,
-            }) => (
-                SpokenMessage::LengthFractionSay,
-                fluent_args! { "above" => above, "below" => below },
-            ),
-            Self::OnARule(OnARule {
-                inches,
-                above,
-                below,
-            }) => (
-                SpokenMessage::LengthInFractionSay,
-                fluent_args! { "inches" => inches, "above" => above, "below" => below },
-            ),
-            Self::FeetAndInches(feet, inches) => (
-                SpokenMessage::LengthFtInSay,
-                fluent_args! { "feet" => feet, "inches" => inches },
-            ),
         }
     }
 }
@@ -295,15 +232,6 @@ impl Words {
             Channel::Ear => self.spoken(message, &args).into(),
             Channel::Eye => self.text(message.stem(), &args),
         }
-    }
-}
-
-/// A number of centimetres, in metres from one metre up.
-fn in_metres(centimetres: f64) -> ToldLength {
-    if centimetres < 100.0 {
-        ToldLength::Cm(centimetres)
-    } else {
-        ToldLength::M(centimetres / 100.0)
     }
 }
 

@@ -31,6 +31,7 @@ mod spoken;
 mod spoken_messages;
 mod step_args;
 mod taking_back;
+mod told_length;
 mod units;
 
 pub use course::GlossaryEntry;

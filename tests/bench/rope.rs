@@ -117,7 +117,13 @@ impl Rope {
                     let height = if rising { within } else { leads - within };
                     // Bights are rounded off.
                     let edge = 0.35;
-                    let round = |h: f64| if h < edge { edge / 2.0 + h * h / (2.0 * edge) } else { h };
+                    let round = |h: f64| {
+                        if h < edge {
+                            edge / 2.0 + h * h / (2.0 * edge)
+                        } else {
+                            h
+                        }
+                    };
                     let height = round(height);
                     let height = leads - round(leads - height);
                     let x = f64::from(2 * strand) + along;
@@ -126,11 +132,13 @@ impl Rope {
                     let rho = inner + 0.02 * dice.throw() + lifted * 1.05 * knot.cord;
                     let angle = TAU * x / (2.0 * bights);
                     rope.points.push([rho * angle.cos(), rho * angle.sin(), y]);
-                    rope.place.push((rope.sizes.len(), rope.points.len() - 1 - first));
+                    rope.place
+                        .push((rope.sizes.len(), rope.points.len() - 1 - first));
                     index += 1.0;
                 }
                 let size = rope.points.len() - first;
-                rope.next.extend((0..size).map(|nth| first + (nth + 1) % size));
+                rope.next
+                    .extend((0..size).map(|nth| first + (nth + 1) % size));
                 rope.sizes.push(size);
             }
         }
@@ -141,7 +149,8 @@ impl Rope {
 
     fn length(&self) -> f64 {
         let ends = self.points.iter().zip(&self.next);
-        ends.map(|(point, &next)| distance(*point, self.points[next])).sum()
+        ends.map(|(point, &next)| distance(*point, self.points[next]))
+            .sum()
     }
 
     /// From outer edge to outer edge.
@@ -336,7 +345,10 @@ impl Dice {
 }
 
 fn main() {
-    let given: Vec<f64> = std::env::args().skip(1).filter_map(|text| text.parse().ok()).collect();
+    let given: Vec<f64> = std::env::args()
+        .skip(1)
+        .filter_map(|text| text.parse().ok())
+        .collect();
     let count = |nth: usize| given[nth] as u32;
     if given.len() == 6 {
         let knot = TightKnot {
@@ -353,7 +365,14 @@ fn main() {
     println!("leads,bights,passes,run,cord_mm,object_mm,width_mm,length_mm");
     for [leads, bights, passes, run] in KNOTS {
         let object = if bights >= 8 { 40.0 } else { 30.0 };
-        print(TightKnot { leads, bights, passes, run, cord: 4.0, object });
+        print(TightKnot {
+            leads,
+            bights,
+            passes,
+            run,
+            cord: 4.0,
+            object,
+        });
     }
 }
 
@@ -362,6 +381,13 @@ fn print(knot: TightKnot) {
     rope.draw_up();
     println!(
         "{},{},{},{},{},{},{:.2},{:.0}",
-        knot.leads, knot.bights, knot.passes, knot.run, knot.cord, knot.object, rope.width(), rope.length()
+        knot.leads,
+        knot.bights,
+        knot.passes,
+        knot.run,
+        knot.cord,
+        knot.object,
+        rope.width(),
+        rope.length()
     );
 }

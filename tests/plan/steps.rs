@@ -193,7 +193,7 @@ fn next_and_back_go_through_bag_rig_and_knot_alike() {
     let places: Vec<_> = script.places().collect();
     for pair in places.windows(2) {
         assert_eq!(script.back(pair[1]), Some(pair[0]));
-        assert_eq!(script.settle(pair[0]), Some(pair[0]));
+        assert_eq!(script.settle(pair[0]), pair[0]);
     }
     assert_eq!(script.back(places[0]), None);
     assert_eq!(script.progress(places[0]).laid, 0);
@@ -203,7 +203,7 @@ fn next_and_back_go_through_bag_rig_and_knot_alike() {
         ..tiller()
     };
     let bare = Script::new(plan("5", "6", setup), AtOnce::default());
-    assert_eq!(bare.settle(places[0]), Some(bare.first()));
+    assert_eq!(bare.settle(places[0]), bare.first());
     assert!(matches!(
         bare.step(bare.first()).unwrap().what,
         What::Begin(_)

@@ -265,7 +265,10 @@ prop_compose! {
             0 => Place::Kit { item: number },
             1 => Place::Rig { task: number },
             2 => Place::begin(pass_leg.pass, pass_leg.strand),
-            3 => Place::Lay { pass_leg, crossing: up_to(3, laying.knot().leads()) },
+            3 => {
+                let met = u16::try_from(laying.crossings(pass_leg).count()).unwrap();
+                Place::Lay { pass_leg, crossing: up_to(3, met + 1) }
+            }
             4 => Place::check(pass_leg),
             5 => Place::Lift { task: number },
             6 => Place::fair(number, pass_leg),

@@ -72,7 +72,7 @@ impl KnotDrawing<'_> {
         let width = (scene.layout.cord * 0.1).clamp(1.2, 3.0);
         for heading in [Heading::Falling, Heading::Rising] {
             for visible in scene.visible_legs(heading, scene.projection.across) {
-                if !scene.laid.is_next(&visible) {
+                if !scene.laid.is_next(visible.leg) {
                     continue;
                 }
                 let path = scene.cord_path(&visible, 1);

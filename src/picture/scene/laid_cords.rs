@@ -2,7 +2,6 @@
 
 use super::active_leg::ActiveLeg;
 use super::moment::Moment;
-use super::visible_legs::VisibleLeg;
 use crate::knot::{Heading, Laying, Leg, PassLeg, Pin};
 
 /// How many cords every leg has, and which leg is active.
@@ -90,8 +89,9 @@ impl LaidCords {
     }
 
     /// Whether it is the leg to be laid next, and no cord lies on it yet.
-    pub fn is_next(&self, visible: &VisibleLeg) -> bool {
-        visible.cords == 0 && self.next == Some(visible.leg.from)
+    pub fn is_next(&self, leg: Leg) -> bool {
+        self.next == Some(leg.from)
+            && self.cords(leg.heading(), usize::from(leg.from.number) - 1) == 0
     }
 
     /// Whether the leg from `pin` is the one in hand.

@@ -2,8 +2,9 @@
 
 use super::fields::{FIELDS, place_of};
 use super::filters::{Filters, PlanFilter};
+use super::findings::{Findings, FitOutcome};
 use crate::app::picture_view::PictureView;
-use crate::bench::{FitAnswer, Misfit, Prices, STANDARD_CORDS};
+use crate::bench::{FitAnswer, Prices};
 use crate::guide::{FitQuestion, Plan, Presets, SetupError, SetupField, SetupForm};
 use crate::knot::{Hand, Knot, Side};
 use crate::pedal::{Intent, Press};
@@ -34,43 +35,6 @@ pub struct State {
     pub(super) complaint: Option<Sentence>,
     /// Shows the chosen knot.
     pub(super) picture: PictureView,
-}
-
-/// What has come of the form so far.
-pub(super) enum Findings {
-    /// Something is still to be said.
-    Wanting(SetupField),
-    /// Something said cannot be used.
-    Wrong(SetupError),
-    /// Knots, best first; before the first answer comes in, none yet.
-    Knots(Box<FitQuestion>, Vec<FitAnswer>),
-    /// Nothing fits, and why.
-    Nothing(Vec<Misfit>),
-}
-
-/// What the search brings back.
-#[derive(Clone, Debug)]
-pub struct FitOutcome {
-    question: Box<FitQuestion>,
-    answers: Vec<FitAnswer>,
-    misfits: Vec<Misfit>,
-}
-
-impl FitOutcome {
-    /// Looks for the knots: a few milliseconds, and not for the thread of the window.
-    pub fn of(question: Box<FitQuestion>) -> Self {
-        let answers = question.answers();
-        let misfits = if answers.is_empty() {
-            question.misfits()
-        } else {
-            Vec::new()
-        };
-        Self {
-            question,
-            answers,
-            misfits,
-        }
-    }
 }
 
 /// What happens on the screen besides presses.
@@ -257,7 +221,7 @@ impl State {
     }
 
     /// Takes stock of the form after a change.
-    fn look(&mut self) -> Action {
+    pub(super) fn look(&mut self) -> Action {
         self.complaint = None;
         // Whatever is still being looked for is out of date.
         self.asked += 1;
@@ -311,61 +275,6 @@ impl State {
             Findings::Wrong(error) if place_of(error) == field => Some(words.setup_error(error)),
             _ => None,
         }
-    }
-
-    /// What can be picked for a field: its text, for each.
-    pub(super) fn picks(&self, field: SetupField) -> Vec<String> {
-        match field {
-            SetupField::Cord => {
-                let standards = STANDARD_CORDS
-                    .iter()
-                    .filter(|standard| standard.typical_diameter.is_some())
-                    .map(|standard| standard.designation.to_owned());
-                standards
-                    .chain(self.presets.cords.keys().cloned())
-                    .collect()
-            }
-            SetupField::Tube => self.presets.tubes.keys().cloned().collect(),
-            _ => Vec::new(),
-        }
-    }
-
-    fn pick(&mut self, field: SetupField, index: usize) -> Action {
-        self.focus = field;
-        if field == SetupField::Object {
-            let text = self.form.text(self.said_as(field)).to_owned();
-            self.form.say(self.said_as(field), "");
-            self.is_girth = index == 1;
-            self.form.say(self.said_as(field), text);
-            return self.look();
-        }
-        match self.picks(field).into_iter().nth(index) {
-            Some(text) => {
-                self.form.say(field, text);
-                self.look()
-            }
-            None => Action::None,
-        }
-    }
-
-    fn pick_next(&mut self, forward: bool) -> Action {
-        if self.focus == SetupField::Object {
-            return self.pick(SetupField::Object, usize::from(!self.is_girth));
-        }
-        let picks = self.picks(self.focus);
-        if picks.is_empty() {
-            return Action::None;
-        }
-        let here = picks
-            .iter()
-            .position(|pick| pick == self.form.text(self.focus));
-        let index = match (here, forward) {
-            (Some(here), true) => (here + 1) % picks.len(),
-            (Some(here), false) => (here + picks.len() - 1) % picks.len(),
-            (None, true) => 0,
-            (None, false) => picks.len() - 1,
-        };
-        self.pick(self.focus, index)
     }
 
     fn choose(&mut self, index: usize, words: &Words) -> Action {

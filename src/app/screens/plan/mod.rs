@@ -3,7 +3,9 @@
 
 mod fields;
 mod filters;
+mod findings;
 mod form;
+mod picks;
 mod view;
 
 use iced::widget::operation;
@@ -18,8 +20,9 @@ use crate::knot::{Hand, Side};
 use crate::pedal::{Intent, Press};
 use crate::session::new_tie;
 use fields::id;
+use findings::FitOutcome;
 use form::Action;
-pub use form::{FitOutcome, Message, State};
+pub use form::{Message, State};
 
 impl ScreenPage for State {
     type Message = Message;

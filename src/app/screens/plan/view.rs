@@ -7,7 +7,8 @@ use iced::{Element, Fill, FillPortion, Size};
 
 use super::fields::id;
 use super::filters::PlanFilter;
-use super::form::{Findings, Message, State};
+use super::findings::Findings;
+use super::form::{Message, State};
 use crate::app::{theme, widgets};
 use crate::bench::FitAnswer;
 use crate::guide::SetupField;

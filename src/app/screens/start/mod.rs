@@ -1,8 +1,9 @@
 //! The start screen: a form that names a knot, and the ties that wait to be taken up again.
 
+mod fields;
 mod view;
 
-use iced::widget::{Id, operation};
+use iced::widget::operation;
 use iced::{Element, Task};
 use jiff::Timestamp;
 
@@ -18,49 +19,8 @@ use crate::picture::Subject;
 use crate::session::{Inventory, inventory, new_tie};
 use crate::shelf::{ShelfError, Shelved, TieId};
 use crate::words::{Spoken, Words};
-
-/// A part of the form that can have the focus, in the order of the Tab key.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum StartField {
-    /// A text: leads.
-    Leads,
-    /// A text: bights.
-    Bights,
-    /// A text: passes.
-    Passes,
-    /// A text: weave.
-    Weave,
-    /// Right or left.
-    Hand,
-    /// Right or left.
-    Side,
-    /// The button that begins the tie.
-    Begin,
-}
-
-impl StartField {
-    const fn name(self) -> &'static str {
-        match self {
-            Self::Leads => "leads",
-            Self::Bights => "bights",
-            Self::Passes => "passes",
-            Self::Weave => "weave",
-            Self::Hand => "hand",
-            Self::Side => "side",
-            Self::Begin => "begin",
-        }
-    }
-}
-
-const FIELDS: [StartField; 7] = [
-    StartField::Leads,
-    StartField::Bights,
-    StartField::Passes,
-    StartField::Weave,
-    StartField::Hand,
-    StartField::Side,
-    StartField::Begin,
-];
+pub use fields::StartField;
+use fields::{FIELDS, id, text_slot};
 
 /// What is typed and what waits.
 pub struct State {
@@ -392,20 +352,5 @@ impl State {
         let [leads, bights, passes, weave] = &self.texts;
         let plan = Plan::read(leads, bights, passes, weave)?;
         Ok(plan.with_hand(self.hand).with_side(self.side))
-    }
-}
-
-/// The widget of a field.
-fn id(field: StartField) -> Id {
-    Id::new(field.name())
-}
-
-fn text_slot(field: StartField) -> Option<usize> {
-    match field {
-        StartField::Leads => Some(0),
-        StartField::Bights => Some(1),
-        StartField::Passes => Some(2),
-        StartField::Weave => Some(3),
-        StartField::Hand | StartField::Side | StartField::Begin => None,
     }
 }

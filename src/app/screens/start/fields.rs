@@ -1,0 +1,63 @@
+//! The parts of the form of the start screen.
+
+use iced::widget::Id;
+
+/// A part of the form that can have the focus, in the order of the Tab key.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum StartField {
+    /// A text: leads.
+    Leads,
+    /// A text: bights.
+    Bights,
+    /// A text: passes.
+    Passes,
+    /// A text: weave.
+    Weave,
+    /// Right or left.
+    Hand,
+    /// Right or left.
+    Side,
+    /// The button that begins the tie.
+    Begin,
+}
+
+impl StartField {
+    pub(super) const fn name(self) -> &'static str {
+        match self {
+            Self::Leads => "leads",
+            Self::Bights => "bights",
+            Self::Passes => "passes",
+            Self::Weave => "weave",
+            Self::Hand => "hand",
+            Self::Side => "side",
+            Self::Begin => "begin",
+        }
+    }
+}
+
+/// In the order of the Tab key.
+pub(super) const FIELDS: [StartField; 7] = [
+    StartField::Leads,
+    StartField::Bights,
+    StartField::Passes,
+    StartField::Weave,
+    StartField::Hand,
+    StartField::Side,
+    StartField::Begin,
+];
+
+/// The widget of a field.
+pub(super) fn id(field: StartField) -> Id {
+    Id::new(field.name())
+}
+
+/// Which of the texts a field is; none for one that takes no text.
+pub(super) fn text_slot(field: StartField) -> Option<usize> {
+    match field {
+        StartField::Leads => Some(0),
+        StartField::Bights => Some(1),
+        StartField::Passes => Some(2),
+        StartField::Weave => Some(3),
+        StartField::Hand | StartField::Side | StartField::Begin => None,
+    }
+}

@@ -1,0 +1,116 @@
+//! `marlinspeak steps`: every step of a tie, as text or as one JSON document.
+
+mod forms;
+
+use std::io::{self, Write};
+
+use clap::Args;
+use forms::StepsDocument;
+
+use super::complaint::Complaint;
+use super::options::{KnotOptions, at_once, checks};
+use super::print::{json, print};
+use super::setup_options::SetupOptions;
+use crate::guide::{Script, What};
+use crate::words::Words;
+
+#[derive(Args)]
+pub(super) struct StepsOptions {
+    #[command(flatten)]
+    knot: KnotOptions,
+    #[command(flatten)]
+    setup: SetupOptions,
+    /// Print one JSON document instead of text
+    #[arg(long)]
+    json: bool,
+    /// Print how many steps of each kind there are, and the seconds they take to be spoken
+    #[arg(long)]
+    summary: bool,
+    /// At most so many crossings in a step, 1 to 999, or “leg” for whole legs [default: 4]
+    #[arg(long, value_name = "N|leg", allow_hyphen_values = true)]
+    at_once: Option<String>,
+    /// How often there is a look at the work: after every round or every pass [default: round]
+    #[arg(long, value_name = "round|pass")]
+    checks: Option<String>,
+}
+
+/// Prints every step of the tie that is asked for.
+pub(super) fn run(asked: &StepsOptions, words: &Words) -> Result<(), Complaint> {
+    let plan = asked.setup.equip(asked.knot.plan(words)?, words)?;
+    let at_once = at_once(asked.at_once.as_deref(), words)?.unwrap_or_default();
+    let checks = checks(asked.checks.as_deref(), words)?.unwrap_or_default();
+    let script = Script::new(plan, at_once).with_checks(checks);
+    print(words, |out| {
+        if asked.summary {
+            write_summary(out, &script, words)
+        } else if asked.json {
+            json(out, &StepsDocument::of(&script, words))
+        } else {
+            write_text(out, &script, words)
+        }
+    })
+}
+
+/// A line for each kind of step, by its name in the JSON document: how many there are, and the
+/// seconds they take to be spoken; then one for them all.
+fn write_summary(out: &mut impl Write, script: &Script, words: &Words) -> io::Result<()> {
+    let mut kinds: Vec<(&str, u32, f64)> = Vec::new();
+    for step in script.steps() {
+        let seconds = words.seconds(&words.say(&step));
+        let name = kind(&step.what);
+        match kinds.iter_mut().find(|(known, ..)| *known == name) {
+            Some((_, count, sum)) => (*count, *sum) = (*count + 1, *sum + seconds),
+            None => kinds.push((name, 1, seconds)),
+        }
+    }
+    let all = kinds
+        .iter()
+        .fold((0, 0.0), |(steps, sum), (_, count, seconds)| {
+            (steps + count, sum + seconds)
+        });
+    for (name, count, seconds) in kinds.into_iter().chain([("all", all.0, all.1)]) {
+        writeln!(out, "{name:8}{count:6}{seconds:9.1} s")?;
+    }
+    Ok(())
+}
+
+/// The name of a kind of step in the JSON document.
+const fn kind(what: &What) -> &'static str {
+    match what {
+        What::Kit(_) => "kit",
+        What::Rig(_) => "rig",
+        What::Begin(_) => "begin",
+        What::Follow(_) => "follow",
+        What::Lay(_) => "lay",
+        What::Check(_) => "check",
+        What::Lift(_) => "lift",
+        What::Fair(_) => "fair",
+        What::Finish(_) => "finish",
+    }
+}
+
+fn write_text(out: &mut impl Write, script: &Script, words: &Words) -> io::Result<()> {
+    writeln!(out, "{}", words.facts(script))?;
+    let mut section = None;
+    for (index, step) in script.steps().enumerate() {
+        let shown = words.show(script.plan().knot(), &step);
+        let before = matches!(step.what, What::Kit(_) | What::Rig(_)).then_some(step.place.phase());
+        // What is no pass of a cord stands with the first pass of the first strand.
+        let here = (
+            before,
+            step.place.pass().unwrap_or(1),
+            step.place.strand().unwrap_or(1),
+        );
+        if section.replace(here) != Some(here) {
+            writeln!(out)?;
+        }
+        let mut columns = vec![format!("{:30}", shown.phase), format!("{:26}", shown.line)];
+        let marks: Vec<&str> = shown.marks.iter().map(|mark| mark.text.as_str()).collect();
+        if !marks.is_empty() {
+            columns.push(marks.join(", "));
+        }
+        columns.extend(shown.notes);
+        writeln!(out, "{:4}  {}", index + 1, columns.join("  "))?;
+    }
+    Ok(())
+}
