@@ -160,7 +160,7 @@ fn the_text_tells_the_same_steps_to_a_reader() {
     let output = marlinspeak(&["steps", "--leads", "3", "--bights", "4"]);
     let text = String::from_utf8(output.stdout).unwrap();
     assert!(text.starts_with(
-        "3 lead 4 bight, one strand, 4 tucks. Each top pin stands half a step to the right of the bottom \
+        "3 lead 4 bight, one strand, 3 tucks. Each top pin stands half a step to the right of the bottom \
          pin of its number.\n"
     ));
     let line = text
