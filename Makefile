@@ -37,7 +37,7 @@ TEST_DEB_PACKAGES := debootstrap
 	pictures build-packages run-packages test-packages bench-packages
 
 run: run-packages
-	$(CARGO) run --release --locked
+	$(CARGO) run --profile quick --locked
 
 release: build-packages
 	$(CARGO) build --release --locked
