@@ -354,7 +354,9 @@ struct Wordless(DefaultPalette);
 impl Palette for Wordless {
     fn colour(&self, role: Role) -> Colour {
         match role {
-            Role::PinNumber | Role::FromNumber | Role::ToNumber | Role::Behind => Colour::CLEAR,
+            Role::PinNumber | Role::FromNumber | Role::ToNumber | Role::NumberBeyond => {
+                Colour::CLEAR
+            }
             _ => self.0.colour(role),
         }
     }

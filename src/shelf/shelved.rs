@@ -24,7 +24,7 @@ pub enum TieStatus {
 pub struct Shelved {
     /// The tie as it was last saved.
     pub tie: Tie,
-    /// Where it stands; the beginning when this version has no such place.
+    /// Where it stands, or the place nearest to it that this version has.
     pub place: Place,
     /// Whether it stands at the last step.
     pub is_done: bool,

@@ -239,18 +239,26 @@ impl PictureView {
         .into()
     }
 
-    /// The screen with the picture at its right, where there is room for it.
-    pub fn right_of<'a, M: 'a>(
-        &'a self,
-        room: Size,
-        needed: f32,
-        screen: Element<'a, M>,
-    ) -> Element<'a, M> {
-        let mut parts = row![container(screen).width(FillPortion(3))].spacing(3.0 * GAP);
-        if room.width >= needed && self.subject.is_some() {
-            parts = parts.push(container(self.view()).width(FillPortion(2)));
+    /// The screen with the picture at its right, or below it in a room that is taller than wide.
+    pub fn next_to<'a, M: 'a>(&'a self, room: Size, screen: Element<'a, M>) -> Element<'a, M> {
+        if self.subject.is_none() {
+            return screen;
         }
-        parts.into()
+        if room.width > room.height {
+            row![
+                container(screen).width(FillPortion(3)),
+                container(self.view()).width(FillPortion(2)),
+            ]
+            .spacing(2.0 * GAP)
+            .into()
+        } else {
+            column![
+                container(screen).height(FillPortion(3)),
+                container(self.view()).height(FillPortion(2)),
+            ]
+            .spacing(2.0 * GAP)
+            .into()
+        }
     }
 
     /// What a picture of this size depends on now.

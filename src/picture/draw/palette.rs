@@ -209,7 +209,7 @@ impl Palette for DefaultPalette {
         match role {
             Role::Tube | Role::FromDisc => self.tube,
             Role::Edge => self.tube.mixed(self.ink, 0.30),
-            Role::Behind => self.tube.mixed(self.ink, 0.22),
+            Role::NumberBeyond => self.tube.mixed(self.ink, 0.22),
             Role::ToCome => self.tube.mixed(self.ink, 0.16),
             Role::Beyond(_) => self.beyond,
             Role::Laid(turn) => Self::strand(&self.laid, turn.strand),

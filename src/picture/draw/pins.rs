@@ -39,7 +39,7 @@ impl KnotDrawing<'_> {
                     Some((from, _)) if pin == from && within => Role::From,
                     Some((_, to)) if pin == to && within => Role::To,
                     _ if within => Role::PinNumber,
-                    _ => Role::Behind,
+                    _ => Role::NumberBeyond,
                 };
                 let at = scene.point((visible.at.0, number_height));
                 self.number(role, pin.number, at);

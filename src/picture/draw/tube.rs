@@ -1,4 +1,4 @@
-//! The tube itself, what can be seen of its far side, and the leg to come next.
+//! The tube itself, the leg in hand on its far side, and the leg to come next.
 
 use kurbo::{Line, Rect};
 
@@ -6,9 +6,6 @@ use super::item::{DisplayItem, Role};
 use super::knot::KnotDrawing;
 use crate::knot::Heading;
 use crate::picture::scene::{Limit, Span};
-
-/// More legs than this would make a thicket of the far side of the tube.
-const FAR_LEGS: i32 = 40;
 
 impl KnotDrawing<'_> {
     /// Draws the ground and the tube.
@@ -28,7 +25,8 @@ impl KnotDrawing<'_> {
         }
     }
 
-    /// Draws what lies on the far side of the tube, thin.
+    /// Draws the leg in hand where it lies on the far side of the tube, thin. The other cords there
+    /// would be a net behind the knot, and a tube hides them.
     pub fn far_side(&mut self) {
         let scene = self.scene;
         let Some(radius) = scene.projection.radius else {
@@ -44,23 +42,16 @@ impl KnotDrawing<'_> {
             from: front.to,
             to: front.to + radius * std::f32::consts::PI,
         };
-        let few = 2 * scene.layout.bights <= FAR_LEGS;
         for heading in [Heading::Falling, Heading::Rising] {
             for visible in scene.visible_legs(heading, far) {
-                let is_active = scene.laid.is_active(visible.leg.from);
-                if visible.cords == 0 || !(few || is_active) {
+                if !scene.laid.is_active(visible.leg.from) {
                     continue;
                 }
-                let (role, share) = if is_active {
-                    (Role::ActiveBehind, 0.5)
-                } else {
-                    (Role::Behind, 0.14)
-                };
-                let width = (scene.layout.cord * share).max(1.2);
+                let width = (scene.layout.cord * 0.5).max(1.2);
                 let bight = Limit::Bight(scene.layout.offset(visible.cords));
                 let path = scene.cord_path(&visible, visible.cords);
                 let outline = path.stretch(bight, bight, width, scene.projection.step());
-                self.place_within(&[outline], &[far], role);
+                self.place_within(&[outline], &[far], Role::ActiveBehind);
             }
         }
     }

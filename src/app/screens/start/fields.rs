@@ -11,14 +11,14 @@ pub enum StartField {
     Bights,
     /// A text: passes.
     Passes,
+    /// The button that begins the tie.
+    Begin,
     /// A text: weave.
     Weave,
     /// Right or left.
     Hand,
     /// Right or left.
     Side,
-    /// The button that begins the tie.
-    Begin,
 }
 
 impl StartField {
@@ -40,10 +40,10 @@ pub(super) const FIELDS: [StartField; 7] = [
     StartField::Leads,
     StartField::Bights,
     StartField::Passes,
+    StartField::Begin,
     StartField::Weave,
     StartField::Hand,
     StartField::Side,
-    StartField::Begin,
 ];
 
 /// The widget of a field.

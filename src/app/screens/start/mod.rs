@@ -204,9 +204,13 @@ impl State {
         state
     }
 
-    /// Shows the knot that the form names, or nothing while it names none.
+    /// Shows the tie that a press takes up, as it lies now; or the knot that the form names, and
+    /// nothing while it names none.
     fn show_knot(&mut self) {
-        let subject = self.plan().ok().map(|plan| Subject::finished(&plan));
+        let subject = match self.waiting.first() {
+            Some(waiting) if self.focus.is_none() => as_it_lies(waiting),
+            _ => self.plan().ok().map(|plan| Subject::finished(&plan)),
+        };
         self.picture.show(subject);
     }
 
@@ -287,6 +291,7 @@ impl State {
             key => match (intent, self.focus) {
                 (Some(Intent::Leave), Some(_)) => {
                     self.focus = None;
+                    self.show_knot();
                     Action::Focus(None)
                 }
                 (Some(Intent::Next), Some(_)) => self.begin(words),
@@ -315,6 +320,7 @@ impl State {
             None => FIELDS.len() - 1,
         };
         self.focus = Some(FIELDS[next]);
+        self.show_knot();
         Action::Focus(self.focus)
     }
 
@@ -353,4 +359,11 @@ impl State {
         let plan = Plan::read(leads, bights, passes, weave)?;
         Ok(plan.with_hand(self.hand).with_side(self.side))
     }
+}
+
+/// What there is to see of a tie that waits.
+fn as_it_lies(waiting: &Shelved) -> Option<Subject> {
+    let script = Script::new(waiting.tie.plan.clone(), AtOnce::default());
+    let step = script.step(script.settle(waiting.place))?;
+    Some(Subject::of(&script, &step))
 }

@@ -1,8 +1,8 @@
-//! What the start screen looks like: what waits on the left, the form on the right, the knot that
-//! it names beside them.
+//! What the start screen looks like: what waits and the form, and beside them the knot: of the tie
+//! that waits as it lies now, of the form as it will be.
 
-use iced::widget::{button, column, container, responsive, row, scrollable, text, text_input};
-use iced::{Element, Fill, FillPortion};
+use iced::widget::{button, column, responsive, row, scrollable, text, text_input};
+use iced::{Center, Element, Fill};
 
 use super::{Message, StartField, State, id, text_slot};
 use crate::app::{theme, widgets};
@@ -24,12 +24,7 @@ impl State {
             (None, true) => "start-keys-empty",
         };
         page.push(responsive(move |room| {
-            let needed = if self.waiting.is_empty() {
-                960.0
-            } else {
-                1500.0
-            };
-            self.picture.right_of(room, needed, self.parts(words))
+            self.picture.next_to(room, self.parts(words))
         }))
         .push(widgets::quiet(words.plainly(keys, &[]), theme::BODY))
         .into()
@@ -37,7 +32,7 @@ impl State {
 
     /// What waits, and the form.
     fn parts<'a>(&'a self, words: &Words) -> Element<'a, Message> {
-        let mut parts = row![].spacing(40);
+        let mut parts = column![].spacing(20);
         if !self.waiting.is_empty() {
             parts = parts.push(self.ties(words));
         }
@@ -80,7 +75,7 @@ impl State {
                     .on_press(Message::TakeUp(index)),
             );
         }
-        container(list).width(FillPortion(1)).into()
+        list.into()
     }
 
     fn form<'a>(&'a self, words: &Words) -> Element<'a, Message> {
@@ -92,7 +87,7 @@ impl State {
         ];
         let ways = row(ways.map(|(label, message)| {
             button(text(words.plainly(label, &[])).size(theme::BODY))
-                .padding([12, 24])
+                .padding([10, 14])
                 .style(theme::pressable(false))
                 .on_press(message)
                 .into()
@@ -106,28 +101,11 @@ impl State {
             numbers.map(|(field, label)| self.text_field(field, words.plainly(label, &[])));
         let mut form = column![
             heading(words.plainly("start-heading", &[])),
-            ways.spacing(20).wrap(),
+            ways.spacing(12).wrap(),
             text(words.plainly("start-by-numbers", &[])).size(theme::BODY),
             row(numbers).spacing(20),
         ]
-        .spacing(14);
-        let choices = [
-            (StartField::Hand, "start-hand", hand_label(self.hand)),
-            (StartField::Side, "start-side", self.side_label()),
-        ];
-        let weave = self.text_field(StartField::Weave, words.plainly("start-weave", &[]));
-        form = form.push(
-            row([weave]
-                .into_iter()
-                .chain(choices.map(|(field, label, value)| {
-                    self.choice(field, words.plainly(label, &[]), words.plainly(value, &[]))
-                })))
-            .spacing(20),
-        );
-        form = form.push(widgets::quiet(
-            words.plainly("start-weave-hint", &[]),
-            theme::SMALL,
-        ));
+        .spacing(10);
         let facts = match self.plan() {
             Ok(plan) => text(
                 words
@@ -143,11 +121,34 @@ impl State {
                 .size(28)
                 .font(theme::BOLD),
         )
-        .padding([12, 24])
+        .padding([10, 24])
         .style(theme::pressable(is_chosen))
         .on_press(Message::Begin);
-        form = form.push(facts.size(theme::BODY)).push(begin);
-        container(form).width(FillPortion(1)).into()
+        form = form.push(
+            row![begin, facts.size(theme::SMALL).width(Fill)]
+                .spacing(16)
+                .align_y(Center),
+        );
+        let choices = [
+            (StartField::Hand, "start-hand", hand_label(self.hand)),
+            (StartField::Side, "start-side", self.side_label()),
+        ];
+        let weave = self.text_field(StartField::Weave, words.plainly("start-weave", &[]));
+        form = form.push(
+            row([weave]
+                .into_iter()
+                .chain(choices.map(|(field, label, value)| {
+                    self.choice(field, words.plainly(label, &[]), words.plainly(value, &[]))
+                })))
+            .spacing(20),
+        );
+        if self.focus == Some(StartField::Weave) {
+            form = form.push(widgets::quiet(
+                words.plainly("start-weave-hint", &[]),
+                theme::SMALL,
+            ));
+        }
+        form.into()
     }
 
     /// The side is told by the rim it lies towards: left and right of a cord turn about with every leg.
@@ -172,7 +173,7 @@ impl State {
     }
 
     fn choice(&self, field: StartField, label: String, value: String) -> Element<'_, Message> {
-        let switch = button(text(value).size(26).width(Fill))
+        let switch = button(text(value).size(theme::BODY).width(Fill))
             .padding(8)
             .style(theme::pressable(self.focus == Some(field)))
             .on_press(Message::Switched(field));
