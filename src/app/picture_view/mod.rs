@@ -19,9 +19,9 @@ use render_cache::{Motif, PictureKey, RenderCache};
 /// as one image: measured, it is the quicker way from here on.
 const MANY: usize = 1_500;
 
-/// How wide a window must be for its height, to have the picture beside the words: as it
-/// comes, where the line keeps all the width it can use, and when it is asked for.
-const WIDE: [f32; 2] = [2.4, 1.6];
+/// How wide a room must be for its height, to have the picture beside the words and not below them:
+/// there both are larger so.
+const WIDE: f32 = 1.35;
 
 /// A room smaller than this belongs to the words alone, unless the tyer asks for the picture.
 const ROOM: Size = Size::new(850.0, 550.0);
@@ -173,8 +173,10 @@ impl PictureView {
     /// where it is wide, below them where it is tall.
     pub fn place(&self, room: Size) -> Option<Placement> {
         let is_asked_for = self.share != PictureSize::ByRoom;
-        let is_wide = room.width > WIDE[usize::from(is_asked_for)] * room.height;
+        let is_wide = room.width > WIDE * room.height;
         let twentieths = match self.share {
+            // Beside it the line has the width that it needs for one row.
+            PictureSize::ByRoom if is_wide => 8,
             PictureSize::ByRoom | PictureSize::Middle => 9,
             PictureSize::Off => return None,
             PictureSize::Small => 6,
