@@ -54,7 +54,7 @@ impl Correction {
         })
     }
 
-    /// The same, learnt from so many ties.
+    /// This correction, said to be learnt from so many ties.
     #[must_use]
     pub const fn from_ties(self, ties: u16) -> Self {
         Self { ties, ..self }
@@ -114,7 +114,7 @@ impl Corrections {
 }
 
 impl From<Correction> for Corrections {
-    /// The same whatever the passes.
+    /// One correction for whatever number of passes.
     fn from(correction: Correction) -> Self {
         Self::by_passes(|_| correction)
     }

@@ -14,7 +14,7 @@ pub const LEAST_ANGLE: f64 = PI / 9.0;
 pub struct OnTube {
     /// From the pins of one ring to those of the other, centre to centre along the tube.
     pub ring_spacing: Millimetres,
-    /// The same for rings of no width.
+    /// The same distance as rings of no width would need it.
     pub needed: Millimetres,
     /// Angle of a leg from the axis, in radians.
     pub angle: f64,

@@ -46,7 +46,7 @@ impl TyingPace {
         }
     }
 
-    /// The same for a tyer who needs so many times as long for all of the work as for the legs;
+    /// The pace of a tyer who needs so many times as long for all of the work as for the legs;
     /// taken as 1 when it is less, and as 10 when it is more.
     #[must_use]
     pub fn with_whole(self, whole: f64) -> Self {

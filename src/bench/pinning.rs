@@ -26,7 +26,7 @@ pub struct Strip {
     /// How far along the strip each bottom pin stands, from 0, pin 1 first. Pins are numbered
     /// the way the cord travels.
     pub bottom: Vec<Millimetres>,
-    /// The same for the top pins.
+    /// Where the top pins stand along the strip.
     pub top: Vec<Millimetres>,
 }
 

@@ -68,7 +68,7 @@ impl WidthRange {
         Self::from_tight(braid, &braid.tight().ok()?, least)
     }
 
-    /// The same for a knot whose tight shape is known.
+    /// The range of a knot whose tight shape is known.
     pub(super) fn from_tight(braid: &Braid, tight: &KnotShape, least: LeastCover) -> Option<Self> {
         let wanted = least.of(tight.cover);
         if tight.cover < wanted || tight.angle < LEAST_ANGLE {
@@ -107,7 +107,7 @@ impl WidthRange {
         ((width.get() - self.tight.get()) / room).clamp(0.0, 1.0)
     }
 
-    /// The same in one word.
+    /// Where in the range a width lies, in one word.
     pub fn drawn_up(&self, width: Millimetres) -> DrawnUp {
         match self.openness(width) {
             open if open <= 0.1 => DrawnUp::Tight,

@@ -47,7 +47,7 @@ impl<D: Document> DocumentFile<D> {
         Self::at(file_name::current(folder, stem))
     }
 
-    /// The same, with the copy before it kept at every write.
+    /// This file with the copy before it kept at every write.
     #[must_use]
     pub fn keeping_previous(self) -> Self {
         Self {
@@ -56,7 +56,7 @@ impl<D: Document> DocumentFile<D> {
         }
     }
 
-    /// The same, for these to read.
+    /// This file with other permissions: who may read it.
     #[must_use]
     pub fn for_readers(self, readers: Readers) -> Self {
         Self { readers, ..self }

@@ -169,7 +169,7 @@ impl<E: ContentError> FileError<E> {
 }
 
 impl FileError {
-    /// The same as an error about documents of some kind.
+    /// This error as one about documents of some kind.
     pub fn of_kind<E: ContentError>(self) -> FileError<E> {
         match self {
             Self::Io {

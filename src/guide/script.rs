@@ -73,13 +73,13 @@ impl Script {
         }
     }
 
-    /// The same with looks at the work as often as this.
+    /// The script with looks at the work as often as this.
     #[must_use]
     pub fn with_checks(self, checks: Checks) -> Self {
         Self { checks, ..self }
     }
 
-    /// The same with the legs of a round of fairing told one by one, or all of them at once.
+    /// The script with the legs of a round of fairing told one by one, or all of them at once.
     #[must_use]
     pub fn fairing_by_leg(self, fairs_by_leg: bool) -> Self {
         Self {
@@ -93,7 +93,7 @@ impl Script {
         self.fairs_by_leg
     }
 
-    /// The same for who learns: the first legs that cross anything are told one crossing at a press,
+    /// The script for who learns: the first legs that cross anything are told one crossing at a press,
     /// until the hands have it.
     #[must_use]
     pub fn teaching(self, teaches: bool) -> Self {

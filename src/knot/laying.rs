@@ -131,13 +131,13 @@ impl Laying {
         })
     }
 
-    /// The same, laid in this order of strands and passes.
+    /// The knot laid in this order of strands and passes.
     #[must_use]
     pub fn with_order(self, order: LayingOrder) -> Self {
         Self { order, ..self }
     }
 
-    /// The same, with one pass of every strand begun at the bottom pin that its cord reaches
+    /// The knot laid with one pass of every strand begun at the bottom pin that its cord reaches
     /// after so many rounds: an added cord that does not begin where the others do. A start
     /// beyond the strand's rounds counts on from its first pin again.
     #[must_use]

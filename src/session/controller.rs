@@ -134,7 +134,7 @@ impl Session {
         self.sentences().into_iter().map(String::from).collect()
     }
 
-    /// The same for the ear, one after the other.
+    /// The notices for the ear, one after the other.
     pub fn say_notices(&self) -> Spoken {
         self.sentences().into_iter().map(Spoken::from).collect()
     }

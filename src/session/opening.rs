@@ -129,7 +129,7 @@ impl InHand {
         Self::new(shelf, new_tie(plan))
     }
 
-    /// The same for a tie that is more than its plan, such as one of a lesson.
+    /// Begins a tie that is more than its plan, such as one of a lesson.
     pub fn new(shelf: Option<&Shelf>, tie: Tie) -> Self {
         let (taken, error) = match shelf.map(|shelf| shelf.begin(tie.clone())) {
             Some(Ok(taken)) => (Some(taken), None),

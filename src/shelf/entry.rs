@@ -91,7 +91,7 @@ impl Entry {
         Correction::factor(self.used()?, self.computed_cord()?).ok()
     }
 
-    /// The same with what it was computed from.
+    /// The factor of the length with what it was computed from.
     pub fn length_sample(&self) -> Option<Sample> {
         Some(Sample {
             kind: self.counts.into(),

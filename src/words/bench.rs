@@ -146,7 +146,7 @@ impl Words {
         self.text("plan-filter", &args)
     }
 
-    /// The same as it is said when it is changed.
+    /// The choice of a filter as it is said when it is changed.
     pub fn say_filter(&self, name: &'static str, choice: u32) -> Spoken {
         let args = fluent_args! { "filter" => name, "choice" => choice };
         self.spoken(SpokenMessage::PlanFilterSay, &args)

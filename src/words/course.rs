@@ -60,7 +60,7 @@ impl Words {
         self.text("course-weave", &weave_args(plan))
     }
 
-    /// The same, spoken when it is exchanged.
+    /// The weave of the lessons, spoken when it is exchanged.
     pub fn say_lesson_weave(&self, plan: &Plan) -> Spoken {
         self.spoken(SpokenMessage::CourseWeaveSay, &weave_args(plan))
     }

@@ -83,7 +83,7 @@ impl Words {
         self.text(id, &of_texts(texts))
     }
 
-    /// The same as [`Words::plainly`] for a message that is spoken too, such as a notice.
+    /// A message that is shown and spoken, such as a notice; otherwise like [`Words::plainly`].
     pub fn notice(&self, id: &str, texts: &[(&'static str, &str)]) -> Sentence {
         self.sentence(id, &of_texts(texts))
     }

@@ -92,7 +92,7 @@ impl Default for PictureView {
 }
 
 impl PictureView {
-    /// The same, with the tube cut open and laid flat.
+    /// This view with the tube cut open and laid flat.
     #[must_use]
     pub fn rolled_out(self) -> Self {
         Self {
@@ -101,7 +101,7 @@ impl PictureView {
         }
     }
 
-    /// The same, with scenes of up to so many segments drawn on the canvas shape by shape and
+    /// This view with scenes of up to so many segments drawn on the canvas shape by shape and
     /// larger ones shown as an image.
     #[must_use]
     pub fn by_shapes_up_to(self, segments: usize) -> Self {

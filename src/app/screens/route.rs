@@ -70,7 +70,7 @@ impl<M: 'static> Next<M> {
         Self { task, go: None }
     }
 
-    /// The same for another type of message.
+    /// What comes next, with its messages wrapped into another type.
     pub fn map<N: Send + 'static>(self, wrap: impl FnMut(M) -> N + Send + 'static) -> Next<N>
     where
         M: Send,

@@ -26,7 +26,7 @@ pub fn notice<'a, M: 'a>(sentence: impl text::IntoFragment<'a>) -> Element<'a, M
     notice_of(sentence, theme::BODY)
 }
 
-/// The same in this size of type.
+/// A notice in this size of type.
 pub fn notice_of<'a, M: 'a>(sentence: impl text::IntoFragment<'a>, size: f32) -> Element<'a, M> {
     container(text(sentence).size(size).font(theme::BOLD))
         .padding(NOTICE_PADDING)

@@ -32,7 +32,7 @@ impl Viewport {
         Rect::new(0.0, 0.0, self.width.into(), self.height.into())
     }
 
-    /// The same, brought within what can be worked with: 64 to 16 384 pixels each way.
+    /// The viewport brought within what can be worked with: 64 to 16 384 pixels each way.
     pub(super) fn usable(self) -> Self {
         let usable = |length: f32| {
             if length.is_finite() {

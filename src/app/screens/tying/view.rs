@@ -209,7 +209,7 @@ pub(super) struct Around {
     pub phase_progress: PhaseProgress,
 }
 
-/// The same texts, shaped, with the name of the phase.
+/// The texts round the step, shaped, with the name of the phase.
 struct EdgeTexts {
     notices: Vec<TextMetrics>,
     phase: TextMetrics,
