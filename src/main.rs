@@ -12,10 +12,8 @@ use marlinspeak::words::Words;
 
 fn main() -> ExitCode {
     logging::log_panics(tell_of_a_fault);
-    let done = panic::catch_unwind(run).unwrap_or_else(|cause| {
-        let reason = logging::panic_message(cause.as_ref());
-        Err(stopped_by_a_fault(&reason, &cli::words_for_trouble()))
-    });
+    let done = panic::catch_unwind(run)
+        .unwrap_or_else(|_| Err(stopped_by_a_fault(&cli::words_for_trouble())));
     logging::end();
     match done {
         Ok(code) => code,
@@ -63,7 +61,7 @@ fn open(words: Words, wishes: Wishes, plan: Option<Plan>) -> Result<(), Complain
                 let sentence = words.plainly("app-window-failed", &[("display", &display)]);
                 Complaint::failure(sentence)
             }
-            Failure::Fault(reason) => stopped_by_a_fault(&reason, &words),
+            Failure::Fault => stopped_by_a_fault(&words),
         }
     })
 }
@@ -75,8 +73,9 @@ fn open(words: Words, _: Wishes, _: Option<Plan>) -> Result<(), Complaint> {
     Err(Complaint::failure(sentence))
 }
 
-fn stopped_by_a_fault(reason: &str, words: &Words) -> Complaint {
-    Complaint::failure(words.plainly("app-fault", &[("reason", reason)]))
+/// What is known of the fault stands in the log file.
+fn stopped_by_a_fault(words: &Words) -> Complaint {
+    Complaint::failure(words.plainly("app-fault", &[]))
 }
 
 /// Tells of a fault in a thread that is not the main one: the program goes on without it.

@@ -316,7 +316,7 @@ fn a_damaged_tie_is_put_aside_and_named() {
 fn losing_the_keys_is_shown() {
     let folder = TempDir::new().unwrap();
     let mut hands = Hands::open(folder.path(), Some(plan(5, 6, 1)));
-    let sentence = "Another window has the keys. Click here before you press on.";
+    let sentence = "Another window is taking the keys. Click here before you press on.";
     hands.tell(Message::focus(false));
     assert!(hands.sees(sentence));
     hands.tell(Message::focus(true));

@@ -363,7 +363,7 @@ fn losing_the_keys_is_said_once() {
     assert_eq!(hands.said().len(), said + 1);
     assert_eq!(
         hands.last_said(),
-        "Another window has the keys. Click here before you press on."
+        "Another window is taking the keys. Click here before you press on."
     );
 }
 

@@ -281,7 +281,7 @@ fn damaged_documents_are_counted_and_left_alone() {
     for (document, said) in [
         ("{ \"version\": 1 }", "Settings: work. “"),
         ("{ \"version\": 99 }", "was written by a newer Marlinspeak"),
-        ("[]", "is damaged (it is not a JSON object)"),
+        ("[]", "is damaged (it is not what it should be)"),
     ] {
         fs::write(&settings, document).unwrap();
         let (code, lines) = home.doctor();

@@ -242,7 +242,7 @@ fn every_kind_of_step_is_among_them() {
         "Take care: the object is",
         "Take care: the pins you named",
         "strip of paper",
-        "the hex key of 2 millimetres",
+        "the hex key, 2 millimetres",
         "sixty-fourths of an inch",
         "slack out of every leg",
         "Careful: hot",

@@ -180,6 +180,6 @@ fn losing_the_keys_is_said_aloud() {
     display.unfocus();
     hears(
         &service,
-        "Another window has the keys. Click here before you press on.",
+        "Another window is taking the keys. Click here before you press on.",
     );
 }

@@ -167,9 +167,9 @@ impl Faces {
                 });
             }
             Happening::SettingsNotKept => self.both(|| {
-                Event::Settings(marlinspeak::settings::SettingsError::Io {
-                    why: "no room".to_owned(),
-                })
+                Event::Settings(marlinspeak::settings::SettingsError::Io(
+                    marlinspeak::files::Reason::NoRoom,
+                ))
             }),
         }
     }

@@ -154,7 +154,7 @@ fn what_is_wrong_stands_beside_its_field_and_is_said() {
         (
             SetupField::Cover,
             "0",
-            "The length to be covered must be more than nought and “0” is not: give a length \
+            "The length to be covered must be more than zero and “0” is not: give a length \
              such as 30mm.",
         ),
         (
@@ -324,9 +324,9 @@ fn a_rack_that_cannot_be_read_is_told_and_keeps_nobody_off() {
     assert!(hands.sees(&named(answers(None)[0])));
     let file = folder.path().join("rack").join("rack.json");
     assert_eq!(std::fs::read_to_string(&file).unwrap(), "nonsense");
-    let reason = PresetsFile::at(&file).read().unwrap_err();
+    let file = file.display();
     assert!(hands.sees(&format!(
-        "The tubes and cords kept by name could not be used ({reason}): see to that file, or \
-         move it away to begin a new one."
+        "The tubes and cords kept by name could not be used ({file}: it is damaged): see to that \
+         file, or move it away to begin a new one."
     )));
 }

@@ -390,7 +390,7 @@ fn what_is_wrong_in_the_form_is_said_and_nothing_is_lost() {
         (
             LogField::Width,
             "-3",
-            "A length must be more than nought and “-3” is not: try 4 mm, or leave the field \
+            "A length must be more than zero and “-3” is not: try 4 mm, or leave the field \
              empty.",
         ),
         (

@@ -59,14 +59,14 @@ lift-show-note = { $task ->
 ## says what to draw out of this leg, and $gathered what is then in the hand: lengths with their
 ## unit. $first: yes where a cord begins, $last: yes where it ends.
 
-# Example: Runde 1 von 3. Beginne am stehenden Ende. Bahn 1 von 12, von Fuß-Bucht 1 hoch zu
+# Example: Durchholen, 1 von 3. Beginne am stehenden Ende. Bahn 1 von 12, von Fuß-Bucht 1 hoch zu
 # Kopf-Bucht 3: Hol etwa 9 Millimeter Lose heraus und gib sie weiter. Das macht 9 Millimeter in der Hand.
 fair-say = { $whole ->
-        [yes] Durchholen, Mal { $round } von { $rounds }. Beginne am stehenden Ende und folge der Schnur den ganzen Weg. { $known ->
+        [yes] Durchholen, { $round } von { $rounds }. Beginne am stehenden Ende und folge der Schnur den ganzen Weg. { $known ->
             [yes] Hol aus jeder Bahn Lose heraus, etwa { $draw }
            *[no] Hol aus jeder Bahn ein wenig Lose heraus
         }, und schieb sie in die nächste weiter, { $round-legs } Bahnen, bis sie am Arbeitsende herauskommt.
-       *[no] Runde { $round } von { $rounds }{ $strands ->
+       *[no] Durchholen, { $round } von { $rounds }{ $strands ->
             [one] { "" }
            *[other] , Strang { $strand }
         }{ $named ->
@@ -91,11 +91,11 @@ fair-say = { $whole ->
     }
 
 fair-say-brief = { $whole ->
-        [yes] Durchholen, Mal { $round } von { $rounds }: ab dem stehenden Ende, aus jeder Bahn { $known ->
+        [yes] Durchholen, { $round } von { $rounds }: ab dem stehenden Ende, aus jeder Bahn { $known ->
             [yes] { $draw }
            *[no] ein wenig
         }.
-       *[no] Runde { $round } von { $rounds }{ $strands ->
+       *[no] Durchholen, { $round } von { $rounds }{ $strands ->
             [one] { "" }
            *[other] , Strang { $strand }
         }{ $passes ->
@@ -114,11 +114,11 @@ fair-say-brief = { $whole ->
     }
 
 fair-say-teach = { $whole ->
-        [yes] Durchholen, Mal { $round } von { $rounds }. Beginne am stehenden Ende und folge der Schnur den ganzen Weg. Heb jede Bahn mit dem Marlspieker an, { $known ->
+        [yes] Durchholen, { $round } von { $rounds }. Beginne am stehenden Ende und folge der Schnur den ganzen Weg. Heb jede Bahn mit dem Marlspieker an, { $known ->
             [yes] hol Lose heraus, etwa { $draw }
            *[no] hol ein wenig Lose heraus
-        }, und schieb sie in die nächste weiter, { $round-legs } Bahnen. Zieh keine Bahn fest, bevor ihre Nachbarn so weit sind. Mit Weniger auf einmal kommt Bahn für Bahn.
-       *[no] Runde { $round } von { $rounds }{ $strands ->
+        }, und schieb sie in die nächste weiter, { $round-legs } Bahnen. Zieh keine Bahn fest, bevor ihre Nachbarn so weit sind. Drück Weniger auf einmal, dann kommt Bahn für Bahn.
+       *[no] Durchholen, { $round } von { $rounds }{ $strands ->
             [one] { "" }
            *[other] , Strang { $strand }
         }{ $named ->
@@ -131,7 +131,7 @@ fair-say-teach = { $whole ->
             [yes] { $round ->
                 [1] { $strand ->
                     [1] { $pass ->
-                        [1] Durchholen heißt, den Knoten gleichmäßig zu machen: Geh vom stehenden Ende an der Schnur entlang, und hol aus jeder Bahn ein wenig Lose, also das, was die Schnur dort zu lang ist. Das geht in mehreren Runden, damit keine Bahn stramm ist, bevor ihre Nachbarn an der Reihe waren.
+                        [1] Durchholen heißt, den Knoten gleichmäßig zu machen: Geh vom stehenden Ende an der Schnur entlang, und hol aus jeder Bahn ein wenig Lose, also das, was die Schnur dort zu lang ist. Das machst du mehrmals, damit keine Bahn stramm ist, bevor ihre Nachbarn an der Reihe waren.
                        *[other] { "" }
                     }
                    *[other] { "" }
@@ -153,7 +153,7 @@ fair-say-teach = { $whole ->
 
 # Example: Fuß 1 hoch zu Kopf 3
 fair-show = { $whole ->
-        [yes] Durchholen, Mal { $round } von { $rounds }
+        [yes] Durchholen, { $round } von { $rounds }
        *[no] { $heading ->
             [falling] Kopf { $from } hinab zu Fuß { $to }
            *[rising] Fuß { $from } hoch zu Kopf { $to }
@@ -165,7 +165,7 @@ fair-show-note = { $whole ->
         [yes] Aus jeder Bahn { $known ->
             [yes] etwa { $draw }
            *[no] ein wenig
-        }, { $round-legs } Bahnen ab dem stehenden Ende. [ Bahn für Bahn
+        }, { $round-legs } Bahnen ab dem stehenden Ende. Mit [ Bahn für Bahn
        *[no] { $known ->
             [yes] Hol etwa { $draw }; { $gathered } in der Hand
            *[no] Hol die Lose und gib sie weiter

@@ -132,9 +132,9 @@ ask-wall-thick = Eine Wandstärke von { $wall } passt nicht in ein Rohr von { $t
 
 name-unusable = „{ $given }“ ist kein Name, unter dem sich etwas merken lässt: Nimm bis zu { $most } Buchstaben, mit einem Buchstaben am Anfang, etwa eiche.
 name-standard = „{ $given }“ ist der Name einer genormten Schnur: Wähl einen anderen Namen.
-# What is kept by name could not be read or written. $reason: what the system says.
-rack-failed = Die gemerkten Rohre und Schnüre ließen sich nicht benutzen ({ $reason }): Sieh nach dieser Datei, oder leg sie beiseite, um eine neue anzufangen.
-rack-newer = Die gemerkten Rohre und Schnüre hat ein neueres Marlinspeak geschrieben ({ $reason }), darum bleiben sie unberührt: Nimm das neuere Programm.
+# What is kept by name could not be read or written. $path: the file. $reason: as in reasons.ftl.
+rack-failed = Die gemerkten Rohre und Schnüre ließen sich nicht benutzen ({ $path }: { $reason }): Sieh nach dieser Datei, oder leg sie beiseite, um eine neue anzufangen.
+rack-newer = Die gemerkten Rohre und Schnüre hat ein neueres Marlinspeak geschrieben, darum bleiben sie unberührt: Nimm das neuere Programm.
 
 ## Why a tube cannot be rigged for a knot
 
@@ -255,12 +255,12 @@ work-time-say = { $hours ->
         }
     }
 # The work on a tie. $time: as above. $pace: own or usual. $cost: an amount, or none.
-labour = Er verlangt { $tucks }-mal Durchstecken und dauert { $pace ->
+labour = Zu tun: { $tucks }-mal durchstecken, { $pace ->
         [own] in deinem Tempo
        *[usual] in einem üblichen Tempo
     } etwa { $time }{ $cost ->
         [none] .
-       *[other] ; er kostet { $cost }.
+       *[other] ; Kosten { $cost }.
     }
 fit-twins = Jeder Knoten steht in der Flechtart, die am wenigsten Durchstecken verlangt: über eins, unter eins, mit über oder mit unter begonnen; beide sehen gleich aus. „--weave 1“ behält die mit über begonnene.
 # Ties that the figures of the knots listed were corrected from: $least to $most.
@@ -286,7 +286,7 @@ fit-head-cover = Deckung
 fit-head-cord = Schnur
 fit-head-tucks = Durchstecken
 fit-head-time = Zeit
-fit-head-drawn = dichtgeholt
+fit-head-drawn = durchgeholt
 fit-head-cost = Kosten
 # What stands in them.
 fit-cell-width = { $width }
@@ -354,7 +354,7 @@ rig-heading = { $leads } Parten, { $bights } Buchten, { $passes ->
        *[other] { $passes } Durchgänge
     }, auf einem Rohr von { $tube } Durchmesser mit Schnur von { $cord }
 rig-finished = Fertig: { $width } breit, { $drawn ->
-        [tight] ganz dichtgeholt
+        [tight] fest durchgeholt
        *[open] geöffnet von { $tight }
     }, verdeckt { $cover } %, Bögen { $scallop } tief, Bahnen { $angle }° zur Achse. Das Durchholen nimmt { $slack } aus jeder Bahn.
 rig-in-the-bag = Was du brauchst
@@ -368,12 +368,12 @@ option-number = { $option } nimmt eine ganze Zahl von { $least } bis { $most }, 
 
 ## The plan screen
 
-plan-heading = Was wird bedeckt?
+plan-heading = Was willst du bedecken?
 plan-measure-across = quer
 plan-measure-round = rundum
 plan-object = Durchmesser
 plan-girth = Umfang
-plan-cover = Bedeckte Länge
+plan-cover = Zu bedeckende Länge
 plan-cord = Schnur
 plan-tube = Rohr
 plan-rows = Lochreihen
@@ -459,7 +459,7 @@ plan-say = Plan. Gib ein, wie dick der Gegenstand ist, wie viel davon bedeckt we
 plan-field-say = { $asking ->
         [object] Durchmesser des Gegenstands
         [girth] Umfang des Gegenstands
-        [cover] Bedeckte Länge
+        [cover] Zu bedeckende Länge
         [cord] Schnur
         [tube] Rohr
         [rows] Lochreihen in jedem Ring

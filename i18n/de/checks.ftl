@@ -10,10 +10,10 @@
 #   $first     yes at the first look of all
 #   $from, $to pins of the last leg, which falls; $order: its overs and unders, one after the other
 
-# Example: Gute Stelle, um nachzusehen. Runde 3 von 6 liegt, und die Schnur steht an Fuß-Stift 4. Auf
+# Example: Halt an und sieh nach. Runde 3 von 6 liegt, und die Schnur steht an Fuß-Stift 4. Auf
 # dem Rohr liegen 3 Kreuzungen. Die letzte Bahn, von Kopf-Stift 1 hinab, geht einmal drüber und taucht
 # einmal drunter durch. Weiter, wenn es so aussieht, sonst Falsch.
-# Example: Der erste Durchgang liegt. Gute Stelle, um nachzusehen. An jedem Stift liegt eine Schnur,
+# Example: Der erste Durchgang liegt. Halt an und sieh nach. An jedem Stift liegt eine Schnur,
 # und zwischen zwei Nachbarstiften sind von Rand zu Rand 4 Kreuzungen zu zählen. Weiter, wenn es so
 # aussieht, sonst Falsch.
 check-say = { $ends ->
@@ -40,7 +40,7 @@ check-say = { $ends ->
                 [8] Der achte Durchgang von Strang { $strand } liegt.
                *[9] Der neunte Durchgang von Strang { $strand } liegt.
             }
-        } Gute Stelle, um nachzusehen. { $whole ->
+        } Halt an und sieh nach. { $whole ->
             [yes] An jedem Stift
            *[no] An jedem Stift dieses Strangs
         } { $cords ->
@@ -59,7 +59,7 @@ check-say = { $ends ->
             }
            *[no] .
         }
-       *[no] Gute Stelle, um nachzusehen. { $strands ->
+       *[no] Halt an und sieh nach. { $strands ->
             [one] { "" }
            *[other] Strang { $strand }.
         } { $pass ->
@@ -72,9 +72,9 @@ check-say = { $ends ->
             [7] Siebter Durchgang, Runde
             [8] Achter Durchgang, Runde
            *[9] Neunter Durchgang, Runde
-        } { $round } von { $rounds } liegt, und die Schnur steht an Fuß-Stift { $at }. { $counted ->
+        } { $round } von { $rounds } liegt, und die Schnur ist an Fuß-Stift { $at }. { $counted ->
             [yes] { $crossings ->
-                [0] Noch kreuzt nichts.
+                [0] Noch kreuzt sich nichts.
                 [one] Auf dem Rohr liegt eine Kreuzung.
                *[other] Auf dem Rohr liegen { $crossings } Kreuzungen.
             }
@@ -83,7 +83,7 @@ check-say = { $ends ->
                *[other] An jedem Stift, um den sie schon läuft, liegen { $cords } Schnüre nebeneinander.
             }
         } Sieh die letzte Bahn an, von Kopf-Stift { $from } hinab zu Fuß-Stift { $to }. { $order }
-    } Siehst du das so, dann Weiter; wenn nicht, Falsch.
+    } Siehst du es so, drück Weiter; wenn nicht, Falsch.
 
 # Example: Nachsehen. Runde 3 von 6, an Fuß-Stift 4, 3 Kreuzungen.
 check-say-brief = Nachsehen. { $strands ->
@@ -106,7 +106,7 @@ check-say-brief = Nachsehen. { $strands ->
         }
        *[no] Runde { $round } von { $rounds }, an Fuß-Stift { $at }{ $counted ->
             [yes] , { $crossings ->
-                [0] noch kreuzt nichts.
+                [0] noch kreuzt sich nichts.
                 [one] eine Kreuzung.
                *[other] { $crossings } Kreuzungen.
             }
@@ -161,8 +161,8 @@ check-say-teach = { $ends ->
            *[no] .
         }
        *[no] { $first ->
-            [yes] Eine gute Stelle, um nachzusehen, denn ein Fehler ist am schnellsten gefunden, in der Runde, in der er passiert; eine Runde ist eine Bahn hoch und eine Bahn hinab.
-           *[no] Gute Stelle, um nachzusehen.
+            [yes] Halt an und sieh nach. Ein Fehler ist in der Runde, in der er passiert, am leichtesten zu finden; eine Runde ist eine Bahn hoch und eine Bahn hinab.
+           *[no] Halt an und sieh nach.
         } { $strands ->
             [one] { "" }
            *[other] Strang { $strand }.
@@ -176,9 +176,9 @@ check-say-teach = { $ends ->
             [7] Siebter Durchgang, Runde
             [8] Achter Durchgang, Runde
            *[9] Neunter Durchgang, Runde
-        } { $round } von { $rounds } liegt, und die Schnur steht an Fuß-Stift { $at }. { $counted ->
+        } { $round } von { $rounds } liegt, und die Schnur ist an Fuß-Stift { $at }. { $counted ->
             [yes] { $crossings ->
-                [0] Noch kreuzt nichts.
+                [0] Noch kreuzt sich nichts.
                 [one] Auf dem Rohr liegt eine Kreuzung.
                *[other] Auf dem Rohr liegen { $crossings } Kreuzungen.
             }
@@ -187,7 +187,7 @@ check-say-teach = { $ends ->
                *[other] An jedem Stift, um den sie schon läuft, liegen { $cords } Schnüre nebeneinander.
             }
         } Sieh die letzte Bahn an, von Kopf-Stift { $from } hinab zu Fuß-Stift { $to }. { $order }
-    } Siehst du das so, dann Weiter; wenn nicht, Falsch.
+    } Siehst du es so, drück Weiter; wenn nicht, Falsch.
 
 # Example: Nachsehen: Runde 3 von 6
 check-show = { $ends ->
@@ -215,7 +215,7 @@ check-show-note = { $ends ->
         }
        *[no] { $counted ->
             [yes] { $crossings ->
-                [0] Noch kreuzt nichts.
+                [0] Noch kreuzt sich nichts.
                 [one] 1 Kreuzung auf dem Rohr.
                *[other] { $crossings } Kreuzungen auf dem Rohr.
             }
@@ -228,6 +228,52 @@ check-show-note = { $ends ->
 
 # Example: Letzte Bahn, von Kopf 1: geht einmal drüber, einmal drunter
 check-show-note-last = Letzte Bahn, von Kopf { $from }: { $order }
+
+# One crossing of the last leg, as it lies there; those of the leg are said one after the other, in $order.
+# Example: Sie geht über eine Schnur, taucht unter 2 durch, geht über eine.
+# $place: only, first, next or last. $over: yes or no. $cords: cords lying there.
+check-say-crossing = { $place ->
+        [only] { $over ->
+            [yes] Sie geht über { $cords ->
+                [one] eine Schnur
+               *[other] { $cords } Schnüre
+            }
+           *[no] Sie taucht unter { $cords ->
+                [one] einer Schnur
+               *[other] { $cords } Schnüren
+            } durch
+        }.
+        [first] { $over ->
+            [yes] Sie geht über { $cords ->
+                [one] eine Schnur
+               *[other] { $cords } Schnüre
+            }
+           *[no] Sie taucht unter { $cords ->
+                [one] einer Schnur
+               *[other] { $cords } Schnüren
+            } durch
+        },
+        [last] { $over ->
+            [yes] geht über { $cords ->
+                [one] eine
+               *[other] { $cords }
+            }
+           *[no] taucht unter { $cords ->
+                [one] einer
+               *[other] { $cords }
+            } durch
+        }.
+       *[next] { $over ->
+            [yes] geht über { $cords ->
+                [one] eine
+               *[other] { $cords }
+            }
+           *[no] taucht unter { $cords ->
+                [one] einer
+               *[other] { $cords }
+            } durch
+        },
+    }
 
 # In place of the order of overs and unders, for a leg of so many crossings that nobody would
 # follow it: $crossings there are, $overs and $unders of them.

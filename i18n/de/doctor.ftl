@@ -1,14 +1,31 @@
 # „marlinspeak doctor“: eine Zeile für jedes Ding, das das Programm braucht oder gern hat. Each
 # says whether it works, and where it does not, how to mend it.
 
-# $system is a list of names and numbers for a report of a fault.
-doctor-head = Marlinspeak { $version } auf { $system }
+# Names and numbers for a report of a fault. $system, $processor: their names. $session, $desktop, $locale: names, or none.
+# $x11, $wayland: true or false, whether there is such a display.
+# Example: Marlinspeak 0.1.0 auf Debian GNU/Linux 12, x86_64, Sitzung x11, Oberfläche GNOME, X11 ja, Wayland nein, Spracheinstellung de-DE
+doctor-head = Marlinspeak { $version } auf { $system }, { $processor }, Sitzung { $session ->
+        [none] unbekannt
+       *[other] { $session }
+    }, Oberfläche { $desktop ->
+        [none] unbekannt
+       *[other] { $desktop }
+    }, X11 { $x11 ->
+        [true] ja
+       *[false] nein
+    }, Wayland { $wayland ->
+        [true] ja
+       *[false] nein
+    }, Spracheinstellung { $locale ->
+        [none] keine
+       *[other] { $locale }
+    }
 
 # $display is a name such as :0 or wayland-0.
 doctor-display = Bildschirm: in Ordnung. Auf „{ $display }“ lässt sich ein Fenster öffnen.
 doctor-display-none = Bildschirm: Hier gibt es keinen. Starte Marlinspeak in einer grafischen Sitzung; ohne Bildschirm leitet „marlinspeak tie“ im Terminal an.
 doctor-display-silent = Bildschirm: geht nicht. Auf „{ $display }“ antwortet nichts. Starte Marlinspeak in einer grafischen Sitzung; ohne Bildschirm leitet „marlinspeak tie“ im Terminal an.
-doctor-display-refuses = Bildschirm: geht nicht. „{ $display }“ lehnt ab ({ $reason }). Starte Marlinspeak unter dem Namen, der an der grafischen Sitzung angemeldet ist; ohne Bildschirm leitet „marlinspeak tie“ im Terminal an.
+doctor-display-refuses = Bildschirm: geht nicht. „{ $display }“ lehnt ab: Er gehört jemand anderem. Starte Marlinspeak unter dem Namen, der an der grafischen Sitzung angemeldet ist; ohne Bildschirm leitet „marlinspeak tie“ im Terminal an.
 
 # $voices is how many voices there are, $fitting how many of them speak the language of this text.
 doctor-speech = Sprache: in Ordnung. Der Sprachdienst antwortet; { $voices ->
@@ -23,7 +40,11 @@ doctor-speech-foreign = Sprache: geht nicht in der Sprache „{ $language }“. 
        *[other] Der Sprachdienst hat { $voices } Stimmen, aber keine für diese Sprache.
     } Installiere eine Stimme dafür; auf Debian bringt „sudo apt install speech-dispatcher-espeak-ng“ Stimmen für die meisten Sprachen.
 doctor-speech-no-voices = Sprache: geht nicht. Der Sprachdienst antwortet, hat aber keine Stimmen. Installiere welche; auf Debian mit „sudo apt install speech-dispatcher-espeak-ng“. Danach sollte „spd-say hallo“ zu hören sein.
-doctor-speech-none = Sprache: geht nicht ({ $reason }). Installiere den Sprachdienst; auf Debian mit „sudo apt install speech-dispatcher speech-dispatcher-espeak-ng“. Danach sollte „spd-say hallo“ zu hören sein.
+doctor-speech-none = Sprache: geht nicht ({ $why ->
+        [ended] der Sprachdienst ist bei der Frage ausgegangen
+        [refused] der Sprachdienst weigert sich zu sprechen
+       *[absent] es ist kein Sprachdienst zu erreichen
+    }). Installiere den Sprachdienst; auf Debian mit „sudo apt install speech-dispatcher speech-dispatcher-espeak-ng“. Danach sollte „spd-say hallo“ zu hören sein.
 doctor-speech-silent = Sprache: geht nicht. Der Sprachdienst antwortet nicht. Beende ihn mit „pkill -x speech-dispatch“: Er startet von selbst, wenn er gebraucht wird. Danach sollte „spd-say hallo“ zu hören sein.
 
 doctor-sound = Töne: in Ordnung. Die kurzen Töne können erklingen.

@@ -70,5 +70,5 @@ at-once-unreadable = --at-once nimmt eine Zahl von Kreuzungen von 1 bis 999 oder
 app-no-display = Es gibt keinen Bildschirm, auf dem sich ein Fenster öffnen ließe: Starte Marlinspeak in einer grafischen Sitzung, oder nimm „marlinspeak steps“ im Terminal.
 app-without-window = Dieses Marlinspeak wurde nur für das Terminal gebaut und hat kein Fenster: Nimm hier „marlinspeak tie“, oder installiere das mit Fenster.
 app-window-failed = Das Fenster ließ sich auf dem Bildschirm „{ $display }“ nicht öffnen: Starte Marlinspeak in einer grafischen Sitzung, oder nimm „marlinspeak steps“ im Terminal.
-app-fault = Marlinspeak hat wegen eines Fehlers im Programm angehalten ({ $reason }): Starte es neu und nimm den Knoten dort wieder auf, wo er gespeichert ist.
+app-fault = Marlinspeak hat wegen eines Fehlers im Programm angehalten, der im Protokoll vermerkt ist: Starte es neu und nimm den Knoten dort wieder auf, wo er gespeichert ist.
 output-failed = Die Ausgabe ließ sich nicht schreiben ({ $reason }): Sieh nach, wohin sie geht, und versuch es noch einmal.

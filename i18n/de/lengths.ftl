@@ -5,7 +5,9 @@
 # Those ending in -say are heard in messages with -say in their name; the others stand in all
 # other messages. The messages around them always put a length in the accusative (einen
 # Meter lang) and never in the dative, so one form of each noun will do.
-# "Fuß" as a length is only heard after a number, the rim only before one (Fuß-Stift 4).
+# "Fuß" as a length is only heard after a number, the rim only before one (Fuß-Stift 4). On the screen
+# inches and feet have their marks, ″ and ′: "in" would be read as the preposition, "Fuß" as the rim.
+# Halves and quarters are said as at the bench (zweieinhalb, eindreiviertel), finer parts with "und".
 
 # Example: 9 Millimeter
 length-mm-say = { $number ->
@@ -31,81 +33,90 @@ length-m-say = { $number ->
 # Example: 1,2 m
 length-m = { $number } m
 
-# Example: 0,5 Zoll
+# Example: 6 Zoll
 length-in-say = { $number ->
         [one] einen Zoll
        *[other] { $number } Zoll
     }
-# Example: 0,5 Zoll ("in" would be read as the preposition)
-length-in = { $number } Zoll
+# Example: 6″
+length-in = { $number }″
 
-# Beispiel: 5 vierundsechzigstel Zoll. $above and $below: the fraction in lowest terms; below the line
+# Example: 5 vierundsechzigstel Zoll. $above and $below: the fraction in lowest terms; below the line
 # stands 2, 4, 8, 16, 32 or 64.
 length-fraction-say = { $below ->
-        [2] ein halb Zoll
+        [2] einen halben Zoll
         [4] { $above ->
-            [1] ein viertel Zoll
+            [1] einen viertel Zoll
            *[other] drei viertel Zoll
         }
         [8] { $above ->
-            [1] ein achtel Zoll
+            [1] einen achtel Zoll
            *[other] { $above } achtel Zoll
         }
         [16] { $above ->
-            [1] ein sechzehntel Zoll
+            [1] einen sechzehntel Zoll
            *[other] { $above } sechzehntel Zoll
         }
         [32] { $above ->
-            [1] ein zweiunddreißigstel Zoll
+            [1] einen zweiunddreißigstel Zoll
            *[other] { $above } zweiunddreißigstel Zoll
         }
        *[64] { $above ->
+            [1] einen vierundsechzigstel Zoll
+           *[other] { $above } vierundsechzigstel Zoll
+        }
+    }
+# Example: 5/64″
+length-fraction = { $above }/{ $below }″
+
+# Example: eindreiviertel Zoll; 2 und 5 achtel Zoll. $inches: whole ones.
+length-in-fraction-say = { $below ->
+        [2] { $inches ->
+            [1] eineinhalb Zoll
+           *[other] { $inches } einhalb Zoll
+        }
+        [4] { $above ->
+            [1] { $inches ->
+                [1] eineinviertel Zoll
+               *[other] { $inches } einviertel Zoll
+            }
+           *[other] { $inches ->
+                [1] eindreiviertel Zoll
+               *[other] { $inches } dreiviertel Zoll
+            }
+        }
+        [8] { $inches } und { $above ->
+            [1] ein achtel Zoll
+           *[other] { $above } achtel Zoll
+        }
+        [16] { $inches } und { $above ->
+            [1] ein sechzehntel Zoll
+           *[other] { $above } sechzehntel Zoll
+        }
+        [32] { $inches } und { $above ->
+            [1] ein zweiunddreißigstel Zoll
+           *[other] { $above } zweiunddreißigstel Zoll
+        }
+       *[64] { $inches } und { $above ->
             [1] ein vierundsechzigstel Zoll
            *[other] { $above } vierundsechzigstel Zoll
         }
     }
-# Beispiel: 5/64 Zoll
-length-fraction = { $above }/{ $below } Zoll
+# Example: 1 3/4″
+length-in-fraction = { $inches } { $above }/{ $below }″
 
-# Beispiel: 1 und drei viertel Zoll. $inches: whole ones.
-length-in-fraction-say = { $inches } und { $below ->
-        [2] ein halb Zoll
-        [4] { $above ->
-            [1] ein viertel Zoll
-           *[other] drei viertel Zoll
-        }
-        [8] { $above ->
-            [1] ein achtel Zoll
-           *[other] { $above } achtel Zoll
-        }
-        [16] { $above ->
-            [1] ein sechzehntel Zoll
-           *[other] { $above } sechzehntel Zoll
-        }
-        [32] { $above ->
-            [1] ein zweiunddreißigstel Zoll
-           *[other] { $above } zweiunddreißigstel Zoll
-        }
-       *[64] { $above ->
-            [1] ein vierundsechzigstel Zoll
-           *[other] { $above } vierundsechzigstel Zoll
-        }
-    }
-# Beispiel: 1 3/4 Zoll
-length-in-fraction = { $inches } { $above }/{ $below } Zoll
-
-# Example: 4,5 Fuß
+# Example: 5 Fuß
 length-ft-say = { $number ->
         [one] einen Fuß
        *[other] { $number } Fuß
     }
-# Example: 4,5 ft (so that it is not taken for a pin at the foot)
-length-ft = { $number } ft
+# Example: 60′
+length-ft = { $number }′
 
-# Beispiel: 5 Fuß 3 Zoll. $feet, $inches: whole ones, 3 feet or more.
-length-ft-in-say = { $feet } Fuß { $inches ->
-        [one] ein Zoll
+# Example: 5 Fuß und 3 Zoll. $feet, $inches: whole ones, 3 feet or more.
+length-ft-in-say = { $feet } Fuß und { $inches ->
+        [one] einen Zoll
        *[other] { $inches } Zoll
     }
-# Beispiel: 5 ft 3 Zoll
-length-ft-in = { $feet } ft { $inches } Zoll
+# Example: 5′ 3″
+length-ft-in = { $feet }′ { $inches }″

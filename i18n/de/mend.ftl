@@ -13,7 +13,7 @@ where-taking-up-say = Wieder aufgenommen: { $leads } Parten, { $bights } Buchten
 # and $leg: where fairing is. $minutes: time left; $timed: yes when it is known.
 where-say = { $phase ->
         [lift] Alles liegt; der Knoten ist nun vom Rohr zu heben.
-        [fair] Alles liegt und ist abgehoben; der Knoten wird durchgeholt, Runde { $round }{ $whole ->
+        [fair] Alles liegt und ist abgehoben; der Knoten wird durchgeholt, Mal { $round }{ $whole ->
             [yes] .
            *[no] { $passes ->
                 [one] { "" }

@@ -246,7 +246,7 @@ rig-thick-tube-say-brief = Vorsicht: Das Rohr ist viel dicker als der Gegenstand
 rig-thick-tube-say-teach = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Das Rohr ist viel dicker als der Gegenstand. Aus jeder von { $legs } Bahnen sind { $slack } durchzuholen.{ $better ->
         [none] { "" }
        *[other] { " " }Am wenigsten bliebe auf einem Rohr von { $better } Durchmesser.
-    } Lose, die in kleinen Schritten Runde um Runde durchgeholt wird, lässt den Knoten gleichmäßig.
+    } Lose, die nach und nach durchgeholt wird, lässt den Knoten gleichmäßig.
 rig-thick-tube-show = Viel Lose auf diesem Rohr
 rig-thick-tube-note = { $slack } aus jeder von { $legs } Bahnen{ $better ->
         [none] { "" }
@@ -256,7 +256,7 @@ rig-thick-tube-note = { $slack } aus jeder von { $legs } Bahnen{ $better ->
 # $ring: width of a ring. $slack: out of each leg. $would_do: rings of so much or less.
 rig-wide-rings-say = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Die Ringe sind { $ring } breit und halten die Ränder auseinander. Aus jeder Bahn sind { $slack } durchzuholen. Ringe von höchstens { $would_do } wären nicht im Weg.
 rig-wide-rings-say-brief = Vorsicht: Die Ringe sind { $ring } breit und halten die Ränder auseinander. Aus jeder Bahn sind { $slack } durchzuholen. Ringe von höchstens { $would_do } wären nicht im Weg.
-rig-wide-rings-say-teach = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Die Ringe sind { $ring } breit und halten die Ränder auseinander. Aus jeder Bahn sind { $slack } durchzuholen. Ringe von höchstens { $would_do } wären nicht im Weg. Lose, die in kleinen Schritten Runde um Runde durchgeholt wird, lässt den Knoten gleichmäßig.
+rig-wide-rings-say-teach = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Die Ringe sind { $ring } breit und halten die Ränder auseinander. Aus jeder Bahn sind { $slack } durchzuholen. Ringe von höchstens { $would_do } wären nicht im Weg. Lose, die nach und nach durchgeholt wird, lässt den Knoten gleichmäßig.
 rig-wide-rings-show = Die Ringe sind breit für diesen Knoten
 rig-wide-rings-note = { $slack } aus jeder Bahn; Ringe von höchstens { $would_do } wären nicht im Weg
 
@@ -412,7 +412,7 @@ rig-pins-show = { $rim ->
 rig-pins-note = { $rim ->
         [top] { $staggered ->
             [yes] Versetzt: auf Lücke zwischen den Fußstiften
-           *[no] Gerade über den Fußstiften
+           *[no] Genau über den Fußstiften
         }
        *[bottom] { $count } Stifte, Stift 1 in Loch 1
     }
@@ -454,7 +454,7 @@ rig-space-note = { $half ->
             [left] links
            *[right] rechts
         }
-       *[no] Kopf-Loch 1 genau über Fuß-Loch 1
+       *[no] Kopfloch 1 genau über Fußloch 1
     }
 
 ## Rigging: a tube without rings
@@ -497,7 +497,7 @@ rig-strip-show = { $rim ->
     }
 rig-strip-note = { $rim ->
         [top] { $shift ->
-            [none] Gerade über den Fußstiften, alle { $pitch }
+            [none] Genau über den Fußstiften, alle { $pitch }
            *[other] Versetzt: { $shift } nach { $hand ->
                 [left] links
                *[right] rechts

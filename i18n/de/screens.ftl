@@ -4,7 +4,7 @@ app-title = Marlinspeak
 
 ## The start screen
 
-start-heading = Was willst du umknoten?
+start-heading = Was willst du bedecken?
 start-course = C: erste Knoten zum Lernen
 start-by-numbers = Oder nenne den Knoten mit Zahlen
 start-leads = Parten
@@ -16,8 +16,8 @@ start-hand = Arbeiten nach
 start-hand-right = rechts
 start-hand-left = links
 start-side = Spätere Durchgänge
-start-side-bottom = auf der Fuß-Seite
-start-side-top = auf der Kopf-Seite
+start-side-bottom = auf der Fußseite
+start-side-top = auf der Kopfseite
 start-begin = Diesen Knoten anfangen
 start-waiting = Angefangene Knoten
 
@@ -116,7 +116,7 @@ detail-say = { $detail ->
 # $most: crossings told at once at the most; $whole: yes when legs are told whole.
 at-once-say = { $fair ->
         [leg] Bahn für Bahn.
-        [round] Eine ganze Runde auf einmal.
+        [round] Der ganze Knoten auf einmal.
        *[no] { $whole ->
             [yes] Ganze Bahnen.
            *[no] Höchstens { $most ->
@@ -131,10 +131,11 @@ at-once-say = { $fair ->
 voice-lost = Keine Stimme: Der Sprachdienst antwortet nicht. Die Schritte stehen weiter auf dem Schirm, und die Stimme kommt von selbst wieder.
 saving-failed = Dieser Knoten ließ sich nicht speichern ({ $reason }). Es wird wieder versucht; lass das Fenster offen.
 saving-again = Dieser Knoten ist wieder gespeichert.
-focus-lost = Ein anderes Fenster bekommt die Tasten. Klick hierher, bevor du weitermachst.
+focus-lost = Ein anderes Fenster fängt die Tasten ab. Klick hierher, bevor du weitermachst.
 
 # A tie file that was set aside.
 trouble-damaged = Die Datei { $file } war nicht zu lesen und liegt nun als { $aside } beiseite; an ihrem Inhalt wurde nichts geändert.
 trouble-restored = Die Datei { $file } war beschädigt und liegt nun als { $aside } beiseite; es gilt die Kopie vom Schritt davor.
-trouble-io = Die Knoten waren nicht zu erreichen ({ $reason }): Sieh nach, ob der Ordner da und nicht voll ist, dann versuch es noch einmal.
+# $path: the file or folder. $reason: as in reasons.ftl.
+trouble-io = „{ $path }“ war nicht zu erreichen ({ $reason }): Sieh nach, ob der Ordner der Knoten da ist und Platz hat, dann versuch es noch einmal.
 trouble-in-use = Dieser Knoten ist in einem anderen Fenster oder Terminal offen: Mach dort weiter, oder drück dieselbe Taste noch einmal, um ihn nur anzusehen.

@@ -36,7 +36,7 @@ settings-value = { $field ->
         }
         [voice] { $choice ->
             [asking] Der Sprachdienst wird gefragt
-            [usual] Wie der Sprachdienst es will
+            [usual] Die Wahl des Sprachdienstes
            *[name] { $name }
         }
         [speed] { $number } Wörter in der Minute
@@ -56,11 +56,11 @@ settings-value = { $field ->
            *[number] { $length }
         }
         [price-metre] { $choice ->
-            [off] Nicht gesetzt
+            [off] Nicht angegeben
            *[number] { $amount }
         }
         [price-hour] { $choice ->
-            [off] Nicht gesetzt
+            [off] Nicht angegeben
            *[number] { $amount }
         }
         [bounce] { $number ->
@@ -91,7 +91,7 @@ settings-say = { $field ->
         }
         [voice] { $choice ->
             [asking] Stimme: Der Sprachdienst wird gefragt, welche er hat.
-            [usual] Stimme: wie der Sprachdienst es will. Die Pfeile zur Seite ändern sie.
+            [usual] Stimme: die Wahl des Sprachdienstes. Die Pfeile zur Seite ändern sie.
            *[name] Stimme: { $name }. Die Pfeile zur Seite ändern sie.
         }
         [speed] Tempo der Stimme: { $number } Wörter in der Minute. Die Pfeile zur Seite ändern es.
@@ -123,11 +123,11 @@ settings-say = { $field ->
            *[off] In deinem Tempo von selbst weitergehen: aus. Die Pfeile zur Seite ändern es.
         }
         [price-metre] { $choice ->
-            [off] Preis für einen Meter Schnur: nicht gesetzt. Die Pfeile zur Seite ändern ihn.
+            [off] Preis für einen Meter Schnur: nicht angegeben. Die Pfeile zur Seite ändern ihn.
            *[number] Preis für einen Meter Schnur: { $amount }. Die Pfeile zur Seite ändern ihn.
         }
         [price-hour] { $choice ->
-            [off] Preis für eine Stunde Arbeit: nicht gesetzt. Die Pfeile zur Seite ändern ihn.
+            [off] Preis für eine Stunde Arbeit: nicht angegeben. Die Pfeile zur Seite ändern ihn.
            *[number] Preis für eine Stunde Arbeit: { $amount }. Die Pfeile zur Seite ändern ihn.
         }
         [bounce] { $number ->

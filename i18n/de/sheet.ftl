@@ -32,8 +32,8 @@ card-work = { $hand ->
     } { $passes ->
         [one] { "" }
        *[other] { $inside ->
-            [bottom] Spätere Durchgänge liegen auf der Kopf-Seite der ersten Schnur
-           *[top] Spätere Durchgänge liegen auf der Fuß-Seite der ersten Schnur
+            [bottom] Spätere Durchgänge liegen auf der Kopfseite der ersten Schnur
+           *[top] Spätere Durchgänge liegen auf der Fußseite der ersten Schnur
         }, { $inside ->
             [bottom] am Fuß innen in ihren Buchten und am Kopf außen um sie herum.
            *[top] am Kopf innen in ihren Buchten und am Fuß außen um sie herum.
@@ -44,7 +44,7 @@ card-work = { $hand ->
 # $staggered: yes or no.
 card-pins = Setz { $pins } Stifte gleichmäßig rund um jeden Ring, { $staggered ->
         [yes] jeden Kopfstift auf Lücke zwischen zwei Fußstifte: Kopfstift 1 einen halben Abstand weiter als Fußstift 1.
-       *[no] jeden Kopfstift gerade über den Fußstift mit seiner Nummer.
+       *[no] jeden Kopfstift genau über den Fußstift mit seiner Nummer.
     }
 
 # On a tube without rings. $tube: its diameter. $apart: from pin to pin.
@@ -80,12 +80,12 @@ card-pass = { $pass ->
        *[other] , Strang { $strand } von { $strands }
     }: { $pass ->
         [1] Lass an Fußstift { $pin } ein Ende stehen
-       *[other] Beginne an Fußstift { $pin } neben der Schnur, die schon liegt
+       *[other] Beginne an Fußstift { $pin } neben der ersten Schnur
     }
 
 card-cautions = Achte darauf
-card-caution-load = Der Knoten bekleidet und schmückt. Lass ihn nie einen Menschen oder eine Last halten; wo etwas halten muss, gelten die Regeln des Ortes, und es ist Sache der Leute, die dafür zugelassen sind.
-card-caution-heat = Heißes Messer oder Flamme: Lüfte, und halte sie fern von allem, was brennt. Geschmolzene Schnur klebt an der Haut und verbrennt sie: Lass sie abkühlen. Verschweißte Enden können scharf sein.
+card-caution-load = Der Knoten bekleidet und schmückt. Lass ihn nie einen Menschen oder eine Last halten; wo etwas halten muss, beachte die örtlichen Vorschriften und frag Fachleute.
+card-caution-heat = Heißes Messer oder Flamme: Lüfte, und halte sie fern von allem, was brennt. Geschmolzene Schnur klebt auf der Haut und macht Brandwunden: Lass die Schnur erst abkühlen. Verschweißte Enden können scharf sein.
 card-caution-blade = Messer, Marlspieker und Nadeln: Schneide und stich immer vom Körper weg.
 card-caution-pins = Stifte stehen aus dem Rohr vor: Achte auf Augen und Handflächen.
 card-caution-children = Schnüre, Stifte und kleine Teile sind nichts für kleine Kinder. Lass nie eine Schnur um einen Hals.
@@ -122,11 +122,11 @@ stage-signs = Ein Quadrat heißt über, ein Ring heißt unter. Die Zahl in einem
 
 ## What can be wrong
 
-sheet-out-missing = Das Blatt weiß nicht, wohin: Füge --out mit einem Dateinamen hinzu, der auf „.png“ oder „.pdf“ endet, etwa --out karte.pdf.
+sheet-out-missing = Es ist nicht gesagt, wohin das Blatt soll: Füge --out mit einem Dateinamen hinzu, der auf „.png“ oder „.pdf“ endet, etwa --out karte.pdf.
 sheet-out-ending = „{ $file }“ sagt nicht, was entstehen soll: Lass den Namen auf „.png“ oder „.pdf“ enden, oder füge --pdf hinzu.
 sheet-exists = „{ $file }“ gibt es schon und bleibt unberührt: Wähl einen anderen Namen, oder füge --replace hinzu.
 sheet-unwritable = „{ $file }“ ließ sich nicht schreiben ({ $reason }): Sieh nach, ob der Ordner da ist und du darin schreiben darfst.
-sheet-failed = Das Blatt ließ sich nicht herstellen ({ $reason }): Versuch es mit der anderen Dateiart, „.png“ oder „.pdf“.
+sheet-failed = Das Blatt ließ sich nicht herstellen: Versuch es mit der anderen Dateiart, „.png“ oder „.pdf“.
 sheet-dpi = --dpi nimmt eine ganze Zahl von { $least } bis { $most }, und „{ $given }“ ist keine: Versuch es mit --dpi 300.
 sheet-step = --step nimmt einen Schritt dieses Knotens, 1 bis { $steps }, und „{ $given }“ ist keiner: „marlinspeak steps“ zeigt sie alle.
 sheet-tube-missing = Ein Streifen ist so lang, wie das Rohr rundum misst, und es ist keines genannt: Füge --tube mit seinem Durchmesser hinzu, etwa --tube 48mm.

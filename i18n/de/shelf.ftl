@@ -49,8 +49,8 @@ shelf-tie-say = { $number } von { $ties }. { $named ->
             [away] Weggelegt.
            *[waiting] { "" }
         } { $phase ->
-            [kit] Der Beutel wird gepackt
-            [rig] Das Rohr wird eingerichtet
+            [kit] Beim Zurechtlegen
+            [rig] Beim Einrichten des Rohrs
             [lead] Erster Durchgang
             [follow] { $pass ->
                 [2] Zweiter Durchgang
@@ -268,21 +268,21 @@ shelf-error-io = { $doing ->
        *[write] { $path } ließ sich nicht schreiben ({ $reason }): Sieh nach, ob der Ordner da ist, ob du darin schreiben darfst und ob der Datenträger nicht voll ist, dann versuch es noch einmal.
     }
 
-# $fault: what is wrong with the file. $detail: what the reader says, in English.
+# $fault: what is wrong with the file. $place: where in it, in brackets with a space before them, or nothing.
 shelf-error-unreadable = { $fault ->
         [too-large] { $path } ist zu groß für das, was es sein soll: Sieh nach, ob es die gemeinte Datei ist, oder nimm eine unbeschädigte Kopie.
         [not-a-file] { $path } ist keine gewöhnliche Datei: Leg eine Datei an diese Stelle, oder nimm eine andere.
-        [not-json] { $path } lässt sich nicht als JSON lesen ({ $detail }): Nimm eine unbeschädigte Kopie davon.
-        [newer] { $path } hat ein neueres Marlinspeak geschrieben ({ $detail }), darum bleibt es unberührt: Nimm das neuere Programm dafür.
+        [not-json] { $path } lässt sich nicht als JSON lesen{ $place }: Nimm eine unbeschädigte Kopie davon.
+        [newer] { $path } hat ein neueres Marlinspeak geschrieben{ $place }, darum bleibt es unberührt: Nimm das neuere Programm dafür.
         [checksum] { $path } ist beschädigt, denn der Inhalt passt nicht zur Prüfsumme: Nimm eine unbeschädigte Kopie davon.
-        [knot] { $path } nennt einen Knoten, der sich nicht knüpfen lässt ({ $detail }): Parten und Buchten gehen von 2 bis 999, Durchgänge von 1 bis 9; nimm eine unbeschädigte Kopie davon.
-        [place] { $path } steht an einer Stelle, die der Knoten nicht hat ({ $detail }): Nimm eine unbeschädigte Kopie davon.
-       *[shape] { $path } ist nicht, was es sein soll ({ $detail }): Nimm eine unbeschädigte Kopie davon.
+        [knot] { $path } nennt einen Knoten, der sich nicht knüpfen lässt: Parten und Buchten gehen von 2 bis 999, Durchgänge von 1 bis 9; nimm eine unbeschädigte Kopie davon.
+        [place] { $path } steht an einer Stelle, die der Knoten nicht hat: Nimm eine unbeschädigte Kopie davon.
+       *[shape] { $path } ist nicht, was es sein soll{ $place }: Nimm eine unbeschädigte Kopie davon.
     }
 
 shelf-error-gone = { $path } ist weg: Es gilt die Kopie davor, wenn es eine gibt.
 shelf-error-stranger = { $path } liegt im Regal und heißt nicht wie ein Knoten: Leg die Datei woandershin, und hol sie mit „marlinspeak shelf import“ herein.
-shelf-error-unwritable = Der Knoten { $id } lässt sich nicht so schreiben, dass er sich unverändert wieder lesen ließe ({ $detail }): Kürze seinen Namen und seine Notiz, dann versuch es noch einmal.
+shelf-error-unwritable = Der Knoten { $id } lässt sich nicht so schreiben, dass er sich unverändert wieder lesen ließe: Kürze seinen Namen und seine Notiz, dann versuch es noch einmal.
 shelf-error-no-such-tie = Im Regal liegt kein Knoten { $id }: „marlinspeak shelf list“ zeigt, was es gibt.
 shelf-error-not-an-id = „{ $given }“ ist nicht der Name eines Knotens im Regal: So ein Name hat 6 bis 32 Buchstaben a bis z und Ziffern; „marlinspeak shelf list“ zeigt, was es gibt.
 shelf-error-exists = { $path } gibt es schon und wird nicht überschrieben: Wähl einen anderen Namen, oder füge im Terminal --replace hinzu.

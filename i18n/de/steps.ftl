@@ -13,7 +13,8 @@
 #   bottom, top     Fuß and Kopf (Fuß-Stift, Kopf-Stift, Fuß-Seite, Kopf-Seite, Fuß-Bucht): no sound
 #                   in common but the end of the second part. What is spoken has the hyphen, since
 #                   espeak-ng says "Fußstift" and "Kopfstift" with a wrong "st" and a short "u";
-#                   on the screen it is Fuß 4, Fußstift, Kopfring.
+#                   on the screen it is Fuß 4, Fußstift, Kopfring. What is shown and spoken in one
+#                   message (an idea of the course, the facts of a knot) has the hyphen for the voice.
 #   up, down        "hoch" and "hinab" (not hinauf, hinunter); "nach rechts hoch", and "auf dem Weg"
 #                   before the crossings: not "und" or "unterwegs", which begin like unter
 #   lane            (where a follower lies) "auf der Fuß-Seite", "auf der Kopf-Seite"
@@ -31,6 +32,10 @@
 # The tyer is spoken to in the imperative (Führe, Nimm, Lass), with du and dein where needed.
 # A length is never put in the dative ("15 Zentimeter lang", not "von 15 Zentimetern"), so that
 # its noun fits as it stands in lengths.ftl.
+#
+# Weighed once more and kept: "liegt" for a round or pass that is done, as the cord lies on the tube then;
+# to go through the knot when fairing has a number ("Durchholen, 1 von 3") and no noun, since Runde and
+# Durchgang are other things; a brief leg of a later pass names no side, since its pass began with it.
 #
 # Unsure: Part for lead (some say Schlag or Strang for it); Bahn for leg (a sailor's leg is a Schlag, but
 # that is a hitch in ropework); Durchholen for fairing (also Dichtholen, Ausgleichen); whether
@@ -65,7 +70,7 @@ begin-say = { $strands ->
         [yes] Nimm die Schnur „{ $cord }“.
        *[no] { "" }
     } { $strand ->
-        [1] Halte das Rohr aufrecht, den Fuß-Ring auf dem Tisch, und sieh es von vorn an.
+        [1] Halte das Rohr aufrecht, mit dem Fuß-Ring zum Boden, und sieh es von vorn an.
        *[other] { "" }
     } Lass an Fuß-Stift { $pin } ein Ende hängen, { $tail } lang, und klebe es fest. { $strand ->
         [1] { $hand ->
@@ -111,7 +116,7 @@ begin-say-teach = { $strands ->
         [yes] Nimm die Schnur „{ $cord }“.
        *[no] { "" }
     } { $strand ->
-        [1] Halte das Rohr aufrecht, den Fuß-Ring auf dem Tisch, und sieh es von vorn an.
+        [1] Halte das Rohr aufrecht, mit dem Fuß-Ring zum Boden, und sieh es von vorn an.
        *[other] { "" }
     } Lass an Fuß-Stift { $pin } ein Ende hängen, { $tail } lang, und klebe es fest. Das stehende Ende bleibt; mit dem anderen, in deiner Hand, arbeitest du. { $strand ->
         [1] { $hand ->
@@ -130,8 +135,8 @@ begin-say-teach = { $strands ->
        *[no] { "" }
     }
 
-# Example: 15 cm Ende an Fuß 1
-begin-show = { $tail } Ende an Fuß { $pin }
+# Example: Stehendes Ende 15 cm, an Fuß 1
+begin-show = Stehendes Ende { $tail }, an Fuß { $pin }
 
 # Example: Klebe es fest. Arbeite nach rechts.
 begin-show-note = { $named ->
@@ -398,6 +403,7 @@ lay-say-way-teach = { $pass ->
 # rechts hoch.
 # $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
 # pin it has just passed, $rim: bottom or top. $made: whole turns made on this leg so far.
+# $again: yes when that pin is the one where the leg lands, one time or more too soon.
 lay-say-way-on = { $pass ->
         [1] { $strands ->
             [one] Bahn { $leg }
@@ -432,7 +438,10 @@ lay-say-way-on = { $pass ->
     } eben an { $rim ->
         [top] Kopf-Stift { $past }
        *[bottom] Fuß-Stift { $past }
-    } vorbei. Von dort geht es nach { $hand ->
+    } vorbei{ $again ->
+        [yes] , zu dem sie wiederkommt
+       *[no] { "" }
+    }. Von dort geht es nach { $hand ->
         [left] links
        *[right] rechts
     } { $heading ->
@@ -500,7 +509,10 @@ lay-say-way-on-teach = { $pass ->
     } eben an { $rim ->
         [top] Kopf-Stift { $past }
        *[bottom] Fuß-Stift { $past }
-    } vorbei. Von dort geht es nach { $hand ->
+    } vorbei{ $again ->
+        [yes] , zu dem sie wiederkommt
+       *[no] { "" }
+    }. Von dort geht es nach { $hand ->
         [left] links
        *[right] rechts
     } { $heading ->
@@ -717,11 +729,11 @@ lay-show-crossing = { $over ->
        *[no] unter { $cords }
     }
 
-lay-show-clear = kreuzt nichts
+lay-show-clear = noch nichts zu kreuzen
 
 # What else the screen says of a lay step.
 # Example: Etwa die Hälfte des Weges hoch, gerade an Fuß 3 vorbei
-# $part, $share, $rim, $past, $made as for lay-say-way-on.
+# $part, $share, $rim, $past, $made, $again as for lay-say-way-on.
 lay-show-note-on = { $share ->
         [little] Ein kleines Stück des Weges
         [quarter] Etwa ein Viertel des Weges
@@ -736,32 +748,36 @@ lay-show-note-on = { $share ->
     }, eben an { $rim ->
         [top] Kopf { $past }
        *[bottom] Fuß { $past }
-    } vorbei{ $made ->
+    } vorbei{ $again ->
+        [yes] , sie kommt wieder
+       *[no] { "" }
+    }{ $made ->
         [0] { "" }
-        [one] , einmal herum
-        [2] , zweimal herum
-       *[other] , { $made }-mal herum
+       *[other] , { $made } von { $turns } Umläufen
     }
 
 # $landing as for lay-say-landing; $turns as for lay-say-way.
 lay-show-note = { $landing ->
-        [on-the-way] { $turns ->
-            [0] Halt sie dort fest
-            [one] Im Ganzen einmal um das Rohr. Halt sie dort fest
-            [2] Im Ganzen zweimal um das Rohr. Halt sie dort fest
-           *[other] Im Ganzen { $turns }-mal um das Rohr. Halt sie dort fest
+        [on-the-way] { $part ->
+            [1] { $turns ->
+                [0] Halt sie dort fest
+                [one] Im Ganzen einmal um das Rohr. Halt sie dort fest
+                [2] Im Ganzen zweimal um das Rohr. Halt sie dort fest
+               *[other] Im Ganzen { $turns }-mal um das Rohr. Halt sie dort fest
+            }
+           *[other] Halt sie dort fest
         }
         [inside] { $heading ->
-            [falling] Innen in der Bucht an Fuß { $to }
-           *[rising] Innen in der Bucht an Kopf { $to }
+            [falling] Innen in der Schlinge an Fuß { $to }
+           *[rising] Innen in der Schlinge an Kopf { $to }
         }
         [outside] { $heading ->
-            [falling] Außen um die Bucht an Fuß { $to }
-           *[rising] Außen um die Bucht an Kopf { $to }
+            [falling] Außen um die Schlinge an Fuß { $to }
+           *[rising] Außen um die Schlinge an Kopf { $to }
         }
-        [home-and-on] Wieder am Anfang, und weiter um Fuß { $to }
-        [home-to-wait] Wieder am Anfang: Klebe sie an Fuß { $to } fest
-        [home-to-end] Wieder am Anfang: Lass das Ende an Fuß { $to }
+        [home-and-on] Zurück am Anfang: über das Ende und weiter um Fuß { $to }
+        [home-to-wait] Zurück am Anfang: Klebe sie an Fuß { $to } fest
+        [home-to-end] Zurück am Anfang: Lass das Ende an Fuß { $to } hängen
        *[round] { $heading ->
             [falling] Um Fuß { $to } herum
            *[rising] Um Kopf { $to } herum
@@ -775,7 +791,7 @@ lay-show-note = { $landing ->
 # finish; rounds in fair.
 phase-show = { $phase ->
         [lift] Abheben, { $item } von { $items }
-        [fair] Durchholen, Runde { $item } von { $items }{ $whole ->
+        [fair] Durchholen, { $item } von { $items }{ $whole ->
             [yes] { "" }
            *[no] { $passes ->
                 [one] { "" }

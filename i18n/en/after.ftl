@@ -122,7 +122,7 @@ fair-say-teach = { $whole ->
         [yes] Drawing up, time { $round } of { $rounds }. Start at the tail and follow the cord all the way. Lift each leg with the pick, { $known ->
             [yes] take about { $draw } of slack out of it
            *[no] take a little slack out of it
-        } and work it on to the next, { $round-legs } legs. Pull no leg tight before its neighbours. Fewer at once tells it leg by leg.
+        } and work it on to the next, { $round-legs } legs. Pull no leg tight before its neighbours. Press fewer at once to go leg by leg.
        *[no] { $round ->
             [1] First time
             [2] Second time
@@ -141,7 +141,7 @@ fair-say-teach = { $whole ->
             [yes] { $round ->
                 [1] { $strand ->
                     [1] { $pass ->
-                        [1] To fair a knot is to even it out: go along the cord from its tail and draw a little slack out of every leg, in several rounds, so that no leg is pulled tight before its neighbours.
+                        [1] To fair a knot is to even it out: go along the cord from its tail and draw a little slack out of every leg, several times over, so that no leg is pulled tight before its neighbours.
                        *[other] { "" }
                     }
                    *[other] { "" }
@@ -174,7 +174,7 @@ fair-show-note = { $whole ->
         [yes] { $known ->
             [yes] About { $draw } out of every leg
            *[no] A little out of every leg
-        }, { $round-legs } legs from the tail on. [ leg by leg
+        }, { $round-legs } legs from the tail on. Press [ for leg by leg
        *[no] { $known ->
             [yes] Draw about { $draw }; { $gathered } in the hand
            *[no] Draw the slack and pass it on
@@ -265,7 +265,7 @@ finish-say-teach = { $task ->
             } There it is hidden, and the knot holds it.
            *[no] tuck it under the first cord that will take it. There it is hidden, and the knot holds it.
         }
-        [trim] Trim the { $ends } ends close under the cords that cover them, but not before you are sure that every round of fairing is done: you cannot put it back.
+        [trim] Trim the { $ends } ends close under the cords that cover them, but not before you are sure that all the fairing is done: you cannot put it back.
         [seal] If the cord is nylon, polyester or another that melts, seal the { $ends } ends with heat, so that they do not fray. Natural fibre is not sealed with heat: a drop of glue or a whipping holds it.
        *[done] The knot is done: { $leads } lead, { $bights } bight, { $passes ->
             [one] single.
@@ -302,7 +302,7 @@ caution-say = { $caution ->
         [pins] Mind the pins: they stick out, so keep eyes and palms clear of them.
         [blades] Cut and push away from your body, with the other hand behind the blade or the point.
         [heat] Careful: hot. Open a window, keep the flame clear of the knot and of anything that burns, and do not touch the end until it is cold: molten cord sticks to the skin. A sealed end can be sharp.
-        [load] It covers and decorates. Never let it hold a person or a load; for anything that does, follow local rules and use qualified people.
+        [load] It covers and decorates. Never let it hold a person or a load; for anything that does, follow local rules and ask qualified people.
         [children] Keep cords, pins and small parts away from small children, and never leave a cord round a neck.
        *[rest] Rest your hands now and then.
     }
@@ -311,7 +311,7 @@ caution-show = { $caution ->
         [pins] Pins stick out: mind eyes and palms.
         [blades] Cut and push away from your body.
         [heat] Ventilate. Keep clear of anything that burns. Molten cord sticks and burns: let it cool. Sealed ends can be sharp.
-        [load] Decorative only: never to hold a person or a load. For anything that does, follow local rules and use qualified people.
+        [load] Decorative only: never to hold a person or a load. For anything that does, follow local rules and ask qualified people.
         [children] Keep cords, pins and small parts away from small children; never a cord round a neck.
        *[rest] Rest your hands now and then.
     }

@@ -67,7 +67,7 @@ ask-length-nought = { $asking ->
         [ring-width] The width of the rings
         [tube-length] The length of the tube
        *[have] The cord at hand
-    } must be more than nought and “{ $given }” is not: give a length such as { $example }.
+    } must be more than zero and “{ $given }” is not: give a length such as { $example }.
 ask-length-range = { $asking ->
         [object] The diameter of the object
         [girth] The girth of the object
@@ -131,9 +131,9 @@ ask-wall-thick = A wall of { $wall } does not fit into a tube of { $tube }: give
 
 name-unusable = “{ $given }” is not a name to keep something by: use up to { $most } letters, beginning with a letter, such as oak.
 name-standard = “{ $given }” is the name of a standard cord: choose another name.
-# What is kept by name could not be read or written. $reason: what the system says.
-rack-failed = The tubes and cords kept by name could not be used ({ $reason }): see to that file, or move it away to begin a new one.
-rack-newer = The tubes and cords kept by name were written by a newer Marlinspeak ({ $reason }) and are left alone: use the newer program.
+# What is kept by name could not be read or written. $path: the file. $reason: as in reasons.ftl.
+rack-failed = The tubes and cords kept by name could not be used ({ $path }: { $reason }): see to that file, or move it away to begin a new one.
+rack-newer = The tubes and cords kept by name were written by a newer Marlinspeak and are left alone: use the newer program.
 
 ## Why a tube cannot be rigged for a knot
 
@@ -405,7 +405,7 @@ plan-keys = Tab moves on · Page Up, Page Down change over · F2 to F6 narrow th
 # $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Example: F2: doubled
 plan-filter = { $key }: { $filter ->
         [passes] { $choice ->
-            [0] any passes
+            [0] any number of passes
             [1] single
             [2] doubled
             [3] tripled
@@ -431,7 +431,7 @@ plan-filter = { $key }: { $filter ->
 # The same, said when it is changed.
 plan-filter-say = { $filter ->
         [passes] { $choice ->
-            [0] Knots of any passes.
+            [0] Knots of any number of passes.
             [1] Single knots only.
             [2] Doubled knots only.
             [3] Tripled knots only.

@@ -229,6 +229,52 @@ check-show-note = { $ends ->
 # Example: Last leg, from top 1: over once, under once.
 check-show-note-last = Last leg, from top { $from }: { $order }
 
+# One crossing of the last leg, as it lies there; those of the leg are said one after the other, in $order.
+# Example: It goes over 1 cord, under 2, over 1.
+# $place: only, first, next or last. $over: yes or no. $cords: cords lying there.
+check-say-crossing = { $place ->
+        [only] { $over ->
+            [yes] It goes over { $cords ->
+                [one] 1 cord
+               *[other] { $cords } cords
+            }
+           *[no] It goes under { $cords ->
+                [one] 1 cord
+               *[other] { $cords } cords
+            }
+        }.
+        [first] { $over ->
+            [yes] It goes over { $cords ->
+                [one] 1 cord
+               *[other] { $cords } cords
+            }
+           *[no] It goes under { $cords ->
+                [one] 1 cord
+               *[other] { $cords } cords
+            }
+        },
+        [last] { $over ->
+            [yes] over { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
+           *[no] under { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
+        }.
+       *[next] { $over ->
+            [yes] over { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
+           *[no] under { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
+        },
+    }
+
 # In place of the order of overs and unders, for a leg of so many crossings that nobody would
 # follow it: $crossings there are, $overs and $unders of them.
 check-order-say = Of its { $crossings } crossings it goes over at { $overs } and under at { $unders }.

@@ -1,14 +1,31 @@
 # “marlinspeak doctor”: a line for each thing that the program needs or likes to have. Each says
 # whether it works, and where it does not, how to mend it.
 
-# $system is a list of names and numbers for a report of a fault.
-doctor-head = Marlinspeak { $version } on { $system }
+# Names and numbers for a report of a fault. $system, $processor: their names. $session, $desktop, $locale: names, or none.
+# $x11, $wayland: true or false, whether there is such a display.
+# Example: Marlinspeak 0.1.0 on Debian GNU/Linux 12, x86_64, session x11, desktop GNOME, X11 yes, Wayland no, locale en-GB
+doctor-head = Marlinspeak { $version } on { $system }, { $processor }, session { $session ->
+        [none] not known
+       *[other] { $session }
+    }, desktop { $desktop ->
+        [none] not known
+       *[other] { $desktop }
+    }, X11 { $x11 ->
+        [true] yes
+       *[false] no
+    }, Wayland { $wayland ->
+        [true] yes
+       *[false] no
+    }, locale { $locale ->
+        [none] not set
+       *[other] { $locale }
+    }
 
 # $display is a name such as :0 or wayland-0.
 doctor-display = Display: works. A window can open on “{ $display }”.
 doctor-display-none = Display: there is none here. Start Marlinspeak from a desktop session; without one, “marlinspeak tie” guides in the terminal.
 doctor-display-silent = Display: does not work. Nothing answers on “{ $display }”. Start Marlinspeak from a desktop session; without one, “marlinspeak tie” guides in the terminal.
-doctor-display-refuses = Display: does not work. “{ $display }” refuses ({ $reason }). Start Marlinspeak as the person who is logged in to the desktop; without one, “marlinspeak tie” guides in the terminal.
+doctor-display-refuses = Display: does not work. “{ $display }” refuses: it belongs to somebody else. Start Marlinspeak as the person who is logged in to the desktop; without one, “marlinspeak tie” guides in the terminal.
 
 # $voices is how many voices there are, $fitting how many of them speak the language of this text.
 doctor-speech = Speech: works. The speech service answers; { $voices ->
@@ -23,7 +40,11 @@ doctor-speech-foreign = Speech: does not work in the language “{ $language }�
        *[other] The speech service has { $voices } voices and none of them speaks it.
     } Install a voice for it; on Debian “sudo apt install speech-dispatcher-espeak-ng” brings voices for most languages.
 doctor-speech-no-voices = Speech: does not work. The speech service answers but has no voices. Install some; on Debian with “sudo apt install speech-dispatcher-espeak-ng”. Then “spd-say hello” should be heard.
-doctor-speech-none = Speech: does not work ({ $reason }). Install the speech service; on Debian with “sudo apt install speech-dispatcher speech-dispatcher-espeak-ng”. Where it is installed it may lack a loudspeaker: see the next line. “spd-say hello” should be heard.
+doctor-speech-none = Speech: does not work ({ $why ->
+        [ended] the speech service ended while it was asked
+        [refused] the speech service refuses to speak
+       *[absent] there is no speech service to be reached
+    }). Install the speech service; on Debian with “sudo apt install speech-dispatcher speech-dispatcher-espeak-ng”. Where it is installed it may lack a loudspeaker: see the next line. “spd-say hello” should be heard.
 doctor-speech-silent = Speech: does not work. The speech service does not answer. End it with “pkill -x speech-dispatch”: it starts by itself when it is needed. Then “spd-say hello” should be heard.
 
 doctor-sound = Sound: works. The short sounds can be played.

@@ -70,5 +70,5 @@ at-once-unreadable = --at-once takes a number of crossings from 1 to 999, or “
 app-no-display = There is no display to open a window on: start Marlinspeak from a desktop session, or use “marlinspeak steps” in the terminal.
 app-without-window = This Marlinspeak was built for the terminal alone and has no window: use “marlinspeak tie” here, or install the one with a window.
 app-window-failed = The window could not be opened on the display “{ $display }”: start Marlinspeak from a desktop session, or use “marlinspeak steps” in the terminal.
-app-fault = Marlinspeak has stopped because of a fault in it ({ $reason }): start it again and take the tie up where it was saved.
+app-fault = Marlinspeak has stopped because of a fault in it, which the log file notes: start it again and take the tie up where it was saved.
 output-failed = The output could not be written ({ $reason }): check where it goes and try again.

@@ -3,7 +3,8 @@
 # language (12.7, 12,7), and its plural chooses.
 #
 # Those ending in -say are heard in messages with -say in their name; the others stand in all
-# other messages.
+# other messages. Inches are told as on a rule, and feet with inches, never with decimals: nobody can
+# lay 1.57 inches off.
 
 # Example: 9 millimetres
 length-mm-say = { $number ->
@@ -29,12 +30,12 @@ length-m-say = { $number ->
 # Example: 1.2 m
 length-m = { $number } m
 
-# Example: 0.5 inches
+# Example: 6 inches
 length-in-say = { $number ->
         [one] { $number } inch
        *[other] { $number } inches
     }
-# Example: 0.5 in
+# Example: 6 in
 length-in = { $number } in
 
 # Example: 5 sixty-fourths of an inch. $above and $below: the fraction in lowest terms; below the line
@@ -92,12 +93,12 @@ length-in-fraction-say = { $inches } and { $below ->
 # Example: 1 3/4 in
 length-in-fraction = { $inches } { $above }/{ $below } in
 
-# Example: 4.5 feet
+# Example: 5 feet
 length-ft-say = { $number ->
         [one] { $number } foot
        *[other] { $number } feet
     }
-# Example: 4.5 ft
+# Example: 60 ft
 length-ft = { $number } ft
 
 # Example: 5 feet 3 inches. $feet, $inches: whole ones, 3 feet or more.

@@ -13,7 +13,7 @@ where-taking-up-say = Taking up { $leads } lead, { $bights } bight.
 # and $leg: where fairing is. $minutes: time left; $timed: yes when it is known.
 where-say = { $phase ->
         [lift] Everything is laid; the knot is to be lifted off the tube.
-        [fair] Everything is laid and lifted; the knot is being faired, round { $round }{ $whole ->
+        [fair] Everything is laid and lifted; the knot is being faired, time { $round }{ $whole ->
             [yes] .
            *[no] { $passes ->
                 [one] { "" }
@@ -187,12 +187,12 @@ question-say = { $question ->
             [one] Is there just 1?
            *[other] Are there { $count }?
         }
-        [tail] Has the cord only its tail at bottom pin { $pin }{ $count ->
+        [tail] Is there only the tail of this cord at bottom pin { $pin }{ $count ->
             [0] { "" }
             [one] , beside 1 other cord
            *[other] , beside { $count } other cords
-        }, and been round no pin since?
-        [home] Look at another strand: has its cord come home to bottom pin { $pin } { $count ->
+        }, and has it been round no pin yet?
+        [home] Look at another strand: has its cord come back to its start, bottom pin { $pin }, { $count ->
             [one] once?
             [2] twice?
            *[other] { $count } times?
@@ -222,9 +222,9 @@ question-show = { $question ->
            *[other] Only its tail there, beside { $count } cords?
         }
         [home] { $count ->
-            [one] Another strand: home once?
-            [2] Another strand: home twice?
-           *[other] Another strand: home { $count } times?
+            [one] Another strand: back once?
+            [2] Another strand: back twice?
+           *[other] Another strand: back { $count } times?
         }
        *[crossed] { $count ->
             [0] Crossed nothing yet?

@@ -242,7 +242,7 @@ rig-thick-tube-say-brief = Take care: the tube is much thicker than the object. 
 rig-thick-tube-say-teach = Rigging, step { $number } of { $tasks }. Take care: the tube is much thicker than the object. { $slack } will have to be drawn out of each of { $legs } legs.{ $better ->
         [none] { "" }
        *[other] { " " }A tube { $better } across would leave the least.
-    } Slack that is drawn out in small steps, round by round, keeps the knot even.
+    } Slack that is drawn out a little at a time, over and over, keeps the knot even.
 rig-thick-tube-show = Much slack on this tube
 rig-thick-tube-note = { $slack } out of each of { $legs } legs{ $better ->
         [none] { "" }
@@ -252,7 +252,7 @@ rig-thick-tube-note = { $slack } out of each of { $legs } legs{ $better ->
 # $ring: width of a ring. $slack: out of each leg. $would_do: rings of so much or less.
 rig-wide-rings-say = Rigging, step { $number } of { $tasks }. Take care: the rings are { $ring } wide and keep the rims apart. { $slack } will have to be drawn out of each leg. Rings no wider than { $would_do } would not stand in the way.
 rig-wide-rings-say-brief = Take care: the rings are { $ring } wide and keep the rims apart. { $slack } will have to be drawn out of each leg. Rings no wider than { $would_do } would not stand in the way.
-rig-wide-rings-say-teach = Rigging, step { $number } of { $tasks }. Take care: the rings are { $ring } wide and keep the rims apart. { $slack } will have to be drawn out of each leg. Rings no wider than { $would_do } would not stand in the way. Slack that is drawn out in small steps, round by round, keeps the knot even.
+rig-wide-rings-say-teach = Rigging, step { $number } of { $tasks }. Take care: the rings are { $ring } wide and keep the rims apart. { $slack } will have to be drawn out of each leg. Rings no wider than { $would_do } would not stand in the way. Slack that is drawn out a little at a time, over and over, keeps the knot even.
 rig-wide-rings-show = The rings are wide for this knot
 rig-wide-rings-note = { $slack } out of each leg; rings of { $would_do } or less would not stand in the way
 
@@ -325,7 +325,7 @@ rig-pins-say = Rigging, step { $number } of { $tasks }. Set { $count } pins in t
        *[bottom] Bottom pin 1 stands in hole 1.
     } Take pins { $length } long{ $key ->
         [none] { "" }
-       *[other] { " " }and the hex key of { $key }
+       *[other] { " " }and the hex key, { $key }
     }.{ $key ->
         [none] { "" }
        *[other] { " " }Turn each pin in by hand until it bears on the tube.
@@ -379,7 +379,7 @@ rig-pins-say-teach = Rigging, step { $number } of { $tasks }. Set { $count } pin
        *[bottom] Bottom pin 1 stands in hole 1.
     } Take pins { $length } long{ $key ->
         [none] { "" }
-       *[other] { " " }and the hex key of { $key }
+       *[other] { " " }and the hex key, { $key }
     }. { $key ->
         [none] { "" }
        *[other] Turn each pin in by hand until it bears on the tube: that also keeps the ring from sliding.

@@ -119,7 +119,7 @@ detail-say = { $detail ->
 # $most: crossings told at once at the most; $whole: yes when legs are told whole.
 at-once-say = { $fair ->
         [leg] Leg by leg.
-        [round] A whole round at once.
+        [round] The whole knot at once.
        *[no] { $whole ->
             [yes] Whole legs.
            *[no] Up to { $most ->
@@ -134,10 +134,11 @@ at-once-say = { $fair ->
 voice-lost = No voice: the speech service does not answer. The steps go on in writing, and speech comes back by itself.
 saving-failed = This tie could not be saved ({ $reason }). Trying again; keep the window open.
 saving-again = This tie is saved again.
-focus-lost = Another window has the keys. Click here before you press on.
+focus-lost = Another window is taking the keys. Click here before you press on.
 
 # A tie file that was set aside.
 trouble-damaged = The file { $file } could not be read and was put aside as { $aside }; nothing in it was changed.
 trouble-restored = The file { $file } was damaged and was put aside as { $aside }; the copy from the step before it is used.
-trouble-io = The ties could not be reached ({ $reason }): see that the folder is there and not full, then try again.
+# $path: the file or folder. $reason: as in reasons.ftl.
+trouble-io = “{ $path }” could not be reached ({ $reason }): see that the folder of the ties is there and has room, then try again.
 trouble-in-use = This tie is open in another window or terminal: go on there, or press the same key again to look only.

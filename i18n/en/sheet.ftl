@@ -64,7 +64,7 @@ card-half-hole = First turn the top ring half a hole on, the way the cord travel
 
 # The head of a pass of a strand. $pin: the bottom pin where it begins.
 # Example: Lead pass: leave a tail at bottom pin 1
-# Example: Second pass, strand 2: begin at bottom pin 2 beside the cord already there
+# Example: Second pass, strand 2: begin at bottom pin 2 beside the first cord
 card-pass = { $pass ->
         [1] Lead pass
         [2] Second pass
@@ -80,14 +80,14 @@ card-pass = { $pass ->
        *[other] , strand { $strand } of { $strands }
     }: { $pass ->
         [1] leave a tail at bottom pin { $pin }
-       *[other] begin at bottom pin { $pin } beside the cord already there
+       *[other] begin at bottom pin { $pin } beside the first cord
     }
 
-card-cautions = Mind
-card-caution-load = It covers and decorates. Never let it hold a person or a load; for anything that does, follow the rules of the place and the people licensed for it.
+card-cautions = Take care
+card-caution-load = It covers and decorates. Never let it hold a person or a load; for anything that does, follow local rules and ask qualified people.
 card-caution-heat = Hot knife or flame: ventilate, keep clear of what burns. Molten cord sticks to skin and burns: let it cool. Sealed ends can be sharp.
 card-caution-blade = Knives, picks and needles: cut and push away from the body.
-card-caution-pins = Pins stand proud of the tube: mind eyes and palms.
+card-caution-pins = Pins stick out of the tube: mind eyes and palms.
 card-caution-children = Cords, pins and small parts are not for small children. Never leave a cord round a neck.
 card-caution-hands = Hands tire: rest them on a long tie.
 
@@ -128,7 +128,7 @@ sheet-out-missing = There is nowhere to put the sheet: add --out with a file nam
 sheet-out-ending = “{ $file }” does not say what to make: end the name in “.png” or “.pdf”, or add --pdf.
 sheet-exists = “{ $file }” is there already and is left alone: choose another name, or add --replace.
 sheet-unwritable = “{ $file }” could not be written ({ $reason }): see that its folder is there and may be written to.
-sheet-failed = The sheet could not be made ({ $reason }): try the other kind of file, “.png” or “.pdf”.
+sheet-failed = The sheet could not be made: try the other kind of file, “.png” or “.pdf”.
 sheet-dpi = --dpi takes a whole number from { $least } to { $most }, and “{ $given }” is not one: try --dpi 300.
 sheet-step = --step takes a step of this tie, 1 to { $steps }, and “{ $given }” is not one: “marlinspeak steps” lists them.
 sheet-tube-missing = A strip is as long as the tube is round, and no tube is named: add --tube with its diameter, such as --tube 48mm.

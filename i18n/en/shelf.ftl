@@ -49,7 +49,7 @@ shelf-tie-say = { $number } of { $ties }. { $named ->
             [away] Put away.
            *[waiting] { "" }
         } { $phase ->
-            [kit] Packing the bag
+            [kit] Gathering what is needed
             [rig] Rigging the tube
             [lead] Lead pass
             [follow] { $pass ->
@@ -207,7 +207,7 @@ log-length-unreadable = “{ $given }” is not a length: give a number and a un
 log-length-unit = “{ $given }” has a unit that is not known here: mm, cm, m, in and ft are; try 4 mm.
 log-length-comma = The comma in “{ $given }” can be read in two ways: write a point for decimals, or leave it out.
 log-length-fraction = “{ $given }” is a fraction without a unit: if it is inches, write { $given }in; else give it with mm or cm.
-log-length-positive = A length must be more than nought and “{ $given }” is not: try 4 mm, or leave the field empty.
+log-length-positive = A length must be more than zero and “{ $given }” is not: try 4 mm, or leave the field empty.
 log-length-range = A length must be from 0.01 mm to 100 m and “{ $given }” is not: try another unit.
 log-left-over-more = More cord is left over than was cut: see that both have the right unit.
 # A measure is far from what it should come to, and is asked back once. $what: width or cord.
@@ -256,21 +256,21 @@ shelf-error-io = { $doing ->
        *[write] { $path } could not be written ({ $reason }): see that its folder is there and yours to write to and that the disk is not full, then try again.
     }
 
-# $fault: what is wrong with the file. $detail: what the reader says, in English.
+# $fault: what is wrong with the file. $place: where in it, in brackets with a space before them, or nothing.
 shelf-error-unreadable = { $fault ->
         [too-large] { $path } is too large to be what it should be: see that it is the right file, or take a copy that is whole.
         [not-a-file] { $path } is not a plain file: put a file in its place, or take another.
-        [not-json] { $path } is not readable as JSON ({ $detail }): take a copy of it that is whole.
-        [newer] { $path } was written by a newer Marlinspeak ({ $detail }) and is left alone: use the newer program for it.
+        [not-json] { $path } is not readable as JSON{ $place }: take a copy of it that is whole.
+        [newer] { $path } was written by a newer Marlinspeak{ $place } and is left alone: use the newer program for it.
         [checksum] { $path } is damaged, for its contents do not have its checksum: take a copy of it that is whole.
-        [knot] { $path } names a knot that cannot be tied ({ $detail }): leads and bights go from 2 to 999, passes from 1 to 9; take a copy of it that is whole.
-        [place] { $path } stands at a place that its knot does not have ({ $detail }): take a copy of it that is whole.
-       *[shape] { $path } is not what it should be ({ $detail }): take a copy of it that is whole.
+        [knot] { $path } names a knot that cannot be tied: leads and bights go from 2 to 999, passes from 1 to 9; take a copy of it that is whole.
+        [place] { $path } stands at a place that its knot does not have: take a copy of it that is whole.
+       *[shape] { $path } is not what it should be{ $place }: take a copy of it that is whole.
     }
 
 shelf-error-gone = { $path } is gone: the copy before it is used when there is one.
 shelf-error-stranger = { $path } is on the shelf and does not have the name of a tie: move it elsewhere and bring it in with “marlinspeak shelf import”.
-shelf-error-unwritable = The tie { $id } cannot be written so that it reads back the same ({ $detail }): shorten its name and note, then try again.
+shelf-error-unwritable = The tie { $id } cannot be written so that it reads back the same: shorten its name and note, then try again.
 shelf-error-no-such-tie = There is no tie { $id } on the shelf: “marlinspeak shelf list” shows those there are.
 shelf-error-not-an-id = “{ $given }” is not the name of a tie on the shelf: such a name has 6 to 32 letters a to z and digits; “marlinspeak shelf list” shows those there are.
 shelf-error-exists = { $path } is there already and is not overwritten: choose another name, or add --replace in the terminal.

@@ -4,6 +4,12 @@
 # before the number of a pin and a count stands with its cords, so that neither can be
 # misheard for "to" or "for"; "right" is only ever a side.
 #
+# Weighed once more and kept:
+#   "Then round top pin 6", without "go": it ends every leg, and stands before a pin, where the round
+#   of a look stands before its number; going through the knot when fairing is a "time" and never a round
+#   a brief leg of a later pass names no side: its pass began with it, and no leg changes it
+#   "metres" and "millimetres" for every English; who measures in inches is told inches
+#
 # A spoken message comes in three depths: plain without an ending, -brief for who knows the work,
 # -teach for who learns it. Every one stands alone, for a tyer who is back after a week.
 #
@@ -361,6 +367,7 @@ lay-say-way-teach = { $pass ->
 # quarter of the way up, just past bottom pin 3. It goes on up and to the right.
 # $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
 # pin it has just passed, $rim: bottom or top. $made: whole turns made on this leg so far.
+# $again: yes when that pin is the one where the leg lands, one time or more too soon.
 lay-say-way-on = { $pass ->
         [1] { $strands ->
             [one] Leg { $leg }
@@ -393,6 +400,9 @@ lay-say-way-on = { $pass ->
     }, just past { $rim ->
         [top] top pin { $past }
        *[bottom] bottom pin { $past }
+    }{ $again ->
+        [yes] , which you come back to
+       *[no] { "" }
     }{ $made ->
         [0] .
         [one] , once round the tube so far.
@@ -464,6 +474,9 @@ lay-say-way-on-teach = { $pass ->
     }, just past { $rim ->
         [top] top pin { $past }
        *[bottom] bottom pin { $past }
+    }{ $again ->
+        [yes] , which you come back to
+       *[no] { "" }
     }{ $made ->
         [0] .
         [one] , once round the tube so far.
@@ -689,7 +702,7 @@ lay-show-clear = nothing to cross yet
 
 # What else the screen says of a lay step.
 # Example: Second part: about half way up, just past bottom 3.
-# $part, $share, $rim, $past, $made as for lay-say-way-on.
+# $part, $share, $rim, $past, $made, $again as for lay-say-way-on.
 lay-show-note-on = { $share ->
         [little] A little way
         [quarter] About a quarter of the way
@@ -704,20 +717,24 @@ lay-show-note-on = { $share ->
     }, just past { $rim ->
         [top] top { $past }
        *[bottom] bottom { $past }
+    }{ $again ->
+        [yes] , to come back to
+       *[no] { "" }
     }{ $made ->
         [0] { "" }
-        [one] , once round
-        [2] , twice round
-       *[other] , { $made } times round
+       *[other] , { $made } of { $turns } turns round the tube
     }
 
 # $landing as for lay-say-landing; $turns as for lay-say-way.
 lay-show-note = { $landing ->
-        [on-the-way] { $turns ->
-            [0] Hold it there
-            [one] Once round the tube in all. Hold it there
-            [2] Twice round the tube in all. Hold it there
-           *[other] { $turns } times round the tube in all. Hold it there
+        [on-the-way] { $part ->
+            [1] { $turns ->
+                [0] Hold it there
+                [one] Once round the tube in all. Hold it there
+                [2] Twice round the tube in all. Hold it there
+               *[other] { $turns } times round the tube in all. Hold it there
+            }
+           *[other] Hold it there
         }
         [inside] { $heading ->
             [falling] Inside the loop at bottom { $to }

@@ -50,19 +50,19 @@ lift-show-note = { $task ->
 ## to draw out of this leg, and $gathered what is in the hand behind it. $first: yes where a cord begins,
 ## $last: yes where it ends.
 
-# Ejemplo: Primera ronda de 3. Empieza por la cola. Tramo 1 de 12, que sube del seno 1 del pie al seno 3
+# Ejemplo: Igualar, primera vez de 3. Empieza por la cola. Tramo 1 de 12, que sube del seno 1 del pie al seno 3
 # de la cabeza: recoge unos 9 milímetros y pásalos al tramo siguiente. Ya llevas 9 milímetros
 # en la mano.
 fair-say = { $whole ->
-        [yes] Igualar, vez { $round } de { $rounds }. Empieza por la cola y sigue el cabo hasta el final. { $known ->
+        [yes] Igualar, { $round } de { $rounds }. Empieza por la cola y sigue el cabo hasta el final. { $known ->
             [yes] Recoge unos { $draw } de cada tramo
            *[no] Recoge un poco de cada tramo
         } y pásalo al siguiente, { $round-legs } tramos, hasta que salga por el chicote de trabajo.
        *[no] { $round ->
-            [1] Primera ronda
-            [2] Segunda ronda
-            [3] Tercera ronda
-           *[other] Ronda { $round }
+            [1] Igualar, primera vez
+            [2] Igualar, segunda vez
+            [3] Igualar, tercera vez
+           *[other] Igualar, vez { $round }
         } de { $rounds }{ $strands ->
             [one] { "" }
            *[other] , hebra { $strand }
@@ -88,11 +88,11 @@ fair-say = { $whole ->
     }
 
 fair-say-brief = { $whole ->
-        [yes] Igualar, vez { $round } de { $rounds }: desde la cola, { $known ->
+        [yes] Igualar, { $round } de { $rounds }: desde la cola, { $known ->
             [yes] { $draw }
            *[no] un poco
         } de cada tramo.
-       *[no] Ronda { $round } de { $rounds }{ $strands ->
+       *[no] Igualar, { $round } de { $rounds }{ $strands ->
             [one] { "" }
            *[other] , hebra { $strand }
         }{ $passes ->
@@ -111,15 +111,15 @@ fair-say-brief = { $whole ->
     }
 
 fair-say-teach = { $whole ->
-        [yes] Igualar, vez { $round } de { $rounds }. Empieza por la cola y sigue el cabo hasta el final. Levanta cada tramo con el pasador, { $known ->
+        [yes] Igualar, { $round } de { $rounds }. Empieza por la cola y sigue el cabo hasta el final. Levanta cada tramo con el pasador, { $known ->
             [yes] recoge unos { $draw }
            *[no] recoge un poco
-        } y pásalo al siguiente, { $round-legs } tramos. No tenses ningún tramo antes que sus vecinos. Menos de una vez lo dice tramo a tramo.
+        } y pásalo al siguiente, { $round-legs } tramos. No tenses ningún tramo antes que sus vecinos. Pulsa menos a la vez para ir tramo a tramo.
        *[no] { $round ->
-            [1] Primera ronda
-            [2] Segunda ronda
-            [3] Tercera ronda
-           *[other] Ronda { $round }
+            [1] Igualar, primera vez
+            [2] Igualar, segunda vez
+            [3] Igualar, tercera vez
+           *[other] Igualar, vez { $round }
         } de { $rounds }{ $strands ->
             [one] { "" }
            *[other] , hebra { $strand }
@@ -133,7 +133,7 @@ fair-say-teach = { $whole ->
             [yes] { $round ->
                 [1] { $strand ->
                     [1] { $pass ->
-                        [1] Igualar un nudo es dejarlo igual por todas partes: recorre el cabo desde la cola y recoge un poco de lo que sobra en cada tramo, en varias rondas, para que ningún tramo quede tenso antes que sus vecinos.
+                        [1] Igualar un nudo es dejarlo igual por todas partes: recorre el cabo desde la cola y recoge un poco de lo que sobra en cada tramo, varias veces, para que ningún tramo quede tenso antes que sus vecinos.
                        *[other] { "" }
                     }
                    *[other] { "" }
@@ -153,12 +153,12 @@ fair-say-teach = { $whole ->
         }
     }
 
-# Ejemplo: Pie 1, sube a cabeza 3
+# Ejemplo: Del 1 del pie, sube al 3 de la cabeza
 fair-show = { $whole ->
-        [yes] Igualar, vez { $round } de { $rounds }
+        [yes] Igualar, { $round } de { $rounds }
        *[no] { $heading ->
-            [falling] Cabeza { $from }, baja a pie { $to }
-           *[rising] Pie { $from }, sube a cabeza { $to }
+            [falling] Del { $from } de la cabeza, baja al { $to } del pie
+           *[rising] Del { $from } del pie, sube al { $to } de la cabeza
         }
     }
 
@@ -166,10 +166,10 @@ fair-show-note = { $whole ->
         [yes] { $known ->
             [yes] Unos { $draw } de cada tramo
            *[no] Un poco de cada tramo
-        }, { $round-legs } tramos desde la cola. [ tramo a tramo
+        }, { $round-legs } tramos desde la cola. Con [, tramo a tramo
        *[no] { $known ->
-            [yes] Cobra cerca de { $draw }; { $gathered } en la mano
-           *[no] Cobra lo que sobra y pásalo adelante
+            [yes] Recoge unos { $draw }; { $gathered } en la mano
+           *[no] Recoge lo que sobra y pásalo al siguiente
         } { $first ->
             [yes] (empieza por la cola)
            *[no] { "" }
@@ -257,7 +257,7 @@ finish-say-teach = { $task ->
             } Ahí queda escondido, y el nudo lo sujeta.
            *[no] mételo por debajo del primer cabo que lo admita. Ahí queda escondido, y el nudo lo sujeta.
         }
-        [trim] Corta los { $ends } chicotes al ras, bajo los cabos que los cubren, pero no antes de tener la certeza de que todas las rondas de igualar están hechas: el cabo cortado no vuelve.
+        [trim] Corta los { $ends } chicotes al ras, bajo los cabos que los cubren, pero solo cuando el nudo esté igualado del todo: el cabo cortado no vuelve.
         [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, sella los { $ends } chicotes con calor, para que no se deshilachen. La fibra natural no se sella con calor: la sujeta una gota de pegamento o una falcaceadura.
        *[done] El nudo está hecho: { $leads } ramales y { $bights } senos, { $passes ->
             [one] sencillo.

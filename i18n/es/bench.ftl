@@ -131,9 +131,9 @@ ask-wall-thick = Una pared de { $wall } no cabe en un tubo de { $tube }: da solo
 
 name-unusable = «{ $given }» no es un nombre con el que guardar algo: usa como mucho { $most } letras, empezando por una letra, por ejemplo roble.
 name-standard = «{ $given }» es el nombre de un cabo normalizado: elige otro nombre.
-# What is kept by name could not be read or written. $reason: what the system says.
-rack-failed = No se han podido usar los tubos y cabos guardados por su nombre ({ $reason }): revisa ese archivo, o muévelo a otro sitio para empezar uno nuevo.
-rack-newer = Los tubos y cabos guardados por su nombre los escribió un Marlinspeak más nuevo ({ $reason }) y no se tocan: usa el programa más nuevo.
+# What is kept by name could not be read or written. $path: the file. $reason: as in reasons.ftl.
+rack-failed = No se han podido usar los tubos y cabos guardados por su nombre ({ $path }: { $reason }): revisa ese archivo, o muévelo a otro sitio para empezar uno nuevo.
+rack-newer = Los tubos y cabos guardados por su nombre los escribió un Marlinspeak más nuevo y no se tocan: usa el programa más nuevo.
 
 ## Why a tube cannot be rigged for a knot
 
@@ -171,7 +171,7 @@ shape-cord-thick = Un cabo de { $cord } es más grueso que el objeto de { $objec
 shape-too-full = { $bights } senos en { $passes ->
         [one] 1 pasada
        *[other] { $passes } pasadas
-    } de cabo de { $cord } no caben lado a lado alrededor del objeto: usa { $most_bights ->
+    } de cabo de { $cord } no caben uno junto a otro alrededor del objeto: usa { $most_bights ->
         [0] { $most_passes ->
             [0] menos senos y menos pasadas
             [one] 1 pasada
@@ -400,21 +400,21 @@ plan-wanting = { $asking ->
        *[cord] ¿Qué grosor tiene el cabo?
     }
 # Below the answers, when no tube is named.
-plan-without-tube = Indica también un tubo, y se te guiará al aparejarlo, paso a paso.
+plan-without-tube = Indica también un tubo, y el programa te guiará paso a paso para aparejarlo.
 plan-keys = Tab avanza · Re Pág, Av Pág cambian · F2 a F6 acotan · ↑ ↓ elegir un nudo · Intro lo toma · Esc salir
 
 # A filter above the list. $filter: passes, from-three, one-cord, most-legs or weave. $key: its key.
-# $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Ejemplo: F2: doblado
+# $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Ejemplo: F2: doble
 plan-filter = { $key }: { $filter ->
         [passes] { $choice ->
-            [0] cualquier pasada
+            [0] cualquier número de pasadas
             [1] sencillo
-            [2] doblado
-            [3] triplicado
+            [2] doble
+            [3] triple
            *[other] { $choice } pasadas
         }
         [from-three] { $choice ->
-            [0] cualquier ramal y seno
+            [0] cualquier número de ramales y senos
            *[other] desde 3 ramales y senos
         }
         [one-cord] { $choice ->
@@ -435,8 +435,8 @@ plan-filter-say = { $filter ->
         [passes] { $choice ->
             [0] Nudos de cualquier número de pasadas.
             [1] Solo nudos sencillos.
-            [2] Solo nudos doblados.
-            [3] Solo nudos triplicados.
+            [2] Solo nudos dobles.
+            [3] Solo nudos triples.
            *[other] Solo nudos de { $choice } pasadas.
         }
         [from-three] { $choice ->

@@ -10,10 +10,10 @@
 #   $first     yes at the first look of all
 #   $from, $to pins of the last leg, which falls; $order: its overs and unders, one after the other
 
-# Ejemplo: Buen momento para mirar. La ronda 3 de 6 está tendida, y el cabo está en la clavija 4 del
+# Ejemplo: Para y mira. La ronda 3 de 6 está tendida, y el cabo está en la clavija 4 del
 # pie. Hay 3 cruces en el tubo. El último tramo, que baja de la clavija 1 de la cabeza, pasa una vez
 # por encima y una vez por debajo. Siguiente si lo ves así, error si no.
-# Ejemplo: La pasada guía está tendida. Buen momento para mirar. Cada clavija sujeta un cabo, y entre
+# Ejemplo: La pasada guía está tendida. Para y mira. Cada clavija sujeta un cabo, y entre
 # dos clavijas vecinas, de borde a borde, puedes contar 4 cruces. Siguiente si lo ves así, error si no.
 check-say = { $ends ->
         [yes] { $strands ->
@@ -39,7 +39,7 @@ check-say = { $ends ->
                 [8] La octava pasada de la hebra { $strand } está tendida.
                *[9] La novena pasada de la hebra { $strand } está tendida.
             }
-        } Buen momento para mirar. { $whole ->
+        } Para y mira. { $whole ->
             [yes] Cada clavija
            *[no] Cada clavija de esta hebra
         } sujeta { $cords ->
@@ -58,7 +58,7 @@ check-say = { $ends ->
             }
            *[no] .
         }
-       *[no] Buen momento para mirar. { $strands ->
+       *[no] Para y mira. { $strands ->
             [one] { "" }
            *[other] Hebra { $strand }.
         } { $pass ->
@@ -82,7 +82,7 @@ check-say = { $ends ->
                *[other] Cada clavija que ha rodeado sujeta { $cords } cabos uno junto al otro.
             }
         } Mira el último tramo, de la clavija { $from } de la cabeza a la clavija { $to } del pie. { $order }
-    } Si lo ves así, siguiente; si no, error.
+    } Si lo ves así, pulsa siguiente; si no, error.
 
 # Ejemplo: Mira. Ronda 3 de 6, en la clavija 4 del pie, 3 cruces.
 check-say-brief = Mira. { $strands ->
@@ -160,8 +160,8 @@ check-say-teach = { $ends ->
            *[no] .
         }
        *[no] { $first ->
-            [yes] Buen momento para mirar, porque un fallo se encuentra antes si se busca en cada ronda; una ronda es un tramo que sube y otro que baja.
-           *[no] Buen momento para mirar.
+            [yes] Para y mira. Un fallo se encuentra mejor en la misma ronda en que se hizo; una ronda es un tramo que sube y otro que baja.
+           *[no] Para y mira.
         } { $strands ->
             [one] { "" }
            *[other] Hebra { $strand }.
@@ -186,7 +186,7 @@ check-say-teach = { $ends ->
                *[other] Cada clavija que ha rodeado sujeta { $cords } cabos uno junto al otro.
             }
         } Mira el último tramo, de la clavija { $from } de la cabeza a la clavija { $to } del pie. { $order }
-    } Si lo ves así, siguiente; si no, error.
+    } Si lo ves así, pulsa siguiente; si no, error.
 
 # Ejemplo: Mira: ronda 3 de 6
 check-show = { $ends ->
@@ -203,7 +203,7 @@ check-show = { $ends ->
        *[no] Mira: ronda { $round } de { $rounds }
     }
 
-# Ejemplo: 3 cruces en el tubo. El cabo está en pie 4.
+# Ejemplo: 3 cruces en el tubo. El cabo está en el 4 del pie.
 check-show-note = { $ends ->
         [yes] { $whole ->
             [yes] { $rows ->
@@ -222,11 +222,57 @@ check-show-note = { $ends ->
                 [one] 1 cabo en cada clavija hasta ahora.
                *[other] { $cords } cabos en cada clavija hasta ahora.
             }
-        } El cabo está en pie { $at }.
+        } El cabo está en el { $at } del pie.
     }
 
-# Ejemplo: Último tramo, desde cabeza 1: una vez por encima, una vez por debajo.
-check-show-note-last = Último tramo, desde cabeza { $from }: { $order }
+# Ejemplo: Último tramo, desde el 1 de la cabeza: una vez por encima, una vez por debajo.
+check-show-note-last = Último tramo, desde el { $from } de la cabeza: { $order }
+
+# One crossing of the last leg, as it lies there; those of the leg are said one after the other, in $order.
+# Ejemplo: Ese tramo pasa por encima de un cabo, por debajo de 2, por encima de uno.
+# $place: only, first, next or last. $over: yes or no. $cords: cords lying there.
+check-say-crossing = { $place ->
+        [only] { $over ->
+            [yes] Ese tramo pasa por encima de { $cords ->
+                [one] un cabo
+               *[other] { $cords } cabos
+            }
+           *[no] Ese tramo pasa por debajo de { $cords ->
+                [one] un cabo
+               *[other] { $cords } cabos
+            }
+        }.
+        [first] { $over ->
+            [yes] Ese tramo pasa por encima de { $cords ->
+                [one] un cabo
+               *[other] { $cords } cabos
+            }
+           *[no] Ese tramo pasa por debajo de { $cords ->
+                [one] un cabo
+               *[other] { $cords } cabos
+            }
+        },
+        [last] { $over ->
+            [yes] por encima de { $cords ->
+                [one] uno
+               *[other] { $cords }
+            }
+           *[no] por debajo de { $cords ->
+                [one] uno
+               *[other] { $cords }
+            }
+        }.
+       *[next] { $over ->
+            [yes] por encima de { $cords ->
+                [one] uno
+               *[other] { $cords }
+            }
+           *[no] por debajo de { $cords ->
+                [one] uno
+               *[other] { $cords }
+            }
+        },
+    }
 
 # In place of the order of overs and unders, for a leg of so many crossings that nobody would
 # follow it: $crossings there are, $overs and $unders of them.

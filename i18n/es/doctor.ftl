@@ -1,14 +1,31 @@
 # «marlinspeak doctor»: a line for each thing that the program needs or likes to have. Each says
 # whether it works, and where it does not, how to mend it.
 
-# $system is a list of names and numbers for a report of a fault.
-doctor-head = Marlinspeak { $version } en { $system }
+# Names and numbers for a report of a fault. $system, $processor: their names. $session, $desktop, $locale: names, or none.
+# $x11, $wayland: true or false, whether there is such a display.
+# Ejemplo: Marlinspeak 0.1.0 en Debian GNU/Linux 12, x86_64, sesión x11, escritorio GNOME, X11 sí, Wayland no, configuración regional es-MX
+doctor-head = Marlinspeak { $version } en { $system }, { $processor }, sesión { $session ->
+        [none] desconocida
+       *[other] { $session }
+    }, escritorio { $desktop ->
+        [none] desconocido
+       *[other] { $desktop }
+    }, X11 { $x11 ->
+        [true] sí
+       *[false] no
+    }, Wayland { $wayland ->
+        [true] sí
+       *[false] no
+    }, configuración regional { $locale ->
+        [none] ninguna
+       *[other] { $locale }
+    }
 
 # $display is a name such as :0 or wayland-0.
 doctor-display = Pantalla: funciona. En «{ $display }» se puede abrir una ventana.
 doctor-display-none = Pantalla: aquí no hay ninguna. Arranca Marlinspeak desde una sesión de escritorio; sin ella, «marlinspeak tie» te guía en la terminal.
 doctor-display-silent = Pantalla: no funciona. Nada responde en «{ $display }». Arranca Marlinspeak desde una sesión de escritorio; sin ella, «marlinspeak tie» te guía en la terminal.
-doctor-display-refuses = Pantalla: no funciona. «{ $display }» se niega ({ $reason }). Arranca Marlinspeak con la cuenta que tiene abierta la sesión de escritorio; sin ella, «marlinspeak tie» te guía en la terminal.
+doctor-display-refuses = Pantalla: no funciona. «{ $display }» se niega: es de otra persona. Arranca Marlinspeak con la cuenta que tiene abierta la sesión de escritorio; sin ella, «marlinspeak tie» te guía en la terminal.
 
 # $voices is how many voices there are, $fitting how many of them speak the language of this text.
 doctor-speech = Voz: funciona. El servicio de voz responde; { $voices ->
@@ -23,7 +40,11 @@ doctor-speech-foreign = Voz: no funciona en el idioma «{ $language }». { $voic
        *[other] El servicio de voz tiene { $voices } voces y ninguna lo habla.
     } Instala una voz para él; en Debian, «sudo apt install speech-dispatcher-espeak-ng» trae voces para casi todos los idiomas.
 doctor-speech-no-voices = Voz: no funciona. El servicio de voz responde, pero no tiene voces. Instala alguna; en Debian, con «sudo apt install speech-dispatcher-espeak-ng». Después debería oírse «spd-say hola».
-doctor-speech-none = Voz: no funciona ({ $reason }). Instala el servicio de voz; en Debian, con «sudo apt install speech-dispatcher speech-dispatcher-espeak-ng». Después debería oírse «spd-say hola».
+doctor-speech-none = Voz: no funciona ({ $why ->
+        [ended] el servicio de voz se cerró al preguntarle
+        [refused] el servicio de voz se niega a hablar
+       *[absent] no hay ningún servicio de voz al que llegar
+    }). Instala el servicio de voz; en Debian, con «sudo apt install speech-dispatcher speech-dispatcher-espeak-ng». Después debería oírse «spd-say hola».
 doctor-speech-silent = Voz: no funciona. El servicio de voz no responde. Ciérralo con «pkill -x speech-dispatch»: arranca solo cuando hace falta. Después debería oírse «spd-say hola».
 
 doctor-sound = Sonidos: funcionan. Los sonidos cortos pueden sonar.
@@ -49,18 +70,18 @@ doctor-ties-damaged = Nudos: { $damaged ->
        *[other] { $damaged } documentos de «{ $file }» no se pueden leer.
     } «marlinspeak shelf verify» dice qué les pasa; por mirar no se pierde nada.
 doctor-ties-full = Nudos: pronto no se guardarían. En el disco de «{ $file }» quedan solo { $megabytes } MB libres: haz sitio en él.
-doctor-ties-unwritable = Nudos: no se guardarían. En «{ $file }» no se puede escribir ({ $reason }). Haz tuya la carpeta con su contenido, o pon en XDG_DATA_HOME una carpeta que lo sea.
+doctor-ties-unwritable = Nudos: no se guardarían. En «{ $file }» no se puede escribir ({ $reason }). Hazte propietario de la carpeta y de su contenido, o pon en XDG_DATA_HOME una carpeta que sea tuya.
 doctor-ties-nowhere = Nudos: no se guardarían. El sistema no señala ninguna carpeta para ellos: pon en HOME tu carpeta personal.
 
 doctor-settings = Ajustes: funcionan. «{ $file }» se puede leer.
 doctor-settings-none = Ajustes: funcionan. En «{ $file }» no hay todavía ninguno, así que valen los de siempre.
 doctor-settings-newer = Ajustes: «{ $file }» lo escribió un Marlinspeak más nuevo (versión { $version } del documento). No se toca y valen los ajustes de siempre: instala el Marlinspeak más nuevo, o lleva el archivo a otra parte.
 doctor-settings-damaged = Ajustes: «{ $file }» está dañado ({ $reason }). Al abrirse, Marlinspeak apartará el archivo y usará los ajustes de siempre.
-doctor-settings-unwritable = Ajustes: no se guardarían. «{ $file }» se niega ({ $reason }). Haz tuya la carpeta con su contenido, o pon en XDG_CONFIG_HOME una carpeta que lo sea.
+doctor-settings-unwritable = Ajustes: no se guardarían. «{ $file }» se niega ({ $reason }). Hazte propietario de la carpeta y de su contenido, o pon en XDG_CONFIG_HOME una carpeta que sea tuya.
 doctor-settings-nowhere = Ajustes: no se guardarían. El sistema no señala ninguna carpeta para ellos: pon en HOME tu carpeta personal.
 
 doctor-log = Registro: funciona. «{ $file }» está ahí para dar parte de un fallo; no contiene nombres tuyos.
-doctor-log-unwritable = Registro: no se lleva. En «{ $file }» no se puede escribir ({ $reason }). Los nudos siguen sin él; para tenerlo, haz tuya la carpeta, o pon en XDG_STATE_HOME una carpeta que lo sea.
+doctor-log-unwritable = Registro: no se lleva. En «{ $file }» no se puede escribir ({ $reason }). Los nudos siguen sin él; para tenerlo, hazte propietario de la carpeta, o pon en XDG_STATE_HOME una carpeta que sea tuya.
 doctor-log-nowhere = Registro: no se lleva. El sistema no señala ninguna carpeta para él: pon en HOME tu carpeta personal. Los nudos siguen sin él.
 
 doctor-well = Todo lo que hace falta funciona.

@@ -71,5 +71,5 @@ at-once-unreadable = --at-once admite un número de cruces de 1 a 999, o «leg»
 app-no-display = No hay pantalla en la que abrir una ventana: arranca Marlinspeak desde una sesión de escritorio, o usa «marlinspeak steps» en la terminal.
 app-without-window = Este Marlinspeak se compiló solo para la terminal y no tiene ventana: usa aquí «marlinspeak tie», o instala el que tiene ventana.
 app-window-failed = No se ha podido abrir la ventana en la pantalla «{ $display }»: arranca Marlinspeak desde una sesión de escritorio, o usa «marlinspeak steps» en la terminal.
-app-fault = Marlinspeak se ha detenido por un fallo suyo ({ $reason }): arráncalo de nuevo y retoma el nudo donde quedó guardado.
+app-fault = Marlinspeak se ha detenido por un fallo suyo, que queda anotado en el registro: arráncalo de nuevo y retoma el nudo donde quedó guardado.
 output-failed = No se ha podido escribir la salida ({ $reason }): comprueba adónde va y prueba de nuevo.

@@ -4,7 +4,8 @@
 #
 # Those ending in -say are heard in messages with -say in their name; the others stand in all
 # other messages. One is a word for the ear, as a voice would read the figure as "uno". A foot (pie)
-# is also the word for the bottom rim here: only the rim has a pin and an article ("del pie").
+# is also the word for the bottom rim here: only the rim has a pin and an article ("del pie"). On the
+# screen "in" and "ft" stay: they are the symbols of the standard and read alike in Spain and Mexico.
 
 # Ejemplo: 9 milímetros
 length-mm-say = { $number ->
@@ -30,12 +31,12 @@ length-m-say = { $number ->
 # Ejemplo: 1,2 m
 length-m = { $number } m
 
-# Ejemplo: 0,5 pulgadas
+# Ejemplo: 6 pulgadas
 length-in-say = { $number ->
         [one] una pulgada
        *[other] { $number } pulgadas
     }
-# Ejemplo: 0,5 in
+# Ejemplo: 6 in
 length-in = { $number } in
 
 # Ejemplo: 5 sesenta y cuatroavos de pulgada. $above and $below: the fraction in lowest terms; below the
@@ -96,16 +97,16 @@ length-in-fraction-say = { $inches ->
 # Ejemplo: 1 3/4 in
 length-in-fraction = { $inches } { $above }/{ $below } in
 
-# Ejemplo: 4,5 pies
+# Ejemplo: 5 pies
 length-ft-say = { $number ->
         [one] un pie
        *[other] { $number } pies
     }
-# Ejemplo: 4,5 ft
+# Ejemplo: 60 ft
 length-ft = { $number } ft
 
-# Ejemplo: 5 pies 3 pulgadas. $feet, $inches: whole ones, 3 feet or more.
-length-ft-in-say = { $feet } pies { $inches ->
+# Ejemplo: 5 pies y 3 pulgadas. $feet, $inches: whole ones, 3 feet or more.
+length-ft-in-say = { $feet } pies y { $inches ->
         [one] una pulgada
        *[other] { $inches } pulgadas
     }

@@ -14,7 +14,7 @@ where-taking-up-say = Retomas el nudo de { $leads } ramales y { $bights } senos.
 # and $leg: where fairing is. $minutes: time left; $timed: yes when it is known.
 where-say = { $phase ->
         [lift] Todo está tendido; falta sacar el nudo del tubo.
-        [fair] Todo está tendido y fuera del tubo; estás igualando el nudo: ronda { $round }{ $whole ->
+        [fair] Todo está tendido y fuera del tubo; estás igualando el nudo, vez { $round }{ $whole ->
             [yes] .
            *[no] { $passes ->
                 [one] { "" }
@@ -73,7 +73,7 @@ where-say = { $phase ->
 
 # $can-take-back: yes when there is a leg to take back. $leg: which.
 # Ejemplo: Algo va mal. Siguiente deshace el tramo 7. Atrás busca dónde estás, si has perdido la
-# cuenta. Error, otra vez, lo deja todo como está.
+# cuenta. Pulsa otra vez error para dejarlo todo como está.
 wrong-say = Algo va mal. { $can-take-back ->
         [yes] Siguiente deshace el tramo { $leg }{ $strands ->
             [one] { "" }
@@ -81,8 +81,8 @@ wrong-say = Algo va mal. { $can-take-back ->
         }{ $pass ->
             [1] { "" }
            *[other] , en la pasada { $pass }
-        }. Atrás busca dónde estás, si has perdido la cuenta. Error, otra vez, lo deja todo como está.
-       *[no] Atrás busca dónde estás, si has perdido la cuenta. Error, otra vez, lo deja todo como está.
+        }. Atrás busca dónde estás, si has perdido la cuenta. Pulsa otra vez error para dejarlo todo como está.
+       *[no] Atrás busca dónde estás, si has perdido la cuenta. Pulsa otra vez error para dejarlo todo como está.
     }
 wrong-show = Algo va mal
 wrong-show-note = { $can-take-back ->
@@ -161,8 +161,8 @@ take-back-say-end = Tu mano está { $heading ->
     } Siguiente deshace un tramo más, atrás vuelve a tender este.
 
 take-back-show = { $heading ->
-        [falling] Sube de vuelta a cabeza { $from }
-       *[rising] Baja de vuelta a pie { $from }
+        [falling] Vuelve a subir al { $from } de la cabeza
+       *[rising] Vuelve a bajar al { $from } del pie
     }
 take-back-show-phase = { $pass ->
         [1] Deshacer el tramo { $leg }
@@ -174,8 +174,8 @@ take-back-show-crossing = { $over ->
     }
 take-back-show-note = { $whole ->
         [yes] { $heading ->
-            [falling] Primero, fuera de pie { $to }
-           *[rising] Primero, fuera de cabeza { $to }
+            [falling] Primero, suéltalo del { $to } del pie
+           *[rising] Primero, suéltalo del { $to } de la cabeza
         }
        *[no] Aún no está en ninguna clavija
     }
@@ -219,8 +219,8 @@ question-say = { $question ->
 
 question-show = { $question ->
         [pin] { $rim ->
-            [top] ¿Está el cabo en cabeza { $pin }?
-           *[bottom] ¿Está el cabo en pie { $pin }?
+            [top] ¿Está el cabo en el { $pin } de la cabeza?
+           *[bottom] ¿Está el cabo en el { $pin } del pie?
         }
         [cords] { $count ->
             [one] ¿Hay ahí solo 1 cabo?
@@ -245,14 +245,14 @@ question-show = { $question ->
 question-show-note = { $question ->
         [pin] La última clavija que rodeó el cabo
         [cords] { $rim ->
-            [top] Alrededor de cabeza { $pin }, también el que llevas en la mano
-           *[bottom] Llegados a pie { $pin }, también el que llevas en la mano
+            [top] Alrededor del { $pin } de la cabeza, también el que llevas en la mano
+           *[bottom] Llegados al { $pin } del pie, también el que llevas en la mano
         }
-        [tail] En pie { $pin }
-        [home] En pie { $pin }
+        [tail] En el { $pin } del pie
+        [home] En el { $pin } del pie
        *[crossed] { $rim ->
-            [top] Desde cabeza { $pin }
-           *[bottom] Desde pie { $pin }
+            [top] Desde el { $pin } de la cabeza
+           *[bottom] Desde el { $pin } del pie
         }
     }
 question-show-phase = Buscar dónde estás

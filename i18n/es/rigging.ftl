@@ -190,9 +190,9 @@ rig-short-pins-note = Usa de { $needed } o más; estas { $hold ->
        *[other] aguantan { $hold } pasadas
     }
 
-rig-thick-object-say = Aparejar, paso { $number } de { $tasks }. Atención: el objeto tiene { $object } de grueso, y el tubo solo { $tube }. Deja el nudo flojo hasta que esté puesto en el objeto.
+rig-thick-object-say = Aparejar, paso { $number } de { $tasks }. Atención: el objeto tiene { $object } de diámetro, y el tubo solo { $tube }. Deja el nudo flojo hasta que esté puesto en el objeto.
 rig-thick-object-say-brief = Atención: objeto de { $object }, tubo de solo { $tube }. Deja el nudo flojo hasta que esté puesto en el objeto.
-rig-thick-object-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: el objeto tiene { $object } de grueso, y el tubo solo { $tube }. Deja el nudo flojo hasta que esté puesto en el objeto.
+rig-thick-object-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: el objeto tiene { $object } de diámetro, y el tubo solo { $tube }. Deja el nudo flojo hasta que esté puesto en el objeto.
 rig-thick-object-show = El objeto es más grueso que el tubo
 rig-thick-object-note = { $object } frente a { $tube }: deja el nudo flojo hasta que esté puesto en el objeto
 
@@ -256,7 +256,7 @@ rig-thick-tube-say-brief = Atención: el tubo es mucho más grueso que el objeto
 rig-thick-tube-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: el tubo es mucho más grueso que el objeto. Habrá que sacar { $slack } de cada uno de { $legs } tramos.{ $better ->
         [none] { "" }
        *[other] { " " }Con un tubo de { $better } de diámetro sobraría lo menos posible.
-    } Lo que sobra se saca poco a poco, vuelta a vuelta, y así el nudo queda igual.
+    } Lo que sobra se saca poco a poco, en varias veces, y así el nudo queda igual.
 rig-thick-tube-show = Sobra mucho cabo en este tubo
 rig-thick-tube-note = { $slack } de cada uno de { $legs } tramos{ $better ->
         [none] { "" }
@@ -264,9 +264,9 @@ rig-thick-tube-note = { $slack } de cada uno de { $legs } tramos{ $better ->
     }
 
 # $ring: width of a ring. $slack: out of each leg. $would_do: rings of so much or less.
-rig-wide-rings-say = Aparejar, paso { $number } de { $tasks }. Atención: los anillos tienen { $ring } de ancho y separan demasiado las orillas. Habrá que sacar { $slack } de cada tramo. Anillos de { $would_do } como mucho no estorbarían.
-rig-wide-rings-say-brief = Atención: los anillos tienen { $ring } de ancho y separan demasiado las orillas. Habrá que sacar { $slack } de cada tramo. Anillos de { $would_do } como mucho no estorbarían.
-rig-wide-rings-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: los anillos tienen { $ring } de ancho y separan demasiado las orillas. Habrá que sacar { $slack } de cada tramo. Anillos de { $would_do } como mucho no estorbarían. Lo que sobra se saca poco a poco, vuelta a vuelta, y así el nudo queda igual.
+rig-wide-rings-say = Aparejar, paso { $number } de { $tasks }. Atención: los anillos tienen { $ring } de ancho y separan demasiado los bordes. Habrá que sacar { $slack } de cada tramo. Anillos de { $would_do } como mucho no estorbarían.
+rig-wide-rings-say-brief = Atención: los anillos tienen { $ring } de ancho y separan demasiado los bordes. Habrá que sacar { $slack } de cada tramo. Anillos de { $would_do } como mucho no estorbarían.
+rig-wide-rings-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: los anillos tienen { $ring } de ancho y separan demasiado los bordes. Habrá que sacar { $slack } de cada tramo. Anillos de { $would_do } como mucho no estorbarían. Lo que sobra se saca poco a poco, en varias veces, y así el nudo queda igual.
 rig-wide-rings-show = Anillos anchos para este nudo
 rig-wide-rings-note = { $slack } de cada tramo; anillos de { $would_do } como mucho no estorbarían
 
@@ -422,7 +422,7 @@ rig-space-note = { $half ->
             [left] izquierda
            *[right] derecha
         }
-       *[no] Agujero 1 de la cabeza a plomo con el agujero 1 del pie
+       *[no] El agujero 1 de la cabeza, a plomo con el 1 del pie
     }
 
 ## Rigging: a tube without rings
@@ -551,10 +551,10 @@ rig-start-say-teach = Aparejar, paso { $number } de { $tasks }. { $strands ->
        *[other] , en el agujero { $hole }.
     } Deja ahí una cola de { $tail }. La cola es el extremo que se queda atrás; se esconde al final del trabajo.
 rig-start-show = { $strands ->
-        [one] Empieza en pie 1
-       *[other] La hebra 1 empieza en pie 1
+        [one] Empieza en el 1 del pie
+       *[other] La hebra 1 empieza en el 1 del pie
     }
 rig-start-note = Cola de { $tail }{ $strands ->
         [one] { "" }
-       *[other] ; la hebra 2 en pie 2, y así las demás
+       *[other] ; la hebra 2 en el 2 del pie, y así las demás
     }

@@ -119,7 +119,7 @@ detail-say = { $detail ->
 # $most: crossings told at once at the most; $whole: yes when legs are told whole.
 at-once-say = { $fair ->
         [leg] Tramo a tramo.
-        [round] Una ronda entera de una vez.
+        [round] El nudo entero de una vez.
        *[no] { $whole ->
             [yes] Tramos enteros.
            *[no] { $most ->
@@ -139,5 +139,6 @@ focus-lost = Las teclas van a otra ventana. Haz clic aquí antes de seguir pulsa
 # A tie file that was set aside.
 trouble-damaged = No se ha podido leer el archivo { $file } y se ha apartado como { $aside }; no se ha cambiado nada en él.
 trouble-restored = El archivo { $file } estaba dañado y se ha apartado como { $aside }; se usa la copia del paso anterior.
-trouble-io = No se ha podido acceder a los nudos ({ $reason }): comprueba que la carpeta existe y no está llena, y prueba de nuevo.
+# $path: the file or folder. $reason: as in reasons.ftl.
+trouble-io = No se ha podido acceder a «{ $path }» ({ $reason }): comprueba que la carpeta de los nudos existe y tiene sitio, y prueba de nuevo.
 trouble-in-use = Este nudo está abierto en otra ventana o terminal: sigue allí, o pulsa otra vez la misma tecla para verlo sin cambiarlo.

@@ -165,7 +165,7 @@ learn-asks = { $intent ->
         [again] Pulsa lo que quieras usar para «otra vez».
         [where] Pulsa lo que quieras usar para «dónde estoy».
         [slower] Pulsa lo que quieras usar para «más despacio».
-        [faster] Pulsa lo que quieras usar para «más deprisa».
+        [faster] Pulsa lo que quieras usar para «más rápido».
         [pause] Pulsa lo que quieras usar para «pausa».
        *[wrong] Pulsa lo que quieras usar para «error», cuando algo va mal.
     }
@@ -188,7 +188,7 @@ learn-learnt = { $kind ->
         [again] es «otra vez».
         [where] es «dónde estoy».
         [slower] es «más despacio».
-        [faster] es «más deprisa».
+        [faster] es «más rápido».
         [pause] es «pausa».
        *[wrong] es «error», cuando algo va mal.
     }

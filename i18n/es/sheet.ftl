@@ -13,8 +13,8 @@ card-head-crossings = Cruces, en el orden en que se encuentran
 
 # The way of a leg. $heading, $from, $to as in steps.ftl.
 card-way = { $heading ->
-        [falling] Cabeza { $from }, baja a pie { $to }
-       *[rising] Pie { $from }, sube a cabeza { $to }
+        [falling] Del { $from } de la cabeza, baja al { $to } del pie
+       *[rising] Del { $from } del pie, sube al { $to } de la cabeza
     }
 
 # Ejemplo: Tejido: encima de 1, debajo de 1.
@@ -44,7 +44,7 @@ card-work = { $hand ->
 # $staggered: yes or no.
 card-pins = Pon { $pins } clavijas repartidas por igual en cada anillo, { $staggered ->
         [yes] cada una de la cabeza a medio camino entre dos del pie: la clavija 1 de la cabeza, medio paso más allá de la clavija 1 del pie.
-       *[no] cada una de la cabeza en línea recta con la del pie de su mismo número.
+       *[no] cada una de la cabeza a plomo con la del pie de su mismo número.
     }
 
 # On a tube without rings. $tube: its diameter. $apart: from pin to pin.
@@ -80,11 +80,11 @@ card-pass = { $pass ->
        *[other] , hebra { $strand } de { $strands }
     }: { $pass ->
         [1] deja una cola en la clavija { $pin } del pie
-       *[other] empieza en la clavija { $pin } del pie junto al cabo que ya está ahí
+       *[other] empieza en la clavija { $pin } del pie junto al primer cabo
     }
 
 card-cautions = Cuidado
-card-caution-load = Cubre y adorna. No dejes nunca que sostenga a una persona ni una carga; para lo que tenga que sostener algo, sigue las normas del lugar y a la gente autorizada para ello.
+card-caution-load = Cubre y adorna. No dejes nunca que sostenga a una persona ni una carga; para lo que tenga que sostener algo, cumple las normas y recurre a personal autorizado.
 card-caution-heat = Cuchillo caliente o llama: ventila, lejos de todo lo que arda. El cabo fundido se pega a la piel y quema: deja que se enfríe. Un chicote sellado puede cortar.
 card-caution-blade = Cuchillos, pasadores y agujas: corta y empuja hacia fuera, lejos del cuerpo.
 card-caution-pins = Las clavijas sobresalen del tubo: cuidado con los ojos y las palmas.
@@ -124,11 +124,11 @@ stage-signs = Un cuadrado es encima, un aro es debajo. El número del aro es la 
 
 ## What can be wrong
 
-sheet-out-missing = No hay dónde dejar la hoja: añade --out con un nombre de archivo que termine en «.png» o «.pdf», por ejemplo --out card.pdf.
+sheet-out-missing = No se dice dónde dejar la hoja: añade --out con un nombre de archivo que termine en «.png» o «.pdf», por ejemplo --out ficha.pdf.
 sheet-out-ending = «{ $file }» no dice qué hay que hacer: termina el nombre en «.png» o «.pdf», o añade --pdf.
 sheet-exists = «{ $file }» ya existe y no se toca: elige otro nombre, o añade --replace.
 sheet-unwritable = No se ha podido escribir «{ $file }» ({ $reason }): comprueba que su carpeta existe y que se puede escribir en ella.
-sheet-failed = No se ha podido hacer la hoja ({ $reason }): prueba con la otra clase de archivo, «.png» o «.pdf».
+sheet-failed = No se ha podido hacer la hoja: prueba con la otra clase de archivo, «.png» o «.pdf».
 sheet-dpi = --dpi admite un número entero de { $least } a { $most }, y «{ $given }» no lo es: prueba con --dpi 300.
 sheet-step = --step admite un paso de este nudo, de 1 a { $steps }, y «{ $given }» no lo es: «marlinspeak steps» los muestra.
 sheet-tube-missing = Una tira es tan larga como el contorno del tubo, y no se indica ningún tubo: añade --tube con su diámetro, por ejemplo --tube 48mm.

@@ -49,7 +49,7 @@ shelf-tie-say = { $number } de { $ties }. { $named ->
             [away] Retirado.
            *[waiting] { "" }
         } { $phase ->
-            [kit] Preparando la bolsa
+            [kit] Reuniendo lo necesario
             [rig] Aparejando el tubo
             [lead] Pasada guía
             [follow] { $pass ->
@@ -262,21 +262,21 @@ shelf-error-io = { $doing ->
        *[write] No se ha podido escribir { $path } ({ $reason }): comprueba que su carpeta existe, que puedes escribir en ella y que el disco no está lleno, y prueba de nuevo.
     }
 
-# $fault: what is wrong with the file. $detail: what the reader says, in English.
+# $fault: what is wrong with the file. $place: where in it, in brackets with a space before them, or nothing.
 shelf-error-unreadable = { $fault ->
         [too-large] { $path } es demasiado grande para ser lo que debería: comprueba que es el archivo correcto, o toma una copia que esté entera.
         [not-a-file] { $path } no es un archivo corriente: pon un archivo en su lugar, o toma otro.
-        [not-json] { $path } no se puede leer como JSON ({ $detail }): toma una copia que esté entera.
-        [newer] { $path } lo escribió un Marlinspeak más nuevo ({ $detail }) y no se toca: usa para él el programa más nuevo.
+        [not-json] { $path } no se puede leer como JSON{ $place }: toma una copia que esté entera.
+        [newer] { $path } lo escribió un Marlinspeak más nuevo{ $place } y no se toca: usa para él el programa más nuevo.
         [checksum] { $path } está dañado, porque su contenido no da su suma de comprobación: toma una copia que esté entera.
-        [knot] { $path } nombra un nudo que no se puede hacer ({ $detail }): los ramales y los senos van de 2 a 999, las pasadas de 1 a 9; toma una copia que esté entera.
-        [place] { $path } está en un punto que su nudo no tiene ({ $detail }): toma una copia que esté entera.
-       *[shape] { $path } no es lo que debería ser ({ $detail }): toma una copia que esté entera.
+        [knot] { $path } nombra un nudo que no se puede hacer: los ramales y los senos van de 2 a 999, las pasadas de 1 a 9; toma una copia que esté entera.
+        [place] { $path } está en un punto que su nudo no tiene: toma una copia que esté entera.
+       *[shape] { $path } no es lo que debería ser{ $place }: toma una copia que esté entera.
     }
 
 shelf-error-gone = { $path } ya no está: se usa la copia anterior, si la hay.
 shelf-error-stranger = { $path } está en el estante y no tiene nombre de nudo: muévelo a otro sitio y tráelo con «marlinspeak shelf import».
-shelf-error-unwritable = El nudo { $id } no se puede escribir de modo que se lea igual ({ $detail }): acorta su nombre y su nota, y prueba de nuevo.
+shelf-error-unwritable = El nudo { $id } no se puede escribir de modo que se lea igual: acorta su nombre y su nota, y prueba de nuevo.
 shelf-error-no-such-tie = No hay ningún nudo { $id } en el estante: «marlinspeak shelf list» muestra los que hay.
 shelf-error-not-an-id = «{ $given }» no es el nombre de un nudo del estante: un nombre así tiene de 6 a 32 letras de la a a la z y cifras; «marlinspeak shelf list» muestra los que hay.
 shelf-error-exists = { $path } ya existe y no se sobrescribe: elige otro nombre, o añade --replace en la terminal.

@@ -9,7 +9,8 @@
 #                         syllable, nor alta and baja. "Clavija" stands before the number, the rim
 #                         after it.
 #   over, under           por encima, por debajo: far apart by ear; the first of a leg has its verb,
-#                         pásalo or mételo.
+#                         pásalo or mételo. Brief has no verbs ("encima 1, debajo 1"): it is for who
+#                         knows the work, and the two words are heard apart without them.
 #   up, down              sube, baja; a rising leg "sube", a falling leg "baja" (ascendente and
 #                         descendente sound alike).
 #   right, left           derecha, izquierda.
@@ -22,6 +23,9 @@
 #   staggered al tresbolillo, pick pasador, set screw prisionero, to lay tender, to take back
 #   deshacer, to lift sacar, to fair igualar, to finish rematar. The knot itself is a cabeza de turco;
 #   it is just "nudo" here, since cabeza is the rim.
+# On the screen a pin is "el 4 del pie", "el 6 de la cabeza": "en pie" alone would be standing up.
+# Weighed once more and kept: metal is "tornillo prisionero", which both shores know; a brief leg of a
+# later pass names no side, since its pass began with it.
 # One cord is "un cabo" in words, as the figure would be said "uno". The tyer is told in the
 # imperative of tú. The names of presses: siguiente, atrás, otra vez, dónde estoy, error.
 # unsure: hebra for a closed path (cordón would be mistaken for the cord itself, and is a strand of laid
@@ -60,7 +64,7 @@ begin-say = { $strands ->
         [yes] Toma el cabo «{ $cord }».
        *[no] { "" }
     } { $strand ->
-        [1] Ten el tubo vertical, con el anillo del pie en la mesa, y míralo de frente.
+        [1] Ten el tubo vertical, con el anillo del pie hacia el suelo, y míralo de frente.
        *[other] { "" }
     } Deja colgar una cola de { $tail } en la clavija { $pin } del pie, y sujétala con cinta. { $strand ->
         [1] { $hand ->
@@ -106,7 +110,7 @@ begin-say-teach = { $strands ->
         [yes] Toma el cabo «{ $cord }».
        *[no] { "" }
     } { $strand ->
-        [1] Ten el tubo vertical, con el anillo del pie en la mesa, y míralo de frente.
+        [1] Ten el tubo vertical, con el anillo del pie hacia el suelo, y míralo de frente.
        *[other] { "" }
     } Deja colgar una cola de { $tail } en la clavija { $pin } del pie, y sujétala con cinta. La cola se queda; con el otro extremo, el de tu mano, se hace el nudo. { $strand ->
         [1] { $hand ->
@@ -125,8 +129,8 @@ begin-say-teach = { $strands ->
        *[no] { "" }
     }
 
-# Ejemplo: Cola de 15 cm en pie 1
-begin-show = Cola de { $tail } en pie { $pin }
+# Ejemplo: Cola de 15 cm en el 1 del pie
+begin-show = Cola de { $tail } en el { $pin } del pie
 
 # Ejemplo: Sujétala con cinta. Trabaja hacia la derecha.
 begin-show-note = { $named ->
@@ -255,7 +259,7 @@ follow-show = { $lane ->
        *[bottom] Sigue por el lado del pie
     }
 
-# Ejemplo: Desde pie 1. Por dentro en la cabeza, por fuera en el pie.
+# Ejemplo: Desde el 1 del pie. Por dentro en la cabeza, por fuera en el pie.
 follow-show-note = { $added ->
         [yes] { $named ->
             [yes] Cabo «{ $cord }», con una cola.
@@ -263,8 +267,8 @@ follow-show-note = { $added ->
         }
        *[no] { "" }
     } { $inside ->
-        [bottom] Desde pie { $pin }. Por dentro en el pie, por fuera en la cabeza.
-       *[top] Desde pie { $pin }. Por dentro en la cabeza, por fuera en el pie.
+        [bottom] Desde el { $pin } del pie. Por dentro en el pie, por fuera en la cabeza.
+       *[top] Desde el { $pin } del pie. Por dentro en la cabeza, por fuera en el pie.
     }
 
 ## Laying a leg
@@ -387,6 +391,7 @@ lay-say-way-teach = { $pass ->
 # subiendo hacia la derecha.
 # $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
 # pin it has just passed, $rim: bottom or top. $made: whole turns made on this leg so far.
+# $again: yes when that pin is the one where the leg lands, one time or more too soon.
 lay-say-way-on = { $pass ->
         [1] { $strands ->
             [one] Tramo { $leg }
@@ -419,6 +424,9 @@ lay-say-way-on = { $pass ->
     }, justo después de { $rim ->
         [top] la clavija { $past } de la cabeza
        *[bottom] la clavija { $past } del pie
+    }{ $again ->
+        [yes] , a la que volverá
+       *[no] { "" }
     }{ $made ->
         [0] .
         [one] , y ha dado una vuelta al tubo.
@@ -490,6 +498,9 @@ lay-say-way-on-teach = { $pass ->
     }, justo después de { $rim ->
         [top] la clavija { $past } de la cabeza
        *[bottom] la clavija { $past } del pie
+    }{ $again ->
+        [yes] , a la que volverá
+       *[no] { "" }
     }{ $made ->
         [0] .
         [one] , y ha dado una vuelta al tubo.
@@ -680,29 +691,29 @@ lay-say-landing-teach = { $landing ->
         }
     }
 
-# The arrow is the way the cord goes. Ejemplo: Pie 4, sube a cabeza 6 ↗
+# The arrow is the way the cord goes. Ejemplo: Del 4 del pie, sube al 6 de la cabeza ↗
 lay-show = { $heading ->
-        [falling] Cabeza { $from }, baja a pie { $to } { $hand ->
+        [falling] Del { $from } de la cabeza, baja al { $to } del pie { $hand ->
             [left] ↙
            *[right] ↘
         }
-       *[rising] Pie { $from }, sube a cabeza { $to } { $hand ->
+       *[rising] Del { $from } del pie, sube al { $to } de la cabeza { $hand ->
             [left] ↖
            *[right] ↗
         }
     }
 
 # The same in words alone, for a line that is read by a Braille display or a screen reader.
-# Ejemplo: Pie 4, sube hacia la derecha a cabeza 6
+# Ejemplo: Del 4 del pie, sube hacia la derecha al 6 de la cabeza
 lay-print = { $heading ->
-        [falling] Cabeza { $from }, baja { $hand ->
+        [falling] Del { $from } de la cabeza, baja { $hand ->
             [left] hacia la izquierda
            *[right] hacia la derecha
-        } a pie { $to }
-       *[rising] Pie { $from }, sube { $hand ->
+        } al { $to } del pie
+       *[rising] Del { $from } del pie, sube { $hand ->
             [left] hacia la izquierda
            *[right] hacia la derecha
-        } a cabeza { $to }
+        } al { $to } de la cabeza
     }
 
 # One crossing as a word that differs in shape for over and under.
@@ -716,8 +727,8 @@ lay-show-crossing = { $over ->
 lay-show-clear = nada que cruzar
 
 # What else the screen says of a lay step.
-# Ejemplo: Cerca de la mitad de la subida, justo después de pie 3
-# $part, $share, $rim, $past, $made as for lay-say-way-on.
+# Ejemplo: Cerca de la mitad de la subida, justo después del 3 del pie
+# $part, $share, $rim, $past, $made, $again as for lay-say-way-on.
 lay-show-note-on = { $share ->
         [little] Un poco
         [quarter] Cerca de un cuarto
@@ -729,38 +740,42 @@ lay-show-note-on = { $share ->
     } { $heading ->
         [falling] de la bajada
        *[rising] de la subida
-    }, justo después de { $rim ->
-        [top] cabeza { $past }
-       *[bottom] pie { $past }
+    }, justo después { $rim ->
+        [top] del { $past } de la cabeza
+       *[bottom] del { $past } del pie
+    }{ $again ->
+        [yes] , al que volverá
+       *[no] { "" }
     }{ $made ->
         [0] { "" }
-        [one] , una vuelta
-        [2] , dos vueltas
-       *[other] , { $made } vueltas
+       *[other] , { $made } de { $turns } vueltas
     }
 
 # $landing as for lay-say-landing; $turns as for lay-say-way.
 lay-show-note = { $landing ->
-        [on-the-way] { $turns ->
-            [0] Sujétalo ahí
-            [one] Una vuelta al tubo en total. Sujétalo ahí
-            [2] Dos vueltas al tubo en total. Sujétalo ahí
-           *[other] { $turns } vueltas al tubo en total. Sujétalo ahí
+        [on-the-way] { $part ->
+            [1] { $turns ->
+                [0] Sujétalo ahí
+                [one] Una vuelta al tubo en total. Sujétalo ahí
+                [2] Dos vueltas al tubo en total. Sujétalo ahí
+               *[other] { $turns } vueltas al tubo en total. Sujétalo ahí
+            }
+           *[other] Sujétalo ahí
         }
         [inside] { $heading ->
-            [falling] Por dentro del bucle en pie { $to }
-           *[rising] Por dentro del bucle en cabeza { $to }
+            [falling] Por dentro del bucle, en el { $to } del pie
+           *[rising] Por dentro del bucle, en el { $to } de la cabeza
         }
         [outside] { $heading ->
-            [falling] Por fuera del bucle en pie { $to }
-           *[rising] Por fuera del bucle en cabeza { $to }
+            [falling] Por fuera del bucle, en el { $to } del pie
+           *[rising] Por fuera del bucle, en el { $to } de la cabeza
         }
-        [home-and-on] De vuelta al principio: por encima de la cola, y sigue por pie { $to }
-        [home-to-wait] De vuelta al principio: sujétalo con cinta en pie { $to }
-        [home-to-end] De vuelta al principio: deja colgar el extremo en pie { $to }
+        [home-and-on] De vuelta al principio: por encima de la cola, y sigue por el { $to } del pie
+        [home-to-wait] De vuelta al principio: sujétalo con cinta en el { $to } del pie
+        [home-to-end] De vuelta al principio: deja colgar el extremo en el { $to } del pie
        *[round] { $heading ->
-            [falling] Rodea pie { $to }
-           *[rising] Rodea cabeza { $to }
+            [falling] Rodea el { $to } del pie
+           *[rising] Rodea el { $to } de la cabeza
         }
     }
 
@@ -771,7 +786,7 @@ lay-show-note = { $landing ->
 # finish; rounds in fair.
 phase-show = { $phase ->
         [lift] Sacar, { $item } de { $items }
-        [fair] Igualar, ronda { $item } de { $items }{ $whole ->
+        [fair] Igualar, { $item } de { $items }{ $whole ->
             [yes] { "" }
            *[no] { $passes ->
                 [one] { "" }

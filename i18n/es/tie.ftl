@@ -1,7 +1,7 @@
 # The guided job in a terminal.
 
-tie-keys = Espacio siguiente, B o Re Pág atrás, R otra vez, H dónde estoy, W algo va mal, 1 2 3 breve, normal, con explicación, [ y ] menos o más de una vez, menos y más velocidad, P pausa, T ajustes, L al final anotar lo que se usó, Q salir.
-tie-keys-lines = Intro es siguiente; b atrás, r otra vez, h dónde estoy, w algo va mal, 1 2 3 breve, normal, con explicación, t ajustes, q salir, cada una con Intro.
+tie-keys = Espacio siguiente, B o Re Pág atrás, R otra vez, H dónde estoy, W error, 1 2 3 breve, normal, explicado, [ y ] menos o más a la vez, menos y más velocidad, P pausa, T ajustes, L al final anotar lo que se usó, Q salir.
+tie-keys-lines = Intro es siguiente; b atrás, r otra vez, h dónde estoy, w error, 1 2 3 breve, normal, explicado, t ajustes, q salir, cada una con Intro.
 tie-left = El nudo se guarda tal como está: «marlinspeak tie» lo retoma.
 tie-none-waiting = No hay ningún nudo que retomar: indica uno, por ejemplo «marlinspeak tie --leads 3 --bights 5».
 tie-lesson-or-knot = Indica una lección o un nudo, no las dos cosas, por ejemplo «marlinspeak tie --lesson 1».

@@ -123,7 +123,7 @@ fair-say-teach = { $whole ->
         [yes] Égaliser, reprise { $round } sur { $rounds }. Partez du dormant et suivez le cordon d’un bout à l’autre. Soulevez chaque trajet à l’épissoir, { $known ->
             [yes] tirez-en environ { $draw } de mou
            *[no] tirez-en un peu de mou
-        } et passez-le au suivant, { $round-legs } trajets. Ne serrez aucun trajet avant ses voisins. Moins à la fois le donne trajet par trajet.
+        } et passez-le au suivant, { $round-legs } trajets. Ne serrez aucun trajet avant ses voisins. Appuyez sur moins à la fois pour aller trajet par trajet.
        *[no] { $round ->
             [1] Première reprise
             [2] Deuxième reprise
@@ -166,8 +166,8 @@ fair-say-teach = { $whole ->
 fair-show = { $whole ->
         [yes] Égaliser, reprise { $round } sur { $rounds }
        *[no] { $heading ->
-            [falling] Tête { $from }, descendez à base { $to }
-           *[rising] Base { $from }, montez à tête { $to }
+            [falling] Du { $from } de tête, descendez au { $to } de base
+           *[rising] Du { $from } de base, montez au { $to } de tête
         }
     }
 
@@ -175,7 +175,7 @@ fair-show-note = { $whole ->
         [yes] { $known ->
             [yes] Environ { $draw } par trajet
            *[no] Un peu par trajet
-        }, { $round-legs } trajets depuis le dormant. [ trajet par trajet
+        }, { $round-legs } trajets depuis le dormant. Avec [, trajet par trajet
        *[no] { $known ->
             [yes] Tirez environ { $draw } ; { $gathered } dans la main
            *[no] Tirez le mou et faites suivre

@@ -83,11 +83,11 @@ ask-length-range = { $asking ->
 
 ## Rows, threads and names
 
-ask-rows-unreadable = Les rangs se donnent en nombres entiers de trous, et « { $given } » est autre chose : donnez un nombre pour chaque rang d’une bague, par exemple 14,20.
+ask-rows-unreadable = Les rangées se donnent en nombres entiers de trous, et « { $given } » est autre chose : donnez un nombre pour chaque rangée d’une bague, par exemple 14,20.
 # $counted: rows or holes.
 ask-count-range = { $counted ->
-        [rows] Une bague a de { $least } à { $most } rangs, et { $given } rangs sont trop : donnez-en moins.
-       *[holes] Un rang a de { $least } à { $most } trous, et { $given } n’y est pas : donnez les trous de chaque rang, par exemple 14,20.
+        [rows] Une bague a de { $least } à { $most } rangées, et { $given } sont trop : donnez-en moins.
+       *[holes] Une rangée a de { $least } à { $most } trous, et { $given } n’y est pas : donnez les trous de chaque rangée, par exemple 14,20.
     }
 # $known: the threads there are.
 ask-thread-unknown = Le filetage « { $given } » est inconnu ; les filetages connus : { $known }. Essayez M4 ou M5.
@@ -108,14 +108,14 @@ ask-price = Un prix est un nombre de 0 à { $most }, et « { $given } » n’e
 # A cord was named as shops name it. $designation: its type in the standard.
 cord-understood = Le cordon est pris pour un cordon de nylon de type { $designation }, épais de { $diameter }.
 ask-without-tube = { $asking ->
-        [rows] Des rangs vont avec un tube, et aucun n’est donné
+        [rows] Des rangées vont avec un tube, et aucun n’est donné
         [pin] Une longueur de picots va avec un tube, et aucun n’est donné
         [thread] Un filetage va avec un tube, et aucun n’est donné
         [ring-width] Une largeur de bagues va avec un tube, et aucun n’est donné
         [tube-length] Une longueur de tube va avec un tube de diamètre connu, et aucun n’est donné
        *[wall] Une paroi va avec un tube, et aucun n’est donné
     } : ajoutez son diamètre, par exemple 45mm.
-ask-without-rings = Une largeur de bagues va avec des bagues, et aucune n’est donnée : ajoutez leurs rangs de trous, par exemple --rows 14,20.
+ask-without-rings = Une largeur de bagues va avec des bagues, et aucune n’est donnée : ajoutez leurs rangées de trous, par exemple --rows 14,20.
 # $standards: designations with a diameter. $kept: names of cords, or none.
 ask-cord-unknown = « { $given } » n’est pas un cordon : donnez son épaisseur, par exemple 4mm, ou un cordon normalisé ({ $standards }){ $kept ->
         [none] . Les cordons que vous gardez sous un nom conviennent aussi ; il n’y en a encore aucun.
@@ -126,19 +126,19 @@ ask-tube-unknown = « { $given } » n’est pas un tube : donnez son diamètr
         [none] . Les tubes que vous gardez sous un nom conviennent aussi ; il n’y en a encore aucun.
        *[other] , ou l’un de ceux que vous gardez : { $kept }.
     }
-ask-holes-close = Un rang de { $holes } trous sur ce tube les place à { $between } l’un de l’autre, et un picot demande { $pin } : donnez moins de trous ou un tube plus gros.
+ask-holes-close = Une rangée de { $holes } trous sur ce tube les place à { $between } l’un de l’autre, et un picot demande { $pin } : donnez moins de trous ou un tube plus gros.
 ask-wall-thick = Une paroi de { $wall } ne tient pas dans un tube de { $tube } : donnez l’épaisseur de la paroi seule.
 
-name-unusable = « { $given } » n’est pas un nom sous lequel garder quelque chose : prenez { $most } lettres au plus, en commençant par une lettre, par exemple oak.
+name-unusable = « { $given } » n’est pas un nom sous lequel garder quelque chose : prenez { $most } lettres au plus, en commençant par une lettre, par exemple chêne.
 name-standard = « { $given } » est le nom d’un cordon normalisé : choisissez un autre nom.
-# What is kept by name could not be read or written. $reason: what the system says.
-rack-failed = Les tubes et les cordons gardés sous un nom n’ont pas pu servir ({ $reason }) : voyez ce fichier, ou déplacez-le pour en commencer un nouveau.
-rack-newer = Les tubes et les cordons gardés sous un nom ont été écrits par un Marlinspeak plus récent ({ $reason }) et sont laissés tels quels : utilisez ce programme plus récent.
+# What is kept by name could not be read or written. $path: the file. $reason: as in reasons.ftl.
+rack-failed = Les tubes et les cordons gardés sous un nom n’ont pas pu servir ({ $path } : { $reason }) : voyez ce fichier, ou déplacez-le pour en commencer un nouveau.
+rack-newer = Les tubes et les cordons gardés sous un nom ont été écrits par un Marlinspeak plus récent et sont laissés tels quels : utilisez ce programme plus récent.
 
 ## Why a tube cannot be rigged for a knot
 
 # $can_take: bights that the tube takes.
-rig-no-row = Aucun rang de ce tube (trous : { $rows }) ne se partage également entre { $bights } ganses. Nombres de ganses possibles : { $can_take }.
+rig-no-row = Aucune rangée de ce tube (trous : { $rows }) ne se partage également entre { $bights } ganses. Nombres de ganses possibles : { $can_take }.
 rig-cord-thick = Un cordon de { $cord } est plus épais que le tube de { $tube } : prenez un cordon plus fin ou un tube plus gros.
 # $most_bights and $most_passes: the most that do go, or 0 for none.
 rig-no-tuck = { $bights } ganses en { $passes ->
@@ -199,7 +199,7 @@ fit-cover-long = Rien ne convient : avec ce cordon, les nœuds qui atteignent {
        *[other] couvrez moins, ou prenez un cordon de { $cord }
     }.
 # $would_fit, $can_take: bights.
-fit-no-row = Rien ne convient sur ce tube : pour cet objet, les nombres de ganses possibles sont { $would_fit }, et les rangs du tube permettent { $can_take } ; prenez un autre tube ou un rang qui se partage par l’un de ces nombres.
+fit-no-row = Rien ne convient sur ce tube : pour cet objet, les nombres de ganses possibles sont { $would_fit }, et les rangées du tube permettent { $can_take } ; prenez un autre tube ou une rangée qui se partage par l’un de ces nombres.
 # $pin: pins no thicker than this would do as well, or none.
 fit-tube-thin = Rien ne convient sur ce tube : avec { $tube } de diamètre, il est trop mince pour les cordons ; prenez un tube de { $would_do } ou plus{ $pin ->
         [none] { "" }
@@ -256,14 +256,14 @@ work-time-say = { $hours ->
         }
     }
 # The work on a tie. $time: as above. $pace: own or usual. $cost: an amount, or none.
-labour = Il demande { $tucks } fois à glisser sous un brin et environ { $time } { $pace ->
+labour = À faire : glisser { $tucks } fois sous un cordon, environ { $time } { $pace ->
         [own] à votre rythme
        *[usual] à un rythme habituel
     }{ $cost ->
         [none] .
-       *[other] , et coûte { $cost }.
+       *[other]  ; coût : { $cost }.
     }
-fit-twins = Chaque nœud est donné dans le tissage qui demande le moins de passages dessous : un dessus, un dessous, commencé dessus ou dessous ; les deux se ressemblent. « --weave 1 » garde celui qui commence dessus.
+fit-twins = Chaque nœud est donné dans le tressage où l’on glisse le moins souvent : enjamber un, glisser sous un, commencé en enjambant ou en glissant ; les deux se ressemblent. « --weave 1 » garde celui qui commence en enjambant.
 # Ties that the figures of the knots listed were corrected from: $least to $most.
 fit-corrected = { $least ->
         [0] Certains chiffres sont corrigés d’après vos mesures, { $most ->
@@ -341,7 +341,7 @@ plan-answer-say = Nœud { $rank } sur { $count } : { $leads } brins, { $bights 
         [tight] serré à fond
         [eased] un peu desserré
        *[open] laissé ouvert
-    }, et cachera { $cover } pour cent. Il demande { $long } de cordon, { $legs } trajets, { $tucks } fois à glisser sous un brin et environ { $time }{ $cost ->
+    }, et cachera { $cover } pour cent. Il demande { $long } de cordon, { $legs } trajets, { $tucks } fois à glisser sous un cordon et environ { $time }{ $cost ->
         [none] .
        *[other] , et coûte { $cost }.
     }
@@ -377,12 +377,12 @@ plan-girth = Son tour
 plan-cover = Longueur à couvrir
 plan-cord = Cordon
 plan-tube = Tube
-plan-rows = Rangs de trous
+plan-rows = Rangées de trous
 plan-pin = Longueur des picots
 plan-thread = Filetage des picots
 plan-have = Cordon disponible
 
-plan-hint = Longueurs comme 30, 3cm, 1 1/4 po ou 5/32po. Le tube, ses rangs et ses picots, et le cordon disponible peuvent rester vides.
+plan-hint = Longueurs comme 30, 3cm, 1 1/4 po ou 5/32po. Le tube, ses rangées et ses picots, et le cordon disponible peuvent rester vides.
 plan-answers = Nœuds qui conviennent
 # Some of them are in sight.
 plan-more = { $first } à { $last } sur { $count } nœuds, le meilleur d’abord · ↓ continue
@@ -405,7 +405,7 @@ plan-keys = Tab avance · Page préc. et Page suiv. changent · F2 à F6 réduis
 # $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Exemple : F2 : doublé
 plan-filter = { $key } : { $filter ->
         [passes] { $choice ->
-            [0] toutes les passes
+            [0] autant de passes qu’on veut
             [1] simple
             [2] doublé
             [3] triplé
@@ -431,7 +431,7 @@ plan-filter = { $key } : { $filter ->
 # The same, said when it is changed.
 plan-filter-say = { $filter ->
         [passes] { $choice ->
-            [0] Des nœuds de toutes les passes.
+            [0] Des nœuds d’autant de passes qu’on veut.
             [1] Seulement des nœuds simples.
             [2] Seulement des nœuds doublés.
             [3] Seulement des nœuds triplés.
@@ -464,7 +464,7 @@ plan-field-say = { $asking ->
         [cover] Longueur à couvrir
         [cord] Cordon
         [tube] Tube
-        [rows] Rangs de trous de chaque bague
+        [rows] Rangées de trous de chaque bague
         [pin] Longueur des picots
         [thread] Filetage des picots
        *[have] Cordon disponible

@@ -10,10 +10,10 @@
 #   $first     yes at the first look of all
 #   $from, $to pins of the last leg, which falls; $order: its overs and unders, one after the other
 
-# Exemple : Bon moment pour regarder. Aller-retour 3 sur 6 posé ; le cordon est au picot de base 4. Il y
+# Exemple : Arrêtez-vous et regardez. Aller-retour 3 sur 6 posé ; le cordon est au picot de base 4. Il y
 # a 3 croisements sur le tube. Le dernier trajet, qui descend du picot de tête 1, enjambe une fois et
 # glisse dessous une fois. Suivant si c’est bien cela, erreur sinon.
-# Exemple : La première passe est posée. Bon moment pour regarder. Chaque picot tient 1 cordon, et entre
+# Exemple : La première passe est posée. Arrêtez-vous et regardez. Chaque picot tient 1 cordon, et entre
 # deux picots voisins, d’un bord à l’autre, vous pouvez compter 4 croisements. Suivant si c’est bien
 # cela, erreur sinon.
 check-say = { $ends ->
@@ -40,7 +40,7 @@ check-say = { $ends ->
                 [8] La huitième passe du circuit { $strand } est posée.
                *[9] La neuvième passe du circuit { $strand } est posée.
             }
-        } Bon moment pour regarder. { $whole ->
+        } Arrêtez-vous et regardez. { $whole ->
             [yes] Chaque picot
            *[no] Chaque picot de ce circuit
         } tient { $cords ->
@@ -59,7 +59,7 @@ check-say = { $ends ->
             }
            *[no] .
         }
-       *[no] Bon moment pour regarder. { $strands ->
+       *[no] Arrêtez-vous et regardez. { $strands ->
             [one] { "" }
            *[other] Circuit { $strand }.
         } { $pass ->
@@ -83,7 +83,7 @@ check-say = { $ends ->
                *[other] Chaque picot déjà contourné tient { $cords } cordons côte à côte.
             }
         } Regardez le dernier trajet, du picot de tête { $from } au picot de base { $to }. { $order }
-    } Si c’est bien cela, suivant ; sinon, erreur.
+    } Si c’est bien cela, appuyez sur suivant ; sinon, sur erreur.
 
 # Exemple : Regardez. Aller-retour 3 sur 6, au picot de base 4, 3 croisements.
 check-say-brief = Regardez. { $strands ->
@@ -161,8 +161,8 @@ check-say-teach = { $ends ->
            *[no] .
         }
        *[no] { $first ->
-            [yes] C’est un bon moment pour regarder, car une erreur se repère le mieux dans l’aller-retour où elle est faite ; un aller-retour, c’est un trajet qui monte et un trajet qui descend.
-           *[no] Bon moment pour regarder.
+            [yes] Arrêtez-vous et regardez. Une erreur se repère le mieux dans l’aller-retour où elle est faite ; un aller-retour, c’est un trajet qui monte et un trajet qui descend.
+           *[no] Arrêtez-vous et regardez.
         } { $strands ->
             [one] { "" }
            *[other] Circuit { $strand }.
@@ -187,7 +187,7 @@ check-say-teach = { $ends ->
                *[other] Chaque picot déjà contourné tient { $cords } cordons côte à côte.
             }
         } Regardez le dernier trajet, du picot de tête { $from } au picot de base { $to }. { $order }
-    } Si c’est bien cela, suivant ; sinon, erreur.
+    } Si c’est bien cela, appuyez sur suivant ; sinon, sur erreur.
 
 # Exemple : Regardez : aller-retour 3 sur 6
 check-show = { $ends ->
@@ -223,11 +223,57 @@ check-show-note = { $ends ->
                 [one] 1 cordon à chaque picot jusqu’ici.
                *[other] { $cords } cordons à chaque picot jusqu’ici.
             }
-        } Le cordon est à base { $at }.
+        } Le cordon est au { $at } de base.
     }
 
 # Exemple : Dernier trajet, de tête 1 : enjambe 1 fois, sous 1 fois.
-check-show-note-last = Dernier trajet, de tête { $from } : { $order }
+check-show-note-last = Dernier trajet, du { $from } de tête : { $order }
+
+# One crossing of the last leg, as it lies there; those of the leg are said one after the other, in $order.
+# Exemple : Il enjambe 1 cordon, glisse sous 2, en enjambe 1.
+# $place: only, first, next or last. $over: yes or no. $cords: cords lying there.
+check-say-crossing = { $place ->
+        [only] { $over ->
+            [yes] Il enjambe { $cords ->
+                [one] 1 cordon
+               *[other] { $cords } cordons
+            }
+           *[no] Il glisse sous { $cords ->
+                [one] 1 cordon
+               *[other] { $cords } cordons
+            }
+        }.
+        [first] { $over ->
+            [yes] Il enjambe { $cords ->
+                [one] 1 cordon
+               *[other] { $cords } cordons
+            }
+           *[no] Il glisse sous { $cords ->
+                [one] 1 cordon
+               *[other] { $cords } cordons
+            }
+        },
+        [last] { $over ->
+            [yes] en enjambe { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
+           *[no] glisse sous { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
+        }.
+       *[next] { $over ->
+            [yes] en enjambe { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
+           *[no] glisse sous { $cords ->
+                [one] 1
+               *[other] { $cords }
+            }
+        },
+    }
 
 # In place of the order of overs and unders, for a leg of so many crossings that nobody would
 # follow it: $crossings there are, $overs and $unders of them.

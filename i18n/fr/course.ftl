@@ -35,8 +35,8 @@ course-weave = Commence en { $kind ->
        *[run] enjambant
     } : { $tucks } fois à glisser dessous · W commence dans l’autre sens
 course-weave-say = Le tressage commence en { $kind ->
-        [twin] glissant sous un brin
-       *[run] enjambant un brin
+        [twin] glissant sous un cordon
+       *[run] enjambant un cordon
     }, et il faut glisser { $tucks } fois. W le commence dans l’autre sens.
 
 # The idea that is new, told before the first step and shown beside the choice.

@@ -1,14 +1,31 @@
 # « marlinspeak doctor » : a line for each thing that the program needs or likes to have. Each says
 # whether it works, and where it does not, how to mend it.
 
-# $system is a list of names and numbers for a report of a fault.
-doctor-head = Marlinspeak { $version } sur { $system }
+# Names and numbers for a report of a fault. $system, $processor: their names. $session, $desktop, $locale: names, or none.
+# $x11, $wayland: true or false, whether there is such a display.
+# Exemple : Marlinspeak 0.1.0 sur Debian GNU/Linux 12, x86_64, session x11, bureau GNOME, X11 oui, Wayland non, langue du système fr-CA
+doctor-head = Marlinspeak { $version } sur { $system }, { $processor }, session { $session ->
+        [none] inconnue
+       *[other] { $session }
+    }, bureau { $desktop ->
+        [none] inconnu
+       *[other] { $desktop }
+    }, X11 { $x11 ->
+        [true] oui
+       *[false] non
+    }, Wayland { $wayland ->
+        [true] oui
+       *[false] non
+    }, langue du système { $locale ->
+        [none] aucune
+       *[other] { $locale }
+    }
 
 # $display is a name such as :0 or wayland-0.
 doctor-display = Écran : en état. Une fenêtre peut s’ouvrir sur « { $display } ».
 doctor-display-none = Écran : il n’y en a pas ici. Lancez Marlinspeak depuis une session de bureau ; sans elle, « marlinspeak tie » vous guide dans le terminal.
 doctor-display-silent = Écran : ne répond pas. Rien ne répond sur « { $display } ». Lancez Marlinspeak depuis une session de bureau ; sans elle, « marlinspeak tie » vous guide dans le terminal.
-doctor-display-refuses = Écran : en panne. « { $display } » refuse ({ $reason }). Lancez Marlinspeak sous le compte qui a ouvert la session de bureau ; sans elle, « marlinspeak tie » vous guide dans le terminal.
+doctor-display-refuses = Écran : refusé. « { $display } » refuse : il est à quelqu’un d’autre. Lancez Marlinspeak sous le compte qui a ouvert la session de bureau ; sans elle, « marlinspeak tie » vous guide dans le terminal.
 
 # $voices is how many voices there are, $fitting how many of them speak the language of this text.
 doctor-speech = Parole : en état. Le service de parole répond ; { $voices ->
@@ -23,7 +40,11 @@ doctor-speech-foreign = Parole : en panne pour la langue « { $language } ».
        *[other] Le service de parole a { $voices } voix, et aucune ne la parle.
     } Installez une voix pour elle ; sous Debian, « sudo apt install speech-dispatcher-espeak-ng » apporte des voix pour la plupart des langues.
 doctor-speech-no-voices = Parole : en panne. Le service de parole répond, mais n’a pas de voix. Installez-en ; sous Debian, avec « sudo apt install speech-dispatcher-espeak-ng ». Ensuite, « spd-say bonjour » devrait s’entendre.
-doctor-speech-none = Parole : en panne ({ $reason }). Installez le service de parole ; sous Debian, avec « sudo apt install speech-dispatcher speech-dispatcher-espeak-ng ». Ensuite, « spd-say bonjour » devrait s’entendre.
+doctor-speech-none = Parole : en panne ({ $why ->
+        [ended] le service de parole s’est arrêté quand on l’a interrogé
+        [refused] le service de parole refuse de parler
+       *[absent] aucun service de parole n’est joignable
+    }). Installez le service de parole ; sous Debian, avec « sudo apt install speech-dispatcher speech-dispatcher-espeak-ng ». Ensuite, « spd-say bonjour » devrait s’entendre.
 doctor-speech-silent = Parole : ne répond pas. Arrêtez-le avec « pkill -x speech-dispatch » : il repart de lui-même au besoin. Ensuite, « spd-say bonjour » devrait s’entendre.
 
 doctor-sound = Sons : en état. Les sons brefs peuvent se faire entendre.
@@ -60,7 +81,7 @@ doctor-settings-unwritable = Réglages : ils ne seraient pas gardés. « { $fi
 doctor-settings-nowhere = Réglages : ils ne seraient pas gardés. Le système n’indique pas de dossier pour eux : donnez à HOME votre dossier personnel.
 
 doctor-log = Journal : en état. « { $file } » est là pour signaler une erreur ; il ne contient aucun nom à vous.
-doctor-log-unwritable = Journal : il n’est pas tenu. On ne peut pas écrire dans « { $file } » ({ $reason }). Les nœuds continuent sans lui ; pour l’avoir, rendez-vous maître du dossier, ou donnez à XDG_STATE_HOME un dossier qui soit à vous.
+doctor-log-unwritable = Journal : il n’est pas tenu. On ne peut pas écrire dans « { $file } » ({ $reason }). Les nœuds continuent sans lui ; pour l’avoir, devenez propriétaire du dossier, ou donnez à XDG_STATE_HOME un dossier qui soit à vous.
 doctor-log-nowhere = Journal : il n’est pas tenu. Le système n’indique pas de dossier pour lui : donnez à HOME votre dossier personnel. Les nœuds continuent sans lui.
 
 doctor-well = Tout ce qu’il faut est en état.

@@ -70,5 +70,5 @@ at-once-unreadable = --at-once demande un nombre de croisements de 1 à 999, ou 
 app-no-display = Il n’y a pas d’écran où ouvrir une fenêtre : lancez Marlinspeak depuis une session de bureau, ou utilisez « marlinspeak steps » dans le terminal.
 app-without-window = Ce Marlinspeak a été compilé pour le terminal seul et n’a pas de fenêtre : utilisez ici « marlinspeak tie », ou installez celui qui en a une.
 app-window-failed = La fenêtre n’a pas pu s’ouvrir sur l’écran « { $display } » : lancez Marlinspeak depuis une session de bureau, ou utilisez « marlinspeak steps » dans le terminal.
-app-fault = Marlinspeak s’est arrêté à cause d’un défaut interne ({ $reason }) : relancez-le et reprenez le nœud là où il a été enregistré.
+app-fault = Marlinspeak s’est arrêté à cause d’un défaut interne, noté dans le journal : relancez-le et reprenez le nœud là où il a été enregistré.
 output-failed = Le résultat n’a pas pu être écrit ({ $reason }) : vérifiez sa destination et réessayez.

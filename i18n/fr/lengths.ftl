@@ -3,7 +3,8 @@
 # language (12.7, 12,7), and its plural chooses. In French everything below two is singular.
 #
 # Those ending in -say are heard in messages with -say in their name; the others stand in all
-# other messages.
+# other messages. On the screen inches and feet are words too: "po" and "pi" are at home in Canada
+# alone. By ear halves and quarters are said as at the bench (un pouce et demi, 2 pouces trois quarts).
 
 # Exemple : 9 millimètres
 length-mm-say = { $number ->
@@ -29,13 +30,16 @@ length-m-say = { $number ->
 # Exemple : 1,2 m
 length-m = { $number } m
 
-# Exemple : 0,5 inuce
+# Exemple : 0,5 pouce
 length-in-say = { $number ->
         [one] { $number } pouce
        *[other] { $number } pouces
     }
-# Exemple : 0,5 po
-length-in = { $number } po
+# Exemple : 6 pouces
+length-in = { $number ->
+        [one] { $number } pouce
+       *[other] { $number } pouces
+    }
 
 # Exemple : 5 soixante-quatrièmes de pouce. $above and $below: the fraction in lowest terms; below the
 # line stands 2, 4, 8, 16, 32 or 64.
@@ -62,51 +66,60 @@ length-fraction-say = { $below ->
            *[other] { $above } soixante-quatrièmes de pouce
         }
     }
-# Exemple : 5/64 po
-length-fraction = { $above }/{ $below } po
+# Exemple : 5/64 pouce
+length-fraction = { $above }/{ $below } pouce
 
 # Exemple : 1 pouce trois quarts. $inches: whole ones.
 length-in-fraction-say = { $inches ->
         [one] { $inches } pouce
        *[other] { $inches } pouces
-    } et { $below ->
-        [2] demi
+    } { $below ->
+        [2] et demi
         [4] { $above ->
-            [1] un quart
+            [1] et quart
            *[other] trois quarts
         }
         [8] { $above ->
-            [1] un huitième
-           *[other] { $above } huitièmes
+            [1] et un huitième
+           *[other] et { $above } huitièmes
         }
         [16] { $above ->
-            [1] un seizième
-           *[other] { $above } seizièmes
+            [1] et un seizième
+           *[other] et { $above } seizièmes
         }
         [32] { $above ->
-            [1] un trente-deuxième
-           *[other] { $above } trente-deuxièmes
+            [1] et un trente-deuxième
+           *[other] et { $above } trente-deuxièmes
         }
        *[64] { $above ->
-            [1] un soixante-quatrième
-           *[other] { $above } soixante-quatrièmes
+            [1] et un soixante-quatrième
+           *[other] et { $above } soixante-quatrièmes
         }
     }
-# Exemple : 1 3/4 po
-length-in-fraction = { $inches } { $above }/{ $below } po
+# Exemple : 1 3/4 pouce
+length-in-fraction = { $inches } { $above }/{ $below } { $inches ->
+        [one] pouce
+       *[other] pouces
+    }
 
 # Exemple : 4,5 pieds
 length-ft-say = { $number ->
         [one] { $number } pied
        *[other] { $number } pieds
     }
-# Exemple : 4,5 pi
-length-ft = { $number } pi
+# Exemple : 4,5 pieds
+length-ft = { $number ->
+        [one] { $number } pied
+       *[other] { $number } pieds
+    }
 
 # Exemple : 5 pieds 3 pouces. $feet, $inches: whole ones, 3 feet or more.
 length-ft-in-say = { $feet } pieds { $inches ->
         [one] { $inches } pouce
        *[other] { $inches } pouces
     }
-# Exemple : 5 pi 3 po
-length-ft-in = { $feet } pi { $inches } po
+# Exemple : 5 pieds 3 pouces
+length-ft-in = { $feet } pieds { $inches ->
+        [one] { $inches } pouce
+       *[other] { $inches } pouces
+    }

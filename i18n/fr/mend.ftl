@@ -160,8 +160,8 @@ take-back-say-end = Votre main est { $heading ->
     } Suivant : défaire encore un trajet. Retour : reposer celui-ci.
 
 take-back-show = { $heading ->
-        [falling] Remontez à tête { $from }
-       *[rising] Redescendez à base { $from }
+        [falling] Remontez au { $from } de tête
+       *[rising] Redescendez au { $from } de base
     }
 take-back-show-phase = { $pass ->
         [1] On défait le trajet { $leg }
@@ -173,8 +173,8 @@ take-back-show-crossing = { $over ->
     }
 take-back-show-note = { $whole ->
         [yes] { $heading ->
-            [falling] D’abord, dégagez de base { $to }
-           *[rising] D’abord, dégagez de tête { $to }
+            [falling] D’abord, dégagez-le du { $to } de base
+           *[rising] D’abord, dégagez-le du { $to } de tête
         }
        *[no] Il n’est encore à aucun picot
     }
@@ -196,11 +196,11 @@ question-say = { $question ->
             [one] Y en a-t-il un seul ?
            *[other] Y en a-t-il { $count } ?
         }
-        [tail] Le cordon n’a-t-il encore que son dormant, au picot de base { $pin }{ $count ->
+        [tail] N’y a-t-il de ce cordon que le dormant au picot de base { $pin }{ $count ->
             [0] { "" }
             [one] , à côté d’un autre cordon
            *[other] , à côté de { $count } autres cordons
-        }, sans aucun picot contourné depuis ?
+        }, et n’a-t-il encore contourné aucun picot ?
         [home] Regardez un autre circuit : son cordon est-il revenu au picot de base { $pin } { $count ->
             [one] une fois ?
            *[other] { $count } fois ?
@@ -217,8 +217,8 @@ question-say = { $question ->
 
 question-show = { $question ->
         [pin] { $rim ->
-            [top] Est-il à tête { $pin } ?
-           *[bottom] Est-il à base { $pin } ?
+            [top] Est-il au { $pin } de tête ?
+           *[bottom] Est-il au { $pin } de base ?
         }
         [cords] { $count ->
             [one] Un seul cordon là ?
@@ -242,14 +242,14 @@ question-show = { $question ->
 question-show-note = { $question ->
         [pin] Le dernier picot que le cordon a contourné
         [cords] { $rim ->
-            [top] Autour de tête { $pin }, avec celui que vous tenez
-           *[bottom] Arrivés à base { $pin }, avec celui que vous tenez
+            [top] Autour du { $pin } de tête, avec celui que vous tenez
+           *[bottom] Arrivés au { $pin } de base, avec celui que vous tenez
         }
-        [tail] À base { $pin }
-        [home] À base { $pin }
+        [tail] Au { $pin } de base
+        [home] Au { $pin } de base
        *[crossed] { $rim ->
-            [top] Depuis tête { $pin }
-           *[bottom] Depuis base { $pin }
+            [top] Depuis le { $pin } de tête
+           *[bottom] Depuis le { $pin } de base
         }
     }
 question-show-phase = On cherche où vous en êtes

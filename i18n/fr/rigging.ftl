@@ -256,7 +256,7 @@ rig-thick-tube-say-brief = Attention : le tube est bien plus gros que l’objet
 rig-thick-tube-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Attention : le tube est bien plus gros que l’objet. Il faudra tirer { $slack } de chacun des { $legs } trajets.{ $better ->
         [none] { "" }
        *[other] { " " }C’est un tube de { $better } de diamètre qui en laisserait le moins.
-    } Le mou qui se tire par petits pas, tour après tour, laisse le nœud régulier.
+    } Le mou qui se tire peu à peu, en plusieurs reprises, laisse le nœud régulier.
 rig-thick-tube-show = Beaucoup de mou sur ce tube
 rig-thick-tube-note = { $slack } de chacun des { $legs } trajets{ $better ->
         [none] { "" }
@@ -266,7 +266,7 @@ rig-thick-tube-note = { $slack } de chacun des { $legs } trajets{ $better ->
 # $ring: width of a ring. $slack: out of each leg. $would_do: rings of so much or less.
 rig-wide-rings-say = Préparation du tube, étape { $number } sur { $tasks }. Attention : les bagues ont { $ring } de large et écartent trop les bords. Il faudra tirer { $slack } de chaque trajet. Des bagues de { $would_do } au plus ne gêneraient pas.
 rig-wide-rings-say-brief = Attention : les bagues ont { $ring } de large et écartent trop les bords. Il faudra tirer { $slack } de chaque trajet. Des bagues de { $would_do } au plus ne gêneraient pas.
-rig-wide-rings-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Attention : les bagues ont { $ring } de large et écartent trop les bords. Il faudra tirer { $slack } de chaque trajet. Des bagues de { $would_do } au plus ne gêneraient pas. Le mou qui se tire par petits pas, tour après tour, laisse le nœud régulier.
+rig-wide-rings-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Attention : les bagues ont { $ring } de large et écartent trop les bords. Il faudra tirer { $slack } de chaque trajet. Des bagues de { $would_do } au plus ne gêneraient pas. Le mou qui se tire peu à peu, en plusieurs reprises, laisse le nœud régulier.
 rig-wide-rings-show = Des bagues larges pour ce nœud
 rig-wide-rings-note = { $slack } de chaque trajet ; des bagues de { $would_do } au plus ne gêneraient pas
 
@@ -396,28 +396,28 @@ rig-pins-note-how = Picots de { $length }{ $key ->
 # soit à 42 millimètres de celle de la bague de base. Tournez-la jusqu’à ce que son trou 1 soit à
 # l’aplomb du trou de base 1.
 # $half: yes when the ring is turned half a hole on.
-rig-space-say = Préparation du tube, étape { $number } sur { $tasks }. Placez la bague de tête de façon que sa rangée de trous soit à { $spacing } de celle de la bague de base, de rang de picots à rang de picots. { $half ->
+rig-space-say = Préparation du tube, étape { $number } sur { $tasks }. Placez la bague de tête de façon que sa rangée de trous soit à { $spacing } de celle de la bague de base, d’une rangée de picots à l’autre. { $half ->
         [yes] Tournez-la jusqu’à ce que son trou 1 soit un demi-trou à { $hand ->
             [left] gauche
            *[right] droite
         } du trou de base 1, à mi-chemin du trou de base 2.
        *[no] Tournez-la jusqu’à ce que son trou 1 soit à l’aplomb du trou de base 1.
     }
-rig-space-say-brief = Rangs de picots à { $spacing } l’un de l’autre, { $half ->
+rig-space-say-brief = Rangées de picots à { $spacing } l’une de l’autre, { $half ->
         [yes] trou de tête 1 un demi-trou plus à { $hand ->
             [left] gauche.
            *[right] droite.
         }
        *[no] trou de tête 1 à l’aplomb du trou de base 1.
     }
-rig-space-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Placez la bague de tête de façon que sa rangée de trous soit à { $spacing } de celle de la bague de base, de rang de picots à rang de picots. { $half ->
+rig-space-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Placez la bague de tête de façon que sa rangée de trous soit à { $spacing } de celle de la bague de base, d’une rangée de picots à l’autre. { $half ->
         [yes] Tournez-la jusqu’à ce que son trou 1 soit un demi-trou à { $hand ->
             [left] gauche
            *[right] droite
         } du trou de base 1, à mi-chemin du trou de base 2.
        *[no] Tournez-la jusqu’à ce que son trou 1 soit à l’aplomb du trou de base 1.
     } À cette distance, les trajets ont le mou que demande le nœud fini.
-rig-space-show = Rangs de picots à { $spacing }
+rig-space-show = Rangées de picots à { $spacing }
 rig-space-note = { $half ->
         [yes] Bague de tête un demi-trou plus à { $hand ->
             [left] gauche
@@ -552,10 +552,10 @@ rig-start-say-teach = Préparation du tube, étape { $number } sur { $tasks }. {
        *[other] , dans le trou { $hole }.
     } Laissez-y { $tail } de dormant. Le dormant est l’extrémité qui reste en arrière ; on la cache à la fin de l’ouvrage.
 rig-start-show = { $strands ->
-        [one] Commencez à base 1
-       *[other] Le circuit 1 commence à base 1
+        [one] Commencez au 1 de base
+       *[other] Le circuit 1 commence au 1 de base
     }
 rig-start-note = { $tail } de dormant{ $strands ->
         [one] { "" }
-       *[other] { " " }; circuit 2 à base 2, et ainsi de suite
+       *[other] { " " }; circuit 2 au 2 de base, et ainsi de suite
     }

@@ -11,7 +11,7 @@ start-leads = Brins
 start-bights = Ganses
 start-passes = Passes
 start-weave = Tressage
-start-weave-hint = Vide : enjamber un, glisser sous un, commencé de façon à glisser le moins possible. 1 commence en enjambant ; 2 : par deux ; ou un code par rang, comme ouo
+start-weave-hint = Vide : enjamber un, glisser sous un, commencé de façon à glisser le moins possible. 1 commence en enjambant ; 2 : par deux ; ou un code par rang, comme ouo (o enjamber, u glisser sous)
 start-hand = Avancer
 start-hand-right = à droite
 start-hand-left = à gauche
@@ -144,5 +144,6 @@ focus-lost = Une autre fenêtre reçoit les touches. Cliquez ici avant de contin
 # A tie file that was set aside.
 trouble-damaged = Le fichier { $file } n’a pas pu être lu et a été mis de côté sous le nom { $aside } ; rien n’y a été changé.
 trouble-restored = Le fichier { $file } était abîmé et a été mis de côté sous le nom { $aside } ; la copie de l’étape précédente est utilisée.
-trouble-io = Les nœuds sont hors d’accès ({ $reason }) : vérifiez que le dossier existe et n’est pas plein, puis réessayez.
+# $path: the file or folder. $reason: as in reasons.ftl.
+trouble-io = « { $path } » est hors d’accès ({ $reason }) : vérifiez que le dossier des nœuds existe et qu’il y reste de la place, puis réessayez.
 trouble-in-use = Ce nœud est ouvert dans une autre fenêtre ou un autre terminal : continuez là-bas, ou appuyez encore sur la même touche pour seulement regarder.

@@ -13,8 +13,8 @@ card-head-crossings = Croisements, dans l’ordre où on les rencontre
 
 # The way of a leg. $heading, $from, $to as in steps.ftl.
 card-way = { $heading ->
-        [falling] Tête { $from }, descendez à base { $to }
-       *[rising] Base { $from }, montez à tête { $to }
+        [falling] Du { $from } de tête, descendez au { $to } de base
+       *[rising] Du { $from } de base, montez au { $to } de tête
     }
 
 # Exemple : Tressage : enjamber 1, glisser sous 1.
@@ -55,7 +55,7 @@ card-pins-apart = Sur un tube de { $tube }, les picots sont à { $apart } l’un
 card-pins-ring = { $rim ->
         [top] Bague de tête
        *[bottom] Bague de base
-    }, rang { $row } de { $holes } trous : picot 1 dans le trou { $first }, puis un picot { $step ->
+    }, rangée { $row } de { $holes } trous : picot 1 dans le trou { $first }, puis un picot { $step ->
         [one] à chaque trou.
        *[other] tous les { $step } trous.
     }
@@ -80,11 +80,11 @@ card-pass = { $pass ->
        *[other] , circuit { $strand } sur { $strands }
     } : { $pass ->
         [1] laissez un dormant au picot de base { $pin }
-       *[other] commencez au picot de base { $pin }, le long du cordon en place
+       *[other] commencez au picot de base { $pin }, le long du premier cordon
     }
 
 card-cautions = Attention
-card-caution-load = Ce nœud couvre et décore. Ne lui confiez jamais une personne ni une charge ; pour tout ce qui en porte, suivez les règles du lieu et les personnes habilitées.
+card-caution-load = Ce nœud couvre et décore. Ne lui confiez jamais une personne ni une charge ; pour porter une charge, suivez les règles locales et adressez-vous à une personne habilitée.
 card-caution-heat = Lame chaude ou flamme : aérez, restez loin de ce qui brûle. Le cordon fondu colle à la peau et brûle : laissez-le refroidir. Une extrémité scellée peut être coupante.
 card-caution-blade = Couteaux, épissoirs et aiguilles : coupez et poussez en vous éloignant du corps.
 card-caution-pins = Les picots dépassent du tube : attention aux yeux et aux paumes.
@@ -124,11 +124,11 @@ stage-signs = Un carré enjambe, un anneau glisse dessous. Le numéro dans un an
 
 ## What can be wrong
 
-sheet-out-missing = La feuille n’a pas où aller : ajoutez --out avec un nom de fichier à l’extension PNG ou PDF, par exemple --out card.pdf.
+sheet-out-missing = Rien ne dit où mettre la feuille : ajoutez --out avec un nom de fichier à l’extension PNG ou PDF, par exemple --out fiche.pdf.
 sheet-out-ending = « { $file } » ne dit pas quelle sorte de fichier faire : donnez un nom à l’extension PNG ou PDF, ou ajoutez --pdf.
 sheet-exists = « { $file } » existe déjà et est laissé tel quel : choisissez un autre nom, ou ajoutez --replace.
 sheet-unwritable = « { $file } » n’a pas pu être écrit ({ $reason }) : vérifiez que son dossier existe et que l’on peut y écrire.
-sheet-failed = La feuille n’a pas pu être faite ({ $reason }) : essayez l’autre sorte de fichier, PNG ou PDF.
+sheet-failed = La feuille n’a pas pu être faite : essayez l’autre sorte de fichier, PNG ou PDF.
 sheet-dpi = --dpi demande un nombre entier de { $least } à { $most }, et « { $given } » n’en est pas un : essayez --dpi 300.
 sheet-step = --step demande une étape de ce nœud, de 1 à { $steps }, et « { $given } » n’en est pas une : « marlinspeak steps » les montre.
 sheet-tube-missing = Une bande est aussi longue que le tour du tube, et aucun tube n’est nommé : ajoutez --tube avec son diamètre, par exemple --tube 48mm.

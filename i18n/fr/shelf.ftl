@@ -54,8 +54,8 @@ shelf-tie-say = { $number } sur { $ties }. { $named ->
             [away] Rangé.
            *[waiting] { "" }
         } { $phase ->
-            [kit] Préparation du sac
-            [rig] Préparation du tube
+            [kit] On réunit le nécessaire
+            [rig] On prépare le tube
             [lead] Première passe
             [follow] { $pass ->
                 [2] Deuxième passe
@@ -274,21 +274,21 @@ shelf-error-io = { $doing ->
        *[write] { $path } n’a pas pu être écrit ({ $reason }) : vérifiez que son dossier existe, que vous avez le droit d’y écrire et que le disque n’est pas plein, puis réessayez.
     }
 
-# $fault: what is wrong with the file. $detail: what the reader says, in English.
+# $fault: what is wrong with the file. $place: where in it, in brackets with a space before them, or nothing.
 shelf-error-unreadable = { $fault ->
         [too-large] { $path } est trop gros pour être ce qu’il devrait être : vérifiez que c’est le bon fichier, ou prenez-en une copie intacte.
         [not-a-file] { $path } n’est pas un fichier ordinaire : mettez un fichier à sa place, ou prenez-en un autre.
-        [not-json] { $path } n’est pas du JSON lisible ({ $detail }) : prenez-en une copie intacte.
-        [newer] { $path } a été écrit par un Marlinspeak plus récent ({ $detail }) et est laissé tel quel : utilisez ce programme plus récent pour lui.
+        [not-json] { $path } n’est pas du JSON lisible{ $place } : prenez-en une copie intacte.
+        [newer] { $path } a été écrit par un Marlinspeak plus récent{ $place } et est laissé tel quel : utilisez ce programme plus récent pour lui.
         [checksum] { $path } est abîmé, car son contenu ne répond pas à sa somme de contrôle : prenez-en une copie intacte.
-        [knot] { $path } nomme un nœud impossible à faire ({ $detail }) : les brins et les ganses vont de 2 à 999, les passes de 1 à 9 ; prenez-en une copie intacte.
-        [place] { $path } en est à un endroit que son nœud n’a pas ({ $detail }) : prenez-en une copie intacte.
-       *[shape] { $path } n’est pas ce qu’il devrait être ({ $detail }) : prenez-en une copie intacte.
+        [knot] { $path } nomme un nœud impossible à faire : les brins et les ganses vont de 2 à 999, les passes de 1 à 9 ; prenez-en une copie intacte.
+        [place] { $path } en est à un endroit que son nœud n’a pas : prenez-en une copie intacte.
+       *[shape] { $path } n’est pas ce qu’il devrait être{ $place } : prenez-en une copie intacte.
     }
 
 shelf-error-gone = { $path } a disparu : la copie précédente est utilisée s’il y en a une.
 shelf-error-stranger = { $path } est sur l’étagère et n’a pas le nom d’un nœud : déplacez-le ailleurs et faites-le entrer avec « marlinspeak shelf import ».
-shelf-error-unwritable = Le nœud { $id } ne peut pas être écrit de façon à se relire pareil ({ $detail }) : raccourcissez son nom et sa note, puis réessayez.
+shelf-error-unwritable = Le nœud { $id } ne peut pas être écrit de façon à se relire pareil : raccourcissez son nom et sa note, puis réessayez.
 shelf-error-no-such-tie = Il n’y a pas de nœud { $id } sur l’étagère : « marlinspeak shelf list » montre ceux qui y sont.
 shelf-error-not-an-id = « { $given } » n’est pas le nom d’un nœud de l’étagère : un tel nom a de 6 à 32 lettres de a à z et chiffres ; « marlinspeak shelf list » montre ceux qui y sont.
 shelf-error-exists = { $path } existe déjà et n’est pas remplacé : choisissez un autre nom, ou ajoutez --replace dans le terminal.

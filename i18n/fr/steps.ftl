@@ -17,6 +17,8 @@
 #                     vowel that melts into the word before it; "pied" is also a foot of length and
 #                     its "pié" is near "tê"; the verb says the way a second time: montez, descendez.
 #                     (unsure: a mast has "pied" and "tête")
+#                     On the screen a pin is "le 4 de base", "le 6 de tête": with its article, as a
+#                     person would say it.
 #   lane              côté base / côté tête, where a follower lies
 #   inside / outside  en dedans / en dehors, for "intérieur" and "extérieur", which end alike
 #   lead, bight       brin, ganse ("bonnet turc à 5 brins et 7 ganses"; unsure: "boucle" is said too)
@@ -32,6 +34,8 @@
 #   snug, fair        ajusté; égaliser, in "reprises" ("reprendre le mou")
 #   lift              dégager du tube
 #   staggered         décalés; straight above: à l’aplomb ("tout droit" could be taken for a side)
+# Weighed once more and kept: "corde de cloche", the one rope of a ship that is called so; a brief leg
+# of a later pass names no side, since its pass began with it.
 # A number that counts a feminine noun is written out where it is one ("une minute", "une
 # ganse"); numbers such as 21 before "ganses", "passes" or "minutes" are read "vingt et un" by
 # the voice, which is a slip of grammar and cannot be mistaken. Most counted nouns are masculine.
@@ -45,8 +49,8 @@
 #   $heading   rising (bottom rim to top rim) or falling
 #   $from, $to numbers of pins; a rising leg goes from a bottom pin to a top pin
 #   $hand      right or left: the way round the tube that the cord travels
-#   $lane      below or above: where a follower lies beside the cord it follows, towards the bottom or
-#              the top rim, on rising and falling legs alike; none in the lead pass
+#   $lane      bottom or top: the rim towards which a follower lies of the first cord, on rising and
+#              falling legs alike; none in the lead pass
 #   $cord      what the tyer calls the cord, when $named is yes
 #   $tail      a length, already with its unit (see lengths.ftl): "15 centimètres" for the ear,
 #              "15 cm" for the eye
@@ -129,8 +133,8 @@ begin-say-teach = { $strands ->
        *[no] { "" }
     }
 
-# Exemple : 15 cm de dormant à base 1
-begin-show = { $tail } de dormant à base { $pin }
+# Exemple : 15 cm de dormant au 1 de base
+begin-show = { $tail } de dormant au { $pin } de base
 
 # Exemple : Fixez-le au ruban. Avancez vers la droite.
 begin-show-note = { $named ->
@@ -260,7 +264,7 @@ follow-show = { $lane ->
        *[bottom] Suivez le cordon, côté base
     }
 
-# Exemple : De base 1. À la tête, en dedans ; à la base, en dehors.
+# Exemple : Du 1 de base. À la tête, en dedans ; à la base, en dehors.
 follow-show-note = { $added ->
         [yes] { $named ->
             [yes] Cordon « { $cord } », avec un dormant.
@@ -268,8 +272,8 @@ follow-show-note = { $added ->
         }
        *[no] { "" }
     } { $inside ->
-        [bottom] De base { $pin }. À la base, en dedans ; à la tête, en dehors.
-       *[top] De base { $pin }. À la tête, en dedans ; à la base, en dehors.
+        [bottom] Du { $pin } de base. À la base, en dedans ; à la tête, en dehors.
+       *[top] Du { $pin } de base. À la tête, en dedans ; à la base, en dehors.
     }
 
 ## Laying a leg
@@ -361,7 +365,7 @@ lay-say-way-teach = { $pass ->
         [one] .
        *[other] , partie { $part } sur { $parts }.
     } { $first ->
-        [yes] Un trajet est le cordon d’un picot d’un bord à un picot de l’autre.
+        [yes] Un trajet, c’est le cordon d’un picot d’un bord à un picot de l’autre.
        *[no] { "" }
     } { $heading ->
         [falling] Du picot de tête { $from }, descendez
@@ -388,6 +392,7 @@ lay-say-way-teach = { $pass ->
 # vers la droite.
 # $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
 # pin it has just passed, $rim: bottom or top. $made: whole turns made on this leg so far.
+# $again: yes when that pin is the one where the leg lands, one time or more too soon.
 lay-say-way-on = { $pass ->
         [1] { $strands ->
             [one] Trajet { $leg }
@@ -420,6 +425,9 @@ lay-say-way-on = { $pass ->
     }, juste après { $rim ->
         [top] le picot de tête { $past }
        *[bottom] le picot de base { $past }
+    }{ $again ->
+        [yes] , où il reviendra
+       *[no] { "" }
     }{ $made ->
         [0] .
         [one] , et il a fait un tour du tube.
@@ -490,6 +498,9 @@ lay-say-way-on-teach = { $pass ->
     }, juste après { $rim ->
         [top] le picot de tête { $past }
        *[bottom] le picot de base { $past }
+    }{ $again ->
+        [yes] , où il reviendra
+       *[no] { "" }
     }{ $made ->
         [0] .
         [one] , et il a fait un tour du tube.
@@ -679,29 +690,29 @@ lay-say-landing-teach = { $landing ->
         }
     }
 
-# The arrow is the way the cord goes. Exemple : Base 4, montez à tête 6 ↗
+# The arrow is the way the cord goes. Exemple : Du 4 de base, montez au 6 de tête ↗
 lay-show = { $heading ->
-        [falling] Tête { $from }, descendez à base { $to } { $hand ->
+        [falling] Du { $from } de tête, descendez au { $to } de base { $hand ->
             [left] ↙
            *[right] ↘
         }
-       *[rising] Base { $from }, montez à tête { $to } { $hand ->
+       *[rising] Du { $from } de base, montez au { $to } de tête { $hand ->
             [left] ↖
            *[right] ↗
         }
     }
 
 # The same in words alone, for a line that is read by a Braille display or a screen reader.
-# Exemple : Base 4, montez vers la droite à tête 6
+# Exemple : Du 4 de base, montez vers la droite au 6 de tête
 lay-print = { $heading ->
-        [falling] Tête { $from }, descendez vers { $hand ->
+        [falling] Du { $from } de tête, descendez vers { $hand ->
             [left] la gauche
            *[right] la droite
-        } à base { $to }
-       *[rising] Base { $from }, montez vers { $hand ->
+        } au { $to } de base
+       *[rising] Du { $from } de base, montez vers { $hand ->
             [left] la gauche
            *[right] la droite
-        } à tête { $to }
+        } au { $to } de tête
     }
 
 # One crossing as a word that differs in shape for over and under.
@@ -715,8 +726,8 @@ lay-show-crossing = { $over ->
 lay-show-clear = encore rien à croiser
 
 # What else the screen says of a lay step.
-# Exemple : Au milieu de la montée, juste après base 3
-# $part, $share, $rim, $past, $made as for lay-say-way-on.
+# Exemple : Au milieu de la montée, juste après le 3 de base
+# $part, $share, $rim, $past, $made, $again as for lay-say-way-on.
 lay-show-note-on = { $share ->
         [little] Au début
         [quarter] Vers le quart
@@ -729,35 +740,41 @@ lay-show-note-on = { $share ->
         [falling] de la descente
        *[rising] de la montée
     }, juste après { $rim ->
-        [top] tête { $past }
-       *[bottom] base { $past }
+        [top] le { $past } de tête
+       *[bottom] le { $past } de base
+    }{ $again ->
+        [yes] , où il reviendra
+       *[no] { "" }
     }{ $made ->
         [0] { "" }
-        [one] , 1 tour fait
-       *[other] , { $made } tours faits
+        [one] , { $made } tour sur { $turns }
+       *[other] , { $made } tours sur { $turns }
     }
 
 # $landing as for lay-say-landing; $turns as for lay-say-way.
 lay-show-note = { $landing ->
-        [on-the-way] { $turns ->
-            [0] Tenez-le là
-            [one] 1 tour du tube en tout. Tenez-le là
-           *[other] { $turns } tours du tube en tout. Tenez-le là
+        [on-the-way] { $part ->
+            [1] { $turns ->
+                [0] Tenez-le là
+                [one] 1 tour du tube en tout. Tenez-le là
+               *[other] { $turns } tours du tube en tout. Tenez-le là
+            }
+           *[other] Tenez-le là
         }
         [inside] { $heading ->
-            [falling] En dedans de la boucle,  base { $to }
-           *[rising] En dedans de la boucle,  tête { $to }
+            [falling] En dedans de la boucle, au { $to } de base
+           *[rising] En dedans de la boucle, au { $to } de tête
         }
         [outside] { $heading ->
-            [falling] En dehors de la boucle,  base { $to }
-           *[rising] En dehors de la boucle,  tête { $to }
+            [falling] En dehors de la boucle, au { $to } de base
+           *[rising] En dehors de la boucle, au { $to } de tête
         }
-        [home-and-on] Retour au départ : enjambez le dormant, continuez autour de base { $to }
-        [home-to-wait] Retour au départ : fixez-le à base { $to }
-        [home-to-end] Retour au départ : laissez pendre le bout à base { $to }
+        [home-and-on] Retour au départ : enjambez le dormant, continuez autour du { $to } de base
+        [home-to-wait] Retour au départ : fixez-le au { $to } de base
+        [home-to-end] Retour au départ : laissez pendre le bout au { $to } de base
        *[round] { $heading ->
-            [falling] Contournez base { $to }
-           *[rising] Contournez tête { $to }
+            [falling] Contournez le { $to } de base
+           *[rising] Contournez le { $to } de tête
         }
     }
 

@@ -32,7 +32,6 @@ pub use services::{PlatformServices, ServiceEvent, Services};
 pub use theme::{of as theme_of, theme};
 
 use crate::guide::Plan;
-use crate::logging;
 use crate::session::Wishes;
 use crate::words::Words;
 
@@ -43,8 +42,8 @@ pub enum Failure {
     NoDisplay,
     /// The window could not be opened: the display does not answer, or refuses.
     NoWindow,
-    /// A fault in the app itself ended it; with what is known of it.
-    Fault(String),
+    /// A fault in the app itself ended it; what is known of it stands in the log file.
+    Fault,
 }
 
 /// Opens the window and runs until it is closed.
@@ -64,9 +63,7 @@ pub fn run(words: Words, wishes: Wishes, plan: Option<Plan>) -> Result<(), Failu
     }));
     match ran {
         Ok(Ok(())) => Ok(()),
-        Err(cause) if seen_open.load(Ordering::Relaxed) => {
-            Err(Failure::Fault(logging::panic_message(cause.as_ref())))
-        }
+        Err(_) if seen_open.load(Ordering::Relaxed) => Err(Failure::Fault),
         Ok(Err(error)) => {
             ::log::error!("no window: {error}");
             Err(Failure::NoWindow)

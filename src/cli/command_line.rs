@@ -1,6 +1,7 @@
 //! The whole command line: its options, its commands, and how they are read.
 
 use clap::{Parser, Subcommand};
+use strum::IntoStaticStr;
 
 use super::complaint::Complaint;
 use super::fit::FitOptions;
@@ -15,44 +16,49 @@ use super::tie::TieOptions;
 use crate::guide::Plan;
 use crate::words::{Detail, Words};
 
-/// Tells a tyer of Turk's heads every step of the knot, aloud and in large type.
-///
-/// Without a command it opens the app: with --leads and --bights on that tie, begun.
+/// What can be written behind the name of the program. Where help is given stands the id of its
+/// message: `help.rs` puts that into words.
 #[derive(Parser)]
-#[command(version, max_term_width = 100, disable_help_subcommand = true)]
+#[command(
+    version,
+    about = "help-marlinspeak",
+    long_about = "help-marlinspeak-more",
+    max_term_width = 100,
+    disable_help_subcommand = true
+)]
 pub(super) struct CommandLine {
     #[command(flatten)]
     pub knot: KnotOptions,
     #[command(flatten)]
     pub setup: SetupOptions,
-    /// The language of the words, such as en [default: the system's]
-    #[arg(long, global = true, value_name = "TAG")]
+    #[arg(long, global = true, value_name = "value-tag", help = "help-lang")]
     pub lang: Option<String>,
-    /// How much is said of a step: brief, plain or teach [default: plain]
-    #[arg(long, global = true, value_name = "DEPTH")]
+    #[arg(long, global = true, value_name = "value-depth", help = "help-detail")]
     detail: Option<String>,
     #[command(subcommand)]
     pub command: Option<SubCommand>,
 }
 
-#[derive(Subcommand)]
+// Its name in the log file is the one that is typed. (The parser would take a documentation comment
+// for the help of the whole program.)
+#[derive(IntoStaticStr, Subcommand)]
+#[strum(serialize_all = "kebab-case")]
 pub(super) enum SubCommand {
-    /// Print every step of a tie
+    #[command(about = "help-steps")]
     Steps(StepsOptions),
-    /// Find the knots that cover an object, best first
+    #[command(about = "help-fit")]
     Fit(FitOptions),
-    /// Say how a tube is rigged for a knot: pins, rings, cord
+    #[command(about = "help-rig")]
     Rig(RigOptions),
-    /// The ties that are kept: list, hand on, back up, check
+    #[command(about = "help-shelf")]
     Shelf(ShelfOptions),
-    /// Guide through a tie in the terminal; with no knot named, through the newest one
+    #[command(about = "help-tie")]
     Tie(TieOptions),
-    /// Make paper for the bench: a card, a strip or a stage
+    #[command(about = "help-sheet")]
     Sheet(SheetOptions),
-    /// Say what works here of display, speech, sound, pedals and folders, and how to mend the rest
+    #[command(about = "help-doctor")]
     Doctor,
-    /// Write the man pages, the completions and the icons that are installed
-    #[command(hide = true)]
+    #[command(about = "help-install-artifacts", hide = true)]
     InstallArtifacts(InstallArtifactsOptions),
 }
 

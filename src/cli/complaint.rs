@@ -1,10 +1,12 @@
 //! One sentence on standard error, and an exit code.
 
 use std::fmt;
+use std::io;
 use std::process::ExitCode;
 
 use clap::error::{ContextKind, ContextValue, ErrorKind};
 
+use super::{help, print};
 use crate::settings::SettingsFile;
 use crate::words::Words;
 
@@ -69,16 +71,26 @@ pub fn words_for_trouble() -> Words {
 /// Prints help or the version when that is what was asked for, or turns what the option
 /// parser found wrong into one sentence.
 pub(super) fn of_clap(error: &clap::Error) -> Result<ExitCode, Complaint> {
-    if matches!(
-        error.kind(),
-        ErrorKind::DisplayHelp | ErrorKind::DisplayVersion
-    ) {
-        return match error.print() {
-            Ok(()) => Ok(ExitCode::SUCCESS),
-            Err(fault) => Err(Complaint::failure(fault.to_string())),
-        };
-    }
     let words = words_for_trouble();
+    let printed = match error.kind() {
+        // What was asked for is found again in the definitions that have words.
+        ErrorKind::DisplayHelp => match help::on_screen(&words).try_get_matches() {
+            Err(told) => told.print(),
+            Ok(_) => Ok(()),
+        },
+        ErrorKind::DisplayVersion => error.print(),
+        _ => return Err(Complaint::input(slip(error, &words))),
+    };
+    match printed {
+        Ok(()) => Ok(ExitCode::SUCCESS),
+        // Whoever reads has seen enough: `marlinspeak steps --help | head`.
+        Err(fault) if fault.kind() == io::ErrorKind::BrokenPipe => Ok(ExitCode::SUCCESS),
+        Err(fault) => Err(print::failed(&words, &fault)),
+    }
+}
+
+/// The sentence for a slip of the command line.
+fn slip(error: &clap::Error, words: &Words) -> String {
     let context = |kind| match error.get(kind) {
         Some(ContextValue::String(text)) => Some(text.clone()),
         Some(ContextValue::Strings(texts)) => texts.first().cloned(),
@@ -97,7 +109,7 @@ pub(super) fn of_clap(error: &clap::Error) -> Result<ExitCode, Complaint> {
         Some("doctor") => "marlinspeak doctor --help",
         _ => "marlinspeak --help",
     };
-    let sentence = match error.kind() {
+    match error.kind() {
         ErrorKind::UnknownArgument => {
             words.plainly("cli-unknown-option", &[("given", option), ("help", help)])
         }
@@ -111,6 +123,5 @@ pub(super) fn of_clap(error: &clap::Error) -> Result<ExitCode, Complaint> {
         }
         ErrorKind::InvalidUtf8 => words.plainly("cli-no-text", &[("help", help)]),
         _ => words.plainly("cli-needs-command", &[("help", help)]),
-    };
-    Err(Complaint::input(sentence))
+    }
 }

@@ -24,38 +24,58 @@ pub(super) struct FitOptions {
     filter: FilterOptions,
     #[command(flatten)]
     prices: PriceOptions,
-    /// At most so many knots [default: 10, or all of them with --json]
-    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    #[arg(long, value_name = "N", allow_hyphen_values = true, help = "help-most")]
     most: Option<String>,
-    /// Print one JSON document instead of text
-    #[arg(long)]
+    #[arg(long, help = "help-json")]
     json: bool,
 }
 
 /// Which knots are wanted.
 #[derive(Args)]
 struct FilterOptions {
-    /// Only knots of so many passes, 1 to 4: 1 is single, 2 doubled, 3 tripled
-    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    #[arg(
+        long,
+        value_name = "N",
+        allow_hyphen_values = true,
+        help = "help-fit-passes"
+    )]
     passes: Option<String>,
-    /// Only knots of so many leads or more, 2 to 60
-    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    #[arg(
+        long,
+        value_name = "N",
+        allow_hyphen_values = true,
+        help = "help-least-leads"
+    )]
     least_leads: Option<String>,
-    /// Only knots of so many bights or more, 2 to 60
-    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    #[arg(
+        long,
+        value_name = "N",
+        allow_hyphen_values = true,
+        help = "help-least-bights"
+    )]
     least_bights: Option<String>,
-    /// Only knots tied with one cord
-    #[arg(long)]
+    #[arg(long, help = "help-one-cord")]
     one_cord: bool,
-    /// Only ties of so many legs at the most, all passes together
-    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    #[arg(
+        long,
+        value_name = "N",
+        allow_hyphen_values = true,
+        help = "help-most-legs"
+    )]
     most_legs: Option<String>,
-    /// Hide at least this share of the object, in per cent [default: nine tenths of what the knot
-    /// hides when it is tight]
-    #[arg(long, value_name = "PERCENT", allow_hyphen_values = true)]
+    #[arg(
+        long,
+        value_name = "value-percent",
+        allow_hyphen_values = true,
+        help = "help-least-cover"
+    )]
     least_cover: Option<String>,
-    /// Over n, under n as it is, even where its twin takes fewer tucks [default: 1 or its twin]
-    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    #[arg(
+        long,
+        value_name = "N",
+        allow_hyphen_values = true,
+        help = "help-fit-weave"
+    )]
     weave: Option<String>,
 }
 

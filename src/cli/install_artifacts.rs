@@ -12,6 +12,7 @@ use clap_complete::Shell;
 use clap_mangen::Man;
 
 use super::complaint::Complaint;
+use super::print;
 use crate::picture::{ICON_SIZES, icon_png, icon_svg};
 use crate::words::Words;
 
@@ -47,20 +48,18 @@ Bad input; one sentence on standard error says what is wrong, what is allowed an
 
 #[derive(Args)]
 pub(super) struct InstallArtifactsOptions {
-    /// The folder to write to; what is there already is overwritten
+    #[arg(value_name = "value-folder", help = "help-folder")]
     folder: PathBuf,
 }
 
-/// Writes `man`, `completions` and `icons` into the folder; `program` is the whole command line.
+/// Writes `man`, `completions` and `icons` into the folder; `program` is the whole command line, as it is
+/// to be told there.
 pub(super) fn run(
     asked: &InstallArtifactsOptions,
     program: &Command,
     words: &Words,
 ) -> Result<(), Complaint> {
-    write_all(program, &asked.folder).map_err(|error| {
-        let reason = format!("{}: {error}", asked.folder.display());
-        Complaint::failure(words.plainly("output-failed", &[("reason", &reason)]))
-    })
+    write_all(program, &asked.folder).map_err(|error| print::failed(words, &error))
 }
 
 fn write_all(program: &Command, folder: &Path) -> io::Result<()> {
@@ -91,6 +90,9 @@ fn shown(program: &Command) -> Command {
     let mut shown = Command::new(NAME)
         .version(env!("CARGO_PKG_VERSION"))
         .disable_help_subcommand(true)
+        // They are among the options that are copied.
+        .disable_help_flag(true)
+        .disable_version_flag(true)
         .subcommands(visible);
     for option in program.get_arguments() {
         shown = shown.arg(option.clone());

@@ -4,6 +4,7 @@ mod command_line;
 mod complaint;
 mod doctor;
 mod fit;
+mod help;
 mod install_artifacts;
 mod options;
 mod print;
@@ -17,11 +18,12 @@ pub mod tie;
 
 use std::process::ExitCode;
 
-use clap::{CommandFactory as _, Parser as _};
+use clap::Parser as _;
 use command_line::{CommandLine, SubCommand};
 pub use complaint::{Complaint, words_for_trouble};
 
 use crate::guide::Plan;
+use crate::logging;
 use crate::session::Wishes;
 use crate::settings::SettingsFile;
 use crate::words::Words;
@@ -82,6 +84,12 @@ pub fn run() -> Result<Invocation, Complaint> {
             if !options.is_plain() {
                 return Err(Complaint::input(words.plainly("cli-options-first", &[])));
             }
+            if let (Some(file), false) = (
+                logging::default_file(),
+                matches!(command, SubCommand::Tie(_)),
+            ) {
+                logging::stand_by(&file, command.into());
+            }
             let code = match command {
                 SubCommand::Shelf(asked) => shelf::run(asked, &words)?,
                 SubCommand::Steps(asked) => {
@@ -97,7 +105,7 @@ pub fn run() -> Result<Invocation, Complaint> {
                 }
                 SubCommand::Doctor => doctor::run(&words)?,
                 SubCommand::InstallArtifacts(asked) => {
-                    install_artifacts::run(asked, &CommandLine::command(), &words)
+                    install_artifacts::run(asked, &help::definitions(&Words::english()), &words)
                         .map(|()| ExitCode::SUCCESS)?
                 }
             };

@@ -14,31 +14,41 @@ use crate::words::Words;
 /// both say the same sentence about a bad one.
 #[derive(Args)]
 pub(super) struct KnotOptions {
-    /// Leads, 2 to 999: cords met on a straight line from rim to rim
-    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    #[arg(
+        long,
+        value_name = "N",
+        allow_hyphen_values = true,
+        help = "help-leads"
+    )]
     leads: Option<String>,
-    /// Bights, 2 to 999: scallops along each rim, and pins on each ring
-    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    #[arg(
+        long,
+        value_name = "N",
+        allow_hyphen_values = true,
+        help = "help-bights"
+    )]
     bights: Option<String>,
-    /// Passes, 1 to 9: 1 is single, 2 doubled, 3 tripled [default: 1]
-    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    #[arg(
+        long,
+        value_name = "N",
+        allow_hyphen_values = true,
+        help = "help-passes"
+    )]
     passes: Option<String>,
-    /// Over n, under n; or a row code of o and u from the bottom row up, such as ouuo [default: 1]
-    #[arg(long, value_name = "N|CODE", allow_hyphen_values = true)]
+    #[arg(
+        long,
+        value_name = "value-number-or-code",
+        allow_hyphen_values = true,
+        help = "help-weave"
+    )]
     weave: Option<String>,
-    /// The side of the first cord that later passes keep to, right or left [default: right]
-    #[arg(long, value_name = "SIDE")]
+    #[arg(long, value_name = "value-side", help = "help-side")]
     side: Option<String>,
-    /// The way round the tube that the tyer works, right or left [default: right]
-    #[arg(long, value_name = "HAND")]
+    #[arg(long, value_name = "value-hand", help = "help-hand")]
     hand: Option<String>,
-    /// Several strands: passes lays the lead pass of them all first, strands finishes one strand
-    /// after the other [default: passes]
-    #[arg(long, value_name = "passes|strands")]
+    #[arg(long, value_name = "passes|strands", help = "help-order")]
     order: Option<String>,
-    /// What you call the cords: one name for each strand, or for each pass of each strand (all
-    /// passes of the first strand first), such as “blue,white”
-    #[arg(long, value_name = "NAMES")]
+    #[arg(long, value_name = "value-names", help = "help-cords")]
     cords: Option<String>,
 }
 

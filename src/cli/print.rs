@@ -5,6 +5,7 @@ use std::io::{self, BufWriter, ErrorKind, StdoutLock, Write};
 use serde::Serialize;
 
 use super::complaint::Complaint;
+use crate::files::Reason;
 use crate::words::Words;
 
 /// Writes all of it, or complains. A reader that has seen enough is no failure:
@@ -23,7 +24,8 @@ pub(super) fn print(
 
 /// The complaint about output that cannot be written.
 pub(super) fn failed(words: &Words, fault: &io::Error) -> Complaint {
-    let reason = fault.to_string();
+    log::warn!("no output: {fault}");
+    let reason = words.reason(Reason::of(fault));
     Complaint::failure(words.plainly("output-failed", &[("reason", &reason)]))
 }
 

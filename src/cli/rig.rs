@@ -22,14 +22,21 @@ pub(super) struct RigOptions {
     setup: SetupOptions,
     #[command(flatten)]
     prices: PriceOptions,
-    /// Keep the tube by this name, for --tube NAME
-    #[arg(long, value_name = "NAME", allow_hyphen_values = true)]
+    #[arg(
+        long,
+        value_name = "value-name",
+        allow_hyphen_values = true,
+        help = "help-keep-tube"
+    )]
     keep_tube: Option<String>,
-    /// Keep the cord by this name, for --cord NAME
-    #[arg(long, value_name = "NAME", allow_hyphen_values = true)]
+    #[arg(
+        long,
+        value_name = "value-name",
+        allow_hyphen_values = true,
+        help = "help-keep-cord"
+    )]
     keep_cord: Option<String>,
-    /// Print one JSON document instead of text
-    #[arg(long)]
+    #[arg(long, help = "help-json")]
     json: bool,
 }
 

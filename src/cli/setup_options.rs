@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use clap::{Arg, ArgMatches, Args, Command, FromArgMatches};
-use strum::{EnumMessage as _, VariantArray as _};
+use strum::VariantArray as _;
 
 use super::complaint::Complaint;
 use crate::bench::{Counts, Prices};
@@ -48,18 +48,26 @@ impl FromArgMatches for SetupOptions {
 
 /// The option by which a field is said.
 fn option(field: SetupField) -> Arg {
-    let value = match field {
-        SetupField::Cord | SetupField::Tube => "LENGTH|NAME",
-        SetupField::Firm => "hard|soft|flat",
-        SetupField::Give => "NUMBER",
-        SetupField::Rows => "N,N…",
-        SetupField::Thread => "THREAD",
-        _ => "LENGTH",
+    let (value, help) = match field {
+        SetupField::Object => ("value-length", "help-object"),
+        SetupField::Girth => ("value-length", "help-girth"),
+        SetupField::Cover => ("value-length", "help-cover"),
+        SetupField::Cord => ("value-length-or-name", "help-cord"),
+        SetupField::Firm => ("hard|soft|flat", "help-firm"),
+        SetupField::Give => ("value-decimal", "help-cord-give"),
+        SetupField::Tube => ("value-length-or-name", "help-tube"),
+        SetupField::Rows => ("N,N…", "help-rows"),
+        SetupField::Pin => ("value-length", "help-pin"),
+        SetupField::Thread => ("value-thread", "help-thread"),
+        SetupField::Wall => ("value-length", "help-wall"),
+        SetupField::RingWidth => ("value-length", "help-ring-width"),
+        SetupField::TubeLength => ("value-length", "help-tube-length"),
+        SetupField::Have => ("value-length", "help-have"),
     };
     Arg::new(name(field))
         .long(name(field))
         .value_name(value)
-        .help(field.get_documentation())
+        .help(help)
         .allow_hyphen_values(true)
 }
 
@@ -74,11 +82,19 @@ fn name(field: SetupField) -> &'static str {
 /// What cord and work are worth.
 #[derive(Args)]
 pub(super) struct PriceOptions {
-    /// What a metre of the cord costs
-    #[arg(long, value_name = "PRICE", allow_hyphen_values = true)]
+    #[arg(
+        long,
+        value_name = "value-price",
+        allow_hyphen_values = true,
+        help = "help-price-metre"
+    )]
     price_metre: Option<String>,
-    /// What an hour of your work is worth
-    #[arg(long, value_name = "PRICE", allow_hyphen_values = true)]
+    #[arg(
+        long,
+        value_name = "value-price",
+        allow_hyphen_values = true,
+        help = "help-price-hour"
+    )]
     price_hour: Option<String>,
 }
 
@@ -170,7 +186,10 @@ pub(super) fn ledger(words: &Words) -> Result<Ledger, Complaint> {
         }
     };
     match Shelf::default_dir() {
-        Ok(folder) => read(folder).map_err(|error| Complaint::failure(words.shelf_error(&error))),
+        Ok(folder) => read(folder).map_err(|error| {
+            log::warn!("{}", error.cause());
+            Complaint::failure(words.shelf_error(&error))
+        }),
         // Without a home there is no log.
         Err(_) => Ok(Ledger::default()),
     }
@@ -178,10 +197,6 @@ pub(super) fn ledger(words: &Words) -> Result<Ledger, Complaint> {
 
 /// The sentence for kept tubes and cords that cannot be read or written.
 pub(super) fn presets_failed(error: &ShelfError, words: &Words) -> Complaint {
-    let id = if error.is_newer() {
-        "rack-newer"
-    } else {
-        "rack-failed"
-    };
-    Complaint::failure(words.plainly(id, &[("reason", &error.to_string())]))
+    log::warn!("{}", error.cause());
+    Complaint::failure(words.presets_failed(error))
 }

@@ -25,54 +25,50 @@ pub(super) struct ShelfOptions {
 
 #[derive(Subcommand)]
 enum ShelfCommand {
-    /// List the ties on the shelf, newest first
+    #[command(about = "help-shelf-list")]
     List {
-        /// Print one JSON document instead of text
-        #[arg(long)]
+        #[arg(long, help = "help-json")]
         json: bool,
     },
-    /// Write one tie to a file that can be handed on
+    #[command(about = "help-shelf-export")]
     Export {
-        /// The tie, as “shelf list” names it
+        #[arg(value_name = "value-tie", help = "help-shelf-tie")]
         tie: String,
-        /// The file
+        #[arg(value_name = "value-file", help = "help-file-out")]
         file: PathBuf,
-        /// Overwrite the file if it is there
-        #[arg(long)]
+        #[arg(long, help = "help-replace")]
         replace: bool,
     },
-    /// Put the tie in a file on the shelf
+    #[command(about = "help-shelf-import")]
     Import {
-        /// The file
+        #[arg(value_name = "value-file", help = "help-file-in")]
         file: PathBuf,
     },
-    /// Check every document: exit code 0 only when all are whole
+    #[command(about = "help-shelf-verify")]
     Verify {
-        /// Print one JSON document instead of text
-        #[arg(long)]
+        #[arg(long, help = "help-json")]
         json: bool,
     },
-    /// Write all ties and the log to one file
+    #[command(about = "help-shelf-backup")]
     Backup {
-        /// The file
+        #[arg(value_name = "value-file", help = "help-file-out")]
         file: PathBuf,
-        /// Overwrite the file if it is there
-        #[arg(long)]
+        #[arg(long, help = "help-replace")]
         replace: bool,
     },
-    /// Put all ties of a backup on the shelf; none that is there is overwritten
+    #[command(about = "help-shelf-restore")]
     Restore {
-        /// The file
+        #[arg(value_name = "value-file", help = "help-file-in")]
         file: PathBuf,
     },
-    /// Take a tie off the shelf
+    #[command(about = "help-shelf-delete")]
     Delete {
-        /// The tie, as “shelf list” names it
+        #[arg(value_name = "value-tie", help = "help-shelf-tie")]
         tie: String,
     },
-    /// Bring a deleted tie back
+    #[command(about = "help-shelf-undo")]
     Undo {
-        /// The tie
+        #[arg(value_name = "value-tie", help = "help-shelf-undo-tie")]
         tie: String,
     },
 }
@@ -88,6 +84,7 @@ pub(super) fn run(asked: &ShelfOptions, words: &Words) -> Result<ExitCode, Compl
 /// Names that no tie has and files that are there are slips of the command line; the rest
 /// fails at run time.
 fn complaint(error: &ShelfError, words: &Words) -> Complaint {
+    log::warn!("{}", error.cause());
     let sentence = words.shelf_error(error);
     match error {
         ShelfError::NotAnId(_)
@@ -273,7 +270,10 @@ impl Runner<'_> {
             DocumentState::Whole => ("whole", None),
             DocumentState::Unchecked => ("unchecked", line("unchecked")),
             DocumentState::SetAside => ("set-aside", line("aside")),
-            DocumentState::Bad(error) => ("bad", Some(self.words.shelf_error(error).into())),
+            DocumentState::Bad(error) => {
+                log::warn!("{}", error.cause());
+                ("bad", Some(self.words.shelf_error(error).into()))
+            }
         };
         DocumentForm { file, state, why }
     }
@@ -281,6 +281,7 @@ impl Runner<'_> {
     /// A sentence for each on standard error; the exit code says whether there was any.
     fn complain_of(&self, errors: &[ShelfError]) -> Result<ExitCode, Complaint> {
         for error in errors {
+            log::warn!("{}", error.cause());
             writeln!(io::stderr(), "{}", self.words.shelf_error(error))
                 .map_err(|fault| print::failed(self.words, &fault))?;
         }

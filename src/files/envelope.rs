@@ -25,6 +25,8 @@ pub type Fields = Map<String, Value>;
 pub fn parse(text: &[u8]) -> Result<Value, FormatError> {
     let text = text.strip_prefix(b"\xEF\xBB\xBF").unwrap_or(text);
     serde_json::from_slice(text).map_err(|error| FormatError::NotJson {
+        line: error.line(),
+        column: error.column(),
         why: error.to_string(),
     })
 }
@@ -56,7 +58,7 @@ pub fn open(document: &[u8], known: u64) -> Result<(u64, Fields), FormatError> {
             Ok(compare(stored, checksum(&fields))?)
         }
         Some(Value::String(stored)) => compare(stored, checksum(&fields)),
-        Some(_) => Err(FormatError::shape("`checksum` is not text")),
+        Some(_) => Err(FormatError::shape(CHECKSUM, "`checksum` is not text")),
     };
     let version = match fields.get(VERSION).and_then(Value::as_u64) {
         None => return Err(FormatError::NoVersion),
@@ -118,7 +120,8 @@ pub struct FieldError {
 
 impl From<FieldError> for FormatError {
     fn from(error: FieldError) -> Self {
-        Self::shape(error.to_string())
+        let why = error.to_string();
+        Self::shape(error.field, why)
     }
 }
 

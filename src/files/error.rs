@@ -8,6 +8,8 @@ use std::sync::Arc;
 use strum::{Display, IntoStaticStr};
 use thiserror::Error;
 
+use super::Reason;
+
 /// What was being done to a file or folder when the system refused.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Display, IntoStaticStr)]
 #[strum(serialize_all = "lowercase")]
@@ -43,6 +45,10 @@ pub enum FormatError {
     /// Not JSON, or nested too deep.
     #[error("is not readable JSON: {why}")]
     NotJson {
+        /// The line where it ceases to be JSON, from 1.
+        line: usize,
+        /// The column there.
+        column: usize,
         /// What the JSON reader says, with line and column.
         why: String,
     },
@@ -55,6 +61,9 @@ pub enum FormatError {
     /// A field is missing or not what it should be.
     #[error("does not hold what it should: {why}")]
     Shape {
+        /// The field, after the sections it is in: `tube.diameter`; empty for the document as a
+        /// whole.
+        field: String,
         /// Which field, and what is wrong with it.
         why: String,
     },
@@ -81,9 +90,12 @@ pub enum FormatError {
 }
 
 impl FormatError {
-    /// A field that is missing or not what it should be.
-    pub fn shape(why: impl Into<String>) -> Self {
-        Self::Shape { why: why.into() }
+    /// A field that is missing or not what it should be. `why` names it too.
+    pub fn shape(field: impl Into<String>, why: impl Into<String>) -> Self {
+        Self::Shape {
+            field: field.into(),
+            why: why.into(),
+        }
     }
 }
 
@@ -160,6 +172,36 @@ impl<E: ContentError> FileError<E> {
     /// Whether it tells of a document that is there and damaged, and so to be set aside.
     pub fn is_damaged(&self) -> bool {
         matches!(self, Self::Unreadable { fault, .. } if !fault.is_newer())
+    }
+
+    /// The file or folder it tells of.
+    pub fn path(&self) -> &Path {
+        match self {
+            Self::Io { path, .. } => path,
+            Self::Unreadable { file, .. } | Self::Gone { file } | Self::Exists { file } => file,
+        }
+    }
+
+    /// What the system or the reader says, for the log: without the path, which somebody may have
+    /// typed.
+    pub fn cause(&self) -> String {
+        match self {
+            Self::Io { action, source, .. } => format!("could not {action}: {source}"),
+            Self::Unreadable { fault, .. } => format!("the document {fault}"),
+            Self::Gone { .. } => "it is gone".to_owned(),
+            Self::Exists { .. } => "it exists already".to_owned(),
+        }
+    }
+
+    /// The kind of what is wrong.
+    pub fn reason(&self) -> Reason {
+        match self {
+            Self::Io { source, .. } => Reason::of(source),
+            Self::Unreadable { fault, .. } if fault.is_newer() => Reason::Newer,
+            Self::Unreadable { .. } => Reason::Damaged,
+            Self::Gone { .. } => Reason::NotFound,
+            Self::Exists { .. } => Reason::IsThere,
+        }
     }
 
     /// Whether the system says that there is no such file.

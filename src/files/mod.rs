@@ -20,6 +20,7 @@ mod envelope;
 mod error;
 mod file_name;
 mod reading;
+mod reason;
 mod unknown;
 
 pub use bytes::{
@@ -33,4 +34,5 @@ pub use envelope::{
 pub use error::{ContentError, FileAction, FileError, FormatError};
 pub use file_name::{FileName, FileRole};
 pub use reading::{FileTrouble, Reading};
+pub use reason::Reason;
 pub use unknown::{unknown_fields, with_unknown};

@@ -1,5 +1,6 @@
 //! From a record to a line, and the thread that writes lines down.
 
+use std::sync::Mutex;
 use std::sync::mpsc::{self, Receiver, Sender, SyncSender};
 use std::time::Duration;
 
@@ -26,11 +27,31 @@ pub(super) enum LogRequest {
 pub(super) struct FileLogger {
     inbox: SyncSender<LogRequest>,
     home: Option<String>,
+    /// What stands before the first line, until that comes.
+    opening: Mutex<Option<String>>,
 }
 
 impl FileLogger {
-    pub const fn new(inbox: SyncSender<LogRequest>, home: Option<String>) -> Self {
-        Self { inbox, home }
+    /// `opening` is written before the first line, if one ever comes.
+    pub const fn new(
+        inbox: SyncSender<LogRequest>,
+        home: Option<String>,
+        opening: Option<String>,
+    ) -> Self {
+        Self {
+            inbox,
+            home,
+            opening: Mutex::new(opening),
+        }
+    }
+
+    fn write(&self, record: &Record) {
+        let text = redacted(&record.args().to_string(), self.home.as_deref());
+        let text: String = text.chars().take(LONGEST).collect();
+        let line = format!("{} {}: {text}", record.level(), record.target());
+        let at = Timestamp::now().strftime("%Y-%m-%dT%H:%M:%SZ").to_string();
+        // A line too many is left out: nobody waits for the disk.
+        let _ = self.inbox.try_send(LogRequest::Line(at, line));
     }
 }
 
@@ -51,12 +72,21 @@ impl Log for FileLogger {
         if !self.enabled(record.metadata()) {
             return;
         }
-        let text = redacted(&record.args().to_string(), self.home.as_deref());
-        let text: String = text.chars().take(LONGEST).collect();
-        let line = format!("{} {}: {text}", record.level(), record.target());
-        let at = Timestamp::now().strftime("%Y-%m-%dT%H:%M:%SZ").to_string();
-        // A line too many is left out: nobody waits for the disk.
-        let _ = self.inbox.try_send(LogRequest::Line(at, line));
+        let opening = self
+            .opening
+            .lock()
+            .ok()
+            .and_then(|mut opening| opening.take());
+        if let Some(opening) = opening {
+            self.write(
+                &Record::builder()
+                    .level(Level::Info)
+                    .target(module_path!())
+                    .args(format_args!("{opening}"))
+                    .build(),
+            );
+        }
+        self.write(record);
     }
 
     fn flush(&self) {
@@ -101,12 +131,18 @@ mod tests {
 
     /// What stands in the file after these records.
     fn written(records: &[(Level, &str, &str)]) -> Vec<String> {
+        written_after(None, records)
+    }
+
+    /// The same, where this stands before the first line.
+    fn written_after(opening: Option<&str>, records: &[(Level, &str, &str)]) -> Vec<String> {
         let folder = tempfile::tempdir().unwrap();
         let file = folder.path().join("marlinspeak.log");
         let (inbox, requests) = mpsc::sync_channel(64);
         let rotating = RotatingFile::new(file.clone(), 10_000);
         let thread = thread::spawn(move || write_lines(&requests, rotating));
-        let logger = FileLogger::new(inbox, Some("/home/ada".to_owned()));
+        let home = Some("/home/ada".to_owned());
+        let logger = FileLogger::new(inbox, home, opening.map(str::to_owned));
         for (level, target, text) in records {
             logger.log(
                 &Record::builder()
@@ -150,6 +186,21 @@ mod tests {
     }
 
     #[test]
+    fn what_stands_before_the_first_line_waits_for_one() {
+        let opening = Some("start of steps");
+        let chatter = (Level::Debug, "marlinspeak::voice", "chatter");
+        assert_eq!(written_after(opening, &[chatter]), [""; 0]);
+        let trouble = (Level::Warn, "marlinspeak::cli", "trouble");
+        assert_eq!(
+            written_after(opening, &[chatter, trouble, chatter]),
+            [
+                "INFO marlinspeak::logging::file_logger: start of steps",
+                "WARN marlinspeak::cli: trouble",
+            ]
+        );
+    }
+
+    #[test]
     fn what_comes_again_is_counted() {
         let lines = written(&[(Level::Warn, "winit", "flood"); 40]);
         assert_eq!(lines, ["WARN winit: flood", "  and 39 times more"]);
@@ -181,7 +232,7 @@ mod tests {
         let (inbox, requests) = mpsc::sync_channel(64);
         let rotating = RotatingFile::new(file.join("marlinspeak.log"), 10_000);
         let thread = thread::spawn(move || write_lines(&requests, rotating));
-        let logger = FileLogger::new(inbox, None);
+        let logger = FileLogger::new(inbox, None, None);
         let text = format_args!("x");
         logger.log(&Record::builder().level(Level::Error).args(text).build());
         logger.flush();

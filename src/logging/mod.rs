@@ -24,8 +24,8 @@ use std::thread;
 use directories::{BaseDirs, ProjectDirs};
 use log::LevelFilter;
 
-pub use panics::{log_panics, panic_message};
-pub use system::system;
+pub use panics::log_panics;
+pub use system::System;
 
 use file_logger::FileLogger;
 use rotating_file::RotatingFile;
@@ -49,23 +49,39 @@ pub fn default_file() -> Option<PathBuf> {
 /// Begins to keep the log in this file, if the process keeps none yet, and notes what was
 /// started: `doing` is the name of a command.
 pub fn start(file: &Path, doing: &str) {
+    if keep_in(file, None) {
+        log::set_max_level(LevelFilter::Info);
+        log::info!("{}", start_of(doing));
+    }
+}
+
+/// The same for a command that is over at once: nothing is written, and no file is made, unless
+/// something fails.
+pub fn stand_by(file: &Path, doing: &str) {
+    if keep_in(file, Some(start_of(doing))) {
+        log::set_max_level(LevelFilter::Warn);
+    }
+}
+
+fn start_of(doing: &str) -> String {
+    format!(
+        "start of {doing}: Marlinspeak {}, {}",
+        env!("CARGO_PKG_VERSION"),
+        System::here()
+    )
+}
+
+/// Has the lines of this process written to this file, behind `opening`. Gives whether that is so
+/// from now on: a process keeps one log.
+fn keep_in(file: &Path, opening: Option<String>) -> bool {
     let (inbox, requests) = mpsc::sync_channel(WAITING);
     let file = RotatingFile::new(file.to_owned(), MOST_BYTES);
     let started = thread::Builder::new()
         .name("logging".to_owned())
         .spawn(move || file_logger::write_lines(&requests, file));
-    if started.is_err() {
-        return;
-    }
     let home = BaseDirs::new().map(|folders| folders.home_dir().display().to_string());
-    if log::set_boxed_logger(Box::new(FileLogger::new(inbox, home))).is_ok() {
-        log::set_max_level(LevelFilter::Info);
-        log::info!(
-            "start of {doing}: Marlinspeak {}, {}",
-            env!("CARGO_PKG_VERSION"),
-            system()
-        );
-    }
+    started.is_ok()
+        && log::set_boxed_logger(Box::new(FileLogger::new(inbox, home, opening))).is_ok()
 }
 
 /// Notes the end, and waits until all is written, though not for ever.

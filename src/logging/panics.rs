@@ -23,14 +23,6 @@ pub fn log_panics(tell: impl Fn() + Send + Sync + 'static) {
     }));
 }
 
-/// What is known of a panic, on one line; empty when it left no words.
-pub fn panic_message(cause: &(dyn Any + Send)) -> String {
-    text(cause)
-        .and_then(|text| text.lines().next())
-        .unwrap_or_default()
-        .to_owned()
-}
-
 fn text(cause: &(dyn Any + Send)) -> Option<&str> {
     let written = cause.downcast_ref::<String>().map(String::as_str);
     written.or_else(|| cause.downcast_ref::<&str>().copied())

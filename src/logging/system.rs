@@ -1,21 +1,61 @@
 //! What the program runs on.
 
 use std::env;
+use std::fmt;
 
-/// The system in a few words: its name, the processor, the kind of session, the locale.
-pub fn system() -> String {
-    let named = |name: &str| env::var(name).ok().filter(|value| !value.is_empty());
-    let is_set = |name: &str| if named(name).is_some() { "yes" } else { "no" };
-    format!(
-        "{} on {}, session {}, desktop {}, X11 {}, Wayland {}, locale {}",
-        distribution().unwrap_or_else(|| env::consts::OS.to_owned()),
-        env::consts::ARCH,
-        named("XDG_SESSION_TYPE").as_deref().unwrap_or("unknown"),
-        named("XDG_CURRENT_DESKTOP").as_deref().unwrap_or("unknown"),
-        is_set("DISPLAY"),
-        is_set("WAYLAND_DISPLAY"),
-        sys_locale::get_locale().as_deref().unwrap_or("unknown"),
-    )
+/// The system in a few words, for a report of a fault.
+///
+/// It prints in English, as the log file has it; for a tyer the words put it into theirs.
+#[derive(Clone, Debug)]
+pub struct System {
+    /// The name that it gives itself.
+    pub name: String,
+    /// The kind of processor.
+    pub processor: &'static str,
+    /// The kind of session, such as `x11`; none outside a desktop.
+    pub session: Option<String>,
+    /// The name of the desktop.
+    pub desktop: Option<String>,
+    /// Whether it names an X11 display.
+    pub has_x11: bool,
+    /// Whether it names a Wayland display.
+    pub has_wayland: bool,
+    /// The locale that it is set to.
+    pub locale: Option<String>,
+}
+
+impl System {
+    /// What this process runs on.
+    pub fn here() -> Self {
+        let named = |name: &str| env::var(name).ok().filter(|value| !value.is_empty());
+        Self {
+            name: distribution().unwrap_or_else(|| env::consts::OS.to_owned()),
+            processor: env::consts::ARCH,
+            session: named("XDG_SESSION_TYPE"),
+            desktop: named("XDG_CURRENT_DESKTOP"),
+            has_x11: named("DISPLAY").is_some(),
+            has_wayland: named("WAYLAND_DISPLAY").is_some(),
+            locale: sys_locale::get_locale(),
+        }
+    }
+}
+
+impl fmt::Display for System {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let known = |name: &Option<String>| name.clone().unwrap_or_else(|| "unknown".to_owned());
+        let yes = |is_set| if is_set { "yes" } else { "no" };
+        write!(
+            f,
+            "{} on {}, session {}, desktop {}, X11 {}, Wayland {}, locale {}",
+            self.name,
+            self.processor,
+            known(&self.session),
+            known(&self.desktop),
+            yes(self.has_x11),
+            yes(self.has_wayland),
+            known(&self.locale),
+        )
+    }
 }
 
 /// The name that a distribution gives itself (the file format os-release of freedesktop.org).

@@ -58,7 +58,10 @@ pub fn keep_entry(shelf: &Shelf, entry: &Entry) -> Result<(), NotLogged> {
         let whole = std::path::absolute(&path).unwrap_or(path);
         entry.photograph = whole.display().to_string();
     }
-    shelf.log(&entry).map(drop).map_err(NotLogged::Shelf)
+    shelf.log(&entry).map(drop).map_err(|error| {
+        log::warn!("an entry is not kept: {error}");
+        NotLogged::Shelf(error)
+    })
 }
 
 /// A path as a person types it: `~/` is the home folder.

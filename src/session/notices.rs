@@ -43,7 +43,7 @@ impl Notices {
             (None, None) => None,
             (Some(_), None) => Some(words.notice("saving-again", &[])),
             (before, Some(error)) => {
-                let sentence = not_saved(&error, words);
+                let sentence = words.not_saved(&error);
                 self.not_saved = Some(error);
                 before.is_none().then_some(sentence)
             }
@@ -103,7 +103,8 @@ impl Notices {
 
     /// Takes in what the shelf refused, and gives the sentence for it.
     pub fn refused(&mut self, error: &ShelfError, words: &Words) -> Sentence {
-        let sentence = refusal(error, words);
+        log::warn!("{error}");
+        let sentence = words.no_ties(error);
         self.refused = Some(sentence.clone());
         sentence
     }
@@ -118,7 +119,7 @@ impl Notices {
             sentences.push(words.notice("paused", &[]));
         }
         if let Some(error) = &self.not_saved {
-            sentences.push(not_saved(error, words));
+            sentences.push(words.not_saved(error));
         }
         if self.is_voice_lost {
             sentences.push(words.notice("voice-lost", &[]));
@@ -143,13 +144,9 @@ impl Notices {
     }
 }
 
-fn not_saved(error: &ShelfError, words: &Words) -> Sentence {
-    words.notice("saving-failed", &[("reason", &error.to_string())])
-}
-
 fn sentence_for(trouble: &ShelfTrouble, words: &Words) -> Sentence {
     let Some(aside) = trouble.moved_to.as_deref() else {
-        return refusal(&trouble.error, words);
+        return words.no_ties(&trouble.error);
     };
     let file = match &trouble.error {
         ShelfError::File(FileError::Unreadable { file, .. }) => name(file),
@@ -161,15 +158,6 @@ fn sentence_for(trouble: &ShelfTrouble, words: &Words) -> Sentence {
         "trouble-damaged"
     };
     words.notice(id, &[("file", &file), ("aside", &name(aside))])
-}
-
-fn refusal(error: &ShelfError, words: &Words) -> Sentence {
-    match error {
-        ShelfError::File(FileError::Io { .. }) => {
-            words.notice("trouble-io", &[("reason", &error.to_string())])
-        }
-        _ => words.shelf_error(error),
-    }
 }
 
 fn name(path: &Path) -> String {

@@ -72,7 +72,8 @@ fn shape(FieldError { field, why }: FieldError) -> FormatError {
         Some(_) => "is not an object",
         None => &why,
     };
-    FormatError::shape(format!("{field} {why}"))
+    let why = format!("{field} {why}");
+    FormatError::shape(field, why)
 }
 
 fn without_nulls(fields: &Fields) -> Fields {

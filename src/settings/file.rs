@@ -10,7 +10,7 @@ use thiserror::Error;
 
 use super::Settings;
 use super::document::SettingsDocument;
-use crate::files::{self, DocumentFile, FileError, FileTrouble, FormatError, Found};
+use crate::files::{self, DocumentFile, FileError, FileTrouble, FormatError, Found, Reason};
 use crate::words::{Sentence, Words};
 
 /// How long the end of the program waits for the last save.
@@ -48,7 +48,7 @@ pub enum SettingsError {
         /// Where it is now.
         aside: PathBuf,
         /// What is wrong with it.
-        why: String,
+        fault: FormatError,
     },
     /// A newer version of this program wrote it. It is left alone; the usual settings hold,
     /// and changes are not kept.
@@ -60,11 +60,8 @@ pub enum SettingsError {
         version: u64,
     },
     /// It could not be read, set aside or written.
-    #[error("no settings: {why}")]
-    Io {
-        /// What the system says.
-        why: String,
-    },
+    #[error("no settings: {0:?}")]
+    Io(Reason),
 }
 
 /// How the document of the settings is.
@@ -77,25 +74,27 @@ pub enum SettingsHealth {
     /// A newer version of this program wrote it, with this number.
     Newer(u64),
     /// It cannot be believed, and why.
-    Damaged(String),
+    Damaged(FormatError),
     /// It cannot be read, or its folder not be written to, and why.
-    Refused(String),
+    Refused(Reason),
 }
 
 impl SettingsError {
     /// The sentence for it: what is wrong, what holds now, what to try.
     pub fn sentence(&self, words: &Words) -> Sentence {
         match self {
-            Self::Damaged { aside, why } => {
+            Self::Damaged { aside, fault } => {
                 let name = aside.file_name().unwrap_or(aside.as_os_str());
-                let name = name.to_string_lossy();
-                words.notice("settings-damaged", &[("aside", &*name), ("reason", why)])
+                let (name, why) = (name.to_string_lossy(), words.fault(fault));
+                words.notice("settings-damaged", &[("aside", &*name), ("reason", &why)])
             }
             Self::Newer { file, version } => {
                 let (file, version) = (file.display().to_string(), version.to_string());
                 words.notice("settings-newer", &[("file", &file), ("version", &version)])
             }
-            Self::Io { why } => words.notice("settings-not-kept", &[("reason", why)]),
+            Self::Io(reason) => {
+                words.notice("settings-not-kept", &[("reason", &words.reason(*reason))])
+            }
         }
     }
 
@@ -107,10 +106,7 @@ impl SettingsError {
             error, moved_to, ..
         } = troubles.into_iter().next()?;
         Some(match (error, moved_to) {
-            (FileError::Unreadable { fault, .. }, Some(aside)) => Self::Damaged {
-                aside,
-                why: reason(&fault),
-            },
+            (FileError::Unreadable { fault, .. }, Some(aside)) => Self::Damaged { aside, fault },
             (
                 FileError::Unreadable {
                     file,
@@ -118,18 +114,8 @@ impl SettingsError {
                 },
                 None,
             ) => Self::Newer { file, version },
-            (error, _) => Self::io(&error),
+            (error, _) => Self::Io(error.reason()),
         })
-    }
-
-    /// What keeps a file from being read, set aside or written.
-    fn io(error: &FileError) -> Self {
-        Self::Io {
-            why: match error {
-                FileError::Io { path, source, .. } => format!("{}: {source}", path.display()),
-                error => error.to_string(),
-            },
-        }
     }
 }
 
@@ -175,13 +161,14 @@ impl SettingsFile {
                     settings,
                     trouble,
                 },
-                Err(error) => Opened {
-                    file: Self::nowhere(),
-                    settings,
-                    trouble: Some(SettingsError::Io {
-                        why: error.to_string(),
-                    }),
-                },
+                Err(error) => {
+                    log::warn!("no thread for the settings: {error}");
+                    Opened {
+                        file: Self::nowhere(),
+                        settings,
+                        trouble: Some(SettingsError::Io(Reason::of(&error))),
+                    }
+                }
             }
         } else {
             Opened {
@@ -198,15 +185,23 @@ impl SettingsFile {
         let can_write = std::fs::create_dir_all(folder_of(path))
             .and_then(|()| tempfile::tempfile_in(folder_of(path)));
         match (file_at(path).find(), can_write) {
-            (Err(FileError::Io { source, .. }), _) => SettingsHealth::Refused(source.to_string()),
-            (Err(error), _) => SettingsHealth::Refused(error.to_string()),
-            (_, Err(error)) => SettingsHealth::Refused(error.to_string()),
+            (Err(error), _) => {
+                log::warn!("{error}");
+                SettingsHealth::Refused(error.reason())
+            }
+            (_, Err(error)) => {
+                log::warn!("the folder of the settings: {error}");
+                SettingsHealth::Refused(Reason::of(&error))
+            }
             (Ok(Found::Missing), _) => SettingsHealth::None,
             (Ok(Found::Whole(_)), _) => SettingsHealth::Whole,
             (Ok(Found::Unreadable(FormatError::Newer { version, .. })), _) => {
                 SettingsHealth::Newer(version)
             }
-            (Ok(Found::Unreadable(fault)), _) => SettingsHealth::Damaged(reason(&fault)),
+            (Ok(Found::Unreadable(fault)), _) => {
+                log::warn!("the settings: {fault}");
+                SettingsHealth::Damaged(fault)
+            }
         }
     }
 
@@ -236,18 +231,6 @@ fn file_at(path: &Path) -> DocumentFile<SettingsDocument> {
 
 fn folder_of(path: &Path) -> &Path {
     path.parent().unwrap_or(Path::new("."))
-}
-
-/// What is wrong with a document, as it stands in brackets after a sentence.
-fn reason(fault: &FormatError) -> String {
-    match fault {
-        FormatError::NotJson { why } | FormatError::Shape { why } => why.clone(),
-        FormatError::NotAFile => "it is not a plain file".to_owned(),
-        FormatError::TooLarge { limit, .. } => format!("it is larger than {limit} bytes"),
-        FormatError::NotAnObject => "it is not a JSON object".to_owned(),
-        FormatError::NoVersion => "it names no version that there was".to_owned(),
-        fault => format!("it {fault}"),
-    }
 }
 
 /// Starts the thread that saves.
@@ -282,7 +265,7 @@ fn keep(
             document.settings = *settings;
             if let Err(error) = save(file, &document) {
                 log::warn!("settings not kept: {error}");
-                notify(SettingsError::io(&error));
+                notify(SettingsError::Io(error.reason()));
             }
         }
         if let Some(done) = closing {

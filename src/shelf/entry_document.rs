@@ -107,13 +107,14 @@ impl EntryDocument {
             interlaced,
         } = self.knot;
         let interlacing = Interlacing::from_hundredths(interlaced).ok_or_else(|| {
-            DocumentError::shape(format!(
-                "`knot.interlaced` is {interlaced}, outside 1 to 100"
-            ))
+            DocumentError::shape(
+                "knot.interlaced",
+                format!("`knot.interlaced` is {interlaced}, outside 1 to 100"),
+            )
         })?;
         Ok(Entry {
             tie: TieId::parse(&self.tie)
-                .map_err(|error| DocumentError::shape(error.to_string()))?,
+                .map_err(|error| DocumentError::shape("tie", error.to_string()))?,
             name: self.name,
             counts: Counts::new(leads, bights, passes)?.interlaced(interlacing),
             logged: self.logged,
@@ -134,9 +135,10 @@ impl EntryDocument {
 
 fn within(field: &str, given: Option<f64>, most: f64) -> Result<Option<f64>, DocumentError> {
     match given {
-        Some(given) if !(0.0..=most).contains(&given) => Err(DocumentError::shape(format!(
-            "`{field}` is {given}, outside 0 to {most}"
-        ))),
+        Some(given) if !(0.0..=most).contains(&given) => Err(DocumentError::shape(
+            field,
+            format!("`{field}` is {given}, outside 0 to {most}"),
+        )),
         given => Ok(given),
     }
 }

@@ -8,7 +8,7 @@ use strum::VariantNames as _;
 use thiserror::Error;
 
 use super::{TieId, TieIdError};
-use crate::files::{ContentError, FieldError, FileAction, FileError, FormatError};
+use crate::files::{ContentError, FieldError, FileAction, FileError, FormatError, Reason};
 use crate::guide::Phase;
 use crate::knot::KnotError;
 
@@ -43,8 +43,8 @@ pub enum DocumentError {
 
 impl DocumentError {
     /// A field that is missing or not what it should be.
-    pub(super) fn shape(why: impl Into<String>) -> Self {
-        FormatError::shape(why).into()
+    pub(super) fn shape(field: impl Into<String>, why: impl Into<String>) -> Self {
+        FormatError::shape(field, why).into()
     }
 }
 
@@ -117,6 +117,26 @@ impl ShelfError {
     /// Whether it tells of a document of a newer version.
     pub fn is_newer(&self) -> bool {
         matches!(self, Self::File(error) if error.is_newer())
+    }
+
+    /// What the system or the reader says, for the log: without a path.
+    pub fn cause(&self) -> String {
+        match self {
+            Self::File(error) => error.cause(),
+            Self::Stranger { .. } => "the name is none of a tie".to_owned(),
+            error => error.to_string(),
+        }
+    }
+
+    /// The kind of what is wrong.
+    pub fn reason(&self) -> Reason {
+        match self {
+            Self::File(error) => error.reason(),
+            Self::InUse { .. } => Reason::InUse,
+            Self::NoSuchTie { .. } | Self::NoHome => Reason::NotFound,
+            Self::Stranger { .. } | Self::NotAnId(_) => Reason::BadName,
+            Self::Unwritable { .. } => Reason::Other,
+        }
     }
 }
 

@@ -261,15 +261,19 @@ fn on_one_line(mut document: Vec<u8>) -> Vec<u8> {
 /// How many ties and entries of the log follow.
 fn announced(head: &[u8]) -> Result<(u64, u64), FormatError> {
     let Value::Object(fields) = files::parse(head)? else {
-        return Err(FormatError::shape("the first line is not an object"));
+        return Err(FormatError::NotAnObject);
     };
     if fields.get("marlinspeak").and_then(Value::as_str) != Some("backup") {
-        return Err(FormatError::shape("the first line does not say `backup`"));
+        return Err(FormatError::shape(
+            "marlinspeak",
+            "the first line does not say `backup`",
+        ));
     }
     files::open(head, BACKUP_VERSION)?;
     let count = |name| fields.get(name).and_then(Value::as_u64);
-    let ties = count("ties")
-        .ok_or_else(|| FormatError::shape("the first line does not say how many ties follow"))?;
+    let ties = count("ties").ok_or_else(|| {
+        FormatError::shape("ties", "the first line does not say how many ties follow")
+    })?;
     // The first backups had no log.
     Ok((ties, count("logged").unwrap_or(0)))
 }

@@ -135,7 +135,9 @@ impl SetupSections {
         }) = self.correction
         {
             setup.correction = Correction::new(length, give)
-                .map_err(|error| DocumentError::shape(format!("`correction`: {error}")))?
+                .map_err(|error| {
+                    DocumentError::shape("correction", format!("`correction`: {error}"))
+                })?
                 .from_ties(ties);
         }
         Ok(Some(setup))
@@ -172,8 +174,9 @@ impl TubeSection {
     pub(super) fn tube(self) -> Result<Tube, DocumentError> {
         let diameter = length("tube.diameter", self.diameter)?;
         let mut tube = match self.rows {
-            Some(rows) => Tube::ringed(diameter, &rows)
-                .map_err(|error| DocumentError::shape(format!("`tube.rows`: {error}")))?,
+            Some(rows) => Tube::ringed(diameter, &rows).map_err(|error| {
+                DocumentError::shape("tube.rows", format!("`tube.rows`: {error}"))
+            })?,
             None => Tube::plain(diameter),
         };
         tube.wall = maybe_length("tube.wall", self.wall)?;
@@ -182,7 +185,9 @@ impl TubeSection {
             .thread
             .map(|text| Thread::parse(&text))
             .transpose()
-            .map_err(|error| DocumentError::shape(format!("`tube.thread`: {error}")))?;
+            .map_err(|error| {
+                DocumentError::shape("tube.thread", format!("`tube.thread`: {error}"))
+            })?;
         tube.length = maybe_length("tube.length", self.length)?;
         Ok(tube.with_ring_width(maybe_length("tube.ring_width", self.ring_width)?))
     }
@@ -208,6 +213,7 @@ impl CordSection {
         let weight = self.grams_per_metre;
         if weight.is_some_and(|grams| !(grams > 0.0 && grams <= HEAVIEST)) {
             return Err(DocumentError::shape(
+                "cord.grams_per_metre",
                 "`cord.grams_per_metre` is not a weight",
             ));
         }
@@ -216,7 +222,9 @@ impl CordSection {
             diameter: length("cord.diameter", self.diameter)?,
             name: self.name,
             grams_per_metre: weight,
-            give: give.map_err(|error| DocumentError::shape(format!("`cord.give`: {error}")))?,
+            give: give.map_err(|error| {
+                DocumentError::shape("cord.give", format!("`cord.give`: {error}"))
+            })?,
         })
     }
 }
@@ -235,7 +243,7 @@ impl From<&Cord> for CordSection {
 /// A length in a document.
 pub(super) fn length(name: &str, millimetres: f64) -> Result<Millimetres, DocumentError> {
     Millimetres::new(millimetres)
-        .map_err(|error| DocumentError::shape(format!("`{name}`: {error}")))
+        .map_err(|error| DocumentError::shape(name, format!("`{name}`: {error}")))
 }
 
 /// A length that need not be there.

@@ -160,10 +160,11 @@ impl TieDocument {
             .with_setup(setup)
             .with_cords(self.cords)
             .map_err(|error| {
-                DocumentError::shape(format!(
+                let why = format!(
                     "`cords` has {} names; the knot has strands: {}, passes: {}",
                     error.given, error.strands, error.passes
-                ))
+                );
+                DocumentError::shape("cords", why)
             })?;
         Ok(Tie {
             id: TieId::parse(&self.id).unwrap_or_else(|_| TieId::draw()),

@@ -35,7 +35,7 @@ enum Rounding {
     Cut,
     /// To centimetres, down: for what there is.
     AtHand,
-    /// A sum of many cords, to a tenth of a metre.
+    /// A sum of many cords, to a tenth of a metre or a whole foot.
     Sum,
     /// To a whole centimetre.
     Centimetres,
@@ -162,13 +162,15 @@ impl Length {
             }
             Rounding::ByHand if inches < 1.0 => ToldLength::rule(OnARule::to(inches, 8, toward)),
             Rounding::ByHand if inches < 10.0 => ToldLength::rule(OnARule::to(inches, 4, toward)),
-            Rounding::Sum => ToldLength::Ft(nearest(inches / 12.0, 10.0)),
+            Rounding::Sum if is_far => ToldLength::Ft((inches / 12.0).round()),
             Rounding::ByHand | Rounding::Cut | Rounding::AtHand if is_far => {
                 ToldLength::feet(whole(toward.of(inches)))
             }
-            Rounding::ByHand | Rounding::Cut | Rounding::AtHand | Rounding::Centimetres => {
-                ToldLength::In(toward.of(inches))
-            }
+            Rounding::ByHand
+            | Rounding::Cut
+            | Rounding::AtHand
+            | Rounding::Centimetres
+            | Rounding::Sum => ToldLength::In(toward.of(inches)),
         }
     }
 }
@@ -342,5 +344,55 @@ mod tests {
         );
         assert_eq!(heard(1524.0, Units::Inch), ["5 feet", "5 ft"]);
         assert_eq!(heard(1600.0, Units::Inch), ["5 feet 3 inches", "5 ft 3 in"]);
+    }
+
+    #[test]
+    fn inches_are_told_as_at_the_bench_in_every_language() {
+        let lengths = [12.7, 44.45, 63.5, 1600.0].map(by_hand);
+        let told = |tag: &str, channel| {
+            let mut words = Words::load(Some(tag)).unwrap();
+            words.set_units(Units::Inch);
+            lengths.map(|length| words.length(length, channel))
+        };
+        for (tag, heard, seen) in [
+            (
+                "de",
+                [
+                    "einen halben Zoll",
+                    "eindreiviertel Zoll",
+                    "2 einhalb Zoll",
+                    "5 Fuß und 3 Zoll",
+                ],
+                ["1/2″", "1 3/4″", "2 1/2″", "5′ 3″"],
+            ),
+            (
+                "es",
+                [
+                    "media pulgada",
+                    "una pulgada y tres cuartos",
+                    "2 pulgadas y media",
+                    "5 pies y 3 pulgadas",
+                ],
+                ["1/2 in", "1 3/4 in", "2 1/2 in", "5 ft 3 in"],
+            ),
+            (
+                "fr",
+                [
+                    "un demi-pouce",
+                    "1 pouce trois quarts",
+                    "2 pouces et demi",
+                    "5 pieds 3 pouces",
+                ],
+                [
+                    "1/2 pouce",
+                    "1 3/4 pouce",
+                    "2 1/2 pouces",
+                    "5 pieds 3 pouces",
+                ],
+            ),
+        ] {
+            assert_eq!(told(tag, Channel::Ear), heard, "{tag}");
+            assert_eq!(told(tag, Channel::Eye), seen, "{tag}");
+        }
     }
 }

@@ -17,6 +17,7 @@ mod language_choice;
 mod lengths;
 mod numbers;
 mod pseudo;
+mod reasons;
 mod rigging;
 mod saying;
 mod screens;

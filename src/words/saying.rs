@@ -26,7 +26,7 @@ impl Words {
                 let mut args = check_args(check);
                 let order = match counted_args(&check.last) {
                     Some(counted) => self.spoken(SpokenMessage::CheckOrderSay, &counted),
-                    None => self.say_crossings(&check.last.crossings),
+                    None => self.say_order(&check.last.crossings),
                 };
                 args.set("order", order.to_string());
                 self.spoken(SpokenMessage::CheckSay, &args)
@@ -116,7 +116,17 @@ impl Words {
             .then(&self.spoken(SpokenMessage::LaySayLanding, &args))
     }
 
-    /// Overs and unders in the order in which a leg meets them.
+    /// Overs and unders of a leg that lies there, to be looked at.
+    fn say_order(&self, crossings: &[Crossing]) -> Spoken {
+        let said = crossings.iter().enumerate().map(|(index, crossing)| {
+            let args = crossing_args(crossing, index, crossings.len());
+            self.spoken(SpokenMessage::CheckSayCrossing, &args)
+        });
+        said.reduce(|said, crossing| said.then(&crossing))
+            .unwrap_or_else(|| self.spoken(SpokenMessage::TakeBackSayClear, &fluent_args! {}))
+    }
+
+    /// Overs and unders in the order in which a leg meets them, to be laid.
     fn say_crossings(&self, crossings: &[Crossing]) -> Spoken {
         let said = crossings.iter().enumerate().map(|(index, crossing)| {
             let args = crossing_args(crossing, index, crossings.len());

@@ -125,7 +125,8 @@ impl Words {
             BenchError::Correction { .. }
             | BenchError::Pace { .. }
             | BenchError::PassesShared { .. } => {
-                self.notice("app-fault", &[("reason", &error.to_string())])
+                log::error!("{error}");
+                self.notice("app-fault", &[])
             }
         }
     }

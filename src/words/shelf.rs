@@ -5,11 +5,12 @@ use std::path::Path;
 use fluent::{FluentValue, fluent_args};
 
 use super::lengths::{fine, sum};
+use super::reasons::kind_of_format;
 use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::{Sentence, Spoken, Words};
 use crate::bench::{LengthError, TyingPace};
-use crate::files::{FileError, FormatError};
+use crate::files::FileError;
 use crate::shelf::{
     Backup, DocumentError, ImportOutcome, MOST_MINUTES, MeasureKind, Restored, ShelfError, Shelved,
     TieIdError, Totals, WildMeasure,
@@ -156,12 +157,8 @@ impl Words {
     pub fn shelf_error(&self, error: &ShelfError) -> Sentence {
         let shown = |path: &Path| path.display().to_string();
         match error {
-            ShelfError::File(FileError::Io {
-                action,
-                path,
-                source,
-            }) => {
-                let (path, reason) = (shown(path), source.to_string());
+            ShelfError::File(FileError::Io { action, path, .. }) => {
+                let (path, reason) = (shown(path), self.reason(error.reason()));
                 let texts = [
                     ("doing", action.into()),
                     ("path", path.as_str()),
@@ -170,8 +167,8 @@ impl Words {
                 self.notice("shelf-error-io", &texts)
             }
             ShelfError::File(FileError::Unreadable { file, fault }) => {
-                let (path, detail) = (shown(file), fault.to_string());
-                let texts = [("fault", kind(fault)), ("path", &path), ("detail", &detail)];
+                let (path, place) = (shown(file), self.place_in_brackets(fault));
+                let texts = [("fault", kind(fault)), ("path", &path), ("place", &place)];
                 self.notice("shelf-error-unreadable", &texts)
             }
             ShelfError::File(FileError::Gone { file }) => {
@@ -180,10 +177,8 @@ impl Words {
             ShelfError::Stranger { file } => {
                 self.notice("shelf-error-stranger", &[("path", &shown(file))])
             }
-            ShelfError::Unwritable { id, fault } => {
-                let detail = fault.to_string();
-                let texts = [("id", id.as_str()), ("detail", &detail)];
-                self.notice("shelf-error-unwritable", &texts)
+            ShelfError::Unwritable { id, .. } => {
+                self.notice("shelf-error-unwritable", &[("id", id.as_str())])
             }
             ShelfError::InUse { .. } => self.notice("trouble-in-use", &[]),
             ShelfError::NoSuchTie { id } => {
@@ -202,18 +197,8 @@ impl Words {
 
 fn kind(fault: &DocumentError) -> &'static str {
     match fault {
-        DocumentError::Format(FormatError::TooLarge { .. }) => "too-large",
-        DocumentError::Format(FormatError::NotAFile) => "not-a-file",
-        DocumentError::Format(FormatError::NotJson { .. }) => "not-json",
-        DocumentError::Format(FormatError::Newer { .. }) => "newer",
-        DocumentError::Format(FormatError::Checksum { .. }) => "checksum",
-        DocumentError::Format(
-            FormatError::NotAnObject
-            | FormatError::NoVersion
-            | FormatError::Shape { .. }
-            | FormatError::NotTheSame,
-        )
-        | DocumentError::Phase { .. } => "shape",
+        DocumentError::Format(fault) => kind_of_format(fault),
+        DocumentError::Phase { .. } => "shape",
         DocumentError::Knot(_) => "knot",
         DocumentError::Place { .. } => "place",
     }

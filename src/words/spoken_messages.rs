@@ -19,6 +19,7 @@ pub(super) enum SpokenMessage {
     CautionSay,
     CheckOrderSay,
     CheckSay,
+    CheckSayCrossing,
     CourseLineSay,
     CourseWeaveSay,
     DetailSay,

@@ -66,6 +66,8 @@ pub(super) fn lay_args(lay: &LayStep) -> FluentArgs<'static> {
         args.set("rim", past.rim.selector());
         args.set("past", past.number);
         args.set("made", turns);
+        // Above the pin where it lands at last, with a turn of the tube still to go.
+        args.set("again", (past == lay.leg.to).selector());
     }
     set_cord(&mut args, lay.cord.as_deref());
     args

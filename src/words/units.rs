@@ -18,7 +18,7 @@ pub enum Units {
     #[default]
     #[strum(serialize = "mm")]
     Metric,
-    /// Inches and feet, with decimals.
+    /// Inches with the fractions of a rule, and feet.
     #[strum(serialize = "inch")]
     Inch,
 }

@@ -80,7 +80,7 @@ fn a_rack_that_cannot_be_believed_is_left_alone_and_named() {
         ),
         (
             r#"{"version": 99}"#.to_owned(),
-            "The tubes and cords kept by name were written by a newer Marlinspeak (",
+            "The tubes and cords kept by name were written by a newer Marlinspeak and are left alone",
         ),
     ] {
         std::fs::write(&file, &contents).unwrap();

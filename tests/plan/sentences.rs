@@ -11,12 +11,12 @@ fn each_thing_wrong_with_a_length_has_its_sentence() {
     for (args, sentence) in [
         (
             fit("0", "30", "4"),
-            "The diameter of the object must be more than nought and “0” is not: give a length \
+            "The diameter of the object must be more than zero and “0” is not: give a length \
              such as 30mm.",
         ),
         (
             fit("30", "-3cm", "4"),
-            "The length to be covered must be more than nought and “-3cm” is not: give a length \
+            "The length to be covered must be more than zero and “-3cm” is not: give a length \
              such as 30mm.",
         ),
         (

@@ -137,7 +137,7 @@ fn the_rig_steps_speak_as_a_person_does() {
         steps[7],
         "Mind the pins: they stick out, so keep eyes and palms clear of them. Rigging, step 2 \
          of 7. Set 4 pins in the bottom ring, in every third hole: holes 1, 4, 7 \
-         and 10. Bottom pin 1 stands in hole 1. Take pins half an inch long and the hex key of \
+         and 10. Bottom pin 1 stands in hole 1. Take pins half an inch long and the hex key, \
          5 sixty-fourths of an inch. Turn each pin in by hand until it bears on the tube."
     );
     assert!(steps[8].ends_with(

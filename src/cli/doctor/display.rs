@@ -3,12 +3,12 @@
 use super::{Finding, TIMEOUT, within};
 use crate::words::Words;
 
-/// How the display answers, with its name and with why it refuses.
+/// How the display answers, with its name.
 enum Display {
     None,
     Answers(String),
     Silent(String),
-    Refuses(String, String),
+    Refuses(String),
 }
 
 pub(super) fn look(words: &Words) -> Finding {
@@ -20,9 +20,8 @@ pub(super) fn look(words: &Words) -> Finding {
         Display::Silent(name) => {
             Finding::ill(words.plainly("doctor-display-silent", &[("display", &name)]))
         }
-        Display::Refuses(name, reason) => {
-            let texts = [("display", name.as_str()), ("reason", reason.as_str())];
-            Finding::ill(words.plainly("doctor-display-refuses", &texts))
+        Display::Refuses(name) => {
+            Finding::ill(words.plainly("doctor-display-refuses", &[("display", &name)]))
         }
     }
 }
@@ -56,8 +55,9 @@ fn find() -> Display {
     match within(TIMEOUT, move || x11rb::connect(Some(&asked)).map(drop)) {
         Some(Ok(())) => Display::Answers(name),
         Some(Err(ConnectError::SetupFailed(refusal))) => {
-            let reason = String::from_utf8_lossy(&refusal.reason).trim().to_owned();
-            Display::Refuses(name, reason)
+            let reason = String::from_utf8_lossy(&refusal.reason);
+            log::warn!("the display refuses: {}", reason.trim());
+            Display::Refuses(name)
         }
         Some(Err(_)) | None => Display::Silent(name),
     }

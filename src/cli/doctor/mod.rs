@@ -15,11 +15,11 @@ use std::time::Duration;
 
 use super::complaint::Complaint;
 use super::print::print;
-use crate::files::FileError;
-use crate::logging;
+use crate::files::Reason;
+use crate::logging::{self, System};
 use crate::pedal::{self, Plugged};
 use crate::settings::{SettingsFile, SettingsHealth};
-use crate::shelf::{DocumentState, Shelf, ShelfError};
+use crate::shelf::{DocumentState, Shelf};
 use crate::voice::CuePlayer;
 use crate::words::Words;
 
@@ -55,11 +55,8 @@ impl Finding {
 /// Prints a line for each thing; the exit code tells whether all that is needed works. Sounds,
 /// pedals and the log file are not needed.
 pub(super) fn run(words: &Words) -> Result<ExitCode, Complaint> {
-    let head = [
-        ("version", env!("CARGO_PKG_VERSION")),
-        ("system", &logging::system()),
-    ];
-    tell(words, &words.plainly("doctor-head", &head))?;
+    let version = env!("CARGO_PKG_VERSION");
+    tell(words, &words.doctor_head(version, &System::here()))?;
     let looks: &[fn(&Words) -> Finding] = &[
         #[cfg(feature = "window")]
         display::look,
@@ -123,20 +120,22 @@ fn ties(words: &Words) -> Finding {
         return Finding::ill(words.plainly("doctor-ties-nowhere", &[]));
     };
     let shown = folder.display().to_string();
-    let unwritable = |reason: String| {
+    let unwritable = |reason: Reason| {
+        let reason = words.reason(reason);
         let texts = [("file", shown.as_str()), ("reason", reason.as_str())];
         Finding::ill(words.plainly("doctor-ties-unwritable", &texts))
     };
     let looked = Shelf::open(&folder).and_then(|shelf| shelf.verify());
     let documents = match looked {
         Ok(documents) => documents,
-        Err(ShelfError::File(FileError::Io { source, .. })) => {
-            return unwritable(source.to_string());
+        Err(error) => {
+            log::warn!("{error}");
+            return unwritable(error.reason());
         }
-        Err(error) => return unwritable(error.to_string()),
     };
     if let Err(error) = tempfile::tempfile_in(&folder) {
-        return unwritable(error.to_string());
+        log::warn!("the folder of the ties: {error}");
+        return unwritable(Reason::of(&error));
     }
     let is_bad = |state: &DocumentState| matches!(state, DocumentState::Bad(_));
     let damaged = documents.iter().filter(|one| is_bad(&one.state)).count();
@@ -178,10 +177,12 @@ fn settings(words: &Words) -> Finding {
             let version = version.to_string();
             Finding::ill(say("doctor-settings-newer", &[("version", &version)]))
         }
-        SettingsHealth::Damaged(why) => {
+        SettingsHealth::Damaged(fault) => {
+            let why = words.fault(&fault);
             Finding::ill(say("doctor-settings-damaged", &[("reason", &why)]))
         }
-        SettingsHealth::Refused(why) => {
+        SettingsHealth::Refused(reason) => {
+            let why = words.reason(reason);
             Finding::ill(say("doctor-settings-unwritable", &[("reason", &why)]))
         }
     }
@@ -195,7 +196,7 @@ fn log_file(words: &Words) -> Finding {
     Finding::well(match logging::check(&file) {
         Ok(()) => words.plainly("doctor-log", &[("file", &shown)]),
         Err(error) => {
-            let reason = error.to_string();
+            let reason = words.reason(Reason::of(&error));
             words.plainly(
                 "doctor-log-unwritable",
                 &[("file", &shown), ("reason", &reason)],

@@ -53,13 +53,15 @@ pub(super) fn look(words: &Words) -> Finding {
 }
 
 fn lost(loss: &VoiceError, words: &Words) -> Finding {
+    log::warn!("no voice: {loss}");
+    let none = |why| words.plainly("doctor-speech-none", &[("why", why)]);
     Finding::ill(match loss {
         VoiceError::NoAnswer | VoiceError::NeverBegan | VoiceError::NeverEnded => {
             words.plainly("doctor-speech-silent", &[])
         }
-        VoiceError::NoService(reason)
-        | VoiceError::Broken(reason)
-        | VoiceError::Refused(reason) => words.plainly("doctor-speech-none", &[("reason", reason)]),
+        VoiceError::NoService(_) => none("absent"),
+        VoiceError::Broken(_) => none("ended"),
+        VoiceError::Refused(_) => none("refused"),
     })
 }
 

@@ -33,11 +33,11 @@ pub(super) struct SheetOptions {
 /// Which of the papers to make.
 #[derive(Subcommand)]
 enum Kind {
-    /// The knot, its facts and every leg as a table
+    #[command(about = "help-sheet-card")]
     Card(CardArgs),
-    /// Pin numbers and hole marks at true size, to be laid round the tube
+    #[command(about = "help-sheet-strip")]
     Strip(SheetArgs),
-    /// The picture at one step
+    #[command(about = "help-sheet-stage")]
     Stage(StageArgs),
 }
 
@@ -53,11 +53,9 @@ struct CardArgs {
 struct StageArgs {
     #[command(flatten)]
     sheet: SheetArgs,
-    /// The step, as “marlinspeak steps” counts them [default: the last]
-    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    #[arg(long, value_name = "N", allow_hyphen_values = true, help = "help-step")]
     step: Option<String>,
-    /// Show the tube as it stands instead of rolled out flat
-    #[arg(long)]
+    #[arg(long, help = "help-round")]
     round: bool,
 }
 
@@ -65,20 +63,15 @@ struct StageArgs {
 struct SheetArgs {
     #[command(flatten)]
     knot: KnotOptions,
-    /// The file to write; several pages of PNG get -1, -2, … before their ending
-    #[arg(long, value_name = "FILE")]
+    #[arg(long, value_name = "value-file", help = "help-out")]
     out: Option<PathBuf>,
-    /// Write over a file that is there already
-    #[arg(long)]
+    #[arg(long, help = "help-replace")]
     replace: bool,
-    /// Make a PDF whatever the file's name ends in
-    #[arg(long)]
+    #[arg(long, help = "help-pdf")]
     pdf: bool,
-    /// Dots an inch of a PNG, 72 to 600 [default: 300]
-    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    #[arg(long, value_name = "N", allow_hyphen_values = true, help = "help-dpi")]
     dpi: Option<String>,
-    /// The paper, a4 or letter [default: a4]
-    #[arg(long, value_name = "PAPER")]
+    #[arg(long, value_name = "value-paper", help = "help-paper")]
     paper: Option<String>,
     #[command(flatten)]
     setup: SetupOptions,

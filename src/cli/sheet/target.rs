@@ -6,6 +6,8 @@ use std::path::{Path, PathBuf};
 use tempfile::NamedTempFile;
 
 use crate::cli::complaint::Complaint;
+use crate::files::Reason;
+use crate::picture::ExportError;
 use crate::picture::sheet::{SheetPage, pdf};
 use crate::words::Words;
 
@@ -24,8 +26,9 @@ pub(super) struct Target {
 impl Target {
     /// Writes the pages, each file whole or not at all.
     pub fn write(&self, pages: &[SheetPage], title: &str, words: &Words) -> Result<(), Complaint> {
-        let failed = |reason: String| {
-            Complaint::failure(words.plainly("sheet-failed", &[("reason", &reason)]))
+        let failed = |error: ExportError| {
+            log::warn!("no sheet: {error}");
+            Complaint::failure(words.plainly("sheet-failed", &[]))
         };
         let files = self.files(pages.len());
         if let Some(file) = files.iter().find(|file| !self.replace && file.exists()) {
@@ -35,14 +38,11 @@ impl Target {
             ));
         }
         if self.is_pdf {
-            let bytes = pdf(pages, title).map_err(|error| failed(error.to_string()))?;
+            let bytes = pdf(pages, title).map_err(failed)?;
             return self.put(&self.file, &bytes, words);
         }
         for (page, file) in pages.iter().zip(files) {
-            let bytes = page
-                .image(self.dots)
-                .png(self.dots)
-                .map_err(|error| failed(error.to_string()))?;
+            let bytes = page.image(self.dots).png(self.dots).map_err(failed)?;
             self.put(&file, &bytes, words)?;
         }
         Ok(())
@@ -77,7 +77,9 @@ impl Target {
             kept.map(drop).map_err(|error| error.error)
         });
         written.map_err(|fault| {
-            let (name, reason) = (file.to_string_lossy(), fault.to_string());
+            log::warn!("no sheet: {fault}");
+            let name = file.to_string_lossy();
+            let reason = words.reason(Reason::of(&fault));
             let texts = [("file", &*name), ("reason", &*reason)];
             Complaint::failure(words.plainly("sheet-unwritable", &texts))
         })

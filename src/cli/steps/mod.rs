@@ -20,17 +20,18 @@ pub(super) struct StepsOptions {
     knot: KnotOptions,
     #[command(flatten)]
     setup: SetupOptions,
-    /// Print one JSON document instead of text
-    #[arg(long)]
+    #[arg(long, help = "help-json")]
     json: bool,
-    /// Print how many steps of each kind there are, and the seconds they take to be spoken
-    #[arg(long)]
+    #[arg(long, help = "help-summary")]
     summary: bool,
-    /// At most so many crossings in a step, 1 to 999, or “leg” for whole legs [default: 4]
-    #[arg(long, value_name = "N|leg", allow_hyphen_values = true)]
+    #[arg(
+        long,
+        value_name = "N|leg",
+        allow_hyphen_values = true,
+        help = "help-at-once"
+    )]
     at_once: Option<String>,
-    /// How often there is a look at the work: after every round or every pass [default: round]
-    #[arg(long, value_name = "round|pass")]
+    #[arg(long, value_name = "round|pass", help = "help-checks")]
     checks: Option<String>,
 }
 

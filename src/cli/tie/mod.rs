@@ -16,6 +16,7 @@ use jiff::Timestamp;
 
 use super::complaint::Complaint;
 use super::options::{KnotOptions, at_once, checks};
+use super::print;
 use super::setup_options::SetupOptions;
 use crate::bench::WeaveChoice;
 use crate::guide::COURSE;
@@ -40,18 +41,23 @@ pub(super) struct TieOptions {
     knot: KnotOptions,
     #[command(flatten)]
     setup: SetupOptions,
-    /// A lesson of the course of first ties, by its number
-    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    #[arg(
+        long,
+        value_name = "N",
+        allow_hyphen_values = true,
+        help = "help-lesson"
+    )]
     lesson: Option<String>,
-    /// A look at the work after each round or only after each pass [default: round]
-    #[arg(long, value_name = "round|pass")]
+    #[arg(long, value_name = "round|pass", help = "help-checks")]
     checks: Option<String>,
-    /// Say each step aloud too, and sound as the window does
-    #[arg(long)]
+    #[arg(long, help = "help-speech")]
     speech: bool,
-    /// At most so many crossings in a step, 1 to 999, or “leg” for whole legs [default: as saved,
-    /// or 4]
-    #[arg(long, value_name = "N|leg", allow_hyphen_values = true)]
+    #[arg(
+        long,
+        value_name = "N|leg",
+        allow_hyphen_values = true,
+        help = "help-tie-at-once"
+    )]
     at_once: Option<String>,
 }
 
@@ -81,11 +87,7 @@ pub(super) fn run(
     let words = driver.session().words();
     let complaint = match guided {
         // Whoever reads has seen enough; the tie is kept.
-        Err(fault) if fault.kind() != ErrorKind::BrokenPipe => {
-            let reason = fault.to_string();
-            let sentence = words.plainly("output-failed", &[("reason", &reason)]);
-            Err(Complaint::failure(sentence))
-        }
+        Err(fault) if fault.kind() != ErrorKind::BrokenPipe => Err(print::failed(words, &fault)),
         _ => Ok(()),
     };
     driver.close(LAST_SAVE);
@@ -142,10 +144,8 @@ fn taken(
 }
 
 fn refused(error: &ShelfError, words: &Words) -> Complaint {
-    Complaint::failure(match error {
-        ShelfError::InUse { .. } => words.plainly("trouble-in-use", &[]),
-        _ => words.plainly("trouble-io", &[("reason", &error.to_string())]),
-    })
+    log::warn!("{}", error.cause());
+    Complaint::failure(words.no_ties(error))
 }
 
 /// Starts the real services. What they report goes to `tell`; when nobody listens any more the

@@ -1,56 +1,45 @@
 //! The fields of a setup.
 
-use strum::{EnumCount, EnumMessage, IntoStaticStr, VariantArray};
+use strum::{EnumCount, IntoStaticStr, VariantArray};
 
 /// One of the things that can be said about object, cord and tube.
 ///
-/// This is the one list of them: the command line makes an option of each, with its doc comment
-/// as the help, and forms and messages know them by the same names.
+/// This is the one list of them: the command line makes an option of each, and forms and messages
+/// know them by the same names.
 #[derive(
-    Clone,
-    Copy,
-    Debug,
-    PartialEq,
-    Eq,
-    Hash,
-    PartialOrd,
-    Ord,
-    EnumCount,
-    EnumMessage,
-    IntoStaticStr,
-    VariantArray,
+    Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, EnumCount, IntoStaticStr, VariantArray,
 )]
 #[strum(serialize_all = "kebab-case")]
 pub enum SetupField {
-    /// Diameter of the object
+    /// Diameter of the object.
     Object,
-    /// The way round the object, instead of its diameter
+    /// The way round the object, instead of its diameter.
     Girth,
-    /// Length of the object to be covered
+    /// Length of the object to be covered.
     Cover,
-    /// The cord: its diameter, a standard such as III or 550, or the name of one that is kept
+    /// The cord: its diameter, a standard such as III or 550, or the name of one that is kept.
     Cord,
     /// What the cord is like: hard (round, keeps its shape), soft (braided or laid line) or flat
-    /// (ribbon, hollow braid) [default: soft, or as it was kept]
+    /// (ribbon, hollow braid) [default: soft, or as it was kept].
     Firm,
     /// How closely two bands of the cord lie with another between them, in cord diameters, such as
-    /// 1.7; instead of --firm
+    /// 1.7; instead of --firm.
     Give,
-    /// The tube: its diameter, or the name of one that is kept
+    /// The tube: its diameter, or the name of one that is kept.
     Tube,
-    /// Holes in each row of a ring, such as 14,20; a tube without rings has none
+    /// Holes in each row of a ring, such as 14,20; a tube without rings has none.
     Rows,
-    /// Length of the pins
+    /// Length of the pins.
     Pin,
-    /// Thread of the pins, such as M4 or M5
+    /// Thread of the pins, such as M4 or M5.
     Thread,
-    /// Thickness of what the pins are screwed through
+    /// Thickness of what the pins are screwed through.
     Wall,
-    /// Width of each ring along the tube
+    /// Width of each ring along the tube.
     RingWidth,
-    /// Length of the tube
+    /// Length of the tube.
     TubeLength,
-    /// Cord at hand
+    /// Cord at hand.
     Have,
 }
 

@@ -89,8 +89,8 @@ pub const GERMAN: Language = Language {
         (
             "place",
             &[
-                "Die Schnur hat {share-of} hinter sich{made-turns} eben an {past-pin} vorbei. Von dort geht es nach {way-round} hoch",
-                "Die Schnur hat {share-of} hinter sich{made-turns} eben an {past-pin} vorbei. Von dort geht es nach {way-round} hinab",
+                "Die Schnur hat {share-of} hinter sich{made-turns} eben an {past-pin} vorbei{again}. Von dort geht es nach {way-round} hoch",
+                "Die Schnur hat {share-of} hinter sich{made-turns} eben an {past-pin} vorbei{again}. Von dort geht es nach {way-round} hinab",
             ],
         ),
         (
@@ -105,6 +105,7 @@ pub const GERMAN: Language = Language {
                 "den größten Teil des Weges{share=most}",
             ],
         ),
+        ("again", &["", ", zu dem sie wiederkommt"]),
         (
             "past-pin",
             &["Fuß-Stift {past}{rim=bottom}", "Kopf-Stift {past}{rim=top}"],

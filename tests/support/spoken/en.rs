@@ -109,9 +109,13 @@ pub const ENGLISH: Language = Language {
                 "most of the way{share=most}",
             ],
         ),
+        ("again", &["", ", which you come back to"]),
         (
             "past-pin",
-            &["bottom pin {past}{rim=bottom}", "top pin {past}{rim=top}"],
+            &[
+                "bottom pin {past}{again}{rim=bottom}",
+                "top pin {past}{again}{rim=top}",
+            ],
         ),
         (
             "made-turns",

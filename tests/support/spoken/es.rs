@@ -109,11 +109,12 @@ pub const SPANISH: Language = Language {
                 "la mayor parte{share=most}",
             ],
         ),
+        ("again", &["", ", a la que volverá"]),
         (
             "past-pin",
             &[
-                "la clavija {past} del pie{rim=bottom}",
-                "la clavija {past} de la cabeza{rim=top}",
+                "la clavija {past} del pie{again}{rim=bottom}",
+                "la clavija {past} de la cabeza{again}{rim=top}",
             ],
         ),
         (

@@ -53,7 +53,7 @@ pub const FRENCH: Language = Language {
             "teach",
             &[
                 "{head}{split} {way}{lane} {met} {tlanding}",
-                "{head}{split} Un trajet est le cordon d’un picot d’un bord à un picot de l’autre. {way}{lane} {met} {tlanding}",
+                "{head}{split} Un trajet, c’est le cordon d’un picot d’un bord à un picot de l’autre. {way}{lane} {met} {tlanding}",
                 "{head}, partie {part} sur {parts}, {on}. {place}{lane} {met} {tlanding}",
             ],
         ),
@@ -108,11 +108,12 @@ pub const FRENCH: Language = Language {
                 "presque à la fin{share=most}",
             ],
         ),
+        ("again", &["", ", où il reviendra"]),
         (
             "past-pin",
             &[
-                "le picot de base {past}{rim=bottom}",
-                "le picot de tête {past}{rim=top}",
+                "le picot de base {past}{again}{rim=bottom}",
+                "le picot de tête {past}{again}{rim=top}",
             ],
         ),
         (

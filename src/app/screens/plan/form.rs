@@ -151,7 +151,10 @@ impl State {
             Message::Presets(read) => {
                 match read {
                     Ok(presets) => (self.presets, self.presets_trouble) = (presets, None),
-                    Err(error) => self.presets_trouble = Some(error),
+                    Err(error) => {
+                        ::log::warn!("{error}");
+                        self.presets_trouble = Some(error);
+                    }
                 }
                 self.look()
             }

@@ -32,14 +32,7 @@ impl State {
     ) -> Element<'a, Message> {
         let mut page = widgets::page_below(notices, 12);
         if let Some(error) = &self.presets_trouble {
-            let id = if error.is_newer() {
-                "rack-newer"
-            } else {
-                "rack-failed"
-            };
-            page = page.push(widgets::notice(
-                words.plainly(id, &[("reason", &error.to_string())]),
-            ));
+            page = page.push(widgets::notice(words.presets_failed(error)));
         }
         page.push(responsive(move |size| {
             let (form, knots) = (self.fields(words), self.knots(words));
