@@ -81,7 +81,9 @@ impl KnotDrawing<'_> {
                     continue;
                 }
                 if crossing.over {
-                    for (role, half) in [(Role::OverEdge, square + 1.5), (Role::Over, square)] {
+                    for (role, half) in
+                        [(Role::OverEdge, square * 1.25 + 1.5), (Role::Over, square)]
+                    {
                         let corners = [(-half, -half), (half, -half), (half, half), (-half, half)]
                             .map(|(on, by)| path.at(along + on, path.offset + by));
                         let mut outline = BezPath::new();
@@ -91,7 +93,7 @@ impl KnotDrawing<'_> {
                 } else {
                     let centre = scene.point(at);
                     let line = (ring * 0.42).max(2.2);
-                    for (role, line) in [(Role::UnderEdge, line + 2.4), (Role::Under, line)] {
+                    for (role, line) in [(Role::UnderEdge, line * 1.3 + 2.4), (Role::Under, line)] {
                         self.items.push(DisplayItem::circle(
                             role,
                             Paint::Stroke(line.into()),

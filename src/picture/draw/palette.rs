@@ -132,6 +132,9 @@ use okabe_ito::{BLUE, BLUISH_GREEN, ORANGE, REDDISH_PURPLE, SKY_BLUE, VERMILION,
 /// kept for the cord in hand.
 const STRANDS: [Colour; 5] = [SKY_BLUE, REDDISH_PURPLE, BLUISH_GREEN, ORANGE, BLUE];
 
+/// The blue of the table darkened, as the plates of the words have it on a light ground.
+const DARK_BLUE: Colour = Colour::rgb(0x0000_4770);
+
 /// Contrast with the tube of cord that is laid. Neighbouring strands differ in lightness as
 /// well as in hue.
 const QUIET: [f32; 2] = [3.3, 5.0];
@@ -220,10 +223,13 @@ impl Palette for DefaultPalette {
                 bright.at_contrast(self.tube, self.ink, if self.dark { 4.5 } else { 3.1 })
             }
             Role::Pin | Role::PinNumber | Role::Label => self.ink,
-            Role::Ground | Role::ToNumber | Role::OverEdge => self.ground,
-            Role::Over => pick(BLUE, self.ink),
+            Role::Ground | Role::ToNumber => self.ground,
+            // Orange is over and blue is under, as on the plates of the words. The signs themselves
+            // are dark and light: no two hues of the table are far enough apart for every eye.
+            Role::Over => pick(self.ground, self.ink),
+            Role::OverEdge => ORANGE,
             Role::Under => pick(self.ink, self.ground),
-            Role::UnderEdge => pick(self.ground, self.ink),
+            Role::UnderEdge => pick(BLUE, DARK_BLUE),
         }
     }
 }
