@@ -50,9 +50,7 @@ impl Rigging {
     }
 
     /// The first place of all.
-    pub(super) const fn first(&self) -> Place {
-        Place::Kit { item: 1 }
-    }
+    pub(super) const FIRST: Place = Place::Kit { item: 1 };
 
     /// The last place before the first leg.
     pub(super) fn last(&self) -> Place {

@@ -135,7 +135,7 @@ impl Script {
     pub fn first(&self) -> Place {
         self.rigging
             .as_ref()
-            .map_or(Place::begin(1, 1), Rigging::first)
+            .map_or(Place::begin(1, 1), |_| Rigging::FIRST)
     }
 
     /// The tube rigged for the plan, when there is one and it takes the knot. Why it does not,

@@ -88,7 +88,7 @@ impl Supervisor {
             let is_alive = reply.is_ok();
             match (kind, reply) {
                 (CallKind::Voices, Ok(WorkerReply::Voices(list))) => {
-                    self.tell(VoiceEvent::Voices(list))
+                    self.tell(VoiceEvent::Voices(list));
                 }
                 (CallKind::Voices, Err(_)) => self.list_voices = true,
                 _ => {}
