@@ -484,7 +484,7 @@ fn the_depth_changes_at_any_moment_without_losing_the_place() {
     hands.press(letter("1"));
     assert_eq!(
         hands.last_said(),
-        "Brief. Leg 7. Bottom pin 4, up to top pin 6. Over 1, under 1."
+        "Brief. Leg 7. Bottom pin 4, up to pin 6. Over, under."
     );
     hands.press(letter("3"));
     assert_eq!(
@@ -495,6 +495,23 @@ fn the_depth_changes_at_any_moment_without_losing_the_place() {
     hands.press(letter("2"));
     assert_eq!(hands.last_said(), format!("Plain. {plain}"));
     assert_eq!(hands.shelf().list().unwrap().ties[0].place.leg(), Some(7));
+}
+
+/// What is taught is large, with how it is made; plain has the whole leg, and brief the least.
+#[test]
+fn every_depth_has_a_screen_of_its_own() {
+    let folder = TempDir::new().unwrap();
+    let (mut hands, _) = hands_at(&folder, &plan(5, 6, 1), 7);
+    hands.press(letter("3"));
+    for seen in ["OVER 1 cord", "Your cord lies on top"] {
+        assert!(hands.sees(seen), "{seen}");
+    }
+    hands.press(letter("2"));
+    assert!(!hands.sees("OVER 1 cord") && hands.sees("OVER 1") && hands.sees("under 1"));
+    assert!(hands.sees("Bottom 4 up to top 6 ↗") && hands.sees("Round top 6"));
+    hands.press(letter("1"));
+    assert!(hands.sees("Bottom 4 up to top 6 ↗") && hands.sees("OVER 1"));
+    assert!(!hands.sees("Round top 6"));
 }
 
 #[test]

@@ -80,6 +80,11 @@ fn rigged() -> Vec<Script> {
 /// Ties of many kinds.
 fn scripts() -> Vec<Script> {
     let mut scripts = rigged();
+    scripts.extend(
+        rigged()
+            .into_iter()
+            .map(|script| script.packing_one_by_one(true)),
+    );
     let by_leg = Script::new(plan("3", "2", "9"), AtOnce::default());
     scripts.push(by_leg.fairing_by_leg(true));
     // Legs that go round the tube more than twice, and the most they are cut into.

@@ -360,8 +360,14 @@ proptest! {
             rows.sort_unstable();
             let rises = tuck.is_working;
             let under = rows.into_iter().find(|(row, _)| plan.knot().weave().rising_over(*row) != rises);
-            prop_assert_eq!(tuck.under.map(|under| under.row), under.map(|(row, _)| row));
-            if let (Some(told), Some((_, point))) = (tuck.under, under) {
+            let held = tuck.crossings.last();
+            prop_assert_eq!(held.map(|held| held.row), under.map(|(row, _)| row));
+            // Up to there it goes over everything, row by row.
+            let told = tuck.crossings.iter().map(|crossing| (crossing.row, crossing.over));
+            let rows = 1..=held.map_or(0, |held| held.row);
+            prop_assert!(told.eq(rows.map(|row| (row, Some(row) != held.map(|held| held.row)))));
+            prop_assert_eq!(tuck.beside, plan.laying().passes());
+            if let (Some(told), Some((_, point))) = (held, under) {
                 let lies_over: Vec<&Laid> = whole.at(point).iter()
                     .map(|id| &walk.legs[*id])
                     .filter(|laid| laid.rises() != rises)

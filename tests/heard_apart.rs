@@ -40,7 +40,7 @@ const PAIRS: [(&str, [[&str; 2]; 5]); 4] = [
     (
         "es",
         [
-            ["por encima de", "por debajo de"],
+            ["Encima de", "Debajo de"],
             ["de la cabeza", "del pie"],
             ["del lado de la cabeza", "del lado del pie"],
             ["derecha", "izquierda"],

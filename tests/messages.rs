@@ -15,7 +15,7 @@ use marlinspeak::words::{Detail, Words};
 use messages::{Message, messages};
 
 /// Spoken only: the screen shows the same by itself.
-const SPOKEN_ONLY: [&str; 27] = [
+const SPOKEN_ONLY: [&str; 30] = [
     "where",
     "where-taking-up",
     "found",
@@ -29,6 +29,9 @@ const SPOKEN_ONLY: [&str; 27] = [
     "plan",
     "plan-field",
     "rigging-where",
+    "kit-page",
+    "kit-tick",
+    "rig-page",
     "shelf",
     "shelf-tie",
     "log",

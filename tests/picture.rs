@@ -7,10 +7,11 @@ mod dots;
 use std::collections::{HashMap, HashSet};
 
 use kurbo::Point;
+use marlinspeak::guide::{AtOnce, FinishTask, Plan, Script, Step, What};
 use marlinspeak::knot::{Hand, Knot, Laying, LayingOrder, Leg, PassLeg, Rim, Side, Weave};
 use marlinspeak::picture::{
     Colour, DefaultPalette, DisplayList, Image, Moment, Outline, Painter, Palette, Role, Scene,
-    View, Viewport,
+    Subject, View, Viewport,
 };
 
 const BARE: Colour = Colour::rgb(0x0000_00FF);
@@ -103,7 +104,7 @@ fn on_the_tube(laying: &Laying, moment: &Moment) -> (u32, Option<PassLeg>) {
         Moment::Before(pass_leg) => (laying.legs_before(*pass_leg), None),
         Moment::At { pass_leg, .. } => (laying.legs_before(*pass_leg) + 1, Some(*pass_leg)),
         Moment::Fairing(pass_leg) => (laying.legs(), Some(*pass_leg)),
-        Moment::Finished => (laying.legs(), None),
+        Moment::Tucking { .. } | Moment::Finished => (laying.legs(), None),
     }
 }
 
@@ -439,6 +440,43 @@ fn signs_stand_at_the_crossings_told_and_nowhere_else() {
     assert_eq!(signs(1..2), (0, 1, true));
     assert_eq!(signs(4..4), (0, 0, true));
     assert_eq!(signs(0..usize::MAX), (2, 2, false));
+}
+
+/// Both ends of 5 lead 6 bight, doubled: the working end follows up to where it first goes under, the
+/// tail likewise against the way it was laid, and neither further.
+#[test]
+fn the_tuck_of_an_end_is_shown_as_far_as_it_goes() {
+    let script = Script::new(Plan::read("5", "6", "2", "1").unwrap(), AtOnce::default());
+    let viewport = Viewport::new(900.0, 700.0);
+    let mut ends = 0;
+    for step in script.steps() {
+        let What::Finish(finish) = &step.what else {
+            continue;
+        };
+        let FinishTask::Tuck(tuck) = &finish.task else {
+            continue;
+        };
+        let scene = Subject::of(&script, &step).scene(View::RolledOut, viewport);
+        let list = DisplayList::of(&scene);
+        let of_role = |role| list.items().iter().filter(move |item| item.role == role);
+        let overs = tuck
+            .crossings
+            .iter()
+            .filter(|crossing| crossing.over)
+            .count();
+        assert_eq!(of_role(Role::Over).count(), overs);
+        assert_eq!(of_role(Role::Under).count(), 1);
+        assert!(of_role(Role::Active).count() > 0 && of_role(Role::ActiveRest).count() > 0);
+        // The knot has two cords on every leg, and the end makes a third on one.
+        let laid = |step: &Step| {
+            let scene = Subject::of(&script, step).scene(View::RolledOut, viewport);
+            scene.crossing_points().len()
+        };
+        let done = script.step(script.last()).unwrap();
+        assert!(laid(&step) > laid(&done));
+        ends += 1;
+    }
+    assert_eq!(ends, 2);
 }
 
 #[test]

@@ -68,7 +68,8 @@ fn meant(lay: &LayStep, detail: Detail) -> Spoken {
         part: (lay.part.into(), lay.parts.into()),
         from: pin(lay.leg.from),
         to: pin(lay.leg.to),
-        way: is_full.then_some(match lay.hand {
+        // In a later pass the first cord shows it.
+        way: (is_full && lay.side.is_none()).then_some(match lay.hand {
             Hand::Right => Way::Right,
             Hand::Left => Way::Left,
         }),

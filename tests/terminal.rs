@@ -76,9 +76,8 @@ fn the_document_has_its_fixed_form() {
     assert_eq!(followed["side"], "right");
     assert_eq!(
         followed["say"],
-        "Pass 2, leg 4. From top pin 2, down and right to bottom pin 5, on the bottom-ring side of \
-         the first cord. Over 2 cords, under 1, over 1, under 1. Turn outside the loop at bottom \
-         pin 5."
+        "Pass 2, leg 4. From top pin 2, down the bottom-ring side of the first cord to bottom pin 5. \
+         Over 2 cords, under 1, over 1, under 1. Outside the loop."
     );
     for (index, step) in steps.iter().enumerate() {
         assert_eq!(step["number"], index + 1);
@@ -108,10 +107,40 @@ fn a_long_leg_comes_in_parts_that_say_where_the_hand_is() {
     }
     assert_eq!(
         last[2]["say"],
-        "Leg 8, part 3 of 5, from top pin 2 down to bottom pin 1. You are about a third of the \
-         way down, just past top pin 2, once round the tube so far. Go on down and right. Over 1 \
-         cord, under 1, over 1, under 1. Hold it there."
+        "Leg 8, part 3 of 5, from top pin 2 to bottom pin 1. You are a third down, just past top pin \
+         2, once round the tube so far. Go on down and right. Over 1 cord, under 1, over 1, under 1. \
+         Hold it there."
     );
+}
+
+/// A round of fairing is one step; in the smallest portions every leg of it is, and is named.
+#[test]
+fn fairing_names_its_leg_where_one_is_told() {
+    let fairing = |more: &[&str]| {
+        let document = document(&[&["--leads", "3", "--bights", "4"], more].concat());
+        let steps = document["steps"].as_array().unwrap().iter();
+        let fair = steps.filter(|step| step["kind"] == "fair").cloned();
+        fair.collect::<Vec<Value>>()
+    };
+    let rounds = fairing(&[]);
+    assert_eq!(rounds.len(), 3);
+    for round in &rounds {
+        assert_eq!(round["legs"], 8);
+        assert!(round.get("leg").is_none() && round.get("from").is_none());
+    }
+    let legs = fairing(&["--at-once", "1"]);
+    assert_eq!(legs.len(), 3 * 8);
+    assert_eq!(
+        [
+            &legs[9]["round"],
+            &legs[9]["pass"],
+            &legs[9]["strand"],
+            &legs[9]["leg"]
+        ],
+        [&json!(2), &json!(1), &json!(1), &json!(2)]
+    );
+    assert_eq!(legs[9]["from"], legs[8]["to"]);
+    assert_eq!(legs[8]["from"], json!({ "rim": "bottom", "pin": 1 }));
 }
 
 #[test]

@@ -233,3 +233,72 @@ fn without_a_shelf_a_tie_is_told_all_the_same() {
         "Lead pass, leg 1 of 10"
     );
 }
+
+/// What stands before the tyer, as a terminal prints it.
+fn lines(terminal: &Terminal) -> String {
+    terminal.session().page().unwrap().lines().join(" ")
+}
+
+fn depth(terminal: &Terminal) -> Detail {
+    terminal.session().walk().unwrap().depth()
+}
+
+#[test]
+fn every_depth_prints_a_page_of_its_own() {
+    let folder = TempDir::new().unwrap();
+    let mut terminal = begin(&folder, new_tie(&Plan::read("5", "6", "1", "1").unwrap()));
+    terminal.press("3");
+    // The first leg that crosses anything.
+    for _ in 0..4 {
+        terminal.press(" ");
+    }
+    // The crossing in hand, how it is made, and only then the way.
+    let taught = lines(&terminal);
+    assert!(
+        taught.contains("OVER 1 cord. Your cord lies on top. "),
+        "{taught}"
+    );
+    terminal.press("2");
+    let plain = lines(&terminal);
+    assert!(plain.contains(": OVER 1. Round"), "{plain}");
+    terminal.press("1");
+    let brief = lines(&terminal);
+    assert!(brief.ends_with(": OVER 1"), "{brief}");
+    assert!(plain.starts_with(&brief), "{plain}");
+}
+
+#[test]
+fn what_the_hands_have_is_told_plainly_until_something_is_wrong() {
+    let folder = TempDir::new().unwrap();
+    let knot = new_tie(&Plan::read("5", "6", "2", "1").unwrap());
+    let mut terminal = begin(&folder, knot);
+    terminal.press("3");
+    assert_eq!(depth(&terminal), Detail::Teach);
+    let mut taught = 0;
+    for _ in 0..40 {
+        if lines(&terminal).contains("leg 9 of 12") {
+            break;
+        }
+        taught += usize::from(lines(&terminal).contains(" 1 cord. "));
+        terminal.press(" ");
+    }
+    assert!(taught >= 4, "{taught} crossings were taught");
+    assert_eq!(depth(&terminal), Detail::Plain);
+    assert!(lines(&terminal).contains(": OVER 1, under 1, OVER 1."));
+    // Wrong, and wrong again: nothing is taken back, and the leg is taught.
+    terminal.press("w");
+    terminal.press("w");
+    assert_eq!(depth(&terminal), Detail::Teach);
+    let again = lines(&terminal);
+    assert!(
+        again.contains("leg 9 of 12, part 1 of 3. OVER 1 cord"),
+        "{again}"
+    );
+    // A round later the hands have it again.
+    for _ in 0..20 {
+        if !lines(&terminal).contains("leg 11 of 12") {
+            terminal.press(" ");
+        }
+    }
+    assert_eq!(depth(&terminal), Detail::Plain);
+}

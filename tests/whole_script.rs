@@ -11,7 +11,7 @@ use marlinspeak::words::{Detail, Words};
 /// Every step with its number, its phase and what is spoken.
 fn told(tag: &str, detail: Detail) -> String {
     let plan = Plan::read("5", "6", "2", "1").unwrap();
-    let script = Script::new(plan, AtOnce::default());
+    let script = Script::new(plan, AtOnce::default()).teaching(detail == Detail::Teach);
     let mut words = Words::load(Some(tag)).unwrap();
     words.set_detail(detail);
     let mut told = String::new();

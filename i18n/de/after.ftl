@@ -62,10 +62,16 @@ lift-show-note = { $task ->
 # Example: Durchholen, 1 von 3. Beginne am stehenden Ende. Bahn 1 von 12, von Fuß-Bucht 1 hoch zu
 # Kopf-Bucht 3: Hol etwa 9 Millimeter Lose heraus und gib sie weiter. Das macht 9 Millimeter in der Hand.
 fair-say = { $whole ->
-        [yes] Durchholen, { $round } von { $rounds }. Beginne am stehenden Ende und folge der Schnur den ganzen Weg. { $known ->
-            [yes] Hol aus jeder Bahn Lose heraus, etwa { $draw }
-           *[no] Hol aus jeder Bahn ein wenig Lose heraus
-        }, und schieb sie in die nächste weiter, { $round-legs } Bahnen, bis sie am Arbeitsende herauskommt.
+        [yes] { $round ->
+            [1] Durchholen, { $round } von { $rounds }. Beginne am stehenden Ende und folge der Schnur den ganzen Weg. { $known ->
+                [yes] Hol aus jeder Bahn Lose heraus, etwa { $draw }
+               *[no] Hol aus jeder Bahn ein wenig Lose heraus
+            }, und schieb sie in die nächste weiter, { $round-legs } Bahnen, bis sie am Arbeitsende herauskommt.
+           *[other] Durchholen, { $round } von { $rounds }. Noch einmal vom stehenden Ende an der Schnur entlang: { $known ->
+                [yes] etwa { $draw } Lose
+               *[no] ein wenig Lose
+            } aus jeder der { $round-legs } Bahnen, bis zum Arbeitsende.
+        }
        *[no] Durchholen, { $round } von { $rounds }{ $strands ->
             [one] { "" }
            *[other] , Strang { $strand }
@@ -179,12 +185,13 @@ fair-show-note = { $whole ->
     }
 
 ## Finishing. $task: tuck, trim, seal or done. $end: working or standing. $pin: the bottom bight where
-## the end comes out. The end goes along the leg from bottom bight $pin to top bight $top. $under:
-## yes when $row, $cords, $of-from, $of-to say where that leg first goes under.
+## the end comes out. The end goes along the $cords cords from bottom bight $pin to top bight $top, on
+## the side of the rim that $lane names. $under: yes when $order says what it goes over, and under
+## what it is held at last.
 
-# Example: Das Arbeitsende kommt an Fuß-Bucht 1 heraus. Führe es neben der Schnur her, die hoch zu
-# Kopf-Bucht 3 läuft, und steck es unter den 2 Schnüren durch, die in Reihe 2 vom Fuß her kreuzen, zwischen
-# Fuß-Bucht 3 und Kopf-Bucht 6. Dort ist es versteckt.
+# Example: Das Arbeitsende ist an Fuß-Bucht 1. Führe es hoch zu Kopf-Bucht 3, neben den 2 Schnüren
+# her, die dort liegen, auf der Fuß-Seite. Geh über 2 Schnüre, tauch unter 2 durch. Zieh es stramm. Wo
+# es herauskommt, wird es abgeschnitten.
 finish-say = { $task ->
         [tuck] { $strands ->
             [one] { "" }
@@ -195,14 +202,17 @@ finish-say = { $task ->
         } { $end ->
             [standing] Das stehende Ende vom Anfang
            *[working] Das Arbeitsende
-        } kommt an Fuß-Bucht { $pin } heraus. Führe es neben der Schnur her, die hoch zu Kopf-Bucht { $top } läuft, und { $under ->
-            [yes] steck es unter { $cords ->
-                [one] der Schnur durch, die in Reihe { $row } vom Fuß her kreuzt,
-               *[other] den { $cords } Schnüren durch, die in Reihe { $row } vom Fuß her kreuzen,
-            } zwischen Fuß-Bucht { $of-bottom } und Kopf-Bucht { $of-top }. Dort ist es versteckt.
-           *[no] steck es unter der ersten Schnur durch, die ihm Platz lässt. Dort ist es versteckt.
+        } ist an Fuß-Bucht { $pin }. Führe es hoch zu Kopf-Bucht { $top }, neben { $cords ->
+            [one] der Schnur her, die dort liegt,
+           *[other] den { $cords } Schnüren her, die dort liegen,
+        } auf der { $lane ->
+            [top] Kopf-Seite.
+           *[bottom] Fuß-Seite.
+        } { $under ->
+            [yes] { $order } Zieh es stramm. Wo es herauskommt, wird es abgeschnitten.
+           *[no] Steck es unter der ersten Schnur durch, die Platz lässt. Wo es herauskommt, wird es abgeschnitten.
         }
-        [trim] Schneide die { $ends } Enden kurz, dicht unter den Schnüren, die sie verdecken.
+        [trim] Schneide jedes der { $ends } Enden dicht ab, wo es unter den Schnüren herauskommt, damit der Stumpf darunter verschwindet.
         [seal] Ist die Schnur aus Nylon, Polyester oder einem anderen Stoff, der schmilzt, dann verschweiße die { $ends } Enden mit Hitze. Naturfaser wird nicht verschweißt: Ein Tropfen Leim oder ein Takling hält sie.
        *[done] Der Knoten ist fertig: { $leads } Parten, { $bights } Buchten, { $passes ->
             [one] einfach.
@@ -219,14 +229,17 @@ finish-say-brief = { $task ->
         } { $end ->
             [standing] Stehendes Ende
            *[working] Arbeitsende
-        } an Fuß-Bucht { $pin }, auf Kopf-Bucht { $top } zu, { $under ->
-            [yes] in Reihe { $row } unter { $cords ->
-                [one] einer Schnur durch.
-               *[other] { $cords } Schnüren durch.
-            }
-           *[no] unter der ersten Schnur durch, die Platz lässt.
+        }, Fuß-Bucht { $pin }, neben { $cords ->
+            [one] der Schnur
+           *[other] { $cords } Schnüren
+        } hoch auf Kopf-Bucht { $top } zu, { $lane ->
+            [top] Kopf-Seite.
+           *[bottom] Fuß-Seite.
+        } { $under ->
+            [yes] { $order }
+           *[no] Unter der ersten Schnur durch, die Platz lässt.
         }
-        [trim] Schneide die { $ends } Enden kurz.
+        [trim] Schneide die { $ends } Enden ab, wo sie herauskommen.
         [seal] Verschweiße die { $ends } Enden, wenn die Schnur schmilzt.
        *[done] Fertig: { $leads } Parten, { $bights } Buchten, { $passes ->
             [one] einfach.
@@ -244,19 +257,22 @@ finish-say-teach = { $task ->
             [yes] Schnur „{ $cord }“.
            *[no] { "" }
         } { $end ->
-            [standing] Das stehende Ende, das am Anfang stehen geblieben ist,
+            [standing] Das stehende Ende vom Anfang
            *[working] Das Arbeitsende
-        } kommt an Fuß-Bucht { $pin } heraus. Führe es neben der Schnur her, die hoch zu Kopf-Bucht { $top } läuft, als folgte es noch einmal, und { $under ->
-            [yes] steck es unter { $cords ->
-                [one] der Schnur durch, die in Reihe { $row } vom Fuß her kreuzt,
-               *[other] den { $cords } Schnüren durch, die in Reihe { $row } vom Fuß her kreuzen,
-            } zwischen Fuß-Bucht { $of-bottom } und Kopf-Bucht { $of-top }. { $end ->
-                [standing] { "" }
-               *[working] Durchstecken heißt, das Ende unter anderen Schnüren durchzuführen; der Marlspieker öffnet ihm den Weg.
-            } Dort ist es versteckt, und der Knoten hält es.
-           *[no] steck es unter der ersten Schnur durch, die ihm Platz lässt. Dort ist es versteckt, und der Knoten hält es.
+        } ist an Fuß-Bucht { $pin }. Führe es hoch zu Kopf-Bucht { $top }, neben { $cords ->
+            [one] der Schnur her, die dort liegt,
+           *[other] den { $cords } Schnüren her, die dort liegen,
+        } auf der { $lane ->
+            [top] Kopf-Seite.
+           *[bottom] Fuß-Seite.
+        } { $under ->
+            [yes] { $order } Zieh es stramm. Wo es herauskommt, wird es abgeschnitten.
+           *[no] Steck es unter der ersten Schnur durch, die Platz lässt. Wo es herauskommt, wird es abgeschnitten.
+        } Durchstecken heißt: das Ende unter den Schnüren durchschieben, wo der Marlspieker den Weg öffnet. { $end ->
+            [standing] { "" }
+           *[working] Es folgt den anderen noch einmal, bis sie zum ersten Mal untertauchen.
         }
-        [trim] Schneide die { $ends } Enden kurz, dicht unter den Schnüren, die sie verdecken, aber erst, wenn alles sicher fertig durchgeholt ist: Abgeschnittene Schnur kommt nicht wieder.
+        [trim] Schneide jedes der { $ends } Enden dicht ab, wo es unter den Schnüren herauskommt, damit der Stumpf darunter verschwindet. Vorher muss alles fertig durchgeholt sein: Abgeschnittene Schnur kommt nicht wieder.
         [seal] Ist die Schnur aus Nylon, Polyester oder einem anderen Stoff, der schmilzt, dann verschweiße die { $ends } Enden mit Hitze, damit sie nicht ausfransen. Naturfaser wird nicht verschweißt: Ein Tropfen Leim oder ein Takling hält sie.
        *[done] Der Knoten ist fertig: { $leads } Parten, { $bights } Buchten, { $passes ->
             [one] einfach.
@@ -277,11 +293,17 @@ finish-show = { $task ->
     }
 
 finish-show-note = { $task ->
-        [tuck] Auf Kopf { $top } zu{ $under ->
-            [yes] , unter { $cords } in Reihe { $row } (Fuß { $of-bottom } bis Kopf { $of-top })
+        [tuck] Neben { $cords ->
+            [one] der Schnur
+           *[other] den { $cords } Schnüren
+        } her zu Kopf { $top }, auf der { $lane ->
+            [top] Kopf-Seite
+           *[bottom] Fuß-Seite
+        }{ $under ->
+            [yes] . Abschneiden, wo es herauskommt
            *[no] , unter der ersten Schnur durch, die Platz lässt
         }
-        [trim] Dicht unter den Schnüren, die sie verdecken
+        [trim] Dicht, wo sie unter den Schnüren herauskommen
         [seal] Hitze nur, wenn die Schnur schmilzt; Leim oder Takling für Naturfaser
        *[done] { $leads } Parten, { $bights } Buchten. Schreib auf, was du gebraucht hast.
     }

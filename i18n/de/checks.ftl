@@ -104,17 +104,7 @@ check-say-brief = Nachsehen. { $strands ->
             [one] eine Schnur je Stift.
            *[other] { $cords } Schnüre je Stift.
         }
-       *[no] Runde { $round } von { $rounds }, an Fuß-Stift { $at }{ $counted ->
-            [yes] , { $crossings ->
-                [0] noch kreuzt sich nichts.
-                [one] eine Kreuzung.
-               *[other] { $crossings } Kreuzungen.
-            }
-           *[no] , { $cords ->
-                [one] eine Schnur je Stift.
-               *[other] { $cords } Schnüre je Stift.
-            }
-        }
+       *[no] Runde { $round } von { $rounds }, an Fuß-Stift { $at }. Letzte Bahn. { $order }
     }
 
 check-say-teach = { $ends ->

@@ -11,8 +11,27 @@
 # Pricker); masking tape is Kreppband, a hex key Inbusschlüssel (a Sechskantschlüssel also
 # fits the outside of a hexagon).
 
-kit-phase-show = Was du brauchst, { $number } von { $items }
-rig-phase-show = Einrichten, Schritt { $number } von { $tasks }
+kit-phase-show = Was du brauchst, { $single ->
+        [yes] { $number } von { $items }
+       *[no] { $number } bis { $last } von { $items }
+    }
+rig-phase-show = Einrichten, { $single ->
+        [yes] Schritt { $number } von { $tasks }
+       *[no] Schritt { $number } bis { $last } von { $tasks }
+    }
+
+# Several things on one page: before them, and after them.
+# Example: Du brauchst, 1 bis 3 von 6.
+# $number to $last: which of them.
+kit-page-say = Du brauchst, { $number } bis { $last } von { $items }.
+kit-tick-say = Weiter, wenn alles da ist. Weniger auf einmal nennt es einzeln.
+
+# Before what is to be done to the tube. $single: yes when it is one thing.
+# Example: Einrichten, Schritt 1 bis 2 von 7.
+rig-page-say = { $single ->
+        [yes] Einrichten, Schritt { $number } von { $tasks }.
+       *[no] Einrichten, Schritt { $number } bis { $last } von { $tasks }.
+    }
 
 # Where the tyer is, before the first leg.
 # Example: Das Rohr wird eingerichtet: Schritt 3 von 8.
@@ -158,7 +177,7 @@ kit-picks-note = Um die Kreuzungen zu öffnen
 ## Rigging: what to know first
 
 # $given: length of the pins named, $needed: the least that holds, $hold: passes they do hold.
-rig-short-pins-say = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Die genannten Stifte, { $given } lang, sind zu kurz für diesen Knoten. { $hold ->
+rig-short-pins-say = Vorsicht: Die genannten Stifte, { $given } lang, sind zu kurz für diesen Knoten. { $hold ->
         [0] Sie halten nicht einmal einen Durchgang.
         [one] Sie halten einen Durchgang.
        *[other] Sie halten { $hold } Durchgänge.
@@ -168,7 +187,7 @@ rig-short-pins-say-brief = Vorsicht: Die genannten Stifte, { $given } lang, sind
         [one] Sie halten einen Durchgang.
        *[other] Sie halten { $hold } Durchgänge.
     } Nimm Stifte, die mindestens { $needed } lang sind.
-rig-short-pins-say-teach = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Die genannten Stifte, { $given } lang, sind zu kurz für diesen Knoten. { $hold ->
+rig-short-pins-say-teach = Vorsicht: Die genannten Stifte, { $given } lang, sind zu kurz für diesen Knoten. { $hold ->
         [0] Sie halten nicht einmal einen Durchgang.
         [one] Sie halten einen Durchgang.
        *[other] Sie halten { $hold } Durchgänge.
@@ -180,15 +199,15 @@ rig-short-pins-note = Nimm mindestens { $needed }; diese halten { $hold ->
        *[other] { $hold } Durchgänge
     }
 
-rig-thick-object-say = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Der Gegenstand hat { $object } Durchmesser und das Rohr nur { $tube }. Lass den Knoten locker, bis er auf dem Gegenstand sitzt.
+rig-thick-object-say = Vorsicht: Der Gegenstand hat { $object } Durchmesser und das Rohr nur { $tube }. Lass den Knoten locker, bis er auf dem Gegenstand sitzt.
 rig-thick-object-say-brief = Vorsicht: Der Gegenstand hat { $object } Durchmesser und das Rohr nur { $tube }. Lass den Knoten locker, bis er auf dem Gegenstand sitzt.
-rig-thick-object-say-teach = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Der Gegenstand hat { $object } Durchmesser und das Rohr nur { $tube }. Lass den Knoten locker, bis er auf dem Gegenstand sitzt.
+rig-thick-object-say-teach = Vorsicht: Der Gegenstand hat { $object } Durchmesser und das Rohr nur { $tube }. Lass den Knoten locker, bis er auf dem Gegenstand sitzt.
 rig-thick-object-show = Der Gegenstand ist dicker als das Rohr
 rig-thick-object-note = { $object } gegen { $tube }: Lass den Knoten locker, bis er auf dem Gegenstand sitzt
 
 # $gap: between the pins. $comfortable: from where on it is easy. $most_bights, $most_passes: the most
 # for which it is, or 0. $tube: a tube of so much or more. $pin: pins no thicker than this, or none.
-rig-close-pins-say = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Zwischen den Stiften bleiben { $gap }, und die Schnüre einer Bucht gehen erst ab { $comfortable } leicht hindurch. Besser wäre ein Rohr von mindestens { $tube }{ $most_bights ->
+rig-close-pins-say = Vorsicht: Zwischen den Stiften bleiben { $gap }, und die Schnüre einer Bucht gehen erst ab { $comfortable } leicht hindurch. Besser wäre ein Rohr von mindestens { $tube }{ $most_bights ->
         [0] { "" }
        *[other] , oder höchstens { $most_bights } Buchten
     }{ $most_passes ->
@@ -210,7 +229,7 @@ rig-close-pins-say-brief = Vorsicht: Zwischen den Stiften bleiben { $gap }, und 
         [none] { "" }
        *[other] , oder Stifte von höchstens { $pin }
     }.
-rig-close-pins-say-teach = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Zwischen den Stiften bleiben { $gap }, und die Schnüre einer Bucht gehen erst ab { $comfortable } leicht hindurch. Besser wäre ein Rohr von mindestens { $tube }{ $most_bights ->
+rig-close-pins-say-teach = Vorsicht: Zwischen den Stiften bleiben { $gap }, und die Schnüre einer Bucht gehen erst ab { $comfortable } leicht hindurch. Besser wäre ein Rohr von mindestens { $tube }{ $most_bights ->
         [0] { "" }
        *[other] , oder höchstens { $most_bights } Buchten
     }{ $most_passes ->
@@ -235,7 +254,7 @@ rig-close-pins-note = { $gap } dazwischen, leicht ab { $comfortable }: besser ei
     }
 
 # $slack: out of each leg. $better: the tube with least slack, or none.
-rig-thick-tube-say = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Das Rohr ist viel dicker als der Gegenstand. Aus jeder von { $legs } Bahnen sind { $slack } durchzuholen.{ $better ->
+rig-thick-tube-say = Vorsicht: Das Rohr ist viel dicker als der Gegenstand. Aus jeder von { $legs } Bahnen sind { $slack } durchzuholen.{ $better ->
         [none] { "" }
        *[other] { " " }Am wenigsten bliebe auf einem Rohr von { $better } Durchmesser.
     }
@@ -243,7 +262,7 @@ rig-thick-tube-say-brief = Vorsicht: Das Rohr ist viel dicker als der Gegenstand
         [none] { "" }
        *[other] { " " }Am wenigsten bliebe auf einem Rohr von { $better } Durchmesser.
     }
-rig-thick-tube-say-teach = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Das Rohr ist viel dicker als der Gegenstand. Aus jeder von { $legs } Bahnen sind { $slack } durchzuholen.{ $better ->
+rig-thick-tube-say-teach = Vorsicht: Das Rohr ist viel dicker als der Gegenstand. Aus jeder von { $legs } Bahnen sind { $slack } durchzuholen.{ $better ->
         [none] { "" }
        *[other] { " " }Am wenigsten bliebe auf einem Rohr von { $better } Durchmesser.
     } Lose, die nach und nach durchgeholt wird, lässt den Knoten gleichmäßig.
@@ -254,9 +273,9 @@ rig-thick-tube-note = { $slack } aus jeder von { $legs } Bahnen{ $better ->
     }
 
 # $ring: width of a ring. $slack: out of each leg. $would_do: rings of so much or less.
-rig-wide-rings-say = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Die Ringe sind { $ring } breit und halten die Ränder auseinander. Aus jeder Bahn sind { $slack } durchzuholen. Ringe von höchstens { $would_do } wären nicht im Weg.
+rig-wide-rings-say = Vorsicht: Die Ringe sind { $ring } breit und halten die Ränder auseinander. Aus jeder Bahn sind { $slack } durchzuholen. Ringe von höchstens { $would_do } wären nicht im Weg.
 rig-wide-rings-say-brief = Vorsicht: Die Ringe sind { $ring } breit und halten die Ränder auseinander. Aus jeder Bahn sind { $slack } durchzuholen. Ringe von höchstens { $would_do } wären nicht im Weg.
-rig-wide-rings-say-teach = Einrichten, Schritt { $number } von { $tasks }. Vorsicht: Die Ringe sind { $ring } breit und halten die Ränder auseinander. Aus jeder Bahn sind { $slack } durchzuholen. Ringe von höchstens { $would_do } wären nicht im Weg. Lose, die nach und nach durchgeholt wird, lässt den Knoten gleichmäßig.
+rig-wide-rings-say-teach = Vorsicht: Die Ringe sind { $ring } breit und halten die Ränder auseinander. Aus jeder Bahn sind { $slack } durchzuholen. Ringe von höchstens { $would_do } wären nicht im Weg. Lose, die nach und nach durchgeholt wird, lässt den Knoten gleichmäßig.
 rig-wide-rings-show = Die Ringe sind breit für diesen Knoten
 rig-wide-rings-note = { $slack } aus jeder Bahn; Ringe von höchstens { $would_do } wären nicht im Weg
 
@@ -265,7 +284,7 @@ rig-wide-rings-note = { $slack } aus jeder Bahn; Ringe von höchstens { $would_d
 # Example: Einrichten, Schritt 1 von 7. Jeder Ring hat eine Reihe mit 14 Löchern. Wähl ein Loch des
 # Fuß-Rings als Loch 1, und zähl die Löcher von dort nach rechts, am Kopf-Ring genauso.
 # $row: which row, in the order the rows were named. $rows: how many. $holes: holes in it.
-rig-row-say = Einrichten, Schritt { $number } von { $tasks }. { $rows ->
+rig-row-say = { $rows ->
         [one] Jeder Ring hat eine Reihe mit { $holes } Löchern.
        *[other] Nimm an jedem Ring Reihe { $row }, die mit { $holes } Löchern.
     } Wähl ein Loch des Fuß-Rings als Loch 1, und zähl die Löcher von dort nach { $hand ->
@@ -279,7 +298,7 @@ rig-row-say-brief = { $rows ->
         [left] links
        *[right] rechts
     } zählen.
-rig-row-say-teach = Einrichten, Schritt { $number } von { $tasks }. { $rows ->
+rig-row-say-teach = { $rows ->
         [one] Jeder Ring hat eine Reihe mit { $holes } Löchern.
        *[other] Nimm an jedem Ring Reihe { $row }, die mit { $holes } Löchern.
     } Wähl ein Loch des Fuß-Rings als Loch 1, und zähl die Löcher von dort nach { $hand ->
@@ -301,7 +320,7 @@ rig-row-note = Wähl Loch 1, zähl nach { $hand ->
 # $rim: bottom or top. $step: from a pin to the next. $first: hole of pin 1. $few: yes when the
 # holes are told one by one: $most are all but the last, $last is that. $staggered: yes or no.
 # $key: size of the hex key or none.
-rig-pins-say = Einrichten, Schritt { $number } von { $tasks }. Setz { $count } Stifte in den { $rim ->
+rig-pins-say = Setz { $count } Stifte in den { $rim ->
         [top] Kopf-Ring
        *[bottom] Fuß-Ring
     }, { $step ->
@@ -355,7 +374,7 @@ rig-pins-say-brief = Setz { $count } Stifte in den { $rim ->
         [yes] : Löcher { $most } und { $last }.
        *[no] { " " }ab Loch { $first }.
     }
-rig-pins-say-teach = Einrichten, Schritt { $number } von { $tasks }. Setz { $count } Stifte in den { $rim ->
+rig-pins-say-teach = Setz { $count } Stifte in den { $rim ->
         [top] Kopf-Ring
        *[bottom] Fuß-Ring
     }, { $step ->
@@ -427,7 +446,7 @@ rig-pins-note-how = Stifte { $length }{ $key ->
 # Example: Einrichten, Schritt 3 von 7. Setz den Kopf-Ring so, dass seine Lochreihe 42 Millimeter über der
 # des Fuß-Rings steht. Dreh ihn, bis sein Loch 1 genau über Loch 1 des Fuß-Rings steht.
 # $half: yes when the ring is turned half a hole on.
-rig-space-say = Einrichten, Schritt { $number } von { $tasks }. Setz den Kopf-Ring so, dass seine Lochreihe { $spacing } über der des Fuß-Rings steht, von Stiftreihe zu Stiftreihe. { $half ->
+rig-space-say = Setz den Kopf-Ring so, dass seine Lochreihe { $spacing } über der des Fuß-Rings steht, von Stiftreihe zu Stiftreihe. { $half ->
         [yes] Dreh ihn, bis sein Loch 1 ein halbes Loch weiter { $hand ->
             [left] links
            *[right] rechts
@@ -441,7 +460,7 @@ rig-space-say-brief = Stiftreihen { $spacing } auseinander, { $half ->
         }
        *[no] Kopf-Loch 1 genau über Fuß-Loch 1.
     }
-rig-space-say-teach = Einrichten, Schritt { $number } von { $tasks }. Setz den Kopf-Ring so, dass seine Lochreihe { $spacing } über der des Fuß-Rings steht, von Stiftreihe zu Stiftreihe. { $half ->
+rig-space-say-teach = Setz den Kopf-Ring so, dass seine Lochreihe { $spacing } über der des Fuß-Rings steht, von Stiftreihe zu Stiftreihe. { $half ->
         [yes] Dreh ihn, bis sein Loch 1 ein halbes Loch weiter { $hand ->
             [left] links
            *[right] rechts
@@ -461,7 +480,7 @@ rig-space-note = { $half ->
 
 # $length: of the strip. $pitch: from mark to mark. $shift: how far on top pin 1 stands, none when
 # straight above. $spacing: from the bottom marks to the top marks.
-rig-strip-say = Einrichten, Schritt { $number } von { $tasks }. { $rim ->
+rig-strip-say = { $rim ->
         [top] Setz die { $pins } Kopf-Stifte { $spacing } über die Fuß-Stifte, mit einem Papierstreifen, { $length } lang, und einer Marke alle { $pitch }. { $shift ->
             [none] Kopf-Stift 1 steht genau über Fuß-Stift 1.
            *[other] Kopf-Stift 1 steht { $shift } weiter { $hand ->
@@ -481,7 +500,7 @@ rig-strip-say-brief = { $rim ->
         }
        *[bottom] Leg einen Papierstreifen, { $length } lang, um das Rohr, mit einer Marke alle { $pitch }, und setz die { $pins } Fuß-Stifte an die Marken.
     }
-rig-strip-say-teach = Einrichten, Schritt { $number } von { $tasks }. { $rim ->
+rig-strip-say-teach = { $rim ->
         [top] Setz die { $pins } Kopf-Stifte { $spacing } über die Fuß-Stifte, mit einem Papierstreifen, { $length } lang, und einer Marke alle { $pitch }. { $shift ->
             [none] Kopf-Stift 1 steht genau über Fuß-Stift 1.
            *[other] Kopf-Stift 1 steht { $shift } weiter { $hand ->
@@ -508,7 +527,7 @@ rig-strip-note = { $rim ->
 
 ## Rigging: numbers, cord, beginning
 
-rig-number-say = Einrichten, Schritt { $number } von { $tasks }. Klebe { $tape } Kreppband, oder einen Papierstreifen, der sich wieder lösen lässt, neben beide Stiftreihen. Nummeriere darauf die Stifte von 1 bis { $pins }, nach { $hand ->
+rig-number-say = Klebe { $tape } Kreppband, oder einen Papierstreifen, der sich wieder lösen lässt, neben beide Stiftreihen. Nummeriere darauf die Stifte von 1 bis { $pins }, nach { $hand ->
         [left] links
        *[right] rechts
     } gezählt, am Fuß und am Kopf gleich.
@@ -516,7 +535,7 @@ rig-number-say-brief = Nummeriere die Stifte auf Kreppband, 1 bis { $pins }, nac
         [left] links
        *[right] rechts
     }.
-rig-number-say-teach = Einrichten, Schritt { $number } von { $tasks }. Klebe { $tape } Kreppband, oder einen Papierstreifen, der sich wieder lösen lässt, neben beide Stiftreihen. Nummeriere darauf die Stifte von 1 bis { $pins }, nach { $hand ->
+rig-number-say-teach = Klebe { $tape } Kreppband, oder einen Papierstreifen, der sich wieder lösen lässt, neben beide Stiftreihen. Nummeriere darauf die Stifte von 1 bis { $pins }, nach { $hand ->
         [left] links
        *[right] rechts
     } gezählt, am Fuß und am Kopf gleich. Jeder Schritt nennt die Stifte bei diesen Nummern.
@@ -527,7 +546,7 @@ rig-number-note = Auf { $tape } Kreppband, nach { $hand ->
     }, Kopf und Fuß gleich
 
 # $name: what the tyer calls the cord, or none.
-rig-cut-say = Einrichten, Schritt { $number } von { $tasks }. Schneide { $pieces ->
+rig-cut-say = Schneide { $pieces ->
         [one] ein Stück
        *[other] { $pieces } Stück
     } Schnur ab{ $name ->
@@ -547,7 +566,7 @@ rig-cut-say-brief = Schneide { $pieces ->
         [one] { "" }
        *[other] jedes
     } { $length } lang.
-rig-cut-say-teach = Einrichten, Schritt { $number } von { $tasks }. Schneide { $pieces ->
+rig-cut-say-teach = Schneide { $pieces ->
         [one] ein Stück
        *[other] { $pieces } Stück
     } Schnur ab{ $name ->
@@ -564,29 +583,4 @@ rig-cut-show = Schneide ab: { $pieces ->
 rig-cut-note = { $name ->
         [none] Die Enden sind eingerechnet
        *[other] { $name }; die Enden sind eingerechnet
-    }
-
-# $hole: the hole of bottom pin 1, or 0 on a tube without rings.
-rig-start-say = Einrichten, Schritt { $number } von { $tasks }. { $strands ->
-        [one] Die Schnur beginnt an Fuß-Stift 1
-       *[other] Jeder der { $strands } Stränge beginnt an dem Fuß-Stift mit seiner Nummer, der erste an Fuß-Stift 1
-    }{ $hole ->
-        [0] .
-       *[other] , in Loch { $hole }.
-    } Lass dort ein Ende stehen, { $tail } lang.
-rig-start-say-brief = Beginne an Fuß-Stift 1, stehendes Ende { $tail }.
-rig-start-say-teach = Einrichten, Schritt { $number } von { $tasks }. { $strands ->
-        [one] Die Schnur beginnt an Fuß-Stift 1
-       *[other] Jeder der { $strands } Stränge beginnt an dem Fuß-Stift mit seiner Nummer, der erste an Fuß-Stift 1
-    }{ $hole ->
-        [0] .
-       *[other] , in Loch { $hole }.
-    } Lass dort ein Ende stehen, { $tail } lang. Das stehende Ende bleibt am Anfang zurück; am Schluss der Arbeit wird es versteckt.
-rig-start-show = { $strands ->
-        [one] Beginne an Fuß 1
-       *[other] Strang 1 beginnt an Fuß 1
-    }
-rig-start-note = Stehendes Ende { $tail }{ $strands ->
-        [one] { "" }
-       *[other] ; Strang 2 an Fuß 2, und so weiter
     }

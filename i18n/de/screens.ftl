@@ -116,6 +116,8 @@ detail-say = { $detail ->
 # $most: crossings told at once at the most; $whole: yes when legs are told whole.
 at-once-say = { $fair ->
         [leg] Bahn für Bahn.
+        [item] Eins nach dem anderen.
+        [page] Mehreres auf einmal.
         [round] Der ganze Knoten auf einmal.
        *[no] { $whole ->
             [yes] Ganze Bahnen.

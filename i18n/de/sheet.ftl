@@ -83,6 +83,9 @@ card-pass = { $pass ->
        *[other] Beginne an Fußstift { $pin } neben der ersten Schnur
     }
 
+# Over the pictures of the ends, where they are tucked away.
+card-ends = Die Enden
+
 card-cautions = Achte darauf
 card-caution-load = Der Knoten bekleidet und schmückt. Lass ihn nie einen Menschen oder eine Last halten; wo etwas halten muss, beachte die örtlichen Vorschriften und frag Fachleute.
 card-caution-heat = Heißes Messer oder Flamme: Lüfte, und halte sie fern von allem, was brennt. Geschmolzene Schnur klebt auf der Haut und macht Brandwunden: Lass die Schnur erst abkühlen. Verschweißte Enden können scharf sein.

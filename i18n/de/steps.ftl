@@ -281,9 +281,9 @@ follow-show-note = { $added ->
 ## Laying a leg
 
 # The beginning of a lay step: which leg, and where it goes.
-# Example: Bahn 7 von 12. Von Fuß-Stift 4 nach rechts hoch, zu Kopf-Stift 6.
-# Example: Zweiter Durchgang, Strang 2, Bahn 4 von 12. Von Kopf-Stift 2 nach rechts hinab, zu
-# Fuß-Stift 5, immer auf der Fuß-Seite der Schnur, die schon liegt.
+# Example: Bahn 7. Von Fuß-Stift 4 nach rechts hoch zu Kopf-Stift 6.
+# Example: Durchgang 2, Strang 2, Bahn 4. Von Kopf-Stift 2 auf der Fuß-Seite der ersten Schnur
+# hinab zu Fuß-Stift 5.
 # $turns: whole turns of the tube on the leg.
 lay-say-way = { $pass ->
         [1] { $strands ->
@@ -306,9 +306,13 @@ lay-say-way = { $pass ->
     } { $heading ->
         [falling] Von Kopf-Stift { $from }
        *[rising] Von Fuß-Stift { $from }
-    } nach { $hand ->
-        [left] links
-       *[right] rechts
+    } { $lane ->
+        [bottom] auf der Fuß-Seite der ersten Schnur
+        [top] auf der Kopf-Seite der ersten Schnur
+       *[none] nach { $hand ->
+            [left] links
+           *[right] rechts
+        }
     } { $heading ->
         [falling] hinab
        *[rising] hoch
@@ -318,17 +322,12 @@ lay-say-way = { $pass ->
         [2] , zweimal ganz um das Rohr herum und weiter
        *[other] , { $turns }-mal ganz um das Rohr herum und weiter
     } zu { $heading ->
-        [falling] Fuß-Stift { $to }
-       *[rising] Kopf-Stift { $to }
-    }{ $lane ->
-        [bottom] , auf der Fuß-Seite der ersten Schnur.
-        [top] , auf der Kopf-Seite der ersten Schnur.
-       *[none] .
+        [falling] Fuß-Stift { $to }.
+       *[rising] Kopf-Stift { $to }.
     }
 
 # The same, brief.
-# Example: Fuß-Stift 4, hoch zu Kopf-Stift 6.
-# Example: Strang 2. Kopf-Stift 2, hinab zu Fuß-Stift 5.
+# Example: Bahn 7. Fuß-Stift 4, hoch zu Kopf-Stift 6.
 lay-say-way-brief = { $pass ->
         [1] { $strands ->
             [one] Bahn { $leg }
@@ -351,8 +350,8 @@ lay-say-way-brief = { $pass ->
        *[other] , { $turns }-mal herum
     }.
 
-# Example: Strang 2, Bahn 4 von 12. Die Schnur steht an Fuß-Stift 4. Führe sie nach rechts hoch,
-# auf Kopf-Stift 6 zu.
+# Example: Bahn 1. Eine Bahn ist die Schnur von einem Stift am einen Rand zu einem Stift am
+# anderen. Von Fuß-Stift 1 nach rechts hoch zu Kopf-Stift 3.
 lay-say-way-teach = { $pass ->
         [1] { $strands ->
             [one] Bahn { $leg }
@@ -377,9 +376,13 @@ lay-say-way-teach = { $pass ->
     } { $heading ->
         [falling] Von Kopf-Stift { $from }
        *[rising] Von Fuß-Stift { $from }
-    } nach { $hand ->
-        [left] links
-       *[right] rechts
+    } { $lane ->
+        [bottom] auf der Fuß-Seite der ersten Schnur
+        [top] auf der Kopf-Seite der ersten Schnur
+       *[none] nach { $hand ->
+            [left] links
+           *[right] rechts
+        }
     } { $heading ->
         [falling] hinab
        *[rising] hoch
@@ -389,18 +392,13 @@ lay-say-way-teach = { $pass ->
         [2] , zweimal ganz um das Rohr herum und weiter
        *[other] , { $turns }-mal ganz um das Rohr herum und weiter
     } zu { $heading ->
-        [falling] Fuß-Stift { $to }
-       *[rising] Kopf-Stift { $to }
-    }{ $lane ->
-        [bottom] , auf der Fuß-Seite der ersten Schnur.
-        [top] , auf der Kopf-Seite der ersten Schnur.
-       *[none] .
+        [falling] Fuß-Stift { $to }.
+       *[rising] Kopf-Stift { $to }.
     }
 
 # The beginning of a later part of a long leg: which leg, and where the cord is now.
-# Example: Bahn 11 von 42, Teil 2 von 5, von Fuß-Stift 2 hoch zu Kopf-Stift 4. Die Schnur hat etwa ein
-# Viertel des Weges hinter sich und ist gerade an Fuß-Stift 3 vorbei. Von dort geht es nach
-# rechts hoch.
+# Example: Bahn 11, Teil 2 von 5, von Fuß-Stift 2 hoch zu Kopf-Stift 4. Du hast ein Viertel
+# hinter dir, und bist eben an Fuß-Stift 3 vorbei. Weiter nach rechts hoch.
 # $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
 # pin it has just passed, $rim: bottom or top. $made: whole turns made on this leg so far.
 # $again: yes when that pin is the one where the leg lands, one time or more too soon.
@@ -422,38 +420,38 @@ lay-say-way-on = { $pass ->
     }, Teil { $part } von { $parts }, von { $heading ->
         [falling] Kopf-Stift { $from } hinab zu Fuß-Stift { $to }
        *[rising] Fuß-Stift { $from } hoch zu Kopf-Stift { $to }
-    }. Die Schnur hat { $share ->
-        [little] ein kleines Stück des Weges
-        [quarter] etwa ein Viertel des Weges
-        [third] etwa ein Drittel des Weges
-        [half] etwa die Hälfte des Weges
-        [two-thirds] etwa zwei Drittel des Weges
-        [three-quarters] etwa drei Viertel des Weges
-       *[most] den größten Teil des Weges
-    } hinter sich{ $made ->
-        [0] { " " }und ist
-        [one] , ist einmal ganz um das Rohr gelaufen und
-        [2] , ist zweimal ganz um das Rohr gelaufen und
-       *[other] , ist { $made }-mal ganz um das Rohr gelaufen und
-    } eben an { $rim ->
+    }. Du hast { $share ->
+        [little] ein kleines Stück
+        [quarter] ein Viertel
+        [third] ein Drittel
+        [half] die Hälfte
+        [two-thirds] zwei Drittel
+        [three-quarters] drei Viertel
+       *[most] fast den ganzen Weg
+    } hinter dir{ $made ->
+        [0] { "" }
+        [one] , einmal um das Rohr herum
+        [2] , zweimal um das Rohr herum
+       *[other] , { $made }-mal um das Rohr herum
+    }, und bist eben an { $rim ->
         [top] Kopf-Stift { $past }
        *[bottom] Fuß-Stift { $past }
     } vorbei{ $again ->
-        [yes] , zu dem sie wiederkommt
+        [yes] , zu dem du wiederkommst
        *[no] { "" }
-    }. Von dort geht es nach { $hand ->
-        [left] links
-       *[right] rechts
+    }. Weiter { $lane ->
+        [bottom] auf der Fuß-Seite der ersten Schnur
+        [top] auf der Kopf-Seite der ersten Schnur
+       *[none] nach { $hand ->
+            [left] links
+           *[right] rechts
+        }
     } { $heading ->
         [falling] hinab
        *[rising] hoch
-    }{ $lane ->
-        [bottom] , auf der Fuß-Seite der ersten Schnur.
-        [top] , auf der Kopf-Seite der ersten Schnur.
-       *[none] .
-    }
+    }.
 
-# Example: Fuß-Stift 2, hoch zu Kopf-Stift 4, Teil 2 von 5, an Fuß-Stift 3 vorbei.
+# Example: Bahn 11, Teil 2 von 5. Fuß-Stift 2, hoch zu Kopf-Stift 4, an Fuß-Stift 3 vorbei.
 lay-say-way-on-brief = { $pass ->
         [1] { $strands ->
             [one] Bahn { $leg }
@@ -493,39 +491,39 @@ lay-say-way-on-teach = { $pass ->
     }, Teil { $part } von { $parts }, von { $heading ->
         [falling] Kopf-Stift { $from } hinab zu Fuß-Stift { $to }
        *[rising] Fuß-Stift { $from } hoch zu Kopf-Stift { $to }
-    }. Die Schnur hat { $share ->
-        [little] ein kleines Stück des Weges
-        [quarter] etwa ein Viertel des Weges
-        [third] etwa ein Drittel des Weges
-        [half] etwa die Hälfte des Weges
-        [two-thirds] etwa zwei Drittel des Weges
-        [three-quarters] etwa drei Viertel des Weges
-       *[most] den größten Teil des Weges
-    } hinter sich{ $made ->
-        [0] { " " }und ist
-        [one] , ist einmal ganz um das Rohr gelaufen und
-        [2] , ist zweimal ganz um das Rohr gelaufen und
-       *[other] , ist { $made }-mal ganz um das Rohr gelaufen und
-    } eben an { $rim ->
+    }. Du hast { $share ->
+        [little] ein kleines Stück
+        [quarter] ein Viertel
+        [third] ein Drittel
+        [half] die Hälfte
+        [two-thirds] zwei Drittel
+        [three-quarters] drei Viertel
+       *[most] fast den ganzen Weg
+    } hinter dir{ $made ->
+        [0] { "" }
+        [one] , einmal um das Rohr herum
+        [2] , zweimal um das Rohr herum
+       *[other] , { $made }-mal um das Rohr herum
+    }, und bist eben an { $rim ->
         [top] Kopf-Stift { $past }
        *[bottom] Fuß-Stift { $past }
     } vorbei{ $again ->
-        [yes] , zu dem sie wiederkommt
+        [yes] , zu dem du wiederkommst
        *[no] { "" }
-    }. Von dort geht es nach { $hand ->
-        [left] links
-       *[right] rechts
+    }. Weiter { $lane ->
+        [bottom] auf der Fuß-Seite der ersten Schnur
+        [top] auf der Kopf-Seite der ersten Schnur
+       *[none] nach { $hand ->
+            [left] links
+           *[right] rechts
+        }
     } { $heading ->
         [falling] hinab
        *[rising] hoch
-    }{ $lane ->
-        [bottom] , auf der Fuß-Seite der ersten Schnur.
-        [top] , auf der Kopf-Seite der ersten Schnur.
-       *[none] .
-    }
+    }.
 
 # One crossing; those of a step are said one after the other.
-# Example: Auf dem Weg: über eine Schnur, dann tauch unter 2 Schnüren durch.
+# Example: Geh über eine Schnur, tauch unter 2 durch.
 # $place: only, first, next or last of the step. $over: yes or no. $cords: cords lying there.
 lay-say-crossing = { $place ->
         [only] { $over ->
@@ -591,51 +589,23 @@ lay-say-crossing-brief = { $place ->
     }
 
 # A crossing with the cord that is met, by its pins.
-# Example: Zuerst kommt die Schnur, die von Kopf-Stift 2 hinab zu Fuß-Stift 5 läuft: Geh über sie.
-# Example: Dann kommen die 2 Schnüre, die von Fuß-Stift 3 hoch zu Kopf-Stift 1 laufen: Tauch unter beiden
-# durch.
-# $of-from, $of-to: the pins of the leg that is met; it goes the other way.
-lay-say-crossing-teach = { $place ->
-        [only] { $over ->
-            [yes] Geh über { $cords ->
+# Example: Tauch unter einer Schnur durch: Heb sie an und schieb dein Ende hindurch.
+# $new: yes at the first over and the first under of the tie.
+lay-say-crossing-teach = { $over ->
+        [yes] Geh über { $cords ->
                 [one] eine Schnur
                *[other] { $cords } Schnüre
-            }
-           *[no] Tauch unter { $cords ->
+            }{ $new ->
+            [yes] : Leg deine oben darauf.
+           *[no] .
+        }
+       *[no] Tauch unter { $cords ->
                 [one] einer Schnur
                *[other] { $cords } Schnüren
-            } durch
-        }.
-        [first] { $over ->
-            [yes] Geh über { $cords ->
-                [one] eine Schnur
-               *[other] { $cords } Schnüre
-            }
-           *[no] Tauch unter { $cords ->
-                [one] einer Schnur
-               *[other] { $cords } Schnüren
-            } durch
-        },
-        [last] { $over ->
-            [yes] geh über { $cords ->
-                [one] eine
-               *[other] { $cords }
-            }
-           *[no] tauch unter { $cords ->
-                [one] einer
-               *[other] { $cords }
-            } durch
-        }.
-       *[next] { $over ->
-            [yes] geh über { $cords ->
-                [one] eine
-               *[other] { $cords }
-            }
-           *[no] tauch unter { $cords ->
-                [one] einer
-               *[other] { $cords }
-            } durch
-        },
+            } durch{ $new ->
+            [yes] : Heb sie an und schieb dein Ende hindurch.
+           *[no] .
+        }
     }
 
 # A leg that meets no cord.
@@ -645,18 +615,12 @@ lay-say-clear-teach = Noch liegt nichts im Weg.
 
 # How a lay step ends. $landing: on-the-way, round, inside or outside; at the pin where the pass
 # began home-and-on, home-to-wait (other strands come first) or home-to-end (the cord ends).
-# Example: Um Kopf-Stift 6 herum.
-# Example: An Fuß-Stift 5 wende außen um die Bucht herum, die schon liegt.
+# Example: Dann um Kopf-Stift 6.
+# Example: Außen um die Schlinge.
 lay-say-landing = { $landing ->
         [on-the-way] Halte sie dort fest.
-        [inside] { $heading ->
-            [falling] Wende innen in der Schlinge an Fuß-Stift { $to }.
-           *[rising] Wende innen in der Schlinge an Kopf-Stift { $to }.
-        }
-        [outside] { $heading ->
-            [falling] Wende außen um die Schlinge an Fuß-Stift { $to }.
-           *[rising] Wende außen um die Schlinge an Kopf-Stift { $to }.
-        }
+        [inside] Innen in der Schlinge.
+        [outside] Außen um die Schlinge.
         [home-and-on] Zurück am Anfang: Geh über das hängende Ende und weiter um Fuß-Stift { $to }.
         [home-to-wait] Zurück am Anfang: Klebe die Schnur an Fuß-Stift { $to } fest, bis zu ihrem nächsten Durchgang.
         [home-to-end] Zurück am Anfang: Lass das Ende an Fuß-Stift { $to } hängen.
@@ -679,20 +643,14 @@ lay-say-landing-brief = { $landing ->
 
 lay-say-landing-teach = { $landing ->
         [on-the-way] Halte sie dort fest.
-        [inside] { $heading ->
-            [falling] Wende innen in der Schlinge an Fuß-Stift { $to }.
-           *[rising] Wende innen in der Schlinge an Kopf-Stift { $to }.
-        }
-        [outside] { $heading ->
-            [falling] Wende außen um die Schlinge an Fuß-Stift { $to }.
-           *[rising] Wende außen um die Schlinge an Kopf-Stift { $to }.
-        }
+        [inside] Innen in der Schlinge.
+        [outside] Außen um die Schlinge.
         [home-and-on] Zurück am Anfang: Geh über das hängende Ende und weiter um Fuß-Stift { $to }.
         [home-to-wait] Zurück am Anfang: Klebe die Schnur an Fuß-Stift { $to } fest, bis zu ihrem nächsten Durchgang.
         [home-to-end] Zurück am Anfang: Lass das Ende an Fuß-Stift { $to } hängen.
        *[round] { $heading ->
-            [falling] Dann außen um Fuß-Stift { $to }; zieh sie heran.
-           *[rising] Dann außen um Kopf-Stift { $to }; zieh sie heran.
+            [falling] Dann um Fuß-Stift { $to }; zieh sie heran.
+           *[rising] Dann um Kopf-Stift { $to }; zieh sie heran.
         }
     }
 
@@ -727,6 +685,24 @@ lay-print = { $heading ->
 lay-show-crossing = { $over ->
         [yes] ÜBER { $cords }
        *[no] unter { $cords }
+    }
+
+# The one crossing that who learns makes now, large on the screen, and how it is made.
+# Beispiel: ÜBER eine Schnur
+lay-one = { $over ->
+        [yes] ÜBER { $cords ->
+            [one] eine Schnur
+           *[other] { $cords } Schnüre
+        }
+       *[no] UNTER { $cords ->
+            [one] einer Schnur
+           *[other] { $cords } Schnüren
+        } durch
+    }
+
+lay-one-note = { $over ->
+        [yes] Deine Schnur liegt oben
+       *[no] Mit dem Marlspieker anheben, das Ende hindurchschieben
     }
 
 lay-show-clear = noch nichts zu kreuzen

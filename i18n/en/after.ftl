@@ -62,10 +62,16 @@ lift-show-note = { $task ->
 # Example: First round of 3. Start at the tail. Leg 1 of 12, from bottom bight 1 up to top bight 3:
 # draw about 9 millimetres out of it and pass that on.
 fair-say = { $whole ->
-        [yes] Drawing up, time { $round } of { $rounds }. Start at the tail and follow the cord all the way. { $known ->
-            [yes] Take about { $draw } of slack out of every leg
-           *[no] Take a little slack out of every leg
-        } and work it on to the next, { $round-legs } legs, until it comes out at the working end.
+        [yes] { $round ->
+            [1] Drawing up, time { $round } of { $rounds }. Start at the tail and follow the cord all the way. { $known ->
+                [yes] Take about { $draw } of slack out of every leg
+               *[no] Take a little slack out of every leg
+            } and work it on to the next, { $round-legs } legs, until it comes out at the working end.
+           *[other] Drawing up, time { $round } of { $rounds }. Once more along the cord from the tail: { $known ->
+                [yes] about { $draw } of slack
+               *[no] a little slack
+            } out of each of the { $round-legs } legs, on to the working end.
+        }
        *[no] { $round ->
             [1] First time
             [2] Second time
@@ -188,12 +194,13 @@ fair-show-note = { $whole ->
     }
 
 ## Finishing. $task: tuck, trim, seal or done. $end: working or standing. $pin: the bottom bight where
-## the end comes out. The end goes along the leg from bottom bight $pin to top bight $top. $under:
-## yes when $row, $cords, $of-from, $of-to say where that leg first goes under.
+## the end comes out. The end goes along the $cords cords from bottom bight $pin to top bight $top, on
+## the side of the rim that $lane names. $under: yes when $order says what it goes over, and under
+## what it is held at last.
 
-# Example: The working end comes out at bottom bight 1. Carry it on beside the cord that goes up to
-# top bight 3, and tuck it under the 2 cords that cross in row 2 from the bottom, between bottom
-# bight 3 and top bight 6. There it is hidden.
+# Example: The working end is at bottom bight 1. Lead it up to top bight 3, beside the 2 cords that
+# lie there, on the bottom-rim side. Over 2 cords, under 2. Pull it snug. Where it comes out, it will
+# be cut.
 finish-say = { $task ->
         [tuck] { $strands ->
             [one] { "" }
@@ -204,14 +211,17 @@ finish-say = { $task ->
         } { $end ->
             [standing] The tail, left at the start,
            *[working] The working end
-        } comes out at bottom bight { $pin }. Carry it on beside the cord that goes up to top bight { $top }, and { $under ->
-            [yes] tuck it under the { $cords ->
-                [one] cord that crosses
-               *[other] { $cords } cords that cross
-            } in row { $row } from the bottom, between bottom bight { $of-bottom } and top bight { $of-top }. There it is hidden.
-           *[no] tuck it under the first cord that will take it. There it is hidden.
+        } is at bottom bight { $pin }. Lead it up to top bight { $top }, beside the { $cords ->
+            [one] cord that lies there,
+           *[other] { $cords } cords that lie there,
+        } on the { $lane ->
+            [top] top-rim
+           *[bottom] bottom-rim
+        } side. { $under ->
+            [yes] { $order } Pull it snug. Where it comes out, it will be cut.
+           *[no] Tuck it under the first cord that will take it. Where it comes out, it will be cut.
         }
-        [trim] Trim the { $ends } ends close under the cords that cover them.
+        [trim] Cut each of the { $ends } ends off close, where it comes out from under the cords, so that the stub hides beneath them.
         [seal] If the cord is nylon, polyester or another that melts, seal the { $ends } ends with heat. Natural fibre is not sealed with heat: a drop of glue or a whipping holds it.
        *[done] The knot is done: { $leads } lead, { $bights } bight, { $passes ->
             [one] single.
@@ -228,14 +238,17 @@ finish-say-brief = { $task ->
         } { $end ->
             [standing] Tail
            *[working] Working end
-        } at bottom bight { $pin }, along towards top bight { $top }{ $under ->
-            [yes] , under { $cords ->
-                [one] 1 cord
-               *[other] { $cords } cords
-            } in row { $row }.
-           *[no] , under the first cord that will take it.
+        }, bottom bight { $pin }, up beside { $cords ->
+            [one] the cord
+           *[other] { $cords } cords
+        } towards top bight { $top }, on the { $lane ->
+            [top] top-rim
+           *[bottom] bottom-rim
+        } side. { $under ->
+            [yes] { $order }
+           *[no] Under the first cord that will take it.
         }
-        [trim] Trim the { $ends } ends.
+        [trim] Cut the { $ends } ends off where they come out.
         [seal] Seal the { $ends } ends, if the cord melts.
        *[done] Done: { $leads } lead, { $bights } bight, { $passes ->
             [one] single.
@@ -253,19 +266,22 @@ finish-say-teach = { $task ->
             [yes] Cord “{ $cord }”.
            *[no] { "" }
         } { $end ->
-            [standing] The tail, the standing end that you left at the start,
+            [standing] The tail, left at the start,
            *[working] The working end
-        } comes out at bottom bight { $pin }. Carry it on beside the cord that goes up to top bight { $top }, as if it followed once more, and { $under ->
-            [yes] tuck it under the { $cords ->
-                [one] cord that crosses
-               *[other] { $cords } cords that cross
-            } in row { $row } from the bottom, between bottom bight { $of-bottom } and top bight { $of-top }. { $end ->
-                [standing] { "" }
-               *[working] To tuck is to push the end under, with the pick to open the way.
-            } There it is hidden, and the knot holds it.
-           *[no] tuck it under the first cord that will take it. There it is hidden, and the knot holds it.
+        } is at bottom bight { $pin }. Lead it up to top bight { $top }, beside the { $cords ->
+            [one] cord that lies there,
+           *[other] { $cords } cords that lie there,
+        } on the { $lane ->
+            [top] top-rim
+           *[bottom] bottom-rim
+        } side. { $under ->
+            [yes] { $order } Pull it snug. Where it comes out, it will be cut.
+           *[no] Tuck it under the first cord that will take it. Where it comes out, it will be cut.
+        } To tuck is to push the end under, where the pick opens the way. { $end ->
+            [standing] { "" }
+           *[working] It follows the others once more, as far as the first place where they go under.
         }
-        [trim] Trim the { $ends } ends close under the cords that cover them, but not before you are sure that all the fairing is done: you cannot put it back.
+        [trim] Cut each of the { $ends } ends off close, where it comes out from under the cords, so that the stub hides beneath them. First be sure that all the fairing is done: you cannot put it back.
         [seal] If the cord is nylon, polyester or another that melts, seal the { $ends } ends with heat, so that they do not fray. Natural fibre is not sealed with heat: a drop of glue or a whipping holds it.
        *[done] The knot is done: { $leads } lead, { $bights } bight, { $passes ->
             [one] single.
@@ -286,11 +302,17 @@ finish-show = { $task ->
     }
 
 finish-show-note = { $task ->
-        [tuck] Along towards top { $top }{ $under ->
-            [yes] , under { $cords } in row { $row } (bottom { $of-bottom } to top { $of-top })
+        [tuck] Beside the { $cords ->
+            [one] cord
+           *[other] { $cords } cords
+        } to top { $top }, on the { $lane ->
+            [top] top-rim
+           *[bottom] bottom-rim
+        } side{ $under ->
+            [yes] . Cut where it comes out
            *[no] , under the first cord that takes it
         }
-        [trim] Close under the cords that cover them
+        [trim] Close, where they come out from under the cords
         [seal] Heat only for cord that melts; glue or a whipping for natural fibre
        *[done] { $leads } lead { $bights } bight. Note what you used.
     }

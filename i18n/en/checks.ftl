@@ -85,7 +85,7 @@ check-say = { $ends ->
         } Look at the last leg, from top pin { $from } down to bottom pin { $to }. { $order }
     } If that is what you see, press next. If not, press wrong.
 
-# Example: Look. Round 3 of 6, 3 crossings.
+# Example: Look. Round 3 of 6, at bottom pin 4. Last leg. It goes over 1 cord, under 1.
 check-say-brief = Look. { $strands ->
         [one] { "" }
        *[other] Strand { $strand }.
@@ -104,17 +104,7 @@ check-say-brief = Look. { $strands ->
             [one] 1 cord a pin.
            *[other] { $cords } cords a pin.
         }
-       *[no] Round { $round } of { $rounds }, at bottom pin { $at }{ $counted ->
-            [yes] , { $crossings ->
-                [0] nothing crosses yet.
-                [one] 1 crossing.
-               *[other] { $crossings } crossings.
-            }
-           *[no] , { $cords ->
-                [one] 1 cord a pin.
-               *[other] { $cords } cords a pin.
-            }
-        }
+       *[no] Round { $round } of { $rounds }, at bottom pin { $at }. Last leg. { $order }
     }
 
 check-say-teach = { $ends ->

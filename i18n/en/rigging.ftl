@@ -8,8 +8,27 @@
 #   lengths            each one argument with its unit (see lengths.ftl): "45 millimetres" for the
 #                      ear, "45 mm" for the eye
 
-kit-phase-show = What you need, { $number } of { $items }
-rig-phase-show = Rig, step { $number } of { $tasks }
+kit-phase-show = What you need, { $single ->
+        [yes] { $number } of { $items }
+       *[no] { $number } to { $last } of { $items }
+    }
+rig-phase-show = Rig, { $single ->
+        [yes] step { $number } of { $tasks }
+       *[no] steps { $number } to { $last } of { $tasks }
+    }
+
+# Several things on one page: before them, and after them.
+# Example: You will need, 1 to 3 of 6.
+# $number to $last: which of them.
+kit-page-say = You will need, { $number } to { $last } of { $items }.
+kit-tick-say = Press next when you have them. Fewer at once names them one by one.
+
+# Before what is to be done to the tube. $single: yes when it is one thing.
+# Example: Rigging, steps 1 to 2 of 7.
+rig-page-say = { $single ->
+        [yes] Rigging, step { $number } of { $tasks }.
+       *[no] Rigging, steps { $number } to { $last } of { $tasks }.
+    }
 
 # Where the tyer is, before the first leg.
 # Example: The tube is being rigged: step 3 of 8.
@@ -154,7 +173,7 @@ kit-picks-note = To open the crossings
 ## Rigging: what to know first
 
 # $given: length of the pins named, $needed: the least that holds, $hold: passes they do hold.
-rig-short-pins-say = Rigging, step { $number } of { $tasks }. Take care: the pins you named, { $given } long, are too short for this knot. { $hold ->
+rig-short-pins-say = Take care: the pins you named, { $given } long, are too short for this knot. { $hold ->
         [0] They do not hold a single pass.
         [one] They hold 1 pass.
        *[other] They hold { $hold } passes.
@@ -164,7 +183,7 @@ rig-short-pins-say-brief = Take care: the pins you named, { $given } long, are t
         [one] They hold 1 pass.
        *[other] They hold { $hold } passes.
     } Use pins of { $needed } or more.
-rig-short-pins-say-teach = Rigging, step { $number } of { $tasks }. Take care: the pins you named, { $given } long, are too short for this knot. { $hold ->
+rig-short-pins-say-teach = Take care: the pins you named, { $given } long, are too short for this knot. { $hold ->
         [0] They do not hold a single pass.
         [one] They hold 1 pass.
        *[other] They hold { $hold } passes.
@@ -176,15 +195,15 @@ rig-short-pins-note = Use { $needed } or more; these hold { $hold ->
        *[other] { $hold } passes
     }
 
-rig-thick-object-say = Rigging, step { $number } of { $tasks }. Take care: the object is { $object } across and the tube only { $tube }. Leave the knot loose until it is over the object.
+rig-thick-object-say = Take care: the object is { $object } across and the tube only { $tube }. Leave the knot loose until it is over the object.
 rig-thick-object-say-brief = Take care: the object is { $object } across and the tube only { $tube }. Leave the knot loose until it is over the object.
-rig-thick-object-say-teach = Rigging, step { $number } of { $tasks }. Take care: the object is { $object } across and the tube only { $tube }. Leave the knot loose until it is over the object.
+rig-thick-object-say-teach = Take care: the object is { $object } across and the tube only { $tube }. Leave the knot loose until it is over the object.
 rig-thick-object-show = The object is thicker than the tube
 rig-thick-object-note = { $object } against { $tube }: leave the knot loose until it is over the object
 
 # $gap: between the pins. $comfortable: from where on it is easy. $most_bights, $most_passes: the most
 # for which it is, or 0. $tube: a tube of so much or more. $pin: pins no thicker than this, or none.
-rig-close-pins-say = Rigging, step { $number } of { $tasks }. Take care: between the pins there are { $gap }, and the cords of a bight pass with ease from { $comfortable } on. Better would be a tube of { $tube } or more{ $most_bights ->
+rig-close-pins-say = Take care: between the pins there are { $gap }, and the cords of a bight pass with ease from { $comfortable } on. Better would be a tube of { $tube } or more{ $most_bights ->
         [0] { "" }
        *[other] , or at most { $most_bights } bights
     }{ $most_passes ->
@@ -206,7 +225,7 @@ rig-close-pins-say-brief = Take care: between the pins there are { $gap }, and t
         [none] { "" }
        *[other] , or pins no thicker than { $pin }
     }.
-rig-close-pins-say-teach = Rigging, step { $number } of { $tasks }. Take care: between the pins there are { $gap }, and the cords of a bight pass with ease from { $comfortable } on. Better would be a tube of { $tube } or more{ $most_bights ->
+rig-close-pins-say-teach = Take care: between the pins there are { $gap }, and the cords of a bight pass with ease from { $comfortable } on. Better would be a tube of { $tube } or more{ $most_bights ->
         [0] { "" }
        *[other] , or at most { $most_bights } bights
     }{ $most_passes ->
@@ -231,7 +250,7 @@ rig-close-pins-note = { $gap } between them, easy from { $comfortable }: better 
     }
 
 # $slack: out of each leg. $better: the tube with least slack, or none.
-rig-thick-tube-say = Rigging, step { $number } of { $tasks }. Take care: the tube is much thicker than the object. { $slack } will have to be drawn out of each of { $legs } legs.{ $better ->
+rig-thick-tube-say = Take care: the tube is much thicker than the object. { $slack } will have to be drawn out of each of { $legs } legs.{ $better ->
         [none] { "" }
        *[other] { " " }A tube { $better } across would leave the least.
     }
@@ -239,7 +258,7 @@ rig-thick-tube-say-brief = Take care: the tube is much thicker than the object. 
         [none] { "" }
        *[other] { " " }A tube { $better } across would leave the least.
     }
-rig-thick-tube-say-teach = Rigging, step { $number } of { $tasks }. Take care: the tube is much thicker than the object. { $slack } will have to be drawn out of each of { $legs } legs.{ $better ->
+rig-thick-tube-say-teach = Take care: the tube is much thicker than the object. { $slack } will have to be drawn out of each of { $legs } legs.{ $better ->
         [none] { "" }
        *[other] { " " }A tube { $better } across would leave the least.
     } Slack that is drawn out a little at a time, over and over, keeps the knot even.
@@ -250,9 +269,9 @@ rig-thick-tube-note = { $slack } out of each of { $legs } legs{ $better ->
     }
 
 # $ring: width of a ring. $slack: out of each leg. $would_do: rings of so much or less.
-rig-wide-rings-say = Rigging, step { $number } of { $tasks }. Take care: the rings are { $ring } wide and keep the rims apart. { $slack } will have to be drawn out of each leg. Rings no wider than { $would_do } would not stand in the way.
+rig-wide-rings-say = Take care: the rings are { $ring } wide and keep the rims apart. { $slack } will have to be drawn out of each leg. Rings no wider than { $would_do } would not stand in the way.
 rig-wide-rings-say-brief = Take care: the rings are { $ring } wide and keep the rims apart. { $slack } will have to be drawn out of each leg. Rings no wider than { $would_do } would not stand in the way.
-rig-wide-rings-say-teach = Rigging, step { $number } of { $tasks }. Take care: the rings are { $ring } wide and keep the rims apart. { $slack } will have to be drawn out of each leg. Rings no wider than { $would_do } would not stand in the way. Slack that is drawn out a little at a time, over and over, keeps the knot even.
+rig-wide-rings-say-teach = Take care: the rings are { $ring } wide and keep the rims apart. { $slack } will have to be drawn out of each leg. Rings no wider than { $would_do } would not stand in the way. Slack that is drawn out a little at a time, over and over, keeps the knot even.
 rig-wide-rings-show = The rings are wide for this knot
 rig-wide-rings-note = { $slack } out of each leg; rings of { $would_do } or less would not stand in the way
 
@@ -261,7 +280,7 @@ rig-wide-rings-note = { $slack } out of each leg; rings of { $would_do } or less
 # Example: Rigging, step 1 of 7. Each ring has one row of 14 holes. Choose a hole of the bottom
 # ring as hole 1 and count the holes from it to the right.
 # $row: which row, in the order the rows were named. $rows: how many. $holes: holes in it.
-rig-row-say = Rigging, step { $number } of { $tasks }. { $rows ->
+rig-row-say = { $rows ->
         [one] Each ring has one row of { $holes } holes.
        *[other] On each ring use row { $row }, the one with { $holes } holes.
     } Choose a hole of the bottom ring as hole 1 and count the holes from it to the { $hand ->
@@ -275,7 +294,7 @@ rig-row-say-brief = { $rows ->
         [left] left.
        *[right] right.
     }
-rig-row-say-teach = Rigging, step { $number } of { $tasks }. { $rows ->
+rig-row-say-teach = { $rows ->
         [one] Each ring has one row of { $holes } holes.
        *[other] On each ring use row { $row }, the one with { $holes } holes.
     } Choose a hole of the bottom ring as hole 1 and count the holes from it to the { $hand ->
@@ -297,7 +316,7 @@ rig-row-note = Choose hole 1, count to the { $hand ->
 # $rim: bottom or top. $step: from a pin to the next. $first: hole of pin 1. $few: yes when the
 # holes are told one by one: $most are all but the last, $last is that. $staggered: yes or no.
 # $key: size of the hex key or none.
-rig-pins-say = Rigging, step { $number } of { $tasks }. Set { $count } pins in the { $rim ->
+rig-pins-say = Set { $count } pins in the { $rim ->
         [top] top
        *[bottom] bottom
     } ring, in { $step ->
@@ -351,7 +370,7 @@ rig-pins-say-brief = Set { $count } pins in the { $rim ->
         [yes] : holes { $most } and { $last }.
        *[no] { " " }from hole { $first } on.
     }
-rig-pins-say-teach = Rigging, step { $number } of { $tasks }. Set { $count } pins in the { $rim ->
+rig-pins-say-teach = Set { $count } pins in the { $rim ->
         [top] top
        *[bottom] bottom
     } ring, in { $step ->
@@ -423,7 +442,7 @@ rig-pins-note-how = Pins { $length }{ $key ->
 # Example: Rigging, step 3 of 7. Set the top ring so that its row of holes stands 42 millimetres
 # above the row of the bottom ring, from pin row to pin row. Turn it until its hole 1 stands straight above bottom hole 1.
 # $half: yes when the ring is turned half a hole on.
-rig-space-say = Rigging, step { $number } of { $tasks }. Set the top ring so that its row of holes stands { $spacing } above the row of the bottom ring, from pin row to pin row. { $half ->
+rig-space-say = Set the top ring so that its row of holes stands { $spacing } above the row of the bottom ring, from pin row to pin row. { $half ->
         [yes] Turn it until its hole 1 stands half a hole to the { $hand ->
             [left] left
            *[right] right
@@ -437,7 +456,7 @@ rig-space-say-brief = Pin rows { $spacing } apart, { $half ->
         }
        *[no] top hole 1 above bottom hole 1.
     }
-rig-space-say-teach = Rigging, step { $number } of { $tasks }. Set the top ring so that its row of holes stands { $spacing } above the row of the bottom ring, from pin row to pin row. { $half ->
+rig-space-say-teach = Set the top ring so that its row of holes stands { $spacing } above the row of the bottom ring, from pin row to pin row. { $half ->
         [yes] Turn it until its hole 1 stands half a hole to the { $hand ->
             [left] left
            *[right] right
@@ -457,7 +476,7 @@ rig-space-note = { $half ->
 
 # $length: of the strip. $pitch: from mark to mark. $shift: how far on top pin 1 stands, none when
 # straight above. $spacing: from the bottom marks to the top marks.
-rig-strip-say = Rigging, step { $number } of { $tasks }. { $rim ->
+rig-strip-say = { $rim ->
         [top] Set the { $pins } top pins { $spacing } above the bottom ones, with a strip of paper { $length } long and a mark every { $pitch }. { $shift ->
             [none] Top pin 1 stands straight above bottom pin 1.
            *[other] Top pin 1 stands { $shift } to the { $hand ->
@@ -477,7 +496,7 @@ rig-strip-say-brief = { $rim ->
         }
        *[bottom] Wrap a strip of paper { $length } long round the tube, with a mark every { $pitch }, and set the { $pins } bottom pins at the marks.
     }
-rig-strip-say-teach = Rigging, step { $number } of { $tasks }. { $rim ->
+rig-strip-say-teach = { $rim ->
         [top] Set the { $pins } top pins { $spacing } above the bottom ones, with a strip of paper { $length } long and a mark every { $pitch }. { $shift ->
             [none] Top pin 1 stands straight above bottom pin 1.
            *[other] Top pin 1 stands { $shift } to the { $hand ->
@@ -504,7 +523,7 @@ rig-strip-note = { $rim ->
 
 ## Rigging: numbers, cord, beginning
 
-rig-number-say = Rigging, step { $number } of { $tasks }. Stick { $tape } of tape, or a strip of paper that comes off again, beside both rings of pins. Number the pins on it from 1 to { $pins }, to the { $hand ->
+rig-number-say = Stick { $tape } of tape, or a strip of paper that comes off again, beside both rings of pins. Number the pins on it from 1 to { $pins }, to the { $hand ->
         [left] left
        *[right] right
     }, the same at the bottom and at the top.
@@ -512,7 +531,7 @@ rig-number-say-brief = Number the pins on tape, 1 to { $pins }, to the { $hand -
         [left] left
        *[right] right
     }.
-rig-number-say-teach = Rigging, step { $number } of { $tasks }. Stick { $tape } of tape, or a strip of paper that comes off again, beside both rings of pins. Number the pins on it from 1 to { $pins }, to the { $hand ->
+rig-number-say-teach = Stick { $tape } of tape, or a strip of paper that comes off again, beside both rings of pins. Number the pins on it from 1 to { $pins }, to the { $hand ->
         [left] left
        *[right] right
     }, the same at the bottom and at the top. Every step calls the pins by these numbers.
@@ -523,7 +542,7 @@ rig-number-note = On { $tape } of tape, to the { $hand ->
     }, top and bottom alike
 
 # $name: what the tyer calls the cord, or none.
-rig-cut-say = Rigging, step { $number } of { $tasks }. Cut { $pieces ->
+rig-cut-say = Cut { $pieces ->
         [one] 1 piece
        *[other] { $pieces } pieces
     } of cord{ $name ->
@@ -543,7 +562,7 @@ rig-cut-say-brief = Cut { $pieces ->
         [one] { "" }
        *[other] { " " }each
     }.
-rig-cut-say-teach = Rigging, step { $number } of { $tasks }. Cut { $pieces ->
+rig-cut-say-teach = Cut { $pieces ->
         [one] 1 piece
        *[other] { $pieces } pieces
     } of cord{ $name ->
@@ -560,29 +579,4 @@ rig-cut-show = Cut { $pieces ->
 rig-cut-note = { $name ->
         [none] Tails included
        *[other] { $name }; tails included
-    }
-
-# $hole: the hole of bottom pin 1, or 0 on a tube without rings.
-rig-start-say = Rigging, step { $number } of { $tasks }. { $strands ->
-        [one] The cord begins at bottom pin 1
-       *[other] Each of the { $strands } strands begins at the bottom pin of its own number, the first at bottom pin 1
-    }{ $hole ->
-        [0] .
-       *[other] , in hole { $hole }.
-    } Leave a tail of { $tail } there.
-rig-start-say-brief = Begin at bottom pin 1, tail of { $tail }.
-rig-start-say-teach = Rigging, step { $number } of { $tasks }. { $strands ->
-        [one] The cord begins at bottom pin 1
-       *[other] Each of the { $strands } strands begins at the bottom pin of its own number, the first at bottom pin 1
-    }{ $hole ->
-        [0] .
-       *[other] , in hole { $hole }.
-    } Leave a tail of { $tail } there. The tail is the end that stays behind; it is hidden at the end of the work.
-rig-start-show = { $strands ->
-        [one] Begin at bottom 1
-       *[other] Strand 1 begins at bottom 1
-    }
-rig-start-note = Tail { $tail }{ $strands ->
-        [one] { "" }
-       *[other] ; strand 2 at bottom 2, and so on
     }

@@ -119,6 +119,8 @@ detail-say = { $detail ->
 # $most: crossings told at once at the most; $whole: yes when legs are told whole.
 at-once-say = { $fair ->
         [leg] Leg by leg.
+        [item] One thing at a time.
+        [page] Several things at once.
         [round] The whole knot at once.
        *[no] { $whole ->
             [yes] Whole legs.

@@ -83,6 +83,9 @@ card-pass = { $pass ->
        *[other] begin at bottom pin { $pin } beside the first cord
     }
 
+# Over the pictures of the ends, where they are tucked away.
+card-ends = The ends
+
 card-cautions = Take care
 card-caution-load = It covers and decorates. Never let it hold a person or a load; for anything that does, follow local rules and ask qualified people.
 card-caution-heat = Hot knife or flame: ventilate, keep clear of what burns. Molten cord sticks to skin and burns: let it cool. Sealed ends can be sharp.

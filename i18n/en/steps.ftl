@@ -253,8 +253,8 @@ follow-show-note = { $added ->
 
 # The beginning of a lay step: which leg, and where it goes.
 # Example: Leg 7. From bottom pin 4, up and right to top pin 6.
-# Example: Pass 2, strand 2, leg 4. From top pin 2, down and right to bottom pin 5, on the
-# bottom-ring side of the first cord.
+# Example: Pass 2, strand 2, leg 4. From top pin 2, down the bottom-ring side of the first cord
+# to bottom pin 5.
 # $turns: whole turns of the tube on the leg.
 lay-say-way = { $pass ->
         [1] { $strands ->
@@ -277,26 +277,25 @@ lay-say-way = { $pass ->
     } { $heading ->
         [falling] From top pin { $from }, down
        *[rising] From bottom pin { $from }, up
-    } and { $hand ->
-        [left] left
-       *[right] right
+    } { $lane ->
+        [bottom] the bottom-ring side of the first cord
+        [top] the top-ring side of the first cord
+       *[none] and { $hand ->
+            [left] left
+           *[right] right
+        }
     }{ $turns ->
         [0] { "" }
         [one] , with one full turn of the tube,
         [2] , with two full turns of the tube,
        *[other] , with { $turns } full turns of the tube,
     } to { $heading ->
-        [falling] bottom pin { $to }
-       *[rising] top pin { $to }
-    }{ $lane ->
-        [bottom] , on the bottom-ring side of the first cord.
-        [top] , on the top-ring side of the first cord.
-       *[none] .
+        [falling] bottom pin { $to }.
+       *[rising] top pin { $to }.
     }
 
 # The same, brief.
-# Example: Bottom pin 4, up to top pin 6.
-# Example: Strand 2. Top pin 2, down to bottom pin 5.
+# Example: Leg 7. Bottom pin 4, up to pin 6.
 lay-say-way-brief = { $pass ->
         [1] { $strands ->
             [one] Leg { $leg }
@@ -310,8 +309,8 @@ lay-say-way-brief = { $pass ->
         [one] .
        *[other] , part { $part } of { $parts }.
     } { $heading ->
-        [falling] Top pin { $from }, down to bottom pin { $to }
-       *[rising] Bottom pin { $from }, up to top pin { $to }
+        [falling] Top pin { $from }, down to pin { $to }
+       *[rising] Bottom pin { $from }, up to pin { $to }
     }{ $turns ->
         [0] { "" }
         [one] , once round
@@ -319,8 +318,8 @@ lay-say-way-brief = { $pass ->
        *[other] , { $turns } times round
     }.
 
-# Example: Strand 2, leg 4 of 12. The cord stands at bottom pin 4. Take it up and to the right,
-# towards top pin 6.
+# Example: Leg 1. A leg is the cord from a pin on one rim to a pin on the other. From bottom pin
+# 1, up and right to top pin 3.
 lay-say-way-teach = { $pass ->
         [1] { $strands ->
             [one] Leg { $leg }
@@ -345,26 +344,26 @@ lay-say-way-teach = { $pass ->
     } { $heading ->
         [falling] From top pin { $from }, down
        *[rising] From bottom pin { $from }, up
-    } and { $hand ->
-        [left] left
-       *[right] right
+    } { $lane ->
+        [bottom] the bottom-ring side of the first cord
+        [top] the top-ring side of the first cord
+       *[none] and { $hand ->
+            [left] left
+           *[right] right
+        }
     }{ $turns ->
         [0] { "" }
         [one] , with one full turn of the tube,
         [2] , with two full turns of the tube,
        *[other] , with { $turns } full turns of the tube,
     } to { $heading ->
-        [falling] bottom pin { $to }
-       *[rising] top pin { $to }
-    }{ $lane ->
-        [bottom] , on the bottom-ring side of the first cord.
-        [top] , on the top-ring side of the first cord.
-       *[none] .
+        [falling] bottom pin { $to }.
+       *[rising] top pin { $to }.
     }
 
 # The beginning of a later part of a long leg: which leg, and where the cord is now.
-# Example: Leg 11 of 42, part 2 of 5, from bottom pin 2 up to top pin 4. The cord is about a
-# quarter of the way up, just past bottom pin 3. It goes on up and to the right.
+# Example: Leg 11, part 2 of 5, from bottom pin 2 to top pin 4. You are a quarter up, just past
+# bottom pin 3. Go on up and right.
 # $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
 # pin it has just passed, $rim: bottom or top. $made: whole turns made on this leg so far.
 # $again: yes when that pin is the one where the leg lands, one time or more too soon.
@@ -384,16 +383,16 @@ lay-say-way-on = { $pass ->
            *[no] { "" }
         }, leg { $leg }
     }, part { $part } of { $parts }, from { $heading ->
-        [falling] top pin { $from } down to bottom pin { $to }
-       *[rising] bottom pin { $from } up to top pin { $to }
+        [falling] top pin { $from } to bottom pin { $to }
+       *[rising] bottom pin { $from } to top pin { $to }
     }. You are { $share ->
         [little] a little way
-        [quarter] about a quarter of the way
-        [third] about a third of the way
-        [half] about half way
-        [two-thirds] about two thirds of the way
-        [three-quarters] about three quarters of the way
-       *[most] most of the way
+        [quarter] a quarter
+        [third] a third
+        [half] half way
+        [two-thirds] two thirds
+        [three-quarters] three quarters
+       *[most] nearly all the way
     } { $heading ->
         [falling] down
        *[rising] up
@@ -411,16 +410,16 @@ lay-say-way-on = { $pass ->
     } Go on { $heading ->
         [falling] down
        *[rising] up
-    } and { $hand ->
-        [left] left
-       *[right] right
-    }{ $lane ->
-        [bottom] , on the bottom-ring side of the first cord.
-        [top] , on the top-ring side of the first cord.
-       *[none] .
-    }
+    } { $lane ->
+        [bottom] the bottom-ring side of the first cord
+        [top] the top-ring side of the first cord
+       *[none] and { $hand ->
+            [left] left
+           *[right] right
+        }
+    }.
 
-# Example: Bottom pin 2, up to top pin 4, part 2 of 5, past bottom pin 3.
+# Example: Leg 11, part 2 of 5. Bottom pin 2, up to pin 4, past bottom pin 3.
 lay-say-way-on-brief = { $pass ->
         [1] { $strands ->
             [one] Leg { $leg }
@@ -434,8 +433,8 @@ lay-say-way-on-brief = { $pass ->
         [one] .
        *[other] , part { $part } of { $parts }.
     } { $heading ->
-        [falling] Top pin { $from }, down to bottom pin { $to }
-       *[rising] Bottom pin { $from }, up to top pin { $to }
+        [falling] Top pin { $from }, down to pin { $to }
+       *[rising] Bottom pin { $from }, up to pin { $to }
     }, past { $rim ->
         [top] top pin { $past }
        *[bottom] bottom pin { $past }
@@ -458,16 +457,16 @@ lay-say-way-on-teach = { $pass ->
            *[no] { "" }
         }, leg { $leg }
     }, part { $part } of { $parts }, from { $heading ->
-        [falling] top pin { $from } down to bottom pin { $to }
-       *[rising] bottom pin { $from } up to top pin { $to }
+        [falling] top pin { $from } to bottom pin { $to }
+       *[rising] bottom pin { $from } to top pin { $to }
     }. You are { $share ->
         [little] a little way
-        [quarter] about a quarter of the way
-        [third] about a third of the way
-        [half] about half way
-        [two-thirds] about two thirds of the way
-        [three-quarters] about three quarters of the way
-       *[most] most of the way
+        [quarter] a quarter
+        [third] a third
+        [half] half way
+        [two-thirds] two thirds
+        [three-quarters] three quarters
+       *[most] nearly all the way
     } { $heading ->
         [falling] down
        *[rising] up
@@ -485,17 +484,17 @@ lay-say-way-on-teach = { $pass ->
     } Go on { $heading ->
         [falling] down
        *[rising] up
-    } and { $hand ->
-        [left] left
-       *[right] right
-    }{ $lane ->
-        [bottom] , on the bottom-ring side of the first cord.
-        [top] , on the top-ring side of the first cord.
-       *[none] .
-    }
+    } { $lane ->
+        [bottom] the bottom-ring side of the first cord
+        [top] the top-ring side of the first cord
+       *[none] and { $hand ->
+            [left] left
+           *[right] right
+        }
+    }.
 
 # One crossing; those of a step are said one after the other.
-# Example: On the way: over 1 cord, then under 2 cords.
+# Example: Over 1 cord, under 2, over 1.
 # $place: only, first, next or last of the step. $over: yes or no. $cords: cords lying there.
 lay-say-crossing = { $place ->
         [only] { $over ->
@@ -540,71 +539,69 @@ lay-say-crossing = { $place ->
         },
     }
 
-# Example: Over 1, under 2, over 1.
+# Example: Over, under 2, over.
+# One cord is not counted: more are.
 lay-say-crossing-brief = { $place ->
         [only] { $over ->
-            [yes] Over { $cords }.
-           *[no] Under { $cords }.
+            [yes] { $cords ->
+                [one] Over.
+               *[other] Over { $cords }.
+            }
+           *[no] { $cords ->
+                [one] Under.
+               *[other] Under { $cords }.
+            }
         }
         [first] { $over ->
-            [yes] Over { $cords },
-           *[no] Under { $cords },
+            [yes] { $cords ->
+                [one] Over,
+               *[other] Over { $cords },
+            }
+           *[no] { $cords ->
+                [one] Under,
+               *[other] Under { $cords },
+            }
         }
         [last] { $over ->
-            [yes] over { $cords }.
-           *[no] under { $cords }.
+            [yes] { $cords ->
+                [one] over.
+               *[other] over { $cords }.
+            }
+           *[no] { $cords ->
+                [one] under.
+               *[other] under { $cords }.
+            }
         }
        *[next] { $over ->
-            [yes] over { $cords },
-           *[no] under { $cords },
+            [yes] { $cords ->
+                [one] over,
+               *[other] over { $cords },
+            }
+           *[no] { $cords ->
+                [one] under,
+               *[other] under { $cords },
+            }
         }
     }
 
 # A crossing with the cord that is met, by its pins.
-# Example: First you meet the cord that comes down from top pin 2 to bottom pin 5: go over it.
-# Example: Next the 2 cords that go up from bottom pin 3 to top pin 1: tuck under both.
-# $of-from, $of-to: the pins of the leg that is met; it goes the other way.
-lay-say-crossing-teach = { $place ->
-        [only] { $over ->
-            [yes] Over { $cords ->
+# Example: Under 1 cord: lift it and pass your end beneath.
+# $new: yes at the first over and the first under of the tie.
+lay-say-crossing-teach = { $over ->
+        [yes] Over { $cords ->
                 [one] 1 cord
                *[other] { $cords } cords
-            }
-           *[no] Under { $cords ->
+            }{ $new ->
+            [yes] : lay yours on top of it.
+           *[no] .
+        }
+       *[no] Under { $cords ->
                 [one] 1 cord
                *[other] { $cords } cords
-            }
-        }.
-        [first] { $over ->
-            [yes] Over { $cords ->
-                [one] 1 cord
-               *[other] { $cords } cords
-            }
-           *[no] Under { $cords ->
-                [one] 1 cord
-               *[other] { $cords } cords
-            }
-        },
-        [last] { $over ->
-            [yes] over { $cords ->
-                [one] 1
-               *[other] { $cords }
-            }
-           *[no] under { $cords ->
-                [one] 1
-               *[other] { $cords }
-            }
-        }.
-       *[next] { $over ->
-            [yes] over { $cords ->
-                [one] 1
-               *[other] { $cords }
-            }
-           *[no] under { $cords ->
-                [one] 1
-               *[other] { $cords }
-            }
-        },
+            }{ $new ->
+            [yes] : lift it and pass your end beneath.
+           *[no] .
+        }
     }
 
 # A leg that meets no cord.
@@ -614,18 +611,12 @@ lay-say-clear-teach = There is nothing to cross yet.
 
 # How a lay step ends. $landing: on-the-way, round, inside or outside; at the pin where the pass
 # began home-and-on, home-to-wait (other strands come first) or home-to-end (the cord ends).
-# Example: Round top pin 6.
-# Example: At bottom pin 5 turn outside the bight already there.
+# Example: Then round top pin 6.
+# Example: Outside the loop.
 lay-say-landing = { $landing ->
         [on-the-way] Hold it there.
-        [inside] { $heading ->
-            [falling] Turn inside the loop at bottom pin { $to }.
-           *[rising] Turn inside the loop at top pin { $to }.
-        }
-        [outside] { $heading ->
-            [falling] Turn outside the loop at bottom pin { $to }.
-           *[rising] Turn outside the loop at top pin { $to }.
-        }
+        [inside] Inside the loop.
+        [outside] Outside the loop.
         [home-and-on] Back at the start: go over the hanging tail and on round bottom pin { $to }.
         [home-to-wait] Back at the start: tape the cord down at bottom pin { $to }, to wait for its next pass.
         [home-to-end] Back at the start: let the end hang at bottom pin { $to }.
@@ -648,20 +639,14 @@ lay-say-landing-brief = { $landing ->
 
 lay-say-landing-teach = { $landing ->
         [on-the-way] Hold it there.
-        [inside] { $heading ->
-            [falling] Turn inside the loop at bottom pin { $to }.
-           *[rising] Turn inside the loop at top pin { $to }.
-        }
-        [outside] { $heading ->
-            [falling] Turn outside the loop at bottom pin { $to }.
-           *[rising] Turn outside the loop at top pin { $to }.
-        }
+        [inside] Inside the loop.
+        [outside] Outside the loop.
         [home-and-on] Back at the start: go over the hanging tail and on round bottom pin { $to }.
         [home-to-wait] Back at the start: tape the cord down at bottom pin { $to }, to wait for its next pass.
         [home-to-end] Back at the start: let the end hang at bottom pin { $to }.
        *[round] { $heading ->
-            [falling] Then round the outside of bottom pin { $to }; pull it close.
-           *[rising] Then round the outside of top pin { $to }; pull it close.
+            [falling] Then round bottom pin { $to }, and pull it close.
+           *[rising] Then round top pin { $to }, and pull it close.
         }
     }
 
@@ -696,6 +681,24 @@ lay-print = { $heading ->
 lay-show-crossing = { $over ->
         [yes] OVER { $cords }
        *[no] under { $cords }
+    }
+
+# The one crossing that who learns makes now, large on the screen, and how it is made.
+# Example: OVER 1 cord
+lay-one = { $over ->
+        [yes] OVER { $cords ->
+            [one] 1 cord
+           *[other] { $cords } cords
+        }
+       *[no] UNDER { $cords ->
+            [one] 1 cord
+           *[other] { $cords } cords
+        }
+    }
+
+lay-one-note = { $over ->
+        [yes] Your cord lies on top
+       *[no] Lift with the pick, and pass your end beneath
     }
 
 lay-show-clear = nothing to cross yet

@@ -54,10 +54,16 @@ lift-show-note = { $task ->
 # de la cabeza: recoge unos 9 milímetros y pásalos al tramo siguiente. Ya llevas 9 milímetros
 # en la mano.
 fair-say = { $whole ->
-        [yes] Igualar, { $round } de { $rounds }. Empieza por la cola y sigue el cabo hasta el final. { $known ->
-            [yes] Recoge unos { $draw } de cada tramo
-           *[no] Recoge un poco de cada tramo
-        } y pásalo al siguiente, { $round-legs } tramos, hasta que salga por el chicote de trabajo.
+        [yes] { $round ->
+            [1] Igualar, { $round } de { $rounds }. Empieza por la cola y sigue el cabo hasta el final. { $known ->
+                [yes] Recoge unos { $draw } de cada tramo
+               *[no] Recoge un poco de cada tramo
+            } y pásalo al siguiente, { $round-legs } tramos, hasta que salga por el chicote de trabajo.
+           *[other] Igualar, { $round } de { $rounds }. Una vez más por el cabo, desde la cola: { $known ->
+                [yes] unos { $draw }
+               *[no] un poco
+            } de cada uno de los { $round-legs } tramos, hasta el chicote de trabajo.
+        }
        *[no] { $round ->
             [1] Igualar, primera vez
             [2] Igualar, segunda vez
@@ -180,12 +186,13 @@ fair-show-note = { $whole ->
     }
 
 ## Finishing. $task: tuck, trim, seal or done. $end: working or standing. $pin: the bottom bight where
-## the end comes out. The end goes along the leg from bottom bight $pin to top bight $top. $under:
-## yes when $row, $cords, $of-from, $of-to say where that leg first goes under.
+## the end comes out. The end goes along the $cords cords from bottom bight $pin to top bight $top, on
+## the side of the rim that $lane names. $under: yes when $order says what it goes over, and under
+## what it is held at last.
 
-# Ejemplo: El chicote de trabajo sale en el seno 1 del pie. Llévalo junto al cabo que sube al seno 3 de
-# la cabeza, y mételo por debajo de los 2 cabos que cruzan en la fila 2 desde el pie, entre el seno 3
-# del pie y el seno 6 de la cabeza. Ahí queda escondido.
+# Ejemplo: El chicote de trabajo está en el seno 1 del pie. Llévalo hacia el seno 3 de la cabeza, junto
+# a los 2 cabos que suben hasta allí, del lado del pie. Encima de 2 cabos, debajo de 2. Ajústalo. Donde
+# sale, se cortará.
 finish-say = { $task ->
         [tuck] { $strands ->
             [one] { "" }
@@ -194,16 +201,28 @@ finish-say = { $task ->
             [yes] Cabo «{ $cord }».
            *[no] { "" }
         } { $end ->
-            [standing] El chicote de la cola, el que dejaste al empezar,
+            [standing] La cola, el extremo que dejaste al empezar,
            *[working] El chicote de trabajo
-        } sale en el seno { $pin } del pie. Llévalo junto al cabo que sube al seno { $top } de la cabeza, y { $under ->
-            [yes] mételo por debajo { $cords ->
-                [one] del cabo que cruza
-               *[other] de los { $cords } cabos que cruzan
-            } en la fila { $row } desde el pie, entre el seno { $of-bottom } del pie y el seno { $of-top } de la cabeza. Ahí queda escondido.
-           *[no] mételo por debajo del primer cabo que lo admita. Ahí queda escondido.
+        } está en el seno { $pin } del pie. { $end ->
+            [standing] Llévala
+           *[working] Llévalo
+        } hacia el seno { $top } de la cabeza, junto { $cords ->
+            [one] al cabo que sube hasta allí,
+           *[other] a los { $cords } cabos que suben hasta allí,
+        } del lado { $lane ->
+            [top] de la cabeza.
+           *[bottom] del pie.
+        } { $under ->
+            [yes] { $order } { $end ->
+                [standing] Ajústala.
+               *[working] Ajústalo.
+            } Donde sale, se cortará.
+           *[no] { $end ->
+                [standing] Métela
+               *[working] Mételo
+            } por debajo del primer cabo que lo admita. Donde sale, se cortará.
         }
-        [trim] Corta los { $ends } chicotes al ras, bajo los cabos que los cubren.
+        [trim] Corta cada uno de los { $ends } chicotes al ras, donde sale de debajo de los cabos, para que el muñón quede escondido.
         [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, sella los { $ends } chicotes con calor. La fibra natural no se sella con calor: la sujeta una gota de pegamento o una falcaceadura.
        *[done] El nudo está hecho: { $leads } ramales y { $bights } senos, { $passes ->
             [one] sencillo.
@@ -220,14 +239,17 @@ finish-say-brief = { $task ->
         } { $end ->
             [standing] Cola
            *[working] Chicote de trabajo
-        } en el seno { $pin } del pie, hacia el seno { $top } de la cabeza{ $under ->
-            [yes] , por debajo de { $cords ->
-                [one] un cabo
-               *[other] { $cords } cabos
-            } en la fila { $row }.
-           *[no] , por debajo del primer cabo que lo admita.
+        }, seno { $pin } del pie, junto { $cords ->
+            [one] al cabo
+           *[other] a los { $cords } cabos
+        } hacia el seno { $top } de la cabeza, del lado { $lane ->
+            [top] de la cabeza.
+           *[bottom] del pie.
+        } { $under ->
+            [yes] { $order }
+           *[no] Por debajo del primer cabo que lo admita.
         }
-        [trim] Corta los { $ends } chicotes.
+        [trim] Corta los { $ends } chicotes donde salen.
         [seal] Sella los { $ends } chicotes, si el cabo se funde.
        *[done] Hecho: { $leads } ramales y { $bights } senos, { $passes ->
             [one] sencillo.
@@ -245,19 +267,31 @@ finish-say-teach = { $task ->
             [yes] Cabo «{ $cord }».
            *[no] { "" }
         } { $end ->
-            [standing] El chicote de la cola, el extremo que dejaste al empezar,
+            [standing] La cola, el extremo que dejaste al empezar,
            *[working] El chicote de trabajo
-        } sale en el seno { $pin } del pie. Llévalo junto al cabo que sube al seno { $top } de la cabeza, como si siguiera una vez más, y { $under ->
-            [yes] mételo por debajo { $cords ->
-                [one] del cabo que cruza
-               *[other] de los { $cords } cabos que cruzan
-            } en la fila { $row } desde el pie, entre el seno { $of-bottom } del pie y el seno { $of-top } de la cabeza. { $end ->
-                [standing] { "" }
-               *[working] Meter es empujar el chicote por debajo, abriéndole camino con el pasador.
-            } Ahí queda escondido, y el nudo lo sujeta.
-           *[no] mételo por debajo del primer cabo que lo admita. Ahí queda escondido, y el nudo lo sujeta.
+        } está en el seno { $pin } del pie. { $end ->
+            [standing] Llévala
+           *[working] Llévalo
+        } hacia el seno { $top } de la cabeza, junto { $cords ->
+            [one] al cabo que sube hasta allí,
+           *[other] a los { $cords } cabos que suben hasta allí,
+        } del lado { $lane ->
+            [top] de la cabeza.
+           *[bottom] del pie.
+        } { $under ->
+            [yes] { $order } { $end ->
+                [standing] Ajústala.
+               *[working] Ajústalo.
+            } Donde sale, se cortará.
+           *[no] { $end ->
+                [standing] Métela
+               *[working] Mételo
+            } por debajo del primer cabo que lo admita. Donde sale, se cortará.
+        } Meter un chicote es empujarlo por debajo, por donde el pasador abre camino. { $end ->
+            [standing] { "" }
+           *[working] Sigue a los demás una vez más, hasta el primer sitio en que pasan por debajo.
         }
-        [trim] Corta los { $ends } chicotes al ras, bajo los cabos que los cubren, pero solo cuando el nudo esté igualado del todo: el cabo cortado no vuelve.
+        [trim] Corta cada uno de los { $ends } chicotes al ras, donde sale de debajo de los cabos, para que el muñón quede escondido. Antes, el nudo tiene que estar igualado del todo: el cabo cortado no vuelve.
         [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, sella los { $ends } chicotes con calor, para que no se deshilachen. La fibra natural no se sella con calor: la sujeta una gota de pegamento o una falcaceadura.
        *[done] El nudo está hecho: { $leads } ramales y { $bights } senos, { $passes ->
             [one] sencillo.
@@ -278,11 +312,17 @@ finish-show = { $task ->
     }
 
 finish-show-note = { $task ->
-        [tuck] Hacia cabeza { $top }{ $under ->
-            [yes] , debajo de { $cords } en la fila { $row } (de pie { $of-bottom } a cabeza { $of-top })
-           *[no] , debajo del primer cabo que lo admita
+        [tuck] Junto { $cords ->
+            [one] al cabo
+           *[other] a los { $cords } cabos
+        } hacia cabeza { $top }, del lado { $lane ->
+            [top] de la cabeza
+           *[bottom] del pie
+        }{ $under ->
+            [yes] . Se corta donde sale
+           *[no] , por debajo del primer cabo que lo admita
         }
-        [trim] Al ras, bajo los cabos que los cubren
+        [trim] Al ras, donde salen de debajo de los cabos
         [seal] Calor solo para cabo que se funde; pegamento o falcaceadura para fibra natural
        *[done] { $leads } ramales y { $bights } senos. Apunta lo que has usado.
     }

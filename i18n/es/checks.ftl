@@ -103,17 +103,7 @@ check-say-brief = Mira. { $strands ->
             [one] un cabo por clavija.
            *[other] { $cords } cabos por clavija.
         }
-       *[no] Ronda { $round } de { $rounds }, en la clavija { $at } del pie{ $counted ->
-            [yes] , { $crossings ->
-                [0] ningún cruce todavía.
-                [one] un cruce.
-               *[other] { $crossings } cruces.
-            }
-           *[no] , { $cords ->
-                [one] un cabo por clavija.
-               *[other] { $cords } cabos por clavija.
-            }
-        }
+       *[no] Ronda { $round } de { $rounds }, en la clavija { $at } del pie. { $order }
     }
 
 check-say-teach = { $ends ->

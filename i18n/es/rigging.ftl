@@ -8,8 +8,27 @@
 #   lengths            each one argument with its unit (see lengths.ftl): "45 milímetros" for the
 #                      ear, "45 mm" for the eye
 
-kit-phase-show = Lo que necesitas, { $number } de { $items }
-rig-phase-show = Aparejar, paso { $number } de { $tasks }
+kit-phase-show = Lo que necesitas, { $single ->
+        [yes] { $number } de { $items }
+       *[no] { $number } a { $last } de { $items }
+    }
+rig-phase-show = Aparejar, { $single ->
+        [yes] paso { $number } de { $tasks }
+       *[no] pasos { $number } a { $last } de { $tasks }
+    }
+
+# Several things on one page: before them, and after them.
+# Ejemplo: Necesitas, 1 a 3 de 6.
+# $number to $last: which of them.
+kit-page-say = Necesitas, { $number } a { $last } de { $items }.
+kit-tick-say = Pulsa siguiente cuando lo tengas todo. Menos de una vez los nombra uno a uno.
+
+# Before what is to be done to the tube. $single: yes when it is one thing.
+# Ejemplo: Aparejar, pasos 1 a 2 de 7.
+rig-page-say = { $single ->
+        [yes] Aparejar, paso { $number } de { $tasks }.
+       *[no] Aparejar, pasos { $number } a { $last } de { $tasks }.
+    }
 
 # Where the tyer is, before the first leg.
 # Ejemplo: Estás aparejando el tubo: paso 3 de 8.
@@ -168,7 +187,7 @@ kit-picks-note = Para abrir los cruces
 ## Rigging: what to know first
 
 # $given: length of the pins named, $needed: the least that holds, $hold: passes they do hold.
-rig-short-pins-say = Aparejar, paso { $number } de { $tasks }. Atención: las clavijas que has indicado, de { $given } de largo, son cortas para este nudo. { $hold ->
+rig-short-pins-say = Atención: las clavijas que has indicado, de { $given } de largo, son cortas para este nudo. { $hold ->
         [0] No aguantan ni una pasada.
         [one] Aguantan una sola pasada.
        *[other] Aguantan { $hold } pasadas.
@@ -178,7 +197,7 @@ rig-short-pins-say-brief = Atención: clavijas de { $given }, cortas para este n
         [one] Aguantan una sola pasada.
        *[other] Aguantan { $hold } pasadas.
     } Usa clavijas de { $needed } o más.
-rig-short-pins-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: las clavijas que has indicado, de { $given } de largo, son cortas para este nudo. { $hold ->
+rig-short-pins-say-teach = Atención: las clavijas que has indicado, de { $given } de largo, son cortas para este nudo. { $hold ->
         [0] No aguantan ni una pasada.
         [one] Aguantan una sola pasada.
        *[other] Aguantan { $hold } pasadas.
@@ -190,15 +209,15 @@ rig-short-pins-note = Usa de { $needed } o más; estas { $hold ->
        *[other] aguantan { $hold } pasadas
     }
 
-rig-thick-object-say = Aparejar, paso { $number } de { $tasks }. Atención: el objeto tiene { $object } de diámetro, y el tubo solo { $tube }. Deja el nudo flojo hasta que esté puesto en el objeto.
+rig-thick-object-say = Atención: el objeto tiene { $object } de diámetro, y el tubo solo { $tube }. Deja el nudo flojo hasta que esté puesto en el objeto.
 rig-thick-object-say-brief = Atención: objeto de { $object }, tubo de solo { $tube }. Deja el nudo flojo hasta que esté puesto en el objeto.
-rig-thick-object-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: el objeto tiene { $object } de diámetro, y el tubo solo { $tube }. Deja el nudo flojo hasta que esté puesto en el objeto.
+rig-thick-object-say-teach = Atención: el objeto tiene { $object } de diámetro, y el tubo solo { $tube }. Deja el nudo flojo hasta que esté puesto en el objeto.
 rig-thick-object-show = El objeto es más grueso que el tubo
 rig-thick-object-note = { $object } frente a { $tube }: deja el nudo flojo hasta que esté puesto en el objeto
 
 # $gap: between the pins. $comfortable: from where on it is easy. $most_bights, $most_passes: the most
 # for which it is, or 0. $tube: a tube of so much or more. $pin: pins no thicker than this, or none.
-rig-close-pins-say = Aparejar, paso { $number } de { $tasks }. Atención: entre las clavijas quedan { $gap }, y los cabos de un seno pasan con holgura a partir de { $comfortable }. Mejor sería un tubo de { $tube } o más{ $most_bights ->
+rig-close-pins-say = Atención: entre las clavijas quedan { $gap }, y los cabos de un seno pasan con holgura a partir de { $comfortable }. Mejor sería un tubo de { $tube } o más{ $most_bights ->
         [0] { "" }
        *[other] , o como mucho { $most_bights } senos
     }{ $most_passes ->
@@ -220,7 +239,7 @@ rig-close-pins-say-brief = Atención: entre las clavijas quedan { $gap }, y los 
         [none] { "" }
        *[other] , o clavijas de { $pin } como mucho
     }.
-rig-close-pins-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: entre las clavijas quedan { $gap }, y los cabos de un seno pasan con holgura a partir de { $comfortable }. Mejor sería un tubo de { $tube } o más{ $most_bights ->
+rig-close-pins-say-teach = Atención: entre las clavijas quedan { $gap }, y los cabos de un seno pasan con holgura a partir de { $comfortable }. Mejor sería un tubo de { $tube } o más{ $most_bights ->
         [0] { "" }
        *[other] , o como mucho { $most_bights } senos
     }{ $most_passes ->
@@ -245,7 +264,7 @@ rig-close-pins-note = { $gap } entre ellas, con holgura desde { $comfortable }: 
     }
 
 # $slack: out of each leg. $better: the tube with least slack, or none.
-rig-thick-tube-say = Aparejar, paso { $number } de { $tasks }. Atención: el tubo es mucho más grueso que el objeto. Habrá que sacar { $slack } de cada uno de { $legs } tramos.{ $better ->
+rig-thick-tube-say = Atención: el tubo es mucho más grueso que el objeto. Habrá que sacar { $slack } de cada uno de { $legs } tramos.{ $better ->
         [none] { "" }
        *[other] { " " }Con un tubo de { $better } de diámetro sobraría lo menos posible.
     }
@@ -253,7 +272,7 @@ rig-thick-tube-say-brief = Atención: el tubo es mucho más grueso que el objeto
         [none] { "" }
        *[other] { " " }Con un tubo de { $better } de diámetro sobraría lo menos posible.
     }
-rig-thick-tube-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: el tubo es mucho más grueso que el objeto. Habrá que sacar { $slack } de cada uno de { $legs } tramos.{ $better ->
+rig-thick-tube-say-teach = Atención: el tubo es mucho más grueso que el objeto. Habrá que sacar { $slack } de cada uno de { $legs } tramos.{ $better ->
         [none] { "" }
        *[other] { " " }Con un tubo de { $better } de diámetro sobraría lo menos posible.
     } Lo que sobra se saca poco a poco, en varias veces, y así el nudo queda igual.
@@ -264,9 +283,9 @@ rig-thick-tube-note = { $slack } de cada uno de { $legs } tramos{ $better ->
     }
 
 # $ring: width of a ring. $slack: out of each leg. $would_do: rings of so much or less.
-rig-wide-rings-say = Aparejar, paso { $number } de { $tasks }. Atención: los anillos tienen { $ring } de ancho y separan demasiado los bordes. Habrá que sacar { $slack } de cada tramo. Anillos de { $would_do } como mucho no estorbarían.
+rig-wide-rings-say = Atención: los anillos tienen { $ring } de ancho y separan demasiado los bordes. Habrá que sacar { $slack } de cada tramo. Anillos de { $would_do } como mucho no estorbarían.
 rig-wide-rings-say-brief = Atención: los anillos tienen { $ring } de ancho y separan demasiado los bordes. Habrá que sacar { $slack } de cada tramo. Anillos de { $would_do } como mucho no estorbarían.
-rig-wide-rings-say-teach = Aparejar, paso { $number } de { $tasks }. Atención: los anillos tienen { $ring } de ancho y separan demasiado los bordes. Habrá que sacar { $slack } de cada tramo. Anillos de { $would_do } como mucho no estorbarían. Lo que sobra se saca poco a poco, en varias veces, y así el nudo queda igual.
+rig-wide-rings-say-teach = Atención: los anillos tienen { $ring } de ancho y separan demasiado los bordes. Habrá que sacar { $slack } de cada tramo. Anillos de { $would_do } como mucho no estorbarían. Lo que sobra se saca poco a poco, en varias veces, y así el nudo queda igual.
 rig-wide-rings-show = Anillos anchos para este nudo
 rig-wide-rings-note = { $slack } de cada tramo; anillos de { $would_do } como mucho no estorbarían
 
@@ -276,7 +295,7 @@ rig-wide-rings-note = { $slack } de cada tramo; anillos de { $would_do } como mu
 # del pie como agujero 1 y cuenta desde él los agujeros hacia la derecha, y lo mismo en el anillo
 # de la cabeza.
 # $row: which row, in the order the rows were named. $rows: how many. $holes: holes in it.
-rig-row-say = Aparejar, paso { $number } de { $tasks }. { $rows ->
+rig-row-say = { $rows ->
         [one] Cada anillo tiene una fila de { $holes } agujeros.
        *[other] En cada anillo usa la fila { $row }, la de { $holes } agujeros.
     } Elige un agujero del anillo del pie como agujero 1 y cuenta desde él los agujeros hacia la { $hand ->
@@ -290,7 +309,7 @@ rig-row-say-brief = { $rows ->
         [left] izquierda
        *[right] derecha
     }.
-rig-row-say-teach = Aparejar, paso { $number } de { $tasks }. { $rows ->
+rig-row-say-teach = { $rows ->
         [one] Cada anillo tiene una fila de { $holes } agujeros.
        *[other] En cada anillo usa la fila { $row }, la de { $holes } agujeros.
     } Elige un agujero del anillo del pie como agujero 1 y cuenta desde él los agujeros hacia la { $hand ->
@@ -312,7 +331,7 @@ rig-row-note = Elige el agujero 1, cuenta hacia la { $hand ->
 # $rim: bottom or top. $step: from a pin to the next. $first: hole of pin 1. $few: yes when the
 # holes are told one by one: $most are all but the last, $last is that. $staggered: yes or no.
 # $key: size of the hex key or none.
-rig-pins-say = Aparejar, paso { $number } de { $tasks }. Pon { $count } clavijas en el anillo { $rim ->
+rig-pins-say = Pon { $count } clavijas en el anillo { $rim ->
         [top] de la cabeza
        *[bottom] del pie
     }, { $step ->
@@ -344,7 +363,7 @@ rig-pins-say-brief = Pon { $count } clavijas en el anillo { $rim ->
         [yes] : agujeros { $most } y { $last }.
        *[no] , a partir del agujero { $first }.
     }
-rig-pins-say-teach = Aparejar, paso { $number } de { $tasks }. Pon { $count } clavijas en el anillo { $rim ->
+rig-pins-say-teach = Pon { $count } clavijas en el anillo { $rim ->
         [top] de la cabeza
        *[bottom] del pie
     }, { $step ->
@@ -395,7 +414,7 @@ rig-pins-note-how = Clavijas de { $length }{ $key ->
 # milímetros de la fila del anillo del pie. Gíralo hasta que su agujero 1 quede a plomo con el
 # agujero 1 del pie.
 # $half: yes when the ring is turned half a hole on.
-rig-space-say = Aparejar, paso { $number } de { $tasks }. Coloca el anillo de la cabeza de modo que su fila de agujeros quede a { $spacing } de la fila del anillo del pie, de fila de clavijas a fila de clavijas. { $half ->
+rig-space-say = Coloca el anillo de la cabeza de modo que su fila de agujeros quede a { $spacing } de la fila del anillo del pie, de fila de clavijas a fila de clavijas. { $half ->
         [yes] Gíralo hasta que su agujero 1 quede medio agujero a la { $hand ->
             [left] izquierda
            *[right] derecha
@@ -409,7 +428,7 @@ rig-space-say-brief = Filas de clavijas a { $spacing } una de otra, { $half ->
         }
        *[no] el agujero 1 de la cabeza a plomo con el agujero 1 del pie.
     }
-rig-space-say-teach = Aparejar, paso { $number } de { $tasks }. Coloca el anillo de la cabeza de modo que su fila de agujeros quede a { $spacing } de la fila del anillo del pie, de fila de clavijas a fila de clavijas. { $half ->
+rig-space-say-teach = Coloca el anillo de la cabeza de modo que su fila de agujeros quede a { $spacing } de la fila del anillo del pie, de fila de clavijas a fila de clavijas. { $half ->
         [yes] Gíralo hasta que su agujero 1 quede medio agujero a la { $hand ->
             [left] izquierda
            *[right] derecha
@@ -429,7 +448,7 @@ rig-space-note = { $half ->
 
 # $length: of the strip. $pitch: from mark to mark. $shift: how far on top pin 1 stands, none
 # when straight above. $spacing: from the bottom marks to the top marks.
-rig-strip-say = Aparejar, paso { $number } de { $tasks }. { $rim ->
+rig-strip-say = { $rim ->
         [top] Pon las { $pins } clavijas de la cabeza a { $spacing } de las del pie, con una tira de papel de { $length } de largo y una marca cada { $pitch }. { $shift ->
             [none] La clavija 1 de la cabeza queda a plomo con la clavija 1 del pie.
            *[other] La clavija 1 de la cabeza queda { $shift } a la { $hand ->
@@ -449,7 +468,7 @@ rig-strip-say-brief = { $rim ->
         }
        *[bottom] Tira de papel de { $length } alrededor del tubo, una marca cada { $pitch }; las { $pins } clavijas del pie, en las marcas.
     }
-rig-strip-say-teach = Aparejar, paso { $number } de { $tasks }. { $rim ->
+rig-strip-say-teach = { $rim ->
         [top] Pon las { $pins } clavijas de la cabeza a { $spacing } de las del pie, con una tira de papel de { $length } de largo y una marca cada { $pitch }. { $shift ->
             [none] La clavija 1 de la cabeza queda a plomo con la clavija 1 del pie.
            *[other] La clavija 1 de la cabeza queda { $shift } a la { $hand ->
@@ -476,7 +495,7 @@ rig-strip-note = { $rim ->
 
 ## Rigging: numbers, cord, beginning
 
-rig-number-say = Aparejar, paso { $number } de { $tasks }. Pega { $tape } de cinta de enmascarar, o una tira de papel que se pueda quitar, junto a los dos anillos de clavijas. Numera en ella las clavijas del 1 al { $pins } hacia la { $hand ->
+rig-number-say = Pega { $tape } de cinta de enmascarar, o una tira de papel que se pueda quitar, junto a los dos anillos de clavijas. Numera en ella las clavijas del 1 al { $pins } hacia la { $hand ->
         [left] izquierda
        *[right] derecha
     }, igual en el pie y en la cabeza.
@@ -484,7 +503,7 @@ rig-number-say-brief = Numera las clavijas en la cinta, del 1 al { $pins }, haci
         [left] izquierda
        *[right] derecha
     }.
-rig-number-say-teach = Aparejar, paso { $number } de { $tasks }. Pega { $tape } de cinta de enmascarar, o una tira de papel que se pueda quitar, junto a los dos anillos de clavijas. Numera en ella las clavijas del 1 al { $pins } hacia la { $hand ->
+rig-number-say-teach = Pega { $tape } de cinta de enmascarar, o una tira de papel que se pueda quitar, junto a los dos anillos de clavijas. Numera en ella las clavijas del 1 al { $pins } hacia la { $hand ->
         [left] izquierda
        *[right] derecha
     }, igual en el pie y en la cabeza. Cada paso llama a las clavijas por esos números.
@@ -495,7 +514,7 @@ rig-number-note = En { $tape } de cinta, hacia la { $hand ->
     }, igual en la cabeza y en el pie
 
 # $name: what the tyer calls the cord, or none.
-rig-cut-say = Aparejar, paso { $number } de { $tasks }. Corta { $pieces ->
+rig-cut-say = Corta { $pieces ->
         [one] un trozo
        *[other] { $pieces } trozos
     } de cabo{ $name ->
@@ -515,7 +534,7 @@ rig-cut-say-brief = Corta { $pieces ->
         [one] { "" }
        *[other] { " " }cada uno
     }.
-rig-cut-say-teach = Aparejar, paso { $number } de { $tasks }. Corta { $pieces ->
+rig-cut-say-teach = Corta { $pieces ->
         [one] un trozo
        *[other] { $pieces } trozos
     } de cabo{ $name ->
@@ -532,29 +551,4 @@ rig-cut-show = Corta { $pieces ->
 rig-cut-note = { $name ->
         [none] Las colas van incluidas
        *[other] { $name }; las colas van incluidas
-    }
-
-# $hole: the hole of bottom pin 1, or 0 on a tube without rings.
-rig-start-say = Aparejar, paso { $number } de { $tasks }. { $strands ->
-        [one] El cabo empieza en la clavija 1 del pie
-       *[other] Cada una de las { $strands } hebras empieza en la clavija del pie de su mismo número, la primera en la clavija 1 del pie
-    }{ $hole ->
-        [0] .
-       *[other] , en el agujero { $hole }.
-    } Deja ahí una cola de { $tail }.
-rig-start-say-brief = Empieza en la clavija 1 del pie, con una cola de { $tail }.
-rig-start-say-teach = Aparejar, paso { $number } de { $tasks }. { $strands ->
-        [one] El cabo empieza en la clavija 1 del pie
-       *[other] Cada una de las { $strands } hebras empieza en la clavija del pie de su mismo número, la primera en la clavija 1 del pie
-    }{ $hole ->
-        [0] .
-       *[other] , en el agujero { $hole }.
-    } Deja ahí una cola de { $tail }. La cola es el extremo que se queda atrás; se esconde al final del trabajo.
-rig-start-show = { $strands ->
-        [one] Empieza en el 1 del pie
-       *[other] La hebra 1 empieza en el 1 del pie
-    }
-rig-start-note = Cola de { $tail }{ $strands ->
-        [one] { "" }
-       *[other] ; la hebra 2 en el 2 del pie, y así las demás
     }

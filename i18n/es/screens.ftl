@@ -119,6 +119,8 @@ detail-say = { $detail ->
 # $most: crossings told at once at the most; $whole: yes when legs are told whole.
 at-once-say = { $fair ->
         [leg] Tramo a tramo.
+        [item] De una en una.
+        [page] Varias cosas a la vez.
         [round] El nudo entero de una vez.
        *[no] { $whole ->
             [yes] Tramos enteros.

@@ -83,6 +83,9 @@ card-pass = { $pass ->
        *[other] empieza en la clavija { $pin } del pie junto al primer cabo
     }
 
+# Over the pictures of the ends, where they are tucked away.
+card-ends = Los chicotes
+
 card-cautions = Cuidado
 card-caution-load = Cubre y adorna. No dejes nunca que sostenga a una persona ni una carga; para lo que tenga que sostener algo, cumple las normas y recurre a personal autorizado.
 card-caution-heat = Cuchillo caliente o llama: ventila, lejos de todo lo que arda. El cabo fundido se pega a la piel y quema: deja que se enfríe. Un chicote sellado puede cortar.

@@ -274,10 +274,9 @@ follow-show-note = { $added ->
 ## Laying a leg
 
 # The beginning of a lay step: which leg, and where it goes.
-# Ejemplo: Tramo 7 de 12. Desde la clavija 4 del pie sube hacia la derecha, hasta la clavija 6 de la
-# cabeza.
-# Ejemplo: Segunda pasada, hebra 2, tramo 4 de 12. Desde la clavija 2 de la cabeza baja hacia la derecha,
-# hasta la clavija 5 del pie, por el lado del pie del cabo que ya está ahí.
+# Ejemplo: Tramo 7. De la clavija 4 del pie, sube hacia la derecha a la 6 de la cabeza.
+# Ejemplo: Pasada 2, hebra 2, tramo 4, del lado del pie. De la clavija 2 de la cabeza, baja a la
+# 5 del pie.
 # $turns: whole turns of the tube on the leg.
 lay-say-way = { $pass ->
         [1] { $strands ->
@@ -295,31 +294,33 @@ lay-say-way = { $pass ->
            *[no] { "" }
         }, tramo { $leg }
     }{ $parts ->
-        [one] .
-       *[other] , parte { $part } de { $parts }.
+        [one] { "" }
+       *[other] , parte { $part } de { $parts }
+    }{ $lane ->
+        [bottom] , del lado del pie.
+        [top] , del lado de la cabeza.
+       *[none] .
     } { $heading ->
         [falling] De la clavija { $from } de la cabeza, baja
        *[rising] De la clavija { $from } del pie, sube
-    } hacia la { $hand ->
-        [left] izquierda
-       *[right] derecha
+    }{ $lane ->
+        [none] { " " }hacia la { $hand ->
+            [left] izquierda
+           *[right] derecha
+        }
+       *[other] { "" }
     }{ $turns ->
         [0] { "" }
         [one] , con una vuelta entera al tubo,
         [2] , con dos vueltas enteras al tubo,
        *[other] , con { $turns } vueltas enteras al tubo,
-    } hasta { $heading ->
-        [falling] la clavija { $to } del pie
-       *[rising] la clavija { $to } de la cabeza
-    }{ $lane ->
-        [bottom] , junto al primer cabo, del lado del pie.
-        [top] , junto al primer cabo, del lado de la cabeza.
-       *[none] .
+    } a la { $to } { $heading ->
+        [falling] del pie.
+       *[rising] de la cabeza.
     }
 
 # The same, brief.
-# Ejemplo: Clavija 4 del pie, sube a la clavija 6 de la cabeza.
-# Ejemplo: Hebra 2. Clavija 2 de la cabeza, baja a la clavija 5 del pie.
+# Ejemplo: Tramo 7. Pie 4, sube a cabeza 6.
 lay-say-way-brief = { $pass ->
         [1] { $strands ->
             [one] Tramo { $leg }
@@ -333,8 +334,8 @@ lay-say-way-brief = { $pass ->
         [one] .
        *[other] , parte { $part } de { $parts }.
     } { $heading ->
-        [falling] Clavija { $from } de la cabeza, baja a la clavija { $to } del pie
-       *[rising] Clavija { $from } del pie, sube a la clavija { $to } de la cabeza
+        [falling] Cabeza { $from }, baja a pie { $to }
+       *[rising] Pie { $from }, sube a cabeza { $to }
     }{ $turns ->
         [0] { "" }
         [one] , una vuelta
@@ -342,8 +343,8 @@ lay-say-way-brief = { $pass ->
        *[other] , { $turns } vueltas
     }.
 
-# Ejemplo: Hebra 2, tramo 4 de 12. El cabo está en la clavija 4 del pie. Súbelo hacia la derecha, rumbo a
-# la clavija 6 de la cabeza.
+# Ejemplo: Tramo 1. Un tramo es el cabo entre una clavija de un borde y una del otro. De la
+# clavija 1 del pie, sube hacia la derecha a la 3 de la cabeza.
 lay-say-way-teach = { $pass ->
         [1] { $strands ->
             [one] Tramo { $leg }
@@ -360,35 +361,37 @@ lay-say-way-teach = { $pass ->
            *[no] { "" }
         }, tramo { $leg }
     }{ $parts ->
-        [one] .
-       *[other] , parte { $part } de { $parts }.
+        [one] { "" }
+       *[other] , parte { $part } de { $parts }
+    }{ $lane ->
+        [bottom] , del lado del pie.
+        [top] , del lado de la cabeza.
+       *[none] .
     } { $first ->
         [yes] Un tramo es el cabo entre una clavija de un borde y una del otro.
        *[no] { "" }
     } { $heading ->
         [falling] De la clavija { $from } de la cabeza, baja
        *[rising] De la clavija { $from } del pie, sube
-    } hacia la { $hand ->
-        [left] izquierda
-       *[right] derecha
+    }{ $lane ->
+        [none] { " " }hacia la { $hand ->
+            [left] izquierda
+           *[right] derecha
+        }
+       *[other] { "" }
     }{ $turns ->
         [0] { "" }
         [one] , con una vuelta entera al tubo,
         [2] , con dos vueltas enteras al tubo,
        *[other] , con { $turns } vueltas enteras al tubo,
-    } hasta { $heading ->
-        [falling] la clavija { $to } del pie
-       *[rising] la clavija { $to } de la cabeza
-    }{ $lane ->
-        [bottom] , junto al primer cabo, del lado del pie.
-        [top] , junto al primer cabo, del lado de la cabeza.
-       *[none] .
+    } a la { $to } { $heading ->
+        [falling] del pie.
+       *[rising] de la cabeza.
     }
 
 # The beginning of a later part of a long leg: which leg, and where the cord is now.
-# Ejemplo: Tramo 11 de 42, parte 2 de 5, que sube de la clavija 2 del pie a la clavija 4 de la cabeza.
-# El cabo lleva cerca de un cuarto de la subida, justo después de la clavija 3 del pie. Sigue
-# subiendo hacia la derecha.
+# Ejemplo: Tramo 11, parte 2 de 5. Sube de la clavija 2 del pie a la 4 de la cabeza. Llevas un
+# cuarto, justo después de la 3 del pie. Sigue subiendo hacia la derecha.
 # $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
 # pin it has just passed, $rim: bottom or top. $made: whole turns made on this leg so far.
 # $again: yes when that pin is the one where the leg lands, one time or more too soon.
@@ -407,44 +410,47 @@ lay-say-way-on = { $pass ->
             [yes] , «{ $cord }»
            *[no] { "" }
         }, tramo { $leg }
-    }, parte { $part } de { $parts }, { $heading ->
-        [falling] que baja de la clavija { $from } de la cabeza a la clavija { $to } del pie
-       *[rising] que sube de la clavija { $from } del pie a la clavija { $to } de la cabeza
-    }. El cabo lleva hecho { $share ->
-        [little] un poco
-        [quarter] cerca de un cuarto
-        [third] cerca de un tercio
-        [half] cerca de la mitad
-        [two-thirds] cerca de dos tercios
-        [three-quarters] cerca de tres cuartos
-       *[most] la mayor parte
+    }{ $parts ->
+        [one] { "" }
+       *[other] , parte { $part } de { $parts }
+    }{ $lane ->
+        [bottom] , del lado del pie.
+        [top] , del lado de la cabeza.
+       *[none] .
     } { $heading ->
-        [falling] de la bajada
-       *[rising] de la subida
-    }, justo después de { $rim ->
-        [top] la clavija { $past } de la cabeza
-       *[bottom] la clavija { $past } del pie
+        [falling] Baja de la clavija { $from } de la cabeza a la { $to } del pie
+       *[rising] Sube de la clavija { $from } del pie a la { $to } de la cabeza
+    }. Llevas { $share ->
+        [little] un poco
+        [quarter] un cuarto
+        [third] un tercio
+        [half] la mitad
+        [two-thirds] dos tercios
+        [three-quarters] tres cuartos
+       *[most] casi todo
+    }, justo después de la { $past } { $rim ->
+        [top] de la cabeza
+       *[bottom] del pie
     }{ $again ->
-        [yes] , a la que volverá
+        [yes] , a la que volverás
        *[no] { "" }
     }{ $made ->
         [0] .
-        [one] , y ha dado una vuelta al tubo.
-        [2] , y ha dado dos vueltas al tubo.
-       *[other] , y ha dado { $made } vueltas al tubo.
+        [one] , y una vuelta al tubo.
+        [2] , y dos vueltas al tubo.
+       *[other] , y { $made } vueltas al tubo.
     } Sigue { $heading ->
         [falling] bajando
        *[rising] subiendo
-    } hacia la { $hand ->
-        [left] izquierda
-       *[right] derecha
     }{ $lane ->
-        [bottom] , junto al primer cabo, del lado del pie.
-        [top] , junto al primer cabo, del lado de la cabeza.
-       *[none] .
-    }
+        [none] { " " }hacia la { $hand ->
+            [left] izquierda
+           *[right] derecha
+        }
+       *[other] { "" }
+    }.
 
-# Ejemplo: Clavija 2 del pie, sube a la clavija 4 de la cabeza, parte 2 de 5, tras la clavija 3 del pie.
+# Ejemplo: Tramo 11, parte 2 de 5. Pie 2, sube a cabeza 4, tras pie 3.
 lay-say-way-on-brief = { $pass ->
         [1] { $strands ->
             [one] Tramo { $leg }
@@ -458,11 +464,11 @@ lay-say-way-on-brief = { $pass ->
         [one] .
        *[other] , parte { $part } de { $parts }.
     } { $heading ->
-        [falling] Clavija { $from } de la cabeza, baja a la clavija { $to } del pie
-       *[rising] Clavija { $from } del pie, sube a la clavija { $to } de la cabeza
+        [falling] Cabeza { $from }, baja a pie { $to }
+       *[rising] Pie { $from }, sube a cabeza { $to }
     }, tras { $rim ->
-        [top] la clavija { $past } de la cabeza
-       *[bottom] la clavija { $past } del pie
+        [top] cabeza { $past }
+       *[bottom] pie { $past }
     }.
 
 # The same, for who learns.
@@ -481,156 +487,155 @@ lay-say-way-on-teach = { $pass ->
             [yes] , «{ $cord }»
            *[no] { "" }
         }, tramo { $leg }
-    }, parte { $part } de { $parts }, { $heading ->
-        [falling] que baja de la clavija { $from } de la cabeza a la clavija { $to } del pie
-       *[rising] que sube de la clavija { $from } del pie a la clavija { $to } de la cabeza
-    }. El cabo lleva hecho { $share ->
-        [little] un poco
-        [quarter] cerca de un cuarto
-        [third] cerca de un tercio
-        [half] cerca de la mitad
-        [two-thirds] cerca de dos tercios
-        [three-quarters] cerca de tres cuartos
-       *[most] la mayor parte
+    }{ $parts ->
+        [one] { "" }
+       *[other] , parte { $part } de { $parts }
+    }{ $lane ->
+        [bottom] , del lado del pie.
+        [top] , del lado de la cabeza.
+       *[none] .
     } { $heading ->
-        [falling] de la bajada
-       *[rising] de la subida
-    }, justo después de { $rim ->
-        [top] la clavija { $past } de la cabeza
-       *[bottom] la clavija { $past } del pie
+        [falling] Baja de la clavija { $from } de la cabeza a la { $to } del pie
+       *[rising] Sube de la clavija { $from } del pie a la { $to } de la cabeza
+    }. Llevas { $share ->
+        [little] un poco
+        [quarter] un cuarto
+        [third] un tercio
+        [half] la mitad
+        [two-thirds] dos tercios
+        [three-quarters] tres cuartos
+       *[most] casi todo
+    }, justo después de la { $past } { $rim ->
+        [top] de la cabeza
+       *[bottom] del pie
     }{ $again ->
-        [yes] , a la que volverá
+        [yes] , a la que volverás
        *[no] { "" }
     }{ $made ->
         [0] .
-        [one] , y ha dado una vuelta al tubo.
-        [2] , y ha dado dos vueltas al tubo.
-       *[other] , y ha dado { $made } vueltas al tubo.
+        [one] , y una vuelta al tubo.
+        [2] , y dos vueltas al tubo.
+       *[other] , y { $made } vueltas al tubo.
     } Sigue { $heading ->
         [falling] bajando
        *[rising] subiendo
-    } hacia la { $hand ->
-        [left] izquierda
-       *[right] derecha
     }{ $lane ->
-        [bottom] , junto al primer cabo, del lado del pie.
-        [top] , junto al primer cabo, del lado de la cabeza.
-       *[none] .
-    }
+        [none] { " " }hacia la { $hand ->
+            [left] izquierda
+           *[right] derecha
+        }
+       *[other] { "" }
+    }.
 
 # One crossing; those of a step are said one after the other.
-# Ejemplo: En el camino: pasa por encima de un cabo, luego mete por debajo de 2 cabos.
+# Ejemplo: Encima de un cabo, debajo de 2.
 # $place: only, first, next or last of the step. $over: yes or no. $cords: cords lying there.
 lay-say-crossing = { $place ->
         [only] { $over ->
-            [yes] Pásalo por encima de { $cords ->
+            [yes] Encima de { $cords ->
                 [one] un cabo
                *[other] { $cords } cabos
-            }
-           *[no] Mételo por debajo de { $cords ->
+            }.
+           *[no] Debajo de { $cords ->
                 [one] un cabo
                *[other] { $cords } cabos
-            }
-        }.
+            }.
+        }
         [first] { $over ->
-            [yes] Pásalo por encima de { $cords ->
+            [yes] Encima de { $cords ->
                 [one] un cabo
                *[other] { $cords } cabos
-            }
-           *[no] Mételo por debajo de { $cords ->
+            },
+           *[no] Debajo de { $cords ->
                 [one] un cabo
                *[other] { $cords } cabos
-            }
-        },
+            },
+        }
         [last] { $over ->
-            [yes] por encima de { $cords ->
+            [yes] encima de { $cords ->
                 [one] uno
                *[other] { $cords }
-            }
-           *[no] por debajo de { $cords ->
+            }.
+           *[no] debajo de { $cords ->
                 [one] uno
                *[other] { $cords }
-            }
-        }.
+            }.
+        }
        *[next] { $over ->
-            [yes] por encima de { $cords ->
+            [yes] encima de { $cords ->
                 [one] uno
                *[other] { $cords }
-            }
-           *[no] por debajo de { $cords ->
+            },
+           *[no] debajo de { $cords ->
                 [one] uno
                *[other] { $cords }
-            }
-        },
+            },
+        }
     }
 
-# Ejemplo: Encima 1, debajo 2, encima 1.
+# Ejemplo: Encima, debajo 2, encima.
+# One cord is not counted: more are.
 lay-say-crossing-brief = { $place ->
         [only] { $over ->
-            [yes] Encima { $cords }.
-           *[no] Debajo { $cords }.
+            [yes] { $cords ->
+                [one] Encima.
+               *[other] Encima { $cords }.
+            }
+           *[no] { $cords ->
+                [one] Debajo.
+               *[other] Debajo { $cords }.
+            }
         }
         [first] { $over ->
-            [yes] Encima { $cords },
-           *[no] Debajo { $cords },
+            [yes] { $cords ->
+                [one] Encima,
+               *[other] Encima { $cords },
+            }
+           *[no] { $cords ->
+                [one] Debajo,
+               *[other] Debajo { $cords },
+            }
         }
         [last] { $over ->
-            [yes] encima { $cords }.
-           *[no] debajo { $cords }.
+            [yes] { $cords ->
+                [one] encima.
+               *[other] encima { $cords }.
+            }
+           *[no] { $cords ->
+                [one] debajo.
+               *[other] debajo { $cords }.
+            }
         }
        *[next] { $over ->
-            [yes] encima { $cords },
-           *[no] debajo { $cords },
+            [yes] { $cords ->
+                [one] encima,
+               *[other] encima { $cords },
+            }
+           *[no] { $cords ->
+                [one] debajo,
+               *[other] debajo { $cords },
+            }
         }
     }
 
 # A crossing with the cord that is met, by its pins.
-# Ejemplo: Primero encuentras el cabo que baja de la clavija 2 de la cabeza a la clavija 5 del pie: pasa
-# por encima de él.
-# Ejemplo: Después, los 2 cabos que suben de la clavija 3 del pie a la clavija 1 de la cabeza: mete por
-# debajo de los dos.
-# $of-from, $of-to: the pins of the leg that is met; it goes the other way.
-lay-say-crossing-teach = { $place ->
-        [only] { $over ->
-            [yes] Pásalo por encima de { $cords ->
+# Ejemplo: Debajo de un cabo: levántalo y mete el tuyo.
+# $new: yes at the first over and the first under of the tie.
+lay-say-crossing-teach = { $over ->
+        [yes] Encima de { $cords ->
                 [one] un cabo
                *[other] { $cords } cabos
-            }
-           *[no] Mételo por debajo de { $cords ->
+            }{ $new ->
+            [yes] : el tuyo queda a la vista.
+           *[no] .
+        }
+       *[no] Debajo de { $cords ->
                 [one] un cabo
                *[other] { $cords } cabos
-            }
-        }.
-        [first] { $over ->
-            [yes] Pásalo por encima de { $cords ->
-                [one] un cabo
-               *[other] { $cords } cabos
-            }
-           *[no] Mételo por debajo de { $cords ->
-                [one] un cabo
-               *[other] { $cords } cabos
-            }
-        },
-        [last] { $over ->
-            [yes] por encima de { $cords ->
-                [one] uno
-               *[other] { $cords }
-            }
-           *[no] por debajo de { $cords ->
-                [one] uno
-               *[other] { $cords }
-            }
-        }.
-       *[next] { $over ->
-            [yes] por encima de { $cords ->
-                [one] uno
-               *[other] { $cords }
-            }
-           *[no] por debajo de { $cords ->
-                [one] uno
-               *[other] { $cords }
-            }
-        },
+            }{ $new ->
+            [yes] : levántalo y mete el tuyo.
+           *[no] .
+        }
     }
 
 # A leg that meets no cord.
@@ -640,19 +645,13 @@ lay-say-clear-teach = Todavía no hay nada que cruzar.
 
 # How a lay step ends. $landing: on-the-way, round, inside or outside; at the pin where the pass
 # began home-and-on, home-to-wait (other strands come first) or home-to-end (the cord ends).
-# Ejemplo: Rodea la clavija 6 de la cabeza.
-# Ejemplo: En la clavija 5 del pie gira por fuera del seno que ya está ahí.
+# Ejemplo: Luego rodea la clavija 6 de la cabeza.
+# Ejemplo: Por fuera del bucle.
 lay-say-landing = { $landing ->
         [on-the-way] Sujétalo ahí.
-        [inside] { $heading ->
-            [falling] Gira por dentro del bucle en la clavija { $to } del pie.
-           *[rising] Gira por dentro del bucle en la clavija { $to } de la cabeza.
-        }
-        [outside] { $heading ->
-            [falling] Gira por fuera del bucle en la clavija { $to } del pie.
-           *[rising] Gira por fuera del bucle en la clavija { $to } de la cabeza.
-        }
-        [home-and-on] De vuelta al principio: pasa por encima de la cola que cuelga y sigue alrededor de la clavija { $to } del pie.
+        [inside] Por dentro del bucle.
+        [outside] Por fuera del bucle.
+        [home-and-on] De vuelta al principio: pasa por encima de la cola que cuelga y rodea la clavija { $to } del pie.
         [home-to-wait] De vuelta al principio: sujeta el cabo con cinta en la clavija { $to } del pie, hasta su próxima pasada.
         [home-to-end] De vuelta al principio: deja colgar el extremo en la clavija { $to } del pie.
        *[round] { $heading ->
@@ -674,20 +673,14 @@ lay-say-landing-brief = { $landing ->
 
 lay-say-landing-teach = { $landing ->
         [on-the-way] Sujétalo ahí.
-        [inside] { $heading ->
-            [falling] Gira por dentro del bucle en la clavija { $to } del pie.
-           *[rising] Gira por dentro del bucle en la clavija { $to } de la cabeza.
-        }
-        [outside] { $heading ->
-            [falling] Gira por fuera del bucle en la clavija { $to } del pie.
-           *[rising] Gira por fuera del bucle en la clavija { $to } de la cabeza.
-        }
-        [home-and-on] De vuelta al principio: pasa por encima de la cola que cuelga y sigue alrededor de la clavija { $to } del pie.
+        [inside] Por dentro del bucle.
+        [outside] Por fuera del bucle.
+        [home-and-on] De vuelta al principio: pasa por encima de la cola que cuelga y rodea la clavija { $to } del pie.
         [home-to-wait] De vuelta al principio: sujeta el cabo con cinta en la clavija { $to } del pie, hasta su próxima pasada.
         [home-to-end] De vuelta al principio: deja colgar el extremo en la clavija { $to } del pie.
        *[round] { $heading ->
-            [falling] Luego rodea por fuera la clavija { $to } del pie, bien ajustado.
-           *[rising] Luego rodea por fuera la clavija { $to } de la cabeza, bien ajustado.
+            [falling] Luego rodea bien la clavija { $to } del pie.
+           *[rising] Luego rodea bien la clavija { $to } de la cabeza.
         }
     }
 
@@ -722,6 +715,24 @@ lay-print = { $heading ->
 lay-show-crossing = { $over ->
         [yes] ENCIMA { $cords }
        *[no] debajo { $cords }
+    }
+
+# The one crossing that who learns makes now, large on the screen, and how it is made.
+# Ejemplo: ENCIMA de un cabo
+lay-one = { $over ->
+        [yes] ENCIMA de { $cords ->
+            [one] un cabo
+           *[other] { $cords } cabos
+        }
+       *[no] DEBAJO de { $cords ->
+            [one] un cabo
+           *[other] { $cords } cabos
+        }
+    }
+
+lay-one-note = { $over ->
+        [yes] El tuyo queda a la vista
+       *[no] Levanta con el pasador y mete tu extremo
     }
 
 lay-show-clear = nada que cruzar

@@ -63,10 +63,16 @@ lift-show-note = { $task ->
 # à la ganse de tête 3 : tirez-en environ 9 millimètres et faites suivre. Cela fait 9 millimètres dans
 # la main.
 fair-say = { $whole ->
-        [yes] Égaliser, reprise { $round } sur { $rounds }. Partez du dormant et suivez le cordon d’un bout à l’autre. { $known ->
-            [yes] Tirez environ { $draw } de mou de chaque trajet
-           *[no] Tirez un peu de mou de chaque trajet
-        } et passez-le au suivant, { $round-legs } trajets, jusqu’à ce qu’il sorte au courant.
+        [yes] { $round ->
+            [1] Égaliser, reprise { $round } sur { $rounds }. Partez du dormant et suivez le cordon d’un bout à l’autre. { $known ->
+                [yes] Tirez environ { $draw } de mou de chaque trajet
+               *[no] Tirez un peu de mou de chaque trajet
+            } et passez-le au suivant, { $round-legs } trajets, jusqu’à ce qu’il sorte au courant.
+           *[other] Égaliser, reprise { $round } sur { $rounds }. Encore une fois le long du cordon, depuis le dormant : { $known ->
+                [yes] environ { $draw } de mou
+               *[no] un peu de mou
+            } de chacun des { $round-legs } trajets, jusqu’au courant.
+        }
        *[no] { $round ->
             [1] Première reprise
             [2] Deuxième reprise
@@ -189,12 +195,13 @@ fair-show-note = { $whole ->
     }
 
 ## Finishing. $task: tuck, trim, seal or done. $end: working or standing. $pin: the bottom bight where
-## the end comes out. The end goes along the leg from bottom bight $pin to top bight $top. $under:
-## yes when $row, $cords, $of-from, $of-to say where that leg first goes under.
+## the end comes out. The end goes along the $cords cords from bottom bight $pin to top bight $top, on
+## the side of the rim that $lane names. $under: yes when $order says what it goes over, and under
+## what it is held at last.
 
-# Exemple : Le courant sort à la ganse de base 1. Menez-le encore le long du cordon qui monte à la ganse
-# de tête 3, et glissez-le sous les 2 cordons qui croisent au rang 2 depuis la base, entre la ganse de
-# base 3 et la ganse de tête 6. Il y est caché.
+# Exemple : Le courant est à la ganse de base 1. Menez-le vers la ganse de tête 3, le long des 2
+# cordons qui y montent, côté base. Enjambez 2 cordons, glissez sous 2. Serrez-le. Là où il ressort, il
+# sera coupé.
 finish-say = { $task ->
         [tuck] { $strands ->
             [one] { "" }
@@ -205,14 +212,23 @@ finish-say = { $task ->
         } { $end ->
             [standing] Le dormant, laissé au départ,
            *[working] Le courant
-        } sort à la ganse de base { $pin }. Menez-le encore le long du cordon qui monte à la ganse de tête { $top }, et { $under ->
-            [yes] glissez-le sous { $cords ->
-                [one] le cordon qui croise
-               *[other] les { $cords } cordons qui croisent
-            } au rang { $row } depuis la base, entre la ganse de base { $of-bottom } et la ganse de tête { $of-top }. Il y est caché.
-           *[no] glissez-le sous le premier cordon qui s’y prête. Il y est caché.
+        } est à la ganse de base { $pin }. Menez-le vers la ganse de tête { $top }, le long { $cords ->
+            [one] du cordon
+           *[other] des { $cords } cordons
+        } qui y { $cords ->
+            [one] monte, { $lane ->
+                [top] côté tête.
+               *[bottom] côté base.
+            }
+           *[other] montent, { $lane ->
+                [top] côté tête.
+               *[bottom] côté base.
+            }
+        } { $under ->
+            [yes] { $order } Serrez-le. Là où il ressort, il sera coupé.
+           *[no] Glissez-le sous le premier cordon qui s’y prête. Là où il ressort, il sera coupé.
         }
-        [trim] Coupez les { $ends } extrémités au ras des cordons qui les couvrent.
+        [trim] Coupez chacune des { $ends } extrémités à ras, là où elle ressort des cordons, pour que le bout reste caché.
         [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, scellez à chaud les { $ends } extrémités. Une fibre naturelle ne se scelle pas à chaud : une goutte de colle ou une surliure la tient.
        *[done] Le nœud est fini : { $leads } brins, { $bights } ganses, { $passes ->
             [one] simple.
@@ -229,14 +245,17 @@ finish-say-brief = { $task ->
         } { $end ->
             [standing] Dormant
            *[working] Courant
-        } à la ganse de base { $pin }, menez-le vers la ganse de tête { $top }{ $under ->
-            [yes] , sous { $cords ->
-                [one] 1 cordon
-               *[other] { $cords } cordons
-            } au rang { $row }.
-           *[no] , sous le premier cordon qui s’y prête.
+        }, ganse de base { $pin }, le long { $cords ->
+            [one] du cordon
+           *[other] des { $cords } cordons
+        } vers la ganse de tête { $top }, { $lane ->
+            [top] côté tête.
+           *[bottom] côté base.
+        } { $under ->
+            [yes] { $order }
+           *[no] Sous le premier cordon qui s’y prête.
         }
-        [trim] Coupez les { $ends } extrémités.
+        [trim] Coupez les { $ends } extrémités là où elles ressortent.
         [seal] Scellez à chaud les { $ends } extrémités, si le cordon fond.
        *[done] Fini : { $leads } brins, { $bights } ganses, { $passes ->
             [one] simple.
@@ -254,19 +273,28 @@ finish-say-teach = { $task ->
             [yes] Cordon « { $cord } ».
            *[no] { "" }
         } { $end ->
-            [standing] Le dormant, l’extrémité que vous avez laissée au départ,
+            [standing] Le dormant, laissé au départ,
            *[working] Le courant
-        } sort à la ganse de base { $pin }. Menez-le encore le long du cordon qui monte à la ganse de tête { $top }, comme s’il suivait une fois de plus, et { $under ->
-            [yes] glissez-le sous { $cords ->
-                [one] le cordon qui croise
-               *[other] les { $cords } cordons qui croisent
-            } au rang { $row } depuis la base, entre la ganse de base { $of-bottom } et la ganse de tête { $of-top }. { $end ->
-                [standing] { "" }
-               *[working] Ouvrez le chemin avec l’épissoir, puis poussez l’extrémité au travers.
-            } L’extrémité y est cachée, et le nœud la tient.
-           *[no] glissez-le sous le premier cordon qui s’y prête. L’extrémité y est cachée, et le nœud la tient.
+        } est à la ganse de base { $pin }. Menez-le vers la ganse de tête { $top }, le long { $cords ->
+            [one] du cordon
+           *[other] des { $cords } cordons
+        } qui y { $cords ->
+            [one] monte, { $lane ->
+                [top] côté tête.
+               *[bottom] côté base.
+            }
+           *[other] montent, { $lane ->
+                [top] côté tête.
+               *[bottom] côté base.
+            }
+        } { $under ->
+            [yes] { $order } Serrez-le. Là où il ressort, il sera coupé.
+           *[no] Glissez-le sous le premier cordon qui s’y prête. Là où il ressort, il sera coupé.
+        } Rentrer un bout, c’est le pousser sous les cordons, là où l’épissoir ouvre le chemin. { $end ->
+            [standing] { "" }
+           *[working] Il suit les autres encore une fois, jusqu’au premier endroit où ils passent sous.
         }
-        [trim] Coupez les { $ends } extrémités au ras des cordons qui les couvrent, mais pas tant que toutes les reprises ne sont pas faites : un cordon coupé ne se rallonge pas.
+        [trim] Coupez chacune des { $ends } extrémités à ras, là où elle ressort des cordons, pour que le bout reste caché. Assurez-vous d’abord que toutes les reprises sont faites : un cordon coupé ne se rallonge pas.
         [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, scellez à chaud les { $ends } extrémités, pour qu’elles ne s’effilochent pas. Une fibre naturelle ne se scelle pas à chaud : une goutte de colle ou une surliure la tient.
        *[done] Le nœud est fini : { $leads } brins, { $bights } ganses, { $passes ->
             [one] simple.
@@ -287,11 +315,17 @@ finish-show = { $task ->
     }
 
 finish-show-note = { $task ->
-        [tuck] Menez-le vers tête { $top }{ $under ->
-            [yes] , sous { $cords } au rang { $row } (base { $of-bottom } à tête { $of-top })
+        [tuck] Le long { $cords ->
+            [one] du cordon
+           *[other] des { $cords } cordons
+        } vers tête { $top }, { $lane ->
+            [top] côté tête
+           *[bottom] côté base
+        }{ $under ->
+            [yes] . Coupez là où il ressort
            *[no] , sous le premier cordon qui s’y prête
         }
-        [trim] Au ras des cordons qui les couvrent
+        [trim] À ras, là où elles ressortent des cordons
         [seal] À chaud seulement si le cordon fond ; colle ou surliure pour une fibre naturelle
        *[done] { $leads } brins, { $bights } ganses. Notez ce qui a servi.
     }

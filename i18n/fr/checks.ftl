@@ -104,17 +104,7 @@ check-say-brief = Regardez. { $strands ->
             [one] 1 cordon par picot.
            *[other] { $cords } cordons par picot.
         }
-       *[no] Aller-retour { $round } sur { $rounds }, au picot de base { $at }{ $counted ->
-            [yes] , { $crossings ->
-                [0] rien ne se croise encore.
-                [one] 1 croisement.
-               *[other] { $crossings } croisements.
-            }
-           *[no] , { $cords ->
-                [one] 1 cordon par picot.
-               *[other] { $cords } cordons par picot.
-            }
-        }
+       *[no] Aller-retour { $round } sur { $rounds }, au picot de base { $at }. Dernier trajet. { $order }
     }
 
 check-say-teach = { $ends ->

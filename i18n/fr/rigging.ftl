@@ -8,8 +8,27 @@
 #   lengths            each one argument with its unit (see lengths.ftl): "45 millimètres" for the
 #                      ear, "45 mm" for the eye
 
-kit-phase-show = Il vous faut, { $number } sur { $items }
-rig-phase-show = Préparation, étape { $number } sur { $tasks }
+kit-phase-show = Il vous faut, { $single ->
+        [yes] { $number } sur { $items }
+       *[no] { $number } à { $last } sur { $items }
+    }
+rig-phase-show = Préparation, { $single ->
+        [yes] étape { $number } sur { $tasks }
+       *[no] étapes { $number } à { $last } sur { $tasks }
+    }
+
+# Several things on one page: before them, and after them.
+# Exemple : Il vous faut, 1 à 3 sur 6.
+# $number to $last: which of them.
+kit-page-say = Il vous faut, { $number } à { $last } sur { $items }.
+kit-tick-say = Appuyez sur suivant quand vous avez tout. Moins à la fois les nomme un par un.
+
+# Before what is to be done to the tube. $single: yes when it is one thing.
+# Exemple : Préparation du tube, étapes 1 à 2 sur 7.
+rig-page-say = { $single ->
+        [yes] Préparation du tube, étape { $number } sur { $tasks }.
+       *[no] Préparation du tube, étapes { $number } à { $last } sur { $tasks }.
+    }
 
 # Where the tyer is, before the first leg.
 # Exemple : Le tube est en préparation : étape 3 sur 8.
@@ -168,7 +187,7 @@ kit-picks-note = Pour ouvrir les croisements
 ## Rigging: what to know first
 
 # $given: length of the pins named, $needed: the least that holds, $hold: passes they do hold.
-rig-short-pins-say = Préparation du tube, étape { $number } sur { $tasks }. Attention : les picots que vous avez indiqués, de { $given } de long, sont trop courts pour ce nœud. { $hold ->
+rig-short-pins-say = Attention : les picots que vous avez indiqués, de { $given } de long, sont trop courts pour ce nœud. { $hold ->
         [0] Ils ne tiennent pas même une passe.
         [one] Ils tiennent une passe.
        *[other] Ils tiennent { $hold } passes.
@@ -178,7 +197,7 @@ rig-short-pins-say-brief = Attention : les picots que vous avez indiqués, de {
         [one] Ils tiennent une passe.
        *[other] Ils tiennent { $hold } passes.
     } Prenez des picots de { $needed } ou plus.
-rig-short-pins-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Attention : les picots que vous avez indiqués, de { $given } de long, sont trop courts pour ce nœud. { $hold ->
+rig-short-pins-say-teach = Attention : les picots que vous avez indiqués, de { $given } de long, sont trop courts pour ce nœud. { $hold ->
         [0] Ils ne tiennent pas même une passe.
         [one] Ils tiennent une passe.
        *[other] Ils tiennent { $hold } passes.
@@ -190,15 +209,15 @@ rig-short-pins-note = Prenez { $needed } ou plus ; ceux-ci tiennent { $hold ->
        *[other] { $hold } passes
     }
 
-rig-thick-object-say = Préparation du tube, étape { $number } sur { $tasks }. Attention : l’objet a { $object } de diamètre, et le tube seulement { $tube }. Laissez le nœud lâche jusqu’à ce qu’il soit passé sur l’objet.
+rig-thick-object-say = Attention : l’objet a { $object } de diamètre, et le tube seulement { $tube }. Laissez le nœud lâche jusqu’à ce qu’il soit passé sur l’objet.
 rig-thick-object-say-brief = Attention : l’objet a { $object } de diamètre, et le tube seulement { $tube }. Laissez le nœud lâche jusqu’à ce qu’il soit passé sur l’objet.
-rig-thick-object-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Attention : l’objet a { $object } de diamètre, et le tube seulement { $tube }. Laissez le nœud lâche jusqu’à ce qu’il soit passé sur l’objet.
+rig-thick-object-say-teach = Attention : l’objet a { $object } de diamètre, et le tube seulement { $tube }. Laissez le nœud lâche jusqu’à ce qu’il soit passé sur l’objet.
 rig-thick-object-show = L’objet est plus gros que le tube
 rig-thick-object-note = { $object } contre { $tube } : laissez le nœud lâche jusqu’à ce qu’il soit passé sur l’objet
 
 # $gap: between the pins. $comfortable: from where on it is easy. $most_bights, $most_passes: the most
 # for which it is, or 0. $tube: a tube of so much or more. $pin: pins no thicker than this, or none.
-rig-close-pins-say = Préparation du tube, étape { $number } sur { $tasks }. Attention : entre les picots il reste { $gap }, et les cordons d’une ganse passent à l’aise à partir de { $comfortable }. Mieux vaudrait un tube de { $tube } ou plus{ $most_bights ->
+rig-close-pins-say = Attention : entre les picots il reste { $gap }, et les cordons d’une ganse passent à l’aise à partir de { $comfortable }. Mieux vaudrait un tube de { $tube } ou plus{ $most_bights ->
         [0] { "" }
        *[other] , ou { $most_bights } ganses au plus
     }{ $most_passes ->
@@ -220,7 +239,7 @@ rig-close-pins-say-brief = Attention : entre les picots il reste { $gap }, et l
         [none] { "" }
        *[other] , ou des picots de { $pin } au plus
     }.
-rig-close-pins-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Attention : entre les picots il reste { $gap }, et les cordons d’une ganse passent à l’aise à partir de { $comfortable }. Mieux vaudrait un tube de { $tube } ou plus{ $most_bights ->
+rig-close-pins-say-teach = Attention : entre les picots il reste { $gap }, et les cordons d’une ganse passent à l’aise à partir de { $comfortable }. Mieux vaudrait un tube de { $tube } ou plus{ $most_bights ->
         [0] { "" }
        *[other] , ou { $most_bights } ganses au plus
     }{ $most_passes ->
@@ -245,7 +264,7 @@ rig-close-pins-note = { $gap } entre eux, à l’aise à partir de { $comfortabl
     }
 
 # $slack: out of each leg. $better: the tube with least slack, or none.
-rig-thick-tube-say = Préparation du tube, étape { $number } sur { $tasks }. Attention : le tube est bien plus gros que l’objet. Il faudra tirer { $slack } de chacun des { $legs } trajets.{ $better ->
+rig-thick-tube-say = Attention : le tube est bien plus gros que l’objet. Il faudra tirer { $slack } de chacun des { $legs } trajets.{ $better ->
         [none] { "" }
        *[other] { " " }C’est un tube de { $better } de diamètre qui en laisserait le moins.
     }
@@ -253,7 +272,7 @@ rig-thick-tube-say-brief = Attention : le tube est bien plus gros que l’objet
         [none] { "" }
        *[other] { " " }C’est un tube de { $better } de diamètre qui en laisserait le moins.
     }
-rig-thick-tube-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Attention : le tube est bien plus gros que l’objet. Il faudra tirer { $slack } de chacun des { $legs } trajets.{ $better ->
+rig-thick-tube-say-teach = Attention : le tube est bien plus gros que l’objet. Il faudra tirer { $slack } de chacun des { $legs } trajets.{ $better ->
         [none] { "" }
        *[other] { " " }C’est un tube de { $better } de diamètre qui en laisserait le moins.
     } Le mou qui se tire peu à peu, en plusieurs reprises, laisse le nœud régulier.
@@ -264,9 +283,9 @@ rig-thick-tube-note = { $slack } de chacun des { $legs } trajets{ $better ->
     }
 
 # $ring: width of a ring. $slack: out of each leg. $would_do: rings of so much or less.
-rig-wide-rings-say = Préparation du tube, étape { $number } sur { $tasks }. Attention : les bagues ont { $ring } de large et écartent trop les bords. Il faudra tirer { $slack } de chaque trajet. Des bagues de { $would_do } au plus ne gêneraient pas.
+rig-wide-rings-say = Attention : les bagues ont { $ring } de large et écartent trop les bords. Il faudra tirer { $slack } de chaque trajet. Des bagues de { $would_do } au plus ne gêneraient pas.
 rig-wide-rings-say-brief = Attention : les bagues ont { $ring } de large et écartent trop les bords. Il faudra tirer { $slack } de chaque trajet. Des bagues de { $would_do } au plus ne gêneraient pas.
-rig-wide-rings-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Attention : les bagues ont { $ring } de large et écartent trop les bords. Il faudra tirer { $slack } de chaque trajet. Des bagues de { $would_do } au plus ne gêneraient pas. Le mou qui se tire peu à peu, en plusieurs reprises, laisse le nœud régulier.
+rig-wide-rings-say-teach = Attention : les bagues ont { $ring } de large et écartent trop les bords. Il faudra tirer { $slack } de chaque trajet. Des bagues de { $would_do } au plus ne gêneraient pas. Le mou qui se tire peu à peu, en plusieurs reprises, laisse le nœud régulier.
 rig-wide-rings-show = Des bagues larges pour ce nœud
 rig-wide-rings-note = { $slack } de chaque trajet ; des bagues de { $would_do } au plus ne gêneraient pas
 
@@ -276,7 +295,7 @@ rig-wide-rings-note = { $slack } de chaque trajet ; des bagues de { $would_do }
 # trou de la bague de base comme trou 1 et comptez les trous à partir de lui vers la droite, et de même
 # sur la bague de tête.
 # $row: which row, in the order the rows were named. $rows: how many. $holes: holes in it.
-rig-row-say = Préparation du tube, étape { $number } sur { $tasks }. { $rows ->
+rig-row-say = { $rows ->
         [one] Chaque bague a une seule rangée de { $holes } trous.
        *[other] Sur chaque bague, prenez la rangée { $row }, celle de { $holes } trous.
     } Choisissez un trou de la bague de base comme trou 1 et comptez les trous à partir de lui vers la { $hand ->
@@ -290,7 +309,7 @@ rig-row-say-brief = { $rows ->
         [left] gauche.
        *[right] droite.
     }
-rig-row-say-teach = Préparation du tube, étape { $number } sur { $tasks }. { $rows ->
+rig-row-say-teach = { $rows ->
         [one] Chaque bague a une seule rangée de { $holes } trous.
        *[other] Sur chaque bague, prenez la rangée { $row }, celle de { $holes } trous.
     } Choisissez un trou de la bague de base comme trou 1 et comptez les trous à partir de lui vers la { $hand ->
@@ -313,7 +332,7 @@ rig-row-note = Choisissez le trou 1, comptez vers la { $hand ->
 # $rim: bottom or top. $step: from a pin to the next. $first: hole of pin 1. $few: yes when the
 # holes are told one by one: $most are all but the last, $last is that. $staggered: yes or no.
 # $key: size of the hex key or none.
-rig-pins-say = Préparation du tube, étape { $number } sur { $tasks }. Placez { $count } picots dans la bague { $rim ->
+rig-pins-say = Placez { $count } picots dans la bague { $rim ->
         [top] de tête
        *[bottom] de base
     }, { $step ->
@@ -345,7 +364,7 @@ rig-pins-say-brief = Placez { $count } picots dans la bague { $rim ->
         [yes] { " " }: trous { $most } et { $last }.
        *[no] , à partir du trou { $first }.
     }
-rig-pins-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Placez { $count } picots dans la bague { $rim ->
+rig-pins-say-teach = Placez { $count } picots dans la bague { $rim ->
         [top] de tête
        *[bottom] de base
     }, { $step ->
@@ -396,7 +415,7 @@ rig-pins-note-how = Picots de { $length }{ $key ->
 # soit à 42 millimètres de celle de la bague de base. Tournez-la jusqu’à ce que son trou 1 soit à
 # l’aplomb du trou de base 1.
 # $half: yes when the ring is turned half a hole on.
-rig-space-say = Préparation du tube, étape { $number } sur { $tasks }. Placez la bague de tête de façon que sa rangée de trous soit à { $spacing } de celle de la bague de base, d’une rangée de picots à l’autre. { $half ->
+rig-space-say = Placez la bague de tête de façon que sa rangée de trous soit à { $spacing } de celle de la bague de base, d’une rangée de picots à l’autre. { $half ->
         [yes] Tournez-la jusqu’à ce que son trou 1 soit un demi-trou à { $hand ->
             [left] gauche
            *[right] droite
@@ -410,7 +429,7 @@ rig-space-say-brief = Rangées de picots à { $spacing } l’une de l’autre, {
         }
        *[no] trou de tête 1 à l’aplomb du trou de base 1.
     }
-rig-space-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Placez la bague de tête de façon que sa rangée de trous soit à { $spacing } de celle de la bague de base, d’une rangée de picots à l’autre. { $half ->
+rig-space-say-teach = Placez la bague de tête de façon que sa rangée de trous soit à { $spacing } de celle de la bague de base, d’une rangée de picots à l’autre. { $half ->
         [yes] Tournez-la jusqu’à ce que son trou 1 soit un demi-trou à { $hand ->
             [left] gauche
            *[right] droite
@@ -430,7 +449,7 @@ rig-space-note = { $half ->
 
 # $length: of the strip. $pitch: from mark to mark. $shift: how far on top pin 1 stands, none when
 # straight above. $spacing: from the bottom marks to the top marks.
-rig-strip-say = Préparation du tube, étape { $number } sur { $tasks }. { $rim ->
+rig-strip-say = { $rim ->
         [top] Placez les { $pins } picots de tête à { $spacing } de ceux de base, avec une bande de papier de { $length } de long et un repère tous les { $pitch }. { $shift ->
             [none] Le picot de tête 1 est à l’aplomb du picot de base 1.
            *[other] Le picot de tête 1 est { $shift } à { $hand ->
@@ -450,7 +469,7 @@ rig-strip-say-brief = { $rim ->
         }
        *[bottom] Enroulez autour du tube une bande de papier de { $length } de long, avec un repère tous les { $pitch }, et placez les { $pins } picots de base aux repères.
     }
-rig-strip-say-teach = Préparation du tube, étape { $number } sur { $tasks }. { $rim ->
+rig-strip-say-teach = { $rim ->
         [top] Placez les { $pins } picots de tête à { $spacing } de ceux de base, avec une bande de papier de { $length } de long et un repère tous les { $pitch }. { $shift ->
             [none] Le picot de tête 1 est à l’aplomb du picot de base 1.
            *[other] Le picot de tête 1 est { $shift } à { $hand ->
@@ -477,7 +496,7 @@ rig-strip-note = { $rim ->
 
 ## Rigging: numbers, cord, beginning
 
-rig-number-say = Préparation du tube, étape { $number } sur { $tasks }. Collez { $tape } de ruban de masquage, ou une bande de papier qui s’enlève, le long des deux bagues. Numérotez-y les picots de 1 à { $pins } vers la { $hand ->
+rig-number-say = Collez { $tape } de ruban de masquage, ou une bande de papier qui s’enlève, le long des deux bagues. Numérotez-y les picots de 1 à { $pins } vers la { $hand ->
         [left] gauche
        *[right] droite
     }, de même à la base et à la tête.
@@ -485,7 +504,7 @@ rig-number-say-brief = Numérotez les picots sur le ruban, de 1 à { $pins }, ve
         [left] gauche
        *[right] droite
     }.
-rig-number-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Collez { $tape } de ruban de masquage, ou une bande de papier qui s’enlève, le long des deux bagues. Numérotez-y les picots de 1 à { $pins } vers la { $hand ->
+rig-number-say-teach = Collez { $tape } de ruban de masquage, ou une bande de papier qui s’enlève, le long des deux bagues. Numérotez-y les picots de 1 à { $pins } vers la { $hand ->
         [left] gauche
        *[right] droite
     }, de même à la base et à la tête. Chaque étape nomme les picots par ces numéros.
@@ -496,7 +515,7 @@ rig-number-note = Sur { $tape } de ruban, vers la { $hand ->
     }, de même à la base et à la tête
 
 # $name: what the tyer calls the cord, or none.
-rig-cut-say = Préparation du tube, étape { $number } sur { $tasks }. Coupez { $pieces ->
+rig-cut-say = Coupez { $pieces ->
         [one] 1 morceau
        *[other] { $pieces } morceaux
     } de cordon{ $name ->
@@ -516,7 +535,7 @@ rig-cut-say-brief = Coupez { $pieces ->
         [one] { "" }
        *[other] { " " }chacun
     }.
-rig-cut-say-teach = Préparation du tube, étape { $number } sur { $tasks }. Coupez { $pieces ->
+rig-cut-say-teach = Coupez { $pieces ->
         [one] 1 morceau
        *[other] { $pieces } morceaux
     } de cordon{ $name ->
@@ -533,29 +552,4 @@ rig-cut-show = Coupez { $pieces ->
 rig-cut-note = { $name ->
         [none] Bouts compris
        *[other] { $name } ; bouts compris
-    }
-
-# $hole: the hole of bottom pin 1, or 0 on a tube without rings.
-rig-start-say = Préparation du tube, étape { $number } sur { $tasks }. { $strands ->
-        [one] Le cordon commence au picot de base 1
-       *[other] Chacun des { $strands } circuits commence au picot de base de son numéro, le premier au picot de base 1
-    }{ $hole ->
-        [0] .
-       *[other] , dans le trou { $hole }.
-    } Laissez-y { $tail } de dormant.
-rig-start-say-brief = Commencez au picot de base 1, { $tail } de dormant.
-rig-start-say-teach = Préparation du tube, étape { $number } sur { $tasks }. { $strands ->
-        [one] Le cordon commence au picot de base 1
-       *[other] Chacun des { $strands } circuits commence au picot de base de son numéro, le premier au picot de base 1
-    }{ $hole ->
-        [0] .
-       *[other] , dans le trou { $hole }.
-    } Laissez-y { $tail } de dormant. Le dormant est l’extrémité qui reste en arrière ; on la cache à la fin de l’ouvrage.
-rig-start-show = { $strands ->
-        [one] Commencez au 1 de base
-       *[other] Le circuit 1 commence au 1 de base
-    }
-rig-start-note = { $tail } de dormant{ $strands ->
-        [one] { "" }
-       *[other] { " " }; circuit 2 au 2 de base, et ainsi de suite
     }

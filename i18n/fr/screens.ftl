@@ -124,6 +124,8 @@ detail-say = { $detail ->
 # $most: crossings told at once at the most; $whole: yes when legs are told whole.
 at-once-say = { $fair ->
         [leg] Trajet par trajet.
+        [item] Une chose à la fois.
+        [page] Plusieurs choses à la fois.
         [round] Une reprise entière à la fois.
        *[no] { $whole ->
             [yes] Trajets entiers.

@@ -83,6 +83,9 @@ card-pass = { $pass ->
        *[other] commencez au picot de base { $pin }, le long du premier cordon
     }
 
+# Over the pictures of the ends, where they are tucked away.
+card-ends = Les extrémités
+
 card-cautions = Attention
 card-caution-load = Ce nœud couvre et décore. Ne lui confiez jamais une personne ni une charge ; pour porter une charge, suivez les règles locales et adressez-vous à une personne habilitée.
 card-caution-heat = Lame chaude ou flamme : aérez, restez loin de ce qui brûle. Le cordon fondu colle à la peau et brûle : laissez-le refroidir. Une extrémité scellée peut être coupante.

@@ -279,9 +279,9 @@ follow-show-note = { $added ->
 ## Laying a leg
 
 # The beginning of a lay step: which leg, and where it goes.
-# Exemple : Trajet 7 sur 12. Du picot de base 4, montez vers la droite jusqu’au picot de tête 6.
-# Exemple : Deuxième passe, circuit 2, trajet 4 sur 12. Du picot de tête 2, descendez vers la droite
-# jusqu’au picot de base 5, en restant côté base du cordon en place.
+# Exemple : Trajet 7. Du picot de base 4, montez vers la droite jusqu’au picot de tête 6.
+# Exemple : Passe 2, circuit 2, trajet 4. Du picot de tête 2, côté base du premier cordon,
+# descendez au picot de base 5.
 # $turns: whole turns of the tube on the leg.
 lay-say-way = { $pass ->
         [1] { $strands ->
@@ -302,27 +302,35 @@ lay-say-way = { $pass ->
         [one] .
        *[other] , partie { $part } sur { $parts }.
     } { $heading ->
-        [falling] Du picot de tête { $from }, descendez
-       *[rising] Du picot de base { $from }, montez
-    } vers la { $hand ->
-        [left] gauche
-       *[right] droite
+        [falling] Du picot de tête { $from },
+       *[rising] Du picot de base { $from },
+    } { $lane ->
+        [bottom] côté base du premier cordon,
+        [top] côté tête du premier cordon,
+       *[none] { "" }
+    } { $heading ->
+        [falling] descendez
+       *[rising] montez
+    }{ $lane ->
+        [none] { " " }vers la { $hand ->
+            [left] gauche
+           *[right] droite
+        }
+       *[other] { "" }
     }{ $turns ->
         [0] { "" }
         [one] , avec un tour complet du tube,
        *[other] , avec { $turns } tours complets du tube,
-    } jusqu’au { $heading ->
-        [falling] picot de base { $to }
-       *[rising] picot de tête { $to }
-    }{ $lane ->
-        [bottom] , côté base du premier cordon.
-        [top] , côté tête du premier cordon.
-       *[none] .
+    } { $lane ->
+        [none] jusqu’au picot
+       *[other] au picot
+    } { $heading ->
+        [falling] de base { $to }.
+       *[rising] de tête { $to }.
     }
 
 # The same, brief.
-# Exemple : Picot de base 4, montez au picot de tête 6.
-# Exemple : Passe 2, circuit 2, côté base. Picot de tête 2, descendez au picot de base 5.
+# Exemple : Trajet 7. Base 4, montez à tête 6.
 lay-say-way-brief = { $pass ->
         [1] { $strands ->
             [one] Trajet { $leg }
@@ -336,16 +344,16 @@ lay-say-way-brief = { $pass ->
         [one] .
        *[other] , partie { $part } sur { $parts }.
     } { $heading ->
-        [falling] Picot de tête { $from }, descendez au picot de base { $to }
-       *[rising] Picot de base { $from }, montez au picot de tête { $to }
+        [falling] Tête { $from }, descendez à base { $to }
+       *[rising] Base { $from }, montez à tête { $to }
     }{ $turns ->
         [0] { "" }
         [one] , un tour complet
        *[other] , { $turns } tours
     }.
 
-# Exemple : Circuit 2, trajet 4 sur 12. Le cordon est au picot de base 4. Menez-le en montant vers la
-# droite en direction du picot de tête 6.
+# Exemple : Trajet 1. Un trajet est le cordon d’un picot d’un bord à un picot de l’autre. Du
+# picot de base 1, montez vers la droite jusqu’au picot de tête 3.
 lay-say-way-teach = { $pass ->
         [1] { $strands ->
             [one] Trajet { $leg }
@@ -368,28 +376,36 @@ lay-say-way-teach = { $pass ->
         [yes] Un trajet, c’est le cordon d’un picot d’un bord à un picot de l’autre.
        *[no] { "" }
     } { $heading ->
-        [falling] Du picot de tête { $from }, descendez
-       *[rising] Du picot de base { $from }, montez
-    } vers la { $hand ->
-        [left] gauche
-       *[right] droite
+        [falling] Du picot de tête { $from },
+       *[rising] Du picot de base { $from },
+    } { $lane ->
+        [bottom] côté base du premier cordon,
+        [top] côté tête du premier cordon,
+       *[none] { "" }
+    } { $heading ->
+        [falling] descendez
+       *[rising] montez
+    }{ $lane ->
+        [none] { " " }vers la { $hand ->
+            [left] gauche
+           *[right] droite
+        }
+       *[other] { "" }
     }{ $turns ->
         [0] { "" }
         [one] , avec un tour complet du tube,
        *[other] , avec { $turns } tours complets du tube,
-    } jusqu’au { $heading ->
-        [falling] picot de base { $to }
-       *[rising] picot de tête { $to }
-    }{ $lane ->
-        [bottom] , côté base du premier cordon.
-        [top] , côté tête du premier cordon.
-       *[none] .
+    } { $lane ->
+        [none] jusqu’au picot
+       *[other] au picot
+    } { $heading ->
+        [falling] de base { $to }.
+       *[rising] de tête { $to }.
     }
 
 # The beginning of a later part of a long leg: which leg, and where the cord is now.
-# Exemple : Trajet 11 sur 42, partie 2 sur 5, en montant du picot de base 2 au picot de tête 4. Le
-# cordon est à peu près au quart de la montée, juste après le picot de base 3. Il continue de monter
-# vers la droite.
+# Exemple : Trajet 11, partie 2 sur 5, du picot de base 2 au picot de tête 4. Vous êtes au quart,
+# juste après le picot de base 3. Continuez de monter vers la droite.
 # $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
 # pin it has just passed, $rim: bottom or top. $made: whole turns made on this leg so far.
 # $again: yes when that pin is the one where the leg lands, one time or more too soon.
@@ -409,42 +425,39 @@ lay-say-way-on = { $pass ->
            *[no] { "" }
         }, trajet { $leg }
     }, partie { $part } sur { $parts }, { $heading ->
-        [falling] en descendant du picot de tête { $from } au picot de base { $to }
-       *[rising] en montant du picot de base { $from } au picot de tête { $to }
-    }. Le cordon est { $share ->
+        [falling] du picot de tête { $from } au picot de base { $to }
+       *[rising] du picot de base { $from } au picot de tête { $to }
+    }. Vous êtes { $share ->
         [little] au début
-        [quarter] à peu près au quart
-        [third] à peu près au tiers
-        [half] à peu près au milieu
-        [two-thirds] à peu près aux deux tiers
-        [three-quarters] à peu près aux trois quarts
-       *[most] presque à la fin
-    } { $heading ->
-        [falling] de la descente
-       *[rising] de la montée
+        [quarter] au quart
+        [third] au tiers
+        [half] à mi-chemin
+        [two-thirds] aux deux tiers
+        [three-quarters] aux trois quarts
+       *[most] presque au bout
     }, juste après { $rim ->
         [top] le picot de tête { $past }
        *[bottom] le picot de base { $past }
     }{ $again ->
-        [yes] , où il reviendra
+        [yes] , où vous reviendrez
        *[no] { "" }
     }{ $made ->
         [0] .
-        [one] , et il a fait un tour du tube.
-       *[other] , et il a fait { $made } tours du tube.
-    } Il continue de { $heading ->
+        [one] , après un tour du tube.
+       *[other] , après { $made } tours du tube.
+    } Continuez de { $heading ->
         [falling] descendre
        *[rising] monter
-    } vers la { $hand ->
-        [left] gauche
-       *[right] droite
-    }{ $lane ->
-        [bottom] , côté base du premier cordon.
-        [top] , côté tête du premier cordon.
-       *[none] .
+    } { $lane ->
+        [bottom] côté base du premier cordon.
+        [top] côté tête du premier cordon.
+       *[none] vers la { $hand ->
+            [left] gauche
+           *[right] droite
+        }.
     }
 
-# Exemple : Picot de base 2, montez au picot de tête 4, partie 2 sur 5, après le picot de base 3.
+# Exemple : Trajet 11, partie 2 sur 5. Base 2, montez à tête 4, après base 3.
 lay-say-way-on-brief = { $pass ->
         [1] { $strands ->
             [one] Trajet { $leg }
@@ -458,11 +471,11 @@ lay-say-way-on-brief = { $pass ->
         [one] .
        *[other] , partie { $part } sur { $parts }.
     } { $heading ->
-        [falling] Picot de tête { $from }, descendez au picot de base { $to }
-       *[rising] Picot de base { $from }, montez au picot de tête { $to }
+        [falling] Tête { $from }, descendez à base { $to }
+       *[rising] Base { $from }, montez à tête { $to }
     }, après { $rim ->
-        [top] le picot de tête { $past }
-       *[bottom] le picot de base { $past }
+        [top] tête { $past }
+       *[bottom] base { $past }
     }.
 
 # The same, for who learns.
@@ -482,154 +495,122 @@ lay-say-way-on-teach = { $pass ->
            *[no] { "" }
         }, trajet { $leg }
     }, partie { $part } sur { $parts }, { $heading ->
-        [falling] en descendant du picot de tête { $from } au picot de base { $to }
-       *[rising] en montant du picot de base { $from } au picot de tête { $to }
-    }. Le cordon est { $share ->
+        [falling] du picot de tête { $from } au picot de base { $to }
+       *[rising] du picot de base { $from } au picot de tête { $to }
+    }. Vous êtes { $share ->
         [little] au début
-        [quarter] à peu près au quart
-        [third] à peu près au tiers
-        [half] à peu près au milieu
-        [two-thirds] à peu près aux deux tiers
-        [three-quarters] à peu près aux trois quarts
-       *[most] presque à la fin
-    } { $heading ->
-        [falling] de la descente
-       *[rising] de la montée
+        [quarter] au quart
+        [third] au tiers
+        [half] à mi-chemin
+        [two-thirds] aux deux tiers
+        [three-quarters] aux trois quarts
+       *[most] presque au bout
     }, juste après { $rim ->
         [top] le picot de tête { $past }
        *[bottom] le picot de base { $past }
     }{ $again ->
-        [yes] , où il reviendra
+        [yes] , où vous reviendrez
        *[no] { "" }
     }{ $made ->
         [0] .
-        [one] , et il a fait un tour du tube.
-       *[other] , et il a fait { $made } tours du tube.
-    } Il continue de { $heading ->
+        [one] , après un tour du tube.
+       *[other] , après { $made } tours du tube.
+    } Continuez de { $heading ->
         [falling] descendre
        *[rising] monter
-    } vers la { $hand ->
-        [left] gauche
-       *[right] droite
-    }{ $lane ->
-        [bottom] , côté base du premier cordon.
-        [top] , côté tête du premier cordon.
-       *[none] .
+    } { $lane ->
+        [bottom] côté base du premier cordon.
+        [top] côté tête du premier cordon.
+       *[none] vers la { $hand ->
+            [left] gauche
+           *[right] droite
+        }.
     }
 
 # One crossing; those of a step are said one after the other.
-# Exemple : En route : enjambez 1 cordon, puis glissez sous 2 cordons.
+# Exemple : Enjambez 1 cordon, glissez sous 2.
 # $place: only, first, next or last of the step. $over: yes or no. $cords: cords lying there.
 lay-say-crossing = { $place ->
         [only] { $over ->
             [yes] Enjambez { $cords ->
                 [one] 1 cordon
                *[other] { $cords } cordons
-            }
+            }.
            *[no] Glissez sous { $cords ->
                 [one] 1 cordon
                *[other] { $cords } cordons
-            }
-        }.
+            }.
+        }
         [first] { $over ->
             [yes] Enjambez { $cords ->
                 [one] 1 cordon
                *[other] { $cords } cordons
-            }
+            },
            *[no] Glissez sous { $cords ->
                 [one] 1 cordon
                *[other] { $cords } cordons
-            }
-        },
+            },
+        }
         [last] { $over ->
-            [yes] enjambez-en { $cords ->
+            [yes] enjambez { $cords ->
                 [one] 1
                *[other] { $cords }
-            }
+            }.
            *[no] glissez sous { $cords ->
                 [one] 1
                *[other] { $cords }
-            }
-        }.
+            }.
+        }
        *[next] { $over ->
-            [yes] enjambez-en { $cords ->
+            [yes] enjambez { $cords ->
                 [one] 1
                *[other] { $cords }
-            }
+            },
            *[no] glissez sous { $cords ->
                 [one] 1
                *[other] { $cords }
-            }
-        },
+            },
+        }
     }
 
-# Exemple : Enjambez 1, glissez sous 2, enjambez 1.
+# Exemple : Enjambez 1, sous 2, enjambez 1.
 lay-say-crossing-brief = { $place ->
         [only] { $over ->
             [yes] Enjambez { $cords }.
-           *[no] Glissez sous { $cords }.
+           *[no] Sous { $cords }.
         }
         [first] { $over ->
             [yes] Enjambez { $cords },
-           *[no] Glissez sous { $cords },
+           *[no] Sous { $cords },
         }
         [last] { $over ->
             [yes] enjambez { $cords }.
-           *[no] glissez sous { $cords }.
+           *[no] sous { $cords }.
         }
        *[next] { $over ->
             [yes] enjambez { $cords },
-           *[no] glissez sous { $cords },
+           *[no] sous { $cords },
         }
     }
 
 # A crossing with the cord that is met, by its pins.
-# Exemple : Vous rencontrez d’abord le cordon qui descend du picot de tête 2 au picot de base 5 :
-# enjambez-le.
-# Exemple : Puis les 2 cordons qui montent du picot de base 3 au picot de tête 1 : glissez sous les
-# deux.
-# $of-from, $of-to: the pins of the leg that is met; it goes the other way.
-lay-say-crossing-teach = { $place ->
-        [only] { $over ->
-            [yes] Enjambez { $cords ->
+# Exemple : Glissez sous 1 cordon : soulevez-le et passez votre bout.
+# $new: yes at the first over and the first under of the tie.
+lay-say-crossing-teach = { $over ->
+        [yes] Enjambez { $cords ->
                 [one] 1 cordon
                *[other] { $cords } cordons
-            }
-           *[no] Glissez sous { $cords ->
+            }{ $new ->
+            [yes]  : le vôtre se pose en travers.
+           *[no] .
+        }
+       *[no] Glissez sous { $cords ->
                 [one] 1 cordon
                *[other] { $cords } cordons
-            }
-        }.
-        [first] { $over ->
-            [yes] Enjambez { $cords ->
-                [one] 1 cordon
-               *[other] { $cords } cordons
-            }
-           *[no] Glissez sous { $cords ->
-                [one] 1 cordon
-               *[other] { $cords } cordons
-            }
-        },
-        [last] { $over ->
-            [yes] enjambez-en { $cords ->
-                [one] 1
-               *[other] { $cords }
-            }
-           *[no] glissez sous { $cords ->
-                [one] 1
-               *[other] { $cords }
-            }
-        }.
-       *[next] { $over ->
-            [yes] enjambez-en { $cords ->
-                [one] 1
-               *[other] { $cords }
-            }
-           *[no] glissez sous { $cords ->
-                [one] 1
-               *[other] { $cords }
-            }
-        },
+            }{ $new ->
+            [yes]  : soulevez-le et passez votre bout.
+           *[no] .
+        }
     }
 
 # A leg that meets no cord.
@@ -639,18 +620,12 @@ lay-say-clear-teach = Il n’y a encore rien à croiser.
 
 # How a lay step ends. $landing: on-the-way, round, inside or outside; at the pin where the pass
 # began home-and-on, home-to-wait (other strands come first) or home-to-end (the cord ends).
-# Exemple : Contournez le picot de tête 6.
-# Exemple : Au picot de base 5, tournez en dehors de la ganse en place.
+# Exemple : Puis contournez le picot de tête 6.
+# Exemple : En dehors de la boucle.
 lay-say-landing = { $landing ->
         [on-the-way] Tenez-le là.
-        [inside] { $heading ->
-            [falling] Tournez en dedans de la boucle au picot de base { $to }.
-           *[rising] Tournez en dedans de la boucle au picot de tête { $to }.
-        }
-        [outside] { $heading ->
-            [falling] Tournez en dehors de la boucle au picot de base { $to }.
-           *[rising] Tournez en dehors de la boucle au picot de tête { $to }.
-        }
+        [inside] En dedans de la boucle.
+        [outside] En dehors de la boucle.
         [home-and-on] Retour au départ : enjambez le dormant qui pend et continuez autour du picot de base { $to }.
         [home-to-wait] Retour au départ : fixez le cordon au picot de base { $to }, en attendant sa prochaine passe.
         [home-to-end] Retour au départ : laissez pendre le bout au picot de base { $to }.
@@ -673,20 +648,14 @@ lay-say-landing-brief = { $landing ->
 
 lay-say-landing-teach = { $landing ->
         [on-the-way] Tenez-le là.
-        [inside] { $heading ->
-            [falling] Tournez en dedans de la boucle au picot de base { $to }.
-           *[rising] Tournez en dedans de la boucle au picot de tête { $to }.
-        }
-        [outside] { $heading ->
-            [falling] Tournez en dehors de la boucle au picot de base { $to }.
-           *[rising] Tournez en dehors de la boucle au picot de tête { $to }.
-        }
+        [inside] En dedans de la boucle.
+        [outside] En dehors de la boucle.
         [home-and-on] Retour au départ : enjambez le dormant qui pend et continuez autour du picot de base { $to }.
         [home-to-wait] Retour au départ : fixez le cordon au picot de base { $to }, en attendant sa prochaine passe.
         [home-to-end] Retour au départ : laissez pendre le bout au picot de base { $to }.
        *[round] { $heading ->
-            [falling] Puis contournez par l’extérieur le picot de base { $to }, au plus près.
-           *[rising] Puis contournez par l’extérieur le picot de tête { $to }, au plus près.
+            [falling] Puis contournez le picot de base { $to }, au plus près.
+           *[rising] Puis contournez le picot de tête { $to }, au plus près.
         }
     }
 
@@ -721,6 +690,24 @@ lay-print = { $heading ->
 lay-show-crossing = { $over ->
         [yes] ENJAMBEZ { $cords }
        *[no] sous { $cords }
+    }
+
+# The one crossing that who learns makes now, large on the screen, and how it is made.
+# Exemple : ENJAMBEZ 1 cordon
+lay-one = { $over ->
+        [yes] ENJAMBEZ { $cords ->
+            [one] 1 cordon
+           *[other] { $cords } cordons
+        }
+       *[no] GLISSEZ SOUS { $cords ->
+            [one] 1 cordon
+           *[other] { $cords } cordons
+        }
+    }
+
+lay-one-note = { $over ->
+        [yes] Le vôtre reste visible
+       *[no] Soulevez avec l’épissoir et passez votre bout
     }
 
 lay-show-clear = encore rien à croiser

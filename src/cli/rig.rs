@@ -48,7 +48,7 @@ pub(super) fn run(asked: &RigOptions, words: &Words) -> Result<(), Complaint> {
     let tube_name = tube_name.transpose().map_err(named)?;
     let cord_name = asked.keep_cord.as_deref().map(Presets::cord_name);
     let cord_name = cord_name.transpose().map_err(named)?;
-    let script = Script::new(plan, AtOnce::default());
+    let script = Script::new(plan, AtOnce::default()).packing_one_by_one(true);
     let (Some(rigging), Some(rig), Some(setup)) =
         (script.rigging(), script.rig(), script.plan().setup())
     else {
@@ -132,7 +132,7 @@ fn tell(
             writeln!(out, "     {note}")?;
         }
         if let What::Rig(step) = &step.what
-            && let Task::Pins { holes, .. } = &step.task
+            && let [Task::Pins { holes, .. }] = &step.things[..]
         {
             let holes: Vec<String> = holes.iter().map(ToString::to_string).collect();
             let all = words.plainly("rig-all-holes", &[("holes", &holes.join(", "))]);

@@ -79,11 +79,6 @@ pub(super) enum TaskForm {
         pieces: u16,
         length_mm: f64,
     },
-    Start {
-        strands: u16,
-        hole: Option<u16>,
-        tail_mm: f64,
-    },
 }
 
 impl ItemForm {
@@ -191,15 +186,6 @@ impl TaskForm {
                 name: cord.clone(),
                 pieces: *pieces,
                 length_mm: mm(*length),
-            },
-            Task::Start {
-                strands,
-                hole,
-                tail,
-            } => Self::Start {
-                strands: *strands,
-                hole: *hole,
-                tail_mm: mm(*tail),
             },
         }
     }

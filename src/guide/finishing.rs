@@ -94,7 +94,13 @@ fn tuck(plan: &Plan, run: &CordRun, is_working: bool) -> Tuck {
         // From the bottom up, against the way it was laid.
         crossings.reverse();
     }
-    let under = crossings.into_iter().find(|crossing| !crossing.over);
+    let beside = laying.passes();
+    let held = crossings.iter().position(|crossing| !crossing.over);
+    crossings.truncate(held.map_or(0, |held| held + 1));
+    for crossing in &mut crossings {
+        // All the cords of the finished knot lie there by now.
+        crossing.cords = beside;
+    }
     Tuck {
         strand: run.strand,
         strands: knot.strands(),
@@ -102,10 +108,8 @@ fn tuck(plan: &Plan, run: &CordRun, is_working: bool) -> Tuck {
         is_working,
         pin: run.pin,
         along,
-        // All the cords of the finished knot lie there by now.
-        under: under.map(|crossing| crate::knot::Crossing {
-            cords: laying.passes(),
-            ..crossing
-        }),
+        lane: plan.lane(),
+        beside,
+        crossings,
     }
 }

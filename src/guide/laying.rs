@@ -1,5 +1,7 @@
 //! The steps of laying: the beginning of a pass, a leg or part of one, a look at the work.
 
+use std::ops::Range;
+
 use crate::knot::{Crossing, LayingOrder, PassLeg, Rim};
 
 use super::step::{BeginStep, CheckStep, FollowStep, Landing, LastLeg, LayStep};
@@ -62,6 +64,7 @@ impl Script {
             parts,
             landmark,
             crossings: met[begins..ends].to_vec(),
+            new_crossings: self.new_crossings(pass_leg, begins..ends),
             landing: if part + 1 < parts {
                 Landing::OnTheWay
             } else {
@@ -72,6 +75,16 @@ impl Script {
                 .cord(pass_leg.pass, pass_leg.strand)
                 .map(str::to_owned),
         })
+    }
+
+    /// Which crossings of a part of a leg, counted from 0, are the first over and the first under of
+    /// the tie.
+    fn new_crossings(&self, pass_leg: PassLeg, part: Range<usize>) -> Vec<usize> {
+        let first = self.first_met(pass_leg).into_iter();
+        first
+            .filter(|index| part.contains(index))
+            .map(|index| index - part.start)
+            .collect()
     }
 
     fn landing(&self, pass_leg: PassLeg) -> Landing {

@@ -24,6 +24,7 @@ mod setup;
 mod setup_form;
 mod step;
 mod take_back;
+mod teaching;
 
 pub use at_once::{AtOnce, Checks};
 pub use course::{COURSE, Lesson, LessonState};

@@ -4,7 +4,7 @@ use thiserror::Error;
 
 use super::Setup;
 use crate::bench::{Counts, Rig, RigError};
-use crate::knot::{Hand, Knot, KnotError, Laying, LayingOrder, Quantity, Side, Weave};
+use crate::knot::{Hand, Knot, KnotError, Laying, LayingOrder, Quantity, Rim, Side, Weave};
 
 /// The knot, its passes, and how the tyer works.
 ///
@@ -236,6 +236,16 @@ impl Plan {
     /// What the tyer calls the cords: none, one for each strand, or one for each pass.
     pub fn cords(&self) -> &[String] {
         &self.cords
+    }
+
+    /// The rim towards which a follower lies of the cord that it follows, on rising and falling legs
+    /// alike: the bottom one when it turns inside at the top.
+    pub const fn lane(&self) -> Rim {
+        if self.side.turns_inside(Rim::Top, self.hand) {
+            Rim::Bottom
+        } else {
+            Rim::Top
+        }
     }
 
     /// What the tyer calls the cord that lays a strand in a pass.

@@ -1,6 +1,6 @@
 //! Before the first leg: what goes into the bag, and how the tube is rigged.
 
-use super::{KitStep, Place, Plan, RigStep, Setup, Task, What};
+use super::{AtOnce, KitStep, Place, Plan, RigStep, Setup, Task, What};
 use crate::bench::{KitItem, Layout, Rig, RingPins, bag};
 use crate::knot::{Hand, Rim};
 
@@ -23,8 +23,15 @@ use crate::knot::{Hand, Rim};
 pub struct Rigging {
     items: Vec<KitItem>,
     tasks: Vec<Task>,
+    /// The first item of every page of the bag, counted from 1.
+    item_pages: Vec<u16>,
+    /// The first task of every page of the rigging.
+    task_pages: Vec<u16>,
     hand: Hand,
 }
+
+/// So many things can be read in one look. *Common practice, no source.*
+const AT_A_LOOK: u16 = 4;
 
 impl Rigging {
     /// The rigging of a plan; none when it names no tube and cord, or a tube that does not take
@@ -33,11 +40,26 @@ impl Rigging {
         let setup = plan.setup()?;
         let rig = plan.rig().ok()??;
         let items = items(plan, setup, rig);
+        let tasks = tasks(setup, rig, &items);
         Some(Self {
-            tasks: tasks(setup, rig, &items),
+            item_pages: even_pages(count(&items)),
+            task_pages: pages_of(&tasks),
+            tasks,
             items,
             hand: plan.hand,
         })
+    }
+
+    /// The same with everything on a page of its own, or as many things on one as belong together.
+    pub(super) fn one_by_one(mut self, is_one_by_one: bool) -> Self {
+        if is_one_by_one {
+            self.item_pages = (1..=count(&self.items)).collect();
+            self.task_pages = (1..=count(&self.tasks)).collect();
+        } else {
+            self.item_pages = even_pages(count(&self.items));
+            self.task_pages = pages_of(&self.tasks);
+        }
+        self
     }
 
     /// All the cord there is to cut, in millimetres.
@@ -55,7 +77,7 @@ impl Rigging {
     /// The last place before the first leg.
     pub(super) fn last(&self) -> Place {
         Place::Rig {
-            task: count(&self.tasks),
+            task: last(&self.task_pages),
         }
     }
 
@@ -63,10 +85,10 @@ impl Rigging {
     pub(super) fn settle(&self, place: Place) -> Place {
         match place {
             Place::Kit { item } => Place::Kit {
-                item: item.clamp(1, count(&self.items)),
+                item: page_with(&self.item_pages, item),
             },
             Place::Rig { task } => Place::Rig {
-                task: task.clamp(1, count(&self.tasks)),
+                task: page_with(&self.task_pages, task),
             },
             place => place,
         }
@@ -75,9 +97,11 @@ impl Rigging {
     /// The next place; none after the last.
     pub(super) fn next(&self, place: Place) -> Option<Place> {
         match place {
-            Place::Kit { item } if item < count(&self.items) => Some(Place::Kit { item: item + 1 }),
-            Place::Kit { .. } => Some(Place::Rig { task: 1 }),
-            Place::Rig { task } if task < count(&self.tasks) => Some(Place::Rig { task: task + 1 }),
+            Place::Kit { item } => Some(match after(&self.item_pages, item) {
+                Some(item) => Place::Kit { item },
+                None => Place::Rig { task: 1 },
+            }),
+            Place::Rig { task } => after(&self.task_pages, task).map(|task| Place::Rig { task }),
             _ => None,
         }
     }
@@ -85,10 +109,12 @@ impl Rigging {
     /// The place before; none before the first.
     pub(super) fn back(&self, place: Place) -> Option<Place> {
         match place {
-            Place::Kit { item } if item > 1 => Some(Place::Kit { item: item - 1 }),
-            Place::Rig { task } if task > 1 => Some(Place::Rig { task: task - 1 }),
-            Place::Rig { .. } => Some(Place::Kit {
-                item: count(&self.items),
+            Place::Kit { item } => before(&self.item_pages, item).map(|item| Place::Kit { item }),
+            Place::Rig { task } => Some(match before(&self.task_pages, task) {
+                Some(task) => Place::Rig { task },
+                None => Place::Kit {
+                    item: last(&self.item_pages),
+                },
             }),
             _ => None,
         }
@@ -96,27 +122,89 @@ impl Rigging {
 
     /// What the step at a place asks for; none at a place of another phase.
     pub(super) fn what(&self, place: Place) -> Option<What> {
-        let nth = |number: u16| usize::from(number).checked_sub(1);
         match place {
             Place::Kit { item: number } => Some(What::Kit(KitStep {
                 number,
                 items: count(&self.items),
-                item: self.items.get(nth(number)?)?.clone(),
+                things: on_page(&self.items, &self.item_pages, number)?.to_vec(),
             })),
             Place::Rig { task: number } => Some(What::Rig(RigStep {
                 number,
                 tasks: count(&self.tasks),
                 hand: self.hand,
-                task: self.tasks.get(nth(number)?)?.clone(),
+                things: on_page(&self.tasks, &self.task_pages, number)?.to_vec(),
             })),
             _ => None,
         }
     }
 
-    /// How many items of the kit there are, and how many steps of rigging.
+    /// How many items of the kit there are, and how many tasks of rigging.
     pub fn counts(&self) -> (u16, u16) {
         (count(&self.items), count(&self.tasks))
     }
+}
+
+/// The first of so many things on every page, the pages as alike in size as can be.
+fn even_pages(things: u16) -> Vec<u16> {
+    let told = AtOnce::UpTo(AT_A_LOOK);
+    let pages = 0..told.parts(things);
+    pages.map(|page| told.begins(page, things) + 1).collect()
+}
+
+/// The first task of every page: what belongs to the task before stands on the page with it.
+fn pages_of(tasks: &[Task]) -> Vec<u16> {
+    let mut pages: Vec<u16> = Vec::new();
+    for (number, task) in (1..).zip(tasks) {
+        let before = usize::from(number)
+            .checked_sub(2)
+            .and_then(|before| tasks.get(before));
+        let is_full = pages.last().is_none_or(|first| number - first >= AT_A_LOOK);
+        let belongs = before.is_some_and(|before| belongs_to(before, task));
+        if is_full || !belongs {
+            pages.push(number);
+        }
+    }
+    pages
+}
+
+/// Whether a task is done in one go with the one before.
+const fn belongs_to(before: &Task, task: &Task) -> bool {
+    matches!(
+        (before, task),
+        (Task::Row { .. } | Task::Space { .. }, Task::Pins { .. })
+            | (Task::Number { .. } | Task::Cut { .. }, Task::Cut { .. })
+    )
+}
+
+/// The first thing of the page that a thing is on, or of the nearest page there is.
+fn page_with(pages: &[u16], number: u16) -> u16 {
+    let upto = pages.iter().take_while(|first| **first <= number);
+    upto.last().or(pages.first()).copied().unwrap_or(1)
+}
+
+fn last(pages: &[u16]) -> u16 {
+    pages.last().copied().unwrap_or(1)
+}
+
+/// The first thing of the page after that of this thing.
+fn after(pages: &[u16], number: u16) -> Option<u16> {
+    pages.iter().copied().find(|first| *first > number)
+}
+
+/// The first thing of the page before that of this thing.
+fn before(pages: &[u16], number: u16) -> Option<u16> {
+    let here = page_with(pages, number);
+    pages
+        .iter()
+        .copied()
+        .take_while(|first| *first < here)
+        .last()
+}
+
+/// The things on the page that begins with this one.
+fn on_page<'t, T>(things: &'t [T], pages: &[u16], number: u16) -> Option<&'t [T]> {
+    let end = after(pages, number).map_or(things.len(), |next| usize::from(next) - 1);
+    things.get(usize::from(number).checked_sub(1)?..end)
 }
 
 fn count<T>(things: &[T]) -> u16 {
@@ -208,10 +296,5 @@ fn tasks(setup: &Setup, rig: &Rig, items: &[KitItem]) -> Vec<Task> {
         }),
         _ => None,
     }));
-    tasks.push(Task::Start {
-        strands: rig.counts.strands(),
-        hole: rig.starts.first().and_then(|start| start.hole),
-        tail: rig.tail,
-    });
     tasks
 }

@@ -47,8 +47,12 @@ pub struct Script {
     checks: Checks,
     /// Whether a round of fairing is told leg by leg, and not once for all its legs.
     fairs_by_leg: bool,
-    /// Whether the first legs that cross anything are told crossing by crossing.
-    teaches: bool,
+    /// Whether every thing of bag and rigging is told by itself.
+    packs_one_by_one: bool,
+    /// Whether the legs that the hands learn on are told crossing by crossing.
+    pub(super) teaches: bool,
+    /// From this leg on the hands learn again: something was wrong there.
+    pub(super) learns_again: Option<PassLeg>,
     /// What is done before the first leg, when that is known.
     rigging: Option<Rigging>,
     /// What is done to lift the knot, and to finish it: a handful of things.
@@ -67,7 +71,9 @@ impl Script {
             at_once,
             checks: Checks::default(),
             fairs_by_leg: false,
+            packs_one_by_one: false,
             teaches: false,
+            learns_again: None,
             lift,
             finish,
         }
@@ -88,32 +94,24 @@ impl Script {
         }
     }
 
+    /// The same with every thing of bag and rigging told by itself, or several on a page.
+    #[must_use]
+    pub fn packing_one_by_one(self, one_by_one: bool) -> Self {
+        Self {
+            rigging: self.rigging.map(|rigging| rigging.one_by_one(one_by_one)),
+            packs_one_by_one: one_by_one,
+            ..self
+        }
+    }
+
+    /// Whether every thing of bag and rigging is told by itself.
+    pub const fn packs_one_by_one(&self) -> bool {
+        self.packs_one_by_one
+    }
+
     /// Whether a round of fairing is told leg by leg.
     pub const fn fairs_by_leg(&self) -> bool {
         self.fairs_by_leg
-    }
-
-    /// The script for who learns: the first legs that cross anything are told one crossing at a press,
-    /// until the hands have it.
-    #[must_use]
-    pub fn teaching(self, teaches: bool) -> Self {
-        Self { teaches, ..self }
-    }
-
-    /// How much of a leg is told at once.
-    pub(super) fn told_at_once(&self, pass_leg: PassLeg) -> AtOnce {
-        /// So many legs are learnt on.
-        const LEARNT_ON: u16 = 4;
-        let crosses = |leg: u16| leg > 0 && self.met(PassLeg { leg, ..pass_leg }) > 0;
-        let is_learnt_on = self.teaches
-            && pass_leg.pass == 1
-            && pass_leg.strand == 1
-            && !crosses(pass_leg.leg.saturating_sub(LEARNT_ON));
-        if is_learnt_on {
-            AtOnce::UpTo(1)
-        } else {
-            self.at_once
-        }
     }
 
     /// How often there is a look at the work.
@@ -316,7 +314,11 @@ impl Script {
             Place::Fair { round, pass_leg } => What::Fair(self.fair(round, pass_leg)?),
             Place::Finish { task } => item(&self.finish, task)?,
         };
-        Some(Step { place, what })
+        Some(Step {
+            is_taught: self.is_taught(place),
+            place,
+            what,
+        })
     }
 
     /// Every place from the first to the last.
@@ -348,7 +350,7 @@ impl Script {
     }
 
     /// Whether there is a look at the work after this leg.
-    fn is_checked(&self, pass_leg: PassLeg) -> bool {
+    pub(super) fn is_checked(&self, pass_leg: PassLeg) -> bool {
         self.ends_a_pass(pass_leg)
             || self.checks == Checks::EachRound
                 && pass_leg.leg.is_multiple_of(2)

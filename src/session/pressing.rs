@@ -160,6 +160,13 @@ impl Session {
             self.retell(said);
             return;
         }
+        if matches!(tie.walk.place().phase(), Phase::Kit | Phase::Rig) {
+            let is_less = change(AtOnce::WholeLeg) != AtOnce::WholeLeg;
+            tie.walk.pack_one_by_one(is_less);
+            let said = self.words.say_packing_one_by_one(is_less);
+            self.retell(said);
+            return;
+        }
         self.at_once = change(tie.walk.script().at_once());
         self.prefer_verbosity(Verbosity {
             at_once: self.at_once,

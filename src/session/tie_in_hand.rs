@@ -36,6 +36,8 @@ impl TieInHand {
         } = in_hand;
         let script = Script::new(tie.plan.clone(), at_once)
             .with_checks(checks)
+            // What is taught is named thing by thing, with what it is for.
+            .packing_one_by_one(words.detail() == Detail::Teach)
             .teaching(words.detail() == Detail::Teach);
         let place = tie.place;
         let mut walk = Walk::new(script, place, words);

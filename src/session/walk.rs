@@ -16,6 +16,8 @@ pub struct Walk {
     place: Place,
     mode: Mode,
     shown: Shown,
+    /// How deep it is told.
+    depth: Detail,
     say: Spoken,
     /// An answer that stands there until the next press.
     answer: Option<String>,
@@ -59,6 +61,7 @@ impl Walk {
             place,
             mode: Mode::Steps,
             shown,
+            depth: words.detail(),
             say,
             answer: None,
             pace: None,
@@ -108,6 +111,11 @@ impl Walk {
     /// What stands on the screen.
     pub const fn shown(&self) -> &Shown {
         &self.shown
+    }
+
+    /// How deep the step is told: who learns is told plainly what the hands have.
+    pub const fn depth(&self) -> Detail {
+        self.depth
     }
 
     /// An answer that stands there until the next press.
@@ -173,6 +181,7 @@ impl Walk {
             }
             Mode::TakingBack(back) => {
                 self.place = back.place;
+                self.learn_again_from(back.place);
                 if is_next {
                     self.take_back(words)
                 } else {
@@ -197,10 +206,12 @@ impl Walk {
 
     /// Tells the step anew, in other words or other portions.
     pub fn retell(&mut self, at_once: AtOnce, words: &Words) {
-        let (checks, fairs_by_leg) = (self.script.checks(), self.script.fairs_by_leg());
-        self.script = Script::new(self.script.plan().clone(), at_once)
-            .with_checks(checks)
-            .fairing_by_leg(fairs_by_leg)
+        let told = &self.script;
+        self.script = Script::new(told.plan().clone(), at_once)
+            .with_checks(told.checks())
+            .fairing_by_leg(told.fairs_by_leg())
+            .packing_one_by_one(told.packs_one_by_one())
+            .learning_again(told.learns_again())
             .teaching(words.detail() == Detail::Teach);
         self.stand_at(self.script.settle(self.place), words);
     }
@@ -208,6 +219,11 @@ impl Walk {
     /// Tells a round of fairing leg by leg, or once for all its legs.
     pub fn fair_by_leg(&mut self, fairs_by_leg: bool) {
         self.script = self.script.clone().fairing_by_leg(fairs_by_leg);
+    }
+
+    /// Tells every thing of bag and rigging by itself, or several on a page.
+    pub fn pack_one_by_one(&mut self, one_by_one: bool) {
+        self.script = self.script.clone().packing_one_by_one(one_by_one);
     }
 
     /// Tells what stands there in other words. The place, and what is being mended, stay.
@@ -239,6 +255,7 @@ impl Walk {
         if let Some(step) = self.script.step(place) {
             self.mode = Mode::Steps;
             self.place = place;
+            self.depth = words.depth_of(&step);
             self.shown = words.show(self.script.plan().knot(), &step);
             self.say = words.say(&step);
         }
@@ -255,11 +272,18 @@ impl Walk {
             self.answer = Some(sentence.to_string());
             return Action::Say(sentence.into());
         }
+        self.learn_again_from(self.place);
         let back = self.script.take_back(self.place);
         self.mode = Mode::Wrong;
         self.shown = words.show_wrong(back.as_ref());
         self.say = words.say_wrong(back.as_ref());
         Action::Again
+    }
+
+    /// Something was wrong at this place: who learns is taught again from its leg on.
+    fn learn_again_from(&mut self, place: Place) {
+        let from = place.laying().or(self.script.learns_again());
+        self.script = self.script.clone().learning_again(from);
     }
 
     fn take_back(&mut self, words: &Words) -> Action {
@@ -284,6 +308,7 @@ impl Walk {
 
     fn search(&mut self, search: Box<Search>, words: &Words) -> Action {
         if let Some(place) = search.found() {
+            self.learn_again_from(place);
             self.stand_at(place, words);
             let found = words.remark(Remark::FoundSay);
             self.answer = Some(found.to_string());

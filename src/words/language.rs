@@ -144,7 +144,17 @@ impl Words {
 
     /// A message for the ear, in the depth that is set where there are several.
     pub(super) fn spoken(&self, message: SpokenMessage, args: &FluentArgs) -> Spoken {
-        self.heard(&message.id(self.detail), args)
+        self.spoken_in(self.detail, message, args)
+    }
+
+    /// The same in this depth, whatever is set.
+    pub(super) fn spoken_in(
+        &self,
+        depth: Detail,
+        message: SpokenMessage,
+        args: &FluentArgs,
+    ) -> Spoken {
+        self.heard(&message.id(depth), args)
     }
 
     /// A sentence that is spoken as it stands.

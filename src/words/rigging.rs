@@ -6,7 +6,7 @@ use super::lengths::{Length, as_sold, bound, by_hand, cut, enough, fine};
 use super::selectors::Selector;
 use super::setup_form::cure_args;
 use super::spoken_messages::SpokenMessage;
-use super::{Shown, Spoken, Words};
+use super::{Detail, Shown, Spoken, Words};
 use crate::bench::{HexKey, KitItem, Millimetres, RigCaution, System, Thread};
 use crate::guide::{KitStep, Place, RigStep, Rigging, Script, Task};
 
@@ -17,28 +17,57 @@ const FEW_HOLES: usize = 6;
 type Said<'a> = (SpokenMessage, FluentArgs<'a>);
 
 impl Words {
+    /// One thing is told with all there is to say of it; several are named one after the other.
     pub(super) fn say_kit(&self, kit: &KitStep) -> Spoken {
-        let (message, args) = of_kit(kit);
-        self.spoken(message, &args)
+        if let [thing] = &kit.things[..] {
+            let (message, args) = of_kit(kit, thing);
+            return self.spoken(message, &args);
+        }
+        let named = kit.things.iter().map(|thing| {
+            let (message, args) = of_kit(kit, thing);
+            self.spoken_in(Detail::Brief, message, &args)
+        });
+        let named: Spoken = named.collect();
+        if self.detail() == Detail::Brief {
+            return named;
+        }
+        let page = page_args(kit.number, kit.things.len(), ("items", kit.items));
+        self.spoken(SpokenMessage::KitPageSay, &page)
+            .then(&named)
+            .then(&self.spoken(SpokenMessage::KitTickSay, &page))
     }
 
     pub(super) fn say_rig(&self, step: &RigStep) -> Spoken {
-        let (message, args) = of_task(step);
-        self.spoken(message, &args)
+        let told = step.things.iter().map(|task| {
+            let (message, args) = of_task(step, task);
+            self.spoken(message, &args)
+        });
+        let told: Spoken = told.collect();
+        if self.detail() == Detail::Brief {
+            return told;
+        }
+        let page = page_args(step.number, step.things.len(), ("tasks", step.tasks));
+        self.spoken(SpokenMessage::RigPageSay, &page).then(&told)
     }
 
     pub(super) fn show_kit(&self, kit: &KitStep) -> Shown {
-        let (message, args) = of_kit(kit);
-        self.show_with(message, &args)
+        let things = kit.things.iter().map(|thing| {
+            let (message, args) = of_kit(kit, thing);
+            self.show_with(message, &args)
+        });
+        on_one_page(things.collect())
     }
 
     pub(super) fn show_rig(&self, step: &RigStep) -> Shown {
-        let (message, args) = of_task(step);
-        let mut shown = self.show_with(message, &args);
-        if matches!(step.task, Task::Pins { .. }) {
-            shown.notes.push(self.text("rig-pins-note-how", &args));
-        }
-        shown
+        let things = step.things.iter().map(|task| {
+            let (message, args) = of_task(step, task);
+            let mut shown = self.show_with(message, &args);
+            if matches!(task, Task::Pins { .. }) {
+                shown.notes.push(self.text("rig-pins-note-how", &args));
+            }
+            shown
+        });
+        on_one_page(things.collect())
     }
 
     /// What the screen shows while this is spoken.
@@ -56,11 +85,13 @@ impl Words {
     }
 
     pub(super) fn kit_phase(&self, kit: &KitStep) -> String {
-        self.text("kit-phase-show", &of_kit(kit).1)
+        let page = page_args(kit.number, kit.things.len(), ("items", kit.items));
+        self.text("kit-phase-show", &page)
     }
 
     pub(super) fn rig_phase(&self, step: &RigStep) -> String {
-        self.text("rig-phase-show", &of_task(step).1)
+        let page = page_args(step.number, step.things.len(), ("tasks", step.tasks));
+        self.text("rig-phase-show", &page)
     }
 
     /// Where a tie stands before its first leg.
@@ -75,8 +106,31 @@ impl Words {
     }
 }
 
-fn of_kit(kit: &KitStep) -> Said<'_> {
-    let (id, mut args) = match &kit.item {
+/// The things of a page: a line for each, and what there is to note of them.
+fn on_one_page(things: Vec<Shown>) -> Shown {
+    let mut page = Shown::default();
+    for thing in things {
+        if !page.line.is_empty() {
+            page.line.push('\n');
+        }
+        page.line.push_str(&thing.line);
+        page.notes.extend(thing.notes);
+    }
+    page
+}
+
+/// Which things a page has, of how many.
+fn page_args(number: u16, things: usize, (of, all): (&'static str, u16)) -> FluentArgs<'static> {
+    let mut args = fluent_args! {
+        "number" => number, "last" => usize::from(number) + things - 1,
+        "single" => (things == 1).selector(),
+    };
+    args.set(of, all);
+    args
+}
+
+fn of_kit<'k>(kit: &KitStep, thing: &'k KitItem) -> Said<'k> {
+    let (id, mut args) = match thing {
         KitItem::Tube { diameter } => (
             SpokenMessage::KitTubeSay,
             fluent_args! { "diameter" => fine(*diameter) },
@@ -127,8 +181,8 @@ fn of_kit(kit: &KitStep) -> Said<'_> {
     (id, args)
 }
 
-fn of_task(step: &RigStep) -> Said<'_> {
-    let (id, mut args) = match &step.task {
+fn of_task<'t>(step: &RigStep, task: &'t Task) -> Said<'t> {
+    let (id, mut args) = match task {
         Task::Heed(caution) => of_caution(caution),
         Task::Row { row, rows, holes } => (
             SpokenMessage::RigRowSay,
@@ -188,19 +242,7 @@ fn of_task(step: &RigStep) -> Said<'_> {
             };
             (SpokenMessage::RigCutSay, args)
         }
-        Task::Start {
-            strands,
-            hole,
-            tail,
-        } => (
-            SpokenMessage::RigStartSay,
-            fluent_args! {
-                "strands" => *strands, "hole" => hole.unwrap_or(0), "tail" => by_hand(tail.get()),
-            },
-        ),
     };
-    args.set("number", step.number);
-    args.set("tasks", step.tasks);
     args.set("hand", step.hand.selector());
     (id, args)
 }

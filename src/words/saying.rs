@@ -1,6 +1,6 @@
 //! Steps as they are spoken.
 
-use fluent::fluent_args;
+use fluent::{FluentArgs, fluent_args};
 
 use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
@@ -8,32 +8,50 @@ use super::step_args::{
     begin_args, check_args, counted_args, crossing_args, fair_args, finish_args, follow_args,
     lay_args, lift_args,
 };
-use super::{Spoken, Words};
-use crate::guide::{Caution, LayStep, Phase, Place, Plan, Script, Step, What, Whereabouts};
+use super::{Detail, Spoken, Words};
+use crate::guide::{
+    Caution, FinishTask, LayStep, Phase, Place, Plan, Script, Step, What, Whereabouts,
+};
 use crate::knot::{Crossing, PassLeg};
 
 impl Words {
     /// What is spoken for a step: exactly this, free of markup. A caution comes before what can
     /// hurt.
     pub fn say(&self, step: &Step) -> Spoken {
+        let depth = self.depth_of(step);
+        let say = |message, args: &FluentArgs| self.spoken_in(depth, message, args);
         let said = match &step.what {
             What::Kit(kit) => self.say_kit(kit),
             What::Rig(step) => self.say_rig(step),
-            What::Begin(begin) => self.spoken(SpokenMessage::BeginSay, &begin_args(begin)),
-            What::Follow(follow) => self.spoken(SpokenMessage::FollowSay, &follow_args(follow)),
-            What::Lay(lay) => self.say_lay(lay),
+            What::Begin(begin) => say(SpokenMessage::BeginSay, &begin_args(begin)),
+            What::Follow(follow) => say(SpokenMessage::FollowSay, &follow_args(follow)),
+            What::Lay(lay) => self.say_lay(lay, depth),
             What::Check(check) => {
                 let mut args = check_args(check);
                 let order = match counted_args(&check.last) {
-                    Some(counted) => self.spoken(SpokenMessage::CheckOrderSay, &counted),
+                    Some(counted) => say(SpokenMessage::CheckOrderSay, &counted),
                     None => self.say_order(&check.last.crossings),
                 };
                 args.set("order", order.to_string());
-                self.spoken(SpokenMessage::CheckSay, &args)
+                say(SpokenMessage::CheckSay, &args)
             }
-            What::Lift(lift) => self.spoken(SpokenMessage::LiftSay, &lift_args(lift)),
-            What::Fair(fair) => self.spoken(SpokenMessage::FairSay, &fair_args(fair)),
-            What::Finish(finish) => self.spoken(SpokenMessage::FinishSay, &finish_args(finish)),
+            What::Lift(lift) => say(SpokenMessage::LiftSay, &lift_args(lift)),
+            What::Fair(fair) => say(SpokenMessage::FairSay, &fair_args(fair)),
+            What::Finish(finish) => {
+                let mut args = finish_args(finish);
+                if let FinishTask::Tuck(tuck) = &finish.task
+                    && !tuck.crossings.is_empty()
+                {
+                    let plainly = if depth == Detail::Brief {
+                        depth
+                    } else {
+                        Detail::Plain
+                    };
+                    let order = self.say_crossings(&tuck.crossings, &[], plainly);
+                    args.set("order", order.to_string());
+                }
+                say(SpokenMessage::FinishSay, &args)
+            }
         };
         let Some(caution) = step.caution_to_say() else {
             return said;
@@ -104,16 +122,24 @@ impl Words {
         taking_up.then(&self.say_whereabouts(script, place, None))
     }
 
-    fn say_lay(&self, lay: &LayStep) -> Spoken {
+    /// How deep a step is told: to who learns, plainly where it teaches nothing new.
+    pub const fn depth_of(&self, step: &Step) -> Detail {
+        match self.detail() {
+            Detail::Teach if !step.is_taught => Detail::Plain,
+            depth => depth,
+        }
+    }
+
+    fn say_lay(&self, lay: &LayStep, depth: Detail) -> Spoken {
         let args = lay_args(lay);
         let way = if lay.landmark.is_some() {
             SpokenMessage::LaySayWayOn
         } else {
             SpokenMessage::LaySayWay
         };
-        let said = self.spoken(way, &args);
-        said.then(&self.say_crossings(&lay.crossings))
-            .then(&self.spoken(SpokenMessage::LaySayLanding, &args))
+        let said = self.spoken_in(depth, way, &args);
+        said.then(&self.say_crossings(&lay.crossings, &lay.new_crossings, depth))
+            .then(&self.spoken_in(depth, SpokenMessage::LaySayLanding, &args))
     }
 
     /// Overs and unders of a leg that lies there, to be looked at.
@@ -126,13 +152,15 @@ impl Words {
             .unwrap_or_else(|| self.spoken(SpokenMessage::TakeBackSayClear, &fluent_args! {}))
     }
 
-    /// Overs and unders in the order in which a leg meets them, to be laid.
-    fn say_crossings(&self, crossings: &[Crossing]) -> Spoken {
+    /// Overs and unders in the order in which a leg meets them, to be laid; those at `new` are told what they
+    /// are.
+    fn say_crossings(&self, crossings: &[Crossing], new: &[usize], depth: Detail) -> Spoken {
         let said = crossings.iter().enumerate().map(|(index, crossing)| {
-            let args = crossing_args(crossing, index, crossings.len());
-            self.spoken(SpokenMessage::LaySayCrossing, &args)
+            let mut args = crossing_args(crossing, index, crossings.len());
+            args.set("new", new.contains(&index).selector());
+            self.spoken_in(depth, SpokenMessage::LaySayCrossing, &args)
         });
         said.reduce(|said, crossing| said.then(&crossing))
-            .unwrap_or_else(|| self.spoken(SpokenMessage::LaySayClear, &fluent_args! {}))
+            .unwrap_or_else(|| self.spoken_in(depth, SpokenMessage::LaySayClear, &fluent_args! {}))
     }
 }

@@ -62,10 +62,18 @@ impl Words {
 
     /// Whether a round of fairing is told leg by leg from now on, or once.
     pub fn say_fairing_by_leg(&self, fairs_by_leg: bool) -> Spoken {
-        let fair = if fairs_by_leg { "leg" } else { "round" };
+        self.say_portion(if fairs_by_leg { "leg" } else { "round" })
+    }
+
+    /// Whether the things of bag and rigging are told one by one from now on, or several on a page.
+    pub fn say_packing_one_by_one(&self, one_by_one: bool) -> Spoken {
+        self.say_portion(if one_by_one { "item" } else { "page" })
+    }
+
+    fn say_portion(&self, portion: &'static str) -> Spoken {
         self.spoken(
             SpokenMessage::AtOnceSay,
-            &fluent_args! { "fair" => fair, "whole" => "no", "most" => 1 },
+            &fluent_args! { "fair" => portion, "whole" => "no", "most" => 1 },
         )
     }
 

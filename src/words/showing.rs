@@ -9,8 +9,8 @@ use super::step_args::{
     begin_args, check_args, counted_args, crossing_args, fair_args, finish_args, follow_args,
     lay_args, lift_args,
 };
-use super::{Sentence, Words};
-use crate::guide::{LayStep, Script, Step, What};
+use super::{Detail, Sentence, Words};
+use crate::guide::{FinishTask, Landing, LayStep, Script, Step, What};
 use crate::knot::{Crossing, Knot};
 
 /// A step on the screen.
@@ -76,9 +76,23 @@ impl fmt::Display for Shown {
     }
 }
 
+/// Whether the line alone would leave open what is to be done: where notes decide something, they
+/// stand in brief too.
+const fn decides_by_notes(what: &What) -> bool {
+    match what {
+        What::Lift(_) => false,
+        What::Finish(finish) => !matches!(
+            finish.task,
+            FinishTask::Trim { .. } | FinishTask::Done { .. }
+        ),
+        _ => true,
+    }
+}
+
 impl Words {
     /// What the screen says of a step.
     pub fn show(&self, knot: &Knot, step: &Step) -> Shown {
+        let depth = self.depth_of(step);
         let lines = |line: &str, notes: &[&str], args: &FluentArgs| Shown {
             line: self.text(line, args),
             notes: notes.iter().map(|note| self.text(note, args)).collect(),
@@ -91,7 +105,7 @@ impl Words {
             What::Follow(follow) => {
                 lines("follow-show", &["follow-show-note"], &follow_args(follow))
             }
-            What::Lay(lay) => self.show_lay(lay),
+            What::Lay(lay) => self.show_lay(lay, depth),
             What::Check(check) => {
                 let notes = ["check-show-note", "check-show-note-last"];
                 let mut args = check_args(check);
@@ -110,9 +124,19 @@ impl Words {
             What::Lift(lift) => lines("lift-show", &["lift-show-note"], &lift_args(lift)),
             What::Fair(fair) => lines("fair-show", &["fair-show-note"], &fair_args(fair)),
             What::Finish(finish) => {
-                lines("finish-show", &["finish-show-note"], &finish_args(finish))
+                let shown = lines("finish-show", &["finish-show-note"], &finish_args(finish));
+                match &finish.task {
+                    FinishTask::Tuck(tuck) => Shown {
+                        marks: self.show_crossings(&tuck.crossings),
+                        ..shown
+                    },
+                    _ => shown,
+                }
             }
         };
+        if depth == Detail::Brief && !decides_by_notes(&step.what) {
+            shown.notes.clear();
+        }
         shown.phase = self.phase(knot, step);
         shown.caution = step.caution().map(|caution| {
             self.text(
@@ -165,21 +189,45 @@ impl Words {
         self.text("phase-show", &args)
     }
 
-    fn show_lay(&self, lay: &LayStep) -> Shown {
+    fn show_lay(&self, lay: &LayStep, depth: Detail) -> Shown {
         let args = lay_args(lay);
+        if let (Detail::Teach, [crossing]) = (depth, &lay.crossings[..]) {
+            return self.show_one_crossing(lay, crossing, &args);
+        }
         let marks = self.show_crossings(&lay.crossings);
         let mut notes = Vec::new();
-        if marks.is_empty() {
+        if marks.is_empty() && depth != Detail::Brief {
             notes.push(self.text("lay-show-clear", &args));
         }
         if lay.landmark.is_some() {
             notes.push(self.text("lay-show-note-on", &args));
         }
-        notes.push(self.text("lay-show-note", &args));
+        let is_plain_turn = matches!(lay.landing, Landing::Round | Landing::OnTheWay);
+        if !(is_plain_turn && depth == Detail::Brief) {
+            notes.push(self.text("lay-show-note", &args));
+        }
         Shown {
             line: self.text("lay-show", &args),
             plain_line: Some(self.text("lay-print", &args)),
             marks,
+            notes,
+            ..Shown::default()
+        }
+    }
+
+    /// The crossing in hand large, then how it is made, and then the way of the leg.
+    fn show_one_crossing(&self, lay: &LayStep, crossing: &Crossing, args: &FluentArgs) -> Shown {
+        let over = crossing_args(crossing, 0, 1);
+        let mut notes = vec![
+            self.text("lay-one-note", &over),
+            self.text("lay-print", args),
+        ];
+        if lay.landmark.is_some() {
+            notes.push(self.text("lay-show-note-on", args));
+        }
+        notes.push(self.text("lay-show-note", args));
+        Shown {
+            line: self.text("lay-one", &over),
             notes,
             ..Shown::default()
         }

@@ -49,10 +49,12 @@ pub(super) enum SpokenMessage {
     GlossaryWorkingEndSay,
     KitCordSay,
     KitKeySay,
+    KitPageSay,
     KitPicksSay,
     KitPinsSay,
     KitStripSay,
     KitTapeSay,
+    KitTickSay,
     KitTubeSay,
     LaySayClear,
     LaySayCrossing,
@@ -80,7 +82,7 @@ pub(super) enum SpokenMessage {
     RigRowSay,
     RigShortPinsSay,
     RigSpaceSay,
-    RigStartSay,
+    RigPageSay,
     RigStripSay,
     RigThickObjectSay,
     RigThickTubeSay,
@@ -186,7 +188,6 @@ impl SpokenMessage {
                 | Self::RigRowSay
                 | Self::RigShortPinsSay
                 | Self::RigSpaceSay
-                | Self::RigStartSay
                 | Self::RigStripSay
                 | Self::RigThickObjectSay
                 | Self::RigThickTubeSay

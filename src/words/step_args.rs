@@ -189,23 +189,11 @@ fn tuck_args(tuck: &Tuck) -> FluentArgs<'static> {
         tuck.along.from
     };
     let mut args = fluent_args! {
-        "task" => "tuck", "strand" => tuck.strand, "strands" => tuck.strands,
+        "task" => "tuck", "order" => "", "strand" => tuck.strand, "strands" => tuck.strands,
         "end" => if tuck.is_working { "working" } else { "standing" },
-        "pin" => tuck.pin, "top" => top.number, "under" => tuck.under.is_some().selector(),
+        "pin" => tuck.pin, "top" => top.number, "lane" => tuck.lane.selector(),
+        "cords" => tuck.beside, "under" => (!tuck.crossings.is_empty()).selector(),
     };
-    if let Some(under) = tuck.under {
-        // The working end goes along a rising leg and so meets falling ones, and the other
-        // way round.
-        let (bottom, top) = if tuck.is_working {
-            (under.of.to, under.of.from)
-        } else {
-            (under.of.from, under.of.to)
-        };
-        args.set("row", under.row);
-        args.set("cords", under.cords);
-        args.set("of-bottom", bottom.number);
-        args.set("of-top", top.number);
-    }
     set_cord(&mut args, tuck.cord.as_deref());
     args
 }

@@ -24,6 +24,8 @@ pub fn card() -> Card {
             head: "Lead pass: leave a tail at bottom pin 1".to_owned(),
             legs: (1..=15).map(leg).collect(),
         }],
+        ends_head: "The ends".to_owned(),
+        ends: Vec::new(),
         cautions_head: "Mind".to_owned(),
         cautions: vec![
             "A caution of a line, such as those that stand on every card.".to_owned();

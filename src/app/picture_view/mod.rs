@@ -40,6 +40,18 @@ enum PictureSize {
     Large,
 }
 
+/// How much a screen makes of its picture as long as the tyer has not chosen a size.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Prominence {
+    /// There is none.
+    Hidden,
+    /// It stands where there is room for it beside large type.
+    #[default]
+    ByRoom,
+    /// It stands there unless the words would not fit: it is part of what is taught.
+    Taught,
+}
+
 /// Where a picture goes on a screen.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Placement {
@@ -48,6 +60,8 @@ pub struct Placement {
     twentieths: u16,
     /// Whether the tyer chose its size, and so that there is one.
     pub is_asked_for: bool,
+    /// Whether it goes only where the words would not fit with it.
+    pub is_taught: bool,
 }
 
 impl Placement {
@@ -69,6 +83,7 @@ pub struct PictureView {
     /// Another one whenever another picture is wanted.
     number: u64,
     share: PictureSize,
+    prominence: Prominence,
     is_full: bool,
     cache: RefCell<RenderCache>,
     /// Dots of the screen for each pixel of the layout.
@@ -83,6 +98,7 @@ impl Default for PictureView {
             view: View::default(),
             number: 0,
             share: PictureSize::ByRoom,
+            prominence: Prominence::default(),
             is_full: false,
             cache: RefCell::default(),
             dots: 1.0,
@@ -117,6 +133,11 @@ impl PictureView {
             self.subject = subject;
             self.number += 1;
         }
+    }
+
+    /// Makes so much of the picture from now on.
+    pub const fn set_prominence(&mut self, prominence: Prominence) {
+        self.prominence = prominence;
     }
 
     /// Draws for a screen with so many dots for each pixel of the layout.
@@ -173,20 +194,25 @@ impl PictureView {
     /// where it is wide, below them where it is tall.
     pub fn place(&self, room: Size) -> Option<Placement> {
         let is_asked_for = self.share != PictureSize::ByRoom;
+        let is_taught = !is_asked_for && self.prominence == Prominence::Taught;
+        let is_hidden = !is_asked_for && self.prominence == Prominence::Hidden;
         let is_wide = room.width > WIDE * room.height;
         let twentieths = match self.share {
+            PictureSize::Off => return None,
+            _ if is_hidden => return None,
             // Beside it the line has the width that it needs for one row.
             PictureSize::ByRoom if is_wide => 8,
             PictureSize::ByRoom | PictureSize::Middle => 9,
-            PictureSize::Off => return None,
             PictureSize::Small => 6,
             PictureSize::Large => 13,
         };
         let is_roomy = room.width >= ROOM.width && room.height >= ROOM.height;
-        (self.subject.is_some() && (is_roomy || is_asked_for)).then_some(Placement {
+        let is_there = is_roomy || is_asked_for || is_taught;
+        (self.subject.is_some() && is_there).then_some(Placement {
             is_wide,
             twentieths,
             is_asked_for,
+            is_taught,
         })
     }
 

@@ -1,9 +1,9 @@
 //! The pages of a sheet, with their words.
 
 use crate::bench::{Layout, Tube};
-use crate::guide::{AtOnce, Labour, Place, Plan, Script, Step, What};
+use crate::guide::{AtOnce, FinishTask, Labour, Place, Plan, Script, Step, What};
 use crate::picture::sheet::{
-    Card, CardSection, LegLine, Paper, SheetPage, StageSheet, StripSheet, StripTexts,
+    Card, CardEnd, CardSection, LegLine, Paper, SheetPage, StageSheet, StripSheet, StripTexts,
 };
 use crate::picture::{Moment, Scene, Subject, View};
 use crate::words::Words;
@@ -26,6 +26,8 @@ pub fn card(
         heads: ["card-head-leg", "card-head-way", "card-head-crossings"]
             .map(|head| words.plainly(head, &[])),
         sections: sections(&script, words),
+        ends_head: words.plainly("card-ends", &[]),
+        ends: ends(&script, words),
         cautions_head: words.plainly("card-cautions", &[]),
         cautions: words.card_cautions(),
     };
@@ -40,6 +42,22 @@ pub fn card(
         )
     };
     card.pages(paper, scene, |page, pages| words.sheet_page(page, pages))
+}
+
+/// Where the ends are tucked away.
+fn ends(script: &Script, words: &Words) -> Vec<CardEnd> {
+    let steps = script.places().filter_map(|place| script.step(place));
+    let tucks = steps.filter(|step| {
+        let What::Finish(finish) = &step.what else {
+            return false;
+        };
+        matches!(finish.task, FinishTask::Tuck(_))
+    });
+    let end = |step: Step| CardEnd {
+        text: words.show(script.plan().knot(), &step).in_words(),
+        subject: Subject::of(script, &step),
+    };
+    tucks.map(end).collect()
 }
 
 fn sections(script: &Script, words: &Words) -> Vec<CardSection> {

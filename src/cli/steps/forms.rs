@@ -92,14 +92,12 @@ enum WhatForm {
     Kit {
         item: u16,
         items: u16,
-        #[serde(flatten)]
-        what: ItemForm,
+        things: Vec<ItemForm>,
     },
     Rig {
         step: u16,
         steps: u16,
-        #[serde(flatten)]
-        what: TaskForm,
+        things: Vec<TaskForm>,
     },
     Begin {
         pass: u16,
@@ -134,7 +132,10 @@ enum WhatForm {
     Fair {
         round: u16,
         rounds: u16,
+        /// How many legs this step is about: those of a round, or the one that is named.
         legs: u32,
+        #[serde(flatten)]
+        leg: Option<FairedLegForm>,
         draw_mm: Option<f64>,
     },
     Finish(FinishForm),
@@ -148,6 +149,9 @@ enum FinishForm {
         end: &'static str,
         at: PinForm,
         along: LegForm,
+        /// The rim towards which the end lies of the cords that are there.
+        toward: &'static str,
+        crossings: Vec<CrossingForm>,
         under: Option<CrossingForm>,
     },
     Trim {
@@ -157,6 +161,16 @@ enum FinishForm {
         ends: u16,
     },
     Done,
+}
+
+/// The leg that is faired, where legs are told one by one.
+#[derive(Serialize)]
+struct FairedLegForm {
+    pass: u16,
+    strand: u16,
+    leg: u16,
+    from: PinForm,
+    to: PinForm,
 }
 
 #[derive(Serialize)]
@@ -202,12 +216,12 @@ impl WhatForm {
             What::Kit(kit) => Self::Kit {
                 item: kit.number,
                 items: kit.items,
-                what: ItemForm::of(&kit.item),
+                things: kit.things.iter().map(ItemForm::of).collect(),
             },
             What::Rig(rig) => Self::Rig {
                 step: rig.number,
                 steps: rig.tasks,
-                what: TaskForm::of(&rig.task),
+                things: rig.things.iter().map(TaskForm::of).collect(),
             },
             What::Begin(begin) => Self::Begin {
                 pass: 1,
@@ -241,6 +255,13 @@ impl WhatForm {
                 round: fair.round,
                 rounds: fair.rounds,
                 legs: fair.in_round.unwrap_or(1),
+                leg: fair.in_round.is_none().then(|| FairedLegForm {
+                    pass: fair.pass_leg.pass,
+                    strand: fair.pass_leg.strand,
+                    leg: fair.pass_leg.leg,
+                    from: PinForm::of(fair.leg.from),
+                    to: PinForm::of(fair.leg.to),
+                }),
                 draw_mm: fair.draw.map(Millimetres::get),
             },
             What::Finish(finish) => Self::Finish(match &finish.task {
@@ -253,7 +274,9 @@ impl WhatForm {
                     },
                     at: PinForm::of(Pin::bottom(tuck.pin)),
                     along: LegForm::of(tuck.along),
-                    under: tuck.under.as_ref().map(CrossingForm::of),
+                    toward: tuck.lane.into(),
+                    crossings: tuck.crossings.iter().map(CrossingForm::of).collect(),
+                    under: tuck.crossings.last().map(CrossingForm::of),
                 },
                 FinishTask::Trim { ends } => FinishForm::Trim { ends: *ends },
                 FinishTask::Seal { ends } => FinishForm::Seal { ends: *ends },

@@ -11,8 +11,8 @@ use super::complaint::Complaint;
 use super::options::{KnotOptions, at_once, checks};
 use super::print::{json, print};
 use super::setup_options::SetupOptions;
-use crate::guide::{Script, What};
-use crate::words::Words;
+use crate::guide::{AtOnce, Script, What};
+use crate::words::{Detail, Words};
 
 #[derive(Args)]
 pub(super) struct StepsOptions {
@@ -40,7 +40,14 @@ pub(super) fn run(asked: &StepsOptions, words: &Words) -> Result<(), Complaint> 
     let plan = asked.setup.equip(asked.knot.plan(words)?, words)?;
     let at_once = at_once(asked.at_once.as_deref(), words)?.unwrap_or_default();
     let checks = checks(asked.checks.as_deref(), words)?.unwrap_or_default();
-    let script = Script::new(plan, at_once).with_checks(checks);
+    let is_taught = words.detail() == Detail::Teach;
+    // Told in the smallest portions, bag and rigging come one by one, a round of fairing leg by leg.
+    let is_smallest = at_once == AtOnce::UpTo(1);
+    let script = Script::new(plan, at_once)
+        .with_checks(checks)
+        .fairing_by_leg(is_smallest)
+        .packing_one_by_one(is_smallest || is_taught)
+        .teaching(is_taught);
     print(words, |out| {
         if asked.summary {
             write_summary(out, &script, words)

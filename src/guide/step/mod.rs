@@ -29,6 +29,8 @@ pub struct Step {
     pub place: Place,
     /// What is to be done.
     pub what: What,
+    /// Whether who learns is told why and how: the hands have not done the like before.
+    pub is_taught: bool,
 }
 
 /// What a step asks for.
@@ -45,7 +47,7 @@ pub struct Step {
 /// ```
 #[derive(Clone, Debug, PartialEq)]
 pub enum What {
-    /// Put something into the bag.
+    /// Put things into the bag.
     Kit(KitStep),
     /// Do something to the tube.
     Rig(RigStep),

@@ -3,7 +3,7 @@
 use strum::IntoStaticStr;
 
 use crate::bench::Millimetres;
-use crate::knot::{Crossing, Leg, PassLeg};
+use crate::knot::{Crossing, Leg, PassLeg, Rim};
 
 /// Taking the knot off the tube, one thing at a time.
 ///
@@ -178,7 +178,7 @@ pub enum FinishTask {
 /// let step = found.unwrap();
 /// let marlinspeak::guide::FinishTask::Tuck(tuck) = step.task else { panic!() };
 /// assert_eq!(tuck.pin, 1);
-/// assert!(tuck.under.is_some_and(|crossing| !crossing.over));
+/// assert!(tuck.crossings.last().is_some_and(|crossing| !crossing.over));
 /// # Ok::<(), marlinspeak::knot::KnotError>(())
 /// ```
 #[derive(Clone, Debug, PartialEq)]
@@ -195,6 +195,12 @@ pub struct Tuck {
     pub pin: u16,
     /// The leg to go along, away from that bight.
     pub along: Leg,
-    /// The first crossing on the way where that leg goes under, if it ever does.
-    pub under: Option<Crossing>,
+    /// The rim towards which the end lies of the cords that are there: where one more follower
+    /// would.
+    pub lane: Rim,
+    /// How many cords lie along that leg.
+    pub beside: u16,
+    /// What it crosses from the bight up: what it goes over, and at last where it goes under and is
+    /// held. Nothing when that leg goes under nowhere.
+    pub crossings: Vec<Crossing>,
 }

@@ -156,6 +156,9 @@ pub struct LayStep {
     pub landmark: Option<Landmark>,
     /// The crossings of this part in the order they are met.
     pub crossings: Vec<Crossing>,
+    /// Which of them are the first over and the first under of the tie: a word that is new to who
+    /// learns.
+    pub new_crossings: Vec<usize>,
     /// How the part ends.
     pub landing: Landing,
     /// What the tyer calls the cord.

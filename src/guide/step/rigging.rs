@@ -4,60 +4,60 @@ use super::caution::Caution;
 use crate::bench::{HexKey, KitItem, Millimetres, RigCaution, Thread};
 use crate::knot::{Hand, Rim};
 
-/// One thing to put into the bag.
+/// Things to put into the bag, as many as can be read in one look.
 ///
 /// ```
 /// use marlinspeak::bench::{Cord, Millimetres, Tube};
 /// use marlinspeak::guide::{AtOnce, Plan, Script, Setup, What};
 ///
-/// // The tube comes first: without it nothing is to be rigged.
+/// // The tube comes first: without it nothing is to be rigged. Of six things, half are on a page.
 /// let tube = Tube::ringed(Millimetres::parse("60")?, &[12, 14])?;
 /// let setup = Setup::new(tube, Cord::new(Millimetres::parse("4")?));
 /// let plan = Plan::read("5", "7", "2", "1")?.with_setup(Some(setup));
 /// let script = Script::new(plan, AtOnce::default());
 /// let Some(What::Kit(step)) = script.steps().next().map(|step| step.what) else { panic!() };
-/// assert_eq!(step.number, 1);
-/// assert!(matches!(step.item, marlinspeak::bench::KitItem::Tube { .. }));
+/// assert_eq!((step.number, step.things.len()), (1, 3));
+/// assert!(matches!(step.things[0], marlinspeak::bench::KitItem::Tube { .. }));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct KitStep {
-    /// Which item, 1 … `items`.
+    /// Which item is the first here, 1 … `items`.
     pub number: u16,
     /// How many there are.
     pub items: u16,
-    /// What goes into the bag, and how much of it.
-    pub item: KitItem,
+    /// What goes into the bag, and how much of it: one or more.
+    pub things: Vec<KitItem>,
 }
 
-/// One step of rigging.
+/// A step of rigging: one or more things to do that belong together.
 ///
 /// ```
 /// use marlinspeak::bench::{Cord, Millimetres, Tube};
 /// use marlinspeak::guide::{AtOnce, Plan, Script, Setup, What};
 ///
-/// // The steps of rigging come in the order of the hands, each with its number.
+/// // The steps of rigging come in the order of the hands, each with the number of its first task.
 /// let tube = Tube::ringed(Millimetres::parse("60")?, &[12, 14])?;
 /// let setup = Setup::new(tube, Cord::new(Millimetres::parse("4")?));
 /// let plan = Plan::read("5", "7", "2", "1")?.with_setup(Some(setup));
 /// let script = Script::new(plan, AtOnce::default());
 /// let numbers = script.steps().filter_map(|step| match step.what {
-///     What::Rig(step) => Some(step.number),
+///     What::Rig(step) => Some((step.number, step.things.len())),
 ///     _ => None,
 /// });
-/// assert!(numbers.eq(1..=script.rigging().unwrap().counts().1));
+/// assert!(numbers.eq([(1, 2), (3, 2), (5, 2)]));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct RigStep {
-    /// Which step, 1 … `tasks`.
+    /// Which task is the first here, 1 … `tasks`.
     pub number: u16,
     /// How many there are.
     pub tasks: u16,
     /// Which way the tyer works, and so pins and holes are numbered.
     pub hand: Hand,
-    /// What is to be done.
-    pub task: Task,
+    /// What is to be done: one or more.
+    pub things: Vec<Task>,
 }
 
 /// What is to be done to the tube.
@@ -74,9 +74,10 @@ pub struct RigStep {
 /// let tasks: Vec<Task> = script
 ///     .steps()
 ///     .filter_map(|step| match step.what {
-///         What::Rig(step) => Some(step.task),
+///         What::Rig(step) => Some(step.things),
 ///         _ => None,
 ///     })
+///     .flatten()
 ///     .collect();
 /// let spaced = tasks.iter().position(|task| matches!(task, Task::Space { .. }));
 /// let pinned = tasks.iter().rposition(|task| matches!(task, Task::Pins { .. }));
@@ -151,42 +152,33 @@ pub enum Task {
         /// How long each piece is cut.
         length: Millimetres,
     },
-    /// Where the first strand begins.
-    Start {
-        /// Strands of the knot.
-        strands: u16,
-        /// The hole that bottom pin 1 stands in.
-        hole: Option<u16>,
-        /// How much tail to leave there.
-        tail: Millimetres,
-    },
 }
 
 impl KitStep {
     /// What can hurt here.
-    pub(in crate::guide) const fn caution(&self) -> Option<Caution> {
-        match self.item {
-            KitItem::Picks { .. } => Some(Caution::Blades),
-            _ => None,
-        }
+    pub(in crate::guide) fn caution(&self) -> Option<Caution> {
+        let has_picks = |item: &KitItem| matches!(item, KitItem::Picks { .. });
+        self.things.iter().any(has_picks).then_some(Caution::Blades)
     }
 }
 
 impl RigStep {
     /// What can hurt here.
-    pub(in crate::guide) const fn caution(&self) -> Option<Caution> {
-        match self.task {
+    pub(in crate::guide) fn caution(&self) -> Option<Caution> {
+        self.things.iter().find_map(|task| match task {
             Task::Pins { .. } | Task::Strip { .. } => Some(Caution::Pins),
             Task::Cut { .. } => Some(Caution::Blades),
             _ => None,
-        }
+        })
     }
 
     /// Whether it is about the pins of the top ring, which come second.
-    pub(in crate::guide) const fn is_top(&self) -> bool {
-        matches!(
-            self.task,
-            Task::Pins { rim: Rim::Top, .. } | Task::Strip { rim: Rim::Top, .. }
-        )
+    pub(in crate::guide) fn is_top(&self) -> bool {
+        self.things.iter().any(|task| {
+            matches!(
+                task,
+                Task::Pins { rim: Rim::Top, .. } | Task::Strip { rim: Rim::Top, .. }
+            )
+        })
     }
 }

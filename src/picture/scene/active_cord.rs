@@ -70,7 +70,14 @@ impl KnotScene {
     ) -> [SheetPoint; 3] {
         let layout = &self.layout;
         let path = self.cord_path(visible, active.beside + 1);
-        if active.rows.end.is_finite() {
+        if active.is_backward {
+            let along = active.rows.start * layout.diagonal;
+            [
+                path.at(along + back, path.offset - half),
+                path.at(along + back - length, path.offset),
+                path.at(along + back, path.offset + half),
+            ]
+        } else if active.rows.end.is_finite() {
             let along = active.rows.end * layout.diagonal;
             [
                 path.at(along - back, path.offset - half),

@@ -3,7 +3,7 @@
 use std::ops::Range;
 
 use super::sheet_point::real;
-use crate::knot::{Laying, Leg, PassLeg, Rim};
+use crate::knot::{Crossing, Laying, Leg, PassLeg, Rim};
 
 /// The leg in hand, and the part of it that is being told.
 #[derive(Clone, Debug)]
@@ -19,6 +19,8 @@ pub struct ActiveLeg {
     pub rows: Range<f32>,
     /// The crossings of the part being told, in the order in which the cord meets them.
     pub crossings: Vec<ActiveCrossing>,
+    /// Whether the cord goes against the way the leg was laid.
+    pub is_backward: bool,
 }
 
 /// A crossing of the leg in hand.
@@ -79,6 +81,39 @@ impl ActiveLeg {
             beside: laying.cords_of(leg, pass_leg),
             rows,
             crossings: all[start..end].to_vec(),
+            is_backward: false,
         })
+    }
+
+    /// An end that is tucked away along a leg, up from its bottom pin, over and under these.
+    pub fn tucked(laying: &Laying, along: Leg, crossings: &[Crossing]) -> Self {
+        let leads = i32::from(laying.knot().leads());
+        let is_backward = along.from.rim == Rim::Top;
+        let nth = |crossing: &Crossing| match along.from.rim {
+            Rim::Bottom => i32::from(crossing.row),
+            Rim::Top => leads - i32::from(crossing.row),
+        };
+        // Out from under what holds it, half way to the next.
+        let last = crossings.last().map_or(0.0, |crossing| real(nth(crossing)));
+        let pass = laying.passes() + 1;
+        Self {
+            pass_leg: laying.pass_leg_of(pass, along),
+            leg: along,
+            beside: laying.passes(),
+            rows: if is_backward {
+                last - 0.5..f32::INFINITY
+            } else {
+                f32::NEG_INFINITY..last + 0.5
+            },
+            crossings: crossings
+                .iter()
+                .map(|crossing| ActiveCrossing {
+                    nth: nth(crossing),
+                    over: crossing.over,
+                    cords: crossing.cords,
+                })
+                .collect(),
+            is_backward,
+        }
     }
 }

@@ -31,17 +31,24 @@ impl LaidCords {
                 pass_leg,
                 crossings,
             } => ActiveLeg::new(laying, *pass_leg, crossings),
+            Moment::Tucking { along, crossings } => {
+                Some(ActiveLeg::tucked(laying, *along, crossings))
+            }
             Moment::Bare | Moment::Before(_) | Moment::Fairing(_) | Moment::Finished => None,
         };
         let count = |leg: Leg| match &active {
             // The cord in hand counts: what it goes over makes room for it.
             Some(active) => {
-                laying.cords_of(leg, active.pass_leg) + u16::from(active.leg.from == leg.from)
+                let laid = match moment {
+                    Moment::Tucking { .. } => laying.passes(),
+                    _ => laying.cords_of(leg, active.pass_leg),
+                };
+                laid + u16::from(active.leg.from == leg.from)
             }
             None => match moment {
                 Moment::Before(pass_leg) => laying.cords_of(leg, *pass_leg),
                 Moment::Fairing(_) | Moment::Finished => laying.passes(),
-                Moment::Bare | Moment::At { .. } => 0,
+                Moment::Bare | Moment::At { .. } | Moment::Tucking { .. } => 0,
             },
         };
         let knot = laying.knot();
@@ -56,7 +63,9 @@ impl LaidCords {
             next: match moment {
                 Moment::Before(turn) => Some(*turn),
                 Moment::At { pass_leg, .. } => laying.nth_leg(laying.legs_before(*pass_leg) + 1),
-                Moment::Bare | Moment::Fairing(_) | Moment::Finished => None,
+                Moment::Bare | Moment::Fairing(_) | Moment::Tucking { .. } | Moment::Finished => {
+                    None
+                }
             }
             .and_then(|turn| laying.leg(turn))
             .map(|leg| leg.from),

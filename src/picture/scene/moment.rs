@@ -2,8 +2,10 @@
 
 use std::ops::Range;
 
-use crate::guide::{BeginStep, FollowStep, Place, Script, Step, TakeBack, What};
-use crate::knot::PassLeg;
+use crate::guide::{
+    BeginStep, FinishStep, FinishTask, FollowStep, Place, Script, Step, TakeBack, What,
+};
+use crate::knot::{Crossing, Leg, PassLeg};
 
 /// How far the tie has come.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -24,6 +26,14 @@ pub enum Moment {
     },
     /// All is laid, and the slack of this leg is being drawn out.
     Fairing(PassLeg),
+    /// All is laid, and an end is tucked away: from a bottom bight it goes once more beside the cords
+    /// of a leg.
+    Tucking {
+        /// The leg it goes along, up from its bottom pin.
+        along: Leg,
+        /// What it crosses from there on; at the last it is held.
+        crossings: Vec<Crossing>,
+    },
     /// All is laid, and no leg is looked at more than another.
     Finished,
 }
@@ -65,6 +75,13 @@ impl Moment {
             }
             What::Fair(fair) if fair.in_round.is_some() => Self::Finished,
             What::Fair(fair) => Self::Fairing(fair.pass_leg),
+            What::Finish(FinishStep {
+                task: FinishTask::Tuck(tuck),
+                ..
+            }) if !tuck.crossings.is_empty() => Self::Tucking {
+                along: tuck.along,
+                crossings: tuck.crossings.clone(),
+            },
             What::Lift(_) | What::Finish(_) => Self::Finished,
         }
     }

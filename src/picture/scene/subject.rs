@@ -44,7 +44,10 @@ impl Subject {
                 Self::rings(&rig.layout, &setup.tube, plan.hand)
             }
             (What::Fair(_) | What::Finish(_), Some(rig), _) => {
-                Self::at(plan, Moment::of_step(script, step), Some(rig.shape))
+                let moment = Moment::of_step(script, step);
+                // Where an end is tucked, the cords stand apart, and the bights have their numbers.
+                let shape = Some(rig.shape).filter(|_| !matches!(moment, Moment::Tucking { .. }));
+                Self::at(plan, moment, shape)
             }
             _ => Self::at(plan, Moment::of_step(script, step), None),
         }

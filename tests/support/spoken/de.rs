@@ -41,27 +41,54 @@ pub const GERMAN: Language = Language {
         (
             "plain",
             &[
-                "{head}{split} {way}{lane} {met} {landing}",
-                "{head}, Teil {part} von {parts}, von {on}. {place}{lane} {met} {landing}",
+                "{head}{split} {way}. {met} {landing}",
+                "{head}, Teil {part} von {parts}, von {on}. {place}. {met} {landing}",
             ],
         ),
+        // What the hands have is told plainly.
         (
             "teach",
             &[
-                "{head}{split} {way}{lane} {met} {tlanding}",
-                "{head}{split} Eine Bahn ist die Schnur von einem Stift am einen Rand zu einem Stift am anderen. {way}{lane} {met} {tlanding}",
-                "{head}, Teil {part} von {parts}, von {on}. {place}{lane} {met} {tlanding}",
+                "{head}{split} {way}. {tmet} {tlanding}",
+                "{head}{split} Eine Bahn ist die Schnur von einem Stift am einen Rand zu einem Stift am anderen. {way}. {tmet} {tlanding}",
+                "{head}, Teil {part} von {parts}, von {on}. {place}. {tmet} {tlanding}",
+                "{head}{split} {way}. {met} {landing}",
+                "{head}, Teil {part} von {parts}, von {on}. {place}. {met} {landing}",
+            ],
+        ),
+        (
+            "tmet",
+            &[
+                "Noch liegt nichts im Weg.",
+                "{First}{new}",
+                "{First}{new} {tmet}",
+            ],
+        ),
+        (
+            "new",
+            &[
+                ".",
+                ": Leg deine oben darauf.",
+                ": Heb sie an und schieb dein Ende hindurch.",
             ],
         ),
         ("brief", &["{head}{split} {bway}{bturn}. {bmet}{blanding}"]),
         (
             "way",
             &[
-                "Von Fuß-Stift {from} nach {way-round} hoch{turn} zu Kopf-Stift {to}{h=rising}",
-                "Von Kopf-Stift {from} nach {way-round} hinab{turn} zu Fuß-Stift {to}{h=falling}",
+                "Von Fuß-Stift {from} {along} hoch{turn} zu Kopf-Stift {to}{h=rising}",
+                "Von Kopf-Stift {from} {along} hinab{turn} zu Fuß-Stift {to}{h=falling}",
             ],
         ),
-        ("way-round", &["rechts{way=right}", "links{way=left}"]),
+        (
+            "along",
+            &[
+                "nach rechts{way=right}",
+                "nach links{way=left}",
+                "auf der Fuß-Seite der ersten Schnur{lane=bottom}",
+                "auf der Kopf-Seite der ersten Schnur{lane=top}",
+            ],
+        ),
         (
             "turn",
             &[
@@ -69,14 +96,6 @@ pub const GERMAN: Language = Language {
                 ", einmal ganz um das Rohr herum und weiter{turns=1}",
                 ", zweimal ganz um das Rohr herum und weiter{turns=2}",
                 ", {turns}-mal ganz um das Rohr herum und weiter",
-            ],
-        ),
-        (
-            "lane",
-            &[
-                ".",
-                ", auf der Fuß-Seite der ersten Schnur.{lane=bottom}",
-                ", auf der Kopf-Seite der ersten Schnur.{lane=top}",
             ],
         ),
         (
@@ -89,23 +108,23 @@ pub const GERMAN: Language = Language {
         (
             "place",
             &[
-                "Die Schnur hat {share-of} hinter sich{made-turns} eben an {past-pin} vorbei{again}. Von dort geht es nach {way-round} hoch",
-                "Die Schnur hat {share-of} hinter sich{made-turns} eben an {past-pin} vorbei{again}. Von dort geht es nach {way-round} hinab",
+                "Du hast {share-of} hinter dir{made-turns}, und bist eben an {past-pin} vorbei{again}. Weiter {along} hoch",
+                "Du hast {share-of} hinter dir{made-turns}, und bist eben an {past-pin} vorbei{again}. Weiter {along} hinab",
             ],
         ),
         (
             "share-of",
             &[
-                "ein kleines Stück des Weges{share=little}",
-                "etwa ein Viertel des Weges{share=quarter}",
-                "etwa ein Drittel des Weges{share=third}",
-                "etwa die Hälfte des Weges{share=half}",
-                "etwa zwei Drittel des Weges{share=two-thirds}",
-                "etwa drei Viertel des Weges{share=three-quarters}",
-                "den größten Teil des Weges{share=most}",
+                "ein kleines Stück{share=little}",
+                "ein Viertel{share=quarter}",
+                "ein Drittel{share=third}",
+                "die Hälfte{share=half}",
+                "zwei Drittel{share=two-thirds}",
+                "drei Viertel{share=three-quarters}",
+                "fast den ganzen Weg{share=most}",
             ],
         ),
-        ("again", &["", ", zu dem sie wiederkommt"]),
+        ("again", &["", ", zu dem du wiederkommst"]),
         (
             "past-pin",
             &["Fuß-Stift {past}{rim=bottom}", "Kopf-Stift {past}{rim=top}"],
@@ -113,10 +132,10 @@ pub const GERMAN: Language = Language {
         (
             "made-turns",
             &[
-                " und ist{made=0}",
-                ", ist einmal ganz um das Rohr gelaufen und{made=1}",
-                ", ist zweimal ganz um das Rohr gelaufen und{made=2}",
-                ", ist {made}-mal ganz um das Rohr gelaufen und",
+                "{made=0}",
+                ", einmal um das Rohr herum{made=1}",
+                ", zweimal um das Rohr herum{made=2}",
+                ", {made}-mal um das Rohr herum",
             ],
         ),
         (
@@ -150,18 +169,16 @@ pub const GERMAN: Language = Language {
             "tlanding",
             &[
                 "Halte sie dort fest.{landing=hold}",
-                "Dann außen um Kopf-Stift {landed}; zieh sie heran.{landing=round}",
-                "Dann außen um Fuß-Stift {landed}; zieh sie heran.{landing=round}",
+                "Dann um Kopf-Stift {landed}; zieh sie heran.{landing=round}",
+                "Dann um Fuß-Stift {landed}; zieh sie heran.{landing=round}",
                 "{turning}",
             ],
         ),
         (
             "turning",
             &[
-                "Wende innen in der Schlinge an Kopf-Stift {landed}.{landing=inside}",
-                "Wende innen in der Schlinge an Fuß-Stift {landed}.{landing=inside}",
-                "Wende außen um die Schlinge an Kopf-Stift {landed}.{landing=outside}",
-                "Wende außen um die Schlinge an Fuß-Stift {landed}.{landing=outside}",
+                "Innen in der Schlinge.{landing=inside}",
+                "Außen um die Schlinge.{landing=outside}",
                 "Zurück am Anfang: Geh über das hängende Ende und weiter um Fuß-Stift {landed}.{landing=on}",
                 "Zurück am Anfang: Klebe die Schnur an Fuß-Stift {landed} fest, bis zu ihrem nächsten Durchgang.{landing=wait}",
                 "Zurück am Anfang: Lass das Ende an Fuß-Stift {landed} hängen.{landing=end}",

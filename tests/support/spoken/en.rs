@@ -45,27 +45,54 @@ pub const ENGLISH: Language = Language {
         (
             "plain",
             &[
-                "{head}{split} {way}{lane} {met} {landing}",
-                "{head}, part {part} of {parts}, from {on}. {place}{lane} {met} {landing}",
+                "{head}{split} {way}. {met} {landing}",
+                "{head}, part {part} of {parts}, from {on}. {place}. {met} {landing}",
             ],
         ),
+        // What the hands have is told plainly.
         (
             "teach",
             &[
-                "{head}{split} {way}{lane} {met} {tlanding}",
-                "{head}{split} A leg is the cord from a pin on one rim to a pin on the other. {way}{lane} {met} {tlanding}",
-                "{head}, part {part} of {parts}, from {on}. {place}{lane} {met} {tlanding}",
+                "{head}{split} {way}. {tmet} {tlanding}",
+                "{head}{split} A leg is the cord from a pin on one rim to a pin on the other. {way}. {tmet} {tlanding}",
+                "{head}, part {part} of {parts}, from {on}. {place}. {tmet} {tlanding}",
+                "{head}{split} {way}. {met} {landing}",
+                "{head}, part {part} of {parts}, from {on}. {place}. {met} {landing}",
+            ],
+        ),
+        (
+            "tmet",
+            &[
+                "There is nothing to cross yet.",
+                "{First}{new}",
+                "{First}{new} {tmet}",
+            ],
+        ),
+        (
+            "new",
+            &[
+                ".",
+                ": lay yours on top of it.",
+                ": lift it and pass your end beneath.",
             ],
         ),
         ("brief", &["{head}{split} {bway}{bturn}. {bmet}{blanding}"]),
         (
             "way",
             &[
-                "From bottom pin {from}, up and {way-round}{turn} to top pin {to}{h=rising}",
-                "From top pin {from}, down and {way-round}{turn} to bottom pin {to}{h=falling}",
+                "From bottom pin {from}, up {along}{turn} to top pin {to}{h=rising}",
+                "From top pin {from}, down {along}{turn} to bottom pin {to}{h=falling}",
             ],
         ),
-        ("way-round", &["right{way=right}", "left{way=left}"]),
+        (
+            "along",
+            &[
+                "and right{way=right}",
+                "and left{way=left}",
+                "the bottom-ring side of the first cord{lane=bottom}",
+                "the top-ring side of the first cord{lane=top}",
+            ],
+        ),
         (
             "turn",
             &[
@@ -76,37 +103,29 @@ pub const ENGLISH: Language = Language {
             ],
         ),
         (
-            "lane",
-            &[
-                ".",
-                ", on the bottom-ring side of the first cord.{lane=bottom}",
-                ", on the top-ring side of the first cord.{lane=top}",
-            ],
-        ),
-        (
             "on",
             &[
-                "bottom pin {from} up to top pin {to}{h=rising}",
-                "top pin {from} down to bottom pin {to}{h=falling}",
+                "bottom pin {from} to top pin {to}{h=rising}",
+                "top pin {from} to bottom pin {to}{h=falling}",
             ],
         ),
         (
             "place",
             &[
-                "You are {share-of} up, just past {past-pin}{made-turns} Go on up and {way-round}",
-                "You are {share-of} down, just past {past-pin}{made-turns} Go on down and {way-round}",
+                "You are {share-of} up, just past {past-pin}{made-turns} Go on up {along}",
+                "You are {share-of} down, just past {past-pin}{made-turns} Go on down {along}",
             ],
         ),
         (
             "share-of",
             &[
                 "a little way{share=little}",
-                "about a quarter of the way{share=quarter}",
-                "about a third of the way{share=third}",
-                "about half way{share=half}",
-                "about two thirds of the way{share=two-thirds}",
-                "about three quarters of the way{share=three-quarters}",
-                "most of the way{share=most}",
+                "a quarter{share=quarter}",
+                "a third{share=third}",
+                "half way{share=half}",
+                "two thirds{share=two-thirds}",
+                "three quarters{share=three-quarters}",
+                "nearly all the way{share=most}",
             ],
         ),
         ("again", &["", ", which you come back to"]),
@@ -149,18 +168,16 @@ pub const ENGLISH: Language = Language {
             "tlanding",
             &[
                 "Hold it there.{landing=hold}",
-                "Then round the outside of top pin {landed}; pull it close.{landing=round}",
-                "Then round the outside of bottom pin {landed}; pull it close.{landing=round}",
+                "Then round top pin {landed}, and pull it close.{landing=round}",
+                "Then round bottom pin {landed}, and pull it close.{landing=round}",
                 "{turning}",
             ],
         ),
         (
             "turning",
             &[
-                "Turn inside the loop at top pin {landed}.{landing=inside}",
-                "Turn inside the loop at bottom pin {landed}.{landing=inside}",
-                "Turn outside the loop at top pin {landed}.{landing=outside}",
-                "Turn outside the loop at bottom pin {landed}.{landing=outside}",
+                "Inside the loop.{landing=inside}",
+                "Outside the loop.{landing=outside}",
                 "Back at the start: go over the hanging tail and on round bottom pin {landed}.{landing=on}",
                 "Back at the start: tape the cord down at bottom pin {landed}, to wait for its next pass.{landing=wait}",
                 "Back at the start: let the end hang at bottom pin {landed}.{landing=end}",
@@ -169,8 +186,8 @@ pub const ENGLISH: Language = Language {
         (
             "bway",
             &[
-                "Bottom pin {from}, up to top pin {to}{h=rising}",
-                "Top pin {from}, down to bottom pin {to}{h=falling}",
+                "Bottom pin {from}, up to pin {to}{h=rising}",
+                "Top pin {from}, down to pin {to}{h=falling}",
             ],
         ),
         (
@@ -183,8 +200,24 @@ pub const ENGLISH: Language = Language {
                 ", past {past-pin}",
             ],
         ),
-        ("BFirst", &["Over {over}", "Under {under}"]),
-        ("bnext", &["over {over}", "under {under}"]),
+        (
+            "BFirst",
+            &[
+                "Over {over}",
+                "Over{over=1}",
+                "Under {under}",
+                "Under{under=1}",
+            ],
+        ),
+        (
+            "bnext",
+            &[
+                "over {over}",
+                "over{over=1}",
+                "under {under}",
+                "under{under=1}",
+            ],
+        ),
         (
             "blanding",
             &[

@@ -27,7 +27,8 @@ pub const SPANISH: Language = Language {
                 "Tramo {leg}",
             ],
         ),
-        ("split", &[", parte {part} de {parts}.", "."]),
+        ("split", &[", parte {part} de {parts}{lane}", "{lane}"]),
+        ("bsplit", &[", parte {part} de {parts}.", "."]),
         (
             "met",
             &[
@@ -45,27 +46,53 @@ pub const SPANISH: Language = Language {
         (
             "plain",
             &[
-                "{head}{split} {way}{lane} {met} {landing}",
-                "{head}, parte {part} de {parts}, {on}. {place}{lane} {met} {landing}",
+                "{head}{split} {way}. {met} {landing}",
+                "{head}{split} {on}. {place}. {met} {landing}",
             ],
         ),
+        // What the hands have is told plainly.
         (
             "teach",
             &[
-                "{head}{split} {way}{lane} {met} {tlanding}",
-                "{head}{split} Un tramo es el cabo entre una clavija de un borde y una del otro. {way}{lane} {met} {tlanding}",
-                "{head}, parte {part} de {parts}, {on}. {place}{lane} {met} {tlanding}",
+                "{head}{split} {way}. {tmet} {tlanding}",
+                "{head}{split} Un tramo es el cabo entre una clavija de un borde y una del otro. {way}. {tmet} {tlanding}",
+                "{head}{split} {on}. {place}. {tmet} {tlanding}",
+                "{head}{split} {way}. {met} {landing}",
+                "{head}{split} {on}. {place}. {met} {landing}",
             ],
         ),
-        ("brief", &["{head}{split} {bway}{bturn}. {bmet}{blanding}"]),
+        (
+            "tmet",
+            &[
+                "Todavía no hay nada que cruzar.",
+                "{First}{new}",
+                "{First}{new} {tmet}",
+            ],
+        ),
+        (
+            "new",
+            &[
+                ".",
+                ": el tuyo queda a la vista.",
+                ": levántalo y mete el tuyo.",
+            ],
+        ),
+        ("brief", &["{head}{bsplit} {bway}{bturn}. {bmet}{blanding}"]),
         (
             "way",
             &[
-                "De la clavija {from} del pie, sube hacia la {way-round}{turn} hasta la clavija {to} de la cabeza{h=rising}",
-                "De la clavija {from} de la cabeza, baja hacia la {way-round}{turn} hasta la clavija {to} del pie{h=falling}",
+                "De la clavija {from} del pie, sube{around}{turn} a la {to} de la cabeza{h=rising}",
+                "De la clavija {from} de la cabeza, baja{around}{turn} a la {to} del pie{h=falling}",
             ],
         ),
-        ("way-round", &["derecha{way=right}", "izquierda{way=left}"]),
+        (
+            "around",
+            &[
+                "",
+                " hacia la derecha{way=right}",
+                " hacia la izquierda{way=left}",
+            ],
+        ),
         (
             "turn",
             &[
@@ -79,69 +106,69 @@ pub const SPANISH: Language = Language {
             "lane",
             &[
                 ".",
-                ", junto al primer cabo, del lado del pie.{lane=bottom}",
-                ", junto al primer cabo, del lado de la cabeza.{lane=top}",
+                ", del lado del pie.{lane=bottom}",
+                ", del lado de la cabeza.{lane=top}",
             ],
         ),
         (
             "on",
             &[
-                "que sube de la clavija {from} del pie a la clavija {to} de la cabeza{h=rising}",
-                "que baja de la clavija {from} de la cabeza a la clavija {to} del pie{h=falling}",
+                "Sube de la clavija {from} del pie a la {to} de la cabeza{h=rising}",
+                "Baja de la clavija {from} de la cabeza a la {to} del pie{h=falling}",
             ],
         ),
         (
             "place",
             &[
-                "El cabo lleva hecho {share-of} de la subida, justo después de {past-pin}{made-turns} Sigue subiendo hacia la {way-round}",
-                "El cabo lleva hecho {share-of} de la bajada, justo después de {past-pin}{made-turns} Sigue bajando hacia la {way-round}",
+                "Llevas {share-of}, justo después de {past-pin}{made-turns} Sigue subiendo{around}",
+                "Llevas {share-of}, justo después de {past-pin}{made-turns} Sigue bajando{around}",
             ],
         ),
         (
             "share-of",
             &[
                 "un poco{share=little}",
-                "cerca de un cuarto{share=quarter}",
-                "cerca de un tercio{share=third}",
-                "cerca de la mitad{share=half}",
-                "cerca de dos tercios{share=two-thirds}",
-                "cerca de tres cuartos{share=three-quarters}",
-                "la mayor parte{share=most}",
+                "un cuarto{share=quarter}",
+                "un tercio{share=third}",
+                "la mitad{share=half}",
+                "dos tercios{share=two-thirds}",
+                "tres cuartos{share=three-quarters}",
+                "casi todo{share=most}",
             ],
         ),
-        ("again", &["", ", a la que volverá"]),
+        ("again", &["", ", a la que volverás"]),
         (
             "past-pin",
             &[
-                "la clavija {past} del pie{again}{rim=bottom}",
-                "la clavija {past} de la cabeza{again}{rim=top}",
+                "la {past} del pie{again}{rim=bottom}",
+                "la {past} de la cabeza{again}{rim=top}",
             ],
         ),
         (
             "made-turns",
             &[
                 ".{made=0}",
-                ", y ha dado una vuelta al tubo.{made=1}",
-                ", y ha dado dos vueltas al tubo.{made=2}",
-                ", y ha dado {made} vueltas al tubo.",
+                ", y una vuelta al tubo.{made=1}",
+                ", y dos vueltas al tubo.{made=2}",
+                ", y {made} vueltas al tubo.",
             ],
         ),
         (
             "First",
             &[
-                "Pásalo por encima de un cabo{over=1}",
-                "Pásalo por encima de {over} cabos",
-                "Mételo por debajo de un cabo{under=1}",
-                "Mételo por debajo de {under} cabos",
+                "Encima de un cabo{over=1}",
+                "Encima de {over} cabos",
+                "Debajo de un cabo{under=1}",
+                "Debajo de {under} cabos",
             ],
         ),
         (
             "next",
             &[
-                "por encima de uno{over=1}",
-                "por encima de {over}",
-                "por debajo de uno{under=1}",
-                "por debajo de {under}",
+                "encima de uno{over=1}",
+                "encima de {over}",
+                "debajo de uno{under=1}",
+                "debajo de {under}",
             ],
         ),
         (
@@ -157,19 +184,17 @@ pub const SPANISH: Language = Language {
             "tlanding",
             &[
                 "Sujétalo ahí.{landing=hold}",
-                "Luego rodea por fuera la clavija {landed} de la cabeza, bien ajustado.{landing=round}",
-                "Luego rodea por fuera la clavija {landed} del pie, bien ajustado.{landing=round}",
+                "Luego rodea bien la clavija {landed} de la cabeza.{landing=round}",
+                "Luego rodea bien la clavija {landed} del pie.{landing=round}",
                 "{turning}",
             ],
         ),
         (
             "turning",
             &[
-                "Gira por dentro del bucle en la clavija {landed} de la cabeza.{landing=inside}",
-                "Gira por dentro del bucle en la clavija {landed} del pie.{landing=inside}",
-                "Gira por fuera del bucle en la clavija {landed} de la cabeza.{landing=outside}",
-                "Gira por fuera del bucle en la clavija {landed} del pie.{landing=outside}",
-                "De vuelta al principio: pasa por encima de la cola que cuelga y sigue alrededor de la clavija {landed} del pie.{landing=on}",
+                "Por dentro del bucle.{landing=inside}",
+                "Por fuera del bucle.{landing=outside}",
+                "De vuelta al principio: pasa por encima de la cola que cuelga y rodea la clavija {landed} del pie.{landing=on}",
                 "De vuelta al principio: sujeta el cabo con cinta en la clavija {landed} del pie, hasta su próxima pasada.{landing=wait}",
                 "De vuelta al principio: deja colgar el extremo en la clavija {landed} del pie.{landing=end}",
             ],
@@ -177,8 +202,8 @@ pub const SPANISH: Language = Language {
         (
             "bway",
             &[
-                "Clavija {from} del pie, sube a la clavija {to} de la cabeza{h=rising}",
-                "Clavija {from} de la cabeza, baja a la clavija {to} del pie{h=falling}",
+                "Pie {from}, sube a cabeza {to}{h=rising}",
+                "Cabeza {from}, baja a pie {to}{h=falling}",
             ],
         ),
         (
@@ -188,11 +213,28 @@ pub const SPANISH: Language = Language {
                 ", una vuelta{turns=1}",
                 ", dos vueltas{turns=2}",
                 ", {turns} vueltas",
-                ", tras {past-pin}",
+                ", tras cabeza {past}{rim=top}",
+                ", tras pie {past}{rim=bottom}",
             ],
         ),
-        ("BFirst", &["Encima {over}", "Debajo {under}"]),
-        ("bnext", &["encima {over}", "debajo {under}"]),
+        (
+            "BFirst",
+            &[
+                "Encima {over}",
+                "Encima{over=1}",
+                "Debajo {under}",
+                "Debajo{under=1}",
+            ],
+        ),
+        (
+            "bnext",
+            &[
+                "encima {over}",
+                "encima{over=1}",
+                "debajo {under}",
+                "debajo{under=1}",
+            ],
+        ),
         (
             "blanding",
             &[

@@ -45,27 +45,59 @@ pub const FRENCH: Language = Language {
         (
             "plain",
             &[
-                "{head}{split} {way}{lane} {met} {landing}",
-                "{head}, partie {part} sur {parts}, {on}. {place}{lane} {met} {landing}",
+                "{head}{split} {way}. {met} {landing}",
+                "{head}, partie {part} sur {parts}, {on}. {place}. {met} {landing}",
             ],
         ),
+        // What the hands have is told plainly.
         (
             "teach",
             &[
-                "{head}{split} {way}{lane} {met} {tlanding}",
-                "{head}{split} Un trajet, c’est le cordon d’un picot d’un bord à un picot de l’autre. {way}{lane} {met} {tlanding}",
-                "{head}, partie {part} sur {parts}, {on}. {place}{lane} {met} {tlanding}",
+                "{head}{split} {way}. {tmet} {tlanding}",
+                "{head}{split} Un trajet, c’est le cordon d’un picot d’un bord à un picot de l’autre. {way}. {tmet} {tlanding}",
+                "{head}, partie {part} sur {parts}, {on}. {place}. {tmet} {tlanding}",
+                "{head}{split} {way}. {met} {landing}",
+                "{head}, partie {part} sur {parts}, {on}. {place}. {met} {landing}",
+            ],
+        ),
+        (
+            "tmet",
+            &[
+                "Il n’y a encore rien à croiser.",
+                "{First}{new}",
+                "{First}{new} {tmet}",
+            ],
+        ),
+        (
+            "new",
+            &[
+                ".",
+                "\u{a0}: le vôtre se pose en travers.",
+                "\u{a0}: soulevez-le et passez votre bout.",
             ],
         ),
         ("brief", &["{head}{split} {bway}{bturn}. {bmet}{blanding}"]),
         (
             "way",
             &[
-                "Du picot de base {from}, montez vers la {way-round}{turn} jusqu’au picot de tête {to}{h=rising}",
-                "Du picot de tête {from}, descendez vers la {way-round}{turn} jusqu’au picot de base {to}{h=falling}",
+                "Du picot de base {from}, montez{around}{turn} jusqu’au picot de tête {to}{h=rising}",
+                "Du picot de tête {from}, descendez{around}{turn} jusqu’au picot de base {to}{h=falling}",
+                "Du picot de base {from}, {side}, montez{turn} au picot de tête {to}{h=rising}",
+                "Du picot de tête {from}, {side}, descendez{turn} au picot de base {to}{h=falling}",
             ],
         ),
-        ("way-round", &["droite{way=right}", "gauche{way=left}"]),
+        (
+            "around",
+            &[" vers la droite{way=right}", " vers la gauche{way=left}"],
+        ),
+        (
+            "side",
+            &[
+                "côté base du premier cordon{lane=bottom}",
+                "côté tête du premier cordon{lane=top}",
+            ],
+        ),
+        ("along", &["{around}", " {side}"]),
         (
             "turn",
             &[
@@ -75,40 +107,32 @@ pub const FRENCH: Language = Language {
             ],
         ),
         (
-            "lane",
-            &[
-                ".",
-                ", côté base du premier cordon.{lane=bottom}",
-                ", côté tête du premier cordon.{lane=top}",
-            ],
-        ),
-        (
             "on",
             &[
-                "en montant du picot de base {from} au picot de tête {to}{h=rising}",
-                "en descendant du picot de tête {from} au picot de base {to}{h=falling}",
+                "du picot de base {from} au picot de tête {to}{h=rising}",
+                "du picot de tête {from} au picot de base {to}{h=falling}",
             ],
         ),
         (
             "place",
             &[
-                "Le cordon est {share-of} de la montée, juste après {past-pin}{made-turns} Il continue de monter vers la {way-round}",
-                "Le cordon est {share-of} de la descente, juste après {past-pin}{made-turns} Il continue de descendre vers la {way-round}",
+                "Vous êtes {share-of}, juste après {past-pin}{made-turns} Continuez de monter{along}",
+                "Vous êtes {share-of}, juste après {past-pin}{made-turns} Continuez de descendre{along}",
             ],
         ),
         (
             "share-of",
             &[
                 "au début{share=little}",
-                "à peu près au quart{share=quarter}",
-                "à peu près au tiers{share=third}",
-                "à peu près au milieu{share=half}",
-                "à peu près aux deux tiers{share=two-thirds}",
-                "à peu près aux trois quarts{share=three-quarters}",
-                "presque à la fin{share=most}",
+                "au quart{share=quarter}",
+                "au tiers{share=third}",
+                "à mi-chemin{share=half}",
+                "aux deux tiers{share=two-thirds}",
+                "aux trois quarts{share=three-quarters}",
+                "presque au bout{share=most}",
             ],
         ),
-        ("again", &["", ", où il reviendra"]),
+        ("again", &["", ", où vous reviendrez"]),
         (
             "past-pin",
             &[
@@ -120,8 +144,8 @@ pub const FRENCH: Language = Language {
             "made-turns",
             &[
                 ".{made=0}",
-                ", et il a fait un tour du tube.{made=1}",
-                ", et il a fait {made} tours du tube.",
+                ", après un tour du tube.{made=1}",
+                ", après {made} tours du tube.",
             ],
         ),
         (
@@ -133,7 +157,7 @@ pub const FRENCH: Language = Language {
                 "Glissez sous {under} cordon",
             ],
         ),
-        ("next", &["enjambez-en {over}", "glissez sous {under}"]),
+        ("next", &["enjambez {over}", "glissez sous {under}"]),
         (
             "landing",
             &[
@@ -147,18 +171,16 @@ pub const FRENCH: Language = Language {
             "tlanding",
             &[
                 "Tenez-le là.{landing=hold}",
-                "Puis contournez par l’extérieur le picot de tête {landed}, au plus près.{landing=round}",
-                "Puis contournez par l’extérieur le picot de base {landed}, au plus près.{landing=round}",
+                "Puis contournez le picot de tête {landed}, au plus près.{landing=round}",
+                "Puis contournez le picot de base {landed}, au plus près.{landing=round}",
                 "{turning}",
             ],
         ),
         (
             "turning",
             &[
-                "Tournez en dedans de la boucle au picot de tête {landed}.{landing=inside}",
-                "Tournez en dedans de la boucle au picot de base {landed}.{landing=inside}",
-                "Tournez en dehors de la boucle au picot de tête {landed}.{landing=outside}",
-                "Tournez en dehors de la boucle au picot de base {landed}.{landing=outside}",
+                "En dedans de la boucle.{landing=inside}",
+                "En dehors de la boucle.{landing=outside}",
                 "Retour au départ\u{a0}: enjambez le dormant qui pend et continuez autour du picot de base {landed}.{landing=on}",
                 "Retour au départ\u{a0}: fixez le cordon au picot de base {landed}, en attendant sa prochaine passe.{landing=wait}",
                 "Retour au départ\u{a0}: laissez pendre le bout au picot de base {landed}.{landing=end}",
@@ -167,8 +189,8 @@ pub const FRENCH: Language = Language {
         (
             "bway",
             &[
-                "Picot de base {from}, montez au picot de tête {to}{h=rising}",
-                "Picot de tête {from}, descendez au picot de base {to}{h=falling}",
+                "Base {from}, montez à tête {to}{h=rising}",
+                "Tête {from}, descendez à base {to}{h=falling}",
             ],
         ),
         (
@@ -177,11 +199,12 @@ pub const FRENCH: Language = Language {
                 "{turns=0}",
                 ", un tour complet{turns=1}",
                 ", {turns} tours",
-                ", après {past-pin}",
+                ", après tête {past}{rim=top}",
+                ", après base {past}{rim=bottom}",
             ],
         ),
-        ("BFirst", &["Enjambez {over}", "Glissez sous {under}"]),
-        ("bnext", &["enjambez {over}", "glissez sous {under}"]),
+        ("BFirst", &["Enjambez {over}", "Sous {under}"]),
+        ("bnext", &["enjambez {over}", "sous {under}"]),
         (
             "blanding",
             &[

@@ -8,11 +8,11 @@ use iced::{Element, Task};
 use super::context::Context;
 use super::route::Next;
 use super::screen_page::ScreenPage;
-use crate::app::picture_view::PictureView;
+use crate::app::picture_view::{PictureView, Prominence};
 use crate::pedal::{Intent, Press};
 use crate::session::{Keys, Walk};
 use crate::shelf::TieId;
-use crate::words::Spoken;
+use crate::words::{Detail, Spoken};
 use view::Around;
 
 /// How the picture of the tie in hand is shown; the tie itself is the session's.
@@ -82,6 +82,12 @@ impl ScreenPage for State {
 
     fn redraw(&mut self, context: &Context) {
         self.picture.set_dots(context.dots());
+        let depth = context.session.walk().map(Walk::depth);
+        self.picture.set_prominence(match depth {
+            Some(Detail::Brief) => Prominence::Hidden,
+            Some(Detail::Teach) => Prominence::Taught,
+            Some(Detail::Plain) | None => Prominence::ByRoom,
+        });
         self.picture
             .show(context.session.walk().and_then(Walk::subject));
     }

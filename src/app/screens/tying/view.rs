@@ -58,8 +58,16 @@ fn fit_page<'a, M: 'a>(
     let (mut texts, mut edge) = (Texts::new(shown), EdgeTexts::new(around, &shown.phase));
     let mut place = picture.place(room);
     let (mut frame, mut sizes) = best(&mut texts, &mut edge, room, place);
-    // The words come first: a picture that nobody asked for goes before they get small.
-    if place.is_some_and(|place| !place.is_asked_for) && !(frame.is_first() && is_good(sizes)) {
+    // The words come first: a picture that nobody asked for goes before they get small, and one that
+    // is taught before they go.
+    let gives_way = place.is_some_and(|place| {
+        if place.is_taught {
+            !sizes.fits || sizes.note == 0.0
+        } else {
+            !place.is_asked_for && !(frame.is_first() && is_good(sizes))
+        }
+    });
+    if gives_way {
         place = None;
         (frame, sizes) = best(&mut texts, &mut edge, room, None);
     }

@@ -2,10 +2,10 @@
 
 use super::page::{Anchor, Paper, SheetPage, wrapped};
 use crate::picture::draw::{self, Role, Weight};
-use crate::picture::scene::{Scene, Viewport};
+use crate::picture::scene::{Scene, Subject, View, Viewport};
 
 /// The texts of a card.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Card {
     /// The knot, in large letters at the top.
     pub title: String,
@@ -15,6 +15,10 @@ pub struct Card {
     pub heads: [String; 3],
     /// The table, pass by pass.
     pub sections: Vec<CardSection>,
+    /// The words over the ends.
+    pub ends_head: String,
+    /// Where each end is tucked away, and what it looks like.
+    pub ends: Vec<CardEnd>,
     /// The words over the cautions.
     pub cautions_head: String,
     /// What the tyer must mind.
@@ -28,6 +32,15 @@ pub struct CardSection {
     pub head: String,
     /// Its legs in the order in which they are laid.
     pub legs: Vec<LegLine>,
+}
+
+/// An end that is tucked away.
+#[derive(Clone, Debug, PartialEq)]
+pub struct CardEnd {
+    /// Where it goes, and where it is cut: sentences.
+    pub text: String,
+    /// The end on its way.
+    pub subject: Subject,
 }
 
 /// A leg in the table.
@@ -54,6 +67,8 @@ const WAY: f32 = MARGIN + 14.0;
 /// Height of the picture, and pixels of its scene in a millimetre.
 const PICTURE: f32 = 58.0;
 const SCALE: f32 = 6.0;
+/// Height and width of the picture of an end.
+const END: [f32; 2] = [38.0, 78.0];
 
 impl Card {
     /// The pages. `scene` is asked for in the size that is there for it; `foot` gives the line
@@ -67,6 +82,7 @@ impl Card {
         let mut flow = CardFlow::new(paper);
         flow.first(self, scene);
         flow.table(self);
+        flow.ends(self);
         let count = flow.pages.len();
         for (nth, page) in flow.pages.iter_mut().enumerate() {
             let at = (page.width - MARGIN, page.height - MARGIN + 5.0);
@@ -240,18 +256,50 @@ impl CardFlow {
         }
     }
 
+    /// Every end: its sentences, and its picture beside them.
+    fn ends(&mut self, card: &Card) {
+        let [height, width] = END;
+        let left = self.right() - width;
+        for (nth, end) in card.ends.iter().enumerate() {
+            // The head stays with the first.
+            let head = if nth == 0 { STEP + 3.0 } else { 0.0 };
+            if self.y + head + height > self.bottom {
+                self.next_page(card);
+            }
+            if nth == 0 {
+                self.y += STEP + 3.0;
+                self.write(&card.ends_head, TEXT, Weight::Bold, MARGIN);
+            }
+            let corner = (left, self.y);
+            let scene = end.subject.scene(
+                View::RolledOut,
+                Viewport::new(width * SCALE, height * SCALE),
+            );
+            self.page().picture(&scene, corner, width);
+            for line in wrapped(&end.text, TEXT, Weight::Regular, left - MARGIN - 6.0) {
+                self.y += STEP;
+                self.write(&line, TEXT, Weight::Regular, MARGIN);
+            }
+            self.y = corner.1 + height;
+        }
+    }
+
     /// Goes to the next page when less than this is left of the page.
     fn make_room(&mut self, height: f32, card: &Card, columns: [f32; 3]) {
         if self.y + height <= self.bottom {
             return;
         }
+        self.next_page(card);
+        self.heads(&card.heads, columns);
+    }
+
+    fn next_page(&mut self, card: &Card) {
         let page = SheetPage::new(self.paper, false);
         self.bottom = page.height - MARGIN;
         self.pages.push(page);
         self.y = MARGIN + 4.0;
         self.write(&card.title, 5.0, Weight::Bold, MARGIN);
         self.y += 1.0;
-        self.heads(&card.heads, columns);
     }
 }
 

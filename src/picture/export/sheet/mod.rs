@@ -10,7 +10,7 @@ mod pdf;
 mod stage;
 mod strip;
 
-pub use card::{Card, CardSection, LegLine};
+pub use card::{Card, CardEnd, CardSection, LegLine};
 pub use page::{DOTS, Paper, SheetPage};
 pub use pdf::pdf;
 pub use stage::StageSheet;

@@ -1,0 +1,102 @@
+//! What is taught to who learns: everything when it is new, and not again once the hands have it.
+
+use super::{AtOnce, Place, Script};
+use crate::knot::PassLeg;
+
+/// Legs that cross something on which the hands learn. *Common practice, no source.*
+const LEARNT_ON: u16 = 4;
+/// From this leg on nothing is new any more, however seldom it comes: some weaves never go under.
+const NEW_BEFORE: u16 = 24;
+/// Legs that are taught again from where something was wrong: a round. *Common practice, no source.*
+const LEARNT_AGAIN: u16 = 2;
+
+impl Script {
+    /// The same for who learns: the legs that the hands learn on are told one crossing at a press.
+    #[must_use]
+    pub const fn teaching(mut self, teaches: bool) -> Self {
+        self.teaches = teaches;
+        self
+    }
+
+    /// The same with a round taught again from this leg on, where something was wrong.
+    #[must_use]
+    pub const fn learning_again(mut self, from: Option<PassLeg>) -> Self {
+        self.learns_again = from;
+        self
+    }
+
+    /// The leg from which a round is taught again, when something was wrong there.
+    pub const fn learns_again(&self) -> Option<PassLeg> {
+        self.learns_again
+    }
+
+    /// How much of a leg is told at once.
+    pub(super) fn told_at_once(&self, pass_leg: PassLeg) -> AtOnce {
+        if self.teaches && self.is_learnt_on(pass_leg) {
+            AtOnce::UpTo(1)
+        } else {
+            self.at_once
+        }
+    }
+
+    /// Whether the hands learn on this leg: it is one of the first that cross anything, or the first
+    /// with an over or an under, or lies where something was wrong.
+    pub(super) fn is_learnt_on(&self, pass_leg: PassLeg) -> bool {
+        let PassLeg { pass, strand, leg } = pass_leg;
+        let crosses = |leg: u16| leg > 0 && self.met(PassLeg { leg, ..pass_leg }) > 0;
+        let is_early = (pass, strand) == (1, 1)
+            && (!crosses(leg.saturating_sub(LEARNT_ON)) || !self.first_met(pass_leg).is_empty());
+        let is_again = self.learns_again.is_some_and(|from| {
+            (from.pass, from.strand) == (pass, strand)
+                && (from.leg..from.leg.saturating_add(LEARNT_AGAIN)).contains(&leg)
+        });
+        is_early || is_again
+    }
+
+    /// Which crossings of a leg, counted from 0, are the first over and the first under of the tie.
+    pub(super) fn first_met(&self, pass_leg: PassLeg) -> Vec<usize> {
+        if (pass_leg.pass, pass_leg.strand) != (1, 1) || pass_leg.leg >= NEW_BEFORE {
+            return Vec::new();
+        }
+        let mut met = [false, false];
+        let mut new = Vec::new();
+        for leg in 1..=pass_leg.leg {
+            let crossings = self.plan.laying().crossings(PassLeg { leg, ..pass_leg });
+            for (index, crossing) in crossings.enumerate() {
+                let is_new = !std::mem::replace(&mut met[usize::from(crossing.over)], true);
+                if is_new && leg == pass_leg.leg {
+                    new.push(index);
+                }
+            }
+        }
+        new
+    }
+
+    /// Whether who learns is told the step here with its reasons: nothing of the kind came before.
+    pub(super) fn is_taught(&self, place: Place) -> bool {
+        match place {
+            Place::Kit { .. } | Place::Rig { .. } | Place::Lift { .. } => true,
+            Place::Begin { pass, strand } => pass <= 2 && strand == 1,
+            Place::Lay { pass_leg, .. } => self.is_learnt_on(pass_leg),
+            Place::Check { pass_leg } => self.is_first_look(pass_leg),
+            Place::Fair { round, pass_leg } => round == 1 && pass_leg == PassLeg::FIRST,
+            // Of the ends, the first is taught, and all that comes when they are tucked.
+            Place::Finish { task } => task == 1 || task + 3 > self.finishes(),
+        }
+    }
+
+    /// Whether a look is the first of all, or the first at a whole pass.
+    fn is_first_look(&self, pass_leg: PassLeg) -> bool {
+        if (pass_leg.pass, pass_leg.strand) != (1, 1) {
+            return false;
+        }
+        let mut rounds = (2..=pass_leg.leg).step_by(2);
+        let first = rounds.find(|leg| {
+            self.is_checked(PassLeg {
+                leg: *leg,
+                ..pass_leg
+            })
+        });
+        first.is_none_or(|first| first == pass_leg.leg) || self.ends_a_pass(pass_leg)
+    }
+}
