@@ -6,6 +6,7 @@
 # make test-deb   installs that package in a fresh Debian, opens the program there, removes it
 # make check      formatting, lints and documentation
 # make bench      speed and memory, as one table; make bench-parts for what is behind it
+# make twice      builds what is handed on twice and compares the two
 # make soak       two hundred power cuts while presses arrive
 #
 # On Debian and its kin each target installs the system packages that it finds missing.
@@ -13,7 +14,7 @@
 CARGO ?= cargo
 PREFIX ?= /usr/local
 TARGET := $(or $(CARGO_TARGET_DIR),target)
-BINARY := $(TARGET)/release/marlinspeak
+BINARY := $(TARGET)/dist/release/marlinspeak
 ARTIFACTS := $(TARGET)/install-artifacts
 SUDO := $(shell [ "$$(id -u)" = 0 ] || echo sudo)
 
@@ -33,14 +34,27 @@ BENCH_PACKAGES := pulseaudio pulseaudio-utils
 DEB_PACKAGES := dpkg-dev
 TEST_DEB_PACKAGES := debootstrap
 
-.PHONY: run release install-artifacts install uninstall deb test test-deb check bench bench-parts soak snapshots \
+.PHONY: run release twice install-artifacts install uninstall deb test test-deb check bench bench-parts soak snapshots \
 	pictures build-packages run-packages test-packages bench-packages
 
 run: run-packages
 	$(CARGO) run --profile quick --locked
 
+# What is handed on holds no path of the machine that built it, in a folder of its own: other flags
+# would have everything built anew for the benchmarks.
+CARGO_PLACE := $(or $(CARGO_HOME),$(HOME)/.cargo)
+WITHOUT_PATHS = --remap-path-prefix=$(CARGO_PLACE)=/cargo --remap-path-prefix=$(CURDIR)=/marlinspeak \
+	--remap-path-prefix=$(shell rustc --print sysroot)=/rust
+
 release: build-packages
-	$(CARGO) build --release --locked
+	CARGO_ENCODED_RUSTFLAGS= RUSTFLAGS="$(WITHOUT_PATHS)" \
+		$(CARGO) build --release --locked --target-dir $(TARGET)/dist
+	@! grep -aq -e "$(CARGO_PLACE)" -e "$(CURDIR)" $(BINARY) || { echo "The program holds a path of this machine."; exit 1; }
+
+# Builds what is handed on twice, from nothing, and holds the two against each other.
+twice: build-packages
+	rm -rf $(TARGET)/dist && $(MAKE) release && mv $(BINARY) $(TARGET)/first-build
+	rm -rf $(TARGET)/dist && $(MAKE) release && cmp $(BINARY) $(TARGET)/first-build
 
 # Man pages, completions and icons, made by the program itself.
 install-artifacts: release
