@@ -1,6 +1,6 @@
 //! Words of the course for beginners and of the glossary.
 
-use fluent::{FluentArgs, fluent_args};
+use fluent::{FluentArgs, FluentValue, fluent_args};
 
 use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
@@ -91,12 +91,12 @@ fn weave_args(plan: &Plan) -> FluentArgs<'static> {
 }
 
 /// What a weave is told as: `run` or `twin` with the run's length, or `code` with all of it.
-pub(super) fn weave_of(knot: &Knot) -> (&'static str, String) {
+pub(super) fn weave_of(knot: &Knot) -> (&'static str, FluentValue<'static>) {
     let weave = knot.weave();
     match (weave, weave.twin_run(knot.rows())) {
-        (Weave::Run(run), _) => ("run", run.to_string()),
-        (Weave::Rows(_), Some(run)) => ("twin", run.to_string()),
-        (Weave::Rows(_), None) => ("code", weave.to_string()),
+        (Weave::Run(run), _) => ("run", (*run).into()),
+        (Weave::Rows(_), Some(run)) => ("twin", run.into()),
+        (Weave::Rows(_), None) => ("code", weave.to_string().into()),
     }
 }
 

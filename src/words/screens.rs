@@ -1,6 +1,6 @@
 //! Words of the screens that need numbers.
 
-use fluent::fluent_args;
+use fluent::{FluentValue, fluent_args};
 
 use super::course::weave_of;
 use super::selectors::Selector;
@@ -12,7 +12,7 @@ impl Words {
     /// A tie in one line: "5 lead 7 bight, 2 passes".
     pub fn tie_line(&self, plan: &Plan) -> String {
         let (kind, weave) = match weave_of(plan.knot()) {
-            ("run", run) if run == "1" => ("usual", run),
+            ("run", run) if run == FluentValue::from(1) => ("usual", run),
             told => told,
         };
         let args = fluent_args! {

@@ -79,11 +79,11 @@ impl State {
     }
 
     fn form<'a>(&'a self, words: &Words) -> Element<'a, Message> {
-        // First what is to be covered, or what a first knot may be; then the numbers, for those who
+        // First what a first knot may be, or what is to be covered; then the numbers, for those who
         // know them.
         let ways = [
-            ("start-plan", Message::Plan),
             ("start-course", Message::Course),
+            ("start-plan", Message::Plan),
         ];
         let ways = row(ways.map(|(label, message)| {
             button(text(words.plainly(label, &[])).size(theme::BODY))
