@@ -10,8 +10,8 @@ lift-say = { $task ->
         [secure] Alles liegt. Bevor du den Knoten abhebst, markiere Fuß-Bucht 1 mit einem Stück Klebeband, und sieh zu, dass { $ends ->
             [2] keines der beiden Enden
            *[other] keines der { $ends } Enden
-        } zurückrutschen kann.
-        [top-pins] Nimm die { $bights } Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale.
+        } zurückrutschen kann: Ein loser Knoten in jedem genügt.
+        [top-pins] Zieh das Klebeband ab, das im Weg ist, dann nimm die { $bights } Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale.
         [slide-ring] Zieh den Kopf-Ring vom Rohr ab. Die Buchten bleiben, wie sie sind.
         [bottom-pins] Halte den Knoten mit einer Hand, und nimm die { $bights } Stifte am Fuß heraus.
        *[slip-off] Schieb den Knoten zum Kopf hin vom Rohr und auf den Gegenstand, genau so herum wie auf dem Rohr. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.
@@ -29,8 +29,8 @@ lift-say-teach = { $task ->
         [secure] Alles liegt. Bevor du den Knoten abhebst, markiere Fuß-Bucht 1 mit einem Stück Klebeband: Sind die Stifte heraus, sieht eine Bucht aus wie die andere, und ab der markierten zählst du. Sieh zu, dass { $ends ->
             [2] keines der beiden Enden
            *[other] keines der { $ends } Enden
-        } zurückrutschen kann.
-        [top-pins] Nimm die { $bights } Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale. Die Buchten bleiben, wo sie sind, denn die Kreuzungen halten sie.
+        } zurückrutschen kann: Ein loser Knoten in jedem genügt.
+        [top-pins] Zieh das Klebeband ab, das im Weg ist, dann nimm die { $bights } Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale. Die Buchten bleiben, wo sie sind, denn die Kreuzungen halten sie.
         [slide-ring] Zieh den Kopf-Ring vom Rohr ab. Zieh langsam, damit er keine Bucht mitnimmt.
         [bottom-pins] Halte den Knoten mit einer Hand, damit er nicht aufspringt, und nimm die { $bights } Stifte am Fuß heraus.
        *[slip-off] Schieb den Knoten zum Kopf hin vom Rohr und auf den Gegenstand, genau so herum wie auf dem Rohr, ohne dass er sich verdreht. Er ist locker, und das muss er sein. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.
@@ -212,8 +212,8 @@ finish-say = { $task ->
             [yes] { $order } Zieh es stramm. Wo es herauskommt, wird es abgeschnitten.
            *[no] Steck es unter der ersten Schnur durch, die Platz lässt. Wo es herauskommt, wird es abgeschnitten.
         }
-        [trim] Schneide jedes der { $ends } Enden dicht ab, wo es unter den Schnüren herauskommt, damit der Stumpf darunter verschwindet.
-        [seal] Ist die Schnur aus Nylon, Polyester oder einem anderen Stoff, der schmilzt, dann verschweiße die { $ends } Enden mit Hitze. Naturfaser wird nicht verschweißt: Ein Tropfen Leim oder ein Takling hält sie.
+        [trim] Schneide jedes der { $ends } Enden ab, wo es unter den Schnüren herauskommt, und lass einen Stummel stehen, so lang, wie die Schnur dick ist.
+        [seal] Ist die Schnur aus Nylon, Polyester oder einem anderen Stoff, der schmilzt, dann zieh jeden Stummel etwas heraus, verschweiße ihn abseits vom Knoten mit Hitze, lass ihn kalt werden und schieb ihn wieder darunter. Naturfaser wird nicht verschweißt: Ein Tropfen Leim hält sie.
        *[done] Der Knoten ist fertig: { $leads } Parten, { $bights } Buchten, { $passes ->
             [one] einfach.
             [2] doppelt.
@@ -239,8 +239,8 @@ finish-say-brief = { $task ->
             [yes] { $order }
            *[no] Unter der ersten Schnur durch, die Platz lässt.
         }
-        [trim] Schneide die { $ends } Enden ab, wo sie herauskommen.
-        [seal] Verschweiße die { $ends } Enden, wenn die Schnur schmilzt.
+        [trim] Schneide die { $ends } Enden ab, auf einen Stummel, so lang, wie die Schnur dick ist.
+        [seal] Verschweiße die { $ends } Enden abseits vom Knoten, wenn die Schnur schmilzt, und schieb sie wieder darunter.
        *[done] Fertig: { $leads } Parten, { $bights } Buchten, { $passes ->
             [one] einfach.
             [2] doppelt.
@@ -272,8 +272,8 @@ finish-say-teach = { $task ->
             [standing] { "" }
            *[working] Es folgt den anderen noch einmal, bis sie zum ersten Mal untertauchen.
         }
-        [trim] Schneide jedes der { $ends } Enden dicht ab, wo es unter den Schnüren herauskommt, damit der Stumpf darunter verschwindet. Vorher muss alles fertig durchgeholt sein: Abgeschnittene Schnur kommt nicht wieder.
-        [seal] Ist die Schnur aus Nylon, Polyester oder einem anderen Stoff, der schmilzt, dann verschweiße die { $ends } Enden mit Hitze, damit sie nicht ausfransen. Naturfaser wird nicht verschweißt: Ein Tropfen Leim oder ein Takling hält sie.
+        [trim] Schneide jedes der { $ends } Enden ab, wo es unter den Schnüren herauskommt, und lass einen Stummel stehen, so lang, wie die Schnur dick ist. Vorher muss alles fertig durchgeholt sein: Abgeschnittene Schnur kommt nicht wieder.
+        [seal] Ist die Schnur aus Nylon, Polyester oder einem anderen Stoff, der schmilzt, dann zieh jeden Stummel etwas heraus, verschweiße ihn abseits vom Knoten mit Hitze, damit er nicht ausfranst, lass ihn kalt werden und schieb ihn wieder darunter. Naturfaser wird nicht verschweißt: Ein Tropfen Leim hält sie.
        *[done] Der Knoten ist fertig: { $leads } Parten, { $bights } Buchten, { $passes ->
             [one] einfach.
             [2] doppelt.
@@ -303,8 +303,8 @@ finish-show-note = { $task ->
             [yes] . Abschneiden, wo es herauskommt
            *[no] , unter der ersten Schnur durch, die Platz lässt
         }
-        [trim] Dicht, wo sie unter den Schnüren herauskommen
-        [seal] Hitze nur, wenn die Schnur schmilzt; Leim oder Takling für Naturfaser
+        [trim] Ein Stummel, so lang, wie die Schnur dick ist
+        [seal] Abseits vom Knoten, dann wieder darunter; Leim für Naturfaser
        *[done] { $leads } Parten, { $bights } Buchten. Schreib auf, was du gebraucht hast.
     }
 

@@ -10,8 +10,8 @@ lift-say = { $task ->
         [secure] Everything is laid. Before you lift the knot, mark bottom bight 1 with a scrap of tape, and see that { $ends ->
             [2] neither of the 2 ends
            *[other] none of the { $ends } ends
-        } can slip back in.
-        [top-pins] Take the { $bights } pins out at the top, one by one, and put them in a dish.
+        } can slip back in: a loose knot in each is enough.
+        [top-pins] Peel off the tape that is in the way, then take the { $bights } pins out at the top, one by one, and put them in a dish.
         [slide-ring] Slide the top ring up and off the tube. The bights stay as they are.
         [bottom-pins] Hold the knot with one hand, and take the { $bights } pins out at the bottom.
        *[slip-off] Slip the knot up off the tube and onto the object, the same way up. Turn it until the ends come out where you want them.
@@ -29,8 +29,8 @@ lift-say-teach = { $task ->
         [secure] Everything is laid. Before you lift the knot, mark bottom bight 1 with a scrap of tape: once the pins are gone, every bight looks like the next, and you will count from there. See that { $ends ->
             [2] neither of the 2 ends
            *[other] none of the { $ends } ends
-        } can slip back in.
-        [top-pins] Take the { $bights } pins out at the top, one by one, and put them in a dish. The bights stay where they are, since the crossings hold them.
+        } can slip back in: a loose knot in each is enough.
+        [top-pins] Peel off the tape that is in the way, then take the { $bights } pins out at the top, one by one, and put them in a dish. The bights stay where they are, since the crossings hold them.
         [slide-ring] Slide the top ring up and off the tube. Go slowly, so that it drags no bight along.
         [bottom-pins] Hold the knot with one hand so that it cannot spring, and take the { $bights } pins out at the bottom.
        *[slip-off] Slip the knot up off the tube and onto the object, the same way up, without letting it twist. It will be loose, and that is good. Turn it until the ends come out where you want them.
@@ -221,8 +221,8 @@ finish-say = { $task ->
             [yes] { $order } Pull it snug. Where it comes out, it will be cut.
            *[no] Tuck it under the first cord that will take it. Where it comes out, it will be cut.
         }
-        [trim] Cut each of the { $ends } ends off close, where it comes out from under the cords, so that the stub hides beneath them.
-        [seal] If the cord is nylon, polyester or another that melts, seal the { $ends } ends with heat. Natural fibre is not sealed with heat: a drop of glue or a whipping holds it.
+        [trim] Cut each of the { $ends } ends off where it comes out from under the cords, and leave a stub as long as the cord is thick.
+        [seal] If the cord is nylon, polyester or another that melts, draw each stub out a little, seal it with heat away from the knot, let it get cold, and push it back under. Natural fibre is not sealed with heat: a drop of glue holds it.
        *[done] The knot is done: { $leads } lead, { $bights } bight, { $passes ->
             [one] single.
             [2] doubled.
@@ -248,8 +248,8 @@ finish-say-brief = { $task ->
             [yes] { $order }
            *[no] Under the first cord that will take it.
         }
-        [trim] Cut the { $ends } ends off where they come out.
-        [seal] Seal the { $ends } ends, if the cord melts.
+        [trim] Cut the { $ends } ends off, a stub as long as the cord is thick.
+        [seal] Seal the { $ends } ends away from the knot, if the cord melts, and push them back under.
        *[done] Done: { $leads } lead, { $bights } bight, { $passes ->
             [one] single.
             [2] doubled.
@@ -281,8 +281,8 @@ finish-say-teach = { $task ->
             [standing] { "" }
            *[working] It follows the others once more, as far as the first place where they go under.
         }
-        [trim] Cut each of the { $ends } ends off close, where it comes out from under the cords, so that the stub hides beneath them. First be sure that all the fairing is done: you cannot put it back.
-        [seal] If the cord is nylon, polyester or another that melts, seal the { $ends } ends with heat, so that they do not fray. Natural fibre is not sealed with heat: a drop of glue or a whipping holds it.
+        [trim] Cut each of the { $ends } ends off where it comes out from under the cords, and leave a stub as long as the cord is thick. First be sure that all the fairing is done: you cannot put it back.
+        [seal] If the cord is nylon, polyester or another that melts, draw each stub out a little, seal it with heat away from the knot, so that it does not fray, let it get cold, and push it back under. Natural fibre is not sealed with heat: a drop of glue holds it.
        *[done] The knot is done: { $leads } lead, { $bights } bight, { $passes ->
             [one] single.
             [2] doubled.
@@ -312,8 +312,8 @@ finish-show-note = { $task ->
             [yes] . Cut where it comes out
            *[no] , under the first cord that takes it
         }
-        [trim] Close, where they come out from under the cords
-        [seal] Heat only for cord that melts; glue or a whipping for natural fibre
+        [trim] A stub as long as the cord is thick
+        [seal] Away from the knot, then back under; glue for natural fibre
        *[done] { $leads } lead { $bights } bight. Note what you used.
     }
 

@@ -7,8 +7,8 @@
 
 # Ejemplo: Quita las 6 clavijas de la cabeza, una a una, y déjalas en un plato.
 lift-say = { $task ->
-        [secure] Todo está tendido. Antes de sacar el nudo, marca el seno 1 del pie con un trocito de cinta, y comprueba que ninguno de los { $ends } chicotes puede escurrirse hacia dentro.
-        [top-pins] Quita las { $bights } clavijas de la cabeza, una a una, y déjalas en un plato.
+        [secure] Todo está tendido. Antes de sacar el nudo, marca el seno 1 del pie con un trocito de cinta, y comprueba que ninguno de los { $ends } chicotes puede escurrirse hacia dentro: basta un nudo flojo en cada uno.
+        [top-pins] Despega la cinta que estorbe y luego quita las { $bights } clavijas de la cabeza, una a una, y déjalas en un plato.
         [slide-ring] Desliza el anillo de la cabeza hacia arriba hasta sacarlo del tubo. Los senos se quedan como están.
         [bottom-pins] Sujeta el nudo con una mano y quita las { $bights } clavijas del pie.
        *[slip-off] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo al objeto sin voltearlo. Gíralo hasta que los chicotes salgan donde quieras.
@@ -23,8 +23,8 @@ lift-say-brief = { $task ->
     }
 
 lift-say-teach = { $task ->
-        [secure] Todo está tendido. Antes de sacar el nudo, marca el seno 1 del pie con un trocito de cinta: sin las clavijas, todos los senos se parecen, y contarás desde ese. Comprueba que ninguno de los { $ends } chicotes puede escurrirse hacia dentro.
-        [top-pins] Quita las { $bights } clavijas de la cabeza, una a una, y déjalas en un plato. Los senos se quedan donde están, porque los cruces los sujetan.
+        [secure] Todo está tendido. Antes de sacar el nudo, marca el seno 1 del pie con un trocito de cinta: sin las clavijas, todos los senos se parecen, y contarás desde ese. Comprueba que ninguno de los { $ends } chicotes puede escurrirse hacia dentro: basta un nudo flojo en cada uno.
+        [top-pins] Despega la cinta que estorbe y luego quita las { $bights } clavijas de la cabeza, una a una, y déjalas en un plato. Los senos se quedan donde están, porque los cruces los sujetan.
         [slide-ring] Desliza el anillo de la cabeza hacia arriba hasta sacarlo del tubo. Ve despacio, para que no arrastre ningún seno.
         [bottom-pins] Sujeta el nudo con una mano para que no salte, y quita las { $bights } clavijas del pie.
        *[slip-off] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo al objeto sin voltearlo y sin que se retuerza. Está flojo, como debe ser. Gíralo hasta que los chicotes salgan donde quieras.
@@ -222,8 +222,8 @@ finish-say = { $task ->
                *[working] Mételo
             } por debajo del primer cabo que lo admita. Donde sale, se cortará.
         }
-        [trim] Corta cada uno de los { $ends } chicotes al ras, donde sale de debajo de los cabos, para que el muñón quede escondido.
-        [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, sella los { $ends } chicotes con calor. La fibra natural no se sella con calor: la sujeta una gota de pegamento o una falcaceadura.
+        [trim] Corta cada uno de los { $ends } chicotes donde sale de debajo de los cabos, y deja un muñón tan largo como el grueso del cabo.
+        [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, saca un poco cada muñón, séllalo con calor lejos del nudo, deja que se enfríe y vuelve a meterlo debajo. La fibra natural no se sella con calor: la sujeta una gota de pegamento.
        *[done] El nudo está hecho: { $leads } ramales y { $bights } senos, { $passes ->
             [one] sencillo.
             [2] doble.
@@ -249,8 +249,8 @@ finish-say-brief = { $task ->
             [yes] { $order }
            *[no] Por debajo del primer cabo que lo admita.
         }
-        [trim] Corta los { $ends } chicotes donde salen.
-        [seal] Sella los { $ends } chicotes, si el cabo se funde.
+        [trim] Corta los { $ends } chicotes y deja un muñón tan largo como el grueso del cabo.
+        [seal] Sella los { $ends } chicotes lejos del nudo, si el cabo se funde, y vuelve a meterlos debajo.
        *[done] Hecho: { $leads } ramales y { $bights } senos, { $passes ->
             [one] sencillo.
             [2] doble.
@@ -291,8 +291,8 @@ finish-say-teach = { $task ->
             [standing] { "" }
            *[working] Sigue a los demás una vez más, hasta el primer sitio en que pasan por debajo.
         }
-        [trim] Corta cada uno de los { $ends } chicotes al ras, donde sale de debajo de los cabos, para que el muñón quede escondido. Antes, el nudo tiene que estar igualado del todo: el cabo cortado no vuelve.
-        [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, sella los { $ends } chicotes con calor, para que no se deshilachen. La fibra natural no se sella con calor: la sujeta una gota de pegamento o una falcaceadura.
+        [trim] Corta cada uno de los { $ends } chicotes donde sale de debajo de los cabos, y deja un muñón tan largo como el grueso del cabo. Antes, el nudo tiene que estar igualado del todo: el cabo cortado no vuelve.
+        [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, saca un poco cada muñón, séllalo con calor lejos del nudo, para que no se deshilache, deja que se enfríe y vuelve a meterlo debajo. La fibra natural no se sella con calor: la sujeta una gota de pegamento.
        *[done] El nudo está hecho: { $leads } ramales y { $bights } senos, { $passes ->
             [one] sencillo.
             [2] doble.
@@ -322,8 +322,8 @@ finish-show-note = { $task ->
             [yes] . Se corta donde sale
            *[no] , por debajo del primer cabo que lo admita
         }
-        [trim] Al ras, donde salen de debajo de los cabos
-        [seal] Calor solo para cabo que se funde; pegamento o falcaceadura para fibra natural
+        [trim] Un muñón tan largo como el grueso del cabo
+        [seal] Lejos del nudo, y otra vez debajo; pegamento para fibra natural
        *[done] { $leads } ramales y { $bights } senos. Apunta lo que has usado.
     }
 

@@ -10,8 +10,8 @@ lift-say = { $task ->
         [secure] Tout est posé. Avant de dégager le nœud, marquez la ganse de base 1 d’un bout de ruban, et vérifiez { $ends ->
             [2] qu’aucune des 2 extrémités
            *[other] qu’aucune des { $ends } extrémités
-        } ne peut rentrer.
-        [top-pins] Ôtez les { $bights } picots de tête, un par un, et mettez-les dans une coupelle.
+        } ne peut rentrer : un nœud lâche dans chacune suffit.
+        [top-pins] Décollez le ruban qui gêne, puis ôtez les { $bights } picots de tête, un par un, et mettez-les dans une coupelle.
         [slide-ring] Faites glisser la bague de tête vers le haut jusqu’à la sortir du tube. Les ganses restent comme elles sont.
         [bottom-pins] Tenez le nœud d’une main, et ôtez les { $bights } picots de base.
        *[slip-off] Dégagez le nœud du tube par le haut et passez-le sur l’objet, dans le même sens. Tournez-le jusqu’à ce que les extrémités sortent où vous les voulez.
@@ -29,8 +29,8 @@ lift-say-teach = { $task ->
         [secure] Tout est posé. Avant de dégager le nœud, marquez la ganse de base 1 d’un bout de ruban : une fois les picots ôtés, toutes les ganses se ressemblent, et c’est de là que vous compterez. Vérifiez { $ends ->
             [2] qu’aucune des 2 extrémités
            *[other] qu’aucune des { $ends } extrémités
-        } ne peut rentrer.
-        [top-pins] Ôtez les { $bights } picots de tête, un par un, et mettez-les dans une coupelle. Les ganses restent à leur place, car les croisements les tiennent.
+        } ne peut rentrer : un nœud lâche dans chacune suffit.
+        [top-pins] Décollez le ruban qui gêne, puis ôtez les { $bights } picots de tête, un par un, et mettez-les dans une coupelle. Les ganses restent à leur place, car les croisements les tiennent.
         [slide-ring] Faites glisser la bague de tête vers le haut jusqu’à la sortir du tube. Allez doucement, pour qu’elle n’entraîne aucune ganse.
         [bottom-pins] Tenez le nœud d’une main pour qu’il ne se détende pas, et ôtez les { $bights } picots de base.
        *[slip-off] Dégagez le nœud du tube par le haut et passez-le sur l’objet, dans le même sens, sans le laisser se tordre. Il est lâche, comme il doit l’être. Tournez-le jusqu’à ce que les extrémités sortent où vous les voulez.
@@ -228,8 +228,8 @@ finish-say = { $task ->
             [yes] { $order } Serrez-le. Là où il ressort, il sera coupé.
            *[no] Glissez-le sous le premier cordon qui s’y prête. Là où il ressort, il sera coupé.
         }
-        [trim] Coupez chacune des { $ends } extrémités à ras, là où elle ressort des cordons, pour que le bout reste caché.
-        [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, scellez à chaud les { $ends } extrémités. Une fibre naturelle ne se scelle pas à chaud : une goutte de colle ou une surliure la tient.
+        [trim] Coupez chacune des { $ends } extrémités là où elle ressort des cordons, en laissant un bout aussi long que le cordon est épais.
+        [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, tirez un peu chaque bout, scellez-le à chaud à l’écart du nœud, laissez-le refroidir et rentrez-le dessous. Une fibre naturelle ne se scelle pas à chaud : une goutte de colle la tient.
        *[done] Le nœud est fini : { $leads } brins, { $bights } ganses, { $passes ->
             [one] simple.
             [2] doublé.
@@ -255,8 +255,8 @@ finish-say-brief = { $task ->
             [yes] { $order }
            *[no] Sous le premier cordon qui s’y prête.
         }
-        [trim] Coupez les { $ends } extrémités là où elles ressortent.
-        [seal] Scellez à chaud les { $ends } extrémités, si le cordon fond.
+        [trim] Coupez les { $ends } extrémités en laissant un bout aussi long que le cordon est épais.
+        [seal] Scellez à chaud les { $ends } extrémités à l’écart du nœud, si le cordon fond, et rentrez-les dessous.
        *[done] Fini : { $leads } brins, { $bights } ganses, { $passes ->
             [one] simple.
             [2] doublé.
@@ -294,8 +294,8 @@ finish-say-teach = { $task ->
             [standing] { "" }
            *[working] Il suit les autres encore une fois, jusqu’au premier endroit où ils passent sous.
         }
-        [trim] Coupez chacune des { $ends } extrémités à ras, là où elle ressort des cordons, pour que le bout reste caché. Assurez-vous d’abord que toutes les reprises sont faites : un cordon coupé ne se rallonge pas.
-        [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, scellez à chaud les { $ends } extrémités, pour qu’elles ne s’effilochent pas. Une fibre naturelle ne se scelle pas à chaud : une goutte de colle ou une surliure la tient.
+        [trim] Coupez chacune des { $ends } extrémités là où elle ressort des cordons, en laissant un bout aussi long que le cordon est épais. Assurez-vous d’abord que toutes les reprises sont faites : un cordon coupé ne se rallonge pas.
+        [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, tirez un peu chaque bout, scellez-le à chaud à l’écart du nœud, pour qu’il ne s’effiloche pas, laissez-le refroidir et rentrez-le dessous. Une fibre naturelle ne se scelle pas à chaud : une goutte de colle la tient.
        *[done] Le nœud est fini : { $leads } brins, { $bights } ganses, { $passes ->
             [one] simple.
             [2] doublé.
@@ -325,8 +325,8 @@ finish-show-note = { $task ->
             [yes] . Coupez là où il ressort
            *[no] , sous le premier cordon qui s’y prête
         }
-        [trim] À ras, là où elles ressortent des cordons
-        [seal] À chaud seulement si le cordon fond ; colle ou surliure pour une fibre naturelle
+        [trim] Un bout aussi long que le cordon est épais
+        [seal] À l’écart du nœud, puis de nouveau dessous ; colle pour une fibre naturelle
        *[done] { $leads } brins, { $bights } ganses. Notez ce qui a servi.
     }
 

@@ -159,12 +159,13 @@ pub(super) fn fair_args(fair: &FairStep) -> FluentArgs<'static> {
     args
 }
 
-/// A length that fingers can draw, in steps of 5 mm; none below what they can tell from nothing.
-/// *Common practice, no source.*
+/// A length that fingers can draw: to a millimetre, above 10 mm in steps of 5; none below what they
+/// can tell from nothing. *Common practice, no source.*
 fn by_fingers(length: Millimetres) -> Option<f64> {
-    const STEP: f64 = 5.0;
-    let steps = (length.get() / STEP).round();
-    (steps > 0.0).then_some(steps * STEP)
+    const LEAST: f64 = 1.5;
+    let length = length.get();
+    let step = if length < 10.0 { 1.0 } else { 5.0 };
+    (length >= LEAST).then(|| (length / step).round() * step)
 }
 
 pub(super) fn finish_args(finish: &FinishStep) -> FluentArgs<'static> {
