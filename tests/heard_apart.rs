@@ -123,3 +123,71 @@ fn words_that_are_alike_are_found() {
         assert!(distance(&one, &other) <= 2, "{pair:?}");
     }
 }
+
+/// For each language what is said of a length in inches, as it stands among the steps that were read
+/// through, and the same in words alone.
+const FRACTIONS: [(&str, [[&str; 2]; 3]); 4] = [
+    (
+        "en",
+        [
+            [
+                "5 sixty-fourths of an inch",
+                "five sixty-fourths of an inch",
+            ],
+            [
+                "1 and 9 sixteenths inches",
+                "one and nine sixteenths inches",
+            ],
+            ["6 feet 5 inches", "six feet five inches"],
+        ],
+    ),
+    (
+        "de",
+        [
+            ["5 vierundsechzigstel Zoll", "fünf vierundsechzigstel Zoll"],
+            ["1 und 9 sechzehntel Zoll", "eins und neun sechzehntel Zoll"],
+            ["6 Fuß und 5 Zoll", "sechs Fuß und fünf Zoll"],
+        ],
+    ),
+    (
+        "es",
+        [
+            [
+                "5 sesentaicuatroavos de pulgada",
+                "cinco sesentaicuatroavos de pulgada",
+            ],
+            [
+                "una pulgada y 9 dieciseisavos",
+                "una pulgada y nueve dieciseisavos",
+            ],
+            ["6 pies y 5 pulgadas", "seis pies y cinco pulgadas"],
+        ],
+    ),
+    (
+        "fr",
+        [
+            [
+                "5 soixante-quatrièmes de pouce",
+                "cinq soixante-quatrièmes de pouce",
+            ],
+            ["1 pouce et 9 seizièmes", "un pouce et neuf seizièmes"],
+            ["6 pieds 5 pouces", "six pieds cinq pouces"],
+        ],
+    ),
+];
+
+#[test]
+fn fractions_are_heard_as_a_person_says_them() {
+    for (tag, lengths) in FRACTIONS {
+        let told = fs::read_to_string(format!("tests/data/languages/{tag}.txt")).unwrap();
+        for [said, meant] in lengths {
+            assert!(told.contains(said), "{tag}: “{said}” is not said");
+            assert_eq!(sounds(tag, said), sounds(tag, meant), "{tag}: {said}");
+        }
+    }
+    // What stands on the screen would be read with its stroke.
+    assert_ne!(
+        sounds("en", "5/64 inch"),
+        sounds("en", FRACTIONS[0].1[0][1])
+    );
+}

@@ -4,10 +4,14 @@
 
 use std::collections::BTreeSet;
 use std::fs::{self, File};
+use std::io;
 use std::path::Path;
 use std::process::{Command, Output, Stdio};
 
-use marlinspeak::files::Reason;
+use marlinspeak::files::{FileAction, FileError, Reason};
+use marlinspeak::session::NotLogged;
+use marlinspeak::settings::SettingsError;
+use marlinspeak::shelf::ShelfError;
 use marlinspeak::words::Words;
 use strum::VariantArray as _;
 use tempfile::TempDir;
@@ -123,6 +127,50 @@ fn each_kind_of_reason_has_words_of_its_own_in_each_language() {
                 all.insert(told.clone()),
                 "{tag} {reason:?}: {told} comes twice"
             );
+        }
+    }
+}
+
+/// An error of the system about a file, as the shelf hands it on.
+fn refused(code: i32) -> ShelfError {
+    let error = io::Error::from_raw_os_error(code);
+    ShelfError::File(FileError::io(FileAction::Write, Path::new("tie.json"))(
+        error,
+    ))
+}
+
+/// What the window and the guided terminal tell: the same sentences. The numbers are those of
+/// `errno.h` on Linux.
+#[cfg(target_os = "linux")]
+#[test]
+fn the_sentences_of_a_tie_in_hand_tell_reasons_in_every_language() {
+    for tag in tags() {
+        let words = words(&tag);
+        for (code, reason) in [
+            (28, Reason::NoRoom),
+            (13, Reason::NotAllowed),
+            (2, Reason::NotFound),
+            (16, Reason::InUse),
+            (30, Reason::ReadOnly),
+            (5, Reason::Broken),
+            (24, Reason::Other),
+        ] {
+            let error = refused(code);
+            let kept_by_name = words.presets_failed(&error);
+            let sentences = [
+                words.not_saved(&error),
+                words.no_ties(&error),
+                words.shelf_error(&error),
+                NotLogged::Shelf(error).sentence(&words),
+                SettingsError::Io(reason).sentence(&words),
+            ];
+            let told = sentences
+                .iter()
+                .flat_map(|sentence| [sentence.shown().to_owned(), sentence.spoken().to_string()]);
+            for told in told.chain([kept_by_name]) {
+                assert_own_words(&tag, &told);
+                assert!(told.contains(&words.reason(reason)), "{tag} {code}: {told}");
+            }
         }
     }
 }

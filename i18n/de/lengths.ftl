@@ -7,7 +7,8 @@
 # Meter lang) and never in the dative, so one form of each noun will do.
 # "Fuß" as a length is only heard after a number, the rim only before one (Fuß-Stift 4). On the screen
 # inches and feet have their marks, ″ and ′: "in" would be read as the preposition, "Fuß" as the rim.
-# Halves and quarters are said as at the bench (zweieinhalb, eindreiviertel), finer parts with "und".
+# Halves and quarters are said as at the bench (zweieinhalb, eindreiviertel), finer parts with "und"; a
+# fraction alone is not declined (einhalb Zoll, ein achtel Zoll), as it is read off a rule.
 
 # Example: 9 Millimeter
 length-mm-say = { $number ->
@@ -44,25 +45,25 @@ length-in = { $number }″
 # Example: 5 vierundsechzigstel Zoll. $above and $below: the fraction in lowest terms; below the line
 # stands 2, 4, 8, 16, 32 or 64.
 length-fraction-say = { $below ->
-        [2] einen halben Zoll
+        [2] einhalb Zoll
         [4] { $above ->
-            [1] einen viertel Zoll
+            [1] ein viertel Zoll
            *[other] drei viertel Zoll
         }
         [8] { $above ->
-            [1] einen achtel Zoll
+            [1] ein achtel Zoll
            *[other] { $above } achtel Zoll
         }
         [16] { $above ->
-            [1] einen sechzehntel Zoll
+            [1] ein sechzehntel Zoll
            *[other] { $above } sechzehntel Zoll
         }
         [32] { $above ->
-            [1] einen zweiunddreißigstel Zoll
+            [1] ein zweiunddreißigstel Zoll
            *[other] { $above } zweiunddreißigstel Zoll
         }
        *[64] { $above ->
-            [1] einen vierundsechzigstel Zoll
+            [1] ein vierundsechzigstel Zoll
            *[other] { $above } vierundsechzigstel Zoll
         }
     }

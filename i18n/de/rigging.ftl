@@ -24,7 +24,7 @@ rig-phase-show = Einrichten, { $single ->
 # Example: Du brauchst, 1 bis 3 von 6.
 # $number to $last: which of them.
 kit-page-say = Du brauchst, { $number } bis { $last } von { $items }.
-kit-tick-say = Weiter, wenn alles da ist. Weniger auf einmal nennt es einzeln.
+kit-tick-say = Weiter, wenn alles da ist. Mit weniger auf einmal kommt jedes einzeln.
 
 # Before what is to be done to the tube. $single: yes when it is one thing.
 # Example: Einrichten, Schritt 1 bis 2 von 7.
@@ -207,7 +207,7 @@ rig-thick-object-note = { $object } gegen { $tube }: Lass den Knoten locker, bis
 
 # $gap: between the pins. $comfortable: from where on it is easy. $most_bights, $most_passes: the most
 # for which it is, or 0. $tube: a tube of so much or more. $pin: pins no thicker than this, or none.
-rig-close-pins-say = Vorsicht: Zwischen den Stiften bleiben { $gap }, und die Schnüre einer Bucht gehen erst ab { $comfortable } leicht hindurch. Besser wäre ein Rohr von mindestens { $tube }{ $most_bights ->
+rig-close-pins-say = Vorsicht: Die Stifte lassen zwischen sich { $gap } frei, und die Schnüre einer Bucht brauchen { $comfortable }, um leicht hindurchzugehen. Besser wäre ein Rohr, mindestens { $tube } dick{ $most_bights ->
         [0] { "" }
        *[other] , oder höchstens { $most_bights } Buchten
     }{ $most_passes ->
@@ -216,9 +216,9 @@ rig-close-pins-say = Vorsicht: Zwischen den Stiften bleiben { $gap }, und die Sc
        *[other] , oder höchstens { $most_passes } Durchgänge
     }{ $pin ->
         [none] { "" }
-       *[other] , oder Stifte von höchstens { $pin }
+       *[other] , oder Stifte, höchstens { $pin } dick
     }.
-rig-close-pins-say-brief = Vorsicht: Zwischen den Stiften bleiben { $gap }, und die Schnüre einer Bucht gehen erst ab { $comfortable } leicht hindurch. Besser wäre ein Rohr von mindestens { $tube }{ $most_bights ->
+rig-close-pins-say-brief = Vorsicht: Die Stifte lassen zwischen sich { $gap } frei, und die Schnüre einer Bucht brauchen { $comfortable }, um leicht hindurchzugehen. Besser wäre ein Rohr, mindestens { $tube } dick{ $most_bights ->
         [0] { "" }
        *[other] , oder höchstens { $most_bights } Buchten
     }{ $most_passes ->
@@ -227,9 +227,9 @@ rig-close-pins-say-brief = Vorsicht: Zwischen den Stiften bleiben { $gap }, und 
        *[other] , oder höchstens { $most_passes } Durchgänge
     }{ $pin ->
         [none] { "" }
-       *[other] , oder Stifte von höchstens { $pin }
+       *[other] , oder Stifte, höchstens { $pin } dick
     }.
-rig-close-pins-say-teach = Vorsicht: Zwischen den Stiften bleiben { $gap }, und die Schnüre einer Bucht gehen erst ab { $comfortable } leicht hindurch. Besser wäre ein Rohr von mindestens { $tube }{ $most_bights ->
+rig-close-pins-say-teach = Vorsicht: Die Stifte lassen zwischen sich { $gap } frei, und die Schnüre einer Bucht brauchen { $comfortable }, um leicht hindurchzugehen. Besser wäre ein Rohr, mindestens { $tube } dick{ $most_bights ->
         [0] { "" }
        *[other] , oder höchstens { $most_bights } Buchten
     }{ $most_passes ->
@@ -238,7 +238,7 @@ rig-close-pins-say-teach = Vorsicht: Zwischen den Stiften bleiben { $gap }, und 
        *[other] , oder höchstens { $most_passes } Durchgänge
     }{ $pin ->
         [none] { "" }
-       *[other] , oder Stifte von höchstens { $pin }
+       *[other] , oder Stifte, höchstens { $pin } dick
     }. Wo die Stifte eng stehen, klettern die Schnüre übereinander, und die Buchten werden ungleich.
 rig-close-pins-show = Die Stifte stehen eng
 rig-close-pins-note = { $gap } dazwischen, leicht ab { $comfortable }: besser ein Rohr von mindestens { $tube }{ $most_bights ->
@@ -254,17 +254,17 @@ rig-close-pins-note = { $gap } dazwischen, leicht ab { $comfortable }: besser ei
     }
 
 # $slack: out of each leg. $better: the tube with least slack, or none.
-rig-thick-tube-say = Vorsicht: Das Rohr ist viel dicker als der Gegenstand. Aus jeder von { $legs } Bahnen sind { $slack } durchzuholen.{ $better ->
+rig-thick-tube-say = Vorsicht: Das Rohr ist viel dicker als der Gegenstand. Du musst aus jeder von { $legs } Bahnen { $slack } durchholen.{ $better ->
         [none] { "" }
-       *[other] { " " }Am wenigsten bliebe auf einem Rohr von { $better } Durchmesser.
+       *[other] { " " }Am wenigsten bliebe auf einem Rohr, { $better } dick.
     }
-rig-thick-tube-say-brief = Vorsicht: Das Rohr ist viel dicker als der Gegenstand. Aus jeder von { $legs } Bahnen sind { $slack } durchzuholen.{ $better ->
+rig-thick-tube-say-brief = Vorsicht: Das Rohr ist viel dicker als der Gegenstand. Du musst aus jeder von { $legs } Bahnen { $slack } durchholen.{ $better ->
         [none] { "" }
-       *[other] { " " }Am wenigsten bliebe auf einem Rohr von { $better } Durchmesser.
+       *[other] { " " }Am wenigsten bliebe auf einem Rohr, { $better } dick.
     }
-rig-thick-tube-say-teach = Vorsicht: Das Rohr ist viel dicker als der Gegenstand. Aus jeder von { $legs } Bahnen sind { $slack } durchzuholen.{ $better ->
+rig-thick-tube-say-teach = Vorsicht: Das Rohr ist viel dicker als der Gegenstand. Du musst aus jeder von { $legs } Bahnen { $slack } durchholen.{ $better ->
         [none] { "" }
-       *[other] { " " }Am wenigsten bliebe auf einem Rohr von { $better } Durchmesser.
+       *[other] { " " }Am wenigsten bliebe auf einem Rohr, { $better } dick.
     } Lose, die nach und nach durchgeholt wird, lässt den Knoten gleichmäßig.
 rig-thick-tube-show = Viel Lose auf diesem Rohr
 rig-thick-tube-note = { $slack } aus jeder von { $legs } Bahnen{ $better ->
@@ -273,9 +273,9 @@ rig-thick-tube-note = { $slack } aus jeder von { $legs } Bahnen{ $better ->
     }
 
 # $ring: width of a ring. $slack: out of each leg. $would_do: rings of so much or less.
-rig-wide-rings-say = Vorsicht: Die Ringe sind { $ring } breit und halten die Ränder auseinander. Aus jeder Bahn sind { $slack } durchzuholen. Ringe von höchstens { $would_do } wären nicht im Weg.
-rig-wide-rings-say-brief = Vorsicht: Die Ringe sind { $ring } breit und halten die Ränder auseinander. Aus jeder Bahn sind { $slack } durchzuholen. Ringe von höchstens { $would_do } wären nicht im Weg.
-rig-wide-rings-say-teach = Vorsicht: Die Ringe sind { $ring } breit und halten die Ränder auseinander. Aus jeder Bahn sind { $slack } durchzuholen. Ringe von höchstens { $would_do } wären nicht im Weg. Lose, die nach und nach durchgeholt wird, lässt den Knoten gleichmäßig.
+rig-wide-rings-say = Vorsicht: Die Ringe sind { $ring } breit und halten die Ränder auseinander. Du musst aus jeder Bahn { $slack } durchholen. Ringe, höchstens { $would_do } breit, wären nicht im Weg.
+rig-wide-rings-say-brief = Vorsicht: Die Ringe sind { $ring } breit und halten die Ränder auseinander. Du musst aus jeder Bahn { $slack } durchholen. Ringe, höchstens { $would_do } breit, wären nicht im Weg.
+rig-wide-rings-say-teach = Vorsicht: Die Ringe sind { $ring } breit und halten die Ränder auseinander. Du musst aus jeder Bahn { $slack } durchholen. Ringe, höchstens { $would_do } breit, wären nicht im Weg. Lose, die nach und nach durchgeholt wird, lässt den Knoten gleichmäßig.
 rig-wide-rings-show = Die Ringe sind breit für diesen Knoten
 rig-wide-rings-note = { $slack } aus jeder Bahn; Ringe von höchstens { $would_do } wären nicht im Weg
 

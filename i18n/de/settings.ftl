@@ -199,6 +199,8 @@ learn-done-say = Das war alles, und es ist gespeichert.
 
 paused = Pause. Mit P oder Weiter geht es weiter.
 pace-held-say = Angehalten. Mit Weiter geht es weiter.
+# Why the screen is kept on: the desktop may show it.
+awake-reason = Ein Knoten ist offen
 screen-not-awake = Das System hält den Bildschirm nicht wach: Er kann beim Knüpfen dunkel werden.
 
 ## The start screen by ear

@@ -688,7 +688,7 @@ lay-show-crossing = { $over ->
     }
 
 # The one crossing that who learns makes now, large on the screen, and how it is made.
-# Beispiel: ÜBER eine Schnur
+# Example: ÜBER eine Schnur
 lay-one = { $over ->
         [yes] ÜBER { $cords ->
             [one] eine Schnur
@@ -802,4 +802,20 @@ phase-show = { $phase ->
                *[other] , Teil { $part } von { $parts }
             }
         }
+    }
+
+## How many steps there are of each kind, a line each, in the terminal
+
+# $kind: a kind of step by its name in the JSON document, or all of them together. One word.
+steps-kind = { $kind ->
+        [kit] Bereitlegen
+        [rig] Einrichten
+        [begin] Anfang
+        [follow] Folgen
+        [lay] Legen
+        [check] Nachsehen
+        [lift] Abheben
+        [fair] Durchholen
+        [finish] Enden
+       *[all] alles
     }

@@ -183,7 +183,7 @@ shape-too-full = { $bights } bights in { $passes ->
        *[other] , or a cord thinner than { $cord_below }
     }.
 shape-narrower = This knot is { $least } wide at the least and cannot cover just { $given }: use fewer leads, or cover more.
-rig-cord-short = This knot takes { $needed } of cord and there are { $at_hand }: take more cord, fewer leads or fewer passes.
+rig-cord-short = This knot takes { $needed } of cord and there are { $at_hand }: use more cord, fewer leads or fewer passes.
 rig-with-what = No tube and cord are given: add them, such as --tube 45mm --rows 14,20 --cord 4mm.
 
 ## Why nothing fits, and what would
@@ -398,7 +398,7 @@ plan-wanting = { $asking ->
        *[cord] How thick is the cord?
     }
 # Below the answers, when no tube is named.
-plan-without-tube = Name a tube too, and the rigging is led through step by step.
+plan-without-tube = Name a tube too, and you are led through the rigging step by step.
 plan-keys = Tab moves on · Page Up, Page Down change over · F2 to F6 narrow the list · ↑ ↓ choose a knot · Enter takes it · Esc leaves
 
 # A filter above the list. $filter: passes, from-three, one-cord, most-legs or weave. $key: its key.

@@ -23,7 +23,7 @@ where-say = { $phase ->
                *[other] , strand { $strand }
             }, leg { $leg } of { $legs }.
         }
-        [finish] The knot is laid and faired; its ends are to be finished.
+        [finish] The knot is laid and faired; its ends remain to be finished.
        *[laying] { $pass ->
             [1] Lead pass
             [2] Second pass

@@ -92,7 +92,7 @@ kit-pins-note = { $thread ->
 # $size: as it is sold.
 kit-key-say = You will need, { $number } of { $items }: the hex key for the pins, { $size }. Press next when you have it.
 kit-key-say-brief = The hex key for the pins, { $size }.
-kit-key-say-teach = You will need, { $number } of { $items }: the hex key for the pins, { $size }. Press next when you have it. It is for a pin that fingers alone do not turn.
+kit-key-say-teach = You will need, { $number } of { $items }: the hex key for the pins, { $size }. Press next when you have it. You need it where fingers alone will not turn a pin.
 kit-key-show = Hex key, { $size }
 kit-key-note = { "" }
 
@@ -203,7 +203,7 @@ rig-thick-object-note = { $object } against { $tube }: leave the knot loose unti
 
 # $gap: between the pins. $comfortable: from where on it is easy. $most_bights, $most_passes: the most
 # for which it is, or 0. $tube: a tube of so much or more. $pin: pins no thicker than this, or none.
-rig-close-pins-say = Take care: between the pins there are { $gap }, and the cords of a bight pass with ease from { $comfortable } on. Better would be a tube of { $tube } or more{ $most_bights ->
+rig-close-pins-say = Take care: the pins leave { $gap } between them, and the cords of a bight pass easily only from { $comfortable } on. Better: a tube of { $tube } or more{ $most_bights ->
         [0] { "" }
        *[other] , or at most { $most_bights } bights
     }{ $most_passes ->
@@ -214,7 +214,7 @@ rig-close-pins-say = Take care: between the pins there are { $gap }, and the cor
         [none] { "" }
        *[other] , or pins no thicker than { $pin }
     }.
-rig-close-pins-say-brief = Take care: between the pins there are { $gap }, and the cords of a bight pass with ease from { $comfortable } on. Better would be a tube of { $tube } or more{ $most_bights ->
+rig-close-pins-say-brief = Take care: the pins leave { $gap } between them, and the cords of a bight pass easily only from { $comfortable } on. Better: a tube of { $tube } or more{ $most_bights ->
         [0] { "" }
        *[other] , or at most { $most_bights } bights
     }{ $most_passes ->
@@ -225,7 +225,7 @@ rig-close-pins-say-brief = Take care: between the pins there are { $gap }, and t
         [none] { "" }
        *[other] , or pins no thicker than { $pin }
     }.
-rig-close-pins-say-teach = Take care: between the pins there are { $gap }, and the cords of a bight pass with ease from { $comfortable } on. Better would be a tube of { $tube } or more{ $most_bights ->
+rig-close-pins-say-teach = Take care: the pins leave { $gap } between them, and the cords of a bight pass easily only from { $comfortable } on. Better: a tube of { $tube } or more{ $most_bights ->
         [0] { "" }
        *[other] , or at most { $most_bights } bights
     }{ $most_passes ->
@@ -312,7 +312,7 @@ rig-row-note = Choose hole 1, count to the { $hand ->
 
 # Setting the pins of a ring.
 # Example: Rigging, step 2 of 7. Set 7 pins in the bottom ring, in every second hole: holes 1, 3, 5,
-# 7, 9, 11 and 13. Bottom pin 1 stands in hole 1. Take pins 12 millimetres long. …
+# 7, 9, 11 and 13. Bottom pin 1 stands in hole 1. Use pins 12 millimetres long. …
 # $rim: bottom or top. $step: from a pin to the next. $first: hole of pin 1. $few: yes when the
 # holes are told one by one: $most are all but the last, $last is that. $staggered: yes or no.
 # $key: size of the hex key or none.
@@ -342,7 +342,7 @@ rig-pins-say = Set { $count } pins in the { $rim ->
            *[no] Each top pin stands straight above a bottom pin.
         }
        *[bottom] Bottom pin 1 stands in hole 1.
-    } Take pins { $length } long{ $key ->
+    } Use pins { $length } long{ $key ->
         [none] { "" }
        *[other] { " " }and the hex key, { $key }
     }.{ $key ->
@@ -396,7 +396,7 @@ rig-pins-say-teach = Set { $count } pins in the { $rim ->
            *[no] Each top pin stands straight above a bottom pin.
         }
        *[bottom] Bottom pin 1 stands in hole 1.
-    } Take pins { $length } long{ $key ->
+    } Use pins { $length } long{ $key ->
         [none] { "" }
        *[other] { " " }and the hex key, { $key }
     }. { $key ->

@@ -199,6 +199,8 @@ learn-done-say = That is all, and it is kept.
 
 paused = Paused. P or next goes on.
 pace-held-say = Held. Next goes on.
+# Why the screen is kept on: the desktop may show it.
+awake-reason = A tie is open
 screen-not-awake = The system will not keep the screen on: it may go dark while you tie.
 
 ## The start screen by ear

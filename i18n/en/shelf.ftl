@@ -258,14 +258,14 @@ shelf-error-io = { $doing ->
 
 # $fault: what is wrong with the file. $place: where in it, in brackets with a space before them, or nothing.
 shelf-error-unreadable = { $fault ->
-        [too-large] { $path } is too large to be what it should be: see that it is the right file, or take a copy that is whole.
-        [not-a-file] { $path } is not a plain file: put a file in its place, or take another.
-        [not-json] { $path } is not readable as JSON{ $place }: take a copy of it that is whole.
+        [too-large] { $path } is too large to be what it should be: see that it is the right file, or use a copy that is whole.
+        [not-a-file] { $path } is not a plain file: put a file in its place, or use another.
+        [not-json] { $path } is not readable as JSON{ $place }: use a copy that is whole.
         [newer] { $path } was written by a newer Marlinspeak{ $place } and is left alone: use the newer program for it.
-        [checksum] { $path } is damaged, for its contents do not have its checksum: take a copy of it that is whole.
-        [knot] { $path } names a knot that cannot be tied: leads and bights go from 2 to 999, passes from 1 to 9; take a copy of it that is whole.
-        [place] { $path } stands at a place that its knot does not have: take a copy of it that is whole.
-       *[shape] { $path } is not what it should be{ $place }: take a copy of it that is whole.
+        [checksum] { $path } is damaged, for its contents do not have its checksum: use a copy that is whole.
+        [knot] { $path } names a knot that cannot be tied: leads and bights go from 2 to 999, passes from 1 to 9; use a copy that is whole.
+        [place] { $path } stands at a place that its knot does not have: use a copy that is whole.
+       *[shape] { $path } is not what it should be{ $place }: use a copy that is whole.
     }
 
 shelf-error-gone = { $path } is gone: the copy before it is used when there is one.

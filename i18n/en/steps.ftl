@@ -799,3 +799,19 @@ phase-show = { $phase ->
             }
         }
     }
+
+## How many steps there are of each kind, a line each, in the terminal
+
+# $kind: a kind of step by its name in the JSON document, or all of them together. One word.
+steps-kind = { $kind ->
+        [kit] kit
+        [rig] rig
+        [begin] begin
+        [follow] follow
+        [lay] lay
+        [check] check
+        [lift] lift
+        [fair] fair
+        [finish] finish
+       *[all] all
+    }

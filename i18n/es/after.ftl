@@ -51,16 +51,16 @@ lift-show-note = { $task ->
 ## $last: yes where it ends.
 
 # Ejemplo: Igualar, primera vez de 3. Empieza por la cola. Tramo 1 de 12, que sube del seno 1 del pie al seno 3
-# de la cabeza: recoge unos 9 milímetros y pásalos al tramo siguiente. Ya llevas 9 milímetros
+# de la cabeza: recoge cerca de 9 milímetros y pásalo al tramo siguiente. Ya llevas 9 milímetros
 # en la mano.
 fair-say = { $whole ->
         [yes] { $round ->
             [1] Igualar, { $round } de { $rounds }. Empieza por la cola y sigue el cabo hasta el final. { $known ->
-                [yes] Recoge unos { $draw } de cada tramo
+                [yes] Recoge cerca de { $draw } de cada tramo
                *[no] Recoge un poco de cada tramo
             } y pásalo al siguiente, { $round-legs } tramos, hasta que salga por el chicote de trabajo.
            *[other] Igualar, { $round } de { $rounds }. Una vez más por el cabo, desde la cola: { $known ->
-                [yes] unos { $draw }
+                [yes] cerca de { $draw }
                *[no] un poco
             } de cada uno de los { $round-legs } tramos, hasta el chicote de trabajo.
         }
@@ -85,7 +85,7 @@ fair-say = { $whole ->
             [falling] que baja del seno { $from } de la cabeza al seno { $to } del pie
            *[rising] que sube del seno { $from } del pie al seno { $to } de la cabeza
         }: { $known ->
-            [yes] recoge unos { $draw } y pásalos al tramo siguiente. Ya llevas { $gathered } en la mano.
+            [yes] recoge cerca de { $draw } y pásalo al tramo siguiente. Ya llevas { $gathered } en la mano.
            *[no] recoge lo que sobra, sin que los cruces se muevan de su sitio, y pásalo al tramo siguiente.
         } { $last ->
             [yes] El cabo termina aquí: deja colgando lo que has recogido.
@@ -118,7 +118,7 @@ fair-say-brief = { $whole ->
 
 fair-say-teach = { $whole ->
         [yes] Igualar, { $round } de { $rounds }. Empieza por la cola y sigue el cabo hasta el final. Levanta cada tramo con el pasador, { $known ->
-            [yes] recoge unos { $draw }
+            [yes] recoge cerca de { $draw }
            *[no] recoge un poco
         } y pásalo al siguiente, { $round-legs } tramos. No tenses ningún tramo antes que sus vecinos. Pulsa menos a la vez para ir tramo a tramo.
        *[no] { $round ->
@@ -151,7 +151,7 @@ fair-say-teach = { $whole ->
             [falling] que baja del seno { $from } de la cabeza al seno { $to } del pie
            *[rising] que sube del seno { $from } del pie al seno { $to } de la cabeza
         }: levántalo con un pasador y { $known ->
-            [yes] recoge unos { $draw }, y pásalos a lo largo del cabo al tramo siguiente. Ya llevas { $gathered } en la mano.
+            [yes] recoge cerca de { $draw }, y pásalo a lo largo del cabo al tramo siguiente. Ya llevas { $gathered } en la mano.
            *[no] recoge lo que sobra, sin que los cruces se muevan de su sitio, y pásalo a lo largo del cabo al tramo siguiente.
         } { $last ->
             [yes] El cabo termina aquí: deja colgando lo que has recogido.
@@ -174,7 +174,7 @@ fair-show-note = { $whole ->
            *[no] Un poco de cada tramo
         }, { $round-legs } tramos desde la cola. Con [, tramo a tramo
        *[no] { $known ->
-            [yes] Recoge unos { $draw }; { $gathered } en la mano
+            [yes] Recoge cerca de { $draw }; { $gathered } en la mano
            *[no] Recoge lo que sobra y pásalo al siguiente
         } { $first ->
             [yes] (empieza por la cola)
@@ -247,7 +247,7 @@ finish-say-brief = { $task ->
            *[bottom] del pie.
         } { $under ->
             [yes] { $order }
-           *[no] Por debajo del primer cabo que lo admita.
+           *[no] Bajo el primero que lo admita.
         }
         [trim] Corta los { $ends } chicotes y deja un muñón tan largo como el grueso del cabo.
         [seal] Sella los { $ends } chicotes lejos del nudo, si el cabo se funde, y vuelve a meterlos debajo.
@@ -332,7 +332,7 @@ finish-show-note = { $task ->
 
 caution-say = { $caution ->
         [pins] Cuidado con las clavijas: sobresalen, así que aparta de ellas los ojos y las palmas.
-        [blades] Corta y empuja hacia fuera, lejos del cuerpo, con la otra mano detrás del filo o de la punta.
+        [blades] Corta y empuja hacia fuera, lejos del cuerpo, con la otra mano detrás del filo o la punta.
         [heat] Cuidado, quema. Abre una ventana, aparta la llama del nudo y de todo lo que arda, y no toques el chicote hasta que esté frío: el cabo fundido se pega a la piel. Un chicote sellado puede cortar.
         [load] Cubre y adorna. No dejes nunca que sostenga a una persona ni una carga; para lo que tenga que sostener algo, cumple las normas y recurre a personal autorizado.
         [children] Aparta cabos, clavijas y piezas pequeñas de los niños pequeños, y no dejes nunca un cabo alrededor de un cuello.

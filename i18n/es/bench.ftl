@@ -154,7 +154,7 @@ rig-no-tuck = { $bights } senos en { $passes ->
     }.
 # $gap: between the pins. $needed: what the cords of a bight take. $pin: pins no thicker than
 # this would do, or none.
-rig-pins-too-close = Con { $bights } clavijas quedan { $gap } entre ellas en este tubo, y los cabos de un seno necesitan { $needed }: usa un tubo de { $tube } o más{ $most_bights ->
+rig-pins-too-close = Con { $bights } clavijas, este tubo deja { $gap } entre ellas, y los cabos de un seno necesitan { $needed }: usa un tubo de { $tube } o más{ $most_bights ->
         [0] { "" }
        *[other] , o como mucho { $most_bights } senos
     }{ $most_passes ->
@@ -318,14 +318,14 @@ plan-answer-shape = { $width } de ancho, { $drawn ->
        *[open] abierto
     } (de { $tight } a { $widest }), tapa el { $cover } %, ondas de { $scallop } de hondo
 # $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
-# $time: as above. $cost: or none. Ejemplo: 1,88 m de cabo, 24 tramos a 66°, 20 pasos por debajo (empezado encima, 32), unos 40 min
+# $time: as above. $cost: or none. Ejemplo: 1,88 m de cabo, 24 tramos a 66°, 20 pasos por debajo (empezado encima, 32), cerca de 40 min
 plan-answer-work = { $long } de cabo{ $strands ->
         [one] { "" }
        *[other] { " " }en { $strands } hebras
     }, { $legs } tramos a { $angle }°, { $tucks } pasos por debajo{ $other_tucks ->
         [0] { "" }
        *[other] { " " }(empezado encima, { $other_tucks })
-    }, unos { $time }{ $cost ->
+    }, cerca de { $time }{ $cost ->
         [none] { "" }
        *[other] , cuesta { $cost }
     }

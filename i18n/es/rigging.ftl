@@ -21,7 +21,7 @@ rig-phase-show = Aparejar, { $single ->
 # Ejemplo: Necesitas, 1 a 3 de 6.
 # $number to $last: which of them.
 kit-page-say = Necesitas, { $number } a { $last } de { $items }.
-kit-tick-say = Pulsa siguiente cuando lo tengas todo. Menos de una vez los nombra uno a uno.
+kit-tick-say = Pulsa siguiente cuando lo tengas todo. Con menos a la vez, de uno en uno.
 
 # Before what is to be done to the tube. $single: yes when it is one thing.
 # Ejemplo: Aparejar, pasos 1 a 2 de 7.
@@ -217,7 +217,7 @@ rig-thick-object-note = { $object } frente a { $tube }: deja el nudo flojo hasta
 
 # $gap: between the pins. $comfortable: from where on it is easy. $most_bights, $most_passes: the most
 # for which it is, or 0. $tube: a tube of so much or more. $pin: pins no thicker than this, or none.
-rig-close-pins-say = Atención: entre las clavijas quedan { $gap }, y los cabos de un seno pasan con holgura a partir de { $comfortable }. Mejor sería un tubo de { $tube } o más{ $most_bights ->
+rig-close-pins-say = Atención: las clavijas dejan { $gap } entre sí, y los cabos de un seno pasan con holgura a partir de { $comfortable }. Mejor sería un tubo de { $tube } o más{ $most_bights ->
         [0] { "" }
        *[other] , o como mucho { $most_bights } senos
     }{ $most_passes ->
@@ -228,7 +228,7 @@ rig-close-pins-say = Atención: entre las clavijas quedan { $gap }, y los cabos 
         [none] { "" }
        *[other] , o clavijas de { $pin } como mucho
     }.
-rig-close-pins-say-brief = Atención: entre las clavijas quedan { $gap }, y los cabos de un seno pasan con holgura a partir de { $comfortable }. Mejor sería un tubo de { $tube } o más{ $most_bights ->
+rig-close-pins-say-brief = Atención: las clavijas dejan { $gap } entre sí, y los cabos de un seno pasan con holgura a partir de { $comfortable }. Mejor sería un tubo de { $tube } o más{ $most_bights ->
         [0] { "" }
        *[other] , o como mucho { $most_bights } senos
     }{ $most_passes ->
@@ -239,7 +239,7 @@ rig-close-pins-say-brief = Atención: entre las clavijas quedan { $gap }, y los 
         [none] { "" }
        *[other] , o clavijas de { $pin } como mucho
     }.
-rig-close-pins-say-teach = Atención: entre las clavijas quedan { $gap }, y los cabos de un seno pasan con holgura a partir de { $comfortable }. Mejor sería un tubo de { $tube } o más{ $most_bights ->
+rig-close-pins-say-teach = Atención: las clavijas dejan { $gap } entre sí, y los cabos de un seno pasan con holgura a partir de { $comfortable }. Mejor sería un tubo de { $tube } o más{ $most_bights ->
         [0] { "" }
        *[other] , o como mucho { $most_bights } senos
     }{ $most_passes ->
@@ -351,7 +351,7 @@ rig-pins-say = Pon { $count } clavijas en el anillo { $rim ->
        *[other] { " " }y la llave hexagonal de { $key }
     }.{ $key ->
         [none] { "" }
-       *[other] { " " }Gira cada clavija a mano hasta que toque el tubo.
+       *[other] { " " }Enrosca cada clavija a mano hasta que toque el tubo.
     }
 rig-pins-say-brief = Pon { $count } clavijas en el anillo { $rim ->
         [top] de la cabeza
@@ -383,7 +383,7 @@ rig-pins-say-teach = Pon { $count } clavijas en el anillo { $rim ->
        *[other] { " " }y la llave hexagonal de { $key }
     }. { $key ->
         [none] { "" }
-       *[other] Gira cada clavija a mano hasta que toque el tubo: así el anillo tampoco se desliza.
+       *[other] Enrosca cada clavija a mano hasta que toque el tubo: así el anillo tampoco se desliza.
     } Con las clavijas a distancias iguales, los bucles salen iguales.
 rig-pins-show = Anillo { $rim ->
         [top] de la cabeza

@@ -199,6 +199,8 @@ learn-done-say = Eso es todo, y queda guardado.
 
 paused = En pausa. P o siguiente continúa.
 pace-held-say = Detenido. Siguiente continúa.
+# Why the screen is kept on: the desktop may show it.
+awake-reason = Hay un nudo abierto
 screen-not-awake = El sistema no deja la pantalla encendida: puede apagarse mientras haces el nudo.
 
 ## The start screen by ear

@@ -833,3 +833,19 @@ phase-show = { $phase ->
             }
         }
     }
+
+## How many steps there are of each kind, a line each, in the terminal
+
+# $kind: a kind of step by its name in the JSON document, or all of them together. One word.
+steps-kind = { $kind ->
+        [kit] reunir
+        [rig] aparejar
+        [begin] empezar
+        [follow] seguir
+        [lay] tender
+        [check] mirar
+        [lift] sacar
+        [fair] igualar
+        [finish] rematar
+       *[all] todo
+    }

@@ -102,7 +102,7 @@ ask-object-twice = L’objet est donné à la fois par son diamètre et par son 
 # $given: what was typed.
 ask-firm-unknown = « { $given } » n’est pas une sorte de cordon : dites hard (dur), soft (souple) ou flat (plat), par exemple --firm soft.
 # $least, $most: the numbers taken. $soft: that of soft line.
-ask-give-range = Un cordon se serre selon un nombre de { $least } à { $most }, et « { $given } » n’en est pas un : essayez { $soft }, qui est celui d’un cordon souple.
+ask-give-range = L’écart entre deux passages d’un cordon est un nombre de { $least } à { $most }, et « { $given } » n’en est pas un : essayez { $soft }, qui est celui d’un cordon souple.
 ask-give-twice = Le cordon est donné à la fois par sa sorte et par un nombre : ne donnez qu’un des deux, --firm ou --cord-give.
 ask-price = Un prix est un nombre de 0 à { $most }, et « { $given } » n’en est pas un : donnez-le sans monnaie, par exemple 0,35.
 # A cord was named as shops name it. $designation: its type in the standard.

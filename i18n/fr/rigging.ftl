@@ -21,7 +21,7 @@ rig-phase-show = Préparation, { $single ->
 # Exemple : Il vous faut, 1 à 3 sur 6.
 # $number to $last: which of them.
 kit-page-say = Il vous faut, { $number } à { $last } sur { $items }.
-kit-tick-say = Appuyez sur suivant quand vous avez tout. Moins à la fois les nomme un par un.
+kit-tick-say = Appuyez sur suivant quand vous avez tout. Avec moins à la fois, un par un.
 
 # Before what is to be done to the tube. $single: yes when it is one thing.
 # Exemple : Préparation du tube, étapes 1 à 2 sur 7.
@@ -188,17 +188,17 @@ kit-picks-note = Pour ouvrir les croisements
 
 # $given: length of the pins named, $needed: the least that holds, $hold: passes they do hold.
 rig-short-pins-say = Attention : les picots que vous avez indiqués, de { $given } de long, sont trop courts pour ce nœud. { $hold ->
-        [0] Ils ne tiennent pas même une passe.
+        [0] Ils ne tiennent même pas une passe.
         [one] Ils tiennent une passe.
        *[other] Ils tiennent { $hold } passes.
     } Prenez des picots de { $needed } ou plus.
 rig-short-pins-say-brief = Attention : les picots que vous avez indiqués, de { $given } de long, sont trop courts pour ce nœud. { $hold ->
-        [0] Ils ne tiennent pas même une passe.
+        [0] Ils ne tiennent même pas une passe.
         [one] Ils tiennent une passe.
        *[other] Ils tiennent { $hold } passes.
     } Prenez des picots de { $needed } ou plus.
 rig-short-pins-say-teach = Attention : les picots que vous avez indiqués, de { $given } de long, sont trop courts pour ce nœud. { $hold ->
-        [0] Ils ne tiennent pas même une passe.
+        [0] Ils ne tiennent même pas une passe.
         [one] Ils tiennent une passe.
        *[other] Ils tiennent { $hold } passes.
     } Prenez des picots de { $needed } ou plus. Chaque passe ajoute un cordon autour du picot, et d’un picot court le dernier s’échappe.
@@ -217,7 +217,7 @@ rig-thick-object-note = { $object } contre { $tube } : laissez le nœud lâche 
 
 # $gap: between the pins. $comfortable: from where on it is easy. $most_bights, $most_passes: the most
 # for which it is, or 0. $tube: a tube of so much or more. $pin: pins no thicker than this, or none.
-rig-close-pins-say = Attention : entre les picots il reste { $gap }, et les cordons d’une ganse passent à l’aise à partir de { $comfortable }. Mieux vaudrait un tube de { $tube } ou plus{ $most_bights ->
+rig-close-pins-say = Attention : les picots laissent { $gap } entre eux, et les cordons d’une ganse passent à l’aise à partir de { $comfortable }. Mieux vaudrait un tube de { $tube } ou plus{ $most_bights ->
         [0] { "" }
        *[other] , ou { $most_bights } ganses au plus
     }{ $most_passes ->
@@ -228,7 +228,7 @@ rig-close-pins-say = Attention : entre les picots il reste { $gap }, et les cor
         [none] { "" }
        *[other] , ou des picots de { $pin } au plus
     }.
-rig-close-pins-say-brief = Attention : entre les picots il reste { $gap }, et les cordons d’une ganse passent à l’aise à partir de { $comfortable }. Mieux vaudrait un tube de { $tube } ou plus{ $most_bights ->
+rig-close-pins-say-brief = Attention : les picots laissent { $gap } entre eux, et les cordons d’une ganse passent à l’aise à partir de { $comfortable }. Mieux vaudrait un tube de { $tube } ou plus{ $most_bights ->
         [0] { "" }
        *[other] , ou { $most_bights } ganses au plus
     }{ $most_passes ->
@@ -239,7 +239,7 @@ rig-close-pins-say-brief = Attention : entre les picots il reste { $gap }, et l
         [none] { "" }
        *[other] , ou des picots de { $pin } au plus
     }.
-rig-close-pins-say-teach = Attention : entre les picots il reste { $gap }, et les cordons d’une ganse passent à l’aise à partir de { $comfortable }. Mieux vaudrait un tube de { $tube } ou plus{ $most_bights ->
+rig-close-pins-say-teach = Attention : les picots laissent { $gap } entre eux, et les cordons d’une ganse passent à l’aise à partir de { $comfortable }. Mieux vaudrait un tube de { $tube } ou plus{ $most_bights ->
         [0] { "" }
        *[other] , ou { $most_bights } ganses au plus
     }{ $most_passes ->
@@ -352,7 +352,7 @@ rig-pins-say = Placez { $count } picots dans la bague { $rim ->
        *[other] { " " }et la clé à six pans de { $key }
     }.{ $key ->
         [none] { "" }
-       *[other] { " " }Tournez chaque picot à la main jusqu’à ce qu’il porte sur le tube.
+       *[other] { " " }Vissez chaque picot à la main jusqu’à ce qu’il porte sur le tube.
     }
 rig-pins-say-brief = Placez { $count } picots dans la bague { $rim ->
         [top] de tête
@@ -384,7 +384,7 @@ rig-pins-say-teach = Placez { $count } picots dans la bague { $rim ->
        *[other] { " " }et la clé à six pans de { $key }
     }. { $key ->
         [none] { "" }
-       *[other] Tournez chaque picot à la main jusqu’à ce qu’il porte sur le tube : la bague ne glisse plus.
+       *[other] Vissez chaque picot à la main jusqu’à ce qu’il porte sur le tube : la bague ne glisse plus.
     } Des picots à égale distance font des boucles égales.
 rig-pins-show = { $rim ->
         [top] Bague de tête
@@ -405,7 +405,7 @@ rig-pins-note = { $rim ->
     }
 rig-pins-note-how = Picots de { $length }{ $key ->
         [none] { "" }
-       *[other] , clé à six pans { $key }
+       *[other] , clé à six pans de { $key }
     }{ $key ->
         [none] { "" }
        *[other] . À la main, jusqu’à ce qu’ils portent

@@ -199,6 +199,8 @@ learn-done-say = C’est tout, et c’est gardé.
 
 paused = En pause. P ou suivant reprend.
 pace-held-say = Suspendu. Suivant reprend.
+# Why the screen is kept on: the desktop may show it.
+awake-reason = Un nœud est ouvert
 screen-not-awake = Le système refuse de garder l’écran allumé : il peut s’éteindre pendant que vous nouez.
 
 ## The start screen by ear

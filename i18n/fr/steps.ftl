@@ -685,10 +685,10 @@ lay-print = { $heading ->
     }
 
 # One crossing as a word that differs in shape for over and under.
-# Exemple : ENJAMBEZ 1
+# Exemple : ENJAMBER 1
 # Exemple : sous 2
 lay-show-crossing = { $over ->
-        [yes] ENJAMBEZ { $cords }
+        [yes] ENJAMBER { $cords }
        *[no] sous { $cords }
     }
 
@@ -807,4 +807,20 @@ phase-show = { $phase ->
                *[other] , partie { $part } sur { $parts }
             }
         }
+    }
+
+## How many steps there are of each kind, a line each, in the terminal
+
+# $kind: a kind of step by its name in the JSON document, or all of them together. One word.
+steps-kind = { $kind ->
+        [kit] réunir
+        [rig] préparer
+        [begin] départ
+        [follow] suivre
+        [lay] poser
+        [check] regarder
+        [lift] dégager
+        [fair] égaliser
+        [finish] finir
+       *[all] tout
     }

@@ -103,7 +103,8 @@ impl Notices {
 
     /// Takes in what the shelf refused, and gives the sentence for it.
     pub fn refused(&mut self, error: &ShelfError, words: &Words) -> Sentence {
-        log::warn!("{error}");
+        // The path may be one that was typed.
+        log::warn!("{}", error.cause());
         let sentence = words.no_ties(error);
         self.refused = Some(sentence.clone());
         sentence

@@ -193,7 +193,12 @@ impl Words {
                 log::error!("message {id}: {faults:?}");
             }
             debug_assert!(faults.is_empty(), "{id}: {faults:?}");
-            return tidy(text);
+            let text = tidy(text);
+            return if self.tag.language.as_str() == "fr" {
+                elided(&text)
+            } else {
+                text
+            };
         }
         debug_assert!(false, "no message {id}");
         NO_WORDS.to_owned()
@@ -296,9 +301,26 @@ fn tidy(text: Cow<'_, str>) -> String {
     text.into_owned()
 }
 
+/// French runs "de" and the "un" of an insert together, which no message can do: it knows only one of
+/// the two.
+fn elided(text: &str) -> String {
+    text.replace(" de un ", " d’un ")
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn french_runs_together_what_an_insert_brings() {
+        let words = Words::load(Some("fr")).unwrap();
+        let args = fluent::fluent_args! {
+            "number" => 1, "items" => 1, "count" => 2, "length" => "un demi-pouce",
+            "thread" => "none", "numbered" => "none", "fraction" => "none",
+        };
+        let said: String = words.spoken(SpokenMessage::KitPinsSay, &args).into();
+        assert!(said.contains("2 picots d’un demi-pouce de long"), "{said}");
+    }
 
     #[test]
     fn a_language_is_found_by_its_tag_and_its_region() {

@@ -358,7 +358,7 @@ mod tests {
             (
                 "de",
                 [
-                    "einen halben Zoll",
+                    "einhalb Zoll",
                     "eindreiviertel Zoll",
                     "2 einhalb Zoll",
                     "5 Fuß und 3 Zoll",

@@ -198,7 +198,7 @@ fn each_tube_and_cord_that_do_not_take_the_knot_have_their_sentence() {
     for (args, sentence) in [
         (
             tube(&["--have", "1m"]),
-            "This knot takes 2.28 m of cord and there are 1 m: take more cord, fewer leads or \
+            "This knot takes 2.28 m of cord and there are 1 m: use more cord, fewer leads or \
              fewer passes.",
         ),
         (

@@ -136,7 +136,7 @@ fn the_rig_steps_speak_as_a_person_does() {
         "Mind the pins: they stick out, so keep eyes and palms clear of them. Rigging, steps 1 to 2 \
          of 6. Each ring has one row of 12 holes. Choose a hole of the bottom ring as hole 1 and \
          count the holes from it to the left, and the same on the top ring. Set 4 pins in the \
-         bottom ring, in every third hole: holes 1, 4, 7 and 10. Bottom pin 1 stands in hole 1. Take \
+         bottom ring, in every third hole: holes 1, 4, 7 and 10. Bottom pin 1 stands in hole 1. Use \
          pins half an inch long and the hex key, 5 sixty-fourths of an inch. Turn each pin in by \
          hand until it bears on the tube."
     );

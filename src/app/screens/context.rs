@@ -92,7 +92,11 @@ impl Context {
                 Effect::Show => {}
                 Effect::Cue(cue, volume) => platform.chime.play(cue, volume),
                 Effect::Wake(timer, after) => platform.timers.set(timer, after),
-                Effect::StayAwake(is_wanted) => platform.awake.set(is_wanted),
+                Effect::StayAwake(is_wanted) => {
+                    let words = self.session.words();
+                    let reason = is_wanted.then(|| words.plainly("awake-reason", &[]));
+                    platform.awake.set(reason);
+                }
                 Effect::SetSpeech(speech) => voice.set_speech(speech),
                 Effect::KeepSettings(settings) => platform.file.keep(&settings),
                 Effect::Keep(tie) => self.services.keep(*tie),

@@ -59,8 +59,8 @@ pub(super) fn run(asked: &StepsOptions, words: &Words) -> Result<(), Complaint> 
     })
 }
 
-/// A line for each kind of step, by its name in the JSON document: how many there are, and the
-/// seconds they take to be spoken; then one for them all.
+/// A line for each kind of step: how many there are, and the seconds they take to be spoken; then one
+/// for them all.
 fn write_summary(out: &mut impl Write, script: &Script, words: &Words) -> io::Result<()> {
     let mut kinds: Vec<(&str, u32, f64)> = Vec::new();
     for step in script.steps() {
@@ -77,7 +77,8 @@ fn write_summary(out: &mut impl Write, script: &Script, words: &Words) -> io::Re
             (steps + count, sum + seconds)
         });
     for (name, count, seconds) in kinds.into_iter().chain([("all", all.0, all.1)]) {
-        writeln!(out, "{name:8}{count:6}{seconds:9.1} s")?;
+        let kind = words.plainly("steps-kind", &[("kind", name)]);
+        writeln!(out, "{kind:12}{count:6}{seconds:9.1} s")?;
     }
     Ok(())
 }

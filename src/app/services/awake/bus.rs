@@ -9,7 +9,7 @@ use dbus::Error;
 
 use dbus::blocking::{Connection, Proxy};
 
-use super::{NAME, REASON};
+use super::NAME;
 
 const SCREEN_SAVER: &str = "org.freedesktop.ScreenSaver";
 const LOGIN: &str = "org.freedesktop.login1";
@@ -25,22 +25,26 @@ pub struct Request {
 }
 
 impl Request {
-    /// Asks that the screen stays on.
+    /// Asks that the screen stays on, for a reason that the desktop may show.
     ///
     /// # Errors
     /// What the bus, the screen saver or the login manager says.
-    pub fn make() -> Result<Self, Error> {
-        Self::make_on(Connection::new_session()?, &Connection::new_system()?)
+    pub fn make(reason: &str) -> Result<Self, Error> {
+        Self::make_on(
+            Connection::new_session()?,
+            &Connection::new_system()?,
+            reason,
+        )
     }
 
-    fn make_on(session: Connection, system: &Connection) -> Result<Self, Error> {
+    fn make_on(session: Connection, system: &Connection, reason: &str) -> Result<Self, Error> {
         let (cookie,) =
-            screen_saver(&session).method_call(SCREEN_SAVER, "Inhibit", (NAME, REASON))?;
+            screen_saver(&session).method_call(SCREEN_SAVER, "Inhibit", (NAME, reason))?;
         let login = system.with_proxy(LOGIN, "/org/freedesktop/login1", PATIENCE);
         let (lock,) = login.method_call(
             "org.freedesktop.login1.Manager",
             "Inhibit",
-            ("idle", NAME, REASON, "block"),
+            ("idle", NAME, reason, "block"),
         )?;
         Ok(Self {
             session,
@@ -150,12 +154,13 @@ mod tests {
     fn the_screen_saver_and_the_login_manager_are_asked_and_told_when_it_is_over() {
         let bus = Bus::start();
         let (asked, mut lock) = bus.serve();
-        let request = Request::make_on(bus.connect(), &bus.connect()).unwrap();
+        let reason = "Ein Knoten ist offen";
+        let request = Request::make_on(bus.connect(), &bus.connect(), reason).unwrap();
         assert_eq!(
             [(); 2].map(|()| asked.recv_timeout(SOON).unwrap()),
             [
-                "stay on for Marlinspeak: A tie is open",
-                "lock idle for Marlinspeak: A tie is open, block"
+                "stay on for Marlinspeak: Ein Knoten ist offen",
+                "lock idle for Marlinspeak: Ein Knoten ist offen, block"
             ]
         );
         drop(request);
@@ -168,7 +173,7 @@ mod tests {
     #[test]
     fn where_nobody_answers_it_is_refused() {
         let bus = Bus::start();
-        let refused = Request::make_on(bus.connect(), &bus.connect());
+        let refused = Request::make_on(bus.connect(), &bus.connect(), "");
         let error = refused.err().expect("nobody is there to grant it");
         assert!(error.to_string().contains(SCREEN_SAVER), "{error}");
     }

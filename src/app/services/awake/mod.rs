@@ -9,14 +9,13 @@ use std::thread;
 
 use system::Request;
 
-/// What the system may show of whoever keeps the screen lit.
+/// What the system may show of whoever keeps the screen lit, beside the reason.
 const NAME: &str = "Marlinspeak";
-const REASON: &str = "A tie is open";
 
 /// Asks the system to leave the screen on; on a thread of its own, which holds the request.
 #[derive(Debug, Default)]
 pub struct Awake {
-    inbox: Option<Sender<bool>>,
+    inbox: Option<Sender<Option<String>>>,
 }
 
 impl Awake {
@@ -31,22 +30,24 @@ impl Awake {
         }
     }
 
-    /// From now on awake, or as the system likes.
-    pub fn set(&self, is_wanted: bool) {
+    /// From now on awake for this reason, which the system may show, or as the system likes.
+    pub fn set(&self, reason: Option<String>) {
         if let Some(inbox) = &self.inbox {
             // Only a thread that panicked in `refused` is not there to read it.
-            let _ = inbox.send(is_wanted);
+            let _ = inbox.send(reason);
         }
     }
 }
 
-fn hold(wishes: &Receiver<bool>, refused: &dyn Fn()) {
+fn hold(wishes: &Receiver<Option<String>>, refused: &dyn Fn()) {
     let mut request = None;
-    while let Ok(is_wanted) = wishes.recv() {
-        if !is_wanted {
+    while let Ok(wish) = wishes.recv() {
+        let Some(reason) = wish else {
             request = None;
-        } else if request.is_none() {
-            match Request::make() {
+            continue;
+        };
+        if request.is_none() {
+            match Request::make(&reason) {
                 Ok(granted) => request = Some(granted),
                 Err(error) => {
                     log::warn!("the screen is not kept on: {error}");
