@@ -69,8 +69,11 @@ fn a_leg_is_told_in_a_breath() {
                 ("5", "7", "2"),
                 ("3", "5", "3"),
                 ("4", "7", "1"),
+                ("3", "14", "2"),
+                ("4", "5", "3"),
             ] {
-                let seconds = legs(&script(leads, bights, passes), &words);
+                let script = script(leads, bights, passes).teaching(detail == Detail::Teach);
+                let seconds = legs(&script, &words);
                 let what = format!(
                     "{leads} × {bights} × {passes}, {} {}",
                     words.tag(),
@@ -129,6 +132,40 @@ fn jobs() -> Vec<Script> {
         jobs.push(Script::new(plan.with_setup(Some(setup)), AtOnce::default()));
     }
     jobs
+}
+
+/// As many for every leg as for 5 lead 6 bight, doubled.
+#[test]
+fn other_jobs_take_no_more_presses_and_minutes_for_their_size() {
+    for script in jobs() {
+        let legs = script.plan().laying().legs();
+        let laid = script
+            .steps()
+            .filter(|step| matches!(step.what, What::Lay(_)));
+        // Long legs are told in parts, a press each.
+        let parts = u32::try_from(laid.count()).unwrap();
+        let presses = u32::try_from(script.places().count()).unwrap();
+        let what = format!("{legs} legs in {parts} parts");
+        assert!(
+            parts >= legs && presses <= parts + legs / 2 + 24,
+            "{what}: {presses} presses"
+        );
+        // What is said of bag, rigging and ends weighs less in a long job.
+        if legs < 20 {
+            continue;
+        }
+        for (words, may) in every_language(Detail::Plain) {
+            let steps = script.steps();
+            let seconds: f64 = steps.map(|step| words.seconds(&words.say(&step))).sum();
+            let a_leg = seconds / f64::from(legs);
+            // Twelve minutes for 24 legs.
+            assert!(
+                a_leg <= 30.0 * may,
+                "{what}, {}: {a_leg} s a leg",
+                words.tag()
+            );
+        }
+    }
 }
 
 #[test]

@@ -51,7 +51,11 @@ impl Page {
     /// assert!(lines[1].starts_with("Lead pass, begin."));
     /// ```
     pub fn lines(&self) -> Vec<String> {
-        let step = format!("{}. {}", self.shown.phase, self.shown.in_words());
+        let step = match self.shown.phase.as_str() {
+            // A question stands in the place of a step.
+            "" => self.shown.in_words(),
+            phase => format!("{phase}. {}", self.shown.in_words()),
+        };
         self.shown.caution.iter().cloned().chain([step]).collect()
     }
 }

@@ -62,9 +62,9 @@ fn fit_page<'a, M: 'a>(
     // is taught before they go.
     let gives_way = place.is_some_and(|place| {
         if place.is_taught {
-            !sizes.fits || sizes.note == 0.0
+            !sizes.fits || sizes.note <= 0.0
         } else {
-            !place.is_asked_for && !(frame.is_first() && is_good(sizes))
+            !(place.is_asked_for || frame.is_first() && is_good(sizes))
         }
     });
     if gives_way {

@@ -275,7 +275,10 @@ impl CardFlow {
                 View::RolledOut,
                 Viewport::new(width * SCALE, height * SCALE),
             );
-            self.page().picture(&scene, corner, width);
+            // Of a knot too large for it, the words alone are left.
+            if !scene.is_zoomed() {
+                self.page().inset(&scene, corner, width);
+            }
             for line in wrapped(&end.text, TEXT, Weight::Regular, left - MARGIN - 6.0) {
                 self.y += STEP;
                 self.write(&line, TEXT, Weight::Regular, MARGIN);

@@ -150,13 +150,7 @@ impl SheetPage {
     /// Puts a picture on the page with its top left corner there, its width made `width`
     /// millimetres. What lies beyond its edges is covered: put pictures on a page first.
     pub(super) fn picture(&mut self, scene: &Scene, corner: Spot, width: f32) {
-        let viewport = scene.viewport();
-        let corner = point(corner.0, corner.1);
-        let by = TranslateScale::new(corner.to_vec2(), (width / viewport.width).into());
-        let list = DisplayList::of(scene);
-        self.items
-            .extend(list.items().iter().map(|item| item.moved(by)));
-        let (page, picture) = (self.rect(), by * viewport.rect());
+        let (page, picture) = (self.rect(), self.inset(scene, corner, width));
         for beside in [
             Rect {
                 y1: picture.y0,
@@ -179,6 +173,19 @@ impl SheetPage {
         ] {
             self.plate(beside);
         }
+    }
+
+    /// Puts the picture of a whole knot among other things on the page, with its top left corner there
+    /// and its width made `width` millimetres, and says where it lies: such a picture keeps to its
+    /// edges, so that nothing has to be covered.
+    pub(super) fn inset(&mut self, scene: &Scene, corner: Spot, width: f32) -> Rect {
+        let viewport = scene.viewport();
+        let corner = point(corner.0, corner.1);
+        let by = TranslateScale::new(corner.to_vec2(), (width / viewport.width).into());
+        let list = DisplayList::of(scene);
+        self.items
+            .extend(list.items().iter().map(|item| item.moved(by)));
+        by * viewport.rect()
     }
 
     /// The page painted with so many dots an inch, brought within [`DOTS`].
