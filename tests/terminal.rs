@@ -89,7 +89,7 @@ fn the_document_has_its_fixed_form() {
 
 #[test]
 fn a_long_leg_comes_in_parts_that_say_where_the_hand_is() {
-    let document = document(&["--leads", "21", "--bights", "4"]);
+    let document = document(&["--leads", "21", "--bights", "4", "--weave", "1"]);
     let last: Vec<&Value> = document["steps"]
         .as_array()
         .unwrap()
@@ -203,6 +203,43 @@ fn the_text_tells_the_same_steps_to_a_reader() {
     ] {
         assert!(line.contains(part), "{line}");
     }
+}
+
+/// 20 of the 28 crossings of the worked example 5 × 7 are tucks; begun with under they are 8. 3 × 4 has 3
+/// of 8 as it is.
+#[test]
+fn the_weave_with_fewest_tucks_is_taken_unless_it_is_named() {
+    let told = |bights: &str, leads: &str, more: &[&str]| {
+        let args = [&["--leads", leads, "--bights", bights], more].concat();
+        let document = document(&args);
+        let steps = document["steps"].as_array().unwrap();
+        let laid = steps.iter().filter(|step| step["kind"] == "lay");
+        let crossings = laid.filter_map(|step| step["crossings"].as_array().cloned());
+        let tucks = crossings
+            .flatten()
+            .filter(|crossing| crossing["over"] == false);
+        (
+            document["knot"]["weave"].as_str().unwrap().to_owned(),
+            tucks.count(),
+        )
+    };
+    assert_eq!(told("7", "5", &[]), ("uouo".to_owned(), 8));
+    assert_eq!(told("7", "5", &["--weave", ""]), ("uouo".to_owned(), 8));
+    assert_eq!(told("7", "5", &["--weave", "1"]), ("1".to_owned(), 20));
+    assert_eq!(told("4", "3", &[]), ("1".to_owned(), 3));
+    // Two strands, one finished after the other: other legs come later, and others tuck.
+    for order in ["passes", "strands"] {
+        let args = |weave| ["--passes", "2", "--order", order, "--weave", weave];
+        let [usual, twin] = ["1", "uouou"].map(|weave| told("4", "6", &args(weave)).1);
+        assert_eq!(told("4", "6", &args("")).1, usual.min(twin), "{order}");
+        assert_ne!(usual, twin);
+    }
+    let output = marlinspeak(&["steps", "--leads", "5", "--bights", "7"]);
+    let text = String::from_utf8(output.stdout).unwrap();
+    assert!(
+        text.starts_with("5 lead 7 bight, one strand, 8 tucks, or 20 begun with over. "),
+        "{text}"
+    );
 }
 
 #[test]

@@ -148,6 +148,11 @@ fn a_whole_tie_by_single_keys_with_speech() {
     let args = [&KNOT[..], &["--speech"]].concat();
     let mut terminal = Terminal::start(folder.path(), &args, &service.address());
     assert!(terminal.line().starts_with("Space next,"));
+    assert!(
+        terminal
+            .line()
+            .starts_with("3 lead 4 bight, one strand, 3 tucks.")
+    );
     let steps = steps();
     for (index, step) in steps.iter().enumerate() {
         if index > 0 {
@@ -189,6 +194,7 @@ fn off_the_way_when_something_is_wrong_and_back_on_it() {
     let steps = steps();
     let mut terminal = Terminal::start(folder.path(), &KNOT, "unix_socket:/nonexistent");
     terminal.line();
+    terminal.line();
     for step in &steps[..5] {
         terminal.reads(step);
         terminal.press(" ");
@@ -208,6 +214,7 @@ fn with_no_knot_named_it_takes_up_the_newest_tie_where_it_was_left() {
     let mut terminal = Terminal::start(folder.path(), &KNOT, nowhere);
     for (index, step) in steps[..4].iter().enumerate() {
         if index == 0 {
+            terminal.line();
             terminal.line();
         } else {
             terminal.press("\r");
@@ -269,7 +276,8 @@ fn without_a_terminal_each_line_is_a_press() {
         caution.iter().chain([line]).cloned().collect::<Vec<_>>()
     };
     let expected: Vec<String> = at.iter().flat_map(lines).collect();
-    let (told, left) = printed[1..].split_at(expected.len());
+    // The keys, and what is begun.
+    let (told, left) = printed[2..].split_at(expected.len());
     assert_eq!(told, expected);
     assert!(left[0].starts_with("The tie is kept"));
     // The end of the input is as good as q, and loses nothing.

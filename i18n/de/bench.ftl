@@ -255,12 +255,20 @@ work-time-say = { $hours ->
         }
     }
 # The work on a tie. $time: as above. $pace: own or usual. $cost: an amount, or none.
-labour = Zu tun: { $tucks }-mal durchstecken, { $pace ->
+labour = Zu tun: { $tucks }-mal durchstecken{ $other_tucks ->
+        [0] { "" }
+       *[other] { " " }(mit über begonnen { $other_tucks }-mal)
+    }, { $pace ->
         [own] in deinem Tempo
        *[usual] in einem üblichen Tempo
     } etwa { $time }{ $cost ->
         [none] .
        *[other] ; Kosten { $cost }.
+    }
+# Knots that the tube hampers stand last. $first: the place of the first of them; what to take care of with it follows.
+fit-hampered = { $first ->
+        [1] Auf diesem Rohr machen alle diese Knoten Mühe; beim ersten:
+       *[other] Auf diesem Rohr machen die Knoten ab Nummer { $first } Mühe; bei diesem:
     }
 fit-twins = Jeder Knoten steht in der Flechtart, die am wenigsten Durchstecken verlangt: über eins, unter eins, mit über oder mit unter begonnen; beide sehen gleich aus. „--weave 1“ behält die mit über begonnene.
 # Ties that the figures of the knots listed were corrected from: $least to $most.
@@ -283,6 +291,7 @@ fit-head-strands = Stränge
 fit-head-width = Breite
 fit-head-range = von – bis
 fit-head-cover = Deckung
+fit-head-scallop = Bögen
 fit-head-cord = Schnur
 fit-head-tucks = Durchstecken
 fit-head-time = Zeit
@@ -292,6 +301,7 @@ fit-head-cost = Kosten
 fit-cell-width = { $width }
 fit-cell-range = { $tight } – { $widest }
 fit-cell-cover = { $cover } %
+fit-cell-scallop = { $scallop }
 fit-cell-cord = { $long }
 fit-cell-time = { $time }
 fit-cell-cost = { $cost }
@@ -315,6 +325,12 @@ plan-answer-shape = { $width } breit, { $drawn ->
         [eased] gelockert
        *[open] offen
     } ({ $tight } bis { $widest }), verdeckt { $cover } %, Bögen { $scallop } tief
+# Below a knot that is not chosen, in one line.
+plan-answer-short = { $width } breit, { $drawn ->
+        [tight] fest
+        [eased] gelockert
+       *[open] offen
+    }, verdeckt { $cover } %, { $tucks }-mal durchstecken, { $time }
 # $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
 # $time: as above. $cost: or none. Beispiel: 1,88 m Schnur, 24 Bahnen mit 66°, 20-mal durchstecken (mit über begonnen 32), etwa 40 min
 plan-answer-work = { $long } Schnur{ $strands ->
@@ -379,6 +395,8 @@ plan-tube = Rohr
 plan-rows = Lochreihen
 plan-pin = Stiftlänge
 plan-thread = Stiftgewinde
+plan-ring-width = Breite eines Rings
+plan-tube-length = Rohrlänge
 plan-have = Vorhandene Schnur
 
 plan-hint = Längen wie 30, 3cm, 1 1/4 in oder 5/32in. Das Rohr, seine Lochreihen und Stifte und die vorhandene Schnur dürfen leer bleiben.
@@ -397,9 +415,9 @@ plan-wanting = { $asking ->
     }
 # Below the answers, when no tube is named.
 plan-without-tube = Nenne auch ein Rohr, dann wird sein Einrichten Schritt für Schritt angesagt.
-plan-keys = Tab geht weiter · Bild auf, Bild ab wechseln · F2 bis F6 grenzen ein · ↑ ↓ wählen einen Knoten · Eingabe nimmt ihn · Esc verlassen
+plan-keys = Tab geht weiter · Bild auf, Bild ab wechseln · F2 bis F7 grenzen ein · ↑ ↓ wählen einen Knoten · Eingabe nimmt ihn · Esc verlassen
 
-# A filter above the list. $filter: passes, from-three, one-cord, most-legs or weave. $key: its key.
+# A filter above the list. $filter: passes, from-three, one-cord, most-legs, firm or weave. $key: its key.
 # $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Beispiel: F2: doppelt
 plan-filter = { $key }: { $filter ->
         [passes] { $choice ->
@@ -420,6 +438,12 @@ plan-filter = { $key }: { $filter ->
         [most-legs] { $choice ->
             [0] beliebig lang
            *[other] höchstens { $choice } Bahnen
+        }
+        [firm] { $choice ->
+            [0] Schnur weich oder wie gemerkt
+            [1] Schnur hart und rund
+            [2] Schnur weich
+           *[other] Schnur flach oder hohl
         }
        *[weave] { $choice ->
             [0] am wenigsten durchstecken
@@ -447,6 +471,12 @@ plan-filter-say = { $filter ->
             [0] Beliebig lange Arbeiten.
            *[other] Arbeiten mit höchstens { $choice } Bahnen.
         }
+        [firm] { $choice ->
+            [0] Die Schnur, wie sie gemerkt ist, sonst weich.
+            [1] Harte runde Schnur, die ihre Form behält.
+            [2] Weiche Schnur, geflochten oder geschlagen.
+           *[other] Flache oder hohle Schnur, die sich eng anlegt.
+        }
        *[weave] { $choice ->
             [0] Die Flechtart, bei der am wenigsten durchzustecken ist.
            *[other] Über eins, unter eins, mit über begonnen.
@@ -465,6 +495,8 @@ plan-field-say = { $asking ->
         [rows] Lochreihen in jedem Ring
         [pin] Länge der Stifte
         [thread] Gewinde der Stifte
+        [ring-width] Breite jedes Rings
+        [tube-length] Länge des Rohrs
        *[have] Vorhandene Schnur
     }{ $text ->
         [none] .

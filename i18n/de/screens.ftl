@@ -24,12 +24,15 @@ start-waiting = Angefangene Knoten
 # What the knot in the form comes to.
 # Example: 5 Parten, 7 Buchten, ein Strang. Jeder Kopf-Stift steht einen halben Abstand weiter rechts
 # als der Fuß-Stift mit seiner Nummer.
-# $tucks: in all passes. $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
+# $tucks: in all passes. $other_tucks: the same begun with over, when it is begun with under, or 0. $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
 # turns of the tube on each leg.
 start-facts = { $leads } Parten, { $bights } Buchten, { $strands ->
         [one] ein Strang
        *[other] { $strands } Stränge
-    }, { $tucks }-mal durchstecken. { $staggered ->
+    }, { $tucks }-mal durchstecken{ $other_tucks ->
+        [0] { "" }
+       *[other] , mit über begonnen { $other_tucks }-mal
+    }. { $staggered ->
         [yes] Jeder Kopf-Stift steht einen halben Abstand weiter { $hand ->
             [left] links
            *[right] rechts

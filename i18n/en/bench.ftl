@@ -257,12 +257,20 @@ work-time-say = { $hours ->
 labour = It takes { $tucks ->
         [one] 1 tuck
        *[other] { $tucks } tucks
+    }{ $other_tucks ->
+        [0] { "" }
+       *[other] { " " }(begun with over { $other_tucks })
     } and about { $time } { $pace ->
         [own] at your own pace
        *[usual] at a usual pace
     }{ $cost ->
         [none] .
        *[other] , and costs { $cost }.
+    }
+# Knots that the tube hampers stand last. $first: the place of the first of them; what to take care of with it follows.
+fit-hampered = { $first ->
+        [1] This tube makes hard work of all these knots; of the first:
+       *[other] This tube makes hard work of the knots from number { $first } on; of that one:
     }
 fit-twins = Each knot is given in the weave that takes fewest tucks: over one, under one, begun with over or with under, which look alike. “--weave 1” keeps the one begun with over.
 # Ties that the figures of the knots listed were corrected from: $least to $most.
@@ -285,6 +293,7 @@ fit-head-strands = strands
 fit-head-width = width
 fit-head-range = from – to
 fit-head-cover = cover
+fit-head-scallop = scallops
 fit-head-cord = cord to cut
 fit-head-tucks = tucks
 fit-head-time = time
@@ -294,6 +303,7 @@ fit-head-cost = cost
 fit-cell-width = { $width }
 fit-cell-range = { $tight } – { $widest }
 fit-cell-cover = { $cover } %
+fit-cell-scallop = { $scallop }
 fit-cell-cord = { $long }
 fit-cell-time = { $time }
 fit-cell-cost = { $cost }
@@ -317,6 +327,12 @@ plan-answer-shape = { $width } wide, { $drawn ->
         [eased] eased
        *[open] open
     } ({ $tight } to { $widest }), hides { $cover } %, scallops { $scallop } deep
+# Below a knot that is not chosen, in one line.
+plan-answer-short = { $width } wide, { $drawn ->
+        [tight] tight
+        [eased] eased
+       *[open] open
+    }, hides { $cover } %, { $tucks } tucks, { $time }
 # $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
 # $time: as above. $cost: or none. Example: 1.88 m of cord, 24 legs at 66°, 20 tucks (begun with over 32), about 40 min
 plan-answer-work = { $long } of cord{ $strands ->
@@ -381,6 +397,8 @@ plan-tube = Tube
 plan-rows = Rows of holes
 plan-pin = Pin length
 plan-thread = Pin thread
+plan-ring-width = Width of a ring
+plan-tube-length = Tube length
 plan-have = Cord at hand
 
 plan-hint = Lengths as 30, 3cm, 1 1/4 in or 5/32in. The tube, its rows and pins, and the cord at hand may stay empty.
@@ -399,9 +417,9 @@ plan-wanting = { $asking ->
     }
 # Below the answers, when no tube is named.
 plan-without-tube = Name a tube too, and you are led through the rigging step by step.
-plan-keys = Tab moves on · Page Up, Page Down change over · F2 to F6 narrow the list · ↑ ↓ choose a knot · Enter takes it · Esc leaves
+plan-keys = Tab moves on · Page Up, Page Down change over · F2 to F7 narrow the list · ↑ ↓ choose a knot · Enter takes it · Esc leaves
 
-# A filter above the list. $filter: passes, from-three, one-cord, most-legs or weave. $key: its key.
+# A filter above the list. $filter: passes, from-three, one-cord, most-legs, firm or weave. $key: its key.
 # $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Example: F2: doubled
 plan-filter = { $key }: { $filter ->
         [passes] { $choice ->
@@ -422,6 +440,12 @@ plan-filter = { $key }: { $filter ->
         [most-legs] { $choice ->
             [0] any length
            *[other] { $choice } legs at most
+        }
+        [firm] { $choice ->
+            [0] soft cord, or as kept
+            [1] hard round cord
+            [2] soft cord
+           *[other] flat or hollow cord
         }
        *[weave] { $choice ->
             [0] fewest tucks
@@ -449,6 +473,12 @@ plan-filter-say = { $filter ->
             [0] Ties of any length.
            *[other] Ties of { $choice } legs at the most.
         }
+        [firm] { $choice ->
+            [0] The cord as it is kept, or else soft.
+            [1] Hard round cord, which keeps its shape.
+            [2] Soft cord, braided or laid.
+           *[other] Flat or hollow cord, which lies close.
+        }
        *[weave] { $choice ->
             [0] The weave that takes the fewest tucks.
            *[other] Over one, under one, begun with over.
@@ -467,6 +497,8 @@ plan-field-say = { $asking ->
         [rows] Rows of holes in each ring
         [pin] Length of the pins
         [thread] Thread of the pins
+        [ring-width] Width of each ring
+        [tube-length] Length of the tube
        *[have] Cord at hand
     }{ $text ->
         [none] .

@@ -24,7 +24,7 @@ start-waiting = Ties in progress
 # What the knot in the form comes to.
 # Example: 5 lead 7 bight, one strand. Each top pin stands half a step to the right of the bottom
 # pin of its number.
-# $tucks: in all passes. $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
+# $tucks: in all passes. $other_tucks: the same begun with over, when it is begun with under, or 0. $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
 # turns of the tube on each leg.
 start-facts = { $leads } lead { $bights } bight, { $strands ->
         [one] one strand
@@ -32,6 +32,9 @@ start-facts = { $leads } lead { $bights } bight, { $strands ->
     }, { $tucks ->
         [one] 1 tuck
        *[other] { $tucks } tucks
+    }{ $other_tucks ->
+        [0] { "" }
+       *[other] , or { $other_tucks } begun with over
     }. { $staggered ->
         [yes] Each top pin stands half a step to the { $hand ->
             [left] left

@@ -257,12 +257,20 @@ work-time-say = { $hours ->
 labour = Lleva { $tucks ->
         [one] 1 paso por debajo
        *[other] { $tucks } pasos por debajo
+    }{ $other_tucks ->
+        [0] { "" }
+       *[other] { " " }(empezado encima, { $other_tucks })
     } y, { $pace ->
         [own] a tu ritmo
        *[usual] a un ritmo corriente
     }, más o menos { $time }{ $cost ->
         [none] .
        *[other] ; cuesta { $cost }.
+    }
+# Knots that the tube hampers stand last. $first: the place of the first of them; what to take care of with it follows.
+fit-hampered = { $first ->
+        [1] En este tubo todos estos nudos dan trabajo de más; en el primero:
+       *[other] En este tubo dan trabajo de más los nudos a partir del número { $first }; en ese:
     }
 fit-twins = Cada nudo se da en el tejido que pide menos pasos por debajo: encima de uno, debajo de uno, empezado encima o debajo; los dos se ven igual. «--weave 1» conserva el que empieza encima.
 # Ties that the figures of the knots listed were corrected from: $least to $most.
@@ -285,6 +293,7 @@ fit-head-strands = hebras
 fit-head-width = ancho
 fit-head-range = de – a
 fit-head-cover = cubre
+fit-head-scallop = ondas
 fit-head-cord = cabo a cortar
 fit-head-tucks = por debajo
 fit-head-time = tiempo
@@ -294,6 +303,7 @@ fit-head-cost = coste
 fit-cell-width = { $width }
 fit-cell-range = { $tight } – { $widest }
 fit-cell-cover = { $cover } %
+fit-cell-scallop = { $scallop }
 fit-cell-cord = { $long }
 fit-cell-time = { $time }
 fit-cell-cost = { $cost }
@@ -317,6 +327,12 @@ plan-answer-shape = { $width } de ancho, { $drawn ->
         [eased] holgado
        *[open] abierto
     } (de { $tight } a { $widest }), tapa el { $cover } %, ondas de { $scallop } de hondo
+# Below a knot that is not chosen, in one line.
+plan-answer-short = { $width } de ancho, { $drawn ->
+        [tight] ceñido
+        [eased] holgado
+       *[open] abierto
+    }, tapa el { $cover } %, { $tucks } pasos por debajo, { $time }
 # $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
 # $time: as above. $cost: or none. Ejemplo: 1,88 m de cabo, 24 tramos a 66°, 20 pasos por debajo (empezado encima, 32), cerca de 40 min
 plan-answer-work = { $long } de cabo{ $strands ->
@@ -383,6 +399,8 @@ plan-tube = Tubo
 plan-rows = Filas de agujeros
 plan-pin = Largo de clavija
 plan-thread = Rosca de clavija
+plan-ring-width = Ancho de un anillo
+plan-tube-length = Largo del tubo
 plan-have = Cabo disponible
 
 plan-hint = Longitudes como 30, 3cm, 1 1/4 in o 5/32in. El tubo, sus filas y clavijas, y el cabo disponible pueden quedar vacíos.
@@ -401,9 +419,9 @@ plan-wanting = { $asking ->
     }
 # Below the answers, when no tube is named.
 plan-without-tube = Indica también un tubo, y el programa te guiará paso a paso para aparejarlo.
-plan-keys = Tab avanza · Re Pág, Av Pág cambian · F2 a F6 acotan · ↑ ↓ elegir un nudo · Intro lo toma · Esc salir
+plan-keys = Tab avanza · Re Pág, Av Pág cambian · F2 a F7 acotan · ↑ ↓ elegir un nudo · Intro lo toma · Esc salir
 
-# A filter above the list. $filter: passes, from-three, one-cord, most-legs or weave. $key: its key.
+# A filter above the list. $filter: passes, from-three, one-cord, most-legs, firm or weave. $key: its key.
 # $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Ejemplo: F2: doble
 plan-filter = { $key }: { $filter ->
         [passes] { $choice ->
@@ -424,6 +442,12 @@ plan-filter = { $key }: { $filter ->
         [most-legs] { $choice ->
             [0] de cualquier largo
            *[other] { $choice } tramos como mucho
+        }
+        [firm] { $choice ->
+            [0] cabo blando, o como se guardó
+            [1] cabo duro y redondo
+            [2] cabo blando
+           *[other] cabo plano o hueco
         }
        *[weave] { $choice ->
             [0] menos pasos por debajo
@@ -451,6 +475,12 @@ plan-filter-say = { $filter ->
             [0] Labores de cualquier largo.
            *[other] Labores de { $choice } tramos como mucho.
         }
+        [firm] { $choice ->
+            [0] El cabo como se guardó, o si no, blando.
+            [1] Cabo duro y redondo, que conserva su forma.
+            [2] Cabo blando, trenzado o colchado.
+           *[other] Cabo plano o hueco, que se aprieta mucho.
+        }
        *[weave] { $choice ->
             [0] El tejido que pide menos pasos por debajo.
            *[other] Encima de uno, debajo de uno, empezado encima.
@@ -469,6 +499,8 @@ plan-field-say = { $asking ->
         [rows] Filas de agujeros de cada anillo
         [pin] Largo de las clavijas
         [thread] Rosca de las clavijas
+        [ring-width] Ancho de cada anillo
+        [tube-length] Largo del tubo
        *[have] Cabo disponible
     }{ $text ->
         [none] .

@@ -24,7 +24,7 @@ start-waiting = Nudos en curso
 # What the knot in the form comes to.
 # Ejemplo: 5 ramales y 7 senos, una hebra. Cada clavija de la cabeza está medio paso a la derecha de
 # la clavija del pie de su número.
-# $tucks: in all passes. $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
+# $tucks: in all passes. $other_tucks: the same begun with over, when it is begun with under, or 0. $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
 # turns of the tube on each leg.
 start-facts = { $leads } ramales y { $bights } senos, { $strands ->
         [one] una hebra
@@ -32,6 +32,9 @@ start-facts = { $leads } ramales y { $bights } senos, { $strands ->
     }, { $tucks ->
         [one] 1 paso por debajo
        *[other] { $tucks } pasos por debajo
+    }{ $other_tucks ->
+        [0] { "" }
+       *[other] , o { $other_tucks } empezando encima
     }. { $staggered ->
         [yes] Cada clavija de la cabeza está medio paso a la { $hand ->
             [left] izquierda

@@ -256,12 +256,20 @@ work-time-say = { $hours ->
         }
     }
 # The work on a tie. $time: as above. $pace: own or usual. $cost: an amount, or none.
-labour = À faire : glisser { $tucks } fois sous un cordon, environ { $time } { $pace ->
+labour = À faire : glisser { $tucks } fois sous un cordon{ $other_tucks ->
+        [0] { "" }
+       *[other] { " " }(commencé en enjambant, { $other_tucks })
+    }, environ { $time } { $pace ->
         [own] à votre rythme
        *[usual] à un rythme habituel
     }{ $cost ->
         [none] .
        *[other]  ; coût : { $cost }.
+    }
+# Knots that the tube hampers stand last. $first: the place of the first of them; what to take care of with it follows.
+fit-hampered = { $first ->
+        [1] Sur ce tube, tous ces nœuds donnent de la peine ; pour le premier :
+       *[other] Sur ce tube, les nœuds à partir du numéro { $first } donnent de la peine ; pour celui-là :
     }
 fit-twins = Chaque nœud est donné dans le tressage où l’on glisse le moins souvent : enjamber un, glisser sous un, commencé en enjambant ou en glissant ; les deux se ressemblent. « --weave 1 » garde celui qui commence en enjambant.
 # Ties that the figures of the knots listed were corrected from: $least to $most.
@@ -284,6 +292,7 @@ fit-head-strands = circuits
 fit-head-width = largeur
 fit-head-range = de – à
 fit-head-cover = couvre
+fit-head-scallop = festons
 fit-head-cord = cordon à couper
 fit-head-tucks = glissés
 fit-head-time = durée
@@ -293,6 +302,7 @@ fit-head-cost = coût
 fit-cell-width = { $width }
 fit-cell-range = { $tight } – { $widest }
 fit-cell-cover = { $cover } %
+fit-cell-scallop = { $scallop }
 fit-cell-cord = { $long }
 fit-cell-time = { $time }
 fit-cell-cost = { $cost }
@@ -316,6 +326,12 @@ plan-answer-shape = { $width } de large, { $drawn ->
         [eased] desserré
        *[open] ouvert
     } (de { $tight } à { $widest }), cache { $cover } %, festons de { $scallop }
+# Below a knot that is not chosen, in one line.
+plan-answer-short = { $width } de large, { $drawn ->
+        [tight] serré
+        [eased] desserré
+       *[open] ouvert
+    }, cache { $cover } %, { $tucks } fois à glisser, { $time }
 # $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
 # $time: as above. $cost: or none. Exemple : 1,88 m de cordon, 24 trajets à 66°, 20 fois à glisser (commencé en enjambant, 32), environ 40 min
 plan-answer-work = { $long } de cordon{ $strands ->
@@ -380,6 +396,8 @@ plan-tube = Tube
 plan-rows = Rangées de trous
 plan-pin = Longueur des picots
 plan-thread = Filetage des picots
+plan-ring-width = Largeur d’une bague
+plan-tube-length = Longueur du tube
 plan-have = Cordon disponible
 
 plan-hint = Longueurs comme 30, 3cm, 1 1/4 po ou 5/32po. Le tube, ses rangées et ses picots, et le cordon disponible peuvent rester vides.
@@ -399,9 +417,9 @@ plan-wanting = { $asking ->
     }
 # Below the answers, when no tube is named.
 plan-without-tube = Nommez aussi un tube, et sa préparation sera guidée pas à pas.
-plan-keys = Tab avance · Page préc. et Page suiv. changent · F2 à F6 réduisent la liste · ↑ ↓ choisir un nœud · Entrée le prend · Échap quitte
+plan-keys = Tab avance · Page préc. et Page suiv. changent · F2 à F7 réduisent la liste · ↑ ↓ choisir un nœud · Entrée le prend · Échap quitte
 
-# A filter above the list. $filter: passes, from-three, one-cord, most-legs or weave. $key: its key.
+# A filter above the list. $filter: passes, from-three, one-cord, most-legs, firm or weave. $key: its key.
 # $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Exemple : F2 : doublé
 plan-filter = { $key } : { $filter ->
         [passes] { $choice ->
@@ -422,6 +440,12 @@ plan-filter = { $key } : { $filter ->
         [most-legs] { $choice ->
             [0] de toute longueur
            *[other] { $choice } trajets au plus
+        }
+        [firm] { $choice ->
+            [0] cordon souple, ou tel que gardé
+            [1] cordon dur et rond
+            [2] cordon souple
+           *[other] cordon plat ou creux
         }
        *[weave] { $choice ->
             [0] glisser le moins possible
@@ -449,6 +473,12 @@ plan-filter-say = { $filter ->
             [0] Des ouvrages de toute longueur.
            *[other] Des ouvrages de { $choice } trajets au plus.
         }
+        [firm] { $choice ->
+            [0] Le cordon tel qu’il est gardé, sinon souple.
+            [1] Cordon dur et rond, qui garde sa forme.
+            [2] Cordon souple, tressé ou toronné.
+           *[other] Cordon plat ou creux, qui se serre de près.
+        }
        *[weave] { $choice ->
             [0] Le tressage où l’on glisse le moins souvent.
            *[other] Enjamber un, glisser sous un, commencé en enjambant.
@@ -467,6 +497,8 @@ plan-field-say = { $asking ->
         [rows] Rangées de trous de chaque bague
         [pin] Longueur des picots
         [thread] Filetage des picots
+        [ring-width] Largeur de chaque bague
+        [tube-length] Longueur du tube
        *[have] Cordon disponible
     }{ $text ->
         [none] .

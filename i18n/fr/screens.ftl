@@ -24,12 +24,15 @@ start-waiting = Nœuds en cours
 # What the knot in the form comes to.
 # Exemple : 5 brins, 7 ganses, un circuit. Chaque picot de tête est un demi-pas à droite du picot de
 # base de même numéro.
-# $tucks: in all passes. $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
+# $tucks: in all passes. $other_tucks: the same begun with over, when it is begun with under, or 0. $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
 # turns of the tube on each leg.
 start-facts = { $leads } brins, { $bights } ganses, { $strands ->
         [one] un circuit
        *[other] { $strands } circuits
-    }, { $tucks } fois à glisser dessous. { $staggered ->
+    }, { $tucks } fois à glisser dessous{ $other_tucks ->
+        [0] { "" }
+       *[other] , ou { $other_tucks } en commençant par enjamber
+    }. { $staggered ->
         [yes] Chaque picot de tête est un demi-pas à { $hand ->
             [left] gauche
            *[right] droite

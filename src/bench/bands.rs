@@ -33,6 +33,8 @@ pub struct Bands {
     row: f64,
     /// Radius of the middle line of a bight.
     bend: f64,
+    /// Cosine and sine of the angle between a leg and a rim.
+    slope: (f64, f64),
 }
 
 impl Bands {
@@ -49,13 +51,17 @@ impl Bands {
         let c = eta - rho;
         let steep = (leads * c + rho * (leads * leads + c * c - rho * rho).sqrt())
             / (leads * leads - rho * rho);
+        let row = steep * half_pitch;
+        // As exact as `hypot` for the lengths of the bench, and several times as quick.
+        let diagonal = (half_pitch * half_pitch + row * row).sqrt();
         Self {
             leads,
             half_pitch,
             band,
             width: rise + band,
-            row: steep * half_pitch,
+            row,
             bend,
+            slope: (half_pitch / diagonal, row / diagonal),
         }
     }
 
@@ -79,22 +85,16 @@ impl Bands {
         self.bend
     }
 
-    /// Cosine and sine of the angle between a leg and a rim.
-    fn slope(&self) -> (f64, f64) {
-        let diagonal = self.half_pitch.hypot(self.row);
-        (self.half_pitch / diagonal, self.row / diagonal)
-    }
-
     /// Width of a band over the distance of neighbouring bands of one heading. It may be more
     /// than 1 where few leads lie so steep at the rims that their bands climb on one another.
     pub fn fill(&self) -> f64 {
-        let (_, sin) = self.slope();
+        let (_, sin) = self.slope;
         self.band / (2.0 * self.half_pitch * sin)
     }
 
     /// The share of the ground between the outer edges of the bights that is hidden, 0 … 1.
     pub fn cover(&self) -> f64 {
-        let (cos, sin) = self.slope();
+        let (cos, sin) = self.slope;
         let gap = (2.0 * self.half_pitch * sin - self.band).max(0.0);
         let cell = gap * gap / (2.0 * sin * cos);
         let bare = (self.leads - 1.0) * cell + 2.0 * self.bare_at_rim();
@@ -108,7 +108,7 @@ impl Bands {
 
     /// How far the outer edge of a bight, so far from its middle, lies inside the rim.
     fn edge(&self, aside: f64) -> f64 {
-        let (cos, sin) = self.slope();
+        let (cos, sin) = self.slope;
         let radius = self.bend + self.band / 2.0;
         if aside < radius * sin {
             radius - (radius * radius - aside * aside).max(0.0).sqrt()
@@ -120,7 +120,7 @@ impl Bands {
 
     /// Bare ground between the middles of two neighbouring bights of one rim.
     fn bare_at_rim(&self) -> f64 {
-        let (_, sin) = self.slope();
+        let (_, sin) = self.slope;
         let radius = self.bend + self.band / 2.0;
         let arc = (radius * sin).min(self.half_pitch);
         let chord = (radius * radius - arc * arc).max(0.0).sqrt();

@@ -161,6 +161,11 @@ impl Braid {
         Ok(self.shape(rise.max(tight), tight))
     }
 
+    /// Overall width of the tight knot; quicker than its shape.
+    pub(super) fn tight_width(&self) -> Option<f64> {
+        Some(self.tight_rise(self.cosine().ok()?) + self.band().get())
+    }
+
     /// Share of the ground that the knot hides when it is this wide; quicker than its shape.
     pub(super) fn cover_at(&self, width: f64) -> f64 {
         let band = self.band().get();

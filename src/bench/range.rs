@@ -122,18 +122,36 @@ impl WidthRange {
 fn widest(braid: &Braid, tight: &KnotShape, wanted: f64, steepest: f64) -> f64 {
     /// As near as a rule can be read.
     const NEAR: f64 = 0.01;
+    /// Most knots are opened no further than by this factor; those that are, by it once more.
+    const STEP: f64 = 1.3;
+    /// As near as a cover need be known.
+    const ENOUGH: f64 = 1e-5;
+    // A hair on the safe side: no less is hidden than is wanted.
+    let wanted = wanted + ENOUGH / 2.0;
     let over = |width: f64| braid.cover_at(width) - wanted;
-    let (mut low, mut high) = (tight.width.get(), steepest);
-    let (mut above, mut below) = (tight.cover - wanted, over(high));
-    if below >= 0.0 {
-        return steepest;
+    let (mut low, mut above) = (tight.width.get(), tight.cover - wanted);
+    if above <= 0.0 {
+        return low;
+    }
+    let mut high = (STEP * low).min(steepest);
+    let mut below = over(high);
+    while below >= 0.0 {
+        if high >= steepest {
+            return steepest;
+        }
+        (low, above) = (high, below);
+        high = (STEP * high).min(steepest);
+        below = over(high);
     }
     let mut moved_low = None;
     for _ in 0..60 {
         let next = low + (high - low) * above / (above - below);
         let there = over(next);
-        if there.abs() < 1e-6 || high - low < NEAR {
-            return if there >= 0.0 { next } else { low };
+        if there.abs() < ENOUGH / 2.0 {
+            return next;
+        }
+        if high - low < NEAR {
+            return low;
         }
         if there > 0.0 {
             (low, above) = (next, there);

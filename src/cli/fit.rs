@@ -111,6 +111,19 @@ pub(super) fn run(asked: &FitOptions, words: &Words) -> Result<(), Complaint> {
     );
     notes.push(words.fit_times(&question));
     notes.extend(words.fit_corrected(&question, &answers[..shown]));
+    let hampered = answers[..shown]
+        .iter()
+        .position(|answer| answer.is_hampered);
+    notes.extend(hampered.map(|place| {
+        let lines = question.cautions(&answers[place]).into_iter();
+        let lines = lines.map(|caution| words.caution(&caution).to_string());
+        let first = words.fit_hampered(place + 1);
+        [first]
+            .into_iter()
+            .chain(lines)
+            .collect::<Vec<_>>()
+            .join("\n")
+    }));
     if answers.iter().take(shown).any(|answer| answer.is_twin) {
         notes.push(words.plainly("fit-twins", &[]));
     }

@@ -79,7 +79,7 @@ impl KnotOptions {
         let leads = needed(&self.leads, Quantity::Leads)?;
         let bights = needed(&self.bights, Quantity::Bights)?;
         let passes = self.passes.as_deref().unwrap_or("1");
-        let weave = self.weave.as_deref().unwrap_or("1");
+        let weave = self.weave.as_deref().unwrap_or_default();
         let plan = Plan::read(&leads, &bights, passes, weave)
             .map_err(|error| Complaint::input(words.knot_error(&error)))?;
         let side = choice("--side", self.side.as_deref(), Side::VARIANTS, words)?;
@@ -94,6 +94,12 @@ impl KnotOptions {
             .with_side(side.unwrap_or_default())
             .with_hand(hand.unwrap_or_default())
             .with_order(order.unwrap_or_default());
+        // The order of the strands has its say in how many tucks there are.
+        let plan = if weave.trim().is_empty() {
+            plan.with_fewest_tucks()
+        } else {
+            plan
+        };
         plan.with_cords(self.cord_names(words)?)
             .map_err(|error| Complaint::input(words.cords_error(&error)))
     }

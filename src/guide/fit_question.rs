@@ -3,7 +3,8 @@
 use super::{Presets, Setup, SetupError, SetupField, SetupForm};
 use crate::bench::{
     Cord, Correction, Corrections, Counts, Finish, FitAnswer, FitFilter, FitWish, LeastCover,
-    Millimetres, Misfit, Object, Tube, TyingPace, WeaveChoice, fit, why_nothing_fits,
+    Millimetres, Misfit, Object, RigCaution, Tube, TyingPace, WeaveChoice, WidthRange, fit,
+    why_nothing_fits,
 };
 
 /// The question which knots cover an object: everything it needs, read and checked.
@@ -62,6 +63,14 @@ impl FitQuestion {
     /// Every knot that answers, in the order in which they are offered.
     pub fn answers(&self) -> Vec<FitAnswer> {
         fit(&self.wish())
+    }
+
+    /// What to take care of with an answer on the tube that is chosen.
+    pub fn cautions(&self, answer: &FitAnswer) -> Vec<RigCaution> {
+        let rig = self.setup(answer).map(|setup| setup.rig(answer.counts));
+        // What is offered can be rigged.
+        rig.and_then(Result::ok)
+            .map_or(Vec::new(), |rig| rig.cautions)
     }
 
     /// Why there is no answer, and what would be one.
@@ -146,18 +155,25 @@ fn needed<T>(field: SetupField, said: Option<T>) -> Result<T, SetupError> {
     said.ok_or(SetupError::Missing(field))
 }
 
-/// Whether reaching `cover` means to open the knot, by the rule that [`fit`] goes by: a tight knot
-/// may be wider by as much as [`FitWish::tolerance`].
+/// Whether reaching `cover` means to open the knot, and how far, by the rule that [`fit`] goes by: a
+/// tight knot may be wider, and the widest narrower, by as much as [`FitWish::tolerance`].
 fn open_to(
     setup: &Setup,
     counts: Counts,
     around: Millimetres,
     cover: Millimetres,
 ) -> Option<Millimetres> {
-    let tight = setup.braid(counts, around).tight().ok()?;
+    let braid = setup.braid(counts, around);
+    let tight = braid.tight().ok()?;
     let tolerance = FitWish::new(Object::new(around, cover), setup.cord.diameter).tolerance;
     let beyond = tight.width.get() - cover.get();
+    if (0.0..=tolerance.get()).contains(&beyond) {
+        return None;
+    }
     // What is narrower than the knot goes is told of when the tube is rigged, and so is what does
     // not go round at all.
-    (beyond < 0.0 || beyond > tolerance.get()).then_some(cover)
+    let widest = WidthRange::of(&braid, LeastCover::default()).map(|range| range.widest);
+    let nearly =
+        |widest: &Millimetres| (0.0..=tolerance.get()).contains(&(cover.get() - widest.get()));
+    widest.filter(nearly).or(Some(cover))
 }

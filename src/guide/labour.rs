@@ -8,6 +8,8 @@ use crate::bench::{Millimetres, Prices, TyingPace};
 pub struct Labour {
     /// Tucks under a cord that lies already, in all passes together.
     pub tucks: u32,
+    /// The same in the weave begun with over, when it is begun with under for fewer.
+    pub tucks_begun_with_over: Option<u32>,
     /// Minutes from the bag to the trimmed ends.
     pub minutes: f64,
     /// Whether they are at the tyer's own pace, not at [`TyingPace::USUAL`].
@@ -43,6 +45,7 @@ impl Labour {
         };
         Self {
             tucks: plan.laying().tucks(),
+            tucks_begun_with_over: plan.tucks_begun_with_over(),
             minutes,
             is_own_pace: own_pace.is_some(),
             cost,

@@ -143,6 +143,22 @@ impl Plan {
         Self { laying, ..self }
     }
 
+    /// Tucks in the weave begun with over, when this is its twin, begun with under.
+    ///
+    /// # Examples
+    /// ```
+    /// use marlinspeak::guide::Plan;
+    ///
+    /// let plan = |weave| Plan::read("5", "7", "1", weave).unwrap();
+    /// assert_eq!((plan("").laying().tucks(), plan("").tucks_begun_with_over()), (8, Some(20)));
+    /// assert_eq!(plan("1").tucks_begun_with_over(), None);
+    /// ```
+    pub fn tucks_begun_with_over(&self) -> Option<u32> {
+        let knot = self.knot();
+        let is_twin = knot.weave().twin_run(knot.rows()).is_some();
+        is_twin.then(|| self.laying.with_twin().tucks())
+    }
+
     /// The same plan for a follower on this side.
     #[must_use]
     pub fn with_side(self, side: Side) -> Self {

@@ -12,10 +12,10 @@ use crate::bench::{
 };
 use crate::guide::{FitQuestion, SetupField};
 
-/// Columns of the table of knots that fit; the last one only when prices are set.
-const COLUMNS: [&str; 12] = [
-    "rank", "leads", "bights", "passes", "strands", "width", "range", "cover", "cord", "tucks",
-    "time", "drawn",
+/// Columns of the table of knots that fit; one more, the cost, when prices are set.
+const COLUMNS: [&str; 13] = [
+    "rank", "leads", "bights", "passes", "strands", "width", "drawn", "range", "cover", "scallop",
+    "cord", "tucks", "time",
 ];
 
 impl Words {
@@ -37,6 +37,11 @@ impl Words {
             "usual"
         };
         self.text("fit-times", &fluent_args! { "pace" => pace })
+    }
+
+    /// From which knot of the table on the tube hampers the work.
+    pub fn fit_hampered(&self, first: usize) -> String {
+        self.text("fit-hampered", &fluent_args! { "first" => first })
     }
 
     /// How to list all of them.
@@ -123,6 +128,15 @@ impl Words {
     pub fn answer_facts(&self, answer: &FitAnswer, prices: Prices) -> [String; 2] {
         let args = answer_args(answer, prices, self.time(answer.minutes));
         ["plan-answer-shape", "plan-answer-work"].map(|id| self.text(id, &args))
+    }
+
+    /// A knot on the plan screen that is not chosen: the most telling of the same, in one line.
+    pub fn answer_in_short(&self, answer: &FitAnswer) -> String {
+        let time = self.time(answer.minutes);
+        self.text(
+            "plan-answer-short",
+            &answer_args(answer, Prices::default(), time),
+        )
     }
 
     /// What is said of a knot when it is chosen: the `rank`th of `count`.

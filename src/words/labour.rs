@@ -13,7 +13,8 @@ impl Words {
     pub fn labour(&self, labour: &Labour) -> String {
         let pace = if labour.is_own_pace { "own" } else { "usual" };
         let args = fluent_args! {
-            "tucks" => labour.tucks, "time" => self.time(labour.minutes), "pace" => pace,
+            "tucks" => labour.tucks,
+            "other_tucks" => labour.tucks_begun_with_over.unwrap_or(0), "time" => self.time(labour.minutes), "pace" => pace,
             "cost" => cost(labour.cost),
         };
         self.text("labour", &args)

@@ -6,7 +6,7 @@ use super::lengths::{Length, as_sold, bound, by_hand, cut, enough, fine};
 use super::selectors::Selector;
 use super::setup_form::cure_args;
 use super::spoken_messages::SpokenMessage;
-use super::{Detail, Shown, Spoken, Words};
+use super::{Detail, Sentence, Shown, Spoken, Words};
 use crate::bench::{HexKey, KitItem, Millimetres, RigCaution, System, Thread};
 use crate::guide::{KitStep, Place, RigStep, Rigging, Script, Task};
 
@@ -68,6 +68,12 @@ impl Words {
             shown
         });
         on_one_page(things.collect())
+    }
+
+    /// What to take care of with a knot on a tube, where it is chosen and not yet rigged.
+    pub fn caution(&self, caution: &RigCaution) -> Sentence {
+        let (message, args) = of_caution(caution);
+        self.sentence(&message.id(Detail::Brief), &args)
     }
 
     /// What the screen shows while this is spoken.

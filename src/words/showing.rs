@@ -245,10 +245,12 @@ impl Words {
 
     /// What a knot comes to, in a sentence for the start screen.
     pub fn facts(&self, script: &Script) -> Sentence {
-        let knot = script.plan().knot();
+        let plan = script.plan();
+        let knot = plan.knot();
         let args = fluent_args! {
             "leads" => knot.leads(), "bights" => knot.bights(), "strands" => knot.strands(),
-            "hand" => script.plan().hand.selector(), "tucks" => script.plan().laying().tucks(),
+            "hand" => plan.hand.selector(), "tucks" => plan.laying().tucks(),
+            "other_tucks" => plan.tucks_begun_with_over().unwrap_or(0),
             "staggered" => knot.is_staggered().selector(),
             "turns" => knot.turns(), "uneven" => (!knot.is_even()).selector(),
         };

@@ -13,6 +13,7 @@ mod properties;
 mod range;
 mod reference;
 mod rigging;
+mod simulated;
 mod tight;
 mod tube_rules;
 

@@ -225,3 +225,23 @@ fn fit_never_offers_what_rig_refuses() {
         assert_eq!(offered, cut, "{leads} {bights} {passes}");
     }
 }
+
+/// A tube of 100 mm for a tiller of 30: every knot is much slack to draw up, and the first says so.
+#[test]
+fn fit_says_from_where_on_the_tube_hampers_the_work_and_names_the_cure() {
+    let tiller = ["fit", "--object", "30", "--cover", "30", "--cord", "4"];
+    let thick = printed(&[&tiller[..], &["--tube", "100"]].concat());
+    let note = "This tube makes hard work of all these knots; of the first:\nTake care: the tube is \
+                much thicker than the object. ";
+    assert!(thick.contains(note), "{thick}");
+    assert!(thick.contains(" across would leave the least."), "{thick}");
+    // On a tube that suits some, those come first.
+    let some = printed(&[&tiller[..], &["--tube", "45", "--most", "99"]].concat());
+    let note = some
+        .lines()
+        .find(|line| line.starts_with("This tube makes hard work of the knots from number "));
+    let place: Option<u16> = note.and_then(|note| note.split(' ').nth(10)?.parse().ok());
+    assert!(place.is_some_and(|place| place > 5), "{some}");
+    // Without a tube nothing is said of one.
+    assert!(!printed(&tiller).contains("This tube"));
+}

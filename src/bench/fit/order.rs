@@ -31,7 +31,7 @@ struct Weights {
     open: f64,
     /// A leg that stands a right angle beyond what is usual.
     angle: f64,
-    /// More than one strand.
+    /// More than one strand, for each time that they double.
     strands: f64,
     /// Two leads, which make no braid but a twist.
     two_leads: f64,
@@ -91,7 +91,7 @@ pub(super) fn fault(wish: &FitWish, counts: Counts, shape: &KnotShape, range: &W
         + WEIGHTS.bare * (1.0 - shape.cover)
         + WEIGHTS.open * range.openness(shape.width)
         + WEIGHTS.angle * angle
-        + when(counts.strands() > 1, WEIGHTS.strands)
+        + WEIGHTS.strands * f64::from(counts.strands()).log2()
         + when(counts.leads() == 2, WEIGHTS.two_leads)
         + when(counts.bights() == 2, WEIGHTS.two_bights)
         + when(is_single && counts.leads() < LONG, WEIGHTS.short_single)

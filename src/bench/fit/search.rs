@@ -91,19 +91,22 @@ pub(super) fn for_each_shape(wish: &FitWish, mut found: impl FnMut(&Candidate) -
                     continue;
                 };
                 let braid = wish.braid(counts);
-                let Ok(tight) = braid.tight() else {
+                // The cheap questions first: most knots are too wide or far too open.
+                let Some(narrowest) = braid.tight_width() else {
                     break;
                 };
-                if tight.width.get() > wanted + tolerance {
+                if narrowest > wanted + tolerance {
                     break;
                 }
-                // The cheap question first: most knots are far too open.
                 let near = wanted - tolerance;
-                if near > tight.width.get()
-                    && braid.cover_at(near) < wish.least_cover.of(tight.cover)
+                if near > narrowest
+                    && braid.cover_at(near) < wish.least_cover.of(braid.cover_at(narrowest))
                 {
                     continue;
                 }
+                let Ok(tight) = braid.tight() else {
+                    break;
+                };
                 let range = WidthRange::from_tight(&braid, &tight, wish.least_cover);
                 let Some(range) = range else { continue };
                 let width = range.nearest(wish.object.cover);

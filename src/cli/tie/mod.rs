@@ -19,7 +19,7 @@ use super::options::{KnotOptions, at_once, checks};
 use super::print;
 use super::setup_options::SetupOptions;
 use crate::bench::WeaveChoice;
-use crate::guide::COURSE;
+use crate::guide::{AtOnce, COURSE, Script};
 use crate::logging;
 use crate::pedal;
 use crate::session::{Event, InHand, Session, Wishes, inventory, lesson_tie, new_tie};
@@ -76,14 +76,27 @@ pub(super) fn run(
         checks: checks(asked.checks.as_deref(), &words)?,
     };
     let tie = named(asked, &words)?;
+    let facts = tie.as_ref().map(|tie| {
+        let script = Script::new(tie.plan.clone(), AtOnce::default());
+        words.facts(&script).to_string()
+    });
     let (tell, events) = mpsc::channel();
     let opened = Shelf::default_dir().and_then(Shelf::open);
     let in_hand = taken(&opened, tie, &words)?;
     let (services, settings) = start_services(opened, asked.speech, &tell);
     let (raw_mode, has_single_keys) = listen(&tell);
+    let keys = if has_single_keys {
+        "tie-keys"
+    } else {
+        "tie-keys-lines"
+    };
+    let opening: Vec<String> = [words.plainly(keys, &[])]
+        .into_iter()
+        .chain(facts)
+        .collect();
     let session = Session::new(words, settings, wishes);
     let mut driver = TerminalDriver::new(session, services, io::stdout(), has_single_keys);
-    let guided = guide(&mut driver, &events, in_hand, has_single_keys);
+    let guided = guide(&mut driver, &events, in_hand, &opening);
     let words = driver.session().words();
     let complaint = match guided {
         // Whoever reads has seen enough; the tie is kept.
@@ -219,22 +232,18 @@ fn listen(tell: &Sender<TerminalEvent>) -> (Option<RawMode>, bool) {
     (raw_mode, has_single_keys)
 }
 
-/// Guides until the tyer leaves.
+/// Guides until the tyer leaves, having printed these lines.
 fn guide(
     driver: &mut TerminalDriver<io::Stdout>,
     events: &Receiver<TerminalEvent>,
     in_hand: InHand,
-    has_single_keys: bool,
+    opening: &[String],
 ) -> io::Result<()> {
     let start = Instant::now();
-    let words = driver.session().words();
-    let keys = if has_single_keys {
-        "tie-keys"
-    } else {
-        "tie-keys-lines"
-    };
-    let (keys, left) = (words.plainly(keys, &[]), words.plainly("tie-left", &[]));
-    driver.print(&keys)?;
+    let left = driver.session().words().plainly("tie-left", &[]);
+    for line in opening {
+        driver.print(line)?;
+    }
     driver.take_in_hand(in_hand, start.elapsed())?;
     while !driver.is_over() {
         let event = match driver.due(start.elapsed()) {

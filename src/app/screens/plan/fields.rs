@@ -6,7 +6,7 @@ use crate::guide::{SetupError, SetupField};
 
 /// The fields in the order of the Tab key. There is one for the object, which takes its diameter
 /// or its girth.
-pub(super) const FIELDS: [SetupField; 8] = [
+pub(super) const FIELDS: [SetupField; 10] = [
     SetupField::Object,
     SetupField::Cover,
     SetupField::Cord,
@@ -15,6 +15,8 @@ pub(super) const FIELDS: [SetupField; 8] = [
     SetupField::Rows,
     SetupField::Pin,
     SetupField::Thread,
+    SetupField::RingWidth,
+    SetupField::TubeLength,
 ];
 
 /// The widget of a field.
@@ -27,7 +29,7 @@ pub(super) const fn place_of(error: &SetupError) -> SetupField {
     match error.field() {
         SetupField::Girth => SetupField::Object,
         SetupField::Firm | SetupField::Give => SetupField::Cord,
-        SetupField::Wall | SetupField::RingWidth | SetupField::TubeLength => SetupField::Tube,
+        SetupField::Wall => SetupField::Tube,
         field => field,
     }
 }

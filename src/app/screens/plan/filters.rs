@@ -1,6 +1,6 @@
-//! Which knots the plan screen shows: the filters above the list, each with a key of its own.
+//! Which knots the plan screen shows: the choices above the list, each with a key of its own.
 
-use crate::bench::{FitFilter, MOST_PASSES, WeaveChoice};
+use crate::bench::{Cord, Firmness, FitFilter, MOST_PASSES, WeaveChoice};
 use crate::guide::FitQuestion;
 
 /// A filter, in the order in which they stand.
@@ -16,16 +16,19 @@ pub enum PlanFilter {
     MostLegs,
     /// The weave as it is named, or begun so that it takes the fewest tucks.
     Weave,
+    /// What the cord is like.
+    Firm,
 }
 
 impl PlanFilter {
     /// All of them.
-    pub(super) const ALL: [Self; 5] = [
+    pub(super) const ALL: [Self; 6] = [
         Self::Passes,
         Self::FromThree,
         Self::OneCord,
         Self::MostLegs,
         Self::Weave,
+        Self::Firm,
     ];
 
     /// The filter that a key of the standard changes.
@@ -41,6 +44,7 @@ impl PlanFilter {
             Self::OneCord => "F4",
             Self::MostLegs => "F5",
             Self::Weave => "F6",
+            Self::Firm => "F7",
         }
     }
 
@@ -52,6 +56,7 @@ impl PlanFilter {
             Self::OneCord => "one-cord",
             Self::MostLegs => "most-legs",
             Self::Weave => "weave",
+            Self::Firm => "firm",
         }
     }
 }
@@ -66,6 +71,8 @@ const THREE: u16 = 3;
 pub(super) struct Filters {
     filter: FitFilter,
     weave: WeaveChoice,
+    /// What the cord is like; none for what is known of it, or else usual.
+    firmness: Option<Firmness>,
 }
 
 impl Default for Filters {
@@ -73,6 +80,7 @@ impl Default for Filters {
         Self {
             filter: FitFilter::default(),
             weave: WeaveChoice::FewestTucks,
+            firmness: None,
         }
     }
 }
@@ -109,10 +117,16 @@ impl Filters {
                     WeaveChoice::Run(_) => WeaveChoice::FewestTucks,
                 }
             }
+            PlanFilter::Firm => {
+                let here = Firmness::ALL
+                    .iter()
+                    .position(|kind| Some(*kind) == self.firmness);
+                self.firmness = Firmness::ALL.get(here.map_or(0, |here| here + 1)).copied();
+            }
         }
     }
 
-    /// What one is set to: 0 where it lets every knot through.
+    /// What one is set to: 0 where it lets every knot through, and every cord be as it is known.
     pub fn choice(&self, filter: PlanFilter) -> u32 {
         match filter {
             PlanFilter::Passes => self.filter.passes.map_or(0, u32::from),
@@ -120,14 +134,25 @@ impl Filters {
             PlanFilter::OneCord => u32::from(self.filter.one_cord),
             PlanFilter::MostLegs => self.filter.most_legs.unwrap_or(0),
             PlanFilter::Weave => u32::from(self.weave != WeaveChoice::FewestTucks),
+            PlanFilter::Firm => match self.firmness {
+                None => 0,
+                Some(Firmness::Hard) => 1,
+                Some(Firmness::Soft) => 2,
+                Some(Firmness::Flat) => 3,
+            },
         }
     }
 
     /// The question, narrowed.
     pub fn narrow(&self, question: FitQuestion) -> FitQuestion {
+        let give = self.firmness.map_or(question.cord.give, Into::into);
         FitQuestion {
             filter: self.filter,
             weave: self.weave,
+            cord: Cord {
+                give,
+                ..question.cord
+            },
             ..question
         }
     }

@@ -67,6 +67,8 @@ pub(super) enum Action {
     Find(u64, Box<FitQuestion>, Spoken),
     /// Say this.
     Say(Spoken),
+    /// Show the list of knots from its top, where the chosen one is, and say this.
+    Chosen(Spoken),
     /// Begin a tie.
     Begin(Box<Plan>),
     /// Back to the start screen.
@@ -113,13 +115,24 @@ impl State {
     pub(super) fn say(&self, words: &Words) -> Spoken {
         let screen = words.remark(Remark::PlanSay);
         // Come back to, it says what was chosen.
-        if let Findings::Knots(_, answers) = &self.found
-            && let Some(answer) = answers.get(self.chosen)
-        {
-            let answer = words.say_answer(self.chosen + 1, answers.len(), answer, self.prices);
-            return screen.then(&answer);
+        match &self.found {
+            Findings::Knots(question, answers) => {
+                screen.then(&self.say_chosen(question, answers, words))
+            }
+            _ => screen,
         }
-        screen
+    }
+
+    /// What the chosen knot comes to, and what to take care of with it; nothing while there is none.
+    fn say_chosen(&self, question: &FitQuestion, answers: &[FitAnswer], words: &Words) -> Spoken {
+        let Some(answer) = answers.get(self.chosen) else {
+            return Spoken::default();
+        };
+        let said = words.say_answer(self.chosen + 1, answers.len(), answer, self.prices);
+        let cautions = question.cautions(answer);
+        cautions.iter().fold(said, |said, caution| {
+            said.then(words.caution(caution).spoken())
+        })
     }
 
     /// What a message from the form or the list comes to.
@@ -145,7 +158,7 @@ impl State {
                 if self.takes_best {
                     self.take(words)
                 } else {
-                    Action::None
+                    Action::Chosen(Spoken::default())
                 }
             }
             Message::Presets(read) => {
@@ -281,16 +294,15 @@ impl State {
     }
 
     fn choose(&mut self, index: usize, words: &Words) -> Action {
-        let Findings::Knots(_, answers) = &self.found else {
+        let Findings::Knots(question, answers) = &self.found else {
             return Action::Say(self.sentence(words).into());
         };
-        let chosen = index.min(answers.len().saturating_sub(1));
-        let Some(answer) = answers.get(chosen) else {
+        if answers.is_empty() {
             return Action::None;
-        };
-        self.chosen = chosen;
+        }
+        self.chosen = index.min(answers.len() - 1);
         self.complaint = None;
-        Action::Say(words.say_answer(chosen + 1, answers.len(), answer, self.prices))
+        Action::Chosen(self.say_chosen(question, answers, words))
     }
 
     /// What stands in the place of knots.

@@ -5,10 +5,12 @@ mod fields;
 mod filters;
 mod findings;
 mod form;
+mod knots;
 mod picks;
 mod view;
 
 use iced::widget::operation;
+use iced::widget::scrollable::RelativeOffset;
 use iced::{Element, Task};
 
 use super::context::Context;
@@ -23,6 +25,7 @@ use fields::id;
 use findings::FitOutcome;
 use form::Action;
 pub use form::{Message, State};
+use knots::LIST;
 
 impl ScreenPage for State {
     type Message = Message;
@@ -88,6 +91,12 @@ impl State {
             Action::Say(sentence) => {
                 context.say(&sentence);
                 Next::default()
+            }
+            Action::Chosen(sentence) => {
+                if !sentence.is_empty() {
+                    context.say(&sentence);
+                }
+                Next::run(operation::snap_to(LIST, RelativeOffset::START))
             }
             Action::Focus(field, sentence) => {
                 context.say(&sentence);
