@@ -240,7 +240,7 @@ finish-say-brief = { $task ->
            *[no] Unter der ersten Schnur durch, die Platz lässt.
         }
         [trim] Schneide die { $ends } Enden ab, auf einen Stummel, so lang, wie die Schnur dick ist.
-        [seal] Verschweiße die { $ends } Enden abseits vom Knoten, wenn die Schnur schmilzt, und schieb sie wieder darunter.
+        [seal] Verschweiße die { $ends } Enden, wenn sie schmelzen, und schieb sie wieder darunter.
        *[done] Fertig: { $leads } Parten, { $bights } Buchten, { $passes ->
             [one] einfach.
             [2] doppelt.

@@ -249,7 +249,7 @@ finish-say-brief = { $task ->
            *[no] Under the first cord that will take it.
         }
         [trim] Cut the { $ends } ends off, a stub as long as the cord is thick.
-        [seal] Seal the { $ends } ends away from the knot, if the cord melts, and push them back under.
+        [seal] Seal the { $ends } ends, if they melt, and push them back under.
        *[done] Done: { $leads } lead, { $bights } bight, { $passes ->
             [one] single.
             [2] doubled.
@@ -323,7 +323,7 @@ finish-show-note = { $task ->
 caution-say = { $caution ->
         [pins] Mind the pins: they stick out, so keep eyes and palms clear of them.
         [blades] Cut and push away from your body, with the other hand behind the blade or the point.
-        [heat] Careful: hot. Open a window, keep the flame clear of the knot and of anything that burns, and do not touch the end until it is cold: molten cord sticks to the skin. A sealed end can be sharp.
+        [heat] Careful: hot. Open a window, keep the flame clear of the knot and anything that burns, and do not touch the end until it is cold: molten cord sticks to the skin. A sealed end can be sharp.
         [load] It covers and decorates. Never let it hold a person or a load; for anything that does, follow local rules and ask qualified people.
         [children] Keep cords, pins and small parts away from small children, and never leave a cord round a neck.
        *[rest] Rest your hands now and then.

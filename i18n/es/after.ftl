@@ -242,7 +242,7 @@ finish-say-brief = { $task ->
         }, seno { $pin } del pie, junto { $cords ->
             [one] al cabo
            *[other] a los { $cords } cabos
-        } hacia el seno { $top } de la cabeza, del lado { $lane ->
+        } hacia el { $top } de la cabeza, del lado { $lane ->
             [top] de la cabeza.
            *[bottom] del pie.
         } { $under ->
@@ -250,7 +250,7 @@ finish-say-brief = { $task ->
            *[no] Bajo el primero que lo admita.
         }
         [trim] Corta los { $ends } chicotes y deja un muñón tan largo como el grueso del cabo.
-        [seal] Sella los { $ends } chicotes lejos del nudo, si el cabo se funde, y vuelve a meterlos debajo.
+        [seal] Sella los { $ends } chicotes, si se funden, y vuelve a meterlos debajo.
        *[done] Hecho: { $leads } ramales y { $bights } senos, { $passes ->
             [one] sencillo.
             [2] doble.
@@ -332,7 +332,7 @@ finish-show-note = { $task ->
 
 caution-say = { $caution ->
         [pins] Cuidado con las clavijas: sobresalen, así que aparta de ellas los ojos y las palmas.
-        [blades] Corta y empuja hacia fuera, lejos del cuerpo, con la otra mano detrás del filo o la punta.
+        [blades] Corta y empuja hacia fuera, lejos del cuerpo, la otra mano detrás del filo o la punta.
         [heat] Cuidado, quema. Abre una ventana, aparta la llama del nudo y de todo lo que arda, y no toques el chicote hasta que esté frío: el cabo fundido se pega a la piel. Un chicote sellado puede cortar.
         [load] Cubre y adorna. No dejes nunca que sostenga a una persona ni una carga; para lo que tenga que sostener algo, cumple las normas y recurre a personal autorizado.
         [children] Aparta cabos, clavijas y piezas pequeñas de los niños pequeños, y no dejes nunca un cabo alrededor de un cuello.

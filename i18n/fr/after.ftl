@@ -256,7 +256,7 @@ finish-say-brief = { $task ->
            *[no] Sous le premier cordon qui s’y prête.
         }
         [trim] Coupez les { $ends } extrémités en laissant un bout aussi long que le cordon est épais.
-        [seal] Scellez à chaud les { $ends } extrémités à l’écart du nœud, si le cordon fond, et rentrez-les dessous.
+        [seal] Scellez les { $ends } extrémités, si elles fondent, et rentrez-les dessous.
        *[done] Fini : { $leads } brins, { $bights } ganses, { $passes ->
             [one] simple.
             [2] doublé.
