@@ -473,7 +473,10 @@ fn the_time_that_is_left_goes_by_the_tyers_own_pace() {
     }
     shelf.save(&tie).unwrap();
     let said = where_am_i(folder.path());
-    assert!(said.contains("About 2 minutes, at your pace."), "{said}");
+    assert!(
+        said.contains("About 2 minutes to go, at your pace."),
+        "{said}"
+    );
     let mut work_time = WorkTime::default();
     for _ in 0..6 {
         work_time.add_leg(60.0);
@@ -488,7 +491,10 @@ fn the_time_that_is_left_goes_by_the_tyers_own_pace() {
     };
     shelf.log(&entry).unwrap();
     let said = where_am_i(folder.path());
-    assert!(said.contains("About 6 minutes, at your pace."), "{said}");
+    assert!(
+        said.contains("About 6 minutes to go, at your pace."),
+        "{said}"
+    );
 }
 
 #[test]

@@ -75,13 +75,18 @@ fn meant(lay: &LayStep, detail: Detail) -> Spoken {
         }),
         turns: is_first.then_some(lay.turns.into()),
         lane,
-        mark: lay.landmark.map(|landmark| mark(landmark, is_full)),
+        mark: lay
+            .landmark
+            .map(|landmark| mark(landmark, lay.leg.from, is_full))
+            .filter(|mark| is_full || mark.past.is_some()),
         met: met.collect(),
         landing: landing(lay.landing, is_full),
     }
 }
 
-fn mark(landmark: Landmark, is_full: bool) -> Mark {
+fn mark(landmark: Landmark, from: Pin, is_full: bool) -> Mark {
+    // The pin from which the leg has just set out is no landmark.
+    let is_told = landmark.past != from || landmark.turns > 0;
     let share = match landmark.share {
         LegShare::Little => spoken::Share::Little,
         LegShare::Quarter => spoken::Share::Quarter,
@@ -93,7 +98,7 @@ fn mark(landmark: Landmark, is_full: bool) -> Mark {
     };
     Mark {
         share: is_full.then_some(share),
-        past: pin(landmark.past),
+        past: is_told.then(|| pin(landmark.past)),
         made: is_full.then_some(landmark.turns.into()),
     }
 }

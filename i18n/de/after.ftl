@@ -11,7 +11,7 @@ lift-say = { $task ->
             [2] keines der beiden Enden
            *[other] keines der { $ends } Enden
         } zurückrutschen kann: Ein loser Knoten in jedem genügt.
-        [top-pins] Zieh das Klebeband ab, das im Weg ist, dann nimm die { $bights } Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale.
+        [top-pins] Zieh das Klebeband vom Rohr, nicht die Marke, dann nimm die { $bights } Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale.
         [slide-ring] Zieh den Kopf-Ring vom Rohr ab. Die Buchten bleiben, wie sie sind.
         [bottom-pins] Halte den Knoten mit einer Hand, und nimm die { $bights } Stifte am Fuß heraus.
        *[slip-off] Schieb den Knoten zum Kopf hin vom Rohr und auf den Gegenstand, genau so herum wie auf dem Rohr. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.
@@ -26,11 +26,11 @@ lift-say-brief = { $task ->
     }
 
 lift-say-teach = { $task ->
-        [secure] Alles liegt. Bevor du den Knoten abhebst, markiere Fuß-Bucht 1 mit einem Stück Klebeband: Sind die Stifte heraus, sieht eine Bucht aus wie die andere, und ab der markierten zählst du. Sieh zu, dass { $ends ->
+        [secure] Alles liegt. Bevor du den Knoten abhebst, markiere Fuß-Bucht 1 mit einem Stück Klebeband: Sind die Stifte draußen, sieht eine Bucht aus wie die andere, und ab der markierten zählst du. Sieh zu, dass { $ends ->
             [2] keines der beiden Enden
            *[other] keines der { $ends } Enden
         } zurückrutschen kann: Ein loser Knoten in jedem genügt.
-        [top-pins] Zieh das Klebeband ab, das im Weg ist, dann nimm die { $bights } Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale. Die Buchten bleiben, wo sie sind, denn die Kreuzungen halten sie.
+        [top-pins] Zieh das Klebeband vom Rohr, nicht die Marke, dann nimm die { $bights } Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale. Die Buchten bleiben, wo sie sind, denn die Kreuzungen halten sie.
         [slide-ring] Zieh den Kopf-Ring vom Rohr ab. Zieh langsam, damit er keine Bucht mitnimmt.
         [bottom-pins] Halte den Knoten mit einer Hand, damit er nicht aufspringt, und nimm die { $bights } Stifte am Fuß heraus.
        *[slip-off] Schieb den Knoten zum Kopf hin vom Rohr und auf den Gegenstand, genau so herum wie auf dem Rohr, ohne dass er sich verdreht. Er ist locker, und das muss er sein. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.
@@ -66,7 +66,7 @@ fair-say = { $whole ->
             [1] Durchholen, { $round } von { $rounds }. Beginne am stehenden Ende und folge der Schnur den ganzen Weg. { $known ->
                 [yes] Hol aus jeder Bahn Lose heraus, etwa { $draw }
                *[no] Hol aus jeder Bahn ein wenig Lose heraus
-            }, und schieb sie in die nächste weiter, { $round-legs } Bahnen, bis sie am Arbeitsende herauskommt.
+            }, und schieb sie in die nächste, durch alle { $round-legs } Bahnen, bis sie am Arbeitsende herauskommt.
            *[other] Durchholen, { $round } von { $rounds }. Noch einmal vom stehenden Ende an der Schnur entlang: { $known ->
                 [yes] etwa { $draw } Lose
                *[no] ein wenig Lose
@@ -123,7 +123,7 @@ fair-say-teach = { $whole ->
         [yes] Durchholen, { $round } von { $rounds }. Beginne am stehenden Ende und folge der Schnur den ganzen Weg. Heb jede Bahn mit dem Marlspieker an, { $known ->
             [yes] hol Lose heraus, etwa { $draw }
            *[no] hol ein wenig Lose heraus
-        }, und schieb sie in die nächste weiter, { $round-legs } Bahnen. Zieh keine Bahn fest, bevor ihre Nachbarn so weit sind. Drück Weniger auf einmal, dann kommt Bahn für Bahn.
+        }, und schieb sie in die nächste, durch alle { $round-legs } Bahnen. Zieh keine Bahn fest, bevor ihre Nachbarn so weit sind. Mit der Taste Weniger auf einmal kommt Bahn für Bahn.
        *[no] Durchholen, { $round } von { $rounds }{ $strands ->
             [one] { "" }
            *[other] , Strang { $strand }
@@ -189,9 +189,9 @@ fair-show-note = { $whole ->
 ## the side of the rim that $lane names. $under: yes when $order says what it goes over, and under
 ## what it is held at last.
 
-# Example: Das Arbeitsende ist an Fuß-Bucht 1. Führe es hoch zu Kopf-Bucht 3, neben den 2 Schnüren
+# Example: Das Arbeitsende ist an Fuß-Bucht 1. Führe es hoch auf Kopf-Bucht 3 zu, neben den 2 Schnüren
 # her, die dort liegen, auf der Fuß-Seite. Geh über 2 Schnüre, tauch unter 2 durch. Zieh es stramm. Wo
-# es herauskommt, wird es abgeschnitten.
+# es herauskommt, schneidest du es später ab.
 finish-say = { $task ->
         [tuck] { $strands ->
             [one] { "" }
@@ -202,15 +202,15 @@ finish-say = { $task ->
         } { $end ->
             [standing] Das stehende Ende vom Anfang
            *[working] Das Arbeitsende
-        } ist an Fuß-Bucht { $pin }. Führe es hoch zu Kopf-Bucht { $top }, neben { $cords ->
+        } ist an Fuß-Bucht { $pin }. Führe es hoch auf Kopf-Bucht { $top } zu, neben { $cords ->
             [one] der Schnur her, die dort liegt,
            *[other] den { $cords } Schnüren her, die dort liegen,
         } auf der { $lane ->
             [top] Kopf-Seite.
            *[bottom] Fuß-Seite.
         } { $under ->
-            [yes] { $order } Zieh es stramm. Wo es herauskommt, wird es abgeschnitten.
-           *[no] Steck es unter der ersten Schnur durch, die Platz lässt. Wo es herauskommt, wird es abgeschnitten.
+            [yes] { $order } Zieh es stramm. Wo es herauskommt, schneidest du es später ab.
+           *[no] Steck es unter der ersten Schnur durch, die Platz lässt. Wo es herauskommt, schneidest du es später ab.
         }
         [trim] Schneide jedes der { $ends } Enden ab, wo es unter den Schnüren herauskommt, und lass einen Stummel stehen, so lang, wie die Schnur dick ist.
         [seal] Ist die Schnur aus Nylon, Polyester oder einem anderen Stoff, der schmilzt, dann zieh jeden Stummel etwas heraus, verschweiße ihn abseits vom Knoten mit Hitze, lass ihn kalt werden und schieb ihn wieder darunter. Naturfaser wird nicht verschweißt: Ein Tropfen Leim hält sie.
@@ -219,7 +219,7 @@ finish-say = { $task ->
             [2] doppelt.
             [3] dreifach.
            *[other] { $passes } Durchgänge.
-        } Das ist eine gute Arbeit, und sie wird lange halten. Schreib auf, was du gebraucht hast, für das nächste Mal.
+        } Das ist gute Arbeit. Schreib auf, was du gebraucht hast, für das nächste Mal.
     }
 
 finish-say-brief = { $task ->
@@ -259,27 +259,27 @@ finish-say-teach = { $task ->
         } { $end ->
             [standing] Das stehende Ende vom Anfang
            *[working] Das Arbeitsende
-        } ist an Fuß-Bucht { $pin }. Führe es hoch zu Kopf-Bucht { $top }, neben { $cords ->
+        } ist an Fuß-Bucht { $pin }. Führe es hoch auf Kopf-Bucht { $top } zu, neben { $cords ->
             [one] der Schnur her, die dort liegt,
            *[other] den { $cords } Schnüren her, die dort liegen,
         } auf der { $lane ->
             [top] Kopf-Seite.
            *[bottom] Fuß-Seite.
         } { $under ->
-            [yes] { $order } Zieh es stramm. Wo es herauskommt, wird es abgeschnitten.
-           *[no] Steck es unter der ersten Schnur durch, die Platz lässt. Wo es herauskommt, wird es abgeschnitten.
+            [yes] { $order } Zieh es stramm. Wo es herauskommt, schneidest du es später ab.
+           *[no] Steck es unter der ersten Schnur durch, die Platz lässt. Wo es herauskommt, schneidest du es später ab.
         } Durchstecken heißt: das Ende unter den Schnüren durchschieben, wo der Marlspieker den Weg öffnet. { $end ->
             [standing] { "" }
            *[working] Es folgt den anderen noch einmal, bis sie zum ersten Mal untertauchen.
         }
-        [trim] Schneide jedes der { $ends } Enden ab, wo es unter den Schnüren herauskommt, und lass einen Stummel stehen, so lang, wie die Schnur dick ist. Vorher muss alles fertig durchgeholt sein: Abgeschnittene Schnur kommt nicht wieder.
+        [trim] Vorher muss alles fertig durchgeholt sein: Abgeschnittene Schnur kommt nicht wieder. Schneide jedes der { $ends } Enden ab, wo es unter den Schnüren herauskommt, und lass einen Stummel stehen, so lang, wie die Schnur dick ist.
         [seal] Ist die Schnur aus Nylon, Polyester oder einem anderen Stoff, der schmilzt, dann zieh jeden Stummel etwas heraus, verschweiße ihn abseits vom Knoten mit Hitze, damit er nicht ausfranst, lass ihn kalt werden und schieb ihn wieder darunter. Naturfaser wird nicht verschweißt: Ein Tropfen Leim hält sie.
        *[done] Der Knoten ist fertig: { $leads } Parten, { $bights } Buchten, { $passes ->
             [one] einfach.
             [2] doppelt.
             [3] dreifach.
            *[other] { $passes } Durchgänge.
-        } Das ist eine gute Arbeit, und sie wird lange halten. Schreib auf, welche Schnur du genommen hast und wie breit der Knoten geworden ist, für das nächste Mal.
+        } Das ist gute Arbeit. Schreib auf, welche Schnur du genommen hast und wie breit der Knoten geworden ist, für das nächste Mal.
     }
 
 finish-show = { $task ->
@@ -296,7 +296,7 @@ finish-show-note = { $task ->
         [tuck] Neben { $cords ->
             [one] der Schnur
            *[other] den { $cords } Schnüren
-        } her zu Kopf { $top }, auf der { $lane ->
+        } her auf Kopf { $top } zu, auf der { $lane ->
             [top] Kopf-Seite
            *[bottom] Fuß-Seite
         }{ $under ->
@@ -316,7 +316,7 @@ caution-say = { $caution ->
         [blades] Schneide und stich immer vom Körper weg, die andere Hand hinter der Klinge oder der Spitze.
         [heat] Vorsicht, heiß. Öffne ein Fenster, halte die Flamme fern vom Knoten und von allem, was brennt, und fass das Ende nicht an, bis es kalt ist: Geschmolzene Schnur klebt an der Haut. Ein verschweißtes Ende kann scharf sein.
         [load] Der Knoten bekleidet und schmückt. Lass ihn nie einen Menschen oder eine Last halten; wo etwas halten muss, beachte die örtlichen Vorschriften und frag Fachleute.
-        [children] Halte Schnüre, Stifte und kleine Teile von kleinen Kindern fern, und lass nie eine Schnur um einen Hals.
+        [children] Halte Schnüre, Stifte und kleine Teile von kleinen Kindern fern, und leg nie eine Schnur um einen Hals.
        *[rest] Gönn deinen Händen ab und zu eine Pause.
     }
 

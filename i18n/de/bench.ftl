@@ -164,7 +164,7 @@ rig-pins-too-close = Zwischen { $bights } Stiften bleiben auf diesem Rohr { $gap
        *[other] , oder höchstens { $most_passes } Durchgänge
     }{ $pin ->
         [none] { "" }
-       *[other] , oder Stifte von höchstens { $pin }
+       *[other] , oder höchstens { $pin } dicke Stifte
     }.
 rig-tube-short = Dieser Knoten nimmt mit seinen Ringen { $needed } vom Rohr ein, und das Rohr ist { $length } lang: Nimm ein längeres Rohr oder einen Knoten mit weniger Parten.
 shape-cord-thick = Eine Schnur von { $cord } ist dicker als der Gegenstand von { $object }: Nimm eine Schnur von höchstens { $object }.
@@ -204,7 +204,7 @@ fit-no-row = Nichts passt auf dieses Rohr: Die Knoten für den Gegenstand haben 
 # $pin: pins no thicker than this would do as well, or none.
 fit-tube-thin = Nichts passt auf dieses Rohr: Mit { $tube } Durchmesser ist es zu dünn für die Schnüre; nimm ein Rohr von mindestens { $would_do }{ $pin ->
         [none] { "" }
-       *[other] , oder Stifte von höchstens { $pin }
+       *[other] , oder höchstens { $pin } dicke Stifte
     }.
 fit-tube-short = Nichts passt auf dieses Rohr: Es ist { $length } lang, und ein Knoten mit seinen Ringen nimmt mindestens { $would_do } ein; nimm ein längeres Rohr.
 # $others: knots that were not asked for.

@@ -6,7 +6,7 @@
 #   $cords     cords round each pin that this pass has reached
 #   $at        number of the bottom pin where the cord stands now
 #   $counted   yes when $crossings says how many crossings lie on the tube by now
-#   $rows      crossings between two neighbouring pins from rim to rim in the whole knot
+#   $rows      crossings along every leg from rim to rim in the whole knot
 #   $first     yes at the first look of all
 #   $from, $to pins of the last leg, which falls; $order: its overs and unders, one after the other
 
@@ -14,7 +14,7 @@
 # dem Rohr liegen 3 Kreuzungen. Die letzte Bahn, von Kopf-Stift 1 hinab, geht einmal drüber und taucht
 # einmal drunter durch. Weiter, wenn es so aussieht, sonst Falsch.
 # Example: Der erste Durchgang liegt. Halt an und sieh nach. An jedem Stift liegt eine Schnur,
-# und zwischen zwei Nachbarstiften sind von Rand zu Rand 4 Kreuzungen zu zählen. Weiter, wenn es so
+# und längs jeder Bahn liegen von Rand zu Rand 4 Kreuzungen. Weiter, wenn es so
 # aussieht, sonst Falsch.
 check-say = { $ends ->
         [yes] { $strands ->
@@ -47,12 +47,12 @@ check-say = { $ends ->
             [one] liegt eine Schnur
            *[other] liegen { $cords } Schnüre nebeneinander
         }{ $whole ->
-            [yes] , und zwischen zwei Nachbarstiften { $rows ->
-                [one] ist von Rand zu Rand eine Kreuzung zu zählen{ $cords ->
+            [yes] , und längs jeder Bahn { $rows ->
+                [one] liegt von Rand zu Rand eine Kreuzung{ $cords ->
                     [one] .
                    *[other] , von { $cords } Schnüren mit { $cords } anderen.
                 }
-               *[other] sind von Rand zu Rand { $rows } Kreuzungen zu zählen{ $cords ->
+               *[other] liegen von Rand zu Rand { $rows } Kreuzungen{ $cords ->
                     [one] .
                    *[other] , jede von { $cords } Schnüren mit { $cords } anderen.
                 }
@@ -82,8 +82,8 @@ check-say = { $ends ->
                 [one] An jedem Stift, um den sie schon läuft, liegt eine Schnur.
                *[other] An jedem Stift, um den sie schon läuft, liegen { $cords } Schnüre nebeneinander.
             }
-        } Sieh die letzte Bahn an, von Kopf-Stift { $from } hinab zu Fuß-Stift { $to }. { $order }
-    } Siehst du es so, drück Weiter; wenn nicht, Falsch.
+        } Sieh dir die letzte Bahn an, von Kopf-Stift { $from } hinab zu Fuß-Stift { $to }. { $order }
+    } Sieht es so aus, drück Weiter, sonst Falsch.
 
 # Example: Nachsehen. Runde 3 von 6, an Fuß-Stift 4, 3 Kreuzungen.
 check-say-brief = Nachsehen. { $strands ->
@@ -131,19 +131,19 @@ check-say-teach = { $ends ->
                 [8] Der achte Durchgang von Strang { $strand } liegt.
                *[9] Der neunte Durchgang von Strang { $strand } liegt.
             }
-        } Dreh das Rohr einmal ganz herum und sieh alles an, bevor es weitergeht: Ein Fehler ist jetzt leicht behoben und später schwer. { $whole ->
+        } Dreh das Rohr einmal ganz herum und sieh dir alles an, bevor es weitergeht: Ein Fehler ist jetzt leicht behoben und später schwer. { $whole ->
             [yes] An jedem Stift
            *[no] An jedem Stift dieses Strangs
         } { $cords ->
             [one] liegt eine Schnur
            *[other] liegen { $cords } Schnüre nebeneinander, ohne einander je zu kreuzen
         }{ $whole ->
-            [yes] . Zwischen zwei Nachbarstiften { $rows ->
-                [one] ist von Rand zu Rand eine Kreuzung zu zählen{ $cords ->
+            [yes] . Längs jeder Bahn { $rows ->
+                [one] liegt von Rand zu Rand eine Kreuzung{ $cords ->
                     [one] .
                    *[other] , von { $cords } Schnüren mit { $cords } anderen.
                 }
-               *[other] sind von Rand zu Rand { $rows } Kreuzungen zu zählen{ $cords ->
+               *[other] liegen von Rand zu Rand { $rows } Kreuzungen{ $cords ->
                     [one] .
                    *[other] , jede von { $cords } Schnüren mit { $cords } anderen.
                 }
@@ -176,8 +176,8 @@ check-say-teach = { $ends ->
                 [one] An jedem Stift, um den sie schon läuft, liegt eine Schnur.
                *[other] An jedem Stift, um den sie schon läuft, liegen { $cords } Schnüre nebeneinander.
             }
-        } Sieh die letzte Bahn an, von Kopf-Stift { $from } hinab zu Fuß-Stift { $to }. { $order }
-    } Siehst du es so, drück Weiter; wenn nicht, Falsch.
+        } Sieh dir die letzte Bahn an, von Kopf-Stift { $from } hinab zu Fuß-Stift { $to }. { $order }
+    } Sieht es so aus, drück Weiter, sonst Falsch.
 
 # Example: Nachsehen: Runde 3 von 6
 check-show = { $ends ->
@@ -198,8 +198,8 @@ check-show = { $ends ->
 check-show-note = { $ends ->
         [yes] { $whole ->
             [yes] { $rows ->
-                [one] 1 Kreuzung zwischen zwei Stiften, von Rand zu Rand
-               *[other] { $rows } Kreuzungen zwischen zwei Stiften, von Rand zu Rand
+                [one] Längs jeder Bahn 1 Kreuzung, von Rand zu Rand
+               *[other] Längs jeder Bahn { $rows } Kreuzungen, von Rand zu Rand
             }
            *[no] Strang { $strand } von { $strands }
         }
@@ -267,5 +267,5 @@ check-say-crossing = { $place ->
 
 # In place of the order of overs and unders, for a leg of so many crossings that nobody would
 # follow it: $crossings there are, $overs and $unders of them.
-check-order-say = Von ihren { $crossings } Kreuzungen geht sie bei { $overs } drüber und bei { $unders } drunter.
+check-order-say = An { $overs } ihrer { $crossings } Kreuzungen geht sie drüber, an { $unders } drunter.
 check-order-show = { $crossings } Kreuzungen, bei { $overs } drüber, bei { $unders } drunter

@@ -6,13 +6,13 @@
 where-taking-up-say = Wieder aufgenommen: { $leads } Parten, { $bights } Buchten.
 
 # Example: Erster Durchgang: 7 von 12 Bahnen liegen. Die Schnur ist an Kopf-Stift 6 und geht als Nächstes
-# zu Fuß-Stift 3. Insgesamt sind noch 17 Bahnen übrig. Etwa 11 Minuten in deinem Tempo.
+# zu Fuß-Stift 3. Insgesamt sind noch 17 Bahnen übrig. Noch etwa 11 Minuten in deinem Tempo.
 # $phase: laying, lift, fair or finish. $at, $next: pins, on the rims $at-rim and $next-rim (top,
 # bottom; none when there is no next). $laid: legs laid in this pass of the strand. $left: legs
 # left in the whole tie. $crossed: crossings made on a leg that is laid in part. $round, $pass, $strand
 # and $leg: where fairing is. $minutes: time left; $timed: yes when it is known.
 where-say = { $phase ->
-        [lift] Alles liegt; der Knoten ist nun vom Rohr zu heben.
+        [lift] Alles liegt; jetzt heb den Knoten vom Rohr.
         [fair] Alles liegt und ist abgehoben; der Knoten wird durchgeholt, Mal { $round }{ $whole ->
             [yes] .
            *[no] { $passes ->
@@ -23,7 +23,7 @@ where-say = { $phase ->
                *[other] , Strang { $strand }
             }, Bahn { $leg } von { $legs }.
         }
-        [finish] Der Knoten ist gelegt und durchgeholt; nun sind noch seine Enden zu versorgen.
+        [finish] Der Knoten ist gelegt und durchgeholt; jetzt fehlen nur noch die Enden.
        *[laying] { $pass ->
             [1] Erster Durchgang
             [2] Zweiter Durchgang
@@ -38,7 +38,7 @@ where-say = { $phase ->
             [one] { "" }
            *[other] , Strang { $strand }
         }: { $laid ->
-            [0] Noch keine von { $legs } Bahnen liegt.
+            [0] Von { $legs } Bahnen liegt noch keine.
             [one] Eine von { $legs } Bahnen liegt.
            *[other] { $laid } von { $legs } Bahnen liegen.
         } { $crossed ->
@@ -59,14 +59,14 @@ where-say = { $phase ->
                *[other] { $crossed }-mal gekreuzt.
             }
         } { $left ->
-            [0] Keine Bahn ist mehr übrig.
+            [0] Alle Bahnen liegen.
             [one] Insgesamt ist noch eine Bahn übrig.
            *[other] Insgesamt sind noch { $left } Bahnen übrig.
         } { $timed ->
             [yes] { $minutes ->
-                [0] Weniger als eine Minute in deinem Tempo.
-                [one] Etwa eine Minute in deinem Tempo.
-               *[other] Etwa { $minutes } Minuten in deinem Tempo.
+                [0] Noch weniger als eine Minute in deinem Tempo.
+                [one] Noch etwa eine Minute in deinem Tempo.
+               *[other] Noch etwa { $minutes } Minuten in deinem Tempo.
             }
            *[no] { "" }
         }
@@ -82,8 +82,8 @@ wrong-say = Etwas stimmt nicht. { $can-take-back ->
         }{ $pass ->
             [1] { "" }
            *[other] { " " }in Durchgang { $pass }
-        } zurückgenommen. Zurück hilft dir, deine Stelle zu finden. Mit Falsch, noch einmal gedrückt, bleibt alles, wie es ist.
-       *[no] Zurück hilft dir, deine Stelle zu finden. Mit Falsch, noch einmal gedrückt, bleibt alles, wie es ist.
+        } zurückgenommen. Mit Zurück findest du deine Stelle. Drück noch einmal Falsch, und alles bleibt, wie es ist.
+       *[no] Mit Zurück findest du deine Stelle. Drück noch einmal Falsch, und alles bleibt, wie es ist.
     }
 wrong-show = Etwas stimmt nicht
 wrong-show-note = { $can-take-back ->
@@ -155,12 +155,12 @@ take-back-say-crossing = { $place ->
 
 take-back-say-clear = Sie kreuzt nichts.
 
-# Example: Deine Hand ist an Fuß-Stift 4. Mit Weiter wird noch eine Bahn zurückgenommen, mit Zurück wird
-# diese wieder gelegt.
+# Example: Deine Hand ist an Fuß-Stift 4. Mit Weiter nimmst du noch eine Bahn zurück, mit Zurück legst
+# du diese wieder.
 take-back-say-end = Deine Hand ist { $heading ->
         [falling] an Kopf-Stift { $from }.
        *[rising] an Fuß-Stift { $from }.
-    } Mit Weiter wird noch eine Bahn zurückgenommen, mit Zurück wird diese wieder gelegt.
+    } Mit Weiter nimmst du noch eine Bahn zurück, mit Zurück legst du diese wieder.
 
 take-back-show = { $heading ->
         [falling] Zurück hoch zu Kopf { $from }
@@ -199,11 +199,11 @@ question-say = { $question ->
             [one] Ist es nur eine?
            *[other] Sind es { $count }?
         }
-        [tail] Hat die Schnur an Fuß-Stift { $pin } nur ihr stehendes Ende{ $count ->
+        [tail] Hängt an Fuß-Stift { $pin } von der Schnur nur das stehende Ende{ $count ->
             [0] { "" }
             [one] , neben einer anderen Schnur,
            *[other] , neben { $count } anderen Schnüren,
-        } und läuft sonst noch um keinen Stift?
+        } und läuft sie noch um keinen Stift?
         [home] Sieh nach einem anderen Strang: Ist seine Schnur { $count ->
             [one] einmal
             [2] zweimal

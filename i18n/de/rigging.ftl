@@ -13,23 +13,29 @@
 
 kit-phase-show = Was du brauchst, { $single ->
         [yes] { $number } von { $items }
+        [two] { $number } und { $last } von { $items }
        *[no] { $number } bis { $last } von { $items }
     }
 rig-phase-show = Einrichten, { $single ->
         [yes] Schritt { $number } von { $tasks }
+        [two] Schritt { $number } und { $last } von { $tasks }
        *[no] Schritt { $number } bis { $last } von { $tasks }
     }
 
 # Several things on one page: before them, and after them.
 # Example: Du brauchst, 1 bis 3 von 6.
 # $number to $last: which of them.
-kit-page-say = Du brauchst, { $number } bis { $last } von { $items }.
-kit-tick-say = Weiter, wenn alles da ist. Mit weniger auf einmal kommt jedes einzeln.
+kit-page-say = Du brauchst, { $single ->
+        [two] { $number } und { $last } von { $items }.
+       *[no] { $number } bis { $last } von { $items }.
+    }
+kit-tick-say = Weiter, wenn alles da ist. Mit der Taste Weniger auf einmal kommt jedes einzeln.
 
 # Before what is to be done to the tube. $single: yes when it is one thing.
 # Example: Einrichten, Schritt 1 bis 2 von 7.
 rig-page-say = { $single ->
         [yes] Einrichten, Schritt { $number } von { $tasks }.
+        [two] Einrichten, Schritt { $number } und { $last } von { $tasks }.
        *[no] Einrichten, Schritt { $number } bis { $last } von { $tasks }.
     }
 
@@ -84,9 +90,9 @@ kit-pins-say-teach = Du brauchst, { $number } von { $items }: { $count } Stifte,
            *[other] , Gewinde Nummer { $numbered }
         }
     }. Weiter, wenn sie da sind. { $thread ->
-        [none] Ein Stift ist alles, was eine Schlinge Schnur an ihrem Platz hält.
+        [none] Als Stift taugt alles, was eine Bucht an ihrem Platz hält.
        *[other] Als Stifte dienen hier Madenschrauben.
-    } Jede Schlinge am Fuß braucht einen und jede Schlinge am Kopf auch.
+    } Jede Bucht am Fuß braucht einen und jede Bucht am Kopf auch.
 kit-pins-show = { $count } Stifte, { $length }
 kit-pins-note = { $thread ->
         [none] { "" }
@@ -178,22 +184,22 @@ kit-picks-note = Um die Kreuzungen zu öffnen
 
 # $given: length of the pins named, $needed: the least that holds, $hold: passes they do hold.
 rig-short-pins-say = Vorsicht: Die genannten Stifte, { $given } lang, sind zu kurz für diesen Knoten. { $hold ->
-        [0] Sie halten nicht einmal einen Durchgang.
-        [one] Sie halten einen Durchgang.
-       *[other] Sie halten { $hold } Durchgänge.
+        [0] Sie reichen nicht einmal für einen Durchgang.
+        [one] Sie reichen für einen Durchgang.
+       *[other] Sie reichen für { $hold } Durchgänge.
     } Nimm Stifte, die mindestens { $needed } lang sind.
 rig-short-pins-say-brief = Vorsicht: Die genannten Stifte, { $given } lang, sind zu kurz für diesen Knoten. { $hold ->
-        [0] Sie halten nicht einmal einen Durchgang.
-        [one] Sie halten einen Durchgang.
-       *[other] Sie halten { $hold } Durchgänge.
+        [0] Sie reichen nicht einmal für einen Durchgang.
+        [one] Sie reichen für einen Durchgang.
+       *[other] Sie reichen für { $hold } Durchgänge.
     } Nimm Stifte, die mindestens { $needed } lang sind.
 rig-short-pins-say-teach = Vorsicht: Die genannten Stifte, { $given } lang, sind zu kurz für diesen Knoten. { $hold ->
-        [0] Sie halten nicht einmal einen Durchgang.
-        [one] Sie halten einen Durchgang.
-       *[other] Sie halten { $hold } Durchgänge.
+        [0] Sie reichen nicht einmal für einen Durchgang.
+        [one] Sie reichen für einen Durchgang.
+       *[other] Sie reichen für { $hold } Durchgänge.
     } Nimm Stifte, die mindestens { $needed } lang sind. Jeder Durchgang legt noch eine Schnur um den Stift, und von einem kurzen rutscht die äußerste herunter.
 rig-short-pins-show = Stifte von { $given } sind zu kurz
-rig-short-pins-note = Nimm mindestens { $needed }; diese halten { $hold ->
+rig-short-pins-note = Nimm mindestens { $needed }; diese reichen für { $hold ->
         [0] keinen Durchgang
         [one] 1 Durchgang
        *[other] { $hold } Durchgänge
@@ -216,7 +222,7 @@ rig-close-pins-say = Vorsicht: Die Stifte lassen zwischen sich { $gap } frei, un
        *[other] , oder höchstens { $most_passes } Durchgänge
     }{ $pin ->
         [none] { "" }
-       *[other] , oder Stifte, höchstens { $pin } dick
+       *[other] , oder höchstens { $pin } dicke Stifte
     }.
 rig-close-pins-say-brief = Vorsicht: Die Stifte lassen zwischen sich { $gap } frei, und die Schnüre einer Bucht brauchen { $comfortable }, um leicht hindurchzugehen. Besser wäre ein Rohr, mindestens { $tube } dick{ $most_bights ->
         [0] { "" }
@@ -227,7 +233,7 @@ rig-close-pins-say-brief = Vorsicht: Die Stifte lassen zwischen sich { $gap } fr
        *[other] , oder höchstens { $most_passes } Durchgänge
     }{ $pin ->
         [none] { "" }
-       *[other] , oder Stifte, höchstens { $pin } dick
+       *[other] , oder höchstens { $pin } dicke Stifte
     }.
 rig-close-pins-say-teach = Vorsicht: Die Stifte lassen zwischen sich { $gap } frei, und die Schnüre einer Bucht brauchen { $comfortable }, um leicht hindurchzugehen. Besser wäre ein Rohr, mindestens { $tube } dick{ $most_bights ->
         [0] { "" }
@@ -238,7 +244,7 @@ rig-close-pins-say-teach = Vorsicht: Die Stifte lassen zwischen sich { $gap } fr
        *[other] , oder höchstens { $most_passes } Durchgänge
     }{ $pin ->
         [none] { "" }
-       *[other] , oder Stifte, höchstens { $pin } dick
+       *[other] , oder höchstens { $pin } dicke Stifte
     }. Wo die Stifte eng stehen, klettern die Schnüre übereinander, und die Buchten werden ungleich.
 rig-close-pins-show = Die Stifte stehen eng
 rig-close-pins-note = { $gap } dazwischen, leicht ab { $comfortable }: besser ein Rohr von mindestens { $tube }{ $most_bights ->
@@ -250,7 +256,7 @@ rig-close-pins-note = { $gap } dazwischen, leicht ab { $comfortable }: besser ei
        *[other] , oder höchstens { $most_passes } Durchgänge
     }{ $pin ->
         [none] { "" }
-       *[other] , oder Stifte von höchstens { $pin }
+       *[other] , oder höchstens { $pin } dicke Stifte
     }
 
 # $slack: out of each leg. $better: the tube with least slack, or none.
@@ -304,7 +310,7 @@ rig-row-say-teach = { $rows ->
     } Wähl ein Loch des Fuß-Rings als Loch 1, und zähl die Löcher von dort nach { $hand ->
         [left] links
        *[right] rechts
-    }, am Kopf-Ring genauso. Eine Reihe passt zu einem Knoten, wenn die Zahl ihrer Löcher durch die Zahl der Stifte teilbar ist.
+    }, am Kopf-Ring genauso. Eine Reihe passt zu einem Knoten, wenn die Zahl ihrer Löcher durch die Zahl der Buchten teilbar ist.
 rig-row-show = { $rows ->
         [one] Eine Reihe mit { $holes } Löchern
        *[other] Reihe { $row }: { $holes } Löcher
@@ -406,7 +412,7 @@ rig-pins-say-teach = Setz { $count } Stifte in den { $rim ->
     }. { $key ->
         [none] { "" }
        *[other] Dreh jeden Stift von Hand ein, bis er am Rohr anliegt: So kann auch der Ring nicht rutschen.
-    } Gleiche Abstände zwischen den Stiften machen gleiche Schlingen.
+    } Gleiche Abstände zwischen den Stiften machen gleiche Buchten.
 rig-pins-show = { $rim ->
         [top] Kopfring
        *[bottom] Fußring
@@ -446,7 +452,7 @@ rig-pins-note-how = Stifte { $length }{ $key ->
 # Example: Einrichten, Schritt 3 von 7. Setz den Kopf-Ring so, dass seine Lochreihe 42 Millimeter über der
 # des Fuß-Rings steht. Dreh ihn, bis sein Loch 1 genau über Loch 1 des Fuß-Rings steht.
 # $half: yes when the ring is turned half a hole on.
-rig-space-say = Setz den Kopf-Ring so, dass seine Lochreihe { $spacing } über der des Fuß-Rings steht, von Stiftreihe zu Stiftreihe. { $half ->
+rig-space-say = Setz den Kopf-Ring so, dass seine Lochreihe { $spacing } über der des Fuß-Rings steht, von Mitte zu Mitte. { $half ->
         [yes] Dreh ihn, bis sein Loch 1 ein halbes Loch weiter { $hand ->
             [left] links
            *[right] rechts
@@ -460,13 +466,13 @@ rig-space-say-brief = Stiftreihen { $spacing } auseinander, { $half ->
         }
        *[no] Kopf-Loch 1 genau über Fuß-Loch 1.
     }
-rig-space-say-teach = Setz den Kopf-Ring so, dass seine Lochreihe { $spacing } über der des Fuß-Rings steht, von Stiftreihe zu Stiftreihe. { $half ->
+rig-space-say-teach = Setz den Kopf-Ring so, dass seine Lochreihe { $spacing } über der des Fuß-Rings steht, von Mitte zu Mitte. { $half ->
         [yes] Dreh ihn, bis sein Loch 1 ein halbes Loch weiter { $hand ->
             [left] links
            *[right] rechts
         } steht als Loch 1 des Fuß-Rings, auf halbem Weg zu dessen Loch 2.
        *[no] Dreh ihn, bis sein Loch 1 genau über Loch 1 des Fuß-Rings steht.
-    } Bei diesem Abstand haben die Bahnen die Lose, die der fertige Knoten braucht.
+    } Bei diesem Abstand haben die Bahnen die Länge, die der fertige Knoten braucht.
 rig-space-show = Stiftreihen { $spacing } auseinander
 rig-space-note = { $half ->
         [yes] Kopfring ein halbes Loch weiter nach { $hand ->
@@ -527,7 +533,7 @@ rig-strip-note = { $rim ->
 
 ## Rigging: numbers, cord, beginning
 
-rig-number-say = Klebe { $tape } Kreppband, oder einen Papierstreifen, der sich wieder lösen lässt, neben beide Stiftreihen. Nummeriere darauf die Stifte von 1 bis { $pins }, nach { $hand ->
+rig-number-say = Klebe Kreppband, zusammen { $tape }, oder Papierstreifen, die sich wieder lösen lassen, neben beide Stiftreihen. Nummeriere darauf die Stifte von 1 bis { $pins }, nach { $hand ->
         [left] links
        *[right] rechts
     } gezählt, am Fuß und am Kopf gleich.
@@ -535,7 +541,7 @@ rig-number-say-brief = Nummeriere die Stifte auf Kreppband, 1 bis { $pins }, nac
         [left] links
        *[right] rechts
     }.
-rig-number-say-teach = Klebe { $tape } Kreppband, oder einen Papierstreifen, der sich wieder lösen lässt, neben beide Stiftreihen. Nummeriere darauf die Stifte von 1 bis { $pins }, nach { $hand ->
+rig-number-say-teach = Klebe Kreppband, zusammen { $tape }, oder Papierstreifen, die sich wieder lösen lassen, neben beide Stiftreihen. Nummeriere darauf die Stifte von 1 bis { $pins }, nach { $hand ->
         [left] links
        *[right] rechts
     } gezählt, am Fuß und am Kopf gleich. Jeder Schritt nennt die Stifte bei diesen Nummern.

@@ -91,7 +91,7 @@ card-caution-load = Der Knoten bekleidet und schmückt. Lass ihn nie einen Mensc
 card-caution-heat = Heißes Messer oder Flamme: Lüfte, und halte sie fern von allem, was brennt. Geschmolzene Schnur klebt auf der Haut und macht Brandwunden: Lass die Schnur erst abkühlen. Verschweißte Enden können scharf sein.
 card-caution-blade = Messer, Marlspieker und Nadeln: Schneide und stich immer vom Körper weg.
 card-caution-pins = Stifte stehen aus dem Rohr vor: Achte auf Augen und Handflächen.
-card-caution-children = Schnüre, Stifte und kleine Teile sind nichts für kleine Kinder. Lass nie eine Schnur um einen Hals.
+card-caution-children = Schnüre, Stifte und kleine Teile sind nichts für kleine Kinder. Leg nie eine Schnur um einen Hals.
 card-caution-hands = Hände ermüden: Gönn ihnen bei einem langen Knoten Pausen.
 
 ## The strip

@@ -70,12 +70,12 @@ begin-say = { $strands ->
         [yes] Nimm die Schnur „{ $cord }“.
        *[no] { "" }
     } { $strand ->
-        [1] Halte das Rohr aufrecht, mit dem Fuß-Ring zum Boden, und sieh es von vorn an.
+        [1] Halte das Rohr aufrecht, den Fuß-Ring unten, und sieh es von vorn an.
        *[other] { "" }
     } Lass an Fuß-Stift { $pin } ein Ende hängen, { $tail } lang, und klebe es fest. { $strand ->
         [1] { $hand ->
-            [left] Du arbeitest nach links herum, und so sind die Stifte nummeriert.
-           *[right] Du arbeitest nach rechts herum, und so sind die Stifte nummeriert.
+            [left] Du arbeitest nach links, und so sind die Stifte nummeriert.
+           *[right] Du arbeitest nach rechts, und so sind die Stifte nummeriert.
         } { $staggered ->
             [yes] { $hand ->
                 [left] Kopf-Stift 1 steht einen halben Abstand weiter links als Fuß-Stift 1.
@@ -116,12 +116,12 @@ begin-say-teach = { $strands ->
         [yes] Nimm die Schnur „{ $cord }“.
        *[no] { "" }
     } { $strand ->
-        [1] Halte das Rohr aufrecht, mit dem Fuß-Ring zum Boden, und sieh es von vorn an.
+        [1] Halte das Rohr aufrecht, den Fuß-Ring unten, und sieh es von vorn an.
        *[other] { "" }
     } Lass an Fuß-Stift { $pin } ein Ende hängen, { $tail } lang, und klebe es fest. Das stehende Ende bleibt; mit dem anderen, in deiner Hand, arbeitest du. { $strand ->
         [1] { $hand ->
-            [left] Du arbeitest nach links herum, und so sind die Stifte nummeriert.
-           *[right] Du arbeitest nach rechts herum, und so sind die Stifte nummeriert.
+            [left] Du arbeitest nach links, und so sind die Stifte nummeriert.
+           *[right] Du arbeitest nach rechts, und so sind die Stifte nummeriert.
         } { $staggered ->
             [yes] { $hand ->
                 [left] Kopf-Stift 1 steht einen halben Abstand weiter links als Fuß-Stift 1.
@@ -153,8 +153,8 @@ begin-show-note = { $named ->
 ## Beginning to follow
 
 # Example: Zweiter Durchgang. Dieselbe Schnur läuft weiter. Beginne an Fuß-Stift 1, neben der Schnur, die
-# schon liegt, und bleib den ganzen Weg auf ihrer Fuß-Seite, ohne sie je zu kreuzen. Geh über und
-# unter genau wie sie. An den Kopf-Stiften wende innen in ihren Schlingen, an den Fuß-Stiften
+# schon liegt, und bleib den ganzen Weg auf ihrer Fuß-Seite, ohne die Seite zu wechseln. Geh über und
+# unter genau wie sie. An den Kopf-Stiften wende innen in ihren Buchten, an den Fuß-Stiften
 # außen um sie herum.
 # $inside: the rim where the follower turns inside, top or bottom. $added: yes when another cord
 # begins here, no when the cord in hand goes on.
@@ -185,9 +185,9 @@ follow-say = { $pass ->
     } an Fuß-Stift { $pin }, neben der ersten Schnur, und bleib den ganzen Weg auf { $lane ->
         [top] ihrer Kopf-Seite,
        *[bottom] ihrer Fuß-Seite,
-    } ohne sie je zu kreuzen. Geh drüber, wo sie drübergeht, und tauch durch, wo sie durchtaucht. { $inside ->
-        [bottom] An den Fuß-Stiften wende innen in ihren Schlingen, an den Kopf-Stiften außen um sie herum.
-       *[top] An den Kopf-Stiften wende innen in ihren Schlingen, an den Fuß-Stiften außen um sie herum.
+    } ohne die Seite zu wechseln. Geh drüber, wo sie drübergeht, und tauch durch, wo sie durchtaucht. { $inside ->
+        [bottom] An den Fuß-Stiften wende innen in ihren Buchten, an den Kopf-Stiften außen um sie herum.
+       *[top] An den Kopf-Stiften wende innen in ihren Buchten, an den Fuß-Stiften außen um sie herum.
     }
 
 follow-say-brief = { $pass ->
@@ -255,9 +255,9 @@ follow-say-teach = { $pass ->
     } an Fuß-Stift { $pin }, neben der ersten Schnur, und bleib den ganzen Weg auf { $lane ->
         [top] ihrer Kopf-Seite,
        *[bottom] ihrer Fuß-Seite,
-    } ohne sie je zu kreuzen. Geh drüber, wo sie drübergeht, und tauch durch, wo sie durchtaucht. { $inside ->
-        [bottom] An den Fuß-Stiften wende innen in ihrer Schlinge, zur Mitte des Knotens hin; an den Kopf-Stiften außen um sie herum.
-       *[top] An den Kopf-Stiften wende innen in ihrer Schlinge, zur Mitte des Knotens hin; an den Fuß-Stiften außen um sie herum.
+    } ohne die Seite zu wechseln. Geh drüber, wo sie drübergeht, und tauch durch, wo sie durchtaucht. { $inside ->
+        [bottom] An den Fuß-Stiften wende innen in ihrer Bucht, zur Mitte des Knotens hin; an den Kopf-Stiften außen um sie herum.
+       *[top] An den Kopf-Stiften wende innen in ihrer Bucht, zur Mitte des Knotens hin; an den Fuß-Stiften außen um sie herum.
     }
 
 # Example: Folge auf der Fußseite
@@ -398,9 +398,9 @@ lay-say-way-teach = { $pass ->
 
 # The beginning of a later part of a long leg: which leg, and where the cord is now.
 # Example: Bahn 11, Teil 2 von 5, von Fuß-Stift 2 hoch zu Kopf-Stift 4. Du hast ein Viertel
-# hinter dir, und bist eben an Fuß-Stift 3 vorbei. Weiter nach rechts hoch.
+# hinter dir und bist eben an Fuß-Stift 3 vorbei. Weiter nach rechts hoch.
 # $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
-# pin it has just passed, $rim: bottom or top. $made: whole turns made on this leg so far.
+# pin it has just passed, $rim: bottom or top, or none while that is where the leg began. $made: whole turns made on this leg so far.
 # $again: yes when that pin is the one where the leg lands, one time or more too soon.
 lay-say-way-on = { $pass ->
         [1] { $strands ->
@@ -430,14 +430,15 @@ lay-say-way-on = { $pass ->
        *[most] fast den ganzen Weg
     } hinter dir{ $made ->
         [0] { "" }
-        [one] , einmal um das Rohr herum
-        [2] , zweimal um das Rohr herum
-       *[other] , { $made }-mal um das Rohr herum
-    }, und bist eben an { $rim ->
-        [top] Kopf-Stift { $past }
-       *[bottom] Fuß-Stift { $past }
-    } vorbei{ $again ->
-        [yes] , zu dem du wiederkommst
+        [one] , einmal um das Rohr herum,
+        [2] , zweimal um das Rohr herum,
+       *[other] , { $made }-mal um das Rohr herum,
+    }{ $rim ->
+        [none] { "" }
+        [top] { " " }und bist eben an Kopf-Stift { $past } vorbei
+       *[bottom] { " " }und bist eben an Fuß-Stift { $past } vorbei
+    }{ $again ->
+        [yes] ; er kommt noch einmal
        *[no] { "" }
     }. Weiter { $lane ->
         [bottom] auf der Fuß-Seite der ersten Schnur
@@ -467,10 +468,11 @@ lay-say-way-on-brief = { $pass ->
     } { $heading ->
         [falling] Kopf-Stift { $from }, hinab zu Fuß-Stift { $to }
        *[rising] Fuß-Stift { $from }, hoch zu Kopf-Stift { $to }
-    }, an { $rim ->
-        [top] Kopf-Stift { $past }
-       *[bottom] Fuß-Stift { $past }
-    } vorbei.
+    }{ $rim ->
+        [none] { "" }
+        [top] , an Kopf-Stift { $past } vorbei
+       *[bottom] , an Fuß-Stift { $past } vorbei
+    }.
 
 # The same, for who learns.
 lay-say-way-on-teach = { $pass ->
@@ -501,14 +503,15 @@ lay-say-way-on-teach = { $pass ->
        *[most] fast den ganzen Weg
     } hinter dir{ $made ->
         [0] { "" }
-        [one] , einmal um das Rohr herum
-        [2] , zweimal um das Rohr herum
-       *[other] , { $made }-mal um das Rohr herum
-    }, und bist eben an { $rim ->
-        [top] Kopf-Stift { $past }
-       *[bottom] Fuß-Stift { $past }
-    } vorbei{ $again ->
-        [yes] , zu dem du wiederkommst
+        [one] , einmal um das Rohr herum,
+        [2] , zweimal um das Rohr herum,
+       *[other] , { $made }-mal um das Rohr herum,
+    }{ $rim ->
+        [none] { "" }
+        [top] { " " }und bist eben an Kopf-Stift { $past } vorbei
+       *[bottom] { " " }und bist eben an Fuß-Stift { $past } vorbei
+    }{ $again ->
+        [yes] ; er kommt noch einmal
        *[no] { "" }
     }. Weiter { $lane ->
         [bottom] auf der Fuß-Seite der ersten Schnur
@@ -616,11 +619,11 @@ lay-say-clear-teach = Noch liegt nichts im Weg.
 # How a lay step ends. $landing: on-the-way, round, inside or outside; at the pin where the pass
 # began home-and-on, home-to-wait (other strands come first) or home-to-end (the cord ends).
 # Example: Dann um Kopf-Stift 6.
-# Example: Außen um die Schlinge.
+# Example: Außen um die Bucht.
 lay-say-landing = { $landing ->
-        [on-the-way] Halte sie dort fest.
-        [inside] Innen in der Schlinge.
-        [outside] Außen um die Schlinge.
+        [on-the-way] Halte deine dort fest.
+        [inside] Innen in der Bucht.
+        [outside] Außen um die Bucht.
         [home-and-on] Zurück am Anfang: Geh über das hängende Ende und weiter um Fuß-Stift { $to }.
         [home-to-wait] Zurück am Anfang: Klebe die Schnur an Fuß-Stift { $to } fest, bis zu ihrem nächsten Durchgang.
         [home-to-end] Zurück am Anfang: Lass das Ende an Fuß-Stift { $to } hängen.
@@ -642,15 +645,15 @@ lay-say-landing-brief = { $landing ->
     }
 
 lay-say-landing-teach = { $landing ->
-        [on-the-way] Halte sie dort fest.
-        [inside] Innen in der Schlinge.
-        [outside] Außen um die Schlinge.
+        [on-the-way] Halte deine dort fest.
+        [inside] Innen in der Bucht.
+        [outside] Außen um die Bucht.
         [home-and-on] Zurück am Anfang: Geh über das hängende Ende und weiter um Fuß-Stift { $to }.
         [home-to-wait] Zurück am Anfang: Klebe die Schnur an Fuß-Stift { $to } fest, bis zu ihrem nächsten Durchgang.
         [home-to-end] Zurück am Anfang: Lass das Ende an Fuß-Stift { $to } hängen.
        *[round] { $heading ->
-            [falling] Dann um Fuß-Stift { $to }; zieh sie heran.
-           *[rising] Dann um Kopf-Stift { $to }; zieh sie heran.
+            [falling] Dann um Fuß-Stift { $to }; hol die Lose nach.
+           *[rising] Dann um Kopf-Stift { $to }; hol die Lose nach.
         }
     }
 
@@ -721,11 +724,12 @@ lay-show-note-on = { $share ->
     } { $heading ->
         [falling] hinab
        *[rising] hoch
-    }, eben an { $rim ->
-        [top] Kopf { $past }
-       *[bottom] Fuß { $past }
-    } vorbei{ $again ->
-        [yes] , sie kommt wieder
+    }{ $rim ->
+        [none] { "" }
+        [top] , eben an Kopf { $past } vorbei
+       *[bottom] , eben an Fuß { $past } vorbei
+    }{ $again ->
+        [yes] , er kommt wieder
        *[no] { "" }
     }{ $made ->
         [0] { "" }
@@ -736,20 +740,20 @@ lay-show-note-on = { $share ->
 lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
-                [0] Halt sie dort fest
-                [one] Im Ganzen einmal um das Rohr. Halt sie dort fest
-                [2] Im Ganzen zweimal um das Rohr. Halt sie dort fest
-               *[other] Im Ganzen { $turns }-mal um das Rohr. Halt sie dort fest
+                [0] Halt deine dort fest
+                [one] Im Ganzen einmal um das Rohr. Halt deine dort fest
+                [2] Im Ganzen zweimal um das Rohr. Halt deine dort fest
+               *[other] Im Ganzen { $turns }-mal um das Rohr. Halt deine dort fest
             }
-           *[other] Halt sie dort fest
+           *[other] Halt deine dort fest
         }
         [inside] { $heading ->
-            [falling] Innen in der Schlinge an Fuß { $to }
-           *[rising] Innen in der Schlinge an Kopf { $to }
+            [falling] Innen in der Bucht an Fuß { $to }
+           *[rising] Innen in der Bucht an Kopf { $to }
         }
         [outside] { $heading ->
-            [falling] Außen um die Schlinge an Fuß { $to }
-           *[rising] Außen um die Schlinge an Kopf { $to }
+            [falling] Außen um die Bucht an Fuß { $to }
+           *[rising] Außen um die Bucht an Kopf { $to }
         }
         [home-and-on] Zurück am Anfang: über das Ende und weiter um Fuß { $to }
         [home-to-wait] Zurück am Anfang: Klebe sie an Fuß { $to } fest

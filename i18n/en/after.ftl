@@ -11,7 +11,7 @@ lift-say = { $task ->
             [2] neither of the 2 ends
            *[other] none of the { $ends } ends
         } can slip back in: a loose knot in each is enough.
-        [top-pins] Peel off the tape that is in the way, then take the { $bights } pins out at the top, one by one, and put them in a dish.
+        [top-pins] Peel the tape off the tube, not the mark, then take the { $bights } pins out at the top, one by one, and put them in a dish.
         [slide-ring] Slide the top ring up and off the tube. The bights stay as they are.
         [bottom-pins] Hold the knot with one hand, and take the { $bights } pins out at the bottom.
        *[slip-off] Slip the knot up off the tube and onto the object, the same way up. Turn it until the ends come out where you want them.
@@ -30,7 +30,7 @@ lift-say-teach = { $task ->
             [2] neither of the 2 ends
            *[other] none of the { $ends } ends
         } can slip back in: a loose knot in each is enough.
-        [top-pins] Peel off the tape that is in the way, then take the { $bights } pins out at the top, one by one, and put them in a dish. The bights stay where they are, since the crossings hold them.
+        [top-pins] Peel the tape off the tube, not the mark, then take the { $bights } pins out at the top, one by one, and put them in a dish. The bights stay where they are, since the crossings hold them.
         [slide-ring] Slide the top ring up and off the tube. Go slowly, so that it drags no bight along.
         [bottom-pins] Hold the knot with one hand so that it cannot spring, and take the { $bights } pins out at the bottom.
        *[slip-off] Slip the knot up off the tube and onto the object, the same way up, without letting it twist. It will be loose, and that is good. Turn it until the ends come out where you want them.
@@ -198,7 +198,7 @@ fair-show-note = { $whole ->
 ## the side of the rim that $lane names. $under: yes when $order says what it goes over, and under
 ## what it is held at last.
 
-# Example: The working end is at bottom bight 1. Lead it up to top bight 3, beside the 2 cords that
+# Example: The working end is at bottom bight 1. Lead it up towards top bight 3, beside the 2 cords that
 # lie there, on the bottom-rim side. Over 2 cords, under 2. Pull it snug. Where it comes out, it will
 # be cut.
 finish-say = { $task ->
@@ -211,7 +211,7 @@ finish-say = { $task ->
         } { $end ->
             [standing] The tail, left at the start,
            *[working] The working end
-        } is at bottom bight { $pin }. Lead it up to top bight { $top }, beside the { $cords ->
+        } is at bottom bight { $pin }. Lead it up towards top bight { $top }, beside the { $cords ->
             [one] cord that lies there,
            *[other] { $cords } cords that lie there,
         } on the { $lane ->
@@ -228,7 +228,7 @@ finish-say = { $task ->
             [2] doubled.
             [3] tripled.
            *[other] { $passes } passes.
-        } That is a good piece of work, and it will last. Note what you used, for next time.
+        } That is a good piece of work. Note what you used, for next time.
     }
 
 finish-say-brief = { $task ->
@@ -268,7 +268,7 @@ finish-say-teach = { $task ->
         } { $end ->
             [standing] The tail, left at the start,
            *[working] The working end
-        } is at bottom bight { $pin }. Lead it up to top bight { $top }, beside the { $cords ->
+        } is at bottom bight { $pin }. Lead it up towards top bight { $top }, beside the { $cords ->
             [one] cord that lies there,
            *[other] { $cords } cords that lie there,
         } on the { $lane ->
@@ -281,14 +281,14 @@ finish-say-teach = { $task ->
             [standing] { "" }
            *[working] It follows the others once more, as far as the first place where they go under.
         }
-        [trim] Cut each of the { $ends } ends off where it comes out from under the cords, and leave a stub as long as the cord is thick. First be sure that all the fairing is done: you cannot put it back.
+        [trim] First be sure that all the fairing is done: cord that is cut off does not come back. Cut each of the { $ends } ends off where it comes out from under the cords, and leave a stub as long as the cord is thick.
         [seal] If the cord is nylon, polyester or another that melts, draw each stub out a little, seal it with heat away from the knot, so that it does not fray, let it get cold, and push it back under. Natural fibre is not sealed with heat: a drop of glue holds it.
        *[done] The knot is done: { $leads } lead, { $bights } bight, { $passes ->
             [one] single.
             [2] doubled.
             [3] tripled.
            *[other] { $passes } passes.
-        } That is a good piece of work, and it will last. Note what cord you used and how wide the knot came out, for next time.
+        } That is a good piece of work. Note what cord you used and how wide the knot came out, for next time.
     }
 
 finish-show = { $task ->

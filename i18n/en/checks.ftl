@@ -6,15 +6,15 @@
 #   $cords     cords round each pin that this pass has reached
 #   $at        number of the bottom pin where the cord stands now
 #   $counted   yes when $crossings says how many crossings lie on the tube by now
-#   $rows      crossings between two neighbouring pins from rim to rim in the whole knot
+#   $rows      crossings along every leg from rim to rim in the whole knot
 #   $first     yes at the first look of all
 #   $from, $to pins of the last leg, which falls; $order: its overs and unders, one after the other
 
 # Example: Stop and look. Round 3 of 6 is done, and your cord is at bottom pin 4. There are
 # 3 crossings on the tube. The last leg, down from top pin 1, goes over once and under once. Next
 # if it looks like that, wrong if not.
-# Example: The lead pass is done. Stop and look. Every pin holds 1 cord, and between two
-# neighbouring pins, from rim to rim, you can count 4 crossings. Next if it looks like that, wrong
+# Example: The lead pass is done. Stop and look. Every pin holds 1 cord, and along every
+# leg, from rim to rim, you can count 4 crossings. Next if it looks like that, wrong
 # if not.
 check-say = { $ends ->
         [yes] { $strands ->
@@ -47,7 +47,7 @@ check-say = { $ends ->
             [one] 1 cord
            *[other] { $cords } cords side by side
         }{ $whole ->
-            [yes] , and between two neighbouring pins, from rim to rim, you can count { $rows ->
+            [yes] , and along every leg, from rim to rim, you can count { $rows ->
                 [one] 1 crossing{ $cords ->
                     [one] .
                    *[other] { " " }of { $cords } cords with { $cords }.
@@ -138,7 +138,7 @@ check-say-teach = { $ends ->
             [one] 1 cord
            *[other] { $cords } cords side by side, never crossing one another
         }{ $whole ->
-            [yes] . Between two neighbouring pins, from rim to rim, you can count { $rows ->
+            [yes] . Along every leg, from rim to rim, you can count { $rows ->
                 [one] 1 crossing{ $cords ->
                     [one] .
                    *[other] { " " }of { $cords } cords with { $cords }.
@@ -198,8 +198,8 @@ check-show = { $ends ->
 check-show-note = { $ends ->
         [yes] { $whole ->
             [yes] { $rows ->
-                [one] 1 crossing between two pins, rim to rim
-               *[other] { $rows } crossings between two pins, rim to rim
+                [one] 1 crossing along every leg, rim to rim
+               *[other] { $rows } crossings along every leg, rim to rim
             }
            *[no] Strand { $strand } of { $strands }
         }

@@ -6,7 +6,7 @@
 where-taking-up-say = Taking up { $leads } lead, { $bights } bight.
 
 # Example: Lead pass: 7 of 12 legs are laid. The cord is at top pin 6, and goes to bottom pin 3
-# next. 17 legs are left in all. About 11 minutes, at your pace.
+# next. 17 legs are left in all. About 11 minutes to go, at your pace.
 # $phase: laying, lift, fair or finish. $at, $next: pins, on the rims $at-rim and $next-rim (top,
 # bottom; none when there is no next). $laid: legs laid in this pass of the strand. $left: legs
 # left in the whole tie. $crossed: crossings made on a leg that is laid in part. $round, $pass, $strand
@@ -60,9 +60,9 @@ where-say = { $phase ->
            *[other] { $left } legs are left in all.
         } { $timed ->
             [yes] { $minutes ->
-                [0] Less than a minute, at your pace.
-                [one] About a minute, at your pace.
-               *[other] About { $minutes } minutes, at your pace.
+                [0] Less than a minute to go, at your pace.
+                [one] About a minute to go, at your pace.
+               *[other] About { $minutes } minutes to go, at your pace.
             }
            *[no] { "" }
         }

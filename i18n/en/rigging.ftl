@@ -10,23 +10,29 @@
 
 kit-phase-show = What you need, { $single ->
         [yes] { $number } of { $items }
+        [two] { $number } and { $last } of { $items }
        *[no] { $number } to { $last } of { $items }
     }
 rig-phase-show = Rig, { $single ->
         [yes] step { $number } of { $tasks }
+        [two] steps { $number } and { $last } of { $tasks }
        *[no] steps { $number } to { $last } of { $tasks }
     }
 
 # Several things on one page: before them, and after them.
 # Example: You will need, 1 to 3 of 6.
 # $number to $last: which of them.
-kit-page-say = You will need, { $number } to { $last } of { $items }.
+kit-page-say = You will need, { $single ->
+        [two] { $number } and { $last } of { $items }.
+       *[no] { $number } to { $last } of { $items }.
+    }
 kit-tick-say = Press next when you have them. Fewer at once names them one by one.
 
 # Before what is to be done to the tube. $single: yes when it is one thing.
 # Example: Rigging, steps 1 to 2 of 7.
 rig-page-say = { $single ->
         [yes] Rigging, step { $number } of { $tasks }.
+        [two] Rigging, steps { $number } and { $last } of { $tasks }.
        *[no] Rigging, steps { $number } to { $last } of { $tasks }.
     }
 
@@ -300,7 +306,7 @@ rig-row-say-teach = { $rows ->
     } Choose a hole of the bottom ring as hole 1 and count the holes from it to the { $hand ->
         [left] left
        *[right] right
-    }, and the same on the top ring. A row suits a knot when its number of holes divides by the number of pins.
+    }, and the same on the top ring. A row suits a knot when its number of holes divides by the number of bights.
 rig-row-show = { $rows ->
         [one] One row of { $holes } holes
        *[other] Row { $row }: { $holes } holes
@@ -523,7 +529,7 @@ rig-strip-note = { $rim ->
 
 ## Rigging: numbers, cord, beginning
 
-rig-number-say = Stick { $tape } of tape, or a strip of paper that comes off again, beside both rings of pins. Number the pins on it from 1 to { $pins }, to the { $hand ->
+rig-number-say = Stick tape, { $tape } in all, or strips of paper that come off again, beside both rings of pins. Number the pins on it from 1 to { $pins }, to the { $hand ->
         [left] left
        *[right] right
     }, the same at the bottom and at the top.
@@ -531,7 +537,7 @@ rig-number-say-brief = Number the pins on tape, 1 to { $pins }, to the { $hand -
         [left] left
        *[right] right
     }.
-rig-number-say-teach = Stick { $tape } of tape, or a strip of paper that comes off again, beside both rings of pins. Number the pins on it from 1 to { $pins }, to the { $hand ->
+rig-number-say-teach = Stick tape, { $tape } in all, or strips of paper that come off again, beside both rings of pins. Number the pins on it from 1 to { $pins }, to the { $hand ->
         [left] left
        *[right] right
     }, the same at the bottom and at the top. Every step calls the pins by these numbers.

@@ -125,7 +125,7 @@ begin-show-note = { $named ->
 ## Beginning to follow
 
 # Example: Second pass. Begin at bottom pin 1, beside the cord already there, and keep below
-# it all the way, never crossing it. Go over and under just as it does. Round the top pins turn
+# it all the way, without changing sides. Go over and under just as it does. Round the top pins turn
 # inside its bights, round the bottom pins turn outside them.
 # $inside: the rim where the follower turns inside, top or bottom. $added: yes when another cord
 # begins here, no when the cord in hand goes on.
@@ -156,7 +156,7 @@ follow-say = { $pass ->
     } at bottom pin { $pin }, beside the first cord, and stay on its { $lane ->
         [top] top-ring side
        *[bottom] bottom-ring side
-    } all the way, never crossing it. Go over where it goes over, under where it goes under. { $inside ->
+    } all the way, without changing sides. Go over where it goes over, under where it goes under. { $inside ->
         [bottom] At the bottom pins turn inside its loops, at the top pins outside them.
        *[top] At the top pins turn inside its loops, at the bottom pins outside them.
     }
@@ -226,7 +226,7 @@ follow-say-teach = { $pass ->
     } at bottom pin { $pin }, beside the first cord, and stay on its { $lane ->
         [top] top-ring side
        *[bottom] bottom-ring side
-    } all the way, never crossing it. Go over where it goes over, under where it goes under. { $inside ->
+    } all the way, without changing sides. Go over where it goes over, under where it goes under. { $inside ->
         [bottom] At the bottom pins turn inside its loop, towards the middle of the knot; at the top pins outside it, away from the middle.
        *[top] At the top pins turn inside its loop, towards the middle of the knot; at the bottom pins outside it, away from the middle.
     }
@@ -365,7 +365,7 @@ lay-say-way-teach = { $pass ->
 # Example: Leg 11, part 2 of 5, from bottom pin 2 to top pin 4. You are a quarter up, just past
 # bottom pin 3. Go on up and right.
 # $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
-# pin it has just passed, $rim: bottom or top. $made: whole turns made on this leg so far.
+# pin it has just passed, $rim: bottom or top, or none while that is where the leg began. $made: whole turns made on this leg so far.
 # $again: yes when that pin is the one where the leg lands, one time or more too soon.
 lay-say-way-on = { $pass ->
         [1] { $strands ->
@@ -396,9 +396,10 @@ lay-say-way-on = { $pass ->
     } { $heading ->
         [falling] down
        *[rising] up
-    }, just past { $rim ->
-        [top] top pin { $past }
-       *[bottom] bottom pin { $past }
+    }{ $rim ->
+        [none] { "" }
+        [top] , just past top pin { $past }
+       *[bottom] , just past bottom pin { $past }
     }{ $again ->
         [yes] , which you come back to
        *[no] { "" }
@@ -435,9 +436,10 @@ lay-say-way-on-brief = { $pass ->
     } { $heading ->
         [falling] Top pin { $from }, down to pin { $to }
        *[rising] Bottom pin { $from }, up to pin { $to }
-    }, past { $rim ->
-        [top] top pin { $past }
-       *[bottom] bottom pin { $past }
+    }{ $rim ->
+        [none] { "" }
+        [top] , past top pin { $past }
+       *[bottom] , past bottom pin { $past }
     }.
 
 # The same, for who learns.
@@ -470,9 +472,10 @@ lay-say-way-on-teach = { $pass ->
     } { $heading ->
         [falling] down
        *[rising] up
-    }, just past { $rim ->
-        [top] top pin { $past }
-       *[bottom] bottom pin { $past }
+    }{ $rim ->
+        [none] { "" }
+        [top] , just past top pin { $past }
+       *[bottom] , just past bottom pin { $past }
     }{ $again ->
         [yes] , which you come back to
        *[no] { "" }
@@ -645,8 +648,8 @@ lay-say-landing-teach = { $landing ->
         [home-to-wait] Back at the start: tape the cord down at bottom pin { $to }, to wait for its next pass.
         [home-to-end] Back at the start: let the end hang at bottom pin { $to }.
        *[round] { $heading ->
-            [falling] Then round bottom pin { $to }, and pull it close.
-           *[rising] Then round top pin { $to }, and pull it close.
+            [falling] Then round bottom pin { $to }.
+           *[rising] Then round top pin { $to }.
         }
     }
 
@@ -717,9 +720,10 @@ lay-show-note-on = { $share ->
     } { $heading ->
         [falling] down
        *[rising] up
-    }, just past { $rim ->
-        [top] top { $past }
-       *[bottom] bottom { $past }
+    }{ $rim ->
+        [none] { "" }
+        [top] , just past top { $past }
+       *[bottom] , just past bottom { $past }
     }{ $again ->
         [yes] , to come back to
        *[no] { "" }

@@ -8,7 +8,7 @@
 # Ejemplo: Quita las 6 clavijas de la cabeza, una a una, y déjalas en un plato.
 lift-say = { $task ->
         [secure] Todo está tendido. Antes de sacar el nudo, marca el seno 1 del pie con un trocito de cinta, y comprueba que ninguno de los { $ends } chicotes puede escurrirse hacia dentro: basta un nudo flojo en cada uno.
-        [top-pins] Despega la cinta que estorbe y luego quita las { $bights } clavijas de la cabeza, una a una, y déjalas en un plato.
+        [top-pins] Despega la cinta del tubo, no la marca, y luego quita las { $bights } clavijas de la cabeza, una a una, y déjalas en un plato.
         [slide-ring] Desliza el anillo de la cabeza hacia arriba hasta sacarlo del tubo. Los senos se quedan como están.
         [bottom-pins] Sujeta el nudo con una mano y quita las { $bights } clavijas del pie.
        *[slip-off] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo al objeto sin voltearlo. Gíralo hasta que los chicotes salgan donde quieras.
@@ -24,7 +24,7 @@ lift-say-brief = { $task ->
 
 lift-say-teach = { $task ->
         [secure] Todo está tendido. Antes de sacar el nudo, marca el seno 1 del pie con un trocito de cinta: sin las clavijas, todos los senos se parecen, y contarás desde ese. Comprueba que ninguno de los { $ends } chicotes puede escurrirse hacia dentro: basta un nudo flojo en cada uno.
-        [top-pins] Despega la cinta que estorbe y luego quita las { $bights } clavijas de la cabeza, una a una, y déjalas en un plato. Los senos se quedan donde están, porque los cruces los sujetan.
+        [top-pins] Despega la cinta del tubo, no la marca, y luego quita las { $bights } clavijas de la cabeza, una a una, y déjalas en un plato. Los senos se quedan donde están, porque los cruces los sujetan.
         [slide-ring] Desliza el anillo de la cabeza hacia arriba hasta sacarlo del tubo. Ve despacio, para que no arrastre ningún seno.
         [bottom-pins] Sujeta el nudo con una mano para que no salte, y quita las { $bights } clavijas del pie.
        *[slip-off] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo al objeto sin voltearlo y sin que se retuerza. Está flojo, como debe ser. Gíralo hasta que los chicotes salgan donde quieras.
@@ -50,7 +50,7 @@ lift-show-note = { $task ->
 ## to draw out of this leg, and $gathered what is in the hand behind it. $first: yes where a cord begins,
 ## $last: yes where it ends.
 
-# Ejemplo: Igualar, primera vez de 3. Empieza por la cola. Tramo 1 de 12, que sube del seno 1 del pie al seno 3
+# Ejemplo: Igualar, 1 de 3. Empieza por la cola. Tramo 1 de 12, que sube del seno 1 del pie al seno 3
 # de la cabeza: recoge cerca de 9 milímetros y pásalo al tramo siguiente. Ya llevas 9 milímetros
 # en la mano.
 fair-say = { $whole ->
@@ -58,18 +58,13 @@ fair-say = { $whole ->
             [1] Igualar, { $round } de { $rounds }. Empieza por la cola y sigue el cabo hasta el final. { $known ->
                 [yes] Recoge cerca de { $draw } de cada tramo
                *[no] Recoge un poco de cada tramo
-            } y pásalo al siguiente, { $round-legs } tramos, hasta que salga por el chicote de trabajo.
+            } y pásalo al siguiente, por los { $round-legs } tramos, hasta que salga por el chicote de trabajo.
            *[other] Igualar, { $round } de { $rounds }. Una vez más por el cabo, desde la cola: { $known ->
                 [yes] cerca de { $draw }
                *[no] un poco
             } de cada uno de los { $round-legs } tramos, hasta el chicote de trabajo.
         }
-       *[no] { $round ->
-            [1] Igualar, primera vez
-            [2] Igualar, segunda vez
-            [3] Igualar, tercera vez
-           *[other] Igualar, vez { $round }
-        } de { $rounds }{ $strands ->
+       *[no] Igualar, { $round } de { $rounds }{ $strands ->
             [one] { "" }
            *[other] , hebra { $strand }
         }{ $named ->
@@ -120,13 +115,8 @@ fair-say-teach = { $whole ->
         [yes] Igualar, { $round } de { $rounds }. Empieza por la cola y sigue el cabo hasta el final. Levanta cada tramo con el pasador, { $known ->
             [yes] recoge cerca de { $draw }
            *[no] recoge un poco
-        } y pásalo al siguiente, { $round-legs } tramos. No tenses ningún tramo antes que sus vecinos. Pulsa menos a la vez para ir tramo a tramo.
-       *[no] { $round ->
-            [1] Igualar, primera vez
-            [2] Igualar, segunda vez
-            [3] Igualar, tercera vez
-           *[other] Igualar, vez { $round }
-        } de { $rounds }{ $strands ->
+        } y pásalo al siguiente, por los { $round-legs } tramos. No tenses ningún tramo antes que sus vecinos. Pulsa menos a la vez para ir tramo a tramo.
+       *[no] Igualar, { $round } de { $rounds }{ $strands ->
             [one] { "" }
            *[other] , hebra { $strand }
         }{ $named ->
@@ -159,12 +149,12 @@ fair-say-teach = { $whole ->
         }
     }
 
-# Ejemplo: Del 1 del pie, sube al 3 de la cabeza
+# Ejemplo: De la 1 del pie, sube a la 3 de la cabeza
 fair-show = { $whole ->
         [yes] Igualar, { $round } de { $rounds }
        *[no] { $heading ->
-            [falling] Del { $from } de la cabeza, baja al { $to } del pie
-           *[rising] Del { $from } del pie, sube al { $to } de la cabeza
+            [falling] De la { $from } de la cabeza, baja a la { $to } del pie
+           *[rising] De la { $from } del pie, sube a la { $to } de la cabeza
         }
     }
 
@@ -191,8 +181,8 @@ fair-show-note = { $whole ->
 ## what it is held at last.
 
 # Ejemplo: El chicote de trabajo está en el seno 1 del pie. Llévalo hacia el seno 3 de la cabeza, junto
-# a los 2 cabos que suben hasta allí, del lado del pie. Encima de 2 cabos, debajo de 2. Ajústalo. Donde
-# sale, se cortará.
+# a los 2 cabos que suben hasta allí, del lado del pie. Encima de 2 cabos, debajo de 2. Ajústalo. Se
+# cortará donde sale.
 finish-say = { $task ->
         [tuck] { $strands ->
             [one] { "" }
@@ -216,20 +206,20 @@ finish-say = { $task ->
             [yes] { $order } { $end ->
                 [standing] Ajústala.
                *[working] Ajústalo.
-            } Donde sale, se cortará.
+            } Se cortará donde sale.
            *[no] { $end ->
                 [standing] Métela
                *[working] Mételo
-            } por debajo del primer cabo que lo admita. Donde sale, se cortará.
+            } por debajo del primer cabo que lo admita. Se cortará donde sale.
         }
-        [trim] Corta cada uno de los { $ends } chicotes donde sale de debajo de los cabos, y deja un muñón tan largo como el grueso del cabo.
-        [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, saca un poco cada muñón, séllalo con calor lejos del nudo, deja que se enfríe y vuelve a meterlo debajo. La fibra natural no se sella con calor: la sujeta una gota de pegamento.
+        [trim] Corta los { $ends } chicotes donde salen, dejando una punta tan larga como el grueso del cabo.
+        [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, saca un poco cada punta, séllala con calor lejos del nudo, deja que se enfríe y vuelve a meterla debajo. La fibra natural no se sella con calor: la sujeta una gota de pegamento.
        *[done] El nudo está hecho: { $leads } ramales y { $bights } senos, { $passes ->
             [one] sencillo.
             [2] doble.
             [3] triple.
            *[other] { $passes } pasadas.
-        } Has hecho un buen trabajo, y durará. Apunta lo que has usado, para la próxima vez.
+        } Has hecho un buen trabajo. Apunta lo que has usado, para la próxima vez.
     }
 
 finish-say-brief = { $task ->
@@ -249,7 +239,7 @@ finish-say-brief = { $task ->
             [yes] { $order }
            *[no] Bajo el primero que lo admita.
         }
-        [trim] Corta los { $ends } chicotes y deja un muñón tan largo como el grueso del cabo.
+        [trim] Corta los { $ends } chicotes y deja una punta tan larga como el grueso del cabo.
         [seal] Sella los { $ends } chicotes, si se funden, y vuelve a meterlos debajo.
        *[done] Hecho: { $leads } ramales y { $bights } senos, { $passes ->
             [one] sencillo.
@@ -282,29 +272,29 @@ finish-say-teach = { $task ->
             [yes] { $order } { $end ->
                 [standing] Ajústala.
                *[working] Ajústalo.
-            } Donde sale, se cortará.
+            } Se cortará donde sale.
            *[no] { $end ->
                 [standing] Métela
                *[working] Mételo
-            } por debajo del primer cabo que lo admita. Donde sale, se cortará.
+            } por debajo del primer cabo que lo admita. Se cortará donde sale.
         } Meter un chicote es empujarlo por debajo, por donde el pasador abre camino. { $end ->
             [standing] { "" }
            *[working] Sigue a los demás una vez más, hasta el primer sitio en que pasan por debajo.
         }
-        [trim] Corta cada uno de los { $ends } chicotes donde sale de debajo de los cabos, y deja un muñón tan largo como el grueso del cabo. Antes, el nudo tiene que estar igualado del todo: el cabo cortado no vuelve.
-        [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, saca un poco cada muñón, séllalo con calor lejos del nudo, para que no se deshilache, deja que se enfríe y vuelve a meterlo debajo. La fibra natural no se sella con calor: la sujeta una gota de pegamento.
+        [trim] Antes, el nudo tiene que estar igualado del todo: el cabo cortado no vuelve. Corta los { $ends } chicotes donde salen, dejando una punta tan larga como el grueso del cabo.
+        [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, saca un poco cada punta, séllala con calor lejos del nudo, para que no se deshilache, deja que se enfríe y vuelve a meterla debajo. La fibra natural no se sella con calor: la sujeta una gota de pegamento.
        *[done] El nudo está hecho: { $leads } ramales y { $bights } senos, { $passes ->
             [one] sencillo.
             [2] doble.
             [3] triple.
            *[other] { $passes } pasadas.
-        } Has hecho un buen trabajo, y durará. Apunta qué cabo has usado y qué ancho ha salido el nudo, para la próxima vez.
+        } Has hecho un buen trabajo. Apunta qué cabo has usado y qué ancho ha salido el nudo, para la próxima vez.
     }
 
 finish-show = { $task ->
         [tuck] { $end ->
-            [standing] La cola, en pie { $pin }
-           *[working] El chicote de trabajo, en pie { $pin }
+            [standing] La cola, en el seno { $pin } del pie
+           *[working] El chicote, en el seno { $pin } del pie
         }
         [trim] Corta los { $ends } chicotes
         [seal] Sella los { $ends } chicotes
@@ -315,14 +305,14 @@ finish-show-note = { $task ->
         [tuck] Junto { $cords ->
             [one] al cabo
            *[other] a los { $cords } cabos
-        } hacia cabeza { $top }, del lado { $lane ->
+        } hacia el seno { $top } de la cabeza, del lado { $lane ->
             [top] de la cabeza
            *[bottom] del pie
         }{ $under ->
             [yes] . Se corta donde sale
            *[no] , por debajo del primer cabo que lo admita
         }
-        [trim] Un muñón tan largo como el grueso del cabo
+        [trim] Una punta tan larga como el grueso del cabo
         [seal] Lejos del nudo, y otra vez debajo; pegamento para fibra natural
        *[done] { $leads } ramales y { $bights } senos. Apunta lo que has usado.
     }
@@ -331,17 +321,17 @@ finish-show-note = { $task ->
 ## $caution: pins, blades, heat, load, children or rest.
 
 caution-say = { $caution ->
-        [pins] Cuidado con las clavijas: sobresalen, así que aparta de ellas los ojos y las palmas.
-        [blades] Corta y empuja hacia fuera, lejos del cuerpo, la otra mano detrás del filo o la punta.
+        [pins] Cuidado con las clavijas: sobresalen; no les acerques los ojos ni las palmas.
+        [blades] Filo y punta, siempre hacia fuera, lejos del cuerpo, y la otra mano, detrás.
         [heat] Cuidado, quema. Abre una ventana, aparta la llama del nudo y de todo lo que arda, y no toques el chicote hasta que esté frío: el cabo fundido se pega a la piel. Un chicote sellado puede cortar.
-        [load] Cubre y adorna. No dejes nunca que sostenga a una persona ni una carga; para lo que tenga que sostener algo, cumple las normas y recurre a personal autorizado.
-        [children] Aparta cabos, clavijas y piezas pequeñas de los niños pequeños, y no dejes nunca un cabo alrededor de un cuello.
+        [load] Solo adorna: que nunca sostenga a una persona ni una carga; para eso, cumple las normas y recurre a personal autorizado.
+        [children] Guarda cabos, clavijas y piezas pequeñas lejos de los niños, y nunca pongas un cabo al cuello de nadie.
        *[rest] Descansa las manos de vez en cuando.
     }
 
 caution-show = { $caution ->
         [pins] Las clavijas sobresalen: cuidado con los ojos y las palmas.
-        [blades] Corta y empuja hacia fuera, lejos del cuerpo.
+        [blades] Filo y punta, siempre hacia fuera, lejos del cuerpo.
         [heat] Ventila. Lejos de todo lo que arda. El cabo fundido se pega y quema: deja que se enfríe. Un chicote sellado puede cortar.
         [load] Solo adorno: nunca para sostener a una persona ni una carga. Para eso, cumple las normas y recurre a personal autorizado.
         [children] Cabos, clavijas y piezas pequeñas, lejos de los niños pequeños; nunca un cabo alrededor de un cuello.

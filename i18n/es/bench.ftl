@@ -163,7 +163,7 @@ rig-pins-too-close = Con { $bights } clavijas, este tubo deja { $gap } entre ell
        *[other] , o como mucho { $most_passes } pasadas
     }{ $pin ->
         [none] { "" }
-       *[other] , o clavijas de { $pin } como mucho
+       *[other] , o clavijas de { $pin } de grueso como mucho
     }.
 rig-tube-short = Este nudo ocupa con sus anillos { $needed } del tubo, que tiene { $length } de largo: usa un tubo más largo, o un nudo de menos ramales.
 shape-cord-thick = Un cabo de { $cord } es más grueso que el objeto de { $object }: usa un cabo de { $object } como mucho.
@@ -203,7 +203,7 @@ fit-no-row = Nada encaja en este tubo: los nudos para el objeto tienen { $would_
 # $pin: pins no thicker than this would do as well, or none.
 fit-tube-thin = Nada encaja en este tubo: con { $tube } de diámetro es demasiado fino para los cabos; usa un tubo de { $would_do } o más{ $pin ->
         [none] { "" }
-       *[other] , o clavijas de { $pin } como mucho
+       *[other] , o clavijas de { $pin } de grueso como mucho
     }.
 fit-tube-short = Nada encaja en este tubo: tiene { $length } de largo, y un nudo con sus anillos ocupa { $would_do } como mínimo; usa un tubo más largo.
 # $others: knots that were not asked for.

@@ -6,7 +6,7 @@
 #   $cords     cords round each pin that this pass has reached
 #   $at        number of the bottom pin where the cord stands now
 #   $counted   yes when $crossings says how many crossings lie on the tube by now
-#   $rows      crossings between two neighbouring pins from rim to rim in the whole knot
+#   $rows      crossings along every leg from rim to rim in the whole knot
 #   $first     yes at the first look of all
 #   $from, $to pins of the last leg, which falls; $order: its overs and unders, one after the other
 
@@ -46,14 +46,14 @@ check-say = { $ends ->
             [one] un cabo
            *[other] { $cords } cabos uno junto al otro
         }{ $whole ->
-            [yes] , y entre dos clavijas vecinas, de borde a borde, puedes contar { $rows ->
+            [yes] , y a lo largo de cada tramo, de borde a borde, puedes contar { $rows ->
                 [one] un cruce{ $cords ->
                     [one] .
-                   *[other] { " " }de { $cords } cabos con { $cords }.
+                   *[other] { " " }de { $cords } cabos sobre { $cords }.
                 }
                *[other] { $rows } cruces{ $cords ->
                     [one] .
-                   *[other] , cada uno de { $cords } cabos con { $cords }.
+                   *[other] , cada uno, de { $cords } cabos sobre { $cords }.
                 }
             }
            *[no] .
@@ -137,14 +137,14 @@ check-say-teach = { $ends ->
             [one] un cabo
            *[other] { $cords } cabos uno junto al otro, que nunca se cruzan entre sí
         }{ $whole ->
-            [yes] . Entre dos clavijas vecinas, de borde a borde, puedes contar { $rows ->
+            [yes] . A lo largo de cada tramo, de borde a borde, puedes contar { $rows ->
                 [one] un cruce{ $cords ->
                     [one] .
-                   *[other] { " " }de { $cords } cabos con { $cords }.
+                   *[other] { " " }de { $cords } cabos sobre { $cords }.
                 }
                *[other] { $rows } cruces{ $cords ->
                     [one] .
-                   *[other] , cada uno de { $cords } cabos con { $cords }.
+                   *[other] , cada uno, de { $cords } cabos sobre { $cords }.
                 }
             }
            *[no] .
@@ -197,8 +197,8 @@ check-show = { $ends ->
 check-show-note = { $ends ->
         [yes] { $whole ->
             [yes] { $rows ->
-                [one] 1 cruce entre dos clavijas, de borde a borde
-               *[other] { $rows } cruces entre dos clavijas, de borde a borde
+                [one] 1 cruce a lo largo de cada tramo
+               *[other] { $rows } cruces a lo largo de cada tramo
             }
            *[no] Hebra { $strand } de { $strands }
         }
@@ -212,11 +212,11 @@ check-show-note = { $ends ->
                 [one] 1 cabo en cada clavija hasta ahora.
                *[other] { $cords } cabos en cada clavija hasta ahora.
             }
-        } El cabo está en el { $at } del pie.
+        } El cabo está en la { $at } del pie.
     }
 
-# Ejemplo: Último tramo, desde el 1 de la cabeza: una vez por encima, una vez por debajo.
-check-show-note-last = Último tramo, desde el { $from } de la cabeza: { $order }
+# Ejemplo: Último tramo, desde la 1 de la cabeza: una vez por encima, una vez por debajo.
+check-show-note-last = Último tramo, desde la { $from } de la cabeza: { $order }
 
 # One crossing of the last leg, as it lies there; those of the leg are said one after the other, in $order.
 # Ejemplo: Ese tramo pasa por encima de un cabo, por debajo de 2, por encima de uno.
@@ -243,12 +243,12 @@ check-say-crossing = { $place ->
             }
         },
         [last] { $over ->
-            [yes] por encima de { $cords ->
-                [one] uno
+            [yes] y por encima de { $cords ->
+                [one] otro
                *[other] { $cords }
             }
-           *[no] por debajo de { $cords ->
-                [one] uno
+           *[no] y por debajo de { $cords ->
+                [one] otro
                *[other] { $cords }
             }
         }.

@@ -7,7 +7,7 @@
 where-taking-up-say = Retomas el nudo de { $leads } ramales y { $bights } senos.
 
 # Ejemplo: Pasada guía: llevas 7 de 12 tramos. El cabo está en la clavija 6 de la cabeza, y de ahí va a
-# la clavija 3 del pie. Quedan 17 tramos en total. Unos 11 minutos, a tu ritmo.
+# la clavija 3 del pie. Quedan 17 tramos en total. Te quedan unos 11 minutos, a tu ritmo.
 # $phase: laying, lift, fair or finish. $at, $next: pins, on the rims $at-rim and $next-rim (top,
 # bottom; none when there is no next). $laid: legs laid in this pass of the strand. $left: legs
 # left in the whole tie. $crossed: crossings made on a leg that is laid in part. $round, $pass, $strand
@@ -61,9 +61,9 @@ where-say = { $phase ->
            *[other] Quedan { $left } tramos en total.
         } { $timed ->
             [yes] { $minutes ->
-                [0] Menos de un minuto, a tu ritmo.
-                [one] Un minuto, más o menos, a tu ritmo.
-               *[other] Unos { $minutes } minutos, a tu ritmo.
+                [0] Te queda menos de un minuto, a tu ritmo.
+                [one] Te queda un minuto, más o menos, a tu ritmo.
+               *[other] Te quedan unos { $minutes } minutos, a tu ritmo.
             }
            *[no] { "" }
         }
@@ -94,14 +94,14 @@ wrong-show-note-leave = W: dejarlo todo como está
 
 # Taking a leg out again; the sentences of a step follow one another: this one, one for each
 # crossing in the order they are undone, and the last.
-# Ejemplo: Deshaces el tramo 7. Primero vuelve con el cabo a la clavija 6 de la cabeza. Suelta el cabo
+# Ejemplo: Deshaz el tramo 7. Primero vuelve con el cabo a la clavija 6 de la cabeza. Suelta el cabo
 # de la clavija 6 de la cabeza.
 # $whole: no when the leg was laid only in part and is on no pin yet. $tail: number of the bottom
 # pin whose tail comes off first, for a cord that was just begun, else 0. $first-rim: top or bottom
 # when the cord in hand is to be brought back to pin $first first, else none.
 take-back-say = { $pass ->
-        [1] Deshaces el tramo { $leg }
-       *[other] Deshaces, en la pasada { $pass }, el tramo { $leg }
+        [1] Deshaz el tramo { $leg }
+       *[other] Deshaz el tramo { $leg } de la pasada { $pass }
     }{ $strands ->
         [one] { "" }
        *[other] { " " }de la hebra { $strand }
@@ -154,15 +154,15 @@ take-back-say-crossing = { $place ->
 
 take-back-say-clear = No cruza nada.
 
-# Ejemplo: Tu mano está en la clavija 4 del pie. Siguiente deshace un tramo más, atrás vuelve a tender este.
-take-back-say-end = Tu mano está { $heading ->
+# Ejemplo: Quedas en la clavija 4 del pie. Siguiente: deshacer otro. Atrás: volver a tender este.
+take-back-say-end = Quedas { $heading ->
         [falling] en la clavija { $from } de la cabeza.
        *[rising] en la clavija { $from } del pie.
-    } Siguiente deshace un tramo más, atrás vuelve a tender este.
+    } Siguiente: deshacer otro. Atrás: volver a tender este.
 
 take-back-show = { $heading ->
-        [falling] Vuelve a subir al { $from } de la cabeza
-       *[rising] Vuelve a bajar al { $from } del pie
+        [falling] Vuelve a subir a la { $from } de la cabeza
+       *[rising] Vuelve a bajar a la { $from } del pie
     }
 take-back-show-phase = { $pass ->
         [1] Deshacer el tramo { $leg }
@@ -174,8 +174,8 @@ take-back-show-crossing = { $over ->
     }
 take-back-show-note = { $whole ->
         [yes] { $heading ->
-            [falling] Primero, suéltalo del { $to } del pie
-           *[rising] Primero, suéltalo del { $to } de la cabeza
+            [falling] Primero, suéltalo de la { $to } del pie
+           *[rising] Primero, suéltalo de la { $to } de la cabeza
         }
        *[no] Aún no está en ninguna clavija
     }
@@ -184,7 +184,7 @@ take-back-nothing-say = No hay nada más que deshacer: el tubo está vacío.
 
 ## Finding a lost place: questions answered with next for yes and back for no
 
-# Ejemplo: El cabo que llevas en la mano, ¿está en la clavija 6 de la cabeza? Siguiente para sí, atrás para no.
+# Ejemplo: El cabo que llevas en la mano, ¿está en la clavija 6 de la cabeza? Sí, siguiente; no, atrás.
 question-say = { $question ->
         [pin] { $rim ->
             [top] El cabo que llevas en la mano, ¿está en la clavija { $pin } de la cabeza?
@@ -197,11 +197,11 @@ question-say = { $question ->
             [one] ¿Hay solo uno?
            *[other] ¿Hay { $count }?
         }
-        [tail] ¿Tiene el cabo solo su cola en la clavija { $pin } del pie{ $count ->
+        [tail] ¿Tiene este cabo solo la cola en la clavija { $pin } del pie{ $count ->
             [0] { "" }
             [one] , junto a otro cabo
            *[other] , junto a otros { $count } cabos
-        }, y desde ahí no ha rodeado aún ninguna clavija?
+        }, sin haber rodeado aún ninguna?
         [home] Mira otra hebra: ¿ha vuelto su cabo al principio, a la clavija { $pin } del pie, { $count ->
             [one] una vez?
             [2] dos veces?
@@ -215,12 +215,12 @@ question-say = { $question ->
             [one] ¿el cabo ha cruzado ya algo?
            *[other] ¿el cabo ha cruzado { $count } veces o más?
         }
-    } Siguiente para sí, atrás para no.
+    } Sí, siguiente; no, atrás.
 
 question-show = { $question ->
         [pin] { $rim ->
-            [top] ¿Está el cabo en el { $pin } de la cabeza?
-           *[bottom] ¿Está el cabo en el { $pin } del pie?
+            [top] ¿Está el cabo en la { $pin } de la cabeza?
+           *[bottom] ¿Está el cabo en la { $pin } del pie?
         }
         [cords] { $count ->
             [one] ¿Hay ahí solo 1 cabo?
@@ -245,14 +245,14 @@ question-show = { $question ->
 question-show-note = { $question ->
         [pin] La última clavija que rodeó el cabo
         [cords] { $rim ->
-            [top] Alrededor del { $pin } de la cabeza, también el que llevas en la mano
-           *[bottom] Llegados al { $pin } del pie, también el que llevas en la mano
+            [top] Alrededor de la { $pin } de la cabeza, también el que llevas en la mano
+           *[bottom] Llegados a la { $pin } del pie, también el que llevas en la mano
         }
-        [tail] En el { $pin } del pie
-        [home] En el { $pin } del pie
+        [tail] En la { $pin } del pie
+        [home] En la { $pin } del pie
        *[crossed] { $rim ->
-            [top] Desde el { $pin } de la cabeza
-           *[bottom] Desde el { $pin } del pie
+            [top] Desde la { $pin } de la cabeza
+           *[bottom] Desde la { $pin } del pie
         }
     }
 question-show-phase = Buscar dónde estás

@@ -10,23 +10,29 @@
 
 kit-phase-show = Lo que necesitas, { $single ->
         [yes] { $number } de { $items }
+        [two] { $number } y { $last } de { $items }
        *[no] { $number } a { $last } de { $items }
     }
 rig-phase-show = Aparejar, { $single ->
         [yes] paso { $number } de { $tasks }
+        [two] pasos { $number } y { $last } de { $tasks }
        *[no] pasos { $number } a { $last } de { $tasks }
     }
 
 # Several things on one page: before them, and after them.
 # Ejemplo: Necesitas, 1 a 3 de 6.
 # $number to $last: which of them.
-kit-page-say = Necesitas, { $number } a { $last } de { $items }.
+kit-page-say = Necesitas, { $single ->
+        [two] { $number } y { $last } de { $items }.
+       *[no] { $number } a { $last } de { $items }.
+    }
 kit-tick-say = Pulsa siguiente cuando lo tengas todo. Con menos a la vez, de uno en uno.
 
 # Before what is to be done to the tube. $single: yes when it is one thing.
 # Ejemplo: Aparejar, pasos 1 a 2 de 7.
 rig-page-say = { $single ->
         [yes] Aparejar, paso { $number } de { $tasks }.
+        [two] Aparejar, pasos { $number } y { $last } de { $tasks }.
        *[no] Aparejar, pasos { $number } a { $last } de { $tasks }.
     }
 
@@ -93,7 +99,7 @@ kit-pins-note = { $thread ->
 # $size: as it is sold.
 kit-key-say = Necesitas, { $number } de { $items }: la llave hexagonal de las clavijas, de { $size }. Pulsa siguiente cuando la tengas.
 kit-key-say-brief = La llave hexagonal de las clavijas, de { $size }.
-kit-key-say-teach = Necesitas, { $number } de { $items }: la llave hexagonal de las clavijas, de { $size }. Pulsa siguiente cuando la tengas. Es para la clavija que no gira solo con los dedos.
+kit-key-say-teach = Necesitas, { $number } de { $items }: la llave hexagonal de las clavijas, de { $size }. Pulsa siguiente cuando la tengas. Es para las clavijas que no giren con los dedos.
 kit-key-show = Llave hexagonal, { $size }
 kit-key-note = { "" }
 
@@ -217,7 +223,7 @@ rig-thick-object-note = { $object } frente a { $tube }: deja el nudo flojo hasta
 
 # $gap: between the pins. $comfortable: from where on it is easy. $most_bights, $most_passes: the most
 # for which it is, or 0. $tube: a tube of so much or more. $pin: pins no thicker than this, or none.
-rig-close-pins-say = Atención: las clavijas dejan { $gap } entre sí, y los cabos de un seno pasan con holgura a partir de { $comfortable }. Mejor sería un tubo de { $tube } o más{ $most_bights ->
+rig-close-pins-say = Atención: las clavijas dejan { $gap } entre sí, y los cabos de un seno pasan con holgura a partir de { $comfortable }. Mejor un tubo de { $tube } o más{ $most_bights ->
         [0] { "" }
        *[other] , o como mucho { $most_bights } senos
     }{ $most_passes ->
@@ -226,9 +232,9 @@ rig-close-pins-say = Atención: las clavijas dejan { $gap } entre sí, y los cab
        *[other] , o como mucho { $most_passes } pasadas
     }{ $pin ->
         [none] { "" }
-       *[other] , o clavijas de { $pin } como mucho
+       *[other] , o clavijas de { $pin } de grueso como mucho
     }.
-rig-close-pins-say-brief = Atención: las clavijas dejan { $gap } entre sí, y los cabos de un seno pasan con holgura a partir de { $comfortable }. Mejor sería un tubo de { $tube } o más{ $most_bights ->
+rig-close-pins-say-brief = Atención: las clavijas dejan { $gap } entre sí, y los cabos de un seno pasan con holgura a partir de { $comfortable }. Mejor un tubo de { $tube } o más{ $most_bights ->
         [0] { "" }
        *[other] , o como mucho { $most_bights } senos
     }{ $most_passes ->
@@ -237,9 +243,9 @@ rig-close-pins-say-brief = Atención: las clavijas dejan { $gap } entre sí, y l
        *[other] , o como mucho { $most_passes } pasadas
     }{ $pin ->
         [none] { "" }
-       *[other] , o clavijas de { $pin } como mucho
+       *[other] , o clavijas de { $pin } de grueso como mucho
     }.
-rig-close-pins-say-teach = Atención: las clavijas dejan { $gap } entre sí, y los cabos de un seno pasan con holgura a partir de { $comfortable }. Mejor sería un tubo de { $tube } o más{ $most_bights ->
+rig-close-pins-say-teach = Atención: las clavijas dejan { $gap } entre sí, y los cabos de un seno pasan con holgura a partir de { $comfortable }. Mejor un tubo de { $tube } o más{ $most_bights ->
         [0] { "" }
        *[other] , o como mucho { $most_bights } senos
     }{ $most_passes ->
@@ -248,7 +254,7 @@ rig-close-pins-say-teach = Atención: las clavijas dejan { $gap } entre sí, y l
        *[other] , o como mucho { $most_passes } pasadas
     }{ $pin ->
         [none] { "" }
-       *[other] , o clavijas de { $pin } como mucho
+       *[other] , o clavijas de { $pin } de grueso como mucho
     }. Donde las clavijas están muy juntas, los cabos se montan unos sobre otros y los senos salen desiguales.
 rig-close-pins-show = Clavijas muy juntas
 rig-close-pins-note = { $gap } entre ellas, con holgura desde { $comfortable }: mejor un tubo de { $tube } o más{ $most_bights ->
@@ -260,7 +266,7 @@ rig-close-pins-note = { $gap } entre ellas, con holgura desde { $comfortable }: 
        *[other] , o como mucho { $most_passes } pasadas
     }{ $pin ->
         [none] { "" }
-       *[other] , o clavijas de { $pin } como mucho
+       *[other] , o clavijas de { $pin } de grueso como mucho
     }
 
 # $slack: out of each leg. $better: the tube with least slack, or none.
@@ -315,7 +321,7 @@ rig-row-say-teach = { $rows ->
     } Elige un agujero del anillo del pie como agujero 1 y cuenta desde él los agujeros hacia la { $hand ->
         [left] izquierda
        *[right] derecha
-    }, y lo mismo en el anillo de la cabeza. Una fila sirve para un nudo cuando su número de agujeros se divide por el de clavijas.
+    }, y lo mismo en el anillo de la cabeza. Una fila sirve para un nudo cuando su número de agujeros es múltiplo del de senos.
 rig-row-show = { $rows ->
         [one] Una fila de { $holes } agujeros
        *[other] Fila { $row }: { $holes } agujeros
@@ -342,7 +348,7 @@ rig-pins-say = Pon { $count } clavijas en el anillo { $rim ->
        *[no] , a partir del agujero { $first }.
     } { $rim ->
         [top] { $staggered ->
-            [yes] La clavija 1 de la cabeza queda a medio camino entre las clavijas 1 y 2 del pie, y así todas alrededor.
+            [yes] La clavija 1 de la cabeza queda a medio camino entre las clavijas 1 y 2 del pie, y así las demás.
            *[no] Cada clavija de la cabeza queda a plomo con una del pie.
         }
        *[bottom] La clavija 1 del pie va en el agujero 1.
@@ -374,7 +380,7 @@ rig-pins-say-teach = Pon { $count } clavijas en el anillo { $rim ->
        *[no] , a partir del agujero { $first }.
     } { $rim ->
         [top] { $staggered ->
-            [yes] La clavija 1 de la cabeza queda a medio camino entre las clavijas 1 y 2 del pie, y así todas alrededor.
+            [yes] La clavija 1 de la cabeza queda a medio camino entre las clavijas 1 y 2 del pie, y así las demás.
            *[no] Cada clavija de la cabeza queda a plomo con una del pie.
         }
        *[bottom] La clavija 1 del pie va en el agujero 1.
@@ -383,7 +389,7 @@ rig-pins-say-teach = Pon { $count } clavijas en el anillo { $rim ->
        *[other] { " " }y la llave hexagonal de { $key }
     }. { $key ->
         [none] { "" }
-       *[other] Enrosca cada clavija a mano hasta que toque el tubo: así el anillo tampoco se desliza.
+       *[other] Enrosca cada clavija a mano hasta que toque el tubo: así el anillo no se desliza.
     } Con las clavijas a distancias iguales, los bucles salen iguales.
 rig-pins-show = Anillo { $rim ->
         [top] de la cabeza
@@ -415,10 +421,10 @@ rig-pins-note-how = Clavijas de { $length }{ $key ->
 # agujero 1 del pie.
 # $half: yes when the ring is turned half a hole on.
 rig-space-say = Coloca el anillo de la cabeza de modo que su fila de agujeros quede a { $spacing } de la fila del anillo del pie, de fila de clavijas a fila de clavijas. { $half ->
-        [yes] Gíralo hasta que su agujero 1 quede medio agujero a la { $hand ->
+        [yes] Gíralo hasta que su agujero 1 quede a la { $hand ->
             [left] izquierda
            *[right] derecha
-        } del agujero 1 del pie, a medio camino de su agujero 2.
+        }, a medio camino entre los agujeros 1 y 2 del pie.
        *[no] Gíralo hasta que su agujero 1 quede a plomo con el agujero 1 del pie.
     }
 rig-space-say-brief = Filas de clavijas a { $spacing } una de otra, { $half ->
@@ -429,10 +435,10 @@ rig-space-say-brief = Filas de clavijas a { $spacing } una de otra, { $half ->
        *[no] el agujero 1 de la cabeza a plomo con el agujero 1 del pie.
     }
 rig-space-say-teach = Coloca el anillo de la cabeza de modo que su fila de agujeros quede a { $spacing } de la fila del anillo del pie, de fila de clavijas a fila de clavijas. { $half ->
-        [yes] Gíralo hasta que su agujero 1 quede medio agujero a la { $hand ->
+        [yes] Gíralo hasta que su agujero 1 quede a la { $hand ->
             [left] izquierda
            *[right] derecha
-        } del agujero 1 del pie, a medio camino de su agujero 2.
+        }, a medio camino entre los agujeros 1 y 2 del pie.
        *[no] Gíralo hasta que su agujero 1 quede a plomo con el agujero 1 del pie.
     } A esa distancia, los tramos llevan el cabo de sobra que pide el nudo acabado.
 rig-space-show = Filas de clavijas a { $spacing }
@@ -495,7 +501,7 @@ rig-strip-note = { $rim ->
 
 ## Rigging: numbers, cord, beginning
 
-rig-number-say = Pega { $tape } de cinta de enmascarar, o una tira de papel que se pueda quitar, junto a los dos anillos de clavijas. Numera en ella las clavijas del 1 al { $pins } hacia la { $hand ->
+rig-number-say = Pega cinta de enmascarar, { $tape } en total, o tiras de papel que se puedan quitar, junto a los dos anillos de clavijas. Numera en ella las clavijas del 1 al { $pins } hacia la { $hand ->
         [left] izquierda
        *[right] derecha
     }, igual en el pie y en la cabeza.
@@ -503,7 +509,7 @@ rig-number-say-brief = Numera las clavijas en la cinta, del 1 al { $pins }, haci
         [left] izquierda
        *[right] derecha
     }.
-rig-number-say-teach = Pega { $tape } de cinta de enmascarar, o una tira de papel que se pueda quitar, junto a los dos anillos de clavijas. Numera en ella las clavijas del 1 al { $pins } hacia la { $hand ->
+rig-number-say-teach = Pega cinta de enmascarar, { $tape } en total, o tiras de papel que se puedan quitar, junto a los dos anillos de clavijas. Numera en ella las clavijas del 1 al { $pins } hacia la { $hand ->
         [left] izquierda
        *[right] derecha
     }, igual en el pie y en la cabeza. Cada paso llama a las clavijas por esos números.

@@ -13,8 +13,8 @@ card-head-crossings = Cruces, en el orden en que se encuentran
 
 # The way of a leg. $heading, $from, $to as in steps.ftl.
 card-way = { $heading ->
-        [falling] Del { $from } de la cabeza, baja al { $to } del pie
-       *[rising] Del { $from } del pie, sube al { $to } de la cabeza
+        [falling] De la { $from } de la cabeza, baja a la { $to } del pie
+       *[rising] De la { $from } del pie, sube a la { $to } de la cabeza
     }
 
 # Ejemplo: Tejido: encima de 1, debajo de 1.
@@ -87,11 +87,11 @@ card-pass = { $pass ->
 card-ends = Los chicotes
 
 card-cautions = Cuidado
-card-caution-load = Cubre y adorna. No dejes nunca que sostenga a una persona ni una carga; para lo que tenga que sostener algo, cumple las normas y recurre a personal autorizado.
+card-caution-load = Solo adorna: que nunca sostenga a una persona ni una carga; para eso, cumple las normas y recurre a personal autorizado.
 card-caution-heat = Cuchillo caliente o llama: ventila, lejos de todo lo que arda. El cabo fundido se pega a la piel y quema: deja que se enfríe. Un chicote sellado puede cortar.
-card-caution-blade = Cuchillos, pasadores y agujas: corta y empuja hacia fuera, lejos del cuerpo.
+card-caution-blade = Cuchillos, pasadores y agujas: filo y punta, siempre hacia fuera, lejos del cuerpo.
 card-caution-pins = Las clavijas sobresalen del tubo: cuidado con los ojos y las palmas.
-card-caution-children = Los cabos, las clavijas y las piezas pequeñas no son para niños pequeños. No dejes nunca un cabo alrededor de un cuello.
+card-caution-children = Los cabos, las clavijas y las piezas pequeñas no son para niños pequeños. Nunca pongas un cabo al cuello de nadie.
 card-caution-hands = Las manos se cansan: descánsalas en un nudo largo.
 
 ## The strip

@@ -23,7 +23,7 @@
 #   staggered al tresbolillo, pick pasador, set screw prisionero, to lay tender, to take back
 #   deshacer, to lift sacar, to fair igualar, to finish rematar. The knot itself is a cabeza de turco;
 #   it is just "nudo" here, since cabeza is the rim.
-# On the screen a pin is "el 4 del pie", "el 6 de la cabeza": "en pie" alone would be standing up.
+# On the screen a pin is "la 4 del pie", "la 6 de la cabeza": "en pie" alone would be standing up.
 # Weighed once more and kept: metal is "tornillo prisionero", which both shores know; a brief leg of a
 # later pass names no side, since its pass began with it.
 # One cord is "un cabo" in words, as the figure would be said "uno". The tyer is told in the
@@ -103,7 +103,7 @@ begin-say-brief = { $strands ->
 begin-say-teach = { $strands ->
         [one] { "" }
        *[other] Hebra { $strand } de { $strands }. { $strand ->
-            [1] Una hebra es un recorrido cerrado del cabo; este nudo tiene varias, porque sus ramales y sus senos tienen un divisor común.
+            [1] Una hebra es un recorrido cerrado del cabo; este nudo tiene varias, porque sus ramales y sus senos comparten un divisor mayor que 1.
            *[other] { "" }
         }
     } { $named ->
@@ -129,8 +129,8 @@ begin-say-teach = { $strands ->
        *[no] { "" }
     }
 
-# Ejemplo: Cola de 15 cm en el 1 del pie
-begin-show = Cola de { $tail } en el { $pin } del pie
+# Ejemplo: Cola de 15 cm en la 1 del pie
+begin-show = Cola de { $tail } en la { $pin } del pie
 
 # Ejemplo: Sujétala con cinta. Trabaja hacia la derecha.
 begin-show-note = { $named ->
@@ -147,7 +147,7 @@ begin-show-note = { $named ->
 ## Beginning to follow
 
 # Ejemplo: Segunda pasada. El mismo cabo continúa. Empieza en la clavija 1 del pie, junto al cabo que ya
-# está ahí, y ve siempre por su lado del pie, sin cruzarlo nunca. Pasa por encima y por debajo igual
+# está ahí, y ve siempre por su lado del pie, sin cambiar de lado. Pasa por encima y por debajo igual
 # que él. En las clavijas de la cabeza gira por dentro de sus bucles; en las del pie, por fuera.
 # $inside: the rim where the follower turns inside, top or bottom. $added: yes when another cord
 # begins here, no when the cord in hand goes on.
@@ -172,13 +172,13 @@ follow-say = { $pass ->
             [one] El mismo cabo continúa. Empieza
            *[other] { $named ->
                 [yes] Vuelve a tomar el cabo «{ $cord }». Empieza
-               *[no] Vuelve a tomar su cabo. Empieza
+               *[no] Toma otra vez el de la hebra { $strand }. Empieza
             }
         }
     } en la clavija { $pin } del pie, junto al primer cabo, y ve siempre { $lane ->
         [top] del lado de la cabeza
        *[bottom] del lado del pie
-    }, sin cruzarlo nunca. Pasa por encima donde él pasa por encima, y por debajo donde pasa por debajo. { $inside ->
+    }, sin cambiar de lado. Pasa por encima donde él pasa por encima, y por debajo donde pasa por debajo. { $inside ->
         [bottom] En las clavijas del pie gira por dentro de sus bucles; en las de la cabeza, por fuera.
        *[top] En las clavijas de la cabeza gira por dentro de sus bucles; en las del pie, por fuera.
     }
@@ -242,13 +242,13 @@ follow-say-teach = { $pass ->
             [one] El mismo cabo continúa. Empieza
            *[other] { $named ->
                 [yes] Vuelve a tomar el cabo «{ $cord }». Empieza
-               *[no] Vuelve a tomar su cabo. Empieza
+               *[no] Toma otra vez el de la hebra { $strand }. Empieza
             }
         }
     } en la clavija { $pin } del pie, junto al primer cabo, y ve siempre { $lane ->
         [top] del lado de la cabeza
        *[bottom] del lado del pie
-    }, sin cruzarlo nunca. Pasa por encima donde él pasa por encima, y por debajo donde pasa por debajo. { $inside ->
+    }, sin cambiar de lado. Pasa por encima donde él pasa por encima, y por debajo donde pasa por debajo. { $inside ->
         [bottom] En las clavijas del pie gira por dentro de su bucle, hacia el centro del nudo; en las de la cabeza, por fuera.
        *[top] En las clavijas de la cabeza gira por dentro de su bucle, hacia el centro del nudo; en las del pie, por fuera.
     }
@@ -259,7 +259,7 @@ follow-show = { $lane ->
        *[bottom] Sigue por el lado del pie
     }
 
-# Ejemplo: Desde el 1 del pie. Por dentro en la cabeza, por fuera en el pie.
+# Ejemplo: Desde la 1 del pie. Por dentro en la cabeza, por fuera en el pie.
 follow-show-note = { $added ->
         [yes] { $named ->
             [yes] Cabo «{ $cord }», con una cola.
@@ -267,8 +267,8 @@ follow-show-note = { $added ->
         }
        *[no] { "" }
     } { $inside ->
-        [bottom] Desde el { $pin } del pie. Por dentro en el pie, por fuera en la cabeza.
-       *[top] Desde el { $pin } del pie. Por dentro en la cabeza, por fuera en el pie.
+        [bottom] Desde la { $pin } del pie. Por dentro en el pie, por fuera en la cabeza.
+       *[top] Desde la { $pin } del pie. Por dentro en la cabeza, por fuera en el pie.
     }
 
 ## Laying a leg
@@ -334,8 +334,8 @@ lay-say-way-brief = { $pass ->
         [one] .
        *[other] , parte { $part } de { $parts }.
     } { $heading ->
-        [falling] Cabeza { $from }, baja a pie { $to }
-       *[rising] Pie { $from }, sube a cabeza { $to }
+        [falling] Cabeza { $from }, baja al pie { $to }
+       *[rising] Pie { $from }, sube a la cabeza { $to }
     }{ $turns ->
         [0] { "" }
         [one] , una vuelta
@@ -393,7 +393,7 @@ lay-say-way-teach = { $pass ->
 # Ejemplo: Tramo 11, parte 2 de 5. Sube de la clavija 2 del pie a la 4 de la cabeza. Llevas un
 # cuarto, justo después de la 3 del pie. Sigue subiendo hacia la derecha.
 # $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
-# pin it has just passed, $rim: bottom or top. $made: whole turns made on this leg so far.
+# pin it has just passed, $rim: bottom or top, or none while that is where the leg began. $made: whole turns made on this leg so far.
 # $again: yes when that pin is the one where the leg lands, one time or more too soon.
 lay-say-way-on = { $pass ->
         [1] { $strands ->
@@ -428,18 +428,19 @@ lay-say-way-on = { $pass ->
         [two-thirds] dos tercios
         [three-quarters] tres cuartos
        *[most] casi todo
-    }, justo después de la { $past } { $rim ->
-        [top] de la cabeza
-       *[bottom] del pie
+    }{ $made ->
+        [0] { "" }
+        [one] { " " }y una vuelta al tubo
+        [2] { " " }y dos vueltas al tubo
+       *[other] { " " }y { $made } vueltas al tubo
+    }{ $rim ->
+        [none] { "" }
+        [top] , justo después de la { $past } de la cabeza
+       *[bottom] , justo después de la { $past } del pie
     }{ $again ->
         [yes] , a la que volverás
        *[no] { "" }
-    }{ $made ->
-        [0] .
-        [one] , y una vuelta al tubo.
-        [2] , y dos vueltas al tubo.
-       *[other] , y { $made } vueltas al tubo.
-    } Sigue { $heading ->
+    }. Sigue { $heading ->
         [falling] bajando
        *[rising] subiendo
     }{ $lane ->
@@ -450,7 +451,7 @@ lay-say-way-on = { $pass ->
        *[other] { "" }
     }.
 
-# Ejemplo: Tramo 11, parte 2 de 5. Pie 2, sube a cabeza 4, tras pie 3.
+# Ejemplo: Tramo 11, parte 2 de 5. Pie 2, sube a la cabeza 4, pasado pie 3.
 lay-say-way-on-brief = { $pass ->
         [1] { $strands ->
             [one] Tramo { $leg }
@@ -464,11 +465,12 @@ lay-say-way-on-brief = { $pass ->
         [one] .
        *[other] , parte { $part } de { $parts }.
     } { $heading ->
-        [falling] Cabeza { $from }, baja a pie { $to }
-       *[rising] Pie { $from }, sube a cabeza { $to }
-    }, tras { $rim ->
-        [top] cabeza { $past }
-       *[bottom] pie { $past }
+        [falling] Cabeza { $from }, baja al pie { $to }
+       *[rising] Pie { $from }, sube a la cabeza { $to }
+    }{ $rim ->
+        [none] { "" }
+        [top] , pasada cabeza { $past }
+       *[bottom] , pasado pie { $past }
     }.
 
 # The same, for who learns.
@@ -505,18 +507,19 @@ lay-say-way-on-teach = { $pass ->
         [two-thirds] dos tercios
         [three-quarters] tres cuartos
        *[most] casi todo
-    }, justo después de la { $past } { $rim ->
-        [top] de la cabeza
-       *[bottom] del pie
+    }{ $made ->
+        [0] { "" }
+        [one] { " " }y una vuelta al tubo
+        [2] { " " }y dos vueltas al tubo
+       *[other] { " " }y { $made } vueltas al tubo
+    }{ $rim ->
+        [none] { "" }
+        [top] , justo después de la { $past } de la cabeza
+       *[bottom] , justo después de la { $past } del pie
     }{ $again ->
         [yes] , a la que volverás
        *[no] { "" }
-    }{ $made ->
-        [0] .
-        [one] , y una vuelta al tubo.
-        [2] , y dos vueltas al tubo.
-       *[other] , y { $made } vueltas al tubo.
-    } Sigue { $heading ->
+    }. Sigue { $heading ->
         [falling] bajando
        *[rising] subiendo
     }{ $lane ->
@@ -665,9 +668,9 @@ lay-say-landing-brief = { $landing ->
         [on-the-way] { "" }
         [inside] Por dentro.
         [outside] Por fuera.
-        [home-and-on] De vuelta: por encima de la cola.
-        [home-to-wait] De vuelta: sujétalo con cinta.
-        [home-to-end] De vuelta: para aquí.
+        [home-and-on] Al principio: por encima de la cola.
+        [home-to-wait] Al principio: sujétalo con cinta.
+        [home-to-end] Al principio: termina aquí.
        *[round] { "" }
     }
 
@@ -679,18 +682,18 @@ lay-say-landing-teach = { $landing ->
         [home-to-wait] De vuelta al principio: sujeta el cabo con cinta en la clavija { $to } del pie, hasta su próxima pasada.
         [home-to-end] De vuelta al principio: deja colgar el extremo en la clavija { $to } del pie.
        *[round] { $heading ->
-            [falling] Luego rodea bien la clavija { $to } del pie.
-           *[rising] Luego rodea bien la clavija { $to } de la cabeza.
+            [falling] Luego rodea la clavija { $to } del pie.
+           *[rising] Luego rodea la clavija { $to } de la cabeza.
         }
     }
 
 # The arrow is the way the cord goes. Ejemplo: Del 4 del pie, sube al 6 de la cabeza ↗
 lay-show = { $heading ->
-        [falling] Del { $from } de la cabeza, baja al { $to } del pie { $hand ->
+        [falling] De la { $from } de la cabeza, baja a la { $to } del pie { $hand ->
             [left] ↙
            *[right] ↘
         }
-       *[rising] Del { $from } del pie, sube al { $to } de la cabeza { $hand ->
+       *[rising] De la { $from } del pie, sube a la { $to } de la cabeza { $hand ->
             [left] ↖
            *[right] ↗
         }
@@ -702,11 +705,11 @@ lay-print = { $heading ->
         [falling] Del { $from } de la cabeza, baja { $hand ->
             [left] hacia la izquierda
            *[right] hacia la derecha
-        } al { $to } del pie
+        } a la { $to } del pie
        *[rising] Del { $from } del pie, sube { $hand ->
             [left] hacia la izquierda
            *[right] hacia la derecha
-        } al { $to } de la cabeza
+        } a la { $to } de la cabeza
     }
 
 # One crossing as a word that differs in shape for over and under.
@@ -738,7 +741,7 @@ lay-one-note = { $over ->
 lay-show-clear = nada que cruzar
 
 # What else the screen says of a lay step.
-# Ejemplo: Cerca de la mitad de la subida, justo después del 3 del pie
+# Ejemplo: Cerca de la mitad de la subida, justo después de la 3 del pie
 # $part, $share, $rim, $past, $made, $again as for lay-say-way-on.
 lay-show-note-on = { $share ->
         [little] Un poco
@@ -751,11 +754,12 @@ lay-show-note-on = { $share ->
     } { $heading ->
         [falling] de la bajada
        *[rising] de la subida
-    }, justo después { $rim ->
-        [top] del { $past } de la cabeza
-       *[bottom] del { $past } del pie
+    }{ $rim ->
+        [none] { "" }
+        [top] , justo después de la { $past } de la cabeza
+       *[bottom] , justo después de la { $past } del pie
     }{ $again ->
-        [yes] , al que volverá
+        [yes] , a la que volverá
        *[no] { "" }
     }{ $made ->
         [0] { "" }
@@ -774,19 +778,19 @@ lay-show-note = { $landing ->
            *[other] Sujétalo ahí
         }
         [inside] { $heading ->
-            [falling] Por dentro del bucle, en el { $to } del pie
-           *[rising] Por dentro del bucle, en el { $to } de la cabeza
+            [falling] Por dentro del bucle, en la { $to } del pie
+           *[rising] Por dentro del bucle, en la { $to } de la cabeza
         }
         [outside] { $heading ->
-            [falling] Por fuera del bucle, en el { $to } del pie
-           *[rising] Por fuera del bucle, en el { $to } de la cabeza
+            [falling] Por fuera del bucle, en la { $to } del pie
+           *[rising] Por fuera del bucle, en la { $to } de la cabeza
         }
-        [home-and-on] De vuelta al principio: por encima de la cola, y sigue por el { $to } del pie
-        [home-to-wait] De vuelta al principio: sujétalo con cinta en el { $to } del pie
-        [home-to-end] De vuelta al principio: deja colgar el extremo en el { $to } del pie
+        [home-and-on] De vuelta al principio: por encima de la cola, y sigue por la { $to } del pie
+        [home-to-wait] De vuelta al principio: sujétalo con cinta en la { $to } del pie
+        [home-to-end] De vuelta al principio: deja colgar el extremo en la { $to } del pie
        *[round] { $heading ->
-            [falling] Rodea el { $to } del pie
-           *[rising] Rodea el { $to } de la cabeza
+            [falling] Rodea la { $to } del pie
+           *[rising] Rodea la { $to } de la cabeza
         }
     }
 

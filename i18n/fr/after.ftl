@@ -10,11 +10,11 @@ lift-say = { $task ->
         [secure] Tout est posé. Avant de dégager le nœud, marquez la ganse de base 1 d’un bout de ruban, et vérifiez { $ends ->
             [2] qu’aucune des 2 extrémités
            *[other] qu’aucune des { $ends } extrémités
-        } ne peut rentrer : un nœud lâche dans chacune suffit.
-        [top-pins] Décollez le ruban qui gêne, puis ôtez les { $bights } picots de tête, un par un, et mettez-les dans une coupelle.
+        } ne peut filer : un demi-nœud lâche sur chacune suffit.
+        [top-pins] Décollez le ruban du tube, pas la marque, puis ôtez les { $bights } picots de tête, un par un, et mettez-les dans une coupelle.
         [slide-ring] Faites glisser la bague de tête vers le haut jusqu’à la sortir du tube. Les ganses restent comme elles sont.
         [bottom-pins] Tenez le nœud d’une main, et ôtez les { $bights } picots de base.
-       *[slip-off] Dégagez le nœud du tube par le haut et passez-le sur l’objet, dans le même sens. Tournez-le jusqu’à ce que les extrémités sortent où vous les voulez.
+       *[slip-off] Dégagez le nœud du tube par le haut et passez-le sur l’objet, sans le retourner. Tournez-le jusqu’à ce que les extrémités sortent où vous les voulez.
     }
 
 lift-say-brief = { $task ->
@@ -22,18 +22,18 @@ lift-say-brief = { $task ->
         [top-pins] Ôtez les { $bights } picots de tête.
         [slide-ring] Sortez la bague de tête.
         [bottom-pins] Ôtez les { $bights } picots de base.
-       *[slip-off] Passez le nœud sur l’objet, dans le même sens.
+       *[slip-off] Passez le nœud sur l’objet, sans le retourner.
     }
 
 lift-say-teach = { $task ->
         [secure] Tout est posé. Avant de dégager le nœud, marquez la ganse de base 1 d’un bout de ruban : une fois les picots ôtés, toutes les ganses se ressemblent, et c’est de là que vous compterez. Vérifiez { $ends ->
             [2] qu’aucune des 2 extrémités
            *[other] qu’aucune des { $ends } extrémités
-        } ne peut rentrer : un nœud lâche dans chacune suffit.
-        [top-pins] Décollez le ruban qui gêne, puis ôtez les { $bights } picots de tête, un par un, et mettez-les dans une coupelle. Les ganses restent à leur place, car les croisements les tiennent.
+        } ne peut filer : un demi-nœud lâche sur chacune suffit.
+        [top-pins] Décollez le ruban du tube, pas la marque, puis ôtez les { $bights } picots de tête, un par un, et mettez-les dans une coupelle. Les ganses restent à leur place, car les croisements les tiennent.
         [slide-ring] Faites glisser la bague de tête vers le haut jusqu’à la sortir du tube. Allez doucement, pour qu’elle n’entraîne aucune ganse.
         [bottom-pins] Tenez le nœud d’une main pour qu’il ne se détende pas, et ôtez les { $bights } picots de base.
-       *[slip-off] Dégagez le nœud du tube par le haut et passez-le sur l’objet, dans le même sens, sans le laisser se tordre. Il est lâche, comme il doit l’être. Tournez-le jusqu’à ce que les extrémités sortent où vous les voulez.
+       *[slip-off] Dégagez le nœud du tube par le haut et passez-le sur l’objet, sans le retourner, sans le laisser se tordre. Il est lâche, comme il doit l’être. Tournez-le jusqu’à ce que les extrémités sortent où vous les voulez.
     }
 
 lift-show = { $task ->
@@ -46,13 +46,13 @@ lift-show = { $task ->
 
 lift-show-note = { $task ->
         [secure] { $ends ->
-            [2] Aucune des 2 extrémités ne doit rentrer
-           *[other] Aucune des { $ends } extrémités ne doit rentrer
+            [2] Aucune des 2 extrémités ne doit filer
+           *[other] Aucune des { $ends } extrémités ne doit filer
         }
         [top-pins] Il y en a { $bights } ; dans une coupelle
         [slide-ring] Les ganses restent comme elles sont
         [bottom-pins] Il y en a { $bights } ; tenez le nœud d’une main
-       *[slip-off] Dans le même sens, les extrémités où vous les voulez
+       *[slip-off] Sans le retourner, les extrémités où vous les voulez
     }
 
 ## Fairing. $round of $rounds: how often the knot is gone through. $known: yes when $draw
@@ -60,18 +60,18 @@ lift-show-note = { $task ->
 ## unit. $first: yes where a cord begins, $last: yes where it ends.
 
 # Exemple : Première reprise sur 3. Partez du dormant. Trajet 1 sur 12, en montant de la ganse de base 1
-# à la ganse de tête 3 : tirez-en environ 9 millimètres et faites suivre. Cela fait 9 millimètres dans
+# à la ganse de tête 3 : tirez-en environ 9 millimètres et passez-le plus loin. Cela fait 9 millimètres dans
 # la main.
 fair-say = { $whole ->
         [yes] { $round ->
             [1] Égaliser, reprise { $round } sur { $rounds }. Partez du dormant et suivez le cordon d’un bout à l’autre. { $known ->
                 [yes] Tirez environ { $draw } de mou de chaque trajet
                *[no] Tirez un peu de mou de chaque trajet
-            } et passez-le au suivant, { $round-legs } trajets, jusqu’à ce qu’il sorte au courant.
+            } et passez-le au suivant, sur les { $round-legs } trajets, jusqu’à ce qu’il sorte à l’autre bout.
            *[other] Égaliser, reprise { $round } sur { $rounds }. Encore une fois le long du cordon, depuis le dormant : { $known ->
                 [yes] environ { $draw } de mou
                *[no] un peu de mou
-            } de chacun des { $round-legs } trajets, jusqu’au courant.
+            } de chacun des { $round-legs } trajets, jusqu’au bout libre.
         }
        *[no] { $round ->
             [1] Première reprise
@@ -94,10 +94,10 @@ fair-say = { $whole ->
             [falling] en descendant de la ganse de tête { $from } à la ganse de base { $to }
            *[rising] en montant de la ganse de base { $from } à la ganse de tête { $to }
         } : { $known ->
-            [yes] tirez-en environ { $draw } et faites suivre. Cela fait { $gathered } dans la main.
-           *[no] tirez-en du mou, juste assez pour que les croisements restent où ils sont, et faites suivre.
+            [yes] tirez-en environ { $draw } de mou et passez-le plus loin. Cela fait { $gathered } dans la main.
+           *[no] tirez-en du mou, juste assez pour que les croisements restent où ils sont, et passez-le plus loin.
         } { $last ->
-            [yes] Le cordon finit ici : laissez pendre ce que vous avez recueilli.
+            [yes] Le cordon finit ici : laissez pendre le mou gagné.
            *[no] { "" }
         }
     }
@@ -129,7 +129,7 @@ fair-say-teach = { $whole ->
         [yes] Égaliser, reprise { $round } sur { $rounds }. Partez du dormant et suivez le cordon d’un bout à l’autre. Soulevez chaque trajet à l’épissoir, { $known ->
             [yes] tirez-en environ { $draw } de mou
            *[no] tirez-en un peu de mou
-        } et passez-le au suivant, { $round-legs } trajets. Ne serrez aucun trajet avant ses voisins. Appuyez sur moins à la fois pour aller trajet par trajet.
+        } et passez-le au suivant, sur les { $round-legs } trajets. Ne serrez rien à fond avant les voisins. Appuyez sur moins à la fois pour aller trajet par trajet.
        *[no] { $round ->
             [1] Première reprise
             [2] Deuxième reprise
@@ -160,10 +160,10 @@ fair-say-teach = { $whole ->
             [falling] en descendant de la ganse de tête { $from } à la ganse de base { $to }
            *[rising] en montant de la ganse de base { $from } à la ganse de tête { $to }
         } : soulevez-le avec l’épissoir et { $known ->
-            [yes] tirez-en environ { $draw }, puis faites suivre le long du cordon. Cela fait { $gathered } dans la main.
-           *[no] tirez-en du mou, juste assez pour que les croisements restent où ils sont, puis faites suivre le long du cordon.
+            [yes] tirez-en environ { $draw } de mou, puis passez-le plus loin le long du cordon. Cela fait { $gathered } dans la main.
+           *[no] tirez-en du mou, juste assez pour que les croisements restent où ils sont, puis passez-le plus loin le long du cordon.
         } { $last ->
-            [yes] Le cordon finit ici : laissez pendre ce que vous avez recueilli.
+            [yes] Le cordon finit ici : laissez pendre le mou gagné.
            *[no] { "" }
         }
     }
@@ -184,7 +184,7 @@ fair-show-note = { $whole ->
         }, { $round-legs } trajets depuis le dormant. Avec [, trajet par trajet
        *[no] { $known ->
             [yes] Tirez environ { $draw } ; { $gathered } dans la main
-           *[no] Tirez le mou et faites suivre
+           *[no] Tirez le mou et passez-le plus loin
         } { $first ->
             [yes] (partez du dormant)
            *[no] { "" }
@@ -200,7 +200,7 @@ fair-show-note = { $whole ->
 ## what it is held at last.
 
 # Exemple : Le courant est à la ganse de base 1. Menez-le vers la ganse de tête 3, le long des 2
-# cordons qui y montent, côté base. Enjambez 2 cordons, glissez sous 2. Serrez-le. Là où il ressort, il
+# cordons qui y montent, côté base. Enjambez 2 cordons, glissez sous 2. Tendez-le. Là où il ressort, il
 # sera coupé.
 finish-say = { $task ->
         [tuck] { $strands ->
@@ -225,17 +225,17 @@ finish-say = { $task ->
                *[bottom] côté base.
             }
         } { $under ->
-            [yes] { $order } Serrez-le. Là où il ressort, il sera coupé.
+            [yes] { $order } Tendez-le. Là où il ressort, il sera coupé.
            *[no] Glissez-le sous le premier cordon qui s’y prête. Là où il ressort, il sera coupé.
         }
-        [trim] Coupez chacune des { $ends } extrémités là où elle ressort des cordons, en laissant un bout aussi long que le cordon est épais.
-        [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, tirez un peu chaque bout, scellez-le à chaud à l’écart du nœud, laissez-le refroidir et rentrez-le dessous. Une fibre naturelle ne se scelle pas à chaud : une goutte de colle la tient.
+        [trim] Coupez chacune des { $ends } extrémités là où elle ressort des cordons, en laissant dépasser l’épaisseur du cordon.
+        [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, tirez un peu chaque bout, scellez-le à chaud à l’écart du nœud, laissez-le refroidir et rentrez-le sous un cordon. Une fibre naturelle ne se scelle pas à chaud : une goutte de colle la tient.
        *[done] Le nœud est fini : { $leads } brins, { $bights } ganses, { $passes ->
             [one] simple.
             [2] doublé.
             [3] triplé.
            *[other] { $passes } passes.
-        } Vous avez fait là un bel ouvrage, et il durera. Notez ce qui a servi, pour la prochaine fois.
+        } Vous avez fait là un bel ouvrage. Notez ce qui a servi, pour la prochaine fois.
     }
 
 finish-say-brief = { $task ->
@@ -255,7 +255,7 @@ finish-say-brief = { $task ->
             [yes] { $order }
            *[no] Sous le premier cordon qui s’y prête.
         }
-        [trim] Coupez les { $ends } extrémités en laissant un bout aussi long que le cordon est épais.
+        [trim] Coupez les { $ends } extrémités en laissant dépasser l’épaisseur du cordon.
         [seal] Scellez les { $ends } extrémités, si elles fondent, et rentrez-les dessous.
        *[done] Fini : { $leads } brins, { $bights } ganses, { $passes ->
             [one] simple.
@@ -288,20 +288,20 @@ finish-say-teach = { $task ->
                *[bottom] côté base.
             }
         } { $under ->
-            [yes] { $order } Serrez-le. Là où il ressort, il sera coupé.
+            [yes] { $order } Tendez-le. Là où il ressort, il sera coupé.
            *[no] Glissez-le sous le premier cordon qui s’y prête. Là où il ressort, il sera coupé.
         } Rentrer un bout, c’est le pousser sous les cordons, là où l’épissoir ouvre le chemin. { $end ->
             [standing] { "" }
            *[working] Il suit les autres encore une fois, jusqu’au premier endroit où ils passent sous.
         }
-        [trim] Coupez chacune des { $ends } extrémités là où elle ressort des cordons, en laissant un bout aussi long que le cordon est épais. Assurez-vous d’abord que toutes les reprises sont faites : un cordon coupé ne se rallonge pas.
-        [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, tirez un peu chaque bout, scellez-le à chaud à l’écart du nœud, pour qu’il ne s’effiloche pas, laissez-le refroidir et rentrez-le dessous. Une fibre naturelle ne se scelle pas à chaud : une goutte de colle la tient.
+        [trim] Assurez-vous d’abord que toutes les reprises sont faites : un cordon coupé ne se rallonge pas. Coupez chacune des { $ends } extrémités là où elle ressort des cordons, en laissant dépasser l’épaisseur du cordon.
+        [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, tirez un peu chaque bout, scellez-le à chaud à l’écart du nœud, pour qu’il ne s’effiloche pas, laissez-le refroidir et rentrez-le sous un cordon. Une fibre naturelle ne se scelle pas à chaud : une goutte de colle la tient.
        *[done] Le nœud est fini : { $leads } brins, { $bights } ganses, { $passes ->
             [one] simple.
             [2] doublé.
             [3] triplé.
            *[other] { $passes } passes.
-        } Vous avez fait là un bel ouvrage, et il durera. Notez quel cordon a servi et la largeur obtenue, pour la prochaine fois.
+        } Vous avez fait là un bel ouvrage. Notez quel cordon a servi et la largeur obtenue, pour la prochaine fois.
     }
 
 finish-show = { $task ->
@@ -325,7 +325,7 @@ finish-show-note = { $task ->
             [yes] . Coupez là où il ressort
            *[no] , sous le premier cordon qui s’y prête
         }
-        [trim] Un bout aussi long que le cordon est épais
+        [trim] Laissez dépasser l’épaisseur du cordon
         [seal] À l’écart du nœud, puis de nouveau dessous ; colle pour une fibre naturelle
        *[done] { $leads } brins, { $bights } ganses. Notez ce qui a servi.
     }
@@ -334,8 +334,8 @@ finish-show-note = { $task ->
 ## $caution: pins, blades, heat, load, children or rest.
 
 caution-say = { $caution ->
-        [pins] Attention aux picots : ils dépassent ; gardez-en vos yeux et vos paumes à distance.
-        [blades] Coupez et poussez en vous éloignant du corps, l’autre main derrière la lame ou la pointe.
+        [pins] Attention aux picots : ils dépassent ; éloignez-en vos yeux et vos paumes.
+        [blades] Coupez et poussez à l’opposé de votre corps, l’autre main derrière la lame ou la pointe.
         [heat] Attention, ça brûle. Ouvrez une fenêtre, tenez la flamme loin du nœud et de tout ce qui brûle, et ne touchez pas l’extrémité avant qu’elle soit froide : le cordon fondu colle à la peau. Une extrémité scellée peut être coupante.
         [load] Ce nœud couvre et décore. Ne lui confiez jamais une personne ni une charge ; pour porter une charge, suivez les règles locales et adressez-vous à une personne habilitée.
         [children] Tenez cordons, picots et petites pièces hors de portée des jeunes enfants, et ne laissez jamais un cordon autour d’un cou.
@@ -344,7 +344,7 @@ caution-say = { $caution ->
 
 caution-show = { $caution ->
         [pins] Les picots dépassent : attention aux yeux et aux paumes.
-        [blades] Coupez et poussez en vous éloignant du corps.
+        [blades] Coupez et poussez à l’opposé de votre corps.
         [heat] Aérez. Restez loin de tout ce qui brûle. Le cordon fondu colle et brûle : laissez-le refroidir. Une extrémité scellée peut être coupante.
         [load] Décoratif seulement : jamais pour tenir une personne ou une charge. Pour porter une charge, suivez les règles locales et adressez-vous à une personne habilitée.
         [children] Cordons, picots et petites pièces loin des jeunes enfants ; jamais un cordon autour d’un cou.

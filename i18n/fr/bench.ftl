@@ -163,7 +163,7 @@ rig-pins-too-close = Sur ce tube, { $bights } picots laissent { $gap } entre eux
        *[other] , ou { $most_passes } passes au plus
     }{ $pin ->
         [none] { "" }
-       *[other] , ou des picots de { $pin } au plus
+       *[other] , ou des picots de { $pin } d’épaisseur au plus
     }.
 rig-tube-short = Ce nœud occupe avec ses bagues { $needed } du tube, qui a { $length } de long : prenez un tube plus long, ou un nœud de moins de brins.
 shape-cord-thick = Un cordon de { $cord } est plus épais que l’objet de { $object } : prenez un cordon de { $object } au plus.
@@ -203,7 +203,7 @@ fit-no-row = Rien ne convient sur ce tube : pour cet objet, les nombres de gans
 # $pin: pins no thicker than this would do as well, or none.
 fit-tube-thin = Rien ne convient sur ce tube : avec { $tube } de diamètre, il est trop mince pour les cordons ; prenez un tube de { $would_do } ou plus{ $pin ->
         [none] { "" }
-       *[other] , ou des picots de { $pin } au plus
+       *[other] , ou des picots de { $pin } d’épaisseur au plus
     }.
 fit-tube-short = Rien ne convient sur ce tube : il a { $length } de long, et un nœud avec ses bagues en occupe au moins { $would_do } ; prenez un tube plus long.
 # $others: knots that were not asked for.

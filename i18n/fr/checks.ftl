@@ -6,7 +6,7 @@
 #   $cords     cords round each pin that this pass has reached
 #   $at        number of the bottom pin where the cord stands now
 #   $counted   yes when $crossings says how many crossings lie on the tube by now
-#   $rows      crossings between two neighbouring pins from rim to rim in the whole knot
+#   $rows      crossings along every leg from rim to rim in the whole knot
 #   $first     yes at the first look of all
 #   $from, $to pins of the last leg, which falls; $order: its overs and unders, one after the other
 
@@ -47,7 +47,7 @@ check-say = { $ends ->
             [one] 1 cordon
            *[other] { $cords } cordons côte à côte
         }{ $whole ->
-            [yes] , et entre deux picots voisins, d’un bord à l’autre, vous pouvez compter { $rows ->
+            [yes] , et le long de chaque trajet, d’un bord à l’autre, vous pouvez compter { $rows ->
                 [one] 1 croisement{ $cords ->
                     [one] .
                    *[other] , { $cords } cordons contre { $cords }.
@@ -131,14 +131,14 @@ check-say-teach = { $ends ->
                 [8] La huitième passe du circuit { $strand } est posée.
                *[9] La neuvième passe du circuit { $strand } est posée.
             }
-        } Faites faire un tour au tube et regardez tout avant de continuer : une faute se répare facilement maintenant, difficilement plus tard. { $whole ->
+        } Faites tourner le tube et regardez tout avant de continuer : une faute se répare facilement maintenant, difficilement plus tard. { $whole ->
             [yes] Chaque picot
            *[no] Chaque picot de ce circuit
         } tient { $cords ->
             [one] 1 cordon
            *[other] { $cords } cordons côte à côte, qui ne se croisent jamais
         }{ $whole ->
-            [yes] . Entre deux picots voisins, d’un bord à l’autre, vous pouvez compter { $rows ->
+            [yes] . Le long de chaque trajet, d’un bord à l’autre, vous pouvez compter { $rows ->
                 [one] 1 croisement{ $cords ->
                     [one] .
                    *[other] , { $cords } cordons contre { $cords }.
@@ -198,8 +198,8 @@ check-show = { $ends ->
 check-show-note = { $ends ->
         [yes] { $whole ->
             [yes] { $rows ->
-                [one] 1 croisement entre deux picots, d’un bord à l’autre
-               *[other] { $rows } croisements entre deux picots, d’un bord à l’autre
+                [one] 1 croisement le long de chaque trajet
+               *[other] { $rows } croisements le long de chaque trajet
             }
            *[no] Circuit { $strand } sur { $strands }
         }

@@ -6,7 +6,7 @@
 where-taking-up-say = Reprise du nœud à { $leads } brins et { $bights } ganses.
 
 # Exemple : Première passe : 7 trajets posés sur 12. Le cordon est au picot de tête 6 et va ensuite au
-# picot de base 3. Il reste 17 trajets en tout. Environ 11 minutes, à votre rythme.
+# picot de base 3. Il reste 17 trajets en tout. Encore 11 minutes environ, à votre rythme.
 # $phase: laying, lift, fair or finish. $at, $next: pins, on the rims $at-rim and $next-rim (top,
 # bottom; none when there is no next). $laid: legs laid in this pass of the strand. $left: legs
 # left in the whole tie. $crossed: crossings made on a leg that is laid in part. $round, $pass, $strand
@@ -58,18 +58,18 @@ where-say = { $phase ->
                *[other] { $crossed } fois.
             }
         } { $left ->
-            [0] Il ne reste aucun trajet.
+            [0] Tous les trajets sont posés.
             [one] Il reste 1 trajet en tout.
            *[other] Il reste { $left } trajets en tout.
         } { $timed ->
             [yes] { $minutes ->
-                [0] Moins d’une minute, à votre rythme.
-                [one] Environ une minute, à votre rythme.
-                [21] Environ vingt et une minutes, à votre rythme.
-                [31] Environ trente et une minutes, à votre rythme.
-                [41] Environ quarante et une minutes, à votre rythme.
-                [51] Environ cinquante et une minutes, à votre rythme.
-               *[other] Environ { $minutes } minutes, à votre rythme.
+                [0] Encore moins d’une minute, à votre rythme.
+                [one] Encore une minute environ, à votre rythme.
+                [21] Encore vingt et une minutes environ, à votre rythme.
+                [31] Encore trente et une minutes environ, à votre rythme.
+                [41] Encore quarante et une minutes environ, à votre rythme.
+                [51] Encore cinquante et une minutes environ, à votre rythme.
+               *[other] Encore { $minutes } minutes environ, à votre rythme.
             }
            *[no] { "" }
         }
@@ -79,14 +79,14 @@ where-say = { $phase ->
 
 # $can-take-back: yes when there is a leg to take back. $leg: which.
 wrong-say = Quelque chose ne va pas. { $can-take-back ->
-        [yes] Suivant : défaire le trajet { $leg }{ $strands ->
+        [yes] Suivant pour défaire le trajet { $leg }{ $strands ->
             [one] { "" }
            *[other] { " " }du circuit { $strand }
         }{ $pass ->
             [1] { "" }
-           *[other] { " " }dans la passe { $pass }
-        }. Retour : chercher où vous en êtes, si vous avez perdu le compte. Appuyez encore sur erreur pour tout laisser en l’état.
-       *[no] Retour : chercher où vous en êtes, si vous avez perdu le compte. Appuyez encore sur erreur pour tout laisser en l’état.
+           *[other] { " " }de la passe { $pass }
+        }. Retour pour chercher où vous en êtes, si vous avez perdu le compte. Appuyez encore sur erreur pour tout laisser en l’état.
+       *[no] Retour pour chercher où vous en êtes, si vous avez perdu le compte. Appuyez encore sur erreur pour tout laisser en l’état.
     }
 wrong-show = Quelque chose ne va pas
 wrong-show-note = { $can-take-back ->
@@ -98,17 +98,17 @@ wrong-show-note-leave = W : tout laisser en l’état
 
 # Taking a leg out again; the sentences of a step follow one another: this one, one for each
 # crossing in the order they are undone, and the last.
-# Exemple : On défait le trajet 7. Ramenez le cordon au picot de tête 6. Dégagez le cordon du picot de
+# Exemple : Défaites le trajet 7. Ramenez le cordon au picot de tête 6. Dégagez le cordon du picot de
 # tête 6.
 # $whole: no when the leg was laid only in part and is on no pin yet. $tail: number of the bottom
 # pin whose tail comes off first, for a cord that was just begun, else 0. $first-rim: top or bottom
 # when the cord in hand is to be brought back to pin $first first, else none.
-take-back-say = On défait le trajet { $leg }{ $strands ->
+take-back-say = Défaites le trajet { $leg }{ $strands ->
         [one] { "" }
        *[other] { " " }du circuit { $strand }
     }{ $pass ->
         [1] { "" }
-       *[other] { " " }dans la passe { $pass }
+       *[other] { " " }de la passe { $pass }
     }{ $named ->
         [yes] , « { $cord } »
        *[no] { "" }
@@ -127,23 +127,30 @@ take-back-say = On défait le trajet { $leg }{ $strands ->
        *[no] { "" }
     }
 
-# Exemple : Ressortez de sous 1 cordon, puis revenez en enjambant 1 cordon.
+# Exemple : Repassez sous 1 cordon, enjambez-en 1.
 take-back-say-crossing = { $place ->
         [only] { $over ->
             [yes] Revenez en enjambant
-           *[no] Ressortez de sous
+           *[no] Repassez sous
         }
         [first] { $over ->
             [yes] Revenez en enjambant
-           *[no] Ressortez de sous
+           *[no] Repassez sous
         }
        *[next] { $over ->
-            [yes] puis revenez en enjambant
-           *[no] puis ressortez de sous
+            [yes] enjambez-en
+           *[no] repassez sous
         }
-    } { $cords ->
-        [one] 1 cordon
-       *[other] { $cords } cordons
+    } { $place ->
+        [only] { $cords ->
+            [one] 1 cordon
+           *[other] { $cords } cordons
+        }
+        [first] { $cords ->
+            [one] 1 cordon
+           *[other] { $cords } cordons
+        }
+       *[next] { $cords }
     }{ $place ->
         [only] .
         [last] .
@@ -152,12 +159,12 @@ take-back-say-crossing = { $place ->
 
 take-back-say-clear = Il ne croise rien.
 
-# Exemple : Votre main est au picot de base 4. Suivant : défaire encore un trajet. Retour : reposer
-# celui-ci.
+# Exemple : Votre main est au picot de base 4. Suivant pour défaire encore un trajet. Retour pour
+# reposer celui-ci.
 take-back-say-end = Votre main est { $heading ->
         [falling] au picot de tête { $from }.
        *[rising] au picot de base { $from }.
-    } Suivant : défaire encore un trajet. Retour : reposer celui-ci.
+    } Suivant pour défaire encore un trajet. Retour pour reposer celui-ci.
 
 take-back-show = { $heading ->
         [falling] Remontez au { $from } de tête
@@ -169,7 +176,7 @@ take-back-show-phase = { $pass ->
     }
 take-back-show-crossing = { $over ->
         [yes] en ENJAMBANT { $cords }
-       *[no] sortez de sous { $cords }
+       *[no] repassez sous { $cords }
     }
 take-back-show-note = { $whole ->
         [yes] { $heading ->
@@ -190,17 +197,17 @@ question-say = { $question ->
            *[bottom] Le cordon que vous tenez est-il au picot de base { $pin } ?
         }
         [cords] { $rim ->
-            [top] Comptez les cordons autour du picot de tête { $pin }, avec celui que vous tenez.
-           *[bottom] Comptez les cordons arrivés au picot de base { $pin }, avec celui que vous tenez.
+            [top] Comptez les cordons autour du picot de tête { $pin }, y compris le vôtre.
+           *[bottom] Comptez les cordons arrivés au picot de base { $pin }, y compris le vôtre.
         } { $count ->
             [one] Y en a-t-il un seul ?
            *[other] Y en a-t-il { $count } ?
         }
-        [tail] N’y a-t-il de ce cordon que le dormant au picot de base { $pin }{ $count ->
+        [tail] Ce cordon est-il encore au départ, au picot de base { $pin }{ $count ->
             [0] { "" }
             [one] , à côté d’un autre cordon
            *[other] , à côté de { $count } autres cordons
-        }, et n’a-t-il encore contourné aucun picot ?
+        }, sans aucun trajet posé ?
         [home] Regardez un autre circuit : son cordon est-il revenu au picot de base { $pin } { $count ->
             [one] une fois ?
            *[other] { $count } fois ?
@@ -242,8 +249,8 @@ question-show = { $question ->
 question-show-note = { $question ->
         [pin] Le dernier picot que le cordon a contourné
         [cords] { $rim ->
-            [top] Autour du { $pin } de tête, avec celui que vous tenez
-           *[bottom] Arrivés au { $pin } de base, avec celui que vous tenez
+            [top] Autour du { $pin } de tête, y compris le vôtre
+           *[bottom] Arrivés au { $pin } de base, y compris le vôtre
         }
         [tail] Au { $pin } de base
         [home] Au { $pin } de base

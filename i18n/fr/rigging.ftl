@@ -10,23 +10,29 @@
 
 kit-phase-show = Il vous faut, { $single ->
         [yes] { $number } sur { $items }
+        [two] { $number } et { $last } sur { $items }
        *[no] { $number } à { $last } sur { $items }
     }
 rig-phase-show = Préparation, { $single ->
         [yes] étape { $number } sur { $tasks }
+        [two] étapes { $number } et { $last } sur { $tasks }
        *[no] étapes { $number } à { $last } sur { $tasks }
     }
 
 # Several things on one page: before them, and after them.
 # Exemple : Il vous faut, 1 à 3 sur 6.
 # $number to $last: which of them.
-kit-page-say = Il vous faut, { $number } à { $last } sur { $items }.
-kit-tick-say = Appuyez sur suivant quand vous avez tout. Avec moins à la fois, un par un.
+kit-page-say = Il vous faut, { $single ->
+        [two] { $number } et { $last } sur { $items }.
+       *[no] { $number } à { $last } sur { $items }.
+    }
+kit-tick-say = Appuyez sur suivant quand vous avez tout. Touche moins à la fois : un par un.
 
 # Before what is to be done to the tube. $single: yes when it is one thing.
 # Exemple : Préparation du tube, étapes 1 à 2 sur 7.
 rig-page-say = { $single ->
         [yes] Préparation du tube, étape { $number } sur { $tasks }.
+        [two] Préparation du tube, étapes { $number } et { $last } sur { $tasks }.
        *[no] Préparation du tube, étapes { $number } à { $last } sur { $tasks }.
     }
 
@@ -81,9 +87,9 @@ kit-pins-say-teach = Il vous faut, { $number } sur { $items } : { $count } pico
            *[other] , filetage numéro { $numbered }
         }
     }. Appuyez sur suivant quand vous les avez. { $thread ->
-        [none] Un picot est tout ce qui tient une boucle de cordon à sa place.
+        [none] Tout ce qui tient une ganse à sa place peut servir de picot.
        *[other] Ici, les picots sont des vis sans tête.
-    } Il en faut un pour chaque boucle de base et un pour chaque boucle de tête.
+    } Il en faut un pour chaque ganse de base et un pour chaque ganse de tête.
 kit-pins-show = { $count } picots, { $length }
 kit-pins-note = { $thread ->
         [none] { "" }
@@ -93,7 +99,7 @@ kit-pins-note = { $thread ->
 # $size: as it is sold.
 kit-key-say = Il vous faut, { $number } sur { $items } : la clé à six pans des picots, { $size }. Appuyez sur suivant quand vous l’avez.
 kit-key-say-brief = La clé à six pans des picots, { $size }.
-kit-key-say-teach = Il vous faut, { $number } sur { $items } : la clé à six pans des picots, { $size }. Appuyez sur suivant quand vous l’avez. Elle sert pour un picot que les doigts seuls ne tournent pas.
+kit-key-say-teach = Il vous faut, { $number } sur { $items } : la clé à six pans des picots, { $size }. Appuyez sur suivant quand vous l’avez. Elle sert à visser un picot trop dur pour les doigts.
 kit-key-show = Clé à six pans, { $size }
 kit-key-note = { "" }
 
@@ -188,22 +194,22 @@ kit-picks-note = Pour ouvrir les croisements
 
 # $given: length of the pins named, $needed: the least that holds, $hold: passes they do hold.
 rig-short-pins-say = Attention : les picots que vous avez indiqués, de { $given } de long, sont trop courts pour ce nœud. { $hold ->
-        [0] Ils ne tiennent même pas une passe.
-        [one] Ils tiennent une passe.
-       *[other] Ils tiennent { $hold } passes.
+        [0] Pas même une passe.
+        [one] Une passe au plus.
+       *[other] { $hold } passes au plus.
     } Prenez des picots de { $needed } ou plus.
 rig-short-pins-say-brief = Attention : les picots que vous avez indiqués, de { $given } de long, sont trop courts pour ce nœud. { $hold ->
-        [0] Ils ne tiennent même pas une passe.
-        [one] Ils tiennent une passe.
-       *[other] Ils tiennent { $hold } passes.
+        [0] Pas même une passe.
+        [one] Une passe au plus.
+       *[other] { $hold } passes au plus.
     } Prenez des picots de { $needed } ou plus.
 rig-short-pins-say-teach = Attention : les picots que vous avez indiqués, de { $given } de long, sont trop courts pour ce nœud. { $hold ->
-        [0] Ils ne tiennent même pas une passe.
-        [one] Ils tiennent une passe.
-       *[other] Ils tiennent { $hold } passes.
+        [0] Pas même une passe.
+        [one] Une passe au plus.
+       *[other] { $hold } passes au plus.
     } Prenez des picots de { $needed } ou plus. Chaque passe ajoute un cordon autour du picot, et d’un picot court le dernier s’échappe.
 rig-short-pins-show = Picots de { $given } trop courts
-rig-short-pins-note = Prenez { $needed } ou plus ; ceux-ci tiennent { $hold ->
+rig-short-pins-note = Prenez { $needed } ou plus ; ceux-ci suffisent pour { $hold ->
         [0] moins d’une passe
         [one] 1 passe
        *[other] { $hold } passes
@@ -226,7 +232,7 @@ rig-close-pins-say = Attention : les picots laissent { $gap } entre eux, et les
        *[other] , ou { $most_passes } passes au plus
     }{ $pin ->
         [none] { "" }
-       *[other] , ou des picots de { $pin } au plus
+       *[other] , ou des picots de { $pin } d’épaisseur au plus
     }.
 rig-close-pins-say-brief = Attention : les picots laissent { $gap } entre eux, et les cordons d’une ganse passent à l’aise à partir de { $comfortable }. Mieux vaudrait un tube de { $tube } ou plus{ $most_bights ->
         [0] { "" }
@@ -237,7 +243,7 @@ rig-close-pins-say-brief = Attention : les picots laissent { $gap } entre eux, 
        *[other] , ou { $most_passes } passes au plus
     }{ $pin ->
         [none] { "" }
-       *[other] , ou des picots de { $pin } au plus
+       *[other] , ou des picots de { $pin } d’épaisseur au plus
     }.
 rig-close-pins-say-teach = Attention : les picots laissent { $gap } entre eux, et les cordons d’une ganse passent à l’aise à partir de { $comfortable }. Mieux vaudrait un tube de { $tube } ou plus{ $most_bights ->
         [0] { "" }
@@ -248,7 +254,7 @@ rig-close-pins-say-teach = Attention : les picots laissent { $gap } entre eux, 
        *[other] , ou { $most_passes } passes au plus
     }{ $pin ->
         [none] { "" }
-       *[other] , ou des picots de { $pin } au plus
+       *[other] , ou des picots de { $pin } d’épaisseur au plus
     }. Là où les picots sont serrés, les cordons montent les uns sur les autres et les ganses sortent inégales.
 rig-close-pins-show = Les picots sont serrés
 rig-close-pins-note = { $gap } entre eux, à l’aise à partir de { $comfortable } : mieux vaut un tube de { $tube } ou plus{ $most_bights ->
@@ -260,7 +266,7 @@ rig-close-pins-note = { $gap } entre eux, à l’aise à partir de { $comfortabl
        *[other] , ou { $most_passes } passes au plus
     }{ $pin ->
         [none] { "" }
-       *[other] , ou des picots de { $pin } au plus
+       *[other] , ou des picots de { $pin } d’épaisseur au plus
     }
 
 # $slack: out of each leg. $better: the tube with least slack, or none.
@@ -315,7 +321,7 @@ rig-row-say-teach = { $rows ->
     } Choisissez un trou de la bague de base comme trou 1 et comptez les trous à partir de lui vers la { $hand ->
         [left] gauche
        *[right] droite
-    }, et de même sur la bague de tête. Une rangée convient à un nœud quand son nombre de trous est un multiple du nombre de picots.
+    }, et de même sur la bague de tête. Une rangée convient à un nœud quand son nombre de trous est un multiple du nombre de ganses.
 rig-row-show = { $rows ->
         [one] Une seule rangée de { $holes } trous
        *[other] Rangée { $row } : { $holes } trous
@@ -385,7 +391,7 @@ rig-pins-say-teach = Placez { $count } picots dans la bague { $rim ->
     }. { $key ->
         [none] { "" }
        *[other] Vissez chaque picot à la main jusqu’à ce qu’il porte sur le tube : la bague ne glisse plus.
-    } Des picots à égale distance font des boucles égales.
+    } Des picots à égale distance font des ganses égales.
 rig-pins-show = { $rim ->
         [top] Bague de tête
        *[bottom] Bague de base
@@ -416,10 +422,10 @@ rig-pins-note-how = Picots de { $length }{ $key ->
 # l’aplomb du trou de base 1.
 # $half: yes when the ring is turned half a hole on.
 rig-space-say = Placez la bague de tête de façon que sa rangée de trous soit à { $spacing } de celle de la bague de base, d’une rangée de picots à l’autre. { $half ->
-        [yes] Tournez-la jusqu’à ce que son trou 1 soit un demi-trou à { $hand ->
+        [yes] Tournez-la jusqu’à ce que son trou 1 soit à { $hand ->
             [left] gauche
            *[right] droite
-        } du trou de base 1, à mi-chemin du trou de base 2.
+        }, à mi-chemin entre les trous de base 1 et 2.
        *[no] Tournez-la jusqu’à ce que son trou 1 soit à l’aplomb du trou de base 1.
     }
 rig-space-say-brief = Rangées de picots à { $spacing } l’une de l’autre, { $half ->
@@ -430,10 +436,10 @@ rig-space-say-brief = Rangées de picots à { $spacing } l’une de l’autre, {
        *[no] trou de tête 1 à l’aplomb du trou de base 1.
     }
 rig-space-say-teach = Placez la bague de tête de façon que sa rangée de trous soit à { $spacing } de celle de la bague de base, d’une rangée de picots à l’autre. { $half ->
-        [yes] Tournez-la jusqu’à ce que son trou 1 soit un demi-trou à { $hand ->
+        [yes] Tournez-la jusqu’à ce que son trou 1 soit à { $hand ->
             [left] gauche
            *[right] droite
-        } du trou de base 1, à mi-chemin du trou de base 2.
+        }, à mi-chemin entre les trous de base 1 et 2.
        *[no] Tournez-la jusqu’à ce que son trou 1 soit à l’aplomb du trou de base 1.
     } À cette distance, les trajets ont le mou que demande le nœud fini.
 rig-space-show = Rangées de picots à { $spacing }
@@ -452,7 +458,7 @@ rig-space-note = { $half ->
 rig-strip-say = { $rim ->
         [top] Placez les { $pins } picots de tête à { $spacing } de ceux de base, avec une bande de papier de { $length } de long et un repère tous les { $pitch }. { $shift ->
             [none] Le picot de tête 1 est à l’aplomb du picot de base 1.
-           *[other] Le picot de tête 1 est { $shift } à { $hand ->
+           *[other] Le picot de tête 1 est à { $shift } à { $hand ->
                 [left] gauche
                *[right] droite
             } du picot de base 1, à mi-chemin du picot de base 2.
@@ -462,7 +468,7 @@ rig-strip-say = { $rim ->
 rig-strip-say-brief = { $rim ->
         [top] Placez les { $pins } picots de tête à { $spacing } de ceux de base, avec une bande de papier de { $length } de long et un repère tous les { $pitch }. { $shift ->
             [none] Le picot de tête 1 est à l’aplomb du picot de base 1.
-           *[other] Le picot de tête 1 est { $shift } à { $hand ->
+           *[other] Le picot de tête 1 est à { $shift } à { $hand ->
                 [left] gauche
                *[right] droite
             } du picot de base 1, à mi-chemin du picot de base 2.
@@ -472,7 +478,7 @@ rig-strip-say-brief = { $rim ->
 rig-strip-say-teach = { $rim ->
         [top] Placez les { $pins } picots de tête à { $spacing } de ceux de base, avec une bande de papier de { $length } de long et un repère tous les { $pitch }. { $shift ->
             [none] Le picot de tête 1 est à l’aplomb du picot de base 1.
-           *[other] Le picot de tête 1 est { $shift } à { $hand ->
+           *[other] Le picot de tête 1 est à { $shift } à { $hand ->
                 [left] gauche
                *[right] droite
             } du picot de base 1, à mi-chemin du picot de base 2.
@@ -496,7 +502,7 @@ rig-strip-note = { $rim ->
 
 ## Rigging: numbers, cord, beginning
 
-rig-number-say = Collez { $tape } de ruban de masquage, ou une bande de papier qui s’enlève, le long des deux bagues. Numérotez-y les picots de 1 à { $pins } vers la { $hand ->
+rig-number-say = Collez en tout { $tape } de ruban de masquage, ou de papier qui s’enlève, autour des deux bagues. Numérotez-y les picots de 1 à { $pins } vers la { $hand ->
         [left] gauche
        *[right] droite
     }, de même à la base et à la tête.
@@ -504,7 +510,7 @@ rig-number-say-brief = Numérotez les picots sur le ruban, de 1 à { $pins }, ve
         [left] gauche
        *[right] droite
     }.
-rig-number-say-teach = Collez { $tape } de ruban de masquage, ou une bande de papier qui s’enlève, le long des deux bagues. Numérotez-y les picots de 1 à { $pins } vers la { $hand ->
+rig-number-say-teach = Collez en tout { $tape } de ruban de masquage, ou de papier qui s’enlève, autour des deux bagues. Numérotez-y les picots de 1 à { $pins } vers la { $hand ->
         [left] gauche
        *[right] droite
     }, de même à la base et à la tête. Chaque étape nomme les picots par ces numéros.

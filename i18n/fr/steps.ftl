@@ -76,8 +76,8 @@ begin-say = { $strands ->
            *[right] Vous avancez vers la droite autour du tube, et les picots sont numérotés dans ce sens.
         } { $staggered ->
             [yes] { $hand ->
-                [left] Le picot de tête 1 est un demi-pas à gauche du picot de base 1.
-               *[right] Le picot de tête 1 est un demi-pas à droite du picot de base 1.
+                [left] Le picot de tête 1 est à un demi-pas à gauche du picot de base 1.
+               *[right] Le picot de tête 1 est à un demi-pas à droite du picot de base 1.
             }
            *[no] Le picot de tête 1 est à l’aplomb du picot de base 1.
         }
@@ -107,7 +107,7 @@ begin-say-brief = { $strands ->
 begin-say-teach = { $strands ->
         [one] { "" }
        *[other] Circuit { $strand } sur { $strands }. { $strand ->
-            [1] Un circuit est un parcours fermé du cordon ; ce nœud en a plusieurs, car ses brins et ses ganses ont un diviseur commun.
+            [1] Un circuit est un parcours fermé du cordon ; ce nœud en a plusieurs, car ses brins et ses ganses se divisent par un même nombre plus grand que 1.
            *[other] { "" }
         }
     } { $named ->
@@ -122,8 +122,8 @@ begin-say-teach = { $strands ->
            *[right] Vous avancez vers la droite autour du tube, et les picots sont numérotés dans ce sens.
         } { $staggered ->
             [yes] { $hand ->
-                [left] Le picot de tête 1 est un demi-pas à gauche du picot de base 1.
-               *[right] Le picot de tête 1 est un demi-pas à droite du picot de base 1.
+                [left] Le picot de tête 1 est à un demi-pas à gauche du picot de base 1.
+               *[right] Le picot de tête 1 est à un demi-pas à droite du picot de base 1.
             }
            *[no] Le picot de tête 1 est à l’aplomb du picot de base 1.
         }
@@ -151,7 +151,7 @@ begin-show-note = { $named ->
 ## Beginning to follow
 
 # Exemple : Deuxième passe. Le même cordon continue. Partez du picot de base 1, le long du cordon en
-# place, et restez toujours côté base de ce cordon, sans jamais le croiser. Enjambez et glissez dessous
+# place, et restez toujours côté base de ce cordon, sans changer de côté. Enjambez et glissez dessous
 # exactement comme lui. Autour des picots de tête, tournez en dedans de ses ganses ; autour des picots
 # de base, tournez en dehors.
 # $inside: the rim where the follower turns inside, top or bottom. $added: yes when another cord
@@ -183,9 +183,9 @@ follow-say = { $pass ->
     } du picot de base { $pin }, le long du premier cordon, et restez toujours côté { $lane ->
         [top] tête
        *[bottom] base
-    } de ce cordon, sans jamais le croiser. Enjambez là où il enjambe, glissez dessous là où il glisse dessous. { $inside ->
-        [bottom] Aux picots de base, tournez en dedans de ses boucles ; aux picots de tête, en dehors.
-       *[top] Aux picots de tête, tournez en dedans de ses boucles ; aux picots de base, en dehors.
+    } de ce cordon, sans changer de côté. Enjambez là où il enjambe, glissez dessous là où il glisse dessous. { $inside ->
+        [bottom] Aux picots de base, tournez en dedans de ses ganses ; aux picots de tête, en dehors.
+       *[top] Aux picots de tête, tournez en dedans de ses ganses ; aux picots de base, en dehors.
     }
 
 follow-say-brief = { $pass ->
@@ -253,9 +253,9 @@ follow-say-teach = { $pass ->
     } du picot de base { $pin }, le long du premier cordon, et restez toujours côté { $lane ->
         [top] tête
        *[bottom] base
-    } de ce cordon, sans jamais le croiser. Enjambez là où il enjambe, glissez dessous là où il glisse dessous. { $inside ->
-        [bottom] Aux picots de base, tournez en dedans de sa boucle, vers le milieu du nœud ; aux picots de tête, en dehors.
-       *[top] Aux picots de tête, tournez en dedans de sa boucle, vers le milieu du nœud ; aux picots de base, en dehors.
+    } de ce cordon, sans changer de côté. Enjambez là où il enjambe, glissez dessous là où il glisse dessous. { $inside ->
+        [bottom] Aux picots de base, tournez en dedans de sa ganse, vers le milieu du nœud ; aux picots de tête, en dehors.
+       *[top] Aux picots de tête, tournez en dedans de sa ganse, vers le milieu du nœud ; aux picots de base, en dehors.
     }
 
 # Exemple : Suivez le cordon, côté base
@@ -407,7 +407,7 @@ lay-say-way-teach = { $pass ->
 # Exemple : Trajet 11, partie 2 sur 5, du picot de base 2 au picot de tête 4. Vous êtes au quart,
 # juste après le picot de base 3. Continuez de monter vers la droite.
 # $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
-# pin it has just passed, $rim: bottom or top. $made: whole turns made on this leg so far.
+# pin it has just passed, $rim: bottom or top, or none while that is where the leg began. $made: whole turns made on this leg so far.
 # $again: yes when that pin is the one where the leg lands, one time or more too soon.
 lay-say-way-on = { $pass ->
         [1] { $strands ->
@@ -427,7 +427,11 @@ lay-say-way-on = { $pass ->
     }, partie { $part } sur { $parts }, { $heading ->
         [falling] du picot de tête { $from } au picot de base { $to }
        *[rising] du picot de base { $from } au picot de tête { $to }
-    }. Vous êtes { $share ->
+    }. { $made ->
+        [0] Vous
+        [one] Après un tour du tube, vous
+       *[other] Après { $made } tours du tube, vous
+    } êtes { $share ->
         [little] au début
         [quarter] au quart
         [third] au tiers
@@ -435,17 +439,14 @@ lay-say-way-on = { $pass ->
         [two-thirds] aux deux tiers
         [three-quarters] aux trois quarts
        *[most] presque au bout
-    }, juste après { $rim ->
-        [top] le picot de tête { $past }
-       *[bottom] le picot de base { $past }
+    }{ $rim ->
+        [none] { "" }
+        [top] , juste après le picot de tête { $past }
+       *[bottom] , juste après le picot de base { $past }
     }{ $again ->
         [yes] , où vous reviendrez
        *[no] { "" }
-    }{ $made ->
-        [0] .
-        [one] , après un tour du tube.
-       *[other] , après { $made } tours du tube.
-    } Continuez de { $heading ->
+    }. Continuez de { $heading ->
         [falling] descendre
        *[rising] monter
     } { $lane ->
@@ -473,9 +474,10 @@ lay-say-way-on-brief = { $pass ->
     } { $heading ->
         [falling] Tête { $from }, descendez à base { $to }
        *[rising] Base { $from }, montez à tête { $to }
-    }, après { $rim ->
-        [top] tête { $past }
-       *[bottom] base { $past }
+    }{ $rim ->
+        [none] { "" }
+        [top] , après tête { $past }
+       *[bottom] , après base { $past }
     }.
 
 # The same, for who learns.
@@ -497,7 +499,11 @@ lay-say-way-on-teach = { $pass ->
     }, partie { $part } sur { $parts }, { $heading ->
         [falling] du picot de tête { $from } au picot de base { $to }
        *[rising] du picot de base { $from } au picot de tête { $to }
-    }. Vous êtes { $share ->
+    }. { $made ->
+        [0] Vous
+        [one] Après un tour du tube, vous
+       *[other] Après { $made } tours du tube, vous
+    } êtes { $share ->
         [little] au début
         [quarter] au quart
         [third] au tiers
@@ -505,17 +511,14 @@ lay-say-way-on-teach = { $pass ->
         [two-thirds] aux deux tiers
         [three-quarters] aux trois quarts
        *[most] presque au bout
-    }, juste après { $rim ->
-        [top] le picot de tête { $past }
-       *[bottom] le picot de base { $past }
+    }{ $rim ->
+        [none] { "" }
+        [top] , juste après le picot de tête { $past }
+       *[bottom] , juste après le picot de base { $past }
     }{ $again ->
         [yes] , où vous reviendrez
        *[no] { "" }
-    }{ $made ->
-        [0] .
-        [one] , après un tour du tube.
-       *[other] , après { $made } tours du tube.
-    } Continuez de { $heading ->
+    }. Continuez de { $heading ->
         [falling] descendre
        *[rising] monter
     } { $lane ->
@@ -621,14 +624,14 @@ lay-say-clear-teach = Il n’y a encore rien à croiser.
 # How a lay step ends. $landing: on-the-way, round, inside or outside; at the pin where the pass
 # began home-and-on, home-to-wait (other strands come first) or home-to-end (the cord ends).
 # Exemple : Puis contournez le picot de tête 6.
-# Exemple : En dehors de la boucle.
+# Exemple : En dehors de la ganse.
 lay-say-landing = { $landing ->
-        [on-the-way] Tenez-le là.
-        [inside] En dedans de la boucle.
-        [outside] En dehors de la boucle.
-        [home-and-on] Retour au départ : enjambez le dormant qui pend et continuez autour du picot de base { $to }.
-        [home-to-wait] Retour au départ : fixez le cordon au picot de base { $to }, en attendant sa prochaine passe.
-        [home-to-end] Retour au départ : laissez pendre le bout au picot de base { $to }.
+        [on-the-way] Tenez le vôtre.
+        [inside] En dedans de la ganse.
+        [outside] En dehors de la ganse.
+        [home-and-on] Au départ, enjambez le dormant qui pend et continuez autour du picot de base { $to }.
+        [home-to-wait] Au départ, fixez le cordon au picot de base { $to }, en attendant sa prochaine passe.
+        [home-to-end] Au départ, laissez pendre le bout au picot de base { $to }.
        *[round] { $heading ->
             [falling] Puis contournez le picot de base { $to }.
            *[rising] Puis contournez le picot de tête { $to }.
@@ -640,22 +643,22 @@ lay-say-landing-brief = { $landing ->
         [on-the-way] { "" }
         [inside] En dedans.
         [outside] En dehors.
-        [home-and-on] Retour : enjambez le dormant.
-        [home-to-wait] Retour : fixez-le.
-        [home-to-end] Retour : arrêtez là.
+        [home-and-on] Au départ, enjambez le dormant.
+        [home-to-wait] Départ : fixez-le.
+        [home-to-end] Départ : arrêtez là.
        *[round] { "" }
     }
 
 lay-say-landing-teach = { $landing ->
-        [on-the-way] Tenez-le là.
-        [inside] En dedans de la boucle.
-        [outside] En dehors de la boucle.
-        [home-and-on] Retour au départ : enjambez le dormant qui pend et continuez autour du picot de base { $to }.
-        [home-to-wait] Retour au départ : fixez le cordon au picot de base { $to }, en attendant sa prochaine passe.
-        [home-to-end] Retour au départ : laissez pendre le bout au picot de base { $to }.
+        [on-the-way] Tenez le vôtre.
+        [inside] En dedans de la ganse.
+        [outside] En dehors de la ganse.
+        [home-and-on] Au départ, enjambez le dormant qui pend et continuez autour du picot de base { $to }.
+        [home-to-wait] Au départ, fixez le cordon au picot de base { $to }, en attendant sa prochaine passe.
+        [home-to-end] Au départ, laissez pendre le bout au picot de base { $to }.
        *[round] { $heading ->
-            [falling] Puis contournez le picot de base { $to }, au plus près.
-           *[rising] Puis contournez le picot de tête { $to }, au plus près.
+            [falling] Puis contournez le picot de base { $to }.
+           *[rising] Puis contournez le picot de tête { $to }.
         }
     }
 
@@ -726,9 +729,10 @@ lay-show-note-on = { $share ->
     } { $heading ->
         [falling] de la descente
        *[rising] de la montée
-    }, juste après { $rim ->
-        [top] le { $past } de tête
-       *[bottom] le { $past } de base
+    }{ $rim ->
+        [none] { "" }
+        [top] , juste après le { $past } de tête
+       *[bottom] , juste après le { $past } de base
     }{ $again ->
         [yes] , où il reviendra
        *[no] { "" }
@@ -742,23 +746,23 @@ lay-show-note-on = { $share ->
 lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
-                [0] Tenez-le là
-                [one] 1 tour du tube en tout. Tenez-le là
-               *[other] { $turns } tours du tube en tout. Tenez-le là
+                [0] Tenez le vôtre
+                [one] 1 tour du tube en tout. Tenez le vôtre
+               *[other] { $turns } tours du tube en tout. Tenez le vôtre
             }
-           *[other] Tenez-le là
+           *[other] Tenez le vôtre
         }
         [inside] { $heading ->
-            [falling] En dedans de la boucle, au { $to } de base
-           *[rising] En dedans de la boucle, au { $to } de tête
+            [falling] En dedans de la ganse, au { $to } de base
+           *[rising] En dedans de la ganse, au { $to } de tête
         }
         [outside] { $heading ->
-            [falling] En dehors de la boucle, au { $to } de base
-           *[rising] En dehors de la boucle, au { $to } de tête
+            [falling] En dehors de la ganse, au { $to } de base
+           *[rising] En dehors de la ganse, au { $to } de tête
         }
-        [home-and-on] Retour au départ : enjambez le dormant, continuez autour du { $to } de base
-        [home-to-wait] Retour au départ : fixez-le au { $to } de base
-        [home-to-end] Retour au départ : laissez pendre le bout au { $to } de base
+        [home-and-on] Au départ, enjambez le dormant, continuez autour du { $to } de base
+        [home-to-wait] Au départ, fixez-le au { $to } de base
+        [home-to-end] Au départ, laissez pendre le bout au { $to } de base
        *[round] { $heading ->
             [falling] Contournez le { $to } de base
            *[rising] Contournez le { $to } de tête

@@ -75,10 +75,11 @@ impl Walk {
         self.pace = pace;
     }
 
-    /// Minutes until the last leg is laid at the tyer's pace, when that is known.
+    /// Minutes until the last leg is laid at the tyer's pace, when that is known and a leg is left.
     fn minutes_left(&self) -> Option<u32> {
         let Progress { laid, legs } = self.script.progress(self.place);
-        let minutes = self.pace?.laying_minutes(legs - laid);
+        let left = Some(legs - laid).filter(|left| *left > 0)?;
+        let minutes = self.pace?.laying_minutes(left);
         #[expect(
             clippy::cast_possible_truncation,
             clippy::cast_sign_loss,

@@ -129,7 +129,7 @@ fn on_one_page(things: Vec<Shown>) -> Shown {
 fn page_args(number: u16, things: usize, (of, all): (&'static str, u16)) -> FluentArgs<'static> {
     let mut args = fluent_args! {
         "number" => number, "last" => usize::from(number) + things - 1,
-        "single" => (things == 1).selector(),
+        "single" => match things { 1 => "yes", 2 => "two", _ => "no" },
     };
     args.set(of, all);
     args

@@ -63,7 +63,14 @@ pub(super) fn lay_args(lay: &LayStep) -> FluentArgs<'static> {
     }) = lay.landmark
     {
         args.set("share", share.selector());
-        args.set("rim", past.rim.selector());
+        // The pin from which the leg has just set out tells nothing of the way.
+        let is_start = past == lay.leg.from && turns == 0;
+        let rim = if is_start {
+            "none"
+        } else {
+            past.rim.selector()
+        };
+        args.set("rim", rim);
         args.set("past", past.number);
         args.set("made", turns);
         // Above the pin where it lands at last, with a turn of the tube still to go.

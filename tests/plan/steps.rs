@@ -133,7 +133,7 @@ fn the_rig_steps_speak_as_a_person_does() {
     );
     assert_eq!(
         steps[2],
-        "Mind the pins: they stick out, so keep eyes and palms clear of them. Rigging, steps 1 to 2 \
+        "Mind the pins: they stick out, so keep eyes and palms clear of them. Rigging, steps 1 and 2 \
          of 6. Each ring has one row of 12 holes. Choose a hole of the bottom ring as hole 1 and \
          count the holes from it to the left, and the same on the top ring. Set 4 pins in the \
          bottom ring, in every third hole: holes 1, 4, 7 and 10. Bottom pin 1 stands in hole 1. Use \
@@ -181,7 +181,7 @@ fn rig_steps_are_steps_like_any_other() {
         assert_eq!(told["say"], ever["say"]);
     }
     let text = printed(&[&knot[..5], &setup].concat());
-    assert!(text.contains("What you need, 1 to 2 of 5"), "{text}");
+    assert!(text.contains("What you need, 1 and 2 of 5"), "{text}");
 }
 
 #[test]

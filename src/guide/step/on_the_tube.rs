@@ -199,7 +199,7 @@ pub struct CheckStep {
     pub cords: u16,
     /// Crossings on the tube now, when all of them belong to this strand's lead pass.
     pub crossings: Option<u32>,
-    /// Crossings between two neighbouring pins from rim to rim, once the whole knot is laid.
+    /// Crossings along every leg from rim to rim, once the whole knot is laid.
     pub rows: u16,
     /// The last leg, and what it crossed: so many cords over and so many under.
     pub last: LastLeg,

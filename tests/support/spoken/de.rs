@@ -108,8 +108,8 @@ pub const GERMAN: Language = Language {
         (
             "place",
             &[
-                "Du hast {share-of} hinter dir{made-turns}, und bist eben an {past-pin} vorbei{again}. Weiter {along} hoch",
-                "Du hast {share-of} hinter dir{made-turns}, und bist eben an {past-pin} vorbei{again}. Weiter {along} hinab",
+                "Du hast {share-of} hinter dir{made-turns}{past-it}. Weiter {along} hoch",
+                "Du hast {share-of} hinter dir{made-turns}{past-it}. Weiter {along} hinab",
             ],
         ),
         (
@@ -124,7 +124,11 @@ pub const GERMAN: Language = Language {
                 "fast den ganzen Weg{share=most}",
             ],
         ),
-        ("again", &["", ", zu dem du wiederkommst"]),
+        (
+            "past-it",
+            &["", " und bist eben an {past-pin} vorbei{again}"],
+        ),
+        ("again", &["", "; er kommt noch einmal"]),
         (
             "past-pin",
             &["Fuß-Stift {past}{rim=bottom}", "Kopf-Stift {past}{rim=top}"],
@@ -133,9 +137,9 @@ pub const GERMAN: Language = Language {
             "made-turns",
             &[
                 "{made=0}",
-                ", einmal um das Rohr herum{made=1}",
-                ", zweimal um das Rohr herum{made=2}",
-                ", {made}-mal um das Rohr herum",
+                ", einmal um das Rohr herum,{made=1}",
+                ", zweimal um das Rohr herum,{made=2}",
+                ", {made}-mal um das Rohr herum,",
             ],
         ),
         (
@@ -159,7 +163,7 @@ pub const GERMAN: Language = Language {
         (
             "landing",
             &[
-                "Halte sie dort fest.{landing=hold}",
+                "Halte deine dort fest.{landing=hold}",
                 "Dann um Kopf-Stift {landed}.{landing=round}",
                 "Dann um Fuß-Stift {landed}.{landing=round}",
                 "{turning}",
@@ -168,17 +172,17 @@ pub const GERMAN: Language = Language {
         (
             "tlanding",
             &[
-                "Halte sie dort fest.{landing=hold}",
-                "Dann um Kopf-Stift {landed}; zieh sie heran.{landing=round}",
-                "Dann um Fuß-Stift {landed}; zieh sie heran.{landing=round}",
+                "Halte deine dort fest.{landing=hold}",
+                "Dann um Kopf-Stift {landed}; hol die Lose nach.{landing=round}",
+                "Dann um Fuß-Stift {landed}; hol die Lose nach.{landing=round}",
                 "{turning}",
             ],
         ),
         (
             "turning",
             &[
-                "Innen in der Schlinge.{landing=inside}",
-                "Außen um die Schlinge.{landing=outside}",
+                "Innen in der Bucht.{landing=inside}",
+                "Außen um die Bucht.{landing=outside}",
                 "Zurück am Anfang: Geh über das hängende Ende und weiter um Fuß-Stift {landed}.{landing=on}",
                 "Zurück am Anfang: Klebe die Schnur an Fuß-Stift {landed} fest, bis zu ihrem nächsten Durchgang.{landing=wait}",
                 "Zurück am Anfang: Lass das Ende an Fuß-Stift {landed} hängen.{landing=end}",

@@ -112,8 +112,8 @@ pub const ENGLISH: Language = Language {
         (
             "place",
             &[
-                "You are {share-of} up, just past {past-pin}{made-turns} Go on up {along}",
-                "You are {share-of} down, just past {past-pin}{made-turns} Go on down {along}",
+                "You are {share-of} up{past-it}{made-turns} Go on up {along}",
+                "You are {share-of} down{past-it}{made-turns} Go on down {along}",
             ],
         ),
         (
@@ -128,6 +128,7 @@ pub const ENGLISH: Language = Language {
                 "nearly all the way{share=most}",
             ],
         ),
+        ("past-it", &["", ", just past {past-pin}"]),
         ("again", &["", ", which you come back to"]),
         (
             "past-pin",
@@ -168,8 +169,8 @@ pub const ENGLISH: Language = Language {
             "tlanding",
             &[
                 "Hold it there.{landing=hold}",
-                "Then round top pin {landed}, and pull it close.{landing=round}",
-                "Then round bottom pin {landed}, and pull it close.{landing=round}",
+                "Then round top pin {landed}.{landing=round}",
+                "Then round bottom pin {landed}.{landing=round}",
                 "{turning}",
             ],
         ),

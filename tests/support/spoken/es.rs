@@ -120,8 +120,8 @@ pub const SPANISH: Language = Language {
         (
             "place",
             &[
-                "Llevas {share-of}, justo después de {past-pin}{made-turns} Sigue subiendo{around}",
-                "Llevas {share-of}, justo después de {past-pin}{made-turns} Sigue bajando{around}",
+                "Llevas {share-of}{made-turns}{past-it}. Sigue subiendo{around}",
+                "Llevas {share-of}{made-turns}{past-it}. Sigue bajando{around}",
             ],
         ),
         (
@@ -136,6 +136,7 @@ pub const SPANISH: Language = Language {
                 "casi todo{share=most}",
             ],
         ),
+        ("past-it", &["", ", justo después de {past-pin}"]),
         ("again", &["", ", a la que volverás"]),
         (
             "past-pin",
@@ -147,10 +148,10 @@ pub const SPANISH: Language = Language {
         (
             "made-turns",
             &[
-                ".{made=0}",
-                ", y una vuelta al tubo.{made=1}",
-                ", y dos vueltas al tubo.{made=2}",
-                ", y {made} vueltas al tubo.",
+                "{made=0}",
+                " y una vuelta al tubo{made=1}",
+                " y dos vueltas al tubo{made=2}",
+                " y {made} vueltas al tubo",
             ],
         ),
         (
@@ -184,8 +185,8 @@ pub const SPANISH: Language = Language {
             "tlanding",
             &[
                 "Sujétalo ahí.{landing=hold}",
-                "Luego rodea bien la clavija {landed} de la cabeza.{landing=round}",
-                "Luego rodea bien la clavija {landed} del pie.{landing=round}",
+                "Luego rodea la clavija {landed} de la cabeza.{landing=round}",
+                "Luego rodea la clavija {landed} del pie.{landing=round}",
                 "{turning}",
             ],
         ),
@@ -202,8 +203,8 @@ pub const SPANISH: Language = Language {
         (
             "bway",
             &[
-                "Pie {from}, sube a cabeza {to}{h=rising}",
-                "Cabeza {from}, baja a pie {to}{h=falling}",
+                "Pie {from}, sube a la cabeza {to}{h=rising}",
+                "Cabeza {from}, baja al pie {to}{h=falling}",
             ],
         ),
         (
@@ -213,8 +214,8 @@ pub const SPANISH: Language = Language {
                 ", una vuelta{turns=1}",
                 ", dos vueltas{turns=2}",
                 ", {turns} vueltas",
-                ", tras cabeza {past}{rim=top}",
-                ", tras pie {past}{rim=bottom}",
+                ", pasada cabeza {past}{rim=top}",
+                ", pasado pie {past}{rim=bottom}",
             ],
         ),
         (
@@ -241,9 +242,9 @@ pub const SPANISH: Language = Language {
                 "",
                 " Por dentro.{landing=inside}",
                 " Por fuera.{landing=outside}",
-                " De vuelta: por encima de la cola.{landing=on}",
-                " De vuelta: sujétalo con cinta.{landing=wait}",
-                " De vuelta: para aquí.{landing=end}",
+                " Al principio: por encima de la cola.{landing=on}",
+                " Al principio: sujétalo con cinta.{landing=wait}",
+                " Al principio: termina aquí.{landing=end}",
             ],
         ),
     ],

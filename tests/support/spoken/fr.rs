@@ -6,7 +6,7 @@ use super::Language;
 pub const FRENCH: Language = Language {
     tag: "fr",
     staggered: &[
-        "Le picot de tête 1 est un demi-pas à",
+        "Le picot de tête 1 est à un demi-pas à",
         "les picots de tête un demi-pas plus loin.",
     ],
     straight: &[
@@ -116,8 +116,8 @@ pub const FRENCH: Language = Language {
         (
             "place",
             &[
-                "Vous êtes {share-of}, juste après {past-pin}{made-turns} Continuez de monter{along}",
-                "Vous êtes {share-of}, juste après {past-pin}{made-turns} Continuez de descendre{along}",
+                "{made-turns} êtes {share-of}{past-it}. Continuez de monter{along}",
+                "{made-turns} êtes {share-of}{past-it}. Continuez de descendre{along}",
             ],
         ),
         (
@@ -132,6 +132,7 @@ pub const FRENCH: Language = Language {
                 "presque au bout{share=most}",
             ],
         ),
+        ("past-it", &["", ", juste après {past-pin}"]),
         ("again", &["", ", où vous reviendrez"]),
         (
             "past-pin",
@@ -143,9 +144,9 @@ pub const FRENCH: Language = Language {
         (
             "made-turns",
             &[
-                ".{made=0}",
-                ", après un tour du tube.{made=1}",
-                ", après {made} tours du tube.",
+                "Vous{made=0}",
+                "Après un tour du tube, vous{made=1}",
+                "Après {made} tours du tube, vous",
             ],
         ),
         (
@@ -161,7 +162,7 @@ pub const FRENCH: Language = Language {
         (
             "landing",
             &[
-                "Tenez-le là.{landing=hold}",
+                "Tenez le vôtre.{landing=hold}",
                 "Puis contournez le picot de tête {landed}.{landing=round}",
                 "Puis contournez le picot de base {landed}.{landing=round}",
                 "{turning}",
@@ -170,20 +171,20 @@ pub const FRENCH: Language = Language {
         (
             "tlanding",
             &[
-                "Tenez-le là.{landing=hold}",
-                "Puis contournez le picot de tête {landed}, au plus près.{landing=round}",
-                "Puis contournez le picot de base {landed}, au plus près.{landing=round}",
+                "Tenez le vôtre.{landing=hold}",
+                "Puis contournez le picot de tête {landed}.{landing=round}",
+                "Puis contournez le picot de base {landed}.{landing=round}",
                 "{turning}",
             ],
         ),
         (
             "turning",
             &[
-                "En dedans de la boucle.{landing=inside}",
-                "En dehors de la boucle.{landing=outside}",
-                "Retour au départ\u{a0}: enjambez le dormant qui pend et continuez autour du picot de base {landed}.{landing=on}",
-                "Retour au départ\u{a0}: fixez le cordon au picot de base {landed}, en attendant sa prochaine passe.{landing=wait}",
-                "Retour au départ\u{a0}: laissez pendre le bout au picot de base {landed}.{landing=end}",
+                "En dedans de la ganse.{landing=inside}",
+                "En dehors de la ganse.{landing=outside}",
+                "Au départ, enjambez le dormant qui pend et continuez autour du picot de base {landed}.{landing=on}",
+                "Au départ, fixez le cordon au picot de base {landed}, en attendant sa prochaine passe.{landing=wait}",
+                "Au départ, laissez pendre le bout au picot de base {landed}.{landing=end}",
             ],
         ),
         (
@@ -211,9 +212,9 @@ pub const FRENCH: Language = Language {
                 "",
                 " En dedans.{landing=inside}",
                 " En dehors.{landing=outside}",
-                " Retour\u{a0}: enjambez le dormant.{landing=on}",
-                " Retour\u{a0}: fixez-le.{landing=wait}",
-                " Retour\u{a0}: arrêtez là.{landing=end}",
+                " Au départ, enjambez le dormant.{landing=on}",
+                " Départ\u{a0}: fixez-le.{landing=wait}",
+                " Départ\u{a0}: arrêtez là.{landing=end}",
             ],
         ),
     ],

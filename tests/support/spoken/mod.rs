@@ -141,7 +141,8 @@ pub enum Share {
 pub struct Mark {
     /// The way that lies behind.
     pub share: Option<Share>,
-    pub past: Pin,
+    /// Unless it is the pin where the leg began.
+    pub past: Option<Pin>,
     /// Whole turns made so far.
     pub made: Option<u64>,
 }
@@ -186,21 +187,19 @@ impl Spoken {
             .iter()
             .filter(|(name, _)| ["over", "under"].contains(name));
         let mark = || {
-            Some(Mark {
-                share: text("share").and_then(|share| {
-                    SHARES
-                        .iter()
-                        .find(|(name, _)| *name == share)
-                        .map(|(_, share)| *share)
-                }),
-                past: (
-                    if text("rim")? == "top" {
-                        Rim::Top
-                    } else {
-                        Rim::Bottom
-                    },
-                    number("past")?,
-                ),
+            let share = text("share").and_then(|share| {
+                SHARES
+                    .iter()
+                    .find(|(name, _)| *name == share)
+                    .map(|(_, share)| *share)
+            });
+            let past = text("rim").zip(number("past")).map(|(rim, past)| {
+                let rim = if rim == "top" { Rim::Top } else { Rim::Bottom };
+                (rim, past)
+            });
+            (share.is_some() || past.is_some()).then(|| Mark {
+                share,
+                past,
                 made: number("made"),
             })
         };
@@ -217,7 +216,8 @@ impl Spoken {
             from: (from, number("from")?),
             to: (to, number("to")?),
             way: text("way").map(|way| if way == "left" { Way::Left } else { Way::Right }),
-            turns: number("turns"),
+            // In a later part nothing is said of the turns of the whole leg.
+            turns: number("turns").filter(|_| number("part").is_none_or(|part| part == 1)),
             lane: text("lane").map(|lane| {
                 if lane == "top" {
                     Lane::Top
