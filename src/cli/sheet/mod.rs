@@ -55,7 +55,15 @@ struct StageArgs {
     sheet: SheetArgs,
     #[arg(long, value_name = "N", allow_hyphen_values = true, help = "help-step")]
     step: Option<String>,
-    #[arg(long, help = "help-round")]
+    #[arg(long, help = "help-rolled-out")]
+    rolled_out: bool,
+    /// What a stage shows anyway; older command lines name it.
+    #[arg(
+        long,
+        hide = true,
+        conflicts_with = "rolled_out",
+        help = "help-rolled-out"
+    )]
     round: bool,
 }
 
@@ -118,10 +126,10 @@ impl StageArgs {
             let sentence = words.sheet_step(given, script.places().count());
             return Err(Complaint::input(sentence));
         };
-        let view = if self.round {
-            View::RoundTheTube
-        } else {
+        let view = if self.rolled_out {
             View::RolledOut
+        } else {
+            View::RoundTheTube
         };
         Ok(stage(&script, &step, view, paper, words))
     }

@@ -33,7 +33,7 @@ pub fn card(
     };
     let scene = |frame| {
         Scene::build(
-            View::RolledOut,
+            View::RoundTheTube,
             plan.laying(),
             plan.side,
             plan.hand,

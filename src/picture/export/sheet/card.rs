@@ -65,7 +65,7 @@ const SMALL_STEP: f32 = 4.4;
 /// Where the second column begins.
 const WAY: f32 = MARGIN + 14.0;
 /// Height of the picture, and pixels of its scene in a millimetre.
-const PICTURE: f32 = 58.0;
+const PICTURE: f32 = 48.0;
 const SCALE: f32 = 6.0;
 /// Height and width of the picture of an end.
 const END: [f32; 2] = [38.0, 78.0];
