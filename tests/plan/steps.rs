@@ -170,6 +170,9 @@ fn rig_steps_are_steps_like_any_other() {
         assert_eq!(matches!(kind, "kit" | "rig"), index < before, "{kind}");
     }
     assert_eq!(with[0]["things"][0]["what"], "tube");
+    // What a page begins with stands beside the step too, as when each thing had a step of its own.
+    assert_eq!(with[0]["what"], "tube");
+    assert_eq!(with[0]["diameter_mm"], with[0]["things"][0]["diameter_mm"]);
     assert_eq!(with[before - 1]["things"][0]["what"], "number");
     // The tie itself is told as ever, until it is lifted: what is known of slack comes in then.
     let tie = without

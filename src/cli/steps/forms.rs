@@ -92,11 +92,16 @@ enum WhatForm {
     Kit {
         item: u16,
         items: u16,
+        /// The first thing of the page, beside the step, as when each had a step of its own.
+        #[serde(flatten)]
+        first: Option<ItemForm>,
         things: Vec<ItemForm>,
     },
     Rig {
         step: u16,
         steps: u16,
+        #[serde(flatten)]
+        first: Option<TaskForm>,
         things: Vec<TaskForm>,
     },
     Begin {
@@ -216,11 +221,13 @@ impl WhatForm {
             What::Kit(kit) => Self::Kit {
                 item: kit.number,
                 items: kit.items,
+                first: kit.things.first().map(ItemForm::of),
                 things: kit.things.iter().map(ItemForm::of).collect(),
             },
             What::Rig(rig) => Self::Rig {
                 step: rig.number,
                 steps: rig.tasks,
+                first: rig.things.first().map(TaskForm::of),
                 things: rig.things.iter().map(TaskForm::of).collect(),
             },
             What::Begin(begin) => Self::Begin {
