@@ -495,6 +495,16 @@ fn the_time_that_is_left_goes_by_the_tyers_own_pace() {
         said.contains("About 6 minutes to go, at your pace."),
         "{said}"
     );
+    // With every leg laid there is no time left to tell.
+    let script = Script::new(plan(5, 6), AtOnce::default());
+    let laying = script.places().filter(|place| place.phase() == Phase::Lead);
+    tie.place = script.next(laying.last().unwrap()).unwrap();
+    shelf.save(&tie).unwrap();
+    let said = where_am_i(folder.path());
+    assert!(
+        said.contains("No leg is left") && !said.contains("minute"),
+        "{said}"
+    );
 }
 
 #[test]

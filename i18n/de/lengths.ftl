@@ -8,7 +8,7 @@
 # "Fuß" as a length is only heard after a number, the rim only before one (Fuß-Stift 4). On the screen
 # inches and feet have their marks, ″ and ′: "in" would be read as the preposition, "Fuß" as the rim.
 # Halves and quarters are said as at the bench (zweieinhalb, eindreiviertel), finer parts with "und"; a
-# fraction alone is not declined (einhalb Zoll, ein Achtel Zoll), as it is read off a rule.
+# fraction alone is not declined (einhalb Zoll, ein achtel Zoll), as it is read off a rule.
 
 # Example: 9 Millimeter
 length-mm-say = { $number ->
@@ -51,7 +51,7 @@ length-fraction-say = { $below ->
            *[other] drei viertel Zoll
         }
         [8] { $above ->
-            [1] ein Achtel Zoll
+            [1] ein achtel Zoll
            *[other] { $above } achtel Zoll
         }
         [16] { $above ->
@@ -87,7 +87,7 @@ length-in-fraction-say = { $below ->
             }
         }
         [8] { $inches } und { $above ->
-            [1] ein Achtel Zoll
+            [1] ein achtel Zoll
            *[other] { $above } achtel Zoll
         }
         [16] { $inches } und { $above ->

@@ -96,7 +96,10 @@ kit-pins-say-teach = Du brauchst, { $number } von { $items }: { $count } Stifte,
 kit-pins-show = { $count } Stifte, { $length }
 kit-pins-note = { $thread ->
         [none] { "" }
-       *[other] Madenschrauben { $thread }
+       *[other] Madenschrauben { $numbered ->
+            [none] { $thread }
+           *[other] Nr. { $numbered }
+        }
     }
 
 # $size: as it is sold.

@@ -92,7 +92,10 @@ kit-pins-say-teach = You will need, { $number } of { $items }: { $count } pins, 
 kit-pins-show = { $count } pins, { $length }
 kit-pins-note = { $thread ->
         [none] { "" }
-       *[other] Set screws { $thread }
+       *[other] Set screws { $numbered ->
+            [none] { $thread }
+           *[other] #{ $numbered }
+        }
     }
 
 # $size: as it is sold.

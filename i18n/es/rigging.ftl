@@ -93,7 +93,10 @@ kit-pins-say-teach = Necesitas, { $number } de { $items }: { $count } clavijas, 
 kit-pins-show = { $count } clavijas, { $length }
 kit-pins-note = { $thread ->
         [none] { "" }
-       *[other] Prisioneros { $thread }
+       *[other] Prisioneros { $numbered ->
+            [none] { $thread }
+           *[other] n.º { $numbered }
+        }
     }
 
 # $size: as it is sold.

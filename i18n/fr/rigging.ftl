@@ -93,7 +93,10 @@ kit-pins-say-teach = Il vous faut, { $number } sur { $items } : { $count } pico
 kit-pins-show = { $count } picots, { $length }
 kit-pins-note = { $thread ->
         [none] { "" }
-       *[other] Vis sans tête { $thread }
+       *[other] Vis sans tête { $numbered ->
+            [none] { $thread }
+           *[other] n° { $numbered }
+        }
     }
 
 # $size: as it is sold.
