@@ -18,18 +18,17 @@ BINARY := $(TARGET)/dist/release/marlinspeak
 ARTIFACTS := $(TARGET)/install-artifacts
 SUDO := $(shell [ "$$(id -u)" = 0 ] || echo sudo)
 
-# To build: a C linker, the headers of the speech client, of sound, of devices and of D-Bus, and
-# what generates bindings from them.
-BUILD_PACKAGES := gcc libc6-dev pkg-config libspeechd-dev libclang-dev libasound2-dev libudev-dev \
-	libdbus-1-dev
+# To build: a C linker, the headers of sound, of devices and of D-Bus.
+BUILD_PACKAGES := gcc libc6-dev pkg-config libasound2-dev libudev-dev libdbus-1-dev
 # To run: the speech service with a voice, and what a window needs.
 RUN_PACKAGES := speech-dispatcher speech-dispatcher-espeak-ng espeak-ng \
 	libx11-6 libx11-xcb1 libxcursor1 libxi6 libxrandr2 libxkbcommon0 libxkbcommon-x11-0 \
 	libwayland-client0 libwayland-cursor0
 # To test: a display without a screen, hands for it, and those who read what is installed.
 TEST_PACKAGES := dbus-daemon xvfb xdotool xinput appstream desktop-file-utils man-db
-# To measure: a sound server that plays to nobody, and a recorder.
-BENCH_PACKAGES := pulseaudio pulseaudio-utils
+# To measure: a sound server that plays to nobody, a recorder, and what the bare speaking program
+# is built with.
+BENCH_PACKAGES := pulseaudio pulseaudio-utils libspeechd-dev libclang-dev
 # To make a Debian package, and to try it.
 DEB_PACKAGES := dpkg-dev
 TEST_DEB_PACKAGES := debootstrap
@@ -85,7 +84,9 @@ check: build-packages
 	RUSTDOCFLAGS="-D warnings" $(CARGO) doc --locked --no-deps --document-private-items
 
 bench: bench-packages
-	$(CARGO) bench --locked --features bench-tts --bench table --bench app --bench live --bench whole
+	$(CARGO) build --release --manifest-path tests/bench/bare/Cargo.toml --target-dir $(TARGET)/bare
+	BARE_SPEECH=$(abspath $(TARGET))/bare/release/bare-speech \
+		$(CARGO) bench --locked --bench table --bench app --bench live --bench whole
 
 # What is behind the figures of computing and painting, part by part.
 bench-parts: build-packages

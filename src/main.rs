@@ -61,6 +61,7 @@ fn open(words: Words, wishes: Wishes, plan: Option<Plan>) -> Result<(), Complain
                 let sentence = words.plainly("app-window-failed", &[("display", &display)]);
                 Complaint::failure(sentence)
             }
+            Failure::LeftUnsaved => Complaint::failure(words.left_unsaved(None)),
             Failure::Fault => stopped_by_a_fault(&words),
         }
     })

@@ -156,6 +156,7 @@ impl Faces {
                         marlinspeak::shelf::Kept::Saved {
                             id: id.clone(),
                             touched: jiff::Timestamp::UNIX_EPOCH,
+                            presses: marlinspeak::shelf::Presses(u64::MAX),
                         }
                     } else {
                         marlinspeak::shelf::Kept::Failed {
@@ -234,9 +235,8 @@ impl Faces {
 }
 
 fn document(shelf: &Shelf) -> Value {
-    let listing = shelf.list().unwrap();
-    assert!(listing.troubles.is_empty());
-    let [tie] = &listing.ties[..] else {
+    let ties = shelf.list().unwrap().untroubled().unwrap();
+    let [tie] = &ties[..] else {
         panic!("one tie");
     };
     let file = shelf.folder().join(format!("{}.json", tie.id()));

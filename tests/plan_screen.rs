@@ -211,7 +211,13 @@ fn enter_takes_the_knot_and_leads_through_the_rig_first() {
     press(&mut hands, SPACE);
     let tube = Tube::ringed(mm(40.0), &[12, 16]).unwrap();
     let counts = answers(Some(&tube))[1];
-    let tie = hands.shelf().list().unwrap().ties.remove(0);
+    let tie = hands
+        .shelf()
+        .list()
+        .unwrap()
+        .untroubled()
+        .unwrap()
+        .remove(0);
     let plan = &tie.plan;
     assert_eq!(Counts::from(plan.laying()), counts);
     let setup = plan.setup().unwrap();
@@ -249,7 +255,13 @@ fn the_place_in_the_rig_and_the_setup_survive_a_restart() {
     let said = hands.last_said();
     assert!(said.contains("The tube is being rigged: step "), "{said}");
     assert!(said.ends_with(&step), "{said}");
-    let tie = hands.shelf().list().unwrap().ties.remove(0);
+    let tie = hands
+        .shelf()
+        .list()
+        .unwrap()
+        .untroubled()
+        .unwrap()
+        .remove(0);
     assert_eq!(tie.place.phase(), Phase::Rig);
     press(&mut hands, SPACE);
     let next = hands.last_said();
@@ -283,7 +295,13 @@ fn escape_leads_to_leads_and_bights_and_nothing_typed_is_lost() {
     press(&mut hands, TAB);
     press(&mut hands, Named::Enter);
     assert!(hands.last_said().contains("Leave a tail"));
-    let tie = hands.shelf().list().unwrap().ties.remove(0);
+    let tie = hands
+        .shelf()
+        .list()
+        .unwrap()
+        .untroubled()
+        .unwrap()
+        .remove(0);
     assert_eq!(Counts::from(tie.plan.laying()), best[0]);
 }
 
@@ -292,8 +310,11 @@ fn page_down_goes_through_what_is_known_and_kept() {
     let folder = TempDir::new().unwrap();
     let rack = PresetsFile::at(folder.path().join("rack").join("rack.json"));
     let tube = Tube::ringed(mm(40.0), &[12]).unwrap();
-    rack.keep_tube("oak", &tube).unwrap();
-    rack.keep_cord("blue", &Cord::new(mm(4.0))).unwrap();
+    rack.keep_tube("oak", &tube).unwrap().untroubled().unwrap();
+    rack.keep_cord("blue", &Cord::new(mm(4.0)))
+        .unwrap()
+        .untroubled()
+        .unwrap();
     let mut hands = open(folder.path());
     type_in(&mut hands, SetupField::Object, "94.25");
     press(&mut hands, Named::PageDown);
@@ -311,7 +332,13 @@ fn page_down_goes_through_what_is_known_and_kept() {
     );
     press(&mut hands, Named::PageDown);
     press(&mut hands, Named::Enter);
-    let tie = hands.shelf().list().unwrap().ties.remove(0);
+    let tie = hands
+        .shelf()
+        .list()
+        .unwrap()
+        .untroubled()
+        .unwrap()
+        .remove(0);
     let setup = tie.plan.setup().unwrap();
     assert_eq!(setup.tube, tube);
     assert_eq!(setup.cord.name.as_deref(), Some("blue"));
@@ -448,7 +475,7 @@ fn the_tyer_can_keep_the_weave_begun_with_over() {
             press(&mut hands, DOWN);
         }
         press(&mut hands, Named::Enter);
-        let tie = hands.shelf().list().unwrap().ties.remove(0);
+        let tie = hands.shelf().list().unwrap().untroubled().unwrap().remove(0);
         let laying = tie.plan.laying();
         let answer = &found[place];
         assert_eq!(Counts::from(laying), answer.counts);

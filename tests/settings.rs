@@ -7,7 +7,9 @@ use std::time::Duration;
 
 use marlinspeak::guide::AtOnce;
 use marlinspeak::pedal::{Input, Intent};
-use marlinspeak::settings::{ColourScheme, Opened, Settings, SettingsError, SettingsFile, VERSION};
+use marlinspeak::settings::{
+    ColourScheme, Opened, Settings, SettingsError, SettingsFile, SettingsKept, VERSION,
+};
 use marlinspeak::words::{Detail, Units};
 use serde_json::{Value, json};
 use tempfile::TempDir;
@@ -65,10 +67,8 @@ fn unusual() -> Settings {
 fn without_a_file_everything_is_as_usual_and_nothing_is_written() {
     let folder = TempDir::new().unwrap();
     let opened = open(&file(&folder));
-    assert_eq!(
-        (opened.settings, opened.trouble),
-        (Settings::default(), None)
-    );
+    assert_eq!(opened.settings, Settings::default());
+    assert!(opened.troubles.is_empty());
     drop(opened.file);
     assert!(!file(&folder).exists());
 }
@@ -81,9 +81,17 @@ fn what_is_kept_is_read_again() {
     opened.file.keep(&unusual());
     drop(opened.file);
     let again = open(&file(&folder));
-    assert_eq!((again.settings, again.trouble), (unusual(), None));
-    let leftovers = fs::read_dir(file(&folder).parent().unwrap()).unwrap();
-    assert_eq!(leftovers.count(), 1);
+    assert_eq!(again.settings, unusual());
+    assert!(again.troubles.is_empty());
+    let files = fs::read_dir(file(&folder).parent().unwrap()).unwrap();
+    let mut names: Vec<_> = files.map(|file| file.unwrap().file_name()).collect();
+    names.sort();
+    names.retain(|name| name != "settings.previous.json");
+    assert_eq!(
+        names,
+        ["settings.json", "settings.lock"],
+        "nothing is left over"
+    );
 }
 
 #[test]
@@ -96,7 +104,7 @@ fn fields_that_are_not_known_are_kept() {
                  "manners": { "de": { "pitch": 70, "accent": "coast" } } }),
     );
     let opened = open(&path);
-    assert_eq!(opened.trouble, None);
+    assert!(opened.troubles.is_empty());
     assert_eq!(opened.settings.speech("de").pitch, 70);
     opened.file.keep(&unusual());
     drop(opened.file);
@@ -160,16 +168,23 @@ fn a_damaged_file_is_set_aside_and_told_of() {
         fs::write(&path, contents).unwrap();
         let opened = open(&path);
         assert_eq!(opened.settings, Settings::default());
-        let Some(SettingsError::Damaged { aside, fault }) = opened.trouble else {
-            panic!("{contents}: {:?}", opened.trouble);
+        let [
+            SettingsError::Damaged {
+                aside: Some(aside),
+                fault,
+                ..
+            },
+        ] = &opened.troubles[..]
+        else {
+            panic!("{contents}: {:?}", opened.troubles);
         };
         let why = fault.to_string();
         assert!(why.contains(named), "{contents}: {why}");
-        assert_eq!(fs::read_to_string(&aside).unwrap(), contents);
+        assert_eq!(fs::read_to_string(aside).unwrap(), contents);
         opened.file.keep(&unusual());
         drop(opened.file);
         assert_eq!(open(&path).settings, unusual());
-        assert_eq!(fs::read_to_string(&aside).unwrap(), contents);
+        assert_eq!(fs::read_to_string(aside).unwrap(), contents);
     }
 }
 
@@ -195,11 +210,11 @@ fn a_newer_file_is_left_alone() {
     write(&path, &newer);
     let opened = open(&path);
     assert_eq!(
-        opened.trouble,
-        Some(SettingsError::Newer {
+        opened.troubles,
+        [SettingsError::Newer {
             file: path.clone(),
             version: VERSION + 1
-        })
+        }]
     );
     opened.file.keep(&unusual());
     drop(opened.file);
@@ -215,9 +230,157 @@ fn a_save_that_fails_is_told_of() {
     let (tell, told) = mpsc::channel();
     let opened = SettingsFile::open(&path, move |trouble| tell.send(trouble).unwrap());
     // Some systems say so on reading already.
-    let trouble = opened.trouble.or_else(|| {
+    let trouble = opened.troubles.into_iter().next().or_else(|| {
         opened.file.keep(&unusual());
         told.recv_timeout(Duration::from_secs(20)).ok()
     });
     assert!(matches!(trouble, Some(SettingsError::Io(_))), "{trouble:?}");
+}
+
+/// Settings on disk of which nothing is as usual, with a copy before it.
+fn written_twice(folder: &TempDir) -> PathBuf {
+    let path = file(folder);
+    for settings in [Settings::default(), unusual()] {
+        let opened = open(&path);
+        opened.file.keep(&settings);
+        drop(opened.file);
+    }
+    path
+}
+
+#[test]
+fn every_flipped_byte_and_every_cut_is_told_and_costs_one_setting_at_most() {
+    // In memory, where the system has that: the disk is not what is tried.
+    let in_memory = Path::new("/dev/shm");
+    let around = if in_memory.is_dir() {
+        in_memory.to_owned()
+    } else {
+        std::env::temp_dir()
+    };
+    let folder = tempfile::tempdir_in(around).unwrap();
+    let path = written_twice(&folder);
+    let whole = fs::read(&path).unwrap();
+    let before = fs::read(path.with_file_name("settings.previous.json")).unwrap();
+    let mut kept_most = 0;
+    for at in 0..whole.len() {
+        for cut in [false, true] {
+            let damaged = if cut {
+                whole[..at].to_vec()
+            } else {
+                let mut damaged = whole.clone();
+                damaged[at] ^= 1 << (at % 8);
+                damaged
+            };
+            fs::write(&path, &damaged).unwrap();
+            fs::write(path.with_file_name("settings.previous.json"), &before).unwrap();
+            let opened = open(&path);
+            match &opened.troubles[..] {
+                // Only the line break at the end, or the name of the checksum.
+                [] => assert_eq!(opened.settings, unusual(), "{at}"),
+                [
+                    SettingsError::Damaged {
+                        aside: Some(aside),
+                        kept,
+                        ..
+                    },
+                ] => {
+                    assert_eq!(fs::read(aside).unwrap(), damaged, "{at}");
+                    if let SettingsKept::AllBut(lost) = kept {
+                        if lost.iter().any(|name| name == "bindings")
+                            && String::from_utf8_lossy(&damaged).contains("\"bindings\"")
+                        {
+                            assert!(lost_bindings(&opened.settings, &unusual()) <= 1, "{at}");
+                        }
+                        assert!(differences(&opened.settings, &unusual()) <= 1, "{at}");
+                        kept_most += 1;
+                    }
+                    fs::remove_file(aside).unwrap();
+                }
+                troubles => panic!("{at}: {troubles:?}"),
+            }
+            drop(opened.file);
+            // What holds is on disk, and believed.
+            assert!(at % 16 > 0 || open(&path).troubles.is_empty(), "{at}");
+        }
+    }
+    assert!(
+        kept_most > whole.len() / 4,
+        "{kept_most} of {}",
+        whole.len()
+    );
+}
+
+/// How many bindings of the other settings these do not have.
+fn lost_bindings(one: &Settings, other: &Settings) -> usize {
+    let bound = |settings: &Settings| -> Vec<String> {
+        let bindings = settings.bindings.iter();
+        bindings.map(|binding| format!("{binding:?}")).collect()
+    };
+    let (ours, theirs) = (bound(one), bound(other));
+    theirs.iter().filter(|one| !ours.contains(one)).count()
+}
+
+/// How many settings are not the same.
+fn differences(one: &Settings, other: &Settings) -> usize {
+    [
+        one.language != other.language,
+        lost_bindings(one, other) > 0,
+        one.times != other.times,
+        one.speech != other.speech,
+        one.cues != other.cues,
+        one.flash != other.flash,
+        one.colours != other.colours,
+        one.screen != other.screen,
+        one.pacing != other.pacing,
+        one.verbosity != other.verbosity,
+        one.prices != other.prices,
+    ]
+    .into_iter()
+    .filter(|differs| *differs)
+    .count()
+}
+
+#[test]
+fn what_two_programs_change_holds_from_both() {
+    let folder = TempDir::new().unwrap();
+    let path = file(&folder);
+    let (first, second) = (open(&path), open(&path));
+    let flashing = Settings {
+        flash: true,
+        ..Settings::default()
+    };
+    first.file.keep(&flashing);
+    drop(first.file);
+    let pacing = Settings {
+        pacing: true,
+        ..Settings::default()
+    };
+    second.file.keep(&pacing);
+    drop(second.file);
+    let both = Settings {
+        flash: true,
+        pacing: true,
+        ..Settings::default()
+    };
+    assert_eq!(open(&path).settings, both);
+}
+
+#[cfg(unix)]
+#[test]
+fn settings_are_their_owners_alone_unless_the_owner_chose_otherwise() {
+    use std::os::unix::fs::PermissionsExt as _;
+
+    let folder = TempDir::new().unwrap();
+    let path = file(&folder);
+    let mode = |path: &Path| fs::metadata(path).unwrap().permissions().mode() & 0o777;
+    let keep = |settings: Settings| {
+        let opened = open(&path);
+        opened.file.keep(&settings);
+        drop(opened.file);
+    };
+    keep(unusual());
+    assert_eq!((mode(&path), mode(path.parent().unwrap())), (0o600, 0o700));
+    fs::set_permissions(&path, fs::Permissions::from_mode(0o640)).unwrap();
+    keep(Settings::default());
+    assert_eq!(mode(&path), 0o640);
 }

@@ -8,7 +8,7 @@ use marlinspeak::bench::WeaveChoice;
 use marlinspeak::guide::{AtOnce, COURSE, Plan, Script};
 use marlinspeak::session::{InHand, Session, Wishes, inventory, lesson_tie, new_tie};
 use marlinspeak::settings::{Settings, Verbosity};
-use marlinspeak::shelf::{Shelf, Tie};
+use marlinspeak::shelf::{Entry, Shelf, Tie};
 use marlinspeak::words::{Detail, Words};
 use tempfile::TempDir;
 use terminal::Terminal;
@@ -136,7 +136,13 @@ fn a_finished_tie_is_written_down_by_keys_and_by_lines() {
             terminal.press("Enter");
         }
         assert!(terminal.is_over(), "{:?}", terminal.printed());
-        let entry = terminal.shelf().entry(&id).unwrap().expect("an entry");
+        let entry = terminal
+            .shelf()
+            .entry(&id)
+            .unwrap()
+            .untroubled()
+            .unwrap()
+            .expect("an entry");
         let cord = entry.cord.unwrap();
         assert_eq!(cord.name.as_deref(), Some("Tarred Marline"));
         assert!((cord.diameter.get() - 4.0).abs() < 1e-9);
@@ -193,9 +199,16 @@ fn a_tie_that_was_put_away_does_not_wait() {
     let shelf = Shelf::open(folder.path()).unwrap();
     let tie = tie();
     drop(shelf.begin(tie.clone()).unwrap());
-    let waiting = || inventory(&shelf, jiff::Timestamp::now()).unwrap().waiting;
+    let waiting = || {
+        let found = inventory(&shelf, None, jiff::Timestamp::now()).unwrap();
+        found.untroubled().unwrap()
+    };
     assert_eq!(waiting().len(), 1);
-    shelf.put_away(tie.id(), true).unwrap();
+    shelf
+        .put_away(tie.id(), true)
+        .unwrap()
+        .untroubled()
+        .unwrap();
     assert!(waiting().is_empty());
 }
 
@@ -219,6 +232,63 @@ fn what_the_command_line_asks_for_comes_before_what_is_saved() {
     });
     assert_eq!(wished.words().detail(), Detail::Plain);
     assert_eq!(wished.settings().verbosity.detail, Detail::Brief);
+}
+
+#[test]
+fn going_back_to_the_copy_before_is_told_and_how_far_back_that_is() {
+    let folder = TempDir::new().unwrap();
+    let mut terminal = begin(&folder, tie());
+    for _ in 0..5 {
+        terminal.press(" ");
+        // Every press has reached the disk before the next.
+        terminal.shelf();
+    }
+    let id = terminal.session().tie().unwrap().tie().id().clone();
+    drop(terminal);
+    let file = folder.path().join(format!("{id}.json"));
+    let whole = std::fs::read_to_string(&file).unwrap();
+    let damaged = whole.replacen("\"leg\": 5", "\"leg\": 7", 1);
+    assert_ne!(damaged, whole, "{whole}");
+    std::fs::write(&file, damaged).unwrap();
+    let terminal = Terminal::take_up(Words::english(), folder.path(), Settings::default());
+    let told = format!(
+        "The file {id}.json was damaged and was put aside as {id}.damaged-1.json; the copy from \
+         one press before it is used: hold the step against your work."
+    );
+    assert!(
+        terminal.printed().contains(&told),
+        "{:?}",
+        terminal.printed()
+    );
+    let said = &terminal.said()[0];
+    assert!(
+        said.contains("the copy from one press before it is used"),
+        "{said}"
+    );
+    assert_eq!(
+        terminal.session().page().unwrap().shown.phase,
+        "Lead pass, leg 4 of 10"
+    );
+}
+
+#[test]
+fn a_damaged_entry_of_the_log_is_told_when_its_lengths_would_count() {
+    let folder = TempDir::new().unwrap();
+    let shelf = Shelf::open(folder.path()).unwrap();
+    let done = tie();
+    shelf.log(&Entry::of(&done)).unwrap();
+    let file = folder.path().join(format!("log/{}.json", done.id()));
+    let whole = std::fs::read_to_string(&file).unwrap();
+    std::fs::write(&file, whole.replacen("\"leads\": 3", "\"leads\": 5", 1)).unwrap();
+    let terminal = begin(&folder, tie());
+    let told = terminal.printed();
+    let names_it = |line: &String| line.contains(&format!("{}.json is damaged", done.id()));
+    assert!(told.iter().any(names_it), "{told:?}");
+    assert!(
+        terminal.said()[0].contains("is damaged"),
+        "{:?}",
+        terminal.said()
+    );
 }
 
 #[test]

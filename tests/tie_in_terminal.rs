@@ -60,7 +60,7 @@ struct Terminal {
     keys: Box<dyn Write + Send>,
     lines: Receiver<String>,
     child: Box<dyn portable_pty::Child + Send + Sync>,
-    _pair: Box<dyn portable_pty::MasterPty + Send>,
+    pair: Box<dyn portable_pty::MasterPty + Send>,
 }
 
 impl Terminal {
@@ -107,7 +107,7 @@ impl Terminal {
             keys,
             lines,
             child,
-            _pair: pair.master,
+            pair: pair.master,
         }
     }
 
@@ -128,7 +128,24 @@ impl Terminal {
         assert_eq!(self.line(), step.line);
     }
 
+    /// How the terminal treats what is typed and printed.
+    fn modes(&self) -> String {
+        let modes = self.pair.get_termios().expect("a terminal has modes");
+        format!("{modes:?}")
+    }
+
+    /// Sends the program a signal.
+    fn signal(&self, name: &str) {
+        let id = self.child.process_id().unwrap().to_string();
+        let sent = Command::new("kill").args(["-s", name, &id]).status();
+        assert!(sent.unwrap().success());
+    }
+
     fn ends(mut self) {
+        self.waits_for_the_end();
+    }
+
+    fn waits_for_the_end(&mut self) {
         let until = Instant::now() + DEADLINE;
         let status = loop {
             if let Some(status) = self.child.try_wait().unwrap() {
@@ -186,6 +203,30 @@ fn a_whole_tie_by_single_keys_with_speech() {
     terminal.ends();
     let kept = std::fs::read_to_string(folder.path().join("config/marlinspeak/settings.json"));
     assert!(kept.unwrap().contains("\"words_per_minute\": 175"));
+}
+
+#[test]
+fn signals_end_it_as_the_key_for_leaving_does() {
+    let steps = steps();
+    for signal in ["INT", "TERM", "HUP", "QUIT"] {
+        let folder = TempDir::new().unwrap();
+        let mut terminal = Terminal::start(folder.path(), &KNOT, "unix_socket:/nonexistent");
+        terminal.line();
+        terminal.reads(&steps[0]);
+        let while_it_runs = terminal.modes();
+        terminal.press(" ");
+        terminal.reads(&steps[1]);
+        terminal.signal(signal);
+        assert!(terminal.line().starts_with("The tie is kept"), "{signal}");
+        terminal.waits_for_the_end();
+        let fresh = native_pty_system().openpty(PtySize::default()).unwrap();
+        let usual = format!("{:?}", fresh.master.get_termios().unwrap());
+        assert_eq!(terminal.modes(), usual, "{signal}");
+        assert_ne!(while_it_runs, usual, "{signal}");
+        let shelf = Shelf::open(folder.path().join("marlinspeak/ties")).unwrap();
+        let ties = shelf.list().unwrap().untroubled().unwrap();
+        assert_eq!(Some(ties[0].place), script().places().nth(1), "{signal}");
+    }
 }
 
 #[test]
@@ -285,7 +326,7 @@ fn without_a_terminal_each_line_is_a_press() {
     let expected: Vec<String> = [2, 3].iter().flat_map(lines).collect();
     assert_eq!(printed[2..2 + expected.len()], expected);
     let shelf = Shelf::open(folder.path().join("marlinspeak/ties")).unwrap();
-    let place = shelf.list().unwrap().ties[0].place;
+    let place = shelf.list().unwrap().untroubled().unwrap()[0].place;
     assert_eq!(Some(place), script().places().nth(3));
 }
 

@@ -1,5 +1,4 @@
-//! Speech over the real protocol: the `speech-dispatcher` crate and the C library under it talk to a speech
-//! service made for tests, which dies, freezes and falls dumb on command.
+//! Speech over the real protocol: the program's own client of it talks to a speech service made for tests, which dies, freezes and falls dumb on command.
 //!
 //! The address of the service is an environment variable of the whole process. So each test starts
 //! this program again as a small speaking program: it obeys lines on its input and prints its news.
@@ -378,6 +377,47 @@ fn the_program_ends_although_the_service_is_frozen() {
     program.say("text", 1);
     program.close();
     assert_eq!(service.texts(), Vec::<String>::new());
+}
+
+#[test]
+fn the_program_lives_and_the_voice_comes_back_whatever_the_service_answers() {
+    let service = Service::start();
+    let mut program = Program::ready(&service);
+    let long = vec![b'2'; 70_000];
+    let hostile: [&[u8]; 9] = [
+        b"\r\n",
+        b"\n",
+        b"2\r\n",
+        b"208\r\n",
+        b"\x00\xff\x1b[2J\r\n",
+        b"999 \r\n",
+        b"249-Ada\r\n208 OK\r\n",
+        b"300 ERR\r\n300 ERR\r\n",
+        &long,
+    ];
+    for (id, answer) in (1..).zip(hostile) {
+        service.answer_once(answer.to_vec());
+        program.say("over one", id);
+        let lost = program.next_line();
+        assert!(lost.starts_with("Lost("), "{answer:?}: {lost}");
+        program.expect("Ready");
+        program.expect(&format!("Began(Utterance({id}))"));
+        program.expect(&format!("Ended(Utterance({id}))"));
+    }
+    program.close();
+}
+
+#[test]
+fn an_answer_is_the_same_however_it_comes_in() {
+    let service = Service::start();
+    service.answer_byte_by_byte();
+    let mut program = Program::ready(&service);
+    program.say("over one", 1);
+    program.expect("Began(Utterance(1))");
+    program.expect("Ended(Utterance(1))");
+    program.tell("voices");
+    assert!(program.next_line().starts_with("Voices([VoiceName"));
+    program.close();
 }
 
 #[test]

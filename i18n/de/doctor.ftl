@@ -76,7 +76,7 @@ doctor-ties-nowhere = Knoten: könnten nicht gespeichert werden. Das System nenn
 doctor-settings = Einstellungen: in Ordnung. „{ $file }“ ist lesbar.
 doctor-settings-none = Einstellungen: in Ordnung. In „{ $file }“ gibt es noch keine, also gelten die üblichen.
 doctor-settings-newer = Einstellungen: „{ $file }“ hat ein neueres Marlinspeak geschrieben (Version { $version } des Dokuments). Sie bleibt unberührt, und es gelten die üblichen Einstellungen: Installiere das neuere Marlinspeak, oder verschieb die Datei.
-doctor-settings-damaged = Einstellungen: „{ $file }“ ist beschädigt ({ $reason }). Beim Öffnen legt Marlinspeak die Datei beiseite und nimmt die üblichen Einstellungen.
+doctor-settings-damaged = Einstellungen: „{ $file }“ ist beschädigt ({ $reason }). Beim Öffnen legt Marlinspeak die Datei beiseite und nimmt, was davon lesbar ist.
 doctor-settings-unwritable = Einstellungen: könnten nicht gespeichert werden. „{ $file }“ lässt es nicht zu ({ $reason }). Nimm den Ordner und seinen Inhalt in deinen Besitz, oder setz XDG_CONFIG_HOME auf einen Ordner, der dir gehört.
 doctor-settings-nowhere = Einstellungen: könnten nicht gespeichert werden. Das System nennt keinen Ordner dafür: Setz HOME auf deinen eigenen Ordner.
 

@@ -134,13 +134,33 @@ at-once-say = { $fair ->
 ## What the app has to report
 
 voice-lost = Keine Stimme: Der Sprachdienst antwortet nicht. Die Schritte stehen weiter auf dem Schirm, und die Stimme kommt von selbst wieder.
-saving-failed = Dieser Knoten ließ sich nicht speichern ({ $reason }). Es wird wieder versucht; lass das Fenster offen.
+saving-failed = Dieser Knoten lässt sich nicht speichern ({ $reason }). Es wird jede Sekunde wieder versucht: Schaff Platz auf der Platte oder sieh nach, ob du in den Ordner schreiben darfst, und geh nicht, bevor er gespeichert ist.
+saving-slow = Noch nicht gespeichert: Die Platte lässt auf sich warten. Knüpf weiter, und geh nicht, solange das hier steht.
+# $known: yes when the reason is known, else no.
+leaving-unsaved = Was du zuletzt gedrückt hast, ist nicht gespeichert{ $known ->
+        [yes] { " " }({ $reason })
+       *[no] { "" }
+    }. Schließ noch einmal, um ohne das zu gehen, oder mach weiter, dann wird es wieder versucht.
 saving-again = Dieser Knoten ist wieder gespeichert.
 focus-lost = Ein anderes Fenster fängt die Tasten ab. Klick hierher, bevor du weitermachst.
 
 # A tie file that was set aside.
 trouble-damaged = Die Datei { $file } war nicht zu lesen und liegt nun als { $aside } beiseite; an ihrem Inhalt wurde nichts geändert.
-trouble-restored = Die Datei { $file } war beschädigt und liegt nun als { $aside } beiseite; es gilt die Kopie vom Schritt davor.
+# The copy before a damaged file is used. $state: aside, gone or there. $copy: known, unknown or kept; $presses: how
+# many presses it is behind.
+trouble-restored = { $state ->
+        [aside] Die Datei { $file } war beschädigt und liegt nun als { $aside } beiseite
+        [gone] Die Datei { $file } ist weg
+       *[there] Die Datei { $file } ist beschädigt
+    }; { $copy ->
+        [kept] es gilt die Kopie, die vorher gespeichert war.
+        [unknown] es gilt die Kopie davor, und wie weit sie zurückliegt, lässt sich nicht sagen: Vergleich den Schritt mit deiner Arbeit.
+       *[known] { $presses ->
+            [0] es gilt die Kopie davor, und sie steht beim selben Schritt.
+            [one] es gilt die Kopie von einem Tastendruck davor: Vergleich den Schritt mit deiner Arbeit.
+           *[other] es gilt die Kopie von { $presses } Tastendrücken davor: Vergleich den Schritt mit deiner Arbeit.
+        }
+    }
 # $path: the file or folder. $reason: as in reasons.ftl.
 trouble-io = „{ $path }“ war nicht zu erreichen ({ $reason }): Sieh nach, ob der Ordner der Knoten da ist und Platz hat, dann versuch es noch einmal.
 trouble-in-use = Dieser Knoten ist in einem anderen Fenster oder Terminal offen: Mach dort weiter, oder drück dieselbe Taste noch einmal, um ihn nur anzusehen.

@@ -148,7 +148,17 @@ settings-say = { $field ->
 speed-say = { $number } Wörter in der Minute.
 
 # $aside: name of a file. $reason: what is wrong with it.
-settings-damaged = Die Einstellungen waren nicht zu lesen ({ $reason }) und liegen nun als { $aside } beiseite; es gelten die üblichen Einstellungen, und an der Datei wurde nichts geändert.
+# The settings file is damaged. $state: aside when it was moved, else there. $kept: usual, copy, all or rest; $lost: the
+# settings that could not be read.
+settings-damaged = Die Einstellungen waren beschädigt ({ $reason }){ $state ->
+        [aside] { " " }und die Datei liegt nun als { $aside } beiseite
+       *[there] { "" }
+    }; { $kept ->
+        [copy] es gelten die vorher gespeicherten.
+        [all] alle sind lesbar und gelten, und jede kann falsch sein: Sieh sie durch.
+        [rest] was lesbar ist, gilt, und { $lost } ist wie vorher: Sieh sie durch.
+       *[usual] es gelten die üblichen Einstellungen.
+    }
 settings-newer = Die Einstellungen in { $file } hat ein neueres Marlinspeak geschrieben (Version { $version }), darum bleiben sie unberührt: Es gelten die üblichen Einstellungen, und Änderungen werden nicht behalten.
 settings-not-kept = Die Einstellungen waren nicht zu erreichen ({ $reason }): Sieh nach, ob der Ordner da und nicht voll ist; bis dahin gelten Änderungen nur, solange das Fenster offen ist.
 

@@ -102,6 +102,12 @@ shelf-totals = Im Logbuch: { $ties ->
        *[other] , { $cord } Schnur.
     }
 
+# $ties: so many are not laid out above or below those that are.
+shelf-more-ties = { $ties ->
+        [one] 1 weiterer Knoten ist nicht zu sehen: Die Pfeile nach oben und unten führen hin.
+       *[other] { $ties } weitere Knoten sind nicht zu sehen: Die Pfeile nach oben und unten führen hin.
+    }
+
 # The tyer's own pace.
 shelf-pace = Dein Tempo: { $seconds } Sekunden je Bahn.
 
@@ -142,7 +148,8 @@ shelf-backed-up = In { $file } { $ties ->
     }
 
 # $new: ties that came, $known: ties that were here already, $faults: lines that could not be
-# read, $missing: lines that a backup cut short lacks.
+# read, $missing: lines that a backup cut short lacks; $shortened: names or notes that were cut; $presets: tubes and
+# cords that came.
 shelf-brought-in = Aus { $file } hereingeholt: { $new ->
         [0] kein neuer Knoten
         [one] 1 Knoten
@@ -163,6 +170,14 @@ shelf-brought-in = Aus { $file } hereingeholt: { $new ->
         [0] { "" }
         [one] { " " }1 Zeile fehlt am Ende.
        *[other] { " " }{ $missing } Zeilen fehlen am Ende.
+    }{ $shortened ->
+        [0] { "" }
+        [one] { " " }1 Name oder Notiz wurde gekürzt: Ein Name hat höchstens 120 Zeichen, eine Notiz 2000.
+       *[other] { " " }{ $shortened } Namen oder Notizen wurden gekürzt: Ein Name hat höchstens 120 Zeichen, eine Notiz 2000.
+    }{ $presets ->
+        [0] { "" }
+        [one] { " " }1 gemerktes Rohr oder Schnur kam mit.
+       *[other] { " " }{ $presets } gemerkte Rohre und Schnüre kamen mit.
     }
 
 ## A tie that is open elsewhere
@@ -251,6 +266,9 @@ shelf-imported = { $fate ->
         [here] Der Knoten { $id } liegt schon im Regal.
         [renumbered] Der Knoten liegt im Regal als { $id }; ein anderer heißt schon { $was }.
        *[kept] Der Knoten { $id } liegt im Regal.
+    }{ $shortened ->
+        [yes] { " " }Sein Name oder seine Notiz wurde gekürzt: Ein Name hat höchstens 120 Zeichen, eine Notiz 2000.
+       *[no] { "" }
     }
 shelf-exported = Der Knoten { $id } steht in { $file }.
 shelf-deleted = Der Knoten { $id } ist gelöscht: „marlinspeak shelf undo { $id }“ holt ihn zurück.

@@ -76,7 +76,7 @@ doctor-ties-nowhere = Ties: would not be kept. The system names no folder for th
 doctor-settings = Settings: work. “{ $file }” can be read.
 doctor-settings-none = Settings: work. There are none yet in “{ $file }”, so the usual ones hold.
 doctor-settings-newer = Settings: “{ $file }” was written by a newer Marlinspeak (version { $version } of the document). It is left alone and the usual settings hold: install the newer Marlinspeak, or move the file away.
-doctor-settings-damaged = Settings: “{ $file }” is damaged ({ $reason }). When Marlinspeak opens it will set the file aside and use the usual settings.
+doctor-settings-damaged = Settings: “{ $file }” is damaged ({ $reason }). When Marlinspeak opens it will set the file aside and use what can be read of it.
 doctor-settings-unwritable = Settings: would not be kept. “{ $file }” refuses ({ $reason }). Make the folder and its contents yours, or set XDG_CONFIG_HOME to a folder that is.
 doctor-settings-nowhere = Settings: would not be kept. The system names no folder for them: set HOME to your home folder.
 

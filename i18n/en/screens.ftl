@@ -137,13 +137,33 @@ at-once-say = { $fair ->
 ## What the app has to report
 
 voice-lost = No voice: the speech service does not answer. The steps go on in writing, and speech comes back by itself.
-saving-failed = This tie could not be saved ({ $reason }). Trying again; keep the window open.
+saving-failed = This tie cannot be saved ({ $reason }). It is tried again every second: make room on the disk, or see that the folder is yours to write to, and do not leave before it is saved.
+saving-slow = Not saved yet: the disk is slow to answer. Go on tying, and do not leave while this stands here.
+# $known: yes when the reason is known, else no.
+leaving-unsaved = What you pressed last is not saved{ $known ->
+        [yes] { " " }({ $reason })
+       *[no] { "" }
+    }. Close once more to leave without it, or go on and it is tried again.
 saving-again = This tie is saved again.
 focus-lost = Another window is taking the keys. Click here before you press on.
 
 # A tie file that was set aside.
 trouble-damaged = The file { $file } could not be read and was put aside as { $aside }; nothing in it was changed.
-trouble-restored = The file { $file } was damaged and was put aside as { $aside }; the copy from the step before it is used.
+# The copy before a damaged file is used. $state: aside, gone or there. $copy: known, unknown or kept; $presses: how
+# many presses it is behind.
+trouble-restored = { $state ->
+        [aside] The file { $file } was damaged and was put aside as { $aside }
+        [gone] The file { $file } is gone
+       *[there] The file { $file } is damaged
+    }; { $copy ->
+        [kept] the copy that was kept before it is used.
+        [unknown] the copy before it is used, and how far that is behind cannot be told: hold the step against your work.
+       *[known] { $presses ->
+            [0] the copy before it is used, and it stands at the same step.
+            [one] the copy from one press before it is used: hold the step against your work.
+           *[other] the copy from { $presses } presses before it is used: hold the step against your work.
+        }
+    }
 # $path: the file or folder. $reason: as in reasons.ftl.
 trouble-io = “{ $path }” could not be reached ({ $reason }): see that the folder of the ties is there and has room, then try again.
 trouble-in-use = This tie is open in another window or terminal: go on there, or press the same key again to look only.

@@ -148,7 +148,17 @@ settings-say = { $field ->
 speed-say = { $number } words a minute.
 
 # $aside: name of a file. $reason: what is wrong with it.
-settings-damaged = The settings could not be read ({ $reason }) and were put aside as { $aside }; the usual settings hold, and nothing in the file was changed.
+# The settings file is damaged. $state: aside when it was moved, else there. $kept: usual, copy, all or rest; $lost: the
+# settings that could not be read.
+settings-damaged = The settings were damaged ({ $reason }){ $state ->
+        [aside] { " " }and the file was put aside as { $aside }
+       *[there] { "" }
+    }; { $kept ->
+        [copy] those that were kept before hold.
+        [all] all of them can be read and hold, and any may be wrong: look them through.
+        [rest] what can be read of them holds, and { $lost } is as before: look them through.
+       *[usual] the usual settings hold.
+    }
 settings-newer = The settings in { $file } were written by a newer Marlinspeak (version { $version }) and are left alone: the usual settings hold, and changes are not kept.
 settings-not-kept = The settings could not be reached ({ $reason }): see that the folder is there and not full; until then changes hold only while the window is open.
 

@@ -94,6 +94,12 @@ shelf-totals = In the log: { $ties ->
        *[other] , { $cord } of cord.
     }
 
+# $ties: so many are not laid out above or below those that are.
+shelf-more-ties = { $ties ->
+        [one] 1 more tie is not shown: up and down lead to it.
+       *[other] { $ties } more ties are not shown: up and down lead to them.
+    }
+
 # The tyer's own pace.
 shelf-pace = Your pace: { $seconds } seconds a leg.
 
@@ -130,7 +136,8 @@ shelf-backed-up = { $ties ->
     }
 
 # $new: ties that came, $known: ties that were here already, $faults: lines that could not be
-# read, $missing: lines that a backup cut short lacks.
+# read, $missing: lines that a backup cut short lacks; $shortened: names or notes that were cut; $presets: tubes and
+# cords that came.
 shelf-brought-in = { $new ->
         [0] No new tie
         [one] 1 tie
@@ -151,6 +158,14 @@ shelf-brought-in = { $new ->
         [0] { "" }
         [one] { " " }1 is missing at its end.
        *[other] { " " }{ $missing } are missing at its end.
+    }{ $shortened ->
+        [0] { "" }
+        [one] { " " }1 name or note was cut: a name has at most 120 letters, a note 2,000.
+       *[other] { " " }{ $shortened } names or notes were cut: a name has at most 120 letters, a note 2,000.
+    }{ $presets ->
+        [0] { "" }
+        [one] { " " }1 tube or cord kept by name came too.
+       *[other] { " " }{ $presets } tubes and cords kept by name came too.
     }
 
 ## A tie that is open elsewhere
@@ -239,6 +254,9 @@ shelf-imported = { $fate ->
         [here] The tie { $id } is on the shelf already.
         [renumbered] The tie is on the shelf as { $id }; another one has the name { $was }.
        *[kept] The tie { $id } is on the shelf.
+    }{ $shortened ->
+        [yes] { " " }Its name or note was cut: a name has at most 120 letters, a note 2,000.
+       *[no] { "" }
     }
 shelf-exported = The tie { $id } is in { $file }.
 shelf-deleted = The tie { $id } is deleted: “marlinspeak shelf undo { $id }” brings it back.

@@ -76,7 +76,7 @@ doctor-ties-nowhere = Nudos: no se guardarían. El sistema no señala ninguna ca
 doctor-settings = Ajustes: funcionan. «{ $file }» se puede leer.
 doctor-settings-none = Ajustes: funcionan. En «{ $file }» no hay todavía ninguno, así que valen los de siempre.
 doctor-settings-newer = Ajustes: «{ $file }» lo escribió un Marlinspeak más nuevo (versión { $version } del documento). No se toca y valen los ajustes de siempre: instala el Marlinspeak más nuevo, o lleva el archivo a otra parte.
-doctor-settings-damaged = Ajustes: «{ $file }» está dañado ({ $reason }). Al abrirse, Marlinspeak apartará el archivo y usará los ajustes de siempre.
+doctor-settings-damaged = Ajustes: «{ $file }» está dañado ({ $reason }). Al abrirse, Marlinspeak apartará el archivo y usará lo que se pueda leer de él.
 doctor-settings-unwritable = Ajustes: no se guardarían. «{ $file }» se niega ({ $reason }). Hazte propietario de la carpeta y de su contenido, o pon en XDG_CONFIG_HOME una carpeta que sea tuya.
 doctor-settings-nowhere = Ajustes: no se guardarían. El sistema no señala ninguna carpeta para ellos: pon en HOME tu carpeta personal.
 

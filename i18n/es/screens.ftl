@@ -137,13 +137,33 @@ at-once-say = { $fair ->
 ## What the app has to report
 
 voice-lost = Sin voz: el servicio de voz no responde. Los pasos siguen por escrito, y la voz volverá por sí sola.
-saving-failed = No se ha podido guardar este nudo ({ $reason }). Se sigue intentando; no cierres la ventana.
+saving-failed = No se puede guardar este nudo ({ $reason }). Se vuelve a intentar cada segundo: deja sitio en el disco o comprueba que puedes escribir en la carpeta, y no salgas antes de que esté guardado.
+saving-slow = Aún no está guardado: el disco tarda en responder. Sigue con el nudo y no salgas mientras se vea este aviso.
+# $known: yes when the reason is known, else no.
+leaving-unsaved = Lo último que has pulsado no está guardado{ $known ->
+        [yes] { " " }({ $reason })
+       *[no] { "" }
+    }. Cierra otra vez para salir sin ello, o sigue y se vuelve a intentar.
 saving-again = Este nudo vuelve a estar guardado.
 focus-lost = Las teclas van a otra ventana. Haz clic aquí antes de seguir pulsando.
 
 # A tie file that was set aside.
 trouble-damaged = No se ha podido leer el archivo { $file } y se ha apartado como { $aside }; no se ha cambiado nada en él.
-trouble-restored = El archivo { $file } estaba dañado y se ha apartado como { $aside }; se usa la copia del paso anterior.
+# The copy before a damaged file is used. $state: aside, gone or there. $copy: known, unknown or kept; $presses: how
+# many presses it is behind.
+trouble-restored = { $state ->
+        [aside] El archivo { $file } estaba dañado y se ha apartado como { $aside }
+        [gone] El archivo { $file } ya no está
+       *[there] El archivo { $file } está dañado
+    }; { $copy ->
+        [kept] se usa la copia que se guardó antes.
+        [unknown] se usa la copia anterior, y no se sabe cuánto atrás queda: compara el paso con tu labor.
+       *[known] { $presses ->
+            [0] se usa la copia anterior, que está en el mismo paso.
+            [one] se usa la copia de una pulsación antes: compara el paso con tu labor.
+           *[other] se usa la copia de { $presses } pulsaciones antes: compara el paso con tu labor.
+        }
+    }
 # $path: the file or folder. $reason: as in reasons.ftl.
 trouble-io = No se ha podido acceder a «{ $path }» ({ $reason }): comprueba que la carpeta de los nudos existe y tiene sitio, y prueba de nuevo.
 trouble-in-use = Este nudo está abierto en otra ventana o terminal: sigue allí, o pulsa otra vez la misma tecla para verlo sin cambiarlo.

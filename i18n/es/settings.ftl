@@ -148,7 +148,17 @@ settings-say = { $field ->
 speed-say = { $number } palabras por minuto.
 
 # $aside: name of a file. $reason: what is wrong with it.
-settings-damaged = No se han podido leer los ajustes ({ $reason }) y se han apartado como { $aside }; valen los ajustes de siempre, y no se ha cambiado nada en el archivo.
+# The settings file is damaged. $state: aside when it was moved, else there. $kept: usual, copy, all or rest; $lost: the
+# settings that could not be read.
+settings-damaged = Los ajustes estaban dañados ({ $reason }){ $state ->
+        [aside] { " " }y el archivo se ha apartado como { $aside }
+       *[there] { "" }
+    }; { $kept ->
+        [copy] valen los que se guardaron antes.
+        [all] todos se pueden leer y valen, y cualquiera puede estar mal: repásalos.
+        [rest] vale lo que se puede leer, y { $lost } queda como antes: repásalos.
+       *[usual] valen los ajustes habituales.
+    }
 settings-newer = Los ajustes de { $file } los escribió un Marlinspeak más nuevo (versión { $version }) y no se tocan: valen los ajustes de siempre, y los cambios no se guardan.
 settings-not-kept = No se ha podido acceder a los ajustes ({ $reason }): comprueba que la carpeta existe y no está llena; hasta entonces los cambios valen solo mientras la ventana esté abierta.
 

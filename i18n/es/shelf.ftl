@@ -100,6 +100,12 @@ shelf-totals = En el cuaderno: { $ties ->
        *[other] , { $cord } de cabo.
     }
 
+# $ties: so many are not laid out above or below those that are.
+shelf-more-ties = { $ties ->
+        [one] Hay 1 nudo más que no se ve: las flechas arriba y abajo llevan a él.
+       *[other] Hay { $ties } nudos más que no se ven: las flechas arriba y abajo llevan a ellos.
+    }
+
 # The tyer's own pace. 
 shelf-pace = Tu ritmo: { $seconds } segundos por tramo.
 
@@ -136,7 +142,8 @@ shelf-backed-up = { $ties ->
     }
 
 # $new: ties that came, $known: ties that were here already, $faults: lines that could not be
-# read, $missing: lines that a backup cut short lacks.
+# read, $missing: lines that a backup cut short lacks; $shortened: names or notes that were cut; $presets: tubes and
+# cords that came.
 shelf-brought-in = De { $file }: { $new ->
         [0] ningún nudo nuevo
         [one] 1 nudo
@@ -157,6 +164,14 @@ shelf-brought-in = De { $file }: { $new ->
         [0] { "" }
         [one] { " " }Falta 1 al final.
        *[other] { " " }Faltan { $missing } al final.
+    }{ $shortened ->
+        [0] { "" }
+        [one] { " " }Se ha recortado 1 nombre o nota: un nombre tiene 120 letras como mucho y una nota, 2000.
+       *[other] { " " }Se han recortado { $shortened } nombres o notas: un nombre tiene 120 letras como mucho y una nota, 2000.
+    }{ $presets ->
+        [0] { "" }
+        [one] { " " }También ha llegado 1 tubo o cabo guardado por su nombre.
+       *[other] { " " }También han llegado { $presets } tubos y cabos guardados por su nombre.
     }
 
 ## A tie that is open elsewhere
@@ -245,6 +260,9 @@ shelf-imported = { $fate ->
         [here] El nudo { $id } ya está en el estante.
         [renumbered] El nudo está en el estante como { $id }; otro tiene ya el nombre { $was }.
        *[kept] El nudo { $id } está en el estante.
+    }{ $shortened ->
+        [yes] { " " }Se ha recortado su nombre o su nota: un nombre tiene 120 letras como mucho y una nota, 2000.
+       *[no] { "" }
     }
 shelf-exported = El nudo { $id } está en { $file }.
 shelf-deleted = El nudo { $id } está borrado: «marlinspeak shelf undo { $id }» lo recupera.

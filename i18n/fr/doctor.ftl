@@ -76,7 +76,7 @@ doctor-ties-nowhere = Nœuds : ils ne seraient pas gardés. Le système n’ind
 doctor-settings = Réglages : en état. « { $file } » se lit.
 doctor-settings-none = Réglages : en état. Il n’y en a pas encore dans « { $file } », donc les réglages habituels valent.
 doctor-settings-newer = Réglages : « { $file } » a été écrit par un Marlinspeak plus récent (version { $version } du document). Il est laissé tel quel et les réglages habituels valent : installez ce Marlinspeak plus récent, ou déplacez le fichier.
-doctor-settings-damaged = Réglages : « { $file } » est abîmé ({ $reason }). À l’ouverture, Marlinspeak mettra le fichier de côté et prendra les réglages habituels.
+doctor-settings-damaged = Réglages : « { $file } » est abîmé ({ $reason }). À l’ouverture, Marlinspeak mettra le fichier de côté et prendra ce qui s’y lit encore.
 doctor-settings-unwritable = Réglages : ils ne seraient pas gardés. « { $file } » refuse ({ $reason }). Devenez propriétaire du dossier et de son contenu, ou donnez à XDG_CONFIG_HOME un dossier qui soit à vous.
 doctor-settings-nowhere = Réglages : ils ne seraient pas gardés. Le système n’indique pas de dossier pour eux : donnez à HOME votre dossier personnel.
 

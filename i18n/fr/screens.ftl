@@ -142,13 +142,33 @@ at-once-say = { $fair ->
 ## What the app has to report
 
 voice-lost = Pas de voix : le service de parole ne répond pas. Les étapes continuent par écrit, et la parole reviendra d’elle-même.
-saving-failed = Ce nœud n’a pas pu être enregistré ({ $reason }). Nouvel essai en cours ; laissez la fenêtre ouverte.
+saving-failed = Ce nœud ne peut pas être enregistré ({ $reason }). Un nouvel essai a lieu chaque seconde : faites de la place sur le disque ou vérifiez que vous pouvez écrire dans le dossier, et ne quittez pas avant que ce soit fait.
+saving-slow = Pas encore enregistré : le disque tarde à répondre. Continuez l’ouvrage, et ne quittez pas tant que ceci est affiché.
+# $known: yes when the reason is known, else no.
+leaving-unsaved = Vos dernières touches ne sont pas enregistrées{ $known ->
+        [yes] { " " }({ $reason })
+       *[no] { "" }
+    }. Fermez encore une fois pour quitter sans elles, ou continuez pour un nouvel essai.
 saving-again = Ce nœud est de nouveau enregistré.
 focus-lost = Une autre fenêtre reçoit les touches. Cliquez ici avant de continuer.
 
 # A tie file that was set aside.
 trouble-damaged = Le fichier { $file } n’a pas pu être lu et a été mis de côté sous le nom { $aside } ; rien n’y a été changé.
-trouble-restored = Le fichier { $file } était abîmé et a été mis de côté sous le nom { $aside } ; la copie de l’étape précédente est utilisée.
+# The copy before a damaged file is used. $state: aside, gone or there. $copy: known, unknown or kept; $presses: how
+# many presses it is behind.
+trouble-restored = { $state ->
+        [aside] Le fichier { $file } était abîmé et a été mis de côté sous le nom { $aside }
+        [gone] Le fichier { $file } n’est plus là
+       *[there] Le fichier { $file } est abîmé
+    } ; { $copy ->
+        [kept] la copie enregistrée auparavant est utilisée.
+        [unknown] la copie d’avant est utilisée, et on ne peut dire de combien elle est en retard : comparez l’étape à votre ouvrage.
+       *[known] { $presses ->
+            [0] la copie d’avant est utilisée, et elle en est à la même étape.
+            [one] la copie d’une touche plus tôt est utilisée : comparez l’étape à votre ouvrage.
+           *[other] la copie de { $presses } touches plus tôt est utilisée : comparez l’étape à votre ouvrage.
+        }
+    }
 # $path: the file or folder. $reason: as in reasons.ftl.
 trouble-io = « { $path } » est hors d’accès ({ $reason }) : vérifiez que le dossier des nœuds existe et qu’il y reste de la place, puis réessayez.
 trouble-in-use = Ce nœud est ouvert dans une autre fenêtre ou un autre terminal : continuez là-bas, ou appuyez encore sur la même touche pour seulement regarder.

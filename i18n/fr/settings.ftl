@@ -148,7 +148,17 @@ settings-say = { $field ->
 speed-say = { $number } mots par minute.
 
 # $aside: name of a file. $reason: what is wrong with it.
-settings-damaged = Les réglages n’ont pas pu être lus ({ $reason }) et ont été mis de côté sous le nom { $aside } ; les réglages habituels valent, et rien n’a été changé dans le fichier.
+# The settings file is damaged. $state: aside when it was moved, else there. $kept: usual, copy, all or rest; $lost: the
+# settings that could not be read.
+settings-damaged = Les réglages étaient abîmés ({ $reason }){ $state ->
+        [aside] { " " }et le fichier a été mis de côté sous le nom { $aside }
+       *[there] { "" }
+    } ; { $kept ->
+        [copy] ceux qui étaient enregistrés auparavant sont en vigueur.
+        [all] tous se lisent et sont en vigueur, et chacun peut être faux : passez-les en revue.
+        [rest] ce qui se lit est en vigueur, et { $lost } reste comme avant : passez-les en revue.
+       *[usual] les réglages habituels sont en vigueur.
+    }
 settings-newer = Les réglages de { $file } ont été écrits par un Marlinspeak plus récent (version { $version }) et sont laissés tels quels : les réglages habituels valent, et les changements ne sont pas gardés.
 settings-not-kept = Les réglages sont hors d’accès ({ $reason }) : vérifiez que le dossier existe et n’est pas plein ; d’ici là, les changements ne valent que tant que la fenêtre est ouverte.
 

@@ -110,6 +110,12 @@ shelf-totals = Au journal : { $ties ->
        *[other] , { $cord } de cordon.
     }
 
+# $ties: so many are not laid out above or below those that are.
+shelf-more-ties = { $ties ->
+        [one] 1 autre nœud n’est pas affiché : les flèches haut et bas y mènent.
+       *[other] { $ties } autres nœuds ne sont pas affichés : les flèches haut et bas y mènent.
+    }
+
 # The tyer’s own pace.
 shelf-pace = Votre rythme : { $seconds } secondes par trajet.
 
@@ -148,7 +154,8 @@ shelf-backed-up = Le fichier { $file } contient { $ties ->
     }
 
 # $new: ties that came, $known: ties that were here already, $faults: lines that could not be
-# read, $missing: lines that a backup cut short lacks.
+# read, $missing: lines that a backup cut short lacks; $shortened: names or notes that were cut; $presets: tubes and
+# cords that came.
 shelf-brought-in = Venu de { $file } : { $new ->
         [0] aucun nouveau nœud
         [one] 1 nœud
@@ -169,6 +176,14 @@ shelf-brought-in = Venu de { $file } : { $new ->
         [0] { "" }
         [one] { " " }Il manque 1 ligne à la fin.
        *[other] { " " }Il manque { $missing } lignes à la fin.
+    }{ $shortened ->
+        [0] { "" }
+        [one] { " " }1 nom ou note a été raccourci : un nom a au plus 120 lettres, une note 2000.
+       *[other] { " " }{ $shortened } noms ou notes ont été raccourcis : un nom a au plus 120 lettres, une note 2000.
+    }{ $presets ->
+        [0] { "" }
+        [one] { " " }1 tube ou cordon gardé sous un nom est venu aussi.
+       *[other] { " " }{ $presets } tubes et cordons gardés sous un nom sont venus aussi.
     }
 
 ## A tie that is open elsewhere
@@ -257,6 +272,9 @@ shelf-imported = { $fate ->
         [here] Le nœud { $id } est déjà sur l’étagère.
         [renumbered] Le nœud est sur l’étagère sous le nom { $id } ; un autre porte le nom { $was }.
        *[kept] Le nœud { $id } est sur l’étagère.
+    }{ $shortened ->
+        [yes] { " " }Son nom ou sa note a été raccourci : un nom a au plus 120 lettres, une note 2000.
+       *[no] { "" }
     }
 shelf-exported = Le nœud { $id } est dans { $file }.
 shelf-deleted = Le nœud { $id } est supprimé : « marlinspeak shelf undo { $id } » le fait revenir.

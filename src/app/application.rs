@@ -1,24 +1,39 @@
 //! The application: which screen is up, and who hears of what happens. What happens to a tie is
 //! the session's affair, and what happens on a screen the screen's.
 
+use std::sync::atomic::Ordering;
+use std::time::Duration;
+
 use iced::futures::channel::mpsc::UnboundedReceiver;
 use iced::{Element, Event, Size, Subscription, Task, Theme, event, keyboard, window};
 
 use super::message::Message;
 use super::screens::{Context, Go, Next, Route, Screen, ScreenMessage};
-use super::services::{ServiceEvent, Services};
+use super::services::{LAST_SAVE, ServiceEvent, Services};
 use super::{keys, theme, widgets};
 use crate::guide::Plan;
 use crate::pedal::{InputEvent, Intent, Press, Transition};
 use crate::session::{self, InHand, Session, Timer, Wishes, entry_for, new_tie};
 use crate::settings::Settings;
-use crate::shelf::{Entry, ShelfError};
+use crate::shelf::{Entry, ShelfError, ShelfReading};
 use crate::words::Words;
 
 /// The whole state of the app.
 pub struct App {
     context: Context,
     screen: Screen,
+    leaving: Leaving,
+}
+
+/// How far the tyer is with leaving.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Leaving {
+    /// Nothing of the kind.
+    Not,
+    /// The last save is waited for.
+    Waiting,
+    /// It has not come about, and it is asked whether to leave without it.
+    Asked,
 }
 
 /// Asks the window for its size: when it is resized twice in a moment, what it told the second time
@@ -43,7 +58,11 @@ impl App {
         let mut context = Context::new(session, services);
         let listen = Task::run(events, Message::Service);
         let (screen, opened) = Screen::open(Route::Start(()), &mut context);
-        let mut app = Self { context, screen };
+        let mut app = Self {
+            context,
+            screen,
+            leaving: Leaving::Not,
+        };
         let open = match plan {
             Some(plan) => app.go(Go::Begin(Box::new(new_tie(&plan)))),
             None => opened.map(Message::Screen),
@@ -125,6 +144,7 @@ impl App {
                 Task::none()
             }
             Message::Close => self.close(),
+            Message::Flushed(is_saved) => self.flushed(is_saved),
         }
     }
 
@@ -171,9 +191,15 @@ impl App {
             }
             Go::TakeUp(id) => {
                 let may_look = self.context.session.may_look(&id);
+                let keeper = self.context.services.keeper.clone();
                 match shelf {
                     Some(shelf) => Task::future(async move {
-                        Message::in_hand(InHand::taken_up(&shelf, &id, may_look))
+                        let keeper = keeper.as_deref();
+                        let back =
+                            keeper.and_then(|keeper| InHand::taken_back(&shelf, keeper, &id));
+                        let taken =
+                            back.map_or_else(|| InHand::taken_up(&shelf, &id, may_look), Ok);
+                        Message::in_hand(taken)
                     }),
                     None => Task::none(),
                 }
@@ -237,6 +263,10 @@ impl App {
         }
         if raw.transition == Transition::Down {
             self.context.session.seen();
+            // Who goes on does not leave.
+            if self.leaving == Leaving::Asked {
+                self.leaving = Leaving::Not;
+            }
         }
         let now = self.context.now();
         let intent = self.context.session.take(raw, now);
@@ -272,17 +302,23 @@ impl App {
     }
 
     /// What the form of the log begins with is known. The tyer may have gone elsewhere meanwhile.
-    fn show_log(&mut self, entry: Result<Entry, ShelfError>) -> Task<Message> {
+    fn show_log(&mut self, entry: Result<ShelfReading<Entry>, ShelfError>) -> Task<Message> {
         match entry {
             Err(error) => {
                 let sentence = self.context.session.refuse(&error);
                 self.context.say(sentence.spoken());
                 Task::none()
             }
-            Ok(entry) if matches!(self.screen, Screen::Tying(_) | Screen::Shelf(_)) => {
-                self.show(Route::Log(Box::new(entry)))
+            Ok(entry) => {
+                let mut troubles = Vec::new();
+                let entry = entry.hand_on(&mut troubles);
+                self.context.session.also(troubles);
+                if matches!(self.screen, Screen::Tying(_) | Screen::Shelf(_)) {
+                    self.show(Route::Log(Box::new(entry)))
+                } else {
+                    Task::none()
+                }
             }
-            Ok(_) => Task::none(),
         }
     }
 
@@ -307,10 +343,37 @@ impl App {
         self.context.window.take_scale(self.settings().screen)
     }
 
+    /// The tyer wants to leave: at once when everything is on disk, else when it is, and without it
+    /// only when the tyer says so once more.
     fn close(&mut self) -> Task<Message> {
+        match self.leaving {
+            Leaving::Not => {}
+            Leaving::Waiting => return Task::none(),
+            Leaving::Asked => {
+                let unsaved = &self.context.services.platform.left_unsaved;
+                unsaved.store(true, Ordering::Relaxed);
+                return iced::exit();
+            }
+        }
         self.context.session.put_away();
         self.context.carry_out();
-        self.context.services.close();
-        iced::exit()
+        self.context.services.voice.hush();
+        match self.context.services.keeper.clone() {
+            Some(keeper) if !keeper.flush(Duration::ZERO) => {
+                self.leaving = Leaving::Waiting;
+                Task::future(async move { Message::Flushed(keeper.flush(LAST_SAVE)) })
+            }
+            _ => iced::exit(),
+        }
+    }
+
+    /// The disk had its time for the last save.
+    fn flushed(&mut self, is_saved: bool) -> Task<Message> {
+        if is_saved {
+            return iced::exit();
+        }
+        self.leaving = Leaving::Asked;
+        self.context.session.ask_before_leaving();
+        self.show(Route::Start(()))
     }
 }

@@ -8,9 +8,10 @@ use jiff::Timestamp;
 
 use crate::bench::TyingPace;
 use crate::guide::{AtOnce, FitQuestion, Script};
+use crate::session::newest_known;
 use crate::shelf::{
-    Backup, Deleted, IfThere, Imported, Keeper, Ledger, Restored, Shelf, ShelfError, ShelfTrouble,
-    Shelved, Tie, TieId, TieStatus, Totals,
+    Backup, Deleted, IfThere, Imported, Keeper, Ledger, Restored, Shelf, ShelfError, ShelfReading,
+    ShelfTrouble, Shelved, Tie, TieId, TieStatus, Totals,
 };
 
 /// Something to be done.
@@ -68,8 +69,6 @@ pub struct Stock {
     pub totals: Totals,
     /// The tyer's pace.
     pub pace: Option<TyingPace>,
-    /// What could not be read.
-    pub troubles: Vec<ShelfTrouble>,
 }
 
 /// What came of a job, and the shelf after it.
@@ -79,6 +78,8 @@ pub struct JobReport {
     pub outcome: Result<JobOutcome, ShelfError>,
     /// The shelf after it.
     pub stock: Result<Stock, ShelfError>,
+    /// What was found wrong on the way.
+    pub troubles: Vec<ShelfTrouble>,
 }
 
 /// Does a job once everything that was to be saved is saved, and looks the shelf through.
@@ -86,37 +87,53 @@ pub fn do_job(shelf: &Shelf, keeper: Option<&Keeper>, at_most: Duration, job: Jo
     if let Some(keeper) = keeper {
         keeper.flush(at_most);
     }
+    let mut troubles = Vec::new();
     JobReport {
-        outcome: outcome(shelf, job),
-        stock: stock(shelf),
+        outcome: outcome(shelf, job, &mut troubles),
+        stock: stock(shelf, keeper, &mut troubles),
+        troubles,
     }
 }
 
-fn outcome(shelf: &Shelf, job: Job) -> Result<JobOutcome, ShelfError> {
+fn outcome(
+    shelf: &Shelf,
+    job: Job,
+    troubles: &mut Vec<ShelfTrouble>,
+) -> Result<JobOutcome, ShelfError> {
     Ok(match job {
         Job::Look => JobOutcome::Looked,
-        Job::Name(id, name) => shelf.rename(&id, name.trim()).map(|_| JobOutcome::Named)?,
-        Job::Note(id, note) => shelf.note(&id, note.trim()).map(|_| JobOutcome::Noted)?,
+        Job::Name(id, name) => {
+            shelf.rename(&id, name.trim())?.hand_on(troubles);
+            JobOutcome::Named
+        }
+        Job::Note(id, note) => {
+            shelf.note(&id, note.trim())?.hand_on(troubles);
+            JobOutcome::Noted
+        }
         Job::Again(id) => {
-            let (tie, _) = shelf.look(&id)?;
-            let start = Script::new(tie.plan, AtOnce::default()).first();
-            JobOutcome::Again(shelf.copy(&id, start)?.id().clone())
+            let plan = shelf.look(&id)?.hand_on(troubles).plan;
+            let start = Script::new(plan, AtOnce::default()).first();
+            let copy = shelf.copy(&id, start)?.hand_on(troubles);
+            JobOutcome::Again(copy.id().clone())
         }
         Job::PutAway(id, away) => {
-            shelf.put_away(&id, away)?;
+            shelf.put_away(&id, away)?.hand_on(troubles);
             JobOutcome::PutAway(away)
         }
         Job::Delete(id) => shelf.delete(&id).map(|_| JobOutcome::Deleted)?,
         Job::Undo => match newest(shelf.deleted()?) {
-            Some(deleted) => JobOutcome::Undone(Some(shelf.undo_delete(&deleted)?)),
+            Some(deleted) => {
+                let id = shelf.undo_delete(&deleted)?.hand_on(troubles);
+                JobOutcome::Undone(Some(id))
+            }
             None => JobOutcome::Undone(None),
         },
         Job::BackUp(file) => {
-            let backup = shelf.backup(&file, IfThere::Refuse)?;
+            let backup = shelf.backup(&file, IfThere::Refuse)?.hand_on(troubles);
             JobOutcome::BackedUp(file, backup)
         }
         Job::BringIn(file) => {
-            let restored = bring_in(shelf, &file)?;
+            let restored = bring_in(shelf, &file, troubles)?;
             JobOutcome::BroughtIn(file, restored)
         }
     })
@@ -131,27 +148,37 @@ fn newest(deleted: Vec<Deleted>) -> Option<Deleted> {
 }
 
 /// A backup, or else a single tie.
-fn bring_in(shelf: &Shelf, file: &Path) -> Result<Restored, ShelfError> {
+fn bring_in(
+    shelf: &Shelf,
+    file: &Path,
+    troubles: &mut Vec<ShelfTrouble>,
+) -> Result<Restored, ShelfError> {
     match shelf.restore(file) {
         Err(ShelfError::File(error)) if error.is_damaged() => {
             let imported: Imported = shelf.import(file)?;
             Ok(Restored {
+                shortened: usize::from(imported.is_shortened),
                 ties: vec![imported],
                 logged: 0,
+                presets: 0,
                 faults: Vec::new(),
                 missing: 0,
             })
         }
-        restored => restored,
+        restored => Ok(restored?.hand_on(troubles)),
     }
 }
 
-fn stock(shelf: &Shelf) -> Result<Stock, ShelfError> {
-    let (listing, ledger) = (shelf.list()?, shelf.ledger()?);
+fn stock(
+    shelf: &Shelf,
+    keeper: Option<&Keeper>,
+    troubles: &mut Vec<ShelfTrouble>,
+) -> Result<Stock, ShelfError> {
+    let listed = newest_known(shelf.list()?.hand_on(troubles), keeper);
+    let ledger = shelf.ledger()?.hand_on(troubles);
     let now = Timestamp::now();
     let is_logged = |tie: &Tie| ledger.entries.iter().any(|entry| entry.tie == *tie.id());
-    let mut ties: Vec<Shelved> = listing
-        .ties
+    let mut ties: Vec<Shelved> = listed
         .into_iter()
         .map(|tie| {
             let is_logged = is_logged(&tie);
@@ -164,13 +191,7 @@ fn stock(shelf: &Shelf) -> Result<Stock, ShelfError> {
         TieStatus::Finished => 2,
     });
     let (totals, pace) = (ledger.totals(), ledger.pace());
-    let Ledger { troubles, .. } = ledger;
-    Ok(Stock {
-        ties,
-        totals,
-        pace,
-        troubles: listing.troubles.into_iter().chain(troubles).collect(),
-    })
+    Ok(Stock { ties, totals, pace })
 }
 
 /// A file that a backup can go to, named after the day.
@@ -184,9 +205,13 @@ pub fn backup_path() -> String {
         .to_string()
 }
 
-/// A question of fit with what the log says. A log that cannot be read says nothing; the shelf
-/// screen tells of it.
-pub fn taught(shelf: Option<&Shelf>, question: FitQuestion) -> FitQuestion {
-    let ledger = shelf.and_then(|shelf| shelf.ledger().ok());
-    ledger.unwrap_or_default().teach(question)
+/// A question of fit with what the log says. A log that cannot be read says nothing, and is told
+/// of.
+pub fn taught(shelf: Option<&Shelf>, question: FitQuestion) -> ShelfReading<FitQuestion> {
+    let ledger = match shelf.map(Shelf::ledger) {
+        Some(Ok(ledger)) => ledger,
+        Some(Err(error)) => ShelfReading::of(Ledger::default(), vec![error.into()]),
+        None => ShelfReading::whole(Ledger::default()),
+    };
+    ledger.map(|ledger| ledger.teach(question))
 }

@@ -7,7 +7,7 @@ use super::services::ServiceEvent;
 use crate::guide::SetupField;
 use crate::pedal::InputEvent;
 use crate::session::{Event, InHand, LogField};
-use crate::shelf::{Entry, ShelfError};
+use crate::shelf::{Entry, ShelfError, ShelfReading};
 
 /// What happens to the app: presses, events of screens and services, and what the window tells.
 #[derive(Debug)]
@@ -23,7 +23,7 @@ pub enum Message {
     /// A tie comes into hand.
     InHand(Box<Result<InHand, ShelfError>>),
     /// What the form of the log begins with.
-    ToLog(Box<Result<Entry, ShelfError>>),
+    ToLog(Box<Result<ShelfReading<Entry>, ShelfError>>),
     /// The window has this size.
     Resized(Size),
     /// What the window answers that was asked for its size.
@@ -32,6 +32,8 @@ pub enum Message {
     Density(f32),
     /// The window is to be closed.
     Close,
+    /// The last save was waited for: whether everything is on disk.
+    Flushed(bool),
 }
 
 impl Message {

@@ -42,6 +42,8 @@ pub enum Failure {
     NoDisplay,
     /// The window could not be opened: the display does not answer, or refuses.
     NoWindow,
+    /// The tyer has left what could not be saved.
+    LeftUnsaved,
     /// A fault in the app itself ended it; what is known of it stands in the log file.
     Fault,
 }
@@ -56,12 +58,15 @@ pub fn run(words: Words, wishes: Wishes, plan: Option<Plan>) -> Result<(), Failu
     }
     let is_open = Arc::new(AtomicBool::new(false));
     let seen_open = Arc::clone(&is_open);
+    let left_unsaved = Arc::new(AtomicBool::new(false));
+    let has_left = Arc::clone(&left_unsaved);
     // The window library panics when a display that is named does not answer. The tyer gets a
     // sentence instead.
     let ran = panic::catch_unwind(panic::AssertUnwindSafe(|| {
-        open(words, wishes, plan, is_open)
+        open(words, wishes, plan, is_open, left_unsaved)
     }));
     match ran {
+        Ok(Ok(())) if has_left.load(Ordering::Relaxed) => Err(Failure::LeftUnsaved),
         Ok(Ok(())) => Ok(()),
         Err(_) if seen_open.load(Ordering::Relaxed) => Err(Failure::Fault),
         Ok(Err(error)) => {
@@ -80,6 +85,7 @@ fn open(
     wishes: Wishes,
     plan: Option<Plan>,
     is_open: Arc<AtomicBool>,
+    left_unsaved: Arc<AtomicBool>,
 ) -> iced::Result {
     // The closure that boots the app may be called but once; what it uses up is handed over in
     // a cell.
@@ -88,10 +94,11 @@ fn open(
         is_open.store(true, Ordering::Relaxed);
         let (words, plan) = launch.take().unwrap_or_else(|| (Words::english(), None));
         let (tell, events) = mpsc::unbounded();
-        let (services, settings) = Services::start(move |event| {
+        let (mut services, settings) = Services::start(move |event| {
             // When nobody listens any more the window is gone, and the event with it.
             let _ = tell.unbounded_send(event);
         });
+        services.platform.left_unsaved = Arc::clone(&left_unsaved);
         App::new(words, services, settings, wishes, plan, events)
     };
     iced::application(boot, App::update, App::view)

@@ -65,7 +65,11 @@ fn asked_for() -> Option<Words> {
 
 /// The words for what goes wrong before any are chosen: those of `--lang`, or of the settings.
 pub fn words_for_trouble() -> Words {
-    asked_for().unwrap_or_else(|| Words::chosen(&SettingsFile::peek().language))
+    asked_for().unwrap_or_else(|| {
+        // Something else is being told; these are told by the next command that is understood.
+        let settings = SettingsFile::peek().hand_on(&mut Vec::new());
+        Words::chosen(&settings.language)
+    })
 }
 
 /// Prints help or the version when that is what was asked for, or turns what the option

@@ -16,6 +16,7 @@ mod shelf;
 mod steps;
 pub mod tie;
 
+use std::io::{self, Write as _};
 use std::process::ExitCode;
 
 use clap::Parser as _;
@@ -25,7 +26,7 @@ pub use complaint::{Complaint, words_for_trouble};
 use crate::guide::Plan;
 use crate::logging;
 use crate::session::Wishes;
-use crate::settings::SettingsFile;
+use crate::settings::{SettingsError, SettingsFile};
 use crate::words::Words;
 
 /// What the command line asks for once it is understood.
@@ -45,8 +46,8 @@ pub enum Invocation {
 
 /// The words of the language that is asked for, or else of the one in the settings; the units are
 /// those of the settings.
-fn words(asked: Option<&str>) -> Result<Words, Complaint> {
-    let mut language = SettingsFile::peek().language;
+fn words(asked: Option<&str>, troubles: &mut Vec<SettingsError>) -> Result<Words, Complaint> {
+    let mut language = SettingsFile::peek().hand_on(troubles).language;
     if let Some(asked) = asked {
         if let Err(error) = Words::load(Some(asked)) {
             let sentence = Words::chosen(&language).language_unknown(&error);
@@ -68,7 +69,17 @@ pub fn run() -> Result<Invocation, Complaint> {
             return complaint::of_clap(&error).map(Invocation::Done);
         }
     };
-    let mut words = words(options.lang.as_deref())?;
+    let mut troubles = Vec::new();
+    let mut words = words(options.lang.as_deref(), &mut troubles)?;
+    // The others tell of the settings by themselves.
+    let is_told_here = !matches!(
+        options.command,
+        None | Some(SubCommand::Tie(_) | SubCommand::Doctor)
+    );
+    for trouble in troubles.iter().filter(|_| is_told_here) {
+        // Where standard error is closed nobody can be told.
+        let _ = writeln!(io::stderr(), "{}", trouble.sentence(&words));
+    }
     let detail = options.detail(&words)?;
     words.set_detail(detail.unwrap_or_default());
     Ok(match &options.command {

@@ -6,6 +6,7 @@ use serde::Serialize;
 
 use super::complaint::Complaint;
 use crate::files::Reason;
+use crate::shelf::ShelfTrouble;
 use crate::words::Words;
 
 /// Writes all of it, or complains. A reader that has seen enough is no failure:
@@ -19,6 +20,14 @@ pub(super) fn print(
         Err(fault) if fault.kind() == ErrorKind::BrokenPipe => Ok(()),
         Err(fault) => Err(failed(words, &fault)),
         Ok(()) => Ok(()),
+    }
+}
+
+/// What was found wrong on the shelf, a sentence each, on standard error. Where that is closed
+/// nobody can be told; the log has it.
+pub(super) fn troubles(words: &Words, troubles: &[ShelfTrouble]) {
+    for trouble in troubles {
+        let _ = writeln!(io::stderr(), "{}", words.shelf_trouble(trouble));
     }
 }
 

@@ -7,11 +7,11 @@ use serde::Serialize;
 
 use super::complaint::Complaint;
 use super::options::KnotOptions;
-use super::print::{json, print, rounded};
+use super::print::{self, json, print, rounded};
 use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_failed, presets_for};
 use crate::bench::{Counts, Layout, Millimetres, Rig, RingPins};
 use crate::guide::{AtOnce, Labour, Place, Presets, Script, Setup, Task, What};
-use crate::shelf::{PresetsFile, ShelfError};
+use crate::shelf::{PresetsFile, ShelfError, ShelfReading};
 use crate::words::{Shown, Words};
 
 #[derive(Args)]
@@ -54,8 +54,11 @@ pub(super) fn run(asked: &RigOptions, words: &Words) -> Result<(), Complaint> {
     else {
         return Err(Complaint::input(words.plainly("rig-with-what", &[])));
     };
+    let mut troubles = Vec::new();
     keep(setup, tube_name.as_deref(), cord_name.as_deref())
-        .map_err(|error| presets_failed(&error, words))?;
+        .map_err(|error| presets_failed(&error, words))?
+        .hand_on(&mut troubles);
+    print::troubles(words, &troubles);
     let prices = asked.prices.prices(words)?;
     let labour = Labour::of(script.plan(), ledger(words)?.pace(), prices);
     if asked.json {
@@ -79,18 +82,23 @@ pub(super) fn run(asked: &RigOptions, words: &Words) -> Result<(), Complaint> {
     })
 }
 
-fn keep(setup: &Setup, tube: Option<&str>, cord: Option<&str>) -> Result<(), ShelfError> {
+fn keep(
+    setup: &Setup,
+    tube: Option<&str>,
+    cord: Option<&str>,
+) -> Result<ShelfReading<()>, ShelfError> {
+    let mut troubles = Vec::new();
     if tube.is_none() && cord.is_none() {
-        return Ok(());
+        return Ok(ShelfReading::whole(()));
     }
     let presets = PresetsFile::default_place()?;
     if let Some(name) = tube {
-        presets.keep_tube(name, &setup.tube)?;
+        presets.keep_tube(name, &setup.tube)?.hand_on(&mut troubles);
     }
     if let Some(name) = cord {
-        presets.keep_cord(name, &setup.cord)?;
+        presets.keep_cord(name, &setup.cord)?.hand_on(&mut troubles);
     }
-    Ok(())
+    Ok(ShelfReading::of((), troubles))
 }
 
 /// The same steps that the app leads through, as a list.

@@ -6,6 +6,7 @@ use clap::{Arg, ArgMatches, Args, Command, FromArgMatches};
 use strum::VariantArray as _;
 
 use super::complaint::Complaint;
+use super::print;
 use crate::bench::{Counts, Prices};
 use crate::guide::{Plan, Presets, Rigging, SetupField, SetupForm};
 use crate::settings::SettingsFile;
@@ -105,7 +106,8 @@ impl PriceOptions {
             let price = option.as_deref().map(Prices::parse).transpose();
             price.map_err(|error| Complaint::input(words.bench_error(&error)))
         };
-        let set = SettingsFile::peek().prices;
+        // What is wrong with the settings was told when the language was chosen.
+        let set = SettingsFile::peek().hand_on(&mut Vec::new()).prices;
         Ok(Prices {
             metre: read(&self.price_metre)?.or(set.metre),
             hour: read(&self.price_hour)?.or(set.hour),
@@ -170,17 +172,24 @@ pub(super) fn presets_for(form: &SetupForm, words: &Words) -> Result<Presets, Co
     if !form.may_name_a_preset() {
         return Ok(Presets::default());
     }
-    PresetsFile::default_place()
-        .and_then(|file| file.read())
-        .map_err(|error| presets_failed(&error, words))
+    let read = PresetsFile::default_place().and_then(|file| file.read());
+    let mut troubles = Vec::new();
+    let presets = read
+        .map_err(|error| presets_failed(&error, words))?
+        .hand_on(&mut troubles);
+    print::troubles(words, &troubles);
+    Ok(presets)
 }
 
 /// What the tyer has logged so far; nothing when there is no shelf yet. An entry that cannot be
-/// read is left out: `shelf verify` tells of it.
+/// read is left out and told of.
 pub(super) fn ledger(words: &Words) -> Result<Ledger, Complaint> {
-    let read = |folder: PathBuf| {
+    let read = |folder: PathBuf| -> Result<Ledger, ShelfError> {
         if folder.exists() {
-            Shelf::open(folder)?.ledger()
+            let mut troubles = Vec::new();
+            let ledger = Shelf::open(folder)?.ledger()?.hand_on(&mut troubles);
+            print::troubles(words, &troubles);
+            Ok(ledger)
         } else {
             Ok(Ledger::default())
         }

@@ -1,6 +1,6 @@
 //! `marlinspeak shelf`: the ties that are kept, as files to hand on, to back up and to check.
 
-use std::io::{self, Write};
+use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
@@ -15,7 +15,7 @@ use crate::shelf::{
     DocumentState, IfThere, ImportOutcome, Shelf, ShelfError, ShelfTrouble, Shelved, Tie, TieId,
     TieStatus, VerifiedFile,
 };
-use crate::words::Words;
+use crate::words::{Words, shown_name};
 
 #[derive(Args)]
 pub(super) struct ShelfOptions {
@@ -106,16 +106,21 @@ impl Runner<'_> {
             ShelfCommand::List { json } => self.list(*json),
             ShelfCommand::Export { tie, file, replace } => {
                 let id = self.id(tie)?;
-                self.done(self.shelf.export(&id, file, if_there(*replace)))?;
+                let mut troubles = Vec::new();
+                let export = self.shelf.export(&id, file, if_there(*replace));
+                self.done(export)?.hand_on(&mut troubles);
                 let texts = [("id", id.as_str()), ("file", &shown(file))];
-                self.say("shelf-exported", &texts)
+                self.say("shelf-exported", &texts)?;
+                Ok(self.complain_of(&troubles))
             }
             ShelfCommand::Import { file } => self.import(file),
             ShelfCommand::Verify { json } => self.verify(*json),
             ShelfCommand::Backup { file, replace } => {
-                let backup = self.done(self.shelf.backup(file, if_there(*replace)))?;
+                let mut troubles = Vec::new();
+                let backup = self.shelf.backup(file, if_there(*replace));
+                let backup = self.done(backup)?.hand_on(&mut troubles);
                 self.print(self.words.backed_up(file, &backup).shown())?;
-                self.complain_of(&backup.left_out)
+                Ok(self.complain_of(&troubles))
             }
             ShelfCommand::Restore { file } => self.restore(file),
             ShelfCommand::Delete { tie } => {
@@ -132,8 +137,11 @@ impl Runner<'_> {
                         self.words.plainly("shelf-not-deleted", &texts),
                     ));
                 };
-                let id = self.done(self.shelf.undo_delete(deleted))?;
-                self.say("shelf-undone", &[("id", id.as_str())])
+                let mut troubles = Vec::new();
+                let undone = self.done(self.shelf.undo_delete(deleted))?;
+                let id = undone.hand_on(&mut troubles);
+                self.say("shelf-undone", &[("id", id.as_str())])?;
+                Ok(self.complain_of(&troubles))
             }
         }
     }
@@ -157,26 +165,24 @@ impl Runner<'_> {
     }
 
     fn list(&self, json: bool) -> Result<ExitCode, Complaint> {
-        let listing = self.done(self.shelf.list())?;
-        let ledger = self.done(self.shelf.ledger())?;
+        let mut troubles = Vec::new();
+        let listed = self.done(self.shelf.list())?.hand_on(&mut troubles);
+        let ledger = self.done(self.shelf.ledger())?.hand_on(&mut troubles);
         let now = Timestamp::now();
         let is_logged = |tie: &Tie| ledger.entries.iter().any(|entry| entry.tie == *tie.id());
-        let ties: Vec<Shelved> = listing
-            .ties
+        let ties: Vec<Shelved> = listed
             .into_iter()
             .map(|tie| {
                 let is_logged = is_logged(&tie);
                 Shelved::new(tie, now, is_logged)
             })
             .collect();
-        let troubles: Vec<&ShelfTrouble> =
-            listing.troubles.iter().chain(&ledger.troubles).collect();
         if json {
             let list = ListForm {
                 ties: ties.iter().map(TieForm::of).collect(),
                 troubles: troubles
                     .iter()
-                    .map(|trouble| self.words.shelf_error(&trouble.error).into())
+                    .map(|trouble| self.words.shelf_trouble(trouble).into())
                     .collect(),
             };
             print(self.words, |out| print::json(out, &list))?;
@@ -191,7 +197,7 @@ impl Runner<'_> {
                 let line = format!(
                     "{:10}  {line:28}  {stand:44}  {}",
                     row.tie.id(),
-                    row.tie.name
+                    shown_name(&row.tie.name)
                 );
                 self.print(line.trim_end())?;
             }
@@ -199,8 +205,7 @@ impl Runner<'_> {
                 self.print(&self.words.totals(&ledger.totals()))?;
             }
         }
-        let errors: Vec<ShelfError> = troubles.iter().map(|one| one.error.clone()).collect();
-        self.complain_of(&errors)
+        Ok(self.complain_of(&troubles))
     }
 
     fn import(&self, file: &Path) -> Result<ExitCode, Complaint> {
@@ -214,14 +219,20 @@ impl Runner<'_> {
             ("fate", fate),
             ("id", imported.tie.id().as_str()),
             ("was", was),
+            (
+                "shortened",
+                if imported.is_shortened { "yes" } else { "no" },
+            ),
         ];
         self.say("shelf-imported", &texts)
     }
 
     fn restore(&self, file: &Path) -> Result<ExitCode, Complaint> {
-        let restored = self.done(self.shelf.restore(file))?;
+        let mut troubles = Vec::new();
+        let restored = self.done(self.shelf.restore(file))?.hand_on(&mut troubles);
+        print::troubles(self.words, &troubles);
         self.print(self.words.brought_in(file, &restored).shown())?;
-        let is_whole = restored.faults.is_empty() && restored.missing == 0;
+        let is_whole = restored.faults.is_empty() && restored.missing == 0 && troubles.is_empty();
         Ok(if is_whole {
             ExitCode::SUCCESS
         } else {
@@ -279,17 +290,13 @@ impl Runner<'_> {
     }
 
     /// A sentence for each on standard error; the exit code says whether there was any.
-    fn complain_of(&self, errors: &[ShelfError]) -> Result<ExitCode, Complaint> {
-        for error in errors {
-            log::warn!("{}", error.cause());
-            writeln!(io::stderr(), "{}", self.words.shelf_error(error))
-                .map_err(|fault| print::failed(self.words, &fault))?;
-        }
-        Ok(if errors.is_empty() {
+    fn complain_of(&self, troubles: &[ShelfTrouble]) -> ExitCode {
+        print::troubles(self.words, troubles);
+        if troubles.is_empty() {
             ExitCode::SUCCESS
         } else {
             ExitCode::FAILURE
-        })
+        }
     }
 }
 

@@ -1,7 +1,7 @@
 //! Bytes in files: reading with a limit, and writing so that a whole file exists at every
 //! instant.
 
-use std::fs::{self, File};
+use std::fs::{self, File, Permissions};
 use std::io::{self, ErrorKind, Read as _, Write as _};
 use std::path::{Path, PathBuf};
 
@@ -50,7 +50,7 @@ pub fn read_bytes(file: &Path, limit: u64) -> Result<Vec<u8>, FileError> {
 /// # Errors
 /// [`FileError::Io`]. The file is then as it was.
 pub fn replace(file: &Path, contents: &[u8], readers: Readers) -> Result<(), FileError> {
-    let written = write_beside(file, contents, readers)?;
+    let written = write_beside(file, contents, mode(file, readers))?;
     written
         .persist(file)
         .map_err(|error| FileError::io(FileAction::Write, file)(error.error))?;
@@ -62,7 +62,7 @@ pub fn replace(file: &Path, contents: &[u8], readers: Readers) -> Result<(), Fil
 /// # Errors
 /// [`FileError::Exists`] when something is, [`FileError::Io`] when the disk refuses.
 pub fn create(file: &Path, contents: &[u8], readers: Readers) -> Result<(), FileError> {
-    let written = write_beside(file, contents, readers)?;
+    let written = write_beside(file, contents, mode(file, readers))?;
     written
         .persist_noclobber(file)
         .map_err(|error| match error.error.kind() {
@@ -137,12 +137,18 @@ pub fn remove(file: &Path) -> Result<(), FileError> {
     }
 }
 
-/// Makes a folder, with the folders around it, unless it is there.
+/// Makes a folder, with the folders around it, unless it is there: its owner's alone.
 ///
 /// # Errors
 /// [`FileError::Io`] when the system refuses, or a file is in the way.
 pub fn make_folder(folder: &Path) -> Result<(), FileError> {
-    fs::create_dir_all(folder).map_err(FileError::io(FileAction::Make, folder))
+    let mut folders = fs::DirBuilder::new();
+    folders.recursive(true);
+    #[cfg(unix)]
+    std::os::unix::fs::DirBuilderExt::mode(&mut folders, 0o700);
+    folders
+        .create(folder)
+        .map_err(FileError::io(FileAction::Make, folder))
 }
 
 /// Waits until the names in the folder of `file` are on disk.
@@ -186,24 +192,38 @@ fn link_path(copy: &Path) -> PathBuf {
     folder_of(copy).join(format!("{}link{LEFTOVER}", leftover_prefix(copy)))
 }
 
-fn write_beside(
-    file: &Path,
-    contents: &[u8],
-    readers: Readers,
-) -> Result<NamedTempFile, FileError> {
+/// What the owner of a file lets others do with it, to be kept when the file gives way to another.
+enum Mode {
+    /// Nothing: a temporary file is its owner's alone.
+    Owners,
+    /// Whatever the system's own rules allow.
+    Usual,
+    /// What was chosen for the file that is there.
+    Chosen(Permissions),
+}
+
+fn mode(file: &Path, readers: Readers) -> Mode {
+    match (fs::metadata(file), readers) {
+        (Ok(about), Readers::Owner) if about.is_file() => Mode::Chosen(about.permissions()),
+        (_, Readers::Owner) => Mode::Owners,
+        (_, Readers::AsUsual) => Mode::Usual,
+    }
+}
+
+fn write_beside(file: &Path, contents: &[u8], mode: Mode) -> Result<NamedTempFile, FileError> {
     let prefix = leftover_prefix(file);
     let mut beside = tempfile::Builder::new();
     beside.prefix(&prefix).suffix(LEFTOVER);
-    // A temporary file is its owner's alone unless something else is asked for.
     #[cfg(unix)]
-    if readers == Readers::AsUsual {
+    if let Mode::Usual = mode {
         beside.permissions(std::os::unix::fs::PermissionsExt::from_mode(0o666));
     }
-    #[cfg(not(unix))]
-    let _ = readers;
     beside
         .tempfile_in(folder_of(file))
         .and_then(|mut written| {
+            if let Mode::Chosen(permissions) = mode {
+                written.as_file().set_permissions(permissions)?;
+            }
             written.write_all(contents)?;
             written.as_file().sync_all()?;
             Ok(written)

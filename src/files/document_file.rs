@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 
 use super::bytes::{self, Readers};
 use super::{
-    ContentError, Document, FileError, FileTrouble, LARGEST_DOCUMENT, Reading, file_name,
+    ContentError, Document, FileError, FileLock, FileTrouble, LARGEST_DOCUMENT, Reading, file_name,
     has_checksum,
 };
 
@@ -21,23 +21,24 @@ pub enum Found<D: Document> {
     Unreadable(D::Error),
 }
 
+/// A document that was read, when there is one to be believed.
+pub type DocumentReading<D> = Reading<Option<D>, FileTrouble<<D as Document>::Error>>;
+
 /// The place of a document of one kind.
 #[derive(Clone, Debug)]
 pub struct DocumentFile<D> {
     path: PathBuf,
     keeps_previous: bool,
-    readers: Readers,
     kind: PhantomData<fn() -> D>,
 }
 
 impl<D: Document> DocumentFile<D> {
-    /// A document at this path, which ends in `.json`. It keeps no copy before it, and is its
-    /// owner's alone.
+    /// A document at this path, which ends in `.json`. It keeps no copy before it. A new one is its
+    /// owner's alone; what its owner lets others do with it stays.
     pub fn at(path: impl Into<PathBuf>) -> Self {
         Self {
             path: path.into(),
             keeps_previous: false,
-            readers: Readers::Owner,
             kind: PhantomData,
         }
     }
@@ -56,12 +57,6 @@ impl<D: Document> DocumentFile<D> {
         }
     }
 
-    /// This file with other permissions: who may read it.
-    #[must_use]
-    pub fn for_readers(self, readers: Readers) -> Self {
-        Self { readers, ..self }
-    }
-
     /// Where the document is.
     pub fn path(&self) -> &Path {
         &self.path
@@ -75,6 +70,14 @@ impl<D: Document> DocumentFile<D> {
     /// Whether the document or the copy before it is there, readable or not.
     pub fn exists(&self) -> bool {
         bytes::exists(&self.path) || self.keeps_previous && bytes::exists(&self.previous_path())
+    }
+
+    /// Keeps other writers off the document, and waits a little for one who is at it.
+    ///
+    /// # Errors
+    /// [`FileError::Io`] when the other one takes too long, or the system refuses.
+    pub fn lock(&self) -> Result<FileLock, FileError> {
+        FileLock::beside(&self.path)
     }
 
     /// Looks at the document alone and changes nothing.
@@ -98,20 +101,20 @@ impl<D: Document> DocumentFile<D> {
     }
 
     /// Reads the document, or else the copy before it, and changes nothing.
-    pub fn read(&self) -> Reading<D> {
+    pub fn read(&self) -> DocumentReading<D> {
         self.read_and(false)
     }
 
     /// Reads the document, or else the copy before it. Damaged copies are set aside, and the copy
     /// before it is put in the place of a damaged document. Nobody else may be at work at it.
-    pub fn repair(&self) -> Reading<D> {
+    pub fn repair(&self) -> DocumentReading<D> {
         self.read_and(true)
     }
 
-    fn read_and(&self, repair: bool) -> Reading<D> {
+    fn read_and(&self, repair: bool) -> DocumentReading<D> {
         let file = || self.path.clone();
         let error = match self.find() {
-            Ok(Found::Whole(document)) => return Reading::whole(document),
+            Ok(Found::Whole(document)) => return Reading::whole(Some(document)),
             Ok(Found::Missing) => FileError::Gone { file: file() },
             Ok(Found::Unreadable(fault)) => FileError::Unreadable {
                 file: file(),
@@ -127,7 +130,7 @@ impl<D: Document> DocumentFile<D> {
             self.find_previous()
         };
         if is_gone && matches!(previous, Ok(Found::Missing)) {
-            return Reading::missing();
+            return Reading::whole(None);
         }
         let is_damaged = error.is_damaged();
         let mut trouble = FileTrouble::left_alone(error);
@@ -160,10 +163,8 @@ impl<D: Document> DocumentFile<D> {
         }
         let troubles = [Some(trouble), of_previous, failed];
         let troubles: Vec<_> = troubles.into_iter().flatten().collect();
-        if repair {
-            for trouble in &troubles {
-                log::warn!("{}", trouble.error);
-            }
+        for trouble in &troubles {
+            log::warn!("{}", trouble.error);
         }
         Reading::of(document, troubles)
     }
@@ -184,7 +185,23 @@ impl<D: Document> DocumentFile<D> {
     /// A copy and not a link: whoever edits one file in place must not change both.
     fn restore_previous(&self) -> Result<(), FileError> {
         let previous = bytes::read_bytes(&self.previous_path(), LARGEST_DOCUMENT)?;
-        bytes::create(&self.path, &previous, self.readers)
+        bytes::create(&self.path, &previous, Readers::Owner)
+    }
+
+    /// Where damaged copies of it are that were moved out of the way.
+    pub fn set_aside_paths(&self) -> Vec<PathBuf> {
+        (1..=u32::MAX)
+            .map(|number| file_name::damaged(&self.path, number))
+            .take_while(|aside| bytes::exists(aside))
+            .collect()
+    }
+
+    /// Moves the document out of the way, as one that is not believed, and says where to.
+    ///
+    /// # Errors
+    /// [`FileError::Io`] when the system refuses.
+    pub fn set_aside_current(&self) -> Result<PathBuf, FileError> {
+        self.set_aside(&self.path)
     }
 
     /// Moves a copy that is not believed out of the way, and says where to.
@@ -211,7 +228,7 @@ impl<D: Document> DocumentFile<D> {
             Found::Whole(_) if self.keeps_previous => self.keep_previous()?,
             Found::Missing | Found::Whole(_) => {}
         }
-        bytes::replace(&self.path, contents, self.readers).map_err(FileError::of_kind)
+        bytes::replace(&self.path, contents, Readers::Owner).map_err(FileError::of_kind)
     }
 
     /// Makes the document that stands there the copy before the next one.
@@ -221,7 +238,7 @@ impl<D: Document> DocumentFile<D> {
             log::warn!("{} {fault}", previous.display());
             self.set_aside(&previous).map_err(FileError::of_kind)?;
         }
-        bytes::keep_copy(&self.path, &previous, LARGEST_DOCUMENT, self.readers)
+        bytes::keep_copy(&self.path, &previous, LARGEST_DOCUMENT, Readers::Owner)
             .map_err(FileError::of_kind)
     }
 
@@ -230,7 +247,7 @@ impl<D: Document> DocumentFile<D> {
     /// # Errors
     /// [`FileError::Exists`] when something does, [`FileError::Io`] when the disk refuses.
     pub fn create(&self, contents: &[u8]) -> Result<(), FileError<D::Error>> {
-        bytes::create(&self.path, contents, self.readers).map_err(FileError::of_kind)
+        bytes::create(&self.path, contents, Readers::Owner).map_err(FileError::of_kind)
     }
 
     /// Removes what an interrupted write left behind.

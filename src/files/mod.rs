@@ -19,6 +19,7 @@ mod document_file;
 mod envelope;
 mod error;
 mod file_name;
+mod lock;
 mod reading;
 mod reason;
 mod unknown;
@@ -27,12 +28,13 @@ pub use bytes::{
     Readers, create, exists, make_folder, move_file, read_bytes, remove, replace, sync_folder_of,
 };
 pub use document::Document;
-pub use document_file::{DocumentFile, Found};
+pub use document_file::{DocumentFile, DocumentReading, Found};
 pub use envelope::{
     FieldError, Fields, LARGEST_DOCUMENT, decode, encode, has_checksum, open, parse, seal,
 };
 pub use error::{ContentError, FileAction, FileError, FormatError};
 pub use file_name::{FileName, FileRole};
+pub use lock::FileLock;
 pub use reading::{FileTrouble, Reading};
 pub use reason::Reason;
 pub use unknown::{unknown_fields, with_unknown};

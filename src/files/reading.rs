@@ -1,8 +1,8 @@
-//! What reading a document brings to light.
+//! What reading brings to light, and the way to what was read that leads past it.
 
 use std::path::PathBuf;
 
-use super::{ContentError, Document, FileError};
+use super::{ContentError, FileError};
 
 /// Something about a file that has to be told.
 #[derive(Clone, Debug)]
@@ -26,38 +26,91 @@ impl<E: ContentError> FileTrouble<E> {
     }
 }
 
-/// A document that was read, and what has to be told about that. There is no way to the
-/// document that does not lead past the troubles.
-#[derive(Debug)]
+/// What was read, and everything about it that has to be told. The value comes out only where
+/// the troubles are handed on, or where there are none.
+///
+/// ```
+/// use marlinspeak::files::Reading;
+///
+/// let mut to_be_told = Vec::new();
+/// let leg = Reading::of(7, vec!["the copy before it is used"]).hand_on(&mut to_be_told);
+/// assert_eq!((leg, to_be_told.len()), (7, 1));
+///
+/// assert_eq!(Reading::<_, &str>::whole(7).untroubled().unwrap(), 7);
+/// assert!(Reading::of(7, vec!["a line is skipped"]).untroubled().is_err());
+/// ```
+#[derive(Clone, Debug)]
 #[must_use = "what is wrong with a file has to be told"]
-pub struct Reading<D: Document> {
-    document: Option<D>,
-    troubles: Vec<FileTrouble<D::Error>>,
+pub struct Reading<T, X> {
+    value: T,
+    troubles: Vec<X>,
 }
 
-impl<D: Document> Reading<D> {
-    /// Nothing is there, and nothing is wrong with that.
-    pub(super) const fn missing() -> Self {
+impl<T, X> Reading<T, X> {
+    /// What was read with nothing wrong about it.
+    pub const fn whole(value: T) -> Self {
         Self {
-            document: None,
+            value,
             troubles: Vec::new(),
         }
     }
 
-    /// A document with nothing wrong about it.
-    pub(super) const fn whole(document: D) -> Self {
-        Self {
-            document: Some(document),
-            troubles: Vec::new(),
+    /// What was read, and what has to be told of that.
+    pub const fn of(value: T, troubles: Vec<X>) -> Self {
+        Self { value, troubles }
+    }
+
+    /// What was read; everything that has to be told goes to whoever tells it.
+    pub fn hand_on(self, teller: &mut impl Extend<X>) -> T {
+        teller.extend(self.troubles);
+        self.value
+    }
+
+    /// What was read, where nothing has to be told.
+    ///
+    /// # Errors
+    /// The reading as it is, where something has.
+    pub fn untroubled(self) -> Result<T, Self> {
+        if self.troubles.is_empty() {
+            Ok(self.value)
+        } else {
+            Err(self)
         }
     }
 
-    pub(super) const fn of(document: Option<D>, troubles: Vec<FileTrouble<D::Error>>) -> Self {
-        Self { document, troubles }
+    /// Whether something has to be told.
+    pub fn is_troubled(&self) -> bool {
+        !self.troubles.is_empty()
     }
 
-    /// The document, when there is one to be believed, and everything that has to be told.
-    pub fn into_parts(self) -> (Option<D>, Vec<FileTrouble<D::Error>>) {
-        (self.document, self.troubles)
+    /// What is made of what was read; what has to be told stays with it.
+    pub fn map<U>(self, make: impl FnOnce(T) -> U) -> Reading<U, X> {
+        Reading {
+            value: make(self.value),
+            troubles: self.troubles,
+        }
+    }
+
+    /// The same with every trouble put into other terms, by what was read.
+    pub fn map_troubles<Y>(self, mut make: impl FnMut(&T, X) -> Y) -> Reading<T, Y> {
+        let troubles = self.troubles.into_iter();
+        let troubles = troubles.map(|trouble| make(&self.value, trouble)).collect();
+        Reading {
+            value: self.value,
+            troubles,
+        }
+    }
+}
+
+impl<T, X> Reading<Option<T>, X> {
+    /// The same where something was read; else everything that has to be told of that.
+    ///
+    /// # Errors
+    /// The troubles, of which there are none when there was nothing to read.
+    pub fn found(self) -> Result<Reading<T, X>, Vec<X>> {
+        match self.value {
+            Some(value) => Ok(Reading::of(value, self.troubles)),
+            None => Err(self.troubles),
+        }
     }
 }

@@ -35,6 +35,7 @@ pub(super) fn redacted(text: &str, home: Option<&str>) -> String {
         rest = after;
     }
     kept.push_str(rest);
+    let kept = kept.replace(|letter: char| letter.is_control(), " ");
     kept.split_whitespace().collect::<Vec<_>>().join(" ")
 }
 

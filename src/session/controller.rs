@@ -234,9 +234,38 @@ impl Session {
         self.notices.refused(error, &self.words)
     }
 
+    /// Takes in what was found wrong on the shelf besides, to stand among the notices, and has it
+    /// said.
+    pub fn also(&mut self, troubles: Vec<ShelfTrouble>) {
+        let told = self.new_troubles(troubles);
+        if !told.is_empty() {
+            self.tell(told);
+        }
+    }
+
+    /// Takes in what was found wrong on the shelf besides, to stand among the notices. Gives what
+    /// of it is to be said.
+    pub fn new_troubles(&mut self, troubles: Vec<ShelfTrouble>) -> Spoken {
+        let told = self.notices.also(troubles, &self.words);
+        told.into_iter().map(Spoken::from).collect()
+    }
+
     /// Takes in what was found wrong on the shelf, to stand among the notices.
     pub fn troubles(&mut self, troubles: Vec<ShelfTrouble>) {
         self.notices.shelf(troubles);
+    }
+
+    /// The tyer wants to leave, and something is not saved: it is asked whether to leave all the
+    /// same.
+    pub fn ask_before_leaving(&mut self) {
+        let sentence = self.words.leaving_unsaved(self.saving_failure());
+        self.notices.leaving(sentence.clone());
+        self.tell(sentence.into());
+    }
+
+    /// Why nothing can be saved, as far as that is known.
+    pub const fn saving_failure(&self) -> Option<&ShelfError> {
+        self.notices.saving.failure()
     }
 
     /// Takes in good news, to stand among the notices until the next press.
@@ -254,12 +283,11 @@ impl Session {
         } else {
             self.detail
         });
-        self.notices.shelf(std::mem::take(&mut in_hand.troubles));
+        self.notices.shelf(Vec::new());
+        let troubles = std::mem::take(&mut in_hand.troubles);
+        let troubles = self.new_troubles(troubles);
         self.refused = None;
-        if in_hand.error.take().is_some() {
-            self.effects
-                .push(Effect::Keep(Box::new(in_hand.tie.clone())));
-        }
+        let is_kept = in_hand.error.take().is_none();
         let (is_again, looks_only) = (in_hand.is_again, in_hand.looks_only);
         let mut tie = TieInHand::new(in_hand, self.at_once, self.checks, &self.words, now);
         let not_rigged = self.not_rigged(&tie).map(Spoken::from).unwrap_or_default();
@@ -276,12 +304,15 @@ impl Session {
             let idea = lesson.map(|lesson| self.words.lesson_idea(lesson));
             idea.map(Spoken::from).unwrap_or_default()
         };
-        let said = not_rigged.then(&before).then(walk.say());
+        let said = troubles.then(&not_rigged).then(&before).then(walk.say());
         if !before.is_empty() {
             walk.answer_with(before.into());
         }
         self.tie = Some(tie);
         self.is_before_the_eyes = true;
+        if !is_kept {
+            self.keep();
+        }
         self.tell(said);
         self.begin_to_work(now);
     }

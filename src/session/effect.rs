@@ -16,6 +16,8 @@ pub enum Timer {
     Flash,
     /// It is time for the next step, at the tyer's own pace.
     AutoAdvance,
+    /// What was asked to be saved should be on disk.
+    Saving,
 }
 
 /// What happens outside, other than presses.

@@ -4,6 +4,7 @@ use std::time::Duration;
 
 use super::controller::Session;
 use super::effect::{Event, Timer};
+use super::saving::SavingNews;
 use crate::pedal::{Intent, Press};
 use crate::shelf::Kept;
 use crate::voice::{Cue, VoiceEvent};
@@ -17,6 +18,10 @@ impl Session {
             Event::Voice(news) => self.voice(&news, here),
             Event::Kept(kept) => self.kept(&kept),
             Event::Focus(has_focus) => self.focus(has_focus, now),
+            Event::Woken(Timer::Saving) => {
+                let news = self.notices.saving.look(&self.words);
+                self.saving_news(news);
+            }
             Event::Woken(Timer::Flash) => self.is_flashing = false,
             Event::Woken(Timer::AutoAdvance) => {
                 if std::mem::take(&mut self.auto_advance.is_running) && self.is_before_the_eyes {
@@ -40,6 +45,7 @@ impl Session {
                 self.notices.screen_may_go_dark(Some(sentence));
             }
             Event::NoShelf(error) => {
+                self.notices.saving.nowhere();
                 let sentence = self.refuse(&error);
                 self.tell(sentence.into());
             }
@@ -61,9 +67,14 @@ impl Session {
     }
 
     pub(super) fn kept(&mut self, kept: &Kept) {
-        let news = self.notices.kept(kept, &self.words);
+        let news = self.notices.saving.kept(kept, &self.words);
+        self.saving_news(news);
+    }
+
+    fn saving_news(&mut self, news: SavingNews) {
+        self.wake(Timer::Saving, news.look_after);
         // Who only hears has to hear it; the step comes again after it.
-        if let (Some(news), Some(tie), true) = (news, &self.tie, self.is_before_the_eyes) {
+        if let (Some(news), Some(tie), true) = (news.say, &self.tie, self.is_before_the_eyes) {
             let both = Spoken::from(news).then(tie.walk.say());
             self.tell(both);
         }

@@ -2,23 +2,24 @@
 
 use std::path::PathBuf;
 
-use crate::shelf::{Entry, Shelf, ShelfError, Tie};
+use crate::shelf::{Entry, Shelf, ShelfError, ShelfReading, Tie};
 use crate::words::{Sentence, Words};
 
 /// What the log's form begins with: what was logged before, or what is known of the tie.
 ///
 /// # Errors
 /// Why what was logged before cannot be read.
-pub fn entry_for(shelf: &Shelf, tie: &Tie) -> Result<Entry, ShelfError> {
+pub fn entry_for(shelf: &Shelf, tie: &Tie) -> Result<ShelfReading<Entry>, ShelfError> {
     let fresh = Entry::of(tie);
-    Ok(match shelf.entry(tie.id())? {
+    let renewed = |entry: Option<Entry>| match entry {
         Some(entry) => Entry {
             name: fresh.name,
             work_time: fresh.work_time,
             ..entry
         },
         None => fresh,
-    })
+    };
+    Ok(shelf.entry(tie.id())?.map(renewed))
 }
 
 /// Why an entry was not kept.

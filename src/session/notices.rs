@@ -1,9 +1,7 @@
 //! What the tyer must know besides the step: a lost voice, a tie not saved, keys gone astray.
 
-use std::path::Path;
-
-use crate::files::FileError;
-use crate::shelf::{Kept, ShelfError, ShelfTrouble};
+use super::saving::Saving;
+use crate::shelf::{ShelfError, ShelfTrouble};
 use crate::voice::VoiceEvent;
 use crate::words::{Sentence, Spoken, Words};
 
@@ -12,7 +10,8 @@ use crate::words::{Sentence, Spoken, Words};
 pub struct Notices {
     is_voice_lost: bool,
     is_focus_lost: bool,
-    not_saved: Option<ShelfError>,
+    pub(super) saving: Saving,
+    leaving: Option<Sentence>,
     refused: Option<Sentence>,
     news: Option<Sentence>,
     settings: Option<Sentence>,
@@ -32,32 +31,20 @@ impl Notices {
         }
     }
 
-    /// Takes in what the keeper reports, and gives the sentence for it when saving fails for
-    /// the first time or works again.
-    pub fn kept(&mut self, kept: &Kept, words: &Words) -> Option<Sentence> {
-        let failed = match kept {
-            Kept::Saved { .. } => None,
-            Kept::Failed { error, .. } => Some(error.clone()),
-        };
-        match (self.not_saved.take(), failed) {
-            (None, None) => None,
-            (Some(_), None) => Some(words.notice("saving-again", &[])),
-            (before, Some(error)) => {
-                let sentence = words.not_saved(&error);
-                self.not_saved = Some(error);
-                before.is_none().then_some(sentence)
-            }
-        }
-    }
-
     /// Takes in good news, to stand there until the next press.
     pub fn tell(&mut self, news: Sentence) {
         self.news = Some(news);
     }
 
+    /// Takes in that the tyer wants to leave what is not saved, as a sentence.
+    pub fn leaving(&mut self, sentence: Sentence) {
+        self.leaving = Some(sentence);
+    }
+
     /// A key was pressed: the news was seen.
     pub fn press(&mut self) {
         self.news = None;
+        self.leaving = None;
     }
 
     /// Takes in whether the window has the keys.
@@ -89,6 +76,7 @@ impl Notices {
     /// told anew by whoever finds it out.
     pub fn reword(&mut self) {
         self.news = None;
+        self.leaving = None;
         self.refused = None;
         self.settings = None;
         self.not_awake = None;
@@ -99,6 +87,20 @@ impl Notices {
     pub fn shelf(&mut self, troubles: Vec<ShelfTrouble>) {
         self.refused = None;
         self.troubles = troubles;
+    }
+
+    /// Takes in what was found wrong besides, and gives the sentences for what was not told yet.
+    pub fn also(&mut self, troubles: Vec<ShelfTrouble>, words: &Words) -> Vec<Sentence> {
+        let mut new = Vec::new();
+        for trouble in troubles {
+            let sentence = sentence_for(&trouble, words);
+            let mut told = self.troubles.iter().map(|told| sentence_for(told, words));
+            if !told.any(|told| told == sentence) {
+                self.troubles.push(trouble);
+                new.push(sentence);
+            }
+        }
+        new
     }
 
     /// Takes in what the shelf refused, and gives the sentence for it.
@@ -119,9 +121,8 @@ impl Notices {
         if self.is_paused {
             sentences.push(words.notice("paused", &[]));
         }
-        if let Some(error) = &self.not_saved {
-            sentences.push(words.not_saved(error));
-        }
+        sentences.extend(self.leaving.clone());
+        sentences.extend(self.saving.sentence(words));
         if self.is_voice_lost {
             sentences.push(words.notice("voice-lost", &[]));
         }
@@ -146,24 +147,9 @@ impl Notices {
 }
 
 fn sentence_for(trouble: &ShelfTrouble, words: &Words) -> Sentence {
-    let Some(aside) = trouble.moved_to.as_deref() else {
-        return words.no_ties(&trouble.error);
-    };
-    let file = match &trouble.error {
-        ShelfError::File(FileError::Unreadable { file, .. }) => name(file),
-        _ => String::new(),
-    };
-    let id = if trouble.previous_used {
-        "trouble-restored"
+    if trouble.moved_to.is_some() || trouble.copy_used.is_some() {
+        words.shelf_trouble(trouble)
     } else {
-        "trouble-damaged"
-    };
-    words.notice(id, &[("file", &file), ("aside", &name(aside))])
-}
-
-fn name(path: &Path) -> String {
-    path.file_name()
-        .unwrap_or(path.as_os_str())
-        .to_string_lossy()
-        .into_owned()
+        words.no_ties(&trouble.error)
+    }
 }

@@ -7,43 +7,51 @@ use crate::bench::{TyingPace, WeaveChoice};
 use crate::guide::{AtOnce, COURSE, Lesson, LessonState, Plan, Script};
 use crate::knot::{Hand, Knot, KnotError, Side, Weave};
 use crate::shelf::{
-    Held, Shelf, ShelfError, ShelfTrouble, Shelved, TakenUp, Tie, TieId, TieStatus,
+    Held, Keeper, Ledger, Shelf, ShelfError, ShelfReading, ShelfTrouble, Shelved, TakenUp, Tie,
+    TieId, TieStatus,
 };
 
-/// What lies on the shelf: ties still to be tied, newest first, and what is wrong with others.
-#[derive(Clone, Debug, Default)]
-pub struct Inventory {
-    /// Ties in progress that are not put away.
-    pub waiting: Vec<Shelved>,
-    /// What could not be read.
-    pub troubles: Vec<ShelfTrouble>,
-}
-
-/// Looks through the shelf.
+/// Looks through the shelf for ties still to be tied that are not put away, newest first, each as
+/// it was known last: the keeper may have it newer than the disk.
 ///
 /// # Errors
 /// When the folder cannot be read.
-pub fn inventory(shelf: &Shelf, now: Timestamp) -> Result<Inventory, ShelfError> {
-    let listing = shelf.list()?;
-    let waiting = listing
-        .ties
-        .into_iter()
-        .map(|tie| Shelved::new(tie, now, false))
-        .filter(|shelved| shelved.status() == TieStatus::Waiting)
-        .collect();
-    Ok(Inventory {
-        waiting,
-        troubles: listing.troubles,
-    })
+pub fn inventory(
+    shelf: &Shelf,
+    keeper: Option<&Keeper>,
+    now: Timestamp,
+) -> Result<ShelfReading<Vec<Shelved>>, ShelfError> {
+    let waiting = |ties: Vec<Tie>| {
+        newest_known(ties, keeper)
+            .into_iter()
+            .map(|tie| Shelved::new(tie, now, false))
+            .filter(|shelved| shelved.status() == TieStatus::Waiting)
+            .collect()
+    };
+    Ok(shelf.list()?.map(waiting))
+}
+
+/// The ties as they are known last: what the keeper still has to save comes before what is on
+/// disk, and stands first.
+pub fn newest_known(ties: Vec<Tie>, keeper: Option<&Keeper>) -> Vec<Tie> {
+    let mut newest = keeper.map(Keeper::unsaved).unwrap_or_default();
+    let is_newer = |tie: &Tie| newest.iter().any(|newer| newer.id() == tie.id());
+    let rest: Vec<Tie> = ties.into_iter().filter(|tie| !is_newer(tie)).collect();
+    newest.extend(rest);
+    newest
 }
 
 /// How far the tyer is with each lesson of the course, from the ties on the shelf.
 ///
 /// # Errors
 /// When the folder cannot be read.
-pub fn lessons(shelf: &Shelf) -> Result<[LessonState; COURSE.len()], ShelfError> {
+pub fn lessons(shelf: &Shelf) -> Result<ShelfReading<[LessonState; COURSE.len()]>, ShelfError> {
+    Ok(shelf.list()?.map(lesson_states))
+}
+
+fn lesson_states(ties: Vec<Tie>) -> [LessonState; COURSE.len()] {
     let mut states = [LessonState::New; COURSE.len()];
-    for tie in shelf.list()?.ties {
+    for tie in ties {
         let index = COURSE
             .iter()
             .position(|lesson| Some(lesson.number) == tie.lesson);
@@ -57,7 +65,7 @@ pub fn lessons(shelf: &Shelf) -> Result<[LessonState; COURSE.len()], ShelfError>
             });
         }
     }
-    Ok(states)
+    states
 }
 
 /// A tie of a plan, before its first step.
@@ -110,7 +118,7 @@ pub struct InHand {
     pub tie: Tie,
     /// Its lock; none when it could not be put on the shelf, or is only looked at.
     pub held: Option<Held>,
-    /// What was wrong with its document.
+    /// What was wrong with its document, and with the log where that was read.
     pub troubles: Vec<ShelfTrouble>,
     /// Why it is not on the shelf.
     pub error: Option<ShelfError>,
@@ -132,7 +140,7 @@ impl InHand {
     /// Begins a tie that is more than its plan, such as one of a lesson.
     pub fn new(shelf: Option<&Shelf>, tie: Tie) -> Self {
         let (taken, error) = match shelf.map(|shelf| shelf.begin(tie.clone())) {
-            Some(Ok(taken)) => (Some(taken), None),
+            Some(Ok(taken)) => (Some(ShelfReading::whole(taken)), None),
             Some(Err(error)) => (None, Some(error)),
             None => (None, None),
         };
@@ -146,6 +154,16 @@ impl InHand {
         in_hand.at_pace(shelf)
     }
 
+    /// Takes a tie back that was put away a moment ago and is not on disk yet, as it stands.
+    pub fn taken_back(shelf: &Shelf, keeper: &Keeper, id: &TieId) -> Option<Self> {
+        let (held, tie) = keeper.take_back(id)?;
+        let in_hand = Self::of(ShelfReading::whole(TakenUp { held, tie }));
+        Some(Self {
+            is_again: true,
+            ..in_hand.at_pace(Some(shelf))
+        })
+    }
+
     /// Takes a tie up from the shelf, or, when it is in use and `may_look`, only to look at it.
     ///
     /// # Errors
@@ -153,7 +171,8 @@ impl InHand {
     pub fn taken_up(shelf: &Shelf, id: &TieId, may_look: bool) -> Result<Self, ShelfError> {
         let in_hand = match shelf.take_up(id) {
             Err(ShelfError::InUse { .. }) if may_look => {
-                let (tie, troubles) = shelf.look(id)?;
+                let mut troubles = Vec::new();
+                let tie = shelf.look(id)?.hand_on(&mut troubles);
                 Self {
                     troubles,
                     looks_only: true,
@@ -168,21 +187,23 @@ impl InHand {
         })
     }
 
-    /// With the pace to go by. A log that cannot be read knows none; the shelf screen tells of it.
-    fn at_pace(self, shelf: Option<&Shelf>) -> Self {
-        let ledger = shelf.and_then(|shelf| shelf.ledger().ok());
-        Self {
-            pace: ledger.unwrap_or_default().pace_at(&self.tie),
-            ..self
-        }
+    /// With the pace to go by. A log that cannot be read knows none, and is told of.
+    fn at_pace(mut self, shelf: Option<&Shelf>) -> Self {
+        let ledger = match shelf.map(Shelf::ledger) {
+            Some(Ok(ledger)) => ledger.hand_on(&mut self.troubles),
+            Some(Err(error)) => {
+                self.troubles.push(error.into());
+                Ledger::default()
+            }
+            None => Ledger::default(),
+        };
+        self.pace = ledger.pace_at(&self.tie);
+        self
     }
 
-    fn of(taken: TakenUp) -> Self {
-        let TakenUp {
-            held,
-            tie,
-            troubles,
-        } = taken;
+    fn of(taken: ShelfReading<TakenUp>) -> Self {
+        let mut troubles = Vec::new();
+        let TakenUp { held, tie } = taken.hand_on(&mut troubles);
         Self {
             held: Some(held),
             troubles,

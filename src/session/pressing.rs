@@ -4,6 +4,7 @@ use std::time::Duration;
 
 use super::controller::Session;
 use super::effect::{Effect, Timer};
+use super::tie_in_hand::TieInHand;
 use super::walk::Action;
 use crate::guide::{AtOnce, Phase, Place};
 use crate::pedal::{Intent, Press};
@@ -69,10 +70,10 @@ impl Session {
         match tie.walk.press(intent, &self.words) {
             Action::Moved => {
                 tie.moved_from(before, now);
-                self.effects.push(Effect::Say(tie.walk.say().clone()));
-                self.effects.extend(tie.to_keep().map(Effect::Keep));
                 let to = tie.walk.place();
                 let is_last = to == tie.walk.script().last();
+                self.effects.push(Effect::Say(tie.walk.say().clone()));
+                self.keep();
                 let is_forward = intent == Intent::Next;
                 self.cue(cue_for(before, to, is_forward, is_last));
                 self.notices.screen_may_go_dark(None);
@@ -95,6 +96,17 @@ impl Session {
                 self.effects.push(Effect::Leave);
             }
         }
+    }
+
+    /// Has the tie in hand saved as it is now.
+    pub(super) fn keep(&mut self) {
+        let Some(tie) = self.tie.as_ref().and_then(TieInHand::to_keep) else {
+            return;
+        };
+        if let Some(after) = self.notices.saving.asked(&tie) {
+            self.wake(Timer::Saving, Some(after));
+        }
+        self.effects.push(Effect::Keep(tie));
     }
 
     /// Says the step, or the question in its place, again, with an answer that stands beside it.
@@ -181,9 +193,9 @@ impl Session {
         let Some(tie) = &mut self.tie else { return };
         tie.walk.retell(self.at_once, &self.words);
         tie.stand_where_it_is();
-        self.effects.extend(tie.to_keep().map(Effect::Keep));
         let say = answer.clone().then(tie.walk.say());
         tie.walk.answer_with(answer.into());
+        self.keep();
         self.tell(say);
     }
 

@@ -89,11 +89,13 @@ impl TieInHand {
         self.timer
             .press(now, onwards, (before, here), &mut self.tie.work_time);
         self.tie.place = here;
+        self.tie.presses.add();
     }
 
     /// Notes where the tie stands when its steps were portioned anew.
     pub(super) fn stand_where_it_is(&mut self) {
         self.tie.place = self.walk.place();
+        self.tie.presses.add();
     }
 
     /// The document, where it is to be saved.

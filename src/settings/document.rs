@@ -51,16 +51,139 @@ impl Document for SettingsDocument {
 }
 
 impl SettingsDocument {
+    /// The same document with these settings.
+    pub(super) fn with(&self, settings: Settings) -> Self {
+        Self {
+            settings,
+            unknown: self.unknown.clone(),
+        }
+    }
+
     /// The document as text.
     ///
     /// # Errors
     /// [`FormatError::NotTheSame`], which settings never come to.
     pub(super) fn write(&self) -> Result<Vec<u8>, FormatError> {
-        let fields = files::with_unknown(known_fields(&self.settings)?, &self.unknown);
-        let mut text = serde_json::to_vec_pretty(&fields).map_err(|_| FormatError::NotTheSame)?;
-        text.push(b'\n');
-        Ok(text)
+        files::seal(files::with_unknown(
+            known_fields(&self.settings)?,
+            &self.unknown,
+        ))
     }
+
+    /// What can be saved of a document that is not believed: every setting that can be read, and
+    /// for the others what `base` has. The names of those come with it. `None` when it is no JSON
+    /// object.
+    pub(super) fn salvage(document: &[u8], base: &Self) -> Option<(Self, Vec<String>)> {
+        let Ok(Value::Object(mut given)) = files::parse(document) else {
+            return None;
+        };
+        given.remove("version");
+        // What has a checksum had every setting when it was written.
+        let was_complete = given.remove("checksum").is_some();
+        let known = known_fields(&base.settings).ok()?;
+        let missing = known
+            .keys()
+            .filter(|name| was_complete && *name != "version" && !given.contains_key(*name));
+        let mut lost: Vec<String> = missing.cloned().collect();
+        let mut kept = known.clone();
+        for (name, value) in &given {
+            let settings = known.get(name).filter(|_| !value.is_null());
+            if let Some(settings) = settings {
+                salvage_field(&mut kept, &[name], value, settings, &mut lost);
+            }
+        }
+        let settings = files::decode::<SettingsFields>(&kept).ok()?.into();
+        let unknown = files::unknown_fields(given, &known_fields(&settings).ok()?, SECTIONS_DEEP);
+        Some((Self { settings, unknown }, lost))
+    }
+
+    /// These settings, as they were changed from `base`, on top of what another program has written
+    /// meanwhile.
+    pub(super) fn on_top_of(self, base: &Settings, written: Self) -> Result<Self, FormatError> {
+        let [base, ours, theirs] = [base, &self.settings, &written.settings].map(known_fields);
+        let merged = merged(&base?, ours?, theirs?);
+        Ok(Self {
+            settings: files::decode::<SettingsFields>(&merged)
+                .map_err(shape)?
+                .into(),
+            unknown: written.unknown,
+        })
+    }
+}
+
+/// Puts a field, or what can be read of a section or a list, in the place of what is usual.
+fn salvage_field(
+    kept: &mut Fields,
+    path: &[&str],
+    value: &Value,
+    usual: &Value,
+    lost: &mut Vec<String>,
+) {
+    let reads = |value: &Value| {
+        let mut tried = kept.clone();
+        put(&mut tried, path, value.clone());
+        files::decode::<SettingsFields>(&tried).is_ok()
+    };
+    if reads(value) {
+        return put(kept, path, value.clone());
+    }
+    match (value, usual) {
+        (Value::Object(section), Value::Object(usual)) => {
+            for (name, value) in section {
+                let usual = usual.get(name).unwrap_or(&Value::Null);
+                salvage_field(kept, &[path, &[name]].concat(), value, usual, lost);
+            }
+        }
+        (Value::Array(list), _) => {
+            let whole: Vec<Value> = list
+                .iter()
+                .filter(|one| reads(&Value::Array(vec![(*one).clone()])))
+                .cloned()
+                .collect();
+            if !whole.is_empty() {
+                put(kept, path, whole.into());
+            }
+            lost.push(path.join("."));
+        }
+        _ => lost.push(path.join(".")),
+    }
+}
+
+/// Puts a value where a path of sections leads.
+fn put(fields: &mut Fields, path: &[&str], value: Value) {
+    match path {
+        [] => {}
+        [name] => {
+            fields.insert((*name).to_owned(), value);
+        }
+        [section, rest @ ..] => {
+            let section = fields
+                .entry(*section)
+                .or_insert_with(|| Fields::new().into());
+            if let Value::Object(section) = section {
+                put(section, rest, value);
+            }
+        }
+    }
+}
+
+/// What was changed here from `base`, and what `theirs` has of the rest.
+fn merged(base: &Fields, ours: Fields, mut theirs: Fields) -> Fields {
+    for (name, value) in ours {
+        let before = base.get(&name);
+        match (value, theirs.get_mut(&name)) {
+            (Value::Object(ours), Some(Value::Object(theirs))) => {
+                let empty = Fields::new();
+                let base = before.and_then(Value::as_object).unwrap_or(&empty);
+                *theirs = merged(base, ours, std::mem::take(theirs));
+            }
+            (value, _) if before != Some(&value) => {
+                theirs.insert(name, value);
+            }
+            _ => {}
+        }
+    }
+    theirs
 }
 
 /// A field that is not as it was meant, in plain words where the reader has those of JSON.

@@ -10,7 +10,10 @@ use thiserror::Error;
 
 use super::Settings;
 use super::document::SettingsDocument;
-use crate::files::{self, DocumentFile, FileError, FileTrouble, FormatError, Found, Reason};
+use crate::files::{
+    self, ContentError as _, DocumentFile, FileError, FileTrouble, FormatError, Found,
+    LARGEST_DOCUMENT, Reading, Reason,
+};
 use crate::words::{Sentence, Words};
 
 /// How long the end of the program waits for the last save.
@@ -27,6 +30,9 @@ enum SaveRequest {
     Close(Sender<()>),
 }
 
+/// What was read of the settings, and what has to be told about that.
+pub type SettingsReading<T> = Reading<T, SettingsError>;
+
 /// What came of opening.
 #[derive(Debug)]
 pub struct Opened {
@@ -34,21 +40,23 @@ pub struct Opened {
     pub file: SettingsFile,
     /// What the document says, or the usual when there is none to be believed.
     pub settings: Settings,
-    /// What is wrong with the document, when something is.
-    pub trouble: Option<SettingsError>,
+    /// What has to be told of the document.
+    pub troubles: Vec<SettingsError>,
 }
 
 /// What can be wrong with the settings. The words that a tyer reads are those of
 /// [`SettingsError::sentence`].
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
 pub enum SettingsError {
-    /// The document was set aside, and the usual settings hold.
-    #[error("the settings were damaged")]
+    /// The document is not believed.
+    #[error("the settings were damaged: {fault}")]
     Damaged {
-        /// Where it is now.
-        aside: PathBuf,
+        /// Where it is now, when it was set aside.
+        aside: Option<PathBuf>,
         /// What is wrong with it.
         fault: FormatError,
+        /// Which settings hold in its place.
+        kept: SettingsKept,
     },
     /// A newer version of this program wrote it. It is left alone; the usual settings hold,
     /// and changes are not kept.
@@ -62,6 +70,18 @@ pub enum SettingsError {
     /// It could not be read, set aside or written.
     #[error("no settings: {0:?}")]
     Io(Reason),
+}
+
+/// Which settings hold where the document is not believed.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum SettingsKept {
+    /// The usual ones.
+    Usual,
+    /// Those of the copy before.
+    CopyBefore,
+    /// All that can be read of it but those named here, which are as they were kept before, or else
+    /// as usual.
+    AllBut(Vec<String>),
 }
 
 /// How the document of the settings is.
@@ -83,10 +103,28 @@ impl SettingsError {
     /// The sentence for it: what is wrong, what holds now, what to try.
     pub fn sentence(&self, words: &Words) -> Sentence {
         match self {
-            Self::Damaged { aside, fault } => {
-                let name = aside.file_name().unwrap_or(aside.as_os_str());
-                let (name, why) = (name.to_string_lossy(), words.fault(fault));
-                words.notice("settings-damaged", &[("aside", &*name), ("reason", &why)])
+            Self::Damaged { aside, fault, kept } => {
+                let why = words.fault(fault);
+                let name = aside.as_deref().and_then(Path::file_name);
+                let name = name.unwrap_or_default().to_string_lossy();
+                let lost = match kept {
+                    SettingsKept::AllBut(lost) => lost.join(", "),
+                    _ => String::new(),
+                };
+                let kept = match kept {
+                    SettingsKept::Usual => "usual",
+                    SettingsKept::CopyBefore => "copy",
+                    SettingsKept::AllBut(lost) if lost.is_empty() => "all",
+                    SettingsKept::AllBut(_) => "rest",
+                };
+                let texts = [
+                    ("state", if aside.is_some() { "aside" } else { "there" }),
+                    ("aside", &*name),
+                    ("reason", &why),
+                    ("kept", kept),
+                    ("lost", &lost),
+                ];
+                words.notice("settings-damaged", &texts)
             }
             Self::Newer { file, version } => {
                 let (file, version) = (file.display().to_string(), version.to_string());
@@ -98,24 +136,34 @@ impl SettingsError {
         }
     }
 
-    /// The one of these that is told: what the system refused before what is wrong with the
-    /// document.
-    fn first_of(mut troubles: Vec<FileTrouble<FormatError>>) -> Option<Self> {
-        troubles.sort_by_key(|trouble| !matches!(trouble.error, FileError::Io { .. }));
+    /// What was found wrong with the document as a whole.
+    fn of(trouble: FileTrouble<FormatError>) -> Self {
         let FileTrouble {
-            error, moved_to, ..
-        } = troubles.into_iter().next()?;
-        Some(match (error, moved_to) {
-            (FileError::Unreadable { fault, .. }, Some(aside)) => Self::Damaged { aside, fault },
-            (
-                FileError::Unreadable {
-                    file,
-                    fault: FormatError::Newer { version, .. },
+            error,
+            moved_to,
+            previous_used,
+        } = trouble;
+        match error {
+            FileError::Unreadable {
+                file,
+                fault: FormatError::Newer { version, .. },
+            } => Self::Newer { file, version },
+            FileError::Unreadable { fault, .. } => Self::Damaged {
+                aside: moved_to,
+                fault,
+                kept: if previous_used {
+                    SettingsKept::CopyBefore
+                } else {
+                    SettingsKept::Usual
                 },
-                None,
-            ) => Self::Newer { file, version },
-            (error, _) => Self::Io(error.reason()),
-        })
+            },
+            FileError::Gone { .. } => Self::Damaged {
+                aside: None,
+                fault: FormatError::shape("", "it is gone"),
+                kept: SettingsKept::CopyBefore,
+            },
+            error => Self::Io(error.reason()),
+        }
     }
 }
 
@@ -127,13 +175,12 @@ impl SettingsFile {
             .map(|folders| folders.config_dir().join("settings.json"))
     }
 
-    /// The settings as they stand in the usual file, which is left alone; the usual ones when
-    /// there are none to be believed.
-    pub fn peek() -> Settings {
-        let found = Self::default_path().map(|path| file_at(&path).find());
-        match found {
-            Some(Ok(Found::Whole(document))) => document.settings,
-            _ => Settings::default(),
+    /// The settings as they stand in the usual file, which is left alone; what is not believed of
+    /// them gives way to the copy before or to what is usual.
+    pub fn peek() -> SettingsReading<Settings> {
+        match Self::default_path() {
+            Some(path) => read(&file_at(&path), false).map(|document| document.settings),
+            None => SettingsReading::whole(Settings::default()),
         }
     }
 
@@ -146,36 +193,36 @@ impl SettingsFile {
     /// comes to nothing, and must not wait.
     pub fn open(path: &Path, notify: impl Fn(SettingsError) + Send + 'static) -> Opened {
         let file = file_at(path);
-        let (document, troubles) = file.repair().into_parts();
-        let trouble = SettingsError::first_of(troubles);
-        if let Some(trouble) = &trouble {
+        let mut troubles = Vec::new();
+        let document = match file.exists().then(|| file.lock()) {
+            Some(Err(error)) => {
+                troubles.push(SettingsError::Io(error.reason()));
+                read(&file, false).hand_on(&mut troubles)
+            }
+            _lock => read(&file, true).hand_on(&mut troubles),
+        };
+        for trouble in &troubles {
             log::warn!("{trouble}");
         }
-        let document = document.unwrap_or_default();
         let settings = document.settings.clone();
         // What could neither be read nor moved away must not be overwritten.
-        if matches!(trouble, None | Some(SettingsError::Damaged { .. })) {
+        let is_ours = |trouble: &SettingsError| {
+            matches!(trouble, SettingsError::Damaged { aside: Some(_), .. })
+        };
+        let mut file_kept = Self::nowhere();
+        if troubles.iter().all(is_ours) {
             match start(file, document, notify) {
-                Ok(file) => Opened {
-                    file,
-                    settings,
-                    trouble,
-                },
+                Ok(started) => file_kept = started,
                 Err(error) => {
                     log::warn!("no thread for the settings: {error}");
-                    Opened {
-                        file: Self::nowhere(),
-                        settings,
-                        trouble: Some(SettingsError::Io(Reason::of(&error))),
-                    }
+                    troubles.push(SettingsError::Io(Reason::of(&error)));
                 }
             }
-        } else {
-            Opened {
-                file: Self::nowhere(),
-                settings,
-                trouble,
-            }
+        }
+        Opened {
+            file: file_kept,
+            settings,
+            troubles,
         }
     }
 
@@ -226,7 +273,55 @@ impl Drop for SettingsFile {
 }
 
 fn file_at(path: &Path) -> DocumentFile<SettingsDocument> {
-    DocumentFile::at(path)
+    DocumentFile::at(path).keeping_previous()
+}
+
+/// Reads the document. One that is damaged gives what can be read of it, and the copy before, or
+/// else what is usual, for the rest. With `mend` it is set aside then, and what holds is written in
+/// its place; nobody else may be at work at it.
+fn read(file: &DocumentFile<SettingsDocument>, mend: bool) -> SettingsReading<SettingsDocument> {
+    if let Ok(Found::Unreadable(fault)) = file.find()
+        && !fault.is_newer()
+        && let Ok(damaged) = files::read_bytes(file.path(), LARGEST_DOCUMENT)
+    {
+        let base = match file.find_previous() {
+            Ok(Found::Whole(copy)) => copy,
+            _ => SettingsDocument::default(),
+        };
+        if let Some((document, lost)) = SettingsDocument::salvage(&damaged, &base) {
+            let mut troubles = Vec::new();
+            let mut aside = None;
+            if mend {
+                match mend_with(file, &document) {
+                    Ok(moved_to) => aside = Some(moved_to),
+                    Err(error) => troubles.push(SettingsError::Io(error.reason())),
+                }
+            }
+            troubles.push(SettingsError::Damaged {
+                aside,
+                fault,
+                kept: SettingsKept::AllBut(lost),
+            });
+            return SettingsReading::of(document, troubles);
+        }
+    }
+    let reading = if mend { file.repair() } else { file.read() };
+    reading
+        .map(Option::unwrap_or_default)
+        .map_troubles(|_, trouble| SettingsError::of(trouble))
+}
+
+/// Sets a damaged document aside, says where to, and writes what holds in its place.
+fn mend_with(
+    file: &DocumentFile<SettingsDocument>,
+    document: &SettingsDocument,
+) -> Result<PathBuf, FileError> {
+    let contents = document
+        .write()
+        .map_err(FileError::unreadable(file.path()))?;
+    let aside = file.set_aside_current()?;
+    file.write(&contents)?;
+    Ok(aside)
 }
 
 fn folder_of(path: &Path) -> &Path {
@@ -249,7 +344,7 @@ fn start(
 /// Saves what is asked for until the file is let go of: the newest settings, when several wait.
 fn keep(
     file: &DocumentFile<SettingsDocument>,
-    mut document: SettingsDocument,
+    mut kept: SettingsDocument,
     requests: &Receiver<SaveRequest>,
     notify: &dyn Fn(SettingsError),
 ) {
@@ -262,10 +357,12 @@ fn keep(
             }
         }
         if let Some(settings) = newest {
-            document.settings = *settings;
-            if let Err(error) = save(file, &document) {
-                log::warn!("settings not kept: {error}");
-                notify(SettingsError::Io(error.reason()));
+            match save(file, &kept, *settings) {
+                Ok(saved) => kept = saved,
+                Err(error) => {
+                    log::warn!("settings not kept: {error}");
+                    notify(SettingsError::Io(error.reason()));
+                }
             }
         }
         if let Some(done) = closing {
@@ -275,13 +372,23 @@ fn keep(
     }
 }
 
+/// Saves these settings on top of what another program may have saved since `kept`, and gives what
+/// is on disk then.
 fn save(
     file: &DocumentFile<SettingsDocument>,
-    document: &SettingsDocument,
-) -> Result<(), FileError> {
+    kept: &SettingsDocument,
+    settings: Settings,
+) -> Result<SettingsDocument, FileError> {
+    let _lock = file.lock()?;
+    let mut document = kept.with(settings);
+    if let Found::Whole(written) = file.find()? {
+        document = document
+            .on_top_of(&kept.settings, written)
+            .map_err(FileError::unreadable(file.path()))?;
+    }
     let contents = document
         .write()
         .map_err(FileError::unreadable(file.path()))?;
-    files::make_folder(folder_of(file.path()))?;
-    file.write(&contents)
+    file.write(&contents)?;
+    Ok(document)
 }

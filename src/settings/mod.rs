@@ -1,7 +1,8 @@
 //! What the tyer prefers, kept from one day to the next.
 //!
-//! One JSON document, `settings.json`, with a version, kept as [`crate::files`] keeps documents.
-//! Fields that this program does not know are kept. When the document is of a newer version,
+//! One JSON document, `settings.json`, with a version, kept as [`crate::files`] keeps documents,
+//! with the copy before it. Of a damaged one every setting that can be read holds. What two
+//! programs change at the same time holds from both. Fields that this program does not know are kept. When the document is of a newer version,
 //! nothing is saved.
 
 mod document;
@@ -9,7 +10,9 @@ mod file;
 mod preferences;
 
 pub use document::VERSION;
-pub use file::{Opened, SettingsError, SettingsFile, SettingsHealth};
+pub use file::{
+    Opened, SettingsError, SettingsFile, SettingsHealth, SettingsKept, SettingsReading,
+};
 pub use preferences::{
     ColourScheme, Cues, DISTANCES, SCREEN_WIDTHS, ScreenGeometry, Settings, Verbosity,
 };

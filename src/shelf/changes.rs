@@ -5,8 +5,8 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use super::names::tie_in;
-use super::repair::Examined;
-use super::{Shelf, ShelfError, Tie, TieId};
+use super::repair::{named, tie_of};
+use super::{Shelf, ShelfError, ShelfReading, Tie, TieId};
 use crate::files::{self, DocumentFile, FileAction};
 use crate::guide::Place;
 
@@ -38,7 +38,7 @@ impl Shelf {
     ///
     /// # Errors
     /// As [`Shelf::take_up`] and [`Shelf::save`].
-    pub fn rename(&self, id: &TieId, name: &str) -> Result<Tie, ShelfError> {
+    pub fn rename(&self, id: &TieId, name: &str) -> Result<ShelfReading<Tie>, ShelfError> {
         self.rewrite(id, |tie| name.clone_into(&mut tie.name))
     }
 
@@ -46,7 +46,7 @@ impl Shelf {
     ///
     /// # Errors
     /// As [`Shelf::take_up`] and [`Shelf::save`].
-    pub fn note(&self, id: &TieId, note: &str) -> Result<Tie, ShelfError> {
+    pub fn note(&self, id: &TieId, note: &str) -> Result<ShelfReading<Tie>, ShelfError> {
         self.rewrite(id, |tie| note.clone_into(&mut tie.note))
     }
 
@@ -54,7 +54,7 @@ impl Shelf {
     ///
     /// # Errors
     /// As [`Shelf::take_up`] and [`Shelf::save`].
-    pub fn put_away(&self, id: &TieId, away: bool) -> Result<Tie, ShelfError> {
+    pub fn put_away(&self, id: &TieId, away: bool) -> Result<ShelfReading<Tie>, ShelfError> {
         self.rewrite(id, |tie| tie.is_put_away = away)
     }
 
@@ -63,9 +63,11 @@ impl Shelf {
     ///
     /// # Errors
     /// As [`Shelf::look`] and [`Shelf::begin`].
-    pub fn copy(&self, id: &TieId, start: Place) -> Result<Tie, ShelfError> {
-        let (tie, _) = self.look(id)?;
-        Ok(self.begin(tie.again(start))?.tie)
+    pub fn copy(&self, id: &TieId, start: Place) -> Result<ShelfReading<Tie>, ShelfError> {
+        let mut troubles = Vec::new();
+        let tie = self.look(id)?.hand_on(&mut troubles);
+        let copy = self.begin(tie.again(start))?.tie;
+        Ok(ShelfReading::of(copy, troubles))
     }
 
     /// Takes a tie off the shelf. Its documents go to a folder of their own in `deleted/`, from
@@ -124,7 +126,7 @@ impl Shelf {
     /// # Errors
     /// [`ShelfError::NoSuchTie`] when it has been put back already, [`ShelfError::InUse`], or
     /// why its documents cannot be moved or read.
-    pub fn undo_delete(&self, deleted: &Deleted) -> Result<TieId, ShelfError> {
+    pub fn undo_delete(&self, deleted: &Deleted) -> Result<ShelfReading<TieId>, ShelfError> {
         let _changing = self.change();
         files::make_folder(self.folder())?;
         let id = &deleted.id;
@@ -133,29 +135,32 @@ impl Shelf {
             return Err(ShelfError::NoSuchTie { id: id.clone() });
         }
         if here.exists() {
-            let (tie, troubles) = Examined::of(id, gone.read()).into_tie(id)?;
-            for trouble in troubles {
-                log::warn!("{}", trouble.error);
-            }
+            let mut troubles = Vec::new();
+            let tie = tie_of(id, named(id, gone.read()))?.hand_on(&mut troubles);
             let (_held, tie) = self.add(tie)?;
             files::remove(gone.path())?;
             files::remove(&gone.previous_path())?;
             remove_if_empty(&deleted.folder);
-            return Ok(tie.id);
+            return Ok(ShelfReading::of(tie.id, troubles));
         }
         let _held = self.locks.hold(id)?;
         move_if_there(gone.path(), here.path())?;
         move_if_there(&gone.previous_path(), &here.previous_path())?;
         remove_if_empty(&deleted.folder);
-        Ok(id.clone())
+        Ok(ShelfReading::whole(id.clone()))
     }
 
-    fn rewrite(&self, id: &TieId, change: impl FnOnce(&mut Tie)) -> Result<Tie, ShelfError> {
+    fn rewrite(
+        &self,
+        id: &TieId,
+        change: impl FnOnce(&mut Tie),
+    ) -> Result<ShelfReading<Tie>, ShelfError> {
         let _changing = self.change();
-        let mut taken = self.lift(id)?;
+        let mut troubles = Vec::new();
+        let mut taken = self.lift(id)?.hand_on(&mut troubles);
         change(&mut taken.tie);
         self.write(&taken.tie)?;
-        Ok(taken.tie)
+        Ok(ShelfReading::of(taken.tie, troubles))
     }
 
     fn bin(&self) -> PathBuf {

@@ -1,7 +1,7 @@
 //! Ties that leave the shelf and come to it: one as a file, or all in a backup.
 //!
 //! A backup has one JSON document a line: first what it is and how many ties and entries of the
-//! log follow, then the ties, then the log. So a backup that is damaged or cut short still gives
+//! log follow, then the ties, then the log, then the tubes and cords kept by name, if there are any. So a backup that is damaged or cut short still gives
 //! back every whole line.
 
 use std::collections::HashMap;
@@ -11,9 +11,10 @@ use serde_json::{Value, json};
 
 use super::names::Names;
 use super::{
-    DocumentError, Shelf, ShelfError, Tie, TieId, read_entry, read_tie, write_entry, write_tie,
+    DocumentError, PresetsFile, Shelf, ShelfError, ShelfReading, Tie, TieId, read_entry, read_tie,
+    write_entry, write_tie,
 };
-use crate::files::{self, FileError, FormatError, LARGEST_DOCUMENT, Readers};
+use crate::files::{self, FileError, FormatError, Found, LARGEST_DOCUMENT, Readers};
 
 const BACKUP_VERSION: u64 = 1;
 const LARGEST_BACKUP: u64 = 64 << 20;
@@ -60,6 +61,8 @@ pub struct Imported {
     pub tie: Tie,
     /// Whether it has the id that it came with.
     pub fate: ImportOutcome,
+    /// Whether its name or its note was longer than what is kept of it.
+    pub is_shortened: bool,
 }
 
 /// What a backup holds.
@@ -69,8 +72,8 @@ pub struct Backup {
     pub ties: usize,
     /// How many entries of the log.
     pub logged: usize,
-    /// What is on the shelf but not in the backup, since it cannot be read.
-    pub left_out: Vec<ShelfError>,
+    /// How many documents are on the shelf but not in the backup, since they cannot be read.
+    pub left_out: usize,
 }
 
 /// What came back from a backup.
@@ -78,8 +81,12 @@ pub struct Backup {
 pub struct Restored {
     /// The ties that were in it.
     pub ties: Vec<Imported>,
+    /// How many of them had longer names or notes than what is kept of them.
+    pub shortened: usize,
     /// How many entries of the log were put into the log here; what it had stays.
     pub logged: usize,
+    /// How many tubes and cords came under names that were free here.
+    pub presets: usize,
     /// The lines, counted from 1, that are not believed, and why.
     pub faults: Vec<(usize, DocumentError)>,
     /// How many ties and entries of the log are missing at its end.
@@ -91,10 +98,17 @@ impl Shelf {
     ///
     /// # Errors
     /// [`ShelfError::File`], or as [`Shelf::look`].
-    pub fn export(&self, id: &TieId, file: &Path, if_there: IfThere) -> Result<(), ShelfError> {
-        let (tie, _) = self.look(id)?;
+    pub fn export(
+        &self,
+        id: &TieId,
+        file: &Path,
+        if_there: IfThere,
+    ) -> Result<ShelfReading<()>, ShelfError> {
+        let mut troubles = Vec::new();
+        let tie = self.look(id)?.hand_on(&mut troubles);
         let contents = write_tie(&tie).map_err(ShelfError::unwritable(id))?;
-        if_there.write(file, &contents)
+        if_there.write(file, &contents)?;
+        Ok(ShelfReading::of((), troubles))
     }
 
     /// Puts the tie in a file on the shelf. Nothing in the file decides where it is written.
@@ -107,29 +121,48 @@ impl Shelf {
         self.take_in(tie)
     }
 
-    /// Writes all ties and the log to one file.
+    /// Writes all ties and the log to one file. What cannot be read comes out as a trouble.
     ///
     /// # Errors
     /// [`ShelfError::File`], also with [`FormatError::TooLarge`] when it would be too large to be
     /// read again. Nothing is written then.
-    pub fn backup(&self, file: &Path, if_there: IfThere) -> Result<Backup, ShelfError> {
-        let (mut lines, mut left_out) = (Vec::new(), Vec::new());
+    pub fn backup(
+        &self,
+        file: &Path,
+        if_there: IfThere,
+    ) -> Result<ShelfReading<Backup>, ShelfError> {
+        let (mut lines, mut left_out, mut troubles) = (Vec::new(), 0, Vec::new());
         for id in &Names::in_folder(self.folder())?.ids {
             match self.line_of(id) {
-                Ok(line) => lines.push(line),
-                Err(error) => left_out.push(error),
+                Ok(line) => lines.push(line.hand_on(&mut troubles)),
+                Err(error) => {
+                    left_out += 1;
+                    troubles.push(error.into());
+                }
             }
         }
         let ties = lines.len();
         for id in &self.logged()? {
             match self.log_line_of(id) {
-                Ok(line) => lines.extend(line),
-                Err(error) => left_out.push(error),
+                Ok(line) => lines.extend(line.hand_on(&mut troubles)),
+                Err(error) => {
+                    left_out += 1;
+                    troubles.push(error.into());
+                }
             }
         }
         let logged = lines.len() - ties;
+        match PresetsFile::beside(self).line() {
+            Ok(line) => lines.extend(line.hand_on(&mut troubles).map(on_one_line)),
+            Err(error) => {
+                left_out += 1;
+                troubles.push(error.into());
+            }
+        }
+        let racks = lines.len() - ties - logged;
         let head = json!({
             "marlinspeak": "backup", "version": BACKUP_VERSION, "ties": ties, "logged": logged,
+            "racks": racks,
         });
         let mut contents = head.to_string().into_bytes();
         for line in &lines {
@@ -145,27 +178,31 @@ impl Shelf {
             return Err(FileError::unreadable(file)(fault).into());
         }
         if_there.write(file, &contents)?;
-        Ok(Backup {
+        let backup = Backup {
             ties,
             logged,
             left_out,
-        })
+        };
+        Ok(ShelfReading::of(backup, troubles))
     }
 
     /// Puts all ties of a backup on the shelf, as [`Shelf::import`] does with one.
     ///
     /// # Errors
     /// [`ShelfError::File`], also when the file is no backup.
-    pub fn restore(&self, file: &Path) -> Result<Restored, ShelfError> {
+    pub fn restore(&self, file: &Path) -> Result<ShelfReading<Restored>, ShelfError> {
         let contents = files::read_bytes(file, LARGEST_BACKUP)?;
         let mut lines = contents.split(|byte| *byte == b'\n');
         let head = lines.next().unwrap_or_default();
-        let (ties, logged) = announced(head).map_err(FileError::unreadable(file))?;
+        let (ties, logged, racks) = announced(head).map_err(FileError::unreadable(file))?;
+        let mut troubles = Vec::new();
         let mut restored = Restored {
             ties: Vec::new(),
+            shortened: 0,
             logged: 0,
             faults: Vec::new(),
-            missing: ties.saturating_add(logged),
+            presets: 0,
+            missing: ties.saturating_add(logged).saturating_add(racks),
         };
         // A tie that got a new id takes what was logged of it along.
         let mut ids = HashMap::new();
@@ -179,8 +216,15 @@ impl Shelf {
                     let was = tie.id.clone();
                     self.take_in(tie).map(|imported| {
                         ids.insert(was, imported.tie.id.clone());
+                        restored.shortened += usize::from(imported.is_shortened);
                         restored.ties.push(imported);
                     })
+                })
+            } else if number >= ties.saturating_add(logged) {
+                let taken = PresetsFile::beside(self).take_in(line)?;
+                taken.map(|taken| {
+                    restored.presets += taken.hand_on(&mut troubles);
+                    Ok(())
                 })
             } else {
                 read_entry(line).map(|mut entry| {
@@ -196,41 +240,49 @@ impl Shelf {
                 Err(fault) => restored.faults.push((index + 2, fault)),
             }
         }
-        Ok(restored)
+        Ok(ShelfReading::of(restored, troubles))
     }
 
     /// The document of a tie on one line. A document of a newer version goes along unread.
-    fn line_of(&self, id: &TieId) -> Result<Vec<u8>, ShelfError> {
-        match self.look(id) {
-            Ok((tie, _)) => write_tie(&tie)
+    fn line_of(&self, id: &TieId) -> Result<ShelfReading<Vec<u8>>, ShelfError> {
+        let mut troubles = Vec::new();
+        let line = match self.look(id) {
+            Ok(tie) => write_tie(&tie.hand_on(&mut troubles))
                 .map(on_one_line)
                 .map_err(ShelfError::unwritable(id)),
             Err(error) if error.is_newer() => unread_line(self.file(id).path()),
             Err(error) => Err(error),
-        }
+        };
+        Ok(ShelfReading::of(line?, troubles))
     }
 
     /// What was logged of a tie on one line, if anything was.
-    fn log_line_of(&self, id: &TieId) -> Result<Option<Vec<u8>>, ShelfError> {
-        match self.entry(id) {
-            Ok(None) => Ok(None),
-            Ok(Some(entry)) => write_entry(&entry)
-                .map(|document| Some(on_one_line(document)))
-                .map_err(ShelfError::unwritable(id)),
+    fn log_line_of(&self, id: &TieId) -> Result<ShelfReading<Option<Vec<u8>>>, ShelfError> {
+        let mut troubles = Vec::new();
+        let line = match self.entry(id) {
+            Ok(entry) => match entry.hand_on(&mut troubles) {
+                None => Ok(None),
+                Some(entry) => write_entry(&entry)
+                    .map(|document| Some(on_one_line(document)))
+                    .map_err(ShelfError::unwritable(id)),
+            },
             Err(error) if error.is_newer() => unread_line(self.entry_file(id).path()).map(Some),
             Err(error) => Err(error),
-        }
+        };
+        Ok(ShelfReading::of(line?, troubles))
     }
 
     fn take_in(&self, mut tie: Tie) -> Result<Imported, ShelfError> {
         let _changing = self.change();
         let was = tie.id.clone();
-        if self.examine(&was).tie.as_ref() == Some(&tie) {
+        if matches!(self.file(&was).find(), Ok(Found::Whole(here)) if here == tie) {
             return Ok(Imported {
                 tie,
                 fate: ImportOutcome::AlreadyHere,
+                is_shortened: false,
             });
         }
+        let is_shortened = tie.shorten();
         // A time from another clock must not stand before all that this shelf will ever save.
         tie.touched = tie.touched.min(self.now_or_newest()?);
         let (_held, tie) = self.add(tie)?;
@@ -239,7 +291,11 @@ impl Shelf {
         } else {
             ImportOutcome::Renumbered { was }
         };
-        Ok(Imported { tie, fate })
+        Ok(Imported {
+            tie,
+            fate,
+            is_shortened,
+        })
     }
 }
 
@@ -258,8 +314,8 @@ fn on_one_line(mut document: Vec<u8>) -> Vec<u8> {
     document
 }
 
-/// How many ties and entries of the log follow.
-fn announced(head: &[u8]) -> Result<(u64, u64), FormatError> {
+/// How many ties, entries of the log, and documents of tubes and cords follow.
+fn announced(head: &[u8]) -> Result<(u64, u64, u64), FormatError> {
     let Value::Object(fields) = files::parse(head)? else {
         return Err(FormatError::NotAnObject);
     };
@@ -274,6 +330,7 @@ fn announced(head: &[u8]) -> Result<(u64, u64), FormatError> {
     let ties = count("ties").ok_or_else(|| {
         FormatError::shape("ties", "the first line does not say how many ties follow")
     })?;
-    // The first backups had no log.
-    Ok((ties, count("logged").unwrap_or(0)))
+    // The first backups had no log, and then no tubes and cords.
+    let other = |name| count(name).unwrap_or(0);
+    Ok((ties, other("logged"), other("racks")))
 }

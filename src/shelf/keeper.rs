@@ -10,7 +10,7 @@ use std::time::{Duration, Instant};
 use jiff::Timestamp;
 
 use super::lock::enter;
-use super::{Held, Shelf, ShelfError, Tie, TieId};
+use super::{Held, Presses, Shelf, ShelfError, Tie, TieId};
 use crate::files::FileAction;
 
 /// How long after a failure the save is tried again.
@@ -28,6 +28,8 @@ pub enum Kept {
         id: TieId,
         /// The time it was saved with.
         touched: Timestamp,
+        /// How many presses the state that is saved has seen.
+        presses: Presses,
     },
     /// It is not on disk and will be tried again, soon and at the next keep.
     Failed {
@@ -66,9 +68,12 @@ struct Work {
     attempts: HashMap<TieId, u32>,
     /// To be let go of as soon as their ties are saved.
     leaving: Vec<Held>,
-    saving: bool,
+    /// What is being saved just now.
+    saving: Option<Tie>,
     closing: bool,
     closed: bool,
+    /// Nobody waits for the last save any more.
+    is_abandoned: bool,
 }
 
 impl Keeper {
@@ -106,6 +111,30 @@ impl Keeper {
         self.queue.bell.notify_all();
     }
 
+    /// The newest states that are not known to be on disk.
+    pub fn unsaved(&self) -> Vec<Tie> {
+        let work = enter(&self.queue.work);
+        let mut unsaved: Vec<Tie> = work.waiting.iter().chain(&work.failed).cloned().collect();
+        let is_overtaken = |tie: &Tie| unsaved.iter().any(|newer| newer.id == tie.id);
+        if let Some(saving) = work.saving.as_ref().filter(|tie| !is_overtaken(tie)) {
+            unsaved.push(saving.clone());
+        }
+        unsaved
+    }
+
+    /// Gives a tie back that was put away and whose last state is not on disk yet, as it stands.
+    pub fn take_back(&self, id: &TieId) -> Option<(Held, Tie)> {
+        let newest = self.unsaved().into_iter().find(|tie| tie.id == *id)?;
+        let mut work = enter(&self.queue.work);
+        let place = work.leaving.iter().position(|held| held.id() == id)?;
+        Some((work.leaving.remove(place), newest))
+    }
+
+    /// Lets go of the keeper without waiting for the disk any longer.
+    pub fn abandon(self) {
+        enter(&self.queue.work).is_abandoned = true;
+    }
+
     /// Waits until everything asked for is on disk, at most this long, and says whether it is.
     pub fn flush(&self, at_most: Duration) -> bool {
         let mut work = enter(&self.queue.work);
@@ -122,6 +151,9 @@ impl Drop for Keeper {
         work.retry_now();
         work.closing = true;
         self.queue.bell.notify_all();
+        if work.is_abandoned {
+            return;
+        }
         // A disk that does not answer must not keep the program from ending.
         self.queue.wait(work, LAST_CHANCE, |work| !work.closed);
     }
@@ -142,7 +174,10 @@ impl Work {
     }
 
     fn is_idle(&self) -> bool {
-        self.waiting.is_empty() && self.failed.is_empty() && self.leaving.is_empty() && !self.saving
+        self.waiting.is_empty()
+            && self.failed.is_empty()
+            && self.leaving.is_empty()
+            && self.saving.is_none()
     }
 
     fn will_save(&self, id: &TieId) -> bool {
@@ -180,8 +215,9 @@ impl SaveQueue {
                 work.retry_now();
             }
             if !work.waiting.is_empty() {
-                work.saving = true;
-                return Some(work.waiting.remove(0));
+                let tie = work.waiting.remove(0);
+                work.saving = Some(tie.clone());
+                return Some(tie);
             }
             if work.closing {
                 return None;
@@ -209,6 +245,7 @@ impl SaveQueue {
                 Kept::Saved {
                     id: saved.id,
                     touched: saved.touched,
+                    presses: saved.presses,
                 }
             }
             Err(error) => {
@@ -232,7 +269,7 @@ impl SaveQueue {
 
     fn rest(&self) {
         let mut work = enter(&self.work);
-        work.saving = false;
+        work.saving = None;
         self.let_go(&mut work);
         self.done.notify_all();
     }

@@ -6,12 +6,15 @@
 use std::path::PathBuf;
 
 use super::names::Names;
-use super::{Entry, Shelf, ShelfError, ShelfTrouble, Tie, TieId, WorkTime, write_entry};
+use super::{
+    CopyBefore, Entry, Shelf, ShelfError, ShelfReading, ShelfTrouble, Tie, TieId, WorkTime,
+    write_entry,
+};
 use crate::bench::{
     Cord, Correction, Corrections, Interlacing, Millimetres, Sample, Scatter, TieKind, TyingPace,
     learnt, shared,
 };
-use crate::files::{self, DocumentFile, Readers};
+use crate::files::{self, DocumentFile};
 use crate::guide::FitQuestion;
 
 /// Everything that was logged, newest first.
@@ -19,8 +22,6 @@ use crate::guide::FitQuestion;
 pub struct Ledger {
     /// What was used for each finished tie.
     pub entries: Vec<Entry>,
-    /// What was found wrong with documents of the log.
-    pub troubles: Vec<ShelfTrouble>,
 }
 
 /// All logged ties together.
@@ -192,17 +193,17 @@ impl Shelf {
     ///
     /// # Errors
     /// [`ShelfError::File`] when the folder cannot be read.
-    pub fn ledger(&self) -> Result<Ledger, ShelfError> {
-        let mut ledger = Ledger::default();
+    pub fn ledger(&self) -> Result<ShelfReading<Ledger>, ShelfError> {
+        let (mut ledger, mut troubles) = (Ledger::default(), Vec::new());
         for id in self.logged()? {
-            let (entry, troubles) = self.look_up(&id);
-            ledger.entries.extend(entry);
-            ledger.troubles.extend(troubles);
+            ledger
+                .entries
+                .extend(self.look_up(&id).hand_on(&mut troubles));
         }
         ledger
             .entries
             .sort_by(|one, other| (other.logged, &other.tie).cmp(&(one.logged, &one.tie)));
-        Ok(ledger)
+        Ok(ShelfReading::of(ledger, troubles))
     }
 
     /// What was logged of one tie, if anything. A damaged document gives way to the copy
@@ -210,13 +211,13 @@ impl Shelf {
     ///
     /// # Errors
     /// Why neither copy can be read.
-    pub fn entry(&self, id: &TieId) -> Result<Option<Entry>, ShelfError> {
-        match self.look_up(id) {
-            (None, troubles) => match troubles.into_iter().next() {
+    pub fn entry(&self, id: &TieId) -> Result<ShelfReading<Option<Entry>>, ShelfError> {
+        match self.look_up(id).found() {
+            Ok(entry) => Ok(entry.map(Some)),
+            Err(troubles) => match troubles.into_iter().next() {
                 Some(trouble) => Err(trouble.error),
-                None => Ok(None),
+                None => Ok(ShelfReading::whole(None)),
             },
-            (entry, _) => Ok(entry),
         }
     }
 
@@ -256,27 +257,27 @@ impl Shelf {
 
     /// Where the entry of a tie is.
     pub(super) fn entry_file(&self, id: &TieId) -> DocumentFile<Entry> {
-        DocumentFile::named(&self.log_folder(), id.as_str())
-            .keeping_previous()
-            .for_readers(Readers::AsUsual)
+        DocumentFile::named(&self.log_folder(), id.as_str()).keeping_previous()
     }
 
     fn write_entry(&self, entry: &Entry) -> Result<(), ShelfError> {
         let contents = write_entry(entry).map_err(ShelfError::unwritable(&entry.tie))?;
         files::make_folder(&self.log_folder())?;
-        Ok(self.entry_file(&entry.tie).write(&contents)?)
+        let file = self.entry_file(&entry.tie);
+        let _lock = file.lock()?;
+        Ok(file.write(&contents)?)
     }
 
     /// The entry of a tie, under the name of its file, and what is wrong with that.
-    fn look_up(&self, id: &TieId) -> (Option<Entry>, Vec<ShelfTrouble>) {
-        let (entry, troubles) = self.entry_file(id).read().into_parts();
-        let entry = entry.map(|entry| Entry {
-            tie: id.clone(),
-            ..entry
+    fn look_up(&self, id: &TieId) -> ShelfReading<Option<Entry>> {
+        let reading = self.entry_file(id).read().map(|entry| {
+            entry.map(|entry| Entry {
+                tie: id.clone(),
+                ..entry
+            })
         });
-        let troubles = troubles
-            .into_iter()
-            .map(|trouble| ShelfTrouble::with_tie(id, trouble));
-        (entry, troubles.collect())
+        reading.map_troubles(|_, trouble| {
+            ShelfTrouble::with_tie(id, trouble, |_| CopyBefore::AsKeptBefore)
+        })
     }
 }

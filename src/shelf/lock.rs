@@ -1,12 +1,12 @@
 //! One worker at a tie: a locked file for each tie in hand.
 
 use std::collections::HashMap;
-use std::fs::{File, OpenOptions, TryLockError};
+use std::io::ErrorKind;
 use std::path::PathBuf;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
 use super::{ShelfError, TieId};
-use crate::files::FileAction;
+use crate::files::{FileError, FileLock};
 
 /// Enters a mutex even after a thread has panicked in it: what the shelf keeps in one is whole
 /// between any two statements.
@@ -18,7 +18,7 @@ pub(super) fn enter<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
 #[derive(Debug)]
 pub(super) struct Locks {
     folder: PathBuf,
-    held: Mutex<HashMap<TieId, File>>,
+    held: Mutex<HashMap<TieId, FileLock>>,
 }
 
 /// Keeps everybody else off a tie while it lives. Let it go with [`drop`], or give it to
@@ -39,9 +39,7 @@ impl Held {
 
 impl Drop for Held {
     fn drop(&mut self) {
-        if let Some(file) = enter(&self.locks.held).remove(&self.id) {
-            free(&file);
-        }
+        enter(&self.locks.held).remove(&self.id);
     }
 }
 
@@ -74,8 +72,8 @@ impl Locks {
             drop(held);
             return self.hold(id).map(Some);
         }
-        // When the folder was deleted and made again, the lock went with it.
-        if !self.path(id).exists() {
+        // When it was deleted, or the folder around it, others may have taken another one.
+        if held.get(id).is_some_and(|lock| !lock.is_in_place()) {
             held.insert(id.clone(), self.lock(id)?);
         }
         Ok(None)
@@ -86,33 +84,19 @@ impl Locks {
         if enter(&self.held).contains_key(id) {
             return true;
         }
-        File::open(self.path(id))
-            .is_ok_and(|file| matches!(file.try_lock(), Err(TryLockError::WouldBlock)))
+        FileLock::is_taken(&self.path(id))
     }
 
     fn path(&self, id: &TieId) -> PathBuf {
         self.folder.join(format!("{id}.lock"))
     }
 
-    fn lock(&self, id: &TieId) -> Result<File, ShelfError> {
-        let path = self.path(id);
-        let file = OpenOptions::new()
-            .create(true)
-            .truncate(false)
-            .write(true)
-            .open(&path)
-            .map_err(ShelfError::io(FileAction::Lock, &path))?;
-        match file.try_lock() {
-            Ok(()) => Ok(file),
-            Err(TryLockError::WouldBlock) => Err(ShelfError::InUse { id: id.clone() }),
-            Err(TryLockError::Error(error)) => Err(ShelfError::io(FileAction::Lock, &path)(error)),
-        }
+    fn lock(&self, id: &TieId) -> Result<FileLock, ShelfError> {
+        FileLock::take(&self.path(id)).map_err(|error| match error {
+            FileError::Io { source, .. } if source.kind() == ErrorKind::WouldBlock => {
+                ShelfError::InUse { id: id.clone() }
+            }
+            error => error.into(),
+        })
     }
-}
-
-/// Unlocks a file. Closing it is not enough: a program that is just being
-/// started from this one has it open too, for a moment.
-fn free(file: &File) {
-    // When that fails, closing the file has to do.
-    let _ = file.unlock();
 }

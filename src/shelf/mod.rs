@@ -2,7 +2,8 @@
 //!
 //! A [`Shelf`] is a folder with one JSON document a tie, `ID.json`, and the copy before it,
 //! `ID.previous.json`, kept as [`crate::files`] keeps documents. What was found wrong with one is
-//! told of as a [`ShelfTrouble`].
+//! told of as a [`ShelfTrouble`]; what was read comes out of a [`ShelfReading`] only where those
+//! are handed on.
 //!
 //! One program at a time works at a tie: [`Shelf::take_up`] gives a [`Held`] that keeps others
 //! off while it lives. A [`Keeper`] saves on a thread of its own, so that no caller waits for
@@ -22,6 +23,7 @@ mod ledger;
 mod lock;
 mod names;
 mod presets;
+mod presses;
 mod repair;
 mod sections;
 mod shelved;
@@ -45,10 +47,11 @@ pub use keeper::{Keeper, Kept};
 pub use ledger::{Ledger, Totals};
 pub use lock::Held;
 pub use presets::PresetsFile;
-pub use repair::ShelfTrouble;
+pub use presses::Presses;
+pub use repair::{CopyBefore, ShelfReading, ShelfTrouble};
 pub use shelved::{Shelved, TieStatus};
-pub use store::{ShelfListing, TakenUp};
-pub use tie::Tie;
+pub use store::TakenUp;
+pub use tie::{LONGEST_NAME, LONGEST_NOTE, Tie};
 pub use tie_document::{TIE_VERSION, read_tie, write_tie};
 pub use tie_id::{TieId, TieIdError};
 pub use verify::{DocumentState, VerifiedFile};

@@ -6,7 +6,7 @@ use std::io::ErrorKind;
 use std::path::{Path, PathBuf};
 
 use super::{Shelf, ShelfError, Tie, TieId};
-use crate::files::{DocumentFile, FileAction, FileName, FileRole, Readers};
+use crate::files::{DocumentFile, FileAction, FileName, FileRole};
 
 /// What the name of a JSON file says.
 pub(super) enum NamedFile {
@@ -77,11 +77,9 @@ pub(super) fn documents_in(folder: &Path) -> Result<Vec<PathBuf>, ShelfError> {
     Ok(files)
 }
 
-/// The document of a tie in a folder. Others may read it, as far as the system's own rules allow.
+/// The document of a tie in a folder.
 pub(super) fn tie_in(folder: &Path, id: &TieId) -> DocumentFile<Tie> {
-    DocumentFile::named(folder, id.as_str())
-        .keeping_previous()
-        .for_readers(Readers::AsUsual)
+    DocumentFile::named(folder, id.as_str()).keeping_previous()
 }
 
 impl Shelf {

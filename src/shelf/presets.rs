@@ -6,10 +6,15 @@ use std::path::{Path, PathBuf};
 use serde::{Deserialize, Serialize};
 
 use super::sections::{CordSection, TubeSection};
-use super::{DocumentError, Shelf, ShelfError};
+use super::{
+    DocumentError, DocumentState, Shelf, ShelfError, ShelfReading, ShelfTrouble, VerifiedFile,
+};
 use crate::bench::{Cord, Tube};
-use crate::files::{self, Document, DocumentFile, Fields, FileError, FormatError, Found, Readers};
+use crate::files::{self, Document, DocumentFile, DocumentReading, Fields, FileError, FormatError};
 use crate::guide::Presets;
+
+/// The file beside the ties.
+const FILE: &str = "rack.json";
 
 /// The version that is written, and the newest that is read.
 const VERSION: u64 = 1;
@@ -44,8 +49,13 @@ impl PresetsFile {
     /// The presets in this file, which need not be there yet.
     pub fn at(file: impl Into<PathBuf>) -> Self {
         Self {
-            file: DocumentFile::at(file).for_readers(Readers::AsUsual),
+            file: DocumentFile::at(file).keeping_previous(),
         }
+    }
+
+    /// The presets that lie beside the ties of a shelf.
+    pub fn beside(shelf: &Shelf) -> Self {
+        Self::at(shelf.folder().with_file_name(FILE))
     }
 
     /// The presets of this user: `$XDG_DATA_HOME/marlinspeak/rack.json` or what the system has in
@@ -55,7 +65,7 @@ impl PresetsFile {
     /// [`ShelfError::NoHome`] when the system names no such folder.
     pub fn default_place() -> Result<Self, ShelfError> {
         let ties = Shelf::default_dir()?;
-        Ok(Self::at(ties.with_file_name("rack.json")))
+        Ok(Self::at(ties.with_file_name(FILE)))
     }
 
     /// Where the presets are kept.
@@ -63,52 +73,118 @@ impl PresetsFile {
         self.file.path()
     }
 
-    /// Reads the presets; there are none when the file is not there.
+    /// Reads the presets, from the copy before when the file is damaged; there are none when it is
+    /// not there. Nothing is changed.
     ///
     /// # Errors
-    /// [`ShelfError::File`] when the file cannot be read or is not believed. Nothing is changed.
-    pub fn read(&self) -> Result<Presets, ShelfError> {
-        Ok(self.presets()?.presets)
+    /// [`ShelfError::File`] when neither copy can be read and believed.
+    pub fn read(&self) -> Result<ShelfReading<Presets>, ShelfError> {
+        let read = presets(self.file.read())?;
+        Ok(read.map(|presets| presets.presets))
     }
 
     /// Keeps a tube under a name, in the place of one that had it.
     ///
     /// # Errors
-    /// As [`PresetsFile::read`]: what cannot be read is never overwritten.
-    pub fn keep_tube(&self, name: &str, tube: &Tube) -> Result<(), ShelfError> {
-        self.keep(|presets| presets.tubes.insert(name.to_owned(), tube.clone()))
+    /// As [`PresetsFile::read`], and when it cannot be written.
+    pub fn keep_tube(&self, name: &str, tube: &Tube) -> Result<ShelfReading<()>, ShelfError> {
+        self.keep(|presets| {
+            presets.tubes.insert(name.to_owned(), tube.clone());
+        })
     }
 
     /// Keeps a cord under a name, in the place of one that had it.
     ///
     /// # Errors
-    /// As [`PresetsFile::read`]: what cannot be read is never overwritten.
-    pub fn keep_cord(&self, name: &str, cord: &Cord) -> Result<(), ShelfError> {
+    /// As [`PresetsFile::read`], and when it cannot be written.
+    pub fn keep_cord(&self, name: &str, cord: &Cord) -> Result<ShelfReading<()>, ShelfError> {
         self.keep(|presets| {
-            presets
-                .cords
-                .insert(name.to_owned(), cord.clone().named(name))
+            let cord = cord.clone().named(name);
+            presets.cords.insert(name.to_owned(), cord);
         })
     }
 
-    fn keep<T>(&self, change: impl FnOnce(&mut Presets) -> Option<T>) -> Result<(), ShelfError> {
-        let mut presets = self.presets()?;
-        change(&mut presets.presets);
-        let contents = presets
-            .write()
-            .map_err(FileError::unreadable(self.path()))?;
-        if let Some(folder) = self.path().parent() {
-            files::make_folder(folder)?;
-        }
-        Ok(self.file.write(&contents)?)
+    /// Changes the presets, with every other writer kept off from reading to writing.
+    fn keep(&self, change: impl FnOnce(&mut Presets)) -> Result<ShelfReading<()>, ShelfError> {
+        let _lock = self.file.lock()?;
+        // Where nothing can be believed everything stays as it is.
+        let _: ShelfReading<KeptPresets> = presets(self.file.read())?;
+        let mut troubles = Vec::new();
+        let mut kept = presets(self.file.repair())?.hand_on(&mut troubles);
+        change(&mut kept.presets);
+        let contents = kept.write().map_err(FileError::unreadable(self.path()))?;
+        self.file.write(&contents)?;
+        Ok(ShelfReading::of((), troubles))
     }
 
-    fn presets(&self) -> Result<KeptPresets, ShelfError> {
-        match self.file.find()? {
-            Found::Missing => Ok(KeptPresets::default()),
-            Found::Whole(presets) => Ok(presets),
-            Found::Unreadable(fault) => Err(FileError::unreadable(self.path())(fault).into()),
+    /// The document on one line, when there is one.
+    pub(super) fn line(&self) -> Result<ShelfReading<Option<Vec<u8>>>, ShelfError> {
+        if !self.file.exists() {
+            return Ok(ShelfReading::whole(None));
         }
+        let mut troubles = Vec::new();
+        let kept = presets(self.file.read())?.hand_on(&mut troubles);
+        let line = kept.write().map_err(FileError::unreadable(self.path()))?;
+        Ok(ShelfReading::of(Some(line), troubles))
+    }
+
+    /// Takes in what a document holds under names that are free, and says how many those are.
+    pub(super) fn take_in(&self, document: &[u8]) -> Result<TakenIn, ShelfError> {
+        let KeptPresets { presets: new, .. } = match KeptPresets::read(document) {
+            Ok(presets) => presets,
+            Err(fault) => return Ok(Err(fault)),
+        };
+        let mut taken = 0;
+        let kept = self.keep(|presets| {
+            let before = presets.tubes.len() + presets.cords.len();
+            for (name, tube) in new.tubes {
+                presets.tubes.entry(name).or_insert(tube);
+            }
+            for (name, cord) in new.cords {
+                presets.cords.entry(name).or_insert(cord);
+            }
+            taken = presets.tubes.len() + presets.cords.len() - before;
+        })?;
+        Ok(Ok(kept.map(|()| taken)))
+    }
+
+    /// Every file of the document that is there, whether it is whole and believed.
+    pub(super) fn verify(&self) -> Vec<VerifiedFile> {
+        let mut files = vec![self.path().to_owned(), self.file.previous_path()];
+        files.retain(|file| files::exists(file));
+        let mut verified: Vec<VerifiedFile> = files
+            .into_iter()
+            .map(|file| VerifiedFile {
+                state: match DocumentFile::<KeptPresets>::verify(&file) {
+                    Ok(true) => DocumentState::Whole,
+                    Ok(false) => DocumentState::Unchecked,
+                    Err(error) => DocumentState::Bad(error.into()),
+                },
+                file,
+            })
+            .collect();
+        let aside = self.file.set_aside_paths().into_iter();
+        verified.extend(aside.map(|file| VerifiedFile {
+            file,
+            state: DocumentState::SetAside,
+        }));
+        verified
+    }
+}
+
+/// How many presets were taken in, or why the document is not believed.
+pub(super) type TakenIn = Result<ShelfReading<usize>, DocumentError>;
+
+/// The presets that were read, none when there was nothing to read; or the first thing that keeps
+/// them from being read.
+fn presets(reading: DocumentReading<KeptPresets>) -> Result<ShelfReading<KeptPresets>, ShelfError> {
+    let told = reading.map_troubles(|_, trouble| ShelfTrouble::with_presets(trouble));
+    match told.found() {
+        Ok(presets) => Ok(presets),
+        Err(troubles) => match troubles.into_iter().next() {
+            Some(trouble) => Err(trouble.error),
+            None => Ok(ShelfReading::whole(KeptPresets::default())),
+        },
     }
 }
 

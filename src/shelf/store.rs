@@ -2,17 +2,9 @@
 
 use super::lock::enter;
 use super::names::Names;
-use super::{Held, Shelf, ShelfError, ShelfTrouble, Tie, TieId};
+use super::repair::tie_of;
+use super::{Held, Shelf, ShelfError, ShelfReading, ShelfTrouble, Tie, TieId};
 use crate::files;
-
-/// Everything on the shelf.
-#[derive(Clone, Debug, Default)]
-pub struct ShelfListing {
-    /// The ties, newest first.
-    pub ties: Vec<Tie>,
-    /// What could not be read, and what was done about it.
-    pub troubles: Vec<ShelfTrouble>,
-}
 
 /// A tie taken up from the shelf.
 #[derive(Debug)]
@@ -21,43 +13,35 @@ pub struct TakenUp {
     pub held: Held,
     /// The tie as last saved.
     pub tie: Tie,
-    /// What was wrong with its document, and what was done about it.
-    pub troubles: Vec<ShelfTrouble>,
 }
 
 impl Shelf {
-    /// Reads every tie. Damaged documents are set aside and replaced by the previous copy,
+    /// Reads every tie, newest first. Damaged documents are set aside and replaced by the previous copy,
     /// except those of ties that somebody works at: these are only told of.
     ///
     /// # Errors
     /// [`ShelfError::File`] when the folder cannot be read. A missing folder is an empty shelf.
-    pub fn list(&self) -> Result<ShelfListing, ShelfError> {
+    pub fn list(&self) -> Result<ShelfReading<Vec<Tie>>, ShelfError> {
         let Names { ids, strangers } = Names::in_folder(self.folder())?;
-        let mut listing = ShelfListing::default();
+        let (mut ties, mut troubles) = (Vec::new(), Vec::new());
         for id in &ids {
-            let examined = self.examine_or_repair(id);
-            listing.ties.extend(examined.tie);
-            listing.troubles.extend(examined.troubles);
+            ties.extend(self.examine_or_repair(id).hand_on(&mut troubles));
         }
-        listing
-            .ties
-            .sort_by(|one, other| (other.touched, &other.id).cmp(&(one.touched, &one.id)));
-        if let Some(tie) = listing.ties.first() {
+        ties.sort_by(|one, other| (other.touched, &other.id).cmp(&(one.touched, &one.id)));
+        if let Some(tie) = ties.first() {
             let mut newest = enter(&self.shared.newest);
             *newest = (*newest).max(Some(tie.touched));
         }
-        listing
-            .troubles
-            .extend(strangers.into_iter().map(ShelfTrouble::stranger));
-        Ok(listing)
+        troubles.extend(strangers.into_iter().map(ShelfTrouble::stranger));
+        Ok(ShelfReading::of(ties, troubles))
     }
 
     /// Reads one tie without taking it up, and changes nothing.
     ///
     /// # Errors
     /// [`ShelfError::NoSuchTie`], or why neither copy can be read.
-    pub fn look(&self, id: &TieId) -> Result<(Tie, Vec<ShelfTrouble>), ShelfError> {
-        self.examine(id).into_tie(id)
+    pub fn look(&self, id: &TieId) -> Result<ShelfReading<Tie>, ShelfError> {
+        tie_of(id, self.examine(id))
     }
 
     /// Takes a tie up to work at it.
@@ -65,25 +49,21 @@ impl Shelf {
     /// # Errors
     /// [`ShelfError::InUse`] when somebody, or this program, works at it already;
     /// [`ShelfError::NoSuchTie`]; or why neither copy can be read.
-    pub fn take_up(&self, id: &TieId) -> Result<TakenUp, ShelfError> {
+    pub fn take_up(&self, id: &TieId) -> Result<ShelfReading<TakenUp>, ShelfError> {
         let _changing = self.change();
         self.lift(id)
     }
 
     /// Takes a tie up while the shelf is kept from changing.
-    pub(super) fn lift(&self, id: &TieId) -> Result<TakenUp, ShelfError> {
+    pub(super) fn lift(&self, id: &TieId) -> Result<ShelfReading<TakenUp>, ShelfError> {
         let file = self.file(id);
         if !file.exists() {
             return Err(ShelfError::NoSuchTie { id: id.clone() });
         }
         let held = self.locks.hold(id)?;
         file.sweep();
-        let (tie, troubles) = self.repair(id).into_tie(id)?;
-        Ok(TakenUp {
-            held,
-            tie,
-            troubles,
-        })
+        let tie = tie_of(id, self.repair(id))?;
+        Ok(tie.map(|tie| TakenUp { held, tie }))
     }
 
     /// Puts a tie on the shelf that is not on it yet and takes it up. Its id is replaced when
@@ -95,11 +75,7 @@ impl Shelf {
         let _changing = self.change();
         tie.touched = self.stamp(tie.touched)?;
         let (held, tie) = self.add(tie)?;
-        Ok(TakenUp {
-            held,
-            tie,
-            troubles: Vec::new(),
-        })
+        Ok(TakenUp { held, tie })
     }
 
     /// Saves a tie and gives it back as saved, with the time. It is on disk, and the state

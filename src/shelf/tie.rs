@@ -2,13 +2,18 @@
 
 use jiff::Timestamp;
 
-use super::{TieId, WorkTime};
+use super::{Presses, TieId, WorkTime};
 use crate::files::Fields;
 use crate::guide::{Place, Plan};
 
 /// The sections of a document that tell of one tie alone, and not of the next one of the same
 /// knot.
 const OWN_SECTIONS: [&str; 2] = ["place", "worked"];
+
+/// The longest name that a tie from outside keeps, and that is shown of any, in letters.
+pub const LONGEST_NAME: usize = 120;
+/// The same for its note.
+pub const LONGEST_NOTE: usize = 2000;
 
 /// A tie in progress.
 #[derive(Clone, Debug, PartialEq)]
@@ -32,6 +37,8 @@ pub struct Tie {
     pub is_put_away: bool,
     /// The time worked at it.
     pub work_time: WorkTime,
+    /// How many presses have changed it.
+    pub presses: Presses,
     /// Fields of the document, and of its sections, that this version does not know. They are
     /// kept when the tie is saved.
     pub unknown: Fields,
@@ -52,6 +59,7 @@ impl Tie {
             lesson: None,
             is_put_away: false,
             work_time: WorkTime::default(),
+            presses: Presses::default(),
             unknown: Fields::new(),
         }
     }
@@ -59,6 +67,19 @@ impl Tie {
     /// Its name on the shelf.
     pub const fn id(&self) -> &TieId {
         &self.id
+    }
+
+    /// Cuts name and note to what is kept of those that come from outside; whether something was cut.
+    pub(super) fn shorten(&mut self) -> bool {
+        let cut = |text: &mut String, most: usize| match text.char_indices().nth(most) {
+            None => false,
+            Some((at, _)) => {
+                text.truncate(at);
+                true
+            }
+        };
+        let name = cut(&mut self.name, LONGEST_NAME);
+        cut(&mut self.note, LONGEST_NOTE) || name
     }
 
     /// The same knot, begun again at `start` under another id. What belongs to this tie alone is

@@ -10,7 +10,7 @@ use serde_json::Value;
 
 use super::sections::SetupSections;
 use super::stored_place::StoredPlace;
-use super::{DocumentError, Tie, TieId, WorkTime};
+use super::{DocumentError, Presses, Tie, TieId, WorkTime};
 use crate::files::{self, Document, Fields, FormatError};
 use crate::guide::{Plan, Setup};
 use crate::knot::{Hand, Knot, Laying, LayingOrder, Side, Weave};
@@ -45,6 +45,8 @@ struct TieDocument {
     put_away: bool,
     #[serde(default, skip_serializing_if = "WorkTime::is_empty")]
     worked: WorkTime,
+    #[serde(default, skip_serializing_if = "Presses::is_none")]
+    presses: Presses,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -177,6 +179,7 @@ impl TieDocument {
             lesson: self.lesson,
             is_put_away: self.put_away,
             work_time: self.worked,
+            presses: self.presses,
             unknown: Fields::new(),
         })
     }
@@ -207,6 +210,7 @@ impl From<&Tie> for TieDocument {
             lesson: tie.lesson,
             put_away: tie.is_put_away,
             worked: tie.work_time.clone(),
+            presses: tie.presses,
         }
     }
 }

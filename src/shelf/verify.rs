@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use super::names::{NamedFile, documents_in};
-use super::{DocumentError, Entry, Shelf, ShelfError, Tie};
+use super::{DocumentError, Entry, PresetsFile, Shelf, ShelfError, Tie};
 use crate::files::{Document, DocumentFile};
 
 /// A file on the shelf, and whether it is whole and believed.
@@ -29,14 +29,15 @@ pub enum DocumentState {
 }
 
 impl Shelf {
-    /// Reads every document, the previous copies and the log too, and changes nothing. Sorted
-    /// by name, the ties first.
+    /// Reads every document, the previous copies, the log, and the tubes and cords kept by name
+    /// too, and changes nothing. Sorted by name, the ties first.
     ///
     /// # Errors
     /// [`ShelfError::File`] when the folder cannot be read.
     pub fn verify(&self) -> Result<Vec<VerifiedFile>, ShelfError> {
         let mut verified = verify_folder::<Tie>(self.folder())?;
         verified.extend(verify_folder::<Entry>(&self.log_folder())?);
+        verified.extend(PresetsFile::beside(self).verify());
         Ok(verified)
     }
 }

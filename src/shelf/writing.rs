@@ -7,7 +7,7 @@ use jiff::{SignedDuration, Timestamp};
 use super::lock::enter;
 use super::names::Names;
 use super::{Held, Shelf, ShelfError, Tie, TieId, write_tie};
-use crate::files::{self, FileError};
+use crate::files::{self, FileError, Found};
 
 impl Shelf {
     /// Writes a tie that nobody else works at.
@@ -36,6 +36,19 @@ impl Shelf {
         }
     }
 
+    /// When a tie was touched last, by the document or else the copy before it. What is wrong with
+    /// either is told by whoever reads the tie itself.
+    fn touched(&self, id: &TieId) -> Option<Timestamp> {
+        let file = self.file(id);
+        match file.find() {
+            Ok(Found::Whole(tie)) => Some(tie.touched),
+            _ => match file.find_previous() {
+                Ok(Found::Whole(tie)) => Some(tie.touched),
+                _ => None,
+            },
+        }
+    }
+
     /// A time after `floor` and after every other on the shelf, now if that will do.
     pub(super) fn stamp(&self, floor: Timestamp) -> Result<Timestamp, ShelfError> {
         let mut newest = self.newest()?;
@@ -61,7 +74,7 @@ impl Shelf {
             *newest = Names::in_folder(self.folder())?
                 .ids
                 .iter()
-                .filter_map(|id| Some(self.examine(id).tie?.touched))
+                .filter_map(|id| self.touched(id))
                 .max();
         }
         Ok(newest)

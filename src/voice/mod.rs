@@ -22,6 +22,8 @@ mod speak;
 mod speakable;
 mod speaker;
 mod speech_settings;
+#[cfg(target_os = "linux")]
+mod ssip;
 mod supervisor;
 mod timeouts;
 #[cfg(not(target_os = "linux"))]

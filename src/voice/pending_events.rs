@@ -1,10 +1,7 @@
-//! The events that a connection has still to report, which decide whether it may be closed.
+//! The events that a connection has still to report.
 //!
-//! A broken connection is never closed: the C library of Speech Dispatcher would close its file
-//! descriptor a second time, and by then the number may belong to somebody else's file. Nor is
-//! one closed before the last speech is reported over: an event that comes while it closes aborts
-//! the process. Such a connection is left to the operating system; the supervisor sees to it that
-//! they stay few.
+//! Who lets go of a connection waits a moment for the end of the last speech to be reported:
+//! whoever asked for that speech is told what became of it.
 
 use std::sync::mpsc::{self, Receiver, Sender};
 use std::time::{Duration, Instant};
@@ -44,9 +41,8 @@ impl PendingEvents {
         self.is_broken = true;
     }
 
-    /// Waits a moment for the events that are still to come; whether the connection may be closed
-    /// then.
-    pub fn may_close(mut self) -> bool {
+    /// Waits a moment for the events that are still to come; whether all of them came.
+    pub fn wait(mut self) -> bool {
         let until = Instant::now() + LAST_WORD;
         while self.speeches > 0 && !self.is_broken {
             let left = until.saturating_duration_since(Instant::now());

@@ -4,7 +4,10 @@
 //!
 //! - The rate and the volume are never read back: on a broken connection that crashes the
 //!   process. We keep our own.
-//! - A connection is closed only when nothing can come of it any more: see [`PendingEvents`].
+//! - A connection is closed only when nothing can come of it any more and it is not broken: the
+//!   library under it would close its file a second time, or abort at an event that comes late.
+//!   Such a connection is left to the operating system; the supervisor sees to it that they stay
+//!   few.
 //! - Callbacks only send on a channel: a call into the crate from there deadlocks.
 //! - The crate cannot go back from a chosen voice to the service's choice; a new connection can.
 
@@ -239,7 +242,7 @@ impl Link {
 
     /// Closes the connection if that is safe, and leaves it alone if not.
     fn release(self) {
-        if !self.pending.may_close() {
+        if !self.pending.wait() {
             mem::forget(self.tts);
         }
     }

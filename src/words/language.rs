@@ -4,17 +4,19 @@ use std::borrow::Cow;
 use std::fmt;
 
 use fluent::concurrent::FluentBundle;
-use fluent::{FluentArgs, FluentResource};
+use fluent::{FluentArgs, FluentResource, FluentValue};
 use fluent_langneg::{NegotiationStrategy, negotiate_languages};
 use include_dir::{Dir, include_dir};
 use thiserror::Error;
 use unic_langid::LanguageIdentifier;
 
 use super::channel::Channel;
+use super::harmless::{harmless, shortened};
 use super::numbers::{formatted, ungrouped};
 use super::pseudo::{is_pseudo, lengthened};
 use super::spoken_messages::{Remark, SpokenMessage};
 use super::{Detail, Sentence, Spoken, Units};
+use crate::shelf::LONGEST_NAME;
 
 /// The language that every message exists in.
 const FALLBACK: &str = "en";
@@ -182,6 +184,8 @@ impl Words {
     fn put(&self, id: &str, args: &FluentArgs, channel: Channel) -> String {
         let told = self.told_lengths(args, channel);
         let args = told.as_ref().unwrap_or(args);
+        let cleaned = cleaned(args);
+        let args = cleaned.as_ref().unwrap_or(args);
         for bundle in &self.bundles {
             let Some(pattern) = bundle.get_message(id).and_then(|message| message.value()) else {
                 log::error!("{} has no message {id}", self.tag);
@@ -285,6 +289,34 @@ fn bundle(tag: &LanguageIdentifier, locale: &LanguageIdentifier) -> FluentBundle
         }
     }
     bundle
+}
+
+/// The arguments with every text in them made harmless and every name short; none when all are. Names and reasons from
+/// outside come into the words by this way alone.
+fn cleaned<'args>(args: &'args FluentArgs<'args>) -> Option<FluentArgs<'args>> {
+    fn shown<'text>(name: &str, text: &'text str) -> Cow<'text, str> {
+        let is_name = matches!(name, "name" | "cord" | "given");
+        match harmless(text) {
+            Cow::Borrowed(text) if is_name => shortened(text, LONGEST_NAME),
+            Cow::Owned(text) if is_name => shortened(&text, LONGEST_NAME).into_owned().into(),
+            text => text,
+        }
+    }
+    let is_fit = |(name, value): (&str, &FluentValue)| match value {
+        FluentValue::String(text) => matches!(shown(name, text), Cow::Borrowed(_)),
+        _ => true,
+    };
+    if args.iter().all(is_fit) {
+        return None;
+    }
+    let cleaned = args.iter().map(|(name, value)| {
+        let value = match value {
+            FluentValue::String(text) => shown(name, text).into_owned().into(),
+            value => value.clone(),
+        };
+        (name.to_owned(), value)
+    });
+    Some(cleaned.collect())
 }
 
 /// Selectors that come to nothing leave spaces behind: one between words, none at the ends.

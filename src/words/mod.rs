@@ -10,6 +10,7 @@ mod course;
 mod detail;
 mod doctor;
 mod errors;
+mod harmless;
 mod inches;
 mod labour;
 mod language;
@@ -37,6 +38,7 @@ mod units;
 
 pub use course::GlossaryEntry;
 pub use detail::Detail;
+pub use harmless::{harmless, shortened, shown_name, shown_note};
 pub use language::{UnknownLanguage, Words};
 pub use language_choice::{LanguageChoice, cycled};
 pub use settings::SettingValue;

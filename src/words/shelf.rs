@@ -2,8 +2,9 @@
 
 use std::path::Path;
 
-use fluent::{FluentValue, fluent_args};
+use fluent::{FluentArgs, FluentValue, fluent_args};
 
+use super::harmless::{shown_name, shown_note};
 use super::lengths::{fine, sum};
 use super::reasons::kind_of_format;
 use super::selectors::Selector;
@@ -12,8 +13,8 @@ use super::{Sentence, Spoken, Words};
 use crate::bench::{LengthError, TyingPace};
 use crate::files::FileError;
 use crate::shelf::{
-    Backup, DocumentError, ImportOutcome, MOST_MINUTES, MeasureKind, Restored, ShelfError, Shelved,
-    TieIdError, Totals, WildMeasure,
+    Backup, CopyBefore, DocumentError, ImportOutcome, MOST_MINUTES, MeasureKind, Restored,
+    ShelfError, ShelfTrouble, Shelved, TieIdError, Totals, WildMeasure,
 };
 
 impl Words {
@@ -30,7 +31,7 @@ impl Words {
     pub fn say_tie(&self, tie: &Shelved, number: usize, ties: usize) -> Spoken {
         let args = fluent_args! {
             "number" => number, "ties" => ties,
-            "name" => tie.tie.name.as_str(), "note" => tie.tie.note.as_str(),
+            "name" => shown_name(&tie.tie.name), "note" => shown_note(&tie.tie.note),
             "named" => (!tie.tie.name.trim().is_empty()).selector(),
             "noted" => (!tie.tie.note.trim().is_empty()).selector(),
             "leads" => tie.tie.plan.knot().leads(), "bights" => tie.tie.plan.knot().bights(),
@@ -49,6 +50,11 @@ impl Words {
             SpokenMessage::ShelfSay
         };
         self.spoken(message, &fluent_args! { "ties" => ties })
+    }
+
+    /// So many ties are not laid out just now.
+    pub fn more_ties(&self, ties: usize) -> String {
+        self.text("shelf-more-ties", &fluent_args! { "ties" => ties })
     }
 
     /// Whether a finished tie is in the log.
@@ -85,7 +91,7 @@ impl Words {
     pub fn backed_up(&self, file: &Path, backup: &Backup) -> Sentence {
         let args = fluent_args! {
             "file" => file.display().to_string(), "ties" => backup.ties,
-            "logged" => backup.logged, "left" => backup.left_out.len(),
+            "logged" => backup.logged, "left" => backup.left_out,
         };
         self.sentence("shelf-backed-up", &args)
     }
@@ -101,7 +107,8 @@ impl Words {
         let args = fluent_args! {
             "file" => file.display().to_string(), "new" => restored.ties.len() - known,
             "logged" => restored.logged, "known" => known, "faults" => restored.faults.len(),
-            "missing" => restored.missing,
+            "missing" => restored.missing, "shortened" => restored.shortened,
+            "presets" => restored.presets,
         };
         self.sentence("shelf-brought-in", &args)
     }
@@ -153,6 +160,51 @@ impl Words {
         self.notice(id, &[("given", given)])
     }
 
+    /// Asks back when the tyer leaves what is not saved.
+    pub fn leaving_unsaved(&self, failure: Option<&ShelfError>) -> Sentence {
+        self.sentence("leaving-unsaved", &unsaved_args(self, failure))
+    }
+
+    /// The sentence for a tie that was left in the terminal and is not saved.
+    pub fn left_unsaved(&self, failure: Option<&ShelfError>) -> String {
+        self.text("tie-not-saved", &unsaved_args(self, failure))
+    }
+
+    /// The sentence for what was found wrong on the shelf, and what was done about it.
+    pub fn shelf_trouble(&self, trouble: &ShelfTrouble) -> Sentence {
+        let name = |path: &Path| -> String {
+            let name = path.file_name().unwrap_or(path.as_os_str());
+            name.to_string_lossy().into_owned()
+        };
+        let aside = trouble.moved_to.as_deref().map(name);
+        let (file, state) = match (&trouble.error, &aside) {
+            (ShelfError::File(FileError::Gone { file }), _) => (name(file), "gone"),
+            (ShelfError::File(FileError::Unreadable { file, .. }), Some(_)) => {
+                (name(file), "aside")
+            }
+            (ShelfError::File(FileError::Unreadable { file, .. }), None) => (name(file), "there"),
+            (error, _) => return self.shelf_error(error),
+        };
+        let aside = aside.unwrap_or_default();
+        let Some(copy) = trouble.copy_used else {
+            return if state == "aside" {
+                self.notice("trouble-damaged", &[("file", &file), ("aside", &aside)])
+            } else {
+                self.shelf_error(&trouble.error)
+            };
+        };
+        let (kind, presses) = match copy {
+            CopyBefore::PressesBehind(presses) => ("known", presses),
+            CopyBefore::SomeWayBehind => ("unknown", 0),
+            CopyBefore::AsKeptBefore => ("kept", 0),
+        };
+        let args = fluent_args! {
+            "file" => file, "aside" => aside, "state" => state, "copy" => kind,
+            "presses" => presses,
+        };
+        self.sentence("trouble-restored", &args)
+    }
+
     /// The sentence for what the shelf could not do.
     pub fn shelf_error(&self, error: &ShelfError) -> Sentence {
         let shown = |path: &Path| path.display().to_string();
@@ -193,6 +245,12 @@ impl Words {
             ShelfError::NoHome => self.notice("shelf-error-no-home", &[]),
         }
     }
+}
+
+fn unsaved_args(words: &Words, failure: Option<&ShelfError>) -> FluentArgs<'static> {
+    let reason = failure.map(|error| words.reason(error.reason()));
+    let reason = reason.unwrap_or_default();
+    fluent_args! { "known" => failure.is_some().selector(), "reason" => reason }
 }
 
 fn kind(fault: &DocumentError) -> &'static str {

@@ -62,7 +62,10 @@ fn a_rack_that_cannot_be_believed_is_left_alone_and_named() {
     let home = TempDir::new().unwrap();
     let file = home.path().join("marlinspeak").join("rack.json");
     let rack = PresetsFile::at(&file);
-    rack.keep_cord("blue", &Cord::new(mm(4.0))).unwrap();
+    rack.keep_cord("blue", &Cord::new(mm(4.0)))
+        .unwrap()
+        .untroubled()
+        .unwrap();
     let good = std::fs::read_to_string(&file).unwrap();
     let keep = [&RING[..], &["--cord", "4", "--keep-tube", "oak"]].concat();
     for (contents, begins) in [
@@ -102,12 +105,18 @@ fn what_the_rack_does_not_know_stays() {
     let by_hand = r#"{"version": 1, "shelf": "left",
         "tubes": {"oak": {"diameter": 40, "rows": [12], "bought": 2019}}}"#;
     std::fs::write(rack.path(), by_hand).unwrap();
-    rack.keep_tube("oak", &Tube::plain(mm(42.0))).unwrap();
+    rack.keep_tube("oak", &Tube::plain(mm(42.0)))
+        .unwrap()
+        .untroubled()
+        .unwrap();
     let kept: Value = serde_json::from_slice(&std::fs::read(rack.path()).unwrap()).unwrap();
     assert_eq!(kept["shelf"], "left");
     assert_eq!(
         kept["tubes"]["oak"],
         json!({ "diameter": 42.0, "bought": 2019 })
     );
-    assert_eq!(rack.read().unwrap().tubes["oak"], Tube::plain(mm(42.0)));
+    assert_eq!(
+        rack.read().unwrap().untroubled().unwrap().tubes["oak"],
+        Tube::plain(mm(42.0))
+    );
 }

@@ -10,9 +10,17 @@ use crate::{document, five_by_six, fresh, leg, previous, two_copies};
 fn a_renamed_tie_keeps_its_place_among_the_others() {
     let (_around, shelf) = fresh();
     let (older, newer) = (two_copies(&shelf), two_copies(&shelf));
-    shelf.rename(older.id(), "boathook").unwrap();
-    shelf.note(older.id(), "wax it").unwrap();
-    let ties = shelf.list().unwrap().ties;
+    shelf
+        .rename(older.id(), "boathook")
+        .unwrap()
+        .untroubled()
+        .unwrap();
+    shelf
+        .note(older.id(), "wax it")
+        .unwrap()
+        .untroubled()
+        .unwrap();
+    let ties = shelf.list().unwrap().untroubled().unwrap();
     assert_eq!([ties[0].id(), ties[1].id()], [newer.id(), older.id()]);
     assert_eq!((&*ties[1].name, &*ties[1].note), ("boathook", "wax it"));
     assert_eq!(ties[1].place, leg(2));
@@ -22,8 +30,12 @@ fn a_renamed_tie_keeps_its_place_among_the_others() {
 fn a_copy_begins_the_same_knot_again() {
     let (_around, shelf) = fresh();
     let tie = two_copies(&shelf);
-    shelf.note(tie.id(), "wax it").unwrap();
-    let copy = shelf.copy(tie.id(), leg(1)).unwrap();
+    shelf
+        .note(tie.id(), "wax it")
+        .unwrap()
+        .untroubled()
+        .unwrap();
+    let copy = shelf.copy(tie.id(), leg(1)).unwrap().untroubled().unwrap();
     assert_ne!(copy.id(), tie.id());
     assert_eq!(
         (&copy.plan, &copy.place, &*copy.note),
@@ -31,8 +43,8 @@ fn a_copy_begins_the_same_knot_again() {
     );
     assert!(copy.begun >= tie.begun);
     assert_eq!(
-        shelf.list().unwrap().ties,
-        [copy, shelf.look(tie.id()).unwrap().0]
+        shelf.list().unwrap().untroubled().unwrap(),
+        [copy, shelf.look(tie.id()).unwrap().untroubled().unwrap()]
     );
 }
 
@@ -44,7 +56,7 @@ fn a_deleted_tie_can_be_had_back_with_its_previous_copy() {
     let before = copies.each_ref().map(|file| fs::read(file).unwrap());
     for _ in 0..2 {
         let deleted = shelf.delete(tie.id()).unwrap();
-        assert!(shelf.list().unwrap().ties.is_empty());
+        assert!(shelf.list().unwrap().untroubled().unwrap().is_empty());
         assert!(matches!(
             shelf.look(tie.id()),
             Err(ShelfError::NoSuchTie { .. })
@@ -54,7 +66,10 @@ fn a_deleted_tie_can_be_had_back_with_its_previous_copy() {
             Err(ShelfError::NoSuchTie { .. })
         ));
         assert_eq!(shelf.deleted().unwrap(), std::slice::from_ref(&deleted));
-        assert_eq!(shelf.undo_delete(&deleted).unwrap(), *tie.id());
+        assert_eq!(
+            shelf.undo_delete(&deleted).unwrap().untroubled().unwrap(),
+            *tie.id()
+        );
         assert_eq!(
             copies.each_ref().map(|file| fs::read(file).unwrap()),
             before
@@ -80,11 +95,24 @@ fn a_tie_had_back_does_not_replace_the_one_that_took_its_id() {
         shelf.deleted().unwrap(),
         [deleted.clone(), second_deleted.clone()]
     );
-    assert_eq!(shelf.undo_delete(&second_deleted).unwrap(), *tie.id());
-    let back = shelf.undo_delete(&deleted).unwrap();
+    assert_eq!(
+        shelf
+            .undo_delete(&second_deleted)
+            .unwrap()
+            .untroubled()
+            .unwrap(),
+        *tie.id()
+    );
+    let back = shelf.undo_delete(&deleted).unwrap().untroubled().unwrap();
     assert_ne!(back, *tie.id());
-    assert_eq!(shelf.look(&back).unwrap().0.place, leg(2));
-    assert_eq!(shelf.look(tie.id()).unwrap().0.place, leg(9));
+    assert_eq!(
+        shelf.look(&back).unwrap().untroubled().unwrap().place,
+        leg(2)
+    );
+    assert_eq!(
+        shelf.look(tie.id()).unwrap().untroubled().unwrap().place,
+        leg(9)
+    );
 }
 
 #[test]
@@ -95,7 +123,7 @@ fn a_tie_begun_twice_is_two_ties() {
     let second = shelf.begin(tie.clone()).unwrap();
     assert_eq!(first.tie.id(), tie.id());
     assert_ne!(second.tie.id(), tie.id());
-    assert_eq!(shelf.list().unwrap().ties.len(), 2);
+    assert_eq!(shelf.list().unwrap().untroubled().unwrap().len(), 2);
     // Nor does a new tie take the place of one of which only the previous copy is left.
     drop((first, second));
     shelf.save(&tie).unwrap();

@@ -10,7 +10,7 @@ use std::process::{Command, Stdio};
 
 use marlinspeak::shelf::{Shelf, TieId};
 
-use crate::{fresh, leg, two_copies};
+use crate::{fresh, leg, listed, two_copies};
 
 /// Names the shelf and the tie for the program that is to be killed.
 const SHELF: &str = "MARLINSPEAK_TEST_SHELF";
@@ -31,7 +31,11 @@ fn save_until_killed() {
         return;
     };
     let shelf = Shelf::open(Path::new(&folder)).unwrap();
-    let taken = shelf.take_up(&TieId::parse(&id).unwrap()).unwrap();
+    let taken = shelf
+        .take_up(&TieId::parse(&id).unwrap())
+        .unwrap()
+        .untroubled()
+        .unwrap();
     let mut tie = taken.tie;
     let mut number: u64 = tie.note.parse().unwrap_or(0);
     let mut out = std::io::stdout();
@@ -92,10 +96,10 @@ fn no_kill_loses_what_was_saved() {
     let mut seen = BTreeSet::new();
     for round in 0..ROUNDS {
         let said = run_and_kill(&shelf, &id, 1 + RandomState::new().hash_one(round) % 20);
-        let listing = shelf.list().unwrap();
-        assert!(listing.troubles.is_empty(), "{:?}", listing.troubles);
-        let [tie] = listing.ties.as_slice() else {
-            panic!("{:?}", listing.ties);
+        let (ties, troubles) = listed(&shelf);
+        assert!(troubles.is_empty(), "{:?}", troubles);
+        let [tie] = ties.as_slice() else {
+            panic!("{:?}", ties);
         };
         let number: u64 = tie.note.parse().unwrap();
         assert!(

@@ -4,10 +4,10 @@ use std::fs;
 
 use marlinspeak::files::{FileError, FormatError, LARGEST_DOCUMENT};
 use marlinspeak::shelf::{
-    DocumentError, DocumentState, Shelf, ShelfError, Tie, read_tie, write_tie,
+    CopyBefore, DocumentError, DocumentState, Presses, Shelf, ShelfError, Tie, read_tie, write_tie,
 };
 
-use crate::{document, five_by_six, fresh, leg, previous, set_aside, two_copies};
+use crate::{document, five_by_six, fresh, leg, listed, previous, set_aside, two_copies};
 
 /// Puts `damaged` in the place of the newest copy and asks the shelf for the tie.
 ///
@@ -17,23 +17,20 @@ fn open_damaged(shelf: &Shelf, saved: &Tie, damaged: &[u8]) {
     let file = document(shelf, saved.id());
     let before = set_aside(shelf.folder()).len();
     fs::write(&file, damaged).unwrap();
-    let listing = shelf.list().unwrap();
-    match listing.troubles.as_slice() {
+    let (ties, troubles) = listed(&shelf);
+    match troubles.as_slice() {
         [] => {
-            let [tie] = listing.ties.as_slice() else {
+            let [tie] = ties.as_slice() else {
                 panic!("a tie is lost without a word");
             };
             assert_same_work(tie, saved);
             assert_eq!(fs::read(&file).unwrap(), damaged);
         }
-        [trouble] if trouble.error.is_newer() => {
-            assert_eq!(fs::read(&file).unwrap(), damaged);
-        }
         [trouble] => {
-            let [tie] = listing.ties.as_slice() else {
+            let [tie] = ties.as_slice() else {
                 panic!("the previous copy is not used");
             };
-            assert!(trouble.previous_used);
+            assert!(trouble.copy_used.is_some());
             assert_eq!(tie.place, leg(1));
             assert_eq!(
                 fs::read(trouble.moved_to.as_ref().unwrap()).unwrap(),
@@ -44,7 +41,7 @@ fn open_damaged(shelf: &Shelf, saved: &Tie, damaged: &[u8]) {
                 fs::read(previous(shelf, saved.id())).unwrap()
             );
             assert_eq!(set_aside(shelf.folder()).len(), before + 1);
-            assert!(shelf.list().unwrap().troubles.is_empty());
+            assert!(listed(&shelf).1.is_empty());
             fs::remove_file(trouble.moved_to.as_ref().unwrap()).unwrap();
         }
         troubles => panic!("{troubles:?}"),
@@ -98,6 +95,50 @@ fn a_flipped_byte_anywhere_gives_way_to_the_copy_before_it() {
         damaged[at] ^= 1 << (at % 8);
         open_damaged(&shelf, &tie, &damaged);
     }
+}
+
+#[test]
+fn how_far_the_copy_before_is_behind_is_told_wherever_the_damage_is() {
+    let (_around, shelf) = fresh();
+    let mut tie = shelf.begin(five_by_six()).unwrap().tie;
+    tie.place = leg(2);
+    tie.presses = Presses(3);
+    let mut tie = shelf.save(&tie).unwrap();
+    tie.place = leg(9);
+    tie.presses = Presses(12);
+    let tie = shelf.save(&tie).unwrap();
+    let file = document(&shelf, tie.id());
+    let (whole, before) = (
+        fs::read(&file).unwrap(),
+        fs::read(previous(&shelf, tie.id())).unwrap(),
+    );
+    let mut told = 0;
+    for at in 0..whole.len() {
+        let mut damaged = whole.clone();
+        damaged[at] ^= 1 << (at % 8);
+        fs::write(&file, &damaged).unwrap();
+        let (ties, troubles) = listed(&shelf);
+        if let [trouble] = &troubles[..] {
+            assert_eq!(ties[0].place, leg(2));
+            match trouble.copy_used.unwrap() {
+                CopyBefore::PressesBehind(presses) => {
+                    assert_eq!(presses, 9);
+                    told += 1;
+                }
+                CopyBefore::SomeWayBehind => {
+                    let presses = String::from_utf8_lossy(&whole).find("\"presses\"").unwrap();
+                    assert!((presses..presses + 40).contains(&at), "not told at {at}");
+                }
+                CopyBefore::AsKeptBefore => panic!("a tie has presses"),
+            }
+            fs::remove_file(trouble.moved_to.as_ref().unwrap()).unwrap();
+        } else {
+            assert!(troubles.is_empty());
+            assert_eq!(ties[0].place, leg(9));
+        }
+        fs::write(previous(&shelf, tie.id()), &before).unwrap();
+    }
+    assert!(told > whole.len() * 4 / 5, "told {told} of {}", whole.len());
 }
 
 #[test]
@@ -182,10 +223,10 @@ fn megabytes_of_rubbish_are_set_aside_unread() {
     let tie = two_copies(&shelf);
     let rubbish = vec![b'['; 5 << 20];
     fs::write(document(&shelf, tie.id()), &rubbish).unwrap();
-    let listing = shelf.list().unwrap();
-    assert_eq!(listing.ties[0].place, leg(1));
-    let ShelfError::File(FileError::Unreadable { fault, .. }) = &listing.troubles[0].error else {
-        panic!("{:?}", listing.troubles);
+    let (ties, troubles) = listed(&shelf);
+    assert_eq!(ties[0].place, leg(1));
+    let ShelfError::File(FileError::Unreadable { fault, .. }) = &troubles[0].error else {
+        panic!("{:?}", troubles);
     };
     assert_eq!(
         *fault,
@@ -204,15 +245,10 @@ fn when_both_copies_are_damaged_both_are_kept_and_told_of() {
     fs::write(document(&shelf, tie.id()), "one").unwrap();
     fs::write(previous(&shelf, tie.id()), "two").unwrap();
     assert!(shelf.look(tie.id()).is_err());
-    let listing = shelf.list().unwrap();
-    assert!(listing.ties.is_empty());
-    assert_eq!(listing.troubles.len(), 2);
-    assert!(
-        listing
-            .troubles
-            .iter()
-            .all(|trouble| !trouble.previous_used)
-    );
+    let (ties, troubles) = listed(&shelf);
+    assert!(ties.is_empty());
+    assert_eq!(troubles.len(), 2);
+    assert!(troubles.iter().all(|trouble| trouble.copy_used.is_none()));
     assert_eq!(set_aside(shelf.folder()), [b"one", b"two"]);
 }
 
@@ -221,13 +257,13 @@ fn a_missing_document_is_had_back_from_the_copy_before_it() {
     let (_around, shelf) = fresh();
     let tie = two_copies(&shelf);
     fs::remove_file(document(&shelf, tie.id())).unwrap();
-    let listing = shelf.list().unwrap();
-    assert_eq!(listing.ties[0].place, leg(1));
+    let (ties, troubles) = listed(&shelf);
+    assert_eq!(ties[0].place, leg(1));
     assert!(matches!(
-        listing.troubles[0].error,
+        troubles[0].error,
         ShelfError::File(FileError::Gone { .. })
     ));
-    assert!(listing.troubles[0].previous_used);
+    assert!(troubles[0].copy_used.is_some());
     assert!(document(&shelf, tie.id()).exists());
 }
 
@@ -240,7 +276,10 @@ fn saving_over_a_damaged_document_keeps_it_and_the_good_copy() {
         let good = fs::read(previous(&shelf, tie.id())).unwrap();
         tie.place = leg(3);
         shelf.save(&tie).unwrap();
-        assert_eq!(shelf.look(tie.id()).unwrap().0.place, leg(3));
+        assert_eq!(
+            shelf.look(tie.id()).unwrap().untroubled().unwrap().place,
+            leg(3)
+        );
         assert_eq!(fs::read(previous(&shelf, tie.id())).unwrap(), good);
         assert_eq!(set_aside(shelf.folder()).len(), number + 1);
     }
@@ -263,10 +302,10 @@ fn a_newer_document_is_refused_by_name_and_left_alone() {
     let newer = include_bytes!("../data/ties/newer.json");
     let file = document(&shelf, tie.id());
     fs::write(&file, newer).unwrap();
-    let listing = shelf.list().unwrap();
+    let (ties, troubles) = listed(&shelf);
     // The previous copy is older than what the newer program wrote.
-    assert!(listing.ties.is_empty());
-    let said = listing.troubles[0].error.to_string();
+    assert!(ties.is_empty());
+    let said = troubles[0].error.to_string();
     assert!(
         said.contains(file.to_str().unwrap()) && said.contains("version 99"),
         "{said}"
@@ -290,15 +329,15 @@ fn a_folder_or_a_file_in_the_way_is_an_error_and_not_a_panic() {
     let tie = two_copies(&shelf);
     fs::remove_file(document(&shelf, tie.id())).unwrap();
     fs::create_dir(document(&shelf, tie.id())).unwrap();
-    let listing = shelf.list().unwrap();
+    let (ties, troubles) = listed(&shelf);
     assert!(matches!(
-        &listing.troubles[0].error,
+        &troubles[0].error,
         ShelfError::File(FileError::Unreadable {
             fault: DocumentError::Format(FormatError::NotAFile),
             ..
         })
     ));
-    assert_eq!(listing.ties[0].place, leg(1));
+    assert_eq!(ties[0].place, leg(1));
 
     let taken = around.path().join("taken");
     fs::write(&taken, "a file").unwrap();
@@ -322,7 +361,8 @@ fn a_pipe_in_the_place_of_a_document_keeps_nobody_waiting() {
     fs::remove_file(&file).unwrap();
     let made = std::process::Command::new("mkfifo").arg(&file).status();
     assert!(made.unwrap().success());
-    assert_eq!(shelf.list().unwrap().ties[0].place, leg(1));
+    let (ties, troubles) = listed(&shelf);
+    assert_eq!((ties[0].place, troubles.len()), (leg(1), 1));
 }
 
 #[test]

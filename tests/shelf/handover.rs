@@ -14,7 +14,11 @@ fn a_tie_goes_to_another_shelf_and_keeps_its_id() {
     let (_elsewhere, other) = fresh();
     let tie = two_copies(&shelf);
     let file = around.path().join("for the loft.json");
-    shelf.export(tie.id(), &file, IfThere::Refuse).unwrap();
+    shelf
+        .export(tie.id(), &file, IfThere::Refuse)
+        .unwrap()
+        .untroubled()
+        .unwrap();
     assert!(matches!(
         shelf.export(tie.id(), &file, IfThere::Refuse),
         Err(ShelfError::File(FileError::Exists { .. }))
@@ -28,7 +32,7 @@ fn a_tie_goes_to_another_shelf_and_keeps_its_id() {
         other.import(&file).unwrap().fate,
         ImportOutcome::AlreadyHere
     );
-    assert_eq!(other.list().unwrap().ties, [tie]);
+    assert_eq!(other.list().unwrap().untroubled().unwrap(), [tie]);
 }
 
 #[test]
@@ -36,7 +40,11 @@ fn an_imported_tie_does_not_replace_the_one_of_its_id() {
     let (around, shelf) = fresh();
     let mut tie = two_copies(&shelf);
     let file = around.path().join("tie.json");
-    shelf.export(tie.id(), &file, IfThere::Refuse).unwrap();
+    shelf
+        .export(tie.id(), &file, IfThere::Refuse)
+        .unwrap()
+        .untroubled()
+        .unwrap();
     tie.place = leg(5);
     shelf.save(&tie).unwrap();
     let imported = shelf.import(&file).unwrap();
@@ -47,8 +55,11 @@ fn an_imported_tie_does_not_replace_the_one_of_its_id() {
         }
     );
     assert_eq!(imported.tie.place, leg(2));
-    assert_eq!(shelf.look(tie.id()).unwrap().0.place, leg(5));
-    assert_eq!(shelf.list().unwrap().ties.len(), 2);
+    assert_eq!(
+        shelf.look(tie.id()).unwrap().untroubled().unwrap().place,
+        leg(5)
+    );
+    assert_eq!(shelf.list().unwrap().untroubled().unwrap().len(), 2);
 }
 
 #[test]
@@ -62,7 +73,7 @@ fn nothing_in_a_file_decides_where_it_is_written() {
         let imported = shelf.import(&file).unwrap();
         assert!(document(&shelf, imported.tie.id()).is_file());
     }
-    assert_eq!(shelf.list().unwrap().ties.len(), 5);
+    assert_eq!(shelf.list().unwrap().untroubled().unwrap().len(), 5);
     assert_eq!(fs::read_dir(around.path()).unwrap().count(), 2);
 }
 
@@ -76,7 +87,7 @@ fn a_tie_from_a_clock_ahead_does_not_come_before_all_that_follow() {
     let imported = shelf.import(&file).unwrap();
     assert!(imported.tie.touched < Timestamp::MAX);
     let later = two_copies(&shelf);
-    let ties = shelf.list().unwrap().ties;
+    let ties = shelf.list().unwrap().untroubled().unwrap();
     assert_eq!(
         [ties[0].id(), ties[1].id()],
         [later.id(), imported.tie.id()]
@@ -100,7 +111,7 @@ fn a_file_that_is_not_believed_is_not_imported() {
         shelf.import(around.path()),
         Err(ShelfError::File(FileError::Unreadable { .. }))
     ));
-    assert!(shelf.list().unwrap().ties.is_empty());
+    assert!(shelf.list().unwrap().untroubled().unwrap().is_empty());
 }
 
 #[test]
@@ -118,13 +129,15 @@ fn a_backup_brings_everything_back_in_its_order() {
     )
     .unwrap();
     let file = around.path().join("backup");
+    let mut troubles = Vec::new();
     let backup = shelf.backup(&file, IfThere::Refuse).unwrap();
-    assert_eq!((backup.ties, backup.left_out.len()), (4, 1));
+    let backup = backup.hand_on(&mut troubles);
+    assert_eq!((backup.ties, backup.left_out, troubles.len()), (4, 1, 1));
 
     let (_elsewhere, other) = fresh();
     for fate in [ImportOutcome::Kept, ImportOutcome::AlreadyHere] {
-        let restored = other.restore(&file).unwrap();
-        assert_eq!(other.list().unwrap().ties, ties);
+        let restored = other.restore(&file).unwrap().untroubled().unwrap();
+        assert_eq!(other.list().unwrap().untroubled().unwrap(), ties);
         assert!(restored.ties.iter().all(|tie| tie.fate == fate));
         assert_eq!(restored.missing, 0);
         assert!(matches!(
@@ -145,13 +158,17 @@ fn a_backup_cut_short_gives_back_its_whole_lines() {
         two_copies(&shelf);
     }
     let file = around.path().join("backup");
-    shelf.backup(&file, IfThere::Refuse).unwrap();
+    shelf
+        .backup(&file, IfThere::Refuse)
+        .unwrap()
+        .untroubled()
+        .unwrap();
     let whole = fs::read(&file).unwrap();
     let lines: Vec<&[u8]> = whole.split_inclusive(|byte| *byte == b'\n').collect();
     let cut = [lines[0], lines[1], &lines[2][..lines[2].len() / 2]].concat();
     fs::write(&file, cut).unwrap();
     let (_elsewhere, other) = fresh();
-    let restored = other.restore(&file).unwrap();
+    let restored = other.restore(&file).unwrap().untroubled().unwrap();
     assert_eq!((restored.ties.len(), restored.missing), (1, 1));
     assert!(matches!(
         &*restored.faults,

@@ -37,7 +37,10 @@ fn a_kept_tie_is_on_disk_when_it_is_said_to_be() {
         tie.place = leg(number);
         keeper.keep(tie.clone());
         assert_eq!(saved(&told), *tie.id());
-        assert_eq!(shelf.look(tie.id()).unwrap().0.place, leg(number));
+        assert_eq!(
+            shelf.look(tie.id()).unwrap().untroubled().unwrap().place,
+            leg(number)
+        );
     }
 }
 
@@ -71,8 +74,14 @@ fn only_the_newest_state_of_each_tie_is_written_in_the_order_asked_for() {
         told.try_recv().is_err(),
         "a state that was overtaken is written too"
     );
-    assert_eq!(shelf.look(one.id()).unwrap().0.place, leg(12));
-    assert_eq!(shelf.look(other.id()).unwrap().0.place, leg(1));
+    assert_eq!(
+        shelf.look(one.id()).unwrap().untroubled().unwrap().place,
+        leg(12)
+    );
+    assert_eq!(
+        shelf.look(other.id()).unwrap().untroubled().unwrap().place,
+        leg(1)
+    );
 }
 
 #[test]
@@ -108,7 +117,10 @@ fn what_cannot_be_saved_is_told_of_and_tried_until_it_can() {
     keeper.keep(tie.clone());
     keeper.keep(other.clone());
     assert!(keeper.flush(DEADLINE));
-    assert_eq!(shelf.look(tie.id()).unwrap().0.place, leg(2));
+    assert_eq!(
+        shelf.look(tie.id()).unwrap().untroubled().unwrap().place,
+        leg(2)
+    );
     assert!(shelf.look(other.id()).is_ok());
 }
 
@@ -120,6 +132,8 @@ fn what_failed_is_saved_by_itself_when_it_can_be() {
     let held = Shelf::open(shelf.folder())
         .unwrap()
         .take_up(tie.id())
+        .unwrap()
+        .untroubled()
         .unwrap()
         .held;
     let mut newer = tie.clone();
@@ -139,7 +153,10 @@ fn what_failed_is_saved_by_itself_when_it_can_be() {
             Kept::Failed { error, .. } => assert!(matches!(error, ShelfError::InUse { .. })),
         }
     }
-    assert_eq!(shelf.look(tie.id()).unwrap().0.place, leg(7));
+    assert_eq!(
+        shelf.look(tie.id()).unwrap().untroubled().unwrap().place,
+        leg(7)
+    );
 }
 
 #[test]
@@ -151,7 +168,7 @@ fn letting_go_of_the_keeper_saves_what_is_waiting() {
         keeper.keep(tie.clone());
     }
     drop(keeper);
-    assert_eq!(shelf.list().unwrap().ties.len(), 5);
+    assert_eq!(shelf.list().unwrap().untroubled().unwrap().len(), 5);
 }
 
 #[test]
@@ -159,7 +176,7 @@ fn a_tie_put_away_is_held_until_its_last_state_is_saved() {
     let (_around, shelf) = fresh();
     let other = Shelf::open(shelf.folder()).unwrap();
     let tie = two_copies(&shelf);
-    let mut taken = shelf.take_up(tie.id()).unwrap();
+    let mut taken = shelf.take_up(tie.id()).unwrap().untroubled().unwrap();
     let (keeper, told) = start(&shelf);
     fs::rename(shelf.folder(), shelf.folder().with_extension("away")).unwrap();
     fs::write(shelf.folder(), "in the way").unwrap();
@@ -174,7 +191,16 @@ fn a_tie_put_away_is_held_until_its_last_state_is_saved() {
     fs::remove_file(shelf.folder()).unwrap();
     fs::rename(shelf.folder().with_extension("away"), shelf.folder()).unwrap();
     assert!(keeper.flush(DEADLINE));
-    assert_eq!(other.take_up(tie.id()).unwrap().tie.place, leg(8));
+    assert_eq!(
+        other
+            .take_up(tie.id())
+            .unwrap()
+            .untroubled()
+            .unwrap()
+            .tie
+            .place,
+        leg(8)
+    );
 }
 
 #[test]
@@ -182,7 +208,7 @@ fn a_tie_put_away_with_nothing_to_save_is_free_at_once() {
     let (_around, shelf) = fresh();
     let (keeper, _told) = start(&shelf);
     let tie = two_copies(&shelf);
-    keeper.put_away(shelf.take_up(tie.id()).unwrap().held);
+    keeper.put_away(shelf.take_up(tie.id()).unwrap().untroubled().unwrap().held);
     assert!(keeper.flush(DEADLINE));
     assert!(!shelf.is_in_use(tie.id()));
 }
@@ -195,5 +221,5 @@ fn a_listener_that_panics_does_not_cost_the_next_save() {
         keeper.keep(five_by_six());
         assert!(keeper.flush(DEADLINE));
     }
-    assert_eq!(shelf.list().unwrap().ties.len(), 3);
+    assert_eq!(shelf.list().unwrap().untroubled().unwrap().len(), 3);
 }

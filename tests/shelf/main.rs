@@ -9,6 +9,7 @@ mod handover;
 mod keeper;
 mod log;
 mod order;
+mod rack;
 mod schema;
 
 use std::fs;
@@ -16,7 +17,7 @@ use std::path::{Path, PathBuf};
 
 use marlinspeak::guide::{Place, Plan};
 use marlinspeak::knot::PassLeg;
-use marlinspeak::shelf::{Shelf, Tie, TieId};
+use marlinspeak::shelf::{Shelf, ShelfTrouble, Tie, TieId};
 use tempfile::TempDir;
 
 /// A shelf in a folder of its own, which goes when the folder is dropped.
@@ -53,6 +54,13 @@ fn two_copies(shelf: &Shelf) -> Tie {
     let mut tie = shelf.begin(five_by_six()).unwrap().tie;
     tie.place = leg(2);
     shelf.save(&tie).unwrap()
+}
+
+/// The ties on a shelf, newest first, and everything that has to be told of them.
+fn listed(shelf: &Shelf) -> (Vec<Tie>, Vec<ShelfTrouble>) {
+    let mut troubles = Vec::new();
+    let ties = shelf.list().unwrap().hand_on(&mut troubles);
+    (ties, troubles)
 }
 
 /// The contents of every file in a folder that was set aside.

@@ -7,7 +7,7 @@ use std::sync::atomic::{AtomicI64, Ordering};
 use jiff::Timestamp;
 use marlinspeak::shelf::{Shelf, ShelfError};
 
-use crate::{document, five_by_six, fresh, leg, previous, two_copies};
+use crate::{document, five_by_six, fresh, leg, listed, previous, two_copies};
 
 #[test]
 fn the_last_one_touched_comes_first_though_the_clock_goes_back() {
@@ -27,7 +27,7 @@ fn the_last_one_touched_comes_first_though_the_clock_goes_back() {
         hour.store(500_000 - back, Ordering::Relaxed);
         for tie in [&first.tie, &second.tie, &first.tie] {
             let saved = shelf.save(tie).unwrap();
-            let ties = shelf.list().unwrap().ties;
+            let ties = shelf.list().unwrap().untroubled().unwrap();
             assert_eq!(ties[0].id(), tie.id());
             assert_eq!(ties[0].touched, saved.touched);
             assert!(ties[0].touched > ties[1].touched);
@@ -37,7 +37,10 @@ fn the_last_one_touched_comes_first_though_the_clock_goes_back() {
     drop((first.held, second.held));
     let later = Shelf::open_with_clock(shelf.folder(), || Timestamp::UNIX_EPOCH).unwrap();
     later.save(&second.tie).unwrap();
-    assert_eq!(later.list().unwrap().ties[0].id(), second.tie.id());
+    assert_eq!(
+        later.list().unwrap().untroubled().unwrap()[0].id(),
+        second.tie.id()
+    );
     // When the clock is right again, so are the times.
     hour.store(600_000, Ordering::Relaxed);
     let saved = shelf.save(&begun).unwrap();
@@ -52,7 +55,7 @@ fn a_tie_in_hand_is_in_use_for_everybody_else_but_can_be_looked_at() {
     let (_around, shelf) = fresh();
     let other = Shelf::open(shelf.folder()).unwrap();
     let mut tie = two_copies(&shelf);
-    let taken = shelf.take_up(tie.id()).unwrap();
+    let taken = shelf.take_up(tie.id()).unwrap().untroubled().unwrap();
     assert_eq!(taken.tie, tie);
     for refused in [
         other.take_up(tie.id()).map(drop),
@@ -67,11 +70,23 @@ fn a_tie_in_hand_is_in_use_for_everybody_else_but_can_be_looked_at() {
     assert!(shelf.is_in_use(tie.id()) && other.is_in_use(tie.id()));
     tie.place = leg(3);
     shelf.save(&tie).unwrap();
-    assert_eq!(other.look(tie.id()).unwrap().0.place, leg(3));
-    assert_eq!(other.list().unwrap().ties[0].place, leg(3));
+    assert_eq!(
+        other.look(tie.id()).unwrap().untroubled().unwrap().place,
+        leg(3)
+    );
+    assert_eq!(other.list().unwrap().untroubled().unwrap()[0].place, leg(3));
     drop(taken);
     assert!(!other.is_in_use(tie.id()));
-    assert_eq!(other.take_up(tie.id()).unwrap().tie.place, leg(3));
+    assert_eq!(
+        other
+            .take_up(tie.id())
+            .unwrap()
+            .untroubled()
+            .unwrap()
+            .tie
+            .place,
+        leg(3)
+    );
 }
 
 #[test]
@@ -79,27 +94,27 @@ fn damage_to_a_tie_in_hand_is_told_of_and_left_to_its_holder() {
     let (_around, shelf) = fresh();
     let other = Shelf::open(shelf.folder()).unwrap();
     let tie = two_copies(&shelf);
-    let taken = shelf.take_up(tie.id()).unwrap();
+    let taken = shelf.take_up(tie.id()).unwrap().untroubled().unwrap();
     fs::write(document(&shelf, tie.id()), "rubbish").unwrap();
     for shelf in [&other, &shelf] {
-        let listing = shelf.list().unwrap();
-        assert_eq!(listing.ties[0].place, leg(1));
-        assert_eq!(listing.troubles[0].moved_to, None);
+        let (ties, troubles) = listed(&shelf);
+        assert_eq!(ties[0].place, leg(1));
+        assert_eq!(troubles[0].moved_to, None);
     }
     assert_eq!(fs::read(document(&shelf, tie.id())).unwrap(), b"rubbish");
     drop(taken);
-    assert!(other.list().unwrap().troubles[0].moved_to.is_some());
+    assert!(listed(&other).1[0].moved_to.is_some());
 }
 
 #[test]
 fn a_folder_deleted_meanwhile_is_made_again_and_the_tie_is_still_held() {
     let (_around, shelf) = fresh();
     let tie = two_copies(&shelf);
-    let taken = shelf.take_up(tie.id()).unwrap();
+    let taken = shelf.take_up(tie.id()).unwrap().untroubled().unwrap();
     fs::remove_dir_all(shelf.folder()).unwrap();
-    assert!(shelf.list().unwrap().ties.is_empty());
+    assert!(shelf.list().unwrap().untroubled().unwrap().is_empty());
     shelf.save(&taken.tie).unwrap();
-    assert_eq!(shelf.list().unwrap().ties.len(), 1);
+    assert_eq!(shelf.list().unwrap().untroubled().unwrap().len(), 1);
     let other = Shelf::open(shelf.folder()).unwrap();
     assert!(matches!(
         other.take_up(tie.id()),
@@ -118,7 +133,7 @@ fn taking_up_sweeps_what_an_interrupted_save_left() {
     for file in [&leftover, &link, &foreign] {
         fs::write(file, "half").unwrap();
     }
-    let taken = shelf.take_up(id).unwrap();
+    let taken = shelf.take_up(id).unwrap().untroubled().unwrap();
     assert!(!leftover.exists() && !link.exists() && foreign.exists());
     fs::write(&link, "half").unwrap();
     let before = fs::read(document(&shelf, id)).unwrap();
@@ -133,16 +148,11 @@ fn the_name_of_the_file_and_not_what_stands_in_it_says_which_tie_it_is() {
     let tie = two_copies(&shelf);
     let copied = shelf.folder().join("handcopy.json");
     fs::copy(document(&shelf, tie.id()), &copied).unwrap();
-    let listing = shelf.list().unwrap();
-    assert!(listing.troubles.is_empty());
-    assert_eq!(listing.ties.len(), 2);
-    assert!(
-        listing
-            .ties
-            .iter()
-            .any(|tie| tie.id().as_str() == "handcopy")
-    );
+    let (ties, troubles) = listed(&shelf);
+    assert!(troubles.is_empty());
+    assert_eq!(ties.len(), 2);
+    assert!(ties.iter().any(|tie| tie.id().as_str() == "handcopy"));
     fs::copy(&copied, shelf.folder().join("Copy of it.json")).unwrap();
-    let troubles = shelf.list().unwrap().troubles;
+    let troubles = listed(&shelf).1;
     assert!(matches!(&troubles[0].error, ShelfError::Stranger { .. }));
 }

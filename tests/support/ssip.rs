@@ -70,6 +70,10 @@ struct State {
     /// How many of the texts [`Service::next_text`] has given.
     given: usize,
     voices: Vec<(String, String)>,
+    /// What is sent in the place of the next answer.
+    instead: Option<Vec<u8>>,
+    /// Answers are sent a byte at a time.
+    is_slow: bool,
 }
 
 struct Shared {
@@ -136,6 +140,8 @@ impl Service {
             voices: [("Ada", "en-GB"), ("Ada+deep", "en-GB"), ("Bruno", "de")]
                 .map(|(name, language)| (name.to_owned(), language.to_owned()))
                 .to_vec(),
+            instead: None,
+            is_slow: false,
         };
         let shared = Shared {
             state: Mutex::new(state),
@@ -164,6 +170,16 @@ impl Service {
     /// The voices listed, each a name and a language.
     pub fn set_voices(&self, voices: Vec<(String, String)>) {
         self.shared.change(|state| state.voices = voices);
+    }
+
+    /// Sends this in the place of the next answer.
+    pub fn answer_once(&self, bytes: Vec<u8>) {
+        self.shared.change(|state| state.instead = Some(bytes));
+    }
+
+    /// Sends every answer a byte at a time.
+    pub fn answer_byte_by_byte(&self) {
+        self.shared.change(|state| state.is_slow = true);
     }
 
     /// Stops reading and answering; connections still come about, as with a stopped process.
@@ -449,7 +465,7 @@ impl Conversation {
         state.last_message += 1;
         let id = state.last_message;
         state.events.push(Event::Text(id, lines.join("\n")));
-        self.answer(&format!("225-{id}\r\n225 OK MESSAGE QUEUED"));
+        self.answer_as(&mut state, &format!("225-{id}\r\n225 OK MESSAGE QUEUED"));
         state.speaking.push(Message {
             id,
             client,
@@ -477,6 +493,17 @@ impl Conversation {
     }
 
     fn answer(&self, text: &str) {
-        send(&self.line, &format!("{text}\r\n"));
+        self.answer_as(&mut self.shared.lock(), text);
+    }
+
+    fn answer_as(&self, state: &mut State, text: &str) {
+        let answer = state.instead.take();
+        let answer = answer.unwrap_or_else(|| format!("{text}\r\n").into_bytes());
+        let pieces = if state.is_slow { 1 } else { answer.len() };
+        let mut stream = self.line.lock().unwrap_or_else(PoisonError::into_inner);
+        for piece in answer.chunks(pieces) {
+            // A client that has hung up need not be told.
+            let _ = stream.write_all(piece);
+        }
     }
 }

@@ -69,9 +69,11 @@ impl Terminal {
     /// Takes up the newest tie in `folder`.
     pub fn take_up(words: Words, folder: &Path, settings: Settings) -> Self {
         let shelf = Shelf::open(folder).unwrap();
-        let found = inventory(&shelf, Timestamp::now()).unwrap();
-        let id = found.waiting[0].tie.id();
-        let in_hand = InHand::taken_up(&shelf, id, false).unwrap();
+        let mut troubles = Vec::new();
+        let found = inventory(&shelf, None, Timestamp::now()).unwrap();
+        let waiting = found.hand_on(&mut troubles);
+        let mut in_hand = InHand::taken_up(&shelf, waiting[0].tie.id(), false).unwrap();
+        in_hand.troubles.extend(troubles);
         Self::with(words, shelf, settings, in_hand)
     }
 

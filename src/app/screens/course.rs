@@ -12,7 +12,7 @@ use crate::guide::{COURSE, LessonState};
 use crate::knot::KnotError;
 use crate::pedal::{Intent, Press};
 use crate::session::{lesson_tie, lessons};
-use crate::shelf::{ShelfError, Tie};
+use crate::shelf::{ShelfError, ShelfReading, Tie};
 use crate::words::{Remark, Spoken, Words};
 
 /// Which lesson is chosen, and how far the tyer is with each.
@@ -28,7 +28,7 @@ pub struct State {
 #[derive(Clone, Debug)]
 pub enum Message {
     /// The shelf was asked how far the tyer is.
-    Asked(Result<[LessonState; COURSE.len()], ShelfError>),
+    Asked(Result<ShelfReading<[LessonState; COURSE.len()]>, ShelfError>),
     /// The lesson at this place of the list is to be begun.
     Begin(usize),
     /// The weave is to begin the other way.
@@ -43,7 +43,7 @@ impl ScreenPage for State {
     fn open((): (), context: &mut Context) -> (Self, Task<Message>) {
         let task = match context.services.shelf.clone() {
             Some(shelf) => Task::future(async move { Message::Asked(lessons(&shelf)) }),
-            None => Task::done(Message::Asked(Ok(Default::default()))),
+            None => Task::done(Message::Asked(Ok(ShelfReading::whole(Default::default())))),
         };
         (Self::default(), task)
     }
@@ -51,14 +51,20 @@ impl ScreenPage for State {
     fn update(&mut self, message: Message, context: &mut Context) -> Next<Message> {
         match message {
             Message::Asked(states) => {
-                self.states = states.unwrap_or_else(|error| {
-                    context.session.refuse(&error);
-                    Default::default()
-                });
+                let mut troubles = Vec::new();
+                self.states = match states {
+                    Ok(states) => states.hand_on(&mut troubles),
+                    Err(error) => {
+                        context.session.refuse(&error);
+                        Default::default()
+                    }
+                };
+                let troubles = context.session.new_troubles(troubles);
                 // The first lesson that is not done is the one to go on with.
                 let not_done = |state: &LessonState| *state != LessonState::Done;
                 self.chosen = self.states.iter().position(not_done).unwrap_or(0);
                 let opening = context.remark(Remark::CourseSay);
+                let opening = troubles.then(&opening);
                 context.say(&opening.then(&self.say_chosen(context)));
                 Next::default()
             }

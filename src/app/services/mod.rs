@@ -92,12 +92,4 @@ impl Services {
             keeper.put_away(held);
         }
     }
-
-    /// Falls silent and sees that everything is on disk.
-    pub fn close(&self) {
-        self.voice.hush();
-        if let Some(keeper) = &self.keeper {
-            keeper.flush(LAST_SAVE);
-        }
-    }
 }

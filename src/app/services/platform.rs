@@ -2,6 +2,8 @@
 //! file of the settings.
 
 use std::fmt;
+use std::sync::Arc;
+use std::sync::atomic::AtomicBool;
 use std::time::{Duration, Instant};
 
 use super::awake::Awake;
@@ -23,6 +25,8 @@ pub struct PlatformServices {
     pub chime: Box<dyn Chime>,
     /// What keeps the screen on.
     pub awake: Awake,
+    /// Whether the tyer has left what was not saved.
+    pub left_unsaved: Arc<AtomicBool>,
 }
 
 impl Default for PlatformServices {
@@ -34,6 +38,7 @@ impl Default for PlatformServices {
             timers: Timers::default(),
             chime: Box::new(CuePlayer::default()),
             awake: Awake::default(),
+            left_unsaved: Arc::default(),
         }
     }
 }
@@ -67,7 +72,7 @@ impl PlatformServices {
                 told(Event::Settings(trouble));
             });
             (platform.file, settings) = (opened.file, opened.settings);
-            if let Some(trouble) = opened.trouble {
+            for trouble in opened.troubles {
                 session(Event::Settings(trouble));
             }
         }

@@ -12,6 +12,7 @@ use crate::pedal::{InputEvent, Intent, KeyBinder, Press, Transition};
 use crate::session::{
     Effect, Event, InHand, LogForm, Page, Session, SettingsList, Timer, entry_for,
 };
+use crate::shelf::ShelfError;
 use crate::words::Spoken;
 
 /// A tie in a terminal.
@@ -39,6 +40,17 @@ enum End {
     Left,
     /// It is done and written down.
     Logged,
+}
+
+/// How a tie is when its terminal is left.
+#[derive(Clone, Debug)]
+pub enum TieLeft {
+    /// It is on disk, and can be taken up again.
+    Saved,
+    /// It is on disk, done and written down.
+    Logged,
+    /// It is not on disk as it stands, and why, as far as that is known.
+    Unsaved(Option<ShelfError>),
 }
 
 impl<W: Write> TerminalDriver<W> {
@@ -86,11 +98,6 @@ impl<W: Write> TerminalDriver<W> {
     /// Whether the tie was left.
     pub const fn is_over(&self) -> bool {
         self.end.is_some()
-    }
-
-    /// Whether it was left since it is done and written down.
-    pub const fn is_logged(&self) -> bool {
-        matches!(self.end, Some(End::Logged))
     }
 
     /// Takes in what happened, or that the time of a timer has come, and does what follows.
@@ -293,6 +300,9 @@ impl<W: Write> TerminalDriver<W> {
                 let Some(shelf) = shelf else { return Ok(()) };
                 match entry_for(shelf, &tie) {
                     Ok(entry) => {
+                        let mut troubles = Vec::new();
+                        let entry = entry.hand_on(&mut troubles);
+                        self.session.also(troubles);
                         let form = Box::new(LogForm::new(entry));
                         return self.open(Overlay::Log(form), now);
                     }
@@ -348,15 +358,25 @@ impl<W: Write> TerminalDriver<W> {
         self.out.flush()
     }
 
-    /// Waits until everything asked for is on disk, at most this long, and says whether it is.
+    /// Waits until everything asked for is on disk, at most this long, and says whether it is. It
+    /// never is where there is nothing to keep it on.
     pub fn flush(&self, at_most: Duration) -> bool {
         let keeper = self.services.keeper.as_ref();
-        keeper.is_none_or(|keeper| keeper.flush(at_most))
+        keeper.is_some_and(|keeper| keeper.flush(at_most))
     }
 
-    /// Falls silent, and waits at most this long for the last save.
-    pub fn close(self, at_most: Duration) {
+    /// Falls silent, waits at most this long for the last save, and says how the tie was left.
+    pub fn close(&mut self, at_most: Duration) -> TieLeft {
         self.services.voice.hush();
-        self.flush(at_most);
+        if self.flush(at_most) {
+            return match self.end {
+                Some(End::Logged) => TieLeft::Logged,
+                _ => TieLeft::Saved,
+            };
+        }
+        if let Some(keeper) = self.services.keeper.take() {
+            keeper.abandon();
+        }
+        TieLeft::Unsaved(self.session.saving_failure().cloned())
     }
 }

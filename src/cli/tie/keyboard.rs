@@ -58,8 +58,17 @@ pub(super) fn listen_to_lines(tell: Sender<TerminalEvent>) {
     let started = thread::Builder::new()
         .name("lines".to_owned())
         .spawn(move || {
-            for line in std::io::stdin().lock().lines().map_while(Result::ok) {
-                if tell.send(TerminalEvent::Line(line)).is_err() {
+            let mut input = std::io::stdin().lock();
+            let mut line = Vec::new();
+            // What is no text is a line all the same, with a mark for what cannot be read.
+            while input
+                .read_until(b'\n', &mut line)
+                .is_ok_and(|read| read > 0)
+            {
+                let text = String::from_utf8_lossy(&line);
+                let text = text.trim_end_matches(['\r', '\n']).to_owned();
+                line.clear();
+                if tell.send(TerminalEvent::Line(text)).is_err() {
                     return;
                 }
             }

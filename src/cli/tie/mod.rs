@@ -6,6 +6,7 @@ mod input;
 mod keyboard;
 mod overlay;
 mod services;
+mod signals;
 
 use std::io::{self, ErrorKind, IsTerminal as _};
 use std::sync::mpsc::{self, Receiver, RecvTimeoutError, Sender};
@@ -27,13 +28,13 @@ use crate::settings::{Settings, SettingsFile};
 use crate::shelf::{Keeper, Shelf, ShelfError, Tie};
 use crate::voice::{CuePlayer, Mute, Speaker, SystemVoice, VoiceError, VoiceEvent};
 use crate::words::{Detail, Words};
-pub use driver::TerminalDriver;
+pub use driver::{TerminalDriver, TieLeft};
 pub use input::TerminalEvent;
 use keyboard::RawMode;
 pub use services::TerminalServices;
 
 /// How long leaving waits for the last save.
-const LAST_SAVE: Duration = Duration::from_secs(2);
+const LAST_SAVE: Duration = Duration::from_secs(5);
 
 #[derive(Args)]
 pub(super) struct TieOptions {
@@ -84,7 +85,9 @@ pub(super) fn run(
     let opened = Shelf::default_dir().and_then(Shelf::open);
     let in_hand = taken(&opened, tie, &words)?;
     let (services, settings) = start_services(opened, asked.speech, &tell);
-    let (raw_mode, has_single_keys) = listen(&tell);
+    let raw_mode = io::stdin().is_terminal().then(RawMode::begin).flatten();
+    let has_single_keys = raw_mode.is_some();
+    listen(&tell, has_single_keys);
     let keys = if has_single_keys {
         "tie-keys"
     } else {
@@ -97,15 +100,34 @@ pub(super) fn run(
     let session = Session::new(words, settings, wishes);
     let mut driver = TerminalDriver::new(session, services, io::stdout(), has_single_keys);
     let guided = guide(&mut driver, &events, in_hand, &opening);
-    let words = driver.session().words();
-    let complaint = match guided {
-        // Whoever reads has seen enough; the tie is kept.
-        Err(fault) if fault.kind() != ErrorKind::BrokenPipe => Err(print::failed(words, &fault)),
-        _ => Ok(()),
-    };
-    driver.close(LAST_SAVE);
+    // Whatever the disk does now, the terminal is the tyer's own again.
     drop(raw_mode);
-    complaint
+    let left = driver.close(LAST_SAVE);
+    let words = driver.session().words();
+    if let TieLeft::Unsaved(failure) = left {
+        return Err(Complaint::failure(words.left_unsaved(failure.as_ref())));
+    }
+    let told = match (guided, left) {
+        (Ok(()), TieLeft::Saved) => {
+            let kept = words.plainly("tie-left", &[]);
+            driver.print(&kept)
+        }
+        (guided, _) => guided,
+    };
+    match told {
+        // Whoever reads has seen enough or is gone; the tie is kept.
+        Err(fault) if !is_gone(&fault) => Err(print::failed(driver.session().words(), &fault)),
+        _ => Ok(()),
+    }
+}
+
+/// Whether nobody reads any more: a pipe that is closed, or a terminal that is gone.
+fn is_gone(fault: &io::Error) -> bool {
+    #[cfg(unix)]
+    if fault.raw_os_error() == Some(rustix::io::Errno::IO.raw_os_error()) {
+        return true;
+    }
+    fault.kind() == ErrorKind::BrokenPipe
 }
 
 /// The tie that the options name, if they name one.
@@ -146,19 +168,25 @@ fn taken(
         (Err(error), None) => return Err(refused(error, words)),
     };
     let refused = |error: ShelfError| refused(&error, words);
-    let found = inventory(shelf, Timestamp::now()).map_err(refused)?;
-    let Some(newest) = found.waiting.first() else {
+    let mut troubles = Vec::new();
+    let found = inventory(shelf, None, Timestamp::now()).map_err(refused)?;
+    let waiting = found.hand_on(&mut troubles);
+    let Some(newest) = waiting.first() else {
+        print::troubles(words, &troubles);
         return Err(Complaint::input(words.plainly("tie-none-waiting", &[])));
     };
     let mut in_hand = InHand::taken_up(shelf, newest.tie.id(), false).map_err(refused)?;
     // What was wrong with it was mended when the shelf was looked through.
-    in_hand.troubles.extend(found.troubles);
+    in_hand.troubles.extend(troubles);
     Ok(in_hand)
 }
 
 fn refused(error: &ShelfError, words: &Words) -> Complaint {
     log::warn!("{}", error.cause());
-    Complaint::failure(words.no_ties(error))
+    Complaint::failure(match error {
+        ShelfError::InUse { .. } => words.plainly("tie-in-use", &[]),
+        error => words.no_ties(error).into(),
+    })
 }
 
 /// Starts the real services. What they report goes to `tell`; when nobody listens any more the
@@ -178,7 +206,7 @@ fn start_services(
         let told = session(tell.clone());
         let opened = SettingsFile::open(&path, move |trouble| told(Event::Settings(trouble)));
         (file, settings) = (opened.file, opened.settings);
-        if let Some(trouble) = opened.trouble {
+        for trouble in opened.troubles {
             session(tell.clone())(Event::Settings(trouble));
         }
     }
@@ -215,11 +243,9 @@ fn start_services(
     (services, settings)
 }
 
-/// Listens to keys and pedals, or to lines where the input is no terminal. The answer tells
-/// whether the terminal gives single keys.
-fn listen(tell: &Sender<TerminalEvent>) -> (Option<RawMode>, bool) {
-    let raw_mode = io::stdin().is_terminal().then(RawMode::begin).flatten();
-    let has_single_keys = raw_mode.is_some();
+/// Listens to signals, to keys and pedals, or to lines where the input is no terminal.
+fn listen(tell: &Sender<TerminalEvent>, has_single_keys: bool) {
+    signals::listen(tell);
     if has_single_keys {
         let told = tell.clone();
         pedal::listen(move |raw| {
@@ -229,7 +255,6 @@ fn listen(tell: &Sender<TerminalEvent>) -> (Option<RawMode>, bool) {
     } else {
         keyboard::listen_to_lines(tell.clone());
     }
-    (raw_mode, has_single_keys)
 }
 
 /// Guides until the tyer leaves, having printed these lines.
@@ -240,7 +265,6 @@ fn guide(
     opening: &[String],
 ) -> io::Result<()> {
     let start = Instant::now();
-    let left = driver.session().words().plainly("tie-left", &[]);
     for line in opening {
         driver.print(line)?;
     }
@@ -257,8 +281,5 @@ fn guide(
         };
         driver.take(event, start.elapsed())?;
     }
-    if driver.is_logged() {
-        return Ok(());
-    }
-    driver.print(&left)
+    Ok(())
 }

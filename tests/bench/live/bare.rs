@@ -1,27 +1,10 @@
-//! A speaking program with nothing in it but the `tts` crate.
+//! The speaking program with nothing in it but the `tts` crate: a small crate of its own, in
+//! `tests/bench/bare`, which `make bench` builds and names in `BARE_SPEECH`.
 
 use std::io::{BufRead, BufReader, Write};
 use std::process::{Child, ChildStdin, Command, Stdio};
 
-use tts::Tts;
-
 use super::loft::Loft;
-
-/// The speed mark of the real program's usual 165 words a minute: both say a text alike.
-const RATE: f32 = -48.0;
-
-/// Says each line of the standard input, and cuts off what it says for the next.
-pub fn obey() {
-    let mut tts = Tts::default().expect("the speech service answers");
-    tts.set_rate(RATE).expect("a rate");
-    tts.set_volume(100.0).expect("a volume");
-    println!("ready");
-    for line in std::io::stdin().lines() {
-        let line = line.expect("a line");
-        tts.speak(line, true).expect("it is said");
-    }
-    tts.stop().expect("it stops");
-}
 
 /// The bare program, started.
 pub struct Bare {
@@ -32,14 +15,13 @@ pub struct Bare {
 impl Bare {
     /// Starts it and waits until it is connected.
     pub fn start(loft: &Loft) -> Self {
-        let this = std::env::current_exe().expect("this program");
-        let mut child = Command::new(this)
-            .arg("bare")
+        let bare = std::env::var_os("BARE_SPEECH").expect("`make bench` builds the bare program");
+        let mut child = Command::new(bare)
             .env("SPEECHD_ADDRESS", loft.speech_address())
             .stdin(Stdio::piped())
             .stdout(Stdio::piped())
             .spawn()
-            .expect("this program starts again");
+            .expect("the bare program starts");
         let mut out = BufReader::new(child.stdout.take().expect("its output"));
         out.read_line(&mut String::new()).expect("it is ready");
         let input = child.stdin.take().expect("its input");

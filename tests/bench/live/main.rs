@@ -2,8 +2,8 @@
 //! on a sound sink that plays to nobody: how soon a press is heard and seen, how long speech
 //! takes to come back, and what the program does when nothing happens.
 //!
-//! It needs what `make bench` installs. Called with the word `bare` it is the plain speaking
-//! program that the real one is held against.
+//! It needs what `make bench` installs and builds, the plain speaking program among it that the
+//! real one is held against.
 
 #[cfg(target_os = "linux")]
 #[path = "../../support/display.rs"]
@@ -27,9 +27,6 @@ mod program;
 
 #[cfg(target_os = "linux")]
 fn main() {
-    if std::env::args().nth(1).as_deref() == Some("bare") {
-        return bare::obey();
-    }
     measures::all(std::env::args().any(|arg| arg == "--bench"));
 }
 

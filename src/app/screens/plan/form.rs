@@ -9,7 +9,7 @@ use crate::guide::{FitQuestion, Plan, Presets, SetupError, SetupField, SetupForm
 use crate::knot::{Hand, Knot, Side};
 use crate::pedal::{Intent, Press};
 use crate::picture::Subject;
-use crate::shelf::ShelfError;
+use crate::shelf::{ShelfError, ShelfTrouble};
 use crate::words::{Remark, Sentence, Spoken, Words};
 
 /// What is typed, and what fits.
@@ -45,9 +45,9 @@ pub enum Message {
     /// A choice beside a field was taken, by its number.
     Picked(SetupField, usize),
     /// The knots for a question are found.
-    Found(u64, FitOutcome),
+    Found(u64, FitOutcome, Vec<ShelfTrouble>),
     /// The kept tubes and cords are read.
-    Presets(Result<Presets, ShelfError>),
+    Presets(Result<Presets, ShelfError>, Vec<ShelfTrouble>),
     /// A knot was pointed at.
     Choose(usize),
     /// The chosen knot is to be tied.
@@ -144,7 +144,7 @@ impl State {
                 self.look()
             }
             Message::Picked(field, index) => self.pick(field, index),
-            Message::Found(asked, outcome) => {
+            Message::Found(asked, outcome, _) => {
                 if asked != self.asked {
                     return Action::None;
                 }
@@ -161,7 +161,7 @@ impl State {
                     Action::Chosen(Spoken::default())
                 }
             }
-            Message::Presets(read) => {
+            Message::Presets(read, _) => {
                 match read {
                     Ok(presets) => (self.presets, self.presets_trouble) = (presets, None),
                     Err(error) => {
@@ -375,8 +375,8 @@ mod tests {
         let slow = FitOutcome::of(question);
         let (late, question) = type_in(&mut plan, SetupField::Cord, "40").unwrap();
         let quick = FitOutcome::of(question);
-        plan.told(Message::Found(late, quick), &words);
-        plan.told(Message::Found(early, slow), &words);
+        plan.told(Message::Found(late, quick, Vec::new()), &words);
+        plan.told(Message::Found(early, slow, Vec::new()), &words);
         assert!(matches!(plan.found, Findings::Nothing(_)));
         assert!(matches!(plan.told(Message::Take, &words), Action::Say(_)));
     }
@@ -387,14 +387,18 @@ mod tests {
         type_in(&mut plan, SetupField::Object, "30");
         type_in(&mut plan, SetupField::Cover, "30");
         let (first, question) = type_in(&mut plan, SetupField::Cord, "4").unwrap();
-        plan.told(Message::Found(first, FitOutcome::of(question)), &words);
+        plan.told(
+            Message::Found(first, FitOutcome::of(question), Vec::new()),
+            &words,
+        );
         let (second, question) = type_in(&mut plan, SetupField::Cord, "4.5").unwrap();
         let outcome = FitOutcome::of(question);
         let best = outcome.answers[0].counts;
         // Not the one of the thinner cord, which is still in sight.
         let early = plan.told(Message::Take, &words);
         assert!(matches!(early, Action::None));
-        let Action::Begin(begun) = plan.told(Message::Found(second, outcome), &words) else {
+        let Action::Begin(begun) = plan.told(Message::Found(second, outcome, Vec::new()), &words)
+        else {
             panic!("nothing was taken");
         };
         assert_eq!(crate::bench::Counts::from(begun.laying()), best);

@@ -48,11 +48,18 @@ impl ScreenPage for State {
         let Some(presets) = context.services.rack.clone() else {
             return (state, focus);
         };
-        let read = Task::future(async move { Message::Presets(presets.read()) });
+        let read = Task::future(async move {
+            let mut troubles = Vec::new();
+            let read = presets.read().map(|read| read.hand_on(&mut troubles));
+            Message::Presets(read, troubles)
+        });
         (state, Task::batch([focus, read]))
     }
 
-    fn update(&mut self, message: Message, context: &mut Context) -> Next<Message> {
+    fn update(&mut self, mut message: Message, context: &mut Context) -> Next<Message> {
+        if let Message::Found(_, _, troubles) | Message::Presets(_, troubles) = &mut message {
+            context.session.also(std::mem::take(troubles));
+        }
         let action = self.told(message, context.words());
         Self::follow(action, context)
     }
@@ -108,8 +115,10 @@ impl State {
                 }
                 let shelf = context.services.shelf.clone();
                 Next::run(Task::future(async move {
-                    let question = jobs::taught(shelf.as_ref(), *question);
-                    Message::Found(asked, FitOutcome::of(Box::new(question)))
+                    let mut troubles = Vec::new();
+                    let taught = jobs::taught(shelf.as_ref(), *question);
+                    let question = taught.hand_on(&mut troubles);
+                    Message::Found(asked, FitOutcome::of(Box::new(question)), troubles)
                 }))
             }
             Action::Begin(plan) => Go::Begin(Box::new(new_tie(&plan))).into(),

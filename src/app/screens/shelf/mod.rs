@@ -2,6 +2,7 @@
 
 mod view;
 
+use std::ops::Range;
 use std::path::PathBuf;
 
 use iced::widget::{Id, operation, scrollable};
@@ -16,6 +17,9 @@ use crate::pedal::{Intent, Press};
 use crate::session::as_path;
 use crate::shelf::{ShelfError, Shelved, Tie, TieId, TieStatus};
 use crate::words::{Sentence, Spoken, Words};
+
+/// How many ties are laid out at once.
+const MOST_IN_VIEW: usize = 80;
 
 /// What lies on the shelf and which tie has the focus.
 #[derive(Default)]
@@ -101,9 +105,11 @@ impl ScreenPage for State {
                 self.follow(Action::Say(here), context)
             }
             Message::Done(report) => {
-                match self.take_in(*report, context.words()) {
+                let mut report = *report;
+                let troubles = std::mem::take(&mut report.troubles);
+                context.session.troubles(troubles);
+                match self.take_in(report, context.words()) {
                     Ok(say) => {
-                        context.session.troubles(self.troubles());
                         context.say_after_notices(&say);
                     }
                     Err(error) => {
@@ -174,7 +180,7 @@ impl State {
     /// # Errors
     /// Why the job was not done, or why the shelf could not be looked through.
     fn take_in(&mut self, report: JobReport, words: &Words) -> Result<Spoken, ShelfError> {
-        let JobReport { outcome, stock } = report;
+        let JobReport { outcome, stock, .. } = report;
         let here = self.here().map(|shelved| shelved.tie.id().clone());
         self.stock = stock?;
         let ties = self.stock.ties.len();
@@ -207,11 +213,6 @@ impl State {
         };
         self.report = Some(report.clone());
         Ok(Spoken::from(report).then(&self.say_here(words)))
-    }
-
-    /// What could not be read.
-    fn troubles(&mut self) -> Vec<crate::shelf::ShelfTrouble> {
-        std::mem::take(&mut self.stock.troubles)
     }
 
     fn here(&self) -> Option<&Shelved> {
@@ -322,10 +323,21 @@ impl State {
         }
     }
 
+    /// The ties that are laid out: those around the one in the focus. To lay out thousands would
+    /// make every press wait.
+    fn in_view(&self) -> Range<usize> {
+        let ties = self.stock.ties.len();
+        let first = self.focus.saturating_sub(MOST_IN_VIEW / 2);
+        let first = first.min(ties.saturating_sub(MOST_IN_VIEW));
+        first..ties.min(first + MOST_IN_VIEW)
+    }
+
     /// Brings the tie in the focus into view.
     fn scroll(&self) -> Task<Message> {
+        let in_view = self.in_view();
         #[expect(clippy::cast_precision_loss, reason = "a place on a scroll bar")]
-        let share = self.focus as f32 / self.stock.ties.len().saturating_sub(1).max(1) as f32;
+        let share = (self.focus.saturating_sub(in_view.start)) as f32
+            / in_view.len().saturating_sub(1).max(1) as f32;
         operation::snap_to(
             list_id(),
             scrollable::RelativeOffset {

@@ -7,7 +7,7 @@ use super::{Message, Prompt, State, label, line, list_id};
 use crate::app::{theme, widgets};
 use crate::guide::{AtOnce, Script};
 use crate::shelf::{Shelved, TieStatus};
-use crate::words::Words;
+use crate::words::{Words, shown_name, shown_note};
 
 impl State {
     /// The screen. `notices` stand above everything else.
@@ -59,13 +59,16 @@ impl State {
                 .height(Fill)
                 .into();
         }
-        let rows = self
-            .stock
-            .ties
+        let in_view = self.in_view();
+        let more =
+            |ties: usize| (ties > 0).then(|| widgets::quiet(words.more_ties(ties), theme::SMALL));
+        let above = more(in_view.start);
+        let below = more(self.stock.ties.len() - in_view.end);
+        let rows = self.stock.ties[in_view.clone()]
             .iter()
-            .enumerate()
-            .map(|(index, shelved)| self.row(index, shelved, words));
-        scrollable(column(rows).spacing(10))
+            .zip(in_view)
+            .map(|(shelved, index)| self.row(index, shelved, words));
+        scrollable(column(above.into_iter().chain(rows).chain(below)).spacing(10))
             .id(list_id())
             .width(Fill)
             .height(Fill)
@@ -76,7 +79,7 @@ impl State {
         let figures = words.tie_line(&tie.tie.plan);
         let mut title = row![].spacing(20).align_y(Center);
         if !tie.tie.name.trim().is_empty() {
-            title = title.push(text(&tie.tie.name).size(28).font(theme::BOLD));
+            title = title.push(text(shown_name(&tie.tie.name)).size(28).font(theme::BOLD));
         }
         let title = title
             .push(text(figures).size(28).font(theme::BOLD))
@@ -87,7 +90,7 @@ impl State {
             face = face.push(widgets::quiet(words.tie_log(tie.is_logged), theme::SMALL));
         }
         if !tie.tie.note.trim().is_empty() {
-            face = face.push(widgets::quiet(tie.tie.note.as_str(), theme::SMALL));
+            face = face.push(widgets::quiet(shown_note(&tie.tie.note), theme::SMALL));
         }
         button(face)
             .width(Fill)

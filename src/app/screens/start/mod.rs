@@ -16,8 +16,8 @@ use crate::guide::{AtOnce, Plan, Script};
 use crate::knot::{Hand, KnotError, Rim, Side};
 use crate::pedal::{Intent, Press};
 use crate::picture::Subject;
-use crate::session::{Inventory, inventory, new_tie};
-use crate::shelf::{ShelfError, Shelved, TieId};
+use crate::session::{inventory, new_tie};
+use crate::shelf::{ShelfError, ShelfReading, Shelved, TieId};
 use crate::words::{Spoken, Words};
 pub use fields::StartField;
 use fields::{FIELDS, id, text_slot};
@@ -51,7 +51,7 @@ pub enum Message {
     /// The tie at this place of the list is to be taken up.
     TakeUp(usize),
     /// The shelf was looked through.
-    Looked(Result<Inventory, ShelfError>),
+    Looked(Result<ShelfReading<Vec<Shelved>>, ShelfError>),
 }
 
 /// What a press or a message comes to.
@@ -98,12 +98,12 @@ impl ScreenPage for State {
         let look = match shelf {
             Some(shelf) => Task::future(async move {
                 // What was asked to be saved a moment ago belongs into the list.
-                if let Some(keeper) = keeper {
+                if let Some(keeper) = &keeper {
                     keeper.flush(LAST_SAVE);
                 }
-                Message::Looked(inventory(&shelf, Timestamp::now()))
+                Message::Looked(inventory(&shelf, keeper.as_deref(), Timestamp::now()))
             }),
-            None => Task::done(Message::Looked(Ok(Inventory::default()))),
+            None => Task::done(Message::Looked(Ok(ShelfReading::whole(Vec::new())))),
         };
         (state, look)
     }
@@ -111,9 +111,10 @@ impl ScreenPage for State {
     fn update(&mut self, message: Message, context: &mut Context) -> Next<Message> {
         if let Message::Looked(found) = message {
             match found {
-                Ok(Inventory { waiting, troubles }) => {
+                Ok(found) => {
+                    let mut troubles = Vec::new();
+                    *self = Self::new(found.hand_on(&mut troubles));
                     context.session.troubles(troubles);
-                    *self = Self::new(waiting);
                 }
                 Err(error) => {
                     // A press begins what the form names.

@@ -8,7 +8,7 @@ use super::{Message, StartField, State, id, text_slot};
 use crate::app::{theme, widgets};
 use crate::guide::{AtOnce, Script};
 use crate::knot::{Hand, Rim};
-use crate::words::Words;
+use crate::words::{Words, shown_name};
 
 impl State {
     /// The screen. `notices` stand above everything else.
@@ -57,7 +57,11 @@ impl State {
             };
             let mut face = column![].spacing(4);
             if !waiting.tie.name.trim().is_empty() {
-                face = face.push(text(&waiting.tie.name).size(28).font(theme::BOLD));
+                face = face.push(
+                    text(shown_name(&waiting.tie.name))
+                        .size(28)
+                        .font(theme::BOLD),
+                );
             }
             let face = face
                 .push(

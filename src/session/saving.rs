@@ -1,0 +1,178 @@
+//! Whether what was done is on disk: one answer for every face.
+
+use std::collections::BTreeMap;
+use std::time::Duration;
+
+use crate::shelf::{Kept, Presses, ShelfError, Tie, TieId};
+use crate::words::{Sentence, Words};
+
+/// How long after a press it is shown that it is not on disk yet.
+pub(super) const SHOWN_AFTER: Duration = Duration::from_secs(1);
+/// How much longer that may last until it is said as well.
+const SAID_AFTER: Duration = Duration::from_secs(4);
+
+/// What is known of the disk.
+#[derive(Debug, Default)]
+pub(super) struct Saving {
+    /// The presses of the newest state of each tie that is not known to be on disk.
+    unsaved: BTreeMap<TieId, Presses>,
+    lasts: Lasts,
+    failure: Option<ShelfError>,
+    /// There is no shelf to save anything on, which is told elsewhere.
+    is_nowhere: bool,
+}
+
+/// How long the oldest state has been waiting.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+enum Lasts {
+    /// No longer than a save may take.
+    #[default]
+    AMoment,
+    /// Long enough to be shown.
+    Shown,
+    /// Long enough to have been said.
+    Said,
+}
+
+/// What comes of a report: what is to be said, and when to look again.
+#[derive(Debug, Default, PartialEq, Eq)]
+pub(super) struct SavingNews {
+    pub(super) say: Option<Sentence>,
+    pub(super) look_after: Option<Duration>,
+}
+
+impl Saving {
+    /// A state is to be saved. Gives when to look whether it is, where nobody looks yet.
+    pub(super) fn asked(&mut self, tie: &Tie) -> Option<Duration> {
+        if self.is_nowhere {
+            return None;
+        }
+        let was_saved = self.unsaved.is_empty();
+        self.unsaved.insert(tie.id().clone(), tie.presses);
+        (was_saved && self.failure.is_none()).then_some(SHOWN_AFTER)
+    }
+
+    /// There is nothing to save on.
+    pub(super) const fn nowhere(&mut self) {
+        self.is_nowhere = true;
+    }
+
+    /// The keeper reports. Said is when saving fails for the first time, and when it works again.
+    pub(super) fn kept(&mut self, kept: &Kept, words: &Words) -> SavingNews {
+        match kept {
+            Kept::Saved { id, presses, .. } => {
+                if self.unsaved.get(id).is_some_and(|asked| asked <= presses) {
+                    self.unsaved.remove(id);
+                }
+                let was_told = self.failure.take().is_some() || self.lasts == Lasts::Said;
+                self.lasts = Lasts::AMoment;
+                SavingNews {
+                    say: was_told.then(|| words.notice("saving-again", &[])),
+                    look_after: (!self.unsaved.is_empty()).then_some(SHOWN_AFTER),
+                }
+            }
+            Kept::Failed { error, .. } => {
+                let sentence = words.not_saved(error);
+                let is_first = self.failure.replace(error.clone()).is_none();
+                SavingNews {
+                    say: is_first.then_some(sentence),
+                    look_after: None,
+                }
+            }
+        }
+    }
+
+    /// The time has come to look whether everything is saved.
+    pub(super) fn look(&mut self, words: &Words) -> SavingNews {
+        if self.unsaved.is_empty() || self.failure.is_some() {
+            return SavingNews::default();
+        }
+        match self.lasts {
+            Lasts::AMoment => {
+                self.lasts = Lasts::Shown;
+                SavingNews {
+                    say: None,
+                    look_after: Some(SAID_AFTER),
+                }
+            }
+            Lasts::Shown => {
+                self.lasts = Lasts::Said;
+                SavingNews {
+                    say: Some(words.notice("saving-slow", &[])),
+                    look_after: None,
+                }
+            }
+            Lasts::Said => SavingNews::default(),
+        }
+    }
+
+    /// What stands among the notices.
+    pub(super) fn sentence(&self, words: &Words) -> Option<Sentence> {
+        match (&self.failure, self.lasts) {
+            (Some(error), _) => Some(words.not_saved(error)),
+            (None, Lasts::AMoment) => None,
+            (None, Lasts::Shown | Lasts::Said) => Some(words.notice("saving-slow", &[])),
+        }
+    }
+
+    /// Why nothing can be saved, as far as that is known.
+    pub(super) const fn failure(&self) -> Option<&ShelfError> {
+        self.failure.as_ref()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::guide::Plan;
+    use crate::session::new_tie;
+
+    fn tie(presses: u64) -> Tie {
+        let mut tie = new_tie(&Plan::read("5", "7", "1", "1").unwrap());
+        tie.presses = Presses(presses);
+        tie
+    }
+
+    fn saved(tie: &Tie, presses: u64) -> Kept {
+        Kept::Saved {
+            id: tie.id().clone(),
+            touched: tie.touched,
+            presses: Presses(presses),
+        }
+    }
+
+    #[test]
+    fn a_slow_disk_is_shown_after_a_second_and_said_once_when_it_lasts() {
+        let (mut saving, words, tie) = (Saving::default(), Words::english(), tie(3));
+        assert_eq!(saving.asked(&tie), Some(SHOWN_AFTER));
+        assert_eq!(saving.asked(&tie), None, "somebody looks already");
+        assert_eq!(saving.sentence(&words), None);
+        assert_eq!(saving.look(&words).look_after, Some(SAID_AFTER));
+        assert!(saving.sentence(&words).is_some());
+        assert!(saving.look(&words).say.is_some());
+        assert_eq!(saving.look(&words), SavingNews::default());
+        // An older state that has come to disk is not the newest.
+        let news = saving.kept(&saved(&tie, 2), &words);
+        assert_eq!(news.look_after, Some(SHOWN_AFTER));
+        let news = saving.kept(&saved(&tie, 3), &words);
+        assert_eq!(news, SavingNews::default());
+        assert_eq!(saving.sentence(&words), None);
+    }
+
+    #[test]
+    fn a_disk_that_refuses_is_said_once_and_shown_until_it_takes_it() {
+        let (mut saving, words, tie) = (Saving::default(), Words::english(), tie(1));
+        saving.asked(&tie);
+        let refused = |attempts| Kept::Failed {
+            id: tie.id().clone(),
+            error: ShelfError::NoHome,
+            attempts,
+        };
+        assert!(saving.kept(&refused(1), &words).say.is_some());
+        assert_eq!(saving.kept(&refused(2), &words).say, None);
+        assert!(saving.sentence(&words).is_some());
+        let again = saving.kept(&saved(&tie, 1), &words);
+        assert_eq!(again.say, Some(words.notice("saving-again", &[])));
+        assert_eq!(saving.sentence(&words), None);
+    }
+}

@@ -1,0 +1,68 @@
+//! A disk that fails or hangs at one kind of call, under a real program.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+/// The calls that it can fail at.
+pub const CALLS: [&str; 4] = ["open", "write", "fsync", "rename"];
+
+/// How the disk behaves.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Fault {
+    /// The call fails, as on a full disk.
+    Fails,
+    /// The call does not come back.
+    Hangs,
+}
+
+/// The library that is loaded before the C library, and what it goes by.
+pub struct FailingDisk {
+    library: PathBuf,
+    flag: PathBuf,
+}
+
+impl FailingDisk {
+    /// Built into a folder.
+    pub fn build(folder: &Path) -> Self {
+        let library = folder.join("failing_disk.so");
+        let source = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/support/failing_disk.c");
+        let built = Command::new("cc")
+            .args(["-shared", "-fPIC", "-O1", "-o"])
+            .arg(&library)
+            .args([source, "-ldl"])
+            .status();
+        assert!(built.unwrap().success());
+        Self {
+            library,
+            flag: folder.join("failing"),
+        }
+    }
+
+    /// What a program is started with so that its files below `under` lie on this disk.
+    pub fn environment(&self, call: &str, under: &Path) -> [(&'static str, String); 4] {
+        [
+            ("LD_PRELOAD", self.library.display().to_string()),
+            ("FAILING_CALL", call.to_owned()),
+            ("FAILING_UNDER", under.display().to_string()),
+            ("FAILING_WHILE", self.flag.display().to_string()),
+        ]
+    }
+
+    /// From now on the calls fail or hang.
+    pub fn break_down(&self, fault: Fault) {
+        let contents = match fault {
+            Fault::Fails => "",
+            Fault::Hangs => "hang",
+        };
+        // All at once: no look at it may find it half written.
+        let beside = self.flag.with_extension("new");
+        fs::write(&beside, contents).unwrap();
+        fs::rename(beside, &self.flag).unwrap();
+    }
+
+    /// From now on everything works again.
+    pub fn mend(&self) {
+        fs::remove_file(&self.flag).unwrap();
+    }
+}
