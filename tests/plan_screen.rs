@@ -475,7 +475,13 @@ fn the_tyer_can_keep_the_weave_begun_with_over() {
             press(&mut hands, DOWN);
         }
         press(&mut hands, Named::Enter);
-        let tie = hands.shelf().list().unwrap().untroubled().unwrap().remove(0);
+        let tie = hands
+            .shelf()
+            .list()
+            .unwrap()
+            .untroubled()
+            .unwrap()
+            .remove(0);
         let laying = tie.plan.laying();
         let answer = &found[place];
         assert_eq!(Counts::from(laying), answer.counts);
