@@ -29,13 +29,11 @@ pub fn harmless(text: &str) -> Cow<'_, str> {
 
 /// A text of at most so many letters: the end of a longer one gives way to an ellipsis.
 pub fn shortened(text: &str, most: usize) -> Cow<'_, str> {
-    match text.char_indices().nth(most) {
-        None => Cow::Borrowed(text),
-        Some(_) => {
-            let kept = text.chars().take(most.saturating_sub(1));
-            Cow::Owned(kept.chain(['…']).collect())
-        }
+    if text.chars().nth(most).is_none() {
+        return Cow::Borrowed(text);
     }
+    let kept = text.chars().take(most.saturating_sub(1));
+    Cow::Owned(kept.chain(['…']).collect())
 }
 
 /// The name of a tie as it is shown.

@@ -97,9 +97,9 @@ fn no_kill_loses_what_was_saved() {
     for round in 0..ROUNDS {
         let said = run_and_kill(&shelf, &id, 1 + RandomState::new().hash_one(round) % 20);
         let (ties, troubles) = listed(&shelf);
-        assert!(troubles.is_empty(), "{:?}", troubles);
+        assert!(troubles.is_empty(), "{troubles:?}");
         let [tie] = ties.as_slice() else {
-            panic!("{:?}", ties);
+            panic!("{ties:?}");
         };
         let number: u64 = tie.note.parse().unwrap();
         assert!(

@@ -17,7 +17,7 @@ fn open_damaged(shelf: &Shelf, saved: &Tie, damaged: &[u8]) {
     let file = document(shelf, saved.id());
     let before = set_aside(shelf.folder()).len();
     fs::write(&file, damaged).unwrap();
-    let (ties, troubles) = listed(&shelf);
+    let (ties, troubles) = listed(shelf);
     match troubles.as_slice() {
         [] => {
             let [tie] = ties.as_slice() else {
@@ -41,7 +41,7 @@ fn open_damaged(shelf: &Shelf, saved: &Tie, damaged: &[u8]) {
                 fs::read(previous(shelf, saved.id())).unwrap()
             );
             assert_eq!(set_aside(shelf.folder()).len(), before + 1);
-            assert!(listed(&shelf).1.is_empty());
+            assert!(listed(shelf).1.is_empty());
             fs::remove_file(trouble.moved_to.as_ref().unwrap()).unwrap();
         }
         troubles => panic!("{troubles:?}"),
@@ -226,7 +226,7 @@ fn megabytes_of_rubbish_are_set_aside_unread() {
     let (ties, troubles) = listed(&shelf);
     assert_eq!(ties[0].place, leg(1));
     let ShelfError::File(FileError::Unreadable { fault, .. }) = &troubles[0].error else {
-        panic!("{:?}", troubles);
+        panic!("{troubles:?}");
     };
     assert_eq!(
         *fault,

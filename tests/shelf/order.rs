@@ -97,7 +97,7 @@ fn damage_to_a_tie_in_hand_is_told_of_and_left_to_its_holder() {
     let taken = shelf.take_up(tie.id()).unwrap().untroubled().unwrap();
     fs::write(document(&shelf, tie.id()), "rubbish").unwrap();
     for shelf in [&other, &shelf] {
-        let (ties, troubles) = listed(&shelf);
+        let (ties, troubles) = listed(shelf);
         assert_eq!(ties[0].place, leg(1));
         assert_eq!(troubles[0].moved_to, None);
     }

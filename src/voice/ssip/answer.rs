@@ -143,7 +143,7 @@ mod tests {
         ] {
             assert_eq!(read_all(bytes), Err(told), "{bytes:?}");
         }
-        let long = [b'2'; LONGEST_LINE + 1];
+        let long = vec![b'2'; LONGEST_LINE + 1];
         assert_eq!(read_all(&long), Err(Unreadable::TooLong));
         let endless = b"249-Ada\ten\tnone\n".repeat(LONGEST_ANSWER / 15 + 1);
         assert_eq!(read(&mut &endless[..]), Err(Unreadable::TooLong));

@@ -245,7 +245,7 @@ mod tests {
 
     #[test]
     fn a_thousand_hostile_answers_end_a_connection_at_most() {
-        let long = b"249-".iter().chain(&[b'a'; 70_000]).copied().collect();
+        let long = [b"249-".to_vec(), vec![b'a'; 70_000]].concat();
         let hostile: [Vec<u8>; 9] = [
             b"\r\n".to_vec(),
             b"\n".to_vec(),
