@@ -212,6 +212,7 @@ fn signals_end_it_as_the_key_for_leaving_does() {
         let folder = TempDir::new().unwrap();
         let mut terminal = Terminal::start(folder.path(), &KNOT, "unix_socket:/nonexistent");
         terminal.line();
+        terminal.line();
         terminal.reads(&steps[0]);
         let while_it_runs = terminal.modes();
         terminal.press(" ");
