@@ -4,9 +4,11 @@ use std::fmt;
 use std::io;
 use std::process::ExitCode;
 
+use clap::Command;
 use clap::error::{ContextKind, ContextValue, ErrorKind};
 
-use super::{help, print};
+use super::help;
+use crate::files::Reason;
 use crate::settings::SettingsFile;
 use crate::words::Words;
 
@@ -32,6 +34,13 @@ impl Complaint {
             sentence: sentence.into(),
             code: 1,
         }
+    }
+
+    /// Output that cannot be written: exit code 1.
+    pub(super) fn output(words: &Words, fault: &io::Error) -> Self {
+        log::warn!("no output: {fault}");
+        let reason = words.reason(Reason::of(fault));
+        Self::failure(words.plainly("output-failed", &[("reason", &reason)]))
     }
 
     /// The exit code.
@@ -73,12 +82,12 @@ pub fn words_for_trouble() -> Words {
 }
 
 /// Prints help or the version when that is what was asked for, or turns what the option
-/// parser found wrong into one sentence.
-pub(super) fn of_clap(error: &clap::Error) -> Result<ExitCode, Complaint> {
+/// parser found wrong into one sentence. `program` is what was parsed.
+pub(super) fn of_clap(error: &clap::Error, program: Command) -> Result<ExitCode, Complaint> {
     let words = words_for_trouble();
     let printed = match error.kind() {
         // What was asked for is found again in the definitions that have words.
-        ErrorKind::DisplayHelp => match help::on_screen(&words).try_get_matches() {
+        ErrorKind::DisplayHelp => match help::on_screen(program, &words).try_get_matches() {
             Err(told) => told.print(),
             Ok(_) => Ok(()),
         },
@@ -89,7 +98,7 @@ pub(super) fn of_clap(error: &clap::Error) -> Result<ExitCode, Complaint> {
         Ok(()) => Ok(ExitCode::SUCCESS),
         // Whoever reads has seen enough: `marlinspeak steps --help | head`.
         Err(fault) if fault.kind() == io::ErrorKind::BrokenPipe => Ok(ExitCode::SUCCESS),
-        Err(fault) => Err(print::failed(&words, &fault)),
+        Err(fault) => Err(Complaint::output(&words, &fault)),
     }
 }
 

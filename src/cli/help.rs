@@ -5,17 +5,16 @@
 //! put in their places.
 
 use clap::builder::{Resettable, Str, StyledStr};
-use clap::{Arg, ArgAction, Command, CommandFactory as _};
+use clap::{Arg, ArgAction, Command};
 
-use super::command_line::CommandLine;
 use crate::words::Words;
 
 /// What the ids of names of values begin with. Other names are signs or what is typed: `N`,
 /// `round|pass`.
 const VALUE: &str = "value-";
 
-/// The definitions of all commands, with what each command and option does.
-pub(super) fn definitions(words: &Words) -> Command {
+/// The definitions of the program, with what each command and option does.
+pub(super) fn definitions(program: Command, words: &Words) -> Command {
     let told = |id: &'static str| words.plainly(id, &[]);
     let help = Arg::new("help")
         .short('h')
@@ -28,7 +27,7 @@ pub(super) fn definitions(words: &Words) -> Command {
         .long("version")
         .action(ArgAction::Version)
         .help("help-version");
-    let program = CommandLine::command()
+    let program = program
         .disable_help_flag(true)
         .disable_version_flag(true)
         .subcommand_value_name(told("value-command"))
@@ -37,9 +36,9 @@ pub(super) fn definitions(words: &Words) -> Command {
     worded(program, words)
 }
 
-/// The same, with the headings that help on a screen has.
-pub(super) fn on_screen(words: &Words) -> Command {
-    let mut program = definitions(words);
+/// The definitions with the headings that help on a screen has.
+pub(super) fn on_screen(program: Command, words: &Words) -> Command {
+    let mut program = definitions(program, words);
     // Only now does each command know the whole way to it.
     program.build();
     headed(program, words)

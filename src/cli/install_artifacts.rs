@@ -12,7 +12,6 @@ use clap_complete::Shell;
 use clap_mangen::Man;
 
 use super::complaint::Complaint;
-use super::print;
 use crate::picture::{ICON_SIZES, icon_png, icon_svg};
 use crate::words::Words;
 
@@ -59,7 +58,7 @@ pub(super) fn run(
     program: &Command,
     words: &Words,
 ) -> Result<(), Complaint> {
-    write_all(program, &asked.folder).map_err(|error| print::failed(words, &error))
+    write_all(program, &asked.folder).map_err(|error| Complaint::output(words, &error))
 }
 
 fn write_all(program: &Command, folder: &Path) -> io::Result<()> {

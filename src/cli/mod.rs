@@ -19,7 +19,7 @@ pub mod tie;
 use std::io::{self, Write as _};
 use std::process::ExitCode;
 
-use clap::Parser as _;
+use clap::{CommandFactory as _, Parser as _};
 use command_line::{CommandLine, SubCommand};
 pub use complaint::{Complaint, words_for_trouble};
 
@@ -66,7 +66,7 @@ pub fn run() -> Result<Invocation, Complaint> {
     let options = match CommandLine::try_parse() {
         Ok(options) => options,
         Err(error) => {
-            return complaint::of_clap(&error).map(Invocation::Done);
+            return complaint::of_clap(&error, CommandLine::command()).map(Invocation::Done);
         }
     };
     let mut troubles = Vec::new();
@@ -115,10 +115,12 @@ pub fn run() -> Result<Invocation, Complaint> {
                     sheet::run(asked, &words).map(|()| ExitCode::SUCCESS)?
                 }
                 SubCommand::Doctor => doctor::run(&words)?,
-                SubCommand::InstallArtifacts(asked) => {
-                    install_artifacts::run(asked, &help::definitions(&Words::english()), &words)
-                        .map(|()| ExitCode::SUCCESS)?
-                }
+                SubCommand::InstallArtifacts(asked) => install_artifacts::run(
+                    asked,
+                    &help::definitions(CommandLine::command(), &Words::english()),
+                    &words,
+                )
+                .map(|()| ExitCode::SUCCESS)?,
             };
             Invocation::Done(code)
         }

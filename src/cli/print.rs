@@ -5,7 +5,6 @@ use std::io::{self, BufWriter, ErrorKind, StdoutLock, Write};
 use serde::Serialize;
 
 use super::complaint::Complaint;
-use crate::files::Reason;
 use crate::shelf::ShelfTrouble;
 use crate::words::Words;
 
@@ -18,7 +17,7 @@ pub(super) fn print(
     let mut out = BufWriter::new(io::stdout().lock());
     match write(&mut out).and_then(|()| out.flush()) {
         Err(fault) if fault.kind() == ErrorKind::BrokenPipe => Ok(()),
-        Err(fault) => Err(failed(words, &fault)),
+        Err(fault) => Err(Complaint::output(words, &fault)),
         Ok(()) => Ok(()),
     }
 }
@@ -29,13 +28,6 @@ pub(super) fn troubles(words: &Words, troubles: &[ShelfTrouble]) {
     for trouble in troubles {
         let _ = writeln!(io::stderr(), "{}", words.shelf_trouble(trouble));
     }
-}
-
-/// The complaint about output that cannot be written.
-pub(super) fn failed(words: &Words, fault: &io::Error) -> Complaint {
-    log::warn!("no output: {fault}");
-    let reason = words.reason(Reason::of(fault));
-    Complaint::failure(words.plainly("output-failed", &[("reason", &reason)]))
 }
 
 /// Writes one JSON document.

@@ -20,6 +20,7 @@ mod presets;
 mod rigging;
 mod script;
 mod search;
+mod settling;
 mod setup;
 mod setup_form;
 mod step;

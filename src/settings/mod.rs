@@ -2,10 +2,11 @@
 //!
 //! One JSON document, `settings.json`, with a version, kept as [`crate::files`] keeps documents,
 //! with the copy before it. Of a damaged one every setting that can be read holds. What two
-//! programs change at the same time holds from both. Fields that this program does not know are kept. When the document is of a newer version,
-//! nothing is saved.
+//! programs change at the same time holds from both. Fields that this program does not know are
+//! kept. When the document is of a newer version, nothing is saved.
 
 mod document;
+mod fields;
 mod file;
 mod preferences;
 

@@ -116,7 +116,7 @@ pub(super) fn run(
     };
     match told {
         // Whoever reads has seen enough or is gone; the tie is kept.
-        Err(fault) if !is_gone(&fault) => Err(print::failed(driver.session().words(), &fault)),
+        Err(fault) if !is_gone(&fault) => Err(Complaint::output(driver.session().words(), &fault)),
         _ => Ok(()),
     }
 }
