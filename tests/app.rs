@@ -206,11 +206,11 @@ fn a_finished_tie_waits_no_more_and_stays_on_the_shelf() {
     for _ in 0..presses {
         hands.press(SPACE);
     }
-    let ties = hands.shelf().list().unwrap().untroubled().unwrap();
+    let ties = hands.ties();
     assert_eq!(ties[0].place.phase(), Phase::Finish);
     hands.press(Key::Named(Named::Escape));
     assert!(hands.last_said().starts_with("No tie is waiting."));
-    assert_eq!(hands.shelf().list().unwrap().untroubled().unwrap().len(), 1);
+    assert_eq!(hands.ties().len(), 1);
 }
 
 #[test]
@@ -266,15 +266,7 @@ fn a_knot_that_cannot_be_is_refused_in_a_sentence_and_nothing_is_lost() {
         assert_eq!(hands.last_said(), sentence);
         assert!(hands.sees(sentence));
     }
-    assert!(
-        hands
-            .shelf()
-            .list()
-            .unwrap()
-            .untroubled()
-            .unwrap()
-            .is_empty()
-    );
+    assert!(hands.ties().is_empty());
     hands.tell(Message::typed(app::StartField::Leads, "7"));
     hands.click("Begin this tie");
     assert!(hands.last_said().contains("Leave a tail"));
@@ -338,12 +330,7 @@ fn ctrl_q_closes_with_everything_saved() {
     hands.press(SPACE);
     hands.press_ctrl("q");
     assert!(hands.has_exited);
-    assert_eq!(
-        hands.shelf().list().unwrap().untroubled().unwrap()[0]
-            .place
-            .leg(),
-        Some(1)
-    );
+    assert_eq!(hands.ties()[0].place.leg(), Some(1));
 }
 
 #[test]
@@ -441,12 +428,7 @@ fn legs_are_taken_back_one_press_each_and_laid_again() {
         hands.last_said(),
         script_as_said(&plan)[presses_to(&plan, 6)]
     );
-    assert_eq!(
-        hands.shelf().list().unwrap().untroubled().unwrap()[0]
-            .place
-            .leg(),
-        Some(6)
-    );
+    assert_eq!(hands.ties()[0].place.leg(), Some(6));
 }
 
 #[test]
@@ -457,12 +439,7 @@ fn wrong_once_more_leaves_all_as_it_is() {
     hands.press(letter("w"));
     hands.press(letter("r"));
     assert_eq!(hands.last_said(), step);
-    assert_eq!(
-        hands.shelf().list().unwrap().untroubled().unwrap()[0]
-            .place
-            .leg(),
-        Some(8)
-    );
+    assert_eq!(hands.ties()[0].place.leg(), Some(8));
 }
 
 #[test]
@@ -497,12 +474,7 @@ fn a_lost_place_is_found_by_yes_and_no() {
     hands.press(SPACE);
     let step = &script_as_said(&plan)[presses_to(&plan, 6)];
     assert_eq!(hands.last_said(), format!("Then this is the place. {step}"));
-    assert_eq!(
-        hands.shelf().list().unwrap().untroubled().unwrap()[0]
-            .place
-            .leg(),
-        Some(6)
-    );
+    assert_eq!(hands.ties()[0].place.leg(), Some(6));
 }
 
 #[test]
@@ -522,12 +494,7 @@ fn the_depth_changes_at_any_moment_without_losing_the_place() {
     );
     hands.press(letter("2"));
     assert_eq!(hands.last_said(), format!("Plain. {plain}"));
-    assert_eq!(
-        hands.shelf().list().unwrap().untroubled().unwrap()[0]
-            .place
-            .leg(),
-        Some(7)
-    );
+    assert_eq!(hands.ties()[0].place.leg(), Some(7));
 }
 
 /// What is taught is large, with how it is made; plain has the whole leg, and brief the least.
@@ -571,12 +538,7 @@ fn how_much_is_told_at_once_changes_without_losing_the_place() {
             .last_said()
             .starts_with("Up to 5 crossings at once. Leg 8, part 1 of 2")
     );
-    assert_eq!(
-        hands.shelf().list().unwrap().untroubled().unwrap()[0]
-            .place
-            .leg(),
-        Some(8)
-    );
+    assert_eq!(hands.ties()[0].place.leg(), Some(8));
 }
 
 #[test]

@@ -6,7 +6,7 @@
 mod disk;
 
 use std::io::{BufRead, BufReader, Read, Write};
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::process::{Child, ChildStdin, Command, Stdio};
 use std::sync::mpsc::{self, Receiver};
 use std::thread;
@@ -80,6 +80,18 @@ impl Lines {
     }
 }
 
+/// A tie begun on a disk that can be broken down at one kind of call: around the disk, where its data
+/// are, the disk, the program.
+fn begun(call: &str) -> (TempDir, PathBuf, FailingDisk, Lines) {
+    let folder = TempDir::new().unwrap();
+    let data = folder.path().join("data");
+    let disk = FailingDisk::build(folder.path());
+    let knot = ["--leads", "3", "--bights", "4"];
+    let tie = Lines::start(&disk, call, &data, &knot);
+    tie.prints("Lead pass, begin.");
+    (folder, data, disk, tie)
+}
+
 fn tie_in(data: &Path) -> Tie {
     let shelf = Shelf::open(data.join("marlinspeak/ties")).unwrap();
     shelf.list().unwrap().untroubled().unwrap().remove(0)
@@ -98,12 +110,7 @@ fn wait_for_presses(data: &Path, presses: u64) {
 fn a_disk_that_fails_or_hangs_is_told_and_nothing_is_called_kept_that_is_not() {
     for fault in [Fault::Fails, Fault::Hangs] {
         for call in CALLS {
-            let folder = TempDir::new().unwrap();
-            let data = folder.path().join("data");
-            let disk = FailingDisk::build(folder.path());
-            let knot = ["--leads", "3", "--bights", "4"];
-            let mut tie = Lines::start(&disk, call, &data, &knot);
-            tie.prints("Lead pass, begin.");
+            let (_around, data, disk, mut tie) = begun(call);
             tie.type_in("");
             tie.prints("Lead pass, leg 1 of 8.");
             wait_for_presses(&data, 1);
@@ -130,12 +137,7 @@ fn a_disk_that_fails_or_hangs_is_told_and_nothing_is_called_kept_that_is_not() {
 #[test]
 fn what_a_mended_disk_takes_is_told_and_kept() {
     for call in CALLS {
-        let folder = TempDir::new().unwrap();
-        let data = folder.path().join("data");
-        let disk = FailingDisk::build(folder.path());
-        let knot = ["--leads", "3", "--bights", "4"];
-        let mut tie = Lines::start(&disk, call, &data, &knot);
-        tie.prints("Lead pass, begin.");
+        let (_around, data, disk, mut tie) = begun(call);
         disk.break_down(Fault::Fails);
         tie.type_in("");
         tie.prints("This tie cannot be saved (");

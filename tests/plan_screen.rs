@@ -211,13 +211,7 @@ fn enter_takes_the_knot_and_leads_through_the_rig_first() {
     press(&mut hands, SPACE);
     let tube = Tube::ringed(mm(40.0), &[12, 16]).unwrap();
     let counts = answers(Some(&tube))[1];
-    let tie = hands
-        .shelf()
-        .list()
-        .unwrap()
-        .untroubled()
-        .unwrap()
-        .remove(0);
+    let tie = hands.ties().remove(0);
     let plan = &tie.plan;
     assert_eq!(Counts::from(plan.laying()), counts);
     let setup = plan.setup().unwrap();
@@ -255,13 +249,7 @@ fn the_place_in_the_rig_and_the_setup_survive_a_restart() {
     let said = hands.last_said();
     assert!(said.contains("The tube is being rigged: step "), "{said}");
     assert!(said.ends_with(&step), "{said}");
-    let tie = hands
-        .shelf()
-        .list()
-        .unwrap()
-        .untroubled()
-        .unwrap()
-        .remove(0);
+    let tie = hands.ties().remove(0);
     assert_eq!(tie.place.phase(), Phase::Rig);
     press(&mut hands, SPACE);
     let next = hands.last_said();
@@ -295,13 +283,7 @@ fn escape_leads_to_leads_and_bights_and_nothing_typed_is_lost() {
     press(&mut hands, TAB);
     press(&mut hands, Named::Enter);
     assert!(hands.last_said().contains("Leave a tail"));
-    let tie = hands
-        .shelf()
-        .list()
-        .unwrap()
-        .untroubled()
-        .unwrap()
-        .remove(0);
+    let tie = hands.ties().remove(0);
     assert_eq!(Counts::from(tie.plan.laying()), best[0]);
 }
 
@@ -332,13 +314,7 @@ fn page_down_goes_through_what_is_known_and_kept() {
     );
     press(&mut hands, Named::PageDown);
     press(&mut hands, Named::Enter);
-    let tie = hands
-        .shelf()
-        .list()
-        .unwrap()
-        .untroubled()
-        .unwrap()
-        .remove(0);
+    let tie = hands.ties().remove(0);
     let setup = tie.plan.setup().unwrap();
     assert_eq!(setup.tube, tube);
     assert_eq!(setup.cord.name.as_deref(), Some("blue"));
@@ -475,13 +451,7 @@ fn the_tyer_can_keep_the_weave_begun_with_over() {
             press(&mut hands, DOWN);
         }
         press(&mut hands, Named::Enter);
-        let tie = hands
-            .shelf()
-            .list()
-            .unwrap()
-            .untroubled()
-            .unwrap()
-            .remove(0);
+        let tie = hands.ties().remove(0);
         let laying = tie.plan.laying();
         let answer = &found[place];
         assert_eq!(Counts::from(laying), answer.counts);

@@ -1,10 +1,14 @@
 //! Settings against time, damage and newer versions.
 
+#[path = "support/damaged.rs"]
+mod damaged;
+
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::sync::mpsc;
 use std::time::Duration;
 
+use damaged::flipped_and_cut;
 use marlinspeak::guide::AtOnce;
 use marlinspeak::pedal::{Input, Intent};
 use marlinspeak::settings::{
@@ -263,14 +267,7 @@ fn every_flipped_byte_and_every_cut_is_told_and_costs_one_setting_at_most() {
     let before = fs::read(path.with_file_name("settings.previous.json")).unwrap();
     let mut kept_most = 0;
     for at in 0..whole.len() {
-        for cut in [false, true] {
-            let damaged = if cut {
-                whole[..at].to_vec()
-            } else {
-                let mut damaged = whole.clone();
-                damaged[at] ^= 1 << (at % 8);
-                damaged
-            };
+        for damaged in flipped_and_cut(&whole, at) {
             fs::write(&path, &damaged).unwrap();
             fs::write(path.with_file_name("settings.previous.json"), &before).unwrap();
             let opened = open(&path);

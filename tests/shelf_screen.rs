@@ -174,7 +174,7 @@ fn the_same_tie_is_begun_again() {
         "The same tie is begun again and stands first. 1 of 2. boathook. 5 lead, 6 bight, \
          single. Lead pass, 0 per cent, touched today."
     );
-    assert_eq!(hands.shelf().list().unwrap().untroubled().unwrap().len(), 2);
+    assert_eq!(hands.ties().len(), 2);
 }
 
 #[test]
@@ -205,7 +205,7 @@ fn what_is_deleted_can_be_had_back() {
     hands.press(letter("u"));
     hands.press(letter("u"));
     assert!(hands.last_said().starts_with("It is back."));
-    assert_eq!(hands.shelf().list().unwrap().untroubled().unwrap(), before);
+    assert_eq!(hands.ties(), before);
 }
 
 #[test]
@@ -235,7 +235,7 @@ fn a_backup_goes_to_one_file_and_comes_back() {
     );
     assert_eq!(fs::read(&file).unwrap(), before);
 
-    let ties = hands.shelf().list().unwrap().untroubled().unwrap();
+    let ties = hands.ties();
     let mut hands = at_shelf(&other.path().join("ties"));
     hands.press(letter("i"));
     type_line(&mut hands, &path);
@@ -245,7 +245,7 @@ fn a_backup_goes_to_one_file_and_comes_back() {
         "{}",
         hands.last_said()
     );
-    assert_eq!(hands.shelf().list().unwrap().untroubled().unwrap(), ties);
+    assert_eq!(hands.ties(), ties);
     hands.press(letter("i"));
     type_line(&mut hands, "/nowhere/to be found");
     assert!(
@@ -369,17 +369,7 @@ fn what_was_used_is_written_down_and_teaches() {
     );
     fill(&mut hands, LogField::Minutes, "50");
     hands.press(ENTER);
-    assert_eq!(
-        hands
-            .shelf()
-            .ledger()
-            .unwrap()
-            .untroubled()
-            .unwrap()
-            .entries[0]
-            .minutes,
-        Some(50.0)
-    );
+    assert_eq!(hands.entries()[0].minutes, Some(50.0));
     assert!(hands.sees("In the log: 1 tie, 12 legs, 50 minutes, 0.9 m of cord."));
 }
 
@@ -431,26 +421,10 @@ fn what_is_wrong_in_the_form_is_said_and_nothing_is_lost() {
             .last_said()
             .starts_with("More cord is left over than was cut")
     );
-    assert!(
-        hands
-            .shelf()
-            .ledger()
-            .unwrap()
-            .untroubled()
-            .unwrap()
-            .entries
-            .is_empty()
-    );
+    assert!(hands.entries().is_empty());
     fill(&mut hands, LogField::LeftOver, "0");
     hands.press(ENTER);
-    let entry = hands
-        .shelf()
-        .ledger()
-        .unwrap()
-        .untroubled()
-        .unwrap()
-        .entries
-        .remove(0);
+    let entry = hands.entries().remove(0);
     assert_eq!(entry.left_over, Some(0.0));
     assert_eq!((entry.width, entry.minutes), (None, None));
 }
@@ -476,16 +450,7 @@ fn the_form_is_worked_by_keys_and_says_each_field() {
     assert_eq!(hands.last_said(), "Left open.");
     hands.press(ESCAPE);
     assert!(hands.sees("The knot is done"));
-    assert!(
-        hands
-            .shelf()
-            .ledger()
-            .unwrap()
-            .untroubled()
-            .unwrap()
-            .entries
-            .is_empty()
-    );
+    assert!(hands.entries().is_empty());
 }
 
 #[test]
@@ -551,13 +516,7 @@ fn the_time_at_a_tie_is_kept_with_it_and_not_with_its_copy() {
     for _ in 0..6 {
         hands.press(SPACE);
     }
-    let tie = hands
-        .shelf()
-        .list()
-        .unwrap()
-        .untroubled()
-        .unwrap()
-        .remove(0);
+    let tie = hands.ties().remove(0);
     assert!(tie.work_time.seconds() > 0.0);
     // No leg can be tied so quickly: nothing is learnt from skipping through.
     assert_eq!(tie.work_time.legs_timed(), 0);
@@ -570,7 +529,7 @@ fn the_time_at_a_tie_is_kept_with_it_and_not_with_its_copy() {
     hands.shelf().save(&tie).unwrap();
     hands.press(letter("s"));
     hands.press(letter("c"));
-    let ties = hands.shelf().list().unwrap().untroubled().unwrap();
+    let ties = hands.ties();
     assert_eq!(ties[0].work_time, WorkTime::default());
     assert_eq!(ties[1].work_time.median_leg(), Some(20.0));
 }

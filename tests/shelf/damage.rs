@@ -7,6 +7,7 @@ use marlinspeak::shelf::{
     CopyBefore, DocumentError, DocumentState, Presses, Shelf, ShelfError, Tie, read_tie, write_tie,
 };
 
+use crate::damaged::flipped;
 use crate::{document, five_by_six, fresh, leg, listed, previous, set_aside, two_copies};
 
 /// Puts `damaged` in the place of the newest copy and asks the shelf for the tie.
@@ -91,8 +92,7 @@ fn a_flipped_byte_anywhere_gives_way_to_the_copy_before_it() {
     let tie = two_copies(&shelf);
     let whole = fs::read(document(&shelf, tie.id())).unwrap();
     for at in 0..whole.len() {
-        let mut damaged = whole.clone();
-        damaged[at] ^= 1 << (at % 8);
+        let damaged = flipped(&whole, at);
         open_damaged(&shelf, &tie, &damaged);
     }
 }
@@ -114,8 +114,7 @@ fn how_far_the_copy_before_is_behind_is_told_wherever_the_damage_is() {
     );
     let mut told = 0;
     for at in 0..whole.len() {
-        let mut damaged = whole.clone();
-        damaged[at] ^= 1 << (at % 8);
+        let damaged = flipped(&whole, at);
         fs::write(&file, &damaged).unwrap();
         let (ties, troubles) = listed(&shelf);
         if let [trouble] = &troubles[..] {

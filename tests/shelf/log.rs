@@ -17,6 +17,7 @@ use marlinspeak::shelf::{
 use marlinspeak::knot::Weave;
 use marlinspeak::words::Words;
 
+use crate::damaged::flipped;
 use crate::{five_by_six, fresh, two_copies};
 
 fn mm(millimetres: f64) -> Millimetres {
@@ -442,8 +443,7 @@ fn damage_to_the_log_is_seen_told_and_not_overwritten() {
     let file = log_file(&shelf, &entry);
     let whole = fs::read(&file).unwrap();
     for at in 0..whole.len() {
-        let mut damaged = whole.clone();
-        damaged[at] ^= 1 << (at % 8);
+        let damaged = flipped(&whole, at);
         fs::write(&file, &damaged).unwrap();
         let mut troubles = Vec::new();
         let ledger = shelf.ledger().unwrap().hand_on(&mut troubles);

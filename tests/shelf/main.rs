@@ -5,6 +5,8 @@ mod changes;
 mod corpus;
 mod crash;
 mod damage;
+#[path = "../support/damaged.rs"]
+mod damaged;
 mod handover;
 mod keeper;
 mod log;

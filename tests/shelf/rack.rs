@@ -6,6 +6,7 @@ use std::thread;
 use marlinspeak::bench::{Millimetres, Tube};
 use marlinspeak::shelf::{CopyBefore, DocumentState, IfThere, PresetsFile, Shelf};
 
+use crate::damaged::flipped_and_cut;
 use crate::fresh;
 
 fn tube(diameter: f64) -> Tube {
@@ -31,14 +32,7 @@ fn every_flipped_byte_and_every_cut_is_told_and_gives_way_to_the_copy_before() {
     let rack = rack(&shelf);
     let whole = fs::read(rack.path()).unwrap();
     for at in 0..whole.len() - 1 {
-        for cut in [false, true] {
-            let damaged = if cut {
-                whole[..at].to_vec()
-            } else {
-                let mut damaged = whole.clone();
-                damaged[at] ^= 1 << (at % 8);
-                damaged
-            };
+        for damaged in flipped_and_cut(&whole, at) {
             fs::write(rack.path(), &damaged).unwrap();
             let mut troubles = Vec::new();
             let presets = rack.read().unwrap().hand_on(&mut troubles);

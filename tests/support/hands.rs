@@ -20,7 +20,7 @@ use marlinspeak::app::{self, App, Message, PlatformServices, Services};
 use marlinspeak::guide::Plan;
 use marlinspeak::session::{Session, Wishes};
 use marlinspeak::settings::Settings;
-use marlinspeak::shelf::{Keeper, PresetsFile, Shelf};
+use marlinspeak::shelf::{Entry, Keeper, PresetsFile, Shelf, Tie};
 use marlinspeak::voice::{Chime, Cue, Speak, SpeechSettings};
 use marlinspeak::words::{Spoken, Words};
 
@@ -289,5 +289,15 @@ impl Hands {
     pub fn shelf(&self) -> &Shelf {
         assert!(self.keeper.flush(std::time::Duration::from_secs(10)));
         &self.shelf
+    }
+
+    /// The ties on it, with which nothing is wrong.
+    pub fn ties(&self) -> Vec<Tie> {
+        self.shelf().list().unwrap().untroubled().unwrap()
+    }
+
+    /// The entries of its log, with which nothing is wrong.
+    pub fn entries(&self) -> Vec<Entry> {
+        self.shelf().ledger().unwrap().untroubled().unwrap().entries
     }
 }
