@@ -28,11 +28,6 @@ pub const JAMMED: f64 = 0.209_199_576_156_145_2;
 
 const SQRT_3: f64 = 1.732_050_807_568_877_2;
 
-/// Spacing of the jammed cloth: √3 cord diameters.
-pub fn jammed_spacing(cord: Millimetres) -> Millimetres {
-    Millimetres::computed(SQRT_3 * cord.get())
-}
-
 /// Crimp of a cord of this diameter that crosses others at this spacing, as a fraction of
 /// the spacing: exact, and no more than [`JAMMED`].
 pub fn crimp(spacing: Millimetres, cord: Millimetres) -> f64 {

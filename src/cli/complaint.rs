@@ -92,7 +92,7 @@ pub(super) fn of_clap(error: &clap::Error, program: Command) -> Result<ExitCode,
             Ok(_) => Ok(()),
         },
         ErrorKind::DisplayVersion => error.print(),
-        _ => return Err(Complaint::input(slip(error, &words))),
+        _ => return Err(Complaint::input(slip(error, &program, &words))),
     };
     match printed {
         Ok(()) => Ok(ExitCode::SUCCESS),
@@ -103,7 +103,7 @@ pub(super) fn of_clap(error: &clap::Error, program: Command) -> Result<ExitCode,
 }
 
 /// The sentence for a slip of the command line.
-fn slip(error: &clap::Error, words: &Words) -> String {
+fn slip(error: &clap::Error, program: &Command, words: &Words) -> String {
     let context = |kind| match error.get(kind) {
         Some(ContextValue::String(text)) => Some(text.clone()),
         Some(ContextValue::Strings(texts)) => texts.first().cloned(),
@@ -112,16 +112,15 @@ fn slip(error: &clap::Error, words: &Words) -> String {
     let option = context(ContextKind::InvalidArg).unwrap_or_default();
     // The option as written, without the name of its value: "--leads <N>".
     let option = option.split([' ', '=']).next().unwrap_or_default();
-    let help = match arguments().next().as_deref() {
-        Some("steps") => "marlinspeak steps --help",
-        Some("fit") => "marlinspeak fit --help",
-        Some("rig") => "marlinspeak rig --help",
-        Some("shelf") => "marlinspeak shelf --help",
-        Some("tie") => "marlinspeak tie --help",
-        Some("sheet") => "marlinspeak sheet --help",
-        Some("doctor") => "marlinspeak doctor --help",
-        _ => "marlinspeak --help",
-    };
+    let command = arguments().next().filter(|name| {
+        program
+            .find_subcommand(name)
+            .is_some_and(|command| !command.is_hide_set())
+    });
+    let help = command.map_or("marlinspeak --help".to_owned(), |name| {
+        format!("marlinspeak {name} --help")
+    });
+    let help = help.as_str();
     match error.kind() {
         ErrorKind::UnknownArgument => {
             words.plainly("cli-unknown-option", &[("given", option), ("help", help)])

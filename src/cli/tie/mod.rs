@@ -141,7 +141,9 @@ fn named(asked: &TieOptions, words: &Words) -> Result<Option<Tie>, Complaint> {
                 .into_iter()
                 .find(|lesson| Some(lesson.number) == number)
                 .ok_or_else(|| {
-                    Complaint::input(words.choice_unknown("--lesson", given, &["1", "2", "3", "4"]))
+                    let numbers = COURSE.map(|lesson| lesson.number.to_string());
+                    let numbers = numbers.each_ref().map(String::as_str);
+                    Complaint::input(words.choice_unknown("--lesson", given, &numbers))
                 })?;
             lesson_tie(lesson, WeaveChoice::FewestTucks)
                 .map(Some)

@@ -365,6 +365,6 @@ impl State {
 /// What there is to see of a tie that waits.
 fn as_it_lies(waiting: &Shelved) -> Option<Subject> {
     let script = Script::new(waiting.tie.plan.clone(), AtOnce::default());
-    let step = script.step(script.settle(waiting.place))?;
+    let step = script.step(waiting.place)?;
     Some(Subject::of(&script, &step))
 }
