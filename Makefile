@@ -105,7 +105,7 @@ snapshots: build-packages
 
 # Makes the pictures in the README anew, with the program itself.
 pictures: build-packages
-	$(CARGO) test --locked --test readme_pictures the_pictures_of_the_readme -- --ignored
+	$(CARGO) test --locked --test readme_pictures -- --ignored
 
 # $(call as_owner,COMMAND): runs it, with a password where only root may write.
 define as_owner

@@ -7,6 +7,7 @@ mod hands;
 mod window;
 
 use std::path::Path;
+use std::process::Command;
 
 use hands::Hands;
 use iced::keyboard::Key;
@@ -44,4 +45,18 @@ fn the_pictures_of_the_readme() {
         let size = file.metadata().unwrap().len();
         assert!(size > 20_000, "{name} is all but empty: {size} bytes");
     }
+}
+
+#[test]
+#[ignore = "writes into resources/: make pictures"]
+fn the_first_tie_as_it_moves() {
+    let file = "resources/first-tie.gif";
+    let status = Command::new(env!("CARGO_BIN_EXE_marlinspeak"))
+        .args(["sheet", "reel", "--leads", "3", "--bights", "5"])
+        .args(["--width", "640", "--replace", "--out", file])
+        .env("LC_ALL", "C")
+        .env("XDG_CONFIG_HOME", "/nonexistent")
+        .status()
+        .unwrap();
+    assert!(status.success());
 }

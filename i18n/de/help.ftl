@@ -27,6 +27,7 @@ help-shelf-undo = Einen gelöschten Knoten zurückholen
 help-sheet-card = Der Knoten, seine Zahlen und jede Bahn als Tabelle
 help-sheet-strip = Nummern der Stifte und Marken der Löcher in wahrer Größe, um das Rohr zu legen
 help-sheet-stage = Das Bild bei einem Schritt
+help-sheet-reel = Der ganze Knoten als bewegtes Bild, Bahn für Bahn, mit seinen Worten
 
 ## What describes a knot.
 
@@ -85,6 +86,8 @@ help-speech = Jeden Schritt auch laut sagen, mit den Tönen wie im Fenster
 help-step = Der Schritt, wie „marlinspeak steps“ sie zählt [sonst: der letzte]
 help-rolled-out = Das Rohr aufgeschnitten und flach ausgerollt zeigen, statt wie es steht
 help-out = Die Datei, die entsteht; mehrere PNG-Seiten bekommen -1, -2, … vor die Endung
+help-reel-out = Die Datei, die entsteht; ihre Art sagt die Endung: gif, png oder webp
+help-reel-width = Bildpunkte in der Breite, 320 bis 1920; drei Viertel davon in der Höhe [sonst: 800]
 help-replace = Eine Datei, die es schon gibt, überschreiben
 help-pdf = Ein PDF machen, wie auch immer der Dateiname endet
 help-dpi = Punkte auf einen Zoll eines PNG, 72 bis 600 [sonst: 300]

@@ -135,3 +135,7 @@ sheet-step = --step nimmt einen Schritt dieses Knotens, 1 bis { $steps }, und �
 sheet-tube-missing = Ein Streifen ist so lang, wie das Rohr rundum misst, und es ist keines genannt: Füge --tube mit seinem Durchmesser hinzu, etwa --tube 48mm.
 sheet-card-long = Eine Karte dieses Knotens hätte mehr als { $most } Kreuzungen zu drucken: „marlinspeak steps“ nennt so viele, wie du willst.
 sheet-strip-long = Ein Streifen für dieses Rohr würde mehr als { $most } Seiten brauchen: Sieh nach, ob --tube den Durchmesser nennt, etwa --tube 48mm.
+sheet-reel-out-missing = Es ist nicht gesagt, wohin das bewegte Bild soll: Füge --out mit einem Dateinamen hinzu, der auf „.gif“, „.png“ oder „.webp“ endet, etwa --out knoten.gif.
+sheet-reel-ending = „{ $file }“ sagt nicht, welche Art von bewegtem Bild entstehen soll: Lass den Namen auf „.gif“, „.png“ oder „.webp“ enden.
+sheet-reel-long = Ein bewegtes Bild dieses Knotens würde mehr als { $most } Kreuzungen nacheinander zeigen: „marlinspeak sheet stage --step“ macht das Bild eines einzelnen Schritts.
+sheet-width = --width nimmt eine ganze Zahl von { $least } bis { $most }, und „{ $given }“ ist keine: Versuch es mit --width 800.

@@ -27,6 +27,7 @@ help-shelf-undo = Bring a deleted tie back
 help-sheet-card = The knot, its facts and every leg as a table
 help-sheet-strip = Pin numbers and hole marks at true size, to be laid round the tube
 help-sheet-stage = The picture at one step
+help-sheet-reel = The whole tie as a moving picture, leg by leg, with its words
 
 ## What describes a knot.
 
@@ -85,6 +86,8 @@ help-speech = Say each step aloud too, and sound as the window does
 help-step = The step, as “marlinspeak steps” counts them [default: the last]
 help-rolled-out = Show the tube cut open and laid flat instead of as it stands
 help-out = The file to write; several pages of PNG get -1, -2, … before their ending
+help-reel-out = The file to write, of the kind that its name ends in: gif, png or webp
+help-reel-width = Pixels across, 320 to 1920; three quarters of that down [default: 800]
 help-replace = Write over a file that is there already
 help-pdf = Make a PDF whatever the file’s name ends in
 help-dpi = Dots an inch of a PNG, 72 to 600 [default: 300]

@@ -137,3 +137,7 @@ sheet-step = --step takes a step of this tie, 1 to { $steps }, and “{ $given }
 sheet-tube-missing = A strip is as long as the tube is round, and no tube is named: add --tube with its diameter, such as --tube 48mm.
 sheet-card-long = A card of this knot would have more than { $most } crossings to print: “marlinspeak steps” tells as many as you like.
 sheet-strip-long = A strip for this tube would take more than { $most } pages: check that --tube is the diameter, such as --tube 48mm.
+sheet-reel-out-missing = There is nowhere to put the moving picture: add --out with a file name that ends in “.gif”, “.png” or “.webp”, such as --out tie.gif.
+sheet-reel-ending = “{ $file }” does not say what kind of moving picture to make: end the name in “.gif”, “.png” or “.webp”.
+sheet-reel-long = A moving picture of this knot would show more than { $most } crossings, one after another: “marlinspeak sheet stage --step” makes the picture of any one step.
+sheet-width = --width takes a whole number from { $least } to { $most }, and “{ $given }” is not one: try --width 800.

@@ -27,6 +27,7 @@ help-shelf-undo = Recuperar un nudo borrado
 help-sheet-card = El nudo, sus datos y todos los tramos en una tabla
 help-sheet-strip = Números de las clavijas y marcas de los agujeros a tamaño real, para rodear con ellos el tubo
 help-sheet-stage = El dibujo de un paso
+help-sheet-reel = El nudo entero como imagen en movimiento, tramo a tramo, con sus palabras
 
 ## What describes a knot.
 
@@ -85,6 +86,8 @@ help-speech = Decir además cada paso en voz alta, con los sonidos de la ventana
 help-step = El paso, como los cuenta «marlinspeak steps» [si no se indica: el último]
 help-rolled-out = Mostrar el tubo abierto y desenrollado en vez de tal como está
 help-out = El archivo que se escribe; varias páginas PNG llevan -1, -2, … antes de la extensión
+help-reel-out = El archivo que se escribe, de la clase que diga su extensión: gif, png o webp
+help-reel-width = Píxeles de ancho, de 320 a 1920; de alto, tres cuartos de eso [si no se indica: 800]
 help-replace = Sobrescribir el archivo si ya existe
 help-pdf = Hacer un PDF, termine como termine el nombre del archivo
 help-dpi = Puntos por pulgada de un PNG, de 72 a 600 [si no se indica: 300]

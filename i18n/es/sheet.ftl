@@ -137,3 +137,7 @@ sheet-step = --step admite un paso de este nudo, de 1 a { $steps }, y «{ $given
 sheet-tube-missing = Una tira es tan larga como el contorno del tubo, y no se indica ningún tubo: añade --tube con su diámetro, por ejemplo --tube 48mm.
 sheet-card-long = Una ficha de este nudo tendría más de { $most } cruces que imprimir: «marlinspeak steps» dice tantos como quieras.
 sheet-strip-long = Una tira para este tubo ocuparía más de { $most } páginas: comprueba que --tube es el diámetro, por ejemplo --tube 48mm.
+sheet-reel-out-missing = No se dice dónde dejar la imagen en movimiento: añade --out con un nombre de archivo que termine en «.gif», «.png» o «.webp», por ejemplo --out nudo.gif.
+sheet-reel-ending = «{ $file }» no dice qué clase de imagen en movimiento hay que hacer: termina el nombre en «.gif», «.png» o «.webp».
+sheet-reel-long = Una imagen en movimiento de este nudo mostraría más de { $most } cruces, uno tras otro: «marlinspeak sheet stage --step» hace el dibujo de un solo paso.
+sheet-width = --width admite un número entero de { $least } a { $most }, y «{ $given }» no lo es: prueba con --width 800.

@@ -27,6 +27,7 @@ help-shelf-undo = Faire revenir un nœud supprimé
 help-sheet-card = Le nœud, ses chiffres et tous les trajets en tableau
 help-sheet-strip = Numéros des picots et repères des trous en vraie grandeur, à poser autour du tube
 help-sheet-stage = L’image d’une étape
+help-sheet-reel = Le nœud entier en image animée, trajet par trajet, avec ses mots
 
 ## What describes a knot.
 
@@ -85,6 +86,8 @@ help-speech = Dire aussi chaque étape à voix haute, avec les sons de la fenêt
 help-step = L’étape, comme les compte « marlinspeak steps » [sinon : la dernière]
 help-rolled-out = Montrer le tube ouvert et déroulé à plat, au lieu de tel qu’il est
 help-out = Le fichier à écrire ; plusieurs pages en PNG reçoivent -1, -2, … avant l’extension
+help-reel-out = Le fichier à écrire, de la sorte que dit son extension : gif, png ou webp
+help-reel-width = Pixels en largeur, de 320 à 1920 ; les trois quarts en hauteur [sinon : 800]
 help-replace = Remplacer un fichier qui existe déjà
 help-pdf = Faire un PDF, quelle que soit l’extension du fichier
 help-dpi = Points par pouce d’un PNG, de 72 à 600 [sinon : 300]

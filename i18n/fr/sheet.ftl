@@ -137,3 +137,7 @@ sheet-step = --step demande une étape de ce nœud, de 1 à { $steps }, et « {
 sheet-tube-missing = Une bande est aussi longue que le tour du tube, et aucun tube n’est nommé : ajoutez --tube avec son diamètre, par exemple --tube 48mm.
 sheet-card-long = La fiche de ce nœud aurait plus de { $most } croisements à imprimer : « marlinspeak steps » en dit autant que vous voulez.
 sheet-strip-long = La bande de ce tube prendrait plus de { $most } pages : vérifiez que --tube est bien le diamètre, par exemple --tube 48mm.
+sheet-reel-out-missing = Rien ne dit où mettre l’image animée : ajoutez --out avec un nom de fichier à l’extension GIF, PNG ou WEBP, par exemple --out noeud.gif.
+sheet-reel-ending = « { $file } » ne dit pas quelle sorte d’image animée faire : donnez un nom à l’extension GIF, PNG ou WEBP.
+sheet-reel-long = L’image animée de ce nœud montrerait plus de { $most } croisements l’un après l’autre : « marlinspeak sheet stage --step » fait l’image d’une seule étape.
+sheet-width = --width demande un nombre entier de { $least } à { $most }, et « { $given } » n’en est pas un : essayez --width 800.

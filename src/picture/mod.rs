@@ -16,6 +16,6 @@ mod scene;
 pub use draw::{
     Colour, DefaultPalette, DisplayItem, DisplayList, Outline, Paint, Palette, Role, okabe_ito,
 };
-pub use export::{ExportError, ICON_SIZES, icon_png, icon_svg, sheet, svg};
+pub use export::{ExportError, ICON_SIZES, icon_png, icon_svg, reel, sheet, svg};
 pub use raster::{Image, Painter};
 pub use scene::{CrossingPoint, Moment, Scene, Subject, View, Viewport, single};

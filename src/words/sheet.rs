@@ -152,6 +152,12 @@ impl Words {
         self.text("sheet-dpi", &args)
     }
 
+    /// The sentence for a number of pixels that a reel can't be wide.
+    pub fn sheet_width(&self, given: &str, least: u16, most: u16) -> String {
+        let args = fluent_args! { "given" => given, "least" => least, "most" => most };
+        self.text("sheet-width", &args)
+    }
+
     /// The sentence for a step that a tie does not have.
     pub fn sheet_step(&self, given: &str, steps: usize) -> String {
         let args = fluent_args! { "given" => given, "steps" => steps };

@@ -1,6 +1,7 @@
-//! `marlinspeak sheet`: cards, strips and stages as PNG or PDF.
+//! `marlinspeak sheet`: cards, strips and stages as PNG or PDF, and reels.
 
 mod pages;
+mod reel;
 mod target;
 
 use std::path::PathBuf;
@@ -8,7 +9,8 @@ use std::path::PathBuf;
 use clap::{Args, Subcommand};
 
 pub use pages::{card, stage, strip};
-use target::Target;
+use reel::ReelArgs;
+use target::{Target, refused_name};
 
 use super::complaint::Complaint;
 use super::options::KnotOptions;
@@ -39,6 +41,8 @@ enum Kind {
     Strip(SheetArgs),
     #[command(about = "help-sheet-stage")]
     Stage(StageArgs),
+    #[command(about = "help-sheet-reel")]
+    Reel(ReelArgs),
 }
 
 #[derive(Args)]
@@ -91,6 +95,7 @@ pub(super) fn run(asked: &SheetOptions, words: &Words) -> Result<(), Complaint> 
         Kind::Card(card) => &card.sheet,
         Kind::Strip(args) => args,
         Kind::Stage(stage) => &stage.sheet,
+        Kind::Reel(reel) => return reel.run(words),
     };
     let plan = args.knot.plan(words)?;
     let paper = args.paper(words)?;
@@ -100,6 +105,7 @@ pub(super) fn run(asked: &SheetOptions, words: &Words) -> Result<(), Complaint> 
         Kind::Card(card) => card.pages(&plan, paper, words)?,
         Kind::Strip(args) => args.strip(&plan, paper, words)?,
         Kind::Stage(stage) => vec![stage.page(&plan, paper, words)?],
+        Kind::Reel(_) => Vec::new(),
     };
     target.write(&pages, &title, words)
 }
@@ -215,9 +221,7 @@ impl SheetArgs {
             Some("pdf") => true,
             Some("png") => false,
             _ => {
-                let name = file.to_string_lossy();
-                let sentence = words.plainly("sheet-out-ending", &[("file", &name)]);
-                return Err(Complaint::input(sentence));
+                return Err(refused_name("sheet-out-ending", &file, words));
             }
         };
         let dots = match self.dpi.as_deref() {

@@ -115,6 +115,12 @@ pub fn strip(
 
 /// The picture while this step of a plan is told.
 pub fn stage(script: &Script, step: &Step, view: View, paper: Paper, words: &Words) -> SheetPage {
+    let subject = Subject::of(script, step);
+    staged(script, step, words).page(paper, |frame| subject.scene(view, frame))
+}
+
+/// What stands round that picture.
+pub(super) fn staged(script: &Script, step: &Step, words: &Words) -> StageSheet {
     let plan = script.plan();
     let shown = words.show(plan.knot(), step);
     let marks: Vec<String> = shown.marks.into_iter().map(|mark| mark.text).collect();
@@ -122,18 +128,20 @@ pub fn stage(script: &Script, step: &Step, view: View, paper: Paper, words: &Wor
     if !marks.is_empty() {
         notes.push(marks.join(" · "));
     }
-    notes.extend(shown.notes);
+    // What the keys of the program do is of no use on paper.
+    if !matches!(step.what, What::Fair(_)) {
+        notes.extend(shown.notes);
+    }
+    notes.extend(shown.caution);
     let signs = match step.what {
         What::Lay(_) => words.plainly("stage-signs", &[]),
         _ => String::new(),
     };
-    let stage = StageSheet {
+    StageSheet {
         knot: words.tie_line(plan),
         phase: shown.phase,
         line: shown.line,
         notes,
         signs,
-    };
-    let subject = Subject::of(script, step);
-    stage.page(paper, |frame| subject.scene(view, frame))
+    }
 }

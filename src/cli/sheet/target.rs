@@ -1,5 +1,6 @@
 //! Pages into files.
 
+use std::fs::File;
 use std::io::Write;
 use std::path::{Path, PathBuf};
 
@@ -8,6 +9,7 @@ use tempfile::NamedTempFile;
 use crate::cli::complaint::Complaint;
 use crate::files::Reason;
 use crate::picture::ExportError;
+use crate::picture::reel::ReelError;
 use crate::picture::sheet::{SheetPage, pdf};
 use crate::words::Words;
 
@@ -32,10 +34,7 @@ impl Target {
         };
         let files = self.files(pages.len());
         if let Some(file) = files.iter().find(|file| !self.replace && file.exists()) {
-            let name = file.to_string_lossy();
-            return Err(Complaint::input(
-                words.plainly("sheet-exists", &[("file", &name)]),
-            ));
+            return Err(refused_name("sheet-exists", file, words));
         }
         if self.is_pdf {
             let bytes = pdf(pages, title).map_err(failed)?;
@@ -60,30 +59,56 @@ impl Target {
             .collect()
     }
 
-    /// Writes a file whole or not at all.
     fn put(&self, file: &Path, bytes: &[u8], words: &Words) -> Result<(), Complaint> {
-        let folder = match file.parent() {
-            Some(folder) if !folder.as_os_str().is_empty() => folder,
-            _ => Path::new("."),
-        };
-        let written = NamedTempFile::new_in(folder).and_then(|mut draft| {
-            draft.write_all(bytes)?;
-            readable(draft.as_file())?;
-            let kept = if self.replace {
-                draft.persist(file)
-            } else {
-                draft.persist_noclobber(file)
-            };
-            kept.map(drop).map_err(|error| error.error)
-        });
-        written.map_err(|fault| {
-            log::warn!("no sheet: {fault}");
-            let name = file.to_string_lossy();
-            let reason = words.reason(Reason::of(&fault));
-            let texts = [("file", &*name), ("reason", &*reason)];
-            Complaint::failure(words.plainly("sheet-unwritable", &texts))
+        put(file, self.replace, words, |draft| {
+            Ok(draft.write_all(bytes)?)
         })
     }
+}
+
+/// Writes a file whole or not at all, and over one that is there only to `replace` it.
+pub(super) fn put(
+    file: &Path,
+    replace: bool,
+    words: &Words,
+    write: impl FnOnce(&mut File) -> Result<(), ReelError>,
+) -> Result<(), Complaint> {
+    if !replace && file.exists() {
+        return Err(refused_name("sheet-exists", file, words));
+    }
+    let folder = match file.parent() {
+        Some(folder) if !folder.as_os_str().is_empty() => folder,
+        _ => Path::new("."),
+    };
+    let written = || {
+        let mut draft = NamedTempFile::new_in(folder)?;
+        write(draft.as_file_mut())?;
+        readable(draft.as_file())?;
+        let kept = if replace {
+            draft.persist(file)
+        } else {
+            draft.persist_noclobber(file)
+        };
+        kept.map_err(|error| error.error)?;
+        Ok(())
+    };
+    written().map_err(|fault| {
+        log::warn!("no sheet: {fault}");
+        match fault {
+            ReelError::Unwritable(fault) => {
+                let name = file.to_string_lossy();
+                let reason = words.reason(Reason::of(&fault));
+                let texts = [("file", &*name), ("reason", &*reason)];
+                Complaint::failure(words.plainly("sheet-unwritable", &texts))
+            }
+            ReelError::Encoder(_) => Complaint::failure(words.plainly("sheet-failed", &[])),
+        }
+    })
+}
+
+/// The sentence about the name of a file that can't be used.
+pub(super) fn refused_name(id: &str, file: &Path, words: &Words) -> Complaint {
+    Complaint::input(words.plainly(id, &[("file", &file.to_string_lossy())]))
 }
 
 /// A draft is its owner's alone; a sheet may be read by others too.

@@ -3,6 +3,7 @@
 mod error;
 mod icon;
 mod png;
+pub mod reel;
 pub mod sheet;
 mod svg;
 

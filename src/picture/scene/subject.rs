@@ -53,6 +53,21 @@ impl Subject {
         }
     }
 
+    /// The same while a leg is laid no further than its first `crossings`; anything else as it is.
+    #[must_use]
+    pub fn laid_as_far_as(mut self, crossings: usize) -> Self {
+        if let Self::Knot {
+            moment: Moment::At {
+                crossings: told, ..
+            },
+            ..
+        } = &mut self
+        {
+            told.end = told.end.min(told.start + crossings);
+        }
+        self
+    }
+
     /// What there is to see while a leg is taken back.
     pub fn taking_back(script: &Script, back: &TakeBack) -> Self {
         Self::at(script.plan(), Moment::of_take_back(back), None)

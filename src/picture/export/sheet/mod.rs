@@ -13,5 +13,5 @@ mod strip;
 pub use card::{Card, CardEnd, CardSection, LegLine};
 pub use page::{DOTS, Paper, SheetPage};
 pub use pdf::pdf;
-pub use stage::StageSheet;
+pub use stage::{FramePlan, StageSheet};
 pub use strip::{StripRing, StripSheet, StripTexts};

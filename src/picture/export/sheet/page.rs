@@ -71,10 +71,14 @@ pub struct SheetPage {
 impl SheetPage {
     /// An empty page, upright or on its side.
     pub(super) fn new(paper: Paper, on_its_side: bool) -> Self {
-        let (width, height) = match (paper.size(), on_its_side) {
-            (size, false) => size,
-            ((width, height), true) => (height, width),
-        };
+        match (paper.size(), on_its_side) {
+            (size, false) => Self::of_size(size),
+            ((width, height), true) => Self::of_size((height, width)),
+        }
+    }
+
+    /// An empty page of so many millimetres across and down.
+    pub(super) fn of_size((width, height): (f32, f32)) -> Self {
         let mut page = Self {
             width,
             height,
@@ -191,6 +195,11 @@ impl SheetPage {
     /// The page painted with so many dots an inch, brought within [`DOTS`].
     pub fn image(&self, dots_per_inch: u16) -> Image {
         let dots = f32::from(dots_per_inch.clamp(*DOTS.start(), *DOTS.end())) / INCH;
+        self.painted(dots, &mut Painter::new()).clone()
+    }
+
+    /// The page painted with so many dots to a millimetre.
+    pub(super) fn painted<'a>(&self, dots: f32, painter: &'a mut Painter) -> &'a Image {
         let viewport = Viewport::new((self.width * dots).round(), (self.height * dots).round());
         // Paper is hardly ever a whole number of dots wide: the last ones are ground too.
         let mut items = vec![DisplayItem::rectangle(Role::Ground, viewport.rect())];
@@ -200,9 +209,7 @@ impl SheetPage {
             let from = point(line.from.0 * dots, line.from.1 * dots);
             draw::line(Role::Label, &line.text, line.size * dots, line.weight, from)
         }));
-        let mut painter = Painter::new();
-        painter.paint(&DisplayList::new(viewport, items), &DefaultPalette::light());
-        painter.into_image()
+        painter.paint(&DisplayList::new(viewport, items), &DefaultPalette::light())
     }
 }
 

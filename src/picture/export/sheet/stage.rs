@@ -2,6 +2,7 @@
 
 use super::page::{Anchor, Paper, SheetPage, wrapped};
 use crate::picture::draw::Weight;
+use crate::picture::raster::{Image, Painter};
 use crate::picture::scene::{Scene, Viewport};
 
 /// What stands round the picture.
@@ -13,7 +14,7 @@ pub struct StageSheet {
     pub phase: String,
     /// The line that matters.
     pub line: String,
-    /// What else there is to say: crossings, notes.
+    /// What else there is to say: crossings, notes, cautions.
     pub notes: Vec<String>,
     /// What the signs in the picture mean.
     pub signs: String,
@@ -21,37 +22,179 @@ pub struct StageSheet {
 
 /// Room left on every side.
 const MARGIN: f32 = 14.0;
+/// Size of the line that matters, and from one of its lines to the next.
+const LINE: f32 = 9.0;
+const LINE_STEP: f32 = 10.5;
+/// Size of what else there is to say: on paper, and on a screen that a class looks at.
+const NOTE: f32 = 4.6;
+const FRAME_NOTE: f32 = 5.6;
+/// From one line of it to the next, in its sizes.
+const NOTE_STEP: f32 = 1.4;
 /// Pixels of a scene in a millimetre of paper: numbers come out near 3 mm.
 const SCALE: f32 = 4.4;
+
+/// Size of what the signs mean, and from one line to the next.
+const SIGNS: f32 = 4.0;
+const SIGNS_STEP: f32 = 5.4;
+
+/// Width and height of a frame of a reel in millimetres, four to three as most projectors have it.
+const FRAME: (f32, f32) = (200.0, 150.0);
+/// Room left on every side of a frame.
+const FRAME_MARGIN: f32 = 9.0;
+/// Width of the words of a frame, beside its picture.
+const BESIDE: f32 = 84.0;
+
+/// Where the picture of a frame stands, which must be the same for all frames of a reel.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum FramePlan {
+    /// Right of the words: a tube that stands is taller than wide.
+    Beside,
+    /// Under the words, which take so many millimetres.
+    Under(f32),
+}
+
+/// The words above or beside a picture, line by line.
+struct Broken {
+    phase: Vec<String>,
+    line: Vec<String>,
+    notes: Vec<String>,
+}
+
+/// Where words and picture stand on a page, in millimetres.
+#[derive(Clone, Copy)]
+struct Places {
+    left: f32,
+    top: f32,
+    /// Width of the words.
+    width: f32,
+    /// Size of what else there is to say.
+    note: f32,
+    /// Bottom of the page within its margin.
+    bottom: f32,
+    /// Left, upper and right edge of the picture.
+    picture: [f32; 3],
+}
 
 impl StageSheet {
     /// The page, on its side. `scene` is asked for in the size that is there for it.
     pub fn page(&self, paper: Paper, scene: impl FnOnce(Viewport) -> Scene) -> SheetPage {
-        let mut page = SheetPage::new(paper, true);
-        let (left, right) = (MARGIN, page.width - MARGIN);
-        let notes: Vec<String> = self
-            .notes
-            .iter()
-            .flat_map(|note| wrapped(note, 4.6, Weight::Regular, right - left))
-            .collect();
-        let line = wrapped(&self.line, 9.0, Weight::Bold, right - left);
-        let above = MARGIN + 8.0 + 10.5 * rows(line.len()) + 6.4 * rows(notes.len());
-        let below = page.height - MARGIN - 7.0;
-        let viewport = Viewport::new((right - left) * SCALE, (below - above) * SCALE);
-        page.picture(&scene(viewport), (left, above), right - left);
-        let mut y = MARGIN + 4.0;
-        page.write(&self.phase, 4.6, Weight::Regular, Anchor::Start, (left, y));
-        page.write(&self.knot, 4.6, Weight::Regular, Anchor::End, (right, y));
+        let page = SheetPage::new(paper, true);
+        let width = page.width() - 2.0 * MARGIN;
+        let above = MARGIN + self.words_height(width, NOTE);
+        let places = Places {
+            left: MARGIN,
+            top: MARGIN,
+            width,
+            note: NOTE,
+            bottom: page.height() - MARGIN,
+            picture: [MARGIN, above, MARGIN + width],
+        };
+        self.on(page, places, Some(scene))
+    }
+
+    /// Millimetres that the words of a frame take above a picture.
+    pub fn height_in_frame(&self) -> f32 {
+        self.words_height(FRAME.0 - 2.0 * FRAME_MARGIN, FRAME_NOTE)
+    }
+
+    /// The page as an image so many pixels wide, to be one of a row whose picture stands still.
+    /// Without a scene there are words alone, over all of its width.
+    pub fn frame<'a>(
+        &self,
+        plan: FramePlan,
+        width: u16,
+        painter: &'a mut Painter,
+        scene: Option<impl FnOnce(Viewport) -> Scene>,
+    ) -> &'a Image {
+        let (left, right) = (FRAME_MARGIN, FRAME.0 - FRAME_MARGIN);
+        let (width_of_words, picture) = match plan {
+            FramePlan::Beside if scene.is_some() => {
+                let beside = left + BESIDE + FRAME_MARGIN;
+                (BESIDE, [beside, FRAME_MARGIN, right])
+            }
+            FramePlan::Beside => (right - left, [left, FRAME_MARGIN, right]),
+            FramePlan::Under(above) => (right - left, [left, FRAME_MARGIN + above, right]),
+        };
+        let places = Places {
+            left,
+            top: FRAME_MARGIN,
+            width: width_of_words,
+            note: FRAME_NOTE,
+            bottom: FRAME.1 - FRAME_MARGIN,
+            picture,
+        };
+        let page = self.on(SheetPage::of_size(FRAME), places, scene);
+        page.painted(f32::from(width) / FRAME.0, painter)
+    }
+
+    fn words_height(&self, width: f32, note: f32) -> f32 {
+        let Broken { phase, line, notes } = self.broken(width, note);
+        let small = phase.len().saturating_sub(1) + notes.len();
+        8.0 + LINE_STEP * rows(line.len()) + NOTE_STEP * note * rows(small)
+    }
+
+    /// The words as they are broken within this width, the small ones in the size of a note.
+    fn broken(&self, width: f32, note: f32) -> Broken {
+        let small = |text: &str| {
+            let lines = text.lines();
+            let lines = lines.flat_map(|line| wrapped(line, note, Weight::Regular, width));
+            lines.collect::<Vec<_>>()
+        };
+        let lines = self.line.lines();
+        let line = lines.flat_map(|line| wrapped(line, LINE, Weight::Bold, width));
+        Broken {
+            phase: small(&self.phase),
+            line: line.collect(),
+            notes: self.notes.iter().flat_map(|text| small(text)).collect(),
+        }
+    }
+
+    fn on(
+        &self,
+        mut page: SheetPage,
+        places: Places,
+        scene: Option<impl FnOnce(Viewport) -> Scene>,
+    ) -> SheetPage {
+        let Places {
+            left,
+            top,
+            width,
+            note,
+            bottom,
+            picture: [from, above, to],
+        } = places;
+        let signs = wrapped(&self.signs, SIGNS, Weight::Regular, width);
+        let foot = bottom - SIGNS_STEP * rows(signs.len().saturating_sub(1));
+        // Under the words the picture stands on what the signs mean.
+        let below = if from > left { bottom } else { foot - 7.0 };
+        if let Some(scene) = scene {
+            let viewport = Viewport::new((to - from) * SCALE, (below - above) * SCALE);
+            page.picture(&scene(viewport), (from, above), to - from);
+        }
+        let Broken { phase, line, notes } = self.broken(width, note);
+        let mut y = top + 4.0;
+        let mut write = |text: &str, size: f32, weight: Weight, y: f32| {
+            page.write(text, size, weight, Anchor::Start, (left, y));
+        };
+        for (nth, text) in phase.iter().enumerate() {
+            y += NOTE_STEP * note * rows(nth.min(1));
+            write(text, note, Weight::Regular, y);
+        }
         for line in line {
-            y += 10.5;
-            page.write(&line, 9.0, Weight::Bold, Anchor::Start, (left, y));
+            y += LINE_STEP;
+            write(&line, LINE, Weight::Bold, y);
         }
-        for note in notes {
-            y += 6.4;
-            page.write(&note, 4.6, Weight::Regular, Anchor::Start, (left, y));
+        // Set off from the line a little.
+        y += 0.2 * note;
+        for text in notes {
+            y += NOTE_STEP * note;
+            write(&text, note, Weight::Regular, y);
         }
-        let foot = (left, page.height - MARGIN);
-        page.write(&self.signs, 4.0, Weight::Regular, Anchor::Start, foot);
+        for (nth, line) in signs.iter().enumerate() {
+            write(line, SIGNS, Weight::Regular, foot + SIGNS_STEP * rows(nth));
+        }
+        let right = (left + width, top + 4.0);
+        page.write(&self.knot, note, Weight::Regular, Anchor::End, right);
         page
     }
 }
