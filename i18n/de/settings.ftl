@@ -14,6 +14,7 @@ settings-name = { $field ->
         [cues] Kurze Töne
         [cue-volume] Lautstärke der Töne
         [flash] Blitz am Rand
+        [motion] Bewegte Bilder
         [theme] Farben
         [distance] Auge bis Bildschirm
         [screen-width] Breite des Bildes
@@ -108,6 +109,10 @@ settings-say = { $field ->
         [flash] { $choice ->
             [on] Blitz am Rand des Bildschirms: an. Die Pfeile zur Seite ändern es.
            *[off] Blitz am Rand des Bildschirms: aus. Die Pfeile zur Seite ändern es.
+        }
+        [motion] { $choice ->
+            [on] Bewegte Bilder: an. Die Pfeile zur Seite ändern es.
+           *[off] Bewegte Bilder: aus. Die Pfeile zur Seite ändern es.
         }
         [theme] { $choice ->
             [light] Farben: dunkel auf hell. Die Pfeile zur Seite ändern sie.

@@ -14,6 +14,7 @@ settings-name = { $field ->
         [cues] Short sounds
         [cue-volume] Loudness of the sounds
         [flash] Flash at the edge
+        [motion] Moving pictures
         [theme] Colours
         [distance] Eye to screen
         [screen-width] Width of the picture
@@ -108,6 +109,10 @@ settings-say = { $field ->
         [flash] { $choice ->
             [on] Flash at the edge of the screen: on. The side arrows change it.
            *[off] Flash at the edge of the screen: off. The side arrows change it.
+        }
+        [motion] { $choice ->
+            [on] Moving pictures: on. The side arrows change it.
+           *[off] Moving pictures: off. The side arrows change it.
         }
         [theme] { $choice ->
             [light] Colours: dark on light. The side arrows change it.

@@ -14,6 +14,7 @@ settings-name = { $field ->
         [cues] Sonidos breves
         [cue-volume] Volumen de los sonidos
         [flash] Destello en el marco
+        [motion] Imágenes en movimiento
         [theme] Colores
         [distance] Del ojo a la pantalla
         [screen-width] Ancho de la imagen
@@ -108,6 +109,10 @@ settings-say = { $field ->
         [flash] { $choice ->
             [on] Destello en el marco de la pantalla: activado. Las flechas laterales lo cambian.
            *[off] Destello en el marco de la pantalla: desactivado. Las flechas laterales lo cambian.
+        }
+        [motion] { $choice ->
+            [on] Imágenes en movimiento: activadas. Las flechas laterales lo cambian.
+           *[off] Imágenes en movimiento: desactivadas. Las flechas laterales lo cambian.
         }
         [theme] { $choice ->
             [light] Colores: oscuro sobre claro. Las flechas laterales los cambian.

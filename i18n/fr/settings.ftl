@@ -14,6 +14,7 @@ settings-name = { $field ->
         [cues] Sons brefs
         [cue-volume] Volume des sons
         [flash] Éclair au bord
+        [motion] Images animées
         [theme] Couleurs
         [distance] De l’œil à l’écran
         [screen-width] Largeur de l’image
@@ -108,6 +109,10 @@ settings-say = { $field ->
         [flash] { $choice ->
             [on] Éclair au bord de l’écran : oui. Les flèches de côté changent ce réglage.
            *[off] Éclair au bord de l’écran : non. Les flèches de côté changent ce réglage.
+        }
+        [motion] { $choice ->
+            [on] Images animées : oui. Les flèches de côté changent ce réglage.
+           *[off] Images animées : non. Les flèches de côté changent ce réglage.
         }
         [theme] { $choice ->
             [light] Couleurs : foncé sur clair. Les flèches de côté les changent.

@@ -18,4 +18,6 @@ pub use draw::{
 };
 pub use export::{ExportError, ICON_SIZES, icon_png, icon_svg, reel, sheet, svg};
 pub use raster::{Image, Painter};
-pub use scene::{CrossingPoint, Moment, Scene, Subject, View, Viewport, single};
+pub use scene::{
+    CrossingPoint, IllustrationError, Mark, Moment, Scene, Subject, View, Viewport, single,
+};

@@ -35,6 +35,8 @@ pub enum Setting {
     CueVolume,
     /// A flash of the edge.
     Flash,
+    /// Pictures that move.
+    Motion,
     /// Dark or light.
     Theme,
     /// From the eye to the screen.
@@ -230,6 +232,7 @@ impl SettingsList {
             Setting::Cues => new.cues.is_on = !new.cues.is_on,
             Setting::CueVolume => new.cues.volume = percent(new.cues.volume, by),
             Setting::Flash => new.flash = !new.flash,
+            Setting::Motion => new.still = !new.still,
             Setting::Theme => {
                 new.colours = match new.colours {
                     ColourScheme::Dark => ColourScheme::Light,
@@ -299,6 +302,7 @@ impl SettingsList {
             Setting::Cues => flag(settings.cues.is_on),
             Setting::CueVolume => number(settings.cues.volume.into()),
             Setting::Flash => flag(settings.flash),
+            Setting::Motion => flag(!settings.still),
             Setting::Theme => SettingValue::Choice(match settings.colours {
                 ColourScheme::Dark => "dark",
                 ColourScheme::Light => "light",

@@ -230,6 +230,7 @@ fn known_fields(settings: &Settings) -> Result<Fields, FormatError> {
         "manners": speech.collect::<Fields>(),
         "cues": { "on": settings.cues.is_on, "volume": settings.cues.volume },
         "flash": settings.flash,
+        "still": settings.still,
         "theme": <&str>::from(settings.colours),
         "screen": {
             "distance_mm": settings.screen.distance,

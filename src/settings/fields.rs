@@ -27,6 +27,7 @@ pub(super) struct SettingsFields {
     speech: BTreeMap<String, SpeechSection>,
     cues: CuesSection,
     flash: bool,
+    still: bool,
     theme: Named<ColourScheme>,
     screen: ScreenSection,
     pacing: bool,
@@ -122,6 +123,7 @@ impl From<SettingsFields> for Settings {
                 volume: fields.cues.volume.0,
             },
             flash: fields.flash,
+            still: fields.still,
             colours: fields.theme.0,
             screen: ScreenGeometry {
                 distance: fields.screen.distance_mm.0,

@@ -31,6 +31,8 @@ pub struct Settings {
     pub cues: Cues,
     /// Whether the edge of the screen flashes where a sound would tell something.
     pub flash: bool,
+    /// Whether pictures stand still that would else show how a leg goes in.
+    pub still: bool,
     /// Whether letters are light or dark.
     pub colours: ColourScheme,
     /// How large the screen is, and how far away.

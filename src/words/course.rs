@@ -1,41 +1,46 @@
 //! Words of the course for beginners and of the glossary.
 
 use fluent::{FluentArgs, FluentValue, fluent_args};
+use strum::VariantArray as _;
 
 use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::{Sentence, Spoken, Words};
-use crate::guide::{COURSE, Lesson, LessonState, Plan};
+use crate::guide::{COURSE, GlossaryWord, Lesson, LessonState, Plan};
 use crate::knot::{Knot, Weave};
 
-/// What the words of the trade mean, in an order to be read in.
-const GLOSSARY: [SpokenMessage; 21] = [
-    SpokenMessage::GlossaryLeadSay,
-    SpokenMessage::GlossaryBightSay,
-    SpokenMessage::GlossaryPassSay,
-    SpokenMessage::GlossaryLegSay,
-    SpokenMessage::GlossaryRoundSay,
-    SpokenMessage::GlossaryStrandSay,
-    SpokenMessage::GlossaryStandingEndSay,
-    SpokenMessage::GlossaryWorkingEndSay,
-    SpokenMessage::GlossaryCrossingSay,
-    SpokenMessage::GlossaryOverUnderSay,
-    SpokenMessage::GlossaryTuckSay,
-    SpokenMessage::GlossaryWeaveSay,
-    SpokenMessage::GlossaryFollowSay,
-    SpokenMessage::GlossarySnugSay,
-    SpokenMessage::GlossaryFairSay,
-    SpokenMessage::GlossaryTubeSay,
-    SpokenMessage::GlossaryRingSay,
-    SpokenMessage::GlossaryRowSay,
-    SpokenMessage::GlossaryPinSay,
-    SpokenMessage::GlossaryRimSay,
-    SpokenMessage::GlossaryStaggerSay,
-];
+/// What says what a word of the trade means.
+const fn meaning_of(word: GlossaryWord) -> SpokenMessage {
+    match word {
+        GlossaryWord::Lead => SpokenMessage::GlossaryLeadSay,
+        GlossaryWord::Bight => SpokenMessage::GlossaryBightSay,
+        GlossaryWord::Pass => SpokenMessage::GlossaryPassSay,
+        GlossaryWord::Leg => SpokenMessage::GlossaryLegSay,
+        GlossaryWord::Round => SpokenMessage::GlossaryRoundSay,
+        GlossaryWord::Strand => SpokenMessage::GlossaryStrandSay,
+        GlossaryWord::StandingEnd => SpokenMessage::GlossaryStandingEndSay,
+        GlossaryWord::WorkingEnd => SpokenMessage::GlossaryWorkingEndSay,
+        GlossaryWord::Crossing => SpokenMessage::GlossaryCrossingSay,
+        GlossaryWord::OverUnder => SpokenMessage::GlossaryOverUnderSay,
+        GlossaryWord::Tuck => SpokenMessage::GlossaryTuckSay,
+        GlossaryWord::Weave => SpokenMessage::GlossaryWeaveSay,
+        GlossaryWord::Follow => SpokenMessage::GlossaryFollowSay,
+        GlossaryWord::Snug => SpokenMessage::GlossarySnugSay,
+        GlossaryWord::Fair => SpokenMessage::GlossaryFairSay,
+        GlossaryWord::Tube => SpokenMessage::GlossaryTubeSay,
+        GlossaryWord::Ring => SpokenMessage::GlossaryRingSay,
+        GlossaryWord::Row => SpokenMessage::GlossaryRowSay,
+        GlossaryWord::Pin => SpokenMessage::GlossaryPinSay,
+        GlossaryWord::Rim => SpokenMessage::GlossaryRimSay,
+        GlossaryWord::Stagger => SpokenMessage::GlossaryStaggerSay,
+    }
+}
 
 /// A word of the trade.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct GlossaryEntry {
+    /// Which of the words it is.
+    pub of: GlossaryWord,
     /// The word, as a title.
     pub word: String,
     /// What it means, in a sentence or two.
@@ -72,16 +77,18 @@ impl Words {
 
     /// Every word of the glossary, in an order to be read in.
     pub fn glossary(&self) -> Vec<GlossaryEntry> {
-        let entry = |message: &SpokenMessage| {
+        let entry = |&of: &GlossaryWord| {
+            let message = meaning_of(of);
             let word = self.plainly(message.stem(), &[]);
-            let meaning = self.spoken(*message, &FluentArgs::new());
+            let meaning = self.spoken(message, &FluentArgs::new());
             GlossaryEntry {
+                of,
                 say: Spoken::new(format!("{word}. {meaning}")),
                 meaning: meaning.into(),
                 word,
             }
         };
-        GLOSSARY.iter().map(entry).collect()
+        GlossaryWord::VARIANTS.iter().map(entry).collect()
     }
 }
 

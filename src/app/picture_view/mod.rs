@@ -4,7 +4,8 @@
 mod render_cache;
 mod tiles;
 
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
+use std::time::{Duration, Instant};
 
 use iced::advanced::widget::Tree;
 use iced::advanced::{Clipboard, Layout, Shell, Widget, layout, mouse, renderer};
@@ -78,7 +79,13 @@ impl Placement {
 
 /// A picture on a screen.
 pub struct PictureView {
-    subject: Option<Subject>,
+    /// What is shown one after another; the last stays.
+    film: Vec<Subject>,
+    /// Which of them is shown, and since when the first.
+    frame: Cell<usize>,
+    begun: Cell<Option<Instant>>,
+    /// How long each stands.
+    each: Duration,
     view: View,
     /// Another one whenever another picture is wanted.
     number: u64,
@@ -94,7 +101,10 @@ pub struct PictureView {
 impl Default for PictureView {
     fn default() -> Self {
         Self {
-            subject: None,
+            film: Vec::new(),
+            frame: Cell::new(0),
+            begun: Cell::new(None),
+            each: Duration::ZERO,
             view: View::default(),
             number: 0,
             share: PictureSize::ByRoom,
@@ -129,10 +139,43 @@ impl PictureView {
 
     /// Shows this from now on, or nothing.
     pub fn show(&mut self, subject: Option<Subject>) {
-        if self.subject != subject {
-            self.subject = subject;
-            self.number += 1;
+        self.play(subject.into_iter().collect(), Duration::ZERO);
+    }
+
+    /// Shows these one after another from now on, each for so long, and then the last. What is
+    /// playing already goes on.
+    pub fn play(&mut self, film: Vec<Subject>, each: Duration) {
+        if self.film == film {
+            return;
         }
+        self.number += self.film.len().max(1) as u64;
+        self.film = film;
+        self.each = each;
+        self.frame.set(0);
+        self.begun.set(None);
+    }
+
+    /// Plays it once more from the beginning.
+    pub fn replay(&mut self) {
+        self.number += self.film.len().max(1) as u64;
+        self.frame.set(0);
+        self.begun.set(None);
+    }
+
+    /// Goes on to what is to be shown now, and says when the next is due; nothing where the picture
+    /// stands still.
+    fn wind(&self, now: Instant) -> Option<Instant> {
+        let last = self.film.len().checked_sub(1)?;
+        if self.frame.get() >= last {
+            return None;
+        }
+        let begun = self.begun.get().unwrap_or(now);
+        self.begun.set(Some(begun));
+        let due = |frame: usize| begun + self.each * u32::try_from(frame).unwrap_or(u32::MAX);
+        while self.frame.get() < last && due(self.frame.get() + 1) <= now {
+            self.frame.set(self.frame.get() + 1);
+        }
+        (self.frame.get() < last).then(|| due(self.frame.get() + 1))
     }
 
     /// Makes so much of the picture from now on.
@@ -170,7 +213,7 @@ impl PictureView {
                     View::RolledOut => View::RoundTheTube,
                     View::RoundTheTube => View::RolledOut,
                 };
-                self.number += 1;
+                self.number += self.film.len().max(1) as u64;
             }
             "f" | "F" => {
                 self.is_full = !self.is_full;
@@ -208,7 +251,7 @@ impl PictureView {
         };
         let is_roomy = room.width >= ROOM.width && room.height >= ROOM.height;
         let is_there = is_roomy || is_asked_for || is_taught;
-        (self.subject.is_some() && is_there).then_some(Placement {
+        (!self.film.is_empty() && is_there).then_some(Placement {
             is_wide,
             twentieths,
             is_asked_for,
@@ -255,7 +298,7 @@ impl PictureView {
     ) -> Element<'a, M> {
         // Two knots of a list, or near enough.
         let height = room.height * 0.4;
-        if height < 180.0 || self.subject.is_none() {
+        if height < 180.0 || self.film.is_empty() {
             return list(room);
         }
         let list = list(Size::new(room.width, room.height - height - GAP));
@@ -269,7 +312,7 @@ impl PictureView {
 
     /// The screen with the picture at its right, or below it in a room that is taller than wide.
     pub fn next_to<'a, M: 'a>(&'a self, room: Size, screen: Element<'a, M>) -> Element<'a, M> {
-        if self.subject.is_none() {
+        if self.film.is_empty() {
             return screen;
         }
         if room.width > room.height {
@@ -290,9 +333,9 @@ impl PictureView {
     }
 
     /// What a picture of this size depends on now.
-    const fn wanted(&self, size: Size) -> PictureKey {
+    fn wanted(&self, size: Size) -> PictureKey {
         PictureKey {
-            number: self.number,
+            number: self.number + self.frame.get() as u64,
             size,
             dots: self.dots,
         }
@@ -300,7 +343,7 @@ impl PictureView {
 
     fn motif(&self) -> Motif {
         Motif {
-            subject: self.subject.clone(),
+            subject: self.film.get(self.frame.get()).cloned(),
             view: self.view,
             many: self.many,
         }
@@ -331,7 +374,10 @@ impl<M> Widget<M, Theme, Renderer> for Canvas<'_> {
         _: &Rectangle,
     ) {
         let Self(picture) = self;
-        if let Event::Window(window::Event::RedrawRequested(_)) = event {
+        if let Event::Window(window::Event::RedrawRequested(now)) = event {
+            if let Some(due) = picture.wind(*now) {
+                shell.request_redraw_at(window::RedrawRequest::At(due));
+            }
             let mut cache = picture.cache.borrow_mut();
             let wanted = picture.wanted(layout.bounds().size());
             if cache.prepare(wanted, || picture.motif()) {

@@ -7,6 +7,7 @@ use std::time::Duration;
 use super::route::Go;
 use crate::app::services::Services;
 use crate::app::window_metrics::WindowMetrics;
+use crate::picture::Subject;
 use crate::session::{Effect, Session};
 use crate::words::{Remark, Spoken, Words};
 
@@ -65,6 +66,14 @@ impl Context {
     /// Dots of the screen for each pixel of the layout.
     pub fn dots(&self) -> f32 {
         self.window.dots(self.session.settings().screen)
+    }
+
+    /// Pictures that follow one another, or the last alone for a tyer who wants none that move.
+    pub fn moving(&self, mut film: Vec<Subject>) -> Vec<Subject> {
+        if self.session.settings().still {
+            film.drain(..film.len().saturating_sub(1));
+        }
+        film
     }
 
     /// Puts the state of a screen by, until it is come back to.

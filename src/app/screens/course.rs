@@ -1,27 +1,38 @@
 //! First ties: the screen of the course for beginners.
 
-use iced::widget::{button, column, row, scrollable, text};
+use std::time::Duration;
+
+use iced::widget::{button, column, container, row, scrollable, text};
 use iced::{Element, Fill, FillPortion, Task};
 
 use super::context::Context;
 use super::route::{Go, Next};
 use super::screen_page::ScreenPage;
+use crate::app::picture_view::PictureView;
 use crate::app::{theme, widgets};
 use crate::bench::WeaveChoice;
 use crate::guide::{COURSE, LessonState};
 use crate::knot::KnotError;
 use crate::pedal::{Intent, Press};
+use crate::picture::Subject;
 use crate::session::{lesson_tie, lessons};
 use crate::shelf::{ShelfError, ShelfReading, Tie};
 use crate::words::{Remark, Spoken, Words};
 
+/// The list of lessons.
+const LIST: &str = "lessons";
+
+/// How long each picture of a lesson stands.
+const STANDS: Duration = Duration::from_millis(600);
+
 /// Which lesson is chosen, and how far the tyer is with each.
-#[derive(Debug, Default)]
+#[derive(Default)]
 pub struct State {
     chosen: usize,
     /// Whether the weave begins with over, as it is named, even where its twin takes fewer tucks.
     begins_over: bool,
     states: [LessonState; COURSE.len()],
+    picture: PictureView,
 }
 
 /// What happens on the screen besides presses.
@@ -29,8 +40,9 @@ pub struct State {
 pub enum Message {
     /// The shelf was asked how far the tyer is.
     Asked(Result<ShelfReading<[LessonState; COURSE.len()]>, ShelfError>),
-    /// The lesson at this place of the list is to be begun.
-    Begin(usize),
+    /// The lesson at this place of the list was clicked: another is read first, and the one that is
+    /// chosen is begun.
+    Clicked(usize),
     /// The weave is to begin the other way.
     Exchange,
 }
@@ -63,17 +75,17 @@ impl ScreenPage for State {
                 // The first lesson that is not done is the one to go on with.
                 let not_done = |state: &LessonState| *state != LessonState::Done;
                 self.chosen = self.states.iter().position(not_done).unwrap_or(0);
+                self.illustrate(context);
                 let opening = context.remark(Remark::CourseSay);
                 let opening = troubles.then(&opening);
                 context.say(&opening.then(&self.say_chosen(context)));
                 Next::default()
             }
-            Message::Begin(index) => {
-                self.chosen = index.min(COURSE.len() - 1);
-                self.begin(context)
-            }
+            Message::Clicked(index) if index == self.chosen => self.begin(context),
+            Message::Clicked(index) => self.choose(index.min(COURSE.len() - 1), context),
             Message::Exchange => {
                 self.begins_over = !self.begins_over;
+                self.illustrate(context);
                 context.say(&self.say_weave(context.words()));
                 Next::default()
             }
@@ -105,43 +117,56 @@ impl ScreenPage for State {
         }
     }
 
+    fn redraw(&mut self, context: &Context) {
+        self.picture.set_dots(context.dots());
+    }
+
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
         let words = context.words();
         let page = widgets::page_below(context.session.notices(), 14);
-        let mut list = column![].spacing(12).width(FillPortion(1));
+        let mut list = column![].spacing(12);
         for (index, (lesson, state)) in COURSE.iter().zip(self.states).enumerate() {
-            let line = text(words.lesson_line(*lesson, state)).size(26);
+            let line = text(words.lesson_line(*lesson, state)).size(theme::BODY);
             list = list.push(
                 button(line)
                     .width(Fill)
                     .padding(14)
                     .style(theme::pressable(index == self.chosen))
-                    .on_press(Message::Begin(index)),
+                    .on_press(Message::Clicked(index)),
             );
         }
-        let idea = words.lesson_idea(COURSE[self.chosen].number);
-        let mut beside = column![text(idea.to_string()).size(28)]
-            .spacing(14)
-            .width(FillPortion(1));
+        let list = scrollable(list).id(LIST).spacing(8).height(Fill);
+        let idea = words.lesson_idea(COURSE[self.chosen].number).to_string();
+        let mut told = column![text(idea).size(theme::BODY)].spacing(14);
         if let Ok(tie) = self.tie() {
             let weave = text(words.lesson_weave(&tie.plan)).size(theme::BODY);
-            beside = beside.push(
+            told = told.push(
                 button(weave)
                     .padding([8, 14])
                     .style(theme::pressable(false))
                     .on_press(Message::Exchange),
             );
         }
+        // What the knot looks like comes first; what is new about it can be scrolled.
+        let beside = column![
+            container(self.picture.view()).height(FillPortion(3)),
+            scrollable(told.width(Fill))
+                .spacing(8)
+                .height(FillPortion(2)),
+        ]
+        .spacing(14);
         page.push(
             text(words.plainly("course-heading", &[]))
                 .size(theme::HEADING)
                 .font(theme::BOLD),
         )
         .push(
-            scrollable(row![list, beside].spacing(40))
-                .spacing(8)
-                .width(Fill)
-                .height(Fill),
+            row![
+                container(list).width(FillPortion(2)),
+                container(beside).width(FillPortion(3)),
+            ]
+            .spacing(30)
+            .height(Fill),
         )
         .push(widgets::quiet(
             words.plainly("course-keys", &[]),
@@ -154,8 +179,17 @@ impl ScreenPage for State {
 impl State {
     fn choose(&mut self, index: usize, context: &Context) -> Next<Message> {
         self.chosen = index;
+        self.illustrate(context);
         context.say(&self.say_chosen(context));
-        Next::default()
+        Next::run(widgets::bring_into_view(LIST, index, COURSE.len()))
+    }
+
+    /// Shows the knot of the lesson.
+    fn illustrate(&mut self, context: &Context) {
+        // A lesson whose knot can't be tied says so when it is begun.
+        let film = self.tie().map(|tie| Subject::of_lesson(&tie.plan));
+        let film = context.moving(film.unwrap_or_default());
+        self.picture.play(film, STANDS);
     }
 
     fn say_chosen(&self, context: &Context) -> Spoken {

@@ -1,20 +1,30 @@
 //! The words of the trade, one after the other.
 
-use iced::widget::{button, column, container, responsive, row, scrollable, text};
+use std::time::Duration;
+
+use iced::widget::{Id, button, column, container, responsive, row, scrollable, text};
 use iced::{Center, Element, Fill, FillPortion, Task};
 
 use super::context::Context;
 use super::route::{Go, Next};
 use super::screen_page::ScreenPage;
+use crate::app::picture_view::PictureView;
 use crate::app::{theme, widgets};
 use crate::pedal::{Intent, Press};
+use crate::picture::Subject;
 use crate::words::{GlossaryEntry, Remark, Spoken};
 
+/// The list of words.
+const LIST: &str = "words";
+
+/// How long each picture of a word stands.
+const STANDS: Duration = Duration::from_millis(700);
+
 /// Which word stands on the screen.
-#[derive(Debug)]
 pub struct State {
     words: Vec<GlossaryEntry>,
     chosen: usize,
+    picture: PictureView,
 }
 
 /// A word of the list was clicked.
@@ -26,10 +36,12 @@ impl ScreenPage for State {
     type Opening = ();
 
     fn open((): (), context: &mut Context) -> (Self, Task<Message>) {
-        let state = Self {
+        let mut state = Self {
             words: context.words().glossary(),
             chosen: 0,
+            picture: PictureView::default(),
         };
+        state.illustrate(context);
         let opening = context.remark(Remark::GlossarySay);
         context.say(&opening.then(&state.say_chosen()));
         (state, Task::none())
@@ -58,9 +70,16 @@ impl ScreenPage for State {
                 self.choose((self.chosen + count - 1) % count, context)
             }
             (_, Some(Intent::Leave)) => Go::start().into(),
-            (_, Some(Intent::Again)) => self.choose(self.chosen, context),
+            (_, Some(Intent::Again)) => {
+                self.picture.replay();
+                self.choose(self.chosen, context)
+            }
             _ => Next::default(),
         }
+    }
+
+    fn redraw(&mut self, context: &Context) {
+        self.picture.set_dots(context.dots());
     }
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
@@ -74,19 +93,19 @@ impl ScreenPage for State {
                 .into()
         });
         let list = scrollable(column(list).spacing(6))
+            .id(Id::new(LIST))
             .spacing(8)
             .height(Fill)
             .width(FillPortion(1));
         let meaning = responsive(|size| {
             let GlossaryEntry { word, meaning, .. } = &self.words[self.chosen];
-            let large = (size.width / 12.0).clamp(34.0, 72.0);
+            let large = (size.width.min(1.6 * size.height) / 14.0).clamp(30.0, 64.0);
             let meaning = column![
                 text(word).size(large).font(theme::BOLD).center(),
-                text(meaning).size(large * 0.55).center(),
+                text(meaning).size(large * 0.5).center(),
             ];
-            container(meaning.spacing(24).align_x(Center))
-                .center(Fill)
-                .into()
+            let meaning = meaning.spacing(12).align_x(Center).width(Fill);
+            column![meaning, self.picture.view()].spacing(16).into()
         });
         let meaning = container(meaning).width(FillPortion(3));
         page.push(
@@ -106,8 +125,28 @@ impl ScreenPage for State {
 impl State {
     fn choose(&mut self, index: usize, context: &Context) -> Next<Message> {
         self.chosen = index.min(self.words.len().saturating_sub(1));
+        self.illustrate(context);
         context.say(&self.say_chosen());
-        Next::default()
+        Next::run(widgets::bring_into_view(
+            LIST,
+            self.chosen,
+            self.words.len(),
+        ))
+    }
+
+    /// Shows what the word means.
+    fn illustrate(&mut self, context: &Context) {
+        let word = self.words.get(self.chosen).map(|entry| entry.of);
+        match word.map(Subject::of_word).transpose() {
+            Ok(film) => {
+                let film = film.unwrap_or_default();
+                self.picture.play(context.moving(film), STANDS);
+            }
+            Err(error) => {
+                ::log::error!("no picture of a word: {error}");
+                self.picture.show(None);
+            }
+        }
     }
 
     fn say_chosen(&self) -> Spoken {

@@ -1,7 +1,6 @@
 //! The settings screen: one list, worked by keys, where each line says itself.
 
-use iced::widget::scrollable::RelativeOffset;
-use iced::widget::{Id, button, column, operation, row, scrollable, text};
+use iced::widget::{Id, button, column, row, scrollable, text};
 use iced::{Center, Element, Fill, Task, padding};
 
 use super::context::Context;
@@ -145,9 +144,7 @@ impl State {
 
     /// Brings the line that has the focus into sight.
     fn scroll(&self) -> Task<Message> {
-        #[expect(clippy::cast_precision_loss, reason = "a handful of lines")]
-        let y = self.list.focus() as f32 / (Setting::ALL.len() - 1) as f32;
-        operation::snap_to(Id::new(LIST), RelativeOffset { x: 0.0, y })
+        widgets::bring_into_view(LIST, self.list.focus(), Setting::ALL.len())
     }
 }
 

@@ -2,8 +2,9 @@
 
 pub mod repaint_layer;
 
-use iced::widget::{Column, column, container, space, stack, text};
-use iced::{Element, Fill};
+use iced::widget::scrollable::RelativeOffset;
+use iced::widget::{Column, Id, column, container, operation, space, stack, text};
+use iced::{Element, Fill, Task};
 
 use super::text_layout::text_metrics::TextMetrics;
 use super::theme;
@@ -56,4 +57,12 @@ pub fn edged<'a, M: 'a>(page: Element<'a, M>, is_flashing: bool) -> Element<'a, 
         space().into()
     };
     stack![page, frame].width(Fill).height(Fill).into()
+}
+
+/// Scrolls a list so that the line at this place of so many comes into view.
+pub fn bring_into_view<M: 'static>(list: &'static str, place: usize, lines: usize) -> Task<M> {
+    #[expect(clippy::cast_precision_loss, reason = "a place on a scroll bar")]
+    let share = place as f32 / lines.saturating_sub(1).max(1) as f32;
+    let y = share.clamp(0.0, 1.0);
+    operation::snap_to(Id::new(list), RelativeOffset { x: 0.0, y })
 }

@@ -3,7 +3,7 @@
 use super::item::{DisplayItem, Outline};
 use super::knot::KnotDrawing;
 use super::rings::RingsDrawing;
-use crate::picture::scene::{Content, KnotScene, Scene, Viewpoint, Viewport};
+use crate::picture::scene::{Content, KnotScene, Mark, Scene, Viewpoint, Viewport};
 
 /// A picture as shapes, back to front, in pixels of its viewport.
 #[derive(Clone, Debug)]
@@ -17,7 +17,7 @@ impl DisplayList {
     /// Draws all of a scene.
     pub fn of(scene: &Scene) -> Self {
         let (items, viewpoint) = match scene.content() {
-            Content::Knot(knot) => (knot_items(knot), Some(knot.viewpoint())),
+            Content::Knot(knot) => (knot_items(knot, scene.mark()), Some(knot.viewpoint())),
             Content::Rings(rings) => (RingsDrawing::items(rings, scene.viewport()), None),
         };
         Self {
@@ -62,7 +62,7 @@ impl DisplayList {
 }
 
 /// The shapes of a knot on its tube, back to front.
-fn knot_items(scene: &KnotScene) -> Vec<DisplayItem> {
+fn knot_items(scene: &KnotScene, mark: Option<Mark>) -> Vec<DisplayItem> {
     let mut drawing = KnotDrawing::new(scene);
     drawing.tube();
     if scene.is_off_the_tube {
@@ -75,6 +75,9 @@ fn knot_items(scene: &KnotScene) -> Vec<DisplayItem> {
         drawing.pins();
         drawing.signs();
         drawing.far_numbers();
+    }
+    if let Some(mark) = mark {
+        drawing.mark(mark);
     }
     drawing.items
 }

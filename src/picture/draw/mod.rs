@@ -9,6 +9,7 @@ mod display_list;
 mod item;
 mod knot;
 mod lettering;
+mod marks;
 mod palette;
 mod pins;
 mod rings;

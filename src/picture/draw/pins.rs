@@ -65,7 +65,7 @@ impl KnotDrawing<'_> {
     }
 
     /// Draws a number, in a ring or on a disc when its role says so.
-    fn number(&mut self, role: Role, number: u16, centre: Point) {
+    pub(super) fn number(&mut self, role: Role, number: u16, centre: Point) {
         let size = self.scene.layout.text;
         let text = number.to_string();
         let mut add = |role, paint, radius| {

@@ -5,6 +5,9 @@ use super::layout::SceneLayout;
 use super::sheet_point::real;
 use crate::knot::{Pin, Rim};
 
+/// The share of the half of a tube in front that a leg may go round, to be seen well at both ends.
+const IN_FRONT: f32 = 0.85;
+
 /// Where on the tube the eye rests, in half pitches and rows.
 #[derive(Clone, Copy, Debug)]
 pub struct Focus {
@@ -34,8 +37,15 @@ impl Focus {
                 middle: (real(start), row),
             };
         };
-        let [start, end] = [active.rows.start, active.rows.end].map(|row| row.clamp(0.0, leads));
-        let nth = f32::midpoint(start, end);
+        // A leg that is in front whole is looked at whole: the tube stands still while it goes in.
+        let is_in_front = leads <= IN_FRONT * real(layout.bights);
+        let nth = if is_in_front && !layout.zoomed {
+            leads / 2.0
+        } else {
+            let rows = [active.rows.start, active.rows.end];
+            let [start, end] = rows.map(|row| row.clamp(0.0, leads));
+            f32::midpoint(start, end)
+        };
         Self::on_the_way(layout, active.leg.from, nth)
     }
 

@@ -2,6 +2,7 @@
 
 use super::crossings::CrossingPoint;
 use super::knot::KnotScene;
+use super::mark::Mark;
 use super::moment::Moment;
 use super::rings::RingsScene;
 use super::view::{View, Viewport};
@@ -15,6 +16,7 @@ use crate::knot::{Hand, Laying, Side};
 pub struct Scene {
     viewport: Viewport,
     content: Content,
+    mark: Option<Mark>,
 }
 
 /// What there can be to see.
@@ -73,6 +75,7 @@ impl Scene {
         Self {
             viewport,
             content: Content::Rings(RingsScene::new(layout, rows, hand, viewport)),
+            mark: None,
         }
     }
 
@@ -80,7 +83,22 @@ impl Scene {
         Self {
             viewport: knot.viewport,
             content: Content::Knot(Box::new(knot)),
+            mark: None,
         }
+    }
+
+    /// The same with a part of the knot pointed at.
+    #[must_use]
+    pub fn marked(self, mark: Mark) -> Self {
+        Self {
+            mark: Some(mark),
+            ..self
+        }
+    }
+
+    /// What of the knot is pointed at.
+    pub(in crate::picture) const fn mark(&self) -> Option<Mark> {
+        self.mark
     }
 
     /// The size of the picture it was worked out for.

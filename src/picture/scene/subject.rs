@@ -1,5 +1,6 @@
 //! What a picture is of: a step of a tie, a finished knot, the rings.
 
+use super::mark::Mark;
 use super::model::Scene;
 use super::moment::Moment;
 use super::view::{View, Viewport};
@@ -22,6 +23,13 @@ pub enum Subject {
         moment: Moment,
         /// The finished knot, when it is to be shown in its proportions.
         shape: Option<KnotShape>,
+    },
+    /// A knot with a part of it pointed at.
+    Marked {
+        /// The knot.
+        of: Box<Self>,
+        /// What is pointed at.
+        mark: Mark,
     },
     /// The rings, rolled out.
     Rings {
@@ -97,6 +105,53 @@ impl Subject {
         }
     }
 
+    /// The knot of a plan on its tube, as far as it is laid.
+    pub(super) fn tying(plan: &Plan, moment: Moment) -> Self {
+        Self::at(plan, moment, None)
+    }
+
+    /// The knot of a plan off its tube, in these proportions.
+    pub(super) fn shaped(plan: &Plan, moment: Moment, shape: KnotShape) -> Self {
+        Self::at(plan, moment, Some(shape))
+    }
+
+    /// The same with a part of it pointed at.
+    #[must_use]
+    pub fn marked(self, mark: Mark) -> Self {
+        Self::Marked {
+            of: Box::new(self),
+            mark,
+        }
+    }
+
+    /// One picture after the other in which the leg in hand goes in, crossing by crossing; the first
+    /// and the last are the picture itself, whole. Anything else is one picture that stands still.
+    pub fn film(self) -> Vec<Self> {
+        let crossings = match &self {
+            Self::Knot {
+                laying,
+                moment:
+                    Moment::At {
+                        pass_leg,
+                        crossings,
+                    },
+                ..
+            } => {
+                let all = laying.crossings(*pass_leg).count();
+                crossings.end.min(all).saturating_sub(crossings.start)
+            }
+            _ => 0,
+        };
+        if crossings < 2 {
+            return vec![self];
+        }
+        let going_in = (1..crossings).map(|laid| self.clone().laid_as_far_as(laid));
+        let mut film = vec![self.clone()];
+        film.extend(going_in);
+        film.push(self);
+        film
+    }
+
     fn at(plan: &Plan, moment: Moment, shape: Option<KnotShape>) -> Self {
         Self::Knot {
             laying: plan.laying().clone(),
@@ -110,6 +165,7 @@ impl Subject {
     /// The picture in a view of the tube; rings are always rolled out.
     pub fn scene(&self, view: View, viewport: Viewport) -> Scene {
         match self {
+            Self::Marked { of, mark } => of.scene(view, viewport).marked(*mark),
             Self::Rings { layout, rows, hand } => Scene::rings(layout, rows, *hand, viewport),
             Self::Knot {
                 laying,

@@ -5,7 +5,7 @@ mod view;
 use std::ops::Range;
 use std::path::PathBuf;
 
-use iced::widget::{Id, operation, scrollable};
+use iced::widget::{Id, operation};
 use iced::{Element, Task};
 
 use super::context::Context;
@@ -13,6 +13,7 @@ use super::route::{Go, Next};
 use super::screen_page::ScreenPage;
 use crate::app::jobs::{self, Job, JobOutcome, JobReport, Stock};
 use crate::app::services::LAST_SAVE;
+use crate::app::widgets;
 use crate::pedal::{Intent, Press};
 use crate::session::as_path;
 use crate::shelf::{ShelfError, Shelved, Tie, TieId, TieStatus};
@@ -335,16 +336,8 @@ impl State {
     /// Brings the tie in the focus into view.
     fn scroll(&self) -> Task<Message> {
         let in_view = self.in_view();
-        #[expect(clippy::cast_precision_loss, reason = "a place on a scroll bar")]
-        let share = (self.focus.saturating_sub(in_view.start)) as f32
-            / in_view.len().saturating_sub(1).max(1) as f32;
-        operation::snap_to(
-            list_id(),
-            scrollable::RelativeOffset {
-                x: 0.0,
-                y: share.clamp(0.0, 1.0),
-            },
-        )
+        let place = self.focus.saturating_sub(in_view.start);
+        widgets::bring_into_view(LIST, place, in_view.len())
     }
 }
 
@@ -362,6 +355,5 @@ pub(super) fn line() -> Id {
     Id::new("shelf-line")
 }
 
-pub(super) fn list_id() -> Id {
-    Id::new("shelf-list")
-}
+/// The list of ties.
+pub(super) const LIST: &str = "shelf-list";

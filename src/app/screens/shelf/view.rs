@@ -3,7 +3,7 @@
 use iced::widget::{button, column, row, scrollable, space, text, text_input};
 use iced::{Center, Element, Fill};
 
-use super::{Message, Prompt, State, label, line, list_id};
+use super::{LIST, Message, Prompt, State, label, line};
 use crate::app::{theme, widgets};
 use crate::guide::{AtOnce, Script};
 use crate::shelf::{Shelved, TieStatus};
@@ -69,7 +69,7 @@ impl State {
             .zip(in_view)
             .map(|(shelved, index)| self.row(index, shelved, words));
         scrollable(column(above.into_iter().chain(rows).chain(below)).spacing(10))
-            .id(list_id())
+            .id(LIST)
             .width(Fill)
             .height(Fill)
             .into()

@@ -1,0 +1,38 @@
+//! Marks that point at a part of the knot.
+
+use kurbo::Line;
+
+use super::item::{DisplayItem, Paint, Role};
+use super::knot::KnotDrawing;
+use crate::picture::scene::{Mark, MarkShape};
+
+impl KnotDrawing<'_> {
+    /// Draws a mark over everything else, in the colour of what is in hand, set off by an edge.
+    pub fn mark(&mut self, mark: Mark) {
+        let scene = self.scene;
+        let line = (0.08 * scene.layout.half_pitch).clamp(2.0, 5.0);
+        let edge = 2.0 * line;
+        for shape in scene.mark_shapes(mark) {
+            match shape {
+                MarkShape::Line(from, to) => {
+                    let between = Line::new(scene.point(from), scene.point(to));
+                    for (role, width) in [(Role::Ground, line + edge), (Role::From, line)] {
+                        self.items.push(DisplayItem::line(role, width, between));
+                    }
+                }
+                MarkShape::Ring(at, radius) => {
+                    let centre = scene.point(at);
+                    for (role, width) in [(Role::Ground, line + edge), (Role::From, line)] {
+                        let paint = Paint::Stroke(width.into());
+                        let ring = DisplayItem::circle(role, paint, centre, radius);
+                        self.items.push(ring);
+                    }
+                }
+                MarkShape::Number(at, number) => {
+                    let centre = scene.point(at);
+                    self.number(Role::To, number, centre);
+                }
+            }
+        }
+    }
+}
