@@ -26,7 +26,7 @@ impl KnotDrawing<'_> {
                 let mut outlines = scene.outlines(&visible, pass, width, stretches);
                 outlines.truncate(stretches.len() + usize::from(role == Role::Active));
                 if role == Role::ActiveEdge {
-                    self.place_within(&outlines, &[scene.inner()], role);
+                    self.place_within(&outlines, scene.inner(), role);
                 } else {
                     self.place(&outlines, role, Role::ActiveRest);
                 }
@@ -57,7 +57,7 @@ impl KnotDrawing<'_> {
             (Role::Active, size * 0.85, length, 0.0),
         ] {
             let corners = scene.head(visible, active, half, length, back);
-            self.place_within(&[corners.to_vec()], &[scene.inner()], role);
+            self.place_within(&corners[..].into(), scene.inner(), role);
         }
     }
 

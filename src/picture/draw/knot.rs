@@ -3,7 +3,7 @@
 use kurbo::BezPath;
 
 use super::item::{DisplayItem, Role, polygon};
-use crate::picture::scene::{KnotScene, SheetPoint, Span};
+use crate::picture::scene::{KnotScene, Outlines, SheetPoint, Span};
 
 /// The shapes of a knot, as far as they are drawn.
 pub struct KnotDrawing<'a> {
@@ -24,7 +24,7 @@ impl<'a> KnotDrawing<'a> {
 
     /// Brings outlines from the sheet to the picture: one shape for what lies within the turn of
     /// the tube that is shown, one for what lies beyond.
-    pub fn place(&mut self, outlines: &[Vec<SheetPoint>], role: Role, beyond: Role) {
+    pub fn place(&mut self, outlines: &Outlines, role: Role, beyond: Role) {
         let Span { from, to } = self.scene.projection.across;
         let inner = self.scene.inner();
         let left = Span {
@@ -32,26 +32,42 @@ impl<'a> KnotDrawing<'a> {
             to: inner.from,
         };
         let right = Span { from: inner.to, to };
-        self.place_within(outlines, &[left, right], beyond);
-        self.place_within(outlines, &[inner], role);
+        let mut outside = BezPath::new();
+        // Most cords lie within, all of them.
+        let mut inside = BezPath::with_capacity(outlines.steps());
+        for outline in outlines.iter() {
+            let reach = extent(outline);
+            for span in [left, right] {
+                self.add_within(outline, reach, span, &mut outside);
+            }
+            self.add_within(outline, reach, inner, &mut inside);
+        }
+        self.fill(beyond, outside);
+        self.fill(role, inside);
     }
 
-    /// Brings what of the outlines lies in any of the spans to the picture, as one shape.
-    pub fn place_within(&mut self, outlines: &[Vec<SheetPoint>], spans: &[Span], role: Role) {
+    /// Brings what of the outlines lies in a span to the picture, as one shape.
+    pub fn place_within(&mut self, outlines: &Outlines, span: Span, role: Role) {
         let mut path = BezPath::new();
-        for outline in outlines {
-            let (left, right) = extent(outline);
-            for &span in spans {
-                if span.from >= span.to || left >= span.to || right <= span.from {
-                    continue;
-                }
-                if left >= span.from && right <= span.to {
-                    self.add(outline, &mut path);
-                } else {
-                    self.add(&clipped(outline, span), &mut path);
-                }
-            }
+        for outline in outlines.iter() {
+            self.add_within(outline, extent(outline), span, &mut path);
         }
+        self.fill(role, path);
+    }
+
+    /// Adds what of an outline, which reaches so far, lies in a span.
+    fn add_within(&self, outline: &[SheetPoint], reach: Span, span: Span, path: &mut BezPath) {
+        if span.from >= span.to || reach.from >= span.to || reach.to <= span.from {
+            return;
+        }
+        if reach.from >= span.from && reach.to <= span.to {
+            self.add(outline, path);
+        } else {
+            self.add(&clipped(outline, span), path);
+        }
+    }
+
+    fn fill(&mut self, role: Role, path: BezPath) {
         if !path.elements().is_empty() {
             self.items.push(DisplayItem::fill(role, path));
         }
@@ -63,11 +79,16 @@ impl<'a> KnotDrawing<'a> {
 }
 
 /// How far left and how far right an outline goes.
-fn extent(outline: &[SheetPoint]) -> (f32, f32) {
+fn extent(outline: &[SheetPoint]) -> Span {
+    let none = Span {
+        from: f32::MAX,
+        to: f32::MIN,
+    };
     outline
         .iter()
-        .fold((f32::MAX, f32::MIN), |(left, right), &(x, _)| {
-            (left.min(x), right.max(x))
+        .fold(none, |Span { from, to }, &(x, _)| Span {
+            from: from.min(x),
+            to: to.max(x),
         })
 }
 

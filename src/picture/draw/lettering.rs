@@ -3,7 +3,7 @@
 use std::ops::Range;
 use std::sync::OnceLock;
 
-use kurbo::{BezPath, Point, Vec2};
+use kurbo::{BezPath, PathEl, Point, Vec2};
 use ttf_parser::{Face, OutlineBuilder};
 
 use super::item::{DisplayItem, Role};
@@ -41,7 +41,10 @@ pub const fn file(weight: Weight) -> &'static [u8] {
 /// The width in pixels of `text` set `size` pixels to the em.
 pub fn width(text: &str, size: f32, weight: Weight) -> f32 {
     face(weight).map_or(0.0, |face| {
-        let units: f32 = text.chars().map(|letter| advance(face, letter)).sum();
+        let mut units = 0.0;
+        for letter in text.chars() {
+            with_glyph(face, weight, letter, |glyph| units += glyph.advance);
+        }
         units * size / f32::from(face.units_per_em())
     })
 }
@@ -60,19 +63,75 @@ pub fn centred(role: Role, text: &str, size: f32, weight: Weight, centre: Point)
 /// `text` as a filled shape whose baseline begins at `from`. Letters that the face lacks are
 /// left out.
 pub fn line(role: Role, text: &str, size: f32, weight: Weight, from: Point) -> DisplayItem {
-    let mut pen = Pen::default();
+    let mut path = BezPath::new();
     if let Some(face) = face(weight) {
-        pen.scale = size / f32::from(face.units_per_em());
-        (pen.x, pen.baseline) = coordinates(from);
+        let scale = size / f32::from(face.units_per_em());
+        let (mut x, baseline) = coordinates(from);
         for letter in text.chars() {
-            if let Some(glyph) = face.glyph_index(letter) {
-                // A blank has no outline; it still takes its width.
-                let _ = face.outline_glyph(glyph, &mut pen);
-            }
-            pen.x += advance(face, letter) * pen.scale;
+            with_glyph(face, weight, letter, |glyph| {
+                // Turned the right way up and scaled to pixels.
+                let place = |at: Point| {
+                    let (right, up) = coordinates(at);
+                    point(x + right * scale, baseline - up * scale)
+                };
+                path.extend(glyph.outline.iter().map(|step| placed(step, place)));
+                x += glyph.advance * scale;
+            });
         }
     }
-    DisplayItem::fill(role, pen.path)
+    DisplayItem::fill(role, path)
+}
+
+fn placed(step: PathEl, place: impl Fn(Point) -> Point) -> PathEl {
+    match step {
+        PathEl::MoveTo(to) => PathEl::MoveTo(place(to)),
+        PathEl::LineTo(to) => PathEl::LineTo(place(to)),
+        PathEl::QuadTo(one, to) => PathEl::QuadTo(place(one), place(to)),
+        PathEl::CurveTo(one, two, to) => PathEl::CurveTo(place(one), place(two), place(to)),
+        PathEl::ClosePath => PathEl::ClosePath,
+    }
+}
+
+/// A letter, in the units of its face.
+#[derive(Default)]
+struct Glyph {
+    outline: BezPath,
+    advance: f32,
+}
+
+impl Glyph {
+    /// Nothing at all for a letter that the face lacks.
+    fn read(face: &Face<'_>, letter: char) -> Self {
+        let Some(glyph) = face.glyph_index(letter) else {
+            return Self::default();
+        };
+        let mut pen = Pen(BezPath::new());
+        // A blank has no outline; it still takes its width.
+        let _ = face.outline_glyph(glyph, &mut pen);
+        Self {
+            outline: pen.0,
+            advance: advance(face, letter),
+        }
+    }
+}
+
+/// Shows a letter of the face. Digits are read out of it once: a picture has hundreds.
+fn with_glyph(face: &Face<'_>, weight: Weight, letter: char, show: impl FnOnce(&Glyph)) {
+    static REGULAR: OnceLock<[Glyph; 10]> = OnceLock::new();
+    static BOLD: OnceLock<[Glyph; 10]> = OnceLock::new();
+    let digits = match weight {
+        Weight::Regular => &REGULAR,
+        Weight::Bold => &BOLD,
+    };
+    let read =
+        || ['0', '1', '2', '3', '4', '5', '6', '7', '8', '9'].map(|digit| Glyph::read(face, digit));
+    let digit = letter
+        .to_digit(10)
+        .and_then(|digit| usize::try_from(digit).ok());
+    match digit.and_then(|digit| digits.get_or_init(read).get(digit)) {
+        Some(glyph) => show(glyph),
+        None => show(&Glyph::read(face, letter)),
+    }
 }
 
 /// The glyphs that `text` is set with: the number of each in its face, how far it moves the
@@ -95,41 +154,28 @@ fn advance(face: &Face<'_>, letter: char) -> f32 {
         .map_or(0.0, f32::from)
 }
 
-/// Collects outlines, turned the right way up and scaled to pixels.
-#[derive(Default)]
-struct Pen {
-    path: BezPath,
-    scale: f32,
-    x: f32,
-    baseline: f32,
-}
-
-impl Pen {
-    fn place(&self, x: f32, y: f32) -> Point {
-        point(self.x + x * self.scale, self.baseline - y * self.scale)
-    }
-}
+/// Collects the outline of a glyph.
+struct Pen(BezPath);
 
 impl OutlineBuilder for Pen {
     fn move_to(&mut self, x: f32, y: f32) {
-        self.path.move_to(self.place(x, y));
+        self.0.move_to(point(x, y));
     }
 
     fn line_to(&mut self, x: f32, y: f32) {
-        self.path.line_to(self.place(x, y));
+        self.0.line_to(point(x, y));
     }
 
     fn quad_to(&mut self, x1: f32, y1: f32, x: f32, y: f32) {
-        self.path.quad_to(self.place(x1, y1), self.place(x, y));
+        self.0.quad_to(point(x1, y1), point(x, y));
     }
 
     fn curve_to(&mut self, x1: f32, y1: f32, x2: f32, y2: f32, x: f32, y: f32) {
-        let controls = (self.place(x1, y1), self.place(x2, y2));
-        self.path.curve_to(controls.0, controls.1, self.place(x, y));
+        self.0.curve_to(point(x1, y1), point(x2, y2), point(x, y));
     }
 
     fn close(&mut self) {
-        self.path.close_path();
+        self.0.close_path();
     }
 }
 

@@ -5,7 +5,7 @@ use kurbo::{Line, Rect};
 use super::item::{DisplayItem, Role};
 use super::knot::KnotDrawing;
 use crate::knot::Heading;
-use crate::picture::scene::{Limit, Span};
+use crate::picture::scene::{Limit, Outlines, Span};
 
 impl KnotDrawing<'_> {
     /// Draws the ground and the tube.
@@ -50,8 +50,14 @@ impl KnotDrawing<'_> {
                 let width = (scene.layout.cord * 0.5).max(1.2);
                 let bight = Limit::Bight(scene.layout.offset(visible.cords));
                 let path = scene.cord_path(&visible, visible.cords);
-                let outline = path.stretch(bight, bight, width, scene.projection.step());
-                self.place_within(&[outline], &[far], Role::ActiveBehind);
+                let mut outlines = Outlines::default();
+                path.outline(
+                    (bight, bight),
+                    width,
+                    scene.projection.step(),
+                    &mut outlines,
+                );
+                self.place_within(&outlines, far, Role::ActiveBehind);
             }
         }
     }
@@ -68,8 +74,14 @@ impl KnotDrawing<'_> {
                 }
                 let path = scene.cord_path(&visible, 1);
                 let bight = Limit::Bight(path.offset);
-                let outline = path.stretch(bight, bight, width, scene.projection.step());
-                self.place(&[outline], Role::ToCome, Role::ToCome);
+                let mut outlines = Outlines::default();
+                path.outline(
+                    (bight, bight),
+                    width,
+                    scene.projection.step(),
+                    &mut outlines,
+                );
+                self.place(&outlines, Role::ToCome, Role::ToCome);
             }
         }
     }

@@ -1,6 +1,7 @@
 //! One cord of one leg on the sheet, cut wherever it goes under.
 
 use super::layout::SceneLayout;
+use super::outlines::Outlines;
 use super::sheet_point::{SheetPoint, real};
 
 /// A copy of a leg on the sheet. The sheet goes on for ever; a leg comes again every turn.
@@ -31,6 +32,15 @@ pub enum Limit {
     Slant(i32, f32),
 }
 
+/// The straight of one edge of a cord: how far it is to the right of the middle line, and where
+/// it begins and ends along it.
+#[derive(Clone, Copy, Debug)]
+struct Edge {
+    across: f32,
+    from: f32,
+    to: f32,
+}
+
 /// A piece of cord between two limits.
 pub type Stretch = (Limit, Limit);
 
@@ -53,14 +63,13 @@ impl CordPath<'_> {
     /// How far along a line that is `across` right of the middle meets, near the `nth` row on
     /// the way, a line of the leg crossed that is `other` right of *its* middle.
     pub fn meets(&self, nth: i32, across: f32, other: f32) -> f32 {
-        let layout = self.layout;
-        let (tan, cot) = (layout.sin / layout.cos, layout.cos / layout.sin);
+        let SceneLayout { tan, cot, .. } = *self.layout;
         let beyond = if self.rising {
             (across - other) * cot - (across + other) * tan
         } else {
             (other - across) * cot + (other + across) * tan
         };
-        real(nth) * layout.diagonal + beyond / 2.0
+        real(nth) * self.layout.diagonal + beyond / 2.0
     }
 
     /// Where the cord leaves its pin in a straight line, and where it comes to the next.
@@ -68,14 +77,6 @@ impl CordPath<'_> {
         let layout = self.layout;
         let pin = layout.bend * layout.sin / layout.cos;
         [pin, real(layout.leads) * layout.diagonal - pin]
-    }
-
-    /// Whether anything is left between two limits on both edges of a cord `width` wide.
-    pub fn is_open(&self, from: Limit, to: Limit, width: f32) -> bool {
-        [-0.5, 0.5].iter().all(|side| {
-            let across = self.offset + side * width;
-            self.along(from, 0, across) < self.along(to, 1, across)
-        })
     }
 
     /// How far along the straight a limit is for the edge of the cord at `across`; `end` is 0
@@ -91,26 +92,46 @@ impl CordPath<'_> {
         }
     }
 
-    /// The outline of the cord from one limit to another, `width` wide, with no straight
-    /// line of it longer than `step`.
-    pub fn stretch(&self, from: Limit, to: Limit, width: f32, step: f32) -> Vec<SheetPoint> {
-        let mut left = Vec::with_capacity(8);
-        let mut right = Vec::with_capacity(8);
-        for (side, rail) in [(-0.5, &mut left), (0.5, &mut right)] {
-            let across = self.offset + side * width;
-            self.curve(from, true, across, rail);
-            let ends = [self.along(from, 0, across), self.along(to, 1, across)];
-            let run = (ends[1] - ends[0]).abs() * self.layout.cos;
-            let mut along = 0.0;
-            let steps = (run / step).ceil().clamp(1.0, 4096.0);
-            while along <= steps {
-                rail.push(self.at(ends[0] + (ends[1] - ends[0]) * along / steps, across));
-                along += 1.0;
-            }
-            self.curve(to, false, across, rail);
+    /// Adds the outline of a stretch of the cord, `width` wide, with no straight line of it longer
+    /// than `step`; nothing when nothing is left between its limits on one of the two edges.
+    pub fn outline(&self, (from, to): Stretch, width: f32, step: f32, outlines: &mut Outlines) {
+        let [left, right] = self.edges(from, to, width);
+        if left.from >= left.to || right.from >= right.to {
+            return;
         }
-        left.extend(right.into_iter().rev());
-        left
+        outlines.add(|outline| {
+            self.edge(from, to, left, step, outline);
+            let back = outline.len();
+            self.edge(from, to, right, step, outline);
+            outline[back..].reverse();
+        });
+    }
+
+    /// The left and the right edge of the cord between two limits.
+    fn edges(&self, from: Limit, to: Limit, width: f32) -> [Edge; 2] {
+        [-0.5, 0.5].map(|side| {
+            let across = self.offset + side * width;
+            Edge {
+                across,
+                from: self.along(from, 0, across),
+                to: self.along(to, 1, across),
+            }
+        })
+    }
+
+    /// Adds one edge of the cord.
+    fn edge(&self, from: Limit, to: Limit, edge: Edge, step: f32, rail: &mut Vec<SheetPoint>) {
+        self.curve(from, true, edge.across, rail);
+        let whole = edge.to - edge.from;
+        let steps = (whole.abs() * self.layout.cos / step)
+            .ceil()
+            .clamp(1.0, 4096.0);
+        let mut along = 0.0;
+        while along <= steps {
+            rail.push(self.at(edge.from + whole * along / steps, edge.across));
+            along += 1.0;
+        }
+        self.curve(to, false, edge.across, rail);
     }
 
     /// Adds the curved part of one edge of the cord at its start or at its finish.

@@ -2,7 +2,8 @@
 
 use super::cord_path::{Limit, Stretch};
 use super::knot::KnotScene;
-use super::sheet_point::{SheetPoint, real};
+use super::outlines::Outlines;
+use super::sheet_point::real;
 use super::visible_legs::VisibleLeg;
 use crate::knot::Heading;
 
@@ -44,7 +45,9 @@ impl KnotScene {
     pub fn stretches(&self, visible: &VisibleLeg, pass: u16) -> Vec<Stretch> {
         let heading = visible.leg.heading();
         let (first, last) = visible.seen;
-        let mut stretches = Vec::new();
+        // A cord goes under at half of its crossings, as a rule.
+        let rows = usize::try_from(last - first).unwrap_or(0);
+        let mut stretches = Vec::with_capacity(rows / 2 + 2);
         let mut from = if first == 0 {
             self.start_limit(visible, pass)
         } else {
@@ -79,21 +82,23 @@ impl KnotScene {
         stretches
     }
 
-    /// The outlines of one cord, `width` wide, of the stretches that `wanted` picks.
+    /// The outlines of one cord, `width` wide, of these stretches.
     pub fn outlines(
         &self,
         visible: &VisibleLeg,
         pass: u16,
         width: f32,
         stretches: &[Stretch],
-    ) -> Vec<Vec<SheetPoint>> {
+    ) -> Outlines {
         let path = self.cord_path(visible, pass);
         let step = self.projection.step();
-        stretches
-            .iter()
-            .filter(|&&(from, to)| path.is_open(from, to, width))
-            .map(|&(from, to)| path.stretch(from, to, width, step))
-            .chain(self.hidden_end(visible, pass))
-            .collect()
+        let mut outlines = Outlines::with_capacity(stretches.len() + 1);
+        for &stretch in stretches {
+            path.outline(stretch, width, step, &mut outlines);
+        }
+        if let Some(end) = self.hidden_end(visible, pass) {
+            outlines.add(|outline| outline.extend(end));
+        }
+        outlines
     }
 }

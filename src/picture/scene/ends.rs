@@ -54,7 +54,7 @@ impl KnotScene {
     }
 
     /// The piece of a loose end that shows again beyond the bights that lie over it.
-    pub fn hidden_end(&self, visible: &VisibleLeg, pass: u16) -> Option<Vec<SheetPoint>> {
+    pub fn hidden_end(&self, visible: &VisibleLeg, pass: u16) -> Option<[SheetPoint; 4]> {
         let knot = self.laying.knot();
         let rising = visible.leg.heading() == Heading::Rising;
         let loose = if rising {
@@ -85,6 +85,6 @@ impl KnotScene {
             (x, pin.1 - (clear * clear - aside * aside).sqrt())
         };
         let (left, right) = (x - layout.cord / 2.0, x + layout.cord / 2.0);
-        Some(vec![edge(left), edge(right), (right, tip), (left, tip)])
+        Some([edge(left), edge(right), (right, tip), (left, tip)])
     }
 }

@@ -43,6 +43,10 @@ pub struct SceneLayout {
     pub sin: f32,
     /// Cosine of that angle.
     pub cos: f32,
+    /// Tangent of that angle.
+    pub tan: f32,
+    /// Cotangent of that angle.
+    pub cot: f32,
     /// Distance between the middles of two cords that run side by side.
     pub spacing: f32,
     /// Width of a cord.
@@ -152,6 +156,8 @@ impl SceneLayout {
             diagonal: 1.0,
             sin: 1.0,
             cos: 1.0,
+            tan: 1.0,
+            cot: 1.0,
             spacing: 1.0,
             cord: 1.0,
             gap: 1.0,
@@ -172,6 +178,8 @@ impl SceneLayout {
         self.diagonal = half_pitch.hypot(row);
         self.sin = row / self.diagonal;
         self.cos = half_pitch / self.diagonal;
+        self.tan = self.sin / self.cos;
+        self.cot = self.cos / self.sin;
         // Distance between two neighbouring legs of one heading.
         let pitch = 2.0 * half_pitch * self.sin;
         match self.bands {
