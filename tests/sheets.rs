@@ -358,9 +358,9 @@ fn a_card_says_what_the_work_takes_and_costs() {
     );
     let labour = Labour::of(&plan, Some(pace), prices);
     let pages = sheet::card(&plan, None, &labour, Paper::A4, &words);
-    // 24 legs of a minute each, and eight tenths more for all that is not laying.
+    // 24 legs and 34 tucks of 26⅔ seconds each, and eight tenths more for all that is not laying.
     let sentence = format!(
-        "It takes {} tucks and about 45 min at your own pace, and costs 14.40.",
+        "It takes {} tucks and about 45 min at your own pace, and costs 15.47.",
         plan.laying().tucks()
     );
     assert!(

@@ -175,7 +175,8 @@ fn what_was_logged_goes_into_fit_and_rig() {
     // Before anything was logged the usual pace holds.
     let legs = |knot: &Value| u32::try_from(knot["legs"].as_u64().unwrap()).unwrap();
     let minutes = |knot: &Value| knot["minutes"].as_f64().unwrap();
-    let usual = TyingPace::USUAL.minutes(legs(&knot));
+    let tucks = |knot: &Value| u32::try_from(knot["tucks"].as_u64().unwrap()).unwrap();
+    let usual = TyingPace::USUAL.minutes(legs(&knot), tucks(&knot));
     assert!((minutes(&knot) - usual).abs() < 0.1);
     let tie = home.put("5", "6", 99);
     let mm = |length| Millimetres::new(length).unwrap();
@@ -196,7 +197,10 @@ fn what_was_logged_goes_into_fit_and_rig() {
     home.shelf().log(&entry).unwrap();
 
     let (knot, more) = fit_and_rig(&home);
-    let own = TyingPace::new(36.0).unwrap().minutes(legs(&knot));
+    // The legs that were timed had the tucks of the tie that was logged.
+    let tucks_a_leg = f64::from(entry.counts.fewest_tucks()) / f64::from(entry.counts.legs());
+    let own = TyingPace::new(36.0).unwrap().with_tucks(tucks_a_leg);
+    let own = own.minutes(legs(&knot), tucks(&knot));
     assert!(
         (minutes(&knot) - own).abs() < 0.1,
         "{} {own}",

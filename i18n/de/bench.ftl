@@ -217,14 +217,30 @@ fit-nothing = Nichts passt: Versuch es mit dünnerer Schnur, mit einer anderen z
 
 ## The knots that fit
 
-# $count: how many fit. $shown: how many are listed.
+# $count: how many come out as long as asked. $near: how many miss that a little. $shown: how many are listed.
 fit-heading = { $count ->
-        [one] Ein Knoten bedeckt { $cover } auf einem Gegenstand von { $object } Durchmesser mit Schnur von { $cord }.
-       *[other] { $count } Knoten bedecken { $cover } auf einem Gegenstand von { $object } Durchmesser mit Schnur von { $cord }{ $shown ->
-            [0] .
-           *[other] ; die { $shown } besten zuerst.
-        }
+        [0] Kein Knoten wird genau { $cover } lang auf einem Gegenstand von { $object } Durchmesser mit Schnur von { $cord }
+        [one] Ein Knoten bedeckt { $cover } auf einem Gegenstand von { $object } Durchmesser mit Schnur von { $cord }
+       *[other] { $count } Knoten bedecken { $cover } auf einem Gegenstand von { $object } Durchmesser mit Schnur von { $cord }
+    }{ $near ->
+        [0] { "" }
+        [one] , und einer kommt nahe daran
+       *[other] , und { $near } kommen nahe daran
+    }{ $shown ->
+        [0] .
+       *[other] ; die { $shown } besten zuerst.
     }
+# The parts of the list, each above its knots. $cover: the length asked for.
+fit-section = { $section ->
+        [single] Einfach
+        [doubled] Doppelt
+        [tripled] Dreifach
+        [near] Etwas kürzer oder länger als { $cover }
+        [hampered] Mühsam auf diesem Rohr
+       *[further] Weitere, die { $cover } bedecken
+    }
+# Below the table, where a range begins with “~”.
+fit-unsure = ~: Fest durchgeholt kann ein solcher Knoten bis zu einem Fünftel schmaler werden, denn seine Schnüre rücken enger zusammen, als die Regel sagt.
 fit-more = „--most { $count }“ zeigt sie alle.
 # Below the table.
 # $pace: own when the log knows the tyer’s, or usual.
@@ -290,7 +306,7 @@ fit-head-passes = Durchgänge
 fit-head-strands = Stränge
 fit-head-width = Breite
 fit-head-range = von – bis
-fit-head-cover = Deckung
+fit-head-hides = verdeckt
 fit-head-scallop = Bögen
 fit-head-cord = Schnur
 fit-head-tucks = Durchstecken
@@ -299,8 +315,11 @@ fit-head-drawn = durchgeholt
 fit-head-cost = Kosten
 # What stands in them.
 fit-cell-width = { $width }
-fit-cell-range = { $tight } – { $widest }
-fit-cell-cover = { $cover } %
+fit-cell-range = { $sure ->
+        [no] ~ { $tight } – { $widest }
+       *[yes] { $tight } – { $widest }
+    }
+fit-cell-hides = { $hides } %
 fit-cell-scallop = { $scallop }
 fit-cell-cord = { $long }
 fit-cell-time = { $time }
@@ -324,15 +343,18 @@ plan-answer-shape = { $width } breit, { $drawn ->
         [tight] fest
         [eased] gelockert
        *[open] offen
-    } ({ $tight } bis { $widest }), verdeckt { $cover } %, Bögen { $scallop } tief
+    } ({ $tight } bis { $widest }{ $sure ->
+        [no] , fest vielleicht bis zu einem Fünftel weniger
+       *[yes] { "" }
+    }), verdeckt { $hides } %, Bögen { $scallop } tief
 # Below a knot that is not chosen, in one line.
 plan-answer-short = { $width } breit, { $drawn ->
         [tight] fest
         [eased] gelockert
        *[open] offen
-    }, verdeckt { $cover } %, { $tucks }-mal durchstecken, { $time }
+    }, verdeckt { $hides } %, { $tucks }-mal durchstecken, { $time }
 # $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
-# $time: as above. $cost: or none. Beispiel: 1,88 m Schnur, 24 Bahnen mit 66°, 20-mal durchstecken (mit über begonnen 32), etwa 40 min
+# $time: as above. $cost: or none. Beispiel: 1,88 m Schnur, 28 Bahnen mit 66°, 36-mal durchstecken (mit über begonnen 48), etwa 40 min
 plan-answer-work = { $long } Schnur{ $strands ->
         [one] { "" }
        *[other] { " " }in { $strands } Strängen
@@ -353,10 +375,16 @@ plan-answer-say = Knoten { $rank } von { $count }: { $leads } Parten, { $bights 
         [one] { "" }
        *[other] , in { $strands } Strängen
     }. Er wird { $width } breit, { $drawn ->
-        [tight] fest durchgeholt
+        [tight] fest durchgeholt{ $sure ->
+            [no] , vielleicht bis zu einem Fünftel schmaler
+           *[yes] { "" }
+        }
         [eased] ein wenig gelockert
        *[open] offen gelassen
-    }, und verdeckt { $cover } Prozent. Er braucht { $long } Schnur, hat { $legs } Bahnen, verlangt { $tucks }-mal Durchstecken und dauert etwa { $time }{ $cost ->
+    }{ $near ->
+        [yes] , nicht genau wie verlangt
+       *[no] { "" }
+    }, und verdeckt { $hides } Prozent. Er braucht { $long } Schnur, hat { $legs } Bahnen, verlangt { $tucks }-mal Durchstecken und dauert etwa { $time }{ $cost ->
         [none] .
        *[other] ; er kostet { $cost }.
     }
@@ -370,9 +398,12 @@ rig-heading = { $leads } Parten, { $bights } Buchten, { $passes ->
        *[other] { $passes } Durchgänge
     }, auf einem Rohr von { $tube } Durchmesser mit Schnur von { $cord }
 rig-finished = Fertig: { $width } breit, { $drawn ->
-        [tight] fest durchgeholt
+        [tight] fest durchgeholt{ $sure ->
+            [no] , vielleicht bis zu einem Fünftel schmaler
+           *[yes] { "" }
+        }
        *[open] geöffnet von { $tight }
-    }, verdeckt { $cover } %, Bögen { $scallop } tief, Bahnen { $angle }° zur Achse. Das Durchholen nimmt { $slack } aus jeder Bahn.
+    }, verdeckt { $hides } %, Bögen { $scallop } tief, Bahnen { $angle }° zur Achse. Das Durchholen nimmt { $slack } aus jeder Bahn.
 rig-in-the-bag = Was du brauchst
 rig-on-the-tube = Auf dem Rohr
 rig-all-holes = Löcher { $holes }

@@ -69,7 +69,7 @@ help-least-leads = Nur Knoten ab so vielen Parten, 2 bis 60
 help-least-bights = Nur Knoten ab so vielen Buchten, 2 bis 60
 help-one-cord = Nur Knoten aus einer einzigen Schnur
 help-most-legs = Nur Arbeiten mit höchstens so vielen Bahnen, alle Durchgänge zusammen
-help-least-cover = Mindestens diesen Anteil des Gegenstands verdecken, in Prozent [sonst: neun Zehntel dessen, was der Knoten fest durchgeholt verdeckt]
+help-least-hidden = Mindestens diesen Anteil des Gegenstands verdecken, in Prozent [sonst: neun Zehntel dessen, was der Knoten fest durchgeholt verdeckt]
 help-fit-weave = Über n, unter n, auch wo die mit unter begonnene Form weniger Durchstecken verlangt [sonst: 1, wie am wenigsten durchzustecken ist]
 
 ## How it is told, and what comes out.

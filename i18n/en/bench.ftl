@@ -216,14 +216,30 @@ fit-nothing = Nothing fits: try a thinner cord, another length to be covered, or
 
 ## The knots that fit
 
-# $count: how many fit. $shown: how many are listed.
+# $count: how many come out as long as asked. $near: how many miss that a little. $shown: how many are listed.
 fit-heading = { $count ->
-        [one] One knot covers { $cover } of an object { $object } across with { $cord } cord.
-       *[other] { $count } knots cover { $cover } of an object { $object } across with { $cord } cord{ $shown ->
-            [0] .
-           *[other] ; the { $shown } best first.
-        }
+        [0] No knot comes out at just { $cover } on an object { $object } across with { $cord } cord
+        [one] One knot covers { $cover } of an object { $object } across with { $cord } cord
+       *[other] { $count } knots cover { $cover } of an object { $object } across with { $cord } cord
+    }{ $near ->
+        [0] { "" }
+        [one] , and one comes near
+       *[other] , and { $near } come near
+    }{ $shown ->
+        [0] .
+       *[other] ; the { $shown } best first.
     }
+# The parts of the list, each above its knots. $cover: the length asked for.
+fit-section = { $section ->
+        [single] Singles
+        [doubled] Doubled
+        [tripled] Tripled
+        [near] A little shorter or longer than { $cover }
+        [hampered] Hard work on this tube
+       *[further] Others that cover { $cover }
+    }
+# Below the table, where a range begins with “~”.
+fit-unsure = ~: drawn up tight, such a knot may come out up to a fifth narrower, since its cords lie closer than the rule says.
 fit-more = “--most { $count }” lists them all.
 # Below the table.
 # $pace: own when the log knows the tyer’s, or usual.
@@ -292,7 +308,7 @@ fit-head-passes = passes
 fit-head-strands = strands
 fit-head-width = width
 fit-head-range = from – to
-fit-head-cover = cover
+fit-head-hides = hides
 fit-head-scallop = scallops
 fit-head-cord = cord to cut
 fit-head-tucks = tucks
@@ -301,8 +317,11 @@ fit-head-drawn = drawn up
 fit-head-cost = cost
 # What stands in them.
 fit-cell-width = { $width }
-fit-cell-range = { $tight } – { $widest }
-fit-cell-cover = { $cover } %
+fit-cell-range = { $sure ->
+        [no] ~ { $tight } – { $widest }
+       *[yes] { $tight } – { $widest }
+    }
+fit-cell-hides = { $hides } %
 fit-cell-scallop = { $scallop }
 fit-cell-cord = { $long }
 fit-cell-time = { $time }
@@ -326,15 +345,18 @@ plan-answer-shape = { $width } wide, { $drawn ->
         [tight] tight
         [eased] eased
        *[open] open
-    } ({ $tight } to { $widest }), hides { $cover } %, scallops { $scallop } deep
+    } ({ $tight } to { $widest }{ $sure ->
+        [no] , tight perhaps up to a fifth less
+       *[yes] { "" }
+    }), hides { $hides } %, scallops { $scallop } deep
 # Below a knot that is not chosen, in one line.
 plan-answer-short = { $width } wide, { $drawn ->
         [tight] tight
         [eased] eased
        *[open] open
-    }, hides { $cover } %, { $tucks } tucks, { $time }
+    }, hides { $hides } %, { $tucks } tucks, { $time }
 # $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
-# $time: as above. $cost: or none. Example: 1.88 m of cord, 24 legs at 66°, 20 tucks (begun with over 32), about 40 min
+# $time: as above. $cost: or none. Example: 1.88 m of cord, 28 legs at 66°, 36 tucks (begun with over 48), about 40 min
 plan-answer-work = { $long } of cord{ $strands ->
         [one] { "" }
        *[other] { " " }in { $strands } strands
@@ -355,10 +377,16 @@ plan-answer-say = Knot { $rank } of { $count }: { $leads } lead, { $bights } big
         [one] { "" }
        *[other] , in { $strands } strands
     }. It comes out { $width } wide, { $drawn ->
-        [tight] drawn up tight
+        [tight] drawn up tight{ $sure ->
+            [no] , perhaps up to a fifth narrower
+           *[yes] { "" }
+        }
         [eased] eased a little
        *[open] left open
-    }, and hides { $cover } per cent. It takes { $long } of cord, { $legs } legs, { $tucks } tucks and about { $time }{ $cost ->
+    }{ $near ->
+        [yes] , not just as asked
+       *[no] { "" }
+    }, and hides { $hides } per cent. It takes { $long } of cord, { $legs } legs, { $tucks } tucks and about { $time }{ $cost ->
         [none] .
        *[other] , and costs { $cost }.
     }
@@ -372,9 +400,12 @@ rig-heading = { $leads } lead { $bights } bight, { $passes ->
        *[other] { $passes } passes
     }, on a tube { $tube } across with { $cord } cord
 rig-finished = Finished: { $width } wide, { $drawn ->
-        [tight] drawn up tight
+        [tight] drawn up tight{ $sure ->
+            [no] , perhaps up to a fifth narrower
+           *[yes] { "" }
+        }
        *[open] opened from { $tight }
-    }, hides { $cover } %, scallops { $scallop } deep, legs { $angle }° from the axis. Fairing draws { $slack } out of each leg.
+    }, hides { $hides } %, scallops { $scallop } deep, legs { $angle }° from the axis. Fairing draws { $slack } out of each leg.
 rig-in-the-bag = What you need
 rig-on-the-tube = On the tube
 rig-all-holes = Holes { $holes }

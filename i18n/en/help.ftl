@@ -69,7 +69,7 @@ help-least-leads = Only knots of so many leads or more, 2 to 60
 help-least-bights = Only knots of so many bights or more, 2 to 60
 help-one-cord = Only knots tied with one cord
 help-most-legs = Only ties of so many legs at the most, all passes together
-help-least-cover = Hide at least this share of the object, in per cent [default: nine tenths of what the knot hides when it is tight]
+help-least-hidden = Hide at least this share of the object, in per cent [default: nine tenths of what the knot hides when it is tight]
 help-fit-weave = Over n, under n as it is, even where its twin takes fewer tucks [default: 1 or its twin]
 
 ## How it is told, and what comes out.

@@ -216,14 +216,30 @@ fit-nothing = Nada encaja: prueba con un cabo más fino, con otro largo que cubr
 
 ## The knots that fit
 
-# $count: how many fit. $shown: how many are listed.
+# $count: how many come out as long as asked. $near: how many miss that a little. $shown: how many are listed.
 fit-heading = { $count ->
-        [one] Un nudo cubre { $cover } de un objeto de { $object } de diámetro con cabo de { $cord }.
-       *[other] { $count } nudos cubren { $cover } de un objeto de { $object } de diámetro con cabo de { $cord }{ $shown ->
-            [0] .
-           *[other] ; primero los { $shown } mejores.
-        }
+        [0] Ningún nudo sale con { $cover } justos en un objeto de { $object } de diámetro con cabo de { $cord }
+        [one] Un nudo cubre { $cover } de un objeto de { $object } de diámetro con cabo de { $cord }
+       *[other] { $count } nudos cubren { $cover } de un objeto de { $object } de diámetro con cabo de { $cord }
+    }{ $near ->
+        [0] { "" }
+        [one] , y uno se queda cerca
+       *[other] , y { $near } se quedan cerca
+    }{ $shown ->
+        [0] .
+       *[other] ; primero los { $shown } mejores.
     }
+# The parts of the list, each above its knots. $cover: the length asked for.
+fit-section = { $section ->
+        [single] Sencillos
+        [doubled] Dobles
+        [tripled] Triples
+        [near] Algo más cortos o más largos que { $cover }
+        [hampered] Con trabajo de más en este tubo
+       *[further] Otros que cubren { $cover }
+    }
+# Below the table, where a range begins with “~”.
+fit-unsure = ~: ceñido del todo, un nudo así puede salir hasta un quinto más estrecho, porque sus cabos se juntan más de lo que dice la regla.
 fit-more = «--most { $count }» los muestra todos.
 # Below the table.
 # $pace: own when the log knows the tyer’s, or usual.
@@ -292,7 +308,7 @@ fit-head-passes = pasadas
 fit-head-strands = hebras
 fit-head-width = ancho
 fit-head-range = de – a
-fit-head-cover = cubre
+fit-head-hides = tapa
 fit-head-scallop = ondas
 fit-head-cord = cabo a cortar
 fit-head-tucks = por debajo
@@ -301,8 +317,11 @@ fit-head-drawn = ajuste
 fit-head-cost = coste
 # What stands in them.
 fit-cell-width = { $width }
-fit-cell-range = { $tight } – { $widest }
-fit-cell-cover = { $cover } %
+fit-cell-range = { $sure ->
+        [no] ~ { $tight } – { $widest }
+       *[yes] { $tight } – { $widest }
+    }
+fit-cell-hides = { $hides } %
 fit-cell-scallop = { $scallop }
 fit-cell-cord = { $long }
 fit-cell-time = { $time }
@@ -326,15 +345,18 @@ plan-answer-shape = { $width } de ancho, { $drawn ->
         [tight] ceñido
         [eased] holgado
        *[open] abierto
-    } (de { $tight } a { $widest }), tapa el { $cover } %, ondas de { $scallop } de hondo
+    } (de { $tight } a { $widest }{ $sure ->
+        [no] , ceñido quizá hasta un quinto menos
+       *[yes] { "" }
+    }), tapa el { $hides } %, ondas de { $scallop } de hondo
 # Below a knot that is not chosen, in one line.
 plan-answer-short = { $width } de ancho, { $drawn ->
         [tight] ceñido
         [eased] holgado
        *[open] abierto
-    }, tapa el { $cover } %, { $tucks } pasos por debajo, { $time }
+    }, tapa el { $hides } %, { $tucks } pasos por debajo, { $time }
 # $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
-# $time: as above. $cost: or none. Ejemplo: 1,88 m de cabo, 24 tramos a 66°, 20 pasos por debajo (empezado encima, 32), cerca de 40 min
+# $time: as above. $cost: or none. Ejemplo: 1,88 m de cabo, 28 tramos a 66°, 36 pasos por debajo (empezado encima, 48), cerca de 40 min
 plan-answer-work = { $long } de cabo{ $strands ->
         [one] { "" }
        *[other] { " " }en { $strands } hebras
@@ -357,10 +379,16 @@ plan-answer-say = Nudo { $rank } de { $count }: { $leads } ramales y { $bights }
         [one] { "" }
        *[other] , en { $strands } hebras
     }. Sale con { $width } de ancho, { $drawn ->
-        [tight] ceñido del todo
+        [tight] ceñido del todo{ $sure ->
+            [no] , quizá hasta un quinto más estrecho
+           *[yes] { "" }
+        }
         [eased] un poco holgado
        *[open] dejado abierto
-    }, y tapa el { $cover } por ciento. Lleva { $long } de cabo, { $legs } tramos, { $tucks } pasos por debajo y más o menos { $time }{ $cost ->
+    }{ $near ->
+        [yes] , no justo lo pedido
+       *[no] { "" }
+    }, y tapa el { $hides } por ciento. Lleva { $long } de cabo, { $legs } tramos, { $tucks } pasos por debajo y más o menos { $time }{ $cost ->
         [none] .
        *[other] , y cuesta { $cost }.
     }
@@ -374,9 +402,12 @@ rig-heading = { $leads } ramales y { $bights } senos, { $passes ->
        *[other] { $passes } pasadas
     }, en un tubo de { $tube } de diámetro con cabo de { $cord }
 rig-finished = Acabado: { $width } de ancho, { $drawn ->
-        [tight] ceñido del todo
+        [tight] ceñido del todo{ $sure ->
+            [no] , quizá hasta un quinto más estrecho
+           *[yes] { "" }
+        }
        *[open] abierto desde { $tight }
-    }, tapa el { $cover } %, ondas de { $scallop } de hondo, tramos a { $angle }° del eje. Al igualar, cada tramo suelta { $slack }.
+    }, tapa el { $hides } %, ondas de { $scallop } de hondo, tramos a { $angle }° del eje. Al igualar, cada tramo suelta { $slack }.
 rig-in-the-bag = Lo que necesitas
 rig-on-the-tube = En el tubo
 rig-all-holes = Agujeros { $holes }

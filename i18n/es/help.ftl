@@ -69,7 +69,7 @@ help-least-leads = Solo nudos de tantos ramales o más, de 2 a 60
 help-least-bights = Solo nudos de tantos senos o más, de 2 a 60
 help-one-cord = Solo nudos de un cabo
 help-most-legs = Solo labores de tantos tramos como mucho, sumando todas las pasadas
-help-least-cover = Tapar al menos esta parte del objeto, en tanto por ciento [si no se indica: nueve décimas de lo que tapa el nudo ceñido]
+help-least-hidden = Tapar al menos esta parte del objeto, en tanto por ciento [si no se indica: nueve décimas de lo que tapa el nudo ceñido]
 help-fit-weave = Encima de n, debajo de n, aunque empezando debajo haya menos que pasar por debajo [si no se indica: 1, como menos haya que pasar]
 
 ## How it is told, and what comes out.

@@ -217,15 +217,31 @@ fit-nothing = Rien ne convient : essayez un cordon plus fin, une autre longueur
 
 ## The knots that fit
 
-# $count: how many fit. $shown: how many are listed.
+# $count: how many come out as long as asked. $near: how many miss that a little. $shown: how many are listed.
 fit-heading = { $count ->
-        [one] Un seul nœud couvre { $cover } d’un objet de { $object } de diamètre avec un cordon de { $cord }.
-       *[other] { $count } nœuds couvrent { $cover } d’un objet de { $object } de diamètre avec un cordon de { $cord }{ $shown ->
-            [0] .
-            [one] { " " }; le meilleur d’abord.
-           *[other] { " " }; les { $shown } meilleurs d’abord.
-        }
+        [0] Aucun nœud ne fait juste { $cover } sur un objet de { $object } de diamètre avec un cordon de { $cord }
+        [one] Un seul nœud couvre { $cover } d’un objet de { $object } de diamètre avec un cordon de { $cord }
+       *[other] { $count } nœuds couvrent { $cover } d’un objet de { $object } de diamètre avec un cordon de { $cord }
+    }{ $near ->
+        [0] { "" }
+        [one] , et un autre s’en approche
+       *[other] , et { $near } s’en approchent
+    }{ $shown ->
+        [0] .
+        [one] { " " }; le meilleur d’abord.
+       *[other] { " " }; les { $shown } meilleurs d’abord.
     }
+# The parts of the list, each above its knots. $cover: the length asked for.
+fit-section = { $section ->
+        [single] Simples
+        [doubled] Doublés
+        [tripled] Triplés
+        [near] Un peu plus courts ou plus longs que { $cover }
+        [hampered] Malaisés sur ce tube
+       *[further] D’autres qui couvrent { $cover }
+    }
+# Below the table, where a range begins with “~”.
+fit-unsure = ~ : serré à fond, un tel nœud peut être jusqu’à un cinquième plus étroit, car ses cordons se rapprochent plus que ne le dit la règle.
 fit-more = « --most { $count } » les montre tous.
 # Below the table.
 # $pace: own when the log knows the tyer’s, or usual.
@@ -291,7 +307,7 @@ fit-head-passes = passes
 fit-head-strands = circuits
 fit-head-width = largeur
 fit-head-range = de – à
-fit-head-cover = couvre
+fit-head-hides = cache
 fit-head-scallop = festons
 fit-head-cord = cordon à couper
 fit-head-tucks = glissés
@@ -300,8 +316,11 @@ fit-head-drawn = serrage
 fit-head-cost = coût
 # What stands in them.
 fit-cell-width = { $width }
-fit-cell-range = { $tight } – { $widest }
-fit-cell-cover = { $cover } %
+fit-cell-range = { $sure ->
+        [no] ~ { $tight } – { $widest }
+       *[yes] { $tight } – { $widest }
+    }
+fit-cell-hides = { $hides } %
 fit-cell-scallop = { $scallop }
 fit-cell-cord = { $long }
 fit-cell-time = { $time }
@@ -325,15 +344,18 @@ plan-answer-shape = { $width } de large, { $drawn ->
         [tight] serré
         [eased] desserré
        *[open] ouvert
-    } (de { $tight } à { $widest }), cache { $cover } %, festons de { $scallop }
+    } (de { $tight } à { $widest }{ $sure ->
+        [no] , serré peut-être jusqu’à un cinquième de moins
+       *[yes] { "" }
+    }), cache { $hides } %, festons de { $scallop }
 # Below a knot that is not chosen, in one line.
 plan-answer-short = { $width } de large, { $drawn ->
         [tight] serré
         [eased] desserré
        *[open] ouvert
-    }, cache { $cover } %, { $tucks } fois à glisser, { $time }
+    }, cache { $hides } %, { $tucks } fois à glisser, { $time }
 # $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
-# $time: as above. $cost: or none. Exemple : 1,88 m de cordon, 24 trajets à 66°, 20 fois à glisser (commencé en enjambant, 32), environ 40 min
+# $time: as above. $cost: or none. Exemple : 1,88 m de cordon, 28 trajets à 66°, 36 fois à glisser (commencé en enjambant, 48), environ 40 min
 plan-answer-work = { $long } de cordon{ $strands ->
         [one] { "" }
        *[other] { " " }en { $strands } circuits
@@ -354,10 +376,16 @@ plan-answer-say = Nœud { $rank } sur { $count } : { $leads } brins, { $bights 
         [one] { "" }
        *[other] , en { $strands } circuits
     }. Il aura { $width } de large, { $drawn ->
-        [tight] serré à fond
+        [tight] serré à fond{ $sure ->
+            [no] , peut-être jusqu’à un cinquième plus étroit
+           *[yes] { "" }
+        }
         [eased] un peu desserré
        *[open] laissé ouvert
-    }, et cachera { $cover } pour cent. Il demande { $long } de cordon, { $legs } trajets, { $tucks } fois à glisser sous un cordon et environ { $time }{ $cost ->
+    }{ $near ->
+        [yes] , pas tout à fait comme demandé
+       *[no] { "" }
+    }, et cachera { $hides } pour cent. Il demande { $long } de cordon, { $legs } trajets, { $tucks } fois à glisser sous un cordon et environ { $time }{ $cost ->
         [none] .
        *[other] , et coûte { $cost }.
     }
@@ -371,9 +399,12 @@ rig-heading = { $leads } brins, { $bights } ganses, { $passes ->
        *[other] { $passes } passes
     }, sur un tube de { $tube } de diamètre avec un cordon de { $cord }
 rig-finished = Fini : { $width } de large, { $drawn ->
-        [tight] serré à fond
+        [tight] serré à fond{ $sure ->
+            [no] , peut-être jusqu’à un cinquième plus étroit
+           *[yes] { "" }
+        }
        *[open] ouvert depuis { $tight }
-    }, cache { $cover } %, festons de { $scallop }, trajets à { $angle }° de l’axe. Égaliser tire { $slack } de chaque trajet.
+    }, cache { $hides } %, festons de { $scallop }, trajets à { $angle }° de l’axe. Égaliser tire { $slack } de chaque trajet.
 rig-in-the-bag = Ce qu’il vous faut
 rig-on-the-tube = Sur le tube
 rig-all-holes = Trous { $holes }

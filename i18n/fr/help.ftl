@@ -69,7 +69,7 @@ help-least-leads = Seulement des nœuds de tant de brins ou plus, de 2 à 60
 help-least-bights = Seulement des nœuds de tant de ganses ou plus, de 2 à 60
 help-one-cord = Seulement des nœuds d’un seul cordon
 help-most-legs = Seulement des ouvrages de tant de trajets au plus, toutes passes comprises
-help-least-cover = Cacher au moins cette part de l’objet, en pour cent [sinon : neuf dixièmes de ce que cache le nœud serré]
+help-least-hidden = Cacher au moins cette part de l’objet, en pour cent [sinon : neuf dixièmes de ce que cache le nœud serré]
 help-fit-weave = Enjamber n, glisser sous n, même si commencer en glissant demande moins de passages dessous [sinon : 1, comme il y en a le moins]
 
 ## How it is told, and what comes out.

@@ -7,6 +7,20 @@
 //! bare. In whole cells of the braid that is a rhombus each, at a rim the scallop between two
 //! bights. *Derived.*
 
+/// Bands, and how much they hide: it takes longer to measure than they take to lay out.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Measured {
+    pub bands: Bands,
+    pub cover: f64,
+}
+
+impl From<Bands> for Measured {
+    fn from(bands: Bands) -> Self {
+        let cover = bands.cover();
+        Self { bands, cover }
+    }
+}
+
 /// The bands of a knot. Lengths in millimetres.
 ///
 /// # Examples
@@ -27,21 +41,21 @@ pub struct Bands {
     half_pitch: f64,
     /// Width of a band.
     band: f64,
-    /// Overall width of the knot.
-    width: f64,
-    /// Height of a row of crossings.
-    row: f64,
     /// Radius of the middle line of a bight.
     bend: f64,
-    /// Cosine and sine of the angle between a leg and a rim.
-    slope: (f64, f64),
+    /// Overall width of the knot.
+    width: f64,
+    /// Tangent of the angle between a leg and a rim: height of a row over half a pitch.
+    tangent: f64,
+    /// One over the cosine of that angle.
+    secant: f64,
 }
 
 impl Bands {
-    /// From the leads, half the pitch of the bights, the distance of the two rims between the
-    /// middles of their bights, and the width of a band.
-    pub(super) fn new(leads: u16, half_pitch: f64, rise: f64, band: f64) -> Self {
+    /// From the leads, half the pitch of the bights, the width of a band, and the overall width.
+    pub(super) fn new(leads: u16, half_pitch: f64, band: f64, width: f64) -> Self {
         let leads = f64::from(leads);
+        let rise = width - band;
         // A bight that closes on itself, as long as the legs can turn so wide.
         let bend = (band / 2.0).min(0.45 * leads * half_pitch);
         // With z = row / half pitch the straight lines of the legs meet beyond the bights, and
@@ -49,20 +63,42 @@ impl Bands {
         let eta = rise / half_pitch;
         let rho = 2.0 * bend / half_pitch;
         let c = eta - rho;
-        let steep = (leads * c + rho * (leads * leads + c * c - rho * rho).sqrt())
+        let tangent = (leads * c + rho * (leads * leads + c * c - rho * rho).sqrt())
             / (leads * leads - rho * rho);
-        let row = steep * half_pitch;
-        // As exact as `hypot` for the lengths of the bench, and several times as quick.
-        let diagonal = (half_pitch * half_pitch + row * row).sqrt();
         Self {
             leads,
             half_pitch,
             band,
-            width: rise + band,
-            row,
             bend,
-            slope: (half_pitch / diagonal, row / diagonal),
+            width,
+            tangent,
+            // As exact as `hypot` for the angles of the bench, and several times as quick.
+            secant: (1.0 + tangent * tangent).sqrt(),
         }
+    }
+
+    /// The same bands, opened or drawn up until the angle between a leg and a rim has this
+    /// cosecant, more than 1.
+    pub(super) fn turned_to(&self, cosecant: f64) -> Self {
+        let tangent = 1.0 / (cosecant * cosecant - 1.0).sqrt();
+        let secant = cosecant * tangent;
+        let rise = self.leads * self.half_pitch * tangent - 2.0 * self.bend * (secant - 1.0);
+        Self {
+            width: rise + self.band,
+            tangent,
+            secant,
+            ..*self
+        }
+    }
+
+    /// One over the sine of the angle between a leg and a rim.
+    pub(super) fn cosecant(&self) -> f64 {
+        self.secant / self.tangent
+    }
+
+    /// Overall width of the knot.
+    pub(super) const fn width(&self) -> f64 {
+        self.width
     }
 
     /// Half of the way from a bight to the next.
@@ -76,8 +112,8 @@ impl Bands {
     }
 
     /// Height of a row of crossings.
-    pub const fn row(&self) -> f64 {
-        self.row
+    pub fn row(&self) -> f64 {
+        self.tangent * self.half_pitch
     }
 
     /// Radius of the middle line of a bight.
@@ -88,49 +124,56 @@ impl Bands {
     /// Width of a band over the distance of neighbouring bands of one heading. It may be more
     /// than 1 where few leads lie so steep at the rims that their bands climb on one another.
     pub fn fill(&self) -> f64 {
-        let (_, sin) = self.slope;
-        self.band / (2.0 * self.half_pitch * sin)
+        self.band / (2.0 * self.half_pitch) * self.cosecant()
     }
 
     /// The share of the ground between the outer edges of the bights that is hidden, 0 … 1.
     pub fn cover(&self) -> f64 {
-        let (cos, sin) = self.slope;
-        let gap = (2.0 * self.half_pitch * sin - self.band).max(0.0);
-        let cell = gap * gap / (2.0 * sin * cos);
+        // The gap between two bands, along the rim, and the rhombus that four bands leave.
+        let gap = (2.0 * self.half_pitch * self.tangent - self.band * self.secant).max(0.0);
+        let cell = gap * gap / (2.0 * self.tangent);
         let bare = (self.leads - 1.0) * cell + 2.0 * self.bare_at_rim();
         (1.0 - bare / (2.0 * self.half_pitch * self.width)).clamp(0.0, 1.0)
     }
 
     /// How far the gap between two bights reaches in from the rim.
     pub fn scallop(&self) -> f64 {
-        self.edge(self.half_pitch)
+        let radius = self.outer_radius();
+        if self.arcs_meet() {
+            radius - (radius * radius - self.half_pitch * self.half_pitch).sqrt()
+        } else {
+            self.straight_edge_between()
+        }
     }
 
-    /// How far the outer edge of a bight, so far from its middle, lies inside the rim.
-    fn edge(&self, aside: f64) -> f64 {
-        let (cos, sin) = self.slope;
-        let radius = self.bend + self.band / 2.0;
-        if aside < radius * sin {
-            radius - (radius * radius - aside * aside).max(0.0).sqrt()
-        } else {
-            // The straight edge, from the hub of the bight: radius / cos below it in the middle.
-            radius + aside * sin / cos - radius / cos
-        }
+    /// Radius of the outer edge of a bight.
+    fn outer_radius(&self) -> f64 {
+        self.bend + self.band / 2.0
+    }
+
+    /// Whether the outer edges of two neighbouring bights meet while they are still round.
+    fn arcs_meet(&self) -> bool {
+        self.outer_radius() * self.tangent >= self.half_pitch * self.secant
+    }
+
+    /// How far inside the rim the straight outer edges of two neighbouring bights meet: from the
+    /// hub of a bight, they begin radius / cos below it in its middle.
+    fn straight_edge_between(&self) -> f64 {
+        self.outer_radius() * (1.0 - self.secant) + self.half_pitch * self.tangent
     }
 
     /// Bare ground between the middles of two neighbouring bights of one rim.
     fn bare_at_rim(&self) -> f64 {
-        let (_, sin) = self.slope;
-        let radius = self.bend + self.band / 2.0;
-        let arc = (radius * sin).min(self.half_pitch);
-        let chord = (radius * radius - arc * arc).max(0.0).sqrt();
-        let under_arc = radius * arc
-            - f64::midpoint(
-                arc * chord,
-                radius * radius * (arc / radius).min(1.0).asin(),
-            );
-        let straight =
-            (self.half_pitch - arc) * f64::midpoint(self.edge(arc), self.edge(self.half_pitch));
-        2.0 * (under_arc + straight.max(0.0))
+        let (radius, half_pitch) = (self.outer_radius(), self.half_pitch);
+        if self.arcs_meet() {
+            let chord = (radius * radius - half_pitch * half_pitch).sqrt();
+            let sector = radius * radius * (half_pitch / radius).asin();
+            return 2.0 * radius * half_pitch - half_pitch * chord - sector;
+        }
+        let cos = 1.0 / self.secant;
+        let sin = self.tangent * cos;
+        let under_arc = radius * radius * (2.0 * sin - sin * cos - self.tangent.atan());
+        let deep_at = [radius * (1.0 - cos), self.straight_edge_between()];
+        under_arc + (half_pitch - radius * sin) * (deep_at[0] + deep_at[1])
     }
 }

@@ -4,7 +4,9 @@ use std::f64::consts::PI;
 
 use thiserror::Error;
 
-use super::{Bands, Correction, Counts, Give, Millimetres, crimp};
+use super::bands::Measured;
+use super::on_tube::{LEAST_ANGLE_COS, LEAST_ANGLE_TAN, diagonal};
+use super::{Bands, Correction, Counts, Give, Interlacing, Millimetres, crimp};
 
 /// A knot about to be drawn up: its counts, its cord, and what it lies on.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -46,6 +48,9 @@ pub struct KnotShape {
     pub crimp: f64,
     /// The bands that cover the ground, as they are drawn.
     pub bands: Bands,
+    /// Whether simulated cord bears the tight width out, as in most covers. Where not, the rule
+    /// tells more than cord drawn up tight comes to: up to a fifth.
+    pub is_borne_out: bool,
 }
 
 impl KnotShape {
@@ -111,36 +116,27 @@ impl Braid {
         Millimetres::computed(cords * self.cord.get())
     }
 
-    /// Way of a leg round the object, `L·C / 2B`.
-    pub fn run(&self) -> Millimetres {
-        Millimetres::computed(f64::from(self.counts.leads()) * self.half_pitch())
-    }
-
-    fn half_pitch(&self) -> f64 {
-        self.circumference().get() / f64::from(2 * self.counts.bights())
-    }
-
     /// What the rims save, in leads: fewer cords cross there. `e = 0.72 + 0.10 (P − 1)`, fitted
     /// with [`Give::HARD`] to simulated knots (`tests/data/tight_widths.csv`).
     fn rims(&self) -> f64 {
         0.72 + 0.10 * (f64::from(self.counts.passes()) - 1.0)
     }
 
-    /// Rise of the tight knot at this cosine: `(L − e)·(P − 1 + k)·w / 2 sin α`.
-    fn tight_rise(&self, cosine: f64) -> f64 {
-        let leads = f64::from(self.counts.leads()) - self.rims();
-        leads * self.tight_spacing().get() / (2.0 * (1.0 - cosine * cosine).sqrt())
-    }
-
-    /// As tight as it goes: `cos α = B·(P − 1 + k)·w / C`, and the rise as above.
+    /// As tight as it goes. In cord that was simulated (`tests/data/simulated_widths.csv`) the rule
+    /// comes within a tenth as long as legs lie at 60° or more from the axis. Nearer to it, and where
+    /// a knot of several passes has longer runs, cord lies closer than `k` says, and the rule is up
+    /// to 19 % above: see [`KnotShape::is_borne_out`].
+    ///
+    /// `cos α = B·(P − 1 + k)·w / C`, and the rise
+    /// `(L − e)·(P − 1 + k)·w / 2 sin α`.
     ///
     /// # Errors
     /// [`ShapeError::CordThickerThanObject`], or [`ShapeError::TooFull`] when the bands do not
     /// go round side by side.
     pub fn tight(&self) -> Result<KnotShape, ShapeError> {
-        let cosine = self.cosine()?;
-        let rise = self.tight_rise(cosine);
-        Ok(self.shape(rise, rise))
+        let (spacings, leads) = (self.spacings()?, self.counts.leads());
+        let bands = spacings.bands(leads, spacings.tight_width(leads));
+        Ok(spacings.shape(leads, bands.into()))
     }
 
     /// Opened so that it is `width` wide overall.
@@ -149,49 +145,24 @@ impl Braid {
     /// As [`Braid::tight`], and [`ShapeError::NarrowerThanTight`] when the knot cannot be drawn
     /// up so narrow.
     pub fn opened(&self, width: Millimetres) -> Result<KnotShape, ShapeError> {
-        let tight = self.tight_rise(self.cosine()?);
-        let rise = width.get() - self.band().get();
+        let (spacings, leads) = (self.spacings()?, self.counts.leads());
+        let tight = spacings.tight_width(leads);
         // A hair narrower is the tight width, rounded.
-        if rise < tight * (1.0 - 1e-9) {
+        if width.get() < tight * (1.0 - 1e-9) {
             return Err(ShapeError::NarrowerThanTight {
                 given: width,
-                least: Millimetres::computed(tight + self.band().get()),
+                least: Millimetres::computed(tight),
             });
         }
-        Ok(self.shape(rise.max(tight), tight))
+        let bands = spacings.bands(leads, width.get().max(tight));
+        Ok(spacings.shape(leads, bands.into()))
     }
 
-    /// Overall width of the tight knot; quicker than its shape.
-    pub(super) fn tight_width(&self) -> Option<f64> {
-        Some(self.tight_rise(self.cosine().ok()?) + self.band().get())
-    }
-
-    /// Share of the ground that the knot hides when it is this wide; quicker than its shape.
-    pub(super) fn cover_at(&self, width: f64) -> f64 {
-        let band = self.band().get();
-        Bands::new(self.counts.leads(), self.half_pitch(), width - band, band).cover()
-    }
-
-    /// Tangent of the angle of a leg in the middle of a knot with this rise: run over rise, but
-    /// for what the rims save. They save it where cords press on one another, and so less the
-    /// more the knot is opened.
-    fn tangent(&self, rise: f64, tight: f64) -> f64 {
-        let leads = f64::from(self.counts.leads()) - self.rims() * tight / rise;
-        leads * self.half_pitch() / rise
-    }
-
-    /// The width at which legs stand at this angle from the axis, in radians.
-    pub(super) fn width_at(&self, angle: f64) -> Option<f64> {
-        let tight = self.tight_rise(self.cosine().ok()?);
-        // Solves `tangent` for the rise.
-        let (leads, saved) = (f64::from(self.counts.leads()), self.rims() * tight);
-        let per_rise = angle.tan() / self.half_pitch();
-        let root = (leads * leads - 4.0 * per_rise * saved).max(0.0).sqrt();
-        Some((leads + root) / (2.0 * per_rise) + self.band().get())
-    }
-
-    /// `B·(P − 1 + k)·w / C`, checked.
-    fn cosine(&self) -> Result<f64, ShapeError> {
+    /// What does not depend on the leads.
+    ///
+    /// # Errors
+    /// As [`Braid::tight`].
+    pub(super) fn spacings(&self) -> Result<Spacings, ShapeError> {
         if self.cord > self.around {
             return Err(ShapeError::CordThickerThanObject {
                 cord: self.cord,
@@ -200,12 +171,24 @@ impl Braid {
         }
         let circumference = self.circumference().get();
         let bights = f64::from(self.counts.bights());
-        let cosine = bights * self.tight_spacing().get() / circumference;
+        let spacing = self.tight_spacing().get();
+        let cosine = bights * spacing / circumference;
         // A hair below 1, so that the sine is never nought.
-        if cosine < 1.0 - 1e-9 {
-            return Ok(cosine);
+        if cosine >= 1.0 - 1e-9 {
+            return Err(self.too_full(bights * spacing / self.cord.get()));
         }
-        Err(self.too_full(bights * self.tight_spacing().get() / self.cord.get()))
+        let half_pitch = circumference / (2.0 * bights);
+        Ok(Spacings {
+            cord: self.cord,
+            half_pitch,
+            least_slope: LEAST_ANGLE_TAN / half_pitch,
+            band: self.band().get(),
+            rims: self.rims(),
+            cosine,
+            lead: spacing / (2.0 * (1.0 - cosine * cosine).sqrt()),
+            is_borne_out: cosine <= 0.5
+                && (self.counts.passes() == 1 || self.counts.interlacing() == Interlacing::PLAIN),
+        })
     }
 
     fn too_full(&self, diameters: f64) -> ShapeError {
@@ -222,25 +205,90 @@ impl Braid {
                 .then(|| Millimetres::computed(PI * self.around.get() / (diameters - 2.0 * PI))),
         }
     }
+}
 
-    fn shape(&self, rise: f64, tight: f64) -> KnotShape {
-        let run = self.run().get();
-        let leg = run.hypot(rise);
-        let spacing = Millimetres::computed(leg / f64::from(self.counts.leads()));
-        let band = self.band().get();
-        let bands = Bands::new(self.counts.leads(), self.half_pitch(), rise, band);
+/// What is the same for a knot of any number of leads.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Spacings {
+    cord: Millimetres,
+    /// Half of the way from a bight to the next.
+    half_pitch: f64,
+    /// Tangent of [`LEAST_ANGLE`](super::LEAST_ANGLE) over that.
+    least_slope: f64,
+    /// Width of a band.
+    band: f64,
+    /// What the rims save, in leads.
+    rims: f64,
+    /// Of the angle of a leg from the axis, when the knot is tight.
+    cosine: f64,
+    /// Rise of a lead of the tight knot: `(P − 1 + k)·w / 2 sin α`.
+    lead: f64,
+    /// See [`KnotShape::is_borne_out`].
+    is_borne_out: bool,
+}
+
+impl Spacings {
+    fn tight_rise(&self, leads: u16) -> f64 {
+        (f64::from(leads) - self.rims) * self.lead
+    }
+
+    /// Overall width of the tight knot.
+    pub(super) fn tight_width(&self, leads: u16) -> f64 {
+        self.tight_rise(leads) + self.band
+    }
+
+    /// How many leads make a tight knot of this width.
+    pub(super) fn leads_of(&self, width: f64) -> f64 {
+        (width - self.band) / self.lead + self.rims
+    }
+
+    /// Whether the legs stand steeper than [`LEAST_ANGLE`](super::LEAST_ANGLE) even when the knot is tight.
+    pub(super) fn is_too_steep(&self) -> bool {
+        self.cosine > LEAST_ANGLE_COS
+    }
+
+    /// The width at which legs stand at [`LEAST_ANGLE`](super::LEAST_ANGLE): solves [`Self::tangent`] for the rise.
+    pub(super) fn steepest(&self, leads: u16) -> f64 {
+        let saved = self.rims * self.tight_rise(leads);
+        let leads = f64::from(leads);
+        let root = (leads * leads - 4.0 * self.least_slope * saved)
+            .max(0.0)
+            .sqrt();
+        (leads + root) / (2.0 * self.least_slope) + self.band
+    }
+
+    /// The bands of a knot that is so wide overall.
+    pub(super) fn bands(&self, leads: u16, width: f64) -> Bands {
+        Bands::new(leads, self.half_pitch, self.band, width)
+    }
+
+    /// Tangent of the angle of a leg in the middle of a knot with this rise: run over rise, but
+    /// for what the rims save. They save it where cords press on one another, and so less the
+    /// more the knot is opened.
+    fn tangent(&self, leads: u16, rise: f64) -> f64 {
+        let saved = self.rims * self.tight_rise(leads) / rise;
+        (f64::from(leads) - saved) * self.half_pitch / rise
+    }
+
+    /// The knot with these bands.
+    pub(super) fn shape(&self, leads: u16, Measured { bands, cover }: Measured) -> KnotShape {
+        let run = f64::from(leads) * self.half_pitch;
+        let rise = bands.width() - self.band;
+        let leg = diagonal(run, rise);
+        let spacing = Millimetres::computed(leg / f64::from(leads));
         KnotShape {
-            width: Millimetres::computed(rise + band),
-            tight: Millimetres::computed(tight + band),
-            angle: self.tangent(rise, tight).atan(),
+            width: Millimetres::computed(bands.width()),
+            tight: Millimetres::computed(self.tight_width(leads)),
+            angle: self.tangent(leads, rise).atan(),
             run: Millimetres::computed(run),
             rise: Millimetres::computed(rise),
-            cover: bands.cover(),
+            cover,
             scallop: Millimetres::computed(bands.scallop()),
             leg: Millimetres::computed(leg),
             spacing,
             crimp: crimp::crimp(spacing, self.cord),
             bands,
+            is_borne_out: self.is_borne_out,
         }
     }
 }

@@ -1,6 +1,6 @@
 //! The counts of a tie, and how often its cords change sides.
 
-use crate::knot::{Knot, KnotError, Laying, Quantity, Weave};
+use crate::knot::{Knot, KnotError, Laying, Quantity, Weave, lead_tucks};
 
 /// How often a cord changes from over to under, as a share of its crossings: 1 for over one,
 /// under one; ½ for over two, under two.
@@ -131,6 +131,28 @@ impl Counts {
     /// Legs in the whole tie: two for each bight and pass.
     pub fn legs(self) -> u32 {
         2 * u32::from(self.bights) * u32::from(self.passes)
+    }
+
+    /// Tucks of the whole tie, pass by pass, in over n, under n, and in its twin.
+    ///
+    /// # Examples
+    /// ```
+    /// use marlinspeak::bench::Counts;
+    ///
+    /// // 8 of the 28 crossings of the lead pass, begun with under, and all in the second.
+    /// assert_eq!(Counts::new(5, 7, 2).unwrap().tucks(1), [48, 36]);
+    /// ```
+    pub fn tucks(self, run: u16) -> [u32; 2] {
+        let lead = lead_tucks(self.leads, self.bights, &Weave::Run(run));
+        let crossings = u32::from(self.bights) * u32::from(self.leads - 1);
+        let followers = (u32::from(self.passes) - 1) * crossings;
+        [lead, crossings - lead].map(|lead| lead + followers)
+    }
+
+    /// Tucks of the whole tie in over one, under one, begun so that they are fewest.
+    pub fn fewest_tucks(self) -> u32 {
+        let [one, twin] = self.tucks(1);
+        one.min(twin)
     }
 
     /// Whether the top pins stand half a pitch off the bottom ones: so when the leads are odd.

@@ -19,7 +19,7 @@
 //! its crossings (spacing of two diameters and more), and below that the approximation grows
 //! without bound, to more than half a leg, which no cord does.
 
-use std::f64::consts::{FRAC_PI_3, PI};
+use std::f64::consts::FRAC_PI_3;
 
 use super::Millimetres;
 
@@ -36,10 +36,8 @@ pub fn crimp(spacing: Millimetres, cord: Millimetres) -> f64 {
 
 /// Exact crimp, or `None` closer than round cords can cross.
 pub fn exact(spacing: Millimetres, cord: Millimetres) -> Option<f64> {
-    weave_angle(spacing.get() / (2.0 * cord.get())).map(|angle| {
-        let spacing = spacing.get() / (2.0 * cord.get());
-        (length(angle) / spacing - 1.0).max(0.0)
-    })
+    let spacing = spacing.get() / (2.0 * cord.get());
+    Some((WeaveAngle::at(spacing)?.length() / spacing - 1.0).max(0.0))
 }
 
 /// Peirce's approximation `(9/16) (w/p)²`.
@@ -56,33 +54,46 @@ pub fn spacing_holding(length_between: Millimetres, cord: Millimetres) -> Millim
         return Millimetres::computed(length_between.get() / (1.0 + JAMMED));
     }
     // Length is a convex function of spacing with slope cos θ, and never less than it, so
-    // Newton's steps come down from `target` without overshooting.
-    let mut spacing = target;
+    // Newton's steps come down without overshooting once they are above the answer. They begin
+    // by it, where the approximation puts it.
+    let mut spacing = (target - 9.0 / (64.0 * target)).max(SQRT_3 / 2.0);
     for _ in 0..20 {
-        let Some(angle) = weave_angle(spacing) else {
+        let Some(angle) = WeaveAngle::at(spacing) else {
             break;
         };
-        let step = (length(angle) - target) / angle.cos();
-        spacing -= step;
-        if step.abs() <= 1e-12 * target {
+        let step = (angle.length() - target) / angle.cos;
+        spacing = (spacing - step).max(SQRT_3 / 2.0);
+        // The next step would be smaller than rounding.
+        if step.abs() <= 1e-9 * target {
             break;
         }
     }
     Millimetres::computed(spacing * diameter)
 }
 
-/// θ from `spacing · sin θ + ½ cos θ = 1`; the spacing is in units of D.
-fn weave_angle(spacing: f64) -> Option<f64> {
-    // Rounding must not shut out the jammed cloth itself.
-    if spacing < SQRT_3 / 2.0 * (1.0 - 1e-12) {
-        return None;
-    }
-    let straight = (1.0 / spacing.hypot(0.5)).min(1.0).asin();
-    Some(straight - 0.5_f64.atan2(spacing))
+/// The weave angle θ.
+struct WeaveAngle {
+    sin: f64,
+    cos: f64,
 }
 
-/// `l / D` at weave angle θ.
-fn length(angle: f64) -> f64 {
-    debug_assert!(angle > 0.0 && angle < PI / 2.0, "a weave angle: {angle}");
-    angle + (angle.cos() - 0.5) / angle.sin()
+impl WeaveAngle {
+    /// From `spacing · sin θ + ½ cos θ = 1`; the spacing is in units of D.
+    fn at(spacing: f64) -> Option<Self> {
+        // Rounding must not shut out the jammed cloth itself.
+        if spacing < SQRT_3 / 2.0 * (1.0 - 1e-12) {
+            return None;
+        }
+        let square = spacing * spacing;
+        let root = (square - 0.75).max(0.0).sqrt();
+        Some(Self {
+            sin: (spacing - 0.5 * root) / (square + 0.25),
+            cos: (0.5 + spacing * root) / (square + 0.25),
+        })
+    }
+
+    /// `l / D`.
+    fn length(&self) -> f64 {
+        (self.sin / self.cos).atan() + (self.cos - 0.5) / self.sin
+    }
 }

@@ -44,8 +44,8 @@ pub use correction::{Correction, Corrections};
 pub use counts::{Counts, Interlacing};
 pub use error::{BenchError, Counted};
 pub use fit::{
-    FAULT_STEP, FitAnswer, FitFilter, FitGroup, FitWish, MOST_LEADS_AND_BIGHTS, MOST_PASSES,
-    Misfit, WeaveChoice, fit, why_nothing_fits,
+    FAULT_STEP, FitAnswer, FitFilter, FitGroup, FitSection, FitWish, MOST_LEADS_AND_BIGHTS,
+    MOST_PASSES, Misfit, WeaveChoice, fit, why_nothing_fits,
 };
 pub use give::{Firmness, Give};
 pub use hex_key::{HexKey, System, Thread};

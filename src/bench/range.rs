@@ -1,7 +1,8 @@
 //! From tight to open: the widths that a knot can be drawn up to.
 
-use super::on_tube::LEAST_ANGLE;
-use super::{Braid, KnotShape, Millimetres};
+use super::bands::Measured;
+use super::braid::Spacings;
+use super::{Braid, Millimetres};
 
 /// How much of the ground the tyer wants hidden at the least.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -31,9 +32,10 @@ impl LeastCover {
 /// The widths of a knot, from tight to the widest that still hides enough.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct WidthRange {
-    /// As tight as it goes.
+    /// As tight as it goes, by the rule of [`Braid::tight`]. Where simulated cord does not bear that
+    /// out it may be up to a fifth less.
     pub tight: Millimetres,
-    /// The widest that still hides enough, its legs no less than [`LEAST_ANGLE`] from the axis.
+    /// The widest that still hides enough, its legs no less than [`LEAST_ANGLE`](super::LEAST_ANGLE) from the axis.
     pub widest: Millimetres,
 }
 
@@ -65,19 +67,37 @@ impl WidthRange {
     /// assert!((open - 0.9 * most).abs() < 1e-3);
     /// ```
     pub fn of(braid: &Braid, least: LeastCover) -> Option<Self> {
-        Self::from_tight(braid, &braid.tight().ok()?, least)
-    }
-
-    /// The range of a knot whose tight shape is known.
-    pub(super) fn from_tight(braid: &Braid, tight: &KnotShape, least: LeastCover) -> Option<Self> {
-        let wanted = least.of(tight.cover);
-        if tight.cover < wanted || tight.angle < LEAST_ANGLE {
+        let spacings = braid.spacings().ok()?;
+        if spacings.is_too_steep() {
             return None;
         }
-        let steepest = braid.width_at(LEAST_ANGLE)?.max(tight.width.get());
+        Self::spaced(&spacings, braid.counts.leads(), least, None)
+    }
+
+    /// Of so many leads in these spacings, when their legs are not too steep; quicker when it is
+    /// known how much some width hides.
+    pub(super) fn spaced(
+        spacings: &Spacings,
+        leads: u16,
+        least: LeastCover,
+        known: Option<Measured>,
+    ) -> Option<Self> {
+        let width = spacings.tight_width(leads);
+        let tight = Measured::from(spacings.bands(leads, width));
+        let wanted = least.of(tight.cover);
+        if tight.cover < wanted {
+            return None;
+        }
+        // A hair on the safe side: no less is hidden than is wanted.
+        let goal = wanted + ENOUGH / 2.0;
+        let widest = if tight.cover > goal {
+            widest(spacings, leads, tight, known, goal)
+        } else {
+            width
+        };
         Some(Self {
-            tight: tight.width,
-            widest: Millimetres::computed(widest(braid, tight, wanted, steepest)),
+            tight: Millimetres::computed(width),
+            widest: Millimetres::computed(widest),
         })
     }
 
@@ -117,55 +137,79 @@ impl WidthRange {
     }
 }
 
-/// The width between tight and `steepest` at which the cover falls to `wanted`, by false position
-/// in the manner of Illinois (M. Dowell and P. Jarratt, BIT 11 (1971) 168, from memory).
-fn widest(braid: &Braid, tight: &KnotShape, wanted: f64, steepest: f64) -> f64 {
-    /// As near as a rule can be read.
-    const NEAR: f64 = 0.01;
-    /// Most knots are opened no further than by this factor; those that are, by it once more.
-    const STEP: f64 = 1.3;
-    /// As near as a cover need be known.
-    const ENOUGH: f64 = 1e-5;
-    // A hair on the safe side: no less is hidden than is wanted.
-    let wanted = wanted + ENOUGH / 2.0;
-    let over = |width: f64| braid.cover_at(width) - wanted;
-    let (mut low, mut above) = (tight.width.get(), tight.cover - wanted);
-    if above <= 0.0 {
-        return low;
-    }
-    let mut high = (STEP * low).min(steepest);
-    let mut below = over(high);
-    while below >= 0.0 {
-        if high >= steepest {
+/// As near as a cover need be known.
+const ENOUGH: f64 = 1e-5;
+/// As near as a rule can be read.
+const NEAR: f64 = 0.01;
+
+/// The width from tight up to the steepest at which the cover falls to `goal`, by secants that
+/// are kept between bands that are too narrow and too wide.
+///
+/// Away from the rims the bare share is `(1 − f)²`, where `f`, how much the bands fill, is in
+/// proportion to the cosecant of the angle between leg and rim. So the root of the bare share is
+/// nearly a straight line over that cosecant, and a few secants find where it reaches a share.
+fn widest(
+    spacings: &Spacings,
+    leads: u16,
+    tight: Measured,
+    known: Option<Measured>,
+    goal: f64,
+) -> f64 {
+    let steepest = spacings.steepest(leads).max(tight.bands.width());
+    let at_steepest = || Measured::from(spacings.bands(leads, steepest));
+    let turned_to = |cosecant: f64| {
+        let bands = tight.bands.turned_to(cosecant);
+        if bands.width() < steepest {
+            bands.into()
+        } else {
+            at_steepest()
+        }
+    };
+    let root = (1.0 - goal).max(0.0).sqrt();
+    let place = |at: &Measured| {
+        let bare = (1.0 - at.cover).max(0.0).sqrt();
+        (at.bands.cosecant(), bare - root)
+    };
+    let (mut narrow, mut wide) = (tight.bands, None);
+    let mut before = place(&tight);
+    let known = known.filter(|known| known.bands.width() < steepest);
+    let mut here = known.unwrap_or_else(|| {
+        let next = before.0 + before.1 * 2.0 * narrow.half_pitch() / narrow.band();
+        if next > 1.0 {
+            turned_to(next)
+        } else {
+            at_steepest()
+        }
+    });
+    for nth in 0..60 {
+        if (here.cover - goal).abs() < ENOUGH / 2.0 {
+            return here.bands.width();
+        }
+        if here.cover < goal {
+            wide = Some(here.bands);
+        } else if here.bands.width() < steepest {
+            narrow = here.bands;
+        } else {
             return steepest;
         }
-        (low, above) = (high, below);
-        high = (STEP * high).min(steepest);
-        below = over(high);
+        if wide.is_some_and(|wide| wide.width() - narrow.width() < NEAR) {
+            break;
+        }
+        let now = place(&here);
+        let next = now.0 - now.1 * (now.0 - before.0) / (now.1 - before.1);
+        let least = wide.map_or(1.0, |wide| wide.cosecant());
+        let is_between = least < next && next < narrow.cosecant();
+        // A secant comes nearer by at least the factor by which the one before did.
+        let misses_by = now.1 * now.1 / before.1.abs();
+        if nth > 0 && is_between && now.1.abs() < 30.0 * ENOUGH && misses_by < ENOUGH / 5.0 {
+            return tight.bands.turned_to(next).width().min(steepest);
+        }
+        here = match wide {
+            _ if is_between => turned_to(next),
+            Some(wide) => turned_to(f64::midpoint(wide.cosecant(), narrow.cosecant())),
+            None => at_steepest(),
+        };
+        before = now;
     }
-    let mut moved_low = None;
-    for _ in 0..60 {
-        let next = low + (high - low) * above / (above - below);
-        let there = over(next);
-        if there.abs() < ENOUGH / 2.0 {
-            return next;
-        }
-        if high - low < NEAR {
-            return low;
-        }
-        if there > 0.0 {
-            (low, above) = (next, there);
-            if moved_low == Some(true) {
-                below /= 2.0;
-            }
-            moved_low = Some(true);
-        } else {
-            (high, below) = (next, there);
-            if moved_low == Some(false) {
-                above /= 2.0;
-            }
-            moved_low = Some(false);
-        }
-    }
-    low
+    narrow.width()
 }

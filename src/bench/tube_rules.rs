@@ -4,7 +4,7 @@ use std::f64::consts::PI;
 
 use thiserror::Error;
 
-use super::on_tube::{LEAST_ANGLE, tuck_cosine};
+use super::on_tube::{LEAST_ANGLE_COS, tuck_cosine};
 use super::pin_length::{pin_holds, pin_needed};
 use super::{
     Counts, Finish, KnotShape, Millimetres, OnTube, RigJob, ShapeError, Tube, pin_chord, pin_gap,
@@ -154,8 +154,7 @@ impl Between {
 /// A tube is thick enough when it is as thick as this, its pins being what they are: for the cord,
 /// for room to tuck, and for the cords to pass between the pins.
 fn thick_enough(counts: Counts, tube: &Tube, cord: Millimetres, between: Between) -> f64 {
-    let for_tuck =
-        tube.diameter.get() * tuck_cosine(counts, cord, tube.diameter) / LEAST_ANGLE.cos();
+    let for_tuck = tube.diameter.get() * tuck_cosine(counts, cord, tube.diameter) / LEAST_ANGLE_COS;
     let chord = tube.pin().get() + between.bands() * band(counts, cord);
     let for_pins = chord / (PI / f64::from(counts.bights())).sin();
     cord.get().max(for_tuck).max(for_pins)
@@ -227,7 +226,7 @@ fn cure(counts: Counts, tube: &Tube, cord: Millimetres, between: Between) -> Roo
     let (bights, passes) = (counts.bights(), counts.passes());
     let chord = pin_chord(tube.diameter, bights).get();
     let pin = chord - between.bands() * band(counts, cord);
-    let has_tuck = tuck_cosine(counts, cord, tube.diameter) <= LEAST_ANGLE.cos();
+    let has_tuck = tuck_cosine(counts, cord, tube.diameter) <= LEAST_ANGLE_COS;
     let pin_would_do = (Tube::THINNEST_PIN..tube.pin().get()).contains(&pin) && has_tuck;
     let thick = thick_enough(counts, tube, cord, between);
     RoomCure {

@@ -65,11 +65,12 @@ struct FilterOptions {
     most_legs: Option<String>,
     #[arg(
         long,
+        alias = "least-cover",
         value_name = "value-percent",
         allow_hyphen_values = true,
-        help = "help-least-cover"
+        help = "help-least-hidden"
     )]
-    least_cover: Option<String>,
+    least_hidden: Option<String>,
     #[arg(
         long,
         value_name = "N",
@@ -130,9 +131,22 @@ pub(super) fn run(asked: &FitOptions, words: &Words) -> Result<(), Complaint> {
     if shown < answers.len() {
         notes.push(words.fit_more(answers.len()));
     }
-    let heading = words.fit_heading(&question, answers.len(), shown);
+    if answers[..shown]
+        .iter()
+        .any(|answer| !answer.shape.is_borne_out)
+    {
+        notes.push(words.plainly("fit-unsure", &[]));
+    }
+    let heading = words.fit_heading(&question, &answers, shown);
     let rows = words.fit_table(&answers[..shown], prices);
-    print(words, |out| table(out, &heading, &rows, &notes))
+    // The heading above each row that begins a section; the first row is the head of the table.
+    let sections = [None].into_iter().chain((0..shown).map(|at| {
+        let section = answers[at].section;
+        let is_first = at == 0 || answers[at - 1].section != section;
+        is_first.then(|| words.fit_section(&question, section))
+    }));
+    let sections: Vec<Option<String>> = sections.collect();
+    print(words, |out| table(out, &heading, &rows, &sections, &notes))
 }
 
 impl FilterOptions {
@@ -159,10 +173,10 @@ impl FilterOptions {
             )?,
         };
         let percent = self
-            .least_cover
+            .least_hidden
             .as_deref()
             .map(|text| text.trim_end_matches('%'));
-        let least = number(words, "--least-cover", percent, [1, 100], 80)?;
+        let least = number(words, "--least-hidden", percent, [1, 100], 80)?;
         let run = count("--weave", &self.weave, [1, 9], 1)?;
         Ok(FitQuestion {
             filter,
@@ -201,6 +215,7 @@ fn table(
     out: &mut impl Write,
     heading: &str,
     rows: &[Vec<String>],
+    sections: &[Option<String>],
     notes: &[String],
 ) -> io::Result<()> {
     writeln!(out, "{heading}\n")?;
@@ -211,7 +226,10 @@ fn table(
             cells.map(|cell| cell.chars().count()).max().unwrap_or(0)
         })
         .collect();
-    for row in rows {
+    for (row, section) in rows.iter().zip(sections) {
+        if let Some(section) = section {
+            writeln!(out, "\n{section}")?;
+        }
         let cells: Vec<String> = row
             .iter()
             .zip(&widths)

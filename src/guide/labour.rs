@@ -30,13 +30,14 @@ impl Labour {
     /// let plan = Plan::read("5", "7", "2", "1").unwrap();
     /// let prices = Prices { hour: Some(20.0), ..Prices::default() };
     /// let labour = Labour::of(&plan, None, prices);
-    /// // 28 legs at 45 seconds, and as much again less a fifth for all the rest.
-    /// assert!((labour.minutes - 37.8).abs() < 1e-9);
-    /// assert!((labour.cost.unwrap() - 12.6).abs() < 1e-9);
+    /// // 28 legs and 48 tucks at 20 seconds, and as much again less a fifth for all the rest.
+    /// assert!((labour.minutes - 45.6).abs() < 1e-9);
+    /// assert!((labour.cost.unwrap() - 15.2).abs() < 1e-9);
     /// ```
     pub fn of(plan: &Plan, own_pace: Option<TyingPace>, prices: Prices) -> Self {
         let pace = own_pace.unwrap_or(TyingPace::USUAL);
-        let minutes = pace.minutes(plan.laying().legs());
+        let tucks = plan.laying().tucks();
+        let minutes = pace.minutes(plan.laying().legs(), tucks);
         let cord = Rigging::of(plan).and_then(|rigging| Millimetres::new(rigging.to_cut()).ok());
         let cost = match cord {
             Some(cord) => prices.cost(cord, minutes),
@@ -44,7 +45,7 @@ impl Labour {
             None => prices.cost_of_work(minutes),
         };
         Self {
-            tucks: plan.laying().tucks(),
+            tucks,
             tucks_begun_with_over: plan.tucks_begun_with_over(),
             minutes,
             is_own_pace: own_pace.is_some(),

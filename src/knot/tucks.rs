@@ -25,21 +25,30 @@ pub fn lead_tucks(leads: u16, bights: u16, weave: &Weave) -> u32 {
 
 /// Tucks of the lead pass: between legs of two strands, and of one.
 fn tucks(leads: u16, bights: u16, weave: &Weave) -> [u32; 2] {
-    let strands = Knot::strands_of(leads, bights);
-    let rounds = u32::from(bights / strands);
+    let strands = u32::from(Knot::strands_of(leads, bights));
+    let bights = u32::from(bights);
+    let rounds = bights / strands;
     // By how many rounds one goes on when the pin does by as many as there are strands.
-    let inverse = inverse(u32::from(leads / strands) % rounds, rounds);
+    let inverse = inverse(u32::from(leads) / strands, rounds);
     let mut counted = [0, 0];
-    for row in 1..leads {
-        let aside = row % strands;
+    // Row by row: `row % strands`, and `row / strands * inverse − 1`, modulo the rounds.
+    let (mut aside, mut step) = (0, rounds - 1);
+    for rising_over in weave.rising(leads - 1) {
+        aside += 1;
+        if aside == strands {
+            aside = 0;
+            step += inverse;
+            if step >= rounds {
+                step -= rounds;
+            }
+        }
         let (index, rising_later) = if aside == 0 {
-            let step = u32::from(row / strands) * inverse + rounds - 1;
-            (1, u32::from(strands) * (step % rounds))
+            (1, strands * step)
         } else {
-            (0, u32::from(aside) * rounds)
+            (0, aside * rounds)
         };
-        counted[index] += if weave.rising_over(row) {
-            u32::from(bights) - rising_later
+        counted[index] += if rising_over {
+            bights - rising_later
         } else {
             rising_later
         };
@@ -48,11 +57,18 @@ fn tucks(leads: u16, bights: u16, weave: &Weave) -> [u32; 2] {
 }
 
 /// The number below `modulus` that `number`, which has no factor in common with it, is multiplied
-/// with to leave 1; 0 for a modulus of 1.
+/// with to leave 1; 0 for a modulus of 1. By the algorithm of Euclid, extended.
 fn inverse(number: u32, modulus: u32) -> u32 {
-    (1..modulus)
-        .find(|factor| number * factor % modulus == 1)
-        .unwrap_or(0)
+    let (mut larger, mut smaller) = (modulus, number % modulus);
+    // What `number` is multiplied with to leave them.
+    let (mut for_larger, mut for_smaller) = (0, 1 % modulus);
+    while smaller > 1 {
+        let times = larger / smaller;
+        let next = (for_larger + (modulus - for_smaller) * times) % modulus;
+        (larger, smaller) = (smaller, larger % smaller);
+        (for_larger, for_smaller) = (for_smaller, next);
+    }
+    for_smaller
 }
 
 impl Laying {

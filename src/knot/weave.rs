@@ -94,6 +94,25 @@ impl Weave {
         }
     }
 
+    /// Whether the rising leg goes over, for each of so many rows from the bottom up.
+    ///
+    /// # Panics
+    /// As [`Self::rising_over`], when a row is asked for that a row code does not have.
+    pub(super) fn rising(&self, rows: u16) -> impl Iterator<Item = bool> {
+        // Without a division for each row, as `rising_over` needs it.
+        let (mut over, mut left) = (false, 0);
+        (1..=rows).map(move |row| match self {
+            Self::Run(run) => {
+                if left == 0 {
+                    (over, left) = (!over, *run);
+                }
+                left -= 1;
+                over
+            }
+            Self::Rows(code) => code[usize::from(row - 1)],
+        })
+    }
+
     /// The weave that looks alike with overs and unders exchanged, over so many rows. It is
     /// even when this one is, and often takes far fewer tucks, or far more.
     ///

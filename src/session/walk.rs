@@ -79,7 +79,11 @@ impl Walk {
     fn minutes_left(&self) -> Option<u32> {
         let Progress { laid, legs } = self.script.progress(self.place);
         let left = Some(legs - laid).filter(|left| *left > 0)?;
-        let minutes = self.pace?.laying_minutes(left);
+        // Of the tucks there are as many left, in proportion.
+        let of_all = self.script.plan().laying().tucks();
+        let tucks = u64::from(of_all) * u64::from(left) / u64::from(legs);
+        let tucks = u32::try_from(tucks).unwrap_or(of_all);
+        let minutes = self.pace?.laying_minutes(left, tucks);
         #[expect(
             clippy::cast_possible_truncation,
             clippy::cast_sign_loss,

@@ -11,8 +11,8 @@ use super::{
     write_entry,
 };
 use crate::bench::{
-    Cord, Correction, Corrections, Interlacing, Millimetres, Sample, Scatter, TieKind, TyingPace,
-    learnt, shared,
+    Cord, Correction, Corrections, Counts, Interlacing, Millimetres, Sample, Scatter, TieKind,
+    TyingPace, learnt, shared,
 };
 use crate::files::{self, DocumentFile};
 use crate::guide::FitQuestion;
@@ -103,9 +103,14 @@ impl Ledger {
         if pooled.legs_timed() < Self::LEGS_FOR_A_PACE {
             return None;
         }
-        let pace = TyingPace::new(pooled.median_leg()?).ok()?;
+        let mut timed = Timed::default();
+        for entry in newest() {
+            timed.add(&entry.work_time, entry.counts);
+        }
+        let pace = timed.pace(pooled.median_leg()?)?;
+        let laying = |counts: Counts| pace.laying_minutes(counts.legs(), counts.fewest_tucks());
         let mut wholes: Vec<f64> = newest()
-            .filter_map(|entry| Some(entry.minutes? / pace.laying_minutes(entry.counts.legs())))
+            .filter_map(|entry| Some(entry.minutes? / laying(entry.counts)))
             .collect();
         wholes.sort_unstable_by(f64::total_cmp);
         // Half of the ties took longer.
@@ -120,7 +125,9 @@ impl Ledger {
         let is_enough = own.legs_timed() >= Self::LEGS_FOR_A_PACE;
         self.pace().or_else(|| {
             let seconds = own.median_leg().filter(|_| is_enough)?;
-            TyingPace::new(seconds).ok()
+            let laying = tie.plan.laying();
+            let pace = TyingPace::new(seconds).ok()?;
+            Some(pace.with_tucks(f64::from(laying.tucks()) / f64::from(laying.legs())))
         })
     }
 
@@ -143,6 +150,28 @@ impl Ledger {
                 minutes: sum.minutes + entry.minutes.unwrap_or(0.0),
                 cord: sum.cord + entry.used().map_or(0.0, Millimetres::get),
             })
+    }
+}
+
+/// In ties of which kind legs were timed: their legs and tucks, for every leg that was timed.
+#[derive(Default)]
+struct Timed {
+    legs: f64,
+    tucks: f64,
+}
+
+impl Timed {
+    /// An entry does not say in which of its two weaves the knot was tied: it is taken for the one
+    /// with fewer tucks, which is what the program offers.
+    fn add(&mut self, work_time: &WorkTime, counts: Counts) {
+        let timed = f64::from(work_time.legs_timed());
+        self.legs += timed;
+        self.tucks += timed * f64::from(counts.fewest_tucks()) / f64::from(counts.legs());
+    }
+
+    fn pace(&self, leg_seconds: f64) -> Option<TyingPace> {
+        let pace = TyingPace::new(leg_seconds).ok()?;
+        Some(pace.with_tucks(self.tucks / self.legs))
     }
 }
 

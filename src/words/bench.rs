@@ -8,25 +8,45 @@ use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::{Sentence, Spoken, Words};
 use crate::bench::{
-    Cord, CordStandard, Correction, Counts, DrawnUp, FitAnswer, KnotShape, Prices, Rig, Tube,
+    Cord, CordStandard, Correction, Counts, DrawnUp, FitAnswer, FitSection, KnotShape, Prices, Rig,
+    Tube,
 };
 use crate::guide::{FitQuestion, SetupField};
 
 /// Columns of the table of knots that fit; one more, the cost, when prices are set.
 const COLUMNS: [&str; 13] = [
-    "rank", "leads", "bights", "passes", "strands", "width", "drawn", "range", "cover", "scallop",
+    "rank", "leads", "bights", "passes", "strands", "width", "drawn", "range", "hides", "scallop",
     "cord", "tucks", "time",
 ];
 
 impl Words {
     /// The sentence above the table. `shown`: how many of them it lists.
-    pub fn fit_heading(&self, question: &FitQuestion, count: usize, shown: usize) -> String {
+    pub fn fit_heading(
+        &self,
+        question: &FitQuestion,
+        answers: &[FitAnswer],
+        shown: usize,
+    ) -> String {
+        let wanted = question.object.cover;
+        let count = answers
+            .iter()
+            .filter(|answer| answer.reaches(wanted))
+            .count();
         let args = fluent_args! {
-            "count" => count, "shown" => if shown < count { shown } else { 0 },
+            "count" => count, "near" => answers.len() - count,
+            "shown" => if shown < answers.len() { shown } else { 0 },
             "object" => fine(question.object.diameter), "cover" => fine(question.object.cover),
             "cord" => fine(question.cord.diameter),
         };
         self.text("fit-heading", &args)
+    }
+
+    /// The heading of a part of the offer.
+    pub fn fit_section(&self, question: &FitQuestion, section: FitSection) -> String {
+        let args = fluent_args! {
+            "section" => section.selector(), "cover" => fine(question.object.cover),
+        };
+        self.text("fit-section", &args)
     }
 
     /// Whose pace the times are told at.
@@ -216,6 +236,7 @@ fn answer_args(answer: &FitAnswer, prices: Prices, time: String) -> FluentArgs<'
         args.set(name.into_owned(), value);
     }
     args.set("drawn", answer.drawn_up().selector());
+    args.set("near", (answer.section == FitSection::Near).selector());
     args.set("widest", fine(answer.range.widest));
     args.set("long", cut(answer.cord));
     args.set("tucks", answer.tucks);
@@ -243,7 +264,8 @@ fn shape_args(shape: &KnotShape) -> FluentArgs<'static> {
     fluent_args! {
         "width" => fine(shape.width), "tight" => fine(shape.tight),
         "drawn" => if shape.is_tight() { DrawnUp::Tight } else { DrawnUp::Open }.selector(),
-        "cover" => (shape.cover * 100.0).floor(), "scallop" => fine(shape.scallop),
+        "hides" => (shape.cover * 100.0).floor(), "scallop" => fine(shape.scallop),
+        "sure" => shape.is_borne_out.selector(),
         "angle" => shape.angle_degrees().round(),
     }
 }

@@ -122,9 +122,9 @@ fn each_thing_wrong_with_a_length_has_its_sentence() {
              60.",
         ),
         (
-            [fit("30", "30", "4"), vec!["--least-cover", "101%"]].concat(),
-            "--least-cover takes a whole number from 1 to 100 and “101” is not one: try \
-             --least-cover 80.",
+            [fit("30", "30", "4"), vec!["--least-hidden", "101%"]].concat(),
+            "--least-hidden takes a whole number from 1 to 100 and “101” is not one: try \
+             --least-hidden 80.",
         ),
         (
             [fit("30", "30", "4"), vec!["--weave", "ouo"]].concat(),
@@ -184,6 +184,12 @@ fn each_thing_wrong_with_a_tube_has_its_sentence() {
     ] {
         assert_eq!(refused(&args), sentence, "{args:?}");
     }
+    let many: Vec<String> = (2..=140).map(|holes: u16| holes.to_string()).collect();
+    let many = refused(&[&RING[..], &["--cord", "4", "--rows", &many.join(",")]].concat());
+    assert_eq!(
+        many,
+        "A ring has 1 to 99 rows and 139 are too many: give fewer."
+    );
     let unknown = refused(&tube(&["--thread", "M7"]));
     assert!(
         unknown.starts_with("The thread “M7” is not known: it may be #2, #3"),
@@ -233,6 +239,39 @@ fn each_tube_and_cord_that_do_not_take_the_knot_have_their_sentence() {
              a tube of 108.4 mm or more, or at most 7 bights.",
         ),
         (
+            vec![
+                "rig", "--leads", "5", "--bights", "14", "--passes", "2", "--tube", "45", "--rows",
+                "14", "--thread", "M6", "--cord", "3",
+            ],
+            "14 pins on this tube leave 4 mm between them, and the cords of a bight need 6 mm: use a \
+             tube of 54 mm or more, or at most 7 bights, or 1 pass, or pins no thicker than 4 mm.",
+        ),
+        (
+            vec![
+                "rig", "--leads", "5", "--bights", "6", "--passes", "3", "--tube", "40", "--cord",
+                "6",
+            ],
+            "6 bights in 3 passes leave no room to tuck on this tube: use a tube of 48.8 mm or more, or \
+             at most 4 bights, or at most 2 passes.",
+        ),
+        (
+            [&RING[..], &["--cord", "41", "--object", "50"]].concat(),
+            "A cord of 41 mm is thicker than the tube of 40 mm: use a thinner cord or a thicker tube.",
+        ),
+        (
+            tube(&["--tube-length", "20", "--ring-width", "10"]),
+            "This knot with its rings takes up 33.7 mm of the tube, which is 20 mm long: use a longer \
+             tube, or a knot of fewer leads.",
+        ),
+        (
+            vec![
+                "rig", "--leads", "5", "--bights", "12", "--passes", "2", "--tube", "60", "--rows",
+                "12", "--cord", "4", "--object", "30",
+            ],
+            "12 bights in 2 passes of 4 mm cord do not go round the object side by side: use at most 11 \
+             bights, or a cord thinner than 3.7 mm.",
+        ),
+        (
             tube(&["--keep-tube", "2nd"]),
             "“2nd” is not a name to keep something by: use up to 40 letters, beginning with a \
              letter, such as oak.",
@@ -272,6 +311,65 @@ fn nothing_fits_says_why_and_what_would() {
                 "--object", "30", "--cover", "30", "--cord", "4", "--have", "50cm",
             ],
             ["Nothing fits the cord at hand", "there are 50 cm"],
+        ),
+        (
+            &["--object", "3", "--cover", "30", "--cord", "4"],
+            [
+                "a cord of 4 mm is thicker than the object of 3 mm",
+                "use a thinner cord",
+            ],
+        ),
+        (
+            &[
+                "--object",
+                "30",
+                "--cover",
+                "30",
+                "--cord",
+                "4",
+                "--tube",
+                "40",
+                "--rows",
+                "12",
+                "--tube-length",
+                "20",
+                "--ring-width",
+                "10",
+            ],
+            [
+                "it is 20 mm long, and a knot with its rings takes up",
+                "use a longer tube",
+            ],
+        ),
+        (
+            &[
+                "--object", "30", "--cover", "30", "--cord", "4", "--tube", "5",
+            ],
+            ["5 mm across, it is too thin for the cords", "use a tube of"],
+        ),
+        (
+            &[
+                "--object",
+                "30",
+                "--cover",
+                "30",
+                "--cord",
+                "4",
+                "--most-legs",
+                "1",
+            ],
+            ["Nothing fits what you asked to see", "ask for less at once"],
+        ),
+        (
+            &["--cover", "30", "--cord", "4"],
+            ["The object is missing", "such as --object 30mm"],
+        ),
+        (
+            &["--object", "30", "--cord", "4"],
+            [
+                "The length to be covered is missing",
+                "such as --cover 30mm",
+            ],
         ),
     ] {
         let sentence = refused(&[&["fit"], args].concat());

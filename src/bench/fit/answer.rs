@@ -30,8 +30,26 @@ pub struct FitAnswer {
     pub fault: f64,
     /// Whether the tube takes it only with a caution about its pins or about slack.
     pub is_hampered: bool,
-    /// In which turn its group's best are dealt out.
-    pub(super) dealt: usize,
+    /// Among which others it is offered.
+    pub section: FitSection,
+}
+
+/// The parts of the offer, in each of which the best comes first.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
+pub enum FitSection {
+    /// The best singles.
+    Single,
+    /// The best doubled knots.
+    Doubled,
+    /// The best tripled knots.
+    Tripled,
+    /// What else comes out as long as asked.
+    Further,
+    /// What comes out a little shorter or longer than asked.
+    Near,
+    /// What the tube makes hard work of.
+    Hampered,
 }
 
 /// Kinds of knots that a tyer chooses among.
@@ -49,6 +67,16 @@ pub enum FitGroup {
 }
 
 impl FitAnswer {
+    /// A knot is as long as asked when it misses that by no more than this share: *common practice,
+    /// no source*.
+    const AS_LONG: f64 = 0.005;
+
+    /// Whether it comes out so long.
+    pub fn reaches(&self, length: Millimetres) -> bool {
+        let miss = (self.shape.width.get() - length.get()).abs();
+        miss <= Self::AS_LONG * length.get()
+    }
+
     /// The weave it is tied in.
     pub fn weave(&self) -> Weave {
         let run = Weave::Run(self.run);

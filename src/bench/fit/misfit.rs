@@ -1,6 +1,6 @@
 //! Why no knot fits, and what would.
 
-use super::search::{Candidate, cord_for, for_each_shape, tube_length};
+use super::search::{Candidate, cord_for, shapes, tube_length};
 use super::{FitFilter, FitWish};
 use crate::bench::tube_rules::{room_needed, takes};
 use crate::bench::{Counts, Millimetres, Tube};
@@ -75,16 +75,9 @@ pub fn why_nothing_fits(wish: &FitWish) -> Vec<Misfit> {
     if cord > object {
         return vec![Misfit::CordThickerThanObject { cord, object }];
     }
-    let (mut shapes, mut others) = (Vec::new(), Vec::new());
-    for_each_shape(wish, |candidate| {
-        if wish.filter.takes(candidate.counts) {
-            shapes.push(*candidate);
-        } else {
-            others.push(*candidate);
-        }
-        true
-    });
-    if shapes.is_empty() {
+    let (wanted, others): (Vec<Candidate>, Vec<Candidate>) =
+        shapes(wish).partition(|candidate| wish.filter.takes(candidate.counts));
+    if wanted.is_empty() {
         // Those that are not wanted could be tied, or else it is not for the wishes.
         let tied = |candidate: &&Candidate| cord_for(wish, candidate).is_some();
         return vec![match others.iter().filter(tied).count() {
@@ -92,7 +85,7 @@ pub fn why_nothing_fits(wish: &FitWish) -> Vec<Misfit> {
             others => Misfit::FilteredOut { others },
         }];
     }
-    let cords = shapes
+    let cords = wanted
         .iter()
         .filter_map(|candidate| cord_for(wish, candidate));
     let least = cords
@@ -102,7 +95,7 @@ pub fn why_nothing_fits(wish: &FitWish) -> Vec<Misfit> {
         (Some(least), Some(at_hand), _) if least > at_hand => {
             vec![Misfit::NotEnoughCord { at_hand, least }]
         }
-        (None, _, Some(tube)) => vec![not_on_this_tube(wish, tube, &shapes)],
+        (None, _, Some(tube)) => vec![not_on_this_tube(wish, tube, &wanted)],
         _ => Vec::new(),
     }
 }
@@ -140,12 +133,7 @@ fn other_cord(wish: &FitWish, step: f64) -> Option<Millimetres> {
             filter: FitFilter::default(),
             ..wish.clone()
         };
-        let mut fits = false;
-        for_each_shape(&other, |_| {
-            fits = true;
-            false
-        });
-        if fits {
+        if shapes(&other).next().is_some() {
             return Some(diameter);
         }
     }

@@ -6,7 +6,7 @@ mod order;
 mod search;
 mod wish;
 
-pub use answer::{FitAnswer, FitGroup};
+pub use answer::{FitAnswer, FitGroup, FitSection};
 pub use misfit::{Misfit, why_nothing_fits};
 pub use order::FAULT_STEP;
 pub use search::{MOST_LEADS_AND_BIGHTS, MOST_PASSES};
@@ -15,7 +15,8 @@ pub use wish::{FitFilter, FitWish, WeaveChoice};
 /// Every knot that answers the wish, in the order in which a good master would offer them.
 ///
 /// A knot answers when the length to be covered lies within its range of widths, or misses it by
-/// no more than the tolerance; it is then drawn up to that length, or as near as it goes.
+/// no more than the tolerance; it is then drawn up to that length, or as near as it goes. They
+/// come section by section, see [`FitSection`].
 /// Empty when nothing fits; [`why_nothing_fits`] says why.
 ///
 /// # Examples
@@ -28,7 +29,5 @@ pub use wish::{FitFilter, FitWish, WeaveChoice};
 /// assert!(answers.iter().all(|answer| answer.range.contains(answer.shape.width)));
 /// ```
 pub fn fit(wish: &FitWish) -> Vec<FitAnswer> {
-    let mut answers = search::answers(wish);
-    order::sort(&mut answers);
-    answers
+    order::sorted(wish, search::answers(wish))
 }

@@ -3,23 +3,24 @@
 //! What a good master would offer comes first. Each knot has faults, weighed against one
 //! another ([`fault`]); the best of every usual group (long single, doubled, tripled) are
 //! dealt out before the rest, so that the first handful is a choice between kinds of work and not
-//! five of a kind. A knot that the tube hampers comes after all others. All weights are *common
+//! five of a kind. What only comes near the length asked for follows those that come out so long,
+//! and a knot that the tube hampers comes after all others. All weights are *common
 //! practice, no source*; the tests hold the order to what a tyer would take for a stick, a fob, a
 //! bottle, a tiller and a rail.
 
-use std::cmp::Ordering;
-
-use super::{FitAnswer, FitGroup, FitWish};
+use super::{FitAnswer, FitGroup, FitSection, FitWish};
 use crate::bench::{Counts, KnotShape, WidthRange};
 
 /// Faults that lie within such a step are as good as each other, and the knot that takes less
 /// cord goes first.
 pub const FAULT_STEP: f64 = 0.02;
 
-/// So many of every group are dealt out in turn …
+/// So many of every group are dealt out …
 const DEALT: usize = 2;
 /// … unless their fault is so much more than the least of all.
 const REACH: f64 = 0.35;
+/// Where the sections come that follow those of the groups.
+const LAST: usize = 6;
 
 /// What each fault weighs.
 struct Weights {
@@ -91,43 +92,94 @@ pub(super) fn fault(wish: &FitWish, counts: Counts, shape: &KnotShape, range: &W
         + WEIGHTS.bare * (1.0 - shape.cover)
         + WEIGHTS.open * range.openness(shape.width)
         + WEIGHTS.angle * angle
-        + WEIGHTS.strands * f64::from(counts.strands()).log2()
+        + WEIGHTS.strands * doublings(f64::from(counts.strands()))
         + when(counts.leads() == 2, WEIGHTS.two_leads)
         + when(counts.bights() == 2, WEIGHTS.two_bights)
         + when(is_single && counts.leads() < LONG, WEIGHTS.short_single)
         + WEIGHTS.many_passes * f64::from(counts.passes().saturating_sub(3))
-        + WEIGHTS.lopsided * (ratio / SQUARE).log2().max(0.0)
-        + WEIGHTS.work * (crossings / QUICK).log2().max(0.0)
+        + WEIGHTS.lopsided * doublings(ratio / SQUARE)
+        + WEIGHTS.work * doublings(crossings / QUICK)
 }
 
-/// Puts the answers in the order in which they are offered.
-pub(super) fn sort(answers: &mut [FitAnswer]) {
-    answers.sort_unstable_by(by_fault);
-    let least = answers.first().map_or(0.0, |answer| answer.fault);
-    let mut dealt = [0; 4];
-    for answer in answers.iter_mut() {
-        let place = &mut dealt[answer.group() as usize];
-        let is_usual = answer.group() != FitGroup::MorePasses && answer.fault <= least + REACH;
-        let is_dealt = is_usual && !answer.is_hampered && *place < DEALT;
-        answer.dealt = if is_dealt { *place } else { DEALT };
-        *place += 1;
-    }
-    answers.sort_unstable_by(|one, other| {
-        let hampered = one.is_hampered.cmp(&other.is_hampered);
-        let dealt = one.dealt.cmp(&other.dealt);
-        hampered.then(dealt).then_with(|| by_fault(one, other))
+/// How often 1 is doubled to come to this; 0 for less.
+fn doublings(number: f64) -> f64 {
+    // Most numbers asked about are no more than 1, and a logarithm takes long.
+    if number > 1.0 { number.log2() } else { 0.0 }
+}
+
+/// The answers in the order in which they are offered, each in its section.
+pub(super) fn sorted(wish: &FitWish, mut answers: Vec<FitAnswer>) -> Vec<FitAnswer> {
+    // Answers are large, so their places are sorted and they themselves are moved once.
+    let mut places: Vec<(ByFault, usize)> = answers.iter().map(ByFault::of).zip(0..).collect();
+    places.sort_unstable();
+    let reaches = |answer: &FitAnswer| answer.reaches(wish.object.cover);
+    let best = places.iter().find(|&&(_, at)| {
+        let answer = &answers[at];
+        reaches(answer) && !answer.is_hampered
     });
+    let least = best.map_or(0.0, |&(_, at)| answers[at].fault);
+    let mut met = [0; 4];
+    // The groups' sections, in the order of their best.
+    let mut dealt: Vec<FitSection> = Vec::new();
+    for &(_, at) in &places {
+        let answer = &mut answers[at];
+        answer.section = if answer.is_hampered {
+            FitSection::Hampered
+        } else if reaches(answer) {
+            let turn = &mut met[answer.group() as usize];
+            *turn += 1;
+            let is_dealt = *turn <= DEALT && answer.fault <= least + REACH;
+            match answer.group() {
+                FitGroup::Single if is_dealt => FitSection::Single,
+                FitGroup::Doubled if is_dealt => FitSection::Doubled,
+                FitGroup::Tripled if is_dealt => FitSection::Tripled,
+                _ => FitSection::Further,
+            }
+        } else {
+            FitSection::Near
+        };
+        if !dealt.contains(&answer.section) {
+            dealt.push(answer.section);
+        }
+    }
+    let nth = |section: FitSection| match section {
+        FitSection::Further => LAST,
+        FitSection::Near => LAST + 1,
+        FitSection::Hampered => LAST + 2,
+        group => dealt
+            .iter()
+            .position(|other| *other == group)
+            .unwrap_or(LAST),
+    };
+    // In their order within a section.
+    places.sort_by_key(|&(_, at)| nth(answers[at].section));
+    places.iter().map(|&(_, at)| answers[at]).collect()
 }
 
-fn by_fault(one: &FitAnswer, other: &FitAnswer) -> Ordering {
-    let step = |answer: &FitAnswer| (answer.fault / FAULT_STEP).floor();
-    let key = |answer: &FitAnswer| {
+/// The order of the faults: those that the tube hampers last, then by steps of fault, then by cord.
+#[derive(PartialEq, Eq, PartialOrd, Ord)]
+struct ByFault {
+    is_hampered: bool,
+    step: u32,
+    /// In micrometres.
+    cord: u64,
+    /// Passes, leads and bights.
+    counts: [u16; 3],
+}
+
+impl ByFault {
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "casts from floats saturate, and the numbers are positive"
+    )]
+    fn of(answer: &FitAnswer) -> Self {
         let counts = answer.counts;
-        (counts.passes(), counts.leads(), counts.bights())
-    };
-    one.is_hampered
-        .cmp(&other.is_hampered)
-        .then(step(one).total_cmp(&step(other)))
-        .then(one.cord.get().total_cmp(&other.cord.get()))
-        .then_with(|| key(one).cmp(&key(other)))
+        Self {
+            is_hampered: answer.is_hampered,
+            step: (answer.fault / FAULT_STEP) as u32,
+            cord: (1000.0 * answer.cord.get()) as u64,
+            counts: [counts.passes(), counts.leads(), counts.bights()],
+        }
+    }
 }

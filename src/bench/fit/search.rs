@@ -1,14 +1,14 @@
 //! All knots of ordinary size, and which of them answer.
 
 use super::order::fault;
-use super::{FitAnswer, FitWish, WeaveChoice};
-use crate::bench::on_tube::LEAST_ANGLE;
+use super::{FitAnswer, FitSection, FitWish, WeaveChoice};
+use crate::bench::bands::Measured;
+use crate::bench::braid::{Spacings, most};
 use crate::bench::rig::cord_on_tube;
 use crate::bench::tube_rules::{check_length, is_hampered, takes};
 use crate::bench::{
     Consumption, Counts, Finish, KnotShape, Millimetres, RigJob, Tube, WidthRange, bight_turn,
 };
-use crate::knot::{Weave, lead_tucks};
 
 /// Leads and bights are looked for from 2 to this many.
 pub const MOST_LEADS_AND_BIGHTS: u16 = 60;
@@ -19,119 +19,138 @@ pub const MOST_PASSES: u16 = 4;
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Candidate {
     pub counts: Counts,
-    pub shape: KnotShape,
     pub range: WidthRange,
+    spacings: Spacings,
+    /// Drawn up to the length to be covered, or as near as it goes.
+    drawn_up: Measured,
+}
+
+impl Candidate {
+    fn shape(&self) -> KnotShape {
+        self.spacings.shape(self.counts.leads(), self.drawn_up)
+    }
 }
 
 /// Every answer, in no order.
 pub(super) fn answers(wish: &FitWish) -> Vec<FitAnswer> {
-    let mut answers = Vec::new();
-    for_each_shape(wish, |candidate| {
-        if wish.filter.takes(candidate.counts) {
-            answers.extend(answer(wish, candidate));
-        }
-        true
-    });
-    answers
+    let is_taken = |round: &Round| {
+        wish.tube
+            .is_none_or(|tube| takes(round.two, tube, wish.cord))
+    };
+    rounds(wish)
+        .filter(is_taken)
+        .flat_map(|round| candidates(wish, round))
+        .filter(|candidate| wish.filter.takes(candidate.counts))
+        .filter_map(|candidate| answer(wish, &candidate))
+        .collect()
 }
 
 fn answer(wish: &FitWish, candidate: &Candidate) -> Option<FitAnswer> {
-    let Candidate {
-        counts,
-        shape,
-        range,
-    } = candidate;
-    let (cord, is_hampered) = cord_for(wish, candidate)?;
+    let Candidate { counts, range, .. } = candidate;
+    let shape = candidate.shape();
+    let (cord, is_hampered) = cord_for_shape(wish, *counts, &shape)?;
     if wish.cord_at_hand.is_some_and(|at_hand| cord > at_hand) {
         return None;
     }
     let run = wish.weave.run();
-    let lead = lead_tucks(counts.leads(), counts.bights(), &Weave::Run(run));
-    let crossings = u32::from(counts.bights()) * u32::from(counts.leads() - 1);
-    let followers = (u32::from(counts.passes()) - 1) * crossings;
-    let is_twin = wish.weave == WeaveChoice::FewestTucks && 2 * lead > crossings;
-    let tucks = [lead, crossings - lead].map(|lead| lead + followers);
+    let [begun_with_over, twin] = counts.tucks(run);
+    let is_twin = wish.weave == WeaveChoice::FewestTucks && twin < begun_with_over;
+    let (tucks, other_tucks) = if is_twin {
+        (twin, begun_with_over)
+    } else {
+        (begun_with_over, twin)
+    };
     Some(FitAnswer {
         counts: *counts,
         run,
         is_twin,
-        shape: *shape,
+        shape,
         range: *range,
         cord,
-        tucks: tucks[usize::from(is_twin)],
-        other_tucks: tucks[usize::from(!is_twin)],
-        minutes: wish.pace.minutes(counts.legs()),
-        fault: fault(wish, *counts, shape, range),
+        tucks,
+        other_tucks,
+        minutes: wish.pace.minutes(counts.legs(), tucks),
+        fault: fault(wish, *counts, &shape, range),
         is_hampered,
-        dealt: 0,
+        section: FitSection::Further,
     })
 }
 
-/// Calls `found` with every knot of the right width and cover, whatever its tube and cord, and
-/// whether it is wanted, until it returns false.
-pub(super) fn for_each_shape(wish: &FitWish, mut found: impl FnMut(&Candidate) -> bool) {
-    let (wanted, tolerance) = (wish.object.cover.get(), wish.tolerance.get());
+/// Every knot of the right width and cover, whatever its tube and cord, and whether it is wanted.
+pub(super) fn shapes(wish: &FitWish) -> impl Iterator<Item = Candidate> {
+    rounds(wish).flat_map(|round| candidates(wish, round))
+}
+
+/// So many bights and passes: whether their bands go round, and whether a tube has room for them,
+/// does not depend on the leads.
+struct Round {
+    /// With two leads.
+    two: Counts,
+    spacings: Spacings,
+}
+
+/// All whose bands go round.
+fn rounds(wish: &FitWish) -> impl Iterator<Item = Round> {
+    (1..=MOST_PASSES).flat_map(move |passes| {
+        (2..=MOST_LEADS_AND_BIGHTS).map_while(move |bights| {
+            let two = counts(wish, 2, bights, passes)?;
+            let spacings = wish.braid(two).spacings().ok()?;
+            (!spacings.is_too_steep()).then_some(Round { two, spacings })
+        })
+    })
+}
+
+fn counts(wish: &FitWish, leads: u16, bights: u16, passes: u16) -> Option<Counts> {
+    let counts = Counts::new(leads, bights, passes).ok()?;
+    Some(counts.interlaced(wish.weave.interlacing()))
+}
+
+/// The knots of so many bights and passes that reach the length to be covered, most leads first:
+/// with fewer leads a knot is narrower and has to be opened further, so that the first that hides
+/// too little is followed by none that hides enough.
+fn candidates(wish: &FitWish, Round { two, spacings }: Round) -> impl Iterator<Item = Candidate> {
+    let widest = wish.object.cover.get() + wish.tolerance.get();
+    // One more, for the sake of rounding.
+    let most = most(spacings.leads_of(widest) + 2.0, 2).unwrap_or(0);
     let interlacing = wish.weave.interlacing();
-    for passes in 1..=MOST_PASSES {
-        for bights in 2..=MOST_LEADS_AND_BIGHTS {
-            let counts = |leads| {
-                let counts = Counts::new(leads, bights, passes).ok()?;
-                Some(counts.interlaced(interlacing))
-            };
-            // Whether the bands go round, and at what angle, does not depend on the leads.
-            let narrowest = counts(2).and_then(|counts| wish.braid(counts).tight().ok());
-            if narrowest.is_none_or(|shape| shape.angle < LEAST_ANGLE) {
-                break;
-            }
-            for leads in 2..=MOST_LEADS_AND_BIGHTS {
-                if !(leads - 1).is_multiple_of(wish.weave.run()) {
-                    continue;
-                }
-                let Some(counts) = counts(leads) else {
-                    continue;
-                };
-                let braid = wish.braid(counts);
-                // The cheap questions first: most knots are too wide or far too open.
-                let Some(narrowest) = braid.tight_width() else {
-                    break;
-                };
-                if narrowest > wanted + tolerance {
-                    break;
-                }
-                let near = wanted - tolerance;
-                if near > narrowest
-                    && braid.cover_at(near) < wish.least_cover.of(braid.cover_at(narrowest))
-                {
-                    continue;
-                }
-                let Ok(tight) = braid.tight() else {
-                    break;
-                };
-                let range = WidthRange::from_tight(&braid, &tight, wish.least_cover);
-                let Some(range) = range else { continue };
-                let width = range.nearest(wish.object.cover);
-                if (width.get() - wanted).abs() > tolerance {
-                    continue;
-                }
-                let Ok(shape) = braid.opened(width) else {
-                    continue;
-                };
-                let candidate = Candidate {
-                    counts,
-                    shape,
-                    range,
-                };
-                if !found(&candidate) {
-                    return;
-                }
-            }
-        }
+    (2..=most.min(MOST_LEADS_AND_BIGHTS))
+        .rev()
+        .filter(|leads| (leads - 1).is_multiple_of(wish.weave.run()))
+        .filter(move |&leads| spacings.tight_width(leads) <= widest)
+        .filter_map(move |leads| Counts::new(leads, two.bights(), two.passes()).ok())
+        .map_while(move |counts| candidate(wish, spacings, counts.interlaced(interlacing)))
+}
+
+/// The knot, when it comes near enough to the length to be covered.
+fn candidate(wish: &FitWish, spacings: Spacings, counts: Counts) -> Option<Candidate> {
+    let (leads, wanted) = (counts.leads(), wish.object.cover);
+    let at = |width: Millimetres| Measured::from(spacings.bands(leads, width.get()));
+    let is_opened = wanted.get() > spacings.tight_width(leads);
+    let known = is_opened.then(|| at(wanted));
+    let range = WidthRange::spaced(&spacings, leads, wish.least_cover, known)?;
+    let width = range.nearest(wanted);
+    if (width.get() - wanted.get()).abs() > wish.tolerance.get() {
+        return None;
     }
+    let known = known.filter(|_| width == wanted);
+    Some(Candidate {
+        counts,
+        range,
+        spacings,
+        drawn_up: known.unwrap_or_else(|| at(width)),
+    })
 }
 
 /// Cord to cut, and whether the tube hampers the work; `None` when the tube does not take the knot.
 pub(super) fn cord_for(wish: &FitWish, candidate: &Candidate) -> Option<(Millimetres, bool)> {
-    let Candidate { counts, shape, .. } = *candidate;
+    cord_for_shape(wish, candidate.counts, &candidate.shape())
+}
+
+fn cord_for_shape(
+    wish: &FitWish,
+    counts: Counts,
+    shape: &KnotShape,
+) -> Option<(Millimetres, bool)> {
     let correction = wish.corrections.of(counts.passes());
     let Some(tube) = wish.tube else {
         let turn = bight_turn(wish.cord, None, shape.angle);
@@ -143,7 +162,7 @@ pub(super) fn cord_for(wish: &FitWish, candidate: &Candidate) -> Option<(Millime
         return None;
     }
     let (job, finish) = job(wish, tube, counts);
-    let (laid, cord) = cord_on_tube(&job, &shape);
+    let (laid, cord) = cord_on_tube(&job, shape);
     check_length(counts, tube, wish.cord, &laid).ok()?;
     Some((cord.to_cut(), is_hampered(&job, finish, &laid)))
 }
@@ -165,6 +184,6 @@ fn job<'a>(wish: &FitWish, tube: &'a Tube, counts: Counts) -> (RigJob<'a>, Finis
 /// The length of tube that a knot takes up, when it is laid on this one.
 pub(super) fn tube_length(wish: &FitWish, tube: &Tube, candidate: &Candidate) -> Millimetres {
     let (job, _) = job(wish, tube, candidate.counts);
-    let (laid, _) = cord_on_tube(&job, &candidate.shape);
+    let (laid, _) = cord_on_tube(&job, &candidate.shape());
     laid.tube_needed(candidate.counts, wish.cord, tube)
 }

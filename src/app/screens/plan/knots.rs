@@ -22,6 +22,8 @@ const MORE: usize = 2;
 const KNOT_HEIGHT: f32 = 104.0;
 /// Height of the chosen one without what it comes to, with the gap below it.
 const CHOSEN_HEIGHT: f32 = 80.0;
+/// Height of the heading of a section, with the gap below it.
+const SECTION_HEIGHT: f32 = 35.0;
 /// Height of the line below them that counts them.
 const COUNT_HEIGHT: f32 = 30.0;
 /// Height of a line, in sizes of its type.
@@ -95,21 +97,32 @@ impl State {
             return list;
         };
         let facts = self.facts(question, chosen, words);
-        let room = size.height - COUNT_HEIGHT - CHOSEN_HEIGHT - height(&facts, size.width);
+        let room = size.height
+            - COUNT_HEIGHT
+            - CHOSEN_HEIGHT
+            - SECTION_HEIGHT
+            - height(&facts, size.width);
         #[expect(
             clippy::cast_possible_truncation,
             clippy::cast_sign_loss,
             reason = "casts from floats saturate"
         )]
-        let others = (room / KNOT_HEIGHT).max(0.0) as usize;
+        // Of the others every second has a heading, where they have most.
+        let others = (room / (KNOT_HEIGHT + SECTION_HEIGHT / 2.0)).max(0.0) as usize;
         let others = others.min(MOST_SHOWN - 1);
         let first = self.chosen.saturating_sub(others);
+        let mut section = None;
         for (index, answer) in answers
             .iter()
             .enumerate()
             .skip(first)
             .take(others + 1 + MORE)
         {
+            if section != Some(answer.section) {
+                section = Some(answer.section);
+                let line = words.fit_section(question, answer.section);
+                list = list.push(text(line).size(theme::SMALL).font(theme::BOLD));
+            }
             let is_chosen = index == self.chosen;
             let mut face = column![
                 text(words.answer_line(answer)).size(30).font(theme::BOLD),
