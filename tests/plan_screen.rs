@@ -10,7 +10,9 @@ use hands::Hands;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use marlinspeak::app::Message;
-use marlinspeak::bench::{Cord, Counts, FitFilter, FitWish, Give, Millimetres, Object, Tube, fit};
+use marlinspeak::bench::{
+    Cord, Counts, FitFilter, FitSection, FitWish, Give, Millimetres, Object, Tube, fit,
+};
 use marlinspeak::guide::{Phase, SetupField};
 use marlinspeak::knot::Weave;
 use marlinspeak::shelf::PresetsFile;
@@ -139,6 +141,26 @@ fn the_arrows_choose_and_say_the_knot() {
     assert!(hands.last_said().starts_with(&of));
     // The chosen one is in sight however far down it is.
     assert!(hands.sees(&named(best[best.len() - 1])));
+}
+
+#[test]
+fn each_section_has_its_heading_and_what_misses_the_length_says_so() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = open(folder.path());
+    tiller(&mut hands);
+    let answers = fit(&tiller_wish());
+    assert_eq!(answers[0].section, FitSection::Doubled);
+    assert!(hands.sees("Doubled") && !hands.sees("A little shorter or longer than 30 mm"));
+    press(&mut hands, DOWN);
+    assert!(!hands.last_said().contains("not just as asked"));
+    let near = answers
+        .iter()
+        .position(|answer| answer.section == FitSection::Near);
+    for _ in 1..near.unwrap() {
+        press(&mut hands, DOWN);
+    }
+    assert!(hands.sees("A little shorter or longer than 30 mm"));
+    assert!(hands.last_said().contains(", not just as asked, and hides"));
 }
 
 #[test]

@@ -5,7 +5,7 @@ use std::f64::consts::PI;
 use thiserror::Error;
 
 use super::bands::Measured;
-use super::on_tube::{LEAST_ANGLE_COS, LEAST_ANGLE_TAN, diagonal};
+use super::leg::{LEAST_ANGLE_COS, LEAST_ANGLE_TAN, diagonal};
 use super::{Bands, Correction, Counts, Give, Interlacing, Millimetres, crimp};
 
 /// A knot about to be drawn up: its counts, its cord, and what it lies on.

@@ -3,15 +3,8 @@
 
 use std::f64::consts::PI;
 
+use super::leg::{LEAST_ANGLE_COS, diagonal};
 use super::{Counts, KnotShape, Millimetres, Tube, crimp};
-
-/// The smallest angle of a leg from the axis, in radians (20°). Steeper, the bights hardly
-/// hold on to their pins. *Common practice, no source.*
-pub const LEAST_ANGLE: f64 = PI / 9.0;
-
-/// Cosine and tangent of [`LEAST_ANGLE`].
-pub(super) const LEAST_ANGLE_COS: f64 = 0.939_692_620_785_908_4;
-pub(super) const LEAST_ANGLE_TAN: f64 = 0.363_970_234_266_202_4;
 
 /// The legs as they lie on the tube.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -36,11 +29,6 @@ pub struct OnTube {
 pub(super) fn tuck_cosine(counts: Counts, cord: Millimetres, tube: Millimetres) -> f64 {
     let cords = f64::from(counts.bights()) * (f64::from(counts.passes()) + 1.0);
     cords * cord.get() / (PI * tube.get())
-}
-
-/// As exact as `hypot` for the lengths of the bench, and several times as quick.
-pub(super) fn diagonal(one: f64, other: f64) -> f64 {
-    (one * one + other * other).sqrt()
 }
 
 impl OnTube {
@@ -115,16 +103,5 @@ impl OnTube {
             .ring_width()
             .map_or(outside, |width| width.get().max(outside));
         Millimetres::computed(self.ring_spacing.get() + beyond)
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn the_least_angle_is_one_angle() {
-        assert!((LEAST_ANGLE.cos() - LEAST_ANGLE_COS).abs() < 1e-15);
-        assert!((LEAST_ANGLE.tan() - LEAST_ANGLE_TAN).abs() < 1e-15);
     }
 }

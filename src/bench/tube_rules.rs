@@ -4,7 +4,8 @@ use std::f64::consts::PI;
 
 use thiserror::Error;
 
-use super::on_tube::{LEAST_ANGLE_COS, tuck_cosine};
+use super::leg::LEAST_ANGLE_COS;
+use super::on_tube::tuck_cosine;
 use super::pin_length::{pin_holds, pin_needed};
 use super::{
     Counts, Finish, KnotShape, Millimetres, OnTube, RigJob, ShapeError, Tube, pin_chord, pin_gap,

@@ -6,9 +6,8 @@ use std::path::{Path, PathBuf};
 use serde::{Deserialize, Serialize};
 
 use super::sections::{CordSection, TubeSection};
-use super::{
-    DocumentError, DocumentState, Shelf, ShelfError, ShelfReading, ShelfTrouble, VerifiedFile,
-};
+use super::verified_file::{DocumentState, VerifiedFile};
+use super::{DocumentError, Shelf, ShelfError, ShelfReading, ShelfTrouble};
 use crate::bench::{Cord, Tube};
 use crate::files::{self, Document, DocumentFile, DocumentReading, Fields, FileError, FormatError};
 use crate::guide::Presets;

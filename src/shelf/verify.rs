@@ -3,30 +3,9 @@
 use std::path::{Path, PathBuf};
 
 use super::names::{NamedFile, documents_in};
+use super::verified_file::{DocumentState, VerifiedFile};
 use super::{DocumentError, Entry, PresetsFile, Shelf, ShelfError, Tie};
 use crate::files::{Document, DocumentFile};
-
-/// A file on the shelf, and whether it is whole and believed.
-#[derive(Clone, Debug)]
-pub struct VerifiedFile {
-    /// Where the document is.
-    pub file: PathBuf,
-    /// Whether it is whole and believed.
-    pub state: DocumentState,
-}
-
-/// Whether a document is whole and believed.
-#[derive(Clone, Debug)]
-pub enum DocumentState {
-    /// Its contents are those that were written.
-    Whole,
-    /// It can be read but carries no checksum to hold it against.
-    Unchecked,
-    /// It is not believed.
-    Bad(ShelfError),
-    /// It was damaged and is kept out of the way.
-    SetAside,
-}
 
 impl Shelf {
     /// Reads every document, the previous copies, the log, and the tubes and cords kept by name

@@ -198,7 +198,7 @@ fn rig_has_its_fixed_form() {
             "bottom": { "row": 1, "holes": [1, 3, 5, 7, 9, 11] },
             "top": { "row": 1, "holes": [2, 4, 6, 8, 10, 12], "turn_half_hole": false },
             "staggered": true, "spacing_mm": null, "pin_length_mm": 12.7, "hex_key": "5/64",
-            "cord_mm": null, "tucks": 34, "minutes": 32.4,
+            "cord_mm": null, "tucks": 34, "minutes": 34.8,
         })
     );
     let mut tube = ringed(40.0, &[12, 16]);
