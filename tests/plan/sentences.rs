@@ -239,6 +239,27 @@ fn each_tube_and_cord_that_do_not_take_the_knot_have_their_sentence() {
              a tube of 108.4 mm or more, or at most 7 bights.",
         ),
         (
+            tube(&["--keep-tube", "2nd"]),
+            "“2nd” is not a name to keep something by: use up to 40 letters, beginning with a \
+             letter, such as oak.",
+        ),
+        (
+            tube(&["--keep-cord", "iii"]),
+            "“iii” is the name of a standard cord: choose another name.",
+        ),
+        (
+            tube(&["--pin", ""]),
+            "The option --pin needs a value after it: “marlinspeak --help” shows which.",
+        ),
+    ] {
+        assert_eq!(refused(&args), sentence, "{args:?}");
+    }
+}
+
+#[test]
+fn each_knot_that_is_too_much_for_tube_or_object_has_its_sentence() {
+    for (args, sentence) in [
+        (
             vec![
                 "rig", "--leads", "5", "--bights", "14", "--passes", "2", "--tube", "45", "--rows",
                 "14", "--thread", "M6", "--cord", "3",
@@ -286,19 +307,6 @@ fn each_tube_and_cord_that_do_not_take_the_knot_have_their_sentence() {
             ],
             "12 bights in 2 passes of 4 mm cord do not go round the object side by side: use at most 11 \
              bights, or a cord thinner than 3.7 mm.",
-        ),
-        (
-            tube(&["--keep-tube", "2nd"]),
-            "“2nd” is not a name to keep something by: use up to 40 letters, beginning with a \
-             letter, such as oak.",
-        ),
-        (
-            tube(&["--keep-cord", "iii"]),
-            "“iii” is the name of a standard cord: choose another name.",
-        ),
-        (
-            tube(&["--pin", ""]),
-            "The option --pin needs a value after it: “marlinspeak --help” shows which.",
         ),
     ] {
         assert_eq!(refused(&args), sentence, "{args:?}");
