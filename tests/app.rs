@@ -180,7 +180,7 @@ fn one_press_takes_up_the_newest_tie_where_it_was_left() {
         hands.last_said(),
         format!(
             "Taking up 5 lead, 6 bight. Lead pass: 6 of 12 legs are laid. The cord is at bottom \
-             pin 4, and goes to top pin 6 next. 6 legs are left in all. {step}"
+             pin 4, and goes to top pin 6 next. 6 legs are still to lay. {step}"
         )
     );
     hands.press(SPACE);
@@ -383,7 +383,7 @@ fn where_am_i_is_one_press_spoken_and_shown() {
     let (mut hands, step) = hands_at(&folder, &plan(5, 6, 2), 8);
     hands.press(letter("h"));
     let answer = "Lead pass: 7 of 12 legs are laid. The cord is at top pin 6, and goes to bottom \
-                  pin 3 next. 17 legs are left in all.";
+                  pin 3 next. 17 legs are still to lay.";
     assert_eq!(hands.last_said(), answer);
     assert!(hands.sees(answer));
     hands.press(letter("r"));
@@ -489,8 +489,8 @@ fn the_depth_changes_at_any_moment_without_losing_the_place() {
     hands.press(letter("3"));
     assert_eq!(
         hands.last_said(),
-        "Teaching. Leg 7, part 1 of 2. From bottom pin 4, up and right to top pin 6. Over 1 cord. \
-         Hold it there."
+        "Teaching. Leg 7, part 1 of 2. From bottom pin 4, up and to the right, to top pin 6. Over 1 \
+         cord. Hold your cord there."
     );
     hands.press(letter("2"));
     assert_eq!(hands.last_said(), format!("Plain. {plain}"));

@@ -389,7 +389,9 @@ fn the_form_is_filled_in_by_ear_alone() {
     assert_eq!(
         hands.last_said(),
         "Begin this tie: press the space bar. Escape leaves the form. 7 lead 7 bight, 7 strands, \
-         18 tucks, or 24 begun with over. Each top pin stands half a step to the right of the bottom pin of its number."
+         18 tucks, or 24 begun with over. Each top pin stands half a step to the right of the bottom pin of its number. \
+         It only decorates: never let it hold a person or a load, and keep cord and small parts from small \
+         children."
     );
     for name in [
         "Weave: over one, under one, begun so that it takes the fewest tucks.",

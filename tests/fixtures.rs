@@ -87,6 +87,8 @@ fn scripts() -> Vec<Script> {
     );
     let by_leg = Script::new(plan("3", "2", "9"), AtOnce::default());
     scripts.push(by_leg.fairing_by_leg(true));
+    // Who learns is told the first legs crossing by crossing.
+    scripts.push(Script::new(plan("5", "7", "2"), AtOnce::default()).teaching(true));
     // Legs that go round the tube more than twice, and the most they are cut into.
     for leads in ["9", "12"] {
         for at_once in [AtOnce::UpTo(1), AtOnce::WholeLeg] {
@@ -133,9 +135,12 @@ fn chosen(scripts: &[Script]) -> Vec<(&Script, Step)> {
     let mut chosen = Vec::new();
     for script in scripts {
         for step in script.places().filter_map(|place| script.step(place)) {
-            let shown = on_a_line(&words[0].show(script.plan().knot(), &step));
+            let shown = words
+                .iter()
+                .map(|words| words.show(script.plan().knot(), &step));
+            let shown = shown.map(|shown| on_a_line(&shown));
             let said = words.iter().map(|words| words.say(&step).into());
-            let texts: Vec<String> = said.chain([shown]).collect();
+            let texts: Vec<String> = said.chain(shown).collect();
             let before = known.len();
             known.extend(texts.iter().flat_map(|text| phrases(text)));
             if known.len() > before {
@@ -190,9 +195,16 @@ fn told(tag: &str, chosen: &[(&Script, Step)]) -> String {
     let words = Detail::ALL.map(|detail| words(tag, detail));
     for (script, step) in chosen {
         let knot = script.plan().knot();
-        writeln!(told, "show: {}", on_a_line(&words[0].show(knot, step))).unwrap();
+        let mut before = None;
         for words in &words {
-            writeln!(told, "{}: {}", words.detail().name(), words.say(step)).unwrap();
+            let depth = words.detail().name();
+            let shown = on_a_line(&words.show(knot, step));
+            // A screen that is as in the depth above it is not written again.
+            if before.as_ref() != Some(&shown) {
+                writeln!(told, "{depth} shows: {shown}").unwrap();
+            }
+            writeln!(told, "{depth}: {}", words.say(step)).unwrap();
+            before = Some(shown);
         }
         told.push('\n');
     }
@@ -251,6 +263,8 @@ fn every_kind_of_step_is_among_them() {
         "sixty-fourths of an inch",
         "slack out of every leg",
         "Careful: hot",
+        "Pull gently",
+        "sharp knife",
     ] {
         assert!(said.iter().any(|said| said.contains(phrase)), "{phrase}");
     }

@@ -115,6 +115,70 @@ fn what_decides_is_not_mistaken_for_its_opposite() {
     }
 }
 
+/// For each language the words for right and left, what must stand before them to be heard as a side, and
+/// words that sound like one of them and mean something else.
+const SIDES: [(&str, [&str; 2], &[&str], &[&str]); 4] = [
+    // "Up and right to top pin 3" is heard as "right to the top", and "left" as what is over.
+    ("en", ["right", "left"], &["the"], &["rightly", "write"]),
+    (
+        "de",
+        ["rechts", "links"],
+        &["nach", "weiter"],
+        &["richtig", "recht", "direkt"],
+    ),
+    (
+        "es",
+        ["derecha", "izquierda"],
+        &["la"],
+        &["derecho", "directo"],
+    ),
+    (
+        "fr",
+        ["droite", "gauche"],
+        &["la", "à"],
+        &["droit", "direct"],
+    ),
+];
+
+/// Everything that was read through as it is spoken, in a language.
+fn said(tag: &str) -> Vec<String> {
+    let told = fs::read_to_string(format!("tests/data/languages/{tag}.txt")).unwrap();
+    let spoken = [
+        "brief", "plain", "teach", "wrong", "back", "where", "question",
+    ];
+    let lines = told.lines().filter_map(|line| line.split_once(": "));
+    lines
+        .filter(|(kind, _)| spoken.contains(kind))
+        .map(|(_, said)| said.to_lowercase())
+        .collect()
+}
+
+#[test]
+fn the_word_for_a_side_is_only_ever_a_side() {
+    for (tag, sides, before, alike) in SIDES {
+        let mut heard = [0; 2];
+        for said in said(tag) {
+            let words: Vec<&str> = said
+                .split(|letter: char| !letter.is_alphanumeric())
+                .filter(|word| !word.is_empty())
+                .collect();
+            for (index, word) in words.iter().enumerate() {
+                assert!(!alike.contains(word), "{tag}: “{word}” in {said}");
+                let Some(side) = sides.iter().position(|side| side == word) else {
+                    continue;
+                };
+                heard[side] += 1;
+                let leads_in = index.checked_sub(1).map(|index| words[index]);
+                assert!(
+                    leads_in.is_some_and(|word| before.contains(&word)),
+                    "{tag}: “{word}” behind {leads_in:?} in {said}"
+                );
+            }
+        }
+        assert!(heard.iter().all(|heard| *heard > 20), "{tag}: {heard:?}");
+    }
+}
+
 /// The traps that the languages avoid would be caught.
 #[test]
 fn words_that_are_alike_are_found() {

@@ -222,11 +222,11 @@ fn enter_takes_the_knot_and_leads_through_the_rig_first() {
     assert!(
         hands
             .last_said()
-            .starts_with("You will need, 1 to 3 of 6. Tube, 40 millimetres")
+            .starts_with("You will need, 1 to 3 of 11. Tube, 40 millimetres")
     );
-    assert!(hands.sees("What you need, 1 to 3 of 6"));
-    // The bag is two pages.
-    for _ in 0..2 {
+    assert!(hands.sees("What you need, 1 to 3 of 11"));
+    // The bag is three pages.
+    for _ in 0..3 {
         press(&mut hands, SPACE);
     }
     assert!(hands.last_said().contains("Rigging, step"));
@@ -258,8 +258,8 @@ fn the_place_in_the_rig_and_the_setup_survive_a_restart() {
     type_in(&mut hands, SetupField::Tube, "40");
     type_in(&mut hands, SetupField::Rows, "12");
     press(&mut hands, Named::Enter);
-    // Two pages of the bag, and one of the rigging.
-    for _ in 0..3 {
+    // Three pages of the bag, and one of the rigging.
+    for _ in 0..4 {
         press(&mut hands, SPACE);
     }
     let step = hands.last_said();

@@ -7,9 +7,9 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output, Stdio};
 
-use marlinspeak::bench::{Millimetres, Prices, Tube, TyingPace, pinning};
+use marlinspeak::bench::{Cord, Millimetres, Prices, Tube, TyingPace, pinning};
 use marlinspeak::cli::sheet;
-use marlinspeak::guide::{Labour, Plan};
+use marlinspeak::guide::{AtOnce, FinishTask, Labour, Plan, Script, Setup, What};
 use marlinspeak::picture::sheet::{Paper, SheetPage};
 use marlinspeak::words::Words;
 use tempfile::TempDir;
@@ -232,9 +232,8 @@ fn a_png_says_its_size_and_its_dots() {
         ),
         ("coarse.png", &["--dpi", "100"][..], (827, 1169), 3937),
     ] {
-        // The ends of the cord have a page of their own.
         let file = made(&folder, name, &[&["card"], &KNOT[..], more].concat());
-        let page = Paint::read(&file.with_file_name(name.replace(".png", "-1.png")));
+        let page = Paint::read(&file);
         assert_eq!((page.width, page.height), (width, height), "{name}");
         assert_eq!(page.per_metre, per_metre, "{name}");
     }
@@ -264,7 +263,7 @@ fn a_pdf_has_pages_of_the_true_size_and_its_faces_in_it() {
         (
             "card.pdf",
             "card",
-            &["--passes", "2"][..],
+            &["--passes", "3"][..],
             (210.0, 297.0),
             2,
         ),
@@ -312,12 +311,16 @@ fn texts(pages: &[SheetPage]) -> Vec<&str> {
     pages.iter().flat_map(SheetPage::texts).collect()
 }
 
+/// All that is written on the pages, line after line: sentences are broken where a column ends.
+fn in_one(pages: &[SheetPage]) -> String {
+    texts(pages).join(" ")
+}
+
 #[test]
 fn a_card_holds_every_leg_in_order_and_the_cautions() {
     let words = Words::english();
     let plan = plan(5, 6, 2);
     let pages = sheet::card(&plan, None, &labour(&plan), Paper::A4, &words);
-    let first: Vec<&str> = pages[0].texts().collect();
     let all = texts(&pages);
     let ways: Vec<&&str> = all.iter().filter(|text| text.contains(" to ")).collect();
     let ways: Vec<&&&str> = ways
@@ -340,9 +343,9 @@ fn a_card_holds_every_leg_in_order_and_the_cautions() {
         "Hot knife or flame",
         "Hands tire",
     ] {
-        assert!(first.iter().any(|text| text.contains(caution)), "{caution}");
+        assert!(in_one(&pages[..1]).contains(caution), "{caution}");
     }
-    assert!(first.contains(&"Page 1 of 2") && all.contains(&"Page 2 of 2"));
+    assert!(all.contains(&"Page 1 of 1"));
 }
 
 #[test]
@@ -363,11 +366,7 @@ fn a_card_says_what_the_work_takes_and_costs() {
         "It takes {} tucks and about 45 min at your own pace, and costs 15.47.",
         plan.laying().tucks()
     );
-    assert!(
-        texts(&pages).contains(&sentence.as_str()),
-        "{:?}",
-        texts(&pages)
-    );
+    assert!(in_one(&pages).contains(&sentence), "{:?}", texts(&pages));
 }
 
 #[test]
@@ -387,7 +386,7 @@ fn a_card_says_which_holes_take_the_pins() {
         "Bottom ring, row 2 of 12 holes: pin 1 in hole 1, each next pin 2 holes on.",
         "Top ring, row 2 of 12 holes: pin 1 in hole 2, each next pin 2 holes on.",
     ] {
-        assert!(texts(&pages).contains(&sentence), "{:?}", texts(&pages));
+        assert!(in_one(&pages).contains(sentence), "{:?}", texts(&pages));
     }
     let plain = Tube::plain(Millimetres::parse("60mm").unwrap());
     let layout = pinning(&plain, 6, true).unwrap();
@@ -399,7 +398,81 @@ fn a_card_says_which_holes_take_the_pins() {
         &words,
     );
     let sentence = "On a tube of 60 mm the pins stand 31.4 mm apart, measured round the tube.";
-    assert!(texts(&pages).contains(&sentence));
+    assert!(in_one(&pages).contains(sentence));
+}
+
+/// A sentence with one kind of space, as its lines are put together again.
+fn on_paper(sentence: &str) -> String {
+    sentence.split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+/// A doubled knot of the loft, with all that comes after the last leg, on one page in every language.
+#[test]
+fn a_card_goes_from_the_pins_to_the_trimmed_ends_on_one_page() {
+    for tag in Words::known() {
+        let words = Words::load(Some(&tag.to_string())).unwrap();
+        let plan = plan(5, 6, 2);
+        let pages = sheet::card(&plan, None, &labour(&plan), Paper::A4, &words);
+        assert_eq!(pages.len(), 1, "{tag}");
+        let told = in_one(&pages);
+        let script = Script::new(plan.clone(), AtOnce::default());
+        for sentence in words
+            .card_after(&script)
+            .into_iter()
+            .chain(words.card_cautions())
+        {
+            assert!(told.contains(&on_paper(&sentence)), "{tag}: {sentence}");
+        }
+        // Both ends: where each goes, and the picture of it.
+        let ends = script.steps().filter(|step| {
+            matches!(&step.what, What::Finish(finish) if matches!(finish.task, FinishTask::Tuck(_)))
+        });
+        for end in ends {
+            let way = words.show(plan.knot(), &end).in_words();
+            assert!(told.contains(&on_paper(&way)), "{tag}: {way}");
+        }
+    }
+    // What is known of tube and cord is on it too.
+    let setup = Setup::new(
+        Tube::ringed(Millimetres::parse("45mm").unwrap(), &[14, 20]).unwrap(),
+        Cord::new(Millimetres::parse("3.5mm").unwrap()),
+    );
+    let rigged = plan(5, 7, 2).with_setup(Some(setup));
+    let words = Words::english();
+    let pages = sheet::card(&rigged, None, &labour(&rigged), Paper::A4, &words);
+    let told = in_one(&pages);
+    assert!(
+        told.contains("Pin rows ") && told.contains("Cut "),
+        "{told}"
+    );
+}
+
+#[test]
+fn a_strip_says_how_far_apart_the_pins_stand_and_what_can_hurt() {
+    let tube = Tube::ringed(Millimetres::parse("45mm").unwrap(), &[14, 20]).unwrap();
+    let layout = pinning(&tube, 7, true).unwrap();
+    let setup = Setup::new(
+        tube.clone(),
+        Cord::new(Millimetres::parse("3.5mm").unwrap()),
+    );
+    let known = plan(5, 7, 2).with_setup(Some(setup));
+    let spacing = known.rig().unwrap().unwrap().laid.ring_spacing.get();
+    for tag in Words::known() {
+        let words = Words::load(Some(&tag.to_string())).unwrap();
+        let told = |plan: &Plan| in_one(&sheet::strip(plan, &tube, &layout, Paper::A4, &words));
+        assert!(
+            told(&known).contains(&on_paper(&words.strip_cautions())),
+            "{tag}"
+        );
+        // To a tenth, with the decimal sign of the language.
+        let tenths = format!("{}", (spacing * 10.0).round() / 10.0);
+        let known = told(&known).replace(',', ".");
+        assert!(
+            known.contains(&tenths) && !known.contains("--cord"),
+            "{tag}: {known}"
+        );
+        assert!(told(&plan(5, 7, 2)).contains("--cord"), "{tag}");
+    }
 }
 
 #[test]
@@ -544,7 +617,7 @@ fn a_file_that_is_there_is_left_alone_until_it_may_be_replaced() {
     Paint::read(&file);
     // Of several pages none is written when one is in the way.
     fs::write(folder.path().join("card-2.png"), "mine").unwrap();
-    let card = [&["card", "--passes", "2"], &KNOT[..]].concat();
+    let card = [&["card", "--passes", "3"], &KNOT[..]].concat();
     let (code, sentence) = refused(&card, Some(&folder.path().join("card.png")));
     assert_eq!(code, 2);
     assert!(sentence.contains("card-2.png"));

@@ -465,7 +465,7 @@ fn the_time_that_is_left_goes_by_the_tyers_own_pace() {
     };
     let said = where_am_i(folder.path());
     assert!(
-        said.contains("6 legs are left") && !said.contains("minutes"),
+        said.contains("6 legs are still to lay") && !said.contains("minutes"),
         "{said}"
     );
     // Before anything is logged, the legs of the tie itself say it.
@@ -506,7 +506,7 @@ fn the_time_that_is_left_goes_by_the_tyers_own_pace() {
     shelf.save(&tie).unwrap();
     let said = where_am_i(folder.path());
     assert!(
-        said.contains("No leg is left") && !said.contains("minute"),
+        said.contains("No leg is still to lay") && !said.contains("minute"),
         "{said}"
     );
 }

@@ -54,8 +54,8 @@ fn meant(lay: &LayStep, detail: Detail) -> Spoken {
     // In brief the screen and the landing say it.
     let lane = lane.filter(|_| detail != Detail::Brief);
     let strand = (lay.strands > 1).then_some(lay.pass_leg.strand.into());
-    // In the lead pass of one strand there is but one cord in sight.
-    let is_named = is_full && (lay.pass_leg.pass > 1 || strand.is_some());
+    // In the lead pass of one strand there is but one cord in sight, and in a later part it is in hand.
+    let is_named = is_full && is_first && (lay.pass_leg.pass > 1 || strand.is_some());
     let met = lay.crossings.iter().map(|crossing| Met {
         over: crossing.over,
         cords: crossing.cords.into(),
@@ -77,16 +77,16 @@ fn meant(lay: &LayStep, detail: Detail) -> Spoken {
         lane,
         mark: lay
             .landmark
-            .map(|landmark| mark(landmark, lay.leg.from, is_full))
+            .map(|landmark| mark(landmark, [lay.leg.from, lay.leg.to], is_full))
             .filter(|mark| is_full || mark.past.is_some()),
         met: met.collect(),
         landing: landing(lay.landing, is_full),
     }
 }
 
-fn mark(landmark: Landmark, from: Pin, is_full: bool) -> Mark {
-    // The pin from which the leg has just set out is no landmark.
-    let is_told = landmark.past != from || landmark.turns > 0;
+fn mark(landmark: Landmark, [from, to]: [Pin; 2], is_full: bool) -> Mark {
+    // The pin from which the leg has just set out is no landmark, nor the one where it is to land.
+    let is_told = landmark.past != to && (landmark.past != from || landmark.turns > 0);
     let share = match landmark.share {
         LegShare::Little => spoken::Share::Little,
         LegShare::Quarter => spoken::Share::Quarter,
@@ -97,7 +97,8 @@ fn mark(landmark: Landmark, from: Pin, is_full: bool) -> Mark {
         LegShare::Most => spoken::Share::Most,
     };
     Mark {
-        share: is_full.then_some(share),
+        // Once round the tube, the turns and the pin say it all.
+        share: (is_full && landmark.turns == 0).then_some(share),
         past: is_told.then(|| pin(landmark.past)),
         made: is_full.then_some(landmark.turns.into()),
     }

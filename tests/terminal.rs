@@ -63,9 +63,9 @@ fn the_document_has_its_fixed_form() {
                 { "row": 2, "over": false, "cords": 1, "of": {
                     "from": { "rim": "top", "pin": 3 }, "to": { "rim": "bottom", "pin": 6 } } },
             ],
-            "side": null, "seconds": 6.5,
-            "say": "Leg 7. From bottom pin 4, up and right to top pin 6. Over 1 cord, under 1. Then \
-                    round top pin 6.",
+            "side": null, "seconds": 7.0,
+            "say": "Leg 7. From bottom pin 4, up and to the right, to top pin 6. Over 1 cord, under 1. \
+                    Then round top pin 6.",
             "show": "Bottom 4 up to top 6 ↗\nOVER 1, under 1\nRound top 6",
         })
     );
@@ -96,20 +96,19 @@ fn a_long_leg_comes_in_parts_that_say_where_the_hand_is() {
         .iter()
         .filter(|step| step["kind"] == "lay" && step["leg"] == 8)
         .collect();
-    assert_eq!(last.len(), 5);
+    assert_eq!(last.len(), 10);
     for (index, part) in last.iter().enumerate() {
         assert_eq!(
             (&part["part"], &part["parts"]),
-            (&json!(index + 1), &json!(5))
+            (&json!(index + 1), &json!(10))
         );
-        assert_eq!(part["crossings"].as_array().unwrap().len(), 4);
+        assert_eq!(part["crossings"].as_array().unwrap().len(), 2);
         assert_eq!(part["turns"], 2);
     }
     assert_eq!(
-        last[2]["say"],
-        "Leg 8, part 3 of 5, from top pin 2 to bottom pin 1. You are a third down, just past top pin \
-         2, once round the tube so far. Go on down and right. Over 1 cord, under 1, over 1, under 1. \
-         Hold it there."
+        last[4]["say"],
+        "Leg 8, part 5 of 10, from top pin 2 down and to the right, to bottom pin 1. You are once round \
+         the tube, just past top pin 2. Over 1 cord, under 1. Hold your cord there."
     );
 }
 
@@ -179,7 +178,10 @@ fn a_left_hand_mirrors_the_words_and_not_the_numbers() {
         }
         let say = left["say"].as_str().unwrap();
         if left["kind"] == "lay" && left["pass"] == 1 {
-            assert!(say.contains("and left") && !say.contains("right"), "{say}");
+            assert!(
+                say.contains("and to the left") && !say.contains("right"),
+                "{say}"
+            );
         }
     }
 }
@@ -190,7 +192,8 @@ fn the_text_tells_the_same_steps_to_a_reader() {
     let text = String::from_utf8(output.stdout).unwrap();
     assert!(text.starts_with(
         "3 lead 4 bight, one strand, 3 tucks. Each top pin stands half a step to the right of the bottom \
-         pin of its number.\n"
+         pin of its number. It only decorates: never let it hold a person or a load, and keep cord and small \
+         parts from small children.\n"
     ));
     let line = text
         .lines()

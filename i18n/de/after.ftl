@@ -309,7 +309,7 @@ finish-show-note = { $task ->
     }
 
 ## Cautions, before what can hurt: spoken with the step, and on the screen as long as it stands.
-## $caution: pins, blades, heat, load, children or rest.
+## $caution: pins, blades, heat, load, children, pull or rest.
 
 caution-say = { $caution ->
         [pins] Achte auf die Stifte: Sie stehen vor, also halte Augen und Handflächen von ihnen fern.
@@ -317,6 +317,7 @@ caution-say = { $caution ->
         [heat] Vorsicht, heiß. Öffne ein Fenster, halte die Flamme fern vom Knoten und von allem, was brennt, und fass das Ende nicht an, bis es kalt ist: Geschmolzene Schnur klebt an der Haut. Ein verschweißtes Ende kann scharf sein.
         [load] Der Knoten bekleidet und schmückt. Lass ihn nie einen Menschen oder eine Last halten; wo etwas halten muss, beachte die örtlichen Vorschriften und frag Fachleute.
         [children] Halte Schnüre, Stifte und kleine Teile von kleinen Kindern fern, und leg nie eine Schnur um einen Hals.
+        [pull] Zieh sacht, und wickle dir die Schnur nie um die Hand; halte das Gesicht fern vom Ende, falls es abrutscht.
        *[rest] Gönn deinen Händen ab und zu eine Pause.
     }
 
@@ -326,5 +327,6 @@ caution-show = { $caution ->
         [heat] Lüften. Fern von allem, was brennt. Geschmolzene Schnur klebt auf der Haut und macht Brandwunden: abkühlen lassen. Verschweißte Enden können scharf sein.
         [load] Nur Zierde: nie für einen Menschen oder eine Last. Wo etwas halten muss: örtliche Vorschriften beachten, Fachleute fragen.
         [children] Schnüre, Stifte und kleine Teile von kleinen Kindern fernhalten; nie eine Schnur um einen Hals.
+        [pull] Sacht ziehen, die Schnur nie um die Hand wickeln, das Gesicht vom Ende fern.
        *[rest] Gönn deinen Händen ab und zu eine Pause.
     }

@@ -183,6 +183,40 @@ kit-picks-show = { $count ->
     }
 kit-picks-note = Um die Kreuzungen zu öffnen
 
+# What is used on the way. $tool: marker, ruler, blade, dish or sealing (a flame or glue for the ends).
+kit-tool-say = Du brauchst, { $number } von { $items }: { $tool ->
+        [marker] einen Filzschreiber, der auf Klebeband schreibt. Weiter, wenn er da ist.
+        [ruler] ein Lineal. Weiter, wenn es da ist.
+        [blade] ein scharfes Messer oder eine Schere. Weiter, wenn sie da sind.
+        [dish] eine Schale für die Stifte. Weiter, wenn sie da ist.
+       *[sealing] ein Feuerzeug, wenn die Schnur schmilzt, sonst Leim. Weiter, wenn es da ist.
+    }
+kit-tool-say-brief = { $tool ->
+        [marker] Ein Filzschreiber, der auf Klebeband schreibt.
+        [ruler] Ein Lineal.
+        [blade] Ein scharfes Messer oder eine Schere.
+        [dish] Eine Schale für die Stifte.
+       *[sealing] Ein Feuerzeug, wenn die Schnur schmilzt, sonst Leim.
+    }
+kit-tool-say-teach = Du brauchst, { $number } von { $items }: { $tool ->
+        [marker] einen Filzschreiber, der auf Klebeband schreibt. Weiter, wenn er da ist. Mit ihm nummerierst du die Stifte.
+        [ruler] ein Lineal. Weiter, wenn es da ist. Mit ihm misst du die Schnur ab, und wo die Stifte stehen.
+        [blade] ein scharfes Messer oder eine Schere. Weiter, wenn sie da sind. Damit schneidest du die Schnur zu, und ganz am Schluss ihre Enden ab.
+        [dish] eine Schale für die Stifte. Weiter, wenn sie da ist. Da hinein kommen die Stifte, die du herausnimmst: Einen verlorenen findet sonst ein bloßer Fuß.
+       *[sealing] ein Feuerzeug, wenn die Schnur schmilzt, sonst Leim. Weiter, wenn es da ist. Damit fransen die Enden nicht aus.
+    }
+kit-tool-show = { $tool ->
+        [marker] Filzschreiber für das Klebeband
+        [ruler] Lineal
+        [blade] Messer oder Schere
+        [dish] Schale für die Stifte
+       *[sealing] Feuerzeug oder Leim
+    }
+kit-tool-note = { $tool ->
+        [sealing] Feuerzeug für Schnur, die schmilzt, Leim für Naturfaser
+       *[other] { "" }
+    }
+
 ## Rigging: what to know first
 
 # $given: length of the pins named, $needed: the least that holds, $hold: passes they do hold.
@@ -265,15 +299,15 @@ rig-close-pins-note = { $gap } dazwischen, leicht ab { $comfortable }: besser ei
 # $slack: out of each leg. $better: the tube with least slack, or none.
 rig-thick-tube-say = Vorsicht: Das Rohr ist viel dicker als der Gegenstand. Du musst aus jeder von { $legs } Bahnen { $slack } durchholen.{ $better ->
         [none] { "" }
-       *[other] { " " }Am wenigsten bliebe auf einem Rohr, { $better } dick.
+       *[other] { " " }Am wenigsten bliebe auf einem Rohr, { $better } im Durchmesser.
     }
 rig-thick-tube-say-brief = Vorsicht: Das Rohr ist viel dicker als der Gegenstand. Du musst aus jeder von { $legs } Bahnen { $slack } durchholen.{ $better ->
         [none] { "" }
-       *[other] { " " }Am wenigsten bliebe auf einem Rohr, { $better } dick.
+       *[other] { " " }Am wenigsten bliebe auf einem Rohr, { $better } im Durchmesser.
     }
 rig-thick-tube-say-teach = Vorsicht: Das Rohr ist viel dicker als der Gegenstand. Du musst aus jeder von { $legs } Bahnen { $slack } durchholen.{ $better ->
         [none] { "" }
-       *[other] { " " }Am wenigsten bliebe auf einem Rohr, { $better } dick.
+       *[other] { " " }Am wenigsten bliebe auf einem Rohr, { $better } im Durchmesser.
     } Lose, die nach und nach durchgeholt wird, lässt den Knoten gleichmäßig.
 rig-thick-tube-show = Viel Lose auf diesem Rohr
 rig-thick-tube-note = { $slack } aus jeder von { $legs } Bahnen{ $better ->

@@ -47,6 +47,9 @@ start-facts = { $leads } Parten, { $bights } Buchten, { $strands ->
        *[no] { "" }
     }
 
+# What no knot must be trusted with, where one is chosen.
+choice-caution = Er schmückt nur: Lass ihn nie einen Menschen oder eine Last halten, und halte Schnur und kleine Teile von kleinen Kindern fern.
+
 # A tie in the list. $kind: usual for over one, under one; run for other runs of $weave; twin for a run of
 # $weave begun with under; code for another weave, row by row in $weave.
 # Example: 5 Parten, 7 Buchten, 2 Durchgänge

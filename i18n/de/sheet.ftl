@@ -83,6 +83,19 @@ card-pass = { $pass ->
        *[other] Beginne an Fußstift { $pin } neben der ersten Schnur
     }
 
+# What comes when all is laid. $rings: yes when the tube has rings. $times: how often the knot is gone
+# through. $known: yes when $draw, a length, says how much to draw.
+card-after = Wenn alles liegt
+card-lift = Abheben: Fuß-Bucht 1 mit Klebeband markieren, und kein Ende zurückrutschen lassen. Die Stifte am Kopf heraus{ $rings ->
+        [yes] , den Kopfring ab
+       *[no] { "" }
+    }, dann die Stifte am Fuß. Den Knoten auf seinen Gegenstand schieben, genau so herum.
+card-fair = Durchholen, { $times }-mal: vom stehenden Ende an der Schnur entlang aus jeder Bahn { $known ->
+        [yes] etwa { $draw } Lose
+       *[no] ein wenig Lose
+    } holen und in die nächste schieben, bis sie am Arbeitsende herauskommt. Keine Bahn fest, bevor ihre Nachbarn so weit sind.
+card-finish = Enden: wie unten durchstecken, wo sie herauskommen abschneiden, ein Stummel so lang, wie die Schnur dick ist; abseits vom Knoten mit Hitze verschweißen (Naturfaser: mit Leim) und wieder darunterschieben.
+
 # Over the pictures of the ends, where they are tucked away.
 card-ends = Die Enden
 
@@ -91,6 +104,7 @@ card-caution-load = Der Knoten bekleidet und schmückt. Lass ihn nie einen Mensc
 card-caution-heat = Heißes Messer oder Flamme: Lüfte, und halte sie fern von allem, was brennt. Geschmolzene Schnur klebt auf der Haut und macht Brandwunden: Lass die Schnur erst abkühlen. Verschweißte Enden können scharf sein.
 card-caution-blade = Messer, Marlspieker und Nadeln: Schneide und stich immer vom Körper weg.
 card-caution-pins = Stifte stehen aus dem Rohr vor: Achte auf Augen und Handflächen.
+card-caution-pull = Sacht ziehen, die Schnur nie um die Hand gewickelt.
 card-caution-children = Schnüre, Stifte und kleine Teile sind nichts für kleine Kinder. Leg nie eine Schnur um einen Hals.
 card-caution-hands = Hände ermüden: Gönn ihnen bei einem langen Knoten Pausen.
 
@@ -112,6 +126,16 @@ strip-hand = { $hand ->
     }
 
 strip-half-hole = Dreh zuerst den Kopfring ein halbes Loch weiter, in der Richtung, in der die Schnur läuft: So sind die Löcher seines Streifens gezeichnet.
+
+# How far the rows of pins stand from each other. $rings: yes when the tube has rings. $known: no when no cord
+# is named, from which $spacing comes.
+strip-spacing = { $known ->
+        [no] Wie weit die Ringe auseinander stehen, hängt von der Schnur ab: Nenne sie auch (--cord), dann steht es hier.
+       *[yes] { $rings ->
+            [yes] Die Ringe so setzen, dass ihre Reihen von Stiften { $spacing } auseinander stehen.
+           *[no] Die beiden Reihen von Stiften stehen { $spacing } auseinander.
+        }
+    }
 
 strip-top = Kopfring
 strip-bottom = Fußring

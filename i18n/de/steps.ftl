@@ -397,50 +397,23 @@ lay-say-way-teach = { $pass ->
     }
 
 # The beginning of a later part of a long leg: which leg, and where the cord is now.
-# Example: Bahn 11, Teil 2 von 5, von Fuß-Stift 2 hoch zu Kopf-Stift 4. Du hast ein Viertel
-# hinter dir und bist eben an Fuß-Stift 3 vorbei. Weiter nach rechts hoch.
+# Example: Bahn 11, Teil 2 von 5, von Fuß-Stift 2 nach rechts hoch zu Kopf-Stift 4. Du bist auf einem
+# Viertel des Wegs, eben an Fuß-Stift 3 vorbei. Nach einem Umlauf sagen Umläufe und Stift alles.
 # $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
-# pin it has just passed, $rim: bottom or top, or none while that is where the leg began. $made: whole turns made on this leg so far.
-# $again: yes when that pin is the one where the leg lands, one time or more too soon.
+# pin it has just passed, $rim: bottom or top, or none while that is where the leg began or where it is to land. $made: whole turns made on this leg so far.
 lay-say-way-on = { $pass ->
         [1] { $strands ->
             [one] Bahn { $leg }
-           *[other] Strang { $strand }{ $named ->
-                [yes] , „{ $cord }“
-               *[no] { "" }
-            }, Bahn { $leg }
+           *[other] Strang { $strand }, Bahn { $leg }
         }
        *[other] Durchgang { $pass }{ $strands ->
             [one] { "" }
            *[other] , Strang { $strand }
-        }{ $named ->
-            [yes] , „{ $cord }“
-           *[no] { "" }
         }, Bahn { $leg }
     }, Teil { $part } von { $parts }, von { $heading ->
-        [falling] Kopf-Stift { $from } hinab zu Fuß-Stift { $to }
-       *[rising] Fuß-Stift { $from } hoch zu Kopf-Stift { $to }
-    }. Du hast { $share ->
-        [little] ein kleines Stück
-        [quarter] ein Viertel
-        [third] ein Drittel
-        [half] die Hälfte
-        [two-thirds] zwei Drittel
-        [three-quarters] drei Viertel
-       *[most] fast den ganzen Weg
-    } hinter dir{ $made ->
-        [0] { "" }
-        [one] , einmal um das Rohr herum,
-        [2] , zweimal um das Rohr herum,
-       *[other] , { $made }-mal um das Rohr herum,
-    }{ $rim ->
-        [none] { "" }
-        [top] { " " }und bist eben an Kopf-Stift { $past } vorbei
-       *[bottom] { " " }und bist eben an Fuß-Stift { $past } vorbei
-    }{ $again ->
-        [yes] ; er kommt noch einmal
-       *[no] { "" }
-    }. Weiter { $lane ->
+        [falling] Kopf-Stift { $from }
+       *[rising] Fuß-Stift { $from }
+    } { $lane ->
         [bottom] auf der Fuß-Seite der ersten Schnur
         [top] auf der Kopf-Seite der ersten Schnur
        *[none] nach { $hand ->
@@ -448,8 +421,25 @@ lay-say-way-on = { $pass ->
            *[right] rechts
         }
     } { $heading ->
-        [falling] hinab
-       *[rising] hoch
+        [falling] hinab zu Fuß-Stift { $to }.
+       *[rising] hoch zu Kopf-Stift { $to }.
+    } Du bist { $made ->
+        [0] { $share ->
+            [little] noch am Anfang
+            [quarter] auf einem Viertel des Wegs
+            [third] auf einem Drittel des Wegs
+            [half] auf halbem Weg
+            [two-thirds] auf zwei Dritteln des Wegs
+            [three-quarters] auf drei Vierteln des Wegs
+           *[most] fast am Ziel
+        }
+        [one] einmal um das Rohr herum
+        [2] zweimal um das Rohr herum
+       *[other] { $made }-mal um das Rohr herum
+    }{ $rim ->
+        [none] { "" }
+        [top] , eben an Kopf-Stift { $past } vorbei
+       *[bottom] , eben an Fuß-Stift { $past } vorbei
     }.
 
 # Example: Bahn 11, Teil 2 von 5. Fuß-Stift 2, hoch zu Kopf-Stift 4, an Fuß-Stift 3 vorbei.
@@ -478,42 +468,16 @@ lay-say-way-on-brief = { $pass ->
 lay-say-way-on-teach = { $pass ->
         [1] { $strands ->
             [one] Bahn { $leg }
-           *[other] Strang { $strand }{ $named ->
-                [yes] , „{ $cord }“
-               *[no] { "" }
-            }, Bahn { $leg }
+           *[other] Strang { $strand }, Bahn { $leg }
         }
        *[other] Durchgang { $pass }{ $strands ->
             [one] { "" }
            *[other] , Strang { $strand }
-        }{ $named ->
-            [yes] , „{ $cord }“
-           *[no] { "" }
         }, Bahn { $leg }
     }, Teil { $part } von { $parts }, von { $heading ->
-        [falling] Kopf-Stift { $from } hinab zu Fuß-Stift { $to }
-       *[rising] Fuß-Stift { $from } hoch zu Kopf-Stift { $to }
-    }. Du hast { $share ->
-        [little] ein kleines Stück
-        [quarter] ein Viertel
-        [third] ein Drittel
-        [half] die Hälfte
-        [two-thirds] zwei Drittel
-        [three-quarters] drei Viertel
-       *[most] fast den ganzen Weg
-    } hinter dir{ $made ->
-        [0] { "" }
-        [one] , einmal um das Rohr herum,
-        [2] , zweimal um das Rohr herum,
-       *[other] , { $made }-mal um das Rohr herum,
-    }{ $rim ->
-        [none] { "" }
-        [top] { " " }und bist eben an Kopf-Stift { $past } vorbei
-       *[bottom] { " " }und bist eben an Fuß-Stift { $past } vorbei
-    }{ $again ->
-        [yes] ; er kommt noch einmal
-       *[no] { "" }
-    }. Weiter { $lane ->
+        [falling] Kopf-Stift { $from }
+       *[rising] Fuß-Stift { $from }
+    } { $lane ->
         [bottom] auf der Fuß-Seite der ersten Schnur
         [top] auf der Kopf-Seite der ersten Schnur
        *[none] nach { $hand ->
@@ -521,8 +485,25 @@ lay-say-way-on-teach = { $pass ->
            *[right] rechts
         }
     } { $heading ->
-        [falling] hinab
-       *[rising] hoch
+        [falling] hinab zu Fuß-Stift { $to }.
+       *[rising] hoch zu Kopf-Stift { $to }.
+    } Du bist { $made ->
+        [0] { $share ->
+            [little] noch am Anfang
+            [quarter] auf einem Viertel des Wegs
+            [third] auf einem Drittel des Wegs
+            [half] auf halbem Weg
+            [two-thirds] auf zwei Dritteln des Wegs
+            [three-quarters] auf drei Vierteln des Wegs
+           *[most] fast am Ziel
+        }
+        [one] einmal um das Rohr herum
+        [2] zweimal um das Rohr herum
+       *[other] { $made }-mal um das Rohr herum
+    }{ $rim ->
+        [none] { "" }
+        [top] , eben an Kopf-Stift { $past } vorbei
+       *[bottom] , eben an Fuß-Stift { $past } vorbei
     }.
 
 # One crossing; those of a step are said one after the other.
@@ -599,7 +580,7 @@ lay-say-crossing-teach = { $over ->
                 [one] eine Schnur
                *[other] { $cords } Schnüre
             }{ $new ->
-            [yes] : Leg deine oben darauf.
+            [yes] : Leg deine quer darauf.
            *[no] .
         }
        *[no] Tauch unter { $cords ->
@@ -624,9 +605,9 @@ lay-say-landing = { $landing ->
         [on-the-way] Halte deine dort fest.
         [inside] Innen in der Bucht.
         [outside] Außen um die Bucht.
-        [home-and-on] Zurück am Anfang: Geh über das hängende Ende und weiter um Fuß-Stift { $to }.
-        [home-to-wait] Zurück am Anfang: Klebe die Schnur an Fuß-Stift { $to } fest, bis zu ihrem nächsten Durchgang.
-        [home-to-end] Zurück am Anfang: Lass das Ende an Fuß-Stift { $to } hängen.
+        [home-and-on] Zurück am Anfang: Geh über das hängende Ende und weiter um den Stift.
+        [home-to-wait] Zurück am Anfang: Klebe die Schnur dort fest, bis zum nächsten Durchgang.
+        [home-to-end] Zurück am Anfang: Lass das Ende hängen.
        *[round] { $heading ->
             [falling] Dann um Fuß-Stift { $to }.
            *[rising] Dann um Kopf-Stift { $to }.
@@ -638,9 +619,9 @@ lay-say-landing-brief = { $landing ->
         [on-the-way] { "" }
         [inside] Innen.
         [outside] Außen.
-        [home-and-on] Zurück am Anfang: über das Ende weiter.
-        [home-to-wait] Zurück am Anfang: festkleben.
-        [home-to-end] Zurück am Anfang: hier aufhören.
+        [home-and-on] Am Anfang: über das Ende weiter.
+        [home-to-wait] Am Anfang: festkleben.
+        [home-to-end] Am Anfang: hier aufhören.
        *[round] { "" }
     }
 
@@ -648,9 +629,9 @@ lay-say-landing-teach = { $landing ->
         [on-the-way] Halte deine dort fest.
         [inside] Innen in der Bucht.
         [outside] Außen um die Bucht.
-        [home-and-on] Zurück am Anfang: Geh über das hängende Ende und weiter um Fuß-Stift { $to }.
-        [home-to-wait] Zurück am Anfang: Klebe die Schnur an Fuß-Stift { $to } fest, bis zu ihrem nächsten Durchgang.
-        [home-to-end] Zurück am Anfang: Lass das Ende an Fuß-Stift { $to } hängen.
+        [home-and-on] Zurück am Anfang: Geh über das hängende Ende und weiter um den Stift.
+        [home-to-wait] Zurück am Anfang: Klebe die Schnur dort fest, bis zum nächsten Durchgang.
+        [home-to-end] Zurück am Anfang: Lass das Ende hängen.
        *[round] { $heading ->
             [falling] Dann um Fuß-Stift { $to }; hol die Lose nach.
            *[rising] Dann um Kopf-Stift { $to }; hol die Lose nach.
@@ -704,7 +685,7 @@ lay-one = { $over ->
     }
 
 lay-one-note = { $over ->
-        [yes] Deine Schnur liegt oben
+        [yes] Deine Schnur liegt quer darauf
        *[no] Mit dem Marlspieker anheben, das Ende hindurchschieben
     }
 
@@ -712,7 +693,7 @@ lay-show-clear = noch nichts zu kreuzen
 
 # What else the screen says of a lay step.
 # Example: Etwa die Hälfte des Weges hoch, gerade an Fuß 3 vorbei
-# $part, $share, $rim, $past, $made, $again as for lay-say-way-on.
+# $part, $share, $rim, $past, $made as for lay-say-way-on.
 lay-show-note-on = { $share ->
         [little] Ein kleines Stück des Weges
         [quarter] Etwa ein Viertel des Weges
@@ -728,9 +709,6 @@ lay-show-note-on = { $share ->
         [none] { "" }
         [top] , eben an Kopf { $past } vorbei
        *[bottom] , eben an Fuß { $past } vorbei
-    }{ $again ->
-        [yes] , er kommt wieder
-       *[no] { "" }
     }{ $made ->
         [0] { "" }
        *[other] , { $made } von { $turns } Umläufen

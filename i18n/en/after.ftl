@@ -199,7 +199,7 @@ fair-show-note = { $whole ->
 ## what it is held at last.
 
 # Example: The working end is at bottom bight 1. Lead it up towards top bight 3, beside the 2 cords that
-# lie there, on the bottom-rim side. Over 2 cords, under 2. Pull it snug. Where it comes out, it will
+# lie there, on the bottom-ring side. Over 2 cords, under 2. Pull it snug. Where it comes out, it will
 # be cut.
 finish-say = { $task ->
         [tuck] { $strands ->
@@ -209,14 +209,14 @@ finish-say = { $task ->
             [yes] Cord “{ $cord }”.
            *[no] { "" }
         } { $end ->
-            [standing] The tail, left at the start,
+            [standing] The tail from the start
            *[working] The working end
         } is at bottom bight { $pin }. Lead it up towards top bight { $top }, beside the { $cords ->
             [one] cord that lies there,
            *[other] { $cords } cords that lie there,
         } on the { $lane ->
-            [top] top-rim
-           *[bottom] bottom-rim
+            [top] top-ring
+           *[bottom] bottom-ring
         } side. { $under ->
             [yes] { $order } Pull it snug. Where it comes out, it will be cut.
            *[no] Tuck it under the first cord that will take it. Where it comes out, it will be cut.
@@ -242,8 +242,8 @@ finish-say-brief = { $task ->
             [one] the cord
            *[other] { $cords } cords
         } towards top bight { $top }, on the { $lane ->
-            [top] top-rim
-           *[bottom] bottom-rim
+            [top] top-ring
+           *[bottom] bottom-ring
         } side. { $under ->
             [yes] { $order }
            *[no] Under the first cord that will take it.
@@ -266,14 +266,14 @@ finish-say-teach = { $task ->
             [yes] Cord “{ $cord }”.
            *[no] { "" }
         } { $end ->
-            [standing] The tail, left at the start,
+            [standing] The tail from the start
            *[working] The working end
         } is at bottom bight { $pin }. Lead it up towards top bight { $top }, beside the { $cords ->
             [one] cord that lies there,
            *[other] { $cords } cords that lie there,
         } on the { $lane ->
-            [top] top-rim
-           *[bottom] bottom-rim
+            [top] top-ring
+           *[bottom] bottom-ring
         } side. { $under ->
             [yes] { $order } Pull it snug. Where it comes out, it will be cut.
            *[no] Tuck it under the first cord that will take it. Where it comes out, it will be cut.
@@ -281,7 +281,7 @@ finish-say-teach = { $task ->
             [standing] { "" }
            *[working] It follows the others once more, as far as the first place where they go under.
         }
-        [trim] First be sure that all the fairing is done: cord that is cut off does not come back. Cut each of the { $ends } ends off where it comes out from under the cords, and leave a stub as long as the cord is thick.
+        [trim] First be sure that all the fairing is done: cord that is cut off cannot be put back. Cut each of the { $ends } ends off where it comes out from under the cords, and leave a stub as long as the cord is thick.
         [seal] If the cord is nylon, polyester or another that melts, draw each stub out a little, seal it with heat away from the knot, so that it does not fray, let it get cold, and push it back under. Natural fibre is not sealed with heat: a drop of glue holds it.
        *[done] The knot is done: { $leads } lead, { $bights } bight, { $passes ->
             [one] single.
@@ -306,8 +306,8 @@ finish-show-note = { $task ->
             [one] cord
            *[other] { $cords } cords
         } to top { $top }, on the { $lane ->
-            [top] top-rim
-           *[bottom] bottom-rim
+            [top] top-ring
+           *[bottom] bottom-ring
         } side{ $under ->
             [yes] . Cut where it comes out
            *[no] , under the first cord that takes it
@@ -318,7 +318,7 @@ finish-show-note = { $task ->
     }
 
 ## Cautions, before what can hurt: spoken with the step, and on the screen as long as it stands.
-## $caution: pins, blades, heat, load, children or rest.
+## $caution: pins, blades, heat, load, children, pull or rest.
 
 caution-say = { $caution ->
         [pins] Mind the pins: they stick out, so keep eyes and palms clear of them.
@@ -326,6 +326,7 @@ caution-say = { $caution ->
         [heat] Careful: hot. Open a window, keep the flame clear of the knot and anything that burns, and do not touch the end until it is cold: molten cord sticks to the skin. A sealed end can be sharp.
         [load] It covers and decorates. Never let it hold a person or a load; for anything that does, follow local rules and ask qualified people.
         [children] Keep cords, pins and small parts away from small children, and never leave a cord round a neck.
+        [pull] Pull gently, never with the cord wrapped round your hand, and keep your face clear of an end that may slip.
        *[rest] Rest your hands now and then.
     }
 
@@ -335,5 +336,6 @@ caution-show = { $caution ->
         [heat] Ventilate. Keep clear of anything that burns. Molten cord sticks and burns: let it cool. Sealed ends can be sharp.
         [load] Decorative only: never to hold a person or a load. For anything that does, follow local rules and ask qualified people.
         [children] Keep cords, pins and small parts away from small children; never a cord round a neck.
+        [pull] Pull gently; never wrap the cord round your hand; keep your face clear of the end.
        *[rest] Rest your hands now and then.
     }

@@ -50,11 +50,11 @@ check-say = { $ends ->
             [yes] , and along every leg, from rim to rim, you can count { $rows ->
                 [one] 1 crossing{ $cords ->
                     [one] .
-                   *[other] { " " }of { $cords } cords with { $cords }.
+                   *[other] { "" }, { $cords } cords over { $cords }.
                 }
                *[other] { $rows } crossings{ $cords ->
                     [one] .
-                   *[other] , each of { $cords } cords with { $cords }.
+                   *[other] , { $cords } cords over { $cords } at each.
                 }
             }
            *[no] .
@@ -141,11 +141,11 @@ check-say-teach = { $ends ->
             [yes] . Along every leg, from rim to rim, you can count { $rows ->
                 [one] 1 crossing{ $cords ->
                     [one] .
-                   *[other] { " " }of { $cords } cords with { $cords }.
+                   *[other] { "" }, { $cords } cords over { $cords }.
                 }
                *[other] { $rows } crossings{ $cords ->
                     [one] .
-                   *[other] , each of { $cords } cords with { $cords }.
+                   *[other] , { $cords } cords over { $cords } at each.
                 }
             }
            *[no] .

@@ -55,9 +55,9 @@ where-say = { $phase ->
                *[other] { $crossed } times.
             }
         } { $left ->
-            [0] No leg is left.
-            [one] 1 leg is left in all.
-           *[other] { $left } legs are left in all.
+            [0] No leg is still to lay.
+            [one] 1 leg is still to lay.
+           *[other] { $left } legs are still to lay.
         } { $timed ->
             [yes] { $minutes ->
                 [0] Less than a minute to go, at your pace.

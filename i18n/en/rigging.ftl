@@ -179,6 +179,40 @@ kit-picks-show = { $count ->
     }
 kit-picks-note = To open the crossings
 
+# What is used on the way. $tool: marker, ruler, blade, dish or sealing (a flame or glue for the ends).
+kit-tool-say = You will need, { $number } of { $items }: { $tool ->
+        [marker] a pen that writes on tape. Press next when you have it.
+        [ruler] a ruler. Press next when you have it.
+        [blade] a sharp knife, or scissors. Press next when you have it.
+        [dish] a dish for the pins. Press next when you have it.
+       *[sealing] a lighter for cord that melts, or glue for natural fibre. Press next when you have it.
+    }
+kit-tool-say-brief = { $tool ->
+        [marker] A pen that writes on tape.
+        [ruler] A ruler.
+        [blade] A sharp knife, or scissors.
+        [dish] A dish for the pins.
+       *[sealing] A lighter for cord that melts, or glue for natural fibre.
+    }
+kit-tool-say-teach = You will need, { $number } of { $items }: { $tool ->
+        [marker] a pen that writes on tape. Press next when you have it. You number the pins with it.
+        [ruler] a ruler. Press next when you have it. You measure the cord with it, and where the pins go.
+        [blade] a sharp knife, or scissors. Press next when you have it. With it you cut the cord, and at the very end its ends.
+        [dish] a dish for the pins. Press next when you have it. Pins that come out go there: a lost one is found by a bare foot.
+       *[sealing] a lighter for cord that melts, or glue for natural fibre. Press next when you have it. It keeps the cut ends from fraying.
+    }
+kit-tool-show = { $tool ->
+        [marker] Pen that writes on tape
+        [ruler] Ruler
+        [blade] Knife or scissors
+        [dish] Dish for the pins
+       *[sealing] Lighter or glue
+    }
+kit-tool-note = { $tool ->
+        [sealing] A lighter for cord that melts, glue for natural fibre
+       *[other] { "" }
+    }
+
 ## Rigging: what to know first
 
 # $given: length of the pins named, $needed: the least that holds, $hold: passes they do hold.

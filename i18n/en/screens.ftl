@@ -50,6 +50,9 @@ start-facts = { $leads } lead { $bights } bight, { $strands ->
        *[no] { "" }
     }
 
+# What no knot must be trusted with, where one is chosen.
+choice-caution = It only decorates: never let it hold a person or a load, and keep cord and small parts from small children.
+
 # A tie in the list. $kind: usual for over one, under one; run for other runs of $weave; twin for a run of
 # $weave begun with under; code for another weave, row by row in $weave.
 # Example: 5 lead 7 bight, 2 passes

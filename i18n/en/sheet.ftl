@@ -83,6 +83,19 @@ card-pass = { $pass ->
        *[other] begin at bottom pin { $pin } beside the first cord
     }
 
+# What comes when all is laid. $rings: yes when the tube has rings. $times: how often the knot is gone
+# through. $known: yes when $draw, a length, says how much to draw.
+card-after = When all is laid
+card-lift = Lifting: mark bottom bight 1 with tape and see that no end slips back in. Take the top pins out{ $rings ->
+        [yes] , slide the top ring off
+       *[no] { "" }
+    }, then take the bottom pins out. Slip the knot onto its object, the same way up.
+card-fair = Drawing up, { $times } times: from the tail along the cord, take { $known ->
+        [yes] about { $draw } of slack
+       *[no] a little slack
+    } out of every leg and work it on to the next, until it comes out at the working end. Pull no leg tight before its neighbours.
+card-finish = Finishing: tuck the ends as below, cut each where it comes out with a stub as long as the cord is thick, seal it with heat away from the knot (natural fibre: with glue), and push it back under.
+
 # Over the pictures of the ends, where they are tucked away.
 card-ends = The ends
 
@@ -91,6 +104,7 @@ card-caution-load = It covers and decorates. Never let it hold a person or a loa
 card-caution-heat = Hot knife or flame: ventilate, keep clear of what burns. Molten cord sticks to skin and burns: let it cool. Sealed ends can be sharp.
 card-caution-blade = Knives, picks and needles: cut and push away from the body.
 card-caution-pins = Pins stick out of the tube: mind eyes and palms.
+card-caution-pull = Pull gently, never with the cord round your hand.
 card-caution-children = Cords, pins and small parts are not for small children. Never leave a cord round a neck.
 card-caution-hands = Hands tire: rest them on a long tie.
 
@@ -112,6 +126,16 @@ strip-hand = { $hand ->
     }
 
 strip-half-hole = First turn the top ring half a hole on, the way the cord travels: the holes of its strip are drawn so.
+
+# How far the rows of pins stand from each other. $rings: yes when the tube has rings. $known: no when no cord
+# is named, from which $spacing comes.
+strip-spacing = { $known ->
+        [no] How far apart the rings stand depends on the cord: name it too (--cord), and it is written here.
+       *[yes] { $rings ->
+            [yes] Set the rings so that their rows of pins stand { $spacing } apart.
+           *[no] The two rows of pins stand { $spacing } apart.
+        }
+    }
 
 strip-top = Top ring
 strip-bottom = Bottom ring

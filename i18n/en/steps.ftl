@@ -252,7 +252,8 @@ follow-show-note = { $added ->
 ## Laying a leg
 
 # The beginning of a lay step: which leg, and where it goes.
-# Example: Leg 7. From bottom pin 4, up and right to top pin 6.
+# Example: Leg 7. From bottom pin 4, up and to the right, to top pin 6. ("Right to" would be heard for
+# "all the way to".)
 # Example: Pass 2, strand 2, leg 4. From top pin 2, down the bottom-ring side of the first cord
 # to bottom pin 5.
 # $turns: whole turns of the tube on the leg.
@@ -280,12 +281,15 @@ lay-say-way = { $pass ->
     } { $lane ->
         [bottom] the bottom-ring side of the first cord
         [top] the top-ring side of the first cord
-       *[none] and { $hand ->
+       *[none] and to the { $hand ->
             [left] left
            *[right] right
         }
     }{ $turns ->
-        [0] { "" }
+        [0] { $lane ->
+            [none] ,
+           *[other] { "" }
+        }
         [one] , with one full turn of the tube,
         [2] , with two full turns of the tube,
        *[other] , with { $turns } full turns of the tube,
@@ -319,7 +323,7 @@ lay-say-way-brief = { $pass ->
     }.
 
 # Example: Leg 1. A leg is the cord from a pin on one rim to a pin on the other. From bottom pin
-# 1, up and right to top pin 3.
+# 1, up and to the right, to top pin 3.
 lay-say-way-teach = { $pass ->
         [1] { $strands ->
             [one] Leg { $leg }
@@ -347,12 +351,15 @@ lay-say-way-teach = { $pass ->
     } { $lane ->
         [bottom] the bottom-ring side of the first cord
         [top] the top-ring side of the first cord
-       *[none] and { $hand ->
+       *[none] and to the { $hand ->
             [left] left
            *[right] right
         }
     }{ $turns ->
-        [0] { "" }
+        [0] { $lane ->
+            [none] ,
+           *[other] { "" }
+        }
         [one] , with one full turn of the tube,
         [2] , with two full turns of the tube,
        *[other] , with { $turns } full turns of the tube,
@@ -362,65 +369,52 @@ lay-say-way-teach = { $pass ->
     }
 
 # The beginning of a later part of a long leg: which leg, and where the cord is now.
-# Example: Leg 11, part 2 of 5, from bottom pin 2 to top pin 4. You are a quarter up, just past
-# bottom pin 3. Go on up and right.
+# Example: Leg 11, part 2 of 5, from bottom pin 2 up and to the right, to top pin 4. You are a quarter
+# there, just past bottom pin 3. After a turn of the tube, the turns and the pin say it all.
 # $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
-# pin it has just passed, $rim: bottom or top, or none while that is where the leg began. $made: whole turns made on this leg so far.
-# $again: yes when that pin is the one where the leg lands, one time or more too soon.
+# pin it has just passed, $rim: bottom or top, or none while that is where the leg began or where it is to land. $made: whole turns made on this leg so far.
 lay-say-way-on = { $pass ->
         [1] { $strands ->
             [one] Leg { $leg }
-           *[other] Strand { $strand }{ $named ->
-                [yes] , “{ $cord }”
-               *[no] { "" }
-            }, leg { $leg }
+           *[other] Strand { $strand }, leg { $leg }
         }
        *[other] Pass { $pass }{ $strands ->
             [one] { "" }
            *[other] , strand { $strand }
-        }{ $named ->
-            [yes] , “{ $cord }”
-           *[no] { "" }
         }, leg { $leg }
     }, part { $part } of { $parts }, from { $heading ->
-        [falling] top pin { $from } to bottom pin { $to }
-       *[rising] bottom pin { $from } to top pin { $to }
-    }. You are { $share ->
-        [little] a little way
-        [quarter] a quarter
-        [third] a third
-        [half] half way
-        [two-thirds] two thirds
-        [three-quarters] three quarters
-       *[most] nearly all the way
-    } { $heading ->
-        [falling] down
-       *[rising] up
+        [falling] top pin { $from } down
+       *[rising] bottom pin { $from } up
+    } { $lane ->
+        [bottom] the bottom-ring side
+        [top] the top-ring side
+       *[none] and to the { $hand ->
+            [left] left,
+           *[right] right,
+        }
+    } to { $heading ->
+        [falling] bottom pin { $to }.
+       *[rising] top pin { $to }.
+    } You are { $made ->
+        [0] { $share ->
+            [little] a little way along
+            [quarter] a quarter there
+            [third] a third there
+            [half] half way
+            [two-thirds] two thirds there
+            [three-quarters] three quarters there
+           *[most] nearly there
+        }
+        [one] once round the tube
+        [2] twice round the tube
+       *[other] { $made } times round the tube
     }{ $rim ->
         [none] { "" }
         [top] , just past top pin { $past }
        *[bottom] , just past bottom pin { $past }
-    }{ $again ->
-        [yes] , which you come back to
-       *[no] { "" }
-    }{ $made ->
-        [0] .
-        [one] , once round the tube so far.
-        [2] , twice round the tube so far.
-       *[other] , { $made } times round the tube so far.
-    } Go on { $heading ->
-        [falling] down
-       *[rising] up
-    } { $lane ->
-        [bottom] the bottom-ring side of the first cord
-        [top] the top-ring side of the first cord
-       *[none] and { $hand ->
-            [left] left
-           *[right] right
-        }
     }.
 
-# Example: Leg 11, part 2 of 5. Bottom pin 2, up to pin 4, past bottom pin 3.
+# Example: Leg 11, part 2 of 5. Bottom pin 2, up to pin 4, past bottom 3.
 lay-say-way-on-brief = { $pass ->
         [1] { $strands ->
             [one] Leg { $leg }
@@ -438,62 +432,50 @@ lay-say-way-on-brief = { $pass ->
        *[rising] Bottom pin { $from }, up to pin { $to }
     }{ $rim ->
         [none] { "" }
-        [top] , past top pin { $past }
-       *[bottom] , past bottom pin { $past }
+        [top] , past top { $past }
+       *[bottom] , past bottom { $past }
     }.
 
 # The same, for who learns.
 lay-say-way-on-teach = { $pass ->
         [1] { $strands ->
             [one] Leg { $leg }
-           *[other] Strand { $strand }{ $named ->
-                [yes] , “{ $cord }”
-               *[no] { "" }
-            }, leg { $leg }
+           *[other] Strand { $strand }, leg { $leg }
         }
        *[other] Pass { $pass }{ $strands ->
             [one] { "" }
            *[other] , strand { $strand }
-        }{ $named ->
-            [yes] , “{ $cord }”
-           *[no] { "" }
         }, leg { $leg }
     }, part { $part } of { $parts }, from { $heading ->
-        [falling] top pin { $from } to bottom pin { $to }
-       *[rising] bottom pin { $from } to top pin { $to }
-    }. You are { $share ->
-        [little] a little way
-        [quarter] a quarter
-        [third] a third
-        [half] half way
-        [two-thirds] two thirds
-        [three-quarters] three quarters
-       *[most] nearly all the way
-    } { $heading ->
-        [falling] down
-       *[rising] up
+        [falling] top pin { $from } down
+       *[rising] bottom pin { $from } up
+    } { $lane ->
+        [bottom] the bottom-ring side
+        [top] the top-ring side
+       *[none] and to the { $hand ->
+            [left] left,
+           *[right] right,
+        }
+    } to { $heading ->
+        [falling] bottom pin { $to }.
+       *[rising] top pin { $to }.
+    } You are { $made ->
+        [0] { $share ->
+            [little] a little way along
+            [quarter] a quarter there
+            [third] a third there
+            [half] half way
+            [two-thirds] two thirds there
+            [three-quarters] three quarters there
+           *[most] nearly there
+        }
+        [one] once round the tube
+        [2] twice round the tube
+       *[other] { $made } times round the tube
     }{ $rim ->
         [none] { "" }
         [top] , just past top pin { $past }
        *[bottom] , just past bottom pin { $past }
-    }{ $again ->
-        [yes] , which you come back to
-       *[no] { "" }
-    }{ $made ->
-        [0] .
-        [one] , once round the tube so far.
-        [2] , twice round the tube so far.
-       *[other] , { $made } times round the tube so far.
-    } Go on { $heading ->
-        [falling] down
-       *[rising] up
-    } { $lane ->
-        [bottom] the bottom-ring side of the first cord
-        [top] the top-ring side of the first cord
-       *[none] and { $hand ->
-            [left] left
-           *[right] right
-        }
     }.
 
 # One crossing; those of a step are said one after the other.
@@ -617,12 +599,12 @@ lay-say-clear-teach = There is nothing to cross yet.
 # Example: Then round top pin 6.
 # Example: Outside the loop.
 lay-say-landing = { $landing ->
-        [on-the-way] Hold it there.
+        [on-the-way] Hold your cord there.
         [inside] Inside the loop.
         [outside] Outside the loop.
-        [home-and-on] Back at the start: go over the hanging tail and on round bottom pin { $to }.
-        [home-to-wait] Back at the start: tape the cord down at bottom pin { $to }, to wait for its next pass.
-        [home-to-end] Back at the start: let the end hang at bottom pin { $to }.
+        [home-and-on] Back at the start: over the tail, and on.
+        [home-to-wait] Back at the start: tape the cord down there, to wait.
+        [home-to-end] Back at the start: let the end hang.
        *[round] { $heading ->
             [falling] Then round bottom pin { $to }.
            *[rising] Then round top pin { $to }.
@@ -634,19 +616,19 @@ lay-say-landing-brief = { $landing ->
         [on-the-way] { "" }
         [inside] Inside.
         [outside] Outside.
-        [home-and-on] Back at the start: on, over the tail.
-        [home-to-wait] Back at the start: tape it.
-        [home-to-end] Back at the start: stop here.
+        [home-and-on] Start: over tail.
+        [home-to-wait] Start: tape it.
+        [home-to-end] Start: stop.
        *[round] { "" }
     }
 
 lay-say-landing-teach = { $landing ->
-        [on-the-way] Hold it there.
+        [on-the-way] Hold your cord there.
         [inside] Inside the loop.
         [outside] Outside the loop.
-        [home-and-on] Back at the start: go over the hanging tail and on round bottom pin { $to }.
-        [home-to-wait] Back at the start: tape the cord down at bottom pin { $to }, to wait for its next pass.
-        [home-to-end] Back at the start: let the end hang at bottom pin { $to }.
+        [home-and-on] Back at the start: over the tail, and on.
+        [home-to-wait] Back at the start: tape the cord down there, to wait.
+        [home-to-end] Back at the start: let the end hang.
        *[round] { $heading ->
             [falling] Then round bottom pin { $to }.
            *[rising] Then round top pin { $to }.
@@ -708,7 +690,7 @@ lay-show-clear = nothing to cross yet
 
 # What else the screen says of a lay step.
 # Example: Second part: about half way up, just past bottom 3.
-# $part, $share, $rim, $past, $made, $again as for lay-say-way-on.
+# $part, $share, $rim, $past, $made as for lay-say-way-on.
 lay-show-note-on = { $share ->
         [little] A little way
         [quarter] About a quarter of the way
@@ -724,9 +706,6 @@ lay-show-note-on = { $share ->
         [none] { "" }
         [top] , just past top { $past }
        *[bottom] , just past bottom { $past }
-    }{ $again ->
-        [yes] , to come back to
-       *[no] { "" }
     }{ $made ->
         [0] { "" }
        *[other] , { $made } of { $turns } turns round the tube
@@ -736,12 +715,12 @@ lay-show-note-on = { $share ->
 lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
-                [0] Hold it there
-                [one] Once round the tube in all. Hold it there
-                [2] Twice round the tube in all. Hold it there
-               *[other] { $turns } times round the tube in all. Hold it there
+                [0] Hold your cord there
+                [one] Once round the tube in all. Hold your cord there
+                [2] Twice round the tube in all. Hold your cord there
+               *[other] { $turns } times round the tube in all. Hold your cord there
             }
-           *[other] Hold it there
+           *[other] Hold your cord there
         }
         [inside] { $heading ->
             [falling] Inside the loop at bottom { $to }

@@ -318,7 +318,7 @@ finish-show-note = { $task ->
     }
 
 ## Cautions, before what can hurt: spoken with the step, and on the screen as long as it stands.
-## $caution: pins, blades, heat, load, children or rest.
+## $caution: pins, blades, heat, load, children, pull or rest.
 
 caution-say = { $caution ->
         [pins] Cuidado con las clavijas: sobresalen; no les acerques los ojos ni las palmas.
@@ -326,6 +326,7 @@ caution-say = { $caution ->
         [heat] Cuidado, quema. Abre una ventana, aparta la llama del nudo y de todo lo que arda, y no toques el chicote hasta que esté frío: el cabo fundido se pega a la piel. Un chicote sellado puede cortar.
         [load] Solo adorna: que nunca sostenga a una persona ni una carga; para eso, cumple las normas y recurre a personal autorizado.
         [children] Guarda cabos, clavijas y piezas pequeñas lejos de los niños, y nunca pongas un cabo al cuello de nadie.
+        [pull] Tira con suavidad, nunca con el cabo enrollado en la mano, y aparta la cara del chicote, por si se suelta.
        *[rest] Descansa las manos de vez en cuando.
     }
 
@@ -335,5 +336,6 @@ caution-show = { $caution ->
         [heat] Ventila. Lejos de todo lo que arda. El cabo fundido se pega y quema: deja que se enfríe. Un chicote sellado puede cortar.
         [load] Solo adorno: nunca para sostener a una persona ni una carga. Para eso, cumple las normas y recurre a personal autorizado.
         [children] Cabos, clavijas y piezas pequeñas, lejos de los niños pequeños; nunca un cabo alrededor de un cuello.
+        [pull] Tira con suavidad, nunca con el cabo enrollado en la mano; la cara, lejos del chicote.
        *[rest] Descansa las manos de vez en cuando.
     }

@@ -53,7 +53,7 @@ check-say = { $ends ->
                 }
                *[other] { $rows } cruces{ $cords ->
                     [one] .
-                   *[other] , cada uno, de { $cords } cabos sobre { $cords }.
+                   *[other] , cada uno de { $cords } cabos sobre { $cords }.
                 }
             }
            *[no] .
@@ -144,7 +144,7 @@ check-say-teach = { $ends ->
                 }
                *[other] { $rows } cruces{ $cords ->
                     [one] .
-                   *[other] , cada uno, de { $cords } cabos sobre { $cords }.
+                   *[other] , cada uno de { $cords } cabos sobre { $cords }.
                 }
             }
            *[no] .

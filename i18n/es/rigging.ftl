@@ -193,6 +193,40 @@ kit-picks-show = { $count ->
     }
 kit-picks-note = Para abrir los cruces
 
+# What is used on the way. $tool: marker, ruler, blade, dish or sealing (a flame or glue for the ends).
+kit-tool-say = Necesitas, { $number } de { $items }: { $tool ->
+        [marker] un rotulador o marcador que escriba sobre cinta. Pulsa siguiente cuando lo tengas.
+        [ruler] una regla. Pulsa siguiente cuando la tengas.
+        [blade] un cuchillo bien afilado, o tijeras. Pulsa siguiente cuando lo tengas.
+        [dish] un plato para las clavijas. Pulsa siguiente cuando lo tengas.
+       *[sealing] un encendedor si el cabo se funde, o pegamento si es de fibra natural. Pulsa siguiente cuando lo tengas.
+    }
+kit-tool-say-brief = { $tool ->
+        [marker] Un rotulador o marcador que escriba sobre cinta.
+        [ruler] Una regla.
+        [blade] Un cuchillo bien afilado, o tijeras.
+        [dish] Un plato para las clavijas.
+       *[sealing] Un encendedor si el cabo se funde, o pegamento si es de fibra natural.
+    }
+kit-tool-say-teach = Necesitas, { $number } de { $items }: { $tool ->
+        [marker] un rotulador o marcador que escriba sobre cinta. Pulsa siguiente cuando lo tengas. Con él numeras las clavijas.
+        [ruler] una regla. Pulsa siguiente cuando la tengas. Con ella mides el cabo, y dónde van las clavijas.
+        [blade] un cuchillo bien afilado, o tijeras. Pulsa siguiente cuando lo tengas. Con él cortas el cabo y, al final, sus chicotes.
+        [dish] un plato para las clavijas. Pulsa siguiente cuando lo tengas. Ahí van las clavijas que quitas: la que se pierde la encuentra un pie descalzo.
+       *[sealing] un encendedor si el cabo se funde, o pegamento si es de fibra natural. Pulsa siguiente cuando lo tengas. Así no se deshilachan los chicotes.
+    }
+kit-tool-show = { $tool ->
+        [marker] Rotulador o marcador
+        [ruler] Regla
+        [blade] Cuchillo o tijeras
+        [dish] Plato para las clavijas
+       *[sealing] Encendedor o pegamento
+    }
+kit-tool-note = { $tool ->
+        [sealing] Encendedor para el cabo que se funde, pegamento para la fibra natural
+       *[other] { "" }
+    }
+
 ## Rigging: what to know first
 
 # $given: length of the pins named, $needed: the least that holds, $hold: passes they do hold.

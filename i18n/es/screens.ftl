@@ -50,6 +50,9 @@ start-facts = { $leads } ramales y { $bights } senos, { $strands ->
        *[no] { "" }
     }
 
+# What no knot must be trusted with, where one is chosen.
+choice-caution = Solo adorna: que nunca sostenga a una persona ni una carga, y guarda cabo y piezas pequeñas lejos de los niños.
+
 # A tie in the list. $kind: usual for over one, under one; run for other runs of $weave; twin for a run of
 # $weave begun with under; code for another weave, row by row in $weave.
 # Ejemplo: 5 ramales y 7 senos, 2 pasadas

@@ -83,6 +83,19 @@ card-pass = { $pass ->
        *[other] empieza en la clavija { $pin } del pie junto al primer cabo
     }
 
+# What comes when all is laid. $rings: yes when the tube has rings. $times: how often the knot is gone
+# through. $known: yes when $draw, a length, says how much to draw.
+card-after = Cuando todo está tendido
+card-lift = Sacar: marca con cinta el seno 1 del pie y cuida de que ningún chicote se escurra hacia dentro. Quita las clavijas de la cabeza{ $rings ->
+        [yes] , saca el anillo de la cabeza
+       *[no] { "" }
+    } y quita las del pie. Pasa el nudo a su objeto, sin voltearlo.
+card-fair = Igualar, { $times } veces: desde la cola, a lo largo del cabo, recoge { $known ->
+        [yes] unos { $draw }
+       *[no] un poco
+    } de cada tramo y pásalo al siguiente, hasta que salga por el chicote de trabajo. No tenses ningún tramo antes que sus vecinos.
+card-finish = Rematar: mete los chicotes como abajo, córtalos donde salen dejando una punta tan larga como el grueso del cabo, séllala con calor lejos del nudo (fibra natural: con pegamento) y vuelve a meterla debajo.
+
 # Over the pictures of the ends, where they are tucked away.
 card-ends = Los chicotes
 
@@ -91,6 +104,7 @@ card-caution-load = Solo adorna: que nunca sostenga a una persona ni una carga; 
 card-caution-heat = Cuchillo caliente o llama: ventila, lejos de todo lo que arda. El cabo fundido se pega a la piel y quema: deja que se enfríe. Un chicote sellado puede cortar.
 card-caution-blade = Cuchillos, pasadores y agujas: filo y punta, siempre hacia fuera, lejos del cuerpo.
 card-caution-pins = Las clavijas sobresalen del tubo: cuidado con los ojos y las palmas.
+card-caution-pull = Tira con suavidad, nunca con el cabo enrollado en la mano.
 card-caution-children = Los cabos, las clavijas y las piezas pequeñas no son para niños pequeños. Nunca pongas un cabo al cuello de nadie.
 card-caution-hands = Las manos se cansan: descánsalas en un nudo largo.
 
@@ -112,6 +126,16 @@ strip-hand = { $hand ->
     }
 
 strip-half-hole = Gira antes el anillo de la cabeza medio agujero más allá, en el sentido en que va el cabo: los agujeros de su tira están dibujados así.
+
+# How far the rows of pins stand from each other. $rings: yes when the tube has rings. $known: no when no cord
+# is named, from which $spacing comes.
+strip-spacing = { $known ->
+        [no] A qué distancia van los anillos depende del cabo: indícalo también (--cord) y saldrá escrito aquí.
+       *[yes] { $rings ->
+            [yes] Pon los anillos de modo que sus filas de clavijas queden a { $spacing } una de otra.
+           *[no] Las dos filas de clavijas quedan a { $spacing } una de otra.
+        }
+    }
 
 strip-top = Anillo de la cabeza
 strip-bottom = Anillo del pie

@@ -19,7 +19,7 @@
 #                         so that it is never taken for a crossing.
 #   pin clavija, leg tramo, bight seno, lead ramal, strand hebra, pass pasada (lead pass: pasada
 #   guía), round ronda ("vuelta" is only ever a turn round the tube), cord cabo, tail cola, standing
-#   end chicote firme, working end chicote de trabajo, snug ceñido, crossing cruce, weave tejido,
+#   end cola too, working end chicote de trabajo, snug ceñido, crossing cruce, weave tejido,
 #   staggered al tresbolillo, pick pasador, set screw prisionero, to lay tender, to take back
 #   deshacer, to lift sacar, to fair igualar, to finish rematar. The knot itself is a cabeza de turco;
 #   it is just "nudo" here, since cabeza is the rim.
@@ -311,9 +311,9 @@ lay-say-way = { $pass ->
        *[other] { "" }
     }{ $turns ->
         [0] { "" }
-        [one] , con una vuelta entera al tubo,
-        [2] , con dos vueltas enteras al tubo,
-       *[other] , con { $turns } vueltas enteras al tubo,
+        [one] , dando una vuelta al tubo,
+        [2] , dando dos vueltas al tubo,
+       *[other] , dando { $turns } vueltas al tubo,
     } a la { $to } { $heading ->
         [falling] del pie.
        *[rising] de la cabeza.
@@ -343,7 +343,7 @@ lay-say-way-brief = { $pass ->
        *[other] , { $turns } vueltas
     }.
 
-# Ejemplo: Tramo 1. Un tramo es el cabo entre una clavija de un borde y una del otro. De la
+# Ejemplo: Tramo 1. Un tramo es el cabo de una clavija a otra del otro borde. De la
 # clavija 1 del pie, sube hacia la derecha a la 3 de la cabeza.
 lay-say-way-teach = { $pass ->
         [1] { $strands ->
@@ -368,7 +368,7 @@ lay-say-way-teach = { $pass ->
         [top] , del lado de la cabeza.
        *[none] .
     } { $first ->
-        [yes] Un tramo es el cabo entre una clavija de un borde y una del otro.
+        [yes] Un tramo es el cabo de una clavija a otra del otro borde.
        *[no] { "" }
     } { $heading ->
         [falling] De la clavija { $from } de la cabeza, baja
@@ -381,77 +381,64 @@ lay-say-way-teach = { $pass ->
        *[other] { "" }
     }{ $turns ->
         [0] { "" }
-        [one] , con una vuelta entera al tubo,
-        [2] , con dos vueltas enteras al tubo,
-       *[other] , con { $turns } vueltas enteras al tubo,
+        [one] , dando una vuelta al tubo,
+        [2] , dando dos vueltas al tubo,
+       *[other] , dando { $turns } vueltas al tubo,
     } a la { $to } { $heading ->
         [falling] del pie.
        *[rising] de la cabeza.
     }
 
 # The beginning of a later part of a long leg: which leg, and where the cord is now.
-# Ejemplo: Tramo 11, parte 2 de 5. Sube de la clavija 2 del pie a la 4 de la cabeza. Llevas un
-# cuarto, justo después de la 3 del pie. Sigue subiendo hacia la derecha.
+# Ejemplo: Tramo 11, parte 2 de 5. Subes hacia la derecha, de la clavija 2 del pie a la 4 de la cabeza.
+# Llevas un cuarto, justo tras la 3 del pie. Tras una vuelta, las vueltas y la clavija lo dicen.
 # $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
-# pin it has just passed, $rim: bottom or top, or none while that is where the leg began. $made: whole turns made on this leg so far.
-# $again: yes when that pin is the one where the leg lands, one time or more too soon.
+# pin it has just passed, $rim: bottom or top, or none while that is where the leg began or where it is to land. $made: whole turns made on this leg so far.
 lay-say-way-on = { $pass ->
         [1] { $strands ->
             [one] Tramo { $leg }
-           *[other] Hebra { $strand }{ $named ->
-                [yes] , «{ $cord }»
-               *[no] { "" }
-            }, tramo { $leg }
+           *[other] Hebra { $strand }, tramo { $leg }
         }
        *[other] Pasada { $pass }{ $strands ->
             [one] { "" }
            *[other] , hebra { $strand }
-        }{ $named ->
-            [yes] , «{ $cord }»
-           *[no] { "" }
         }, tramo { $leg }
-    }{ $parts ->
-        [one] { "" }
-       *[other] , parte { $part } de { $parts }
-    }{ $lane ->
+    }, parte { $part } de { $parts }{ $lane ->
         [bottom] , del lado del pie.
         [top] , del lado de la cabeza.
        *[none] .
     } { $heading ->
-        [falling] Baja de la clavija { $from } de la cabeza a la { $to } del pie
-       *[rising] Sube de la clavija { $from } del pie a la { $to } de la cabeza
-    }. Llevas { $share ->
-        [little] un poco
-        [quarter] un cuarto
-        [third] un tercio
-        [half] la mitad
-        [two-thirds] dos tercios
-        [three-quarters] tres cuartos
-       *[most] casi todo
-    }{ $made ->
-        [0] { "" }
-        [one] { " " }y una vuelta al tubo
-        [2] { " " }y dos vueltas al tubo
-       *[other] { " " }y { $made } vueltas al tubo
-    }{ $rim ->
-        [none] { "" }
-        [top] , justo después de la { $past } de la cabeza
-       *[bottom] , justo después de la { $past } del pie
-    }{ $again ->
-        [yes] , a la que volverás
-       *[no] { "" }
-    }. Sigue { $heading ->
-        [falling] bajando
-       *[rising] subiendo
+        [falling] Bajas
+       *[rising] Subes
     }{ $lane ->
         [none] { " " }hacia la { $hand ->
-            [left] izquierda
-           *[right] derecha
+            [left] izquierda,
+           *[right] derecha,
         }
        *[other] { "" }
+    } { $heading ->
+        [falling] de la clavija { $from } de la cabeza a la { $to } del pie.
+       *[rising] de la clavija { $from } del pie a la { $to } de la cabeza.
+    } Llevas { $made ->
+        [0] { $share ->
+            [little] un poco
+            [quarter] un cuarto
+            [third] un tercio
+            [half] la mitad
+            [two-thirds] dos tercios
+            [three-quarters] tres cuartos
+           *[most] casi todo
+        }
+        [one] una vuelta al tubo
+        [2] dos vueltas al tubo
+       *[other] { $made } vueltas al tubo
+    }{ $rim ->
+        [none] { "" }
+        [top] , justo tras la { $past } de la cabeza
+       *[bottom] , justo tras la { $past } del pie
     }.
 
-# Ejemplo: Tramo 11, parte 2 de 5. Pie 2, sube a la cabeza 4, pasado pie 3.
+# Ejemplo: Tramo 11, parte 2 de 5. Pie 2, sube a la cabeza 4, tras el pie 3.
 lay-say-way-on-brief = { $pass ->
         [1] { $strands ->
             [one] Tramo { $leg }
@@ -469,65 +456,53 @@ lay-say-way-on-brief = { $pass ->
        *[rising] Pie { $from }, sube a la cabeza { $to }
     }{ $rim ->
         [none] { "" }
-        [top] , pasada cabeza { $past }
-       *[bottom] , pasado pie { $past }
+        [top] , tras la cabeza { $past }
+       *[bottom] , tras el pie { $past }
     }.
 
 # The same, for who learns.
 lay-say-way-on-teach = { $pass ->
         [1] { $strands ->
             [one] Tramo { $leg }
-           *[other] Hebra { $strand }{ $named ->
-                [yes] , «{ $cord }»
-               *[no] { "" }
-            }, tramo { $leg }
+           *[other] Hebra { $strand }, tramo { $leg }
         }
        *[other] Pasada { $pass }{ $strands ->
             [one] { "" }
            *[other] , hebra { $strand }
-        }{ $named ->
-            [yes] , «{ $cord }»
-           *[no] { "" }
         }, tramo { $leg }
-    }{ $parts ->
-        [one] { "" }
-       *[other] , parte { $part } de { $parts }
-    }{ $lane ->
+    }, parte { $part } de { $parts }{ $lane ->
         [bottom] , del lado del pie.
         [top] , del lado de la cabeza.
        *[none] .
     } { $heading ->
-        [falling] Baja de la clavija { $from } de la cabeza a la { $to } del pie
-       *[rising] Sube de la clavija { $from } del pie a la { $to } de la cabeza
-    }. Llevas { $share ->
-        [little] un poco
-        [quarter] un cuarto
-        [third] un tercio
-        [half] la mitad
-        [two-thirds] dos tercios
-        [three-quarters] tres cuartos
-       *[most] casi todo
-    }{ $made ->
-        [0] { "" }
-        [one] { " " }y una vuelta al tubo
-        [2] { " " }y dos vueltas al tubo
-       *[other] { " " }y { $made } vueltas al tubo
-    }{ $rim ->
-        [none] { "" }
-        [top] , justo después de la { $past } de la cabeza
-       *[bottom] , justo después de la { $past } del pie
-    }{ $again ->
-        [yes] , a la que volverás
-       *[no] { "" }
-    }. Sigue { $heading ->
-        [falling] bajando
-       *[rising] subiendo
+        [falling] Bajas
+       *[rising] Subes
     }{ $lane ->
         [none] { " " }hacia la { $hand ->
-            [left] izquierda
-           *[right] derecha
+            [left] izquierda,
+           *[right] derecha,
         }
        *[other] { "" }
+    } { $heading ->
+        [falling] de la clavija { $from } de la cabeza a la { $to } del pie.
+       *[rising] de la clavija { $from } del pie a la { $to } de la cabeza.
+    } Llevas { $made ->
+        [0] { $share ->
+            [little] un poco
+            [quarter] un cuarto
+            [third] un tercio
+            [half] la mitad
+            [two-thirds] dos tercios
+            [three-quarters] tres cuartos
+           *[most] casi todo
+        }
+        [one] una vuelta al tubo
+        [2] dos vueltas al tubo
+       *[other] { $made } vueltas al tubo
+    }{ $rim ->
+        [none] { "" }
+        [top] , justo tras la { $past } de la cabeza
+       *[bottom] , justo tras la { $past } del pie
     }.
 
 # One crossing; those of a step are said one after the other.
@@ -651,12 +626,12 @@ lay-say-clear-teach = Todavía no hay nada que cruzar.
 # Ejemplo: Luego rodea la clavija 6 de la cabeza.
 # Ejemplo: Por fuera del bucle.
 lay-say-landing = { $landing ->
-        [on-the-way] Sujétalo ahí.
+        [on-the-way] Sujeta el tuyo ahí.
         [inside] Por dentro del bucle.
         [outside] Por fuera del bucle.
-        [home-and-on] De vuelta al principio: pasa por encima de la cola que cuelga y rodea la clavija { $to } del pie.
-        [home-to-wait] De vuelta al principio: sujeta el cabo con cinta en la clavija { $to } del pie, hasta su próxima pasada.
-        [home-to-end] De vuelta al principio: deja colgar el extremo en la clavija { $to } del pie.
+        [home-and-on] De vuelta al principio: por encima de la cola, y sigue.
+        [home-to-wait] De vuelta al principio: sujeta el cabo con cinta.
+        [home-to-end] De vuelta al principio: deja colgar el extremo.
        *[round] { $heading ->
             [falling] Luego rodea la clavija { $to } del pie.
            *[rising] Luego rodea la clavija { $to } de la cabeza.
@@ -668,26 +643,26 @@ lay-say-landing-brief = { $landing ->
         [on-the-way] { "" }
         [inside] Por dentro.
         [outside] Por fuera.
-        [home-and-on] Al principio: por encima de la cola.
-        [home-to-wait] Al principio: sujétalo con cinta.
-        [home-to-end] Al principio: termina aquí.
+        [home-and-on] Al principio: sobre la cola.
+        [home-to-wait] Al principio: pégalo.
+        [home-to-end] Al principio: fin.
        *[round] { "" }
     }
 
 lay-say-landing-teach = { $landing ->
-        [on-the-way] Sujétalo ahí.
+        [on-the-way] Sujeta el tuyo ahí.
         [inside] Por dentro del bucle.
         [outside] Por fuera del bucle.
-        [home-and-on] De vuelta al principio: pasa por encima de la cola que cuelga y rodea la clavija { $to } del pie.
-        [home-to-wait] De vuelta al principio: sujeta el cabo con cinta en la clavija { $to } del pie, hasta su próxima pasada.
-        [home-to-end] De vuelta al principio: deja colgar el extremo en la clavija { $to } del pie.
+        [home-and-on] De vuelta al principio: por encima de la cola, y sigue.
+        [home-to-wait] De vuelta al principio: sujeta el cabo con cinta.
+        [home-to-end] De vuelta al principio: deja colgar el extremo.
        *[round] { $heading ->
             [falling] Luego rodea la clavija { $to } del pie.
            *[rising] Luego rodea la clavija { $to } de la cabeza.
         }
     }
 
-# The arrow is the way the cord goes. Ejemplo: Del 4 del pie, sube al 6 de la cabeza ↗
+# The arrow is the way the cord goes. Ejemplo: De la 4 del pie, sube a la 6 de la cabeza ↗
 lay-show = { $heading ->
         [falling] De la { $from } de la cabeza, baja a la { $to } del pie { $hand ->
             [left] ↙
@@ -700,13 +675,13 @@ lay-show = { $heading ->
     }
 
 # The same in words alone, for a line that is read by a Braille display or a screen reader.
-# Ejemplo: Del 4 del pie, sube hacia la derecha al 6 de la cabeza
+# Ejemplo: De la 4 del pie, sube hacia la derecha a la 6 de la cabeza
 lay-print = { $heading ->
-        [falling] Del { $from } de la cabeza, baja { $hand ->
+        [falling] De la { $from } de la cabeza, baja { $hand ->
             [left] hacia la izquierda
            *[right] hacia la derecha
         } a la { $to } del pie
-       *[rising] Del { $from } del pie, sube { $hand ->
+       *[rising] De la { $from } del pie, sube { $hand ->
             [left] hacia la izquierda
            *[right] hacia la derecha
         } a la { $to } de la cabeza
@@ -741,8 +716,8 @@ lay-one-note = { $over ->
 lay-show-clear = nada que cruzar
 
 # What else the screen says of a lay step.
-# Ejemplo: Cerca de la mitad de la subida, justo después de la 3 del pie
-# $part, $share, $rim, $past, $made, $again as for lay-say-way-on.
+# Ejemplo: Cerca de la mitad de la subida, justo tras la 3 del pie
+# $part, $share, $rim, $past, $made as for lay-say-way-on.
 lay-show-note-on = { $share ->
         [little] Un poco
         [quarter] Cerca de un cuarto
@@ -756,11 +731,8 @@ lay-show-note-on = { $share ->
        *[rising] de la subida
     }{ $rim ->
         [none] { "" }
-        [top] , justo después de la { $past } de la cabeza
-       *[bottom] , justo después de la { $past } del pie
-    }{ $again ->
-        [yes] , a la que volverá
-       *[no] { "" }
+        [top] , justo tras la { $past } de la cabeza
+       *[bottom] , justo tras la { $past } del pie
     }{ $made ->
         [0] { "" }
        *[other] , { $made } de { $turns } vueltas
@@ -770,12 +742,12 @@ lay-show-note-on = { $share ->
 lay-show-note = { $landing ->
         [on-the-way] { $part ->
             [1] { $turns ->
-                [0] Sujétalo ahí
-                [one] Una vuelta al tubo en total. Sujétalo ahí
-                [2] Dos vueltas al tubo en total. Sujétalo ahí
-               *[other] { $turns } vueltas al tubo en total. Sujétalo ahí
+                [0] Sujeta el tuyo ahí
+                [one] Una vuelta al tubo en total. Sujeta el tuyo ahí
+                [2] Dos vueltas al tubo en total. Sujeta el tuyo ahí
+               *[other] { $turns } vueltas al tubo en total. Sujeta el tuyo ahí
             }
-           *[other] Sujétalo ahí
+           *[other] Sujeta el tuyo ahí
         }
         [inside] { $heading ->
             [falling] Por dentro del bucle, en la { $to } del pie

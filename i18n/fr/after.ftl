@@ -200,7 +200,7 @@ fair-show-note = { $whole ->
 ## what it is held at last.
 
 # Exemple : Le courant est à la ganse de base 1. Menez-le vers la ganse de tête 3, le long des 2
-# cordons qui y montent, côté base. Enjambez 2 cordons, glissez sous 2. Tendez-le. Là où il ressort, il
+# cordons qui y montent, côté base. Enjambez 2 cordons, glissez sous 2. Ajustez-le. Là où il ressort, il
 # sera coupé.
 finish-say = { $task ->
         [tuck] { $strands ->
@@ -211,7 +211,7 @@ finish-say = { $task ->
            *[no] { "" }
         } { $end ->
             [standing] Le dormant, laissé au départ,
-           *[working] Le courant
+           *[working] Le courant, le bout libre,
         } est à la ganse de base { $pin }. Menez-le vers la ganse de tête { $top }, le long { $cords ->
             [one] du cordon
            *[other] des { $cords } cordons
@@ -225,7 +225,7 @@ finish-say = { $task ->
                *[bottom] côté base.
             }
         } { $under ->
-            [yes] { $order } Tendez-le. Là où il ressort, il sera coupé.
+            [yes] { $order } Ajustez-le. Là où il ressort, il sera coupé.
            *[no] Glissez-le sous le premier cordon qui s’y prête. Là où il ressort, il sera coupé.
         }
         [trim] Coupez chacune des { $ends } extrémités là où elle ressort des cordons, en laissant dépasser l’épaisseur du cordon.
@@ -274,7 +274,7 @@ finish-say-teach = { $task ->
            *[no] { "" }
         } { $end ->
             [standing] Le dormant, laissé au départ,
-           *[working] Le courant
+           *[working] Le courant, le bout libre,
         } est à la ganse de base { $pin }. Menez-le vers la ganse de tête { $top }, le long { $cords ->
             [one] du cordon
            *[other] des { $cords } cordons
@@ -288,7 +288,7 @@ finish-say-teach = { $task ->
                *[bottom] côté base.
             }
         } { $under ->
-            [yes] { $order } Tendez-le. Là où il ressort, il sera coupé.
+            [yes] { $order } Ajustez-le. Là où il ressort, il sera coupé.
            *[no] Glissez-le sous le premier cordon qui s’y prête. Là où il ressort, il sera coupé.
         } Rentrer un bout, c’est le pousser sous les cordons, là où l’épissoir ouvre le chemin. { $end ->
             [standing] { "" }
@@ -331,7 +331,7 @@ finish-show-note = { $task ->
     }
 
 ## Cautions, before what can hurt: spoken with the step, and on the screen as long as it stands.
-## $caution: pins, blades, heat, load, children or rest.
+## $caution: pins, blades, heat, load, children, pull or rest.
 
 caution-say = { $caution ->
         [pins] Attention aux picots : ils dépassent ; éloignez-en vos yeux et vos paumes.
@@ -339,6 +339,7 @@ caution-say = { $caution ->
         [heat] Attention, ça brûle. Ouvrez une fenêtre, tenez la flamme loin du nœud et de tout ce qui brûle, et ne touchez pas l’extrémité avant qu’elle soit froide : le cordon fondu colle à la peau. Une extrémité scellée peut être coupante.
         [load] Ce nœud couvre et décore. Ne lui confiez jamais une personne ni une charge ; pour porter une charge, suivez les règles locales et adressez-vous à une personne habilitée.
         [children] Tenez cordons, picots et petites pièces hors de portée des jeunes enfants, et ne laissez jamais un cordon autour d’un cou.
+        [pull] Tirez doucement, jamais avec le cordon enroulé autour de la main, et gardez le visage à l’écart d’un bout qui peut lâcher.
        *[rest] Reposez vos mains de temps en temps.
     }
 
@@ -348,5 +349,6 @@ caution-show = { $caution ->
         [heat] Aérez. Restez loin de tout ce qui brûle. Le cordon fondu colle et brûle : laissez-le refroidir. Une extrémité scellée peut être coupante.
         [load] Décoratif seulement : jamais pour tenir une personne ou une charge. Pour porter une charge, suivez les règles locales et adressez-vous à une personne habilitée.
         [children] Cordons, picots et petites pièces loin des jeunes enfants ; jamais un cordon autour d’un cou.
+        [pull] Tirez doucement, jamais le cordon autour de la main, le visage à l’écart du bout.
        *[rest] Reposez vos mains de temps en temps.
     }

@@ -193,6 +193,40 @@ kit-picks-show = { $count ->
     }
 kit-picks-note = Pour ouvrir les croisements
 
+# What is used on the way. $tool: marker, ruler, blade, dish or sealing (a flame or glue for the ends).
+kit-tool-say = Il vous faut, { $number } sur { $items } : { $tool ->
+        [marker] un feutre qui écrit sur le ruban. Appuyez sur suivant quand vous l’avez.
+        [ruler] une règle. Appuyez sur suivant quand vous l’avez.
+        [blade] un couteau bien affûté, ou des ciseaux. Appuyez sur suivant quand vous l’avez.
+        [dish] une coupelle pour les picots. Appuyez sur suivant quand vous l’avez.
+       *[sealing] un briquet si le cordon fond, ou de la colle pour une fibre naturelle. Appuyez sur suivant quand vous l’avez.
+    }
+kit-tool-say-brief = { $tool ->
+        [marker] Un feutre qui écrit sur le ruban.
+        [ruler] Une règle.
+        [blade] Un couteau bien affûté, ou des ciseaux.
+        [dish] Une coupelle pour les picots.
+       *[sealing] Un briquet si le cordon fond, ou de la colle pour une fibre naturelle.
+    }
+kit-tool-say-teach = Il vous faut, { $number } sur { $items } : { $tool ->
+        [marker] un feutre qui écrit sur le ruban. Appuyez sur suivant quand vous l’avez. Il sert à numéroter les picots.
+        [ruler] une règle. Appuyez sur suivant quand vous l’avez. Elle sert à mesurer le cordon et la place des picots.
+        [blade] un couteau bien affûté, ou des ciseaux. Appuyez sur suivant quand vous l’avez. Il sert à couper le cordon, et tout à la fin ses extrémités.
+        [dish] une coupelle pour les picots. Appuyez sur suivant quand vous l’avez. Les picots ôtés y vont : un picot perdu se retrouve pieds nus.
+       *[sealing] un briquet si le cordon fond, ou de la colle pour une fibre naturelle. Appuyez sur suivant quand vous l’avez. Cela empêche les extrémités de s’effilocher.
+    }
+kit-tool-show = { $tool ->
+        [marker] Feutre pour le ruban
+        [ruler] Règle
+        [blade] Couteau ou ciseaux
+        [dish] Coupelle pour les picots
+       *[sealing] Briquet ou colle
+    }
+kit-tool-note = { $tool ->
+        [sealing] Briquet pour un cordon qui fond, colle pour une fibre naturelle
+       *[other] { "" }
+    }
+
 ## Rigging: what to know first
 
 # $given: length of the pins named, $needed: the least that holds, $hold: passes they do hold.

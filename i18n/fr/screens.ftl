@@ -47,6 +47,9 @@ start-facts = { $leads } brins, { $bights } ganses, { $strands ->
        *[no] { "" }
     }
 
+# What no knot must be trusted with, where one is chosen.
+choice-caution = Il ne fait que décorer : ne lui confiez jamais une personne ni une charge, et tenez cordon et petites pièces loin des jeunes enfants.
+
 # A tie in the list. $kind: usual for over one, under one; run for other runs of $weave; twin for a run of
 # $weave begun with under; code for another weave, row by row in $weave.
 # Exemple : 5 brins, 7 ganses, 2 passes

@@ -83,6 +83,19 @@ card-pass = { $pass ->
        *[other] commencez au picot de base { $pin }, le long du premier cordon
     }
 
+# What comes when all is laid. $rings: yes when the tube has rings. $times: how often the knot is gone
+# through. $known: yes when $draw, a length, says how much to draw.
+card-after = Quand tout est posé
+card-lift = Dégager : marquez la ganse de base 1 d’un bout de ruban, et qu’aucune extrémité ne file. Ôtez les picots de tête{ $rings ->
+        [yes] , sortez la bague de tête
+       *[no] { "" }
+    }, puis ôtez les picots de base. Passez le nœud sur son objet, sans le retourner.
+card-fair = Égaliser, en { $times } reprises : depuis le dormant, le long du cordon, tirez { $known ->
+        [yes] environ { $draw }
+       *[no] un peu
+    } de mou de chaque trajet et passez-le au suivant, jusqu’à ce qu’il sorte à l’autre bout. Ne serrez rien à fond avant les voisins.
+card-finish = Finir : rentrez les extrémités comme ci-dessous, coupez-les où elles ressortent en laissant dépasser l’épaisseur du cordon, scellez-les à chaud à l’écart du nœud (fibre naturelle : à la colle) et rentrez-les sous un cordon.
+
 # Over the pictures of the ends, where they are tucked away.
 card-ends = Les extrémités
 
@@ -91,6 +104,7 @@ card-caution-load = Ce nœud couvre et décore. Ne lui confiez jamais une person
 card-caution-heat = Lame chaude ou flamme : aérez, restez loin de ce qui brûle. Le cordon fondu colle à la peau et brûle : laissez-le refroidir. Une extrémité scellée peut être coupante.
 card-caution-blade = Couteaux, épissoirs et aiguilles : coupez et poussez à l’opposé de votre corps.
 card-caution-pins = Les picots dépassent du tube : attention aux yeux et aux paumes.
+card-caution-pull = Tirez doucement, jamais avec le cordon autour de la main.
 card-caution-children = Cordons, picots et petites pièces ne sont pas pour les jeunes enfants. Ne laissez jamais un cordon autour d’un cou.
 card-caution-hands = Les mains se fatiguent : reposez-les pendant un long ouvrage.
 
@@ -112,6 +126,16 @@ strip-hand = { $hand ->
     }
 
 strip-half-hole = Tournez d’abord la bague de tête d’un demi-trou, dans le sens où avance le cordon : les trous de sa bande sont dessinés ainsi.
+
+# How far the rows of pins stand from each other. $rings: yes when the tube has rings. $known: no when no cord
+# is named, from which $spacing comes.
+strip-spacing = { $known ->
+        [no] L’écart des bagues dépend du cordon : nommez-le aussi (--cord), et il sera écrit ici.
+       *[yes] { $rings ->
+            [yes] Placez les bagues de sorte que leurs rangées de picots soient à { $spacing } l’une de l’autre.
+           *[no] Les deux rangées de picots sont à { $spacing } l’une de l’autre.
+        }
+    }
 
 strip-top = Bague de tête
 strip-bottom = Bague de base

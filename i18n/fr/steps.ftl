@@ -404,59 +404,49 @@ lay-say-way-teach = { $pass ->
     }
 
 # The beginning of a later part of a long leg: which leg, and where the cord is now.
-# Exemple : Trajet 11, partie 2 sur 5, du picot de base 2 au picot de tête 4. Vous êtes au quart,
-# juste après le picot de base 3. Continuez de monter vers la droite.
+# Exemple : Trajet 11, partie 2 sur 5. Vous montez vers la droite, du picot de base 2 au picot de tête 4.
+# Vous êtes au quart, juste après le picot de base 3. Après un tour du tube, les tours et le picot disent tout.
 # $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
-# pin it has just passed, $rim: bottom or top, or none while that is where the leg began. $made: whole turns made on this leg so far.
-# $again: yes when that pin is the one where the leg lands, one time or more too soon.
+# pin it has just passed, $rim: bottom or top, or none while that is where the leg began or where it is to land. $made: whole turns made on this leg so far.
 lay-say-way-on = { $pass ->
         [1] { $strands ->
             [one] Trajet { $leg }
-           *[other] Circuit { $strand }{ $named ->
-                [yes] , « { $cord } »
-               *[no] { "" }
-            }, trajet { $leg }
+           *[other] Circuit { $strand }, trajet { $leg }
         }
        *[other] Passe { $pass }{ $strands ->
             [one] { "" }
            *[other] , circuit { $strand }
-        }{ $named ->
-            [yes] , « { $cord } »
-           *[no] { "" }
         }, trajet { $leg }
-    }, partie { $part } sur { $parts }, { $heading ->
-        [falling] du picot de tête { $from } au picot de base { $to }
-       *[rising] du picot de base { $from } au picot de tête { $to }
-    }. { $made ->
-        [0] Vous
-        [one] Après un tour du tube, vous
-       *[other] Après { $made } tours du tube, vous
-    } êtes { $share ->
-        [little] au début
-        [quarter] au quart
-        [third] au tiers
-        [half] à mi-chemin
-        [two-thirds] aux deux tiers
-        [three-quarters] aux trois quarts
-       *[most] presque au bout
+    }, partie { $part } sur { $parts }. { $heading ->
+        [falling] Vous descendez
+       *[rising] Vous montez
+    }{ $lane ->
+        [bottom] , côté base,
+        [top] , côté tête,
+       *[none] { " " }vers la { $hand ->
+            [left] gauche,
+           *[right] droite,
+        }
+    } { $heading ->
+        [falling] du picot de tête { $from } au picot de base { $to }.
+       *[rising] du picot de base { $from } au picot de tête { $to }.
+    } Vous êtes { $made ->
+        [0] { $share ->
+            [little] au début
+            [quarter] au quart
+            [third] au tiers
+            [half] à mi-chemin
+            [two-thirds] aux deux tiers
+            [three-quarters] aux trois quarts
+           *[most] presque au bout
+        }
+        [one] à un tour du tube
+       *[other] à { $made } tours du tube
     }{ $rim ->
         [none] { "" }
         [top] , juste après le picot de tête { $past }
        *[bottom] , juste après le picot de base { $past }
-    }{ $again ->
-        [yes] , où vous reviendrez
-       *[no] { "" }
-    }. Continuez de { $heading ->
-        [falling] descendre
-       *[rising] monter
-    } { $lane ->
-        [bottom] côté base du premier cordon.
-        [top] côté tête du premier cordon.
-       *[none] vers la { $hand ->
-            [left] gauche
-           *[right] droite
-        }.
-    }
+    }.
 
 # Exemple : Trajet 11, partie 2 sur 5. Base 2, montez à tête 4, après base 3.
 lay-say-way-on-brief = { $pass ->
@@ -484,51 +474,42 @@ lay-say-way-on-brief = { $pass ->
 lay-say-way-on-teach = { $pass ->
         [1] { $strands ->
             [one] Trajet { $leg }
-           *[other] Circuit { $strand }{ $named ->
-                [yes] , « { $cord } »
-               *[no] { "" }
-            }, trajet { $leg }
+           *[other] Circuit { $strand }, trajet { $leg }
         }
        *[other] Passe { $pass }{ $strands ->
             [one] { "" }
            *[other] , circuit { $strand }
-        }{ $named ->
-            [yes] , « { $cord } »
-           *[no] { "" }
         }, trajet { $leg }
-    }, partie { $part } sur { $parts }, { $heading ->
-        [falling] du picot de tête { $from } au picot de base { $to }
-       *[rising] du picot de base { $from } au picot de tête { $to }
-    }. { $made ->
-        [0] Vous
-        [one] Après un tour du tube, vous
-       *[other] Après { $made } tours du tube, vous
-    } êtes { $share ->
-        [little] au début
-        [quarter] au quart
-        [third] au tiers
-        [half] à mi-chemin
-        [two-thirds] aux deux tiers
-        [three-quarters] aux trois quarts
-       *[most] presque au bout
+    }, partie { $part } sur { $parts }. { $heading ->
+        [falling] Vous descendez
+       *[rising] Vous montez
+    }{ $lane ->
+        [bottom] , côté base,
+        [top] , côté tête,
+       *[none] { " " }vers la { $hand ->
+            [left] gauche,
+           *[right] droite,
+        }
+    } { $heading ->
+        [falling] du picot de tête { $from } au picot de base { $to }.
+       *[rising] du picot de base { $from } au picot de tête { $to }.
+    } Vous êtes { $made ->
+        [0] { $share ->
+            [little] au début
+            [quarter] au quart
+            [third] au tiers
+            [half] à mi-chemin
+            [two-thirds] aux deux tiers
+            [three-quarters] aux trois quarts
+           *[most] presque au bout
+        }
+        [one] à un tour du tube
+       *[other] à { $made } tours du tube
     }{ $rim ->
         [none] { "" }
         [top] , juste après le picot de tête { $past }
        *[bottom] , juste après le picot de base { $past }
-    }{ $again ->
-        [yes] , où vous reviendrez
-       *[no] { "" }
-    }. Continuez de { $heading ->
-        [falling] descendre
-       *[rising] monter
-    } { $lane ->
-        [bottom] côté base du premier cordon.
-        [top] côté tête du premier cordon.
-       *[none] vers la { $hand ->
-            [left] gauche
-           *[right] droite
-        }.
-    }
+    }.
 
 # One crossing; those of a step are said one after the other.
 # Exemple : Enjambez 1 cordon, glissez sous 2.
@@ -629,9 +610,9 @@ lay-say-landing = { $landing ->
         [on-the-way] Tenez le vôtre.
         [inside] En dedans de la ganse.
         [outside] En dehors de la ganse.
-        [home-and-on] Au départ, enjambez le dormant qui pend et continuez autour du picot de base { $to }.
-        [home-to-wait] Au départ, fixez le cordon au picot de base { $to }, en attendant sa prochaine passe.
-        [home-to-end] Au départ, laissez pendre le bout au picot de base { $to }.
+        [home-and-on] De retour au départ, enjambez le dormant qui pend et continuez.
+        [home-to-wait] De retour au départ, fixez-le, jusqu’à sa prochaine passe.
+        [home-to-end] De retour au départ, laissez pendre le bout.
        *[round] { $heading ->
             [falling] Puis contournez le picot de base { $to }.
            *[rising] Puis contournez le picot de tête { $to }.
@@ -653,9 +634,9 @@ lay-say-landing-teach = { $landing ->
         [on-the-way] Tenez le vôtre.
         [inside] En dedans de la ganse.
         [outside] En dehors de la ganse.
-        [home-and-on] Au départ, enjambez le dormant qui pend et continuez autour du picot de base { $to }.
-        [home-to-wait] Au départ, fixez le cordon au picot de base { $to }, en attendant sa prochaine passe.
-        [home-to-end] Au départ, laissez pendre le bout au picot de base { $to }.
+        [home-and-on] De retour au départ, enjambez le dormant qui pend et continuez.
+        [home-to-wait] De retour au départ, fixez-le, jusqu’à sa prochaine passe.
+        [home-to-end] De retour au départ, laissez pendre le bout.
        *[round] { $heading ->
             [falling] Puis contournez le picot de base { $to }.
            *[rising] Puis contournez le picot de tête { $to }.
@@ -717,7 +698,7 @@ lay-show-clear = encore rien à croiser
 
 # What else the screen says of a lay step.
 # Exemple : Au milieu de la montée, juste après le 3 de base
-# $part, $share, $rim, $past, $made, $again as for lay-say-way-on.
+# $part, $share, $rim, $past, $made as for lay-say-way-on.
 lay-show-note-on = { $share ->
         [little] Au début
         [quarter] Vers le quart
@@ -733,9 +714,6 @@ lay-show-note-on = { $share ->
         [none] { "" }
         [top] , juste après le { $past } de tête
        *[bottom] , juste après le { $past } de base
-    }{ $again ->
-        [yes] , où il reviendra
-       *[no] { "" }
     }{ $made ->
         [0] { "" }
         [one] , { $made } tour sur { $turns }

@@ -1,5 +1,7 @@
 //! What to put in the bag for a tie.
 
+use strum::IntoStaticStr;
+
 use super::{BenchError, Cord, CordPiece, HexKey, Layout, Millimetres, Rig, Thread, Tube};
 
 /// A cord and the passes it makes.
@@ -56,6 +58,24 @@ pub enum KitItem {
         /// How many.
         count: u16,
     },
+    /// What is used on the way and left on the bench.
+    Tool(Tool),
+}
+
+/// What a tie needs beside cord, tube and pins. *Common practice, no source.*
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
+pub enum Tool {
+    /// Numbers the pins.
+    Marker,
+    /// Measures cord, rings and strip.
+    Ruler,
+    /// A sharp knife, or scissors.
+    Blade,
+    /// Keeps the pins together that come out.
+    Dish,
+    /// Keeps the ends from fraying: heat for what melts, glue for what does not.
+    Sealing,
 }
 
 impl KitItem {
@@ -99,7 +119,9 @@ pub fn bag(rig: &Rig, tube: &Tube, cords: impl IntoIterator<Item = KitItem>) -> 
             length: strip.length,
         });
     }
+    items.extend([Tool::Marker, Tool::Ruler].map(KitItem::Tool));
     items.push(KitItem::Picks { count: 1 });
+    items.extend([Tool::Blade, Tool::Dish, Tool::Sealing].map(KitItem::Tool));
     items
 }
 

@@ -51,7 +51,7 @@ pub use fit::{
 pub use give::{Firmness, Give};
 pub use hex_key::{HexKey, System, Thread};
 pub use job::{Finish, RigJob};
-pub use kit::{KitItem, PassCord, bag, kit};
+pub use kit::{KitItem, PassCord, Tool, bag, kit};
 pub use learning::{Sample, Scatter, TieKind, give_of_width, learnt, shared};
 pub use leg::LEAST_ANGLE;
 pub use length::{LengthError, Millimetres};

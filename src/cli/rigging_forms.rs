@@ -37,6 +37,9 @@ pub(super) enum ItemForm {
     Picks {
         count: u16,
     },
+    Tool {
+        tool: &'static str,
+    },
 }
 
 /// Something to do to the tube.
@@ -116,6 +119,7 @@ impl ItemForm {
                 length_mm: mm(*length),
             },
             KitItem::Picks { count } => Self::Picks { count: *count },
+            KitItem::Tool(tool) => Self::Tool { tool: tool.into() },
         }
     }
 }

@@ -5,6 +5,8 @@ use crate::knot::PassLeg;
 
 /// Legs that cross something on which the hands learn. *Common practice, no source.*
 const LEARNT_ON: u16 = 4;
+/// Crossings that there is always breath for, whatever else a part of a leg has to say.
+const LEAST_IN_PARTS: u16 = 2;
 /// From this leg on nothing is new any more, however seldom it comes: some weaves never go under.
 const NEW_BEFORE: u16 = 24;
 /// Legs that are taught again from where something was wrong: a round. *Common practice, no source.*
@@ -30,12 +32,24 @@ impl Script {
         self.learns_again
     }
 
-    /// How much of a leg is told at once.
+    /// How much of a leg is told at once. Each part of a long leg has to say where the cord is, so that there
+    /// is breath for a crossing fewer; and for two fewer where there is yet more to say: turns of the
+    /// tube, counts of many cords, which strand follows, or what to do back at the start.
     pub(super) fn told_at_once(&self, pass_leg: PassLeg) -> AtOnce {
         if self.teaches && self.is_learnt_on(pass_leg) {
-            AtOnce::UpTo(1)
-        } else {
-            self.at_once
+            return AtOnce::UpTo(1);
+        }
+        match self.at_once {
+            AtOnce::UpTo(most) if most > LEAST_IN_PARTS && self.met(pass_leg) > most => {
+                let knot = self.plan.knot();
+                let is_wordy = knot.turns() > 0
+                    || pass_leg.pass > 2
+                    || pass_leg.pass > 1 && knot.strands() > 1
+                    || self.ends_a_pass(pass_leg);
+                let fewer = 1 + u16::from(is_wordy);
+                AtOnce::UpTo((most - fewer).max(LEAST_IN_PARTS))
+            }
+            at_once => at_once,
         }
     }
 

@@ -181,6 +181,10 @@ fn of_kit<'k>(kit: &KitStep, thing: &'k KitItem) -> Said<'k> {
             SpokenMessage::KitPicksSay,
             fluent_args! { "count" => *count },
         ),
+        KitItem::Tool(tool) => (
+            SpokenMessage::KitToolSay,
+            fluent_args! { "tool" => tool.selector() },
+        ),
     };
     args.set("number", kit.number);
     args.set("items", kit.items);

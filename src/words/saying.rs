@@ -53,18 +53,18 @@ impl Words {
                 say(SpokenMessage::FinishSay, &args)
             }
         };
-        let Some(caution) = step.caution_to_say() else {
-            return said;
-        };
-        let caution_said = self.spoken(
-            SpokenMessage::CautionSay,
-            &fluent_args! { "caution" => caution.selector() },
-        );
-        match caution {
-            // What the knot is for, and who should not play with it, comes when it is done.
-            Caution::Load | Caution::Children => said.then(&caution_said),
-            _ => caution_said.then(&said),
-        }
+        step.cautions_to_say()
+            .into_iter()
+            .rev()
+            .fold(said, |said, caution| {
+                let args = fluent_args! { "caution" => caution.selector() };
+                let cautioned = self.spoken(SpokenMessage::CautionSay, &args);
+                match caution {
+                    // What the knot is for, and who should not play with it, comes when it is done.
+                    Caution::Load | Caution::Children => said.then(&cautioned),
+                    _ => cautioned.then(&said),
+                }
+            })
     }
 
     /// Where a tie stands, and how much is left. `minutes` is the time left at the tyer's own

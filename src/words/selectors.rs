@@ -1,6 +1,6 @@
 //! Selectors: how a value of the domain is named to a message.
 
-use crate::bench::{Counted, DrawnUp, FitSection, System};
+use crate::bench::{Counted, DrawnUp, FitSection, System, Tool};
 use crate::guide::{Caution, Landing, LegShare, LessonState, LiftTask, SetupField};
 use crate::knot::{Hand, Heading, Quantity, Rim, Side};
 use crate::shelf::TieStatus;
@@ -45,4 +45,5 @@ by_variant_name!(
     Side,
     System,
     TieStatus,
+    Tool,
 );

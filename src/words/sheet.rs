@@ -1,14 +1,14 @@
 //! Words on paper: cards, strips, stages, and what can be wrong with them.
 
-use fluent::{FluentArgs, fluent_args};
+use fluent::{FluentArgs, FluentValue, fluent_args};
 
 use super::course::weave_of;
 use super::lengths::{by_hand, fine};
 use super::selectors::Selector;
-use super::step_args::{crossing_args, lay_args};
+use super::step_args::{by_fingers, crossing_args, lay_args};
 use super::{Units, Words};
-use crate::bench::{Layout, RingPins, Tube};
-use crate::guide::{LayStep, Plan};
+use crate::bench::{Layout, Millimetres, RingPins, Tube};
+use crate::guide::{LayStep, Plan, Script, Task, What};
 use crate::knot::{Crossing, Hand, Rim};
 
 impl Words {
@@ -85,9 +85,48 @@ impl Words {
         self.text("lay-show-crossing", &crossing_args(crossing, 0, 1))
     }
 
+    /// What a card says of the tube once it is rigged for the cord: how far apart the rows of pins stand, and
+    /// what to cut.
+    pub fn card_rigging(&self, script: &Script) -> Vec<String> {
+        let steps = script.clone().packing_one_by_one(true);
+        let knot = script.plan().knot();
+        let told = steps.steps().filter(|step| {
+            let What::Rig(rig) = &step.what else {
+                return false;
+            };
+            rig.things.iter().any(|task| {
+                matches!(
+                    task,
+                    Task::Space { .. } | Task::Cut { .. } | Task::Strip { rim: Rim::Top, .. }
+                )
+            })
+        });
+        told.map(|step| format!("{}.", self.show(knot, &step).in_words()))
+            .collect()
+    }
+
+    /// How a knot is lifted, drawn up and finished, a sentence or two of each.
+    pub fn card_after(&self, script: &Script) -> Vec<String> {
+        let rounds = script.fair_rounds();
+        let draw = script.steps().find_map(|step| match &step.what {
+            What::Fair(fair) => Some(fair.draw),
+            _ => None,
+        });
+        let draw = draw.flatten().and_then(by_fingers);
+        let has_rings = |plan: &Plan| plan.setup().is_none_or(|setup| setup.tube.rows().is_some());
+        let args = fluent_args! {
+            "rings" => has_rings(script.plan()).selector(), "times" => rounds,
+            "known" => draw.is_some().selector(), "draw" => by_hand(draw.unwrap_or_default()),
+        };
+        ["card-lift", "card-fair", "card-finish"]
+            .iter()
+            .map(|id| self.text(id, &args))
+            .collect()
+    }
+
     /// What a card tells its tyer to mind.
     pub fn card_cautions(&self) -> Vec<String> {
-        ["load", "heat", "blade", "pins", "children", "hands"]
+        ["load", "heat", "blade", "pins", "pull", "children", "hands"]
             .iter()
             .map(|what| self.plainly(&format!("card-caution-{what}"), &[]))
             .collect()
@@ -111,7 +150,12 @@ impl Words {
     }
 
     /// What to do with a strip.
-    pub fn strip_how(&self, hand: Hand, layout: &Layout) -> Vec<String> {
+    pub fn strip_how(
+        &self,
+        hand: Hand,
+        layout: &Layout,
+        spacing: Option<Millimetres>,
+    ) -> Vec<String> {
         let has_rings = matches!(layout, Layout::Rings { .. });
         let mut how = Vec::new();
         if let Layout::Rings {
@@ -126,7 +170,26 @@ impl Words {
             &fluent_args! { "rings" => has_rings.selector() },
         ));
         how.push(self.text("strip-hand", &fluent_args! { "hand" => hand.selector() }));
+        let mut args = fluent_args! {
+            "rings" => has_rings.selector(), "known" => spacing.is_some().selector(),
+        };
+        args.set(
+            "spacing",
+            spacing.map_or("none".into(), |spacing| FluentValue::from(fine(spacing))),
+        );
+        how.push(self.text("strip-spacing", &args));
         how
+    }
+
+    /// What a strip tells its tyer to mind, in one paragraph.
+    pub fn strip_cautions(&self) -> String {
+        [
+            "card-caution-pins",
+            "card-caution-blade",
+            "card-caution-children",
+        ]
+        .map(|id| self.plainly(id, &[]))
+        .join(" ")
     }
 
     /// The line that shows whether a page was printed at its true size: its length in hundredths

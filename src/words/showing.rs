@@ -138,12 +138,11 @@ impl Words {
             shown.notes.clear();
         }
         shown.phase = self.phase(knot, step);
-        shown.caution = step.caution().map(|caution| {
-            self.text(
-                "caution-show",
-                &fluent_args! { "caution" => caution.selector() },
-            )
+        let cautions = step.cautions().into_iter().map(|caution| {
+            let args = fluent_args! { "caution" => caution.selector() };
+            self.text("caution-show", &args)
         });
+        shown.caution = cautions.reduce(|all, caution| format!("{all} {caution}"));
         shown
     }
 
@@ -241,6 +240,16 @@ impl Words {
             text: self.text("lay-show-crossing", &crossing_args(crossing, index, count)),
         };
         crossings.iter().enumerate().map(mark).collect()
+    }
+
+    /// What a knot comes to, and what it must not be trusted with, where it is chosen.
+    pub fn choice(&self, script: &Script) -> String {
+        format!("{} {}", self.facts(script), self.choice_caution())
+    }
+
+    /// What no knot must be trusted with, where one is chosen.
+    pub fn choice_caution(&self) -> Sentence {
+        self.sentence("choice-caution", &FluentArgs::new())
     }
 
     /// What a knot comes to, in a sentence for the start screen.

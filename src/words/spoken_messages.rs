@@ -55,6 +55,7 @@ pub(super) enum SpokenMessage {
     KitStripSay,
     KitTapeSay,
     KitTickSay,
+    KitToolSay,
     KitTubeSay,
     LaySayClear,
     LaySayCrossing,

@@ -63,9 +63,10 @@ pub(super) fn lay_args(lay: &LayStep) -> FluentArgs<'static> {
     }) = lay.landmark
     {
         args.set("share", share.selector());
-        // The pin from which the leg has just set out tells nothing of the way.
+        // The pin from which the leg has just set out tells nothing of the way, and the one where it is to
+        // land, with a turn of the tube still to go, would be taken for its end.
         let is_start = past == lay.leg.from && turns == 0;
-        let rim = if is_start {
+        let rim = if is_start || past == lay.leg.to {
             "none"
         } else {
             past.rim.selector()
@@ -73,8 +74,6 @@ pub(super) fn lay_args(lay: &LayStep) -> FluentArgs<'static> {
         args.set("rim", rim);
         args.set("past", past.number);
         args.set("made", turns);
-        // Above the pin where it lands at last, with a turn of the tube still to go.
-        args.set("again", (past == lay.leg.to).selector());
     }
     set_cord(&mut args, lay.cord.as_deref());
     args
@@ -168,7 +167,7 @@ pub(super) fn fair_args(fair: &FairStep) -> FluentArgs<'static> {
 
 /// A length that fingers can draw: to a millimetre, above 10 mm in steps of 5; none below what they
 /// can tell from nothing. *Common practice, no source.*
-fn by_fingers(length: Millimetres) -> Option<f64> {
+pub(super) fn by_fingers(length: Millimetres) -> Option<f64> {
     const LEAST: f64 = 1.5;
     let length = length.get();
     let step = if length < 10.0 { 1.0 } else { 5.0 };

@@ -1,8 +1,8 @@
 //! Pins, rings, and the bag.
 
 use marlinspeak::bench::{
-    Cord, KitItem, Layout, PassCord, Rig, RigCaution, RigError, RigJob, Start, Thread, Tube, kit,
-    pin_holds, pin_needed, pin_to_buy, pinning, rig,
+    Cord, KitItem, Layout, PassCord, Rig, RigCaution, RigError, RigJob, Start, Thread, Tool, Tube,
+    kit, pin_holds, pin_needed, pin_to_buy, pinning, rig,
 };
 
 use crate::{counts, mm};
@@ -245,7 +245,12 @@ fn the_bag_holds_what_the_rig_needs() {
                 grams: None,
             },
             KitItem::Tape { length: rig.tape },
+            KitItem::Tool(Tool::Marker),
+            KitItem::Tool(Tool::Ruler),
             KitItem::Picks { count: 1 },
+            KitItem::Tool(Tool::Blade),
+            KitItem::Tool(Tool::Dish),
+            KitItem::Tool(Tool::Sealing),
         ]
     );
     assert!((rig.tape.get() - 2.0 * (std::f64::consts::PI * 40.0 + 10.0)).abs() < 1e-9);

@@ -3,7 +3,7 @@
 use std::time::Duration;
 
 use marlinspeak::bench::{Cord, Counts, Finish, KitItem, Layout, STANDARD_CORDS, Thread, Tube};
-use marlinspeak::guide::{AtOnce, Place, Plan, Script, Setup, Task, What};
+use marlinspeak::guide::{AtOnce, Caution, Place, Plan, Script, Setup, Task, What};
 use marlinspeak::session::{Effect, InHand, Session, Wishes};
 use marlinspeak::settings::Settings;
 use marlinspeak::shelf::{Tie, read_tie, write_tie};
@@ -127,12 +127,13 @@ fn the_rig_steps_speak_as_a_person_does() {
         .collect();
     assert_eq!(
         steps[0],
-        "You will need, 1 to 3 of 6. Tube, 40 millimetres across. 8 pins, half an inch long, thread \
+        "You will need, 1 to 3 of 11. Tube, 40 millimetres across. 8 pins, half an inch long, thread \
          number 8. The hex key for the pins, 5 sixty-fourths of an inch. Press next when you have \
-         them. Fewer at once names them one by one."
+         them. Fewer at once names them one by one. Keep cords, pins and small parts away from small \
+         children, and never leave a cord round a neck."
     );
     assert_eq!(
-        steps[2],
+        steps[3],
         "Mind the pins: they stick out, so keep eyes and palms clear of them. Rigging, steps 1 and 2 \
          of 6. Each ring has one row of 12 holes. Choose a hole of the bottom ring as hole 1 and \
          count the holes from it to the left, and the same on the top ring. Set 4 pins in the \
@@ -140,12 +141,12 @@ fn the_rig_steps_speak_as_a_person_does() {
          pins half an inch long and the hex key, 5 sixty-fourths of an inch. Turn each pin in by \
          hand until it bears on the tube."
     );
-    assert!(steps[3].contains(
+    assert!(steps[4].contains(
         "Turn it until its hole 1 stands half a hole to the left of bottom hole 1, half way to \
          bottom hole 2. Set 4 pins in the top ring, in every third hole: holes 2, 5, 8 and 11. Top \
          pin 1 stands half way between bottom pins 1 and 2"
     ));
-    assert_eq!(steps.len(), 2 + 3);
+    assert_eq!(steps.len(), 3 + 3);
 }
 
 #[test]
@@ -184,7 +185,7 @@ fn rig_steps_are_steps_like_any_other() {
         assert_eq!(told["say"], ever["say"]);
     }
     let text = printed(&[&knot[..5], &setup].concat());
-    assert!(text.contains("What you need, 1 and 2 of 5"), "{text}");
+    assert!(text.contains("What you need, 1 to 3 of 10"), "{text}");
 }
 
 #[test]
@@ -210,6 +211,43 @@ fn next_and_back_go_through_bag_rig_and_knot_alike() {
     ));
 }
 
+/// Each caution once, where it can still help: small parts when the bag is packed, blades with the first
+/// of them, pulling when it begins; and a load where the knot is chosen.
+#[test]
+fn what_can_hurt_is_said_before_it_does() {
+    let script = Script::new(plan("5", "6", tiller()), AtOnce::default());
+    let said: Vec<(Place, Vec<Caution>)> = script
+        .steps()
+        .map(|step| (step.place, step.cautions_to_say()))
+        .filter(|(_, cautions)| !cautions.is_empty())
+        .collect();
+    let first = |wanted: Caution| {
+        let found = said.iter().find(|(_, cautions)| cautions.contains(&wanted));
+        found.map(|(place, _)| *place)
+    };
+    assert_eq!(first(Caution::Children), Some(script.first()));
+    assert!(matches!(first(Caution::Blades), Some(Place::Kit { .. })));
+    assert!(matches!(first(Caution::Pins), Some(Place::Rig { .. })));
+    assert!(matches!(
+        first(Caution::Pull),
+        Some(Place::Fair { round: 1, .. })
+    ));
+    let times = |wanted: Caution| {
+        said.iter()
+            .filter(|(_, cautions)| cautions.contains(&wanted))
+            .count()
+    };
+    assert_eq!((times(Caution::Pull), times(Caution::Heat)), (1, 1));
+    for tag in Words::known() {
+        let words = Words::load(Some(&tag.to_string())).unwrap();
+        let chosen = words.choice(&script);
+        assert!(
+            chosen.ends_with(&words.choice_caution().to_string()),
+            "{chosen}"
+        );
+    }
+}
+
 #[test]
 fn cautions_come_before_the_pins() {
     let script = Script::new(plan("5", "6", tiller()), AtOnce::default());
@@ -219,7 +257,7 @@ fn cautions_come_before_the_pins() {
         .map(|place| Words::english().say(&script.step(place).unwrap()).into())
         .collect();
     assert_eq!(
-        say[2],
+        say[3],
         "Rigging, step 1 of 8. Take care: the pins you named, 9.5 millimetres long, are too \
          short for this knot. They hold 1 pass. Use pins of 11 millimetres or more."
     );

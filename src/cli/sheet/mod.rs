@@ -158,7 +158,7 @@ impl CardArgs {
         let labour = Labour::of(equipped, ledger(words)?.pace(), prices);
         let pinned = self.sheet.pinned(plan, words)?;
         let pinned = pinned.as_ref().map(|(tube, layout)| (tube, layout));
-        Ok(card(plan, pinned, &labour, paper, words))
+        Ok(card(equipped, pinned, &labour, paper, words))
     }
 }
 
@@ -172,6 +172,11 @@ impl SheetArgs {
             let sentence = words.sheet_long("sheet-strip-long", MOST_PAGES);
             return Err(Complaint::input(sentence));
         }
+        let plan = if self.setup.names_tube_and_cord() {
+            &self.setup.equip(plan.clone(), words)?
+        } else {
+            plan
+        };
         Ok(strip(plan, &tube, &layout, paper, words))
     }
 

@@ -1,6 +1,6 @@
 //! The pages of a sheet, with their words.
 
-use crate::bench::{Layout, Tube};
+use crate::bench::{Layout, Millimetres, Tube};
 use crate::guide::{AtOnce, FinishTask, Labour, Place, Plan, Script, Step, What};
 use crate::picture::sheet::{
     Card, CardEnd, CardSection, LegLine, Paper, SheetPage, StageSheet, StripSheet, StripTexts,
@@ -19,6 +19,7 @@ pub fn card(
     let script = Script::new(plan.clone(), AtOnce::WholeLeg);
     let mut facts = vec![words.facts(&script).into()];
     facts.extend(words.card_facts(plan, pinned));
+    facts.extend(words.card_rigging(&script));
     facts.push(words.labour(labour));
     let card = Card {
         title: words.tie_line(plan),
@@ -26,6 +27,8 @@ pub fn card(
         heads: ["card-head-leg", "card-head-way", "card-head-crossings"]
             .map(|head| words.plainly(head, &[])),
         sections: sections(&script, words),
+        after_head: words.plainly("card-after", &[]),
+        after: words.card_after(&script),
         ends_head: words.plainly("card-ends", &[]),
         ends: ends(&script, words),
         cautions_head: words.plainly("card-cautions", &[]),
@@ -99,7 +102,8 @@ pub fn strip(
     let (bar_length, bar) = words.strip_bar();
     let texts = StripTexts {
         title: words.strip_title(plan, tube),
-        how: words.strip_how(plan.hand, layout),
+        how: words.strip_how(plan.hand, layout, spacing(plan)),
+        cautions: words.strip_cautions(),
         rings: ["strip-top", "strip-bottom"].map(|ring| words.plainly(ring, &[])),
         bar,
         bar_length,
@@ -111,6 +115,12 @@ pub fn strip(
         |page| words.strip_join(page),
         |page, pages| words.sheet_page(page, pages),
     )
+}
+
+/// From the bottom row of pins to the top one, when tube and cord are named.
+fn spacing(plan: &Plan) -> Option<Millimetres> {
+    let rig = plan.rig().ok().flatten()?;
+    Some(rig.laid.ring_spacing)
 }
 
 /// The picture while this step of a plan is told.

@@ -99,7 +99,7 @@ const fn kind(what: &What) -> &'static str {
 }
 
 fn write_text(out: &mut impl Write, script: &Script, words: &Words) -> io::Result<()> {
-    writeln!(out, "{}", words.facts(script))?;
+    writeln!(out, "{}", words.choice(script))?;
     let mut section = None;
     for (index, step) in script.steps().enumerate() {
         let shown = words.show(script.plan().knot(), &step);

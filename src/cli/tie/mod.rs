@@ -79,7 +79,7 @@ pub(super) fn run(
     let tie = named(asked, &words)?;
     let facts = tie.as_ref().map(|tie| {
         let script = Script::new(tie.plan.clone(), AtOnce::default());
-        words.facts(&script).to_string()
+        words.choice(&script)
     });
     let (tell, events) = mpsc::channel();
     let opened = Shelf::default_dir().and_then(Shelf::open);

@@ -10,7 +10,7 @@ use strum::IntoStaticStr;
 /// // Nobody is to trust a life to the finished knot.
 /// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
 /// let done = script.step(script.last()).unwrap();
-/// assert_eq!(done.caution(), Some(Caution::Load));
+/// assert_eq!(done.cautions(), [Caution::Load]);
 /// # Ok::<(), marlinspeak::knot::KnotError>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
@@ -26,6 +26,8 @@ pub enum Caution {
     Load,
     /// Cords and small parts near small children.
     Children,
+    /// A cord that is pulled hard cuts into the hand, or slips.
+    Pull,
     /// Hands tire in a long tie.
     Rest,
 }

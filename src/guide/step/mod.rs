@@ -11,6 +11,7 @@ pub use on_the_tube::{BeginStep, CheckStep, FollowStep, Landing, LastLeg, LaySte
 pub use rigging::{KitStep, RigStep, Task};
 
 use super::Place;
+use crate::knot::PassLeg;
 
 /// One step: one press, one thing said, one thing shown.
 ///
@@ -20,7 +21,7 @@ use super::Place;
 /// // The tail is left at the first pin, and the pins stand proud there.
 /// let script = Script::new(Plan::read("5", "7", "1", "1")?, AtOnce::default());
 /// let step = script.step(script.first()).unwrap();
-/// assert_eq!(step.caution_to_say(), Some(Caution::Pins));
+/// assert!(step.cautions_to_say().contains(&Caution::Pins));
 /// # Ok::<(), marlinspeak::knot::KnotError>(())
 /// ```
 #[derive(Clone, Debug, PartialEq)]
@@ -69,28 +70,41 @@ pub enum What {
 
 impl Step {
     /// What can hurt here: it stands on the screen as long as the step does.
-    pub fn caution(&self) -> Option<Caution> {
+    pub fn cautions(&self) -> Vec<Caution> {
         match &self.what {
-            What::Kit(kit) => kit.caution(),
-            What::Rig(step) => step.caution(),
-            What::Begin(begin) if begin.strand == 1 => Some(Caution::Pins),
-            What::Follow(follow) if follow.strand == 1 => Some(Caution::Rest),
-            What::Lift(lift) if lift.task == LiftTask::TopPins => Some(Caution::Pins),
-            What::Lift(lift) if lift.task == LiftTask::SlipOff => Some(Caution::Children),
-            What::Finish(finish) => Some(match finish.task {
+            What::Kit(kit) => kit.cautions(),
+            What::Rig(step) => step.caution().into_iter().collect(),
+            What::Begin(begin) if begin.strand == 1 => vec![Caution::Pins],
+            What::Follow(follow) if follow.strand == 1 => vec![Caution::Rest],
+            What::Lift(lift) => match lift.task {
+                LiftTask::TopPins => vec![Caution::Pins],
+                LiftTask::SlipOff => vec![Caution::Children],
+                _ => Vec::new(),
+            },
+            What::Fair(_) => vec![Caution::Pull],
+            What::Finish(finish) => vec![match finish.task {
                 FinishTask::Tuck(_) | FinishTask::Trim { .. } => Caution::Blades,
                 FinishTask::Seal { .. } => Caution::Heat,
                 FinishTask::Done { .. } => Caution::Load,
-            }),
-            _ => None,
+            }],
+            What::Begin(_) | What::Follow(_) | What::Lay(_) | What::Check(_) => Vec::new(),
         }
     }
 
-    /// The caution when this is the step to speak it: of several tucks and rings, the first.
-    pub fn caution_to_say(&self) -> Option<Caution> {
-        let is_later_tuck = matches!(&self.what, What::Finish(finish)
-            if matches!(finish.task, FinishTask::Tuck(_)) && self.place != Place::Finish { task: 1 });
-        let is_later_ring = matches!(&self.what, What::Rig(step) if step.is_top());
-        self.caution().filter(|_| !is_later_tuck && !is_later_ring)
+    /// The cautions when this is the step to speak them: of several steps that can hurt alike, the first.
+    pub fn cautions_to_say(&self) -> Vec<Caution> {
+        let was_said = |caution: &Caution| match (caution, &self.what) {
+            (Caution::Blades, What::Kit(kit)) => kit.is_later_blade(),
+            (Caution::Pins, What::Rig(step)) => step.is_top(),
+            (Caution::Blades, What::Finish(finish)) => {
+                matches!(finish.task, FinishTask::Tuck(_))
+                    && self.place != Place::Finish { task: 1 }
+            }
+            (Caution::Pull, _) => self.place != Place::fair(1, PassLeg::FIRST),
+            _ => false,
+        };
+        let mut cautions = self.cautions();
+        cautions.retain(|caution| !was_said(caution));
+        cautions
     }
 }

@@ -1,7 +1,7 @@
 //! The steps before the first leg: what goes into the bag, and how the tube is rigged.
 
 use super::caution::Caution;
-use crate::bench::{HexKey, KitItem, Millimetres, RigCaution, Thread};
+use crate::bench::{HexKey, KitItem, Millimetres, RigCaution, Thread, Tool};
 use crate::knot::{Hand, Rim};
 
 /// Things to put into the bag, as many as can be read in one look.
@@ -155,10 +155,19 @@ pub enum Task {
 }
 
 impl KitStep {
-    /// What can hurt here.
-    pub(in crate::guide) fn caution(&self) -> Option<Caution> {
-        let has_picks = |item: &KitItem| matches!(item, KitItem::Picks { .. });
-        self.things.iter().any(has_picks).then_some(Caution::Blades)
+    /// What can hurt here: small parts as soon as the bag is packed, and what is sharp in it.
+    pub(in crate::guide) fn cautions(&self) -> Vec<Caution> {
+        let is_sharp =
+            |item: &KitItem| matches!(item, KitItem::Picks { .. } | KitItem::Tool(Tool::Blade));
+        let children = (self.number == 1).then_some(Caution::Children);
+        let blades = self.things.iter().any(is_sharp).then_some(Caution::Blades);
+        children.into_iter().chain(blades).collect()
+    }
+
+    /// Whether the first sharp thing of the bag was on a page before.
+    pub(in crate::guide) fn is_later_blade(&self) -> bool {
+        let is_pick = |item: &KitItem| matches!(item, KitItem::Picks { .. });
+        !self.things.iter().any(is_pick)
     }
 }
 

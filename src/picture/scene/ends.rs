@@ -1,19 +1,22 @@
 //! How a cord begins and ends: joined to the next round of its strand, or hanging loose.
 
+use super::active_leg::ActiveLeg;
 use super::cord_path::Limit;
 use super::knot::KnotScene;
 use super::sheet_point::SheetPoint;
 use super::visible_legs::VisibleLeg;
-use crate::knot::Heading;
+use crate::knot::{Heading, Leg};
 
 impl KnotScene {
     /// How the cord begins at its first pin.
     pub fn start_limit(&self, visible: &VisibleLeg, pass: u16) -> Limit {
-        if self.leg_of_pass(visible, pass) > 1 {
+        if pass > 1 && self.goes_on_as_tuck(pass - 1, visible.leg) {
+            Limit::Bight(self.layout.offset(pass - 1))
+        } else if self.leg_of_pass(visible, pass) > 1 {
             Limit::Bight(self.layout.offset(pass))
         } else if self.goes_on(pass - 1) {
             Limit::Bight(self.layout.offset(pass - 1))
-        } else if self.outside(visible.cords, pass).is_some() {
+        } else if self.outside(visible.cords, pass).is_some() || self.is_come_home(visible, pass) {
             Limit::Square(self.cord_path(visible, pass).straight()[0])
         } else {
             Limit::End
@@ -29,6 +32,8 @@ impl KnotScene {
             let pin = usize::from(visible.leg.to.number - 1);
             let begun = self.laid.cords(Heading::Rising, pin) > pass;
             Limit::Bight(self.layout.offset(if begun { pass + 1 } else { pass }))
+        } else if self.goes_on_as_tuck(pass, self.laying.knot().leg_from(visible.leg.to)) {
+            Limit::Bight(self.layout.offset(pass + 1))
         } else if self.outside(visible.cords, pass).is_some() {
             Limit::Square(self.cord_path(visible, pass).straight()[1])
         } else {
@@ -40,6 +45,34 @@ impl KnotScene {
     pub fn goes_on(&self, pass: u16) -> bool {
         let laying = &self.laying;
         (1..laying.passes()).contains(&pass) && laying.start(pass) == laying.start(pass + 1)
+    }
+
+    /// The end that is being tucked away, if one is: it lies beside all the cords of its leg.
+    fn tucked(&self) -> Option<&ActiveLeg> {
+        let active = self.laid.active.as_ref();
+        active.filter(|active| active.beside == self.laying.passes())
+    }
+
+    /// Whether the cord of a pass, back where it began, goes on as the end that is tucked away along
+    /// `leg`.
+    fn goes_on_as_tuck(&self, pass: u16, leg: Leg) -> bool {
+        pass == self.laying.passes()
+            && self.laying.pass_leg_of(pass, leg).leg == 1
+            && self
+                .tucked()
+                .is_some_and(|tuck| !tuck.is_backward && tuck.leg.from == leg.from)
+    }
+
+    /// Whether the cord that began with this leg is back over its tail, and no cord lies beside it yet.
+    fn is_come_home(&self, visible: &VisibleLeg, pass: u16) -> bool {
+        let home = self.laying.knot().leg_to(visible.leg.from);
+        let landed = self
+            .laid
+            .cords(Heading::Falling, usize::from(home.from.number - 1));
+        visible.leg.heading() == Heading::Rising
+            && self.goes_on(pass)
+            && visible.cords == pass
+            && landed >= pass
     }
 
     /// The pass whose bight lies outermost at a bottom pin with so many cords, when that is not
@@ -62,6 +95,7 @@ impl KnotScene {
         } else {
             self.leg_of_pass(visible, pass) == knot.legs_per_strand()
                 && !self.goes_on(pass)
+                && !self.goes_on_as_tuck(pass, knot.leg_from(visible.leg.to))
                 && visible.seen.1 == self.layout.leads
         };
         if !loose {
@@ -70,8 +104,13 @@ impl KnotScene {
         let layout = &self.layout;
         // A strand goes from round to round at its first pin: the outermost bight there joins
         // two passes.
-        let outermost = self.outside(visible.cords, pass)?;
-        let joined = layout.offset(if outermost == 1 { 2 } else { outermost - 1 });
+        let (outermost, joined) = match self.outside(visible.cords, pass) {
+            Some(1) => (1, 2),
+            Some(outermost) => (outermost, outermost - 1),
+            None if rising && self.is_come_home(visible, pass) => (pass, pass),
+            None => return None,
+        };
+        let joined = layout.offset(joined);
         let over = self.cord_path(visible, outermost);
         let outside = layout.bend + f32::midpoint(over.offset, joined);
         let hub = over.pin(rising).0 + over.hub_shift(rising, joined);

@@ -42,7 +42,7 @@ pub const GERMAN: Language = Language {
             "plain",
             &[
                 "{head}{split} {way}. {met} {landing}",
-                "{head}, Teil {part} von {parts}, von {on}. {place}. {met} {landing}",
+                "{head}, Teil {part} von {parts}, von {on}. Du bist {place}. {met} {landing}",
             ],
         ),
         // What the hands have is told plainly.
@@ -51,9 +51,9 @@ pub const GERMAN: Language = Language {
             &[
                 "{head}{split} {way}. {tmet} {tlanding}",
                 "{head}{split} Eine Bahn ist die Schnur von einem Stift am einen Rand zu einem Stift am anderen. {way}. {tmet} {tlanding}",
-                "{head}, Teil {part} von {parts}, von {on}. {place}. {tmet} {tlanding}",
+                "{head}, Teil {part} von {parts}, von {on}. Du bist {place}. {tmet} {tlanding}",
                 "{head}{split} {way}. {met} {landing}",
-                "{head}, Teil {part} von {parts}, von {on}. {place}. {met} {landing}",
+                "{head}, Teil {part} von {parts}, von {on}. Du bist {place}. {met} {landing}",
             ],
         ),
         (
@@ -68,7 +68,7 @@ pub const GERMAN: Language = Language {
             "new",
             &[
                 ".",
-                ": Leg deine oben darauf.",
+                ": Leg deine quer darauf.",
                 ": Heb sie an und schieb dein Ende hindurch.",
             ],
         ),
@@ -101,34 +101,27 @@ pub const GERMAN: Language = Language {
         (
             "on",
             &[
-                "Fuß-Stift {from} hoch zu Kopf-Stift {to}{h=rising}",
-                "Kopf-Stift {from} hinab zu Fuß-Stift {to}{h=falling}",
+                "Fuß-Stift {from} {along} hoch zu Kopf-Stift {to}{h=rising}",
+                "Kopf-Stift {from} {along} hinab zu Fuß-Stift {to}{h=falling}",
             ],
         ),
         (
             "place",
-            &[
-                "Du hast {share-of} hinter dir{made-turns}{past-it}. Weiter {along} hoch",
-                "Du hast {share-of} hinter dir{made-turns}{past-it}. Weiter {along} hinab",
-            ],
+            &["{share-of}{past-it}{made=0}", "{made-turns}{past-it}"],
         ),
         (
             "share-of",
             &[
-                "ein kleines Stück{share=little}",
-                "ein Viertel{share=quarter}",
-                "ein Drittel{share=third}",
-                "die Hälfte{share=half}",
-                "zwei Drittel{share=two-thirds}",
-                "drei Viertel{share=three-quarters}",
-                "fast den ganzen Weg{share=most}",
+                "noch am Anfang{share=little}",
+                "auf einem Viertel des Wegs{share=quarter}",
+                "auf einem Drittel des Wegs{share=third}",
+                "auf halbem Weg{share=half}",
+                "auf zwei Dritteln des Wegs{share=two-thirds}",
+                "auf drei Vierteln des Wegs{share=three-quarters}",
+                "fast am Ziel{share=most}",
             ],
         ),
-        (
-            "past-it",
-            &["", " und bist eben an {past-pin} vorbei{again}"],
-        ),
-        ("again", &["", "; er kommt noch einmal"]),
+        ("past-it", &["", ", eben an {past-pin} vorbei"]),
         (
             "past-pin",
             &["Fuß-Stift {past}{rim=bottom}", "Kopf-Stift {past}{rim=top}"],
@@ -136,10 +129,9 @@ pub const GERMAN: Language = Language {
         (
             "made-turns",
             &[
-                "{made=0}",
-                ", einmal um das Rohr herum,{made=1}",
-                ", zweimal um das Rohr herum,{made=2}",
-                ", {made}-mal um das Rohr herum,",
+                "einmal um das Rohr herum{made=1}",
+                "zweimal um das Rohr herum{made=2}",
+                "{made}-mal um das Rohr herum",
             ],
         ),
         (
@@ -183,9 +175,9 @@ pub const GERMAN: Language = Language {
             &[
                 "Innen in der Bucht.{landing=inside}",
                 "Außen um die Bucht.{landing=outside}",
-                "Zurück am Anfang: Geh über das hängende Ende und weiter um Fuß-Stift {landed}.{landing=on}",
-                "Zurück am Anfang: Klebe die Schnur an Fuß-Stift {landed} fest, bis zu ihrem nächsten Durchgang.{landing=wait}",
-                "Zurück am Anfang: Lass das Ende an Fuß-Stift {landed} hängen.{landing=end}",
+                "Zurück am Anfang: Geh über das hängende Ende und weiter um den Stift.{landing=on}",
+                "Zurück am Anfang: Klebe die Schnur dort fest, bis zum nächsten Durchgang.{landing=wait}",
+                "Zurück am Anfang: Lass das Ende hängen.{landing=end}",
             ],
         ),
         (
@@ -213,9 +205,9 @@ pub const GERMAN: Language = Language {
                 "",
                 " Innen.{landing=inside}",
                 " Außen.{landing=outside}",
-                " Zurück am Anfang: über das Ende weiter.{landing=on}",
-                " Zurück am Anfang: festkleben.{landing=wait}",
-                " Zurück am Anfang: hier aufhören.{landing=end}",
+                " Am Anfang: über das Ende weiter.{landing=on}",
+                " Am Anfang: festkleben.{landing=wait}",
+                " Am Anfang: hier aufhören.{landing=end}",
             ],
         ),
     ],

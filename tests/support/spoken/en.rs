@@ -46,7 +46,7 @@ pub const ENGLISH: Language = Language {
             "plain",
             &[
                 "{head}{split} {way}. {met} {landing}",
-                "{head}, part {part} of {parts}, from {on}. {place}. {met} {landing}",
+                "{head}, part {part} of {parts}, from {on}. You are {place}. {met} {landing}",
             ],
         ),
         // What the hands have is told plainly.
@@ -55,9 +55,9 @@ pub const ENGLISH: Language = Language {
             &[
                 "{head}{split} {way}. {tmet} {tlanding}",
                 "{head}{split} A leg is the cord from a pin on one rim to a pin on the other. {way}. {tmet} {tlanding}",
-                "{head}, part {part} of {parts}, from {on}. {place}. {tmet} {tlanding}",
+                "{head}, part {part} of {parts}, from {on}. You are {place}. {tmet} {tlanding}",
                 "{head}{split} {way}. {met} {landing}",
-                "{head}, part {part} of {parts}, from {on}. {place}. {met} {landing}",
+                "{head}, part {part} of {parts}, from {on}. You are {place}. {met} {landing}",
             ],
         ),
         (
@@ -87,8 +87,8 @@ pub const ENGLISH: Language = Language {
         (
             "along",
             &[
-                "and right{way=right}",
-                "and left{way=left}",
+                "and to the right{way=right}",
+                "and to the left{way=left}",
                 "the bottom-ring side of the first cord{lane=bottom}",
                 "the top-ring side of the first cord{lane=top}",
             ],
@@ -97,6 +97,7 @@ pub const ENGLISH: Language = Language {
             "turn",
             &[
                 "{turns=0}",
+                ",{turns=0}",
                 ", with one full turn of the tube,{turns=1}",
                 ", with two full turns of the tube,{turns=2}",
                 ", with {turns} full turns of the tube,",
@@ -105,45 +106,46 @@ pub const ENGLISH: Language = Language {
         (
             "on",
             &[
-                "bottom pin {from} to top pin {to}{h=rising}",
-                "top pin {from} to bottom pin {to}{h=falling}",
+                "bottom pin {from} up {on-along} to top pin {to}{h=rising}",
+                "top pin {from} down {on-along} to bottom pin {to}{h=falling}",
             ],
         ),
         (
             "place",
+            &["{share-of}{past-it}{made=0}", "{made-turns}{past-it}"],
+        ),
+        (
+            "on-along",
             &[
-                "You are {share-of} up{past-it}{made-turns} Go on up {along}",
-                "You are {share-of} down{past-it}{made-turns} Go on down {along}",
+                "and to the right,{way=right}",
+                "and to the left,{way=left}",
+                "the bottom-ring side{lane=bottom}",
+                "the top-ring side{lane=top}",
             ],
         ),
         (
             "share-of",
             &[
-                "a little way{share=little}",
-                "a quarter{share=quarter}",
-                "a third{share=third}",
+                "a little way along{share=little}",
+                "a quarter there{share=quarter}",
+                "a third there{share=third}",
                 "half way{share=half}",
-                "two thirds{share=two-thirds}",
-                "three quarters{share=three-quarters}",
-                "nearly all the way{share=most}",
+                "two thirds there{share=two-thirds}",
+                "three quarters there{share=three-quarters}",
+                "nearly there{share=most}",
             ],
         ),
         ("past-it", &["", ", just past {past-pin}"]),
-        ("again", &["", ", which you come back to"]),
         (
             "past-pin",
-            &[
-                "bottom pin {past}{again}{rim=bottom}",
-                "top pin {past}{again}{rim=top}",
-            ],
+            &["bottom pin {past}{rim=bottom}", "top pin {past}{rim=top}"],
         ),
         (
             "made-turns",
             &[
-                ".{made=0}",
-                ", once round the tube so far.{made=1}",
-                ", twice round the tube so far.{made=2}",
-                ", {made} times round the tube so far.",
+                "once round the tube{made=1}",
+                "twice round the tube{made=2}",
+                "{made} times round the tube",
             ],
         ),
         (
@@ -159,7 +161,7 @@ pub const ENGLISH: Language = Language {
         (
             "landing",
             &[
-                "Hold it there.{landing=hold}",
+                "Hold your cord there.{landing=hold}",
                 "Then round top pin {landed}.{landing=round}",
                 "Then round bottom pin {landed}.{landing=round}",
                 "{turning}",
@@ -168,7 +170,7 @@ pub const ENGLISH: Language = Language {
         (
             "tlanding",
             &[
-                "Hold it there.{landing=hold}",
+                "Hold your cord there.{landing=hold}",
                 "Then round top pin {landed}.{landing=round}",
                 "Then round bottom pin {landed}.{landing=round}",
                 "{turning}",
@@ -179,9 +181,9 @@ pub const ENGLISH: Language = Language {
             &[
                 "Inside the loop.{landing=inside}",
                 "Outside the loop.{landing=outside}",
-                "Back at the start: go over the hanging tail and on round bottom pin {landed}.{landing=on}",
-                "Back at the start: tape the cord down at bottom pin {landed}, to wait for its next pass.{landing=wait}",
-                "Back at the start: let the end hang at bottom pin {landed}.{landing=end}",
+                "Back at the start: over the tail, and on.{landing=on}",
+                "Back at the start: tape the cord down there, to wait.{landing=wait}",
+                "Back at the start: let the end hang.{landing=end}",
             ],
         ),
         (
@@ -198,7 +200,8 @@ pub const ENGLISH: Language = Language {
                 ", once round{turns=1}",
                 ", twice round{turns=2}",
                 ", {turns} times round",
-                ", past {past-pin}",
+                ", past bottom {past}{rim=bottom}",
+                ", past top {past}{rim=top}",
             ],
         ),
         (
@@ -225,9 +228,9 @@ pub const ENGLISH: Language = Language {
                 "",
                 " Inside.{landing=inside}",
                 " Outside.{landing=outside}",
-                " Back at the start: on, over the tail.{landing=on}",
-                " Back at the start: tape it.{landing=wait}",
-                " Back at the start: stop here.{landing=end}",
+                " Start: over tail.{landing=on}",
+                " Start: tape it.{landing=wait}",
+                " Start: stop.{landing=end}",
             ],
         ),
     ],

@@ -47,7 +47,7 @@ pub const SPANISH: Language = Language {
             "plain",
             &[
                 "{head}{split} {way}. {met} {landing}",
-                "{head}{split} {on}. {place}. {met} {landing}",
+                "{head}{split} {on}. Llevas {place}. {met} {landing}",
             ],
         ),
         // What the hands have is told plainly.
@@ -55,10 +55,10 @@ pub const SPANISH: Language = Language {
             "teach",
             &[
                 "{head}{split} {way}. {tmet} {tlanding}",
-                "{head}{split} Un tramo es el cabo entre una clavija de un borde y una del otro. {way}. {tmet} {tlanding}",
-                "{head}{split} {on}. {place}. {tmet} {tlanding}",
+                "{head}{split} Un tramo es el cabo de una clavija a otra del otro borde. {way}. {tmet} {tlanding}",
+                "{head}{split} {on}. Llevas {place}. {tmet} {tlanding}",
                 "{head}{split} {way}. {met} {landing}",
-                "{head}{split} {on}. {place}. {met} {landing}",
+                "{head}{split} {on}. Llevas {place}. {met} {landing}",
             ],
         ),
         (
@@ -97,9 +97,9 @@ pub const SPANISH: Language = Language {
             "turn",
             &[
                 "{turns=0}",
-                ", con una vuelta entera al tubo,{turns=1}",
-                ", con dos vueltas enteras al tubo,{turns=2}",
-                ", con {turns} vueltas enteras al tubo,",
+                ", dando una vuelta al tubo,{turns=1}",
+                ", dando dos vueltas al tubo,{turns=2}",
+                ", dando {turns} vueltas al tubo,",
             ],
         ),
         (
@@ -113,17 +113,15 @@ pub const SPANISH: Language = Language {
         (
             "on",
             &[
-                "Sube de la clavija {from} del pie a la {to} de la cabeza{h=rising}",
-                "Baja de la clavija {from} de la cabeza a la {to} del pie{h=falling}",
+                "Subes{around}{comma} de la clavija {from} del pie a la {to} de la cabeza{h=rising}",
+                "Bajas{around}{comma} de la clavija {from} de la cabeza a la {to} del pie{h=falling}",
             ],
         ),
         (
             "place",
-            &[
-                "Llevas {share-of}{made-turns}{past-it}. Sigue subiendo{around}",
-                "Llevas {share-of}{made-turns}{past-it}. Sigue bajando{around}",
-            ],
+            &["{share-of}{past-it}{made=0}", "{made-turns}{past-it}"],
         ),
+        ("comma", &[",", ""]),
         (
             "share-of",
             &[
@@ -136,22 +134,20 @@ pub const SPANISH: Language = Language {
                 "casi todo{share=most}",
             ],
         ),
-        ("past-it", &["", ", justo después de {past-pin}"]),
-        ("again", &["", ", a la que volverás"]),
+        ("past-it", &["", ", justo tras {past-pin}"]),
         (
             "past-pin",
             &[
-                "la {past} del pie{again}{rim=bottom}",
-                "la {past} de la cabeza{again}{rim=top}",
+                "la {past} del pie{rim=bottom}",
+                "la {past} de la cabeza{rim=top}",
             ],
         ),
         (
             "made-turns",
             &[
-                "{made=0}",
-                " y una vuelta al tubo{made=1}",
-                " y dos vueltas al tubo{made=2}",
-                " y {made} vueltas al tubo",
+                "una vuelta al tubo{made=1}",
+                "dos vueltas al tubo{made=2}",
+                "{made} vueltas al tubo",
             ],
         ),
         (
@@ -175,7 +171,7 @@ pub const SPANISH: Language = Language {
         (
             "landing",
             &[
-                "Sujétalo ahí.{landing=hold}",
+                "Sujeta el tuyo ahí.{landing=hold}",
                 "Luego rodea la clavija {landed} de la cabeza.{landing=round}",
                 "Luego rodea la clavija {landed} del pie.{landing=round}",
                 "{turning}",
@@ -184,7 +180,7 @@ pub const SPANISH: Language = Language {
         (
             "tlanding",
             &[
-                "Sujétalo ahí.{landing=hold}",
+                "Sujeta el tuyo ahí.{landing=hold}",
                 "Luego rodea la clavija {landed} de la cabeza.{landing=round}",
                 "Luego rodea la clavija {landed} del pie.{landing=round}",
                 "{turning}",
@@ -195,9 +191,9 @@ pub const SPANISH: Language = Language {
             &[
                 "Por dentro del bucle.{landing=inside}",
                 "Por fuera del bucle.{landing=outside}",
-                "De vuelta al principio: pasa por encima de la cola que cuelga y rodea la clavija {landed} del pie.{landing=on}",
-                "De vuelta al principio: sujeta el cabo con cinta en la clavija {landed} del pie, hasta su próxima pasada.{landing=wait}",
-                "De vuelta al principio: deja colgar el extremo en la clavija {landed} del pie.{landing=end}",
+                "De vuelta al principio: por encima de la cola, y sigue.{landing=on}",
+                "De vuelta al principio: sujeta el cabo con cinta.{landing=wait}",
+                "De vuelta al principio: deja colgar el extremo.{landing=end}",
             ],
         ),
         (
@@ -214,8 +210,8 @@ pub const SPANISH: Language = Language {
                 ", una vuelta{turns=1}",
                 ", dos vueltas{turns=2}",
                 ", {turns} vueltas",
-                ", pasada cabeza {past}{rim=top}",
-                ", pasado pie {past}{rim=bottom}",
+                ", tras la cabeza {past}{rim=top}",
+                ", tras el pie {past}{rim=bottom}",
             ],
         ),
         (
@@ -242,9 +238,9 @@ pub const SPANISH: Language = Language {
                 "",
                 " Por dentro.{landing=inside}",
                 " Por fuera.{landing=outside}",
-                " Al principio: por encima de la cola.{landing=on}",
-                " Al principio: sujétalo con cinta.{landing=wait}",
-                " Al principio: termina aquí.{landing=end}",
+                " Al principio: sobre la cola.{landing=on}",
+                " Al principio: pégalo.{landing=wait}",
+                " Al principio: fin.{landing=end}",
             ],
         ),
     ],

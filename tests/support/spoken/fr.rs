@@ -46,7 +46,7 @@ pub const FRENCH: Language = Language {
             "plain",
             &[
                 "{head}{split} {way}. {met} {landing}",
-                "{head}, partie {part} sur {parts}, {on}. {place}. {met} {landing}",
+                "{head}, partie {part} sur {parts}. {on}. Vous êtes {place}. {met} {landing}",
             ],
         ),
         // What the hands have is told plainly.
@@ -55,9 +55,9 @@ pub const FRENCH: Language = Language {
             &[
                 "{head}{split} {way}. {tmet} {tlanding}",
                 "{head}{split} Un trajet, c’est le cordon d’un picot d’un bord à un picot de l’autre. {way}. {tmet} {tlanding}",
-                "{head}, partie {part} sur {parts}, {on}. {place}. {tmet} {tlanding}",
+                "{head}, partie {part} sur {parts}. {on}. Vous êtes {place}. {tmet} {tlanding}",
                 "{head}{split} {way}. {met} {landing}",
-                "{head}, partie {part} sur {parts}, {on}. {place}. {met} {landing}",
+                "{head}, partie {part} sur {parts}. {on}. Vous êtes {place}. {met} {landing}",
             ],
         ),
         (
@@ -97,7 +97,14 @@ pub const FRENCH: Language = Language {
                 "côté tête du premier cordon{lane=top}",
             ],
         ),
-        ("along", &["{around}", " {side}"]),
+        (
+            "along",
+            &[
+                "{around}",
+                ", côté base{lane=bottom}",
+                ", côté tête{lane=top}",
+            ],
+        ),
         (
             "turn",
             &[
@@ -109,16 +116,13 @@ pub const FRENCH: Language = Language {
         (
             "on",
             &[
-                "du picot de base {from} au picot de tête {to}{h=rising}",
-                "du picot de tête {from} au picot de base {to}{h=falling}",
+                "Vous montez{along}, du picot de base {from} au picot de tête {to}{h=rising}",
+                "Vous descendez{along}, du picot de tête {from} au picot de base {to}{h=falling}",
             ],
         ),
         (
             "place",
-            &[
-                "{made-turns} êtes {share-of}{past-it}. Continuez de monter{along}",
-                "{made-turns} êtes {share-of}{past-it}. Continuez de descendre{along}",
-            ],
+            &["{share-of}{past-it}{made=0}", "{made-turns}{past-it}"],
         ),
         (
             "share-of",
@@ -133,21 +137,16 @@ pub const FRENCH: Language = Language {
             ],
         ),
         ("past-it", &["", ", juste après {past-pin}"]),
-        ("again", &["", ", où vous reviendrez"]),
         (
             "past-pin",
             &[
-                "le picot de base {past}{again}{rim=bottom}",
-                "le picot de tête {past}{again}{rim=top}",
+                "le picot de base {past}{rim=bottom}",
+                "le picot de tête {past}{rim=top}",
             ],
         ),
         (
             "made-turns",
-            &[
-                "Vous{made=0}",
-                "Après un tour du tube, vous{made=1}",
-                "Après {made} tours du tube, vous",
-            ],
+            &["à un tour du tube{made=1}", "à {made} tours du tube"],
         ),
         (
             "First",
@@ -182,9 +181,9 @@ pub const FRENCH: Language = Language {
             &[
                 "En dedans de la ganse.{landing=inside}",
                 "En dehors de la ganse.{landing=outside}",
-                "Au départ, enjambez le dormant qui pend et continuez autour du picot de base {landed}.{landing=on}",
-                "Au départ, fixez le cordon au picot de base {landed}, en attendant sa prochaine passe.{landing=wait}",
-                "Au départ, laissez pendre le bout au picot de base {landed}.{landing=end}",
+                "De retour au départ, enjambez le dormant qui pend et continuez.{landing=on}",
+                "De retour au départ, fixez-le, jusqu’à sa prochaine passe.{landing=wait}",
+                "De retour au départ, laissez pendre le bout.{landing=end}",
             ],
         ),
         (

@@ -197,11 +197,9 @@ impl Spoken {
                 let rim = if rim == "top" { Rim::Top } else { Rim::Bottom };
                 (rim, past)
             });
-            (share.is_some() || past.is_some()).then(|| Mark {
-                share,
-                past,
-                made: number("made"),
-            })
+            let made = number("made");
+            let is_told = share.is_some() || past.is_some() || made.is_some_and(|made| made > 0);
+            is_told.then_some(Mark { share, past, made })
         };
         // Where it lands is said twice.
         if number("landed").is_some_and(|landed| Some(landed) != number("to")) {

@@ -175,6 +175,7 @@ impl State {
         let facts = facts.into_iter().map(|fact| (fact, false));
         let cautions = question.cautions(answer).into_iter();
         let cautions = cautions.map(|caution| words.caution(&caution).to_string());
+        let cautions = cautions.chain([words.choice_caution().to_string()]);
         facts
             .chain(cautions.map(|caution| (caution, true)))
             .collect()

@@ -242,6 +242,7 @@ impl State {
             (StartField::Begin, Ok(plan)) => {
                 let facts = words.facts(&Script::new(plan, AtOnce::default()));
                 said.then(facts.spoken())
+                    .then(words.choice_caution().spoken())
             }
             (StartField::Begin, Err(error)) => said.then(words.knot_error(&error).spoken()),
             _ => said,

@@ -111,11 +111,7 @@ impl State {
         ]
         .spacing(10);
         let facts = match self.plan() {
-            Ok(plan) => text(
-                words
-                    .facts(&Script::new(plan, AtOnce::default()))
-                    .to_string(),
-            ),
+            Ok(plan) => text(words.choice(&Script::new(plan, AtOnce::default()))),
             Err(error) => text(words.knot_error(&error).to_string()).style(theme::alert),
         };
         let is_chosen = self.focus == Some(StartField::Begin)

@@ -5,6 +5,7 @@
 //! come from the caller: nothing here knows a language.
 
 mod card;
+mod card_flow;
 mod page;
 mod pdf;
 mod stage;

@@ -30,6 +30,8 @@ pub struct StripTexts {
     pub bar_length: u16,
     /// Where paper is to be cut.
     pub cut: String,
+    /// What the tyer must mind: a paragraph.
+    pub cautions: String,
 }
 
 /// Both rings' strips for a tube.
@@ -140,6 +142,7 @@ impl StripSheet {
                 page.write(name, 4.0, Weight::Bold, Anchor::Start, (MARGIN, edge - 3.0));
                 part.draw(&mut page, ring, edge, &texts.cut);
             }
+            cautions(&mut page, texts);
             bar(&mut page, texts);
             let at = (page.width - MARGIN, page.height - MARGIN + 4.0);
             page.write(&foot(nth, count), 3.4, Weight::Regular, Anchor::End, at);
@@ -169,6 +172,16 @@ fn heading(page: &mut SheetPage, texts: &StripTexts) {
         y += 5.2;
         let at = (MARGIN, y);
         page.write(&line, 3.8, Weight::Regular, Anchor::Start, at);
+    }
+}
+
+/// Between the strips and the line that is measured.
+fn cautions(page: &mut SheetPage, texts: &StripTexts) {
+    let width = page.width - 2.0 * MARGIN;
+    let lines = wrapped(&texts.cautions, 3.8, Weight::Regular, width);
+    for (nth, line) in lines.iter().enumerate() {
+        let at = (MARGIN, EDGES[1] + TALL + 13.0 + 5.2 * count(nth));
+        page.write(line, 3.8, Weight::Regular, Anchor::Start, at);
     }
 }
 

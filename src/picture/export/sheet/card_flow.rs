@@ -1,0 +1,384 @@
+//! A card, page after page.
+
+use super::card::{Card, CardSection};
+use super::page::{Anchor, Paper, SheetPage, wrapped};
+use crate::picture::draw::{self, Role, Weight};
+use crate::picture::scene::{Scene, View, Viewport};
+
+/// How large everything is, in millimetres.
+#[derive(Clone, Copy, Debug)]
+struct Sizes {
+    /// Room left on every side.
+    margin: f32,
+    /// Size of running text, and from one line to the next.
+    text: f32,
+    step: f32,
+    /// Size of the text of cautions, and from one line to the next.
+    small: f32,
+    small_step: f32,
+    /// Height and width of the picture of the knot.
+    picture: [f32; 2],
+    /// Height and width of the picture of an end.
+    end: [f32; 2],
+    /// Whether two ends stand side by side, and the cautions in one paragraph.
+    is_close: bool,
+}
+
+/// To be read at arm's length.
+const REGULAR: Sizes = Sizes {
+    margin: 15.0,
+    text: 3.7,
+    step: 5.2,
+    small: 3.2,
+    small_step: 4.4,
+    picture: [48.0, 60.0],
+    end: [38.0, 78.0],
+    is_close: false,
+};
+
+/// Where that saves a page: text of 9 points, as in a book.
+const CLOSE: Sizes = Sizes {
+    margin: 13.0,
+    text: 3.15,
+    step: 4.1,
+    small: 2.9,
+    small_step: 3.6,
+    picture: [42.0, 52.0],
+    end: [26.0, 46.0],
+    is_close: true,
+};
+
+/// Width of the column of numbers.
+const NUMBERS: f32 = 14.0;
+/// Pixels of a scene in a millimetre.
+const SCALE: f32 = 6.0;
+
+impl Card {
+    /// The pages: as few as there can be, and as large as goes with that. `scene` is asked for in the
+    /// size that is there for it; `foot` gives the line at the foot of a page from its number and how
+    /// many there are.
+    pub fn pages(
+        &self,
+        paper: Paper,
+        scene: impl Fn(Viewport) -> Scene,
+        foot: impl Fn(usize, usize) -> String,
+    ) -> Vec<SheetPage> {
+        let mut flow = CardFlow::filled(self, paper, REGULAR, &scene);
+        if flow.pages.len() > 1 {
+            let close = CardFlow::filled(self, paper, CLOSE, &scene);
+            if close.pages.len() < flow.pages.len() {
+                flow = close;
+            }
+        }
+        let (count, sizes) = (flow.pages.len(), flow.sizes);
+        for (nth, page) in flow.pages.iter_mut().enumerate() {
+            let at = (page.width - sizes.margin, page.height - sizes.margin + 4.0);
+            page.write(
+                &foot(nth + 1, count),
+                sizes.small,
+                Weight::Regular,
+                Anchor::End,
+                at,
+            );
+        }
+        flow.pages
+    }
+}
+
+/// Fills page after page.
+struct CardFlow {
+    paper: Paper,
+    sizes: Sizes,
+    pages: Vec<SheetPage>,
+    y: f32,
+    bottom: f32,
+}
+
+impl CardFlow {
+    /// The pages of a card in these sizes.
+    fn filled(card: &Card, paper: Paper, sizes: Sizes, scene: &impl Fn(Viewport) -> Scene) -> Self {
+        let page = SheetPage::new(paper, false);
+        let mut flow = Self {
+            paper,
+            sizes,
+            bottom: page.height - sizes.margin,
+            pages: vec![page],
+            y: sizes.margin,
+        };
+        flow.first(card, scene);
+        flow.table(card);
+        flow.after(card);
+        flow.ends(card);
+        flow
+    }
+
+    fn right(&self) -> f32 {
+        self.paper.size().0 - self.sizes.margin
+    }
+
+    fn page(&mut self) -> &mut SheetPage {
+        if self.pages.is_empty() {
+            self.pages.push(SheetPage::new(self.paper, false));
+        }
+        let last = self.pages.len() - 1;
+        &mut self.pages[last]
+    }
+
+    fn write(&mut self, text: &str, size: f32, weight: Weight, x: f32) {
+        let at = (x, self.y);
+        self.page().write(text, size, weight, Anchor::Start, at);
+    }
+
+    /// A paragraph of running text at this place, so wide.
+    fn paragraph(&mut self, text: &str, x: f32, width: f32) {
+        let Sizes {
+            text: size, step, ..
+        } = self.sizes;
+        for line in wrapped(text, size, Weight::Regular, width) {
+            self.y += step;
+            self.write(&line, size, Weight::Regular, x);
+        }
+    }
+
+    /// Everything of the first page but the table: the knot, and its facts beside it.
+    fn first(&mut self, card: &Card, scene: &impl Fn(Viewport) -> Scene) {
+        let Sizes {
+            margin,
+            small,
+            picture: [height, width],
+            ..
+        } = self.sizes;
+        let corner = (margin, margin + 11.0);
+        let picture = scene(Viewport::new(width * SCALE, height * SCALE));
+        self.page().picture(&picture, corner, width);
+        self.y = margin + 7.0;
+        self.write(&card.title, 8.0, Weight::Bold, margin);
+        self.y = corner.1;
+        let beside = margin + width + 6.0;
+        for fact in &card.facts {
+            self.paragraph(fact, beside, self.right() - beside);
+        }
+        self.y = self.y.max(corner.1 + height) + 1.0;
+        let inside = self.right() - margin - 6.0;
+        let cautions = if self.sizes.is_close {
+            vec![card.cautions.join(" ")]
+        } else {
+            card.cautions.clone()
+        };
+        let cautions: Vec<String> = cautions
+            .iter()
+            .flat_map(|caution| wrapped(caution, small, Weight::Regular, inside))
+            .collect();
+        self.cautions(&card.cautions_head, &cautions);
+    }
+
+    /// A frame at the foot of the page, and less room for the table.
+    fn cautions(&mut self, head: &str, lines: &[String]) {
+        let count = lines.iter().fold(1.0, |count: f32, _| count + 1.0);
+        let Sizes {
+            margin: left,
+            small,
+            small_step,
+            ..
+        } = self.sizes;
+        let (right, low) = (self.right(), self.bottom - 1.0);
+        let high = low - count * small_step - 2.5;
+        let corners = [(left, high), (right, high), (right, low), (left, low)];
+        for nth in 0..4 {
+            self.page()
+                .rule(Role::Label, 0.4, corners[nth], corners[(nth + 1) % 4]);
+        }
+        let mut at = (left + 3.0, high + small_step);
+        self.page()
+            .write(head, small, Weight::Bold, Anchor::Start, at);
+        for line in lines {
+            at.1 += small_step;
+            self.page()
+                .write(line, small, Weight::Regular, Anchor::Start, at);
+        }
+        self.bottom = high - 3.0;
+    }
+
+    fn table(&mut self, card: &Card) {
+        let Sizes { margin, text, .. } = self.sizes;
+        let way = margin + NUMBERS;
+        let ways = card.sections.iter().flat_map(|section| &section.legs);
+        let widest = ways
+            .map(|leg| draw::width(&leg.way, text, Weight::Regular))
+            .fold(draw::width(&card.heads[1], text, Weight::Bold), f32::max);
+        let crossings = way + widest + 6.0;
+        let cell = card
+            .sections
+            .iter()
+            .flat_map(|section| &section.legs)
+            .flat_map(|leg| &leg.crossings)
+            .map(|(over, word)| draw::width(word, text, weight(*over)))
+            .fold(8.0, f32::max)
+            + 3.0;
+        let columns = [margin, way, crossings];
+        self.heads(&card.heads, columns);
+        for section in &card.sections {
+            self.section(section, card, columns, cell);
+        }
+    }
+
+    fn heads(&mut self, heads: &[String; 3], columns: [f32; 3]) {
+        let Sizes {
+            margin, text, step, ..
+        } = self.sizes;
+        self.y += step;
+        for (head, x) in heads.iter().zip(columns) {
+            self.write(head, text, Weight::Bold, x);
+        }
+        let (y, right) = (self.y + 1.6, self.right());
+        let ends = [(margin, y), (right, y)];
+        self.page().rule(Role::Label, 0.4, ends[0], ends[1]);
+        self.y += 1.6;
+    }
+
+    fn section(&mut self, section: &CardSection, card: &Card, columns: [f32; 3], cell: f32) {
+        let Sizes {
+            margin, text, step, ..
+        } = self.sizes;
+        let width = self.right() - margin;
+        let head = wrapped(&section.head, text, Weight::Bold, width);
+        // A head stays with its first leg.
+        let count = head.iter().fold(1.0, |count: f32, _| count + 1.0);
+        self.make_room(count * step + 2.0, card, columns);
+        self.y += 1.5;
+        for line in head {
+            self.y += step;
+            self.write(&line, text, Weight::Bold, margin);
+        }
+        let mut per_line = 1;
+        let mut x = columns[2] + 2.0 * cell;
+        while x <= self.right() {
+            per_line += 1;
+            x += cell;
+        }
+        for leg in &section.legs {
+            let mut lines = leg.crossings.chunks(per_line);
+            let mut first = true;
+            loop {
+                let line = lines.next();
+                if line.is_none() && !first {
+                    break;
+                }
+                self.make_room(step, card, columns);
+                self.y += step;
+                if first {
+                    self.write(&leg.number, text, Weight::Regular, columns[0]);
+                    self.write(&leg.way, text, Weight::Regular, columns[1]);
+                }
+                let mut x = columns[2];
+                for (over, word) in line.unwrap_or_default() {
+                    self.write(word, text, weight(*over), x);
+                    x += cell;
+                }
+                first = false;
+            }
+            let (y, right) = (self.y + 1.5, self.right());
+            let ends = [(margin, y), (right, y)];
+            self.page().rule(Role::Edge, 0.12, ends[0], ends[1]);
+        }
+    }
+
+    /// How the knot is lifted, drawn up and finished.
+    fn after(&mut self, card: &Card) {
+        let Sizes {
+            margin, text, step, ..
+        } = self.sizes;
+        let width = self.right() - margin;
+        for (nth, sentence) in card.after.iter().enumerate() {
+            let lines = wrapped(sentence, text, Weight::Regular, width);
+            let count = lines.iter().fold(0.0, |count: f32, _| count + 1.0);
+            // The head stays with the first.
+            let head = if nth == 0 { step + 1.5 } else { 0.0 };
+            if self.y + head + count * step > self.bottom {
+                self.next_page(card);
+            }
+            if nth == 0 {
+                self.y += head;
+                self.write(&card.after_head, text, Weight::Bold, margin);
+            }
+            self.paragraph(sentence, margin, width);
+        }
+    }
+
+    /// Every end: its sentences, and its picture beside them; close together two in a row.
+    fn ends(&mut self, card: &Card) {
+        let Sizes {
+            margin,
+            text,
+            step,
+            end: [height, width],
+            is_close,
+            ..
+        } = self.sizes;
+        let abreast = if is_close { 2 } else { 1 };
+        let gap = 6.0;
+        let column = if is_close {
+            (self.right() - margin - gap) / 2.0
+        } else {
+            self.right() - margin
+        };
+        for (nth, row) in card.ends.chunks(abreast).enumerate() {
+            let lines = row.iter().map(|end| {
+                let beside = column - width - gap;
+                let lines = wrapped(&end.text, text, Weight::Regular, beside);
+                lines.iter().fold(0.0, |count: f32, _| count + 1.0)
+            });
+            let high = height.max(lines.fold(0.0, f32::max) * step + 1.0);
+            // The head stays with the first.
+            let head = if nth == 0 { step + 1.5 } else { 0.0 };
+            if self.y + head + high > self.bottom {
+                self.next_page(card);
+            }
+            if nth == 0 {
+                self.y += head;
+                self.write(&card.ends_head, text, Weight::Bold, margin);
+            }
+            let top = self.y;
+            let mut left = margin;
+            for end in row {
+                self.y = top;
+                let scene = end.subject.scene(
+                    View::RolledOut,
+                    Viewport::new(width * SCALE, height * SCALE),
+                );
+                // Of a knot too large for it, the words alone are left.
+                if !scene.is_zoomed() {
+                    let corner = (left + column - width, top + 1.0);
+                    self.page().inset(&scene, corner, width);
+                }
+                self.paragraph(&end.text, left, column - width - gap);
+                left += column + gap;
+            }
+            self.y = top + high;
+        }
+    }
+
+    /// Goes to the next page when less than this is left of the page.
+    fn make_room(&mut self, height: f32, card: &Card, columns: [f32; 3]) {
+        if self.y + height <= self.bottom {
+            return;
+        }
+        self.next_page(card);
+        self.heads(&card.heads, columns);
+    }
+
+    fn next_page(&mut self, card: &Card) {
+        let page = SheetPage::new(self.paper, false);
+        let margin = self.sizes.margin;
+        self.bottom = page.height - margin;
+        self.pages.push(page);
+        self.y = margin + 4.0;
+        self.write(&card.title, 5.0, Weight::Bold, margin);
+        self.y += 1.0;
+    }
+}
+
+/// Over differs from under by its weight too.
+const fn weight(over: bool) -> Weight {
+    if over { Weight::Bold } else { Weight::Regular }
+}
