@@ -244,7 +244,12 @@ log-wild = { $what ->
        *[cord] Zugeschnittenes weniger Übriges macht { $measured } Schnur im Knoten, weit weg von den { $computed }, die er brauchen sollte: Sieh nach, ob beides stimmt, und wenn ja, behalte es noch einmal.
     }
 log-minutes-unreadable = Die Minuten müssen eine Zahl von 0 bis { $most } sein, und „{ $given }“ ist keine: Versuch es mit 90.
-log-no-photograph = Eine Datei „{ $file }“ gibt es nicht: Gib den Pfad eines Fotos an, das da ist, oder lass das Feld leer.
+log-no-photograph = Eine Datei „{ $file }“ gibt es nicht: Wähl ein Foto aus, das da ist, oder lass das Feld leer.
+log-photograph-unread = „{ $file }“ ließ sich nicht lesen ({ $reason }): Sieh nach, ob du die Datei lesen darfst, oder wähl ein anderes Foto.
+log-photograph-other = „{ $file }“ ist kein Foto, das sich zeigen lässt: Wähl eine Datei der Art JPEG, PNG oder WebP.
+log-photograph-damaged = „{ $file }“ ist beschädigt und lässt sich nicht zeigen: Kopier das Foto noch einmal von der Kamera, oder wähl ein anderes.
+# $most: megabytes.
+log-photograph-large = „{ $file }“ ist zu groß: Ein Foto darf bis zu { $most } Megabyte und hundert Millionen Bildpunkte haben. Wähl eine kleinere Kopie davon.
 log-not-kept = Es ließ sich nicht behalten. { $reason }
 
 ## In the terminal

@@ -232,7 +232,12 @@ log-wild = { $what ->
        *[cord] Cut less left over makes { $measured } of cord in the knot, far from the { $computed } that it should take: see that both are right, and if they are, keep it once more.
     }
 log-minutes-unreadable = Minutes must be a number from 0 to { $most } and “{ $given }” is not: try 90.
-log-no-photograph = There is no file “{ $file }”: give the path of a photograph that is there, or leave the field empty.
+log-no-photograph = There is no file “{ $file }”: choose a photograph that is there, or leave the field empty.
+log-photograph-unread = “{ $file }” could not be read ({ $reason }): see that it may be read, or choose another photograph.
+log-photograph-other = “{ $file }” is not a photograph that can be shown: choose a JPEG, PNG or WebP file.
+log-photograph-damaged = “{ $file }” is damaged and can’t be shown: copy it from the camera once more, or choose another photograph.
+# $most: megabytes.
+log-photograph-large = “{ $file }” is too large: a photograph may have up to { $most } megabytes and a hundred million pixels. Choose a smaller copy of it.
 log-not-kept = It could not be kept. { $reason }
 
 ## In the terminal

@@ -238,7 +238,12 @@ log-wild = { $what ->
        *[cord] Lo cortado menos lo sobrante da { $measured } de cabo en el nudo, lejos de los { $computed } que debería llevar: mira si ambos están bien y, si lo están, guárdalo otra vez.
     }
 log-minutes-unreadable = Los minutos tienen que ser un número de 0 a { $most } y «{ $given }» no lo es: prueba con 90.
-log-no-photograph = No hay ningún archivo «{ $file }»: da la ruta de una fotografía que exista, o deja el campo vacío.
+log-no-photograph = No hay ningún archivo «{ $file }»: elige una fotografía que exista, o deja el campo vacío.
+log-photograph-unread = No se ha podido leer «{ $file }» ({ $reason }): comprueba que se puede leer, o elige otra fotografía.
+log-photograph-other = «{ $file }» no es una fotografía que se pueda mostrar: elige un archivo JPEG, PNG o WebP.
+log-photograph-damaged = «{ $file }» está dañado y no se puede mostrar: cópialo otra vez de la cámara, o elige otra fotografía.
+# $most: megabytes.
+log-photograph-large = «{ $file }» es demasiado grande: una fotografía puede tener hasta { $most } megabytes y cien millones de píxeles. Elige una copia más pequeña.
 log-not-kept = No se ha podido guardar. { $reason }
 
 ## In the terminal

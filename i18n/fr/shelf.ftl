@@ -250,7 +250,12 @@ log-wild = { $what ->
        *[cord] Le cordon coupé moins le reste font { $measured } de cordon dans le nœud, loin des { $computed } qu’il devrait prendre : voyez si les deux sont justes et, si oui, gardez une fois de plus.
     }
 log-minutes-unreadable = Les minutes doivent être un nombre de 0 à { $most }, et « { $given } » n’en est pas un : essayez 90.
-log-no-photograph = Il n’y a pas de fichier « { $file } » : donnez le chemin d’une photographie qui existe, ou laissez le champ vide.
+log-no-photograph = Il n’y a pas de fichier « { $file } » : choisissez une photographie qui existe, ou laissez le champ vide.
+log-photograph-unread = « { $file } » n’a pas pu être lu ({ $reason }) : vérifiez que l’on peut le lire, ou choisissez une autre photographie.
+log-photograph-other = « { $file } » n’est pas une photographie que l’on peut montrer : choisissez un fichier JPEG, PNG ou WebP.
+log-photograph-damaged = « { $file } » est abîmé et ne peut pas être montré : copiez-le encore une fois de l’appareil, ou choisissez une autre photographie.
+# $most: megabytes.
+log-photograph-large = « { $file } » est trop grand : une photographie peut avoir jusqu’à { $most } mégaoctets et cent millions de pixels. Choisissez-en une copie plus petite.
 log-not-kept = Cela n’a pas pu être gardé. { $reason }
 
 ## In the terminal

@@ -106,6 +106,7 @@ impl App {
                 Event::Window(
                     window::Event::Opened { size, .. } | window::Event::Resized(size),
                 ) => Some(Message::Resized(size)),
+                Event::Window(window::Event::FileDropped(file)) => Some(Message::Dropped(file)),
                 Event::Window(window::Event::Focused) => Some(Message::focus(true)),
                 Event::Window(window::Event::Unfocused) => Some(Message::focus(false)),
                 _ => None,
@@ -132,6 +133,10 @@ impl App {
             Message::Service(event) => self.service(event),
             Message::InHand(found) => self.in_hand(*found),
             Message::ToLog(entry) => self.show_log(*entry),
+            Message::Dropped(file) => {
+                let next = self.screen.dropped(file, &mut self.context);
+                self.follow(next)
+            }
             Message::Resized(size) => {
                 self.resized(size);
                 let density = window::oldest().and_then(window::scale_factor);

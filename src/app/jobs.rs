@@ -69,6 +69,8 @@ pub struct Stock {
     pub totals: Totals,
     /// The tyer's pace.
     pub pace: Option<TyingPace>,
+    /// Where the photographs of logged ties are.
+    pub photographs: Vec<(TieId, PathBuf)>,
 }
 
 /// What came of a job, and the shelf after it.
@@ -191,7 +193,15 @@ fn stock(
         TieStatus::Finished => 2,
     });
     let (totals, pace) = (ledger.totals(), ledger.pace());
-    Ok(Stock { ties, totals, pace })
+    let entries = ledger.entries.into_iter();
+    let entries = entries.filter(|entry| !entry.photograph.is_empty());
+    let photographs = entries.map(|entry| (entry.tie, PathBuf::from(entry.photograph)));
+    Ok(Stock {
+        ties,
+        totals,
+        pace,
+        photographs: photographs.collect(),
+    })
 }
 
 /// A file that a backup can go to, named after the day.

@@ -1,5 +1,7 @@
 //! What happens to the app.
 
+use std::path::PathBuf;
+
 use iced::{Size, keyboard};
 
 use super::screens::{ScreenMessage, ShelfMessage, log, plan, start};
@@ -24,6 +26,8 @@ pub enum Message {
     InHand(Box<Result<InHand, ShelfError>>),
     /// What the form of the log begins with.
     ToLog(Box<Result<ShelfReading<Entry>, ShelfError>>),
+    /// A file was dropped on the window.
+    Dropped(PathBuf),
     /// The window has this size.
     Resized(Size),
     /// What the window answers that was asked for its size.

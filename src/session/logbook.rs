@@ -1,8 +1,12 @@
 //! Writing down what was used for a tie. Everything here reads or writes the disk.
 
+use std::io::ErrorKind;
 use std::path::PathBuf;
 
-use crate::shelf::{Entry, Shelf, ShelfError, ShelfReading, Tie};
+use crate::files::Reason;
+use crate::shelf::{
+    Entry, MOST_PHOTOGRAPH_BYTES, Photograph, PhotographError, Shelf, ShelfError, ShelfReading, Tie,
+};
 use crate::words::{Sentence, Words};
 
 /// What the log's form begins with: what was logged before, or what is known of the tie.
@@ -27,15 +31,51 @@ pub fn entry_for(shelf: &Shelf, tie: &Tie) -> Result<ShelfReading<Entry>, ShelfE
 pub enum NotLogged {
     /// There is no such photograph.
     NoPhotograph(String),
+    /// It can't be read, for this reason.
+    UnreadPhotograph(String, Reason),
+    /// It is no picture of a kind that is known.
+    OtherFile(String),
+    /// It is damaged.
+    DamagedPhotograph(String),
+    /// It is larger than what is read.
+    LargePhotograph(String),
     /// The shelf could not.
     Shelf(ShelfError),
 }
 
+/// Pixels each way of the small picture that tries whether a photograph can be shown.
+const TRIED: u32 = 64;
+
 impl NotLogged {
+    fn of_photograph(file: String, error: PhotographError) -> Self {
+        log::warn!("{error}");
+        match error {
+            PhotographError::Io(error) if error.kind() == ErrorKind::NotFound => {
+                Self::NoPhotograph(file)
+            }
+            PhotographError::Io(error) => Self::UnreadPhotograph(file, Reason::of(&error)),
+            PhotographError::UnknownKind => Self::OtherFile(file),
+            PhotographError::Damaged(_) => Self::DamagedPhotograph(file),
+            PhotographError::TooLarge => Self::LargePhotograph(file),
+        }
+    }
+
     /// The sentence for it.
     pub fn sentence(&self, words: &Words) -> Sentence {
         match self {
             Self::NoPhotograph(file) => words.notice("log-no-photograph", &[("file", file)]),
+            Self::UnreadPhotograph(file, reason) => {
+                let reason = words.reason(*reason);
+                let texts = [("file", &**file), ("reason", &*reason)];
+                words.notice("log-photograph-unread", &texts)
+            }
+            Self::OtherFile(file) => words.notice("log-photograph-other", &[("file", file)]),
+            Self::DamagedPhotograph(file) => {
+                words.notice("log-photograph-damaged", &[("file", file)])
+            }
+            Self::LargePhotograph(file) => {
+                words.photograph_large(file, MOST_PHOTOGRAPH_BYTES >> 20)
+            }
             Self::Shelf(error) => {
                 let reason = words.shelf_error(error);
                 words.notice("log-not-kept", &[("reason", reason.shown())])
@@ -44,8 +84,8 @@ impl NotLogged {
     }
 }
 
-/// Keeps what was used for a tie. Of the photograph only the path is kept, when there is such
-/// a file.
+/// Keeps what was used for a tie. Of the photograph only the path is kept, when it is one that can be
+/// shown.
 ///
 /// # Errors
 /// Why it is not kept.
@@ -53,9 +93,8 @@ pub fn keep_entry(shelf: &Shelf, entry: &Entry) -> Result<(), NotLogged> {
     let mut entry = entry.clone();
     if !entry.photograph.is_empty() {
         let path = as_path(&entry.photograph);
-        if !path.is_file() {
-            return Err(NotLogged::NoPhotograph(entry.photograph));
-        }
+        Photograph::read(&path, TRIED)
+            .map_err(|error| NotLogged::of_photograph(entry.photograph.clone(), error))?;
         let whole = std::path::absolute(&path).unwrap_or(path);
         entry.photograph = whole.display().to_string();
     }

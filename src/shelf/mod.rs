@@ -10,7 +10,8 @@
 //! the disk.
 //!
 //! When a tie is finished its tyer can say what was really used. That goes into the log, one
-//! [`Entry`] a tie in the folder `log`; the [`Ledger`] makes corrections and a pace of it.
+//! [`Entry`] a tie in the folder `log`; the [`Ledger`] makes corrections and a pace of it. A
+//! [`Photograph`] of it stays where the tyer has it.
 
 mod changes;
 mod entry;
@@ -22,6 +23,7 @@ mod keeper;
 mod ledger;
 mod lock;
 mod names;
+mod photograph;
 mod presets;
 mod presses;
 mod repair;
@@ -47,6 +49,7 @@ pub use import_export::{Backup, IfThere, ImportOutcome, Imported, Restored};
 pub use keeper::{Keeper, Kept};
 pub use ledger::{Ledger, Totals};
 pub use lock::Held;
+pub use photograph::{MOST_PHOTOGRAPH_BYTES, Photograph, PhotographError};
 pub use presets::PresetsFile;
 pub use presses::Presses;
 pub use repair::{CopyBefore, ShelfReading, ShelfTrouble};

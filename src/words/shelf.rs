@@ -129,6 +129,12 @@ impl Words {
         self.spoken(SpokenMessage::LogFieldSay, &args)
     }
 
+    /// The sentence for a photograph that is larger than so many megabytes, or has too many pixels.
+    pub fn photograph_large(&self, file: &str, most: u64) -> Sentence {
+        let args = fluent_args! { "file" => file.to_owned(), "most" => most };
+        self.sentence("log-photograph-large", &args)
+    }
+
     /// The sentence for minutes that are none.
     pub fn minutes_unreadable(&self, given: &str) -> Sentence {
         let args = fluent_args! { "given" => given, "most" => whole(MOST_MINUTES) };

@@ -394,12 +394,12 @@ impl<M> Widget<M, Theme, Renderer> for Canvas<'_> {
         _: &renderer::Style,
         layout: Layout<'_>,
         _: mouse::Cursor,
-        _: &Rectangle,
+        clip: &Rectangle,
     ) {
         let Self(picture) = self;
         let (bounds, is_dark) = (layout.bounds(), theme.extended_palette().is_dark);
         let mut cache = picture.cache.borrow_mut();
         let wanted = picture.wanted(bounds.size());
-        cache.draw(renderer, bounds, is_dark, wanted, || picture.motif());
+        cache.draw(renderer, bounds, clip, is_dark, wanted, || picture.motif());
     }
 }

@@ -139,15 +139,20 @@ impl RenderCache {
         self.next.is_some()
     }
 
-    /// Draws it in these bounds. `is_dark` for light on dark.
+    /// Draws it in these bounds, and what of it lies in `clip`: in a list only a part may be in view.
+    /// `is_dark` for light on dark.
     pub fn draw(
         &mut self,
         renderer: &mut Renderer,
         bounds: Rectangle,
+        clip: &Rectangle,
         is_dark: bool,
         wanted: PictureKey,
         motif: impl FnOnce() -> Motif,
     ) {
+        let Some(seen) = bounds.intersection(clip) else {
+            return;
+        };
         if self.made.is_none() || self.is_dark != is_dark {
             self.has_finished(Duration::MAX);
             self.is_dark = is_dark;
@@ -157,16 +162,16 @@ impl RenderCache {
         // On whole dots: an image is painted from the dot that its corner lies in, a layer is
         // cleared and masked from the first dot of which it has the middle.
         let whole = |length: f32| (length * wanted.dots).round() / wanted.dots;
-        let bounds = Rectangle {
+        let [bounds, seen] = [bounds, seen].map(|bounds| Rectangle {
             x: whole(bounds.x),
             y: whole(bounds.y),
             width: whole(bounds.width),
             height: whole(bounds.height),
-        };
+        });
         match &self.shown {
             OnScreen::Nothing => {}
-            OnScreen::Image => self.tiles.draw(renderer, bounds),
-            OnScreen::Shapes(shapes) => shapes.draw(renderer, bounds),
+            OnScreen::Image => self.tiles.draw(renderer, bounds, seen),
+            OnScreen::Shapes(shapes) => shapes.draw(renderer, bounds, seen),
         }
     }
 
@@ -216,11 +221,11 @@ struct ShapeCache {
 }
 
 impl ShapeCache {
-    fn draw(&self, renderer: &mut Renderer, bounds: Rectangle) {
+    fn draw(&self, renderer: &mut Renderer, bounds: Rectangle, seen: Rectangle) {
         // In a layer of its own, like the tiles: a canvas among texts puts the text that stands
         // in its place a frame later to the wrong spot, where the window works out what has
         // changed, and a part of a new sentence would never be painted.
-        Repaints::default().draw(bounds, renderer, |renderer| {
+        Repaints::default().draw(seen, renderer, |renderer| {
             let size = self.list.viewport();
             let size = Size::new(size.width, size.height);
             let shapes = self.cache.draw(renderer, size, |frame| {

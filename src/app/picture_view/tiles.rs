@@ -62,14 +62,15 @@ impl Tiles {
         }
     }
 
-    /// Puts them on the window, dot for dot, as far as these bounds go, which are on whole dots.
-    pub fn draw(&self, renderer: &mut Renderer, bounds: Rectangle) {
-        self.turns.draw(bounds, renderer, |renderer| {
+    /// Puts them on the window, dot for dot, as far as these bounds go, and what of them is seen: both
+    /// are on whole dots.
+    pub fn draw(&self, renderer: &mut Renderer, bounds: Rectangle, seen: Rectangle) {
+        self.turns.draw(seen, renderer, |renderer| {
             for (handle, (columns, rows)) in self.handles.iter().zip(parts(self.size)) {
                 // Its dots are the screen's: nothing is to be smoothed.
                 let strip = Image::new(handle.clone()).filter_method(FilterMethod::Nearest);
                 let place = place(&columns, &rows, self.dots) + (bounds.position() - Point::ORIGIN);
-                renderer.draw_image(strip, place, bounds);
+                renderer.draw_image(strip, place, seen);
             }
         });
     }

@@ -1,5 +1,7 @@
 //! The screen with the form of the log.
 
+use std::path::PathBuf;
+
 use iced::widget::{Id, button, column, operation, row, scrollable, text, text_input};
 use iced::{Element, Fill, Padding, Task};
 
@@ -73,6 +75,15 @@ impl ScreenPage for State {
     ) -> Next<Message> {
         let action = self.form.press(press, intent, context.words());
         Self::follow(action, context)
+    }
+
+    /// It is the photograph of the tie; whether it can be shown is found out when it is kept.
+    fn dropped(&mut self, file: PathBuf, context: &mut Context) -> Next<Message> {
+        let file = file.display().to_string();
+        let words = context.words();
+        context.say(&words.say_log_field("photograph", &file));
+        self.form.type_in(Photograph, file);
+        Next::run(focus(Photograph))
     }
 
     fn takes_text(&self) -> bool {

@@ -15,6 +15,8 @@ mod shelf;
 pub mod start;
 mod tying;
 
+use std::path::PathBuf;
+
 use iced::{Element, Task};
 
 use crate::pedal::{InputEvent, Intent, Press};
@@ -110,6 +112,19 @@ macro_rules! screens {
                     $(Self::$name(state) => {
                         let next = ScreenPage::input(&mut **state, raw, context)?;
                         Some(next.map(ScreenMessage::$name))
+                    })*
+                }
+            }
+
+            /// Takes a file that was dropped on the window.
+            pub fn dropped(
+                &mut self,
+                file: PathBuf,
+                context: &mut Context,
+            ) -> Next<ScreenMessage> {
+                match self {
+                    $(Self::$name(state) => {
+                        ScreenPage::dropped(&mut **state, file, context).map(ScreenMessage::$name)
                     })*
                 }
             }

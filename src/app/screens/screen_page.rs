@@ -1,5 +1,7 @@
 //! What every screen can do.
 
+use std::path::PathBuf;
+
 use iced::{Element, Task};
 
 use super::context::Context;
@@ -46,6 +48,11 @@ pub trait ScreenPage: Sized {
     /// Takes an input before it is looked at as a gesture; `None` where the screen leaves it be.
     fn input(&mut self, _raw: &InputEvent, _context: &mut Context) -> Option<Next<Self::Message>> {
         None
+    }
+
+    /// Takes a file that was dropped on the window.
+    fn dropped(&mut self, _file: PathBuf, _context: &mut Context) -> Next<Self::Message> {
+        Next::default()
     }
 
     /// Takes in what the session hears too.

@@ -3,12 +3,12 @@
 use super::fields::{FIELDS, place_of};
 use super::filters::{Filters, PlanFilter};
 use super::findings::{Findings, FitOutcome};
-use crate::app::picture_view::PictureView;
+use super::knots::in_reach;
+use super::pictures::Pictures;
 use crate::bench::{FitAnswer, Prices};
 use crate::guide::{FitQuestion, Plan, Presets, SetupError, SetupField, SetupForm};
 use crate::knot::{Hand, Knot, Side};
 use crate::pedal::{Intent, Press};
-use crate::picture::Subject;
 use crate::shelf::{ShelfError, ShelfTrouble};
 use crate::words::{Remark, Sentence, Spoken, Words};
 
@@ -33,8 +33,8 @@ pub struct State {
     pub(super) takes_best: bool,
     pub(super) chosen: usize,
     pub(super) complaint: Option<Sentence>,
-    /// Shows the chosen knot.
-    pub(super) picture: PictureView,
+    /// Shows the knots.
+    pub(super) pictures: Pictures,
 }
 
 /// What happens on the screen besides presses.
@@ -93,22 +93,23 @@ impl Default for State {
             takes_best: false,
             chosen: 0,
             complaint: None,
-            picture: PictureView::default(),
+            pictures: Pictures::default(),
         }
     }
 }
 
 impl State {
-    /// Shows the knot that is chosen by now, or none, on a screen with so many dots for each
+    /// Shows the knot that is chosen by now and those around it, or none, on a screen with so many dots for each
     /// pixel of the layout.
     pub(super) fn show_knot(&mut self, dots: f32) {
-        let answer = match &self.found {
-            Findings::Knots(_, answers) => answers.get(self.chosen),
-            _ => None,
+        let answers = match &self.found {
+            Findings::Knots(_, answers) => answers.as_slice(),
+            _ => &[],
         };
-        let subject = answer.and_then(|answer| Subject::answer(answer, self.hand, self.side));
-        self.picture.set_dots(dots);
-        self.picture.show(subject);
+        let in_list = in_reach(self.chosen, answers.len());
+        let hands = (self.hand, self.side);
+        self.pictures
+            .show(answers, self.chosen, in_list, hands, dots);
     }
 
     /// What is said when the screen appears.

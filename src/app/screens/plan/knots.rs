@@ -1,7 +1,9 @@
 //! The knots of the plan screen: what narrows the list, and those that fit, the chosen one in full.
 
+use std::ops::Range;
+
 use iced::widget::{Column, button, column, progress_bar, responsive, row, scrollable, text};
-use iced::{Element, Fill, Size};
+use iced::{Center, Element, Fill, Size};
 
 use super::filters::PlanFilter;
 use super::findings::Findings;
@@ -30,8 +32,8 @@ const COUNT_HEIGHT: f32 = 30.0;
 const LINE: f32 = 1.3;
 /// Width of a letter, in sizes of its type: hardly one of a fact is wider on average.
 const LETTER: f32 = 0.52;
-/// What a knot needs beside its text, left and right together.
-const PADDING: f32 = 40.0;
+/// What a knot needs beside its text: its picture, and left and right together.
+const PADDING: f32 = 150.0;
 /// Height of the bar that shows how far a knot is opened.
 const BAR: f32 = 6.0;
 
@@ -59,7 +61,7 @@ impl State {
             side = side.push(widgets::notice(complaint.shown()));
         }
         side.push(responsive(move |size| {
-            self.picture.below(size, |size| {
+            self.pictures.chosen.below(size, |size| {
                 let list = self.list(question, answers, size, words);
                 scrolled(if knots_first {
                     list.push(self.chips(words))
@@ -86,7 +88,7 @@ impl State {
 
     /// As many knots as there is room for, the chosen one among them, and what holds for all of them.
     fn list<'a>(
-        &self,
+        &'a self,
         question: &FitQuestion,
         answers: &[FitAnswer],
         size: Size,
@@ -141,6 +143,8 @@ impl State {
             } else {
                 face = face.push(text(words.answer_in_short(answer)).size(theme::SMALL));
             }
+            let picture = self.pictures.small(index);
+            let face = row![].push(picture).push(face).spacing(14).align_y(Center);
             list = list.push(
                 button(face)
                     .width(Fill)
@@ -180,6 +184,12 @@ impl State {
             .chain(cautions.map(|caution| (caution, true)))
             .collect()
     }
+}
+
+/// The places of the list that can come into sight with the chosen one.
+pub(super) fn in_reach(chosen: usize, answers: usize) -> Range<usize> {
+    let first = chosen.saturating_sub(MOST_SHOWN - 1);
+    first..answers.min(chosen + MOST_SHOWN + MORE)
 }
 
 fn scrolled(side: Column<'_, Message>) -> Element<'_, Message> {

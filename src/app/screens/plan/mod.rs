@@ -7,6 +7,7 @@ mod findings;
 mod form;
 mod knots;
 mod picks;
+mod pictures;
 mod view;
 
 use iced::widget::operation;

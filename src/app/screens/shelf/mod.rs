@@ -1,5 +1,6 @@
 //! The shelf screen: every tie that is kept, worked by keys alone.
 
+mod thumbnails;
 mod view;
 
 use std::ops::Range;
@@ -16,8 +17,9 @@ use crate::app::services::LAST_SAVE;
 use crate::app::widgets;
 use crate::pedal::{Intent, Press};
 use crate::session::as_path;
-use crate::shelf::{ShelfError, Shelved, Tie, TieId, TieStatus};
+use crate::shelf::{Photograph, ShelfError, Shelved, Tie, TieId, TieStatus};
 use crate::words::{Sentence, Spoken, Words};
+use thumbnails::Thumbnails;
 
 /// How many ties are laid out at once.
 const MOST_IN_VIEW: usize = 80;
@@ -30,6 +32,8 @@ pub struct State {
     prompt: Option<Prompt>,
     /// What the last job came to.
     report: Option<Sentence>,
+    /// Each tie that is laid out, as it lies.
+    thumbnails: Thumbnails,
 }
 
 /// A line that is being typed.
@@ -58,6 +62,8 @@ pub enum Message {
     Clicked(usize),
     /// A job was done.
     Done(Box<JobReport>),
+    /// The photograph of a tie was read; nothing where it can't be shown.
+    Photograph(TieId, Option<Photograph>),
 }
 
 /// What a press comes to.
@@ -118,7 +124,11 @@ impl ScreenPage for State {
                         context.say(sentence.spoken());
                     }
                 }
-                Next::run(self.scroll())
+                Next::run(Task::batch([self.scroll(), self.read_photographs()]))
+            }
+            Message::Photograph(tie, photograph) => {
+                self.thumbnails.put(tie, photograph);
+                Next::default()
             }
         }
     }
@@ -135,6 +145,11 @@ impl ScreenPage for State {
 
     fn takes_text(&self) -> bool {
         true
+    }
+
+    fn redraw(&mut self, context: &Context) {
+        let ties = &self.stock.ties[self.in_view()];
+        self.thumbnails.show(ties, context.dots());
     }
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
@@ -160,7 +175,7 @@ impl State {
             Action::None => Next::default(),
             Action::Say(text) => {
                 context.say(&text);
-                Next::run(self.scroll())
+                Next::run(Task::batch([self.scroll(), self.read_photographs()]))
             }
             Action::Ask(text) => {
                 context.say(&text);
@@ -331,6 +346,27 @@ impl State {
         let first = self.focus.saturating_sub(MOST_IN_VIEW / 2);
         let first = first.min(ties.saturating_sub(MOST_IN_VIEW));
         first..ties.min(first + MOST_IN_VIEW)
+    }
+
+    /// Has those photographs read that are in view and were not read yet.
+    fn read_photographs(&mut self) -> Task<Message> {
+        let in_view = &self.stock.ties[self.in_view()];
+        let wanted = self.stock.photographs.iter().filter(|(tie, _)| {
+            let mut ties = in_view.iter();
+            ties.any(|shelved| shelved.tie.id() == tie)
+        });
+        let tasks = wanted.filter_map(|(tie, file)| {
+            let (tie, file) = (tie.clone(), file.clone());
+            self.thumbnails.ask_for(&tie).then(|| {
+                Task::future(async move {
+                    let read = Photograph::read(&file, thumbnails::MOST_PIXELS);
+                    let read = read.map_err(|error| ::log::warn!("{error}"));
+                    Message::Photograph(tie, read.ok())
+                })
+            })
+        });
+        let tasks: Vec<Task<Message>> = tasks.collect();
+        Task::batch(tasks)
     }
 
     /// Brings the tie in the focus into view.

@@ -92,7 +92,9 @@ impl State {
         if !tie.tie.note.trim().is_empty() {
             face = face.push(widgets::quiet(shown_note(&tie.tie.note), theme::SMALL));
         }
-        button(face)
+        let picture = self.thumbnails.view(tie.tie.id());
+        let row = row![].push(picture).push(face).spacing(16).align_y(Center);
+        button(row)
             .width(Fill)
             .padding(12)
             .style(theme::pressable(index == self.focus))

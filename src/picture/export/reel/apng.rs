@@ -4,8 +4,8 @@ use std::io::Write;
 
 use png::{BitDepth, ColorType, Compression, Encoder, EncodingError, Writer};
 
-use super::ReelError;
 use super::change::{Area, opaque};
+use super::error::ReelError;
 use crate::picture::raster::Image;
 
 pub(super) struct Apng<W: Write> {

@@ -5,9 +5,9 @@ use std::io::Write;
 
 use gif::{DisposalMethod, Encoder, EncodingError, Frame, Repeat};
 
-use super::ReelError;
 use super::change::Area;
 use super::colours::ColourTable;
+use super::error::ReelError;
 use crate::picture::raster::Image;
 
 pub(super) struct Gif<W: Write> {

@@ -6,16 +6,15 @@
 mod apng;
 mod change;
 mod colours;
+mod error;
 mod gif;
 mod webp;
 
-use std::fmt;
-use std::io::{self, Seek, Write};
-
-use thiserror::Error;
+use std::io::{Seek, Write};
 
 use self::apng::Apng;
 use self::change::{Area, change};
+pub use self::error::ReelError;
 use self::gif::Gif;
 use self::webp::WebP;
 use crate::picture::raster::Image;
@@ -47,23 +46,6 @@ impl ReelFormat {
             "webp" => Some(Self::WebP),
             _ => None,
         }
-    }
-}
-
-/// Why a moving picture could not be made a file.
-#[derive(Debug, Error)]
-pub enum ReelError {
-    /// The file could not be written.
-    #[error(transparent)]
-    Unwritable(#[from] io::Error),
-    /// The encoder refused, with its own words.
-    #[error("the pictures can't be encoded: {0}")]
-    Encoder(String),
-}
-
-impl ReelError {
-    fn refused(reason: impl fmt::Display) -> Self {
-        Self::Encoder(reason.to_string())
     }
 }
 

@@ -4,8 +4,8 @@ use std::io::{Seek, SeekFrom, Write};
 
 use image_webp::{ColorType, EncodingError, WebPEncoder};
 
-use super::ReelError;
 use super::change::{Area, opaque};
+use super::error::ReelError;
 use crate::picture::raster::Image;
 
 /// The flag of a file that moves (2.7.1).

@@ -1,0 +1,23 @@
+//! Why a moving picture could not be made a file.
+
+use std::fmt;
+use std::io;
+
+use thiserror::Error;
+
+/// Why a moving picture could not be made a file.
+#[derive(Debug, Error)]
+pub enum ReelError {
+    /// The file could not be written.
+    #[error(transparent)]
+    Unwritable(#[from] io::Error),
+    /// The encoder refused, with its own words.
+    #[error("the pictures can't be encoded: {0}")]
+    Encoder(String),
+}
+
+impl ReelError {
+    pub(super) fn refused(reason: impl fmt::Display) -> Self {
+        Self::Encoder(reason.to_string())
+    }
+}
