@@ -24,6 +24,8 @@ pub fn card() -> Card {
             head: "Lead pass: leave a tail at bottom pin 1".to_owned(),
             legs: (1..=15).map(leg).collect(),
         }],
+        after_head: "Lift and finish".to_owned(),
+        after: vec!["What is done once the last leg is laid, in a line.".to_owned(); 8],
         ends_head: "The ends".to_owned(),
         ends: Vec::new(),
         cautions_head: "Mind".to_owned(),
