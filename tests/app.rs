@@ -519,24 +519,28 @@ fn how_much_is_told_at_once_changes_without_losing_the_place() {
     let folder = TempDir::new().unwrap();
     let plan = plan(9, 4, 1);
     let (mut hands, _) = hands_at(&folder, &plan, 8);
-    // The second of two parts: four crossings lie behind.
+    // The second of four parts: a leg that goes round the whole tube has much to say beside its
+    // crossings, and two of them lie behind.
     hands.press(SPACE);
     assert!(
-        hands.last_said().contains("leg 8, part 2 of 2")
-            || hands.last_said().contains("Leg 8, part 2 of 2")
+        hands.last_said().contains("Leg 8, part 2 of 4"),
+        "{}",
+        hands.last_said()
     );
     hands.press(letter("["));
     assert!(
         hands
             .last_said()
-            .starts_with("Up to 3 crossings at once. Leg 8, part 2 of 3")
+            .starts_with("Up to 3 crossings at once. Leg 8, part 2 of 4")
     );
     hands.press(letter("]"));
     hands.press(letter("]"));
     assert!(
         hands
             .last_said()
-            .starts_with("Up to 5 crossings at once. Leg 8, part 1 of 2")
+            .starts_with("Up to 5 crossings at once. Leg 8, part 2 of 3"),
+        "{}",
+        hands.last_said()
     );
     assert_eq!(hands.ties()[0].place.leg(), Some(8));
 }
