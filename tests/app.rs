@@ -4,12 +4,13 @@
 #[path = "support/hands.rs"]
 mod hands;
 
+use std::fs;
 use std::path::Path;
 
 use hands::Hands;
 use iced::Size;
-use iced::keyboard::Key;
 use iced::keyboard::key::Named;
+use iced::keyboard::{Key, Modifiers};
 use marlinspeak::app::{self, Message};
 use marlinspeak::guide::{AtOnce, Phase, Place, Plan, Script};
 use marlinspeak::knot::PassLeg;
@@ -611,4 +612,50 @@ fn the_glossary_goes_from_word_to_word() {
     assert!(hands.last_said().starts_with("Staggered."));
     hands.press(Key::Named(Named::Escape));
     assert!(hands.sees("What will you cover?"));
+}
+
+/// A tie at its second step on a disk that does not take its third: a file stands where the folder was.
+fn unsaved(folder: &Path) -> (Hands, Vec<String>) {
+    let plan = plan(4, 7, 2);
+    let steps = script_as_said(&plan);
+    let mut hands = Hands::open(&folder.join("ties"), Some(plan));
+    hands.press(SPACE);
+    hands.shelf();
+    fs::remove_dir_all(folder.join("ties")).unwrap();
+    fs::write(folder.join("ties"), "in the way").unwrap();
+    hands.press(SPACE);
+    assert_eq!(hands.last_said(), steps[2]);
+    hands.press_ctrl("q");
+    assert!(!hands.has_exited, "it is asked first");
+    let said = hands.said();
+    let asks = |said: &String| said.starts_with("What you pressed last is not saved");
+    assert!(said.iter().any(asks), "{said:#?}");
+    let mut notices = hands.session().notices().into_iter();
+    assert!(notices.any(|notice| asks(&notice)));
+    (hands, steps)
+}
+
+#[test]
+fn leaving_what_is_not_saved_takes_a_second_wish() {
+    let folder = TempDir::new().unwrap();
+    let (mut hands, _) = unsaved(folder.path());
+    // The first half of Ctrl+Q is no press of its own.
+    hands.down(Key::Named(Named::Control), Modifiers::empty(), false);
+    hands.press_ctrl("q");
+    assert!(hands.has_exited && hands.has_left_unsaved());
+}
+
+#[test]
+fn who_goes_on_instead_is_where_the_last_press_led_and_leaves_with_it_saved() {
+    let folder = TempDir::new().unwrap();
+    let (mut hands, steps) = unsaved(folder.path());
+    hands.press(SPACE);
+    let stands = hands.last_said();
+    assert!(stands.ends_with(&steps[2]), "not an older place: {stands}");
+    fs::remove_file(folder.path().join("ties")).unwrap();
+    hands.press(SPACE);
+    assert_eq!(hands.last_said(), steps[3]);
+    assert_eq!(hands.ties().len(), 1);
+    hands.press_ctrl("q");
+    assert!(hands.has_exited && !hands.has_left_unsaved());
 }

@@ -257,6 +257,9 @@ proptest! {
 
     #[test]
     fn the_whole_tie_crosses_every_cord_with_every_other(tie in any_tie()) {
+        for pass_leg in pass_legs(&tie) {
+            prop_assert_eq!(usize::from(tie.met(pass_leg)), tie.crossings(pass_leg).count());
+        }
         let met: u32 = pass_legs(&tie)
             .flat_map(|pass_leg| tie.crossings(pass_leg))
             .map(|crossing| u32::from(crossing.cords))

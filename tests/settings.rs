@@ -2,6 +2,8 @@
 
 #[path = "support/damaged.rs"]
 mod damaged;
+#[path = "support/told_of.rs"]
+mod told_of;
 
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -12,14 +14,31 @@ use damaged::flipped_and_cut;
 use marlinspeak::guide::AtOnce;
 use marlinspeak::pedal::{Input, Intent};
 use marlinspeak::settings::{
-    ColourScheme, Opened, Settings, SettingsError, SettingsFile, SettingsKept, VERSION,
+    ColourScheme, Settings, SettingsError, SettingsFile, SettingsKept, VERSION,
 };
 use marlinspeak::words::{Detail, Units};
 use serde_json::{Value, json};
 use tempfile::TempDir;
+use told_of::told_of;
+
+/// What came of opening, with what is told of it.
+struct Opened {
+    file: SettingsFile,
+    settings: Settings,
+    troubles: Vec<SettingsError>,
+}
 
 fn open(path: &Path) -> Opened {
-    SettingsFile::open(path, |trouble| panic!("{trouble:?}"))
+    opened_by(path, |trouble| panic!("{trouble:?}"))
+}
+
+fn opened_by(path: &Path, notify: impl Fn(SettingsError) + Send + 'static) -> Opened {
+    let (opened, troubles) = told_of(SettingsFile::open(path, notify));
+    Opened {
+        file: opened.file,
+        settings: opened.settings,
+        troubles,
+    }
 }
 
 fn file(folder: &TempDir) -> PathBuf {
@@ -232,7 +251,7 @@ fn a_save_that_fails_is_told_of() {
     fs::write(folder.path().join("marlinspeak"), "").unwrap();
     let path = folder.path().join("marlinspeak/deep/settings.json");
     let (tell, told) = mpsc::channel();
-    let opened = SettingsFile::open(&path, move |trouble| tell.send(trouble).unwrap());
+    let opened = opened_by(&path, move |trouble| tell.send(trouble).unwrap());
     // Some systems say so on reading already.
     let trouble = opened.troubles.into_iter().next().or_else(|| {
         opened.file.keep(&unusual());

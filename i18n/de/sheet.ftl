@@ -153,6 +153,11 @@ sheet-out-missing = Es ist nicht gesagt, wohin das Blatt soll: Füge --out mit e
 sheet-out-ending = „{ $file }“ sagt nicht, was entstehen soll: Lass den Namen auf „.png“ oder „.pdf“ enden, oder füge --pdf hinzu.
 sheet-exists = „{ $file }“ gibt es schon und bleibt unberührt: Wähl einen anderen Namen, oder füge --replace hinzu.
 sheet-unwritable = „{ $file }“ ließ sich nicht schreiben ({ $reason }): Sieh nach, ob der Ordner da ist und du darin schreiben darfst.
+sheet-progress = Bisher fertig: { $page } von { $pages }. Mit Strg+C hörst du auf.
+sheet-stopped = Nach { $page } von { $pages } aufgehört: { $one ->
+        [yes] Es wurde keine Datei geschrieben.
+       *[no] Was bis dahin geschrieben ist, ist ganz.
+    }
 sheet-failed = Das Blatt ließ sich nicht herstellen: Versuch es mit der anderen Dateiart, „.png“ oder „.pdf“.
 sheet-dpi = --dpi nimmt eine ganze Zahl von { $least } bis { $most }, und „{ $given }“ ist keine: Versuch es mit --dpi 300.
 sheet-step = --step nimmt einen Schritt dieses Knotens, 1 bis { $steps }, und „{ $given }“ ist keiner: „marlinspeak steps“ zeigt sie alle.

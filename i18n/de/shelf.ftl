@@ -178,6 +178,9 @@ shelf-brought-in = Aus { $file } hereingeholt: { $new ->
         [0] { "" }
         [one] { " " }1 gemerktes Rohr oder Schnur kam mit.
        *[other] { " " }{ $presets } gemerkte Rohre und Schnüre kamen mit.
+    }{ $settings ->
+        [no] { "" }
+       *[yes] { " " }Die Einstellungen kamen auch mit und gelten ab dem nächsten Start.
     }
 
 ## A tie that is open elsewhere

@@ -155,6 +155,11 @@ sheet-out-missing = There is nowhere to put the sheet: add --out with a file nam
 sheet-out-ending = “{ $file }” does not say what to make: end the name in “.png” or “.pdf”, or add --pdf.
 sheet-exists = “{ $file }” is there already and is left alone: choose another name, or add --replace.
 sheet-unwritable = “{ $file }” could not be written ({ $reason }): see that its folder is there and may be written to.
+sheet-progress = Made so far: { $page } of { $pages }. Ctrl+C stops it.
+sheet-stopped = Stopped after { $page } of { $pages }: { $one ->
+        [yes] no file was written.
+       *[no] what is written so far is whole.
+    }
 sheet-failed = The sheet could not be made: try the other kind of file, “.png” or “.pdf”.
 sheet-dpi = --dpi takes a whole number from { $least } to { $most }, and “{ $given }” is not one: try --dpi 300.
 sheet-step = --step takes a step of this tie, 1 to { $steps }, and “{ $given }” is not one: “marlinspeak steps” lists them.

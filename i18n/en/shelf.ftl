@@ -166,6 +166,9 @@ shelf-brought-in = { $new ->
         [0] { "" }
         [one] { " " }1 tube or cord kept by name came too.
        *[other] { " " }{ $presets } tubes and cords kept by name came too.
+    }{ $settings ->
+        [no] { "" }
+       *[yes] { " " }The settings came too, and hold from the next start.
     }
 
 ## A tie that is open elsewhere

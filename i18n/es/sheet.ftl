@@ -155,6 +155,11 @@ sheet-out-missing = No se dice dónde dejar la hoja: añade --out con un nombre 
 sheet-out-ending = «{ $file }» no dice qué hay que hacer: termina el nombre en «.png» o «.pdf», o añade --pdf.
 sheet-exists = «{ $file }» ya existe y no se toca: elige otro nombre, o añade --replace.
 sheet-unwritable = No se ha podido escribir «{ $file }» ({ $reason }): comprueba que su carpeta existe y que se puede escribir en ella.
+sheet-progress = Hecho hasta ahora: { $page } de { $pages }. Ctrl+C lo detiene.
+sheet-stopped = Detenido tras { $page } de { $pages }: { $one ->
+        [yes] no se ha escrito ningún archivo.
+       *[no] lo escrito hasta aquí está entero.
+    }
 sheet-failed = No se ha podido hacer la hoja: prueba con la otra clase de archivo, «.png» o «.pdf».
 sheet-dpi = --dpi admite un número entero de { $least } a { $most }, y «{ $given }» no lo es: prueba con --dpi 300.
 sheet-step = --step admite un paso de este nudo, de 1 a { $steps }, y «{ $given }» no lo es: «marlinspeak steps» los muestra.

@@ -172,6 +172,9 @@ shelf-brought-in = De { $file }: { $new ->
         [0] { "" }
         [one] { " " }También ha llegado 1 tubo o cabo guardado por su nombre.
        *[other] { " " }También han llegado { $presets } tubos y cabos guardados por su nombre.
+    }{ $settings ->
+        [no] { "" }
+       *[yes] { " " }También han llegado los ajustes, y valen desde el próximo arranque.
     }
 
 ## A tie that is open elsewhere

@@ -155,6 +155,11 @@ sheet-out-missing = Rien ne dit où mettre la feuille : ajoutez --out avec un n
 sheet-out-ending = « { $file } » ne dit pas quelle sorte de fichier faire : donnez un nom à l’extension PNG ou PDF, ou ajoutez --pdf.
 sheet-exists = « { $file } » existe déjà et est laissé tel quel : choisissez un autre nom, ou ajoutez --replace.
 sheet-unwritable = « { $file } » n’a pas pu être écrit ({ $reason }) : vérifiez que son dossier existe et que l’on peut y écrire.
+sheet-progress = Prêt jusqu’ici : { $page } sur { $pages }. Ctrl+C arrête tout.
+sheet-stopped = Arrêté après { $page } sur { $pages } : { $one ->
+        [yes] aucun fichier n’a été écrit.
+       *[no] ce qui est écrit jusque-là est entier.
+    }
 sheet-failed = La feuille n’a pas pu être faite : essayez l’autre sorte de fichier, PNG ou PDF.
 sheet-dpi = --dpi demande un nombre entier de { $least } à { $most }, et « { $given } » n’en est pas un : essayez --dpi 300.
 sheet-step = --step demande une étape de ce nœud, de 1 à { $steps }, et « { $given } » n’en est pas une : « marlinspeak steps » les montre.

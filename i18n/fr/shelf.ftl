@@ -184,6 +184,9 @@ shelf-brought-in = Venu de { $file } : { $new ->
         [0] { "" }
         [one] { " " }1 tube ou cordon gardé sous un nom est venu aussi.
        *[other] { " " }{ $presets } tubes et cordons gardés sous un nom sont venus aussi.
+    }{ $settings ->
+        [no] { "" }
+       *[yes] { " " }Les réglages sont venus aussi, et valent dès le prochain démarrage.
     }
 
 ## A tie that is open elsewhere

@@ -8,6 +8,7 @@ use iced::futures::channel::mpsc::UnboundedReceiver;
 use iced::{Element, Event, Size, Subscription, Task, Theme, event, keyboard, window};
 
 use super::message::Message;
+use super::off_thread::off_thread;
 use super::screens::{Context, Go, Next, Route, Screen, ScreenMessage};
 use super::services::{LAST_SAVE, ServiceEvent, Services};
 use super::{keys, theme, widgets};
@@ -192,13 +193,13 @@ impl App {
                 }
             }
             Go::Begin(tie) => {
-                Task::future(async move { Message::in_hand(Ok(InHand::new(shelf.as_ref(), *tie))) })
+                off_thread(move || Message::in_hand(Ok(InHand::new(shelf.as_ref(), *tie))))
             }
             Go::TakeUp(id) => {
                 let may_look = self.context.session.may_look(&id);
                 let keeper = self.context.services.keeper.clone();
                 match shelf {
-                    Some(shelf) => Task::future(async move {
+                    Some(shelf) => off_thread(move || {
                         let keeper = keeper.as_deref();
                         let back =
                             keeper.and_then(|keeper| InHand::taken_back(&shelf, keeper, &id));
@@ -211,7 +212,7 @@ impl App {
             }
             Go::Log(tie) => match shelf {
                 Some(shelf) => {
-                    Task::future(async move { Message::ToLog(Box::new(entry_for(&shelf, &tie))) })
+                    off_thread(move || Message::ToLog(Box::new(entry_for(&shelf, &tie))))
                 }
                 None => Task::none(),
             },
@@ -266,7 +267,7 @@ impl App {
         if let Some(next) = self.screen.input(raw, &mut self.context) {
             return self.follow(next);
         }
-        if raw.transition == Transition::Down {
+        if raw.transition == Transition::Down && !keys::is_modifier(raw) {
             self.context.session.seen();
             // Who goes on does not leave.
             if self.leaving == Leaving::Asked {
@@ -295,7 +296,7 @@ impl App {
     }
 
     /// A tie comes into hand, or is refused.
-    fn in_hand(&mut self, found: Result<InHand, ShelfError>) -> Task<Message> {
+    fn in_hand(&mut self, found: Result<ShelfReading<InHand>, ShelfError>) -> Task<Message> {
         let now = self.context.now();
         let is_there = found.is_ok();
         self.context.session.open(found, now);
@@ -315,9 +316,7 @@ impl App {
                 Task::none()
             }
             Ok(entry) => {
-                let mut troubles = Vec::new();
-                let entry = entry.hand_on(&mut troubles);
-                self.context.session.also(troubles);
+                let entry = entry.hand_on(&mut self.context.session);
                 if matches!(self.screen, Screen::Tying(_) | Screen::Shelf(_)) {
                     self.show(Route::Log(Box::new(entry)))
                 } else {
@@ -357,6 +356,9 @@ impl App {
             Leaving::Asked => {
                 let unsaved = &self.context.services.platform.left_unsaved;
                 unsaved.store(true, Ordering::Relaxed);
+                if let Some(keeper) = &self.context.services.keeper {
+                    keeper.abandon();
+                }
                 return iced::exit();
             }
         }
@@ -366,7 +368,7 @@ impl App {
         match self.context.services.keeper.clone() {
             Some(keeper) if !keeper.flush(Duration::ZERO) => {
                 self.leaving = Leaving::Waiting;
-                Task::future(async move { Message::Flushed(keeper.flush(LAST_SAVE)) })
+                off_thread(move || Message::Flushed(keeper.flush(LAST_SAVE)))
             }
             _ => iced::exit(),
         }

@@ -4,14 +4,13 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 
-use jiff::Timestamp;
-
 use crate::bench::TyingPace;
+use crate::files::Gathering;
 use crate::guide::{AtOnce, FitQuestion, Script};
-use crate::session::newest_known;
+use crate::session::{back_up, bring_back, newest_known};
 use crate::shelf::{
-    Backup, Deleted, IfThere, Imported, Keeper, Ledger, Restored, Shelf, ShelfError, ShelfReading,
-    ShelfTrouble, Shelved, Tie, TieId, TieStatus, Totals,
+    self, Backup, Deleted, IfThere, Imported, Keeper, Ledger, Restored, Shelf, ShelfError,
+    ShelfReading, ShelfTrouble, Shelved, Tie, TieId, TieStatus, Totals,
 };
 
 /// Something to be done.
@@ -57,7 +56,8 @@ pub enum JobOutcome {
     /// Everything is in this file.
     BackedUp(PathBuf, Backup),
     /// This came from that file.
-    BroughtIn(PathBuf, Restored),
+    /// The settings came too where this is said.
+    BroughtIn(PathBuf, Restored, bool),
 }
 
 /// All that the screen shows.
@@ -80,63 +80,66 @@ pub struct JobReport {
     pub outcome: Result<JobOutcome, ShelfError>,
     /// The shelf after it.
     pub stock: Result<Stock, ShelfError>,
-    /// What was found wrong on the way.
-    pub troubles: Vec<ShelfTrouble>,
 }
 
 /// Does a job once everything that was to be saved is saved, and looks the shelf through.
-pub fn do_job(shelf: &Shelf, keeper: Option<&Keeper>, at_most: Duration, job: Job) -> JobReport {
+pub fn do_job(
+    shelf: &Shelf,
+    keeper: Option<&Keeper>,
+    settings: Option<&Path>,
+    at_most: Duration,
+    job: Job,
+) -> ShelfReading<JobReport> {
     if let Some(keeper) = keeper {
         keeper.flush(at_most);
     }
-    let mut troubles = Vec::new();
-    JobReport {
-        outcome: outcome(shelf, job, &mut troubles),
-        stock: stock(shelf, keeper, &mut troubles),
-        troubles,
-    }
+    ShelfReading::gather(|gathering| JobReport {
+        outcome: outcome(shelf, settings, job, gathering),
+        stock: stock(shelf, keeper, gathering),
+    })
 }
 
 fn outcome(
     shelf: &Shelf,
+    settings: Option<&Path>,
     job: Job,
-    troubles: &mut Vec<ShelfTrouble>,
+    gathering: &mut Gathering<ShelfTrouble>,
 ) -> Result<JobOutcome, ShelfError> {
     Ok(match job {
         Job::Look => JobOutcome::Looked,
         Job::Name(id, name) => {
-            shelf.rename(&id, name.trim())?.hand_on(troubles);
+            shelf.rename(&id, name.trim())?.hand_on(gathering);
             JobOutcome::Named
         }
         Job::Note(id, note) => {
-            shelf.note(&id, note.trim())?.hand_on(troubles);
+            shelf.note(&id, note.trim())?.hand_on(gathering);
             JobOutcome::Noted
         }
         Job::Again(id) => {
-            let plan = shelf.look(&id)?.hand_on(troubles).plan;
+            let plan = shelf.look(&id)?.hand_on(gathering).plan;
             let start = Script::new(plan, AtOnce::default()).first();
-            let copy = shelf.copy(&id, start)?.hand_on(troubles);
+            let copy = shelf.copy(&id, start)?.hand_on(gathering);
             JobOutcome::Again(copy.id().clone())
         }
         Job::PutAway(id, away) => {
-            shelf.put_away(&id, away)?.hand_on(troubles);
+            shelf.put_away(&id, away)?.hand_on(gathering);
             JobOutcome::PutAway(away)
         }
         Job::Delete(id) => shelf.delete(&id).map(|_| JobOutcome::Deleted)?,
         Job::Undo => match newest(shelf.deleted()?) {
             Some(deleted) => {
-                let id = shelf.undo_delete(&deleted)?.hand_on(troubles);
+                let id = shelf.undo_delete(&deleted)?.hand_on(gathering);
                 JobOutcome::Undone(Some(id))
             }
             None => JobOutcome::Undone(None),
         },
         Job::BackUp(file) => {
-            let backup = shelf.backup(&file, IfThere::Refuse)?.hand_on(troubles);
+            let backup = back_up(shelf, settings, &file, IfThere::Refuse)?.hand_on(gathering);
             JobOutcome::BackedUp(file, backup)
         }
         Job::BringIn(file) => {
-            let restored = bring_in(shelf, &file, troubles)?;
-            JobOutcome::BroughtIn(file, restored)
+            let (restored, settings_came) = bring_in(shelf, settings, &file, gathering)?;
+            JobOutcome::BroughtIn(file, restored, settings_came)
         }
     })
 }
@@ -152,34 +155,38 @@ fn newest(deleted: Vec<Deleted>) -> Option<Deleted> {
 /// A backup, or else a single tie.
 fn bring_in(
     shelf: &Shelf,
+    settings: Option<&Path>,
     file: &Path,
-    troubles: &mut Vec<ShelfTrouble>,
-) -> Result<Restored, ShelfError> {
-    match shelf.restore(file) {
+    gathering: &mut Gathering<ShelfTrouble>,
+) -> Result<(Restored, bool), ShelfError> {
+    match bring_back(shelf, settings, file) {
         Err(ShelfError::File(error)) if error.is_damaged() => {
             let imported: Imported = shelf.import(file)?;
-            Ok(Restored {
+            let restored = Restored {
                 shortened: usize::from(imported.is_shortened),
                 ties: vec![imported],
                 logged: 0,
                 presets: 0,
+                settings: None,
                 faults: Vec::new(),
                 missing: 0,
-            })
+            };
+            Ok((restored, false))
         }
-        restored => Ok(restored?.hand_on(troubles)),
+        restored => Ok(restored?.hand_on(gathering)),
     }
 }
 
 fn stock(
     shelf: &Shelf,
     keeper: Option<&Keeper>,
-    troubles: &mut Vec<ShelfTrouble>,
+    gathering: &mut Gathering<ShelfTrouble>,
 ) -> Result<Stock, ShelfError> {
-    let listed = newest_known(shelf.list()?.hand_on(troubles), keeper);
-    let ledger = shelf.ledger()?.hand_on(troubles);
-    let now = Timestamp::now();
-    let is_logged = |tie: &Tie| ledger.entries.iter().any(|entry| entry.tie == *tie.id());
+    let listed = newest_known(shelf.list()?.hand_on(gathering), keeper);
+    let ledger = shelf.ledger()?.hand_on(gathering);
+    let now = shelf::now();
+    let logged = ledger.ties();
+    let is_logged = |tie: &Tie| logged.contains(tie.id());
     let mut ties: Vec<Shelved> = listed
         .into_iter()
         .map(|tie| {
@@ -206,7 +213,7 @@ fn stock(
 
 /// A file that a backup can go to, named after the day.
 pub fn backup_path() -> String {
-    let name = Timestamp::now()
+    let name = shelf::now()
         .strftime("marlinspeak-%Y-%m-%d.backup")
         .to_string();
     directories::UserDirs::new()

@@ -87,6 +87,20 @@ fn named(key: &Key) -> Option<String> {
     }
 }
 
+/// Whether it is a key that only changes the meaning of others: it may be half of Ctrl+Q.
+pub fn is_modifier(raw: &InputEvent) -> bool {
+    let modifiers = [
+        Named::Control,
+        Named::Shift,
+        Named::Alt,
+        Named::AltGraph,
+        Named::Super,
+        Named::Meta,
+    ];
+    let mut names = modifiers.iter().filter_map(|key| named(&Key::Named(*key)));
+    names.any(|name| raw.input == Input::key(&name))
+}
+
 /// Whether the event is this letter pressed with Ctrl.
 pub fn is_ctrl(event: &Event, letter: &str) -> bool {
     matches!(event, Event::KeyPressed { key: Key::Character(character), modifiers, repeat: false, .. }

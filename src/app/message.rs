@@ -23,7 +23,7 @@ pub enum Message {
     /// Something from a thread that is not the window's.
     Service(ServiceEvent),
     /// A tie comes into hand.
-    InHand(Box<Result<InHand, ShelfError>>),
+    InHand(Box<Result<ShelfReading<InHand>, ShelfError>>),
     /// What the form of the log begins with.
     ToLog(Box<Result<ShelfReading<Entry>, ShelfError>>),
     /// A file was dropped on the window.
@@ -52,7 +52,7 @@ impl Message {
     }
 
     /// A tie comes into hand.
-    pub fn in_hand(found: Result<InHand, ShelfError>) -> Self {
+    pub fn in_hand(found: Result<ShelfReading<InHand>, ShelfError>) -> Self {
         Self::InHand(Box::new(found))
     }
 

@@ -8,6 +8,7 @@ mod application;
 mod jobs;
 mod keys;
 mod message;
+mod off_thread;
 mod picture_view;
 mod screens;
 mod services;

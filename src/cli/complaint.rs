@@ -7,6 +7,7 @@ use std::process::ExitCode;
 use clap::Command;
 use clap::error::{ContextKind, ContextValue, ErrorKind};
 
+use super::error_lines::SettingsLines;
 use super::help;
 use crate::files::Reason;
 use crate::settings::SettingsFile;
@@ -75,8 +76,10 @@ fn asked_for() -> Option<Words> {
 /// The words for what goes wrong before any are chosen: those of `--lang`, or of the settings.
 pub fn words_for_trouble() -> Words {
     asked_for().unwrap_or_else(|| {
-        // Something else is being told; these are told by the next command that is understood.
-        let settings = SettingsFile::peek().hand_on(&mut Vec::new());
+        let settings = SettingsFile::peek().hand_on_by(|settings| SettingsLines {
+            words: Words::chosen(&settings.language),
+            are_opened_later: false,
+        });
         Words::chosen(&settings.language)
     })
 }

@@ -9,7 +9,7 @@ use serde::Serialize;
 use super::complaint::Complaint;
 use super::print::{json, print, rounded};
 use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_for};
-use crate::bench::{FitAnswer, FitFilter, LeastCover, MOST_PASSES, WeaveChoice};
+use crate::bench::{FitAnswer, FitFilter, LeastCover, MOST_PASSES, Prices, WeaveChoice};
 use crate::guide::FitQuestion;
 use crate::words::Words;
 
@@ -81,9 +81,9 @@ struct FilterOptions {
 }
 
 /// Prints the knots that fit.
-pub(super) fn run(asked: &FitOptions, words: &Words) -> Result<(), Complaint> {
+pub(super) fn run(asked: &FitOptions, set: Prices, words: &Words) -> Result<(), Complaint> {
     let most = number(words, "--most", asked.most.as_deref(), [1, 9999], 20)?;
-    let prices = asked.prices.prices(words)?;
+    let prices = asked.prices.prices(set, words)?;
     let form = asked.setup.form(words)?;
     let presets = presets_for(&form, words)?;
     let question = form

@@ -3,6 +3,7 @@
 mod command_line;
 mod complaint;
 mod doctor;
+mod error_lines;
 mod fit;
 mod help;
 mod install_artifacts;
@@ -16,18 +17,18 @@ mod shelf;
 mod steps;
 pub mod tie;
 
-use std::io::{self, Write as _};
 use std::process::ExitCode;
 
 use clap::{CommandFactory as _, Parser as _};
 use command_line::{CommandLine, SubCommand};
 pub use complaint::{Complaint, words_for_trouble};
+use error_lines::SettingsLines;
 
 use crate::guide::Plan;
 use crate::logging;
 use crate::session::Wishes;
-use crate::settings::{SettingsError, SettingsFile};
-use crate::words::Words;
+use crate::settings::SettingsFile;
+use crate::words::{LanguageChoice, Words};
 
 /// What the command line asks for once it is understood.
 pub enum Invocation {
@@ -46,8 +47,8 @@ pub enum Invocation {
 
 /// The words of the language that is asked for, or else of the one in the settings; the units are
 /// those of the settings.
-fn words(asked: Option<&str>, troubles: &mut Vec<SettingsError>) -> Result<Words, Complaint> {
-    let mut language = SettingsFile::peek().hand_on(troubles).language;
+fn words(asked: Option<&str>, language: &LanguageChoice) -> Result<Words, Complaint> {
+    let mut language = language.clone();
     if let Some(asked) = asked {
         if let Err(error) = Words::load(Some(asked)) {
             let sentence = Words::chosen(&language).language_unknown(&error);
@@ -69,17 +70,17 @@ pub fn run() -> Result<Invocation, Complaint> {
             return complaint::of_clap(&error, CommandLine::command()).map(Invocation::Done);
         }
     };
-    let mut troubles = Vec::new();
-    let mut words = words(options.lang.as_deref(), &mut troubles)?;
-    // The others tell of the settings by themselves.
-    let is_told_here = !matches!(
-        options.command,
-        None | Some(SubCommand::Tie(_) | SubCommand::Doctor)
-    );
-    for trouble in troubles.iter().filter(|_| is_told_here) {
-        // Where standard error is closed nobody can be told.
-        let _ = writeln!(io::stderr(), "{}", trouble.sentence(&words));
-    }
+    let asked = options.lang.as_deref();
+    let settings = SettingsFile::peek().hand_on_by(|settings| SettingsLines {
+        words: words(asked, &settings.language)
+            .unwrap_or_else(|_| Words::chosen(&settings.language)),
+        are_opened_later: matches!(
+            options.command,
+            None | Some(SubCommand::Tie(_) | SubCommand::Doctor)
+        ),
+    });
+    let mut words = words(asked, &settings.language)?;
+    let prices = settings.prices;
     let detail = options.detail(&words)?;
     words.set_detail(detail.unwrap_or_default());
     Ok(match &options.command {
@@ -106,13 +107,17 @@ pub fn run() -> Result<Invocation, Complaint> {
                 SubCommand::Steps(asked) => {
                     steps::run(asked, &words).map(|()| ExitCode::SUCCESS)?
                 }
-                SubCommand::Fit(asked) => fit::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
-                SubCommand::Rig(asked) => rig::run(asked, &words).map(|()| ExitCode::SUCCESS)?,
+                SubCommand::Fit(asked) => {
+                    fit::run(asked, prices, &words).map(|()| ExitCode::SUCCESS)?
+                }
+                SubCommand::Rig(asked) => {
+                    rig::run(asked, prices, &words).map(|()| ExitCode::SUCCESS)?
+                }
                 SubCommand::Tie(asked) => {
                     tie::run(asked, words, detail).map(|()| ExitCode::SUCCESS)?
                 }
                 SubCommand::Sheet(asked) => {
-                    sheet::run(asked, &words).map(|()| ExitCode::SUCCESS)?
+                    sheet::run(asked, prices, &words).map(|()| ExitCode::SUCCESS)?
                 }
                 SubCommand::Doctor => doctor::run(&words)?,
                 SubCommand::InstallArtifacts(asked) => install_artifacts::run(

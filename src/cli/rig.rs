@@ -6,10 +6,11 @@ use clap::Args;
 use serde::Serialize;
 
 use super::complaint::Complaint;
+use super::error_lines::ErrorLines;
 use super::options::KnotOptions;
-use super::print::{self, json, print, rounded};
+use super::print::{json, print, rounded};
 use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_failed, presets_for};
-use crate::bench::{Counts, Layout, Millimetres, Rig, RingPins};
+use crate::bench::{Counts, Layout, Millimetres, Prices, Rig, RingPins};
 use crate::guide::{AtOnce, Labour, Place, Presets, Script, Setup, Task, What};
 use crate::shelf::{PresetsFile, ShelfError, ShelfReading};
 use crate::words::{Shown, Words};
@@ -41,7 +42,7 @@ pub(super) struct RigOptions {
 }
 
 /// Prints how the tube is rigged, and keeps tube and cord where that is asked for.
-pub(super) fn run(asked: &RigOptions, words: &Words) -> Result<(), Complaint> {
+pub(super) fn run(asked: &RigOptions, set: Prices, words: &Words) -> Result<(), Complaint> {
     let plan = asked.setup.equip(asked.knot.plan(words)?, words)?;
     let named = |error| Complaint::input(words.preset_name_error(&error));
     let tube_name = asked.keep_tube.as_deref().map(Presets::tube_name);
@@ -54,12 +55,10 @@ pub(super) fn run(asked: &RigOptions, words: &Words) -> Result<(), Complaint> {
     else {
         return Err(Complaint::input(words.plainly("rig-with-what", &[])));
     };
-    let mut troubles = Vec::new();
     keep(setup, tube_name.as_deref(), cord_name.as_deref())
         .map_err(|error| presets_failed(&error, words))?
-        .hand_on(&mut troubles);
-    print::troubles(words, &troubles);
-    let prices = asked.prices.prices(words)?;
+        .hand_on(&mut ErrorLines::new(words));
+    let prices = asked.prices.prices(set, words)?;
     let labour = Labour::of(script.plan(), ledger(words)?.pace(), prices);
     if asked.json {
         return print(words, |out| {
@@ -87,18 +86,19 @@ fn keep(
     tube: Option<&str>,
     cord: Option<&str>,
 ) -> Result<ShelfReading<()>, ShelfError> {
-    let mut troubles = Vec::new();
     if tube.is_none() && cord.is_none() {
         return Ok(ShelfReading::whole(()));
     }
     let presets = PresetsFile::default_place()?;
-    if let Some(name) = tube {
-        presets.keep_tube(name, &setup.tube)?.hand_on(&mut troubles);
-    }
-    if let Some(name) = cord {
-        presets.keep_cord(name, &setup.cord)?.hand_on(&mut troubles);
-    }
-    Ok(ShelfReading::of((), troubles))
+    ShelfReading::try_gather(|gathering| {
+        if let Some(name) = tube {
+            presets.keep_tube(name, &setup.tube)?.hand_on(gathering);
+        }
+        if let Some(name) = cord {
+            presets.keep_cord(name, &setup.cord)?.hand_on(gathering);
+        }
+        Ok(())
+    })
 }
 
 /// The same steps that the app leads through, as a list.

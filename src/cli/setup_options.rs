@@ -6,10 +6,9 @@ use clap::{Arg, ArgMatches, Args, Command, FromArgMatches};
 use strum::VariantArray as _;
 
 use super::complaint::Complaint;
-use super::print;
+use super::error_lines::ErrorLines;
 use crate::bench::{Counts, Prices};
 use crate::guide::{Plan, Presets, Rigging, SetupField, SetupForm};
-use crate::settings::SettingsFile;
 use crate::shelf::{Ledger, PresetsFile, Shelf, ShelfError};
 use crate::words::Words;
 
@@ -100,14 +99,12 @@ pub(super) struct PriceOptions {
 }
 
 impl PriceOptions {
-    /// The prices that the options set, or else the settings.
-    pub fn prices(&self, words: &Words) -> Result<Prices, Complaint> {
+    /// The prices that the options set, or else those that are set in the settings.
+    pub fn prices(&self, set: Prices, words: &Words) -> Result<Prices, Complaint> {
         let read = |option: &Option<String>| {
             let price = option.as_deref().map(Prices::parse).transpose();
             price.map_err(|error| Complaint::input(words.bench_error(&error)))
         };
-        // What is wrong with the settings was told when the language was chosen.
-        let set = SettingsFile::peek().hand_on(&mut Vec::new()).prices;
         Ok(Prices {
             metre: read(&self.price_metre)?.or(set.metre),
             hour: read(&self.price_hour)?.or(set.hour),
@@ -173,12 +170,8 @@ pub(super) fn presets_for(form: &SetupForm, words: &Words) -> Result<Presets, Co
         return Ok(Presets::default());
     }
     let read = PresetsFile::default_place().and_then(|file| file.read());
-    let mut troubles = Vec::new();
-    let presets = read
-        .map_err(|error| presets_failed(&error, words))?
-        .hand_on(&mut troubles);
-    print::troubles(words, &troubles);
-    Ok(presets)
+    let presets = read.map_err(|error| presets_failed(&error, words))?;
+    Ok(presets.hand_on(&mut ErrorLines::new(words)))
 }
 
 /// What the tyer has logged so far; nothing when there is no shelf yet. An entry that cannot be
@@ -186,10 +179,8 @@ pub(super) fn presets_for(form: &SetupForm, words: &Words) -> Result<Presets, Co
 pub(super) fn ledger(words: &Words) -> Result<Ledger, Complaint> {
     let read = |folder: PathBuf| -> Result<Ledger, ShelfError> {
         if folder.exists() {
-            let mut troubles = Vec::new();
-            let ledger = Shelf::open(folder)?.ledger()?.hand_on(&mut troubles);
-            print::troubles(words, &troubles);
-            Ok(ledger)
+            let ledger = Shelf::open(folder)?.ledger()?;
+            Ok(ledger.hand_on(&mut ErrorLines::new(words)))
         } else {
             Ok(Ledger::default())
         }

@@ -1,5 +1,6 @@
 //! `marlinspeak shelf`: the ties that are kept, as files to hand on, to back up and to check.
 
+use std::borrow::Cow;
 use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
@@ -9,13 +10,16 @@ use jiff::Timestamp;
 use serde::Serialize;
 
 use super::complaint::Complaint;
+use super::error_lines::ErrorLines;
 use super::print::{self, print};
 use crate::files::FileError;
+use crate::session::{back_up, bring_back};
+use crate::settings::SettingsFile;
 use crate::shelf::{
-    DocumentState, IfThere, ImportOutcome, Shelf, ShelfError, ShelfTrouble, Shelved, Tie, TieId,
-    TieStatus, VerifiedFile,
+    self, DocumentState, IfThere, ImportOutcome, Shelf, ShelfError, ShelfReading, Shelved, Tie,
+    TieId, TieStatus, VerifiedFile,
 };
-use crate::words::{Words, shown_name};
+use crate::words::{Words, harmless, shown_name};
 
 #[derive(Args)]
 pub(super) struct ShelfOptions {
@@ -106,21 +110,22 @@ impl Runner<'_> {
             ShelfCommand::List { json } => self.list(*json),
             ShelfCommand::Export { tie, file, replace } => {
                 let id = self.id(tie)?;
-                let mut troubles = Vec::new();
+                let mut errors = ErrorLines::new(self.words);
                 let export = self.shelf.export(&id, file, if_there(*replace));
-                self.done(export)?.hand_on(&mut troubles);
+                self.done(export)?.hand_on(&mut errors);
                 let texts = [("id", id.as_str()), ("file", &shown(file))];
                 self.say("shelf-exported", &texts)?;
-                Ok(self.complain_of(&troubles))
+                Ok(errors.exit_code())
             }
             ShelfCommand::Import { file } => self.import(file),
             ShelfCommand::Verify { json } => self.verify(*json),
             ShelfCommand::Backup { file, replace } => {
-                let mut troubles = Vec::new();
-                let backup = self.shelf.backup(file, if_there(*replace));
-                let backup = self.done(backup)?.hand_on(&mut troubles);
+                let mut errors = ErrorLines::new(self.words);
+                let settings = SettingsFile::default_path();
+                let backup = back_up(&self.shelf, settings.as_deref(), file, if_there(*replace));
+                let backup = self.done(backup)?.hand_on(&mut errors);
                 self.print(self.words.backed_up(file, &backup).shown())?;
-                Ok(self.complain_of(&troubles))
+                Ok(errors.exit_code())
             }
             ShelfCommand::Restore { file } => self.restore(file),
             ShelfCommand::Delete { tie } => {
@@ -137,11 +142,11 @@ impl Runner<'_> {
                         self.words.plainly("shelf-not-deleted", &texts),
                     ));
                 };
-                let mut troubles = Vec::new();
+                let mut errors = ErrorLines::new(self.words);
                 let undone = self.done(self.shelf.undo_delete(deleted))?;
-                let id = undone.hand_on(&mut troubles);
+                let id = undone.hand_on(&mut errors);
                 self.say("shelf-undone", &[("id", id.as_str())])?;
-                Ok(self.complain_of(&troubles))
+                Ok(errors.exit_code())
             }
         }
     }
@@ -165,11 +170,18 @@ impl Runner<'_> {
     }
 
     fn list(&self, json: bool) -> Result<ExitCode, Complaint> {
-        let mut troubles = Vec::new();
-        let listed = self.done(self.shelf.list())?.hand_on(&mut troubles);
-        let ledger = self.done(self.shelf.ledger())?.hand_on(&mut troubles);
-        let now = Timestamp::now();
-        let is_logged = |tie: &Tie| ledger.entries.iter().any(|entry| entry.tie == *tie.id());
+        let read = self.done(ShelfReading::try_gather(|gathering| {
+            let listed = self.shelf.list()?.hand_on(gathering);
+            Ok((listed, self.shelf.ledger()?.hand_on(gathering)))
+        }))?;
+        let troubles = read.troubles().iter();
+        let troubles = troubles.map(|trouble| self.words.shelf_trouble(trouble).into());
+        let troubles = troubles.collect();
+        let mut errors = ErrorLines::new(self.words);
+        let (listed, ledger) = read.hand_on(&mut errors);
+        let now = shelf::now();
+        let logged = ledger.ties();
+        let is_logged = |tie: &Tie| logged.contains(tie.id());
         let ties: Vec<Shelved> = listed
             .into_iter()
             .map(|tie| {
@@ -180,10 +192,7 @@ impl Runner<'_> {
         if json {
             let list = ListForm {
                 ties: ties.iter().map(TieForm::of).collect(),
-                troubles: troubles
-                    .iter()
-                    .map(|trouble| self.words.shelf_trouble(trouble).into())
-                    .collect(),
+                troubles,
             };
             print(self.words, |out| print::json(out, &list))?;
         } else {
@@ -205,7 +214,7 @@ impl Runner<'_> {
                 self.print(&self.words.totals(&ledger.totals()))?;
             }
         }
-        Ok(self.complain_of(&troubles))
+        Ok(errors.exit_code())
     }
 
     fn import(&self, file: &Path) -> Result<ExitCode, Complaint> {
@@ -228,13 +237,17 @@ impl Runner<'_> {
     }
 
     fn restore(&self, file: &Path) -> Result<ExitCode, Complaint> {
-        let mut troubles = Vec::new();
-        let restored = self.done(self.shelf.restore(file))?.hand_on(&mut troubles);
-        print::troubles(self.words, &troubles);
-        self.print(self.words.brought_in(file, &restored).shown())?;
-        let is_whole = restored.faults.is_empty() && restored.missing == 0 && troubles.is_empty();
-        Ok(if is_whole {
-            ExitCode::SUCCESS
+        let mut errors = ErrorLines::new(self.words);
+        let settings = SettingsFile::default_path();
+        let restored = bring_back(&self.shelf, settings.as_deref(), file);
+        let (restored, settings_came) = self.done(restored)?.hand_on(&mut errors);
+        self.print(
+            self.words
+                .brought_in(file, &restored, settings_came)
+                .shown(),
+        )?;
+        Ok(if restored.faults.is_empty() && restored.missing == 0 {
+            errors.exit_code()
         } else {
             ExitCode::FAILURE
         })
@@ -288,16 +301,6 @@ impl Runner<'_> {
         };
         DocumentForm { file, state, why }
     }
-
-    /// A sentence for each on standard error; the exit code says whether there was any.
-    fn complain_of(&self, troubles: &[ShelfTrouble]) -> ExitCode {
-        print::troubles(self.words, troubles);
-        if troubles.is_empty() {
-            ExitCode::SUCCESS
-        } else {
-            ExitCode::FAILURE
-        }
-    }
 }
 
 fn if_there(replace: bool) -> IfThere {
@@ -321,8 +324,8 @@ struct ListForm<'a> {
 #[derive(Serialize)]
 struct TieForm<'a> {
     id: &'a str,
-    name: &'a str,
-    note: &'a str,
+    name: Cow<'a, str>,
+    note: Cow<'a, str>,
     leads: u16,
     bights: u16,
     passes: u16,
@@ -343,8 +346,8 @@ impl<'a> TieForm<'a> {
         let (tie, plan) = (&shelved.tie, &shelved.tie.plan);
         Self {
             id: tie.id().as_str(),
-            name: &tie.name,
-            note: &tie.note,
+            name: harmless(&tie.name),
+            note: harmless(&tie.note),
             leads: plan.knot().leads(),
             bights: plan.knot().bights(),
             passes: plan.laying().passes(),

@@ -45,11 +45,19 @@ impl FileLock {
     /// # Errors
     /// As [`FileLock::take`], when the other one takes too long.
     pub fn beside(document: &Path) -> Result<Self, FileError> {
-        let path = document.with_extension("lock");
-        bytes::make_folder(bytes::folder_of(document))?;
-        let until = Instant::now() + PATIENCE;
+        Self::wait_for(&document.with_extension("lock"), PATIENCE)
+    }
+
+    /// Takes the lock at a path, in a folder that is made when it is not there, and waits at most this
+    /// long for whoever has it.
+    ///
+    /// # Errors
+    /// As [`FileLock::take`], when the other one takes too long.
+    pub fn wait_for(path: &Path, at_most: Duration) -> Result<Self, FileError> {
+        bytes::make_folder(bytes::folder_of(path))?;
+        let until = Instant::now() + at_most;
         loop {
-            match Self::take(&path) {
+            match Self::take(path) {
                 Err(FileError::Io { source, .. })
                     if source.kind() == ErrorKind::WouldBlock && Instant::now() < until =>
                 {

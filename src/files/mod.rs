@@ -35,6 +35,6 @@ pub use envelope::{
 pub use error::{ContentError, FileAction, FileError, FormatError};
 pub use file_name::{FileName, FileRole};
 pub use lock::FileLock;
-pub use reading::{FileTrouble, Reading};
+pub use reading::{FileTrouble, Gathering, Reading, TakesAlong, Teller};
 pub use reason::Reason;
 pub use unknown::{unknown_fields, with_unknown};

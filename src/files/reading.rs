@@ -1,4 +1,4 @@
-//! What reading brings to light, and the way to what was read that leads past it.
+//! What reading brings to light, and the way to what was read that leads past whoever tells it.
 
 use std::path::PathBuf;
 
@@ -26,18 +26,64 @@ impl<E: ContentError> FileTrouble<E> {
     }
 }
 
-/// What was read, and everything about it that has to be told. The value comes out only where
-/// the troubles are handed on, or where there are none.
+/// Whoever sees to it that a trouble is told: a face, or what hands everything on to one.
 ///
-/// ```
+/// No collection is one: what is put into a `Vec` may be forgotten there.
+///
+/// ```compile_fail
 /// use marlinspeak::files::Reading;
 ///
-/// let mut to_be_told = Vec::new();
-/// let leg = Reading::of(7, vec!["the copy before it is used"]).hand_on(&mut to_be_told);
-/// assert_eq!((leg, to_be_told.len()), (7, 1));
+/// Reading::of(7, vec!["the copy before it is used"]).hand_on(&mut Vec::new());
+/// ```
+pub trait Teller<X> {
+    /// Tells all of these, of which there is at least one.
+    fn tell_of(&mut self, troubles: Vec<X>);
+}
+
+/// What several readings bring to light, on its way into one. Only [`Reading::gather`] and
+/// [`Reading::try_gather`] lend one, and what it holds comes out of them.
+#[derive(Debug)]
+pub struct Gathering<X>(Vec<X>);
+
+impl<X> Gathering<X> {
+    /// Takes in what came to light in another way.
+    pub fn add(&mut self, trouble: X) {
+        self.0.push(trouble);
+    }
+}
+
+impl<X> Teller<X> for Gathering<X> {
+    fn tell_of(&mut self, troubles: Vec<X>) {
+        self.0.extend(troubles);
+    }
+}
+
+/// An error that takes along what was found wrong before it came about.
+pub trait TakesAlong<X> {
+    /// The error, and before it these troubles, of which there is at least one.
+    #[must_use]
+    fn after(self, troubles: Vec<X>) -> Self;
+}
+
+/// What was read, and everything about it that has to be told. The value comes out only where
+/// the troubles are told, or where there are none.
+///
+/// ```
+/// use marlinspeak::files::{Reading, Teller};
+///
+/// struct Screen(String);
+/// impl Teller<&str> for Screen {
+///     fn tell_of(&mut self, troubles: Vec<&str>) {
+///         self.0.push_str(&troubles.join(" "));
+///     }
+/// }
+///
+/// let mut screen = Screen(String::new());
+/// let leg = Reading::of(7, vec!["The copy before it is used."]).hand_on(&mut screen);
+/// assert_eq!((leg, &*screen.0), (7, "The copy before it is used."));
 ///
 /// assert_eq!(Reading::<_, &str>::whole(7).untroubled().unwrap(), 7);
-/// assert!(Reading::of(7, vec!["a line is skipped"]).untroubled().is_err());
+/// assert!(Reading::of(7, vec!["A line is skipped."]).untroubled().is_err());
 /// ```
 #[derive(Clone, Debug)]
 #[must_use = "what is wrong with a file has to be told"]
@@ -60,9 +106,51 @@ impl<T, X> Reading<T, X> {
         Self { value, troubles }
     }
 
+    /// What is made of several readings, with what has to be told of any of them.
+    ///
+    /// ```
+    /// use marlinspeak::files::Reading;
+    ///
+    /// let sum = Reading::gather(|gathering| {
+    ///     let one = Reading::of(7, vec!["One was mended."]).hand_on(gathering);
+    ///     one + Reading::of(8, vec!["Two was mended."]).hand_on(gathering)
+    /// });
+    /// assert_eq!(sum.troubles(), ["One was mended.", "Two was mended."]);
+    /// ```
+    pub fn gather(make: impl FnOnce(&mut Gathering<X>) -> T) -> Self {
+        let mut gathering = Gathering(Vec::new());
+        let value = make(&mut gathering);
+        Self::of(value, gathering.0)
+    }
+
+    /// The same where something can go wrong on the way.
+    ///
+    /// # Errors
+    /// The one that is met; it takes along what was gathered before it.
+    pub fn try_gather<E: TakesAlong<X>>(
+        make: impl FnOnce(&mut Gathering<X>) -> Result<T, E>,
+    ) -> Result<Self, E> {
+        let Reading { value, troubles } = Reading::gather(make);
+        match value {
+            Ok(value) => Ok(Self::of(value, troubles)),
+            Err(error) if troubles.is_empty() => Err(error),
+            Err(error) => Err(error.after(troubles)),
+        }
+    }
+
     /// What was read; everything that has to be told goes to whoever tells it.
-    pub fn hand_on(self, teller: &mut impl Extend<X>) -> T {
-        teller.extend(self.troubles);
+    pub fn hand_on(self, teller: &mut impl Teller<X>) -> T {
+        if !self.troubles.is_empty() {
+            teller.tell_of(self.troubles);
+        }
+        self.value
+    }
+
+    /// The same where it takes what was read to tell: the words, say, of the language that it names.
+    pub fn hand_on_by<L: Teller<X>>(self, teller: impl FnOnce(&T) -> L) -> T {
+        if !self.troubles.is_empty() {
+            teller(&self.value).tell_of(self.troubles);
+        }
         self.value
     }
 
@@ -76,6 +164,11 @@ impl<T, X> Reading<T, X> {
         } else {
             Err(self)
         }
+    }
+
+    /// Everything that has to be told, to look at.
+    pub fn troubles(&self) -> &[X] {
+        &self.troubles
     }
 
     /// Whether something has to be told.
@@ -107,10 +200,10 @@ impl<T, X> Reading<Option<T>, X> {
     ///
     /// # Errors
     /// The troubles, of which there are none when there was nothing to read.
-    pub fn found(self) -> Result<Reading<T, X>, Vec<X>> {
+    pub fn found(self) -> Result<Reading<T, X>, Reading<(), X>> {
         match self.value {
             Some(value) => Ok(Reading::of(value, self.troubles)),
-            None => Err(self.troubles),
+            None => Err(Reading::of((), self.troubles)),
         }
     }
 }

@@ -14,6 +14,7 @@ mod glossary;
 mod labour;
 mod landmark;
 mod laying;
+mod numbering;
 mod phase_progress;
 mod place;
 mod plan;

@@ -310,8 +310,7 @@ impl Script {
 
     /// How many crossings a leg meets.
     pub(super) fn met(&self, pass_leg: PassLeg) -> u16 {
-        let met = self.plan.laying().crossings(pass_leg).count();
-        u16::try_from(met).unwrap_or(u16::MAX)
+        self.plan.laying().met(pass_leg)
     }
 
     /// Where it goes on after the part of a leg that begins behind so many crossings.

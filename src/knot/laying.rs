@@ -300,6 +300,17 @@ impl Laying {
         })
     }
 
+    /// How many crossings the leg of `pass_leg` meets, of which [`Laying::crossings`] tells each. Where a
+    /// whole pass lies already it is one in every row; else takes O(leads).
+    pub fn met(&self, pass_leg: PassLeg) -> u16 {
+        let follows = pass_leg.pass > 1 && self.order == LayingOrder::PassByPass;
+        if follows && self.leg(pass_leg).is_some() {
+            return self.knot.rows();
+        }
+        let met = self.crossings(pass_leg).count();
+        u16::try_from(met).unwrap_or(u16::MAX)
+    }
+
     /// The pin, counted from 0 on the far rim, that the leg met in the first row comes from.
     ///
     /// A rising leg from half pitch `x` is at `x + 1` in row 1; the falling leg there left the

@@ -2,7 +2,7 @@
 
 use std::sync::Mutex;
 use std::sync::mpsc::{self, Receiver, Sender, SyncSender};
-use std::time::Duration;
+use std::time::{Duration, SystemTime};
 
 use jiff::Timestamp;
 use log::{Level, Log, Metadata, Record};
@@ -49,7 +49,9 @@ impl FileLogger {
         let text = redacted(&record.args().to_string(), self.home.as_deref());
         let text: String = text.chars().take(LONGEST).collect();
         let line = format!("{} {}: {text}", record.level(), record.target());
-        let at = Timestamp::now().strftime("%Y-%m-%dT%H:%M:%SZ").to_string();
+        // A clock set beyond the end of time is at its end.
+        let now = Timestamp::try_from(SystemTime::now()).unwrap_or(Timestamp::MAX);
+        let at = now.strftime("%Y-%m-%dT%H:%M:%SZ").to_string();
         // A line too many is left out: nobody waits for the disk.
         let _ = self.inbox.try_send(LogRequest::Line(at, line));
     }

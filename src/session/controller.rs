@@ -9,10 +9,11 @@ use super::opening::InHand;
 use super::page::{Keys, Page};
 use super::tie_in_hand::TieInHand;
 use super::walk::Walk;
+use crate::files::Teller;
 use crate::guide::{AtOnce, Checks};
 use crate::pedal::{Input, InputEvent, Intent, Pedals};
 use crate::settings::Settings;
-use crate::shelf::{ShelfError, ShelfTrouble, TieId};
+use crate::shelf::{ShelfError, ShelfReading, ShelfTrouble, TieId};
 use crate::words::{Detail, Remark, Sentence, Spoken, Words};
 
 /// What was asked for on the command line. It comes before what is saved, whatever its value.
@@ -210,7 +211,7 @@ impl Session {
 
     /// A tie comes into hand, in place of one that was there, or is refused. Says which and where
     /// it stands.
-    pub fn open(&mut self, found: Result<InHand, ShelfError>, now: Duration) {
+    pub fn open(&mut self, found: Result<ShelfReading<InHand>, ShelfError>, now: Duration) {
         match found {
             Ok(in_hand) => self.take_in_hand(in_hand, now),
             Err(error) => {
@@ -234,25 +235,19 @@ impl Session {
         self.notices.refused(error, &self.words)
     }
 
-    /// Takes in what was found wrong on the shelf besides, to stand among the notices, and has it
-    /// said.
-    pub fn also(&mut self, troubles: Vec<ShelfTrouble>) {
-        let told = self.new_troubles(troubles);
-        if !told.is_empty() {
-            self.tell(told);
-        }
+    /// What was read from the shelf besides. What is wrong with it stands among the notices from
+    /// now on; what of that is new comes along, to be said.
+    pub fn noted<T>(&mut self, reading: ShelfReading<T>) -> (T, Spoken) {
+        let mut noting = self.notices.noting(&self.words);
+        let value = reading.hand_on(&mut noting);
+        (value, noting.said())
     }
 
-    /// Takes in what was found wrong on the shelf besides, to stand among the notices. Gives what
-    /// of it is to be said.
-    pub fn new_troubles(&mut self, troubles: Vec<ShelfTrouble>) -> Spoken {
-        let told = self.notices.also(troubles, &self.words);
-        told.into_iter().map(Spoken::from).collect()
-    }
-
-    /// Takes in what was found wrong on the shelf, to stand among the notices.
-    pub fn troubles(&mut self, troubles: Vec<ShelfTrouble>) {
-        self.notices.shelf(troubles);
+    /// What was found when the whole shelf was looked through: what is wrong stands among the
+    /// notices, and what stood there before is dropped.
+    pub fn looked_through<T>(&mut self, reading: ShelfReading<T>) -> T {
+        self.notices.shelf_anew();
+        self.noted(reading).0
     }
 
     /// The tyer wants to leave, and something is not saved: it is asked whether to leave all the
@@ -261,6 +256,11 @@ impl Session {
         let sentence = self.words.leaving_unsaved(self.saving_failure());
         self.notices.leaving(sentence.clone());
         self.tell(sentence.into());
+    }
+
+    /// Whether it is told that saving takes long, or fails.
+    pub const fn is_saving_late(&self) -> bool {
+        self.notices.saving.is_late()
     }
 
     /// Why nothing can be saved, as far as that is known.
@@ -274,8 +274,10 @@ impl Session {
     }
 
     /// A tie is in hand from now on.
-    pub fn take_in_hand(&mut self, mut in_hand: InHand, now: Duration) {
+    pub fn take_in_hand(&mut self, in_hand: ShelfReading<InHand>, now: Duration) {
         self.put_away();
+        self.notices.shelf_anew();
+        let (mut in_hand, troubles) = self.noted(in_hand);
         let lesson = in_hand.tie.lesson;
         let is_taught = lesson.is_some();
         self.words.set_detail(if is_taught {
@@ -283,9 +285,6 @@ impl Session {
         } else {
             self.detail
         });
-        self.notices.shelf(Vec::new());
-        let troubles = std::mem::take(&mut in_hand.troubles);
-        let troubles = self.new_troubles(troubles);
         self.refused = None;
         let is_kept = in_hand.error.take().is_none();
         let (is_again, looks_only) = (in_hand.is_again, in_hand.looks_only);
@@ -366,5 +365,49 @@ impl Session {
     /// The way through the steps of the tie in hand.
     pub fn walk(&self) -> Option<&Walk> {
         self.tie.as_ref().map(TieInHand::walk)
+    }
+}
+
+impl Teller<ShelfTrouble> for Session {
+    /// They stand among the notices from now on, and what of them is new is said.
+    fn tell_of(&mut self, troubles: Vec<ShelfTrouble>) {
+        let ((), said) = self.noted(ShelfReading::of((), troubles));
+        if !said.is_empty() {
+            self.tell(said);
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::guide::Plan;
+    use crate::session::{Event, new_tie};
+    use crate::shelf::Kept;
+
+    #[test]
+    fn leaving_what_is_not_saved_is_asked_until_the_next_press_with_the_reason() {
+        let mut session = Session::new(Words::english(), Settings::default(), Wishes::default());
+        let tie = new_tie(&Plan::read("4", "7", "2", "1").unwrap());
+        let refused = Kept::Failed {
+            id: tie.id().clone(),
+            error: ShelfError::NoHome,
+            attempts: 1,
+        };
+        session.hear(Event::Kept(refused), &Spoken::default(), Duration::ZERO);
+        session.effects();
+        session.ask_before_leaving();
+        let asked = session.words().leaving_unsaved(Some(&ShelfError::NoHome));
+        assert!(
+            asked
+                .shown()
+                .contains("Close once more to leave without it")
+        );
+        let effects = session.effects();
+        let said = |effect: &Effect| matches!(effect, Effect::Say(said) if said == asked.spoken());
+        assert!(effects.iter().any(said), "{effects:?}");
+        assert_eq!(session.notices()[0], asked.shown());
+        session.seen();
+        assert!(!session.notices().contains(&asked.into()));
     }
 }

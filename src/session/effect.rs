@@ -2,6 +2,7 @@
 
 use std::time::Duration;
 
+use crate::files::Teller;
 use crate::settings::{Settings, SettingsError};
 use crate::shelf::{Held, Kept, ShelfError, Tie};
 use crate::voice::{Cue, SpeechSettings, VoiceEvent};
@@ -69,4 +70,15 @@ pub enum Effect {
     OpenLog(Box<Tie>),
     /// The tie is left: nothing is in hand any more.
     Leave,
+}
+
+/// The way from a service to the session of its face: what is wrong with the settings is an event.
+pub struct ToSession<F: Fn(Event)>(pub F);
+
+impl<F: Fn(Event)> Teller<SettingsError> for ToSession<F> {
+    fn tell_of(&mut self, troubles: Vec<SettingsError>) {
+        for trouble in troubles {
+            (self.0)(Event::Settings(trouble));
+        }
+    }
 }

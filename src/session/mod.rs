@@ -28,6 +28,7 @@
 //! ```
 
 mod auto_advance;
+mod backing_up;
 mod controller;
 mod effect;
 mod hearing;
@@ -44,8 +45,9 @@ mod tie_in_hand;
 mod walk;
 mod work_timer;
 
+pub use backing_up::{back_up, bring_back};
 pub use controller::{Session, Wishes};
-pub use effect::{Effect, Event, Timer};
+pub use effect::{Effect, Event, Timer, ToSession};
 pub use log_form::{LogAction, LogField, LogForm};
 pub use logbook::{NotLogged, as_path, entry_for, keep_entry};
 pub use opening::{InHand, inventory, lesson_tie, lessons, new_tie, newest_known};

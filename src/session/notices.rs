@@ -1,6 +1,7 @@
 //! What the tyer must know besides the step: a lost voice, a tie not saved, keys gone astray.
 
 use super::saving::Saving;
+use crate::files::Teller;
 use crate::shelf::{ShelfError, ShelfTrouble};
 use crate::voice::VoiceEvent;
 use crate::words::{Sentence, Spoken, Words};
@@ -83,24 +84,19 @@ impl Notices {
         self.no_such_voice = None;
     }
 
-    /// Takes in what was found wrong on the shelf; what was said before is dropped.
-    pub fn shelf(&mut self, troubles: Vec<ShelfTrouble>) {
+    /// Drops what was found wrong on the shelf before.
+    pub fn shelf_anew(&mut self) {
         self.refused = None;
-        self.troubles = troubles;
+        self.troubles.clear();
     }
 
-    /// Takes in what was found wrong besides, and gives the sentences for what was not told yet.
-    pub fn also(&mut self, troubles: Vec<ShelfTrouble>, words: &Words) -> Vec<Sentence> {
-        let mut new = Vec::new();
-        for trouble in troubles {
-            let sentence = sentence_for(&trouble, words);
-            let mut told = self.troubles.iter().map(|told| sentence_for(told, words));
-            if !told.any(|told| told == sentence) {
-                self.troubles.push(trouble);
-                new.push(sentence);
-            }
+    /// Takes in what is found wrong on the shelf, and puts it into these words.
+    pub fn noting<'a>(&'a mut self, words: &'a Words) -> Noting<'a> {
+        Noting {
+            notices: self,
+            words,
+            said: Spoken::default(),
         }
-        new
     }
 
     /// Takes in what the shelf refused, and gives the sentence for it.
@@ -143,6 +139,36 @@ impl Notices {
     pub fn say(&self, words: &Words) -> Spoken {
         let sentences = self.sentences(words);
         sentences.into_iter().map(Spoken::from).collect()
+    }
+}
+
+/// Puts what is found wrong on the shelf among the notices.
+pub struct Noting<'a> {
+    notices: &'a mut Notices,
+    words: &'a Words,
+    said: Spoken,
+}
+
+impl Noting<'_> {
+    /// What of it was not told yet, for the ear.
+    pub fn said(self) -> Spoken {
+        self.said
+    }
+}
+
+impl Teller<ShelfTrouble> for Noting<'_> {
+    fn tell_of(&mut self, troubles: Vec<ShelfTrouble>) {
+        for trouble in troubles {
+            let sentence = sentence_for(&trouble, self.words);
+            let told = &mut self.notices.troubles;
+            if !told
+                .iter()
+                .any(|told| sentence_for(told, self.words) == sentence)
+            {
+                told.push(trouble);
+                self.said = std::mem::take(&mut self.said).then(sentence.spoken());
+            }
+        }
     }
 }
 

@@ -4,6 +4,7 @@
 use jiff::Timestamp;
 
 use crate::bench::{TyingPace, WeaveChoice};
+use crate::files::Gathering;
 use crate::guide::{AtOnce, COURSE, Lesson, LessonState, Plan, Script};
 use crate::knot::{Hand, Knot, KnotError, Side, Weave};
 use crate::shelf::{
@@ -15,7 +16,7 @@ use crate::shelf::{
 /// it was known last: the keeper may have it newer than the disk.
 ///
 /// # Errors
-/// When the folder cannot be read.
+/// When the folder cannot be read and the keeper has nothing either.
 pub fn inventory(
     shelf: &Shelf,
     keeper: Option<&Keeper>,
@@ -28,7 +29,14 @@ pub fn inventory(
             .filter(|shelved| shelved.status() == TieStatus::Waiting)
             .collect()
     };
-    Ok(shelf.list()?.map(waiting))
+    let listed = match shelf.list() {
+        // Where nothing can be read, what is known is there all the same.
+        Err(error) if keeper.is_some_and(|keeper| !keeper.unsaved().is_empty()) => {
+            ShelfReading::of(Vec::new(), vec![error.into()])
+        }
+        listed => listed?,
+    };
+    Ok(listed.map(waiting))
 }
 
 /// The ties as they are known last: what the keeper still has to save comes before what is on
@@ -118,8 +126,6 @@ pub struct InHand {
     pub tie: Tie,
     /// Its lock; none when it could not be put on the shelf, or is only looked at.
     pub held: Option<Held>,
-    /// What was wrong with its document, and with the log where that was read.
-    pub troubles: Vec<ShelfTrouble>,
     /// Why it is not on the shelf.
     pub error: Option<ShelfError>,
     /// Whether somebody else works at it, and this is only to look at.
@@ -133,66 +139,65 @@ pub struct InHand {
 impl InHand {
     /// Begins a tie of a plan, on the shelf if there is one. A tie that cannot be put there is in
     /// hand all the same: saving it is tried again with every step.
-    pub fn begun(shelf: Option<&Shelf>, plan: &Plan) -> Self {
+    pub fn begun(shelf: Option<&Shelf>, plan: &Plan) -> ShelfReading<Self> {
         Self::new(shelf, new_tie(plan))
     }
 
     /// Begins a tie that is more than its plan, such as one of a lesson.
-    pub fn new(shelf: Option<&Shelf>, tie: Tie) -> Self {
-        let (taken, error) = match shelf.map(|shelf| shelf.begin(tie.clone())) {
-            Some(Ok(taken)) => (Some(ShelfReading::whole(taken)), None),
-            Some(Err(error)) => (None, Some(error)),
-            None => (None, None),
-        };
-        let in_hand = match taken {
-            Some(taken) => Self::of(taken),
-            None => Self {
-                error,
+    pub fn new(shelf: Option<&Shelf>, tie: Tie) -> ShelfReading<Self> {
+        let in_hand = match shelf.map(|shelf| shelf.begin(tie.clone())) {
+            Some(Ok(taken)) => Self::of(taken),
+            refused => Self {
+                error: refused.and_then(Result::err),
                 ..Self::unheld(tie)
             },
         };
-        in_hand.at_pace(shelf)
+        ShelfReading::gather(|gathering| in_hand.at_pace(shelf, gathering))
     }
 
     /// Takes a tie back that was put away a moment ago and is not on disk yet, as it stands.
-    pub fn taken_back(shelf: &Shelf, keeper: &Keeper, id: &TieId) -> Option<Self> {
+    pub fn taken_back(shelf: &Shelf, keeper: &Keeper, id: &TieId) -> Option<ShelfReading<Self>> {
         let (held, tie) = keeper.take_back(id)?;
-        let in_hand = Self::of(ShelfReading::whole(TakenUp { held, tie }));
-        Some(Self {
+        let in_hand = Self {
             is_again: true,
-            ..in_hand.at_pace(Some(shelf))
-        })
+            ..Self::of(TakenUp { held, tie })
+        };
+        Some(ShelfReading::gather(|gathering| {
+            in_hand.at_pace(Some(shelf), gathering)
+        }))
     }
 
     /// Takes a tie up from the shelf, or, when it is in use and `may_look`, only to look at it.
     ///
     /// # Errors
     /// When it is in use or cannot be read.
-    pub fn taken_up(shelf: &Shelf, id: &TieId, may_look: bool) -> Result<Self, ShelfError> {
-        let in_hand = match shelf.take_up(id) {
-            Err(ShelfError::InUse { .. }) if may_look => {
-                let mut troubles = Vec::new();
-                let tie = shelf.look(id)?.hand_on(&mut troubles);
-                Self {
-                    troubles,
+    pub fn taken_up(
+        shelf: &Shelf,
+        id: &TieId,
+        may_look: bool,
+    ) -> Result<ShelfReading<Self>, ShelfError> {
+        ShelfReading::try_gather(|gathering| {
+            let in_hand = match shelf.take_up(id) {
+                Err(ShelfError::InUse { .. }) if may_look => Self {
                     looks_only: true,
-                    ..Self::unheld(tie)
-                }
-            }
-            taken => Self::of(taken?),
-        };
-        Ok(Self {
-            is_again: true,
-            ..in_hand.at_pace(Some(shelf))
+                    ..Self::unheld(shelf.look(id)?.hand_on(gathering))
+                },
+                taken => Self::of(taken?.hand_on(gathering)),
+            };
+            let in_hand = Self {
+                is_again: true,
+                ..in_hand
+            };
+            Ok(in_hand.at_pace(Some(shelf), gathering))
         })
     }
 
     /// With the pace to go by. A log that cannot be read knows none, and is told of.
-    fn at_pace(mut self, shelf: Option<&Shelf>) -> Self {
+    fn at_pace(mut self, shelf: Option<&Shelf>, gathering: &mut Gathering<ShelfTrouble>) -> Self {
         let ledger = match shelf.map(Shelf::ledger) {
-            Some(Ok(ledger)) => ledger.hand_on(&mut self.troubles),
+            Some(Ok(ledger)) => ledger.hand_on(gathering),
             Some(Err(error)) => {
-                self.troubles.push(error.into());
+                gathering.add(error.into());
                 Ledger::default()
             }
             None => Ledger::default(),
@@ -201,12 +206,9 @@ impl InHand {
         self
     }
 
-    fn of(taken: ShelfReading<TakenUp>) -> Self {
-        let mut troubles = Vec::new();
-        let TakenUp { held, tie } = taken.hand_on(&mut troubles);
+    fn of(TakenUp { held, tie }: TakenUp) -> Self {
         Self {
             held: Some(held),
-            troubles,
             ..Self::unheld(tie)
         }
     }
@@ -215,7 +217,6 @@ impl InHand {
         Self {
             tie,
             held: None,
-            troubles: Vec::new(),
             error: None,
             looks_only: false,
             is_again: false,

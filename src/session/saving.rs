@@ -115,6 +115,11 @@ impl Saving {
         }
     }
 
+    /// Whether it is told that saving takes long, or fails.
+    pub(super) const fn is_late(&self) -> bool {
+        self.failure.is_some() || !matches!(self.lasts, Lasts::AMoment)
+    }
+
     /// Why nothing can be saved, as far as that is known.
     pub(super) const fn failure(&self) -> Option<&ShelfError> {
         self.failure.as_ref()

@@ -23,6 +23,29 @@ pub(super) struct SettingsDocument {
     unknown: Fields,
 }
 
+/// Reads the document of settings.
+///
+/// # Errors
+/// The first thing that is wrong with it.
+pub fn read_settings(document: &[u8]) -> Result<Settings, FormatError> {
+    Ok(SettingsDocument::read(document)?.settings)
+}
+
+/// What can be saved of a document of settings that is not believed, with what is usual for the rest, and
+/// the names of that. `None` when it is no JSON object.
+pub fn salvage_settings(document: &[u8]) -> Option<(Settings, Vec<String>)> {
+    let (document, lost) = SettingsDocument::salvage(document, &SettingsDocument::default())?;
+    Some((document.settings, lost))
+}
+
+/// Writes the document of settings.
+///
+/// # Errors
+/// [`FormatError::NotTheSame`], which settings never come to.
+pub fn write_settings(settings: &Settings) -> Result<Vec<u8>, FormatError> {
+    SettingsDocument::default().with(settings.clone()).write()
+}
+
 impl Document for SettingsDocument {
     type Error = FormatError;
 

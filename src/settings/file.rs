@@ -11,8 +11,8 @@ use thiserror::Error;
 use super::Settings;
 use super::document::SettingsDocument;
 use crate::files::{
-    self, ContentError as _, DocumentFile, FileError, FileTrouble, FormatError, Found,
-    LARGEST_DOCUMENT, Reading, Reason,
+    self, ContentError as _, Document as _, DocumentFile, FileError, FileTrouble, FormatError,
+    Found, LARGEST_DOCUMENT, Reading, Reason,
 };
 use crate::words::{Sentence, Words};
 
@@ -22,6 +22,7 @@ const LAST_SAVE: Duration = Duration::from_secs(2);
 /// Where preferences are kept. Letting go of it waits for the last save, though not for ever.
 #[derive(Debug)]
 pub struct SettingsFile {
+    path: Option<PathBuf>,
     inbox: Option<Sender<SaveRequest>>,
 }
 
@@ -40,8 +41,6 @@ pub struct Opened {
     pub file: SettingsFile,
     /// What the document says, or the usual when there is none to be believed.
     pub settings: Settings,
-    /// What has to be told of the document.
-    pub troubles: Vec<SettingsError>,
 }
 
 /// What can be wrong with the settings. The words that a tyer reads are those of
@@ -186,44 +185,83 @@ impl SettingsFile {
 
     /// No file: nothing is kept.
     pub const fn nowhere() -> Self {
-        Self { inbox: None }
+        Self {
+            path: None,
+            inbox: None,
+        }
+    }
+
+    /// Where the document is, or will be.
+    pub fn path(&self) -> Option<&Path> {
+        self.path.as_deref()
+    }
+
+    /// The bytes of the document at a path, or of the copy before it, where one of them is whole.
+    /// Whoever opens a damaged one tells of it and mends it.
+    pub fn document(path: &Path) -> Option<Vec<u8>> {
+        let file = file_at(path);
+        let whole = match (file.find(), file.find_previous()) {
+            (Ok(Found::Whole(_)), _) => path.to_owned(),
+            (_, Ok(Found::Whole(_))) => file.previous_path(),
+            _ => return None,
+        };
+        files::read_bytes(&whole, LARGEST_DOCUMENT).ok()
+    }
+
+    /// Puts a document that comes from elsewhere at a path, unless one is there; says whether it did.
+    ///
+    /// # Errors
+    /// [`FileError::Unreadable`] when it is not believed, [`FileError::Io`] when the disk refuses.
+    pub fn take_in(path: &Path, document: &[u8]) -> Result<bool, FileError> {
+        SettingsDocument::read(document).map_err(FileError::unreadable(path))?;
+        let file = file_at(path);
+        let _lock = file.lock()?;
+        if file.exists() {
+            return Ok(false);
+        }
+        file.create(document).map(|()| true)
     }
 
     /// Reads the settings. `notify` is called on a thread of the file's for every save that
     /// comes to nothing, and must not wait.
-    pub fn open(path: &Path, notify: impl Fn(SettingsError) + Send + 'static) -> Opened {
+    pub fn open(
+        path: &Path,
+        notify: impl Fn(SettingsError) + Send + 'static,
+    ) -> SettingsReading<Opened> {
         let file = file_at(path);
-        let mut troubles = Vec::new();
-        let document = match file.exists().then(|| file.lock()) {
-            Some(Err(error)) => {
-                troubles.push(SettingsError::Io(error.reason()));
-                read(&file, false).hand_on(&mut troubles)
-            }
-            _lock => read(&file, true).hand_on(&mut troubles),
+        let read = match file.exists().then(|| file.lock()) {
+            Some(Err(error)) => SettingsReading::gather(|gathering| {
+                gathering.add(SettingsError::Io(error.reason()));
+                read(&file, false).hand_on(gathering)
+            }),
+            _lock => read(&file, true),
         };
-        for trouble in &troubles {
+        for trouble in read.troubles() {
             log::warn!("{trouble}");
         }
-        let settings = document.settings.clone();
         // What could neither be read nor moved away must not be overwritten.
         let is_ours = |trouble: &SettingsError| {
             matches!(trouble, SettingsError::Damaged { aside: Some(_), .. })
         };
-        let mut file_kept = Self::nowhere();
-        if troubles.iter().all(is_ours) {
-            match start(file, document, notify) {
-                Ok(started) => file_kept = started,
+        let may_write = read.troubles().iter().all(is_ours);
+        SettingsReading::gather(|gathering| {
+            let document = read.hand_on(gathering);
+            let settings = document.settings.clone();
+            let started = may_write.then(|| start(file, document, notify));
+            let inbox = match started.transpose() {
+                Ok(inbox) => inbox,
                 Err(error) => {
                     log::warn!("no thread for the settings: {error}");
-                    troubles.push(SettingsError::Io(Reason::of(&error)));
+                    gathering.add(SettingsError::Io(Reason::of(&error)));
+                    None
                 }
+            };
+            let path = Some(path.to_owned());
+            Opened {
+                file: Self { path, inbox },
+                settings,
             }
-        }
-        Opened {
-            file: file_kept,
-            settings,
-            troubles,
-        }
+        })
     }
 
     /// How the document is, without setting anything aside. Its folder is made, and tried by
@@ -333,12 +371,12 @@ fn start(
     file: DocumentFile<SettingsDocument>,
     document: SettingsDocument,
     notify: impl Fn(SettingsError) + Send + 'static,
-) -> std::io::Result<SettingsFile> {
+) -> std::io::Result<Sender<SaveRequest>> {
     let (inbox, requests) = mpsc::channel();
     thread::Builder::new()
         .name("settings".to_owned())
         .spawn(move || keep(&file, document, &requests, &notify))?;
-    Ok(SettingsFile { inbox: Some(inbox) })
+    Ok(inbox)
 }
 
 /// Saves what is asked for until the file is let go of: the newest settings, when several wait.

@@ -10,7 +10,7 @@ mod fields;
 mod file;
 mod preferences;
 
-pub use document::VERSION;
+pub use document::{VERSION, read_settings, salvage_settings, write_settings};
 pub use file::{
     Opened, SettingsError, SettingsFile, SettingsHealth, SettingsKept, SettingsReading,
 };

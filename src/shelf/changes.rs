@@ -64,10 +64,10 @@ impl Shelf {
     /// # Errors
     /// As [`Shelf::look`] and [`Shelf::begin`].
     pub fn copy(&self, id: &TieId, start: Place) -> Result<ShelfReading<Tie>, ShelfError> {
-        let mut troubles = Vec::new();
-        let tie = self.look(id)?.hand_on(&mut troubles);
-        let copy = self.begin(tie.again(start))?.tie;
-        Ok(ShelfReading::of(copy, troubles))
+        ShelfReading::try_gather(|gathering| {
+            let tie = self.look(id)?.hand_on(gathering);
+            Ok(self.begin(tie.again(start))?.tie)
+        })
     }
 
     /// Takes a tie off the shelf. Its documents go to a folder of their own in `deleted/`, from
@@ -135,13 +135,14 @@ impl Shelf {
             return Err(ShelfError::NoSuchTie { id: id.clone() });
         }
         if here.exists() {
-            let mut troubles = Vec::new();
-            let tie = tie_of(id, named(id, gone.read()))?.hand_on(&mut troubles);
-            let (_held, tie) = self.add(tie)?;
-            files::remove(gone.path())?;
-            files::remove(&gone.previous_path())?;
-            remove_if_empty(&deleted.folder);
-            return Ok(ShelfReading::of(tie.id, troubles));
+            return ShelfReading::try_gather(|gathering| {
+                let tie = tie_of(id, named(id, gone.read()))?.hand_on(gathering);
+                let (_held, tie) = self.add(tie)?;
+                files::remove(gone.path())?;
+                files::remove(&gone.previous_path())?;
+                remove_if_empty(&deleted.folder);
+                Ok(tie.id)
+            });
         }
         let _held = self.locks.hold(id)?;
         move_if_there(gone.path(), here.path())?;
@@ -156,11 +157,12 @@ impl Shelf {
         change: impl FnOnce(&mut Tie),
     ) -> Result<ShelfReading<Tie>, ShelfError> {
         let _changing = self.change();
-        let mut troubles = Vec::new();
-        let mut taken = self.lift(id)?.hand_on(&mut troubles);
-        change(&mut taken.tie);
-        self.write(&taken.tie)?;
-        Ok(ShelfReading::of(taken.tie, troubles))
+        ShelfReading::try_gather(|gathering| {
+            let mut taken = self.lift(id)?.hand_on(gathering);
+            change(&mut taken.tie);
+            self.write(&taken.tie)?;
+            Ok(taken.tie)
+        })
     }
 
     fn bin(&self) -> PathBuf {

@@ -2,7 +2,7 @@
 
 use jiff::Timestamp;
 
-use super::{Tie, TieId, WorkTime};
+use super::{Tie, TieId, WorkTime, clock};
 use crate::bench::{
     Allowances, Braid, Consumption, Cord, Correction, Counts, Interlacing, KnotShape, Millimetres,
     Sample, bight_turn, give_of_width,
@@ -59,7 +59,7 @@ impl Entry {
             tie: tie.id.clone(),
             name: tie.name.clone(),
             counts,
-            logged: Timestamp::now(),
+            logged: clock::now(),
             cord: setup.map(|setup| setup.cord.clone()),
             cut: tie
                 .plan

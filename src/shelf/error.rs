@@ -8,7 +8,9 @@ use strum::VariantNames as _;
 use thiserror::Error;
 
 use super::{TieId, TieIdError};
-use crate::files::{ContentError, FieldError, FileAction, FileError, FormatError, Reason};
+use crate::files::{
+    ContentError, FieldError, FileAction, FileError, FileTrouble, FormatError, Reason, TakesAlong,
+};
 use crate::guide::Phase;
 use crate::knot::KnotError;
 
@@ -60,6 +62,30 @@ impl ContentError for DocumentError {
     }
 }
 
+/// Something on the shelf that has to be told.
+#[derive(Clone, Debug)]
+pub struct ShelfTrouble {
+    /// The tie it is about, when the file has the name of one.
+    pub id: Option<TieId>,
+    /// What is wrong, and with which file.
+    pub error: ShelfError,
+    /// Where that file was moved, when it was.
+    pub moved_to: Option<PathBuf>,
+    /// The copy before it, when that is used in its place.
+    pub copy_used: Option<CopyBefore>,
+}
+
+/// What is known of the copy before a damaged document.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum CopyBefore {
+    /// A tie as it stood so many presses earlier.
+    PressesBehind(u64),
+    /// A tie as it stood earlier; how much is not known.
+    SomeWayBehind,
+    /// Something that has no presses.
+    AsKeptBefore,
+}
+
 /// Why the shelf could not do what was asked.
 #[derive(Clone, Debug, Error)]
 pub enum ShelfError {
@@ -99,6 +125,24 @@ pub enum ShelfError {
     /// The system names no folder for the data of this user.
     #[error("the system names no folder for this user's data")]
     NoHome,
+    /// It failed when something had been found wrong, and perhaps mended, already.
+    #[error("{error}")]
+    After {
+        /// What was found wrong before, of which there is at least one.
+        troubles: Vec<ShelfTrouble>,
+        /// Why it failed.
+        #[source]
+        error: Box<ShelfError>,
+    },
+}
+
+impl TakesAlong<ShelfTrouble> for ShelfError {
+    fn after(self, troubles: Vec<ShelfTrouble>) -> Self {
+        Self::After {
+            troubles,
+            error: Box::new(self),
+        }
+    }
 }
 
 impl ShelfError {
@@ -116,12 +160,17 @@ impl ShelfError {
 
     /// Whether it tells of a document of a newer version.
     pub fn is_newer(&self) -> bool {
-        matches!(self, Self::File(error) if error.is_newer())
+        match self {
+            Self::File(error) => error.is_newer(),
+            Self::After { error, .. } => error.is_newer(),
+            _ => false,
+        }
     }
 
     /// What the system or the reader says, for the log: without a path.
     pub fn cause(&self) -> String {
         match self {
+            Self::After { error, .. } => error.cause(),
             Self::File(error) => error.cause(),
             Self::Stranger { .. } => "the name is none of a tie".to_owned(),
             error => error.to_string(),
@@ -132,6 +181,7 @@ impl ShelfError {
     pub fn reason(&self) -> Reason {
         match self {
             Self::File(error) => error.reason(),
+            Self::After { error, .. } => error.reason(),
             Self::InUse { .. } => Reason::InUse,
             Self::NoSuchTie { .. } | Self::NoHome => Reason::NotFound,
             Self::Stranger { .. } | Self::NotAnId(_) => Reason::BadName,
@@ -143,5 +193,49 @@ impl ShelfError {
 impl From<FileError> for ShelfError {
     fn from(error: FileError) -> Self {
         Self::File(error.of_kind())
+    }
+}
+
+impl ShelfTrouble {
+    /// What was found wrong with a file of a tie, that of its log among them.
+    pub(super) fn with_tie(
+        id: &TieId,
+        trouble: FileTrouble<DocumentError>,
+        copy: impl FnOnce(&FileTrouble<DocumentError>) -> CopyBefore,
+    ) -> Self {
+        let copy_used = trouble.previous_used.then(|| copy(&trouble));
+        Self {
+            id: Some(id.clone()),
+            copy_used,
+            error: trouble.error.into(),
+            moved_to: trouble.moved_to,
+        }
+    }
+
+    /// What was found wrong with the tubes and cords kept by name.
+    pub(super) fn with_presets(trouble: FileTrouble<DocumentError>) -> Self {
+        Self {
+            id: None,
+            copy_used: trouble.previous_used.then_some(CopyBefore::AsKeptBefore),
+            error: trouble.error.into(),
+            moved_to: trouble.moved_to,
+        }
+    }
+
+    /// A file that has not the name of a tie.
+    pub(super) fn stranger(file: PathBuf) -> Self {
+        Self::from(ShelfError::Stranger { file })
+    }
+}
+
+impl From<ShelfError> for ShelfTrouble {
+    /// What the shelf refused, with nothing done about it.
+    fn from(error: ShelfError) -> Self {
+        Self {
+            id: None,
+            error,
+            moved_to: None,
+            copy_used: None,
+        }
     }
 }

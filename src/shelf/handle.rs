@@ -7,8 +7,8 @@ use std::sync::{Arc, Mutex, MutexGuard};
 use directories::ProjectDirs;
 use jiff::Timestamp;
 
-use super::ShelfError;
 use super::lock::{Locks, enter};
+use super::{ShelfError, clock};
 use crate::files::{self, FileAction};
 
 /// A folder of ties. Clones are handles on the same shelf and share its locks.
@@ -33,7 +33,7 @@ impl Shelf {
     /// # Errors
     /// [`ShelfError::File`] when the folder cannot be made.
     pub fn open(folder: impl AsRef<Path>) -> Result<Self, ShelfError> {
-        Self::open_with_clock(folder, Timestamp::now)
+        Self::open_with_clock(folder, clock::now)
     }
 
     /// Opens the shelf with a clock of the caller's.

@@ -1,20 +1,21 @@
 //! Ties that leave the shelf and come to it: one as a file, or all in a backup.
 //!
 //! A backup has one JSON document a line: first what it is and how many ties and entries of the
-//! log follow, then the ties, then the log, then the tubes and cords kept by name, if there are any. So a backup that is damaged or cut short still gives
-//! back every whole line.
+//! log follow, then the ties, then the log, then the tubes and cords kept by name and the settings,
+//! if there are any. So a backup that is damaged or cut short still gives back every whole line.
 
 use std::collections::HashMap;
 use std::path::Path;
 
 use serde_json::{Value, json};
 
+use super::bringing_in::{ByContents, Imported};
 use super::names::Names;
 use super::{
-    DocumentError, PresetsFile, Shelf, ShelfError, ShelfReading, Tie, TieId, read_entry, read_tie,
-    write_entry, write_tie,
+    DocumentError, PresetsFile, Shelf, ShelfError, ShelfReading, ShelfTrouble, TieId, read_entry,
+    read_tie, write_entry, write_tie,
 };
-use crate::files::{self, FileError, FormatError, Found, LARGEST_DOCUMENT, Readers};
+use crate::files::{self, FileError, FormatError, Gathering, LARGEST_DOCUMENT, Readers};
 
 const BACKUP_VERSION: u64 = 1;
 const LARGEST_BACKUP: u64 = 64 << 20;
@@ -40,31 +41,6 @@ impl IfThere {
     }
 }
 
-/// What became of a tie that came to the shelf.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum ImportOutcome {
-    /// It kept its id.
-    Kept,
-    /// The shelf has another tie of its id, so it got a new one.
-    Renumbered {
-        /// The id it had.
-        was: TieId,
-    },
-    /// The very same tie is on the shelf already; nothing was written.
-    AlreadyHere,
-}
-
-/// A tie that came to the shelf.
-#[derive(Clone, Debug)]
-pub struct Imported {
-    /// As it stands on the shelf now.
-    pub tie: Tie,
-    /// Whether it has the id that it came with.
-    pub fate: ImportOutcome,
-    /// Whether its name or its note was longer than what is kept of it.
-    pub is_shortened: bool,
-}
-
 /// What a backup holds.
 #[derive(Clone, Debug)]
 pub struct Backup {
@@ -87,6 +63,8 @@ pub struct Restored {
     pub logged: usize,
     /// How many tubes and cords came under names that were free here.
     pub presets: usize,
+    /// The document of the settings and the number of its line, when there is one.
+    pub settings: Option<(usize, Vec<u8>)>,
     /// The lines, counted from 1, that are not believed, and why.
     pub faults: Vec<(usize, DocumentError)>,
     /// How many ties and entries of the log are missing at its end.
@@ -104,11 +82,11 @@ impl Shelf {
         file: &Path,
         if_there: IfThere,
     ) -> Result<ShelfReading<()>, ShelfError> {
-        let mut troubles = Vec::new();
-        let tie = self.look(id)?.hand_on(&mut troubles);
-        let contents = write_tie(&tie).map_err(ShelfError::unwritable(id))?;
-        if_there.write(file, &contents)?;
-        Ok(ShelfReading::of((), troubles))
+        ShelfReading::try_gather(|gathering| {
+            let tie = self.look(id)?.hand_on(gathering);
+            let contents = write_tie(&tie).map_err(ShelfError::unwritable(id))?;
+            if_there.write(file, &contents)
+        })
     }
 
     /// Puts the tie in a file on the shelf. Nothing in the file decides where it is written.
@@ -118,7 +96,8 @@ impl Shelf {
     pub fn import(&self, file: &Path) -> Result<Imported, ShelfError> {
         let document = files::read_bytes(file, LARGEST_DOCUMENT)?;
         let tie = read_tie(&document).map_err(FileError::unreadable(file))?;
-        self.take_in(tie)
+        let _bringing = self.bring_alone()?;
+        self.take_in(tie, &mut ByContents::default())
     }
 
     /// Writes all ties and the log to one file. What cannot be read comes out as a trouble.
@@ -131,38 +110,59 @@ impl Shelf {
         file: &Path,
         if_there: IfThere,
     ) -> Result<ShelfReading<Backup>, ShelfError> {
-        let (mut lines, mut left_out, mut troubles) = (Vec::new(), 0, Vec::new());
+        self.backup_with(file, if_there, None)
+    }
+
+    /// The same with the document of the settings, which the shelf knows nothing else of.
+    ///
+    /// # Errors
+    /// As [`Shelf::backup`].
+    pub fn backup_with(
+        &self,
+        file: &Path,
+        if_there: IfThere,
+        settings: Option<Vec<u8>>,
+    ) -> Result<ShelfReading<Backup>, ShelfError> {
+        ShelfReading::try_gather(|gathering| self.back_up(file, if_there, settings, gathering))
+    }
+
+    fn back_up(
+        &self,
+        file: &Path,
+        if_there: IfThere,
+        settings: Option<Vec<u8>>,
+        gathering: &mut Gathering<ShelfTrouble>,
+    ) -> Result<Backup, ShelfError> {
+        let mut left_out = 0;
+        let mut leave_out = |error: ShelfError, gathering: &mut Gathering<ShelfTrouble>| {
+            left_out += 1;
+            gathering.add(error.into());
+        };
+        let mut lines = Vec::new();
         for id in &Names::in_folder(self.folder())?.ids {
             match self.line_of(id) {
-                Ok(line) => lines.push(line.hand_on(&mut troubles)),
-                Err(error) => {
-                    left_out += 1;
-                    troubles.push(error.into());
-                }
+                Ok(line) => lines.push(line.hand_on(gathering)),
+                Err(error) => leave_out(error, gathering),
             }
         }
         let ties = lines.len();
         for id in &self.logged()? {
             match self.log_line_of(id) {
-                Ok(line) => lines.extend(line.hand_on(&mut troubles)),
-                Err(error) => {
-                    left_out += 1;
-                    troubles.push(error.into());
-                }
+                Ok(line) => lines.extend(line.hand_on(gathering)),
+                Err(error) => leave_out(error, gathering),
             }
         }
         let logged = lines.len() - ties;
         match PresetsFile::beside(self).line() {
-            Ok(line) => lines.extend(line.hand_on(&mut troubles).map(on_one_line)),
-            Err(error) => {
-                left_out += 1;
-                troubles.push(error.into());
-            }
+            Ok(line) => lines.extend(line.hand_on(gathering).map(on_one_line)),
+            Err(error) => leave_out(error, gathering),
         }
         let racks = lines.len() - ties - logged;
+        let settings_too = usize::from(settings.is_some());
+        lines.extend(settings.map(on_one_line));
         let head = json!({
             "marlinspeak": "backup", "version": BACKUP_VERSION, "ties": ties, "logged": logged,
-            "racks": racks,
+            "racks": racks, "settings": settings_too,
         });
         let mut contents = head.to_string().into_bytes();
         for line in &lines {
@@ -178,12 +178,11 @@ impl Shelf {
             return Err(FileError::unreadable(file)(fault).into());
         }
         if_there.write(file, &contents)?;
-        let backup = Backup {
+        Ok(Backup {
             ties,
             logged,
             left_out,
-        };
-        Ok(ShelfReading::of(backup, troubles))
+        })
     }
 
     /// Puts all ties of a backup on the shelf, as [`Shelf::import`] does with one.
@@ -191,18 +190,31 @@ impl Shelf {
     /// # Errors
     /// [`ShelfError::File`], also when the file is no backup.
     pub fn restore(&self, file: &Path) -> Result<ShelfReading<Restored>, ShelfError> {
+        ShelfReading::try_gather(|gathering| self.bring_back(file, gathering))
+    }
+
+    fn bring_back(
+        &self,
+        file: &Path,
+        gathering: &mut Gathering<ShelfTrouble>,
+    ) -> Result<Restored, ShelfError> {
         let contents = files::read_bytes(file, LARGEST_BACKUP)?;
         let mut lines = contents.split(|byte| *byte == b'\n');
         let head = lines.next().unwrap_or_default();
-        let (ties, logged, racks) = announced(head).map_err(FileError::unreadable(file))?;
-        let mut troubles = Vec::new();
+        let [ties, logged, racks, settings] =
+            announced(head).map_err(FileError::unreadable(file))?;
+        let _bringing = self.bring_alone()?;
+        let mut here = ByContents::default();
         let mut restored = Restored {
             ties: Vec::new(),
             shortened: 0,
             logged: 0,
             faults: Vec::new(),
             presets: 0,
-            missing: ties.saturating_add(logged).saturating_add(racks),
+            settings: None,
+            missing: [logged, racks, settings]
+                .into_iter()
+                .fold(ties, u64::saturating_add),
         };
         // A tie that got a new id takes what was logged of it along.
         let mut ids = HashMap::new();
@@ -214,16 +226,19 @@ impl Shelf {
             let fault = if number < ties {
                 read_tie(line).map(|tie| {
                     let was = tie.id.clone();
-                    self.take_in(tie).map(|imported| {
+                    self.take_in(tie, &mut here).map(|imported| {
                         ids.insert(was, imported.tie.id.clone());
                         restored.shortened += usize::from(imported.is_shortened);
                         restored.ties.push(imported);
                     })
                 })
+            } else if number >= ties.saturating_add(logged).saturating_add(racks) && settings > 0 {
+                restored.settings = Some((index + 2, line.to_vec()));
+                Ok(Ok(()))
             } else if number >= ties.saturating_add(logged) {
                 let taken = PresetsFile::beside(self).take_in(line)?;
                 taken.map(|taken| {
-                    restored.presets += taken.hand_on(&mut troubles);
+                    restored.presets += taken.hand_on(gathering);
                     Ok(())
                 })
             } else {
@@ -240,27 +255,24 @@ impl Shelf {
                 Err(fault) => restored.faults.push((index + 2, fault)),
             }
         }
-        Ok(ShelfReading::of(restored, troubles))
+        Ok(restored)
     }
 
     /// The document of a tie on one line. A document of a newer version goes along unread.
     fn line_of(&self, id: &TieId) -> Result<ShelfReading<Vec<u8>>, ShelfError> {
-        let mut troubles = Vec::new();
-        let line = match self.look(id) {
-            Ok(tie) => write_tie(&tie.hand_on(&mut troubles))
+        ShelfReading::try_gather(|gathering| match self.look(id) {
+            Ok(tie) => write_tie(&tie.hand_on(gathering))
                 .map(on_one_line)
                 .map_err(ShelfError::unwritable(id)),
             Err(error) if error.is_newer() => unread_line(self.file(id).path()),
             Err(error) => Err(error),
-        };
-        Ok(ShelfReading::of(line?, troubles))
+        })
     }
 
     /// What was logged of a tie on one line, if anything was.
     fn log_line_of(&self, id: &TieId) -> Result<ShelfReading<Option<Vec<u8>>>, ShelfError> {
-        let mut troubles = Vec::new();
-        let line = match self.entry(id) {
-            Ok(entry) => match entry.hand_on(&mut troubles) {
+        ShelfReading::try_gather(|gathering| match self.entry(id) {
+            Ok(entry) => match entry.hand_on(gathering) {
                 None => Ok(None),
                 Some(entry) => write_entry(&entry)
                     .map(|document| Some(on_one_line(document)))
@@ -268,33 +280,6 @@ impl Shelf {
             },
             Err(error) if error.is_newer() => unread_line(self.entry_file(id).path()).map(Some),
             Err(error) => Err(error),
-        };
-        Ok(ShelfReading::of(line?, troubles))
-    }
-
-    fn take_in(&self, mut tie: Tie) -> Result<Imported, ShelfError> {
-        let _changing = self.change();
-        let was = tie.id.clone();
-        if matches!(self.file(&was).find(), Ok(Found::Whole(here)) if here == tie) {
-            return Ok(Imported {
-                tie,
-                fate: ImportOutcome::AlreadyHere,
-                is_shortened: false,
-            });
-        }
-        let is_shortened = tie.shorten();
-        // A time from another clock must not stand before all that this shelf will ever save.
-        tie.touched = tie.touched.min(self.now_or_newest()?);
-        let (_held, tie) = self.add(tie)?;
-        let fate = if tie.id == was {
-            ImportOutcome::Kept
-        } else {
-            ImportOutcome::Renumbered { was }
-        };
-        Ok(Imported {
-            tie,
-            fate,
-            is_shortened,
         })
     }
 }
@@ -314,8 +299,8 @@ fn on_one_line(mut document: Vec<u8>) -> Vec<u8> {
     document
 }
 
-/// How many ties, entries of the log, and documents of tubes and cords follow.
-fn announced(head: &[u8]) -> Result<(u64, u64, u64), FormatError> {
+/// How many ties, entries of the log, documents of tubes and cords, and of settings follow.
+fn announced(head: &[u8]) -> Result<[u64; 4], FormatError> {
     let Value::Object(fields) = files::parse(head)? else {
         return Err(FormatError::NotAnObject);
     };
@@ -330,7 +315,7 @@ fn announced(head: &[u8]) -> Result<(u64, u64, u64), FormatError> {
     let ties = count("ties").ok_or_else(|| {
         FormatError::shape("ties", "the first line does not say how many ties follow")
     })?;
-    // The first backups had no log, and then no tubes and cords.
+    // The first backups had no log, and then no tubes and cords, and then no settings.
     let other = |name| count(name).unwrap_or(0);
-    Ok((ties, other("logged"), other("racks")))
+    Ok([ties, other("logged"), other("racks"), other("settings")])
 }

@@ -130,8 +130,8 @@ impl Keeper {
         Some((work.leaving.remove(place), newest))
     }
 
-    /// Lets go of the keeper without waiting for the disk any longer.
-    pub fn abandon(self) {
+    /// From now on nobody waits for the disk when the keeper is let go of.
+    pub fn abandon(&self) {
         enter(&self.queue.work).is_abandoned = true;
     }
 

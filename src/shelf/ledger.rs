@@ -3,9 +3,11 @@
 //! One document a tie in the folder `log` beside the ties, with the copy before it, written
 //! and checked as ties are. It stays when its tie is deleted: what a cord did is still true.
 
+use std::collections::HashSet;
 use std::path::PathBuf;
 
 use super::names::Names;
+use super::repair::refusal;
 use super::{
     CopyBefore, Entry, Shelf, ShelfError, ShelfReading, ShelfTrouble, Tie, TieId, WorkTime,
     write_entry,
@@ -47,6 +49,11 @@ impl Ledger {
 
     /// The ties whose legs make the pace: the newest so many, since a tyer gets quicker.
     const TIES_FOR_A_PACE: usize = 10;
+
+    /// The ties of which there is an entry.
+    pub fn ties(&self) -> HashSet<&TieId> {
+        self.entries.iter().map(|entry| &entry.tie).collect()
+    }
 
     /// What the log says of a cord in ties of a kind, by the rule of [`learnt`]; nothing where
     /// nothing was measured. A cord without a name goes by all of its diameter.
@@ -223,16 +230,17 @@ impl Shelf {
     /// # Errors
     /// [`ShelfError::File`] when the folder cannot be read.
     pub fn ledger(&self) -> Result<ShelfReading<Ledger>, ShelfError> {
-        let (mut ledger, mut troubles) = (Ledger::default(), Vec::new());
-        for id in self.logged()? {
-            ledger
-                .entries
-                .extend(self.look_up(&id).hand_on(&mut troubles));
-        }
-        ledger
-            .entries
-            .sort_by(|one, other| (other.logged, &other.tie).cmp(&(one.logged, &one.tie)));
-        Ok(ShelfReading::of(ledger, troubles))
+        let ids = self.logged()?;
+        Ok(ShelfReading::gather(|gathering| {
+            let mut entries = Vec::new();
+            for id in &ids {
+                entries.extend(self.look_up(id).hand_on(gathering));
+            }
+            entries.sort_by(|one: &Entry, other| {
+                (other.logged, &other.tie).cmp(&(one.logged, &one.tie))
+            });
+            Ledger { entries }
+        }))
     }
 
     /// What was logged of one tie, if anything. A damaged document gives way to the copy
@@ -243,8 +251,8 @@ impl Shelf {
     pub fn entry(&self, id: &TieId) -> Result<ShelfReading<Option<Entry>>, ShelfError> {
         match self.look_up(id).found() {
             Ok(entry) => Ok(entry.map(Some)),
-            Err(troubles) => match troubles.into_iter().next() {
-                Some(trouble) => Err(trouble.error),
+            Err(nothing) => match refusal(nothing) {
+                Some(error) => Err(error),
                 None => Ok(ShelfReading::whole(None)),
             },
         }

@@ -13,7 +13,9 @@
 //! [`Entry`] a tie in the folder `log`; the [`Ledger`] makes corrections and a pace of it. A
 //! [`Photograph`] of it stays where the tyer has it.
 
+mod bringing_in;
 mod changes;
+mod clock;
 mod entry;
 mod entry_document;
 mod error;
@@ -40,19 +42,21 @@ mod wild_measure;
 mod work_time;
 mod writing;
 
+pub use bringing_in::{ImportOutcome, Imported};
 pub use changes::Deleted;
+pub use clock::now;
 pub use entry::{Entry, MOST_MINUTES};
 pub use entry_document::{ENTRY_VERSION, read_entry, write_entry};
-pub use error::{DocumentError, ShelfError};
+pub use error::{CopyBefore, DocumentError, ShelfError, ShelfTrouble};
 pub use handle::Shelf;
-pub use import_export::{Backup, IfThere, ImportOutcome, Imported, Restored};
+pub use import_export::{Backup, IfThere, Restored};
 pub use keeper::{Keeper, Kept};
 pub use ledger::{Ledger, Totals};
 pub use lock::Held;
 pub use photograph::{MOST_PHOTOGRAPH_BYTES, Photograph, PhotographError};
-pub use presets::PresetsFile;
+pub use presets::{PresetsFile, read_presets, write_presets};
 pub use presses::Presses;
-pub use repair::{CopyBefore, ShelfReading, ShelfTrouble};
+pub use repair::ShelfReading;
 pub use shelved::{Shelved, TieStatus};
 pub use store::TakenUp;
 pub use tie::{LONGEST_NAME, LONGEST_NOTE, Tie};

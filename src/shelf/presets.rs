@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 
 use serde::{Deserialize, Serialize};
 
+use super::repair::refusal;
 use super::sections::{CordSection, TubeSection};
 use super::verified_file::{DocumentState, VerifiedFile};
 use super::{DocumentError, Shelf, ShelfError, ShelfReading, ShelfTrouble};
@@ -42,6 +43,26 @@ struct PresetsDocument {
     tubes: BTreeMap<String, TubeSection>,
     #[serde(default)]
     cords: BTreeMap<String, CordSection>,
+}
+
+/// Reads the document of tubes and cords.
+///
+/// # Errors
+/// The first thing that is wrong with it.
+pub fn read_presets(document: &[u8]) -> Result<Presets, DocumentError> {
+    Ok(KeptPresets::read(document)?.presets)
+}
+
+/// Writes the document of tubes and cords.
+///
+/// # Errors
+/// [`FormatError`] when it would not read back the same, or would be too large.
+pub fn write_presets(presets: &Presets) -> Result<Vec<u8>, DocumentError> {
+    let kept = KeptPresets {
+        presets: presets.clone(),
+        ..KeptPresets::default()
+    };
+    kept.write()
 }
 
 impl PresetsFile {
@@ -106,14 +127,19 @@ impl PresetsFile {
     /// Changes the presets, with every other writer kept off from reading to writing.
     fn keep(&self, change: impl FnOnce(&mut Presets)) -> Result<ShelfReading<()>, ShelfError> {
         let _lock = self.file.lock()?;
-        // Where nothing can be believed everything stays as it is.
-        let _: ShelfReading<KeptPresets> = presets(self.file.read())?;
-        let mut troubles = Vec::new();
-        let mut kept = presets(self.file.repair())?.hand_on(&mut troubles);
-        change(&mut kept.presets);
-        let contents = kept.write().map_err(FileError::unreadable(self.path()))?;
-        self.file.write(&contents)?;
-        Ok(ShelfReading::of((), troubles))
+        let mut read = presets(self.file.read())?;
+        // Where nothing can be believed everything stays as it is; else what is damaged is told by
+        // the repair of it.
+        if read.is_troubled() {
+            read = presets(self.file.repair())?;
+        }
+        ShelfReading::try_gather(|gathering| {
+            let mut kept = read.hand_on(gathering);
+            change(&mut kept.presets);
+            let contents = kept.write().map_err(FileError::unreadable(self.path()))?;
+            self.file.write(&contents)?;
+            Ok(())
+        })
     }
 
     /// The document on one line, when there is one.
@@ -121,10 +147,11 @@ impl PresetsFile {
         if !self.file.exists() {
             return Ok(ShelfReading::whole(None));
         }
-        let mut troubles = Vec::new();
-        let kept = presets(self.file.read())?.hand_on(&mut troubles);
-        let line = kept.write().map_err(FileError::unreadable(self.path()))?;
-        Ok(ShelfReading::of(Some(line), troubles))
+        ShelfReading::try_gather(|gathering| {
+            let kept = presets(self.file.read())?.hand_on(gathering);
+            let line = kept.write().map_err(FileError::unreadable(self.path()))?;
+            Ok(Some(line))
+        })
     }
 
     /// Takes in what a document holds under names that are free, and says how many those are.
@@ -180,8 +207,8 @@ fn presets(reading: DocumentReading<KeptPresets>) -> Result<ShelfReading<KeptPre
     let told = reading.map_troubles(|_, trouble| ShelfTrouble::with_presets(trouble));
     match told.found() {
         Ok(presets) => Ok(presets),
-        Err(troubles) => match troubles.into_iter().next() {
-            Some(trouble) => Err(trouble.error),
+        Err(nothing) => match refusal(nothing) {
+            Some(error) => Err(error),
             None => Ok(ShelfReading::whole(KeptPresets::default())),
         },
     }

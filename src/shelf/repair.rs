@@ -1,81 +1,14 @@
 //! Reading a tie, and repairing what is damaged.
 
-use std::path::PathBuf;
 use std::sync::TryLockError;
 
-use super::{DocumentError, Presses, Shelf, ShelfError, Tie, TieId};
-use crate::files::{self, DocumentReading, FileError, FileTrouble, LARGEST_DOCUMENT, Reading};
-
-/// Something on the shelf that has to be told.
-#[derive(Clone, Debug)]
-pub struct ShelfTrouble {
-    /// The tie it is about, when the file has the name of one.
-    pub id: Option<TieId>,
-    /// What is wrong, and with which file.
-    pub error: ShelfError,
-    /// Where that file was moved, when it was.
-    pub moved_to: Option<PathBuf>,
-    /// The copy before it, when that is used in its place.
-    pub copy_used: Option<CopyBefore>,
-}
-
-/// What is known of the copy before a damaged document.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum CopyBefore {
-    /// A tie as it stood so many presses earlier.
-    PressesBehind(u64),
-    /// A tie as it stood earlier; how much is not known.
-    SomeWayBehind,
-    /// Something that has no presses.
-    AsKeptBefore,
-}
+use super::{CopyBefore, DocumentError, Presses, Shelf, ShelfError, ShelfTrouble, Tie, TieId};
+use crate::files::{
+    self, DocumentReading, FileError, FileTrouble, LARGEST_DOCUMENT, Reading, TakesAlong, Teller,
+};
 
 /// What was read from the shelf, and what has to be told about that.
 pub type ShelfReading<T> = Reading<T, ShelfTrouble>;
-
-impl ShelfTrouble {
-    /// What was found wrong with a file of a tie, that of its log among them.
-    pub(super) fn with_tie(
-        id: &TieId,
-        trouble: FileTrouble<DocumentError>,
-        copy: impl FnOnce(&FileTrouble<DocumentError>) -> CopyBefore,
-    ) -> Self {
-        let copy_used = trouble.previous_used.then(|| copy(&trouble));
-        Self {
-            id: Some(id.clone()),
-            copy_used,
-            error: trouble.error.into(),
-            moved_to: trouble.moved_to,
-        }
-    }
-
-    /// What was found wrong with the tubes and cords kept by name.
-    pub(super) fn with_presets(trouble: FileTrouble<DocumentError>) -> Self {
-        Self {
-            id: None,
-            copy_used: trouble.previous_used.then_some(CopyBefore::AsKeptBefore),
-            error: trouble.error.into(),
-            moved_to: trouble.moved_to,
-        }
-    }
-
-    /// A file that has not the name of a tie.
-    pub(super) fn stranger(file: PathBuf) -> Self {
-        Self::from(ShelfError::Stranger { file })
-    }
-}
-
-impl From<ShelfError> for ShelfTrouble {
-    /// What the shelf refused, with nothing done about it.
-    fn from(error: ShelfError) -> Self {
-        Self {
-            id: None,
-            error,
-            moved_to: None,
-            copy_used: None,
-        }
-    }
-}
 
 /// What was read, under the name of its file, whatever name stands inside.
 pub(super) fn named(id: &TieId, reading: DocumentReading<Tie>) -> ShelfReading<Option<Tie>> {
@@ -111,12 +44,35 @@ pub(super) fn tie_of(
     id: &TieId,
     reading: ShelfReading<Option<Tie>>,
 ) -> Result<ShelfReading<Tie>, ShelfError> {
-    reading.found().map_err(|troubles| {
-        troubles.into_iter().next().map_or_else(
-            || ShelfError::NoSuchTie { id: id.clone() },
-            |trouble| trouble.error,
-        )
-    })
+    let no_such_tie = || ShelfError::NoSuchTie { id: id.clone() };
+    let found = reading.found();
+    found.map_err(|nothing| refusal(nothing).unwrap_or_else(no_such_tie))
+}
+
+/// Why nothing could be read: the first thing that was found wrong. It takes along what was found
+/// wrong besides, and itself where something was done about it. None when nothing was wrong.
+pub(super) fn refusal(nothing: ShelfReading<()>) -> Option<ShelfError> {
+    let mut refusal = Refusal(None);
+    nothing.hand_on(&mut refusal);
+    refusal.0
+}
+
+struct Refusal(Option<ShelfError>);
+
+impl Teller<ShelfTrouble> for Refusal {
+    fn tell_of(&mut self, mut troubles: Vec<ShelfTrouble>) {
+        let Some(first) = troubles.first() else {
+            return;
+        };
+        let error = first.error.clone();
+        if first.moved_to.is_none() {
+            troubles.remove(0);
+        }
+        self.0 = Some(match troubles[..] {
+            [] => error,
+            _ => error.after(troubles),
+        });
+    }
 }
 
 impl Shelf {

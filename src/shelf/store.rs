@@ -23,17 +23,24 @@ impl Shelf {
     /// [`ShelfError::File`] when the folder cannot be read. A missing folder is an empty shelf.
     pub fn list(&self) -> Result<ShelfReading<Vec<Tie>>, ShelfError> {
         let Names { ids, strangers } = Names::in_folder(self.folder())?;
-        let (mut ties, mut troubles) = (Vec::new(), Vec::new());
-        for id in &ids {
-            ties.extend(self.examine_or_repair(id).hand_on(&mut troubles));
-        }
-        ties.sort_by(|one, other| (other.touched, &other.id).cmp(&(one.touched, &one.id)));
-        if let Some(tie) = ties.first() {
-            let mut newest = enter(&self.shared.newest);
-            *newest = (*newest).max(Some(tie.touched));
-        }
-        troubles.extend(strangers.into_iter().map(ShelfTrouble::stranger));
-        Ok(ShelfReading::of(ties, troubles))
+        let listed = ShelfReading::gather(|gathering| {
+            let mut ties = Vec::new();
+            for id in &ids {
+                ties.extend(self.examine_or_repair(id).hand_on(gathering));
+            }
+            for stranger in strangers {
+                gathering.add(ShelfTrouble::stranger(stranger));
+            }
+            ties.sort_by(|one: &Tie, other| {
+                (other.touched, &other.id).cmp(&(one.touched, &one.id))
+            });
+            if let Some(tie) = ties.first() {
+                let mut newest = enter(&self.shared.newest);
+                *newest = (*newest).max(Some(tie.touched));
+            }
+            ties
+        });
+        Ok(listed)
     }
 
     /// Reads one tie without taking it up, and changes nothing.

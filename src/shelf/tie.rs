@@ -2,7 +2,7 @@
 
 use jiff::Timestamp;
 
-use super::{Presses, TieId, WorkTime};
+use super::{Presses, TieId, WorkTime, clock};
 use crate::files::Fields;
 use crate::guide::{Place, Plan};
 
@@ -47,7 +47,7 @@ pub struct Tie {
 impl Tie {
     /// A tie just begun, with a name of its own on the shelf and nothing written about it.
     pub fn begin(plan: Plan, place: Place) -> Self {
-        let now = Timestamp::now();
+        let now = clock::now();
         Self {
             id: TieId::draw(),
             name: String::new(),

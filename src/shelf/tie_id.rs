@@ -4,8 +4,9 @@ use std::fmt;
 use std::hash::{BuildHasher, RandomState};
 use std::sync::atomic::{AtomicU64, Ordering};
 
-use jiff::Timestamp;
 use thiserror::Error;
+
+use super::clock;
 
 /// The name of a tie on the shelf: 6 to 32 of the letters a to z and digits, so that it is
 /// safe as a file name on any system.
@@ -32,7 +33,7 @@ impl TieId {
         let mut number = RandomState::new().hash_one((
             std::process::id(),
             DRAWN.fetch_add(1, Ordering::Relaxed),
-            Timestamp::now().as_nanosecond(),
+            clock::now().as_nanosecond(),
         ));
         let base = LETTERS.len() as u64;
         let letters = (0..LETTERS_OF_A_NEW_ID).map(|_| {

@@ -43,6 +43,8 @@ pub use speak::{Chime, Mute, Speak};
 pub use speakable::SpeakableText;
 pub use speaker::Speaker;
 pub use speech_settings::{SpeechSettings, VoiceMatch};
+#[cfg(target_os = "linux")]
+pub use ssip::{Answer, Unreadable, read_answer};
 pub use timeouts::Timeouts;
 #[cfg(not(target_os = "linux"))]
 pub use tts_voice::TtsVoice as SystemVoice;

@@ -36,6 +36,9 @@ impl Words {
                 let (path, reason) = (path.display().to_string(), self.reason(error.reason()));
                 self.notice("trouble-io", &[("path", &path), ("reason", &reason)])
             }
+            ShelfError::After { troubles, error } => {
+                self.shelf_troubles(troubles).then(&self.no_ties(error))
+            }
             _ => self.shelf_error(error),
         }
     }

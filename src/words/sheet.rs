@@ -227,6 +227,23 @@ impl Words {
         self.text("sheet-step", &args)
     }
 
+    /// So many pages or frames are made.
+    pub fn sheet_progress(&self, done: u32, pages: u32) -> String {
+        self.text(
+            "sheet-progress",
+            &fluent_args! { "page" => done, "pages" => pages },
+        )
+    }
+
+    /// A sheet was stopped after so many pages or frames: either they would have gone into one file, such
+    /// as a PDF, or each is in a file of its own.
+    pub fn sheet_stopped(&self, done: u32, pages: u32, is_one_file: bool) -> String {
+        let args = fluent_args! {
+            "page" => done, "pages" => pages, "one" => is_one_file.selector(),
+        };
+        self.text("sheet-stopped", &args)
+    }
+
     /// The sentence for a sheet with more than `most` of what it counts.
     pub fn sheet_long(&self, id: &str, most: u32) -> String {
         self.text(id, &fluent_args! { "most" => most })

@@ -96,8 +96,8 @@ impl Words {
         self.sentence("shelf-backed-up", &args)
     }
 
-    /// What came from a file.
-    pub fn brought_in(&self, file: &Path, restored: &Restored) -> Sentence {
+    /// What came from a file, the settings among it or not.
+    pub fn brought_in(&self, file: &Path, restored: &Restored, settings_came: bool) -> Sentence {
         let is_known = |fate: &ImportOutcome| matches!(fate, ImportOutcome::AlreadyHere);
         let known = restored
             .ties
@@ -108,7 +108,7 @@ impl Words {
             "file" => file.display().to_string(), "new" => restored.ties.len() - known,
             "logged" => restored.logged, "known" => known, "faults" => restored.faults.len(),
             "missing" => restored.missing, "shortened" => restored.shortened,
-            "presets" => restored.presets,
+            "presets" => restored.presets, "settings" => settings_came.selector(),
         };
         self.sentence("shelf-brought-in", &args)
     }
@@ -249,7 +249,16 @@ impl Words {
                 self.notice("shelf-error-exists", &[("path", &shown(file))])
             }
             ShelfError::NoHome => self.notice("shelf-error-no-home", &[]),
+            ShelfError::After { troubles, error } => {
+                self.shelf_troubles(troubles).then(&self.shelf_error(error))
+            }
         }
+    }
+
+    /// The sentences for what was found wrong on the shelf, one after the other.
+    pub(super) fn shelf_troubles(&self, troubles: &[ShelfTrouble]) -> Sentence {
+        let sentences = troubles.iter().map(|trouble| self.shelf_trouble(trouble));
+        sentences.fold(Sentence::default(), |told, next| told.then(&next))
     }
 }
 

@@ -89,6 +89,17 @@ impl Sentence {
     pub const fn spoken(&self) -> &Spoken {
         &self.spoken
     }
+
+    /// This and then `next`, with a space between when neither is empty.
+    #[must_use]
+    pub(super) fn then(mut self, next: &Self) -> Self {
+        if !self.shown.is_empty() && !next.shown.is_empty() {
+            self.shown.push(' ');
+        }
+        self.shown.push_str(&next.shown);
+        self.spoken = self.spoken.then(&next.spoken);
+        self
+    }
 }
 
 impl fmt::Display for Sentence {

@@ -6,6 +6,7 @@ use jiff::Timestamp;
 use marlinspeak::files::{FileError, FormatError};
 use marlinspeak::shelf::{DocumentError, IfThere, ImportOutcome, ShelfError};
 
+use crate::told_of::told_of;
 use crate::{document, five_by_six, fresh, leg, set_aside, two_copies};
 
 #[test]
@@ -129,9 +130,8 @@ fn a_backup_brings_everything_back_in_its_order() {
     )
     .unwrap();
     let file = around.path().join("backup");
-    let mut troubles = Vec::new();
     let backup = shelf.backup(&file, IfThere::Refuse).unwrap();
-    let backup = backup.hand_on(&mut troubles);
+    let (backup, troubles) = told_of(backup);
     assert_eq!((backup.ties, backup.left_out, troubles.len()), (4, 1, 1));
 
     let (_elsewhere, other) = fresh();

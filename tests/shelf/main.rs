@@ -13,6 +13,8 @@ mod log;
 mod order;
 mod rack;
 mod schema;
+#[path = "../support/told_of.rs"]
+mod told_of;
 
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -21,6 +23,7 @@ use marlinspeak::guide::{Place, Plan};
 use marlinspeak::knot::PassLeg;
 use marlinspeak::shelf::{Shelf, ShelfTrouble, Tie, TieId};
 use tempfile::TempDir;
+use told_of::told_of;
 
 /// A shelf in a folder of its own, which goes when the folder is dropped.
 fn fresh() -> (TempDir, Shelf) {
@@ -60,9 +63,7 @@ fn two_copies(shelf: &Shelf) -> Tie {
 
 /// The ties on a shelf, newest first, and everything that has to be told of them.
 fn listed(shelf: &Shelf) -> (Vec<Tie>, Vec<ShelfTrouble>) {
-    let mut troubles = Vec::new();
-    let ties = shelf.list().unwrap().hand_on(&mut troubles);
-    (ties, troubles)
+    told_of(shelf.list().unwrap())
 }
 
 /// The contents of every file in a folder that was set aside.

@@ -8,6 +8,7 @@ use marlinspeak::shelf::{CopyBefore, DocumentState, IfThere, PresetsFile, Shelf}
 
 use crate::damaged::flipped_and_cut;
 use crate::fresh;
+use crate::told_of::told_of;
 
 fn tube(diameter: f64) -> Tube {
     Tube::plain(Millimetres::new(diameter).unwrap())
@@ -34,8 +35,7 @@ fn every_flipped_byte_and_every_cut_is_told_and_gives_way_to_the_copy_before() {
     for at in 0..whole.len() - 1 {
         for damaged in flipped_and_cut(&whole, at) {
             fs::write(rack.path(), &damaged).unwrap();
-            let mut troubles = Vec::new();
-            let presets = rack.read().unwrap().hand_on(&mut troubles);
+            let (presets, troubles) = told_of(rack.read().unwrap());
             if let [trouble] = &troubles[..] {
                 assert_eq!(trouble.copy_used, Some(CopyBefore::AsKeptBefore));
                 assert_eq!(presets.tubes.keys().collect::<Vec<_>>(), ["oak"]);

@@ -5,6 +5,7 @@
 #![allow(dead_code)]
 
 use std::path::Path;
+use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Arc, Mutex};
 use std::time::Duration;
 
@@ -78,6 +79,7 @@ pub struct Hands {
     pub clock: Clock,
     /// Whether the app asked to be closed.
     pub has_exited: bool,
+    left_unsaved: Arc<AtomicBool>,
 }
 
 impl Hands {
@@ -95,12 +97,14 @@ impl Hands {
     pub fn open_in(words: Words, folder: &Path, plan: Option<Plan>, settings: Settings) -> Self {
         let clock = Clock::default();
         let sounds = Sounds::default();
+        let left_unsaved = Arc::<AtomicBool>::default();
         let platform = PlatformServices {
             clock: Box::new({
                 let clock = clock.clone();
                 move || clock.now()
             }),
             chime: Box::new(sounds.clone()),
+            left_unsaved: Arc::clone(&left_unsaved),
             ..PlatformServices::default()
         };
         let shelf = Shelf::open(folder).unwrap();
@@ -125,6 +129,7 @@ impl Hands {
             sounds,
             clock,
             has_exited: false,
+            left_unsaved,
         };
         hands.run(task);
         hands
@@ -208,6 +213,11 @@ impl Hands {
                 _ => {}
             }
         }
+    }
+
+    /// Whether the tyer has left what was not saved.
+    pub fn has_left_unsaved(&self) -> bool {
+        self.left_unsaved.load(Ordering::Relaxed)
     }
 
     /// Everything said so far.

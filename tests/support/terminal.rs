@@ -14,7 +14,7 @@ use marlinspeak::cli::tie::{TerminalDriver, TerminalEvent, TerminalServices};
 use marlinspeak::pedal::{Input, InputEvent, Transition};
 use marlinspeak::session::{Event, InHand, Session, Wishes, inventory};
 use marlinspeak::settings::{Settings, SettingsFile};
-use marlinspeak::shelf::{Keeper, Shelf};
+use marlinspeak::shelf::{Keeper, Shelf, ShelfReading};
 use marlinspeak::voice::{Chime, Cue, Speak};
 use marlinspeak::words::{Spoken, Words};
 
@@ -69,16 +69,22 @@ impl Terminal {
     /// Takes up the newest tie in `folder`.
     pub fn take_up(words: Words, folder: &Path, settings: Settings) -> Self {
         let shelf = Shelf::open(folder).unwrap();
-        let mut troubles = Vec::new();
-        let found = inventory(&shelf, None, Timestamp::now()).unwrap();
-        let waiting = found.hand_on(&mut troubles);
-        let mut in_hand = InHand::taken_up(&shelf, waiting[0].tie.id(), false).unwrap();
-        in_hand.troubles.extend(troubles);
+        let waiting = inventory(&shelf, None, Timestamp::now()).unwrap();
+        let in_hand = ShelfReading::gather(|gathering| {
+            let waiting = waiting.hand_on(gathering);
+            let taken = InHand::taken_up(&shelf, waiting[0].tie.id(), false);
+            taken.unwrap().hand_on(gathering)
+        });
         Self::with(words, shelf, settings, in_hand)
     }
 
     /// With a tie in hand.
-    pub fn with(words: Words, shelf: Shelf, settings: Settings, in_hand: InHand) -> Self {
+    pub fn with(
+        words: Words,
+        shelf: Shelf,
+        settings: Settings,
+        in_hand: ShelfReading<InHand>,
+    ) -> Self {
         let (voice, sounds, paper) = Default::default();
         let (voice, sounds, paper): (Remembered, Sounds, Paper) = (voice, sounds, paper);
         let services = TerminalServices {

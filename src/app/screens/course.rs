@@ -8,6 +8,7 @@ use iced::{Element, Fill, FillPortion, Task};
 use super::context::Context;
 use super::route::{Go, Next};
 use super::screen_page::ScreenPage;
+use crate::app::off_thread::off_thread;
 use crate::app::picture_view::PictureView;
 use crate::app::{theme, widgets};
 use crate::bench::WeaveChoice;
@@ -54,7 +55,7 @@ impl ScreenPage for State {
     /// The screen says itself once it is known how far the tyer is.
     fn open((): (), context: &mut Context) -> (Self, Task<Message>) {
         let task = match context.services.shelf.clone() {
-            Some(shelf) => Task::future(async move { Message::Asked(lessons(&shelf)) }),
+            Some(shelf) => off_thread(move || Message::Asked(lessons(&shelf))),
             None => Task::done(Message::Asked(Ok(ShelfReading::whole(Default::default())))),
         };
         (Self::default(), task)
@@ -63,15 +64,14 @@ impl ScreenPage for State {
     fn update(&mut self, message: Message, context: &mut Context) -> Next<Message> {
         match message {
             Message::Asked(states) => {
-                let mut troubles = Vec::new();
-                self.states = match states {
-                    Ok(states) => states.hand_on(&mut troubles),
+                let troubles;
+                (self.states, troubles) = match states {
+                    Ok(states) => context.session.noted(states),
                     Err(error) => {
                         context.session.refuse(&error);
                         Default::default()
                     }
                 };
-                let troubles = context.session.new_troubles(troubles);
                 // The first lesson that is not done is the one to go on with.
                 let not_done = |state: &LessonState| *state != LessonState::Done;
                 self.chosen = self.states.iter().position(not_done).unwrap_or(0);

@@ -8,6 +8,7 @@ use iced::{Element, Fill, Padding, Task};
 use super::context::Context;
 use super::route::{Go, Next, Route};
 use super::screen_page::ScreenPage;
+use crate::app::off_thread::off_thread;
 use crate::app::{theme, widgets};
 use crate::pedal::{Intent, Press};
 use crate::session::{LogAction, LogField, LogForm, NotLogged, keep_entry};
@@ -140,7 +141,7 @@ impl State {
                 Next::run(focus(field))
             }
             LogAction::Keep(entry) => match context.services.shelf.clone() {
-                Some(shelf) => Next::run(Task::future(async move {
+                Some(shelf) => Next::run(off_thread(move || {
                     Message::Kept(keep_entry(&shelf, &entry))
                 })),
                 None => Next::default(),

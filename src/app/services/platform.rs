@@ -9,7 +9,7 @@ use std::time::{Duration, Instant};
 use super::awake::Awake;
 use super::event::ServiceEvent;
 use super::timers::Timers;
-use crate::session::Event;
+use crate::session::{Event, ToSession};
 use crate::settings::{Settings, SettingsError, SettingsFile};
 use crate::voice::{Chime, CuePlayer};
 
@@ -71,10 +71,8 @@ impl PlatformServices {
             let opened = SettingsFile::open(&path, move |trouble: SettingsError| {
                 told(Event::Settings(trouble));
             });
+            let opened = opened.hand_on(&mut ToSession(session.clone()));
             (platform.file, settings) = (opened.file, opened.settings);
-            for trouble in opened.troubles {
-                session(Event::Settings(trouble));
-            }
         }
         // Without the thread long and double presses and the flash do not work; every key does.
         if let Ok(timers) = Timers::start(move |timer| session(Event::Woken(timer))) {

@@ -1,6 +1,7 @@
 //! `marlinspeak sheet`: cards, strips and stages as PNG or PDF, and reels.
 
 mod pages;
+mod progress;
 mod reel;
 mod target;
 
@@ -15,7 +16,7 @@ use target::{Target, refused_name};
 use super::complaint::Complaint;
 use super::options::KnotOptions;
 use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_for};
-use crate::bench::{Layout, RigError, Tube, pinning};
+use crate::bench::{Layout, Prices, RigError, Tube, pinning};
 use crate::guide::{AtOnce, Labour, Plan, Script};
 use crate::picture::View;
 use crate::picture::sheet::{DOTS, Paper, SheetPage, StripSheet};
@@ -90,7 +91,7 @@ struct SheetArgs {
 }
 
 /// Makes the sheet that is asked for and says nothing when all went well.
-pub(super) fn run(asked: &SheetOptions, words: &Words) -> Result<(), Complaint> {
+pub(super) fn run(asked: &SheetOptions, set: Prices, words: &Words) -> Result<(), Complaint> {
     let args = match &asked.what {
         Kind::Card(card) => &card.sheet,
         Kind::Strip(args) => args,
@@ -102,7 +103,7 @@ pub(super) fn run(asked: &SheetOptions, words: &Words) -> Result<(), Complaint> 
     let target = args.target(words)?;
     let title = words.tie_line(&plan);
     let pages = match &asked.what {
-        Kind::Card(card) => card.pages(&plan, paper, words)?,
+        Kind::Card(card) => card.pages(&plan, set, paper, words)?,
         Kind::Strip(args) => args.strip(&plan, paper, words)?,
         Kind::Stage(stage) => vec![stage.page(&plan, paper, words)?],
         Kind::Reel(_) => Vec::new(),
@@ -119,17 +120,17 @@ impl StageArgs {
         };
         let script = Script::new(plan, AtOnce::default());
         let place = match self.step.as_deref() {
-            None => script.places().last(),
+            None => Some(script.last()),
             Some(given) => {
                 let number: Option<usize> = given.trim().parse().ok();
                 number
                     .and_then(|number| number.checked_sub(1))
-                    .and_then(|before| script.places().nth(before))
+                    .and_then(|before| script.nth(before))
             }
         };
         let Some(step) = place.and_then(|place| script.step(place)) else {
             let given = self.step.as_deref().unwrap_or_default();
-            let sentence = words.sheet_step(given, script.places().count());
+            let sentence = words.sheet_step(given, script.count());
             return Err(Complaint::input(sentence));
         };
         let view = if self.rolled_out {
@@ -142,7 +143,13 @@ impl StageArgs {
 }
 
 impl CardArgs {
-    fn pages(&self, plan: &Plan, paper: Paper, words: &Words) -> Result<Vec<SheetPage>, Complaint> {
+    fn pages(
+        &self,
+        plan: &Plan,
+        set: Prices,
+        paper: Paper,
+        words: &Words,
+    ) -> Result<Vec<SheetPage>, Complaint> {
         let passes = u32::from(plan.laying().passes());
         if plan.knot().crossings() * passes * passes > MOST_CROSSINGS {
             let sentence = words.sheet_long("sheet-card-long", MOST_CROSSINGS);
@@ -154,7 +161,7 @@ impl CardArgs {
         } else {
             plan
         };
-        let prices = self.prices.prices(words)?;
+        let prices = self.prices.prices(set, words)?;
         let labour = Labour::of(equipped, ledger(words)?.pace(), prices);
         let pinned = self.sheet.pinned(plan, words)?;
         let pinned = pinned.as_ref().map(|(tube, layout)| (tube, layout));

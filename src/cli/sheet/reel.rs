@@ -7,6 +7,7 @@ use std::path::PathBuf;
 use clap::Args;
 
 use super::pages::staged;
+use super::progress::Progress;
 use super::target::{self, refused_name};
 use crate::cli::complaint::Complaint;
 use crate::cli::options::KnotOptions;
@@ -210,9 +211,13 @@ impl Frames<'_> {
         let samples = self.samples(count, place, width, view);
         let mut reel = Reel::begin(BufWriter::new(draft), format, count, &samples)?;
         drop(samples);
-        for frame in self.all() {
+        let mut progress = Progress::begin(count, self.words);
+        for (done, frame) in (1..).zip(self.all()) {
             let image = frame.image(place, width, view, &mut painter);
             reel.frame(image, frame.hundredths)?;
+            if !progress.goes_on(done) {
+                return Err(ReelError::Stopped { done, count });
+            }
         }
         reel.finish()
     }

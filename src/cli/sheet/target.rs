@@ -6,11 +6,12 @@ use std::path::{Path, PathBuf};
 
 use tempfile::NamedTempFile;
 
+use super::progress::Progress;
 use crate::cli::complaint::Complaint;
 use crate::files::Reason;
 use crate::picture::ExportError;
 use crate::picture::reel::ReelError;
-use crate::picture::sheet::{SheetPage, pdf};
+use crate::picture::sheet::{SheetPage, pdf_while};
 use crate::words::Words;
 
 /// Where the pages go.
@@ -36,13 +37,24 @@ impl Target {
         if let Some(file) = files.iter().find(|file| !self.replace && file.exists()) {
             return Err(refused_name("sheet-exists", file, words));
         }
+        let count = u32::try_from(pages.len()).unwrap_or(u32::MAX);
+        let mut progress = Progress::begin(count, words);
+        let stopped = |done| Complaint::failure(words.sheet_stopped(done, count, self.is_pdf));
         if self.is_pdf {
-            let bytes = pdf(pages, title).map_err(failed)?;
+            let mut done = 0;
+            let bytes = pdf_while(pages, title, |pages| {
+                done = pages;
+                progress.goes_on(pages)
+            });
+            let bytes = bytes.map_err(failed)?.ok_or_else(|| stopped(done))?;
             return self.put(&self.file, &bytes, words);
         }
-        for (page, file) in pages.iter().zip(files) {
+        for (done, (page, file)) in (1..).zip(pages.iter().zip(files)) {
             let bytes = page.image(self.dots).png(self.dots).map_err(failed)?;
             self.put(&file, &bytes, words)?;
+            if !progress.goes_on(done) && done < count {
+                return Err(stopped(done));
+            }
         }
         Ok(())
     }
@@ -100,6 +112,9 @@ pub(super) fn put(
                 let reason = words.reason(Reason::of(&fault));
                 let texts = [("file", &*name), ("reason", &*reason)];
                 Complaint::failure(words.plainly("sheet-unwritable", &texts))
+            }
+            ReelError::Stopped { done, count } => {
+                Complaint::failure(words.sheet_stopped(done, count, true))
             }
             ReelError::Encoder(_) => Complaint::failure(words.plainly("sheet-failed", &[])),
         }

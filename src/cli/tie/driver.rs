@@ -12,8 +12,12 @@ use crate::pedal::{InputEvent, Intent, KeyBinder, Press, Transition};
 use crate::session::{
     Effect, Event, InHand, LogForm, Page, Session, SettingsList, Timer, entry_for,
 };
-use crate::shelf::ShelfError;
+use crate::shelf::{ShelfError, ShelfReading};
 use crate::words::Spoken;
+
+/// How long a press may wait for the one before it to come to disk: longer than a slow disk takes,
+/// and short enough for who presses.
+const MOMENT: Duration = Duration::from_millis(500);
 
 /// A tie in a terminal.
 pub struct TerminalDriver<W> {
@@ -84,7 +88,7 @@ impl<W: Write> TerminalDriver<W> {
     ///
     /// # Errors
     /// When nothing can be printed.
-    pub fn take_in_hand(&mut self, in_hand: InHand, now: Duration) -> io::Result<()> {
+    pub fn take_in_hand(&mut self, in_hand: ShelfReading<InHand>, now: Duration) -> io::Result<()> {
         self.session.take_in_hand(in_hand, now);
         self.carry_out(now)
     }
@@ -300,9 +304,7 @@ impl<W: Write> TerminalDriver<W> {
                 let Some(shelf) = shelf else { return Ok(()) };
                 match entry_for(shelf, &tie) {
                     Ok(entry) => {
-                        let mut troubles = Vec::new();
-                        let entry = entry.hand_on(&mut troubles);
-                        self.session.also(troubles);
+                        let entry = entry.hand_on(&mut self.session);
                         let form = Box::new(LogForm::new(entry));
                         return self.open(Overlay::Log(form), now);
                     }
@@ -363,6 +365,14 @@ impl<W: Write> TerminalDriver<W> {
     pub fn flush(&self, at_most: Duration) -> bool {
         let keeper = self.services.keeper.as_ref();
         keeper.is_some_and(|keeper| keeper.flush(at_most))
+    }
+
+    /// Waits a moment for the last press to come to disk, unless it is told that this takes long or
+    /// fails: so in a burst of presses no more than one is not on disk.
+    pub fn settle(&self) {
+        if !self.session.is_saving_late() {
+            self.flush(MOMENT);
+        }
     }
 
     /// Falls silent, waits at most this long for the last save, and says how the tie was left.

@@ -18,6 +18,17 @@ pub enum TerminalEvent {
     Session(Event),
 }
 
+impl TerminalEvent {
+    /// Whether something was pressed, or typed.
+    pub const fn is_press(&self) -> bool {
+        match self {
+            Self::Pedal(raw) | Self::Key(raw, _) => matches!(raw.transition, Transition::Down),
+            Self::Line(_) => true,
+            Self::Gone | Self::Session(_) => false,
+        }
+    }
+}
+
 /// The key in a raw press, for what has no meaning as a pedal: as it is typed where it types
 /// something.
 pub fn press(raw: &InputEvent, typed: Option<String>) -> Option<Press> {

@@ -13,19 +13,18 @@ use std::sync::mpsc::{self, Receiver, RecvTimeoutError, Sender};
 use std::time::{Duration, Instant};
 
 use clap::Args;
-use jiff::Timestamp;
 
 use super::complaint::Complaint;
+use super::error_lines::ErrorLines;
 use super::options::{KnotOptions, at_once, checks};
-use super::print;
 use super::setup_options::SetupOptions;
 use crate::bench::WeaveChoice;
 use crate::guide::{AtOnce, COURSE, Script};
 use crate::logging;
 use crate::pedal;
-use crate::session::{Event, InHand, Session, Wishes, inventory, lesson_tie, new_tie};
+use crate::session::{Event, InHand, Session, ToSession, Wishes, inventory, lesson_tie, new_tie};
 use crate::settings::{Settings, SettingsFile};
-use crate::shelf::{Keeper, Shelf, ShelfError, Tie};
+use crate::shelf::{self, Keeper, Shelf, ShelfError, ShelfReading, Tie};
 use crate::voice::{CuePlayer, Mute, Speaker, SystemVoice, VoiceError, VoiceEvent};
 use crate::words::{Detail, Words};
 pub use driver::{TerminalDriver, TieLeft};
@@ -163,24 +162,27 @@ fn taken(
     opened: &Result<Shelf, ShelfError>,
     named: Option<Tie>,
     words: &Words,
-) -> Result<InHand, Complaint> {
+) -> Result<ShelfReading<InHand>, Complaint> {
     let shelf = match (opened, named) {
         (opened, Some(tie)) => return Ok(InHand::new(opened.as_ref().ok(), tie)),
         (Ok(shelf), None) => shelf,
         (Err(error), None) => return Err(refused(error, words)),
     };
     let refused = |error: ShelfError| refused(&error, words);
-    let mut troubles = Vec::new();
-    let found = inventory(shelf, None, Timestamp::now()).map_err(refused)?;
-    let waiting = found.hand_on(&mut troubles);
-    let Some(newest) = waiting.first() else {
-        print::troubles(words, &troubles);
-        return Err(Complaint::input(words.plainly("tie-none-waiting", &[])));
+    let waiting = inventory(shelf, None, shelf::now()).map_err(refused)?;
+    let newest = match waiting.map(|ties| ties.into_iter().next()).found() {
+        Ok(newest) => newest,
+        Err(nothing) => {
+            nothing.hand_on(&mut ErrorLines::new(words));
+            return Err(Complaint::input(words.plainly("tie-none-waiting", &[])));
+        }
     };
-    let mut in_hand = InHand::taken_up(shelf, newest.tie.id(), false).map_err(refused)?;
     // What was wrong with it was mended when the shelf was looked through.
-    in_hand.troubles.extend(troubles);
-    Ok(in_hand)
+    let in_hand = ShelfReading::try_gather(|gathering| {
+        let newest = newest.hand_on(gathering);
+        Ok(InHand::taken_up(shelf, newest.tie.id(), false)?.hand_on(gathering))
+    });
+    in_hand.map_err(refused)
 }
 
 fn refused(error: &ShelfError, words: &Words) -> Complaint {
@@ -207,10 +209,8 @@ fn start_services(
     if let Some(path) = SettingsFile::default_path() {
         let told = session(tell.clone());
         let opened = SettingsFile::open(&path, move |trouble| told(Event::Settings(trouble)));
+        let opened = opened.hand_on(&mut ToSession(session(tell.clone())));
         (file, settings) = (opened.file, opened.settings);
-        for trouble in opened.troubles {
-            session(tell.clone())(Event::Settings(trouble));
-        }
     }
     let mut services = TerminalServices {
         shelf: None,
@@ -263,7 +263,7 @@ fn listen(tell: &Sender<TerminalEvent>, has_single_keys: bool) {
 fn guide(
     driver: &mut TerminalDriver<io::Stdout>,
     events: &Receiver<TerminalEvent>,
-    in_hand: InHand,
+    in_hand: ShelfReading<InHand>,
     opening: &[String],
 ) -> io::Result<()> {
     let start = Instant::now();
@@ -281,6 +281,9 @@ fn guide(
             Err(RecvTimeoutError::Timeout) => None,
             Err(RecvTimeoutError::Disconnected) => Some(TerminalEvent::Gone),
         };
+        if event.as_ref().is_some_and(TerminalEvent::is_press) {
+            driver.settle();
+        }
         driver.take(event, start.elapsed())?;
     }
     Ok(())

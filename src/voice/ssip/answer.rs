@@ -11,42 +11,49 @@ const LONGEST_ANSWER: usize = 8 << 20;
 
 /// A whole answer, or a report of what happens to a text.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub(super) struct Answer {
+pub struct Answer {
     /// The number that says what it is.
-    pub(super) code: u16,
+    pub code: u16,
     /// What it holds, a line each, without the line that ends it.
-    pub(super) data: Vec<String>,
+    pub data: Vec<String>,
     /// The line that ends it.
-    pub(super) end: String,
+    pub end: String,
 }
 
 impl Answer {
     /// Whether the service did what it was asked to.
-    pub(super) const fn is_yes(&self) -> bool {
+    pub const fn is_yes(&self) -> bool {
         self.code >= 200 && self.code < 300
     }
 
     /// Whether it reports what happens to a text, unasked.
-    pub(super) const fn is_report(&self) -> bool {
+    pub const fn is_report(&self) -> bool {
         self.code >= 700 && self.code < 800
     }
 }
 
-/// Why nothing more can be read.
+/// Why nothing more can be read of what a service sends.
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
-pub(super) enum Unreadable {
+pub enum Unreadable {
+    /// The service has hung up, in the middle of an answer or before it.
     #[error("it has hung up")]
     HungUp,
+    /// The connection failed, and what the system says.
     #[error("{0}")]
     Io(String),
+    /// A line is none of an answer.
     #[error("it sends what is no answer")]
     NoAnswer,
+    /// A line or an answer is longer than any service has need of.
     #[error("its answer does not end")]
     TooLong,
 }
 
-/// Reads the next answer or report.
-pub(super) fn read(service: &mut impl BufRead) -> Result<Answer, Unreadable> {
+/// Reads the next answer or report, within limits: a line, and an answer, has a longest.
+///
+/// # Errors
+/// Why nothing more can be read.
+pub fn read(service: &mut impl BufRead) -> Result<Answer, Unreadable> {
     let (mut data, mut code, mut length) = (Vec::new(), None, 0);
     loop {
         let line = read_line(service)?;

@@ -8,4 +8,5 @@ mod address;
 mod answer;
 mod link;
 
+pub use answer::{Answer, Unreadable, read as read_answer};
 pub(super) use link::Link;

@@ -9,7 +9,8 @@ use crate::bench::{FitAnswer, Prices};
 use crate::guide::{FitQuestion, Plan, Presets, SetupError, SetupField, SetupForm};
 use crate::knot::{Hand, Knot, Side};
 use crate::pedal::{Intent, Press};
-use crate::shelf::{ShelfError, ShelfTrouble};
+use crate::session::Session;
+use crate::shelf::{ShelfError, ShelfReading};
 use crate::words::{Remark, Sentence, Spoken, Words};
 
 /// What is typed, and what fits.
@@ -45,9 +46,9 @@ pub enum Message {
     /// A choice beside a field was taken, by its number.
     Picked(SetupField, usize),
     /// The knots for a question are found.
-    Found(u64, FitOutcome, Vec<ShelfTrouble>),
+    Found(u64, ShelfReading<FitOutcome>),
     /// The kept tubes and cords are read.
-    Presets(Result<Presets, ShelfError>, Vec<ShelfTrouble>),
+    Presets(Result<ShelfReading<Presets>, ShelfError>),
     /// A knot was pointed at.
     Choose(usize),
     /// The chosen knot is to be tied.
@@ -137,7 +138,7 @@ impl State {
     }
 
     /// What a message from the form or the list comes to.
-    pub(super) fn told(&mut self, message: Message, words: &Words) -> Action {
+    pub(super) fn told(&mut self, message: Message, session: &mut Session) -> Action {
         match message {
             Message::Typed(field, text) => {
                 self.focus = field;
@@ -145,7 +146,8 @@ impl State {
                 self.look()
             }
             Message::Picked(field, index) => self.pick(field, index),
-            Message::Found(asked, outcome, _) => {
+            Message::Found(asked, found) => {
+                let outcome = found.hand_on(session);
                 if asked != self.asked {
                     return Action::None;
                 }
@@ -157,14 +159,16 @@ impl State {
                     Findings::Knots(outcome.question, outcome.answers)
                 };
                 if self.takes_best {
-                    self.take(words)
+                    self.take(session.words())
                 } else {
                     Action::Chosen(Spoken::default())
                 }
             }
-            Message::Presets(read, _) => {
+            Message::Presets(read) => {
                 match read {
-                    Ok(presets) => (self.presets, self.presets_trouble) = (presets, None),
+                    Ok(read) => {
+                        (self.presets, self.presets_trouble) = (read.hand_on(session), None);
+                    }
                     Err(error) => {
                         ::log::warn!("{error}");
                         self.presets_trouble = Some(error);
@@ -172,9 +176,9 @@ impl State {
                 }
                 self.look()
             }
-            Message::Choose(index) => self.choose(index, words),
-            Message::Take => self.take(words),
-            Message::Filter(filter) => self.filter(filter, words),
+            Message::Choose(index) => self.choose(index, session.words()),
+            Message::Take => self.take(session.words()),
+            Message::Filter(filter) => self.filter(filter, session.words()),
         }
     }
 
@@ -358,48 +362,57 @@ impl State {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::session::Wishes;
+    use crate::settings::Settings;
+
+    fn session() -> Session {
+        Session::new(Words::english(), Settings::default(), Wishes::default())
+    }
 
     /// Types a field and gives back the question that the form then asks.
     fn type_in(plan: &mut State, field: SetupField, text: &str) -> Option<(u64, Box<FitQuestion>)> {
-        match plan.told(Message::Typed(field, text.to_owned()), &Words::english()) {
+        match plan.told(Message::Typed(field, text.to_owned()), &mut session()) {
             Action::Find(asked, question, _) => Some((asked, question)),
             _ => None,
         }
     }
 
+    fn found(asked: u64, outcome: FitOutcome) -> Message {
+        Message::Found(asked, ShelfReading::whole(outcome))
+    }
+
     #[test]
     fn an_answer_to_what_was_typed_before_is_dropped() {
-        let (mut plan, words) = (State::default(), Words::english());
+        let (mut plan, mut session) = (State::default(), session());
         type_in(&mut plan, SetupField::Object, "30");
         type_in(&mut plan, SetupField::Cover, "30");
         let (early, question) = type_in(&mut plan, SetupField::Cord, "4").unwrap();
         let slow = FitOutcome::of(question);
         let (late, question) = type_in(&mut plan, SetupField::Cord, "40").unwrap();
         let quick = FitOutcome::of(question);
-        plan.told(Message::Found(late, quick, Vec::new()), &words);
-        plan.told(Message::Found(early, slow, Vec::new()), &words);
+        plan.told(found(late, quick), &mut session);
+        plan.told(found(early, slow), &mut session);
         assert!(matches!(plan.found, Findings::Nothing(_)));
-        assert!(matches!(plan.told(Message::Take, &words), Action::Say(_)));
+        assert!(matches!(
+            plan.told(Message::Take, &mut session),
+            Action::Say(_)
+        ));
     }
 
     #[test]
     fn enter_before_the_answer_takes_its_best_knot() {
-        let (mut plan, words) = (State::default(), Words::english());
+        let (mut plan, mut session) = (State::default(), session());
         type_in(&mut plan, SetupField::Object, "30");
         type_in(&mut plan, SetupField::Cover, "30");
         let (first, question) = type_in(&mut plan, SetupField::Cord, "4").unwrap();
-        plan.told(
-            Message::Found(first, FitOutcome::of(question), Vec::new()),
-            &words,
-        );
+        plan.told(found(first, FitOutcome::of(question)), &mut session);
         let (second, question) = type_in(&mut plan, SetupField::Cord, "4.5").unwrap();
         let outcome = FitOutcome::of(question);
         let best = outcome.answers[0].counts;
         // Not the one of the thinner cord, which is still in sight.
-        let early = plan.told(Message::Take, &words);
+        let early = plan.told(Message::Take, &mut session);
         assert!(matches!(early, Action::None));
-        let Action::Begin(begun) = plan.told(Message::Found(second, outcome, Vec::new()), &words)
-        else {
+        let Action::Begin(begun) = plan.told(found(second, outcome), &mut session) else {
             panic!("nothing was taken");
         };
         assert_eq!(crate::bench::Counts::from(begun.laying()), best);

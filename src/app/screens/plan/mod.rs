@@ -18,6 +18,7 @@ use super::context::Context;
 use super::route::{Go, Next};
 use super::screen_page::ScreenPage;
 use crate::app::jobs;
+use crate::app::off_thread::off_thread;
 use crate::guide::SetupField;
 use crate::knot::{Hand, Side};
 use crate::pedal::{Intent, Press};
@@ -49,19 +50,12 @@ impl ScreenPage for State {
         let Some(presets) = context.services.rack.clone() else {
             return (state, focus);
         };
-        let read = Task::future(async move {
-            let mut troubles = Vec::new();
-            let read = presets.read().map(|read| read.hand_on(&mut troubles));
-            Message::Presets(read, troubles)
-        });
+        let read = off_thread(move || Message::Presets(presets.read()));
         (state, Task::batch([focus, read]))
     }
 
-    fn update(&mut self, mut message: Message, context: &mut Context) -> Next<Message> {
-        if let Message::Found(_, _, troubles) | Message::Presets(_, troubles) = &mut message {
-            context.session.also(std::mem::take(troubles));
-        }
-        let action = self.told(message, context.words());
+    fn update(&mut self, message: Message, context: &mut Context) -> Next<Message> {
+        let action = self.told(message, &mut context.session);
         Self::follow(action, context)
     }
 
@@ -115,11 +109,10 @@ impl State {
                     context.say(&said);
                 }
                 let shelf = context.services.shelf.clone();
-                Next::run(Task::future(async move {
-                    let mut troubles = Vec::new();
+                Next::run(off_thread(move || {
                     let taught = jobs::taught(shelf.as_ref(), *question);
-                    let question = taught.hand_on(&mut troubles);
-                    Message::Found(asked, FitOutcome::of(Box::new(question)), troubles)
+                    let found = taught.map(|question| FitOutcome::of(Box::new(question)));
+                    Message::Found(asked, found)
                 }))
             }
             Action::Begin(plan) => Go::Begin(Box::new(new_tie(&plan))).into(),

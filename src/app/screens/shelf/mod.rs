@@ -4,7 +4,8 @@ mod thumbnails;
 mod view;
 
 use std::ops::Range;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
+use std::sync::{Arc, Mutex, PoisonError};
 
 use iced::widget::{Id, operation};
 use iced::{Element, Task};
@@ -13,11 +14,12 @@ use super::context::Context;
 use super::route::{Go, Next};
 use super::screen_page::ScreenPage;
 use crate::app::jobs::{self, Job, JobOutcome, JobReport, Stock};
+use crate::app::off_thread::off_thread;
 use crate::app::services::LAST_SAVE;
 use crate::app::widgets;
 use crate::pedal::{Intent, Press};
 use crate::session::as_path;
-use crate::shelf::{Photograph, ShelfError, Shelved, Tie, TieId, TieStatus};
+use crate::shelf::{Photograph, ShelfError, ShelfReading, Shelved, Tie, TieId, TieStatus};
 use crate::words::{Sentence, Spoken, Words};
 use thumbnails::Thumbnails;
 
@@ -61,7 +63,7 @@ pub enum Message {
     /// A tie was clicked.
     Clicked(usize),
     /// A job was done.
-    Done(Box<JobReport>),
+    Done(Box<ShelfReading<JobReport>>),
     /// The photograph of a tie was read; nothing where it can't be shown.
     Photograph(TieId, Option<Photograph>),
 }
@@ -112,9 +114,7 @@ impl ScreenPage for State {
                 self.follow(Action::Say(here), context)
             }
             Message::Done(report) => {
-                let mut report = *report;
-                let troubles = std::mem::take(&mut report.troubles);
-                context.session.troubles(troubles);
+                let report = context.session.looked_through(*report);
                 match self.take_in(report, context.words()) {
                     Ok(say) => {
                         context.say_after_notices(&say);
@@ -160,9 +160,16 @@ impl ScreenPage for State {
 /// Has a job done off the window's thread.
 fn do_job(job: Job, context: &Context) -> Task<Message> {
     let keeper = context.services.keeper.clone();
+    let settings = context.services.platform.file.path().map(Path::to_owned);
     match context.services.shelf.clone() {
-        Some(shelf) => Task::future(async move {
-            let report = jobs::do_job(&shelf, keeper.as_deref(), LAST_SAVE, job);
+        Some(shelf) => off_thread(move || {
+            let report = jobs::do_job(
+                &shelf,
+                keeper.as_deref(),
+                settings.as_deref(),
+                LAST_SAVE,
+                job,
+            );
             Message::Done(Box::new(report))
         }),
         None => Task::none(),
@@ -196,7 +203,7 @@ impl State {
     /// # Errors
     /// Why the job was not done, or why the shelf could not be looked through.
     fn take_in(&mut self, report: JobReport, words: &Words) -> Result<Spoken, ShelfError> {
-        let JobReport { outcome, stock, .. } = report;
+        let JobReport { outcome, stock } = report;
         let here = self.here().map(|shelved| shelved.tie.id().clone());
         self.stock = stock?;
         let ties = self.stock.ties.len();
@@ -225,7 +232,9 @@ impl State {
             JobOutcome::Undone(Some(_)) => plainly("shelf-is-back"),
             JobOutcome::Undone(None) => plainly("shelf-nothing-deleted"),
             JobOutcome::BackedUp(file, backup) => words.backed_up(file, backup),
-            JobOutcome::BroughtIn(file, restored) => words.brought_in(file, restored),
+            JobOutcome::BroughtIn(file, restored, settings_came) => {
+                words.brought_in(file, restored, *settings_came)
+            }
         };
         self.report = Some(report.clone());
         Ok(Spoken::from(report).then(&self.say_here(words)))
@@ -355,10 +364,13 @@ impl State {
             let mut ties = in_view.iter();
             ties.any(|shelved| shelved.tie.id() == tie)
         });
+        // One after the other: each is large while it is read.
+        let turn = Arc::new(Mutex::new(()));
         let tasks = wanted.filter_map(|(tie, file)| {
-            let (tie, file) = (tie.clone(), file.clone());
+            let (tie, file, turn) = (tie.clone(), file.clone(), Arc::clone(&turn));
             self.thumbnails.ask_for(&tie).then(|| {
-                Task::future(async move {
+                off_thread(move || {
+                    let _turn = turn.lock().unwrap_or_else(PoisonError::into_inner);
                     let read = Photograph::read(&file, thumbnails::MOST_PIXELS);
                     let read = read.map_err(|error| ::log::warn!("{error}"));
                     Message::Photograph(tie, read.ok())

@@ -5,11 +5,11 @@ mod view;
 
 use iced::widget::operation;
 use iced::{Element, Task};
-use jiff::Timestamp;
 
 use super::context::Context;
 use super::route::{Go, Next, Route};
 use super::screen_page::ScreenPage;
+use crate::app::off_thread::off_thread;
 use crate::app::picture_view::PictureView;
 use crate::app::services::LAST_SAVE;
 use crate::guide::{AtOnce, Plan, Script};
@@ -17,7 +17,7 @@ use crate::knot::{Hand, KnotError, Rim, Side};
 use crate::pedal::{Intent, Press};
 use crate::picture::Subject;
 use crate::session::{inventory, new_tie};
-use crate::shelf::{ShelfError, ShelfReading, Shelved, TieId};
+use crate::shelf::{self, ShelfError, ShelfReading, Shelved, TieId};
 use crate::words::{Spoken, Words};
 pub use fields::StartField;
 use fields::{FIELDS, id, text_slot};
@@ -96,12 +96,12 @@ impl ScreenPage for State {
             context.services.keeper.clone(),
         );
         let look = match shelf {
-            Some(shelf) => Task::future(async move {
+            Some(shelf) => off_thread(move || {
                 // What was asked to be saved a moment ago belongs into the list.
                 if let Some(keeper) = &keeper {
                     keeper.flush(LAST_SAVE);
                 }
-                Message::Looked(inventory(&shelf, keeper.as_deref(), Timestamp::now()))
+                Message::Looked(inventory(&shelf, keeper.as_deref(), shelf::now()))
             }),
             None => Task::done(Message::Looked(Ok(ShelfReading::whole(Vec::new())))),
         };
@@ -112,9 +112,7 @@ impl ScreenPage for State {
         if let Message::Looked(found) = message {
             match found {
                 Ok(found) => {
-                    let mut troubles = Vec::new();
-                    *self = Self::new(found.hand_on(&mut troubles));
-                    context.session.troubles(troubles);
+                    *self = Self::new(context.session.looked_through(found));
                 }
                 Err(error) => {
                     // A press begins what the form names.

@@ -14,6 +14,14 @@ pub enum ReelError {
     /// The encoder refused, with its own words.
     #[error("the pictures can't be encoded: {0}")]
     Encoder(String),
+    /// Whoever makes it wanted no more of it.
+    #[error("stopped after {done} of {count}")]
+    Stopped {
+        /// Frames that were made.
+        done: u32,
+        /// Frames of the whole.
+        count: u32,
+    },
 }
 
 impl ReelError {

@@ -13,6 +13,6 @@ mod strip;
 
 pub use card::{Card, CardEnd, CardSection, LegLine};
 pub use page::{DOTS, Paper, SheetPage};
-pub use pdf::pdf;
+pub use pdf::{pdf, pdf_while};
 pub use stage::{FramePlan, StageSheet};
 pub use strip::{StripRing, StripSheet, StripTexts};

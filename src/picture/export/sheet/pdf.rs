@@ -26,6 +26,20 @@ const POINTS: f32 = 72.0 / 25.4;
 /// # Errors
 /// [`ExportError::Pdf`] when the writer can't take a page.
 pub fn pdf(pages: &[SheetPage], title: &str) -> Result<Vec<u8>, ExportError> {
+    let whole = pdf_while(pages, title, |_| true)?;
+    Ok(whole.unwrap_or_default())
+}
+
+/// The same, as long as `goes_on` says so, which is asked after each page with how many are done. None
+/// where it says no.
+///
+/// # Errors
+/// As [`pdf`].
+pub fn pdf_while(
+    pages: &[SheetPage],
+    title: &str,
+    mut goes_on: impl FnMut(u32) -> bool,
+) -> Result<Option<Vec<u8>>, ExportError> {
     let face = |weight| {
         Font::new(Data::from(draw::file(weight).to_vec()), 0)
             .ok_or_else(|| ExportError::Pdf(format!("the face {weight:?}")))
@@ -35,7 +49,7 @@ pub fn pdf(pages: &[SheetPage], title: &str) -> Result<Vec<u8>, ExportError> {
     let larger = TranslateScale::scale(POINTS.into());
     let mut document = Document::new();
     document.set_metadata(Metadata::new().title(title.to_owned()));
-    for page in pages {
+    for (done, page) in (1..).zip(pages) {
         let settings = PageSettings::from_wh(page.width * POINTS, page.height * POINTS)
             .ok_or_else(|| ExportError::Pdf("the size of a page".to_owned()))?;
         let mut sheet = document.start_page_with(settings);
@@ -55,9 +69,13 @@ pub fn pdf(pages: &[SheetPage], title: &str) -> Result<Vec<u8>, ExportError> {
         }
         surface.finish();
         sheet.finish();
+        if !goes_on(done) {
+            return Ok(None);
+        }
     }
     document
         .finish()
+        .map(Some)
         .map_err(|error| ExportError::Pdf(format!("{error:?}")))
 }
 

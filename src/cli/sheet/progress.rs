@@ -1,0 +1,74 @@
+//! How far a long sheet is, and whether it is to be stopped.
+
+use std::io::{self, Write as _};
+use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
+use std::time::{Duration, Instant};
+
+use crate::words::Words;
+
+/// What takes longer than this is told how far it is.
+const LONG: Duration = Duration::from_secs(10);
+/// Between two tellings.
+const BETWEEN: Duration = Duration::from_secs(5);
+
+/// A sheet on its way, page by page or frame by frame.
+pub(super) struct Progress<'a> {
+    words: &'a Words,
+    pages: u32,
+    began: Instant,
+    told: Option<Instant>,
+    is_stopped: Arc<AtomicBool>,
+}
+
+impl<'a> Progress<'a> {
+    /// Before the first of so many. From now on a signal that ends the program is heeded between
+    /// two of them, so that no file is left half done.
+    pub fn begin(pages: u32, words: &'a Words) -> Self {
+        Self {
+            words,
+            pages,
+            began: Instant::now(),
+            told: None,
+            is_stopped: stop_flag(),
+        }
+    }
+
+    /// So many are done. Tells how far that is, where all of them take long, on standard error;
+    /// `false` when it is to be stopped.
+    pub fn goes_on(&mut self, done: u32) -> bool {
+        let all = self.began.elapsed().saturating_mul(self.pages) / done.max(1);
+        let is_time = self.told.is_none_or(|told| told.elapsed() >= BETWEEN);
+        if done < self.pages && all > LONG && is_time {
+            self.told = Some(Instant::now());
+            // Where standard error is closed nobody can be told.
+            let _ = writeln!(
+                io::stderr(),
+                "{}",
+                self.words.sheet_progress(done, self.pages)
+            );
+        }
+        !self.is_stopped.load(Ordering::Relaxed)
+    }
+}
+
+/// A flag that the signals raise by which a program is asked to end.
+#[cfg(unix)]
+fn stop_flag() -> Arc<AtomicBool> {
+    use signal_hook::consts::{SIGHUP, SIGINT, SIGTERM};
+    use signal_hook::flag;
+
+    let is_stopped = Arc::new(AtomicBool::new(false));
+    for signal in [SIGHUP, SIGINT, SIGTERM] {
+        if let Err(error) = flag::register(signal, Arc::clone(&is_stopped)) {
+            log::warn!("a signal ends the program without a word: {error}");
+        }
+    }
+    is_stopped
+}
+
+/// Elsewhere the system ends the program by itself.
+#[cfg(not(unix))]
+fn stop_flag() -> Arc<AtomicBool> {
+    Arc::default()
+}
