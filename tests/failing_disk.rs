@@ -1,84 +1,33 @@
-//! Every call to the disk failing or hanging in turn, under the real program in a terminal: what
-//! is said, what is kept, how it ends.
+//! Every call to the disk failing or hanging in turn, under the real program in a terminal and in a
+//! window: what is said, what is kept, how it ends.
 #![cfg(target_os = "linux")]
 
 #[path = "support/failing_disk.rs"]
 mod disk;
 
-use std::io::{BufRead, BufReader, Read, Write};
+#[cfg(feature = "window")]
+#[path = "support/display.rs"]
+mod display;
+#[path = "support/lines.rs"]
+mod lines;
+#[cfg(feature = "window")]
+#[path = "support/program.rs"]
+mod program;
+#[cfg(feature = "window")]
+#[path = "support/ssip.rs"]
+mod ssip;
+#[cfg(feature = "window")]
+#[path = "failing_disk/window.rs"]
+mod window;
+
 use std::path::{Path, PathBuf};
-use std::process::{Child, ChildStdin, Command, Stdio};
-use std::sync::mpsc::{self, Receiver};
 use std::thread;
 use std::time::Duration;
 
 use disk::{CALLS, FailingDisk, Fault};
+use lines::{DEADLINE, Lines};
 use marlinspeak::shelf::{Presses, Shelf, Tie};
 use tempfile::TempDir;
-
-const PROGRAM: &str = env!("CARGO_BIN_EXE_marlinspeak");
-const DEADLINE: Duration = Duration::from_secs(60);
-
-/// The guided job by lines through a pipe, on a disk that can fail.
-struct Lines {
-    child: Child,
-    input: Option<ChildStdin>,
-    printed: Receiver<String>,
-}
-
-impl Lines {
-    fn start(disk: &FailingDisk, call: &str, data: &Path, args: &[&str]) -> Self {
-        let mut child = Command::new(PROGRAM)
-            .arg("tie")
-            .args(args)
-            .envs(disk.environment(call, &data.join("marlinspeak")))
-            .env("XDG_DATA_HOME", data)
-            .env("XDG_CONFIG_HOME", data.join("config"))
-            .env("XDG_STATE_HOME", data.join("state"))
-            .env("LC_ALL", "C.UTF-8")
-            .stdin(Stdio::piped())
-            .stdout(Stdio::piped())
-            .stderr(Stdio::piped())
-            .spawn()
-            .unwrap();
-        let (tell, printed) = mpsc::channel();
-        let output = BufReader::new(child.stdout.take().unwrap());
-        thread::spawn(move || {
-            for line in output.lines().map_while(Result::ok) {
-                let _ = tell.send(line);
-            }
-        });
-        Self {
-            input: child.stdin.take(),
-            child,
-            printed,
-        }
-    }
-
-    fn type_in(&mut self, line: &str) {
-        writeln!(self.input.as_mut().unwrap(), "{line}").unwrap();
-    }
-
-    /// The first line from here on that begins so.
-    fn prints(&self, beginning: &str) -> String {
-        loop {
-            let line = self.printed.recv_timeout(DEADLINE).unwrap_or_else(|_| {
-                panic!("never printed: {beginning}");
-            });
-            if line.starts_with(beginning) {
-                return line;
-            }
-        }
-    }
-
-    /// The exit code, and what stood on standard error.
-    fn ends(mut self) -> (Option<i32>, String) {
-        let mut complaint = String::new();
-        let mut errors = self.child.stderr.take().unwrap();
-        errors.read_to_string(&mut complaint).unwrap();
-        (self.child.wait().unwrap().code(), complaint)
-    }
-}
 
 /// A tie begun on a disk that can be broken down at one kind of call: around the disk, where its data
 /// are, the disk, the program.
@@ -119,7 +68,7 @@ fn a_disk_that_fails_or_hangs_is_told_and_nothing_is_called_kept_that_is_not() {
             tie.prints("Lead pass, leg 2 of 8.");
             tie.prints(match fault {
                 Fault::Fails => "This tie cannot be saved (",
-                Fault::Hangs => "Not saved yet: the disk is slow to answer.",
+                Fault::Hangs | Fault::Slow => "Not saved yet: the disk is slow to answer.",
             });
             tie.type_in("q");
             let (code, complaint) = tie.ends();
@@ -150,4 +99,152 @@ fn what_a_mended_disk_takes_is_told_and_kept() {
         let (code, complaint) = tie.ends();
         assert_eq!((code, &*complaint), (Some(0), ""), "{call}");
     }
+}
+
+/// One pass of many legs, a step each and nothing between them.
+const LONG: [&str; 8] = [
+    "--leads",
+    "9",
+    "--bights",
+    "101",
+    "--at-once",
+    "leg",
+    "--checks",
+    "pass",
+];
+
+/// The leg that a line of output tells, when it does.
+fn told_leg(line: &str) -> Option<u16> {
+    let rest = line.strip_prefix("Lead pass, leg ")?;
+    rest.split(' ').next()?.parse().ok()
+}
+
+/// A tie of many legs is pressed and killed again and again; a press leads from a leg to the next.
+struct Killed {
+    around: TempDir,
+    disk: FailingDisk,
+    is_begun: bool,
+    /// The leg that it stood at when it was taken up last; 0 before the first.
+    stood: u16,
+}
+
+impl Killed {
+    fn new() -> Self {
+        let around = TempDir::new().unwrap();
+        let disk = FailingDisk::build(around.path());
+        Self {
+            around,
+            disk,
+            is_begun: false,
+            stood: 0,
+        }
+    }
+
+    fn data(&self) -> PathBuf {
+        self.around.path().join("data")
+    }
+
+    fn start(&mut self) -> Lines {
+        let begun = ["--at-once", "leg", "--checks", "pass"];
+        let args = if self.is_begun { &begun[..] } else { &LONG[..] };
+        let lines = Lines::start(&self.disk, "fsync", &self.data(), args);
+        if self.is_begun {
+            lines.prints("Taking up");
+        } else {
+            lines.prints("Lead pass, begin.");
+        }
+        self.is_begun = true;
+        lines
+    }
+
+    /// The leg that is on disk.
+    fn on_disk(&self) -> u16 {
+        tie_in(&self.data()).place.leg().unwrap_or(0)
+    }
+
+    /// Before the end of the pass there is room for so many presses more; else begins anew.
+    fn renew(&mut self) {
+        self.stood = self.on_disk();
+        if self.stood + 60 > 202 {
+            let disk = FailingDisk::build(self.around.path());
+            std::fs::remove_dir_all(self.data()).unwrap();
+            *self = Self {
+                disk,
+                is_begun: false,
+                stood: 0,
+                around: std::mem::replace(&mut self.around, TempDir::new().unwrap()),
+            };
+        }
+    }
+}
+
+fn random(most: u64) -> u64 {
+    use std::hash::{BuildHasher as _, RandomState};
+    RandomState::new().hash_one(most) % most
+}
+
+#[test]
+fn at_a_human_pace_no_kill_loses_a_press() {
+    let mut killed = Killed::new();
+    let mut pressed_in_all = 0;
+    for kill in 0..20 {
+        let mut tie = killed.start();
+        let presses = 1 + u16::try_from(random(3)).unwrap();
+        for press in 1..=presses {
+            tie.type_in("");
+            tie.prints(&format!("Lead pass, leg {} of", killed.stood + press));
+            // The pace is what is tried: three or four presses a second are quick hands.
+            thread::sleep(Duration::from_millis(250 + random(100)));
+        }
+        tie.kill();
+        assert_eq!(killed.on_disk(), killed.stood + presses, "kill {kill}");
+        pressed_in_all += presses;
+        killed.renew();
+    }
+    assert!(pressed_in_all >= 20);
+}
+
+/// Kills the program in the middle of bursts of presses without any pause: what it has answered is on
+/// disk but for one press at the most, and nothing is that was not pressed.
+fn bursts(slow: bool, kills: u16) {
+    let mut killed = Killed::new();
+    let (mut answered_in_all, mut behind) = (0, 0);
+    for kill in 0..kills {
+        let mut tie = killed.start();
+        if slow {
+            killed.disk.break_down(Fault::Slow);
+        }
+        for _ in 0..50 {
+            tie.type_in("");
+        }
+        let until = killed.stood + 1 + u16::try_from(random(if slow { 6 } else { 30 })).unwrap();
+        tie.prints(&format!("Lead pass, leg {until} of"));
+        let rest = tie.kill();
+        if slow {
+            killed.disk.mend();
+        }
+        let told_late = rest.iter().any(|line| line.starts_with("Not saved yet"));
+        let answered = rest.iter().filter_map(|line| told_leg(line)).max();
+        let answered = answered.unwrap_or(until);
+        let now = killed.on_disk();
+        assert!(
+            (answered - 1..=killed.stood + 50).contains(&now) || told_late,
+            "kill {kill}: {answered} answered, {now} on disk"
+        );
+        behind += usize::from(now < answered);
+        answered_in_all += answered - killed.stood;
+        killed.renew();
+    }
+    assert!(answered_in_all > kills, "{answered_in_all}");
+    println!("{behind} of {kills} kills found the last press not on disk");
+}
+
+#[test]
+fn in_a_burst_no_kill_loses_more_than_one_press() {
+    bursts(false, 20);
+}
+
+#[test]
+fn on_a_slow_disk_no_kill_loses_more_than_what_is_not_acknowledged() {
+    bursts(true, 10);
 }

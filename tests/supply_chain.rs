@@ -2,6 +2,8 @@
 //! versions without a reason, nothing from elsewhere than the registry, no code of ours that is unsafe.
 
 use std::collections::{BTreeMap, BTreeSet};
+use std::fs;
+use std::path::{Path, PathBuf};
 use std::process::Command;
 
 use serde_json::Value;
@@ -122,4 +124,80 @@ fn no_crate_is_built_twice_without_a_reason() {
         .collect();
     assert!(known.values().all(|reason| !reason.trim().is_empty()));
     assert_eq!(twice, known.keys().copied().collect());
+}
+
+/// What the registry's own list says of a version, as far as cargo has kept it: the JSON of its line.
+fn listed(lists: &[PathBuf], name: &str, version: &str) -> Option<Value> {
+    let folder = match name.len() {
+        1 => PathBuf::from("1"),
+        2 => PathBuf::from("2"),
+        3 => Path::new("3").join(&name[..1]),
+        _ => Path::new(&name[..2]).join(&name[2..4]),
+    };
+    let contents = lists
+        .iter()
+        .find_map(|list| fs::read(list.join(&folder).join(name)).ok())?;
+    // Behind a head each version and its line, with a zero after either.
+    let mut parts = contents.split(|byte| *byte == 0);
+    parts.find(|part| *part == version.as_bytes())?;
+    serde_json::from_slice(parts.next()?).ok()
+}
+
+/// Asked of what cargo keeps of the registry on this machine, which it renews whenever it looks for a
+/// version: a crate that was withdrawn since then is not seen. Advisories need a list that only a
+/// network has.
+#[test]
+fn nothing_in_the_lock_was_withdrawn_from_the_registry() {
+    let home = std::env::var_os("CARGO_HOME").map_or_else(
+        || PathBuf::from(std::env::var_os("HOME").unwrap()).join(".cargo"),
+        PathBuf::from,
+    );
+    let lists: Vec<PathBuf> = fs::read_dir(home.join("registry/index"))
+        .unwrap()
+        .map(|registry| registry.unwrap().path().join(".cache"))
+        .collect();
+    let mut seen = 0;
+    for package in packages(true) {
+        let version = package["version"].as_str().unwrap();
+        let Some(listed) = listed(&lists, name(&package), version) else {
+            continue;
+        };
+        seen += 1;
+        let was_withdrawn = listed["yanked"].as_bool();
+        assert_eq!(was_withdrawn, Some(false), "{} {version}", name(&package));
+    }
+    assert!(seen > 200, "{seen}");
+}
+
+/// Files of a folder and those below it that end so.
+fn files(folder: &Path, ending: &str) -> Vec<PathBuf> {
+    let mut found = Vec::new();
+    for entry in fs::read_dir(folder).unwrap() {
+        let path = entry.unwrap().path();
+        if path.is_dir() {
+            found.extend(files(&path, ending));
+        } else if path.extension().is_some_and(|has| has == ending) {
+            found.push(path);
+        }
+    }
+    found
+}
+
+#[test]
+fn no_code_of_ours_is_unsafe_or_lets_any_be() {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let manifest = fs::read_to_string(root.join("Cargo.toml")).unwrap();
+    assert!(manifest.contains("unsafe_code = \"forbid\""));
+    let sources = files(&root.join("src"), "rs");
+    assert!(sources.len() > 200);
+    for source in sources {
+        let text = fs::read_to_string(&source).unwrap();
+        // What is written in a comment is no code.
+        let code = text
+            .lines()
+            .filter(|line| !line.trim_start().starts_with("//"));
+        let unsafe_lines =
+            code.filter(|line| line.contains("unsafe ") || line.contains("unsafe_code"));
+        assert_eq!(unsafe_lines.count(), 0, "{}", source.display());
+    }
 }

@@ -396,7 +396,7 @@ fn the_program_lives_and_the_voice_comes_back_whatever_the_service_answers() {
         &long,
     ];
     for (id, answer) in (1..).zip(hostile) {
-        service.answer_once(answer.to_vec());
+        service.answer_once_after(0, answer.to_vec());
         program.say("over one", id);
         let lost = program.next_line();
         assert!(lost.starts_with("Lost("), "{answer:?}: {lost}");
@@ -404,6 +404,20 @@ fn the_program_lives_and_the_voice_comes_back_whatever_the_service_answers() {
         program.expect(&format!("Began(Utterance({id}))"));
         program.expect(&format!("Ended(Utterance({id}))"));
     }
+    program.close();
+}
+
+#[test]
+fn an_answer_that_comes_twice_ends_no_more_than_its_connection() {
+    let service = Service::start();
+    let mut program = Program::ready(&service);
+    service.answer_once_after(0, b"210 OK CANCELED\r\n210 OK CANCELED\r\n".to_vec());
+    program.say("over one", 1);
+    let lost = program.next_line();
+    assert!(lost.starts_with("Lost("), "{lost}");
+    program.expect("Ready");
+    program.expect("Began(Utterance(1))");
+    program.expect("Ended(Utterance(1))");
     program.close();
 }
 

@@ -1,11 +1,14 @@
 /* A disk that fails, for tests: loaded into a program before the C library, it lets one kind of
- * call fail or hang as long as a file is there.
+ * call fail, hang or take its time as long as a file is there.
  *
- * FAILING_CALL   open, write, fsync or rename
+ * FAILING_CALL   open, write, fsync, rename, or any: then each of them, and every call that reads,
+ *                looks, lists, makes, removes, links or locks
  * FAILING_UNDER  only files below this folder
- * FAILING_WHILE  only while this file is there: with "hang" in it calls wait, else they fail
+ * FAILING_WHILE  only while this file is there: with "hang" in it calls wait until it is gone, with
+ *                "slowly" they take 60 ms longer, else they fail
  */
 #define _GNU_SOURCE
+#include <dirent.h>
 #include <dlfcn.h>
 #include <errno.h>
 #include <fcntl.h>
@@ -17,62 +20,102 @@
 #include <time.h>
 #include <unistd.h>
 
+#define REAL(name) __typeof__(&name) real = (__typeof__(&name))dlsym(RTLD_NEXT, #name)
+
 static int is_under(const char *path) {
 	const char *under = getenv("FAILING_UNDER");
 	return under && path && !strncmp(path, under, strlen(under));
 }
 
+static void wait_ms(long milliseconds) {
+	struct timespec moment = {0, milliseconds * 1000000};
+	nanosleep(&moment, NULL);
+}
+
+/* A call of no name fails only where any does. */
 static int fails(const char *call) {
 	const char *failing = getenv("FAILING_CALL"), *flag = getenv("FAILING_WHILE");
 	struct stat about;
-	if (!failing || !flag || strcmp(failing, call) || stat(flag, &about)) return 0;
-	if (about.st_size > 0) {
+	if (!failing || !flag || (strcmp(failing, "any") && strcmp(failing, call))) return 0;
+	int before = errno;
+	if (stat(flag, &about)) return errno = before, 0;
+	if (about.st_size == 4) {
 		/* Between two looks, not instead of one. */
-		struct timespec moment = {0, 5000000};
-		while (!stat(flag, &about)) nanosleep(&moment, NULL);
-		return 0;
+		while (!stat(flag, &about)) wait_ms(5);
+		return errno = before, 0;
 	}
+	if (about.st_size == 6) return wait_ms(60), errno = before, 0;
 	errno = ENOSPC;
 	return 1;
 }
 
-static int names(int file, char *path, size_t room) {
-	char link[64];
+static int fails_at(int file, const char *call) {
+	char link[64], path[4096];
+	int before = errno;
 	snprintf(link, sizeof link, "/proc/self/fd/%d", file);
-	ssize_t length = readlink(link, path, room - 1);
+	ssize_t length = readlink(link, path, sizeof path - 1);
+	errno = before;
 	if (length < 0) return 0;
 	path[length] = 0;
-	return 1;
+	return is_under(path) && fails(call);
 }
 
 int fsync(int file) {
-	char path[4096];
-	int (*real)(int) = dlsym(RTLD_NEXT, "fsync");
-	if (names(file, path, sizeof path) && is_under(path) && fails("fsync")) return -1;
-	return real(file);
+	REAL(fsync);
+	return fails_at(file, "fsync") ? -1 : real(file);
 }
 
 ssize_t write(int file, const void *bytes, size_t count) {
-	char path[4096];
-	ssize_t (*real)(int, const void *, size_t) = dlsym(RTLD_NEXT, "write");
-	int before = errno;
-	if (names(file, path, sizeof path) && is_under(path) && fails("write")) return -1;
-	errno = before;
-	return real(file, bytes, count);
+	REAL(write);
+	return fails_at(file, "write") ? -1 : real(file, bytes, count);
+}
+
+ssize_t read(int file, void *bytes, size_t count) {
+	REAL(read);
+	return fails_at(file, "") ? -1 : real(file, bytes, count);
 }
 
 int rename(const char *from, const char *to) {
-	int (*real)(const char *, const char *) = dlsym(RTLD_NEXT, "rename");
-	if (is_under(to) && fails("rename")) return -1;
-	return real(from, to);
+	REAL(rename);
+	return is_under(to) && fails("rename") ? -1 : real(from, to);
 }
 
 int open64(const char *path, int flags, ...) {
-	int (*real)(const char *, int, ...) = dlsym(RTLD_NEXT, "open64");
+	REAL(open64);
 	va_list rest;
 	va_start(rest, flags);
 	int mode = flags & (O_CREAT | O_TMPFILE) ? va_arg(rest, int) : 0;
 	va_end(rest);
-	if (flags & O_CREAT && is_under(path) && fails("open")) return -1;
+	if (is_under(path) && fails(flags & O_CREAT ? "open" : "")) return -1;
 	return real(path, flags, mode);
+}
+
+DIR *opendir(const char *path) {
+	REAL(opendir);
+	return is_under(path) && fails("") ? NULL : real(path);
+}
+
+int statx(int folder, const char *path, int flags, unsigned int mask, struct statx *about) {
+	REAL(statx);
+	return is_under(path) && fails("") ? -1 : real(folder, path, flags, mask, about);
+}
+
+int mkdir(const char *path, mode_t mode) {
+	REAL(mkdir);
+	return is_under(path) && fails("") ? -1 : real(path, mode);
+}
+
+int unlink(const char *path) {
+	REAL(unlink);
+	return is_under(path) && fails("") ? -1 : real(path);
+}
+
+int linkat(int from_folder, const char *from, int to_folder, const char *to, int flags) {
+	REAL(linkat);
+	return is_under(to) && fails("") ? -1 : real(from_folder, from, to_folder, to, flags);
+}
+
+int flock(int file, int operation) {
+	REAL(flock);
+	return fails_at(file, "") ? -1 : real(file, operation);
 }

@@ -1,4 +1,7 @@
-//! A disk that fails or hangs at one kind of call, under a real program.
+//! A disk that fails, hangs or is slow at one kind of call, under a real program.
+
+// Each file that includes this uses a part of it.
+#![allow(dead_code)]
 
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -6,14 +9,18 @@ use std::process::Command;
 
 /// The calls that it can fail at.
 pub const CALLS: [&str; 4] = ["open", "write", "fsync", "rename"];
+/// All of these, and every other that looks at the disk.
+pub const ANY: &str = "any";
 
-/// How the disk behaves.
+/// How the disk behaves when it is broken down.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Fault {
     /// The call fails, as on a full disk.
     Fails,
     /// The call does not come back.
     Hangs,
+    /// The call takes 60 ms longer.
+    Slow,
 }
 
 /// The library that is loaded before the C library, and what it goes by.
@@ -49,11 +56,12 @@ impl FailingDisk {
         ]
     }
 
-    /// From now on the calls fail or hang.
+    /// From now on the calls fail, hang or take their time.
     pub fn break_down(&self, fault: Fault) {
         let contents = match fault {
             Fault::Fails => "",
             Fault::Hangs => "hang",
+            Fault::Slow => "slowly",
         };
         // All at once: no look at it may find it half written.
         let beside = self.flag.with_extension("new");

@@ -3,6 +3,7 @@
 // Each file that includes this uses a part of it.
 #![allow(dead_code)]
 
+use std::io::Read as _;
 use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
 use std::thread;
@@ -62,6 +63,16 @@ impl Program {
     /// Its process number.
     pub fn id(&self) -> u32 {
         self.0.id()
+    }
+
+    /// Waits until it has ended, and gives its exit code and what it wrote on standard error where that
+    /// is a pipe.
+    pub fn ends(mut self) -> (Option<i32>, String) {
+        let mut complaint = String::new();
+        if let Some(mut errors) = self.0.stderr.take() {
+            errors.read_to_string(&mut complaint).unwrap();
+        }
+        (self.0.wait().unwrap().code(), complaint)
     }
 
     /// Ends it as a power cut would, SIGKILL, and says when.

@@ -70,8 +70,8 @@ struct State {
     /// How many of the texts [`Service::next_text`] has given.
     given: usize,
     voices: Vec<(String, String)>,
-    /// What is sent in the place of the next answer.
-    instead: Option<Vec<u8>>,
+    /// What is sent in the place of an answer, after so many good ones.
+    instead: Option<(usize, Vec<u8>)>,
     /// Answers are sent a byte at a time.
     is_slow: bool,
 }
@@ -172,9 +172,10 @@ impl Service {
         self.shared.change(|state| state.voices = voices);
     }
 
-    /// Sends this in the place of the next answer.
-    pub fn answer_once(&self, bytes: Vec<u8>) {
-        self.shared.change(|state| state.instead = Some(bytes));
+    /// Sends this in the place of the answer that follows after so many good ones.
+    pub fn answer_once_after(&self, good: usize, bytes: Vec<u8>) {
+        self.shared
+            .change(|state| state.instead = Some((good, bytes)));
     }
 
     /// Sends every answer a byte at a time.
@@ -497,9 +498,20 @@ impl Conversation {
     }
 
     fn answer_as(&self, state: &mut State, text: &str) {
-        let answer = state.instead.take();
-        let answer = answer.unwrap_or_else(|| format!("{text}\r\n").into_bytes());
-        let pieces = if state.is_slow { 1 } else { answer.len() };
+        let instead = match &mut state.instead {
+            Some((good, _)) if *good > 0 => {
+                *good -= 1;
+                None
+            }
+            instead => instead.take(),
+        };
+        let answer =
+            instead.map_or_else(|| format!("{text}\r\n").into_bytes(), |(_, answer)| answer);
+        let pieces = if state.is_slow {
+            1
+        } else {
+            answer.len().max(1)
+        };
         let mut stream = self.line.lock().unwrap_or_else(PoisonError::into_inner);
         for piece in answer.chunks(pieces) {
             // A client that has hung up need not be told.

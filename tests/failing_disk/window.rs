@@ -1,0 +1,160 @@
+//! The same in a real window: what is heard, what is kept, what is asked on leaving.
+
+use std::path::Path;
+use std::process::{Command, Stdio};
+
+use marlinspeak::guide::{AtOnce, Plan, Script};
+use marlinspeak::shelf::Presses;
+use marlinspeak::words::Words;
+use tempfile::TempDir;
+
+use crate::disk::{ANY, CALLS, FailingDisk, Fault};
+use crate::display::Display;
+use crate::program::{PROGRAM, Program, heard, without_lock_out};
+use crate::ssip::Service;
+use crate::{DEADLINE, tie_in, wait_for_presses};
+
+const KNOT: [&str; 4] = ["--leads", "3", "--bights", "4"];
+
+/// What is said at every step.
+fn says() -> Vec<String> {
+    let script = Script::new(Plan::read("3", "4", "1", "").unwrap(), AtOnce::default());
+    let words = Words::english();
+    let steps = script.steps().map(|step| words.say(&step).into());
+    steps.collect()
+}
+
+/// A tie begun in a window on a disk that can be broken down at one kind of call.
+struct Begun {
+    around: TempDir,
+    disk: FailingDisk,
+    program: Program,
+}
+
+impl Begun {
+    fn new(display: &Display, service: &Service, call: &str) -> Self {
+        let around = TempDir::new().unwrap();
+        let data = around.path().join("data");
+        let disk = FailingDisk::build(around.path());
+        without_lock_out(&data);
+        let mut command = Command::new(PROGRAM);
+        command
+            .envs(disk.environment(call, &data.join("marlinspeak")))
+            .stderr(Stdio::piped());
+        let program = Program::start_by(&mut command, display, service, &data, &KNOT);
+        Self {
+            around,
+            disk,
+            program,
+        }
+    }
+
+    fn data(&self) -> std::path::PathBuf {
+        self.around.path().join("data")
+    }
+}
+
+/// Waits until something is said that begins so, whatever is said before it.
+fn hears(service: &Service, beginning: &str) -> String {
+    let mut others = Vec::new();
+    while let Some(text) = service.next_text(DEADLINE) {
+        if text.starts_with(beginning) {
+            return text;
+        }
+        others.push(text);
+    }
+    panic!("never said: {beginning}; but {others:#?}");
+}
+
+fn presses_on(data: &Path) -> Presses {
+    tie_in(data).presses
+}
+
+#[test]
+fn a_window_on_a_disk_that_fails_or_hangs_says_so_and_asks_before_it_leaves() {
+    let (display, says) = (Display::start(), says());
+    for fault in [Fault::Fails, Fault::Hangs] {
+        for call in CALLS {
+            let service = Service::start();
+            let begun = Begun::new(&display, &service, call);
+            assert_eq!(heard(&service), says[0]);
+            display.press("space");
+            assert_eq!(heard(&service), says[1]);
+            wait_for_presses(&begun.data(), 1);
+            begun.disk.break_down(fault);
+            display.press("space");
+            assert_eq!(heard(&service), says[2], "{call} {fault:?}");
+            let told = match fault {
+                Fault::Fails => "This tie cannot be saved (",
+                Fault::Hangs | Fault::Slow => "Not saved yet: the disk is slow to answer.",
+            };
+            let told = hears(&service, told);
+            assert!(told.ends_with(&says[2]), "{call} {fault:?}: {told}");
+            display.press("ctrl+q");
+            let asked = hears(&service, "What you pressed last is not saved");
+            assert!(asked.contains("Close once more to leave"), "{asked}");
+            display.press("ctrl+q");
+            let (code, complaint) = begun.program.ends();
+            assert_eq!(code, Some(1), "{call} {fault:?}: {complaint}");
+            assert!(
+                complaint.starts_with("What you pressed last is not saved"),
+                "{call} {fault:?}: {complaint}"
+            );
+            begun.disk.mend();
+            let data = begun.around.path().join("data");
+            assert_eq!(presses_on(&data), Presses(1), "{call} {fault:?}");
+        }
+    }
+}
+
+#[test]
+fn who_is_asked_and_waits_for_the_disk_leaves_with_everything_saved() {
+    let (display, service, says) = (Display::start(), Service::start(), says());
+    let begun = Begun::new(&display, &service, "write");
+    assert_eq!(heard(&service), says[0]);
+    begun.disk.break_down(Fault::Fails);
+    display.press("space");
+    hears(&service, "This tie cannot be saved (");
+    display.press("ctrl+q");
+    hears(&service, "What you pressed last is not saved");
+    begun.disk.mend();
+    wait_for_presses(&begun.data(), 1);
+    // Any other press is no wish to leave; then there is nothing to ask any more.
+    display.press("h");
+    display.wait_until_heard();
+    display.press("ctrl+q");
+    let (code, complaint) = begun.program.ends();
+    assert_eq!((code, &*complaint), (Some(0), ""));
+}
+
+/// No press waits for the disk or for the speech service: with every call to the disk hanging for ever
+/// each press is answered, and with the service stopped as well the window goes on hearing.
+#[test]
+fn nothing_on_the_way_of_a_press_waits_for_disk_or_speech() {
+    let (display, service, says) = (Display::start(), Service::start(), says());
+    let begun = Begun::new(&display, &service, ANY);
+    assert_eq!(heard(&service), says[0]);
+    display.press("space");
+    assert_eq!(heard(&service), says[1]);
+    wait_for_presses(&begun.data(), 1);
+    begun.disk.break_down(Fault::Hangs);
+    for said in &says[2..6] {
+        display.press("space");
+        hears(&service, said);
+    }
+    // The screens before and beside the tie ask the disk for what they show.
+    for key in ["Escape", "p"] {
+        display.press(key);
+        display.wait_until_heard();
+    }
+    hears(&service, "Plan. ");
+    service.freeze();
+    for key in ["Tab", "Escape", "s", "Escape", "space"] {
+        display.press(key);
+        display.wait_until_heard();
+    }
+    service.thaw();
+    begun.program.kill();
+    begun.disk.mend();
+    assert_eq!(presses_on(&begun.around.path().join("data")), Presses(1));
+}
