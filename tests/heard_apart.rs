@@ -115,9 +115,17 @@ fn what_decides_is_not_mistaken_for_its_opposite() {
     }
 }
 
+/// A language, its words for the sides, and those that make sure of them or could be taken for one.
+type SideWords = (
+    &'static str,
+    [&'static str; 2],
+    &'static [&'static str],
+    &'static [&'static str],
+);
+
 /// For each language the words for right and left, what must stand before them to be heard as a side, and
 /// words that sound like one of them and mean something else.
-const SIDES: [(&str, [&str; 2], &[&str], &[&str]); 4] = [
+const SIDES: [SideWords; 4] = [
     // "Up and right to top pin 3" is heard as "right to the top", and "left" as what is over.
     ("en", ["right", "left"], &["the"], &["rightly", "write"]),
     (

@@ -90,7 +90,7 @@ fn mm(length: f64) -> Millimetres {
 
 fn a_tie() -> marlinspeak::shelf::Tie {
     let mut tie = new_tie(&Plan::read("4", "7", "2", "1").unwrap());
-    tie.name = "boathook \"é\"".to_owned();
+    "boathook \"é\"".clone_into(&mut tie.name);
     tie
 }
 

@@ -135,7 +135,7 @@ fn the_three_kinds_of_file_show_the_same_tie() {
         let off = pairs().filter(|(one, other)| one != other).count();
         let most = pairs().map(|(one, other)| one.abs_diff(*other)).max();
         assert!(off * 10 < png.0.len(), "frame {nth}: {off}");
-        assert!(most < Some(48), "frame {nth}: {most:?}");
+        assert!(most < Some(64), "frame {nth}: {most:?}");
     }
 }
 

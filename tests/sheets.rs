@@ -652,7 +652,7 @@ fn a_long_sheet_tells_how_far_it_is_and_stops_when_asked_to() {
     for name in ["card.png", "card.pdf"] {
         let folder = TempDir::new().unwrap();
         let large = [
-            "card", "--leads", "99", "--bights", "100", "--passes", "3", "--dpi", "600",
+            "card", "--leads", "40", "--bights", "41", "--passes", "3", "--dpi", "300",
         ];
         let mut program = Command::new(env!("CARGO_BIN_EXE_marlinspeak"))
             .args(["sheet"])

@@ -387,8 +387,10 @@ fn the_settings_go_along_in_a_backup_and_come_back_where_there_are_none() {
         assert!(output.status.success() && errors.is_empty(), "{errors}");
         String::from_utf8(output.stdout).unwrap()
     };
-    let mut kept = Settings::default();
-    kept.flash = true;
+    let kept = Settings {
+        flash: true,
+        ..Settings::default()
+    };
     let (here, there) = (home.0.path().join("here"), home.0.path().join("there"));
     let file = settings(&here);
     fs::create_dir_all(file.parent().unwrap()).unwrap();

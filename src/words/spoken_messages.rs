@@ -175,6 +175,7 @@ impl SpokenMessage {
                 | Self::KitPinsSay
                 | Self::KitStripSay
                 | Self::KitTapeSay
+                | Self::KitToolSay
                 | Self::KitTubeSay
                 | Self::LaySayClear
                 | Self::LaySayCrossing
