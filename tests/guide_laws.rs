@@ -349,7 +349,7 @@ proptest! {
             .collect();
         prop_assert_eq!(tucks.len(), 2 * begins.len());
         for tuck in tucks {
-            let pin = Pin::bottom(tuck.pin);
+            let pin = tuck.pin;
             prop_assert!(begins.iter().any(|laid| laid.strand == tuck.strand && laid.from == pin));
             // The working end goes on along the leg that leaves there, the tail back along the
             // one that lands there.

@@ -5,7 +5,9 @@ mod lattice;
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use marlinspeak::knot::{Heading, Knot, Laying, LayingOrder, Leg, PassLeg, Pin, Rim, Weave};
+use marlinspeak::knot::{
+    Heading, Knot, Lattice, Laying, LayingOrder, Leg, PassLeg, Pin, Rim, Weave,
+};
 use proptest::prelude::*;
 
 use lattice::Pattern;
@@ -67,14 +69,14 @@ fn a_leg_is_the_same_by_number_and_by_walking() {
     for knot in all_knots() {
         for strand in 1..=knot.strands() {
             let walked = walk(&knot, Pin::bottom(strand));
-            assert_eq!(walked.len(), usize::from(knot.legs_per_strand()));
+            assert_eq!(walked.len(), usize::from(knot.legs_of(strand)));
             for (leg, number) in walked.into_iter().zip(1..) {
                 assert_eq!((leg.strand, leg.number), (strand, number));
                 assert_eq!(knot.leg(strand, number), Some(leg));
                 assert_eq!(knot.leg_to(leg.to), leg);
             }
             assert_eq!(knot.leg(strand, 0), None);
-            assert_eq!(knot.leg(strand, knot.legs_per_strand() + 1), None);
+            assert_eq!(knot.leg(strand, knot.legs_of(strand) + 1), None);
         }
         assert_eq!(knot.leg(0, 1), None);
         assert_eq!(knot.leg(knot.strands() + 1, 1), None);
@@ -121,7 +123,8 @@ fn a_leg_makes_a_whole_turn_for_every_two_leads_a_bight() {
     for knot in all_knots() {
         let whole_turns =
             (1..=knot.leads()).filter(|half_pitch| half_pitch % (2 * knot.bights()) == 0);
-        assert_eq!(usize::from(knot.turns()), whole_turns.count());
+        let turns = knot.turns_of(knot.leg_from(Pin::bottom(1)));
+        assert_eq!(usize::from(turns), whole_turns.count());
     }
 }
 
@@ -131,7 +134,7 @@ fn runs(knot: &Knot) -> BTreeSet<usize> {
     let doubled = Laying::new(knot.clone(), 2, LayingOrder::PassByPass).unwrap();
     let mut lengths = BTreeSet::new();
     for strand in 1..=knot.strands() {
-        let mut overs: Vec<bool> = (1..=knot.legs_per_strand())
+        let mut overs: Vec<bool> = (1..=knot.legs_of(strand))
             .flat_map(|leg| {
                 doubled.crossings(PassLeg {
                     pass: 2,
@@ -141,10 +144,7 @@ fn runs(knot: &Knot) -> BTreeSet<usize> {
             })
             .map(|crossing| crossing.over)
             .collect();
-        assert_eq!(
-            overs.len(),
-            usize::from(knot.legs_per_strand() * knot.rows())
-        );
+        assert_eq!(overs.len(), usize::from(knot.legs_of(strand) * knot.rows()));
         // Begin where a run begins.
         let change = overs
             .windows(2)
@@ -181,11 +181,16 @@ fn assert_as_on_paper(laying: &Laying) {
     let pattern = Pattern {
         leads: knot.leads().into(),
         bights: knot.bights().into(),
+        nested: knot.nested().into(),
+        lands: knot.lattice().lands().into(),
         passes: laying.passes().into(),
         strand_by_strand: laying.order() == LayingOrder::StrandByStrand,
         rising_over: &rising_over,
     };
-    let plain = |pin: Pin| (pin.rim == Rim::Top, usize::from(pin.number));
+    let plain = |pin: Pin| {
+        let row = usize::from(pin.row.number);
+        (pin.rim == Rim::Top, row, usize::from(pin.number))
+    };
     let mut order = pass_legs(laying);
     pattern.tie(|laid| {
         let pass_leg = order.next().unwrap();
@@ -213,6 +218,123 @@ fn the_largest_knots_are_as_on_paper() {
         assert_as_on_paper(
             &Laying::new(knot(leads, bights), passes, LayingOrder::default()).unwrap(),
         );
+    }
+}
+
+/// Interwoven knots of up to 4 nests, 12 bights and 9 leads, the first cord landing in every row.
+fn interwoven_knots() -> impl Iterator<Item = Lattice> {
+    let nests = (2..=4).flat_map(|nested| (1..=nested).map(move |lands| (nested, lands)));
+    nests.flat_map(|(nested, lands)| {
+        let counts = (2..=9).flat_map(|leads| (2..=12).map(move |bights| (leads, bights)));
+        counts.filter_map(move |(leads, bights)| {
+            let lattice = Lattice::plain(leads, bights).unwrap();
+            let interwoven = lattice.interwoven(nested, lands);
+            // Two leads leave none for further cords that have two fewer.
+            assert_eq!(interwoven.is_err(), leads == 2 && lands < nested);
+            interwoven.ok()
+        })
+    })
+}
+
+#[test]
+fn interwoven_knots_are_as_on_paper() {
+    for (lattice, index) in interwoven_knots().zip(0_u16..) {
+        // Which of passes, order and weave is drawn for which knot does not matter.
+        let passes = 1 + index % 3;
+        let order =
+            [LayingOrder::StrandByStrand, LayingOrder::PassByPass][usize::from(index / 3 % 2)];
+        let weave = match index % 4 {
+            0 => Weave::Run(1),
+            1 => Weave::Rows((0..lattice.rows()).map(|row| row % 5 < 2).collect()),
+            _ => Weave::Run(lattice.nested()),
+        };
+        let knot = Knot::woven(lattice, weave).unwrap();
+        assert_as_on_paper(&Laying::new(knot, passes, order).unwrap());
+    }
+}
+
+#[test]
+fn crossings_and_strands_of_interwoven_knots_are_those_that_are_met() {
+    for lattice in interwoven_knots() {
+        let knot = Knot::woven(lattice, Weave::Run(1)).unwrap();
+        let single = Laying::new(knot.clone(), 1, LayingOrder::StrandByStrand).unwrap();
+        let met: usize = pass_legs(&single)
+            .map(|pass_leg| single.crossings(pass_leg).count())
+            .sum();
+        assert_eq!(lattice.crossings() as usize, met, "{lattice:?}");
+        let strands: BTreeSet<u16> = pass_legs(&single).map(|pass_leg| pass_leg.strand).collect();
+        assert_eq!(strands.len(), usize::from(knot.strands()), "{lattice:?}");
+        for nest in knot.nests() {
+            let strands = common_divisor(nest.leads, lattice.bights());
+            assert_eq!(nest.strands, strands, "{lattice:?}");
+        }
+    }
+}
+
+/// Over-*A*-under-*A* makes every cord by itself over one, under one.
+#[test]
+fn overs_and_unders_take_turns_along_every_cord_by_itself() {
+    for lattice in interwoven_knots() {
+        let knot = Knot::woven(lattice, Weave::Run(lattice.nested())).unwrap();
+        assert!(knot.is_even(), "{lattice:?}");
+        let doubled = Laying::new(knot.clone(), 2, LayingOrder::StrandByStrand).unwrap();
+        for strand in 1..=knot.strands() {
+            let own = knot.nest_of(strand);
+            let legs = 1..=knot.legs_of(strand);
+            let met = legs.flat_map(|leg| {
+                doubled.crossings(PassLeg {
+                    pass: 2,
+                    strand,
+                    leg,
+                })
+            });
+            let overs: Vec<bool> = met
+                .filter(|met| knot.nest_of(met.of.strand) == own)
+                .map(|met| met.over)
+                .collect();
+            // The strands of a nest are laid one after the other: all that lie by now are crossed.
+            if strand + 1 == own.before + 1 + own.strands {
+                assert!(
+                    overs.windows(2).all(|pair| pair[0] != pair[1]),
+                    "{lattice:?}"
+                );
+                assert!(overs.len() > 1 || own.leads == 1, "{lattice:?}");
+            }
+        }
+    }
+}
+
+#[test]
+fn a_nested_leg_runs_between_the_two_that_lie_beside_it() {
+    for lattice in interwoven_knots() {
+        let knot = Knot::woven(lattice, Weave::Run(1)).unwrap();
+        let round = i32::from(lattice.round());
+        for leg in [Rim::Bottom, Rim::Top]
+            .into_iter()
+            .flat_map(|rim| knot.pins(rim))
+        {
+            let leg = knot.leg_from(leg);
+            let outside = knot.nest_of(leg.strand).rows[0];
+            // Where a leg would be in one row for all: where it starts, less what it climbed.
+            let line = |pin: Pin| {
+                let (row, x) = knot.stands_at(pin);
+                let climbed = i32::from(row) * if pin.rim == Rim::Bottom { 1 } else { -1 };
+                (i32::from(x) - climbed).rem_euclid(round)
+            };
+            let others = knot.pins(leg.from.rim);
+            let laid: Vec<Pin> = others
+                .filter(|pin| knot.nest_of(knot.leg_from(*pin).strand).rows[0] < outside)
+                .collect();
+            let apart = |one: i32, other: i32| (one - other).rem_euclid(round);
+            let left = laid
+                .iter()
+                .min_by_key(|pin| apart(line(leg.from), line(**pin)));
+            let right = laid
+                .iter()
+                .min_by_key(|pin| apart(line(**pin), line(leg.from)));
+            let expected = left.zip(right).map(|(left, right)| [*left, *right]);
+            assert_eq!(knot.lies_between(leg), expected, "{lattice:?} {leg:?}");
+        }
     }
 }
 

@@ -8,7 +8,7 @@ use std::collections::{HashMap, HashSet};
 
 use kurbo::Point;
 use marlinspeak::guide::{AtOnce, FinishTask, Plan, Script, Step, What};
-use marlinspeak::knot::{Hand, Knot, Laying, LayingOrder, Leg, PassLeg, Rim, Side, Weave};
+use marlinspeak::knot::{Hand, Knot, Lattice, Laying, LayingOrder, Leg, PassLeg, Rim, Side, Weave};
 use marlinspeak::picture::{
     Colour, DefaultPalette, DisplayList, Image, Moment, Outline, Painter, Palette, Role, Scene,
     Subject, View, Viewport,
@@ -235,6 +235,48 @@ fn round_the_tube_the_cord_on_top_is_the_one_that_was_told_to_go_over() {
     );
 }
 
+/// Nests, leads, bights, lands, passes: each in both views, at every moment, for all sides and hands.
+#[test]
+fn nested_bights_lie_as_they_are_told_and_cross_nothing_else() {
+    let mut painter = Painter::new();
+    for (nested, leads, bights, lands, passes) in [
+        (2, 3, 4, 2, 1),
+        (2, 5, 3, 1, 2),
+        (3, 4, 3, 2, 1),
+        (4, 2, 5, 4, 1),
+        (2, 6, 4, 2, 3),
+    ] {
+        let lattice = Lattice::plain(leads, bights).unwrap();
+        let lattice = lattice.interwoven(nested, lands).unwrap();
+        let knot = Knot::woven(lattice, Weave::Run(nested)).unwrap();
+        for order in [LayingOrder::PassByPass, LayingOrder::StrandByStrand] {
+            let laying = Laying::new(knot.clone(), passes, order).unwrap();
+            for moment in moments(&laying) {
+                for (side, hand) in [(Side::Right, Hand::Right), (Side::Left, Hand::Left)] {
+                    for view in [View::RolledOut, View::RoundTheTube] {
+                        let what =
+                            format!("{lattice:?} × {passes}, {order:?}, {moment:?}, {hand:?}");
+                        let viewport = Viewport::new(1600.0, 1600.0);
+                        let scene = Scene::build(view, &laying, side, hand, &moment, viewport);
+                        let (laid, in_hand) = on_the_tube(&laying, &moment);
+                        let flat = Flat {
+                            laying: &laying,
+                            in_hand,
+                        };
+                        let image = painter.paint(&DisplayList::of(&scene), &flat);
+                        let told = told(&laying, laid);
+                        let seen = tops_agree(&what, &told, &scene, image, &flat);
+                        assert!(!scene.is_zoomed(), "{what}");
+                        if view == View::RolledOut {
+                            assert_eq!(seen.len(), told.len(), "{what}");
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
 #[test]
 fn beside_an_over_cord_the_tube_shows_before_the_under_cord_does() {
     let mut gaps = 0;
@@ -337,7 +379,7 @@ fn a_follower_lies_on_its_side_and_turns_inside_where_the_trade_says() {
                 if let Some(pass_leg) = pass {
                     // The ends at the start pin hang lower than any bight.
                     let knot = laying.knot();
-                    let loose = pass_leg.leg == 1 || pass_leg.leg == knot.legs_per_strand();
+                    let loose = pass_leg.leg == 1 || pass_leg.leg == knot.legs_of(pass_leg.strand);
                     if rim == Rim::Top || !loose {
                         assert_eq!(pass_leg.pass, outer, "{rim:?} {side:?} {hand:?}");
                         bights += 1;

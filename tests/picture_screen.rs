@@ -13,7 +13,7 @@ use iced::{Size, Theme};
 use marlinspeak::app::{self, PictureView};
 use marlinspeak::bench::{Cord, Layout, Millimetres, Tube, pinning};
 use marlinspeak::guide::{AtOnce, Checks, Plan, Script, Setup};
-use marlinspeak::knot::{Hand, Side};
+use marlinspeak::knot::{Hand, Lattice, Side};
 use marlinspeak::picture::{
     DefaultPalette, DisplayList, Moment, Painter, Scene, Subject, View, Viewport,
 };
@@ -437,11 +437,12 @@ fn rings_show_every_hole_and_a_pin_where_the_layout_says() {
         (vec![6], 5, 6, Hand::Right),
     ] {
         let tube = tube("60mm", &rows);
-        let layout = pinning(&tube, bights, leads % 2 == 1).unwrap();
+        let layout = pinning(&tube, Lattice::plain(leads, bights).unwrap()).unwrap();
         let Layout::Rings {
             bottom,
             top,
             turn_half_hole,
+            ..
         } = &layout
         else {
             panic!("a tube with rings");

@@ -19,6 +19,7 @@ use diagram::exact::{Polynomial, in_power, product};
 
 const KNOT_TABLE: &str = include_str!("data/knot_table.csv");
 const DETERMINANTS: &str = include_str!("data/determinants.csv");
+const INTERWOVEN: &str = include_str!("data/interwoven.csv");
 const ROWCODED: &str = include_str!("data/rowcoded_determinants.csv");
 
 /// Runs `marlinspeak steps --json` with these arguments, away from the tyer's own settings.
@@ -229,4 +230,80 @@ fn the_finished_cable_is_a_parallel_of_the_lead_pass() {
             determinant(&cable);
         }
     }
+}
+
+/// The links of the table, from the told steps alone; and the knots that their strands are by
+/// themselves.
+#[test]
+fn interwoven_knots_are_the_links_of_the_table() {
+    let mut tied = 0;
+    for row in rows(INTERWOVEN) {
+        let [
+            nests,
+            bights,
+            leads,
+            lands,
+            run,
+            rows,
+            strands,
+            legs,
+            crossings,
+            known,
+            _,
+            name,
+            each,
+        ] = row[..13]
+        else {
+            panic!("short line {row:?}");
+        };
+        for passes in ["1", "2"] {
+            let more = [
+                "--nested", nests, "--lands", lands, "--weave", run, "--passes", passes,
+            ];
+            let document = told_of(leads, bights, &more);
+            let diagram = Diagram::of_lead_pass(&document).unwrap();
+            assert_eq!(diagram.strands().to_string(), strands, "{row:?}");
+            assert_eq!(diagram.crossings().to_string(), crossings, "{row:?}");
+            assert_eq!(determinant(&diagram).to_string(), known, "{row:?} {name}");
+            let steps = document["steps"].as_array().unwrap();
+            for (strand, legs) in (1_u64..).zip(legs.split('/')) {
+                let of_strand = |step: &&Value| {
+                    let is_first_part = step["part"].is_null() || step["part"] == 1;
+                    let is_lead = step["kind"] == "lay" && step["pass"] == 1;
+                    is_lead && is_first_part && step["strand"] == strand
+                };
+                assert_eq!(steps.iter().filter(of_strand).count().to_string(), legs);
+            }
+            assert!(highest_row(steps) <= rows.parse().unwrap(), "{row:?}");
+            for (strand, knot) in (1..).zip(each.split('/').filter(|knot| !knot.is_empty())) {
+                let alone = Diagram::of_strand(&document, strand);
+                // A cord that does not cross itself has no diagram but a ring. Alone, its crossings do
+                // not lie a row apart, so that the road by faces is not open.
+                let known = match knot {
+                    "unknot" => {
+                        assert!(alone.is_err() || alone.unwrap().determinant() == 1_u16.into());
+                        continue;
+                    }
+                    "4_1" => 5_u16,
+                    "8_18" => 45,
+                    "9_40" => 75,
+                    other => panic!("{other} has no determinant here"),
+                };
+                assert_eq!(
+                    alone.unwrap().determinant(),
+                    known.into(),
+                    "{row:?} {strand}"
+                );
+            }
+            tied += 1;
+        }
+    }
+    assert_eq!(tied, 14);
+}
+
+/// The highest row in which the told steps cross anything.
+fn highest_row(steps: &[Value]) -> u64 {
+    let crossings = steps.iter().filter_map(|step| step["crossings"].as_array());
+    let rows = crossings.flatten().filter_map(|met| met["row"].as_u64());
+    rows.max().unwrap_or(0)
 }

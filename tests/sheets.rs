@@ -379,7 +379,7 @@ fn a_card_says_which_holes_take_the_pins() {
     let words = Words::english();
     let plan = plan(5, 6, 1);
     let tube = Tube::ringed(Millimetres::parse("60mm").unwrap(), &[16, 12]).unwrap();
-    let layout = pinning(&tube, 6, true).unwrap();
+    let layout = pinning(&tube, plan.knot().lattice()).unwrap();
     let pages = sheet::card(
         &plan,
         Some((&tube, &layout)),
@@ -394,7 +394,7 @@ fn a_card_says_which_holes_take_the_pins() {
         assert!(in_one(&pages).contains(sentence), "{:?}", texts(&pages));
     }
     let plain = Tube::plain(Millimetres::parse("60mm").unwrap());
-    let layout = pinning(&plain, 6, true).unwrap();
+    let layout = pinning(&plain, plan.knot().lattice()).unwrap();
     let pages = sheet::card(
         &plan,
         Some((&plain, &layout)),
@@ -455,7 +455,7 @@ fn a_card_goes_from_the_pins_to_the_trimmed_ends_on_one_page() {
 #[test]
 fn a_strip_says_how_far_apart_the_pins_stand_and_what_can_hurt() {
     let tube = Tube::ringed(Millimetres::parse("45mm").unwrap(), &[14, 20]).unwrap();
-    let layout = pinning(&tube, 7, true).unwrap();
+    let layout = pinning(&tube, plan(5, 7, 2).knot().lattice()).unwrap();
     let setup = Setup::new(
         tube.clone(),
         Cord::new(Millimetres::parse("3.5mm").unwrap()),

@@ -21,6 +21,7 @@ use diagram::Diagram;
 use grid::grid;
 use spoken::{Depth, Lane, Mark, Met, Spoken, Way, listen};
 
+const INTERWOVEN: &str = include_str!("data/interwoven.csv");
 const KNOT_TABLE: &str = include_str!("data/knot_table.csv");
 
 /// Words in 20 seconds at 150 a minute.
@@ -39,7 +40,8 @@ fn pin(pin: Pin) -> spoken::Pin {
         Rim::Bottom => spoken::Rim::Bottom,
         Rim::Top => spoken::Rim::Top,
     };
-    (rim, pin.number.into())
+    let row = u64::from(pin.row.number) - 1;
+    (rim, spoken::ROW * row + u64::from(pin.number))
 }
 
 /// What should be heard of a step in this depth.
@@ -254,6 +256,57 @@ fn the_words_alone_tie_every_knot_of_the_table() {
         tied += 1;
     }
     assert_eq!(tied, 15);
+}
+
+/// The links of the table, from the words alone; every cord finished, doubled too, before the next.
+#[test]
+fn the_words_alone_tie_the_interwoven_knots_of_the_table() {
+    let mut tied = 0;
+    let lines = INTERWOVEN.lines().filter(|line| !line.starts_with('#'));
+    for line in lines.skip(1) {
+        let row: Vec<&str> = line.split(',').collect();
+        let [nests, bights, leads, lands, run] = row[..5] else {
+            panic!("short line {line}");
+        };
+        for (tag, at_once, detail) in every_telling() {
+            // In one pass, and in two, by turns of how much is told.
+            let passes = if at_once == AtOnce::UpTo(3) { "2" } else { "1" };
+            let plan = Plan::read_nested([leads, bights, nests, lands], passes, run).unwrap();
+            let (script, words) = (Script::new(plan, at_once), in_words(&tag, detail));
+            let steps = script.places().filter_map(|place| script.step(place));
+            let said: Vec<String> = steps.map(|step| words.say(&step).to_string()).collect();
+            let document = heard::document(&tag, &said, depth(detail)).unwrap();
+            let diagram = Diagram::of_lead_pass(&document).unwrap();
+            assert_eq!(diagram.strands().to_string(), row[6], "{line}");
+            assert_eq!(diagram.crossings().to_string(), row[8], "{line}");
+            assert_eq!(diagram.determinant().to_string(), row[9], "{line}");
+        }
+        tied += 1;
+    }
+    assert_eq!(tied, 7);
+}
+
+#[test]
+fn the_words_say_the_step_of_interwoven_knots_in_every_depth() {
+    let mut splits = 0;
+    for tag in tags() {
+        for detail in Detail::ALL {
+            let words = in_words(&tag, detail);
+            for (nested, lands) in [("2", ""), ("2", "1"), ("3", "3"), ("4", "2")] {
+                for (side, hand) in [(Side::Right, Hand::Right), (Side::Left, Hand::Left)] {
+                    let plan = Plan::read_nested(["5", "4", nested, lands], "2", "").unwrap();
+                    let plan = plan.with_side(side).with_hand(hand);
+                    let script = Script::new(plan, AtOnce::UpTo(3));
+                    for (lay, said) in laid(&script, &words) {
+                        let spoken = listen(&tag, &said, depth(detail)).unwrap();
+                        assert_eq!(spoken, meant(&lay, detail), "{said}");
+                        splits += usize::from(lay.splits.is_some() && lay.landmark.is_none());
+                    }
+                }
+            }
+        }
+    }
+    assert!(splits > 100, "{splits} legs split others");
 }
 
 /// Each crossing of the single knot is P × P in the cable, and a knot becomes P cords.

@@ -46,8 +46,8 @@ fn the_document_has_its_fixed_form() {
     assert_eq!(
         document["knot"],
         json!({
-            "leads": 5, "bights": 6, "passes": 2, "weave": "1", "side": "right", "hand": "right",
-            "strands": 1, "crossings": 24,
+            "leads": 5, "bights": 6, "nested": 1, "lands": 1, "passes": 2, "weave": "1",
+            "side": "right", "hand": "right", "strands": 1, "crossings": 24,
         })
     );
     let steps = document["steps"].as_array().unwrap();
@@ -85,6 +85,41 @@ fn the_document_has_its_fixed_form() {
         let say = step["say"].as_str().unwrap();
         assert!(!say.trim().is_empty() && !say.contains(['\u{2068}', '\u{2069}', '<', '\n']));
     }
+}
+
+#[test]
+fn pins_of_nested_bights_say_their_row() {
+    let knot = ["--leads", "3", "--bights", "4", "--nested", "2"];
+    let document = document(&knot);
+    assert_eq!(
+        (&document["knot"]["nested"], &document["knot"]["lands"]),
+        (&json!(2), &json!(2))
+    );
+    assert_eq!(
+        (&document["knot"]["strands"], &document["knot"]["crossings"]),
+        (&json!(2), &json!(32))
+    );
+    let steps = document["steps"].as_array().unwrap();
+    let first = |strand| {
+        let is_first = |step: &&Value| step["kind"] == "lay" && step["strand"] == strand;
+        steps.iter().find(is_first).unwrap()
+    };
+    assert_eq!(
+        first(1)["from"],
+        json!({ "rim": "bottom", "row": 1, "pin": 1 })
+    );
+    assert_eq!(first(1)["to"], json!({ "rim": "top", "row": 2, "pin": 2 }));
+    assert_eq!(
+        first(2)["from"],
+        json!({ "rim": "bottom", "row": 2, "pin": 1 })
+    );
+    assert_eq!(first(2)["to"], json!({ "rim": "top", "row": 1, "pin": 2 }));
+    // All of the first cord comes before the second.
+    let strands = steps
+        .iter()
+        .filter(|step| step["kind"] == "lay")
+        .map(|step| step["strand"].as_u64());
+    assert!(strands.is_sorted());
 }
 
 #[test]
@@ -277,6 +312,41 @@ fn each_thing_wrong_with_a_knot_has_its_sentence() {
         (
             knot(&["--leads", "5", "--bights", "6", "--passes", "0"]),
             "Passes must be from 1 to 9 and 0 is not: try 2.",
+        ),
+        (
+            knot(&["--leads", "3", "--bights", "4", "--nested", "10"]),
+            "Nested bights must be from 1 to 9 and 10 is not: try 2.",
+        ),
+        (
+            knot(&["--leads", "3", "--bights", "4", "--nested", "two"]),
+            "Nested bights must be a whole number and “two” is not one: give a number from 1 to 9, \
+             such as 2.",
+        ),
+        (
+            knot(&[
+                "--leads", "3", "--bights", "4", "--nested", "2", "--lands", "3",
+            ]),
+            "The pins stand in 2 rows at each rim, 1 the outermost, and there is no row 3: give \
+             --lands a number from 1 to 2.",
+        ),
+        (
+            knot(&["--leads", "3", "--bights", "4", "--lands", "2"]),
+            "A knot that is not nested has 1 row of pins at each rim, and no row 2: leave --lands \
+             out, or nest bights with --nested 2.",
+        ),
+        (
+            knot(&[
+                "--leads", "2", "--bights", "5", "--nested", "2", "--lands", "1",
+            ]),
+            "With 2 leads the further cords would have none: let the first cord land in the \
+             innermost row with --lands 2, or take 3 leads or more.",
+        ),
+        (
+            knot(&[
+                "--leads", "3", "--bights", "4", "--nested", "2", "--weave", "ouo",
+            ]),
+            "That weave does not fit the 7 rows of crossings of this interwoven knot: use a run of \
+             1 to 7, or a row code of 7 letters from the bottom row up.",
         ),
         (
             knot(&["--leads", "five", "--bights", "6"]),

@@ -10,7 +10,7 @@ use marlinspeak::knot::{Knot, Laying, LayingOrder, PassLeg, Pin, Rim, Weave};
 fn told(leads: u16, bights: u16, pass: u16) -> Vec<String> {
     let knot = Knot::new(leads, bights, Weave::default()).unwrap();
     let laying = Laying::new(knot, pass, LayingOrder::default()).unwrap();
-    (1..=laying.knot().legs_per_strand())
+    (1..=laying.knot().legs_of(1))
         .map(|leg| {
             let pass_leg = PassLeg {
                 pass,

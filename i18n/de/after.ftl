@@ -2,7 +2,7 @@
 # Depths and arguments as in steps.ftl. Off the tube the pins are gone, so what was a pin is called
 # by its bight.
 
-## Lifting. $task: secure, top-pins, slide-ring, bottom-pins or slip-off. $bights: pins in a ring.
+## Lifting. $task: secure, top-pins, slide-ring, bottom-pins or slip-off. $pins: pins in a ring.
 ## $ends: ends of cord hanging out.
 
 # Example: Nimm die 6 Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale.
@@ -11,17 +11,17 @@ lift-say = { $task ->
             [2] keines der beiden Enden
            *[other] keines der { $ends } Enden
         } zurückrutschen kann: Ein loser Knoten in jedem genügt.
-        [top-pins] Zieh das Klebeband vom Rohr, nicht die Marke, dann nimm die { $bights } Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale.
+        [top-pins] Zieh das Klebeband vom Rohr, nicht die Marke, dann nimm die { $pins } Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale.
         [slide-ring] Zieh den Kopf-Ring vom Rohr ab. Die Buchten bleiben, wie sie sind.
-        [bottom-pins] Halte den Knoten mit einer Hand, und nimm die { $bights } Stifte am Fuß heraus.
+        [bottom-pins] Halte den Knoten mit einer Hand, und nimm die { $pins } Stifte am Fuß heraus.
        *[slip-off] Schieb den Knoten zum Kopf hin vom Rohr und auf den Gegenstand, genau so herum wie auf dem Rohr. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.
     }
 
 lift-say-brief = { $task ->
         [secure] Markiere Fuß-Bucht 1, sichere die { $ends } Enden.
-        [top-pins] Stifte am Kopf heraus, { $bights } Stück.
+        [top-pins] Stifte am Kopf heraus, { $pins } Stück.
         [slide-ring] Kopf-Ring ab.
-        [bottom-pins] Stifte am Fuß heraus, { $bights } Stück.
+        [bottom-pins] Stifte am Fuß heraus, { $pins } Stück.
        *[slip-off] Schieb den Knoten auf den Gegenstand, genau so herum wie auf dem Rohr.
     }
 
@@ -30,9 +30,9 @@ lift-say-teach = { $task ->
             [2] keines der beiden Enden
            *[other] keines der { $ends } Enden
         } zurückrutschen kann: Ein loser Knoten in jedem genügt.
-        [top-pins] Zieh das Klebeband vom Rohr, nicht die Marke, dann nimm die { $bights } Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale. Die Buchten bleiben, wo sie sind, denn die Kreuzungen halten sie.
+        [top-pins] Zieh das Klebeband vom Rohr, nicht die Marke, dann nimm die { $pins } Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale. Die Buchten bleiben, wo sie sind, denn die Kreuzungen halten sie.
         [slide-ring] Zieh den Kopf-Ring vom Rohr ab. Zieh langsam, damit er keine Bucht mitnimmt.
-        [bottom-pins] Halte den Knoten mit einer Hand, damit er nicht aufspringt, und nimm die { $bights } Stifte am Fuß heraus.
+        [bottom-pins] Halte den Knoten mit einer Hand, damit er nicht aufspringt, und nimm die { $pins } Stifte am Fuß heraus.
        *[slip-off] Schieb den Knoten zum Kopf hin vom Rohr und auf den Gegenstand, genau so herum wie auf dem Rohr, ohne dass er sich verdreht. Er ist locker, und das muss er sein. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.
     }
 
@@ -49,9 +49,9 @@ lift-show-note = { $task ->
             [2] Keines der beiden Enden darf zurückrutschen
            *[other] Keines der { $ends } Enden darf zurückrutschen
         }
-        [top-pins] { $bights } Stück, in eine Schale
+        [top-pins] { $pins } Stück, in eine Schale
         [slide-ring] Die Buchten bleiben, wie sie sind
-        [bottom-pins] { $bights } Stück; halte den Knoten mit einer Hand
+        [bottom-pins] { $pins } Stück; halte den Knoten mit einer Hand
        *[slip-off] So herum wie auf dem Rohr, die Enden, wo du sie haben willst
     }
 
@@ -214,7 +214,13 @@ finish-say = { $task ->
         }
         [trim] Schneide jedes der { $ends } Enden ab, wo es unter den Schnüren herauskommt, und lass einen Stummel stehen, so lang, wie die Schnur dick ist.
         [seal] Ist die Schnur aus Nylon, Polyester oder einem anderen Stoff, der schmilzt, dann zieh jeden Stummel etwas heraus, verschweiße ihn abseits vom Knoten mit Hitze, lass ihn kalt werden und schieb ihn wieder darunter. Naturfaser wird nicht verschweißt: Ein Tropfen Leim hält sie.
-       *[done] Der Knoten ist fertig: { $leads } Parten, { $bights } Buchten, { $passes ->
+       *[done] Der Knoten ist fertig: { $leads } Parten, { $bights } Buchten{ $nested ->
+           [one] { "" }
+          *[other] , { $nested } ineinander{ $lands ->
+               [0] { "" }
+              *[other] , erste Schnur zu Reihe { $lands }
+           }
+       }, { $passes ->
             [one] einfach.
             [2] doppelt.
             [3] dreifach.
@@ -241,7 +247,13 @@ finish-say-brief = { $task ->
         }
         [trim] Schneide die { $ends } Enden ab, auf einen Stummel, so lang, wie die Schnur dick ist.
         [seal] Verschweiße die { $ends } Enden, wenn sie schmelzen, und schieb sie wieder darunter.
-       *[done] Fertig: { $leads } Parten, { $bights } Buchten, { $passes ->
+       *[done] Fertig: { $leads } Parten, { $bights } Buchten{ $nested ->
+           [one] { "" }
+          *[other] , { $nested } ineinander{ $lands ->
+               [0] { "" }
+              *[other] , erste Schnur zu Reihe { $lands }
+           }
+       }, { $passes ->
             [one] einfach.
             [2] doppelt.
             [3] dreifach.
@@ -274,7 +286,13 @@ finish-say-teach = { $task ->
         }
         [trim] Vorher muss alles fertig durchgeholt sein: Abgeschnittene Schnur kommt nicht wieder. Schneide jedes der { $ends } Enden ab, wo es unter den Schnüren herauskommt, und lass einen Stummel stehen, so lang, wie die Schnur dick ist.
         [seal] Ist die Schnur aus Nylon, Polyester oder einem anderen Stoff, der schmilzt, dann zieh jeden Stummel etwas heraus, verschweiße ihn abseits vom Knoten mit Hitze, damit er nicht ausfranst, lass ihn kalt werden und schieb ihn wieder darunter. Naturfaser wird nicht verschweißt: Ein Tropfen Leim hält sie.
-       *[done] Der Knoten ist fertig: { $leads } Parten, { $bights } Buchten, { $passes ->
+       *[done] Der Knoten ist fertig: { $leads } Parten, { $bights } Buchten{ $nested ->
+           [one] { "" }
+          *[other] , { $nested } ineinander{ $lands ->
+               [0] { "" }
+              *[other] , erste Schnur zu Reihe { $lands }
+           }
+       }, { $passes ->
             [one] einfach.
             [2] doppelt.
             [3] dreifach.
@@ -305,7 +323,13 @@ finish-show-note = { $task ->
         }
         [trim] Ein Stummel, so lang, wie die Schnur dick ist
         [seal] Abseits vom Knoten, dann wieder darunter; Leim für Naturfaser
-       *[done] { $leads } Parten, { $bights } Buchten. Schreib auf, was du gebraucht hast.
+       *[done] { $leads } Parten, { $bights } Buchten{ $nested ->
+           [one] { "" }
+          *[other] , { $nested } ineinander{ $lands ->
+               [0] { "" }
+              *[other] , erste Schnur zu Reihe { $lands }
+           }
+       }. Schreib auf, was du gebraucht hast.
     }
 
 ## Cautions, before what can hurt: spoken with the step, and on the screen as long as it stands.

@@ -331,7 +331,13 @@ fit-cell-drawn = { $drawn ->
     }
 
 # A knot on the plan screen, in large type. Example: 5 Parten, 7 Buchten, doppelt
-plan-answer = { $leads } Parten, { $bights } Buchten, { $passes ->
+plan-answer = { $leads } Parten, { $bights } Buchten{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } ineinander{ $lands ->
+            [0] { "" }
+           *[other] , erste Schnur zu Reihe { $lands }
+        }
+    }, { $passes ->
         [1] einfach
         [2] doppelt
         [3] dreifach
@@ -366,7 +372,13 @@ plan-answer-work = { $long } Schnur{ $strands ->
        *[other] , kostet { $cost }
     }
 # Spoken when it is chosen. $rank: 1 is the best. $count: how many there are.
-plan-answer-say = Knoten { $rank } von { $count }: { $leads } Parten, { $bights } Buchten, { $passes ->
+plan-answer-say = Knoten { $rank } von { $count }: { $leads } Parten, { $bights } Buchten{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } ineinander{ $lands ->
+            [0] { "" }
+           *[other] , erste Schnur zu Reihe { $lands }
+        }
+    }, { $passes ->
         [1] einfach
         [2] doppelt
         [3] dreifach
@@ -391,7 +403,13 @@ plan-answer-say = Knoten { $rank } von { $count }: { $leads } Parten, { $bights 
 
 ## A rigged tube, as the command rig prints it
 
-rig-heading = { $leads } Parten, { $bights } Buchten, { $passes ->
+rig-heading = { $leads } Parten, { $bights } Buchten{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } ineinander{ $lands ->
+            [0] { "" }
+           *[other] , erste Schnur zu Reihe { $lands }
+        }
+    }, { $passes ->
         [1] einfach
         [2] doppelt
         [3] dreifach
@@ -446,7 +464,7 @@ plan-wanting = { $asking ->
     }
 # Below the answers, when no tube is named.
 plan-without-tube = Nenne auch ein Rohr, dann wird sein Einrichten Schritt für Schritt angesagt.
-plan-keys = Tab geht weiter · Bild auf, Bild ab wechseln · F2 bis F7 grenzen ein · ↑ ↓ wählen einen Knoten · Eingabe nimmt ihn · Esc verlassen
+plan-keys = Tab geht weiter · Bild auf, Bild ab wechseln · F2 bis F8 grenzen ein · ↑ ↓ wählen einen Knoten · Eingabe nimmt ihn · Esc verlassen
 
 # A filter above the list. $filter: passes, from-three, one-cord, most-legs, firm or weave. $key: its key.
 # $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Beispiel: F2: doppelt
@@ -469,6 +487,10 @@ plan-filter = { $key }: { $filter ->
         [most-legs] { $choice ->
             [0] beliebig lang
            *[other] höchstens { $choice } Bahnen
+        }
+        [nested] { $choice ->
+            [0] Buchten nebeneinander
+           *[other] { $choice } Buchten ineinander
         }
         [firm] { $choice ->
             [0] Schnur weich oder wie gemerkt
@@ -501,6 +523,10 @@ plan-filter-say = { $filter ->
         [most-legs] { $choice ->
             [0] Beliebig lange Arbeiten.
            *[other] Arbeiten mit höchstens { $choice } Bahnen.
+        }
+        [nested] { $choice ->
+            [0] Knoten ohne ineinanderliegende Buchten.
+           *[other] Nur Knoten, bei denen an jedem Rand { $choice } Buchten ineinanderliegen.
         }
         [firm] { $choice ->
             [0] Die Schnur, wie sie gemerkt ist, sonst weich.
@@ -542,3 +568,6 @@ plan-field-say = { $asking ->
 
 # On the start screen.
 start-plan = P: einen Knoten für einen Gegenstand finden
+
+# $rows: holes of the rows of the tube. $nested: rows that are needed, in line.
+rig-too-few-rows = { $nested } ineinanderliegende Reihen von { $bights } Stiften brauchen { $nested } Reihen Löcher, die sich gleichmäßig auf { $bights } Buchten verteilen lassen und auf einer Linie stehen, und dieses Rohr hat { $rows } Löcher: Nimm einen Streifen Papier auf einem Rohr ohne Ringe, weniger Reihen oder eine andere Zahl von Buchten.

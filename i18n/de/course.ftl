@@ -1,8 +1,8 @@
-# First ties: a short course of four knots, each taught in the teach depth. For each: its name, and
+# First ties: a short course of five knots, each taught in the teach depth. For each: its name, and
 # the idea that is new in it, told before the tie begins.
 
 course-heading = Erste Knoten
-course-say = Erste Knoten: vier Knoten, jeder ein wenig schwerer als der davor. Mit Weiter fängt der gewählte an. Pfeil ab und Pfeil auf wählen.
+course-say = Erste Knoten: fünf Knoten, jeder ein wenig schwerer als der davor. Mit Weiter fängt der gewählte an. Pfeil ab und Pfeil auf wählen.
 course-keys = ↑ ↓ wählen · Leertaste anfangen · W Flechtart · R noch einmal · Esc zurück
 
 # A lesson in the list. $state: new, begun or done. Example: 1. 3 Parten, 4 Buchten: Stifte und Bahnen, über und unter (fertig)
@@ -10,7 +10,8 @@ course-line = { $number }. { $lesson ->
         [1] Glockenseil, 3 Parten, 5 Buchten: Stifte und Bahnen, über und unter
         [2] Flaschenkragen, 3 Parten, 7 Buchten: der Rhythmus der Hand
         [3] Bootshaken, 4 Parten, 7 Buchten: Stifte übereinander, längere Bahnen
-       *[4] Pinnengriff, 5 Parten, 7 Buchten, doppelt: folgen
+        [4] Pinnengriff, 5 Parten, 7 Buchten, doppelt: folgen
+       *[5] Glockenseil in zwei Farben, zwei Schnüre zu 3 Parten, 5 Buchten: eine zweite Schnur einfädeln
     }{ $state ->
         [done] { " " }(fertig)
         [begun] { " " }(angefangen)
@@ -22,7 +23,8 @@ course-line-say = Lektion { $number } von { $lessons }: { $lesson ->
         [1] ein Glockenseil, 3 Parten, 5 Buchten.
         [2] ein Flaschenkragen, 3 Parten, 7 Buchten.
         [3] ein Ring für den Bootshaken, 4 Parten, 7 Buchten.
-       *[4] ein Pinnengriff, 5 Parten, 7 Buchten, doppelt.
+        [4] ein Pinnengriff, 5 Parten, 7 Buchten, doppelt.
+       *[5] ein Glockenseil in zwei Farben, zwei Schnüre zu 3 Parten, 5 Buchten, ineinander.
     } { $state ->
         [done] Dieser Knoten ist geknüpft.
         [begun] Er ist angefangen und wartet bei den angefangenen Knoten.
@@ -44,5 +46,6 @@ course-idea = { $lesson ->
         [1] Ein kleiner Knoten, der sich lohnt, für das Glockenseil. Setz an jeden Rand des Rohrs fünf Stifte, die am Kopf auf Lücke zwischen denen am Fuß, und nummeriere sie. Die Schnur geht von einem Fuß-Stift hoch zu einem Kopf-Stift und wieder hinab, immer in derselben Richtung um das Rohr. Jeder Weg von Rand zu Rand, hoch oder hinab, ist eine Bahn. Die ersten Bahnen kreuzen nichts; dann geht jede im Wechsel über eine Schnur und taucht unter der nächsten durch, und nach zehn Bahnen ist die Schnur wieder an ihrem ersten Stift.
         [2] Das gleiche Geflecht mit zwei Stiften mehr an jedem Rand, ein Kragen für eine Flasche. Neu ist nur die Länge: Finde den Rhythmus, hoch und hinab, über und unter, und sieh die Arbeit zwischendurch an. Kommt eine Bahn an einem anderen Stift an als angesagt, dann stimmt schon davor etwas nicht: Drück Falsch und nimm sie zurück.
         [3] Eine gerade Zahl von Parten, für den Ring am Bootshaken. Jetzt steht jeder Kopf-Stift genau über einem Fuß-Stift, und eine Bahn kreuzt drei Schnüre, abwechselnd über und unter; wo sie auf dem Weg hoch drübergeht, geht sie auf dem Weg hinab drunter. Zähl die Kreuzungen einer Bahn, bevor du sie anziehst.
-       *[4] Der Griff einer Pinne: breiter, und der erste Knoten, der doppelt wird. Ist der erste Durchgang wieder am Anfang, dann läuft dieselbe Schnur noch einmal herum, neben sich selbst, immer auf der Fuß-Seite der ersten Schnur: über, wo sie darüberging, und unter, wo sie darunterging. An einer Kreuzung, in der schon zwei Schnüre liegen, geht sie über beide oder taucht unter beiden durch. Dann wird der Knoten abgehoben, durchgeholt und fertig gemacht.
+        [4] Der Griff einer Pinne: breiter, und der erste Knoten, der doppelt wird. Ist der erste Durchgang wieder am Anfang, dann läuft dieselbe Schnur noch einmal herum, neben sich selbst, immer auf der Fuß-Seite der ersten Schnur: über, wo sie darüberging, und unter, wo sie darunterging. An einer Kreuzung, in der schon zwei Schnüre liegen, geht sie über beide oder taucht unter beiden durch. Dann wird der Knoten abgehoben, durchgeholt und fertig gemacht.
+       *[5] Noch einmal das Glockenseil, in zwei Farben: Eine zweite Schnur wird durch die erste gefädelt. Setz an jeden Rand zwei Reihen von fünf Stiften, eine in der anderen und auf einer Linie, und schneide von jeder Farbe eine Schnur. Die erste Schnur ist der Knoten der ersten Lektion, von den äußeren Fuß-Stiften hoch zu den inneren Kopf-Stiften. Die zweite geht von den inneren Fuß-Stiften zu den äußeren Kopf-Stiften, jede Bahn mitten zwischen zwei Bahnen der ersten. Was sie kreuzt, wird Bahn für Bahn gesagt; liegen die beiden Farben gleichmäßig, dann stimmt es.
     }

@@ -1,15 +1,19 @@
 # One sentence for each thing that can go wrong: what is wrong, what is allowed, what to try.
 
-# $quantity: leads, bights or passes. $given: what was typed.
+# $quantity: leads, bights, passes, nested or lands. $given: what was typed.
 knot-not-a-number = { $quantity ->
         [leads] Die Zahl der Parten
         [bights] Die Zahl der Buchten
+        [nested] Die Zahl der ineinanderliegenden Buchten
+        [lands] Die Reihe, in der die erste Schnur landet,
        *[passes] Die Zahl der Durchgänge
     } muss eine ganze Zahl sein, und „{ $given }“ ist keine: Gib eine Zahl von { $least } bis { $most } an, etwa { $example }.
 
 knot-out-of-range = { $quantity ->
         [leads] Die Zahl der Parten
         [bights] Die Zahl der Buchten
+        [nested] Die Zahl der ineinanderliegenden Buchten
+        [lands] Die Reihe, in der die erste Schnur landet,
        *[passes] Die Zahl der Durchgänge
     } geht von { $least } bis { $most }, und { $given } liegt nicht dazwischen: Versuch es mit { $example }.
 
@@ -72,3 +76,11 @@ app-without-window = Dieses Marlinspeak wurde nur für das Terminal gebaut und h
 app-window-failed = Das Fenster ließ sich auf dem Bildschirm „{ $display }“ nicht öffnen: Starte Marlinspeak in einer grafischen Sitzung, oder nimm „marlinspeak steps“ im Terminal.
 app-fault = Marlinspeak hat wegen eines Fehlers im Programm angehalten, der im Protokoll vermerkt ist: Starte es neu und nimm den Knoten dort wieder auf, wo er gespeichert ist.
 output-failed = Die Ausgabe ließ sich nicht schreiben ({ $reason }): Sieh nach, wohin sie geht, und versuch es noch einmal.
+
+# $nested: rows of pins at each rim.
+knot-lands-beyond = { $nested ->
+        [one] Ein Knoten ohne ineinanderliegende Buchten hat 1 Reihe Stifte an jedem Rand, und keine Reihe { $given }: Lass --lands weg, oder gib --nested 2 an.
+       *[other] Die Stifte stehen in { $nested } Reihen an jedem Rand, 1 ist die äußerste, und eine Reihe { $given } gibt es nicht: Gib bei --lands eine Zahl von 1 bis { $nested } an.
+    }
+knot-no-leads-left = Bei { $leads } Parten bleibt für die weiteren Schnüre keine: Lass die erste Schnur mit --lands { $nested } in der innersten Reihe landen, oder nimm 3 Parten oder mehr.
+knot-weave-nested = Diese Flechtart passt nicht zu den { $rows } Reihen von Kreuzungen dieses Knotens mit ineinanderliegenden Buchten: Gib eine Schrittzahl von 1 bis { $rows } an oder einen Reihencode aus { $rows } Buchstaben, von der Reihe am Fuß an.

@@ -3,7 +3,13 @@
 ## Where am I
 
 # Said when a tie is taken up again, before where it stands and its step.
-where-taking-up-say = Wieder aufgenommen: { $leads } Parten, { $bights } Buchten.
+where-taking-up-say = Wieder aufgenommen: { $leads } Parten, { $bights } Buchten{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } ineinander{ $lands ->
+            [0] { "" }
+           *[other] , erste Schnur zu Reihe { $lands }
+        }
+    }.
 
 # Example: Erster Durchgang: 7 von 12 Bahnen liegen. Die Schnur ist an Kopf-Stift 6 und geht als Nächstes
 # zu Fuß-Stift 3. Insgesamt sind noch 17 Bahnen übrig. Noch etwa 11 Minuten in deinem Tempo.

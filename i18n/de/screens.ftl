@@ -12,6 +12,8 @@ start-bights = Buchten
 start-passes = Durchgänge
 start-weave = Flechtart
 start-weave-hint = Leer ist über eins, unter eins, so begonnen, dass am wenigsten durchzustecken ist. 1 beginnt mit über; 2 ist über zwei, unter zwei; oder ein Reihencode wie ouo (o über, u unter)
+start-nested = Buchten ineinander (leer: 1)
+start-lands = Erste Schnur landet in Reihe (leer: innerste)
 start-hand = Arbeiten nach
 start-hand-right = rechts
 start-hand-left = links
@@ -26,7 +28,13 @@ start-waiting = Angefangene Knoten
 # als der Fuß-Stift mit seiner Nummer.
 # $tucks: in all passes. $other_tucks: the same begun with over, when it is begun with under, or 0. $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
 # turns of the tube on each leg.
-start-facts = { $leads } Parten, { $bights } Buchten, { $strands ->
+start-facts = { $leads } Parten, { $bights } Buchten{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } ineinander{ $lands ->
+            [0] { "" }
+           *[other] , erste Schnur zu Reihe { $lands }
+        }
+    }, { $strands ->
         [one] ein Strang
        *[other] { $strands } Stränge
     }, { $tucks }-mal durchstecken{ $other_tucks ->
@@ -54,7 +62,13 @@ choice-caution = Er schmückt nur: Lass ihn nie einen Menschen oder eine Last ha
 # $weave begun with under; code for another weave, row by row in $weave.
 # Example: 5 Parten, 7 Buchten, 2 Durchgänge
 # Example: 5 Parten, 7 Buchten, Flechtart 2, nach links
-start-tie = { $leads } Parten, { $bights } Buchten{ $passes ->
+start-tie = { $leads } Parten, { $bights } Buchten{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } ineinander{ $lands ->
+            [0] { "" }
+           *[other] , erste Schnur zu Reihe { $lands }
+        }
+    }{ $passes ->
         [one] { "" }
        *[other] , { $passes } Durchgänge
     }{ $kind ->
@@ -96,9 +110,21 @@ start-take-up-digit = { $key }: wieder aufnehmen
 start-take-up-plain = Wieder aufnehmen
 
 # Spoken when the app opens with a tie in progress.
-start-offer-say = Ein Knoten wartet: { $leads } Parten, { $bights } Buchten, { $laid } von { $legs } Bahnen gelegt. Drück die Leertaste, um ihn wieder aufzunehmen, oder Tab, um einen neuen einzugeben.
+start-offer-say = Ein Knoten wartet: { $leads } Parten, { $bights } Buchten{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } ineinander{ $lands ->
+            [0] { "" }
+           *[other] , erste Schnur zu Reihe { $lands }
+        }
+    }, { $laid } von { $legs } Bahnen gelegt. Drück die Leertaste, um ihn wieder aufzunehmen, oder Tab, um einen neuen einzugeben.
 # Spoken when it opens with none.
-start-empty-say = Kein Knoten wartet. Drück die Leertaste, um mit { $leads } Parten, { $bights } Buchten anzufangen, oder Tab, um einen anderen Knoten einzugeben.
+start-empty-say = Kein Knoten wartet. Drück die Leertaste, um mit { $leads } Parten, { $bights } Buchten{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } ineinander{ $lands ->
+            [0] { "" }
+           *[other] , erste Schnur zu Reihe { $lands }
+        }
+    } anzufangen, oder Tab, um einen anderen Knoten einzugeben.
 
 start-keys-waiting = Leertaste nimmt den neuesten Knoten auf · Tab zum Formular · S Regal · C Erste Knoten · G Fachwörter · T Einstellungen · Strg Q beendet
 start-keys-form = Tab geht weiter · Eingabe fängt diesen Knoten an · Esc verlässt das Formular

@@ -240,6 +240,14 @@ start-field-say = { $field ->
             [empty] Flechtart: über eins, unter eins, so begonnen, dass am wenigsten durchzustecken ist. 1 beginnt mit über; auch ein Reihencode geht; Tab geht weiter.
            *[typed] Flechtart: { $typed }. 1 heißt über eins, unter eins; auch ein Reihencode geht; Tab geht weiter.
         }
+        [nested] { $state ->
+            [empty] Buchten ineinander: keine. 2 bis 9 fädeln so viele Schnüre durcheinander; Tab geht weiter.
+           *[typed] Buchten ineinander: { $typed }. 1 ist ein einfacher Knoten; Tab geht weiter, Eingabe fängt an.
+        }
+        [lands] { $state ->
+            [empty] Erste Schnur landet in der innersten Reihe der Kopf-Stifte. Eine Zahl nennt die Reihe, 1 ist die äußerste; Tab geht weiter.
+           *[typed] Erste Schnur landet in Reihe { $typed } der Kopf-Stifte, 1 ist die äußerste; Tab geht weiter, Eingabe fängt an.
+        }
         [hand] { $choice ->
             [left] Arbeiten nach links. Die Leertaste ändert es; Tab geht weiter.
            *[right] Arbeiten nach rechts. Die Leertaste ändert es; Tab geht weiter.

@@ -111,7 +111,13 @@ card-caution-hands = Hände ermüden: Gönn ihnen bei einem langen Knoten Pausen
 ## The strip
 
 # $tube: its diameter, $round: the way round it.
-strip-title = Stiftstreifen: { $leads } Parten, { $bights } Buchten, Rohr { $tube }, Umfang { $round }
+strip-title = Stiftstreifen: { $leads } Parten, { $bights } Buchten{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } ineinander{ $lands ->
+            [0] { "" }
+           *[other] , erste Schnur zu Reihe { $lands }
+        }
+    }, Rohr { $tube }, Umfang { $round }
 
 # $rings: yes when the tube has rings.
 strip-how = Schneide beide Streifen an ihren Linien aus, und leg jeden einmal um das Rohr, Ende an Ende. { $rings ->

@@ -38,7 +38,13 @@ shelf-say = Das Regal. { $ties ->
 shelf-tie-say = { $number } von { $ties }. { $named ->
         [yes] { $name }.
        *[no] { "" }
-    } { $leads } Parten, { $bights } Buchten, { $passes ->
+    } { $leads } Parten, { $bights } Buchten{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } ineinander{ $lands ->
+            [0] { "" }
+           *[other] , erste Schnur zu Reihe { $lands }
+        }
+    }, { $passes ->
         [one] einfach
         [2] doppelt
         [3] dreifach

@@ -50,7 +50,7 @@
 #   $heading   rising (bottom rim to top rim) or falling
 #   $from, $to numbers of pins; a rising leg goes from a bottom pin to a top pin
 #   $hand      right or left: the way round the tube that the cord travels
-#   $lane      bottom or top: the rim towards which a follower lies of the first cord, on rising and
+#   $lane      bottom or top, or where bights are nested bottom-own or top-own: the rim towards which a follower lies of the first cord, on rising and
 #              falling legs alike; none in the lead pass. ("Right of the cord" would turn about with
 #              every leg, and "below" is heard as "under".)
 #   $cord      what the tyer calls the cord, when $named is yes
@@ -109,7 +109,10 @@ begin-say-brief = { $strands ->
 begin-say-teach = { $strands ->
         [one] { "" }
        *[other] Strang { $strand } von { $strands }. { $strand ->
-            [1] Ein Strang ist ein geschlossener Weg der Schnur; dieser Knoten hat mehrere, denn die Zahl seiner Parten und die Zahl seiner Buchten haben einen gemeinsamen Teiler.
+            [1] { $woven ->
+                [yes] Ein Strang ist ein geschlossener Weg der Schnur; dieser Knoten hat mehrere, durcheinander gefädelt.
+               *[no] Ein Strang ist ein geschlossener Weg der Schnur; dieser Knoten hat mehrere, denn die Zahl seiner Parten und die Zahl seiner Buchten haben einen gemeinsamen Teiler.
+            }
            *[other] { "" }
         }
     } { $named ->
@@ -182,7 +185,10 @@ follow-say = { $pass ->
                *[no] Nimm seine Schnur wieder auf. Beginne
             }
         }
-    } an Fuß-Stift { $pin }, neben der ersten Schnur, und bleib den ganzen Weg auf { $lane ->
+    } an Fuß-Stift { $pin }, neben { $own ->
+        [yes] dem eigenen ersten Durchgang
+       *[no] der ersten Schnur
+    }, und bleib den ganzen Weg auf { $lane ->
         [top] ihrer Kopf-Seite,
        *[bottom] ihrer Fuß-Seite,
     } ohne die Seite zu wechseln. Geh drüber, wo sie drübergeht, und tauch durch, wo sie durchtaucht. { $inside ->
@@ -252,7 +258,10 @@ follow-say-teach = { $pass ->
                *[no] Nimm seine Schnur wieder auf. Beginne
             }
         }
-    } an Fuß-Stift { $pin }, neben der ersten Schnur, und bleib den ganzen Weg auf { $lane ->
+    } an Fuß-Stift { $pin }, neben { $own ->
+        [yes] dem eigenen ersten Durchgang
+       *[no] der ersten Schnur
+    }, und bleib den ganzen Weg auf { $lane ->
         [top] ihrer Kopf-Seite,
        *[bottom] ihrer Fuß-Seite,
     } ohne die Seite zu wechseln. Geh drüber, wo sie drübergeht, und tauch durch, wo sie durchtaucht. { $inside ->
@@ -309,6 +318,8 @@ lay-say-way = { $pass ->
     } { $lane ->
         [bottom] auf der Fuß-Seite der ersten Schnur
         [top] auf der Kopf-Seite der ersten Schnur
+        [bottom-own] auf der Fuß-Seite des eigenen ersten Durchgangs
+        [top-own] auf der Kopf-Seite des eigenen ersten Durchgangs
        *[none] nach { $hand ->
             [left] links
            *[right] rechts
@@ -379,6 +390,8 @@ lay-say-way-teach = { $pass ->
     } { $lane ->
         [bottom] auf der Fuß-Seite der ersten Schnur
         [top] auf der Kopf-Seite der ersten Schnur
+        [bottom-own] auf der Fuß-Seite des eigenen ersten Durchgangs
+        [top-own] auf der Kopf-Seite des eigenen ersten Durchgangs
        *[none] nach { $hand ->
             [left] links
            *[right] rechts
@@ -416,6 +429,8 @@ lay-say-way-on = { $pass ->
     } { $lane ->
         [bottom] auf der Fuß-Seite der ersten Schnur
         [top] auf der Kopf-Seite der ersten Schnur
+        [bottom-own] auf der Fuß-Seite des eigenen ersten Durchgangs
+        [top-own] auf der Kopf-Seite des eigenen ersten Durchgangs
        *[none] nach { $hand ->
             [left] links
            *[right] rechts
@@ -480,6 +495,8 @@ lay-say-way-on-teach = { $pass ->
     } { $lane ->
         [bottom] auf der Fuß-Seite der ersten Schnur
         [top] auf der Kopf-Seite der ersten Schnur
+        [bottom-own] auf der Fuß-Seite des eigenen ersten Durchgangs
+        [top-own] auf der Kopf-Seite des eigenen ersten Durchgangs
        *[none] nach { $hand ->
             [left] links
            *[right] rechts

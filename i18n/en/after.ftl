@@ -2,7 +2,7 @@
 # Depths and arguments as in steps.ftl. Off the tube the pins are gone, so what was a pin is called
 # by its bight.
 
-## Lifting. $task: secure, top-pins, slide-ring, bottom-pins or slip-off. $bights: pins in a ring.
+## Lifting. $task: secure, top-pins, slide-ring, bottom-pins or slip-off. $pins: pins in a ring.
 ## $ends: ends of cord hanging out.
 
 # Example: Take the 6 pins out of the top ring, one by one, and put them in a dish.
@@ -11,17 +11,17 @@ lift-say = { $task ->
             [2] neither of the 2 ends
            *[other] none of the { $ends } ends
         } can slip back in: a loose knot in each is enough.
-        [top-pins] Peel the tape off the tube, not the mark, then take the { $bights } pins out at the top, one by one, and put them in a dish.
+        [top-pins] Peel the tape off the tube, not the mark, then take the { $pins } pins out at the top, one by one, and put them in a dish.
         [slide-ring] Slide the top ring up and off the tube. The bights stay as they are.
-        [bottom-pins] Hold the knot with one hand, and take the { $bights } pins out at the bottom.
+        [bottom-pins] Hold the knot with one hand, and take the { $pins } pins out at the bottom.
        *[slip-off] Slip the knot up off the tube and onto the object, the same way up. Turn it until the ends come out where you want them.
     }
 
 lift-say-brief = { $task ->
         [secure] Mark bottom bight 1, secure the { $ends } ends.
-        [top-pins] Top pins out, { $bights } of them.
+        [top-pins] Top pins out, { $pins } of them.
         [slide-ring] Top ring off.
-        [bottom-pins] Bottom pins out, { $bights } of them.
+        [bottom-pins] Bottom pins out, { $pins } of them.
        *[slip-off] Slip the knot onto the object, the same way up.
     }
 
@@ -30,9 +30,9 @@ lift-say-teach = { $task ->
             [2] neither of the 2 ends
            *[other] none of the { $ends } ends
         } can slip back in: a loose knot in each is enough.
-        [top-pins] Peel the tape off the tube, not the mark, then take the { $bights } pins out at the top, one by one, and put them in a dish. The bights stay where they are, since the crossings hold them.
+        [top-pins] Peel the tape off the tube, not the mark, then take the { $pins } pins out at the top, one by one, and put them in a dish. The bights stay where they are, since the crossings hold them.
         [slide-ring] Slide the top ring up and off the tube. Go slowly, so that it drags no bight along.
-        [bottom-pins] Hold the knot with one hand so that it cannot spring, and take the { $bights } pins out at the bottom.
+        [bottom-pins] Hold the knot with one hand so that it cannot spring, and take the { $pins } pins out at the bottom.
        *[slip-off] Slip the knot up off the tube and onto the object, the same way up, without letting it twist. It will be loose, and that is good. Turn it until the ends come out where you want them.
     }
 
@@ -49,9 +49,9 @@ lift-show-note = { $task ->
             [2] Neither of the 2 ends may slip back in
            *[other] None of the { $ends } ends may slip back in
         }
-        [top-pins] { $bights } of them, into a dish
+        [top-pins] { $pins } of them, into a dish
         [slide-ring] The bights stay as they are
-        [bottom-pins] { $bights } of them; hold the knot with one hand
+        [bottom-pins] { $pins } of them; hold the knot with one hand
        *[slip-off] The same way up, the ends where you want them
     }
 
@@ -223,7 +223,13 @@ finish-say = { $task ->
         }
         [trim] Cut each of the { $ends } ends off where it comes out from under the cords, and leave a stub as long as the cord is thick.
         [seal] If the cord is nylon, polyester or another that melts, draw each stub out a little, seal it with heat away from the knot, let it get cold, and push it back under. Natural fibre is not sealed with heat: a drop of glue holds it.
-       *[done] The knot is done: { $leads } lead, { $bights } bight, { $passes ->
+       *[done] The knot is done: { $leads } lead, { $bights } bight{ $nested ->
+           [one] { "" }
+          *[other] , { $nested } nested{ $lands ->
+               [0] { "" }
+              *[other] , first cord to row { $lands }
+           }
+       }, { $passes ->
             [one] single.
             [2] doubled.
             [3] tripled.
@@ -250,7 +256,13 @@ finish-say-brief = { $task ->
         }
         [trim] Cut the { $ends } ends off, a stub as long as the cord is thick.
         [seal] Seal the { $ends } ends, if they melt, and push them back under.
-       *[done] Done: { $leads } lead, { $bights } bight, { $passes ->
+       *[done] Done: { $leads } lead, { $bights } bight{ $nested ->
+           [one] { "" }
+          *[other] , { $nested } nested{ $lands ->
+               [0] { "" }
+              *[other] , first cord to row { $lands }
+           }
+       }, { $passes ->
             [one] single.
             [2] doubled.
             [3] tripled.
@@ -283,7 +295,13 @@ finish-say-teach = { $task ->
         }
         [trim] First be sure that all the fairing is done: cord that is cut off cannot be put back. Cut each of the { $ends } ends off where it comes out from under the cords, and leave a stub as long as the cord is thick.
         [seal] If the cord is nylon, polyester or another that melts, draw each stub out a little, seal it with heat away from the knot, so that it does not fray, let it get cold, and push it back under. Natural fibre is not sealed with heat: a drop of glue holds it.
-       *[done] The knot is done: { $leads } lead, { $bights } bight, { $passes ->
+       *[done] The knot is done: { $leads } lead, { $bights } bight{ $nested ->
+           [one] { "" }
+          *[other] , { $nested } nested{ $lands ->
+               [0] { "" }
+              *[other] , first cord to row { $lands }
+           }
+       }, { $passes ->
             [one] single.
             [2] doubled.
             [3] tripled.
@@ -314,7 +332,13 @@ finish-show-note = { $task ->
         }
         [trim] A stub as long as the cord is thick
         [seal] Away from the knot, then back under; glue for natural fibre
-       *[done] { $leads } lead { $bights } bight. Note what you used.
+       *[done] { $leads } lead { $bights } bight{ $nested ->
+           [one] { "" }
+          *[other] , { $nested } nested{ $lands ->
+               [0] { "" }
+              *[other] , first cord to row { $lands }
+           }
+       }. Note what you used.
     }
 
 ## Cautions, before what can hurt: spoken with the step, and on the screen as long as it stands.

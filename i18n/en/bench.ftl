@@ -333,7 +333,13 @@ fit-cell-drawn = { $drawn ->
     }
 
 # A knot on the plan screen, in large type. Example: 5 lead 7 bight, doubled
-plan-answer = { $leads } lead { $bights } bight, { $passes ->
+plan-answer = { $leads } lead { $bights } bight{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } nested{ $lands ->
+            [0] { "" }
+           *[other] , first cord to row { $lands }
+        }
+    }, { $passes ->
         [1] single
         [2] doubled
         [3] tripled
@@ -368,7 +374,13 @@ plan-answer-work = { $long } of cord{ $strands ->
        *[other] , costs { $cost }
     }
 # Spoken when it is chosen. $rank: 1 is the best. $count: how many there are.
-plan-answer-say = Knot { $rank } of { $count }: { $leads } lead, { $bights } bight, { $passes ->
+plan-answer-say = Knot { $rank } of { $count }: { $leads } lead, { $bights } bight{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } nested{ $lands ->
+            [0] { "" }
+           *[other] , first cord to row { $lands }
+        }
+    }, { $passes ->
         [1] single
         [2] doubled
         [3] tripled
@@ -393,7 +405,13 @@ plan-answer-say = Knot { $rank } of { $count }: { $leads } lead, { $bights } big
 
 ## A rigged tube, as the command rig prints it
 
-rig-heading = { $leads } lead { $bights } bight, { $passes ->
+rig-heading = { $leads } lead { $bights } bight{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } nested{ $lands ->
+            [0] { "" }
+           *[other] , first cord to row { $lands }
+        }
+    }, { $passes ->
         [1] single
         [2] doubled
         [3] tripled
@@ -448,7 +466,7 @@ plan-wanting = { $asking ->
     }
 # Below the answers, when no tube is named.
 plan-without-tube = Name a tube too, and you are led through the rigging step by step.
-plan-keys = Tab moves on · Page Up, Page Down change over · F2 to F7 narrow the list · ↑ ↓ choose a knot · Enter takes it · Esc leaves
+plan-keys = Tab moves on · Page Up, Page Down change over · F2 to F8 narrow the list · ↑ ↓ choose a knot · Enter takes it · Esc leaves
 
 # A filter above the list. $filter: passes, from-three, one-cord, most-legs, firm or weave. $key: its key.
 # $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Example: F2: doubled
@@ -471,6 +489,10 @@ plan-filter = { $key }: { $filter ->
         [most-legs] { $choice ->
             [0] any length
            *[other] { $choice } legs at most
+        }
+        [nested] { $choice ->
+            [0] no nested bights
+           *[other] { $choice } bights nested
         }
         [firm] { $choice ->
             [0] soft cord, or as kept
@@ -503,6 +525,10 @@ plan-filter-say = { $filter ->
         [most-legs] { $choice ->
             [0] Ties of any length.
            *[other] Ties of { $choice } legs at the most.
+        }
+        [nested] { $choice ->
+            [0] Plain knots, with no nested bights.
+           *[other] Interwoven knots only, { $choice } bights nested at each rim.
         }
         [firm] { $choice ->
             [0] The cord as it is kept, or else soft.
@@ -544,3 +570,6 @@ plan-field-say = { $asking ->
 
 # On the start screen.
 start-plan = P: find a knot for an object
+
+# $rows: holes of the rows of the tube. $nested: rows that are needed, in line.
+rig-too-few-rows = { $nested } nested rows of { $bights } pins need { $nested } rows of holes that can be shared evenly among { $bights } bights and stand in line, and this tube has { $rows } holes: use a strip of paper on a tube without rings, fewer nested bights, or another number of bights.

@@ -1,4 +1,4 @@
-# First ties: a short course of four knots, each taught in the teach depth. For each: its name, and
+# First ties: a short course of five knots, each taught in the teach depth. For each: its name, and
 # the idea that is new in it, told before the tie begins.
 
 course-heading = First ties
@@ -10,7 +10,8 @@ course-line = { $number }. { $lesson ->
         [1] Bell rope, 3 lead 5 bight: pins, legs, over and under
         [2] Bottle collar, 3 lead 7 bight: the rhythm of the hand
         [3] Boathook ring, 4 lead 7 bight: pins in line, longer legs
-       *[4] Tiller grip, 5 lead 7 bight, doubled: following
+        [4] Tiller grip, 5 lead 7 bight, doubled: following
+       *[5] Bell rope in two colours, two of 3 lead, 5 bight: lacing a second cord
     }{ $state ->
         [done] { " " }(done)
         [begun] { " " }(begun)
@@ -22,7 +23,8 @@ course-line-say = Lesson { $number } of { $lessons }: { $lesson ->
         [1] a bell rope, 3 lead, 5 bight.
         [2] a bottle collar, 3 lead, 7 bight.
         [3] a boathook ring, 4 lead, 7 bight.
-       *[4] a tiller grip, 5 lead, 7 bight, doubled.
+        [4] a tiller grip, 5 lead, 7 bight, doubled.
+       *[5] a bell rope in two colours, two cords of 3 lead, 5 bight, interwoven.
     } { $state ->
         [done] You have tied it.
         [begun] You have begun it; it waits among your ties in progress.
@@ -44,5 +46,6 @@ course-idea = { $lesson ->
         [1] A small knot worth making, for the bell rope. Set five pins at each rim of the tube, the top ones half way between the bottom ones, and number them. The cord goes from a bottom pin up to a top pin and down again, always the same way round the tube. Each way across, up or down, is a leg. The first legs cross nothing; then each goes over one cord and under the next, in turn, and after ten legs the cord is back at its first pin.
         [2] The same braid with two more pins at each rim, a collar for a bottle. Nothing is new but the length: find the rhythm, up and down, over and under, and look at the work as you go. When a leg lands on another pin than you are told, something is wrong before it: press wrong and take it back.
         [3] An even number of leads, for the ring of a boathook. Now each top pin stands straight above a bottom pin, and a leg crosses three cords, over and under in turn; where it goes over on the way up, it goes under on the way down. Count the crossings of a leg before you draw it snug.
-       *[4] The grip of a tiller: broader, and the first knot that is doubled. When the lead pass is back at its first pin, the same cord goes round once more beside itself, always on the bottom-ring side of the first cord, over where it went over and under where it went under. At a crossing that has two cords by now, it goes over both or under both. Then the knot is lifted, faired and finished.
+        [4] The grip of a tiller: broader, and the first knot that is doubled. When the lead pass is back at its first pin, the same cord goes round once more beside itself, always on the bottom-ring side of the first cord, over where it went over and under where it went under. At a crossing that has two cords by now, it goes over both or under both. Then the knot is lifted, faired and finished.
+       *[5] The bell rope again, in two colours: a second cord is laced through the first. Set two rows of five pins at each rim, one inside the other and in line, and cut a cord of each colour. The first cord is the knot of the first lesson, from the outer bottom pins up to the inner top pins. The second goes from the inner bottom pins to the outer top pins, each leg midway between two legs of the first. What it crosses is told leg by leg; where the two colours lie evenly, it is right.
     }

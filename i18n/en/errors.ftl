@@ -1,15 +1,19 @@
 # One sentence for each thing that can go wrong: what is wrong, what is allowed, what to try.
 
-# $quantity: leads, bights or passes. $given: what was typed.
+# $quantity: leads, bights, passes, nested or lands. $given: what was typed.
 knot-not-a-number = { $quantity ->
         [leads] Leads
         [bights] Bights
+        [nested] Nested bights
+        [lands] The row that the first cord lands in
        *[passes] Passes
     } must be a whole number and “{ $given }” is not one: give a number from { $least } to { $most }, such as { $example }.
 
 knot-out-of-range = { $quantity ->
         [leads] Leads
         [bights] Bights
+        [nested] Nested bights
+        [lands] The row that the first cord lands in
        *[passes] Passes
     } must be from { $least } to { $most } and { $given } is not: try { $example }.
 
@@ -72,3 +76,11 @@ app-without-window = This Marlinspeak was built for the terminal alone and has n
 app-window-failed = The window could not be opened on the display “{ $display }”: start Marlinspeak from a desktop session, or use “marlinspeak steps” in the terminal.
 app-fault = Marlinspeak has stopped because of a fault in it, which the log file notes: start it again and take the tie up where it was saved.
 output-failed = The output could not be written ({ $reason }): check where it goes and try again.
+
+# $nested: rows of pins at each rim.
+knot-lands-beyond = { $nested ->
+        [one] A knot that is not nested has 1 row of pins at each rim, and no row { $given }: leave --lands out, or nest bights with --nested 2.
+       *[other] The pins stand in { $nested } rows at each rim, 1 the outermost, and there is no row { $given }: give --lands a number from 1 to { $nested }.
+    }
+knot-no-leads-left = With { $leads } leads the further cords would have none: let the first cord land in the innermost row with --lands { $nested }, or take 3 leads or more.
+knot-weave-nested = That weave does not fit the { $rows } rows of crossings of this interwoven knot: use a run of 1 to { $rows }, or a row code of { $rows } letters from the bottom row up.

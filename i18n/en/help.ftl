@@ -128,3 +128,7 @@ value-paper = PAPER
 value-file = FILE
 value-folder = FOLDER
 value-tie = TIE
+
+help-nested = Bights nested one inside the other at each rim, 1 to 9; above 1 as many cords or more are interwoven
+help-lands = The top row of pins in which the first cord lands, 1 the outermost; without it the innermost
+help-fit-nested = Knots of so many bights nested at each rim, 1 to 9, all cords with the same leads; without it plain knots

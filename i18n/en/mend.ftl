@@ -3,7 +3,13 @@
 ## Where am I
 
 # Said when a tie is taken up again, before where it stands and its step.
-where-taking-up-say = Taking up { $leads } lead, { $bights } bight.
+where-taking-up-say = Taking up { $leads } lead, { $bights } bight{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } nested{ $lands ->
+            [0] { "" }
+           *[other] , first cord to row { $lands }
+        }
+    }.
 
 # Example: Lead pass: 7 of 12 legs are laid. The cord is at top pin 6, and goes to bottom pin 3
 # next. 17 legs are left in all. About 11 minutes to go, at your pace.

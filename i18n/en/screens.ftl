@@ -12,6 +12,8 @@ start-bights = Bights
 start-passes = Passes
 start-weave = Weave
 start-weave-hint = Empty is over one, under one, begun so that it takes the fewest tucks. 1 begins with over; 2 is over two; or a row code such as ouo (o over, u under)
+start-nested = Bights nested at each rim (empty: 1)
+start-lands = First cord lands in row (empty: innermost)
 start-hand = Work to the
 start-hand-right = right
 start-hand-left = left
@@ -26,7 +28,13 @@ start-waiting = Ties in progress
 # pin of its number.
 # $tucks: in all passes. $other_tucks: the same begun with over, when it is begun with under, or 0. $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
 # turns of the tube on each leg.
-start-facts = { $leads } lead { $bights } bight, { $strands ->
+start-facts = { $leads } lead { $bights } bight{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } nested{ $lands ->
+            [0] { "" }
+           *[other] , first cord to row { $lands }
+        }
+    }, { $strands ->
         [one] one strand
        *[other] { $strands } strands
     }, { $tucks ->
@@ -57,7 +65,13 @@ choice-caution = It only decorates: never let it hold a person or a load, and ke
 # $weave begun with under; code for another weave, row by row in $weave.
 # Example: 5 lead 7 bight, 2 passes
 # Example: 5 lead 7 bight, weave 2, to the left
-start-tie = { $leads } lead { $bights } bight{ $passes ->
+start-tie = { $leads } lead { $bights } bight{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } nested{ $lands ->
+            [0] { "" }
+           *[other] , first cord to row { $lands }
+        }
+    }{ $passes ->
         [one] { "" }
        *[other] , { $passes } passes
     }{ $kind ->
@@ -99,9 +113,21 @@ start-take-up-digit = { $key }: take it up
 start-take-up-plain = Take it up
 
 # Spoken when the app opens with a tie in progress.
-start-offer-say = A tie is waiting: { $leads } lead, { $bights } bight, { $laid } of { $legs } legs laid. Press the space bar to take it up, or tab for a new one.
+start-offer-say = A tie is waiting: { $leads } lead, { $bights } bight{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } nested{ $lands ->
+            [0] { "" }
+           *[other] , first cord to row { $lands }
+        }
+    }, { $laid } of { $legs } legs laid. Press the space bar to take it up, or tab for a new one.
 # Spoken when it opens with none.
-start-empty-say = No tie is waiting. Press the space bar to begin { $leads } lead, { $bights } bight, or press tab to type another knot.
+start-empty-say = No tie is waiting. Press the space bar to begin { $leads } lead, { $bights } bight{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } nested{ $lands ->
+            [0] { "" }
+           *[other] , first cord to row { $lands }
+        }
+    }, or press tab to type another knot.
 
 start-keys-waiting = Space takes up the newest tie · Tab goes to the form · S shelf · C first ties · G words · T settings · Ctrl Q quits
 start-keys-form = Tab moves on · Enter begins this tie · Esc leaves the form

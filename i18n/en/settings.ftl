@@ -240,6 +240,14 @@ start-field-say = { $field ->
             [empty] Weave: over one, under one, begun so that it takes the fewest tucks. 1 begins with over; a row code will do too; tab goes on.
            *[typed] Weave: { $typed }. 1 is over one, under one; a row code will do too; tab goes on.
         }
+        [nested] { $state ->
+            [empty] Nested bights: none. 2 to 9 lace so many cords through one another; tab goes on.
+           *[typed] Nested bights: { $typed }. 1 is a plain knot; tab goes on, enter begins.
+        }
+        [lands] { $state ->
+            [empty] First cord lands: in the innermost row of top pins. A number is a row, 1 the outermost; tab goes on.
+           *[typed] First cord lands in row { $typed } of the top pins, 1 the outermost; tab goes on, enter begins.
+        }
         [hand] { $choice ->
             [left] Work to the left. The space bar changes it; tab goes on.
            *[right] Work to the right. The space bar changes it; tab goes on.

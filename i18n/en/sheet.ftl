@@ -111,7 +111,13 @@ card-caution-hands = Hands tire: rest them on a long tie.
 ## The strip
 
 # $tube: its diameter, $round: the way round it.
-strip-title = Pin strips: { $leads } lead { $bights } bight, tube { $tube }, { $round } round
+strip-title = Pin strips: { $leads } lead { $bights } bight{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } nested{ $lands ->
+            [0] { "" }
+           *[other] , first cord to row { $lands }
+        }
+    }, tube { $tube }, { $round } round
 
 # $rings: yes when the tube has rings.
 strip-how = Cut both strips out along their lines and lay each once round the tube, ends together. { $rings ->

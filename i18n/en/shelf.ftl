@@ -38,7 +38,13 @@ shelf-say = The shelf. { $ties ->
 shelf-tie-say = { $number } of { $ties }. { $named ->
         [yes] { $name }.
        *[no] { "" }
-    } { $leads } lead, { $bights } bight, { $passes ->
+    } { $leads } lead, { $bights } bight{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } nested{ $lands ->
+            [0] { "" }
+           *[other] , first cord to row { $lands }
+        }
+    }, { $passes ->
         [one] single
         [2] doubled
         [3] tripled

@@ -22,7 +22,7 @@
 #   $heading   rising (bottom rim to top rim) or falling
 #   $from, $to numbers of pins; a rising leg goes from a bottom pin to a top pin
 #   $hand      right or left: the way round the tube that the cord travels
-#   $lane      bottom or top: the rim towards which a follower lies of the first cord, on rising and
+#   $lane      bottom or top, or where bights are nested bottom-own or top-own: the rim towards which a follower lies of the first cord, on rising and
 #              falling legs alike; none in the lead pass. ("Right of the cord" would turn about with
 #              every leg, and "below" is heard as "under".)
 #   $cord      what the tyer calls the cord, when $named is yes
@@ -81,7 +81,10 @@ begin-say-brief = { $strands ->
 begin-say-teach = { $strands ->
         [one] { "" }
        *[other] Strand { $strand } of { $strands }. { $strand ->
-            [1] A strand is one closed path of cord; this knot has several, because its leads and bights share a factor.
+            [1] { $woven ->
+                [yes] A strand is one closed path of cord; this knot has several, laced through one another.
+               *[no] A strand is one closed path of cord; this knot has several, because its leads and bights share a factor.
+            }
            *[other] { "" }
         }
     } { $named ->
@@ -153,7 +156,10 @@ follow-say = { $pass ->
                *[no] Take up its cord again. Begin
             }
         }
-    } at bottom pin { $pin }, beside the first cord, and stay on its { $lane ->
+    } at bottom pin { $pin }, beside { $own ->
+        [yes] its own lead pass
+       *[no] the first cord
+    }, and stay on its { $lane ->
         [top] top-ring side
        *[bottom] bottom-ring side
     } all the way, without changing sides. Go over where it goes over, under where it goes under. { $inside ->
@@ -223,7 +229,10 @@ follow-say-teach = { $pass ->
                *[no] Take up its cord again. Begin
             }
         }
-    } at bottom pin { $pin }, beside the first cord, and stay on its { $lane ->
+    } at bottom pin { $pin }, beside { $own ->
+        [yes] its own lead pass
+       *[no] the first cord
+    }, and stay on its { $lane ->
         [top] top-ring side
        *[bottom] bottom-ring side
     } all the way, without changing sides. Go over where it goes over, under where it goes under. { $inside ->
@@ -281,6 +290,8 @@ lay-say-way = { $pass ->
     } { $lane ->
         [bottom] the bottom-ring side of the first cord
         [top] the top-ring side of the first cord
+        [bottom-own] the bottom-ring side of its own lead pass
+        [top-own] the top-ring side of its own lead pass
        *[none] and to the { $hand ->
             [left] left
            *[right] right
@@ -351,6 +362,8 @@ lay-say-way-teach = { $pass ->
     } { $lane ->
         [bottom] the bottom-ring side of the first cord
         [top] the top-ring side of the first cord
+        [bottom-own] the bottom-ring side of its own lead pass
+        [top-own] the top-ring side of its own lead pass
        *[none] and to the { $hand ->
             [left] left
            *[right] right
@@ -388,6 +401,8 @@ lay-say-way-on = { $pass ->
     } { $lane ->
         [bottom] the bottom-ring side
         [top] the top-ring side
+        [bottom-own] the bottom-ring side
+        [top-own] the top-ring side
        *[none] and to the { $hand ->
             [left] left,
            *[right] right,
@@ -452,6 +467,8 @@ lay-say-way-on-teach = { $pass ->
     } { $lane ->
         [bottom] the bottom-ring side
         [top] the top-ring side
+        [bottom-own] the bottom-ring side
+        [top-own] the top-ring side
        *[none] and to the { $hand ->
             [left] left,
            *[right] right,

@@ -2,31 +2,31 @@
 # Depths and arguments as in steps.ftl. Off the tube the pins are gone, so what was a pin is called
 # by its bight.
 
-## Lifting. $task: secure, top-pins, slide-ring, bottom-pins or slip-off. $bights: pins in a ring.
+## Lifting. $task: secure, top-pins, slide-ring, bottom-pins or slip-off. $pins: pins in a ring.
 ## $ends: ends of cord hanging out.
 
 # Ejemplo: Quita las 6 clavijas de la cabeza, una a una, y déjalas en un plato.
 lift-say = { $task ->
         [secure] Todo está tendido. Antes de sacar el nudo, marca el seno 1 del pie con un trocito de cinta, y comprueba que ninguno de los { $ends } chicotes puede escurrirse hacia dentro: basta un nudo flojo en cada uno.
-        [top-pins] Despega la cinta del tubo, no la marca, y luego quita las { $bights } clavijas de la cabeza, una a una, y déjalas en un plato.
+        [top-pins] Despega la cinta del tubo, no la marca, y luego quita las { $pins } clavijas de la cabeza, una a una, y déjalas en un plato.
         [slide-ring] Desliza el anillo de la cabeza hacia arriba hasta sacarlo del tubo. Los senos se quedan como están.
-        [bottom-pins] Sujeta el nudo con una mano y quita las { $bights } clavijas del pie.
+        [bottom-pins] Sujeta el nudo con una mano y quita las { $pins } clavijas del pie.
        *[slip-off] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo al objeto sin voltearlo. Gíralo hasta que los chicotes salgan donde quieras.
     }
 
 lift-say-brief = { $task ->
         [secure] Marca el seno 1 del pie, asegura los { $ends } chicotes.
-        [top-pins] Fuera las { $bights } clavijas de la cabeza.
+        [top-pins] Fuera las { $pins } clavijas de la cabeza.
         [slide-ring] Fuera el anillo de la cabeza.
-        [bottom-pins] Fuera las { $bights } clavijas del pie.
+        [bottom-pins] Fuera las { $pins } clavijas del pie.
        *[slip-off] Pasa el nudo al objeto, sin voltearlo.
     }
 
 lift-say-teach = { $task ->
         [secure] Todo está tendido. Antes de sacar el nudo, marca el seno 1 del pie con un trocito de cinta: sin las clavijas, todos los senos se parecen, y contarás desde ese. Comprueba que ninguno de los { $ends } chicotes puede escurrirse hacia dentro: basta un nudo flojo en cada uno.
-        [top-pins] Despega la cinta del tubo, no la marca, y luego quita las { $bights } clavijas de la cabeza, una a una, y déjalas en un plato. Los senos se quedan donde están, porque los cruces los sujetan.
+        [top-pins] Despega la cinta del tubo, no la marca, y luego quita las { $pins } clavijas de la cabeza, una a una, y déjalas en un plato. Los senos se quedan donde están, porque los cruces los sujetan.
         [slide-ring] Desliza el anillo de la cabeza hacia arriba hasta sacarlo del tubo. Ve despacio, para que no arrastre ningún seno.
-        [bottom-pins] Sujeta el nudo con una mano para que no salte, y quita las { $bights } clavijas del pie.
+        [bottom-pins] Sujeta el nudo con una mano para que no salte, y quita las { $pins } clavijas del pie.
        *[slip-off] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo al objeto sin voltearlo y sin que se retuerza. Está flojo, como debe ser. Gíralo hasta que los chicotes salgan donde quieras.
     }
 
@@ -40,9 +40,9 @@ lift-show = { $task ->
 
 lift-show-note = { $task ->
         [secure] Que ninguno de los { $ends } chicotes se escurra hacia dentro
-        [top-pins] Son { $bights }, a un plato
+        [top-pins] Son { $pins }, a un plato
         [slide-ring] Los senos se quedan como están
-        [bottom-pins] Son { $bights }; sujeta el nudo con una mano
+        [bottom-pins] Son { $pins }; sujeta el nudo con una mano
        *[slip-off] Sin voltearlo, con los chicotes donde quieras
     }
 
@@ -214,7 +214,13 @@ finish-say = { $task ->
         }
         [trim] Corta los { $ends } chicotes donde salen, dejando una punta tan larga como el grueso del cabo.
         [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, saca un poco cada punta, séllala con calor lejos del nudo, deja que se enfríe y vuelve a meterla debajo. La fibra natural no se sella con calor: la sujeta una gota de pegamento.
-       *[done] El nudo está hecho: { $leads } ramales y { $bights } senos, { $passes ->
+       *[done] El nudo está hecho: { $leads } ramales y { $bights } senos{ $nested ->
+           [one] { "" }
+          *[other] , { $nested } anidados{ $lands ->
+               [0] { "" }
+              *[other] , primer cabo a la fila { $lands }
+           }
+       }, { $passes ->
             [one] sencillo.
             [2] doble.
             [3] triple.
@@ -241,7 +247,13 @@ finish-say-brief = { $task ->
         }
         [trim] Corta los { $ends } chicotes y deja una punta tan larga como el grueso del cabo.
         [seal] Sella los { $ends } chicotes, si se funden, y vuelve a meterlos debajo.
-       *[done] Hecho: { $leads } ramales y { $bights } senos, { $passes ->
+       *[done] Hecho: { $leads } ramales y { $bights } senos{ $nested ->
+           [one] { "" }
+          *[other] , { $nested } anidados{ $lands ->
+               [0] { "" }
+              *[other] , primer cabo a la fila { $lands }
+           }
+       }, { $passes ->
             [one] sencillo.
             [2] doble.
             [3] triple.
@@ -283,7 +295,13 @@ finish-say-teach = { $task ->
         }
         [trim] Antes, el nudo tiene que estar igualado del todo: el cabo cortado no vuelve. Corta los { $ends } chicotes donde salen, dejando una punta tan larga como el grueso del cabo.
         [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, saca un poco cada punta, séllala con calor lejos del nudo, para que no se deshilache, deja que se enfríe y vuelve a meterla debajo. La fibra natural no se sella con calor: la sujeta una gota de pegamento.
-       *[done] El nudo está hecho: { $leads } ramales y { $bights } senos, { $passes ->
+       *[done] El nudo está hecho: { $leads } ramales y { $bights } senos{ $nested ->
+           [one] { "" }
+          *[other] , { $nested } anidados{ $lands ->
+               [0] { "" }
+              *[other] , primer cabo a la fila { $lands }
+           }
+       }, { $passes ->
             [one] sencillo.
             [2] doble.
             [3] triple.
@@ -314,7 +332,13 @@ finish-show-note = { $task ->
         }
         [trim] Una punta tan larga como el grueso del cabo
         [seal] Lejos del nudo, y otra vez debajo; pegamento para fibra natural
-       *[done] { $leads } ramales y { $bights } senos. Apunta lo que has usado.
+       *[done] { $leads } ramales y { $bights } senos{ $nested ->
+           [one] { "" }
+          *[other] , { $nested } anidados{ $lands ->
+               [0] { "" }
+              *[other] , primer cabo a la fila { $lands }
+           }
+       }. Apunta lo que has usado.
     }
 
 ## Cautions, before what can hurt: spoken with the step, and on the screen as long as it stands.

@@ -333,7 +333,13 @@ fit-cell-drawn = { $drawn ->
     }
 
 # A knot on the plan screen, in large type. Ejemplo: 5 ramales y 7 senos, doble
-plan-answer = { $leads } ramales y { $bights } senos, { $passes ->
+plan-answer = { $leads } ramales y { $bights } senos{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } anidados{ $lands ->
+            [0] { "" }
+           *[other] , primer cabo a la fila { $lands }
+        }
+    }, { $passes ->
         [1] sencillo
         [2] doble
         [3] triple
@@ -370,7 +376,13 @@ plan-answer-work = { $long } de cabo{ $strands ->
 # Spoken when it is chosen. $rank: 1 is the best. $count: how many there are.
 # Ejemplo: Nudo 1 de 12: 5 ramales y 7 senos, doble. Sale con 29,8 milímetros de ancho y tapa el 100 por
 # ciento. Lleva 1,88 metros de cabo y 24 tramos.
-plan-answer-say = Nudo { $rank } de { $count }: { $leads } ramales y { $bights } senos, { $passes ->
+plan-answer-say = Nudo { $rank } de { $count }: { $leads } ramales y { $bights } senos{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } anidados{ $lands ->
+            [0] { "" }
+           *[other] , primer cabo a la fila { $lands }
+        }
+    }, { $passes ->
         [1] sencillo
         [2] doble
         [3] triple
@@ -395,7 +407,13 @@ plan-answer-say = Nudo { $rank } de { $count }: { $leads } ramales y { $bights }
 
 ## A rigged tube, as the command rig prints it
 
-rig-heading = { $leads } ramales y { $bights } senos, { $passes ->
+rig-heading = { $leads } ramales y { $bights } senos{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } anidados{ $lands ->
+            [0] { "" }
+           *[other] , primer cabo a la fila { $lands }
+        }
+    }, { $passes ->
         [1] sencillo
         [2] doble
         [3] triple
@@ -450,7 +468,7 @@ plan-wanting = { $asking ->
     }
 # Below the answers, when no tube is named.
 plan-without-tube = Indica también un tubo, y el programa te guiará paso a paso para aparejarlo.
-plan-keys = Tab avanza · Re Pág, Av Pág cambian · F2 a F7 acotan · ↑ ↓ elegir un nudo · Intro lo toma · Esc salir
+plan-keys = Tab avanza · Re Pág, Av Pág cambian · F2 a F8 acotan · ↑ ↓ elegir un nudo · Intro lo toma · Esc salir
 
 # A filter above the list. $filter: passes, from-three, one-cord, most-legs, firm or weave. $key: its key.
 # $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Ejemplo: F2: doble
@@ -473,6 +491,10 @@ plan-filter = { $key }: { $filter ->
         [most-legs] { $choice ->
             [0] de cualquier largo
            *[other] { $choice } tramos como mucho
+        }
+        [nested] { $choice ->
+            [0] senos sin anidar
+           *[other] { $choice } senos anidados
         }
         [firm] { $choice ->
             [0] cabo blando, o como se guardó
@@ -505,6 +527,10 @@ plan-filter-say = { $filter ->
         [most-legs] { $choice ->
             [0] Labores de cualquier largo.
            *[other] Labores de { $choice } tramos como mucho.
+        }
+        [nested] { $choice ->
+            [0] Nudos sin senos anidados.
+           *[other] Solo nudos entrelazados, con { $choice } senos anidados en cada borde.
         }
         [firm] { $choice ->
             [0] El cabo como se guardó, o si no, blando.
@@ -546,3 +572,6 @@ plan-field-say = { $asking ->
 
 # On the start screen.
 start-plan = P: buscar un nudo para un objeto
+
+# $rows: holes of the rows of the tube. $nested: rows that are needed, in line.
+rig-too-few-rows = { $nested } filas anidadas de { $bights } clavijas necesitan { $nested } filas de agujeros que se repartan por igual entre { $bights } senos y estén en línea, y este tubo tiene { $rows } agujeros: usa una tira de papel en un tubo sin anillos, menos filas u otro número de senos.

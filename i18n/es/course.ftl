@@ -1,8 +1,8 @@
-# First ties: a short course of four knots, each taught in the teach depth. For each: its name, and
+# First ties: a short course of five knots, each taught in the teach depth. For each: its name, and
 # the idea that is new in it, told before the tie begins.
 
 course-heading = Primeros nudos
-course-say = Primeros nudos: cuatro nudos, cada uno algo más difícil que el anterior. Siguiente empieza el que está elegido. Las flechas arriba y abajo eligen.
+course-say = Primeros nudos: cinco nudos, cada uno algo más difícil que el anterior. Siguiente empieza el que está elegido. Las flechas arriba y abajo eligen.
 course-keys = ↑ ↓ elegir · Espacio empezar · W tejido · R otra vez · Esc volver
 
 # A lesson in the list. $state: new, begun or done.
@@ -11,7 +11,8 @@ course-line = { $number }. { $lesson ->
         [1] Cabo de campana, 3 ramales y 5 senos: clavijas y tramos, encima y debajo
         [2] Collar de botella, 3 ramales y 7 senos: el ritmo de la mano
         [3] Aro de bichero, 4 ramales y 7 senos: clavijas a plomo, tramos más largos
-       *[4] Puño de caña, 5 ramales y 7 senos, doble: seguir
+        [4] Puño de caña, 5 ramales y 7 senos, doble: seguir
+       *[5] Cabo de campana de dos colores, dos de 3 ramales y 5 senos: entrelazar un segundo cabo
     }{ $state ->
         [done] { " " }(hecho)
         [begun] { " " }(empezado)
@@ -23,7 +24,8 @@ course-line-say = Lección { $number } de { $lessons }: { $lesson ->
         [1] un cabo de campana, 3 ramales y 5 senos.
         [2] un collar de botella, 3 ramales y 7 senos.
         [3] un aro de bichero, 4 ramales y 7 senos.
-       *[4] un puño de caña, 5 ramales y 7 senos, doble.
+        [4] un puño de caña, 5 ramales y 7 senos, doble.
+       *[5] un cabo de campana de dos colores, dos cabos de 3 ramales y 5 senos, entrelazados.
     } { $state ->
         [done] Ya lo has hecho.
         [begun] Lo tienes empezado; espera entre tus nudos en curso.
@@ -45,5 +47,6 @@ course-idea = { $lesson ->
         [1] Un nudo pequeño que vale la pena, para el cabo de la campana. Pon cinco clavijas en cada borde del tubo, las de la cabeza a medio camino entre las del pie, y numéralas. El cabo sube de una clavija del pie a una de la cabeza y vuelve a bajar, siempre en el mismo sentido alrededor del tubo. Cada viaje de borde a borde, subiendo o bajando, es un tramo. Los primeros tramos no cruzan nada; después cada uno pasa por encima de un cabo y por debajo del siguiente, alternando, y tras diez tramos el cabo está de nuevo en su primera clavija.
         [2] La misma trenza con dos clavijas más en cada borde, un collar para una botella. Lo único nuevo es el largo: encuentra el ritmo, subir y bajar, por encima y por debajo, y mira el trabajo de vez en cuando. Cuando un tramo llega a una clavija distinta de la anunciada, el fallo está antes: pulsa error y deshaz el tramo.
         [3] Un número par de ramales, para el aro de un bichero. Ahora cada clavija de la cabeza está a plomo con una del pie, y un tramo cruza tres cabos, alternando por encima y por debajo; donde al subir pasa por encima, al bajar pasa por debajo. Cuenta los cruces de un tramo antes de ceñirlo.
-       *[4] El puño de una caña: un nudo más ancho, y el primero que se hace doble. Cuando la pasada guía ha vuelto al principio, el mismo cabo da otro recorrido junto a sí mismo, siempre del lado del pie del primer cabo, por encima donde aquel pasó por encima y por debajo donde pasó por debajo. En un cruce que ya tiene dos cabos, pasa por encima de los dos o por debajo de los dos. Después el nudo se saca, se iguala y se remata.
+        [4] El puño de una caña: un nudo más ancho, y el primero que se hace doble. Cuando la pasada guía ha vuelto al principio, el mismo cabo da otro recorrido junto a sí mismo, siempre del lado del pie del primer cabo, por encima donde aquel pasó por encima y por debajo donde pasó por debajo. En un cruce que ya tiene dos cabos, pasa por encima de los dos o por debajo de los dos. Después el nudo se saca, se iguala y se remata.
+       *[5] Otra vez el cabo de la campana, en dos colores: un segundo cabo se entrelaza con el primero. Pon en cada borde dos filas de cinco clavijas, una dentro de otra y en línea, y corta un cabo de cada color. El primero es el nudo de la primera lección, de las clavijas de fuera del pie a las de dentro de la cabeza. El segundo va de las de dentro del pie a las de fuera de la cabeza, cada tramo por el medio entre dos tramos del primero. Lo que cruza se dice tramo a tramo; donde los dos colores quedan parejos, está bien.
     }

@@ -1,16 +1,20 @@
 # One sentence for each thing that can go wrong: what is wrong, what is allowed, what to try.
 
-# $quantity: leads, bights or passes. $given: what was typed.
+# $quantity: leads, bights, passes, nested or lands. $given: what was typed.
 # Ejemplo: El número de ramales tiene que ser entero y «cinco» no lo es: da un número de 2 a 99, por ejemplo 5.
 knot-not-a-number = { $quantity ->
         [leads] El número de ramales
         [bights] El número de senos
+        [nested] El número de senos anidados
+        [lands] El número de la fila a la que llega el primer cabo
        *[passes] El número de pasadas
     } tiene que ser entero y «{ $given }» no lo es: da un número de { $least } a { $most }, por ejemplo { $example }.
 
 knot-out-of-range = { $quantity ->
         [leads] El número de ramales
         [bights] El número de senos
+        [nested] El número de senos anidados
+        [lands] El número de la fila a la que llega el primer cabo
        *[passes] El número de pasadas
     } tiene que ir de { $least } a { $most } y { $given } queda fuera: prueba con { $example }.
 
@@ -73,3 +77,11 @@ app-without-window = Este Marlinspeak se compiló solo para la terminal y no tie
 app-window-failed = No se ha podido abrir la ventana en la pantalla «{ $display }»: arranca Marlinspeak desde una sesión de escritorio, o usa «marlinspeak steps» en la terminal.
 app-fault = Marlinspeak se ha detenido por un fallo suyo, que queda anotado en el registro: arráncalo de nuevo y retoma el nudo donde quedó guardado.
 output-failed = No se ha podido escribir la salida ({ $reason }): comprueba adónde va y prueba de nuevo.
+
+# $nested: rows of pins at each rim.
+knot-lands-beyond = { $nested ->
+        [one] Un nudo sin senos anidados tiene 1 fila de clavijas en cada borde, y no hay fila { $given }: quita --lands, o anida senos con --nested 2.
+       *[other] Las clavijas están en { $nested } filas en cada borde, la 1 es la de más afuera, y no hay fila { $given }: da a --lands un número de 1 a { $nested }.
+    }
+knot-no-leads-left = Con { $leads } ramales no queda ninguno para los demás cabos: haz que el primer cabo llegue a la fila de más adentro con --lands { $nested }, o toma 3 ramales o más.
+knot-weave-nested = Ese tejido no va con las { $rows } filas de cruces de este nudo entrelazado: da una serie de 1 a { $rows }, o un código de { $rows } letras, desde la fila del pie hacia la cabeza.

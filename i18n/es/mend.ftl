@@ -4,7 +4,13 @@
 
 # Said when a tie is taken up again, before where it stands and its step.
 # Ejemplo: Retomas el nudo de 5 ramales y 7 senos.
-where-taking-up-say = Retomas el nudo de { $leads } ramales y { $bights } senos.
+where-taking-up-say = Retomas el nudo de { $leads } ramales y { $bights } senos{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } anidados{ $lands ->
+            [0] { "" }
+           *[other] , primer cabo a la fila { $lands }
+        }
+    }.
 
 # Ejemplo: Pasada guía: llevas 7 de 12 tramos. El cabo está en la clavija 6 de la cabeza, y de ahí va a
 # la clavija 3 del pie. Quedan 17 tramos en total. Te quedan unos 11 minutos, a tu ritmo.

@@ -12,6 +12,8 @@ start-bights = Senos
 start-passes = Pasadas
 start-weave = Tejido
 start-weave-hint = Vacío es encima de uno, debajo de uno, empezado de modo que haya que pasar por debajo lo menos posible. 1 empieza encima; 2 es encima de dos; o un código de filas como «ouo» («o» encima, «u» debajo)
+start-nested = Senos anidados (vacío: 1)
+start-lands = El primer cabo llega a la fila (vacío: la de más adentro)
 start-hand = Trabajar hacia la
 start-hand-right = derecha
 start-hand-left = izquierda
@@ -26,7 +28,13 @@ start-waiting = Nudos en curso
 # la clavija del pie de su número.
 # $tucks: in all passes. $other_tucks: the same begun with over, when it is begun with under, or 0. $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
 # turns of the tube on each leg.
-start-facts = { $leads } ramales y { $bights } senos, { $strands ->
+start-facts = { $leads } ramales y { $bights } senos{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } anidados{ $lands ->
+            [0] { "" }
+           *[other] , primer cabo a la fila { $lands }
+        }
+    }, { $strands ->
         [one] una hebra
        *[other] { $strands } hebras
     }, { $tucks ->
@@ -57,7 +65,13 @@ choice-caution = Solo adorna: que nunca sostenga a una persona ni una carga, y g
 # $weave begun with under; code for another weave, row by row in $weave.
 # Ejemplo: 5 ramales y 7 senos, 2 pasadas
 # Ejemplo: 5 ramales y 7 senos, tejido 2, hacia la izquierda
-start-tie = { $leads } ramales y { $bights } senos{ $passes ->
+start-tie = { $leads } ramales y { $bights } senos{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } anidados{ $lands ->
+            [0] { "" }
+           *[other] , primer cabo a la fila { $lands }
+        }
+    }{ $passes ->
         [one] { "" }
        *[other] , { $passes } pasadas
     }{ $kind ->
@@ -99,9 +113,21 @@ start-take-up-digit = { $key }: retomarlo
 start-take-up-plain = Retomarlo
 
 # Spoken when the app opens with a tie in progress.
-start-offer-say = Hay un nudo a medias: { $leads } ramales y { $bights } senos, { $laid } de { $legs } tramos tendidos. Pulsa la barra espaciadora para retomarlo, o el tabulador para empezar otro.
+start-offer-say = Hay un nudo a medias: { $leads } ramales y { $bights } senos{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } anidados{ $lands ->
+            [0] { "" }
+           *[other] , primer cabo a la fila { $lands }
+        }
+    }, { $laid } de { $legs } tramos tendidos. Pulsa la barra espaciadora para retomarlo, o el tabulador para empezar otro.
 # Spoken when it opens with none.
-start-empty-say = No hay ningún nudo a medias. Pulsa la barra espaciadora para empezar uno de { $leads } ramales y { $bights } senos, o pulsa el tabulador para escribir otro.
+start-empty-say = No hay ningún nudo a medias. Pulsa la barra espaciadora para empezar uno de { $leads } ramales y { $bights } senos{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } anidados{ $lands ->
+            [0] { "" }
+           *[other] , primer cabo a la fila { $lands }
+        }
+    }, o pulsa el tabulador para escribir otro.
 
 start-keys-waiting = Espacio retoma el último nudo · Tab va al formulario · S estante · C primeros nudos · G palabras · T ajustes · Ctrl Q salir
 start-keys-form = Tab avanza · Intro empieza este nudo · Esc deja el formulario

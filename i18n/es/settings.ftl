@@ -240,6 +240,14 @@ start-field-say = { $field ->
             [empty] Tejido: encima de uno, debajo de uno, empezado de modo que haya que pasar por debajo lo menos posible. 1 empieza encima; también vale un código de filas; el tabulador avanza.
            *[typed] Tejido: { $typed }. 1 es encima de uno, debajo de uno; también vale un código de filas; el tabulador avanza.
         }
+        [nested] { $state ->
+            [empty] Senos anidados: ninguno. De 2 a 9 entrelazan otros tantos cabos; el tabulador avanza.
+           *[typed] Senos anidados: { $typed }. 1 es un nudo sencillo; el tabulador avanza, Intro empieza.
+        }
+        [lands] { $state ->
+            [empty] El primer cabo llega a la fila de más adentro de la cabeza. Un número es una fila, la 1 es la de más afuera; el tabulador avanza.
+           *[typed] El primer cabo llega a la fila { $typed } de la cabeza, la 1 es la de más afuera; el tabulador avanza, Intro empieza.
+        }
         [hand] { $choice ->
             [left] Trabajar hacia la izquierda. La barra espaciadora lo cambia; el tabulador avanza.
            *[right] Trabajar hacia la derecha. La barra espaciadora lo cambia; el tabulador avanza.

@@ -111,7 +111,13 @@ card-caution-hands = Las manos se cansan: descánsalas en un nudo largo.
 ## The strip
 
 # $tube: diameter, $round: the way round it.
-strip-title = Tiras para las clavijas: { $leads } ramales y { $bights } senos, tubo de { $tube }, { $round } de contorno
+strip-title = Tiras para las clavijas: { $leads } ramales y { $bights } senos{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } anidados{ $lands ->
+            [0] { "" }
+           *[other] , primer cabo a la fila { $lands }
+        }
+    }, tubo de { $tube }, { $round } de contorno
 
 # $rings: yes when the tube has rings.
 strip-how = Recorta las dos tiras por sus líneas y da con cada una la vuelta al tubo, hasta juntar sus extremos. { $rings ->

@@ -38,7 +38,13 @@ shelf-say = El estante. { $ties ->
 shelf-tie-say = { $number } de { $ties }. { $named ->
         [yes] { $name }.
        *[no] { "" }
-    } { $leads } ramales y { $bights } senos, { $passes ->
+    } { $leads } ramales y { $bights } senos{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } anidados{ $lands ->
+            [0] { "" }
+           *[other] , primer cabo a la fila { $lands }
+        }
+    }, { $passes ->
         [one] sencillo
         [2] doble
         [3] triple

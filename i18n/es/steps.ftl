@@ -45,7 +45,7 @@
 #   $heading   rising (bottom rim to top rim) or falling
 #   $from, $to numbers of pins; a rising leg goes from a bottom pin to a top pin
 #   $hand      right or left: the way round the tube that the cord travels
-#   $lane      bottom or top: the rim towards which a follower lies of the first cord, on rising and
+#   $lane      bottom or top, or where bights are nested bottom-own or top-own: the rim towards which a follower lies of the first cord, on rising and
 #              falling legs alike; none in the lead pass. ("Right of the cord" would turn about with
 #              every leg, and "below" is heard as "under".)
 #   $cord      what the tyer calls the cord, when $named is yes
@@ -103,7 +103,10 @@ begin-say-brief = { $strands ->
 begin-say-teach = { $strands ->
         [one] { "" }
        *[other] Hebra { $strand } de { $strands }. { $strand ->
-            [1] Una hebra es un recorrido cerrado del cabo; este nudo tiene varias, porque sus ramales y sus senos comparten un divisor mayor que 1.
+            [1] { $woven ->
+                [yes] Una hebra es un recorrido cerrado del cabo; este nudo tiene varias, entrelazadas.
+               *[no] Una hebra es un recorrido cerrado del cabo; este nudo tiene varias, porque sus ramales y sus senos comparten un divisor mayor que 1.
+            }
            *[other] { "" }
         }
     } { $named ->
@@ -175,7 +178,10 @@ follow-say = { $pass ->
                *[no] Toma otra vez el de la hebra { $strand }. Empieza
             }
         }
-    } en la clavija { $pin } del pie, junto al primer cabo, y ve siempre { $lane ->
+    } en la clavija { $pin } del pie, junto { $own ->
+        [yes] a su propia pasada guía
+       *[no] al primer cabo
+    }, y ve siempre { $lane ->
         [top] del lado de la cabeza
        *[bottom] del lado del pie
     }, sin cambiar de lado. Pasa por encima donde él pasa por encima, y por debajo donde pasa por debajo. { $inside ->
@@ -245,7 +251,10 @@ follow-say-teach = { $pass ->
                *[no] Toma otra vez el de la hebra { $strand }. Empieza
             }
         }
-    } en la clavija { $pin } del pie, junto al primer cabo, y ve siempre { $lane ->
+    } en la clavija { $pin } del pie, junto { $own ->
+        [yes] a su propia pasada guía
+       *[no] al primer cabo
+    }, y ve siempre { $lane ->
         [top] del lado de la cabeza
        *[bottom] del lado del pie
     }, sin cambiar de lado. Pasa por encima donde él pasa por encima, y por debajo donde pasa por debajo. { $inside ->
@@ -299,6 +308,8 @@ lay-say-way = { $pass ->
     }{ $lane ->
         [bottom] , del lado del pie.
         [top] , del lado de la cabeza.
+        [bottom-own] , del lado del pie.
+        [top-own] , del lado de la cabeza.
        *[none] .
     } { $heading ->
         [falling] De la clavija { $from } de la cabeza, baja
@@ -366,6 +377,8 @@ lay-say-way-teach = { $pass ->
     }{ $lane ->
         [bottom] , del lado del pie.
         [top] , del lado de la cabeza.
+        [bottom-own] , del lado del pie.
+        [top-own] , del lado de la cabeza.
        *[none] .
     } { $first ->
         [yes] Un tramo es el cabo de una clavija a otra del otro borde.
@@ -406,6 +419,8 @@ lay-say-way-on = { $pass ->
     }, parte { $part } de { $parts }{ $lane ->
         [bottom] , del lado del pie.
         [top] , del lado de la cabeza.
+        [bottom-own] , del lado del pie.
+        [top-own] , del lado de la cabeza.
        *[none] .
     } { $heading ->
         [falling] Bajas
@@ -473,6 +488,8 @@ lay-say-way-on-teach = { $pass ->
     }, parte { $part } de { $parts }{ $lane ->
         [bottom] , del lado del pie.
         [top] , del lado de la cabeza.
+        [bottom-own] , del lado del pie.
+        [top-own] , del lado de la cabeza.
        *[none] .
     } { $heading ->
         [falling] Bajas

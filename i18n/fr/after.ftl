@@ -2,7 +2,7 @@
 # Depths and arguments as in steps.ftl. Off the tube the pins are gone, so what was a pin is called
 # by its bight.
 
-## Lifting. $task: secure, top-pins, slide-ring, bottom-pins or slip-off. $bights: pins in a ring.
+## Lifting. $task: secure, top-pins, slide-ring, bottom-pins or slip-off. $pins: pins in a ring.
 ## $ends: ends of cord hanging out.
 
 # Exemple : Ôtez les 6 picots de tête, un par un, et mettez-les dans une coupelle.
@@ -11,17 +11,17 @@ lift-say = { $task ->
             [2] qu’aucune des 2 extrémités
            *[other] qu’aucune des { $ends } extrémités
         } ne peut filer : un demi-nœud lâche sur chacune suffit.
-        [top-pins] Décollez le ruban du tube, pas la marque, puis ôtez les { $bights } picots de tête, un par un, et mettez-les dans une coupelle.
+        [top-pins] Décollez le ruban du tube, pas la marque, puis ôtez les { $pins } picots de tête, un par un, et mettez-les dans une coupelle.
         [slide-ring] Faites glisser la bague de tête vers le haut jusqu’à la sortir du tube. Les ganses restent comme elles sont.
-        [bottom-pins] Tenez le nœud d’une main, et ôtez les { $bights } picots de base.
+        [bottom-pins] Tenez le nœud d’une main, et ôtez les { $pins } picots de base.
        *[slip-off] Dégagez le nœud du tube par le haut et passez-le sur l’objet, sans le retourner. Tournez-le jusqu’à ce que les extrémités sortent où vous les voulez.
     }
 
 lift-say-brief = { $task ->
         [secure] Marquez la ganse de base 1, retenez les { $ends } extrémités.
-        [top-pins] Ôtez les { $bights } picots de tête.
+        [top-pins] Ôtez les { $pins } picots de tête.
         [slide-ring] Sortez la bague de tête.
-        [bottom-pins] Ôtez les { $bights } picots de base.
+        [bottom-pins] Ôtez les { $pins } picots de base.
        *[slip-off] Passez le nœud sur l’objet, sans le retourner.
     }
 
@@ -30,9 +30,9 @@ lift-say-teach = { $task ->
             [2] qu’aucune des 2 extrémités
            *[other] qu’aucune des { $ends } extrémités
         } ne peut filer : un demi-nœud lâche sur chacune suffit.
-        [top-pins] Décollez le ruban du tube, pas la marque, puis ôtez les { $bights } picots de tête, un par un, et mettez-les dans une coupelle. Les ganses restent à leur place, car les croisements les tiennent.
+        [top-pins] Décollez le ruban du tube, pas la marque, puis ôtez les { $pins } picots de tête, un par un, et mettez-les dans une coupelle. Les ganses restent à leur place, car les croisements les tiennent.
         [slide-ring] Faites glisser la bague de tête vers le haut jusqu’à la sortir du tube. Allez doucement, pour qu’elle n’entraîne aucune ganse.
-        [bottom-pins] Tenez le nœud d’une main pour qu’il ne se détende pas, et ôtez les { $bights } picots de base.
+        [bottom-pins] Tenez le nœud d’une main pour qu’il ne se détende pas, et ôtez les { $pins } picots de base.
        *[slip-off] Dégagez le nœud du tube par le haut et passez-le sur l’objet, sans le retourner, sans le laisser se tordre. Il est lâche, comme il doit l’être. Tournez-le jusqu’à ce que les extrémités sortent où vous les voulez.
     }
 
@@ -49,9 +49,9 @@ lift-show-note = { $task ->
             [2] Aucune des 2 extrémités ne doit filer
            *[other] Aucune des { $ends } extrémités ne doit filer
         }
-        [top-pins] Il y en a { $bights } ; dans une coupelle
+        [top-pins] Il y en a { $pins } ; dans une coupelle
         [slide-ring] Les ganses restent comme elles sont
-        [bottom-pins] Il y en a { $bights } ; tenez le nœud d’une main
+        [bottom-pins] Il y en a { $pins } ; tenez le nœud d’une main
        *[slip-off] Sans le retourner, les extrémités où vous les voulez
     }
 
@@ -230,7 +230,13 @@ finish-say = { $task ->
         }
         [trim] Coupez chacune des { $ends } extrémités là où elle ressort des cordons, en laissant dépasser l’épaisseur du cordon.
         [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, tirez un peu chaque bout, scellez-le à chaud à l’écart du nœud, laissez-le refroidir et rentrez-le sous un cordon. Une fibre naturelle ne se scelle pas à chaud : une goutte de colle la tient.
-       *[done] Le nœud est fini : { $leads } brins, { $bights } ganses, { $passes ->
+       *[done] Le nœud est fini : { $leads } brins, { $bights } ganses{ $nested ->
+           [one] { "" }
+          *[other] , { $nested } emboîtées{ $lands ->
+               [0] { "" }
+              *[other] , premier cordon au rang { $lands }
+           }
+       }, { $passes ->
             [one] simple.
             [2] doublé.
             [3] triplé.
@@ -257,7 +263,13 @@ finish-say-brief = { $task ->
         }
         [trim] Coupez les { $ends } extrémités en laissant dépasser l’épaisseur du cordon.
         [seal] Scellez les { $ends } extrémités, si elles fondent, et rentrez-les dessous.
-       *[done] Fini : { $leads } brins, { $bights } ganses, { $passes ->
+       *[done] Fini : { $leads } brins, { $bights } ganses{ $nested ->
+           [one] { "" }
+          *[other] , { $nested } emboîtées{ $lands ->
+               [0] { "" }
+              *[other] , premier cordon au rang { $lands }
+           }
+       }, { $passes ->
             [one] simple.
             [2] doublé.
             [3] triplé.
@@ -296,7 +308,13 @@ finish-say-teach = { $task ->
         }
         [trim] Assurez-vous d’abord que toutes les reprises sont faites : un cordon coupé ne se rallonge pas. Coupez chacune des { $ends } extrémités là où elle ressort des cordons, en laissant dépasser l’épaisseur du cordon.
         [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, tirez un peu chaque bout, scellez-le à chaud à l’écart du nœud, pour qu’il ne s’effiloche pas, laissez-le refroidir et rentrez-le sous un cordon. Une fibre naturelle ne se scelle pas à chaud : une goutte de colle la tient.
-       *[done] Le nœud est fini : { $leads } brins, { $bights } ganses, { $passes ->
+       *[done] Le nœud est fini : { $leads } brins, { $bights } ganses{ $nested ->
+           [one] { "" }
+          *[other] , { $nested } emboîtées{ $lands ->
+               [0] { "" }
+              *[other] , premier cordon au rang { $lands }
+           }
+       }, { $passes ->
             [one] simple.
             [2] doublé.
             [3] triplé.
@@ -327,7 +345,13 @@ finish-show-note = { $task ->
         }
         [trim] Laissez dépasser l’épaisseur du cordon
         [seal] À l’écart du nœud, puis de nouveau dessous ; colle pour une fibre naturelle
-       *[done] { $leads } brins, { $bights } ganses. Notez ce qui a servi.
+       *[done] { $leads } brins, { $bights } ganses{ $nested ->
+           [one] { "" }
+          *[other] , { $nested } emboîtées{ $lands ->
+               [0] { "" }
+              *[other] , premier cordon au rang { $lands }
+           }
+       }. Notez ce qui a servi.
     }
 
 ## Cautions, before what can hurt: spoken with the step, and on the screen as long as it stands.

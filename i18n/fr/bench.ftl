@@ -332,7 +332,13 @@ fit-cell-drawn = { $drawn ->
     }
 
 # A knot on the plan screen, in large type. Exemple : 5 brins, 7 ganses, doublé
-plan-answer = { $leads } brins, { $bights } ganses, { $passes ->
+plan-answer = { $leads } brins, { $bights } ganses{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } emboîtées{ $lands ->
+            [0] { "" }
+           *[other] , premier cordon au rang { $lands }
+        }
+    }, { $passes ->
         [1] simple
         [2] doublé
         [3] triplé
@@ -367,7 +373,13 @@ plan-answer-work = { $long } de cordon{ $strands ->
        *[other] , coûte { $cost }
     }
 # Spoken when it is chosen. $rank: 1 is the best. $count: how many there are.
-plan-answer-say = Nœud { $rank } sur { $count } : { $leads } brins, { $bights } ganses, { $passes ->
+plan-answer-say = Nœud { $rank } sur { $count } : { $leads } brins, { $bights } ganses{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } emboîtées{ $lands ->
+            [0] { "" }
+           *[other] , premier cordon au rang { $lands }
+        }
+    }, { $passes ->
         [1] simple
         [2] doublé
         [3] triplé
@@ -392,7 +404,13 @@ plan-answer-say = Nœud { $rank } sur { $count } : { $leads } brins, { $bights 
 
 ## A rigged tube, as the command rig prints it
 
-rig-heading = { $leads } brins, { $bights } ganses, { $passes ->
+rig-heading = { $leads } brins, { $bights } ganses{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } emboîtées{ $lands ->
+            [0] { "" }
+           *[other] , premier cordon au rang { $lands }
+        }
+    }, { $passes ->
         [1] simple
         [2] doublé
         [3] triplé
@@ -448,7 +466,7 @@ plan-wanting = { $asking ->
     }
 # Below the answers, when no tube is named.
 plan-without-tube = Nommez aussi un tube, et sa préparation sera guidée pas à pas.
-plan-keys = Tab avance · Page préc. et Page suiv. changent · F2 à F7 réduisent la liste · ↑ ↓ choisir un nœud · Entrée le prend · Échap quitte
+plan-keys = Tab avance · Page préc. et Page suiv. changent · F2 à F8 réduisent la liste · ↑ ↓ choisir un nœud · Entrée le prend · Échap quitte
 
 # A filter above the list. $filter: passes, from-three, one-cord, most-legs, firm or weave. $key: its key.
 # $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Exemple : F2 : doublé
@@ -471,6 +489,10 @@ plan-filter = { $key } : { $filter ->
         [most-legs] { $choice ->
             [0] de toute longueur
            *[other] { $choice } trajets au plus
+        }
+        [nested] { $choice ->
+            [0] ganses non emboîtées
+           *[other] { $choice } ganses emboîtées
         }
         [firm] { $choice ->
             [0] cordon souple, ou tel que gardé
@@ -503,6 +525,10 @@ plan-filter-say = { $filter ->
         [most-legs] { $choice ->
             [0] Des ouvrages de toute longueur.
            *[other] Des ouvrages de { $choice } trajets au plus.
+        }
+        [nested] { $choice ->
+            [0] Des nœuds sans ganses emboîtées.
+           *[other] Seulement des nœuds entrelacés, à { $choice } ganses emboîtées à chaque bord.
         }
         [firm] { $choice ->
             [0] Le cordon tel qu’il est gardé, sinon souple.
@@ -544,3 +570,6 @@ plan-field-say = { $asking ->
 
 # On the start screen.
 start-plan = P : trouver un nœud pour un objet
+
+# $rows: holes of the rows of the tube. $nested: rows that are needed, in line.
+rig-too-few-rows = { $nested } rangs emboîtés de { $bights } picots demandent { $nested } rangs de trous qui se partagent également entre { $bights } ganses et sont alignés, et ce tube a { $rows } trous : prenez une bande de papier sur un tube sans bagues, moins de rangs ou un autre nombre de ganses.

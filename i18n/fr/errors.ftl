@@ -1,15 +1,19 @@
 # One sentence for each thing that can go wrong: what is wrong, what is allowed, what to try.
 
-# $quantity: leads, bights or passes. $given: what was typed.
+# $quantity: leads, bights, passes, nested or lands. $given: what was typed.
 knot-not-a-number = { $quantity ->
         [leads] Le nombre de brins
         [bights] Le nombre de ganses
+        [nested] Le nombre de ganses emboîtées
+        [lands] Le numéro du rang où arrive le premier cordon
        *[passes] Le nombre de passes
     } doit être entier, et « { $given } » ne l’est pas : donnez un nombre de { $least } à { $most }, par exemple { $example }.
 
 knot-out-of-range = { $quantity ->
         [leads] Le nombre de brins
         [bights] Le nombre de ganses
+        [nested] Le nombre de ganses emboîtées
+        [lands] Le numéro du rang où arrive le premier cordon
        *[passes] Le nombre de passes
     } doit être de { $least } à { $most }, et { $given } n’y est pas : essayez { $example }.
 
@@ -72,3 +76,11 @@ app-without-window = Ce Marlinspeak a été compilé pour le terminal seul et n�
 app-window-failed = La fenêtre n’a pas pu s’ouvrir sur l’écran « { $display } » : lancez Marlinspeak depuis une session de bureau, ou utilisez « marlinspeak steps » dans le terminal.
 app-fault = Marlinspeak s’est arrêté à cause d’un défaut interne, noté dans le journal : relancez-le et reprenez le nœud là où il a été enregistré.
 output-failed = Le résultat n’a pas pu être écrit ({ $reason }) : vérifiez sa destination et réessayez.
+
+# $nested: rows of pins at each rim.
+knot-lands-beyond = { $nested ->
+        [one] Un nœud sans ganses emboîtées a 1 rang de picots à chaque bord, et pas de rang { $given } : enlevez --lands, ou emboîtez des ganses avec --nested 2.
+       *[other] Les picots sont sur { $nested } rangs à chaque bord, le rang 1 le plus en dehors, et il n’y a pas de rang { $given } : donnez à --lands un nombre de 1 à { $nested }.
+    }
+knot-no-leads-left = Avec { $leads } brins, il n’en reste aucun pour les autres cordons : faites arriver le premier cordon au rang le plus en dedans avec --lands { $nested }, ou prenez 3 brins ou plus.
+knot-weave-nested = Ce tressage ne va pas avec les { $rows } rangs de croisements de ce nœud entrelacé : donnez un pas de 1 à { $rows }, ou un code de { $rows } lettres, de la base vers la tête.

@@ -3,7 +3,13 @@
 ## Where am I
 
 # Said when a tie is taken up again, before where it stands and its step.
-where-taking-up-say = Reprise du nœud à { $leads } brins et { $bights } ganses.
+where-taking-up-say = Reprise du nœud à { $leads } brins et { $bights } ganses{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } emboîtées{ $lands ->
+            [0] { "" }
+           *[other] , premier cordon au rang { $lands }
+        }
+    }.
 
 # Exemple : Première passe : 7 trajets posés sur 12. Le cordon est au picot de tête 6 et va ensuite au
 # picot de base 3. Il reste 17 trajets en tout. Encore 11 minutes environ, à votre rythme.

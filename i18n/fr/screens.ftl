@@ -12,6 +12,8 @@ start-bights = Ganses
 start-passes = Passes
 start-weave = Tressage
 start-weave-hint = Vide : enjamber un, glisser sous un, commencé de façon à glisser le moins possible. 1 commence en enjambant ; 2 : par deux ; ou un code par rang, comme ouo (o enjamber, u glisser sous)
+start-nested = Ganses emboîtées (vide : 1)
+start-lands = Le premier cordon arrive au rang (vide : le plus en dedans)
 start-hand = Avancer
 start-hand-right = à droite
 start-hand-left = à gauche
@@ -26,7 +28,13 @@ start-waiting = Nœuds en cours
 # base de même numéro.
 # $tucks: in all passes. $other_tucks: the same begun with over, when it is begun with under, or 0. $staggered: yes or no. $uneven: yes when the weave leaves a fault at the rims. $turns: whole
 # turns of the tube on each leg.
-start-facts = { $leads } brins, { $bights } ganses, { $strands ->
+start-facts = { $leads } brins, { $bights } ganses{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } emboîtées{ $lands ->
+            [0] { "" }
+           *[other] , premier cordon au rang { $lands }
+        }
+    }, { $strands ->
         [one] un circuit
        *[other] { $strands } circuits
     }, { $tucks } fois à glisser dessous{ $other_tucks ->
@@ -54,7 +62,13 @@ choice-caution = Il ne fait que décorer : ne lui confiez jamais une personne n
 # $weave begun with under; code for another weave, row by row in $weave.
 # Exemple : 5 brins, 7 ganses, 2 passes
 # Exemple : 5 brins, 7 ganses, tressage 2, vers la gauche
-start-tie = { $leads } brins, { $bights } ganses{ $passes ->
+start-tie = { $leads } brins, { $bights } ganses{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } emboîtées{ $lands ->
+            [0] { "" }
+           *[other] , premier cordon au rang { $lands }
+        }
+    }{ $passes ->
         [one] { "" }
        *[other] , { $passes } passes
     }{ $kind ->
@@ -100,13 +114,25 @@ start-take-up-digit = { $key } : le reprendre
 start-take-up-plain = Le reprendre
 
 # Spoken when the app opens with a tie in progress.
-start-offer-say = Un nœud attend : { $leads } brins, { $bights } ganses, { $laid ->
+start-offer-say = Un nœud attend : { $leads } brins, { $bights } ganses{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } emboîtées{ $lands ->
+            [0] { "" }
+           *[other] , premier cordon au rang { $lands }
+        }
+    }, { $laid ->
         [0] aucun trajet posé
         [one] 1 trajet posé
        *[other] { $laid } trajets posés
     } sur { $legs }. Appuyez sur la barre d’espace pour le reprendre, ou sur tabulation pour en faire un nouveau.
 # Spoken when it opens with none.
-start-empty-say = Aucun nœud n’attend. Appuyez sur la barre d’espace pour commencer { $leads } brins, { $bights } ganses, ou sur tabulation pour saisir un autre nœud.
+start-empty-say = Aucun nœud n’attend. Appuyez sur la barre d’espace pour commencer { $leads } brins, { $bights } ganses{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } emboîtées{ $lands ->
+            [0] { "" }
+           *[other] , premier cordon au rang { $lands }
+        }
+    }, ou sur tabulation pour saisir un autre nœud.
 
 start-keys-waiting = Espace reprend le dernier nœud · Tab va au formulaire · S étagère · C premiers nœuds · G mots · T réglages · Ctrl Q quitte
 start-keys-form = Tab avance · Entrée commence ce nœud · Échap quitte le formulaire

@@ -240,6 +240,14 @@ start-field-say = { $field ->
             [empty] Tressage : enjamber un, glisser sous un, commencé de façon à glisser le moins possible. 1 commence en enjambant ; un code par rang convient aussi ; tabulation avance.
            *[typed] Tressage : { $typed }. 1 veut dire enjamber un, glisser sous un ; un code par rang convient aussi ; tabulation avance.
         }
+        [nested] { $state ->
+            [empty] Ganses emboîtées : aucune. De 2 à 9, autant de cordons sont entrelacés ; tabulation avance.
+           *[typed] Ganses emboîtées : { $typed }. 1 est un nœud simple ; tabulation avance, entrée commence.
+        }
+        [lands] { $state ->
+            [empty] Le premier cordon arrive au rang de tête le plus en dedans. Un nombre est un rang, le 1 le plus en dehors ; tabulation avance.
+           *[typed] Le premier cordon arrive au rang de tête { $typed }, le 1 le plus en dehors ; tabulation avance, entrée commence.
+        }
         [hand] { $choice ->
             [left] Avancer à gauche. La barre d’espace change de côté ; tabulation avance.
            *[right] Avancer à droite. La barre d’espace change de côté ; tabulation avance.

@@ -111,7 +111,13 @@ card-caution-hands = Les mains se fatiguent : reposez-les pendant un long ouvra
 ## The strip
 
 # $tube: its diameter, $round: the way round it.
-strip-title = Bandes de picots : { $leads } brins, { $bights } ganses, tube de { $tube }, { $round } de tour
+strip-title = Bandes de picots : { $leads } brins, { $bights } ganses{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } emboîtées{ $lands ->
+            [0] { "" }
+           *[other] , premier cordon au rang { $lands }
+        }
+    }, tube de { $tube }, { $round } de tour
 
 # $rings: yes when the tube has rings.
 strip-how = Découpez les deux bandes suivant leurs lignes et posez chacune une fois autour du tube, extrémité contre extrémité. { $rings ->

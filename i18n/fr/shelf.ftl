@@ -43,7 +43,13 @@ shelf-say = L’étagère. { $ties ->
 shelf-tie-say = { $number } sur { $ties }. { $named ->
         [yes] { $name }.
        *[no] { "" }
-    } { $leads } brins, { $bights } ganses, { $passes ->
+    } { $leads } brins, { $bights } ganses{ $nested ->
+        [one] { "" }
+       *[other] , { $nested } emboîtées{ $lands ->
+            [0] { "" }
+           *[other] , premier cordon au rang { $lands }
+        }
+    }, { $passes ->
         [one] simple
         [2] doublé
         [3] triplé

@@ -49,7 +49,7 @@
 #   $heading   rising (bottom rim to top rim) or falling
 #   $from, $to numbers of pins; a rising leg goes from a bottom pin to a top pin
 #   $hand      right or left: the way round the tube that the cord travels
-#   $lane      bottom or top: the rim towards which a follower lies of the first cord, on rising and
+#   $lane      bottom or top, or where bights are nested bottom-own or top-own: the rim towards which a follower lies of the first cord, on rising and
 #              falling legs alike; none in the lead pass
 #   $cord      what the tyer calls the cord, when $named is yes
 #   $tail      a length, already with its unit (see lengths.ftl): "15 centimètres" for the ear,
@@ -107,7 +107,10 @@ begin-say-brief = { $strands ->
 begin-say-teach = { $strands ->
         [one] { "" }
        *[other] Circuit { $strand } sur { $strands }. { $strand ->
-            [1] Un circuit est un parcours fermé du cordon ; ce nœud en a plusieurs, car ses brins et ses ganses se divisent par un même nombre plus grand que 1.
+            [1] { $woven ->
+                [yes] Un circuit est un parcours fermé du cordon ; ce nœud en a plusieurs, entrelacés.
+               *[no] Un circuit est un parcours fermé du cordon ; ce nœud en a plusieurs, car ses brins et ses ganses se divisent par un même nombre plus grand que 1.
+            }
            *[other] { "" }
         }
     } { $named ->
@@ -180,7 +183,10 @@ follow-say = { $pass ->
                *[no] Reprenez le cordon de ce circuit. Partez
             }
         }
-    } du picot de base { $pin }, le long du premier cordon, et restez toujours côté { $lane ->
+    } du picot de base { $pin }, le long { $own ->
+        [yes] de sa propre première passe
+       *[no] du premier cordon
+    }, et restez toujours côté { $lane ->
         [top] tête
        *[bottom] base
     } de ce cordon, sans changer de côté. Enjambez là où il enjambe, glissez dessous là où il glisse dessous. { $inside ->
@@ -250,7 +256,10 @@ follow-say-teach = { $pass ->
                *[no] Reprenez le cordon de ce circuit. Partez
             }
         }
-    } du picot de base { $pin }, le long du premier cordon, et restez toujours côté { $lane ->
+    } du picot de base { $pin }, le long { $own ->
+        [yes] de sa propre première passe
+       *[no] du premier cordon
+    }, et restez toujours côté { $lane ->
         [top] tête
        *[bottom] base
     } de ce cordon, sans changer de côté. Enjambez là où il enjambe, glissez dessous là où il glisse dessous. { $inside ->
@@ -307,6 +316,8 @@ lay-say-way = { $pass ->
     } { $lane ->
         [bottom] côté base du premier cordon,
         [top] côté tête du premier cordon,
+        [bottom-own] côté base de sa propre première passe,
+        [top-own] côté tête de sa propre première passe,
        *[none] { "" }
     } { $heading ->
         [falling] descendez
@@ -381,6 +392,8 @@ lay-say-way-teach = { $pass ->
     } { $lane ->
         [bottom] côté base du premier cordon,
         [top] côté tête du premier cordon,
+        [bottom-own] côté base de sa propre première passe,
+        [top-own] côté tête de sa propre première passe,
        *[none] { "" }
     } { $heading ->
         [falling] descendez
@@ -423,6 +436,8 @@ lay-say-way-on = { $pass ->
     }{ $lane ->
         [bottom] , côté base,
         [top] , côté tête,
+        [bottom-own] , côté base,
+        [top-own] , côté tête,
        *[none] { " " }vers la { $hand ->
             [left] gauche,
            *[right] droite,
@@ -486,6 +501,8 @@ lay-say-way-on-teach = { $pass ->
     }{ $lane ->
         [bottom] , côté base,
         [top] , côté tête,
+        [bottom-own] , côté base,
+        [top-own] , côté tête,
        *[none] { " " }vers la { $hand ->
             [left] gauche,
            *[right] droite,

@@ -37,6 +37,8 @@ impl From<Bands> for Measured {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Bands {
     leads: f64,
+    /// Bights nested at each rim.
+    nested: f64,
     /// Half of the way from a bight to the next.
     half_pitch: f64,
     /// Width of a band.
@@ -52,9 +54,10 @@ pub struct Bands {
 }
 
 impl Bands {
-    /// From the leads, half the pitch of the bights, the width of a band, and the overall width.
-    pub(super) fn new(leads: u16, half_pitch: f64, band: f64, width: f64) -> Self {
-        let leads = f64::from(leads);
+    /// From the rows from rim to rim (of a plain knot its leads), the bights nested there, half the
+    /// pitch of the legs, the width of a band, and the overall width.
+    pub(super) fn new(rows: u16, nested: u16, half_pitch: f64, band: f64, width: f64) -> Self {
+        let leads = f64::from(rows);
         let rise = width - band;
         // A bight that closes on itself, as long as the legs can turn so wide.
         let bend = (band / 2.0).min(0.45 * leads * half_pitch);
@@ -67,6 +70,7 @@ impl Bands {
             / (leads * leads - rho * rho);
         Self {
             leads,
+            nested: f64::from(nested),
             half_pitch,
             band,
             bend,
@@ -132,18 +136,34 @@ impl Bands {
         // The gap between two bands, along the rim, and the rhombus that four bands leave.
         let gap = (2.0 * self.half_pitch * self.tangent - self.band * self.secant).max(0.0);
         let cell = gap * gap / (2.0 * self.tangent);
-        let bare = (self.leads - 1.0) * cell + 2.0 * self.bare_at_rim();
+        let bare = (self.leads - 1.0) * cell + 2.0 * (self.bare_at_rim() + self.bare_of_nests());
         (1.0 - bare / (2.0 * self.half_pitch * self.width)).clamp(0.0, 1.0)
     }
 
     /// How far the gap between two bights reaches in from the rim.
     pub fn scallop(&self) -> f64 {
         let radius = self.outer_radius();
-        if self.arcs_meet() {
-            radius - (radius * radius - self.half_pitch * self.half_pitch).sqrt()
+        // Half of the way from an outermost bight to the next.
+        let aside = self.nested * self.half_pitch;
+        if radius * self.tangent >= aside * self.secant {
+            radius - (radius * radius - aside * aside).sqrt()
         } else {
-            self.straight_edge_between()
+            radius * (1.0 - self.secant) + aside * self.tangent
         }
+    }
+
+    /// What the missing bands leave bare at a rim where bights are nested, for every leg of one
+    /// heading: of *A* nests the *j*th begins 2 *j* rows inside, so of every *A* legs *j* are missing in
+    /// two rows each, and what each of them would hide besides the others lies bare. *Derived; a
+    /// little too much, since the bights hide some of it.*
+    fn bare_of_nests(&self) -> f64 {
+        let missing_rows = self.nested - 1.0;
+        // Along a row both a rising and a falling band are missing; what the other heading hides
+        // of them is hidden all the same.
+        let pitch = 2.0 * self.half_pitch * self.tangent / self.secant;
+        let hidden_by_other = (self.band / pitch).min(1.0);
+        let length = 2.0 * missing_rows * self.half_pitch * self.secant;
+        length * self.band.min(pitch) * (1.0 - hidden_by_other)
     }
 
     /// Radius of the outer edge of a bight.

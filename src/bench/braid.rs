@@ -8,6 +8,10 @@ use super::bands::Measured;
 use super::leg::{LEAST_ANGLE_COS, LEAST_ANGLE_TAN, diagonal};
 use super::{Bands, Correction, Counts, Give, Interlacing, Millimetres, crimp};
 
+/// So many rows more the rims of an interwoven knot save for every nest beyond the first: there fewer
+/// cords cross. Fitted to cord drawn up as tight as it goes by a simulation, for two nests.
+const NESTED_RIMS: f64 = 1.48;
+
 /// A knot about to be drawn up: its counts, its cord, and what it lies on.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Braid {
@@ -32,7 +36,7 @@ pub struct KnotShape {
     pub tight: Millimetres,
     /// Angle of a leg from the axis in the middle of the knot, in radians.
     pub angle: f64,
-    /// Way of a leg round the object, `L·C / 2B`.
+    /// Way of a leg round the object, `H·C / 2AB`, where a plain knot has H = L rows and A = 1 nest.
     pub run: Millimetres,
     /// Way of a leg along the object: between the middles of the bights of the two rims.
     pub rise: Millimetres,
@@ -119,7 +123,8 @@ impl Braid {
     /// What the rims save, in leads: fewer cords cross there. `e = 0.72 + 0.10 (P − 1)`, fitted
     /// with [`Give::HARD`] to simulated knots (`tests/data/tight_widths.csv`).
     fn rims(&self) -> f64 {
-        0.72 + 0.10 * (f64::from(self.counts.passes()) - 1.0)
+        let nested = f64::from(self.counts.nested()) - 1.0;
+        0.72 + 0.10 * (f64::from(self.counts.passes()) - 1.0) + NESTED_RIMS * nested
     }
 
     /// As tight as it goes. In cord that was simulated (`tests/data/simulated_widths.csv`) the rule
@@ -134,7 +139,7 @@ impl Braid {
     /// [`ShapeError::CordThickerThanObject`], or [`ShapeError::TooFull`] when the bands do not
     /// go round side by side.
     pub fn tight(&self) -> Result<KnotShape, ShapeError> {
-        let (spacings, leads) = (self.spacings()?, self.counts.leads());
+        let (spacings, leads) = (self.spacings()?, self.counts.height());
         let bands = spacings.bands(leads, spacings.tight_width(leads));
         Ok(spacings.shape(leads, bands.into()))
     }
@@ -145,7 +150,7 @@ impl Braid {
     /// As [`Braid::tight`], and [`ShapeError::NarrowerThanTight`] when the knot cannot be drawn
     /// up so narrow.
     pub fn opened(&self, width: Millimetres) -> Result<KnotShape, ShapeError> {
-        let (spacings, leads) = (self.spacings()?, self.counts.leads());
+        let (spacings, leads) = (self.spacings()?, self.counts.height());
         let tight = spacings.tight_width(leads);
         // A hair narrower is the tight width, rounded.
         if width.get() < tight * (1.0 - 1e-9) {
@@ -170,7 +175,7 @@ impl Braid {
             });
         }
         let circumference = self.circumference().get();
-        let bights = f64::from(self.counts.bights());
+        let bights = f64::from(self.counts.bands());
         let spacing = self.tight_spacing().get();
         let cosine = bights * spacing / circumference;
         // A hair below 1, so that the sine is never nought.
@@ -180,6 +185,7 @@ impl Braid {
         let half_pitch = circumference / (2.0 * bights);
         Ok(Spacings {
             cord: self.cord,
+            nested: self.counts.nested(),
             half_pitch,
             least_slope: LEAST_ANGLE_TAN / half_pitch,
             band: self.band().get(),
@@ -198,8 +204,8 @@ impl Braid {
         ShapeError::TooFull {
             bights: self.counts.bights(),
             passes: self.counts.passes(),
-            most_bights: most(fitting / per_band, 2),
-            most_passes: most(fitting / f64::from(self.counts.bights()) - between, 1),
+            most_bights: most(fitting / per_band / f64::from(self.counts.nested()), 2),
+            most_passes: most(fitting / f64::from(self.counts.bands()) - between, 1),
             cord: self.cord,
             cord_below: (diameters > 2.0 * PI)
                 .then(|| Millimetres::computed(PI * self.around.get() / (diameters - 2.0 * PI))),
@@ -207,11 +213,14 @@ impl Braid {
     }
 }
 
-/// What is the same for a knot of any number of leads.
+/// What is the same for a knot of any number of leads. Where bights are nested, the rows from rim to
+/// rim stand for the leads.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Spacings {
     cord: Millimetres,
-    /// Half of the way from a bight to the next.
+    /// Bights nested at each rim.
+    nested: u16,
+    /// Half of the way from a leg to the next of its heading.
     half_pitch: f64,
     /// Tangent of [`LEAST_ANGLE`](super::LEAST_ANGLE) over that.
     least_slope: f64,
@@ -259,7 +268,7 @@ impl Spacings {
 
     /// The bands of a knot that is so wide overall.
     pub(super) fn bands(&self, leads: u16, width: f64) -> Bands {
-        Bands::new(leads, self.half_pitch, self.band, width)
+        Bands::new(leads, self.nested, self.half_pitch, self.band, width)
     }
 
     /// Tangent of the angle of a leg in the middle of a knot with this rise: run over rise, but

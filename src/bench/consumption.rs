@@ -3,6 +3,7 @@
 use std::f64::consts::PI;
 
 use super::{BenchError, Correction, Counts, Millimetres};
+use crate::knot::Nest;
 
 /// What a piece of cord has beyond what lies in the knot.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -52,7 +53,7 @@ pub fn bight_turn(cord: Millimetres, pin: Option<Millimetres>, angle: f64) -> Mi
 pub struct Consumption {
     counts: Counts,
     allowances: Allowances,
-    /// Cord in one leg, crimp included, corrected by the tyer's log.
+    /// Cord in one leg from outermost pin to outermost pin, crimp included, corrected by the tyer's log.
     pub leg: Millimetres,
     /// Cord in one turn at a rim, corrected by the tyer's log.
     pub turn: Millimetres,
@@ -90,10 +91,16 @@ impl Consumption {
         }
     }
 
-    /// One pass of all strands: `2B` legs and as many turns, without tails.
+    /// One pass of all strands: `2B` legs of every nest and as many turns, without tails.
     pub fn per_pass(&self) -> Millimetres {
+        let nests = self.counts.lattice().nests();
+        Millimetres::computed(nests.map(|nest| self.per_pass_of(nest)).sum())
+    }
+
+    /// One pass of the strands of a nest: its legs are as much shorter as its pins stand inside.
+    fn per_pass_of(&self, nest: Nest) -> f64 {
         let legs = f64::from(2 * self.counts.bights());
-        Millimetres::computed(legs * (self.leg.get() + self.turn.get()))
+        legs * (self.leg.get() * self.counts.share(nest) + self.turn.get())
     }
 
     /// All passes of all strands, without tails.
@@ -101,21 +108,23 @@ impl Consumption {
         Millimetres::computed(f64::from(self.counts.passes()) * self.per_pass().get())
     }
 
-    /// A piece that makes one strand in so many passes: length to cut, tails and holding
+    /// A piece that makes one strand of a nest in so many passes: length to cut, tails and holding
     /// included.
-    pub fn piece(&self, passes: u16) -> Millimetres {
-        let pass = self.per_pass().get() / f64::from(self.counts.strands());
+    pub fn piece(&self, nest: Nest, passes: u16) -> Millimetres {
+        let pass = self.per_pass_of(nest) / f64::from(nest.strands);
         Millimetres::computed(f64::from(passes) * pass + self.allowances.total().get())
     }
 
-    /// For each strand, when one cord makes all its passes: length to cut.
+    /// For each strand of the outermost nest, when one cord makes all its passes: length to cut.
     pub fn per_strand(&self) -> Millimetres {
-        self.piece(self.counts.passes())
+        self.piece(self.counts.lattice().nest(0), self.counts.passes())
     }
 
     /// In all, when one cord makes all passes of a strand: length to cut.
     pub fn to_cut(&self) -> Millimetres {
-        Millimetres::computed(f64::from(self.counts.strands()) * self.per_strand().get())
+        let of_nest =
+            |nest: Nest| f64::from(nest.strands) * self.piece(nest, self.counts.passes()).get();
+        Millimetres::computed(self.counts.lattice().nests().map(of_nest).sum())
     }
 
     /// The pieces to cut when the passes are shared among several cords, first to last:
@@ -135,13 +144,17 @@ impl Consumption {
                 passes: self.counts.passes(),
             });
         }
-        let strands = 1..=self.counts.strands();
-        let of_strand = |strand| {
+        let nests = self.counts.lattice().nests();
+        let strands = nests.flat_map(|nest| {
+            let strands = nest.before + 1..=nest.before + nest.strands;
+            strands.map(move |strand| (nest, strand))
+        });
+        let of_strand = |(nest, strand)| {
             let piece = move |(cord, &passes): (usize, &u16)| CordPiece {
                 strand,
                 cord,
                 passes,
-                length: self.piece(passes),
+                length: self.piece(nest, passes),
             };
             passes_by_cord.iter().enumerate().map(piece)
         };

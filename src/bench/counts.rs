@@ -1,6 +1,8 @@
 //! The counts of a tie, and how often its cords change sides.
 
-use crate::knot::{Knot, KnotError, Laying, Quantity, Weave, lead_tucks};
+use crate::knot::{
+    Knot, KnotError, Lattice, Laying, LayingOrder, Nest, Quantity, Weave, lead_tucks,
+};
 
 /// How often a cord changes from over to under, as a share of its crossings: 1 for over one,
 /// under one; ½ for over two, under two.
@@ -33,6 +35,20 @@ impl Interlacing {
         Self(u8::try_from(hundredths).unwrap_or(100).min(100))
     }
 
+    /// That of a knot. Where bights are nested, over n under n counts by its runs, whatever is left of
+    /// them at the rims.
+    pub fn of_knot(knot: &Knot) -> Self {
+        let weave = knot.weave();
+        let run = match weave {
+            Weave::Run(run) => Some(*run),
+            Weave::Rows(_) => weave.twin_run(knot.rows()),
+        };
+        match run {
+            Some(run) if knot.lattice().is_interwoven() => Self::of(&Weave::Run(run), run),
+            _ => Self::of(weave, knot.rows()),
+        }
+    }
+
     /// From hundredths, 1 … 100.
     pub fn from_hundredths(hundredths: u8) -> Option<Self> {
         (1..=100).contains(&hundredths).then_some(Self(hundredths))
@@ -61,36 +77,42 @@ impl Interlacing {
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct Counts {
-    leads: u16,
-    bights: u16,
+    lattice: Lattice,
     passes: u16,
     interlacing: Interlacing,
 }
 
 impl Counts {
-    /// Over one, under one.
+    /// Counts of a plain knot, in over one, under one.
     ///
     /// # Errors
-    /// [`KnotError::OutOfRange`] for the first count outside [`Quantity::bounds`].
+    /// [`KnotError::OutOfRange`] when a count is out of bounds.
     pub fn new(leads: u16, bights: u16, passes: u16) -> Result<Self, KnotError> {
+        Self::on(Lattice::plain(leads, bights)?, passes)
+    }
+
+    /// The same of any knot.
+    ///
+    /// # Errors
+    /// [`KnotError::OutOfRange`] when `passes` is out of bounds.
+    pub fn on(lattice: Lattice, passes: u16) -> Result<Self, KnotError> {
         Ok(Self {
-            leads: Quantity::Leads.check(leads)?,
-            bights: Quantity::Bights.check(bights)?,
+            lattice,
             passes: Quantity::Passes.check(passes)?,
             interlacing: Interlacing::PLAIN,
         })
     }
 
-    /// Of a knot in so many passes.
+    /// Counts of this knot in so many passes.
     ///
     /// # Errors
     /// [`KnotError::OutOfRange`] when `passes` is out of bounds.
     pub fn of(knot: &Knot, passes: u16) -> Result<Self, KnotError> {
-        let interlacing = Interlacing::of(knot.weave(), knot.rows());
-        Ok(Self::new(knot.leads(), knot.bights(), passes)?.interlaced(interlacing))
+        let interlacing = Interlacing::of_knot(knot);
+        Ok(Self::on(knot.lattice(), passes)?.interlaced(interlacing))
     }
 
-    /// The same counts in another weave.
+    /// The same in a weave that changes sides as often as this.
     #[must_use]
     pub const fn interlaced(self, interlacing: Interlacing) -> Self {
         Self {
@@ -99,14 +121,34 @@ impl Counts {
         }
     }
 
-    /// Cords met on a straight line from rim to rim.
-    pub const fn leads(self) -> u16 {
-        self.leads
+    /// What the knot lies on.
+    pub const fn lattice(self) -> Lattice {
+        self.lattice
     }
 
-    /// Scallops along each rim, and pins on each ring.
+    /// Cords met on a straight line from rim to rim; of an interwoven knot, leads of the first cord.
+    pub const fn leads(self) -> u16 {
+        self.lattice.leads()
+    }
+
+    /// Scallops along each rim, and pins in each row.
     pub const fn bights(self) -> u16 {
-        self.bights
+        self.lattice.bights()
+    }
+
+    /// Bights nested at each rim: 1 in a plain knot.
+    pub const fn nested(self) -> u16 {
+        self.lattice.nested()
+    }
+
+    /// Legs of one heading round the tube: bights of all nests.
+    pub const fn bands(self) -> u16 {
+        self.lattice.nested() * self.lattice.bights()
+    }
+
+    /// Rows from rim to rim: of a plain knot its leads.
+    pub const fn height(self) -> u16 {
+        self.lattice.height()
     }
 
     /// Trips of the cord round the whole pattern.
@@ -114,26 +156,23 @@ impl Counts {
         self.passes
     }
 
-    /// How often its cords change sides.
+    /// How often the cords change sides.
     pub const fn interlacing(self) -> Interlacing {
         self.interlacing
     }
 
-    /// Closed paths in the knot: the greatest common divisor of leads and bights.
+    /// Closed paths: one cord, or several.
     pub const fn strands(self) -> u16 {
-        let (mut one, mut other) = (self.leads, self.bights);
-        while other != 0 {
-            (one, other) = (other, one % other);
-        }
-        one
+        self.lattice.strands()
     }
 
-    /// Legs in the whole tie: two for each bight and pass.
+    /// Legs of all passes.
     pub fn legs(self) -> u32 {
-        2 * u32::from(self.bights) * u32::from(self.passes)
+        self.lattice.legs() * u32::from(self.passes)
     }
 
-    /// Tucks of the whole tie, pass by pass, in over n, under n, and in its twin.
+    /// Tucks of the whole tie in over n, under n, and in its twin: pass by pass, or of an interwoven
+    /// knot cord by cord.
     ///
     /// # Examples
     /// ```
@@ -143,21 +182,38 @@ impl Counts {
     /// assert_eq!(Counts::new(5, 7, 2).unwrap().tucks(1), [48, 36]);
     /// ```
     pub fn tucks(self, run: u16) -> [u32; 2] {
-        let lead = lead_tucks(self.leads, self.bights, &Weave::Run(run));
-        let crossings = u32::from(self.bights) * u32::from(self.leads - 1);
+        let lattice = self.lattice;
+        if lattice.is_interwoven()
+            && let Ok(knot) = Knot::woven(lattice, Weave::Run(run))
+        {
+            // Followers of a cord that is finished before the next meet less.
+            let order = LayingOrder::usual(&knot);
+            if let Ok(laying) = Laying::new(knot, self.passes, order) {
+                return [laying.tucks(), laying.with_twin().tucks()];
+            }
+        }
+        let lead = lead_tucks(lattice, &Weave::Run(run));
+        let crossings = lattice.crossings();
         let followers = (u32::from(self.passes) - 1) * crossings;
         [lead, crossings - lead].map(|lead| lead + followers)
     }
 
-    /// Tucks of the whole tie in over one, under one, begun so that they are fewest.
+    /// Tucks of the whole tie in over one, under one (each cord by itself, where they are interwoven),
+    /// begun so that they are fewest.
     pub fn fewest_tucks(self) -> u32 {
-        let [one, twin] = self.tucks(1);
+        let [one, twin] = self.tucks(self.nested());
         one.min(twin)
     }
 
-    /// Whether the top pins stand half a pitch off the bottom ones: so when the leads are odd.
+    /// The way from rim to rim that a leg of these cords goes, as a share of the whole.
+    pub fn share(self, nest: Nest) -> f64 {
+        let [low, high] = nest.heights.map(f64::from);
+        (high - low) / f64::from(self.height())
+    }
+
+    /// Whether the top pins stand half way between the bottom ones.
     pub const fn is_staggered(self) -> bool {
-        !self.leads.is_multiple_of(2)
+        self.lattice.is_staggered()
     }
 }
 
@@ -165,10 +221,9 @@ impl From<&Laying> for Counts {
     fn from(laying: &Laying) -> Self {
         let knot = laying.knot();
         Self {
-            leads: knot.leads(),
-            bights: knot.bights(),
+            lattice: knot.lattice(),
             passes: laying.passes(),
-            interlacing: Interlacing::of(knot.weave(), knot.rows()),
+            interlacing: Interlacing::of_knot(knot),
         }
     }
 }

@@ -2,6 +2,8 @@
 
 use strum::IntoStaticStr;
 
+use crate::knot::Nest;
+
 use super::{BenchError, Cord, CordPiece, HexKey, Layout, Millimetres, Rig, Thread, Tube};
 
 /// A cord and the passes it makes.
@@ -106,7 +108,7 @@ pub fn bag(rig: &Rig, tube: &Tube, cords: impl IntoIterator<Item = KitItem>) -> 
             diameter: tube.diameter,
         },
         KitItem::Pins {
-            count: 2 * u32::from(rig.counts.bights()),
+            count: rig.counts.lattice().legs(),
             length: rig.pin_length,
             thread: tube.thread,
         },
@@ -128,10 +130,15 @@ pub fn bag(rig: &Rig, tube: &Tube, cords: impl IntoIterator<Item = KitItem>) -> 
 fn cord_items(rig: &Rig, cords: &[PassCord]) -> Result<Vec<KitItem>, BenchError> {
     let passes: Vec<u16> = cords.iter().map(|cord| cord.passes).collect();
     let pieces = rig.cord.pieces(&passes)?;
-    // The strands of one knot are alike, so the first stands for all.
-    let first = pieces.iter().filter(|piece| piece.strand == 1);
-    let item = |(given, piece): (&PassCord, &CordPiece)| {
-        KitItem::cord(given.cord.clone(), rig.counts.strands(), piece.length)
+    // The strands of one nest are alike, so the first stands for all.
+    let of_nest = |nest: Nest| {
+        let first = pieces
+            .iter()
+            .filter(move |piece| piece.strand == nest.before + 1);
+        let item = move |(given, piece): (&PassCord, &CordPiece)| {
+            KitItem::cord(given.cord.clone(), nest.strands, piece.length)
+        };
+        cords.iter().zip(first).map(item).collect::<Vec<_>>()
     };
-    Ok(cords.iter().zip(first).map(item).collect())
+    Ok(rig.counts.lattice().nests().flat_map(of_nest).collect())
 }

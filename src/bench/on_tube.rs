@@ -11,6 +11,8 @@ use super::{Counts, KnotShape, Millimetres, Tube, crimp};
 pub struct OnTube {
     /// From the pins of one ring to those of the other, centre to centre along the tube.
     pub ring_spacing: Millimetres,
+    /// From a row of pins to the next one inside it, where bights are nested.
+    pub rows_apart: Option<Millimetres>,
     /// The same distance as rings of no width would need it.
     pub needed: Millimetres,
     /// Angle of a leg from the axis, in radians.
@@ -27,7 +29,7 @@ pub struct OnTube {
 /// bands of one heading stand a cord's thickness apart besides the band itself, for all passes.
 /// Measured round the bare tube, where the pins stand: `B·(P + 1)·w / πD`. *Derived.*
 pub(super) fn tuck_cosine(counts: Counts, cord: Millimetres, tube: Millimetres) -> f64 {
-    let cords = f64::from(counts.bights()) * (f64::from(counts.passes()) + 1.0);
+    let cords = f64::from(counts.bands()) * (f64::from(counts.passes()) + 1.0);
     cords * cord.get() / (PI * tube.get())
 }
 
@@ -37,7 +39,7 @@ impl OnTube {
     pub const MOST_SLACK: f64 = 0.25;
 
     /// Spaces the rings for a knot that is to have `shape` when finished, on a tube that
-    /// has room for it. The spacing is the largest of four:
+    /// has room for it. The spacing is the largest of five:
     ///
     /// - the rim distance of the finished knot: fairing draws rims together, not apart;
     /// - room to tuck with all passes laid: bands a cord's thickness apart;
@@ -45,12 +47,14 @@ impl OnTube {
     ///   what the finished leg holds, and enough more to lift one crossing by a cord's
     ///   diameter, which is what a follower needs to be tucked under it: a lift of `w` over
     ///   two crossing spacings takes `2 (hypot(p, w) − p)`;
+    /// - the rows of pins of nested bights, two rows of crossings apart, that stand clear of one
+    ///   another: a bight of all passes goes round each pin;
     /// - the width of a ring, since two rings cannot stand in one place.
     ///
     /// *Derived; common practice sets rings by eye.*
     pub(super) fn new(counts: Counts, cord: Millimetres, tube: &Tube, shape: &KnotShape) -> Self {
-        let leads = f64::from(counts.leads());
-        let half_pitches = leads / f64::from(2 * counts.bights());
+        let leads = f64::from(counts.height());
+        let half_pitches = leads / f64::from(2 * counts.bands());
         let run = half_pitches * PI * (tube.diameter.get() + 2.0 * cord.get());
 
         let cosine = tuck_cosine(counts, cord, tube.diameter).min(LEAST_ANGLE_COS);
@@ -64,7 +68,13 @@ impl OnTube {
         let leg = leads * crimp::spacing_holding(between, cord).get();
         let for_length = (leg * leg - run * run).max(0.0).sqrt();
 
-        let needed = for_room.max(for_length).max(shape.rise.get());
+        let for_rows = if counts.lattice().is_interwoven() {
+            let apart = f64::from(counts.passes()) * cord.get() + tube.pin().get();
+            leads / 2.0 * apart
+        } else {
+            0.0
+        };
+        let needed = for_room.max(for_length).max(for_rows).max(shape.rise.get());
         let rings = tube.ring_width().map_or(0.0, Millimetres::get);
         let rise = needed.max(rings);
         let leg = diagonal(run, rise);
@@ -72,6 +82,10 @@ impl OnTube {
         let held = leg * (1.0 + crimp::crimp(spacing, cord));
         Self {
             ring_spacing: Millimetres::computed(rise),
+            rows_apart: counts
+                .lattice()
+                .is_interwoven()
+                .then(|| Millimetres::computed(2.0 * rise / leads)),
             needed: Millimetres::computed(needed),
             angle: run.atan2(rise),
             leg: Millimetres::computed(leg),

@@ -3,6 +3,7 @@
 use std::f64::consts::PI;
 
 use super::{Millimetres, Tube};
+use crate::knot::Lattice;
 
 /// The pins of one ring.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -23,6 +24,8 @@ pub struct Strip {
     pub length: Millimetres,
     /// From a mark to the next.
     pub pitch: Millimetres,
+    /// Rows of pins at each rim, in line: the marks serve for all of them.
+    pub nested: u16,
     /// How far along the strip each bottom pin stands, from 0, pin 1 first. Pins are numbered
     /// the way the cord travels.
     pub bottom: Vec<Millimetres>,
@@ -39,6 +42,9 @@ pub enum Layout {
         bottom: RingPins,
         /// The top ring.
         top: RingPins,
+        /// Of nested bights the further rows, the bottom and the top one of each, from the outside
+        /// in; none in a plain knot.
+        inner: Vec<[RingPins; 2]>,
         /// First turn the top ring half a hole on, the way the cord travels.
         turn_half_hole: bool,
     },
@@ -68,38 +74,64 @@ pub fn pin_gap(tube: &Tube, bights: u16) -> Millimetres {
     Millimetres::computed(clear.max(0.0))
 }
 
-/// Pins `bights` of them on each ring, the top ones half a pitch on when `staggered`; `None`
-/// when no row of holes divides evenly.
+/// Pins a knot: in every row at each rim as many as it has bights, the top ones half a pitch on with
+/// odd leads; `None` when the rings have not as many rows of holes that divide evenly as bights are
+/// nested.
 ///
 /// Half a pitch is `H/2B` holes. When `H/B` is odd, that is some holes and a half: the top
 /// ring is turned by the half, and its holes are counted on by the rest. Of several rows that
-/// do, one that needs no half hole goes first, then the first as the rows are given.
-pub fn pinning(tube: &Tube, bights: u16, staggered: bool) -> Option<Layout> {
+/// do, one that needs no half hole goes first, then the first as the rows are given. Nested bights
+/// stand in line, so all their rows need no half hole, or the same: then they have equally many
+/// holes.
+pub fn pinning(tube: &Tube, lattice: Lattice) -> Option<Layout> {
+    let (bights, staggered) = (lattice.bights(), lattice.is_staggered());
     let Some(rows) = tube.rows() else {
-        return Some(Layout::Strip(strip(tube, bights, staggered)));
+        return Some(Layout::Strip(strip(tube, lattice)));
     };
-    let dividing = || {
-        rows.iter()
-            .enumerate()
-            .filter(|(_, holes)| holes.is_multiple_of(bights))
+    let nested = usize::from(lattice.nested());
+    let dividing: Vec<(usize, u16)> = rows
+        .iter()
+        .copied()
+        .enumerate()
+        .filter(|(_, holes)| holes.is_multiple_of(bights))
+        .collect();
+    let is_whole = |holes: u16| !staggered || (holes / bights).is_multiple_of(2);
+    let chosen = |serves: &dyn Fn(u16) -> bool| {
+        let rows = dividing.iter().filter(|(_, holes)| serves(*holes));
+        let rows: Vec<(usize, u16)> = rows.take(nested).copied().collect();
+        (rows.len() == nested).then_some(rows)
     };
-    let (index, &holes) = dividing()
-        .find(|(_, holes)| !staggered || (*holes / bights).is_multiple_of(2))
-        .or_else(|| dividing().next())?;
-    let step = holes / bights;
-    let ring = |first: u16| RingPins {
-        row: index + 1,
-        holes_in_row: holes,
-        holes: (0..bights).map(|pin| first + pin * step).collect(),
+    let of_equal = || {
+        let equal = |(_, like): &(usize, u16)| chosen(&|holes| holes == *like);
+        dividing.iter().find_map(equal)
     };
+    let rows = chosen(&is_whole).or_else(of_equal)?;
+    let turn_half_hole = rows.iter().any(|(_, holes)| !is_whole(*holes));
+    let ring = |(index, holes): (usize, u16), is_top: bool| {
+        let step = holes / bights;
+        let first = if is_top && staggered { 1 + step / 2 } else { 1 };
+        RingPins {
+            row: index + 1,
+            holes_in_row: holes,
+            holes: (0..bights).map(|pin| first + pin * step).collect(),
+        }
+    };
+    // Outermost first: at the bottom that is the lowest row, and the rings are alike, the top one the
+    // other way up.
+    let mut rows = rows
+        .into_iter()
+        .map(|row| [ring(row, false), ring(row, true)]);
+    let [bottom, top] = rows.next()?;
     Some(Layout::Rings {
-        bottom: ring(1),
-        top: ring(if staggered { 1 + step / 2 } else { 1 }),
-        turn_half_hole: staggered && !step.is_multiple_of(2),
+        bottom,
+        top,
+        inner: rows.collect(),
+        turn_half_hole,
     })
 }
 
-fn strip(tube: &Tube, bights: u16, staggered: bool) -> Strip {
+fn strip(tube: &Tube, lattice: Lattice) -> Strip {
+    let (bights, staggered) = (lattice.bights(), lattice.is_staggered());
     let length = tube.circumference();
     let pitch = length.get() / f64::from(bights);
     let marks = |offset: f64| {
@@ -110,6 +142,7 @@ fn strip(tube: &Tube, bights: u16, staggered: bool) -> Strip {
     Strip {
         length,
         pitch: Millimetres::computed(pitch),
+        nested: lattice.nested(),
         bottom: marks(0.0),
         top: marks(if staggered { 0.5 } else { 0.0 }),
     }

@@ -71,7 +71,7 @@ impl WidthRange {
         if spacings.is_too_steep() {
             return None;
         }
-        Self::spaced(&spacings, braid.counts.leads(), least, None)
+        Self::spaced(&spacings, braid.counts.height(), least, None)
     }
 
     /// Of so many leads in these spacings, when their legs are not too steep; quicker when it is

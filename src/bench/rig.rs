@@ -6,6 +6,7 @@ use super::{
     Braid, Consumption, Counts, Finish, HexKey, KnotShape, Layout, Millimetres, OnTube, RigCaution,
     RigError, RigJob, bight_turn, pin_chord, pin_gap, pinning,
 };
+use crate::knot::Nest;
 
 /// By how much numbering tape overlaps itself on each ring. *Common practice, no source.*
 const TAPE_OVERLAP: f64 = 10.0;
@@ -93,13 +94,7 @@ pub fn rig(job: &RigJob) -> Result<Rig, RigError> {
     };
     let (laid, cord) = cord_on_tube(job, &shape);
     check_length(counts, tube, job.cord, &laid)?;
-    let layout = pinning(tube, counts.bights(), counts.is_staggered()).ok_or_else(|| {
-        RigError::NoRowDivides {
-            bights: counts.bights(),
-            rows: tube.rows().unwrap_or_default().to_vec(),
-            can_take: tube.bights(),
-        }
-    })?;
+    let layout = pinning(tube, counts.lattice()).ok_or_else(|| RigError::no_row(counts, tube))?;
     let needed = pin_needed(job.cord, counts.passes(), tube.wall);
     Ok(Rig {
         counts,
@@ -120,15 +115,22 @@ pub fn rig(job: &RigJob) -> Result<Rig, RigError> {
 }
 
 fn starts(counts: Counts, layout: &Layout) -> Vec<Start> {
-    let hole = |strand: u16| match layout {
-        Layout::Rings { bottom, .. } => bottom.holes.get(usize::from(strand) - 1).copied(),
+    let hole = |nest: Nest, pin: u16| match layout {
+        Layout::Rings { bottom, inner, .. } => {
+            let row = usize::from(nest.rows[0]).checked_sub(1);
+            let ring = row.map_or(Some(bottom), |row| inner.get(row).map(|[bottom, _]| bottom));
+            ring?.holes.get(usize::from(pin) - 1).copied()
+        }
         Layout::Strip(_) => None,
     };
-    (1..=counts.strands())
-        .map(|strand| Start {
-            strand,
-            bottom_pin: strand,
-            hole: hole(strand),
+    let nests = counts.lattice().nests();
+    let starts = nests.flat_map(|nest| {
+        let pins = 1..=nest.strands;
+        pins.map(move |pin| Start {
+            strand: nest.before + pin,
+            bottom_pin: pin,
+            hole: hole(nest, pin),
         })
-        .collect()
+    });
+    starts.collect()
 }

@@ -9,7 +9,9 @@ use super::on_tube::tuck_cosine;
 use super::pin_length::{pin_holds, pin_needed};
 use super::{
     Counts, Finish, KnotShape, Millimetres, OnTube, RigJob, ShapeError, Tube, pin_chord, pin_gap,
+    pinning,
 };
+use crate::knot::Lattice;
 
 /// Why a tube cannot be rigged for a knot. The words for it that a tyer reads are made
 /// elsewhere; its own are for logs and for users of the library.
@@ -24,6 +26,16 @@ pub enum RigError {
         rows: Vec<u16>,
         /// Every number of bights the tube takes.
         can_take: Vec<u16>,
+    },
+    /// The rings have not as many rows for the pins as bights are nested, in line.
+    #[error("of {rows:?} holes not {nested} rows in line divide by {bights} bights")]
+    TooFewRows {
+        /// Bights of every nest.
+        bights: u16,
+        /// Bights nested at each rim.
+        nested: u16,
+        /// Holes in each row of the tube.
+        rows: Vec<u16>,
     },
     /// The cord is thicker than the tube.
     #[error("a cord of {cord} is thicker than the tube, {tube}")]
@@ -66,6 +78,26 @@ pub enum RigError {
     /// The finished knot does not go round the object.
     #[error(transparent)]
     Shape(#[from] ShapeError),
+}
+
+impl RigError {
+    /// Why the rings have no rows of holes for the pins.
+    pub fn no_row(counts: Counts, tube: &Tube) -> Self {
+        let rows = tube.rows().unwrap_or_default().to_vec();
+        if counts.lattice().is_interwoven() {
+            Self::TooFewRows {
+                bights: counts.bights(),
+                nested: counts.nested(),
+                rows,
+            }
+        } else {
+            Self::NoRowDivides {
+                bights: counts.bights(),
+                rows,
+                can_take: tube.bights(),
+            }
+        }
+    }
 }
 
 /// What makes room on a tube, each by itself.
@@ -129,9 +161,11 @@ pub enum RigCaution {
     },
 }
 
-/// What the cords of a bight take between two pins: `P·w`.
-fn band(counts: Counts, cord: Millimetres) -> f64 {
-    f64::from(counts.passes()) * cord.get()
+/// The clear room between two neighbouring pins of a row that all cords need which pass there: the
+/// legs of one bight, and of nested bights the two legs of every bight outside it. *Derived.*
+fn between_pins(counts: Counts, cord: Millimetres) -> f64 {
+    let bands = 2.0 * f64::from(counts.nested()) - 1.0;
+    bands * f64::from(counts.passes()) * cord.get()
 }
 
 /// How a tie needs the room between pins.
@@ -156,7 +190,7 @@ impl Between {
 /// for room to tuck, and for the cords to pass between the pins.
 fn thick_enough(counts: Counts, tube: &Tube, cord: Millimetres, between: Between) -> f64 {
     let for_tuck = tube.diameter.get() * tuck_cosine(counts, cord, tube.diameter) / LEAST_ANGLE_COS;
-    let chord = tube.pin().get() + between.bands() * band(counts, cord);
+    let chord = tube.pin().get() + between.bands() * between_pins(counts, cord);
     let for_pins = chord / (PI / f64::from(counts.bights())).sin();
     cord.get().max(for_tuck).max(for_pins)
 }
@@ -168,7 +202,7 @@ fn has_room(counts: Counts, tube: &Tube, cord: Millimetres, between: Between) ->
 
 /// Whether the tube takes the knot, whatever it is finished to.
 pub(super) fn takes(counts: Counts, tube: &Tube, cord: Millimetres) -> bool {
-    tube.takes(counts.bights()) && has_room(counts, tube, cord, Between::Enough)
+    pinning(tube, counts.lattice()).is_some() && has_room(counts, tube, cord, Between::Enough)
 }
 
 /// The thinnest tube of this kind on which there is room, and the thickest pins with which there
@@ -191,18 +225,14 @@ pub(super) fn check_tube(counts: Counts, tube: &Tube, cord: Millimetres) -> Resu
         });
     }
     let (bights, passes) = (counts.bights(), counts.passes());
-    if !tube.takes(bights) {
-        return Err(RigError::NoRowDivides {
-            bights,
-            rows: tube.rows().unwrap_or_default().to_vec(),
-            can_take: tube.bights(),
-        });
+    if pinning(tube, counts.lattice()).is_none() {
+        return Err(RigError::no_row(counts, tube));
     }
     if has_room(counts, tube, cord, Between::Enough) {
         return Ok(());
     }
     let cure = cure(counts, tube, cord, Between::Enough);
-    let (gap, needed) = (pin_gap(tube, bights), band(counts, cord));
+    let (gap, needed) = (pin_gap(tube, bights), between_pins(counts, cord));
     Err(if gap.get() < needed {
         RigError::PinsTooClose {
             bights,
@@ -221,19 +251,22 @@ pub(super) fn check_tube(counts: Counts, tube: &Tube, cord: Millimetres) -> Resu
 
 fn cure(counts: Counts, tube: &Tube, cord: Millimetres, between: Between) -> RoomCure {
     let with = |bights, passes| {
-        let counts = Counts::new(counts.leads(), bights, passes);
-        counts.is_ok_and(|counts| has_room(counts, tube, cord, between))
+        let lattice = counts.lattice();
+        let lattice = Lattice::plain(lattice.leads(), bights)
+            .and_then(|plain| plain.interwoven(lattice.nested(), lattice.lands()));
+        let counts = lattice.and_then(|lattice| Counts::on(lattice, passes));
+        counts.is_ok_and(|counts| {
+            pinning(tube, counts.lattice()).is_some() && has_room(counts, tube, cord, between)
+        })
     };
     let (bights, passes) = (counts.bights(), counts.passes());
     let chord = pin_chord(tube.diameter, bights).get();
-    let pin = chord - between.bands() * band(counts, cord);
+    let pin = chord - between.bands() * between_pins(counts, cord);
     let has_tuck = tuck_cosine(counts, cord, tube.diameter) <= LEAST_ANGLE_COS;
     let pin_would_do = (Tube::THINNEST_PIN..tube.pin().get()).contains(&pin) && has_tuck;
     let thick = thick_enough(counts, tube, cord, between);
     RoomCure {
-        most_bights: (2..bights)
-            .rev()
-            .find(|&bights| tube.takes(bights) && with(bights, passes)),
+        most_bights: (2..bights).rev().find(|&bights| with(bights, passes)),
         most_passes: (1..passes).rev().find(|&passes| with(bights, passes)),
         tube_at_least: Millimetres::computed(thick * (1.0 + 1e-9)),
         pin_at_most: pin_would_do.then(|| Millimetres::computed(pin)),
@@ -262,7 +295,7 @@ pub(super) fn is_hampered(job: &RigJob, finish: Finish, laid: &OnTube) -> bool {
 
 /// Whether the cords pass between the pins, but not with ease.
 fn is_close(job: &RigJob) -> bool {
-    let comfortable = 2.0 * band(job.counts, job.cord);
+    let comfortable = 2.0 * between_pins(job.counts, job.cord);
     pin_gap(job.tube, job.counts.bights()).get() < comfortable * (1.0 - 1e-9)
 }
 
@@ -301,7 +334,7 @@ pub(super) fn cautions(
     if is_close(job) {
         cautions.push(RigCaution::PinsClose {
             gap: pin_gap(tube, counts.bights()),
-            comfortable: Millimetres::computed(2.0 * band(counts, cord)),
+            comfortable: Millimetres::computed(2.0 * between_pins(counts, cord)),
             cure: cure(counts, tube, cord, Between::Comfortable),
         });
     }

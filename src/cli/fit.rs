@@ -44,6 +44,13 @@ struct FilterOptions {
         long,
         value_name = "N",
         allow_hyphen_values = true,
+        help = "help-fit-nested"
+    )]
+    nested: Option<String>,
+    #[arg(
+        long,
+        value_name = "N",
+        allow_hyphen_values = true,
         help = "help-least-leads"
     )]
     least_leads: Option<String>,
@@ -159,6 +166,7 @@ impl FilterOptions {
         let all = FitFilter::default();
         let filter = FitFilter {
             passes: count("--passes", &self.passes, [1, MOST_PASSES], 2)?,
+            nested: count("--nested", &self.nested, [1, 9], 2)?.unwrap_or(all.nested),
             least_leads: count("--least-leads", &self.least_leads, [2, 60], 3)?
                 .unwrap_or(all.least_leads),
             least_bights: count("--least-bights", &self.least_bights, [2, 60], 3)?
@@ -286,8 +294,8 @@ impl FitKnotForm {
         Self {
             leads: counts.leads(),
             bights: counts.bights(),
-            nested: 1,
-            lands: 1,
+            nested: counts.nested(),
+            lands: counts.lattice().lands(),
             passes: counts.passes(),
             weave: answer.weave().to_string(),
             strands: counts.strands(),

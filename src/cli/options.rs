@@ -32,6 +32,20 @@ pub(super) struct KnotOptions {
         long,
         value_name = "N",
         allow_hyphen_values = true,
+        help = "help-nested"
+    )]
+    nested: Option<String>,
+    #[arg(
+        long,
+        value_name = "N",
+        allow_hyphen_values = true,
+        help = "help-lands"
+    )]
+    lands: Option<String>,
+    #[arg(
+        long,
+        value_name = "N",
+        allow_hyphen_values = true,
         help = "help-passes"
     )]
     passes: Option<String>,
@@ -57,6 +71,8 @@ impl KnotOptions {
         let Self {
             leads,
             bights,
+            nested,
+            lands,
             passes,
             weave,
             side,
@@ -64,9 +80,11 @@ impl KnotOptions {
             order,
             cords,
         } = self;
-        [leads, bights, passes, weave, side, hand, order, cords]
-            .iter()
-            .all(|option| option.is_none())
+        [
+            leads, bights, nested, lands, passes, weave, side, hand, order, cords,
+        ]
+        .iter()
+        .all(|option| option.is_none())
     }
 
     /// The plan that the options name.
@@ -80,7 +98,14 @@ impl KnotOptions {
         let bights = needed(&self.bights, Quantity::Bights)?;
         let passes = self.passes.as_deref().unwrap_or("1");
         let weave = self.weave.as_deref().unwrap_or_default();
-        let plan = Plan::read(&leads, &bights, passes, weave)
+        let [nested, lands] = [&self.nested, &self.lands].map(|option| option.as_deref());
+        let counts = [
+            &leads,
+            &bights,
+            nested.unwrap_or_default(),
+            lands.unwrap_or_default(),
+        ];
+        let plan = Plan::read_nested(counts, passes, weave)
             .map_err(|error| Complaint::input(words.knot_error(&error)))?;
         let side = choice("--side", self.side.as_deref(), Side::VARIANTS, words)?;
         let hand = choice("--hand", self.hand.as_deref(), Hand::VARIANTS, words)?;
@@ -90,10 +115,11 @@ impl KnotOptions {
             LayingOrder::VARIANTS,
             words,
         )?;
+        let usual = LayingOrder::usual(plan.knot());
         let plan = plan
             .with_side(side.unwrap_or_default())
             .with_hand(hand.unwrap_or_default())
-            .with_order(order.unwrap_or_default());
+            .with_order(order.unwrap_or(usual));
         // The order of the strands has its say in how many tucks there are.
         let plan = if weave.trim().is_empty() {
             plan.with_fewest_tucks()

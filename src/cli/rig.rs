@@ -155,6 +155,8 @@ struct RigDocument {
     bottom: RingForm,
     top: TopForm,
     staggered: bool,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    inner: Vec<NestForm>,
     spacing_mm: f64,
     pin_length_mm: f64,
     hex_key: Option<&'static str>,
@@ -175,6 +177,15 @@ struct RingForm {
     marks_mm: Option<Vec<f64>>,
 }
 
+/// A further row of pins at each rim, where bights are nested.
+#[derive(Serialize)]
+struct NestForm {
+    row: usize,
+    bottom: RingForm,
+    top: RingForm,
+    inside_mm: f64,
+}
+
 #[derive(Serialize)]
 struct TopForm {
     #[serde(flatten)]
@@ -189,6 +200,7 @@ impl RigDocument {
                 bottom,
                 top,
                 turn_half_hole,
+                ..
             } => (
                 RingForm::of(bottom),
                 TopForm {
@@ -208,6 +220,7 @@ impl RigDocument {
             bottom,
             top,
             staggered: rig.staggered,
+            inner: NestForm::of(rig),
             spacing_mm: rounded(rig.laid.ring_spacing.get(), 3),
             pin_length_mm: rounded(rig.pin_length.get(), 3),
             hex_key: rig.hex_key.map(|key| key.size),
@@ -215,6 +228,34 @@ impl RigDocument {
             tucks: labour.tucks,
             minutes: rounded(labour.minutes, 1),
             cost: labour.cost.map(|cost| rounded(cost, 2)),
+        }
+    }
+}
+
+impl NestForm {
+    fn of(rig: &Rig) -> Vec<Self> {
+        let Some(apart) = rig.laid.rows_apart else {
+            return Vec::new();
+        };
+        let inside = |row: usize| rounded(apart.get() * (2..=row).map(|_| 1.0).sum::<f64>(), 3);
+        match &rig.layout {
+            Layout::Rings { inner, .. } => (2..)
+                .zip(inner)
+                .map(|(row, [bottom, top])| Self {
+                    row,
+                    bottom: RingForm::of(bottom),
+                    top: RingForm::of(top),
+                    inside_mm: inside(row),
+                })
+                .collect(),
+            Layout::Strip(strip) => (2..=usize::from(strip.nested))
+                .map(|row| Self {
+                    row,
+                    bottom: RingForm::marks(&strip.bottom),
+                    top: RingForm::marks(&strip.top),
+                    inside_mm: inside(row),
+                })
+                .collect(),
         }
     }
 }

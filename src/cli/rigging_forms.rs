@@ -73,6 +73,12 @@ pub(super) enum TaskForm {
         spacing_mm: f64,
         shift_mm: f64,
     },
+    Nest {
+        row: u8,
+        pins: u16,
+        ring_row: Option<usize>,
+        inside_mm: f64,
+    },
     Number {
         pins: u16,
         tape_mm: f64,
@@ -177,6 +183,17 @@ impl TaskForm {
                 pins: *pins,
                 spacing_mm: mm(*spacing),
                 shift_mm: shift.map_or(0.0, mm),
+            },
+            Task::Nest {
+                row,
+                pins,
+                ring,
+                inside,
+            } => Self::Nest {
+                row: row.number,
+                pins: *pins,
+                ring_row: ring.as_ref().map(|ring| ring.row),
+                inside_mm: mm(*inside),
             },
             Task::Number { pins, tape } => Self::Number {
                 pins: *pins,

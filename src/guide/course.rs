@@ -8,7 +8,7 @@ use strum::IntoStaticStr;
 /// use marlinspeak::guide::{COURSE, Lesson};
 /// use marlinspeak::knot::{Knot, Weave};
 ///
-/// // Each is tied with one cord: leads and bights have no common factor.
+/// // Each cord is tied in one go: leads and bights have no common factor.
 /// for Lesson { leads, bights, .. } in COURSE {
 ///     assert_eq!(Knot::new(leads, bights, Weave::default())?.strands(), 1);
 /// }
@@ -22,6 +22,8 @@ pub struct Lesson {
     pub leads: u16,
     /// Bights of its knot.
     pub bights: u16,
+    /// Bights nested at each rim of its knot, each a cord of its own: 1 in a plain one.
+    pub nested: u16,
     /// Passes of its knot.
     pub passes: u16,
 }
@@ -35,30 +37,41 @@ pub struct Lesson {
 /// // Three leads come first: two rows of crossings, and every bight within reach.
 /// assert_eq!((COURSE[0].leads, COURSE[0].passes), (3, 1));
 /// ```
-pub const COURSE: [Lesson; 4] = [
+pub const COURSE: [Lesson; 5] = [
     Lesson {
         number: 1,
         leads: 3,
         bights: 5,
+        nested: 1,
         passes: 1,
     },
     Lesson {
         number: 2,
         leads: 3,
         bights: 7,
+        nested: 1,
         passes: 1,
     },
     Lesson {
         number: 3,
         leads: 4,
         bights: 7,
+        nested: 1,
         passes: 1,
     },
     Lesson {
         number: 4,
         leads: 5,
         bights: 7,
+        nested: 1,
         passes: 2,
+    },
+    Lesson {
+        number: 5,
+        leads: 3,
+        bights: 5,
+        nested: 2,
+        passes: 1,
     },
 ];
 

@@ -36,7 +36,7 @@ impl Script {
         let first_pass = (1..=pass_leg.pass)
             .rev()
             .find(|pass| self.plan.begins_a_cord(*pass, pass_leg.strand))?;
-        let legs = self.plan.knot().legs_per_strand();
+        let legs = self.plan.knot().legs_of(pass_leg.strand);
         let behind =
             f64::from(pass_leg.pass - first_pass) * f64::from(legs) + f64::from(pass_leg.leg);
         let draw = self
@@ -71,7 +71,7 @@ impl Script {
             return None;
         }
         let (laying, knot) = (self.plan.laying(), self.plan.knot());
-        if pass_leg.leg < knot.legs_per_strand() {
+        if pass_leg.leg < knot.legs_of(pass_leg.strand) {
             Some(PassLeg {
                 leg: pass_leg.leg + 1,
                 ..pass_leg
@@ -99,7 +99,6 @@ impl Script {
             return None;
         }
         let (laying, knot) = (self.plan.laying(), self.plan.knot());
-        let last = knot.legs_per_strand();
         if pass_leg.leg > 1 {
             Some(PassLeg {
                 leg: pass_leg.leg - 1,
@@ -108,14 +107,14 @@ impl Script {
         } else if pass_leg.pass > 1 {
             Some(PassLeg {
                 pass: pass_leg.pass - 1,
-                leg: last,
+                leg: knot.legs_of(pass_leg.strand),
                 ..pass_leg
             })
         } else if pass_leg.strand > 1 {
             Some(PassLeg {
                 pass: laying.passes(),
                 strand: pass_leg.strand - 1,
-                leg: last,
+                leg: knot.legs_of(pass_leg.strand - 1),
             })
         } else {
             None
@@ -131,7 +130,7 @@ impl Script {
         PassLeg {
             pass: self.plan.laying().passes(),
             strand: knot.strands(),
-            leg: knot.legs_per_strand(),
+            leg: knot.legs_of(knot.strands()),
         }
     }
 }

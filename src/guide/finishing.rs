@@ -2,7 +2,7 @@
 
 use super::plan::{CordRun, Plan};
 use super::step::{FinishStep, FinishTask, LiftStep, LiftTask, Tuck, What};
-use crate::knot::{Heading, Laying, LayingOrder, Leg, Pin, Rim};
+use crate::knot::{Crossing, Heading, Leg};
 
 /// One thing of a short list: to lift the knot, or to finish it.
 #[derive(Clone, Debug, PartialEq)]
@@ -37,7 +37,7 @@ impl FinishingItem {
             Self::Lift(LiftStep {
                 task,
                 of: 4 + u16::from(has_rings),
-                bights: plan.knot().bights(),
+                pins: plan.knot().nested() * plan.knot().bights(),
                 ends,
             })
         })
@@ -56,8 +56,7 @@ impl FinishingItem {
         items.push(FinishTask::Trim { ends });
         items.push(FinishTask::Seal { ends });
         items.push(FinishTask::Done {
-            leads: knot.leads(),
-            bights: knot.bights(),
+            lattice: knot.lattice(),
             passes: plan.laying().passes(),
         });
         let of = u16::try_from(items.len()).unwrap_or(u16::MAX);
@@ -77,36 +76,33 @@ fn ends(runs: &[CordRun]) -> u16 {
 /// the first crossing where that leg goes under: there it is hidden.
 fn tuck(plan: &Plan, run: &CordRun, is_working: bool) -> Tuck {
     let (laying, knot) = (plan.laying(), plan.knot());
-    let pin = Pin {
-        rim: Rim::Bottom,
-        number: run.pin,
-    };
+    let pin = run.pin;
     let along: Leg = if is_working {
         knot.leg_from(pin)
     } else {
         knot.leg_to(pin)
     };
-    // A second pass would meet every cord there is, so it leaves out no crossing.
-    let mut crossings: Vec<_> = Laying::new(knot.clone(), 2, LayingOrder::PassByPass)
-        .map(|all| all.crossings(all.pass_leg_of(2, along)).collect())
-        .unwrap_or_default();
+    // All the cords of the finished knot lie there by now.
+    let beside = laying.passes();
+    let met = knot.crossings_of(along).map(|(row, of)| Crossing {
+        row,
+        over: knot.goes_over(along.heading(), row),
+        cords: beside,
+        of,
+    });
+    let mut crossings: Vec<Crossing> = met.collect();
     if along.heading() == Heading::Falling {
         // From the bottom up, against the way it was laid.
         crossings.reverse();
     }
-    let beside = laying.passes();
     let held = crossings.iter().position(|crossing| !crossing.over);
     crossings.truncate(held.map_or(0, |held| held + 1));
-    for crossing in &mut crossings {
-        // All the cords of the finished knot lie there by now.
-        crossing.cords = beside;
-    }
     Tuck {
         strand: run.strand,
         strands: knot.strands(),
         cord: run.cord.clone(),
         is_working,
-        pin: run.pin,
+        pin,
         along,
         lane: plan.lane(),
         beside,

@@ -38,4 +38,5 @@ pub enum GlossaryWord {
     Pin,
     Rim,
     Stagger,
+    Nested,
 }

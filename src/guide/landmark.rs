@@ -2,7 +2,7 @@
 
 use strum::IntoStaticStr;
 
-use crate::knot::{Heading, Knot, Leg, Pin, Rim};
+use crate::knot::{Heading, Knot, Leg, Pin};
 
 /// How much of the way from rim to rim lies behind the hand, to the nearest word.
 ///
@@ -55,7 +55,8 @@ pub struct Landmark {
     pub row: u16,
     /// How much of the leg lies behind.
     pub share: LegShare,
-    /// The pin passed last on the rim that is nearer, seen straight up or down the tube.
+    /// The pin passed last on the rim that is nearer, in the row of the leg's own, seen straight up
+    /// or down the tube.
     pub past: Pin,
     /// Whole turns of the tube made since the leg began.
     pub turns: u16,
@@ -64,45 +65,47 @@ pub struct Landmark {
 impl Landmark {
     /// The landmark on `leg` just past `row`.
     pub fn on(knot: &Knot, leg: Leg, row: u16) -> Self {
-        let (leads, bights) = (knot.leads(), u32::from(knot.bights()));
-        let behind = match leg.heading() {
-            Heading::Rising => row,
-            Heading::Falling => leads - row,
+        let (low, from) = knot.stands_at(leg.from);
+        let (high, _) = knot.stands_at(leg.to);
+        let (behind, all) = (row.abs_diff(low), high.abs_diff(low));
+        let [bottom, top] = match leg.heading() {
+            Heading::Rising => [leg.from, leg.to],
+            Heading::Falling => [leg.to, leg.from],
         };
-        let stagger = u32::from(knot.is_staggered());
-        let start =
-            2 * u32::from(leg.from.number - 1) + if leg.from.rim == Rim::Top { stagger } else { 0 };
-        let here = start + u32::from(behind);
-        let rim = if 2 * row <= leads {
-            Rim::Bottom
+        // From bottom pin to bottom pin, in half pitches of the finest there are.
+        let pitch = 2 * u32::from(knot.nested());
+        let round = pitch * u32::from(knot.bights());
+        let pin = if 2 * (row - low.min(high)) <= all {
+            bottom
         } else {
-            Rim::Top
+            top
         };
+        let (_, first) = knot.stands_at(Pin { number: 1, ..pin });
         // Half pitches from the rim's first pin. A whole turn is added so as not to fall below
         // zero where the staggered top pins begin.
-        let from_first = here + 2 * bights - if rim == Rim::Top { stagger } else { 0 };
+        let from_first = u32::from(from) + u32::from(behind) + round - u32::from(first);
         #[expect(
             clippy::cast_possible_truncation,
-            reason = "below `bights`, which fits"
+            reason = "below the bights, which fit"
         )]
         let past = Pin {
-            rim,
-            number: (from_first / 2 % bights) as u16 + 1,
+            number: (from_first % round / pitch) as u16 + 1,
+            ..pin
         };
         Self {
             row,
-            share: LegShare::of(behind, leads),
+            share: LegShare::of(behind, all),
             past,
-            turns: behind / (2 * knot.bights()),
+            turns: behind / knot.lattice().round(),
         }
     }
 }
 
 impl LegShare {
-    fn of(behind: u16, leads: u16) -> Self {
-        let [behind, leads] = [behind, leads].map(u32::from);
+    fn of(behind: u16, all: u16) -> Self {
+        let [behind, all] = [behind, all].map(u32::from);
         // Each word reaches half way to the next.
-        let is_below = |parts: u32, of: u32| behind * of < leads * parts;
+        let is_below = |parts: u32, of: u32| behind * of < all * parts;
         if is_below(1, 8) {
             Self::Little
         } else if is_below(7, 24) {

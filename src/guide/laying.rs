@@ -16,6 +16,8 @@ impl Script {
             pin: self.plan.start_pin(1, strand),
             hand: self.plan.hand,
             is_staggered: knot.is_staggered(),
+            begins_a_nest: knot.lattice().is_interwoven()
+                && (strand == 1 || self.begins_a_nest(strand)),
             is_uneven: strand == 1 && !knot.is_even(),
             cord: self.plan.cord(1, strand).map(str::to_owned),
             tail: self.rig().map(|rig| rig.tail),
@@ -55,9 +57,9 @@ impl Script {
         Some(LayStep {
             pass_leg,
             strands: knot.strands(),
-            legs: knot.legs_per_strand(),
+            legs: knot.legs_of(pass_leg.strand),
             leg,
-            turns: knot.turns(),
+            turns: knot.turns_of(leg),
             side: (pass_leg.pass > 1).then_some(self.plan.side),
             hand: self.plan.hand,
             part: part + 1,
@@ -65,6 +67,9 @@ impl Script {
             landmark,
             crossings: met[begins..ends].to_vec(),
             new_crossings: self.new_crossings(pass_leg, begins..ends),
+            splits: (pass_leg.pass == 1)
+                .then(|| knot.lies_between(leg))
+                .flatten(),
             landing: if part + 1 < parts {
                 Landing::OnTheWay
             } else {
@@ -123,7 +128,8 @@ impl Script {
             leg,
             crossings: laying.crossings(after).collect(),
         };
-        let ends_pass = after.leg == knot.legs_per_strand();
+        let legs = knot.legs_of(after.strand);
+        let ends_pass = after.leg == legs;
         // Strand by strand, the strands before have all their passes down, so all are as far
         // along only at the very end.
         let is_last_strand = after.strand == knot.strands();
@@ -135,16 +141,28 @@ impl Script {
         Some(CheckStep {
             after,
             round: after.leg / 2,
-            rounds: knot.legs_per_strand() / 2,
+            rounds: legs / 2,
             passes: laying.passes(),
             strands: knot.strands(),
             at: leg.to,
             cords: after.pass,
             crossings: is_alone.then(|| self.crossings_after(after.leg / 2)),
-            rows: knot.rows(),
+            rows: self.crossings_along(after.strand),
+            rows_alike: knot.nests().windows(2).all(|pair| {
+                self.crossings_along(pair[0].before + 1) == self.crossings_along(pair[1].before + 1)
+            }),
             last,
             is_whole: ends_pass && is_last_strand && is_level,
         })
+    }
+
+    /// Crossings along every leg of a strand once the whole knot is laid.
+    fn crossings_along(&self, strand: u16) -> u16 {
+        let knot = self.plan.knot();
+        let along = knot
+            .leg(strand, 1)
+            .map(|leg| knot.crossings_of(leg).count());
+        u16::try_from(along.unwrap_or(0)).unwrap_or(u16::MAX)
     }
 
     /// Crossings on the tube after so many rounds of the lead pass of a knot of one strand, in

@@ -4,7 +4,9 @@ use thiserror::Error;
 
 use super::Setup;
 use crate::bench::{Counts, Rig, RigError};
-use crate::knot::{Hand, Knot, KnotError, Laying, LayingOrder, Quantity, Rim, Side, Weave};
+use crate::knot::{
+    Hand, Knot, KnotError, Lattice, Laying, LayingOrder, Pin, Quantity, Rim, Side, Weave,
+};
 
 /// The knot, its passes, and how the tyer works.
 ///
@@ -78,22 +80,19 @@ pub struct CordRun {
     /// The pass it ends in.
     pub last: u16,
     /// The bottom pin where both its ends stand.
-    pub pin: u16,
+    pub pin: Pin,
     /// What the tyer calls it.
     pub cord: Option<String>,
 }
 
 impl Plan {
-    /// A plan for `knot` in `passes`, laid pass by pass.
+    /// A plan for `knot` in `passes`, laid in its [usual order](LayingOrder::usual).
     ///
     /// # Errors
     /// [`KnotError::OutOfRange`] when `passes` is out of bounds.
     pub fn new(knot: Knot, passes: u16, side: Side, hand: Hand) -> Result<Self, KnotError> {
-        Ok(Self::of(
-            Laying::new(knot, passes, LayingOrder::default())?,
-            side,
-            hand,
-        ))
+        let order = LayingOrder::usual(&knot);
+        Ok(Self::of(Laying::new(knot, passes, order)?, side, hand))
     }
 
     /// A plan for what is laid in this way.
@@ -121,12 +120,40 @@ impl Plan {
     /// assert_eq!((tucks("1"), tucks("")), (40, 24));
     /// ```
     pub fn read(leads: &str, bights: &str, passes: &str, weave: &str) -> Result<Self, KnotError> {
+        Self::read_nested([leads, bights, "", ""], passes, weave)
+    }
+
+    /// The same from leads, bights, bights nested at each rim, and the top row in which the first
+    /// cord lands. Without the third it is a plain knot, without the fourth the first cord lands in
+    /// the innermost row, and all cords have the same leads. No weave is over as many, under as many
+    /// as are nested: so each cord by itself is over one, under one.
+    ///
+    /// # Errors
+    /// The first [`KnotError`] met, in the order of the arguments.
+    ///
+    /// # Examples
+    /// ```
+    /// use marlinspeak::guide::Plan;
+    ///
+    /// let plan = Plan::read_nested(["5", "4", "2", ""], "1", "2")?;
+    /// assert_eq!((plan.knot().strands(), plan.laying().legs()), (2, 16));
+    /// # Ok::<(), marlinspeak::knot::KnotError>(())
+    /// ```
+    pub fn read_nested(counts: [&str; 4], passes: &str, weave: &str) -> Result<Self, KnotError> {
+        let [leads, bights, nested, lands] = counts;
+        let asked = |quantity: Quantity, text: &str| {
+            let text = Some(text).filter(|text| !text.trim().is_empty());
+            text.map(|text| quantity.parse(text)).transpose()
+        };
         let leads = Quantity::Leads.parse(leads)?;
         let bights = Quantity::Bights.parse(bights)?;
+        let nested = asked(Quantity::Nested, nested)?.unwrap_or(1);
+        let lands = asked(Quantity::Lands, lands)?.unwrap_or(nested);
         let passes = Quantity::Passes.parse(passes)?;
         let named = Some(weave).filter(|weave| !weave.trim().is_empty());
         let weave = named.map(Weave::parse).transpose()?;
-        let knot = Knot::new(leads, bights, weave.unwrap_or_default())?;
+        let lattice = Lattice::plain(leads, bights)?.interwoven(nested, lands)?;
+        let knot = Knot::woven(lattice, weave.unwrap_or(Weave::Run(nested)))?;
         let plan = Self::new(knot, passes, Side::default(), Hand::default())?;
         Ok(if named.is_some() {
             plan
@@ -233,7 +260,8 @@ impl Plan {
         }
         self.cords = cords;
         // The cords of a strand begin as far from one another as the pins allow.
-        let rounds = u32::from(self.knot().legs_per_strand() / 2);
+        let rounds = |strand| u32::from(self.knot().legs_of(strand) / 2);
+        let rounds = (1..=strands).map(rounds).min().unwrap_or(1);
         let all_begin = |pass: u16| (1..=strands).all(|strand| self.begins_a_cord(pass, strand));
         let beginnings: Vec<bool> = (1..=passes).map(all_begin).collect();
         let all = beginnings.iter().filter(|begins| **begins).count();
@@ -282,13 +310,13 @@ impl Plan {
     }
 
     /// The bottom pin where a strand's pass begins and ends.
-    pub fn start_pin(&self, pass: u16, strand: u16) -> u16 {
+    pub fn start_pin(&self, pass: u16, strand: u16) -> Pin {
         let first = self.laying.leg(crate::knot::PassLeg {
             pass,
             strand,
             leg: 1,
         });
-        first.map_or(strand, |leg| leg.from.number)
+        first.map_or(Pin::bottom(strand), |leg| leg.from)
     }
 
     /// Every cord from end to end, strand by strand.

@@ -1,8 +1,8 @@
 //! Before the first leg: what goes into the bag, and how the tube is rigged.
 
 use super::{AtOnce, KitStep, Place, Plan, RigStep, Setup, Task, What};
-use crate::bench::{KitItem, Layout, Rig, RingPins, bag};
-use crate::knot::{Hand, Rim};
+use crate::bench::{KitItem, Layout, Millimetres, Rig, RingPins, bag};
+use crate::knot::{Hand, PinRow, Rim};
 
 /// Everything there is to do before the first leg.
 ///
@@ -223,9 +223,30 @@ fn items(plan: &Plan, setup: &Setup, rig: &Rig) -> Vec<KitItem> {
             Some(name) => cord.named(name),
             None => cord,
         };
-        KitItem::cord(cord, 1, rig.cord.piece(run.last - run.first + 1))
+        let nest = plan.knot().nest_of(run.strand);
+        KitItem::cord(cord, 1, rig.cord.piece(nest, run.last - run.first + 1))
     });
     bag(rig, &setup.tube, cords)
+}
+
+/// The further rows of pins where bights are nested, with the row of the rings that each stands in;
+/// none without rings.
+fn nests<'a>(
+    rig: &'a Rig,
+    rows: impl Iterator<Item = Option<&'a RingPins>> + 'a,
+) -> impl Iterator<Item = Task> + 'a {
+    let apart = rig.laid.rows_apart.map_or(0.0, Millimetres::get);
+    (2_u8..).zip(rows).filter_map(move |(row, ring)| {
+        Some(Task::Nest {
+            row: PinRow {
+                number: row,
+                of: u8::try_from(rig.counts.nested()).ok()?,
+            },
+            pins: rig.counts.bights(),
+            ring: ring.cloned(),
+            inside: Millimetres::new(apart * f64::from(row - 1)).ok()?,
+        })
+    })
 }
 
 /// In the order of the hands: a pin that is set locks its ring, so the top ring is put where it
@@ -239,6 +260,7 @@ fn tasks(setup: &Setup, rig: &Rig, items: &[KitItem]) -> Vec<Task> {
         Layout::Rings {
             bottom,
             top,
+            inner,
             turn_half_hole,
         } => {
             let pins = |rim, ring: &RingPins| Task::Pins {
@@ -263,6 +285,8 @@ fn tasks(setup: &Setup, rig: &Rig, items: &[KitItem]) -> Vec<Task> {
                 },
                 pins(Rim::Top, top),
             ]);
+            let rows = inner.iter().map(|[bottom, _]| Some(bottom));
+            tasks.extend(nests(rig, rows));
         }
         Layout::Strip(strip) => {
             let shift = match (strip.bottom.first(), strip.top.first()) {
@@ -277,6 +301,7 @@ fn tasks(setup: &Setup, rig: &Rig, items: &[KitItem]) -> Vec<Task> {
                 spacing,
                 shift,
             }));
+            tasks.extend(nests(rig, (1..strip.nested).map(|_| None)));
         }
     }
     tasks.push(Task::Number {

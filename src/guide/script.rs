@@ -305,7 +305,7 @@ impl Script {
 
     /// Whether a strand's pass is complete with this leg.
     pub(super) fn ends_a_pass(&self, pass_leg: PassLeg) -> bool {
-        pass_leg.leg == self.plan.knot().legs_per_strand()
+        pass_leg.leg == self.plan.knot().legs_of(pass_leg.strand)
     }
 
     /// How many crossings a leg meets.

@@ -104,7 +104,7 @@ impl Search {
             let pass_leg = laying.nth_leg(laid.checked_sub(1)?)?;
             laying.leg(pass_leg).map(|leg| leg.to)
         };
-        let all = usize::from(script.plan.knot().bights()) * 2;
+        let all = script.plan.knot().lattice().legs() as usize;
         // Where a strand begins, the last landing is that of another cord: it comes next.
         for apart in 0..=laying.legs() {
             if pins.len() == all {
@@ -190,9 +190,8 @@ impl Search {
             .map(|cords| Question::Came { pin, cords })
             .collect();
         let strand = plan.knot().leg_from(pin).strand;
-        let begins = |pass: &u16| {
-            plan.begins_a_cord(*pass, strand) && plan.start_pin(*pass, strand) == pin.number
-        };
+        let begins =
+            |pass: &u16| plan.begins_a_cord(*pass, strand) && plan.start_pin(*pass, strand) == pin;
         if pin.rim == Rim::Bottom {
             let tails = (1..=self.passes).filter(begins);
             questions.extend(tails.map(|pass| Question::OnlyTail { pin, pass }));
@@ -241,7 +240,7 @@ impl Search {
                 (1, pass_leg.pass + 1)
             };
             let question = Question::CameHome {
-                pin: Pin::bottom(plan.start_pin(1, other)),
+                pin: plan.start_pin(1, other),
                 times,
             };
             answers = crossed;

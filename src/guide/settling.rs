@@ -59,10 +59,11 @@ impl Script {
 
     fn nearest_leg(&self, pass_leg: PassLeg) -> PassLeg {
         let knot = self.plan.knot();
+        let strand = pass_leg.strand.clamp(1, knot.strands());
         PassLeg {
             pass: pass_leg.pass.clamp(1, self.plan.laying().passes()),
-            strand: pass_leg.strand.clamp(1, knot.strands()),
-            leg: pass_leg.leg.clamp(1, knot.legs_per_strand()),
+            strand,
+            leg: pass_leg.leg.clamp(1, knot.legs_of(strand)),
         }
     }
 }

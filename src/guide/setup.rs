@@ -4,6 +4,7 @@ use crate::bench::{
     Allowances, Braid, Cord, Correction, Counts, Finish, KitItem, Millimetres, Rig, RigError,
     RigJob, Tube, bag, rig,
 };
+use crate::knot::Nest;
 
 /// Tube, cord and object of a tie, when the tyer has named them.
 ///
@@ -71,8 +72,11 @@ impl Setup {
 
     /// What goes into the bag for a rigged tie, when all strands have the same cord.
     pub fn kit(&self, rig: &Rig) -> Vec<KitItem> {
-        let length = rig.cord.per_strand();
-        let cord = KitItem::cord(self.cord.clone(), rig.counts.strands(), length);
-        bag(rig, &self.tube, [cord])
+        let of_nest = |nest: Nest| {
+            let length = rig.cord.piece(nest, rig.counts.passes());
+            KitItem::cord(self.cord.clone(), nest.strands, length)
+        };
+        let cords: Vec<KitItem> = rig.counts.lattice().nests().map(of_nest).collect();
+        bag(rig, &self.tube, cords)
     }
 }

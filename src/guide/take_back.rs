@@ -90,7 +90,6 @@ impl Script {
     /// Where the tyer is at a [settled](Self::settle) place.
     pub fn whereabouts(&self, place: Place) -> Whereabouts {
         let (laying, knot) = (self.plan.laying(), self.plan.knot());
-        let legs = knot.legs_per_strand();
         let progress = self.progress(place);
         let first = PassLeg {
             pass: 1,
@@ -109,14 +108,15 @@ impl Script {
             ),
             Place::Lay { pass_leg, .. } => (pass_leg, pass_leg.leg - 1),
             Place::Check { pass_leg } => (pass_leg, pass_leg.leg),
-            Place::Lift { .. } | Place::Fair { .. } | Place::Finish { .. } => (
-                PassLeg {
+            Place::Lift { .. } | Place::Fair { .. } | Place::Finish { .. } => {
+                let legs = knot.legs_of(knot.strands());
+                let last = PassLeg {
                     pass: laying.passes(),
                     strand: knot.strands(),
                     leg: legs,
-                },
-                legs,
-            ),
+                };
+                (last, legs)
+            }
         };
         let leg = |pass_leg| laying.leg(pass_leg);
         // The cord stands where the leg before landed, or where this pass begins.
@@ -139,7 +139,7 @@ impl Script {
             strand: pass_leg.strand,
             strands: knot.strands(),
             laid,
-            legs,
+            legs: knot.legs_of(pass_leg.strand),
             at: at.unwrap_or(Pin::bottom(pass_leg.strand)),
             next,
             crossed: place.crossings_behind(),
@@ -175,7 +175,7 @@ impl Script {
             (_, Some(next))
                 if !is_part && next.leg == 1 && self.plan.begins_a_cord(next.pass, next.strand) =>
             {
-                tail_off = Some(Pin::bottom(self.plan.start_pin(next.pass, next.strand)));
+                tail_off = Some(self.plan.start_pin(next.pass, next.strand));
             }
             (Place::Lay { pass_leg, .. }, _) if !is_part => {
                 first_back_to = laying.leg(pass_leg).map(|leg| leg.from);

@@ -34,7 +34,7 @@ impl Script {
 
     /// How much of a leg is told at once. Each part of a long leg has to say where the cord is, so that there
     /// is breath for a crossing fewer; and for two fewer where there is yet more to say: turns of the
-    /// tube, counts of many cords, which strand follows, or what to do back at the start.
+    /// tube, rows of pins, counts of many cords, which strand follows, or what to do back at the start.
     pub(super) fn told_at_once(&self, pass_leg: PassLeg) -> AtOnce {
         if self.teaches && self.is_learnt_on(pass_leg) {
             return AtOnce::UpTo(1);
@@ -42,7 +42,9 @@ impl Script {
         match self.at_once {
             AtOnce::UpTo(most) if most > LEAST_IN_PARTS && self.met(pass_leg) > most => {
                 let knot = self.plan.knot();
-                let is_wordy = knot.turns() > 0
+                let leg = self.plan.laying().leg(pass_leg);
+                let is_wordy = leg.is_some_and(|leg| knot.turns_of(leg) > 0)
+                    || knot.lattice().is_interwoven()
                     || pass_leg.pass > 2
                     || pass_leg.pass > 1 && knot.strands() > 1
                     || self.ends_a_pass(pass_leg);
@@ -90,13 +92,21 @@ impl Script {
     pub(super) fn is_taught(&self, place: Place) -> bool {
         match place {
             Place::Kit { .. } | Place::Rig { .. } | Place::Lift { .. } => true,
-            Place::Begin { pass, strand } => pass <= 2 && strand == 1,
+            Place::Begin { pass, strand } => {
+                pass <= 2 && strand == 1 || pass == 1 && self.begins_a_nest(strand)
+            }
             Place::Lay { pass_leg, .. } => self.is_learnt_on(pass_leg),
             Place::Check { pass_leg } => self.is_first_look(pass_leg),
             Place::Fair { round, pass_leg } => round == 1 && pass_leg == PassLeg::FIRST,
             // Of the ends, the first is taught, and all that comes when they are tucked.
             Place::Finish { task } => task == 1 || task + 3 > self.finishes(),
         }
+    }
+
+    /// Whether a strand is the first of the cords that are nested in those before.
+    pub(super) fn begins_a_nest(&self, strand: u16) -> bool {
+        let nests = self.plan.knot().nests();
+        nests.iter().skip(1).any(|nest| nest.before + 1 == strand)
     }
 
     /// Whether a look is the first of all, or the first at a whole pass.

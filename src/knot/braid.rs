@@ -2,7 +2,7 @@
 
 use strum::IntoStaticStr;
 
-use super::{KnotError, Pin, Quantity, Rim, Weave};
+use super::{KnotError, Lattice, Nest, Pin, Rim, Weave};
 
 /// Which way a leg goes.
 ///
@@ -50,7 +50,7 @@ impl Heading {
 pub struct Leg {
     /// The strand it belongs to, 1 … [`Knot::strands`].
     pub strand: u16,
-    /// Its number along that strand in one pass, 1 … [`Knot::legs_per_strand`].
+    /// Its number along that strand in one pass, 1 … [`Knot::legs_of`].
     pub number: u16,
     /// The pin it leaves.
     pub from: Pin,
@@ -68,10 +68,10 @@ impl Leg {
     }
 }
 
-/// A Turk's head of so many leads and bights in a given weave, laid on pins.
+/// A Turk's head of so many leads and bights in a given weave, laid on pins; or several, interwoven.
 ///
 /// ```
-/// use marlinspeak::knot::{Knot, Weave};
+/// use marlinspeak::knot::{Knot, Lattice, Pin, Weave};
 ///
 /// let knot = Knot::new(5, 7, Weave::default())?;
 /// assert_eq!((knot.strands(), knot.crossings()), (1, 28));
@@ -80,43 +80,66 @@ impl Leg {
 ///
 /// // Leads and bights with a common factor need a cord for each strand.
 /// assert_eq!(Knot::new(4, 6, Weave::default())?.strands(), 2);
+///
+/// // So do nested bights: here the first cord, from the outer bottom row, lands in the inner top row.
+/// let knot = Knot::woven(Lattice::plain(3, 4)?.interwoven(2, 2)?, Weave::Run(2))?;
+/// assert_eq!(knot.strands(), 2);
+/// assert_eq!(knot.leg(1, 1).unwrap().to.row.number, 2);
 /// # Ok::<(), marlinspeak::knot::KnotError>(())
 /// ```
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Knot {
-    leads: u16,
-    bights: u16,
+    lattice: Lattice,
     weave: Weave,
-    strands: u16,
-    /// For every bottom pin, how many rounds its strand has made before leaving it: 0, 1, ….
-    /// A round is one rising and one falling leg.
+    /// The cords of every bottom row, outermost first.
+    nests: Box<[Nest]>,
+    /// For every bottom pin, row by row, how many rounds its strand has made before leaving it: 0,
+    /// 1, …. A round is one rising and one falling leg.
     rounds: Box<[u16]>,
 }
 
 impl Knot {
-    /// Builds the knot and its table of pins: time and memory O(bights).
+    /// Builds a plain knot and its table of pins: time and memory O(bights).
     ///
     /// # Errors
     /// A [`KnotError`] when a count is out of bounds or the weave does not fit the leads.
     pub fn new(leads: u16, bights: u16, weave: Weave) -> Result<Self, KnotError> {
-        Quantity::Leads.check(leads)?;
-        Quantity::Bights.check(bights)?;
-        weave.check(leads - 1)?;
-        let strands = Self::strands_of(leads, bights);
-        let mut rounds = vec![0; usize::from(bights)].into_boxed_slice();
-        for strand in 0..strands {
-            let mut pin = strand;
-            for round in 0..bights / strands {
-                rounds[usize::from(pin)] = round;
-                pin = wrapped(pin + leads % bights, bights);
+        Self::woven(Lattice::plain(leads, bights)?, weave)
+    }
+
+    /// Builds the knot on a lattice and its table of pins: time and memory O(nested × bights).
+    ///
+    /// # Errors
+    /// A [`KnotError`] when the weave does not fit the rows of crossings.
+    pub fn woven(lattice: Lattice, weave: Weave) -> Result<Self, KnotError> {
+        let rows = lattice.rows();
+        weave.check(rows).map_err(|error| {
+            if lattice.is_interwoven() {
+                KnotError::WeaveNested { rows }
+            } else {
+                error
+            }
+        })?;
+        let bights = lattice.bights();
+        let nests: Box<[Nest]> = lattice.nests().collect();
+        let mut rounds = Vec::with_capacity(nests.len() * usize::from(bights));
+        for nest in &nests {
+            let first = rounds.len();
+            rounds.resize(first + usize::from(bights), 0);
+            let rounds = &mut rounds[first..];
+            for strand in 0..nest.strands {
+                let mut pin = strand;
+                for round in 0..bights / nest.strands {
+                    rounds[usize::from(pin)] = round;
+                    pin = wrapped(pin + nest.leads % bights, bights);
+                }
             }
         }
         Ok(Self {
-            leads,
-            bights,
+            lattice,
             weave,
-            strands,
-            rounds,
+            nests,
+            rounds: rounds.into(),
         })
     }
 
@@ -129,19 +152,24 @@ impl Knot {
         }
     }
 
-    /// Closed paths in a knot of these counts, which must not be nought.
-    pub(super) const fn strands_of(leads: u16, bights: u16) -> u16 {
-        greatest_common_divisor(leads, bights)
+    /// Its counts, and what follows from them alone.
+    pub const fn lattice(&self) -> Lattice {
+        self.lattice
     }
 
-    /// Cords met on a straight line from rim to rim.
+    /// Cords met on a straight line from rim to rim; of an interwoven knot, leads of the first cord.
     pub const fn leads(&self) -> u16 {
-        self.leads
+        self.lattice.leads()
     }
 
-    /// Scallops along each rim, and pins on each ring.
+    /// Scallops along each rim, and pins in each row.
     pub const fn bights(&self) -> u16 {
-        self.bights
+        self.lattice.bights()
+    }
+
+    /// Bights nested one inside the other at each rim, and so rows of pins there.
+    pub const fn nested(&self) -> u16 {
+        self.lattice.nested()
     }
 
     /// Which rows the rising legs go over.
@@ -149,126 +177,305 @@ impl Knot {
         &self.weave
     }
 
-    /// Closed paths in the knot: the greatest common divisor of leads and bights (Ashley's law
-    /// of the common divisor, *The Ashley Book of Knots*, ch. 17).
+    /// Closed paths in the knot; see [`Lattice::strands`].
     pub const fn strands(&self) -> u16 {
-        self.strands
+        self.lattice.strands()
     }
 
-    /// Rows of crossings between the rims: leads − 1.
+    /// Rows of crossings between the rims: of a plain knot leads − 1.
     pub const fn rows(&self) -> u16 {
-        self.leads - 1
+        self.lattice.rows()
     }
 
-    /// Crossings of the single knot: bights × (leads − 1).
+    /// Crossings of the single knot: of a plain one bights × (leads − 1).
     pub fn crossings(&self) -> u32 {
-        u32::from(self.bights) * u32::from(self.rows())
+        self.lattice.crossings()
     }
 
-    /// Legs that one strand makes in one pass.
-    pub const fn legs_per_strand(&self) -> u16 {
-        2 * (self.bights / self.strands)
+    /// The cords of every bottom row of pins, the outermost first.
+    pub const fn nests(&self) -> &[Nest] {
+        &self.nests
     }
 
-    /// Whole turns of the tube that every leg makes before it lands.
-    pub const fn turns(&self) -> u16 {
-        self.leads / (2 * self.bights)
+    /// The cords that this strand is one of; the innermost for a strand that there is not.
+    pub fn nest_of(&self, strand: u16) -> Nest {
+        let inner = self.nests.iter().rfind(|nest| nest.before < strand);
+        inner.or(self.nests.first()).copied().unwrap_or_default()
     }
 
-    /// Whether the top pins stand half a pitch off the bottom ones: so when the leads are odd.
+    /// Legs that a strand makes in one pass.
+    pub fn legs_of(&self, strand: u16) -> u16 {
+        2 * (self.bights() / self.nest_of(strand).strands)
+    }
+
+    /// Legs of one pass that come before the first of this strand.
+    pub(super) fn legs_before_strand(&self, strand: u16) -> u32 {
+        let nest = self.nest_of(strand);
+        let outside = u32::from(nest.rows[0]) * 2 * u32::from(self.bights());
+        outside + u32::from(strand - 1 - nest.before) * u32::from(self.legs_of(strand))
+    }
+
+    /// Whole turns of the tube that a leg makes before it lands.
+    pub fn turns_of(&self, leg: Leg) -> u16 {
+        self.nest_from(leg.from).leads / (2 * self.bights())
+    }
+
+    /// The cords of the legs that leave a pin.
+    pub fn nest_from(&self, pin: Pin) -> Nest {
+        let row = pin.row.index();
+        let bottom = match pin.rim {
+            Rim::Bottom => row,
+            Rim::Top => self.lattice.lands_in(row),
+        };
+        self.nests[usize::from(bottom)]
+    }
+
+    /// Whether the top pins stand half way between the bottom ones: so when the leads are odd.
     pub const fn is_staggered(&self) -> bool {
-        !self.leads.is_multiple_of(2)
+        self.lattice.is_staggered()
     }
 
-    /// Whether overs and unders run evenly round both rims; see [`Weave::is_even`].
+    /// Whether overs and unders run evenly round both rims along every cord by itself; see
+    /// [`Weave::is_even`].
     pub fn is_even(&self) -> bool {
-        self.weave.is_even(self.rows())
+        self.lattice.is_even(&self.weave)
     }
 
-    /// Whether a leg of this heading goes over in `row`, 1 … leads − 1.
+    /// Whether a leg of this heading goes over in `row`, 1 the lowest.
     pub fn goes_over(&self, heading: Heading, row: u16) -> bool {
         self.weave.rising_over(row) == (heading == Heading::Rising)
+    }
+
+    /// Every pin of a rim, row by row, the outermost first.
+    pub fn pins(&self, rim: Rim) -> impl Iterator<Item = Pin> + use<> {
+        let (lattice, bights) = (self.lattice, self.bights());
+        (0..self.nests.len()).flat_map(move |row| {
+            let row = lattice.pin_row(u8::try_from(row).unwrap_or(u8::MAX));
+            (1..=bights).map(move |number| Pin { rim, row, number })
+        })
+    }
+
+    /// A pin of the row of its rim, 1 the outermost; none when there is no such row or number.
+    pub fn pin(&self, rim: Rim, row: u16, number: u16) -> Option<Pin> {
+        let is_there = (1..=self.nested()).contains(&row) && (1..=self.bights()).contains(&number);
+        let row = u8::try_from(row).ok().filter(|_| is_there)?;
+        Some(Pin {
+            rim,
+            row: self.lattice.pin_row(row - 1),
+            number,
+        })
+    }
+
+    /// How high a pin stands, in rows of crossings from the outermost bottom pins, and where round
+    /// the tube, in half pitches from bottom pin 1.
+    pub fn stands_at(&self, pin: Pin) -> (u16, u16) {
+        let inside = 2 * u16::from(pin.row.index());
+        let round = 2 * self.nested() * (pin.number - 1);
+        match pin.rim {
+            Rim::Bottom => (inside, round),
+            Rim::Top => {
+                let stagger = if self.is_staggered() {
+                    self.nested()
+                } else {
+                    0
+                };
+                (self.lattice.height() - inside, round + stagger)
+            }
+        }
     }
 
     /// The leg with this number along this strand, or `None` when there is no such strand or
     /// leg.
     pub fn leg(&self, strand: u16, number: u16) -> Option<Leg> {
-        if !(1..=self.strands).contains(&strand) || !(1..=self.legs_per_strand()).contains(&number)
+        if !(1..=self.strands()).contains(&strand) || !(1..=self.legs_of(strand)).contains(&number)
         {
             return None;
         }
-        let (bights, leads) = (u32::from(self.bights), u32::from(self.leads));
+        let nest = self.nest_of(strand);
+        let (bights, leads) = (u32::from(self.bights()), u32::from(nest.leads));
         let round = u32::from((number - 1) / 2);
         #[expect(
             clippy::cast_possible_truncation,
             reason = "below `bights`, which fits"
         )]
-        let bottom = ((u32::from(strand - 1) + round * leads) % bights) as u16;
+        let bottom = ((u32::from(strand - 1 - nest.before) + round * leads) % bights) as u16;
         Some(if number % 2 == 1 {
-            self.rising(bottom)
+            self.rising(nest, bottom)
         } else {
-            self.falling(self.lands(bottom))
+            self.falling(nest, self.lands(nest, bottom))
         })
     }
 
-    /// The leg that leaves `pin`, whose number must be 1 … bights.
+    /// The leg that leaves `pin`, which must be one of this knot.
     pub fn leg_from(&self, pin: Pin) -> Leg {
+        let nest = self.nest_from(pin);
         match pin.rim {
-            Rim::Bottom => self.rising(pin.number - 1),
-            Rim::Top => self.falling(pin.number - 1),
+            Rim::Bottom => self.rising(nest, pin.number - 1),
+            Rim::Top => self.falling(nest, pin.number - 1),
         }
     }
 
-    /// The leg that lands on `pin`, whose number must be 1 … bights.
+    /// The leg that lands on `pin`, which must be one of this knot.
     pub fn leg_to(&self, pin: Pin) -> Leg {
-        // A leg moves as many pins on as any other of its heading, so walk back by that much.
+        // A leg moves as many pins on as any other of its nest and heading, so walk back by that much.
+        let (rim, nest) = (pin.rim.opposite(), self.nest_from(pin));
         let from = wrapped(
-            pin.number - 1 + self.bights - self.shift(pin.rim.opposite()),
-            self.bights,
+            pin.number - 1 + self.bights() - self.shift(nest, rim),
+            self.bights(),
         );
-        self.leg_from(Pin {
-            rim: pin.rim.opposite(),
-            number: from + 1,
+        match rim {
+            Rim::Bottom => self.rising(nest, from),
+            Rim::Top => self.falling(nest, from),
+        }
+    }
+
+    /// How many pins on, round the tube, a leg of this nest lands that leaves this rim.
+    ///
+    /// A leg covers its leads in half distances from pin to pin. With odd leads the top pins stand
+    /// half of one on, so a rising leg lands half short of that many and a falling leg half beyond.
+    pub(super) const fn shift(&self, nest: Nest, leaving: Rim) -> u16 {
+        let pins = match leaving {
+            Rim::Bottom => nest.leads / 2,
+            Rim::Top => nest.leads.div_ceil(2),
+        };
+        pins % self.bights()
+    }
+
+    /// The rising leg of this nest that leaves bottom pin `index`, counted from 0.
+    pub(super) fn rising(&self, nest: Nest, index: u16) -> Leg {
+        let [bottom, top] = nest.rows.map(|row| self.lattice.pin_row(row));
+        Leg {
+            strand: nest.before + index % nest.strands + 1,
+            number: 2 * self.round_of(nest, index) + 1,
+            from: Pin::bottom(index + 1).in_row(bottom),
+            to: Pin::top(self.lands(nest, index) + 1).in_row(top),
+        }
+    }
+
+    /// The falling leg of this nest that leaves top pin `index`, counted from 0.
+    pub(super) fn falling(&self, nest: Nest, index: u16) -> Leg {
+        let bights = self.bights();
+        let rose_from = wrapped(index + bights - self.shift(nest, Rim::Bottom), bights);
+        let [bottom, top] = nest.rows.map(|row| self.lattice.pin_row(row));
+        let lands = wrapped(index + self.shift(nest, Rim::Top), bights);
+        Leg {
+            strand: nest.before + rose_from % nest.strands + 1,
+            number: 2 * self.round_of(nest, rose_from) + 2,
+            from: Pin::top(index + 1).in_row(top),
+            to: Pin::bottom(lands + 1).in_row(bottom),
+        }
+    }
+
+    /// The rounds that a strand of this nest has made before it leaves bottom pin `index`.
+    fn round_of(&self, nest: Nest, index: u16) -> u16 {
+        let row = usize::from(nest.rows[0]) * usize::from(self.bights());
+        self.rounds[row + usize::from(index)]
+    }
+
+    /// The top pin, counted from 0, on which the leg of this nest from bottom pin `index` lands.
+    fn lands(&self, nest: Nest, index: u16) -> u16 {
+        wrapped(index + self.shift(nest, Rim::Bottom), self.bights())
+    }
+
+    /// Where bights are nested, the pins of the legs of the same heading from the nests outside that
+    /// lie next to this leg, on the left and on the right (of a tyer who works to the right); nothing
+    /// for a leg of the outermost nest.
+    ///
+    /// Pins of one number stand in line, and row *r* stands `2 r` half pitches behind the line of a
+    /// leg from the outermost row. (*Derived.*)
+    pub fn lies_between(&self, leg: Leg) -> Option<[Pin; 2]> {
+        let nested = self.last_row() + 1;
+        let (own, nest) = (leg.from.row.index(), self.nest_from(leg.from));
+        let outside = &self.nests[..usize::from(nest.rows[0])];
+        let rows = || {
+            outside.iter().map(|nest| match leg.from.rim {
+                Rim::Bottom => nest.rows[0],
+                Rim::Top => nest.rows[1],
+            })
+        };
+        let left = rows().min_by_key(|row| (row + nested - own) % nested)?;
+        let right = rows().min_by_key(|row| (own + nested - row) % nested)?;
+        let at = |row: u8, number: u16| Pin {
+            row: self.lattice.pin_row(row),
+            number,
+            ..leg.from
+        };
+        let (number, bights) = (leg.from.number, self.bights());
+        let before = if number == 1 { bights } else { number - 1 };
+        let after = if number == bights { 1 } else { number + 1 };
+        Some([
+            at(left, if left > own { number } else { before }),
+            at(right, if right < own { number } else { after }),
+        ])
+    }
+
+    /// Every crossing of a leg in the order it meets them: its row, and the leg that is crossed.
+    /// Takes O(rows) in all and stores nothing.
+    ///
+    /// In every row the legs that go the other way are of one nest, and from row to row that nest and
+    /// the pin it comes from move on by one. Near the rims the leg that would be there has not
+    /// set out yet or has landed.
+    pub fn crossings_of(&self, leg: Leg) -> impl Iterator<Item = (u16, Leg)> + '_ {
+        let (heading, own) = (leg.heading(), self.nest_from(leg.from));
+        let [low, high] = own.heights;
+        let (mut far, mut index) = self.first_met(leg, own);
+        (1..high - low).filter_map(move |nth| {
+            let (row, nest) = match heading {
+                Heading::Rising => (low + nth, self.lattice.lands_in(far)),
+                Heading::Falling => (high - nth, far),
+            };
+            let (nest, from) = (self.nests[usize::from(nest)], index);
+            if far == 0 {
+                far = self.last_row();
+                index = wrapped(index + 1, self.bights());
+            } else {
+                far -= 1;
+            }
+            nest.passes(row).then(|| {
+                let met = match heading {
+                    Heading::Rising => self.falling(nest, from),
+                    Heading::Falling => self.rising(nest, from),
+                };
+                (row, met)
+            })
         })
     }
 
-    /// How many pins on, round the tube, a leg lands that leaves this rim.
+    fn last_row(&self) -> u8 {
+        u8::try_from(self.nests.len() - 1).unwrap_or(u8::MAX)
+    }
+
+    /// The row of the far rim, counted from 0, and the pin in it, counted from 0, from which the leg
+    /// comes that would be met in the first row after the start of this one.
     ///
-    /// A leg covers `leads` half pitches. With odd leads the top pins stand half a pitch on,
-    /// so a rising leg lands half a pitch short of that many and a falling leg half a pitch
-    /// beyond.
-    pub(super) const fn shift(&self, leaving: Rim) -> u16 {
-        let pins = match leaving {
-            Rim::Bottom => self.leads / 2,
-            Rim::Top => self.leads.div_ceil(2),
+    /// Where legs of two bottom rows *j* and *b* meet, `y ≡ j + b (mod A)`; and where the rising one
+    /// is from pin *i* and the falling one from pin *m* of top row *t*, `y = A (m − i + ⌈L/2⌉) + s + j − t`
+    /// round the tube. (*Derived.*)
+    fn first_met(&self, leg: Leg, own: Nest) -> (u8, u16) {
+        let nested = i32::from(self.nested());
+        let lands = i32::from(self.lattice.lands()) - 1;
+        let half = i32::from(self.leads().div_ceil(2));
+        let [bottom, top] = own.rows.map(i32::from);
+        let from = i32::from(leg.from.number) - 1;
+        let (far, index) = match leg.heading() {
+            Heading::Rising => {
+                let row = i32::from(own.heights[0]) + 1;
+                let far = (lands + bottom - row).rem_euclid(nested);
+                (far, from - half + (row - lands - bottom + far) / nested)
+            }
+            Heading::Falling => {
+                let row = i32::from(own.heights[1]) - 1;
+                let far = (row - bottom).rem_euclid(nested);
+                (far, from + half - (row - lands - far + top) / nested)
+            }
         };
-        pins % self.bights
-    }
-
-    /// The rising leg that leaves bottom pin `index`, counted from 0.
-    pub(super) fn rising(&self, index: u16) -> Leg {
-        Leg {
-            strand: index % self.strands + 1,
-            number: 2 * self.rounds[usize::from(index)] + 1,
-            from: Pin::bottom(index + 1),
-            to: Pin::top(self.lands(index) + 1),
-        }
-    }
-
-    /// The falling leg that leaves top pin `index`, counted from 0.
-    pub(super) fn falling(&self, index: u16) -> Leg {
-        let rose_from = wrapped(index + self.bights - self.shift(Rim::Bottom), self.bights);
-        Leg {
-            strand: rose_from % self.strands + 1,
-            number: 2 * self.rounds[usize::from(rose_from)] + 2,
-            from: Pin::top(index + 1),
-            to: Pin::bottom(wrapped(index + self.shift(Rim::Top), self.bights) + 1),
-        }
-    }
-
-    /// The top pin, counted from 0, on which the leg from bottom pin `index` lands.
-    fn lands(&self, index: u16) -> u16 {
-        wrapped(index + self.shift(Rim::Bottom), self.bights)
+        #[expect(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "remainders of small numbers"
+        )]
+        let met = (far as u8, index.rem_euclid(i32::from(self.bights())) as u16);
+        met
     }
 }
 
@@ -279,11 +486,4 @@ pub(super) const fn wrapped(index: u16, bights: u16) -> u16 {
     } else {
         index
     }
-}
-
-const fn greatest_common_divisor(mut one: u16, mut other: u16) -> u16 {
-    while other != 0 {
-        (one, other) = (other, one % other);
-    }
-    one
 }

@@ -48,7 +48,7 @@ pub enum KnotError {
     RunTooLong {
         /// The run length as given.
         given: String,
-        /// Rows of crossings in the knot: leads − 1.
+        /// Rows of crossings in the knot; of a plain one leads − 1.
         rows: u16,
     },
     /// A row code that has not one letter for each row.
@@ -56,7 +56,30 @@ pub enum KnotError {
     CodeLength {
         /// Letters in the code.
         letters: usize,
-        /// Rows of crossings in the knot: leads − 1.
+        /// Rows of crossings in the knot; of a plain one leads − 1.
         rows: u16,
+    },
+    /// A weave that does not fit the rows of an interwoven knot.
+    #[error("the weave does not fit {rows} rows of crossings")]
+    WeaveNested {
+        /// Rows of crossings in the knot.
+        rows: u16,
+    },
+    /// The first cord is to land in a row of pins that there is not.
+    #[error("there are {nested} rows of pins at each rim, and no row {given}")]
+    LandsBeyond {
+        /// The row as given.
+        given: String,
+        /// Rows there are.
+        nested: u16,
+    },
+    /// With so few leads there are none left for the further cords, unless the first lands in the
+    /// innermost row.
+    #[error("{leads} leads leave none for further cords unless the first lands in row {nested}")]
+    NoLeadsLeft {
+        /// Leads of the first cord.
+        leads: u16,
+        /// Rows of pins at each rim.
+        nested: u16,
     },
 }

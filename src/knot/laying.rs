@@ -3,7 +3,7 @@
 use strum::{EnumString, IntoStaticStr, VariantNames};
 
 use super::braid::wrapped;
-use super::{Heading, Knot, KnotError, Leg, Quantity};
+use super::{Knot, KnotError, Leg, Quantity};
 
 /// In which order the strands and passes of a knot are laid. The same for one strand.
 ///
@@ -32,6 +32,18 @@ pub enum LayingOrder {
     StrandByStrand,
 }
 
+impl LayingOrder {
+    /// The order in which a knot is laid when nobody says another: of an interwoven knot one cord is
+    /// finished before the next is laced through it. *Common practice, no source.*
+    pub const fn usual(knot: &Knot) -> Self {
+        if knot.lattice().is_interwoven() {
+            Self::StrandByStrand
+        } else {
+            Self::PassByPass
+        }
+    }
+}
+
 /// One leg of one pass: what is laid at a time.
 ///
 /// ```
@@ -50,7 +62,7 @@ pub struct PassLeg {
     pub pass: u16,
     /// Which strand of the knot, 1 … [`Knot::strands`].
     pub strand: u16,
-    /// Which leg of that strand's pass, in the order of laying: 1 … [`Knot::legs_per_strand`].
+    /// Which leg of that strand's pass, in the order of laying: 1 … [`Knot::legs_of`].
     pub leg: u16,
 }
 
@@ -78,7 +90,7 @@ impl PassLeg {
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct Crossing {
-    /// The row it lies in, 1 … leads − 1 from the bottom.
+    /// The row it lies in, counted from the bottom; 1 … leads − 1 in a plain knot.
     pub row: u16,
     /// Whether the leg being laid goes over.
     pub over: bool,
@@ -142,12 +154,11 @@ impl Laying {
     /// beyond the strand's rounds counts on from its first pin again.
     #[must_use]
     pub fn with_start(mut self, pass: u16, rounds: u16) -> Self {
-        let all = self.knot.legs_per_strand() / 2;
         if let Some(start) = usize::from(pass)
             .checked_sub(1)
             .and_then(|pass| self.starts.get_mut(pass))
         {
-            *start = rounds % all;
+            *start = rounds;
         }
         self
     }
@@ -161,13 +172,14 @@ impl Laying {
         }
     }
 
-    /// How many rounds past the strand's own pin a pass begins.
-    pub fn start(&self, pass: u16) -> u16 {
+    /// How many rounds past the strand's own pin a pass of it begins.
+    pub fn start(&self, pass: u16, strand: u16) -> u16 {
         let index = usize::from(pass).checked_sub(1);
-        index
-            .and_then(|index| self.starts.get(index))
-            .copied()
-            .unwrap_or(0)
+        let start = index.and_then(|index| self.starts.get(index)).copied();
+        match start {
+            Some(start) if start > 0 => start % (self.knot.legs_of(strand) / 2),
+            _ => 0,
+        }
     }
 
     /// The knot that is laid.
@@ -187,7 +199,7 @@ impl Laying {
 
     /// Legs in the whole tie: every leg of every pass.
     pub fn legs(&self) -> u32 {
-        2 * u32::from(self.knot.bights()) * u32::from(self.passes)
+        self.knot.lattice().legs() * u32::from(self.passes)
     }
 
     /// The leg that is laid as `pass_leg`, or `None` when the tie has no such one.
@@ -195,18 +207,24 @@ impl Laying {
         if !(1..=self.passes).contains(&pass_leg.pass) {
             return None;
         }
-        let legs = self.knot.legs_per_strand();
-        if !(1..=legs).contains(&pass_leg.leg) {
+        let PassLeg { pass, strand, leg } = pass_leg;
+        let legs = self.knot.legs_of(strand);
+        if !(1..=legs).contains(&leg) {
             return None;
         }
-        let number = wrapped(pass_leg.leg - 1 + 2 * self.start(pass_leg.pass), legs) + 1;
-        self.knot.leg(pass_leg.strand, number)
+        let number = wrapped(leg - 1 + 2 * self.start(pass, strand), legs) + 1;
+        self.knot.leg(strand, number)
     }
 
     /// As which leg of its pass `leg` is laid.
     pub fn pass_leg_of(&self, pass: u16, leg: Leg) -> PassLeg {
-        let legs = self.knot.legs_per_strand();
-        let number = wrapped(leg.number - 1 + legs - 2 * self.start(pass), legs) + 1;
+        let number = match self.start(pass, leg.strand) {
+            0 => leg.number,
+            start => {
+                let legs = self.knot.legs_of(leg.strand);
+                wrapped(leg.number - 1 + legs - 2 * start, legs) + 1
+            }
+        };
         PassLeg {
             pass,
             strand: leg.strand,
@@ -222,14 +240,16 @@ impl Laying {
     /// How many legs come before `pass_leg` when all are gone through in an order, which need not be
     /// that of the laying.
     pub fn legs_before_in(&self, order: LayingOrder, pass_leg: PassLeg) -> u32 {
-        let [pass, strand, leg] =
-            [pass_leg.pass, pass_leg.strand, pass_leg.leg].map(|n| u32::from(n) - 1);
-        let (passes, strands) = (u32::from(self.passes), u32::from(self.knot.strands()));
+        let PassLeg { pass, strand, leg } = pass_leg;
+        let outside = self.knot.legs_before_strand(strand);
         let trips = match order {
-            LayingOrder::PassByPass => pass * strands + strand,
-            LayingOrder::StrandByStrand => strand * passes + pass,
+            LayingOrder::PassByPass => u32::from(pass - 1) * self.knot.lattice().legs() + outside,
+            LayingOrder::StrandByStrand => {
+                let own = u32::from(pass - 1) * u32::from(self.knot.legs_of(strand));
+                outside * u32::from(self.passes) + own
+            }
         };
-        trips * u32::from(self.knot.legs_per_strand()) + leg
+        trips + u32::from(leg - 1)
     }
 
     /// The leg before which `legs_before` legs are laid, or `None` past the end of the tie.
@@ -241,17 +261,24 @@ impl Laying {
         if legs_before >= self.legs() {
             return None;
         }
-        let per_trip = u32::from(self.knot.legs_per_strand());
-        let (passes, strands) = (u32::from(self.passes), u32::from(self.knot.strands()));
-        let (trip, leg) = (legs_before / per_trip, legs_before % per_trip);
-        let (pass, strand) = match self.order {
-            LayingOrder::PassByPass => (trip / strands, trip % strands),
-            LayingOrder::StrandByStrand => (trip % passes, trip / passes),
+        let passes = u32::from(self.passes);
+        let in_nest = 2 * u32::from(self.knot.bights());
+        // The pass, when all strands have one before the next, and what is left within it.
+        let (pass, left, in_turn) = match self.order {
+            LayingOrder::PassByPass => {
+                let in_pass = self.knot.lattice().legs();
+                (legs_before / in_pass, legs_before % in_pass, 1)
+            }
+            LayingOrder::StrandByStrand => (0, legs_before, passes),
         };
+        let nest = self.knot.nests()[(left / (in_nest * in_turn)) as usize];
+        let left = left % (in_nest * in_turn);
+        let legs = in_nest / u32::from(nest.strands);
+        let (strand, left) = (left / (legs * in_turn), left % (legs * in_turn));
         Some(PassLeg {
-            pass: pass as u16 + 1,
-            strand: strand as u16 + 1,
-            leg: leg as u16 + 1,
+            pass: (pass + left / legs) as u16 + 1,
+            strand: nest.before + strand as u16 + 1,
+            leg: (left % legs) as u16 + 1,
         })
     }
 
@@ -273,55 +300,32 @@ impl Laying {
     }
 
     /// The crossings that the leg of `pass_leg` meets, in the order it meets them: only points
-    /// where a cord lies already. Takes O(leads) in all and stores nothing.
-    ///
-    /// Row by row the leg meets the next leg round the tube that goes the other way.
+    /// where a cord lies already. Takes O(rows) in all and stores nothing.
     pub fn crossings(&self, pass_leg: PassLeg) -> impl Iterator<Item = Crossing> + '_ {
-        let knot = &self.knot;
         let leg = self.leg(pass_leg);
-        let rows = if leg.is_some() { knot.rows() } else { 0 };
-        let (heading, mut index) = match leg {
-            Some(leg) => (leg.heading(), self.first_met(leg)),
-            None => (Heading::Rising, 0),
-        };
-        (1..=rows).filter_map(move |nth| {
-            let (row, of) = match heading {
-                Heading::Rising => (nth, knot.falling(index)),
-                Heading::Falling => (knot.leads() - nth, knot.rising(index)),
-            };
-            index = wrapped(index + 1, knot.bights());
-            let cords = self.cords_of(of, pass_leg);
-            (cords > 0).then(|| Crossing {
-                row,
-                over: knot.goes_over(heading, row),
-                cords,
-                of,
+        leg.into_iter().flat_map(move |leg| {
+            let heading = leg.heading();
+            self.knot.crossings_of(leg).filter_map(move |(row, of)| {
+                let cords = self.cords_of(of, pass_leg);
+                (cords > 0).then(|| Crossing {
+                    row,
+                    over: self.knot.goes_over(heading, row),
+                    cords,
+                    of,
+                })
             })
         })
     }
 
     /// How many crossings the leg of `pass_leg` meets, of which [`Laying::crossings`] tells each. Where a
-    /// whole pass lies already it is one in every row; else takes O(leads).
+    /// whole pass of a plain knot lies already it is one in every row; else takes O(rows).
     pub fn met(&self, pass_leg: PassLeg) -> u16 {
+        let is_plain = !self.knot.lattice().is_interwoven();
         let follows = pass_leg.pass > 1 && self.order == LayingOrder::PassByPass;
-        if follows && self.leg(pass_leg).is_some() {
+        if is_plain && follows && self.leg(pass_leg).is_some() {
             return self.knot.rows();
         }
         let met = self.crossings(pass_leg).count();
         u16::try_from(met).unwrap_or(u16::MAX)
-    }
-
-    /// The pin, counted from 0 on the far rim, that the leg met in the first row comes from.
-    ///
-    /// A rising leg from half pitch `x` is at `x + 1` in row 1; the falling leg there left the
-    /// top `leads − 1` half pitches before. That is one pin past the pin whose falling leg
-    /// lands where this leg starts. A falling leg likewise.
-    fn first_met(&self, leg: Leg) -> u16 {
-        let bights = self.knot.bights();
-        let back = self.knot.shift(leg.from.rim.opposite());
-        wrapped(
-            wrapped(leg.from.number - 1 + bights - back, bights) + 1,
-            bights,
-        )
     }
 }

@@ -6,12 +6,17 @@
 //! same way round, so everything about the knot follows from remainders: which pin a leg
 //! lands on, which leg it meets in which row, and what lies there already.
 //!
+//! Where bights are nested there are as many rows of pins at each rim, and so many times as many half
+//! pitches and rows ([`Lattice`]). A plain knot is the case of one nest; nothing is worked out
+//! in another way for it.
+//!
 //! Nothing is stored per crossing. A [`Knot`] keeps one number per pin; a leg and its
 //! crossings are worked out when they are asked for, so the last leg of a 999 lead 998 bight
 //! knot is as quick to tell as the first.
 
 mod braid;
 mod error;
+mod lattice;
 mod laying;
 mod pin;
 mod quantity;
@@ -21,8 +26,9 @@ mod weave;
 
 pub use braid::{Heading, Knot, Leg};
 pub use error::KnotError;
+pub use lattice::{Lattice, Nest};
 pub use laying::{Crossing, Laying, LayingOrder, PassLeg};
-pub use pin::{Hand, Pin, Rim, Side};
+pub use pin::{Hand, Pin, PinRow, Rim, Side};
 pub use quantity::Quantity;
 pub use tucks::lead_tucks;
 pub use weave::Weave;

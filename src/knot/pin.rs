@@ -30,7 +30,39 @@ impl Rim {
     }
 }
 
-/// A pin: its rim and its number, 1 … bights, counted the way the cord travels.
+/// A row of pins at a rim, one of as many as are nested there.
+///
+/// ```
+/// use marlinspeak::knot::{Pin, PinRow};
+///
+/// // A plain knot has one row at each rim, which nobody needs to name.
+/// assert_eq!(Pin::bottom(3).row, PinRow::ONLY);
+/// assert!(!PinRow::ONLY.is_one_of_several());
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub struct PinRow {
+    /// 1 is the outermost.
+    pub number: u8,
+    /// Rows at each rim.
+    pub of: u8,
+}
+
+impl PinRow {
+    /// The one row of a plain knot.
+    pub const ONLY: Self = Self { number: 1, of: 1 };
+
+    /// Whether there are others from which it must be told.
+    pub const fn is_one_of_several(self) -> bool {
+        self.of > 1
+    }
+
+    /// Counted from 0, the outermost.
+    pub(super) const fn index(self) -> u8 {
+        self.number - 1
+    }
+}
+
+/// A pin: its rim, its row there, and its number, 1 … bights, counted the way the cord travels.
 ///
 /// ```
 /// use marlinspeak::knot::{Knot, Pin, Weave};
@@ -44,25 +76,35 @@ impl Rim {
 pub struct Pin {
     /// The ring it stands in.
     pub rim: Rim,
-    /// Its number on that ring, 1 … bights.
+    /// Its row of pins there: with nested bights there are several, one inside the other.
+    pub row: PinRow,
+    /// Its number in that row, 1 … bights.
     pub number: u16,
 }
 
 impl Pin {
-    /// A pin of the bottom ring.
+    /// A pin of the bottom ring, which has but one row.
     pub const fn bottom(number: u16) -> Self {
         Self {
             rim: Rim::Bottom,
+            row: PinRow::ONLY,
             number,
         }
     }
 
-    /// A pin of the top ring.
+    /// A pin of the top ring, which has but one row.
     pub const fn top(number: u16) -> Self {
         Self {
             rim: Rim::Top,
+            row: PinRow::ONLY,
             number,
         }
+    }
+
+    /// The pin of the same number in this row.
+    #[must_use]
+    pub const fn in_row(self, row: PinRow) -> Self {
+        Self { row, ..self }
     }
 }
 

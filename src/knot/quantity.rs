@@ -1,4 +1,4 @@
-//! The three counts a knot is named by, and their bounds.
+//! The counts a knot is named by, and their bounds.
 
 use std::ops::RangeInclusive;
 
@@ -23,6 +23,10 @@ pub enum Quantity {
     Bights,
     /// Trips of the cord round the whole pattern.
     Passes,
+    /// Bights nested one inside the other at each rim.
+    Nested,
+    /// The top row of pins in which the first cord lands.
+    Lands,
 }
 
 impl Quantity {
@@ -30,7 +34,7 @@ impl Quantity {
     pub const fn bounds(self) -> RangeInclusive<u16> {
         match self {
             Self::Leads | Self::Bights => 2..=999,
-            Self::Passes => 1..=9,
+            Self::Passes | Self::Nested | Self::Lands => 1..=9,
         }
     }
 }

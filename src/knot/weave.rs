@@ -65,7 +65,7 @@ impl Weave {
             .ok_or_else(unreadable)
     }
 
-    /// Asks whether the weave fits a knot with this many rows of crossings (leads − 1).
+    /// Asks whether the weave fits a knot with this many rows of crossings (of a plain one leads − 1).
     ///
     /// # Errors
     /// [`KnotError::RunTooLong`] or [`KnotError::CodeLength`].
@@ -83,7 +83,7 @@ impl Weave {
         }
     }
 
-    /// Whether the rising leg goes over in `row`, 1 … leads − 1.
+    /// Whether the rising leg goes over in `row`, 1 the lowest.
     ///
     /// # Panics
     /// When a row code has no such row; a [`super::Knot`] never asks for one.
@@ -153,12 +153,15 @@ impl Weave {
     pub fn is_even(&self, rows: u16) -> bool {
         match self {
             Self::Run(run) => rows.is_multiple_of(*run),
-            Self::Rows(code) => {
-                let mut runs = code.chunk_by(|one, next| one == next).map(<[bool]>::len);
-                let first = runs.next();
-                runs.all(|run| Some(run) == first)
-            }
+            Self::Rows(code) => Self::runs_alike(code),
         }
+    }
+
+    /// Whether overs and unders in this order come in runs of one length.
+    pub(super) fn runs_alike(code: &[bool]) -> bool {
+        let mut runs = code.chunk_by(|one, next| one == next).map(<[bool]>::len);
+        let first = runs.next();
+        runs.all(|run| Some(run) == first)
     }
 }
 

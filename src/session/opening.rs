@@ -6,7 +6,7 @@ use jiff::Timestamp;
 use crate::bench::{TyingPace, WeaveChoice};
 use crate::files::Gathering;
 use crate::guide::{AtOnce, COURSE, Lesson, LessonState, Plan, Script};
-use crate::knot::{Hand, Knot, KnotError, Side, Weave};
+use crate::knot::{Hand, Knot, KnotError, Lattice, Side, Weave};
 use crate::shelf::{
     Held, Keeper, Ledger, Shelf, ShelfError, ShelfReading, ShelfTrouble, Shelved, TakenUp, Tie,
     TieId, TieStatus,
@@ -108,7 +108,13 @@ pub fn new_tie(plan: &Plan) -> Tie {
 /// }
 /// ```
 pub fn lesson_tie(lesson: Lesson, weave: WeaveChoice) -> Result<Tie, KnotError> {
-    let knot = Knot::new(lesson.leads, lesson.bights, Weave::Run(weave.run()))?;
+    let Lesson { nested, .. } = lesson;
+    let lattice = Lattice::plain(lesson.leads, lesson.bights)?.interwoven(nested, nested)?;
+    let run = match weave {
+        WeaveChoice::FewestTucks | WeaveChoice::Run(1) => nested,
+        WeaveChoice::Run(run) => run,
+    };
+    let knot = Knot::woven(lattice, Weave::Run(run))?;
     let plan = Plan::new(knot, lesson.passes, Side::default(), Hand::default())?;
     let plan = match weave {
         WeaveChoice::FewestTucks => plan.with_fewest_tucks(),

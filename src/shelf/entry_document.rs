@@ -7,9 +7,10 @@ use super::sections::{CordSection, maybe_length};
 use super::{DocumentError, Entry, MOST_MINUTES, TieId, WorkTime};
 use crate::bench::{Counts, Interlacing, Millimetres};
 use crate::files::{self, Document, Fields, FormatError};
+use crate::knot::Lattice;
 
 /// The version of log documents that is written, and the newest that is read.
-pub const ENTRY_VERSION: u64 = 1;
+pub const ENTRY_VERSION: u64 = 2;
 
 /// Sections within the document, one within another, whose unknown fields are kept.
 const SECTIONS_DEEP: u32 = 1;
@@ -42,11 +43,28 @@ struct EntryDocument {
 struct CountsSection {
     leads: u16,
     bights: u16,
+    /// Of a plain knot neither stands in the document.
+    #[serde(default = "one", skip_serializing_if = "is_one")]
+    nested: u16,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    lands: Option<u16>,
     passes: u16,
     /// At how many of a hundred crossings a cord changes from over to under; all of them in
     /// documents that do not say.
     #[serde(default = "plain", skip_serializing_if = "is_plain")]
     interlaced: u8,
+}
+
+const fn one() -> u16 {
+    1
+}
+
+#[expect(
+    clippy::trivially_copy_pass_by_ref,
+    reason = "serde asks for a reference"
+)]
+const fn is_one(nested: &u16) -> bool {
+    *nested == one()
 }
 
 const fn plain() -> u8 {
@@ -103,9 +121,12 @@ impl EntryDocument {
         let CountsSection {
             leads,
             bights,
+            nested,
+            lands,
             passes,
             interlaced,
         } = self.knot;
+        let lattice = Lattice::plain(leads, bights)?.interwoven(nested, lands.unwrap_or(nested))?;
         let interlacing = Interlacing::from_hundredths(interlaced).ok_or_else(|| {
             DocumentError::shape(
                 "knot.interlaced",
@@ -116,7 +137,7 @@ impl EntryDocument {
             tie: TieId::parse(&self.tie)
                 .map_err(|error| DocumentError::shape("tie", error.to_string()))?,
             name: self.name,
-            counts: Counts::new(leads, bights, passes)?.interlaced(interlacing),
+            counts: Counts::on(lattice, passes)?.interlaced(interlacing),
             logged: self.logged,
             cord: self.cord.map(CordSection::cord).transpose()?,
             cut: maybe_length("cut", self.cut)?,
@@ -145,13 +166,21 @@ fn within(field: &str, given: Option<f64>, most: f64) -> Result<Option<f64>, Doc
 
 impl From<&Entry> for EntryDocument {
     fn from(entry: &Entry) -> Self {
+        let lattice = entry.counts.lattice();
         Self {
-            version: ENTRY_VERSION,
+            // A program from before must not take a knot of nested bights for plain.
+            version: if lattice.is_interwoven() {
+                ENTRY_VERSION
+            } else {
+                ENTRY_VERSION - 1
+            },
             tie: entry.tie.to_string(),
             name: entry.name.clone(),
             knot: CountsSection {
                 leads: entry.counts.leads(),
                 bights: entry.counts.bights(),
+                nested: lattice.nested(),
+                lands: lattice.is_interwoven().then(|| lattice.lands()),
                 passes: entry.counts.passes(),
                 interlaced: entry.counts.interlacing().hundredths(),
             },

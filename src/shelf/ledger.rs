@@ -141,7 +141,10 @@ impl Ledger {
     /// A question of fit with what the log says of its cord, and of the tyer.
     pub fn teach(&self, question: FitQuestion) -> FitQuestion {
         FitQuestion {
-            corrections: self.corrections(&question.cord, question.weave.interlacing()),
+            corrections: self.corrections(
+                &question.cord,
+                question.weave.interlacing(question.filter.nested),
+            ),
             own_pace: self.pace(),
             ..question
         }

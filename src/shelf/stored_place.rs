@@ -57,7 +57,7 @@ impl StoredPlace {
         let pass_leg = |first_leg: u16| -> Result<PassLeg, DocumentError> {
             within("pass", self.pass, 1, laying.passes())?;
             within("strand", self.strand, 1, knot.strands())?;
-            within("leg", self.leg, first_leg, knot.legs_per_strand())?;
+            within("leg", self.leg, first_leg, knot.legs_of(self.strand))?;
             Ok(PassLeg {
                 pass: self.pass,
                 strand: self.strand,

@@ -13,13 +13,13 @@ use super::stored_place::StoredPlace;
 use super::{DocumentError, Presses, Tie, TieId, WorkTime};
 use crate::files::{self, Document, Fields, FormatError};
 use crate::guide::{Plan, Setup};
-use crate::knot::{Hand, Knot, Laying, LayingOrder, Side, Weave};
+use crate::knot::{Hand, Knot, Lattice, Laying, LayingOrder, Side, Weave};
 
 /// The version that is written, and the newest that is read.
 pub const TIE_VERSION: u64 = MIGRATIONS.len() as u64;
 
 /// What turns a document of version *n* into one of version *n* + 1, at index *n*.
-const MIGRATIONS: [fn(&mut Fields); 1] = [from_0_to_1];
+const MIGRATIONS: [fn(&mut Fields); 2] = [from_0_to_1, from_1_to_2];
 
 /// Sections within the document, one within another, whose unknown fields are kept.
 const SECTIONS_DEEP: u32 = 1;
@@ -53,6 +53,11 @@ struct TieDocument {
 struct KnotSection {
     leads: u16,
     bights: u16,
+    /// Of a plain knot neither stands in the document.
+    #[serde(default = "one", skip_serializing_if = "is_one")]
+    nested: u16,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    lands: Option<u16>,
     passes: u16,
     weave: String,
     #[serde(with = "SideText")]
@@ -125,6 +130,32 @@ fn from_0_to_1(fields: &mut Fields) {
     fields.insert("version".to_owned(), 1.into());
 }
 
+/// Version 2 names nested bights. A plain knot has none, and is written as it always was, so that a
+/// program from before reads it too; one that is interwoven it must not take for plain.
+fn from_1_to_2(fields: &mut Fields) {
+    fields.insert("version".to_owned(), 2.into());
+}
+
+const fn version_of(lattice: Lattice) -> u64 {
+    if lattice.is_interwoven() {
+        TIE_VERSION
+    } else {
+        TIE_VERSION - 1
+    }
+}
+
+const fn one() -> u16 {
+    1
+}
+
+#[expect(
+    clippy::trivially_copy_pass_by_ref,
+    reason = "serde asks for a reference"
+)]
+const fn is_one(nested: &u16) -> bool {
+    *nested == one()
+}
+
 /// Writes the document of a tie, and reads it again to be sure that it says the same.
 ///
 /// # Errors
@@ -151,11 +182,10 @@ fn known_fields(tie: &Tie) -> Result<Fields, FormatError> {
 
 impl TieDocument {
     fn into_tie(self, setup: Option<Setup>) -> Result<Tie, DocumentError> {
-        let knot = Knot::new(
-            self.knot.leads,
-            self.knot.bights,
-            Weave::parse(&self.knot.weave)?,
-        )?;
+        let KnotSection { nested, lands, .. } = self.knot;
+        let lattice = Lattice::plain(self.knot.leads, self.knot.bights)?
+            .interwoven(nested, lands.unwrap_or(nested))?;
+        let knot = Knot::woven(lattice, Weave::parse(&self.knot.weave)?)?;
         let laying = Laying::new(knot, self.knot.passes, self.knot.order)?;
         let place = self.place.read(&laying)?;
         let plan = Plan::of(laying, self.knot.side, self.knot.hand)
@@ -188,8 +218,9 @@ impl TieDocument {
 impl From<&Tie> for TieDocument {
     fn from(tie: &Tie) -> Self {
         let laying = tie.plan.laying();
+        let lattice = laying.knot().lattice();
         Self {
-            version: TIE_VERSION,
+            version: version_of(lattice),
             id: tie.id.to_string(),
             name: tie.name.clone(),
             note: tie.note.clone(),
@@ -197,6 +228,8 @@ impl From<&Tie> for TieDocument {
             knot: KnotSection {
                 leads: laying.knot().leads(),
                 bights: laying.knot().bights(),
+                nested: lattice.nested(),
+                lands: lattice.is_interwoven().then(|| lattice.lands()),
                 passes: laying.passes(),
                 weave: laying.knot().weave().to_string(),
                 side: tie.plan.side,

@@ -4,6 +4,7 @@ use fluent::{FluentArgs, FluentValue, fluent_args};
 
 use super::labour::cost;
 use super::lengths::{cut, fine};
+use super::pins::set_nested;
 use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::{Sentence, Spoken, Words};
@@ -254,10 +255,12 @@ fn answer_args(answer: &FitAnswer, prices: Prices, time: String) -> FluentArgs<'
 }
 
 fn counts_args(counts: Counts) -> FluentArgs<'static> {
-    fluent_args! {
+    let mut args = fluent_args! {
         "leads" => counts.leads(), "bights" => counts.bights(), "passes" => counts.passes(),
         "strands" => counts.strands(), "legs" => counts.legs(),
-    }
+    };
+    set_nested(&mut args, counts.lattice());
+    args
 }
 
 fn shape_args(shape: &KnotShape) -> FluentArgs<'static> {

@@ -33,6 +33,7 @@ const fn meaning_of(word: GlossaryWord) -> SpokenMessage {
         GlossaryWord::Pin => SpokenMessage::GlossaryPinSay,
         GlossaryWord::Rim => SpokenMessage::GlossaryRimSay,
         GlossaryWord::Stagger => SpokenMessage::GlossaryStaggerSay,
+        GlossaryWord::Nested => SpokenMessage::GlossaryNestedSay,
     }
 }
 

@@ -33,6 +33,17 @@ impl Words {
                 };
                 self.sentence("knot-code-length", &args)
             }
+            KnotError::WeaveNested { rows } => {
+                self.sentence("knot-weave-nested", &fluent_args! { "rows" => *rows })
+            }
+            KnotError::LandsBeyond { given, nested } => self.sentence(
+                "knot-lands-beyond",
+                &fluent_args! { "given" => given.as_str(), "nested" => *nested },
+            ),
+            KnotError::NoLeadsLeft { leads, nested } => self.sentence(
+                "knot-no-leads-left",
+                &fluent_args! { "leads" => *leads, "nested" => *nested },
+            ),
         }
     }
 
@@ -98,7 +109,8 @@ fn quantity_args(quantity: Quantity, given: &str) -> FluentArgs<'_> {
     let example = match quantity {
         Quantity::Leads => 5,
         Quantity::Bights => 6,
-        Quantity::Passes => 2,
+        Quantity::Passes | Quantity::Nested => 2,
+        Quantity::Lands => 1,
     };
     fluent_args! {
         "quantity" => quantity.selector(), "given" => given,

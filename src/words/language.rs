@@ -182,7 +182,7 @@ impl Words {
     /// # Panics
     /// In debug builds, at such a fault.
     fn put(&self, id: &str, args: &FluentArgs, channel: Channel) -> String {
-        let told = self.told_lengths(args, channel);
+        let told = self.told(args, channel);
         let args = told.as_ref().unwrap_or(args);
         let cleaned = cleaned(args);
         let args = cleaned.as_ref().unwrap_or(args);

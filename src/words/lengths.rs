@@ -10,6 +10,7 @@ use fluent::{FluentArgs, FluentValue};
 
 use super::channel::Channel;
 use super::inches::{OnARule, Toward, whole};
+use super::pins::pin_of;
 use super::told_length::ToldLength;
 use super::{Units, Words};
 use crate::bench::{Millimetres, System};
@@ -208,20 +209,23 @@ fn length_of(value: &FluentValue) -> Option<Length> {
 }
 
 impl Words {
-    /// The arguments of a message with every length told: its number with its unit, a whole word
-    /// for the ear and a symbol for the eye. None when there is no length among them.
-    pub(super) fn told_lengths<'args>(
+    /// The arguments of a message with every length told, its number with its unit, a whole word
+    /// for the ear and a symbol for the eye; and every pin of one row of several with its row. None
+    /// when there is neither among them.
+    pub(super) fn told<'args>(
         &self,
         args: &'args FluentArgs<'args>,
         channel: Channel,
     ) -> Option<FluentArgs<'args>> {
-        if !args.iter().any(|(_, value)| length_of(value).is_some()) {
+        let is_told = |value| length_of(value).is_some() || pin_of(value).is_some();
+        if !args.iter().any(|(_, value)| is_told(value)) {
             return None;
         }
         let told = args.iter().map(|(name, value)| {
-            let value = match length_of(value) {
-                Some(length) => self.length(length, channel).into(),
-                None => value.clone(),
+            let value = match (length_of(value), pin_of(value)) {
+                (Some(length), _) => self.length(length, channel).into(),
+                (_, Some(pin)) => self.pin(pin, channel).into(),
+                _ => value.clone(),
             };
             (name.to_owned(), value)
         });

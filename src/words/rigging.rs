@@ -238,6 +238,21 @@ fn of_task<'t>(step: &RigStep, task: &'t Task) -> Said<'t> {
                 "shift" => shift.map_or("none".into(), |shift| FluentValue::from(fine(shift))),
             },
         ),
+        Task::Nest {
+            row,
+            pins,
+            ring,
+            inside,
+        } => (
+            SpokenMessage::RigNestSay,
+            fluent_args! {
+                "rows" => if row.of == 2 { "two" } else { "more" }, "row" => row.number,
+                "pins" => *pins, "inside" => fine(*inside),
+                "ring" => ring.as_ref().map_or(0, |ring| ring.row),
+                "holes" => ring.as_ref().map_or(0, |ring| ring.holes_in_row),
+                "step" => ring.as_ref().map_or(0, |ring| ring.holes_in_row / *pins),
+            },
+        ),
         Task::Number { pins, tape } => (
             SpokenMessage::RigNumberSay,
             fluent_args! { "pins" => *pins, "tape" => cut(*tape) },

@@ -2,11 +2,12 @@
 
 use fluent::{FluentArgs, fluent_args};
 
+use super::pins::{named, set_nested};
 use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::step_args::{
     begin_args, check_args, counted_args, crossing_args, fair_args, finish_args, follow_args,
-    lay_args, lift_args,
+    laced_args, lay_args, lift_args, splits_args,
 };
 use super::{Detail, Spoken, Words};
 use crate::guide::{
@@ -23,7 +24,14 @@ impl Words {
         let said = match &step.what {
             What::Kit(kit) => self.say_kit(kit),
             What::Rig(step) => self.say_rig(step),
-            What::Begin(begin) => say(SpokenMessage::BeginSay, &begin_args(begin)),
+            What::Begin(begin) => {
+                let said = say(SpokenMessage::BeginSay, &begin_args(begin));
+                if begin.begins_a_nest {
+                    said.then(&say(SpokenMessage::LacedSay, &laced_args(begin)))
+                } else {
+                    said
+                }
+            }
             What::Follow(follow) => say(SpokenMessage::FollowSay, &follow_args(follow)),
             What::Lay(lay) => self.say_lay(lay, depth),
             What::Check(check) => {
@@ -104,9 +112,9 @@ impl Words {
             "round" => round, "leg" => faired.leg, "crossed" => crossed,
             "whole" => (!script.fairs_by_leg()).selector(),
             "laid" => laid, "legs" => legs, "left" => left,
-            "at-rim" => at.rim.selector(), "at" => at.number,
+            "at-rim" => at.rim.selector(), "at" => named(at),
             "next-rim" => next.map_or("none", |pin| pin.rim.selector()),
-            "next" => next.map_or(0, |pin| pin.number),
+            "next" => next.map_or(0.into(), named),
             "timed" => minutes.is_some().selector(), "minutes" => minutes.unwrap_or(0),
         };
         self.spoken(SpokenMessage::WhereSay, &args)
@@ -115,9 +123,10 @@ impl Words {
     /// Which tie is taken up, and where it stands.
     pub fn say_taking_up(&self, script: &Script, place: Place) -> Spoken {
         let plan: &Plan = script.plan();
-        let args = fluent_args! {
+        let mut args = fluent_args! {
             "leads" => plan.knot().leads(), "bights" => plan.knot().bights(),
         };
+        set_nested(&mut args, plan.knot().lattice());
         let taking_up = self.spoken(SpokenMessage::WhereTakingUpSay, &args);
         taking_up.then(&self.say_whereabouts(script, place, None))
     }
@@ -138,6 +147,16 @@ impl Words {
             SpokenMessage::LaySayWay
         };
         let said = self.spoken_in(depth, way, &args);
+        let said = match lay.splits {
+            Some(splits) if lay.landmark.is_none() && depth != Detail::Brief => {
+                said.then(&self.spoken_in(
+                    depth,
+                    SpokenMessage::LaySaySplits,
+                    &splits_args(lay, splits),
+                ))
+            }
+            _ => said,
+        };
         said.then(&self.say_crossings(&lay.crossings, &lay.new_crossings, depth))
             .then(&self.spoken_in(depth, SpokenMessage::LaySayLanding, &args))
     }

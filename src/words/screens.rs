@@ -3,6 +3,7 @@
 use fluent::{FluentValue, fluent_args};
 
 use super::course::weave_of;
+use super::pins::set_nested;
 use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::{Spoken, Words};
@@ -12,14 +13,15 @@ impl Words {
     /// A tie in one line: "5 lead 7 bight, 2 passes".
     pub fn tie_line(&self, plan: &Plan) -> String {
         let (kind, weave) = match weave_of(plan.knot()) {
-            ("run", run) if run == FluentValue::from(1) => ("usual", run),
+            ("run", run) if run == FluentValue::from(plan.knot().nested()) => ("usual", run),
             told => told,
         };
-        let args = fluent_args! {
+        let mut args = fluent_args! {
             "leads" => plan.knot().leads(), "bights" => plan.knot().bights(),
             "passes" => plan.laying().passes(), "hand" => plan.hand.selector(),
             "kind" => kind, "weave" => weave,
         };
+        set_nested(&mut args, plan.knot().lattice());
         self.text("start-tie", &args)
     }
 
@@ -82,6 +84,7 @@ impl Words {
         let mut args = fluent_args! {
             "leads" => plan.knot().leads(), "bights" => plan.knot().bights(),
         };
+        set_nested(&mut args, plan.knot().lattice());
         if let Some(progress) = waiting {
             args.set("laid", progress.laid);
             args.set("legs", progress.legs);

@@ -144,6 +144,16 @@ impl Words {
     /// The sentence for a tube that cannot be rigged for a knot.
     pub fn rig_error(&self, error: &RigError) -> Sentence {
         match error {
+            RigError::TooFewRows {
+                bights,
+                nested,
+                rows,
+            } => {
+                let args = fluent_args! {
+                    "bights" => *bights, "nested" => *nested, "rows" => numbers(rows),
+                };
+                self.sentence("rig-too-few-rows", &args)
+            }
             RigError::NoRowDivides {
                 bights,
                 rows,

@@ -4,12 +4,13 @@ use fluent::{FluentArgs, FluentValue, fluent_args};
 
 use super::course::weave_of;
 use super::lengths::{by_hand, fine};
+use super::pins::{named, set_nested};
 use super::selectors::Selector;
 use super::step_args::{by_fingers, crossing_args, lay_args};
 use super::{Units, Words};
 use crate::bench::{Layout, Millimetres, RingPins, Tube};
 use crate::guide::{LayStep, Plan, Script, Task, What};
-use crate::knot::{Crossing, Hand, Rim};
+use crate::knot::{Crossing, Hand, Pin, Rim};
 
 impl Words {
     /// The sentences of a card on how a tie is worked and where its pins go.
@@ -40,6 +41,10 @@ impl Words {
                 },
             ),
         ];
+        if plan.knot().lattice().is_interwoven() {
+            let args = fluent_args! { "rows" => plan.knot().nested() };
+            facts.push(self.text("strip-rows", &args));
+        }
         match pinned {
             None => {}
             Some((tube, Layout::Strip(strip))) => {
@@ -54,6 +59,7 @@ impl Words {
                     bottom,
                     top,
                     turn_half_hole,
+                    ..
                 },
             )) => {
                 if *turn_half_hole {
@@ -68,9 +74,9 @@ impl Words {
     }
 
     /// The head of a pass of a strand on a card.
-    pub fn card_pass(&self, pass: u16, strand: u16, strands: u16, pin: u16) -> String {
+    pub fn card_pass(&self, pass: u16, strand: u16, strands: u16, pin: Pin) -> String {
         let args = fluent_args! {
-            "pass" => pass, "strand" => strand, "strands" => strands, "pin" => pin,
+            "pass" => pass, "strand" => strand, "strands" => strands, "pin" => named(pin),
         };
         self.text("card-pass", &args)
     }
@@ -97,7 +103,10 @@ impl Words {
             rig.things.iter().any(|task| {
                 matches!(
                     task,
-                    Task::Space { .. } | Task::Cut { .. } | Task::Strip { rim: Rim::Top, .. }
+                    Task::Space { .. }
+                        | Task::Cut { .. }
+                        | Task::Nest { .. }
+                        | Task::Strip { rim: Rim::Top, .. }
                 )
             })
         });
@@ -142,10 +151,11 @@ impl Words {
 
     /// The title of a strip.
     pub fn strip_title(&self, plan: &Plan, tube: &Tube) -> String {
-        let args = fluent_args! {
+        let mut args = fluent_args! {
             "leads" => plan.knot().leads(), "bights" => plan.knot().bights(),
             "tube" => fine(tube.diameter), "round" => fine(tube.circumference()),
         };
+        set_nested(&mut args, plan.knot().lattice());
         self.text("strip-title", &args)
     }
 
@@ -178,6 +188,13 @@ impl Words {
             spacing.map_or("none".into(), |spacing| FluentValue::from(fine(spacing))),
         );
         how.push(self.text("strip-spacing", &args));
+        let rows = match layout {
+            Layout::Strip(strip) => usize::from(strip.nested),
+            Layout::Rings { inner, .. } => 1 + inner.len(),
+        };
+        if rows > 1 {
+            how.push(self.text("strip-rows", &fluent_args! { "rows" => rows }));
+        }
         how
     }
 

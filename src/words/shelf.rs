@@ -6,6 +6,7 @@ use fluent::{FluentArgs, FluentValue, fluent_args};
 
 use super::harmless::{shown_name, shown_note};
 use super::lengths::{fine, sum};
+use super::pins::set_nested;
 use super::reasons::kind_of_format;
 use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
@@ -29,7 +30,7 @@ impl Words {
 
     /// What is said of a tie when it gets the focus. `number` counts from 1.
     pub fn say_tie(&self, tie: &Shelved, number: usize, ties: usize) -> Spoken {
-        let args = fluent_args! {
+        let mut args = fluent_args! {
             "number" => number, "ties" => ties,
             "name" => shown_name(&tie.tie.name), "note" => shown_note(&tie.tie.note),
             "named" => (!tie.tie.name.trim().is_empty()).selector(),
@@ -39,6 +40,7 @@ impl Words {
             "phase" => tie.place.phase().name(), "state" => tie.status().selector(),
             "percent" => tie.per_cent(), "days" => tie.days,
         };
+        set_nested(&mut args, tie.tie.plan.knot().lattice());
         self.spoken(SpokenMessage::ShelfTieSay, &args)
     }
 

@@ -4,10 +4,11 @@ use std::fmt;
 
 use fluent::{FluentArgs, fluent_args};
 
+use super::pins::set_nested;
 use super::selectors::Selector;
 use super::step_args::{
     begin_args, check_args, counted_args, crossing_args, fair_args, finish_args, follow_args,
-    lay_args, lift_args,
+    laced_args, lay_args, lift_args, splits_args,
 };
 use super::{Detail, Sentence, Words};
 use crate::guide::{FinishTask, Landing, LayStep, Script, Step, What};
@@ -101,7 +102,15 @@ impl Words {
         let mut shown = match &step.what {
             What::Kit(kit) => self.show_kit(kit),
             What::Rig(step) => self.show_rig(step),
-            What::Begin(begin) => lines("begin-show", &["begin-show-note"], &begin_args(begin)),
+            What::Begin(begin) => {
+                let mut shown = lines("begin-show", &["begin-show-note"], &begin_args(begin));
+                if begin.begins_a_nest {
+                    shown
+                        .notes
+                        .push(self.text("laced-show", &laced_args(begin)));
+                }
+                shown
+            }
             What::Follow(follow) => {
                 lines("follow-show", &["follow-show-note"], &follow_args(follow))
             }
@@ -180,7 +189,7 @@ impl Words {
         let args = fluent_args! {
             "phase" => phase, "pass" => step.place.pass().unwrap_or(1), "passes" => passes,
             "strand" => step.place.strand().unwrap_or(1), "strands" => knot.strands(),
-            "leg" => step.place.leg().unwrap_or(0), "legs" => knot.legs_per_strand(),
+            "leg" => step.place.leg().unwrap_or(0), "legs" => knot.legs_of(step.place.strand().unwrap_or(1)),
             "part" => part, "parts" => parts, "item" => item, "items" => items,
             "whole" => is_whole.selector(),
             "named" => cord.is_some().selector(), "cord" => cord.unwrap_or_default().to_owned(),
@@ -198,8 +207,12 @@ impl Words {
         if marks.is_empty() && depth != Detail::Brief {
             notes.push(self.text("lay-show-clear", &args));
         }
-        if lay.landmark.is_some() {
-            notes.push(self.text("lay-show-note-on", &args));
+        match lay.splits {
+            _ if lay.landmark.is_some() => notes.push(self.text("lay-show-note-on", &args)),
+            Some(splits) if depth != Detail::Brief => {
+                notes.push(self.text("lay-show-splits", &splits_args(lay, splits)));
+            }
+            _ => {}
         }
         let is_plain_turn = matches!(lay.landing, Landing::Round | Landing::OnTheWay);
         if !(is_plain_turn && depth == Detail::Brief) {
@@ -256,13 +269,14 @@ impl Words {
     pub fn facts(&self, script: &Script) -> Sentence {
         let plan = script.plan();
         let knot = plan.knot();
-        let args = fluent_args! {
+        let mut args = fluent_args! {
             "leads" => knot.leads(), "bights" => knot.bights(), "strands" => knot.strands(),
             "hand" => plan.hand.selector(), "tucks" => plan.laying().tucks(),
             "other_tucks" => plan.tucks_begun_with_over().unwrap_or(0),
             "staggered" => knot.is_staggered().selector(),
-            "turns" => knot.turns(), "uneven" => (!knot.is_even()).selector(),
+            "turns" => knot.leg(1, 1).map_or(0, |leg| knot.turns_of(leg)), "uneven" => (!knot.is_even()).selector(),
         };
+        set_nested(&mut args, knot.lattice());
         self.sentence("start-facts", &args)
     }
 }

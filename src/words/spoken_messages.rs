@@ -32,6 +32,7 @@ pub(super) enum SpokenMessage {
     GlossaryFollowSay,
     GlossaryLeadSay,
     GlossaryLegSay,
+    GlossaryNestedSay,
     GlossaryOverUnderSay,
     GlossaryPassSay,
     GlossaryPinSay,
@@ -70,14 +71,18 @@ pub(super) enum SpokenMessage {
     LengthInSay,
     LengthMSay,
     LengthMmSay,
+    LacedSay,
+    LaySaySplits,
     LiftSay,
     LogFieldSay,
+    PinOfRowSay,
     PlanAnswerSay,
     PlanFieldSay,
     PlanFilterSay,
     QuestionSay,
     RigClosePinsSay,
     RigCutSay,
+    RigNestSay,
     RigNumberSay,
     RigPinsSay,
     RigRowSay,
@@ -180,11 +185,14 @@ impl SpokenMessage {
                 | Self::LaySayClear
                 | Self::LaySayCrossing
                 | Self::LaySayLanding
+                | Self::LacedSay
+                | Self::PinOfRowSay
                 | Self::LaySayWay
                 | Self::LaySayWayOn
                 | Self::LiftSay
                 | Self::RigClosePinsSay
                 | Self::RigCutSay
+                | Self::RigNestSay
                 | Self::RigNumberSay
                 | Self::RigPinsSay
                 | Self::RigRowSay

@@ -3,13 +3,14 @@
 use fluent::{FluentArgs, fluent_args};
 
 use super::lengths::by_hand;
+use super::pins::{named, set_nested};
 use super::selectors::Selector;
 use crate::bench::Millimetres;
 use crate::guide::{
     BeginStep, CheckStep, FairStep, FinishStep, FinishTask, FollowStep, Landmark, LastLeg, LayStep,
     LiftStep, Question, TakeBack, Tuck,
 };
-use crate::knot::{Crossing, PassLeg, Rim};
+use crate::knot::{Crossing, PassLeg, Pin, Rim};
 
 /// The tail to leave when the tube is not known. *Common practice, no source.*
 const USUAL_TAIL: f64 = 150.0;
@@ -25,9 +26,10 @@ fn set_tail(args: &mut FluentArgs<'_>, tail: Option<Millimetres>) {
 
 pub(super) fn begin_args(begin: &BeginStep) -> FluentArgs<'static> {
     let mut args = fluent_args! {
-        "strand" => begin.strand, "strands" => begin.strands, "pin" => begin.pin,
+        "strand" => begin.strand, "strands" => begin.strands, "pin" => named(begin.pin),
         "hand" => begin.hand.selector(), "uneven" => begin.is_uneven.selector(),
         "staggered" => begin.is_staggered.selector(),
+        "woven" => begin.pin.row.is_one_of_several().selector(),
     };
     set_cord(&mut args, begin.cord.as_deref());
     set_tail(&mut args, begin.tail);
@@ -37,10 +39,11 @@ pub(super) fn begin_args(begin: &BeginStep) -> FluentArgs<'static> {
 pub(super) fn follow_args(follow: &FollowStep) -> FluentArgs<'static> {
     let mut args = fluent_args! {
         "pass" => follow.pass, "strand" => follow.strand, "strands" => follow.strands,
-        "pin" => follow.pin, "apart" => follow.is_apart.selector(),
+        "pin" => named(follow.pin), "apart" => follow.is_apart.selector(),
         "lane" => if follow.inside_at_top { "bottom" } else { "top" },
         "inside" => if follow.inside_at_top { "top" } else { "bottom" },
         "added" => follow.is_added.selector(),
+        "own" => follow.pin.row.is_one_of_several().selector(),
     };
     set_cord(&mut args, follow.cord.as_deref());
     set_tail(&mut args, follow.tail);
@@ -53,7 +56,7 @@ pub(super) fn lay_args(lay: &LayStep) -> FluentArgs<'static> {
         "pass" => pass, "strand" => strand, "strands" => lay.strands,
         "leg" => leg, "legs" => lay.legs, "part" => lay.part, "parts" => lay.parts,
         "heading" => lay.leg.heading().selector(),
-        "from" => lay.leg.from.number, "to" => lay.leg.to.number,
+        "from" => named(lay.leg.from), "to" => named(lay.leg.to),
         "turns" => lay.turns, "hand" => lay.hand.selector(), "lane" => lane(lay),
         "landing" => lay.landing.selector(),
         "first" => (lay.pass_leg == PassLeg { pass: 1, strand: 1, leg: 1 }).selector(),
@@ -72,20 +75,42 @@ pub(super) fn lay_args(lay: &LayStep) -> FluentArgs<'static> {
             past.rim.selector()
         };
         args.set("rim", rim);
-        args.set("past", past.number);
+        args.set("past", named(past));
         args.set("made", turns);
     }
     set_cord(&mut args, lay.cord.as_deref());
     args
 }
 
-/// The rim towards which a follower lies of the first cord: the bottom one when it turns inside at the
-/// top.
+/// The rim towards which a follower lies of the cord it follows: the bottom one when it turns inside
+/// at the top. Where cords are nested that is its own first pass, not the first cord of all.
 fn lane(lay: &LayStep) -> &'static str {
+    let is_nested = lay.leg.from.row.is_one_of_several();
     match lay.side {
         None => "none",
-        Some(side) if side.turns_inside(Rim::Top, lay.hand) => "bottom",
+        Some(side) if side.turns_inside(Rim::Top, lay.hand) => {
+            if is_nested {
+                "bottom-own"
+            } else {
+                "bottom"
+            }
+        }
+        Some(_) if is_nested => "top-own",
         Some(_) => "top",
+    }
+}
+
+/// The two legs between which a leg of a nested cord is laid.
+pub(super) fn splits_args(lay: &LayStep, [one, other]: [Pin; 2]) -> FluentArgs<'static> {
+    fluent_args! {
+        "heading" => lay.leg.heading().selector(), "left" => named(one), "next" => named(other),
+    }
+}
+
+/// What there is to say where a cord of an interwoven knot begins.
+pub(super) fn laced_args(begin: &BeginStep) -> FluentArgs<'static> {
+    fluent_args! {
+        "rows" => begin.pin.row.of, "row" => begin.pin.row.number,
     }
 }
 
@@ -105,7 +130,7 @@ pub(super) fn crossing_args(
     fluent_args! {
         "over" => crossing.over.selector(), "cords" => crossing.cords, "place" => place,
         "heading" => crossing.of.heading().opposite().selector(),
-        "of-from" => crossing.of.from.number, "of-to" => crossing.of.to.number,
+        "of-from" => named(crossing.of.from), "of-to" => named(crossing.of.to),
     }
 }
 
@@ -114,17 +139,18 @@ pub(super) fn check_args(check: &CheckStep) -> FluentArgs<'static> {
         "pass" => check.after.pass, "passes" => check.passes,
         "strand" => check.after.strand, "strands" => check.strands,
         "round" => check.round, "rounds" => check.rounds,
-        "ends" => check.ends_pass().selector(), "whole" => check.is_whole.selector(),
-        "cords" => check.cords, "rows" => check.rows, "at" => check.at.number,
+        "ends" => check.ends_pass().selector(), // Where the legs of some strand cross more than others, there is no one number for all.
+        "whole" => (check.is_whole && check.rows_alike).selector(),
+        "cords" => check.cords, "rows" => check.rows, "at" => named(check.at),
         "counted" => check.crossings.is_some().selector(),
         "first" => (check.after == PassLeg { pass: 1, strand: 1, leg: 2 }).selector(),
         "crossings" => check.crossings.unwrap_or(0),
-        "from" => check.last.leg.from.number, "to" => check.last.leg.to.number,
+        "from" => named(check.last.leg.from), "to" => named(check.last.leg.to),
     }
 }
 
 pub(super) fn lift_args(lift: &LiftStep) -> FluentArgs<'static> {
-    fluent_args! { "task" => lift.task.selector(), "bights" => lift.bights, "ends" => lift.ends }
+    fluent_args! { "task" => lift.task.selector(), "pins" => lift.pins, "ends" => lift.ends }
 }
 
 /// Crossings of a leg that a look tells one by one; of more nobody would follow the order.
@@ -152,7 +178,7 @@ pub(super) fn fair_args(fair: &FairStep) -> FluentArgs<'static> {
         "round" => fair.round, "rounds" => fair.rounds, "passes" => fair.passes,
         "pass" => pass, "strand" => strand, "strands" => fair.strands,
         "leg" => leg, "legs" => fair.legs, "heading" => fair.leg.heading().selector(),
-        "from" => fair.leg.from.number, "to" => fair.leg.to.number,
+        "from" => named(fair.leg.from), "to" => named(fair.leg.to),
         "first" => fair.is_first.selector(), "last" => fair.is_last.selector(),
         "whole" => fair.in_round.is_some().selector(), "round-legs" => fair.in_round.unwrap_or(0),
     };
@@ -179,13 +205,14 @@ pub(super) fn finish_args(finish: &FinishStep) -> FluentArgs<'static> {
         FinishTask::Tuck(tuck) => tuck_args(tuck),
         FinishTask::Trim { ends } => fluent_args! { "task" => "trim", "ends" => *ends },
         FinishTask::Seal { ends } => fluent_args! { "task" => "seal", "ends" => *ends },
-        FinishTask::Done {
-            leads,
-            bights,
-            passes,
-        } => fluent_args! {
-            "task" => "done", "leads" => *leads, "bights" => *bights, "passes" => *passes,
-        },
+        FinishTask::Done { lattice, passes } => {
+            let mut args = fluent_args! {
+                "task" => "done", "leads" => lattice.leads(), "bights" => lattice.bights(),
+                "passes" => *passes,
+            };
+            set_nested(&mut args, *lattice);
+            args
+        }
     }
 }
 
@@ -198,7 +225,7 @@ fn tuck_args(tuck: &Tuck) -> FluentArgs<'static> {
     let mut args = fluent_args! {
         "task" => "tuck", "order" => "", "strand" => tuck.strand, "strands" => tuck.strands,
         "end" => if tuck.is_working { "working" } else { "standing" },
-        "pin" => tuck.pin, "top" => top.number, "lane" => tuck.lane.selector(),
+        "pin" => named(tuck.pin), "top" => named(top), "lane" => tuck.lane.selector(),
         "cords" => tuck.beside, "under" => (!tuck.crossings.is_empty()).selector(),
     };
     set_cord(&mut args, tuck.cord.as_deref());
@@ -210,10 +237,11 @@ pub(super) fn take_back_args(back: &TakeBack) -> FluentArgs<'static> {
         "pass" => back.pass_leg.pass, "strand" => back.pass_leg.strand, "strands" => back.strands,
         "leg" => back.pass_leg.leg,
         "heading" => back.leg.heading().selector(), "whole" => back.is_whole.selector(),
-        "from" => back.leg.from.number, "to" => back.leg.to.number,
-        "tail" => back.tail_off.map_or(0, |pin| pin.number),
+        "from" => named(back.leg.from), "to" => named(back.leg.to),
+        "off" => back.tail_off.is_some().selector(),
+        "tail" => back.tail_off.map_or(0.into(), named),
         "first-rim" => back.first_back_to.map_or("none", |pin| pin.rim.selector()),
-        "first" => back.first_back_to.map_or(0, |pin| pin.number),
+        "first" => back.first_back_to.map_or(0.into(), named),
     };
     set_cord(&mut args, back.cord.as_deref());
     args
@@ -228,6 +256,6 @@ pub(super) fn question_args(question: &Question) -> FluentArgs<'static> {
         Question::Crossed { pin, crossings } => ("crossed", pin, crossings),
     };
     fluent_args! {
-        "question" => kind, "rim" => pin.rim.selector(), "pin" => pin.number, "count" => count,
+        "question" => kind, "rim" => pin.rim.selector(), "pin" => named(pin), "count" => count,
     }
 }

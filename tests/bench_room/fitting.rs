@@ -94,6 +94,7 @@ fn a_filter_keeps_what_is_not_wanted_out_and_nothing_else() {
     let all = fit(&handle());
     let filter = FitFilter {
         passes: Some(2),
+        nested: 1,
         least_leads: 4,
         least_bights: 5,
         one_cord: true,

@@ -6,6 +6,7 @@
 mod areas;
 mod cord;
 mod fitting;
+mod interwoven;
 mod learning;
 mod lengths;
 mod offers;

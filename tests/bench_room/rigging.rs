@@ -4,6 +4,7 @@ use marlinspeak::bench::{
     Cord, KitItem, Layout, PassCord, Rig, RigCaution, RigError, RigJob, Start, Thread, Tool, Tube,
     kit, pin_holds, pin_needed, pin_to_buy, pinning, rig,
 };
+use marlinspeak::knot::Lattice;
 
 use crate::{counts, mm};
 
@@ -19,6 +20,7 @@ fn a_row_of_twelve_for_four_bights_is_pinned_in_every_third_hole() {
         bottom,
         top,
         turn_half_hole,
+        ..
     } = rigged(6, 4, 1, &tube).layout
     else {
         panic!("the tube has rings");
@@ -65,7 +67,11 @@ fn top_pins_stand_where_the_braid_wants_them() {
                     bottom,
                     top,
                     turn_half_hole,
-                }) = pinning(&tube, bights, staggered)
+                    ..
+                }) = pinning(
+                    &tube,
+                    Lattice::plain(if staggered { 5 } else { 4 }, bights).unwrap(),
+                )
                 else {
                     panic!("{bights} divides {holes}");
                 };
@@ -90,6 +96,7 @@ fn a_row_that_needs_no_half_hole_goes_first() {
             bottom,
             top,
             turn_half_hole,
+            ..
         } => {
             assert_eq!(bottom.row, top.row);
             assert!(!turn_half_hole);

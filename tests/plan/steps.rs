@@ -56,6 +56,7 @@ fn every_number_of_the_rig_steps_is_that_of_the_rig() {
             bottom,
             top,
             turn_half_hole,
+            ..
         } = &rig.layout
         else {
             panic!("the tube has rings");
@@ -95,6 +96,7 @@ fn every_number_of_the_rig_steps_is_that_of_the_rig() {
                         let tenths = (spacing.get() * 10.0).round() / 10.0;
                         assert!(say.contains(&format!("stands {tenths} millimetres above")));
                     }
+                    Task::Nest { .. } => panic!("no bights are nested here"),
                     Task::Number { pins, tape } => {
                         assert_eq!((pins, tape), (rig.counts.bights(), rig.tape));
                     }

@@ -5,7 +5,7 @@ use std::fs;
 use jiff::Timestamp;
 use marlinspeak::files::FormatError;
 use marlinspeak::guide::{Place, Plan};
-use marlinspeak::knot::{Hand, Knot, Laying, LayingOrder, PassLeg, Side, Weave};
+use marlinspeak::knot::{Hand, Knot, Lattice, Laying, LayingOrder, PassLeg, Side, Weave};
 use marlinspeak::shelf::{DocumentError, ShelfError, TIE_VERSION, Tie, read_tie, write_tie};
 use proptest::prelude::*;
 use serde_json::{Map, Value, json};
@@ -36,11 +36,40 @@ fn a_document_of_version_0_is_read_and_saved_in_the_newest() {
     assert_eq!(tie.plan.laying().order(), LayingOrder::PassByPass);
     shelf.save(&tie).unwrap();
     let new: Value = serde_json::from_slice(&fs::read(&file).unwrap()).unwrap();
-    assert_eq!(new["version"], json!(TIE_VERSION));
+    // A plain knot stays one that a program of version 1 reads.
+    assert_eq!(new["version"], json!(1));
     assert_eq!(new["place"]["phase"], "follow");
     assert!(new["place"].get("stage").is_none());
     // The old document stays as the copy before.
     assert_eq!(fs::read(previous(&shelf, tie.id())).unwrap(), old);
+}
+
+/// A program from before would take it for plain, so it is of a version that such a one refuses.
+#[test]
+fn an_interwoven_tie_is_of_a_newer_version_and_comes_back_whole() {
+    for (lands, weave) in [("1", ""), ("2", ""), ("", "1")] {
+        let plan = Plan::read_nested(["5", "4", "2", lands], "2", weave).unwrap();
+        let place = Place::Lay {
+            pass_leg: PassLeg {
+                pass: 2,
+                strand: 2,
+                leg: 8,
+            },
+            crossing: 1,
+        };
+        let tie = Tie::begin(plan, place);
+        let written = write_tie(&tie).unwrap();
+        let document: Value = serde_json::from_slice(&written).unwrap();
+        assert_eq!(document["version"], json!(2));
+        assert_eq!(document["knot"]["nested"], json!(2));
+        assert_eq!(read_tie(&written), Ok(tie));
+    }
+    let wrong =
+        br#"{"version": 2, "knot": {"leads": 5, "bights": 4, "nested": 2, "lands": 3, "passes": 1,
+        "weave": "2", "side": "right", "hand": "right", "order": "strand-by-strand"},
+        "place": {"phase": "lead", "pass": 1, "strand": 1, "leg": 0, "crossing": 0},
+        "begun": "2025-01-01T10:00:00Z", "touched": "2025-01-01T11:00:00Z"}"#;
+    assert!(read_tie(wrong).is_err());
 }
 
 #[test]
@@ -218,17 +247,25 @@ fn weaves(rows: u16) -> impl Strategy<Value = Weave> {
 }
 
 fn plans() -> impl Strategy<Value = Plan> {
-    let counts = (2_u16..=999, 2_u16..=999, 1_u16..=9);
+    let counts = (3_u16..=999, 2_u16..=999, 1_u16..=9);
+    let nests = prop_oneof![
+        Just((1_u16, 1_u16)),
+        (1_u16..=9).prop_flat_map(|nested| (Just(nested), 1..=nested))
+    ];
     let ways = (any::<bool>(), any::<bool>(), any::<bool>());
-    (counts, ways)
-        .prop_flat_map(|(counts, ways)| (Just(counts), Just(ways), weaves(counts.0 - 1)))
-        .prop_map(|((leads, bights, passes), (side, hand, order), weave)| {
+    (counts, nests, ways)
+        .prop_flat_map(|((leads, bights, passes), (nested, lands), ways)| {
+            let plain = Lattice::plain(leads, bights).unwrap();
+            let lattice = plain.interwoven(nested, lands).unwrap();
+            (Just((lattice, passes)), Just(ways), weaves(lattice.rows()))
+        })
+        .prop_map(|((lattice, passes), (side, hand, order), weave)| {
             let order = if order {
                 LayingOrder::PassByPass
             } else {
                 LayingOrder::StrandByStrand
             };
-            let knot = Knot::new(leads, bights, weave).unwrap();
+            let knot = Knot::woven(lattice, weave).unwrap();
             Plan::of(
                 Laying::new(knot, passes, order).unwrap(),
                 if side { Side::Right } else { Side::Left },
@@ -255,10 +292,11 @@ prop_compose! {
         let up_to = |index: usize, most: u16| {
             u16::try_from(within[index].index(usize::from(most))).unwrap()
         };
+        let strand = 1 + up_to(1, laying.knot().strands());
         let pass_leg = PassLeg {
             pass: 1 + up_to(0, laying.passes()),
-            strand: 1 + up_to(1, laying.knot().strands()),
-            leg: 1 + up_to(2, laying.knot().legs_per_strand()),
+            strand,
+            leg: 1 + up_to(2, laying.knot().legs_of(strand)),
         };
         let number = up_to(3, u16::MAX);
         let place = match phase {

@@ -62,17 +62,28 @@ enum Corner {
 impl Diagram {
     /// The diagram of the lead pass, from the document of `steps --json`.
     pub fn of_lead_pass(document: &Value) -> Result<Self, String> {
-        Self::of_passes(&Story::read(document)?, 1)
+        Self::of_passes(&Story::read(document)?, 1, is_nested(document))
+    }
+
+    /// The same of one strand by itself, all others left out.
+    pub fn of_strand(document: &Value, strand: u64) -> Result<Self, String> {
+        let mut story = Story::read(document)?;
+        let is_own: Vec<bool> = story.legs.iter().map(|leg| leg.strand == strand).collect();
+        story.laid.retain(|laid| is_own[laid.leg]);
+        for laid in &mut story.laid {
+            laid.met.retain(|met| is_own[met.leg]);
+        }
+        Self::of_passes(&story, 1, true)
     }
 
     /// The diagram of the finished cable, every pass closed upon itself. A crossing told as so
     /// many cords is that many crossings.
     pub fn of_cable(document: &Value) -> Result<Self, String> {
         let story = Story::read(document)?;
-        Self::of_passes(&story, story.passes())
+        Self::of_passes(&story, story.passes(), is_nested(document))
     }
 
-    fn of_passes(story: &Story, passes: usize) -> Result<Self, String> {
+    fn of_passes(story: &Story, passes: usize, is_nested: bool) -> Result<Self, String> {
         let mut crossings = Vec::new();
         let mut cords = vec![Vec::new(); story.legs.len() * passes];
         for laid in story.laid.iter().filter(|laid| laid.pass <= passes) {
@@ -116,7 +127,7 @@ impl Diagram {
             .max()
             .unwrap_or(0);
         for (cord, points) in cords.iter().enumerate() {
-            check_rows(points, rows, passes).map_err(|why| {
+            check_rows(points, (!is_nested).then_some(rows), passes).map_err(|why| {
                 format!(
                     "{why}: pass {} of {:?}",
                     cord % passes + 1,
@@ -148,14 +159,32 @@ impl Diagram {
     }
 }
 
-/// A cord meets every cord of the cable that it crosses in a row once, in every row.
-fn check_rows(points: &[Point], rows: u64, passes: usize) -> Result<(), String> {
+/// Whether bights are nested: then a leg near a rim has rows in which it meets nobody.
+fn is_nested(document: &Value) -> bool {
+    document["knot"]["nested"]
+        .as_u64()
+        .is_some_and(|nested| nested > 1)
+}
+
+/// A cord meets every cord of the cable that it crosses in a row once, in every row of so many.
+fn check_rows(points: &[Point], rows: Option<u64>, passes: usize) -> Result<(), String> {
     let mut met: Vec<_> = points.iter().map(|point| (point.row, point.pass)).collect();
     met.sort_unstable();
     if let Some(pair) = met.windows(2).find(|pair| pair[0] == pair[1]) {
         return Err(format!("row {} is met twice", pair[0].0));
     }
-    let all = (1..=rows).flat_map(|row| (1..=passes).map(move |pass| (row, pass)));
+    let rows: Vec<u64> = match rows {
+        Some(rows) => (1..=rows).collect(),
+        None => met
+            .iter()
+            .map(|point| point.0)
+            .collect::<std::collections::BTreeSet<_>>()
+            .into_iter()
+            .collect(),
+    };
+    let all = rows
+        .into_iter()
+        .flat_map(|row| (1..=passes).map(move |pass| (row, pass)));
     match all.clone().find(|point| !met.contains(point)) {
         Some((row, _)) => Err(format!("row {row} is not met")),
         None if met.len() > all.count() => Err("there is no row 0".to_owned()),

@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde_json::{Value, json};
 
-use super::spoken::{Depth, Lane, Pin, Rim, Spoken, language, listen};
+use super::spoken::{Depth, Lane, Pin, ROW, Rim, Spoken, language, listen};
 
 /// The `lay` steps as `steps --json` would give them, worked out from everything that is
 /// spoken during the job in the language of `tag`.
@@ -66,81 +66,120 @@ pub fn document(tag: &str, said: &[String], depth: Depth) -> Result<Value, Strin
             "crossings": crossings,
         }));
     }
-    Ok(json!({ "steps": steps }))
+    Ok(json!({ "knot": { "nested": tube.nested }, "steps": steps }))
 }
 
 fn pin((rim, number): Pin) -> Value {
     let rim = if rim == Rim::Bottom { "bottom" } else { "top" };
-    json!({ "rim": rim, "pin": number })
+    json!({ "rim": rim, "row": number / ROW + 1, "pin": number % ROW })
 }
 
-/// The tube with its pins, half pitch by half pitch.
+/// The tube with its pins, half pitch by half pitch: those of one number in line, every row of them two
+/// rows of crossings inside the one before.
 struct Tube {
-    leads: u64,
+    nested: u64,
     bights: u64,
     stagger: u64,
+    height: u64,
 }
 
 impl Tube {
     fn of(laid: &[Spoken], is_staggered: bool) -> Result<Self, String> {
-        let bottom: BTreeSet<Pin> = laid
+        let pins: BTreeSet<Pin> = laid
             .iter()
             .map(|spoken| spoken.from)
             .filter(|pin| pin.0 == Rim::Bottom)
             .collect();
+        let nested = pins.iter().map(|pin| pin.1 / ROW + 1).max().unwrap_or(1);
         let first = laid.first().ok_or("no leg is said")?;
         let mut tube = Self {
-            leads: 0,
-            bights: bottom.len() as u64,
-            stagger: u64::from(is_staggered),
+            nested,
+            bights: pins.len() as u64 / nested,
+            stagger: if is_staggered { nested } else { 0 },
+            height: 0,
         };
-        // A leg goes one row up for every half pitch, so it is as many leads high as half
-        // pitches wide.
-        let round = 2 * tube.bights;
-        let apart = (tube.place(first.to) + round - tube.place(first.from)) % round;
-        tube.leads = apart + round * first.turns.ok_or("no word of turns")?;
+        // A leg goes one row up for every half pitch, so it is as many rows high as half pitches
+        // wide; the rows outside the pin where it lands come on top of that.
+        let round = tube.round();
+        let apart = (tube.across(first.to) + round - tube.across(first.from)) % round;
+        let climbed = apart + round * first.turns.ok_or("no word of turns")?;
+        tube.height = climbed + 2 * (first.from.1 / ROW + first.to.1 / ROW);
         Ok(tube)
     }
 
-    /// Half pitches from bottom pin 1.
-    fn place(&self, (rim, number): Pin) -> u64 {
-        2 * (number - 1) + if rim == Rim::Top { self.stagger } else { 0 }
+    fn round(&self) -> u64 {
+        2 * self.nested * self.bights
     }
 
-    /// The pin at so many half pitches from bottom pin 1.
-    fn pin_at(&self, rim: Rim, place: u64) -> Pin {
+    /// Half pitches from bottom pin 1.
+    fn across(&self, (rim, number): Pin) -> u64 {
         let stagger = if rim == Rim::Top { self.stagger } else { 0 };
-        let round = 2 * self.bights;
-        (rim, (place + round - stagger) % round / 2 + 1)
+        2 * self.nested * (number % ROW - 1) + stagger
+    }
+
+    /// Rows above the outermost bottom pins.
+    fn up(&self, (rim, number): Pin) -> u64 {
+        let inside = 2 * (number / ROW);
+        if rim == Rim::Top {
+            self.height - inside
+        } else {
+            inside
+        }
+    }
+
+    fn pins(&self, rim: Rim) -> impl Iterator<Item = Pin> + '_ {
+        let rows = 0..self.nested;
+        rows.flat_map(move |row| (1..=self.bights).map(move |number| (rim, ROW * row + number)))
+    }
+
+    /// Where a cord is that left this pin, in that row; nothing before it left and once it has come to
+    /// a pin of the other rim.
+    fn passes(&self, from: Pin, row: u64) -> Option<u64> {
+        let rises = from.0 == Rim::Bottom;
+        let climbed = if rises {
+            row.checked_sub(self.up(from))?
+        } else {
+            self.up(from).checked_sub(row)?
+        };
+        let landed = self.landing(from)?;
+        let is_on_the_way = if rises {
+            row < self.up(landed)
+        } else {
+            row > self.up(landed)
+        };
+        (climbed > 0 && is_on_the_way).then(|| (self.across(from) + climbed) % self.round())
+    }
+
+    /// The first pin of the other rim that a cord comes to.
+    fn landing(&self, from: Pin) -> Option<Pin> {
+        let other = if from.0 == Rim::Bottom {
+            Rim::Top
+        } else {
+            Rim::Bottom
+        };
+        let round = self.round();
+        let met = self.pins(other).filter(|pin| {
+            let climbed = self.up(*pin).abs_diff(self.up(from));
+            (self.across(from) + climbed) % round == self.across(*pin) % round
+        });
+        met.min_by_key(|pin| self.up(*pin).abs_diff(self.up(from)))
     }
 
     /// The rows in which a leg meets cords that lie there, in the order in which it meets them, with
     /// the pins of their leg.
-    ///
-    /// The rising leg from `x` and the falling one from `z` are at the same place in row `y` when
-    /// `x + y ≡ z + leads − y` (mod 2 bights).
     fn in_the_way(&self, spoken: &Spoken, cords: &BTreeMap<Pin, u64>) -> Vec<(u64, (Pin, Pin))> {
         let rises = spoken.from.0 == Rim::Bottom;
-        let (start, round) = (self.place(spoken.from), 2 * self.bights);
-        let mut rows: Vec<u64> = (1..self.leads).collect();
+        let mut rows: Vec<u64> = (1..self.height).collect();
         if !rises {
             rows.reverse();
         }
-        let met = rows.into_iter().map(|row| {
-            // Far enough round not to fall below nothing.
-            let far = round * (self.leads + 1);
-            let (from, to) = if rises {
-                (Rim::Top, (start + 2 * row + far - self.leads) % round)
-            } else {
-                (Rim::Bottom, (start + self.leads + far - 2 * row) % round)
-            };
-            let other = if from == Rim::Top {
-                Rim::Bottom
-            } else {
-                Rim::Top
-            };
-            let landing = (to + self.leads) % round;
-            (row, (self.pin_at(from, to), self.pin_at(other, landing)))
+        let far = if rises { Rim::Top } else { Rim::Bottom };
+        let met = rows.into_iter().filter_map(|row| {
+            let here = self.passes(spoken.from, row)?;
+            let from = self
+                .pins(far)
+                .find(|pin| self.passes(*pin, row) == Some(here))?;
+            Some((row, (from, self.landing(from)?)))
         });
         met.filter(|(_, (from, _))| cords.contains_key(from))
             .collect()

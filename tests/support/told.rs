@@ -126,7 +126,10 @@ fn pins(value: &Value) -> Result<(Pin, Pin), String> {
             Some("top") => Rim::Top,
             _ => return Err(format!("no rim in {key:?} of {value}")),
         };
-        Ok((rim, count(&value[key], "pin")?))
+        // A pin of another row is another pin: the outermost row is 1, and where there is but one,
+        // nothing is said of it.
+        let row = value[key]["row"].as_u64().unwrap_or(1) - 1;
+        Ok((rim, 10_000 * row + count(&value[key], "pin")?))
     };
     Ok((pin("from")?, pin("to")?))
 }

@@ -65,7 +65,7 @@ impl Walk {
         };
         let mut tube = Tube::default();
         for (pass, strand) in trips {
-            let mut start = 2 * (plan.start_pin(pass, strand) - 1);
+            let mut start = 2 * (plan.start_pin(pass, strand).number - 1);
             for leg in 1..=per_trip {
                 let rises = leg % 2 == 1;
                 let end = (start + leads) % (2 * bights);

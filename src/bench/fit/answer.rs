@@ -81,7 +81,7 @@ impl FitAnswer {
     pub fn weave(&self) -> Weave {
         let run = Weave::Run(self.run);
         if self.is_twin {
-            run.twin(self.counts.leads() - 1)
+            run.twin(self.counts.lattice().rows())
         } else {
             run
         }

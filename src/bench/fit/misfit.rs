@@ -3,7 +3,8 @@
 use super::search::{Candidate, cord_for, shapes, tube_length};
 use super::{FitFilter, FitWish};
 use crate::bench::tube_rules::{room_needed, takes};
-use crate::bench::{Counts, Millimetres, Tube};
+use crate::bench::{Counts, Millimetres, Tube, pinning};
+use crate::knot::Lattice;
 
 /// One reason why nothing fits, and what would.
 #[derive(Clone, Debug, PartialEq)]
@@ -104,7 +105,10 @@ fn no_shape(wish: &FitWish) -> Misfit {
     let wanted = wish.object.cover;
     // 2 leads, 2 bights, 1 pass: the fewest cords, and so the narrowest knot there is. It goes
     // round any object that is as thick as the cord.
-    let narrowest = Counts::new(2, 2, 1)
+    let nested = wish.filter.nested;
+    let narrowest = Lattice::plain(2, 2)
+        .and_then(|plain| plain.interwoven(nested, nested))
+        .and_then(|lattice| Counts::on(lattice, 1))
         .ok()
         .and_then(|counts| wish.braid(counts).tight().ok())
         .filter(|shape| shape.width.get() > wanted.get() + wish.tolerance.get());
@@ -130,7 +134,10 @@ fn other_cord(wish: &FitWish, step: f64) -> Option<Millimetres> {
         let other = FitWish {
             cord: diameter,
             tolerance: Millimetres::computed(wish.tolerance.get() * cord / wish.cord.get()),
-            filter: FitFilter::default(),
+            filter: FitFilter {
+                nested: wish.filter.nested,
+                ..FitFilter::default()
+            },
             ..wish.clone()
         };
         if shapes(&other).next().is_some() {
@@ -144,7 +151,7 @@ fn other_cord(wish: &FitWish, step: f64) -> Option<Millimetres> {
 fn not_on_this_tube(wish: &FitWish, tube: &Tube, shapes: &[Candidate]) -> Misfit {
     let (on_a_row, off_rows): (Vec<&Candidate>, Vec<&Candidate>) = shapes
         .iter()
-        .partition(|candidate| tube.takes(candidate.counts.bights()));
+        .partition(|candidate| pinning(tube, candidate.counts.lattice()).is_some());
     if on_a_row.is_empty() {
         let mut would_fit: Vec<u16> = off_rows
             .iter()

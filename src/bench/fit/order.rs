@@ -86,13 +86,14 @@ pub(super) fn fault(wish: &FitWish, counts: Counts, shape: &KnotShape, range: &W
     } else {
         (leads / bights).max(bights / leads)
     };
-    let crossings = f64::from(counts.passes()) * bights * (leads - 1.0);
+    let crossings = f64::from(counts.passes()) * f64::from(counts.lattice().crossings());
     let when = |is_so: bool, weight: f64| if is_so { weight } else { 0.0 };
     WEIGHTS.miss * miss
         + WEIGHTS.bare * (1.0 - shape.cover)
         + WEIGHTS.open * range.openness(shape.width)
         + WEIGHTS.angle * angle
-        + WEIGHTS.strands * doublings(f64::from(counts.strands()))
+        // A cord for every nest is what was asked for.
+        + WEIGHTS.strands * doublings(f64::from(counts.strands() / counts.nested()))
         + when(counts.leads() == 2, WEIGHTS.two_leads)
         + when(counts.bights() == 2, WEIGHTS.two_bights)
         + when(is_single && counts.leads() < LONG, WEIGHTS.short_single)

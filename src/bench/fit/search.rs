@@ -9,6 +9,7 @@ use crate::bench::tube_rules::{check_length, is_hampered, takes};
 use crate::bench::{
     Consumption, Counts, Finish, KnotShape, Millimetres, RigJob, Tube, WidthRange, bight_turn,
 };
+use crate::knot::Lattice;
 
 /// Leads and bights are looked for from 2 to this many.
 pub const MOST_LEADS_AND_BIGHTS: u16 = 60;
@@ -27,7 +28,7 @@ pub(super) struct Candidate {
 
 impl Candidate {
     fn shape(&self) -> KnotShape {
-        self.spacings.shape(self.counts.leads(), self.drawn_up)
+        self.spacings.shape(self.counts.height(), self.drawn_up)
     }
 }
 
@@ -52,7 +53,7 @@ fn answer(wish: &FitWish, candidate: &Candidate) -> Option<FitAnswer> {
     if wish.cord_at_hand.is_some_and(|at_hand| cord > at_hand) {
         return None;
     }
-    let run = wish.weave.run();
+    let run = wish.weave.run(counts.nested());
     let [begun_with_over, twin] = counts.tucks(run);
     let is_twin = wish.weave == WeaveChoice::FewestTucks && twin < begun_with_over;
     let (tucks, other_tucks) = if is_twin {
@@ -101,8 +102,10 @@ fn rounds(wish: &FitWish) -> impl Iterator<Item = Round> {
 }
 
 fn counts(wish: &FitWish, leads: u16, bights: u16, passes: u16) -> Option<Counts> {
-    let counts = Counts::new(leads, bights, passes).ok()?;
-    Some(counts.interlaced(wish.weave.interlacing()))
+    let nested = wish.filter.nested;
+    let lattice = Lattice::plain(leads, bights).ok()?;
+    let counts = Counts::on(lattice.interwoven(nested, nested).ok()?, passes).ok()?;
+    Some(counts.interlaced(wish.weave.interlacing(nested)))
 }
 
 /// The knots of so many bights and passes that reach the length to be covered, most leads first:
@@ -112,18 +115,21 @@ fn candidates(wish: &FitWish, Round { two, spacings }: Round) -> impl Iterator<I
     let widest = wish.object.cover.get() + wish.tolerance.get();
     // One more, for the sake of rounding.
     let most = most(spacings.leads_of(widest) + 2.0, 2).unwrap_or(0);
-    let interlacing = wish.weave.interlacing();
-    (2..=most.min(MOST_LEADS_AND_BIGHTS))
+    let nested = wish.filter.nested;
+    let run = wish.weave.run(nested);
+    // The rows of a knot are its leads, or of nested ones so many times as many and more.
+    (2..=(most / nested).min(MOST_LEADS_AND_BIGHTS))
         .rev()
-        .filter(|leads| (leads - 1).is_multiple_of(wish.weave.run()))
-        .filter(move |&leads| spacings.tight_width(leads) <= widest)
-        .filter_map(move |leads| Counts::new(leads, two.bights(), two.passes()).ok())
-        .map_while(move |counts| candidate(wish, spacings, counts.interlaced(interlacing)))
+        // Among nested cords each is by itself over one, under one.
+        .filter(move |leads| nested > 1 || (leads - 1).is_multiple_of(run))
+        .filter_map(move |leads| counts(wish, leads, two.bights(), two.passes()))
+        .filter(move |counts| spacings.tight_width(counts.height()) <= widest)
+        .map_while(move |counts| candidate(wish, spacings, counts))
 }
 
 /// The knot, when it comes near enough to the length to be covered.
 fn candidate(wish: &FitWish, spacings: Spacings, counts: Counts) -> Option<Candidate> {
-    let (leads, wanted) = (counts.leads(), wish.object.cover);
+    let (leads, wanted) = (counts.height(), wish.object.cover);
     let at = |width: Millimetres| Measured::from(spacings.bands(leads, width.get()));
     let is_opened = wanted.get() > spacings.tight_width(leads);
     let known = is_opened.then(|| at(wanted));

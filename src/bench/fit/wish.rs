@@ -46,17 +46,18 @@ pub enum WeaveChoice {
 
 impl WeaveChoice {
     /// The run, begun with over.
-    pub const fn run(self) -> u16 {
+    pub const fn run(self, nested: u16) -> u16 {
         match self {
-            Self::FewestTucks => 1,
+            Self::FewestTucks => nested,
             Self::Run(run) => run,
         }
     }
 
     /// How often its cords change sides.
-    pub fn interlacing(self) -> Interlacing {
+    pub fn interlacing(self, nested: u16) -> Interlacing {
         // As in every knot where the run is even.
-        Interlacing::of(&Weave::Run(self.run()), self.run())
+        let run = self.run(nested);
+        Interlacing::of(&Weave::Run(run), run)
     }
 }
 
@@ -65,6 +66,9 @@ impl WeaveChoice {
 pub struct FitFilter {
     /// Only knots of so many passes.
     pub passes: Option<u16>,
+    /// Bights nested at each rim: 1 for plain knots, more for interwoven ones, in which all cords have
+    /// the same leads.
+    pub nested: u16,
     /// Least leads.
     pub least_leads: u16,
     /// Least bights.
@@ -80,6 +84,7 @@ impl Default for FitFilter {
     fn default() -> Self {
         Self {
             passes: None,
+            nested: 1,
             least_leads: 2,
             least_bights: 2,
             one_cord: false,
@@ -101,6 +106,7 @@ impl FitFilter {
     /// ```
     pub fn takes(&self, counts: Counts) -> bool {
         self.passes.is_none_or(|passes| passes == counts.passes())
+            && counts.nested() == self.nested
             && counts.leads() >= self.least_leads
             && counts.bights() >= self.least_bights
             && !(self.one_cord && counts.strands() > 1)

@@ -16,7 +16,7 @@ use target::{Target, refused_name};
 use super::complaint::Complaint;
 use super::options::KnotOptions;
 use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_for};
-use crate::bench::{Layout, Prices, RigError, Tube, pinning};
+use crate::bench::{Counts, Layout, Prices, RigError, Tube, pinning};
 use crate::guide::{AtOnce, Labour, Plan, Script};
 use crate::picture::View;
 use crate::picture::sheet::{DOTS, Paper, SheetPage, StripSheet};
@@ -210,12 +210,8 @@ impl SheetArgs {
             return Ok(None);
         };
         let knot = plan.knot();
-        let Some(layout) = pinning(&tube, knot.bights(), knot.is_staggered()) else {
-            let error = RigError::NoRowDivides {
-                bights: knot.bights(),
-                rows: tube.rows().unwrap_or_default().to_vec(),
-                can_take: tube.bights(),
-            };
+        let Some(layout) = pinning(&tube, knot.lattice()) else {
+            let error = RigError::no_row(Counts::from(plan.laying()), &tube);
             return Err(Complaint::input(words.rig_error(&error)));
         };
         Ok(Some((tube, layout)))

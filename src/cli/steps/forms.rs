@@ -27,6 +27,8 @@ impl<'a> StepsDocument<'a> {
 struct KnotForm {
     leads: u16,
     bights: u16,
+    nested: u16,
+    lands: u16,
     passes: u16,
     weave: String,
     side: &'static str,
@@ -41,6 +43,8 @@ impl KnotForm {
         Self {
             leads: knot.leads(),
             bights: knot.bights(),
+            nested: knot.nested(),
+            lands: knot.lattice().lands(),
             passes: plan.laying().passes(),
             weave: knot.weave().to_string(),
             side: plan.side.into(),
@@ -212,6 +216,8 @@ struct LegForm {
 #[derive(Serialize)]
 struct PinForm {
     rim: &'static str,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    row: Option<u8>,
     pin: u16,
 }
 
@@ -233,13 +239,13 @@ impl WhatForm {
             What::Begin(begin) => Self::Begin {
                 pass: 1,
                 strand: begin.strand,
-                at: PinForm::of(Pin::bottom(begin.pin)),
+                at: PinForm::of(begin.pin),
                 cord: begin.cord.clone(),
             },
             What::Follow(follow) => Self::Follow {
                 pass: follow.pass,
                 strand: follow.strand,
-                at: PinForm::of(Pin::bottom(follow.pin)),
+                at: PinForm::of(follow.pin),
                 side: follow.side.into(),
                 added: follow.is_added,
                 cord: follow.cord.clone(),
@@ -279,7 +285,7 @@ impl WhatForm {
                     } else {
                         "standing"
                     },
-                    at: PinForm::of(Pin::bottom(tuck.pin)),
+                    at: PinForm::of(tuck.pin),
                     along: LegForm::of(tuck.along),
                     toward: tuck.lane.into(),
                     crossings: tuck.crossings.iter().map(CrossingForm::of).collect(),
@@ -336,6 +342,7 @@ impl PinForm {
     fn of(pin: Pin) -> Self {
         Self {
             rim: pin.rim.into(),
+            row: pin.row.is_one_of_several().then_some(pin.row.number),
             pin: pin.number,
         }
     }

@@ -3,7 +3,7 @@
 use strum::IntoStaticStr;
 
 use crate::bench::Millimetres;
-use crate::knot::{Crossing, Leg, PassLeg, Rim};
+use crate::knot::{Crossing, Lattice, Leg, PassLeg, Pin, Rim};
 
 /// Taking the knot off the tube, one thing at a time.
 ///
@@ -17,7 +17,7 @@ use crate::knot::{Crossing, Leg, PassLeg, Rim};
 ///     _ => None,
 /// });
 /// let step = found.unwrap();
-/// assert_eq!((step.bights, step.ends), (7, 2));
+/// assert_eq!((step.pins, step.ends), (7, 2));
 /// # Ok::<(), marlinspeak::knot::KnotError>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -26,8 +26,8 @@ pub struct LiftStep {
     pub task: LiftTask,
     /// How many things there are to do.
     pub of: u16,
-    /// Bights, and so pins in each ring.
-    pub bights: u16,
+    /// Pins at each rim.
+    pub pins: u16,
     /// Ends of cord that hang out.
     pub ends: u16,
 }
@@ -155,10 +155,8 @@ pub enum FinishTask {
     },
     /// Everything is done, and this is what it has become.
     Done {
-        /// Leads of the finished knot.
-        leads: u16,
-        /// Bights of the finished knot.
-        bights: u16,
+        /// Leads, bights and nests of the finished knot.
+        lattice: Lattice,
         /// Passes of the finished knot.
         passes: u16,
     },
@@ -177,7 +175,7 @@ pub enum FinishTask {
 /// });
 /// let step = found.unwrap();
 /// let marlinspeak::guide::FinishTask::Tuck(tuck) = step.task else { panic!() };
-/// assert_eq!(tuck.pin, 1);
+/// assert_eq!(tuck.pin.number, 1);
 /// assert!(tuck.crossings.last().is_some_and(|crossing| !crossing.over));
 /// # Ok::<(), marlinspeak::knot::KnotError>(())
 /// ```
@@ -192,7 +190,7 @@ pub struct Tuck {
     /// The working end, or the standing end left at the start.
     pub is_working: bool,
     /// The bottom pin, now a bight, where it comes out.
-    pub pin: u16,
+    pub pin: Pin,
     /// The leg to go along, away from that bight.
     pub along: Leg,
     /// The rim towards which the end lies of the cords that are there: where one more follower

@@ -19,7 +19,7 @@ use crate::knot::{Crossing, Hand, Leg, PassLeg, Pin, Side};
 /// });
 /// let step = found.unwrap();
 /// assert!(step.is_staggered);
-/// assert_eq!((step.pin, step.strands), (1, 1));
+/// assert_eq!((step.pin.number, step.strands), (1, 1));
 /// # Ok::<(), marlinspeak::knot::KnotError>(())
 /// ```
 #[derive(Clone, Debug, PartialEq)]
@@ -29,11 +29,14 @@ pub struct BeginStep {
     /// How many strands the knot has.
     pub strands: u16,
     /// The bottom pin where its tail is left.
-    pub pin: u16,
+    pub pin: Pin,
     /// Which way round the tube the tyer works.
     pub hand: Hand,
     /// Whether the top pins stand half way between the bottom ones.
     pub is_staggered: bool,
+    /// Whether it is the first cord of an interwoven knot, or the first that is nested in those
+    /// before.
+    pub begins_a_nest: bool,
     /// Whether the weave leaves a fault at the rims, to be told once.
     pub is_uneven: bool,
     /// What the tyer calls the cord.
@@ -55,7 +58,7 @@ pub struct BeginStep {
 /// });
 /// let step = found.unwrap();
 /// assert!(step.inside_at_top);
-/// assert_eq!((step.pass, step.pin), (2, 1));
+/// assert_eq!((step.pass, step.pin.number), (2, 1));
 /// # Ok::<(), marlinspeak::knot::KnotError>(())
 /// ```
 #[derive(Clone, Debug, PartialEq)]
@@ -67,7 +70,7 @@ pub struct FollowStep {
     /// How many strands the knot has.
     pub strands: u16,
     /// The bottom pin it begins at.
-    pub pin: u16,
+    pub pin: Pin,
     /// The side of the cord already there to keep to.
     pub side: Side,
     /// Whether it turns inside the bight already there at the top; at the bottom it does the
@@ -159,6 +162,10 @@ pub struct LayStep {
     /// Which of them are the first over and the first under of the tie: a word that is new to who
     /// learns.
     pub new_crossings: Vec<usize>,
+    /// Where bights are nested, the pins from which the two legs set out that lie beside this one
+    /// already, on the left and on the right: it runs between them all the way. Nothing in a later
+    /// pass, which keeps beside the cord it follows.
+    pub splits: Option<[Pin; 2]>,
     /// How the part ends.
     pub landing: Landing,
     /// What the tyer calls the cord.
@@ -199,8 +206,10 @@ pub struct CheckStep {
     pub cords: u16,
     /// Crossings on the tube now, when all of them belong to this strand's lead pass.
     pub crossings: Option<u32>,
-    /// Crossings along every leg from rim to rim, once the whole knot is laid.
+    /// Crossings along every leg of this strand, once the whole knot is laid.
     pub rows: u16,
+    /// Whether there are as many along the legs of every strand.
+    pub rows_alike: bool,
     /// The last leg, and what it crossed: so many cords over and so many under.
     pub last: LastLeg,
     /// Whether every strand has this many cords down by now.

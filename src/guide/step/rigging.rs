@@ -1,8 +1,8 @@
 //! The steps before the first leg: what goes into the bag, and how the tube is rigged.
 
 use super::caution::Caution;
-use crate::bench::{HexKey, KitItem, Millimetres, RigCaution, Thread, Tool};
-use crate::knot::{Hand, Rim};
+use crate::bench::{HexKey, KitItem, Millimetres, RigCaution, RingPins, Thread, Tool};
+use crate::knot::{Hand, PinRow, Rim};
 
 /// Things to put into the bag, as many as can be read in one look.
 ///
@@ -136,6 +136,17 @@ pub enum Task {
         /// How far on from bottom pin 1 top pin 1 stands; none when straight above.
         shift: Option<Millimetres>,
     },
+    /// Set a further row of pins at both rims, where bights are nested.
+    Nest {
+        /// Which row at each rim.
+        row: PinRow,
+        /// Pins of the row at each rim.
+        pins: u16,
+        /// The row of the bottom ring with the holes it stands in; none without rings.
+        ring: Option<RingPins>,
+        /// How far inside the outermost row it stands.
+        inside: Millimetres,
+    },
     /// Number the pins on tape that comes off again.
     Number {
         /// Pins on each ring.
@@ -175,7 +186,7 @@ impl RigStep {
     /// What can hurt here.
     pub(in crate::guide) fn caution(&self) -> Option<Caution> {
         self.things.iter().find_map(|task| match task {
-            Task::Pins { .. } | Task::Strip { .. } => Some(Caution::Pins),
+            Task::Pins { .. } | Task::Strip { .. } | Task::Nest { .. } => Some(Caution::Pins),
             Task::Cut { .. } => Some(Caution::Blades),
             _ => None,
         })
@@ -186,7 +197,9 @@ impl RigStep {
         self.things.iter().any(|task| {
             matches!(
                 task,
-                Task::Pins { rim: Rim::Top, .. } | Task::Strip { rim: Rim::Top, .. }
+                Task::Pins { rim: Rim::Top, .. }
+                    | Task::Strip { rim: Rim::Top, .. }
+                    | Task::Nest { .. }
             )
         })
     }

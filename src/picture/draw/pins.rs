@@ -5,7 +5,7 @@ use kurbo::Point;
 use super::item::{DisplayItem, Paint, Role};
 use super::knot::KnotDrawing;
 use super::lettering::{self, Weight};
-use crate::knot::Rim;
+use crate::knot::{Pin, Rim};
 use crate::picture::scene::NUMBER_RING;
 
 impl KnotDrawing<'_> {
@@ -22,7 +22,14 @@ impl KnotDrawing<'_> {
             let has_numbers = scene.number_fits(rim);
             for visible in scene.visible_pins(rim) {
                 let (pin, within) = (visible.pin, visible.within);
-                let role = if within { Role::Pin } else { Role::ToCome };
+                let is_one_of_several = pin.row.is_one_of_several();
+                let role = match ends {
+                    // Its number stands for the pins of all rows.
+                    Some((from, _)) if is_one_of_several && within && pin == from => Role::From,
+                    Some((_, to)) if is_one_of_several && within && pin == to => Role::To,
+                    _ if within => Role::Pin,
+                    _ => Role::ToCome,
+                };
                 let centre = scene.point(visible.at);
                 self.items.push(DisplayItem::circle(
                     role,
@@ -30,14 +37,18 @@ impl KnotDrawing<'_> {
                     centre,
                     scene.layout.pin,
                 ));
-                let named = ends.is_some_and(|(from, to)| pin == from || pin == to);
+                if pin.row.number > 1 {
+                    continue;
+                }
+                let is_here = |other: Pin| other.in_row(pin.row) == pin;
+                let named = ends.is_some_and(|(from, to)| is_here(from) || is_here(to));
                 // The numbers would run into each other where the tube bends away.
                 if !has_numbers || visible.turned > 0.8 && !named {
                     continue;
                 }
                 let role = match ends {
-                    Some((from, _)) if pin == from && within => Role::From,
-                    Some((_, to)) if pin == to && within => Role::To,
+                    Some((from, _)) if is_here(from) && within => Role::From,
+                    Some((_, to)) if is_here(to) && within => Role::To,
                     _ if within => Role::PinNumber,
                     _ => Role::NumberBeyond,
                 };

@@ -88,6 +88,14 @@ impl<'a> RingsDrawing<'a> {
         while count(every) * apart < widest * 1.25 {
             every += 1;
         }
+        for (row, shares) in &ring.inner {
+            let y = scene.row(ring, *row, is_top);
+            for &share in shares {
+                let at = point(scene.across(share), y);
+                self.items
+                    .push(DisplayItem::circle(Role::To, Paint::Fill, at, radius));
+            }
+        }
         for (nth, &(share, hole)) in ring.pins.iter().enumerate() {
             let x = scene.across(share);
             let at = point(x, y);

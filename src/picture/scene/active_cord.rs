@@ -86,7 +86,7 @@ impl KnotScene {
             ]
         } else if self.ends_loose(visible, active) {
             // The loose end hangs straight down; so does its head.
-            let tip = -layout.overhang() - layout.end_length();
+            let tip = path.tip();
             let along = path.straight()[1];
             let hub = path.at(along, path.offset + 1.1 * layout.cord);
             let x = hub.0 + 1.1 * layout.cord;
@@ -112,17 +112,21 @@ impl KnotScene {
     }
 
     fn ends_loose(&self, visible: &VisibleLeg, active: &ActiveLeg) -> bool {
-        self.leg_of_pass(visible, active.pass_leg.pass) == self.laying.knot().legs_per_strand()
-            && !self.goes_on(active.pass_leg.pass)
+        self.leg_of_pass(visible, active.pass_leg.pass)
+            == self.laying.knot().legs_of(visible.leg.strand)
+            && !self.goes_on(active.pass_leg)
     }
 
     /// Where to write the numbers of the first and the last pin of the leg in hand, or `None`
     /// where they can be seen at the pin itself: for the copy in the middle of the picture.
     pub fn far_numbers(&self, active: &ActiveLeg) -> [Option<Point>; 2] {
+        let (base, rows) = self.rows_of(active.leg);
         let path = CordPath {
             layout: &self.layout,
             rising: active.leg.heading() == Heading::Rising,
             start: self.focus.start,
+            base,
+            rows,
             offset: self.layout.offset(active.beside + 1),
         };
         [true, false].map(|at_start| {

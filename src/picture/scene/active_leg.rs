@@ -3,7 +3,7 @@
 use std::ops::Range;
 
 use super::sheet_point::real;
-use crate::knot::{Crossing, Laying, Leg, PassLeg, Rim};
+use crate::knot::{Crossing, Laying, Leg, Nest, PassLeg, Rim};
 
 /// The leg in hand, and the part of it that is being told.
 #[derive(Clone, Debug)]
@@ -39,19 +39,13 @@ impl ActiveLeg {
     /// which it meets them; none for a leg that the tie does not have.
     pub fn new(laying: &Laying, pass_leg: PassLeg, part: &Range<usize>) -> Option<Self> {
         let leg = laying.leg(pass_leg)?;
-        let leads = i32::from(laying.knot().leads());
+        let nest = laying.knot().nest_from(leg.from);
         let all: Vec<ActiveCrossing> = laying
             .crossings(pass_leg)
-            .map(|crossing| {
-                let row = i32::from(crossing.row);
-                ActiveCrossing {
-                    nth: match leg.from.rim {
-                        Rim::Bottom => row,
-                        Rim::Top => leads - row,
-                    },
-                    over: crossing.over,
-                    cords: crossing.cords,
-                }
+            .map(|crossing| ActiveCrossing {
+                nth: rows_along(nest, leg, crossing.row),
+                over: crossing.over,
+                cords: crossing.cords,
             })
             .collect();
         let end = part.end.min(all.len());
@@ -87,12 +81,9 @@ impl ActiveLeg {
 
     /// An end that is tucked away along a leg, up from its bottom pin, over and under these.
     pub fn tucked(laying: &Laying, along: Leg, crossings: &[Crossing]) -> Self {
-        let leads = i32::from(laying.knot().leads());
+        let nest = laying.knot().nest_from(along.from);
         let is_backward = along.from.rim == Rim::Top;
-        let nth = |crossing: &Crossing| match along.from.rim {
-            Rim::Bottom => i32::from(crossing.row),
-            Rim::Top => leads - i32::from(crossing.row),
-        };
+        let nth = |crossing: &Crossing| rows_along(nest, along, crossing.row);
         // Out from under what holds it, half way to the next.
         let last = crossings.last().map_or(0.0, |crossing| real(nth(crossing)));
         let pass = laying.passes() + 1;
@@ -115,5 +106,14 @@ impl ActiveLeg {
                 .collect(),
             is_backward,
         }
+    }
+}
+
+/// So many rows from the start of a leg a row of crossings lies.
+pub(super) fn rows_along(nest: Nest, leg: Leg, row: u16) -> i32 {
+    let [low, high] = nest.heights.map(i32::from);
+    match leg.from.rim {
+        Rim::Bottom => i32::from(row) - low,
+        Rim::Top => high - i32::from(row),
     }
 }

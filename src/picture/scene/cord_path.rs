@@ -13,6 +13,10 @@ pub struct CordPath<'a> {
     pub rising: bool,
     /// Half pitch of the pin it starts from.
     pub start: i32,
+    /// The row it starts in, 0 that of the outermost bottom pins.
+    pub base: i32,
+    /// Rows from its start to its end.
+    pub rows: i32,
     /// Distance to the right of the middle of its cable.
     pub offset: f32,
 }
@@ -49,11 +53,7 @@ impl CordPath<'_> {
     /// to the right of that middle line.
     pub fn at(&self, along: f32, across: f32) -> SheetPoint {
         let layout = self.layout;
-        let (base, way) = if self.rising {
-            (0.0, 1.0)
-        } else {
-            (layout.top(), -1.0)
-        };
+        let (base, way) = (real(self.base) * layout.row, self.way());
         (
             real(self.start) * layout.half_pitch + along * layout.cos + across * way * layout.sin,
             base + along * way * layout.sin - across * layout.cos,
@@ -76,7 +76,7 @@ impl CordPath<'_> {
     pub fn straight(&self) -> [f32; 2] {
         let layout = self.layout;
         let pin = layout.bend * layout.sin / layout.cos;
-        [pin, real(layout.leads) * layout.diagonal - pin]
+        [pin, real(self.rows) * layout.diagonal - pin]
     }
 
     /// How far along the straight a limit is for the edge of the cord at `across`; `end` is 0
@@ -192,7 +192,7 @@ impl CordPath<'_> {
         let hub = self.at(along, hub_across);
         let radius = hub_across - across;
         let sideways = if start { -1.0 } else { 1.0 };
-        let tip = -layout.overhang() - layout.end_length();
+        let tip = self.tip();
         rail.push((hub.0 + sideways * radius, tip.min(hub.1 - 1.0)));
         // From level with the hub up to the end of the straight, which is square to the leg.
         let bent = layout.sin.acos();
@@ -209,16 +209,36 @@ impl CordPath<'_> {
     /// The pin it leaves or lands on.
     pub fn pin(&self, start: bool) -> SheetPoint {
         let layout = self.layout;
-        let at = if start {
-            self.start
+        let (at, row) = if start {
+            (self.start, self.base)
         } else {
-            self.start + layout.leads
+            let climbed = if self.rising { self.rows } else { -self.rows };
+            (self.start + self.rows, self.base + climbed)
         };
-        let height = if self.rising == start {
+        let inwards = if self.rising == start {
             layout.pin_height()
         } else {
-            layout.top() - layout.pin_height()
+            -layout.pin_height()
         };
-        (real(at) * layout.half_pitch, height)
+        (
+            real(at) * layout.half_pitch,
+            real(row) * layout.row + inwards,
+        )
+    }
+
+    /// Upwards or downwards.
+    const fn way(&self) -> f32 {
+        if self.rising { 1.0 } else { -1.0 }
+    }
+
+    /// Where a loose end stops that hangs down from the bottom bights of its row.
+    pub fn tip(&self) -> f32 {
+        let layout = self.layout;
+        let bottom = if self.rising {
+            self.base
+        } else {
+            self.base - self.rows
+        };
+        real(bottom) * layout.row - layout.overhang() - layout.end_length()
     }
 }

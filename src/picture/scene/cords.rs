@@ -1,5 +1,6 @@
 //! The cords that can be seen, cut where they go under.
 
+use super::active_leg::rows_along;
 use super::cord_path::{Limit, Stretch};
 use super::knot::KnotScene;
 use super::outlines::Outlines;
@@ -8,31 +9,6 @@ use super::visible_legs::VisibleLeg;
 use crate::knot::Heading;
 
 impl KnotScene {
-    /// How many cords of the other heading cross a leg in the `nth` row on its way.
-    fn crossing_cords(&self, heading: Heading, start: i32, nth: i32) -> u16 {
-        let layout = &self.layout;
-        match heading {
-            Heading::Rising => {
-                let from = start + nth - (layout.leads - nth);
-                self.laid
-                    .cords(Heading::Falling, self.index(from - layout.stagger))
-            }
-            Heading::Falling => {
-                let from = start + nth - (layout.leads - nth);
-                self.laid.cords(Heading::Rising, self.index(from))
-            }
-        }
-    }
-
-    /// Whether a leg goes under in the `nth` row on its way, by the weave.
-    fn under(&self, heading: Heading, nth: i32) -> bool {
-        let row = match heading {
-            Heading::Rising => nth,
-            Heading::Falling => self.layout.leads - nth,
-        };
-        u16::try_from(row).is_ok_and(|row| !self.laying.knot().goes_over(heading, row))
-    }
-
     /// The offsets of the edges of `cords` cords, with the gap beside them.
     fn edges(&self, cords: u16) -> [f32; 2] {
         let layout = &self.layout;
@@ -53,11 +29,17 @@ impl KnotScene {
         } else {
             Limit::Square(real(first) * self.layout.diagonal)
         };
-        for nth in first.max(1)..=last.min(self.layout.leads - 1) {
-            if !self.under(heading, nth) {
+        let knot = self.laying.knot();
+        let nest = knot.nest_from(visible.leg.from);
+        for (row, met) in knot.crossings_of(visible.leg) {
+            let nth = rows_along(nest, visible.leg, row);
+            if nth > last {
+                break;
+            }
+            if nth < first || knot.goes_over(heading, row) {
                 continue;
             }
-            let cords = self.crossing_cords(heading, visible.start, nth);
+            let cords = self.laid.cords(met);
             if cords == 0 {
                 continue;
             }
@@ -73,7 +55,7 @@ impl KnotScene {
         }
         stretches.push((
             from,
-            if last == self.layout.leads {
+            if last == visible.rows {
                 self.finish_limit(visible, pass)
             } else {
                 Limit::Square(real(last) * self.layout.diagonal)

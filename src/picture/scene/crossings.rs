@@ -3,7 +3,7 @@
 use kurbo::{Point, Vec2};
 
 use super::knot::KnotScene;
-use crate::knot::{Heading, Leg, PassLeg, Pin};
+use crate::knot::{Heading, PassLeg};
 
 /// A crossing of two cords that can be seen in a [`Scene`](super::Scene).
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -30,13 +30,13 @@ impl KnotScene {
         let (inner, picture) = (self.inner(), self.viewport.rect());
         let mut points = Vec::new();
         for rising in self.visible_legs(Heading::Rising, inner) {
-            for nth in rising.seen.0.max(1)..=rising.seen.1.min(layout.leads - 1) {
-                let Some((falling, cords)) = self.crossed(rising.start, nth) else {
+            let knot = self.laying.knot();
+            for (row, falling) in knot.crossings_of(rising.leg) {
+                let nth = i32::from(row) - rising.base;
+                let cords = self.laid.cords(falling);
+                if cords == 0 || !(rising.seen.0..=rising.seen.1).contains(&nth) {
                     continue;
-                };
-                let Ok(row) = u16::try_from(nth) else {
-                    continue;
-                };
+                }
                 for (one, other) in
                     (1..=rising.cords).flat_map(|one| (1..=cords).map(move |other| (one, other)))
                 {
@@ -61,15 +61,5 @@ impl KnotScene {
             }
         }
         points
-    }
-
-    /// The falling leg, and its cords, that crosses in row `nth` the rising leg from `start`.
-    fn crossed(&self, start: i32, nth: i32) -> Option<(Leg, u16)> {
-        let from = start + nth - (self.layout.leads - nth) - self.layout.stagger;
-        let index = self.index(from);
-        let pin = u16::try_from(index + 1).ok()?;
-        let leg = self.laying.knot().leg_from(Pin::top(pin));
-        let cords = self.laid.cords(Heading::Falling, index);
-        (cords > 0).then_some((leg, cords))
     }
 }

@@ -5,7 +5,7 @@ use super::cord_path::Limit;
 use super::knot::KnotScene;
 use super::sheet_point::SheetPoint;
 use super::visible_legs::VisibleLeg;
-use crate::knot::{Heading, Leg};
+use crate::knot::{Heading, Leg, PassLeg};
 
 impl KnotScene {
     /// How the cord begins at its first pin.
@@ -14,7 +14,7 @@ impl KnotScene {
             Limit::Bight(self.layout.offset(pass - 1))
         } else if self.leg_of_pass(visible, pass) > 1 {
             Limit::Bight(self.layout.offset(pass))
-        } else if self.goes_on(pass - 1) {
+        } else if self.goes_on(Self::laid_as(visible, pass - 1)) {
             Limit::Bight(self.layout.offset(pass - 1))
         } else if self.outside(visible.cords, pass).is_some() || self.is_come_home(visible, pass) {
             Limit::Square(self.cord_path(visible, pass).straight()[0])
@@ -25,12 +25,11 @@ impl KnotScene {
 
     /// How the cord ends at its last pin.
     pub fn finish_limit(&self, visible: &VisibleLeg, pass: u16) -> Limit {
-        if self.leg_of_pass(visible, pass) < self.laying.knot().legs_per_strand() {
+        if self.leg_of_pass(visible, pass) < self.laying.knot().legs_of(visible.leg.strand) {
             Limit::Bight(self.layout.offset(pass))
-        } else if self.goes_on(pass) {
+        } else if self.goes_on(Self::laid_as(visible, pass)) {
             // On to the next round, once that is begun.
-            let pin = usize::from(visible.leg.to.number - 1);
-            let begun = self.laid.cords(Heading::Rising, pin) > pass;
+            let begun = self.laid.cords_from(visible.leg.to) > pass;
             Limit::Bight(self.layout.offset(if begun { pass + 1 } else { pass }))
         } else if self.goes_on_as_tuck(pass, self.laying.knot().leg_from(visible.leg.to)) {
             Limit::Bight(self.layout.offset(pass + 1))
@@ -41,10 +40,21 @@ impl KnotScene {
         }
     }
 
+    /// The pass and strand of a leg in this pass, to ask whether its cord goes on.
+    const fn laid_as(visible: &VisibleLeg, pass: u16) -> PassLeg {
+        PassLeg {
+            pass,
+            strand: visible.leg.strand,
+            leg: 1,
+        }
+    }
+
     /// Whether the cord of a pass goes on as that of the next: both begin at one pin.
-    pub fn goes_on(&self, pass: u16) -> bool {
+    pub fn goes_on(&self, trip: PassLeg) -> bool {
         let laying = &self.laying;
-        (1..laying.passes()).contains(&pass) && laying.start(pass) == laying.start(pass + 1)
+        let PassLeg { pass, strand, .. } = trip;
+        (1..laying.passes()).contains(&pass)
+            && laying.start(pass, strand) == laying.start(pass + 1, strand)
     }
 
     /// The end that is being tucked away, if one is: it lies beside all the cords of its leg.
@@ -66,11 +76,9 @@ impl KnotScene {
     /// Whether the cord that began with this leg is back over its tail, and no cord lies beside it yet.
     fn is_come_home(&self, visible: &VisibleLeg, pass: u16) -> bool {
         let home = self.laying.knot().leg_to(visible.leg.from);
-        let landed = self
-            .laid
-            .cords(Heading::Falling, usize::from(home.from.number - 1));
+        let landed = self.laid.cords(home);
         visible.leg.heading() == Heading::Rising
-            && self.goes_on(pass)
+            && self.goes_on(Self::laid_as(visible, pass))
             && visible.cords == pass
             && landed >= pass
     }
@@ -91,12 +99,14 @@ impl KnotScene {
         let knot = self.laying.knot();
         let rising = visible.leg.heading() == Heading::Rising;
         let loose = if rising {
-            self.leg_of_pass(visible, pass) == 1 && !self.goes_on(pass - 1) && visible.seen.0 == 0
+            self.leg_of_pass(visible, pass) == 1
+                && !self.goes_on(Self::laid_as(visible, pass - 1))
+                && visible.seen.0 == 0
         } else {
-            self.leg_of_pass(visible, pass) == knot.legs_per_strand()
-                && !self.goes_on(pass)
+            self.leg_of_pass(visible, pass) == knot.legs_of(visible.leg.strand)
+                && !self.goes_on(Self::laid_as(visible, pass))
                 && !self.goes_on_as_tuck(pass, knot.leg_from(visible.leg.to))
-                && visible.seen.1 == self.layout.leads
+                && visible.seen.1 == visible.rows
         };
         if !loose {
             return None;
@@ -118,7 +128,7 @@ impl KnotScene {
         let pin = path.pin(rising);
         let (x, _) = path.at(path.straight()[usize::from(!rising)], path.offset);
         let clear = outside + layout.cord / 2.0 + layout.gap;
-        let tip = -layout.overhang() - layout.end_length();
+        let tip = path.tip();
         let edge = |x: f32| {
             let aside = (x - hub).abs().min(clear);
             (x, pin.1 - (clear * clear - aside * aside).sqrt())

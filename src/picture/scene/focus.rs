@@ -3,7 +3,7 @@
 use super::laid_cords::LaidCords;
 use super::layout::SceneLayout;
 use super::sheet_point::real;
-use crate::knot::{Pin, Rim};
+use crate::knot::{Knot, Leg, Pin, Rim};
 
 /// The share of the half of a tube in front that a leg may go round, to be seen well at both ends.
 const IN_FRONT: f32 = 0.85;
@@ -19,46 +19,49 @@ pub struct Focus {
 
 impl Focus {
     /// On the part in hand, or where the cord stands when there is none.
-    pub fn new(layout: &SceneLayout, laid: &LaidCords) -> Self {
-        let leads = real(layout.leads);
+    pub fn new(layout: &SceneLayout, laid: &LaidCords, knot: &Knot) -> Self {
+        let rows = |leg: Leg| {
+            let [low, high] = knot.nest_from(leg.from).heights.map(f32::from);
+            high - low
+        };
         if let Some((_, leg)) = laid.faired {
-            return Self::on_the_way(layout, leg.from, leads / 2.0);
+            return Self::on_the_way(knot, leg.from, rows(leg) / 2.0);
         }
         let Some(active) = &laid.active else {
-            let (start, row) = laid.stands_at.map_or((0, leads / 2.0), |pin| {
-                let start = 2 * (i32::from(pin.number) - 1);
-                match pin.rim {
-                    Rim::Bottom => (start, 0.0),
-                    Rim::Top => (start + layout.stagger, leads),
-                }
-            });
+            let (start, row) = laid
+                .stands_at
+                .map_or((0.0, real(layout.height) / 2.0), |pin| {
+                    let (row, start) = knot.stands_at(pin);
+                    (f32::from(start), f32::from(row))
+                });
             return Self {
                 start: 0,
-                middle: (real(start), row),
+                middle: (start, row),
             };
         };
+        let rows = rows(active.leg);
         // A leg that is in front whole is looked at whole: the tube stands still while it goes in.
-        let is_in_front = leads <= IN_FRONT * real(layout.bights);
+        let is_in_front = rows <= IN_FRONT * real(layout.turn()) / 2.0;
         let nth = if is_in_front && !layout.zoomed {
-            leads / 2.0
+            rows / 2.0
         } else {
-            let rows = [active.rows.start, active.rows.end];
-            let [start, end] = rows.map(|row| row.clamp(0.0, leads));
+            let told = [active.rows.start, active.rows.end];
+            let [start, end] = told.map(|row| row.clamp(0.0, rows));
             f32::midpoint(start, end)
         };
-        Self::on_the_way(layout, active.leg.from, nth)
+        Self::on_the_way(knot, active.leg.from, nth)
     }
 
     /// On the `nth` row on the way of the leg from a pin.
-    fn on_the_way(layout: &SceneLayout, from: Pin, nth: f32) -> Self {
-        let index = i32::from(from.number) - 1;
-        let (start, row) = match from.rim {
-            Rim::Bottom => (2 * index, nth),
-            Rim::Top => (2 * index + layout.stagger, real(layout.leads) - nth),
+    fn on_the_way(knot: &Knot, from: Pin, nth: f32) -> Self {
+        let (base, start) = knot.stands_at(from);
+        let row = match from.rim {
+            Rim::Bottom => f32::from(base) + nth,
+            Rim::Top => f32::from(base) - nth,
         };
         Self {
-            start,
-            middle: (real(start) + nth, row),
+            start: start.into(),
+            middle: (f32::from(start) + nth, row),
         }
     }
 

@@ -115,6 +115,18 @@ impl Subject {
                 finished(&tiller).marked(Mark::Crossings(Some(2))),
             ]),
             GlossaryWord::Ring => one(Self::holes(&tiller)?),
+            // The first cord whole, and the second laced through it.
+            GlossaryWord::Nested => {
+                let woven = Plan::read_nested(["3", "5", "2", ""], "1", "")?;
+                let second = PassLeg {
+                    strand: 2,
+                    ..shown(1)
+                };
+                Ok(vec![
+                    Self::tying(&woven, Moment::Before(second)),
+                    finished(&woven),
+                ])
+            }
         }
     }
 
@@ -124,7 +136,7 @@ impl Subject {
         let last = PassLeg {
             pass: laying.passes(),
             strand: plan.knot().strands(),
-            leg: plan.knot().legs_per_strand(),
+            leg: plan.knot().legs_of(plan.knot().strands()),
         };
         let mut film = Self::tying(plan, Moment::at(last)).film();
         film.push(Self::tying(plan, Moment::Finished));
@@ -135,7 +147,7 @@ impl Subject {
     fn holes(plan: &Plan) -> Result<Self, IllustrationError> {
         let tube = Tube::ringed(Millimetres::parse(TUBE)?, &ROWS)?;
         let knot = plan.knot();
-        let layout = pinning(&tube, knot.bights(), knot.is_staggered());
+        let layout = pinning(&tube, knot.lattice());
         let layout = layout.ok_or(IllustrationError::Pins(knot.bights()))?;
         Ok(Self::rings(&layout, &tube, plan.hand))
     }

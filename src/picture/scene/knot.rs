@@ -57,8 +57,8 @@ impl KnotScene {
         let constraints = Constraints {
             width: viewport.width,
             height: viewport.height,
-            across: across(view, knot.bights()),
-            rows_in_hand: rows_in_hand(&laid, f32::from(knot.leads())),
+            across: across(view, knot.lattice().round()),
+            rows_in_hand: rows_in_hand(&laid, f32::from(knot.lattice().height())),
         };
         let layout = SceneLayout::new(knot, laid.passes(), side, hand, constraints);
         Self::in_layout(view, laying, laid, layout, hand, viewport)
@@ -79,8 +79,8 @@ impl KnotScene {
         let constraints = Constraints {
             width: viewport.width,
             height: viewport.height,
-            across: across(view, knot.bights()),
-            rows_in_hand: f32::from(knot.leads()),
+            across: across(view, knot.lattice().round()),
+            rows_in_hand: f32::from(knot.lattice().height()),
         };
         let layout = SceneLayout::proportioned(knot, laid.passes(), side, hand, constraints, shape);
         Self {
@@ -98,7 +98,7 @@ impl KnotScene {
         hand: Hand,
         viewport: Viewport,
     ) -> Self {
-        let focus = Focus::new(&layout, &laid);
+        let focus = Focus::new(&layout, &laid, laying.knot());
         let mirrored = hand == Hand::Left;
         Self {
             laying: laying.clone(),
@@ -133,8 +133,8 @@ impl KnotScene {
 }
 
 /// Half pitches that must fit side by side to show the whole knot.
-fn across(view: View, bights: u16) -> f32 {
-    let turn = 2.0 * f32::from(bights);
+fn across(view: View, round: u16) -> f32 {
+    let turn = f32::from(round);
     match view {
         View::RolledOut => turn + 2.0 * REPEAT,
         // Seen from the side a tube is a third as wide as when rolled out.
@@ -143,11 +143,11 @@ fn across(view: View, bights: u16) -> f32 {
 }
 
 /// How many rows the part in hand takes.
-fn rows_in_hand(laid: &LaidCords, leads: f32) -> f32 {
+fn rows_in_hand(laid: &LaidCords, rows: f32) -> f32 {
     match &laid.active {
-        Some(active) => active.rows.end.clamp(0.0, leads) - active.rows.start.clamp(0.0, leads),
+        Some(active) => active.rows.end.clamp(0.0, rows) - active.rows.start.clamp(0.0, rows),
         // Some way round the pin where the cord stands.
-        None if laid.stands_at.is_some() => leads.min(12.0),
-        None => leads,
+        None if laid.stands_at.is_some() => rows.min(12.0),
+        None => rows,
     }
 }

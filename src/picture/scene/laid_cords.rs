@@ -2,11 +2,12 @@
 
 use super::active_leg::ActiveLeg;
 use super::moment::Moment;
-use crate::knot::{Heading, Laying, Leg, PassLeg, Pin};
+use crate::knot::{Laying, Leg, PassLeg, Pin, Rim};
 
 /// How many cords every leg has, and which leg is active.
 #[derive(Clone, Debug)]
 pub struct LaidCords {
+    bights: u16,
     /// For the rising leg from every bottom pin, pin 1 first.
     rising: Vec<u16>,
     /// For the falling leg from every top pin, pin 1 first.
@@ -52,14 +53,14 @@ impl LaidCords {
             },
         };
         let knot = laying.knot();
-        let counts = |pin: fn(u16) -> Pin| {
-            let pins = 1..=knot.bights();
-            pins.map(|number| count(knot.leg_from(pin(number))))
-                .collect()
+        let counts = |rim: Rim| {
+            let pins = knot.pins(rim);
+            pins.map(|pin| count(knot.leg_from(pin))).collect()
         };
         Self {
-            rising: counts(Pin::bottom),
-            falling: counts(Pin::top),
+            bights: knot.bights(),
+            rising: counts(Rim::Bottom),
+            falling: counts(Rim::Top),
             next: match moment {
                 Moment::Before(turn) => Some(*turn),
                 Moment::At { pass_leg, .. } => laying.nth_leg(laying.legs_before(*pass_leg) + 1),
@@ -83,11 +84,18 @@ impl LaidCords {
     }
 
     /// Cords on the leg that leaves pin `index`, counted from 0, the one in hand among them.
-    pub fn cords(&self, heading: Heading, index: usize) -> u16 {
-        let counts = match heading {
-            Heading::Rising => &self.rising,
-            Heading::Falling => &self.falling,
+    pub fn cords(&self, leg: Leg) -> u16 {
+        self.cords_from(leg.from)
+    }
+
+    /// The same of the leg that leaves this pin.
+    pub fn cords_from(&self, pin: Pin) -> u16 {
+        let counts = match pin.rim {
+            Rim::Bottom => &self.rising,
+            Rim::Top => &self.falling,
         };
+        let row = usize::from(pin.row.number - 1) * usize::from(self.bights);
+        let index = row + usize::from(pin.number - 1);
         counts.get(index).copied().unwrap_or(0)
     }
 
@@ -99,8 +107,7 @@ impl LaidCords {
 
     /// Whether it is the leg to be laid next, and no cord lies on it yet.
     pub fn is_next(&self, leg: Leg) -> bool {
-        self.next == Some(leg.from)
-            && self.cords(leg.heading(), usize::from(leg.from.number) - 1) == 0
+        self.next == Some(leg.from) && self.cords(leg) == 0
     }
 
     /// Whether the leg from `pin` is the one in hand.

@@ -28,9 +28,11 @@ const STEEPNESS: [f32; 2] = [0.8, 1.3];
 #[derive(Clone, Debug)]
 pub struct SceneLayout {
     /// Rows of crossings and one more: a leg rises over so many rows.
-    pub leads: i32,
+    pub height: i32,
     /// Pins of a ring.
     pub bights: i32,
+    /// Bights nested at each rim, and so rows of pins there.
+    pub nested: i32,
     /// Half pitches by which top pins stand off: 0 or 1.
     pub stagger: i32,
     /// Half the distance between two pins of a ring.
@@ -148,9 +150,10 @@ impl SceneLayout {
             -1.0
         };
         Self {
-            leads: i32::from(knot.leads()),
+            height: i32::from(knot.lattice().height()),
             bights: i32::from(knot.bights()),
-            stagger: i32::from(knot.is_staggered()),
+            nested: i32::from(knot.nested()),
+            stagger: i32::from(knot.nested()) * i32::from(knot.is_staggered()),
             half_pitch: 1.0,
             row: 1.0,
             diagonal: 1.0,
@@ -290,12 +293,22 @@ impl SceneLayout {
 
     /// Height of the top rim line on the sheet.
     pub fn top(&self) -> f32 {
-        real(self.leads) * self.row
+        real(self.height) * self.row
     }
 
     /// Once round the tube.
     pub fn round(&self) -> f32 {
-        2.0 * real(self.bights) * self.half_pitch
+        real(self.turn()) * self.half_pitch
+    }
+
+    /// Half pitches from a pin to the next of its row.
+    pub const fn pin_pitch(&self) -> i32 {
+        2 * self.nested
+    }
+
+    /// Half pitches once round the tube.
+    pub const fn turn(&self) -> i32 {
+        self.pin_pitch() * self.bights
     }
 }
 

@@ -90,7 +90,7 @@ impl KnotScene {
         let ends = [-layout.overhang(), layout.top() + layout.overhang()];
         let line = MarkShape::Line((x, ends[0]), (x, ends[1]));
         let numbers = (1..)
-            .zip(0..layout.leads)
+            .zip(0..layout.height)
             .map(|(number, row)| MarkShape::Number((x, (real(row) + 0.5) * layout.row), number));
         std::iter::once(line).chain(numbers).collect()
     }
@@ -100,12 +100,15 @@ impl KnotScene {
         let inner = self.inner();
         let mut rings = Vec::new();
         for rising in self.visible_legs(Heading::Rising, inner) {
-            for nth in rising.seen.0.max(1)..=rising.seen.1.min(layout.leads - 1) {
+            for (at_row, _) in self.laying.knot().crossings_of(rising.leg) {
+                let at_row = i32::from(at_row);
+                let nth = at_row - rising.base;
                 let at = (
                     real(rising.start + nth) * layout.half_pitch,
-                    real(nth) * layout.row,
+                    real(at_row) * layout.row,
                 );
-                let is_meant = row.is_none_or(|row| row == nth);
+                let is_seen = (rising.seen.0..=rising.seen.1).contains(&nth);
+                let is_meant = is_seen && row.is_none_or(|row| row == at_row);
                 if is_meant && inner.contains(at.0) && self.projection.turned(at.0) < 0.8 {
                     rings.push(MarkShape::Ring(at, 0.42 * layout.half_pitch));
                 }

@@ -26,23 +26,31 @@ impl KnotScene {
     /// The pins of a rim that can be seen, from left to right.
     pub fn visible_pins(&self, rim: Rim) -> impl Iterator<Item = VisiblePin> + '_ {
         let (layout, across) = (&self.layout, self.projection.across);
-        let inner = self.inner();
-        let (shift, height) = match rim {
-            Rim::Bottom => (0, layout.pin_height()),
-            Rim::Top => (layout.stagger, layout.top() - layout.pin_height()),
-        };
+        let (inner, knot) = (self.inner(), self.laying.knot());
+        let shift = if rim == Rim::Top { layout.stagger } else { 0 };
         let first = whole(across.from / layout.half_pitch) - 1;
         let last = whole(across.to / layout.half_pitch) + 1;
-        let even = first + (first - shift).rem_euclid(2);
-        (even..=last).step_by(2).filter_map(move |half_pitch| {
-            let number = u16::try_from(self.index(half_pitch - shift) + 1).ok()?;
+        let pitch = layout.pin_pitch();
+        let first = first + (shift - first).rem_euclid(pitch);
+        let columns = (first..=last).step_by(usize::try_from(pitch).unwrap_or(1));
+        columns.flat_map(move |half_pitch| {
             let x = real(half_pitch) * layout.half_pitch;
             let turned = self.projection.turned(x);
-            (across.contains(x) && turned <= 1.0).then_some(VisiblePin {
-                pin: Pin { rim, number },
-                at: (x, height),
-                within: inner.contains(x),
-                turned,
+            let number = self.number(half_pitch - shift);
+            let is_seen = across.contains(x) && turned <= 1.0;
+            let rows = (1..=knot.nested()).filter(move |_| is_seen);
+            rows.filter_map(move |row| {
+                let pin = knot.pin(rim, row, number)?;
+                let height = f32::from(knot.stands_at(pin).0) * layout.row;
+                Some(VisiblePin {
+                    pin,
+                    at: match rim {
+                        Rim::Bottom => (x, height + layout.pin_height()),
+                        Rim::Top => (x, height - layout.pin_height()),
+                    },
+                    within: inner.contains(x),
+                    turned,
+                })
             })
         })
     }

@@ -156,14 +156,14 @@ impl Projection {
 /// shows a leg that goes no further than half round the tube in one piece, and the picture stays
 /// put from leg to leg. A longer leg is brought to the middle.
 fn left_edge(layout: &SceneLayout, focus: Focus) -> f32 {
-    let (turn, half) = (2 * layout.bights, 2 * (layout.bights / 2));
-    if focus.start + layout.leads < turn {
+    let (turn, half) = (layout.turn(), layout.pin_pitch() * (layout.bights / 2));
+    if focus.start + layout.height < turn {
         -0.5
-    } else if layout.leads <= half {
+    } else if layout.height <= half {
         real(half) - 0.5
     } else {
         // Half way between two pins, never through one.
-        let spare = (turn - layout.leads).max(0) / 2;
+        let spare = (turn - layout.height).max(0) / 2;
         real(focus.start - spare) - 0.5
     }
 }

@@ -1,7 +1,7 @@
 //! The two rings with their holes, their pins and the numbers, rolled out flat.
 
 use super::view::Viewport;
-use crate::bench::{Layout, RingPins, Strip};
+use crate::bench::{Layout, Millimetres, RingPins, Strip};
 use crate::knot::Hand;
 
 /// Where along a ring its holes and pins are, as shares of the way round.
@@ -13,6 +13,9 @@ pub struct Ring {
     pub used: usize,
     /// Every pin: how far round it stands, and the number of its hole.
     pub pins: Vec<(f32, Option<u16>)>,
+    /// Of nested bights the further rows with pins: which one it is, from 0, and the shares of their
+    /// places.
+    pub inner: Vec<(usize, Vec<f32>)>,
 }
 
 /// Both rings of a tube cut open and laid flat, the top one above.
@@ -37,10 +40,12 @@ impl RingsScene {
             Layout::Rings {
                 bottom,
                 top,
+                inner,
                 turn_half_hole,
             } => {
                 let half = if *turn_half_hole { 0.5 } else { 0.0 };
-                [ring(bottom, rows, 0.0), ring(top, rows, half)]
+                let [lower, upper] = [0, 1].map(|rim| inner.iter().map(move |rows| &rows[rim]));
+                [ring(bottom, lower, rows, 0.0), ring(top, upper, rows, half)]
             }
             Layout::Strip(strip) => marks(strip),
         };
@@ -102,7 +107,12 @@ impl RingsScene {
 }
 
 /// The holes of a ring, begun a quarter hole from the cut so that no hole lies on it.
-fn ring(pins: &RingPins, rows: &[u16], turned: f32) -> Ring {
+fn ring<'a>(
+    pins: &RingPins,
+    inner: impl Iterator<Item = &'a RingPins>,
+    rows: &[u16],
+    turned: f32,
+) -> Ring {
     let at = |holes: u16, hole: u16| {
         (f32::from(hole) - 1.0 + 0.25 + turned).rem_euclid(f32::from(holes)) / f32::from(holes)
     };
@@ -117,21 +127,31 @@ fn ring(pins: &RingPins, rows: &[u16], turned: f32) -> Ring {
             .iter()
             .map(|&hole| (at(pins.holes_in_row, hole), Some(hole)))
             .collect(),
+        inner: inner
+            .map(|pins| {
+                let holes = pins.holes.iter();
+                let shares = holes.map(|&hole| at(pins.holes_in_row, hole)).collect();
+                (pins.row.saturating_sub(1), shares)
+            })
+            .collect(),
     }
 }
 
 /// The marks of a strip as two rings without holes, begun a quarter pitch from the cut.
 fn marks(strip: &Strip) -> [Ring; 2] {
+    let share = |mark: &Millimetres| {
+        let share = (mark.get() + strip.pitch.get() / 4.0) / strip.length.get();
+        #[expect(clippy::cast_possible_truncation, reason = "a share of a picture")]
+        let share = share as f32;
+        share
+    };
+    let nested = usize::from(strip.nested);
     [&strip.bottom, &strip.top].map(|pins| Ring {
-        rows: vec![Vec::new()],
+        rows: vec![Vec::new(); nested],
         used: 0,
-        pins: pins
-            .iter()
-            .map(|mark| {
-                let share = (mark.get() + strip.pitch.get() / 4.0) / strip.length.get();
-                #[expect(clippy::cast_possible_truncation, reason = "a share of a picture")]
-                (share as f32, None)
-            })
+        pins: pins.iter().map(|mark| (share(mark), None)).collect(),
+        inner: (1..nested)
+            .map(|row| (row, pins.iter().map(share).collect()))
             .collect(),
     })
 }

@@ -85,7 +85,7 @@ impl Subject {
     /// knot.
     pub fn answer(answer: &FitAnswer, hand: Hand, side: Side) -> Option<Self> {
         let counts = answer.counts;
-        let knot = Knot::new(counts.leads(), counts.bights(), answer.weave()).ok()?;
+        let knot = Knot::woven(counts.lattice(), answer.weave()).ok()?;
         let plan = Plan::new(knot, counts.passes(), side, hand).ok()?;
         Some(Self::at(&plan, Moment::Finished, Some(answer.shape)))
     }

@@ -4,7 +4,7 @@ use super::cord_path::CordPath;
 use super::knot::KnotScene;
 use super::projection::Span;
 use super::sheet_point::whole;
-use crate::knot::{Heading, Leg, Pin};
+use crate::knot::{Heading, Leg, Rim};
 
 /// A leg as it is met while looking over the sheet from left to right.
 #[derive(Clone, Copy, Debug)]
@@ -13,6 +13,10 @@ pub struct VisibleLeg {
     pub leg: Leg,
     /// Half pitch of the pin it starts from, on this copy.
     pub start: i32,
+    /// The row in which it starts, 0 that of the outermost bottom pins.
+    pub base: i32,
+    /// Rows from its start to its end.
+    pub rows: i32,
     /// How many cords lie on it, the one in hand among them.
     pub cords: u16,
     /// Rows on the way that can be seen, first and last; below 1 and beyond the last row are
@@ -29,48 +33,68 @@ impl KnotScene {
     ) -> impl Iterator<Item = VisibleLeg> + '_ {
         let layout = &self.layout;
         let Span { from, to } = span;
-        let first = whole(from / layout.half_pitch) - layout.leads - 2;
-        let last = whole(to / layout.half_pitch) + 2;
-        let shift = if heading == Heading::Rising {
-            0
+        let (rim, shift) = if heading == Heading::Rising {
+            (Rim::Bottom, 0)
         } else {
-            layout.stagger
+            (Rim::Top, layout.stagger)
         };
-        let even = first + (first - shift).rem_euclid(2);
-        (even..=last).step_by(2).filter_map(move |start| {
-            let index = self.index(start - shift);
-            let pin = u16::try_from(index + 1).ok()?;
-            let leg = self.laying.knot().leg_from(match heading {
-                Heading::Rising => Pin::bottom(pin),
-                Heading::Falling => Pin::top(pin),
-            });
-            let seen = self.visible_rows(heading, start, span);
-            (seen.0 <= seen.1).then(|| VisibleLeg {
-                leg,
-                start,
-                cords: self.laid.cords(heading, index),
-                seen,
+        let pitch = layout.pin_pitch();
+        let first = whole(from / layout.half_pitch) - layout.height - 2;
+        let last = whole(to / layout.half_pitch) + 2;
+        let first = first + (shift - first).rem_euclid(pitch);
+        let starts = (first..=last).step_by(usize::try_from(pitch).unwrap_or(1));
+        let knot = self.laying.knot();
+        starts.flat_map(move |start| {
+            let number = self.number(start - shift);
+            (1..=knot.nested()).filter_map(move |row| {
+                let leg = knot.leg_from(knot.pin(rim, row, number)?);
+                let (base, rows) = self.rows_of(leg);
+                let mut visible = VisibleLeg {
+                    leg,
+                    start,
+                    base,
+                    rows,
+                    cords: self.laid.cords(leg),
+                    seen: (0, 0),
+                };
+                visible.seen = self.visible_rows(&visible, span);
+                (visible.seen.0 <= visible.seen.1).then_some(visible)
             })
         })
     }
 
-    /// The pin, counted from 0, at so many half pitches from the first of its ring.
-    pub fn index(&self, half_pitches: i32) -> usize {
-        usize::try_from((half_pitches / 2).rem_euclid(self.layout.bights)).unwrap_or(0)
+    /// The row in which a leg starts, and so many rows on it lands.
+    pub fn rows_of(&self, leg: Leg) -> (i32, i32) {
+        let [low, high] = self
+            .laying
+            .knot()
+            .nest_from(leg.from)
+            .heights
+            .map(i32::from);
+        match leg.from.rim {
+            Rim::Bottom => (low, high - low),
+            Rim::Top => (high, high - low),
+        }
     }
 
-    /// The rows on the way of a leg that lie within what the projection shows, and one more each way.
-    fn visible_rows(&self, heading: Heading, start: i32, across: Span) -> (i32, i32) {
+    /// The number of the pins so many half pitches from pin 1, which must be a pitch of pins or several.
+    pub fn number(&self, half_pitches: i32) -> u16 {
+        let pins = half_pitches / self.layout.pin_pitch();
+        u16::try_from(pins.rem_euclid(self.layout.bights) + 1).unwrap_or(1)
+    }
+
+    /// The rows of a leg, counted from its start, that can be seen.
+    fn visible_rows(&self, leg: &VisibleLeg, across: Span) -> (i32, i32) {
         let (layout, projection) = (&self.layout, &self.projection);
         let low = whole(projection.upright.from / layout.row) - 1;
         let high = whole(projection.upright.to / layout.row) + 2;
-        let rows = match heading {
-            Heading::Rising => (low, high),
-            Heading::Falling => (layout.leads - high, layout.leads - low),
+        let rows = match leg.leg.heading() {
+            Heading::Rising => (low - leg.base, high - leg.base),
+            Heading::Falling => (leg.base - high, leg.base - low),
         };
-        let left = whole(across.from / layout.half_pitch) - 1 - start;
-        let right = whole(across.to / layout.half_pitch) + 2 - start;
-        (rows.0.max(left).max(0), rows.1.min(right).min(layout.leads))
+        let left = whole(across.from / layout.half_pitch) - 1 - leg.start;
+        let right = whole(across.to / layout.half_pitch) + 2 - leg.start;
+        (rows.0.max(left).max(0), rows.1.min(right).min(leg.rows))
     }
 
     /// The cord of one pass on a leg.
@@ -79,6 +103,8 @@ impl KnotScene {
             layout: &self.layout,
             rising: visible.leg.heading() == Heading::Rising,
             start: visible.start,
+            base: visible.base,
+            rows: visible.rows,
             offset: self.layout.offset(pass),
         }
     }

@@ -16,6 +16,25 @@ pub const GERMAN: Language = Language {
     laying: ["Bahn ", "Durchgang ", "Strang "],
     grammar: &[
         (
+            "rows",
+            &[
+                " der äußeren Reihe",
+                " der inneren Reihe",
+                " der Reihe ",
+                " äußere Reihe",
+                " innere Reihe",
+                " Reihe ",
+            ],
+        ),
+        (
+            "splits",
+            &[
+                "",
+                "Bleib zwischen den Bahnen von Kopf-Stift {left} und Kopf-Stift {beyond}. ",
+                "Bleib zwischen den Bahnen von Fuß-Stift {left} und Fuß-Stift {beyond}. ",
+            ],
+        ),
+        (
             "head",
             &[
                 "Durchgang {pass}, Strang {strand}, „{cord}“, Bahn {leg}",
@@ -41,7 +60,7 @@ pub const GERMAN: Language = Language {
         (
             "plain",
             &[
-                "{head}{split} {way}. {met} {landing}",
+                "{head}{split} {way}. {splits}{met} {landing}",
                 "{head}, Teil {part} von {parts}, von {on}. Du bist {place}. {met} {landing}",
             ],
         ),
@@ -49,10 +68,10 @@ pub const GERMAN: Language = Language {
         (
             "teach",
             &[
-                "{head}{split} {way}. {tmet} {tlanding}",
-                "{head}{split} Eine Bahn ist die Schnur von einem Stift am einen Rand zu einem Stift am anderen. {way}. {tmet} {tlanding}",
+                "{head}{split} {way}. {splits}{tmet} {tlanding}",
+                "{head}{split} Eine Bahn ist die Schnur von einem Stift am einen Rand zu einem Stift am anderen. {way}. {splits}{tmet} {tlanding}",
                 "{head}, Teil {part} von {parts}, von {on}. Du bist {place}. {tmet} {tlanding}",
-                "{head}{split} {way}. {met} {landing}",
+                "{head}{split} {way}. {splits}{met} {landing}",
                 "{head}, Teil {part} von {parts}, von {on}. Du bist {place}. {met} {landing}",
             ],
         ),
@@ -86,6 +105,8 @@ pub const GERMAN: Language = Language {
                 "nach rechts{way=right}",
                 "nach links{way=left}",
                 "auf der Fuß-Seite der ersten Schnur{lane=bottom}",
+                "auf der Fuß-Seite des eigenen ersten Durchgangs{lane=bottom}",
+                "auf der Kopf-Seite des eigenen ersten Durchgangs{lane=top}",
                 "auf der Kopf-Seite der ersten Schnur{lane=top}",
             ],
         ),

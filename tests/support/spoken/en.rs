@@ -16,6 +16,25 @@ pub const ENGLISH: Language = Language {
     laying: ["Leg ", "Pass ", "Strand "],
     grammar: &[
         (
+            "rows",
+            &[
+                " of the outer row",
+                " of the inner row",
+                " of row ",
+                " outer row",
+                " inner row",
+                " row ",
+            ],
+        ),
+        (
+            "splits",
+            &[
+                "",
+                "Keep between the legs from top pin {left} and top pin {beyond}. ",
+                "Keep between the legs from bottom pin {left} and bottom pin {beyond}. ",
+            ],
+        ),
+        (
             "head",
             &[
                 "Pass {pass}, strand {strand}, “{cord}”, leg {leg}",
@@ -45,7 +64,7 @@ pub const ENGLISH: Language = Language {
         (
             "plain",
             &[
-                "{head}{split} {way}. {met} {landing}",
+                "{head}{split} {way}. {splits}{met} {landing}",
                 "{head}, part {part} of {parts}, from {on}. You are {place}. {met} {landing}",
             ],
         ),
@@ -53,10 +72,10 @@ pub const ENGLISH: Language = Language {
         (
             "teach",
             &[
-                "{head}{split} {way}. {tmet} {tlanding}",
-                "{head}{split} A leg is the cord from a pin on one rim to a pin on the other. {way}. {tmet} {tlanding}",
+                "{head}{split} {way}. {splits}{tmet} {tlanding}",
+                "{head}{split} A leg is the cord from a pin on one rim to a pin on the other. {way}. {splits}{tmet} {tlanding}",
                 "{head}, part {part} of {parts}, from {on}. You are {place}. {tmet} {tlanding}",
-                "{head}{split} {way}. {met} {landing}",
+                "{head}{split} {way}. {splits}{met} {landing}",
                 "{head}, part {part} of {parts}, from {on}. You are {place}. {met} {landing}",
             ],
         ),
@@ -90,6 +109,8 @@ pub const ENGLISH: Language = Language {
                 "and to the right{way=right}",
                 "and to the left{way=left}",
                 "the bottom-ring side of the first cord{lane=bottom}",
+                "the bottom-ring side of its own lead pass{lane=bottom}",
+                "the top-ring side of its own lead pass{lane=top}",
                 "the top-ring side of the first cord{lane=top}",
             ],
         ),

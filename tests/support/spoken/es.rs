@@ -16,6 +16,25 @@ pub const SPANISH: Language = Language {
     laying: ["Tramo ", "Pasada ", "Hebra "],
     grammar: &[
         (
+            "rows",
+            &[
+                " de la fila de fuera",
+                " de la fila de dentro",
+                " de la fila ",
+                " fila de fuera",
+                " fila de dentro",
+                " fila ",
+            ],
+        ),
+        (
+            "splits",
+            &[
+                "",
+                "Ve entre los tramos que salen de la clavija {left} y de la clavija {beyond} de la cabeza. ",
+                "Ve entre los tramos que salen de la clavija {left} y de la clavija {beyond} del pie. ",
+            ],
+        ),
+        (
             "head",
             &[
                 "Pasada {pass}, hebra {strand}, «{cord}», tramo {leg}",
@@ -46,7 +65,7 @@ pub const SPANISH: Language = Language {
         (
             "plain",
             &[
-                "{head}{split} {way}. {met} {landing}",
+                "{head}{split} {way}. {splits}{met} {landing}",
                 "{head}{split} {on}. Llevas {place}. {met} {landing}",
             ],
         ),
@@ -54,10 +73,10 @@ pub const SPANISH: Language = Language {
         (
             "teach",
             &[
-                "{head}{split} {way}. {tmet} {tlanding}",
-                "{head}{split} Un tramo es el cabo de una clavija a otra del otro borde. {way}. {tmet} {tlanding}",
+                "{head}{split} {way}. {splits}{tmet} {tlanding}",
+                "{head}{split} Un tramo es el cabo de una clavija a otra del otro borde. {way}. {splits}{tmet} {tlanding}",
                 "{head}{split} {on}. Llevas {place}. {tmet} {tlanding}",
-                "{head}{split} {way}. {met} {landing}",
+                "{head}{split} {way}. {splits}{met} {landing}",
                 "{head}{split} {on}. Llevas {place}. {met} {landing}",
             ],
         ),

@@ -16,6 +16,25 @@ pub const FRENCH: Language = Language {
     laying: ["Trajet ", "Passe ", "Circuit "],
     grammar: &[
         (
+            "rows",
+            &[
+                " du rang de dehors",
+                " du rang de dedans",
+                " du rang ",
+                " rang de dehors",
+                " rang de dedans",
+                " rang ",
+            ],
+        ),
+        (
+            "splits",
+            &[
+                "",
+                "Restez entre les trajets partis du picot de tête {left} et du picot de tête {beyond}. ",
+                "Restez entre les trajets partis du picot de base {left} et du picot de base {beyond}. ",
+            ],
+        ),
+        (
             "head",
             &[
                 "Passe {pass}, circuit {strand}, «\u{a0}{cord}\u{a0}», trajet {leg}",
@@ -45,7 +64,7 @@ pub const FRENCH: Language = Language {
         (
             "plain",
             &[
-                "{head}{split} {way}. {met} {landing}",
+                "{head}{split} {way}. {splits}{met} {landing}",
                 "{head}, partie {part} sur {parts}. {on}. Vous êtes {place}. {met} {landing}",
             ],
         ),
@@ -53,10 +72,10 @@ pub const FRENCH: Language = Language {
         (
             "teach",
             &[
-                "{head}{split} {way}. {tmet} {tlanding}",
-                "{head}{split} Un trajet, c’est le cordon d’un picot d’un bord à un picot de l’autre. {way}. {tmet} {tlanding}",
+                "{head}{split} {way}. {splits}{tmet} {tlanding}",
+                "{head}{split} Un trajet, c’est le cordon d’un picot d’un bord à un picot de l’autre. {way}. {splits}{tmet} {tlanding}",
                 "{head}, partie {part} sur {parts}. {on}. Vous êtes {place}. {tmet} {tlanding}",
-                "{head}{split} {way}. {met} {landing}",
+                "{head}{split} {way}. {splits}{met} {landing}",
                 "{head}, partie {part} sur {parts}. {on}. Vous êtes {place}. {met} {landing}",
             ],
         ),
@@ -94,6 +113,8 @@ pub const FRENCH: Language = Language {
             "side",
             &[
                 "côté base du premier cordon{lane=bottom}",
+                "côté base de sa propre première passe{lane=bottom}",
+                "côté tête de sa propre première passe{lane=top}",
                 "côté tête du premier cordon{lane=top}",
             ],
         ),

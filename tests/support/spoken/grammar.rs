@@ -7,6 +7,16 @@
 /// Every name with its phrases, the likelier first.
 pub type Grammar = &'static [(&'static str, &'static [&'static str])];
 
+/// Holes for the number of a pin, and the name that its row is noted under.
+const PINS: [(&str, &str); 6] = [
+    ("from", "from-row"),
+    ("to", "to-row"),
+    ("landed", "landed-row"),
+    ("past", "past-row"),
+    ("left", "left-row"),
+    ("beyond", "beyond-row"),
+];
+
 /// What was noted: names with their values, in the order of the text.
 pub type Notes<'t> = Vec<(&'static str, &'t str)>;
 
@@ -84,7 +94,35 @@ impl<'t> Hearing<'t> {
             return false;
         };
         let (value, text) = text.split_at(length);
-        self.noted(hole, value, &then(&[]), text)
+        let Some((name, row, text)) = self.row_after(hole, text) else {
+            return self.noted(hole, value, &then(&[]), text);
+        };
+        let before = self.notes.len();
+        self.notes.push((name, row));
+        let fits = self.noted(hole, value, &then(&[]), text);
+        if !fits {
+            self.notes.truncate(before);
+        }
+        fits
+    }
+
+    /// The row of a pin where it is said after its number, with the name to note it under and what
+    /// comes after it. The phrases of `rows` are the outer one of two, the inner one, and what comes
+    /// before the number of one of more; the same again in brief.
+    fn row_after(&self, hole: &str, text: &'t str) -> Option<(&'static str, &'t str, &'t str)> {
+        let (_, name) = PINS.iter().find(|(pin, _)| *pin == hole)?;
+        let mut said = self.phrases("rows")?.iter().enumerate();
+        let (index, rest) =
+            said.find_map(|(index, phrase)| Some((index, text.strip_prefix(phrase)?)))?;
+        match index % 3 {
+            0 => Some((name, "1", rest)),
+            1 => Some((name, "2", rest)),
+            _ => {
+                let digits = rest.bytes().take_while(u8::is_ascii_digit).count();
+                let (row, rest) = rest.split_at(digits);
+                (digits > 0).then_some((name, row, rest))
+            }
+        }
     }
 
     /// Notes a value, unless the phrases do not fit what comes after it.

@@ -80,8 +80,11 @@ pub enum Rim {
     Top,
 }
 
-/// A pin: its rim and its number.
+/// A pin: its rim and its number, with [`ROW`] more for every row outside its own.
 pub type Pin = (Rim, u64);
+
+/// More than there are pins in a row.
+pub const ROW: u64 = 10_000;
 
 /// A way round the tube, or a side of a cord.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -177,6 +180,11 @@ impl Spoken {
                 .map(|(_, value)| *value)
         };
         let number = |name| text(name)?.parse::<u64>().ok();
+        // Of several rows of pins, one inside the other, every pin is told with its row.
+        let pin_of = |name, row| {
+            let row = number(row).unwrap_or(1) - 1;
+            number(name).map(|number| ROW * row + number)
+        };
         let rises = text("h")? == "rising";
         let (from, to) = if rises {
             (Rim::Bottom, Rim::Top)
@@ -193,16 +201,19 @@ impl Spoken {
                     .find(|(name, _)| *name == share)
                     .map(|(_, share)| *share)
             });
-            let past = text("rim").zip(number("past")).map(|(rim, past)| {
-                let rim = if rim == "top" { Rim::Top } else { Rim::Bottom };
-                (rim, past)
-            });
+            let past = text("rim")
+                .zip(pin_of("past", "past-row"))
+                .map(|(rim, past)| {
+                    let rim = if rim == "top" { Rim::Top } else { Rim::Bottom };
+                    (rim, past)
+                });
             let made = number("made");
             let is_told = share.is_some() || past.is_some() || made.is_some_and(|made| made > 0);
             is_told.then_some(Mark { share, past, made })
         };
         // Where it lands is said twice.
-        if number("landed").is_some_and(|landed| Some(landed) != number("to")) {
+        let to_pin = pin_of("to", "to-row");
+        if number("landed").is_some() && pin_of("landed", "landed-row") != to_pin {
             return None;
         }
         Some(Self {
@@ -211,8 +222,8 @@ impl Spoken {
             cord: text("cord").map(str::to_owned),
             leg: number("leg")?,
             part: (number("part").unwrap_or(1), number("parts").unwrap_or(1)),
-            from: (from, number("from")?),
-            to: (to, number("to")?),
+            from: (from, pin_of("from", "from-row")?),
+            to: (to, to_pin?),
             way: text("way").map(|way| if way == "left" { Way::Left } else { Way::Right }),
             // In a later part nothing is said of the turns of the whole leg.
             turns: number("turns").filter(|_| number("part").is_none_or(|part| part == 1)),

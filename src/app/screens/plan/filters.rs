@@ -18,17 +18,20 @@ pub enum PlanFilter {
     Weave,
     /// What the cord is like.
     Firm,
+    /// Plain knots, or those of so many bights nested at each rim.
+    Nested,
 }
 
 impl PlanFilter {
     /// All of them.
-    pub(super) const ALL: [Self; 6] = [
+    pub(super) const ALL: [Self; 7] = [
         Self::Passes,
         Self::FromThree,
         Self::OneCord,
         Self::MostLegs,
         Self::Weave,
         Self::Firm,
+        Self::Nested,
     ];
 
     /// The filter that a key of the standard changes.
@@ -45,6 +48,7 @@ impl PlanFilter {
             Self::MostLegs => "F5",
             Self::Weave => "F6",
             Self::Firm => "F7",
+            Self::Nested => "F8",
         }
     }
 
@@ -57,12 +61,15 @@ impl PlanFilter {
             Self::MostLegs => "most-legs",
             Self::Weave => "weave",
             Self::Firm => "firm",
+            Self::Nested => "nested",
         }
     }
 }
 
 /// Legs at the most, from choice to choice: an evening's work, two, a long one.
 const LEGS: [u32; 3] = [24, 48, 96];
+/// Bights nested at the most, from choice to choice: more take more evenings than one.
+const MOST_NESTED: u16 = 3;
 /// Least leads and bights of a knot that is a braid.
 const THREE: u16 = 3;
 
@@ -117,6 +124,13 @@ impl Filters {
                     WeaveChoice::Run(_) => WeaveChoice::FewestTucks,
                 }
             }
+            PlanFilter::Nested => {
+                new.nested = if new.nested < MOST_NESTED {
+                    new.nested + 1
+                } else {
+                    all.nested
+                };
+            }
             PlanFilter::Firm => {
                 let here = Firmness::ALL
                     .iter()
@@ -134,6 +148,10 @@ impl Filters {
             PlanFilter::OneCord => u32::from(self.filter.one_cord),
             PlanFilter::MostLegs => self.filter.most_legs.unwrap_or(0),
             PlanFilter::Weave => u32::from(self.weave != WeaveChoice::FewestTucks),
+            PlanFilter::Nested => match self.filter.nested {
+                1 => 0,
+                nested => nested.into(),
+            },
             PlanFilter::Firm => match self.firmness {
                 None => 0,
                 Some(Firmness::Hard) => 1,
@@ -148,7 +166,11 @@ impl Filters {
         let give = self.firmness.map_or(question.cord.give, Into::into);
         FitQuestion {
             filter: self.filter,
-            weave: self.weave,
+            weave: match (self.weave, self.filter.nested) {
+                // As many as are nested: so each cord is by itself over one, under one.
+                (WeaveChoice::Run(_), nested) => WeaveChoice::Run(nested),
+                (fewest, _) => fewest,
+            },
             cord: Cord {
                 give,
                 ..question.cord

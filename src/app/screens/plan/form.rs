@@ -348,7 +348,7 @@ impl State {
         words: &Words,
     ) -> Result<Plan, Sentence> {
         let counts = answer.counts;
-        let plan = Knot::new(counts.leads(), counts.bights(), answer.weave())
+        let plan = Knot::woven(counts.lattice(), answer.weave())
             .and_then(|knot| Plan::new(knot, counts.passes(), self.side, self.hand))
             .map_err(|error| words.knot_error(&error))?
             .with_setup(question.setup(answer));

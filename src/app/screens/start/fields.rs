@@ -19,6 +19,10 @@ pub enum StartField {
     Hand,
     /// Right or left.
     Side,
+    /// A text: bights nested at each rim.
+    Nested,
+    /// A text: the top row in which the first cord lands.
+    Lands,
 }
 
 impl StartField {
@@ -30,13 +34,15 @@ impl StartField {
             Self::Weave => "weave",
             Self::Hand => "hand",
             Self::Side => "side",
+            Self::Nested => "nested",
+            Self::Lands => "lands",
             Self::Begin => "begin",
         }
     }
 }
 
 /// In the order of the Tab key.
-pub(super) const FIELDS: [StartField; 7] = [
+pub(super) const FIELDS: [StartField; 9] = [
     StartField::Leads,
     StartField::Bights,
     StartField::Passes,
@@ -44,6 +50,8 @@ pub(super) const FIELDS: [StartField; 7] = [
     StartField::Weave,
     StartField::Hand,
     StartField::Side,
+    StartField::Nested,
+    StartField::Lands,
 ];
 
 /// The widget of a field.
@@ -58,6 +66,8 @@ pub(super) fn text_slot(field: StartField) -> Option<usize> {
         StartField::Bights => Some(1),
         StartField::Passes => Some(2),
         StartField::Weave => Some(3),
+        StartField::Nested => Some(4),
+        StartField::Lands => Some(5),
         StartField::Hand | StartField::Side | StartField::Begin => None,
     }
 }

@@ -24,7 +24,7 @@ use fields::{FIELDS, id, text_slot};
 
 /// What is typed and what waits.
 pub struct State {
-    texts: [String; 4],
+    texts: [String; 6],
     hand: Hand,
     side: Side,
     focus: Option<StartField>,
@@ -191,7 +191,7 @@ impl State {
     fn new(waiting: Vec<Shelved>) -> Self {
         let mut state = Self {
             // No weave: over one, under one, begun so that it takes the fewest tucks.
-            texts: ["5", "7", "1", ""].map(str::to_owned),
+            texts: ["5", "7", "1", "", "", ""].map(str::to_owned),
             hand: Hand::default(),
             side: Side::default(),
             focus: None,
@@ -355,8 +355,8 @@ impl State {
 
     /// The plan that the form names.
     fn plan(&self) -> Result<Plan, KnotError> {
-        let [leads, bights, passes, weave] = &self.texts;
-        let plan = Plan::read(leads, bights, passes, weave)?;
+        let [leads, bights, passes, weave, nested, lands] = &self.texts;
+        let plan = Plan::read_nested([leads, bights, nested, lands], passes, weave)?;
         Ok(plan.with_hand(self.hand).with_side(self.side))
     }
 }

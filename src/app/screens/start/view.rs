@@ -142,6 +142,12 @@ impl State {
                 })))
             .spacing(20),
         );
+        let nests = [
+            (StartField::Nested, "start-nested"),
+            (StartField::Lands, "start-lands"),
+        ];
+        let nests = nests.map(|(field, label)| self.text_field(field, words.plainly(label, &[])));
+        form = form.push(row(nests).spacing(20));
         if self.focus == Some(StartField::Weave) {
             form = form.push(widgets::quiet(
                 words.plainly("start-weave-hint", &[]),

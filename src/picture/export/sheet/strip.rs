@@ -82,6 +82,7 @@ impl StripSheet {
                 bottom,
                 top,
                 turn_half_hole,
+                ..
             } => [(top, *turn_half_hole), (bottom, false)].map(|(ring, turned)| {
                 let apart = round / f64::from(ring.holes_in_row);
                 let first = if turned { 0.75 } else { 0.25 };
