@@ -34,7 +34,7 @@ DEB_PACKAGES := dpkg-dev
 TEST_DEB_PACKAGES := debootstrap
 
 .PHONY: run release twice install-artifacts install uninstall deb test test-deb check bench bench-parts soak snapshots \
-	pictures build-packages run-packages test-packages bench-packages
+	pictures looks build-packages run-packages test-packages bench-packages
 
 run: run-packages
 	$(CARGO) run --profile quick --locked
@@ -106,6 +106,12 @@ snapshots: build-packages
 # Makes the pictures in the README anew, with the program itself.
 pictures: build-packages
 	$(CARGO) test --locked --test readme_pictures -- --ignored
+
+# Pictures of every screen at every size, in every language, by night and by day: look at them after a
+# change to what is seen. LOOKS_LANG, LOOKS_SCREEN, LOOKS_SIZE and LOOKS_GROUND name some of them.
+looks: build-packages
+	LOOKS="$(abspath $(TARGET))/looks" $(CARGO) test --locked --test looks every_screen -- --ignored
+	@echo "$(abspath $(TARGET))/looks"
 
 # $(call as_owner,COMMAND): runs it, with a password where only root may write.
 define as_owner

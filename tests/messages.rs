@@ -15,7 +15,7 @@ use marlinspeak::words::{Detail, Words};
 use messages::{Message, messages};
 
 /// Spoken only: the screen shows the same by itself.
-const SPOKEN_ONLY: [&str; 30] = [
+const SPOKEN_ONLY: [&str; 31] = [
     "where",
     "where-taking-up",
     "found",
@@ -24,6 +24,7 @@ const SPOKEN_ONLY: [&str; 30] = [
     "at-once",
     "start-offer",
     "start-empty",
+    "first-start",
     "course",
     "glossary",
     "plan",

@@ -213,14 +213,28 @@ impl Faces {
             return;
         };
         let printed = self.terminal.printed();
-        for line in page.lines().iter().chain(&page.notices).chain(&page.answer) {
+        let held = page.pause.iter().chain(&page.voice_lost);
+        let all = page.lines();
+        let all = all.iter().chain(&page.notices).chain(&page.answer);
+        for line in all.chain(held) {
             assert!(
                 printed.iter().any(|other| other == line),
                 "not printed: {line:?} in {printed:?}"
             );
         }
         let marks = page.shown.marks.iter().map(|mark| &mark.text);
-        let parts = page.notices.iter().chain(&page.answer);
+        // What is asked for comes over the step, and that it is held comes over both; the lost voice
+        // has a sign.
+        let answer = page.answer.iter().filter(|_| page.pause.is_none());
+        let parts = page.notices.iter().chain(&page.pause).chain(answer);
+        if page.voice_lost.is_some() {
+            let sign = self
+                .window
+                .session()
+                .words()
+                .plainly("voice-lost-sign", &[]);
+            assert!(self.window.sees(&sign), "no sign of the lost voice");
+        }
         let parts = parts.chain([&page.shown.line, &page.shown.phase]);
         for part in parts.chain(marks).chain(&page.shown.caution) {
             assert!(self.window.sees(part), "not seen: {part:?}");

@@ -94,7 +94,12 @@ fn moments(laying: &Laying) -> Vec<Moment> {
         .collect();
     moments.push(Moment::Before(laying.nth_leg(legs / 2).unwrap()));
     moments.push(Moment::Fairing(laying.nth_leg(legs / 2).unwrap()));
-    moments.push(Moment::Finished);
+    moments.push(Moment::Looking(laying.nth_leg(legs / 2).unwrap()));
+    moments.push(Moment::TakingBack {
+        pass_leg: laying.nth_leg(legs / 2).unwrap(),
+        crossings: usize::MAX,
+    });
+    moments.extend([Moment::Laid, Moment::Finished, Moment::Done]);
     moments
 }
 
@@ -102,9 +107,14 @@ fn on_the_tube(laying: &Laying, moment: &Moment) -> (u32, Option<PassLeg>) {
     match moment {
         Moment::Bare => (0, None),
         Moment::Before(pass_leg) => (laying.legs_before(*pass_leg), None),
-        Moment::At { pass_leg, .. } => (laying.legs_before(*pass_leg) + 1, Some(*pass_leg)),
+        Moment::At { pass_leg, .. } | Moment::TakingBack { pass_leg, .. } => {
+            (laying.legs_before(*pass_leg) + 1, Some(*pass_leg))
+        }
         Moment::Fairing(pass_leg) => (laying.legs(), Some(*pass_leg)),
-        Moment::Tucking { .. } | Moment::Finished => (laying.legs(), None),
+        Moment::Looking(pass_leg) => (laying.legs_before(*pass_leg) + 1, None),
+        Moment::Tucking { .. } | Moment::Laid | Moment::Finished | Moment::Done => {
+            (laying.legs(), None)
+        }
     }
 }
 

@@ -201,7 +201,7 @@ fn a_tie_that_was_put_away_does_not_wait() {
     drop(shelf.begin(tie.clone()).unwrap());
     let waiting = || {
         let found = inventory(&shelf, None, jiff::Timestamp::now()).unwrap();
-        found.untroubled().unwrap()
+        found.untroubled().unwrap().waiting
     };
     assert_eq!(waiting().len(), 1);
     shelf

@@ -11,6 +11,7 @@ use hands::Hands;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use iced::{Rectangle, Size};
+use iced_test::selector;
 use marlinspeak::app::Message;
 use marlinspeak::guide::{AtOnce, Plan, Script};
 use marlinspeak::session::Event;
@@ -192,32 +193,36 @@ fn the_longest_steps_fit_the_smallest_window_in_every_language() {
 #[test]
 fn every_screen_fits_the_smallest_window_in_every_language() {
     let letter = |key: &str| Key::Character(key.into());
-    // What opens the screen, and what must be in sight on it.
-    let screens: [(&[Key], &[&str]); 7] = [
-        (&[], &["start-heading", "start-keys-empty"]),
-        (&[letter("p")], &["plan-heading", "plan-keys"]),
-        (&[letter("s")], &["shelf-heading", "shelf-keys-empty"]),
-        (&[letter("t")], &["settings-heading", "settings-keys"]),
+    // What opens the screen, and what must be in sight on it: a text, and a button of the bar.
+    let screens: [(&[Key], &str, &str); 8] = [
+        (&[], "first-start-heading", "bar-next"),
+        (&[Key::Named(Named::Tab)], "start-heading", "bar-next"),
+        (&[letter("p")], "plan-heading", "bar-next"),
+        (&[letter("s")], "shelf-heading", "bar-leave"),
+        (&[letter("t")], "settings-heading", "bar-leave"),
         (
             &[letter("t"), Key::Named(Named::Enter)],
-            &["learn-how", "learn-keys"],
+            "learn-how",
+            "bar-leave",
         ),
-        (&[letter("c")], &["course-heading", "course-keys"]),
-        (&[letter("g")], &["glossary-heading", "glossary-keys"]),
+        (&[letter("c")], "course-heading", "bar-next"),
+        (&[letter("g")], "glossary-heading", "bar-next"),
     ];
     for tag in tags() {
-        for (keys, ids) in screens {
+        for (keys, id, button) in screens {
             let folder = TempDir::new().unwrap();
             let settings = Settings::default();
             let mut hands = Hands::open_in(words(&tag), folder.path(), None, settings);
             for key in keys {
                 hands.press(key.clone());
             }
-            for id in ids {
-                let text = words(&tag).plainly(id, &[]);
-                let is_in_sight = in_sight(&hands, SMALLEST, &text).is_some();
-                assert!(is_in_sight, "{tag} {id}: {text}");
-            }
+            let text = words(&tag).plainly(id, &[]);
+            let is_in_sight = in_sight(&hands, SMALLEST, &text).is_some();
+            assert!(is_in_sight, "{tag} {id}: {text}");
+            let mut screen = hands.screen(SMALLEST);
+            let button = screen.find(selector::id(button)).expect(button);
+            let place = button.visible_bounds().unwrap();
+            assert!(place.width >= 44.0 && place.height >= 44.0, "{tag} {id}");
         }
     }
 }

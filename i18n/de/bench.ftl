@@ -464,7 +464,6 @@ plan-wanting = { $asking ->
     }
 # Below the answers, when no tube is named.
 plan-without-tube = Nenne auch ein Rohr, dann wird sein Einrichten Schritt für Schritt angesagt.
-plan-keys = Tab geht weiter · Bild auf, Bild ab wechseln · F2 bis F8 grenzen ein · ↑ ↓ wählen einen Knoten · Eingabe nimmt ihn · Esc verlassen
 
 # A filter above the list. $filter: passes, from-three, one-cord, most-legs, firm or weave. $key: its key.
 # $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Beispiel: F2: doppelt

@@ -3,7 +3,6 @@
 
 course-heading = Erste Knoten
 course-say = Erste Knoten: fünf Knoten, jeder ein wenig schwerer als der davor. Mit Weiter fängt der gewählte an. Pfeil ab und Pfeil auf wählen.
-course-keys = ↑ ↓ wählen · Leertaste anfangen · W Flechtart · R noch einmal · Esc zurück
 
 # A lesson in the list. $state: new, begun or done. Example: 1. 3 Parten, 4 Buchten: Stifte und Bahnen, über und unter (fertig)
 course-line = { $number }. { $lesson ->

@@ -9,6 +9,13 @@ knot-not-a-number = { $quantity ->
        *[passes] Die Zahl der Durchgänge
     } muss eine ganze Zahl sein, und „{ $given }“ ist keine: Gib eine Zahl von { $least } bis { $most } an, etwa { $example }.
 
+# A field of the start screen is empty.
+knot-empty = { $quantity ->
+        [leads] Die Zahl der Parten
+        [bights] Die Zahl der Buchten
+       *[passes] Die Zahl der Durchgänge
+    } fehlt noch: Gib eine ganze Zahl von { $least } bis { $most } an, etwa { $example }.
+
 knot-out-of-range = { $quantity ->
         [leads] Die Zahl der Parten
         [bights] Die Zahl der Buchten

@@ -2,7 +2,6 @@
 
 glossary-heading = Fachwörter
 glossary-say = Fachwörter. Pfeil ab und Pfeil auf gehen von Wort zu Wort.
-glossary-keys = ↑ ↓ anderes Wort · R noch einmal · Esc zurück
 
 glossary-lead = Part
 glossary-lead-say = Eine der Schnüre, die auf einer geraden Linie von Rand zu Rand zu sehen sind. In einem Knoten mit fünf Parten liegen dort fünf nebeneinander.

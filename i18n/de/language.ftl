@@ -43,9 +43,6 @@ setting-units-say = { $choice ->
         }
     }
 
-# After the other keys of the tying screen.
-tying-keys-settings = T Einstellungen
-
 # Shown, and said as well as it can be. $name: the language's own name.
 voice-no-language = Der Sprachdienst hat keine Stimme für { $name } und liest mit einer anderen vor: Füge dem System eine hinzu, oder wähl in den Einstellungen eine andere Sprache.
 # $name: the name of a voice.

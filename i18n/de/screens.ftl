@@ -2,6 +2,15 @@
 
 app-title = Marlinspeak
 
+## The very first start, where nothing was ever begun
+
+first-start-heading = Wollen wir den ersten zusammen knüpfen?
+first-start-what = Ein Türkenbund ist ein endloses Geflecht um ein Seil, ein Geländer oder einen Griff. Hier knüpfst du ihn von Stift zu Stift auf einem Rohr, Schritt für Schritt.
+first-start-needs = Du brauchst ein Rohr mit fünf Stiften rund um jedes Ende des Knotens und einen Meter Schnur.
+first-start-begin = Den ersten knüpfen
+first-start-past = Etwas anderes
+first-start-say = Wollen wir den ersten zusammen knüpfen? Du brauchst ein Rohr mit fünf Stiften rund um jedes Ende des Knotens und einen Meter Schnur. Drück die Leertaste, um anzufangen, oder Tab für etwas anderes.
+
 ## The start screen
 
 start-heading = Was willst du bedecken?
@@ -11,7 +20,8 @@ start-leads = Parten
 start-bights = Buchten
 start-passes = Durchgänge
 start-weave = Flechtart
-start-weave-hint = Leer ist über eins, unter eins, so begonnen, dass am wenigsten durchzustecken ist. 1 beginnt mit über; 2 ist über zwei, unter zwei; oder ein Reihencode wie ouo (o über, u unter)
+# $example: a row code for the leads that stand in the form, such as ouou.
+start-weave-hint = Leer ist über eins, unter eins, so begonnen, dass am wenigsten durchzustecken ist. 1 beginnt mit über; 2 ist über zwei, unter zwei; oder ein Reihencode wie { $example } (o über, u unter)
 start-nested = Buchten ineinander (leer: 1)
 start-lands = Erste Schnur landet in Reihe (leer: innerste)
 start-hand = Arbeiten nach
@@ -57,6 +67,9 @@ start-facts = { $leads } Parten, { $bights } Buchten{ $nested ->
 
 # What no knot must be trusted with, where one is chosen.
 choice-caution = Er schmückt nur: Lass ihn nie einen Menschen oder eine Last halten, und halte Schnur und kleine Teile von kleinen Kindern fern.
+
+# A knot of many evenings: it may be a slip of the hand. $legs: legs of all passes.
+start-huge = { $leads } Parten und { $bights } Buchten, das sind { $legs } Bahnen und viele Abende Arbeit. Drück noch einmal, um anzufangen, oder ändere die Zahlen.
 
 # A tie in the list. $kind: usual for over one, under one; run for other runs of $weave; twin for a run of
 # $weave begun with under; code for another weave, row by row in $weave.
@@ -126,18 +139,21 @@ start-empty-say = Kein Knoten wartet. Drück die Leertaste, um mit { $leads } Pa
         }
     } anzufangen, oder Tab, um einen anderen Knoten einzugeben.
 
-start-keys-waiting = Leertaste nimmt den neuesten Knoten auf · Tab zum Formular · S Regal · C Erste Knoten · G Fachwörter · T Einstellungen · Strg Q beendet
-start-keys-form = Tab geht weiter · Eingabe fängt diesen Knoten an · Esc verlässt das Formular
-start-keys-empty = Leertaste fängt diesen Knoten an · Tab zum Formular · S Regal · C Erste Knoten · G Fachwörter · T Einstellungen · Strg Q beendet
-
 ## The tying screen
 
-tying-keys = Leertaste weiter · ← zurück · R noch einmal · H wo bin ich · W falsch · P Pause · − + Tempo · 1 2 3 knapp, normal, erklärt · [ ] weniger oder mehr auf einmal · D Bild · Esc verlassen
-# Under the picture.
-tying-keys-picture = V dreht die Ansicht · D ihre Größe · F ganzer Schirm
-# Under the picture when it has the whole screen.
-tying-keys-whole = Leertaste weiter · ← zurück · R noch einmal · V dreht die Ansicht · F oder Esc kleiner
-tying-keys-wrong = Leertaste weiter · ← zurück · R noch einmal · W lassen, wie es ist · Esc verlassen
+# A part of the job in the strip of all of them, a word each. $part: kit (packing the bag), rig, lead,
+# follow, lift, fair or finish.
+job-part = { $part ->
+        [kit] Material
+        [rig] Einrichten
+        [lead] Legen
+        [follow] Folgen
+        [lift] Abheben
+        [fair] Durchholen
+       *[finish] Fertig machen
+    }
+# What is left of the job. $time: as in work-time. Example: about 25 min left
+job-time-left = noch etwa { $time }
 
 # Said when the depth was changed, before the step. $detail: brief, plain or teach.
 detail-say = { $detail ->
@@ -162,6 +178,8 @@ at-once-say = { $fair ->
 
 ## What the app has to report
 
+# In the bar of keys, as short as can be, while the voice is lost.
+voice-lost-sign = Keine Stimme
 voice-lost = Keine Stimme: Der Sprachdienst antwortet nicht. Die Schritte stehen weiter auf dem Schirm, und die Stimme kommt von selbst wieder.
 saving-failed = Dieser Knoten lässt sich nicht speichern ({ $reason }). Es wird jede Sekunde wieder versucht: Schaff Platz auf der Platte oder sieh nach, ob du in den Ordner schreiben darfst, und geh nicht, bevor er gespeichert ist.
 saving-slow = Noch nicht gespeichert: Die Platte lässt auf sich warten. Knüpf weiter, und geh nicht, solange das hier steht.

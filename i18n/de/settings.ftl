@@ -1,8 +1,21 @@
 # The settings and the learn screen, and the presses that are the same on every screen.
 
 settings-heading = Einstellungen
-settings-keys = ↑ ↓ Zeile · ← → ändern · Esc fertig
 settings-opening-say = Einstellungen. Pfeil auf und Pfeil ab gehen von Zeile zu Zeile, die Pfeile zur Seite ändern sie, Escape ist fertig.
+
+# The heading of a group of lines, with what they are for. $group: pedals, language, voice, signals,
+# screen, pace, prices or presses.
+settings-group = { $group ->
+        [pedals] Pedale und Tasten: was du wofür drückst
+        [language] Sprache und Maße: worin alles gesagt wird
+        [voice] Die Stimme: wie die Schritte gesprochen werden
+        [signals] Zeichen: was man von einem Druck hört und sieht
+        [screen] Der Bildschirm: wie groß und in welchen Farben
+        [pace] Takt: ohne Druck weitergehen
+        [prices] Preise: was ein Knoten wert ist
+       *[presses] Drücke: einen Tritt vom anderen unterscheiden
+    }
+settings-none-learnt = Noch ist nichts gelernt: Es gelten die üblichen Tasten und Pedale.
 
 # The name of a line.
 settings-name = { $field ->
@@ -171,7 +184,6 @@ settings-not-kept = Die Einstellungen waren nicht zu erreichen ({ $reason }): Si
 
 learn-opening-say = Pedale und Tasten anlernen. Drück etwas schon Angelerntes, um eine Zeile zu überspringen, zweimal, um fertig zu sein. Escape lässt alles, wie es war.
 learn-how = Etwas schon Angelerntes drücken: überspringen · zweimal: fertig
-learn-keys = Esc lässt alles, wie es war
 
 # Example: Drück, was „Weiter“ heißen soll.
 learn-asks = { $intent ->

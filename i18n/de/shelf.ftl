@@ -117,10 +117,6 @@ shelf-more-ties = { $ties ->
 # The tyer's own pace.
 shelf-pace = Dein Tempo: { $seconds } Sekunden je Bahn.
 
-shelf-keys = ↑ ↓ wählen · Leertaste aufnehmen · E Name · N Notiz · C gleichen neu anfangen · A weglegen oder vorholen · L Logbuch · Entf löschen · U zurückholen · B sichern · I hereinholen · Esc zurück
-shelf-keys-empty = I holt Knoten aus einer Datei herein · U holt zurück · Esc zurück
-shelf-keys-prompt = Eingabe behält es · Esc lässt es, wie es war
-
 shelf-prompt-name = Name dieses Knotens
 shelf-prompt-note = Notiz zu diesem Knoten
 shelf-prompt-backup = Alle Knoten und das Logbuch in diese neue Datei sichern
@@ -196,7 +192,6 @@ look-only-say = Nur ansehen. Was du hier tust, wird nicht behalten.
 
 ## The log
 
-tying-keys-log = L aufschreiben, was verbraucht wurde · ← zurück · R noch einmal · H wo bin ich · W falsch · Esc verlassen
 log-offer-say = Das war der letzte Schritt. Drück L, um aufzuschreiben, was verbraucht wurde, oder Escape, um zu gehen.
 
 log-heading = Was wirklich verbraucht wurde
@@ -216,7 +211,6 @@ log-photograph = Foto, Pfad der Datei
 log-hint = Längen mit ihrer Einheit, etwa 4 mm, 5/32 in oder 2,5 m; ohne Einheit Millimeter.
 log-keep = Behalten
 log-kept = Behalten.
-log-keys = Tab geht weiter · Leertaste ändert eine Wahl · Eingabe behält es · Esc verlassen, ohne zu behalten
 
 # Said when a field gets the focus. $field: as the labels above. $value: what stands in it, or
 # none.
@@ -259,6 +253,7 @@ log-photograph-other = „{ $file }“ ist kein Foto, das sich zeigen lässt: W�
 log-photograph-damaged = „{ $file }“ ist beschädigt und lässt sich nicht zeigen: Kopier das Foto noch einmal von der Kamera, oder wähl ein anderes.
 # $most: megabytes.
 log-photograph-large = „{ $file }“ ist zu groß: Ein Foto darf bis zu { $most } Megabyte und hundert Millionen Bildpunkte haben. Wähl eine kleinere Kopie davon.
+log-leave-asks = Was du eingetippt hast, ist nicht behalten. Drück noch einmal Escape, um ohne zu gehen, oder Eingabe, um es zu behalten.
 log-not-kept = Es ließ sich nicht behalten. { $reason }
 
 ## In the terminal

@@ -466,7 +466,6 @@ plan-wanting = { $asking ->
     }
 # Below the answers, when no tube is named.
 plan-without-tube = Name a tube too, and you are led through the rigging step by step.
-plan-keys = Tab moves on · Page Up, Page Down change over · F2 to F8 narrow the list · ↑ ↓ choose a knot · Enter takes it · Esc leaves
 
 # A filter above the list. $filter: passes, from-three, one-cord, most-legs, firm or weave. $key: its key.
 # $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Example: F2: doubled

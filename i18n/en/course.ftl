@@ -3,7 +3,6 @@
 
 course-heading = First ties
 course-say = First ties: four knots, each a little harder than the one before. Arrow down and arrow up choose one; next begins it.
-course-keys = ↑ ↓ choose · Space begin it · W weave · R again · Esc back
 
 # A lesson in the list. $state: new, begun or done. Example: 1. 3 lead 4 bight: pins and legs (done)
 course-line = { $number }. { $lesson ->

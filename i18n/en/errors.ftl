@@ -9,6 +9,13 @@ knot-not-a-number = { $quantity ->
        *[passes] Passes
     } must be a whole number and “{ $given }” is not one: give a number from { $least } to { $most }, such as { $example }.
 
+# A field of the start screen is empty.
+knot-empty = { $quantity ->
+        [leads] Leads
+        [bights] Bights
+       *[passes] Passes
+    } are still to be given: a whole number from { $least } to { $most }, such as { $example }.
+
 knot-out-of-range = { $quantity ->
         [leads] Leads
         [bights] Bights

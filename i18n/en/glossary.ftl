@@ -2,7 +2,6 @@
 
 glossary-heading = Words of the trade
 glossary-say = Words of the trade. Arrow down and arrow up go from word to word.
-glossary-keys = ↑ ↓ another word · R again · Esc back
 
 glossary-lead = Lead
 glossary-lead-say = One of the cords met on a straight line from rim to rim. A knot of five leads has five side by side.

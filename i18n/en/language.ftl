@@ -43,9 +43,6 @@ setting-units-say = { $choice ->
         }
     }
 
-# After the other keys of the tying screen.
-tying-keys-settings = T settings
-
 # Shown, and said as well as it can be. $name: the language's own name.
 voice-no-language = The speech service has no voice for { $name } and reads with another: add one to the system, or choose another language in the settings.
 # $name: the name of a voice.

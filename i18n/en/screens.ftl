@@ -2,6 +2,15 @@
 
 app-title = Marlinspeak
 
+## The very first start, where nothing was ever begun
+
+first-start-heading = Shall we tie the first one together?
+first-start-what = A Turk’s head is a braid without an end round a rope, a rail or a handle. Here you tie one pin to pin on a tube, a step at a time.
+first-start-needs = You need a tube with five pins round each end of the knot, and a metre of cord.
+first-start-begin = Tie the first one
+first-start-past = Something else
+first-start-say = Shall we tie the first one together? You need a tube with five pins round each end of the knot, and a metre of cord. Press the space bar to begin, or tab for something else.
+
 ## The start screen
 
 start-heading = What will you cover?
@@ -11,7 +20,8 @@ start-leads = Leads
 start-bights = Bights
 start-passes = Passes
 start-weave = Weave
-start-weave-hint = Empty is over one, under one, begun so that it takes the fewest tucks. 1 begins with over; 2 is over two; or a row code such as ouo (o over, u under)
+# $example: a row code for the leads that stand in the form, such as ouou.
+start-weave-hint = Empty is over one, under one, begun so that it takes the fewest tucks. 1 begins with over; 2 is over two; or a row code such as { $example } (o over, u under)
 start-nested = Bights nested at each rim (empty: 1)
 start-lands = First cord lands in row (empty: innermost)
 start-hand = Work to the
@@ -60,6 +70,9 @@ start-facts = { $leads } lead { $bights } bight{ $nested ->
 
 # What no knot must be trusted with, where one is chosen.
 choice-caution = It only decorates: never let it hold a person or a load, and keep cord and small parts from small children.
+
+# A knot of many evenings: it may be a slip of the hand. $legs: legs of all passes.
+start-huge = { $leads } lead { $bights } bight has { $legs } legs, many evenings of work. Press once more to begin it, or change the numbers.
 
 # A tie in the list. $kind: usual for over one, under one; run for other runs of $weave; twin for a run of
 # $weave begun with under; code for another weave, row by row in $weave.
@@ -129,18 +142,21 @@ start-empty-say = No tie is waiting. Press the space bar to begin { $leads } lea
         }
     }, or press tab to type another knot.
 
-start-keys-waiting = Space takes up the newest tie · Tab goes to the form · S shelf · C first ties · G words · T settings · Ctrl Q quits
-start-keys-form = Tab moves on · Enter begins this tie · Esc leaves the form
-start-keys-empty = Space begins this tie · Tab goes to the form · S shelf · C first ties · G words · T settings · Ctrl Q quits
-
 ## The tying screen
 
-tying-keys = Space next · ← back · R again · H where am I · W wrong · P pause · − + speed · 1 2 3 brief, plain, teach · [ ] less or more at once · D picture · Esc leave
-# Under the picture.
-tying-keys-picture = V turns the view · D its size · F whole screen
-# Under the picture when it has the whole screen.
-tying-keys-whole = Space next · ← back · R again · V turns the view · F or Esc smaller
-tying-keys-wrong = Space next · ← back · R again · W leave it as it is · Esc leave
+# A part of the job in the strip of all of them, a word each. $part: kit (packing the bag), rig, lead,
+# follow, lift, fair or finish.
+job-part = { $part ->
+        [kit] Bag
+        [rig] Rigging
+        [lead] Lead
+        [follow] Follow
+        [lift] Lift
+        [fair] Fair
+       *[finish] Finish
+    }
+# What is left of the job. $time: as in work-time. Example: about 25 min left
+job-time-left = about { $time } left
 
 # Said when the depth was changed, before the step. $detail: brief, plain or teach.
 detail-say = { $detail ->
@@ -165,6 +181,8 @@ at-once-say = { $fair ->
 
 ## What the app has to report
 
+# In the bar of keys, as short as can be, while the voice is lost.
+voice-lost-sign = No voice
 voice-lost = No voice: the speech service does not answer. The steps go on in writing, and speech comes back by itself.
 saving-failed = This tie cannot be saved ({ $reason }). It is tried again every second: make room on the disk, or see that the folder is yours to write to, and do not leave before it is saved.
 saving-slow = Not saved yet: the disk is slow to answer. Go on tying, and do not leave while this stands here.

@@ -1,8 +1,21 @@
 # The settings and the learn screen, and the presses that are the same on every screen.
 
 settings-heading = Settings
-settings-keys = ↑ ↓ line · ← → change · Esc done
 settings-opening-say = Settings. The up and down arrows go from line to line, the side arrows change it, escape is done.
+
+# The heading of a group of lines, with what they are for. $group: pedals, language, voice, signals,
+# screen, pace, prices or presses.
+settings-group = { $group ->
+        [pedals] Pedals and keys: what you press for what
+        [language] Language and measures: what everything is told in
+        [voice] The voice: how the steps are said
+        [signals] Signals: what is heard and seen of a press
+        [screen] The screen: how large and in which colours
+        [pace] Pace: going on without a press
+        [prices] Prices: what a knot is worth
+       *[presses] Presses: one strike told from another
+    }
+settings-none-learnt = Nothing is learnt yet: the usual keys and pedals hold.
 
 # The name of a line.
 settings-name = { $field ->
@@ -171,7 +184,6 @@ settings-not-kept = The settings could not be reached ({ $reason }): see that th
 
 learn-opening-say = Learn pedals and keys. Press something learnt before to skip a line, twice to be done. Escape leaves all as it was.
 learn-how = Press something learnt before: skip this · twice: done
-learn-keys = Esc leaves all as it was
 
 # Example: Press what you want for next.
 learn-asks = { $intent ->

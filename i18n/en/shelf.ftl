@@ -109,10 +109,6 @@ shelf-more-ties = { $ties ->
 # The tyer's own pace.
 shelf-pace = Your pace: { $seconds } seconds a leg.
 
-shelf-keys = ↑ ↓ move · Space take up · E name · N note · C start the same again · A put away or out · L log · Delete · U undo · B back up · I bring in · Esc back
-shelf-keys-empty = I bring in ties from a file · U undo · Esc back
-shelf-keys-prompt = Enter keeps it · Esc leaves it as it was
-
 shelf-prompt-name = Name of this tie
 shelf-prompt-note = Note for this tie
 shelf-prompt-backup = Back up all ties and the log to this new file
@@ -184,7 +180,6 @@ look-only-say = Looking only. Nothing you do here is kept.
 
 ## The log
 
-tying-keys-log = L write down what was used · ← back · R again · H where am I · W wrong · Esc leave
 log-offer-say = This was the last step. Press L to write down what was used, or Escape to leave.
 
 log-heading = What was really used
@@ -204,7 +199,6 @@ log-photograph = Photograph, the path of the file
 log-hint = Lengths with their unit, such as 4 mm, 5/32 in or 2.5 m; without one, millimetres.
 log-keep = Keep it
 log-kept = Kept.
-log-keys = Tab moves on · Space switches a choice · Enter keeps it · Esc leaves without keeping
 
 # Said when a field gets the focus. $field: as the labels above. $value: what stands in it, or
 # none.
@@ -247,6 +241,7 @@ log-photograph-other = “{ $file }” is not a photograph that can be shown: ch
 log-photograph-damaged = “{ $file }” is damaged and can’t be shown: copy it from the camera once more, or choose another photograph.
 # $most: megabytes.
 log-photograph-large = “{ $file }” is too large: a photograph may have up to { $most } megabytes and a hundred million pixels. Choose a smaller copy of it.
+log-leave-asks = What you typed is not kept. Press Escape once more to leave without it, or Enter to keep it.
 log-not-kept = It could not be kept. { $reason }
 
 ## In the terminal

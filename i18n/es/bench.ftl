@@ -468,7 +468,6 @@ plan-wanting = { $asking ->
     }
 # Below the answers, when no tube is named.
 plan-without-tube = Indica también un tubo, y el programa te guiará paso a paso para aparejarlo.
-plan-keys = Tab avanza · Re Pág, Av Pág cambian · F2 a F8 acotan · ↑ ↓ elegir un nudo · Intro lo toma · Esc salir
 
 # A filter above the list. $filter: passes, from-three, one-cord, most-legs, firm or weave. $key: its key.
 # $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Ejemplo: F2: doble

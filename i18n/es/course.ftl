@@ -3,7 +3,6 @@
 
 course-heading = Primeros nudos
 course-say = Primeros nudos: cinco nudos, cada uno algo más difícil que el anterior. Siguiente empieza el que está elegido. Las flechas arriba y abajo eligen.
-course-keys = ↑ ↓ elegir · Espacio empezar · W tejido · R otra vez · Esc volver
 
 # A lesson in the list. $state: new, begun or done.
 # Ejemplo: 1. 3 ramales y 4 senos: clavijas y tramos, encima y debajo (hecho)

@@ -10,6 +10,13 @@ knot-not-a-number = { $quantity ->
        *[passes] El número de pasadas
     } tiene que ser entero y «{ $given }» no lo es: da un número de { $least } a { $most }, por ejemplo { $example }.
 
+# A field of the start screen is empty.
+knot-empty = Falta { $quantity ->
+        [leads] el número de ramales
+        [bights] el número de senos
+       *[passes] el número de pasadas
+    }: da un número entero de { $least } a { $most }, por ejemplo { $example }.
+
 knot-out-of-range = { $quantity ->
         [leads] El número de ramales
         [bights] El número de senos

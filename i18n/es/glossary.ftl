@@ -2,7 +2,6 @@
 
 glossary-heading = Palabras del oficio
 glossary-say = Palabras del oficio. Las flechas arriba y abajo van de palabra en palabra.
-glossary-keys = ↑ ↓ otra palabra · R otra vez · Esc volver
 
 glossary-lead = Ramal
 glossary-lead-say = Cada uno de los cabos que encuentras al ir en línea recta de borde a borde. Un nudo de cinco ramales tiene cinco, uno junto a otro.

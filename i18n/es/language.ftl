@@ -43,9 +43,6 @@ setting-units-say = { $choice ->
         }
     }
 
-# After the other keys of the tying screen.
-tying-keys-settings = T ajustes
-
 # Shown, and said as well as it can be. $name: the language's own name.
 # Ejemplo: El servicio de voz no tiene ninguna voz para este idioma, Español, y lee con otra: …
 voice-no-language = El servicio de voz no tiene ninguna voz para este idioma, { $name }, y lee con otra: añade una al sistema, o elige otro idioma en los ajustes.

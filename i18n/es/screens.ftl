@@ -2,6 +2,15 @@
 
 app-title = Marlinspeak
 
+## The very first start, where nothing was ever begun
+
+first-start-heading = ¿Hacemos juntos el primero?
+first-start-what = Una cabeza de turco es una trenza sin fin alrededor de un cabo, una barandilla o un mango. Aquí se hace de clavija en clavija sobre un tubo, paso a paso.
+first-start-needs = Necesitas un tubo con cinco clavijas alrededor de cada extremo del nudo y un metro de cabo.
+first-start-begin = Hacer el primero
+first-start-past = Otra cosa
+first-start-say = ¿Hacemos juntos el primero? Necesitas un tubo con cinco clavijas alrededor de cada extremo del nudo y un metro de cabo. Pulsa la barra espaciadora para empezar, o tabulador para otra cosa.
+
 ## The start screen
 
 start-heading = ¿Qué quieres cubrir?
@@ -11,7 +20,8 @@ start-leads = Ramales
 start-bights = Senos
 start-passes = Pasadas
 start-weave = Tejido
-start-weave-hint = Vacío es encima de uno, debajo de uno, empezado de modo que haya que pasar por debajo lo menos posible. 1 empieza encima; 2 es encima de dos; o un código de filas como «ouo» («o» encima, «u» debajo)
+# $example: a row code for the leads that stand in the form, such as ouou.
+start-weave-hint = Vacío es encima de uno, debajo de uno, empezado de modo que haya que pasar por debajo lo menos posible. 1 empieza encima; 2 es encima de dos; o un código de filas como «{ $example }» («o» encima, «u» debajo)
 start-nested = Senos anidados (vacío: 1)
 start-lands = El primer cabo llega a la fila (vacío: la de más adentro)
 start-hand = Trabajar hacia la
@@ -60,6 +70,9 @@ start-facts = { $leads } ramales y { $bights } senos{ $nested ->
 
 # What no knot must be trusted with, where one is chosen.
 choice-caution = Solo adorna: que nunca sostenga a una persona ni una carga, y guarda cabo y piezas pequeñas lejos de los niños.
+
+# A knot of many evenings: it may be a slip of the hand. $legs: legs of all passes.
+start-huge = { $leads } ramales y { $bights } senos son { $legs } tramos, trabajo para muchas tardes. Pulsa otra vez para empezarlo, o cambia los números.
 
 # A tie in the list. $kind: usual for over one, under one; run for other runs of $weave; twin for a run of
 # $weave begun with under; code for another weave, row by row in $weave.
@@ -129,18 +142,21 @@ start-empty-say = No hay ningún nudo a medias. Pulsa la barra espaciadora para 
         }
     }, o pulsa el tabulador para escribir otro.
 
-start-keys-waiting = Espacio retoma el último nudo · Tab va al formulario · S estante · C primeros nudos · G palabras · T ajustes · Ctrl Q salir
-start-keys-form = Tab avanza · Intro empieza este nudo · Esc deja el formulario
-start-keys-empty = Espacio empieza este nudo · Tab va al formulario · S estante · C primeros nudos · G palabras · T ajustes · Ctrl Q salir
-
 ## The tying screen
 
-tying-keys = Espacio siguiente · ← atrás · R otra vez · H dónde estoy · W error · P pausa · − + velocidad · 1 2 3 breve, normal, explicado · [ ] menos o más a la vez · D dibujo · Esc dejarlo
-# Under the picture.
-tying-keys-picture = V gira la vista · D su tamaño · F pantalla completa
-# Under the picture when it has the whole screen.
-tying-keys-whole = Espacio siguiente · ← atrás · R otra vez · V gira la vista · F o Esc más pequeño
-tying-keys-wrong = Espacio siguiente · ← atrás · R otra vez · W dejarlo como está · Esc dejarlo
+# A part of the job in the strip of all of them, a word each. $part: kit (packing the bag), rig, lead,
+# follow, lift, fair or finish.
+job-part = { $part ->
+        [kit] Material
+        [rig] Aparejar
+        [lead] Guía
+        [follow] Seguir
+        [lift] Sacar
+        [fair] Igualar
+       *[finish] Rematar
+    }
+# What is left of the job. $time: as in work-time. Example: about 25 min left
+job-time-left = quedan unos { $time }
 
 # Said when the depth was changed, before the step. $detail: brief, plain or teach.
 detail-say = { $detail ->
@@ -165,6 +181,8 @@ at-once-say = { $fair ->
 
 ## What the app has to report
 
+# In the bar of keys, as short as can be, while the voice is lost.
+voice-lost-sign = Sin voz
 voice-lost = Sin voz: el servicio de voz no responde. Los pasos siguen por escrito, y la voz volverá por sí sola.
 saving-failed = No se puede guardar este nudo ({ $reason }). Se vuelve a intentar cada segundo: deja sitio en el disco o comprueba que puedes escribir en la carpeta, y no salgas antes de que esté guardado.
 saving-slow = Aún no está guardado: el disco tarda en responder. Sigue con el nudo y no salgas mientras se vea este aviso.

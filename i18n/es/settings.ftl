@@ -1,8 +1,21 @@
 # The settings and the learn screen, and the presses that are the same on every screen.
 
 settings-heading = Ajustes
-settings-keys = ↑ ↓ línea · ← → cambiar · Esc listo
 settings-opening-say = Ajustes. Las flechas arriba y abajo van de línea en línea, las flechas laterales la cambian, Escape termina.
+
+# The heading of a group of lines, with what they are for. $group: pedals, language, voice, signals,
+# screen, pace, prices or presses.
+settings-group = { $group ->
+        [pedals] Pedales y teclas: qué se pulsa para qué
+        [language] Idioma y medidas: en qué se dice todo
+        [voice] La voz: cómo se dicen los pasos
+        [signals] Señales: lo que se oye y se ve de una pulsación
+        [screen] La pantalla: de qué tamaño y en qué colores
+        [pace] Ritmo: seguir sin pulsar
+        [prices] Precios: lo que vale un nudo
+       *[presses] Pulsaciones: distinguir una de otra
+    }
+settings-none-learnt = Todavía no se ha enseñado nada: valen las teclas y los pedales de siempre.
 
 # The name of a line.
 settings-name = { $field ->
@@ -171,7 +184,6 @@ settings-not-kept = No se ha podido acceder a los ajustes ({ $reason }): comprue
 
 learn-opening-say = Aprender pedales y teclas. Pulsa algo ya aprendido para saltar una línea, y dos veces para terminar. Escape lo deja todo como estaba.
 learn-how = Pulsa algo ya aprendido: saltar esto · dos veces: listo
-learn-keys = Esc lo deja todo como estaba
 
 # Ejemplo: Pulsa lo que quieras usar para «siguiente».
 learn-asks = { $intent ->

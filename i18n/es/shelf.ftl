@@ -115,10 +115,6 @@ shelf-more-ties = { $ties ->
 # The tyer's own pace. 
 shelf-pace = Tu ritmo: { $seconds } segundos por tramo.
 
-shelf-keys = ↑ ↓ moverse · Espacio retomar · E nombre · N nota · C empezar otro igual · A retirar o sacar · L cuaderno · Supr borrar · U deshacer · B copia de seguridad · I traer · Esc volver
-shelf-keys-empty = I trae nudos de un archivo · U deshacer · Esc volver
-shelf-keys-prompt = Intro lo guarda · Esc lo deja como estaba
-
 shelf-prompt-name = Nombre de este nudo
 shelf-prompt-note = Nota para este nudo
 shelf-prompt-backup = Copiar todos los nudos y el cuaderno a este archivo nuevo
@@ -190,7 +186,6 @@ look-only-say = Solo mirar. Nada de lo que hagas aquí se guarda.
 
 ## The log
 
-tying-keys-log = L apunta lo que se usó · ← atrás · R otra vez · H dónde estoy · W error · Esc dejarlo
 log-offer-say = Este era el último paso. Pulsa L para apuntar lo que se usó, o Escape para dejarlo.
 
 log-heading = Lo que se usó de verdad
@@ -210,7 +205,6 @@ log-photograph = Fotografía, la ruta del archivo
 log-hint = Longitudes con su unidad, como 4 mm, 5/32 in o 2,5 m; sin unidad, milímetros.
 log-keep = Guardar
 log-kept = Guardado.
-log-keys = Tab avanza · Espacio cambia una opción · Intro lo guarda · Esc sale sin guardar
 
 # Said when a field gets the focus. $field: as the labels above. $value: what stands in it, or
 # none.
@@ -253,6 +247,7 @@ log-photograph-other = «{ $file }» no es una fotografía que se pueda mostrar:
 log-photograph-damaged = «{ $file }» está dañado y no se puede mostrar: cópialo otra vez de la cámara, o elige otra fotografía.
 # $most: megabytes.
 log-photograph-large = «{ $file }» es demasiado grande: una fotografía puede tener hasta { $most } megabytes y cien millones de píxeles. Elige una copia más pequeña.
+log-leave-asks = Lo que has escrito no está guardado. Pulsa Escape otra vez para salir sin ello, o Intro para guardarlo.
 log-not-kept = No se ha podido guardar. { $reason }
 
 ## In the terminal

@@ -466,7 +466,6 @@ plan-wanting = { $asking ->
     }
 # Below the answers, when no tube is named.
 plan-without-tube = Nommez aussi un tube, et sa préparation sera guidée pas à pas.
-plan-keys = Tab avance · Page préc. et Page suiv. changent · F2 à F8 réduisent la liste · ↑ ↓ choisir un nœud · Entrée le prend · Échap quitte
 
 # A filter above the list. $filter: passes, from-three, one-cord, most-legs, firm or weave. $key: its key.
 # $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Exemple : F2 : doublé

@@ -3,7 +3,6 @@
 
 course-heading = Premiers nœuds
 course-say = Premiers nœuds : cinq nœuds, chacun un peu plus difficile que le précédent. Suivant commence celui qui est choisi. Les flèches bas et haut choisissent.
-course-keys = ↑ ↓ choisir · Espace le commencer · W tressage · R répéter · Échap revenir
 
 # A lesson in the list. $state: new, begun or done. Exemple : 1. 3 brins, 4 ganses : picots et trajets (fait)
 course-line = { $number }. { $lesson ->

@@ -9,6 +9,13 @@ knot-not-a-number = { $quantity ->
        *[passes] Le nombre de passes
     } doit être entier, et « { $given } » ne l’est pas : donnez un nombre de { $least } à { $most }, par exemple { $example }.
 
+# A field of the start screen is empty.
+knot-empty = Il manque { $quantity ->
+        [leads] le nombre de brins
+        [bights] le nombre de ganses
+       *[passes] le nombre de passes
+    } : donnez un nombre entier de { $least } à { $most }, par exemple { $example }.
+
 knot-out-of-range = { $quantity ->
         [leads] Le nombre de brins
         [bights] Le nombre de ganses

@@ -3,7 +3,6 @@
 
 glossary-heading = Les mots du métier
 glossary-say = Les mots du métier. Les flèches bas et haut vont de mot en mot.
-glossary-keys = ↑ ↓ un autre mot · R répéter · Échap revenir
 
 glossary-lead = Brin
 glossary-lead-say = Un des cordons que l’on rencontre en allant tout droit d’un bord à l’autre. Un nœud à cinq brins en a cinq côte à côte.

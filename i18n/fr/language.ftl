@@ -43,9 +43,6 @@ setting-units-say = { $choice ->
         }
     }
 
-# After the other keys of the tying screen.
-tying-keys-settings = T réglages
-
 # Shown, and said as well as it can be. $name: the language’s own name.
 voice-no-language = Le service de parole n’a pas de voix pour la langue { $name } et lit avec une autre : ajoutez-en une au système, ou choisissez une autre langue dans les réglages.
 # $name: the name of a voice.

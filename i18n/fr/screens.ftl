@@ -2,6 +2,15 @@
 
 app-title = Marlinspeak
 
+## The very first start, where nothing was ever begun
+
+first-start-heading = Faisons-nous le premier ensemble ?
+first-start-what = Un bonnet turc est une tresse sans fin autour d’un cordage, d’une rambarde ou d’un manche. Ici, vous le faites de picot en picot sur un tube, étape par étape.
+first-start-needs = Il vous faut un tube avec cinq picots autour de chaque bout du nœud, et un mètre de cordon.
+first-start-begin = Faire le premier
+first-start-past = Autre chose
+first-start-say = Faisons-nous le premier ensemble ? Il vous faut un tube avec cinq picots autour de chaque bout du nœud, et un mètre de cordon. Appuyez sur la barre d’espace pour commencer, ou sur tabulation pour autre chose.
+
 ## The start screen
 
 start-heading = Que voulez-vous couvrir ?
@@ -11,7 +20,8 @@ start-leads = Brins
 start-bights = Ganses
 start-passes = Passes
 start-weave = Tressage
-start-weave-hint = Vide : enjamber un, glisser sous un, commencé de façon à glisser le moins possible. 1 commence en enjambant ; 2 : par deux ; ou un code par rang, comme ouo (o enjamber, u glisser sous)
+# $example: a row code for the leads that stand in the form, such as ouou.
+start-weave-hint = Vide : enjamber un, glisser sous un, commencé de façon à glisser le moins possible. 1 commence en enjambant ; 2 : par deux ; ou un code par rang, comme { $example } (o enjamber, u glisser sous)
 start-nested = Ganses emboîtées (vide : 1)
 start-lands = Le premier cordon arrive au rang (vide : le plus en dedans)
 start-hand = Avancer
@@ -57,6 +67,9 @@ start-facts = { $leads } brins, { $bights } ganses{ $nested ->
 
 # What no knot must be trusted with, where one is chosen.
 choice-caution = Il ne fait que décorer : ne lui confiez jamais une personne ni une charge, et tenez cordon et petites pièces loin des jeunes enfants.
+
+# A knot of many evenings: it may be a slip of the hand. $legs: legs of all passes.
+start-huge = { $leads } brins et { $bights } ganses font { $legs } trajets, l’ouvrage de bien des soirées. Appuyez encore une fois pour le commencer, ou changez les nombres.
 
 # A tie in the list. $kind: usual for over one, under one; run for other runs of $weave; twin for a run of
 # $weave begun with under; code for another weave, row by row in $weave.
@@ -134,18 +147,21 @@ start-empty-say = Aucun nœud n’attend. Appuyez sur la barre d’espace pour c
         }
     }, ou sur tabulation pour saisir un autre nœud.
 
-start-keys-waiting = Espace reprend le dernier nœud · Tab va au formulaire · S étagère · C premiers nœuds · G mots · T réglages · Ctrl Q quitte
-start-keys-form = Tab avance · Entrée commence ce nœud · Échap quitte le formulaire
-start-keys-empty = Espace commence ce nœud · Tab va au formulaire · S étagère · C premiers nœuds · G mots · T réglages · Ctrl Q quitte
-
 ## The tying screen
 
-tying-keys = Espace suivant · ← retour · R répéter · H où suis-je · W erreur · P pause · − + vitesse · 1 2 3 bref, normal, détaillé · [ ] moins ou plus à la fois · D image · Échap quitter
-# Under the picture.
-tying-keys-picture = V tourne la vue · D sa taille · F plein écran
-# Under the picture when it has the whole screen.
-tying-keys-whole = Espace suivant · ← retour · R répéter · V tourne la vue · F ou Échap réduit
-tying-keys-wrong = Espace suivant · ← retour · R répéter · W laisser en l’état · Échap quitter
+# A part of the job in the strip of all of them, a word each. $part: kit (packing the bag), rig, lead,
+# follow, lift, fair or finish.
+job-part = { $part ->
+        [kit] Matériel
+        [rig] Préparer
+        [lead] Poser
+        [follow] Suivre
+        [lift] Dégager
+        [fair] Égaliser
+       *[finish] Finir
+    }
+# What is left of the job. $time: as in work-time. Example: about 25 min left
+job-time-left = encore { $time } environ
 
 # Said when the depth was changed, before the step. $detail: brief, plain or teach.
 detail-say = { $detail ->
@@ -170,6 +186,8 @@ at-once-say = { $fair ->
 
 ## What the app has to report
 
+# In the bar of keys, as short as can be, while the voice is lost.
+voice-lost-sign = Pas de voix
 voice-lost = Pas de voix : le service de parole ne répond pas. Les étapes continuent par écrit, et la parole reviendra d’elle-même.
 saving-failed = Ce nœud ne peut pas être enregistré ({ $reason }). Un nouvel essai a lieu chaque seconde : faites de la place sur le disque ou vérifiez que vous pouvez écrire dans le dossier, et ne quittez pas avant que ce soit fait.
 saving-slow = Pas encore enregistré : le disque tarde à répondre. Continuez l’ouvrage, et ne quittez pas tant que ceci est affiché.

@@ -1,8 +1,21 @@
 # The settings and the learn screen, and the presses that are the same on every screen.
 
 settings-heading = Réglages
-settings-keys = ↑ ↓ ligne · ← → changer · Échap terminé
 settings-opening-say = Réglages. Les flèches haut et bas vont de ligne en ligne, les flèches de côté changent la valeur, échap termine.
+
+# The heading of a group of lines, with what they are for. $group: pedals, language, voice, signals,
+# screen, pace, prices or presses.
+settings-group = { $group ->
+        [pedals] Pédales et touches : sur quoi appuyer pour quoi
+        [language] Langue et mesures : dans quoi tout est dit
+        [voice] La voix : comment les étapes sont dites
+        [signals] Signaux : ce qu’on entend et voit d’un appui
+        [screen] L’écran : quelle taille et quelles couleurs
+        [pace] Rythme : avancer sans appuyer
+        [prices] Prix : ce que vaut un nœud
+       *[presses] Appuis : distinguer l’un de l’autre
+    }
+settings-none-learnt = Rien n’est encore appris : les touches et pédales habituelles servent.
 
 # The name of a line.
 settings-name = { $field ->
@@ -171,7 +184,6 @@ settings-not-kept = Les réglages sont hors d’accès ({ $reason }) : vérifie
 
 learn-opening-say = Apprendre pédales et touches. Appuyez sur une touche déjà apprise pour sauter une ligne, deux fois pour terminer. Échap laisse tout comme avant.
 learn-how = Touche déjà apprise : sauter · deux fois : terminer
-learn-keys = Échap laisse tout comme avant
 
 # Exemple : Appuyez sur ce que vous voulez pour suivant.
 learn-asks = { $intent ->

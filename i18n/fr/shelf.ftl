@@ -125,10 +125,6 @@ shelf-more-ties = { $ties ->
 # The tyer’s own pace.
 shelf-pace = Votre rythme : { $seconds } secondes par trajet.
 
-shelf-keys = ↑ ↓ aller · Espace reprendre · E nom · N note · C refaire le même · A ranger ou ressortir · L journal · Suppr supprimer · U annuler · B sauvegarder · I faire entrer · Échap revenir
-shelf-keys-empty = I fait entrer des nœuds d’un fichier · U annuler · Échap revenir
-shelf-keys-prompt = Entrée le garde · Échap laisse comme avant
-
 shelf-prompt-name = Nom de ce nœud
 shelf-prompt-note = Note pour ce nœud
 shelf-prompt-backup = Sauvegarder tous les nœuds et le journal dans ce nouveau fichier
@@ -202,7 +198,6 @@ look-only-say = Regarder seulement. Rien de ce que vous faites ici n’est gard�
 
 ## The log
 
-tying-keys-log = L noter ce qui a servi · ← retour · R répéter · H où suis-je · W erreur · Échap quitter
 log-offer-say = C’était la dernière étape. Appuyez sur L pour noter ce qui a servi, ou sur échap pour quitter.
 
 log-heading = Ce qui a vraiment servi
@@ -222,7 +217,6 @@ log-photograph = Photographie, le chemin du fichier
 log-hint = Longueurs avec leur unité, comme 4 mm, 5/32 po ou 2,5 m ; sans unité, des millimètres.
 log-keep = Garder
 log-kept = Gardé.
-log-keys = Tab avance · Espace change un choix · Entrée garde le tout · Échap quitte sans garder
 
 # Said when a field gets the focus. $field: as the labels above. $value: what stands in it, or
 # none.
@@ -265,6 +259,7 @@ log-photograph-other = « { $file } » n’est pas une photographie que l’on
 log-photograph-damaged = « { $file } » est abîmé et ne peut pas être montré : copiez-le encore une fois de l’appareil, ou choisissez une autre photographie.
 # $most: megabytes.
 log-photograph-large = « { $file } » est trop grand : une photographie peut avoir jusqu’à { $most } mégaoctets et cent millions de pixels. Choisissez-en une copie plus petite.
+log-leave-asks = Ce que vous avez tapé n’est pas gardé. Appuyez encore sur échap pour quitter sans le garder, ou sur entrée pour le garder.
 log-not-kept = Cela n’a pas pu être gardé. { $reason }
 
 ## In the terminal

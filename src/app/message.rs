@@ -2,8 +2,9 @@
 
 use std::path::PathBuf;
 
-use iced::{Size, keyboard};
+use iced::{Point, Size, keyboard};
 
+use super::key_guide::Tapped;
 use super::screens::{ScreenMessage, ShelfMessage, log, plan, start};
 use super::services::ServiceEvent;
 use crate::guide::SetupField;
@@ -18,6 +19,8 @@ pub enum Message {
     Key(keyboard::Event),
     /// A mouse button that no widget took did something.
     Button(InputEvent),
+    /// A key on the screen was clicked or touched.
+    Tapped(Tapped),
     /// Something on a screen besides presses.
     Screen(ScreenMessage),
     /// Something from a thread that is not the window's.
@@ -30,6 +33,8 @@ pub enum Message {
     Dropped(PathBuf),
     /// The window has this size.
     Resized(Size),
+    /// The upper left corner of the window is here.
+    Moved(Point),
     /// What the window answers that was asked for its size.
     Measured(Size),
     /// The screen has so many dots for each pixel of the window's size.

@@ -6,6 +6,7 @@
 
 mod application;
 mod jobs;
+mod key_guide;
 mod keys;
 mod message;
 mod off_thread;
@@ -16,6 +17,7 @@ mod text_layout;
 mod theme;
 mod widgets;
 mod window_metrics;
+mod window_place;
 
 use std::cell::RefCell;
 use std::panic;
@@ -35,6 +37,7 @@ pub use theme::{of as theme_of, theme};
 use crate::guide::Plan;
 use crate::session::Wishes;
 use crate::words::Words;
+use window_place::WindowPlace;
 
 /// Why the app ended other than by being closed.
 #[derive(Debug)]
@@ -78,7 +81,7 @@ pub fn run(words: Words, wishes: Wishes, plan: Option<Plan>) -> Result<(), Failu
     }
 }
 
-/// The size the window opens with, in logical pixels.
+/// The size the window opens with the first time, in logical pixels.
 const WINDOW: Size = Size::new(1100.0, 760.0);
 
 fn open(
@@ -112,12 +115,15 @@ fn open(
         .run()
 }
 
-/// How the window opens.
+/// How the window opens: as it was closed the last time.
 fn window() -> window::Settings {
+    let last = WindowPlace::last();
     window::Settings {
-        size: WINDOW,
-        // Below this the line that matters is not large any more.
-        min_size: Some(Size::new(800.0, 480.0)),
+        size: last.map_or(WINDOW, |last| last.size),
+        position: last
+            .and_then(|last| last.corner)
+            .map_or_else(window::Position::default, window::Position::Specific),
+        min_size: Some(window_place::LEAST),
         // The desktop finds the icon and the entry of its menu by this name.
         #[cfg(target_os = "linux")]
         platform_specific: window::settings::PlatformSpecific {

@@ -191,25 +191,87 @@ pub fn progress(theme: &Theme) -> progress_bar::Style {
     }
 }
 
+/// The bar of progress of the part in hand.
+pub fn progress_now(theme: &Theme) -> progress_bar::Style {
+    progress_bar::Style {
+        bar: tones(theme).chosen.into(),
+        ..progress(theme)
+    }
+}
+
+/// What comes over a part of a screen in large type.
+pub fn card(theme: &Theme) -> container::Style {
+    let tones = tones(theme);
+    container::Style {
+        text_color: Some(tones.ink),
+        background: Some(tones.raised.into()),
+        border: Border {
+            color: tones.chosen,
+            width: 3.0,
+            radius: 8.0.into(),
+        },
+        ..container::Style::default()
+    }
+}
+
 /// A button. `is_chosen` marks the one that a press of *next* works, or that is switched on.
 pub fn pressable(is_chosen: bool) -> impl Fn(&Theme, button::Status) -> button::Style {
     move |theme, status| {
         let tones = tones(theme);
-        let edge = match status {
-            button::Status::Hovered | button::Status::Pressed => tones.ink,
-            _ if is_chosen => tones.chosen,
-            _ => tones.quiet,
+        let is_pointed_at = matches!(status, button::Status::Hovered | button::Status::Pressed);
+        // What is chosen stays so under the pointer.
+        let edge = match (is_chosen, is_pointed_at) {
+            (true, _) => tones.chosen,
+            (false, true) => tones.ink,
+            (false, false) => tones.quiet,
         };
         button::Style {
             background: Some(tones.raised.into()),
             text_color: tones.ink,
             border: Border {
                 color: edge,
-                width: if is_chosen { 3.0 } else { 1.0 },
+                width: match (is_chosen, is_pointed_at) {
+                    (true, true) => 4.0,
+                    (true, false) => 3.0,
+                    (false, true) => 2.0,
+                    (false, false) => 1.0,
+                },
                 radius: 8.0.into(),
             },
             ..button::Style::default()
         }
+    }
+}
+
+/// A button that looks like a line of text.
+pub fn bare(theme: &Theme, _: button::Status) -> button::Style {
+    button::Style {
+        background: None,
+        text_color: tones(theme).ink,
+        ..button::Style::default()
+    }
+}
+
+/// A key of the keyboard, on a button that does the same.
+pub fn keycap(theme: &Theme) -> container::Style {
+    let tones = tones(theme);
+    container::Style {
+        text_color: Some(tones.ink),
+        background: Some(tones.ground.into()),
+        border: Border {
+            color: tones.quiet,
+            width: 1.0,
+            radius: 5.0.into(),
+        },
+        ..container::Style::default()
+    }
+}
+
+/// A sheet that lies over a whole screen.
+pub fn sheet(theme: &Theme) -> container::Style {
+    container::Style {
+        background: Some(tones(theme).ground.into()),
+        ..container::Style::default()
     }
 }
 
@@ -318,6 +380,17 @@ mod tests {
                 tones.ink,
             ] {
                 assert!(contrast(edge, tones.ground) >= 3.0);
+            }
+        }
+    }
+
+    #[test]
+    fn what_is_chosen_stays_so_under_the_pointer() {
+        for scheme in [ColourScheme::Dark, ColourScheme::Light] {
+            let theme = of(scheme);
+            for status in [button::Status::Active, button::Status::Hovered] {
+                let edge = pressable(true)(&theme, status).border.color;
+                assert_eq!(edge, tones(&theme).chosen, "{scheme:?} {status:?}");
             }
         }
     }

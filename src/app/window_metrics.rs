@@ -48,6 +48,11 @@ impl WindowMetrics {
         is_other
     }
 
+    /// The size in pixels, before anything is drawn larger; none before the window has told it.
+    pub fn size(&self) -> Option<Size> {
+        (self.size != Size::ZERO).then_some(self.size)
+    }
+
     /// The monitor is so many pixels wide, if that is known.
     pub const fn set_monitor_width(&mut self, width: Option<f32>) {
         self.monitor_width = width;

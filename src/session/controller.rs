@@ -6,11 +6,11 @@ use super::auto_advance::AutoAdvance;
 use super::effect::{Effect, Timer};
 use super::notices::Notices;
 use super::opening::InHand;
-use super::page::{Keys, Page};
+use super::page::{Page, PagePart};
 use super::tie_in_hand::TieInHand;
 use super::walk::Walk;
 use crate::files::Teller;
-use crate::guide::{AtOnce, Checks};
+use crate::guide::{AtOnce, Checks, JobPart};
 use crate::pedal::{Input, InputEvent, Intent, Pedals};
 use crate::settings::Settings;
 use crate::shelf::{ShelfError, ShelfReading, ShelfTrouble, TieId};
@@ -130,6 +130,12 @@ impl Session {
         &self.pedals
     }
 
+    /// What a lost voice means, while it is lost: it holds for as long as the service is away, and
+    /// has a place of its own.
+    pub fn voice_lost(&self) -> Option<String> {
+        self.notices.voice_lost(&self.words).map(String::from)
+    }
+
     /// What the tyer must know besides the step.
     pub fn notices(&self) -> Vec<String> {
         self.sentences().into_iter().map(String::from).collect()
@@ -137,7 +143,10 @@ impl Session {
 
     /// The notices for the ear, one after the other.
     pub fn say_notices(&self) -> Spoken {
-        self.sentences().into_iter().map(Spoken::from).collect()
+        let pause = self.notices.pause(&self.words);
+        let voice = self.notices.voice_lost(&self.words);
+        let all = self.sentences().into_iter().chain(pause).chain(voice);
+        all.map(Spoken::from).collect()
     }
 
     fn sentences(&self) -> Vec<Sentence> {
@@ -162,20 +171,38 @@ impl Session {
         let walk = self.tie.as_ref()?.walk();
         Some(Page {
             notices: self.notices(),
+            voice_lost: self.voice_lost(),
             shown: walk.shown().clone(),
+            pause: self.notices.pause(&self.words).map(String::from),
             answer: walk.answer().map(str::to_owned),
+            is_whereabouts: walk.is_whereabouts(),
             tie: self
                 .words
                 .telling(walk.script().plan(), walk.script().at_once()),
-            keys: if walk.is_done() {
-                Keys::Done
-            } else if walk.is_telling_steps() {
-                Keys::Steps
-            } else {
-                Keys::Wrong
-            },
-            phase_progress: walk.script().phase_progress(walk.place()),
+            keys: walk.keys(),
+            job: walk
+                .job()
+                .into_iter()
+                .map(|part| self.page_part(part))
+                .collect(),
+            time_left: walk
+                .time_left()
+                .map(|minutes| self.words.time_left(minutes)),
         })
+    }
+
+    fn page_part(&self, part: JobPart) -> PagePart {
+        #[expect(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "a share of the whole, in percent"
+        )]
+        let percent = (part.done * 100.0).round() as u8;
+        PagePart {
+            name: self.words.job_part(part.phase),
+            percent,
+            is_now: part.is_now,
+        }
     }
 
     /// What an input comes to, on any screen: the meaning of the gesture that it makes or ends.

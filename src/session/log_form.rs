@@ -82,8 +82,13 @@ impl LogField {
 pub struct LogForm {
     entry: Entry,
     texts: [String; FIELDS.len()],
+    /// As it was before anything was typed.
+    begun_with: ([String; FIELDS.len()], bool),
     focus: LogField,
-    complaint: Option<Sentence>,
+    /// What is wrong, and at which field.
+    complaint: Option<(LogField, Sentence)>,
+    /// It was asked whether to leave what was typed.
+    is_leaving: bool,
     /// What was asked back once: kept as it is the next time.
     asked_back: Vec<WildMeasure>,
 }
@@ -129,10 +134,12 @@ impl LogForm {
             Drawn | Keep => String::new(),
         });
         Self {
+            begun_with: (texts.clone(), entry.left_open),
             entry,
             texts,
             focus: CordName,
             complaint: None,
+            is_leaving: false,
             asked_back: Vec::new(),
         }
     }
@@ -175,6 +182,7 @@ impl LogForm {
     pub fn type_in(&mut self, field: LogField, typed: String) {
         self.focus = field;
         self.complaint = None;
+        self.is_leaving = false;
         if let Some(text) = self.texts.get_mut(field as usize) {
             *text = typed;
         }
@@ -192,9 +200,19 @@ impl LogForm {
         self.entry.left_open
     }
 
-    /// What is wrong, to stand there until something is typed.
-    pub fn complaint(&self) -> Option<&str> {
-        self.complaint.as_ref().map(Sentence::shown)
+    /// Puts the focus on a field that was pointed at; nothing for the one that has it.
+    pub fn point_at(&mut self, field: LogField, words: &Words) -> LogAction {
+        if self.focus == field {
+            return LogAction::None;
+        }
+        self.focus = field;
+        LogAction::Focus(field, self.say_field(words))
+    }
+
+    /// What is wrong, to stand at its field until something is typed.
+    pub fn complaint(&self) -> Option<(LogField, &str)> {
+        let complaint = self.complaint.as_ref();
+        complaint.map(|(field, sentence)| (*field, sentence.shown()))
     }
 
     /// Does what a press asks for that no field took.
@@ -208,9 +226,22 @@ impl LogForm {
             " " | "ArrowLeft" | "ArrowRight" if self.focus == Drawn => self.switch(words),
             "Enter" => self.keep(words),
             " " if self.focus == Keep => self.keep(words),
-            _ if intent == Some(Intent::Leave) => LogAction::Leave,
+            _ if intent == Some(Intent::Leave) => self.leave(words),
             _ => LogAction::None,
         }
+    }
+
+    /// Leaves; where something was typed, it is asked first.
+    fn leave(&mut self, words: &Words) -> LogAction {
+        let (texts, left_open) = &self.begun_with;
+        let is_changed = self.texts != *texts || self.entry.left_open != *left_open;
+        if !is_changed || self.is_leaving {
+            return LogAction::Leave;
+        }
+        self.is_leaving = true;
+        let asks = words.notice("log-leave-asks", &[]);
+        self.complain(asks.clone());
+        LogAction::Say(asks.into())
     }
 
     fn move_focus(&mut self, by: usize, words: &Words) -> LogAction {
@@ -240,15 +271,15 @@ impl LogForm {
             Ok(entry) => LogAction::Keep(Box::new(entry)),
             Err((field, sentence)) => {
                 self.focus = field;
-                self.complain(sentence.clone());
+                self.complaint = Some((field, sentence.clone()));
                 LogAction::Focus(field, sentence.into())
             }
         }
     }
 
-    /// Shows what is wrong.
+    /// Shows what is wrong with keeping it at all.
     pub fn complain(&mut self, sentence: Sentence) {
-        self.complaint = Some(sentence);
+        self.complaint = Some((Keep, sentence));
     }
 
     /// The entry that the form describes, or the field that is wrong and why.

@@ -108,20 +108,24 @@ impl Notices {
         sentence
     }
 
-    /// The sentences to be shown and said, the most pressing first.
+    /// What a lost voice means, while it is lost.
+    pub fn voice_lost(&self, words: &Words) -> Option<Sentence> {
+        self.is_voice_lost.then(|| words.notice("voice-lost", &[]))
+    }
+
+    /// That the tie is held, while it is.
+    pub fn pause(&self, words: &Words) -> Option<Sentence> {
+        self.is_paused.then(|| words.notice("paused", &[]))
+    }
+
+    /// The sentences to be shown and said besides, the most pressing first.
     pub fn sentences(&self, words: &Words) -> Vec<Sentence> {
         let mut sentences = Vec::new();
         if self.is_focus_lost {
             sentences.push(words.notice("focus-lost", &[]));
         }
-        if self.is_paused {
-            sentences.push(words.notice("paused", &[]));
-        }
         sentences.extend(self.leaving.clone());
         sentences.extend(self.saving.sentence(words));
-        if self.is_voice_lost {
-            sentences.push(words.notice("voice-lost", &[]));
-        }
         sentences.extend(self.news.clone());
         sentences.extend(self.refused.clone());
         sentences.extend(self.settings.clone());
@@ -137,8 +141,11 @@ impl Notices {
 
     /// All of them for the ear, one after the other.
     pub fn say(&self, words: &Words) -> Spoken {
-        let sentences = self.sentences(words);
-        sentences.into_iter().map(Spoken::from).collect()
+        let sentences = self.sentences(words).into_iter();
+        let all = sentences
+            .chain(self.pause(words))
+            .chain(self.voice_lost(words));
+        all.map(Spoken::from).collect()
     }
 }
 

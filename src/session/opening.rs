@@ -12,6 +12,15 @@ use crate::shelf::{
     TieId, TieStatus,
 };
 
+/// What was found on the shelf for the start.
+#[derive(Clone, Debug, Default)]
+pub struct Inventory {
+    /// Ties still to be tied that are not put away, newest first.
+    pub waiting: Vec<Shelved>,
+    /// Whether nothing was ever begun here.
+    pub is_new: bool,
+}
+
 /// Looks through the shelf for ties still to be tied that are not put away, newest first, each as
 /// it was known last: the keeper may have it newer than the disk.
 ///
@@ -21,13 +30,18 @@ pub fn inventory(
     shelf: &Shelf,
     keeper: Option<&Keeper>,
     now: Timestamp,
-) -> Result<ShelfReading<Vec<Shelved>>, ShelfError> {
-    let waiting = |ties: Vec<Tie>| {
-        newest_known(ties, keeper)
+) -> Result<ShelfReading<Inventory>, ShelfError> {
+    let found = |ties: Vec<Tie>| {
+        let ties = newest_known(ties, keeper);
+        let is_new = ties.is_empty();
+        let waiting = ties
             .into_iter()
             .map(|tie| Shelved::new(tie, now, false))
-            .filter(|shelved| shelved.status() == TieStatus::Waiting)
-            .collect()
+            .filter(|shelved| shelved.status() == TieStatus::Waiting);
+        Inventory {
+            waiting: waiting.collect(),
+            is_new,
+        }
     };
     let listed = match shelf.list() {
         // Where nothing can be read, what is known is there all the same.
@@ -36,7 +50,7 @@ pub fn inventory(
         }
         listed => listed?,
     };
-    Ok(listed.map(waiting))
+    Ok(listed.map(found))
 }
 
 /// The ties as they are known last: what the keeper still has to save comes before what is on

@@ -1,17 +1,31 @@
 //! Everything a face shows of the tie in hand.
 
-use crate::guide::PhaseProgress;
 use crate::words::Shown;
 
-/// Which keys the page names.
+/// What next, back and wrong come to now.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Keys {
     /// Going from step to step.
     Steps,
-    /// Something is wrong, or the lost place is looked for.
+    /// Something is wrong: take back, find the place, or leave all as it is.
     Wrong,
+    /// A leg is taken back: one more, or lay it again.
+    TakingBack,
+    /// The lost place is looked for: yes or no.
+    Searching,
     /// Everything is done.
     Done,
+}
+
+/// A part of the job, as it stands in the strip of all of them.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub struct PagePart {
+    /// Its name.
+    pub name: String,
+    /// How much of it is done, in percent.
+    pub percent: u8,
+    /// Whether the tyer is at it.
+    pub is_now: bool,
 }
 
 /// What stands before the tyer now. A window shows it as a screen, a terminal as lines.
@@ -19,16 +33,24 @@ pub enum Keys {
 pub struct Page {
     /// What the tyer must know besides the step, the most pressing first.
     pub notices: Vec<String>,
+    /// What a lost voice means, while it is lost.
+    pub voice_lost: Option<String>,
     /// The step, or the question that stands in its place, with its caution.
     pub shown: Shown,
+    /// That the tie is held, while it is.
+    pub pause: Option<String>,
     /// An answer that stands there until the next press.
     pub answer: Option<String>,
+    /// Whether that answer says where the tyer is.
+    pub is_whereabouts: bool,
     /// The knot, and how it is told.
     pub tie: String,
     /// Which keys there are.
     pub keys: Keys,
-    /// How far the part of the job in hand is.
-    pub phase_progress: PhaseProgress,
+    /// The parts of the job, and how far each is.
+    pub job: Vec<PagePart>,
+    /// The time that is left of it; none at its end.
+    pub time_left: Option<String>,
 }
 
 impl Page {

@@ -65,6 +65,20 @@ impl Setting {
     pub fn name(self) -> &'static str {
         self.into()
     }
+
+    /// The name of the group that it stands in; those of a group stand together.
+    pub const fn group(self) -> &'static str {
+        match self {
+            Self::Learn => "pedals",
+            Self::Language | Self::Units => "language",
+            Self::Voice | Self::Speed | Self::Volume | Self::Pitch => "voice",
+            Self::Cues | Self::CueVolume | Self::Flash => "signals",
+            Self::Motion | Self::Theme | Self::Distance | Self::ScreenWidth => "screen",
+            Self::Pacing => "pace",
+            Self::PriceMetre | Self::PriceHour => "prices",
+            Self::Bounce | Self::Long | Self::Double => "presses",
+        }
+    }
 }
 
 /// Where the focus is, and the voices there are.

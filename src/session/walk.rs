@@ -3,8 +3,9 @@
 //! A [`Walk`] knows the steps and the questions; what is spoken and saved of a press is the
 //! session's affair.
 
+use super::page::Keys;
 use crate::bench::TyingPace;
-use crate::guide::{AtOnce, Place, Progress, Script, Search, TakeBack};
+use crate::guide::{AtOnce, JobPart, Place, Progress, Script, Search, TakeBack};
 use crate::pedal::Intent;
 use crate::picture::Subject;
 use crate::words::{Detail, Remark, Shown, Spoken, Words};
@@ -21,6 +22,8 @@ pub struct Walk {
     say: Spoken,
     /// An answer that stands there until the next press.
     answer: Option<String>,
+    /// Whether that answer says where the tyer is.
+    is_whereabouts: bool,
     /// The tyer's pace, when known.
     pace: Option<TyingPace>,
 }
@@ -64,6 +67,7 @@ impl Walk {
             depth: words.detail(),
             say,
             answer: None,
+            is_whereabouts: false,
             pace: None,
         };
         state.stand_at(place, words);
@@ -105,12 +109,24 @@ impl Walk {
 
     /// Has this answer stand there until the next press.
     pub(super) fn answer_with(&mut self, answer: String) {
+        self.is_whereabouts = false;
         self.answer = Some(answer);
     }
 
     /// Whether this is the last step.
     pub fn is_done(&self) -> bool {
         matches!(self.mode, Mode::Steps) && self.script.next(self.place).is_none()
+    }
+
+    /// What next, back and wrong come to now.
+    pub fn keys(&self) -> Keys {
+        match &self.mode {
+            Mode::Steps if self.is_done() => Keys::Done,
+            Mode::Steps => Keys::Steps,
+            Mode::Wrong => Keys::Wrong,
+            Mode::TakingBack(_) => Keys::TakingBack,
+            Mode::Searching(_) => Keys::Searching,
+        }
     }
 
     /// What stands on the screen.
@@ -126,6 +142,23 @@ impl Walk {
     /// An answer that stands there until the next press.
     pub fn answer(&self) -> Option<&str> {
         self.answer.as_deref()
+    }
+
+    /// Whether that answer says where the tyer is.
+    pub const fn is_whereabouts(&self) -> bool {
+        self.is_whereabouts
+    }
+
+    /// The parts of the job, and how far each is.
+    pub fn job(&self) -> Vec<JobPart> {
+        self.script.job(self.place)
+    }
+
+    /// Minutes that the rest of the job takes, at the tyer's pace when that is known, or else at a
+    /// usual one; none when nothing is left.
+    pub fn time_left(&self) -> Option<f64> {
+        let pace = self.pace.unwrap_or(TyingPace::USUAL);
+        (!self.is_done()).then(|| self.script.minutes_left(self.place, pace))
     }
 
     /// What there is to see of the tie now; nothing while where it stands is the question.
@@ -153,6 +186,7 @@ impl Walk {
     /// Does what a press asks for.
     pub fn press(&mut self, intent: Intent, words: &Words) -> Action {
         self.answer = None;
+        self.is_whereabouts = false;
         match intent {
             // Speed and pause are the session's affair: what is left of them is to say it again.
             Intent::Again | Intent::Slower | Intent::Faster | Intent::Pause => {
@@ -163,6 +197,7 @@ impl Walk {
                 let minutes = self.minutes_left();
                 let sentence = words.say_whereabouts(&self.script, self.place, minutes);
                 self.answer = Some(sentence.to_string());
+                self.is_whereabouts = true;
                 return Action::Say(sentence);
             }
             Intent::Wrong => return self.wrong(words),

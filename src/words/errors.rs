@@ -11,6 +11,9 @@ impl Words {
     /// The sentence for a knot that can't be built.
     pub fn knot_error(&self, error: &KnotError) -> Sentence {
         match error {
+            KnotError::NotANumber { quantity, given } if given.is_empty() => {
+                self.sentence("knot-empty", &quantity_args(*quantity, given))
+            }
             KnotError::NotANumber { quantity, given } => {
                 self.sentence("knot-not-a-number", &quantity_args(*quantity, given))
             }

@@ -6,7 +6,7 @@ use fluent::{FluentArgs, FluentValue, fluent_args};
 use super::Words;
 use super::inches::whole;
 use super::spoken_messages::SpokenMessage;
-use crate::guide::Labour;
+use crate::guide::{Labour, Phase};
 
 impl Words {
     /// What the work on a tie takes, as it is printed.
@@ -18,6 +18,19 @@ impl Words {
             "cost" => cost(labour.cost),
         };
         self.text("labour", &args)
+    }
+
+    /// The name of a part of the job, as short as can be.
+    pub fn job_part(&self, phase: Phase) -> String {
+        self.text("job-part", &fluent_args! { "part" => phase.name() })
+    }
+
+    /// How long the rest of a job takes.
+    pub fn time_left(&self, minutes: f64) -> String {
+        self.text(
+            "job-time-left",
+            &fluent_args! { "time" => self.time(minutes) },
+        )
     }
 
     /// A time as it is shown.

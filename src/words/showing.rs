@@ -279,4 +279,13 @@ impl Words {
         set_nested(&mut args, knot.lattice());
         self.sentence("start-facts", &args)
     }
+
+    /// Whether a knot of many evenings is really meant.
+    pub fn huge_knot(&self, plan: &crate::guide::Plan, legs: u32) -> Sentence {
+        let knot = plan.knot();
+        let args = fluent_args! {
+            "leads" => knot.leads(), "bights" => knot.bights(), "legs" => legs,
+        };
+        self.sentence("start-huge", &args)
+    }
 }

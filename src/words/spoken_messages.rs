@@ -120,6 +120,8 @@ pub(super) enum SpokenMessage {
 pub enum Remark {
     /// The course for beginners appears.
     CourseSay,
+    /// The app opens where nothing was ever begun.
+    FirstStartSay,
     /// The place that was lost is found.
     FoundSay,
     /// The glossary of the words of the trade appears.

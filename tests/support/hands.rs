@@ -9,6 +9,7 @@ use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Arc, Mutex};
 use std::time::Duration;
 
+use iced::advanced::widget::Operation;
 use iced::futures::StreamExt;
 use iced::futures::channel::mpsc;
 use iced::futures::executor::block_on;
@@ -80,6 +81,8 @@ pub struct Hands {
     /// Whether the app asked to be closed.
     pub has_exited: bool,
     left_unsaved: Arc<AtomicBool>,
+    /// What it wants done to its widgets: the focus put on one, and the like.
+    pub operations: Vec<Box<dyn Operation>>,
 }
 
 impl Hands {
@@ -130,6 +133,7 @@ impl Hands {
             clock,
             has_exited: false,
             left_unsaved,
+            operations: Vec::new(),
         };
         hands.run(task);
         hands
@@ -209,7 +213,8 @@ impl Hands {
             match action {
                 Action::Output(message) => self.tell(message),
                 Action::Exit => self.has_exited = true,
-                // Focus and the like are the real window's affair.
+                Action::Widget(operation) => self.operations.push(operation),
+                // What is asked of the real window is never answered, since there is none.
                 _ => {}
             }
         }

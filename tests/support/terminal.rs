@@ -71,7 +71,7 @@ impl Terminal {
         let shelf = Shelf::open(folder).unwrap();
         let waiting = inventory(&shelf, None, Timestamp::now()).unwrap();
         let in_hand = ShelfReading::gather(|gathering| {
-            let waiting = waiting.hand_on(gathering);
+            let waiting = waiting.hand_on(gathering).waiting;
             let taken = InHand::taken_up(&shelf, waiting[0].tie.id(), false);
             taken.unwrap().hand_on(gathering)
         });

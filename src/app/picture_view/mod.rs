@@ -12,7 +12,6 @@ use iced::advanced::{Clipboard, Layout, Shell, Widget, layout, mouse, renderer};
 use iced::widget::{column, container, row};
 use iced::{Element, Event, Fill, FillPortion, Length, Rectangle, Renderer, Size, Theme, window};
 
-use super::{theme, widgets};
 use crate::picture::{Subject, View};
 use render_cache::{Motif, PictureKey, RenderCache};
 
@@ -24,8 +23,10 @@ const MANY: usize = 1_500;
 /// there both are larger so.
 const WIDE: f32 = 1.35;
 
-/// A room smaller than this belongs to the words alone, unless the tyer asks for the picture.
-const ROOM: Size = Size::new(850.0, 550.0);
+/// A room of a smaller area than this belongs to the words alone, unless the tyer asks for the picture;
+/// and so does one that is shorter or narrower than this.
+const ROOM: f32 = 400_000.0;
+const LEAST_SIDE: f32 = 420.0;
 
 /// Between words and picture.
 const GAP: f32 = 12.0;
@@ -249,7 +250,8 @@ impl PictureView {
             PictureSize::Small => 6,
             PictureSize::Large => 13,
         };
-        let is_roomy = room.width >= ROOM.width && room.height >= ROOM.height;
+        let is_roomy =
+            room.width * room.height >= ROOM && room.width.min(room.height) >= LEAST_SIDE;
         let is_there = is_roomy || is_asked_for || is_taught;
         (!self.film.is_empty() && is_there).then_some(Placement {
             is_wide,
@@ -259,14 +261,9 @@ impl PictureView {
         })
     }
 
-    /// The words of the screen, and the picture with its keys in its place beside them.
-    pub fn beside<'a, M: 'a>(
-        &'a self,
-        place: Placement,
-        words: Element<'a, M>,
-        keys: String,
-    ) -> Element<'a, M> {
-        let picture = column![self.view(), widgets::quiet(keys, theme::SMALL)].spacing(4);
+    /// The words of the screen, and the picture in its place beside them.
+    pub fn beside<'a, M: 'a>(&'a self, place: Placement, words: Element<'a, M>) -> Element<'a, M> {
+        let picture = self.view();
         let shares = [20 - place.twentieths, place.twentieths].map(FillPortion);
         if place.is_wide {
             row![
@@ -287,7 +284,7 @@ impl PictureView {
 
     /// The picture alone, as large as its place.
     pub fn view<'a, M: 'a>(&'a self) -> Element<'a, M> {
-        Element::new(Canvas(self))
+        container(Element::new(Canvas(self))).id("picture").into()
     }
 
     /// A list with the picture below it, where there is room for both.

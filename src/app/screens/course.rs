@@ -8,6 +8,7 @@ use iced::{Element, Fill, FillPortion, Task};
 use super::context::Context;
 use super::route::{Go, Next};
 use super::screen_page::ScreenPage;
+use crate::app::key_guide::KeyHint;
 use crate::app::off_thread::off_thread;
 use crate::app::picture_view::PictureView;
 use crate::app::{theme, widgets};
@@ -123,7 +124,7 @@ impl ScreenPage for State {
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
         let words = context.words();
-        let page = widgets::page_below(context.session.notices(), 14);
+        let page = widgets::page(14);
         let mut list = column![].spacing(12);
         for (index, (lesson, state)) in COURSE.iter().zip(self.states).enumerate() {
             let line = text(words.lesson_line(*lesson, state)).size(theme::BODY);
@@ -168,11 +169,18 @@ impl ScreenPage for State {
             .spacing(30)
             .height(Fill),
         )
-        .push(widgets::quiet(
-            words.plainly("course-keys", &[]),
-            theme::BODY,
-        ))
         .into()
+    }
+
+    fn keys(&self, _: &Context) -> Vec<KeyHint> {
+        vec![
+            KeyHint::next("key-begin"),
+            KeyHint::back("key-lesson-above"),
+            KeyHint::again(),
+            KeyHint::here("ArrowDown", "key-lesson-below"),
+            KeyHint::here("w", "key-exchange-weave"),
+            KeyHint::leave("key-leave"),
+        ]
     }
 }
 

@@ -8,6 +8,7 @@ use iced::{Center, Element, Fill, FillPortion, Task};
 use super::context::Context;
 use super::route::{Go, Next};
 use super::screen_page::ScreenPage;
+use crate::app::key_guide::KeyHint;
 use crate::app::picture_view::PictureView;
 use crate::app::{theme, widgets};
 use crate::pedal::{Intent, Press};
@@ -83,7 +84,7 @@ impl ScreenPage for State {
     }
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
-        let page = widgets::page_below(context.session.notices(), 14);
+        let page = widgets::page(14);
         let list = self.words.iter().enumerate().map(|(index, entry)| {
             button(text(&entry.word).size(theme::BODY))
                 .width(Fill)
@@ -114,11 +115,16 @@ impl ScreenPage for State {
                 .font(theme::BOLD),
         )
         .push(row![list, meaning].spacing(30).height(Fill))
-        .push(widgets::quiet(
-            context.plainly("glossary-keys"),
-            theme::BODY,
-        ))
         .into()
+    }
+
+    fn keys(&self, _: &Context) -> Vec<KeyHint> {
+        vec![
+            KeyHint::next("key-word-below"),
+            KeyHint::back("key-word-above"),
+            KeyHint::again(),
+            KeyHint::leave("key-leave"),
+        ]
     }
 }
 

@@ -6,6 +6,7 @@ use iced::{Center, Element, Fill, Task};
 use super::context::Context;
 use super::route::{Go, Next, Route};
 use super::screen_page::ScreenPage;
+use crate::app::key_guide::KeyHint;
 use crate::app::{theme, widgets};
 use crate::pedal::{Binding, Input, InputEvent, Intent, KeyBinder, Press, Transition};
 use crate::settings::Settings;
@@ -68,7 +69,7 @@ impl ScreenPage for State {
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
         let words = context.words();
-        let page = widgets::page_below(context.session.notices(), 14);
+        let page = widgets::page(14);
         let mut heart = column![
             text(self.asks(words).to_string())
                 .size(44)
@@ -84,12 +85,11 @@ impl ScreenPage for State {
         for (input, intent) in self.binder.bound() {
             heart = heart.push(text(words.learnt(input, *intent).to_string()).size(theme::BODY));
         }
-        page.push(container(heart).center(Fill))
-            .push(widgets::quiet(
-                words.plainly("learn-keys", &[]),
-                theme::BODY,
-            ))
-            .into()
+        page.push(container(heart).center(Fill)).into()
+    }
+
+    fn keys(&self, _: &Context) -> Vec<KeyHint> {
+        vec![KeyHint::leave("key-leave-unchanged")]
     }
 }
 

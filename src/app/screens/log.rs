@@ -2,12 +2,13 @@
 
 use std::path::PathBuf;
 
-use iced::widget::{Id, button, column, operation, row, scrollable, text, text_input};
+use iced::widget::{Id, button, column, mouse_area, operation, row, scrollable, text, text_input};
 use iced::{Element, Fill, Padding, Task};
 
 use super::context::Context;
 use super::route::{Go, Next, Route};
 use super::screen_page::ScreenPage;
+use crate::app::key_guide::KeyHint;
 use crate::app::off_thread::off_thread;
 use crate::app::{theme, widgets};
 use crate::pedal::{Intent, Press};
@@ -31,6 +32,8 @@ pub struct State {
 pub enum Message {
     /// A text of the form was changed.
     Typed(LogField, String),
+    /// A field was clicked or touched.
+    Pointed(LogField),
     /// The choice was switched over.
     Switched,
     /// It is to be kept.
@@ -61,6 +64,7 @@ impl ScreenPage for State {
                 self.form.type_in(field, typed);
                 LogAction::None
             }
+            Message::Pointed(field) => self.form.point_at(field, context.words()),
             Message::Switched => self.form.switch(context.words()),
             Message::Keep => self.form.keep(context.words()),
             Message::Kept(result) => return self.kept(result, context),
@@ -74,6 +78,9 @@ impl ScreenPage for State {
         intent: Option<Intent>,
         context: &mut Context,
     ) -> Next<Message> {
+        if let Some(next) = self.type_on(&press.key) {
+            return next;
+        }
         let action = self.form.press(press, intent, context.words());
         Self::follow(action, context)
     }
@@ -93,14 +100,11 @@ impl ScreenPage for State {
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
         let words = context.words();
-        let mut page = widgets::page_below(context.session.notices(), 12);
+        let mut page = widgets::page(12);
         let heading = text(words.plainly("log-heading", &[]))
             .size(theme::HEADING)
             .font(theme::BOLD);
         page = page.push(heading);
-        if let Some(complaint) = self.form.complaint() {
-            page = page.push(widgets::notice(complaint));
-        }
         // Room for the bar that scrolls it.
         let mut form = column![].spacing(12).padding(Padding::ZERO.right(18));
         for pair in [
@@ -122,9 +126,18 @@ impl ScreenPage for State {
                 .style(theme::pressable(self.form.focus() == Keep))
                 .on_press(Message::Keep),
         );
+        form = form.push(self.wrong_at(Keep));
         page.push(scrollable(form).id(form_id()).width(Fill).height(Fill))
-            .push(widgets::quiet(words.plainly("log-keys", &[]), theme::BODY))
             .into()
+    }
+
+    fn keys(&self, _: &Context) -> Vec<KeyHint> {
+        vec![
+            KeyHint::enter("key-keep"),
+            KeyHint::here("Tab", "key-next-field"),
+            KeyHint::here("Shift+Tab", "key-field-before"),
+            KeyHint::leave("key-leave"),
+        ]
     }
 }
 
@@ -183,16 +196,41 @@ impl State {
                 .on_press(Message::Switched)
                 .into()
         } else {
-            text_input("", self.form.typed(field))
+            let input = text_input("", self.form.typed(field))
                 .id(id(field))
                 .size(26)
                 .padding(8)
                 .style(theme::field)
                 .on_input(move |typed| Message::Typed(field, typed))
-                .on_submit(Message::Keep)
-                .into()
+                .on_submit(Message::Keep);
+            mouse_area(input).on_release(Message::Pointed(field)).into()
         };
-        column![label, part].spacing(4).width(Fill).into()
+        column![label, part, self.wrong_at(field)]
+            .spacing(4)
+            .width(Fill)
+            .into()
+    }
+
+    /// What is wrong with a field, below it. Its place is there whether anything is wrong or not: the
+    /// field above it keeps the focus.
+    fn wrong_at(&self, field: LogField) -> Element<'_, Message> {
+        let wrong = self.form.complaint().filter(|(at, _)| *at == field);
+        widgets::wrong(wrong.map(|(_, sentence)| sentence.to_owned()))
+    }
+
+    /// Types a letter into the field in turn, or takes one back. It comes here when the window has
+    /// not put its own focus there, and must not be lost.
+    fn type_on(&mut self, key: &str) -> Option<Next<Message>> {
+        let field = self.form.focus();
+        if matches!(field, Drawn | Keep) {
+            return None;
+        }
+        let typed = widgets::typed_on(self.form.typed(field), key)?;
+        self.form.type_in(field, typed);
+        Some(Next::run(Task::batch([
+            operation::focus(id(field)),
+            operation::move_cursor_to_end(id(field)),
+        ])))
     }
 }
 

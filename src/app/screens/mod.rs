@@ -19,6 +19,7 @@ use std::path::PathBuf;
 
 use iced::{Element, Task};
 
+use crate::app::key_guide::KeyHint;
 use crate::pedal::{InputEvent, Intent, Press};
 use crate::session::Event;
 use crate::shelf::ShelfError;
@@ -140,6 +141,20 @@ macro_rules! screens {
             pub fn takes_text(&self) -> bool {
                 match self {
                     $(Self::$name(state) => state.takes_text(),)*
+                }
+            }
+
+            /// Its keys, those of the bar among them.
+            pub fn keys(&self, context: &Context) -> Vec<KeyHint> {
+                match self {
+                    $(Self::$name(state) => ScreenPage::keys(&**state, context),)*
+                }
+            }
+
+            /// Whether it shows the notices itself, in a place of its own.
+            pub fn shows_notices(&self) -> bool {
+                match self {
+                    $(Self::$name(state) => ScreenPage::shows_notices(&**state),)*
                 }
             }
 

@@ -6,6 +6,7 @@ use iced::{Element, Task};
 
 use super::context::Context;
 use super::route::Next;
+use crate::app::key_guide::KeyHint;
 use crate::pedal::{InputEvent, Intent, Press};
 use crate::session::Event;
 use crate::words::Spoken;
@@ -65,6 +66,14 @@ pub trait ScreenPage: Sized {
 
     /// Has its pictures show what has changed.
     fn redraw(&mut self, _context: &Context) {}
+
+    /// Its keys, those of the bar among them.
+    fn keys(&self, context: &Context) -> Vec<KeyHint>;
+
+    /// Whether it shows the notices itself, in a place of its own.
+    fn shows_notices(&self) -> bool {
+        false
+    }
 
     /// Another screen takes its place: what must not be lost is put by.
     fn close(self, _context: &mut Context) {}

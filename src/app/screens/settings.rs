@@ -1,16 +1,18 @@
 //! The settings screen: one list, worked by keys, where each line says itself.
 
-use iced::widget::{Id, button, column, row, scrollable, text};
+use iced::widget::{Id, button, column, container, row, scrollable, text};
 use iced::{Center, Element, Fill, Task, padding};
 
 use super::context::Context;
 use super::route::{Go, Next, Route};
 use super::screen_page::ScreenPage;
+use crate::app::key_guide::KeyHint;
 use crate::app::{theme, widgets};
 use crate::pedal::{Intent, Press};
 use crate::session::{Event, Setting, SettingsAction, SettingsList};
+use crate::settings::Settings;
 use crate::voice::VoiceEvent;
-use crate::words::{Remark, Spoken};
+use crate::words::{Remark, Spoken, Words};
 
 /// The list as it stands.
 pub struct State {
@@ -87,13 +89,20 @@ impl ScreenPage for State {
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
         let (words, settings) = (context.words(), context.session.settings());
-        let page = widgets::page_below(context.session.notices(), 14);
+        let page = widgets::page(14);
         let heading = text(words.plainly("settings-heading", &[]))
             .size(theme::HEADING)
             .font(theme::BOLD);
         // The bar of the list stands beside it.
         let mut list = column![].spacing(6).padding(padding::right(16));
+        let mut group = "";
         for (index, field) in Setting::ALL.iter().copied().enumerate() {
+            if group != field.group() {
+                group = field.group();
+                let heading = words.plainly("settings-group", &[("group", group)]);
+                let heading = text(heading).size(theme::SMALL).style(theme::quiet);
+                list = list.push(container(heading).padding(padding::top(10)));
+            }
             let name = text(words.setting_name(field.name())).size(theme::BODY);
             let value = words.setting_value(field.name(), &self.list.shown(field, words, settings));
             let value = text(value).size(theme::BODY).font(theme::BOLD);
@@ -115,14 +124,26 @@ impl ScreenPage for State {
                 }
             }
             list = list.push(line);
+            if field == Setting::Learn {
+                for learnt in learnt(words, settings) {
+                    let learnt = text(learnt).size(theme::SMALL);
+                    list = list.push(container(learnt).padding([0, 14]));
+                }
+            }
         }
         page.push(heading)
             .push(scrollable(list).id(Id::new(LIST)).width(Fill).height(Fill))
-            .push(widgets::quiet(
-                words.plainly("settings-keys", &[]),
-                theme::BODY,
-            ))
             .into()
+    }
+
+    fn keys(&self, _: &Context) -> Vec<KeyHint> {
+        vec![
+            KeyHint::here("ArrowUp", "key-line-above"),
+            KeyHint::here("ArrowDown", "key-line-below"),
+            KeyHint::here("ArrowLeft", "key-value-less"),
+            KeyHint::here("ArrowRight", "key-value-more"),
+            KeyHint::leave("key-done"),
+        ]
     }
 }
 
@@ -149,3 +170,17 @@ impl State {
 }
 
 const LIST: &str = "settings";
+
+/// What the tyer's own pedals and keys do, a sentence for each; or that there are none.
+fn learnt(words: &Words, settings: &Settings) -> Vec<String> {
+    let own: Vec<String> = settings
+        .bindings
+        .own()
+        .map(|(input, intent)| words.learnt(input, intent).to_string())
+        .collect();
+    if own.is_empty() {
+        vec![words.plainly("settings-none-learnt", &[])]
+    } else {
+        own
+    }
+}

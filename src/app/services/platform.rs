@@ -25,6 +25,8 @@ pub struct PlatformServices {
     pub chime: Box<dyn Chime>,
     /// What keeps the screen on.
     pub awake: Awake,
+    /// Whether size and place of the window are kept for the next time.
+    pub keeps_window: bool,
     /// Whether the tyer has left what was not saved.
     pub left_unsaved: Arc<AtomicBool>,
 }
@@ -38,6 +40,7 @@ impl Default for PlatformServices {
             timers: Timers::default(),
             chime: Box::new(CuePlayer::default()),
             awake: Awake::default(),
+            keeps_window: false,
             left_unsaved: Arc::default(),
         }
     }
@@ -63,6 +66,7 @@ impl PlatformServices {
                 let session = session.clone();
                 move || session(Event::NotAwake)
             }),
+            keeps_window: true,
             ..Self::default()
         };
         let mut settings = Settings::default();

@@ -15,6 +15,8 @@ use crate::words::{Mark, Shown};
 pub const LINE: f32 = 42.0;
 /// The line's share of the height that is left for line, crossings and notes.
 const LINE_SHARE: f32 = 0.28;
+/// The share of that height that is kept for it: two rows.
+const LINE_PLACE: f32 = 0.4;
 /// Notes are no larger than this.
 const LARGEST_NOTE: f32 = 44.0;
 /// The height of a row of text in sizes of its type: the toolkit's own.
@@ -38,6 +40,9 @@ pub struct Sizes {
     pub mark: f32,
     /// The notes; 0 when there is no room for them.
     pub note: f32,
+    /// The height of the place that is kept for the line, so that what follows does not move from step
+    /// to step; 0 where there is no room for that.
+    pub line_place: f32,
     /// Whether all of it fits.
     pub fits: bool,
 }
@@ -63,8 +68,18 @@ impl Texts {
 }
 
 impl Sizes {
-    /// The largest sizes at which everything fits into `space`.
+    /// The largest sizes at which everything fits into `space`, with a place of its own for the line
+    /// where that leaves everything as large as it should be.
     pub fn of(texts: &mut Texts, space: Size) -> Self {
+        let kept = Self::with_line_in(texts, space, space.height * LINE_PLACE);
+        if kept.fits && kept.line >= LINE && kept.note > 0.0 {
+            return kept;
+        }
+        Self::with_line_in(texts, space, 0.0)
+    }
+
+    /// The largest sizes at which everything fits, the line in a place of this height.
+    fn with_line_in(texts: &mut Texts, space: Size, line_place: f32) -> Self {
         let in_one_row = texts.line.size_in_one_row(space.width);
         let line = in_one_row
             .min(space.height * LINE_SHARE)
@@ -89,6 +104,7 @@ impl Sizes {
             line,
             mark,
             note,
+            line_place,
             fits: false,
         };
         sizes.shrink(texts, space);
@@ -120,7 +136,7 @@ impl Sizes {
     fn is_within(&self, texts: &mut Texts, space: Size) -> bool {
         let gap = self.mark * HEART_GAP;
         let line = texts.line.at(self.line, space.width);
-        let mut height = line.height;
+        let mut height = line.height.max(self.line_place);
         if !texts.words.is_empty() {
             height += gap + marks_height(&texts.words, self.mark, space.width);
         }

@@ -1,10 +1,12 @@
 //! Widgets that more than one screen uses.
 
+pub mod key_bar;
+pub mod key_sheet;
 pub mod repaint_layer;
 
 use iced::widget::scrollable::RelativeOffset;
-use iced::widget::{Column, Id, column, container, operation, space, stack, text};
-use iced::{Element, Fill, Task};
+use iced::widget::{Column, Id, column, container, operation, scrollable, space, stack, text};
+use iced::{Element, Fill, Padding, Task};
 
 use super::text_layout::text_metrics::TextMetrics;
 use super::theme;
@@ -14,13 +16,52 @@ pub fn quiet<'a, M: 'a>(line: impl text::IntoFragment<'a>, size: f32) -> Element
     text(line).size(size).style(theme::quiet).into()
 }
 
-/// A page that begins with what the tyer must know, each in a frame of its own.
-pub fn page_below<'a, M: 'a>(notices: Vec<String>, spacing: u32) -> Column<'a, M> {
-    let page = column![].spacing(spacing).padding(20);
-    notices
-        .into_iter()
-        .fold(page, |page, sentence| page.push(notice(sentence)))
+/// The parts of a screen, one below the other.
+pub fn page<'a, M: 'a>(spacing: u32) -> Column<'a, M> {
+    column![].spacing(spacing).padding([12, 20])
 }
+
+/// What the tyer must know, above the bar of keys: what stands above it stays where it is, and many
+/// notices are scrolled.
+pub fn notices<'a, M: 'a>(sentences: Vec<String>) -> Element<'a, M> {
+    if sentences.is_empty() {
+        return space().into();
+    }
+    let notices = sentences
+        .into_iter()
+        .map(|sentence| notice_of(sentence, theme::SMALL));
+    let notices = container(column(notices).spacing(6)).padding([0, 20]);
+    container(scrollable(notices).spacing(4))
+        .max_height(MOST_NOTICES)
+        .padding(Padding::ZERO.bottom(10))
+        .into()
+}
+
+/// What is wrong with the field above it, or nothing in the same place.
+pub fn wrong<'a, M: 'a>(sentence: Option<String>) -> Element<'a, M> {
+    let Some(sentence) = sentence else {
+        return space().into();
+    };
+    text(sentence).size(theme::SMALL).style(theme::alert).into()
+}
+
+/// A text after a key that no field took: with its letter, or one letter shorter. None for a key
+/// that types nothing.
+pub fn typed_on(text: &str, key: &str) -> Option<String> {
+    let mut text = text.to_owned();
+    let mut letters = key.chars();
+    match (key, letters.next(), letters.next()) {
+        ("Backspace", ..) => {
+            text.pop();
+        }
+        (_, Some(letter), None) if !letter.is_control() => text.push(letter),
+        _ => return None,
+    }
+    Some(text)
+}
+
+/// The height that notices may take.
+const MOST_NOTICES: f32 = 150.0;
 
 /// Something the tyer must know, in a frame of its own across the screen.
 pub fn notice<'a, M: 'a>(sentence: impl text::IntoFragment<'a>) -> Element<'a, M> {
@@ -45,8 +86,12 @@ pub fn notice_height(sentence: &mut TextMetrics, size: f32, width: f32) -> f32 {
 /// Above and below, left and right.
 const NOTICE_PADDING: [f32; 2] = [8.0, 14.0];
 
-/// A page, with a frame round it while it flashes.
-pub fn edged<'a, M: 'a>(page: Element<'a, M>, is_flashing: bool) -> Element<'a, M> {
+/// A page, with a frame round it while it flashes, and over it a sheet, if there is one.
+pub fn edged<'a, M: 'a>(
+    page: Element<'a, M>,
+    is_flashing: bool,
+    sheet: Option<Element<'a, M>>,
+) -> Element<'a, M> {
     let frame: Element<'a, M> = if is_flashing {
         container(space())
             .width(Fill)
@@ -56,7 +101,8 @@ pub fn edged<'a, M: 'a>(page: Element<'a, M>, is_flashing: bool) -> Element<'a, 
     } else {
         space().into()
     };
-    stack![page, frame].width(Fill).height(Fill).into()
+    let sheet = sheet.unwrap_or_else(|| space().into());
+    stack![page, frame, sheet].width(Fill).height(Fill).into()
 }
 
 /// Scrolls a list so that the line at this place of so many comes into view.

@@ -329,8 +329,14 @@ impl<W: Write> TerminalDriver<W> {
         let mut new: Vec<String> = page
             .notices
             .iter()
+            .chain(&page.pause)
+            .chain(&page.voice_lost)
             .filter(|notice| {
-                let was_there = |before: &Page| before.notices.contains(notice);
+                let was_there = |before: &Page| {
+                    before.notices.contains(notice)
+                        || before.pause.as_ref() == Some(notice)
+                        || before.voice_lost.as_ref() == Some(notice)
+                };
                 !before.as_ref().is_some_and(was_there)
             })
             .cloned()

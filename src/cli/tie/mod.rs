@@ -170,7 +170,10 @@ fn taken(
     };
     let refused = |error: ShelfError| refused(&error, words);
     let waiting = inventory(shelf, None, shelf::now()).map_err(refused)?;
-    let newest = match waiting.map(|ties| ties.into_iter().next()).found() {
+    let newest = match waiting
+        .map(|found| found.waiting.into_iter().next())
+        .found()
+    {
         Ok(newest) => newest,
         Err(nothing) => {
             nothing.hand_on(&mut ErrorLines::new(words));

@@ -1,6 +1,6 @@
 //! The leg in hand: its cord, its head, and the signs for over and under.
 
-use kurbo::BezPath;
+use kurbo::{BezPath, Vec2};
 
 use super::item::{DisplayItem, Paint, Role, polygon};
 use super::knot::KnotDrawing;
@@ -17,10 +17,12 @@ impl KnotDrawing<'_> {
         let pass = active.beside + 1;
         for visible in scene.visible_active(active) {
             let stretches = scene.stretches(&visible, pass);
-            let [told, rest] = scene.parted(&visible, active, &stretches);
+            let [told, laid, to_come] = scene.parted(&visible, active, &stretches);
+            // What of the leg lies already is cord like the others; what is still to be laid is thin.
             for (role, width, stretches) in [
                 (Role::ActiveEdge, cord + 2.0 * self.edge(), &told),
-                (Role::ActiveRest, cord * 0.5, &rest),
+                (Role::Beside(active.pass_leg), cord, &laid),
+                (Role::ActiveRest, cord * 0.4, &to_come),
                 (Role::Active, cord, &told),
             ] {
                 let mut outlines = scene.outlines(&visible, pass, width, stretches);
@@ -56,8 +58,27 @@ impl KnotDrawing<'_> {
             ),
             (Role::Active, size * 0.85, length, 0.0),
         ] {
-            let corners = scene.head(visible, active, half, length, back);
-            self.place_within(&corners[..].into(), scene.inner(), role);
+            let [one, tip, other] = scene.head(visible, active, half, length, back);
+            let middle = (f32::midpoint(one.0, other.0), f32::midpoint(one.1, other.1));
+            // A tube that bends away would press it to a needle: it keeps its form, and there is none
+            // where its cord cannot be seen.
+            if !scene.inner().contains(middle.0) || scene.projection.turned(middle.0) > 0.97 {
+                continue;
+            }
+            let way = (tip.0 - middle.0, tip.1 - middle.1);
+            let way = scene.projection.direction(middle.0, way.0, way.1);
+            let from = scene.point(middle);
+            if way.hypot() < 0.2 * f64::from(length) {
+                continue;
+            }
+            let way = way.normalize();
+            let aside = Vec2::new(-way.y, way.x) * f64::from(half);
+            let mut outline = BezPath::new();
+            polygon(
+                &mut outline,
+                [from + aside, from + way * f64::from(length), from - aside],
+            );
+            self.items.push(DisplayItem::fill(role, outline));
         }
     }
 

@@ -19,8 +19,8 @@ impl KnotDrawing<'_> {
                 for pass in 1..=visible.cords - u16::from(is_active) {
                     let pass_leg = scene.laying.pass_leg_of(pass, visible.leg);
                     let is_noticed = laid.finished || beside == Some(visible.leg.from);
-                    let role = match laid.faired {
-                        Some((faired, _)) if faired == pass_leg => Role::Active,
+                    let role = match laid.lit {
+                        Some((lit, _)) if lit == pass_leg => Role::Active,
                         None if is_noticed => Role::Beside(pass_leg),
                         _ => Role::Laid(pass_leg),
                     };

@@ -6,49 +6,44 @@ use super::item::{DisplayItem, Paint, Role};
 use super::knot::KnotDrawing;
 use super::lettering::{self, Weight};
 use crate::knot::{Pin, Rim};
-use crate::picture::scene::NUMBER_RING;
+use crate::picture::scene::{ActiveLeg, NUMBER_RING, ShownPins};
 
 impl KnotDrawing<'_> {
     /// Draws pins and numbers.
     pub fn pins(&mut self) {
         let scene = self.scene;
-        let ends = scene
-            .laid
-            .active
-            .as_ref()
-            .map(|active| (active.leg.from, active.leg.to));
+        let ends = scene.laid.active.as_ref().map(ActiveLeg::ends);
         for rim in [Rim::Bottom, Rim::Top] {
             let number_height = scene.layout.number_height(rim);
-            let has_numbers = scene.number_fits(rim);
+            let has_numbers = scene.laid.pins != ShownPins::None && scene.number_fits(rim);
             for visible in scene.visible_pins(rim) {
                 let (pin, within) = (visible.pin, visible.within);
                 let is_one_of_several = pin.row.is_one_of_several();
                 let role = match ends {
                     // Its number stands for the pins of all rows.
-                    Some((from, _)) if is_one_of_several && within && pin == from => Role::From,
-                    Some((_, to)) if is_one_of_several && within && pin == to => Role::To,
+                    Some([from, _]) if is_one_of_several && within && pin == from => Role::From,
+                    Some([_, to]) if is_one_of_several && within && pin == to => Role::To,
                     _ if within => Role::Pin,
                     _ => Role::ToCome,
                 };
                 let centre = scene.point(visible.at);
-                self.items.push(DisplayItem::circle(
-                    role,
-                    Paint::Fill,
-                    centre,
-                    scene.layout.pin,
-                ));
+                if scene.laid.pins == ShownPins::All {
+                    let radius = scene.layout.pin;
+                    self.items
+                        .push(DisplayItem::circle(role, Paint::Fill, centre, radius));
+                }
                 if pin.row.number > 1 {
                     continue;
                 }
                 let is_here = |other: Pin| other.in_row(pin.row) == pin;
-                let named = ends.is_some_and(|(from, to)| is_here(from) || is_here(to));
+                let named = ends.is_some_and(|[from, to]| is_here(from) || is_here(to));
                 // The numbers would run into each other where the tube bends away.
                 if !has_numbers || visible.turned > 0.8 && !named {
                     continue;
                 }
                 let role = match ends {
-                    Some((from, _)) if is_here(from) && within => Role::From,
-                    Some((_, to)) if is_here(to) && within => Role::To,
+                    Some([from, _]) if is_here(from) && within => Role::From,
+                    Some([_, to]) if is_here(to) && within => Role::To,
                     _ if within => Role::PinNumber,
                     _ => Role::NumberBeyond,
                 };
@@ -64,10 +59,15 @@ impl KnotDrawing<'_> {
         let Some(active) = &scene.laid.active else {
             return;
         };
-        let [from, to] = scene.far_numbers(active);
+        let [first, last] = scene.far_numbers(active);
+        let [at_first, at_last] = if active.is_backward {
+            [Role::To, Role::From]
+        } else {
+            [Role::From, Role::To]
+        };
         for (point, pin, role) in [
-            (from, active.leg.from, Role::From),
-            (to, active.leg.to, Role::To),
+            (first, active.leg.from, at_first),
+            (last, active.leg.to, at_last),
         ] {
             if let Some(point) = point {
                 self.number(role, pin.number, point);
@@ -77,7 +77,10 @@ impl KnotDrawing<'_> {
 
     /// Draws a number, in a ring or on a disc when its role says so.
     pub(super) fn number(&mut self, role: Role, number: u16, centre: Point) {
-        let size = self.scene.layout.text;
+        let size = match role {
+            Role::From | Role::To => self.scene.layout.large_text,
+            _ => self.scene.layout.text,
+        };
         let text = number.to_string();
         let mut add = |role, paint, radius| {
             self.items

@@ -6,9 +6,10 @@ use kurbo::Point;
 use super::active_leg::ActiveLeg;
 use super::cord_path::{CordPath, Limit, Stretch};
 use super::knot::KnotScene;
+use super::layout::SceneLayout;
 use super::sheet_point::SheetPoint;
 use super::visible_legs::VisibleLeg;
-use crate::knot::Heading;
+use crate::knot::{Heading, Rim};
 
 impl KnotScene {
     /// The copies of the leg in hand that can be seen.
@@ -20,13 +21,14 @@ impl KnotScene {
             .filter(|visible| visible.leg.from == active.leg.from)
     }
 
-    /// Parts the stretches of the leg in hand: what is being told, and the rest.
+    /// Parts the stretches of the leg in hand: what is being told, what of it lies already, and what
+    /// is still to be laid.
     pub fn parted(
         &self,
         visible: &VisibleLeg,
         active: &ActiveLeg,
         stretches: &[Stretch],
-    ) -> [Vec<Stretch>; 2] {
+    ) -> [Vec<Stretch>; 3] {
         let path = self.cord_path(visible, active.beside + 1);
         let diagonal = self.layout.diagonal;
         let (start, end) = (active.rows.start * diagonal, active.rows.end * diagonal);
@@ -36,26 +38,34 @@ impl KnotScene {
             Limit::Square(along) => along,
             Limit::Slant(nth, other) => path.meets(nth, path.offset, other),
         };
-        let (mut told, mut rest) = (Vec::new(), Vec::new());
+        let (mut told, mut below, mut above) = (Vec::new(), Vec::new(), Vec::new());
         for &(from, to) in stretches {
             let (near, far) = (along(from, true), along(to, false));
-            if far <= start || near >= end {
-                rest.push((from, to));
+            if far <= start {
+                below.push((from, to));
+                continue;
+            }
+            if near >= end {
+                above.push((from, to));
                 continue;
             }
             let mut first = from;
             if near < start {
                 first = Limit::Square(start);
-                rest.push((from, first));
+                below.push((from, first));
             }
             let mut last = to;
             if far > end {
                 last = Limit::Square(end);
-                rest.push((last, to));
+                above.push((last, to));
             }
             told.push((first, last));
         }
-        [told, rest]
+        if active.is_backward {
+            [told, above, below]
+        } else {
+            [told, below, above]
+        }
     }
 
     /// The three corners of the head at the end of what is being told: so many pixels from its
@@ -70,7 +80,21 @@ impl KnotScene {
     ) -> [SheetPoint; 3] {
         let layout = &self.layout;
         let path = self.cord_path(visible, active.beside + 1);
-        if active.is_backward {
+        if active.is_backward && active.rows.start.is_infinite() {
+            // Back round the pin that it came from.
+            let pin = path.pin(true);
+            let (radius, up) = if path.rising {
+                (layout.bend + path.offset, -1.0)
+            } else {
+                (layout.bend - path.offset, 1.0)
+            };
+            let y = pin.1 + up * radius;
+            [
+                (pin.0 + back, y - half),
+                (pin.0 + back - length, y),
+                (pin.0 + back, y + half),
+            ]
+        } else if active.is_backward {
             let along = active.rows.start * layout.diagonal;
             [
                 path.at(along + back, path.offset - half),
@@ -135,15 +159,33 @@ impl KnotScene {
                 None
             } else if let Some(point) = self.beside_tube(pin, at_start) {
                 Some(point)
+            } else if self.number_fits(rim_at(pin, &self.layout)) {
+                Some(self.at_the_side(pin))
             } else {
                 self.leaves(path, at_start)
             }
         })
     }
 
+    /// The place at the side of the picture, level with the numbers of its rim, for a pin beyond that
+    /// side: among the cords it would stand where no pin is.
+    fn at_the_side(&self, pin: SheetPoint) -> Point {
+        let layout = &self.layout;
+        let height = layout.number_height(rim_at(pin, layout));
+        let inset = f64::from(layout.large_text) * 0.9;
+        let level = self.point((self.projection.middle, height)).y;
+        let is_right = (pin.0 > self.projection.middle) != self.projection.mirrored;
+        let x = if is_right {
+            f64::from(self.viewport.width) - inset
+        } else {
+            inset
+        };
+        Point::new(x, level)
+    }
+
     /// The last point of the leg in hand that can be seen on the way to one of its pins.
     fn leaves(&self, path: CordPath<'_>, at_start: bool) -> Option<Point> {
-        let inset = f64::from(self.layout.text) * -1.5;
+        let inset = f64::from(self.layout.large_text) * -1.2;
         let picture = self.viewport.rect().inset(inset);
         let goal = path.straight()[usize::from(!at_start)];
         let step = if at_start { -4.0 } else { 4.0 };
@@ -164,8 +206,8 @@ impl KnotScene {
     /// The place beside a round tube, at the height of a pin that is on its far side; `None`
     /// when there is no room, or the pin is out of the picture.
     fn beside_tube(&self, pin: SheetPoint, at_start: bool) -> Option<Point> {
-        let (text, viewport) = (self.layout.text, self.viewport);
-        let clear = self.projection.radius? + text * 1.3;
+        let (text, viewport) = (self.layout.large_text, self.viewport);
+        let clear = self.projection.radius? + text * 1.1;
         let at = self.point(pin);
         let (low, high) = (f64::from(text), f64::from(viewport.height - text));
         let room = clear + text <= viewport.width / 2.0 && (low..=high).contains(&at.y);
@@ -174,5 +216,14 @@ impl KnotScene {
         let aside = if from_left { -clear } else { clear };
         let x = f64::from(viewport.width / 2.0 + aside);
         room.then(|| Point::new(x, at.y))
+    }
+}
+
+/// The rim that a pin on the sheet stands on.
+fn rim_at(pin: SheetPoint, layout: &SceneLayout) -> Rim {
+    if pin.1 > layout.top() / 2.0 {
+        Rim::Top
+    } else {
+        Rim::Bottom
     }
 }

@@ -3,7 +3,7 @@
 use std::ops::Range;
 
 use super::sheet_point::real;
-use crate::knot::{Crossing, Laying, Leg, Nest, PassLeg, Rim};
+use crate::knot::{Crossing, Laying, Leg, Nest, PassLeg, Pin, Rim};
 
 /// The leg in hand, and the part of it that is being told.
 #[derive(Clone, Debug)]
@@ -77,6 +77,23 @@ impl ActiveLeg {
             crossings: all[start..end].to_vec(),
             is_backward: false,
         })
+    }
+
+    /// The same leg on its way back to the pin it came from.
+    pub fn taken_back(self) -> Self {
+        Self {
+            is_backward: true,
+            ..self
+        }
+    }
+
+    /// The pin that the cord in hand goes from, and the one it goes to.
+    pub const fn ends(&self) -> [Pin; 2] {
+        if self.is_backward {
+            [self.leg.to, self.leg.from]
+        } else {
+            [self.leg.from, self.leg.to]
+        }
     }
 
     /// An end that is tucked away along a leg, up from its bottom pin, over and under these.

@@ -10,6 +10,9 @@ use crate::knot::{Heading, Leg, PassLeg};
 impl KnotScene {
     /// How the cord begins at its first pin.
     pub fn start_limit(&self, visible: &VisibleLeg, pass: u16) -> Limit {
+        if self.laid.ends_are_hidden {
+            return Limit::Bight(self.layout.offset(pass));
+        }
         if pass > 1 && self.goes_on_as_tuck(pass - 1, visible.leg) {
             Limit::Bight(self.layout.offset(pass - 1))
         } else if self.leg_of_pass(visible, pass) > 1 {
@@ -25,6 +28,9 @@ impl KnotScene {
 
     /// How the cord ends at its last pin.
     pub fn finish_limit(&self, visible: &VisibleLeg, pass: u16) -> Limit {
+        if self.laid.ends_are_hidden {
+            return Limit::Bight(self.layout.offset(pass));
+        }
         if self.leg_of_pass(visible, pass) < self.laying.knot().legs_of(visible.leg.strand) {
             Limit::Bight(self.layout.offset(pass))
         } else if self.goes_on(Self::laid_as(visible, pass)) {
@@ -108,7 +114,7 @@ impl KnotScene {
                 && !self.goes_on_as_tuck(pass, knot.leg_from(visible.leg.to))
                 && visible.seen.1 == visible.rows
         };
-        if !loose {
+        if !loose || self.laid.ends_are_hidden {
             return None;
         }
         let layout = &self.layout;

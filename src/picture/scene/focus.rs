@@ -24,7 +24,7 @@ impl Focus {
             let [low, high] = knot.nest_from(leg.from).heights.map(f32::from);
             high - low
         };
-        if let Some((_, leg)) = laid.faired {
+        if let Some((_, leg)) = laid.lit {
             return Self::on_the_way(knot, leg.from, rows(leg) / 2.0);
         }
         let Some(active) = &laid.active else {

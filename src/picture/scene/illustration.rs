@@ -54,7 +54,7 @@ impl Subject {
         let bell = Plan::read("3", "5", "1", "1")?;
         let tiller = Plan::read("5", "7", "1", "1")?;
         let doubled = Plan::read("5", "7", "2", "1")?;
-        let finished = |plan: &Plan| Self::tying(plan, Moment::Finished);
+        let finished = |plan: &Plan| Self::tying(plan, Moment::Laid);
         let one = |subject: Self| Ok(vec![subject]);
         match word {
             GlossaryWord::Lead => one(finished(&tiller).marked(Mark::Leads)),
@@ -139,7 +139,7 @@ impl Subject {
             leg: plan.knot().legs_of(plan.knot().strands()),
         };
         let mut film = Self::tying(plan, Moment::at(last)).film();
-        film.push(Self::tying(plan, Moment::Finished));
+        film.push(Self::tying(plan, Moment::Laid));
         film
     }
 
@@ -158,6 +158,6 @@ impl Subject {
         let counts = Counts::new(knot.leads(), knot.bights(), plan.laying().passes())?;
         let [cord, tube] = [Millimetres::parse(CORD)?, Millimetres::parse(TUBE)?];
         let shape = Braid::new(counts, cord, tube).tight()?;
-        Ok(Self::shaped(plan, Moment::Finished, shape))
+        Ok(Self::shaped(plan, Moment::Laid, shape))
     }
 }

@@ -4,6 +4,17 @@ use super::active_leg::ActiveLeg;
 use super::moment::Moment;
 use crate::knot::{Laying, Leg, PassLeg, Pin, Rim};
 
+/// What is shown of the pins.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ShownPins {
+    /// They stand in the tube.
+    All,
+    /// They are out, and bights have their numbers still.
+    Numbers,
+    /// Nothing.
+    None,
+}
+
 /// How many cords every leg has, and which leg is active.
 #[derive(Clone, Debug)]
 pub struct LaidCords {
@@ -18,10 +29,14 @@ pub struct LaidCords {
     next: Option<Pin>,
     /// The pin where the cord stands, when nothing is in hand.
     pub stands_at: Option<Pin>,
-    /// The cord that is being faired, and its leg.
-    pub faired: Option<(PassLeg, Leg)>,
-    /// Whether all is laid.
+    /// The cord that is looked at though none is in hand, and its leg: it is faired, or was laid last.
+    pub lit: Option<(PassLeg, Leg)>,
+    /// Whether all is laid, and every cord is to be noticed.
     pub finished: bool,
+    /// What there is of pins.
+    pub pins: ShownPins,
+    /// Whether the ends are cut and hidden.
+    pub ends_are_hidden: bool,
 }
 
 impl LaidCords {
@@ -35,8 +50,14 @@ impl LaidCords {
             Moment::Tucking { along, crossings } => {
                 Some(ActiveLeg::tucked(laying, *along, crossings))
             }
-            Moment::Bare | Moment::Before(_) | Moment::Fairing(_) | Moment::Finished => None,
+            Moment::TakingBack {
+                pass_leg,
+                crossings,
+            } => ActiveLeg::new(laying, *pass_leg, &(0..*crossings)).map(ActiveLeg::taken_back),
+            _ => None,
         };
+        // The leg after the last one laid.
+        let after = |pass_leg: PassLeg| laying.nth_leg(laying.legs_before(pass_leg) + 1);
         let count = |leg: Leg| match &active {
             // The cord in hand counts: what it goes over makes room for it.
             Some(active) => {
@@ -48,8 +69,16 @@ impl LaidCords {
             }
             None => match moment {
                 Moment::Before(pass_leg) => laying.cords_of(leg, *pass_leg),
-                Moment::Fairing(_) | Moment::Finished => laying.passes(),
-                Moment::Bare | Moment::At { .. } | Moment::Tucking { .. } => 0,
+                Moment::Looking(pass_leg) => {
+                    after(*pass_leg).map_or(laying.passes(), |next| laying.cords_of(leg, next))
+                }
+                Moment::Fairing(_) | Moment::Laid | Moment::Finished | Moment::Done => {
+                    laying.passes()
+                }
+                Moment::Bare
+                | Moment::At { .. }
+                | Moment::TakingBack { .. }
+                | Moment::Tucking { .. } => 0,
             },
         };
         let knot = laying.knot();
@@ -63,10 +92,8 @@ impl LaidCords {
             falling: counts(Rim::Top),
             next: match moment {
                 Moment::Before(turn) => Some(*turn),
-                Moment::At { pass_leg, .. } => laying.nth_leg(laying.legs_before(*pass_leg) + 1),
-                Moment::Bare | Moment::Fairing(_) | Moment::Tucking { .. } | Moment::Finished => {
-                    None
-                }
+                Moment::At { pass_leg, .. } | Moment::Looking(pass_leg) => after(*pass_leg),
+                _ => None,
             }
             .and_then(|turn| laying.leg(turn))
             .map(|leg| leg.from),
@@ -74,11 +101,22 @@ impl LaidCords {
                 Moment::Before(pass_leg) => laying.leg(*pass_leg).map(|leg| leg.from),
                 _ => None,
             },
-            faired: match moment {
-                Moment::Fairing(pass_leg) => laying.leg(*pass_leg).map(|leg| (*pass_leg, leg)),
+            lit: match moment {
+                Moment::Fairing(pass_leg) | Moment::Looking(pass_leg) => {
+                    laying.leg(*pass_leg).map(|leg| (*pass_leg, leg))
+                }
                 _ => None,
             },
-            finished: matches!(moment, Moment::Fairing(_) | Moment::Finished),
+            finished: matches!(
+                moment,
+                Moment::Fairing(_) | Moment::Laid | Moment::Finished | Moment::Done
+            ),
+            pins: match moment {
+                Moment::Fairing(_) | Moment::Tucking { .. } => ShownPins::Numbers,
+                Moment::Finished | Moment::Done => ShownPins::None,
+                _ => ShownPins::All,
+            },
+            ends_are_hidden: matches!(moment, Moment::Done),
             active,
         }
     }

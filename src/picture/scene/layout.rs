@@ -17,6 +17,10 @@ use crate::knot::{Hand, Knot, Rim, Side};
 pub const REPEAT: f32 = 1.6;
 /// A half pitch or a row smaller than this many pixels is too small to follow by eye.
 const SMALLEST: f32 = 14.0;
+/// A row may be as small as this where the rims are in the picture for it.
+const SMALLEST_WITH_RIMS: f32 = 9.0;
+/// A half pitch that is easy to follow.
+const COMFORTABLE: f32 = 30.0;
 /// The least half pitch or row of a finished knot, where nothing is to be followed.
 const SMALLEST_FINISHED: f32 = 5.0;
 /// A half pitch larger than this many pixels helps nobody.
@@ -63,8 +67,10 @@ pub struct SceneLayout {
     pub passes: u16,
     /// 1 when followers lie to the right of a rising leg on the sheet, −1 when to the left.
     toward: f32,
-    /// Height of the letters of a pin number.
+    /// Size of the type of a pin number.
     pub text: f32,
+    /// Size of the type of the numbers of the two pins of the leg in hand.
+    pub large_text: f32,
     /// Whether the whole knot was too small for the picture, and only a part of it is drawn.
     pub zoomed: bool,
     /// The bands of the finished knot, when it is drawn as it comes out and not as it is easy to
@@ -93,23 +99,35 @@ impl SceneLayout {
         let widest = (constraints.width / constraints.across).min(LARGEST);
         // The room at the rims depends on the size of a cell, so the largest that fits is
         // looked for: first as wide as can be, then as steep.
-        let mut height = |half_pitch: f32, steepness: f32| {
+        let height = |layout: &mut Self, half_pitch: f32, steepness: f32| {
             layout.set(half_pitch, half_pitch * steepness);
             layout.top() + layout.above() + layout.below()
         };
         let half_pitch = largest([1.0, widest], |half_pitch| {
-            height(half_pitch, STEEPNESS[0]) <= constraints.height
+            height(&mut layout, half_pitch, STEEPNESS[0]) <= constraints.height
         });
         let steepness = largest(STEEPNESS, |steepness| {
-            height(half_pitch, steepness) <= constraints.height
+            height(&mut layout, half_pitch, steepness) <= constraints.height
         });
         let row = half_pitch * steepness;
         layout.set(half_pitch, row);
-        if half_pitch.min(row) < SMALLEST {
+        if half_pitch.min(row) >= SMALLEST {
+            return layout;
+        }
+        layout.zoomed = true;
+        // Cut at the sides rather than at the rims, where the pins are.
+        let by_rims = largest([1.0, COMFORTABLE], |half_pitch| {
+            height(&mut layout, half_pitch, STEEPNESS[0]) <= constraints.height
+        });
+        if by_rims * STEEPNESS[0] >= SMALLEST_WITH_RIMS {
+            let steepness = largest(STEEPNESS, |steepness| {
+                height(&mut layout, by_rims, steepness) <= constraints.height
+            });
+            layout.set(by_rims, by_rims * steepness);
+        } else {
             let rows = constraints.rows_in_hand + 4.0;
             let cell = (constraints.width.min(constraints.height) / rows).clamp(SMALLEST, 44.0);
             layout.set(cell, cell);
-            layout.zoomed = true;
         }
         layout
     }
@@ -169,6 +187,7 @@ impl SceneLayout {
             passes,
             toward,
             text: 1.0,
+            large_text: 1.0,
             zoomed: false,
             bands: None,
         }
@@ -206,7 +225,10 @@ impl SceneLayout {
             .max(1.6)
             .min(0.14 * pitch);
         self.pin = (0.12 * pitch).min(0.5 * self.cord).max(1.5);
-        self.text = (0.52 * self.half_pitch).clamp(12.0, 30.0);
+        // A pixel of type is a minute of arc at the tyer's distance: 22 for what is looked up, 42 for
+        // what is looked for, where the pins stand far enough apart.
+        self.text = (0.52 * self.half_pitch).clamp(12.0, 22.0);
+        self.large_text = (0.9 * self.half_pitch).clamp(1.2 * self.text, 42.0);
         let inner = self.pin + self.gap.min(0.2 * self.cord) + self.cord / 2.0;
         self.bend = inner + (passes - 1.0) / 2.0 * self.spacing;
     }
@@ -226,6 +248,7 @@ impl SceneLayout {
         self.gap = (0.06 * self.cord).clamp(0.6, 3.0).min(0.14 * pitch);
         self.pin = (0.12 * pitch).min(0.5 * self.cord).max(1.5);
         self.text = 6.0;
+        self.large_text = 6.0;
         self.bend = scale * single(bands.bend());
     }
 
@@ -257,12 +280,12 @@ impl SceneLayout {
 
     /// From the top rim line to the middle of the top numbers.
     pub fn number_above(&self) -> f32 {
-        self.overhang() + self.text * 1.15
+        self.overhang() + self.large_text * 0.9
     }
 
     /// From the bottom rim line down to the middle of the bottom numbers.
     pub fn number_below(&self) -> f32 {
-        self.overhang() + self.end_length() + self.head_length() + self.text * 0.95
+        self.overhang() + self.end_length() + self.head_length() + self.large_text * 0.9
     }
 
     /// Height on the sheet of the middle of a rim's numbers.
@@ -275,12 +298,12 @@ impl SceneLayout {
 
     /// Constraints needed above the top rim line.
     pub fn above(&self) -> f32 {
-        self.number_above() + self.text * 1.25
+        self.number_above() + self.large_text * 0.9
     }
 
     /// Constraints needed below the bottom rim line.
     pub fn below(&self) -> f32 {
-        self.number_below() + self.text * 1.25
+        self.number_below() + self.large_text * 0.9
     }
 
     /// Length of the head of the cord in hand.

@@ -38,6 +38,7 @@ pub use view::{View, Viewport, single};
 pub(super) use active_leg::ActiveLeg;
 pub(super) use cord_path::Limit;
 pub(super) use knot::{KnotScene, Viewpoint};
+pub(super) use laid_cords::ShownPins;
 pub(super) use mark::MarkShape;
 pub(super) use model::Content;
 pub(super) use outlines::Outlines;

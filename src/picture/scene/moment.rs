@@ -3,7 +3,7 @@
 use std::ops::Range;
 
 use crate::guide::{
-    BeginStep, FinishStep, FinishTask, FollowStep, Place, Script, Step, TakeBack, What,
+    BeginStep, FinishStep, FinishTask, FollowStep, LiftTask, Place, Script, Step, TakeBack, What,
 };
 use crate::knot::{Crossing, Leg, PassLeg};
 
@@ -34,8 +34,21 @@ pub enum Moment {
         /// What it crosses from there on; at the last it is held.
         crossings: Vec<Crossing>,
     },
-    /// All is laid, and no leg is looked at more than another.
+    /// This leg was laid last, and the work is looked at.
+    Looking(PassLeg),
+    /// A leg is taken back: what of it lies is in hand, and goes the way it came.
+    TakingBack {
+        /// The leg in hand.
+        pass_leg: PassLeg,
+        /// How many of its crossings lie.
+        crossings: usize,
+    },
+    /// All is laid, and the pins are still there.
+    Laid,
+    /// All is laid and the pins are out, and no leg is looked at more than another.
     Finished,
+    /// The knot is done: its ends are hidden.
+    Done,
 }
 
 impl Moment {
@@ -47,8 +60,8 @@ impl Moment {
         }
     }
 
-    /// What lies on the tube, and what is in hand, while this step of a script is told.
-    pub fn of_step(script: &Script, step: &Step) -> Self {
+    /// What lies on the tube, and what is in hand, while this step is told.
+    pub fn of_step(step: &Step) -> Self {
         match &step.what {
             What::Kit(_) | What::Rig(_) => Self::Bare,
             What::Begin(BeginStep { strand, .. }) => Self::Before(PassLeg {
@@ -68,11 +81,7 @@ impl Moment {
                     crossings: told..told + lay.crossings.len(),
                 }
             }
-            What::Check(check) => {
-                let laying = script.plan().laying();
-                let next = laying.legs_before(check.after) + 1;
-                laying.nth_leg(next).map_or(Self::Finished, Self::Before)
-            }
+            What::Check(check) => Self::Looking(check.after),
             What::Fair(fair) if fair.in_round.is_some() => Self::Finished,
             What::Fair(fair) => Self::Fairing(fair.pass_leg),
             What::Finish(FinishStep {
@@ -82,6 +91,13 @@ impl Moment {
                 along: tuck.along,
                 crossings: tuck.crossings.clone(),
             },
+            What::Lift(lift) if matches!(lift.task, LiftTask::Secure | LiftTask::TopPins) => {
+                Self::Laid
+            }
+            What::Finish(FinishStep {
+                task: FinishTask::Seal { .. } | FinishTask::Done { .. },
+                ..
+            }) => Self::Done,
             What::Lift(_) | What::Finish(_) => Self::Finished,
         }
     }
@@ -90,14 +106,14 @@ impl Moment {
     pub fn of_place(script: &Script, place: Place) -> Self {
         script
             .step(place)
-            .map_or(Self::Bare, |step| Self::of_step(script, &step))
+            .map_or(Self::Bare, |step| Self::of_step(&step))
     }
 
     /// While a leg is taken back: it is in hand again, as far as it was laid.
     pub fn of_take_back(back: &TakeBack) -> Self {
-        Self::At {
+        Self::TakingBack {
             pass_leg: back.pass_leg,
-            crossings: 0..back.crossings.len(),
+            crossings: back.crossings.len(),
         }
     }
 }

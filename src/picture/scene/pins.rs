@@ -59,7 +59,7 @@ impl KnotScene {
     /// can be read as another.
     pub fn number_fits(&self, rim: Rim) -> bool {
         let Span { from, to } = self.projection.upright;
-        let ring = self.layout.text * NUMBER_RING;
+        let ring = self.layout.large_text * NUMBER_RING;
         (from + ring..=to - ring).contains(&self.layout.number_height(rim))
     }
 

@@ -52,12 +52,12 @@ impl Subject {
                 Self::rings(&rig.layout, &setup.tube, plan.hand)
             }
             (What::Fair(_) | What::Finish(_), Some(rig), _) => {
-                let moment = Moment::of_step(script, step);
+                let moment = Moment::of_step(step);
                 // Where an end is tucked, the cords stand apart, and the bights have their numbers.
                 let shape = Some(rig.shape).filter(|_| !matches!(moment, Moment::Tucking { .. }));
                 Self::at(plan, moment, shape)
             }
-            _ => Self::at(plan, Moment::of_step(script, step), None),
+            _ => Self::at(plan, Moment::of_step(step), None),
         }
     }
 
@@ -87,13 +87,13 @@ impl Subject {
         let counts = answer.counts;
         let knot = Knot::woven(counts.lattice(), answer.weave()).ok()?;
         let plan = Plan::new(knot, counts.passes(), side, hand).ok()?;
-        Some(Self::at(&plan, Moment::Finished, Some(answer.shape)))
+        Some(Self::at(&plan, Moment::Done, Some(answer.shape)))
     }
 
     /// The finished knot of a plan: in its own proportions when tube and cord are named.
     pub fn finished(plan: &Plan) -> Self {
         let rig = plan.rig().unwrap_or_default();
-        Self::at(plan, Moment::Finished, rig.map(|rig| rig.shape))
+        Self::at(plan, Moment::Done, rig.map(|rig| rig.shape))
     }
 
     /// The rings of a tube pinned like this.

@@ -43,6 +43,8 @@ pub struct State {
 pub enum Message {
     /// A text of the form was changed.
     Typed(SetupField, String),
+    /// A field was clicked or touched.
+    Pointed(SetupField),
     /// A choice beside a field was taken, by its number.
     Picked(SetupField, usize),
     /// The knots for a question are found.
@@ -144,6 +146,11 @@ impl State {
                 self.focus = field;
                 self.form.say(self.said_as(field), text);
                 self.look()
+            }
+            Message::Pointed(field) if field == self.focus => Action::None,
+            Message::Pointed(field) => {
+                self.focus = field;
+                Action::Focus(field, self.say_field(session.words()))
             }
             Message::Picked(field, index) => self.pick(field, index),
             Message::Found(asked, found) => {

@@ -18,6 +18,7 @@ use super::context::Context;
 use super::route::{Go, Next};
 use super::screen_page::ScreenPage;
 use crate::app::jobs;
+use crate::app::key_guide::KeyHint;
 use crate::app::off_thread::off_thread;
 use crate::guide::SetupField;
 use crate::knot::{Hand, Side};
@@ -78,7 +79,26 @@ impl ScreenPage for State {
     }
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
-        self.page(context.words(), context.session.notices())
+        self.page(context.words())
+    }
+
+    fn keys(&self, _: &Context) -> Vec<KeyHint> {
+        vec![
+            KeyHint::enter("key-take-knot"),
+            KeyHint::here("Tab", "key-next-field"),
+            KeyHint::here("Shift+Tab", "key-field-before"),
+            KeyHint::here("PageDown", "key-another-pick"),
+            KeyHint::here("PageUp", "key-pick-before"),
+            KeyHint::here("ArrowDown", "key-knot-below"),
+            KeyHint::here("ArrowUp", "key-knot-above"),
+            KeyHint::here("F2", "key-filter-passes"),
+            KeyHint::here("F3", "key-filter-from-three"),
+            KeyHint::here("F4", "key-filter-one-cord"),
+            KeyHint::here("F5", "key-filter-most-legs"),
+            KeyHint::here("F6", "key-filter-weave"),
+            KeyHint::here("F7", "key-filter-firm"),
+            KeyHint::leave("key-leave"),
+        ]
     }
 
     fn close(self, context: &mut Context) {

@@ -1,6 +1,8 @@
 //! What the plan screen looks like: the form on the left, the knots (`knots.rs`) on the right.
 
-use iced::widget::{button, column, container, responsive, row, scrollable, text, text_input};
+use iced::widget::{
+    button, column, container, mouse_area, responsive, row, scrollable, text, text_input,
+};
 use iced::{Element, Fill, FillPortion};
 
 use super::fields::id;
@@ -15,13 +17,9 @@ const NARROW: f32 = 760.0;
 const LOW: f32 = 440.0;
 
 impl State {
-    /// The screen. `notices` stand above everything else.
-    pub(super) fn page<'a>(
-        &'a self,
-        words: &'a Words,
-        notices: Vec<String>,
-    ) -> Element<'a, Message> {
-        let mut page = widgets::page_below(notices, 12);
+    /// The screen.
+    pub(super) fn page<'a>(&'a self, words: &'a Words) -> Element<'a, Message> {
+        let mut page = widgets::page(12);
         if let Some(error) = &self.presets_trouble {
             page = page.push(widgets::notice(words.presets_failed(error)));
         }
@@ -45,7 +43,6 @@ impl State {
                 .into()
             }
         }))
-        .push(widgets::quiet(words.plainly("plan-keys", &[]), theme::BODY))
         .into()
     }
 
@@ -109,6 +106,7 @@ impl State {
             .style(theme::field)
             .on_input(move |text| Message::Typed(field, text))
             .on_submit(Message::Take);
+        let input = mouse_area(input).on_release(Message::Pointed(field));
         let mut part = column![text(words.plainly(label, &[])).size(theme::SMALL), input]
             .spacing(4)
             .width(Fill);

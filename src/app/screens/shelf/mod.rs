@@ -14,6 +14,7 @@ use super::context::Context;
 use super::route::{Go, Next};
 use super::screen_page::ScreenPage;
 use crate::app::jobs::{self, Job, JobOutcome, JobReport, Stock};
+use crate::app::key_guide::KeyHint;
 use crate::app::off_thread::off_thread;
 use crate::app::services::LAST_SAVE;
 use crate::app::widgets;
@@ -32,6 +33,8 @@ pub struct State {
     stock: Stock,
     focus: usize,
     prompt: Option<Prompt>,
+    /// The path of the job that is being done: it is typed again where that fails.
+    path: Option<Prompt>,
     /// What the last job came to.
     report: Option<Sentence>,
     /// Each tie that is laid out, as it lies.
@@ -122,8 +125,17 @@ impl ScreenPage for State {
                     Err(error) => {
                         let sentence = context.session.refuse(&error);
                         context.say(sentence.spoken());
+                        if self.path.is_some() {
+                            // What was typed stands there again, to be mended.
+                            self.prompt = self.path.take();
+                            return Next::run(Task::batch([
+                                operation::focus(line()),
+                                operation::move_cursor_to_end(line()),
+                            ]));
+                        }
                     }
                 }
+                self.path = None;
                 Next::run(Task::batch([self.scroll(), self.read_photographs()]))
             }
             Message::Photograph(tie, photograph) => {
@@ -153,7 +165,40 @@ impl ScreenPage for State {
     }
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
-        self.page(context.words(), context.session.notices())
+        self.page(context.words())
+    }
+
+    fn keys(&self, _: &Context) -> Vec<KeyHint> {
+        if self.prompt.is_some() {
+            return vec![
+                KeyHint::enter("key-keep"),
+                KeyHint::leave("key-leave-unchanged"),
+            ];
+        }
+        let mut keys = Vec::new();
+        if !self.stock.ties.is_empty() {
+            keys.extend([
+                KeyHint::next("key-take-up"),
+                KeyHint::again(),
+                KeyHint::here("ArrowDown", "key-tie-below"),
+                KeyHint::here("ArrowUp", "key-tie-above"),
+                KeyHint::here("Home", "key-first"),
+                KeyHint::here("End", "key-last"),
+                KeyHint::here("e", "key-name"),
+                KeyHint::here("n", "key-note"),
+                KeyHint::here("c", "key-same-again"),
+                KeyHint::here("a", "key-put-away"),
+                KeyHint::here("l", "key-write-log"),
+                KeyHint::here("Delete", "key-delete"),
+                KeyHint::here("b", "key-back-up"),
+            ]);
+        }
+        keys.extend([
+            KeyHint::here("u", "key-undo"),
+            KeyHint::here("i", "key-bring-in"),
+            KeyHint::leave("key-leave"),
+        ]);
+        keys
     }
 }
 
@@ -338,6 +383,10 @@ impl State {
             return Action::None;
         };
         let id = self.here().map(|shelved| shelved.tie.id().clone());
+        if matches!(asks, Asks::BackUp | Asks::BringIn) {
+            let text = text.clone();
+            self.path = Some(Prompt { asks, text });
+        }
         let path = |text: &str| -> PathBuf { as_path(text) };
         match (asks, id) {
             (Asks::Name, Some(id)) => Action::Do(Job::Name(id, text)),

@@ -10,9 +10,9 @@ use crate::shelf::{Shelved, TieStatus};
 use crate::words::{Words, shown_name, shown_note};
 
 impl State {
-    /// The screen. `notices` stand above everything else.
-    pub(super) fn page<'a>(&'a self, words: &Words, notices: Vec<String>) -> Element<'a, Message> {
-        let mut page = widgets::page_below(notices, 12);
+    /// The screen.
+    pub(super) fn page<'a>(&'a self, words: &Words) -> Element<'a, Message> {
+        let mut page = widgets::page(12);
         page = page.push(
             text(words.plainly("shelf-heading", &[]))
                 .size(theme::HEADING)
@@ -33,11 +33,6 @@ impl State {
                     .on_submit(Message::Enter),
             );
         }
-        let keys = match (&self.prompt, self.stock.ties.is_empty()) {
-            (Some(_), _) => "shelf-keys-prompt",
-            (None, true) => "shelf-keys-empty",
-            (None, false) => "shelf-keys",
-        };
         page = page.push(self.list(words));
         if self.stock.totals.ties > 0 {
             page = page.push(widgets::quiet(
@@ -48,8 +43,7 @@ impl State {
         if let Some(pace) = self.stock.pace {
             page = page.push(widgets::quiet(words.pace(pace), theme::BODY));
         }
-        page.push(widgets::quiet(words.plainly(keys, &[]), theme::SMALL))
-            .into()
+        page.into()
     }
 
     fn list<'a>(&'a self, words: &Words) -> Element<'a, Message> {
@@ -77,15 +71,25 @@ impl State {
 
     fn row<'a>(&'a self, index: usize, tie: &'a Shelved, words: &Words) -> Element<'a, Message> {
         let figures = words.tie_line(&tie.tie.plan);
-        let mut title = row![].spacing(20).align_y(Center);
-        if !tie.tie.name.trim().is_empty() {
-            title = title.push(text(shown_name(&tie.tie.name)).size(28).font(theme::BOLD));
-        }
-        let title = title
-            .push(text(figures).size(28).font(theme::BOLD))
-            .push(space::horizontal())
-            .push(widgets::quiet(phase(tie, words), theme::BODY));
-        let mut face = column![title, text(words.tie_stand(tie)).size(theme::BODY)].spacing(4);
+        // A name has its own rows, however long it is.
+        let name = tie.tie.name.trim();
+        let name = (!name.is_empty()).then(|| {
+            text(shown_name(&tie.tie.name))
+                .size(28)
+                .font(theme::BOLD)
+                .width(Fill)
+        });
+        let title = row![
+            text(figures).size(28).font(theme::BOLD),
+            space::horizontal(),
+            widgets::quiet(phase(tie, words), theme::BODY),
+        ]
+        .spacing(20)
+        .align_y(Center);
+        let mut face = column(name.map(Into::into))
+            .push(title)
+            .push(text(words.tie_stand(tie)).size(theme::BODY))
+            .spacing(4);
         if tie.status() == TieStatus::Finished {
             face = face.push(widgets::quiet(words.tie_log(tie.is_logged), theme::SMALL));
         }

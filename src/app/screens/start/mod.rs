@@ -1,6 +1,7 @@
 //! The start screen: a form that names a knot, and the ties that wait to be taken up again.
 
 mod fields;
+mod knot_form;
 mod view;
 
 use iced::widget::operation;
@@ -9,18 +10,21 @@ use iced::{Element, Task};
 use super::context::Context;
 use super::route::{Go, Next, Route};
 use super::screen_page::ScreenPage;
+use crate::app::key_guide::{KeyGroup, KeyHint};
 use crate::app::off_thread::off_thread;
 use crate::app::picture_view::PictureView;
 use crate::app::services::LAST_SAVE;
+use crate::app::widgets;
 use crate::guide::{AtOnce, Plan, Script};
-use crate::knot::{Hand, KnotError, Rim, Side};
+use crate::knot::{Hand, Rim, Side};
 use crate::pedal::{Intent, Press};
 use crate::picture::Subject;
-use crate::session::{inventory, new_tie};
-use crate::shelf::{self, ShelfError, ShelfReading, Shelved, TieId};
-use crate::words::{Spoken, Words};
+use crate::session::{Inventory, inventory, new_tie};
+use crate::shelf::{self, ShelfError, ShelfReading, Shelved, Tie, TieId};
+use crate::words::{Remark, Sentence, Spoken, Words};
 pub use fields::StartField;
 use fields::{FIELDS, id, text_slot};
+use knot_form::{as_it_lies, first_tie};
 
 /// What is typed and what waits.
 pub struct State {
@@ -29,17 +33,28 @@ pub struct State {
     side: Side,
     focus: Option<StartField>,
     waiting: Vec<Shelved>,
+    /// Whether nothing was ever begun here: then a first tie is offered.
+    is_new: bool,
+    /// Whether it is the first time that the screen is up.
+    welcomes: bool,
     /// Whether the shelf was looked through: until then a press could mean another tie than
     /// the one that will be offered.
     is_ready: bool,
     picture: Box<PictureView>,
+    /// It was asked whether so large a knot is meant.
+    asked_back: Option<Sentence>,
 }
+
+/// Put by once the screen was up: who comes back to it has seen the first tie offered.
+struct Welcomed;
 
 /// What happens on the screen besides presses.
 #[derive(Clone, Debug)]
 pub enum Message {
     /// A text of the form was changed.
     Typed(StartField, String),
+    /// A field was clicked or touched.
+    Pointed(StartField),
     /// A choice of the form was switched over.
     Switched(StartField),
     /// The form's tie is to be begun.
@@ -51,7 +66,11 @@ pub enum Message {
     /// The tie at this place of the list is to be taken up.
     TakeUp(usize),
     /// The shelf was looked through.
-    Looked(Result<ShelfReading<Vec<Shelved>>, ShelfError>),
+    Looked(Result<ShelfReading<Inventory>, ShelfError>),
+    /// The first tie is to be begun.
+    First,
+    /// Something else than the first tie is wanted.
+    PastFirst,
 }
 
 /// What a press or a message comes to.
@@ -63,8 +82,12 @@ enum Action {
     Focus(Option<StartField>),
     /// Say what has the focus: its value changed.
     Say,
+    /// The same, and put the focus of the window behind what was typed.
+    TypeOn,
     /// Begin a tie.
     Begin(Box<Plan>),
+    /// Begin the first tie.
+    First(Box<Tie>),
     /// Take a tie up again.
     TakeUp(TieId),
     /// Go to the shelf.
@@ -87,9 +110,12 @@ impl ScreenPage for State {
 
     /// The screen before the shelf is looked through; it says itself after that.
     fn open((): (), context: &mut Context) -> (Self, Task<Message>) {
+        let welcomes = context.fetch::<Welcomed>().is_none();
+        context.put_by(Welcomed);
         let state = Self {
             is_ready: false,
-            ..Self::new(Vec::new())
+            welcomes,
+            ..Self::new(Inventory::default())
         };
         let (shelf, keeper) = (
             context.services.shelf.clone(),
@@ -103,7 +129,9 @@ impl ScreenPage for State {
                 }
                 Message::Looked(inventory(&shelf, keeper.as_deref(), shelf::now()))
             }),
-            None => Task::done(Message::Looked(Ok(ShelfReading::whole(Vec::new())))),
+            None => Task::done(Message::Looked(Ok(ShelfReading::whole(
+                Inventory::default(),
+            )))),
         };
         (state, look)
     }
@@ -112,7 +140,11 @@ impl ScreenPage for State {
         if let Message::Looked(found) = message {
             match found {
                 Ok(found) => {
-                    *self = Self::new(context.session.looked_through(found));
+                    // What cannot be read was begun once.
+                    let is_whole = !found.is_troubled();
+                    let mut found = context.session.looked_through(found);
+                    found.is_new &= is_whole && self.welcomes;
+                    *self = Self::new(found);
                 }
                 Err(error) => {
                     // A press begins what the form names.
@@ -150,7 +182,41 @@ impl ScreenPage for State {
     }
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
-        self.page(context.words(), context.session.notices())
+        self.page(context.words())
+    }
+
+    fn keys(&self, _: &Context) -> Vec<KeyHint> {
+        if self.focus.is_some() {
+            return vec![
+                KeyHint::enter("key-begin"),
+                KeyHint::here("Tab", "key-next-field"),
+                KeyHint::here("Shift+Tab", "key-field-before"),
+                KeyHint::leave("key-leave-form"),
+            ];
+        }
+        let next = if self.is_new {
+            "key-first-tie"
+        } else if self.waiting.is_empty() {
+            "key-begin"
+        } else {
+            "key-take-up"
+        };
+        let places = [
+            ("p", "key-plan"),
+            ("s", "key-shelf"),
+            ("c", "key-course"),
+            ("g", "key-glossary"),
+            ("t", "key-settings"),
+        ];
+        let places = places.map(|(key, label)| KeyHint::new(KeyGroup::Places, key, label));
+        [
+            KeyHint::next(next),
+            KeyHint::again(),
+            KeyHint::here("Tab", "key-form"),
+        ]
+        .into_iter()
+        .chain(places)
+        .collect()
     }
 }
 
@@ -166,6 +232,15 @@ impl State {
                 context.say(&self.say_focus(context.words()));
                 Next::default()
             }
+            Action::TypeOn => {
+                context.say(&self.say_focus(context.words()));
+                Next::run(self.focus.map_or_else(Task::none, |field| {
+                    Task::batch([
+                        operation::focus(id(field)),
+                        operation::move_cursor_to_end(id(field)),
+                    ])
+                }))
+            }
             // Focusing a field that takes no text leaves every text field unfocused.
             Action::Focus(field) => {
                 context.say(&self.say_focus(context.words()));
@@ -178,6 +253,7 @@ impl State {
                 })
             }
             Action::Begin(plan) => Go::Begin(Box::new(new_tie(&plan))).into(),
+            Action::First(tie) => Go::Begin(tie).into(),
             Action::TakeUp(id) => Go::TakeUp(id).into(),
             Action::Shelf => Go::To(Route::Shelf(())).into(),
             Action::Course => Go::To(Route::Course(())).into(),
@@ -187,17 +263,20 @@ impl State {
         }
     }
 
-    /// The screen with these ties waiting, newest first.
-    fn new(waiting: Vec<Shelved>) -> Self {
+    /// The screen with what was found on the shelf.
+    fn new(found: Inventory) -> Self {
         let mut state = Self {
             // No weave: over one, under one, begun so that it takes the fewest tucks.
             texts: ["5", "7", "1", "", "", ""].map(str::to_owned),
             hand: Hand::default(),
             side: Side::default(),
             focus: None,
-            waiting,
+            waiting: found.waiting,
+            is_new: found.is_new,
+            welcomes: false,
             is_ready: true,
             picture: Box::new(PictureView::default()),
+            asked_back: None,
         };
         state.show_knot();
         state
@@ -207,6 +286,7 @@ impl State {
     /// nothing while it names none.
     fn show_knot(&mut self) {
         let subject = match self.waiting.first() {
+            _ if self.is_new => first_tie().ok().map(|tie| Subject::finished(&tie.plan)),
             Some(waiting) if self.focus.is_none() => as_it_lies(waiting),
             _ => self.plan().ok().map(|plan| Subject::finished(&plan)),
         };
@@ -215,6 +295,9 @@ impl State {
 
     /// What is said when the screen appears.
     fn say(&self, words: &Words) -> Spoken {
+        if self.is_new {
+            return words.remark(Remark::FirstStartSay);
+        }
         match (self.waiting.first(), self.plan()) {
             (Some(first), _) => words.say_opening(&first.tie.plan, Some(first.progress)),
             (None, Ok(plan)) => words.say_opening(&plan, None),
@@ -251,12 +334,23 @@ impl State {
     fn told(&mut self, message: Message, words: &Words) -> Action {
         match message {
             Message::Typed(field, text) => {
+                self.is_new = false;
                 self.focus = Some(field);
                 if let Some(slot) = text_slot(field) {
                     self.texts[slot] = text;
                 }
-                self.show_knot();
+                self.changed();
                 Action::Say
+            }
+            // A number is typed anew rather than mended.
+            Message::Pointed(StartField::Weave) if self.focus == Some(StartField::Weave) => {
+                Action::None
+            }
+            Message::Pointed(field) => {
+                self.is_new = false;
+                self.focus = Some(field);
+                self.show_knot();
+                Action::Focus(self.focus)
             }
             Message::Switched(field) => {
                 self.focus = Some(field);
@@ -270,6 +364,11 @@ impl State {
                 Some(waiting) => Action::TakeUp(waiting.tie.id().clone()),
                 None => Action::None,
             },
+            Message::First => Self::first(words),
+            Message::PastFirst => {
+                self.is_new = false;
+                self.move_focus(1)
+            }
             Message::Looked(_) => Action::None,
         }
     }
@@ -278,6 +377,14 @@ impl State {
     fn pressed(&mut self, press: &Press, intent: Option<Intent>, words: &Words) -> Action {
         if press.is_repeat {
             return Action::None;
+        }
+        if let Some(slot) = self.focus.and_then(text_slot)
+            && let Some(typed) = widgets::typed_on(&self.texts[slot], &press.key)
+        {
+            // The window has not put its own focus there, and what is typed must not be lost.
+            self.texts[slot] = typed;
+            self.changed();
+            return Action::TypeOn;
         }
         match press.key.as_str() {
             "Tab" => self.move_focus(1),
@@ -296,6 +403,7 @@ impl State {
                 }
                 (Some(Intent::Next), Some(_)) => self.begin(words),
                 (Some(Intent::Next), None) if !self.is_ready => Action::None,
+                (Some(Intent::Next), None) if self.is_new => Self::first(words),
                 (Some(Intent::Next), None) if self.waiting.is_empty() => self.begin(words),
                 (Some(Intent::Next), None) => self.told(Message::TakeUp(0), words),
                 (_, None) if key.eq_ignore_ascii_case("p") => self.told(Message::Plan, words),
@@ -311,59 +419,4 @@ impl State {
             },
         }
     }
-
-    fn move_focus(&mut self, by: usize) -> Action {
-        let here = FIELDS.iter().position(|field| Some(*field) == self.focus);
-        let next = match here {
-            Some(here) => (here + by) % FIELDS.len(),
-            None if by == 1 => 0,
-            None => FIELDS.len() - 1,
-        };
-        self.focus = Some(FIELDS[next]);
-        self.show_knot();
-        Action::Focus(self.focus)
-    }
-
-    fn switch(&mut self, field: StartField) {
-        match field {
-            StartField::Hand => {
-                self.hand = match self.hand {
-                    Hand::Right => Hand::Left,
-                    Hand::Left => Hand::Right,
-                }
-            }
-            StartField::Side => {
-                self.side = match self.side {
-                    Side::Right => Side::Left,
-                    Side::Left => Side::Right,
-                }
-            }
-            _ => {}
-        }
-        self.show_knot();
-    }
-
-    fn begin(&mut self, words: &Words) -> Action {
-        match self.plan() {
-            Ok(plan) => Action::Begin(Box::new(plan)),
-            Err(error) => {
-                let sentence = words.knot_error(&error);
-                Action::Complain(sentence.into())
-            }
-        }
-    }
-
-    /// The plan that the form names.
-    fn plan(&self) -> Result<Plan, KnotError> {
-        let [leads, bights, passes, weave, nested, lands] = &self.texts;
-        let plan = Plan::read_nested([leads, bights, nested, lands], passes, weave)?;
-        Ok(plan.with_hand(self.hand).with_side(self.side))
-    }
-}
-
-/// What there is to see of a tie that waits.
-fn as_it_lies(waiting: &Shelved) -> Option<Subject> {
-    let script = Script::new(waiting.tie.plan.clone(), AtOnce::default());
-    let step = script.step(waiting.place)?;
-    Some(Subject::of(&script, &step))
 }

@@ -1,37 +1,65 @@
 //! What the start screen looks like: what waits and the form, and beside them the knot: of the tie
 //! that waits as it lies now, of the form as it will be.
 
-use iced::widget::{button, column, responsive, row, scrollable, text, text_input};
+use iced::widget::{button, column, mouse_area, responsive, row, scrollable, text, text_input};
 use iced::{Center, Element, Fill};
 
 use super::{Message, StartField, State, id, text_slot};
+use crate::app::widgets::key_bar::keycap;
 use crate::app::{theme, widgets};
 use crate::guide::{AtOnce, Script};
-use crate::knot::{Hand, Rim};
+use crate::knot::{Hand, KnotError, Quantity, Rim};
 use crate::words::{Words, shown_name};
 
 impl State {
-    /// The screen. `notices` stand above everything else.
-    pub(super) fn page<'a>(
-        &'a self,
-        words: &'a Words,
-        notices: Vec<String>,
-    ) -> Element<'a, Message> {
-        let page = widgets::page_below(notices, 14);
-        let keys = match (self.focus, self.waiting.is_empty()) {
-            (Some(_), _) => "start-keys-form",
-            (None, false) => "start-keys-waiting",
-            (None, true) => "start-keys-empty",
-        };
+    /// The screen.
+    pub(super) fn page<'a>(&'a self, words: &'a Words) -> Element<'a, Message> {
+        let page = widgets::page(14);
         page.push(responsive(move |room| {
             self.picture.next_to(room, self.parts(words))
         }))
-        .push(widgets::quiet(words.plainly(keys, &[]), theme::BODY))
         .into()
+    }
+
+    /// The first tie, with one way to begin it and a quiet way past it.
+    fn welcome<'a>(words: &Words) -> Element<'a, Message> {
+        let begin = row![
+            keycap(words.plainly("key-cap", &[("key", "Space")])),
+            text(words.plainly("first-start-begin", &[]))
+                .size(26)
+                .font(theme::BOLD),
+        ];
+        let begin = button(begin.spacing(12).align_y(Center))
+            .padding([12, 20])
+            .style(theme::pressable(true))
+            .on_press(Message::First);
+        let past = row![
+            keycap("Tab".to_owned()),
+            text(words.plainly("first-start-past", &[])).size(theme::BODY),
+        ];
+        let past = button(past.spacing(12).align_y(Center))
+            .padding([9, 20])
+            .style(theme::pressable(false))
+            .on_press(Message::PastFirst);
+        let parts = column![
+            heading(words.plainly("first-start-heading", &[])),
+            text(words.plainly("first-start-what", &[])).size(theme::BODY),
+            text(words.plainly("first-start-needs", &[])).size(theme::BODY),
+            begin,
+            past,
+        ];
+        scrollable(parts.spacing(16))
+            .spacing(8)
+            .width(Fill)
+            .height(Fill)
+            .into()
     }
 
     /// What waits, and the form.
     fn parts<'a>(&'a self, words: &Words) -> Element<'a, Message> {
+        if self.is_new {
+            return Self::welcome(words);
+        }
         let mut parts = column![].spacing(20);
         if !self.waiting.is_empty() {
             parts = parts.push(self.ties(words));
@@ -108,11 +136,18 @@ impl State {
             ways.spacing(12).wrap(),
             text(words.plainly("start-by-numbers", &[])).size(theme::BODY),
             row(numbers).spacing(20),
+            self.wrong_in(&NUMBERS, words),
         ]
         .spacing(10);
+        let asked_back = self.asked_back.as_ref();
         let facts = match self.plan() {
+            Ok(_) if asked_back.is_some() => {
+                let asks = asked_back.map(|asks| asks.shown().to_owned());
+                text(asks.unwrap_or_default()).style(theme::alert)
+            }
             Ok(plan) => text(words.choice(&Script::new(plan, AtOnce::default()))),
-            Err(error) => text(words.knot_error(&error).to_string()).style(theme::alert),
+            // It stands at its field.
+            Err(_) => text(""),
         };
         let is_chosen = self.focus == Some(StartField::Begin)
             || self.focus.is_none() && self.waiting.is_empty();
@@ -142,6 +177,7 @@ impl State {
                 })))
             .spacing(20),
         );
+        form = form.push(self.wrong_in(&[StartField::Weave], words));
         let nests = [
             (StartField::Nested, "start-nested"),
             (StartField::Lands, "start-lands"),
@@ -150,7 +186,7 @@ impl State {
         form = form.push(row(nests).spacing(20));
         if self.focus == Some(StartField::Weave) {
             form = form.push(widgets::quiet(
-                words.plainly("start-weave-hint", &[]),
+                words.plainly("start-weave-hint", &[("example", &self.row_code())]),
                 theme::SMALL,
             ));
         }
@@ -166,6 +202,21 @@ impl State {
         }
     }
 
+    /// What is wrong in any of these fields, below their row: its place is there whether anything is
+    /// wrong or not.
+    fn wrong_in<'a>(&self, fields: &[StartField], words: &Words) -> Element<'a, Message> {
+        let wrong = self.plan().err();
+        let here = wrong.filter(|error| fields.contains(&field_of(error)));
+        widgets::wrong(here.map(|error| words.knot_error(&error).into()))
+    }
+
+    /// A row code for the leads that stand in the form: a letter for each row.
+    fn row_code(&self) -> String {
+        let leads = Quantity::Leads.parse(&self.texts[0]);
+        let rows = usize::from(leads.unwrap_or(5).clamp(2, 9)) - 1;
+        "ou".chars().cycle().take(rows).collect()
+    }
+
     fn text_field(&self, field: StartField, label: String) -> Element<'_, Message> {
         let typed = text_slot(field).map_or("", |slot| self.texts[slot].as_str());
         let input = text_input("", typed)
@@ -175,6 +226,7 @@ impl State {
             .style(theme::field)
             .on_input(move |text| Message::Typed(field, text))
             .on_submit(Message::Begin);
+        let input = mouse_area(input).on_release(Message::Pointed(field));
         labelled(label, input.into())
     }
 
@@ -184,6 +236,23 @@ impl State {
             .style(theme::pressable(self.focus == Some(field)))
             .on_press(Message::Switched(field));
         labelled(label, switch.into())
+    }
+}
+
+/// The numbers of the form, in one row.
+const NUMBERS: [StartField; 3] = [StartField::Leads, StartField::Bights, StartField::Passes];
+
+/// The field that an error is about.
+const fn field_of(error: &KnotError) -> StartField {
+    match error {
+        KnotError::NotANumber { quantity, .. } | KnotError::OutOfRange { quantity, .. } => {
+            match quantity {
+                Quantity::Leads => StartField::Leads,
+                Quantity::Bights => StartField::Bights,
+                Quantity::Passes => StartField::Passes,
+            }
+        }
+        _ => StartField::Weave,
     }
 }
 

@@ -1,5 +1,6 @@
 //! The tying screen: the one line that matters, its crossings, and where the tyer is.
 
+mod strip;
 mod view;
 
 use iced::widget::space;
@@ -8,6 +9,7 @@ use iced::{Element, Task};
 use super::context::Context;
 use super::route::Next;
 use super::screen_page::ScreenPage;
+use crate::app::key_guide::{BarSlot, KeyGroup, KeyHint};
 use crate::app::picture_view::{PictureView, Prominence};
 use crate::pedal::{Intent, Press};
 use crate::session::{Keys, Walk};
@@ -96,34 +98,84 @@ impl ScreenPage for State {
         let (Some(page), Some(walk)) = (context.session.page(), context.session.walk()) else {
             return space().into();
         };
-        let (shown, words) = (walk.shown(), context.words());
+        let shown = walk.shown();
         if self.is_whole(context) {
-            let keys = words.plainly("tying-keys-whole", &[]);
-            return view::whole(shown, &self.picture, page, keys);
+            return view::whole(shown, &self.picture, page);
         }
-        let keys = match page.keys {
-            Keys::Done => words.plainly("tying-keys-log", &[]),
-            Keys::Steps => ["tying-keys", "tying-keys-settings"]
-                .map(|id| words.plainly(id, &[]))
-                .join(" · "),
-            Keys::Wrong => words.plainly("tying-keys-wrong", &[]),
-        };
         let around = Around {
             notices: page.notices,
             tie: page.tie,
-            keys,
-            picture_keys: words.plainly("tying-keys-picture", &[]),
             caution: page.shown.caution,
-            answer: page.answer,
-            phase_progress: page.phase_progress,
+            over: page
+                .pause
+                .or_else(|| page.answer.clone().filter(|_| page.is_whereabouts)),
+            answer: page.answer.filter(|_| !page.is_whereabouts),
+            job: page.job,
+            time_left: page.time_left,
         };
         view::fitted(shown, &self.picture, around)
+    }
+
+    fn shows_notices(&self) -> bool {
+        true
+    }
+
+    fn keys(&self, context: &Context) -> Vec<KeyHint> {
+        let now = context.session.walk().map_or(Keys::Steps, Walk::keys);
+        let (next, back, wrong) = match now {
+            Keys::Steps | Keys::Done => ("key-next", "key-back", "key-wrong"),
+            Keys::Wrong => ("key-take-back", "key-find-place", "key-leave-as-is"),
+            Keys::TakingBack => ("key-one-more-back", "key-lay-again", "key-leave-as-is"),
+            Keys::Searching => ("key-yes", "key-no", "key-leave-as-is"),
+        };
+        let next = if now == Keys::Done {
+            // After the last step there is nothing to go on to but what was used.
+            KeyHint::new(KeyGroup::Steps, "l", "key-write-log").at(BarSlot::Next)
+        } else {
+            KeyHint::next(next)
+        };
+        let wrong = KeyHint::new(KeyGroup::Steps, "w", wrong)
+            .meaning(Intent::Wrong)
+            .at(BarSlot::Wrong);
+        let place = KeyHint::new(KeyGroup::Steps, "h", "key-where")
+            .meaning(Intent::Where)
+            .at(BarSlot::Where);
+        let leave = if self.is_whole(context) {
+            "key-smaller"
+        } else {
+            "key-leave"
+        };
+        let own = [
+            next,
+            KeyHint::back(back),
+            wrong,
+            place,
+            KeyHint::again(),
+            KeyHint::leave(leave),
+        ];
+        own.into_iter().chain(MORE).collect()
     }
 
     fn close(self, context: &mut Context) {
         context.put_by(self);
     }
 }
+
+/// What is rare.
+const MORE: [KeyHint; 12] = [
+    KeyHint::new(KeyGroup::Telling, "1", "key-briefly"),
+    KeyHint::new(KeyGroup::Telling, "2", "key-plainly"),
+    KeyHint::new(KeyGroup::Telling, "3", "key-taught"),
+    KeyHint::new(KeyGroup::Telling, "[", "key-less-at-once"),
+    KeyHint::new(KeyGroup::Telling, "]", "key-more-at-once"),
+    KeyHint::new(KeyGroup::Voice, "-", "key-slower").meaning(Intent::Slower),
+    KeyHint::new(KeyGroup::Voice, "+", "key-faster").meaning(Intent::Faster),
+    KeyHint::new(KeyGroup::Voice, "p", "key-pause").meaning(Intent::Pause),
+    KeyHint::new(KeyGroup::Picture, "v", "key-turn-picture"),
+    KeyHint::new(KeyGroup::Picture, "d", "key-size-picture"),
+    KeyHint::new(KeyGroup::Picture, "f", "key-whole-picture"),
+    KeyHint::new(KeyGroup::Places, "t", "key-settings"),
+];
 
 impl State {
     /// Whether the picture has the whole screen: not while the words have a question.

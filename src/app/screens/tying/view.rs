@@ -1,16 +1,17 @@
-//! What the tying screen looks like: how much stands around the heart of the page, and how large,
-//! so that the line that matters has its room.
+//! What the tying screen looks like: a stage that stands still. The strip of the job, the line, its
+//! crossings, the picture, what must be known and the bar of keys each keep their place from step to
+//! step; only where a step has more words than its place holds does it take of its neighbours'.
 
-use iced::widget::{column, container, progress_bar, responsive, row, space, text};
+use iced::widget::{column, container, responsive, row, space, text};
 use iced::{Center, Element, Fill, Padding, Size};
 
+use super::strip::{self, Strip};
 use crate::app::picture_view::{PictureView, Placement};
 use crate::app::text_layout::text_metrics::TextMetrics;
 use crate::app::text_layout::type_fitting::{self, Sizes, Texts};
 use crate::app::widgets::repaint_layer::{self, layer};
 use crate::app::{theme, widgets};
-use crate::guide::PhaseProgress;
-use crate::session;
+use crate::session::{self, PagePart};
 use crate::words::{Mark, Shown};
 
 /// The page with as much around its heart as leaves room for it.
@@ -31,7 +32,6 @@ pub(super) fn whole<'a, M: 'a>(
     shown: &'a Shown,
     picture: &'a PictureView,
     page: session::Page,
-    keys: String,
 ) -> Element<'a, M> {
     let line = text(&shown.line).size(theme::HEADING).font(theme::BOLD);
     let marks = shown.marks.iter().map(|mark| plate(mark, theme::BODY));
@@ -42,10 +42,10 @@ pub(super) fn whole<'a, M: 'a>(
         parts = parts.push(widgets::notice_of(notice, theme::SMALL));
     }
     parts = parts.push(layer(&shown.line, above)).push(picture.view());
-    if let Some(answer) = page.answer {
+    for answer in page.pause.into_iter().chain(page.answer) {
         parts = parts.push(text(answer).size(theme::BODY));
     }
-    repaint_layer::page(parts.push(widgets::quiet(keys, theme::SMALL)))
+    repaint_layer::page(parts)
 }
 
 /// The page in this much room, with as much around the heart as leaves room for it.
@@ -56,62 +56,50 @@ fn fit_page<'a, M: 'a>(
     room: Size,
 ) -> Element<'a, M> {
     let (mut texts, mut edge) = (Texts::new(shown), EdgeTexts::new(around, &shown.phase));
+    let first = PageFrame::first(room);
     let mut place = picture.place(room);
-    let (mut frame, mut sizes) = best(&mut texts, &mut edge, room, place);
+    let (mut frame, mut sizes) = best(&mut texts, &mut edge, room, place, first);
     // The words come first: a picture that nobody asked for goes before they get small, and one that
     // is taught before they go.
     let gives_way = place.is_some_and(|place| {
         if place.is_taught {
             !sizes.fits || sizes.note <= 0.0
         } else {
-            !(place.is_asked_for || frame.is_first() && is_good(sizes))
+            !(place.is_asked_for || sizes.fits && sizes.line >= type_fitting::LINE)
         }
     });
     if gives_way {
         place = None;
-        (frame, sizes) = best(&mut texts, &mut edge, room, None);
-    }
-    let PhaseProgress { done, of } = around.phase_progress;
-    #[expect(clippy::cast_precision_loss, reason = "a bar needs no more")]
-    let bar = progress_bar(0.0..=of as f32, done as f32)
-        .girth(BAR)
-        .style(theme::progress);
-    let mut head = column![].spacing(SPACING);
-    for notice in around.notices.iter().take(frame.notices) {
-        head = head.push(widgets::notice_of(notice.clone(), frame.notice));
+        (frame, sizes) = best(&mut texts, &mut edge, room, None, first);
     }
     let phase = text(&shown.phase).size(frame.head).style(theme::quiet);
     let mut names = row![phase].align_y(Center).spacing(20);
-    if frame.has_tie_line(&edge, room.width) {
+    if frame.has_room_for_tie(&edge, room.width) {
         let tie = text(around.tie.clone())
-            .size(theme::BODY)
+            .size(theme::SMALL)
             .style(theme::quiet);
         names = names.push(space::horizontal()).push(tie);
     }
+    let strip = Strip {
+        parts: &around.job,
+        time_left: around.time_left.as_deref(),
+        has_names: frame.has_strip_names,
+    };
     // The room below it is its own, so that it is painted with the heart as one.
-    let head = container(head.push(names).push(bar)).padding(Padding::ZERO.bottom(SPACING));
-    let heart = if let Some(place) = place {
-        picture.beside(place, heart(shown, sizes), around.picture_keys.clone())
+    let head = column![strip::strip(strip, room.width), names].spacing(HEAD_GAP);
+    let head = container(head).padding(Padding::ZERO.bottom(SPACING));
+    let words = column![
+        words(shown, around, sizes),
+        feet(around, frame, &mut edge, room, place)
+    ];
+    let stage = if let Some(place) = place {
+        picture.beside(place, words.into())
     } else {
         picture.rest();
-        heart(shown, sizes)
+        words.into()
     };
-    let mut foot = column![].spacing(SPACING);
-    if let Some(caution) = &around.caution {
-        foot = foot.push(widgets::notice_of(caution.clone(), frame.notice));
-    }
-    if let Some(answer) = &around.answer {
-        foot = foot.push(text(answer.clone()).size(frame.notice));
-    }
-    let has_keys = frame.foot > 0.0;
-    if has_keys {
-        foot = foot.push(widgets::quiet(around.keys.clone(), frame.foot));
-    }
-    let mut parts = column![layer((&around.notices, &shown.phase, done), head), heart];
-    if has_keys || around.caution.is_some() || around.answer.is_some() {
-        parts = parts.push(container(foot).padding(Padding::ZERO.top(SPACING)));
-    }
-    repaint_layer::page(parts)
+    let turned = (&shown.phase, &around.job, &around.time_left);
+    repaint_layer::page(column![layer(turned, head), stage])
 }
 
 /// Whether the words of the step are as large as they should be, and all there.
@@ -126,40 +114,102 @@ fn best(
     edge: &mut EdgeTexts,
     room: Size,
     place: Option<Placement>,
+    first: usize,
 ) -> (PageFrame, Sizes) {
     let mut fallback = None;
-    let [first, rest @ ..] = PageFrame::ALL;
-    let mut frame = first;
-    let mut rest = rest.into_iter();
-    loop {
-        let height = room.height - frame.height(edge, room.width);
-        let heart = Size::new(room.width, height.max(0.0));
-        let space = place.map_or(heart, |place| place.left_of(heart));
-        let sizes = Sizes::of(texts, space);
+    let mut last = None;
+    for frame in PageFrame::ALL.into_iter().skip(first) {
+        let height = (room.height - frame.head_height(edge, room.width)).max(0.0);
+        let stage = Size::new(room.width, height);
+        let space = place.map_or(stage, |place| place.left_of(stage));
+        let foot = edge.feet_height(frame, space.width);
+        let heart = Size::new(space.width, (space.height - foot).max(0.0));
+        let sizes = Sizes::of(texts, heart);
         if is_good(sizes) {
             return (frame, sizes);
         }
-        if sizes.fits {
-            fallback.get_or_insert((frame, sizes));
+        if sizes.fits && fallback.is_none() {
+            fallback = Some((frame, sizes));
         }
-        match rest.next() {
-            Some(next) => frame = next,
-            None => return fallback.unwrap_or((frame, sizes)),
-        }
+        last = Some((frame, sizes));
     }
+    let usual = || {
+        let sizes = Sizes::of(texts, room);
+        (PageFrame::ALL[PageFrame::ALL.len() - 1], sizes)
+    };
+    fallback.or(last).unwrap_or_else(usual)
 }
 
-/// The line, the crossings and the notes, at these sizes.
+/// The step, or what comes over it in large type.
+fn words<'a, M: 'a>(shown: &'a Shown, around: &Around, sizes: Sizes) -> Element<'a, M> {
+    let step = heart(shown, sizes);
+    let Some(over) = &around.over else {
+        return step;
+    };
+    // The step stands under it: what is asked for comes over it and goes again, and nothing moves.
+    let turned = over.clone();
+    let over = over.clone();
+    let card = responsive(move |room| {
+        let mut letters = TextMetrics::new(&over, theme::BOLD);
+        let mut size = (room.width / 14.0).clamp(theme::BODY, LARGEST_ANSWER);
+        while size > theme::BODY && letters.at(size, room.width - 60.0).height > room.height - 50.0
+        {
+            size *= 0.95;
+        }
+        let answer = text(over.clone()).size(size).font(theme::BOLD);
+        container(answer)
+            .padding(24)
+            .center(Fill)
+            .style(theme::card)
+            .into()
+    });
+    iced::widget::stack![step, layer(turned, card)]
+        .width(Fill)
+        .height(Fill)
+        .into()
+}
+
+/// What must be known of this step and besides, at the foot of the words, in a place that is kept.
+fn feet<'a, M: 'a>(
+    around: &Around,
+    frame: PageFrame,
+    edge: &mut EdgeTexts,
+    room: Size,
+    place: Option<Placement>,
+) -> Element<'a, M> {
+    let width = place.map_or(room.width, |place| place.left_of(room).width);
+    let height = edge.feet_height(frame, width);
+    let mut feet = column![].spacing(6);
+    if let Some(caution) = &around.caution {
+        feet = feet.push(widgets::notice_of(caution.clone(), frame.notice));
+    }
+    for notice in around.notices.iter().take(frame.notices) {
+        feet = feet.push(widgets::notice_of(notice.clone(), frame.notice));
+    }
+    if let Some(answer) = &around.answer {
+        feet = feet.push(text(answer.clone()).size(frame.notice));
+    }
+    let turned = (&around.caution, &around.notices, &around.answer);
+    layer(turned, container(feet).width(Fill).height(height))
+}
+
+/// The line, the crossings and the notes, at these sizes: the line in the middle of its place, the
+/// rest from the foot of that place on.
 fn heart<'a, M: 'a>(shown: &'a Shown, sizes: Sizes) -> Element<'a, M> {
-    let mut heart = column![
-        text(&shown.line)
-            .size(sizes.line)
-            .font(theme::BOLD)
-            .center()
-    ]
-    .spacing(sizes.mark * type_fitting::HEART_GAP)
-    .align_x(Center)
-    .width(Fill);
+    let line = text(&shown.line)
+        .size(sizes.line)
+        .font(theme::BOLD)
+        .center();
+    let line = container(line).center_x(Fill).id("stage-line");
+    let line = if sizes.line_place > 0.0 {
+        line.center_y(sizes.line_place)
+    } else {
+        line
+    };
+    let mut heart = column![line]
+        .spacing(sizes.mark * type_fitting::HEART_GAP)
+        .align_x(Center)
+        .width(Fill);
     if !shown.marks.is_empty() {
         let gap = sizes.mark * type_fitting::PLATE_GAP;
         let marks = shown.marks.iter().map(|mark| plate(mark, sizes.mark));
@@ -176,7 +226,12 @@ fn heart<'a, M: 'a>(shown: &'a Shown, sizes: Sizes) -> Element<'a, M> {
             heart = heart.push(text(note).size(sizes.note).style(theme::quiet).center());
         }
     }
-    layer((&shown.line, &shown.notes), container(heart).center(Fill))
+    let heart = if sizes.line_place > 0.0 {
+        container(heart).width(Fill).height(Fill)
+    } else {
+        container(heart).center(Fill)
+    };
+    layer((&shown.line, &shown.notes), heart)
 }
 
 fn plate<'a, M: 'a>(mark: &'a Mark, size: f32) -> Element<'a, M> {
@@ -199,22 +254,29 @@ fn plate<'a, M: 'a>(mark: &'a Mark, size: f32) -> Element<'a, M> {
         .into()
 }
 
-/// Room round the page, between its parts, and the height of the bar, in logical pixels.
-const PADDING: f32 = 20.0;
+/// Room round the page, between its parts, and between those of its head, in logical pixels.
+const PADDING: f32 = 16.0;
 const SPACING: f32 = 12.0;
-const BAR: f32 = 14.0;
+const HEAD_GAP: f32 = 6.0;
+/// The largest type of what comes over the stage.
+const LARGEST_ANSWER: f32 = 44.0;
+/// From this height on a window has room for everything.
+const FULL: f32 = 520.0;
 
 /// What stands around the heart of the page.
 pub(super) struct Around {
     pub notices: Vec<String>,
     pub tie: String,
-    pub keys: String,
-    pub picture_keys: String,
     /// A danger of this step.
     pub caution: Option<String>,
     /// The answer to a question, until the next press.
     pub answer: Option<String>,
-    pub phase_progress: PhaseProgress,
+    /// What comes over the step in large type: where the tyer is, or that the tie is held.
+    pub over: Option<String>,
+    /// The parts of the job.
+    pub job: Vec<PagePart>,
+    /// What is left of it.
+    pub time_left: Option<String>,
 }
 
 /// The texts round the step, shaped, with the name of the phase.
@@ -222,7 +284,6 @@ struct EdgeTexts {
     notices: Vec<TextMetrics>,
     phase: TextMetrics,
     tie: TextMetrics,
-    keys: TextMetrics,
     caution: Option<TextMetrics>,
     answer: Option<TextMetrics>,
 }
@@ -235,20 +296,36 @@ impl EdgeTexts {
             notices: around.notices.iter().map(|notice| bold(notice)).collect(),
             phase: plain(phase),
             tie: plain(&around.tie),
-            keys: plain(&around.keys),
             caution: around.caution.as_deref().map(bold),
             answer: around.answer.as_deref().map(plain),
         }
     }
+
+    /// The height of what must be known, in a frame and a width: what is kept for it, or more where
+    /// it needs more.
+    fn feet_height(&mut self, frame: PageFrame, width: f32) -> f32 {
+        let mut height = 0.0;
+        let notices = self.notices.iter_mut().take(frame.notices);
+        for notice in notices.chain(&mut self.caution) {
+            height += widgets::notice_height(notice, frame.notice, width) + 6.0;
+        }
+        if let Some(answer) = &mut self.answer {
+            height += answer.at(frame.notice, width).height + 6.0;
+        }
+        height.max(frame.kept)
+    }
 }
 
-/// How much of it there is, and how large: sizes of type in logical pixels, 0 for nothing.
+/// How much of it there is, and how large: sizes of type in logical pixels.
 #[derive(Clone, Copy, PartialEq)]
 struct PageFrame {
     notices: usize,
     notice: f32,
     head: f32,
-    foot: f32,
+    has_tie_line: bool,
+    has_strip_names: bool,
+    /// The height that is kept for what must be known.
+    kept: f32,
 }
 
 impl PageFrame {
@@ -256,59 +333,56 @@ impl PageFrame {
     const ALL: [Self; 4] = [
         Self {
             notices: usize::MAX,
-            notice: theme::BODY,
-            head: theme::HEADING,
-            foot: theme::SMALL,
+            notice: theme::SMALL,
+            head: 28.0,
+            has_tie_line: true,
+            has_strip_names: true,
+            kept: 76.0,
         },
         Self {
             notices: usize::MAX,
             notice: theme::SMALL,
             head: theme::BODY,
-            foot: theme::SMALL,
+            has_tie_line: true,
+            has_strip_names: true,
+            kept: 0.0,
         },
         Self {
             notices: 2,
             notice: theme::SMALL,
             head: theme::SMALL,
-            foot: 0.0,
+            has_tie_line: false,
+            has_strip_names: false,
+            kept: 0.0,
         },
         Self {
             notices: 1,
             notice: theme::SMALL,
             head: theme::SMALL,
-            foot: 0.0,
+            has_tie_line: false,
+            has_strip_names: false,
+            kept: 0.0,
         },
     ];
 
-    /// Whether it is the one with everything.
-    fn is_first(self) -> bool {
-        self == Self::ALL[0]
+    /// Which of them a room begins with: the same for every step.
+    fn first(room: Size) -> usize {
+        usize::from(room.height < FULL)
     }
 
     /// The name of the tie stands in the title of the window too.
-    fn has_tie_line(self, edge: &EdgeTexts, width: f32) -> bool {
-        let both = edge.phase.ems() * self.head + edge.tie.ems() * theme::BODY;
-        self.foot > 0.0 && both + 50.0 <= width
+    fn has_room_for_tie(self, edge: &EdgeTexts, width: f32) -> bool {
+        let both = edge.phase.ems() * self.head + edge.tie.ems() * theme::SMALL;
+        self.has_tie_line && both + 50.0 <= width
     }
 
-    /// The height it takes in this width, with the bar and the space between.
-    fn height(self, edge: &mut EdgeTexts, width: f32) -> f32 {
-        let head = edge
+    /// The height of the strip and of the names below it, in this width, with the space after them.
+    fn head_height(self, edge: &mut EdgeTexts, width: f32) -> f32 {
+        let names = edge
             .phase
             .at(self.head, width)
             .height
-            .max(theme::BODY * 1.3);
-        let mut height = head + SPACING + BAR + SPACING;
-        if self.foot > 0.0 {
-            height += edge.keys.at(self.foot, width).height + SPACING;
-        }
-        if let Some(answer) = &mut edge.answer {
-            height += answer.at(self.notice, width).height + SPACING;
-        }
-        let notices = edge.notices.iter_mut().take(self.notices);
-        for notice in notices.chain(&mut edge.caution) {
-            height += widgets::notice_height(notice, self.notice, width) + SPACING;
-        }
-        height
+            .max(theme::SMALL * 1.3);
+        strip::height(self.has_strip_names) + HEAD_GAP + names + SPACING
     }
 }

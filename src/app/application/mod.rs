@@ -1,19 +1,26 @@
 //! The application: which screen is up, and who hears of what happens. What happens to a tie is
 //! the session's affair, and what happens on a screen the screen's.
 
+mod presses;
+mod window_state;
+
 use std::sync::atomic::Ordering;
 use std::time::Duration;
 
 use iced::futures::channel::mpsc::UnboundedReceiver;
-use iced::{Element, Event, Size, Subscription, Task, Theme, event, keyboard, window};
+use iced::widget::{column, container};
+use iced::{Element, Event, Fill, Point, Size, Subscription, Task, Theme, event, keyboard, window};
 
-use super::message::Message;
-use super::off_thread::off_thread;
-use super::screens::{Context, Go, Next, Route, Screen, ScreenMessage};
-use super::services::{LAST_SAVE, ServiceEvent, Services};
-use super::{keys, theme, widgets};
+use crate::app::key_guide::{self, Tapped};
+use crate::app::message::Message;
+use crate::app::off_thread::off_thread;
+use crate::app::screens::{Context, Go, Next, Route, Screen, ScreenMessage};
+use crate::app::services::{LAST_SAVE, ServiceEvent, Services};
+use crate::app::widgets::{self, key_bar, key_sheet};
+use crate::app::window_place::WindowPlace;
+use crate::app::{keys, theme};
 use crate::guide::Plan;
-use crate::pedal::{InputEvent, Intent, Press, Transition};
+use crate::pedal::{Press, Transition};
 use crate::session::{self, InHand, Session, Timer, Wishes, entry_for, new_tie};
 use crate::settings::Settings;
 use crate::shelf::{Entry, ShelfError, ShelfReading};
@@ -24,6 +31,12 @@ pub struct App {
     context: Context,
     screen: Screen,
     leaving: Leaving,
+    /// All the keys stand over the screen.
+    shows_keys: bool,
+    is_full_screen: bool,
+    /// As it was before it had the whole screen.
+    place: Option<WindowPlace>,
+    corner: Option<Point>,
 }
 
 /// How far the tyer is with leaving.
@@ -63,6 +76,10 @@ impl App {
             context,
             screen,
             leaving: Leaving::Not,
+            shows_keys: false,
+            is_full_screen: false,
+            place: None,
+            corner: None,
         };
         let open = match plan {
             Some(plan) => app.go(Go::Begin(Box::new(new_tie(&plan)))),
@@ -96,23 +113,30 @@ impl App {
         Subscription::batch([
             keyboard::listen().map(Message::Key),
             window::close_requests().map(|_| Message::Close),
-            event::listen_with(|event, status, _| match event {
-                // A text field takes this one for itself; leaving is the screen's affair too.
-                Event::Keyboard(event) if keys::is_escape(&event) => {
-                    (status == event::Status::Captured).then_some(Message::Key(event))
-                }
-                Event::Mouse(event) if status == event::Status::Ignored => {
-                    keys::button(&event).map(Message::Button)
-                }
-                Event::Window(
-                    window::Event::Opened { size, .. } | window::Event::Resized(size),
-                ) => Some(Message::Resized(size)),
-                Event::Window(window::Event::FileDropped(file)) => Some(Message::Dropped(file)),
-                Event::Window(window::Event::Focused) => Some(Message::focus(true)),
-                Event::Window(window::Event::Unfocused) => Some(Message::focus(false)),
-                _ => None,
-            }),
+            event::listen_with(|event, status, _| Self::heard(event, status)),
         ])
+    }
+
+    /// What an event of the window is to the app, besides keys that no widget took. `status` says
+    /// whether a widget took it.
+    pub fn heard(event: Event, status: event::Status) -> Option<Message> {
+        match event {
+            // A text field takes this one for itself; leaving is the screen's affair too.
+            Event::Keyboard(event) if keys::is_escape(&event) => {
+                (status == event::Status::Captured).then_some(Message::Key(event))
+            }
+            Event::Mouse(event) if status == event::Status::Ignored => {
+                keys::button(&event).map(Message::Button)
+            }
+            Event::Window(window::Event::Opened { size, .. } | window::Event::Resized(size)) => {
+                Some(Message::Resized(size))
+            }
+            Event::Window(window::Event::FileDropped(file)) => Some(Message::Dropped(file)),
+            Event::Window(window::Event::Moved(corner)) => Some(Message::Moved(corner)),
+            Event::Window(window::Event::Focused) => Some(Message::focus(true)),
+            Event::Window(window::Event::Unfocused) => Some(Message::focus(false)),
+            _ => None,
+        }
     }
 
     /// Takes in what happened, and has the pictures show it.
@@ -127,6 +151,11 @@ impl App {
         match message {
             Message::Key(event) => self.key(&event),
             Message::Button(raw) => self.pressed(&raw, None),
+            Message::Tapped(Tapped::Key(hint)) => self.tap(hint),
+            Message::Tapped(Tapped::AllKeys) => {
+                self.shows_keys = !self.shows_keys;
+                Task::none()
+            }
             Message::Screen(message) => {
                 let next = self.screen.update(message, &mut self.context);
                 self.follow(next)
@@ -145,6 +174,10 @@ impl App {
             }
             Message::Measured(size) if self.resized(size) => ask_size(),
             Message::Measured(_) => Task::none(),
+            Message::Moved(corner) => {
+                self.corner = Some(corner);
+                Task::none()
+            }
             Message::Density(density) => {
                 self.context.window.set_density(density);
                 Task::none()
@@ -220,6 +253,7 @@ impl App {
     }
 
     fn show(&mut self, route: Route) -> Task<Message> {
+        self.shows_keys = false;
         let (screen, task) = Screen::open(route, &mut self.context);
         std::mem::replace(&mut self.screen, screen).close(&mut self.context);
         task.map(Message::Screen)
@@ -250,49 +284,6 @@ impl App {
                 self.pressed(&raw, press)
             }
         }
-    }
-
-    fn key(&mut self, event: &keyboard::Event) -> Task<Message> {
-        if keys::is_ctrl(event, "q") {
-            return self.close();
-        }
-        match keys::raw(event) {
-            Some(raw) => self.pressed(&raw, keys::press(event)),
-            None => Task::none(),
-        }
-    }
-
-    /// Takes in what an input did. `press` is the same for screens with a form.
-    fn pressed(&mut self, raw: &InputEvent, press: Option<Press>) -> Task<Message> {
-        if let Some(next) = self.screen.input(raw, &mut self.context) {
-            return self.follow(next);
-        }
-        if raw.transition == Transition::Down && !keys::is_modifier(raw) {
-            self.context.session.seen();
-            // Who goes on does not leave.
-            if self.leaving == Leaving::Asked {
-                self.leaving = Leaving::Not;
-            }
-        }
-        let now = self.context.now();
-        let intent = self.context.session.take(raw, now);
-        self.meant(intent, press)
-    }
-
-    /// Does what a press means on the screen that is up.
-    fn meant(&mut self, intent: Option<Intent>, press: Option<Press>) -> Task<Message> {
-        if intent.is_none() && press.is_none() {
-            return Task::none();
-        }
-        if let Some(is_faster) = intent.and_then(Intent::speed)
-            && !self.screen.takes_text()
-        {
-            self.context.session.change_speed(is_faster);
-            return Task::none();
-        }
-        let press = press.unwrap_or_default();
-        let next = self.screen.press(&press, intent, &mut self.context);
-        self.follow(next)
     }
 
     /// A tie comes into hand, or is refused.
@@ -331,10 +322,34 @@ impl App {
         self.context.window.resized(size, screen)
     }
 
-    /// What the window shows: the screen that is up, with an edge round it while it flashes.
+    /// What the window shows: the screen that is up, below it what must be known and the bar of its
+    /// keys, with an edge round it while it flashes; and over it all its keys when they are asked for.
     pub fn view(&self) -> Element<'_, Message> {
+        let session = &self.context.session;
+        let (words, bindings) = (session.words(), session.pedals().bindings());
+        let mut hints = self.screen.keys(&self.context);
+        let no_voice = session.voice_lost();
+        let sign = no_voice
+            .is_some()
+            .then(|| words.plainly("voice-lost-sign", &[]));
+        // The place of each part stays, whether anything stands there or not: a field that is typed
+        // into must not be taken for another one.
+        let notices = if self.screen.shows_notices() {
+            Vec::new()
+        } else {
+            session.notices()
+        };
         let page = self.screen.view(&self.context).map(Message::Screen);
-        widgets::edged(page, self.context.session.is_flashing())
+        let page = column![
+            container(page).height(Fill),
+            widgets::notices(notices),
+            key_bar::key_bar(&hints, sign, words, bindings).map(Message::Tapped),
+        ];
+        let sheet = self.shows_keys.then(|| {
+            hints.extend(key_guide::PROGRAM);
+            key_sheet::key_sheet(&hints, no_voice, words, bindings).map(Message::Tapped)
+        });
+        widgets::edged(page.into(), session.is_flashing(), sheet)
     }
 
     /// The colours that the tyer prefers.
@@ -362,6 +377,7 @@ impl App {
                 return iced::exit();
             }
         }
+        self.keep_place();
         self.context.session.put_away();
         self.context.carry_out();
         self.context.services.voice.hush();

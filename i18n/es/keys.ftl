@@ -1,0 +1,111 @@
+# The keys of the screens. Each stands on a button with what it does: a word or two, no sentence.
+
+key-sheet-heading = Todas las teclas
+key-sheet-close = Cerrar
+
+## Headings of the groups
+
+key-group-steps = Paso a paso
+key-group-telling = Cómo se dice
+key-group-voice = La voz
+key-group-picture = El dibujo
+key-group-here = En esta pantalla
+key-group-places = Otras pantallas
+key-group-program = La ventana
+
+# What is printed on a key. $key: its name, or the sign on it. CtrlQ is Q with the control key.
+key-cap = { $key ->
+        [Space] Espacio
+        [Enter] Intro
+        [Escape] Esc
+        [Delete] Supr
+        [PageUp] Re Pág
+        [PageDown] Av Pág
+        [Backspace] Retroceso
+        [CtrlQ] Ctrl Q
+       *[other] { $key }
+    }
+
+## While a knot is tied
+
+key-next = siguiente
+key-back = atrás
+key-again = otra vez
+key-where = dónde estoy
+key-wrong = error
+key-leave = dejarlo
+key-take-back = deshacer
+key-find-place = buscar mi sitio
+key-leave-as-is = dejarlo como está
+key-one-more-back = otro atrás
+key-lay-again = volver a pasarlo
+key-yes = sí
+key-no = no
+key-briefly = breve
+key-plainly = normal
+key-taught = explicado
+key-less-at-once = menos cruces a la vez
+key-more-at-once = más cruces a la vez
+key-slower = más lenta
+key-faster = más rápida
+key-pause = pausa
+key-turn-picture = girar la vista
+key-size-picture = mayor, sin dibujo, menor
+key-whole-picture = en toda la pantalla
+key-smaller = más pequeño
+key-write-log = apuntarlo
+
+## Other screens
+
+key-take-up = retomarlo
+key-begin = empezarlo
+key-first-tie = hacerlo
+key-form = decir el nudo por sus números
+key-plan = un nudo para un objeto
+key-shelf = estante
+key-course = primeros nudos
+key-glossary = palabras del oficio
+key-settings = ajustes
+key-next-field = campo siguiente
+key-field-before = campo anterior
+key-leave-form = dejar el formulario
+key-another-pick = otra opción
+key-pick-before = la opción anterior
+key-take-knot = tomar este
+key-knot-below = nudo de abajo
+key-knot-above = nudo de arriba
+key-filter-passes = pasadas
+key-filter-from-three = desde tres ramales
+key-filter-one-cord = un solo cabo
+key-filter-most-legs = duración del trabajo
+key-filter-weave = tejido
+key-filter-firm = clase de cabo
+key-lesson-below = lección siguiente
+key-lesson-above = lección anterior
+key-exchange-weave = tejido al revés
+key-word-below = palabra siguiente
+key-word-above = palabra anterior
+key-tie-below = nudo siguiente
+key-tie-above = nudo anterior
+key-first = el primero
+key-last = el último
+key-name = nombre
+key-note = nota
+key-same-again = empezar otro igual
+key-put-away = retirar o sacar
+key-delete = borrar
+key-undo = recuperar
+key-back-up = copia de seguridad
+key-bring-in = traer
+key-keep = guardarlo
+key-line-below = línea siguiente
+key-line-above = línea anterior
+key-value-more = más
+key-value-less = menos
+key-done = listo
+key-leave-unchanged = dejar todo como estaba
+
+## The window
+
+key-full-screen = pantalla completa
+key-quit = salir

@@ -1,0 +1,51 @@
+//! The window itself: over the whole screen or not, how large it is and where it stands.
+
+use iced::{Point, Task, window};
+
+use super::App;
+use crate::app::message::Message;
+use crate::app::window_place::WindowPlace;
+
+impl App {
+    /// Has the window take the whole screen, or gives the screen back.
+    pub(super) fn turn_full_screen(&mut self) -> Task<Message> {
+        if !self.is_full_screen {
+            self.place = self.window_place();
+        }
+        self.is_full_screen = !self.is_full_screen;
+        let mode = if self.is_full_screen {
+            window::Mode::Fullscreen
+        } else {
+            window::Mode::Windowed
+        };
+        window::oldest().and_then(move |id| window::set_mode(id, mode))
+    }
+
+    /// How large the window is and where it stands, when it has told that.
+    fn window_place(&self) -> Option<WindowPlace> {
+        let size = self.context.window.size()?;
+        let scale = self.scale_factor();
+        Some(WindowPlace {
+            size,
+            corner: self
+                .corner
+                .map(|corner| Point::new(corner.x * scale, corner.y * scale)),
+        })
+    }
+
+    /// Keeps size and place of the window for the next time.
+    pub(super) fn keep_place(&self) {
+        let now = if self.is_full_screen {
+            self.place
+        } else {
+            self.window_place()
+        };
+        let places = &self.context.services.platform;
+        if let Some(place) = now.filter(|_| places.keeps_window)
+            && let Err(error) = place.keep()
+        {
+            // The next time it opens as it does the first time: nothing of the tyer's is lost.
+            ::log::warn!("the place of the window is not kept: {error}");
+        }
+    }
+}

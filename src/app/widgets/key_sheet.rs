@@ -1,0 +1,121 @@
+//! All the keys of a screen by groups, over it: each a button that does what the key does.
+
+use iced::widget::{Id, button, column, container, opaque, responsive, row, scrollable, text};
+use iced::{Center, Element, Fill, padding};
+
+use super::key_bar::{KeyFace, keycap};
+use crate::app::key_guide::{KeyGroup, KeyHint, Tapped};
+use crate::app::theme;
+use crate::pedal::Bindings;
+use crate::words::Words;
+
+/// The width that a column of keys needs.
+const COLUMN: f32 = 330.0;
+/// Height of a button.
+const BUTTON: f32 = 46.0;
+const GAP: f32 = 8.0;
+const MARGIN: f32 = 24.0;
+
+/// The sheet. `notice` stands above the keys: what a sign in the bar means.
+pub fn key_sheet<'a>(
+    hints: &[KeyHint],
+    notice: Option<String>,
+    words: &Words,
+    bindings: &Bindings,
+) -> Element<'a, Tapped> {
+    let groups: Vec<(String, Vec<KeyFace>)> = KeyGroup::ALL
+        .into_iter()
+        .filter_map(|group| {
+            let keys = hints.iter().filter(|hint| hint.group == group);
+            let keys: Vec<_> = keys
+                .map(|hint| KeyFace::new(*hint, words, bindings))
+                .collect();
+            (!keys.is_empty()).then(|| (words.plainly(group.heading(), &[]), keys))
+        })
+        .collect();
+    let heading = words.plainly("key-sheet-heading", &[]);
+    let close = words.plainly("key-sheet-close", &[]);
+    let sheet = responsive(move |room| {
+        let mut sheet = column![top(heading.clone(), close.clone())].spacing(16);
+        if let Some(notice) = notice.clone() {
+            sheet = sheet.push(super::notice(notice));
+        }
+        sheet
+            .push(
+                scrollable(columns(&groups, room.width))
+                    .spacing(GAP)
+                    .height(Fill),
+            )
+            .into()
+    });
+    opaque(
+        container(sheet)
+            .padding(MARGIN)
+            .width(Fill)
+            .height(Fill)
+            .style(theme::sheet),
+    )
+}
+
+fn top<'a>(heading: String, close: String) -> Element<'a, Tapped> {
+    let close = row![keycap("Esc".to_owned()), text(close).size(theme::SMALL)];
+    let close = button(container(close.spacing(GAP).align_y(Center)).center_y(Fill))
+        .height(BUTTON)
+        .padding([0.0, 12.0])
+        .style(theme::pressable(true))
+        .on_press(Tapped::AllKeys);
+    row![
+        text(heading)
+            .size(theme::HEADING)
+            .font(theme::BOLD)
+            .width(Fill),
+        container(close).id("sheet-close"),
+    ]
+    .align_y(Center)
+    .into()
+}
+
+/// The groups side by side, each in the column that is shortest so far.
+fn columns<'a>(groups: &[(String, Vec<KeyFace>)], width: f32) -> Element<'a, Tapped> {
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "casts from floats saturate"
+    )]
+    let count = ((width / COLUMN) as usize).clamp(1, 4);
+    let mut sides: Vec<(usize, Vec<Element<'a, Tapped>>)> = Vec::new();
+    sides.resize_with(count, || (0, Vec::new()));
+    for (heading, keys) in groups {
+        let shortest = sides.iter_mut().min_by_key(|(length, _)| *length);
+        if let Some((length, side)) = shortest {
+            *length += keys.len() + 1;
+            side.push(group(heading.clone(), keys));
+        }
+    }
+    let sides = sides
+        .into_iter()
+        .map(|(_, side)| column(side).spacing(MARGIN).width(Fill).into());
+    row(sides)
+        .spacing(MARGIN)
+        .padding(padding::right(12))
+        .into()
+}
+
+fn group<'a>(heading: String, keys: &[KeyFace]) -> Element<'a, Tapped> {
+    let heading = text(heading).size(theme::SMALL).style(theme::quiet);
+    let keys = keys.iter().map(|key| {
+        let face = row![
+            container(keycap(key.cap.clone())).width(96),
+            text(key.label.clone()).size(theme::SMALL).width(Fill),
+        ];
+        let press = button(container(face.spacing(GAP).align_y(Center)).center_y(Fill))
+            .width(Fill)
+            .height(BUTTON)
+            .padding([0.0, 12.0])
+            .style(theme::pressable(false))
+            .on_press(Tapped::Key(key.hint));
+        let id = Id::from(format!("sheet {}", key.hint.key));
+        container(press).id(id).into()
+    });
+    column![heading].extend(keys).spacing(6).into()
+}

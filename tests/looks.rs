@@ -1,0 +1,165 @@
+//! Pictures of every screen at every size, in every language, by night and by day, in one folder:
+//! `make looks`.
+#![cfg(feature = "window")]
+
+#[path = "support/hands.rs"]
+mod hands;
+#[path = "support/window.rs"]
+mod window;
+
+use std::path::{Path, PathBuf};
+
+use hands::Hands;
+use iced::keyboard::Key;
+use iced::keyboard::key::Named;
+use marlinspeak::app::{self, Message};
+use marlinspeak::guide::{Plan, SetupField};
+use marlinspeak::settings::{ColourScheme, Settings};
+use marlinspeak::words::Words;
+use tempfile::TempDir;
+use window::Pane;
+
+const SIZES: [(u32, u32); 6] = [
+    (800, 480),
+    (1100, 760),
+    (1366, 768),
+    (1920, 1080),
+    (2560, 1440),
+    (800, 1400),
+];
+
+/// A screen, and how somebody comes to it from the tie that is named, if one is.
+type Look = (&'static str, Option<[&'static str; 3]>, fn(&mut Hands));
+
+fn letter(hands: &mut Hands, letter: &str) {
+    hands.press(Key::Character(letter.into()));
+}
+
+fn on(hands: &mut Hands, steps: usize) {
+    for _ in 0..steps {
+        hands.press(Key::Named(Named::Space));
+    }
+}
+
+const SINGLE: Option<[&str; 3]> = Some(["5", "7", "1"]);
+const DOUBLED: Option<[&str; 3]> = Some(["5", "7", "2"]);
+
+const LOOKS: [Look; 21] = [
+    ("01-first", None, |_| {}),
+    ("02-form", None, |hands| hands.press(Named::Tab)),
+    ("03-plan", None, |hands| {
+        letter(hands, "p");
+        for (field, typed) in [
+            (SetupField::Object, "30"),
+            (SetupField::Cover, "36"),
+            (SetupField::Cord, "3.5"),
+        ] {
+            hands.tell(Message::planned(field, typed));
+        }
+    }),
+    ("04-course", None, |hands| letter(hands, "c")),
+    ("05-glossary", None, |hands| letter(hands, "g")),
+    ("06-settings", None, |hands| letter(hands, "t")),
+    ("07-learn", None, |hands| {
+        letter(hands, "t");
+        hands.press(Named::Enter);
+    }),
+    ("08-empty-shelf", None, |hands| letter(hands, "s")),
+    ("09-lesson-begins", None, |hands| on(hands, 1)),
+    ("10-lesson-leg", None, |hands| on(hands, 4)),
+    ("11-leg", SINGLE, |hands| on(hands, 16)),
+    ("12-follower", DOUBLED, |hands| on(hands, 34)),
+    ("13-where", SINGLE, |hands| {
+        on(hands, 16);
+        letter(hands, "h");
+    }),
+    ("14-taking-back", SINGLE, |hands| {
+        on(hands, 16);
+        letter(hands, "w");
+        on(hands, 1);
+    }),
+    ("15-look", SINGLE, |hands| on(hands, 6)),
+    ("16-whole-picture", SINGLE, |hands| {
+        on(hands, 16);
+        letter(hands, "f");
+    }),
+    ("17-all-keys", SINGLE, |hands| {
+        on(hands, 16);
+        hands.press(Named::F1);
+    }),
+    ("18-done", SINGLE, |hands| on(hands, 80)),
+    ("19-log", SINGLE, |hands| {
+        on(hands, 80);
+        letter(hands, "l");
+    }),
+    ("20-waiting", SINGLE, |hands| {
+        on(hands, 16);
+        hands.press(Named::Escape);
+    }),
+    ("21-shelf", SINGLE, |hands| {
+        on(hands, 16);
+        hands.press(Named::Escape);
+        letter(hands, "s");
+    }),
+];
+
+/// Where the pictures go.
+fn folder() -> PathBuf {
+    let named = std::env::var_os("LOOKS");
+    named.map_or_else(
+        || Path::new(env!("CARGO_TARGET_TMPDIR")).join("looks"),
+        PathBuf::from,
+    )
+}
+
+/// What is named in `name`, separated by commas; all of it where nothing is.
+fn is_wanted(name: &str, one: &str) -> bool {
+    std::env::var(name).map_or(true, |wanted| wanted.split(',').any(|other| other == one))
+}
+
+#[test]
+#[ignore = "writes hundreds of pictures: make looks"]
+fn every_screen_is_pictured() {
+    let folder = folder();
+    std::fs::create_dir_all(&folder).unwrap();
+    let mut written = 0;
+    for tag in Words::known().iter().map(ToString::to_string) {
+        if !is_wanted("LOOKS_LANG", &tag) {
+            continue;
+        }
+        for (name, knot, come) in LOOKS {
+            if !is_wanted("LOOKS_SCREEN", &name[..2]) {
+                continue;
+            }
+            for colours in [ColourScheme::Dark, ColourScheme::Light] {
+                let ground = match colours {
+                    ColourScheme::Dark => "night",
+                    ColourScheme::Light => "day",
+                };
+                if !is_wanted("LOOKS_GROUND", ground) {
+                    continue;
+                }
+                let ties = TempDir::new().unwrap();
+                let plan = knot
+                    .map(|[leads, bights, passes]| Plan::read(leads, bights, passes, "1").unwrap());
+                let settings = Settings {
+                    colours,
+                    ..Settings::default()
+                };
+                let words = Words::load(Some(&tag)).unwrap();
+                let mut hands = Hands::open_in(words, ties.path(), plan, settings);
+                come(&mut hands);
+                for (width, height) in SIZES {
+                    let size = format!("{width}x{height}");
+                    if !is_wanted("LOOKS_SIZE", &size) {
+                        continue;
+                    }
+                    let file = folder.join(format!("{name}-{tag}-{size}-{ground}.png"));
+                    Pane::new(width, height).write(hands.view(), &app::theme_of(colours), &file);
+                    written += 1;
+                }
+            }
+        }
+    }
+    assert!(written > 0, "nothing was asked for");
+}
