@@ -177,7 +177,10 @@ impl State {
                 })))
             .spacing(20),
         );
-        form = form.push(self.wrong_in(&[StartField::Weave], words));
+        form = form.push(self.wrong_in(
+            &[StartField::Weave, StartField::Nested, StartField::Lands],
+            words,
+        ));
         let nests = [
             (StartField::Nested, "start-nested"),
             (StartField::Lands, "start-lands"),
@@ -250,6 +253,8 @@ const fn field_of(error: &KnotError) -> StartField {
                 Quantity::Leads => StartField::Leads,
                 Quantity::Bights => StartField::Bights,
                 Quantity::Passes => StartField::Passes,
+                Quantity::Nested => StartField::Nested,
+                Quantity::Lands => StartField::Lands,
             }
         }
         _ => StartField::Weave,
