@@ -93,6 +93,7 @@ fn a_whole_tie_by_one_key_as_the_program_comes() {
 fn told_to_press(said: &str) -> Option<&'static str> {
     let rules = [
         ("Never let it hold", None),
+        ("or tab for something else", Some("Tab")),
         ("press tab to type another", Some("Tab")),
         ("Leads: 3.", Some("Tab")),
         ("Leads:", Some("3")),

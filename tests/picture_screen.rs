@@ -168,10 +168,6 @@ fn sees_picture(hands: &Hands, size: Size) -> bool {
     hands.screen(size).find(selector::id("picture")).is_ok()
 }
 
-fn sees(hands: &Hands, size: Size, text: &str) -> bool {
-    hands.screen(size).find(text).is_ok()
-}
-
 #[test]
 fn a_small_window_is_left_to_the_words_until_the_picture_is_asked_for() {
     let folder = TempDir::new().unwrap();

@@ -314,41 +314,6 @@ fn each_thing_wrong_with_a_knot_has_its_sentence() {
             "Passes must be from 1 to 9 and 0 is not: try 2.",
         ),
         (
-            knot(&["--leads", "3", "--bights", "4", "--nested", "10"]),
-            "Nested bights must be from 1 to 9 and 10 is not: try 2.",
-        ),
-        (
-            knot(&["--leads", "3", "--bights", "4", "--nested", "two"]),
-            "Nested bights must be a whole number and “two” is not one: give a number from 1 to 9, \
-             such as 2.",
-        ),
-        (
-            knot(&[
-                "--leads", "3", "--bights", "4", "--nested", "2", "--lands", "3",
-            ]),
-            "The pins stand in 2 rows at each rim, 1 the outermost, and there is no row 3: give \
-             --lands a number from 1 to 2.",
-        ),
-        (
-            knot(&["--leads", "3", "--bights", "4", "--lands", "2"]),
-            "A knot that is not nested has 1 row of pins at each rim, and no row 2: leave --lands \
-             out, or nest bights with --nested 2.",
-        ),
-        (
-            knot(&[
-                "--leads", "2", "--bights", "5", "--nested", "2", "--lands", "1",
-            ]),
-            "With 2 leads the further cords would have none: let the first cord land in the \
-             innermost row with --lands 2, or take 3 leads or more.",
-        ),
-        (
-            knot(&[
-                "--leads", "3", "--bights", "4", "--nested", "2", "--weave", "ouo",
-            ]),
-            "That weave does not fit the 7 rows of crossings of this interwoven knot: use a run of \
-             1 to 7, or a row code of 7 letters from the bottom row up.",
-        ),
-        (
             knot(&["--leads", "five", "--bights", "6"]),
             "Leads must be a whole number and “five” is not one: give a number from 2 to 999, \
              such as 5.",
@@ -405,6 +370,50 @@ fn each_thing_wrong_with_a_knot_has_its_sentence() {
             knot(&["--leads", "5", "--bights", "6", "--at-once", "0"]),
             "--at-once takes a number of crossings from 1 to 999, or “leg” for whole legs, and \
              “0” is neither: try --at-once 4.",
+        ),
+    ] {
+        assert_eq!(refused(&args), (2, sentence.to_owned()), "{args:?}");
+    }
+}
+
+#[test]
+fn each_thing_wrong_with_nested_bights_has_its_sentence() {
+    let knot = |extra: &[&'static str]| [&["steps"], extra].concat();
+    for (args, sentence) in [
+        (
+            knot(&["--leads", "3", "--bights", "4", "--nested", "10"]),
+            "Nested bights must be from 1 to 9 and 10 is not: try 2.",
+        ),
+        (
+            knot(&["--leads", "3", "--bights", "4", "--nested", "two"]),
+            "Nested bights must be a whole number and “two” is not one: give a number from 1 to 9, \
+             such as 2.",
+        ),
+        (
+            knot(&[
+                "--leads", "3", "--bights", "4", "--nested", "2", "--lands", "3",
+            ]),
+            "The pins stand in 2 rows at each rim, 1 the outermost, and there is no row 3: give \
+             --lands a number from 1 to 2.",
+        ),
+        (
+            knot(&["--leads", "3", "--bights", "4", "--lands", "2"]),
+            "A knot that is not nested has 1 row of pins at each rim, and no row 2: leave --lands \
+             out, or nest bights with --nested 2.",
+        ),
+        (
+            knot(&[
+                "--leads", "2", "--bights", "5", "--nested", "2", "--lands", "1",
+            ]),
+            "With 2 leads the further cords would have none: let the first cord land in the \
+             innermost row with --lands 2, or take 3 leads or more.",
+        ),
+        (
+            knot(&[
+                "--leads", "3", "--bights", "4", "--nested", "2", "--weave", "ouo",
+            ]),
+            "That weave does not fit the 7 rows of crossings of this interwoven knot: use a run of \
+             1 to 7, or a row code of 7 letters from the bottom row up.",
         ),
     ] {
         assert_eq!(refused(&args), (2, sentence.to_owned()), "{args:?}");

@@ -80,6 +80,7 @@ key-filter-one-cord = eine Schnur
 key-filter-most-legs = Länge der Arbeit
 key-filter-weave = Flechtart
 key-filter-firm = Art der Schnur
+key-filter-nested = Buchten ineinander
 key-lesson-below = nächste Lektion
 key-lesson-above = Lektion davor
 key-exchange-weave = Flechtart umkehren

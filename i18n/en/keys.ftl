@@ -80,6 +80,7 @@ key-filter-one-cord = one cord
 key-filter-most-legs = length of the work
 key-filter-weave = weave
 key-filter-firm = kind of cord
+key-filter-nested = bights nested
 key-lesson-below = next lesson
 key-lesson-above = lesson before
 key-exchange-weave = weave the other way

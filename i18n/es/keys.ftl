@@ -80,6 +80,7 @@ key-filter-one-cord = un solo cabo
 key-filter-most-legs = duración del trabajo
 key-filter-weave = tejido
 key-filter-firm = clase de cabo
+key-filter-nested = senos anidados
 key-lesson-below = lección siguiente
 key-lesson-above = lección anterior
 key-exchange-weave = tejido al revés

@@ -32,7 +32,7 @@ impl Palette for IconPalette {
 /// Pixels of the icon's scene, each way.
 const SIDE: f32 = 512.0;
 /// What of the picture is cut out: its left and upper edge, and its side.
-const CUT: [f64; 3] = [36.0, 5.0, 440.0];
+const CUT: [f64; 3] = [66.0, 26.0, 380.0];
 
 /// The icon as shapes.
 fn drawing() -> Result<DisplayList, KnotError> {

@@ -97,6 +97,7 @@ impl ScreenPage for State {
             KeyHint::here("F5", "key-filter-most-legs"),
             KeyHint::here("F6", "key-filter-weave"),
             KeyHint::here("F7", "key-filter-firm"),
+            KeyHint::here("F8", "key-filter-nested"),
             KeyHint::leave("key-leave"),
         ]
     }
