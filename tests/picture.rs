@@ -111,7 +111,7 @@ fn on_the_tube(laying: &Laying, moment: &Moment) -> (u32, Option<PassLeg>) {
             (laying.legs_before(*pass_leg) + 1, Some(*pass_leg))
         }
         Moment::Fairing(pass_leg) => (laying.legs(), Some(*pass_leg)),
-        Moment::Looking(pass_leg) => (laying.legs_before(*pass_leg) + 1, None),
+        Moment::Looking(pass_leg) => (laying.legs_before(*pass_leg) + 1, Some(*pass_leg)),
         Moment::Tucking { .. } | Moment::Laid | Moment::Finished | Moment::Done => {
             (laying.legs(), None)
         }
@@ -490,7 +490,8 @@ fn signs_stand_at_the_crossings_told_and_nowhere_else() {
     assert_eq!(signs(0..4), (2, 2, false));
     assert_eq!(signs(0..1), (1, 0, true));
     assert_eq!(signs(1..2), (0, 1, true));
-    assert_eq!(signs(4..4), (0, 0, true));
+    // All of it lies: only what is still to be laid is thin.
+    assert_eq!(signs(4..4), (0, 0, false));
     assert_eq!(signs(0..usize::MAX), (2, 2, false));
 }
 

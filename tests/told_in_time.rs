@@ -20,7 +20,7 @@ const BREATHS: [(Detail, f64, f64); 3] = [
 ];
 
 /// What the longest names of pins, strands and passes of a grid of knots may add: a syllable or two.
-const GRID_SLACK: f64 = 1.05;
+const GRID_SLACK: f64 = 1.0;
 
 /// What each language may take, English being one: the same is said in more syllables.
 const SHARES: [(&str, f64); 4] = [("en", 1.0), ("de", 1.2), ("fr", 1.2), ("es", 1.2)];

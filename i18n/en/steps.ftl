@@ -429,7 +429,7 @@ lay-say-way-on = { $pass ->
        *[bottom] , just past bottom pin { $past }
     }.
 
-# Example: Leg 11, part 2 of 5. Bottom pin 2, up to pin 4, past bottom 3.
+# Example: Leg 11, part 2 of 5. Bottom 2, up to pin 4, past bottom 3.
 lay-say-way-on-brief = { $pass ->
         [1] { $strands ->
             [one] Leg { $leg }
@@ -443,8 +443,8 @@ lay-say-way-on-brief = { $pass ->
         [one] .
        *[other] , part { $part } of { $parts }.
     } { $heading ->
-        [falling] Top pin { $from }, down to pin { $to }
-       *[rising] Bottom pin { $from }, up to pin { $to }
+        [falling] Top { $from }, down to pin { $to }
+       *[rising] Bottom { $from }, up to pin { $to }
     }{ $rim ->
         [none] { "" }
         [top] , past top { $past }
@@ -620,7 +620,7 @@ lay-say-landing = { $landing ->
         [inside] Inside the loop.
         [outside] Outside the loop.
         [home-and-on] Back at the start: over the tail, and on.
-        [home-to-wait] Back at the start: tape the cord down there, to wait.
+        [home-to-wait] Back at the start: tape the cord down, to wait.
         [home-to-end] Back at the start: let the end hang.
        *[round] { $heading ->
             [falling] Then round bottom pin { $to }.
@@ -644,7 +644,7 @@ lay-say-landing-teach = { $landing ->
         [inside] Inside the loop.
         [outside] Outside the loop.
         [home-and-on] Back at the start: over the tail, and on.
-        [home-to-wait] Back at the start: tape the cord down there, to wait.
+        [home-to-wait] Back at the start: tape the cord down, to wait.
         [home-to-end] Back at the start: let the end hang.
        *[round] { $heading ->
             [falling] Then round bottom pin { $to }.

@@ -404,7 +404,7 @@ lay-say-way-teach = { $pass ->
 
 # The beginning of a later part of a long leg: which leg, and where the cord is now.
 # Ejemplo: Tramo 11, parte 2 de 5. Subes hacia la derecha, de la clavija 2 del pie a la 4 de la cabeza.
-# Llevas un cuarto, justo tras la 3 del pie. Tras una vuelta, las vueltas y la clavija lo dicen.
+# Llevas un cuarto, tras la 3 del pie. Tras una vuelta, las vueltas y la clavija lo dicen.
 # $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
 # pin it has just passed, $rim: bottom or top, or none while that is where the leg began or where it is to land. $made: whole turns made on this leg so far.
 lay-say-way-on = { $pass ->
@@ -449,8 +449,8 @@ lay-say-way-on = { $pass ->
        *[other] { $made } vueltas al tubo
     }{ $rim ->
         [none] { "" }
-        [top] , justo tras la { $past } de la cabeza
-       *[bottom] , justo tras la { $past } del pie
+        [top] , tras la { $past } de la cabeza
+       *[bottom] , tras la { $past } del pie
     }.
 
 # Ejemplo: Tramo 11, parte 2 de 5. Pie 2, sube a la cabeza 4, tras el pie 3.
@@ -518,8 +518,8 @@ lay-say-way-on-teach = { $pass ->
        *[other] { $made } vueltas al tubo
     }{ $rim ->
         [none] { "" }
-        [top] , justo tras la { $past } de la cabeza
-       *[bottom] , justo tras la { $past } del pie
+        [top] , tras la { $past } de la cabeza
+       *[bottom] , tras la { $past } del pie
     }.
 
 # One crossing; those of a step are said one after the other.
@@ -634,24 +634,24 @@ lay-say-crossing-teach = { $over ->
     }
 
 # A leg that meets no cord.
-lay-say-clear = Todavía no hay nada que cruzar.
+lay-say-clear = Aún no hay nada que cruzar.
 lay-say-clear-brief = Nada que cruzar.
-lay-say-clear-teach = Todavía no hay nada que cruzar.
+lay-say-clear-teach = Aún no hay nada que cruzar.
 
 # How a lay step ends. $landing: on-the-way, round, inside or outside; at the pin where the pass
 # began home-and-on, home-to-wait (other strands come first) or home-to-end (the cord ends).
-# Ejemplo: Luego rodea la clavija 6 de la cabeza.
+# Ejemplo: Rodea la clavija 6 de la cabeza.
 # Ejemplo: Por fuera del bucle.
 lay-say-landing = { $landing ->
         [on-the-way] Sujeta el tuyo ahí.
         [inside] Por dentro del bucle.
         [outside] Por fuera del bucle.
-        [home-and-on] De vuelta al principio: por encima de la cola, y sigue.
-        [home-to-wait] De vuelta al principio: sujeta el cabo con cinta.
+        [home-and-on] De vuelta al principio: encima de la cola, y sigue.
+        [home-to-wait] De vuelta al principio: fíjalo con cinta.
         [home-to-end] De vuelta al principio: deja colgar el extremo.
        *[round] { $heading ->
-            [falling] Luego rodea la clavija { $to } del pie.
-           *[rising] Luego rodea la clavija { $to } de la cabeza.
+            [falling] Rodea la clavija { $to } del pie.
+           *[rising] Rodea la clavija { $to } de la cabeza.
         }
     }
 
@@ -670,12 +670,12 @@ lay-say-landing-teach = { $landing ->
         [on-the-way] Sujeta el tuyo ahí.
         [inside] Por dentro del bucle.
         [outside] Por fuera del bucle.
-        [home-and-on] De vuelta al principio: por encima de la cola, y sigue.
-        [home-to-wait] De vuelta al principio: sujeta el cabo con cinta.
+        [home-and-on] De vuelta al principio: encima de la cola, y sigue.
+        [home-to-wait] De vuelta al principio: fíjalo con cinta.
         [home-to-end] De vuelta al principio: deja colgar el extremo.
        *[round] { $heading ->
-            [falling] Luego rodea la clavija { $to } del pie.
-           *[rising] Luego rodea la clavija { $to } de la cabeza.
+            [falling] Rodea la clavija { $to } del pie.
+           *[rising] Rodea la clavija { $to } de la cabeza.
         }
     }
 

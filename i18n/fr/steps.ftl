@@ -330,8 +330,8 @@ lay-say-way = { $pass ->
        *[other] { "" }
     }{ $turns ->
         [0] { "" }
-        [one] , avec un tour complet du tube,
-       *[other] , avec { $turns } tours complets du tube,
+        [one] , avec un tour du tube,
+       *[other] , avec { $turns } tours du tube,
     } { $lane ->
         [none] jusqu’au picot
        *[other] au picot
@@ -406,8 +406,8 @@ lay-say-way-teach = { $pass ->
        *[other] { "" }
     }{ $turns ->
         [0] { "" }
-        [one] , avec un tour complet du tube,
-       *[other] , avec { $turns } tours complets du tube,
+        [one] , avec un tour du tube,
+       *[other] , avec { $turns } tours du tube,
     } { $lane ->
         [none] jusqu’au picot
        *[other] au picot
@@ -418,7 +418,7 @@ lay-say-way-teach = { $pass ->
 
 # The beginning of a later part of a long leg: which leg, and where the cord is now.
 # Exemple : Trajet 11, partie 2 sur 5. Vous montez vers la droite, du picot de base 2 au picot de tête 4.
-# Vous êtes au quart, juste après le picot de base 3. Après un tour du tube, les tours et le picot disent tout.
+# Vous êtes au quart, après le picot de base 3. Après un tour du tube, les tours et le picot disent tout.
 # $share: little, quarter, third, half, two-thirds, three-quarters, most. $past: number of the
 # pin it has just passed, $rim: bottom or top, or none while that is where the leg began or where it is to land. $made: whole turns made on this leg so far.
 lay-say-way-on = { $pass ->
@@ -459,8 +459,8 @@ lay-say-way-on = { $pass ->
        *[other] à { $made } tours du tube
     }{ $rim ->
         [none] { "" }
-        [top] , juste après le picot de tête { $past }
-       *[bottom] , juste après le picot de base { $past }
+        [top] , après le picot de tête { $past }
+       *[bottom] , après le picot de base { $past }
     }.
 
 # Exemple : Trajet 11, partie 2 sur 5. Base 2, montez à tête 4, après base 3.
@@ -524,8 +524,8 @@ lay-say-way-on-teach = { $pass ->
        *[other] à { $made } tours du tube
     }{ $rim ->
         [none] { "" }
-        [top] , juste après le picot de tête { $past }
-       *[bottom] , juste après le picot de base { $past }
+        [top] , après le picot de tête { $past }
+       *[bottom] , après le picot de base { $past }
     }.
 
 # One crossing; those of a step are said one after the other.
@@ -621,18 +621,18 @@ lay-say-clear-teach = Il n’y a encore rien à croiser.
 
 # How a lay step ends. $landing: on-the-way, round, inside or outside; at the pin where the pass
 # began home-and-on, home-to-wait (other strands come first) or home-to-end (the cord ends).
-# Exemple : Puis contournez le picot de tête 6.
+# Exemple : Contournez le picot de tête 6.
 # Exemple : En dehors de la ganse.
 lay-say-landing = { $landing ->
         [on-the-way] Tenez le vôtre.
         [inside] En dedans de la ganse.
         [outside] En dehors de la ganse.
-        [home-and-on] De retour au départ, enjambez le dormant qui pend et continuez.
+        [home-and-on] De retour au départ, enjambez le dormant et continuez.
         [home-to-wait] De retour au départ, fixez-le, jusqu’à sa prochaine passe.
         [home-to-end] De retour au départ, laissez pendre le bout.
        *[round] { $heading ->
-            [falling] Puis contournez le picot de base { $to }.
-           *[rising] Puis contournez le picot de tête { $to }.
+            [falling] Contournez le picot de base { $to }.
+           *[rising] Contournez le picot de tête { $to }.
         }
     }
 
@@ -651,12 +651,12 @@ lay-say-landing-teach = { $landing ->
         [on-the-way] Tenez le vôtre.
         [inside] En dedans de la ganse.
         [outside] En dehors de la ganse.
-        [home-and-on] De retour au départ, enjambez le dormant qui pend et continuez.
+        [home-and-on] De retour au départ, enjambez le dormant et continuez.
         [home-to-wait] De retour au départ, fixez-le, jusqu’à sa prochaine passe.
         [home-to-end] De retour au départ, laissez pendre le bout.
        *[round] { $heading ->
-            [falling] Puis contournez le picot de base { $to }.
-           *[rising] Puis contournez le picot de tête { $to }.
+            [falling] Contournez le picot de base { $to }.
+           *[rising] Contournez le picot de tête { $to }.
         }
     }
 

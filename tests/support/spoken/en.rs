@@ -203,7 +203,7 @@ pub const ENGLISH: Language = Language {
                 "Inside the loop.{landing=inside}",
                 "Outside the loop.{landing=outside}",
                 "Back at the start: over the tail, and on.{landing=on}",
-                "Back at the start: tape the cord down there, to wait.{landing=wait}",
+                "Back at the start: tape the cord down, to wait.{landing=wait}",
                 "Back at the start: let the end hang.{landing=end}",
             ],
         ),
@@ -211,7 +211,9 @@ pub const ENGLISH: Language = Language {
             "bway",
             &[
                 "Bottom pin {from}, up to pin {to}{h=rising}",
+                "Bottom {from}, up to pin {to}{h=rising}",
                 "Top pin {from}, down to pin {to}{h=falling}",
+                "Top {from}, down to pin {to}{h=falling}",
             ],
         ),
         (

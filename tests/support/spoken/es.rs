@@ -50,11 +50,7 @@ pub const SPANISH: Language = Language {
         ("bsplit", &[", parte {part} de {parts}.", "."]),
         (
             "met",
-            &[
-                "Todavía no hay nada que cruzar.",
-                "{First}.",
-                "{First}, {rest}",
-            ],
+            &["Aún no hay nada que cruzar.", "{First}.", "{First}, {rest}"],
         ),
         ("rest", &["{next}.", "{next}, {rest}"]),
         (
@@ -83,7 +79,7 @@ pub const SPANISH: Language = Language {
         (
             "tmet",
             &[
-                "Todavía no hay nada que cruzar.",
+                "Aún no hay nada que cruzar.",
                 "{First}{new}",
                 "{First}{new} {tmet}",
             ],
@@ -153,7 +149,7 @@ pub const SPANISH: Language = Language {
                 "casi todo{share=most}",
             ],
         ),
-        ("past-it", &["", ", justo tras {past-pin}"]),
+        ("past-it", &["", ", tras {past-pin}"]),
         (
             "past-pin",
             &[
@@ -191,8 +187,8 @@ pub const SPANISH: Language = Language {
             "landing",
             &[
                 "Sujeta el tuyo ahí.{landing=hold}",
-                "Luego rodea la clavija {landed} de la cabeza.{landing=round}",
-                "Luego rodea la clavija {landed} del pie.{landing=round}",
+                "Rodea la clavija {landed} de la cabeza.{landing=round}",
+                "Rodea la clavija {landed} del pie.{landing=round}",
                 "{turning}",
             ],
         ),
@@ -200,8 +196,8 @@ pub const SPANISH: Language = Language {
             "tlanding",
             &[
                 "Sujeta el tuyo ahí.{landing=hold}",
-                "Luego rodea la clavija {landed} de la cabeza.{landing=round}",
-                "Luego rodea la clavija {landed} del pie.{landing=round}",
+                "Rodea la clavija {landed} de la cabeza.{landing=round}",
+                "Rodea la clavija {landed} del pie.{landing=round}",
                 "{turning}",
             ],
         ),
@@ -210,8 +206,8 @@ pub const SPANISH: Language = Language {
             &[
                 "Por dentro del bucle.{landing=inside}",
                 "Por fuera del bucle.{landing=outside}",
-                "De vuelta al principio: por encima de la cola, y sigue.{landing=on}",
-                "De vuelta al principio: sujeta el cabo con cinta.{landing=wait}",
+                "De vuelta al principio: encima de la cola, y sigue.{landing=on}",
+                "De vuelta al principio: fíjalo con cinta.{landing=wait}",
                 "De vuelta al principio: deja colgar el extremo.{landing=end}",
             ],
         ),

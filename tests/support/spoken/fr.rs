@@ -130,8 +130,8 @@ pub const FRENCH: Language = Language {
             "turn",
             &[
                 "{turns=0}",
-                ", avec un tour complet du tube,{turns=1}",
-                ", avec {turns} tours complets du tube,",
+                ", avec un tour du tube,{turns=1}",
+                ", avec {turns} tours du tube,",
             ],
         ),
         (
@@ -157,7 +157,7 @@ pub const FRENCH: Language = Language {
                 "presque au bout{share=most}",
             ],
         ),
-        ("past-it", &["", ", juste après {past-pin}"]),
+        ("past-it", &["", ", après {past-pin}"]),
         (
             "past-pin",
             &[
@@ -183,8 +183,8 @@ pub const FRENCH: Language = Language {
             "landing",
             &[
                 "Tenez le vôtre.{landing=hold}",
-                "Puis contournez le picot de tête {landed}.{landing=round}",
-                "Puis contournez le picot de base {landed}.{landing=round}",
+                "Contournez le picot de tête {landed}.{landing=round}",
+                "Contournez le picot de base {landed}.{landing=round}",
                 "{turning}",
             ],
         ),
@@ -192,8 +192,8 @@ pub const FRENCH: Language = Language {
             "tlanding",
             &[
                 "Tenez le vôtre.{landing=hold}",
-                "Puis contournez le picot de tête {landed}.{landing=round}",
-                "Puis contournez le picot de base {landed}.{landing=round}",
+                "Contournez le picot de tête {landed}.{landing=round}",
+                "Contournez le picot de base {landed}.{landing=round}",
                 "{turning}",
             ],
         ),
@@ -202,7 +202,7 @@ pub const FRENCH: Language = Language {
             &[
                 "En dedans de la ganse.{landing=inside}",
                 "En dehors de la ganse.{landing=outside}",
-                "De retour au départ, enjambez le dormant qui pend et continuez.{landing=on}",
+                "De retour au départ, enjambez le dormant et continuez.{landing=on}",
                 "De retour au départ, fixez-le, jusqu’à sa prochaine passe.{landing=wait}",
                 "De retour au départ, laissez pendre le bout.{landing=end}",
             ],
