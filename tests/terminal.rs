@@ -320,8 +320,7 @@ fn each_thing_wrong_with_a_knot_has_its_sentence() {
         ),
         (
             knot(&["--leads", "5", "--bights", "6", "--passes", ""]),
-            "Passes must be a whole number and “” is not one: give a number from 1 to 9, such as \
-             2.",
+            "Passes are still to be given: a whole number from 1 to 9, such as 2.",
         ),
         (
             knot(&["--bights", "6"]),
