@@ -594,9 +594,15 @@ fn bad_input_gets_one_sentence() {
     assert_eq!(code, 2);
     assert!(sentence.ends_with("end the name in “.png” or “.pdf”, or add --pdf."));
     let large = ["card", "--leads", "999", "--bights", "998"];
-    let (code, sentence) = refused(&large, Some(&out));
-    assert_eq!(code, 2);
-    assert!(sentence.starts_with("A card of this knot would have more than 150,000 crossings"));
+    // As many crossings as a number of 32 bits takes, and a thousand more.
+    let larger = [
+        "card", "--leads", "718", "--bights", "913", "--nested", "9", "--passes", "9",
+    ];
+    for args in [&large[..], &larger] {
+        let (code, sentence) = refused(args, Some(&out));
+        assert_eq!(code, 2);
+        assert!(sentence.starts_with("A card of this knot would have more than 150,000 crossings"));
+    }
     assert_eq!(
         fs::read_dir(folder.path()).unwrap().count(),
         0,
@@ -676,8 +682,9 @@ fn a_long_sheet_tells_how_far_it_is_and_stops_when_asked_to() {
                 "{line}"
             );
         }
+        // A shell has what it runs in the background ignore the other signal, that of Ctrl+C.
         let asked = Command::new("kill")
-            .args(["-INT", &program.id().to_string()])
+            .args(["-TERM", &program.id().to_string()])
             .status();
         assert!(asked.unwrap().success());
         let mut rest = String::new();

@@ -604,3 +604,40 @@ fn pictures_of_a_long_list_keep_to_the_list() {
         assert_eq!(foot.chunks(4).filter(is_cord).count(), 0, "{height}");
     }
 }
+
+/// A photograph that was kept and has gone since does not keep the rest of the form from being kept.
+#[test]
+fn a_photograph_that_has_gone_stays_named_and_what_is_typed_is_kept() {
+    let folder = TempDir::new().unwrap();
+    let photograph = folder.path().join("grip.png");
+    image::RgbImage::new(8, 8).save(&photograph).unwrap();
+    let mut hands = at_the_end(&folder.path().join("ties"), plan(3, 2));
+    hands.press(letter("l"));
+    hands.tell(Message::Dropped(photograph.clone()));
+    hands.press(ENTER);
+    assert_eq!(hands.entries().len(), 1);
+    fs::remove_file(&photograph).unwrap();
+    hands.press(letter("s"));
+    hands.press(letter("l"));
+    fill(&mut hands, LogField::Minutes, "25");
+    hands.press(ENTER);
+    let [entry] = &hands.entries()[..] else {
+        panic!("{:?}", hands.entries());
+    };
+    assert_eq!(entry.minutes, Some(25.0));
+    assert_eq!(entry.photograph, photograph.display().to_string());
+}
+
+/// What is typed into the form is asked back before the window closes.
+#[test]
+fn closing_asks_once_about_a_form_that_is_half_typed() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = at_the_end(folder.path(), plan(3, 2));
+    hands.press(letter("l"));
+    fill(&mut hands, LogField::Minutes, "25");
+    hands.press_ctrl("q");
+    assert!(!hands.has_exited);
+    assert!(hands.entries().is_empty());
+    hands.press_ctrl("q");
+    assert!(hands.has_exited);
+}

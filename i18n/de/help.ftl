@@ -34,10 +34,10 @@ help-sheet-reel = Der ganze Knoten als bewegtes Bild, Bahn für Bahn, mit seinen
 help-leads = Parten, 2 bis 999: Schnüre auf einer geraden Linie von Rand zu Rand
 help-bights = Buchten, 2 bis 999: Bögen an jedem Rand, und Stifte an jedem Ring
 help-passes = Durchgänge, 1 bis 9: 1 ist einfach, 2 doppelt, 3 dreifach [sonst: 1]
-help-weave = Über n, unter n; oder ein Reihencode aus o (über) und u (unter), von der Reihe am Fuß an, etwa ouuo [sonst: 1, mit über oder unter begonnen, je nachdem, wobei weniger durchzustecken ist]
+help-weave = Über n, unter n; oder ein Reihencode aus o (über) und u (unter), von der Reihe am Fuß an, etwa ouuo [sonst: 1, bei Buchten ineinander so viel wie deren Zahl, mit über oder unter begonnen, je nachdem, wobei weniger durchzustecken ist]
 help-side = Die Seite der ersten Schnur, auf der spätere Durchgänge liegen: right (rechts) oder left (links), in ihrer Laufrichtung gesehen; arbeitest du nach rechts, so ist right die Fuß-Seite [sonst: right]
 help-hand = Wie herum du um das Rohr arbeitest: right (nach rechts) oder left (nach links) [sonst: right]
-help-order = Bei mehreren Strängen: passes legt zuerst den ersten Durchgang von allen, strands macht einen Strang nach dem anderen fertig [sonst: passes]
+help-order = Bei mehreren Strängen: passes legt zuerst den ersten Durchgang von allen, strands macht einen Strang nach dem anderen fertig [sonst: passes, bei Buchten ineinander strands]
 help-cords = Wie du die Schnüre nennst: ein Name für jeden Strang oder für jeden Durchgang jedes Strangs (zuerst alle des ersten Strangs), etwa „blau,weiß“
 
 ## Object, cord and tube.
@@ -70,7 +70,7 @@ help-least-bights = Nur Knoten ab so vielen Buchten, 2 bis 60
 help-one-cord = Nur Knoten aus einer einzigen Schnur
 help-most-legs = Nur Arbeiten mit höchstens so vielen Bahnen, alle Durchgänge zusammen
 help-least-hidden = Mindestens diesen Anteil des Gegenstands verdecken, in Prozent [sonst: neun Zehntel dessen, was der Knoten fest durchgeholt verdeckt]
-help-fit-weave = Über n, unter n, auch wo die mit unter begonnene Form weniger Durchstecken verlangt [sonst: 1, wie am wenigsten durchzustecken ist]
+help-fit-weave = Über n, unter n, auch wo die mit unter begonnene Form weniger Durchstecken verlangt [sonst: 1, bei Buchten ineinander so viel wie deren Zahl, wie am wenigsten durchzustecken ist]
 
 ## How it is told, and what comes out.
 

@@ -34,10 +34,10 @@ help-sheet-reel = The whole tie as a moving picture, leg by leg, with its words
 help-leads = Leads, 2 to 999: cords met on a straight line from rim to rim
 help-bights = Bights, 2 to 999: scallops along each rim, and pins on each ring
 help-passes = Passes, 1 to 9: 1 is single, 2 doubled, 3 tripled [default: 1]
-help-weave = Over n, under n; or a row code of o and u from the bottom row up, such as ouuo [default: 1, begun with over or with under, whichever takes fewer tucks]
+help-weave = Over n, under n; or a row code of o and u from the bottom row up, such as ouuo [default: 1, with nested bights as many as are nested, begun with over or with under, whichever takes fewer tucks]
 help-side = The side of the first cord that later passes keep to, right or left as the cord travels; for who works to the right, right is the bottom-ring side [default: right]
 help-hand = The way round the tube that the tyer works, right or left [default: right]
-help-order = Several strands: passes lays the lead pass of them all first, strands finishes one strand after the other [default: passes]
+help-order = Several strands: passes lays the lead pass of them all first, strands finishes one strand after the other [default: passes, with nested bights strands]
 help-cords = What you call the cords: one name for each strand, or for each pass of each strand (all passes of the first strand first), such as “blue,white”
 
 ## Object, cord and tube.
@@ -70,7 +70,7 @@ help-least-bights = Only knots of so many bights or more, 2 to 60
 help-one-cord = Only knots tied with one cord
 help-most-legs = Only ties of so many legs at the most, all passes together
 help-least-hidden = Hide at least this share of the object, in per cent [default: nine tenths of what the knot hides when it is tight]
-help-fit-weave = Over n, under n as it is, even where its twin takes fewer tucks [default: 1 or its twin]
+help-fit-weave = Over n, under n as it is, even where its twin takes fewer tucks [default: 1 or its twin, with nested bights as many as are nested]
 
 ## How it is told, and what comes out.
 

@@ -34,10 +34,10 @@ help-sheet-reel = El nudo entero como imagen en movimiento, tramo a tramo, con s
 help-leads = Ramales, de 2 a 999: cabos que hay en línea recta de borde a borde
 help-bights = Senos, de 2 a 999: ondas de cada borde, y clavijas de cada anillo
 help-passes = Pasadas, de 1 a 9: 1 es sencillo, 2 doble, 3 triple [si no se indica: 1]
-help-weave = Encima de n, debajo de n; o un código de filas con o (encima) y u (debajo), desde la fila del pie, como ouuo [si no se indica: 1, empezado encima o debajo, lo que pida menos pasos por debajo]
+help-weave = Encima de n, debajo de n; o un código de filas con o (encima) y u (debajo), desde la fila del pie, como ouuo [si no se indica: 1, con senos anidados tantos como se aniden, empezado encima o debajo, lo que pida menos pasos por debajo]
 help-side = El lado del primer cabo por el que van las pasadas siguientes: right (derecha) o left (izquierda), mirando hacia donde va el cabo; si trabajas hacia la derecha, right es el lado del pie [si no se indica: right]
 help-hand = El sentido en que trabajas alrededor del tubo: right (derecha) o left (izquierda) [si no se indica: right]
-help-order = Con varias hebras: passes tiende primero la pasada guía de todas, strands acaba una hebra tras otra [si no se indica: passes]
+help-order = Con varias hebras: passes tiende primero la pasada guía de todas, strands acaba una hebra tras otra [si no se indica: passes, con senos anidados strands]
 help-cords = Cómo llamas a los cabos: un nombre para cada hebra, o para cada pasada de cada hebra (primero todas las de la primera), como «azul,blanco»
 
 ## Object, cord and tube.
@@ -70,7 +70,7 @@ help-least-bights = Solo nudos de tantos senos o más, de 2 a 60
 help-one-cord = Solo nudos de un cabo
 help-most-legs = Solo labores de tantos tramos como mucho, sumando todas las pasadas
 help-least-hidden = Tapar al menos esta parte del objeto, en tanto por ciento [si no se indica: nueve décimas de lo que tapa el nudo ceñido]
-help-fit-weave = Encima de n, debajo de n, aunque empezando debajo haya menos que pasar por debajo [si no se indica: 1, como menos haya que pasar]
+help-fit-weave = Encima de n, debajo de n, aunque empezando debajo haya menos que pasar por debajo [si no se indica: 1, con senos anidados tantos como se aniden, como menos haya que pasar]
 
 ## How it is told, and what comes out.
 

@@ -34,10 +34,10 @@ help-sheet-reel = Le nœud entier en image animée, trajet par trajet, avec ses 
 help-leads = Brins, de 2 à 999 : cordons rencontrés en ligne droite d’un bord à l’autre
 help-bights = Ganses, de 2 à 999 : festons de chaque bord, et picots de chaque bague
 help-passes = Passes, de 1 à 9 : 1 est simple, 2 doublé, 3 triplé [sinon : 1]
-help-weave = Enjamber n, glisser sous n ; ou un code par rang, en o (enjamber) et u (glisser sous), depuis la base, comme ouuo [sinon : 1, commencé en enjambant ou en glissant, selon ce qui fait glisser le moins]
+help-weave = Enjamber n, glisser sous n ; ou un code par rang, en o (enjamber) et u (glisser sous), depuis la base, comme ouuo [sinon : 1, avec des ganses emboîtées autant qu’il y en a, commencé en enjambant ou en glissant, selon ce qui fait glisser le moins]
 help-side = Le côté du premier cordon où restent les passes suivantes : right (droite) ou left (gauche), dans le sens où va le cordon ; si vous avancez vers la droite, right est le côté base [sinon : right]
 help-hand = Le sens où vous avancez autour du tube : right (droite) ou left (gauche) [sinon : right]
-help-order = Avec plusieurs circuits : passes pose d’abord la première passe de tous, strands finit un circuit après l’autre [sinon : passes]
+help-order = Avec plusieurs circuits : passes pose d’abord la première passe de tous, strands finit un circuit après l’autre [sinon : passes, avec des ganses emboîtées strands]
 help-cords = Comment vous appelez les cordons : un nom pour chaque circuit, ou pour chaque passe de chaque circuit (d’abord toutes celles du premier), comme « bleu,blanc »
 
 ## Object, cord and tube.
@@ -70,7 +70,7 @@ help-least-bights = Seulement des nœuds de tant de ganses ou plus, de 2 à 60
 help-one-cord = Seulement des nœuds d’un seul cordon
 help-most-legs = Seulement des ouvrages de tant de trajets au plus, toutes passes comprises
 help-least-hidden = Cacher au moins cette part de l’objet, en pour cent [sinon : neuf dixièmes de ce que cache le nœud serré]
-help-fit-weave = Enjamber n, glisser sous n, même si commencer en glissant demande moins de passages dessous [sinon : 1, comme il y en a le moins]
+help-fit-weave = Enjamber n, glisser sous n, même si commencer en glissant demande moins de passages dessous [sinon : 1, avec des ganses emboîtées autant qu’il y en a, comme il y en a le moins]
 
 ## How it is told, and what comes out.
 

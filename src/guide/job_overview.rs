@@ -2,6 +2,7 @@
 
 use super::{Phase, Place, Progress, Rigging, Script};
 use crate::bench::TyingPace;
+use crate::knot::LayingOrder;
 
 /// A part of the job: the bag, the rigging, the lead pass, the passes that follow, the lifting, the
 /// fairing, the finish.
@@ -42,7 +43,11 @@ impl Script {
         let here = parts.iter().position(|phase| *phase == now).unwrap_or(0);
         let is_over = self.next(place).is_none();
         let share = |index: usize, phase: Phase| {
-            if is_over || index < here {
+            if is_over {
+                1.0
+            } else if matches!(phase, Phase::Lead | Phase::Follow) {
+                self.share_of(phase, place)
+            } else if index < here {
                 1.0
             } else if index > here {
                 0.0
@@ -61,16 +66,37 @@ impl Script {
             .collect()
     }
 
-    /// How much of the part in hand is done.
+    /// Legs that lie of all lead passes, and of all passes that follow.
+    fn laid(&self, place: Place) -> [u32; 2] {
+        let laying = self.plan().laying();
+        let knot = laying.knot();
+        let mut left = self.progress(place).laid;
+        // Pass by pass all strands are laid as if they were one.
+        let (strands, legs): (u16, &dyn Fn(u16) -> u32) = match laying.order() {
+            LayingOrder::PassByPass => (1, &|_| laying.legs() / u32::from(laying.passes())),
+            LayingOrder::StrandByStrand => {
+                (knot.strands(), &|strand| u32::from(knot.legs_of(strand)))
+            }
+        };
+        let mut laid = [0, 0];
+        for strand in 1..=strands {
+            let in_lead = legs(strand).min(left);
+            let in_all = (legs(strand) * u32::from(laying.passes())).min(left);
+            laid[0] += in_lead;
+            laid[1] += in_all - in_lead;
+            left -= in_all;
+        }
+        laid
+    }
+
+    /// How much of a part is done: of the laying, or of the part in hand.
     fn share_of(&self, phase: Phase, place: Place) -> f64 {
         let laying = self.plan().laying();
         let in_a_pass = laying.legs() / u32::from(laying.passes().max(1));
+        let [in_lead, following] = self.laid(place);
         let (done, of) = match phase {
-            Phase::Lead => (self.progress(place).laid, in_a_pass),
-            Phase::Follow => (
-                self.progress(place).laid.saturating_sub(in_a_pass),
-                laying.legs() - in_a_pass,
-            ),
+            Phase::Lead => (in_lead, in_a_pass),
+            Phase::Follow => (following, laying.legs() - in_a_pass),
             _ => {
                 let progress = self.phase_progress(place);
                 (progress.done, progress.of)
@@ -131,4 +157,37 @@ fn part_of(place: Place) -> Phase {
         _ => return place.phase(),
     };
     if pass > 1 { Phase::Follow } else { Phase::Lead }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::guide::{AtOnce, Plan};
+
+    /// Strand by strand, the lead pass of the second is laid after the first was followed.
+    #[test]
+    fn lead_and_follow_are_counted_apart_in_every_order() {
+        for order in [LayingOrder::PassByPass, LayingOrder::StrandByStrand] {
+            let plan = Plan::read("4", "6", "2", "1").unwrap().with_order(order);
+            let script = Script::new(plan, AtOnce::WholeLeg);
+            let mut before = [0.0, 0.0];
+            for place in script.places() {
+                let laid = script.progress(place).laid;
+                let [in_lead, following] = script.laid(place);
+                assert_eq!(in_lead + following, laid, "{order:?} {place:?}");
+                let done = |phase: Phase| {
+                    let parts = script.job(place);
+                    parts.iter().find(|part| part.phase == phase).unwrap().done
+                };
+                let now = [done(Phase::Lead), done(Phase::Follow)];
+                assert!(now[0] >= before[0] && now[1] >= before[1], "{place:?}");
+                if let Place::Lay { pass_leg, .. } = place {
+                    let of_first = pass_leg.pass == 1;
+                    assert!(now[usize::from(!of_first)] < 1.0, "{order:?} {place:?}");
+                }
+                before = now;
+            }
+            assert_eq!(before, [1.0, 1.0]);
+        }
+    }
 }

@@ -232,7 +232,7 @@ impl LogForm {
     }
 
     /// Leaves; where something was typed, it is asked first.
-    fn leave(&mut self, words: &Words) -> LogAction {
+    pub fn leave(&mut self, words: &Words) -> LogAction {
         let (texts, left_open) = &self.begun_with;
         let is_changed = self.texts != *texts || self.entry.left_open != *left_open;
         if !is_changed || self.is_leaving {

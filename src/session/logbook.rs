@@ -93,8 +93,11 @@ pub fn keep_entry(shelf: &Shelf, entry: &Entry) -> Result<(), NotLogged> {
     let mut entry = entry.clone();
     if !entry.photograph.is_empty() {
         let path = as_path(&entry.photograph);
-        Photograph::read(&path, TRIED)
-            .map_err(|error| NotLogged::of_photograph(entry.photograph.clone(), error))?;
+        // What was kept before stays, whatever has become of it since.
+        if !is_kept_already(shelf, &entry) {
+            Photograph::read(&path, TRIED)
+                .map_err(|error| NotLogged::of_photograph(entry.photograph.clone(), error))?;
+        }
         let whole = std::path::absolute(&path).unwrap_or(path);
         entry.photograph = whole.display().to_string();
     }
@@ -102,6 +105,13 @@ pub fn keep_entry(shelf: &Shelf, entry: &Entry) -> Result<(), NotLogged> {
         log::warn!("an entry is not kept: {error}");
         NotLogged::Shelf(error)
     })
+}
+
+/// Whether the entry that the log has of this tie names the same photograph.
+fn is_kept_already(shelf: &Shelf, entry: &Entry) -> bool {
+    let before = shelf.entry(&entry.tie);
+    let known = before.map(|before| before.map(|before| before.map(|one| one.photograph)));
+    known.is_ok_and(|known| known.untroubled().ok().flatten() == Some(entry.photograph.clone()))
 }
 
 /// A path as a person types it: `~/` is the home folder.

@@ -124,11 +124,7 @@ pub fn new_tie(plan: &Plan) -> Tie {
 pub fn lesson_tie(lesson: Lesson, weave: WeaveChoice) -> Result<Tie, KnotError> {
     let Lesson { nested, .. } = lesson;
     let lattice = Lattice::plain(lesson.leads, lesson.bights)?.interwoven(nested, nested)?;
-    let run = match weave {
-        WeaveChoice::FewestTucks | WeaveChoice::Run(1) => nested,
-        WeaveChoice::Run(run) => run,
-    };
-    let knot = Knot::woven(lattice, Weave::Run(run))?;
+    let knot = Knot::woven(lattice, Weave::Run(weave.run(nested)))?;
     let plan = Plan::new(knot, lesson.passes, Side::default(), Hand::default())?;
     let plan = match weave {
         WeaveChoice::FewestTucks => plan.with_fewest_tucks(),

@@ -2,7 +2,8 @@
 //! what fits.
 
 use marlinspeak::bench::{
-    Counts, FitFilter, FitWish, KitItem, Layout, Object, RigError, RigJob, Tube, bag, fit, rig,
+    Counts, FitFilter, FitWish, KitItem, Layout, Object, RigError, RigJob, Tube, WeaveChoice, bag,
+    fit, rig,
 };
 use marlinspeak::knot::{Knot, Lattice, Weave};
 
@@ -143,4 +144,25 @@ fn what_fits_of_two_nests_is_of_two_nests_and_as_long_as_asked() {
         assert!(off <= wish.tolerance.get() + 1e-9, "{off}");
         assert!(answer.tucks <= answer.other_tucks);
     }
+}
+
+/// A run that some knots cannot have, or have unevenly, is offered only where it is even.
+#[test]
+fn nested_knots_of_a_run_are_even_and_can_be_tied() {
+    for run in [1, 2, 3, 4, 9] {
+        let wish = FitWish {
+            weave: WeaveChoice::Run(run),
+            filter: FitFilter {
+                nested: 2,
+                ..FitFilter::default()
+            },
+            ..FitWish::new(Object::new(mm(40.0), mm(40.0)), mm(3.0))
+        };
+        for answer in fit(&wish) {
+            let weave = Weave::Run(wish.weave.run(2));
+            let knot = Knot::woven(answer.counts.lattice(), weave);
+            assert!(knot.is_ok_and(|knot| knot.is_even()), "{run}: {answer:?}");
+        }
+    }
+    assert_eq!(WeaveChoice::Run(1).run(2), WeaveChoice::FewestTucks.run(2));
 }

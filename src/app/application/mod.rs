@@ -374,10 +374,13 @@ impl App {
                 if let Some(keeper) = &self.context.services.keeper {
                     keeper.abandon();
                 }
-                return iced::exit();
+                return self.exit();
             }
         }
-        self.keep_place();
+        // A screen with something half done asks once.
+        if !self.screen.may_close(&mut self.context) {
+            return Task::none();
+        }
         self.context.session.put_away();
         self.context.carry_out();
         self.context.services.voice.hush();
@@ -386,14 +389,14 @@ impl App {
                 self.leaving = Leaving::Waiting;
                 off_thread(move || Message::Flushed(keeper.flush(LAST_SAVE)))
             }
-            _ => iced::exit(),
+            _ => self.exit(),
         }
     }
 
     /// The disk had its time for the last save.
     fn flushed(&mut self, is_saved: bool) -> Task<Message> {
         if is_saved {
-            return iced::exit();
+            return self.exit();
         }
         self.leaving = Leaving::Asked;
         self.context.session.ask_before_leaving();

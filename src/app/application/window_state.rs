@@ -1,10 +1,17 @@
 //! The window itself: over the whole screen or not, how large it is and where it stands.
 
+use std::sync::mpsc;
+use std::thread;
+use std::time::Duration;
+
 use iced::{Point, Task, window};
 
 use super::App;
 use crate::app::message::Message;
 use crate::app::window_place::WindowPlace;
+
+/// How long leaving waits for the place of the window.
+const PATIENCE: Duration = Duration::from_millis(100);
 
 impl App {
     /// Has the window take the whole screen, or gives the screen back.
@@ -33,19 +40,39 @@ impl App {
         })
     }
 
-    /// Keeps size and place of the window for the next time.
-    pub(super) fn keep_place(&self) {
+    /// Leaves, with size and place of the window kept for the next time.
+    pub(super) fn exit(&self) -> Task<Message> {
+        self.keep_place();
+        iced::exit()
+    }
+
+    /// Keeps size and place of the window for the next time. A disk that hangs has it stay as it was
+    /// kept before.
+    fn keep_place(&self) {
         let now = if self.is_full_screen {
             self.place
         } else {
             self.window_place()
         };
         let places = &self.context.services.platform;
-        if let Some(place) = now.filter(|_| places.keeps_window)
-            && let Err(error) = place.keep()
-        {
-            // The next time it opens as it does the first time: nothing of the tyer's is lost.
-            ::log::warn!("the place of the window is not kept: {error}");
+        let Some(place) = now.filter(|_| places.keeps_window) else {
+            return;
+        };
+        let (tell, done) = mpsc::channel();
+        let started = thread::Builder::new()
+            .name("window place".to_owned())
+            .spawn(move || {
+                if let Err(error) = place.keep() {
+                    // The next time it opens as it did before: nothing of the tyer's is lost.
+                    ::log::warn!("the place of the window is not kept: {error}");
+                }
+                // Nobody listens where it took too long.
+                let _ = tell.send(());
+            });
+        match started {
+            // It is kept, or the disk takes too long: either way the window goes.
+            Ok(_) => drop(done.recv_timeout(PATIENCE)),
+            Err(error) => ::log::warn!("the place of the window is not kept: {error}"),
         }
     }
 }

@@ -85,6 +85,17 @@ impl ScreenPage for State {
         Self::follow(action, context)
     }
 
+    /// What is typed and not kept is asked back once, as when the form is left.
+    fn may_close(&mut self, context: &mut Context) -> bool {
+        match self.form.leave(context.words()) {
+            LogAction::Say(asks) => {
+                context.say(&asks);
+                false
+            }
+            _ => true,
+        }
+    }
+
     /// It is the photograph of the tie; whether it can be shown is found out when it is kept.
     fn dropped(&mut self, file: PathBuf, context: &mut Context) -> Next<Message> {
         let file = file.display().to_string();

@@ -60,6 +60,13 @@ macro_rules! screens {
                 }
             }
 
+            /// Whether the window may be closed.
+            pub fn may_close(&mut self, context: &mut Context) -> bool {
+                match self {
+                    $(Self::$name(state) => ScreenPage::may_close(&mut **state, context),)*
+                }
+            }
+
             /// Another screen takes its place.
             pub fn close(self, context: &mut Context) {
                 match self {

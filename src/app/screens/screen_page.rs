@@ -75,6 +75,11 @@ pub trait ScreenPage: Sized {
         false
     }
 
+    /// Whether the window may be closed: a screen on which something would be lost says so first.
+    fn may_close(&mut self, _context: &mut Context) -> bool {
+        true
+    }
+
     /// Another screen takes its place: what must not be lost is put by.
     fn close(self, _context: &mut Context) {}
 }

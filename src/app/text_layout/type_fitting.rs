@@ -126,10 +126,20 @@ impl Sizes {
             } else if self.line > theme::BODY {
                 self.line = (self.line * STEP).max(theme::BODY);
             } else {
+                self.make_room(texts, space);
                 return;
             }
         }
+        self.make_room(texts, space);
         self.fits = true;
+    }
+
+    /// A line that is taller than its place, such as a page of the bag, has as much as it takes.
+    fn make_room(&mut self, texts: &mut Texts, space: Size) {
+        if self.line_place > 0.0 {
+            let taken = texts.line.at(self.line, space.width).height;
+            self.line_place = self.line_place.max(taken);
+        }
     }
 
     /// Whether everything fits at these sizes.

@@ -159,9 +159,22 @@ fn not_on_this_tube(wish: &FitWish, tube: &Tube, shapes: &[Candidate]) -> Misfit
             .collect();
         would_fit.sort_unstable();
         would_fit.dedup();
+        // Nested bights need as many rows in line.
+        let nested = wish.filter.nested;
+        let takes_nested = |bights: &u16| {
+            [2, 3].iter().any(|leads| {
+                let lattice = Lattice::plain(*leads, *bights);
+                let lattice = lattice.and_then(|plain| plain.interwoven(nested, nested));
+                lattice.is_ok_and(|lattice| pinning(tube, lattice).is_some())
+            })
+        };
+        let mut can_take = tube.bights();
+        if nested > 1 {
+            can_take.retain(takes_nested);
+        }
         return Misfit::NoRowDivides {
             would_fit,
-            can_take: tube.bights(),
+            can_take,
         };
     }
     let by_length = |one: &Millimetres, other: &Millimetres| one.get().total_cmp(&other.get());

@@ -9,7 +9,7 @@ use crate::bench::tube_rules::{check_length, is_hampered, takes};
 use crate::bench::{
     Consumption, Counts, Finish, KnotShape, Millimetres, RigJob, Tube, WidthRange, bight_turn,
 };
-use crate::knot::Lattice;
+use crate::knot::{Knot, Lattice, Weave};
 
 /// Leads and bights are looked for from 2 to this many.
 pub const MOST_LEADS_AND_BIGHTS: u16 = 60;
@@ -120,11 +120,17 @@ fn candidates(wish: &FitWish, Round { two, spacings }: Round) -> impl Iterator<I
     // The rows of a knot are its leads, or of nested ones so many times as many and more.
     (2..=(most / nested).min(MOST_LEADS_AND_BIGHTS))
         .rev()
-        // Among nested cords each is by itself over one, under one.
         .filter(move |leads| nested > 1 || (leads - 1).is_multiple_of(run))
         .filter_map(move |leads| counts(wish, leads, two.bights(), two.passes()))
+        // Among nested cords each is by itself over one, under one, or as evenly as was asked for.
+        .filter(move |counts| run == nested || is_even(*counts, run))
         .filter(move |counts| spacings.tight_width(counts.height()) <= widest)
         .map_while(move |counts| candidate(wish, spacings, counts))
+}
+
+/// Whether over and under run evenly along every cord of an interwoven knot, or of a plain one.
+fn is_even(counts: Counts, run: u16) -> bool {
+    Knot::woven(counts.lattice(), Weave::Run(run)).is_ok_and(|knot| knot.is_even())
 }
 
 /// The knot, when it comes near enough to the length to be covered.

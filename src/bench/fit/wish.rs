@@ -48,7 +48,8 @@ impl WeaveChoice {
     /// The run, begun with over.
     pub const fn run(self, nested: u16) -> u16 {
         match self {
-            Self::FewestTucks => nested,
+            // Each cord by itself is over one, under one.
+            Self::FewestTucks | Self::Run(1) => nested,
             Self::Run(run) => run,
         }
     }

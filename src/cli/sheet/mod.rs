@@ -150,8 +150,9 @@ impl CardArgs {
         paper: Paper,
         words: &Words,
     ) -> Result<Vec<SheetPage>, Complaint> {
-        let passes = u32::from(plan.laying().passes());
-        if plan.knot().crossings() * passes * passes > MOST_CROSSINGS {
+        let passes = u64::from(plan.laying().passes());
+        let crossings = u64::from(plan.knot().crossings());
+        if crossings * passes * passes > u64::from(MOST_CROSSINGS) {
             let sentence = words.sheet_long("sheet-card-long", MOST_CROSSINGS);
             return Err(Complaint::input(sentence));
         }

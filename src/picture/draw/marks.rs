@@ -30,7 +30,9 @@ impl KnotDrawing<'_> {
                 }
                 MarkShape::Number(at, number) => {
                     let centre = scene.point(at);
-                    self.number(Role::To, number, centre);
+                    // Discs one above the other, a row apart, keep clear of each other.
+                    let size = scene.layout.text.min(0.52 * scene.layout.row);
+                    self.number_of_size(Role::To, number, size, centre);
                 }
             }
         }

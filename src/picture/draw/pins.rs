@@ -81,6 +81,11 @@ impl KnotDrawing<'_> {
             Role::From | Role::To => self.scene.layout.large_text,
             _ => self.scene.layout.text,
         };
+        self.number_of_size(role, number, size, centre);
+    }
+
+    /// The same in type of this size.
+    pub(super) fn number_of_size(&mut self, role: Role, number: u16, size: f32, centre: Point) {
         let text = number.to_string();
         let mut add = |role, paint, radius| {
             self.items

@@ -3,8 +3,7 @@
 use super::fields::{FIELDS, place_of};
 use super::filters::{Filters, PlanFilter};
 use super::findings::{Findings, FitOutcome};
-use super::knots::in_reach;
-use super::pictures::Pictures;
+use super::pictures::{Pictures, in_reach};
 use crate::bench::{FitAnswer, Prices};
 use crate::guide::{FitQuestion, Plan, Presets, SetupError, SetupField, SetupForm};
 use crate::knot::{Hand, Knot, Side};

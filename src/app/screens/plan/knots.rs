@@ -1,13 +1,12 @@
 //! The knots of the plan screen: what narrows the list, and those that fit, the chosen one in full.
 
-use std::ops::Range;
-
 use iced::widget::{Column, button, column, progress_bar, responsive, row, scrollable, text};
 use iced::{Center, Element, Fill, Size};
 
 use super::filters::PlanFilter;
 use super::findings::Findings;
 use super::form::{Message, State};
+use super::pictures::{MORE, MOST_SHOWN};
 use super::view::heading;
 use crate::app::{theme, widgets};
 use crate::bench::FitAnswer;
@@ -16,10 +15,6 @@ use crate::words::Words;
 
 /// The widget that the knots are scrolled in.
 pub(super) const LIST: &str = "plan-knots";
-/// Knots in sight at once, at the most.
-const MOST_SHOWN: usize = 6;
-/// Knots more, to scroll to.
-const MORE: usize = 2;
 /// Height of a knot that is not chosen, with the gap below it.
 const KNOT_HEIGHT: f32 = 104.0;
 /// Height of the chosen one without what it comes to, with the gap below it.
@@ -184,12 +179,6 @@ impl State {
             .chain(cautions.map(|caution| (caution, true)))
             .collect()
     }
-}
-
-/// The places of the list that can come into sight with the chosen one.
-pub(super) fn in_reach(chosen: usize, answers: usize) -> Range<usize> {
-    let first = chosen.saturating_sub(MOST_SHOWN - 1);
-    first..answers.min(chosen + MOST_SHOWN + MORE)
 }
 
 fn scrolled(side: Column<'_, Message>) -> Element<'_, Message> {

@@ -20,11 +20,12 @@ use super::screen_page::ScreenPage;
 use crate::app::jobs;
 use crate::app::key_guide::KeyHint;
 use crate::app::off_thread::off_thread;
+use crate::app::widgets;
 use crate::guide::SetupField;
 use crate::knot::{Hand, Side};
 use crate::pedal::{Intent, Press};
 use crate::session::new_tie;
-use fields::id;
+use fields::{FIELDS, FORM, id, place};
 use findings::FitOutcome;
 use form::Action;
 pub use form::{Message, State};
@@ -146,5 +147,6 @@ fn focus(field: SetupField) -> Task<Message> {
     Task::batch([
         operation::focus(id(field)),
         operation::select_all(id(field)),
+        widgets::bring_into_view(FORM, place(field), FIELDS.len()),
     ])
 }

@@ -11,6 +11,11 @@ use crate::bench::FitAnswer;
 use crate::knot::{Hand, Side};
 use crate::picture::Subject;
 
+/// Knots in sight at once, at the most.
+pub const MOST_SHOWN: usize = 6;
+/// Knots more, to scroll to.
+pub const MORE: usize = 2;
+
 /// Width and height of a picture in the list.
 const SIZE: [f32; 2] = [92.0, 84.0];
 
@@ -53,4 +58,10 @@ impl Pictures {
         let view = container(picture.view()).width(width).height(height);
         Some(view.into())
     }
+}
+
+/// The places of the list that can come into sight with the chosen one.
+pub fn in_reach(chosen: usize, answers: usize) -> Range<usize> {
+    let first = chosen.saturating_sub(MOST_SHOWN - 1);
+    first..answers.min(chosen + MOST_SHOWN + MORE)
 }

@@ -5,7 +5,7 @@ use iced::widget::{
 };
 use iced::{Element, Fill, FillPortion};
 
-use super::fields::id;
+use super::fields::{FORM, id};
 use super::form::{Message, State};
 use crate::app::{theme, widgets};
 use crate::guide::SetupField;
@@ -95,7 +95,12 @@ impl State {
             let hint = words.plainly("plan-hint", &[]);
             form = form.push(widgets::quiet(hint, theme::SMALL));
         }
-        scrollable(form).spacing(8).width(Fill).height(Fill).into()
+        scrollable(form)
+            .id(FORM)
+            .spacing(8)
+            .width(Fill)
+            .height(Fill)
+            .into()
     }
 
     fn field<'a>(&'a self, field: SetupField, label: &str, words: &Words) -> Element<'a, Message> {

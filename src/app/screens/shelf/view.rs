@@ -79,15 +79,10 @@ impl State {
                 .font(theme::BOLD)
                 .width(Fill)
         });
-        let title = row![
-            text(figures).size(28).font(theme::BOLD),
-            space::horizontal(),
-            widgets::quiet(phase(tie, words), theme::BODY),
-        ]
-        .spacing(20)
-        .align_y(Center);
+        // Each line has the whole width: side by side they would squeeze one another.
         let mut face = column(name.map(Into::into))
-            .push(title)
+            .push(text(figures).size(28).font(theme::BOLD).width(Fill))
+            .push(widgets::quiet(phase(tie, words), theme::BODY))
             .push(text(words.tie_stand(tie)).size(theme::BODY))
             .spacing(4);
         if tie.status() == TieStatus::Finished {

@@ -4,7 +4,7 @@
 use iced::widget::{button, column, mouse_area, responsive, row, scrollable, text, text_input};
 use iced::{Center, Element, Fill};
 
-use super::{Message, StartField, State, id, text_slot};
+use super::{FORM, Message, StartField, State, id, text_slot};
 use crate::app::widgets::key_bar::keycap;
 use crate::app::{theme, widgets};
 use crate::guide::{AtOnce, Script};
@@ -65,6 +65,7 @@ impl State {
             parts = parts.push(self.ties(words));
         }
         scrollable(parts.push(self.form(words)))
+            .id(FORM)
             .spacing(8)
             .width(Fill)
             .height(Fill)
@@ -159,11 +160,7 @@ impl State {
         .padding([10, 24])
         .style(theme::pressable(is_chosen))
         .on_press(Message::Begin);
-        form = form.push(
-            row![begin, facts.size(theme::SMALL).width(Fill)]
-                .spacing(16)
-                .align_y(Center),
-        );
+        form = form.push(begin).push(facts.size(theme::SMALL));
         let choices = [
             (StartField::Hand, "start-hand", hand_label(self.hand)),
             (StartField::Side, "start-side", self.side_label()),
