@@ -10,13 +10,13 @@ use crate::knot::{Hand, PinRow, Rim};
 /// use marlinspeak::bench::{Cord, Millimetres, Tube};
 /// use marlinspeak::guide::{AtOnce, Plan, Script, Setup, What};
 ///
-/// // The tube comes first: without it nothing is to be rigged. The next thing is on the same page.
+/// // The tube comes first: without it nothing is to be rigged. The next things are on the same page.
 /// let tube = Tube::ringed(Millimetres::parse("60")?, &[12, 14])?;
 /// let setup = Setup::new(tube, Cord::new(Millimetres::parse("4")?));
 /// let plan = Plan::read("5", "7", "2", "1")?.with_setup(Some(setup));
 /// let script = Script::new(plan, AtOnce::default());
 /// let Some(What::Kit(step)) = script.steps().next().map(|step| step.what) else { panic!() };
-/// assert_eq!((step.number, step.things.len()), (1, 2));
+/// assert_eq!((step.number, step.things.len()), (1, 3));
 /// assert!(matches!(step.things[0], marlinspeak::bench::KitItem::Tube { .. }));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
