@@ -1,14 +1,16 @@
 //! The messages of a language: none missing, none left over, each one whole whatever it is told.
 
+#[path = "support/files.rs"]
+mod files;
 #[path = "support/messages.rs"]
 mod messages;
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
+use files::files;
 use fluent::{FluentArgs, FluentBundle, FluentResource, FluentValue};
-
 use marlinspeak::guide::{AtOnce, Plan, Script};
 use marlinspeak::knot::{Hand, Knot, Side, Weave};
 use marlinspeak::words::{Detail, Words};
@@ -51,23 +53,6 @@ const SPOKEN_ONLY: [&str; 31] = [
 
 /// More values of the arguments of one message than these are not all put together.
 const MOST_COMBINED: usize = 3000;
-
-fn files(folder: &Path, ending: &str) -> Vec<PathBuf> {
-    let mut found = Vec::new();
-    for entry in fs::read_dir(folder).unwrap() {
-        let path = entry.unwrap().path();
-        if path.is_dir() {
-            found.extend(files(&path, ending));
-        } else if path
-            .extension()
-            .is_some_and(|extension| extension == ending)
-        {
-            found.push(path);
-        }
-    }
-    found.sort();
-    found
-}
 
 fn english() -> Vec<String> {
     let files = files(Path::new("i18n/en"), "ftl");

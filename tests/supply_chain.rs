@@ -1,11 +1,15 @@
 //! What is built in besides our own: licences that allow handing the program on, no crate in two
 //! versions without a reason, nothing from elsewhere than the registry, no code of ours that is unsafe.
 
+#[path = "support/files.rs"]
+mod files;
+
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
+use files::files;
 use serde_json::Value;
 use spdx::{Expression, ParseMode};
 
@@ -167,20 +171,6 @@ fn nothing_in_the_lock_was_withdrawn_from_the_registry() {
         assert_eq!(was_withdrawn, Some(false), "{} {version}", name(&package));
     }
     assert!(seen > 200, "{seen}");
-}
-
-/// Files of a folder and those below it that end so.
-fn files(folder: &Path, ending: &str) -> Vec<PathBuf> {
-    let mut found = Vec::new();
-    for entry in fs::read_dir(folder).unwrap() {
-        let path = entry.unwrap().path();
-        if path.is_dir() {
-            found.extend(files(&path, ending));
-        } else if path.extension().is_some_and(|has| has == ending) {
-            found.push(path);
-        }
-    }
-    found
 }
 
 #[test]

@@ -15,6 +15,7 @@
 //! knot is as quick to tell as the first.
 
 mod braid;
+mod crossed;
 mod error;
 mod lattice;
 mod laying;

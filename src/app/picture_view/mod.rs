@@ -149,18 +149,21 @@ impl PictureView {
         if self.film == film {
             return;
         }
-        self.number += self.film.len().max(1) as u64;
+        self.replay();
         self.film = film;
         self.each = each;
-        self.frame.set(0);
-        self.begun.set(None);
     }
 
     /// Plays it once more from the beginning.
     pub fn replay(&mut self) {
-        self.number += self.film.len().max(1) as u64;
+        self.renew();
         self.frame.set(0);
         self.begun.set(None);
+    }
+
+    /// Another picture is wanted from now on: each of a film has a number of its own.
+    const fn renew(&mut self) {
+        self.number += self.film.len() as u64 + 1;
     }
 
     /// Goes on to what is to be shown now, and says when the next is due; nothing where the picture
@@ -214,7 +217,7 @@ impl PictureView {
                     View::RolledOut => View::RoundTheTube,
                     View::RoundTheTube => View::RolledOut,
                 };
-                self.number += self.film.len().max(1) as u64;
+                self.renew();
             }
             "f" | "F" => {
                 self.is_full = !self.is_full;

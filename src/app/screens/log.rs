@@ -138,7 +138,7 @@ impl ScreenPage for State {
                 .on_press(Message::Keep),
         );
         form = form.push(self.wrong_at(Keep));
-        page.push(scrollable(form).id(form_id()).width(Fill).height(Fill))
+        page.push(scrollable(form).id(FORM).width(Fill).height(Fill))
             .into()
     }
 
@@ -247,19 +247,16 @@ impl State {
 
 /// Puts the focus of the window on a field, and brings it into view.
 fn focus(field: LogField) -> Task<Message> {
-    #[expect(clippy::cast_precision_loss, reason = "a place on a scroll bar")]
-    let share = field as usize as f32 / (LogField::ALL.len() - 1) as f32;
     Task::batch([
         // Focusing what takes no text leaves every text field unfocused.
         operation::focus(id(field)),
         operation::select_all(id(field)),
-        operation::snap_to(form_id(), scrollable::RelativeOffset { x: 0.0, y: share }),
+        widgets::bring_field_into_view(FORM, &LogField::ALL, &field),
     ])
 }
 
-fn form_id() -> Id {
-    Id::new("log-form")
-}
+/// The widget that the form is scrolled in.
+const FORM: &str = "log-form";
 
 /// The widget of a field.
 fn id(field: LogField) -> Id {

@@ -112,3 +112,13 @@ pub fn bring_into_view<M: 'static>(list: &'static str, place: usize, lines: usiz
     let y = share.clamp(0.0, 1.0);
     operation::snap_to(Id::new(list), RelativeOffset { x: 0.0, y })
 }
+
+/// Scrolls a form so that one of its fields comes into view.
+pub fn bring_field_into_view<M: 'static, F: PartialEq>(
+    form: &'static str,
+    fields: &[F],
+    field: &F,
+) -> Task<M> {
+    let place = fields.iter().position(|one| one == field);
+    bring_into_view(form, place.unwrap_or(0), fields.len())
+}

@@ -59,8 +59,8 @@ struct Frame {
     hundredths: u16,
 }
 
-/// The frames of a tie, made one after another.
-struct Frames<'a> {
+/// What makes the frames of a tie.
+struct FrameMaker<'a> {
     script: &'a Script,
     words: &'a Words,
 }
@@ -82,18 +82,18 @@ impl ReelArgs {
             return Err(Complaint::input(sentence));
         }
         let script = Script::new(plan, AtOnce::WholeLeg);
-        let frames = Frames {
+        let maker = FrameMaker {
             script: &script,
             words,
         };
-        let count = u32::try_from(frames.all().count()).unwrap_or(u32::MAX);
+        let frames: Vec<Frame> = maker.all().collect();
         let view = if self.rolled_out {
             View::RolledOut
         } else {
             View::RoundTheTube
         };
         target::put(&file, self.replace, words, |draft| {
-            frames.write(draft, format, count, width, view)
+            write(&frames, draft, format, width, view, words)
         })
     }
 
@@ -122,7 +122,7 @@ impl ReelArgs {
     }
 }
 
-impl Frames<'_> {
+impl FrameMaker<'_> {
     fn all(&self) -> impl Iterator<Item = Frame> {
         let steps = self.script.places();
         let steps = steps.filter_map(|place| self.script.step(place));
@@ -166,13 +166,12 @@ impl Frames<'_> {
             ..staged(self.script, step, self.words)
         };
         let subject = Subject::of(self.script, step);
-        let count = match &step.what {
-            What::Lay(lay) => lay.crossings.len(),
-            _ => 0,
-        };
-        let moving = (1..count).map(|crossings| Frame {
+        // Of the film the first picture is the last one too.
+        let mut film = subject.film();
+        let standing = film.pop();
+        let moving = film.into_iter().skip(1).map(|subject| Frame {
             stage: stage.clone(),
-            subject: Some(subject.clone().laid_as_far_as(crossings)),
+            subject: Some(subject),
             hundredths: CROSSING,
         });
         let mut frames: Vec<Frame> = moving.collect();
@@ -181,7 +180,7 @@ impl Frames<'_> {
         let is_last = matches!(&step.what, What::Finish(finish) if matches!(finish.task, FinishTask::Done { .. }));
         frames.push(Frame {
             stage,
-            subject: Some(subject),
+            subject: standing,
             hundredths: if is_last {
                 LAST
             } else {
@@ -190,48 +189,43 @@ impl Frames<'_> {
         });
         frames
     }
+}
 
-    fn write(
-        &self,
-        draft: &mut File,
-        format: ReelFormat,
-        count: u32,
-        width: u16,
-        view: View,
-    ) -> Result<(), ReelError> {
-        let place = match view {
-            View::RoundTheTube => FramePlan::Beside,
-            View::RolledOut => {
-                let heights = self.all().filter(|frame| frame.subject.is_some());
-                let heights = heights.map(|frame| frame.stage.height_in_frame());
-                FramePlan::Under(heights.fold(0.0, f32::max))
-            }
-        };
-        let mut painter = Painter::new();
-        let samples = self.samples(count, place, width, view);
-        let mut reel = Reel::begin(BufWriter::new(draft), format, count, &samples)?;
-        drop(samples);
-        let mut progress = Progress::begin(count, self.words);
-        for (done, frame) in (1..).zip(self.all()) {
-            let image = frame.image(place, width, view, &mut painter);
-            reel.frame(image, frame.hundredths)?;
-            if !progress.goes_on(done) {
-                return Err(ReelError::Stopped { done, count });
-            }
+/// Paints one frame after another into a file.
+fn write(
+    frames: &[Frame],
+    draft: &mut File,
+    format: ReelFormat,
+    width: u16,
+    view: View,
+    words: &Words,
+) -> Result<(), ReelError> {
+    let place = match view {
+        View::RoundTheTube => FramePlan::Beside,
+        View::RolledOut => {
+            let pictured = frames.iter().filter(|frame| frame.subject.is_some());
+            let heights = pictured.map(|frame| frame.stage.height_in_frame());
+            FramePlan::Under(heights.fold(0.0, f32::max))
         }
-        reel.finish()
+    };
+    let count = u32::try_from(frames.len()).unwrap_or(u32::MAX);
+    let mut painter = Painter::new();
+    // Some from all over the tie: they hold all its colours.
+    let some = frames.iter().step_by((frames.len() / 6).max(1));
+    let samples: Vec<Image> = some
+        .map(|frame| frame.image(place, width, view, &mut painter).clone())
+        .collect();
+    let mut reel = Reel::begin(BufWriter::new(draft), format, count, &samples)?;
+    drop(samples);
+    let mut progress = Progress::begin(count, words);
+    for (done, frame) in (1..).zip(frames) {
+        let image = frame.image(place, width, view, &mut painter);
+        reel.frame(image, frame.hundredths)?;
+        if !progress.goes_on(done) {
+            return Err(ReelError::Stopped { done, count });
+        }
     }
-
-    /// Some of the frames, from all over the tie: they hold all its colours.
-    fn samples(&self, count: u32, place: FramePlan, width: u16, view: View) -> Vec<Image> {
-        let every = (count as usize / 6).max(1);
-        let frames = self.all().step_by(every);
-        let image = |frame: Frame| {
-            let mut painter = Painter::new();
-            frame.image(place, width, view, &mut painter).clone()
-        };
-        frames.map(image).collect()
-    }
+    reel.finish()
 }
 
 impl Frame {

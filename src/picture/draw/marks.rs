@@ -11,22 +11,20 @@ impl KnotDrawing<'_> {
     pub fn mark(&mut self, mark: Mark) {
         let scene = self.scene;
         let line = (0.08 * scene.layout.half_pitch).clamp(2.0, 5.0);
-        let edge = 2.0 * line;
+        // Each line twice: its edge, and itself.
+        let edged = [(Role::Ground, 3.0 * line), (Role::From, line)];
         for shape in scene.mark_shapes(mark) {
             match shape {
                 MarkShape::Line(from, to) => {
                     let between = Line::new(scene.point(from), scene.point(to));
-                    for (role, width) in [(Role::Ground, line + edge), (Role::From, line)] {
-                        self.items.push(DisplayItem::line(role, width, between));
-                    }
+                    let lines = edged.map(|(role, width)| DisplayItem::line(role, width, between));
+                    self.items.extend(lines);
                 }
                 MarkShape::Ring(at, radius) => {
                     let centre = scene.point(at);
-                    for (role, width) in [(Role::Ground, line + edge), (Role::From, line)] {
-                        let paint = Paint::Stroke(width.into());
-                        let ring = DisplayItem::circle(role, paint, centre, radius);
-                        self.items.push(ring);
-                    }
+                    self.items.extend(edged.map(|(role, width)| {
+                        DisplayItem::circle(role, Paint::Stroke(width.into()), centre, radius)
+                    }));
                 }
                 MarkShape::Number(at, number) => {
                     let centre = scene.point(at);

@@ -5,7 +5,7 @@ use kurbo::{Line, Rect};
 use super::item::{DisplayItem, Role};
 use super::knot::KnotDrawing;
 use crate::knot::Heading;
-use crate::picture::scene::{Limit, Outlines, Span};
+use crate::picture::scene::{Limit, Outlines, Span, VisibleLeg};
 
 impl KnotDrawing<'_> {
     /// Draws the ground and the tube.
@@ -48,15 +48,7 @@ impl KnotDrawing<'_> {
                     continue;
                 }
                 let width = (scene.layout.cord * 0.5).max(1.2);
-                let bight = Limit::Bight(scene.layout.offset(visible.cords));
-                let path = scene.cord_path(&visible, visible.cords);
-                let mut outlines = Outlines::default();
-                path.outline(
-                    (bight, bight),
-                    width,
-                    scene.projection.step(),
-                    &mut outlines,
-                );
+                let outlines = self.way(&visible, visible.cords, width);
                 self.place_within(&outlines, far, Role::ActiveBehind);
             }
         }
@@ -72,17 +64,19 @@ impl KnotDrawing<'_> {
                 if !scene.laid.is_next(visible.leg) {
                     continue;
                 }
-                let path = scene.cord_path(&visible, 1);
-                let bight = Limit::Bight(path.offset);
-                let mut outlines = Outlines::default();
-                path.outline(
-                    (bight, bight),
-                    width,
-                    scene.projection.step(),
-                    &mut outlines,
-                );
+                let outlines = self.way(&visible, 1, width);
                 self.place(&outlines, Role::ToCome, Role::ToCome);
             }
         }
+    }
+
+    /// The way that the cord of a pass takes along a leg, from bight to bight.
+    fn way(&self, visible: &VisibleLeg, pass: u16, width: f32) -> Outlines {
+        let path = self.scene.cord_path(visible, pass);
+        let bight = Limit::Bight(path.offset);
+        let mut outlines = Outlines::default();
+        let step = self.scene.projection.step();
+        path.outline((bight, bight), width, step, &mut outlines);
+        outlines
     }
 }

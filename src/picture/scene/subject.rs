@@ -62,8 +62,7 @@ impl Subject {
     }
 
     /// The same while a leg is laid no further than its first `crossings`; anything else as it is.
-    #[must_use]
-    pub fn laid_as_far_as(mut self, crossings: usize) -> Self {
+    fn laid_as_far_as(mut self, crossings: usize) -> Self {
         if let Self::Knot {
             moment: Moment::At {
                 crossings: told, ..

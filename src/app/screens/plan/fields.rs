@@ -22,11 +22,6 @@ pub(super) const FIELDS: [SetupField; 10] = [
 /// The widget that the form is scrolled in.
 pub(super) const FORM: &str = "plan-form";
 
-/// The place of a field in the order of the Tab key.
-pub(super) fn place(field: SetupField) -> usize {
-    FIELDS.iter().position(|one| *one == field).unwrap_or(0)
-}
-
 /// The widget of a field.
 pub(super) fn id(field: SetupField) -> Id {
     Id::from(format!("plan-{}", field.name()))

@@ -25,7 +25,7 @@ use crate::guide::SetupField;
 use crate::knot::{Hand, Side};
 use crate::pedal::{Intent, Press};
 use crate::session::new_tie;
-use fields::{FIELDS, FORM, id, place};
+use fields::{FIELDS, FORM, id};
 use findings::FitOutcome;
 use form::Action;
 pub use form::{Message, State};
@@ -147,6 +147,6 @@ fn focus(field: SetupField) -> Task<Message> {
     Task::batch([
         operation::focus(id(field)),
         operation::select_all(id(field)),
-        widgets::bring_into_view(FORM, place(field), FIELDS.len()),
+        widgets::bring_field_into_view(FORM, &FIELDS, &field),
     ])
 }

@@ -1,5 +1,6 @@
 //! The shelf screen: every tie that is kept, worked by keys alone.
 
+mod prompt;
 mod thumbnails;
 mod view;
 
@@ -7,7 +8,7 @@ use std::ops::Range;
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex, PoisonError};
 
-use iced::widget::{Id, operation};
+use iced::widget::operation;
 use iced::{Element, Task};
 
 use super::context::Context;
@@ -22,6 +23,7 @@ use crate::pedal::{Intent, Press};
 use crate::session::as_path;
 use crate::shelf::{Photograph, ShelfError, ShelfReading, Shelved, Tie, TieId, TieStatus};
 use crate::words::{Sentence, Spoken, Words};
+use prompt::{Asks, Prompt, label, line};
 use thumbnails::Thumbnails;
 
 /// How many ties are laid out at once.
@@ -39,21 +41,6 @@ pub struct State {
     report: Option<Sentence>,
     /// Each tie that is laid out, as it lies.
     thumbnails: Thumbnails,
-}
-
-/// A line that is being typed.
-struct Prompt {
-    asks: Asks,
-    text: String,
-}
-
-/// What is asked for.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Asks {
-    Name,
-    Note,
-    BackUp,
-    BringIn,
 }
 
 /// What happens on the screen besides presses.
@@ -436,20 +423,6 @@ impl State {
         let place = self.focus.saturating_sub(in_view.start);
         widgets::bring_into_view(LIST, place, in_view.len())
     }
-}
-
-const fn label(asks: Asks) -> &'static str {
-    match asks {
-        Asks::Name => "shelf-prompt-name",
-        Asks::Note => "shelf-prompt-note",
-        Asks::BackUp => "shelf-prompt-backup",
-        Asks::BringIn => "shelf-prompt-bring-in",
-    }
-}
-
-/// The line that is typed into.
-pub(super) fn line() -> Id {
-    Id::new("shelf-line")
 }
 
 /// The list of ties.

@@ -57,11 +57,6 @@ pub(super) const FIELDS: [StartField; 9] = [
 /// The widget that the form is scrolled in.
 pub(super) const FORM: &str = "start-form";
 
-/// The place of a field in the order of the Tab key.
-pub(super) fn place(field: StartField) -> usize {
-    FIELDS.iter().position(|one| *one == field).unwrap_or(0)
-}
-
 /// The widget of a field.
 pub(super) fn id(field: StartField) -> Id {
     Id::new(field.name())

@@ -23,7 +23,7 @@ use crate::session::{Inventory, inventory, new_tie};
 use crate::shelf::{self, ShelfError, ShelfReading, Shelved, Tie, TieId};
 use crate::words::{Remark, Sentence, Spoken, Words};
 pub use fields::StartField;
-use fields::{FIELDS, FORM, id, place, text_slot};
+use fields::{FIELDS, FORM, id, text_slot};
 use knot_form::{as_it_lies, first_tie};
 
 /// What is typed and what waits.
@@ -248,7 +248,7 @@ impl State {
                     Some(field) => Task::batch([
                         operation::focus(id(field)),
                         operation::select_all(id(field)),
-                        widgets::bring_into_view(FORM, place(field), FIELDS.len()),
+                        widgets::bring_field_into_view(FORM, &FIELDS, &field),
                     ]),
                     None => operation::focus(id(StartField::Begin)),
                 })
