@@ -7,7 +7,7 @@ use super::{BenchError, Millimetres};
 /// Whether a thread and its key are measured in inches or millimetres.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
 #[strum(serialize_all = "kebab-case")]
-pub enum System {
+pub enum ThreadSystem {
     /// Numbered and fractional inch threads.
     Inch,
     /// Metric threads.
@@ -19,7 +19,7 @@ pub enum System {
 pub struct Thread {
     name: &'static str,
     diameter: f64,
-    system: System,
+    system: ThreadSystem,
     key: &'static str,
     across_flats: f64,
 }
@@ -30,7 +30,7 @@ pub struct HexKey {
     /// Its size as it is sold: `2` or `5/64`.
     pub size: &'static str,
     /// Whether the size is in inches or millimetres.
-    pub system: System,
+    pub system: ThreadSystem,
     /// Across the flats.
     pub across_flats: Millimetres,
     /// Where the size is published.
@@ -41,7 +41,7 @@ const fn inch(name: &'static str, inches: f64, key: &'static str, across_flats: 
     Thread {
         name,
         diameter: inches * 25.4,
-        system: System::Inch,
+        system: ThreadSystem::Inch,
         key,
         across_flats: across_flats * 25.4,
     }
@@ -51,7 +51,7 @@ const fn metric(name: &'static str, diameter: f64, key: &'static str, across_fla
     Thread {
         name,
         diameter,
-        system: System::Metric,
+        system: ThreadSystem::Metric,
         key,
         across_flats,
     }
@@ -118,7 +118,7 @@ impl Thread {
     }
 
     /// Inch or metric.
-    pub const fn system(self) -> System {
+    pub const fn system(self) -> ThreadSystem {
         self.system
     }
 
@@ -134,8 +134,8 @@ impl Thread {
             system: self.system,
             across_flats: Millimetres::computed(self.across_flats),
             source: match self.system {
-                System::Inch => "ASME B18.3, set screws",
-                System::Metric => "DIN EN ISO 4026:2004",
+                ThreadSystem::Inch => "ASME B18.3, set screws",
+                ThreadSystem::Metric => "DIN EN ISO 4026:2004",
             },
         }
     }

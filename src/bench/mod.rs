@@ -49,7 +49,7 @@ pub use fit::{
     MOST_PASSES, Misfit, WeaveChoice, fit, why_nothing_fits,
 };
 pub use give::{Firmness, Give};
-pub use hex_key::{HexKey, System, Thread};
+pub use hex_key::{HexKey, Thread, ThreadSystem};
 pub use job::{Finish, RigJob};
 pub use kit::{KitItem, PassCord, Tool, bag, kit};
 pub use learning::{Sample, Scatter, TieKind, give_of_width, learnt, shared};

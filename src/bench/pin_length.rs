@@ -5,7 +5,7 @@
 //! it: round a pin of 12.7 mm two passes of 4 mm cord stay, round one of 9.5 mm a single pass may
 //! and two do not reliably. *Common practice, no source.*
 
-use super::{Millimetres, System};
+use super::{Millimetres, ThreadSystem};
 
 /// Of a pin, the part in its ring, when the wall is thinner or not known. *Derived: with the
 /// rule above, the check values hold for a seat of 1.6 mm to 4.7 mm.*
@@ -40,10 +40,10 @@ pub fn pin_holds(
 
 /// The shortest set screw in stock that is at least as long as `needed`; `needed` itself when
 /// the system is not known or none is so long.
-pub fn pin_to_buy(needed: Millimetres, system: Option<System>) -> Millimetres {
+pub fn pin_to_buy(needed: Millimetres, system: Option<ThreadSystem>) -> Millimetres {
     let lengths: &[f64] = match system {
-        Some(System::Inch) => &INCH_LENGTHS,
-        Some(System::Metric) => &METRIC_LENGTHS,
+        Some(ThreadSystem::Inch) => &INCH_LENGTHS,
+        Some(ThreadSystem::Metric) => &METRIC_LENGTHS,
         None => &[],
     };
     lengths

@@ -1,6 +1,6 @@
 //! The whole job at a look: its parts, how far each is, and the time that is left.
 
-use super::{Phase, Place, Progress, Rigging, Script};
+use super::{LegsLaid, Phase, Place, Rigging, Script};
 use crate::bench::TyingPace;
 use crate::knot::LayingOrder;
 
@@ -120,7 +120,7 @@ impl Script {
     /// # Ok::<(), marlinspeak::knot::KnotError>(())
     /// ```
     pub fn minutes_left(&self, place: Place, pace: TyingPace) -> f64 {
-        let Progress { laid, legs } = self.progress(place);
+        let LegsLaid { laid, legs } = self.progress(place);
         let tucks = self.plan().laying().tucks();
         let laying = pace.laying_minutes(legs, tucks);
         let beside = pace.minutes(legs, tucks) - laying;

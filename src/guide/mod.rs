@@ -42,7 +42,7 @@ pub use place::{Phase, Place};
 pub use plan::{CordRun, CordsError, Plan};
 pub use presets::{PresetNameError, Presets};
 pub use rigging::Rigging;
-pub use script::{Progress, Script};
+pub use script::{LegsLaid, Script};
 pub use search::{Question, Search};
 pub use setup::Setup;
 pub use setup_form::{SetupError, SetupField, SetupForm};

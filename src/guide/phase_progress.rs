@@ -1,6 +1,6 @@
 //! How far the tyer is with the part of the job that is in hand.
 
-use super::{Place, Progress, Rigging, Script};
+use super::{LegsLaid, Place, Rigging, Script};
 use crate::knot::LayingOrder;
 
 /// How much of a part of the job is done: of the bag, the rigging, the tying, the lifting, the
@@ -35,7 +35,7 @@ impl Script {
             Place::Kit { item } => (before(item), items.into()),
             Place::Rig { task } => (before(task), tasks.into()),
             Place::Begin { .. } | Place::Lay { .. } | Place::Check { .. } => {
-                let Progress { laid, legs } = self.progress(place);
+                let LegsLaid { laid, legs } = self.progress(place);
                 (laid, legs)
             }
             Place::Lift { task } => (before(task), self.lifts().into()),

@@ -19,7 +19,7 @@ use super::{AtOnce, Checks, Place, Plan, Step, What};
 /// # Ok::<(), marlinspeak::knot::KnotError>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Progress {
+pub struct LegsLaid {
     /// Legs that lie on the tube.
     pub laid: u32,
     /// Legs of the whole tie.
@@ -269,7 +269,7 @@ impl Script {
     }
 
     /// Legs laid when the tyer stands before the step at `place`.
-    pub fn progress(&self, place: Place) -> Progress {
+    pub fn progress(&self, place: Place) -> LegsLaid {
         let laying = self.plan.laying();
         let legs = laying.legs();
         let laid = match place {
@@ -283,7 +283,7 @@ impl Script {
             Place::Check { pass_leg } => laying.legs_before(pass_leg) + 1,
             Place::Lift { .. } | Place::Fair { .. } | Place::Finish { .. } => legs,
         };
-        Progress { laid, legs }
+        LegsLaid { laid, legs }
     }
 
     /// Whether there is a look at the work after this leg.

@@ -11,9 +11,9 @@
 
 mod file_logger;
 mod panics;
+mod platform;
 mod redaction;
 mod rotating_file;
-mod system;
 
 use std::fs;
 use std::io;
@@ -25,7 +25,7 @@ use directories::{BaseDirs, ProjectDirs};
 use log::LevelFilter;
 
 pub use panics::log_panics;
-pub use system::System;
+pub use platform::Platform;
 
 use file_logger::FileLogger;
 use rotating_file::RotatingFile;
@@ -67,7 +67,7 @@ fn start_of(doing: &str) -> String {
     format!(
         "start of {doing}: Marlinspeak {}, {}",
         env!("CARGO_PKG_VERSION"),
-        System::here()
+        Platform::here()
     )
 }
 

@@ -54,5 +54,5 @@ pub use opening::{InHand, Inventory, inventory, lesson_tie, lessons, new_tie, ne
 pub use page::{Keys, Page, PagePart};
 pub use settings_list::{Setting, SettingsAction, SettingsList};
 pub use tie_in_hand::TieInHand;
-pub use walk::{Action, Walk};
+pub use walk::{Walk, WalkAction};
 pub use work_timer::REST;

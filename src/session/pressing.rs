@@ -5,7 +5,7 @@ use std::time::Duration;
 use super::controller::Session;
 use super::effect::{Effect, Timer};
 use super::tie_in_hand::TieInHand;
-use super::walk::Action;
+use super::walk::WalkAction;
 use crate::guide::{AtOnce, Phase, Place};
 use crate::pedal::{Intent, Press};
 use crate::settings::Verbosity;
@@ -68,7 +68,7 @@ impl Session {
         let Some(tie) = &mut self.tie else { return };
         let before = tie.walk.place();
         match tie.walk.press(intent, &self.words) {
-            Action::Moved => {
+            WalkAction::Moved => {
                 tie.moved_from(before, now);
                 let to = tie.walk.place();
                 let is_last = to == tie.walk.script().last();
@@ -79,19 +79,19 @@ impl Session {
                 self.notices.screen_may_go_dark(None);
                 self.give_time(is_forward && !is_last, now);
             }
-            Action::Again if intent == Intent::Next && tie.may_be_logged() => {
+            WalkAction::Again if intent == Intent::Next && tie.may_be_logged() => {
                 let offer = self.words.remark(Remark::LogOfferSay);
                 let say = tie.walk.say().clone().then(&offer);
                 tie.walk.answer_with(offer.into());
                 self.tell(say);
             }
-            Action::Again => self.say_step(),
-            Action::Say(answer) => {
+            WalkAction::Again => self.say_step(),
+            WalkAction::Say(answer) => {
                 // What stands above the step is part of where the tyer is.
                 let notices = self.notices.say(&self.words);
                 self.tell(notices.then(&answer));
             }
-            Action::Leave => {
+            WalkAction::Leave => {
                 self.put_away();
                 self.effects.push(Effect::Leave);
             }

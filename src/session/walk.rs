@@ -5,7 +5,7 @@
 
 use super::page::Keys;
 use crate::bench::TyingPace;
-use crate::guide::{AtOnce, JobPart, Place, Progress, Script, Search, TakeBack};
+use crate::guide::{AtOnce, JobPart, LegsLaid, Place, Script, Search, TakeBack};
 use crate::pedal::Intent;
 use crate::picture::Subject;
 use crate::words::{Detail, Remark, Shown, Spoken, Words};
@@ -43,7 +43,7 @@ enum Mode {
 
 /// What a press came to.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Action {
+pub enum WalkAction {
     /// The step changed: say it and keep the place.
     Moved,
     /// Say what stands on the screen again.
@@ -81,7 +81,7 @@ impl Walk {
 
     /// Minutes until the last leg is laid at the tyer's pace, when that is known and a leg is left.
     fn minutes_left(&self) -> Option<u32> {
-        let Progress { laid, legs } = self.script.progress(self.place);
+        let LegsLaid { laid, legs } = self.script.progress(self.place);
         let left = Some(legs - laid).filter(|left| *left > 0)?;
         // Of the tucks there are as many left, in proportion.
         let of_all = self.script.plan().laying().tucks();
@@ -184,21 +184,21 @@ impl Walk {
     }
 
     /// Does what a press asks for.
-    pub fn press(&mut self, intent: Intent, words: &Words) -> Action {
+    pub fn press(&mut self, intent: Intent, words: &Words) -> WalkAction {
         self.answer = None;
         self.is_whereabouts = false;
         match intent {
             // Speed and pause are the session's affair: what is left of them is to say it again.
             Intent::Again | Intent::Slower | Intent::Faster | Intent::Pause => {
-                return Action::Again;
+                return WalkAction::Again;
             }
-            Intent::Leave => return Action::Leave,
+            Intent::Leave => return WalkAction::Leave,
             Intent::Where => {
                 let minutes = self.minutes_left();
                 let sentence = words.say_whereabouts(&self.script, self.place, minutes);
                 self.answer = Some(sentence.to_string());
                 self.is_whereabouts = true;
-                return Action::Say(sentence);
+                return WalkAction::Say(sentence);
             }
             Intent::Wrong => return self.wrong(words),
             Intent::Next | Intent::Back => {}
@@ -212,7 +212,7 @@ impl Walk {
                     self.script.back(self.place)
                 };
                 // At either end there is nothing but to say where that is.
-                place.map_or(Action::Again, |place| self.stand_at(place, words))
+                place.map_or(WalkAction::Again, |place| self.stand_at(place, words))
             }
             Mode::Wrong if is_next => self.take_back(words),
             Mode::Wrong => {
@@ -291,7 +291,7 @@ impl Walk {
         }
     }
 
-    fn stand_at(&mut self, place: Place, words: &Words) -> Action {
+    fn stand_at(&mut self, place: Place, words: &Words) -> WalkAction {
         if let Some(step) = self.script.step(place) {
             self.mode = Mode::Steps;
             self.place = place;
@@ -299,25 +299,25 @@ impl Walk {
             self.shown = words.show(self.script.plan().knot(), &step);
             self.say = words.say(&step);
         }
-        Action::Moved
+        WalkAction::Moved
     }
 
     /// Something is wrong; said once more, all is left as it is.
-    fn wrong(&mut self, words: &Words) -> Action {
+    fn wrong(&mut self, words: &Words) -> WalkAction {
         if !self.is_telling_steps() {
             return self.stand_at(self.place, words);
         }
         if self.script.is_off_pins(self.place) {
             let sentence = words.notice("wrong-after", &[]);
             self.answer = Some(sentence.to_string());
-            return Action::Say(sentence.into());
+            return WalkAction::Say(sentence.into());
         }
         self.learn_again_from(self.place);
         let back = self.script.take_back(self.place);
         self.mode = Mode::Wrong;
         self.shown = words.show_wrong(back.as_ref());
         self.say = words.say_wrong(back.as_ref());
-        Action::Again
+        WalkAction::Again
     }
 
     /// Something was wrong at this place: who learns is taught again from its leg on.
@@ -326,14 +326,14 @@ impl Walk {
         self.script = self.script.clone().learning_again(from);
     }
 
-    fn take_back(&mut self, words: &Words) -> Action {
+    fn take_back(&mut self, words: &Words) -> WalkAction {
         let is_going_on = matches!(self.mode, Mode::TakingBack(_));
         let Some(mut back) = self.script.take_back(self.place) else {
             let nothing = words.remark(Remark::TakeBackNothingSay);
             self.stand_at(self.place, words);
             self.answer = Some(nothing.to_string());
             self.say = nothing.then(&self.say);
-            return Action::Moved;
+            return WalkAction::Moved;
         };
         if is_going_on {
             // The hand has just come back there.
@@ -343,23 +343,23 @@ impl Walk {
         self.say = words.say_take_back(&back);
         self.mode = Mode::TakingBack(back);
         // The place so far is kept: a leg that is being taken back still lies there in part.
-        Action::Moved
+        WalkAction::Moved
     }
 
-    fn search(&mut self, search: Box<Search>, words: &Words) -> Action {
+    fn search(&mut self, search: Box<Search>, words: &Words) -> WalkAction {
         if let Some(place) = search.found() {
             self.learn_again_from(place);
             self.stand_at(place, words);
             let found = words.remark(Remark::FoundSay);
             self.answer = Some(found.to_string());
             self.say = found.then(&self.say);
-            return Action::Moved;
+            return WalkAction::Moved;
         }
         if let Some(question) = search.question() {
             self.shown = words.show_question(&question);
             self.say = words.say_question(&question);
         }
         self.mode = Mode::Searching(search);
-        Action::Again
+        WalkAction::Again
     }
 }

@@ -4,7 +4,7 @@ use jiff::Timestamp;
 use strum::IntoStaticStr;
 
 use super::Tie;
-use crate::guide::{AtOnce, Place, Progress, Script};
+use crate::guide::{AtOnce, LegsLaid, Place, Script};
 
 /// Whether a tie waits for its tyer.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, IntoStaticStr)]
@@ -29,7 +29,7 @@ pub struct Shelved {
     /// Whether it stands at the last step.
     pub is_done: bool,
     /// How many of its legs are laid.
-    pub progress: Progress,
+    pub progress: LegsLaid,
     /// Whole days since it was touched; never less than 0.
     pub days: i64,
     /// Whether the log has it.

@@ -13,7 +13,7 @@ use super::inches::{OnARule, Toward, whole};
 use super::pins::pin_of;
 use super::told_length::ToldLength;
 use super::{Units, Words};
-use crate::bench::{Millimetres, System};
+use crate::bench::{Millimetres, ThreadSystem};
 
 const MM_PER_INCH: f64 = 25.4;
 /// Three feet and more are told in feet.
@@ -41,7 +41,7 @@ enum Rounding {
     /// To a whole centimetre.
     Centimetres,
     /// As it is sold, whatever the tyer's units: never rounded.
-    AsSold(System),
+    AsSold(ThreadSystem),
 }
 
 /// A length as a message is told it.
@@ -97,7 +97,7 @@ pub(super) const fn centimetres(millimetres: f64) -> Length {
 }
 
 /// What is sold in sizes: set screws by their length, keys by what they measure across the flats.
-pub(super) const fn as_sold(length: Millimetres, system: System) -> Length {
+pub(super) const fn as_sold(length: Millimetres, system: ThreadSystem) -> Length {
     Length::new(length.get(), Rounding::AsSold(system))
 }
 
@@ -112,10 +112,10 @@ impl Length {
     /// What it is told as.
     fn told(self, units: Units) -> ToldLength {
         match (self.rounding, units) {
-            (Rounding::AsSold(System::Metric), _) => {
+            (Rounding::AsSold(ThreadSystem::Metric), _) => {
                 ToldLength::Mm(nearest(self.millimetres, 100.0))
             }
-            (Rounding::AsSold(System::Inch), _) => self.as_sold(),
+            (Rounding::AsSold(ThreadSystem::Inch), _) => self.as_sold(),
             (_, Units::Metric) => self.metric(),
             (_, Units::Inch) => self.inches(),
         }
@@ -304,13 +304,13 @@ mod tests {
     #[test]
     fn what_is_sold_in_sizes_is_told_in_its_own() {
         for units in Units::ALL {
-            let inch = |mm| told(as_sold(length(mm), System::Inch), units);
+            let inch = |mm| told(as_sold(length(mm), ThreadSystem::Inch), units);
             assert_eq!(inch(12.7), "1/2 in");
             assert_eq!(inch(31.75), "1 1/4 in");
             assert_eq!(inch(50.8), "2 in");
             assert_eq!(inch(25.4 * 5.0 / 64.0), "5/64 in");
             assert_eq!(inch(25.4 * 0.035), "0.035 in");
-            let metric = |mm| told(as_sold(length(mm), System::Metric), units);
+            let metric = |mm| told(as_sold(length(mm), ThreadSystem::Metric), units);
             assert_eq!(
                 (metric(12.0), metric(2.5)),
                 ("12 mm".into(), "2.5 mm".into())

@@ -43,7 +43,7 @@ pub use harmless::{harmless, shortened, shown_name, shown_note};
 pub use language::{UnknownLanguage, Words};
 pub use language_choice::{LanguageChoice, cycled};
 pub use settings::SettingValue;
-pub use showing::{Mark, Shown};
+pub use showing::{CrossingMark, Shown};
 pub use spoken::{Sentence, Spoken};
 pub use spoken_messages::Remark;
 pub use units::Units;

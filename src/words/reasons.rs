@@ -5,7 +5,7 @@ use fluent::fluent_args;
 
 use super::{Sentence, Words};
 use crate::files::{FileError, FormatError, Reason};
-use crate::logging::System;
+use crate::logging::Platform;
 use crate::shelf::{DocumentError, ShelfError};
 
 impl Words {
@@ -57,7 +57,7 @@ impl Words {
     }
 
     /// The first line of the doctor: what the program runs on.
-    pub fn doctor_head(&self, version: &str, system: &System) -> String {
+    pub fn doctor_head(&self, version: &str, system: &Platform) -> String {
         let known = |name: &Option<String>| name.clone().unwrap_or_else(|| "none".to_owned());
         let args = fluent_args! {
             "version" => version, "system" => system.name.as_str(),

@@ -7,7 +7,7 @@ use super::selectors::Selector;
 use super::setup_form::cure_args;
 use super::spoken_messages::SpokenMessage;
 use super::{Detail, Sentence, Shown, Spoken, Words};
-use crate::bench::{HexKey, KitItem, Millimetres, RigCaution, System, Thread};
+use crate::bench::{HexKey, KitItem, Millimetres, RigCaution, Thread, ThreadSystem};
 use crate::guide::{KitStep, Place, RigStep, Rigging, Script, Task};
 
 /// How many holes are told one by one.
@@ -339,8 +339,8 @@ fn set_thread(args: &mut FluentArgs, thread: Option<Thread>) {
     let name = thread.map_or("none", Thread::name);
     let numbered = name.strip_prefix('#');
     let fraction = thread
-        .filter(|thread| thread.system() == System::Inch && numbered.is_none())
-        .map(|thread| as_sold(thread.diameter(), System::Inch));
+        .filter(|thread| thread.system() == ThreadSystem::Inch && numbered.is_none())
+        .map(|thread| as_sold(thread.diameter(), ThreadSystem::Inch));
     args.set("thread", name);
     args.set("numbered", numbered.unwrap_or("none"));
     args.set(

@@ -7,7 +7,7 @@ use super::pins::set_nested;
 use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::{Spoken, Words};
-use crate::guide::{AtOnce, Plan, Progress};
+use crate::guide::{AtOnce, LegsLaid, Plan};
 
 impl Words {
     /// A tie in one line: "5 lead 7 bight, 2 passes".
@@ -35,7 +35,7 @@ impl Words {
     }
 
     /// How far a tie is and how many whole days ago it was touched.
-    pub fn tie_progress(&self, progress: Progress, days: i64) -> String {
+    pub fn tie_progress(&self, progress: LegsLaid, days: i64) -> String {
         let args = fluent_args! {
             "laid" => progress.laid, "legs" => progress.legs, "days" => days.max(0),
         };
@@ -80,7 +80,7 @@ impl Words {
     }
 
     /// What the app says when it opens: the tie that waits, or the knot that one press begins.
-    pub fn say_opening(&self, plan: &Plan, waiting: Option<Progress>) -> Spoken {
+    pub fn say_opening(&self, plan: &Plan, waiting: Option<LegsLaid>) -> Spoken {
         let mut args = fluent_args! {
             "leads" => plan.knot().leads(), "bights" => plan.knot().bights(),
         };

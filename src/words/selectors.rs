@@ -1,6 +1,6 @@
 //! Selectors: how a value of the domain is named to a message.
 
-use crate::bench::{Counted, DrawnUp, FitSection, System, Tool};
+use crate::bench::{Counted, DrawnUp, FitSection, ThreadSystem, Tool};
 use crate::guide::{Caution, Landing, LegShare, LessonState, LiftTask, SetupField};
 use crate::knot::{Hand, Heading, Quantity, Rim, Side};
 use crate::shelf::TieStatus;
@@ -43,7 +43,7 @@ by_variant_name!(
     Rim,
     SetupField,
     Side,
-    System,
+    ThreadSystem,
     TieStatus,
     Tool,
 );

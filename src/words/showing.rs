@@ -24,7 +24,7 @@ pub struct Shown {
     /// The line in words alone, where it has a sign such as an arrow.
     pub plain_line: Option<String>,
     /// The crossings in the order they are met.
-    pub marks: Vec<Mark>,
+    pub marks: Vec<CrossingMark>,
     /// What else there is to say of the step: each a short line.
     pub notes: Vec<String>,
     /// What can hurt here.
@@ -34,7 +34,7 @@ pub struct Shown {
 /// A crossing on the screen: its word, and whether it is over, so that it can differ in shape
 /// and colour too.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Mark {
+pub struct CrossingMark {
     /// Whether the cord in hand goes over; otherwise it goes under.
     pub over: bool,
     /// The word with its count of cords.
@@ -246,9 +246,9 @@ impl Words {
     }
 
     /// Overs and unders in the order in which a leg meets them.
-    fn show_crossings(&self, crossings: &[Crossing]) -> Vec<Mark> {
+    fn show_crossings(&self, crossings: &[Crossing]) -> Vec<CrossingMark> {
         let count = crossings.len();
-        let mark = |(index, crossing): (usize, &Crossing)| Mark {
+        let mark = |(index, crossing): (usize, &Crossing)| CrossingMark {
             over: crossing.over,
             text: self.text("lay-show-crossing", &crossing_args(crossing, index, count)),
         };

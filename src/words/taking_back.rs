@@ -5,7 +5,7 @@ use fluent::fluent_args;
 use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::step_args::{crossing_args, question_args, take_back_args};
-use super::{Mark, Shown, Spoken, Words};
+use super::{CrossingMark, Shown, Spoken, Words};
 use crate::guide::{Question, TakeBack};
 
 impl Words {
@@ -53,7 +53,7 @@ impl Words {
             .crossings
             .iter()
             .enumerate()
-            .map(|(index, crossing)| Mark {
+            .map(|(index, crossing)| CrossingMark {
                 over: crossing.over,
                 text: self.text(
                     "take-back-show-crossing",

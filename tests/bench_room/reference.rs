@@ -1,7 +1,7 @@
 //! Published tables; each file under `tests/data` names its source in its first lines.
 
 use marlinspeak::bench::{
-    BenchError, Millimetres, STANDARD_CORDS, System, Thread, crimp, pin_chord,
+    BenchError, Millimetres, STANDARD_CORDS, Thread, ThreadSystem, crimp, pin_chord,
 };
 
 use crate::{mm, rows};
@@ -84,8 +84,8 @@ fn every_thread_has_the_hex_key_of_the_standards() {
     for row in table {
         let thread = Thread::parse(row[0]).unwrap();
         let (scale, system) = match row[2] {
-            "in" => (25.4, System::Inch),
-            _ => (1.0, System::Metric),
+            "in" => (25.4, ThreadSystem::Inch),
+            _ => (1.0, ThreadSystem::Metric),
         };
         let key = thread.hex_key();
         assert_eq!((thread.name(), key.size), (row[0], row[3]));

@@ -8,7 +8,7 @@ use iced::Size;
 
 use super::text_metrics::TextMetrics;
 use crate::app::theme;
-use crate::words::{Mark, Shown};
+use crate::words::{CrossingMark, Shown};
 
 /// The line's size where there is room: 0.7° at the tyer's distance, by EN 301 549 5.1.4 (see
 /// [`super::type_size`]).
@@ -159,7 +159,7 @@ impl Sizes {
     }
 }
 
-fn word_ems(mark: &Mark) -> f32 {
+fn word_ems(mark: &CrossingMark) -> f32 {
     let font = if mark.over { theme::BOLD } else { theme::FACE };
     TextMetrics::new(&mark.text, font).ems()
 }

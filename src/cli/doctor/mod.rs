@@ -16,7 +16,7 @@ use std::time::Duration;
 use super::complaint::Complaint;
 use super::print::print;
 use crate::files::Reason;
-use crate::logging::{self, System};
+use crate::logging::{self, Platform};
 use crate::pedal::{self, Plugged};
 use crate::settings::{SettingsFile, SettingsHealth};
 use crate::shelf::{DocumentState, Shelf};
@@ -56,7 +56,7 @@ impl Finding {
 /// pedals and the log file are not needed.
 pub(super) fn run(words: &Words) -> Result<ExitCode, Complaint> {
     let version = env!("CARGO_PKG_VERSION");
-    tell(words, &words.doctor_head(version, &System::here()))?;
+    tell(words, &words.doctor_head(version, &Platform::here()))?;
     let looks: &[fn(&Words) -> Finding] = &[
         #[cfg(feature = "window")]
         display::look,

@@ -1,6 +1,6 @@
 //! The tying screen: the one line that matters, its crossings, and where the tyer is.
 
-mod strip;
+mod job_strip;
 mod view;
 
 use iced::widget::space;

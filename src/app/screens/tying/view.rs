@@ -5,14 +5,14 @@
 use iced::widget::{column, container, responsive, row, space, text};
 use iced::{Center, Element, Fill, Padding, Size};
 
-use super::strip::{self, Strip};
+use super::job_strip::{self, JobStrip};
 use crate::app::picture_view::{PictureView, Placement};
 use crate::app::text_layout::text_metrics::TextMetrics;
 use crate::app::text_layout::type_fitting::{self, Sizes, Texts};
 use crate::app::widgets::repaint_layer::{self, layer};
 use crate::app::{theme, widgets};
 use crate::session::{self, PagePart};
-use crate::words::{Mark, Shown};
+use crate::words::{CrossingMark, Shown};
 
 /// The page with as much around its heart as leaves room for it.
 pub(super) fn fitted<'a, M: 'a>(
@@ -80,13 +80,13 @@ fn fit_page<'a, M: 'a>(
             .style(theme::quiet);
         names = names.push(space::horizontal()).push(tie);
     }
-    let strip = Strip {
+    let strip = JobStrip {
         parts: &around.job,
         time_left: around.time_left.as_deref(),
         has_names: frame.has_strip_names,
     };
     // The room below it is its own, so that it is painted with the heart as one.
-    let head = column![strip::strip(strip, room.width), names].spacing(HEAD_GAP);
+    let head = column![job_strip::strip(strip, room.width), names].spacing(HEAD_GAP);
     let head = container(head).padding(Padding::ZERO.bottom(SPACING));
     let words = column![
         words(shown, around, sizes),
@@ -234,7 +234,7 @@ fn heart<'a, M: 'a>(shown: &'a Shown, sizes: Sizes) -> Element<'a, M> {
     layer((&shown.line, &shown.notes), heart)
 }
 
-fn plate<'a, M: 'a>(mark: &'a Mark, size: f32) -> Element<'a, M> {
+fn plate<'a, M: 'a>(mark: &'a CrossingMark, size: f32) -> Element<'a, M> {
     let word = text(&mark.text).size(size);
     let word = if mark.over {
         word.font(theme::BOLD)
@@ -383,6 +383,6 @@ impl PageFrame {
             .at(self.head, width)
             .height
             .max(theme::SMALL * 1.3);
-        strip::height(self.has_strip_names) + HEAD_GAP + names + SPACING
+        job_strip::height(self.has_strip_names) + HEAD_GAP + names + SPACING
     }
 }

@@ -9,7 +9,7 @@ use crate::session::PagePart;
 
 /// What stands in the strip.
 #[derive(Clone, Copy)]
-pub(super) struct Strip<'a> {
+pub(super) struct JobStrip<'a> {
     pub parts: &'a [PagePart],
     pub time_left: Option<&'a str>,
     /// Whether there is room for the names of the parts.
@@ -28,7 +28,7 @@ pub(super) const fn height(has_names: bool) -> f32 {
 
 /// The strip in this width. Where not all names have room, the part in hand and the one after it are
 /// named.
-pub(super) fn strip<'a, M: 'a>(strip: Strip<'_>, width: f32) -> Element<'a, M> {
+pub(super) fn strip<'a, M: 'a>(strip: JobStrip<'_>, width: f32) -> Element<'a, M> {
     let ems = |text: &str| TextMetrics::new(text, theme::BOLD).ems() * theme::SMALL + GAP;
     let time = strip.time_left.map_or(0.0, ems);
     let here = strip.parts.iter().position(|part| part.is_now);

@@ -7,7 +7,7 @@ use std::fmt;
 ///
 /// It prints in English, as the log file has it; for a tyer the words put it into theirs.
 #[derive(Clone, Debug)]
-pub struct System {
+pub struct Platform {
     /// The name that it gives itself.
     pub name: String,
     /// The kind of processor.
@@ -24,7 +24,7 @@ pub struct System {
     pub locale: Option<String>,
 }
 
-impl System {
+impl Platform {
     /// What this process runs on.
     pub fn here() -> Self {
         let named = |name: &str| env::var(name).ok().filter(|value| !value.is_empty());
@@ -40,7 +40,7 @@ impl System {
     }
 }
 
-impl fmt::Display for System {
+impl fmt::Display for Platform {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let known = |name: &Option<String>| name.clone().unwrap_or_else(|| "unknown".to_owned());
         let yes = |is_set| if is_set { "yes" } else { "no" };
