@@ -28,6 +28,21 @@ pub struct Braid {
 }
 
 /// The finished knot. See [`Braid`] for the rules.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Braid, Counts, Millimetres};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// // A doubled 3 lead 5 bight of 4 mm line on a bell rope of 20 mm.
+/// let bell_rope = Braid::new(Counts::new(3, 5, 2).unwrap(), mm(4.0), mm(20.0));
+/// let tight = bell_rope.tight().unwrap();
+/// assert!((tight.width.get() - 22.2).abs() < 0.1);
+/// // Opened to 26 mm it hides less, and its legs stand nearer to the axis.
+/// let opened = bell_rope.opened(mm(26.0)).unwrap();
+/// assert!(tight.is_tight() && !opened.is_tight());
+/// assert!(opened.cover < tight.cover && opened.angle < tight.angle);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct KnotShape {
     /// Overall width, from outer edge to outer edge of the bights.
@@ -315,6 +330,18 @@ pub(super) fn most(bound: f64, least: u16) -> Option<u16> {
 
 /// Why a knot does not go round an object. The words for it that a tyer reads are made
 /// elsewhere; its own are for logs and for users of the library.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Braid, Counts, Millimetres, ShapeError};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// // Nine doubled bights of 4 mm line do not go round a bell rope of 20 mm; eight do.
+/// let crowded = Braid::new(Counts::new(4, 9, 2).unwrap(), mm(4.0), mm(20.0));
+/// let error = crowded.tight().unwrap_err();
+/// assert!(matches!(error, ShapeError::TooFull { most_bights: Some(8), .. }));
+/// assert!(error.to_string().contains("do not go round side by side"));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Error)]
 pub enum ShapeError {
     /// The cord is thicker than what it goes round.

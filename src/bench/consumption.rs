@@ -6,6 +6,17 @@ use super::{BenchError, Correction, Counts, Millimetres};
 use crate::knot::Nest;
 
 /// What a piece of cord has beyond what lies in the knot.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Allowances, Millimetres};
+///
+/// let usual = Allowances::default();
+/// assert_eq!(usual.total().get(), 400.0);
+/// // Who works with a needle holds on to less.
+/// let holding = Millimetres::new(40.0).unwrap();
+/// assert_eq!(Allowances { holding, ..usual }.total().get(), 340.0);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Allowances {
     /// The end left at the start.
@@ -43,12 +54,39 @@ impl Allowances {
 /// the pin and half the cord. Off the pins, `pin` is `None` and the bight closes to the
 /// cord's own radius. Followers turn outside the bight on one rim and inside on the other,
 /// so the first pass is their mean. *Derived from common practice, no source.*
+///
+/// # Examples
+/// ```
+/// use std::f64::consts::FRAC_PI_3;
+///
+/// use marlinspeak::bench::{Millimetres, bight_turn};
+///
+/// // Legs of 4 mm cord at 60° from the axis turn by a sixth of a circle. Round a screw of 4 mm that
+/// // circle is twice as wide as where the bight has closed.
+/// let four = Millimetres::new(4.0).unwrap();
+/// let on_screw = bight_turn(four, Some(four), FRAC_PI_3);
+/// assert!((on_screw.get() - 4.19).abs() < 0.01);
+/// assert_eq!(on_screw.get(), 2.0 * bight_turn(four, None, FRAC_PI_3).get());
+/// ```
 pub fn bight_turn(cord: Millimetres, pin: Option<Millimetres>, angle: f64) -> Millimetres {
     let radius = f64::midpoint(cord.get(), pin.map_or(0.0, Millimetres::get));
     Millimetres::computed(radius * (PI - 2.0 * angle))
 }
 
 /// How much cord a tie takes.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Allowances, Consumption, Correction, Counts, Millimetres};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// // A doubled 5 lead 7 bight has 28 legs and as many turns at the rims: here of 60 and 4 mm.
+/// let (counts, allowances) = (Counts::new(5, 7, 2).unwrap(), Allowances::default());
+/// let as_estimated = Correction::default();
+/// let cord = Consumption::new(counts, mm(60.0), mm(4.0), as_estimated, allowances);
+/// assert_eq!(cord.in_knot().get(), 28.0 * 64.0);
+/// assert_eq!(cord.to_cut().get(), 28.0 * 64.0 + allowances.total().get());
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Consumption {
     counts: Counts,
@@ -60,6 +98,20 @@ pub struct Consumption {
 }
 
 /// A length of cord to be cut.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Allowances, Consumption, Correction, Counts, Millimetres};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let (counts, allowances) = (Counts::new(5, 7, 3).unwrap(), Allowances::default());
+/// let as_estimated = Correction::default();
+/// let cord = Consumption::new(counts, mm(60.0), mm(4.0), as_estimated, allowances);
+/// // One cord for the lead pass, another for the two that follow; each has tails of its own.
+/// let pieces = cord.pieces(&[1, 2]).unwrap();
+/// let lengths: Vec<_> = pieces.iter().map(|piece| (piece.passes, piece.length.get())).collect();
+/// assert_eq!(lengths, [(1, 896.0 + 400.0), (2, 1792.0 + 400.0)]);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct CordPiece {
     /// The strand it makes, 1 … strands.

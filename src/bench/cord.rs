@@ -3,6 +3,18 @@
 use super::{Give, Millimetres};
 
 /// A round cord.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Cord, Millimetres};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let white = Cord::new(mm(4.0)).named("white");
+/// let cut = mm(2600.0);
+/// assert_eq!(white.grams(cut), None, "nobody has weighed it");
+/// let weighed = Cord { grams_per_metre: Some(10.0), ..white };
+/// assert_eq!(weighed.grams(cut), Some(26.0));
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct Cord {
     /// Its diameter as it lies in the knot.

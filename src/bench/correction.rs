@@ -86,6 +86,20 @@ impl Correction {
 }
 
 /// What the log says of ties in one weave, for every number of passes.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Correction, Corrections};
+///
+/// // Doubled knots took a tenth more cord than was worked out; no other kind was measured.
+/// let doubled = Correction::new(1.1, 1.0).unwrap().from_ties(2);
+/// let corrections = Corrections::by_passes(|passes| match passes {
+///     2 => doubled,
+///     _ => Correction::default(),
+/// });
+/// assert_eq!(corrections.of(2).length(), 1.1);
+/// assert_eq!(corrections.of(3), Correction::default());
+/// ```
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Corrections {
     by_passes: [Correction; MOST_PASSES],

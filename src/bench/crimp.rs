@@ -30,23 +30,70 @@ const SQRT_3: f64 = 1.732_050_807_568_877_2;
 
 /// Crimp of a cord of this diameter that crosses others at this spacing, as a fraction of
 /// the spacing: exact, and no more than [`JAMMED`].
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Millimetres, crimp};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// // Where crossings stand three diameters apart, a cord is about a sixteenth longer.
+/// assert!((crimp::crimp(mm(12.0), mm(4.0)) - 1.0 / 16.0).abs() < 0.005);
+/// // Drawn tighter than round cords can cross, they flatten instead: no more goes in.
+/// assert_eq!(crimp::crimp(mm(4.0), mm(4.0)), crimp::JAMMED);
+/// ```
 pub fn crimp(spacing: Millimetres, cord: Millimetres) -> f64 {
     exact(spacing, cord).unwrap_or(JAMMED)
 }
 
 /// Exact crimp, or `None` closer than round cords can cross.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Millimetres, crimp};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// // Round cords of 4 mm cross no closer than √3 · 4 = 6.93 mm.
+/// assert_eq!(crimp::exact(mm(6.9), mm(4.0)), None);
+/// assert!(crimp::exact(mm(7.0), mm(4.0)).is_some_and(|crimp| crimp < crimp::JAMMED));
+/// ```
 pub fn exact(spacing: Millimetres, cord: Millimetres) -> Option<f64> {
     let spacing = spacing.get() / (2.0 * cord.get());
     Some((WeaveAngle::at(spacing)?.length() / spacing - 1.0).max(0.0))
 }
 
 /// Peirce's approximation `(9/16) (w/p)²`.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Millimetres, crimp};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let off = |spacing| {
+///     let (spacing, cord) = (mm(spacing), mm(4.0));
+///     crimp::approximate(spacing, cord) - crimp::exact(spacing, cord).unwrap()
+/// };
+/// // Near enough at a spacing of two diameters and more, and too much where cords jam.
+/// assert!(off(8.0).abs() < 0.005 && off(12.0).abs() < 0.005);
+/// assert!(crimp::approximate(mm(4.0), mm(4.0)) > 2.0 * crimp::JAMMED);
+/// ```
 pub fn approximate(spacing: Millimetres, cord: Millimetres) -> f64 {
     9.0 / 16.0 * (cord.get() / spacing.get()).powi(2)
 }
 
 /// The spacing at which a cord has this much length from crossing to crossing: the inverse
 /// of `spacing × (1 + crimp)`.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Millimetres, crimp};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// // Thirteen millimetres of cord from crossing to crossing go into this much of the way.
+/// let spacing = crimp::spacing_holding(mm(13.0), mm(4.0));
+/// assert!((spacing.get() - 12.3).abs() < 0.1);
+/// let held = spacing.get() * (1.0 + crimp::crimp(spacing, mm(4.0)));
+/// assert!((held - 13.0).abs() < 1e-6);
+/// ```
 pub fn spacing_holding(length_between: Millimetres, cord: Millimetres) -> Millimetres {
     let diameter = 2.0 * cord.get();
     let target = length_between.get() / diameter;

@@ -5,6 +5,16 @@ use thiserror::Error;
 use strum::IntoStaticStr;
 
 /// A count that is described at the bench.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{BenchError, Counted, Millimetres, Tube};
+///
+/// // One hole makes no row.
+/// let error = Tube::ringed(Millimetres::new(45.0).unwrap(), &[14, 1]).unwrap_err();
+/// let counted = Counted::Holes;
+/// assert_eq!(error, BenchError::OutOfRange { counted, given: 1, least: 2, most: 1998 });
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
 #[strum(serialize_all = "kebab-case")]
 pub enum Counted {
@@ -16,6 +26,17 @@ pub enum Counted {
 
 /// Why a description cannot be used. The words for it that a tyer reads are made elsewhere; its
 /// own are for logs and for users of the library.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{BenchError, Thread, Tube};
+///
+/// // What was typed comes back, to be shown beside what would do.
+/// let given = "m7".to_owned();
+/// assert_eq!(Thread::parse(" m7 ").unwrap_err(), BenchError::UnknownThread { given });
+/// let error = Tube::parse_rows("14 and 20").unwrap_err();
+/// assert_eq!(error.to_string(), "rows are whole numbers and commas, not \"14 and 20\"");
+/// ```
 #[derive(Clone, Debug, PartialEq, Error)]
 pub enum BenchError {
     /// A count outside its bounds.

@@ -22,6 +22,16 @@ use super::{BenchError, Interlacing};
 pub struct Give(f64);
 
 /// What a cord is like, for want of a measured [`Give`].
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Firmness, Give};
+///
+/// assert_eq!("soft".parse(), Ok(Firmness::Soft));
+/// assert_eq!(Give::from(Firmness::Hard), Give::HARD);
+/// // A cord that was measured lies as it lies, and needs no word for it.
+/// assert_eq!(Firmness::of(Give::new(1.75).unwrap()), None);
+/// ```
 #[derive(
     Clone, Copy, Debug, Default, PartialEq, Eq, Hash, EnumString, IntoStaticStr, VariantArray,
 )]

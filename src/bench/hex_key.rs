@@ -5,6 +5,15 @@ use strum::IntoStaticStr;
 use super::{BenchError, Millimetres};
 
 /// Whether a thread and its key are measured in inches or millimetres.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Thread, ThreadSystem};
+///
+/// let system = |packet| Thread::parse(packet).map(Thread::system);
+/// assert_eq!(system("M4x0.7"), Ok(ThreadSystem::Metric));
+/// assert_eq!(system("1/4-20"), Ok(ThreadSystem::Inch));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
 #[strum(serialize_all = "kebab-case")]
 pub enum ThreadSystem {
@@ -15,6 +24,16 @@ pub enum ThreadSystem {
 }
 
 /// The thread of a pin, one of the table.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::Thread;
+///
+/// // The cord bends round the outside of the thread; the pitch makes no difference.
+/// let screw = Thread::parse("m5x0.8").unwrap();
+/// assert_eq!((screw.name(), screw.diameter().get()), ("M5", 5.0));
+/// assert!(Thread::parse("M7").is_err(), "not one that set screws are sold in");
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Thread {
     name: &'static str,
@@ -25,6 +44,15 @@ pub struct Thread {
 }
 
 /// A hex key.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::Thread;
+///
+/// let key = Thread::parse("M5").unwrap().hex_key();
+/// assert_eq!((key.size, key.across_flats.get()), ("2.5", 2.5));
+/// assert!(key.source.contains("4026"));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct HexKey {
     /// Its size as it is sold: `2` or `5/64`.

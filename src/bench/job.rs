@@ -3,6 +3,19 @@
 use super::{Allowances, Correction, Counts, Give, Millimetres, Tube};
 
 /// What the knot is to be when finished.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Counts, Finish, Millimetres, RigJob, Tube, rig};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let tube = Tube::ringed(mm(45.0), &[14, 20]).unwrap();
+/// // A doubled 4 lead 7 bight of 3 mm line for a boathook of 30 mm, opened to 24 mm.
+/// let finish = Finish { around: mm(30.0), open_to: Some(mm(24.0)) };
+/// let job = RigJob::new(Counts::new(4, 7, 2).unwrap(), &tube, mm(3.0));
+/// let rigged = rig(&RigJob { finish: Some(finish), ..job }).unwrap();
+/// assert_eq!(rigged.shape.width, mm(24.0));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Finish {
     /// Diameter of the object it will sit on.
@@ -12,6 +25,20 @@ pub struct Finish {
 }
 
 /// A knot to be tied on a tube.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Counts, Give, Millimetres, RigJob, Tube, rig};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let tube = Tube::ringed(mm(45.0), &[14, 20]).unwrap();
+/// let soft = RigJob::new(Counts::new(5, 7, 2).unwrap(), &tube, mm(4.0));
+/// // Hard cord does not lie so close: the knot comes out wider, and less slack is drawn out of it.
+/// let hard = RigJob { give: Give::HARD, ..soft.clone() };
+/// let [soft, hard] = [soft, hard].map(|job| rig(&job).unwrap());
+/// assert!(soft.shape.width < hard.shape.width);
+/// assert!(soft.laid.slack > hard.laid.slack);
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct RigJob<'a> {
     /// Leads, bights and passes.

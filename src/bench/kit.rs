@@ -7,6 +7,21 @@ use crate::knot::Nest;
 use super::{BenchError, Cord, CordPiece, HexKey, Layout, Millimetres, Rig, Thread, Tube};
 
 /// A cord and the passes it makes.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{
+///     BenchError, Cord, Counts, Millimetres, PassCord, RigJob, Tube, kit, rig,
+/// };
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let tube = Tube::ringed(mm(45.0), &[14, 20]).unwrap();
+/// let rigged = rig(&RigJob::new(Counts::new(5, 7, 2).unwrap(), &tube, mm(4.0))).unwrap();
+/// // A blue cord for one pass leaves the other of two without a cord.
+/// let blue = PassCord { cord: Cord::new(mm(4.0)).named("blue"), passes: 1 };
+/// let error = kit(&rigged, &tube, &[blue]).unwrap_err();
+/// assert_eq!(error, BenchError::PassesShared { shared: 1, passes: 2 });
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct PassCord {
     /// The cord.
@@ -16,6 +31,20 @@ pub struct PassCord {
 }
 
 /// One thing in the bag.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Counts, KitItem, Millimetres, RigJob, Thread, Tube, bag, rig};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let mut tube = Tube::ringed(mm(45.0), &[14, 20]).unwrap();
+/// tube.thread = Some(Thread::parse("M4").unwrap());
+/// let rigged = rig(&RigJob::new(Counts::new(5, 7, 2).unwrap(), &tube, mm(4.0))).unwrap();
+/// let items = bag(&rigged, &tube, []);
+/// // Seven pins a rim, long enough for two passes of 4 mm, and the key that turns them.
+/// assert!(items.contains(&KitItem::Pins { count: 14, length: mm(12.0), thread: tube.thread }));
+/// assert!(items.iter().any(|item| matches!(item, KitItem::HexKey(key) if key.size == "2")));
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 pub enum KitItem {
     /// The tube.
@@ -65,6 +94,18 @@ pub enum KitItem {
 }
 
 /// What a tie needs beside cord, tube and pins. *Common practice, no source.*
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Counts, KitItem, Millimetres, RigJob, Tool, Tube, bag, rig};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let tube = Tube::ringed(mm(45.0), &[14, 20]).unwrap();
+/// let rigged = rig(&RigJob::new(Counts::new(3, 5, 1).unwrap(), &tube, mm(4.0))).unwrap();
+/// let items = bag(&rigged, &tube, []);
+/// let packed = |tool| items.contains(&KitItem::Tool(tool));
+/// assert!(packed(Tool::Blade) && packed(Tool::Sealing), "the ends are cut, and kept from fraying");
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
 #[strum(serialize_all = "kebab-case")]
 pub enum Tool {
@@ -97,11 +138,41 @@ impl KitItem {
 ///
 /// # Errors
 /// [`BenchError::PassesShared`] when the cords do not make the passes of the knot.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Cord, Counts, KitItem, Millimetres, PassCord, RigJob, Tube, kit, rig};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let tube = Tube::ringed(mm(45.0), &[14, 20]).unwrap();
+/// let rigged = rig(&RigJob::new(Counts::new(5, 7, 2).unwrap(), &tube, mm(4.0))).unwrap();
+/// let cords = ["blue", "white"].map(|name| PassCord {
+///     cord: Cord::new(mm(4.0)).named(name),
+///     passes: 1,
+/// });
+/// let items = kit(&rigged, &tube, &cords).unwrap();
+/// let is_cord = |item: &&KitItem| matches!(item, KitItem::Cord { pieces: 1, .. });
+/// assert_eq!(items.iter().filter(is_cord).count(), 2);
+/// ```
 pub fn kit(rig: &Rig, tube: &Tube, cords: &[PassCord]) -> Result<Vec<KitItem>, BenchError> {
     Ok(bag(rig, tube, cord_items(rig, cords)?))
 }
 
 /// The bag for this rig with these items of cord.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Cord, Counts, KitItem, Millimetres, RigJob, Tube, bag, rig};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// // A bottle has no rings: its pins stand where a printed strip has its marks.
+/// let bottle = Tube::plain(mm(70.0));
+/// let rigged = rig(&RigJob::new(Counts::new(5, 7, 2).unwrap(), &bottle, mm(4.0))).unwrap();
+/// let cord = KitItem::cord(Cord::new(mm(4.0)), 1, rigged.cord.per_strand());
+/// let items = bag(&rigged, &bottle, [cord.clone()]);
+/// assert!(items.contains(&cord));
+/// assert!(items.contains(&KitItem::Strip { length: bottle.circumference() }));
+/// ```
 pub fn bag(rig: &Rig, tube: &Tube, cords: impl IntoIterator<Item = KitItem>) -> Vec<KitItem> {
     let mut items = vec![
         KitItem::Tube {

@@ -7,6 +7,16 @@
 use super::{Braid, Counts, Give, Interlacing, Millimetres};
 
 /// The ties that teach of one another: of so many passes, in one weave.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Counts, TieKind};
+///
+/// let kind = |leads, bights, passes| TieKind::from(Counts::new(leads, bights, passes).unwrap());
+/// // A tiller grip teaches of a boathook ring, when both are doubled.
+/// assert_eq!(kind(5, 7, 2), kind(4, 7, 2));
+/// assert_ne!(kind(5, 7, 2), kind(5, 7, 1));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub struct TieKind {
     /// 1 is single, 2 doubled.
@@ -25,6 +35,20 @@ impl From<Counts> for TieKind {
 }
 
 /// A measured factor: measured over computed.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Correction, Counts, Millimetres, Sample, Scatter, TieKind, learnt};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// // Two metres were worked out for a tiller grip, and it took 2.2.
+/// let kind = TieKind::from(Counts::new(5, 7, 2).unwrap());
+/// let factor = Correction::factor(mm(2200.0), mm(2000.0)).unwrap();
+/// let sample = Sample { kind, factor, weight: 1.0 };
+/// // What was measured twice is believed more.
+/// let [once, twice] = [1, 2].map(|times| learnt(&vec![sample; times], kind, Scatter::LENGTH));
+/// assert!(1.0 < once && once < twice && twice < 1.1);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Sample {
     /// What was tied.
@@ -37,6 +61,17 @@ pub struct Sample {
 
 /// How much factors differ from cord to cord against how much measures of one cord do, as shares.
 /// *Common practice, no source.*
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Counts, Sample, Scatter, TieKind, learnt};
+///
+/// let kind = TieKind::from(Counts::new(5, 7, 2).unwrap());
+/// let sample = [Sample { kind, factor: 1.1, weight: 1.0 }];
+/// // Cords differ more in how close they lie than in how much goes into a knot: one measure tells
+/// // more of it.
+/// assert!(learnt(&sample, kind, Scatter::GIVE) > learnt(&sample, kind, Scatter::LENGTH));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Scatter {
     /// From cord to cord.
@@ -96,6 +131,21 @@ pub fn learnt(samples: &[Sample], kind: TieKind, scatter: Scatter) -> f64 {
 }
 
 /// How far what was measured of the kinds of ties agrees, 0 … 1; 0 when only one was measured.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Counts, Sample, Scatter, TieKind, shared};
+///
+/// let sample = |passes, factor| Sample {
+///     kind: TieKind::from(Counts::new(5, 7, passes).unwrap()),
+///     factor,
+///     weight: 1.0,
+/// };
+/// let agree = |samples: &[Sample]| shared(samples, Scatter::LENGTH);
+/// assert_eq!(agree(&[sample(1, 1.1)]), 0.0, "one kind has nothing to agree with");
+/// assert_eq!(agree(&[sample(1, 1.1), sample(2, 1.12)]), 1.0);
+/// assert!(agree(&[sample(1, 1.1), sample(2, 0.8)]) < 0.1);
+/// ```
 pub fn shared(samples: &[Sample], scatter: Scatter) -> f64 {
     agreement(&sums(samples), scatter)
 }
@@ -152,6 +202,19 @@ const SENSITIVITY_STEP: f64 = 1e-4;
 /// `k` of a knot that came out `width` wide when it was drawn up, and how far a width tells of it:
 /// by which share it changes when `k` does by a share. `None` for a width that no cord can come
 /// to.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Braid, Counts, Give, Millimetres, give_of_width};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let grip = Braid::new(Counts::new(5, 7, 2).unwrap(), mm(4.0), mm(28.0));
+/// // Soft line comes out so wide, and that width tells of soft line.
+/// let width = grip.tight().unwrap().width;
+/// let (give, _) = give_of_width(&grip, width).unwrap();
+/// assert!((give.get() - Give::SOFT.get()).abs() < 1e-6);
+/// assert_eq!(give_of_width(&grip, mm(12.0)), None, "no cord can be drawn up so narrow");
+/// ```
 pub fn give_of_width(braid: &Braid, width: Millimetres) -> Option<(Give, f64)> {
     let width_for = |give: f64| {
         let give = Give::new(give).ok()?;

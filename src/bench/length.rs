@@ -221,6 +221,16 @@ fn read_digits(text: &str) -> Option<f64> {
 
 /// Why a length cannot be used. The words for it that a tyer reads are made elsewhere; its own are
 /// for logs and for users of the library.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{LengthError, Millimetres};
+///
+/// let error = |text| Millimetres::parse(text).unwrap_err();
+/// let given = "1,250".to_owned();
+/// assert_eq!(error(" 1,250 "), LengthError::ThousandsOrDecimals { given });
+/// assert!(error("3 spans").to_string().ends_with("is not one of mm, cm, m, in and ft"));
+/// ```
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
 pub enum LengthError {
     /// Not a number with a unit; also a fraction over nought.

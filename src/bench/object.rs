@@ -5,6 +5,17 @@ use std::f64::consts::PI;
 use super::Millimetres;
 
 /// A round object and how much of it the knot should cover.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Millimetres, Object};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// // A boathook that a tape goes round in 94 mm is 30 mm thick.
+/// let boathook = Object::by_girth(mm(94.25), mm(40.0));
+/// assert!((boathook.diameter.get() - 30.0).abs() < 0.01);
+/// assert_eq!(boathook.cover, mm(40.0));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Object {
     /// Diameter where the knot sits.

@@ -7,6 +7,22 @@ use super::leg::{LEAST_ANGLE_COS, diagonal};
 use super::{Counts, KnotShape, Millimetres, Tube, crimp};
 
 /// The legs as they lie on the tube.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Counts, Millimetres, RigJob, Tube, rig};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let laid = |ring_width| {
+///     let tube = Tube::ringed(mm(45.0), &[14, 20]).unwrap().with_ring_width(ring_width);
+///     rig(&RigJob::new(Counts::new(5, 7, 2).unwrap(), &tube, mm(4.0))).unwrap().laid
+/// };
+/// // Rings of 80 mm cannot stand nearer than that, and the knot on them has slack to be drawn out.
+/// let (near, wide) = (laid(None), laid(Some(mm(80.0))));
+/// assert!(!near.rings_touch() && wide.rings_touch());
+/// assert_eq!(wide.ring_spacing, mm(80.0));
+/// assert!(near.slack < wide.slack);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct OnTube {
     /// From the pins of one ring to those of the other, centre to centre along the tube.

@@ -23,12 +23,32 @@ const METRIC_LENGTHS: [f64; 19] = [
 ];
 
 /// The shortest pin that holds so many passes: seat + passes × cord diameter.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Millimetres, pin_needed};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// // Two passes of 4 mm, and 3 mm that are screwed in; or the whole of a wall that is thicker.
+/// assert_eq!(pin_needed(mm(4.0), 2, None), mm(11.0));
+/// assert_eq!(pin_needed(mm(4.0), 2, Some(mm(5.0))), mm(13.0));
+/// ```
 pub fn pin_needed(cord: Millimetres, passes: u16, wall: Option<Millimetres>) -> Millimetres {
     let seat = wall.map_or(SEAT.get(), |wall| wall.get().max(SEAT.get()));
     Millimetres::computed(seat + f64::from(passes) * cord.get())
 }
 
 /// Whether a pin of this length holds so many passes.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Millimetres, pin_holds};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let holds = |length, passes| pin_holds(mm(length), mm(4.0), passes, None);
+/// assert!(holds(12.0, 2));
+/// assert!(holds(10.0, 1) && !holds(10.0, 2));
+/// ```
 pub fn pin_holds(
     length: Millimetres,
     cord: Millimetres,
@@ -40,6 +60,17 @@ pub fn pin_holds(
 
 /// The shortest set screw in stock that is at least as long as `needed`; `needed` itself when
 /// the system is not known or none is so long.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Millimetres, ThreadSystem, pin_to_buy};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// assert_eq!(pin_to_buy(mm(11.0), Some(ThreadSystem::Metric)), mm(12.0));
+/// assert_eq!(pin_to_buy(mm(11.0), Some(ThreadSystem::Inch)), mm(12.7));
+/// // No set screw is so long: what is needed has to be cut from a rod.
+/// assert_eq!(pin_to_buy(mm(75.0), Some(ThreadSystem::Metric)), mm(75.0));
+/// ```
 pub fn pin_to_buy(needed: Millimetres, system: Option<ThreadSystem>) -> Millimetres {
     let lengths: &[f64] = match system {
         Some(ThreadSystem::Inch) => &INCH_LENGTHS,

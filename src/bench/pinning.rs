@@ -6,6 +6,22 @@ use super::{Millimetres, Tube};
 use crate::knot::Lattice;
 
 /// The pins of one ring.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Layout, Millimetres, Tube, pinning};
+/// use marlinspeak::knot::Lattice;
+///
+/// // The bell rope's five bights go into every fourth hole of the second row.
+/// let tube = Tube::ringed(Millimetres::new(45.0).unwrap(), &[14, 20]).unwrap();
+/// let bell_rope = Lattice::plain(3, 5).unwrap();
+/// let Some(Layout::Rings { bottom, top, .. }) = pinning(&tube, bell_rope) else {
+///     panic!("the tube has rings, and a row that divides");
+/// };
+/// assert_eq!((bottom.row, bottom.holes), (2, vec![1, 5, 9, 13, 17]));
+/// // With odd leads the top pins stand half way between.
+/// assert_eq!(top.holes, [3, 7, 11, 15, 19]);
+/// ```
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct RingPins {
     /// Which row of the ring, 1 … rows.
@@ -18,6 +34,21 @@ pub struct RingPins {
 }
 
 /// A strip as long as the tube is round, with marks for the pins.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Layout, Millimetres, Tube, pinning};
+/// use marlinspeak::knot::Lattice;
+///
+/// // A bottle without rings has the boathook ring's seven pins of each rim along one strip.
+/// let bottle = Tube::plain(Millimetres::new(70.0).unwrap());
+/// let Some(Layout::Strip(strip)) = pinning(&bottle, Lattice::plain(4, 7).unwrap()) else {
+///     panic!("it has no rings");
+/// };
+/// assert_eq!(strip.length, bottle.circumference());
+/// assert!((strip.pitch.get() - 31.4).abs() < 0.1);
+/// assert_eq!(strip.bottom, strip.top, "with even leads the pins stand opposite each other");
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct Strip {
     /// Its length: the circumference of the tube.
@@ -34,6 +65,22 @@ pub struct Strip {
 }
 
 /// How a tube is pinned for a knot.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Layout, Millimetres, Tube, pinning};
+/// use marlinspeak::knot::Lattice;
+///
+/// let tube = Tube::ringed(Millimetres::new(45.0).unwrap(), &[14, 20]).unwrap();
+/// let turned = |leads, bights| match pinning(&tube, Lattice::plain(leads, bights).unwrap()) {
+///     Some(Layout::Rings { turn_half_hole, .. }) => Some(turn_half_hole),
+///     _ => None,
+/// };
+/// // Half of the way between seven pins of fourteen holes is a hole; between four pins of twenty it
+/// // is two and a half.
+/// assert_eq!(turned(5, 7), Some(false));
+/// assert_eq!(turned(5, 4), Some(true));
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 pub enum Layout {
     /// In the holes of two rings that begin with equal holes opposite each other.
@@ -54,6 +101,16 @@ pub enum Layout {
 
 /// Distance between neighbouring pins in a straight line, `D sin(π/n)`, for `pins` of them
 /// evenly spaced round a circle.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Millimetres, pin_chord};
+///
+/// // Six pins round a circle stand as far apart as its radius.
+/// let tube = Millimetres::new(45.0).unwrap();
+/// assert!((pin_chord(tube, 6).get() - 22.5).abs() < 1e-9);
+/// assert!((pin_chord(tube, 7).get() - 19.5).abs() < 0.1);
+/// ```
 pub fn pin_chord(circle: Millimetres, pins: u16) -> Millimetres {
     Millimetres::computed(circle.get() * (PI / f64::from(pins)).sin())
 }
@@ -83,6 +140,17 @@ pub fn pin_gap(tube: &Tube, bights: u16) -> Millimetres {
 /// do, one that needs no half hole goes first, then the first as the rows are given. Nested bights
 /// stand in line, so all their rows need no half hole, or the same: then they have equally many
 /// holes.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Layout, Millimetres, Tube, pinning};
+/// use marlinspeak::knot::Lattice;
+///
+/// let tube = Tube::ringed(Millimetres::new(45.0).unwrap(), &[14, 20]).unwrap();
+/// let pinned = |bights| pinning(&tube, Lattice::plain(5, bights).unwrap());
+/// assert!(matches!(pinned(7), Some(Layout::Rings { .. })));
+/// assert_eq!(pinned(9), None, "neither 14 nor 20 holes divide by nine");
+/// ```
 pub fn pinning(tube: &Tube, lattice: Lattice) -> Option<Layout> {
     let (bights, staggered) = (lattice.bights(), lattice.is_staggered());
     let Some(rows) = tube.rows() else {

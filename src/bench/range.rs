@@ -5,6 +5,18 @@ use super::braid::Spacings;
 use super::{Braid, Millimetres};
 
 /// How much of the ground the tyer wants hidden at the least.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Braid, Counts, LeastCover, Millimetres, WidthRange};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let grip = Braid::new(Counts::new(5, 7, 2).unwrap(), mm(4.0), mm(28.0));
+/// let widest = |least| WidthRange::of(&grip, least).map(|range| range.widest);
+/// // Who asks for less to be hidden may open the knot further.
+/// assert!(widest(LeastCover::OfTight(0.8)) > widest(LeastCover::OfTight(0.9)));
+/// assert_eq!(widest(LeastCover::Share(1.0)), None, "no such knot hides everything");
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum LeastCover {
     /// A share of what the knot hides when it is drawn up tight.
@@ -40,6 +52,19 @@ pub struct WidthRange {
 }
 
 /// Where in its range a knot is drawn up to.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Braid, Counts, DrawnUp, LeastCover, Millimetres, WidthRange};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let grip = Braid::new(Counts::new(5, 7, 2).unwrap(), mm(4.0), mm(28.0));
+/// let range = WidthRange::of(&grip, LeastCover::default()).unwrap();
+/// assert_eq!(range.drawn_up(range.tight), DrawnUp::Tight);
+/// let middle = mm(0.7 * range.tight.get() + 0.3 * range.widest.get());
+/// assert_eq!(range.drawn_up(middle), DrawnUp::Eased);
+/// assert_eq!(range.drawn_up(range.widest), DrawnUp::Open);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, strum::IntoStaticStr)]
 #[strum(serialize_all = "kebab-case")]
 pub enum DrawnUp {

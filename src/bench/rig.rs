@@ -12,6 +12,17 @@ use crate::knot::Nest;
 const TAPE_OVERLAP: f64 = 10.0;
 
 /// Where a strand begins.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Counts, Millimetres, RigJob, Start, Tube, rig};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let tube = Tube::ringed(mm(45.0), &[14, 20]).unwrap();
+/// // 4 leads and 10 bights make two strands: the second begins one pin further, two holes on.
+/// let rigged = rig(&RigJob::new(Counts::new(4, 10, 1).unwrap(), &tube, mm(3.0))).unwrap();
+/// assert_eq!(rigged.starts[1], Start { strand: 2, bottom_pin: 2, hole: Some(3) });
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Start {
     /// The strand, 1 … strands.
@@ -23,6 +34,23 @@ pub struct Start {
 }
 
 /// A tube rigged for a knot.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Counts, Millimetres, RigCaution, RigJob, Thread, Tube, rig};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let mut tube = Tube::ringed(mm(45.0), &[14, 20]).unwrap();
+/// tube.thread = Some(Thread::parse("M4").unwrap());
+/// // The tiller grip on the loft's tube: where the rings stand, what to screw in, what to cut.
+/// let rigged = rig(&RigJob::new(Counts::new(5, 7, 2).unwrap(), &tube, mm(4.0))).unwrap();
+/// assert!((rigged.laid.ring_spacing.get() - 37.3).abs() < 0.1);
+/// assert_eq!(rigged.pin_length, mm(12.0));
+/// assert_eq!(rigged.hex_key.map(|key| key.size), Some("2"));
+/// assert!((rigged.cord.to_cut().get() - 2574.0).abs() < 1.0);
+/// // Between the pins there is a little less room than is comfortable.
+/// assert!(matches!(rigged.cautions[..], [RigCaution::PinsClose { .. }]));
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct Rig {
     /// Leads, bights and passes.
@@ -74,6 +102,21 @@ pub(super) fn cord_on_tube(job: &RigJob, shape: &KnotShape) -> (OnTube, Consumpt
 /// # Errors
 /// A [`RigError`]: with the bight counts the tube takes, the tube that would do, or what the
 /// object would take.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Counts, Millimetres, RigError, RigJob, Tube, rig};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let tube = Tube::ringed(mm(45.0), &[14, 20]).unwrap();
+/// let rigged = |bights| rig(&RigJob::new(Counts::new(5, bights, 2).unwrap(), &tube, mm(4.0)));
+/// assert!(rigged(7).is_ok_and(|rig| rig.staggered));
+/// // No row takes nine bights; what the tube does take comes along.
+/// let Err(RigError::NoRowDivides { can_take, .. }) = rigged(9) else {
+///     panic!("the tube has no such row");
+/// };
+/// assert_eq!(can_take, [2, 4, 5, 7, 10, 14, 20]);
+/// ```
 pub fn rig(job: &RigJob) -> Result<Rig, RigError> {
     let (counts, tube) = (job.counts, job.tube);
     check_tube(counts, tube, job.cord)?;

@@ -15,6 +15,21 @@ use crate::knot::Lattice;
 
 /// Why a tube cannot be rigged for a knot. The words for it that a tyer reads are made
 /// elsewhere; its own are for logs and for users of the library.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Counts, Millimetres, RigError, RigJob, Tube, rig};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// // Twenty screws of 4 mm round 45 mm leave 3 mm between them; two cords of 4 mm need 8.
+/// let tube = Tube::ringed(mm(45.0), &[14, 20]).unwrap();
+/// let error = rig(&RigJob::new(Counts::new(3, 20, 2).unwrap(), &tube, mm(4.0))).unwrap_err();
+/// let RigError::PinsTooClose { gap, needed, .. } = error else {
+///     panic!("{error}");
+/// };
+/// assert!((gap.get() - 3.0).abs() < 0.1);
+/// assert_eq!(needed, mm(8.0));
+/// ```
 #[derive(Clone, Debug, PartialEq, Error)]
 pub enum RigError {
     /// No row of holes takes so many bights.
@@ -101,6 +116,22 @@ impl RigError {
 }
 
 /// What makes room on a tube, each by itself.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Counts, Millimetres, RigError, RigJob, Tube, rig};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let tube = Tube::ringed(mm(45.0), &[14, 20]).unwrap();
+/// let error = rig(&RigJob::new(Counts::new(3, 20, 2).unwrap(), &tube, mm(4.0))).unwrap_err();
+/// let RigError::PinsTooClose { cure, .. } = error else {
+///     panic!("{error}");
+/// };
+/// // Half as many bights would do, or a thicker tube; thinner pins would not.
+/// assert_eq!(cure.most_bights, Some(10));
+/// assert!((cure.tube_at_least.get() - 81.3).abs() < 0.1);
+/// assert_eq!(cure.pin_at_most, None);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct RoomCure {
     /// The most bights that the tube takes, if any do.
@@ -114,6 +145,19 @@ pub struct RoomCure {
 }
 
 /// Something a tyer should know before starting, though the knot can be tied.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Counts, Millimetres, RigCaution, RigJob, Tube, rig};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let mut tube = Tube::ringed(mm(45.0), &[14, 20]).unwrap();
+/// tube.pin_length = Some(mm(10.0));
+/// let rigged = rig(&RigJob::new(Counts::new(4, 7, 2).unwrap(), &tube, mm(4.0))).unwrap();
+/// // The knot can be tied, but the second pass may slip off such pins.
+/// let (given, needed) = (mm(10.0), mm(11.0));
+/// assert_eq!(rigged.cautions[0], RigCaution::PinsTooShort { given, needed, hold_passes: 1 });
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum RigCaution {
     /// The pins at hand are too short to hold all passes.

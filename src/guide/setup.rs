@@ -14,7 +14,7 @@ use crate::knot::Nest;
 ///
 /// // A row of fourteen holes takes seven bights: a pin in every other hole. With odd leads the
 /// // top pins stand half a pitch on, which is the hole between.
-/// let tube = Tube::ringed(Millimetres::parse("60")?, &[12, 14])?;
+/// let tube = Tube::ringed(Millimetres::parse("45")?, &[14, 20])?;
 /// let setup = Setup::new(tube, Cord::new(Millimetres::parse("4")?));
 /// let rig = setup.rig(Counts::new(5, 7, 2)?)?;
 /// assert!(rig.staggered);

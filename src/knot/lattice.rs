@@ -32,6 +32,19 @@ pub struct Lattice {
 }
 
 /// The cords of one bottom row of pins.
+///
+/// ```
+/// use marlinspeak::knot::Lattice;
+///
+/// // The pins of the second cord stand two rows of crossings inside those of the first at the
+/// // bottom, and two rows outside them at the top.
+/// let lattice = Lattice::plain(3, 4)?.interwoven(2, 2)?;
+/// let [outer, inner] = [0, 1].map(|row| lattice.nest(row));
+/// assert_eq!((outer.heights, inner.heights), ([0, 6], [2, 8]));
+/// // Each is one cord of three leads.
+/// assert_eq!((inner.leads, inner.strands, inner.before), (3, 1, 1));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub struct Nest {
     /// The leads that they have by themselves.

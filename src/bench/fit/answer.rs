@@ -6,6 +6,19 @@ use crate::bench::{Counts, DrawnUp, KnotShape, Millimetres, WidthRange};
 use crate::knot::Weave;
 
 /// A knot that covers the object.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{FitGroup, FitWish, Millimetres, Object, fit};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// // A tiller of 28 mm, to be covered for 60 mm with line of 4 mm.
+/// let answers = fit(&FitWish::new(Object::new(mm(28.0), mm(60.0)), mm(4.0)));
+/// let best = &answers[0];
+/// assert!(best.reaches(mm(60.0)));
+/// assert!(best.tucks <= best.other_tucks, "begun so that there are fewest tucks");
+/// assert_eq!(best.group(), FitGroup::Tripled);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct FitAnswer {
     /// Leads, bights and passes.
@@ -35,6 +48,20 @@ pub struct FitAnswer {
 }
 
 /// The parts of the offer, in each of which the best comes first.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{FitSection, FitWish, Millimetres, Object, fit};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let answers = fit(&FitWish::new(Object::new(mm(28.0), mm(60.0)), mm(4.0)));
+/// let mut sections: Vec<FitSection> = answers.iter().map(|answer| answer.section).collect();
+/// sections.dedup();
+/// // The best of each kind of work first, then everything else.
+/// let kinds = [FitSection::Single, FitSection::Doubled, FitSection::Tripled];
+/// assert!(kinds.contains(&sections[0]));
+/// assert_eq!(sections[3..], [FitSection::Further, FitSection::Near]);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
 #[strum(serialize_all = "kebab-case")]
 pub enum FitSection {
@@ -53,6 +80,18 @@ pub enum FitSection {
 }
 
 /// Kinds of knots that a tyer chooses among.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{FitGroup, FitWish, Millimetres, Object, fit};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let mut wish = FitWish::new(Object::new(mm(28.0), mm(60.0)), mm(4.0));
+/// wish.filter.passes = Some(2);
+/// let answers = fit(&wish);
+/// assert!(!answers.is_empty());
+/// assert!(answers.iter().all(|answer| answer.group() == FitGroup::Doubled));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr, VariantArray)]
 #[strum(serialize_all = "kebab-case")]
 pub enum FitGroup {

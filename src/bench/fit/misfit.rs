@@ -7,6 +7,17 @@ use crate::bench::{Counts, Millimetres, Tube, pinning};
 use crate::knot::Lattice;
 
 /// One reason why nothing fits, and what would.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{FitWish, Millimetres, Misfit, Object, why_nothing_fits};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// // A rope of 30 mm does not go round a boathook of 28 mm.
+/// let (cord, object) = (mm(30.0), mm(28.0));
+/// let why = why_nothing_fits(&FitWish::new(Object::new(object, mm(40.0)), cord));
+/// assert_eq!(why, [Misfit::CordThickerThanObject { cord, object }]);
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 pub enum Misfit {
     /// The cord is thicker than the object.
@@ -71,6 +82,24 @@ pub enum Misfit {
 }
 
 /// Says why [`super::fit()`] comes back empty; empty itself when something fits.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{FitWish, Millimetres, Misfit, Object, fit, why_nothing_fits};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let mut tiller = FitWish::new(Object::new(mm(28.0), mm(60.0)), mm(4.0));
+/// tiller.cord_at_hand = Some(mm(900.0));
+/// assert!(fit(&tiller).is_empty());
+/// let why = why_nothing_fits(&tiller);
+/// let [Misfit::NotEnoughCord { least, .. }] = why[..] else {
+///     panic!("{why:?}");
+/// };
+/// // With so much cord as it says, something fits.
+/// tiller.cord_at_hand = Some(least);
+/// assert!(!fit(&tiller).is_empty());
+/// assert_eq!(why_nothing_fits(&tiller), []);
+/// ```
 pub fn why_nothing_fits(wish: &FitWish) -> Vec<Misfit> {
     let (cord, object) = (wish.cord, wish.object.diameter);
     if cord > object {

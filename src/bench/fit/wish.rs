@@ -7,6 +7,21 @@ use crate::bench::{
 use crate::knot::Weave;
 
 /// What the tyer has and wants.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{FitWish, Millimetres, Object, Tube, fit};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let tube = Tube::ringed(mm(45.0), &[14, 20]).unwrap();
+/// let mut boathook = FitWish::new(Object::new(mm(30.0), mm(40.0)), mm(4.0));
+/// let on_any_tube = fit(&boathook);
+/// // Only knots that the loft's tube can be pinned for.
+/// boathook.tube = Some(&tube);
+/// let on_this_tube = fit(&boathook);
+/// assert!(on_this_tube.iter().all(|answer| tube.takes(answer.counts.bights())));
+/// assert!(!on_this_tube.is_empty() && on_this_tube.len() < on_any_tube.len());
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct FitWish<'a> {
     /// What is to be covered.
@@ -36,6 +51,18 @@ pub struct FitWish<'a> {
 }
 
 /// The weave of the knots that are looked for.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Interlacing, WeaveChoice};
+///
+/// assert_eq!(WeaveChoice::FewestTucks.run(1), 1);
+/// // Two cords, one nested in the other, go over two, under two: so each by itself goes over one,
+/// // under one.
+/// assert_eq!(WeaveChoice::FewestTucks.run(2), 2);
+/// assert_eq!(WeaveChoice::FewestTucks.interlacing(1), Interlacing::PLAIN);
+/// assert_eq!(WeaveChoice::Run(2).interlacing(1).share(), 0.5);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum WeaveChoice {
     /// Over one, under one, or its twin where that takes fewer tucks.
@@ -102,7 +129,7 @@ impl FitFilter {
     /// use marlinspeak::bench::{Counts, FitFilter};
     ///
     /// let filter = FitFilter { one_cord: true, ..FitFilter::default() };
-    /// assert!(filter.takes(Counts::new(5, 6, 2).unwrap()));
+    /// assert!(filter.takes(Counts::new(5, 7, 2).unwrap()));
     /// assert!(!filter.takes(Counts::new(4, 6, 2).unwrap()), "two strands");
     /// ```
     pub fn takes(&self, counts: Counts) -> bool {

@@ -7,6 +7,17 @@ use crate::bench::{BenchError, LengthError, Millimetres, Thread, Tube, pin_chord
 
 /// Why what was said cannot be used. The words for it that a tyer reads are in `i18n/`; the text
 /// here is for logs and for users of the library.
+///
+/// ```
+/// use marlinspeak::guide::{Presets, SetupError, SetupField, SetupForm};
+///
+/// // Rows of holes were named, and no tube that has them.
+/// let form = SetupForm::from_iter([(SetupField::Rows, "14,20")]);
+/// let error = form.tube(&Presets::default()).unwrap_err();
+/// assert_eq!(error, SetupError::WithoutTube(SetupField::Rows));
+/// // A form leads the tyer back to the field.
+/// assert_eq!(error.field(), SetupField::Rows);
+/// ```
 #[derive(Clone, Debug, PartialEq, Error)]
 pub enum SetupError {
     /// What was said is no length.

@@ -6,6 +6,15 @@ use strum::{EnumCount, IntoStaticStr, VariantArray};
 ///
 /// This is the one list of them: the command line makes an option of each, and forms and messages
 /// know them by the same names.
+///
+/// ```
+/// use marlinspeak::guide::{SetupField, SetupForm};
+///
+/// let mut form = SetupForm::default();
+/// form.say(SetupField::RingWidth, " 12 mm ");
+/// assert_eq!(form.said(SetupField::RingWidth), Some("12 mm"));
+/// assert_eq!(SetupField::RingWidth.name(), "ring-width");
+/// ```
 #[derive(
     Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, EnumCount, IntoStaticStr, VariantArray,
 )]
