@@ -39,8 +39,8 @@ pub(super) struct CommandLine {
     pub command: Option<SubCommand>,
 }
 
-// Its name in the log file is the one that is typed. (The parser would take a documentation comment
-// for the help of the whole program.)
+// In the log file a command has the name that is typed. (This is no documentation comment, since
+// the parser would take one for the help of the whole program.)
 #[derive(IntoStaticStr, Subcommand)]
 #[strum(serialize_all = "kebab-case")]
 pub(super) enum SubCommand {

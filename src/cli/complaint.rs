@@ -56,7 +56,7 @@ impl fmt::Display for Complaint {
     }
 }
 
-/// What stands behind the name of the program, with a mark for what is no text.
+/// The arguments of the program as text, with a replacement character for whatever is not Unicode.
 fn arguments() -> impl Iterator<Item = String> {
     let arguments = std::env::args_os().skip(1);
     arguments.map(|argument| argument.to_string_lossy().into_owned())
@@ -89,7 +89,8 @@ pub fn words_for_trouble() -> Words {
 pub(super) fn of_clap(error: &clap::Error, program: Command) -> Result<ExitCode, Complaint> {
     let words = words_for_trouble();
     let printed = match error.kind() {
-        // What was asked for is found again in the definitions that have words.
+        // The parser’s own definitions have no words for the help: it is printed from those that
+        // have.
         ErrorKind::DisplayHelp => match help::on_screen(program, &words).try_get_matches() {
             Err(told) => told.print(),
             Ok(_) => Ok(()),
@@ -99,7 +100,7 @@ pub(super) fn of_clap(error: &clap::Error, program: Command) -> Result<ExitCode,
     };
     match printed {
         Ok(()) => Ok(ExitCode::SUCCESS),
-        // Whoever reads has seen enough: `marlinspeak steps --help | head`.
+        // The reader has closed the pipe, which is no failure: `marlinspeak steps --help | head`.
         Err(fault) if fault.kind() == io::ErrorKind::BrokenPipe => Ok(ExitCode::SUCCESS),
         Err(fault) => Err(Complaint::output(&words, &fault)),
     }

@@ -32,7 +32,7 @@ impl<'a> ErrorLines<'a> {
         }
     }
 
-    /// Where standard error is closed nobody can be told; the log has it.
+    /// Writes one line. Where standard error is closed nobody can be told, but the log has it.
     fn line(&mut self, sentence: &Sentence) {
         self.has_told = true;
         let _ = writeln!(io::stderr(), "{sentence}");
@@ -60,7 +60,8 @@ impl Teller<SettingsError> for ErrorLines<'_> {
 pub(super) struct SettingsLines {
     /// The words to tell it in.
     pub words: Words,
-    /// Whether the settings are opened by whoever comes after, who mends them and tells that too.
+    /// Whether this command opens the settings later on. Then damaged ones are mended there and
+    /// told of there.
     pub are_opened_later: bool,
 }
 

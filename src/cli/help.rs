@@ -39,7 +39,7 @@ pub(super) fn definitions(program: Command, words: &Words) -> Command {
 /// The definitions with the headings that help on a screen has.
 pub(super) fn on_screen(program: Command, words: &Words) -> Command {
     let mut program = definitions(program, words);
-    // Only now does each command know the whole way to it.
+    // Only after this does each command know the names of those above it.
     program.build();
     headed(program, words)
 }

@@ -89,7 +89,7 @@ fn shown(program: &Command) -> Command {
     let mut shown = Command::new(NAME)
         .version(env!("CARGO_PKG_VERSION"))
         .disable_help_subcommand(true)
-        // They are among the options that are copied.
+        // The options that are copied have them already.
         .disable_help_flag(true)
         .disable_version_flag(true)
         .subcommands(visible);

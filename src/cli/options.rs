@@ -120,7 +120,8 @@ impl KnotOptions {
             .with_side(side.unwrap_or_default())
             .with_hand(hand.unwrap_or_default())
             .with_order(order.unwrap_or(usual));
-        // The order of the strands has its say in how many tucks there are.
+        // How many tucks there are depends on the order of the strands too, so the twin is chosen
+        // after it.
         let plan = if weave.trim().is_empty() {
             plan.with_fewest_tucks()
         } else {

@@ -54,7 +54,8 @@ impl Formatter for HarmlessJson {
             CharEscape::Quote => out.write_all(b"\\\""),
             CharEscape::ReverseSolidus => out.write_all(b"\\\\"),
             CharEscape::Solidus => out.write_all(b"/"),
-            // Between the lines of what is shown; as it is written it breaks none here.
+            // A line break within a text is kept, since as an escape it breaks no line of the
+            // output.
             CharEscape::LineFeed => out.write_all(b"\\n"),
             _ => out.write_all(b" "),
         }

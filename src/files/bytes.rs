@@ -26,7 +26,7 @@ pub enum Readers {
 /// # Errors
 /// [`FileError::Io`], or [`FileError::Unreadable`] when it is larger or no plain file.
 pub fn read_bytes(file: &Path, limit: u64) -> Result<Vec<u8>, FileError> {
-    // Asked before opening: to open a pipe may wait for ever.
+    // Checked before the file is opened, since to open a pipe may wait for ever.
     let about = fs::metadata(file).map_err(FileError::io(FileAction::Read, file))?;
     if !about.is_file() {
         return Err(FileError::unreadable(file)(FormatError::NotAFile));
@@ -82,14 +82,14 @@ pub(super) fn keep_copy(
     readers: Readers,
 ) -> Result<(), FileError> {
     let linked = link_path(copy);
-    // One may be left from a program that was killed.
+    // A program that was killed may have left one.
     remove(&linked)?;
     if fs::hard_link(file, &linked).is_err() {
         // Some file systems have no links.
         return replace(copy, &read_bytes(file, limit)?, readers);
     }
     fs::rename(&linked, copy).map_err(FileError::io(FileAction::Move, &linked))?;
-    // The system leaves both names when they already were the same file.
+    // Where both names were the same file already, the system leaves both of them.
     remove(&linked)
 }
 
@@ -119,7 +119,7 @@ pub fn move_file(from: &Path, to: &Path) -> Result<(), FileError> {
     sync_folder_of(from)
 }
 
-/// Whether anything has this name, be it a link to nowhere.
+/// Whether anything has this name, even a link whose target is gone.
 pub fn exists(path: &Path) -> bool {
     fs::symlink_metadata(path).is_ok()
 }
@@ -137,7 +137,8 @@ pub fn remove(file: &Path) -> Result<(), FileError> {
     }
 }
 
-/// Makes a folder, with the folders around it, unless it is there: its owner's alone.
+/// Makes a folder and those that it lies in, where they are not there yet. Only their owner may
+/// look into them.
 ///
 /// # Errors
 /// [`FileError::Io`] when the system refuses, or a file is in the way.
@@ -165,7 +166,8 @@ fn sync_folder(folder: &Path) -> io::Result<()> {
     File::open(folder)?.sync_all()
 }
 
-/// Elsewhere a folder cannot be opened, and the system keeps its names safe by itself.
+/// Only on Unix can a folder be opened like a file. Other systems keep the names in it safe by
+/// themselves.
 #[cfg(not(unix))]
 fn sync_folder(_: &Path) -> io::Result<()> {
     Ok(())

@@ -33,8 +33,8 @@ pub struct DocumentFile<D> {
 }
 
 impl<D: Document> DocumentFile<D> {
-    /// A document at this path, which ends in `.json`. It keeps no copy before it. A new one is its
-    /// owner's alone; what its owner lets others do with it stays.
+    /// A document at this path, which ends in `.json`. No copy before it is kept. Only its owner
+    /// may read a new document; one that is there keeps the permissions that it has.
     pub fn at(path: impl Into<PathBuf>) -> Self {
         Self {
             path: path.into(),
@@ -123,7 +123,8 @@ impl<D: Document> DocumentFile<D> {
             Err(error) => error,
         };
         let is_gone = matches!(error, FileError::Gone { .. });
-        // What a newer program wrote goes on from the copy before: that one is out of date.
+        // A document of a newer version was written after the copy before it, so that copy is out
+        // of date and does not stand in for it.
         let previous = if error.is_newer() {
             Ok(Found::Missing)
         } else {
@@ -182,7 +183,8 @@ impl<D: Document> DocumentFile<D> {
         trouble
     }
 
-    /// A copy and not a link: whoever edits one file in place must not change both.
+    /// Puts the copy before it in the place of the document. It is copied and not linked: whoever
+    /// edits one of the two files must not change the other.
     fn restore_previous(&self) -> Result<(), FileError> {
         let previous = bytes::read_bytes(&self.previous_path(), LARGEST_DOCUMENT)?;
         bytes::create(&self.path, &previous, Readers::Owner)
@@ -260,7 +262,7 @@ impl<D: Document> DocumentFile<D> {
             let name = entry.file_name();
             let name = name.to_string_lossy();
             if bytes::is_leftover_of(&self.path, &name) || bytes::is_leftover_of(&previous, &name) {
-                // Harmless when it stays.
+                // A leftover that cannot be removed does no harm.
                 let _ = fs::remove_file(entry.path());
             }
         }

@@ -83,8 +83,8 @@ pub enum FormatError {
         /// The checksum its contents have.
         computed: String,
     },
-    /// A field that this version does not know has a name that the document needs for itself, or
-    /// is nested too deep.
+    /// What is written would not be read again as the same: a field that this version does not know
+    /// has a name that the document needs for itself, or is nested too deep.
     #[error("would not read back as it was written")]
     NotTheSame,
 }

@@ -81,8 +81,8 @@ impl FileLock {
 }
 
 impl Drop for FileLock {
-    /// Closing it is not enough: a program that is just being started from this one has it open
-    /// too, for a moment.
+    /// Unlocks the file. To close it would not be enough: a program that is being started from this
+    /// one has the open file too for a moment, and the lock with it.
     fn drop(&mut self) {
         // When that fails, closing the file has to do.
         let _ = self.file.unlock();
@@ -112,7 +112,7 @@ fn is_same(file: &File, path: &Path) -> bool {
     }
 }
 
-/// Elsewhere a file that is open cannot be removed.
+/// Only on Unix can a file be removed while it is open, so that another one can stand at its path.
 #[cfg(not(unix))]
 fn is_same(_: &File, path: &Path) -> bool {
     path.exists()

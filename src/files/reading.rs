@@ -1,4 +1,5 @@
-//! What reading brings to light, and the way to what was read that leads past whoever tells it.
+//! What was read from a file, kept together with what is wrong about it: whoever wants the value
+//! has to hand the troubles to somebody who tells the tyer of them.
 
 use std::path::PathBuf;
 
@@ -26,9 +27,10 @@ impl<E: ContentError> FileTrouble<E> {
     }
 }
 
-/// Whoever sees to it that a trouble is told: a face, or what hands everything on to one.
+/// Somebody who sees to it that the tyer is told of every trouble: a window, a terminal, or
+/// whatever hands the troubles on to one of them.
 ///
-/// No collection is one: what is put into a `Vec` may be forgotten there.
+/// No collection implements this, because what is put into a `Vec` may be forgotten there.
 ///
 /// ```compile_fail
 /// use marlinspeak::files::Reading;
@@ -40,13 +42,13 @@ pub trait Teller<X> {
     fn tell_of(&mut self, troubles: Vec<X>);
 }
 
-/// What several readings bring to light, on its way into one. Only [`Reading::gather`] and
-/// [`Reading::try_gather`] lend one, and what it holds comes out of them.
+/// The troubles of several readings while one reading is made of them. Only [`Reading::gather`] and
+/// [`Reading::try_gather`] lend one, so that its troubles end up in the reading that comes of it.
 #[derive(Debug)]
 pub struct Gathering<X>(Vec<X>);
 
 impl<X> Gathering<X> {
-    /// Takes in what came to light in another way.
+    /// Adds a trouble that did not come out of a reading.
     pub fn add(&mut self, trouble: X) {
         self.0.push(trouble);
     }
@@ -58,9 +60,9 @@ impl<X> Teller<X> for Gathering<X> {
     }
 }
 
-/// An error that takes along what was found wrong before it came about.
+/// An error that carries along the troubles that were found before it.
 pub trait TakesAlong<X> {
-    /// The error, and before it these troubles, of which there is at least one.
+    /// This error, with the troubles that were found before it; there is at least one.
     #[must_use]
     fn after(self, troubles: Vec<X>) -> Self;
 }
@@ -123,7 +125,7 @@ impl<T, X> Reading<T, X> {
         Self::of(value, gathering.0)
     }
 
-    /// The same where something can go wrong on the way.
+    /// As [`Reading::gather`], where making it may fail.
     ///
     /// # Errors
     /// The one that is met; it takes along what was gathered before it.
@@ -146,7 +148,8 @@ impl<T, X> Reading<T, X> {
         self.value
     }
 
-    /// The same where it takes what was read to tell: the words, say, of the language that it names.
+    /// As [`Reading::hand_on`], where the value itself is needed to tell the troubles: settings,
+    /// for example, name the language in which to say what is wrong with them.
     pub fn hand_on_by<L: Teller<X>>(self, teller: impl FnOnce(&T) -> L) -> T {
         if !self.troubles.is_empty() {
             teller(&self.value).tell_of(self.troubles);
@@ -184,7 +187,8 @@ impl<T, X> Reading<T, X> {
         }
     }
 
-    /// The same with every trouble put into other terms, by what was read.
+    /// The same reading with every trouble turned into one of another type. `make` is given the
+    /// value that was read.
     pub fn map_troubles<Y>(self, mut make: impl FnMut(&T, X) -> Y) -> Reading<T, Y> {
         let troubles = self.troubles.into_iter();
         let troubles = troubles.map(|trouble| make(&self.value, trouble)).collect();
@@ -196,7 +200,8 @@ impl<T, X> Reading<T, X> {
 }
 
 impl<T, X> Reading<Option<T>, X> {
-    /// The same where something was read; else everything that has to be told of that.
+    /// Takes a reading that may have found nothing apart: into a reading of what was found, or else
+    /// into its troubles alone.
     ///
     /// # Errors
     /// The troubles, of which there are none when there was nothing to read.

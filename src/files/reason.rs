@@ -1,5 +1,5 @@
-//! Why the system refused, by kind: what a person is told, where the system has words of its own in
-//! a language of its own.
+//! Why the system refused, by kind. A tyer is told the kind, since the words of the system itself
+//! may be in another language.
 
 use std::error::Error;
 use std::io::{self, ErrorKind};
@@ -8,7 +8,7 @@ use strum::{IntoStaticStr, VariantArray};
 
 /// The kind of a refusal. What the system said itself belongs in the log file.
 ///
-/// Messages select by the names.
+/// The messages in `i18n/` select by the names of the variants.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, IntoStaticStr, VariantArray)]
 #[strum(serialize_all = "kebab-case")]
 pub enum Reason {
@@ -96,7 +96,7 @@ fn code(error: &io::Error) -> Option<i32> {
         if let Some(code) = of_system.and_then(io::Error::raw_os_error) {
             return Some(code);
         }
-        // What an error of this type wraps is not its source: that is one further down.
+        // The source of an `io::Error` is not the error that it wraps, but the source of that one.
         cause = match of_system.and_then(io::Error::get_ref) {
             Some(wrapped) => Some(wrapped),
             None => error.source(),

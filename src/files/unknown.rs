@@ -5,7 +5,7 @@ use serde_json::{Map, Value};
 use super::Fields;
 
 /// What stands in `document` besides the fields in `known`. Sections that both have are compared
-/// field by field, down to `depth` of them one within another; below that `known` holds all.
+/// field by field, to a depth of `depth` sections; whatever lies deeper counts as known.
 pub fn unknown_fields(document: Fields, known: &Fields, depth: u32) -> Fields {
     let mut unknown = Map::new();
     for (name, value) in document {
@@ -25,8 +25,7 @@ pub fn unknown_fields(document: Fields, known: &Fields, depth: u32) -> Fields {
     unknown
 }
 
-/// Puts fields that are not known behind those that are. What is known holds where both have a
-/// field.
+/// Adds the unknown fields after the known ones. A field that both have keeps the known value.
 pub fn with_unknown(mut known: Fields, unknown: &Fields) -> Fields {
     for (name, value) in unknown {
         match (known.get_mut(name), value) {

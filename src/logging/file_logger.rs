@@ -49,16 +49,16 @@ impl FileLogger {
         let text = redacted(&record.args().to_string(), self.home.as_deref());
         let text: String = text.chars().take(LONGEST).collect();
         let line = format!("{} {}: {text}", record.level(), record.target());
-        // A clock set beyond the end of time is at its end.
+        // A clock that is set later than a timestamp can hold counts as the latest timestamp.
         let now = Timestamp::try_from(SystemTime::now()).unwrap_or(Timestamp::MAX);
         let at = now.strftime("%Y-%m-%dT%H:%M:%SZ").to_string();
-        // A line too many is left out: nobody waits for the disk.
+        // When the queue is full the line is left out, so that nobody waits for the disk.
         let _ = self.inbox.try_send(LogRequest::Line(at, line));
     }
 }
 
 impl Log for FileLogger {
-    /// What the program itself reports, and what is wrong with the libraries below it.
+    /// Every record of the program itself, and warnings and errors of the libraries.
     fn enabled(&self, metadata: &Metadata) -> bool {
         let own = env!("CARGO_PKG_NAME");
         let room = metadata.target().split("::").next();
@@ -109,7 +109,7 @@ pub(super) fn write_lines(requests: &Receiver<LogRequest>, mut file: RotatingFil
             continue;
         }
         if again > 0 {
-            // Where nothing can be written nothing is: the tie matters, not the log.
+            // A log that cannot be written is no reason to stop: the tie matters more.
             let _ = file.write(&format!("  and {again} times more"));
             again = 0;
         }

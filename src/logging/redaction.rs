@@ -1,8 +1,8 @@
 //! Leaving out of the log what is the tyer's own.
 
-/// Beginnings and ends of what is quoted.
+/// The marks that open and close a quotation.
 const QUOTES: [(char, char); 3] = [('“', '”'), ('"', '"'), ('`', '`')];
-/// What the language itself puts in quotes when it reports a fault.
+/// What Rust itself quotes when it reports a panic: it tells nothing about the tyer.
 const HARMLESS: [&str; 6] = [
     "Option::unwrap()",
     "Result::unwrap()",
@@ -15,7 +15,8 @@ const HARMLESS: [&str; 6] = [
 /// The text on one line, with `~` for the home folder and without what stands in quotes.
 pub(super) fn redacted(text: &str, home: Option<&str>) -> String {
     let text = match home {
-        // A home of “/” is in every path.
+        // Every path begins with “/”, so a home folder of that name would turn all of them into
+        // “~”.
         Some(home) if home.len() > 1 => text.replace(home, "~"),
         _ => text.to_owned(),
     };

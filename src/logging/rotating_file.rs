@@ -21,7 +21,7 @@ impl RotatingFile {
         }
     }
 
-    /// Writes one line. A file that breaks is opened anew for the next.
+    /// Writes one line. After a failure the file is opened anew for the next line.
     pub fn write(&mut self, line: &str) -> io::Result<()> {
         let (mut open, length) = match self.open.take() {
             Some(open) => open,
@@ -53,7 +53,7 @@ impl RotatingFile {
 
 /// Opens it for lines at its end. Only its owner may read it.
 pub(super) fn open(file: &Path) -> io::Result<File> {
-    // To open a pipe may wait for ever.
+    // Checked before it is opened, since to open a pipe may wait for ever.
     if fs::metadata(file).is_ok_and(|about| !about.is_file()) {
         return Err(io::ErrorKind::AlreadyExists.into());
     }

@@ -47,7 +47,7 @@ impl Default for Bindings {
             ("w", Intent::Wrong),
             ("Escape", Intent::Leave),
         ];
-        // Of the damper, sostenuto and soft pedals of a MIDI keyboard, the numbers of MIDI 1.0.
+        // The controller numbers of MIDI 1.0 for the damper, sostenuto and soft pedals.
         let controllers = [(64, Intent::Next), (66, Intent::Again), (67, Intent::Back)];
         let pads = [("South", Intent::Next), ("East", Intent::Back)];
         let keys = keys.map(|(key, intent)| (Input::key(key), intent));
@@ -60,7 +60,7 @@ impl Default for Bindings {
 }
 
 impl Bindings {
-    /// Exactly these; of two meanings of one input the later holds.
+    /// These bindings and no others. Where an input is listed twice, its last meaning holds.
     pub fn of(table: impl IntoIterator<Item = (Input, Intent)>) -> Self {
         let mut bindings = Self { table: Vec::new() };
         for (input, intent) in table {
@@ -88,7 +88,7 @@ impl Bindings {
         self.table.iter().map(|(input, intent)| (input, *intent))
     }
 
-    /// Those that the tyer has made: they are not among the usual ones.
+    /// The bindings that the tyer has made: those that are not among the usual ones.
     pub fn own(&self) -> impl Iterator<Item = (&Input, Intent)> {
         let usual = Self::default();
         self.iter()

@@ -29,7 +29,7 @@ pub(super) fn listen(tell: impl Fn(InputEvent) + Send + 'static) {
             }
         });
     if let Err(error) = started {
-        // The keys are there all the same.
+        // The keyboard works without them.
         log::warn!("game controllers cannot be followed: {error}");
     }
 }
@@ -55,7 +55,7 @@ fn read(event: &EventType) -> Option<InputEvent> {
         _ => return None,
     };
     let name = match button {
-        // A pedal that no table of controllers knows: its code tells its buttons apart.
+        // No table of controllers lists this pedal: its buttons are told apart by their codes.
         Button::Unknown => code.into_u32().to_string(),
         button => format!("{button:?}"),
     };

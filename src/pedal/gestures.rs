@@ -23,7 +23,7 @@ pub enum Gesture {
     Double,
 }
 
-/// Faster than a foot or a finger presses again; *from memory*, eight a second.
+/// No foot and no finger presses again as soon as this; *from memory*, eight presses a second.
 const FASTEST: Duration = Duration::from_millis(120);
 
 /// Follows every input, and tells the gestures that are made with it.
@@ -36,7 +36,7 @@ pub struct GestureRecognizer {
 /// What is known of one input so far.
 #[derive(Clone, Copy, Debug, Default)]
 struct InputState {
-    /// When a press that is to be ignored ends to be so.
+    /// Until when a press is ignored.
     locked_until: Option<Duration>,
     /// When it last went down, counting or not.
     last_down: Option<Duration>,
@@ -49,9 +49,9 @@ enum PressState {
     Idle,
     /// A press that counts for nothing, until it is let go of.
     Ignored,
-    /// Down, and already told of.
+    /// Down, and its gesture has been told.
     Told,
-    /// Down since then, and not told of yet.
+    /// Down since then, and its gesture is still to be told.
     Held(Duration),
     /// Tapped and let go of; a second press until then makes it a double one.
     Once { until: Duration },
@@ -98,7 +98,8 @@ impl GestureRecognizer {
             .min()
     }
 
-    /// What has become of an input by the passing of time alone.
+    /// The gesture that has come about because nothing more happened: an input was held long
+    /// enough, or a tap was not followed by a second one.
     pub fn wait(&mut self, now: Duration) -> Option<(Input, Gesture)> {
         let times = self.times;
         let (input, state) = self
@@ -133,8 +134,9 @@ impl InputState {
             if is_chatter {
                 self.lock(now, times);
             }
-            // A bounce must not make a press be lost that is still to be told of. A press that was
-            // told of stays so through its chatter, since its release may chatter too.
+            // A bounce must not lose a press whose gesture is still to be told. A press that was
+            // told of is marked as told while the contact chatters, since its release may chatter
+            // too.
             if !matches!(self.press, PressState::Held(_) | PressState::Once { .. }) {
                 self.press = if is_chatter {
                     PressState::Told
@@ -195,7 +197,8 @@ impl InputState {
         self.locked_until = Some(now + times.bounce);
     }
 
-    /// Only as long as a contact chatters: a foot may come down again soon after a long hold.
+    /// Ignores what follows a release, but only as long as a contact chatters: a foot may come down
+    /// again soon after it held a pedal for long.
     fn lock_after_release(&mut self, now: Duration, times: Times) {
         let until = now + times.bounce.min(FASTEST);
         self.locked_until = self.locked_until.max(Some(until));

@@ -24,7 +24,7 @@ pub enum Input {
 impl Input {
     /// The input of a key.
     pub fn key(name: &str) -> Self {
-        // Shift and Caps Lock turn a letter into another, and not into another wish.
+        // With Shift or Caps Lock a letter means the same as without.
         let is_letter = name.chars().count() == 1;
         Self::Key(if is_letter {
             name.to_lowercase()

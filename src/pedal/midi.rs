@@ -8,11 +8,11 @@ use midir::{Ignore, MidiInput, MidiInputConnection};
 
 use super::input::{Input, InputEvent, Transition};
 
-/// The name that our ends of the connections have for other programs.
+/// The name under which other programs see the connections of this one.
 const NAME: &str = "Marlinspeak";
-/// Between two looks at which pedals are plugged in: MIDI tells nobody.
+/// How long between two looks at which pedals are plugged in: MIDI does not report it.
 const LOOK: Duration = Duration::from_secs(3);
-/// Between two looks on a system that has no MIDI at all.
+/// The same on a system that has no MIDI at all.
 const RARE_LOOK: Duration = Duration::from_secs(30);
 
 /// Tells what every MIDI pedal does. A thread of its own looks now and then for pedals plugged in
@@ -31,12 +31,12 @@ pub(super) fn listen(tell: impl Fn(InputEvent) + Clone + Send + 'static) {
             }
         });
     if let Err(error) = started {
-        // The keys are there all the same.
+        // The keyboard works without them.
         log::warn!("MIDI pedals cannot be followed: {error}");
     }
 }
 
-/// Connects what is new and forgets what is gone; whether there is any MIDI.
+/// Connects what is new and forgets what is gone. Says whether the system has MIDI at all.
 fn look(
     plugged: &mut HashMap<String, MidiInputConnection<MidiDecoder>>,
     tell: &(impl Fn(InputEvent) + Clone + Send + 'static),
@@ -88,7 +88,8 @@ pub(super) fn count() -> usize {
     MidiInput::new(NAME).map_or(0, |looker| looker.ports().len())
 }
 
-/// Asked before the sound library is, which complains on standard error.
+/// Whether the system has MIDI at all. Where it has none the sound library would complain on
+/// standard error, so it is not asked.
 #[cfg(target_os = "linux")]
 fn has_midi() -> bool {
     std::path::Path::new("/dev/snd/seq").exists()

@@ -57,7 +57,7 @@ impl Pedals {
         self.recognizer.due()
     }
 
-    /// What time alone has made of a press.
+    /// The meaning of a gesture that has come about because nothing more happened.
     pub fn wait(&mut self, now: Duration) -> Option<Intent> {
         let (input, gesture) = self.recognizer.wait(now)?;
         meaning(self.bindings.intent(&input)?, gesture)
@@ -78,8 +78,8 @@ impl Pedals {
     }
 }
 
-/// One pedal does three things when long and double presses are switched on: next, held long
-/// back, pressed twice again.
+/// With long and double presses switched on, the one pedal that is bound to next does three things:
+/// pressed it goes on, held long it goes back, pressed twice it has the step said again.
 const fn meaning(intent: Intent, gesture: Gesture) -> Option<Intent> {
     match (intent, gesture) {
         (intent, Gesture::Tap) => Some(intent),

@@ -51,7 +51,7 @@ impl Cue {
 
     /// The sound in one channel at [`SAMPLE_RATE`], as loud as `volume` percent of the most.
     pub fn samples(self, volume: u8) -> Vec<f32> {
-        // Loudness is heard by the square.
+        // Half the percentage sounds about half as loud when the amplitude follows its square.
         let loudness = (f32::from(volume.min(100)) / 100.0).powi(2) * 0.8;
         self.notes()
             .iter()

@@ -113,7 +113,8 @@ impl Device {
     }
 }
 
-/// Asked before the sound library is, which complains on standard error where there is none.
+/// Whether the system has sound at all. Where it has none the sound library would complain on
+/// standard error, so it is not asked.
 #[cfg(target_os = "linux")]
 fn has_sound() -> bool {
     use std::path::{Path, PathBuf};

@@ -130,7 +130,7 @@ impl DispatcherVoice {
     }
 
     fn choose(&mut self, speech: &SpeechSettings) -> Result<VoiceMatch, CallError> {
-        // No name of a voice has a control character, and the protocol has none to give.
+        // A control character cannot be sent in the protocol, and no voice has one in its name.
         let bare = |name: &Option<String>| {
             let is_bare = |name: &String| !name.contains(char::is_control);
             name.clone().filter(is_bare)
@@ -191,14 +191,14 @@ impl Voice for DispatcherVoice {
         Ok(names)
     }
 
-    /// Sets the volume to what it is.
+    /// Sets the volume to what it is already, which changes nothing.
     fn check(&mut self) -> Result<(), CallError> {
         let volume = whole(volume_mark(self.volume, SCALE));
         self.link.set(&format!("VOLUME {volume}"))
     }
 }
 
-/// The connection that says the steps.
+/// Opens the connection that says the steps.
 fn steps(events: &EventSink) -> Result<Link, CallError> {
     Link::open("steps", events)
 }

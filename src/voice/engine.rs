@@ -38,7 +38,7 @@ pub trait Voice {
     /// [`CallError`] when the service could not be asked.
     fn voices(&mut self) -> Result<Vec<VoiceName>, CallError>;
 
-    /// Asks something that changes nothing, to see whether the service answers.
+    /// Makes a call that changes nothing, to see whether the service answers.
     ///
     /// # Errors
     /// [`CallError::Gone`] when it does not any more.

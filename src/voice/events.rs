@@ -6,8 +6,8 @@ use thiserror::Error;
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Utterance(pub u64);
 
-/// What became of a request, or of the voice. For every utterance that was not refused as empty there is in the end exactly
-/// one `Ended` or `CutOff`, unless the speaker is closed first.
+/// What became of a request, or of the voice. For every utterance that was not refused as empty
+/// there is in the end exactly one `Ended` or `CutOff`, unless the speaker is closed first.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum VoiceEvent {
     /// There is a voice: the first one, or one again after a loss. If a text was waiting, a voice
@@ -21,7 +21,7 @@ pub enum VoiceEvent {
     /// The request was given up: for a newer one, for silence, or because somebody else stopped
     /// it.
     CutOff(Utterance),
-    /// There is no voice just now, and one is being looked for. Said once a loss.
+    /// There is no voice just now, and one is being looked for. It comes once for each loss.
     Lost(VoiceError),
     /// The answer to [`super::Speaker::voices`]: sorted by language, then by name.
     Voices(Vec<VoiceName>),

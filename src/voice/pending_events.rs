@@ -1,7 +1,7 @@
 //! The events that a connection has still to report.
 //!
-//! Who lets go of a connection waits a moment for the end of the last speech to be reported:
-//! whoever asked for that speech is told what became of it.
+//! Before a connection is dropped its owner waits a moment for the end of the last speech to be
+//! reported, so that whoever asked for that speech is told what became of it.
 
 use std::sync::mpsc::{self, Receiver, Sender};
 use std::time::{Duration, Instant};
@@ -41,7 +41,7 @@ impl PendingEvents {
         self.is_broken = true;
     }
 
-    /// Waits a moment for the events that are still to come; whether all of them came.
+    /// Waits a moment for the events that are still to come, and says whether all of them came.
     pub fn wait(mut self) -> bool {
         let until = Instant::now() + LAST_WORD;
         while self.speeches > 0 && !self.is_broken {

@@ -1,5 +1,5 @@
-//! What a face needs of a voice and of sounds: less than all that these can do, so that a test
-//! can stand in for them.
+//! What a window or a terminal needs of a voice and of sounds. That is less than they can do, so
+//! that a test can stand in for them.
 
 use super::cue::Cue;
 use super::cue_player::CuePlayer;

@@ -2,8 +2,8 @@
 
 use std::time::Duration;
 
-/// The fastest pace, in words a minute, that an estimate counts on: a service may be asked for
-/// more and not be able to give it.
+/// The fastest speed, in words a minute, that the estimate of a duration trusts: a service that is
+/// asked for more may not be able to give it.
 const SUREST_PACE: u16 = 200;
 
 /// What the pause at a comma or a full stop lasts, in words: measured with espeak-ng 1.51, which
@@ -39,9 +39,9 @@ impl SpeakableText {
         &self.0
     }
 
-    /// About how long it takes to say this at `words_per_minute`. Words are counted by spaces or
-    /// by letters, whichever gives more, and pauses are added; a character of a script without spaces between words
-    /// counts as half a word.
+    /// About how long it takes to say this at `words_per_minute`. Words are counted by spaces or by
+    /// letters, whichever gives more, and pauses are added. In a script without spaces between
+    /// words a character counts as half a word.
     pub fn expected(&self, words_per_minute: u16) -> Duration {
         let letters: usize = self
             .0

@@ -23,11 +23,12 @@ use super::scale::{Scale, SpeedCurve, pitch_mark, volume_mark};
 use super::speakable::SpeakableText;
 use super::speech_settings::{SpeechSettings, VoiceMatch, best_voice};
 
-/// The voice and the language of some settings, with the entry of the service's list that was picked for it.
+/// The voice and the language of some settings, with the entry of the list of the service that was
+/// picked for them.
 type Choice = ((Option<String>, Option<String>), tts::Voice);
 
-/// Remembers the pick from one connection to the next: to go through the list takes the service
-/// over a second.
+/// Remembers which voice was picked from one connection to the next, since to go through the list
+/// takes the service over a second.
 #[derive(Clone, Debug, Default)]
 struct LastChoice(Arc<Mutex<Option<Choice>>>);
 
@@ -226,7 +227,7 @@ impl Link {
             let (ended, at_end) = (events.clone(), signal.clone());
             tts.on_utterance_end(Some(Box::new(move |id| {
                 ended.send(SpeechEvent::Ended(key(id)));
-                // Nobody waits any more once the connection is being left behind.
+                // Once the connection is being left behind nobody waits for this.
                 let _ = at_end.send(());
             })))
             .map_err(gone)?;
@@ -248,12 +249,14 @@ impl Link {
     }
 }
 
-/// The crate's utterance ids differ from system to system; how they print is what they share.
+/// The utterance ids of the crate are another type on every system. What they have in common is
+/// that they can be printed.
 fn key(id: UtteranceId) -> MessageKey {
     MessageKey(format!("{id:?}"))
 }
 
-/// The same voice with a changed timbre, as espeak-ng lists a hundred of for each language.
+/// Whether this is a voice with a changed timbre, of which espeak-ng lists a hundred for each
+/// language.
 fn is_variation(name: &str) -> bool {
     name.contains('+')
 }

@@ -13,7 +13,7 @@ use super::speech_settings::{SpeechSettings, VoiceMatch};
 /// Connects to a speech service; called on the worker's thread, perhaps on several at once.
 pub(super) type Maker = dyn Fn(EventSink) -> Result<Box<dyn Voice>, CallError> + Send + Sync;
 
-/// Which worker; never used twice.
+/// The number of a worker. No two workers ever have the same.
 pub(super) type WorkerId = u64;
 
 /// One call to make.
@@ -80,7 +80,8 @@ fn work<T: Fn(WorkerEvent) + Clone + Send + Sync + 'static>(
         reporter.report(WorkerEvent::Replied(carry_out(&command, &mut *voice)));
     }
     if let Err(error) = voice.stop() {
-        // It may be why the worker was released; there is nothing left to do about it.
+        // This failure may be why the worker was released, and there is nothing left to do about
+        // it.
         log::info!("a voice that was given up could not be stopped: {error}");
     }
     reporter.report(WorkerEvent::Hushed);

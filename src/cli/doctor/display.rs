@@ -63,7 +63,7 @@ fn find() -> Display {
     }
 }
 
-/// Elsewhere a desktop is always there.
+/// Systems other than Linux always have a desktop.
 #[cfg(not(target_os = "linux"))]
 fn find() -> Display {
     Display::Answers(std::env::consts::OS.to_owned())

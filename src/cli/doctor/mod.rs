@@ -71,7 +71,7 @@ pub(super) fn run(words: &Words) -> Result<ExitCode, Complaint> {
     for look in looks {
         let finding = look(words);
         is_well &= finding.is_well;
-        // At once: the next one may take its time.
+        // Printed at once, since the next check may take a while.
         tell(words, &finding.line)?;
     }
     let (end, code) = if is_well {

@@ -62,7 +62,7 @@ struct StageArgs {
     step: Option<String>,
     #[arg(long, help = "help-rolled-out")]
     rolled_out: bool,
-    /// What a stage shows anyway; older command lines name it.
+    /// A stage shows this anyway. The option is still taken because older command lines have it.
     #[arg(
         long,
         hide = true,

@@ -7,9 +7,9 @@ use std::time::{Duration, Instant};
 
 use crate::words::Words;
 
-/// What takes longer than this is told how far it is.
+/// Only of a job that takes longer than this is it told how far it is.
 const LONG: Duration = Duration::from_secs(10);
-/// Between two tellings.
+/// How long between two reports of how far it is.
 const BETWEEN: Duration = Duration::from_secs(5);
 
 /// A sheet on its way, page by page or frame by frame.
@@ -22,8 +22,8 @@ pub(super) struct Progress<'a> {
 }
 
 impl<'a> Progress<'a> {
-    /// Before the first of so many. From now on a signal that ends the program is heeded between
-    /// two of them, so that no file is left half done.
+    /// Stands before the first of so many pages. From now on a signal to end the program is heeded
+    /// between two pages, so that no file is left half done.
     pub fn begin(pages: u32, words: &'a Words) -> Self {
         Self {
             words,
@@ -34,8 +34,8 @@ impl<'a> Progress<'a> {
         }
     }
 
-    /// So many are done. Tells how far that is, where all of them take long, on standard error;
-    /// `false` when it is to be stopped.
+    /// Takes in that so many are done, and reports that on standard error where all of them take
+    /// long. Gives `false` when the job is to be stopped.
     pub fn goes_on(&mut self, done: u32) -> bool {
         let all = self.began.elapsed().saturating_mul(self.pages) / done.max(1);
         let is_time = self.told.is_none_or(|told| told.elapsed() >= BETWEEN);
@@ -67,7 +67,7 @@ fn stop_flag() -> Arc<AtomicBool> {
     is_stopped
 }
 
-/// Elsewhere the system ends the program by itself.
+/// Systems other than Unix end the program by themselves.
 #[cfg(not(unix))]
 fn stop_flag() -> Arc<AtomicBool> {
     Arc::default()

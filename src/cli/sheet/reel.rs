@@ -160,13 +160,13 @@ impl FrameMaker<'_> {
 
     /// A leg goes in crossing by crossing; then, as any other step, it stands while its words are read.
     fn of(&self, step: &Step) -> Vec<Frame> {
-        // The title has the knot: it need not stand over each frame.
+        // The title names the knot, so the other frames do not.
         let stage = StageSheet {
             knot: String::new(),
             ..staged(self.script, step, self.words)
         };
         let subject = Subject::of(self.script, step);
-        // Of the film the first picture is the last one too.
+        // The first picture of a film shows the same as the last.
         let mut film = subject.film();
         let standing = film.pop();
         let moving = film.into_iter().skip(1).map(|subject| Frame {
@@ -210,7 +210,7 @@ fn write(
     };
     let count = u32::try_from(frames.len()).unwrap_or(u32::MAX);
     let mut painter = Painter::new();
-    // Some from all over the tie: they hold all its colours.
+    // Frames from the whole length of the tie have all of its colours.
     let some = frames.iter().step_by((frames.len() / 6).max(1));
     let samples: Vec<Image> = some
         .map(|frame| frame.image(place, width, view, &mut painter).clone())
@@ -243,7 +243,7 @@ impl Frame {
     }
 }
 
-/// Bag, rigging and looks have no cord that moves; a class is shown the tie.
+/// Bag, rigging and checks are left out: no cord moves there, and a class is to see the tying.
 const fn is_shown(what: &What) -> bool {
     !matches!(what, What::Kit(_) | What::Rig(_) | What::Check(_))
 }

@@ -15,8 +15,8 @@ use crate::session::{
 use crate::shelf::{ShelfError, ShelfReading};
 use crate::words::Spoken;
 
-/// How long a press may wait for the one before it to come to disk: longer than a slow disk takes,
-/// and short enough for who presses.
+/// How long a press may wait until the one before it is on disk: longer than a slow disk takes, but
+/// short enough for whoever presses.
 const MOMENT: Duration = Duration::from_millis(500);
 
 /// A tie in a terminal.
@@ -24,7 +24,7 @@ pub struct TerminalDriver<W> {
     session: Session,
     services: TerminalServices,
     out: W,
-    /// What ends a line: a terminal that gives single keys does not go to the left by itself.
+    /// What ends a line. A terminal in raw mode does not return to the left edge by itself.
     line_end: &'static str,
     overlay: Option<Overlay>,
     timers: HashMap<Timer, Duration>,
@@ -225,7 +225,7 @@ impl<W: Write> TerminalDriver<W> {
                 Ok(())
             }
             Then::Learn => self.open(Overlay::Learn(KeyBinder::default()), now),
-            // What was said of the last press is not to be cut off.
+            // What is being said about the last press must not be cut off by the settings.
             Then::Settings if !say.is_empty() => {
                 self.overlay = Some(Overlay::Settings(SettingsList::new(&tag)));
                 Ok(())
@@ -282,7 +282,7 @@ impl<W: Write> TerminalDriver<W> {
             Effect::Wake(timer, None) => {
                 self.timers.remove(&timer);
             }
-            // A terminal has no say in it.
+            // A program in a terminal cannot keep the screen lit.
             Effect::StayAwake(_) => {}
             Effect::Keep(tie) => {
                 if let Some(keeper) = keeper {
@@ -373,8 +373,8 @@ impl<W: Write> TerminalDriver<W> {
         keeper.is_some_and(|keeper| keeper.flush(at_most))
     }
 
-    /// Waits a moment for the last press to come to disk, unless it is told that this takes long or
-    /// fails: so in a burst of presses no more than one is not on disk.
+    /// Waits a moment until the last press is on disk, unless the tyer was told that saving takes
+    /// long or fails. So, however fast the presses come, no more than one of them is not on disk.
     pub fn settle(&self) {
         if !self.session.is_saving_late() {
             self.flush(MOMENT);

@@ -12,7 +12,7 @@ pub enum TerminalEvent {
     Key(InputEvent, Option<String>),
     /// A line was typed where there are no single keys.
     Line(String),
-    /// Whoever pressed is gone, or wants to be.
+    /// The input has ended, or a signal asks the program to end.
     Gone,
     /// Something the session hears of.
     Session(Event),
@@ -29,8 +29,8 @@ impl TerminalEvent {
     }
 }
 
-/// The key in a raw press, for what has no meaning as a pedal: as it is typed where it types
-/// something.
+/// The key of an input that has no meaning as a pedal. A key that types something is given as what
+/// it types.
 pub fn press(raw: &InputEvent, typed: Option<String>) -> Option<Press> {
     let key = match (typed, &raw.input) {
         (Some(typed), _) => typed,

@@ -60,7 +60,7 @@ pub(super) fn listen_to_lines(tell: Sender<TerminalEvent>) {
         .spawn(move || {
             let mut input = std::io::stdin().lock();
             let mut line = Vec::new();
-            // What is no text is a line all the same, with a mark for what cannot be read.
+            // A line that is not Unicode counts too, with replacement characters in it.
             while input
                 .read_until(b'\n', &mut line)
                 .is_ok_and(|read| read > 0)
@@ -79,7 +79,8 @@ pub(super) fn listen_to_lines(tell: Sender<TerminalEvent>) {
     }
 }
 
-/// What a key does. Most terminals tell nothing of a release: then a press is a whole one.
+/// What a key does. Most terminals do not report when a key is released, so a press stands for
+/// both.
 fn raws(key: &KeyEvent) -> Vec<TerminalEvent> {
     if key.modifiers.contains(KeyModifiers::CONTROL) {
         let ends = matches!(key.code, KeyCode::Char('c' | 'd' | 'q'));

@@ -99,7 +99,7 @@ pub(super) fn run(
     let session = Session::new(words, settings, wishes);
     let mut driver = TerminalDriver::new(session, services, io::stdout(), has_single_keys);
     let guided = guide(&mut driver, &events, in_hand, &opening);
-    // Whatever the disk does now, the terminal is the tyer's own again.
+    // The terminal is given back before the disk is waited for.
     drop(raw_mode);
     let left = driver.close(LAST_SAVE);
     let words = driver.session().words();
@@ -114,7 +114,7 @@ pub(super) fn run(
         (guided, _) => guided,
     };
     match told {
-        // Whoever reads has seen enough or is gone; the tie is kept.
+        // A reader that is gone is no failure, and the tie is kept.
         Err(fault) if !is_gone(&fault) => Err(Complaint::output(driver.session().words(), &fault)),
         _ => Ok(()),
     }
@@ -180,7 +180,7 @@ fn taken(
             return Err(Complaint::input(words.plainly("tie-none-waiting", &[])));
         }
     };
-    // What was wrong with it was mended when the shelf was looked through.
+    // Damage was mended, and told of, when the shelf was looked through.
     let in_hand = ShelfReading::try_gather(|gathering| {
         let newest = newest.hand_on(gathering);
         Ok(InHand::taken_up(shelf, newest.tie.id(), false)?.hand_on(gathering))

@@ -24,7 +24,7 @@ pub enum Overlay {
 pub struct Told {
     /// What is said.
     pub say: Spoken,
-    /// What is printed; what is said where it is not told apart.
+    /// What is printed, where that is not the same as what is said.
     pub print: Option<String>,
     /// What is added to the line that is being typed.
     pub echo: Option<String>,
@@ -108,12 +108,13 @@ impl Overlay {
                 follow_settings(list, action, session)
             }
             Self::Log(form) => press_form(form, intent, press, session, services),
-            // Learning takes what is pressed as it comes.
+            // Learning takes inputs, before they are made into presses.
             Self::Learn(_) => Told::default(),
         }
     }
 
-    /// Takes an input before it is looked at as a gesture; `None` where that is left be.
+    /// Takes an input before gestures are made of it. Gives `None` where the input is none of its
+    /// business.
     pub fn input(
         &mut self,
         raw: &InputEvent,
@@ -217,7 +218,7 @@ fn press_form(
     let echo = match press.key.as_str() {
         "Enter" if !press.is_repeat => return onwards(form, session, services),
         "Backspace" if is_text => match typed.pop() {
-            // The terminal goes a place to the left, wipes it, and goes there again.
+            // Moves left, overwrites the letter with a blank, and moves left again.
             Some(_) => "\u{8} \u{8}".to_owned(),
             None => return Told::default(),
         },

@@ -41,6 +41,6 @@ pub(super) fn listen(tell: &Sender<TerminalEvent>) {
     }
 }
 
-/// Elsewhere the system ends the program by itself.
+/// Systems other than Unix end the program by themselves.
 #[cfg(not(unix))]
 pub(super) fn listen(_: &Sender<TerminalEvent>) {}

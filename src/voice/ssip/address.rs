@@ -27,7 +27,8 @@ impl Wire {
         }
     }
 
-    /// A place named by the user is somebody's own: nothing is started there.
+    /// Connects to a place that the user has named. No service is started there, since the place
+    /// belongs to somebody else.
     fn to(named: &str) -> io::Result<Self> {
         let (method, place) = named.split_once(':').unwrap_or((named, ""));
         match (method, place) {
@@ -53,7 +54,7 @@ impl Wire {
             .map(Self::Unix)
     }
 
-    /// The same way once more, to be read on another thread.
+    /// A second handle on the same connection, to be read on another thread.
     pub(super) fn try_clone(&self) -> io::Result<Self> {
         match self {
             Self::Unix(stream) => stream.try_clone().map(Self::Unix),
@@ -63,7 +64,7 @@ impl Wire {
 
     /// Ends both directions, whoever reads or writes.
     pub(super) fn hang_up(&self) {
-        // It may have been hung up by the service.
+        // The service may have hung up already.
         let _ = match self {
             Self::Unix(stream) => stream.shutdown(Shutdown::Both),
             Self::Tcp(stream) => stream.shutdown(Shutdown::Both),
@@ -93,7 +94,8 @@ impl Write for Wire {
     }
 }
 
-/// In the folder for what runs, or else in the one for caches, as the service has it.
+/// The usual place: in the folder for runtime files, or else in the one for caches, as the service
+/// itself looks for it.
 fn usual_path() -> Option<PathBuf> {
     let folders = BaseDirs::new()?;
     let around = folders.runtime_dir().unwrap_or(folders.cache_dir());

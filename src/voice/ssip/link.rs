@@ -10,7 +10,7 @@ use crate::voice::engine::{CallError, EventSink, MessageKey, SpeechEvent};
 use crate::voice::pending_events::PendingEvents;
 use crate::voice::speakable::SpeakableText;
 
-/// The numbers of answers and reports that are told apart here.
+/// The codes of those answers and reports that make a difference here.
 const DATA_WANTED: u16 = 230;
 const QUEUED: u16 = 225;
 const VOICES: u16 = 249;
@@ -74,7 +74,8 @@ impl Link {
         if self.ask("SPEAK")?.code != DATA_WANTED {
             return Err(out_of_step());
         }
-        // A line that is a lone dot ends the text: one more is put before a dot at the beginning.
+        // In the protocol a line of a single dot ends the text, so a dot that begins the text is
+        // doubled.
         let text = text.as_str();
         let dot = if text.starts_with('.') { "." } else { "" };
         let queued = self.ask(&format!("{dot}{text}\r\n."))?;
@@ -126,7 +127,7 @@ impl Link {
 }
 
 impl Drop for Link {
-    /// The end of what was being said is still reported, if that comes soon.
+    /// Waits a moment, so that the end of what was being said can still be reported.
     fn drop(&mut self) {
         if let Some(pending) = self.pending.take() {
             pending.wait();
@@ -135,8 +136,8 @@ impl Drop for Link {
     }
 }
 
-/// The service has given another answer than the one that was due: nothing it says from here on
-/// can be told apart.
+/// The service has given an answer to something that was not asked. From here on its answers cannot
+/// be matched with the commands.
 fn out_of_step() -> CallError {
     CallError::Gone("it answers what it was not asked".to_owned())
 }
@@ -181,7 +182,7 @@ fn hear(report: &Answer, events: &EventSink, over: &Sender<()>) {
     let is_over = report.code != BEGAN;
     events.send(event);
     if is_over {
-        // Nobody waits for it unless the connection is being let go of.
+        // Somebody waits for it only while the connection is being dropped.
         let _ = over.send(());
     }
 }

@@ -63,7 +63,7 @@ impl Supervisor {
             worker.early.clear();
             let due = now + timeout;
             worker.call = Some(PendingCall { kind, due });
-            // A worker that has ended reports so: the loss is seen to then.
+            // A worker whose thread has ended reports that itself, and the loss is dealt with then.
             let _ = worker
                 .commands
                 .as_ref()

@@ -64,7 +64,7 @@ impl Supervisor {
             SupervisorMessage::Voices => self.list_voices = true,
             SupervisorMessage::Worker(id, WorkerEvent::Replied(reply)) => self.replied(id, reply),
             SupervisorMessage::Worker(id, WorkerEvent::Heard(event)) => self.heard(id, event),
-            // Only of interest to `close`.
+            // These matter only while the supervisor closes.
             SupervisorMessage::Close(_) | SupervisorMessage::Worker(_, WorkerEvent::Hushed) => {}
             SupervisorMessage::Worker(id, WorkerEvent::Gone) => self.gone(id),
         }

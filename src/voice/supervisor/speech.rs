@@ -9,7 +9,7 @@ use super::super::worker::WorkerId;
 use super::state::{CallKind, PendingCall, Proof, Supervisor, VoiceState};
 
 impl Supervisor {
-    /// The service has taken the text. What was heard of it meanwhile counts now.
+    /// The service has accepted the text. What it reported during the call counts from now on.
     pub(super) fn accepted(&mut self, id: Utterance, key: Option<MessageKey>) {
         let early = self
             .worker_in_use()
@@ -23,7 +23,7 @@ impl Supervisor {
         }
         speaking.due = Some(Instant::now() + self.timeouts.beginning);
         let Some(key) = key else {
-            // A service that tells nothing: taken for said, since nothing more will be known.
+            // This service reports nothing about its speech, so the text counts as said at once.
             self.began();
             return self.ended();
         };
@@ -67,7 +67,7 @@ impl Supervisor {
                     self.tell(VoiceEvent::CutOff(speaking.request.id));
                 }
             }
-            // Told when it was heard, whatever is being said.
+            // This was passed on when it came, whatever is being said.
             SpeechEvent::NoSuchVoice(_) => {}
         }
     }

@@ -65,12 +65,13 @@ pub(super) struct Worker {
     pub(super) call: Option<PendingCall>,
     /// The settings that its voice speaks with.
     pub(super) speech: Option<SpeechSettings>,
-    /// What was heard during a call to speak, whose key is known only with its reply.
+    /// Events that came during a call to speak: the key that tells whether they are about that text
+    /// is known only with the reply.
     pub(super) early: Vec<SpeechEvent>,
 }
 
 impl Worker {
-    /// Whether it has its voice.
+    /// Whether its connection to the service is open.
     pub(super) fn is_open(&self) -> bool {
         let kind = self.call.as_ref().map(|call| &call.kind);
         !matches!(kind, Some(CallKind::Open))
@@ -107,7 +108,7 @@ pub(in super::super) struct Supervisor {
     pub(super) retry_at: Option<Instant>,
     pub(super) speech: SpeechSettings,
     pub(super) request: Option<SpeechRequest>,
-    /// After a refusal: no command is given before this.
+    /// After a refusal no command is given before this.
     pub(super) hold_until: Option<Instant>,
     pub(super) hush: bool,
     pub(super) list_voices: bool,

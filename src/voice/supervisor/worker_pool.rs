@@ -27,7 +27,7 @@ impl Supervisor {
         let id = self.last_worker;
         let inbox = self.inbox.clone();
         let tell = move |event| {
-            // A supervisor that is gone has released its workers.
+            // A supervisor that has ended listens no more, and has released its workers.
             let _ = inbox.send(SupervisorMessage::Worker(id, event));
         };
         match worker::start(id, Arc::clone(&self.make), tell) {
@@ -80,12 +80,13 @@ impl Supervisor {
         }
         self.in_use = Some(id);
         self.retry_at = None;
-        // The call that hung may have begun an old text.
+        // The call that hung may have begun to say an old text, which has to be stopped.
         self.hush = self.request.is_none();
         self.opened();
     }
 
-    /// There is a connection again. If there is a text to prove it with, wait for that.
+    /// There is a connection again. Where a text waits, the voice counts as found only when that
+    /// text is heard.
     pub(super) fn opened(&mut self) {
         match self.state {
             VoiceState::Starting => self.found(),
@@ -122,11 +123,12 @@ impl Supervisor {
         let now = Instant::now();
         match error {
             VoiceError::Refused(_) => self.hold_until = Some(now + self.timeouts.retry),
-            // A new connection may help, once; after that the old one is as good as any.
+            // A new connection may help the first time. When that does not help either, the old one
+            // is as good as any.
             VoiceError::NeverBegan | VoiceError::NeverEnded if !is_first => {}
             VoiceError::NeverBegan | VoiceError::NeverEnded => self.replace_worker(now),
             VoiceError::NoAnswer => {
-                // Left behind in its call, and not released: it may come back.
+                // The worker is left to its call and not released, since the call may still return.
                 self.in_use = None;
                 let is_opening = self.workers.values().any(|worker| !worker.is_open());
                 self.retry_at = Some(match (is_opening, is_first) {
