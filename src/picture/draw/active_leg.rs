@@ -18,7 +18,8 @@ impl KnotDrawing<'_> {
         for visible in scene.visible_active(active) {
             let stretches = scene.stretches(&visible, pass);
             let [told, laid, to_come] = scene.parted(&visible, active, &stretches);
-            // What of the leg lies already is cord like the others; what is still to be laid is thin.
+            // The part of the leg that lies already is as wide as other cord, and the part still to
+            // be laid is thin.
             for (role, width, stretches) in [
                 (Role::ActiveEdge, cord + 2.0 * self.edge(), &told),
                 (Role::Beside(active.pass_leg), cord, &laid),
@@ -60,8 +61,8 @@ impl KnotDrawing<'_> {
         ] {
             let [one, tip, other] = scene.head(visible, active, half, length, back);
             let middle = (f32::midpoint(one.0, other.0), f32::midpoint(one.1, other.1));
-            // A tube that bends away would press it to a needle: it keeps its form, and there is none
-            // where its cord cannot be seen.
+            // Where the tube bends away the head would be squeezed to a needle, so it keeps its
+            // form. Where its cord is out of sight there is none.
             if !scene.inner().contains(middle.0) || scene.projection.turned(middle.0) > 0.97 {
                 continue;
             }

@@ -20,7 +20,8 @@ impl KnotDrawing<'_> {
                 let (pin, within) = (visible.pin, visible.within);
                 let is_one_of_several = pin.row.is_one_of_several();
                 let role = match ends {
-                    // Its number stands for the pins of all rows.
+                    // Where there are several rows their pins share a number, so the pin itself has
+                    // to be marked.
                     Some([from, _]) if is_one_of_several && within && pin == from => Role::From,
                     Some([_, to]) if is_one_of_several && within && pin == to => Role::To,
                     _ if within => Role::Pin,
@@ -37,7 +38,7 @@ impl KnotDrawing<'_> {
                 }
                 let is_here = |other: Pin| other.in_row(pin.row) == pin;
                 let named = ends.is_some_and(|[from, to]| is_here(from) || is_here(to));
-                // The numbers would run into each other where the tube bends away.
+                // Where the tube bends away the numbers would run into each other.
                 if !has_numbers || visible.turned > 0.8 && !named {
                     continue;
                 }

@@ -107,7 +107,7 @@ impl<'a> RingsDrawing<'a> {
                 if let Some(hole) = hole {
                     let at = point(x, hole_y);
                     let size = text * 0.75;
-                    // The line between the rings stops short of it.
+                    // Keeps the line between the rings off the number.
                     self.items.push(DisplayItem::circle(
                         Role::Ground,
                         Paint::Fill,

@@ -26,7 +26,7 @@ impl KnotDrawing<'_> {
     }
 
     /// Draws the leg in hand where it lies on the far side of the tube, thin. The other cords there
-    /// would be a net behind the knot, and a tube hides them.
+    /// are left out: a tube hides them, and they would look like a net behind the knot.
     pub fn far_side(&mut self) {
         let scene = self.scene;
         let Some(radius) = scene.projection.radius else {
@@ -35,7 +35,7 @@ impl KnotDrawing<'_> {
         let turn = scene.layout.round();
         let front = scene.projection.across;
         if front.to - front.from < turn / 2.0 - 1.0 {
-            // Closer than the edges of the tube: nothing of the far side can be seen.
+            // The picture is narrower than the tube, so that nothing of the far side can be seen.
             return;
         }
         let far = Span {

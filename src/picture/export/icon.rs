@@ -38,7 +38,7 @@ const CUT: [f64; 3] = [66.0, 26.0, 380.0];
 fn drawing() -> Result<DisplayList, KnotError> {
     let knot = Knot::new(3, 5, Weave::default())?;
     let laying = Laying::new(knot, 1, LayingOrder::PassByPass)?;
-    // The leg that turns the loose ends to the far side.
+    // With this leg in front the loose ends are on the far side of the tube.
     let bright = PassLeg {
         pass: 1,
         strand: 1,

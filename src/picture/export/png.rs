@@ -18,7 +18,7 @@ impl Image {
     pub fn png(&self, dots_per_inch: u16) -> Result<Vec<u8>, ExportError> {
         let refused = |error: ImageError| ExportError::Png(error.to_string());
         let mut bytes = Vec::new();
-        // A sheet is kept and sent on: smaller is worth more than sooner.
+        // A sheet is kept and sent on, so that a small file is worth more than a quick one.
         let (compression, filter) = (CompressionType::Default, FilterType::Adaptive);
         PngEncoder::new_with_quality(&mut bytes, compression, filter)
             .write_image(

@@ -9,7 +9,7 @@ use super::coverage::Coverage;
 use crate::picture::draw::{Colour, DisplayItem, Outline, Paint};
 use crate::picture::scene::{coordinates, point, single};
 
-/// What is needed again and again to paint a band of rows.
+/// The memory that is used again for every band of rows that is painted.
 #[derive(Debug, Default)]
 pub struct Band {
     coverage: Coverage,
@@ -17,11 +17,11 @@ pub struct Band {
     top: f64,
     /// The rows that anything was added to since the last colour was laid on.
     touched: Option<(usize, usize)>,
-    /// For every few rows the columns that are damaged of any of them.
+    /// For every block of rows the columns that are damaged in any of its rows.
     blocks: Vec<Range<usize>>,
 }
 
-/// Rows of a block.
+/// How many rows a block has.
 const BLOCK: usize = 16;
 
 /// All that the bands of one picture are painted from.
@@ -59,8 +59,9 @@ impl Band {
             colours,
             contours,
         } = job;
-        // Most pictures begin with the ground and the tube: what lies right under another colour
-        // is not painted at all, since to fill so many pixels takes longer than the cords.
+        // Most pictures begin with the ground and the tube. Where the second lies right over the
+        // first, the first is not painted at all, since to fill so many pixels takes longer than to
+        // paint the cords.
         let mut plates = items
             .iter()
             .zip(colours)
@@ -148,7 +149,8 @@ impl Band {
                 self.circle(circle.center, circle.radius, 1.0);
             }
             (Outline::Circle(circle), Paint::Stroke(width)) => {
-                // The hole runs the other way round.
+                // A ring is a circle with a hole, and the outline of a hole runs the other way
+                // round.
                 let (centre, half) = (circle.center, width / 2.0);
                 self.circle(centre, circle.radius + half, 1.0);
                 self.circle(centre, (circle.radius - half).max(0.0), -1.0);
@@ -253,7 +255,7 @@ impl Band {
         let Some((first, last)) = self.touched.take() else {
             return;
         };
-        // 256 covers, so that a shift takes the place of a division.
+        // Shares are counted in 256ths, so that a shift takes the place of a division.
         let full = f32::from(colour.opacity) * 256.0 / 255.0;
         let ink = ink(&colour);
         let lines = pixels.chunks_exact_mut(4 * width);

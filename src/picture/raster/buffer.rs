@@ -38,7 +38,8 @@ impl Buffer {
                 damage.add(columns, rows);
             });
         } else {
-            // From another viewpoint nearly everything differs, and one piece is painted sooner.
+            // From another viewpoint nearly everything differs, and it is quicker to paint one
+            // large piece.
             differences(&self.fingerprints, fingerprints, |columns, rows| {
                 damage.stretch(columns, rows);
             });
@@ -46,7 +47,7 @@ impl Buffer {
         damage
     }
 
-    /// Takes what is to be seen; the image is to be painted yet.
+    /// Notes what the image is about to show. The caller paints it.
     pub fn set(
         &mut self,
         size: (u32, u32),

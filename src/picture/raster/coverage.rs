@@ -19,7 +19,7 @@ pub struct Coverage {
     used: Vec<(usize, usize)>,
 }
 
-/// Less than this is what rounding leaves where nothing is covered.
+/// A coverage of less than this is left over from rounding: nothing is covered there.
 const NOTHING: f32 = 1.0 / 2048.0;
 
 /// No cell of a row is in use.
@@ -103,13 +103,14 @@ impl Coverage {
         *used = (used.0.min(first), used.1.max(last + 1));
         let cells = &mut self.cells[start..start + self.width + 2];
         if first == last {
-            // Within one pixel: what lies right of the edge there, the rest goes to the next.
+            // The edge stays within one pixel. That pixel takes the share that lies right of the
+            // edge, and the next one takes the rest.
             let beside = f32::midpoint(x, far) - length(first);
             cells[first] += change * (1.0 - beside);
             cells[first + 1] += change * beside;
             return;
         }
-        // Through several: the same for the piece of the edge in each.
+        // The edge runs through several pixels. Each takes the same of its piece of the edge.
         let per_pixel = change / (far - x);
         let mut before = 0.0;
         for (column, cell) in (first..=last).zip(&mut cells[first..=last]) {
@@ -140,13 +141,13 @@ impl Coverage {
         let mut column = first;
         while column <= last {
             sum += std::mem::take(&mut cells[column]);
-            // Nothing changes up to the next cell that is not nought.
+            // The coverage stays the same up to the next cell that is not nought.
             let mut run = column + 1;
             while run <= last && cells[run] == 0.0 {
                 run += 1;
             }
             let share = sum.abs();
-            // What is left at the last change goes on to the end.
+            // The coverage after the last change holds to the end of the row.
             let stop = if run > last { end } else { run.min(end) };
             if share > NOTHING && column < stop {
                 each(column..stop, share.min(1.0));

@@ -43,7 +43,7 @@ impl Damage {
     }
 
     fn add_to(&mut self, row: usize, mut columns: Range<usize>) {
-        // What it takes in may reach others in turn.
+        // A range that has grown may have come near to another one.
         let mut nth = 0;
         while nth < RANGES {
             let range = self.layers[nth][row].clone();
@@ -97,7 +97,7 @@ impl Damage {
         })
     }
 
-    /// Ranges of one column range a row, which together are all the damage of these rows.
+    /// The damage of these rows in layers, with one range of columns for each row in a layer.
     pub fn layers(&self, rows: &Range<usize>) -> impl Iterator<Item = &[Range<usize>]> {
         let rows = rows.start..rows.end.min(self.layers[0].len());
         let layers = self.layers.iter();

@@ -81,7 +81,8 @@ impl KnotScene {
         let layout = &self.layout;
         let path = self.cord_path(visible, active.beside + 1);
         if active.is_backward && active.rows.start.is_infinite() {
-            // Back round the pin that it came from.
+            // The leg is taken back all the way: the head points round the pin that the leg came
+            // from.
             let pin = path.pin(true);
             let (radius, up) = if path.rising {
                 (layout.bend + path.offset, -1.0)
@@ -167,8 +168,8 @@ impl KnotScene {
         })
     }
 
-    /// The place at the side of the picture, level with the numbers of its rim, for a pin beyond that
-    /// side: among the cords it would stand where no pin is.
+    /// The place at the side of the picture, level with the numbers of its rim, for a pin beyond
+    /// that side. A number among the cords would stand where there is no pin.
     fn at_the_side(&self, pin: SheetPoint) -> Point {
         let layout = &self.layout;
         let height = layout.number_height(rim_at(pin, layout));

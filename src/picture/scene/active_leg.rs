@@ -63,7 +63,7 @@ impl ActiveLeg {
             end: if end == all.len() {
                 f32::INFINITY
             } else if end == 0 {
-                // A part without crossings, of a leg that has some: up to the first.
+                // A part without crossings, in a leg that has some, ends before the first of them.
                 real(all[0].nth) - 0.5
             } else {
                 between(end)
@@ -101,7 +101,7 @@ impl ActiveLeg {
         let nest = laying.knot().nest_from(along.from);
         let is_backward = along.from.rim == Rim::Top;
         let nth = |crossing: &Crossing| rows_along(nest, along, crossing.row);
-        // Out from under what holds it, half way to the next.
+        // The end comes out from under the cord that holds it, half way to the next.
         let last = crossings.last().map_or(0.0, |crossing| real(nth(crossing)));
         let pass = laying.passes() + 1;
         Self {

@@ -21,7 +21,7 @@ impl KnotScene {
     pub fn stretches(&self, visible: &VisibleLeg, pass: u16) -> Vec<Stretch> {
         let heading = visible.leg.heading();
         let (first, last) = visible.seen;
-        // A cord goes under at half of its crossings, as a rule.
+        // Room for a cord that goes under at half of its crossings, as most do.
         let rows = usize::try_from(last - first).unwrap_or(0);
         let mut stretches = Vec::with_capacity(rows / 2 + 2);
         let mut from = if first == 0 {

@@ -34,7 +34,7 @@ impl KnotScene {
         if self.leg_of_pass(visible, pass) < self.laying.knot().legs_of(visible.leg.strand) {
             Limit::Bight(self.layout.offset(pass))
         } else if self.goes_on(Self::laid_as(visible, pass)) {
-            // On to the next round, once that is begun.
+            // The cord goes on as that of the next pass, once that is begun.
             let begun = self.laid.cords_from(visible.leg.to) > pass;
             Limit::Bight(self.layout.offset(if begun { pass + 1 } else { pass }))
         } else if self.goes_on_as_tuck(pass, self.laying.knot().leg_from(visible.leg.to)) {

@@ -16,10 +16,10 @@ pub enum IllustrationError {
     /// The knot can't be tied.
     #[error(transparent)]
     Knot(#[from] KnotError),
-    /// A length can't be.
+    /// A length is out of bounds.
     #[error(transparent)]
     Length(#[from] LengthError),
-    /// The tube or the cord can't be.
+    /// The tube or the cord cannot be as it is described.
     #[error(transparent)]
     Bench(#[from] BenchError),
     /// The cord does not go round the tube so often.
@@ -68,7 +68,7 @@ impl Subject {
             GlossaryWord::Round => Ok([7, 8]
                 .map(|leg| Self::tying(&tiller, Moment::Fairing(shown(leg))))
                 .to_vec()),
-            // As many strands as four and six have in common.
+            // There are as many strands as the greatest common divisor of four and six: two.
             GlossaryWord::Strand => one(finished(&Plan::read("4", "6", "1", "1")?)),
             GlossaryWord::StandingEnd => {
                 let begun = Self::tying(&bell, Moment::at(shown(1)));

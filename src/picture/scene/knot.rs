@@ -146,7 +146,7 @@ fn across(view: View, round: u16) -> f32 {
 fn rows_in_hand(laid: &LaidCords, rows: f32) -> f32 {
     match &laid.active {
         Some(active) => active.rows.end.clamp(0.0, rows) - active.rows.start.clamp(0.0, rows),
-        // Some way round the pin where the cord stands.
+        // A dozen rows show what lies round the pin where the cord stands.
         None if laid.stands_at.is_some() => rows.min(12.0),
         None => rows,
     }

@@ -9,7 +9,7 @@ use crate::knot::{Laying, Leg, PassLeg, Pin, Rim};
 pub enum ShownPins {
     /// They stand in the tube.
     All,
-    /// They are out, and bights have their numbers still.
+    /// They are out, but the bights keep their numbers.
     Numbers,
     /// Nothing.
     None,

@@ -115,7 +115,7 @@ impl SceneLayout {
             return layout;
         }
         layout.zoomed = true;
-        // Cut at the sides rather than at the rims, where the pins are.
+        // The picture is cut off at the sides rather than at the rims, where the pins are.
         let by_rims = largest([1.0, COMFORTABLE], |half_pitch| {
             height(&mut layout, half_pitch, STEEPNESS[0]) <= constraints.height
         });
@@ -233,8 +233,8 @@ impl SceneLayout {
         self.bend = inner + (passes - 1.0) / 2.0 * self.spacing;
     }
 
-    /// Bands that hide as much of the ground as they are reckoned to; the pins are pulled. Cords
-    /// of a band lie so close that only a line is left between them.
+    /// Bands that hide as much of the ground as was computed for the finished knot, which has no
+    /// pins. Cords of a band lie so close that only a line is left between them.
     fn fill_as_finished(&mut self, pitch: f32, bands: &Bands) {
         let passes = f32::from(self.passes);
         let scale = self.half_pitch / single(bands.half_pitch());
@@ -296,12 +296,12 @@ impl SceneLayout {
         }
     }
 
-    /// Constraints needed above the top rim line.
+    /// Room needed above the top rim line.
     pub fn above(&self) -> f32 {
         self.number_above() + self.large_text * 0.9
     }
 
-    /// Constraints needed below the bottom rim line.
+    /// Room needed below the bottom rim line.
     pub fn below(&self) -> f32 {
         self.number_below() + self.large_text * 0.9
     }

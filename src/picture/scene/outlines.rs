@@ -55,7 +55,7 @@ impl Outlines {
         })
     }
 
-    /// Steps of a path along all of them.
+    /// How many elements a path along all of them has.
     pub fn steps(&self) -> usize {
         self.corners.len() + self.ends.len()
     }

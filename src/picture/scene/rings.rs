@@ -13,8 +13,8 @@ pub struct Ring {
     pub used: usize,
     /// Every pin: how far round it stands, and the number of its hole.
     pub pins: Vec<(f32, Option<u16>)>,
-    /// Of nested bights the further rows with pins: which one it is, from 0, and the shares of their
-    /// places.
+    /// Where bights are nested, the further rows with pins: the number of the row, from 0, and
+    /// where its pins stand.
     pub inner: Vec<(usize, Vec<f32>)>,
 }
 

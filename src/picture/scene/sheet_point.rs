@@ -1,4 +1,4 @@
-//! Numbers of the sheet: the surface of the tube, unrolled.
+//! Points and lengths of the sheet: the surface of the tube, unrolled.
 
 /// A point of the sheet in pixels: to the right, and upwards from the bottom rim line.
 pub type SheetPoint = (f32, f32);

@@ -53,7 +53,8 @@ impl Subject {
             }
             (What::Fair(_) | What::Finish(_), Some(rig), _) => {
                 let moment = Moment::of_step(step);
-                // Where an end is tucked, the cords stand apart, and the bights have their numbers.
+                // While an end is tucked away the cords are drawn apart and the bights with their
+                // numbers, so that its way can be followed.
                 let shape = Some(rig.shape).filter(|_| !matches!(moment, Moment::Tucking { .. }));
                 Self::at(plan, moment, shape)
             }

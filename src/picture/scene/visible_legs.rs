@@ -63,7 +63,7 @@ impl KnotScene {
         })
     }
 
-    /// The row in which a leg starts, and so many rows on it lands.
+    /// The row in which a leg starts, and how many rows further it lands.
     pub fn rows_of(&self, leg: Leg) -> (i32, i32) {
         let [low, high] = self
             .laying

@@ -18,7 +18,7 @@ impl<W: Write> Apng<W> {
         encoder.set_color(ColorType::Rgb);
         encoder.set_depth(BitDepth::Eight);
         encoder.set_compression(Compression::Default);
-        // 0 plays: again and again.
+        // No number of plays means that it is repeated without end.
         encoder.set_animated(frames, 0).map_err(refused)?;
         let writer = encoder.write_header().map_err(refused)?;
         Ok(Self { writer })

@@ -27,7 +27,7 @@ impl Area {
         self.rows.end - self.rows.start
     }
 
-    /// Begun at even pixels, which some files ask for.
+    /// This area enlarged to begin at even pixels, as the frames of some kinds of file have to.
     pub fn begun_evenly(&self) -> Self {
         let even = |range: &Range<u32>| range.start - range.start % 2..range.end;
         Self {

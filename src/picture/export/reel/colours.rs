@@ -28,7 +28,8 @@ impl ColourTable {
             *counts.entry(rgb(pixel)).or_default() += 1;
         }
         let mut met: Vec<(Rgb, u32)> = counts.into_iter().collect();
-        // Of equally frequent ones the choice must not hang on the order of a table.
+        // Equally frequent colours are sorted by their value, since a hash map has another order in
+        // every run.
         met.sort_unstable_by_key(|&(colour, count)| (std::cmp::Reverse(count), colour));
         let mut colours: Vec<Rgb> = Vec::with_capacity(MOST);
         for (colour, _) in met {

@@ -14,7 +14,7 @@ pub enum ReelError {
     /// The encoder refused, with its own words.
     #[error("the pictures can't be encoded: {0}")]
     Encoder(String),
-    /// Whoever makes it wanted no more of it.
+    /// It was stopped before its end by whoever asked for it.
     #[error("stopped after {done} of {count}")]
     Stopped {
         /// Frames that were made.

@@ -26,7 +26,7 @@ impl<W: Write + Seek> WebP<W> {
         canvas.extend(size.iter().flat_map(|&length| three(length - 1)));
         let mut webp = Self { out };
         webp.chunk(*b"VP8X", &canvas)?;
-        // A white ground, and played again and again.
+        // A white ground, and no number of plays: it is repeated without end.
         webp.chunk(*b"ANIM", &[255, 255, 255, 255, 0, 0])?;
         Ok(webp)
     }
@@ -38,7 +38,7 @@ impl<W: Write + Seek> WebP<W> {
         WebPEncoder::new(&mut still)
             .encode(&opaque(image, &area), width, height, ColorType::Rgb8)
             .map_err(refused)?;
-        // The chunks of a still picture without its outer head are those of a frame.
+        // A frame holds the chunks of a still picture without the head of the file.
         let chunks = still.get(HEAD + 4..).unwrap_or_default();
         let mut frame = Vec::with_capacity(chunks.len() + 16);
         frame.extend(three(area.columns.start / 2));

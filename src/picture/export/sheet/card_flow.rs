@@ -24,7 +24,7 @@ struct Sizes {
     is_close: bool,
 }
 
-/// To be read at arm's length.
+/// Sizes that can be read at arm’s length.
 const REGULAR: Sizes = Sizes {
     margin: 15.0,
     text: 3.7,
@@ -36,7 +36,7 @@ const REGULAR: Sizes = Sizes {
     is_close: false,
 };
 
-/// Where that saves a page: text of 9 points, as in a book.
+/// Sizes for where they save a page: text of 9 points, as in a book.
 const CLOSE: Sizes = Sizes {
     margin: 13.0,
     text: 3.15,
@@ -242,7 +242,7 @@ impl CardFlow {
         } = self.sizes;
         let width = self.right() - margin;
         let head = wrapped(&section.head, text, Weight::Bold, width);
-        // A head stays with its first leg.
+        // A heading stays on one page with its first leg.
         let count = head.iter().fold(1.0, |count: f32, _| count + 1.0);
         self.make_room(count * step + 2.0, card, columns);
         self.y += 1.5;
@@ -292,7 +292,7 @@ impl CardFlow {
         for (nth, sentence) in card.after.iter().enumerate() {
             let lines = wrapped(sentence, text, Weight::Regular, width);
             let count = lines.iter().fold(0.0, |count: f32, _| count + 1.0);
-            // The head stays with the first.
+            // The heading stays on one page with the first of them.
             let head = if nth == 0 { step + 1.5 } else { 0.0 };
             if self.y + head + count * step > self.bottom {
                 self.next_page(card);
@@ -329,7 +329,7 @@ impl CardFlow {
                 lines.iter().fold(0.0, |count: f32, _| count + 1.0)
             });
             let high = height.max(lines.fold(0.0, f32::max) * step + 1.0);
-            // The head stays with the first.
+            // The heading stays on one page with the first of them.
             let head = if nth == 0 { step + 1.5 } else { 0.0 };
             if self.y + head + high > self.bottom {
                 self.next_page(card);
@@ -346,7 +346,7 @@ impl CardFlow {
                     View::RolledOut,
                     Viewport::new(width * SCALE, height * SCALE),
                 );
-                // Of a knot too large for it, the words alone are left.
+                // A knot that is too large for the picture is told in words alone.
                 if !scene.is_zoomed() {
                     let corner = (left + column - width, top + 1.0);
                     self.page().inset(&scene, corner, width);

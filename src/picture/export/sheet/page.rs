@@ -201,7 +201,8 @@ impl SheetPage {
     /// The page painted with so many dots to a millimetre.
     pub(super) fn painted<'a>(&self, dots: f32, painter: &'a mut Painter) -> &'a Image {
         let viewport = Viewport::new((self.width * dots).round(), (self.height * dots).round());
-        // Paper is hardly ever a whole number of dots wide: the last ones are ground too.
+        // Paper is hardly ever a whole number of dots wide, so the last dots are painted as ground
+        // too.
         let mut items = vec![DisplayItem::rectangle(Role::Ground, viewport.rect())];
         let larger = TranslateScale::scale(dots.into());
         items.extend(self.items.iter().map(|item| item.moved(larger)));

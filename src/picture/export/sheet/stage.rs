@@ -28,7 +28,7 @@ const LINE_STEP: f32 = 10.5;
 /// Size of what else there is to say: on paper, and on a screen that a class looks at.
 const NOTE: f32 = 4.6;
 const FRAME_NOTE: f32 = 5.6;
-/// From one line of it to the next, in its sizes.
+/// From one line of that to the next, as a multiple of its size.
 const NOTE_STEP: f32 = 1.4;
 /// Pixels of a scene in a millimetre of paper: numbers come out near 3 mm.
 const SCALE: f32 = 4.4;
@@ -165,7 +165,7 @@ impl StageSheet {
         } = places;
         let signs = wrapped(&self.signs, SIGNS, Weight::Regular, width);
         let foot = bottom - SIGNS_STEP * rows(signs.len().saturating_sub(1));
-        // Under the words the picture stands on what the signs mean.
+        // A picture under the words ends above the line that tells what the signs mean.
         let below = if from > left { bottom } else { foot - 7.0 };
         if let Some(scene) = scene {
             let viewport = Viewport::new((to - from) * SCALE, (below - above) * SCALE);
@@ -184,7 +184,7 @@ impl StageSheet {
             y += LINE_STEP;
             write(&line, LINE, Weight::Bold, y);
         }
-        // Set off from the line a little.
+        // A little more room between the line that matters and the notes.
         y += 0.2 * note;
         for text in notes {
             y += NOTE_STEP * note;

@@ -176,7 +176,7 @@ fn heading(page: &mut SheetPage, texts: &StripTexts) {
     }
 }
 
-/// Between the strips and the line that is measured.
+/// Writes the cautions between the strips and the line that is measured.
 fn cautions(page: &mut SheetPage, texts: &StripTexts) {
     let width = page.width - 2.0 * MARGIN;
     let lines = wrapped(&texts.cautions, 3.8, Weight::Regular, width);
@@ -186,7 +186,7 @@ fn cautions(page: &mut SheetPage, texts: &StripTexts) {
     }
 }
 
-/// A line of known length between two upright ones.
+/// Draws the line of known length between two upright ones.
 fn bar(page: &mut SheetPage, texts: &StripTexts) {
     let y = page.height - MARGIN - 14.0;
     let (left, right) = (MARGIN, MARGIN + f32::from(texts.bar_length) / 100.0);
@@ -226,7 +226,8 @@ impl StripPart {
         }
         for (x, is_end) in [(left, self.is_first), (right, self.is_last)] {
             if is_end {
-                // The cut: beyond the strip at both ends, to be seen.
+                // The line to cut along reaches beyond the strip at both ends, so that it can be
+                // seen.
                 let ends = [(x, edge - 2.0), (x, low + 2.0)];
                 page.rule(Role::Label, 0.2, ends[0], ends[1]);
                 let anchor = if x < page.width / 2.0 {
