@@ -1,4 +1,4 @@
-//! Moving on without a press, at the tyer's own auto.
+//! Moving on without a press, at the tyer's own pace.
 
 use std::collections::VecDeque;
 use std::time::Duration;
@@ -14,7 +14,7 @@ const SHORTEST: Duration = Duration::from_secs(4);
 
 /// Notes how long the tyer takes for a step, and gives the next one its time.
 #[derive(Clone, Debug, Default)]
-pub struct AutoAdvance {
+pub(super) struct AutoAdvance {
     taken: VecDeque<Duration>,
     since: Option<Duration>,
     /// Whether the step that is told moves on by itself.

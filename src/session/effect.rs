@@ -9,6 +9,30 @@ use crate::voice::{Cue, SpeechSettings, VoiceEvent};
 use crate::words::Spoken;
 
 /// What a session can ask to be woken for.
+///
+/// ```
+/// use std::time::Duration;
+///
+/// use marlinspeak::guide::Plan;
+/// use marlinspeak::pedal::{Intent, Press};
+/// use marlinspeak::session::{Effect, Event, InHand, Session, Timer, Wishes};
+/// use marlinspeak::settings::Settings;
+/// use marlinspeak::words::{Spoken, Words};
+///
+/// let flashing = Settings { flash: true, ..Settings::default() };
+/// let mut session = Session::new(Words::english(), flashing, Wishes::default());
+/// let bell_rope = Plan::read("3", "5", "2", "").unwrap();
+/// session.take_in_hand(InHand::begun(None, &bell_rope), Duration::ZERO);
+/// session.effects();
+///
+/// // A press lights the edge of the screen, and the session asks to be woken to put it out.
+/// session.press(Some(Intent::Next), &Press::default(), Duration::from_secs(5));
+/// assert!(session.is_flashing());
+/// let asks = |effect: &Effect| matches!(effect, Effect::Wake(Timer::Flash, Some(_)));
+/// assert!(session.effects().iter().any(asks));
+/// session.hear(Event::Woken(Timer::Flash), &Spoken::default(), Duration::from_secs(6));
+/// assert!(!session.is_flashing());
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Timer {
     /// A press may have become a long one.
@@ -22,6 +46,22 @@ pub enum Timer {
 }
 
 /// What happens outside, other than presses.
+///
+/// ```
+/// use std::time::Duration;
+///
+/// use marlinspeak::session::{Effect, Event, Session, Wishes};
+/// use marlinspeak::settings::Settings;
+/// use marlinspeak::words::{Spoken, Words};
+///
+/// let mut session = Session::new(Words::english(), Settings::default(), Wishes::default());
+/// session.hear(Event::Focus(true), &Spoken::default(), Duration::ZERO);
+/// session.effects();
+/// // Presses go to another window from now on: that stands among the notices, and is said.
+/// session.hear(Event::Focus(false), &Spoken::default(), Duration::from_secs(5));
+/// assert!(session.notices()[0].starts_with("Another window is taking the keys"));
+/// assert!(session.effects().iter().any(|effect| matches!(effect, Effect::Say(_))));
+/// ```
 #[derive(Clone, Debug)]
 pub enum Event {
     /// The voice reports something.
@@ -41,6 +81,24 @@ pub enum Event {
 }
 
 /// What a session wants done by the face that drives it, in this order.
+///
+/// ```
+/// use marlinspeak::session::{Effect, Session, Wishes};
+/// use marlinspeak::settings::Settings;
+/// use marlinspeak::words::Words;
+///
+/// let mut session = Session::new(Words::english(), Settings::default(), Wishes::default());
+/// session.effects();
+/// // A faster voice is kept for the next day, asked of the service, shown and said.
+/// session.change_speed(true);
+/// let effects = session.effects();
+/// let [Effect::KeepSettings(_), Effect::SetSpeech(speech), Effect::Show, Effect::Say(said)] =
+///     &effects[..]
+/// else {
+///     panic!("{effects:?}");
+/// };
+/// assert!(said.as_str().contains(&speech.words_per_minute.to_string()));
+/// ```
 #[derive(Debug)]
 pub enum Effect {
     /// Say this instead of whatever is being said.
@@ -73,6 +131,22 @@ pub enum Effect {
 }
 
 /// The way from a service to the session of its face: what is wrong with the settings is an event.
+///
+/// ```
+/// use std::cell::RefCell;
+///
+/// use marlinspeak::files::Reason;
+/// use marlinspeak::session::{Event, ToSession};
+/// use marlinspeak::settings::{Settings, SettingsError, SettingsReading};
+///
+/// // The settings could not be read: the usual ones hold, and the session hears of it.
+/// let heard = RefCell::new(Vec::new());
+/// let trouble = vec![SettingsError::Io(Reason::NotAllowed)];
+/// let settings = SettingsReading::of(Settings::default(), trouble)
+///     .hand_on(&mut ToSession(|event| heard.borrow_mut().push(event)));
+/// assert_eq!(settings, Settings::default());
+/// assert!(matches!(heard.borrow()[..], [Event::Settings(SettingsError::Io(_))]));
+/// ```
 pub struct ToSession<F: Fn(Event)>(pub F);
 
 impl<F: Fn(Event)> Teller<SettingsError> for ToSession<F> {

@@ -6,6 +6,23 @@ use crate::shelf::{Entry, MOST_MINUTES, MeasureKind, WildMeasure};
 use crate::words::{Remark, Sentence, Spoken, Words};
 
 /// A part of the form, in the order of the Tab key.
+///
+/// ```
+/// use marlinspeak::guide::Plan;
+/// use marlinspeak::session::{LogField, LogForm, new_tie};
+/// use marlinspeak::shelf::Entry;
+/// use marlinspeak::words::Words;
+///
+/// let words = Words::english();
+/// let tie = new_tie(&Plan::read("3", "5", "2", "").unwrap());
+/// let mut form = LogForm::new(Entry::of(&tie));
+/// assert_eq!(form.focus(), LogField::CordName, "the first in the order of the Tab key");
+/// // What cannot be read leads back to its field, and the complaint stands there.
+/// form.type_in(LogField::Cut, "two arms".to_owned());
+/// form.keep(&words);
+/// assert_eq!(form.focus(), LogField::Cut);
+/// assert!(form.complaint().is_some_and(|(field, _)| field == LogField::Cut));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum LogField {
     /// A text: what the cord is called.
@@ -94,6 +111,21 @@ pub struct LogForm {
 }
 
 /// What a press in the form comes to.
+///
+/// ```
+/// use marlinspeak::guide::Plan;
+/// use marlinspeak::session::{LogAction, LogField, LogForm, new_tie};
+/// use marlinspeak::shelf::Entry;
+/// use marlinspeak::words::Words;
+///
+/// let words = Words::english();
+/// let tie = new_tie(&Plan::read("3", "5", "2", "").unwrap());
+/// let mut form = LogForm::new(Entry::of(&tie));
+/// form.type_in(LogField::Note, "for the bell".to_owned());
+/// // What was typed is not thrown away by one press: it is asked first.
+/// assert!(matches!(form.leave(&words), LogAction::Say(_)));
+/// assert!(matches!(form.leave(&words), LogAction::Leave));
+/// ```
 #[derive(Clone, Debug)]
 pub enum LogAction {
     /// Nothing.

@@ -11,6 +11,23 @@ use crate::words::{Sentence, Words};
 
 /// What the log's form begins with: what was logged before, or what is known of the tie.
 ///
+/// ```
+/// use marlinspeak::guide::Plan;
+/// use marlinspeak::session::{entry_for, new_tie};
+/// use marlinspeak::shelf::Shelf;
+///
+/// let folder = tempfile::tempdir().unwrap();
+/// let shelf = Shelf::open(folder.path()).unwrap();
+/// let mut tie = new_tie(&Plan::read("3", "5", "2", "").unwrap());
+/// let mut entry = entry_for(&shelf, &tie).unwrap().untroubled().unwrap();
+/// entry.note = "hangs well".to_owned();
+/// shelf.log(&entry).unwrap();
+/// // What was logged comes again, under the name that the tie has by now.
+/// tie.name = "bell rope".to_owned();
+/// let again = entry_for(&shelf, &tie).unwrap().untroubled().unwrap();
+/// assert_eq!((&*again.name, &*again.note), ("bell rope", "hangs well"));
+/// ```
+///
 /// # Errors
 /// Why what was logged before cannot be read.
 pub fn entry_for(shelf: &Shelf, tie: &Tie) -> Result<ShelfReading<Entry>, ShelfError> {
@@ -27,6 +44,21 @@ pub fn entry_for(shelf: &Shelf, tie: &Tie) -> Result<ShelfReading<Entry>, ShelfE
 }
 
 /// Why an entry was not kept.
+///
+/// ```
+/// use marlinspeak::guide::Plan;
+/// use marlinspeak::session::{NotLogged, keep_entry, new_tie};
+/// use marlinspeak::shelf::{Entry, Shelf};
+/// use marlinspeak::words::Words;
+///
+/// let folder = tempfile::tempdir().unwrap();
+/// let shelf = Shelf::open(folder.path()).unwrap();
+/// let mut entry = Entry::of(&new_tie(&Plan::read("3", "5", "2", "").unwrap()));
+/// entry.photograph = folder.path().join("bell.jpg").display().to_string();
+/// let why = keep_entry(&shelf, &entry).unwrap_err();
+/// assert!(matches!(why, NotLogged::NoPhotograph(_)));
+/// assert!(why.sentence(&Words::english()).shown().contains("bell.jpg"));
+/// ```
 #[derive(Clone, Debug)]
 pub enum NotLogged {
     /// There is no such photograph.
@@ -87,6 +119,21 @@ impl NotLogged {
 /// Keeps what was used for a tie. Of the photograph only the path is kept, when it is one that can be
 /// shown.
 ///
+/// ```
+/// use marlinspeak::bench::Millimetres;
+/// use marlinspeak::guide::Plan;
+/// use marlinspeak::session::{entry_for, keep_entry, new_tie};
+/// use marlinspeak::shelf::Shelf;
+///
+/// let folder = tempfile::tempdir().unwrap();
+/// let shelf = Shelf::open(folder.path()).unwrap();
+/// let tie = new_tie(&Plan::read("3", "5", "2", "").unwrap());
+/// let mut entry = entry_for(&shelf, &tie).unwrap().untroubled().unwrap();
+/// entry.cut = Some(Millimetres::parse("1,4 m").unwrap());
+/// keep_entry(&shelf, &entry).unwrap();
+/// assert_eq!(entry_for(&shelf, &tie).unwrap().untroubled().unwrap().cut, entry.cut);
+/// ```
+///
 /// # Errors
 /// Why it is not kept.
 pub fn keep_entry(shelf: &Shelf, entry: &Entry) -> Result<(), NotLogged> {
@@ -115,6 +162,17 @@ fn is_kept_already(shelf: &Shelf, entry: &Entry) -> bool {
 }
 
 /// A path as a person types it: `~/` is the home folder.
+///
+/// ```
+/// use std::path::Path;
+///
+/// use marlinspeak::session::as_path;
+///
+/// assert_eq!(as_path(" photographs/bell rope.jpg "), Path::new("photographs/bell rope.jpg"));
+/// // On a system that names a home folder there is no tilde left.
+/// let in_home = as_path("~/bell rope.jpg");
+/// assert!(in_home.is_absolute() && in_home.ends_with("bell rope.jpg"));
+/// ```
 pub fn as_path(text: &str) -> PathBuf {
     let text = text.trim();
     match (text.strip_prefix("~/"), directories::UserDirs::new()) {

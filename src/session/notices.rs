@@ -8,7 +8,7 @@ use crate::words::{Sentence, Spoken, Words};
 
 /// The notices that hold now.
 #[derive(Debug, Default)]
-pub struct Notices {
+pub(super) struct Notices {
     is_voice_lost: bool,
     is_focus_lost: bool,
     pub(super) saving: Saving,
@@ -150,7 +150,7 @@ impl Notices {
 }
 
 /// Puts what is found wrong on the shelf among the notices.
-pub struct Noting<'a> {
+pub(super) struct Noting<'a> {
     notices: &'a mut Notices,
     words: &'a Words,
     said: Spoken,

@@ -13,6 +13,17 @@ use crate::shelf::{
 };
 
 /// What was found on the shelf for the start.
+///
+/// ```
+/// use marlinspeak::session::{Inventory, inventory};
+/// use marlinspeak::shelf::{Shelf, now};
+///
+/// let folder = tempfile::tempdir().unwrap();
+/// let shelf = Shelf::open(folder.path()).unwrap();
+/// let Inventory { waiting, is_new } =
+///     inventory(&shelf, None, now()).unwrap().untroubled().unwrap();
+/// assert!(waiting.is_empty() && is_new, "somebody begins for the first time");
+/// ```
 #[derive(Clone, Debug, Default)]
 pub struct Inventory {
     /// Ties still to be tied that are not put away, newest first.
@@ -23,6 +34,23 @@ pub struct Inventory {
 
 /// Looks through the shelf for ties still to be tied that are not put away, newest first, each as
 /// it was known last: the keeper may have it newer than the disk.
+///
+/// ```
+/// use marlinspeak::guide::Plan;
+/// use marlinspeak::session::{inventory, new_tie};
+/// use marlinspeak::shelf::{Shelf, now};
+///
+/// let folder = tempfile::tempdir().unwrap();
+/// let shelf = Shelf::open(folder.path()).unwrap();
+/// let [bell_rope, grip] = [("3", "5"), ("5", "7")].map(|(leads, bights)| {
+///     let plan = Plan::read(leads, bights, "2", "").unwrap();
+///     shelf.begin(new_tie(&plan)).unwrap().tie
+/// });
+/// assert!(shelf.put_away(bell_rope.id(), true).unwrap().untroubled().is_ok());
+/// let found = inventory(&shelf, None, now()).unwrap().untroubled().unwrap();
+/// let waiting: Vec<_> = found.waiting.iter().map(|shelved| shelved.tie.id()).collect();
+/// assert_eq!(waiting, [grip.id()]);
+/// ```
 ///
 /// # Errors
 /// When the folder cannot be read and the keeper has nothing either.
@@ -55,6 +83,25 @@ pub fn inventory(
 
 /// The ties as they are known last: what the keeper still has to save comes before what is on
 /// disk, and stands first.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Plan, Script};
+/// use marlinspeak::session::{new_tie, newest_known};
+/// use marlinspeak::shelf::{Keeper, Shelf};
+///
+/// let folder = tempfile::tempdir().unwrap();
+/// let shelf = || Shelf::open(folder.path()).unwrap();
+/// let plan = Plan::read("3", "5", "2", "").unwrap();
+/// let on_disk = shelf().begin(new_tie(&plan)).unwrap();
+/// let mut newer = on_disk.tie.clone();
+/// newer.place = Script::new(plan, AtOnce::default()).last();
+/// // Another program holds the tie, so that the keeper cannot save what it has.
+/// let keeper = Keeper::start(shelf(), |_| ()).unwrap();
+/// keeper.keep(newer.clone());
+/// let known = newest_known(vec![on_disk.tie], Some(&keeper));
+/// assert_eq!(known, [newer]);
+/// keeper.abandon();
+/// ```
 pub fn newest_known(ties: Vec<Tie>, keeper: Option<&Keeper>) -> Vec<Tie> {
     let mut newest = keeper.map(Keeper::unsaved).unwrap_or_default();
     let is_newer = |tie: &Tie| newest.iter().any(|newer| newer.id() == tie.id());
@@ -64,6 +111,19 @@ pub fn newest_known(ties: Vec<Tie>, keeper: Option<&Keeper>) -> Vec<Tie> {
 }
 
 /// How far the tyer is with each lesson of the course, from the ties on the shelf.
+///
+/// ```
+/// use marlinspeak::bench::WeaveChoice;
+/// use marlinspeak::guide::{COURSE, LessonState};
+/// use marlinspeak::session::{lesson_tie, lessons};
+/// use marlinspeak::shelf::Shelf;
+///
+/// let folder = tempfile::tempdir().unwrap();
+/// let shelf = Shelf::open(folder.path()).unwrap();
+/// shelf.begin(lesson_tie(COURSE[0], WeaveChoice::FewestTucks).unwrap()).unwrap();
+/// let states = lessons(&shelf).unwrap().untroubled().unwrap();
+/// assert_eq!(states[..2], [LessonState::Begun, LessonState::New]);
+/// ```
 ///
 /// # Errors
 /// When the folder cannot be read.
@@ -136,6 +196,25 @@ pub fn lesson_tie(lesson: Lesson, weave: WeaveChoice) -> Result<Tie, KnotError> 
 }
 
 /// A tie as it comes into hand, and what keeps others off it.
+///
+/// ```
+/// use marlinspeak::guide::Plan;
+/// use marlinspeak::session::InHand;
+/// use marlinspeak::shelf::Shelf;
+///
+/// let folder = tempfile::tempdir().unwrap();
+/// let shelf = Shelf::open(folder.path()).unwrap();
+/// let bell_rope = Plan::read("3", "5", "2", "").unwrap();
+/// let begun = InHand::begun(Some(&shelf), &bell_rope).untroubled().unwrap();
+/// let id = begun.tie.id().clone();
+/// // While it is in hand, nobody else takes it up; who asks to may look.
+/// assert!(InHand::taken_up(&shelf, &id, false).is_err());
+/// let look = InHand::taken_up(&shelf, &id, true).unwrap().untroubled().unwrap();
+/// assert!(look.looks_only && look.held.is_none());
+/// drop(begun);
+/// let again = InHand::taken_up(&shelf, &id, false).unwrap().untroubled().unwrap();
+/// assert!(again.is_again && again.held.is_some());
+/// ```
 #[derive(Debug)]
 pub struct InHand {
     /// The tie.

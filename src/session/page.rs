@@ -3,6 +3,24 @@
 use crate::words::Shown;
 
 /// What next, back and wrong come to now.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Plan, Script};
+/// use marlinspeak::pedal::Intent;
+/// use marlinspeak::session::{Keys, Walk};
+/// use marlinspeak::words::Words;
+///
+/// let words = Words::english();
+/// let script = Script::new(Plan::read("3", "5", "1", "1").unwrap(), AtOnce::default());
+/// let (first, last) = (script.first(), script.last());
+/// assert_eq!(Walk::new(script.clone(), last, &words).keys(), Keys::Done);
+/// let mut walk = Walk::new(script, first, &words);
+/// // Wrong asks what to do about it; said once more it leaves everything as it is.
+/// walk.press(Intent::Wrong, &words);
+/// assert_eq!(walk.keys(), Keys::Wrong);
+/// walk.press(Intent::Wrong, &words);
+/// assert_eq!(walk.keys(), Keys::Steps);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Keys {
     /// Going from step to step.
@@ -18,6 +36,23 @@ pub enum Keys {
 }
 
 /// A part of the job, as it stands in the strip of all of them.
+///
+/// ```
+/// use std::time::Duration;
+///
+/// use marlinspeak::guide::Plan;
+/// use marlinspeak::session::{InHand, Session, Wishes};
+/// use marlinspeak::settings::Settings;
+/// use marlinspeak::words::Words;
+///
+/// let mut session = Session::new(Words::english(), Settings::default(), Wishes::default());
+/// let bell_rope = Plan::read("3", "5", "1", "1").unwrap();
+/// session.take_in_hand(InHand::begun(None, &bell_rope), Duration::ZERO);
+/// // The tyer is at the first of the parts, and none of it is done.
+/// let job = session.page().unwrap().job;
+/// assert_eq!((job.len(), &*job[0].name, job[0].percent), (4, "Lead", 0));
+/// assert!(job[0].is_now && !job[1].is_now);
+/// ```
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct PagePart {
     /// Its name.

@@ -12,6 +12,16 @@ use crate::voice::{SpeechSettings, VoiceName};
 use crate::words::{SettingValue, Spoken, Words, cycled};
 
 /// A line of the list, in the order of the Tab key.
+///
+/// ```
+/// use marlinspeak::session::Setting;
+///
+/// // The lines of a group stand together, under one heading each.
+/// let mut groups: Vec<&str> = Setting::ALL.iter().map(|line| line.group()).collect();
+/// groups.dedup();
+/// let headings = ["pedals", "language", "voice", "signals", "screen", "pace", "prices", "presses"];
+/// assert_eq!(groups, headings);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, IntoStaticStr, VariantArray)]
 #[strum(serialize_all = "kebab-case")]
 pub enum Setting {
@@ -110,6 +120,20 @@ pub struct SettingsList {
 }
 
 /// What a press on the list comes to.
+///
+/// ```
+/// use marlinspeak::pedal::{Intent, Press};
+/// use marlinspeak::session::{Setting, SettingsAction, SettingsList};
+/// use marlinspeak::settings::Settings;
+///
+/// let (mut list, settings) = (SettingsList::new("en"), Settings::default());
+/// let mut press = |intent| list.press(&Press::default(), Some(intent), &settings);
+/// assert!(matches!(press(Intent::Next), SettingsAction::Moved));
+/// assert!(matches!(press(Intent::Leave), SettingsAction::Leave));
+/// // Learning what is pressed for what has a screen of its own.
+/// let at = Setting::ALL.iter().position(|line| *line == Setting::Learn).unwrap();
+/// assert!(matches!(list.look_at(at), SettingsAction::Learn));
+/// ```
 #[derive(Clone, Debug)]
 pub enum SettingsAction {
     /// Nothing.

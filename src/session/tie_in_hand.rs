@@ -10,6 +10,26 @@ use crate::shelf::{Held, Tie};
 use crate::words::{Detail, Words};
 
 /// A tie in hand.
+///
+/// ```
+/// use std::time::Duration;
+///
+/// use marlinspeak::guide::Plan;
+/// use marlinspeak::pedal::{Intent, Press};
+/// use marlinspeak::session::{InHand, Session, Wishes};
+/// use marlinspeak::settings::Settings;
+/// use marlinspeak::words::Words;
+///
+/// let mut session = Session::new(Words::english(), Settings::default(), Wishes::default());
+/// let bell_rope = Plan::read("3", "5", "1", "1").unwrap();
+/// session.take_in_hand(InHand::begun(None, &bell_rope), Duration::ZERO);
+/// session.press(Some(Intent::Next), &Press::default(), Duration::from_secs(8));
+/// // The document goes along with the walk, and the time between the presses was work.
+/// let in_hand = session.tie().unwrap();
+/// assert_eq!(in_hand.tie().place, in_hand.walk().place());
+/// assert_eq!(in_hand.tie().work_time.seconds(), 8.0);
+/// assert!(!in_hand.may_be_logged(), "it is not done");
+/// ```
 #[derive(Debug)]
 pub struct TieInHand {
     pub(super) walk: Walk,

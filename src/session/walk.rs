@@ -11,6 +11,23 @@ use crate::picture::Subject;
 use crate::words::{Detail, Remark, Shown, Spoken, Words};
 
 /// A tie that is being tied.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Plan, Script};
+/// use marlinspeak::pedal::Intent;
+/// use marlinspeak::session::{Walk, WalkAction};
+/// use marlinspeak::words::Words;
+///
+/// let words = Words::english();
+/// let script = Script::new(Plan::read("3", "5", "1", "1").unwrap(), AtOnce::default());
+/// let begin = script.first();
+/// let mut walk = Walk::new(script, begin, &words);
+/// assert_eq!(walk.press(Intent::Next, &words), WalkAction::Moved);
+/// assert!(walk.say().as_str().starts_with("Leg 1"));
+/// // One press back, and it stands where it was.
+/// assert_eq!(walk.press(Intent::Back, &words), WalkAction::Moved);
+/// assert_eq!(walk.place(), begin);
+/// ```
 #[derive(Debug)]
 pub struct Walk {
     script: Script,
@@ -42,6 +59,23 @@ enum Mode {
 }
 
 /// What a press came to.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, Plan, Script};
+/// use marlinspeak::pedal::Intent;
+/// use marlinspeak::session::{Walk, WalkAction};
+/// use marlinspeak::words::Words;
+///
+/// let words = Words::english();
+/// let script = Script::new(Plan::read("3", "5", "1", "1").unwrap(), AtOnce::default());
+/// let begin = script.first();
+/// let mut walk = Walk::new(script, begin, &words);
+/// assert_eq!(walk.press(Intent::Again, &words), WalkAction::Again);
+/// // Where the tyer is gets said, and the walk stays there.
+/// assert!(matches!(walk.press(Intent::Where, &words), WalkAction::Say(_)));
+/// assert_eq!(walk.place(), begin);
+/// assert_eq!(walk.press(Intent::Leave, &words), WalkAction::Leave);
+/// ```
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum WalkAction {
     /// The step changed: say it and keep the place.
