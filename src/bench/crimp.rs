@@ -118,7 +118,7 @@ pub fn spacing_holding(length_between: Millimetres, cord: Millimetres) -> Millim
     Millimetres::computed(spacing * diameter)
 }
 
-/// The weave angle θ.
+/// The weave angle θ, by its sine and cosine.
 struct WeaveAngle {
     sin: f64,
     cos: f64,

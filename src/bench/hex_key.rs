@@ -59,7 +59,7 @@ pub struct HexKey {
     pub size: &'static str,
     /// Whether the size is in inches or millimetres.
     pub system: ThreadSystem,
-    /// Across the flats.
+    /// Its width across the flats, by which it is sold.
     pub across_flats: Millimetres,
     /// Where the size is published.
     pub source: &'static str,

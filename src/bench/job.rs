@@ -43,7 +43,7 @@ pub struct Finish {
 pub struct RigJob<'a> {
     /// Leads, bights and passes.
     pub counts: Counts,
-    /// The tube.
+    /// What the knot is tied on.
     pub tube: &'a Tube,
     /// Diameter of the cord.
     pub cord: Millimetres,

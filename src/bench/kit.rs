@@ -24,7 +24,7 @@ use super::{BenchError, Cord, CordPiece, HexKey, Layout, Millimetres, Rig, Threa
 /// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct PassCord {
-    /// The cord.
+    /// What the cord is, and how thick.
     pub cord: Cord,
     /// How many passes it makes.
     pub passes: u16,
@@ -47,7 +47,7 @@ pub struct PassCord {
 /// ```
 #[derive(Clone, Debug, PartialEq)]
 pub enum KitItem {
-    /// The tube.
+    /// The tube that the knot is tied on.
     Tube {
         /// Its diameter.
         diameter: Millimetres,

@@ -53,7 +53,7 @@ impl From<Counts> for TieKind {
 pub struct Sample {
     /// What was tied.
     pub kind: TieKind,
-    /// The factor.
+    /// What was measured over what was computed.
     pub factor: f64,
     /// What it counts beside one that was measured directly, above 0 to 1.
     pub weight: f64,

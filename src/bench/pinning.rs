@@ -26,7 +26,7 @@ use crate::knot::Lattice;
 pub struct RingPins {
     /// Which row of the ring, 1 … rows.
     pub row: usize,
-    /// Holes in that row.
+    /// All holes of that row, those without a pin too.
     pub holes_in_row: u16,
     /// The hole for each pin, pin 1 first; holes are numbered 1 … as pins are, the way the
     /// cord travels.
@@ -85,9 +85,9 @@ pub struct Strip {
 pub enum Layout {
     /// In the holes of two rings that begin with equal holes opposite each other.
     Rings {
-        /// The bottom ring.
+        /// The pins of the bottom ring.
         bottom: RingPins,
-        /// The top ring.
+        /// The pins of the top ring.
         top: RingPins,
         /// Of nested bights the further rows, the bottom and the top one of each, from the outside
         /// in; none in a plain knot.

@@ -44,7 +44,7 @@ impl Complaint {
         Self::failure(words.plainly("output-failed", &[("reason", &reason)]))
     }
 
-    /// The exit code.
+    /// The exit code: 2 for bad input, 1 for what failed at run time.
     pub fn code(&self) -> ExitCode {
         ExitCode::from(self.code)
     }

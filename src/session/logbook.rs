@@ -67,7 +67,7 @@ pub enum NotLogged {
     UnreadPhotograph(String, Reason),
     /// It is no picture of a kind that is known.
     OtherFile(String),
-    /// It is damaged.
+    /// It is a picture, and its file is damaged.
     DamagedPhotograph(String),
     /// It is larger than what is read.
     LargePhotograph(String),

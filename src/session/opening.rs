@@ -217,7 +217,7 @@ pub fn lesson_tie(lesson: Lesson, weave: WeaveChoice) -> Result<Tie, KnotError> 
 /// ```
 #[derive(Debug)]
 pub struct InHand {
-    /// The tie.
+    /// Its document, as it was begun or as it was kept last.
     pub tie: Tie,
     /// Its lock; none when it could not be put on the shelf, or is only looked at.
     pub held: Option<Held>,

@@ -55,7 +55,7 @@ pub enum Keys {
 /// ```
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct PagePart {
-    /// Its name.
+    /// What it is called, in the tyer's language.
     pub name: String,
     /// How much of it is done, in percent.
     pub percent: u8,

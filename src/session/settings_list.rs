@@ -27,25 +27,25 @@ use crate::words::{SettingValue, Spoken, Words, cycled};
 pub enum Setting {
     /// Learn what is pressed for what.
     Learn,
-    /// Which language.
+    /// The language that everything is told in.
     Language,
     /// What lengths are told in.
     Units,
-    /// Which voice.
+    /// The voice of the speech service that speaks.
     Voice,
     /// Words a minute.
     Speed,
     /// How loud the voice is.
     Volume,
-    /// How high.
+    /// How high the voice is.
     Pitch,
-    /// Short sounds.
+    /// Whether there are short sounds with steps and presses.
     Cues,
     /// How loud they are.
     CueVolume,
-    /// A flash of the edge.
+    /// Whether the edge of the screen flashes where a sound would tell something.
     Flash,
-    /// Pictures that move.
+    /// Whether pictures move.
     Motion,
     /// Dark or light.
     Theme,
@@ -53,17 +53,17 @@ pub enum Setting {
     Distance,
     /// The width of the picture.
     ScreenWidth,
-    /// Moving on without a press.
+    /// Whether steps move on without a press.
     Pacing,
     /// What a metre of cord costs.
     PriceMetre,
     /// What an hour of work is worth.
     PriceHour,
-    /// The lock-out.
+    /// How long a second press of the same input is ignored.
     Bounce,
-    /// Long presses.
+    /// How long a press is held to mean something else.
     Long,
-    /// Double presses.
+    /// How fast two presses follow each other to mean something else.
     Double,
 }
 

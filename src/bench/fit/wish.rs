@@ -97,9 +97,9 @@ pub struct FitFilter {
     /// Bights nested at each rim: 1 for plain knots, more for interwoven ones, in which all cords have
     /// the same leads.
     pub nested: u16,
-    /// Least leads.
+    /// Only knots of so many leads or more.
     pub least_leads: u16,
-    /// Least bights.
+    /// Only knots of so many bights or more.
     pub least_bights: u16,
     /// Only knots of one strand.
     pub one_cord: bool,

@@ -11,7 +11,7 @@ use crate::words::{Remark, Spoken};
 
 /// What stands before the tie.
 pub enum Overlay {
-    /// The settings.
+    /// The settings, changed line by line.
     Settings(SettingsList),
     /// What was used is written down.
     Log(Box<LogForm>),
@@ -35,7 +35,7 @@ pub struct Told {
 /// Whether it stays.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Then {
-    /// It stays.
+    /// It stays before the tie.
     #[default]
     Stay,
     /// The tie is there again.

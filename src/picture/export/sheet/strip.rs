@@ -15,7 +15,7 @@ pub struct StripRing {
     pub pins: Vec<f32>,
 }
 
-/// The texts of a strip.
+/// Everything that is written on a strip.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct StripTexts {
     /// The knot and the tube.
