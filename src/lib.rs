@@ -8,6 +8,7 @@ pub mod files;
 pub mod guide;
 pub mod knot;
 pub mod logging;
+pub mod paper;
 pub mod pedal;
 pub mod picture;
 pub mod session;

@@ -8,8 +8,8 @@ use std::path::{Path, PathBuf};
 use std::process::{Command, Output, Stdio};
 
 use marlinspeak::bench::{Cord, Millimetres, Prices, Tube, TyingPace, pinning};
-use marlinspeak::cli::sheet;
 use marlinspeak::guide::{AtOnce, FinishTask, Labour, Plan, Script, Setup, What};
+use marlinspeak::paper;
 use marlinspeak::picture::sheet::{Paper, SheetPage};
 use marlinspeak::words::Words;
 use tempfile::TempDir;
@@ -325,7 +325,7 @@ fn in_one(pages: &[SheetPage]) -> String {
 fn a_card_holds_every_leg_in_order_and_the_cautions() {
     let words = Words::english();
     let plan = plan(5, 6, 2);
-    let pages = sheet::card(&plan, None, &labour(&plan), Paper::A4, &words);
+    let pages = paper::card(&plan, None, &labour(&plan), Paper::A4, &words);
     let all = texts(&pages);
     let ways: Vec<&&str> = all.iter().filter(|text| text.contains(" to ")).collect();
     let ways: Vec<&&&str> = ways
@@ -365,7 +365,7 @@ fn a_card_says_what_the_work_takes_and_costs() {
         },
     );
     let labour = Labour::of(&plan, Some(pace), prices);
-    let pages = sheet::card(&plan, None, &labour, Paper::A4, &words);
+    let pages = paper::card(&plan, None, &labour, Paper::A4, &words);
     // 24 legs and 34 tucks of 26⅔ seconds each, and eight tenths more for all that is not laying.
     let sentence = format!(
         "It takes {} tucks and about 45 min at your own pace, and costs 15.47.",
@@ -380,7 +380,7 @@ fn a_card_says_which_holes_take_the_pins() {
     let plan = plan(5, 6, 1);
     let tube = Tube::ringed(Millimetres::parse("60mm").unwrap(), &[16, 12]).unwrap();
     let layout = pinning(&tube, plan.knot().lattice()).unwrap();
-    let pages = sheet::card(
+    let pages = paper::card(
         &plan,
         Some((&tube, &layout)),
         &labour(&plan),
@@ -395,7 +395,7 @@ fn a_card_says_which_holes_take_the_pins() {
     }
     let plain = Tube::plain(Millimetres::parse("60mm").unwrap());
     let layout = pinning(&plain, plan.knot().lattice()).unwrap();
-    let pages = sheet::card(
+    let pages = paper::card(
         &plan,
         Some((&plain, &layout)),
         &labour(&plan),
@@ -417,7 +417,7 @@ fn a_card_goes_from_the_pins_to_the_trimmed_ends_on_one_page() {
     for tag in Words::known() {
         let words = Words::load(Some(&tag.to_string())).unwrap();
         let plan = plan(5, 6, 2);
-        let pages = sheet::card(&plan, None, &labour(&plan), Paper::A4, &words);
+        let pages = paper::card(&plan, None, &labour(&plan), Paper::A4, &words);
         assert_eq!(pages.len(), 1, "{tag}");
         let told = in_one(&pages);
         let script = Script::new(plan.clone(), AtOnce::default());
@@ -444,7 +444,7 @@ fn a_card_goes_from_the_pins_to_the_trimmed_ends_on_one_page() {
     );
     let rigged = plan(5, 7, 2).with_setup(Some(setup));
     let words = Words::english();
-    let pages = sheet::card(&rigged, None, &labour(&rigged), Paper::A4, &words);
+    let pages = paper::card(&rigged, None, &labour(&rigged), Paper::A4, &words);
     let told = in_one(&pages);
     assert!(
         told.contains("Pin rows ") && told.contains("Cut "),
@@ -464,7 +464,7 @@ fn a_strip_says_how_far_apart_the_pins_stand_and_what_can_hurt() {
     let spacing = known.rig().unwrap().unwrap().laid.ring_spacing.get();
     for tag in Words::known() {
         let words = Words::load(Some(&tag.to_string())).unwrap();
-        let told = |plan: &Plan| in_one(&sheet::strip(plan, &tube, &layout, Paper::A4, &words));
+        let told = |plan: &Plan| in_one(&paper::strip(plan, &tube, &layout, Paper::A4, &words));
         assert!(
             told(&known).contains(&on_paper(&words.strip_cautions())),
             "{tag}"
@@ -486,7 +486,7 @@ fn nothing_on_a_page_runs_off_it() {
     for (leads, bights, passes) in [(2, 3, 1), (5, 6, 2), (21, 4, 1), (40, 41, 3), (99, 98, 1)] {
         let plan = plan(leads, bights, passes);
         for paper in [Paper::A4, Paper::Letter] {
-            let pages = sheet::card(&plan, None, &labour(&plan), paper, &words);
+            let pages = paper::card(&plan, None, &labour(&plan), paper, &words);
             let page = &pages[pages.len() / 2];
             let image = page.image(72);
             let (width, height) = (image.width(), image.height());

@@ -12,7 +12,7 @@ mod print;
 mod rig;
 mod rigging_forms;
 mod setup_options;
-pub mod sheet;
+mod sheet;
 mod shelf;
 mod steps;
 pub mod tie;

@@ -1,31 +1,24 @@
 //! `marlinspeak sheet`: cards, strips and stages as PNG or PDF, and reels.
 
-mod pages;
 mod progress;
 mod reel;
-mod target;
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use clap::{Args, Subcommand};
 
-pub use pages::{card, stage, strip};
+use progress::Progress;
 use reel::ReelArgs;
-use target::{Target, refused_name};
 
 use super::complaint::Complaint;
 use super::options::KnotOptions;
 use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_for};
 use crate::bench::{Counts, Layout, Prices, RigError, Tube, pinning};
 use crate::guide::{AtOnce, Labour, Plan, Script};
+use crate::paper::{self, Long, PaperError, Target};
 use crate::picture::View;
-use crate::picture::sheet::{DOTS, Paper, SheetPage, StripSheet};
+use crate::picture::sheet::{DOTS, Paper, SheetPage};
 use crate::words::Words;
-
-/// Crossings on a card at most: a few hundred pages.
-const MOST_CROSSINGS: u32 = 150_000;
-/// Pages of a strip at most.
-const MOST_PAGES: u32 = 100;
 
 #[derive(Args)]
 pub(super) struct SheetOptions {
@@ -108,7 +101,43 @@ pub(super) fn run(asked: &SheetOptions, set: Prices, words: &Words) -> Result<()
         Kind::Stage(stage) => vec![stage.page(&plan, paper, words)?],
         Kind::Reel(_) => Vec::new(),
     };
-    target.write(&pages, &title, words)
+    let mut progress = Progress::begin(words);
+    target
+        .write(&pages, &title, |done, pages| progress.goes_on(done, pages))
+        .map(drop)
+        .map_err(|error| refused(&error, words))
+}
+
+/// The sentence for what could not be made.
+fn refused(error: &PaperError, words: &Words) -> Complaint {
+    log::warn!("no sheet: {error}");
+    match error {
+        PaperError::Long { what, most } => {
+            let id = match what {
+                Long::Card => "sheet-card-long",
+                Long::Strip => "sheet-strip-long",
+                Long::Reel => "sheet-reel-long",
+            };
+            Complaint::input(words.sheet_long(id, *most))
+        }
+        PaperError::NoTube => Complaint::input(words.plainly("sheet-tube-missing", &[])),
+        PaperError::Exists(file) => refused_name("sheet-exists", file, words),
+        PaperError::Unwritable { file, fault } => {
+            let file = file.to_string_lossy();
+            Complaint::failure(PaperError::unwritable(&file, fault, words))
+        }
+        PaperError::Stopped {
+            done,
+            count,
+            is_one_file,
+        } => Complaint::failure(words.sheet_stopped(*done, *count, *is_one_file)),
+        PaperError::Refused(_) => Complaint::failure(words.plainly("sheet-failed", &[])),
+    }
+}
+
+/// The sentence about the name of a file that can't be used.
+fn refused_name(id: &str, file: &Path, words: &Words) -> Complaint {
+    Complaint::input(words.plainly(id, &[("file", &file.to_string_lossy())]))
 }
 
 impl StageArgs {
@@ -138,7 +167,7 @@ impl StageArgs {
         } else {
             View::RoundTheTube
         };
-        Ok(stage(&script, &step, view, paper, words))
+        Ok(paper::stage(&script, &step, view, paper, words))
     }
 }
 
@@ -150,12 +179,7 @@ impl CardArgs {
         paper: Paper,
         words: &Words,
     ) -> Result<Vec<SheetPage>, Complaint> {
-        let passes = u64::from(plan.laying().passes());
-        let crossings = u64::from(plan.knot().crossings());
-        if crossings * passes * passes > u64::from(MOST_CROSSINGS) {
-            let sentence = words.sheet_long("sheet-card-long", MOST_CROSSINGS);
-            return Err(Complaint::input(sentence));
-        }
+        paper::check_card(plan).map_err(|error| refused(&error, words))?;
         let setup = &self.sheet.setup;
         let equipped = if setup.names_tube_and_cord() {
             &setup.equip(plan.clone(), words)?
@@ -166,7 +190,7 @@ impl CardArgs {
         let labour = Labour::of(equipped, ledger(words)?.pace(), prices);
         let pinned = self.sheet.pinned(plan, words)?;
         let pinned = pinned.as_ref().map(|(tube, layout)| (tube, layout));
-        Ok(card(equipped, pinned, &labour, paper, words))
+        Ok(paper::card(equipped, pinned, &labour, paper, words))
     }
 }
 
@@ -176,16 +200,13 @@ impl SheetArgs {
             let sentence = words.plainly("sheet-tube-missing", &[]);
             return Err(Complaint::input(sentence));
         };
-        if StripSheet::new(&tube, &layout, plan.hand).count(paper) > MOST_PAGES as usize {
-            let sentence = words.sheet_long("sheet-strip-long", MOST_PAGES);
-            return Err(Complaint::input(sentence));
-        }
+        paper::check_strip(plan, &tube, &layout, paper).map_err(|error| refused(&error, words))?;
         let plan = if self.setup.names_tube_and_cord() {
             &self.setup.equip(plan.clone(), words)?
         } else {
             plan
         };
-        Ok(strip(plan, &tube, &layout, paper, words))
+        Ok(paper::strip(plan, &tube, &layout, paper, words))
     }
 
     fn paper(&self, words: &Words) -> Result<Paper, Complaint> {

@@ -15,38 +15,32 @@ const BETWEEN: Duration = Duration::from_secs(5);
 /// A sheet on its way, page by page or frame by frame.
 pub(super) struct Progress<'a> {
     words: &'a Words,
-    pages: u32,
     began: Instant,
     told: Option<Instant>,
     is_stopped: Arc<AtomicBool>,
 }
 
 impl<'a> Progress<'a> {
-    /// Stands before the first of so many pages. From now on a signal to end the program is heeded
+    /// Stands before the first page. From now on a signal to end the program is heeded
     /// between two pages, so that no file is left half done.
-    pub fn begin(pages: u32, words: &'a Words) -> Self {
+    pub fn begin(words: &'a Words) -> Self {
         Self {
             words,
-            pages,
             began: Instant::now(),
             told: None,
             is_stopped: stop_flag(),
         }
     }
 
-    /// Takes in that so many are done, and reports that on standard error where all of them take
+    /// Takes in that so many of all are done, and reports that on standard error where all of them take
     /// long. Gives `false` when the job is to be stopped.
-    pub fn goes_on(&mut self, done: u32) -> bool {
-        let all = self.began.elapsed().saturating_mul(self.pages) / done.max(1);
+    pub fn goes_on(&mut self, done: u32, pages: u32) -> bool {
+        let all = self.began.elapsed().saturating_mul(pages) / done.max(1);
         let is_time = self.told.is_none_or(|told| told.elapsed() >= BETWEEN);
-        if done < self.pages && all > LONG && is_time {
+        if done < pages && all > LONG && is_time {
             self.told = Some(Instant::now());
             // Where standard error is closed nobody can be told.
-            let _ = writeln!(
-                io::stderr(),
-                "{}",
-                self.words.sheet_progress(done, self.pages)
-            );
+            let _ = writeln!(io::stderr(), "{}", self.words.sheet_progress(done, pages));
         }
         !self.is_stopped.load(Ordering::Relaxed)
     }

@@ -6,16 +6,14 @@ use std::path::{Path, PathBuf};
 
 use tempfile::NamedTempFile;
 
-use super::progress::Progress;
-use crate::cli::complaint::Complaint;
-use crate::files::Reason;
+use super::error::PaperError;
 use crate::picture::ExportError;
 use crate::picture::reel::ReelError;
 use crate::picture::sheet::{SheetPage, pdf_while};
-use crate::words::Words;
 
 /// Where the pages go.
-pub(super) struct Target {
+#[derive(Clone, Debug)]
+pub struct Target {
     /// The file asked for; of several PNG pages each has one beside it.
     pub file: PathBuf,
     /// Whether to write one PDF instead of PNG.
@@ -27,36 +25,46 @@ pub(super) struct Target {
 }
 
 impl Target {
-    /// Writes the pages, each file whole or not at all.
-    pub fn write(&self, pages: &[SheetPage], title: &str, words: &Words) -> Result<(), Complaint> {
-        let failed = |error: ExportError| {
-            log::warn!("no sheet: {error}");
-            Complaint::failure(words.plainly("sheet-failed", &[]))
-        };
+    /// Writes the pages, each file whole or not at all, and gives the files. `goes_on` is told after each page how many are
+    /// done, and of how many, and says whether to go on.
+    ///
+    /// # Errors
+    /// A [`PaperError`] when a file is there already, or can't be written, or it is stopped.
+    pub fn write(
+        &self,
+        pages: &[SheetPage],
+        title: &str,
+        mut goes_on: impl FnMut(u32, u32) -> bool,
+    ) -> Result<Vec<PathBuf>, PaperError> {
+        let refused = |error: ExportError| PaperError::Refused(error.to_string());
         let files = self.files(pages.len());
         if let Some(file) = files.iter().find(|file| !self.replace && file.exists()) {
-            return Err(refused_name("sheet-exists", file, words));
+            return Err(PaperError::Exists(file.clone()));
         }
         let count = u32::try_from(pages.len()).unwrap_or(u32::MAX);
-        let mut progress = Progress::begin(count, words);
-        let stopped = |done| Complaint::failure(words.sheet_stopped(done, count, self.is_pdf));
+        let stopped = |done| PaperError::Stopped {
+            done,
+            count,
+            is_one_file: self.is_pdf,
+        };
         if self.is_pdf {
             let mut done = 0;
             let bytes = pdf_while(pages, title, |pages| {
                 done = pages;
-                progress.goes_on(pages)
+                goes_on(pages, count)
             });
-            let bytes = bytes.map_err(failed)?.ok_or_else(|| stopped(done))?;
-            return self.put(&self.file, &bytes, words);
+            let bytes = bytes.map_err(refused)?.ok_or_else(|| stopped(done))?;
+            self.put(&self.file, &bytes)?;
+            return Ok(files);
         }
-        for (done, (page, file)) in (1..).zip(pages.iter().zip(files)) {
-            let bytes = page.image(self.dots).png(self.dots).map_err(failed)?;
-            self.put(&file, &bytes, words)?;
-            if !progress.goes_on(done) && done < count {
+        for (done, (page, file)) in (1..).zip(pages.iter().zip(&files)) {
+            let bytes = page.image(self.dots).png(self.dots).map_err(refused)?;
+            self.put(file, &bytes)?;
+            if !goes_on(done, count) && done < count {
                 return Err(stopped(done));
             }
         }
-        Ok(())
+        Ok(files)
     }
 
     /// One file for a PDF or a single page, or else one for each page.
@@ -71,10 +79,8 @@ impl Target {
             .collect()
     }
 
-    fn put(&self, file: &Path, bytes: &[u8], words: &Words) -> Result<(), Complaint> {
-        put(file, self.replace, words, |draft| {
-            Ok(draft.write_all(bytes)?)
-        })
+    fn put(&self, file: &Path, bytes: &[u8]) -> Result<(), PaperError> {
+        put(file, self.replace, |draft| Ok(draft.write_all(bytes)?))
     }
 }
 
@@ -82,11 +88,10 @@ impl Target {
 pub(super) fn put(
     file: &Path,
     replace: bool,
-    words: &Words,
     write: impl FnOnce(&mut File) -> Result<(), ReelError>,
-) -> Result<(), Complaint> {
+) -> Result<(), PaperError> {
     if !replace && file.exists() {
-        return Err(refused_name("sheet-exists", file, words));
+        return Err(PaperError::Exists(file.to_owned()));
     }
     let folder = match file.parent() {
         Some(folder) if !folder.as_os_str().is_empty() => folder,
@@ -104,36 +109,28 @@ pub(super) fn put(
         kept.map_err(|error| error.error)?;
         Ok(())
     };
-    written().map_err(|fault| {
-        log::warn!("no sheet: {fault}");
-        match fault {
-            ReelError::Unwritable(fault) => {
-                let name = file.to_string_lossy();
-                let reason = words.reason(Reason::of(&fault));
-                let texts = [("file", &*name), ("reason", &*reason)];
-                Complaint::failure(words.plainly("sheet-unwritable", &texts))
-            }
-            ReelError::Stopped { done, count } => {
-                Complaint::failure(words.sheet_stopped(done, count, true))
-            }
-            ReelError::Encoder(_) => Complaint::failure(words.plainly("sheet-failed", &[])),
-        }
+    written().map_err(|fault| match fault {
+        ReelError::Unwritable(fault) => PaperError::Unwritable {
+            file: file.to_owned(),
+            fault,
+        },
+        ReelError::Stopped { done, count } => PaperError::Stopped {
+            done,
+            count,
+            is_one_file: true,
+        },
+        ReelError::Encoder(reason) => PaperError::Refused(reason),
     })
-}
-
-/// The sentence about the name of a file that can't be used.
-pub(super) fn refused_name(id: &str, file: &Path, words: &Words) -> Complaint {
-    Complaint::input(words.plainly(id, &[("file", &file.to_string_lossy())]))
 }
 
 /// A draft is its owner's alone; a sheet may be read by others too.
 #[cfg(unix)]
-fn readable(file: &std::fs::File) -> std::io::Result<()> {
+fn readable(file: &File) -> std::io::Result<()> {
     use std::os::unix::fs::PermissionsExt;
     file.set_permissions(std::fs::Permissions::from_mode(0o644))
 }
 
 #[cfg(not(unix))]
-fn readable(_: &std::fs::File) -> std::io::Result<()> {
+fn readable(_: &File) -> std::io::Result<()> {
     Ok(())
 }

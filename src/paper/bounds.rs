@@ -1,0 +1,51 @@
+//! How much is made at most.
+
+use super::error::{Long, PaperError};
+use crate::bench::{Layout, Tube};
+use crate::guide::Plan;
+use crate::picture::sheet::{Paper, StripSheet};
+
+/// Crossings on a card: a few hundred pages.
+const CARD: u32 = 150_000;
+/// Pages of a strip.
+const STRIP: u32 = 100;
+/// Crossings that are laid in a reel: half an hour of looking.
+const REEL: u32 = 3_000;
+
+/// Whether a card of this plan is not too long.
+///
+/// # Errors
+/// [`PaperError::Long`] when it is.
+pub fn check_card(plan: &Plan) -> Result<(), PaperError> {
+    let passes = u64::from(plan.laying().passes());
+    let crossings = u64::from(plan.knot().crossings());
+    hold(crossings * passes * passes, Long::Card, CARD)
+}
+
+/// Whether the strips for a tube that is pinned like this are not too long.
+///
+/// # Errors
+/// [`PaperError::Long`] when they are.
+pub fn check_strip(
+    plan: &Plan,
+    tube: &Tube,
+    layout: &Layout,
+    paper: Paper,
+) -> Result<(), PaperError> {
+    let pages = StripSheet::new(tube, layout, plan.hand).count(paper);
+    hold(pages as u64, Long::Strip, STRIP)
+}
+
+/// Whether a reel of this plan is not too long.
+pub(super) fn check_reel(plan: &Plan) -> Result<(), PaperError> {
+    // Each crossing is met once in a pass: by the later of its two legs.
+    let crossings = plan.knot().crossings() * u32::from(plan.laying().passes());
+    hold(crossings.into(), Long::Reel, REEL)
+}
+
+fn hold(count: u64, what: Long, most: u32) -> Result<(), PaperError> {
+    if count > u64::from(most) {
+        return Err(PaperError::Long { what, most });
+    }
+    Ok(())
+}
