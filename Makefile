@@ -14,6 +14,7 @@
 CARGO ?= cargo
 PREFIX ?= /usr/local
 TARGET := $(or $(CARGO_TARGET_DIR),target)
+TESTED := --locked --profile tests
 BINARY := $(TARGET)/dist/release/marlinspeak
 ARTIFACTS := $(TARGET)/install-artifacts
 SUDO := $(shell [ "$$(id -u)" = 0 ] || echo sudo)
@@ -33,7 +34,8 @@ BENCH_PACKAGES := pulseaudio pulseaudio-utils libspeechd-dev libclang-dev
 DEB_PACKAGES := dpkg-dev
 TEST_DEB_PACKAGES := debootstrap
 
-.PHONY: run release twice install-artifacts install uninstall deb test test-deb check bench bench-parts soak snapshots \
+.PHONY: run release twice install-artifacts install uninstall deb test waiting-tests computing-tests test-deb check \
+	bench bench-parts soak snapshots \
 	pictures looks build-packages run-packages test-packages bench-packages
 
 run: run-packages
@@ -73,15 +75,27 @@ test-deb: deb
 	$(call need,$(TEST_DEB_PACKAGES))
 	$(SUDO) resources/packaging/test-deb.sh $(TARGET)/deb/marlinspeak_*.deb
 
+# Tests that wait for windows, clocks and disks for most of their time run beside those that compute.
+WAITING_TESTS := doctor failing_disk hands_free keeping terminal_session tie_in_terminal voice window
+ALL_TESTS := $(sort $(basename $(notdir $(wildcard tests/*.rs))) $(patsubst tests/%/main.rs,%,$(wildcard tests/*/main.rs)))
+COMPUTING_TESTS := $(filter-out $(WAITING_TESTS),$(ALL_TESTS))
+
 test: test-packages
-	$(CARGO) test --locked --lib --bins --tests
-	$(CARGO) test --locked --doc
+	$(CARGO) test $(TESTED) --lib --tests --no-run
+	$(MAKE) --no-print-directory --jobs 2 waiting-tests computing-tests
+
+waiting-tests:
+	$(CARGO) test $(TESTED) $(WAITING_TESTS:%=--test %)
+
+computing-tests:
+	$(CARGO) test $(TESTED) --lib $(COMPUTING_TESTS:%=--test %)
+	$(CARGO) test $(TESTED) --doc
 
 check: build-packages
 	$(CARGO) fmt --check
-	$(CARGO) clippy --locked --all-targets --all-features -- -D warnings
-	$(CARGO) clippy --locked --all-targets --no-default-features -- -D warnings
-	RUSTDOCFLAGS="-D warnings" $(CARGO) doc --locked --no-deps --document-private-items
+	$(CARGO) clippy $(TESTED) --all-targets --all-features -- -D warnings
+	$(CARGO) clippy $(TESTED) --no-default-features -- -D warnings
+	RUSTDOCFLAGS="-D warnings" $(CARGO) doc $(TESTED) --no-deps --document-private-items
 
 bench: bench-packages
 	$(CARGO) build --release --manifest-path tests/bench/bare/Cargo.toml --target-dir $(TARGET)/bare
@@ -93,7 +107,7 @@ bench-parts: build-packages
 	$(CARGO) bench --locked --bench knot --bench fit --bench rope --bench picture --bench raster --bench picture_view --bench sheet
 
 soak: test-packages
-	CUTS=200 $(CARGO) test --locked --test keeping no_power_cut
+	CUTS=200 $(CARGO) test $(TESTED) --test keeping no_power_cut
 
 # Writes the pictured screens and the told scripts anew. Look at the screens and
 # read the scripts through before committing them.

@@ -57,35 +57,42 @@ fn wait_for_presses(data: &Path, presses: u64) {
 
 #[test]
 fn a_disk_that_fails_or_hangs_is_told_and_nothing_is_called_kept_that_is_not() {
-    for fault in [Fault::Fails, Fault::Hangs] {
-        for call in CALLS {
-            let (_around, data, disk, mut tie) = begun(call);
-            tie.type_in("");
-            tie.prints("Lead pass, leg 1 of 8.");
-            wait_for_presses(&data, 1);
-            disk.break_down(fault);
-            tie.type_in("");
-            tie.prints("Lead pass, leg 2 of 8.");
-            tie.prints(match fault {
-                Fault::Fails => "This tie cannot be saved (",
-                Fault::Hangs | Fault::Slow => "Not saved yet: the disk is slow to answer.",
-            });
-            tie.type_in("q");
-            let (code, complaint) = tie.ends();
-            assert_eq!(code, Some(1), "{call} {fault:?}: {complaint}");
-            assert!(
-                complaint.starts_with("What you pressed last is not saved"),
-                "{call} {fault:?}: {complaint}"
-            );
-            disk.mend();
-            assert_eq!(tie_in(&data).presses, Presses(1), "{call} {fault:?}");
+    // Each of them waits for seconds: they do so at the same time.
+    thread::scope(|scope| {
+        for fault in [Fault::Fails, Fault::Hangs] {
+            for call in CALLS {
+                scope.spawn(move || fails_or_hangs(fault, call));
+            }
         }
-    }
+    });
+}
+
+fn fails_or_hangs(fault: Fault, call: &str) {
+    let (_around, data, disk, mut tie) = begun(call);
+    tie.type_in("");
+    tie.prints("Lead pass, leg 1 of 8.");
+    wait_for_presses(&data, 1);
+    disk.break_down(fault);
+    tie.type_in("");
+    tie.prints("Lead pass, leg 2 of 8.");
+    tie.prints(match fault {
+        Fault::Fails => "This tie cannot be saved (",
+        Fault::Hangs | Fault::Slow => "Not saved yet: the disk is slow to answer.",
+    });
+    tie.type_in("q");
+    let (code, complaint) = tie.ends();
+    assert_eq!(code, Some(1), "{call} {fault:?}: {complaint}");
+    assert!(
+        complaint.starts_with("What you pressed last is not saved"),
+        "{call} {fault:?}: {complaint}"
+    );
+    disk.mend();
+    assert_eq!(tie_in(&data).presses, Presses(1), "{call} {fault:?}");
 }
 
 #[test]
 fn what_a_mended_disk_takes_is_told_and_kept() {
-    for call in CALLS {
+    let mended = |call| {
         let (_around, data, disk, mut tie) = begun(call);
         disk.break_down(Fault::Fails);
         tie.type_in("");
@@ -98,7 +105,12 @@ fn what_a_mended_disk_takes_is_told_and_kept() {
         tie.prints("The tie is kept where it stands");
         let (code, complaint) = tie.ends();
         assert_eq!((code, &*complaint), (Some(0), ""), "{call}");
-    }
+    };
+    thread::scope(|scope| {
+        for call in CALLS {
+            scope.spawn(move || mended(call));
+        }
+    });
 }
 
 /// One pass of many legs, a step each and nothing between them.
@@ -185,9 +197,18 @@ fn random(most: u64) -> u64 {
 
 #[test]
 fn at_a_human_pace_no_kill_loses_a_press() {
+    // The pace takes its time whatever the machine: four tyers at once.
+    thread::scope(|scope| {
+        for _ in 0..4 {
+            scope.spawn(|| kills_at_a_human_pace(5));
+        }
+    });
+}
+
+fn kills_at_a_human_pace(kills: u16) {
     let mut killed = Killed::new();
     let mut pressed_in_all = 0;
-    for kill in 0..20 {
+    for kill in 0..kills {
         let mut tie = killed.start();
         let presses = 1 + u16::try_from(random(3)).unwrap();
         for press in 1..=presses {
@@ -201,7 +222,7 @@ fn at_a_human_pace_no_kill_loses_a_press() {
         pressed_in_all += presses;
         killed.renew();
     }
-    assert!(pressed_in_all >= 20);
+    assert!(pressed_in_all >= kills);
 }
 
 /// Kills the program in the middle of bursts of presses without any pause: what it has answered is on

@@ -29,7 +29,7 @@ use tempfile::TempDir;
 const KNOT: [&str; 6] = ["--leads", "9", "--bights", "101", "--passes", "2"];
 
 /// How many power cuts; `make soak` asks for more.
-const CUTS: u64 = 40;
+const CUTS: u64 = 24;
 
 /// Presses of the last quarter of a second may be lost.
 const MAY_BE_LOST: Duration = Duration::from_millis(250);

@@ -504,7 +504,8 @@ fn nothing_on_a_page_runs_off_it() {
 #[test]
 fn a_stage_shows_the_step_that_steps_counts() {
     let folder = TempDir::new().unwrap();
-    let args = |step: &'static str| [&["stage", "--step", step], &KNOT[..]].concat();
+    let args =
+        |step: &'static str| [&["stage", "--dpi", "100", "--step", step], &KNOT[..]].concat();
     let [one, other] = ["8", "9"].map(|step| made(&folder, &format!("{step}.png"), &args(step)));
     assert_ne!(fs::read(one).unwrap(), fs::read(other).unwrap());
     let standing = fs::read(folder.path().join("8.png")).unwrap();
@@ -613,7 +614,7 @@ fn bad_input_gets_one_sentence() {
 #[test]
 fn a_file_that_is_there_is_left_alone_until_it_may_be_replaced() {
     let folder = TempDir::new().unwrap();
-    let args = [&["stage"], &KNOT[..]].concat();
+    let args = [&["stage", "--dpi", "72"], &KNOT[..]].concat();
     let file = folder.path().join("mine.png");
     fs::write(&file, "mine").unwrap();
     let (code, sentence) = refused(&args, Some(&file));
@@ -638,7 +639,7 @@ fn a_file_that_is_there_is_left_alone_until_it_may_be_replaced() {
 #[test]
 fn a_path_that_cannot_be_written_is_named() {
     let folder = TempDir::new().unwrap();
-    let args = [&["stage"], &KNOT[..]].concat();
+    let args = [&["stage", "--dpi", "72"], &KNOT[..]].concat();
     for name in ["none/there.png", "none/there.pdf"] {
         let (code, sentence) = refused(&args, Some(&folder.path().join(name)));
         assert_eq!(code, 1);

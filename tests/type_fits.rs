@@ -11,7 +11,7 @@ use hands::Hands;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use iced::{Rectangle, Size};
-use iced_test::selector;
+use iced_test::{Simulator, selector};
 use marlinspeak::app::Message;
 use marlinspeak::guide::{AtOnce, Plan, Script};
 use marlinspeak::session::Event;
@@ -42,9 +42,9 @@ fn script(leads: &str, bights: &str, passes: &str) -> Script {
 }
 
 /// Steps with the longest texts: of every kind the one with the longest line and notes, from the
-/// beginning and the end of large knots.
-fn longest(words: &Words) -> Vec<(Plan, usize, Shown)> {
-    let mut found = Vec::new();
+/// beginning and the end of large knots; those of a knot together, in the order of the tie.
+fn longest(words: &Words) -> Vec<(Plan, Vec<(usize, Shown)>)> {
+    let mut all = Vec::new();
     for script in [
         script("7", "998", "2"),
         script("999", "2", "2"),
@@ -61,21 +61,23 @@ fn longest(words: &Words) -> Vec<(Plan, usize, Shown)> {
             });
         let steps: Vec<_> = steps.collect();
         let kinds: HashSet<_> = steps.iter().map(|step| step.0).collect();
+        let mut found = Vec::new();
         for kind in kinds {
             let length = |shown: &Shown| shown.to_string().len() + shown.phase.len();
             let longest = steps.iter().filter(|step| step.0 == kind);
             if let Some((_, number, shown)) = longest.max_by_key(|step| length(&step.2)) {
-                found.push((script.plan().clone(), *number, shown.clone()));
+                found.push((*number, shown.clone()));
             }
         }
+        found.sort_by_key(|step| step.0);
+        all.push((script.plan().clone(), found));
     }
-    assert!(found.len() >= 6);
-    found
+    assert!(all.iter().map(|(_, steps)| steps.len()).sum::<usize>() >= 6);
+    all
 }
 
-/// Where a text stands, if all of it is in sight.
-fn in_sight(hands: &Hands, size: Size, text: &str) -> Option<Rectangle> {
-    let mut screen = hands.screen(size);
+/// Where a text stands on a screen of this size, if all of it is in sight.
+fn in_sight(screen: &mut Simulator<'_, Message>, size: Size, text: &str) -> Option<Rectangle> {
     let found = screen.find(text).ok()?;
     let (bounds, visible) = (found.bounds(), found.visible_bounds()?);
     let is_whole = (bounds.height - visible.height).abs() < 0.5
@@ -87,40 +89,54 @@ fn in_sight(hands: &Hands, size: Size, text: &str) -> Option<Rectangle> {
     is_whole.then_some(bounds)
 }
 
+/// Goes on to a step of a tie that stands at an earlier one.
+fn go_on(hands: &mut Hands, at: &mut usize, number: usize) {
+    while *at < number {
+        hands.press(Key::Named(Named::Space));
+        *at += 1;
+    }
+}
+
 #[test]
 fn the_longest_steps_fit_in_every_window() {
-    for (plan, number, shown) in longest(&Words::english()) {
-        let folder = TempDir::new().unwrap();
-        let mut settings = Settings::default();
-        settings.cues.is_on = false;
-        let mut hands = Hands::open_with(folder.path(), Some(plan), settings);
-        for _ in 0..number {
-            hands.press(Key::Named(Named::Space));
-        }
+    for (plan, steps) in longest(&Words::english()) {
         for is_in_trouble in [false, true] {
-            if is_in_trouble {
-                hands.tell(Message::event(Event::Voice(VoiceEvent::Lost(
-                    VoiceError::NoAnswer,
-                ))));
-                hands.tell(Message::focus(false));
-            }
-            for (width, height) in SIZES {
-                let size = Size::new(width, height);
-                let at = format!("{size:?} {is_in_trouble} {shown:?}");
-                let line = in_sight(&hands, size, &shown.line).expect(&at);
-                // Rows of 1.3 sizes of type: 42 is 0.7° where the window has room for it.
-                assert!(line.height >= 42.0 * 1.3 - 0.5, "{at}: {line:?}");
-                for mark in &shown.marks {
-                    let mark = in_sight(&hands, size, &mark.text).expect(&at);
-                    assert!(mark.height >= 19.0 * 1.3 - 0.5, "{at}: {mark:?}");
+            let folder = TempDir::new().unwrap();
+            let mut settings = Settings::default();
+            settings.cues.is_on = false;
+            let mut hands = Hands::open_with(folder.path(), Some(plan.clone()), settings);
+            let mut at = 0;
+            for (number, shown) in &steps {
+                go_on(&mut hands, &mut at, *number);
+                if is_in_trouble {
+                    hands.tell(Message::event(Event::Voice(VoiceEvent::Lost(
+                        VoiceError::NoAnswer,
+                    ))));
+                    hands.tell(Message::focus(false));
                 }
-                assert!(in_sight(&hands, size, &shown.phase).is_some(), "{at}");
-                if !is_in_trouble {
-                    for note in &shown.notes {
-                        assert!(in_sight(&hands, size, note).is_some(), "{at}: {note}");
-                    }
+                for (width, height) in SIZES {
+                    fits(&hands, Size::new(width, height), shown, is_in_trouble);
                 }
             }
+        }
+    }
+}
+
+/// All that matters of a step is in sight in a window of this size, and large.
+fn fits(hands: &Hands, size: Size, shown: &Shown, is_in_trouble: bool) {
+    let at = format!("{size:?} {is_in_trouble} {shown:?}");
+    let screen = &mut hands.screen(size);
+    let line = in_sight(screen, size, &shown.line).expect(&at);
+    // Rows of 1.3 sizes of type: 42 is 0.7° where the window has room for it.
+    assert!(line.height >= 42.0 * 1.3 - 0.5, "{at}: {line:?}");
+    for mark in &shown.marks {
+        let mark = in_sight(screen, size, &mark.text).expect(&at);
+        assert!(mark.height >= 19.0 * 1.3 - 0.5, "{at}: {mark:?}");
+    }
+    assert!(in_sight(screen, size, &shown.phase).is_some(), "{at}");
+    if !is_in_trouble {
+        for note in &shown.notes {
+            assert!(in_sight(screen, size, note).is_some(), "{at}: {note}");
         }
     }
 }
@@ -132,7 +148,8 @@ fn the_line_uses_the_room_there_is() {
     while hands.session().walk().unwrap().shown().line != "Bottom 4 up to top 6 ↗" {
         hands.press(Key::Named(Named::Space));
     }
-    let large = in_sight(&hands, Size::new(1920.0, 1080.0), "Bottom 4 up to top 6 ↗").unwrap();
+    let size = Size::new(1920.0, 1080.0);
+    let large = in_sight(&mut hands.screen(size), size, "Bottom 4 up to top 6 ↗").unwrap();
     // Beside the picture the words have three fifths of the window.
     assert!(
         large.width > 0.8 * 0.6 * 1920.0 || large.height > 0.2 * 1080.0,
@@ -169,22 +186,25 @@ fn words(tag: &str) -> Words {
 #[test]
 fn the_longest_steps_fit_the_smallest_window_in_every_language() {
     for tag in tags() {
-        for (plan, number, shown) in longest(&words(&tag)) {
+        for (plan, steps) in longest(&words(&tag)) {
             let folder = TempDir::new().unwrap();
             let settings = Settings::default();
             let mut hands = Hands::open_in(words(&tag), folder.path(), Some(plan), settings);
-            for _ in 0..number {
-                hands.press(Key::Named(Named::Space));
-            }
-            let at = format!("{tag} {shown:?}");
-            let line = in_sight(&hands, SMALLEST, &shown.line).expect(&at);
-            assert!(line.height >= 30.0 * 1.3 - 0.5, "{at}: {line:?}");
-            for mark in &shown.marks {
-                assert!(in_sight(&hands, SMALLEST, &mark.text).is_some(), "{at}");
-            }
-            assert!(in_sight(&hands, SMALLEST, &shown.phase).is_some(), "{at}");
-            for note in &shown.notes {
-                assert!(in_sight(&hands, SMALLEST, note).is_some(), "{at}: {note}");
+            let mut stands = 0;
+            for (number, shown) in steps {
+                go_on(&mut hands, &mut stands, number);
+                let at = format!("{tag} {shown:?}");
+                let screen = &mut hands.screen(SMALLEST);
+                let mut in_sight = |text: &str| in_sight(screen, SMALLEST, text);
+                let line = in_sight(&shown.line).expect(&at);
+                assert!(line.height >= 30.0 * 1.3 - 0.5, "{at}: {line:?}");
+                for mark in &shown.marks {
+                    assert!(in_sight(&mark.text).is_some(), "{at}");
+                }
+                assert!(in_sight(&shown.phase).is_some(), "{at}");
+                for note in &shown.notes {
+                    assert!(in_sight(note).is_some(), "{at}: {note}");
+                }
             }
         }
     }
@@ -217,9 +237,9 @@ fn every_screen_fits_the_smallest_window_in_every_language() {
                 hands.press(key.clone());
             }
             let text = words(&tag).plainly(id, &[]);
-            let is_in_sight = in_sight(&hands, SMALLEST, &text).is_some();
-            assert!(is_in_sight, "{tag} {id}: {text}");
             let mut screen = hands.screen(SMALLEST);
+            let is_in_sight = in_sight(&mut screen, SMALLEST, &text).is_some();
+            assert!(is_in_sight, "{tag} {id}: {text}");
             let button = screen.find(selector::id(button)).expect(button);
             let place = button.visible_bounds().unwrap();
             assert!(place.width >= 44.0 && place.height >= 44.0, "{tag} {id}");

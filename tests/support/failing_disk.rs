@@ -5,7 +5,8 @@
 
 use std::fs;
 use std::path::{Path, PathBuf};
-use std::process::Command;
+use std::process::{self, Command};
+use std::sync::OnceLock;
 
 /// The calls that it can fail at.
 pub const CALLS: [&str; 4] = ["open", "write", "fsync", "rename"];
@@ -23,16 +24,12 @@ pub enum Fault {
     Slow,
 }
 
-/// The library that is loaded before the C library, and what it goes by.
-pub struct FailingDisk {
-    library: PathBuf,
-    flag: PathBuf,
-}
-
-impl FailingDisk {
-    /// Built into a folder.
-    pub fn build(folder: &Path) -> Self {
-        let library = folder.join("failing_disk.so");
+/// The library, built once for all disks of a run.
+fn library() -> &'static Path {
+    static LIBRARY: OnceLock<PathBuf> = OnceLock::new();
+    LIBRARY.get_or_init(|| {
+        let name = format!("failing_disk-{}.so", process::id());
+        let library = Path::new(env!("CARGO_TARGET_TMPDIR")).join(name);
         let source = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/support/failing_disk.c");
         let built = Command::new("cc")
             .args(["-shared", "-fPIC", "-O1", "-o"])
@@ -40,8 +37,21 @@ impl FailingDisk {
             .args([source, "-ldl"])
             .status();
         assert!(built.unwrap().success());
+        library
+    })
+}
+
+/// The library that is loaded before the C library, and what it goes by.
+pub struct FailingDisk {
+    library: PathBuf,
+    flag: PathBuf,
+}
+
+impl FailingDisk {
+    /// One that is broken down by a file in a folder.
+    pub fn build(folder: &Path) -> Self {
         Self {
-            library,
+            library: library().to_owned(),
             flag: folder.join("failing"),
         }
     }
