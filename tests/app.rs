@@ -553,7 +553,7 @@ fn the_course_teaches_and_keeps_what_was_tied() {
     let mut hands = Hands::open(folder.path(), None);
     hands.press(letter("c"));
     assert!(
-        hands.last_said().starts_with("First ties: four knots"),
+        hands.last_said().starts_with("First ties: five knots"),
         "{}",
         hands.last_said()
     );

@@ -2,11 +2,16 @@
 //! in half of them at least.
 
 use std::fs;
+use std::path::Path;
 use std::process::Command;
 
+use marlinspeak::words::{Detail, Words};
+use tempfile::TempDir;
+
 /// For each language the words that must not be taken for one another, as they stand in its messages:
-/// over and under, the rims, the two sides of a first cord, the ways round the tube, up and down.
-const PAIRS: [(&str, [[&str; 2]; 5]); 4] = [
+/// over and under, the rims, the two sides of a first cord, the ways round the tube, up and down, inside
+/// and outside, the rows of nested bights, the two ends.
+const PAIRS: [(&str, [[&str; 2]; 8]); 4] = [
     (
         "en",
         [
@@ -15,6 +20,9 @@ const PAIRS: [(&str, [[&str; 2]; 5]); 4] = [
             ["top-ring side", "bottom-ring side"],
             ["right", "left"],
             ["up", "down"],
+            ["inside", "outside"],
+            ["outer row", "inner row"],
+            ["the tail", "the working end"],
         ],
     ),
     (
@@ -25,6 +33,9 @@ const PAIRS: [(&str, [[&str; 2]; 5]); 4] = [
             ["Kopf-Seite", "Fuß-Seite"],
             ["rechts", "links"],
             ["hoch", "hinab"],
+            ["Innen in", "Außen um"],
+            ["äußeren Reihe", "inneren Reihe"],
+            ["stehenden Ende", "Arbeitsende"],
         ],
     ),
     (
@@ -35,6 +46,9 @@ const PAIRS: [(&str, [[&str; 2]; 5]); 4] = [
             ["côté tête", "côté base"],
             ["droite", "gauche"],
             ["montez", "descendez"],
+            ["En dedans de", "En dehors de"],
+            ["rang de dehors", "rang de dedans"],
+            ["dormant", "courant"],
         ],
     ),
     (
@@ -45,6 +59,9 @@ const PAIRS: [(&str, [[&str; 2]; 5]); 4] = [
             ["del lado de la cabeza", "del lado del pie"],
             ["derecha", "izquierda"],
             ["sube", "baja"],
+            ["Por dentro", "Por fuera"],
+            ["fila de fuera", "fila de dentro"],
+            ["la cola", "chicote de trabajo"],
         ],
     ),
 ];
@@ -98,7 +115,9 @@ fn distance(one: &[char], other: &[char]) -> usize {
 #[test]
 fn what_decides_is_not_mistaken_for_its_opposite() {
     for (tag, pairs) in PAIRS {
-        let messages = fs::read_to_string(format!("i18n/{tag}/steps.ftl")).unwrap();
+        let messages = ["steps", "pins", "after"]
+            .map(|file| fs::read_to_string(format!("i18n/{tag}/{file}.ftl")).unwrap())
+            .concat();
         for pair in pairs {
             for words in pair {
                 assert!(messages.contains(words), "{tag}: “{words}” is not said");
@@ -262,4 +281,50 @@ fn fractions_are_heard_as_a_person_says_them() {
         sounds("en", "5/64 inch"),
         sounds("en", FRACTIONS[0].1[0][1])
     );
+}
+
+/// Seconds that espeak-ng takes to say a file at 165 words a minute, with the pauses it makes: the length of
+/// its sound, 44-byte head and 16 bits a sample (RIFF WAVE, the form that it writes).
+fn spoken_seconds(tag: &str, told: &Path, folder: &TempDir) -> f64 {
+    let sound = folder.path().join("told.wav");
+    let said = Command::new("espeak-ng")
+        .args(["-s", "165", "-v", tag, "-f"])
+        .arg(told)
+        .arg("-w")
+        .arg(&sound)
+        .status();
+    assert!(said.unwrap().success(), "{tag}");
+    let bytes = fs::read(&sound).unwrap();
+    let rate = u32::from_le_bytes(bytes[24..28].try_into().unwrap());
+    let samples = u32::try_from((bytes.len() - 44) / 2).unwrap();
+    f64::from(samples) / f64::from(rate)
+}
+
+/// The whole job as it was read through, read aloud. What is counted by syllables leaves out the pauses, and
+/// voices differ: it is near what a voice takes, and that keeps within the minutes that a job may take.
+#[test]
+fn the_whole_job_is_read_aloud_in_its_time() {
+    let folder = TempDir::new().unwrap();
+    for (tag, share) in [("en", 1.0), ("de", 1.2), ("fr", 1.2), ("es", 1.2)] {
+        let words = Words::load(Some(tag)).unwrap();
+        for detail in Detail::ALL {
+            let script = format!("tests/data/scripts/5x6x2-{tag}-{}.txt", detail.name());
+            let script = fs::read_to_string(script).unwrap();
+            // Behind the number and the phase of each step.
+            let steps: Vec<&str> = script
+                .lines()
+                .map(|line| line.split_once("] ").unwrap().1)
+                .collect();
+            assert!(steps.len() > 40, "{tag}");
+            let told = folder.path().join("told.txt");
+            fs::write(&told, steps.join("\n\n")).unwrap();
+            let spoken = spoken_seconds(tag, &told, &folder);
+            let most = if detail == Detail::Teach { 13.0 } else { 12.0 };
+            let what = format!("{tag} {}: {spoken} s", detail.name());
+            assert!(spoken > 240.0 && spoken <= most * 60.0 * share, "{what}");
+            let counted: f64 = steps.iter().map(|step| words.seconds_of(step)).sum();
+            let ratio = spoken / counted;
+            assert!((0.85..=1.7).contains(&ratio), "{what}, {counted} counted");
+        }
+    }
 }

@@ -12,7 +12,7 @@ lift-say = { $task ->
            *[other] keines der { $ends } Enden
         } zurückrutschen kann: Ein loser Knoten in jedem genügt.
         [top-pins] Zieh das Klebeband vom Rohr, nicht die Marke, dann nimm die { $pins } Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale.
-        [slide-ring] Zieh den Kopf-Ring vom Rohr ab. Die Buchten bleiben, wie sie sind.
+        [slide-ring] Zieh den Kopf-Ring, wenn es einen gibt, vom Rohr ab. Die Buchten bleiben, wie sie sind.
         [bottom-pins] Halte den Knoten mit einer Hand, und nimm die { $pins } Stifte am Fuß heraus.
        *[slip-off] Schieb den Knoten zum Kopf hin vom Rohr und auf den Gegenstand, genau so herum wie auf dem Rohr. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.
     }
@@ -20,7 +20,7 @@ lift-say = { $task ->
 lift-say-brief = { $task ->
         [secure] Markiere Fuß-Bucht 1, sichere die { $ends } Enden.
         [top-pins] Stifte am Kopf heraus, { $pins } Stück.
-        [slide-ring] Kopf-Ring ab.
+        [slide-ring] Kopf-Ring ab, wenn es einen gibt.
         [bottom-pins] Stifte am Fuß heraus, { $pins } Stück.
        *[slip-off] Schieb den Knoten auf den Gegenstand, genau so herum wie auf dem Rohr.
     }
@@ -31,7 +31,7 @@ lift-say-teach = { $task ->
            *[other] keines der { $ends } Enden
         } zurückrutschen kann: Ein loser Knoten in jedem genügt.
         [top-pins] Zieh das Klebeband vom Rohr, nicht die Marke, dann nimm die { $pins } Stifte am Kopf heraus, einen nach dem anderen, und leg sie in eine Schale. Die Buchten bleiben, wo sie sind, denn die Kreuzungen halten sie.
-        [slide-ring] Zieh den Kopf-Ring vom Rohr ab. Zieh langsam, damit er keine Bucht mitnimmt.
+        [slide-ring] Zieh den Kopf-Ring, wenn es einen gibt, vom Rohr ab. Zieh langsam, damit er keine Bucht mitnimmt.
         [bottom-pins] Halte den Knoten mit einer Hand, damit er nicht aufspringt, und nimm die { $pins } Stifte am Fuß heraus.
        *[slip-off] Schieb den Knoten zum Kopf hin vom Rohr und auf den Gegenstand, genau so herum wie auf dem Rohr, ohne dass er sich verdreht. Er ist locker, und das muss er sein. Dreh ihn, bis die Enden dort herauskommen, wo du sie haben willst.
     }
@@ -39,7 +39,7 @@ lift-say-teach = { $task ->
 lift-show = { $task ->
         [secure] Markiere Fußbucht 1
         [top-pins] Nimm die Kopfstifte heraus
-        [slide-ring] Zieh den Kopfring ab
+        [slide-ring] Zieh den Kopfring ab, wenn es einen gibt
         [bottom-pins] Nimm die Fußstifte heraus
        *[slip-off] Schieb den Knoten auf den Gegenstand
     }

@@ -33,7 +33,7 @@
 # A length is never put in the dative ("15 Zentimeter lang", not "von 15 Zentimetern"), so that
 # its noun fits as it stands in lengths.ftl.
 #
-# Weighed once more and kept: "liegt" for a round or pass that is done, as the cord lies on the tube then;
+# Weighed once more and kept: "dick" of a cord, which has no wall as a tube has; "liegt" for a round or pass that is done, as the cord lies on the tube then;
 # to go through the knot when fairing has a number ("Durchholen, 1 von 3") and no noun, since Runde and
 # Durchgang are other things; a brief leg of a later pass names no side, since its pass began with it.
 #
@@ -709,7 +709,7 @@ lay-one-note = { $over ->
 lay-show-clear = noch nichts zu kreuzen
 
 # What else the screen says of a lay step.
-# Example: Etwa die Hälfte des Weges hoch, gerade an Fuß 3 vorbei
+# Example: Etwa die Hälfte des Weges hoch, eben an Fuß 3 vorbei
 # $part, $share, $rim, $past, $made as for lay-say-way-on.
 lay-show-note-on = { $share ->
         [little] Ein kleines Stück des Weges

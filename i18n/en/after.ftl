@@ -12,7 +12,7 @@ lift-say = { $task ->
            *[other] none of the { $ends } ends
         } can slip back in: a loose knot in each is enough.
         [top-pins] Peel the tape off the tube, not the mark, then take the { $pins } pins out at the top, one by one, and put them in a dish.
-        [slide-ring] Slide the top ring up and off the tube. The bights stay as they are.
+        [slide-ring] Slide the top ring, if there is one, up and off the tube. The bights stay as they are.
         [bottom-pins] Hold the knot with one hand, and take the { $pins } pins out at the bottom.
        *[slip-off] Slip the knot up off the tube and onto the object, the same way up. Turn it until the ends come out where you want them.
     }
@@ -20,7 +20,7 @@ lift-say = { $task ->
 lift-say-brief = { $task ->
         [secure] Mark bottom bight 1, secure the { $ends } ends.
         [top-pins] Top pins out, { $pins } of them.
-        [slide-ring] Top ring off.
+        [slide-ring] Top ring off, if there is one.
         [bottom-pins] Bottom pins out, { $pins } of them.
        *[slip-off] Slip the knot onto the object, the same way up.
     }
@@ -31,7 +31,7 @@ lift-say-teach = { $task ->
            *[other] none of the { $ends } ends
         } can slip back in: a loose knot in each is enough.
         [top-pins] Peel the tape off the tube, not the mark, then take the { $pins } pins out at the top, one by one, and put them in a dish. The bights stay where they are, since the crossings hold them.
-        [slide-ring] Slide the top ring up and off the tube. Go slowly, so that it drags no bight along.
+        [slide-ring] Slide the top ring, if there is one, up and off the tube. Go slowly, so that it drags no bight along.
         [bottom-pins] Hold the knot with one hand so that it cannot spring, and take the { $pins } pins out at the bottom.
        *[slip-off] Slip the knot up off the tube and onto the object, the same way up, without letting it twist. It will be loose, and that is good. Turn it until the ends come out where you want them.
     }
@@ -39,7 +39,7 @@ lift-say-teach = { $task ->
 lift-show = { $task ->
         [secure] Mark bottom bight 1
         [top-pins] Take out the top pins
-        [slide-ring] Slide the top ring off
+        [slide-ring] Slide the top ring off, if there is one
         [bottom-pins] Take out the bottom pins
        *[slip-off] Slip the knot onto the object
     }
@@ -59,8 +59,8 @@ lift-show-note = { $task ->
 ## says what to draw out of this leg, and $gathered what is then in the hand: lengths with their
 ## unit. $first: yes where a cord begins, $last: yes where it ends.
 
-# Example: First round of 3. Start at the tail. Leg 1 of 12, from bottom bight 1 up to top bight 3:
-# draw about 9 millimetres out of it and pass that on.
+# Example: Drawing up, time 1 of 3. Start at the tail and follow the cord all the way. Take a little slack out
+# of every leg and work it on to the next, 24 legs, until it comes out at the working end.
 fair-say = { $whole ->
         [yes] { $round ->
             [1] Drawing up, time { $round } of { $rounds }. Start at the tail and follow the cord all the way. { $known ->

@@ -2,7 +2,7 @@
 # the idea that is new in it, told before the tie begins.
 
 course-heading = First ties
-course-say = First ties: four knots, each a little harder than the one before. Arrow down and arrow up choose one; next begins it.
+course-say = First ties: five knots, each a little harder than the one before. Arrow down and arrow up choose one; next begins it.
 
 # A lesson in the list. $state: new, begun or done. Example: 1. 3 lead 4 bight: pins and legs (done)
 course-line = { $number }. { $lesson ->

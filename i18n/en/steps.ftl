@@ -7,6 +7,7 @@
 # Weighed once more and kept:
 #   "Then round top pin 6", without "go": it ends every leg, and stands before a pin, where the round
 #   of a look stands before its number; going through the knot when fairing is a "time" and never a round
+#   "It crosses nothing" of a leg that is taken back, where "yet" would be wrong
 #   a brief leg of a later pass names no side: its pass began with it, and no leg changes it
 #   "metres" and "millimetres" for every English; who measures in inches is told inches
 #

@@ -9,7 +9,7 @@
 lift-say = { $task ->
         [secure] Todo está tendido. Antes de sacar el nudo, marca el seno 1 del pie con un trocito de cinta, y comprueba que ninguno de los { $ends } chicotes puede escurrirse hacia dentro: basta un nudo flojo en cada uno.
         [top-pins] Despega la cinta del tubo, no la marca, y luego quita las { $pins } clavijas de la cabeza, una a una, y déjalas en un plato.
-        [slide-ring] Desliza el anillo de la cabeza hacia arriba hasta sacarlo del tubo. Los senos se quedan como están.
+        [slide-ring] Si hay un anillo en la cabeza, deslízalo hacia arriba hasta sacarlo del tubo. Los senos se quedan como están.
         [bottom-pins] Sujeta el nudo con una mano y quita las { $pins } clavijas del pie.
        *[slip-off] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo al objeto sin voltearlo. Gíralo hasta que los chicotes salgan donde quieras.
     }
@@ -17,7 +17,7 @@ lift-say = { $task ->
 lift-say-brief = { $task ->
         [secure] Marca el seno 1 del pie, asegura los { $ends } chicotes.
         [top-pins] Fuera las { $pins } clavijas de la cabeza.
-        [slide-ring] Fuera el anillo de la cabeza.
+        [slide-ring] Fuera el anillo de la cabeza, si lo hay.
         [bottom-pins] Fuera las { $pins } clavijas del pie.
        *[slip-off] Pasa el nudo al objeto, sin voltearlo.
     }
@@ -25,7 +25,7 @@ lift-say-brief = { $task ->
 lift-say-teach = { $task ->
         [secure] Todo está tendido. Antes de sacar el nudo, marca el seno 1 del pie con un trocito de cinta: sin las clavijas, todos los senos se parecen, y contarás desde ese. Comprueba que ninguno de los { $ends } chicotes puede escurrirse hacia dentro: basta un nudo flojo en cada uno.
         [top-pins] Despega la cinta del tubo, no la marca, y luego quita las { $pins } clavijas de la cabeza, una a una, y déjalas en un plato. Los senos se quedan donde están, porque los cruces los sujetan.
-        [slide-ring] Desliza el anillo de la cabeza hacia arriba hasta sacarlo del tubo. Ve despacio, para que no arrastre ningún seno.
+        [slide-ring] Si hay un anillo en la cabeza, deslízalo hacia arriba hasta sacarlo del tubo. Ve despacio, para que no arrastre ningún seno.
         [bottom-pins] Sujeta el nudo con una mano para que no salte, y quita las { $pins } clavijas del pie.
        *[slip-off] Desliza el nudo hacia arriba hasta sacarlo del tubo, y pásalo al objeto sin voltearlo y sin que se retuerza. Está flojo, como debe ser. Gíralo hasta que los chicotes salgan donde quieras.
     }
@@ -33,7 +33,7 @@ lift-say-teach = { $task ->
 lift-show = { $task ->
         [secure] Marca el seno 1 del pie
         [top-pins] Quita las clavijas de la cabeza
-        [slide-ring] Saca el anillo de la cabeza
+        [slide-ring] Saca el anillo de la cabeza, si lo hay
         [bottom-pins] Quita las clavijas del pie
        *[slip-off] Pasa el nudo al objeto
     }

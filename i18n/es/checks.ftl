@@ -11,10 +11,10 @@
 #   $from, $to pins of the last leg, which falls; $order: its overs and unders, one after the other
 
 # Ejemplo: Para y mira. La ronda 3 de 6 está tendida, y el cabo está en la clavija 4 del
-# pie. Hay 3 cruces en el tubo. El último tramo, que baja de la clavija 1 de la cabeza, pasa una vez
-# por encima y una vez por debajo. Siguiente si lo ves así, error si no.
-# Ejemplo: La pasada guía está tendida. Para y mira. Cada clavija sujeta un cabo, y entre
-# dos clavijas vecinas, de borde a borde, puedes contar 4 cruces. Siguiente si lo ves así, error si no.
+# pie. Hay 4 cruces en el tubo. Mira el último tramo, de la clavija 1 de la cabeza a la clavija 4 del pie. Ese
+# tramo pasa por encima de un cabo, y por debajo de otro. Si lo ves así, pulsa siguiente; si no, error.
+# Ejemplo: La pasada guía está tendida. Para y mira. Cada clavija sujeta un cabo, y a lo largo de cada
+# tramo, de borde a borde, puedes contar 4 cruces. Si lo ves así, pulsa siguiente; si no, error.
 check-say = { $ends ->
         [yes] { $strands ->
             [one] { $pass ->

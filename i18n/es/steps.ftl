@@ -24,7 +24,8 @@
 #   deshacer, to lift sacar, to fair igualar, to finish rematar. The knot itself is a cabeza de turco;
 #   it is just "nudo" here, since cabeza is the rim.
 # On the screen a pin is "la 4 del pie", "la 6 de la cabeza": "en pie" alone would be standing up.
-# Weighed once more and kept: metal is "tornillo prisionero", which both shores know; a brief leg of a
+# Weighed once more and kept: "de grueso" of a cord, a pin and an object (a tube has a "diámetro", since its
+# wall is thick too); "se mete por debajo", where the cord goes by itself; metal is "tornillo prisionero", which both shores know; a brief leg of a
 # later pass names no side, since its pass began with it.
 # One cord is "un cabo" in words, as the figure would be said "uno". The tyer is told in the
 # imperative of tú. The names of presses: siguiente, atrás, otra vez, dónde estoy, error.

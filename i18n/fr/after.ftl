@@ -12,7 +12,7 @@ lift-say = { $task ->
            *[other] qu’aucune des { $ends } extrémités
         } ne peut filer : un demi-nœud lâche sur chacune suffit.
         [top-pins] Décollez le ruban du tube, pas la marque, puis ôtez les { $pins } picots de tête, un par un, et mettez-les dans une coupelle.
-        [slide-ring] Faites glisser la bague de tête vers le haut jusqu’à la sortir du tube. Les ganses restent comme elles sont.
+        [slide-ring] S’il y a une bague de tête, faites-la glisser vers le haut jusqu’à la sortir du tube. Les ganses restent comme elles sont.
         [bottom-pins] Tenez le nœud d’une main, et ôtez les { $pins } picots de base.
        *[slip-off] Dégagez le nœud du tube par le haut et passez-le sur l’objet, sans le retourner. Tournez-le jusqu’à ce que les extrémités sortent où vous les voulez.
     }
@@ -20,7 +20,7 @@ lift-say = { $task ->
 lift-say-brief = { $task ->
         [secure] Marquez la ganse de base 1, retenez les { $ends } extrémités.
         [top-pins] Ôtez les { $pins } picots de tête.
-        [slide-ring] Sortez la bague de tête.
+        [slide-ring] Sortez la bague de tête, s’il y en a une.
         [bottom-pins] Ôtez les { $pins } picots de base.
        *[slip-off] Passez le nœud sur l’objet, sans le retourner.
     }
@@ -31,7 +31,7 @@ lift-say-teach = { $task ->
            *[other] qu’aucune des { $ends } extrémités
         } ne peut filer : un demi-nœud lâche sur chacune suffit.
         [top-pins] Décollez le ruban du tube, pas la marque, puis ôtez les { $pins } picots de tête, un par un, et mettez-les dans une coupelle. Les ganses restent à leur place, car les croisements les tiennent.
-        [slide-ring] Faites glisser la bague de tête vers le haut jusqu’à la sortir du tube. Allez doucement, pour qu’elle n’entraîne aucune ganse.
+        [slide-ring] S’il y a une bague de tête, faites-la glisser vers le haut jusqu’à la sortir du tube. Allez doucement, pour qu’elle n’entraîne aucune ganse.
         [bottom-pins] Tenez le nœud d’une main pour qu’il ne se détende pas, et ôtez les { $pins } picots de base.
        *[slip-off] Dégagez le nœud du tube par le haut et passez-le sur l’objet, sans le retourner, sans le laisser se tordre. Il est lâche, comme il doit l’être. Tournez-le jusqu’à ce que les extrémités sortent où vous les voulez.
     }
@@ -39,7 +39,7 @@ lift-say-teach = { $task ->
 lift-show = { $task ->
         [secure] Marquez la ganse de base 1
         [top-pins] Ôtez les picots de tête
-        [slide-ring] Sortez la bague de tête
+        [slide-ring] Sortez la bague de tête, s’il y en a une
         [bottom-pins] Ôtez les picots de base
        *[slip-off] Passez le nœud sur l’objet
     }

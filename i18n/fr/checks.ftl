@@ -11,11 +11,11 @@
 #   $from, $to pins of the last leg, which falls; $order: its overs and unders, one after the other
 
 # Exemple : Arrêtez-vous et regardez. Aller-retour 3 sur 6 posé ; le cordon est au picot de base 4. Il y
-# a 3 croisements sur le tube. Le dernier trajet, qui descend du picot de tête 1, enjambe une fois et
-# glisse dessous une fois. Suivant si c’est bien cela, erreur sinon.
-# Exemple : La première passe est posée. Arrêtez-vous et regardez. Chaque picot tient 1 cordon, et entre
-# deux picots voisins, d’un bord à l’autre, vous pouvez compter 4 croisements. Suivant si c’est bien
-# cela, erreur sinon.
+# a 4 croisements sur le tube. Regardez le dernier trajet, du picot de tête 1 au picot de base 4. Il enjambe
+# 1 cordon, glisse sous 1. Si c’est bien cela, appuyez sur suivant ; sinon, sur erreur.
+# Exemple : La première passe est posée. Arrêtez-vous et regardez. Chaque picot tient 1 cordon, et le long de
+# chaque trajet, d’un bord à l’autre, vous pouvez compter 4 croisements. Si c’est bien cela, appuyez sur
+# suivant ; sinon, sur erreur.
 check-say = { $ends ->
         [yes] { $strands ->
             [one] { $pass ->

@@ -34,7 +34,8 @@
 #   snug, fair        ajusté; égaliser, in "reprises" ("reprendre le mou")
 #   lift              dégager du tube
 #   staggered         décalés; straight above: à l’aplomb ("tout droit" could be taken for a side)
-# Weighed once more and kept: "corde de cloche", the one rope of a ship that is called so; a brief leg
+# Weighed once more and kept: a "rang" of pins (nested bights), as of stitches, beside a "rangée de trous"
+# of a ring; "en panne" of what does not work at all, as a machine is; "corde de cloche", the one rope of a ship that is called so; a brief leg
 # of a later pass names no side, since its pass began with it.
 # A number that counts a feminine noun is written out where it is one ("une minute", "une
 # ganse"); numbers such as 21 before "ganses", "passes" or "minutes" are read "vingt et un" by

@@ -144,6 +144,7 @@ pub(super) fn run(asked: &FitOptions, set: Prices, words: &Words) -> Result<(), 
     {
         notes.push(words.plainly("fit-unsure", &[]));
     }
+    notes.push(words.choice_caution().to_string());
     let heading = words.fit_heading(&question, &answers, shown);
     let rows = words.fit_table(&answers[..shown], prices);
     // The heading above each row that begins a section; the first row is the head of the table.

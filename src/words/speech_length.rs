@@ -51,17 +51,24 @@ const MEASURES: [Measure; 4] = [
 ];
 
 impl Words {
-    /// Seconds that a text takes at 165 words a minute.
+    /// Seconds that a text takes at 165 words a minute, without the pauses that a voice makes.
     ///
     /// Its syllables are counted (a run of vowels is one, a number is counted as it is read), and a
     /// word stands for as many of them as a word of the language has on the mean: short words are
     /// quicker to say. A language without a measure of its own is counted as English.
+    ///
+    /// Read aloud by espeak-ng 1.51 at 165 words a minute, pauses and all, a whole job in plain words takes
+    /// 1.2 times as long in English, 1.35 times in German, 0.95 times in French, 1.05 times in Spanish.
     pub fn seconds(&self, said: &Spoken) -> f64 {
+        self.seconds_of(said.as_str())
+    }
+
+    /// The same of a text that was spoken once.
+    pub fn seconds_of(&self, said: &str) -> f64 {
         let tag = self.tag().language.as_str();
         let own = MEASURES.iter().find(|measure| measure.tag == tag);
         let measure = own.unwrap_or(&MEASURES[0]);
         let syllables: u32 = said
-            .as_str()
             .split(|letter: char| !letter.is_alphanumeric())
             .map(|word| u32::from(measure.syllables(word)))
             .sum();

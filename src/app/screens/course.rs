@@ -79,6 +79,7 @@ impl ScreenPage for State {
                 self.illustrate(context);
                 let opening = context.remark(Remark::CourseSay);
                 let opening = troubles.then(&opening);
+                let opening = opening.then(context.words().choice_caution().spoken());
                 context.say(&opening.then(&self.say_chosen(context)));
                 Next::default()
             }
@@ -161,6 +162,10 @@ impl ScreenPage for State {
                 .size(theme::HEADING)
                 .font(theme::BOLD),
         )
+        .push(widgets::quiet(
+            words.choice_caution().to_string(),
+            theme::SMALL,
+        ))
         .push(
             row![
                 container(list).width(FillPortion(2)),

@@ -31,6 +31,10 @@ impl KnotScene {
         };
         let knot = self.laying.knot();
         let nest = knot.nest_from(visible.leg.from);
+        let held_at = self.held_at(visible, pass);
+        if held_at.is_some_and(|held| held < first) {
+            return stretches;
+        }
         for (row, met) in knot.crossings_of(visible.leg) {
             let nth = rows_along(nest, visible.leg, row);
             if nth > last {
@@ -52,6 +56,14 @@ impl KnotScene {
             };
             stretches.push((from, Limit::Slant(nth, enter)));
             from = Limit::Slant(nth, leave);
+            if held_at == Some(nth) {
+                // Half way to the next it will be cut.
+                stretches.push((
+                    from,
+                    Limit::Square((real(nth) + 0.5) * self.layout.diagonal),
+                ));
+                return stretches;
+            }
         }
         stretches.push((
             from,

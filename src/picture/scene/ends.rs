@@ -1,6 +1,6 @@
 //! How a cord begins and ends: joined to the next round of its strand, or hanging loose.
 
-use super::active_leg::ActiveLeg;
+use super::active_leg::{ActiveLeg, rows_along};
 use super::cord_path::Limit;
 use super::knot::KnotScene;
 use super::sheet_point::SheetPoint;
@@ -15,6 +15,8 @@ impl KnotScene {
         }
         if pass > 1 && self.goes_on_as_tuck(pass - 1, visible.leg) {
             Limit::Bight(self.layout.offset(pass - 1))
+        } else if self.is_tail_in_hand(visible, pass) {
+            Limit::Bight(self.layout.offset(self.laying.passes() + 1))
         } else if self.leg_of_pass(visible, pass) > 1 {
             Limit::Bight(self.layout.offset(pass))
         } else if self.goes_on(Self::laid_as(visible, pass - 1)) {
@@ -31,7 +33,11 @@ impl KnotScene {
         if self.laid.ends_are_hidden {
             return Limit::Bight(self.layout.offset(pass));
         }
-        if self.leg_of_pass(visible, pass) < self.laying.knot().legs_of(visible.leg.strand) {
+        let is_tail = |tuck: &ActiveLeg| tuck.is_backward && tuck.leg.from == visible.leg.from;
+        if pass > self.laying.passes() && self.tucked().is_some_and(is_tail) {
+            // Round the pin from where the first cord begins.
+            Limit::Bight(self.layout.offset(1))
+        } else if self.leg_of_pass(visible, pass) < self.laying.knot().legs_of(visible.leg.strand) {
             Limit::Bight(self.layout.offset(pass))
         } else if self.goes_on(Self::laid_as(visible, pass)) {
             // The cord goes on as that of the next pass, once that is begun.
@@ -70,13 +76,38 @@ impl KnotScene {
     }
 
     /// Whether the cord of a pass, back where it began, goes on as the end that is tucked away along
-    /// `leg`.
+    /// `leg`, or that was tucked away there before the tail is.
     fn goes_on_as_tuck(&self, pass: u16, leg: Leg) -> bool {
         pass == self.laying.passes()
             && self.laying.pass_leg_of(pass, leg).leg == 1
-            && self
-                .tucked()
-                .is_some_and(|tuck| !tuck.is_backward && tuck.leg.from == leg.from)
+            && self.tucked().is_some_and(|tuck| {
+                let from = if tuck.is_backward {
+                    tuck.leg.to
+                } else {
+                    tuck.leg.from
+                };
+                from == leg.from
+            })
+    }
+
+    /// Whether the first cord begins with this leg, and its tail is the end that is tucked away.
+    fn is_tail_in_hand(&self, visible: &VisibleLeg, pass: u16) -> bool {
+        let is_its = |tuck: &ActiveLeg| tuck.is_backward && tuck.leg.to == visible.leg.from;
+        pass == 1 && self.leg_of_pass(visible, pass) == 1 && self.tucked().is_some_and(is_its)
+    }
+
+    /// The row on the way of a leg at which an end is held that was tucked away along it before the one
+    /// in hand: the first at which it goes under.
+    pub fn held_at(&self, visible: &VisibleLeg, pass: u16) -> Option<i32> {
+        let is_tucked = pass > self.laying.passes()
+            && !self.laid.is_active(visible.leg.from)
+            && self.goes_on_as_tuck(pass - 1, visible.leg);
+        let knot = self.laying.knot();
+        let nest = knot.nest_from(visible.leg.from);
+        let under = |row: u16| !knot.goes_over(visible.leg.heading(), row);
+        knot.crossings_of(visible.leg)
+            .find(|(row, _)| is_tucked && under(*row))
+            .map(|(row, _)| rows_along(nest, visible.leg, row))
     }
 
     /// Whether the cord that began with this leg is back over its tail, and no cord lies beside it yet.
@@ -106,6 +137,7 @@ impl KnotScene {
         let rising = visible.leg.heading() == Heading::Rising;
         let loose = if rising {
             self.leg_of_pass(visible, pass) == 1
+                && !self.is_tail_in_hand(visible, pass)
                 && !self.goes_on(Self::laid_as(visible, pass - 1))
                 && visible.seen.0 == 0
         } else {
@@ -114,7 +146,8 @@ impl KnotScene {
                 && !self.goes_on_as_tuck(pass, knot.leg_from(visible.leg.to))
                 && visible.seen.1 == visible.rows
         };
-        if !loose || self.laid.ends_are_hidden {
+        // An end that is tucked away comes round a pin and hangs nowhere.
+        if !loose || pass > self.laying.passes() || self.laid.ends_are_hidden {
             return None;
         }
         let layout = &self.layout;
@@ -141,5 +174,67 @@ impl KnotScene {
         };
         let (left, right) = (x - layout.cord / 2.0, x + layout.cord / 2.0);
         Some([edge(left), edge(right), (right, tip), (left, tip)])
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::guide::{AtOnce, FinishTask, Plan, Script, What};
+    use crate::knot::Side;
+    use crate::picture::scene::{Moment, View, Viewport};
+
+    /// While an end of the first cord is tucked away: the working one, or the tail.
+    fn tucking(counts: [&str; 3], side: Side, is_working: bool) -> KnotScene {
+        let [leads, bights, passes] = counts;
+        let plan = Plan::read(leads, bights, passes, "1").unwrap();
+        let script = Script::new(plan.with_side(side), AtOnce::default());
+        let step = script.steps().find(|step| match &step.what {
+            What::Finish(finish) => {
+                matches!(&finish.task, FinishTask::Tuck(tuck) if tuck.is_working == is_working)
+            }
+            _ => false,
+        });
+        let (plan, moment) = (script.plan(), Moment::of_step(&step.unwrap()));
+        let (view, viewport) = (View::RolledOut, Viewport::new(1200.0, 800.0));
+        KnotScene::tied(view, plan.laying(), plan.side, plan.hand, &moment, viewport)
+    }
+
+    /// How many ends hang down from the rims, and where ends are held that were tucked away before.
+    fn ends(scene: &KnotScene) -> (usize, usize) {
+        let (mut hanging, mut held) = (0, 0);
+        for heading in [Heading::Rising, Heading::Falling] {
+            for visible in scene.visible_legs(heading, scene.inner()) {
+                for pass in 1..=visible.cords {
+                    let limits = [
+                        scene.start_limit(&visible, pass),
+                        scene.finish_limit(&visible, pass),
+                    ];
+                    hanging += limits.iter().filter(|limit| **limit == Limit::End).count();
+                    hanging += usize::from(scene.hidden_end(&visible, pass).is_some());
+                    held += usize::from(scene.held_at(&visible, pass).is_some());
+                }
+            }
+        }
+        (hanging, held)
+    }
+
+    #[test]
+    fn the_picture_of_each_tuck_shows_that_tuck() {
+        for counts in [
+            ["5", "7", "1"],
+            ["5", "6", "2"],
+            ["3", "4", "2"],
+            ["4", "7", "3"],
+        ] {
+            for side in [Side::Right, Side::Left] {
+                let what = format!("{counts:?} {side:?}");
+                // The tail hangs until it is its turn, and the working end is held by then.
+                let (hanging, held) = ends(&tucking(counts, side, true));
+                assert!(hanging > 0 && held == 0, "{what}: {hanging}, {held}");
+                let (hanging, held) = ends(&tucking(counts, side, false));
+                assert!(hanging == 0 && held > 0, "{what}: {hanging}, {held}");
+            }
+        }
     }
 }

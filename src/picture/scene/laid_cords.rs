@@ -39,6 +39,14 @@ pub struct LaidCords {
     pub ends_are_hidden: bool,
 }
 
+/// Whether the working end is tucked away along this leg by the time the tail is: up from the pin where
+/// the last pass began, when that is the tail's own.
+fn is_tucked_before(laying: &Laying, active: &ActiveLeg, leg: Leg) -> bool {
+    active.is_backward
+        && leg.from == active.leg.to
+        && laying.pass_leg_of(laying.passes(), leg).leg == 1
+}
+
 impl LaidCords {
     /// What lies on the tube at this moment of laying the knot.
     pub fn new(laying: &Laying, moment: &Moment) -> Self {
@@ -62,7 +70,9 @@ impl LaidCords {
             // The cord in hand counts: what it goes over makes room for it.
             Some(active) => {
                 let laid = match moment {
-                    Moment::Tucking { .. } => laying.passes(),
+                    Moment::Tucking { .. } => {
+                        laying.passes() + u16::from(is_tucked_before(laying, active, leg))
+                    }
                     _ => laying.cords_of(leg, active.pass_leg),
                 };
                 laid + u16::from(active.leg.from == leg.from)

@@ -114,9 +114,10 @@ impl State {
             .show(answers, self.chosen, in_list, hands, dots);
     }
 
-    /// What is said when the screen appears.
+    /// What is said when the screen appears: what no knot may be trusted with, before one is chosen.
     pub(super) fn say(&self, words: &Words) -> Spoken {
         let screen = words.remark(Remark::PlanSay);
+        let screen = screen.then(words.choice_caution().spoken());
         // Come back to, it says what was chosen.
         match &self.found {
             Findings::Knots(question, answers) => {
