@@ -212,6 +212,54 @@ fn a_damaged_file_is_set_aside_and_told_of() {
 }
 
 #[test]
+fn what_a_save_finds_damaged_in_its_place_is_set_aside_and_told() {
+    let folder = TempDir::new().unwrap();
+    let path = written_twice(&folder);
+    let (tell, told) = mpsc::channel();
+    let opened = opened_by(&path, move |trouble| tell.send(trouble).unwrap());
+    fs::write(&path, "rubbish").unwrap();
+    opened.file.keep(&Settings::default());
+    let trouble = told.recv_timeout(Duration::from_secs(20)).unwrap();
+    let SettingsError::Damaged {
+        aside: Some(aside),
+        kept: SettingsKept::AsSaved,
+        ..
+    } = trouble
+    else {
+        panic!("{trouble:?}");
+    };
+    assert_eq!(fs::read_to_string(aside).unwrap(), "rubbish");
+    drop(opened.file);
+    assert_eq!(open(&path).settings, Settings::default());
+}
+
+/// For a backup.
+#[test]
+fn settings_that_cannot_be_read_are_told_and_those_of_a_newer_version_go_along() {
+    let folder = TempDir::new().unwrap();
+    let path = file(&folder);
+    let (none, troubles) = told_of(SettingsFile::document(&path));
+    assert!(none.is_none() && troubles.is_empty());
+    let path = written_twice(&folder);
+    let (whole, troubles) = told_of(SettingsFile::document(&path));
+    assert!(whole.is_some() && troubles.is_empty());
+    let before = fs::read(path.with_file_name("settings.previous.json")).unwrap();
+    fs::write(&path, "rubbish").unwrap();
+    let (copy, troubles) = told_of(SettingsFile::document(&path));
+    assert_eq!(copy, Some(before));
+    assert!(troubles[0].previous_used, "{troubles:?}");
+    fs::remove_file(path.with_file_name("settings.previous.json")).unwrap();
+    let (nothing, troubles) = told_of(SettingsFile::document(&path));
+    assert_eq!((nothing, troubles.len()), (None, 1));
+    assert_eq!(fs::read_to_string(&path).unwrap(), "rubbish");
+    let newer = json!({ "version": VERSION + 1 }).to_string();
+    fs::write(&path, &newer).unwrap();
+    let (newest, troubles) = told_of(SettingsFile::document(&path));
+    assert_eq!(newest, Some(newer.into_bytes()));
+    assert!(troubles.is_empty());
+}
+
+#[test]
 fn a_second_damaged_file_does_not_replace_the_first() {
     let folder = TempDir::new().unwrap();
     let path = file(&folder);

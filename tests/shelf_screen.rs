@@ -169,7 +169,7 @@ fn the_same_tie_is_begun_again() {
     tie.name = "boathook".to_owned();
     tie.is_put_away = true;
     let shelf = Shelf::open(folder.path()).unwrap();
-    shelf.save(&tie).unwrap();
+    shelf.save(&tie).unwrap().untroubled().unwrap();
     let mut hands = at_shelf(folder.path());
     hands.press(letter("c"));
     assert_eq!(
@@ -476,7 +476,7 @@ fn the_time_that_is_left_goes_by_the_tyers_own_pace() {
     for _ in 0..6 {
         tie.work_time.add_leg(20.0);
     }
-    shelf.save(&tie).unwrap();
+    shelf.save(&tie).unwrap().untroubled().unwrap();
     let said = where_am_i(folder.path());
     assert!(
         said.contains("About 2 minutes to go, at your pace."),
@@ -494,7 +494,7 @@ fn the_time_that_is_left_goes_by_the_tyers_own_pace() {
         work_time,
         ..Entry::of(&done)
     };
-    shelf.log(&entry).unwrap();
+    shelf.log(&entry).unwrap().untroubled().unwrap();
     // Legs with a tuck in every fourth took a minute each: 48 seconds for a leg or a tuck. Of this tie
     // 6 legs with 5 of its 10 tucks are left.
     let said = where_am_i(folder.path());
@@ -506,7 +506,7 @@ fn the_time_that_is_left_goes_by_the_tyers_own_pace() {
     let script = Script::new(plan(5, 6), AtOnce::default());
     let laying = script.places().filter(|place| place.phase() == Phase::Lead);
     tie.place = script.next(laying.last().unwrap()).unwrap();
-    shelf.save(&tie).unwrap();
+    shelf.save(&tie).unwrap().untroubled().unwrap();
     let said = where_am_i(folder.path());
     assert!(
         said.contains("No leg is still to lay") && !said.contains("minute"),
@@ -531,7 +531,7 @@ fn the_time_at_a_tie_is_kept_with_it_and_not_with_its_copy() {
         tie.work_time.add_leg(20.0);
     }
     hands.press(ESCAPE);
-    hands.shelf().save(&tie).unwrap();
+    hands.shelf().save(&tie).unwrap().untroubled().unwrap();
     hands.press(letter("s"));
     hands.press(letter("c"));
     let ties = hands.ties();

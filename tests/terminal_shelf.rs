@@ -141,7 +141,7 @@ fn the_log_stands_under_the_list() {
         minutes: Some(130.0),
         ..Entry::of(&tie)
     };
-    home.shelf().log(&entry).unwrap();
+    home.shelf().log(&entry).unwrap().untroubled().unwrap();
     let text = home.printed(&["list"]);
     assert!(
         text.ends_with("In the log: 1 tie, 12 legs, 2 hours 10 minutes, 2.1 m of cord.\n"),
@@ -195,7 +195,7 @@ fn what_was_logged_goes_into_fit_and_rig() {
     let factor = entry.length_factor().unwrap();
     entry.left_over = Some(2000.0 - 1000.0 / factor * 1.2);
     assert!((entry.length_factor().unwrap() - 1.2).abs() < 1e-9);
-    home.shelf().log(&entry).unwrap();
+    home.shelf().log(&entry).unwrap().untroubled().unwrap();
 
     let (knot, more) = fit_and_rig(&home);
     // The legs that were timed had the tucks of the tie that was logged.
@@ -242,7 +242,7 @@ fn a_tie_goes_out_as_a_file_and_comes_in_elsewhere() {
     let mut moved = other.shelf().look(tie.id()).unwrap().untroubled().unwrap();
     assert_eq!(moved, tie);
     moved.note = "changed".to_owned();
-    other.shelf().save(&moved).unwrap();
+    other.shelf().save(&moved).unwrap().untroubled().unwrap();
     let said = other.printed(&["import", path(&file)]);
     assert!(
         said.trim()
@@ -312,7 +312,11 @@ fn a_backup_goes_out_and_comes_back() {
     let (home, other) = (Home::new(), Home::new());
     let tie = home.put("5", "6", 7);
     home.put("7", "4", 2);
-    home.shelf().log(&Entry::of(&tie)).unwrap();
+    home.shelf()
+        .log(&Entry::of(&tie))
+        .unwrap()
+        .untroubled()
+        .unwrap();
     let file = home.0.path().join("all.backup");
     let said = home.printed(&["backup", path(&file)]);
     assert_eq!(
@@ -417,7 +421,7 @@ fn what_a_foreign_tie_is_called_steers_no_terminal_and_no_document() {
     let home = Home::new();
     let mut tie = home.put("5", "7", 7);
     tie.name = "bell\u{1b}[2J\u{9b}1m\u{202e}rope\u{7}".to_owned();
-    home.shelf().save(&tie).unwrap();
+    home.shelf().save(&tie).unwrap().untroubled().unwrap();
     let harmful = |one: char| one != '\n' && one.is_control() || one == '\u{202e}';
     for args in [&["list"][..], &["list", "--json"], &["verify", "--json"]] {
         let said = home.printed(args);
@@ -526,7 +530,7 @@ fn a_hundred_megabytes_of_rubbish_are_refused_and_left() {
     let tie = home.put("5", "6", 7);
     let mut newer = tie.clone();
     newer.note = "newer".to_owned();
-    home.shelf().save(&newer).unwrap();
+    home.shelf().save(&newer).unwrap().untroubled().unwrap();
     let size = 100 << 20;
     let rubbish = home.0.path().join("rubbish.json");
     fs::write(&rubbish, vec![b'['; size]).unwrap();

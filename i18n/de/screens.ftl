@@ -182,6 +182,7 @@ at-once-say = { $fair ->
 voice-lost-sign = Keine Stimme
 voice-lost = Keine Stimme: Der Sprachdienst antwortet nicht. Die Schritte stehen weiter auf dem Schirm, und die Stimme kommt von selbst wieder.
 saving-failed = Dieser Knoten lässt sich nicht speichern ({ $reason }). Es wird jede Sekunde wieder versucht: Schaff Platz auf der Platte oder sieh nach, ob du in den Ordner schreiben darfst, und geh nicht, bevor er gespeichert ist.
+saving-nowhere = Dieser Knoten lässt sich nicht speichern ({ $reason }): Der Ordner der Knoten ist nicht zu erreichen. Die Schritte gehen weiter; damit der Knoten bleibt, sieh nach, ob du in den Ordner schreiben darfst, und fang ihn neu an.
 saving-slow = Noch nicht gespeichert: Die Platte lässt auf sich warten. Knüpf weiter, und geh nicht, solange das hier steht.
 # $known: yes when the reason is known, else no.
 leaving-unsaved = Was du zuletzt gedrückt hast, ist nicht gespeichert{ $known ->

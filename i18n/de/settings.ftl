@@ -173,6 +173,7 @@ settings-damaged = Die Einstellungen waren beschädigt ({ $reason }){ $state ->
        *[there] { "" }
     }; { $kept ->
         [copy] es gelten die vorher gespeicherten.
+        [saved] es gilt, was seither gewählt wurde.
         [all] alle sind lesbar und gelten, und jede kann falsch sein: Sieh sie durch.
         [rest] was lesbar ist, gilt, und { $lost } ist wie vorher: Sieh sie durch.
        *[usual] es gelten die üblichen Einstellungen.

@@ -173,6 +173,7 @@ settings-damaged = The settings were damaged ({ $reason }){ $state ->
        *[there] { "" }
     }; { $kept ->
         [copy] those that were kept before hold.
+        [saved] what has been chosen since holds.
         [all] all of them can be read and hold, and any may be wrong: look them through.
         [rest] what can be read of them holds, and { $lost } is as before: look them through.
        *[usual] the usual settings hold.

@@ -173,6 +173,7 @@ settings-damaged = Los ajustes estaban dañados ({ $reason }){ $state ->
        *[there] { "" }
     }; { $kept ->
         [copy] valen los que se guardaron antes.
+        [saved] vale lo que se ha elegido desde entonces.
         [all] todos se pueden leer y valen, y cualquiera puede estar mal: repásalos.
         [rest] vale lo que se puede leer, y { $lost } queda como antes: repásalos.
        *[usual] valen los ajustes habituales.

@@ -190,6 +190,7 @@ at-once-say = { $fair ->
 voice-lost-sign = Pas de voix
 voice-lost = Pas de voix : le service de parole ne répond pas. Les étapes continuent par écrit, et la parole reviendra d’elle-même.
 saving-failed = Ce nœud ne peut pas être enregistré ({ $reason }). Un nouvel essai a lieu chaque seconde : faites de la place sur le disque ou vérifiez que vous pouvez écrire dans le dossier, et ne quittez pas avant que ce soit fait.
+saving-nowhere = Ce nœud ne peut pas être enregistré ({ $reason }) : le dossier des nœuds est hors d’atteinte. Les étapes continuent ; pour garder ce nœud, vérifiez que vous pouvez écrire dans le dossier, et recommencez-le.
 saving-slow = Pas encore enregistré : le disque tarde à répondre. Continuez l’ouvrage, et ne quittez pas tant que ceci est affiché.
 # $known: yes when the reason is known, else no.
 leaving-unsaved = Vos dernières touches ne sont pas enregistrées{ $known ->

@@ -173,6 +173,7 @@ settings-damaged = Les réglages étaient abîmés ({ $reason }){ $state ->
        *[there] { "" }
     } ; { $kept ->
         [copy] ceux qui étaient enregistrés auparavant sont en vigueur.
+        [saved] ce qui a été choisi depuis est en vigueur.
         [all] tous se lisent et sont en vigueur, et chacun peut être faux : passez-les en revue.
         [rest] ce qui se lit est en vigueur, et { $lost } reste comme avant : passez-les en revue.
        *[usual] les réglages habituels sont en vigueur.

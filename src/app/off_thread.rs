@@ -1,5 +1,8 @@
 //! Work that may have to wait, for the disk above all, on a thread of its own.
 
+use std::future;
+use std::sync::{Arc, Mutex, PoisonError};
+use std::task::Poll;
 use std::thread;
 
 use iced::Task;
@@ -8,18 +11,47 @@ use iced::futures::channel::oneshot;
 /// Does this on a thread of its own, and gives what comes of it.
 ///
 /// The toolkit asks every task once for its answer on the thread of the window: what waits within the
-/// future of a task has the window wait.
+/// future of a task has the window wait. Where the system has no thread to give, it is done on one of
+/// the toolkit's.
 pub fn off_thread<T: Send + 'static>(work: impl FnOnce() -> T + Send + 'static) -> Task<T> {
+    let work = Arc::new(Mutex::new(Some(work)));
+    let in_thread = Arc::clone(&work);
     let (tell, done) = oneshot::channel();
     let started = thread::Builder::new()
         .name("disk".to_owned())
         .spawn(move || {
-            // When nobody listens any more the window is gone.
-            let _ = tell.send(work());
+            if let Some(work) = take(&in_thread) {
+                // When nobody listens any more the window is gone.
+                let _ = tell.send(work());
+            }
         });
-    if let Err(error) = started {
-        ::log::error!("no thread for what the window asks for: {error}");
+    match started {
+        // A thread that ends by a fault gives nothing; the log has it.
+        Ok(_) => Task::future(async move { done.await.ok() }).and_then(Task::done),
+        Err(error) => {
+            ::log::error!("no thread for what the window asks for: {error}");
+            Task::future(async move {
+                away_from_the_window().await;
+                take(&work).map(|work| work())
+            })
+            .and_then(Task::done)
+        }
     }
-    // A thread that ends by a fault gives nothing; the log has it.
-    Task::future(async move { done.await.ok() }).and_then(Task::done)
+}
+
+fn take<W>(work: &Mutex<Option<W>>) -> Option<W> {
+    work.lock().unwrap_or_else(PoisonError::into_inner).take()
+}
+
+/// Not ready when it is asked on the thread of the window, which is the first time.
+async fn away_from_the_window() {
+    let mut is_asked = false;
+    future::poll_fn(|context| {
+        if std::mem::replace(&mut is_asked, true) {
+            return Poll::Ready(());
+        }
+        context.waker().wake_by_ref();
+        Poll::Pending
+    })
+    .await;
 }

@@ -7,7 +7,9 @@ use directories::ProjectDirs;
 use iced::{Point, Size};
 use serde::{Deserialize, Serialize};
 
-use crate::files::{self, Document, DocumentFile, FileError, FormatError, Found};
+use crate::files::{
+    self, Document, DocumentFile, FileError, FileTrouble, FormatError, Found, Teller,
+};
 
 /// The version that is written, and the newest that is read.
 const VERSION: u64 = 1;
@@ -37,6 +39,17 @@ struct PlaceDocument {
     top: Option<f32>,
 }
 
+/// The log file is all that is told of a damaged place: nothing of it is the tyer's.
+struct Noted;
+
+impl Teller<FileTrouble<FormatError>> for Noted {
+    fn tell_of(&mut self, troubles: Vec<FileTrouble<FormatError>>) {
+        for trouble in troubles {
+            log::warn!("the place of the window: {}", trouble.error.cause());
+        }
+    }
+}
+
 impl WindowPlace {
     /// As it was the last time, when that is known. What is wrong with the document is noted in the log
     /// file, and the window opens as it does the first time.
@@ -61,7 +74,7 @@ impl WindowPlace {
             files::make_folder(folder)?;
         }
         let contents = self.write().map_err(FileError::unreadable(file.path()))?;
-        file.write(&contents)
+        file.write(&contents).hand_on(&mut Noted)
     }
 
     fn write(self) -> Result<Vec<u8>, FormatError> {

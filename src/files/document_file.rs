@@ -6,8 +6,8 @@ use std::path::{Path, PathBuf};
 
 use super::bytes::{self, Readers};
 use super::{
-    ContentError, Document, FileError, FileLock, FileTrouble, LARGEST_DOCUMENT, Reading, file_name,
-    has_checksum,
+    ContentError, Document, FileError, FileLock, FileTrouble, Gathering, LARGEST_DOCUMENT, Reading,
+    file_name, has_checksum,
 };
 
 /// What stands where a document should be.
@@ -23,6 +23,10 @@ pub enum Found<D: Document> {
 
 /// A document that was read, when there is one to be believed.
 pub type DocumentReading<D> = Reading<Option<D>, FileTrouble<<D as Document>::Error>>;
+
+/// Whether a document was written, and what stood in its place and was not believed.
+pub type WriteReading<D> =
+    Reading<Result<(), FileError<<D as Document>::Error>>, FileTrouble<<D as Document>::Error>>;
 
 /// The place of a document of one kind.
 #[derive(Clone, Debug)]
@@ -212,33 +216,49 @@ impl<D: Document> DocumentFile<D> {
     }
 
     /// Writes the document, on disk when it returns. What stands in its place becomes the copy
-    /// before it when it is whole, and is set aside when it is damaged. The folder has to be
-    /// there.
-    ///
-    /// # Errors
-    /// [`FileError::Unreadable`] when a newer version of this program wrote what stands there,
-    /// or [`FileError::Io`]. The document is then as it was.
-    pub fn write(&self, contents: &[u8]) -> Result<(), FileError<D::Error>> {
-        match self.find()? {
-            Found::Unreadable(fault) if fault.is_newer() => {
-                return Err(FileError::unreadable(&self.path)(fault));
+    /// before it when it is whole; when it is damaged it is set aside, which has to be told whether the
+    /// document is written or not. The folder has to be there. Refused, the document is as it was:
+    /// with [`FileError::Unreadable`] when a newer version of this program wrote what stands there, or
+    /// with [`FileError::Io`].
+    pub fn write(&self, contents: &[u8]) -> WriteReading<D> {
+        Reading::gather(|gathering| {
+            match self.find()? {
+                Found::Unreadable(fault) if fault.is_newer() => {
+                    return Err(FileError::unreadable(&self.path)(fault));
+                }
+                Found::Unreadable(fault) => {
+                    gathering.add(self.set_aside_as(&self.path, fault)?);
+                }
+                Found::Whole(_) if self.keeps_previous => self.keep_previous(gathering)?,
+                Found::Missing | Found::Whole(_) => {}
             }
-            Found::Unreadable(fault) => {
-                log::warn!("{} {fault}", self.path.display());
-                self.set_aside(&self.path).map_err(FileError::of_kind)?;
-            }
-            Found::Whole(_) if self.keeps_previous => self.keep_previous()?,
-            Found::Missing | Found::Whole(_) => {}
-        }
-        bytes::replace(&self.path, contents, Readers::Owner).map_err(FileError::of_kind)
+            bytes::replace(&self.path, contents, Readers::Owner).map_err(FileError::of_kind)
+        })
+    }
+
+    /// Sets a copy aside that is not believed for this reason, and gives what has to be told of that.
+    fn set_aside_as(
+        &self,
+        file: &Path,
+        fault: D::Error,
+    ) -> Result<FileTrouble<D::Error>, FileError<D::Error>> {
+        log::warn!("{} {fault}", file.display());
+        let moved_to = self.set_aside(file).map_err(FileError::of_kind)?;
+        let error = FileError::unreadable(file)(fault);
+        Ok(FileTrouble {
+            moved_to: Some(moved_to),
+            ..FileTrouble::left_alone(error)
+        })
     }
 
     /// Makes the document that stands there the copy before the next one.
-    fn keep_previous(&self) -> Result<(), FileError<D::Error>> {
+    fn keep_previous(
+        &self,
+        gathering: &mut Gathering<FileTrouble<D::Error>>,
+    ) -> Result<(), FileError<D::Error>> {
         let previous = self.previous_path();
         if let Found::Unreadable(fault) = self.find_previous()? {
-            log::warn!("{} {fault}", previous.display());
-            self.set_aside(&previous).map_err(FileError::of_kind)?;
+            gathering.add(self.set_aside_as(&previous, fault)?);
         }
         bytes::keep_copy(&self.path, &previous, LARGEST_DOCUMENT, Readers::Owner)
             .map_err(FileError::of_kind)

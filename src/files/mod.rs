@@ -28,7 +28,7 @@ pub use bytes::{
     Readers, create, exists, make_folder, move_file, read_bytes, remove, replace, sync_folder_of,
 };
 pub use document::Document;
-pub use document_file::{DocumentFile, DocumentReading, Found};
+pub use document_file::{DocumentFile, DocumentReading, Found, WriteReading};
 pub use envelope::{
     FieldError, Fields, LARGEST_DOCUMENT, decode, encode, has_checksum, open, parse, seal,
 };

@@ -18,7 +18,7 @@ pub struct FileTrouble<E: ContentError + 'static> {
 
 impl<E: ContentError> FileTrouble<E> {
     /// Trouble with a file that was left as it is.
-    pub(super) fn left_alone(error: FileError<E>) -> Self {
+    pub(crate) fn left_alone(error: FileError<E>) -> Self {
         Self {
             error,
             moved_to: None,

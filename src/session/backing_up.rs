@@ -3,11 +3,12 @@
 
 use std::path::Path;
 
-use crate::files::FileError;
+use crate::files::{FileError, Reading};
 use crate::settings::SettingsFile;
 use crate::shelf::{Backup, IfThere, Restored, Shelf, ShelfError, ShelfReading};
 
-/// Writes the shelf, and the settings at a path, to one file.
+/// Writes the shelf, and the settings at a path, to one file. What cannot be read of either comes out
+/// as a trouble.
 ///
 /// ```
 /// use marlinspeak::guide::Plan;
@@ -33,7 +34,7 @@ pub fn back_up(
     file: &Path,
     if_there: IfThere,
 ) -> Result<ShelfReading<Backup>, ShelfError> {
-    let settings = settings.and_then(SettingsFile::document);
+    let settings = settings.map_or(Reading::whole(None), SettingsFile::document);
     shelf.backup_with(file, if_there, settings)
 }
 

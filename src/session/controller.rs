@@ -290,6 +290,16 @@ impl Session {
         self.notices.saving.is_late()
     }
 
+    /// There is no shelf: whatever is done at a tie is lost when the tyer leaves, and said to be.
+    pub fn no_shelf(&mut self, error: &ShelfError) {
+        self.notices.saving.nowhere(error.clone());
+    }
+
+    /// Whether there is no shelf, and something was done that should be on it.
+    pub const fn is_lost(&self) -> bool {
+        self.notices.saving.is_lost()
+    }
+
     /// Why nothing can be saved, as far as that is known.
     pub const fn saving_failure(&self) -> Option<&ShelfError> {
         self.notices.saving.failure()

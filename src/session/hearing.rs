@@ -16,6 +16,7 @@ impl Session {
     pub fn hear(&mut self, event: Event, here: &Spoken, now: Duration) {
         match event {
             Event::Voice(news) => self.voice(&news, here),
+            Event::Kept(Kept::SetAside(found)) => found.hand_on(self),
             Event::Kept(kept) => self.kept(&kept),
             Event::Focus(has_focus) => self.focus(has_focus, now),
             Event::Woken(Timer::Saving) => {
@@ -45,7 +46,7 @@ impl Session {
                 self.notices.screen_may_go_dark(Some(sentence));
             }
             Event::NoShelf(error) => {
-                self.notices.saving.nowhere();
+                self.no_shelf(&error);
                 let sentence = self.refuse(&error);
                 self.tell(sentence.into());
             }

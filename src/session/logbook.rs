@@ -117,7 +117,7 @@ impl NotLogged {
 }
 
 /// Keeps what was used for a tie. Of the photograph only the path is kept, when it is one that can be
-/// shown.
+/// shown. A damaged entry in its place is set aside, and comes out as a trouble.
 ///
 /// ```
 /// use marlinspeak::bench::Millimetres;
@@ -136,7 +136,7 @@ impl NotLogged {
 ///
 /// # Errors
 /// Why it is not kept.
-pub fn keep_entry(shelf: &Shelf, entry: &Entry) -> Result<(), NotLogged> {
+pub fn keep_entry(shelf: &Shelf, entry: &Entry) -> Result<ShelfReading<()>, NotLogged> {
     let mut entry = entry.clone();
     if !entry.photograph.is_empty() {
         let path = as_path(&entry.photograph);
@@ -148,10 +148,11 @@ pub fn keep_entry(shelf: &Shelf, entry: &Entry) -> Result<(), NotLogged> {
         let whole = std::path::absolute(&path).unwrap_or(path);
         entry.photograph = whole.display().to_string();
     }
-    shelf.log(&entry).map(drop).map_err(|error| {
+    let logged = shelf.log(&entry).map_err(|error| {
         log::warn!("an entry is not kept: {error}");
         NotLogged::Shelf(error)
-    })
+    })?;
+    Ok(logged.map(drop))
 }
 
 /// Whether the entry that the log has of this tie names the same photograph.

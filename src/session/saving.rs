@@ -18,8 +18,10 @@ pub(super) struct Saving {
     unsaved: BTreeMap<TieId, Presses>,
     lasts: Lasts,
     failure: Option<ShelfError>,
-    /// There is no shelf to save anything on, which is told elsewhere.
+    /// There is no shelf to save anything on.
     is_nowhere: bool,
+    /// Something was to be saved all the same.
+    is_lost: bool,
 }
 
 /// How long the oldest state has been waiting.
@@ -45,6 +47,7 @@ impl Saving {
     /// A state is to be saved. Gives when to look whether it is, where nobody looks yet.
     pub(super) fn asked(&mut self, tie: &Tie) -> Option<Duration> {
         if self.is_nowhere {
+            self.is_lost = true;
             return None;
         }
         let was_saved = self.unsaved.is_empty();
@@ -52,9 +55,19 @@ impl Saving {
         (was_saved && self.failure.is_none()).then_some(SHOWN_AFTER)
     }
 
-    /// There is nothing to save on.
-    pub(super) const fn nowhere(&mut self) {
+    /// There is nothing to save on, for this reason. What was asked to be saved before that was known
+    /// cannot be either.
+    pub(super) fn nowhere(&mut self, error: ShelfError) {
         self.is_nowhere = true;
+        self.is_lost |= !self.unsaved.is_empty();
+        self.unsaved.clear();
+        self.lasts = Lasts::AMoment;
+        self.failure = Some(error);
+    }
+
+    /// Whether something was to be saved where there is nothing to save on.
+    pub(super) const fn is_lost(&self) -> bool {
+        self.is_nowhere && self.is_lost
     }
 
     /// The keeper reports. Said is when saving fails for the first time, and when it works again.
@@ -71,6 +84,8 @@ impl Saving {
                     look_after: (!self.unsaved.is_empty()).then_some(SHOWN_AFTER),
                 }
             }
+            // It is told as every trouble of the shelf is.
+            Kept::SetAside(_) => SavingNews::default(),
             Kept::Failed { error, .. } => {
                 let sentence = words.not_saved(error);
                 let is_first = self.failure.replace(error.clone()).is_none();
@@ -109,6 +124,7 @@ impl Saving {
     /// What stands among the notices.
     pub(super) fn sentence(&self, words: &Words) -> Option<Sentence> {
         match (&self.failure, self.lasts) {
+            (Some(error), _) if self.is_nowhere => self.is_lost.then(|| words.saved_nowhere(error)),
             (Some(error), _) => Some(words.not_saved(error)),
             (None, Lasts::AMoment) => None,
             (None, Lasts::Shown | Lasts::Said) => Some(words.notice("saving-slow", &[])),
@@ -179,5 +195,25 @@ mod tests {
         let again = saving.kept(&saved(&tie, 1), &words);
         assert_eq!(again.say, Some(words.notice("saving-again", &[])));
         assert_eq!(saving.sentence(&words), None);
+    }
+
+    #[test]
+    fn where_there_is_no_place_for_ties_what_is_done_is_lost_and_shown_to_be() {
+        let (words, tie) = (Words::english(), tie(1));
+        for is_told_first in [true, false] {
+            let mut saving = Saving::default();
+            if is_told_first {
+                saving.nowhere(ShelfError::NoHome);
+                assert_eq!((saving.is_lost(), saving.sentence(&words)), (false, None));
+                assert_eq!(saving.asked(&tie), None);
+            } else {
+                saving.asked(&tie);
+                saving.nowhere(ShelfError::NoHome);
+                assert_eq!(saving.look(&words), SavingNews::default());
+            }
+            assert!(saving.is_lost());
+            let told = words.saved_nowhere(&ShelfError::NoHome);
+            assert_eq!(saving.sentence(&words), Some(told));
+        }
     }
 }

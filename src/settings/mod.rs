@@ -6,14 +6,17 @@
 //! kept. When the document is of a newer version, nothing is saved.
 
 mod document;
+mod error;
 mod fields;
 mod file;
+mod health;
 mod preferences;
+mod saving;
 
 pub use document::{VERSION, read_settings, salvage_settings, write_settings};
-pub use file::{
-    Opened, SettingsError, SettingsFile, SettingsHealth, SettingsKept, SettingsReading,
-};
+pub use error::{SettingsError, SettingsKept};
+pub use file::{Opened, SettingsFile, SettingsReading};
+pub use health::SettingsHealth;
 pub use preferences::{
     ColourScheme, Cues, DISTANCES, SCREEN_WIDTHS, ScreenGeometry, Settings, Verbosity,
 };

@@ -160,7 +160,7 @@ impl Shelf {
         ShelfReading::try_gather(|gathering| {
             let mut taken = self.lift(id)?.hand_on(gathering);
             change(&mut taken.tie);
-            self.write(&taken.tie)?;
+            self.write(&taken.tie)?.hand_on(gathering);
             Ok(taken.tie)
         })
     }

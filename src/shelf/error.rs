@@ -222,6 +222,16 @@ impl ShelfTrouble {
         }
     }
 
+    /// What was found wrong with the settings, when they were to go into a backup.
+    pub(super) fn with_settings(trouble: FileTrouble<FormatError>) -> Self {
+        Self {
+            id: None,
+            copy_used: trouble.previous_used.then_some(CopyBefore::AsKeptBefore),
+            error: ShelfError::from(trouble.error),
+            moved_to: trouble.moved_to,
+        }
+    }
+
     /// A file that has not the name of a tie.
     pub(super) fn stranger(file: PathBuf) -> Self {
         Self::from(ShelfError::Stranger { file })

@@ -15,7 +15,9 @@ use super::{
     DocumentError, PresetsFile, Shelf, ShelfError, ShelfReading, ShelfTrouble, TieId, read_entry,
     read_tie, write_entry, write_tie,
 };
-use crate::files::{self, FileError, FormatError, Gathering, LARGEST_DOCUMENT, Readers};
+use crate::files::{
+    self, FileError, FileTrouble, FormatError, Gathering, LARGEST_DOCUMENT, Readers, Reading,
+};
 
 const BACKUP_VERSION: u64 = 1;
 const LARGEST_BACKUP: u64 = 64 << 20;
@@ -40,6 +42,9 @@ impl IfThere {
         Ok(())
     }
 }
+
+/// The document of the settings for a backup, where there is one.
+pub type SettingsToKeep = Reading<Option<Vec<u8>>, FileTrouble<FormatError>>;
 
 /// What a backup holds.
 #[derive(Clone, Debug)]
@@ -110,7 +115,7 @@ impl Shelf {
         file: &Path,
         if_there: IfThere,
     ) -> Result<ShelfReading<Backup>, ShelfError> {
-        self.backup_with(file, if_there, None)
+        self.backup_with(file, if_there, Reading::whole(None))
     }
 
     /// The same with the document of the settings, which the shelf knows nothing else of.
@@ -121,7 +126,7 @@ impl Shelf {
         &self,
         file: &Path,
         if_there: IfThere,
-        settings: Option<Vec<u8>>,
+        settings: SettingsToKeep,
     ) -> Result<ShelfReading<Backup>, ShelfError> {
         ShelfReading::try_gather(|gathering| self.back_up(file, if_there, settings, gathering))
     }
@@ -130,7 +135,7 @@ impl Shelf {
         &self,
         file: &Path,
         if_there: IfThere,
-        settings: Option<Vec<u8>>,
+        settings: SettingsToKeep,
         gathering: &mut Gathering<ShelfTrouble>,
     ) -> Result<Backup, ShelfError> {
         let mut left_out = 0;
@@ -158,6 +163,10 @@ impl Shelf {
             Err(error) => leave_out(error, gathering),
         }
         let racks = lines.len() - ties - logged;
+        let was_troubled = settings.is_troubled();
+        let settings = settings.map_troubles(|_, trouble| ShelfTrouble::with_settings(trouble));
+        let settings = settings.hand_on(gathering);
+        left_out += usize::from(settings.is_none() && was_troubled);
         let settings_too = usize::from(settings.is_some());
         lines.extend(settings.map(on_one_line));
         let head = json!({
@@ -246,8 +255,9 @@ impl Shelf {
                     if let Some(id) = ids.get(&entry.tie) {
                         entry.tie = id.clone();
                     }
-                    self.take_in_entry(&entry)
-                        .map(|is_new| restored.logged += usize::from(is_new))
+                    self.take_in_entry(&entry).map(|is_new| {
+                        restored.logged += usize::from(is_new.hand_on(gathering));
+                    })
                 })
             };
             match fault {

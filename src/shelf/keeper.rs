@@ -10,8 +10,8 @@ use std::time::{Duration, Instant};
 use jiff::Timestamp;
 
 use super::lock::enter;
-use super::{Held, Presses, Shelf, ShelfError, Tie, TieId};
-use crate::files::FileAction;
+use super::{Held, Presses, Shelf, ShelfError, ShelfReading, ShelfTrouble, Tie, TieId};
+use crate::files::{FileAction, Teller};
 
 /// How long after a failure the save is tried again.
 const RETRY_AFTER: Duration = Duration::from_secs(1);
@@ -31,6 +31,9 @@ pub enum Kept {
         /// How many presses the state that is saved has seen.
         presses: Presses,
     },
+    /// Something that is not believed stood in its place, or was the copy before it, and was set
+    /// aside. Whether the tie is on disk is reported after it.
+    SetAside(ShelfReading<()>),
     /// It is not on disk and will be tried again, soon and at the next keep.
     Failed {
         /// The tie that is not on disk.
@@ -188,17 +191,47 @@ impl Work {
     }
 }
 
+/// What a save set aside, on its way to whoever is notified.
+struct SetAside(Vec<ShelfTrouble>);
+
+impl Teller<ShelfTrouble> for SetAside {
+    fn tell_of(&mut self, troubles: Vec<ShelfTrouble>) {
+        self.0.extend(troubles);
+    }
+}
+
+impl SetAside {
+    /// The error itself, once what it took along is here: it is told once and not at every attempt.
+    fn told_before(&mut self, error: ShelfError) -> ShelfError {
+        match error {
+            ShelfError::After { troubles, error } => {
+                self.tell_of(troubles);
+                *error
+            }
+            error => error,
+        }
+    }
+
+    fn reported(self) -> Option<Kept> {
+        (!self.0.is_empty()).then(|| Kept::SetAside(ShelfReading::of((), self.0)))
+    }
+}
+
 impl SaveQueue {
     /// Saves what waits, until the keeper is let go of and nothing waits any more.
     fn work_at(&self, place: &Shelf, notify: &dyn Fn(Kept)) {
         while let Some(tie) = self.next() {
-            let result = place.save(&tie);
+            let mut found = SetAside(Vec::new());
+            let result = place.save(&tie).map(|saved| saved.hand_on(&mut found));
+            let result = result.map_err(|error| found.told_before(error));
             let news = self.settle(tie, result);
-            // A caller that panics must not cost the tyer the next save.
             if let Kept::Failed { error, .. } = &news {
                 log::warn!("a tie is not saved: {error}");
             }
-            let _ = catch_unwind(AssertUnwindSafe(|| notify(news)));
+            for news in found.reported().into_iter().chain([news]) {
+                // A caller that panics must not cost the tyer the next save.
+                let _ = catch_unwind(AssertUnwindSafe(|| notify(news)));
+            }
             self.rest();
         }
         let mut work = enter(&self.work);

@@ -8,6 +8,7 @@ use std::path::PathBuf;
 
 use super::names::Names;
 use super::repair::refusal;
+use super::writing::settled;
 use super::{
     CopyBefore, Entry, Shelf, ShelfError, ShelfReading, ShelfTrouble, Tie, TieId, WorkTime,
     write_entry,
@@ -262,26 +263,26 @@ impl Shelf {
     }
 
     /// Writes what was used for a tie, in the place of what was logged of it before. The time
-    /// of writing is now, or that of the newest tie when the clock has gone back.
+    /// of writing is now, or that of the newest tie when the clock has gone back. A damaged entry in
+    /// its place is set aside, and comes out as a trouble.
     ///
     /// # Errors
     /// [`ShelfError::File`] when a newer version of this program wrote it,
     /// [`ShelfError::Unwritable`] or [`ShelfError::File`]. The log is then as it was.
-    pub fn log(&self, entry: &Entry) -> Result<Entry, ShelfError> {
+    pub fn log(&self, entry: &Entry) -> Result<ShelfReading<Entry>, ShelfError> {
         let mut entry = entry.clone();
         entry.logged = self.now_or_newest()?;
         let _changing = self.change();
-        self.write_entry(&entry)?;
-        Ok(entry)
+        Ok(self.write_entry(&entry)?.map(|()| entry))
     }
 
     /// Puts an entry into the log as it is, unless the tie has one: then says so.
-    pub(super) fn take_in_entry(&self, entry: &Entry) -> Result<bool, ShelfError> {
+    pub(super) fn take_in_entry(&self, entry: &Entry) -> Result<ShelfReading<bool>, ShelfError> {
         let _changing = self.change();
         if files::exists(self.entry_file(&entry.tie).path()) {
-            return Ok(false);
+            return Ok(ShelfReading::whole(false));
         }
-        self.write_entry(entry).map(|()| true)
+        Ok(self.write_entry(entry)?.map(|()| true))
     }
 
     /// The ids of all ties of which there is something in the log.
@@ -300,12 +301,12 @@ impl Shelf {
         DocumentFile::named(&self.log_folder(), id.as_str()).keeping_previous()
     }
 
-    fn write_entry(&self, entry: &Entry) -> Result<(), ShelfError> {
+    fn write_entry(&self, entry: &Entry) -> Result<ShelfReading<()>, ShelfError> {
         let contents = write_entry(entry).map_err(ShelfError::unwritable(&entry.tie))?;
         files::make_folder(&self.log_folder())?;
         let file = self.entry_file(&entry.tie);
         let _lock = file.lock()?;
-        Ok(file.write(&contents)?)
+        settled(&entry.tie, file.write(&contents))
     }
 
     /// The entry of a tie, under the name of its file, and what is wrong with that.

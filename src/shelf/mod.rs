@@ -49,7 +49,7 @@ pub use entry::{Entry, MOST_MINUTES};
 pub use entry_document::{ENTRY_VERSION, read_entry, write_entry};
 pub use error::{CopyBefore, DocumentError, ShelfError, ShelfTrouble};
 pub use handle::Shelf;
-pub use import_export::{Backup, IfThere, Restored};
+pub use import_export::{Backup, IfThere, Restored, SettingsToKeep};
 pub use keeper::{Keeper, Kept};
 pub use ledger::{Ledger, Totals};
 pub use lock::Held;

@@ -137,8 +137,9 @@ impl PresetsFile {
             let mut kept = read.hand_on(gathering);
             change(&mut kept.presets);
             let contents = kept.write().map_err(FileError::unreadable(self.path()))?;
-            self.file.write(&contents)?;
-            Ok(())
+            let written = self.file.write(&contents);
+            let told = written.map_troubles(|_, trouble| ShelfTrouble::with_presets(trouble));
+            Ok(told.hand_on(gathering)?)
         })
     }
 

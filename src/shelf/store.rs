@@ -87,21 +87,21 @@ impl Shelf {
 
     /// Saves a tie and gives it back as saved, with the time. It is on disk, and the state
     /// before it kept as the previous copy, when this returns. The folder is made again when
-    /// it is gone. The time is later than any on the shelf, whatever the clock says.
+    /// it is gone. The time is later than any on the shelf, whatever the clock says. A damaged
+    /// document that stood in its place is set aside, and comes out as a trouble.
     ///
     /// # Errors
     /// [`ShelfError::InUse`] when another program or handle holds it,
     /// [`ShelfError::File`] when a newer version of this program wrote it,
     /// [`ShelfError::Unwritable`], or [`ShelfError::File`] when the disk refuses. The shelf is
     /// then as it was.
-    pub fn save(&self, tie: &Tie) -> Result<Tie, ShelfError> {
+    pub fn save(&self, tie: &Tie) -> Result<ShelfReading<Tie>, ShelfError> {
         let _changing = self.change();
         files::make_folder(self.folder())?;
         let _held = self.locks.keep_off(&tie.id)?;
         let mut tie = tie.clone();
         tie.touched = self.stamp(tie.touched)?;
-        self.write(&tie)?;
-        Ok(tie)
+        Ok(self.write(&tie)?.map(|()| tie))
     }
 
     /// Whether somebody, this program included, works at a tie just now.

@@ -6,14 +6,17 @@ use jiff::{SignedDuration, Timestamp};
 
 use super::lock::enter;
 use super::names::Names;
-use super::{Held, Shelf, ShelfError, Tie, TieId, write_tie};
-use crate::files::{self, FileError, Found};
+use super::{
+    CopyBefore, DocumentError, Held, Shelf, ShelfError, ShelfReading, ShelfTrouble, Tie, TieId,
+    write_tie,
+};
+use crate::files::{self, FileError, FileTrouble, Found, Reading};
 
 impl Shelf {
     /// Writes a tie that nobody else works at.
-    pub(super) fn write(&self, tie: &Tie) -> Result<(), ShelfError> {
+    pub(super) fn write(&self, tie: &Tie) -> Result<ShelfReading<()>, ShelfError> {
         let contents = contents(tie)?;
-        Ok(self.file(&tie.id).write(&contents)?)
+        settled(&tie.id, self.file(&tie.id).write(&contents))
     }
 
     /// Puts a tie on the shelf without replacing any, under a new id when its own is taken.
@@ -79,6 +82,18 @@ impl Shelf {
         }
         Ok(newest)
     }
+}
+
+/// What came of writing a document of a tie, that of its log among them. What stood in its place and
+/// was set aside comes out of it either way.
+pub(super) fn settled(
+    id: &TieId,
+    written: Reading<Result<(), FileError<DocumentError>>, FileTrouble<DocumentError>>,
+) -> Result<ShelfReading<()>, ShelfError> {
+    let told = written.map_troubles(|_, trouble| {
+        ShelfTrouble::with_tie(id, trouble, |_| CopyBefore::AsKeptBefore)
+    });
+    ShelfReading::try_gather(|gathering| Ok(told.hand_on(gathering)?))
 }
 
 fn contents(tie: &Tie) -> Result<Vec<u8>, ShelfError> {

@@ -29,6 +29,14 @@ impl Words {
         self.notice("saving-failed", &[("reason", &self.reason(error.reason()))])
     }
 
+    /// The sentence for a tie that cannot be saved since there is no place for any.
+    pub fn saved_nowhere(&self, error: &ShelfError) -> Sentence {
+        self.notice(
+            "saving-nowhere",
+            &[("reason", &self.reason(error.reason()))],
+        )
+    }
+
     /// The sentence for what keeps the tyer from the ties.
     pub fn no_ties(&self, error: &ShelfError) -> Sentence {
         match error {

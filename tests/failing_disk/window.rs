@@ -2,6 +2,7 @@
 
 use std::path::Path;
 use std::process::{Command, Stdio};
+use std::thread;
 
 use marlinspeak::guide::{AtOnce, Plan, Script};
 use marlinspeak::shelf::Presses;
@@ -72,38 +73,45 @@ fn presses_on(data: &Path) -> Presses {
 
 #[test]
 fn a_window_on_a_disk_that_fails_or_hangs_says_so_and_asks_before_it_leaves() {
-    let (display, says) = (Display::start(), says());
-    for fault in [Fault::Fails, Fault::Hangs] {
-        for call in CALLS {
-            let service = Service::start();
-            let begun = Begun::new(&display, &service, call);
-            assert_eq!(heard(&service), says[0]);
-            display.press("space");
-            assert_eq!(heard(&service), says[1]);
-            wait_for_presses(&begun.data(), 1);
-            begun.disk.break_down(fault);
-            display.press("space");
-            assert_eq!(heard(&service), says[2], "{call} {fault:?}");
-            let told = match fault {
-                Fault::Fails => "This tie cannot be saved (",
-                Fault::Hangs | Fault::Slow => "Not saved yet: the disk is slow to answer.",
-            };
-            let told = hears(&service, told);
-            assert!(told.ends_with(&says[2]), "{call} {fault:?}: {told}");
-            display.press("ctrl+q");
-            let asked = hears(&service, "What you pressed last is not saved");
-            assert!(asked.contains("Close once more to leave"), "{asked}");
-            display.press("ctrl+q");
-            let (code, complaint) = begun.program.ends();
-            assert_eq!(code, Some(1), "{call} {fault:?}: {complaint}");
-            assert!(
-                complaint.starts_with("What you pressed last is not saved"),
-                "{call} {fault:?}: {complaint}"
-            );
-            begun.disk.mend();
-            let data = begun.around.path().join("data");
-            assert_eq!(presses_on(&data), Presses(1), "{call} {fault:?}");
+    // Each of them waits for seconds: the two faults do so at the same time, on a display each.
+    thread::scope(|scope| {
+        for fault in [Fault::Fails, Fault::Hangs] {
+            scope.spawn(move || says_so_and_asks(fault));
         }
+    });
+}
+
+fn says_so_and_asks(fault: Fault) {
+    let (display, says) = (Display::start(), says());
+    for call in CALLS {
+        let service = Service::start();
+        let begun = Begun::new(&display, &service, call);
+        assert_eq!(heard(&service), says[0]);
+        display.press("space");
+        assert_eq!(heard(&service), says[1]);
+        wait_for_presses(&begun.data(), 1);
+        begun.disk.break_down(fault);
+        display.press("space");
+        assert_eq!(heard(&service), says[2], "{call} {fault:?}");
+        let told = match fault {
+            Fault::Fails => "This tie cannot be saved (",
+            Fault::Hangs | Fault::Slow => "Not saved yet: the disk is slow to answer.",
+        };
+        let told = hears(&service, told);
+        assert!(told.ends_with(&says[2]), "{call} {fault:?}: {told}");
+        display.press("ctrl+q");
+        let asked = hears(&service, "What you pressed last is not saved");
+        assert!(asked.contains("Close once more to leave"), "{asked}");
+        display.press("ctrl+q");
+        let (code, complaint) = begun.program.ends();
+        assert_eq!(code, Some(1), "{call} {fault:?}: {complaint}");
+        assert!(
+            complaint.starts_with("What you pressed last is not saved"),
+            "{call} {fault:?}: {complaint}"
+        );
+        begun.disk.mend();
+        let data = begun.around.path().join("data");
+        assert_eq!(presses_on(&data), Presses(1), "{call} {fault:?}");
     }
 }
 
@@ -125,6 +133,30 @@ fn who_is_asked_and_waits_for_the_disk_leaves_with_everything_saved() {
     display.press("ctrl+q");
     let (code, complaint) = begun.program.ends();
     assert_eq!((code, &*complaint), (Some(0), ""));
+}
+
+#[test]
+fn where_no_folder_can_be_made_it_is_told_and_asked_before_what_was_done_is_left() {
+    let (display, service, says) = (Display::start(), Service::start(), says());
+    let around = TempDir::new().unwrap();
+    let data = around.path().join("data");
+    without_lock_out(&data);
+    std::fs::write(data.join("marlinspeak"), "in the way").unwrap();
+    let mut command = Command::new(PROGRAM);
+    command.stderr(Stdio::piped());
+    let program = Program::start_by(&mut command, &display, &service, &data, &KNOT);
+    while !heard(&service).contains(&says[0]) {}
+    display.press("space");
+    assert_eq!(heard(&service), says[1]);
+    display.press("ctrl+q");
+    hears(&service, "What you pressed last is not saved (");
+    display.press("ctrl+q");
+    let (code, complaint) = program.ends();
+    assert_eq!(code, Some(1), "{complaint}");
+    assert!(
+        complaint.starts_with("What you pressed last is not saved"),
+        "{complaint}"
+    );
 }
 
 /// No press waits for the disk or for the speech service: with every call to the disk hanging for ever

@@ -126,7 +126,7 @@ fn a_tie_begun_twice_is_two_ties() {
     assert_eq!(shelf.list().unwrap().untroubled().unwrap().len(), 2);
     // Nor does a new tie take the place of one of which only the previous copy is left.
     drop((first, second));
-    shelf.save(&tie).unwrap();
+    shelf.save(&tie).unwrap().untroubled().unwrap();
     fs::remove_file(document(&shelf, tie.id())).unwrap();
     assert_ne!(shelf.begin(tie.clone()).unwrap().tie.id(), tie.id());
 }

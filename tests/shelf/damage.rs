@@ -8,6 +8,7 @@ use marlinspeak::shelf::{
 };
 
 use crate::damaged::flipped;
+use crate::told_of::told_of;
 use crate::{document, five_by_six, fresh, leg, listed, previous, set_aside, two_copies};
 
 /// Puts `damaged` in the place of the newest copy and asks the shelf for the tie.
@@ -103,10 +104,10 @@ fn how_far_the_copy_before_is_behind_is_told_wherever_the_damage_is() {
     let mut tie = shelf.begin(five_by_six()).unwrap().tie;
     tie.place = leg(2);
     tie.presses = Presses(3);
-    let mut tie = shelf.save(&tie).unwrap();
+    let mut tie = shelf.save(&tie).unwrap().untroubled().unwrap();
     tie.place = leg(9);
     tie.presses = Presses(12);
-    let tie = shelf.save(&tie).unwrap();
+    let tie = shelf.save(&tie).unwrap().untroubled().unwrap();
     let file = document(&shelf, tie.id());
     let (whole, before) = (
         fs::read(&file).unwrap(),
@@ -274,7 +275,8 @@ fn saving_over_a_damaged_document_keeps_it_and_the_good_copy() {
         fs::write(document(&shelf, tie.id()), rubbish).unwrap();
         let good = fs::read(previous(&shelf, tie.id())).unwrap();
         tie.place = leg(3);
-        shelf.save(&tie).unwrap();
+        let (_, troubles) = told_of(shelf.save(&tie).unwrap());
+        assert_eq!(troubles.len(), 1, "{troubles:?}");
         assert_eq!(
             shelf.look(tie.id()).unwrap().untroubled().unwrap().place,
             leg(3)
@@ -290,7 +292,8 @@ fn a_damaged_previous_copy_is_not_overwritten_either() {
     let (_around, shelf) = fresh();
     let tie = two_copies(&shelf);
     fs::write(previous(&shelf, tie.id()), "rubbish").unwrap();
-    shelf.save(&tie).unwrap();
+    let (_, troubles) = told_of(shelf.save(&tie).unwrap());
+    assert!(troubles[0].moved_to.is_some(), "{troubles:?}");
     assert_eq!(set_aside(shelf.folder()), [b"rubbish"]);
 }
 

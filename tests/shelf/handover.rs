@@ -47,7 +47,7 @@ fn an_imported_tie_does_not_replace_the_one_of_its_id() {
         .untroubled()
         .unwrap();
     tie.place = leg(5);
-    shelf.save(&tie).unwrap();
+    shelf.save(&tie).unwrap().untroubled().unwrap();
     let imported = shelf.import(&file).unwrap();
     assert_eq!(
         imported.fate,

@@ -7,7 +7,8 @@ use std::time::Duration;
 use marlinspeak::files::FileError;
 use marlinspeak::shelf::{Keeper, Kept, Shelf, ShelfError, TieId};
 
-use crate::{five_by_six, fresh, leg, two_copies};
+use crate::told_of::told_of;
+use crate::{document, five_by_six, fresh, leg, previous, two_copies};
 
 /// Far longer than anything here takes.
 const DEADLINE: Duration = Duration::from_secs(30);
@@ -24,6 +25,7 @@ fn start(shelf: &Shelf) -> (Keeper, Receiver<Kept>) {
 fn saved(told: &Receiver<Kept>) -> TieId {
     match told.recv_timeout(DEADLINE).unwrap() {
         Kept::Saved { id, .. } => id,
+        Kept::SetAside(found) => panic!("{found:?}"),
         Kept::Failed { error, .. } => panic!("{error}"),
     }
 }
@@ -106,7 +108,7 @@ fn what_cannot_be_saved_is_told_of_and_tried_until_it_can() {
                 assert_eq!(so_far, attempts + 1);
                 attempts = so_far;
             }
-            Kept::Saved { .. } => panic!("saved into a file"),
+            kept => panic!("{kept:?} into a file"),
         }
     }
     assert!(!keeper.flush(Duration::ZERO));
@@ -150,6 +152,7 @@ fn what_failed_is_saved_by_itself_when_it_can_be() {
     loop {
         match told.recv_timeout(DEADLINE).unwrap() {
             Kept::Saved { .. } => break,
+            Kept::SetAside(found) => panic!("{found:?}"),
             Kept::Failed { error, .. } => assert!(matches!(error, ShelfError::InUse { .. })),
         }
     }
@@ -157,6 +160,29 @@ fn what_failed_is_saved_by_itself_when_it_can_be() {
         shelf.look(tie.id()).unwrap().untroubled().unwrap().place,
         leg(7)
     );
+}
+
+#[test]
+fn what_a_save_finds_damaged_in_its_place_is_set_aside_and_told_once() {
+    let (_around, shelf) = fresh();
+    let tie = two_copies(&shelf);
+    for damaged in [document(&shelf, tie.id()), previous(&shelf, tie.id())] {
+        fs::write(&damaged, "rubbish").unwrap();
+        let (keeper, told) = start(&shelf);
+        keeper.keep(tie.clone());
+        let Kept::SetAside(found) = told.recv_timeout(DEADLINE).unwrap() else {
+            panic!("nothing is told of {}", damaged.display());
+        };
+        let ((), troubles) = told_of(found);
+        let [trouble] = &troubles[..] else {
+            panic!("{troubles:?}");
+        };
+        let aside = trouble.moved_to.as_deref().unwrap();
+        assert_eq!(fs::read(aside).unwrap(), b"rubbish");
+        assert_eq!(saved(&told), *tie.id());
+        keeper.keep(tie.clone());
+        assert_eq!(saved(&told), *tie.id());
+    }
 }
 
 #[test]

@@ -102,6 +102,8 @@ fn a_tyers_own_factors_are_learnt_within_five_ties() {
             let hidden_now = [hidden[0] * off, hidden[1]];
             shelf
                 .log(&measured_as(&tie, counts, around, hidden_now, tape))
+                .unwrap()
+                .untroubled()
                 .unwrap();
             let learnt = shelf
                 .ledger()
@@ -157,7 +159,7 @@ fn one_single_does_not_poison_a_doubled_knot() {
     let (_around, shelf) = fresh();
     let single = Counts::new(3, 4, 1).unwrap();
     let entry = measured_as(&five_by_six(), single, 30.0, [1.3, 1.25], 1.0);
-    shelf.log(&entry).unwrap();
+    shelf.log(&entry).unwrap().untroubled().unwrap();
     let ledger = shelf.ledger().unwrap().untroubled().unwrap();
     assert!(ledger.correction(&cord(), single.into()).give() > 1.15);
     assert_eq!(ledger.correction(&cord(), doubled()), Correction::default());
@@ -176,7 +178,7 @@ fn kinds_of_ties_that_agree_teach_the_others_and_those_that_do_not_do_not() {
         for (passes, factor) in [(1, 1.2), (1, 1.2), (2, doubled_too), (2, doubled_too)] {
             let counts = Counts::new(5, 6, passes).unwrap();
             let entry = measured_as(&five_by_six(), counts, 40.0, [factor, factor], 1.0);
-            shelf.log(&entry).unwrap();
+            shelf.log(&entry).unwrap().untroubled().unwrap();
         }
         let tripled = Counts::new(5, 6, 3).unwrap();
         shelf
@@ -209,6 +211,8 @@ fn one_tie_counts_four_fifths_and_none_counts_nothing() {
     assert_eq!(correction(&shelf), Correction::default());
     shelf
         .log(&measured(&five_by_six(), 40.0, 1.2, 0.9))
+        .unwrap()
+        .untroubled()
         .unwrap();
     let learnt = correction(&shelf);
     assert!(
@@ -224,6 +228,8 @@ fn a_cord_learns_from_itself_alone() {
     let (_around, shelf) = fresh();
     shelf
         .log(&measured(&five_by_six(), 40.0, 1.2, 1.0))
+        .unwrap()
+        .untroubled()
         .unwrap();
     let ledger = shelf.ledger().unwrap().untroubled().unwrap();
     let length = |cord: Cord| ledger.correction(&cord, doubled()).length();
@@ -246,6 +252,8 @@ fn a_cord_that_is_called_hard_later_keeps_what_was_measured() {
     for _ in 0..8 {
         shelf
             .log(&measured(&five_by_six(), 40.0, 1.0, 1.15))
+            .unwrap()
+            .untroubled()
             .unwrap();
     }
     let ledger = shelf.ledger().unwrap().untroubled().unwrap();
@@ -264,6 +272,8 @@ fn a_slip_in_measuring_and_a_knot_left_open_teach_what_they_can() {
     // Metres for feet: beyond what a cord can do.
     shelf
         .log(&measured(&five_by_six(), 40.0, 3.3, 1.0))
+        .unwrap()
+        .untroubled()
         .unwrap();
     assert_eq!(
         shelf
@@ -279,7 +289,7 @@ fn a_slip_in_measuring_and_a_knot_left_open_teach_what_they_can() {
         left_open: true,
         ..measured(&five_by_six(), 40.0, 1.0, 1.3)
     };
-    shelf.log(&open).unwrap();
+    shelf.log(&open).unwrap().untroubled().unwrap();
     assert_eq!(
         shelf
             .ledger()
@@ -379,13 +389,21 @@ fn the_pace_is_the_median_leg_of_the_newest_ties() {
             ..Entry::of(&five_by_six())
         }
     };
-    shelf.log(&timed(&[30.0, 31.0, 32.0])).unwrap();
+    shelf
+        .log(&timed(&[30.0, 31.0, 32.0]))
+        .unwrap()
+        .untroubled()
+        .unwrap();
     assert_eq!(pace(&shelf), None, "three legs are no pace");
-    shelf.log(&timed(&[33.0, 34.0, 800.0])).unwrap();
+    shelf
+        .log(&timed(&[33.0, 34.0, 800.0]))
+        .unwrap()
+        .untroubled()
+        .unwrap();
     assert!((pace(&shelf).unwrap() - 32.0).abs() < 1e-6);
     // A tyer gets quicker: ten ties later the first two count no more.
     for _ in 0..10 {
-        shelf.log(&timed(&[12.0; 6])).unwrap();
+        shelf.log(&timed(&[12.0; 6])).unwrap().untroubled().unwrap();
     }
     assert!((pace(&shelf).unwrap() - 12.0).abs() < 1e-6);
 }
@@ -401,7 +419,7 @@ fn an_entry_reads_back_as_it_was_written() {
     entry.work_time.add_leg(22.0);
     entry.unknown.insert("weather".to_owned(), "rain".into());
     assert_eq!(read_entry(&write_entry(&entry).unwrap()), Ok(entry.clone()));
-    let logged = shelf.log(&entry).unwrap();
+    let logged = shelf.log(&entry).unwrap().untroubled().unwrap();
     assert_eq!(
         shelf
             .entry(&entry.tie)
@@ -418,6 +436,8 @@ fn an_entry_reads_back_as_it_was_written() {
             note: String::new(),
             ..entry.clone()
         })
+        .unwrap()
+        .untroubled()
         .unwrap();
     let previous = shelf
         .folder()
@@ -435,12 +455,16 @@ fn damage_to_the_log_is_seen_told_and_not_overwritten() {
     let (_around, shelf) = fresh();
     let entry = shelf
         .log(&measured(&five_by_six(), 40.0, 1.1, 1.0))
+        .unwrap()
+        .untroubled()
         .unwrap();
     let later = shelf
         .log(&Entry {
             minutes: Some(9.0),
             ..entry.clone()
         })
+        .unwrap()
+        .untroubled()
         .unwrap();
     let file = log_file(&shelf, &entry);
     let whole = fs::read(&file).unwrap();
@@ -472,9 +496,35 @@ fn damage_to_the_log_is_seen_told_and_not_overwritten() {
     assert!(untold * 4 < whole.len(), "{untold} of {}", whole.len());
     // What is written next sets it aside.
     fs::write(&file, "rubbish").unwrap();
-    shelf.log(&later).unwrap();
+    let (_, troubles) = told_of(shelf.log(&later).unwrap());
     let aside = file.with_file_name(format!("{}.damaged-1.json", entry.tie));
-    assert_eq!(fs::read(aside).unwrap(), b"rubbish");
+    assert_eq!(fs::read(&aside).unwrap(), b"rubbish");
+    let moved: Vec<_> = troubles
+        .iter()
+        .map(|trouble| trouble.moved_to.as_ref())
+        .collect();
+    assert_eq!(moved, [Some(&aside)]);
+}
+
+#[test]
+fn what_several_programs_log_of_one_tie_at_once_is_whole_and_one_of_theirs() {
+    let (_around, shelf) = fresh();
+    let tie = two_copies(&shelf);
+    std::thread::scope(|scope| {
+        for number in 0..8 {
+            let other = Shelf::open(shelf.folder()).unwrap();
+            let note = format!("hand {number}");
+            let entry = Entry {
+                note,
+                ..Entry::of(&tie)
+            };
+            scope.spawn(move || drop(other.log(&entry).unwrap().untroubled().unwrap()));
+        }
+    });
+    let kept = shelf.entry(tie.id()).unwrap().untroubled().unwrap();
+    let note = kept.unwrap().note;
+    assert!(note.starts_with("hand "), "{note}");
+    assert!(crate::set_aside(&shelf.folder().join("log")).is_empty());
 }
 
 #[test]
@@ -495,7 +545,7 @@ fn an_entry_of_version_1_is_read() {
 fn a_newer_entry_is_left_alone() {
     let (_around, shelf) = fresh();
     let entry = Entry::of(&five_by_six());
-    shelf.log(&entry).unwrap();
+    shelf.log(&entry).unwrap().untroubled().unwrap();
     let newer = format!("{{\"version\": {}, \"braids\": []}}", ENTRY_VERSION + 1);
     fs::write(log_file(&shelf, &entry), &newer).unwrap();
     assert!(shelf.log(&entry).unwrap_err().is_newer());
@@ -546,10 +596,18 @@ fn entries_out_of_range_are_refused() {
 fn the_log_goes_along_in_a_backup_and_follows_a_tie_to_its_new_id() {
     let (around, shelf) = fresh();
     let tie = two_copies(&shelf);
-    let entry = shelf.log(&measured(&tie, 40.0, 1.1, 1.0)).unwrap();
+    let entry = shelf
+        .log(&measured(&tie, 40.0, 1.1, 1.0))
+        .unwrap()
+        .untroubled()
+        .unwrap();
     // What was logged stays when the tie is deleted.
     let gone = two_copies(&shelf);
-    shelf.log(&measured(&gone, 50.0, 1.1, 1.0)).unwrap();
+    shelf
+        .log(&measured(&gone, 50.0, 1.1, 1.0))
+        .unwrap()
+        .untroubled()
+        .unwrap();
     shelf.delete(gone.id()).unwrap();
     let file = around.path().join("backup");
     let backup = shelf
@@ -598,6 +656,8 @@ fn verify_looks_at_the_log_too() {
     let (_around, shelf) = fresh();
     let entry = shelf
         .log(&measured(&five_by_six(), 40.0, 1.1, 1.0))
+        .unwrap()
+        .untroubled()
         .unwrap();
     let verified = shelf.verify().unwrap();
     assert!(matches!(verified.as_slice(), [one] if matches!(one.state, DocumentState::Whole)));

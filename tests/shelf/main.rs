@@ -58,7 +58,7 @@ fn previous(shelf: &Shelf, id: &TieId) -> PathBuf {
 fn two_copies(shelf: &Shelf) -> Tie {
     let mut tie = shelf.begin(five_by_six()).unwrap().tie;
     tie.place = leg(2);
-    shelf.save(&tie).unwrap()
+    shelf.save(&tie).unwrap().untroubled().unwrap()
 }
 
 /// The ties on a shelf, newest first, and everything that has to be told of them.

@@ -26,7 +26,7 @@ fn the_last_one_touched_comes_first_though_the_clock_goes_back() {
     for back in [0, 1, 2, 1000] {
         hour.store(500_000 - back, Ordering::Relaxed);
         for tie in [&first.tie, &second.tie, &first.tie] {
-            let saved = shelf.save(tie).unwrap();
+            let saved = shelf.save(tie).unwrap().untroubled().unwrap();
             let ties = shelf.list().unwrap().untroubled().unwrap();
             assert_eq!(ties[0].id(), tie.id());
             assert_eq!(ties[0].touched, saved.touched);
@@ -36,14 +36,14 @@ fn the_last_one_touched_comes_first_though_the_clock_goes_back() {
     // And so it does for a program started after the clock went back.
     drop((first.held, second.held));
     let later = Shelf::open_with_clock(shelf.folder(), || Timestamp::UNIX_EPOCH).unwrap();
-    later.save(&second.tie).unwrap();
+    later.save(&second.tie).unwrap().untroubled().unwrap();
     assert_eq!(
         later.list().unwrap().untroubled().unwrap()[0].id(),
         second.tie.id()
     );
     // When the clock is right again, so are the times.
     hour.store(600_000, Ordering::Relaxed);
-    let saved = shelf.save(&begun).unwrap();
+    let saved = shelf.save(&begun).unwrap().untroubled().unwrap();
     assert_eq!(
         saved.touched,
         Timestamp::from_second(3600 * 600_000).unwrap()
@@ -69,7 +69,7 @@ fn a_tie_in_hand_is_in_use_for_everybody_else_but_can_be_looked_at() {
     }
     assert!(shelf.is_in_use(tie.id()) && other.is_in_use(tie.id()));
     tie.place = leg(3);
-    shelf.save(&tie).unwrap();
+    shelf.save(&tie).unwrap().untroubled().unwrap();
     assert_eq!(
         other.look(tie.id()).unwrap().untroubled().unwrap().place,
         leg(3)
@@ -113,7 +113,7 @@ fn a_folder_deleted_meanwhile_is_made_again_and_the_tie_is_still_held() {
     let taken = shelf.take_up(tie.id()).unwrap().untroubled().unwrap();
     fs::remove_dir_all(shelf.folder()).unwrap();
     assert!(shelf.list().unwrap().untroubled().unwrap().is_empty());
-    shelf.save(&taken.tie).unwrap();
+    shelf.save(&taken.tie).unwrap().untroubled().unwrap();
     assert_eq!(shelf.list().unwrap().untroubled().unwrap().len(), 1);
     let other = Shelf::open(shelf.folder()).unwrap();
     assert!(matches!(
@@ -137,7 +137,7 @@ fn taking_up_sweeps_what_an_interrupted_save_left() {
     assert!(!leftover.exists() && !link.exists() && foreign.exists());
     fs::write(&link, "half").unwrap();
     let before = fs::read(document(&shelf, id)).unwrap();
-    shelf.save(&taken.tie).unwrap();
+    shelf.save(&taken.tie).unwrap().untroubled().unwrap();
     assert_eq!(fs::read(previous(&shelf, id)).unwrap(), before);
     assert!(!link.exists());
 }

@@ -96,7 +96,7 @@ fn what_is_kept_is_its_owners_alone_and_a_mode_that_was_chosen_stays() {
     let mode = |path: &Path| fs::metadata(path).unwrap().permissions().mode() & 0o777;
     let (_around, shelf) = fresh();
     let tie = two_copies(&shelf);
-    shelf.log(&Entry::of(&tie)).unwrap();
+    shelf.log(&Entry::of(&tie)).unwrap().untroubled().unwrap();
     let rack = rack(&shelf);
     let file = document(&shelf, tie.id());
     let log = shelf.folder().join(format!("log/{}.json", tie.id()));
@@ -107,8 +107,8 @@ fn what_is_kept_is_its_owners_alone_and_a_mode_that_was_chosen_stays() {
         assert_eq!(mode(folder), 0o700, "{}", folder.display());
     }
     fs::set_permissions(&file, fs::Permissions::from_mode(0o664)).unwrap();
-    shelf.save(&tie).unwrap();
-    shelf.save(&tie).unwrap();
+    shelf.save(&tie).unwrap().untroubled().unwrap();
+    shelf.save(&tie).unwrap().untroubled().unwrap();
     assert_eq!(
         (mode(&file), mode(&previous(&shelf, tie.id()))),
         (0o664, 0o664)
@@ -124,5 +124,5 @@ fn a_lock_that_was_removed_lets_nobody_else_write() {
     let other = Shelf::open(shelf.folder()).unwrap();
     let second = other.take_up(tie.id()).unwrap().untroubled().unwrap();
     assert!(shelf.save(&first.tie).is_err(), "the other one has it now");
-    other.save(&second.tie).unwrap();
+    other.save(&second.tie).unwrap().untroubled().unwrap();
 }

@@ -267,7 +267,10 @@ impl App {
                 self.meant(intent, None)
             }
             // The start screen tells of it, and is ready without one.
-            ServiceEvent::Session(session::Event::NoShelf(error)) => {
+            ServiceEvent::Session(session::Event::NoShelf(error))
+                if matches!(self.screen, Screen::Start(_)) =>
+            {
+                self.context.session.no_shelf(&error);
                 let message = ScreenMessage::no_shelf(error);
                 let next = self.screen.update(message, &mut self.context);
                 self.follow(next)
@@ -389,6 +392,7 @@ impl App {
                 self.leaving = Leaving::Waiting;
                 off_thread(move || Message::Flushed(keeper.flush(LAST_SAVE)))
             }
+            _ if self.context.session.is_lost() => self.flushed(false),
             _ => self.exit(),
         }
     }

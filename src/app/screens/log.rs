@@ -13,7 +13,7 @@ use crate::app::off_thread::off_thread;
 use crate::app::{theme, widgets};
 use crate::pedal::{Intent, Press};
 use crate::session::{LogAction, LogField, LogForm, NotLogged, keep_entry};
-use crate::shelf::Entry;
+use crate::shelf::{Entry, ShelfReading};
 use crate::words::Words;
 
 use LogField::{
@@ -39,7 +39,7 @@ pub enum Message {
     /// It is to be kept.
     Keep,
     /// It is kept, or is not.
-    Kept(Result<(), NotLogged>),
+    Kept(Result<ShelfReading<()>, NotLogged>),
 }
 
 impl ScreenPage for State {
@@ -175,9 +175,14 @@ impl State {
     }
 
     /// A tie in hand is done with once it is logged; from the shelf it goes back there.
-    fn kept(&mut self, result: Result<(), NotLogged>, context: &mut Context) -> Next<Message> {
+    fn kept(
+        &mut self,
+        result: Result<ShelfReading<()>, NotLogged>,
+        context: &mut Context,
+    ) -> Next<Message> {
         let sentence = match result {
-            Ok(()) => {
+            Ok(kept) => {
+                kept.hand_on(&mut context.session);
                 let kept = context.words().notice("log-kept", &[]);
                 context.session.good_news(kept);
                 return if self.is_in_hand {

@@ -267,11 +267,14 @@ fn follow_log(
                 return Told::default();
             };
             match keep_entry(shelf, &entry) {
-                Ok(()) => Told {
-                    say: session.words().notice("log-kept", &[]).into(),
-                    then: Then::Logged,
-                    ..Told::default()
-                },
+                Ok(kept) => {
+                    kept.hand_on(session);
+                    Told {
+                        say: session.words().notice("log-kept", &[]).into(),
+                        then: Then::Logged,
+                        ..Told::default()
+                    }
+                }
                 Err(fault) => {
                     let sentence = fault.sentence(session.words());
                     form.complain(sentence.clone());

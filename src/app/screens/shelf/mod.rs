@@ -2,11 +2,12 @@
 
 mod prompt;
 mod thumbnails;
+mod turns;
 mod view;
 
 use std::ops::Range;
 use std::path::{Path, PathBuf};
-use std::sync::{Arc, Mutex, PoisonError};
+use std::sync::Arc;
 
 use iced::widget::operation;
 use iced::{Element, Task};
@@ -25,6 +26,7 @@ use crate::shelf::{Photograph, ShelfError, ShelfReading, Shelved, Tie, TieId, Ti
 use crate::words::{Sentence, Spoken, Words};
 use prompt::{Asks, Prompt, label, line};
 use thumbnails::Thumbnails;
+use turns::Turns;
 
 /// How many ties are laid out at once.
 const MOST_IN_VIEW: usize = 80;
@@ -401,13 +403,12 @@ impl State {
             ties.any(|shelved| shelved.tie.id() == tie)
         });
         // One after the other: each is large while it is read.
-        let turn = Arc::new(Mutex::new(()));
+        let turns = Arc::new(Turns::default());
         let tasks = wanted.filter_map(|(tie, file)| {
-            let (tie, file, turn) = (tie.clone(), file.clone(), Arc::clone(&turn));
+            let (tie, file, turns) = (tie.clone(), file.clone(), Arc::clone(&turns));
             self.thumbnails.ask_for(&tie).then(|| {
                 off_thread(move || {
-                    let _turn = turn.lock().unwrap_or_else(PoisonError::into_inner);
-                    let read = Photograph::read(&file, thumbnails::MOST_PIXELS);
+                    let read = turns.take(|| Photograph::read(&file, thumbnails::MOST_PIXELS));
                     let read = read.map_err(|error| ::log::warn!("{error}"));
                     Message::Photograph(tie, read.ok())
                 })
