@@ -8,26 +8,40 @@ use marlinspeak::guide::{
     Script, Search, What,
 };
 use marlinspeak::knot::{
-    Crossing, Hand, Knot, Laying, LayingOrder, PassLeg, Pin, Rim, Side, Weave,
+    Crossing, Hand, Knot, Lattice, Laying, LayingOrder, PassLeg, Pin, Rim, Side, Weave,
 };
 use proptest::prelude::*;
 use proptest::test_runner::TestCaseError;
 
 use walk::{Laid, Met, Walk};
 
-/// Any knot up to 12 leads and 12 bights, in any weave.
+/// Plain ones up to 12 leads and 12 bights.
+fn plain_lattices() -> impl Strategy<Value = Lattice> {
+    (2..=12_u16, 2..=12_u16).prop_map(|(leads, bights)| Lattice::plain(leads, bights).unwrap())
+}
+
+/// Interwoven ones of two and three nests, whose first cord lands in any row.
+fn nested_lattices() -> impl Strategy<Value = Lattice> {
+    let rows = (2..=3_u16).prop_flat_map(|nested| (Just(nested), 1..=nested));
+    (rows, 3..=5_u16, 2..=5_u16).prop_map(|((nested, lands), leads, bights)| {
+        let plain = Lattice::plain(leads, bights).unwrap();
+        plain.interwoven(nested, lands).unwrap()
+    })
+}
+
+/// Any such knot, in any weave.
 fn knots() -> impl Strategy<Value = Knot> {
-    (2..=12_u16, 2..=12_u16).prop_flat_map(|(leads, bights)| {
-        let runs = (1..leads).prop_map(Weave::Run);
-        let codes = prop::collection::vec(any::<bool>(), usize::from(leads - 1))
+    prop_oneof![2 => plain_lattices(), 1 => nested_lattices()].prop_flat_map(|lattice| {
+        let runs = (1..=lattice.rows()).prop_map(Weave::Run);
+        let codes = prop::collection::vec(any::<bool>(), usize::from(lattice.rows()))
             .prop_map(|code| Weave::Rows(code.into()));
-        prop_oneof![runs, codes].prop_map(move |weave| Knot::new(leads, bights, weave).unwrap())
+        prop_oneof![runs, codes].prop_map(move |weave| Knot::woven(lattice, weave).unwrap())
     })
 }
 
 /// Any plan; its cords may have names, and with them passes may begin at pins of their own.
 fn plans() -> impl Strategy<Value = Plan> {
-    let names = prop::collection::vec(prop_oneof!["blue", "white"], 48);
+    let names = prop::collection::vec(prop_oneof!["blue", "white"], 60);
     let ways = any::<[bool; 5]>();
     (knots(), 1..=4_u16, ways, names).prop_map(|(knot, passes, ways, mut names)| {
         let (strands, is_named) = (knot.strands(), ways[3]);
@@ -103,16 +117,6 @@ fn state(script: &Script, place: Place) -> (usize, u16) {
     (whole, place.crossings_behind())
 }
 
-/// Half pitches from bottom pin 1.
-fn position(knot: &Knot, pin: Pin) -> u16 {
-    2 * (pin.number - 1)
-        + if pin.rim == Rim::Top {
-            knot.leads() % 2
-        } else {
-            0
-        }
-}
-
 /// A failure is told in full; no file of seeds is kept beside the test.
 fn cases(cases: u32) -> ProptestConfig {
     ProptestConfig {
@@ -173,7 +177,7 @@ proptest! {
     fn the_parts_of_a_leg_add_up_to_the_leg(plan in plans(), picked in any::<prop::sample::Index>()) {
         let walk = Walk::of(&plan);
         let laid = &walk.legs[picked.index(walk.legs.len())];
-        let is_home = laid.leg == walk.per_trip;
+        let is_home = laid.leg == walk.trip(laid.strand);
         for at_once in (1..=AtOnce::MOST).map(AtOnce::UpTo).chain([AtOnce::WholeLeg]) {
             let script = Script::new(plan.clone(), at_once);
             let parts: Vec<LayStep> = std::iter::successors(
@@ -216,15 +220,19 @@ proptest! {
                     let row = laid.met[behind - 1].row;
                     prop_assert_eq!(mark.row, row);
                     let knot = plan.knot();
-                    let gone = if laid.rises() { row } else { knot.leads() - row };
-                    prop_assert_eq!(mark.turns, gone / (2 * knot.bights()));
+                    let (from, low) = walk.place(laid.from);
+                    let (_, high) = walk.place(laid.to);
+                    let gone = row.abs_diff(low);
+                    prop_assert_eq!(mark.turns, gone / walk.round);
                     // The pin passed last stands no more than a pitch behind the hand.
-                    let round = 2 * knot.bights();
-                    let hand = position(knot, laid.from) + gone;
-                    let since = (hand + round - position(knot, mark.past) % round) % round;
-                    prop_assert!(since < 2, "{:?} is {} behind", mark, since);
-                    let is_low = 2 * row <= knot.leads();
+                    let hand = from + gone + walk.round;
+                    let since = (hand - walk.place(mark.past).0) % walk.round;
+                    prop_assert!(since < 2 * knot.nested(), "{:?} is {} behind", mark, since);
+                    // It is one of the rows that this cord keeps to.
+                    let is_low = 2 * row <= low + high;
                     prop_assert_eq!(mark.past.rim == Rim::Bottom, is_low);
+                    let rows = [laid.from, laid.to].into_iter().filter(|pin| pin.rim == mark.past.rim);
+                    prop_assert!(rows.map(|pin| pin.row).eq([mark.past.row]));
                 }
                 behind += part.crossings.len();
             }
@@ -284,11 +292,12 @@ proptest! {
             let told = script.whereabouts(place);
             let (whole, _) = state(&script, place);
             prop_assert_eq!(usize::try_from(told.left).unwrap(), walk.legs.len() - whole);
-            prop_assert_eq!((told.phase, told.strands, told.legs), (place.phase(), strands, walk.per_trip));
+            prop_assert_eq!((told.phase, told.strands), (place.phase(), strands));
             // A look at the work belongs to the leg before; so does all that comes after laying.
             let is_after = !matches!(place.phase(), Phase::Lead | Phase::Follow);
             let here = &walk.legs[if is_after { whole - 1 } else { whole }];
             prop_assert_eq!((told.pass, told.strand), (here.pass, here.strand));
+            prop_assert_eq!(told.legs, walk.trip(here.strand));
             let laid = if is_after { here.leg } else { here.leg - 1 };
             prop_assert_eq!(told.laid, laid);
             prop_assert_eq!(told.at, if is_after { here.to } else { here.from });
@@ -309,7 +318,7 @@ proptest! {
             let legs = &walk.legs[..whole];
             let last = &legs[whole - 1];
             prop_assert_eq!(check.after, pass_leg_of(last));
-            prop_assert_eq!((check.round, check.rounds), (last.leg / 2, walk.per_trip / 2));
+            prop_assert_eq!((check.round, check.rounds), (last.leg / 2, walk.trip(last.strand) / 2));
             prop_assert_eq!((check.at, check.last.leg.to), (last.to, last.to));
             prop_assert_eq!(check.last.leg.from, last.from);
             let told: Vec<bool> = check.last.crossings.iter().map(|met| met.over).collect();
@@ -325,7 +334,7 @@ proptest! {
             }
             let is_whole = walk.legs.iter().all(|laid| walk.come(laid.to, whole) == usize::from(check.cords));
             prop_assert_eq!(check.is_whole, is_whole);
-            prop_assert_eq!(check.rows, script.plan().knot().leads() - 1);
+            prop_assert_eq!(usize::from(check.rows), walk.crossed(last).len());
         }
     }
 
@@ -356,15 +365,18 @@ proptest! {
             let goes = |laid: &&Laid| if tuck.is_working { laid.from == pin } else { laid.to == pin };
             let along = walk.legs.iter().find(goes).unwrap();
             prop_assert_eq!((tuck.along.from, tuck.along.to), (along.from, along.to));
-            let mut rows = walk.points(along);
+            let crossed = walk.crossed(along);
+            let mut rows: Vec<_> =
+                along.points.iter().copied().filter(|(row, _)| crossed.contains(row)).collect();
             rows.sort_unstable();
             let rises = tuck.is_working;
-            let under = rows.into_iter().find(|(row, _)| plan.knot().weave().rising_over(*row) != rises);
+            let under = rows.iter().copied().find(|(row, _)| plan.knot().weave().rising_over(*row) != rises);
             let held = tuck.crossings.last();
             prop_assert_eq!(held.map(|held| held.row), under.map(|(row, _)| row));
             // Up to there it goes over everything, row by row.
             let told = tuck.crossings.iter().map(|crossing| (crossing.row, crossing.over));
-            let rows = 1..=held.map_or(0, |held| held.row);
+            let rows = rows.iter().map(|(row, _)| *row);
+            let rows = rows.take_while(|row| held.is_some_and(|held| *row <= held.row));
             prop_assert!(told.eq(rows.map(|row| (row, Some(row) != held.map(|held| held.row)))));
             prop_assert_eq!(tuck.beside, plan.laying().passes());
             if let (Some(told), Some((_, point))) = (held, under) {
@@ -397,7 +409,7 @@ proptest! {
             prop_assert_eq!(back.pass_leg, pass_leg_of(laid));
             prop_assert_eq!((back.leg.from, back.leg.to), (laid.from, laid.to));
             let mut undone = Vec::new();
-            for (row, point) in walk.points(laid).into_iter().rev() {
+            for &(row, point) in laid.points.iter().rev() {
                 if !tube.at(point).contains(&whole) {
                     continue;
                 }

@@ -5,12 +5,14 @@ mod lattice;
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use marlinspeak::guide::{AtOnce, Landing, Plan, Script, What};
 use marlinspeak::knot::{
-    Heading, Knot, Lattice, Laying, LayingOrder, Leg, PassLeg, Pin, Rim, Weave,
+    Crossing, Hand, Heading, Knot, Lattice, Laying, LayingOrder, Leg, PassLeg, Pin, Rim, Side,
+    Weave,
 };
 use proptest::prelude::*;
 
-use lattice::Pattern;
+use lattice::{Laid, Pattern};
 
 fn knot(leads: u16, bights: u16) -> Knot {
     Knot::new(leads, bights, Weave::default()).unwrap()
@@ -173,6 +175,63 @@ fn over_n_under_n_is_even_exactly_when_n_divides_leads_less_one() {
 
 /// Holds every leg of a tie against the same knot tied on graph paper.
 fn assert_as_on_paper(laying: &Laying) {
+    let mut order = pass_legs(laying);
+    on_paper(laying, |laid| {
+        let pass_leg = order.next().unwrap();
+        let leg = laying.leg(pass_leg).unwrap();
+        let met: Vec<_> = laying.crossings(pass_leg).collect();
+        assert_laid(laid, pass_leg, leg, &met);
+    });
+    assert_eq!(order.next(), None);
+}
+
+/// The same with every leg as it is told to a tyer of this hand, and how its followers turn.
+fn assert_told_as_on_paper(plan: Plan) {
+    let (side, hand) = (plan.side, plan.hand);
+    let script = Script::new(plan, AtOnce::WholeLeg);
+    let mut told = script.steps().filter_map(|step| match step.what {
+        What::Lay(lay) => Some(lay),
+        _ => None,
+    });
+    on_paper(script.plan().laying(), |laid| {
+        let lay = told.next().unwrap();
+        assert_laid(laid, lay.pass_leg, lay.leg, &lay.crossings);
+        assert_eq!(lay.hand, hand);
+        // Right of a cord that goes to the right is the inside at the top.
+        let is_inner = (side == Side::Right) == (hand == Hand::Right);
+        let turns_inside = is_inner == laid.to.0;
+        match lay.landing {
+            Landing::Inside => assert!(turns_inside && laid.pass_leg[0] > 1),
+            Landing::Outside => assert!(!turns_inside && laid.pass_leg[0] > 1),
+            Landing::Round => assert_eq!(laid.pass_leg[0], 1),
+            landing => assert_eq!(lay.pass_leg.leg, lay.legs, "{landing:?}"),
+        }
+    });
+    assert!(told.next().is_none());
+}
+
+fn assert_laid(laid: &Laid, pass_leg: PassLeg, leg: Leg, met: &[Crossing]) {
+    let plain = |pin: Pin| {
+        let row = usize::from(pin.row.number);
+        (pin.rim == Rim::Top, row, usize::from(pin.number))
+    };
+    assert_eq!(
+        [pass_leg.pass, pass_leg.strand, pass_leg.leg].map(usize::from),
+        laid.pass_leg
+    );
+    assert_eq!((plain(leg.from), plain(leg.to)), (laid.from, laid.to));
+    let met: Vec<_> = met
+        .iter()
+        .map(|met| {
+            let (from, to) = (plain(met.of.from), plain(met.of.to));
+            (met.row.into(), met.over, met.cords.into(), from, to)
+        })
+        .collect();
+    assert_eq!(met, laid.met, "{pass_leg:?}");
+}
+
+/// Ties the knot on graph paper.
+fn on_paper(laying: &Laying, mut each: impl FnMut(&Laid)) {
     let knot = laying.knot();
     let rising_over = |row: usize| match knot.weave() {
         Weave::Run(run) => ((row - 1) / usize::from(*run)).is_multiple_of(2),
@@ -187,29 +246,7 @@ fn assert_as_on_paper(laying: &Laying) {
         strand_by_strand: laying.order() == LayingOrder::StrandByStrand,
         rising_over: &rising_over,
     };
-    let plain = |pin: Pin| {
-        let row = usize::from(pin.row.number);
-        (pin.rim == Rim::Top, row, usize::from(pin.number))
-    };
-    let mut order = pass_legs(laying);
-    pattern.tie(|laid| {
-        let pass_leg = order.next().unwrap();
-        assert_eq!(
-            [pass_leg.pass, pass_leg.strand, pass_leg.leg].map(usize::from),
-            laid.pass_leg
-        );
-        let leg = laying.leg(pass_leg).unwrap();
-        assert_eq!((plain(leg.from), plain(leg.to)), (laid.from, laid.to));
-        let met: Vec<_> = laying
-            .crossings(pass_leg)
-            .map(|met| {
-                let (from, to) = (plain(met.of.from), plain(met.of.to));
-                (met.row.into(), met.over, met.cords.into(), from, to)
-            })
-            .collect();
-        assert_eq!(met, laid.met, "{pass_leg:?}");
-    });
-    assert_eq!(order.next(), None);
+    pattern.tie(|laid| each(&laid));
 }
 
 #[test]
@@ -236,11 +273,13 @@ fn interwoven_knots() -> impl Iterator<Item = Lattice> {
     })
 }
 
+/// In one to three passes, for a tyer of either hand.
 #[test]
-fn interwoven_knots_are_as_on_paper() {
-    for (lattice, index) in interwoven_knots().zip(0_u16..) {
-        // Which of passes, order and weave is drawn for which knot does not matter.
-        let passes = 1 + index % 3;
+fn interwoven_knots_are_told_as_on_paper() {
+    let passes = |lattice| (1..=3).map(move |passes| (lattice, passes));
+    let mut told = 0;
+    for ((lattice, passes), index) in interwoven_knots().flat_map(passes).zip(0_u16..) {
+        // Which order, weave and side is drawn for which knot does not matter.
         let order =
             [LayingOrder::StrandByStrand, LayingOrder::PassByPass][usize::from(index / 3 % 2)];
         let weave = match index % 4 {
@@ -248,9 +287,17 @@ fn interwoven_knots_are_as_on_paper() {
             1 => Weave::Rows((0..lattice.rows()).map(|row| row % 5 < 2).collect()),
             _ => Weave::Run(lattice.nested()),
         };
+        let side = [Side::Right, Side::Left][usize::from(index / 5 % 2)];
         let knot = Knot::woven(lattice, weave).unwrap();
-        assert_as_on_paper(&Laying::new(knot, passes, order).unwrap());
+        let laying = Laying::new(knot, passes, order).unwrap();
+        for hand in [Hand::Right, Hand::Left] {
+            assert_told_as_on_paper(Plan::of(laying.clone(), side, hand));
+            told += 1;
+        }
     }
+    // Two to four nests, the first cord landing in every row, of 2 to 9 leads and 2 to 12 bights; of
+    // two leads only where it lands in the innermost.
+    assert_eq!(told, (9 * 7 + 3) * 11 * 3 * 2);
 }
 
 #[test]
@@ -277,7 +324,8 @@ fn overs_and_unders_take_turns_along_every_cord_by_itself() {
     for lattice in interwoven_knots() {
         let knot = Knot::woven(lattice, Weave::Run(lattice.nested())).unwrap();
         assert!(knot.is_even(), "{lattice:?}");
-        let doubled = Laying::new(knot.clone(), 2, LayingOrder::StrandByStrand).unwrap();
+        // In the second pass all cords lie, and each is crossed.
+        let doubled = Laying::new(knot.clone(), 2, LayingOrder::PassByPass).unwrap();
         for strand in 1..=knot.strands() {
             let own = knot.nest_of(strand);
             let legs = 1..=knot.legs_of(strand);
@@ -292,14 +340,12 @@ fn overs_and_unders_take_turns_along_every_cord_by_itself() {
                 .filter(|met| knot.nest_of(met.of.strand) == own)
                 .map(|met| met.over)
                 .collect();
-            // The strands of a nest are laid one after the other: all that lie by now are crossed.
-            if strand + 1 == own.before + 1 + own.strands {
-                assert!(
-                    overs.windows(2).all(|pair| pair[0] != pair[1]),
-                    "{lattice:?}"
-                );
-                assert!(overs.len() > 1 || own.leads == 1, "{lattice:?}");
-            }
+            assert!(
+                overs.windows(2).all(|pair| pair[0] != pair[1]),
+                "{lattice:?}"
+            );
+            let crossings = usize::from(knot.legs_of(strand) * (own.leads - 1));
+            assert_eq!(overs.len(), crossings, "{lattice:?}");
         }
     }
 }

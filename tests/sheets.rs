@@ -89,20 +89,36 @@ impl Paint {
         #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
         let row = (down * dpi / 25.4) as usize;
         let line = &self.dark[row * self.width..(row + 1) * self.width];
-        let (mut runs, mut sum, mut weighed) = (Vec::new(), 0.0, 0.0);
-        let mut x = 0.5;
-        for dark in line.iter().copied().chain([0.0]) {
-            if dark > 0.02 {
-                sum += dark;
-                weighed += dark * x;
-            } else if sum > 0.0 {
-                runs.push(weighed / sum * 25.4 / dpi);
-                (sum, weighed) = (0.0, 0.0);
-            }
-            x += 1.0;
-        }
-        runs
+        dark_runs(line.iter().copied(), dpi)
     }
+
+    /// The same down a line so many millimetres from the left, between two heights.
+    fn down(&self, across: f64, dpi: f64, from: f64, to: f64) -> Vec<f64> {
+        #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+        let [column, first, last] = [across, from, to].map(|at| (at * dpi / 25.4) as usize);
+        let line = (first..last).map(|row| self.dark[row * self.width + column]);
+        #[expect(clippy::cast_precision_loss)]
+        let before = first as f64 * 25.4 / dpi;
+        let runs = dark_runs(line, dpi).into_iter();
+        runs.map(|run| before + run).collect()
+    }
+}
+
+/// The centres of darkness of the dark runs of a line, in millimetres from where it begins.
+fn dark_runs(line: impl Iterator<Item = f64>, dpi: f64) -> Vec<f64> {
+    let (mut runs, mut sum, mut weighed) = (Vec::new(), 0.0, 0.0);
+    let mut x = 0.5;
+    for dark in line.chain([0.0]) {
+        if dark > 0.02 {
+            sum += dark;
+            weighed += dark * x;
+        } else if sum > 0.0 {
+            runs.push(weighed / sum * 25.4 / dpi);
+            (sum, weighed) = (0.0, 0.0);
+        }
+        x += 1.0;
+    }
+    runs
 }
 
 /// Millimetres from the top of a page to a line below the holes of the top strip, and of the
@@ -171,6 +187,118 @@ fn pins_of_an_even_knot_stand_one_above_the_other() {
     for (top, bottom) in top.iter().zip(&bottom) {
         assert!((top - bottom).abs() < 0.05);
     }
+}
+
+/// Bights nested: a line for every row at its true distance, and the pins of a number in line on all.
+/// Strips too high to stand one below the other have a page each.
+#[test]
+fn strips_of_nested_bights_have_the_marks_of_every_row() {
+    let folder = TempDir::new().unwrap();
+    for (name, nested, tube, more, holes) in [
+        ("two.png", "2", "60mm", &[][..], [4, 4]),
+        ("three.png", "3", "80mm", &["--hand", "left"], [4, 4]),
+        ("rings.png", "2", "70mm", &["--rows", "8,16"], [8, 16]),
+    ] {
+        let knot = [
+            "--leads", "3", "--bights", "4", "--nested", nested, "--tube", tube, "--cord", "3mm",
+        ];
+        let knot = [&knot[..], more].concat();
+        let rig = rigged(&knot);
+        let inner = rig["inner"].as_array().unwrap();
+        let inside = inner.iter().map(|row| row["inside_mm"].as_f64().unwrap());
+        let inside: Vec<f64> = [0.0].into_iter().chain(inside).collect();
+        assert_eq!(inside.len().to_string(), nested);
+        made(
+            &folder,
+            name,
+            &[&["strip", "--dpi", "200"], &knot[..]].concat(),
+        );
+        let reach = inside[inside.len() - 1];
+        let (first, last) = (62.0 + 30.0 * 0.56, 62.0 + 30.0 * 0.56 + reach);
+        let stem = name.trim_end_matches(".png");
+        assert!(!folder.path().join(format!("{stem}-3.png")).exists());
+        for (page, is_top) in [(1, true), (2, false)] {
+            let page = Paint::read(&folder.path().join(format!("{stem}-{page}.png")));
+            let below = page.runs(62.0 + 30.0 + reach - 2.0, 200.0);
+            let round = tube.trim_end_matches("mm").parse::<f64>().unwrap() * std::f64::consts::PI;
+            assert_eq!(below.len(), 4 + 2, "{name}: {below:?}");
+            let pins = &below[1..5];
+            for pair in pins.windows(2) {
+                assert!(
+                    (pair[1] - pair[0] - round / 4.0).abs() < 0.1,
+                    "{name}: {pins:?}"
+                );
+            }
+            // Between two pins a line of dots meets the edges and the rows, and nothing else.
+            let between = pins[2] + round / 4.0 * 0.35;
+            let lines = page.down(between, 200.0, 60.0, 62.0 + 30.0 + reach + 1.0);
+            let rows: Vec<f64> = inside
+                .iter()
+                .map(|inside| {
+                    if is_top {
+                        first + inside
+                    } else {
+                        last - inside
+                    }
+                })
+                .collect();
+            let mut expected = [&[62.0], &rows[..], &[62.0 + 30.0 + reach]].concat();
+            expected.sort_by(f64::total_cmp);
+            assert_eq!(
+                lines.len(),
+                expected.len(),
+                "{name}: {lines:?} {expected:?}"
+            );
+            for (line, expected) in lines.iter().zip(&expected) {
+                assert!(
+                    (line - expected).abs() < 0.1,
+                    "{name}: {lines:?} {expected:?}"
+                );
+            }
+            // A little above the middle of its mark each pin of a row is met on the left and right.
+            for (nth, row) in rows.iter().enumerate() {
+                let across = page.runs(row - 1.2, 200.0);
+                let holes = holes[nth.min(1)];
+                let radius = 2.0_f64.min(0.3 * round / f64::from(holes));
+                if radius < 1.4 {
+                    continue;
+                }
+                let aside = (radius * radius - 1.2 * 1.2).sqrt();
+                for pin in pins {
+                    for mark in [pin - aside, pin + aside] {
+                        assert!(
+                            across.iter().any(|run| (run - mark).abs() < 0.25),
+                            "{name}, row {nth}: {mark} {across:?}"
+                        );
+                    }
+                }
+            }
+        }
+    }
+    // Without a cord nobody knows how far apart they stand: the marks of one row serve for all.
+    let bare = [
+        "strip", "--leads", "3", "--bights", "4", "--nested", "2", "--tube", "60mm", "--dpi", "200",
+    ];
+    let page = Paint::read(&made(&folder, "bare.png", &bare));
+    for down in BELOW_HOLES {
+        assert_eq!(page.runs(down, 200.0).len(), 4 + 2);
+    }
+}
+
+/// What `marlinspeak rig --json` says.
+fn rigged(args: &[&str]) -> serde_json::Value {
+    let output = Command::new(env!("CARGO_BIN_EXE_marlinspeak"))
+        .args([&["rig", "--json"], args].concat())
+        .env("LC_ALL", "C")
+        .env("XDG_CONFIG_HOME", "/nonexistent")
+        .env(
+            "XDG_DATA_HOME",
+            std::env::temp_dir().join("marlinspeak-none"),
+        )
+        .output()
+        .unwrap();
+    assert!(output.status.success(), "{output:?}");
+    serde_json::from_slice(&output.stdout).unwrap()
 }
 
 #[test]

@@ -393,19 +393,19 @@ fn each_thing_wrong_with_nested_bights_has_its_sentence() {
                 "--leads", "3", "--bights", "4", "--nested", "2", "--lands", "3",
             ]),
             "The pins stand in 2 rows at each rim, 1 the outermost, and there is no row 3: give \
-             --lands a number from 1 to 2.",
+             the row that the first cord lands in as a number from 1 to 2.",
         ),
         (
             knot(&["--leads", "3", "--bights", "4", "--lands", "2"]),
-            "A knot that is not nested has 1 row of pins at each rim, and no row 2: leave --lands \
-             out, or nest bights with --nested 2.",
+            "A knot that is not nested has 1 row of pins at each rim, and no row 2: leave out the \
+             row that the first cord lands in, or nest 2 bights at each rim.",
         ),
         (
             knot(&[
                 "--leads", "2", "--bights", "5", "--nested", "2", "--lands", "1",
             ]),
             "With 2 leads the further cords would have none: let the first cord land in the \
-             innermost row with --lands 2, or take 3 leads or more.",
+             innermost row, 2, or take 3 leads or more.",
         ),
         (
             knot(&[

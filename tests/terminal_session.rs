@@ -150,6 +150,73 @@ fn a_finished_tie_is_written_down_by_keys_and_by_lines() {
     }
 }
 
+/// Two cords interwoven, followed: back and on, something wrong in the second cord, left and taken up
+/// there, and written down at the end.
+#[test]
+fn an_interwoven_tie_goes_all_the_way_to_the_log() {
+    let folder = TempDir::new().unwrap();
+    let plan = Plan::read_nested(["3", "4", "2", ""], "2", "").unwrap();
+    let cords = ["blue", "white"].map(str::to_owned).to_vec();
+    let mut terminal = begin(&folder, new_tie(&plan.with_cords(cords).unwrap()));
+    let line = |terminal: &Terminal| terminal.printed().pop().unwrap();
+    let phase = |terminal: &Terminal| terminal.session().page().unwrap().shown.phase.clone();
+    while !phase(&terminal).starts_with("Lead pass, strand 2 of 2, “white”, leg 5") {
+        terminal.press(" ");
+        assert!(
+            !terminal.session().walk().unwrap().is_done(),
+            "{}",
+            phase(&terminal)
+        );
+    }
+    let here = line(&terminal);
+    terminal.press("PageUp");
+    terminal.press(" ");
+    assert_eq!(line(&terminal), here);
+    // One leg is taken back; its pins are named by their rows.
+    terminal.press("w");
+    terminal.press(" ");
+    let back = line(&terminal);
+    assert!(back.contains("inner") && back.contains("outer"), "{back}");
+    terminal.press(" ");
+    let left = line(&terminal);
+    assert!(
+        left.starts_with("Lead pass, strand 2 of 2, “white”, leg 4 of 8"),
+        "{left}"
+    );
+    // Every press has reached the disk before it is left.
+    let id = terminal.session().tie().unwrap().tie().id().clone();
+    terminal.shelf();
+    drop(terminal);
+    let mut terminal = Terminal::take_up(Words::english(), folder.path(), Settings::default());
+    assert_eq!(line(&terminal), left);
+    while !terminal.session().walk().unwrap().is_done() {
+        terminal.press(" ");
+    }
+    terminal.press("l");
+    for text in [
+        "Tarred Marline",
+        "3 mm",
+        "2.5 m",
+        "",
+        "",
+        "",
+        "",
+        "",
+        "",
+        "",
+        "",
+    ] {
+        terminal.line(text);
+    }
+    assert!(terminal.is_over(), "{:?}", terminal.printed());
+    let entry = terminal.shelf().entry(&id).unwrap().untroubled().unwrap();
+    let counts = entry.expect("an entry").counts;
+    assert_eq!(
+        (counts.nested(), counts.strands(), counts.legs()),
+        (2, 2, 32)
+    );
+}
+
 #[test]
 fn what_is_typed_wrong_in_the_log_is_told_and_nothing_is_lost() {
     let folder = TempDir::new().unwrap();

@@ -116,7 +116,7 @@ ask-without-tube = { $asking ->
         [tube-length] Eine Rohrlänge gehört zu einem Rohr mit Durchmesser, und es ist keines angegeben
        *[wall] Eine Wandstärke gehört zu einem Rohr, und es ist keines angegeben
     }: Füge seinen Durchmesser hinzu, etwa 45mm.
-ask-without-rings = Eine Ringbreite gehört zu Ringen, und es sind keine angegeben: Füge ihre Lochreihen hinzu, etwa --rows 14,20.
+ask-without-rings = Eine Ringbreite gehört zu Ringen, und es sind keine angegeben: Füge ihre Lochreihen hinzu, etwa 14,20.
 # $standards: designations with a diameter. $kept: names of cords, or none.
 ask-cord-unknown = „{ $given }“ ist keine Schnur: Gib ihre Dicke an, etwa 4mm, oder eine genormte Schnur ({ $standards }){ $kept ->
         [none] . Auch Schnüre, die unter einem Namen gemerkt sind, lassen sich angeben; noch ist keine gemerkt.
@@ -235,12 +235,15 @@ fit-section = { $section ->
         [single] Einfach
         [doubled] Doppelt
         [tripled] Dreifach
+        [interwoven] Durcheinander gefädelt, zwei Buchten ineinander
         [near] Etwas kürzer oder länger als { $cover }
         [hampered] Mühsam auf diesem Rohr
        *[further] Weitere, die { $cover } bedecken
     }
 # Below the table, where a range begins with “~”.
 fit-unsure = ~: Fest durchgeholt kann ein solcher Knoten bis zu einem Fünftel schmaler werden, denn seine Schnüre rücken enger zusammen, als die Regel sagt.
+# Below the table, when interwoven knots are among plain ones. $nested: bights nested in them.
+fit-interwoven = Bei durcheinander gefädelten Knoten liegen Buchten ineinander, für jede eine Schnur: „--nested { $nested }“ zeigt mehr davon.
 fit-more = „--most { $count }“ zeigt sie alle.
 # Below the table.
 # $pace: own when the log knows the tyer’s, or usual.
@@ -488,7 +491,8 @@ plan-filter = { $key }: { $filter ->
            *[other] höchstens { $choice } Bahnen
         }
         [nested] { $choice ->
-            [0] Buchten nebeneinander
+            [0] Buchten nebeneinander oder ineinander
+            [1] Buchten nebeneinander
            *[other] { $choice } Buchten ineinander
         }
         [firm] { $choice ->
@@ -524,7 +528,8 @@ plan-filter-say = { $filter ->
            *[other] Arbeiten mit höchstens { $choice } Bahnen.
         }
         [nested] { $choice ->
-            [0] Knoten ohne ineinanderliegende Buchten.
+            [0] Knoten ohne ineinanderliegende Buchten und die besten durcheinander gefädelten.
+            [1] Nur Knoten ohne ineinanderliegende Buchten.
            *[other] Nur Knoten, bei denen an jedem Rand { $choice } Buchten ineinanderliegen.
         }
         [firm] { $choice ->
@@ -570,3 +575,5 @@ start-plan = P: einen Knoten für einen Gegenstand finden
 
 # $rows: holes of the rows of the tube. $nested: rows that are needed, in line.
 rig-too-few-rows = { $nested } ineinanderliegende Reihen von { $bights } Stiften brauchen { $nested } Reihen Löcher, die sich gleichmäßig auf { $bights } Buchten verteilen lassen und auf einer Linie stehen, und dieses Rohr hat { $rows } Löcher: Nimm einen Streifen Papier auf einem Rohr ohne Ringe, weniger Reihen oder eine andere Zahl von Buchten.
+# $ring: width of the rings. $needed: the least that does. $nested: rows of pins at each rim.
+rig-ring-narrow = { $nested } ineinanderliegende Reihen von Stiften mit ihren Buchten brauchen mindestens { $needed } breite Ringe, und diese sind { $ring } breit: Nimm breitere Ringe, dünnere Schnur oder einen Streifen Papier auf einem Rohr ohne Ringe.

@@ -86,8 +86,8 @@ output-failed = Die Ausgabe ließ sich nicht schreiben ({ $reason }): Sieh nach,
 
 # $nested: rows of pins at each rim.
 knot-lands-beyond = { $nested ->
-        [one] Ein Knoten ohne ineinanderliegende Buchten hat 1 Reihe Stifte an jedem Rand, und keine Reihe { $given }: Lass --lands weg, oder gib --nested 2 an.
-       *[other] Die Stifte stehen in { $nested } Reihen an jedem Rand, 1 ist die äußerste, und eine Reihe { $given } gibt es nicht: Gib bei --lands eine Zahl von 1 bis { $nested } an.
+        [one] Ein Knoten ohne ineinanderliegende Buchten hat 1 Reihe Stifte an jedem Rand, und keine Reihe { $given }: Lass die Reihe weg, in der die erste Schnur landet, oder leg an jedem Rand 2 Buchten ineinander.
+       *[other] Die Stifte stehen in { $nested } Reihen an jedem Rand, 1 ist die äußerste, und eine Reihe { $given } gibt es nicht: Gib die Reihe, in der die erste Schnur landet, als Zahl von 1 bis { $nested } an.
     }
-knot-no-leads-left = Bei { $leads } Parten bleibt für die weiteren Schnüre keine: Lass die erste Schnur mit --lands { $nested } in der innersten Reihe landen, oder nimm 3 Parten oder mehr.
+knot-no-leads-left = Bei { $leads } Parten bleibt für die weiteren Schnüre keine: Lass die erste Schnur in der innersten Reihe landen, in Reihe { $nested }, oder nimm 3 Parten oder mehr.
 knot-weave-nested = Diese Flechtart passt nicht zu den { $rows } Reihen von Kreuzungen dieses Knotens mit ineinanderliegenden Buchten: Gib eine Schrittzahl von 1 bis { $rows } an oder einen Reihencode aus { $rows } Buchstaben, von der Reihe am Fuß an.

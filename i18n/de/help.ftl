@@ -131,4 +131,4 @@ value-tie = KNOTEN
 
 help-nested = Buchten, die an jedem Rand ineinanderliegen, 1 bis 9; ab 2 werden so viele Schnüre oder mehr durcheinander gefädelt
 help-lands = Die Reihe der Kopf-Stifte, in der die erste Schnur landet, 1 ist die äußerste; ohne Angabe die innerste
-help-fit-nested = Knoten, deren Buchten an jedem Rand zu so vielen ineinanderliegen, 1 bis 9, alle Schnüre mit gleich vielen Parten; ohne Angabe einfache Knoten
+help-fit-nested = Knoten, deren Buchten an jedem Rand zu so vielen ineinanderliegen, 1 bis 9, alle Schnüre mit gleich vielen Parten; ohne Angabe Knoten ohne ineinanderliegende Buchten und die besten durcheinander gefädelten

@@ -36,8 +36,12 @@ pin-of-row = { $rows ->
     }
 
 # Where the first cord begins, and the first of each row inside it. $rows: rows of pins at each rim.
+# $whole: yes when all passes of a cord are laid before the next cord begins.
 laced-say = { $row ->
-        [1] Hier liegen Buchten ineinander: An jedem Rand stehen die Stifte in { $rows } Reihen, eine in der anderen und auf einer Linie, und jede Schnur bleibt bei ihren. Lege diese Schnur ganz, bevor die nächste hindurchgefädelt wird.
+        [1] Hier liegen Buchten ineinander: An jedem Rand stehen die Stifte in { $rows } Reihen, eine in der anderen und auf einer Linie, und jede Schnur bleibt bei ihren. { $whole ->
+            [no] Lege den ersten Durchgang dieser Schnur, bevor die nächste hindurchgefädelt wird; die anderen Durchgänge folgen, wenn alle Schnüre liegen.
+           *[yes] Lege diese Schnur ganz, bevor die nächste hindurchgefädelt wird.
+        }
        *[other] Diese Schnur wird durch die gefädelt, die schon liegen: Jede Bahn läuft mitten zwischen zwei Bahnen von ihnen.
     }
 laced-say-brief = { $row ->
@@ -45,7 +49,10 @@ laced-say-brief = { $row ->
        *[other] Durch die Schnüre gefädelt, die schon liegen.
     }
 laced-say-teach = { $row ->
-        [1] Hier liegen Buchten ineinander: An jedem Rand stehen die Stifte in { $rows } Reihen, eine in der anderen und auf einer Linie, und jede Schnur bleibt bei ihren. Für sich allein ist jede Schnur ein Türkischer Bund. Lege diese ganz, bevor die nächste hindurchgefädelt wird.
+        [1] Hier liegen Buchten ineinander: An jedem Rand stehen die Stifte in { $rows } Reihen, eine in der anderen und auf einer Linie, und jede Schnur bleibt bei ihren. Für sich allein ist jede Schnur ein Türkischer Bund. { $whole ->
+            [no] Lege den ersten Durchgang von dieser, bevor die nächste hindurchgefädelt wird; die anderen Durchgänge folgen, wenn alle Schnüre liegen.
+           *[yes] Lege diese ganz, bevor die nächste hindurchgefädelt wird.
+        }
        *[other] Diese Schnur wird durch die gefädelt, die schon liegen: Jede Bahn läuft mitten zwischen zwei Bahnen von ihnen und kreuzt sie und sich selbst in der Folge, die angesagt wird. Wo zwei Schnüre nacheinander gleich gekreuzt sind, zeigt sich allmählich ein Fischgrat.
     }
 laced-show = { $row ->
@@ -103,5 +110,21 @@ rig-nest-note = { $pins } Stifte an jedem Rand, auf einer Linie{ $ring ->
        *[other] , in Reihe { $ring } der Ringe ({ $holes } Löcher)
     }, mit denselben Nummern
 
-# On a card and on a strip.
-strip-rows = Hier liegen Buchten ineinander: An jedem Rand stehen die Stifte in { $rows } Reihen, eine in der anderen. Die Marken gelten für jede Reihe, denn Stifte mit derselben Nummer stehen auf einer Linie.
+# On a card.
+card-rows = Hier liegen Buchten ineinander: An jedem Rand stehen die Stifte in { $rows } Reihen, eine in der anderen, und Stifte einer Nummer stehen auf einer Linie.
+# On a strip. $apart: from a row of pins to the next, or none when no cord is named. $rings: yes when the tube has rings.
+strip-rows = Hier liegen Buchten ineinander: An jedem Rand stehen die Stifte in { $rows } Reihen, { $apart ->
+        [none] eine in der anderen. Die Marken gelten für jede Reihe, denn Stifte einer Nummer stehen auf einer Linie.
+       *[other] { $apart } voneinander entfernt, die inneren zur Mitte des Knotens hin. { $rings ->
+            [yes] So sind die Reihen gezeichnet; stehen die der Ringe weiter auseinander, richte dich nach den senkrechten Linien.
+           *[no] Jede Reihe hat ihre Linie.
+        }
+    }
+# The name of a row on a strip. $rows: two, or more.
+strip-row = { $rows ->
+        [two] { $row ->
+            [1] äußere Reihe
+           *[2] innere Reihe
+        }
+       *[more] Reihe { $row }
+    }

@@ -570,7 +570,11 @@ rig-strip-note = { $rim ->
 
 ## Rigging: numbers, cord, beginning
 
-rig-number-say = Klebe Kreppband, zusammen { $tape }, oder Papierstreifen, die sich wieder lösen lassen, neben beide Stiftreihen. Nummeriere darauf die Stifte von 1 bis { $pins }, nach { $hand ->
+# $rows: rows of pins at each rim, more than one where bights are nested.
+rig-number-say = Klebe Kreppband, zusammen { $tape }, oder Papierstreifen, die sich wieder lösen lassen, { $rows ->
+        [one] neben beide Stiftreihen
+       *[other] neben jede Stiftreihe, auf Wunsch für jede in einer eigenen Farbe
+    }. Nummeriere darauf die Stifte von 1 bis { $pins }, nach { $hand ->
         [left] links
        *[right] rechts
     } gezählt, am Fuß und am Kopf gleich.
@@ -578,7 +582,10 @@ rig-number-say-brief = Nummeriere die Stifte auf Kreppband, 1 bis { $pins }, nac
         [left] links
        *[right] rechts
     }.
-rig-number-say-teach = Klebe Kreppband, zusammen { $tape }, oder Papierstreifen, die sich wieder lösen lassen, neben beide Stiftreihen. Nummeriere darauf die Stifte von 1 bis { $pins }, nach { $hand ->
+rig-number-say-teach = Klebe Kreppband, zusammen { $tape }, oder Papierstreifen, die sich wieder lösen lassen, { $rows ->
+        [one] neben beide Stiftreihen
+       *[other] neben jede Stiftreihe, auf Wunsch für jede in einer eigenen Farbe
+    }. Nummeriere darauf die Stifte von 1 bis { $pins }, nach { $hand ->
         [left] links
        *[right] rechts
     } gezählt, am Fuß und am Kopf gleich. Jeder Schritt nennt die Stifte bei diesen Nummern.
@@ -586,7 +593,10 @@ rig-number-show = Nummeriere die Stifte 1 bis { $pins }
 rig-number-note = Auf { $tape } Kreppband, nach { $hand ->
         [left] links
        *[right] rechts
-    }, Kopf und Fuß gleich
+    }, { $rows ->
+        [one] Kopf und Fuß gleich
+       *[other] alle Reihen gleich, auf Wunsch jede in einer eigenen Farbe
+    }
 
 # $name: what the tyer calls the cord, or none.
 rig-cut-say = Schneide { $pieces ->

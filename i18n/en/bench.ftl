@@ -115,7 +115,7 @@ ask-without-tube = { $asking ->
         [tube-length] A length belongs to a tube whose diameter is known and none is given
        *[wall] A wall belongs to a tube and none is given
     }: add its diameter, such as 45mm.
-ask-without-rings = A width of rings belongs to rings and none are given: add their rows of holes, such as --rows 14,20.
+ask-without-rings = A width of rings belongs to rings and none are given: add their rows of holes, such as 14,20.
 # $standards: designations with a diameter. $kept: names of cords, or none.
 ask-cord-unknown = “{ $given }” is not a cord: give its thickness, such as 4mm, or a standard cord ({ $standards }){ $kept ->
         [none] . Cords that you keep by name can be given too; none is kept yet.
@@ -234,12 +234,15 @@ fit-section = { $section ->
         [single] Singles
         [doubled] Doubled
         [tripled] Tripled
+        [interwoven] Interwoven, two bights nested
         [near] A little shorter or longer than { $cover }
         [hampered] Hard work on this tube
        *[further] Others that cover { $cover }
     }
 # Below the table, where a range begins with “~”.
 fit-unsure = ~: drawn up tight, such a knot may come out up to a fifth narrower, since its cords lie closer than the rule says.
+# Below the table, when interwoven knots are among plain ones. $nested: bights nested in them.
+fit-interwoven = Interwoven knots have bights nested one inside the other, a cord for each: “--nested { $nested }” lists more of them.
 fit-more = “--most { $count }” lists them all.
 # Below the table.
 # $pace: own when the log knows the tyer’s, or usual.
@@ -490,7 +493,8 @@ plan-filter = { $key }: { $filter ->
            *[other] { $choice } legs at most
         }
         [nested] { $choice ->
-            [0] no nested bights
+            [0] plain and interwoven
+            [1] no nested bights
            *[other] { $choice } bights nested
         }
         [firm] { $choice ->
@@ -526,7 +530,8 @@ plan-filter-say = { $filter ->
            *[other] Ties of { $choice } legs at the most.
         }
         [nested] { $choice ->
-            [0] Plain knots, with no nested bights.
+            [0] Plain knots, and the best interwoven ones.
+            [1] Plain knots only, with no nested bights.
            *[other] Interwoven knots only, { $choice } bights nested at each rim.
         }
         [firm] { $choice ->
@@ -572,3 +577,5 @@ start-plan = P: find a knot for an object
 
 # $rows: holes of the rows of the tube. $nested: rows that are needed, in line.
 rig-too-few-rows = { $nested } nested rows of { $bights } pins need { $nested } rows of holes that can be shared evenly among { $bights } bights and stand in line, and this tube has { $rows } holes: use a strip of paper on a tube without rings, fewer nested bights, or another number of bights.
+# $ring: width of the rings. $needed: the least that does. $nested: rows of pins at each rim.
+rig-ring-narrow = { $nested } nested rows of pins with their bights take rings at least { $needed } wide, and these are { $ring } wide: use wider rings, thinner cord, or a strip of paper on a tube without rings.

@@ -86,8 +86,8 @@ output-failed = The output could not be written ({ $reason }): check where it go
 
 # $nested: rows of pins at each rim.
 knot-lands-beyond = { $nested ->
-        [one] A knot that is not nested has 1 row of pins at each rim, and no row { $given }: leave --lands out, or nest bights with --nested 2.
-       *[other] The pins stand in { $nested } rows at each rim, 1 the outermost, and there is no row { $given }: give --lands a number from 1 to { $nested }.
+        [one] A knot that is not nested has 1 row of pins at each rim, and no row { $given }: leave out the row that the first cord lands in, or nest 2 bights at each rim.
+       *[other] The pins stand in { $nested } rows at each rim, 1 the outermost, and there is no row { $given }: give the row that the first cord lands in as a number from 1 to { $nested }.
     }
-knot-no-leads-left = With { $leads } leads the further cords would have none: let the first cord land in the innermost row with --lands { $nested }, or take 3 leads or more.
+knot-no-leads-left = With { $leads } leads the further cords would have none: let the first cord land in the innermost row, { $nested }, or take 3 leads or more.
 knot-weave-nested = That weave does not fit the { $rows } rows of crossings of this interwoven knot: use a run of 1 to { $rows }, or a row code of { $rows } letters from the bottom row up.

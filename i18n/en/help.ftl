@@ -131,4 +131,4 @@ value-tie = TIE
 
 help-nested = Bights nested one inside the other at each rim, 1 to 9; above 1 as many cords or more are interwoven
 help-lands = The top row of pins in which the first cord lands, 1 the outermost; without it the innermost
-help-fit-nested = Knots of so many bights nested at each rim, 1 to 9, all cords with the same leads; without it plain knots
+help-fit-nested = Knots of so many bights nested at each rim, 1 to 9, all cords with the same leads; without it plain knots and the best interwoven ones

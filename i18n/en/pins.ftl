@@ -36,8 +36,12 @@ pin-of-row = { $rows ->
     }
 
 # Where the first cord begins, and the first of each row inside it. $rows: rows of pins at each rim.
+# $whole: yes when all passes of a cord are laid before the next cord begins.
 laced-say = { $row ->
-        [1] Bights are nested here: at each rim the pins stand in { $rows } rows, one inside the other and in line, and every cord keeps to its own. Tie this cord whole, before the next is laced through it.
+        [1] Bights are nested here: at each rim the pins stand in { $rows } rows, one inside the other and in line, and every cord keeps to its own. { $whole ->
+            [no] Lay the first pass of this cord, before the next is laced through it; the other passes follow when all cords lie.
+           *[yes] Tie this cord whole, before the next is laced through it.
+        }
        *[other] This cord is laced through those that lie there already: each leg runs midway between two legs of theirs.
     }
 laced-say-brief = { $row ->
@@ -45,7 +49,10 @@ laced-say-brief = { $row ->
        *[other] Laced through the cords that lie there.
     }
 laced-say-teach = { $row ->
-        [1] Bights are nested here: at each rim the pins stand in { $rows } rows, one inside the other and in line, and every cord keeps to its own. By itself each cord is a Turk's head. Tie this one whole, before the next is laced through it.
+        [1] Bights are nested here: at each rim the pins stand in { $rows } rows, one inside the other and in line, and every cord keeps to its own. By itself each cord is a Turk's head. { $whole ->
+            [no] Lay the first pass of this one, before the next is laced through it; the other passes follow when all cords lie.
+           *[yes] Tie this one whole, before the next is laced through it.
+        }
        *[other] This cord is laced through those that lie there already: each leg runs midway between two legs of theirs, and crosses them and itself in the order that is told. Where two cords have been crossed the same way, one after the other, the work begins to look like a herringbone.
     }
 laced-show = { $row ->
@@ -103,5 +110,21 @@ rig-nest-note = { $pins } pins at each rim{ $ring ->
        *[other] , in row { $ring } of the rings ({ $holes } holes)
     }, with the same numbers
 
-# On a card and on a strip.
-strip-rows = Bights are nested: at each rim the pins stand in { $rows } rows, one inside the other. The marks serve every row, since pins of one number stand in line.
+# On a card.
+card-rows = Bights are nested: at each rim the pins stand in { $rows } rows, one inside the other, and pins of one number stand in line.
+# On a strip. $apart: from a row of pins to the next, or none when no cord is named. $rings: yes when the tube has rings.
+strip-rows = Bights are nested: at each rim the pins stand in { $rows } rows, { $apart ->
+        [none] one inside the other. The marks serve every row, since pins of one number stand in line.
+       *[other] { $apart } apart, the inner ones towards the middle of the knot. { $rings ->
+            [yes] The rows are drawn so; where those of the rings stand further apart, go by the upright lines.
+           *[no] Each row has its line.
+        }
+    }
+# The name of a row on a strip. $rows: two, or more.
+strip-row = { $rows ->
+        [two] { $row ->
+            [1] outer row
+           *[2] inner row
+        }
+       *[more] row { $row }
+    }

@@ -566,7 +566,11 @@ rig-strip-note = { $rim ->
 
 ## Rigging: numbers, cord, beginning
 
-rig-number-say = Stick tape, { $tape } in all, or strips of paper that come off again, beside both rings of pins. Number the pins on it from 1 to { $pins }, to the { $hand ->
+# $rows: rows of pins at each rim, more than one where bights are nested.
+rig-number-say = Stick tape, { $tape } in all, or strips of paper that come off again, { $rows ->
+        [one] beside both rings of pins
+       *[other] beside every row of pins, for each row in a colour of its own if you like
+    }. Number the pins on it from 1 to { $pins }, to the { $hand ->
         [left] left
        *[right] right
     }, the same at the bottom and at the top.
@@ -574,7 +578,10 @@ rig-number-say-brief = Number the pins on tape, 1 to { $pins }, to the { $hand -
         [left] left
        *[right] right
     }.
-rig-number-say-teach = Stick tape, { $tape } in all, or strips of paper that come off again, beside both rings of pins. Number the pins on it from 1 to { $pins }, to the { $hand ->
+rig-number-say-teach = Stick tape, { $tape } in all, or strips of paper that come off again, { $rows ->
+        [one] beside both rings of pins
+       *[other] beside every row of pins, for each row in a colour of its own if you like
+    }. Number the pins on it from 1 to { $pins }, to the { $hand ->
         [left] left
        *[right] right
     }, the same at the bottom and at the top. Every step calls the pins by these numbers.
@@ -582,7 +589,10 @@ rig-number-show = Number the pins 1 to { $pins }
 rig-number-note = On { $tape } of tape, to the { $hand ->
         [left] left
        *[right] right
-    }, top and bottom alike
+    }, { $rows ->
+        [one] top and bottom alike
+       *[other] all rows alike, each in a colour of its own if you like
+    }
 
 # $name: what the tyer calls the cord, or none.
 rig-cut-say = Cut { $pieces ->

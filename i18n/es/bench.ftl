@@ -115,7 +115,7 @@ ask-without-tube = { $asking ->
         [tube-length] El largo es de un tubo con diámetro y no se da ninguno
        *[wall] La pared es de un tubo y no se da ninguno
     }: añade su diámetro, por ejemplo 45mm.
-ask-without-rings = El ancho de los anillos pide anillos y no se da ninguno: añade sus filas de agujeros, por ejemplo --rows 14,20.
+ask-without-rings = El ancho de los anillos pide anillos y no se da ninguno: añade sus filas de agujeros, por ejemplo 14,20.
 # $standards: designations with a diameter. $kept: names of cords, or none.
 ask-cord-unknown = «{ $given }» no es un cabo: da su grueso, por ejemplo 4mm, o un cabo normalizado ({ $standards }){ $kept ->
         [none] . También vale un cabo que guardes por su nombre; aún no hay ninguno guardado.
@@ -234,12 +234,15 @@ fit-section = { $section ->
         [single] Sencillos
         [doubled] Dobles
         [tripled] Triples
+        [interwoven] Entrelazados, dos senos anidados
         [near] Algo más cortos o más largos que { $cover }
         [hampered] Con trabajo de más en este tubo
        *[further] Otros que cubren { $cover }
     }
 # Below the table, where a range begins with “~”.
 fit-unsure = ~: ceñido del todo, un nudo así puede salir hasta un quinto más estrecho, porque sus cabos se juntan más de lo que dice la regla.
+# Below the table, when interwoven knots are among plain ones. $nested: bights nested in them.
+fit-interwoven = Los nudos entrelazados tienen senos anidados uno dentro de otro, con un cabo para cada uno: «--nested { $nested }» muestra más.
 fit-more = «--most { $count }» los muestra todos.
 # Below the table.
 # $pace: own when the log knows the tyer’s, or usual.
@@ -492,7 +495,8 @@ plan-filter = { $key }: { $filter ->
            *[other] { $choice } tramos como mucho
         }
         [nested] { $choice ->
-            [0] senos sin anidar
+            [0] senos anidados o sin anidar
+            [1] senos sin anidar
            *[other] { $choice } senos anidados
         }
         [firm] { $choice ->
@@ -528,7 +532,8 @@ plan-filter-say = { $filter ->
            *[other] Labores de { $choice } tramos como mucho.
         }
         [nested] { $choice ->
-            [0] Nudos sin senos anidados.
+            [0] Nudos sin senos anidados y los mejores entrelazados.
+            [1] Solo nudos sin senos anidados.
            *[other] Solo nudos entrelazados, con { $choice } senos anidados en cada borde.
         }
         [firm] { $choice ->
@@ -574,3 +579,5 @@ start-plan = P: buscar un nudo para un objeto
 
 # $rows: holes of the rows of the tube. $nested: rows that are needed, in line.
 rig-too-few-rows = { $nested } filas anidadas de { $bights } clavijas necesitan { $nested } filas de agujeros que se repartan por igual entre { $bights } senos y estén en línea, y este tubo tiene { $rows } agujeros: usa una tira de papel en un tubo sin anillos, menos filas u otro número de senos.
+# $ring: width of the rings. $needed: the least that does. $nested: rows of pins at each rim.
+rig-ring-narrow = { $nested } filas anidadas de clavijas con sus senos necesitan anillos de { $needed } de ancho como mínimo, y estos tienen { $ring }: usa anillos más anchos, un cabo más fino o una tira de papel en un tubo sin anillos.

@@ -87,8 +87,8 @@ output-failed = No se ha podido escribir la salida ({ $reason }): comprueba adó
 
 # $nested: rows of pins at each rim.
 knot-lands-beyond = { $nested ->
-        [one] Un nudo sin senos anidados tiene 1 fila de clavijas en cada borde, y no hay fila { $given }: quita --lands, o anida senos con --nested 2.
-       *[other] Las clavijas están en { $nested } filas en cada borde, la 1 es la de más afuera, y no hay fila { $given }: da a --lands un número de 1 a { $nested }.
+        [one] Un nudo sin senos anidados tiene 1 fila de clavijas en cada borde, y no hay fila { $given }: quita la fila a la que llega el primer cabo, o anida 2 senos en cada borde.
+       *[other] Las clavijas están en { $nested } filas en cada borde, la 1 es la de más afuera, y no hay fila { $given }: da la fila a la que llega el primer cabo como un número de 1 a { $nested }.
     }
-knot-no-leads-left = Con { $leads } ramales no queda ninguno para los demás cabos: haz que el primer cabo llegue a la fila de más adentro con --lands { $nested }, o toma 3 ramales o más.
+knot-no-leads-left = Con { $leads } ramales no queda ninguno para los demás cabos: haz que el primer cabo llegue a la fila de más adentro, la { $nested }, o toma 3 ramales o más.
 knot-weave-nested = Ese tejido no va con las { $rows } filas de cruces de este nudo entrelazado: da una serie de 1 a { $rows }, o un código de { $rows } letras, desde la fila del pie hacia la cabeza.

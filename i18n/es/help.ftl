@@ -131,4 +131,4 @@ value-tie = NUDO
 
 help-nested = Senos anidados uno dentro de otro en cada borde, de 1 a 9; a partir de 2 se entrelazan otros tantos cabos o más
 help-lands = La fila de clavijas de la cabeza a la que llega el primer cabo, la 1 es la de más afuera; si no se dice, la de más adentro
-help-fit-nested = Nudos con tantos senos anidados en cada borde, de 1 a 9, todos los cabos con los mismos ramales; si no se dice, nudos sencillos
+help-fit-nested = Nudos con tantos senos anidados en cada borde, de 1 a 9, todos los cabos con los mismos ramales; si no se dice, nudos sin senos anidados y los mejores entrelazados

@@ -37,8 +37,12 @@ pin-of-row = { $rows ->
     }
 
 # Where the first cord begins, and the first of each row inside it. $rows: rows of pins at each rim.
+# $whole: yes when all passes of a cord are laid before the next cord begins.
 laced-say = { $row ->
-        [1] Aquí hay senos anidados: en cada borde las clavijas están en { $rows } filas, una dentro de otra y en línea, y cada cabo se queda en las suyas. Haz este cabo entero antes de entrelazar el siguiente.
+        [1] Aquí hay senos anidados: en cada borde las clavijas están en { $rows } filas, una dentro de otra y en línea, y cada cabo se queda en las suyas. { $whole ->
+            [no] Haz la primera pasada de este cabo antes de entrelazar el siguiente; las demás pasadas siguen cuando están todos los cabos.
+           *[yes] Haz este cabo entero antes de entrelazar el siguiente.
+        }
        *[other] Este cabo se entrelaza con los que ya están: cada tramo va por el medio entre dos tramos de ellos.
     }
 laced-say-brief = { $row ->
@@ -46,7 +50,10 @@ laced-say-brief = { $row ->
        *[other] Entrelazado con los cabos que ya están.
     }
 laced-say-teach = { $row ->
-        [1] Aquí hay senos anidados: en cada borde las clavijas están en { $rows } filas, una dentro de otra y en línea, y cada cabo se queda en las suyas. Por sí solo, cada cabo es una cabeza de turco. Haz este entero antes de entrelazar el siguiente.
+        [1] Aquí hay senos anidados: en cada borde las clavijas están en { $rows } filas, una dentro de otra y en línea, y cada cabo se queda en las suyas. Por sí solo, cada cabo es una cabeza de turco. { $whole ->
+            [no] Haz la primera pasada de este antes de entrelazar el siguiente; las demás pasadas siguen cuando están todos los cabos.
+           *[yes] Haz este entero antes de entrelazar el siguiente.
+        }
        *[other] Este cabo se entrelaza con los que ya están: cada tramo va por el medio entre dos tramos de ellos, y los cruza y se cruza consigo mismo en el orden que se dice. Donde se han cruzado dos cabos seguidos de la misma manera, empieza a verse una espiga.
     }
 laced-show = { $row ->
@@ -104,5 +111,21 @@ rig-nest-note = { $pins } clavijas en cada borde{ $ring ->
        *[other] , en la fila { $ring } de los anillos ({ $holes } agujeros)
     }, con los mismos números
 
-# On a card and on a strip.
-strip-rows = Hay senos anidados: en cada borde las clavijas están en { $rows } filas, una dentro de otra. Las marcas sirven para todas las filas, pues las clavijas del mismo número están en línea.
+# On a card.
+card-rows = Hay senos anidados: en cada borde las clavijas están en { $rows } filas, una dentro de otra, y las clavijas de un mismo número están en línea.
+# On a strip. $apart: from a row of pins to the next, or none when no cord is named. $rings: yes when the tube has rings.
+strip-rows = Hay senos anidados: en cada borde las clavijas están en { $rows } filas, { $apart ->
+        [none] una dentro de otra. Las marcas sirven para todas las filas, pues las clavijas de un mismo número están en línea.
+       *[other] a { $apart } una de otra, las de dentro hacia el medio del nudo. { $rings ->
+            [yes] Así están dibujadas las filas; si las de los anillos están más separadas, guíate por las líneas verticales.
+           *[no] Cada fila tiene su línea.
+        }
+    }
+# The name of a row on a strip. $rows: two, or more.
+strip-row = { $rows ->
+        [two] { $row ->
+            [1] fila de fuera
+           *[2] fila de dentro
+        }
+       *[more] fila { $row }
+    }

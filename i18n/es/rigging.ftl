@@ -538,7 +538,11 @@ rig-strip-note = { $rim ->
 
 ## Rigging: numbers, cord, beginning
 
-rig-number-say = Pega cinta de enmascarar, { $tape } en total, o tiras de papel que se puedan quitar, junto a los dos anillos de clavijas. Numera en ella las clavijas del 1 al { $pins } hacia la { $hand ->
+# $rows: rows of pins at each rim, more than one where bights are nested.
+rig-number-say = Pega cinta de enmascarar, { $tape } en total, o tiras de papel que se puedan quitar, { $rows ->
+        [one] junto a los dos anillos de clavijas
+       *[other] junto a cada fila de clavijas, si quieres de un color distinto para cada una
+    }. Numera en ella las clavijas del 1 al { $pins } hacia la { $hand ->
         [left] izquierda
        *[right] derecha
     }, igual en el pie y en la cabeza.
@@ -546,7 +550,10 @@ rig-number-say-brief = Numera las clavijas en la cinta, del 1 al { $pins }, haci
         [left] izquierda
        *[right] derecha
     }.
-rig-number-say-teach = Pega cinta de enmascarar, { $tape } en total, o tiras de papel que se puedan quitar, junto a los dos anillos de clavijas. Numera en ella las clavijas del 1 al { $pins } hacia la { $hand ->
+rig-number-say-teach = Pega cinta de enmascarar, { $tape } en total, o tiras de papel que se puedan quitar, { $rows ->
+        [one] junto a los dos anillos de clavijas
+       *[other] junto a cada fila de clavijas, si quieres de un color distinto para cada una
+    }. Numera en ella las clavijas del 1 al { $pins } hacia la { $hand ->
         [left] izquierda
        *[right] derecha
     }, igual en el pie y en la cabeza. Cada paso llama a las clavijas por esos números.
@@ -554,7 +561,10 @@ rig-number-show = Numera las clavijas del 1 al { $pins }
 rig-number-note = En { $tape } de cinta, hacia la { $hand ->
         [left] izquierda
        *[right] derecha
-    }, igual en la cabeza y en el pie
+    }, { $rows ->
+        [one] igual en la cabeza y en el pie
+       *[other] igual en todas las filas, si quieres cada una de un color
+    }
 
 # $name: what the tyer calls the cord, or none.
 rig-cut-say = Corta { $pieces ->

@@ -115,7 +115,7 @@ ask-without-tube = { $asking ->
         [tube-length] Une longueur de tube va avec un tube de diamètre connu, et aucun n’est donné
        *[wall] Une paroi va avec un tube, et aucun n’est donné
     } : ajoutez son diamètre, par exemple 45mm.
-ask-without-rings = Une largeur de bagues va avec des bagues, et aucune n’est donnée : ajoutez leurs rangées de trous, par exemple --rows 14,20.
+ask-without-rings = Une largeur de bagues va avec des bagues, et aucune n’est donnée : ajoutez leurs rangées de trous, par exemple 14,20.
 # $standards: designations with a diameter. $kept: names of cords, or none.
 ask-cord-unknown = « { $given } » n’est pas un cordon : donnez son épaisseur, par exemple 4mm, ou un cordon normalisé ({ $standards }){ $kept ->
         [none] . Les cordons que vous gardez sous un nom conviennent aussi ; il n’y en a encore aucun.
@@ -236,12 +236,15 @@ fit-section = { $section ->
         [single] Simples
         [doubled] Doublés
         [tripled] Triplés
+        [interwoven] Entrelacés, deux ganses emboîtées
         [near] Un peu plus courts ou plus longs que { $cover }
         [hampered] Malaisés sur ce tube
        *[further] D’autres qui couvrent { $cover }
     }
 # Below the table, where a range begins with “~”.
 fit-unsure = ~ : serré à fond, un tel nœud peut être jusqu’à un cinquième plus étroit, car ses cordons se rapprochent plus que ne le dit la règle.
+# Below the table, when interwoven knots are among plain ones. $nested: bights nested in them.
+fit-interwoven = Les nœuds entrelacés ont des ganses emboîtées l’une dans l’autre, un cordon pour chacune : « --nested { $nested } » en montre davantage.
 fit-more = « --most { $count } » les montre tous.
 # Below the table.
 # $pace: own when the log knows the tyer’s, or usual.
@@ -490,7 +493,8 @@ plan-filter = { $key } : { $filter ->
            *[other] { $choice } trajets au plus
         }
         [nested] { $choice ->
-            [0] ganses non emboîtées
+            [0] ganses emboîtées ou non
+            [1] ganses non emboîtées
            *[other] { $choice } ganses emboîtées
         }
         [firm] { $choice ->
@@ -526,7 +530,8 @@ plan-filter-say = { $filter ->
            *[other] Des ouvrages de { $choice } trajets au plus.
         }
         [nested] { $choice ->
-            [0] Des nœuds sans ganses emboîtées.
+            [0] Des nœuds sans ganses emboîtées et les meilleurs entrelacés.
+            [1] Seulement des nœuds sans ganses emboîtées.
            *[other] Seulement des nœuds entrelacés, à { $choice } ganses emboîtées à chaque bord.
         }
         [firm] { $choice ->
@@ -572,3 +577,5 @@ start-plan = P : trouver un nœud pour un objet
 
 # $rows: holes of the rows of the tube. $nested: rows that are needed, in line.
 rig-too-few-rows = { $nested } rangs emboîtés de { $bights } picots demandent { $nested } rangs de trous qui se partagent également entre { $bights } ganses et sont alignés, et ce tube a { $rows } trous : prenez une bande de papier sur un tube sans bagues, moins de rangs ou un autre nombre de ganses.
+# $ring: width of the rings. $needed: the least that does. $nested: rows of pins at each rim.
+rig-ring-narrow = { $nested } rangs emboîtés de picots avec leurs ganses demandent des bagues d’au moins { $needed } de large, et celles-ci font { $ring } : prenez des bagues plus larges, un cordon plus fin ou une bande de papier sur un tube sans bagues.

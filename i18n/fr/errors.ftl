@@ -86,8 +86,8 @@ output-failed = Le résultat n’a pas pu être écrit ({ $reason }) : vérifie
 
 # $nested: rows of pins at each rim.
 knot-lands-beyond = { $nested ->
-        [one] Un nœud sans ganses emboîtées a 1 rang de picots à chaque bord, et pas de rang { $given } : enlevez --lands, ou emboîtez des ganses avec --nested 2.
-       *[other] Les picots sont sur { $nested } rangs à chaque bord, le rang 1 le plus en dehors, et il n’y a pas de rang { $given } : donnez à --lands un nombre de 1 à { $nested }.
+        [one] Un nœud sans ganses emboîtées a 1 rang de picots à chaque bord, et pas de rang { $given } : enlevez le rang où arrive le premier cordon, ou emboîtez 2 ganses à chaque bord.
+       *[other] Les picots sont sur { $nested } rangs à chaque bord, le rang 1 le plus en dehors, et il n’y a pas de rang { $given } : donnez le rang où arrive le premier cordon, un nombre de 1 à { $nested }.
     }
-knot-no-leads-left = Avec { $leads } brins, il n’en reste aucun pour les autres cordons : faites arriver le premier cordon au rang le plus en dedans avec --lands { $nested }, ou prenez 3 brins ou plus.
+knot-no-leads-left = Avec { $leads } brins, il n’en reste aucun pour les autres cordons : faites arriver le premier cordon au rang le plus en dedans, le rang { $nested }, ou prenez 3 brins ou plus.
 knot-weave-nested = Ce tressage ne va pas avec les { $rows } rangs de croisements de ce nœud entrelacé : donnez un pas de 1 à { $rows }, ou un code de { $rows } lettres, de la base vers la tête.

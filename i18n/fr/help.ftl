@@ -131,4 +131,4 @@ value-tie = NŒUD
 
 help-nested = Ganses emboîtées l’une dans l’autre à chaque bord, de 1 à 9 ; à partir de 2, autant de cordons ou plus sont entrelacés
 help-lands = Le rang de picots de tête où arrive le premier cordon, le rang 1 le plus en dehors ; sinon, le plus en dedans
-help-fit-nested = Nœuds à tant de ganses emboîtées à chaque bord, de 1 à 9, tous les cordons avec autant de brins ; sinon, nœuds simples
+help-fit-nested = Nœuds à tant de ganses emboîtées à chaque bord, de 1 à 9, tous les cordons avec autant de brins ; sinon, des nœuds sans ganses emboîtées et les meilleurs entrelacés

@@ -37,8 +37,12 @@ pin-of-row = { $rows ->
     }
 
 # Where the first cord begins, and the first of each row inside it. $rows: rows of pins at each rim.
+# $whole: yes when all passes of a cord are laid before the next cord begins.
 laced-say = { $row ->
-        [1] Ici, les ganses sont emboîtées : à chaque bord, les picots sont sur { $rows } rangs, l’un dans l’autre et alignés, et chaque cordon garde les siens. Faites ce cordon en entier, avant d’y entrelacer le suivant.
+        [1] Ici, les ganses sont emboîtées : à chaque bord, les picots sont sur { $rows } rangs, l’un dans l’autre et alignés, et chaque cordon garde les siens. { $whole ->
+            [no] Faites le premier passage de ce cordon, avant d’y entrelacer le suivant ; les autres passages suivent quand tous les cordons sont posés.
+           *[yes] Faites ce cordon en entier, avant d’y entrelacer le suivant.
+        }
        *[other] Ce cordon s’entrelace avec ceux qui sont déjà là : chaque trajet passe au milieu, entre deux des leurs.
     }
 laced-say-brief = { $row ->
@@ -46,7 +50,10 @@ laced-say-brief = { $row ->
        *[other] Entrelacé avec les cordons déjà là.
     }
 laced-say-teach = { $row ->
-        [1] Ici, les ganses sont emboîtées : à chaque bord, les picots sont sur { $rows } rangs, l’un dans l’autre et alignés, et chaque cordon garde les siens. À lui seul, chaque cordon est un bonnet turc. Faites celui-ci en entier, avant d’y entrelacer le suivant.
+        [1] Ici, les ganses sont emboîtées : à chaque bord, les picots sont sur { $rows } rangs, l’un dans l’autre et alignés, et chaque cordon garde les siens. À lui seul, chaque cordon est un bonnet turc. { $whole ->
+            [no] Faites le premier passage de celui-ci, avant d’y entrelacer le suivant ; les autres passages suivent quand tous les cordons sont posés.
+           *[yes] Faites celui-ci en entier, avant d’y entrelacer le suivant.
+        }
        *[other] Ce cordon s’entrelace avec ceux qui sont déjà là : chaque trajet passe au milieu, entre deux des leurs, les croise et se croise lui-même dans l’ordre qui est dit. Là où deux cordons de suite sont croisés de la même façon, un chevron commence à se voir.
     }
 laced-show = { $row ->
@@ -104,5 +111,21 @@ rig-nest-note = { $pins } picots à chaque bord{ $ring ->
        *[other] , dans le rang { $ring } des bagues ({ $holes } trous)
     }, avec les mêmes numéros
 
-# On a card and on a strip.
-strip-rows = Les ganses sont emboîtées : à chaque bord, les picots sont sur { $rows } rangs, l’un dans l’autre. Les marques servent pour tous les rangs, car les picots de même numéro sont alignés.
+# On a card.
+card-rows = Des ganses sont emboîtées : à chaque bord, les picots sont sur { $rows } rangs, l’un dans l’autre, et les picots d’un même numéro sont alignés.
+# On a strip. $apart: from a row of pins to the next, or none when no cord is named. $rings: yes when the tube has rings.
+strip-rows = Des ganses sont emboîtées : à chaque bord, les picots sont sur { $rows } rangs, { $apart ->
+        [none] l’un dans l’autre. Les marques servent à tous les rangs, car les picots d’un même numéro sont alignés.
+       *[other] à { $apart } l’un de l’autre, ceux de dedans vers le milieu du nœud. { $rings ->
+            [yes] Les rangs sont dessinés ainsi ; si ceux des bagues sont plus écartés, suivez les lignes verticales.
+           *[no] Chaque rang a sa ligne.
+        }
+    }
+# The name of a row on a strip. $rows: two, or more.
+strip-row = { $rows ->
+        [two] { $row ->
+            [1] rang de dehors
+           *[2] rang de dedans
+        }
+       *[more] rang { $row }
+    }

@@ -539,7 +539,11 @@ rig-strip-note = { $rim ->
 
 ## Rigging: numbers, cord, beginning
 
-rig-number-say = Collez en tout { $tape } de ruban de masquage, ou de papier qui s’enlève, autour des deux bagues. Numérotez-y les picots de 1 à { $pins } vers la { $hand ->
+# $rows: rows of pins at each rim, more than one where bights are nested.
+rig-number-say = Collez en tout { $tape } de ruban de masquage, ou de papier qui s’enlève, { $rows ->
+        [one] autour des deux bagues
+       *[other] le long de chaque rang de picots, si vous voulez d’une couleur pour chacun
+    }. Numérotez-y les picots de 1 à { $pins } vers la { $hand ->
         [left] gauche
        *[right] droite
     }, de même à la base et à la tête.
@@ -547,7 +551,10 @@ rig-number-say-brief = Numérotez les picots sur le ruban, de 1 à { $pins }, ve
         [left] gauche
        *[right] droite
     }.
-rig-number-say-teach = Collez en tout { $tape } de ruban de masquage, ou de papier qui s’enlève, autour des deux bagues. Numérotez-y les picots de 1 à { $pins } vers la { $hand ->
+rig-number-say-teach = Collez en tout { $tape } de ruban de masquage, ou de papier qui s’enlève, { $rows ->
+        [one] autour des deux bagues
+       *[other] le long de chaque rang de picots, si vous voulez d’une couleur pour chacun
+    }. Numérotez-y les picots de 1 à { $pins } vers la { $hand ->
         [left] gauche
        *[right] droite
     }, de même à la base et à la tête. Chaque étape nomme les picots par ces numéros.
@@ -555,7 +562,10 @@ rig-number-show = Numérotez les picots de 1 à { $pins }
 rig-number-note = Sur { $tape } de ruban, vers la { $hand ->
         [left] gauche
        *[right] droite
-    }, de même à la base et à la tête
+    }, { $rows ->
+        [one] de même à la base et à la tête
+       *[other] de même pour tous les rangs, si vous voulez d’une couleur pour chacun
+    }
 
 # $name: what the tyer calls the cord, or none.
 rig-cut-say = Coupez { $pieces ->

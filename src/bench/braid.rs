@@ -9,7 +9,8 @@ use super::leg::{LEAST_ANGLE_COS, LEAST_ANGLE_TAN, diagonal};
 use super::{Bands, Correction, Counts, Give, Interlacing, Millimetres, crimp};
 
 /// So many rows more the rims of an interwoven knot save for every nest beyond the first: there fewer
-/// cords cross. Fitted to cord drawn up as tight as it goes by a simulation, for two nests.
+/// cords cross. Fitted to cord drawn up as tight as it goes by simulations
+/// (`tests/data/tight_widths_weaves.csv`, `tests/data/simulated_nested_widths.csv`).
 const NESTED_RIMS: f64 = 1.48;
 
 /// A knot about to be drawn up: its counts, its cord, and what it lies on.
@@ -126,6 +127,7 @@ impl Braid {
     /// `k`: that of the cord, in this weave, as far as the log has corrected it.
     pub fn closeness(&self) -> Give {
         let woven = self.give.woven(self.counts.interlacing());
+        let woven = woven.nested(self.counts.nested());
         woven.corrected(self.correction.give())
     }
 
@@ -136,7 +138,8 @@ impl Braid {
     }
 
     /// What the rims save, in leads: fewer cords cross there. `e = 0.72 + 0.10 (P − 1)`, fitted
-    /// with [`Give::HARD`] to simulated knots (`tests/data/tight_widths.csv`).
+    /// with [`Give::HARD`] to simulated knots (`tests/data/tight_widths.csv`), and more where bights
+    /// are nested.
     fn rims(&self) -> f64 {
         let nested = f64::from(self.counts.nested()) - 1.0;
         0.72 + 0.10 * (f64::from(self.counts.passes()) - 1.0) + NESTED_RIMS * nested
@@ -208,6 +211,7 @@ impl Braid {
             cosine,
             lead: spacing / (2.0 * (1.0 - cosine * cosine).sqrt()),
             is_borne_out: cosine <= 0.5
+                && self.counts.nested() <= Give::MOST_NESTS
                 && (self.counts.passes() == 1 || self.counts.interlacing() == Interlacing::PLAIN),
         })
     }

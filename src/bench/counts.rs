@@ -32,7 +32,8 @@ impl Interlacing {
             .filter(|&row| weave.rising_over(row) != weave.rising_over(row + 1))
             .count();
         let hundredths = 100 * (changes + 1) / usize::from(rows.max(1));
-        Self(u8::try_from(hundredths).unwrap_or(100).min(100))
+        // Of more than a hundred rows one change is less than the least there is a number for.
+        Self(u8::try_from(hundredths).unwrap_or(100).clamp(1, 100))
     }
 
     /// That of a knot. Where bights are nested, over n under n counts by its runs, whatever is left of

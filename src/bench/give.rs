@@ -50,7 +50,13 @@ pub enum Firmness {
 /// cord simulated as tight as it goes (`tests/data/tight_widths_weaves.csv`): 1.62 for 1.89.
 const LONG_RUNS: f64 = 1.62 / 1.89;
 
+/// Interwoven knots of three nests over those of two, and of four over those of three: from cord
+/// simulated as tight as it goes (`tests/data/simulated_nested_widths.csv`), 1.50 and 1.38 for 1.62.
+const FURTHER_NEST: f64 = 0.12 / 1.62;
+
 impl Give {
+    /// The most nests that were simulated; more count as so many.
+    pub(super) const MOST_NESTS: u16 = 4;
     /// The numbers taken, in cord diameters. Cords that keep their thickness cannot lie closer than
     /// 1, and none needs more than two diameters where one cord passes between.
     pub const BOUNDS: RangeInclusive<f64> = 0.8..=2.5;
@@ -117,6 +123,14 @@ impl Give {
     pub fn woven(self, interlacing: Interlacing) -> Self {
         let long_runs = (2.0 * (1.0 - interlacing.share())).clamp(0.0, 1.0);
         let closer = 1.0 - long_runs * (1.0 - LONG_RUNS);
+        Self((self.0 * closer).max(self.0.min(1.0)))
+    }
+
+    /// Where so many cords are interwoven, one nested in the other. Two come no closer than others that
+    /// change sides as often; each further one lets bands come closer by the same share again.
+    pub(super) fn nested(self, nests: u16) -> Self {
+        let further = nests.clamp(2, Self::MOST_NESTS) - 2;
+        let closer = 1.0 - FURTHER_NEST * f64::from(further);
         Self((self.0 * closer).max(self.0.min(1.0)))
     }
 

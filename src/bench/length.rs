@@ -34,7 +34,7 @@ impl Millimetres {
     /// Reads a length as a person types it: a number and a unit.
     ///
     /// The number is a decimal with a point or a comma (`1.25`, `3,5`), a fraction (`5/32`, `½`)
-    /// or a whole number and a fraction (`1 1/4`). The unit is `mm`, `cm`, `m`, `in` (also
+    /// or a whole number and a fraction (`1 1/4`, `1-1/4`). The unit is `mm`, `cm`, `m`, `in` (also
     /// `inch`, `"`) or `ft` (also `'`), inches and feet also as German, Spanish and French write
     /// them; feet may have inches after them (`5ft 3in`). A number without a unit is in
     /// millimetres, but for a fraction, which is asked back: it is inches on most rules.
@@ -187,7 +187,10 @@ fn read_number(text: &str) -> Option<f64> {
     let mut parts = text.split_whitespace();
     let (first, second, more) = (parts.next()?, parts.next(), parts.next());
     match (second, more) {
-        (None, _) if first.contains('/') => read_fraction(first),
+        (None, _) if first.contains('/') => match first.split_once('-') {
+            Some((whole, fraction)) => Some(read_digits(whole)? + read_fraction(fraction)?),
+            None => read_fraction(first),
+        },
         (None, _) => read_decimal(first),
         (Some(second), None) => Some(read_digits(first)? + read_fraction(second)?),
         (Some(_), Some(_)) => None,

@@ -4,6 +4,7 @@
 use std::f64::consts::PI;
 
 use super::leg::{LEAST_ANGLE_COS, diagonal};
+use super::tube_rules::between_rows;
 use super::{Counts, KnotShape, Millimetres, Tube, crimp};
 
 /// The legs as they lie on the tube.
@@ -85,8 +86,7 @@ impl OnTube {
         let for_length = (leg * leg - run * run).max(0.0).sqrt();
 
         let for_rows = if counts.lattice().is_interwoven() {
-            let apart = f64::from(counts.passes()) * cord.get() + tube.pin().get();
-            leads / 2.0 * apart
+            leads / 2.0 * between_rows(counts, cord, tube.pin())
         } else {
             0.0
         };

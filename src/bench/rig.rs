@@ -8,7 +8,7 @@ use super::{
 };
 use crate::knot::Nest;
 
-/// By how much numbering tape overlaps itself on each ring. *Common practice, no source.*
+/// By how much numbering tape overlaps itself. *Common practice, no source.*
 const TAPE_OVERLAP: f64 = 10.0;
 
 /// Where a strand begins.
@@ -71,7 +71,7 @@ pub struct Rig {
     pub pin_length: Millimetres,
     /// Key for the pins, when their thread is known.
     pub hex_key: Option<HexKey>,
-    /// Tape for numbers, once round each ring with an overlap.
+    /// Tape for numbers, once round with an overlap for every row of pins.
     pub tape: Millimetres,
     /// Where each strand begins.
     pub starts: Vec<Start>,
@@ -148,7 +148,9 @@ pub fn rig(job: &RigJob) -> Result<Rig, RigError> {
         pin_gap: pin_gap(tube, counts.bights()),
         pin_length: pin_to_buy(needed, tube.thread.map(super::Thread::system)),
         hex_key: tube.thread.map(super::Thread::hex_key),
-        tape: Millimetres::computed(2.0 * (tube.circumference().get() + TAPE_OVERLAP)),
+        tape: Millimetres::computed(
+            f64::from(2 * counts.nested()) * (tube.circumference().get() + TAPE_OVERLAP),
+        ),
         starts: starts(counts, &layout),
         tail: job.allowances.standing_tail,
         cord,

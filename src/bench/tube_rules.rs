@@ -52,6 +52,16 @@ pub enum RigError {
         /// Holes in each row of the tube.
         rows: Vec<u16>,
     },
+    /// The rings are too narrow for the rows of pins of nested bights.
+    #[error("{nested} rows of pins take rings {needed} wide, not {ring}")]
+    RingTooNarrow {
+        /// Width of a ring.
+        ring: Millimetres,
+        /// Bights nested at each rim: rows of pins.
+        nested: u16,
+        /// The least that would do.
+        needed: Millimetres,
+    },
     /// The cord is thicker than the tube.
     #[error("a cord of {cord} is thicker than the tube, {tube}")]
     CordThickerThanTube {
@@ -212,6 +222,21 @@ fn between_pins(counts: Counts, cord: Millimetres) -> f64 {
     bands * f64::from(counts.passes()) * cord.get()
 }
 
+/// From a row of pins to the next inside it, where bights are nested, at the least: a bight of all
+/// passes goes round each pin. *Derived.*
+pub(super) fn between_rows(counts: Counts, cord: Millimetres, pin: Millimetres) -> f64 {
+    f64::from(counts.passes()) * cord.get() + pin.get()
+}
+
+/// How wide rings must be for the rows of pins of nested bights, when these are wider.
+pub(super) fn ring_needed(counts: Counts, tube: &Tube, cord: Millimetres) -> Option<Millimetres> {
+    let ring = tube.ring_width().filter(|_| counts.nested() > 1)?;
+    let pin = tube.pin();
+    let rows = f64::from(counts.nested() - 1) * between_rows(counts, cord, pin);
+    let needed = Millimetres::computed(rows + pin.get());
+    (needed > ring).then_some(needed)
+}
+
 /// How a tie needs the room between pins.
 #[derive(Clone, Copy)]
 enum Between {
@@ -246,7 +271,9 @@ fn has_room(counts: Counts, tube: &Tube, cord: Millimetres, between: Between) ->
 
 /// Whether the tube takes the knot, whatever it is finished to.
 pub(super) fn takes(counts: Counts, tube: &Tube, cord: Millimetres) -> bool {
-    pinning(tube, counts.lattice()).is_some() && has_room(counts, tube, cord, Between::Enough)
+    pinning(tube, counts.lattice()).is_some()
+        && ring_needed(counts, tube, cord).is_none()
+        && has_room(counts, tube, cord, Between::Enough)
 }
 
 /// The thinnest tube of this kind on which there is room, and the thickest pins with which there
@@ -271,6 +298,13 @@ pub(super) fn check_tube(counts: Counts, tube: &Tube, cord: Millimetres) -> Resu
     let (bights, passes) = (counts.bights(), counts.passes());
     if pinning(tube, counts.lattice()).is_none() {
         return Err(RigError::no_row(counts, tube));
+    }
+    if let (Some(needed), Some(ring)) = (ring_needed(counts, tube, cord), tube.ring_width()) {
+        return Err(RigError::RingTooNarrow {
+            ring,
+            nested: counts.nested(),
+            needed,
+        });
     }
     if has_room(counts, tube, cord, Between::Enough) {
         return Ok(());

@@ -9,7 +9,9 @@ use serde::Serialize;
 use super::complaint::Complaint;
 use super::print::{json, print, rounded};
 use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_for};
-use crate::bench::{FitAnswer, FitFilter, LeastCover, MOST_PASSES, Prices, WeaveChoice};
+use crate::bench::{
+    FitAnswer, FitFilter, FitSection, LeastCover, MOST_PASSES, Prices, WeaveChoice,
+};
 use crate::guide::FitQuestion;
 use crate::words::Words;
 
@@ -132,6 +134,12 @@ pub(super) fn run(asked: &FitOptions, set: Prices, words: &Words) -> Result<(), 
             .collect::<Vec<_>>()
             .join("\n")
     }));
+    if let Some(answer) = answers[..shown]
+        .iter()
+        .find(|answer| answer.section == FitSection::Interwoven)
+    {
+        notes.push(words.fit_interwoven(answer.counts));
+    }
     if answers.iter().take(shown).any(|answer| answer.is_twin) {
         notes.push(words.plainly("fit-twins", &[]));
     }
@@ -167,7 +175,7 @@ impl FilterOptions {
         let all = FitFilter::default();
         let filter = FitFilter {
             passes: count("--passes", &self.passes, [1, MOST_PASSES], 2)?,
-            nested: count("--nested", &self.nested, [1, 9], 2)?.unwrap_or(all.nested),
+            nested: count("--nested", &self.nested, [1, 9], 2)?,
             least_leads: count("--least-leads", &self.least_leads, [2, 60], 3)?
                 .unwrap_or(all.least_leads),
             least_bights: count("--least-bights", &self.least_bights, [2, 60], 3)?

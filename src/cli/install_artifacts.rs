@@ -29,6 +29,9 @@ Tubes and cords that are kept by name.
 \fI$XDG_CONFIG_HOME/marlinspeak/settings.json\fR
 The settings. Usually in ~/.config.
 .TP
+\fI$XDG_STATE_HOME/marlinspeak/window.json\fR
+Where the window stood and how large it was.
+.TP
 \fI$XDG_STATE_HOME/marlinspeak/marlinspeak.log\fR
 What a report of a fault needs: 256 kilobytes at most, and as many in the file before it. Usually in ~/.local/state.
 .SH "EXIT STATUS"

@@ -195,7 +195,7 @@ impl TaskForm {
                 ring_row: ring.as_ref().map(|ring| ring.row),
                 inside_mm: mm(*inside),
             },
-            Task::Number { pins, tape } => Self::Number {
+            Task::Number { pins, tape, .. } => Self::Number {
                 pins: *pins,
                 tape_mm: mm(*tape),
             },

@@ -41,6 +41,8 @@ pub struct FitQuestion {
     pub filter: FitFilter,
     /// What the tyer's log says of the cord.
     pub corrections: Corrections,
+    /// What it says of it in the interwoven knots that are offered beside plain ones.
+    pub interwoven_corrections: Corrections,
     /// The tyer's own pace, when it is known.
     pub own_pace: Option<TyingPace>,
 }
@@ -55,6 +57,7 @@ impl FitQuestion {
             least_cover: self.least_cover,
             filter: self.filter,
             corrections: self.corrections,
+            interwoven_corrections: self.interwoven_corrections,
             pace: self.own_pace.unwrap_or(TyingPace::USUAL),
             ..FitWish::new(self.object, self.cord.diameter)
         }
@@ -73,6 +76,17 @@ impl FitQuestion {
             .map_or(Vec::new(), |rig| rig.cautions)
     }
 
+    /// What the tyer's log says of a knot that answers.
+    pub fn correction(&self, counts: Counts) -> Correction {
+        let is_beside = self.filter.nested.is_none() && counts.lattice().is_interwoven();
+        let corrections = if is_beside {
+            &self.interwoven_corrections
+        } else {
+            &self.corrections
+        };
+        corrections.of(counts.passes())
+    }
+
     /// Why there is no answer, and what would be one.
     pub fn misfits(&self) -> Vec<Misfit> {
         why_nothing_fits(&self.wish())
@@ -86,7 +100,7 @@ impl FitQuestion {
                 around: self.object.diameter,
                 open_to: (!answer.shape.is_tight()).then_some(answer.shape.width),
             }),
-            correction: self.corrections.of(answer.counts.passes()),
+            correction: self.correction(answer.counts),
             ..Setup::new(tube, self.cord.clone())
         })
     }
@@ -114,6 +128,7 @@ impl SetupForm {
             least_cover: LeastCover::default(),
             filter: FitFilter::default(),
             corrections: Corrections::default(),
+            interwoven_corrections: Corrections::default(),
             own_pace: None,
         })
     }

@@ -18,6 +18,8 @@ impl Script {
             is_staggered: knot.is_staggered(),
             begins_a_nest: knot.lattice().is_interwoven()
                 && (strand == 1 || self.begins_a_nest(strand)),
+            is_tied_whole: self.plan.laying().passes() == 1
+                || self.plan.laying().order() == LayingOrder::StrandByStrand,
             is_uneven: strand == 1 && !knot.is_even(),
             cord: self.plan.cord(1, strand).map(str::to_owned),
             tail: self.rig().map(|rig| rig.tail),

@@ -306,6 +306,7 @@ fn tasks(setup: &Setup, rig: &Rig, items: &[KitItem]) -> Vec<Task> {
     }
     tasks.push(Task::Number {
         pins: rig.counts.bights(),
+        rows: rig.counts.nested(),
         tape: rig.tape,
     });
     tasks.extend(items.iter().filter_map(|item| match item {

@@ -1,6 +1,7 @@
 //! How much is made at most.
 
 use super::error::{Long, PaperError};
+use super::pages::rows_apart;
 use crate::bench::{Layout, Tube};
 use crate::guide::Plan;
 use crate::picture::sheet::{Paper, StripSheet};
@@ -9,7 +10,8 @@ use crate::picture::sheet::{Paper, StripSheet};
 const CARD: u32 = 150_000;
 /// Pages of a strip.
 const STRIP: u32 = 100;
-/// Crossings that are laid in a reel: half an hour of looking.
+/// Crossings times passes in a reel: half an hour of looking. It shows no fewer, since every pass meets
+/// every crossing that it lays, and a later pass most of them twice.
 const REEL: u32 = 3_000;
 
 /// Whether a card of this plan is not too long.
@@ -32,13 +34,12 @@ pub fn check_strip(
     layout: &Layout,
     paper: Paper,
 ) -> Result<(), PaperError> {
-    let pages = StripSheet::new(tube, layout, plan.hand).count(paper);
+    let pages = StripSheet::new(tube, layout, rows_apart(plan), plan.hand).count(paper);
     hold(pages as u64, Long::Strip, STRIP)
 }
 
 /// Whether a reel of this plan is not too long.
 pub(super) fn check_reel(plan: &Plan) -> Result<(), PaperError> {
-    // Each crossing is met once in a pass: by the later of its two legs.
     let crossings = plan.knot().crossings() * u32::from(plan.laying().passes());
     hold(crossings.into(), Long::Reel, REEL)
 }

@@ -179,7 +179,10 @@ impl PaperOrder {
             return Ok(self.reel(GLANCE_WIDTH, words)?.cover());
         }
         let pages = self.pages(pace, words)?;
-        Ok(pages.first().map(|page| page.image(GLANCE)).unwrap_or_default())
+        Ok(pages
+            .first()
+            .map(|page| page.image(GLANCE))
+            .unwrap_or_default())
     }
 
     fn reel(&self, width: u16, words: &Words) -> Result<TieReel, PaperError> {
@@ -228,7 +231,8 @@ impl PaperOrder {
 /// ```
 pub fn file_name(tie: &str, kind: &str, form: FileForm) -> String {
     let is_barred = |letter: char| {
-        letter.is_control() || matches!(letter, '/' | '\\' | ':' | '*' | '?' | '"' | '<' | '>' | '|')
+        letter.is_control()
+            || matches!(letter, '/' | '\\' | ':' | '*' | '?' | '"' | '<' | '>' | '|')
     };
     let tie: String = tie
         .trim_start_matches(['.', ' '])

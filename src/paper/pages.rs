@@ -102,14 +102,15 @@ pub fn strip(
     let (bar_length, bar) = words.strip_bar();
     let texts = StripTexts {
         title: words.strip_title(plan, tube),
-        how: words.strip_how(plan.hand, layout, spacing(plan)),
+        how: words.strip_how(plan, layout),
         cautions: words.strip_cautions(),
         rings: ["strip-top", "strip-bottom"].map(|ring| words.plainly(ring, &[])),
+        rows: words.strip_rows(plan.knot().nested()),
         bar,
         bar_length,
         cut: words.plainly("strip-cut", &[]),
     };
-    StripSheet::new(tube, layout, plan.hand).pages(
+    StripSheet::new(tube, layout, rows_apart(plan), plan.hand).pages(
         paper,
         &texts,
         |page| words.strip_join(page),
@@ -117,10 +118,9 @@ pub fn strip(
     )
 }
 
-/// From the bottom row of pins to the top one, when tube and cord are named.
-fn spacing(plan: &Plan) -> Option<Millimetres> {
-    let rig = plan.rig().ok().flatten()?;
-    Some(rig.laid.ring_spacing)
+/// From a row of pins to the next one inside it, where bights are nested and tube and cord are named.
+pub(super) fn rows_apart(plan: &Plan) -> Option<Millimetres> {
+    plan.rig().ok().flatten()?.laid.rows_apart
 }
 
 /// The picture while this step of a plan is told.

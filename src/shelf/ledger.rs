@@ -14,8 +14,8 @@ use super::{
     write_entry,
 };
 use crate::bench::{
-    Cord, Correction, Corrections, Counts, Interlacing, Millimetres, Sample, Scatter, TieKind,
-    TyingPace, learnt, shared,
+    Cord, Correction, Corrections, Counts, FitFilter, Interlacing, Millimetres, Sample, Scatter,
+    TieKind, TyingPace, learnt, shared,
 };
 use crate::files::{self, DocumentFile};
 use crate::guide::FitQuestion;
@@ -141,11 +141,13 @@ impl Ledger {
 
     /// A question of fit with what the log says of its cord, and of the tyer.
     pub fn teach(&self, question: FitQuestion) -> FitQuestion {
+        let of_nested = |nested: u16| {
+            let interlacing = question.weave.interlacing(nested);
+            self.corrections(&question.cord, interlacing)
+        };
         FitQuestion {
-            corrections: self.corrections(
-                &question.cord,
-                question.weave.interlacing(question.filter.nested),
-            ),
+            corrections: of_nested(question.filter.nested.unwrap_or(1)),
+            interwoven_corrections: of_nested(FitFilter::BESIDE),
             own_pace: self.pace(),
             ..question
         }

@@ -65,6 +65,14 @@ impl Words {
         self.text("fit-hampered", &fluent_args! { "first" => first })
     }
 
+    /// How to list more interwoven knots than those beside plain ones, of which this is one.
+    pub fn fit_interwoven(&self, counts: Counts) -> String {
+        self.text(
+            "fit-interwoven",
+            &fluent_args! { "nested" => counts.nested() },
+        )
+    }
+
     /// How to list all of them.
     pub fn fit_more(&self, count: usize) -> String {
         self.text("fit-more", &fluent_args! { "count" => count })
@@ -74,7 +82,7 @@ impl Words {
     pub fn fit_corrected(&self, question: &FitQuestion, answers: &[FitAnswer]) -> Option<String> {
         let ties = answers
             .iter()
-            .map(|answer| question.corrections.of(answer.counts.passes()).ties());
+            .map(|answer| question.correction(answer.counts).ties());
         let ties = (ties.clone().min()?, ties.max()?);
         (ties.1 > 0).then(|| {
             let args = fluent_args! { "least" => ties.0, "most" => ties.1 };

@@ -8,7 +8,7 @@ use super::setup_form::cure_args;
 use super::spoken_messages::SpokenMessage;
 use super::{Detail, Sentence, Shown, Spoken, Words};
 use crate::bench::{HexKey, KitItem, Millimetres, RigCaution, Thread, ThreadSystem};
-use crate::guide::{KitStep, Place, RigStep, Rigging, Script, Task};
+use crate::guide::{KitStep, Place, RigStep, Rigging, Script, Step, Task, What};
 
 /// How many holes are told one by one.
 const FEW_HOLES: usize = 6;
@@ -51,14 +51,32 @@ impl Words {
     }
 
     pub(super) fn show_kit(&self, kit: &KitStep) -> Shown {
+        on_one_page(self.kit_things(kit))
+    }
+
+    pub(super) fn show_rig(&self, step: &RigStep) -> Shown {
+        on_one_page(self.rig_things(step))
+    }
+
+    /// What the screen says of each thing on a page of the bag or of the rigging, each with its own
+    /// notes; nothing of another step.
+    pub fn things_on_page(&self, step: &Step) -> Vec<Shown> {
+        match &step.what {
+            What::Kit(kit) => self.kit_things(kit),
+            What::Rig(rig) => self.rig_things(rig),
+            _ => Vec::new(),
+        }
+    }
+
+    fn kit_things(&self, kit: &KitStep) -> Vec<Shown> {
         let things = kit.things.iter().map(|thing| {
             let (message, args) = of_kit(kit, thing);
             self.show_with(message, &args)
         });
-        on_one_page(things.collect())
+        things.collect()
     }
 
-    pub(super) fn show_rig(&self, step: &RigStep) -> Shown {
+    fn rig_things(&self, step: &RigStep) -> Vec<Shown> {
         let things = step.things.iter().map(|task| {
             let (message, args) = of_task(step, task);
             let mut shown = self.show_with(message, &args);
@@ -67,7 +85,7 @@ impl Words {
             }
             shown
         });
-        on_one_page(things.collect())
+        things.collect()
     }
 
     /// What to take care of with a knot on a tube, where it is chosen and not yet rigged.
@@ -253,9 +271,9 @@ fn of_task<'t>(step: &RigStep, task: &'t Task) -> Said<'t> {
                 "step" => ring.as_ref().map_or(0, |ring| ring.holes_in_row / *pins),
             },
         ),
-        Task::Number { pins, tape } => (
+        Task::Number { pins, rows, tape } => (
             SpokenMessage::RigNumberSay,
-            fluent_args! { "pins" => *pins, "tape" => cut(*tape) },
+            fluent_args! { "pins" => *pins, "rows" => *rows, "tape" => cut(*tape) },
         ),
         Task::Cut {
             cord,

@@ -154,6 +154,11 @@ impl Words {
                 };
                 self.sentence("rig-too-few-rows", &args)
             }
+            RigError::RingTooNarrow {
+                ring,
+                nested,
+                needed,
+            } => self.ring_too_narrow(*ring, *nested, *needed),
             RigError::NoRowDivides {
                 bights,
                 rows,
@@ -196,6 +201,13 @@ impl Words {
             ),
             RigError::Shape(error) => self.shape_error(error),
         }
+    }
+
+    fn ring_too_narrow(&self, ring: Millimetres, nested: u16, needed: Millimetres) -> Sentence {
+        let args = fluent_args! {
+            "ring" => fine(ring), "nested" => nested, "needed" => enough(needed),
+        };
+        self.sentence("rig-ring-narrow", &args)
     }
 
     fn shape_error(&self, error: &ShapeError) -> Sentence {
@@ -281,6 +293,11 @@ impl Words {
                 };
                 self.sentence("fit-tube-thin", &args)
             }
+            Some(Misfit::RingTooNarrow {
+                ring,
+                nested,
+                needed,
+            }) => self.ring_too_narrow(*ring, *nested, *needed),
             Some(Misfit::TubeTooShort { length, would_do }) => self.sentence(
                 "fit-tube-short",
                 &fluent_args! { "length" => fine(*length), "would_do" => enough(*would_do) },

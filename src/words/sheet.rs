@@ -43,7 +43,7 @@ impl Words {
         ];
         if plan.knot().lattice().is_interwoven() {
             let args = fluent_args! { "rows" => plan.knot().nested() };
-            facts.push(self.text("strip-rows", &args));
+            facts.push(self.text("card-rows", &args));
         }
         match pinned {
             None => {}
@@ -58,15 +58,18 @@ impl Words {
                 Layout::Rings {
                     bottom,
                     top,
+                    inner,
                     turn_half_hole,
-                    ..
                 },
             )) => {
                 if *turn_half_hole {
                     facts.push(self.text("card-half-hole", &FluentArgs::new()));
                 }
-                for (rim, ring) in [(Rim::Bottom, bottom), (Rim::Top, top)] {
-                    facts.push(self.text("card-pins-ring", &ring_args(rim, ring)));
+                let inner = inner.iter().map(|[bottom, top]| [bottom, top]);
+                for [bottom, top] in [[bottom, top]].into_iter().chain(inner) {
+                    for (rim, ring) in [(Rim::Bottom, bottom), (Rim::Top, top)] {
+                        facts.push(self.text("card-pins-ring", &ring_args(rim, ring)));
+                    }
                 }
             }
         }
@@ -160,12 +163,12 @@ impl Words {
     }
 
     /// What to do with a strip.
-    pub fn strip_how(
-        &self,
-        hand: Hand,
-        layout: &Layout,
-        spacing: Option<Millimetres>,
-    ) -> Vec<String> {
+    pub fn strip_how(&self, plan: &Plan, layout: &Layout) -> Vec<String> {
+        let laid = plan.rig().ok().flatten().map(|rig| &rig.laid);
+        let length = |known: Option<Millimetres>| {
+            known.map_or("none".into(), |known| FluentValue::from(fine(known)))
+        };
+        let spacing = laid.map(|laid| laid.ring_spacing);
         let has_rings = matches!(layout, Layout::Rings { .. });
         let mut how = Vec::new();
         if let Layout::Rings {
@@ -179,23 +182,32 @@ impl Words {
             "strip-how",
             &fluent_args! { "rings" => has_rings.selector() },
         ));
-        how.push(self.text("strip-hand", &fluent_args! { "hand" => hand.selector() }));
-        let mut args = fluent_args! {
+        how.push(self.text(
+            "strip-hand",
+            &fluent_args! { "hand" => plan.hand.selector() },
+        ));
+        let args = fluent_args! {
             "rings" => has_rings.selector(), "known" => spacing.is_some().selector(),
+            "spacing" => length(spacing),
         };
-        args.set(
-            "spacing",
-            spacing.map_or("none".into(), |spacing| FluentValue::from(fine(spacing))),
-        );
         how.push(self.text("strip-spacing", &args));
-        let rows = match layout {
-            Layout::Strip(strip) => usize::from(strip.nested),
-            Layout::Rings { inner, .. } => 1 + inner.len(),
-        };
-        if rows > 1 {
-            how.push(self.text("strip-rows", &fluent_args! { "rows" => rows }));
+        if plan.knot().lattice().is_interwoven() {
+            let args = fluent_args! {
+                "rows" => plan.knot().nested(), "rings" => has_rings.selector(),
+                "apart" => length(laid.and_then(|laid| laid.rows_apart)),
+            };
+            how.push(self.text("strip-rows", &args));
         }
         how
+    }
+
+    /// The rows of pins of a rim as they are named on a strip, outermost first.
+    pub fn strip_rows(&self, rows: u16) -> Vec<String> {
+        let name = |row: u16| {
+            let rows = if rows == 2 { "two" } else { "more" };
+            self.text("strip-row", &fluent_args! { "rows" => rows, "row" => row })
+        };
+        (1..=rows).map(name).collect()
     }
 
     /// What a strip tells its tyer to mind, in one paragraph.

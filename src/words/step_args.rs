@@ -111,6 +111,7 @@ pub(super) fn splits_args(lay: &LayStep, [one, other]: [Pin; 2]) -> FluentArgs<'
 pub(super) fn laced_args(begin: &BeginStep) -> FluentArgs<'static> {
     fluent_args! {
         "rows" => begin.pin.row.of, "row" => begin.pin.row.number,
+        "whole" => begin.is_tied_whole.selector(),
     }
 }
 

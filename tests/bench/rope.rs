@@ -7,10 +7,11 @@
 //! as nothing moves any more, until cords that touch hardly overlap (shortest length of a thick cord,
 //! as P. Pierański's SONO looks for it, with the projections of position-based dynamics; both from
 //! memory). Turned by one bight such a knot is the same again, so one rising and one falling leg of each
-//! pass are all that is simulated. Hard, frictionless cord.
+//! pass, and of every nest where bights are nested, are all that is simulated. Hard, frictionless cord.
 //!
-//! `cargo bench --bench rope` prints the table that `tests/data/simulated_widths.csv` holds;
-//! `-- LEADS BIGHTS PASSES RUN CORD OBJECT` draws up one knot.
+//! `cargo bench --bench rope` prints the tables that `tests/data/simulated_widths.csv` and
+//! `tests/data/simulated_nested_widths.csv` hold; `-- LEADS BIGHTS PASSES RUN CORD OBJECT`, with `NESTED
+//! LANDS` behind them for an interwoven knot, draws up one knot.
 
 #![expect(
     clippy::cast_possible_truncation,
@@ -35,6 +36,10 @@ struct TightKnot {
     run: u16,
     cord: f64,
     object: f64,
+    /// Bights nested at each rim: 1 in a plain knot.
+    nested: u16,
+    /// The top row, 1 the outermost, in which the first cord lands.
+    lands: u16,
 }
 
 /// Knots that show whether this simulation agrees with the published table, and such as that does not
@@ -71,6 +76,24 @@ const KNOTS: [[u16; 4]; 24] = [
     [7, 5, 2, 3],
 ];
 
+/// Interwoven knots, over as many as are nested: nested, leads, bights, lands, passes, and the object.
+const NESTED: [[u16; 6]; 11] = [
+    // Of the published table, but of thicker cord on a thicker object.
+    [2, 3, 4, 2, 1, 40],
+    [2, 3, 4, 1, 1, 40],
+    [2, 5, 4, 1, 1, 53],
+    // Followed.
+    [2, 3, 3, 2, 2, 40],
+    // Three nests, and four.
+    [3, 3, 4, 3, 1, 60],
+    [3, 4, 3, 3, 1, 50],
+    [3, 5, 3, 1, 1, 50],
+    [3, 5, 4, 3, 1, 60],
+    [4, 3, 3, 4, 1, 60],
+    [4, 4, 3, 4, 1, 60],
+    [4, 5, 4, 4, 1, 70],
+];
+
 /// Length of a segment of the loose cord, in cord diameters.
 const SEGMENT: f64 = 0.45;
 /// Segments further apart than touching by so much cannot touch before they are looked for again.
@@ -80,12 +103,23 @@ const PULL: [f64; 2] = [0.4, 0.004];
 /// The same is called still when the width changes by no more than this share in so many steps.
 const STILL: (f64, usize) = (2e-4, 400);
 
+/// One pass of the cord of one nest.
+#[derive(Clone, Copy)]
+struct Cord {
+    /// Its points.
+    first: usize,
+    size: usize,
+    /// By so many bights it goes on from its rising leg to the next.
+    leads: usize,
+}
+
 struct Rope {
     knot: TightKnot,
-    /// One rising and one falling leg of each pass, pass by pass.
+    /// One rising and one falling leg of each pass, cord by cord.
     points: Vec<Point>,
-    /// Points of a pass.
-    size: usize,
+    cords: Vec<Cord>,
+    /// The cord that each point belongs to.
+    cord_of: Vec<usize>,
     inner: f64,
     /// Cosine and sine of so many bights.
     turns: Vec<[f64; 2]>,
@@ -97,10 +131,10 @@ struct Rope {
 impl Rope {
     /// The knot laid loosely, over and under already in two layers.
     fn laid(knot: TightKnot) -> Self {
-        let (leads, bights) = (f64::from(knot.leads), f64::from(knot.bights));
+        let pitches = f64::from(knot.nested * knot.bights);
         let inner = f64::midpoint(knot.object, knot.cord);
         // Rows so high that the bands of all passes have room.
-        let half_pitch = PI * (inner + knot.cord) / bights;
+        let half_pitch = PI * (inner + knot.cord) / pitches;
         let band = 1.25 * (f64::from(knot.passes) + 1.2) * knot.cord;
         let mut row = 0.25 * half_pitch;
         while 2.0 * half_pitch * row < band * half_pitch.hypot(row) && row < 40.0 * half_pitch {
@@ -108,33 +142,46 @@ impl Rope {
         }
         let diagonal = half_pitch.hypot(row);
         let apart = 1.1 * knot.cord * diagonal / half_pitch;
-        let size = (2.0 * leads * diagonal / (SEGMENT * knot.cord)).ceil();
-        let mut points = Vec::new();
-        for pass in 0..knot.passes {
+        let (mut points, mut cords, mut cord_of) = (Vec::new(), Vec::new(), Vec::new());
+        for (nest, pass) in
+            (0..knot.nested).flat_map(|nest| (0..knot.passes).map(move |pass| (nest, pass)))
+        {
+            let [low, high] = knot.rims(nest);
+            let climb = high - low;
+            let size = (2.0 * climb * diagonal / (SEGMENT * knot.cord)).ceil();
+            let first = points.len();
             let mut nth = 0.0;
             while nth < size {
-                let along = nth / size * 2.0 * leads;
-                let is_rising = along < leads;
-                let height = if is_rising {
-                    along
-                } else {
-                    2.0 * leads - along
-                };
-                let rho = inner + 1.05 * knot.cord * knot.layer(height, is_rising);
-                let y = knot.rounded(height) * row - f64::from(pass) * apart;
-                let angle = along * PI / bights;
+                let along = nth / size * 2.0 * climb;
+                let is_rising = along < climb;
+                let height = low
+                    + if is_rising {
+                        along
+                    } else {
+                        2.0 * climb - along
+                    };
+                let rho = inner + 1.05 * knot.cord * knot.layer(height, [low, high], is_rising);
+                let y = rounded(height, [low, high]) * row - f64::from(pass) * apart;
+                let angle = along * PI / pitches;
                 points.push([rho * angle.cos(), rho * angle.sin(), y]);
+                cord_of.push(cords.len());
                 nth += 1.0;
             }
+            cords.push(Cord {
+                first,
+                size: points.len() - first,
+                leads: (climb as usize) / usize::from(knot.nested),
+            });
         }
         let turns = (0..knot.bights).map(|nth| {
-            let angle = f64::from(nth) * TAU / bights;
+            let angle = f64::from(nth) * TAU / f64::from(knot.bights);
             [angle.cos(), angle.sin()]
         });
         Self {
             knot,
-            size: points.len() / usize::from(knot.passes),
             points,
+            cords,
+            cord_of,
             inner,
             turns: turns.collect(),
             near: Vec::new(),
@@ -149,10 +196,10 @@ impl Rope {
     /// The point so many points after another along its cord: its index, and by how many bights it
     /// is turned.
     fn after(&self, index: usize, by: usize) -> (usize, usize) {
-        let first = index - index % self.size;
-        let place = index % self.size + by;
-        let turns = place / self.size * usize::from(self.knot.leads);
-        (first + place % self.size, turns % self.bights())
+        let cord = self.cords[self.cord_of[index]];
+        let place = index - cord.first + by;
+        let turns = place / cord.size * cord.leads;
+        (cord.first + place % cord.size, turns % self.bights())
     }
 
     fn turned(&self, point: Point, by: usize) -> Point {
@@ -185,7 +232,7 @@ impl Rope {
         }
     }
 
-    /// Of one rising and one falling leg of each pass.
+    /// Of one rising and one falling leg of each cord.
     fn length(&self) -> f64 {
         let segments = (0..self.points.len())
             .map(|index| distance(self.points[index], self.at(self.after(index, 1))));
@@ -247,9 +294,9 @@ impl Rope {
 
     /// Whether two segments lie within so many points along one cord.
     fn is_along(&self, one: usize, other: usize, turns: usize, apart: usize) -> bool {
-        let is_one_pass = one / self.size == other / self.size;
+        let is_one_cord = self.cord_of[one] == self.cord_of[other];
         let back = (self.bights() - turns) % self.bights();
-        is_one_pass
+        is_one_cord
             && (0..apart).any(|by| {
                 self.after(one, by) == (other, turns) || self.after(other, by) == (one, back)
             })
@@ -366,40 +413,48 @@ impl Rope {
 }
 
 impl TightKnot {
+    /// Rows from rim to rim.
+    fn height(&self) -> u16 {
+        self.nested * self.leads + 2 * (self.lands - 1)
+    }
+
+    /// Between which heights the cord of a nest goes, counted from the outermost as 0: that from
+    /// bottom row *j* lands in top row *s − j*, round again where that is less than none.
+    fn rims(&self, nest: u16) -> [f64; 2] {
+        let top = (self.lands - 1 + self.nested - nest) % self.nested;
+        [2 * nest, self.height() - 2 * top].map(f64::from)
+    }
+
     /// 1 where a leg lies on the upper layer, 0 where on the lower, eased in between: at a crossing
-    /// over it is up, under it is down. At the rims it is half way.
-    fn layer(&self, height: f64, is_rising: bool) -> f64 {
-        let (leads, rows) = (f64::from(self.leads), f64::from(self.leads) - 1.0);
+    /// over it is up, under it is down. At its rims it is half way.
+    fn layer(&self, height: f64, [low, high]: [f64; 2], is_rising: bool) -> f64 {
         let over = |row: f64| {
-            if row < 0.5 || row > rows + 0.5 {
+            if row < low + 0.5 || row > high - 0.5 {
                 return 0.5;
             }
             let is_over = (((row - 1.0) / f64::from(self.run)).floor() as u16).is_multiple_of(2);
             f64::from(u8::from(is_over == is_rising))
         };
-        let height = height.clamp(0.0, leads);
-        let (below, above) = (
-            over(height.floor()),
-            over((height.floor() + 1.0).min(leads)),
-        );
+        let height = height.clamp(low, high);
+        let (below, above) = (over(height.floor()), over((height.floor() + 1.0).min(high)));
         let eased = 0.5 - 0.5 * (PI * (height - height.floor())).cos();
         below + (above - below) * eased
     }
+}
 
-    /// Heights with the bights rounded off.
-    fn rounded(&self, height: f64) -> f64 {
-        /// Rows from the rim that are.
-        const EDGE: f64 = 0.35;
-        let leads = f64::from(self.leads);
-        let round = |height: f64| {
-            if height < EDGE {
-                EDGE / 2.0 + height * height / (2.0 * EDGE)
-            } else {
-                height
-            }
-        };
-        leads - round(leads - round(height))
-    }
+/// Heights with the bights rounded off.
+fn rounded(height: f64, [low, high]: [f64; 2]) -> f64 {
+    /// Rows from the rim that are.
+    const EDGE: f64 = 0.35;
+    let round = |height: f64| {
+        if height < EDGE {
+            EDGE / 2.0 + height * height / (2.0 * EDGE)
+        } else {
+            height
+        }
+    };
+    let climb = high - low;
+    low + climb - round(climb - round(height - low))
 }
 
 /// Where on two segments they come nearest, as shares of each.
@@ -443,8 +498,12 @@ fn main() {
         .skip(1)
         .filter_map(|text| text.parse().ok())
         .collect();
-    if let [leads, bights, passes, run, cord, object] = given[..] {
+    if let [leads, bights, passes, run, cord, object, ref nests @ ..] = given[..] {
         let [leads, bights, passes, run] = [leads, bights, passes, run].map(|count| count as u16);
+        let [nested, lands] = match nests {
+            [nested, lands] => [*nested as u16, *lands as u16],
+            _ => [1, 1],
+        };
         print(TightKnot {
             leads,
             bights,
@@ -452,6 +511,8 @@ fn main() {
             run,
             cord,
             object,
+            nested,
+            lands,
         });
         return;
     }
@@ -465,6 +526,21 @@ fn main() {
             run,
             cord: 4.0,
             object,
+            nested: 1,
+            lands: 1,
+        });
+    }
+    println!("nested,lands,leads,bights,passes,run,cord_mm,object_mm,width_mm,length_mm");
+    for [nested, leads, bights, lands, passes, object] in NESTED {
+        print(TightKnot {
+            leads,
+            bights,
+            passes,
+            run: nested,
+            cord: 4.0,
+            object: f64::from(object),
+            nested,
+            lands,
         });
     }
 }
@@ -479,8 +555,13 @@ fn print(knot: TightKnot) {
         run,
         cord,
         object,
+        nested,
+        lands,
     } = knot;
     let length = rope.length() * f64::from(bights);
+    if nested > 1 {
+        print!("{nested},{lands},");
+    }
     println!(
         "{leads},{bights},{passes},{run},{cord},{object},{:.2},{length:.0}",
         rope.width()

@@ -13,9 +13,9 @@ use std::time::Duration;
 
 use line::{head, line, median, run, times, worst};
 use marlinspeak::bench::{FitWish, Millimetres, Object, fit};
-use marlinspeak::knot::{Hand, Knot, Side, Weave};
+use marlinspeak::knot::{Hand, Knot, Laying, Side, Weave};
 use marlinspeak::picture::{DefaultPalette, DisplayList, Moment, Painter, Scene, View, Viewport};
-use telling::{count_all, laying, tell_all};
+use telling::{count_all, interwoven, laying, tell_all};
 
 /// From a knot that is tied in an evening to the largest there is: leads and bights.
 const GROWING: [(u16, u16); 4] = [(9, 10), (99, 100), (999, 998), (998, 999)];
@@ -29,6 +29,7 @@ fn main() {
     };
     head("computing and painting");
     crossings(runs);
+    interwoven_crossings(runs);
     legs(runs);
     fitting(runs);
     pictures(runs);
@@ -71,6 +72,28 @@ fn crossings(runs: usize) {
             "",
         );
     }
+}
+
+/// A crossing of an interwoven knot beside one of a plain knot of as many rows and legs, in turn.
+fn interwoven_crossings(runs: usize) {
+    let (interwoven, plain) = (interwoven((498, 499), 2), laying((998, 998), 1));
+    let each = |laying: &Laying, total: Duration| {
+        total.as_secs_f64() * 1e9 / f64::from(laying.knot().crossings())
+    };
+    let ratios = (0..runs.min(21)).map(|_| {
+        let told = run(5, |_| tell_all(&interwoven)).into_iter().min();
+        let beside = run(5, |_| tell_all(&plain)).into_iter().min();
+        let told = each(&interwoven, told.unwrap_or_default());
+        told / each(&plain, beside.unwrap_or_default())
+    });
+    let mut ratios: Vec<f64> = ratios.collect();
+    ratios.sort_by(f64::total_cmp);
+    line(
+        "a crossing of 498 × 499 interwoven, times a plain one",
+        format!("{:.2}", ratios[ratios.len() / 2]),
+        format!("{:.2}", ratios[ratios.len() - 1]),
+        "1.1",
+    );
 }
 
 /// Any one leg, as after a press of *back* or the return to a saved place.

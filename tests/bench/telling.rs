@@ -2,12 +2,20 @@
 
 use std::hint::black_box;
 
-use marlinspeak::knot::{Knot, Laying, LayingOrder, Weave};
+use marlinspeak::knot::{Knot, Lattice, Laying, LayingOrder, Weave};
 
 /// A knot of so many leads and bights.
 pub fn laying((leads, bights): (u16, u16), passes: u16) -> Laying {
     let knot = Knot::new(leads, bights, Weave::default()).expect("within bounds");
     Laying::new(knot, passes, LayingOrder::default()).expect("within bounds")
+}
+
+/// The same with so many bights nested at each rim, every cord by itself over one, under one.
+pub fn interwoven((leads, bights): (u16, u16), nested: u16) -> Laying {
+    let plain = Lattice::plain(leads, bights).expect("within bounds");
+    let lattice = plain.interwoven(nested, nested).expect("within bounds");
+    let knot = Knot::woven(lattice, Weave::Run(nested)).expect("the run fits");
+    Laying::new(knot, 1, LayingOrder::StrandByStrand).expect("within bounds")
 }
 
 /// Tells every leg of the tie in turn; gives back how many crossings there were.

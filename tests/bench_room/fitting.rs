@@ -14,6 +14,17 @@ fn handle() -> FitWish<'static> {
     FitWish::new(Object::new(mm(30.0), mm(40.0)), mm(4.0))
 }
 
+/// The same with no interwoven knots beside the plain ones.
+fn plain_handle() -> FitWish<'static> {
+    FitWish {
+        filter: FitFilter {
+            nested: Some(1),
+            ..FitFilter::default()
+        },
+        ..handle()
+    }
+}
+
 #[test]
 fn every_answer_reaches_the_length_within_its_range() {
     let wish = handle();
@@ -45,7 +56,10 @@ fn every_answer_reaches_the_length_within_its_range() {
 #[test]
 fn no_knot_that_answers_is_left_out() {
     for (object, cover, cord) in [(30.0, 40.0, 4.0), (75.0, 60.0, 4.0), (12.0, 20.0, 2.0)] {
-        let wish = FitWish::new(Object::new(mm(object), mm(cover)), mm(cord));
+        let wish = FitWish {
+            filter: plain_handle().filter,
+            ..FitWish::new(Object::new(mm(object), mm(cover)), mm(cord))
+        };
         let found: HashSet<_> = fit(&wish).iter().map(|answer| answer.counts).collect();
         let mut expected = HashSet::new();
         for leads in 2..=60 {
@@ -91,10 +105,10 @@ fn better_answers_come_first_in_each_section() {
 
 #[test]
 fn a_filter_keeps_what_is_not_wanted_out_and_nothing_else() {
-    let all = fit(&handle());
+    let all = fit(&plain_handle());
     let filter = FitFilter {
         passes: Some(2),
-        nested: 1,
+        nested: Some(1),
         least_leads: 4,
         least_bights: 5,
         one_cord: true,
@@ -146,7 +160,7 @@ fn the_weave_with_fewest_tucks_is_taken_and_its_tucks_are_told() {
         let knot = Knot::new(counts.leads(), counts.bights(), weave).unwrap();
         Laying::new(knot, counts.passes(), LayingOrder::default()).unwrap()
     };
-    let answers = fit(&handle());
+    let answers = fit(&plain_handle());
     for answer in &answers {
         assert_eq!(laid(answer, answer.weave()).tucks(), answer.tucks);
         assert!(answer.tucks <= answer.other_tucks);
@@ -163,7 +177,7 @@ fn the_weave_with_fewest_tucks_is_taken_and_its_tucks_are_told() {
     assert!(answers.iter().any(|answer| answer.is_twin));
     let kept = FitWish {
         weave: WeaveChoice::Run(1),
-        ..handle()
+        ..plain_handle()
     };
     assert!(
         fit(&kept)
@@ -177,7 +191,7 @@ fn over_two_is_offered_only_where_it_goes_round_evenly_and_draws_up_closer() {
     let wish = FitWish {
         weave: WeaveChoice::Run(2),
         give: Give::HARD,
-        ..handle()
+        ..plain_handle()
     };
     let answers = fit(&wish);
     assert!(!answers.is_empty());
@@ -255,12 +269,15 @@ fn knots_stand_in_the_section_that_is_true_of_them() {
                         FitSection::Single => passes == 1,
                         FitSection::Doubled => passes == 2,
                         FitSection::Tripled => passes == 3,
+                        FitSection::Interwoven => answer.counts.nested() == 2,
                         _ => true,
                     };
                     is_of_it && miss <= 0.005 && !answer.is_hampered
                 }
             };
             assert!(is_true, "{answer:?}");
+            let is_interwoven = answer.counts.nested() > 1;
+            assert_eq!(is_interwoven, answer.section == FitSection::Interwoven);
             if met.last() != Some(&answer.section) {
                 assert!(!met.contains(&answer.section), "{met:?}");
                 met.push(answer.section);
@@ -274,7 +291,7 @@ fn knots_stand_in_the_section_that_is_true_of_them() {
 /// 60° when the knot is tight.
 #[test]
 fn knots_of_which_the_rule_is_less_sure_are_marked() {
-    let answers = fit(&handle());
+    let answers = fit(&plain_handle());
     let mut marked = 0;
     for answer in &answers {
         let tight = crate::braid(answer.counts, 4.0, 30.0).tight().unwrap();

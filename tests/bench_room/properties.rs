@@ -200,6 +200,7 @@ proptest! {
         let wish = FitWish {
             tube: Some(&tube),
             corrections: Correction::new(length, give).unwrap().into(),
+            interwoven_corrections: Correction::new(length, give).unwrap().into(),
             give: Give::HARD,
             ..FitWish::new(Object::new(mm(diameter), mm(cover)), mm(cord))
         };

@@ -113,7 +113,9 @@ fn fit_has_its_fixed_form_and_the_answers_of_the_bench() {
         assert_eq!(knot["legs"], answer.counts.legs());
         assert_eq!(knot["weave"], answer.weave().to_string());
         assert_eq!(knot["tucks"], answer.tucks);
-        assert_eq!((&knot["nested"], &knot["lands"]), (&json!(1), &json!(1)));
+        let lattice = answer.counts.lattice();
+        assert_eq!(knot["nested"], lattice.nested());
+        assert_eq!(knot["lands"], lattice.lands());
         for (field, value, step) in [
             ("width_mm", answer.shape.width.get(), 0.001),
             ("tight_mm", answer.range.tight.get(), 0.001),
@@ -156,19 +158,31 @@ fn fit_lists_the_best_as_a_table_and_more_on_request() {
                 && knots(&text).contains(&lines[at + 1].trim_start().to_owned())
         );
     };
-    for heading in ["Singles", "Doubled", "Tripled"] {
+    for heading in [
+        "Singles",
+        "Doubled",
+        "Tripled",
+        "Interwoven, two bights nested",
+    ] {
         headed(heading);
     }
     // Below the table: whose pace the times are at, the weaves, what is less sure, and how to list
     // the rest.
     let notes = [
         "Times are at",
+        "Interwoven knots have bights nested one inside the other, a cord for each: “--nested 2” lists",
         "Each knot is given",
         "~: drawn up tight",
         "“--most",
     ];
     let has = |note: &str| lines.iter().filter(|line| line.starts_with(note)).count();
-    assert_eq!(notes.map(has), [1; 4], "{text}");
+    assert_eq!(notes.map(has), [1; 5], "{text}");
+    // Asked for by itself a kind has the usual sections.
+    let nested = printed(&[&fit[..], &["--nested", "2"]].concat());
+    assert!(
+        nested.contains("\nSingles\n") && !nested.contains("Interwoven"),
+        "{nested}"
+    );
     let more = printed(&[&fit[..], &["--most", "25"]].concat());
     assert_eq!(knots(&more).len(), 25);
     let named = |row: &String| {
@@ -208,6 +222,43 @@ fn rig_has_its_fixed_form() {
         .unwrap();
     assert!((spacing - rig.laid.ring_spacing.get()).abs() < 0.001);
     assert!((cord - rig.cord.to_cut().get()).abs() < 0.1);
+}
+
+/// Nested bights: the further rows of pins, each with its rings' row and how far inside it stands.
+#[test]
+fn rig_tells_the_rows_of_nested_bights_in_their_fixed_form() {
+    let knot = [
+        "rig", "--leads", "3", "--bights", "4", "--nested", "2", "--tube", "60", "--cord", "3",
+    ];
+    let mut ringed = document(&[&knot[..], &["--rows", "8,16", "--json"]].concat());
+    let inside = ringed["inner"][0]["inside_mm"].take().as_f64().unwrap();
+    assert_eq!(
+        (&ringed["bottom"], &ringed["inner"]),
+        (
+            &json!({ "row": 1, "holes": [1, 3, 5, 7] }),
+            &json!([{
+                "row": 2,
+                "bottom": { "row": 2, "holes": [1, 5, 9, 13] },
+                "top": { "row": 2, "holes": [3, 7, 11, 15] },
+                "inside_mm": null,
+            }])
+        )
+    );
+    // A bight of 3 mm goes round a pin of 4 mm.
+    assert!(inside >= 7.0, "{inside}");
+    let bare = document(&[&knot[..], &["--json"]].concat());
+    assert_eq!(
+        bare["inner"][0]["bottom"]["marks_mm"],
+        bare["bottom"]["marks_mm"]
+    );
+    let text = printed(&[&knot[..], &["--rows", "8,16"]].concat());
+    for told in [
+        "Inner row: ",
+        "4 pins at each rim, in row 2 of the rings (16 holes)",
+        "all rows alike, each in a colour of its own if you like",
+    ] {
+        assert!(text.contains(told), "{told}: {text}");
+    }
 }
 
 /// A tube with rings, to be described further.
@@ -252,10 +303,11 @@ fn fit_never_offers_what_rig_refuses() {
     assert!(knots.len() > 20);
     // The first, the last, and every seventh in between.
     for knot in knots.iter().step_by(7).chain(knots.last()) {
-        let [leads, bights, passes] =
-            ["leads", "bights", "passes"].map(|field| knot[field].to_string());
+        let [leads, bights, nested, passes] =
+            ["leads", "bights", "nested", "passes"].map(|field| knot[field].to_string());
         let knot_named = [
-            "rig", "--json", "--leads", &leads, "--bights", &bights, "--passes", &passes,
+            "rig", "--json", "--leads", &leads, "--bights", &bights, "--nested", &nested,
+            "--passes", &passes,
         ];
         let rig = document(&[&knot_named[..], &common].concat());
         let (offered, cut) = (&knot["cord_mm"], &rig["cord_mm"]);

@@ -1,5 +1,7 @@
 //! The one sentence for each thing that can be wrong.
 
+use marlinspeak::words::Words;
+
 use crate::{RING, refused};
 
 #[test]
@@ -101,7 +103,7 @@ fn each_thing_wrong_with_a_length_has_its_sentence() {
             ]
             .concat(),
             "A width of rings belongs to rings and none are given: add their rows of holes, such as \
-             --rows 14,20.",
+             14,20.",
         ),
         (
             [fit("30", "30", "4"), vec!["--passes", "5"]].concat(),
@@ -256,6 +258,10 @@ fn each_tube_and_cord_that_do_not_take_the_knot_have_their_sentence() {
     }
 }
 
+const NESTED: [&str; 11] = [
+    "rig", "--leads", "3", "--bights", "5", "--nested", "2", "--tube", "90", "--cord", "3",
+];
+
 #[test]
 fn each_knot_that_is_too_much_for_tube_or_object_has_its_sentence() {
     for (args, sentence) in [
@@ -307,6 +313,17 @@ fn each_knot_that_is_too_much_for_tube_or_object_has_its_sentence() {
             ],
             "12 bights in 2 passes of 4 mm cord do not go round the object side by side: use at most 11 \
              bights, or a cord thinner than 3.7 mm.",
+        ),
+        (
+            [&NESTED[..], &["--rows", "20,14"]].concat(),
+            "2 nested rows of 5 pins need 2 rows of holes that can be shared evenly among 5 bights and \
+             stand in line, and this tube has 20, 14 holes: use a strip of paper on a tube without \
+             rings, fewer nested bights, or another number of bights.",
+        ),
+        (
+            [&NESTED[..], &["--rows", "20,10", "--ring-width", "10"]].concat(),
+            "2 nested rows of pins with their bights take rings at least 11 mm wide, and these are 10 \
+             mm wide: use wider rings, thinner cord, or a strip of paper on a tube without rings.",
         ),
     ] {
         assert_eq!(refused(&args), sentence, "{args:?}");
@@ -385,6 +402,28 @@ fn nothing_fits_says_why_and_what_would() {
             ["Nothing fits what you asked to see", "ask for less at once"],
         ),
         (
+            &[
+                "--object",
+                "60",
+                "--cover",
+                "40",
+                "--cord",
+                "3",
+                "--nested",
+                "2",
+                "--tube",
+                "90",
+                "--rows",
+                "20,10",
+                "--ring-width",
+                "5",
+            ],
+            [
+                "take rings at least 11 mm wide, and these are 5 mm wide",
+                "use wider rings",
+            ],
+        ),
+        (
             &["--cover", "30", "--cord", "4"],
             ["The object is missing", "such as --object 30mm"],
         ),
@@ -402,4 +441,9 @@ fn nothing_fits_says_why_and_what_would() {
             "{sentence}"
         );
     }
+    // Where no one thing is found that stands in the way, there is still something to try.
+    assert_eq!(
+        Words::english().misfits(&[]).shown(),
+        "Nothing fits: try a thinner cord, another length to be covered, or no particular tube."
+    );
 }

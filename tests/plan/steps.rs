@@ -97,8 +97,8 @@ fn every_number_of_the_rig_steps_is_that_of_the_rig() {
                         assert!(say.contains(&format!("stands {tenths} millimetres above")));
                     }
                     Task::Nest { .. } => panic!("no bights are nested here"),
-                    Task::Number { pins, tape } => {
-                        assert_eq!((pins, tape), (rig.counts.bights(), rig.tape));
+                    Task::Number { pins, rows, tape } => {
+                        assert_eq!((pins, rows, tape), (rig.counts.bights(), 1, rig.tape));
                     }
                     Task::Cut { pieces, length, .. } => {
                         let strands = rig.counts.strands();

@@ -4,8 +4,8 @@ use std::fs;
 use std::path::PathBuf;
 
 use marlinspeak::bench::{
-    Allowances, Braid, Consumption, Cord, Correction, Counts, Give, Millimetres, TieKind,
-    TyingPace, bight_turn,
+    Allowances, Braid, Consumption, Cord, Correction, Counts, FitAnswer, Give, Millimetres,
+    TieKind, TyingPace, bight_turn,
 };
 use marlinspeak::files::{FileError, FormatError};
 use marlinspeak::session::{LogAction, LogField, LogForm};
@@ -14,7 +14,8 @@ use marlinspeak::shelf::{
     ShelfError, Tie, WorkTime, read_entry, write_entry,
 };
 
-use marlinspeak::knot::Weave;
+use marlinspeak::guide::{FitQuestion, Presets, SetupField, SetupForm};
+use marlinspeak::knot::{Knot, Lattice, Weave};
 use marlinspeak::words::Words;
 
 use crate::damaged::flipped_and_cut;
@@ -169,6 +170,51 @@ fn one_single_does_not_poison_a_doubled_knot() {
         ledger.correction(&cord(), over_two.into()),
         Correction::default()
     );
+}
+
+/// What two nests teach is told of two nests, where they are offered beside plain knots too, and of no
+/// plain knot.
+#[test]
+fn interwoven_ties_teach_interwoven_ones_alone() {
+    let (_around, shelf) = fresh();
+    let lattice = Lattice::plain(5, 4).unwrap().interwoven(2, 2).unwrap();
+    let knot = Knot::woven(lattice, Weave::Run(2)).unwrap();
+    let counts = Counts::of(&knot, 1).unwrap();
+    for _ in 0..3 {
+        let entry = measured_as(&five_by_six(), counts, 40.0, [1.3, 1.0], 1.0);
+        // What is logged comes back whole.
+        assert_eq!(
+            read_entry(&write_entry(&entry).unwrap()).unwrap().counts,
+            counts
+        );
+        shelf.log(&entry).unwrap();
+    }
+    let ledger = shelf.ledger().unwrap().untroubled().unwrap();
+    assert!(ledger.correction(&cord(), counts.into()).length() > 1.2);
+    let form = SetupForm::from_iter([
+        (SetupField::Object, "40"),
+        (SetupField::Cover, "40"),
+        (SetupField::Cord, "4"),
+    ]);
+    let question = form.question(&Presets::default()).unwrap();
+    let question = ledger.teach(FitQuestion {
+        cord: cord(),
+        ..question
+    });
+    let answers = question.answers();
+    let learnt = |answer: &FitAnswer| question.correction(answer.counts).ties();
+    let mut interwoven = 0;
+    for answer in &answers {
+        let is_interwoven = answer.counts.lattice().is_interwoven();
+        let is_single = answer.counts.passes() == 1;
+        if is_interwoven && is_single {
+            assert_eq!(learnt(answer), 3);
+            interwoven += 1;
+        } else if !is_interwoven {
+            assert_eq!(learnt(answer), 0, "{answer:?}");
+        }
+    }
+    assert!(interwoven > 0);
 }
 
 #[test]

@@ -1,5 +1,6 @@
 //! A tie laid by hand on graph paper: where every leg goes, what it meets, and what lies on the
-//! tube at any moment. Points are (x mod 2B, y): half pitches round the tube, rows up it.
+//! tube at any moment. Points are (x, y): half pitches round the tube, of which there are 2 for every
+//! bight, nested ones too; rows up it. A cord climbs or falls until it comes to a pin.
 //!
 //! From the plan it takes only what the tyer chose: the counts, the weave, the order, and at
 //! which pin each pass begins.
@@ -10,7 +11,7 @@
 use std::collections::BTreeMap;
 
 use marlinspeak::guide::Plan;
-use marlinspeak::knot::{LayingOrder, Pin, Rim};
+use marlinspeak::knot::{LayingOrder, Pin, PinRow, Rim};
 
 /// A crossing as it is made.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -32,22 +33,24 @@ pub struct Laid {
     pub from: Pin,
     pub to: Pin,
     pub met: Vec<Met>,
-    start: u16,
+    /// The rows it passes with their points, in the order it passes them.
+    pub points: Vec<(u16, Point)>,
 }
 
 /// The whole tie.
 #[derive(Debug)]
 pub struct Walk {
     pub legs: Vec<Laid>,
-    /// Legs in a pass of a strand.
-    pub per_trip: u16,
-    leads: u16,
-    bights: u16,
+    /// Half pitches round the tube.
+    pub round: u16,
+    /// Rows from rim to rim.
+    pub height: u16,
+    places: BTreeMap<Pin, Point>,
+    pins: BTreeMap<Point, Pin>,
 }
 
 impl Walk {
     pub fn of(plan: &Plan) -> Self {
-        let (leads, bights) = (plan.knot().leads(), plan.knot().bights());
         let strands = plan.knot().strands();
         let passes = plan.laying().passes();
         let mut trips: Vec<(u16, u16)> = (1..=passes)
@@ -56,30 +59,24 @@ impl Walk {
         if plan.laying().order() == LayingOrder::StrandByStrand {
             trips.sort_by_key(|(pass, strand)| (*strand, *pass));
         }
-        let per_trip = 2 * bights / strands;
-        let mut walk = Self {
-            legs: Vec::new(),
-            per_trip,
-            leads,
-            bights,
-        };
+        let mut walk = Self::paper(plan);
         let mut tube = Tube::default();
         for (pass, strand) in trips {
-            let mut start = 2 * (plan.start_pin(pass, strand).number - 1);
-            for leg in 1..=per_trip {
-                let rises = leg % 2 == 1;
-                let end = (start + leads) % (2 * bights);
+            let start = plan.start_pin(pass, strand);
+            let mut from = start;
+            for leg in 1.. {
+                let (to, points) = walk.way(from);
                 let mut laid = Laid {
                     pass,
                     strand,
                     leg,
-                    from: walk.pin(!rises, start),
-                    to: walk.pin(rises, end),
+                    from,
+                    to,
                     met: Vec::new(),
-                    start,
+                    points,
                 };
-                let id = walk.legs.len();
-                for (row, point) in walk.points(&laid) {
+                let (id, rises) = (walk.legs.len(), laid.rises());
+                for &(row, point) in &laid.points {
                     let crossed: Vec<usize> = tube
                         .at(point)
                         .iter()
@@ -97,24 +94,105 @@ impl Walk {
                     tube.put(point, id);
                 }
                 walk.legs.push(laid);
-                start = end;
+                from = to;
+                if from == start {
+                    break;
+                }
             }
         }
         walk
+    }
+
+    /// The pins, where a tyer would draw them: at each rim as many rows as bights are nested, every
+    /// second row of the paper, the pins of a number in line; the top ones half way on with odd leads.
+    fn paper(plan: &Plan) -> Self {
+        let lattice = plan.knot().lattice();
+        let (leads, nested) = (lattice.leads(), lattice.nested());
+        let (pitch, height) = (2 * nested, nested * leads + 2 * (lattice.lands() - 1));
+        let mut walk = Self {
+            legs: Vec::new(),
+            round: pitch * lattice.bights(),
+            height,
+            places: BTreeMap::new(),
+            pins: BTreeMap::new(),
+        };
+        let of = u8::try_from(nested).unwrap();
+        for number in 1..=lattice.bights() {
+            for row in 1..=of {
+                let row = PinRow { number: row, of };
+                let (x, inside) = (pitch * (number - 1), 2 * (u16::from(row.number) - 1));
+                let stagger = if leads % 2 == 1 { nested } else { 0 };
+                for (pin, point) in [
+                    (Pin::bottom(number), (x, inside)),
+                    (Pin::top(number), (x + stagger, height - inside)),
+                ] {
+                    walk.places.insert(pin.in_row(row), point);
+                    walk.pins.insert(point, pin.in_row(row));
+                }
+            }
+        }
+        walk
+    }
+
+    /// Where a cord that leaves a pin lands, and the points that it passes.
+    fn way(&self, from: Pin) -> (Pin, Vec<(u16, Point)>) {
+        let (mut x, mut y) = self.place(from);
+        let mut points = Vec::new();
+        loop {
+            x = (x + 1) % self.round;
+            y = if from.rim == Rim::Bottom {
+                y + 1
+            } else {
+                y - 1
+            };
+            match self.pins.get(&(x, y)) {
+                Some(to) if to.rim != from.rim => return (*to, points),
+                _ => points.push((y, (x, y))),
+            }
+        }
+    }
+
+    /// Where a pin stands.
+    pub fn place(&self, pin: Pin) -> Point {
+        self.places[&pin]
+    }
+
+    /// Legs in a pass of a strand.
+    pub fn trip(&self, strand: u16) -> u16 {
+        let of_pass = self.legs.iter();
+        let of_pass = of_pass.filter(|laid| (laid.pass, laid.strand) == (1, strand));
+        of_pass.count().try_into().unwrap()
+    }
+
+    /// Rows in which a leg crosses another, when the whole knot lies.
+    pub fn crossed(&self, laid: &Laid) -> Vec<u16> {
+        let is_met = |point: Point| {
+            let others = self
+                .legs
+                .iter()
+                .filter(|other| other.rises() != laid.rises());
+            let mut points = others.flat_map(|other| &other.points);
+            points.any(|(_, other)| *other == point)
+        };
+        let points = laid.points.iter();
+        points
+            .filter(|(_, point)| is_met(*point))
+            .map(|(row, _)| *row)
+            .collect()
     }
 
     /// The tube when so many legs lie whole, and so many crossings of the next are made.
     pub fn tube(&self, whole: usize, crossings: u16) -> Tube {
         let mut tube = Tube::default();
         for (id, laid) in self.legs.iter().enumerate().take(whole) {
-            for (_, point) in self.points(laid) {
+            for &(_, point) in &laid.points {
                 tube.put(point, id);
             }
             tube.wind(laid.to, id);
         }
         if let Some(laid) = self.legs.get(whole) {
             let met = laid.met[..usize::from(crossings)].last();
-            for (row, point) in self.points(laid) {
+            for &(row, point) in &laid.points {
                 let Some(last) = met else { break };
                 tube.put(point, whole);
                 if row == last.row {
@@ -129,28 +207,6 @@ impl Walk {
     pub fn come(&self, pin: Pin, whole: usize) -> usize {
         let legs = &self.legs[..whole];
         legs.iter().filter(|laid| laid.to == pin).count()
-    }
-
-    /// The rows of a leg with their points, in the order it passes them.
-    pub fn points(&self, laid: &Laid) -> Vec<(u16, Point)> {
-        let (leads, round) = (self.leads, 2 * self.bights);
-        (1..leads)
-            .map(|step| {
-                let row = if laid.rises() { step } else { leads - step };
-                (row, ((laid.start + step) % round, row))
-            })
-            .collect()
-    }
-
-    fn pin(&self, top: bool, x: u16) -> Pin {
-        let stagger = if top { self.leads % 2 } else { 0 };
-        let round = 2 * self.bights;
-        let number = (x + round - stagger) % round / 2 + 1;
-        if top {
-            Pin::top(number)
-        } else {
-            Pin::bottom(number)
-        }
     }
 }
 

@@ -71,6 +71,8 @@ pub enum FitSection {
     Doubled,
     /// The best tripled knots.
     Tripled,
+    /// The best interwoven knots, beside plain ones.
+    Interwoven,
     /// What else comes out as long as asked.
     Further,
     /// What comes out a little shorter or longer than asked.

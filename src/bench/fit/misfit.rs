@@ -2,7 +2,7 @@
 
 use super::search::{Candidate, cord_for, shapes, tube_length};
 use super::{FitFilter, FitWish};
-use crate::bench::tube_rules::{room_needed, takes};
+use crate::bench::tube_rules::{ring_needed, room_needed, takes};
 use crate::bench::{Counts, Millimetres, Tube, pinning};
 use crate::knot::Lattice;
 
@@ -65,6 +65,15 @@ pub enum Misfit {
         /// Pins no thicker than this would do as well, if any would.
         pin_at_most: Option<Millimetres>,
     },
+    /// Knots would fit, but the rings are too narrow for the rows of pins of nested bights.
+    RingTooNarrow {
+        /// Width of a ring.
+        ring: Millimetres,
+        /// Bights nested at each rim: rows of pins.
+        nested: u16,
+        /// The least that would do.
+        needed: Millimetres,
+    },
     /// Knots would fit, but the rings do not stand far enough apart on the tube.
     TubeTooShort {
         /// Length of the tube.
@@ -105,6 +114,10 @@ pub fn why_nothing_fits(wish: &FitWish) -> Vec<Misfit> {
     if cord > object {
         return vec![Misfit::CordThickerThanObject { cord, object }];
     }
+    // Of plain knots alone it could be said though an interwoven one fits.
+    if wish.beside().is_some() && !super::fit(wish).is_empty() {
+        return Vec::new();
+    }
     let (wanted, others): (Vec<Candidate>, Vec<Candidate>) =
         shapes(wish).partition(|candidate| wish.filter.takes(candidate.counts));
     if wanted.is_empty() {
@@ -134,7 +147,7 @@ fn no_shape(wish: &FitWish) -> Misfit {
     let wanted = wish.object.cover;
     // 2 leads, 2 bights, 1 pass: the fewest cords, and so the narrowest knot there is. It goes
     // round any object that is as thick as the cord.
-    let nested = wish.filter.nested;
+    let nested = wish.nested();
     let narrowest = Lattice::plain(2, 2)
         .and_then(|plain| plain.interwoven(nested, nested))
         .and_then(|lattice| Counts::on(lattice, 1))
@@ -189,7 +202,7 @@ fn not_on_this_tube(wish: &FitWish, tube: &Tube, shapes: &[Candidate]) -> Misfit
         would_fit.sort_unstable();
         would_fit.dedup();
         // Nested bights need as many rows in line.
-        let nested = wish.filter.nested;
+        let nested = wish.nested();
         let takes_nested = |bights: &u16| {
             [2, 3].iter().any(|leads| {
                 let lattice = Lattice::plain(*leads, *bights);
@@ -207,6 +220,20 @@ fn not_on_this_tube(wish: &FitWish, tube: &Tube, shapes: &[Candidate]) -> Misfit
         };
     }
     let by_length = |one: &Millimetres, other: &Millimetres| one.get().total_cmp(&other.get());
+    let rings = on_a_row
+        .iter()
+        .map(|candidate| ring_needed(candidate.counts, tube, wish.cord));
+    let narrow: Option<Vec<Millimetres>> = rings.collect();
+    if let (Some(needed), Some(ring)) = (
+        narrow.and_then(|needed| needed.into_iter().min_by(by_length)),
+        tube.ring_width(),
+    ) {
+        return Misfit::RingTooNarrow {
+            ring,
+            nested: wish.nested(),
+            needed,
+        };
+    }
     let (roomy, thin): (Vec<_>, Vec<_>) = on_a_row
         .into_iter()
         .partition(|candidate| takes(candidate.counts, tube, wish.cord));

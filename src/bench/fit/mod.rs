@@ -16,7 +16,8 @@ pub use wish::{FitFilter, FitWish, WeaveChoice};
 ///
 /// A knot answers when the length to be covered lies within its range of widths, or misses it by
 /// no more than the tolerance; it is then drawn up to that length, or as near as it goes. They
-/// come section by section, see [`FitSection`].
+/// come section by section, see [`FitSection`]. When nothing is said of nested bights, only the best
+/// interwoven knots are among them.
 /// Empty when nothing fits; [`why_nothing_fits`] says why.
 ///
 /// # Examples
@@ -29,5 +30,16 @@ pub use wish::{FitFilter, FitWish, WeaveChoice};
 /// assert!(answers.iter().all(|answer| answer.range.contains(answer.shape.width)));
 /// ```
 pub fn fit(wish: &FitWish) -> Vec<FitAnswer> {
-    order::sorted(wish, search::answers(wish))
+    let mut answers = search::answers(wish);
+    let Some(beside) = wish.beside() else {
+        return order::sorted(wish, answers);
+    };
+    answers.extend(search::untimed_answers(&beside));
+    let mut answers = order::sorted(wish, answers);
+    for answer in &mut answers {
+        if answer.section == FitSection::Interwoven {
+            search::time(&beside, answer);
+        }
+    }
+    answers
 }

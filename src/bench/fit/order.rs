@@ -3,7 +3,7 @@
 //! What a good master would offer comes first. Each knot has faults, weighed against one
 //! another ([`fault`]); the best of every usual group (long single, doubled, tripled) are
 //! dealt out before the rest, so that the first handful is a choice between kinds of work and not
-//! five of a kind. What only comes near the length asked for follows those that come out so long,
+//! five of a kind. The best interwoven knots follow them. What only comes near the length asked for follows those that come out so long,
 //! and a knot that the tube hampers comes after all others. All weights are *common
 //! practice, no source*; the tests hold the order to what a tyer would take for a stick, a fob, a
 //! bottle, a tiller and a rail.
@@ -19,8 +19,11 @@ pub const FAULT_STEP: f64 = 0.02;
 const DEALT: usize = 2;
 /// … unless their fault is so much more than the least of all.
 const REACH: f64 = 0.35;
-/// Where the sections come that follow those of the groups.
-const LAST: usize = 6;
+/// Where the sections come that follow those of the three usual groups: the first of them that of the
+/// interwoven knots.
+const LAST: usize = 3;
+/// The place of an interwoven knot among the groups that are dealt out.
+const INTERWOVEN: usize = 4;
 
 /// What each fault weighs.
 struct Weights {
@@ -109,17 +112,26 @@ fn doublings(number: f64) -> f64 {
 }
 
 /// The answers in the order in which they are offered, each in its section.
+///
+/// Of interwoven knots beside plain ones only those stay that are dealt out: who wants more of them
+/// asks for them.
 pub(super) fn sorted(wish: &FitWish, mut answers: Vec<FitAnswer>) -> Vec<FitAnswer> {
     // Answers are large, so their places are sorted and they themselves are moved once.
     let mut places: Vec<(ByFault, usize)> = answers.iter().map(ByFault::of).zip(0..).collect();
     places.sort_unstable();
     let reaches = |answer: &FitAnswer| answer.reaches(wish.object.cover);
-    let best = places.iter().find(|&&(_, at)| {
-        let answer = &answers[at];
-        reaches(answer) && !answer.is_hampered
-    });
-    let least = best.map_or(0.0, |&(_, at)| answers[at].fault);
-    let mut met = [0; 4];
+    let is_beside = |answer: &FitAnswer| {
+        wish.filter.nested.is_none() && answer.counts.lattice().is_interwoven()
+    };
+    let good = || {
+        let answers = places.iter().map(|&(_, at)| &answers[at]);
+        answers.filter(|answer| reaches(answer) && !answer.is_hampered)
+    };
+    let best = good().find(|answer| !is_beside(answer));
+    let least = best
+        .or_else(|| good().next())
+        .map_or(0.0, |best| best.fault);
+    let mut met = [0; INTERWOVEN + 1];
     // The groups' sections, in the order of their best.
     let mut dealt: Vec<FitSection> = Vec::new();
     for &(_, at) in &places {
@@ -127,10 +139,15 @@ pub(super) fn sorted(wish: &FitWish, mut answers: Vec<FitAnswer>) -> Vec<FitAnsw
         answer.section = if answer.is_hampered {
             FitSection::Hampered
         } else if reaches(answer) {
-            let turn = &mut met[answer.group() as usize];
+            let turn = &mut met[if is_beside(answer) {
+                INTERWOVEN
+            } else {
+                answer.group() as usize
+            }];
             *turn += 1;
             let is_dealt = *turn <= DEALT && answer.fault <= least + REACH;
             match answer.group() {
+                _ if is_dealt && is_beside(answer) => FitSection::Interwoven,
                 FitGroup::Single if is_dealt => FitSection::Single,
                 FitGroup::Doubled if is_dealt => FitSection::Doubled,
                 FitGroup::Tripled if is_dealt => FitSection::Tripled,
@@ -139,14 +156,23 @@ pub(super) fn sorted(wish: &FitWish, mut answers: Vec<FitAnswer>) -> Vec<FitAnsw
         } else {
             FitSection::Near
         };
-        if !dealt.contains(&answer.section) {
+        let is_usual = matches!(
+            answer.section,
+            FitSection::Single | FitSection::Doubled | FitSection::Tripled
+        );
+        if is_usual && !dealt.contains(&answer.section) {
             dealt.push(answer.section);
         }
     }
+    places.retain(|&(_, at)| {
+        let answer = &answers[at];
+        !is_beside(answer) || answer.section == FitSection::Interwoven
+    });
     let nth = |section: FitSection| match section {
-        FitSection::Further => LAST,
-        FitSection::Near => LAST + 1,
-        FitSection::Hampered => LAST + 2,
+        FitSection::Interwoven => LAST,
+        FitSection::Further => LAST + 1,
+        FitSection::Near => LAST + 2,
+        FitSection::Hampered => LAST + 3,
         group => dealt
             .iter()
             .position(|other| *other == group)

@@ -34,6 +34,15 @@ impl Candidate {
 
 /// Every answer, in no order.
 pub(super) fn answers(wish: &FitWish) -> Vec<FitAnswer> {
+    let mut answers = untimed_answers(wish);
+    for answer in &mut answers {
+        time(wish, answer);
+    }
+    answers
+}
+
+/// The same before tucks and time are told, which the order does not go by and which takes long.
+pub(super) fn untimed_answers(wish: &FitWish) -> Vec<FitAnswer> {
     let is_taken = |round: &Round| {
         wish.tube
             .is_none_or(|tube| takes(round.two, tube, wish.cord))
@@ -53,28 +62,33 @@ fn answer(wish: &FitWish, candidate: &Candidate) -> Option<FitAnswer> {
     if wish.cord_at_hand.is_some_and(|at_hand| cord > at_hand) {
         return None;
     }
-    let run = wish.weave.run(counts.nested());
-    let [begun_with_over, twin] = counts.tucks(run);
-    let is_twin = wish.weave == WeaveChoice::FewestTucks && twin < begun_with_over;
-    let (tucks, other_tucks) = if is_twin {
-        (twin, begun_with_over)
-    } else {
-        (begun_with_over, twin)
-    };
     Some(FitAnswer {
         counts: *counts,
-        run,
-        is_twin,
+        run: wish.weave.run(counts.nested()),
+        is_twin: false,
         shape,
         range: *range,
         cord,
-        tucks,
-        other_tucks,
-        minutes: wish.pace.minutes(counts.legs(), tucks),
+        tucks: 0,
+        other_tucks: 0,
+        minutes: 0.0,
         fault: fault(wish, *counts, &shape, range),
         is_hampered,
         section: FitSection::Further,
     })
+}
+
+/// Counts the tucks of an answer, begun so that they are fewest where that is wished for, and the minutes
+/// that they take.
+pub(super) fn time(wish: &FitWish, answer: &mut FitAnswer) {
+    let [begun_with_over, twin] = answer.counts.tucks(answer.run);
+    answer.is_twin = wish.weave == WeaveChoice::FewestTucks && twin < begun_with_over;
+    (answer.tucks, answer.other_tucks) = if answer.is_twin {
+        (twin, begun_with_over)
+    } else {
+        (begun_with_over, twin)
+    };
+    answer.minutes = wish.pace.minutes(answer.counts.legs(), answer.tucks);
 }
 
 /// Every knot of the right width and cover, whatever its tube and cord, and whether it is wanted.
@@ -102,7 +116,7 @@ fn rounds(wish: &FitWish) -> impl Iterator<Item = Round> {
 }
 
 fn counts(wish: &FitWish, leads: u16, bights: u16, passes: u16) -> Option<Counts> {
-    let nested = wish.filter.nested;
+    let nested = wish.nested();
     let lattice = Lattice::plain(leads, bights).ok()?;
     let counts = Counts::on(lattice.interwoven(nested, nested).ok()?, passes).ok()?;
     Some(counts.interlaced(wish.weave.interlacing(nested)))
@@ -115,7 +129,7 @@ fn candidates(wish: &FitWish, Round { two, spacings }: Round) -> impl Iterator<I
     let widest = wish.object.cover.get() + wish.tolerance.get();
     // One more, for the sake of rounding.
     let most = most(spacings.leads_of(widest) + 2.0, 2).unwrap_or(0);
-    let nested = wish.filter.nested;
+    let nested = wish.nested();
     let run = wish.weave.run(nested);
     // The rows of a knot are its leads, or of nested ones so many times as many and more.
     (2..=(most / nested).min(MOST_LEADS_AND_BIGHTS))

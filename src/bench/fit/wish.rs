@@ -44,8 +44,10 @@ pub struct FitWish<'a> {
     pub filter: FitFilter,
     /// Tails and holding.
     pub allowances: Allowances,
-    /// What the tyer's log says.
+    /// What the tyer's log says of ties in the weave that is looked for.
     pub corrections: Corrections,
+    /// What it says of the interwoven knots that are offered beside plain ones.
+    pub interwoven_corrections: Corrections,
     /// How fast the tyer works.
     pub pace: TyingPace,
 }
@@ -94,9 +96,9 @@ impl WeaveChoice {
 pub struct FitFilter {
     /// Only knots of so many passes.
     pub passes: Option<u16>,
-    /// Bights nested at each rim: 1 for plain knots, more for interwoven ones, in which all cords have
-    /// the same leads.
-    pub nested: u16,
+    /// Bights nested at each rim: 1 for plain knots alone, more for interwoven ones, in which all cords
+    /// have the same leads. When nothing is said, plain knots and the best of two nests.
+    pub nested: Option<u16>,
     /// Only knots of so many leads or more.
     pub least_leads: u16,
     /// Only knots of so many bights or more.
@@ -112,7 +114,7 @@ impl Default for FitFilter {
     fn default() -> Self {
         Self {
             passes: None,
-            nested: 1,
+            nested: None,
             least_leads: 2,
             least_bights: 2,
             one_cord: false,
@@ -122,6 +124,10 @@ impl Default for FitFilter {
 }
 
 impl FitFilter {
+    /// Bights nested in the interwoven knots that are offered beside plain ones: the second cord laced
+    /// through the first is what is tied most. *Common practice, no source.*
+    pub const BESIDE: u16 = 2;
+
     /// Whether a knot is wanted.
     ///
     /// # Examples
@@ -134,7 +140,11 @@ impl FitFilter {
     /// ```
     pub fn takes(&self, counts: Counts) -> bool {
         self.passes.is_none_or(|passes| passes == counts.passes())
-            && counts.nested() == self.nested
+            && self
+                .nested
+                .map_or(counts.nested() <= Self::BESIDE, |nested| {
+                    nested == counts.nested()
+                })
             && counts.leads() >= self.least_leads
             && counts.bights() >= self.least_bights
             && !(self.one_cord && counts.strands() > 1)
@@ -158,8 +168,30 @@ impl FitWish<'_> {
             filter: FitFilter::default(),
             allowances: Allowances::default(),
             corrections: Corrections::default(),
+            interwoven_corrections: Corrections::default(),
             pace: TyingPace::USUAL,
         }
+    }
+
+    /// Bights nested at each rim of the knots that are looked for first.
+    pub(super) fn nested(&self) -> u16 {
+        self.filter.nested.unwrap_or(1)
+    }
+
+    /// The wish for the interwoven knots that are offered beside the plain ones, unless it says which
+    /// are wanted.
+    pub(super) fn beside(&self) -> Option<Self> {
+        let filter = FitFilter {
+            nested: Some(FitFilter::BESIDE),
+            ..self.filter
+        };
+        // Every nest is a cord of its own.
+        let is_open = self.filter.nested.is_none() && !self.filter.one_cord;
+        is_open.then(|| Self {
+            filter,
+            corrections: self.interwoven_corrections,
+            ..self.clone()
+        })
     }
 
     pub(super) fn braid(&self, counts: Counts) -> Braid {

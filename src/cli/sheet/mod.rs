@@ -200,12 +200,12 @@ impl SheetArgs {
             let sentence = words.plainly("sheet-tube-missing", &[]);
             return Err(Complaint::input(sentence));
         };
-        paper::check_strip(plan, &tube, &layout, paper).map_err(|error| refused(&error, words))?;
         let plan = if self.setup.names_tube_and_cord() {
             &self.setup.equip(plan.clone(), words)?
         } else {
             plan
         };
+        paper::check_strip(plan, &tube, &layout, paper).map_err(|error| refused(&error, words))?;
         Ok(paper::strip(plan, &tube, &layout, paper, words))
     }
 

@@ -12,7 +12,7 @@ use super::options::{KnotOptions, at_once, checks};
 use super::print::{json, print};
 use super::setup_options::SetupOptions;
 use crate::guide::{AtOnce, Script, What};
-use crate::words::{Detail, Words};
+use crate::words::{Detail, Shown, Words};
 
 #[derive(Args)]
 pub(super) struct StepsOptions {
@@ -113,13 +113,32 @@ fn write_text(out: &mut impl Write, script: &Script, words: &Words) -> io::Resul
         if section.replace(here) != Some(here) {
             writeln!(out)?;
         }
-        let mut columns = vec![format!("{:30}", shown.phase), format!("{:26}", shown.line)];
-        let marks: Vec<&str> = shown.marks.iter().map(|mark| mark.text.as_str()).collect();
-        if !marks.is_empty() {
-            columns.push(marks.join(", "));
+        let number = (index + 1).to_string();
+        let things = words.things_on_page(&step);
+        if things.len() < 2 {
+            write_row(out, &number, &shown.phase, &shown)?;
+            continue;
         }
-        columns.extend(shown.notes);
-        writeln!(out, "{:4}  {}", index + 1, columns.join("  "))?;
+        // Of several on a page each has a row, with its own notes.
+        for (nth, thing) in things.iter().enumerate() {
+            let (number, phase) = if nth == 0 {
+                (number.as_str(), shown.phase.as_str())
+            } else {
+                ("", "")
+            };
+            write_row(out, number, phase, thing)?;
+        }
     }
     Ok(())
+}
+
+/// A row of the text: which step, in which phase, what is to be done, and what else there is to say.
+fn write_row(out: &mut impl Write, number: &str, phase: &str, shown: &Shown) -> io::Result<()> {
+    let mut columns = vec![format!("{phase:30}"), format!("{:26}", shown.line)];
+    let marks: Vec<&str> = shown.marks.iter().map(|mark| mark.text.as_str()).collect();
+    if !marks.is_empty() {
+        columns.push(marks.join(", "));
+    }
+    columns.extend(shown.notes.iter().cloned());
+    writeln!(out, "{number:>4}  {}", columns.join("  ").trim_end())
 }

@@ -37,6 +37,8 @@ pub struct BeginStep {
     /// Whether it is the first cord of an interwoven knot, or the first that is nested in those
     /// before.
     pub begins_a_nest: bool,
+    /// Whether all passes of its cord are laid before the next cord begins.
+    pub is_tied_whole: bool,
     /// Whether the weave leaves a fault at the rims, to be told once.
     pub is_uneven: bool,
     /// What the tyer calls the cord.

@@ -149,9 +149,11 @@ pub enum Task {
     },
     /// Number the pins on tape that comes off again.
     Number {
-        /// Pins on each ring.
+        /// Pins in each row.
         pins: u16,
-        /// Tape for both rings.
+        /// Rows of pins at each rim: more than one where bights are nested.
+        rows: u16,
+        /// Tape for every row of both rims.
         tape: Millimetres,
     },
     /// Cut the cord to length.

@@ -18,7 +18,7 @@ pub enum PlanFilter {
     Weave,
     /// What the cord is like.
     Firm,
-    /// Plain knots, or those of so many bights nested at each rim.
+    /// Plain knots and the best interwoven ones, or those of so many bights nested at each rim.
     Nested,
 }
 
@@ -125,10 +125,10 @@ impl Filters {
                 }
             }
             PlanFilter::Nested => {
-                new.nested = if new.nested < MOST_NESTED {
-                    new.nested + 1
-                } else {
-                    all.nested
+                new.nested = match new.nested {
+                    None => Some(1),
+                    Some(MOST_NESTED..) => None,
+                    Some(nested) => Some(nested + 1),
                 };
             }
             PlanFilter::Firm => {
@@ -148,10 +148,7 @@ impl Filters {
             PlanFilter::OneCord => u32::from(self.filter.one_cord),
             PlanFilter::MostLegs => self.filter.most_legs.unwrap_or(0),
             PlanFilter::Weave => u32::from(self.weave != WeaveChoice::FewestTucks),
-            PlanFilter::Nested => match self.filter.nested {
-                1 => 0,
-                nested => nested.into(),
-            },
+            PlanFilter::Nested => self.filter.nested.map_or(0, u32::from),
             PlanFilter::Firm => match self.firmness {
                 None => 0,
                 Some(Firmness::Hard) => 1,
@@ -166,11 +163,7 @@ impl Filters {
         let give = self.firmness.map_or(question.cord.give, Into::into);
         FitQuestion {
             filter: self.filter,
-            weave: match (self.weave, self.filter.nested) {
-                // As many as are nested: so each cord is by itself over one, under one.
-                (WeaveChoice::Run(_), nested) => WeaveChoice::Run(nested),
-                (fewest, _) => fewest,
-            },
+            weave: self.weave,
             cord: Cord {
                 give,
                 ..question.cord

@@ -15,4 +15,4 @@ pub use card::{Card, CardEnd, CardSection, LegLine};
 pub use page::{DOTS, Paper, SheetPage};
 pub use pdf::{pdf, pdf_while};
 pub use stage::{FramePlan, StageSheet};
-pub use strip::{StripRing, StripSheet, StripTexts};
+pub use strip::{StripRow, StripSheet, StripTexts};
