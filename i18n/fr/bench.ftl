@@ -244,7 +244,7 @@ fit-section = { $section ->
 # Below the table, where a range begins with “~”.
 fit-unsure = ~ : serré à fond, un tel nœud peut être jusqu’à un cinquième plus étroit, car ses cordons se rapprochent plus que ne le dit la règle.
 # Below the table, when interwoven knots are among plain ones. $nested: bights nested in them.
-fit-interwoven = Les nœuds entrelacés ont des ganses emboîtées l’une dans l’autre, un cordon pour chacune : « --nested { $nested } » en montre davantage.
+fit-interwoven = Les nœuds entrelacés ont des ganses emboîtées l’une dans l’autre, un cordon pour chacune : « --nested { $nested } » en montre davantage.
 fit-more = « --most { $count } » les montre tous.
 # Below the table.
 # $pace: own when the log knows the tyer’s, or usual.

@@ -319,33 +319,19 @@ impl Knot {
     pub fn leg_to(&self, pin: Pin) -> Leg {
         // A leg moves as many pins on as any other of its nest and heading, so walk back by that much.
         let (rim, nest) = (pin.rim.opposite(), self.nest_from(pin));
-        let from = wrapped(
-            pin.number - 1 + self.bights() - self.shift(nest, rim),
-            self.bights(),
-        );
+        let shift = nest.shifts[usize::from(rim == Rim::Top)];
+        let from = wrapped(pin.number - 1 + self.bights() - shift, self.bights());
         match rim {
             Rim::Bottom => self.rising(nest, from),
             Rim::Top => self.falling(nest, from),
         }
     }
 
-    /// How many pins on, round the tube, a leg of this nest lands that leaves this rim.
-    ///
-    /// A leg covers its leads in half distances from pin to pin. With odd leads the top pins stand
-    /// half of one on, so a rising leg lands half short of that many and a falling leg half beyond.
-    pub(super) const fn shift(&self, nest: Nest, leaving: Rim) -> u16 {
-        let pins = match leaving {
-            Rim::Bottom => nest.leads / 2,
-            Rim::Top => nest.leads.div_ceil(2),
-        };
-        pins % self.bights()
-    }
-
     /// The rising leg of this nest that leaves bottom pin `index`, counted from 0.
     pub(super) fn rising(&self, nest: Nest, index: u16) -> Leg {
         let [bottom, top] = nest.rows.map(|row| self.lattice.pin_row(row));
         Leg {
-            strand: nest.before + index % nest.strands + 1,
+            strand: nest.strand_at(index),
             number: 2 * self.round_of(nest, index) + 1,
             from: Pin::bottom(index + 1).in_row(bottom),
             to: Pin::top(self.lands(nest, index) + 1).in_row(top),
@@ -355,11 +341,11 @@ impl Knot {
     /// The falling leg of this nest that leaves top pin `index`, counted from 0.
     pub(super) fn falling(&self, nest: Nest, index: u16) -> Leg {
         let bights = self.bights();
-        let rose_from = wrapped(index + bights - self.shift(nest, Rim::Bottom), bights);
+        let rose_from = wrapped(index + bights - nest.shifts[0], bights);
         let [bottom, top] = nest.rows.map(|row| self.lattice.pin_row(row));
-        let lands = wrapped(index + self.shift(nest, Rim::Top), bights);
+        let lands = wrapped(index + nest.shifts[1], bights);
         Leg {
-            strand: nest.before + rose_from % nest.strands + 1,
+            strand: nest.strand_at(rose_from),
             number: 2 * self.round_of(nest, rose_from) + 2,
             from: Pin::top(index + 1).in_row(top),
             to: Pin::bottom(lands + 1).in_row(bottom),
@@ -374,7 +360,7 @@ impl Knot {
 
     /// The top pin, counted from 0, on which the leg of this nest from bottom pin `index` lands.
     fn lands(&self, nest: Nest, index: u16) -> u16 {
-        wrapped(index + self.shift(nest, Rim::Bottom), self.bights())
+        wrapped(index + nest.shifts[0], self.bights())
     }
 }
 

@@ -57,9 +57,24 @@ pub struct Nest {
     pub rows: [u8; 2],
     /// The height of the bottom pins and of the top pins, in rows of crossings.
     pub heights: [u16; 2],
+    /// How many pins on, round the tube, a leg lands that leaves the bottom rim, and one that leaves the
+    /// top rim. A leg covers its leads in half distances from pin to pin. With odd leads the top pins
+    /// stand half of one on, so a rising leg lands half short of that many and a falling leg half beyond.
+    pub(super) shifts: [u16; 2],
 }
 
 impl Nest {
+    /// The strand of a leg that leaves bottom pin `index`, counted from 0.
+    pub(super) const fn strand_at(self, index: u16) -> u16 {
+        // Mostly there is one, and a division takes long.
+        let own = if self.strands == 1 {
+            0
+        } else {
+            index % self.strands
+        };
+        self.before + own + 1
+    }
+
     /// Whether its cords pass this row of crossings between their pins.
     pub(super) const fn passes(self, row: u16) -> bool {
         self.heights[0] < row && row < self.heights[1]
@@ -177,6 +192,7 @@ impl Lattice {
             };
         let top = self.lands_in(row);
         Nest {
+            shifts: [leads / 2 % self.bights, leads.div_ceil(2) % self.bights],
             leads,
             strands: common_divisor(leads, self.bights),
             before,

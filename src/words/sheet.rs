@@ -10,7 +10,7 @@ use super::step_args::{by_fingers, crossing_args, lay_args};
 use super::{Units, Words};
 use crate::bench::{Layout, Millimetres, RingPins, Tube};
 use crate::guide::{LayStep, Plan, Script, Task, What};
-use crate::knot::{Crossing, Hand, Pin, Rim};
+use crate::knot::{Crossing, Pin, Rim};
 
 impl Words {
     /// The sentences of a card on how a tie is worked and where its pins go.

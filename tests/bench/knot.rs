@@ -23,7 +23,7 @@ const LARGEST: [(u16, u16); 4] = [(998, 999), (999, 998), (999, 999), (999, 2)];
 
 /// Bights nested, leads and bights of interwoven knots, and a plain knot with as many rows and legs.
 const INTERWOVEN: [(u16, (u16, u16), (u16, u16)); 3] = [
-    (2, (5, 8), (12, 16)),
+    (2, (5, 8), (9, 16)),
     (2, (498, 499), (998, 998)),
     (9, (109, 110), (997, 990)),
 ];
