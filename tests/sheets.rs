@@ -211,7 +211,7 @@ fn strips_of_nested_bights_have_the_marks_of_every_row() {
         made(
             &folder,
             name,
-            &[&["strip", "--dpi", "200"], &knot[..]].concat(),
+            &[&["strip", "--dpi", "120"], &knot[..]].concat(),
         );
         let reach = inside[inside.len() - 1];
         let (first, last) = (62.0 + 30.0 * 0.56, 62.0 + 30.0 * 0.56 + reach);
@@ -219,7 +219,7 @@ fn strips_of_nested_bights_have_the_marks_of_every_row() {
         assert!(!folder.path().join(format!("{stem}-3.png")).exists());
         for (page, is_top) in [(1, true), (2, false)] {
             let page = Paint::read(&folder.path().join(format!("{stem}-{page}.png")));
-            let below = page.runs(62.0 + 30.0 + reach - 2.0, 200.0);
+            let below = page.runs(62.0 + 30.0 + reach - 2.0, 120.0);
             let round = tube.trim_end_matches("mm").parse::<f64>().unwrap() * std::f64::consts::PI;
             assert_eq!(below.len(), 4 + 2, "{name}: {below:?}");
             let pins = &below[1..5];
@@ -231,7 +231,7 @@ fn strips_of_nested_bights_have_the_marks_of_every_row() {
             }
             // Between two pins a line of dots meets the edges and the rows, and nothing else.
             let between = pins[2] + round / 4.0 * 0.35;
-            let lines = page.down(between, 200.0, 60.0, 62.0 + 30.0 + reach + 1.0);
+            let lines = page.down(between, 120.0, 60.0, 62.0 + 30.0 + reach + 1.0);
             let rows: Vec<f64> = inside
                 .iter()
                 .map(|inside| {
@@ -257,7 +257,7 @@ fn strips_of_nested_bights_have_the_marks_of_every_row() {
             }
             // A little above the middle of its mark each pin of a row is met on the left and right.
             for (nth, row) in rows.iter().enumerate() {
-                let across = page.runs(row - 1.2, 200.0);
+                let across = page.runs(row - 1.2, 120.0);
                 let holes = holes[nth.min(1)];
                 let radius = 2.0_f64.min(0.3 * round / f64::from(holes));
                 if radius < 1.4 {
@@ -277,11 +277,11 @@ fn strips_of_nested_bights_have_the_marks_of_every_row() {
     }
     // Without a cord nobody knows how far apart they stand: the marks of one row serve for all.
     let bare = [
-        "strip", "--leads", "3", "--bights", "4", "--nested", "2", "--tube", "60mm", "--dpi", "200",
+        "strip", "--leads", "3", "--bights", "4", "--nested", "2", "--tube", "60mm", "--dpi", "120",
     ];
     let page = Paint::read(&made(&folder, "bare.png", &bare));
     for down in BELOW_HOLES {
-        assert_eq!(page.runs(down, 200.0).len(), 4 + 2);
+        assert_eq!(page.runs(down, 120.0).len(), 4 + 2);
     }
 }
 

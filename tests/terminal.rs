@@ -243,6 +243,83 @@ fn the_text_tells_the_same_steps_to_a_reader() {
     }
 }
 
+/// Of several things on a page each has a row with its own notes.
+#[test]
+fn the_text_keeps_what_belongs_to_a_thing_in_its_row() {
+    let output = marlinspeak(&[
+        "steps", "--leads", "3", "--bights", "4", "--tube", "60mm", "--cord", "3mm",
+    ]);
+    let text = String::from_utf8(output.stdout).unwrap();
+    let row = |thing: &str| {
+        let mut rows = text.lines().filter(|line| line.contains(thing));
+        let row = rows.next().unwrap();
+        assert!(rows.next().is_none(), "{thing}: {text}");
+        row
+    };
+    assert!(row("Tube, 60 mm").starts_with("   1  What you need, 1 to "));
+    assert!(row("3 mm thick").trim_start().starts_with("Cord, "));
+    assert!(
+        row("As long as the tube is round")
+            .trim_start()
+            .starts_with("Paper strip, 188 mm")
+    );
+    assert!(row("Knife or scissors").starts_with("      "));
+    // Each step still has one number.
+    let numbered = text.lines().skip(1).filter(|line| {
+        line.get(..4)
+            .is_some_and(|number| number.trim().parse::<u32>().is_ok())
+    });
+    let document = document(&[
+        "--leads", "3", "--bights", "4", "--tube", "60mm", "--cord", "3mm",
+    ]);
+    assert_eq!(
+        numbered.count(),
+        document["steps"].as_array().unwrap().len()
+    );
+}
+
+/// Laid pass by pass, no cord is tied whole before the next.
+#[test]
+fn what_is_said_of_the_first_cord_is_true_of_the_order() {
+    let begun = |more: &[&str]| {
+        let knot = [
+            "--leads", "3", "--bights", "4", "--nested", "2", "--passes", "2",
+        ];
+        let document = document(&[&knot[..], more].concat());
+        let steps = document["steps"].as_array().unwrap().clone();
+        let laid: Vec<_> = steps
+            .iter()
+            .filter(|step| step["kind"] == "lay")
+            .map(|step| [step["strand"].clone(), step["pass"].clone()])
+            .collect();
+        let after_first = laid
+            .iter()
+            .find(|turn| turn[0] != 1 || turn[1] != 1)
+            .cloned();
+        let begin = steps
+            .into_iter()
+            .find(|step| step["kind"] == "begin")
+            .unwrap();
+        (
+            begin["say"].as_str().unwrap().to_owned(),
+            after_first.unwrap(),
+        )
+    };
+    let (say, next) = begun(&[]);
+    assert!(
+        say.contains("Tie this cord whole, before the next is laced through it."),
+        "{say}"
+    );
+    assert_eq!(next, [1, 2]);
+    let (say, next) = begun(&["--order", "passes"]);
+    assert!(!say.contains("whole"), "{say}");
+    assert!(
+        say.contains("Lay the first pass of this cord, before the next is laced through it"),
+        "{say}"
+    );
+    assert_eq!(next, [2, 1]);
+}
+
 /// 20 of the 28 crossings of the worked example 5 × 7 are tucks; begun with under they are 8. 3 × 4 has 3
 /// of 8 as it is.
 #[test]

@@ -135,11 +135,18 @@ strip-half-hole = Dreh zuerst den Kopfring ein halbes Loch weiter, in der Richtu
 
 # How far the rows of pins stand from each other. $rings: yes when the tube has rings. $known: no when no cord
 # is named, from which $spacing comes.
+# $rows: rows of pins at each rim, more than one where bights are nested.
 strip-spacing = { $known ->
         [no] Wie weit die Ringe auseinander stehen, hängt von der Schnur ab: Nenne sie auch (--cord), dann steht es hier.
        *[yes] { $rings ->
-            [yes] Die Ringe so setzen, dass ihre Reihen von Stiften { $spacing } auseinander stehen.
-           *[no] Die beiden Reihen von Stiften stehen { $spacing } auseinander.
+            [yes] Die Ringe so setzen, dass { $rows ->
+                [1] ihre Reihen von Stiften
+               *[other] ihre äußersten Reihen von Stiften
+            } { $spacing } auseinander stehen.
+           *[no] { $rows ->
+                [1] Die beiden Reihen von Stiften
+               *[other] Die beiden äußersten Reihen von Stiften
+            } stehen { $spacing } auseinander.
         }
     }
 

@@ -135,11 +135,18 @@ strip-half-hole = First turn the top ring half a hole on, the way the cord trave
 
 # How far the rows of pins stand from each other. $rings: yes when the tube has rings. $known: no when no cord
 # is named, from which $spacing comes.
+# $rows: rows of pins at each rim, more than one where bights are nested.
 strip-spacing = { $known ->
         [no] How far apart the rings stand depends on the cord: name it too (--cord), and it is written here.
        *[yes] { $rings ->
-            [yes] Set the rings so that their rows of pins stand { $spacing } apart.
-           *[no] The two rows of pins stand { $spacing } apart.
+            [yes] Set the rings so that { $rows ->
+                [1] their rows of pins
+               *[other] their outermost rows of pins
+            } stand { $spacing } apart.
+           *[no] { $rows ->
+                [1] The two rows of pins
+               *[other] The two outermost rows of pins
+            } stand { $spacing } apart.
         }
     }
 

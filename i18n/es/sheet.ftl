@@ -135,11 +135,18 @@ strip-half-hole = Gira antes el anillo de la cabeza medio agujero más allá, en
 
 # How far the rows of pins stand from each other. $rings: yes when the tube has rings. $known: no when no cord
 # is named, from which $spacing comes.
+# $rows: rows of pins at each rim, more than one where bights are nested.
 strip-spacing = { $known ->
         [no] A qué distancia van los anillos depende del cabo: indícalo también (--cord) y saldrá escrito aquí.
        *[yes] { $rings ->
-            [yes] Pon los anillos de modo que sus filas de clavijas queden a { $spacing } una de otra.
-           *[no] Las dos filas de clavijas quedan a { $spacing } una de otra.
+            [yes] Pon los anillos de modo que { $rows ->
+                [1] sus filas de clavijas
+               *[other] sus filas de clavijas de más afuera
+            } queden a { $spacing } una de otra.
+           *[no] { $rows ->
+                [1] Las dos filas de clavijas
+               *[other] Las dos filas de clavijas de más afuera
+            } quedan a { $spacing } una de otra.
         }
     }
 

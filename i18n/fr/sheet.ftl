@@ -135,11 +135,18 @@ strip-half-hole = Tournez d’abord la bague de tête d’un demi-trou, dans le 
 
 # How far the rows of pins stand from each other. $rings: yes when the tube has rings. $known: no when no cord
 # is named, from which $spacing comes.
+# $rows: rows of pins at each rim, more than one where bights are nested.
 strip-spacing = { $known ->
         [no] L’écart des bagues dépend du cordon : nommez-le aussi (--cord), et il sera écrit ici.
        *[yes] { $rings ->
-            [yes] Placez les bagues de sorte que leurs rangées de picots soient à { $spacing } l’une de l’autre.
-           *[no] Les deux rangées de picots sont à { $spacing } l’une de l’autre.
+            [yes] Placez les bagues de sorte que { $rows ->
+                [1] leurs rangées de picots
+               *[other] leurs rangées de picots les plus en dehors
+            } soient à { $spacing } l’une de l’autre.
+           *[no] { $rows ->
+                [1] Les deux rangées de picots
+               *[other] Les deux rangées de picots les plus en dehors
+            } sont à { $spacing } l’une de l’autre.
         }
     }
 

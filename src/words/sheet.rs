@@ -188,7 +188,7 @@ impl Words {
         ));
         let args = fluent_args! {
             "rings" => has_rings.selector(), "known" => spacing.is_some().selector(),
-            "spacing" => length(spacing),
+            "spacing" => length(spacing), "rows" => plan.knot().nested(),
         };
         how.push(self.text("strip-spacing", &args));
         if plan.knot().lattice().is_interwoven() {

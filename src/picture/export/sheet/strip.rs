@@ -361,7 +361,12 @@ impl StripPart {
         if let [one, other, ..] = on_page[..]
             && other - one > wide + row.mark() + 3.0
         {
-            let at = (self.x(f32::midpoint(one, other)), y - 0.8);
+            let above = if row.holes.is_empty() {
+                0.8
+            } else {
+                row.mark() / 2.0 + 0.6
+            };
+            let at = (self.x(f32::midpoint(one, other)), y - above);
             page.write(name, 2.8, Weight::Regular, Anchor::Middle, at);
         }
     }
