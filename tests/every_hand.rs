@@ -112,7 +112,7 @@ fn a_tie_is_left_by_each_means_alone() {
 }
 
 /// Every key of the tying screen.
-const ON_THE_SHEET: [&str; 18] = [
+const ON_THE_SHEET: [&str; 19] = [
     " ",
     "ArrowLeft",
     "r",
@@ -129,6 +129,7 @@ const ON_THE_SHEET: [&str; 18] = [
     "v",
     "d",
     "f",
+    "o",
     "t",
     "Escape",
 ];
@@ -165,13 +166,14 @@ fn every_key_of_a_tie_is_a_button_that_does_the_same() {
 #[test]
 fn all_keys_stand_over_every_screen_and_go_again() {
     let letter_of = |key: &'static str| letter(key);
-    let screens: [&[Key]; 6] = [
+    let screens: [&[Key]; 7] = [
         &[],
         &[letter_of("p")],
         &[letter_of("s")],
         &[letter_of("c")],
         &[letter_of("g")],
         &[letter_of("t")],
+        &[SPACE, letter_of("o")],
     ];
     for open in screens {
         for close in [Key::Named(Named::F1), Key::Named(Named::Escape)] {

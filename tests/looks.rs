@@ -44,7 +44,7 @@ fn on(hands: &mut Hands, steps: usize) {
 const SINGLE: Option<[&str; 3]> = Some(["5", "7", "1"]);
 const DOUBLED: Option<[&str; 3]> = Some(["5", "7", "2"]);
 
-const LOOKS: [Look; 21] = [
+const LOOKS: [Look; 23] = [
     ("01-first", None, |_| {}),
     ("02-form", None, |hands| hands.press(Named::Tab)),
     ("03-plan", None, |hands| {
@@ -100,6 +100,18 @@ const LOOKS: [Look; 21] = [
         on(hands, 16);
         hands.press(Named::Escape);
         letter(hands, "s");
+    }),
+    ("22-paper", SINGLE, |hands| {
+        on(hands, 16);
+        letter(hands, "o");
+    }),
+    ("23-paper-path", SINGLE, |hands| {
+        on(hands, 16);
+        letter(hands, "o");
+        for _ in 0..3 {
+            hands.press(Named::ArrowDown);
+        }
+        hands.press(Named::Enter);
     }),
 ];
 

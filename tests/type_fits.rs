@@ -214,7 +214,7 @@ fn the_longest_steps_fit_the_smallest_window_in_every_language() {
 fn every_screen_fits_the_smallest_window_in_every_language() {
     let letter = |key: &str| Key::Character(key.into());
     // What opens the screen, and what must be in sight on it: a text, and a button of the bar.
-    let screens: [(&[Key], &str, &str); 8] = [
+    let screens: [(&[Key], &str, &str); 9] = [
         (&[], "first-start-heading", "bar-next"),
         (&[Key::Named(Named::Tab)], "start-heading", "bar-next"),
         (&[letter("p")], "plan-heading", "bar-next"),
@@ -227,6 +227,11 @@ fn every_screen_fits_the_smallest_window_in_every_language() {
         ),
         (&[letter("c")], "course-heading", "bar-next"),
         (&[letter("g")], "glossary-heading", "bar-next"),
+        (
+            &[Key::Named(Named::Space), letter("o")],
+            "paper-heading",
+            "bar-next",
+        ),
     ];
     for tag in tags() {
         for (keys, id, button) in screens {

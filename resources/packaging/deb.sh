@@ -77,6 +77,7 @@ Maintainer: $(sed -n 's/^ -- \(.*\)  .*/\1/p' "$here/changelog" | head -n 1)
 Installed-Size: $(du -sk --exclude DEBIAN "$root" | cut -f1)
 Depends: $depends
 Recommends: alsa-utils, pulseaudio | pipewire-pulse
+Suggests: xdg-desktop-portal
 Section: misc
 Priority: optional
 Description: speaks and shows each step of a Turk's head, one press at a time

@@ -5,7 +5,7 @@ use std::path::PathBuf;
 use iced::{Point, Size, keyboard};
 
 use super::key_guide::Tapped;
-use super::screens::{ScreenMessage, ShelfMessage, log, plan, start};
+use super::screens::{ScreenMessage, ShelfMessage, log, paper, plan, start};
 use super::services::ServiceEvent;
 use crate::guide::SetupField;
 use crate::pedal::InputEvent;
@@ -77,6 +77,12 @@ impl Message {
     pub fn typed_on_shelf(text: &str) -> Self {
         let message = ShelfMessage::Typed(text.to_owned());
         Self::Screen(ScreenMessage::Shelf(message))
+    }
+
+    /// A path typed on the paper screen.
+    pub fn typed_on_paper(text: &str) -> Self {
+        let message = paper::Message::Typed(text.to_owned());
+        Self::Screen(ScreenMessage::Paper(message))
     }
 
     /// A text typed into a field of the log's form.

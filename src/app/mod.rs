@@ -31,7 +31,10 @@ pub use application::App;
 pub use message::Message;
 pub use picture_view::PictureView;
 pub use screens::start::StartField;
-pub use services::{PlatformServices, ServiceEvent, Services};
+pub use services::{
+    DialogError, FileDialogs, FileKind, NoDialogs, OpenDialog, PlatformServices, Portal,
+    SaveDialog, ServiceEvent, Services,
+};
 pub use theme::{of as theme_of, theme};
 
 use crate::guide::Plan;

@@ -1,6 +1,6 @@
 //! How much is made at most.
 
-use super::error::{Long, PaperError};
+use super::error::{PaperError, TooLong};
 use super::pages::rows_apart;
 use crate::bench::{Layout, Tube};
 use crate::guide::Plan;
@@ -21,7 +21,7 @@ const REEL: u32 = 3_000;
 pub fn check_card(plan: &Plan) -> Result<(), PaperError> {
     let passes = u64::from(plan.laying().passes());
     let crossings = u64::from(plan.knot().crossings());
-    hold(crossings * passes * passes, Long::Card, CARD)
+    hold(crossings * passes * passes, TooLong::Card, CARD)
 }
 
 /// Whether the strips for a tube that is pinned like this are not too long.
@@ -35,16 +35,16 @@ pub fn check_strip(
     paper: Paper,
 ) -> Result<(), PaperError> {
     let pages = StripSheet::new(tube, layout, rows_apart(plan), plan.hand).count(paper);
-    hold(pages as u64, Long::Strip, STRIP)
+    hold(pages as u64, TooLong::Strip, STRIP)
 }
 
 /// Whether a reel of this plan is not too long.
 pub(super) fn check_reel(plan: &Plan) -> Result<(), PaperError> {
     let crossings = plan.knot().crossings() * u32::from(plan.laying().passes());
-    hold(crossings.into(), Long::Reel, REEL)
+    hold(crossings.into(), TooLong::Reel, REEL)
 }
 
-fn hold(count: u64, what: Long, most: u32) -> Result<(), PaperError> {
+fn hold(count: u64, what: TooLong, most: u32) -> Result<(), PaperError> {
     if count > u64::from(most) {
         return Err(PaperError::Long { what, most });
     }

@@ -10,7 +10,7 @@ use crate::words::{Sentence, Words};
 
 /// What is too long to be made.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Long {
+pub enum TooLong {
     /// A card, by its crossings.
     Card,
     /// A strip, by its pages.
@@ -27,7 +27,7 @@ pub enum PaperError {
     #[error("{what:?} of more than {most}")]
     Long {
         /// What.
-        what: Long,
+        what: TooLong,
         /// So many are made at most.
         most: u32,
     },

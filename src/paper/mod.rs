@@ -12,7 +12,7 @@ mod reel;
 mod target;
 
 pub use bounds::{check_card, check_strip};
-pub use error::{Long, PaperError};
+pub use error::{PaperError, TooLong};
 pub use order::{FileForm, Overwrite, PaperKind, PaperOrder, file_name};
 pub use pages::{card, stage, strip};
 pub use reel::{REEL_WIDTH, REEL_WIDTHS, TieReel};

@@ -135,9 +135,6 @@ pub(super) fn staged(script: &Script, step: &Step, words: &Words) -> StageSheet 
     let shown = words.show(plan.knot(), step);
     let marks: Vec<String> = shown.marks.into_iter().map(|mark| mark.text).collect();
     let mut notes = Vec::new();
-    if !marks.is_empty() {
-        notes.push(marks.join(" · "));
-    }
     // What the keys of the program do is of no use on paper.
     if !matches!(step.what, What::Fair(_)) {
         notes.extend(shown.notes);
@@ -151,6 +148,7 @@ pub(super) fn staged(script: &Script, step: &Step, words: &Words) -> StageSheet 
         knot: words.tie_line(plan),
         phase: shown.phase,
         line: shown.line,
+        crossings: marks.join(" · "),
         notes,
         signs,
     }

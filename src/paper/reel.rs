@@ -66,8 +66,8 @@ impl TieReel {
         })
     }
 
-    /// Writes it into a file, and over one that is there only to `replace` it. `goes_on` is told after
-    /// each frame how many are done, and of how many, and says whether to go on.
+    /// Writes it into a file, and over one that is there only to `replace` it. `goes_on` is told before
+    /// the first frame and after each how many are done, and of how many, and says whether to go on.
     ///
     /// # Errors
     /// A [`PaperError`] when it is stopped, or the file can't be written.
@@ -125,6 +125,9 @@ impl TieReel {
             .collect();
         let mut reel = Reel::begin(BufWriter::new(draft), format, count, &samples)?;
         drop(samples);
+        if !goes_on(0, count) {
+            return Err(ReelError::Stopped { done: 0, count });
+        }
         for (done, frame) in (1..).zip(frames) {
             let image = frame.image(place, *width, *view, &mut painter);
             reel.frame(image, frame.hundredths)?;

@@ -314,6 +314,12 @@ impl LogForm {
         self.complaint = Some((Keep, sentence));
     }
 
+    /// Puts the focus on a field, and shows what is wrong there.
+    pub fn complain_at(&mut self, field: LogField, sentence: Sentence) {
+        self.focus = field;
+        self.complaint = Some((field, sentence));
+    }
+
     /// The entry that the form describes, or the field that is wrong and why.
     fn read(&self, words: &Words) -> Result<Entry, (LogField, Sentence)> {
         let length = |field: LogField| match self.typed(field).trim() {

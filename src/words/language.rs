@@ -125,6 +125,17 @@ impl Words {
         first.unwrap_or_else(fallback).language == self.tag.language
     }
 
+    /// What makes the same words on another thread: to load them takes some milliseconds.
+    pub fn maker(&self) -> impl FnOnce() -> Self + Send + 'static + use<> {
+        let (tag, locale) = (self.tag.clone(), self.locale.clone());
+        let (detail, units) = (self.detail, self.units);
+        move || Self {
+            detail,
+            units,
+            ..Self::of(tag, locale)
+        }
+    }
+
     fn of(tag: LanguageIdentifier, locale: LanguageIdentifier) -> Self {
         let mut bundles = vec![bundle(&tag, &locale)];
         if tag != fallback() {

@@ -17,6 +17,7 @@ mod language;
 mod language_choice;
 mod lengths;
 mod numbers;
+mod paper;
 mod pins;
 mod pseudo;
 mod reasons;

@@ -7,7 +7,7 @@ use super::lengths::{by_hand, fine};
 use super::pins::{named, set_nested};
 use super::selectors::Selector;
 use super::step_args::{by_fingers, crossing_args, lay_args};
-use super::{Units, Words};
+use super::{Sentence, Units, Words};
 use crate::bench::{Layout, Millimetres, RingPins, Tube};
 use crate::guide::{LayStep, Plan, Script, Task, What};
 use crate::knot::{Crossing, Pin, Rim};
@@ -266,11 +266,11 @@ impl Words {
 
     /// A sheet was stopped after so many pages or frames: either they would have gone into one file, such
     /// as a PDF, or each is in a file of its own.
-    pub fn sheet_stopped(&self, done: u32, pages: u32, is_one_file: bool) -> String {
+    pub fn sheet_stopped(&self, done: u32, pages: u32, is_one_file: bool) -> Sentence {
         let args = fluent_args! {
             "page" => done, "pages" => pages, "one" => is_one_file.selector(),
         };
-        self.text("sheet-stopped", &args)
+        self.sentence("sheet-stopped", &args)
     }
 
     /// The sentence for a sheet with more than `most` of what it counts.

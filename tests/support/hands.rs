@@ -7,18 +7,20 @@
 use std::path::Path;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Arc, Mutex};
-use std::time::Duration;
+use std::task::{Context, Poll};
+use std::time::{Duration, Instant};
 
 use iced::advanced::widget::Operation;
-use iced::futures::StreamExt;
 use iced::futures::channel::mpsc;
 use iced::futures::executor::block_on;
+use iced::futures::stream::BoxStream;
+use iced::futures::{StreamExt, task as futures_task};
 use iced::keyboard::key::{NativeCode, Physical};
 use iced::keyboard::{self, Key, Location, Modifiers};
 use iced::{Element, Size, Task};
 use iced_runtime::{Action, task};
 use iced_test::Simulator;
-use marlinspeak::app::{self, App, Message, PlatformServices, Services};
+use marlinspeak::app::{self, App, FileDialogs, Message, NoDialogs, PlatformServices, Services};
 use marlinspeak::guide::Plan;
 use marlinspeak::session::{Session, Wishes};
 use marlinspeak::settings::Settings;
@@ -83,7 +85,13 @@ pub struct Hands {
     left_unsaved: Arc<AtomicBool>,
     /// What it wants done to its widgets: the focus put on one, and the like.
     pub operations: Vec<Box<dyn Operation>>,
+    /// Tasks that are still at work, when nobody waits for them.
+    running: Vec<BoxStream<'static, Action<Message>>>,
+    waits: bool,
 }
+
+/// How long something may take that somebody waits for.
+const PATIENCE: Duration = Duration::from_secs(120);
 
 impl Hands {
     /// Opens the app on the ties in `folder`, or on a plan.
@@ -98,6 +106,17 @@ impl Hands {
 
     /// The same in other words.
     pub fn open_in(words: Words, folder: &Path, plan: Option<Plan>, settings: Settings) -> Self {
+        Self::open_among(words, folder, plan, settings, Arc::new(NoDialogs))
+    }
+
+    /// The same on a system that has windows in which files are chosen.
+    pub fn open_among(
+        words: Words,
+        folder: &Path,
+        plan: Option<Plan>,
+        settings: Settings,
+        dialogs: Arc<dyn FileDialogs>,
+    ) -> Self {
         let clock = Clock::default();
         let sounds = Sounds::default();
         let left_unsaved = Arc::<AtomicBool>::default();
@@ -108,6 +127,7 @@ impl Hands {
             }),
             chime: Box::new(sounds.clone()),
             left_unsaved: Arc::clone(&left_unsaved),
+            dialogs,
             ..PlatformServices::default()
         };
         let shelf = Shelf::open(folder).unwrap();
@@ -134,6 +154,8 @@ impl Hands {
             has_exited: false,
             left_unsaved,
             operations: Vec::new(),
+            running: Vec::new(),
+            waits: true,
         };
         hands.run(task);
         hands
@@ -209,14 +231,57 @@ impl Hands {
         let Some(mut stream) = task::into_stream(task) else {
             return;
         };
+        if !self.waits {
+            self.running.push(stream);
+            return self.hear();
+        }
         while let Some(action) = block_on(stream.next()) {
-            match action {
-                Action::Output(message) => self.tell(message),
-                Action::Exit => self.has_exited = true,
-                Action::Widget(operation) => self.operations.push(operation),
-                // What is asked of the real window is never answered, since there is none.
-                _ => {}
+            self.act(action);
+        }
+    }
+
+    fn act(&mut self, action: Action<Message>) {
+        match action {
+            Action::Output(message) => self.tell(message),
+            Action::Exit => self.has_exited = true,
+            Action::Widget(operation) => self.operations.push(operation),
+            // What is asked of the real window is never answered, since there is none.
+            _ => {}
+        }
+    }
+
+    /// From now on nobody waits for what the app has done on other threads: presses go on meanwhile.
+    pub fn press_on(&mut self) {
+        self.waits = false;
+    }
+
+    /// Hands the app what its other threads have to tell by now.
+    fn hear(&mut self) {
+        let mut context = Context::from_waker(futures_task::noop_waker_ref());
+        let mut at = 0;
+        while at < self.running.len() {
+            match self.running[at].poll_next_unpin(&mut context) {
+                Poll::Ready(Some(action)) => self.act(action),
+                Poll::Ready(None) => drop(self.running.swap_remove(at)),
+                Poll::Pending => at += 1,
             }
+        }
+    }
+
+    /// Goes on hearing until something has come about.
+    pub fn wait_until(&mut self, what: &str, has_come: impl Fn(&Self) -> bool) {
+        let since = Instant::now();
+        loop {
+            self.hear();
+            if has_come(self) {
+                return;
+            }
+            let last = self.last_said();
+            assert!(
+                since.elapsed() < PATIENCE,
+                "{what} has not come about: {last}"
+            );
+            std::thread::park_timeout(Duration::from_millis(2));
         }
     }
 

@@ -1,15 +1,20 @@
 //! The screen with the form of the log.
 
 use std::path::PathBuf;
+use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
 
-use iced::widget::{Id, button, column, mouse_area, operation, row, scrollable, text, text_input};
-use iced::{Element, Fill, Padding, Task};
+use iced::widget::{
+    Id, button, column, container, mouse_area, operation, row, scrollable, text, text_input,
+};
+use iced::{Center, Element, Fill, Padding, Task};
 
 use super::context::Context;
 use super::route::{Go, Next, Route};
 use super::screen_page::ScreenPage;
 use crate::app::key_guide::KeyHint;
 use crate::app::off_thread::off_thread;
+use crate::app::services::{DialogError, FileKind, OpenDialog};
 use crate::app::{theme, widgets};
 use crate::pedal::{Intent, Press};
 use crate::session::{LogAction, LogField, LogForm, NotLogged, keep_entry};
@@ -25,6 +30,9 @@ use LogField::{
 pub struct State {
     form: LogForm,
     is_in_hand: bool,
+    /// Raised, the window of the system in which the photograph is chosen goes; none while there is
+    /// no such window.
+    choosing: Option<Arc<AtomicBool>>,
 }
 
 /// What happens on the screen besides presses.
@@ -36,6 +44,10 @@ pub enum Message {
     Pointed(LogField),
     /// The choice was switched over.
     Switched,
+    /// The photograph is to be chosen in a window of the system.
+    Choose,
+    /// It is chosen, or is not.
+    Photographed(Result<Option<PathBuf>, DialogError>),
     /// It is to be kept.
     Keep,
     /// It is kept, or is not.
@@ -51,6 +63,7 @@ impl ScreenPage for State {
         let state = Self {
             form: LogForm::new(*entry),
             is_in_hand: context.session.tie().is_some(),
+            choosing: None,
         };
         context.session.look_away();
         context.say(&state.form.say(context.words()));
@@ -66,6 +79,8 @@ impl ScreenPage for State {
             }
             Message::Pointed(field) => self.form.point_at(field, context.words()),
             Message::Switched => self.form.switch(context.words()),
+            Message::Choose => return self.choose(context),
+            Message::Photographed(chosen) => return self.photographed(chosen, context),
             Message::Keep => self.form.keep(context.words()),
             Message::Kept(result) => return self.kept(result, context),
         };
@@ -78,6 +93,9 @@ impl ScreenPage for State {
         intent: Option<Intent>,
         context: &mut Context,
     ) -> Next<Message> {
+        if press.key == "F2" && !press.is_repeat {
+            return self.choose(context);
+        }
         if let Some(next) = self.type_on(&press.key) {
             return next;
         }
@@ -147,8 +165,15 @@ impl ScreenPage for State {
             KeyHint::enter("key-keep"),
             KeyHint::here("Tab", "key-next-field"),
             KeyHint::here("Shift+Tab", "key-field-before"),
+            KeyHint::here("F2", "key-photograph"),
             KeyHint::leave("key-leave"),
         ]
+    }
+
+    fn close(self, _: &mut Context) {
+        if let Some(choosing) = self.choosing {
+            choosing.store(true, Ordering::Relaxed);
+        }
     }
 }
 
@@ -198,6 +223,47 @@ impl State {
         Next::default()
     }
 
+    /// Has the photograph chosen in a window of the system; one at a time.
+    fn choose(&mut self, context: &Context) -> Next<Message> {
+        if self.choosing.is_some() {
+            return Next::default();
+        }
+        let words = context.words();
+        let asked = OpenDialog {
+            title: words.plainly("key-photograph", &[]),
+            kind: FileKind {
+                name: "JPEG, PNG, WebP".to_owned(),
+                endings: &["jpg", "jpeg", "png", "webp"],
+            },
+        };
+        let stop = Arc::<AtomicBool>::default();
+        self.choosing = Some(Arc::clone(&stop));
+        let dialogs = Arc::clone(&context.services.platform.dialogs);
+        Next::run(off_thread(move || {
+            Message::Photographed(dialogs.open(&asked, &stop))
+        }))
+    }
+
+    /// What came of that. Where the system has no such window, the path is typed.
+    fn photographed(
+        &mut self,
+        chosen: Result<Option<PathBuf>, DialogError>,
+        context: &mut Context,
+    ) -> Next<Message> {
+        self.choosing = None;
+        match chosen {
+            Ok(Some(file)) => self.dropped(file, context),
+            Ok(None) => Next::default(),
+            Err(error) => {
+                ::log::warn!("{error}");
+                let sentence = context.words().notice("log-photograph-typed", &[]);
+                context.say(sentence.spoken());
+                self.form.complain_at(Photograph, sentence);
+                Next::run(focus(Photograph))
+            }
+        }
+    }
+
     fn field<'a>(&'a self, field: LogField, words: &Words) -> Element<'a, Message> {
         let label = text(words.plainly(field.label(), &[])).size(theme::SMALL);
         let part: Element<'a, Message> = if field == Drawn {
@@ -219,7 +285,21 @@ impl State {
                 .style(theme::field)
                 .on_input(move |typed| Message::Typed(field, typed))
                 .on_submit(Message::Keep);
-            mouse_area(input).on_release(Message::Pointed(field)).into()
+            let input = mouse_area(input).on_release(Message::Pointed(field));
+            if field == Photograph {
+                let choose = text(words.plainly("log-photograph-choose", &[])).size(theme::SMALL);
+                let choose = button(container(choose).center_y(Fill))
+                    .height(BUTTON)
+                    .padding([0, 14])
+                    .style(theme::pressable(false))
+                    .on_press(Message::Choose);
+                row![input, container(choose).id(CHOOSE)]
+                    .spacing(8)
+                    .align_y(Center)
+                    .into()
+            } else {
+                input.into()
+            }
         };
         column![label, part, self.wrong_at(field)]
             .spacing(4)
@@ -259,6 +339,12 @@ fn focus(field: LogField) -> Task<Message> {
         widgets::bring_field_into_view(FORM, &LogField::ALL, &field),
     ])
 }
+
+/// Height of a button: a finger needs 44 pixels (WCAG 2.2, success criterion 2.5.5).
+const BUTTON: f32 = 46.0;
+
+/// The button with which the photograph is chosen.
+const CHOOSE: &str = "log-choose";
 
 /// The widget that the form is scrolled in.
 const FORM: &str = "log-form";

@@ -7,6 +7,7 @@ mod glossary;
 mod key_binding;
 mod list;
 pub mod log;
+pub mod paper;
 pub mod plan;
 mod route;
 mod screen_page;

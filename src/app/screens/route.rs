@@ -3,6 +3,8 @@
 use iced::Task;
 
 use super::list::for_each_screen;
+use super::paper::TieOnPaper;
+use crate::guide::{Place, Plan};
 use crate::shelf::{Tie, TieId};
 
 macro_rules! routes {
@@ -35,6 +37,16 @@ pub enum Go {
 }
 
 impl Go {
+    /// To what can be made of a tie.
+    pub fn paper(plan: Plan, place: Option<Place>, name: String, back: Route) -> Self {
+        Self::To(Route::Paper(Box::new(TieOnPaper {
+            plan,
+            place,
+            name,
+            back,
+        })))
+    }
+
     /// To the start screen.
     pub const fn start() -> Self {
         Self::To(Route::Start(()))

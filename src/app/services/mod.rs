@@ -2,6 +2,7 @@
 //! the platform. Nothing here makes the window wait.
 
 mod awake;
+mod dialogs;
 mod event;
 mod platform;
 mod timers;
@@ -13,6 +14,7 @@ use crate::session::Event;
 use crate::settings::Settings;
 use crate::shelf::{Held, Keeper, PresetsFile, Shelf, Tie};
 use crate::voice::{Mute, Speak, Speaker, SystemVoice, VoiceError, VoiceEvent};
+pub use dialogs::{DialogError, FileDialogs, FileKind, NoDialogs, OpenDialog, Portal, SaveDialog};
 pub use event::ServiceEvent;
 pub use platform::PlatformServices;
 

@@ -7,6 +7,7 @@ use std::sync::atomic::AtomicBool;
 use std::time::{Duration, Instant};
 
 use super::awake::Awake;
+use super::dialogs::{FileDialogs, NoDialogs, Portal};
 use super::event::ServiceEvent;
 use super::timers::Timers;
 use crate::session::{Event, ToSession};
@@ -25,6 +26,8 @@ pub struct PlatformServices {
     pub chime: Box<dyn Chime>,
     /// What keeps the screen on.
     pub awake: Awake,
+    /// The windows of the system in which files are chosen.
+    pub dialogs: Arc<dyn FileDialogs>,
     /// Whether size and place of the window are kept for the next time.
     pub keeps_window: bool,
     /// Whether the tyer has left what was not saved.
@@ -40,6 +43,7 @@ impl Default for PlatformServices {
             timers: Timers::default(),
             chime: Box::new(CuePlayer::default()),
             awake: Awake::default(),
+            dialogs: Arc::new(NoDialogs),
             keeps_window: false,
             left_unsaved: Arc::default(),
         }
@@ -66,6 +70,7 @@ impl PlatformServices {
                 let session = session.clone();
                 move || session(Event::NotAwake)
             }),
+            dialogs: Arc::new(Portal::of_session()),
             keeps_window: true,
             ..Self::default()
         };

@@ -15,7 +15,7 @@ use super::options::KnotOptions;
 use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_for};
 use crate::bench::{Counts, Layout, Prices, RigError, Tube, pinning};
 use crate::guide::{AtOnce, Labour, Plan, Script};
-use crate::paper::{self, Long, PaperError, Target};
+use crate::paper::{self, PaperError, Target, TooLong};
 use crate::picture::View;
 use crate::picture::sheet::{DOTS, Paper, SheetPage};
 use crate::words::Words;
@@ -114,9 +114,9 @@ fn refused(error: &PaperError, words: &Words) -> Complaint {
     match error {
         PaperError::Long { what, most } => {
             let id = match what {
-                Long::Card => "sheet-card-long",
-                Long::Strip => "sheet-strip-long",
-                Long::Reel => "sheet-reel-long",
+                TooLong::Card => "sheet-card-long",
+                TooLong::Strip => "sheet-strip-long",
+                TooLong::Reel => "sheet-reel-long",
             };
             Complaint::input(words.sheet_long(id, *most))
         }

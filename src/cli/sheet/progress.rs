@@ -35,9 +35,13 @@ impl<'a> Progress<'a> {
     /// Takes in that so many of all are done, and reports that on standard error where all of them take
     /// long. Gives `false` when the job is to be stopped.
     pub fn goes_on(&mut self, done: u32, pages: u32) -> bool {
+        if done == 0 {
+            // What went before the first page says nothing of how long the pages take.
+            self.began = Instant::now();
+        }
         let all = self.began.elapsed().saturating_mul(pages) / done.max(1);
         let is_time = self.told.is_none_or(|told| told.elapsed() >= BETWEEN);
-        if done < pages && all > LONG && is_time {
+        if (1..pages).contains(&done) && all > LONG && is_time {
             self.told = Some(Instant::now());
             // Where standard error is closed nobody can be told.
             let _ = writeln!(io::stderr(), "{}", self.words.sheet_progress(done, pages));

@@ -73,6 +73,8 @@ pub(super) enum Action {
     Chosen(Spoken),
     /// Begin a tie.
     Begin(Box<Plan>),
+    /// Make something of it to be taken along.
+    OnPaper(Box<Plan>),
     /// Back to the start screen.
     Leave,
 }
@@ -208,6 +210,7 @@ impl State {
             "PageDown" => self.pick_next(true),
             "PageUp" => self.pick_next(false),
             "Enter" => self.take(words),
+            "F9" => self.on_paper(words),
             "Backspace" => self.type_on(None),
             _ if intent == Some(Intent::Leave) => Action::Leave,
             key => {
@@ -345,6 +348,16 @@ impl State {
                 self.complaint = Some(sentence.clone());
                 Action::Say(sentence.into())
             }
+        }
+    }
+
+    /// Has paper made of the chosen knot, once it is found.
+    fn on_paper(&mut self, words: &Words) -> Action {
+        let taken = self.take(words);
+        self.takes_best = false;
+        match taken {
+            Action::Begin(plan) => Action::OnPaper(plan),
+            other => other,
         }
     }
 

@@ -15,7 +15,7 @@ use iced::widget::scrollable::RelativeOffset;
 use iced::{Element, Task};
 
 use super::context::Context;
-use super::route::{Go, Next};
+use super::route::{Go, Next, Route};
 use super::screen_page::ScreenPage;
 use crate::app::jobs;
 use crate::app::key_guide::KeyHint;
@@ -99,6 +99,7 @@ impl ScreenPage for State {
             KeyHint::here("F6", "key-filter-weave"),
             KeyHint::here("F7", "key-filter-firm"),
             KeyHint::here("F8", "key-filter-nested"),
+            KeyHint::here("F9", "key-on-paper"),
             KeyHint::leave("key-leave"),
         ]
     }
@@ -138,6 +139,10 @@ impl State {
                 }))
             }
             Action::Begin(plan) => Go::Begin(Box::new(new_tie(&plan))).into(),
+            Action::OnPaper(plan) => {
+                let back = Route::Plan((plan.hand, plan.side));
+                Go::paper(*plan, None, String::new(), back).into()
+            }
             Action::Leave => Go::start().into(),
         }
     }

@@ -13,7 +13,7 @@ use iced::widget::operation;
 use iced::{Element, Task};
 
 use super::context::Context;
-use super::route::{Go, Next};
+use super::route::{Go, Next, Route};
 use super::screen_page::ScreenPage;
 use crate::app::jobs::{self, Job, JobOutcome, JobReport, Stock};
 use crate::app::key_guide::KeyHint;
@@ -75,6 +75,8 @@ enum Action {
     TakeUp(TieId),
     /// Go to the form of the log.
     Log(Box<Tie>),
+    /// Make something of a tie to be taken along.
+    OnPaper(Box<Tie>),
     /// Go back to the start screen.
     Leave,
 }
@@ -178,6 +180,7 @@ impl ScreenPage for State {
                 KeyHint::here("c", "key-same-again"),
                 KeyHint::here("a", "key-put-away"),
                 KeyHint::here("l", "key-write-log"),
+                KeyHint::here("o", "key-on-paper"),
                 KeyHint::here("Delete", "key-delete"),
                 KeyHint::here("b", "key-back-up"),
             ]);
@@ -228,6 +231,9 @@ impl State {
             Action::Do(job) => Next::run(do_job(job, context)),
             Action::TakeUp(id) => Go::TakeUp(id).into(),
             Action::Log(tie) => Go::Log(tie).into(),
+            Action::OnPaper(tie) => {
+                Go::paper(tie.plan, Some(tie.place), tie.name, Route::Shelf(())).into()
+            }
             Action::Leave => Go::start().into(),
         }
     }
@@ -335,6 +341,7 @@ impl State {
             }
             ("c", _) => Action::Do(Job::Again(id)),
             ("a", _) => Action::Do(Job::PutAway(id, !tie.is_put_away)),
+            ("o", _) => Action::OnPaper(Box::new(tie.clone())),
             ("delete", _) => Action::Do(Job::Delete(id)),
             ("l", _) if shelved.status() == TieStatus::Finished => {
                 Action::Log(Box::new(tie.clone()))

@@ -7,7 +7,7 @@ use iced::widget::space;
 use iced::{Element, Task};
 
 use super::context::Context;
-use super::route::Next;
+use super::route::{Go, Next, Route};
 use super::screen_page::ScreenPage;
 use crate::app::key_guide::{BarSlot, KeyGroup, KeyHint};
 use crate::app::picture_view::{PictureView, Prominence};
@@ -57,6 +57,15 @@ impl ScreenPage for State {
         intent: Option<Intent>,
         context: &mut Context,
     ) -> Next<Message> {
+        if intent.is_none()
+            && press.key.eq_ignore_ascii_case("o")
+            && !press.is_repeat
+            && let Some(tie) = context.session.tie()
+        {
+            let (tie, place) = (tie.tie(), tie.walk().place());
+            let (plan, name) = (tie.plan.clone(), tie.name.clone());
+            return Go::paper(plan, Some(place), name, Route::Start(())).into();
+        }
         let is_looking = match intent {
             Some(Intent::Leave) if self.is_whole(context) => {
                 self.picture.leave_full();
@@ -162,7 +171,7 @@ impl ScreenPage for State {
 }
 
 /// What is rare.
-const MORE: [KeyHint; 12] = [
+const MORE: [KeyHint; 13] = [
     KeyHint::new(KeyGroup::Telling, "1", "key-briefly"),
     KeyHint::new(KeyGroup::Telling, "2", "key-plainly"),
     KeyHint::new(KeyGroup::Telling, "3", "key-taught"),
@@ -174,6 +183,7 @@ const MORE: [KeyHint; 12] = [
     KeyHint::new(KeyGroup::Picture, "v", "key-turn-picture"),
     KeyHint::new(KeyGroup::Picture, "d", "key-size-picture"),
     KeyHint::new(KeyGroup::Picture, "f", "key-whole-picture"),
+    KeyHint::new(KeyGroup::Places, "o", "key-on-paper"),
     KeyHint::new(KeyGroup::Places, "t", "key-settings"),
 ];
 

@@ -14,7 +14,9 @@ pub struct StageSheet {
     pub phase: String,
     /// The line that matters.
     pub line: String,
-    /// What else there is to say: crossings, notes, cautions.
+    /// What the cord crosses, which a class reads from afar.
+    pub crossings: String,
+    /// What else there is to say: notes, cautions.
     pub notes: Vec<String>,
     /// What the signs in the picture mean.
     pub signs: String,
@@ -30,12 +32,16 @@ const NOTE: f32 = 4.6;
 const FRAME_NOTE: f32 = 5.6;
 /// From one line of that to the next, as a multiple of its size.
 const NOTE_STEP: f32 = 1.4;
+/// Size of the crossings, in sizes of what else there is to say.
+const CROSSINGS: f32 = 1.3;
 /// Pixels of a scene in a millimetre of paper: numbers come out near 3 mm.
 const SCALE: f32 = 4.4;
 
-/// Size of what the signs mean, and from one line to the next.
+/// Size of what the signs mean: on paper, and on a screen that a class looks at.
 const SIGNS: f32 = 4.0;
-const SIGNS_STEP: f32 = 5.4;
+const FRAME_SIGNS: f32 = 5.0;
+/// From one line of that to the next, as a multiple of its size.
+const SIGNS_STEP: f32 = 1.35;
 
 /// Width and height of a frame of a reel in millimetres, four to three as most projectors have it.
 const FRAME: (f32, f32) = (200.0, 150.0);
@@ -57,6 +63,7 @@ pub enum FramePlan {
 struct Broken {
     phase: Vec<String>,
     line: Vec<String>,
+    crossings: Vec<String>,
     notes: Vec<String>,
 }
 
@@ -69,6 +76,8 @@ struct Places {
     width: f32,
     /// Size of what else there is to say.
     note: f32,
+    /// Size of what the signs mean.
+    signs: f32,
     /// Bottom of the page within its margin.
     bottom: f32,
     /// Left, upper and right edge of the picture.
@@ -86,6 +95,7 @@ impl StageSheet {
             top: MARGIN,
             width,
             note: NOTE,
+            signs: SIGNS,
             bottom: page.height() - MARGIN,
             picture: [MARGIN, above, MARGIN + width],
         };
@@ -120,6 +130,7 @@ impl StageSheet {
             top: FRAME_MARGIN,
             width: width_of_words,
             note: FRAME_NOTE,
+            signs: FRAME_SIGNS,
             bottom: FRAME.1 - FRAME_MARGIN,
             picture,
         };
@@ -128,9 +139,10 @@ impl StageSheet {
     }
 
     fn words_height(&self, width: f32, note: f32) -> f32 {
-        let Broken { phase, line, notes } = self.broken(width, note);
-        let small = phase.len().saturating_sub(1) + notes.len();
-        8.0 + LINE_STEP * rows(line.len()) + NOTE_STEP * note * rows(small)
+        let broken = self.broken(width, note);
+        let small = broken.phase.len().saturating_sub(1) + broken.notes.len();
+        let small = rows(small) + CROSSINGS * rows(broken.crossings.len());
+        8.0 + LINE_STEP * rows(broken.line.len()) + NOTE_STEP * note * small
     }
 
     /// The words as they are broken within this width, the small ones in the size of a note.
@@ -145,6 +157,7 @@ impl StageSheet {
         Broken {
             phase: small(&self.phase),
             line: line.collect(),
+            crossings: wrapped(&self.crossings, CROSSINGS * note, Weight::Bold, width),
             notes: self.notes.iter().flat_map(|text| small(text)).collect(),
         }
     }
@@ -160,18 +173,25 @@ impl StageSheet {
             top,
             width,
             note,
+            signs: size_of_signs,
             bottom,
             picture: [from, above, to],
         } = places;
-        let signs = wrapped(&self.signs, SIGNS, Weight::Regular, width);
-        let foot = bottom - SIGNS_STEP * rows(signs.len().saturating_sub(1));
+        let signs = wrapped(&self.signs, size_of_signs, Weight::Regular, width);
+        let signs_step = SIGNS_STEP * size_of_signs;
+        let foot = bottom - signs_step * rows(signs.len().saturating_sub(1));
         // A picture under the words ends above the line that tells what the signs mean.
         let below = if from > left { bottom } else { foot - 7.0 };
         if let Some(scene) = scene {
             let viewport = Viewport::new((to - from) * SCALE, (below - above) * SCALE);
             page.picture(&scene(viewport), (from, above), to - from);
         }
-        let Broken { phase, line, notes } = self.broken(width, note);
+        let Broken {
+            phase,
+            line,
+            crossings,
+            notes,
+        } = self.broken(width, note);
         let mut y = top + 4.0;
         let mut write = |text: &str, size: f32, weight: Weight, y: f32| {
             page.write(text, size, weight, Anchor::Start, (left, y));
@@ -186,12 +206,17 @@ impl StageSheet {
         }
         // A little more room between the line that matters and the notes.
         y += 0.2 * note;
+        for text in crossings {
+            y += NOTE_STEP * CROSSINGS * note;
+            write(&text, CROSSINGS * note, Weight::Bold, y);
+        }
         for text in notes {
             y += NOTE_STEP * note;
             write(&text, note, Weight::Regular, y);
         }
         for (nth, line) in signs.iter().enumerate() {
-            write(line, SIGNS, Weight::Regular, foot + SIGNS_STEP * rows(nth));
+            let y = foot + signs_step * rows(nth);
+            write(line, size_of_signs, Weight::Regular, y);
         }
         let right = (left + width, top + 4.0);
         page.write(&self.knot, note, Weight::Regular, Anchor::End, right);
