@@ -9,12 +9,14 @@ mod frames;
 mod hands;
 
 use std::path::Path;
+use std::time::Instant;
 
 use frames::Window;
 use hands::Hands;
 use iced::Rectangle;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
+use iced::window::RedrawRequest;
 use marlinspeak::app::Message;
 use marlinspeak::guide::Plan;
 use tempfile::TempDir;
@@ -39,19 +41,23 @@ fn open(folder: &TempDir, counts: [&str; 3], size: (u32, u32)) -> (Hands, Window
     (hands, window)
 }
 
-/// Paints frames until none is asked for; how many.
-fn settle(window: &mut Window, hands: &Hands) -> usize {
-    let mut frames = 1;
-    while window.frame(hands.view()) {
-        frames += 1;
+/// Paints frames until none is asked for, at the moments for which they are.
+fn settle(window: &mut Window, hands: &Hands) {
+    let mut now = Instant::now();
+    loop {
+        match window.frame_at(hands.view(), now) {
+            RedrawRequest::NextFrame => {}
+            // The leg goes in.
+            RedrawRequest::At(due) => now = due,
+            RedrawRequest::Wait => return,
+        }
     }
-    frames
 }
 
-/// All of it painted anew, in a window of its own.
-fn anew(hands: &Hands, size: (u32, u32)) -> Window {
+/// All of it painted anew, as it is at this moment, in a window of its own.
+fn anew(hands: &Hands, size: (u32, u32), now: Instant) -> Window {
     let mut window = Window::open(size, true);
-    settle(&mut window, hands);
+    while window.frame_at(hands.view(), now) == RedrawRequest::NextFrame {}
     window
 }
 
@@ -108,7 +114,11 @@ fn so_it_does_when_the_picture_has_another_size_or_view() {
 /// Paints only what has changed, and holds it against all of it.
 fn check(window: &mut Window, hands: &Hands, nth: usize) {
     settle(window, hands);
-    let whole = anew(hands, window.size());
+    hold_against(window, &anew(hands, window.size(), Instant::now()), nth);
+}
+
+/// Holds a window against one in which all was painted.
+fn hold_against(window: &Window, whole: &Window, nth: usize) {
     let differing = difference(window.pixels(), whole.pixels());
     let (width, _) = window.size();
     let ends = [differing.first(), differing.last()].map(|end| {
@@ -120,7 +130,7 @@ fn check(window: &mut Window, hands: &Hands, nth: usize) {
     let (size, count) = (window.size(), differing.len());
     if count > BLENDED {
         // To be looked at side by side.
-        for (name, window) in [("changed", &*window), ("whole", &whole)] {
+        for (name, window) in [("changed", window), ("whole", whole)] {
             let file = Path::new(env!("CARGO_TARGET_TMPDIR")).join(format!("{name}.png"));
             let (width, height) = size;
             image::save_buffer(
@@ -137,6 +147,29 @@ fn check(window: &mut Window, hands: &Hands, nth: usize) {
         count <= BLENDED,
         "press {nth}, {size:?}: {count} pixels from {ends:?}"
     );
+}
+
+#[test]
+fn so_it_does_at_every_move_of_a_leg_that_goes_in() {
+    for (counts, size) in [(["13", "16", "3"], WINDOW), (["5", "7", "1"], (800, 1400))] {
+        let folder = TempDir::new().unwrap();
+        let (mut hands, mut window) = open(&folder, counts, size);
+        let (mut now, mut moves) = (Instant::now(), 0);
+        for nth in 0..14 {
+            hands.press(Key::Named(Named::Space));
+            loop {
+                match window.frame_at(hands.view(), now) {
+                    RedrawRequest::NextFrame => {}
+                    RedrawRequest::At(due) => {
+                        hold_against(&window, &anew(&hands, size, now), nth);
+                        (now, moves) = (due, moves + 1);
+                    }
+                    RedrawRequest::Wait => break,
+                }
+            }
+        }
+        assert!(moves > 10, "{counts:?}: {moves}");
+    }
 }
 
 #[test]

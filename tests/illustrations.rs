@@ -11,13 +11,12 @@ use std::collections::HashSet;
 use std::time::{Duration, Instant};
 
 use hands::Hands;
-use iced::advanced::clipboard;
+use iced::Size;
 use iced::advanced::renderer::Headless as _;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
-use iced::window::{Event as WindowEvent, RedrawRequest};
-use iced::{Event, Size, mouse};
-use iced_runtime::user_interface::{Cache, State, UserInterface};
+use iced::window::RedrawRequest;
+use iced_runtime::user_interface::{Cache, UserInterface};
 use marlinspeak::app;
 use marlinspeak::guide::{COURSE, GlossaryWord, Plan};
 use marlinspeak::picture::{DefaultPalette, DisplayList, Painter, Role, Subject, View, Viewport};
@@ -100,19 +99,9 @@ fn watched(hands: &Hands) -> (Vec<Duration>, Vec<u8>) {
     let begun = Instant::now();
     let (mut now, mut asked) = (begun, Vec::new());
     loop {
-        let event = Event::Window(WindowEvent::RedrawRequested(now));
-        let (state, _) = screen.update(
-            &[event],
-            mouse::Cursor::Unavailable,
-            &mut renderer,
-            &mut clipboard::Null,
-            &mut Vec::new(),
-        );
+        let next = frames::next_asked_for(&mut screen, &mut renderer, now);
         frames::draw(&mut screen, &mut renderer, &app::theme());
-        let State::Updated { redraw_request, .. } = state else {
-            panic!("the screen went out of date");
-        };
-        match redraw_request {
+        match next {
             RedrawRequest::At(due) => {
                 now = due;
                 asked.push(due - begun);

@@ -13,7 +13,9 @@ use hands::Hands;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use marlinspeak::app::{self, Message};
-use marlinspeak::guide::{Plan, SetupField};
+use marlinspeak::guide::{Plan, SetupField, What};
+use marlinspeak::picture::{Moment, Subject};
+use marlinspeak::session::Walk;
 use marlinspeak::settings::{ColourScheme, Settings};
 use marlinspeak::words::Words;
 use tempfile::TempDir;
@@ -44,7 +46,7 @@ fn on(hands: &mut Hands, steps: usize) {
 const SINGLE: Option<[&str; 3]> = Some(["5", "7", "1"]);
 const DOUBLED: Option<[&str; 3]> = Some(["5", "7", "2"]);
 
-const LOOKS: [Look; 23] = [
+const LOOKS: &[Look] = &[
     ("01-first", None, |_| {}),
     ("02-form", None, |hands| hands.press(Named::Tab)),
     ("03-plan", None, |hands| {
@@ -113,6 +115,64 @@ const LOOKS: [Look; 23] = [
         }
         hands.press(Named::Enter);
     }),
+    ("24-paused", SINGLE, |hands| {
+        on(hands, 16);
+        letter(hands, "p");
+    }),
+    ("25-wrong", SINGLE, |hands| {
+        on(hands, 16);
+        letter(hands, "w");
+    }),
+    ("26-rolled-out", DOUBLED, |hands| {
+        on(hands, 34);
+        letter(hands, "v");
+    }),
+    ("27-tuck", SINGLE, |hands| {
+        let is_tuck = |hands: &Hands| {
+            let subject = hands.session().walk().and_then(Walk::subject);
+            matches!(
+                subject,
+                Some(Subject::Knot {
+                    moment: Moment::Tucking { .. },
+                    ..
+                })
+            )
+        };
+        while !is_tuck(hands) {
+            on(hands, 1);
+        }
+    }),
+    ("28-rig", None, |hands| {
+        letter(hands, "p");
+        for (field, typed) in [
+            (SetupField::Object, "30"),
+            (SetupField::Cover, "36"),
+            (SetupField::Cord, "3.5"),
+            (SetupField::Tube, "45"),
+            (SetupField::Rows, "14,20"),
+        ] {
+            hands.tell(Message::planned(field, typed));
+        }
+        hands.press(Named::Enter);
+        let is_rigging = |hands: &Hands| {
+            let subject = hands.session().walk().and_then(Walk::subject);
+            matches!(subject, Some(Subject::Rings { .. }))
+        };
+        // Past the bag, to the pins.
+        for _ in 0..30 {
+            let is_next_of_it = hands.session().walk().is_some_and(|walk| {
+                walk.script()
+                    .next(walk.place())
+                    .and_then(|place| walk.script().step(place))
+                    .is_some_and(|step| matches!(step.what, What::Rig(_)))
+            });
+            on(hands, 1);
+            if is_next_of_it && is_rigging(hands) {
+                break;
+            }
+        }
+    }),
+    ("29-large", Some(["21", "40", "2"]), |hands| on(hands, 60)),
 ];
 
 /// Where the pictures go.
@@ -139,7 +199,7 @@ fn every_screen_is_pictured() {
         if !is_wanted("LOOKS_LANG", &tag) {
             continue;
         }
-        for (name, knot, come) in LOOKS {
+        for &(name, knot, come) in LOOKS {
             if !is_wanted("LOOKS_SCREEN", &name[..2]) {
                 continue;
             }

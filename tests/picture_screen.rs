@@ -90,7 +90,7 @@ fn canvas_and_painter_agree() {
                 picture.show(Some(subject.clone()));
                 let canvas = pane.paint::<()>(picture.view(), &theme);
                 let tones = if theme == Theme::Light {
-                    DefaultPalette::light()
+                    DefaultPalette::by_day()
                 } else {
                     DefaultPalette::dark()
                 };

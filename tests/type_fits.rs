@@ -251,3 +251,39 @@ fn every_screen_fits_the_smallest_window_in_every_language() {
         }
     }
 }
+
+#[test]
+fn what_must_be_known_besides_leaves_the_picture_where_it_is() {
+    let sizes = [
+        (1100.0, 760.0),
+        (1366.0, 768.0),
+        (1920.0, 1080.0),
+        (900.0, 1600.0),
+    ];
+    let pictures = |hands: &Hands| {
+        sizes.map(|(width, height)| {
+            let mut screen = hands.screen(Size::new(width, height));
+            let found = screen.find(selector::id("picture"));
+            found.ok().map(|found| found.bounds())
+        })
+    };
+    for tag in tags() {
+        // The first step of the first lesson, which has the most words besides, and a leg of it.
+        for steps in [1, 5] {
+            let folder = TempDir::new().unwrap();
+            let settings = Settings::default();
+            let mut hands = Hands::open_in(words(&tag), folder.path(), None, settings);
+            for _ in 0..steps {
+                hands.press(Key::Named(Named::Space));
+            }
+            let quiet = pictures(&hands);
+            assert!(quiet.iter().all(Option::is_some), "{tag} {quiet:?}");
+            hands.tell(Message::event(Event::NotAwake));
+            hands.tell(Message::focus(true));
+            hands.tell(Message::focus(false));
+            let notices = hands.session().notices();
+            assert!(notices.len() >= 2, "{notices:?}");
+            assert_eq!(pictures(&hands), quiet, "{tag} after {steps}");
+        }
+    }
+}

@@ -78,8 +78,8 @@ impl Pane {
     fn settled(&self) -> Vec<u32> {
         wait_for(|| {
             let shown = self.look();
-            // Between two looks, not instead of one.
-            thread::sleep(Duration::from_millis(200));
+            // Between two looks, not instead of one: a leg that goes in moves oftener.
+            thread::sleep(Duration::from_millis(1200));
             (self.look() == shown).then_some(shown)
         })
     }

@@ -9,6 +9,7 @@ mod jobs;
 mod key_guide;
 mod keys;
 mod message;
+mod monitors;
 mod off_thread;
 mod picture_view;
 mod screens;
@@ -120,7 +121,11 @@ fn open(
 
 /// How the window opens: as it was closed the last time.
 fn window() -> window::Settings {
-    let last = WindowPlace::last();
+    // Only a corner can be out of view.
+    let last = WindowPlace::last().map(|last| match last.corner {
+        Some(_) => last.brought_into_view(&monitors::monitors()),
+        None => last,
+    });
     window::Settings {
         size: last.map_or(WINDOW, |last| last.size),
         position: last

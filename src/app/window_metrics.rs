@@ -2,7 +2,7 @@
 
 use std::cell::Cell;
 
-use iced::Size;
+use iced::{Point, Size};
 
 use super::text_layout::type_size;
 use crate::settings::ScreenGeometry;
@@ -53,6 +53,12 @@ impl WindowMetrics {
         (self.size != Size::ZERO).then_some(self.size)
     }
 
+    /// A place in logical pixels of the scale in effect, in pixels before anything is drawn larger.
+    pub fn before_scaling(&self, place: Point) -> Point {
+        let scale = self.scale_in_effect.get();
+        Point::new(place.x * scale, place.y * scale)
+    }
+
     /// The monitor is so many pixels wide, if that is known.
     pub const fn set_monitor_width(&mut self, width: Option<f32>) {
         self.monitor_width = width;
@@ -61,6 +67,11 @@ impl WindowMetrics {
     /// The screen has so many dots for each pixel of the window's size.
     pub const fn set_density(&mut self, density: f32) {
         self.density = density;
+    }
+
+    /// Dots of the screen for each pixel of the window's size.
+    pub const fn density(&self) -> f32 {
+        self.density
     }
 
     /// How much larger than 1 everything is drawn, for the tyer's distance; the window asks, and

@@ -184,7 +184,7 @@ impl FrameMaker<'_> {
         };
         let subject = Subject::of(self.script, step);
         // The first picture of a film shows the same as the last.
-        let mut film = subject.film();
+        let mut film = subject.film(usize::MAX);
         let standing = film.pop();
         let moving = film.into_iter().skip(1).map(|subject| Frame {
             stage: stage.clone(),

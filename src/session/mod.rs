@@ -41,6 +41,7 @@ mod preferring;
 mod pressing;
 mod saving;
 mod settings_list;
+mod taking_up;
 mod tie_in_hand;
 mod walk;
 mod work_timer;

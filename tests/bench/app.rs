@@ -17,6 +17,7 @@ use frames::Window;
 use hands::Hands;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
+use iced::window::RedrawRequest;
 use line::{head, times};
 use marlinspeak::guide::Plan;
 use tempfile::TempDir;
@@ -51,6 +52,8 @@ struct Walk {
     words: Vec<Duration>,
     /// All frames of each press.
     pictures: Vec<Duration>,
+    /// Every frame in which the leg in hand goes in.
+    moves: Vec<Duration>,
 }
 
 impl Walk {
@@ -69,15 +72,24 @@ impl Walk {
         for _ in 0..presses {
             let press = Instant::now();
             hands.press(Key::Named(Named::Space));
-            let mut is_more = window.frame(hands.view());
+            let mut next = window.frame_at(hands.view(), press);
             walk.words.push(press.elapsed());
             walk.frames.push(press.elapsed());
-            while is_more {
+            while next == RedrawRequest::NextFrame {
                 let start = Instant::now();
-                is_more = window.frame(hands.view());
+                next = window.frame_at(hands.view(), press);
                 walk.frames.push(start.elapsed());
             }
             walk.pictures.push(press.elapsed());
+            let mut now = press;
+            while next != RedrawRequest::Wait {
+                if let RedrawRequest::At(due) = next {
+                    now = due;
+                }
+                let start = Instant::now();
+                next = window.frame_at(hands.view(), now);
+                walk.moves.push(start.elapsed());
+            }
             black_box(window.pixels());
         }
         walk
@@ -87,5 +99,6 @@ impl Walk {
         for (until, taken) in [("words", &self.words), ("picture", &self.pictures)] {
             times(&format!("    from a press to its {until}"), taken, "");
         }
+        times("    a frame in which the leg goes in", &self.moves, "16 ms");
     }
 }

@@ -9,6 +9,7 @@ use iced::advanced::clipboard;
 use iced::advanced::renderer::{Headless, Style};
 use iced::futures::executor::block_on;
 use iced::theme::Base;
+use iced::window::RedrawRequest;
 use iced::{Color, Element, Event, Rectangle, Size, Theme, mouse, window};
 use iced_runtime::user_interface::{Cache, State, UserInterface};
 use iced_tiny_skia::Layer;
@@ -39,6 +40,11 @@ impl Window {
 
     /// Lays out and paints a frame; whether another one is to follow at once.
     pub fn frame<'a, M: 'a>(&mut self, view: Element<'a, M>) -> bool {
+        self.frame_at(view, Instant::now()) == RedrawRequest::NextFrame
+    }
+
+    /// The same at a moment of the test's own; when another one is to follow.
+    pub fn frame_at<'a, M: 'a>(&mut self, view: Element<'a, M>, now: Instant) -> RedrawRequest {
         let mut screen = UserInterface::build(
             view,
             self.surface.viewport.logical_size(),
@@ -46,13 +52,13 @@ impl Window {
             &mut self.renderer,
         );
         let theme = app::theme();
-        let is_more = is_another_asked_for(&mut screen, &mut self.renderer);
+        let next = next_asked_for(&mut screen, &mut self.renderer, now);
         draw(&mut screen, &mut self.renderer, &theme);
         self.cache = screen.into_cache();
         let ground = theme.base().background_color;
         self.surface
             .present(&mut self.renderer, self.is_whole, ground);
-        is_more
+        next
     }
 
     /// Its width and height in pixels.
@@ -88,12 +94,13 @@ pub fn renderer() -> iced::Renderer {
     .expect("the software renderer")
 }
 
-/// Tells a screen that a frame is due; whether it wants the next one at once.
-pub fn is_another_asked_for<M>(
+/// Tells a screen that a frame is due now; when it wants the next one.
+pub fn next_asked_for<M>(
     screen: &mut UserInterface<'_, M, Theme, iced::Renderer>,
     renderer: &mut iced::Renderer,
-) -> bool {
-    let redraw = Event::Window(window::Event::RedrawRequested(Instant::now()));
+    now: Instant,
+) -> RedrawRequest {
+    let redraw = Event::Window(window::Event::RedrawRequested(now));
     let (state, _) = screen.update(
         &[redraw],
         mouse::Cursor::Unavailable,
@@ -101,13 +108,10 @@ pub fn is_another_asked_for<M>(
         &mut clipboard::Null,
         &mut Vec::new(),
     );
-    matches!(
-        state,
-        State::Updated {
-            redraw_request: window::RedrawRequest::NextFrame,
-            ..
-        }
-    )
+    match state {
+        State::Updated { redraw_request, .. } => redraw_request,
+        State::Outdated => RedrawRequest::Wait,
+    }
 }
 
 /// Draws a screen, without a pointer over it.

@@ -7,9 +7,11 @@
 mod frames;
 
 use std::path::Path;
+use std::time::Instant;
 
 use iced::advanced::renderer::Headless as _;
 use iced::theme::Base;
+use iced::window::RedrawRequest;
 use iced::{Element, Size, Theme};
 use iced_runtime::user_interface::{Cache, UserInterface};
 
@@ -35,7 +37,15 @@ impl Pane {
         #[expect(clippy::cast_precision_loss)]
         let size = Size::new(width as f32, height as f32);
         let mut screen = UserInterface::build(view, size, Cache::default(), &mut self.renderer);
-        while frames::is_another_asked_for(&mut screen, &mut self.renderer) {}
+        // What moves comes to stand first.
+        let mut now = Instant::now();
+        loop {
+            match frames::next_asked_for(&mut screen, &mut self.renderer, now) {
+                RedrawRequest::NextFrame => {}
+                RedrawRequest::At(due) => now = due,
+                RedrawRequest::Wait => break,
+            }
+        }
         frames::draw(&mut screen, &mut self.renderer, theme);
         let ground = theme.base().background_color;
         self.renderer

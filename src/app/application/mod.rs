@@ -1,11 +1,9 @@
 //! The application: which screen is up, and who hears of what happens. What happens to a tie is
 //! the session's affair, and what happens on a screen the screen's.
 
+mod leaving;
 mod presses;
 mod window_state;
-
-use std::sync::atomic::Ordering;
-use std::time::Duration;
 
 use iced::futures::channel::mpsc::UnboundedReceiver;
 use iced::widget::{column, container};
@@ -15,7 +13,7 @@ use crate::app::key_guide::{self, Tapped};
 use crate::app::message::Message;
 use crate::app::off_thread::off_thread;
 use crate::app::screens::{Context, Go, Next, Route, Screen, ScreenMessage};
-use crate::app::services::{LAST_SAVE, ServiceEvent, Services};
+use crate::app::services::{ServiceEvent, Services};
 use crate::app::widgets::{self, key_bar, key_sheet};
 use crate::app::window_place::WindowPlace;
 use crate::app::{keys, theme};
@@ -25,6 +23,7 @@ use crate::session::{self, InHand, Session, Timer, Wishes, entry_for, new_tie};
 use crate::settings::Settings;
 use crate::shelf::{Entry, ShelfError, ShelfReading};
 use crate::words::Words;
+use leaving::Leaving;
 
 /// The whole state of the app.
 pub struct App {
@@ -37,17 +36,6 @@ pub struct App {
     /// As it was before it had the whole screen.
     place: Option<WindowPlace>,
     corner: Option<Point>,
-}
-
-/// How far the tyer is with leaving.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Leaving {
-    /// Nothing of the kind.
-    Not,
-    /// The last save is waited for.
-    Waiting,
-    /// It has not come about, and it is asked whether to leave without it.
-    Asked,
 }
 
 /// Asks the window for its size: when it is resized twice in a moment, what it told the second time
@@ -175,7 +163,7 @@ impl App {
             Message::Measured(size) if self.resized(size) => ask_size(),
             Message::Measured(_) => Task::none(),
             Message::Moved(corner) => {
-                self.corner = Some(corner);
+                self.corner = Some(self.context.window.before_scaling(corner));
                 Task::none()
             }
             Message::Density(density) => {
@@ -363,47 +351,5 @@ impl App {
     /// How much larger than 1 everything is drawn, for the tyer's distance.
     pub fn scale_factor(&self) -> f32 {
         self.context.window.take_scale(self.settings().screen)
-    }
-
-    /// The tyer wants to leave: at once when everything is on disk, else when it is, and without it
-    /// only when the tyer says so once more.
-    fn close(&mut self) -> Task<Message> {
-        match self.leaving {
-            Leaving::Not => {}
-            Leaving::Waiting => return Task::none(),
-            Leaving::Asked => {
-                let unsaved = &self.context.services.platform.left_unsaved;
-                unsaved.store(true, Ordering::Relaxed);
-                if let Some(keeper) = &self.context.services.keeper {
-                    keeper.abandon();
-                }
-                return self.exit();
-            }
-        }
-        // A screen with something half done asks once.
-        if !self.screen.may_close(&mut self.context) {
-            return Task::none();
-        }
-        self.context.session.put_away();
-        self.context.carry_out();
-        self.context.services.voice.hush();
-        match self.context.services.keeper.clone() {
-            Some(keeper) if !keeper.flush(Duration::ZERO) => {
-                self.leaving = Leaving::Waiting;
-                off_thread(move || Message::Flushed(keeper.flush(LAST_SAVE)))
-            }
-            _ if self.context.session.is_lost() => self.flushed(false),
-            _ => self.exit(),
-        }
-    }
-
-    /// The disk had its time for the last save.
-    fn flushed(&mut self, is_saved: bool) -> Task<Message> {
-        if is_saved {
-            return self.exit();
-        }
-        self.leaving = Leaving::Asked;
-        self.context.session.ask_before_leaving();
-        self.show(Route::Start(()))
     }
 }

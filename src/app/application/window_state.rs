@@ -4,7 +4,7 @@ use std::sync::mpsc;
 use std::thread;
 use std::time::Duration;
 
-use iced::{Point, Task, window};
+use iced::{Task, window};
 
 use super::App;
 use crate::app::message::Message;
@@ -31,24 +31,16 @@ impl App {
     /// How large the window is and where it stands, when it has told that.
     fn window_place(&self) -> Option<WindowPlace> {
         let size = self.context.window.size()?;
-        let scale = self.scale_factor();
         Some(WindowPlace {
             size,
-            corner: self
-                .corner
-                .map(|corner| Point::new(corner.x * scale, corner.y * scale)),
+            density: self.context.window.density(),
+            corner: self.corner,
         })
-    }
-
-    /// Leaves, with size and place of the window kept for the next time.
-    pub(super) fn exit(&self) -> Task<Message> {
-        self.keep_place();
-        iced::exit()
     }
 
     /// Keeps size and place of the window for the next time. A disk that hangs has it stay as it was
     /// kept before.
-    fn keep_place(&self) {
+    pub(super) fn keep_place(&self) {
         let now = if self.is_full_screen {
             self.place
         } else {

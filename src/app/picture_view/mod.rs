@@ -1,92 +1,32 @@
 //! The picture of the knot on a screen: how large it is, which view it shows, and the painter
 //! that puts its shapes on the window.
 
+mod canvas;
+mod film;
+mod placement;
 mod render_cache;
 mod tiles;
 
-use std::cell::{Cell, RefCell};
-use std::time::{Duration, Instant};
+use std::cell::RefCell;
+use std::time::Duration;
 
-use iced::advanced::widget::Tree;
-use iced::advanced::{Clipboard, Layout, Shell, Widget, layout, mouse, renderer};
 use iced::widget::{column, container, row};
-use iced::{Element, Event, Fill, FillPortion, Length, Rectangle, Renderer, Size, Theme, window};
+use iced::{Element, Fill, FillPortion, Size};
 
 use crate::picture::{Subject, View};
+use canvas::Canvas;
+use film::Film;
+pub use placement::{Claim, Placement, Prominence};
+use placement::{GAP, PictureSize};
 use render_cache::{Motif, PictureKey, RenderCache};
 
 /// Segments of a scene above which the pixels are made by the picture's own painter and shown
 /// as one image: measured, it is the quicker way from here on.
 const MANY: usize = 1_500;
 
-/// How wide a room must be for its height, to have the picture beside the words and not below them:
-/// there both are larger so.
-const WIDE: f32 = 1.35;
-
-/// A room of a smaller area than this belongs to the words alone, unless the tyer asks for the picture;
-/// and so does one that is shorter or narrower than this.
-const ROOM: f32 = 400_000.0;
-const LEAST_SIDE: f32 = 420.0;
-
-/// Between words and picture.
-const GAP: f32 = 12.0;
-
-/// How much of the screen the picture takes.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum PictureSize {
-    /// As much as there is room for beside large type.
-    ByRoom,
-    Off,
-    Small,
-    Middle,
-    Large,
-}
-
-/// How much a screen makes of its picture as long as the tyer has not chosen a size.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Prominence {
-    /// There is none.
-    Hidden,
-    /// It stands where there is room for it beside large type.
-    #[default]
-    ByRoom,
-    /// It stands there unless the words would not fit: it is part of what is taught.
-    Taught,
-}
-
-/// Where a picture goes on a screen.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Placement {
-    is_wide: bool,
-    /// Twentieths of the room that are the picture's.
-    twentieths: u16,
-    /// Whether the tyer chose its size, and so that there is one.
-    pub is_asked_for: bool,
-    /// Whether it goes only where the words would not fit with it.
-    pub is_taught: bool,
-}
-
-impl Placement {
-    /// What is left of a room for the words.
-    pub fn left_of(self, room: Size) -> Size {
-        let share = 1.0 - f32::from(self.twentieths) / 20.0;
-        if self.is_wide {
-            Size::new(((room.width - GAP) * share).max(0.0), room.height)
-        } else {
-            Size::new(room.width, ((room.height - GAP) * share).max(0.0))
-        }
-    }
-}
-
 /// A picture on a screen.
 pub struct PictureView {
-    /// What is shown one after another; the last stays.
-    film: Vec<Subject>,
-    /// Which of them is shown, and since when the first.
-    frame: Cell<usize>,
-    begun: Cell<Option<Instant>>,
-    /// How long each stands.
-    each: Duration,
+    film: Film,
     view: View,
     /// Another one whenever another picture is wanted.
     number: u64,
@@ -102,10 +42,7 @@ pub struct PictureView {
 impl Default for PictureView {
     fn default() -> Self {
         Self {
-            film: Vec::new(),
-            frame: Cell::new(0),
-            begun: Cell::new(None),
-            each: Duration::ZERO,
+            film: Film::default(),
             view: View::default(),
             number: 0,
             share: PictureSize::ByRoom,
@@ -145,41 +82,24 @@ impl PictureView {
 
     /// Shows these one after another from now on, each for so long, and then the last. What is
     /// playing already goes on.
-    pub fn play(&mut self, film: Vec<Subject>, each: Duration) {
-        if self.film == film {
-            return;
+    pub fn play(&mut self, frames: Vec<Subject>, each: Duration) {
+        if !self.film.is_of(&frames) {
+            self.renew();
+            self.film = Film::new(frames, each);
         }
-        self.replay();
-        self.film = film;
-        self.each = each;
     }
 
     /// Plays it once more from the beginning.
     pub fn replay(&mut self) {
-        self.renew();
-        self.frame.set(0);
-        self.begun.set(None);
+        if self.film.len() > 1 {
+            self.renew();
+            self.film.rewind();
+        }
     }
 
     /// Another picture is wanted from now on: each of a film has a number of its own.
     const fn renew(&mut self) {
         self.number += self.film.len() as u64 + 1;
-    }
-
-    /// Goes on to what is to be shown now, and says when the next is due; nothing where the picture
-    /// stands still.
-    fn wind(&self, now: Instant) -> Option<Instant> {
-        let last = self.film.len().checked_sub(1)?;
-        if self.frame.get() >= last {
-            return None;
-        }
-        let begun = self.begun.get().unwrap_or(now);
-        self.begun.set(Some(begun));
-        let due = |frame: usize| begun + self.each * u32::try_from(frame).unwrap_or(u32::MAX);
-        while self.frame.get() < last && due(self.frame.get() + 1) <= now {
-            self.frame.set(self.frame.get() + 1);
-        }
-        (self.frame.get() < last).then(|| due(self.frame.get() + 1))
     }
 
     /// Makes so much of the picture from now on.
@@ -225,43 +145,17 @@ impl PictureView {
             }
             "d" | "D" => {
                 self.rest();
-                self.share = match self.share {
-                    PictureSize::ByRoom | PictureSize::Middle => PictureSize::Large,
-                    PictureSize::Large => PictureSize::Off,
-                    PictureSize::Off => PictureSize::Small,
-                    PictureSize::Small => PictureSize::Middle,
-                }
+                self.share = self.share.next();
             }
             _ => return false,
         }
         true
     }
 
-    /// Where the picture goes on a screen with this much room, if anywhere: beside the words
-    /// where it is wide, below them where it is tall.
+    /// Where the picture goes on a screen with this much room, if anywhere.
     pub fn place(&self, room: Size) -> Option<Placement> {
-        let is_asked_for = self.share != PictureSize::ByRoom;
-        let is_taught = !is_asked_for && self.prominence == Prominence::Taught;
-        let is_hidden = !is_asked_for && self.prominence == Prominence::Hidden;
-        let is_wide = room.width > WIDE * room.height;
-        let twentieths = match self.share {
-            PictureSize::Off => return None,
-            _ if is_hidden => return None,
-            // Beside it the line has the width that it needs for one row.
-            PictureSize::ByRoom if is_wide => 8,
-            PictureSize::ByRoom | PictureSize::Middle => 9,
-            PictureSize::Small => 6,
-            PictureSize::Large => 13,
-        };
-        let is_roomy =
-            room.width * room.height >= ROOM && room.width.min(room.height) >= LEAST_SIDE;
-        let is_there = is_roomy || is_asked_for || is_taught;
-        (!self.film.is_empty() && is_there).then_some(Placement {
-            is_wide,
-            twentieths,
-            is_asked_for,
-            is_taught,
-        })
+        let place = self.share.place(self.prominence, room);
+        place.filter(|_| !self.film.is_empty())
     }
 
     /// The words of the screen, and the picture in its place beside them.
@@ -335,7 +229,7 @@ impl PictureView {
     /// What a picture of this size depends on now.
     fn wanted(&self, size: Size) -> PictureKey {
         PictureKey {
-            number: self.number + self.frame.get() as u64,
+            number: self.number + self.film.place() as u64,
             size,
             dots: self.dots,
         }
@@ -343,63 +237,9 @@ impl PictureView {
 
     fn motif(&self) -> Motif {
         Motif {
-            subject: self.film.get(self.frame.get()).cloned(),
+            subject: self.film.now().cloned(),
             view: self.view,
             many: self.many,
         }
-    }
-}
-
-/// The widget that shows it, as large as its place.
-struct Canvas<'a>(&'a PictureView);
-
-impl<M> Widget<M, Theme, Renderer> for Canvas<'_> {
-    fn size(&self) -> Size<Length> {
-        Size::new(Fill, Fill)
-    }
-
-    fn layout(&mut self, _: &mut Tree, _: &Renderer, limits: &layout::Limits) -> layout::Node {
-        layout::atomic(limits, Fill, Fill)
-    }
-
-    fn update(
-        &mut self,
-        _: &mut Tree,
-        event: &Event,
-        layout: Layout<'_>,
-        _: mouse::Cursor,
-        _: &Renderer,
-        _: &mut dyn Clipboard,
-        shell: &mut Shell<'_, M>,
-        _: &Rectangle,
-    ) {
-        let Self(picture) = self;
-        if let Event::Window(window::Event::RedrawRequested(now)) = event {
-            if let Some(due) = picture.wind(*now) {
-                shell.request_redraw_at(window::RedrawRequest::At(due));
-            }
-            let mut cache = picture.cache.borrow_mut();
-            let wanted = picture.wanted(layout.bounds().size());
-            if cache.prepare(wanted, || picture.motif()) {
-                shell.request_redraw();
-            }
-        }
-    }
-
-    fn draw(
-        &self,
-        _: &Tree,
-        renderer: &mut Renderer,
-        theme: &Theme,
-        _: &renderer::Style,
-        layout: Layout<'_>,
-        _: mouse::Cursor,
-        clip: &Rectangle,
-    ) {
-        let Self(picture) = self;
-        let (bounds, is_dark) = (layout.bounds(), theme.extended_palette().is_dark);
-        let mut cache = picture.cache.borrow_mut();
-        let wanted = picture.wanted(bounds.size());
-        cache.draw(renderer, bounds, clip, is_dark, wanted, || picture.motif());
     }
 }

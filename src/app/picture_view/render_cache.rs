@@ -102,7 +102,7 @@ fn palette(is_dark: bool) -> DefaultPalette {
     if is_dark {
         DefaultPalette::dark()
     } else {
-        DefaultPalette::light()
+        DefaultPalette::by_day()
     }
 }
 

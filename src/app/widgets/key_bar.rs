@@ -52,16 +52,28 @@ impl KeyFace {
     }
 }
 
-/// How much of a key stands on its button.
+/// How a key stands on its button.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Shape {
     /// The key, and beside it what it does.
     Beside,
     /// The key, and below it what it does.
     Below,
+    /// The key, and beside it what it does in two lines.
+    Folded,
     /// The key alone.
     Cap,
 }
+
+/// Where room is short, the words of these stay the longest.
+const BY_WEIGHT: [BarSlot; 6] = [
+    BarSlot::Next,
+    BarSlot::Back,
+    BarSlot::Wrong,
+    BarSlot::Where,
+    BarSlot::Leave,
+    BarSlot::Again,
+];
 
 /// The bar with these keys. `no_voice` stands there while the voice is lost.
 pub fn key_bar<'a>(
@@ -75,12 +87,11 @@ pub fn key_bar<'a>(
         .map(|hint| KeyFace::new(*hint, words, bindings))
         .collect();
     let bar = responsive(move |room| {
-        let shapes = [Shape::Beside, Shape::Below, Shape::Cap];
-        let fits = |shape: &Shape| width(&keys, no_voice.as_deref(), *shape) <= room.width;
-        let shape = shapes.into_iter().find(fits).unwrap_or(Shape::Cap);
+        let shapes = shapes(&keys, no_voice.as_deref(), room.width);
         let at = |slot: BarSlot| {
-            let key = keys.iter().find(|key| key.hint.slot == Some(slot));
-            key.map(|key| in_bar_button(key, slot, shape))
+            let mut faces = keys.iter().zip(&shapes);
+            let found = faces.find(|(key, _)| key.hint.slot == Some(slot));
+            found.map(|(key, shape)| in_bar_button(key, slot, *shape))
         };
         let left = [
             BarSlot::Back,
@@ -103,36 +114,81 @@ pub fn key_bar<'a>(
         .into()
 }
 
-/// The width of the bar when its keys are shown so.
-fn width(keys: &[KeyFace], no_voice: Option<&str>, shape: Shape) -> f32 {
-    let ems = |text: &str| TextMetrics::new(text, theme::FACE).ems() * theme::SMALL;
-    let one = |key: &KeyFace| {
-        let cap = ems(&key.cap) + 2.0 * CAP_SIDES + 2.0;
-        // What goes on is in bold letters.
-        let label = ems(&key.label) * 1.08;
-        let inside = match shape_of(key, shape) {
-            Shape::Beside => cap + label + GAP,
-            Shape::Below => cap.max(label),
-            Shape::Cap => cap,
-        };
-        (inside + 2.0 * SIDES).max(LEAST)
-    };
+/// How each key stands in a bar of this width: all in one way, or each in the narrowest, or with as many
+/// words as there is room for.
+fn shapes(keys: &[KeyFace], no_voice: Option<&str>, room: f32) -> Vec<Shape> {
     let sign = no_voice.map_or(0.0, |sentence| ems(sentence) + 2.0 * SIDES + GAP);
-    keys.iter().map(|key| one(key) + GAP).sum::<f32>() + LEAST + sign + 4.0
+    let rest = room - LEAST - sign - 4.0;
+    let fits = |shapes: &[Shape]| {
+        let faces = keys.iter().zip(shapes);
+        faces
+            .map(|(key, shape)| width(key, *shape) + GAP)
+            .sum::<f32>()
+            <= rest
+    };
+    for shape in [Shape::Beside, Shape::Below] {
+        let alike = vec![shape; keys.len()];
+        if fits(&alike) {
+            return alike;
+        }
+    }
+    let mut shapes = vec![Shape::Cap; keys.len()];
+    for slot in BY_WEIGHT {
+        let Some(place) = keys.iter().position(|key| key.hint.slot == Some(slot)) else {
+            continue;
+        };
+        shapes[place] = narrowest(&keys[place]);
+        // What goes on always says what it does.
+        if slot != BarSlot::Next && !fits(&shapes) {
+            shapes[place] = Shape::Cap;
+        }
+    }
+    shapes
 }
 
-/// What goes on always says what it does.
-fn shape_of(key: &KeyFace, shape: Shape) -> Shape {
-    if shape == Shape::Cap && key.hint.slot == Some(BarSlot::Next) {
-        Shape::Below
+/// The narrowest way to say what a key does.
+fn narrowest(key: &KeyFace) -> Shape {
+    if width(key, Shape::Folded) < width(key, Shape::Below) {
+        Shape::Folded
     } else {
-        shape
+        Shape::Below
+    }
+}
+
+fn ems(text: &str) -> f32 {
+    TextMetrics::new(text, theme::FACE).ems() * theme::SMALL
+}
+
+/// The width of a button.
+fn width(key: &KeyFace, shape: Shape) -> f32 {
+    let cap = ems(&key.cap) + 2.0 * CAP_SIDES + 2.0;
+    // What goes on is in bold letters.
+    let label = |label: &str| ems(label) * 1.08;
+    let inside = match shape {
+        Shape::Beside => cap + label(&key.label) + GAP,
+        Shape::Below => cap.max(label(&key.label)),
+        Shape::Folded => {
+            let lines = folded(&key.label);
+            cap + lines.lines().map(label).fold(0.0, f32::max) + GAP
+        }
+        Shape::Cap => cap,
+    };
+    (inside + 2.0 * SIDES).max(LEAST)
+}
+
+/// A label in two lines, as even as its words allow; in one where it is one word.
+fn folded(label: &str) -> String {
+    let spaces = label.match_indices(' ').map(|(at, _)| at);
+    let longer = |at: &usize| (*at).max(label.len() - at);
+    match spaces.min_by_key(longer) {
+        Some(at) => format!("{}\n{}", &label[..at], &label[at + 1..]),
+        None => label.to_owned(),
     }
 }
 
 fn in_bar_button<'a>(key: &KeyFace, slot: BarSlot, shape: Shape) -> Element<'a, Tapped> {
     let is_next = slot == BarSlot::Next;
-    let face = face(key, shape_of(key, shape), is_next);
+    let face = face(key, shape, is_next);
     let press = button(container(face).center_y(Fill))
         .height(BUTTON)
         .padding([0.0, SIDES])
@@ -143,9 +199,11 @@ fn in_bar_button<'a>(key: &KeyFace, slot: BarSlot, shape: Shape) -> Element<'a, 
 
 /// A key with what it does beside it or below it.
 fn face<'a>(key: &KeyFace, shape: Shape, is_bold: bool) -> Element<'a, Tapped> {
-    let label = text(key.label.clone())
-        .size(theme::SMALL)
-        .wrapping(text::Wrapping::None);
+    let label = match shape {
+        Shape::Folded => text(folded(&key.label)).line_height(1.1),
+        _ => text(key.label.clone()),
+    };
+    let label = label.size(theme::SMALL).wrapping(text::Wrapping::None);
     let label = if is_bold {
         label.font(theme::BOLD)
     } else {
@@ -153,7 +211,7 @@ fn face<'a>(key: &KeyFace, shape: Shape, is_bold: bool) -> Element<'a, Tapped> {
     };
     let cap = (!key.cap.is_empty()).then(|| keycap(key.cap.clone()));
     match shape {
-        Shape::Beside => row(cap).push(label).spacing(GAP).align_y(Center).into(),
+        Shape::Beside | Shape::Folded => row(cap).push(label).spacing(GAP).align_y(Center).into(),
         Shape::Below => column(cap).push(label).align_x(Center).into(),
         Shape::Cap => column(cap).into(),
     }
@@ -196,4 +254,55 @@ fn lost_voice<'a>(sentence: String) -> Element<'a, Tapped> {
         .style(theme::bare)
         .on_press(Tapped::AllKeys);
     container(press).id(VOICE).into()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::app::key_guide::KeyGroup;
+
+    fn faces(labels: [&str; 6]) -> Vec<KeyFace> {
+        let slots = [
+            BarSlot::Back,
+            BarSlot::Wrong,
+            BarSlot::Where,
+            BarSlot::Again,
+            BarSlot::Leave,
+            BarSlot::Next,
+        ];
+        let face = |(slot, label): (BarSlot, &str)| KeyFace {
+            hint: KeyHint::new(KeyGroup::Steps, "a", "key-next").at(slot),
+            cap: "A".to_owned(),
+            label: label.to_owned(),
+        };
+        slots.into_iter().zip(labels).map(face).collect()
+    }
+
+    #[test]
+    fn where_room_is_short_the_words_of_what_is_pressed_most_stay() {
+        let keys = faces([
+            "find my place",
+            "leave it as it is",
+            "where am I",
+            "again",
+            "leave",
+            "take back",
+        ]);
+        let at = |width: f32| shapes(&keys, None, width);
+        assert!(at(2000.0).iter().all(|shape| *shape == Shape::Beside));
+        // The narrowest window has room for all of them.
+        assert!(!at(768.0).contains(&Shape::Cap), "{:?}", at(768.0));
+        let few = at(420.0);
+        assert_ne!(few[5], Shape::Cap, "{few:?}");
+        assert_eq!(few[3], Shape::Cap, "{few:?}");
+        // What goes on says so in any room.
+        assert_ne!(at(10.0)[5], Shape::Cap);
+    }
+
+    #[test]
+    fn a_label_is_folded_where_its_halves_are_most_alike() {
+        assert_eq!(folded("leave it as it is"), "leave it\nas it is");
+        assert_eq!(folded("retrouver l’endroit"), "retrouver\nl’endroit");
+        assert_eq!(folded("weiter"), "weiter");
+    }
 }

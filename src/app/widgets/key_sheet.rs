@@ -4,7 +4,7 @@ use iced::widget::{Id, button, column, container, opaque, responsive, row, scrol
 use iced::{Center, Element, Fill, padding};
 
 use super::key_bar::{KeyFace, keycap};
-use crate::app::key_guide::{KeyGroup, KeyHint, Tapped};
+use crate::app::key_guide::{KeyGroup, KeyHint, Tapped, cap};
 use crate::app::theme;
 use crate::pedal::Bindings;
 use crate::words::Words;
@@ -35,8 +35,9 @@ pub fn key_sheet<'a>(
         .collect();
     let heading = words.plainly("key-sheet-heading", &[]);
     let close = words.plainly("key-sheet-close", &[]);
+    let escape = words.plainly("key-cap", &[("key", &cap("Escape"))]);
     let sheet = responsive(move |room| {
-        let mut sheet = column![top(heading.clone(), close.clone())].spacing(16);
+        let mut sheet = column![top(heading.clone(), escape.clone(), close.clone())].spacing(16);
         if let Some(notice) = notice.clone() {
             sheet = sheet.push(super::notice(notice));
         }
@@ -57,8 +58,8 @@ pub fn key_sheet<'a>(
     )
 }
 
-fn top<'a>(heading: String, close: String) -> Element<'a, Tapped> {
-    let close = row![keycap("Esc".to_owned()), text(close).size(theme::SMALL)];
+fn top<'a>(heading: String, escape: String, close: String) -> Element<'a, Tapped> {
+    let close = row![keycap(escape), text(close).size(theme::SMALL)];
     let close = button(container(close.spacing(GAP).align_y(Center)).center_y(Fill))
         .height(BUTTON)
         .padding([0.0, 12.0])
@@ -106,7 +107,11 @@ fn group<'a>(heading: String, keys: &[KeyFace]) -> Element<'a, Tapped> {
     let keys = keys.iter().map(|key| {
         let face = row![
             container(keycap(key.cap.clone())).width(96),
-            text(key.label.clone()).size(theme::SMALL).width(Fill),
+            // Two lines of it go on a button.
+            text(key.label.clone())
+                .size(theme::SMALL)
+                .line_height(1.1)
+                .width(Fill),
         ];
         let press = button(container(face.spacing(GAP).align_y(Center)).center_y(Fill))
             .width(Fill)

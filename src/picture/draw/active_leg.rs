@@ -18,23 +18,35 @@ impl KnotDrawing<'_> {
         for visible in scene.visible_active(active) {
             let stretches = scene.stretches(&visible, pass);
             let [told, laid, to_come] = scene.parted(&visible, active, &stretches);
+            // The edges of cord and head lie below both: the two are one piece.
+            let edge = self.edge();
+            let size = scene.layout.cord.max(6.0);
+            let length = scene.layout.head_length();
+            let mut outlines = scene.outlines(&visible, pass, cord + 2.0 * edge, &told);
+            outlines.truncate(told.len());
+            self.place_within(&outlines, scene.inner(), Role::ActiveEdge);
+            let [half, long] = [size * 0.85 + 1.8 * edge, length + 2.6 * edge];
+            self.head(&visible, active, Role::ActiveEdge, [half, long, edge]);
             // The part of the leg that lies already is as wide as other cord, and the part still to
             // be laid is thin.
             for (role, width, stretches) in [
-                (Role::ActiveEdge, cord + 2.0 * self.edge(), &told),
                 (Role::Beside(active.pass_leg), cord, &laid),
                 (Role::ActiveRest, cord * 0.4, &to_come),
                 (Role::Active, cord, &told),
             ] {
                 let mut outlines = scene.outlines(&visible, pass, width, stretches);
-                outlines.truncate(stretches.len() + usize::from(role == Role::Active));
-                if role == Role::ActiveEdge {
-                    self.place_within(&outlines, scene.inner(), role);
-                } else {
-                    self.place(&outlines, role, Role::ActiveRest);
-                }
+                // Its hidden end is there when the cord is.
+                let has_end = role == Role::Active && active.drawn == active.rows;
+                outlines.truncate(stretches.len() + usize::from(has_end));
+                self.place(&outlines, role, Role::ActiveRest);
             }
-            self.head(&visible, active);
+            // Into the cord by a pixel, so that no seam shows between the two.
+            self.head(
+                &visible,
+                active,
+                Role::Active,
+                [size * 0.85, length + 1.0, 1.0],
+            );
         }
     }
 
@@ -44,43 +56,37 @@ impl KnotDrawing<'_> {
         (layout.cord * 0.08).clamp(1.0, 4.0).min(layout.gap)
     }
 
-    /// Draws the head of the cord in hand, at the end of what is being told.
-    fn head(&mut self, visible: &VisibleLeg, active: &ActiveLeg) {
+    /// Draws the head of the cord in hand, at the end of what is being told: so many pixels from its
+    /// middle line to either side, so long, and set back by so much.
+    fn head(
+        &mut self,
+        visible: &VisibleLeg,
+        active: &ActiveLeg,
+        role: Role,
+        [half, length, back]: [f32; 3],
+    ) {
         let scene = self.scene;
-        let size = scene.layout.cord.max(6.0);
-        let edge = self.edge();
-        let length = scene.layout.head_length();
-        for (role, half, length, back) in [
-            (
-                Role::ActiveEdge,
-                size * 0.85 + 1.8 * edge,
-                length + 2.6 * edge,
-                edge,
-            ),
-            (Role::Active, size * 0.85, length, 0.0),
-        ] {
-            let [one, tip, other] = scene.head(visible, active, half, length, back);
-            let middle = (f32::midpoint(one.0, other.0), f32::midpoint(one.1, other.1));
-            // Where the tube bends away the head would be squeezed to a needle, so it keeps its
-            // form. Where its cord is out of sight there is none.
-            if !scene.inner().contains(middle.0) || scene.projection.turned(middle.0) > 0.97 {
-                continue;
-            }
-            let way = (tip.0 - middle.0, tip.1 - middle.1);
-            let way = scene.projection.direction(middle.0, way.0, way.1);
-            let from = scene.point(middle);
-            if way.hypot() < 0.2 * f64::from(length) {
-                continue;
-            }
-            let way = way.normalize();
-            let aside = Vec2::new(-way.y, way.x) * f64::from(half);
-            let mut outline = BezPath::new();
-            polygon(
-                &mut outline,
-                [from + aside, from + way * f64::from(length), from - aside],
-            );
-            self.items.push(DisplayItem::fill(role, outline));
+        let [one, tip, other] = scene.head(visible, active, half, length, back);
+        let middle = (f32::midpoint(one.0, other.0), f32::midpoint(one.1, other.1));
+        // Where the tube bends away the head would be squeezed to a needle, so it keeps its form. Where
+        // its cord is out of sight there is none.
+        if !scene.inner().contains(middle.0) || scene.projection.turned(middle.0) > 0.97 {
+            return;
         }
+        let way = (tip.0 - middle.0, tip.1 - middle.1);
+        let way = scene.projection.direction(middle.0, way.0, way.1);
+        let from = scene.point(middle);
+        if way.hypot() < 0.2 * f64::from(length) {
+            return;
+        }
+        let way = way.normalize();
+        let aside = Vec2::new(-way.y, way.x) * f64::from(half);
+        let mut outline = BezPath::new();
+        polygon(
+            &mut outline,
+            [from + aside, from + way * f64::from(length), from - aside],
+        );
+        self.items.push(DisplayItem::fill(role, outline));
     }
 
     /// Draws the signs for over and under at the crossings that are being told.

@@ -152,20 +152,40 @@ pub struct DefaultPalette {
     laid: [Colour; 5],
     beside: [Colour; 5],
     beyond: Colour,
+    /// The next leg, and pins that are shown again: faint, but to be seen.
+    to_come: Colour,
+    /// The cord in hand, what of it is still to be laid, and the numbers of its pins.
+    active: Colour,
+    active_rest: Colour,
+    active_number: Colour,
 }
+
+/// Contrast of graphics with their ground by WCAG 2.2, success criterion 1.4.11, and of text by 1.4.6.
+const GRAPHICS: f32 = 3.0;
+const TEXT: f32 = 7.0;
 
 impl DefaultPalette {
     /// Light cords on a dark ground.
     pub fn dark() -> Self {
         Self::new(
             true,
-            Colour::rgb(0x000C_0F12),
+            Colour::rgb(0x0010_1214),
             Colour::rgb(0x0018_1D22),
             Colour::rgb(0x00F4_F1EA),
         )
     }
 
-    /// Dark cords on a light ground, for bright rooms and for paper.
+    /// Dark cords on the light ground of the window, for bright rooms.
+    pub fn by_day() -> Self {
+        Self::new(
+            false,
+            Colour::rgb(0x00FA_F8F3),
+            Colour::rgb(0x00F1_EDE3),
+            Colour::rgb(0x0014_181C),
+        )
+    }
+
+    /// Dark cords on white paper.
     pub fn light() -> Self {
         Self::new(
             false,
@@ -184,8 +204,15 @@ impl DefaultPalette {
                 hue.at_contrast(tube, ink, ratio)
             })
         };
+        let active = if dark { YELLOW } else { VERMILION };
+        let stronger = |ratio: f32| active.at_contrast(tube, ink, ratio);
         Self {
             dark,
+            to_come: tube.at_contrast(tube, ink, GRAPHICS),
+            active,
+            active_rest: stronger(if dark { 4.5 } else { 3.1 }),
+            // Yellow on the dark is more than that.
+            active_number: if dark { active } else { stronger(TEXT) },
             ground,
             tube,
             ink,
@@ -208,20 +235,18 @@ impl DefaultPalette {
 impl Palette for DefaultPalette {
     fn colour(&self, role: Role) -> Colour {
         let pick = |dark: Colour, light: Colour| if self.dark { dark } else { light };
-        let bright = pick(YELLOW, VERMILION);
         match role {
             Role::Tube | Role::FromDisc => self.tube,
             Role::Edge => self.tube.mixed(self.ink, 0.30),
             Role::NumberBeyond => self.tube.mixed(self.ink, 0.22),
-            Role::ToCome => self.tube.mixed(self.ink, 0.16),
+            Role::ToCome => self.to_come,
             Role::Beyond(_) => self.beyond,
             Role::Laid(turn) => Self::strand(&self.laid, turn.strand),
             Role::Beside(turn) => Self::strand(&self.beside, turn.strand),
             Role::ActiveEdge => pick(self.tube, self.ink),
-            Role::Active | Role::To | Role::From | Role::FromNumber => bright,
-            Role::ActiveRest | Role::ActiveBehind => {
-                bright.at_contrast(self.tube, self.ink, if self.dark { 4.5 } else { 3.1 })
-            }
+            Role::Active => self.active,
+            Role::To | Role::From | Role::FromNumber => self.active_number,
+            Role::ActiveRest | Role::ActiveBehind => self.active_rest,
             Role::Pin | Role::PinNumber | Role::Label => self.ink,
             Role::Ground | Role::ToNumber => self.ground,
             // Orange is over and blue is under, as on the plates of the words. The signs themselves

@@ -21,8 +21,8 @@ impl KnotScene {
             .filter(|visible| visible.leg.from == active.leg.from)
     }
 
-    /// Parts the stretches of the leg in hand: what is being told, what of it lies already, and what
-    /// is still to be laid.
+    /// Parts the stretches of the leg in hand: what is being told as far as it has gone in, what of it
+    /// lies already, and what is still to be laid.
     pub fn parted(
         &self,
         visible: &VisibleLeg,
@@ -31,16 +31,31 @@ impl KnotScene {
     ) -> [Vec<Stretch>; 3] {
         let path = self.cord_path(visible, active.beside + 1);
         let diagonal = self.layout.diagonal;
-        let (start, end) = (active.rows.start * diagonal, active.rows.end * diagonal);
+        let (start, end) = (active.drawn.start * diagonal, active.drawn.end * diagonal);
         let along = |limit: Limit, at_start: bool| match limit {
             Limit::Bight(_) | Limit::End if at_start => f32::NEG_INFINITY,
             Limit::Bight(_) | Limit::End => f32::INFINITY,
             Limit::Square(along) => along,
             Limit::Slant(nth, other) => path.meets(nth, path.offset, other),
         };
+        // Of a cord that is cut off nothing is to come beyond what is told.
+        let [lowest, highest] = if active.is_cut_off {
+            [active.rows.start, active.rows.end].map(|row| row * diagonal)
+        } else {
+            [f32::NEG_INFINITY, f32::INFINITY]
+        };
         let (mut told, mut below, mut above) = (Vec::new(), Vec::new(), Vec::new());
-        for &(from, to) in stretches {
-            let (near, far) = (along(from, true), along(to, false));
+        for &(mut from, mut to) in stretches {
+            let (mut near, mut far) = (along(from, true), along(to, false));
+            if near > highest || far < lowest {
+                continue;
+            }
+            if near < lowest {
+                (from, near) = (Limit::Square(lowest), lowest);
+            }
+            if far > highest {
+                (to, far) = (Limit::Square(highest), highest);
+            }
             if far <= start {
                 below.push((from, to));
                 continue;
@@ -80,7 +95,7 @@ impl KnotScene {
     ) -> [SheetPoint; 3] {
         let layout = &self.layout;
         let path = self.cord_path(visible, active.beside + 1);
-        if active.is_backward && active.rows.start.is_infinite() {
+        if active.is_backward && active.drawn.start.is_infinite() {
             // The leg is taken back all the way: the head points round the pin that the leg came
             // from.
             let pin = path.pin(true);
@@ -96,14 +111,14 @@ impl KnotScene {
                 (pin.0 + back, y + half),
             ]
         } else if active.is_backward {
-            let along = active.rows.start * layout.diagonal;
+            let along = active.drawn.start * layout.diagonal;
             [
                 path.at(along + back, path.offset - half),
                 path.at(along + back - length, path.offset),
                 path.at(along + back, path.offset + half),
             ]
-        } else if active.rows.end.is_finite() {
-            let along = active.rows.end * layout.diagonal;
+        } else if active.drawn.end.is_finite() {
+            let along = active.drawn.end * layout.diagonal;
             [
                 path.at(along - back, path.offset - half),
                 path.at(along - back + length, path.offset),

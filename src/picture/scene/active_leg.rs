@@ -17,10 +17,14 @@ pub struct ActiveLeg {
     /// Rows on the way between which the part being told lies: a half one where two parts meet,
     /// and infinite at a pin.
     pub rows: Range<f32>,
+    /// The part of those rows in which the cord is drawn: all of it, or as far as it has gone in.
+    pub drawn: Range<f32>,
     /// The crossings of the part being told, in the order in which the cord meets them.
     pub crossings: Vec<ActiveCrossing>,
     /// Whether the cord goes against the way the leg was laid.
     pub is_backward: bool,
+    /// Whether it goes no farther than what is told of it: an end is cut off there.
+    pub is_cut_off: bool,
 }
 
 /// A crossing of the leg in hand.
@@ -73,9 +77,11 @@ impl ActiveLeg {
             pass_leg,
             leg,
             beside: laying.cords_of(leg, pass_leg),
+            drawn: rows.clone(),
             rows,
             crossings: all[start..end].to_vec(),
             is_backward: false,
+            is_cut_off: false,
         })
     }
 
@@ -84,6 +90,20 @@ impl ActiveLeg {
         Self {
             is_backward: true,
             ..self
+        }
+    }
+
+    /// Draws the cord no farther than half way from the last of so many crossings to the one after
+    /// it. What is told stays, and where it is looked at.
+    pub fn go_in(&mut self, past: usize) {
+        let last = past.checked_sub(1);
+        if let Some([last, next]) = last.and_then(|last| self.crossings.get(last..=past)) {
+            let between = f32::midpoint(real(last.nth), real(next.nth));
+            if self.is_backward {
+                self.drawn.start = between;
+            } else {
+                self.drawn.end = between;
+            }
         }
     }
 
@@ -104,15 +124,17 @@ impl ActiveLeg {
         // The end comes out from under the cord that holds it, half way to the next.
         let last = crossings.last().map_or(0.0, |crossing| real(nth(crossing)));
         let pass = laying.passes() + 1;
+        let rows = if is_backward {
+            last - 0.5..f32::INFINITY
+        } else {
+            f32::NEG_INFINITY..last + 0.5
+        };
         Self {
             pass_leg: laying.pass_leg_of(pass, along),
             leg: along,
             beside: laying.passes(),
-            rows: if is_backward {
-                last - 0.5..f32::INFINITY
-            } else {
-                f32::NEG_INFINITY..last + 0.5
-            },
+            drawn: rows.clone(),
+            rows,
             crossings: crossings
                 .iter()
                 .map(|crossing| ActiveCrossing {
@@ -122,6 +144,7 @@ impl ActiveLeg {
                 })
                 .collect(),
             is_backward,
+            is_cut_off: true,
         }
     }
 }

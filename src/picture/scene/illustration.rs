@@ -79,7 +79,9 @@ impl Subject {
                 one(under_way.marked(Mark::WorkingEnd))
             }
             GlossaryWord::Crossing => one(finished(&tiller).marked(Mark::Crossings(None))),
-            GlossaryWord::OverUnder => Ok(Self::tying(&tiller, Moment::at(shown(13))).film()),
+            GlossaryWord::OverUnder => {
+                Ok(Self::tying(&tiller, Moment::at(shown(13))).film(usize::MAX))
+            }
             GlossaryWord::Tuck => {
                 let under = Moment::At {
                     pass_leg: shown(13),
@@ -138,7 +140,7 @@ impl Subject {
             strand: plan.knot().strands(),
             leg: plan.knot().legs_of(plan.knot().strands()),
         };
-        let mut film = Self::tying(plan, Moment::at(last)).film();
+        let mut film = Self::tying(plan, Moment::at(last)).film(usize::MAX);
         film.push(Self::tying(plan, Moment::Laid));
         film
     }

@@ -59,6 +59,7 @@ impl KnotScene {
             height: viewport.height,
             across: across(view, knot.lattice().round()),
             rows_in_hand: rows_in_hand(&laid, f32::from(knot.lattice().height())),
+            crowding: crowding(view),
         };
         let layout = SceneLayout::new(knot, laid.passes(), side, hand, constraints);
         Self::in_layout(view, laying, laid, layout, hand, viewport)
@@ -81,6 +82,7 @@ impl KnotScene {
             height: viewport.height,
             across: across(view, knot.lattice().round()),
             rows_in_hand: f32::from(knot.lattice().height()),
+            crowding: crowding(view),
         };
         let layout = SceneLayout::proportioned(knot, laid.passes(), side, hand, constraints, shape);
         Self {
@@ -139,6 +141,15 @@ fn across(view: View, round: u16) -> f32 {
         View::RolledOut => turn + 2.0 * REPEAT,
         // Seen from the side a tube is a third as wide as when rolled out.
         View::RoundTheTube => turn / std::f32::consts::PI * 1.12,
+    }
+}
+
+/// How much closer two numbers stand at the sides than in the middle.
+const fn crowding(view: View) -> f32 {
+    match view {
+        View::RolledOut => 1.0,
+        // Farther round, where a tube bends away, there are none.
+        View::RoundTheTube => 0.6,
     }
 }
 

@@ -25,6 +25,10 @@ const COMFORTABLE: f32 = 30.0;
 const SMALLEST_FINISHED: f32 = 5.0;
 /// A half pitch larger than this many pixels helps nobody.
 const LARGEST: f32 = 190.0;
+/// Radius of the ring round a short number, in sizes of its type.
+pub const NUMBER_RING: f32 = 0.82;
+/// Width of a digit in sizes of its type: the bold face's, from its file.
+const DIGIT: f32 = 0.64;
 /// Bounds for the height of a row in half pitches; outside them crossings get too slanted.
 const STEEPNESS: [f32; 2] = [0.8, 1.3];
 
@@ -67,6 +71,10 @@ pub struct SceneLayout {
     pub passes: u16,
     /// 1 when followers lie to the right of a rising leg on the sheet, −1 when to the left.
     toward: f32,
+    /// Half pitches between two pin numbers where they stand closest.
+    number_pitch: f32,
+    /// Digits of the largest pin number.
+    digits: f32,
     /// Size of the type of a pin number.
     pub text: f32,
     /// Size of the type of the numbers of the two pins of the leg in hand.
@@ -89,13 +97,15 @@ pub struct Constraints {
     pub across: f32,
     /// Rows the part in hand takes.
     pub rows_in_hand: f32,
+    /// How much closer numbers stand at the sides than in the middle, 1 for no closer.
+    pub crowding: f32,
 }
 
 impl SceneLayout {
     /// The measures of a knot that is being tied: as large as fits, and no smaller than the eye
     /// can follow.
     pub fn new(knot: &Knot, passes: u16, side: Side, hand: Hand, constraints: Constraints) -> Self {
-        let mut layout = Self::unset(knot, passes, side, hand);
+        let mut layout = Self::unset(knot, passes, side, hand, constraints);
         let widest = (constraints.width / constraints.across).min(LARGEST);
         // The room at the rims depends on the size of a cell, so the largest that fits is
         // looked for: first as wide as can be, then as steep.
@@ -141,7 +151,7 @@ impl SceneLayout {
         constraints: Constraints,
         shape: &KnotShape,
     ) -> Self {
-        let mut layout = Self::unset(knot, passes, side, hand);
+        let mut layout = Self::unset(knot, passes, side, hand, constraints);
         layout.bands = Some(shape.bands);
         let steepness = single(shape.bands.row() / shape.bands.half_pitch());
         let widest = constraints.width / constraints.across;
@@ -159,7 +169,7 @@ impl SceneLayout {
     }
 
     /// Everything but the size.
-    fn unset(knot: &Knot, passes: u16, side: Side, hand: Hand) -> Self {
+    fn unset(knot: &Knot, passes: u16, side: Side, hand: Hand, constraints: Constraints) -> Self {
         // A follower on the right hand of a tyer who works to the right turns inside at the
         // top; on the sheet that is the same as for a left-hand follower of a mirrored tyer.
         let toward = if side.turns_inside(Rim::Top, hand) {
@@ -186,6 +196,12 @@ impl SceneLayout {
             bend: 1.0,
             passes,
             toward,
+            number_pitch: constraints.crowding * 2.0 * f32::from(knot.nested()),
+            digits: match knot.bights() {
+                0..10 => 1.0,
+                10..100 => 2.0,
+                _ => 3.0,
+            },
             text: 1.0,
             large_text: 1.0,
             zoomed: false,
@@ -227,8 +243,12 @@ impl SceneLayout {
         self.pin = (0.12 * pitch).min(0.5 * self.cord).max(1.5);
         // A pixel of type is a minute of arc at the tyer's distance: 22 for what is looked up, 42 for
         // what is looked for, where the pins stand far enough apart.
-        self.text = (0.52 * self.half_pitch).clamp(12.0, 22.0);
-        self.large_text = (0.9 * self.half_pitch).clamp(1.2 * self.text, 42.0);
+        let room = self.number_pitch * self.half_pitch;
+        let half = DIGIT / 2.0 * self.digits;
+        self.text = (room / (2.0 * half + 0.4)).clamp(12.0, 22.0);
+        let ring = NUMBER_RING.max(half + 0.3);
+        let beside = room - half * self.text - 2.0;
+        self.large_text = (beside / ring).clamp(1.2 * self.text, 42.0);
         let inner = self.pin + self.gap.min(0.2 * self.cord) + self.cord / 2.0;
         self.bend = inner + (passes - 1.0) / 2.0 * self.spacing;
     }
@@ -278,9 +298,9 @@ impl SceneLayout {
         (0.3 * self.half_pitch).clamp(5.0, 36.0)
     }
 
-    /// From the top rim line to the middle of the top numbers.
+    /// From the top rim line to the middle of the top numbers: clear of a head at the top of a bight.
     pub fn number_above(&self) -> f32 {
-        self.overhang() + self.large_text * 0.9
+        self.overhang() + 0.4 * self.head_length() + self.large_text * 0.9
     }
 
     /// From the bottom rim line down to the middle of the bottom numbers.

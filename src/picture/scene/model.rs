@@ -96,6 +96,18 @@ impl Scene {
         }
     }
 
+    /// The same while the cord in hand has come past so many of the crossings that are told, and no
+    /// farther. All else stays where it is.
+    #[must_use]
+    pub(super) fn going_in(mut self, past: usize) -> Self {
+        if let Content::Knot(knot) = &mut self.content
+            && let Some(active) = &mut knot.laid.active
+        {
+            active.go_in(past);
+        }
+        self
+    }
+
     /// What of the knot is pointed at.
     pub(in crate::picture) const fn mark(&self) -> Option<Mark> {
         self.mark

@@ -1,12 +1,10 @@
 //! The pins that can be seen, and whether there is room for their numbers.
 
 use super::knot::KnotScene;
+use super::layout::NUMBER_RING;
 use super::projection::Span;
 use super::sheet_point::{SheetPoint, real, whole};
 use crate::knot::{Pin, Rim};
-
-/// Radius of the ring round a short number, in sizes of its type.
-pub const NUMBER_RING: f32 = 0.82;
 
 /// A pin as it is met while looking over the sheet from left to right.
 #[derive(Clone, Copy, Debug)]

@@ -31,6 +31,13 @@ pub enum Subject {
         /// What is pointed at.
         mark: Mark,
     },
+    /// A knot whose cord in hand is on its way.
+    GoingIn {
+        /// The knot with all of what is told in its place.
+        into: Box<Self>,
+        /// How many of the crossings that are told the cord has come past.
+        past: usize,
+    },
     /// The rings, rolled out.
     Rings {
         /// Where the pins go.
@@ -60,20 +67,6 @@ impl Subject {
             }
             _ => Self::at(plan, Moment::of_step(step), None),
         }
-    }
-
-    /// The same while a leg is laid no further than its first `crossings`; anything else as it is.
-    fn laid_as_far_as(mut self, crossings: usize) -> Self {
-        if let Self::Knot {
-            moment: Moment::At {
-                crossings: told, ..
-            },
-            ..
-        } = &mut self
-        {
-            told.end = told.end.min(told.start + crossings);
-        }
-        self
     }
 
     /// What there is to see while a leg is taken back.
@@ -124,32 +117,42 @@ impl Subject {
         }
     }
 
-    /// One picture after the other in which the leg in hand goes in, crossing by crossing; the first
-    /// and the last are the picture itself, whole. Anything else is one picture that stands still.
-    pub fn film(self) -> Vec<Self> {
-        let crossings = match &self {
-            Self::Knot {
-                laying,
-                moment:
-                    Moment::At {
-                        pass_leg,
-                        crossings,
-                    },
-                ..
-            } => {
-                let all = laying.crossings(*pass_leg).count();
-                crossings.end.min(all).saturating_sub(crossings.start)
-            }
-            _ => 0,
-        };
-        if crossings < 2 {
+    /// One picture after the other in which the cord in hand goes in, crossing by crossing, or several
+    /// of them at once where there are more than `most`; the first and the last are the picture itself,
+    /// whole. A tube on which nothing goes in is one picture that stands still.
+    pub fn film(self, most: usize) -> Vec<Self> {
+        let crossings = self.crossings_in_hand();
+        let stops = crossings.min(most);
+        if stops < 2 {
             return vec![self];
         }
-        let going_in = (1..crossings).map(|laid| self.clone().laid_as_far_as(laid));
+        let going_in = (1..stops).map(|stop| Self::GoingIn {
+            into: Box::new(self.clone()),
+            past: stop * crossings / stops,
+        });
         let mut film = vec![self.clone()];
         film.extend(going_in);
         film.push(self);
         film
+    }
+
+    /// How many crossings are told of the cord that goes in. One that is taken back does not: it
+    /// lies there until the hand has drawn it out.
+    fn crossings_in_hand(&self) -> usize {
+        let Self::Knot { laying, moment, .. } = self else {
+            return 0;
+        };
+        match moment {
+            Moment::At {
+                pass_leg,
+                crossings,
+            } => {
+                let all = laying.crossings(*pass_leg).count();
+                crossings.end.min(all).saturating_sub(crossings.start)
+            }
+            Moment::Tucking { crossings, .. } => crossings.len(),
+            _ => 0,
+        }
     }
 
     fn at(plan: &Plan, moment: Moment, shape: Option<KnotShape>) -> Self {
@@ -166,6 +169,7 @@ impl Subject {
     pub fn scene(&self, view: View, viewport: Viewport) -> Scene {
         match self {
             Self::Marked { of, mark } => of.scene(view, viewport).marked(*mark),
+            Self::GoingIn { into, past } => into.scene(view, viewport).going_in(*past),
             Self::Rings { layout, rows, hand } => Scene::rings(layout, rows, *hand, viewport),
             Self::Knot {
                 laying,

@@ -19,7 +19,8 @@ const RELEASE: u8 = 3;
 const ROWS: [i16; 17] = [
     130, 150, 170, 190, 210, 230, 250, 270, 290, 310, 330, 350, 370, 390, 410, 430, 450,
 ];
-const WIDTH: u16 = 1100;
+/// The words alone: in the picture the leg of the step before may still go in.
+const WIDTH: u16 = 600;
 /// Between two looks.
 const BLINK: Duration = Duration::from_micros(300);
 /// How long the key is held.

@@ -111,8 +111,8 @@ fn frames(eye: &Eye, presses: usize) -> Vec<Duration> {
 fn idle(loft: &Loft, ear: &Ear, time: Duration) {
     for (screen, args) in [("tie", &KNOT[..]), ("start screen", &[][..])] {
         let program = open(loft, ear, args);
-        // The window may have something left to do.
-        thread::sleep(Duration::from_secs(2));
+        // The window may have something left to do, and the leg in hand goes in.
+        thread::sleep(Duration::from_secs(5));
         let (ticks, sleeps) = program.used();
         thread::sleep(time);
         let (ticks_after, sleeps_after) = program.used();

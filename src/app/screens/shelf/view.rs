@@ -3,7 +3,8 @@
 use iced::widget::{button, column, row, scrollable, space, text, text_input};
 use iced::{Center, Element, Fill};
 
-use super::{LIST, Message, Prompt, State, label, line};
+use super::in_view::LIST;
+use super::{Message, Prompt, State, label, line};
 use crate::app::{theme, widgets};
 use crate::guide::{AtOnce, Script};
 use crate::shelf::{Shelved, TieStatus};

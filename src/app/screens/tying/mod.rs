@@ -1,7 +1,10 @@
 //! The tying screen: the one line that matters, its crossings, and where the tyer is.
 
 mod job_strip;
+mod page_frame;
 mod view;
+
+use std::time::Duration;
 
 use iced::widget::space;
 use iced::{Element, Task};
@@ -15,7 +18,7 @@ use crate::pedal::{Intent, Press};
 use crate::session::{Keys, Walk};
 use crate::shelf::TieId;
 use crate::words::{Detail, Spoken};
-use view::Around;
+use page_frame::Around;
 
 /// How the picture of the tie in hand is shown; the tie itself is the session's.
 pub struct State {
@@ -71,6 +74,11 @@ impl ScreenPage for State {
                 self.picture.leave_full();
                 true
             }
+            // The leg goes in once more while it is told once more.
+            Some(Intent::Again) => {
+                self.picture.replay();
+                false
+            }
             Some(_) => false,
             None => !press.is_repeat && self.picture.press(&press.key),
         };
@@ -99,8 +107,10 @@ impl ScreenPage for State {
             Some(Detail::Teach) => Prominence::Taught,
             Some(Detail::Plain) | None => Prominence::ByRoom,
         });
-        self.picture
-            .show(context.session.walk().and_then(Walk::subject));
+        let subject = context.session.walk().and_then(Walk::subject);
+        let film = subject.map_or_else(Vec::new, |subject| subject.film(MOST_STOPS));
+        let each = stop(context, film.len());
+        self.picture.play(context.moving(film), each);
     }
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
@@ -168,6 +178,21 @@ impl ScreenPage for State {
     fn close(self, context: &mut Context) {
         context.put_by(self);
     }
+}
+
+/// In so many moves the leg in hand goes in at most, and in so much time.
+const MOST_STOPS: usize = 12;
+const LONGEST: Duration = Duration::from_secs(3);
+/// Words in which the voice tells a crossing: “over 1”.
+const CROSSING: u32 = 2;
+
+/// How long each picture of a film stands: as long as the voice takes to tell a crossing, or less on a
+/// leg of many.
+fn stop(context: &Context, pictures: usize) -> Duration {
+    let speech = context.session.settings().speech_in(context.words());
+    let crossing = CROSSING * Duration::from_secs(60) / u32::from(speech.words_per_minute.max(1));
+    let stops = u32::try_from(pictures.saturating_sub(1)).unwrap_or(u32::MAX);
+    crossing.min(LONGEST / stops.max(1))
 }
 
 /// What is rare.
