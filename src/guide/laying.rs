@@ -16,14 +16,21 @@ impl Script {
             pin: self.plan.start_pin(1, strand),
             hand: self.plan.hand,
             is_staggered: knot.is_staggered(),
-            begins_a_nest: knot.lattice().is_interwoven()
-                && (strand == 1 || self.begins_a_nest(strand)),
-            is_tied_whole: self.plan.laying().passes() == 1
-                || self.plan.laying().order() == LayingOrder::StrandByStrand,
+            laced: self.laced(strand),
             is_uneven: strand == 1 && !knot.is_even(),
             cord: self.plan.cord(1, strand).map(str::to_owned),
             tail: self.rig().map(|rig| rig.tail),
         }
+    }
+
+    fn laced(&self, strand: u16) -> Option<LayingOrder> {
+        let laying = self.plan.laying();
+        let is_interwoven = laying.knot().lattice().is_interwoven();
+        let is_told = is_interwoven && (strand == 1 || self.begins_a_nest(strand));
+        is_told.then(|| match laying.passes() {
+            1 => LayingOrder::StrandByStrand,
+            _ => laying.order(),
+        })
     }
 
     pub(super) fn follow(&self, pass: u16, strand: u16) -> FollowStep {

@@ -26,8 +26,8 @@ impl Words {
             What::Rig(step) => self.say_rig(step),
             What::Begin(begin) => {
                 let said = say(SpokenMessage::BeginSay, &begin_args(begin));
-                if begin.begins_a_nest {
-                    said.then(&say(SpokenMessage::LacedSay, &laced_args(begin)))
+                if let Some(order) = begin.laced {
+                    said.then(&say(SpokenMessage::LacedSay, &laced_args(begin, order)))
                 } else {
                     said
                 }

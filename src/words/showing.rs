@@ -104,10 +104,10 @@ impl Words {
             What::Rig(step) => self.show_rig(step),
             What::Begin(begin) => {
                 let mut shown = lines("begin-show", &["begin-show-note"], &begin_args(begin));
-                if begin.begins_a_nest {
+                if let Some(order) = begin.laced {
                     shown
                         .notes
-                        .push(self.text("laced-show", &laced_args(begin)));
+                        .push(self.text("laced-show", &laced_args(begin, order)));
                 }
                 shown
             }

@@ -10,7 +10,7 @@ use crate::guide::{
     BeginStep, CheckStep, FairStep, FinishStep, FinishTask, FollowStep, Landmark, LastLeg, LayStep,
     LiftStep, Question, TakeBack, Tuck,
 };
-use crate::knot::{Crossing, PassLeg, Pin, Rim};
+use crate::knot::{Crossing, LayingOrder, PassLeg, Pin, Rim};
 
 /// The tail to leave when the tube is not known. *Common practice, no source.*
 const USUAL_TAIL: f64 = 150.0;
@@ -108,10 +108,10 @@ pub(super) fn splits_args(lay: &LayStep, [one, other]: [Pin; 2]) -> FluentArgs<'
 }
 
 /// What there is to say where a cord of an interwoven knot begins.
-pub(super) fn laced_args(begin: &BeginStep) -> FluentArgs<'static> {
+pub(super) fn laced_args(begin: &BeginStep, order: LayingOrder) -> FluentArgs<'static> {
     fluent_args! {
         "rows" => begin.pin.row.of, "row" => begin.pin.row.number,
-        "whole" => begin.is_tied_whole.selector(),
+        "whole" => (order == LayingOrder::StrandByStrand).selector(),
     }
 }
 

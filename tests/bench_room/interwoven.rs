@@ -224,14 +224,9 @@ fn the_bag_has_pins_for_every_row_and_a_piece_for_every_cord() {
     assert_eq!(pins, Some(16));
 }
 
-fn of_two_nests(wish: FitWish<'_>) -> FitWish<'_> {
-    FitWish {
-        filter: FitFilter {
-            nested: Some(2),
-            ..wish.filter
-        },
-        ..wish
-    }
+fn of_two_nests(mut wish: FitWish<'_>) -> FitWish<'_> {
+    wish.filter.nested = Some(2);
+    wish
 }
 
 /// The second cord laced through the first is what every tyer of plain ones asks for next: the best

@@ -187,7 +187,7 @@ fn interwoven_ties_teach_interwoven_ones_alone() {
             read_entry(&write_entry(&entry).unwrap()).unwrap().counts,
             counts
         );
-        shelf.log(&entry).unwrap();
+        shelf.log(&entry).unwrap().untroubled().unwrap();
     }
     let ledger = shelf.ledger().unwrap().untroubled().unwrap();
     assert!(ledger.correction(&cord(), counts.into()).length() > 1.2);

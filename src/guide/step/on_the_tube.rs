@@ -4,7 +4,7 @@ use strum::IntoStaticStr;
 
 use crate::bench::Millimetres;
 use crate::guide::Landmark;
-use crate::knot::{Crossing, Hand, Leg, PassLeg, Pin, Side};
+use crate::knot::{Crossing, Hand, LayingOrder, Leg, PassLeg, Pin, Side};
 
 /// The beginning of a strand's lead pass.
 ///
@@ -34,11 +34,9 @@ pub struct BeginStep {
     pub hand: Hand,
     /// Whether the top pins stand half way between the bottom ones.
     pub is_staggered: bool,
-    /// Whether it is the first cord of an interwoven knot, or the first that is nested in those
-    /// before.
-    pub begins_a_nest: bool,
-    /// Whether all passes of its cord are laid before the next cord begins.
-    pub is_tied_whole: bool,
+    /// Of the first cord of an interwoven knot, and of the first that is nested in those before: whether
+    /// all its passes are laid before the next cord begins, or one.
+    pub laced: Option<LayingOrder>,
     /// Whether the weave leaves a fault at the rims, to be told once.
     pub is_uneven: bool,
     /// What the tyer calls the cord.
