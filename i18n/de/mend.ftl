@@ -13,7 +13,7 @@ where-taking-up-say = Wieder aufgenommen: { $leads } Parten, { $bights } Buchten
 
 # Example: Erster Durchgang: 7 von 12 Bahnen liegen. Die Schnur ist an Kopf-Stift 6 und geht als Nächstes
 # zu Fuß-Stift 3. Insgesamt sind noch 17 Bahnen übrig. Noch etwa 11 Minuten in deinem Tempo.
-# $phase: laying, lift, fair or finish. $at, $next: pins, on the rims $at-rim and $next-rim (top,
+# $phase: laying, lift, fair, finish or done. $at, $next: pins, on the rims $at-rim and $next-rim (top,
 # bottom; none when there is no next). $laid: legs laid in this pass of the strand. $left: legs
 # left in the whole tie. $crossed: crossings made on a leg that is laid in part. $round, $pass, $strand
 # and $leg: where fairing is. $minutes: time left; $timed: yes when it is known.
@@ -29,6 +29,7 @@ where-say = { $phase ->
                *[other] , Strang { $strand }
             }, Bahn { $leg } von { $legs }.
         }
+        [done] Der Knoten ist fertig, auch die Enden. Es ist nichts mehr zu tun.
         [finish] Der Knoten ist gelegt und durchgeholt; jetzt fehlen nur noch die Enden.
        *[laying] { $pass ->
             [1] Erster Durchgang

@@ -13,7 +13,7 @@ where-taking-up-say = Taking up { $leads } lead, { $bights } bight{ $nested ->
 
 # Example: Lead pass: 7 of 12 legs are laid. The cord is at top pin 6, and goes to bottom pin 3
 # next. 17 legs are left in all. About 11 minutes to go, at your pace.
-# $phase: laying, lift, fair or finish. $at, $next: pins, on the rims $at-rim and $next-rim (top,
+# $phase: laying, lift, fair, finish or done. $at, $next: pins, on the rims $at-rim and $next-rim (top,
 # bottom; none when there is no next). $laid: legs laid in this pass of the strand. $left: legs
 # left in the whole tie. $crossed: crossings made on a leg that is laid in part. $round, $pass, $strand
 # and $leg: where fairing is. $minutes: time left; $timed: yes when it is known.
@@ -29,6 +29,7 @@ where-say = { $phase ->
                *[other] , strand { $strand }
             }, leg { $leg } of { $legs }.
         }
+        [done] The knot is done, its ends too. Nothing is left to do.
         [finish] The knot is laid and faired; its ends remain to be finished.
        *[laying] { $pass ->
             [1] Lead pass

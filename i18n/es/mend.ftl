@@ -14,7 +14,7 @@ where-taking-up-say = Retomas el nudo de { $leads } ramales y { $bights } senos{
 
 # Ejemplo: Pasada guía: llevas 7 de 12 tramos. El cabo está en la clavija 6 de la cabeza, y de ahí va a
 # la clavija 3 del pie. Quedan 17 tramos en total. Te quedan unos 11 minutos, a tu ritmo.
-# $phase: laying, lift, fair or finish. $at, $next: pins, on the rims $at-rim and $next-rim (top,
+# $phase: laying, lift, fair, finish or done. $at, $next: pins, on the rims $at-rim and $next-rim (top,
 # bottom; none when there is no next). $laid: legs laid in this pass of the strand. $left: legs
 # left in the whole tie. $crossed: crossings made on a leg that is laid in part. $round, $pass, $strand
 # and $leg: where fairing is. $minutes: time left; $timed: yes when it is known.
@@ -30,6 +30,7 @@ where-say = { $phase ->
                *[other] , hebra { $strand }
             }, tramo { $leg } de { $legs }.
         }
+        [done] El nudo está hecho, también los chicotes. No queda nada por hacer.
         [finish] El nudo está tendido e igualado; falta rematar los chicotes.
        *[laying] { $pass ->
             [1] Pasada guía

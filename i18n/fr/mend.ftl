@@ -13,7 +13,7 @@ where-taking-up-say = Reprise du nœud à { $leads } brins et { $bights } ganses
 
 # Exemple : Première passe : 7 trajets posés sur 12. Le cordon est au picot de tête 6 et va ensuite au
 # picot de base 3. Il reste 17 trajets en tout. Encore 11 minutes environ, à votre rythme.
-# $phase: laying, lift, fair or finish. $at, $next: pins, on the rims $at-rim and $next-rim (top,
+# $phase: laying, lift, fair, finish or done. $at, $next: pins, on the rims $at-rim and $next-rim (top,
 # bottom; none when there is no next). $laid: legs laid in this pass of the strand. $left: legs
 # left in the whole tie. $crossed: crossings made on a leg that is laid in part. $round, $pass, $strand
 # and $leg: where fairing is. $minutes: time left; $timed: yes when it is known.
@@ -29,6 +29,7 @@ where-say = { $phase ->
                *[other] , circuit { $strand }
             }, trajet { $leg } sur { $legs }.
         }
+        [done] Le nœud est fini, ses extrémités aussi. Il ne reste rien à faire.
         [finish] Le nœud est posé et égalisé ; il reste à finir ses extrémités.
        *[laying] { $pass ->
             [1] Première passe

@@ -96,6 +96,7 @@ impl Words {
             Phase::Lead | Phase::Follow | Phase::Check => "laying",
             Phase::Lift => "lift",
             Phase::Fair => "fair",
+            Phase::Finish if place == script.last() => "done",
             Phase::Finish => "finish",
         };
         let (round, faired) = fairing.unwrap_or((
