@@ -40,7 +40,7 @@ pin-of-row = { $rows ->
 # $whole: yes when all passes of a cord are laid before the next cord begins.
 laced-say = { $row ->
         [1] Ici, les ganses sont emboîtées : à chaque bord, les picots sont sur { $rows } rangs, l’un dans l’autre et alignés, et chaque cordon garde les siens. { $whole ->
-            [no] Faites le premier passage de ce cordon, avant d’y entrelacer le suivant ; les autres passages suivent quand tous les cordons sont posés.
+            [no] Faites le premier passage de ce cordon, avant d’y entrelacer le suivant ; les autres passages suivent quand tous les cordons sont posés.
            *[yes] Faites ce cordon en entier, avant d’y entrelacer le suivant.
         }
        *[other] Ce cordon s’entrelace avec ceux qui sont déjà là : chaque trajet passe au milieu, entre deux des leurs.
@@ -51,7 +51,7 @@ laced-say-brief = { $row ->
     }
 laced-say-teach = { $row ->
         [1] Ici, les ganses sont emboîtées : à chaque bord, les picots sont sur { $rows } rangs, l’un dans l’autre et alignés, et chaque cordon garde les siens. À lui seul, chaque cordon est un bonnet turc. { $whole ->
-            [no] Faites le premier passage de celui-ci, avant d’y entrelacer le suivant ; les autres passages suivent quand tous les cordons sont posés.
+            [no] Faites le premier passage de celui-ci, avant d’y entrelacer le suivant ; les autres passages suivent quand tous les cordons sont posés.
            *[yes] Faites celui-ci en entier, avant d’y entrelacer le suivant.
         }
        *[other] Ce cordon s’entrelace avec ceux qui sont déjà là : chaque trajet passe au milieu, entre deux des leurs, les croise et se croise lui-même dans l’ordre qui est dit. Là où deux cordons de suite sont croisés de la même façon, un chevron commence à se voir.
