@@ -81,6 +81,12 @@ impl KnotDrawing<'_> {
         }
         let way = way.normalize();
         let aside = Vec2::new(-way.y, way.x) * f64::from(half);
+        // The other way round than its cord it would be cut out of it where the two overlap.
+        let aside = if scene.projection.mirrored {
+            aside
+        } else {
+            -aside
+        };
         let mut outline = BezPath::new();
         polygon(
             &mut outline,
