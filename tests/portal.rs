@@ -200,7 +200,9 @@ fn answer(message: &Message, manner: &Manner, server: &Connection) -> Option<Mes
     };
     let signal = match manner {
         Manner::Answers(code, uris) => response().append2(*code, results(uris)),
-        Manner::AnswersElsewhere(uri) => response().append2(0_u32, results(&[uri.clone()])),
+        Manner::AnswersElsewhere(uri) => {
+            response().append2(0_u32, results(std::slice::from_ref(uri)))
+        }
         Manner::Babbles => response().append2("a card", 7_i64),
         Manner::Refuses | Manner::IsSilent | Manner::GoesAway => return None,
     };
