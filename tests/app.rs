@@ -401,8 +401,8 @@ fn legs_are_taken_back_one_press_each_and_laid_again() {
     hands.press(letter("w"));
     assert_eq!(
         hands.last_said(),
-        "Something is wrong. Next takes back leg 7. Back helps you find your place. Wrong again \
-         leaves everything as it is."
+        "Something is wrong. Next takes back leg 7. Back helps you find your place. H, when the \
+         fault lies further back. Wrong again leaves everything as it is."
     );
     hands.press(SPACE);
     assert_eq!(

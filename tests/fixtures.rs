@@ -9,9 +9,10 @@ use std::fmt::Write;
 use std::{env, fs};
 
 use marlinspeak::bench::{Cord, Finish, Millimetres, Thread, Tube};
-use marlinspeak::guide::{AtOnce, Plan, Script, Search, Setup, Step};
-use marlinspeak::knot::Hand;
-use marlinspeak::words::{Detail, Shown, Units, Words};
+use marlinspeak::guide::{AtOnce, CordHistory, Join, JoinStep, Plan, Script, Search, Setup, Step};
+use marlinspeak::knot::{Hand, PassLeg};
+use marlinspeak::session::KnotCount;
+use marlinspeak::words::{Detail, FaultAsked, Shown, Units, Words};
 
 use grid::grid;
 
@@ -95,6 +96,15 @@ fn scripts() -> Vec<Script> {
             scripts.push(Script::new(plan(leads, "2", "2"), at_once));
         }
     }
+    // Two cords were joined in it.
+    let join = Join {
+        at: PassLeg::FIRST,
+        row: 2,
+        melts: true,
+    };
+    let history = CordHistory::new(Vec::new(), vec![join]);
+    let joined = plan("5", "7", "1").with_cord_history(history);
+    scripts.push(Script::new(joined, AtOnce::default()));
     scripts.extend(grid().map(|(script, _)| script).step_by(5));
     scripts
 }
@@ -189,6 +199,81 @@ fn mended(words: &Words, told: &mut String) {
     }
 }
 
+/// What is said when a day's work is interrupted: by cord that may not do, a fault far back, a cord
+/// that is joined; and when a knot is counted.
+fn interrupted(words: &Words, told: &mut String) {
+    told.push_str("\n## Interrupted\n\n");
+    let setup = Setup::new(Tube::plain(mm(45.0)), Cord::new(mm(3.0)));
+    let plans = [
+        plan("5", "7", "2").with_setup(Some(setup.clone())),
+        plan("4", "6", "2").with_setup(Some(setup)),
+        plan("5", "7", "2").with_hand(Hand::Left),
+    ];
+    for script in plans.map(|plan| Script::new(plan, AtOnce::default())) {
+        let knot = script.plan().knot();
+        for place in script.places().skip(14).step_by(9) {
+            let left = script.remaining(place);
+            writeln!(told, "cord: {}", words.cord_left(left.as_ref())).unwrap();
+            for measured in [300.0, 900.0, 9000.0] {
+                let Some(history) = script.measured(place, mm(measured)) else {
+                    continue;
+                };
+                let script = script.with_plan(script.plan().clone().with_cord_history(history));
+                let left = script.remaining(place).unwrap();
+                writeln!(told, "measured: {}", words.cord_left(Some(&left))).unwrap();
+                writeln!(told, "before a pass: {}", words.cord_not_through(&left)).unwrap();
+            }
+            for suspect in script.suspects(place, knot.spots(3, 2)[0]) {
+                let found = FaultAsked::Found(Box::new(script.fault(place, suspect)));
+                for asked in [FaultAsked::Which(suspect), found] {
+                    writeln!(told, "fault: {}", words.say_fault(&asked, script.plan())).unwrap();
+                    let shown = words.show_fault(&asked, script.plan());
+                    writeln!(told, "fault shows: {}", on_a_line(&shown)).unwrap();
+                }
+            }
+            let Some(joining) = script.joining(place) else {
+                continue;
+            };
+            for step in JoinStep::ALL {
+                for melts in [true, false] {
+                    writeln!(told, "join: {}", words.say_join(&joining, step, melts)).unwrap();
+                }
+                let shown = words.show_join(&joining, step, true);
+                writeln!(told, "join shows: {}", on_a_line(&shown)).unwrap();
+            }
+        }
+        for asked in [
+            FaultAsked::Pin(3),
+            FaultAsked::Row(2),
+            FaultAsked::Nth { nth: 1, of: 2 },
+        ] {
+            writeln!(told, "fault: {}", words.say_fault(&asked, script.plan())).unwrap();
+            let briefly = words.say_fault_briefly(&asked, script.plan());
+            writeln!(told, "fault, briefly: {briefly}").unwrap();
+        }
+    }
+    writeln!(
+        told,
+        "measuring: {}",
+        words.say_measuring(0.0, 1000.0, false)
+    )
+    .unwrap();
+    writeln!(
+        told,
+        "measuring: {}",
+        words.say_measuring(2000.0, 100.0, true)
+    )
+    .unwrap();
+    let mut count = KnotCount::default();
+    for is_next in [
+        true, false, true, false, true, false, true, false, true, false,
+    ] {
+        writeln!(told, "count: {}", count.say(words)).unwrap();
+        writeln!(told, "count shows: {}", on_a_line(&count.show(words))).unwrap();
+        count.press(is_next);
+    }
+}
+
 /// Everything in one language.
 fn told(tag: &str, chosen: &[(&Script, Step)]) -> String {
     let mut told = String::new();
@@ -209,6 +294,7 @@ fn told(tag: &str, chosen: &[(&Script, Step)]) -> String {
         told.push('\n');
     }
     mended(&words[1], &mut told);
+    interrupted(&words[1], &mut told);
     told.push_str("\n## In inches\n\n");
     let mut words = Words::load(Some(tag)).unwrap();
     words.measure_in(Some(Units::Inch));
@@ -265,6 +351,7 @@ fn every_kind_of_step_is_among_them() {
         "Careful: hot",
         "Pull gently",
         "sharp knife",
+        "two cords are joined",
     ] {
         assert!(said.iter().any(|said| said.contains(phrase)), "{phrase}");
     }

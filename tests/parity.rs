@@ -48,7 +48,7 @@ enum Happening {
 
 /// Every key that the README names for the tying screen, but those that leave it, and those that
 /// turn and size the picture, which a terminal does not have.
-const KEYS: [&str; 24] = [
+const KEYS: [&str; 28] = [
     " ",
     "Enter",
     "PageDown",
@@ -73,6 +73,10 @@ const KEYS: [&str; 24] = [
     "R",
     "H",
     "W",
+    "c",
+    "j",
+    "0",
+    "7",
 ];
 
 fn key(name: &str) -> Key {

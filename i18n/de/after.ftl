@@ -184,7 +184,7 @@ fair-show-note = { $whole ->
         }
     }
 
-## Finishing. $task: tuck, trim, seal or done. $end: working or standing. $pin: the bottom bight where
+## Finishing. $task: tuck, join, trim, seal or done. $end: working or standing. $pin: the bottom bight where
 ## the end comes out. The end goes along the $cords cords from bottom bight $pin to top bight $top, on
 ## the side of the rim that $lane names. $under: yes when $order says what it goes over, and under
 ## what it is held at last.
@@ -212,6 +212,10 @@ finish-say = { $task ->
             [yes] { $order } Zieh es stramm. Wo es herauskommt, schneidest du es später ab.
            *[no] Steck es unter der ersten Schnur durch, die Platz lässt. Wo es herauskommt, schneidest du es später ab.
         }
+        [join] { $strands ->
+            [one] { "" }
+           *[other] Strang { $strand }.
+        } Zwischen Fuß-Bucht { $pin } und Kopf-Bucht { $top }, in Reihe { $row } vom Fuß her, sind zwei Schnüre angesteckt. Zieh beide Enden stramm und sieh nach, dass keines aus seiner Kreuzung gerutscht ist. Wo sie herauskommen, schneidest du sie später ab.
         [trim] Schneide jedes der { $ends } Enden ab, wo es unter den Schnüren herauskommt, und lass einen Stummel stehen, so lang, wie die Schnur dick ist.
         [seal] Ist die Schnur aus Nylon, Polyester oder einem anderen Stoff, der schmilzt, dann zieh jeden Stummel etwas heraus, verschweiße ihn abseits vom Knoten mit Hitze, lass ihn kalt werden und schieb ihn wieder darunter. Naturfaser wird nicht verschweißt: Ein Tropfen Leim hält sie.
        *[done] Der Knoten ist fertig: { $leads } Parten, { $bights } Buchten{ $nested ->
@@ -245,6 +249,10 @@ finish-say-brief = { $task ->
             [yes] { $order }
            *[no] Unter der ersten Schnur durch, die Platz lässt.
         }
+        [join] { $strands ->
+            [one] { "" }
+           *[other] Strang { $strand }.
+        } Angesteckt zwischen Fuß-Bucht { $pin } und Kopf-Bucht { $top }, Reihe { $row }: beide Enden stramm.
         [trim] Schneide die { $ends } Enden ab, auf einen Stummel, so lang, wie die Schnur dick ist.
         [seal] Verschweiße die { $ends } Enden, wenn sie schmelzen, und schieb sie wieder darunter.
        *[done] Fertig: { $leads } Parten, { $bights } Buchten{ $nested ->
@@ -284,6 +292,10 @@ finish-say-teach = { $task ->
             [standing] { "" }
            *[working] Es folgt den anderen noch einmal, bis sie zum ersten Mal untertauchen.
         }
+        [join] { $strands ->
+            [one] { "" }
+           *[other] Strang { $strand }.
+        } Zwischen Fuß-Bucht { $pin } und Kopf-Bucht { $top }, in Reihe { $row } vom Fuß her, sind zwei Schnüre angesteckt. Zieh beide Enden stramm, eines nach dem anderen, und sieh nach, dass keines aus seiner Kreuzung gerutscht ist: sie hält und verdeckt die beiden. Wo sie herauskommen, schneidest du sie später ab.
         [trim] Vorher muss alles fertig durchgeholt sein: Abgeschnittene Schnur kommt nicht wieder. Schneide jedes der { $ends } Enden ab, wo es unter den Schnüren herauskommt, und lass einen Stummel stehen, so lang, wie die Schnur dick ist.
         [seal] Ist die Schnur aus Nylon, Polyester oder einem anderen Stoff, der schmilzt, dann zieh jeden Stummel etwas heraus, verschweiße ihn abseits vom Knoten mit Hitze, damit er nicht ausfranst, lass ihn kalt werden und schieb ihn wieder darunter. Naturfaser wird nicht verschweißt: Ein Tropfen Leim hält sie.
        *[done] Der Knoten ist fertig: { $leads } Parten, { $bights } Buchten{ $nested ->
@@ -305,6 +317,7 @@ finish-show = { $task ->
             [standing] Stehendes Ende an Fuß { $pin }
            *[working] Arbeitsende an Fuß { $pin }
         }
+        [join] Zieh die Ansteckstelle stramm
         [trim] Schneide die { $ends } Enden kurz
         [seal] Verschweiße die { $ends } Enden
        *[done] Der Knoten ist fertig
@@ -321,6 +334,7 @@ finish-show-note = { $task ->
             [yes] . Abschneiden, wo es herauskommt
            *[no] , unter der ersten Schnur durch, die Platz lässt
         }
+        [join] Zwischen Fuß { $pin } und Kopf { $top }, Reihe { $row }. Beide Enden sind in ihrer Kreuzung
         [trim] Ein Stummel, so lang, wie die Schnur dick ist
         [seal] Abseits vom Knoten, dann wieder darunter; Leim für Naturfaser
        *[done] { $leads } Parten, { $bights } Buchten{ $nested ->

@@ -14,6 +14,7 @@ help-rig = Sagen, wie ein Rohr für einen Knoten eingerichtet wird: Stifte, Ring
 help-shelf = Die gespeicherten Knoten: auflisten, weitergeben, sichern, prüfen
 help-tie = Im Terminal durch einen Knoten leiten; wird keiner genannt, durch den neuesten
 help-sheet = Papier für die Werkbank machen: eine Karte, einen Streifen oder ein Bild
+help-count = Einen mitgebrachten Knoten auszählen, bis er bekannt ist
 help-doctor = Sagen, was von Bildschirm, Sprache, Ton, Pedalen und Ordnern hier geht, und wie der Rest zu beheben ist
 help-install-artifacts = Die Handbuchseiten, Vervollständigungen und Symbole schreiben, die installiert werden
 help-shelf-list = Die Knoten im Regal auflisten, den neuesten zuerst

@@ -89,7 +89,7 @@ wrong-say = Etwas stimmt nicht. { $can-take-back ->
         }{ $pass ->
             [1] { "" }
            *[other] { " " }in Durchgang { $pass }
-        } zurückgenommen. Mit Zurück findest du deine Stelle. Drück noch einmal Falsch, und alles bleibt, wie es ist.
+        } zurückgenommen. Mit Zurück findest du deine Stelle. H, wenn der Fehler weiter zurück liegt. Drück noch einmal Falsch, und alles bleibt, wie es ist.
        *[no] Mit Zurück findest du deine Stelle. Drück noch einmal Falsch, und alles bleibt, wie es ist.
     }
 wrong-show = Etwas stimmt nicht
@@ -98,6 +98,7 @@ wrong-show-note = { $can-take-back ->
        *[no] Es gibt nichts zurückzunehmen
     }
 wrong-show-note-find = Zurück: meine Stelle finden
+wrong-show-note-elsewhere = H: der Fehler ist anderswo
 wrong-show-note-leave = W: alles lassen, wie es ist
 
 # Taking a leg out again; the sentences of a step follow one another: this one, one for each

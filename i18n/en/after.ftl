@@ -193,7 +193,7 @@ fair-show-note = { $whole ->
         }
     }
 
-## Finishing. $task: tuck, trim, seal or done. $end: working or standing. $pin: the bottom bight where
+## Finishing. $task: tuck, join, trim, seal or done. $end: working or standing. $pin: the bottom bight where
 ## the end comes out. The end goes along the $cords cords from bottom bight $pin to top bight $top, on
 ## the side of the rim that $lane names. $under: yes when $order says what it goes over, and under
 ## what it is held at last.
@@ -221,6 +221,10 @@ finish-say = { $task ->
             [yes] { $order } Pull it snug. Where it comes out, it will be cut.
            *[no] Tuck it under the first cord that will take it. Where it comes out, it will be cut.
         }
+        [join] { $strands ->
+            [one] { "" }
+           *[other] Strand { $strand }.
+        } Between bottom bight { $pin } and top bight { $top }, in row { $row } from the bottom, two cords are joined. Draw both ends snug, and see that neither has slipped out of its crossing. Where they come out, they will be cut.
         [trim] Cut each of the { $ends } ends off where it comes out from under the cords, and leave a stub as long as the cord is thick.
         [seal] If the cord is nylon, polyester or another that melts, draw each stub out a little, seal it with heat away from the knot, let it get cold, and push it back under. Natural fibre is not sealed with heat: a drop of glue holds it.
        *[done] The knot is done: { $leads } lead, { $bights } bight{ $nested ->
@@ -254,6 +258,10 @@ finish-say-brief = { $task ->
             [yes] { $order }
            *[no] Under the first cord that will take it.
         }
+        [join] { $strands ->
+            [one] { "" }
+           *[other] Strand { $strand }.
+        } Join between bottom bight { $pin } and top bight { $top }, row { $row }: both ends snug.
         [trim] Cut the { $ends } ends off, a stub as long as the cord is thick.
         [seal] Seal the { $ends } ends, if they melt, and push them back under.
        *[done] Done: { $leads } lead, { $bights } bight{ $nested ->
@@ -293,6 +301,10 @@ finish-say-teach = { $task ->
             [standing] { "" }
            *[working] It follows the others once more, as far as the first place where they go under.
         }
+        [join] { $strands ->
+            [one] { "" }
+           *[other] Strand { $strand }.
+        } Between bottom bight { $pin } and top bight { $top }, in row { $row } from the bottom, two cords are joined. Draw both ends snug, one after the other, and see that neither has slipped out of its crossing: it is what holds and hides them. Where they come out, they will be cut.
         [trim] First be sure that all the fairing is done: cord that is cut off cannot be put back. Cut each of the { $ends } ends off where it comes out from under the cords, and leave a stub as long as the cord is thick.
         [seal] If the cord is nylon, polyester or another that melts, draw each stub out a little, seal it with heat away from the knot, so that it does not fray, let it get cold, and push it back under. Natural fibre is not sealed with heat: a drop of glue holds it.
        *[done] The knot is done: { $leads } lead, { $bights } bight{ $nested ->
@@ -314,6 +326,7 @@ finish-show = { $task ->
             [standing] Tail at bottom { $pin }
            *[working] Working end at bottom { $pin }
         }
+        [join] Draw the join snug
         [trim] Trim the { $ends } ends
         [seal] Seal the { $ends } ends
        *[done] The knot is done
@@ -330,6 +343,7 @@ finish-show-note = { $task ->
             [yes] . Cut where it comes out
            *[no] , under the first cord that takes it
         }
+        [join] Between bottom { $pin } and top { $top }, row { $row }. Both ends are in their crossing
         [trim] A stub as long as the cord is thick
         [seal] Away from the knot, then back under; glue for natural fibre
        *[done] { $leads } lead { $bights } bight{ $nested ->

@@ -14,6 +14,7 @@ help-rig = Say how a tube is rigged for a knot: pins, rings, cord
 help-shelf = The ties that are kept: list, hand on, back up, check
 help-tie = Guide through a tie in the terminal; with no knot named, through the newest one
 help-sheet = Make paper for the bench: a card, a strip or a stage
+help-count = Count a knot that somebody brings until it is known
 help-doctor = Say what works here of display, speech, sound, pedals and folders, and how to mend the rest
 help-install-artifacts = Write the man pages, the completions and the icons that are installed
 help-shelf-list = List the ties on the shelf, newest first

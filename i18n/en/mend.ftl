@@ -85,7 +85,7 @@ wrong-say = Something is wrong. { $can-take-back ->
         }{ $pass ->
             [1] { "" }
            *[other] { " " }in pass { $pass }
-        }. Back helps you find your place. Wrong again leaves everything as it is.
+        }. Back helps you find your place. H, when the fault lies further back. Wrong again leaves everything as it is.
        *[no] Back helps you find your place. Wrong again leaves everything as it is.
     }
 wrong-show = Something is wrong
@@ -94,6 +94,7 @@ wrong-show-note = { $can-take-back ->
        *[no] There is nothing to take back
     }
 wrong-show-note-find = Back: find my place
+wrong-show-note-elsewhere = H: the fault is somewhere else
 wrong-show-note-leave = W: leave all as it is
 
 # Taking a leg out again; the sentences of a step follow one another: this one, one for each

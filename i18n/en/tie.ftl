@@ -1,7 +1,7 @@
 # The guided job in a terminal.
 
-tie-keys = Space next, B or Page Up back, R again, H where am I, W wrong, 1 2 3 brief, plain, teach, [ and ] less or more at once, minus and plus speed, P pause, T settings, L write down what was used at the end, Q leave.
-tie-keys-lines = Enter is next; then b back, r again, h where am I, w wrong, 1 2 3 brief, plain, teach, t settings, q leave, each with enter.
+tie-keys = Space next, B or Page Up back, R again, H where am I, W wrong, C will the cord do, J join a new cord, 1 2 3 brief, plain, teach, [ and ] less or more at once, minus and plus speed, P pause, T settings, L write down what was used at the end, Q leave.
+tie-keys-lines = Enter is next; then b back, r again, h where am I, w wrong, c will the cord do, j join a new cord, 1 2 3 brief, plain, teach, t settings, q leave, each with enter.
 tie-left = The tie is kept where it stands: “marlinspeak tie” takes it up again.
 # $known: yes when the reason is known, else no.
 tie-not-saved = What you pressed last is not saved{ $known ->

@@ -175,7 +175,7 @@ fair-show-note = { $whole ->
         }
     }
 
-## Finishing. $task: tuck, trim, seal or done. $end: working or standing. $pin: the bottom bight where
+## Finishing. $task: tuck, join, trim, seal or done. $end: working or standing. $pin: the bottom bight where
 ## the end comes out. The end goes along the $cords cords from bottom bight $pin to top bight $top, on
 ## the side of the rim that $lane names. $under: yes when $order says what it goes over, and under
 ## what it is held at last.
@@ -212,6 +212,10 @@ finish-say = { $task ->
                *[working] Mételo
             } por debajo del primer cabo que lo admita. Se cortará donde sale.
         }
+        [join] { $strands ->
+            [one] { "" }
+           *[other] Hebra { $strand }.
+        } Entre el seno { $pin } del pie y el seno { $top } de la cabeza, en la fila { $row } desde el pie, hay dos cabos empalmados. Ciñe los dos extremos y mira que ninguno se haya salido de su cruce. Donde asomen, se cortarán.
         [trim] Corta los { $ends } chicotes donde salen, dejando una punta tan larga como el grueso del cabo.
         [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, saca un poco cada punta, séllala con calor lejos del nudo, deja que se enfríe y vuelve a meterla debajo. La fibra natural no se sella con calor: la sujeta una gota de pegamento.
        *[done] El nudo está hecho: { $leads } ramales y { $bights } senos{ $nested ->
@@ -245,6 +249,10 @@ finish-say-brief = { $task ->
             [yes] { $order }
            *[no] Bajo el primero que lo admita.
         }
+        [join] { $strands ->
+            [one] { "" }
+           *[other] Hebra { $strand }.
+        } Empalme entre el seno { $pin } del pie y el seno { $top } de la cabeza, fila { $row }: los dos extremos ceñidos.
         [trim] Corta los { $ends } chicotes y deja una punta tan larga como el grueso del cabo.
         [seal] Sella los { $ends } chicotes, si se funden, y vuelve a meterlos debajo.
        *[done] Hecho: { $leads } ramales y { $bights } senos{ $nested ->
@@ -293,6 +301,10 @@ finish-say-teach = { $task ->
             [standing] { "" }
            *[working] Sigue a los demás una vez más, hasta el primer sitio en que pasan por debajo.
         }
+        [join] { $strands ->
+            [one] { "" }
+           *[other] Hebra { $strand }.
+        } Entre el seno { $pin } del pie y el seno { $top } de la cabeza, en la fila { $row } desde el pie, hay dos cabos empalmados. Ciñe los dos extremos, uno después del otro, y mira que ninguno se haya salido de su cruce: es lo que los sujeta y los tapa. Donde asomen, se cortarán.
         [trim] Antes, el nudo tiene que estar igualado del todo: el cabo cortado no vuelve. Corta los { $ends } chicotes donde salen, dejando una punta tan larga como el grueso del cabo.
         [seal] Si el cabo es de nailon, de poliéster o de otra fibra que se funde, saca un poco cada punta, séllala con calor lejos del nudo, para que no se deshilache, deja que se enfríe y vuelve a meterla debajo. La fibra natural no se sella con calor: la sujeta una gota de pegamento.
        *[done] El nudo está hecho: { $leads } ramales y { $bights } senos{ $nested ->
@@ -314,6 +326,7 @@ finish-show = { $task ->
             [standing] La cola, en el seno { $pin } del pie
            *[working] El chicote, en el seno { $pin } del pie
         }
+        [join] Ciñe el empalme
         [trim] Corta los { $ends } chicotes
         [seal] Sella los { $ends } chicotes
        *[done] El nudo está hecho
@@ -330,6 +343,7 @@ finish-show-note = { $task ->
             [yes] . Se corta donde sale
            *[no] , por debajo del primer cabo que lo admita
         }
+        [join] Entre el seno { $pin } del pie y el { $top } de la cabeza, fila { $row }. Los dos extremos están en su cruce
         [trim] Una punta tan larga como el grueso del cabo
         [seal] Lejos del nudo, y otra vez debajo; pegamento para fibra natural
        *[done] { $leads } ramales y { $bights } senos{ $nested ->

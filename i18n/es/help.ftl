@@ -14,6 +14,7 @@ help-rig = Decir cómo se apareja un tubo para un nudo: clavijas, anillos, cabo
 help-shelf = Los nudos guardados: verlos, pasarlos a otros, copiarlos, comprobarlos
 help-tie = Guiar un nudo en la terminal; si no se indica ninguno, el último
 help-sheet = Hacer papel para el banco de trabajo: una ficha, una tira o un dibujo
+help-count = Contar un nudo que alguien trae hasta saber cuál es
 help-doctor = Decir qué funciona aquí de pantalla, voz, sonido, pedales y carpetas, y cómo arreglar lo demás
 help-install-artifacts = Escribir las páginas de manual, los archivos de autocompletado y los iconos que se instalan
 help-shelf-list = Mostrar los nudos del estante, primero el último

@@ -88,7 +88,7 @@ wrong-say = Algo va mal. { $can-take-back ->
         }{ $pass ->
             [1] { "" }
            *[other] , en la pasada { $pass }
-        }. Atrás busca dónde estás, si has perdido la cuenta. Pulsa otra vez error para dejarlo todo como está.
+        }. Atrás busca dónde estás, si has perdido la cuenta. H, si el fallo está más atrás. Pulsa otra vez error para dejarlo todo como está.
        *[no] Atrás busca dónde estás, si has perdido la cuenta. Pulsa otra vez error para dejarlo todo como está.
     }
 wrong-show = Algo va mal
@@ -97,6 +97,7 @@ wrong-show-note = { $can-take-back ->
        *[no] No hay nada que deshacer
     }
 wrong-show-note-find = Atrás: buscar dónde estoy
+wrong-show-note-elsewhere = H: el fallo está en otra parte
 wrong-show-note-leave = W: dejarlo todo como está
 
 # Taking a leg out again; the sentences of a step follow one another: this one, one for each

@@ -1,7 +1,7 @@
 # The guided job in a terminal.
 
-tie-keys = Espacio siguiente, B o Re Pág atrás, R otra vez, H dónde estoy, W error, 1 2 3 breve, normal, explicado, [ y ] menos o más a la vez, menos y más velocidad, P pausa, T ajustes, L al final anotar lo que se usó, Q salir.
-tie-keys-lines = Intro es siguiente; b atrás, r otra vez, h dónde estoy, w error, 1 2 3 breve, normal, explicado, t ajustes, q salir, cada una con Intro.
+tie-keys = Espacio siguiente, B o Re Pág atrás, R otra vez, H dónde estoy, W error, C si llega el cabo, J empalmar otro, 1 2 3 breve, normal, explicado, [ y ] menos o más a la vez, menos y más velocidad, P pausa, T ajustes, L al final anotar lo que se usó, Q salir.
+tie-keys-lines = Intro es siguiente; b atrás, r otra vez, h dónde estoy, w error, c si llega el cabo, j empalmar otro, 1 2 3 breve, normal, explicado, t ajustes, q salir, cada una con Intro.
 tie-left = El nudo se guarda tal como está: «marlinspeak tie» lo retoma.
 # $known: yes when the reason is known, else no.
 tie-not-saved = Lo último que has pulsado no está guardado{ $known ->

@@ -194,7 +194,7 @@ fair-show-note = { $whole ->
         }
     }
 
-## Finishing. $task: tuck, trim, seal or done. $end: working or standing. $pin: the bottom bight where
+## Finishing. $task: tuck, join, trim, seal or done. $end: working or standing. $pin: the bottom bight where
 ## the end comes out. The end goes along the $cords cords from bottom bight $pin to top bight $top, on
 ## the side of the rim that $lane names. $under: yes when $order says what it goes over, and under
 ## what it is held at last.
@@ -228,6 +228,10 @@ finish-say = { $task ->
             [yes] { $order } Ajustez-le. Là où il ressort, il sera coupé.
            *[no] Glissez-le sous le premier cordon qui s’y prête. Là où il ressort, il sera coupé.
         }
+        [join] { $strands ->
+            [one] { "" }
+           *[other] Circuit { $strand }.
+        } Entre la ganse de base { $pin } et la ganse de tête { $top }, au rang { $row } depuis la base, deux cordons sont raccordés. Ajustez les deux extrémités et voyez qu’aucune n’est sortie de son croisement. Là où elles ressortent, elles seront coupées.
         [trim] Coupez chacune des { $ends } extrémités là où elle ressort des cordons, en laissant dépasser l’épaisseur du cordon.
         [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, tirez un peu chaque bout, scellez-le à chaud à l’écart du nœud, laissez-le refroidir et rentrez-le sous un cordon. Une fibre naturelle ne se scelle pas à chaud : une goutte de colle la tient.
        *[done] Le nœud est fini : { $leads } brins, { $bights } ganses{ $nested ->
@@ -261,6 +265,10 @@ finish-say-brief = { $task ->
             [yes] { $order }
            *[no] Sous le premier cordon qui s’y prête.
         }
+        [join] { $strands ->
+            [one] { "" }
+           *[other] Circuit { $strand }.
+        } Raccord entre la ganse de base { $pin } et la ganse de tête { $top }, rang { $row } : les deux extrémités ajustées.
         [trim] Coupez les { $ends } extrémités en laissant dépasser l’épaisseur du cordon.
         [seal] Scellez les { $ends } extrémités, si elles fondent, et rentrez-les dessous.
        *[done] Fini : { $leads } brins, { $bights } ganses{ $nested ->
@@ -306,6 +314,10 @@ finish-say-teach = { $task ->
             [standing] { "" }
            *[working] Il suit les autres encore une fois, jusqu’au premier endroit où ils passent sous.
         }
+        [join] { $strands ->
+            [one] { "" }
+           *[other] Circuit { $strand }.
+        } Entre la ganse de base { $pin } et la ganse de tête { $top }, au rang { $row } depuis la base, deux cordons sont raccordés. Ajustez les deux extrémités, l’une après l’autre, et voyez qu’aucune n’est sortie de son croisement : c’est lui qui les tient et les cache. Là où elles ressortent, elles seront coupées.
         [trim] Assurez-vous d’abord que toutes les reprises sont faites : un cordon coupé ne se rallonge pas. Coupez chacune des { $ends } extrémités là où elle ressort des cordons, en laissant dépasser l’épaisseur du cordon.
         [seal] Si le cordon est en nylon, en polyester ou en une autre matière qui fond, tirez un peu chaque bout, scellez-le à chaud à l’écart du nœud, pour qu’il ne s’effiloche pas, laissez-le refroidir et rentrez-le sous un cordon. Une fibre naturelle ne se scelle pas à chaud : une goutte de colle la tient.
        *[done] Le nœud est fini : { $leads } brins, { $bights } ganses{ $nested ->
@@ -327,6 +339,7 @@ finish-show = { $task ->
             [standing] Dormant à base { $pin }
            *[working] Courant à base { $pin }
         }
+        [join] Ajustez le raccord
         [trim] Coupez les { $ends } extrémités
         [seal] Scellez les { $ends } extrémités
        *[done] Le nœud est fini
@@ -343,6 +356,7 @@ finish-show-note = { $task ->
             [yes] . Coupez là où il ressort
            *[no] , sous le premier cordon qui s’y prête
         }
+        [join] Entre la ganse de base { $pin } et celle de tête { $top }, rang { $row }. Les deux extrémités sont dans leur croisement
         [trim] Laissez dépasser l’épaisseur du cordon
         [seal] À l’écart du nœud, puis de nouveau dessous ; colle pour une fibre naturelle
        *[done] { $leads } brins, { $bights } ganses{ $nested ->

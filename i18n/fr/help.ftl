@@ -14,6 +14,7 @@ help-rig = Dire comment préparer un tube pour un nœud : picots, bagues, cordo
 help-shelf = Les nœuds gardés : les voir, les transmettre, les sauvegarder, les vérifier
 help-tie = Guider un nœud dans le terminal ; si aucun n’est nommé, le dernier en cours
 help-sheet = Faire du papier pour l’établi : une fiche, une bande ou une image
+help-count = Compter un nœud qu’on apporte jusqu’à le connaître
 help-doctor = Dire ce qui marche ici de l’écran, de la parole, du son, des pédales et des dossiers, et comment réparer le reste
 help-install-artifacts = Écrire les pages de manuel, les complétions et les icônes qui s’installent
 help-shelf-list = Montrer les nœuds de l’étagère, le plus récent d’abord

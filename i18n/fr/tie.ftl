@@ -1,7 +1,7 @@
 # The guided job in a terminal.
 
-tie-keys = Espace suivant, B ou Page préc. retour, R répéter, H où suis-je, W erreur, 1 2 3 bref, normal, détaillé, [ et ] moins ou plus à la fois, moins et plus vitesse, P pause, T réglages, L à la fin noter ce qui a servi, Q quitter.
-tie-keys-lines = Entrée : suivant ; b retour, r répéter, h où suis-je, w erreur, 1 2 3 bref, normal, détaillé, t réglages, q quitter, chaque fois avec Entrée.
+tie-keys = Espace suivant, B ou Page préc. retour, R répéter, H où suis-je, W erreur, C assez de cordon, J raccorder un cordon, 1 2 3 bref, normal, détaillé, [ et ] moins ou plus à la fois, moins et plus vitesse, P pause, T réglages, L à la fin noter ce qui a servi, Q quitter.
+tie-keys-lines = Entrée : suivant ; b retour, r répéter, h où suis-je, w erreur, c assez de cordon, j raccorder un cordon, 1 2 3 bref, normal, détaillé, t réglages, q quitter, chaque fois avec Entrée.
 tie-left = Le nœud est gardé là où il en est : « marlinspeak tie » le reprend.
 # $known: yes when the reason is known, else no.
 tie-not-saved = Vos dernières touches ne sont pas enregistrées{ $known ->

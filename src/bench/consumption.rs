@@ -151,8 +151,18 @@ impl Consumption {
 
     /// One pass of the strands of a nest: its legs are as much shorter as its pins stand inside.
     fn per_pass_of(&self, nest: Nest) -> f64 {
-        let legs = f64::from(2 * self.counts.bights());
-        legs * (self.leg.get() * self.counts.share(nest) + self.turn.get())
+        f64::from(2 * self.counts.bights()) * self.per_leg(nest)
+    }
+
+    /// Millimetres of cord that a leg of a nest takes on the tube, crimp and the turn at its end
+    /// included.
+    pub fn per_leg(&self, nest: Nest) -> f64 {
+        self.leg.get() * self.counts.share(nest) + self.turn.get()
+    }
+
+    /// What a piece of cord has beyond what lies in the knot.
+    pub const fn allowances(&self) -> Allowances {
+        self.allowances
     }
 
     /// All passes of all strands, without tails.

@@ -4,6 +4,7 @@ use clap::{Parser, Subcommand};
 use strum::IntoStaticStr;
 
 use super::complaint::Complaint;
+use super::count::CountOptions;
 use super::fit::FitOptions;
 use super::install_artifacts::InstallArtifactsOptions;
 use super::options::{KnotOptions, choice};
@@ -56,6 +57,8 @@ pub(super) enum SubCommand {
     Tie(TieOptions),
     #[command(about = "help-sheet")]
     Sheet(SheetOptions),
+    #[command(about = "help-count")]
+    Count(CountOptions),
     #[command(about = "help-doctor")]
     Doctor,
     #[command(about = "help-install-artifacts", hide = true)]

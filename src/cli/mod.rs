@@ -2,6 +2,7 @@
 
 mod command_line;
 mod complaint;
+mod count;
 mod doctor;
 mod error_lines;
 mod fit;
@@ -118,6 +119,9 @@ pub fn run() -> Result<Invocation, Complaint> {
                 }
                 SubCommand::Sheet(asked) => {
                     sheet::run(asked, prices, &words).map(|()| ExitCode::SUCCESS)?
+                }
+                SubCommand::Count(asked) => {
+                    count::run(asked, &words).map(|()| ExitCode::SUCCESS)?
                 }
                 SubCommand::Doctor => doctor::run(&words)?,
                 SubCommand::InstallArtifacts(asked) => install_artifacts::run(

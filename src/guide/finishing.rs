@@ -1,7 +1,7 @@
 //! What there is to do to lift the knot, and to finish its ends.
 
 use super::plan::{CordRun, Plan};
-use super::step::{FinishStep, FinishTask, LiftStep, LiftTask, Tuck, What};
+use super::step::{FinishStep, FinishTask, JoinEnds, LiftStep, LiftTask, Tuck, What};
 use crate::knot::{Crossing, Heading, Leg};
 
 /// One thing of a short list: to lift the knot, or to finish it.
@@ -23,7 +23,7 @@ impl FinishingItem {
     pub(super) fn lift(plan: &Plan) -> Vec<Self> {
         // Without a tube that was named, rings are what there usually is.
         let has_rings = plan.setup().is_none_or(|setup| setup.tube.rows().is_some());
-        let ends = ends(&plan.runs());
+        let ends = plan.ends();
         [
             Some(LiftTask::Secure),
             Some(LiftTask::TopPins),
@@ -46,13 +46,20 @@ impl FinishingItem {
 
     /// What there is to do to finish it.
     pub(super) fn finish(plan: &Plan) -> Vec<Self> {
-        let (knot, runs) = (plan.knot(), plan.runs());
-        let ends = ends(&runs);
+        let (knot, ends) = (plan.knot(), plan.ends());
         let mut items = Vec::new();
-        for run in &runs {
+        for run in &plan.runs() {
             items.push(FinishTask::Tuck(tuck(plan, run, true)));
             items.push(FinishTask::Tuck(tuck(plan, run, false)));
         }
+        items.extend(plan.cord_history().joins().iter().filter_map(|join| {
+            Some(FinishTask::Join(JoinEnds {
+                pass_leg: join.at,
+                leg: plan.laying().leg(join.at)?,
+                row: join.row,
+                strands: knot.strands(),
+            }))
+        }));
         items.push(FinishTask::Trim { ends });
         items.push(FinishTask::Seal { ends });
         items.push(FinishTask::Done {
@@ -65,10 +72,6 @@ impl FinishingItem {
             .map(|task| Self::Finish(FinishStep { task, of }))
             .collect()
     }
-}
-
-fn ends(runs: &[CordRun]) -> u16 {
-    u16::try_from(2 * runs.len()).unwrap_or(u16::MAX)
 }
 
 /// Where an end goes. It comes out at the bight where the cord began. The working end goes on

@@ -6,12 +6,16 @@
 //! tyer changes how much is told at once.
 
 mod at_once;
+mod colours;
+mod cord_history;
 mod course;
 mod fairing;
+mod fault;
 mod finishing;
 mod fit_question;
 mod glossary;
 mod job_overview;
+mod joining;
 mod labour;
 mod landmark;
 mod laying;
@@ -20,6 +24,7 @@ mod phase_progress;
 mod place;
 mod plan;
 mod presets;
+mod remaining;
 mod rigging;
 mod script;
 mod search;
@@ -31,23 +36,28 @@ mod take_back;
 mod teaching;
 
 pub use at_once::{AtOnce, Checks};
+pub use colours::ColoursFound;
+pub use cord_history::{CordHistory, CordMeasure, Join};
 pub use course::{COURSE, Lesson, LessonState};
+pub use fault::{EndMend, Fault, Suspect};
 pub use fit_question::FitQuestion;
 pub use glossary::GlossaryWord;
 pub use job_overview::JobPart;
+pub use joining::{Hiding, JoinStep, Joining};
 pub use labour::Labour;
 pub use landmark::{Landmark, LegShare};
 pub use phase_progress::PhaseProgress;
 pub use place::{Phase, Place};
 pub use plan::{CordRun, CordsError, Plan};
 pub use presets::{PresetNameError, Presets};
+pub use remaining::{CordReach, CordTakes, Remaining};
 pub use rigging::Rigging;
 pub use script::{LegsLaid, Script};
 pub use search::{Question, Search};
 pub use setup::Setup;
 pub use setup_form::{SetupError, SetupField, SetupForm};
 pub use step::{
-    BeginStep, Caution, CheckStep, FairStep, FinishStep, FinishTask, FollowStep, KitStep, Landing,
-    LastLeg, LayStep, LiftStep, LiftTask, RigStep, Step, Task, Tuck, What,
+    BeginStep, Caution, CheckStep, FairStep, FinishStep, FinishTask, FollowStep, JoinEnds, KitStep,
+    Landing, LastLeg, LayStep, LiftStep, LiftTask, RigStep, Step, Task, Tuck, What,
 };
 pub use take_back::{TakeBack, Whereabouts};

@@ -3,9 +3,10 @@
 use thiserror::Error;
 
 use super::Setup;
+use super::cord_history::CordHistory;
 use crate::bench::{Counts, Rig, RigError};
 use crate::knot::{
-    Hand, Knot, KnotError, Lattice, Laying, LayingOrder, Pin, Quantity, Rim, Side, Weave,
+    Hand, Knot, KnotError, Lattice, Laying, LayingOrder, PassLeg, Pin, Quantity, Rim, Side, Weave,
 };
 
 /// The knot, its passes, and how the tyer works.
@@ -32,6 +33,8 @@ pub struct Plan {
     /// What the tyer calls the cords: none, one for each strand, or one for each pass of each
     /// strand, all passes of the first strand first.
     cords: Vec<String>,
+    /// What became of the cords since.
+    cord_history: CordHistory,
 }
 
 /// Names of cords that do not go with the knot.
@@ -96,13 +99,14 @@ impl Plan {
     }
 
     /// A plan for what is laid in this way.
-    pub const fn of(laying: Laying, side: Side, hand: Hand) -> Self {
+    pub fn of(laying: Laying, side: Side, hand: Hand) -> Self {
         Self {
             laying,
             side,
             hand,
             setup: None,
             cords: Vec::new(),
+            cord_history: CordHistory::default(),
         }
     }
 
@@ -214,6 +218,20 @@ impl Plan {
         }
     }
 
+    /// The same plan with what became of its cords.
+    #[must_use]
+    pub fn with_cord_history(self, cord_history: CordHistory) -> Self {
+        Self {
+            cord_history,
+            ..self
+        }
+    }
+
+    /// What became of the cords since the tie was begun.
+    pub const fn cord_history(&self) -> &CordHistory {
+        &self.cord_history
+    }
+
     /// Tube, cord and object, when they were named.
     pub const fn setup(&self) -> Option<&Setup> {
         match &self.setup {
@@ -311,7 +329,7 @@ impl Plan {
 
     /// The bottom pin where a strand's pass begins and ends.
     pub fn start_pin(&self, pass: u16, strand: u16) -> Pin {
-        let first = self.laying.leg(crate::knot::PassLeg {
+        let first = self.laying.leg(PassLeg {
             pass,
             strand,
             leg: 1,
@@ -339,6 +357,14 @@ impl Plan {
             }
         }
         runs
+    }
+
+    /// The cord that lays a leg, from end to end.
+    pub fn run_of(&self, pass_leg: PassLeg) -> Option<CordRun> {
+        let mut runs = self.runs().into_iter();
+        runs.find(|run| {
+            run.strand == pass_leg.strand && (run.first..=run.last).contains(&pass_leg.pass)
+        })
     }
 
     /// The knot that is tied.

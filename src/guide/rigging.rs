@@ -28,6 +28,8 @@ pub struct Rigging {
     /// The first task of every page of the rigging.
     task_pages: Vec<u16>,
     hand: Hand,
+    /// Millimetres that joins take besides.
+    for_joins: f64,
 }
 
 /// So many things can be read in one look. *Common practice, no source.*
@@ -47,6 +49,7 @@ impl Rigging {
             tasks,
             items,
             hand: plan.hand,
+            for_joins: plan.cut_for_joins(),
         })
     }
 
@@ -62,13 +65,13 @@ impl Rigging {
         self
     }
 
-    /// All the cord there is to cut, in millimetres.
+    /// All the cord there is to cut, in millimetres, what joins take besides among it.
     pub fn to_cut(&self) -> f64 {
         let cords = self.tasks.iter().map(|task| match task {
             Task::Cut { pieces, length, .. } => f64::from(*pieces) * length.get(),
             _ => 0.0,
         });
-        cords.sum()
+        cords.sum::<f64>() + self.for_joins
     }
 
     /// The first place of all.

@@ -79,6 +79,23 @@ impl Script {
         }
     }
 
+    /// The script of another plan, told in these portions and else as this one is.
+    #[must_use]
+    pub fn told_in(&self, plan: Plan, at_once: AtOnce) -> Self {
+        Self::new(plan, at_once)
+            .with_checks(self.checks)
+            .fairing_by_leg(self.fairs_by_leg)
+            .packing_one_by_one(self.packs_one_by_one)
+            .learning_again(self.learns_again)
+            .teaching(self.teaches)
+    }
+
+    /// The same of a plan that says more of its cords.
+    #[must_use]
+    pub fn with_plan(&self, plan: Plan) -> Self {
+        self.told_in(plan, self.at_once)
+    }
+
     /// The script with looks at the work as often as this.
     #[must_use]
     pub fn with_checks(self, checks: Checks) -> Self {

@@ -22,6 +22,7 @@ mod laying;
 mod pin;
 mod quantity;
 mod reading;
+mod spot;
 mod tucks;
 mod weave;
 
@@ -31,5 +32,6 @@ pub use lattice::{Lattice, Nest};
 pub use laying::{Crossing, Laying, LayingOrder, PassLeg};
 pub use pin::{Hand, Pin, PinRow, Rim, Side};
 pub use quantity::Quantity;
+pub use spot::Spot;
 pub use tucks::lead_tucks;
 pub use weave::Weave;

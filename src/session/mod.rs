@@ -27,11 +27,13 @@
 //! assert_eq!(session.page().unwrap().shown.phase, "Lead pass, leg 1 of 14");
 //! ```
 
+mod asides;
 mod auto_advance;
 mod backing_up;
 mod controller;
 mod effect;
 mod hearing;
+mod knot_count;
 mod log_form;
 mod logbook;
 mod notices;
@@ -49,6 +51,7 @@ mod work_timer;
 pub use backing_up::{back_up, bring_back};
 pub use controller::{Session, Wishes};
 pub use effect::{Effect, Event, Timer, ToSession};
+pub use knot_count::{CountAction, CountKeys, KnotCount};
 pub use log_form::{LogAction, LogField, LogForm};
 pub use logbook::{NotLogged, as_path, entry_for, keep_entry};
 pub use opening::{InHand, Inventory, inventory, lesson_tie, lessons, new_tie, newest_known};

@@ -31,6 +31,12 @@ pub enum Keys {
     TakingBack,
     /// The lost place is looked for: yes or no.
     Searching,
+    /// A number is counted: one more, or that is it.
+    Counting,
+    /// The leg of a fault is known: take back, or name another place.
+    FaultFound,
+    /// A new cord is joined, step by step.
+    Joining,
     /// Everything is done.
     Done,
 }

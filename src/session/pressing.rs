@@ -72,7 +72,12 @@ impl Session {
                 tie.moved_from(before, now);
                 let to = tie.walk.place();
                 let is_last = to == tie.walk.script().last();
-                self.effects.push(Effect::Say(tie.walk.say().clone()));
+                let warning = tie.walk.cord_warning(&self.words);
+                let said = warning.map_or_else(Spoken::default, |warning| {
+                    tie.walk.answer_with(warning.to_string());
+                    warning.into()
+                });
+                self.effects.push(Effect::Say(said.then(tie.walk.say())));
                 self.keep();
                 let is_forward = intent == Intent::Next;
                 self.cue(cue_for(before, to, is_forward, is_last));
@@ -90,6 +95,11 @@ impl Session {
                 // What stands above the step is part of where the tyer is.
                 let notices = self.notices.say(&self.words);
                 self.tell(notices.then(&answer));
+            }
+            WalkAction::Noted(told) => {
+                tie.stand_where_it_is();
+                self.keep();
+                self.tell(told);
             }
             WalkAction::Leave => {
                 self.put_away();
@@ -126,9 +136,10 @@ impl Session {
     }
 
     /// A key that has no meaning as a pedal: 1, 2 and 3 for the depth, square brackets for the
-    /// crossings told at once, T for the settings, L for the log.
+    /// crossings told at once, T for the settings, L for the log, and what stands aside of the steps.
     pub(super) fn key(&mut self, key: &str) {
         match key {
+            _ if self.key_aside(key) => {}
             "1" => self.tell_in(Detail::Brief),
             "2" => self.tell_in(Detail::Plain),
             "3" => self.tell_in(Detail::Teach),

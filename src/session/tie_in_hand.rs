@@ -109,12 +109,17 @@ impl TieInHand {
         self.timer
             .press(now, onwards, (before, here), &mut self.tie.work_time);
         self.tie.place = here;
+        let plan = self.walk.script().plan();
+        if self.tie.plan.cord_history() != plan.cord_history() {
+            self.tie.plan = plan.clone();
+        }
         self.tie.presses.add();
     }
 
-    /// Notes where the tie stands when its steps were portioned anew.
+    /// Notes where the tie stands when its steps were portioned anew, and what became of its cords.
     pub(super) fn stand_where_it_is(&mut self) {
         self.tie.place = self.walk.place();
+        self.tie.plan = self.walk.script().plan().clone();
         self.tie.presses.add();
     }
 

@@ -3,6 +3,7 @@
 //! A [`Walk`] knows the steps and the questions; what is spoken and saved of a press is the
 //! session's affair.
 
+use super::asides::Aside;
 use super::page::Keys;
 use crate::bench::TyingPace;
 use crate::guide::{AtOnce, JobPart, LegsLaid, Place, Script, Search, TakeBack};
@@ -30,24 +31,26 @@ use crate::words::{Detail, Remark, Shown, Spoken, Words};
 /// ```
 #[derive(Debug)]
 pub struct Walk {
-    script: Script,
-    place: Place,
-    mode: Mode,
-    shown: Shown,
+    pub(super) script: Script,
+    pub(super) place: Place,
+    pub(super) mode: Mode,
+    pub(super) shown: Shown,
     /// How deep it is told.
     depth: Detail,
-    say: Spoken,
+    pub(super) say: Spoken,
     /// An answer that stands there until the next press.
-    answer: Option<String>,
-    /// Whether that answer says where the tyer is.
-    is_whereabouts: bool,
+    pub(super) answer: Option<String>,
+    /// Whether that answer comes over the step: where the tyer is, or what the cord has to do.
+    pub(super) is_whereabouts: bool,
+    /// Whether it was just told what the cord has to do.
+    pub(super) is_cord_told: bool,
     /// The tyer's pace, when known.
     pace: Option<TyingPace>,
 }
 
 /// What a press of next or back means now.
 #[derive(Clone, Debug)]
-enum Mode {
+pub(super) enum Mode {
     /// From step to step.
     Steps,
     /// Something is wrong, and the tyer says what to do about it.
@@ -56,6 +59,8 @@ enum Mode {
     TakingBack(TakeBack),
     /// The lost place is looked for.
     Searching(Box<Search>),
+    /// Something else stands in the place of the step.
+    Aside(Box<Aside>),
 }
 
 /// What a press came to.
@@ -84,6 +89,8 @@ pub enum WalkAction {
     Again,
     /// Say this, and leave everything as it is.
     Say(Spoken),
+    /// Something was noted of the tie: keep it, and say this.
+    Noted(Spoken),
     /// The tyer leaves.
     Leave,
 }
@@ -102,6 +109,7 @@ impl Walk {
             say,
             answer: None,
             is_whereabouts: false,
+            is_cord_told: false,
             pace: None,
         };
         state.stand_at(place, words);
@@ -160,6 +168,7 @@ impl Walk {
             Mode::Wrong => Keys::Wrong,
             Mode::TakingBack(_) => Keys::TakingBack,
             Mode::Searching(_) => Keys::Searching,
+            Mode::Aside(aside) => aside.keys(),
         }
     }
 
@@ -198,18 +207,21 @@ impl Walk {
     /// What there is to see of the tie now; nothing while where it stands is the question.
     pub fn subject(&self) -> Option<Subject> {
         match &self.mode {
-            Mode::Steps | Mode::Wrong => {
-                let step = self.script.step(self.place)?;
-                Some(Subject::of(&self.script, &step))
-            }
+            Mode::Steps | Mode::Wrong => self.subject_of_step(),
+            Mode::Aside(aside) => Some(aside.mark(&self.script, self.subject_of_step()?)),
             Mode::TakingBack(back) => Some(Subject::taking_back(&self.script, back)),
             Mode::Searching(_) => None,
         }
     }
 
+    fn subject_of_step(&self) -> Option<Subject> {
+        let step = self.script.step(self.place)?;
+        Some(Subject::of(&self.script, &step))
+    }
+
     /// Whether next and back answer a question now.
     pub const fn is_asking(&self) -> bool {
-        matches!(self.mode, Mode::Wrong | Mode::Searching(_))
+        matches!(self.mode, Mode::Wrong | Mode::Searching(_) | Mode::Aside(_))
     }
 
     /// What is spoken of this step.
@@ -221,12 +233,14 @@ impl Walk {
     pub fn press(&mut self, intent: Intent, words: &Words) -> WalkAction {
         self.answer = None;
         self.is_whereabouts = false;
+        self.is_cord_told = false;
         match intent {
             // Speed and pause are the session's affair: what is left of them is to say it again.
             Intent::Again | Intent::Slower | Intent::Faster | Intent::Pause => {
                 return WalkAction::Again;
             }
             Intent::Leave => return WalkAction::Leave,
+            Intent::Where if matches!(self.mode, Mode::Wrong) => return self.name_fault(words),
             Intent::Where => {
                 let minutes = self.minutes_left();
                 let sentence = words.say_whereabouts(&self.script, self.place, minutes);
@@ -255,6 +269,7 @@ impl Walk {
             }
             Mode::TakingBack(back) => {
                 self.place = back.place;
+                self.lose_joins(back.pass_leg);
                 self.learn_again_from(back.place);
                 if is_next {
                     self.take_back(words)
@@ -270,6 +285,7 @@ impl Walk {
                 }
                 self.search(search, words)
             }
+            Mode::Aside(aside) => self.press_aside(*aside, is_next, words),
         }
     }
 
@@ -281,11 +297,8 @@ impl Walk {
     /// Tells the step anew, in other words or other portions.
     pub fn retell(&mut self, at_once: AtOnce, words: &Words) {
         let told = &self.script;
-        self.script = Script::new(told.plan().clone(), at_once)
-            .with_checks(told.checks())
-            .fairing_by_leg(told.fairs_by_leg())
-            .packing_one_by_one(told.packs_one_by_one())
-            .learning_again(told.learns_again())
+        self.script = told
+            .told_in(told.plan().clone(), at_once)
             .teaching(words.detail() == Detail::Teach);
         self.stand_at(self.script.settle(self.place), words);
     }
@@ -322,10 +335,14 @@ impl Walk {
                     self.say = words.say_question(&question);
                 }
             }
+            Mode::Aside(aside) => {
+                self.shown = aside.show(&self.script, words);
+                self.say = aside.say(&self.script, words);
+            }
         }
     }
 
-    fn stand_at(&mut self, place: Place, words: &Words) -> WalkAction {
+    pub(super) fn stand_at(&mut self, place: Place, words: &Words) -> WalkAction {
         if let Some(step) = self.script.step(place) {
             self.mode = Mode::Steps;
             self.place = place;
@@ -355,12 +372,12 @@ impl Walk {
     }
 
     /// Something was wrong at this place: who learns is taught again from its leg on.
-    fn learn_again_from(&mut self, place: Place) {
+    pub(super) fn learn_again_from(&mut self, place: Place) {
         let from = place.laying().or(self.script.learns_again());
         self.script = self.script.clone().learning_again(from);
     }
 
-    fn take_back(&mut self, words: &Words) -> WalkAction {
+    pub(super) fn take_back(&mut self, words: &Words) -> WalkAction {
         let is_going_on = matches!(self.mode, Mode::TakingBack(_));
         let Some(mut back) = self.script.take_back(self.place) else {
             let nothing = words.remark(Remark::TakeBackNothingSay);

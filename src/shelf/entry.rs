@@ -65,7 +65,8 @@ impl Entry {
                 .plan
                 .rig()
                 .unwrap_or_default()
-                .map(|rig| rig.cord.to_cut()),
+                .map(|rig| rig.cord.to_cut().get() + tie.plan.cut_for_joins())
+                .and_then(|cut| Millimetres::new(cut).ok()),
             left_over: None,
             around: finish
                 .map(|finish| finish.around)

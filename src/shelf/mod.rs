@@ -16,6 +16,7 @@
 mod bringing_in;
 mod changes;
 mod clock;
+mod cord_sections;
 mod entry;
 mod entry_document;
 mod error;

@@ -86,7 +86,12 @@ impl StoredPlace {
     }
 }
 
-fn within(part: &'static str, given: u16, least: u16, most: u16) -> Result<(), DocumentError> {
+pub(super) fn within(
+    part: &'static str,
+    given: u16,
+    least: u16,
+    most: u16,
+) -> Result<(), DocumentError> {
     if (least..=most).contains(&given) {
         Ok(())
     } else {

@@ -4,7 +4,7 @@ use jiff::Timestamp;
 
 use super::{Presses, TieId, WorkTime, clock};
 use crate::files::Fields;
-use crate::guide::{Place, Plan};
+use crate::guide::{CordHistory, Place, Plan};
 
 /// The sections of a document that tell of one tie alone, and not of the next one of the same
 /// knot.
@@ -52,7 +52,8 @@ impl Tie {
             id: TieId::draw(),
             name: String::new(),
             note: String::new(),
-            plan,
+            // Of another tie of this plan, cords may have been measured.
+            plan: plan.with_cord_history(CordHistory::default()),
             place,
             begun: now,
             touched: now,

@@ -8,11 +8,12 @@ use jiff::Timestamp;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
+use super::cord_sections::{JoinSection, MeasureSection};
 use super::sections::SetupSections;
 use super::stored_place::StoredPlace;
 use super::{DocumentError, Presses, Tie, TieId, WorkTime};
 use crate::files::{self, Document, Fields, FormatError};
-use crate::guide::{Plan, Setup};
+use crate::guide::{CordHistory, Plan, Setup};
 use crate::knot::{Hand, Knot, Lattice, Laying, LayingOrder, Side, Weave};
 
 /// The version that is written, and the newest that is read.
@@ -47,6 +48,10 @@ struct TieDocument {
     worked: WorkTime,
     #[serde(default, skip_serializing_if = "Presses::is_none")]
     presses: Presses,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    measured: Vec<MeasureSection>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    joined: Vec<JoinSection>,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -188,7 +193,15 @@ impl TieDocument {
         let knot = Knot::woven(lattice, Weave::parse(&self.knot.weave)?)?;
         let laying = Laying::new(knot, self.knot.passes, self.knot.order)?;
         let place = self.place.read(&laying)?;
+        let measured = self
+            .measured
+            .into_iter()
+            .map(|section| section.read(&laying));
+        let measured = measured.collect::<Result<_, _>>()?;
+        let joined = self.joined.into_iter().map(|section| section.read(&laying));
+        let cord_history = CordHistory::new(measured, joined.collect::<Result<_, _>>()?);
         let plan = Plan::of(laying, self.knot.side, self.knot.hand)
+            .with_cord_history(cord_history)
             .with_setup(setup)
             .with_cords(self.cords)
             .map_err(|error| {
@@ -244,6 +257,20 @@ impl From<&Tie> for TieDocument {
             put_away: tie.is_put_away,
             worked: tie.work_time.clone(),
             presses: tie.presses,
+            measured: tie
+                .plan
+                .cord_history()
+                .measures()
+                .iter()
+                .map(MeasureSection::of)
+                .collect(),
+            joined: tie
+                .plan
+                .cord_history()
+                .joins()
+                .iter()
+                .map(JoinSection::of)
+                .collect(),
         }
     }
 }

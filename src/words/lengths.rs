@@ -86,6 +86,11 @@ pub(super) const fn at_hand(length: Millimetres) -> Length {
     Length::new(length.get(), Rounding::AtHand)
 }
 
+/// Like [`at_hand`], for what may be nothing.
+pub(super) const fn at_hand_of(millimetres: f64) -> Length {
+    Length::new(millimetres, Rounding::AtHand)
+}
+
 /// All cord that was ever used, in millimetres.
 pub(super) const fn sum(millimetres: f64) -> Length {
     Length::new(millimetres, Rounding::Sum)

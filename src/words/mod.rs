@@ -6,12 +6,15 @@
 
 mod bench;
 mod channel;
+mod counting;
 mod course;
+mod day;
 mod detail;
 mod doctor;
 mod errors;
 mod harmless;
 mod inches;
+mod joining;
 mod labour;
 mod language;
 mod language_choice;
@@ -38,7 +41,9 @@ mod taking_back;
 mod told_length;
 mod units;
 
+pub use counting::CountAsked;
 pub use course::GlossaryEntry;
+pub use day::FaultAsked;
 pub use detail::Detail;
 pub use harmless::{harmless, shortened, shown_name, shown_note};
 pub use language::{UnknownLanguage, Words};

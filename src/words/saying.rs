@@ -174,7 +174,12 @@ impl Words {
 
     /// Overs and unders in the order in which a leg meets them, to be laid; those at `new` are told what they
     /// are.
-    fn say_crossings(&self, crossings: &[Crossing], new: &[usize], depth: Detail) -> Spoken {
+    pub(super) fn say_crossings(
+        &self,
+        crossings: &[Crossing],
+        new: &[usize],
+        depth: Detail,
+    ) -> Spoken {
         let said = crossings.iter().enumerate().map(|(index, crossing)| {
             let mut args = crossing_args(crossing, index, crossings.len());
             args.set("new", new.contains(&index).selector());

@@ -246,7 +246,7 @@ impl Words {
     }
 
     /// Overs and unders in the order in which a leg meets them.
-    fn show_crossings(&self, crossings: &[Crossing]) -> Vec<CrossingMark> {
+    pub(super) fn show_crossings(&self, crossings: &[Crossing]) -> Vec<CrossingMark> {
         let count = crossings.len();
         let mark = |(index, crossing): (usize, &Crossing)| CrossingMark {
             over: crossing.over,

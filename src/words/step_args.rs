@@ -10,7 +10,7 @@ use crate::guide::{
     BeginStep, CheckStep, FairStep, FinishStep, FinishTask, FollowStep, Landmark, LastLeg, LayStep,
     LiftStep, Question, TakeBack, Tuck,
 };
-use crate::knot::{Crossing, LayingOrder, PassLeg, Pin, Rim};
+use crate::knot::{Crossing, Heading, LayingOrder, PassLeg, Pin, Rim};
 
 /// The tail to leave when the tube is not known. *Common practice, no source.*
 const USUAL_TAIL: f64 = 150.0;
@@ -204,6 +204,17 @@ pub(super) fn by_fingers(length: Millimetres) -> Option<f64> {
 pub(super) fn finish_args(finish: &FinishStep) -> FluentArgs<'static> {
     match &finish.task {
         FinishTask::Tuck(tuck) => tuck_args(tuck),
+        FinishTask::Join(join) => {
+            let [bottom, top] = match join.leg.heading() {
+                Heading::Rising => [join.leg.from, join.leg.to],
+                Heading::Falling => [join.leg.to, join.leg.from],
+            };
+            fluent_args! {
+                "task" => "join", "strand" => join.pass_leg.strand, "strands" => join.strands,
+                "pin" => named(bottom), "top" => named(top), "row" => join.row, "named" => "no",
+                "ends" => 2,
+            }
+        }
         FinishTask::Trim { ends } => fluent_args! { "task" => "trim", "ends" => *ends },
         FinishTask::Seal { ends } => fluent_args! { "task" => "seal", "ends" => *ends },
         FinishTask::Done { lattice, passes } => {

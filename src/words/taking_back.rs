@@ -7,6 +7,7 @@ use super::spoken_messages::SpokenMessage;
 use super::step_args::{crossing_args, question_args, take_back_args};
 use super::{CrossingMark, Shown, Spoken, Words};
 use crate::guide::{Question, TakeBack};
+use crate::knot::Crossing;
 
 impl Words {
     /// What can be done when something is wrong; `back` is the leg that would be taken back.
@@ -17,14 +18,13 @@ impl Words {
     /// What can be done when something is wrong, on the screen.
     pub fn show_wrong(&self, back: Option<&TakeBack>) -> Shown {
         let args = wrong_args(back);
-        let notes = [
-            "wrong-show-note",
-            "wrong-show-note-find",
-            "wrong-show-note-leave",
-        ];
+        let mut notes = vec!["wrong-show-note", "wrong-show-note-find"];
+        // Where nothing lies there is no other place.
+        notes.extend(back.map(|_| "wrong-show-note-elsewhere"));
+        notes.push("wrong-show-note-leave");
         Shown {
             line: self.text("wrong-show", &args),
-            notes: notes.map(|id| self.text(id, &args)).to_vec(),
+            notes: notes.into_iter().map(|id| self.text(id, &args)).collect(),
             ..Shown::default()
         }
     }
@@ -32,39 +32,47 @@ impl Words {
     /// How a leg is taken out.
     pub fn say_take_back(&self, back: &TakeBack) -> Spoken {
         let args = take_back_args(back);
-        let count = back.crossings.len();
-        let crossings = back.crossings.iter().enumerate().map(|(index, crossing)| {
+        let said = self.spoken(SpokenMessage::TakeBackSay, &args);
+        let crossings = if back.crossings.is_empty() {
+            self.spoken(SpokenMessage::TakeBackSayClear, &args)
+        } else {
+            self.say_coming_out(&back.crossings)
+        };
+        said.then(&crossings)
+            .then(&self.spoken(SpokenMessage::TakeBackSayEnd, &args))
+    }
+
+    /// The crossings that a cord comes back out of, in that order.
+    pub(super) fn say_coming_out(&self, crossings: &[Crossing]) -> Spoken {
+        let count = crossings.len();
+        let said = crossings.iter().enumerate().map(|(index, crossing)| {
             let args = crossing_args(crossing, index, count);
             self.spoken(SpokenMessage::TakeBackSayCrossing, &args)
         });
-        let mut said = self.spoken(SpokenMessage::TakeBackSay, &args);
-        if count == 0 {
-            said = said.then(&self.spoken(SpokenMessage::TakeBackSayClear, &args));
-        }
-        let said = crossings.fold(said, |said, crossing| said.then(&crossing));
-        said.then(&self.spoken(SpokenMessage::TakeBackSayEnd, &args))
+        said.collect()
+    }
+
+    /// The same on the screen.
+    pub(super) fn show_coming_out(&self, crossings: &[Crossing]) -> Vec<CrossingMark> {
+        let count = crossings.len();
+        let mark = |(index, crossing): (usize, &Crossing)| CrossingMark {
+            over: crossing.over,
+            text: self.text(
+                "take-back-show-crossing",
+                &crossing_args(crossing, index, count),
+            ),
+        };
+        crossings.iter().enumerate().map(mark).collect()
     }
 
     /// How a leg is taken out, on the screen.
     pub fn show_take_back(&self, back: &TakeBack) -> Shown {
         let args = take_back_args(back);
-        let count = back.crossings.len();
-        let marks = back
-            .crossings
-            .iter()
-            .enumerate()
-            .map(|(index, crossing)| CrossingMark {
-                over: crossing.over,
-                text: self.text(
-                    "take-back-show-crossing",
-                    &crossing_args(crossing, index, count),
-                ),
-            });
         let notes = ["take-back-show-note", "take-back-show-note-keys"];
         Shown {
             phase: self.text("take-back-show-phase", &args),
             line: self.text("take-back-show", &args),
-            marks: marks.collect(),
+            marks: self.show_coming_out(&back.crossings),
             notes: notes.map(|id| self.text(id, &args)).to_vec(),
             ..Shown::default()
         }

@@ -9,6 +9,7 @@ macro_rules! for_each_screen {
             Tying(tying, ()),
             Course(course, ()),
             Glossary(glossary, ()),
+            Count(count, ()),
             Shelf(shelf, ()),
             Log(log, Box<crate::shelf::Entry>),
             Paper(paper, Box<crate::app::screens::paper::TieOnPaper>),

@@ -2,6 +2,7 @@
 //! it, what it says, and what it looks like.
 
 mod context;
+mod count;
 mod course;
 mod glossary;
 mod key_binding;

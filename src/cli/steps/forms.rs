@@ -163,6 +163,12 @@ enum FinishForm {
         crossings: Vec<CrossingForm>,
         under: Option<CrossingForm>,
     },
+    Join {
+        pass: u16,
+        strand: u16,
+        leg: u16,
+        row: u16,
+    },
     Trim {
         ends: u16,
     },
@@ -290,6 +296,12 @@ impl WhatForm {
                     toward: tuck.lane.into(),
                     crossings: tuck.crossings.iter().map(CrossingForm::of).collect(),
                     under: tuck.crossings.last().map(CrossingForm::of),
+                },
+                FinishTask::Join(join) => FinishForm::Join {
+                    pass: join.pass_leg.pass,
+                    strand: join.pass_leg.strand,
+                    leg: join.pass_leg.leg,
+                    row: join.row,
                 },
                 FinishTask::Trim { ends } => FinishForm::Trim { ends: *ends },
                 FinishTask::Seal { ends } => FinishForm::Seal { ends: *ends },

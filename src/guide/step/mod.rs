@@ -6,7 +6,7 @@ mod on_the_tube;
 mod rigging;
 
 pub use caution::Caution;
-pub use off_the_tube::{FairStep, FinishStep, FinishTask, LiftStep, LiftTask, Tuck};
+pub use off_the_tube::{FairStep, FinishStep, FinishTask, JoinEnds, LiftStep, LiftTask, Tuck};
 pub use on_the_tube::{BeginStep, CheckStep, FollowStep, Landing, LastLeg, LayStep};
 pub use rigging::{KitStep, RigStep, Task};
 
@@ -83,7 +83,9 @@ impl Step {
             },
             What::Fair(_) => vec![Caution::Pull],
             What::Finish(finish) => vec![match finish.task {
-                FinishTask::Tuck(_) | FinishTask::Trim { .. } => Caution::Blades,
+                FinishTask::Tuck(_) | FinishTask::Join(_) | FinishTask::Trim { .. } => {
+                    Caution::Blades
+                }
                 FinishTask::Seal { .. } => Caution::Heat,
                 FinishTask::Done { .. } => Caution::Load,
             }],
@@ -97,7 +99,7 @@ impl Step {
             (Caution::Blades, What::Kit(kit)) => kit.is_later_blade(),
             (Caution::Pins, What::Rig(step)) => step.is_top(),
             (Caution::Blades, What::Finish(finish)) => {
-                matches!(finish.task, FinishTask::Tuck(_))
+                matches!(finish.task, FinishTask::Tuck(_) | FinishTask::Join(_))
                     && self.place != Place::Finish { task: 1 }
             }
             (Caution::Pull, _) => self.place != Place::fair(1, PassLeg::FIRST),

@@ -143,6 +143,8 @@ pub struct FinishStep {
 pub enum FinishTask {
     /// Tuck an end away.
     Tuck(Tuck),
+    /// See to the ends of two cords that were joined.
+    Join(JoinEnds),
     /// Trim the ends close to the knot.
     Trim {
         /// How many ends there are.
@@ -160,6 +162,34 @@ pub enum FinishTask {
         /// Passes of the finished knot.
         passes: u16,
     },
+}
+
+/// The two ends of a join, hidden under one crossing.
+///
+/// ```
+/// use marlinspeak::guide::{AtOnce, CordHistory, FinishTask, Join, Plan, Script, What};
+/// use marlinspeak::knot::PassLeg;
+///
+/// let join = Join { at: PassLeg::FIRST, row: 2, melts: false };
+/// let plan = Plan::read("5", "7", "1", "1")?;
+/// let plan = plan.with_cord_history(CordHistory::new(Vec::new(), vec![join]));
+/// let script = Script::new(plan, AtOnce::default());
+/// let is_join = |step: &marlinspeak::guide::Step| matches!(
+///     &step.what, What::Finish(finish) if matches!(finish.task, FinishTask::Join(_))
+/// );
+/// assert_eq!(script.steps().filter(is_join).count(), 1);
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct JoinEnds {
+    /// The leg in whose middle they are.
+    pub pass_leg: PassLeg,
+    /// That leg, from pin to pin.
+    pub leg: Leg,
+    /// The row of the crossing, 1 the lowest.
+    pub row: u16,
+    /// How many strands the knot has.
+    pub strands: u16,
 }
 
 /// An end of cord, and where it is hidden.

@@ -15,6 +15,8 @@ pub enum Mark {
     Rims,
     /// Every crossing, or those of one row, counted from the bottom.
     Crossings(Option<u16>),
+    /// One crossing: that of the leg which rises from this pin, in this row.
+    Crossing(Pin, u16),
     /// The end that hangs at the bottom pin where the cord began.
     StandingEnd(Pin),
     /// The head of the cord in hand.
@@ -54,7 +56,8 @@ impl KnotScene {
                     .map(|y| MarkShape::Line((from, y), (to, y)))
                     .to_vec()
             }
-            Mark::Crossings(row) => self.crossing_rings(row.map(i32::from)),
+            Mark::Crossings(row) => self.crossing_rings(None, row.map(i32::from)),
+            Mark::Crossing(from, row) => self.crossing_rings(Some(from), Some(row.into())),
             Mark::Pins => [Rim::Bottom, Rim::Top]
                 .into_iter()
                 .flat_map(|rim| self.visible_pins(rim))
@@ -95,11 +98,14 @@ impl KnotScene {
         std::iter::once(line).chain(numbers).collect()
     }
 
-    fn crossing_rings(&self, row: Option<i32>) -> Vec<MarkShape> {
+    /// Rings round the crossings, of the leg from this pin or of all, in this row or in all.
+    fn crossing_rings(&self, from: Option<Pin>, row: Option<i32>) -> Vec<MarkShape> {
         let layout = &self.layout;
         let inner = self.inner();
         let mut rings = Vec::new();
-        for rising in self.visible_legs(Heading::Rising, inner) {
+        let rising = self.visible_legs(Heading::Rising, inner);
+        let rising = rising.filter(|rising| from.is_none_or(|from| rising.leg.from == from));
+        for rising in rising {
             for (at_row, _) in self.laying.knot().crossings_of(rising.leg) {
                 let at_row = i32::from(at_row);
                 let nth = at_row - rising.base;

@@ -8,6 +8,7 @@ use iced::widget::operation;
 use iced::{Element, Task};
 
 use super::context::Context;
+use super::count::CountedKnot;
 use super::route::{Go, Next, Route};
 use super::screen_page::ScreenPage;
 use crate::app::key_guide::{KeyGroup, KeyHint};
@@ -43,6 +44,8 @@ pub struct State {
     picture: Box<PictureView>,
     /// It was asked whether so large a knot is meant.
     asked_back: Option<Sentence>,
+    /// A knot that was counted, for the form to name once the shelf is looked through.
+    counted: Option<Box<Plan>>,
 }
 
 /// Put by once the screen was up: who comes back to it has seen the first tie offered.
@@ -96,6 +99,8 @@ enum Action {
     Course,
     /// Go to the words of the trade.
     Glossary,
+    /// Go to counting a knot.
+    Count,
     /// Go to the settings.
     Settings,
     /// Go to the plan screen, for a tyer of this hand who follows on this side.
@@ -112,9 +117,11 @@ impl ScreenPage for State {
     fn open((): (), context: &mut Context) -> (Self, Task<Message>) {
         let welcomes = context.fetch::<Welcomed>().is_none();
         context.put_by(Welcomed);
+        let counted = context.fetch::<CountedKnot>();
         let state = Self {
             is_ready: false,
             welcomes,
+            counted: counted.map(|counted| counted.0),
             ..Self::new(Inventory::default())
         };
         let (shelf, keeper) = (
@@ -144,7 +151,13 @@ impl ScreenPage for State {
                     let is_whole = !found.is_troubled();
                     let mut found = context.session.looked_through(found);
                     found.is_new &= is_whole && self.welcomes;
+                    let counted = self.counted.take();
                     *self = Self::new(found);
+                    if let Some(plan) = counted {
+                        self.name(&plan);
+                        context.say_after_notices(&self.say_focus(context.words()));
+                        return Next::run(operation::focus(id(StartField::Begin)));
+                    }
                 }
                 Err(error) => {
                     // A press begins what the form names.
@@ -206,6 +219,7 @@ impl ScreenPage for State {
             ("s", "key-shelf"),
             ("c", "key-course"),
             ("g", "key-glossary"),
+            ("k", "key-count"),
             ("t", "key-settings"),
         ];
         let places = places.map(|(key, label)| KeyHint::new(KeyGroup::Places, key, label));
@@ -259,6 +273,7 @@ impl State {
             Action::Shelf => Go::To(Route::Shelf(())).into(),
             Action::Course => Go::To(Route::Course(())).into(),
             Action::Glossary => Go::To(Route::Glossary(())).into(),
+            Action::Count => Go::To(Route::Count(())).into(),
             Action::Settings => Go::settings().into(),
             Action::Plan(hand, side) => Go::To(Route::Plan((hand, side))).into(),
         }
@@ -278,6 +293,7 @@ impl State {
             is_ready: true,
             picture: Box::new(PictureView::default()),
             asked_back: None,
+            counted: None,
         };
         state.show_knot();
         state
@@ -411,6 +427,7 @@ impl State {
                 (_, None) if key.eq_ignore_ascii_case("s") => Action::Shelf,
                 (_, None) if key.eq_ignore_ascii_case("c") => Action::Course,
                 (_, None) if key.eq_ignore_ascii_case("g") => Action::Glossary,
+                (_, None) if key.eq_ignore_ascii_case("k") => Action::Count,
                 (_, None) if key.eq_ignore_ascii_case("t") => Action::Settings,
                 (_, None) => match key.parse() {
                     Ok(digit @ 1..=9_usize) => self.told(Message::TakeUp(digit - 1), words),

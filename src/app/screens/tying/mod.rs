@@ -146,6 +146,9 @@ impl ScreenPage for State {
             Keys::Wrong => ("key-take-back", "key-find-place", "key-leave-as-is"),
             Keys::TakingBack => ("key-one-more-back", "key-lay-again", "key-leave-as-is"),
             Keys::Searching => ("key-yes", "key-no", "key-leave-as-is"),
+            Keys::Joining => ("key-next", "key-back", "key-leave-as-is"),
+            Keys::Counting => ("key-one-more", "key-that-is-it", "key-leave-as-is"),
+            Keys::FaultFound => ("key-take-back", "key-another-place", "key-leave-as-is"),
         };
         let next = if now == Keys::Done {
             // After the last step there is nothing to go on to but what was used.
@@ -156,7 +159,11 @@ impl ScreenPage for State {
         let wrong = KeyHint::new(KeyGroup::Steps, "w", wrong)
             .meaning(Intent::Wrong)
             .at(BarSlot::Wrong);
-        let place = KeyHint::new(KeyGroup::Steps, "h", "key-where")
+        let place = match now {
+            Keys::Wrong => "key-elsewhere",
+            _ => "key-where",
+        };
+        let place = KeyHint::new(KeyGroup::Steps, "h", place)
             .meaning(Intent::Where)
             .at(BarSlot::Where);
         let leave = if self.is_whole(context) {
@@ -171,6 +178,8 @@ impl ScreenPage for State {
             place,
             KeyHint::again(),
             KeyHint::leave(leave),
+            KeyHint::new(KeyGroup::Here, "c", "key-cord"),
+            KeyHint::new(KeyGroup::Here, "j", "key-join"),
         ];
         own.into_iter().chain(MORE).collect()
     }

@@ -1,0 +1,118 @@
+//! A knot that somebody brings, counted by single presses until it is known.
+
+use iced::widget::{column, container, row, text};
+use iced::{Center, Element, Fill, FillPortion, Task};
+
+use super::context::Context;
+use super::route::{Go, Next};
+use super::screen_page::ScreenPage;
+use crate::app::key_guide::KeyHint;
+use crate::app::picture_view::PictureView;
+use crate::app::{theme, widgets};
+use crate::guide::Plan;
+use crate::pedal::{Intent, Press};
+use crate::session::{CountAction, CountKeys, KnotCount};
+use crate::words::Spoken;
+
+/// What is counted so far.
+pub struct State {
+    count: KnotCount,
+    picture: PictureView,
+}
+
+/// A knot that was counted, put by for the form of the start screen.
+pub struct CountedKnot(pub Box<Plan>);
+
+/// Nothing happens on the screen besides presses.
+#[derive(Clone, Copy, Debug)]
+pub enum Message {}
+
+impl ScreenPage for State {
+    type Message = Message;
+    type Opening = ();
+
+    fn open((): (), context: &mut Context) -> (Self, Task<Message>) {
+        let mut state = Self {
+            count: KnotCount::default(),
+            picture: PictureView::default(),
+        };
+        state.picture.show(state.count.subject());
+        context.say(&state.count.say(context.words()));
+        (state, Task::none())
+    }
+
+    fn update(&mut self, message: Message, _: &mut Context) -> Next<Message> {
+        match message {}
+    }
+
+    /// Next and back count and answer; digits type a number.
+    fn press(
+        &mut self,
+        press: &Press,
+        intent: Option<Intent>,
+        context: &mut Context,
+    ) -> Next<Message> {
+        if press.is_repeat {
+            return Next::default();
+        }
+        let said = match intent {
+            Some(Intent::Leave) => return Go::start().into(),
+            Some(Intent::Next | Intent::Back) => {
+                match self.count.press(intent == Some(Intent::Next)) {
+                    CountAction::Take(plan) => {
+                        context.put_by(CountedKnot(plan));
+                        return Go::start().into();
+                    }
+                    CountAction::Counted => self.count.say_briefly(context.words()),
+                    CountAction::Asked => self.count.say(context.words()),
+                }
+            }
+            Some(Intent::Again) => self.count.say(context.words()),
+            None if self.count.type_in(&press.key) => self.count.say_briefly(context.words()),
+            _ => return Next::default(),
+        };
+        self.picture.show(self.count.subject());
+        context.say(&said);
+        Next::default()
+    }
+
+    fn say_again(&self, context: &Context) -> Spoken {
+        self.count.say(context.words())
+    }
+
+    fn redraw(&mut self, context: &Context) {
+        self.picture.set_dots(context.dots());
+    }
+
+    fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
+        let shown = self.count.show(context.words());
+        let line = text(shown.line)
+            .size(theme::HEADING)
+            .font(theme::BOLD)
+            .center();
+        let mut told = column![line].spacing(18).align_x(Center).width(Fill);
+        for note in shown.notes {
+            told = told.push(text(note).size(theme::BODY).center());
+        }
+        let told = container(told).center_y(Fill).width(FillPortion(3));
+        let picture = container(self.picture.view()).width(FillPortion(2));
+        widgets::page(14)
+            .push(text(shown.phase).size(theme::BODY).style(theme::quiet))
+            .push(row![told, picture].spacing(24).height(Fill))
+            .into()
+    }
+
+    fn keys(&self, _: &Context) -> Vec<KeyHint> {
+        let (next, back) = match self.count.keys() {
+            CountKeys::OverOrUnder => ("key-over", "key-under"),
+            CountKeys::Found => ("key-take-knot", "key-count-again"),
+            CountKeys::Number => ("key-one-more", "key-that-is-it"),
+        };
+        vec![
+            KeyHint::next(next),
+            KeyHint::back(back),
+            KeyHint::again(),
+            KeyHint::leave("key-leave"),
+        ]
+    }
+}
