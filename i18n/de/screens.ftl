@@ -14,7 +14,6 @@ first-start-say = Wollen wir den ersten zusammen knüpfen? Du brauchst ein Rohr 
 ## The start screen
 
 start-heading = Was willst du bedecken?
-start-course = C: erste Knoten zum Lernen
 start-by-numbers = Oder nenne den Knoten mit Zahlen
 start-leads = Parten
 start-bights = Buchten
@@ -31,7 +30,6 @@ start-side = Spätere Durchgänge
 start-side-bottom = auf der Fußseite
 start-side-top = auf der Kopfseite
 start-begin = Diesen Knoten anfangen
-start-waiting = Angefangene Knoten
 
 # What the knot in the form comes to.
 # Example: 5 Parten, 7 Buchten, ein Strang. Jeder Kopf-Stift steht einen halben Abstand weiter rechts
@@ -115,12 +113,6 @@ start-tie-progress = { $laid } von { $legs } Bahnen gelegt, { $days ->
         [one] zuletzt gestern
        *[other] zuletzt vor { $days } Tagen
     }
-
-# On the button of the tie that one press takes up.
-start-take-up = Leertaste: wieder aufnehmen
-# On the buttons of the others. $key: the digit that takes it up.
-start-take-up-digit = { $key }: wieder aufnehmen
-start-take-up-plain = Wieder aufnehmen
 
 # Spoken when the app opens with a tie in progress.
 start-offer-say = Ein Knoten wartet: { $leads } Parten, { $bights } Buchten{ $nested ->

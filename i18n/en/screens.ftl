@@ -14,7 +14,6 @@ first-start-say = Shall we tie the first one together? You need a tube with five
 ## The start screen
 
 start-heading = What will you cover?
-start-course = C: first ties, to learn
 start-by-numbers = Or name the knot by its numbers
 start-leads = Leads
 start-bights = Bights
@@ -31,7 +30,6 @@ start-side = Later passes lie
 start-side-bottom = on the bottom-ring side
 start-side-top = on the top-ring side
 start-begin = Begin this tie
-start-waiting = Ties in progress
 
 # What the knot in the form comes to.
 # Example: 5 lead 7 bight, one strand. Each top pin stands half a step to the right of the bottom
@@ -118,12 +116,6 @@ start-tie-progress = { $laid } of { $legs } legs laid, { $days ->
         [one] touched yesterday
        *[other] touched { $days } days ago
     }
-
-# On the button of the tie that one press takes up.
-start-take-up = Space: take it up
-# On the buttons of the others. $key: the digit that takes it up.
-start-take-up-digit = { $key }: take it up
-start-take-up-plain = Take it up
 
 # Spoken when the app opens with a tie in progress.
 start-offer-say = A tie is waiting: { $leads } lead, { $bights } bight{ $nested ->

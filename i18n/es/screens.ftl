@@ -14,7 +14,6 @@ first-start-say = ¿Hacemos juntos el primero? Necesitas un tubo con cinco clavi
 ## The start screen
 
 start-heading = ¿Qué quieres cubrir?
-start-course = C: primeros nudos, para aprender
 start-by-numbers = O di el nudo por sus números
 start-leads = Ramales
 start-bights = Senos
@@ -31,7 +30,6 @@ start-side = Las pasadas siguientes
 start-side-bottom = del lado del pie
 start-side-top = del lado de la cabeza
 start-begin = Empezar este nudo
-start-waiting = Nudos en curso
 
 # What the knot in the form comes to.
 # Ejemplo: 5 ramales y 7 senos, una hebra. Cada clavija de la cabeza está medio paso a la derecha de
@@ -118,12 +116,6 @@ start-tie-progress = { $laid } de { $legs } tramos tendidos, última vez { $days
         [one] ayer
        *[other] hace { $days } días
     }
-
-# On the button of the tie that one press takes up.
-start-take-up = Espacio: retomarlo
-# On the buttons of the others. $key: the digit that takes it up.
-start-take-up-digit = { $key }: retomarlo
-start-take-up-plain = Retomarlo
 
 # Spoken when the app opens with a tie in progress.
 start-offer-say = Hay un nudo a medias: { $leads } ramales y { $bights } senos{ $nested ->

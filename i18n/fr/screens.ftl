@@ -14,7 +14,6 @@ first-start-say = Faisons-nous le premier ensemble ? Il vous faut un tube avec 
 ## The start screen
 
 start-heading = Que voulez-vous couvrir ?
-start-course = C : premiers nœuds, pour apprendre
 start-by-numbers = Ou nommez le nœud par ses nombres
 start-leads = Brins
 start-bights = Ganses
@@ -31,7 +30,6 @@ start-side = Les passes suivantes
 start-side-bottom = côté base
 start-side-top = côté tête
 start-begin = Commencer ce nœud
-start-waiting = Nœuds en cours
 
 # What the knot in the form comes to.
 # Exemple : 5 brins, 7 ganses, un circuit. Chaque picot de tête est un demi-pas à droite du picot de
@@ -119,12 +117,6 @@ start-tie-progress = { $laid ->
         [one] dernière fois hier
        *[other] dernière fois il y a { $days } jours
     }
-
-# On the button of the tie that one press takes up.
-start-take-up = Espace : le reprendre
-# On the buttons of the others. $key: the digit that takes it up.
-start-take-up-digit = { $key } : le reprendre
-start-take-up-plain = Le reprendre
 
 # Spoken when the app opens with a tie in progress.
 start-offer-say = Un nœud attend : { $leads } brins, { $bights } ganses{ $nested ->

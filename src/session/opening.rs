@@ -28,7 +28,7 @@ use crate::shelf::{
 pub struct Inventory {
     /// Ties still to be tied that are not put away, newest first.
     pub waiting: Vec<Shelved>,
-    /// Whether nothing was ever begun here.
+    /// Whether nothing was ever begun here: no tie is there, and none was deleted.
     pub is_new: bool,
 }
 
@@ -59,9 +59,17 @@ pub fn inventory(
     keeper: Option<&Keeper>,
     now: Timestamp,
 ) -> Result<ShelfReading<Inventory>, ShelfError> {
+    // Where that cannot be told, nobody is taken for a beginner.
+    let had_others = match shelf.deleted() {
+        Ok(deleted) => !deleted.is_empty(),
+        Err(error) => {
+            ::log::warn!("what was deleted: {error}");
+            true
+        }
+    };
     let found = |ties: Vec<Tie>| {
         let ties = newest_known(ties, keeper);
-        let is_new = ties.is_empty();
+        let is_new = ties.is_empty() && !had_others;
         let waiting = ties
             .into_iter()
             .map(|tie| Shelved::new(tie, now, false))

@@ -67,6 +67,11 @@ impl Words {
         }
     }
 
+    /// What a setting is for, in a sentence.
+    pub fn setting_hint(&self, field: &'static str) -> String {
+        self.text("settings-hint", &fluent_args! { "field" => field })
+    }
+
     /// The value of a setting, as it is shown.
     pub fn setting_value(&self, field: &'static str, value: &SettingValue) -> String {
         match value {

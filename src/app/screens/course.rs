@@ -2,7 +2,7 @@
 
 use std::time::Duration;
 
-use iced::widget::{button, column, container, row, scrollable, text};
+use iced::widget::{Column, button, column, container, responsive, row, scrollable, text};
 use iced::{Element, Fill, FillPortion, Task};
 
 use super::context::Context;
@@ -125,56 +125,37 @@ impl ScreenPage for State {
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
         let words = context.words();
-        let page = widgets::page(14);
-        let mut list = column![].spacing(12);
-        for (index, (lesson, state)) in COURSE.iter().zip(self.states).enumerate() {
-            let line = text(words.lesson_line(*lesson, state)).size(theme::BODY);
-            list = list.push(
-                button(line)
-                    .width(Fill)
-                    .padding(14)
-                    .style(theme::pressable(index == self.chosen))
-                    .on_press(Message::Clicked(index)),
-            );
-        }
-        let list = scrollable(list).id(LIST).spacing(8).height(Fill);
-        let idea = words.lesson_idea(COURSE[self.chosen].number).to_string();
-        let mut told = column![text(idea).size(theme::BODY)].spacing(14);
-        if let Ok(tie) = self.tie() {
-            let weave = text(words.lesson_weave(&tie.plan)).size(theme::BODY);
-            told = told.push(
-                button(weave)
-                    .padding([8, 14])
-                    .style(theme::pressable(false))
-                    .on_press(Message::Exchange),
-            );
-        }
-        // What the knot looks like comes first; what is new about it can be scrolled.
-        let beside = column![
-            container(self.picture.view()).height(FillPortion(3)),
-            scrollable(told.width(Fill))
-                .spacing(8)
-                .height(FillPortion(2)),
-        ]
-        .spacing(14);
-        page.push(
-            text(words.plainly("course-heading", &[]))
-                .size(theme::HEADING)
-                .font(theme::BOLD),
-        )
-        .push(widgets::quiet(
-            words.choice_caution().to_string(),
-            theme::SMALL,
-        ))
-        .push(
+        let heading = text(words.plainly("course-heading", &[]))
+            .size(theme::HEADING)
+            .font(theme::BOLD);
+        // What the knot looks like has the room that is left.
+        let lessons = responsive(move |room| {
+            let picture = container(self.picture.view());
+            if room.height > room.width {
+                let told = container(scrollable(self.told(words)).spacing(8));
+                return column![
+                    container(self.list(words)).max_height(room.height / 3.0),
+                    picture.height(Fill),
+                    told.max_height(room.height / 4.0),
+                ]
+                .spacing(14)
+                .into();
+            }
+            let told = scrollable(self.told(words)).spacing(8);
+            let beside = column![picture.height(FillPortion(3)), told.height(FillPortion(2)),];
             row![
-                container(list).width(FillPortion(2)),
-                container(beside).width(FillPortion(3)),
+                container(self.list(words)).width(FillPortion(2)),
+                container(beside.spacing(14)).width(FillPortion(3)),
             ]
             .spacing(30)
-            .height(Fill),
-        )
-        .into()
+            .into()
+        });
+        let caution = widgets::quiet(words.choice_caution().to_string(), theme::SMALL);
+        widgets::page(14)
+            .push(heading)
+            .push(caution)
+            .push(lessons)
+            .into()
     }
 
     fn keys(&self, _: &Context) -> Vec<KeyHint> {
@@ -190,6 +171,41 @@ impl ScreenPage for State {
 }
 
 impl State {
+    /// The lessons, each with how far the tyer is with it.
+    fn list<'a>(&self, words: &Words) -> Element<'a, Message> {
+        let lessons = COURSE.iter().zip(self.states).enumerate();
+        let lessons = lessons.map(|(index, (lesson, state))| {
+            button(text(words.lesson_line(*lesson, state)).size(theme::BODY))
+                .width(Fill)
+                .padding(14)
+                .style(theme::pressable(index == self.chosen))
+                .on_press(Message::Clicked(index))
+                .into()
+        });
+        scrollable(column(lessons).spacing(12))
+            .id(LIST)
+            .spacing(8)
+            .into()
+    }
+
+    /// What is new in the lesson that is chosen, and how its weave begins.
+    fn told<'a>(&self, words: &Words) -> Column<'a, Message> {
+        let idea = words.lesson_idea(COURSE[self.chosen].number).to_string();
+        let mut told = column![text(idea).size(theme::BODY)]
+            .spacing(14)
+            .width(Fill);
+        if let Ok(tie) = self.tie() {
+            let weave = text(words.lesson_weave(&tie.plan)).size(theme::BODY);
+            told = told.push(
+                button(weave)
+                    .padding([9, 14])
+                    .style(theme::pressable(false))
+                    .on_press(Message::Exchange),
+            );
+        }
+        told
+    }
+
     fn choose(&mut self, index: usize, context: &Context) -> Next<Message> {
         self.chosen = index;
         self.illustrate(context);

@@ -88,7 +88,7 @@ impl ScreenPage for State {
         let list = self.words.iter().enumerate().map(|(index, entry)| {
             button(text(&entry.word).size(theme::BODY))
                 .width(Fill)
-                .padding([6, 12])
+                .padding([8, 12])
                 .style(theme::pressable(index == self.chosen))
                 .on_press(Message(index))
                 .into()

@@ -1,6 +1,6 @@
 //! The settings screen: one list, worked by keys, where each line says itself.
 
-use iced::widget::{Id, button, column, container, row, scrollable, text};
+use iced::widget::{Column, Id, button, column, container, responsive, row, scrollable, text};
 use iced::{Center, Element, Fill, Task, padding};
 
 use super::context::Context;
@@ -88,52 +88,40 @@ impl ScreenPage for State {
     }
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
-        let (words, settings) = (context.words(), context.session.settings());
-        let page = widgets::page(14);
-        let heading = text(words.plainly("settings-heading", &[]))
+        let heading = text(context.words().plainly("settings-heading", &[]))
             .size(theme::HEADING)
             .font(theme::BOLD);
-        // The bar of the list stands beside it.
-        let mut list = column![].spacing(6).padding(padding::right(16));
-        let mut group = "";
-        for (index, field) in Setting::ALL.iter().copied().enumerate() {
-            if group != field.group() {
-                group = field.group();
-                let heading = words.plainly("settings-group", &[("group", group)]);
-                let heading = text(heading).size(theme::SMALL).style(theme::quiet);
-                list = list.push(container(heading).padding(padding::top(10)));
-            }
-            let name = text(words.setting_name(field.name())).size(theme::BODY);
-            let value = words.setting_value(field.name(), &self.list.shown(field, words, settings));
-            let value = text(value).size(theme::BODY).font(theme::BOLD);
-            let has_focus = index == self.list.focus();
-            let line = button(row![name.width(Fill), value.width(Fill)].spacing(20))
+        let list = responsive(move |room| {
+            let groups = self.groups(context.words(), context.session.settings());
+            let list: Element<'a, Message> = if room.width < WIDE {
+                column(groups.into_iter().map(Into::into)).into()
+            } else {
+                // As many lines on either side, or nearly.
+                let mut sides = [column![].width(Fill), column![].width(Fill)];
+                let mut lines = 0;
+                for (group, of_it) in groups.into_iter().zip(lines_of_groups()) {
+                    let side = usize::from(2 * lines >= Setting::ALL.len());
+                    let [left, right] = sides;
+                    sides = match side {
+                        0 => [left.push(group), right],
+                        _ => [left, right.push(group)],
+                    };
+                    lines += of_it;
+                }
+                row(sides.map(Into::into)).spacing(40).into()
+            };
+            // The bar of the list stands beside it.
+            scrollable(container(list).padding(padding::right(16)))
+                .id(Id::new(LIST))
                 .width(Fill)
-                .padding([8, 14])
-                .style(theme::pressable(has_focus))
-                .on_press(Message::Focus(index));
-            let mut line = row![line].spacing(6).align_y(Center);
-            if field != Setting::Learn {
-                for (sign, by) in [("−", -1), ("+", 1)] {
-                    line = line.push(
-                        button(text(sign).size(theme::BODY).width(30).center())
-                            .padding([8, 6])
-                            .style(theme::pressable(false))
-                            .on_press(Message::Change(index, by)),
-                    );
-                }
-            }
-            list = list.push(line);
-            if field == Setting::Learn {
-                for learnt in learnt(words, settings) {
-                    let learnt = text(learnt).size(theme::SMALL);
-                    list = list.push(container(learnt).padding([0, 14]));
-                }
-            }
-        }
-        page.push(heading)
-            .push(scrollable(list).id(Id::new(LIST)).width(Fill).height(Fill))
-            .into()
+                .height(Fill)
+                .into()
+        });
+        let chosen = Setting::ALL[self.list.focus() % Setting::ALL.len()];
+        let hint = context.words().setting_hint(chosen.name());
+        // Two lines, so that nothing moves from one to the next.
+        let hint = container(text(hint).size(theme::SMALL)).height(HINT);
+        widgets::page(10).push(heading).push(list).push(hint).into()
     }
 
     fn keys(&self, _: &Context) -> Vec<KeyHint> {
@@ -148,6 +136,65 @@ impl ScreenPage for State {
 }
 
 impl State {
+    /// The groups, each with its lines below what they are for.
+    fn groups<'a>(&self, words: &Words, settings: &Settings) -> Vec<Column<'a, Message>> {
+        let mut groups: Vec<Column<'a, Message>> = Vec::new();
+        let mut group = "";
+        for (index, field) in Setting::ALL.iter().copied().enumerate() {
+            if group != field.group() {
+                group = field.group();
+                let heading = words.plainly("settings-group", &[("group", group)]);
+                let heading = text(heading).size(theme::SMALL).style(theme::quiet);
+                let heading = container(heading).padding(padding::top(10));
+                groups.push(column![heading].spacing(6).padding(padding::bottom(6)));
+            }
+            if let Some(lines) = groups.pop() {
+                let lines = lines.push(self.line(index, field, words, settings));
+                groups.push(if field == Setting::Learn {
+                    let learnt = learnt(words, settings).into_iter();
+                    lines.extend(learnt.map(|learnt| {
+                        let learnt = text(learnt).size(theme::SMALL);
+                        container(learnt).padding([0, 14]).into()
+                    }))
+                } else {
+                    lines
+                });
+            }
+        }
+        groups
+    }
+
+    /// A line: what is set and to what, and what changes it.
+    fn line<'a>(
+        &self,
+        index: usize,
+        field: Setting,
+        words: &Words,
+        settings: &Settings,
+    ) -> Element<'a, Message> {
+        let name = text(words.setting_name(field.name())).size(theme::BODY);
+        let value = words.setting_value(field.name(), &self.list.shown(field, words, settings));
+        let value = text(value).size(theme::BODY).font(theme::BOLD);
+        let line = button(row![name.width(Fill), value.width(Fill)].spacing(20))
+            .width(Fill)
+            .padding([8, 14])
+            .style(theme::pressable(index == self.list.focus()))
+            .on_press(Message::Focus(index));
+        let signs = if field == Setting::Learn {
+            &[][..]
+        } else {
+            &[("−", -1), ("+", 1)]
+        };
+        let signs = signs.iter().map(|&(sign, by)| {
+            button(text(sign).size(theme::BODY).width(FINGER).center())
+                .padding([8, 0])
+                .style(theme::pressable(false))
+                .on_press(Message::Change(index, by))
+                .into()
+        });
+        row![line].extend(signs).spacing(6).align_y(Center).into()
+    }
+
     fn follow(&mut self, action: SettingsAction, context: &mut Context) -> Next<Message> {
         match action {
             SettingsAction::None => return Next::default(),
@@ -170,6 +217,20 @@ impl State {
 }
 
 const LIST: &str = "settings";
+/// The width of a button that a finger finds (WCAG 2.2, success criterion 2.5.5).
+const FINGER: f32 = 52.0;
+
+/// The height of what the chosen line is for.
+const HINT: f32 = 2.0 * 1.3 * theme::SMALL;
+
+/// Where it is wider than this the groups stand in two columns.
+const WIDE: f32 = 1500.0;
+
+/// How many lines each group has.
+fn lines_of_groups() -> Vec<usize> {
+    let groups = Setting::ALL.chunk_by(|one, other| one.group() == other.group());
+    groups.map(<[Setting]>::len).collect()
+}
 
 /// What the tyer's own pedals and keys do, a sentence for each; or that there are none.
 fn learnt(words: &Words, settings: &Settings) -> Vec<String> {

@@ -2,7 +2,7 @@
 
 use super::fields::FIELDS;
 use super::{Action, StartField, State};
-use crate::bench::WeaveChoice;
+use crate::bench::{TyingPace, WeaveChoice};
 use crate::guide::{AtOnce, COURSE, Plan, Script};
 use crate::knot::{Hand, KnotError, Side};
 use crate::picture::Subject;
@@ -16,6 +16,7 @@ const MANY_LEGS: u32 = 200;
 const MANY_LEADS: u16 = 30;
 
 impl State {
+    /// Puts the focus on the next part of the form, or so many further.
     pub(super) fn move_focus(&mut self, by: usize) -> Action {
         self.is_new = false;
         let here = FIELDS.iter().position(|field| Some(*field) == self.focus);
@@ -119,4 +120,10 @@ pub(super) fn as_it_lies(waiting: &Shelved) -> Option<Subject> {
     let script = Script::new(waiting.tie.plan.clone(), AtOnce::default());
     let step = script.step(waiting.place)?;
     Some(Subject::of(&script, &step))
+}
+
+/// Minutes that the rest of a tie takes at a usual pace.
+pub(super) fn minutes_left(tie: &Shelved) -> f64 {
+    let script = Script::new(tie.tie.plan.clone(), AtOnce::default());
+    script.minutes_left(tie.place, TyingPace::USUAL)
 }

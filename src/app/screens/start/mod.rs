@@ -1,8 +1,12 @@
-//! The start screen: a form that names a knot, and the ties that wait to be taken up again.
+//! The start screen: the tie that was left off, the ways that lead on, and a form that names a knot.
 
 mod fields;
+mod form_view;
 mod knot_form;
+mod presses;
+mod saying;
 mod view;
+mod ways;
 
 use iced::widget::operation;
 use iced::{Element, Task};
@@ -16,16 +20,17 @@ use crate::app::off_thread::off_thread;
 use crate::app::picture_view::PictureView;
 use crate::app::services::LAST_SAVE;
 use crate::app::widgets;
-use crate::guide::{AtOnce, Plan, Script};
-use crate::knot::{Hand, Rim, Side};
+use crate::guide::Plan;
+use crate::knot::{Hand, Side};
 use crate::pedal::{Intent, Press};
 use crate::picture::Subject;
 use crate::session::{Inventory, inventory, new_tie};
 use crate::shelf::{self, ShelfError, ShelfReading, Shelved, Tie, TieId};
-use crate::words::{Remark, Sentence, Spoken, Words};
+use crate::words::{Sentence, Spoken};
 pub use fields::StartField;
-use fields::{FIELDS, FORM, id, text_slot};
+use fields::{FIELDS, FORM, id};
 use knot_form::{as_it_lies, first_tie};
+use ways::{Typed, Way};
 
 /// What is typed and what waits.
 pub struct State {
@@ -62,18 +67,14 @@ pub enum Message {
     Switched(StartField),
     /// The form's tie is to be begun.
     Begin,
-    /// A knot is to be found for an object.
-    Plan,
-    /// A first knot is to be learnt.
-    Course,
+    /// One of the ways is to be gone.
+    Way(Way),
     /// The tie at this place of the list is to be taken up.
     TakeUp(usize),
     /// The shelf was looked through.
     Looked(Result<ShelfReading<Inventory>, ShelfError>),
     /// The first tie is to be begun.
     First,
-    /// Something else than the first tie is wanted.
-    PastFirst,
 }
 
 /// What a press or a message comes to.
@@ -118,12 +119,14 @@ impl ScreenPage for State {
         let welcomes = context.fetch::<Welcomed>().is_none();
         context.put_by(Welcomed);
         let counted = context.fetch::<CountedKnot>();
-        let state = Self {
+        let typed = context.fetch::<Typed>().map(|typed| *typed);
+        let mut state = Self {
             is_ready: false,
             welcomes,
             counted: counted.map(|counted| counted.0),
-            ..Self::new(Inventory::default())
+            ..Self::new(typed.unwrap_or_default())
         };
+        state.show_knot();
         let (shelf, keeper) = (
             context.services.shelf.clone(),
             context.services.keeper.clone(),
@@ -149,15 +152,16 @@ impl ScreenPage for State {
                 Ok(found) => {
                     // What cannot be read was begun once.
                     let is_whole = !found.is_troubled();
-                    let mut found = context.session.looked_through(found);
-                    found.is_new &= is_whole && self.welcomes;
-                    let counted = self.counted.take();
-                    *self = Self::new(found);
-                    if let Some(plan) = counted {
+                    let found = context.session.looked_through(found);
+                    self.is_new = found.is_new && is_whole && self.welcomes && self.focus.is_none();
+                    self.waiting = found.waiting;
+                    self.is_ready = true;
+                    if let Some(plan) = self.counted.take() {
                         self.name(&plan);
                         context.say_after_notices(&self.say_focus(context.words()));
                         return Next::run(operation::focus(id(StartField::Begin)));
                     }
+                    self.show_knot();
                 }
                 Err(error) => {
                     // A press begins what the form names.
@@ -232,6 +236,14 @@ impl ScreenPage for State {
         .chain(places)
         .collect()
     }
+
+    fn close(self, context: &mut Context) {
+        context.put_by(Typed {
+            texts: self.texts,
+            hand: self.hand,
+            side: self.side,
+        });
+    }
 }
 
 impl State {
@@ -279,24 +291,21 @@ impl State {
         }
     }
 
-    /// The screen with what was found on the shelf.
-    fn new(found: Inventory) -> Self {
-        let mut state = Self {
-            // No weave: over one, under one, begun so that it takes the fewest tucks.
-            texts: ["5", "7", "1", "", "", ""].map(str::to_owned),
-            hand: Hand::default(),
-            side: Side::default(),
+    /// The screen with what is typed into its form.
+    fn new(Typed { texts, hand, side }: Typed) -> Self {
+        Self {
+            texts,
+            hand,
+            side,
             focus: None,
-            waiting: found.waiting,
-            is_new: found.is_new,
+            waiting: Vec::new(),
+            is_new: false,
             welcomes: false,
             is_ready: true,
             picture: Box::new(PictureView::default()),
             asked_back: None,
             counted: None,
-        };
-        state.show_knot();
-        state
+        }
     }
 
     /// Shows the tie that a press takes up, as it lies now; or the knot that the form names, and
@@ -308,133 +317,5 @@ impl State {
             _ => self.plan().ok().map(|plan| Subject::finished(&plan)),
         };
         self.picture.show(subject);
-    }
-
-    /// What is said when the screen appears.
-    fn say(&self, words: &Words) -> Spoken {
-        if self.is_new {
-            return words.remark(Remark::FirstStartSay);
-        }
-        match (self.waiting.first(), self.plan()) {
-            (Some(first), _) => words.say_opening(&first.tie.plan, Some(first.progress)),
-            (None, Ok(plan)) => words.say_opening(&plan, None),
-            (None, Err(error)) => words.knot_error(&error).into(),
-        }
-    }
-
-    /// The part of the form that has the focus, as it is said: name, value, what can be
-    /// pressed. What the knot comes to is said on the way to beginning it.
-    fn say_focus(&self, words: &Words) -> Spoken {
-        let Some(field) = self.focus else {
-            return self.say(words);
-        };
-        let typed = text_slot(field).map_or("", |slot| self.texts[slot].as_str());
-        let choice = match field {
-            StartField::Hand if self.hand == Hand::Left => "left",
-            StartField::Hand => "right",
-            _ if self.side.turns_inside(Rim::Top, self.hand) => "bottom",
-            _ => "top",
-        };
-        let said = words.say_form_field(field.name(), typed, choice);
-        match (field, self.plan()) {
-            (StartField::Begin, Ok(plan)) => {
-                let facts = words.facts(&Script::new(plan, AtOnce::default()));
-                said.then(facts.spoken())
-                    .then(words.choice_caution().spoken())
-            }
-            (StartField::Begin, Err(error)) => said.then(words.knot_error(&error).spoken()),
-            _ => said,
-        }
-    }
-
-    /// What a message from the form or the list comes to.
-    fn told(&mut self, message: Message, words: &Words) -> Action {
-        match message {
-            Message::Typed(field, text) => {
-                self.is_new = false;
-                self.focus = Some(field);
-                if let Some(slot) = text_slot(field) {
-                    self.texts[slot] = text;
-                }
-                self.changed();
-                Action::Say
-            }
-            // A number is typed anew rather than mended.
-            Message::Pointed(StartField::Weave) if self.focus == Some(StartField::Weave) => {
-                Action::None
-            }
-            Message::Pointed(field) => {
-                self.is_new = false;
-                self.focus = Some(field);
-                self.show_knot();
-                Action::Focus(self.focus)
-            }
-            Message::Switched(field) => {
-                self.focus = Some(field);
-                self.switch(field);
-                Action::Say
-            }
-            Message::Begin => self.begin(words),
-            Message::Plan => Action::Plan(self.hand, self.side),
-            Message::Course => Action::Course,
-            Message::TakeUp(index) => match self.waiting.get(index) {
-                Some(waiting) => Action::TakeUp(waiting.tie.id().clone()),
-                None => Action::None,
-            },
-            Message::First => Self::first(words),
-            Message::PastFirst => {
-                self.is_new = false;
-                self.move_focus(1)
-            }
-            Message::Looked(_) => Action::None,
-        }
-    }
-
-    /// What a press comes to that no field of the form took.
-    fn pressed(&mut self, press: &Press, intent: Option<Intent>, words: &Words) -> Action {
-        if press.is_repeat {
-            return Action::None;
-        }
-        if let Some(slot) = self.focus.and_then(text_slot)
-            && let Some(typed) = widgets::typed_on(&self.texts[slot], &press.key)
-        {
-            // The window has not put its own focus there, and what is typed must not be lost.
-            self.texts[slot] = typed;
-            self.changed();
-            return Action::TypeOn;
-        }
-        match press.key.as_str() {
-            "Tab" => self.move_focus(1),
-            "Shift+Tab" => self.move_focus(FIELDS.len() - 1),
-            " " | "ArrowLeft" | "ArrowRight"
-                if matches!(self.focus, Some(StartField::Hand | StartField::Side)) =>
-            {
-                self.focus.into_iter().for_each(|field| self.switch(field));
-                Action::Say
-            }
-            key => match (intent, self.focus) {
-                (Some(Intent::Leave), Some(_)) => {
-                    self.focus = None;
-                    self.show_knot();
-                    Action::Focus(None)
-                }
-                (Some(Intent::Next), Some(_)) => self.begin(words),
-                (Some(Intent::Next), None) if !self.is_ready => Action::None,
-                (Some(Intent::Next), None) if self.is_new => Self::first(words),
-                (Some(Intent::Next), None) if self.waiting.is_empty() => self.begin(words),
-                (Some(Intent::Next), None) => self.told(Message::TakeUp(0), words),
-                (_, None) if key.eq_ignore_ascii_case("p") => self.told(Message::Plan, words),
-                (_, None) if key.eq_ignore_ascii_case("s") => Action::Shelf,
-                (_, None) if key.eq_ignore_ascii_case("c") => Action::Course,
-                (_, None) if key.eq_ignore_ascii_case("g") => Action::Glossary,
-                (_, None) if key.eq_ignore_ascii_case("k") => Action::Count,
-                (_, None) if key.eq_ignore_ascii_case("t") => Action::Settings,
-                (_, None) => match key.parse() {
-                    Ok(digit @ 1..=9_usize) => self.told(Message::TakeUp(digit - 1), words),
-                    _ => Action::None,
-                },
-                _ => Action::None,
-            },
-        }
     }
 }

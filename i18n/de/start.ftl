@@ -1,0 +1,14 @@
+# Der erste Bildschirm: was liegen blieb, und die Wege, die weiterführen.
+
+# Above the tie that was left off, which one press takes up.
+start-left-off = Weiter mit
+# On its button.
+start-go-on = Wieder aufnehmen
+
+# The ways, each beside its key: a few words.
+way-course = Erste Knoten
+way-plan = Für Gegenstände
+way-form = Nach Zahlen
+way-shelf = Meine Knoten
+way-glossary = Fachwörter
+way-settings = Einstellungen

@@ -1,0 +1,14 @@
+# The first screen: what was left off, and the ways that lead on.
+
+# Above the tie that was left off, which one press takes up.
+start-left-off = Go on with
+# On its button.
+start-go-on = Take it up
+
+# The ways, each beside its key: a few words.
+way-course = First ties
+way-plan = For an object
+way-form = A knot I know
+way-shelf = My ties
+way-glossary = Words
+way-settings = Settings

@@ -1,0 +1,14 @@
+# Le premier écran : ce qui est resté en plan, et les chemins qui mènent plus loin.
+
+# Above the tie that was left off, which one press takes up.
+start-left-off = Continuer
+# On its button.
+start-go-on = Le reprendre
+
+# The ways, each beside its key: a few words.
+way-course = Premiers nœuds
+way-plan = Pour un objet
+way-form = Nœud connu
+way-shelf = Mes nœuds
+way-glossary = Les mots
+way-settings = Réglages

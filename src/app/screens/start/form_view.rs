@@ -1,0 +1,159 @@
+//! What the form of the start screen looks like: the numbers of a knot, what is wrong with them at their
+//! fields, and what the knot comes to.
+
+use iced::widget::{button, column, mouse_area, row, text, text_input};
+use iced::{Element, Fill};
+
+use super::fields::text_slot;
+use super::{Message, StartField, State, id};
+use crate::app::{theme, widgets};
+use crate::guide::{AtOnce, Script};
+use crate::knot::{Hand, KnotError, Quantity, Rim};
+use crate::words::Words;
+
+impl State {
+    /// A knot by its numbers, and what it comes to.
+    pub(super) fn form<'a>(&'a self, words: &Words) -> Element<'a, Message> {
+        let numbers = [
+            (StartField::Leads, "start-leads"),
+            (StartField::Bights, "start-bights"),
+            (StartField::Passes, "start-passes"),
+        ];
+        let numbers =
+            numbers.map(|(field, label)| self.text_field(field, words.plainly(label, &[])));
+        let mut form = column![
+            text(words.plainly("start-by-numbers", &[])).size(theme::BODY),
+            row(numbers).spacing(20),
+            self.wrong_in(&NUMBERS, words),
+        ]
+        .spacing(10);
+        let asked_back = self.asked_back.as_ref();
+        let facts = match self.plan() {
+            Ok(_) if asked_back.is_some() => {
+                let asks = asked_back.map(|asks| asks.shown().to_owned());
+                text(asks.unwrap_or_default()).style(theme::alert)
+            }
+            Ok(plan) => text(words.choice(&Script::new(plan, AtOnce::default()))),
+            // It stands at its field.
+            Err(_) => text(""),
+        };
+        let is_chosen = self.focus == Some(StartField::Begin)
+            || self.focus.is_none() && self.waiting.is_empty();
+        let begin = button(
+            text(words.plainly("start-begin", &[]))
+                .size(28)
+                .font(theme::BOLD),
+        )
+        .padding([10, 24])
+        .style(theme::pressable(is_chosen))
+        .on_press(Message::Begin);
+        form = form.push(begin).push(facts.size(theme::SMALL));
+        let choices = [
+            (StartField::Hand, "start-hand", hand_label(self.hand)),
+            (StartField::Side, "start-side", self.side_label()),
+        ];
+        let weave = self.text_field(StartField::Weave, words.plainly("start-weave", &[]));
+        form = form.push(
+            row([weave]
+                .into_iter()
+                .chain(choices.map(|(field, label, value)| {
+                    self.choice(field, words.plainly(label, &[]), words.plainly(value, &[]))
+                })))
+            .spacing(20),
+        );
+        form = form.push(self.wrong_in(&[StartField::Weave], words));
+        if self.focus == Some(StartField::Weave) {
+            form = form.push(widgets::quiet(
+                words.plainly("start-weave-hint", &[("example", &self.row_code())]),
+                theme::SMALL,
+            ));
+        }
+        let nests = [
+            (StartField::Nested, "start-nested"),
+            (StartField::Lands, "start-lands"),
+        ];
+        let nests = nests.map(|(field, label)| self.text_field(field, words.plainly(label, &[])));
+        form = form.push(row(nests).spacing(20));
+        form = form.push(self.wrong_in(&[StartField::Nested, StartField::Lands], words));
+        form.into()
+    }
+
+    /// The side is told by the rim it lies towards: left and right of a cord turn about with every leg.
+    fn side_label(&self) -> &'static str {
+        if self.side.turns_inside(Rim::Top, self.hand) {
+            "start-side-bottom"
+        } else {
+            "start-side-top"
+        }
+    }
+
+    /// What is wrong in any of these fields, below their row: its place is there whether anything is
+    /// wrong or not.
+    fn wrong_in<'a>(&self, fields: &[StartField], words: &Words) -> Element<'a, Message> {
+        let wrong = self.plan().err();
+        let here = wrong.filter(|error| fields.contains(&field_of(error)));
+        widgets::wrong(here.map(|error| words.knot_error(&error).into()))
+    }
+
+    /// A row code for the leads that stand in the form: a letter for each row.
+    fn row_code(&self) -> String {
+        let leads = Quantity::Leads.parse(&self.texts[0]);
+        let rows = usize::from(leads.unwrap_or(5).clamp(2, 9)) - 1;
+        "ou".chars().cycle().take(rows).collect()
+    }
+
+    fn text_field(&self, field: StartField, label: String) -> Element<'_, Message> {
+        let typed = text_slot(field).map_or("", |slot| self.texts[slot].as_str());
+        let input = text_input("", typed)
+            .id(id(field))
+            .size(28)
+            .padding(8)
+            .style(theme::field)
+            .on_input(move |text| Message::Typed(field, text))
+            .on_submit(Message::Begin);
+        let input = mouse_area(input).on_release(Message::Pointed(field));
+        labelled(label, input.into())
+    }
+
+    fn choice(&self, field: StartField, label: String, value: String) -> Element<'_, Message> {
+        let switch = button(text(value).size(theme::BODY).width(Fill))
+            .padding(9)
+            .style(theme::pressable(self.focus == Some(field)))
+            .on_press(Message::Switched(field));
+        labelled(label, switch.into())
+    }
+}
+
+/// The numbers of the form, in one row.
+const NUMBERS: [StartField; 3] = [StartField::Leads, StartField::Bights, StartField::Passes];
+
+/// The field that an error is about.
+const fn field_of(error: &KnotError) -> StartField {
+    match error {
+        KnotError::NotANumber { quantity, .. } | KnotError::OutOfRange { quantity, .. } => {
+            match quantity {
+                Quantity::Leads => StartField::Leads,
+                Quantity::Bights => StartField::Bights,
+                Quantity::Passes => StartField::Passes,
+                Quantity::Nested => StartField::Nested,
+                Quantity::Lands => StartField::Lands,
+            }
+        }
+        _ => StartField::Weave,
+    }
+}
+
+fn hand_label(hand: Hand) -> &'static str {
+    match hand {
+        Hand::Right => "start-hand-right",
+        Hand::Left => "start-hand-left",
+    }
+}
+
+/// A part of the form under its name.
+fn labelled(label: String, part: Element<'_, Message>) -> Element<'_, Message> {
+    column![text(label).size(theme::SMALL), part]
+        .spacing(4)
+        .width(Fill)
+        .into()
+}
