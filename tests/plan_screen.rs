@@ -327,8 +327,12 @@ fn page_down_goes_through_what_is_known_and_kept() {
     press(&mut hands, TAB);
     type_in(&mut hands, SetupField::Cover, "30");
     press(&mut hands, TAB);
-    // Round from the first standard to the last cord that is kept.
-    press(&mut hands, Named::PageUp);
+    // The cords that are kept come first, and what is picked is heard.
+    press(&mut hands, Named::PageDown);
+    assert_eq!(
+        hands.last_said(),
+        "Cord: blue. Page down goes through those known."
+    );
     press(&mut hands, TAB);
     press(&mut hands, TAB);
     assert_eq!(
@@ -397,19 +401,19 @@ fn what_stands_above_the_list_narrows_it_by_key_and_by_click() {
     for (key, chips, said, wish) in [
         (
             Named::F2,
-            &["F2: any number of passes", "F2: single"][..],
+            &["F2: all passes", "F2: single"][..],
             "Doubled knots only.",
             with(doubled),
         ),
         (
             Named::F3,
-            &["F3: any leads and bights"],
+            &["F3: all leads and bights"],
             "Three leads and three bights, or more.",
             with(from_three),
         ),
         (
             Named::F4,
-            &["F4: any number of cords"],
+            &["F4: all cords"],
             "Knots of one cord only.",
             with(one_cord),
         ),
@@ -421,7 +425,7 @@ fn what_stands_above_the_list_narrows_it_by_key_and_by_click() {
         ),
         (
             Named::F7,
-            &["F7: soft cord, or as kept"],
+            &["F7: cord as kept"],
             "Hard round cord, which keeps its shape.",
             hard,
         ),

@@ -356,12 +356,6 @@ plan-answer-shape = { $width } breit, { $drawn ->
         [no] , fest vielleicht bis zu einem Fünftel weniger
        *[yes] { "" }
     }), verdeckt { $hides } %, Bögen { $scallop } tief
-# Below a knot that is not chosen, in one line.
-plan-answer-short = { $width } breit, { $drawn ->
-        [tight] fest
-        [eased] gelockert
-       *[open] offen
-    }, verdeckt { $hides } %, { $tucks }-mal durchstecken, { $time }
 # $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
 # $time: as above. $cost: or none. Beispiel: 1,88 m Schnur, 28 Bahnen mit 66°, 36-mal durchstecken (mit über begonnen 48), etwa 40 min
 plan-answer-work = { $long } Schnur{ $strands ->
@@ -453,9 +447,6 @@ plan-have = Vorhandene Schnur
 
 plan-hint = Längen wie 30, 3cm, 1 1/4 in oder 5/32in. Das Rohr, seine Lochreihen und Stifte und die vorhandene Schnur dürfen leer bleiben.
 plan-answers = Knoten, die passen
-# Some of them are in sight.
-plan-more = { $first } bis { $last } von { $count } Knoten, die besten zuerst · ↓ geht weiter
-plan-more-one = Knoten { $first } von { $count }, die besten zuerst · ↓ geht weiter
 plan-all = { $count ->
         [one] Ein Knoten passt
        *[other] { $count } Knoten passen, die besten zuerst
@@ -479,30 +470,30 @@ plan-filter = { $key }: { $filter ->
            *[other] { $choice } Durchgänge
         }
         [from-three] { $choice ->
-            [0] alle Parten und Buchten
+            [0] alle Parten, Buchten
            *[other] ab 3 Parten und Buchten
         }
         [one-cord] { $choice ->
-            [0] beliebig viele Schnüre
+            [0] alle Schnüre
            *[other] eine Schnur
         }
         [most-legs] { $choice ->
-            [0] beliebig lang
+            [0] alle Längen
            *[other] höchstens { $choice } Bahnen
         }
         [nested] { $choice ->
-            [0] Buchten nebeneinander oder ineinander
+            [0] auch ineinander
             [1] Buchten nebeneinander
            *[other] { $choice } Buchten ineinander
         }
         [firm] { $choice ->
-            [0] Schnur weich oder wie gemerkt
+            [0] Schnur wie gemerkt
             [1] Schnur hart und rund
             [2] Schnur weich
            *[other] Schnur flach oder hohl
         }
        *[weave] { $choice ->
-            [0] am wenigsten durchstecken
+            [0] wenig durchstecken
            *[other] mit über begonnen
         }
     }
@@ -569,9 +560,6 @@ plan-field-say = { $asking ->
         [tube] { " " }Bild ab geht durch die gemerkten.
        *[other] { "" }
     }
-
-# On the start screen.
-start-plan = P: einen Knoten für einen Gegenstand finden
 
 # $rows: holes of the rows of the tube. $nested: rows that are needed, in line.
 rig-too-few-rows = { $nested } ineinanderliegende Reihen von { $bights } Stiften brauchen { $nested } Reihen Löcher, die sich gleichmäßig auf { $bights } Buchten verteilen lassen und auf einer Linie stehen, und dieses Rohr hat { $rows } Löcher: Nimm einen Streifen Papier auf einem Rohr ohne Ringe, weniger Reihen oder eine andere Zahl von Buchten.

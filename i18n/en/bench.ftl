@@ -358,12 +358,6 @@ plan-answer-shape = { $width } wide, { $drawn ->
         [no] , tight perhaps up to a fifth less
        *[yes] { "" }
     }), hides { $hides } %, scallops { $scallop } deep
-# Below a knot that is not chosen, in one line.
-plan-answer-short = { $width } wide, { $drawn ->
-        [tight] tight
-        [eased] eased
-       *[open] open
-    }, hides { $hides } %, { $tucks } tucks, { $time }
 # $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
 # $time: as above. $cost: or none. Example: 1.88 m of cord, 28 legs at 66°, 36 tucks (begun with over 48), about 40 min
 plan-answer-work = { $long } of cord{ $strands ->
@@ -455,9 +449,6 @@ plan-have = Cord at hand
 
 plan-hint = Lengths as 30, 3cm, 1 1/4 in or 5/32in. The tube, its rows and pins, and the cord at hand may stay empty.
 plan-answers = Knots that fit
-# Some of them are in sight.
-plan-more = { $first } to { $last } of { $count } knots, best first · ↓ goes on
-plan-more-one = Knot { $first } of { $count }, best first · ↓ goes on
 plan-all = { $count ->
         [one] One knot fits
        *[other] { $count } knots fit, best first
@@ -474,18 +465,18 @@ plan-without-tube = Name a tube too, and you are led through the rigging step by
 # $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Example: F2: doubled
 plan-filter = { $key }: { $filter ->
         [passes] { $choice ->
-            [0] any number of passes
+            [0] all passes
             [1] single
             [2] doubled
             [3] tripled
            *[other] { $choice } passes
         }
         [from-three] { $choice ->
-            [0] any leads and bights
-           *[other] 3 leads and bights or more
+            [0] all leads and bights
+           *[other] 3 leads, 3 bights and up
         }
         [one-cord] { $choice ->
-            [0] any number of cords
+            [0] all cords
            *[other] one cord
         }
         [most-legs] { $choice ->
@@ -498,7 +489,7 @@ plan-filter = { $key }: { $filter ->
            *[other] { $choice } bights nested
         }
         [firm] { $choice ->
-            [0] soft cord, or as kept
+            [0] cord as kept
             [1] hard round cord
             [2] soft cord
            *[other] flat or hollow cord
@@ -571,9 +562,6 @@ plan-field-say = { $asking ->
         [tube] { " " }Page down goes through those kept.
        *[other] { "" }
     }
-
-# On the start screen.
-start-plan = P: find a knot for an object
 
 # $rows: holes of the rows of the tube. $nested: rows that are needed, in line.
 rig-too-few-rows = { $nested } nested rows of { $bights } pins need { $nested } rows of holes that can be shared evenly among { $bights } bights and stand in line, and this tube has { $rows } holes: use a strip of paper on a tube without rings, fewer nested bights, or another number of bights.

@@ -358,12 +358,6 @@ plan-answer-shape = { $width } de ancho, { $drawn ->
         [no] , ceñido quizá hasta un quinto menos
        *[yes] { "" }
     }), tapa el { $hides } %, ondas de { $scallop } de hondo
-# Below a knot that is not chosen, in one line.
-plan-answer-short = { $width } de ancho, { $drawn ->
-        [tight] ceñido
-        [eased] holgado
-       *[open] abierto
-    }, tapa el { $hides } %, { $tucks } pasos por debajo, { $time }
 # $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
 # $time: as above. $cost: or none. Ejemplo: 1,88 m de cabo, 28 tramos a 66°, 36 pasos por debajo (empezado encima, 48), cerca de 40 min
 plan-answer-work = { $long } de cabo{ $strands ->
@@ -457,9 +451,6 @@ plan-have = Cabo disponible
 
 plan-hint = Longitudes como 30, 3cm, 1 1/4 in o 5/32in. El tubo, sus filas y clavijas, y el cabo disponible pueden quedar vacíos.
 plan-answers = Nudos que encajan
-# Some of them are in sight.
-plan-more = Nudos { $first } a { $last } de { $count }, primero los mejores · ↓ sigue
-plan-more-one = Nudo { $first } de { $count }, primero los mejores · ↓ sigue
 plan-all = { $count ->
         [one] Un nudo encaja
        *[other] { $count } nudos encajan, primero los mejores
@@ -476,22 +467,22 @@ plan-without-tube = Indica también un tubo, y el programa te guiará paso a pas
 # $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Ejemplo: F2: doble
 plan-filter = { $key }: { $filter ->
         [passes] { $choice ->
-            [0] cualquier número de pasadas
+            [0] todas las pasadas
             [1] sencillo
             [2] doble
             [3] triple
            *[other] { $choice } pasadas
         }
         [from-three] { $choice ->
-            [0] cualquier número de ramales y senos
+            [0] todos los ramales
            *[other] desde 3 ramales y senos
         }
         [one-cord] { $choice ->
-            [0] cualquier número de cabos
+            [0] todos los cabos
            *[other] un solo cabo
         }
         [most-legs] { $choice ->
-            [0] de cualquier largo
+            [0] todo largo
            *[other] { $choice } tramos como mucho
         }
         [nested] { $choice ->
@@ -500,7 +491,7 @@ plan-filter = { $key }: { $filter ->
            *[other] { $choice } senos anidados
         }
         [firm] { $choice ->
-            [0] cabo blando, o como se guardó
+            [0] cabo como se guardó
             [1] cabo duro y redondo
             [2] cabo blando
            *[other] cabo plano o hueco
@@ -573,9 +564,6 @@ plan-field-say = { $asking ->
         [tube] { " " }Avance de página recorre los guardados.
        *[other] { "" }
     }
-
-# On the start screen.
-start-plan = P: buscar un nudo para un objeto
 
 # $rows: holes of the rows of the tube. $nested: rows that are needed, in line.
 rig-too-few-rows = { $nested } filas anidadas de { $bights } clavijas necesitan { $nested } filas de agujeros que se repartan por igual entre { $bights } senos y estén en línea, y este tubo tiene { $rows } agujeros: usa una tira de papel en un tubo sin anillos, menos filas u otro número de senos.

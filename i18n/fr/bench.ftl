@@ -357,12 +357,6 @@ plan-answer-shape = { $width } de large, { $drawn ->
         [no] , serré peut-être jusqu’à un cinquième de moins
        *[yes] { "" }
     }), cache { $hides } %, festons de { $scallop }
-# Below a knot that is not chosen, in one line.
-plan-answer-short = { $width } de large, { $drawn ->
-        [tight] serré
-        [eased] desserré
-       *[open] ouvert
-    }, cache { $hides } %, { $tucks } fois à glisser, { $time }
 # $other_tucks: tucks of the same weave begun with over, when this is begun with under, or 0.
 # $time: as above. $cost: or none. Exemple : 1,88 m de cordon, 28 trajets à 66°, 36 fois à glisser (commencé en enjambant, 48), environ 40 min
 plan-answer-work = { $long } de cordon{ $strands ->
@@ -454,9 +448,6 @@ plan-have = Cordon disponible
 
 plan-hint = Longueurs comme 30, 3cm, 1 1/4 po ou 5/32po. Le tube, ses rangées et ses picots, et le cordon disponible peuvent rester vides.
 plan-answers = Nœuds qui conviennent
-# Some of them are in sight.
-plan-more = { $first } à { $last } sur { $count } nœuds, le meilleur d’abord · ↓ continue
-plan-more-one = Nœud { $first } sur { $count }, le meilleur d’abord · ↓ continue
 plan-all = { $count ->
         [0] Aucun nœud ne convient
         [one] Un seul nœud convient
@@ -474,22 +465,22 @@ plan-without-tube = Nommez aussi un tube, et sa préparation sera guidée pas à
 # $choice: what it is set to, 0 for every knot; passes 1 to 4, legs at the most. Exemple : F2 : doublé
 plan-filter = { $key } : { $filter ->
         [passes] { $choice ->
-            [0] autant de passes qu’on veut
+            [0] toutes les passes
             [1] simple
             [2] doublé
             [3] triplé
            *[other] { $choice } passes
         }
         [from-three] { $choice ->
-            [0] tous brins et ganses
+            [0] tous brins, ganses
            *[other] dès 3 brins et ganses
         }
         [one-cord] { $choice ->
-            [0] autant de cordons qu’on veut
+            [0] tous les cordons
            *[other] un seul cordon
         }
         [most-legs] { $choice ->
-            [0] de toute longueur
+            [0] toute longueur
            *[other] { $choice } trajets au plus
         }
         [nested] { $choice ->
@@ -498,13 +489,13 @@ plan-filter = { $key } : { $filter ->
            *[other] { $choice } ganses emboîtées
         }
         [firm] { $choice ->
-            [0] cordon souple, ou tel que gardé
+            [0] cordon tel que gardé
             [1] cordon dur et rond
             [2] cordon souple
            *[other] cordon plat ou creux
         }
        *[weave] { $choice ->
-            [0] glisser le moins possible
+            [0] moins à glisser
            *[other] commencé en enjambant
         }
     }
@@ -571,9 +562,6 @@ plan-field-say = { $asking ->
         [tube] { " " }Page suivante parcourt ceux qui sont gardés.
        *[other] { "" }
     }
-
-# On the start screen.
-start-plan = P : trouver un nœud pour un objet
 
 # $rows: holes of the rows of the tube. $nested: rows that are needed, in line.
 rig-too-few-rows = { $nested } rangs emboîtés de { $bights } picots demandent { $nested } rangs de trous qui se partagent également entre { $bights } ganses et sont alignés, et ce tube a { $rows } trous : prenez une bande de papier sur un tube sans bagues, moins de rangs ou un autre nombre de ganses.

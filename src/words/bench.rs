@@ -159,13 +159,22 @@ impl Words {
         ["plan-answer-shape", "plan-answer-work"].map(|id| self.text(id, &args))
     }
 
-    /// A knot on the plan screen that is not chosen: the most telling of the same, in one line.
-    pub fn answer_in_short(&self, answer: &FitAnswer) -> String {
-        let time = self.time(answer.minutes);
-        self.text(
-            "plan-answer-short",
-            &answer_args(answer, Prices::default(), time),
-        )
+    /// A knot on its card: its few figures, a line each.
+    pub fn answer_figures(&self, answer: &FitAnswer) -> [String; 4] {
+        let args = answer_args(answer, Prices::default(), self.time(answer.minutes));
+        let figures = [
+            "plan-card-size",
+            "plan-card-hides",
+            "plan-card-tucks",
+            "plan-card-cord",
+        ];
+        figures.map(|id| self.text(id, &args))
+    }
+
+    /// The ends of the range of widths of a knot.
+    pub fn answer_range(&self, answer: &FitAnswer) -> [String; 2] {
+        let ends = [answer.shape.tight, answer.range.widest];
+        ends.map(|width| self.text("fit-cell-width", &fluent_args! { "width" => fine(width) }))
     }
 
     /// What is said of a knot when it is chosen: the `rank`th of `count`.
@@ -195,17 +204,9 @@ impl Words {
         self.spoken(SpokenMessage::PlanFilterSay, &args)
     }
 
-    /// Which of the knots are shown.
-    pub fn answers_shown(&self, first: usize, last: usize, count: usize) -> String {
-        let id = match last - first + 1 {
-            shown if shown >= count => "plan-all",
-            1 => "plan-more-one",
-            _ => "plan-more",
-        };
-        self.text(
-            id,
-            &fluent_args! { "first" => first, "last" => last, "count" => count },
-        )
+    /// How many knots fit.
+    pub fn answers_found(&self, count: usize) -> String {
+        self.text("plan-all", &fluent_args! { "count" => count })
     }
 
     /// What is said when a field of the plan is come to, with what is typed there.

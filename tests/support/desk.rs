@@ -111,11 +111,16 @@ impl Desk {
         found.bounds()
     }
 
+    /// Moves the pointer there.
+    pub fn point_at(&mut self, at: Point) {
+        self.cursor = mouse::Cursor::Available(at);
+        self.happen(Event::Mouse(mouse::Event::CursorMoved { position: at }));
+    }
+
     /// Clicks there.
     pub fn click(&mut self, at: Point) {
         self.hands.clock.pass(std::time::Duration::from_secs(1));
-        self.cursor = mouse::Cursor::Available(at);
-        self.happen(Event::Mouse(mouse::Event::CursorMoved { position: at }));
+        self.point_at(at);
         let left = mouse::Button::Left;
         self.happen(Event::Mouse(mouse::Event::ButtonPressed(left)));
         self.happen(Event::Mouse(mouse::Event::ButtonReleased(left)));

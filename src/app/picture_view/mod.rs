@@ -184,48 +184,6 @@ impl PictureView {
         container(Element::new(Canvas(self))).id("picture").into()
     }
 
-    /// A list with the picture below it, where there is room for both.
-    pub fn below<'a, M: 'a>(
-        &'a self,
-        room: Size,
-        list: impl FnOnce(Size) -> Element<'a, M>,
-    ) -> Element<'a, M> {
-        // Two knots of a list, or near enough.
-        let height = room.height * 0.4;
-        if height < 180.0 || self.film.is_empty() {
-            return list(room);
-        }
-        let list = list(Size::new(room.width, room.height - height - GAP));
-        column![
-            container(list).height(Fill),
-            container(self.view()).height(height),
-        ]
-        .spacing(GAP)
-        .into()
-    }
-
-    /// The screen with the picture at its right, or below it in a room that is taller than wide.
-    pub fn next_to<'a, M: 'a>(&'a self, room: Size, screen: Element<'a, M>) -> Element<'a, M> {
-        if self.film.is_empty() {
-            return screen;
-        }
-        if room.width > room.height {
-            row![
-                container(screen).width(FillPortion(3)),
-                container(self.view()).width(FillPortion(2)),
-            ]
-            .spacing(2.0 * GAP)
-            .into()
-        } else {
-            column![
-                container(screen).height(FillPortion(3)),
-                container(self.view()).height(FillPortion(2)),
-            ]
-            .spacing(2.0 * GAP)
-            .into()
-        }
-    }
-
     /// What a picture of this size depends on now.
     fn wanted(&self, size: Size) -> PictureKey {
         PictureKey {

@@ -1,7 +1,10 @@
 //! Widgets that more than one screen uses.
 
+pub mod gallery;
 pub mod key_bar;
 pub mod key_sheet;
+pub mod picker;
+pub mod range_bar;
 pub mod repaint_layer;
 
 use iced::widget::scrollable::RelativeOffset;

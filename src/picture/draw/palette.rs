@@ -195,6 +195,28 @@ impl DefaultPalette {
         )
     }
 
+    /// The same with all that is laid in the colour of one cord, as far as it stands out from the tube;
+    /// neighbouring strands still differ in lightness.
+    #[must_use]
+    pub fn with_cord(self, cord: Colour) -> Self {
+        let mut ratios = QUIET.into_iter().cycle();
+        let laid = self.laid.map(|_| {
+            ratios
+                .next()
+                .map_or(cord, |ratio| self.of_cord(cord, ratio))
+        });
+        Self { laid, ..self }
+    }
+
+    /// A cord's own colour where that stands out from the tube at least so much.
+    fn of_cord(&self, cord: Colour, ratio: f32) -> Colour {
+        if cord.contrast(self.tube) >= ratio {
+            cord
+        } else {
+            cord.at_contrast(self.tube, self.ink, ratio)
+        }
+    }
+
     fn new(dark: bool, ground: Colour, tube: Colour, ink: Colour) -> Self {
         let tones = |ratios: [f32; 2]| {
             let mut nth = 0;

@@ -3,6 +3,7 @@
 use iced::widget::Id;
 
 use crate::guide::{SetupError, SetupField};
+use crate::words::Units;
 
 /// The fields in the order of the Tab key. There is one for the object, which takes its diameter
 /// or its girth.
@@ -34,5 +35,51 @@ pub(super) const fn place_of(error: &SetupError) -> SetupField {
         SetupField::Firm | SetupField::Give => SetupField::Cord,
         SetupField::Wall => SetupField::Tube,
         field => field,
+    }
+}
+
+/// Whether a field takes a length: a bare number in it is of millimetres.
+pub(super) const fn takes_length(field: SetupField) -> bool {
+    !matches!(field, SetupField::Rows | SetupField::Thread)
+}
+
+/// What may be typed into a field, for a tyer who measures so.
+pub(super) const fn example(field: SetupField, units: Units) -> &'static str {
+    let [metric, inch] = match field {
+        SetupField::Girth => ["94 mm", "3 3/4 in"],
+        SetupField::Cover => ["36 mm", "1 1/2 in"],
+        SetupField::Cord => ["4 mm", "5/32 in"],
+        SetupField::Have => ["2 m", "7 ft"],
+        SetupField::Tube => ["45 mm", "1 3/4 in"],
+        SetupField::Rows => ["14,20", "14,20"],
+        SetupField::Pin => ["12 mm", "1/2 in"],
+        SetupField::Thread => ["M4", "#8"],
+        SetupField::RingWidth => ["20 mm", "3/4 in"],
+        SetupField::TubeLength => ["30 cm", "12 in"],
+        _ => ["30 mm", "1 1/4 in"],
+    };
+    match units {
+        Units::Metric => metric,
+        Units::Inch => inch,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::guide::{Presets, SetupForm};
+
+    #[test]
+    fn what_stands_in_an_empty_field_as_an_example_can_be_typed() {
+        for units in Units::ALL {
+            let said = FIELDS.map(|field| (field, example(field, units)));
+            let form = SetupForm::from_iter(said);
+            let question = form.question(&Presets::default()).unwrap();
+            assert!(!question.answers().is_empty(), "{units:?}");
+            let girth = [(SetupField::Girth, example(SetupField::Girth, units))];
+            let girth = SetupForm::from_iter(girth).object().unwrap().unwrap();
+            let across = question.object.diameter;
+            assert!((girth.get() - across.get()).abs() < 1.5, "{units:?}");
+        }
     }
 }

@@ -1,17 +1,23 @@
 //! The plan screen: what is to be covered, with what, on what; and the knots that do it, found
 //! while the tyer types.
 
+mod cards;
+mod choosing;
+mod cord_colour;
+mod detail;
 mod fields;
 mod filters;
 mod findings;
 mod form;
-mod knots;
+mod form_view;
+mod grid;
 mod picks;
 mod pictures;
+mod presses;
 mod view;
 
 use iced::widget::operation;
-use iced::widget::scrollable::RelativeOffset;
+use iced::widget::scrollable::AbsoluteOffset;
 use iced::{Element, Task};
 
 use super::context::Context;
@@ -25,11 +31,13 @@ use crate::guide::SetupField;
 use crate::knot::{Hand, Side};
 use crate::pedal::{Intent, Press};
 use crate::session::new_tie;
+use crate::settings::ColourScheme;
+use cards::LIST;
+use cord_colour::colour_of;
 use fields::{FIELDS, FORM, id};
-use findings::FitOutcome;
+use findings::{Findings, FitOutcome};
 use form::Action;
 pub use form::{Message, State};
-use knots::LIST;
 
 impl ScreenPage for State {
     type Message = Message;
@@ -39,7 +47,7 @@ impl ScreenPage for State {
     /// The screen as it was left: nothing typed is lost.
     fn open((hand, side): (Hand, Side), context: &mut Context) -> (Self, Task<Message>) {
         let before = context.fetch::<Self>().map(|before| *before);
-        let state = Self {
+        let mut state = Self {
             hand,
             side,
             prices: context.session.settings().prices,
@@ -47,8 +55,11 @@ impl ScreenPage for State {
             complaint: None,
             ..before.unwrap_or_default()
         };
+        // The window lays the cards out anew, from their top.
+        state.grid.offset = 0.0;
+        let reveal = state.reveal();
         context.say(&state.say(context.words()));
-        let focus = focus(state.focus);
+        let focus = Task::batch([focus(state.focus), reveal]);
         let Some(presets) = context.services.rack.clone() else {
             return (state, focus);
         };
@@ -58,7 +69,7 @@ impl ScreenPage for State {
 
     fn update(&mut self, message: Message, context: &mut Context) -> Next<Message> {
         let action = self.told(message, &mut context.session);
-        Self::follow(action, context)
+        self.follow(action, context)
     }
 
     fn press(
@@ -68,7 +79,7 @@ impl ScreenPage for State {
         context: &mut Context,
     ) -> Next<Message> {
         let action = self.pressed(press, intent, context.words());
-        Self::follow(action, context)
+        self.follow(action, context)
     }
 
     fn takes_text(&self) -> bool {
@@ -76,7 +87,13 @@ impl ScreenPage for State {
     }
 
     fn redraw(&mut self, context: &Context) {
-        self.show_knot(context.dots());
+        let name = match &self.found {
+            Findings::Knots(question, _) => question.cord.name.as_deref(),
+            _ => None,
+        };
+        let cord = name.and_then(|name| colour_of(name, context.words()));
+        let is_dark = context.session.settings().colours == ColourScheme::Dark;
+        self.pictures.set(cord, context.dots(), is_dark);
     }
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
@@ -90,8 +107,8 @@ impl ScreenPage for State {
             KeyHint::here("Shift+Tab", "key-field-before"),
             KeyHint::here("PageDown", "key-another-pick"),
             KeyHint::here("PageUp", "key-pick-before"),
-            KeyHint::here("ArrowDown", "key-knot-below"),
-            KeyHint::here("ArrowUp", "key-knot-above"),
+            KeyHint::here("ArrowDown", "key-knot-next"),
+            KeyHint::here("ArrowUp", "key-knot-before"),
             KeyHint::here("F2", "key-filter-passes"),
             KeyHint::here("F3", "key-filter-from-three"),
             KeyHint::here("F4", "key-filter-one-cord"),
@@ -110,7 +127,7 @@ impl ScreenPage for State {
 }
 
 impl State {
-    fn follow(action: Action, context: &Context) -> Next<Message> {
+    fn follow(&mut self, action: Action, context: &Context) -> Next<Message> {
         match action {
             Action::None => Next::default(),
             Action::Say(sentence) => {
@@ -121,7 +138,7 @@ impl State {
                 if !sentence.is_empty() {
                     context.say(&sentence);
                 }
-                Next::run(operation::snap_to(LIST, RelativeOffset::START))
+                Next::run(self.reveal())
             }
             Action::Focus(field, sentence) => {
                 context.say(&sentence);
@@ -144,6 +161,17 @@ impl State {
                 Go::paper(*plan, None, String::new(), back).into()
             }
             Action::Leave => Go::start().into(),
+        }
+    }
+
+    /// Brings the card of the chosen knot into sight.
+    fn reveal(&mut self) -> Task<Message> {
+        let Findings::Knots(_, answers) = &self.found else {
+            return Task::none();
+        };
+        match self.grid.reveal(answers, self.chosen) {
+            Some(y) => operation::scroll_to(LIST, AbsoluteOffset { x: 0.0, y }),
+            None => Task::none(),
         }
     }
 }

@@ -1,20 +1,44 @@
-//! What the plan screen looks like: the form on the left, the knots (`knots.rs`) on the right.
+//! What the plan screen looks like: the form, the knots that fit as cards, and the chosen one in full.
+//! Where it is wide they stand side by side, where it is high one below the other.
 
-use iced::widget::{
-    button, column, container, mouse_area, responsive, row, scrollable, text, text_input,
-};
-use iced::{Element, Fill, FillPortion};
+use iced::widget::{column, container, responsive, row, scrollable, text};
+use iced::{Element, Fill, Shrink, Size};
 
-use super::fields::{FORM, id};
+use super::findings::Findings;
 use super::form::{Message, State};
+use super::form_view::heading;
 use crate::app::{theme, widgets};
-use crate::guide::SetupField;
 use crate::words::Words;
 
-/// Below this width the knots stand under the form.
-const NARROW: f32 = 760.0;
-/// Below this height what narrows the list would leave no room for it, and stands under it.
-const LOW: f32 = 440.0;
+/// Between the parts of the screen.
+const GAP: f32 = 22.0;
+/// The width of the form beside the cards: a share of the room, within bounds.
+const FORM_SHARE: f32 = 0.33;
+const FORM_WIDTHS: [f32; 2] = [290.0, 420.0];
+/// The width of a column of the form above the cards, at the least.
+const FIELD: f32 = 230.0;
+/// The most of the height that the form takes above the cards.
+const FORM_ABOVE: f32 = 0.36;
+/// Beside cards of more width than this the chosen knot has a column of its own.
+const WIDE: f32 = 1100.0;
+const DETAIL: f32 = 410.0;
+/// Below this height what narrows the cards stands under them.
+const LOW: f32 = 560.0;
+/// The height of the chosen knot below the cards, or below the form: a share of the room, within bounds.
+const STRIP_SHARE: f32 = 0.27;
+const STRIP_HEIGHTS: [f32; 2] = [104.0, 290.0];
+const BELOW_FORM: f32 = 0.36;
+
+/// Where the chosen knot stands in full.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum DetailPlace {
+    /// In a column of its own beside the cards.
+    Beside,
+    /// Below the cards.
+    Below,
+    /// Below the form.
+    BelowForm,
+}
 
 impl State {
     /// The screen.
@@ -24,122 +48,89 @@ impl State {
             page = page.push(widgets::notice(words.presets_failed(error)));
         }
         page.push(responsive(move |size| {
-            let is_narrow = size.width < NARROW;
-            let knots_first = is_narrow || size.height < LOW;
-            let (form, knots) = (self.fields(words), self.knots(knots_first, words));
-            if is_narrow {
-                column![
-                    container(form).height(FillPortion(1)),
-                    container(knots).height(FillPortion(1)),
-                ]
-                .spacing(12)
-                .into()
-            } else {
-                row![
-                    container(form).width(FillPortion(9)),
-                    container(knots).width(FillPortion(11)),
-                ]
-                .spacing(36)
-                .into()
+            if size.height > size.width {
+                #[expect(
+                    clippy::cast_possible_truncation,
+                    clippy::cast_sign_loss,
+                    reason = "a few columns"
+                )]
+                let columns = ((size.width / FIELD) as usize).max(1);
+                let form = self.fields(columns, Shrink, words);
+                let form = container(form).max_height(size.height * FORM_ABOVE);
+                let knots = self.knots(DetailPlace::Below, words);
+                return column![form, knots].spacing(GAP).into();
             }
+            let [least, most] = FORM_WIDTHS;
+            let width = (size.width * FORM_SHARE).clamp(least, most);
+            let place = if size.width - width - GAP >= WIDE {
+                DetailPlace::Beside
+            } else if size.height < LOW {
+                DetailPlace::Below
+            } else {
+                DetailPlace::BelowForm
+            };
+            let form = column![self.fields(1, Fill, words)].spacing(12);
+            let form = match &self.found {
+                Findings::Knots(question, answers)
+                    if place == DetailPlace::BelowForm && !answers.is_empty() =>
+                {
+                    let detail = container(self.told_of(question, answers, words));
+                    form.push(detail.height(size.height * BELOW_FORM))
+                }
+                _ => form,
+            };
+            let form = container(form).width(width);
+            row![form, self.knots(place, words)].spacing(GAP).into()
         }))
         .into()
     }
 
-    fn fields<'a>(&'a self, words: &'a Words) -> Element<'a, Message> {
-        let object = if self.is_girth {
-            "plan-girth"
-        } else {
-            "plan-object"
+    /// The knots that fit, or what stands in their place.
+    fn knots<'a>(&'a self, detail: DetailPlace, words: &'a Words) -> Element<'a, Message> {
+        responsive(move |size| self.knots_in(size, detail, words)).into()
+    }
+
+    fn knots_in<'a>(
+        &'a self,
+        size: Size,
+        detail: DetailPlace,
+        words: &'a Words,
+    ) -> Element<'a, Message> {
+        let is_low = size.height < LOW;
+        let Findings::Knots(question, answers) = &self.found else {
+            let mut side = column![heading(words.plainly("plan-answers", &[]))].spacing(12);
+            // What is wrong stands beside its field.
+            if !matches!(self.found, Findings::Wrong(_)) {
+                side = side.push(text(self.sentence(words).to_string()).size(26));
+            }
+            let side = side.push(self.chips(words));
+            return scrollable(side).spacing(8).width(Fill).height(Fill).into();
         };
-        let pairs = [
-            [
-                (SetupField::Object, object),
-                (SetupField::Cover, "plan-cover"),
-            ],
-            [
-                (SetupField::Cord, "plan-cord"),
-                (SetupField::Have, "plan-have"),
-            ],
-            [
-                (SetupField::Tube, "plan-tube"),
-                (SetupField::Rows, "plan-rows"),
-            ],
-            [
-                (SetupField::Pin, "plan-pin"),
-                (SetupField::Thread, "plan-thread"),
-            ],
-            [
-                (SetupField::RingWidth, "plan-ring-width"),
-                (SetupField::TubeLength, "plan-tube-length"),
-            ],
-        ];
-        let mut form = column![heading(words.plainly("plan-heading", &[]))].spacing(14);
-        let mut is_wrong = false;
-        for pair in pairs {
-            form = form
-                .push(row(pair.map(|(field, label)| self.field(field, label, words))).spacing(18));
-            // Below both, where it has room.
-            for (field, _) in pair {
-                if let Some(sentence) = self.wrong_in(field, words) {
-                    is_wrong = true;
-                    form = form.push(
-                        text(sentence.to_string())
-                            .size(theme::SMALL)
-                            .style(theme::alert),
-                    );
-                }
+        let mut side = column![].spacing(12).width(Fill).height(Fill);
+        if !is_low {
+            let found = if answers.is_empty() {
+                words.plainly("plan-answers", &[])
+            } else {
+                words.answers_found(answers.len())
+            };
+            side = side.push(text(found).size(theme::SMALL).font(theme::BOLD));
+            side = side.push(self.chips(words));
+        }
+        let cards = responsive(move |room| self.cards(question, answers, room, is_low, words));
+        match detail {
+            DetailPlace::BelowForm => side.push(cards).into(),
+            DetailPlace::Beside => {
+                let detail = self.detail_column(question, answers, words);
+                let detail = container(detail).width(DETAIL).height(Fill);
+                row![side.push(cards), detail].spacing(GAP).into()
+            }
+            DetailPlace::Below => {
+                let [least, most] = STRIP_HEIGHTS;
+                let height = (size.height * STRIP_SHARE).clamp(least, most);
+                let detail = self.detail_strip(question, answers, height, words);
+                let detail = container(detail).height(height);
+                side.push(cards).push(detail).into()
             }
         }
-        if !is_wrong {
-            let hint = words.plainly("plan-hint", &[]);
-            form = form.push(widgets::quiet(hint, theme::SMALL));
-        }
-        scrollable(form)
-            .id(FORM)
-            .spacing(8)
-            .width(Fill)
-            .height(Fill)
-            .into()
     }
-
-    fn field<'a>(&'a self, field: SetupField, label: &str, words: &Words) -> Element<'a, Message> {
-        let input = text_input("", self.form.text(self.said_as(field)))
-            .id(id(field))
-            .size(26)
-            .padding(7)
-            .style(theme::field)
-            .on_input(move |text| Message::Typed(field, text))
-            .on_submit(Message::Take);
-        let input = mouse_area(input).on_release(Message::Pointed(field));
-        let mut part = column![text(words.plainly(label, &[])).size(theme::SMALL), input]
-            .spacing(4)
-            .width(Fill);
-        let choices = match field {
-            SetupField::Object => vec![
-                words.plainly("plan-measure-across", &[]),
-                words.plainly("plan-measure-round", &[]),
-            ],
-            _ => self.picks(field),
-        };
-        if !choices.is_empty() {
-            let chips = choices.into_iter().enumerate().map(|(index, name)| {
-                let is_taken = match field {
-                    SetupField::Object => self.is_girth == (index == 1),
-                    _ => self.form.text(field) == name,
-                };
-                button(text(name).size(theme::SMALL))
-                    .padding([2, 10])
-                    .style(theme::pressable(is_taken))
-                    .on_press(Message::Picked(field, index))
-                    .into()
-            });
-            part = part.push(row(chips).spacing(8).wrap());
-        }
-        part.into()
-    }
-}
-
-pub(super) fn heading<'a>(line: String) -> Element<'a, Message> {
-    text(line).size(theme::HEADING).font(theme::BOLD).into()
 }

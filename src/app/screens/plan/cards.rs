@@ -1,0 +1,150 @@
+//! The knots that fit as cards: each with its picture, its few figures, and where in its range it lies.
+
+use iced::widget::{Id, button, column, container, row, scrollable, space, text};
+use iced::{Center, Element, Fill, Padding, Size};
+
+use super::filters::PlanFilter;
+use super::form::{Message, State};
+use super::grid::{CARD, GAP, Grid, GridRow, HEADING, InSight, begins_section};
+use crate::app::theme;
+use crate::app::widgets::range_bar::range_bar;
+use crate::bench::FitAnswer;
+use crate::guide::FitQuestion;
+use crate::words::Words;
+
+/// The widget that the cards are scrolled in.
+pub(super) const LIST: &str = "plan-knots";
+/// Room beside the cards for what they are scrolled by.
+const BAR: f32 = 20.0;
+/// Width and height of the picture on a card.
+const PICTURE: Size = Size::new(100.0, CARD - 18.0);
+/// Height of a button that a finger finds (WCAG 2.2, success criterion 2.5.5).
+const FINGER: f32 = 44.0;
+
+impl State {
+    /// As many of the cards as are in sight in this room, and below them all what narrows them where it
+    /// has no place above.
+    pub(super) fn cards<'a>(
+        &'a self,
+        question: &FitQuestion,
+        answers: &[FitAnswer],
+        room: Size,
+        chips_below: bool,
+        words: &Words,
+    ) -> Element<'a, Message> {
+        let width = room.width - BAR;
+        let columns = Grid::columns(width);
+        #[expect(clippy::cast_precision_loss, reason = "a few columns")]
+        let wide = (width + GAP) / columns as f32 - GAP;
+        let InSight { above, rows, below } = self.grid.in_sight(answers, columns, room.height);
+        let mut list = column![space().height(above)];
+        for line in rows {
+            list = list.push(match line {
+                GridRow::Section(section) => {
+                    container(heading_of(words.fit_section(question, section)))
+                }
+                GridRow::Cards {
+                    places,
+                    is_captioned,
+                } => {
+                    let cards = places.filter_map(|place| {
+                        let answer = answers.get(place)?;
+                        let card = self.card(place, answer, wide, words);
+                        let caption = begins_section(answers, place)
+                            .then(|| words.fit_section(question, answer.section));
+                        Some(captioned(
+                            caption.filter(|_| is_captioned),
+                            is_captioned,
+                            card,
+                        ))
+                    });
+                    container(row(cards).spacing(GAP)).padding(Padding::ZERO.bottom(GAP))
+                }
+            });
+        }
+        list = list.push(space().height(below));
+        if chips_below {
+            list = list.push(self.chips(words));
+        }
+        scrollable(list)
+            .id(LIST)
+            .on_scroll(|viewport| Message::Scrolled(viewport.absolute_offset().y))
+            .width(Fill)
+            .height(Fill)
+            .into()
+    }
+
+    fn card<'a>(
+        &'a self,
+        place: usize,
+        answer: &FitAnswer,
+        width: f32,
+        words: &Words,
+    ) -> Element<'a, Message> {
+        let is_chosen = place == self.chosen;
+        let hands = (self.hand, self.side);
+        let picture = self.pictures.card(place, answer, hands, PICTURE);
+        let name = text(words.answer_line(answer)).size(theme::SMALL);
+        let name = name.font(theme::BOLD);
+        let drawn = text(words.drawn_word(answer)).size(theme::SMALL);
+        let share = answer.range.openness(answer.shape.width);
+        let mut face = column![
+            name,
+            row![range_bar(share), drawn].spacing(8).align_y(Center),
+        ]
+        .spacing(1)
+        .width(Fill);
+        for line in words.answer_figures(answer) {
+            face = face.push(text(line).size(theme::SMALL));
+        }
+        let face = container(face).height(PICTURE.height).clip(true);
+        let card = button(row![].push(picture).push(face).spacing(12))
+            .width(width)
+            .height(CARD)
+            .padding([8, 10])
+            .style(theme::pressable(is_chosen))
+            .on_press(if is_chosen {
+                Message::Take
+            } else {
+                Message::Choose(place)
+            });
+        container(card)
+            .id(Id::from(format!("plan-card {place}")))
+            .into()
+    }
+
+    /// What narrows the knots, each with its key.
+    pub(super) fn chips<'a>(&self, words: &Words) -> Element<'a, Message> {
+        let chips = PlanFilter::ALL.into_iter().map(|filter| {
+            let choice = self.filters.choice(filter);
+            let chip = words.filter(filter.name(), filter.key(), choice);
+            let chip = container(text(chip).size(theme::SMALL)).center_y(Fill);
+            button(chip)
+                .height(FINGER)
+                .padding([0, 10])
+                .style(theme::pressable(choice != 0))
+                .on_press(Message::Filter(filter))
+                .into()
+        });
+        row(chips).spacing(8).wrap().vertical_spacing(8).into()
+    }
+}
+
+/// A card below the name of its kind, or below as much room.
+fn captioned(
+    caption: Option<String>,
+    is_captioned: bool,
+    card: Element<'_, Message>,
+) -> Element<'_, Message> {
+    if is_captioned {
+        column![heading_of(caption.unwrap_or_default()), card].into()
+    } else {
+        card
+    }
+}
+
+fn heading_of<'a>(line: String) -> Element<'a, Message> {
+    container(text(line).size(theme::SMALL).font(theme::BOLD))
+        .center_y(HEADING)
+        .into()
+}

@@ -1,0 +1,151 @@
+//! Choosing among the knots that fit, and taking one.
+
+use super::findings::Findings;
+use super::form::{Action, State};
+use crate::bench::FitAnswer;
+use crate::guide::{FitQuestion, Plan};
+use crate::knot::Knot;
+use crate::words::{Sentence, Spoken, Words};
+
+impl State {
+    /// What the chosen knot comes to, and what to take care of with it; nothing while there is none.
+    pub(super) fn say_chosen(
+        &self,
+        question: &FitQuestion,
+        answers: &[FitAnswer],
+        words: &Words,
+    ) -> Spoken {
+        let Some(answer) = answers.get(self.chosen) else {
+            return Spoken::default();
+        };
+        let said = words.say_answer(self.chosen + 1, answers.len(), answer, self.prices);
+        let cautions = question.cautions(answer);
+        cautions.iter().fold(said, |said, caution| {
+            said.then(words.caution(caution).spoken())
+        })
+    }
+
+    pub(super) fn choose(&mut self, index: usize, words: &Words) -> Action {
+        let Findings::Knots(question, answers) = &self.found else {
+            return Action::Say(self.sentence(words).into());
+        };
+        if answers.is_empty() {
+            return Action::None;
+        }
+        self.chosen = index.min(answers.len() - 1);
+        self.complaint = None;
+        Action::Chosen(self.say_chosen(question, answers, words))
+    }
+
+    pub(super) fn take(&mut self, words: &Words) -> Action {
+        let Findings::Knots(question, answers) = &self.found else {
+            return Action::Say(self.sentence(words).into());
+        };
+        // What is in sight may answer what was typed before.
+        if self.answered != self.asked {
+            self.takes_best = true;
+            return Action::None;
+        }
+        let Some(answer) = answers.get(self.chosen) else {
+            return Action::None;
+        };
+        match self.plan(question, answer, words) {
+            Ok(plan) => Action::Begin(Box::new(plan)),
+            Err(sentence) => {
+                self.complaint = Some(sentence.clone());
+                Action::Say(sentence.into())
+            }
+        }
+    }
+
+    /// Has paper made of the chosen knot, once it is found.
+    pub(super) fn on_paper(&mut self, words: &Words) -> Action {
+        let taken = self.take(words);
+        self.takes_best = false;
+        match taken {
+            Action::Begin(plan) => Action::OnPaper(plan),
+            other => other,
+        }
+    }
+
+    fn plan(
+        &self,
+        question: &FitQuestion,
+        answer: &FitAnswer,
+        words: &Words,
+    ) -> Result<Plan, Sentence> {
+        let counts = answer.counts;
+        let plan = Knot::woven(counts.lattice(), answer.weave())
+            .and_then(|knot| Plan::new(knot, counts.passes(), self.side, self.hand))
+            .map_err(|error| words.knot_error(&error))?
+            .with_setup(question.setup(answer));
+        match plan.rig() {
+            Ok(_) => Ok(plan),
+            Err(error) => Err(words.rig_error(error)),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::findings::FitOutcome;
+    use super::super::form::Message;
+    use super::*;
+    use crate::guide::SetupField;
+    use crate::session::{Session, Wishes};
+    use crate::settings::Settings;
+    use crate::shelf::ShelfReading;
+
+    fn session() -> Session {
+        Session::new(Words::english(), Settings::default(), Wishes::default())
+    }
+
+    /// Types a field and gives back the question that the form then asks.
+    fn type_in(plan: &mut State, field: SetupField, text: &str) -> Option<(u64, Box<FitQuestion>)> {
+        match plan.told(Message::Typed(field, text.to_owned()), &mut session()) {
+            Action::Find(asked, question, _) => Some((asked, question)),
+            _ => None,
+        }
+    }
+
+    fn found(asked: u64, outcome: FitOutcome) -> Message {
+        Message::Found(asked, ShelfReading::whole(outcome))
+    }
+
+    #[test]
+    fn an_answer_to_what_was_typed_before_is_dropped() {
+        let (mut plan, mut session) = (State::default(), session());
+        type_in(&mut plan, SetupField::Object, "30");
+        type_in(&mut plan, SetupField::Cover, "30");
+        let (early, question) = type_in(&mut plan, SetupField::Cord, "4").unwrap();
+        let slow = FitOutcome::of(question);
+        let (late, question) = type_in(&mut plan, SetupField::Cord, "40").unwrap();
+        let quick = FitOutcome::of(question);
+        plan.told(found(late, quick), &mut session);
+        plan.told(found(early, slow), &mut session);
+        assert!(matches!(plan.found, Findings::Nothing(_)));
+        assert!(matches!(
+            plan.told(Message::Take, &mut session),
+            Action::Say(_)
+        ));
+    }
+
+    #[test]
+    fn enter_before_the_answer_takes_its_best_knot() {
+        let (mut plan, mut session) = (State::default(), session());
+        type_in(&mut plan, SetupField::Object, "30");
+        type_in(&mut plan, SetupField::Cover, "30");
+        let (first, question) = type_in(&mut plan, SetupField::Cord, "4").unwrap();
+        plan.told(found(first, FitOutcome::of(question)), &mut session);
+        let (second, question) = type_in(&mut plan, SetupField::Cord, "4.5").unwrap();
+        let outcome = FitOutcome::of(question);
+        let best = outcome.answers[0].counts;
+        // Not the one of the thinner cord, which is still in sight.
+        let early = plan.told(Message::Take, &mut session);
+        assert!(matches!(early, Action::None));
+        let Action::Begin(begun) = plan.told(found(second, outcome), &mut session) else {
+            panic!("nothing was taken");
+        };
+        assert_eq!(crate::bench::Counts::from(begun.laying()), best);
+    }
+}

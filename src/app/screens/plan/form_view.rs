@@ -1,0 +1,141 @@
+//! What the form of the plan screen looks like: each field under its name, with an example in it while
+//! it is empty, what can be picked for it, and below it what is wrong with it.
+
+use iced::alignment::Horizontal;
+use iced::widget::{
+    Row, button, column, container, mouse_area, row, scrollable, space, stack, text, text_input,
+};
+use iced::{Element, Fill, Length, Padding};
+
+use super::fields::{FIELDS, FORM, example, id, takes_length};
+use super::form::{Message, State};
+use crate::app::widgets::picker::picker;
+use crate::app::{theme, widgets};
+use crate::guide::SetupField;
+use crate::words::Words;
+
+/// Height of a button that a finger finds (WCAG 2.2, success criterion 2.5.5).
+const FINGER: f32 = 44.0;
+
+/// The heading of a part of the screen: in one line beside the cards.
+const HEADING: f32 = 26.0;
+
+impl State {
+    /// All fields in so many columns below the heading, in this height.
+    pub(super) fn fields<'a>(
+        &'a self,
+        columns: usize,
+        height: Length,
+        words: &'a Words,
+    ) -> Element<'a, Message> {
+        let mut form = column![heading(words.plainly("plan-heading", &[]))].spacing(12);
+        for fields in FIELDS.chunks(columns) {
+            let left_over = (fields.len()..columns).map(|_| space().width(Fill).into());
+            let fields = fields.iter().map(|field| self.field(*field, words));
+            form = form.push(row(fields.chain(left_over)).spacing(18));
+        }
+        let hint = words.plainly("plan-hint", &[]);
+        let form = form.push(widgets::quiet(hint, theme::SMALL));
+        scrollable(form)
+            .id(FORM)
+            .spacing(8)
+            .width(Fill)
+            .height(height)
+            .into()
+    }
+
+    fn field<'a>(&'a self, field: SetupField, words: &'a Words) -> Element<'a, Message> {
+        let said_as = self.said_as(field);
+        let typed = self.form.text(said_as);
+        let such_as = words.field_example(example(said_as, words.units()));
+        let input = text_input(&such_as, typed)
+            .id(id(field))
+            .size(24)
+            .padding(8)
+            .style(theme::field)
+            .on_input(move |text| Message::Typed(field, text))
+            .on_submit(Message::Take);
+        // A bare number is of millimetres, and says so.
+        let is_bare = takes_length(field) && typed.trim().parse::<f64>().is_ok();
+        let unit = if is_bare { "mm" } else { "" };
+        let unit = container(text(unit).size(theme::BODY).style(theme::quiet))
+            .align_x(Horizontal::Right)
+            .center_y(Fill)
+            .width(Fill)
+            .padding(Padding::ZERO.right(12));
+        let input = mouse_area(stack![input, unit]).on_release(Message::Pointed(field));
+        let label = text(words.plainly(label(said_as), &[])).size(theme::SMALL);
+        let wrong = self.wrong_in(field, words);
+        column![
+            label,
+            input,
+            self.picking(field, words),
+            widgets::wrong(wrong.map(|wrong| wrong.to_string())),
+        ]
+        .spacing(4)
+        .width(Fill)
+        .into()
+    }
+
+    /// What the field can be filled in with, or nothing.
+    fn picking<'a>(&'a self, field: SetupField, words: &Words) -> Element<'a, Message> {
+        if field == SetupField::Object {
+            return self.measures(words);
+        }
+        let picks = self.picks(field, words);
+        if picks.is_empty() {
+            return space().into();
+        }
+        let picked = self.picked(field, &picks);
+        let purpose = match field {
+            SetupField::Cord => "plan-pick-cord",
+            SetupField::Thread => "plan-pick-thread",
+            _ => "plan-pick-tube",
+        };
+        let labels = picks.into_iter().map(|pick| pick.label).collect();
+        let purpose = words.plainly(purpose, &[]);
+        let picker = picker(labels, picked, purpose, move |place| {
+            Message::Picked(field, place)
+        });
+        container(picker)
+            .id(iced::widget::Id::from(format!("pick-{}", field.name())))
+            .into()
+    }
+
+    /// Whether the object is measured across or round.
+    fn measures<'a>(&self, words: &Words) -> Element<'a, Message> {
+        let ways = ["plan-measure-across", "plan-measure-round"];
+        let ways = ways.into_iter().enumerate().map(|(index, way)| {
+            let way = text(words.plainly(way, &[])).size(theme::SMALL);
+            button(container(way).center(Fill))
+                .width(Fill)
+                .height(FINGER)
+                .padding([0, 10])
+                .style(theme::pressable(self.is_girth == (index == 1)))
+                .on_press(Message::Picked(SetupField::Object, index))
+                .into()
+        });
+        Row::with_children(ways).spacing(8).into()
+    }
+}
+
+/// The message that names a field.
+const fn label(field: SetupField) -> &'static str {
+    match field {
+        SetupField::Girth => "plan-girth",
+        SetupField::Cover => "plan-cover",
+        SetupField::Cord => "plan-cord",
+        SetupField::Have => "plan-have",
+        SetupField::Tube => "plan-tube",
+        SetupField::Rows => "plan-rows",
+        SetupField::Pin => "plan-pin",
+        SetupField::Thread => "plan-thread",
+        SetupField::RingWidth => "plan-ring-width",
+        SetupField::TubeLength => "plan-tube-length",
+        _ => "plan-object",
+    }
+}
+
+pub(super) fn heading<'a>(line: String) -> Element<'a, Message> {
+    text(line).size(HEADING).font(theme::BOLD).into()
+}

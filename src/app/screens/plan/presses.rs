@@ -1,0 +1,79 @@
+//! What presses on the plan screen come to.
+
+use super::fields::FIELDS;
+use super::filters::PlanFilter;
+use super::form::{Action, State};
+use crate::pedal::{Intent, Press};
+use crate::words::{Spoken, Words};
+
+impl State {
+    /// What a press comes to that no field took.
+    pub(super) fn pressed(
+        &mut self,
+        press: &Press,
+        intent: Option<Intent>,
+        words: &Words,
+    ) -> Action {
+        match press.key.as_str() {
+            "ArrowDown" => return self.choose(self.chosen.saturating_add(1), words),
+            "ArrowUp" => return self.choose(self.chosen.saturating_sub(1), words),
+            _ if press.is_repeat => return Action::None,
+            _ => {}
+        }
+        match press.key.as_str() {
+            "Tab" => self.move_focus(1, words),
+            "Shift+Tab" => self.move_focus(FIELDS.len() - 1, words),
+            "PageDown" => self.pick_next(true, words),
+            "PageUp" => self.pick_next(false, words),
+            "Enter" => self.take(words),
+            "F9" => self.on_paper(words),
+            "Backspace" => self.type_on(None),
+            _ if intent == Some(Intent::Leave) => Action::Leave,
+            key => {
+                if let Some(filter) = PlanFilter::of_key(key) {
+                    return self.filter(filter, words);
+                }
+                let mut letters = key.chars();
+                match (letters.next(), letters.next()) {
+                    (Some(letter), None) if !letter.is_control() => self.type_on(Some(letter)),
+                    _ => Action::None,
+                }
+            }
+        }
+    }
+
+    /// Sets a filter to its next choice, says it, and looks for the knots anew.
+    pub(super) fn filter(&mut self, filter: PlanFilter, words: &Words) -> Action {
+        self.filters.change(filter);
+        let said = words.say_filter(filter.name(), self.filters.choice(filter));
+        match self.look() {
+            Action::Find(asked, question, _) => Action::Find(asked, question, said),
+            _ => Action::Say(said),
+        }
+    }
+
+    /// Types a letter into the field in turn, or takes one back. It comes here when the window has
+    /// not yet put its own focus there, and must not be lost.
+    fn type_on(&mut self, letter: Option<char>) -> Action {
+        let field = self.said_as(self.focus);
+        let mut text = self.form.text(field).to_owned();
+        match letter {
+            Some(letter) => text.push(letter),
+            None => {
+                text.pop();
+            }
+        }
+        self.form.say(field, text);
+        self.look()
+    }
+
+    fn move_focus(&mut self, by: usize, words: &Words) -> Action {
+        let wrong = self.wrong_in(self.focus, words);
+        let here = FIELDS.iter().position(|field| *field == self.focus);
+        self.focus = FIELDS[(here.unwrap_or(0) + by) % FIELDS.len()];
+        let here = self.say_field(words);
+        // What is wrong in the field just left is heard first.
+        let wrong = wrong.map(Spoken::from).unwrap_or_default();
+        Action::Focus(self.focus, wrong.then(&here))
+    }
+}
