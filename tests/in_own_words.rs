@@ -17,7 +17,7 @@ use strum::VariantArray as _;
 use tempfile::TempDir;
 
 /// Every command, as it is typed.
-const COMMANDS: [&[&str]; 20] = [
+const COMMANDS: [&[&str]; 27] = [
     &[],
     &["steps"],
     &["fit"],
@@ -36,6 +36,13 @@ const COMMANDS: [&[&str]; 20] = [
     &["sheet", "card"],
     &["sheet", "strip"],
     &["sheet", "stage"],
+    &["order"],
+    &["order", "list"],
+    &["order", "show"],
+    &["order", "plan"],
+    &["order", "keep"],
+    &["order", "delete"],
+    &["order", "undo"],
     &["doctor"],
     &["install-artifacts"],
 ];

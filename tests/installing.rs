@@ -9,7 +9,9 @@ use std::process::{Command, Output, Stdio};
 use tempfile::TempDir;
 
 const PROGRAM: &str = env!("CARGO_BIN_EXE_marlinspeak");
-const COMMANDS: [&str; 7] = ["steps", "fit", "rig", "shelf", "tie", "sheet", "doctor"];
+const COMMANDS: [&str; 8] = [
+    "steps", "fit", "rig", "shelf", "tie", "sheet", "order", "doctor",
+];
 
 fn run(command: &mut Command) -> Output {
     let output = command.stdin(Stdio::null()).output().unwrap();

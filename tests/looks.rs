@@ -67,6 +67,7 @@ const LOOKS: &[Look] = &[
         hands.press(Named::Enter);
     }),
     ("08-empty-shelf", None, |hands| letter(hands, "s")),
+    ("08-no-orders", None, |hands| letter(hands, "o")),
     ("09-lesson-begins", None, |hands| on(hands, 1)),
     ("10-lesson-leg", None, |hands| on(hands, 4)),
     ("11-leg", SINGLE, |hands| on(hands, 16)),

@@ -5,10 +5,12 @@
 mod readers;
 
 use marlinspeak::bench::{Cord, Millimetres, Tube};
-use marlinspeak::guide::{Plan, Presets};
+use marlinspeak::guide::{Order, PieceField, Plan, Presets, SetupField};
 use marlinspeak::session::new_tie;
 use marlinspeak::settings::{Settings, write_settings};
-use marlinspeak::shelf::{Entry, write_entry, write_presets, write_tie};
+use marlinspeak::shelf::{
+    Batch, Entry, StoredOrder, write_entry, write_order, write_presets, write_tie,
+};
 use proptest::prelude::*;
 use proptest::sample::Index;
 use serde_json::Value;
@@ -91,6 +93,7 @@ fn mm(length: f64) -> Millimetres {
 fn a_tie() -> marlinspeak::shelf::Tie {
     let mut tie = new_tie(&Plan::read("4", "7", "2", "1").unwrap());
     "boathook \"é\"".clone_into(&mut tie.name);
+    tie.batch = Some(Batch::first(10));
     tie
 }
 
@@ -114,6 +117,26 @@ fn some_presets() -> Presets {
     presets
 }
 
+fn an_order() -> StoredOrder {
+    let mut order = Order {
+        name: "club \"é\"".to_owned(),
+        stick: "1.2m".to_owned(),
+        ..Order::default()
+    };
+    let piece = order.add();
+    for (field, text) in [
+        (PieceField::Count, "10"),
+        (PieceField::Leads, "4"),
+        (PieceField::Bights, "7"),
+        (PieceField::Gap, "20mm"),
+        (PieceField::Setup(SetupField::Cord), "3mm"),
+        (PieceField::Setup(SetupField::Tube), "45mm"),
+    ] {
+        piece.say(field, text);
+    }
+    StoredOrder::new(order)
+}
+
 fn on_one_line(document: &[u8]) -> Vec<u8> {
     let document: Value = serde_json::from_slice(document).unwrap();
     document.to_string().into_bytes()
@@ -121,12 +144,13 @@ fn on_one_line(document: &[u8]) -> Vec<u8> {
 
 fn a_backup() -> Vec<u8> {
     let lines = [
-        br#"{"marlinspeak":"backup","version":1,"ties":1,"logged":1,"racks":1,"settings":1}"#
+        br#"{"marlinspeak":"backup","version":2,"ties":1,"logged":1,"racks":1,"settings":1,"orders":1}"#
             .to_vec(),
         on_one_line(&write_tie(&a_tie()).unwrap()),
         on_one_line(&write_entry(&an_entry()).unwrap()),
         on_one_line(&write_presets(&some_presets()).unwrap()),
         on_one_line(&write_settings(&Settings::default()).unwrap()),
+        on_one_line(&write_order(&an_order()).unwrap()),
     ];
     lines.join(&b'\n')
 }
@@ -151,6 +175,13 @@ proptest! {
         document in prop_oneof![like(write_presets(&some_presets()).unwrap()), some_bytes()]
     ) {
         readers::presets(&document);
+    }
+
+    #[test]
+    fn an_order_is_read_or_refused(
+        document in prop_oneof![like(write_order(&an_order()).unwrap()), some_bytes()]
+    ) {
+        readers::order(&document);
     }
 
     #[test]
@@ -198,6 +229,9 @@ fn what_is_whole_is_read_by_each_of_them() {
         }),
         (write_presets(&some_presets()).unwrap(), |document| {
             marlinspeak::shelf::read_presets(document).is_ok()
+        }),
+        (write_order(&an_order()).unwrap(), |document| {
+            marlinspeak::shelf::read_order(document).is_ok()
         }),
         (write_settings(&Settings::default()).unwrap(), |document| {
             marlinspeak::settings::read_settings(document).is_ok()

@@ -214,7 +214,7 @@ fn the_longest_steps_fit_the_smallest_window_in_every_language() {
 fn every_screen_fits_the_smallest_window_in_every_language() {
     let letter = |key: &str| Key::Character(key.into());
     // What opens the screen, and what must be in sight on it: a text, and a button of the bar.
-    let screens: [(&[Key], &str, &str); 9] = [
+    let screens: [(&[Key], &str, &str); 10] = [
         (&[], "first-start-heading", "bar-next"),
         (&[Key::Named(Named::Tab)], "start-heading", "bar-next"),
         (&[letter("p")], "plan-heading", "bar-next"),
@@ -232,6 +232,7 @@ fn every_screen_fits_the_smallest_window_in_every_language() {
             "paper-heading",
             "bar-next",
         ),
+        (&[letter("o")], "orders-empty", "bar-leave"),
     ];
     for tag in tags() {
         for (keys, id, button) in screens {

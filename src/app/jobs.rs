@@ -167,6 +167,7 @@ fn bring_in(
                 ties: vec![imported],
                 logged: 0,
                 presets: 0,
+                orders: 0,
                 settings: None,
                 faults: Vec::new(),
                 missing: 0,

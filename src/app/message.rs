@@ -5,7 +5,7 @@ use std::path::PathBuf;
 use iced::{Point, Size, keyboard};
 
 use super::key_guide::Tapped;
-use super::screens::{ScreenMessage, ShelfMessage, log, paper, plan, start};
+use super::screens::{OrderMessage, ScreenMessage, ShelfMessage, log, paper, plan, start};
 use super::services::ServiceEvent;
 use crate::guide::SetupField;
 use crate::pedal::InputEvent;
@@ -83,6 +83,12 @@ impl Message {
     pub fn typed_on_paper(text: &str) -> Self {
         let message = paper::Message::Typed(text.to_owned());
         Self::Screen(ScreenMessage::Paper(message))
+    }
+
+    /// A text typed into the line of the order screen.
+    pub fn typed_on_orders(text: &str) -> Self {
+        let message = OrderMessage::Typed(text.to_owned());
+        Self::Screen(ScreenMessage::Order(message))
     }
 
     /// A text typed into a field of the log's form.

@@ -89,6 +89,12 @@ pub enum BenchError {
         /// The text as given, trimmed.
         given: String,
     },
+    /// A share of waste that is no number within [`super::Waste::BOUNDS`].
+    #[error("waste must be {} to {} per cent, not {given:?}", super::Waste::BOUNDS.start(), super::Waste::BOUNDS.end())]
+    Waste {
+        /// The text as given, trimmed.
+        given: String,
+    },
     /// A price that is no number of 0 or more.
     #[error("a price must be 0 to {}, not {given:?}", super::Prices::BOUNDS.end())]
     Price {

@@ -12,6 +12,7 @@
 //! Estimates are corrected by what a tyer measured before ([`Correction`], [`learnt`]).
 
 mod bands;
+mod batch;
 mod braid;
 mod consumption;
 mod cord;
@@ -29,6 +30,7 @@ mod leg;
 mod length;
 mod object;
 mod on_tube;
+mod order;
 mod pace;
 mod pin_length;
 mod pinning;
@@ -39,6 +41,7 @@ mod tube;
 mod tube_rules;
 
 pub use bands::Bands;
+pub use batch::{BatchPace, PieceTime};
 pub use braid::{Braid, KnotShape, ShapeError};
 pub use consumption::{Allowances, Consumption, CordPiece, bight_turn};
 pub use cord::{Cord, CordStandard, STANDARD_CORDS};
@@ -58,6 +61,7 @@ pub use leg::LEAST_ANGLE;
 pub use length::{LengthError, Millimetres};
 pub use object::Object;
 pub use on_tube::OnTube;
+pub use order::{CordCut, CordToBuy, Spools, Stick, StickKnot, Waste, one_bag, to_buy};
 pub use pace::{Prices, TyingPace};
 pub use pin_length::{pin_holds, pin_needed, pin_to_buy};
 pub use pinning::{Layout, RingPins, Strip, pin_chord, pin_gap, pinning};

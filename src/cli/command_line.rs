@@ -8,6 +8,7 @@ use super::count::CountOptions;
 use super::fit::FitOptions;
 use super::install_artifacts::InstallArtifactsOptions;
 use super::options::{KnotOptions, choice};
+use super::order::OrderOptions;
 use super::rig::RigOptions;
 use super::setup_options::SetupOptions;
 use super::sheet::SheetOptions;
@@ -59,6 +60,8 @@ pub(super) enum SubCommand {
     Sheet(SheetOptions),
     #[command(about = "help-count")]
     Count(CountOptions),
+    #[command(about = "help-orders")]
+    Order(OrderOptions),
     #[command(about = "help-doctor")]
     Doctor,
     #[command(about = "help-install-artifacts", hide = true)]

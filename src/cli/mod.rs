@@ -9,6 +9,8 @@ mod fit;
 mod help;
 mod install_artifacts;
 mod options;
+mod order;
+mod order_forms;
 mod print;
 mod rig;
 mod rigging_forms;
@@ -123,6 +125,7 @@ pub fn run() -> Result<Invocation, Complaint> {
                 SubCommand::Count(asked) => {
                     count::run(asked, &words).map(|()| ExitCode::SUCCESS)?
                 }
+                SubCommand::Order(asked) => order::run(asked, prices, &words)?,
                 SubCommand::Doctor => doctor::run(&words)?,
                 SubCommand::InstallArtifacts(asked) => install_artifacts::run(
                     asked,

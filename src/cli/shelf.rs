@@ -337,6 +337,8 @@ struct TieForm<'a> {
     legs: u32,
     percent: u32,
     standing: &'static str,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    batch: Option<BatchForm<'a>>,
     logged: bool,
     minutes_worked: f64,
     begun: Timestamp,
@@ -365,12 +367,25 @@ impl<'a> TieForm<'a> {
                 TieStatus::Finished => "finished",
                 TieStatus::PutAway => "put-away",
             },
+            batch: tie.batch.as_ref().map(|batch| BatchForm {
+                series: batch.series(),
+                piece: batch.number(),
+                of: batch.of,
+            }),
             logged: shelved.is_logged,
             minutes_worked: (tie.work_time.seconds() / 6.0).round() / 10.0,
             begun: tie.begun,
             touched: tie.touched,
         }
     }
+}
+
+/// Which piece of a batch a tie is.
+#[derive(Serialize)]
+struct BatchForm<'a> {
+    series: &'a str,
+    piece: u16,
+    of: Option<u16>,
 }
 
 #[derive(Serialize)]

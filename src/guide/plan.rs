@@ -28,6 +28,9 @@ pub struct Plan {
     pub side: Side,
     /// Which way round the tube the tyer works.
     pub hand: Hand,
+    /// Whether the tube stands as the piece before left it: then there is nothing to pack and to rig,
+    /// and only cord to cut.
+    pub tube_stands: bool,
     /// Tube, cord and object, when they were named, and how the tube is rigged for the knot.
     setup: Option<(Setup, Result<Rig, RigError>)>,
     /// What the tyer calls the cords: none, one for each strand, or one for each pass of each
@@ -104,6 +107,7 @@ impl Plan {
             laying,
             side,
             hand,
+            tube_stands: false,
             setup: None,
             cords: Vec::new(),
             cord_history: CordHistory::default(),
@@ -223,6 +227,29 @@ impl Plan {
     pub fn with_cord_history(self, cord_history: CordHistory) -> Self {
         Self {
             cord_history,
+            ..self
+        }
+    }
+
+    /// The same plan on a tube that stands as the piece before left it, or on one that does not.
+    ///
+    /// ```
+    /// use marlinspeak::bench::{Cord, Millimetres, Tube};
+    /// use marlinspeak::guide::{AtOnce, Place, Plan, Script, Setup};
+    ///
+    /// // The second tiller grip of a batch: there is only its cord to cut before the tail is left.
+    /// let tube = Tube::ringed(Millimetres::parse("45")?, &[14, 20])?;
+    /// let setup = Setup::new(tube, Cord::new(Millimetres::parse("3")?));
+    /// let plan = Plan::read("5", "7", "2", "")?.with_setup(Some(setup));
+    /// let script = Script::new(plan.with_standing_tube(true), AtOnce::default());
+    /// assert_eq!(script.first(), Place::Rig { task: 1 });
+    /// assert_eq!(script.next(script.first()), Some(Place::begin(1, 1)));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn with_standing_tube(self, tube_stands: bool) -> Self {
+        Self {
+            tube_stands,
             ..self
         }
     }

@@ -42,7 +42,12 @@ impl Rigging {
         let setup = plan.setup()?;
         let rig = plan.rig().ok()??;
         let items = items(plan, setup, rig);
-        let tasks = tasks(setup, rig, &items);
+        let (items, tasks) = if plan.tube_stands {
+            (Vec::new(), cuts(&items))
+        } else {
+            let tasks = tasks(setup, rig, &items);
+            (items, tasks)
+        };
         Some(Self {
             item_pages: even_pages(count(&items)),
             task_pages: pages_of(&tasks),
@@ -65,6 +70,11 @@ impl Rigging {
         self
     }
 
+    /// What goes into the bag.
+    pub fn items(&self) -> &[KitItem] {
+        &self.items
+    }
+
     /// All the cord there is to cut, in millimetres, what joins take besides among it.
     pub fn to_cut(&self) -> f64 {
         let cords = self.tasks.iter().map(|task| match task {
@@ -75,7 +85,13 @@ impl Rigging {
     }
 
     /// The first place of all.
-    pub(super) const FIRST: Place = Place::Kit { item: 1 };
+    pub(super) const fn first(&self) -> Place {
+        if self.items.is_empty() {
+            Place::Rig { task: 1 }
+        } else {
+            Place::Kit { item: 1 }
+        }
+    }
 
     /// The last place before the first leg.
     pub(super) fn last(&self) -> Place {
@@ -87,6 +103,7 @@ impl Rigging {
     /// The place itself, or the nearest there is; places of other phases stay as they are.
     pub(super) fn settle(&self, place: Place) -> Place {
         match place {
+            Place::Kit { .. } if self.items.is_empty() => self.first(),
             Place::Kit { item } => Place::Kit {
                 item: page_with(&self.item_pages, item),
             },
@@ -113,12 +130,13 @@ impl Rigging {
     pub(super) fn back(&self, place: Place) -> Option<Place> {
         match place {
             Place::Kit { item } => before(&self.item_pages, item).map(|item| Place::Kit { item }),
-            Place::Rig { task } => Some(match before(&self.task_pages, task) {
-                Some(task) => Place::Rig { task },
-                None => Place::Kit {
+            Place::Rig { task } => match before(&self.task_pages, task) {
+                Some(task) => Some(Place::Rig { task }),
+                None if self.items.is_empty() => None,
+                None => Some(Place::Kit {
                     item: last(&self.item_pages),
-                },
-            }),
+                }),
+            },
             _ => None,
         }
     }
@@ -312,7 +330,13 @@ fn tasks(setup: &Setup, rig: &Rig, items: &[KitItem]) -> Vec<Task> {
         rows: rig.counts.nested(),
         tape: rig.tape,
     });
-    tasks.extend(items.iter().filter_map(|item| match item {
+    tasks.extend(cuts(items));
+    tasks
+}
+
+/// The pieces of cord to cut.
+fn cuts(items: &[KitItem]) -> Vec<Task> {
+    let cuts = items.iter().filter_map(|item| match item {
         KitItem::Cord {
             cord,
             pieces,
@@ -324,6 +348,6 @@ fn tasks(setup: &Setup, rig: &Rig, items: &[KitItem]) -> Vec<Task> {
             length: *length,
         }),
         _ => None,
-    }));
-    tasks
+    });
+    cuts.collect()
 }

@@ -150,7 +150,7 @@ impl Script {
     pub fn first(&self) -> Place {
         self.rigging
             .as_ref()
-            .map_or(Place::begin(1, 1), |_| Rigging::FIRST)
+            .map_or(Place::begin(1, 1), Rigging::first)
     }
 
     /// The tube rigged for the plan, when there is one and it takes the knot. Why it does not,

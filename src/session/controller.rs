@@ -175,9 +175,19 @@ impl Session {
             pause: self.notices.pause(&self.words).map(String::from),
             answer: walk.answer().map(str::to_owned),
             is_whereabouts: walk.is_whereabouts(),
-            tie: self
-                .words
-                .telling(walk.script().plan(), walk.script().at_once()),
+            tie: {
+                let batch = self.tie.as_ref()?.tie().batch.as_ref();
+                let telling = self
+                    .words
+                    .telling(walk.script().plan(), walk.script().at_once());
+                match batch {
+                    Some(batch) => {
+                        let piece = self.words.piece_of_batch(batch);
+                        format!("{} · {telling}", piece.shown())
+                    }
+                    None => telling,
+                }
+            },
             keys: walk.keys(),
             job: walk
                 .job()

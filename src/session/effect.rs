@@ -126,6 +126,8 @@ pub enum Effect {
     OpenSettings,
     /// Open the form of the log for this tie.
     OpenLog(Box<Tie>),
+    /// Begin this tie, the next piece of a batch, in the place of the one that is done.
+    BeginNext(Box<Tie>),
     /// The tie is left: nothing is in hand any more.
     Leave,
 }

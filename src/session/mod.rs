@@ -30,6 +30,7 @@
 mod asides;
 mod auto_advance;
 mod backing_up;
+mod batch;
 mod controller;
 mod effect;
 mod hearing;
@@ -38,6 +39,8 @@ mod log_form;
 mod logbook;
 mod notices;
 mod opening;
+mod order_book;
+mod order_jobs;
 mod page;
 mod preferring;
 mod pressing;
@@ -49,12 +52,17 @@ mod walk;
 mod work_timer;
 
 pub use backing_up::{back_up, bring_back};
+pub use batch::{NextOfOrder, next_of_order, tied};
 pub use controller::{Session, Wishes};
 pub use effect::{Effect, Event, Timer, ToSession};
 pub use knot_count::{CountAction, CountKeys, KnotCount};
 pub use log_form::{LogAction, LogField, LogForm};
 pub use logbook::{NotLogged, as_path, entry_for, keep_entry};
 pub use opening::{InHand, Inventory, inventory, lesson_tie, lessons, new_tie, newest_known};
+pub use order_book::{OrderAction, OrderBook};
+pub use order_jobs::{
+    OpenOrder, OrderChange, OrderJob, OrderOutcome, OrderReport, OrderStock, do_order_job,
+};
 pub use page::{Keys, Page, PagePart};
 pub use settings_list::{Setting, SettingsAction, SettingsList};
 pub use tie_in_hand::TieInHand;

@@ -3,7 +3,8 @@
 
 use jiff::Timestamp;
 
-use crate::bench::{TyingPace, WeaveChoice};
+use super::batch::pace_of;
+use crate::bench::{BatchPace, TyingPace, WeaveChoice};
 use crate::files::Gathering;
 use crate::guide::{AtOnce, COURSE, Lesson, LessonState, Plan, Script};
 use crate::knot::{Hand, Knot, KnotError, Lattice, Side, Weave};
@@ -237,6 +238,8 @@ pub struct InHand {
     pub is_again: bool,
     /// The tyer's pace, when known.
     pub pace: Option<TyingPace>,
+    /// How long the other pieces of its batch took.
+    pub series: BatchPace,
 }
 
 impl InHand {
@@ -306,6 +309,15 @@ impl InHand {
             None => Ledger::default(),
         };
         self.pace = ledger.pace_at(&self.tie);
+        if let (Some(shelf), Some(batch)) = (shelf, &self.tie.batch) {
+            match shelf.list() {
+                Ok(ties) => {
+                    let ties = ties.hand_on(gathering);
+                    self.series = pace_of(&ties, &ledger, batch.series(), self.tie.id());
+                }
+                Err(error) => gathering.add(error.into()),
+            }
+        }
         self
     }
 
@@ -324,6 +336,7 @@ impl InHand {
             looks_only: false,
             is_again: false,
             pace: None,
+            series: BatchPace::default(),
         }
     }
 }

@@ -37,6 +37,10 @@ pub enum Keys {
     FaultFound,
     /// A new cord is joined, step by step.
     Joining,
+    /// Whether the tube stands as the piece before left it: yes or no.
+    Standing,
+    /// Everything is done, and the next piece of the same can be begun.
+    PieceDone,
     /// Everything is done.
     Done,
 }

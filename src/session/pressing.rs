@@ -77,12 +77,27 @@ impl Session {
                     tie.walk.answer_with(warning.to_string());
                     warning.into()
                 });
-                self.effects.push(Effect::Say(said.then(tie.walk.say())));
+                let mut say = said.then(tie.walk.say());
+                if is_last && let Some(done) = tie.piece_done(&self.words) {
+                    tie.offers_next_piece = true;
+                    tie.walk.answer_with(done.shown().to_owned());
+                    say = say.then(done.spoken());
+                }
+                self.effects.push(Effect::Say(say));
                 self.keep();
                 let is_forward = intent == Intent::Next;
                 self.cue(cue_for(before, to, is_forward, is_last));
                 self.notices.screen_may_go_dark(None);
                 self.give_time(is_forward && !is_last, now);
+            }
+            WalkAction::Again if intent == Intent::Next && tie.next_piece().is_some() => {
+                if let (true, Some(next)) = (tie.offers_next_piece, tie.next_piece()) {
+                    self.effects.push(Effect::BeginNext(Box::new(next)));
+                } else if let Some(done) = tie.piece_done(&self.words) {
+                    tie.offers_next_piece = true;
+                    tie.walk.answer_with(done.shown().to_owned());
+                    self.tell(done.into());
+                }
             }
             WalkAction::Again if intent == Intent::Next && tie.may_be_logged() => {
                 let offer = self.words.remark(Remark::LogOfferSay);

@@ -48,6 +48,8 @@ impl Session {
         let (is_again, looks_only) = (in_hand.is_again, in_hand.looks_only);
         let mut tie = TieInHand::new(in_hand, self.at_once, self.checks, &self.words, now);
         let not_rigged = self.not_rigged(&tie).map(Spoken::from).unwrap_or_default();
+        let piece = tie.tie().batch.as_ref();
+        let piece = piece.map(|batch| self.words.piece_begun(batch, &tie.tie().plan));
         let walk = &mut tie.walk;
         let before = if is_again {
             let looking = if looks_only {
@@ -61,6 +63,7 @@ impl Session {
             let idea = lesson.map(|lesson| self.words.lesson_idea(lesson));
             idea.map(Spoken::from).unwrap_or_default()
         };
+        let before = piece.map(Spoken::from).unwrap_or_default().then(&before);
         let said = troubles.then(&not_rigged).then(&before).then(walk.say());
         if !before.is_empty() {
             walk.answer_with(before.into());

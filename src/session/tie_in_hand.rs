@@ -5,6 +5,7 @@ use std::time::Duration;
 use super::opening::InHand;
 use super::walk::Walk;
 use super::work_timer::WorkTimer;
+use crate::bench::BatchPace;
 use crate::guide::{AtOnce, Checks, Place, Script};
 use crate::shelf::{Held, Tie};
 use crate::words::{Detail, Words};
@@ -37,6 +38,10 @@ pub struct TieInHand {
     held: Option<Held>,
     looks_only: bool,
     timer: WorkTimer,
+    /// How long the other pieces of its batch took.
+    series: BatchPace,
+    /// Whether it was said that the next press begins another piece.
+    pub(super) offers_next_piece: bool,
 }
 
 impl TieInHand {
@@ -52,6 +57,7 @@ impl TieInHand {
             held,
             looks_only,
             pace,
+            series,
             ..
         } = in_hand;
         let script = Script::new(tie.plan.clone(), at_once)
@@ -62,12 +68,22 @@ impl TieInHand {
         let place = tie.place;
         let mut walk = Walk::new(script, place, words);
         walk.set_pace(pace);
+        if let Some(batch) = &tie.batch {
+            let follows = batch.number() > 1;
+            walk.among_pieces(follows, batch.has_next() && !looks_only);
+            let is_first = walk.place() == walk.script().first();
+            if follows && is_first && batch.tube_stands.is_none() {
+                walk.ask_standing(words);
+            }
+        }
         Self {
             walk,
             tie,
             held,
             looks_only,
             timer: WorkTimer::begin(now),
+            series,
+            offers_next_piece: false,
         }
     }
 
@@ -79,6 +95,11 @@ impl TieInHand {
     /// Its document as it would be saved now.
     pub const fn tie(&self) -> &Tie {
         &self.tie
+    }
+
+    /// How long the other pieces of its batch took.
+    pub(super) const fn series(&self) -> &BatchPace {
+        &self.series
     }
 
     /// Whether somebody else works at it: then nothing is saved.
@@ -104,6 +125,13 @@ impl TieInHand {
     /// Notes where the tie stands after a press that led there from `before`, and the time it
     /// took.
     pub(super) fn moved_from(&mut self, before: Place, now: Duration) {
+        self.offers_next_piece = false;
+        if let Some(tube_stands) = self.walk.take_tube_stands() {
+            self.tie.plan = self.walk.script().plan().clone();
+            if let Some(batch) = &mut self.tie.batch {
+                batch.tube_stands = Some(tube_stands);
+            }
+        }
         let here = self.walk.place();
         let onwards = self.walk.script().next(before) == Some(here);
         self.timer

@@ -6,7 +6,7 @@
 use super::asides::Aside;
 use super::page::Keys;
 use crate::bench::TyingPace;
-use crate::guide::{AtOnce, JobPart, LegsLaid, Place, Script, Search, TakeBack};
+use crate::guide::{AtOnce, JobPart, LegsLaid, Place, Plan, Script, Search, TakeBack};
 use crate::pedal::Intent;
 use crate::picture::Subject;
 use crate::words::{Detail, Remark, Shown, Spoken, Words};
@@ -46,6 +46,12 @@ pub struct Walk {
     pub(super) is_cord_told: bool,
     /// The tyer's pace, when known.
     pace: Option<TyingPace>,
+    /// Whether the tube may stand as the piece before left it.
+    follows_a_piece: bool,
+    /// What the tyer said of that just now.
+    tube_stands: Option<bool>,
+    /// Whether a piece of the same comes after the last step.
+    leads_to_a_piece: bool,
 }
 
 /// What a press of next or back means now.
@@ -61,6 +67,8 @@ pub(super) enum Mode {
     Searching(Box<Search>),
     /// Something else stands in the place of the step.
     Aside(Box<Aside>),
+    /// Before the first step of a piece: whether the tube stands as the one before left it.
+    Standing,
 }
 
 /// What a press came to.
@@ -111,6 +119,9 @@ impl Walk {
             is_whereabouts: false,
             is_cord_told: false,
             pace: None,
+            follows_a_piece: false,
+            tube_stands: None,
+            leads_to_a_piece: false,
         };
         state.stand_at(place, words);
         state
@@ -119,6 +130,42 @@ impl Walk {
     /// Knows the tyer's pace from here on.
     pub const fn set_pace(&mut self, pace: Option<TyingPace>) {
         self.pace = pace;
+    }
+
+    /// Knows from here on that it is one of several pieces: that one came before it, that one comes
+    /// after.
+    pub(super) const fn among_pieces(&mut self, follows: bool, leads: bool) {
+        self.follows_a_piece = follows;
+        self.leads_to_a_piece = leads;
+    }
+
+    /// Asks whether the tube stands as the piece before left it; not where there is none to rig.
+    pub(super) fn ask_standing(&mut self, words: &Words) -> bool {
+        let asked = self.script.rig().map(|rig| {
+            let question = words.standing_question(rig);
+            (words.show_standing(rig), question)
+        });
+        let Some((shown, question)) = asked else {
+            return false;
+        };
+        self.mode = Mode::Standing;
+        self.place = self.script.first();
+        self.shown = shown;
+        self.say = question.into();
+        true
+    }
+
+    /// What the tyer said of the tube, once.
+    pub(super) const fn take_tube_stands(&mut self) -> Option<bool> {
+        self.tube_stands.take()
+    }
+
+    /// The tube stands, or is to be rigged: the steps begin anew.
+    fn rig_for(&mut self, tube_stands: bool, words: &Words) -> WalkAction {
+        let plan = self.script.plan().clone().with_standing_tube(tube_stands);
+        self.script = self.told_anew(plan, self.script.at_once(), words);
+        self.tube_stands = Some(tube_stands);
+        self.stand_at(self.script.first(), words)
     }
 
     /// Minutes until the last leg is laid at the tyer's pace, when that is known and a leg is left.
@@ -163,12 +210,14 @@ impl Walk {
     /// What next, back and wrong come to now.
     pub fn keys(&self) -> Keys {
         match &self.mode {
+            Mode::Steps if self.is_done() && self.leads_to_a_piece => Keys::PieceDone,
             Mode::Steps if self.is_done() => Keys::Done,
             Mode::Steps => Keys::Steps,
             Mode::Wrong => Keys::Wrong,
             Mode::TakingBack(_) => Keys::TakingBack,
             Mode::Searching(_) => Keys::Searching,
             Mode::Aside(aside) => aside.keys(),
+            Mode::Standing => Keys::Standing,
         }
     }
 
@@ -210,7 +259,7 @@ impl Walk {
             Mode::Steps | Mode::Wrong => self.subject_of_step(),
             Mode::Aside(aside) => Some(aside.mark(&self.script, self.subject_of_step()?)),
             Mode::TakingBack(back) => Some(Subject::taking_back(&self.script, back)),
-            Mode::Searching(_) => None,
+            Mode::Searching(_) | Mode::Standing => None,
         }
     }
 
@@ -221,7 +270,10 @@ impl Walk {
 
     /// Whether next and back answer a question now.
     pub const fn is_asking(&self) -> bool {
-        matches!(self.mode, Mode::Wrong | Mode::Searching(_) | Mode::Aside(_))
+        matches!(
+            self.mode,
+            Mode::Wrong | Mode::Searching(_) | Mode::Aside(_) | Mode::Standing
+        )
     }
 
     /// What is spoken of this step.
@@ -259,6 +311,11 @@ impl Walk {
                 } else {
                     self.script.back(self.place)
                 };
+                // Before the first step of a piece the tyer may think again about the tube.
+                let may_ask = !is_next && place.is_none() && self.follows_a_piece;
+                if may_ask && self.ask_standing(words) {
+                    return WalkAction::Again;
+                }
                 // At either end there is nothing but to say where that is.
                 place.map_or(WalkAction::Again, |place| self.stand_at(place, words))
             }
@@ -277,6 +334,7 @@ impl Walk {
                     self.stand_at(back.place, words)
                 }
             }
+            Mode::Standing => self.rig_for(is_next, words),
             Mode::Searching(mut search) => {
                 if is_next {
                     search.yes(&self.script);
@@ -296,11 +354,18 @@ impl Walk {
 
     /// Tells the step anew, in other words or other portions.
     pub fn retell(&mut self, at_once: AtOnce, words: &Words) {
+        let is_standing = matches!(self.mode, Mode::Standing);
+        self.script = self.told_anew(self.script.plan().clone(), at_once, words);
+        if !(is_standing && self.ask_standing(words)) {
+            self.stand_at(self.script.settle(self.place), words);
+        }
+    }
+
+    /// The script of a plan, told as it is told now.
+    fn told_anew(&self, plan: Plan, at_once: AtOnce, words: &Words) -> Script {
         let told = &self.script;
-        self.script = told
-            .told_in(told.plan().clone(), at_once)
-            .teaching(words.detail() == Detail::Teach);
-        self.stand_at(self.script.settle(self.place), words);
+        told.told_in(plan, at_once)
+            .teaching(words.detail() == Detail::Teach)
     }
 
     /// Tells a round of fairing leg by leg, or once for all its legs.
@@ -338,6 +403,9 @@ impl Walk {
             Mode::Aside(aside) => {
                 self.shown = aside.show(&self.script, words);
                 self.say = aside.say(&self.script, words);
+            }
+            Mode::Standing => {
+                self.ask_standing(words);
             }
         }
     }

@@ -39,6 +39,10 @@ pub struct Entry {
     pub minutes: Option<f64>,
     /// The time measured while tying.
     pub work_time: WorkTime,
+    /// The batch that it is a piece of, when it is one of several.
+    pub series: Option<String>,
+    /// Whether its tube stood already: then there was no bag and no rigging in the minutes.
+    pub tube_stood: bool,
     /// What the tyer wrote; may be empty.
     pub note: String,
     /// Where a photograph of it is; may be empty. Only the path is kept.
@@ -75,6 +79,8 @@ impl Entry {
             left_open: finish.is_some_and(|finish| finish.open_to.is_some()),
             minutes: (worked >= 60.0).then(|| (worked / 60.0).round()),
             work_time: tie.work_time.clone(),
+            series: tie.batch.as_ref().map(|batch| batch.series().to_owned()),
+            tube_stood: tie.plan.tube_stands,
             note: String::new(),
             photograph: String::new(),
             unknown: Fields::new(),

@@ -33,6 +33,10 @@ struct EntryDocument {
     minutes: Option<f64>,
     #[serde(default)]
     worked: WorkTime,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    series: Option<String>,
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    tube_stood: bool,
     #[serde(default)]
     note: String,
     #[serde(default)]
@@ -147,6 +151,8 @@ impl EntryDocument {
             left_open: self.left_open,
             minutes: within("minutes", self.minutes, MOST_MINUTES)?,
             work_time: self.worked,
+            series: self.series,
+            tube_stood: self.tube_stood,
             note: self.note,
             photograph: self.photograph,
             unknown: Fields::new(),
@@ -193,6 +199,8 @@ impl From<&Entry> for EntryDocument {
             left_open: entry.left_open,
             minutes: entry.minutes,
             worked: entry.work_time.clone(),
+            series: entry.series.clone(),
+            tube_stood: entry.tube_stood,
             note: entry.note.clone(),
             photograph: entry.photograph.clone(),
         }

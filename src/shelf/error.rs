@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 use strum::VariantNames as _;
 use thiserror::Error;
 
-use super::{TieId, TieIdError};
+use super::{OrderId, TieId, TieIdError};
 use crate::files::{
     ContentError, FieldError, FileAction, FileError, FileTrouble, FormatError, Reason, TakesAlong,
 };
@@ -119,6 +119,12 @@ pub enum ShelfError {
         /// The tie asked for.
         id: TieId,
     },
+    /// There is no order of this name.
+    #[error("there is no order {id}")]
+    NoSuchOrder {
+        /// The order asked for.
+        id: OrderId,
+    },
     /// Not the name of any tie.
     #[error(transparent)]
     NotAnId(#[from] TieIdError),
@@ -183,7 +189,7 @@ impl ShelfError {
             Self::File(error) => error.reason(),
             Self::After { error, .. } => error.reason(),
             Self::InUse { .. } => Reason::InUse,
-            Self::NoSuchTie { .. } | Self::NoHome => Reason::NotFound,
+            Self::NoSuchTie { .. } | Self::NoSuchOrder { .. } | Self::NoHome => Reason::NotFound,
             Self::Stranger { .. } | Self::NotAnId(_) => Reason::BadName,
             Self::Unwritable { .. } => Reason::Other,
         }
@@ -212,7 +218,7 @@ impl ShelfTrouble {
         }
     }
 
-    /// What was found wrong with the tubes and cords kept by name.
+    /// What was found wrong with the tubes and cords kept by name, or with an order.
     pub(super) fn with_presets(trouble: FileTrouble<DocumentError>) -> Self {
         Self {
             id: None,

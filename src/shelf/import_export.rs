@@ -1,8 +1,8 @@
 //! Ties that leave the shelf and come to it: one as a file, or all in a backup.
 //!
 //! A backup has one JSON document a line: first what it is and how many ties and entries of the
-//! log follow, then the ties, then the log, then the tubes and cords kept by name and the settings,
-//! if there are any. So a backup that is damaged or cut short still gives back every whole line.
+//! log follow, then the ties, then the log, then the tubes and cords kept by name, the settings and
+//! the orders, if there are any. So a backup that is damaged or cut short still gives back every whole line.
 
 use std::collections::HashMap;
 use std::path::Path;
@@ -12,14 +12,15 @@ use serde_json::{Value, json};
 use super::bringing_in::{ByContents, Imported};
 use super::names::Names;
 use super::{
-    DocumentError, PresetsFile, Shelf, ShelfError, ShelfReading, ShelfTrouble, TieId, read_entry,
-    read_tie, write_entry, write_tie,
+    DocumentError, Orders, PresetsFile, Shelf, ShelfError, ShelfReading, ShelfTrouble, TieId,
+    read_entry, read_order, read_tie, write_entry, write_tie,
 };
 use crate::files::{
     self, FileError, FileTrouble, FormatError, Gathering, LARGEST_DOCUMENT, Readers, Reading,
 };
 
-const BACKUP_VERSION: u64 = 1;
+/// Version 2 has orders: a program that does not know them would take them for settings.
+const BACKUP_VERSION: u64 = 2;
 const LARGEST_BACKUP: u64 = 64 << 20;
 
 /// What is done about a file that is there already.
@@ -53,6 +54,8 @@ pub struct Backup {
     pub ties: usize,
     /// How many entries of the log.
     pub logged: usize,
+    /// How many orders.
+    pub orders: usize,
     /// How many documents are on the shelf but not in the backup, since they cannot be read.
     pub left_out: usize,
 }
@@ -68,6 +71,8 @@ pub struct Restored {
     pub logged: usize,
     /// How many tubes and cords came under names that were free here.
     pub presets: usize,
+    /// How many orders came that were not here.
+    pub orders: usize,
     /// The document of the settings and the number of its line, when there is one.
     pub settings: Option<(usize, Vec<u8>)>,
     /// The lines, counted from 1, that are not believed, and why.
@@ -169,10 +174,17 @@ impl Shelf {
         left_out += usize::from(settings.is_none() && was_troubled);
         let settings_too = usize::from(settings.is_some());
         lines.extend(settings.map(on_one_line));
-        let head = json!({
-            "marlinspeak": "backup", "version": BACKUP_VERSION, "ties": ties, "logged": logged,
+        let ordered = Orders::beside(self).lines()?.hand_on(gathering);
+        let orders = ordered.len();
+        lines.extend(ordered.into_iter().map(on_one_line));
+        let version = if orders > 0 { BACKUP_VERSION } else { 1 };
+        let mut head = json!({
+            "marlinspeak": "backup", "version": version, "ties": ties, "logged": logged,
             "racks": racks, "settings": settings_too,
         });
+        if orders > 0 {
+            head["orders"] = orders.into();
+        }
         let mut contents = head.to_string().into_bytes();
         for line in &lines {
             contents.push(b'\n');
@@ -190,6 +202,7 @@ impl Shelf {
         Ok(Backup {
             ties,
             logged,
+            orders,
             left_out,
         })
     }
@@ -210,7 +223,7 @@ impl Shelf {
         let contents = files::read_bytes(file, LARGEST_BACKUP)?;
         let mut lines = contents.split(|byte| *byte == b'\n');
         let head = lines.next().unwrap_or_default();
-        let [ties, logged, racks, settings] =
+        let [ties, logged, racks, settings, orders] =
             announced(head).map_err(FileError::unreadable(file))?;
         let _bringing = self.bring_alone()?;
         let mut here = ByContents::default();
@@ -220,11 +233,15 @@ impl Shelf {
             logged: 0,
             faults: Vec::new(),
             presets: 0,
+            orders: 0,
             settings: None,
-            missing: [logged, racks, settings]
+            missing: [logged, racks, settings, orders]
                 .into_iter()
                 .fold(ties, u64::saturating_add),
         };
+        let before_orders = [logged, racks, settings]
+            .into_iter()
+            .fold(ties, u64::saturating_add);
         // A tie that got a new id takes what was logged of it along.
         let mut ids = HashMap::new();
         let lines = lines
@@ -240,6 +257,12 @@ impl Shelf {
                         restored.shortened += usize::from(imported.is_shortened);
                         restored.ties.push(imported);
                     })
+                })
+            } else if orders > 0 && number >= before_orders {
+                read_order(line).map(|stored| {
+                    Orders::beside(self)
+                        .take_in(stored)
+                        .map(|is_new| restored.orders += usize::from(is_new))
                 })
             } else if number >= ties.saturating_add(logged).saturating_add(racks) && settings > 0 {
                 restored.settings = Some((index + 2, line.to_vec()));
@@ -309,8 +332,9 @@ fn on_one_line(mut document: Vec<u8>) -> Vec<u8> {
     document
 }
 
-/// How many ties, entries of the log, documents of tubes and cords, and of settings follow.
-fn announced(head: &[u8]) -> Result<[u64; 4], FormatError> {
+/// How many ties, entries of the log, documents of tubes and cords, of settings, and orders
+/// follow.
+fn announced(head: &[u8]) -> Result<[u64; 5], FormatError> {
     let Value::Object(fields) = files::parse(head)? else {
         return Err(FormatError::NotAnObject);
     };
@@ -325,7 +349,13 @@ fn announced(head: &[u8]) -> Result<[u64; 4], FormatError> {
     let ties = count("ties").ok_or_else(|| {
         FormatError::shape("ties", "the first line does not say how many ties follow")
     })?;
-    // The first backups had no log, and then no tubes and cords, and then no settings.
+    // The first backups had no log, and then no tubes and cords, then no settings, and no orders.
     let other = |name| count(name).unwrap_or(0);
-    Ok([ties, other("logged"), other("racks"), other("settings")])
+    Ok([
+        ties,
+        other("logged"),
+        other("racks"),
+        other("settings"),
+        other("orders"),
+    ])
 }

@@ -3,7 +3,7 @@
 //! One document a tie in the folder `log` beside the ties, with the copy before it, written
 //! and checked as ties are. It stays when its tie is deleted: what a cord did is still true.
 
-use std::collections::HashSet;
+use std::collections::{HashMap, HashSet};
 use std::path::PathBuf;
 
 use super::names::Names;
@@ -50,6 +50,10 @@ impl Ledger {
 
     /// The ties whose legs make the pace: the newest so many, since a tyer gets quicker.
     const TIES_FOR_A_PACE: usize = 10;
+
+    /// So many pieces of one batch count for the pace: a knot tied for the tenth time says little of
+    /// another that is tied for the first. *Common practice, no source.*
+    const PIECES_FOR_A_PACE: usize = 2;
 
     /// The ties of which there is an entry.
     pub fn ties(&self) -> HashSet<&TieId> {
@@ -100,10 +104,39 @@ impl Ledger {
         })
     }
 
+    /// The entries that make the pace, newest first: of a batch the first pieces alone, which were tied
+    /// as any other knot is.
+    fn for_a_pace(&self) -> Vec<&Entry> {
+        let mut pieces: HashMap<&str, usize> = HashMap::new();
+        let mut entries: Vec<&Entry> = Vec::new();
+        // A batch is counted from its first piece on.
+        for entry in self.entries.iter().rev() {
+            if let Some(series) = &entry.series {
+                let before = pieces.entry(series.as_str()).or_default();
+                *before += 1;
+                if *before > Self::PIECES_FOR_A_PACE {
+                    continue;
+                }
+            }
+            entries.push(entry);
+        }
+        entries.reverse();
+        entries.truncate(Self::TIES_FOR_A_PACE);
+        entries
+    }
+
+    /// Minutes that the tyer logged of a tie.
+    pub fn minutes_of(&self, tie: &TieId) -> Option<f64> {
+        let entry = self.entries.iter().find(|entry| entry.tie == *tie)?;
+        entry.minutes
+    }
+
     /// The tyer's own pace: the median leg of the newest ties, and what all of the work took over
-    /// that; `None` before enough legs were timed.
+    /// that; `None` before enough legs were timed. A tie whose tube stood already says nothing of what
+    /// all of the work takes.
     pub fn pace(&self) -> Option<TyingPace> {
-        let newest = || self.entries.iter().take(Self::TIES_FOR_A_PACE);
+        let counted = self.for_a_pace();
+        let newest = || counted.iter().copied();
         let mut pooled = WorkTime::default();
         for entry in newest() {
             pooled.pool(&entry.work_time);
@@ -118,6 +151,7 @@ impl Ledger {
         let pace = timed.pace(pooled.median_leg()?)?;
         let laying = |counts: Counts| pace.laying_minutes(counts.legs(), counts.fewest_tucks());
         let mut wholes: Vec<f64> = newest()
+            .filter(|entry| !entry.tube_stood)
             .filter_map(|entry| Some(entry.minutes? / laying(entry.counts)))
             .collect();
         wholes.sort_unstable_by(f64::total_cmp);

@@ -5,6 +5,8 @@
 //! told of as a [`ShelfTrouble`]; what was read comes out of a [`ShelfReading`] only where those
 //! are handed on.
 //!
+//! What somebody ordered is kept beside them, as [`Orders`].
+//!
 //! One program at a time works at a tie: [`Shelf::take_up`] gives a [`Held`] that keeps others
 //! off while it lives. A [`Keeper`] saves on a thread of its own, so that no caller waits for
 //! the disk.
@@ -13,6 +15,7 @@
 //! [`Entry`] a tie in the folder `log`; the [`Ledger`] makes corrections and a pace of it. A
 //! [`Photograph`] of it stays where the tyer has it.
 
+mod batch;
 mod bringing_in;
 mod changes;
 mod clock;
@@ -26,6 +29,9 @@ mod keeper;
 mod ledger;
 mod lock;
 mod names;
+mod order_document;
+mod order_id;
+mod orders;
 mod photograph;
 mod presets;
 mod presses;
@@ -43,6 +49,7 @@ mod wild_measure;
 mod work_time;
 mod writing;
 
+pub use batch::Batch;
 pub use bringing_in::{ImportOutcome, Imported};
 pub use changes::Deleted;
 pub use clock::now;
@@ -54,6 +61,11 @@ pub use import_export::{Backup, IfThere, Restored, SettingsToKeep};
 pub use keeper::{Keeper, Kept};
 pub use ledger::{Ledger, Totals};
 pub use lock::Held;
+pub use order_document::{
+    ORDER_VERSION, StoredOrder, order_fields, read_order, read_order_said, write_order,
+};
+pub use order_id::OrderId;
+pub use orders::{KeptOrder, Orders};
 pub use photograph::{MOST_PHOTOGRAPH_BYTES, Photograph, PhotographError};
 pub use presets::{PresetsFile, read_presets, write_presets};
 pub use presses::Presses;

@@ -74,15 +74,35 @@ impl Shelf {
     }
 
     /// Puts a tie on the shelf that is not on it yet and takes it up. Its id is replaced when
-    /// the shelf has a tie of that id.
+    /// the shelf has a tie of that id, and the number of its piece when the batch has one that is as
+    /// new.
     ///
     /// # Errors
     /// [`ShelfError::Unwritable`], or [`ShelfError::File`] when the disk refuses.
     pub fn begin(&self, mut tie: Tie) -> Result<TakenUp, ShelfError> {
         let _changing = self.change();
         tie.touched = self.stamp(tie.touched)?;
+        if let Some(batch) = tie.batch.take() {
+            let newest = self.newest_piece(batch.series())?;
+            let number = batch.number().max(newest.saturating_add(1));
+            tie.batch = Some(batch.numbered(number));
+        }
         let (held, tie) = self.add(tie)?;
         Ok(TakenUp { held, tie })
+    }
+
+    /// The number of the newest piece of a batch on the shelf; 0 when there is none. What is wrong
+    /// with a tie is told by whoever reads it itself.
+    fn newest_piece(&self, series: &str) -> Result<u16, ShelfError> {
+        let ids = Names::in_folder(self.folder())?.ids;
+        let numbers = ids.iter().filter_map(|id| match self.file(id).find() {
+            Ok(files::Found::Whole(tie)) => {
+                let batch = tie.batch.filter(|batch| batch.series() == series)?;
+                Some(batch.number())
+            }
+            _ => None,
+        });
+        Ok(numbers.max().unwrap_or(0))
     }
 
     /// Saves a tie and gives it back as saved, with the time. It is on disk, and the state

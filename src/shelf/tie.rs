@@ -2,13 +2,13 @@
 
 use jiff::Timestamp;
 
-use super::{Presses, TieId, WorkTime, clock};
+use super::{Batch, Presses, TieId, WorkTime, clock};
 use crate::files::Fields;
 use crate::guide::{CordHistory, Place, Plan};
 
 /// The sections of a document that tell of one tie alone, and not of the next one of the same
 /// knot.
-const OWN_SECTIONS: [&str; 2] = ["place", "worked"];
+const OWN_SECTIONS: [&str; 3] = ["batch", "place", "worked"];
 
 /// The longest name that a tie from outside keeps, and that is shown of any, in letters.
 pub const LONGEST_NAME: usize = 120;
@@ -31,6 +31,8 @@ pub struct Tie {
     pub begun: Timestamp,
     /// When it was last saved; [`super::Shelf::save`] sets it.
     pub touched: Timestamp,
+    /// Which piece of a batch it is, when it is one of several.
+    pub batch: Option<Batch>,
     /// The number of the lesson of the course that it is the tie of.
     pub lesson: Option<u16>,
     /// Whether the tyer has put it away: it stays on the shelf and waits no more.
@@ -57,6 +59,7 @@ impl Tie {
             place,
             begun: now,
             touched: now,
+            batch: None,
             lesson: None,
             is_put_away: false,
             work_time: WorkTime::default(),
@@ -83,8 +86,8 @@ impl Tie {
         cut(&mut self.note, LONGEST_NOTE) || name
     }
 
-    /// The same knot, begun again at `start` under another id. What belongs to this tie alone is
-    /// not taken along.
+    /// The same knot, begun again at `start` under another id, as the next piece of a batch unless it is
+    /// a lesson. What belongs to this tie alone is not taken along.
     #[must_use]
     pub fn again(&self, start: Place) -> Self {
         let mut unknown = self.unknown.clone();
@@ -93,6 +96,10 @@ impl Tie {
             name: self.name.clone(),
             note: self.note.clone(),
             lesson: self.lesson,
+            batch: match self.lesson {
+                None => Some(Batch::after(self.batch.as_ref(), &self.id)),
+                Some(_) => None,
+            },
             unknown,
             ..Self::begin(self.plan.clone(), start)
         }

@@ -11,7 +11,7 @@ use serde_json::Value;
 use super::cord_sections::{JoinSection, MeasureSection};
 use super::sections::SetupSections;
 use super::stored_place::StoredPlace;
-use super::{DocumentError, Presses, Tie, TieId, WorkTime};
+use super::{Batch, DocumentError, Presses, Tie, TieId, WorkTime};
 use crate::files::{self, Document, Fields, FormatError};
 use crate::guide::{CordHistory, Plan, Setup};
 use crate::knot::{Hand, Knot, Lattice, Laying, LayingOrder, Side, Weave};
@@ -40,6 +40,11 @@ struct TieDocument {
     touched: Timestamp,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     cords: Vec<String>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    batch: Option<Batch>,
+    /// Whether the tube of this tie stood already when it was begun.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    tube_stood: bool,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     lesson: Option<u16>,
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
@@ -203,6 +208,7 @@ impl TieDocument {
         let plan = Plan::of(laying, self.knot.side, self.knot.hand)
             .with_cord_history(cord_history)
             .with_setup(setup)
+            .with_standing_tube(self.tube_stood)
             .with_cords(self.cords)
             .map_err(|error| {
                 let why = format!(
@@ -219,6 +225,7 @@ impl TieDocument {
             place,
             begun: self.begun,
             touched: self.touched,
+            batch: self.batch,
             lesson: self.lesson,
             is_put_away: self.put_away,
             work_time: self.worked,
@@ -253,6 +260,8 @@ impl From<&Tie> for TieDocument {
             begun: tie.begun,
             touched: tie.touched,
             cords: tie.plan.cords().to_vec(),
+            batch: tie.batch.clone(),
+            tube_stood: tie.plan.tube_stands,
             lesson: tie.lesson,
             put_away: tie.is_put_away,
             worked: tie.work_time.clone(),

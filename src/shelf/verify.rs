@@ -4,24 +4,25 @@ use std::path::{Path, PathBuf};
 
 use super::names::{NamedFile, documents_in};
 use super::verified_file::{DocumentState, VerifiedFile};
-use super::{DocumentError, Entry, PresetsFile, Shelf, ShelfError, Tie};
+use super::{DocumentError, Entry, Orders, PresetsFile, Shelf, ShelfError, Tie};
 use crate::files::{Document, DocumentFile};
 
 impl Shelf {
-    /// Reads every document, the previous copies, the log, and the tubes and cords kept by name
-    /// too, and changes nothing. Sorted by name, the ties first.
+    /// Reads every document, the previous copies, the log, the orders, and the tubes and cords kept by
+    /// name too, and changes nothing. Sorted by name, the ties first.
     ///
     /// # Errors
     /// [`ShelfError::File`] when the folder cannot be read.
     pub fn verify(&self) -> Result<Vec<VerifiedFile>, ShelfError> {
         let mut verified = verify_folder::<Tie>(self.folder())?;
         verified.extend(verify_folder::<Entry>(&self.log_folder())?);
+        verified.extend(Orders::beside(self).verify()?);
         verified.extend(PresetsFile::beside(self).verify());
         Ok(verified)
     }
 }
 
-fn verify_folder<D>(folder: &Path) -> Result<Vec<VerifiedFile>, ShelfError>
+pub(super) fn verify_folder<D>(folder: &Path) -> Result<Vec<VerifiedFile>, ShelfError>
 where
     D: Document<Error = DocumentError>,
 {

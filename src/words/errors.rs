@@ -52,11 +52,14 @@ impl Words {
 
     /// The sentence for names of cords that do not go with the knot.
     pub fn cords_error(&self, error: &CordsError) -> String {
-        let args = fluent_args! {
+        self.text("cords-do-not-go", &self.cords_args(error))
+    }
+
+    pub(super) fn cords_args(&self, error: &CordsError) -> FluentArgs<'static> {
+        fluent_args! {
             "given" => error.given, "strands" => error.strands, "passes" => error.passes,
             "all" => error.strands * error.passes, "example" => self.cords_example(error.strands),
-        };
-        self.text("cords-do-not-go", &args)
+        }
     }
 
     /// The option with a name for each strand.

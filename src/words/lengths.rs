@@ -56,6 +56,11 @@ pub(super) const fn fine(length: Millimetres) -> Length {
     Length::new(length.get(), Rounding::Fine)
 }
 
+/// A place along a stick, in millimetres from its end; it may be none.
+pub(super) const fn along(millimetres: f64) -> Length {
+    Length::new(millimetres, Rounding::Fine)
+}
+
 /// A length that is named as enough, rounded up.
 pub(super) const fn enough(length: Millimetres) -> Length {
     Length::new(length.get(), Rounding::Enough)

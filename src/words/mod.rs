@@ -4,6 +4,7 @@
 //! several sentences, such as a leg with its crossings, is those sentences one after the
 //! other, in the order of the hands.
 
+mod batch;
 mod bench;
 mod channel;
 mod counting;
@@ -20,6 +21,7 @@ mod language;
 mod language_choice;
 mod lengths;
 mod numbers;
+mod order;
 mod paper;
 mod pins;
 mod plan_form;

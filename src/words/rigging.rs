@@ -76,6 +76,21 @@ impl Words {
         things.collect()
     }
 
+    /// A thing of a bag by itself, on one line.
+    pub fn kit_line(&self, thing: &KitItem) -> String {
+        let step = KitStep {
+            number: 1,
+            items: 1,
+            things: Vec::new(),
+        };
+        let (message, args) = of_kit(&step, thing);
+        let Shown { line, notes, .. } = self.show_with(message, &args);
+        match notes.first() {
+            Some(note) => format!("{line} ({note})"),
+            None => line,
+        }
+    }
+
     fn rig_things(&self, step: &RigStep) -> Vec<Shown> {
         let things = step.things.iter().map(|task| {
             let (message, args) = of_task(step, task);

@@ -8,7 +8,7 @@ use super::selectors::Selector;
 use super::{Sentence, Words};
 use crate::bench::{
     BenchError, Give, LengthError, Millimetres, Misfit, Prices, RigError, RoomCure, STANDARD_CORDS,
-    ShapeError, Thread,
+    ShapeError, Thread, Waste,
 };
 use crate::guide::{PresetNameError, Presets, SetupError, SetupField};
 
@@ -120,6 +120,10 @@ impl Words {
             BenchError::Price { given } => self.sentence(
                 "ask-price",
                 &fluent_args! { "given" => given.as_str(), "most" => *Prices::BOUNDS.end() },
+            ),
+            BenchError::Waste { given } => self.sentence(
+                "order-waste",
+                &fluent_args! { "given" => given.as_str(), "most" => *Waste::BOUNDS.end() },
             ),
             // Nothing that a tyer types comes to these.
             BenchError::Correction { .. }

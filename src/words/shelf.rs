@@ -25,7 +25,11 @@ impl Words {
             "state" => tie.status().selector(), "percent" => tie.per_cent(),
             "laid" => tie.progress.laid, "legs" => tie.progress.legs, "days" => tie.days,
         };
-        self.text("shelf-tie-stand", &args)
+        let stand = self.text("shelf-tie-stand", &args);
+        match &tie.tie.batch {
+            Some(batch) => format!("{stand} · {}", self.piece_of_batch(batch)),
+            None => stand,
+        }
     }
 
     /// What is said of a tie when it gets the focus. `number` counts from 1.
@@ -96,6 +100,7 @@ impl Words {
             "logged" => backup.logged, "left" => backup.left_out,
         };
         self.sentence("shelf-backed-up", &args)
+            .then(&self.orders_backed_up(backup.orders))
     }
 
     /// What came from a file, the settings among it or not.
@@ -113,6 +118,7 @@ impl Words {
             "presets" => restored.presets, "settings" => settings_came.selector(),
         };
         self.sentence("shelf-brought-in", &args)
+            .then(&self.orders_came(restored.orders))
     }
 
     /// So many documents are whole.
@@ -243,6 +249,9 @@ impl Words {
             ShelfError::InUse { .. } => self.notice("trouble-in-use", &[]),
             ShelfError::NoSuchTie { id } => {
                 self.notice("shelf-error-no-such-tie", &[("id", id.as_str())])
+            }
+            ShelfError::NoSuchOrder { id } => {
+                self.notice("order-none-of-name", &[("given", id.as_str())])
             }
             ShelfError::NotAnId(TieIdError { given }) => {
                 self.notice("shelf-error-not-an-id", &[("given", given)])

@@ -3,11 +3,13 @@
 
 use std::fs;
 
+use marlinspeak::bench::Correction;
 use marlinspeak::files::{FormatError, Reading, Teller};
+use marlinspeak::guide::Presets;
 use marlinspeak::settings::{read_settings, salvage_settings, write_settings};
 use marlinspeak::shelf::{
-    DocumentError, IfThere, Shelf, ShelfTrouble, read_entry, read_presets, read_tie, write_entry,
-    write_presets, write_tie,
+    DocumentError, IfThere, Shelf, ShelfTrouble, read_entry, read_order, read_order_said,
+    read_presets, read_tie, write_entry, write_order, write_presets, write_tie,
 };
 
 /// A tie.
@@ -42,6 +44,21 @@ pub fn presets(document: &[u8]) {
     if let Ok(presets) = read_presets(document) {
         match write_presets(&presets) {
             Ok(written) => assert_eq!(read_presets(&written), Ok(presets)),
+            Err(DocumentError::Format(FormatError::NotTheSame)) => {}
+            Err(error) => assert!(is_too_large(&error), "{error}"),
+        }
+    }
+}
+
+/// An order, as it is kept and as it is handed over.
+pub fn order(document: &[u8]) {
+    for read in [read_order(document), read_order_said(document)] {
+        let Ok(stored) = read else { continue };
+        // Whatever was said, there is an answer or a reason why there is none.
+        let nothing = Presets::default();
+        let _ = stored.order.read(&nothing, |_, _| Correction::default());
+        match write_order(&stored) {
+            Ok(written) => assert_eq!(read_order(&written), Ok(stored)),
             Err(DocumentError::Format(FormatError::NotTheSame)) => {}
             Err(error) => assert!(is_too_large(&error), "{error}"),
         }

@@ -2,6 +2,7 @@
 //! for each thing that can be wrong, tubes and cords kept by name.
 
 mod kept;
+mod order;
 mod sentences;
 mod steps;
 

@@ -179,7 +179,7 @@ fn a_backup_cut_short_gives_back_its_whole_lines() {
         "",
         "{}",
         "[1]",
-        "{\"marlinspeak\":\"backup\",\"version\":2,\"ties\":0}",
+        "{\"marlinspeak\":\"backup\",\"version\":3,\"ties\":0}",
     ] {
         fs::write(&file, head).unwrap();
         assert!(

@@ -11,6 +11,7 @@ mod handover;
 mod keeper;
 mod log;
 mod order;
+mod orders;
 mod rack;
 mod schema;
 #[path = "../support/told_of.rs"]

@@ -111,6 +111,7 @@ impl Context {
                 Effect::Keep(tie) => self.services.keep(*tie),
                 Effect::PutAway(held) => self.services.put_away(held),
                 Effect::OpenSettings => go = Some(Go::settings()),
+                Effect::BeginNext(tie) => go = Some(Go::Begin(tie)),
                 Effect::OpenLog(tie) => go = Some(Go::Log(tie)),
                 Effect::Leave => go = Some(Go::start()),
             }

@@ -11,6 +11,7 @@ macro_rules! for_each_screen {
             Glossary(glossary, ()),
             Count(count, ()),
             Shelf(shelf, ()),
+            Order(order, ()),
             Log(log, Box<crate::shelf::Entry>),
             Paper(paper, Box<crate::app::screens::paper::TieOnPaper>),
             Settings(settings, Option<crate::words::Spoken>),

@@ -314,6 +314,12 @@ impl<W: Write> TerminalDriver<W> {
                     }
                 }
             }
+            Effect::BeginNext(tie) => {
+                // The one that is done goes to disk first: its time counts.
+                self.flush(MOMENT);
+                let in_hand = InHand::new(self.services.shelf.as_ref(), *tie);
+                self.session.take_in_hand(in_hand, now);
+            }
             Effect::Leave => self.end = Some(End::Left),
         }
         Ok(())

@@ -1,6 +1,7 @@
 //! `marlinspeak tie`: the whole guided job in a terminal, a line a step, for Braille lines,
 //! screen readers and rooms without a desktop.
 
+mod batch;
 mod driver;
 mod input;
 mod keyboard;
@@ -27,6 +28,7 @@ use crate::settings::{Settings, SettingsFile};
 use crate::shelf::{self, Keeper, Shelf, ShelfError, ShelfReading, Tie};
 use crate::voice::{CuePlayer, Mute, Speaker, SystemVoice, VoiceError, VoiceEvent};
 use crate::words::{Detail, Words};
+use batch::Wanted;
 pub use driver::{TerminalDriver, TieLeft};
 pub use input::TerminalEvent;
 use keyboard::RawMode;
@@ -48,6 +50,26 @@ pub(super) struct TieOptions {
         help = "help-lesson"
     )]
     lesson: Option<String>,
+    #[arg(
+        long,
+        value_name = "N",
+        allow_hyphen_values = true,
+        help = "help-tie-pieces"
+    )]
+    pieces: Option<String>,
+    #[arg(
+        long = "from-order",
+        value_name = "value-order",
+        help = "help-tie-order"
+    )]
+    order: Option<String>,
+    #[arg(
+        long,
+        value_name = "N",
+        allow_hyphen_values = true,
+        help = "help-tie-piece"
+    )]
+    piece: Option<String>,
     #[arg(long, value_name = "round|pass", help = "help-checks")]
     checks: Option<String>,
     #[arg(long, help = "help-speech")]
@@ -75,13 +97,19 @@ pub(super) fn run(
         at_once: at_once(asked.at_once.as_deref(), &words)?,
         checks: checks(asked.checks.as_deref(), &words)?,
     };
-    let tie = named(asked, &words)?;
-    let facts = tie.as_ref().map(|tie| {
-        let script = Script::new(tie.plan.clone(), AtOnce::default());
-        words.choice(&script)
-    });
-    let (tell, events) = mpsc::channel();
     let opened = Shelf::default_dir().and_then(Shelf::open);
+    let tie = match batch::from_order(asked, &opened, &words)? {
+        Some(tie) => Some(tie),
+        None => named(asked, &words)?.map(Wanted::Begin),
+    };
+    let facts = match &tie {
+        Some(Wanted::Begin(tie)) => {
+            let script = Script::new(tie.plan.clone(), AtOnce::default());
+            Some(words.choice(&script))
+        }
+        _ => None,
+    };
+    let (tell, events) = mpsc::channel();
     let in_hand = taken(&opened, tie, &words)?;
     let (services, settings) = start_services(opened, asked.speech, &tell);
     let raw_mode = io::stdin().is_terminal().then(RawMode::begin).flatten();
@@ -129,9 +157,16 @@ fn is_gone(fault: &io::Error) -> bool {
     fault.kind() == ErrorKind::BrokenPipe
 }
 
+impl TieOptions {
+    fn names_knot(&self) -> bool {
+        !self.knot.is_empty() || !self.setup.is_empty()
+    }
+}
+
 /// The tie that the options name, if they name one.
 fn named(asked: &TieOptions, words: &Words) -> Result<Option<Tie>, Complaint> {
-    let names_knot = !asked.knot.is_empty() || !asked.setup.is_empty();
+    let names_knot = asked.names_knot();
+    let batch = batch::asked_for(asked, words)?;
     match &asked.lesson {
         Some(_) if names_knot => Err(Complaint::input(words.plainly("tie-lesson-or-knot", &[]))),
         Some(given) => {
@@ -150,7 +185,9 @@ fn named(asked: &TieOptions, words: &Words) -> Result<Option<Tie>, Complaint> {
         }
         None if names_knot => {
             let plan = asked.setup.equip(asked.knot.plan(words)?, words)?;
-            Ok(Some(new_tie(&plan)))
+            let mut tie = new_tie(&plan);
+            tie.batch = batch;
+            Ok(Some(tie))
         }
         None => Ok(None),
     }
@@ -160,13 +197,19 @@ fn named(asked: &TieOptions, words: &Words) -> Result<Option<Tie>, Complaint> {
 /// shelf a tie can still be begun, as in the window.
 fn taken(
     opened: &Result<Shelf, ShelfError>,
-    named: Option<Tie>,
+    named: Option<Wanted>,
     words: &Words,
 ) -> Result<ShelfReading<InHand>, Complaint> {
     let shelf = match (opened, named) {
-        (opened, Some(tie)) => return Ok(InHand::new(opened.as_ref().ok(), tie)),
+        (opened, Some(Wanted::Begin(tie))) => {
+            return Ok(InHand::new(opened.as_ref().ok(), tie));
+        }
+        (Ok(shelf), Some(Wanted::TakeUp(id))) => {
+            let taken = InHand::taken_up(shelf, &id, false);
+            return taken.map_err(|error| refused(&error, words));
+        }
         (Ok(shelf), None) => shelf,
-        (Err(error), None) => return Err(refused(error, words)),
+        (Err(error), _) => return Err(refused(error, words)),
     };
     let refused = |error: ShelfError| refused(&error, words);
     let waiting = inventory(shelf, None, shelf::now()).map_err(refused)?;

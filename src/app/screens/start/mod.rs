@@ -96,6 +96,8 @@ enum Action {
     TakeUp(TieId),
     /// Go to the shelf.
     Shelf,
+    /// Go to the orders.
+    Orders,
     /// Go to the course for beginners.
     Course,
     /// Go to the words of the trade.
@@ -221,6 +223,7 @@ impl ScreenPage for State {
         let places = [
             ("p", "key-plan"),
             ("s", "key-shelf"),
+            ("o", "key-orders"),
             ("c", "key-course"),
             ("g", "key-glossary"),
             ("k", "key-count"),
@@ -283,6 +286,7 @@ impl State {
             Action::First(tie) => Go::Begin(tie).into(),
             Action::TakeUp(id) => Go::TakeUp(id).into(),
             Action::Shelf => Go::To(Route::Shelf(())).into(),
+            Action::Orders => Go::To(Route::Order(())).into(),
             Action::Course => Go::To(Route::Course(())).into(),
             Action::Glossary => Go::To(Route::Glossary(())).into(),
             Action::Count => Go::To(Route::Count(())).into(),

@@ -143,6 +143,8 @@ impl ScreenPage for State {
         let now = context.session.walk().map_or(Keys::Steps, Walk::keys);
         let (next, back, wrong) = match now {
             Keys::Steps | Keys::Done => ("key-next", "key-back", "key-wrong"),
+            Keys::PieceDone => ("key-next-piece", "key-back", "key-wrong"),
+            Keys::Standing => ("key-yes", "key-no", "key-wrong"),
             Keys::Wrong => ("key-take-back", "key-find-place", "key-leave-as-is"),
             Keys::TakingBack => ("key-one-more-back", "key-lay-again", "key-leave-as-is"),
             Keys::Searching => ("key-yes", "key-no", "key-leave-as-is"),
@@ -181,7 +183,9 @@ impl ScreenPage for State {
             KeyHint::new(KeyGroup::Here, "c", "key-cord"),
             KeyHint::new(KeyGroup::Here, "j", "key-join"),
         ];
-        own.into_iter().chain(MORE).collect()
+        let log = KeyHint::new(KeyGroup::Steps, "l", "key-write-log");
+        let log = (now == Keys::PieceDone).then_some(log);
+        own.into_iter().chain(log).chain(MORE).collect()
     }
 
     fn close(self, context: &mut Context) {

@@ -1,0 +1,158 @@
+# Pedidos: varias piezas para un cliente o varios nudos en un palo; qué comprar, qué meter en la bolsa,
+# cuánto se tarda.
+
+order-heading = { $named ->
+        [yes] { $name }: { $count ->
+            [one] 1 nudo por tejer
+           *[other] { $count } nudos por tejer
+        }
+       *[no] { $count ->
+            [one] 1 nudo por tejer
+           *[other] { $count } nudos por tejer
+        }
+    }.
+order-piece = { $count ->
+        [one] 1 pieza
+       *[other] { $count } piezas
+    }{ $named ->
+        [yes] , { $name }
+       *[no] { "" }
+    }: { $knot }, { $width } de ancho; { $count ->
+        [one] lleva
+       *[other] cada una lleva
+    } { $length } de cabo y más o menos { $time }.
+order-piece-tied = { $tied } de { $count } hechas.
+order-to-buy = Para comprar:
+order-cord = { $name ->
+        [none] Cabo
+       *[other] { $name }
+    }, { $diameter } de grueso: { $length }{ $spools ->
+        [0] { "" }
+        [one] , 1 bobina de { $spool }
+       *[other] , { $spools } bobinas de { $spool }
+    }
+order-cord-cut = { $pieces ->
+        [one] 1 trozo
+       *[other] { $pieces } trozos
+    } de { $length }
+order-cord-spool-short = Una bobina de { $spool } es demasiado corta para un trozo de { $length }: usa bobinas más largas o nombra un cabo para cada pasada, y los trozos serán más cortos.
+order-bag = En la bolsa, para todo:
+order-stick = A lo largo del palo de { $length }, desde su extremo:
+order-stick-place = { $number }. { $named ->
+        [yes] { $name }: de { $from } a { $to }
+       *[no] de { $from } a { $to }
+    }
+order-stick-left = Detrás del último nudo quedan libres { $left }.
+order-stick-short = Los nudos y los huecos miden { $left } de más para el palo de { $length }: deja huecos más pequeños, pon menos nudos o toma un palo más largo.
+order-time = Todo junto lleva más o menos { $time } { $pace ->
+        [own] a tu ritmo
+       *[usual] a un ritmo corriente
+    }{ $cost ->
+        [none] .
+       *[other] , y cuesta { $cost }.
+    }
+
+order-in-piece = Pieza { $number }{ $named ->
+        [yes] , «{ $name }»
+       *[no] { "" }
+    }:
+order-no-pieces = El pedido no tiene piezas: añade una, con ramales, senos, cabo y tubo.
+order-too-many = Un pedido tiene { $most } piezas como mucho y este tiene { $given }: haz dos pedidos.
+order-count = Cuántas de una pieza es un número entero de 1 a { $most } y «{ $given }» no lo es: da uno, por ejemplo 10.
+order-length = { $asking ->
+        [gap] El hueco delante del nudo
+        [stick] El largo del palo
+       *[spool] El cabo de una bobina
+    } no puede ser «{ $given }»: { $fault ->
+        [unit] no se conoce la unidad; usa mm, cm, m, in o ft
+        [comma] se puede leer de dos maneras; escríbelo con un punto o sin la coma
+        [fraction] es una fracción sin unidad; escribe in detrás si son pulgadas
+        [nought] tiene que ser más que cero
+        [range] tiene que estar entre 0,01 mm y 100 m
+       *[unreadable] da un número con mm, cm, m, in o ft
+    }, por ejemplo { $asking ->
+        [gap] 20mm
+        [stick] 1m
+       *[spool] 20m
+    }.
+order-waste = La merma es un número de 0 a { $most } por ciento y «{ $given }» no lo es: da uno, por ejemplo 5.
+order-field-unknown = { $piece ->
+        [0] El pedido
+       *[other] La pieza { $piece }
+    } tiene «{ $given }», que no significa nada: usa { $known }.
+order-none-of-name = No hay ningún pedido «{ $given }»: «marlinspeak order list» nombra los que hay.
+order-piece-none = El pedido no tiene la pieza { $given }: tiene { $known }.
+
+order-kept = Guardado como { $id }.
+order-deleted = El pedido { $id } está borrado; «marlinspeak order undo { $id }» lo recupera.
+order-undone = El pedido { $id } está de vuelta.
+orders-none = No hay pedidos guardados en { $folder }.
+orders-backed-up = { $orders ->
+        [0] { "" }
+        [one] También está 1 pedido.
+       *[other] También están { $orders } pedidos.
+    }
+orders-came = { $orders ->
+        [0] { "" }
+        [one] También ha llegado 1 pedido.
+       *[other] También han llegado { $orders } pedidos.
+    }
+
+## The screen
+
+orders-heading = { $orders ->
+        [0] Aún no hay pedidos
+        [one] 1 pedido
+       *[other] { $orders } pedidos
+    }.
+orders-empty = Un pedido es una lista de nudos para un cliente o en un palo, con lo que hay que comprar. Pulsa N para empezar uno.
+order-keys-list = N empieza un pedido, siguiente abre el que toca, B en su página teje de él.
+order-keys-order = Siguiente cambia una línea o abre una pieza, A añade una pieza, B teje la que sigue.
+order-keys-piece = Siguiente cambia una línea, B teje la que sigue.
+order-piece-heading = Pieza { $number }{ $named ->
+        [yes] , { $name }
+       *[no] { "" }
+    }.
+order-label = { $field ->
+        [name] Nombre del pedido
+        [stick] Largo del palo en que van todos
+        [spool] Cabo de una bobina
+        [waste] Merma en por ciento
+        [piece-name] Nombre
+        [count] Cuántas
+        [leads] Ramales
+        [bights] Senos
+        [passes] Pasadas
+        [weave] Trama
+        [cord] Cabo
+        [tube] Tubo
+        [rows] Agujeros de cada fila de un anillo
+        [object] Grueso del objeto
+        [cover] Largo que se va a cubrir
+       *[gap] Hueco delante en el palo
+    }
+order-entry = { $label }: { $filled ->
+        [yes] { $value }
+       *[no] sin decir
+    }
+order-is-deleted = Borrado. U lo recupera.
+order-is-back = Está de vuelta.
+order-piece-done = De esta pieza están hechas todas.
+order-nothing-deleted = No hay nada borrado que pueda volver.
+key-orders = pedidos
+key-new-order = pedido nuevo
+key-add-piece = añadir una pieza
+key-tie-next-piece = tejer la que sigue
+key-open-or-change = abrir o cambiar
+
+help-orders = Varias piezas a la vez: qué comprar, qué meter en la bolsa, horas, precio; guardado mientras las tejes
+help-order-list = Nombrar los pedidos guardados, los más nuevos primero
+help-order-show = Decir en qué queda un pedido
+help-order-plan = Decir en qué queda el pedido de un archivo, sin guardar nada
+help-order-keep = Guardar el pedido de un archivo, o ponerlo en el lugar de uno guardado
+help-order-delete = Borrar un pedido
+help-order-undo = Recuperar un pedido borrado
+help-order-name = El pedido, como lo nombra «order list»
+help-order-file = El pedido como documento JSON, o - para la entrada estándar
+help-order-as = El pedido que le deja su sitio
+value-order = PEDIDO

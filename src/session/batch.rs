@@ -1,0 +1,205 @@
+//! Several of the same: which piece a tie is, how long the pieces took, and which comes next.
+
+use super::tie_in_hand::TieInHand;
+use crate::bench::{BatchPace, PieceTime};
+use crate::guide::{AtOnce, PieceRead, Script};
+use crate::shelf::{Batch, Ledger, OrderId, Shelved, Tie, TieId, TieStatus, WorkTime};
+use crate::words::{Sentence, Words};
+
+/// How long the finished pieces of a batch took, but for one of them. What the tyer logged comes
+/// before what was measured; a piece that was pressed through and not tied does not count.
+pub(super) fn pace_of(ties: &[Tie], ledger: &Ledger, series: &str, except: &TieId) -> BatchPace {
+    let mut pieces: Vec<(u16, PieceTime)> = ties
+        .iter()
+        .filter(|tie| tie.id() != except)
+        .filter_map(|tie| {
+            let batch = tie.batch.as_ref();
+            // The tie that the second piece was begun from is the first one.
+            let number = match batch {
+                Some(batch) if batch.series() == series => batch.number(),
+                None if tie.id().as_str() == series => 1,
+                _ => return None,
+            };
+            is_done(tie).then_some(())?;
+            Some((number, time_of(tie, ledger.minutes_of(tie.id()))?))
+        })
+        .collect();
+    pieces.sort_by_key(|(number, _)| *number);
+    BatchPace::new(pieces.into_iter().map(|(_, time)| time).collect())
+}
+
+/// How long a finished piece took.
+fn time_of(tie: &Tie, logged: Option<f64>) -> Option<PieceTime> {
+    let seconds = tie.work_time.seconds();
+    let quickest = WorkTime::QUICKEST_LEG * f64::from(tie.plan.laying().legs());
+    let measured = (seconds >= quickest).then_some(seconds / 60.0);
+    Some(PieceTime {
+        minutes: logged.or(measured)?,
+        tube_stood: tie.plan.tube_stands,
+    })
+}
+
+fn is_done(tie: &Tie) -> bool {
+    let script = Script::new(tie.plan.clone(), AtOnce::default());
+    script.settle(tie.place) == script.last()
+}
+
+/// How many of a piece of an order are tied.
+///
+/// ```
+/// use marlinspeak::bench::Correction;
+/// use marlinspeak::guide::{Order, PieceField, Presets, SetupField};
+/// use marlinspeak::session::{NextOfOrder, next_of_order, tied};
+/// use marlinspeak::shelf::OrderId;
+///
+/// let mut order = Order::default();
+/// let rope = order.add();
+/// for (field, text) in [
+///     (PieceField::Leads, "3"),
+///     (PieceField::Bights, "5"),
+///     (PieceField::Setup(SetupField::Cord), "3mm"),
+///     (PieceField::Setup(SetupField::Tube), "45mm"),
+/// ] {
+///     rope.say(field, text);
+/// }
+/// let read = order.read(&Presets::default(), |_, _| Correction::default())?;
+/// let id = OrderId::parse("bellrope").unwrap();
+/// // Nothing of it is tied or begun.
+/// assert_eq!(tied(&[], &id, &read.pieces[0]), 0);
+/// assert!(matches!(next_of_order(&[], &id, &read.pieces[0]), NextOfOrder::Begin(_)));
+/// # Ok::<(), marlinspeak::guide::OrderError>(())
+/// ```
+pub fn tied(ties: &[Tie], order: &OrderId, piece: &PieceRead) -> u16 {
+    let tied = pieces_of(ties, order, piece).filter(|tie| is_done(tie));
+    u16::try_from(tied.count()).unwrap_or(u16::MAX)
+}
+
+fn pieces_of<'a>(
+    ties: &'a [Tie],
+    order: &OrderId,
+    piece: &'a PieceRead,
+) -> impl Iterator<Item = &'a Tie> {
+    let series = Batch::series_of(order, piece.number);
+    ties.iter().filter(move |tie| {
+        let batch = tie.batch.as_ref();
+        // A number may be given again when its piece has gone: the knot tells them apart.
+        batch.is_some_and(|batch| batch.series() == series)
+            && tie.plan.laying() == piece.plan.laying()
+    })
+}
+
+/// What comes next of a piece of an order.
+///
+/// ```
+/// use marlinspeak::bench::Correction;
+/// use marlinspeak::guide::{Order, PieceField, Presets, SetupField};
+/// use marlinspeak::session::{NextOfOrder, next_of_order, tied};
+/// use marlinspeak::shelf::OrderId;
+///
+/// let mut order = Order::default();
+/// let rope = order.add();
+/// for (field, text) in [
+///     (PieceField::Leads, "3"),
+///     (PieceField::Bights, "5"),
+///     (PieceField::Setup(SetupField::Cord), "3mm"),
+///     (PieceField::Setup(SetupField::Tube), "45mm"),
+/// ] {
+///     rope.say(field, text);
+/// }
+/// let read = order.read(&Presets::default(), |_, _| Correction::default())?;
+/// let id = OrderId::parse("bellrope").unwrap();
+/// // Nothing of it is tied or begun.
+/// assert_eq!(tied(&[], &id, &read.pieces[0]), 0);
+/// assert!(matches!(next_of_order(&[], &id, &read.pieces[0]), NextOfOrder::Begin(_)));
+/// # Ok::<(), marlinspeak::guide::OrderError>(())
+/// ```
+#[derive(Debug)]
+pub enum NextOfOrder {
+    /// One is begun and waits.
+    TakeUp(TieId),
+    /// One is to be begun.
+    Begin(Box<Tie>),
+    /// All are tied.
+    AllTied,
+}
+
+/// What comes next of a piece of an order, by the ties on the shelf.
+///
+/// ```
+/// use marlinspeak::bench::Correction;
+/// use marlinspeak::guide::{Order, PieceField, Presets, SetupField};
+/// use marlinspeak::session::{NextOfOrder, next_of_order, tied};
+/// use marlinspeak::shelf::OrderId;
+///
+/// let mut order = Order::default();
+/// let rope = order.add();
+/// for (field, text) in [
+///     (PieceField::Leads, "3"),
+///     (PieceField::Bights, "5"),
+///     (PieceField::Setup(SetupField::Cord), "3mm"),
+///     (PieceField::Setup(SetupField::Tube), "45mm"),
+/// ] {
+///     rope.say(field, text);
+/// }
+/// let read = order.read(&Presets::default(), |_, _| Correction::default())?;
+/// let id = OrderId::parse("bellrope").unwrap();
+/// // Nothing of it is tied or begun.
+/// assert_eq!(tied(&[], &id, &read.pieces[0]), 0);
+/// assert!(matches!(next_of_order(&[], &id, &read.pieces[0]), NextOfOrder::Begin(_)));
+/// # Ok::<(), marlinspeak::guide::OrderError>(())
+/// ```
+pub fn next_of_order(ties: &[Tie], order: &OrderId, piece: &PieceRead) -> NextOfOrder {
+    let now = crate::shelf::now();
+    let begun: Vec<Shelved> = pieces_of(ties, order, piece)
+        .map(|tie| Shelved::new(tie.clone(), now, false))
+        .collect();
+    let waiting = begun
+        .iter()
+        .find(|shelved| shelved.status() == TieStatus::Waiting);
+    if let Some(waiting) = waiting {
+        return NextOfOrder::TakeUp(waiting.tie.id().clone());
+    }
+    if tied(ties, order, piece) >= piece.count {
+        return NextOfOrder::AllTied;
+    }
+    let newest = begun
+        .iter()
+        .filter_map(|shelved| shelved.tie.batch.as_ref())
+        .max_by_key(|batch| batch.number());
+    let stands = newest.and_then(|batch| batch.tube_stands);
+    let plan = piece.plan.clone();
+    let plan = plan.with_standing_tube(stands == Some(true));
+    let first = Script::new(plan.clone(), AtOnce::default()).first();
+    let mut tie = Tie::begin(plan, first);
+    piece.name.clone_into(&mut tie.name);
+    let mut batch = Batch::of_order(order, piece.number, piece.count);
+    batch.tube_stands = stands;
+    tie.batch = Some(batch);
+    NextOfOrder::Begin(Box::new(tie))
+}
+
+impl TieInHand {
+    /// The next piece of the batch, when this one is done and one is to follow.
+    pub fn next_piece(&self) -> Option<Tie> {
+        let tie = self.tie();
+        let is_due = self.may_be_logged() && tie.batch.as_ref().is_some_and(Batch::has_next);
+        is_due.then(|| {
+            let first = Script::new(tie.plan.clone(), AtOnce::default()).first();
+            tie.again(first)
+        })
+    }
+
+    /// What is said when a piece of a batch is done: how long it took, the mean, what the next
+    /// takes. Nothing for a tie that is none of several.
+    pub(super) fn piece_done(&self, words: &Words) -> Option<Sentence> {
+        let tie = self.tie();
+        let batch = tie.batch.as_ref()?;
+        let mut pace = self.series().clone();
+        let own = time_of(tie, None);
+        if let Some(own) = own {
+            pace.add(own);
+        }
+        let minutes = own.map(|own| own.minutes);
+        Some(words.piece_done(batch, minutes, &pace))
+    }
+}

@@ -1,0 +1,499 @@
+//! The orders as a face shows them: a list of them, one of them, a piece of it; worked by presses.
+
+use super::batch::NextOfOrder;
+use super::order_jobs::{OpenOrder, OrderChange, OrderJob, OrderOutcome, OrderReport, OrderStock};
+use crate::guide::{OrderEntry, OrderField, OrderPiece, PieceField, SetupField};
+use crate::pedal::{Intent, Press};
+use crate::shelf::{OrderId, ShelfError, Tie, TieId};
+use crate::words::{Sentence, Spoken, Words};
+
+/// A line of the page.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Row {
+    /// An order, by its place.
+    Order(usize),
+    /// A field.
+    Entry(OrderEntry),
+    /// A piece, by its number.
+    Piece(u16),
+    /// A line of what the order comes to, by its place.
+    Told(usize),
+}
+
+/// What is asked of a piece on its page; the rarer fields are said in the JSON form.
+const ASKED: [PieceField; 12] = [
+    PieceField::Name,
+    PieceField::Count,
+    PieceField::Leads,
+    PieceField::Bights,
+    PieceField::Passes,
+    PieceField::Weave,
+    PieceField::Setup(SetupField::Cord),
+    PieceField::Setup(SetupField::Tube),
+    PieceField::Setup(SetupField::Rows),
+    PieceField::Setup(SetupField::Object),
+    PieceField::Setup(SetupField::Cover),
+    PieceField::Gap,
+];
+
+/// The orders, and where in them the tyer is.
+///
+/// ```
+/// use marlinspeak::pedal::{Intent, Press};
+/// use marlinspeak::session::{OrderAction, OrderBook};
+/// use marlinspeak::words::Words;
+///
+/// let (mut book, words) = (OrderBook::default(), Words::english());
+/// assert!(book.is_empty());
+/// let action = book.press(&Press::default(), Some(Intent::Leave), &words);
+/// assert!(matches!(action, OrderAction::Leave));
+/// ```
+#[derive(Debug, Default)]
+pub struct OrderBook {
+    stock: OrderStock,
+    /// The piece whose page it is.
+    piece: Option<u16>,
+    focus: usize,
+    /// The field that is typed into, and what stands there.
+    typing: Option<(OrderEntry, String)>,
+    /// Whether the page was said since the book was opened.
+    is_said: bool,
+    /// A piece was asked for: its page opens when it is there.
+    is_adding: bool,
+    /// What the last job came to.
+    report: Option<Sentence>,
+    /// What was deleted last, an order or a piece of the open one.
+    deleted: Option<OrderId>,
+    removed: Option<(OrderId, OrderPiece)>,
+}
+
+/// What a press comes to.
+///
+/// ```
+/// use marlinspeak::pedal::{Intent, Press};
+/// use marlinspeak::session::{OrderAction, OrderBook};
+/// use marlinspeak::words::Words;
+///
+/// let (mut book, words) = (OrderBook::default(), Words::english());
+/// assert!(book.is_empty());
+/// let action = book.press(&Press::default(), Some(Intent::Leave), &words);
+/// assert!(matches!(action, OrderAction::Leave));
+/// ```
+#[derive(Debug)]
+pub enum OrderAction {
+    /// Nothing.
+    None,
+    /// Say this.
+    Say(Spoken),
+    /// Say this and put the focus of the window on the line.
+    Ask(Spoken),
+    /// Have this done on the disk.
+    Do(OrderJob),
+    /// Begin a tie.
+    Begin(Box<Tie>),
+    /// Take a tie up.
+    TakeUp(TieId),
+    /// Go back to the start screen.
+    Leave,
+}
+
+impl OrderBook {
+    /// The job that opens it.
+    pub const fn opening() -> OrderJob {
+        OrderJob::Look(None)
+    }
+
+    /// What is typed into the line, when one is open.
+    pub fn typed(&self) -> Option<&str> {
+        self.typing.as_ref().map(|(_, text)| text.as_str())
+    }
+
+    /// The line was changed.
+    pub fn type_in(&mut self, text: String) {
+        if let Some((_, typed)) = &mut self.typing {
+            *typed = text;
+        }
+    }
+
+    /// The label of the line that is typed into.
+    pub fn asked(&self, words: &Words) -> Option<Sentence> {
+        let (entry, _) = self.typing.as_ref()?;
+        Some(words.order_label(*entry))
+    }
+
+    /// What the last job came to.
+    pub const fn report(&self) -> Option<&Sentence> {
+        self.report.as_ref()
+    }
+
+    /// The line in the focus, by its place.
+    pub const fn focus(&self) -> usize {
+        self.focus
+    }
+
+    /// Whether an order is open, and whether a piece of it is.
+    pub const fn depth(&self) -> (bool, bool) {
+        (self.stock.open.is_some(), self.piece.is_some())
+    }
+
+    /// Whether there is anything in the list.
+    pub fn is_empty(&self) -> bool {
+        self.stock.orders.is_empty()
+    }
+
+    /// The heading of the page.
+    pub fn heading(&self, words: &Words) -> Sentence {
+        match (&self.stock.open, self.piece) {
+            (None, _) => words.order_list_heading(self.stock.orders.len()),
+            (Some(open), None) => {
+                words.order_heading(&open.kept.order.name, open.kept.order.count())
+            }
+            (Some(open), Some(number)) => {
+                let name = piece(open, number).map_or("", |piece| piece.text(PieceField::Name));
+                words.order_piece_heading(number, name)
+            }
+        }
+    }
+
+    /// Every line of the page.
+    pub fn lines(&self, words: &Words) -> Vec<Sentence> {
+        let told = self.told(words);
+        self.rows(told.len())
+            .into_iter()
+            .map(|row| self.line(row, &told, words))
+            .collect()
+    }
+
+    /// What the open order comes to, or why nobody can tell, a line each.
+    fn told(&self, words: &Words) -> Vec<Sentence> {
+        match (&self.stock.open, self.piece) {
+            (Some(open), None) => match &open.answer {
+                Ok(answer) => words.order_told(answer),
+                Err(error) => vec![words.order_error(error)],
+            },
+            // On the page of a piece only what is wrong with it.
+            (Some(open), Some(_)) => match &open.answer {
+                Ok(_) => Vec::new(),
+                Err(error) => vec![words.order_error(error)],
+            },
+            (None, _) => Vec::new(),
+        }
+    }
+
+    fn rows(&self, told: usize) -> Vec<Row> {
+        let told = (0..told).map(Row::Told);
+        match (&self.stock.open, self.piece) {
+            (None, _) => (0..self.stock.orders.len()).map(Row::Order).collect(),
+            (Some(open), None) => {
+                let field = |field| Row::Entry(OrderEntry::Of(field));
+                let pieces = open.kept.order.pieces.iter();
+                [field(OrderField::Name)]
+                    .into_iter()
+                    .chain(pieces.map(|piece| Row::Piece(piece.number)))
+                    .chain([OrderField::Stick, OrderField::Spool, OrderField::Waste].map(field))
+                    .chain(told)
+                    .collect()
+            }
+            (Some(_), Some(number)) => {
+                let entry = |field| Row::Entry(OrderEntry::Piece(number, field));
+                ASKED.into_iter().map(entry).chain(told).collect()
+            }
+        }
+    }
+
+    fn line(&self, row: Row, told: &[Sentence], words: &Words) -> Sentence {
+        match row {
+            Row::Order(at) => self
+                .stock
+                .orders
+                .get(at)
+                .map_or_else(Sentence::default, |kept| {
+                    words.order_heading(&kept.order.name, kept.order.count())
+                }),
+            Row::Entry(entry) => words.order_entry(entry, &self.text_of(entry)),
+            Row::Piece(number) => self.piece_line(number, words),
+            Row::Told(at) => told.get(at).cloned().unwrap_or_default(),
+        }
+    }
+
+    fn piece_line(&self, number: u16, words: &Words) -> Sentence {
+        let Some(open) = &self.stock.open else {
+            return Sentence::default();
+        };
+        let answers = open.answer.iter().flat_map(|answer| &answer.pieces);
+        let answered = answers.zip(&open.tied);
+        match answered
+            .into_iter()
+            .find(|(one, _)| one.piece.number == number)
+        {
+            Some((answer, tied)) => words.order_piece_now(answer, *tied),
+            None => {
+                let name = piece(open, number).map_or("", |piece| piece.text(PieceField::Name));
+                words.order_piece_heading(number, name)
+            }
+        }
+    }
+
+    fn text_of(&self, entry: OrderEntry) -> String {
+        let Some(open) = &self.stock.open else {
+            return String::new();
+        };
+        let order = &open.kept.order;
+        match entry {
+            OrderEntry::Of(OrderField::Name) => order.name.clone(),
+            OrderEntry::Of(OrderField::Stick) => order.stick.clone(),
+            OrderEntry::Of(OrderField::Spool) => order.spool.clone(),
+            OrderEntry::Of(OrderField::Waste) => order.waste.clone(),
+            OrderEntry::Piece(number, field) => {
+                piece(open, number).map_or_else(String::new, |piece| piece.text(field).to_owned())
+            }
+        }
+    }
+
+    fn row(&self, words: &Words) -> Option<Row> {
+        let rows = self.rows(self.told(words).len());
+        rows.get(self.focus).copied()
+    }
+
+    /// The line in the focus, as it is said.
+    pub fn say_here(&self, words: &Words) -> Spoken {
+        let line = self.lines(words).into_iter().nth(self.focus);
+        line.map(Spoken::from).unwrap_or_default()
+    }
+
+    /// The page, as it is said when it comes up.
+    pub fn say_page(&self, words: &Words) -> Spoken {
+        let keys = match self.depth() {
+            (false, _) => "order-keys-list",
+            (true, false) => "order-keys-order",
+            (true, true) => "order-keys-piece",
+        };
+        Spoken::from(self.heading(words))
+            .then(words.notice(keys, &[]).spoken())
+            .then(&self.say_here(words))
+    }
+
+    /// Takes in what came of a job, and gives what follows.
+    ///
+    /// # Errors
+    /// Why it was not done, or why the orders cannot be read.
+    pub fn take_in(
+        &mut self,
+        report: OrderReport,
+        words: &Words,
+    ) -> Result<OrderAction, ShelfError> {
+        let was_open = self.stock.open.as_ref().map(|open| open.kept.id.clone());
+        let is_adding = std::mem::take(&mut self.is_adding);
+        let is_first = !std::mem::replace(&mut self.is_said, true);
+        self.stock = report.stock?;
+        let is_other = was_open != self.stock.open.as_ref().map(|open| open.kept.id.clone());
+        if is_other {
+            (self.piece, self.focus) = (None, 0);
+        }
+        let outcome = report.outcome?;
+        self.report = None;
+        match outcome {
+            OrderOutcome::Looked if is_other || is_first => {
+                return Ok(OrderAction::Say(self.say_page(words)));
+            }
+            OrderOutcome::Looked if is_adding => {
+                // A new piece: what is asked of it stands on its page.
+                let added = self
+                    .stock
+                    .open
+                    .as_ref()
+                    .and_then(|open| open.kept.order.pieces.last().map(|piece| piece.number));
+                (self.piece, self.focus) = (added, 0);
+                return Ok(OrderAction::Say(self.say_page(words)));
+            }
+            OrderOutcome::Looked => {}
+            OrderOutcome::Deleted(id) => {
+                self.deleted = Some(id);
+                self.report = Some(words.notice("order-is-deleted", &[]));
+            }
+            OrderOutcome::Undone => {
+                self.deleted = None;
+                self.report = Some(words.notice("order-is-back", &[]));
+            }
+            OrderOutcome::Next(Some(NextOfOrder::Begin(tie))) => {
+                return Ok(OrderAction::Begin(tie));
+            }
+            OrderOutcome::Next(Some(NextOfOrder::TakeUp(id))) => {
+                return Ok(OrderAction::TakeUp(id));
+            }
+            OrderOutcome::Next(Some(NextOfOrder::AllTied)) => {
+                self.report = Some(words.notice("order-piece-done", &[]));
+            }
+            OrderOutcome::Next(None) => {
+                let error = self.stock.open.as_ref();
+                let error = error.and_then(|open| open.answer.as_ref().err());
+                self.report = error.map(|error| words.order_error(error));
+            }
+        }
+        let last = self.rows(self.told(words).len()).len().saturating_sub(1);
+        self.focus = self.focus.min(last);
+        let report = self.report.clone().map(Spoken::from).unwrap_or_default();
+        Ok(OrderAction::Say(report.then(&self.say_here(words))))
+    }
+
+    /// Does what a press asks for that the line did not take.
+    pub fn press(&mut self, press: &Press, intent: Option<Intent>, words: &Words) -> OrderAction {
+        let key = press.key.to_lowercase();
+        if press.is_repeat && !matches!(key.as_str(), "arrowup" | "arrowdown") {
+            return OrderAction::None;
+        }
+        if self.typing.is_some() {
+            return match (key.as_str(), intent) {
+                ("enter", _) => self.enter(),
+                (_, Some(Intent::Leave)) => {
+                    self.typing = None;
+                    OrderAction::Say(self.say_here(words))
+                }
+                _ => OrderAction::None,
+            };
+        }
+        match (key.as_str(), intent) {
+            ("arrowdown" | "tab", _) => self.go_to(self.focus.saturating_add(1), words),
+            ("arrowup" | "shift+tab", _) => self.go_to(self.focus.saturating_sub(1), words),
+            ("home", _) => self.go_to(0, words),
+            ("end", _) => self.go_to(usize::MAX, words),
+            ("n", _) if self.stock.open.is_none() => OrderAction::Do(OrderJob::New),
+            ("a", _) => {
+                self.is_adding = self.stock.open.is_some();
+                self.change(OrderChange::AddPiece)
+            }
+            ("b", _) => self.begin(words),
+            ("u", _) => self.undo(words),
+            ("delete", _) => self.delete(words),
+            (_, Some(Intent::Next)) => self.go_on(words),
+            (_, Some(Intent::Again)) => OrderAction::Say(self.say_page(words)),
+            (_, Some(Intent::Leave)) => self.leave(words),
+            _ => OrderAction::None,
+        }
+    }
+
+    /// A line was clicked: it gets the focus, and what next means for it is done.
+    pub fn click(&mut self, line: usize, words: &Words) -> OrderAction {
+        self.focus = line;
+        self.typing = None;
+        self.go_on(words)
+    }
+
+    fn go_to(&mut self, line: usize, words: &Words) -> OrderAction {
+        let last = self.rows(self.told(words).len()).len().saturating_sub(1);
+        self.focus = line.min(last);
+        self.report = None;
+        OrderAction::Say(if self.rows(1).is_empty() {
+            self.say_page(words)
+        } else {
+            self.say_here(words)
+        })
+    }
+
+    fn go_on(&mut self, words: &Words) -> OrderAction {
+        self.report = None;
+        match self.row(words) {
+            None => OrderAction::Say(self.say_page(words)),
+            Some(Row::Order(at)) => match self.stock.orders.get(at) {
+                Some(kept) => OrderAction::Do(OrderJob::Look(Some(kept.id.clone()))),
+                None => OrderAction::None,
+            },
+            Some(Row::Entry(entry)) => {
+                self.typing = Some((entry, self.text_of(entry)));
+                OrderAction::Ask(words.order_label(entry).into())
+            }
+            Some(Row::Piece(number)) => {
+                (self.piece, self.focus) = (Some(number), 0);
+                OrderAction::Say(self.say_page(words))
+            }
+            Some(Row::Told(_)) => OrderAction::Say(self.say_here(words)),
+        }
+    }
+
+    fn change(&self, change: OrderChange) -> OrderAction {
+        match &self.stock.open {
+            Some(open) => OrderAction::Do(OrderJob::Change(open.kept.id.clone(), change)),
+            None => OrderAction::None,
+        }
+    }
+
+    /// The line that was typed is kept.
+    pub fn enter(&mut self) -> OrderAction {
+        let Some((entry, text)) = self.typing.take() else {
+            return OrderAction::None;
+        };
+        let text = text.trim().to_owned();
+        self.change(match entry {
+            OrderEntry::Of(field) => OrderChange::Field(field, text),
+            OrderEntry::Piece(number, field) => OrderChange::PieceField(number, field, text),
+        })
+    }
+
+    /// The next knot of the piece in the focus, or of the first of which some are still to be tied.
+    fn begin(&self, words: &Words) -> OrderAction {
+        let Some(open) = &self.stock.open else {
+            return OrderAction::None;
+        };
+        let here = match (self.piece, self.row(words)) {
+            (Some(number), _) | (None, Some(Row::Piece(number))) => Some(number),
+            _ => {
+                let answers = open.answer.iter().flat_map(|answer| &answer.pieces);
+                let mut left = answers.zip(&open.tied);
+                let left = left.find(|(one, tied)| **tied < one.piece.count);
+                let first = open.kept.order.pieces.first().map(|piece| piece.number);
+                left.map(|(one, _)| one.piece.number).or(first)
+            }
+        };
+        match here {
+            Some(number) => OrderAction::Do(OrderJob::Next(open.kept.id.clone(), number)),
+            None => OrderAction::Say(words.notice("order-no-pieces", &[]).into()),
+        }
+    }
+
+    fn delete(&mut self, words: &Words) -> OrderAction {
+        match (self.row(words), &self.stock.open) {
+            (Some(Row::Order(at)), _) => match self.stock.orders.get(at) {
+                Some(kept) => OrderAction::Do(OrderJob::Delete(kept.id.clone())),
+                None => OrderAction::None,
+            },
+            (Some(Row::Piece(number)), Some(open)) => {
+                let gone = piece(open, number).cloned();
+                self.removed = gone.map(|piece| (open.kept.id.clone(), piece));
+                self.change(OrderChange::RemovePiece(number))
+            }
+            _ => OrderAction::None,
+        }
+    }
+
+    fn undo(&mut self, words: &Words) -> OrderAction {
+        let open = self.stock.open.as_ref().map(|open| open.kept.id.clone());
+        if let Some(id) = open {
+            return match self.removed.take() {
+                Some((of, piece)) if of == id => self.change(OrderChange::PutBack(piece)),
+                _ => OrderAction::Say(words.notice("order-nothing-deleted", &[]).into()),
+            };
+        }
+        match self.deleted.clone() {
+            Some(id) => OrderAction::Do(OrderJob::Undo(id)),
+            None => OrderAction::Say(words.notice("order-nothing-deleted", &[]).into()),
+        }
+    }
+
+    fn leave(&mut self, words: &Words) -> OrderAction {
+        if let Some(number) = self.piece.take() {
+            let rows = self.rows(0);
+            let here = rows.iter().position(|row| *row == Row::Piece(number));
+            self.focus = here.unwrap_or(0);
+            return OrderAction::Say(self.say_page(words));
+        }
+        if self.stock.open.is_some() {
+            return OrderAction::Do(OrderJob::Look(None));
+        }
+        OrderAction::Leave
+    }
+}
+
+fn piece(open: &OpenOrder, number: u16) -> Option<&OrderPiece> {
+    let mut pieces = open.kept.order.pieces.iter();
+    pieces.find(|piece| piece.number == number)
+}

@@ -1,0 +1,224 @@
+//! The order screen, worked by presses: from an empty book to a knot that is tied.
+#![cfg(feature = "window")]
+
+#[path = "support/hands.rs"]
+mod hands;
+#[path = "support/window.rs"]
+mod window;
+
+use std::path::Path;
+
+use hands::Hands;
+use iced::keyboard::Key;
+use iced::keyboard::key::Named;
+use marlinspeak::app::Message;
+use marlinspeak::guide::{Order, PieceField};
+use marlinspeak::shelf::{Orders, Shelf};
+use tempfile::TempDir;
+
+fn letter(letter: &str) -> Key {
+    Key::Character(letter.into())
+}
+
+/// The app on the order screen; the orders lie beside the ties.
+fn at_orders(folder: &Path) -> Hands {
+    let mut hands = Hands::open(&folder.join("ties"), None);
+    hands.press(letter("o"));
+    hands
+}
+
+fn kept(folder: &Path) -> Vec<Order> {
+    let orders = Orders::at(folder.join("orders")).list().unwrap();
+    let orders = orders.untroubled().unwrap().into_iter();
+    orders.map(|kept| kept.order).collect()
+}
+
+/// Opens the line in turn, types and keeps it.
+fn say(hands: &mut Hands, text: &str) {
+    hands.press(Named::Enter);
+    hands.tell(Message::typed_on_orders(text));
+    hands.press(Named::Enter);
+}
+
+fn down(hands: &mut Hands, times: usize) {
+    for _ in 0..times {
+        hands.press(Named::ArrowDown);
+    }
+}
+
+/// A new order with one piece that can be tied, on the page of that piece.
+fn with_a_rope(hands: &mut Hands) {
+    hands.press(letter("n"));
+    say(hands, "the club");
+    hands.press(letter("a"));
+    for text in ["bell rope", "2", "3", "5", "1", "1", "3mm", "45mm"] {
+        say(hands, text);
+        down(hands, 1);
+    }
+}
+
+#[test]
+fn an_order_is_written_down_by_keys_and_said_as_it_comes_to() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = at_orders(folder.path());
+    assert!(
+        hands
+            .last_said()
+            .starts_with("No orders yet. N begins an order"),
+        "{}",
+        hands.last_said()
+    );
+    assert!(hands.sees("No orders yet."));
+    with_a_rope(&mut hands);
+    let order = kept(folder.path()).remove(0);
+    assert_eq!((&*order.name, order.pieces.len()), ("the club", 1));
+    let piece = &order.pieces[0];
+    assert_eq!(
+        (piece.text(PieceField::Name), piece.text(PieceField::Count)),
+        ("bell rope", "2")
+    );
+    hands.press(Named::Escape);
+    assert!(
+        hands.last_said().starts_with("the club: 2 knots to tie"),
+        "{}",
+        hands.last_said()
+    );
+    assert!(
+        hands
+            .last_said()
+            .contains("2 pieces, bell rope: 3 lead 5 bight"),
+        "{}",
+        hands.last_said()
+    );
+    // Down to what it comes to: cord to buy stands among it.
+    let mut heard = Vec::new();
+    for _ in 0..9 {
+        down(&mut hands, 1);
+        heard.push(hands.last_said());
+    }
+    let all = heard.join(" ");
+    assert!(all.contains("All of it takes about"), "{all}");
+    assert!(all.contains("Cord, 3 millimetres thick: "), "{all}");
+    assert!(all.contains("2 pieces of "), "{all}");
+    // The next piece begins with the cord and tube of the one before.
+    hands.press(letter("a"));
+    let order = kept(folder.path()).remove(0);
+    let cord = PieceField::Setup(marlinspeak::guide::SetupField::Cord);
+    assert_eq!(order.pieces[1].text(cord), "3mm");
+    assert!(
+        hands.last_said().starts_with("Piece 2"),
+        "{}",
+        hands.last_said()
+    );
+}
+
+#[test]
+fn what_is_wrong_stands_on_the_page_and_is_said() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = at_orders(folder.path());
+    with_a_rope(&mut hands);
+    hands.press(Named::Home);
+    down(&mut hands, 1);
+    say(&mut hands, "a dozen");
+    hands.press(Named::End);
+    let wrong = "Piece 1, “bell rope”: How many of a piece is a whole number from 1 to 999 and “a \
+                 dozen” is not one: give one, such as 10.";
+    assert_eq!(hands.last_said(), wrong);
+    assert!(hands.sees(wrong));
+    hands.press(letter("b"));
+    assert!(
+        hands.last_said().starts_with(wrong),
+        "{}",
+        hands.last_said()
+    );
+}
+
+#[test]
+fn a_knot_of_an_order_is_tied_and_counted() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = at_orders(folder.path());
+    with_a_rope(&mut hands);
+    hands.press(letter("b"));
+    assert!(
+        hands.last_said().starts_with("Piece 1 of 2."),
+        "{}",
+        hands.last_said()
+    );
+    for _ in 0..200 {
+        if hands.last_said().contains("Next begins piece 2") {
+            break;
+        }
+        hands.press(Named::Space);
+    }
+    assert!(
+        hands.last_said().contains("Piece 1 of 2 is done"),
+        "{}",
+        hands.last_said()
+    );
+    // Back to the order: one is tied.
+    hands.press(Named::Escape);
+    hands.press(letter("o"));
+    hands.press(Named::Space);
+    assert!(hands.sees("Name of the order: the club"));
+    down(&mut hands, 1);
+    assert!(
+        hands.last_said().ends_with("1 of 2 tied."),
+        "{}",
+        hands.last_said()
+    );
+    hands.press(letter("b"));
+    assert!(
+        hands
+            .last_said()
+            .starts_with("Piece 2 of 2. Does the tube still stand"),
+        "{}",
+        hands.last_said()
+    );
+    assert!(hands.sees("Does the tube still stand as it was?"));
+}
+
+#[test]
+fn what_is_deleted_comes_back() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = at_orders(folder.path());
+    with_a_rope(&mut hands);
+    hands.press(Named::Escape);
+    hands.press(Named::Delete);
+    assert!(kept(folder.path())[0].pieces.is_empty());
+    hands.press(letter("u"));
+    assert_eq!(kept(folder.path())[0].pieces.len(), 1);
+    hands.press(Named::Escape);
+    hands.press(Named::Delete);
+    assert!(kept(folder.path()).is_empty());
+    assert!(
+        hands.last_said().starts_with("Deleted. U brings it back."),
+        "{}",
+        hands.last_said()
+    );
+    hands.press(letter("u"));
+    assert_eq!(kept(folder.path()).len(), 1);
+    hands.press(letter("u"));
+    assert!(
+        hands.last_said().starts_with("Nothing was deleted"),
+        "{}",
+        hands.last_said()
+    );
+    hands.press(Named::Escape);
+    assert!(!hands.sees("1 order."));
+}
+
+#[test]
+fn what_another_program_changed_meanwhile_stays() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = at_orders(folder.path());
+    with_a_rope(&mut hands);
+    let orders = Orders::beside(&Shelf::open(folder.path().join("ties")).unwrap());
+    let id = orders.list().unwrap().untroubled().unwrap()[0].id.clone();
+    let changed = orders.change(&id, |order| order.note = "wax it".to_owned());
+    changed.unwrap().untroubled().unwrap();
+    hands.press(Named::Home);
+    say(&mut hands, "tiller rope");
+    let order = kept(folder.path()).remove(0);
+    assert_eq!(order.note, "wax it");
+    assert_eq!(order.pieces[0].text(PieceField::Name), "tiller rope");
+}
