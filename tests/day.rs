@@ -246,8 +246,8 @@ proptest! {
                         prop_assert!(tube.at((x, row)).contains(&id), "off before {} are", back);
                         let last = laid - usize::try_from(back).unwrap();
                         tube.unwind(walk.legs[last].to, last);
-                        for (_, point) in walk.points(&walk.legs[last]).into_iter().rev() {
-                            tube.take(point, last);
+                        for (_, point) in walk.legs[last].points.iter().rev() {
+                            tube.take(*point, last);
                         }
                     }
                     prop_assert!(!tube.at((x, row)).contains(&id), "not off after {}", fault.legs_back);
