@@ -161,7 +161,7 @@ fn a_card_of_the_tie_in_hand_is_made_opened_and_the_tie_goes_on() {
     );
     hands.press(ENTER);
     assert!(begins_with(&file, b"%PDF"));
-    assert_eq!(windows.shown(), [file.clone()]);
+    assert_eq!(windows.shown(), std::slice::from_ref(&file));
     assert!(hands.last_said().starts_with("The card is in “"));
     let asked = windows.saves.lock().unwrap()[0].clone();
     assert_eq!(asked.name, "5 lead 7 bight, Card.pdf");
