@@ -87,7 +87,7 @@ fn the_cord_that_is_left_falls_leg_by_leg_from_what_is_cut_to_the_tails() {
                 .and_then(|left: Remaining| left.takes)
         };
         let first = all(script.first()).unwrap();
-        assert!(close(first.in_all, cut), "{} is cut, {first:?}", cut);
+        assert!(close(first.in_all, cut), "{cut} is cut, {first:?}");
         let allowances = consumption.allowances();
         let laying = plan.laying();
         let mut before = first.in_all;

@@ -46,8 +46,10 @@ mod preferring;
 mod pressing;
 mod saving;
 mod settings_list;
+mod standing_tube;
 mod taking_up;
 mod tie_in_hand;
+mod time_left;
 mod walk;
 mod work_timer;
 

@@ -222,16 +222,14 @@ impl OrderBook {
         };
         let answers = open.answer.iter().flat_map(|answer| &answer.pieces);
         let answered = answers.zip(&open.tied);
-        match answered
+        let found = answered
             .into_iter()
-            .find(|(one, _)| one.piece.number == number)
-        {
-            Some((answer, tied)) => words.order_piece_now(answer, *tied),
-            None => {
-                let name = piece(open, number).map_or("", |piece| piece.text(PieceField::Name));
-                words.order_piece_heading(number, name)
-            }
+            .find(|(one, _)| one.piece.number == number);
+        if let Some((answer, tied)) = found {
+            return words.order_piece_now(answer, *tied);
         }
+        let name = piece(open, number).map_or("", |piece| piece.text(PieceField::Name));
+        words.order_piece_heading(number, name)
     }
 
     fn text_of(&self, entry: OrderEntry) -> String {

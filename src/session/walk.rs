@@ -5,8 +5,9 @@
 
 use super::asides::Aside;
 use super::page::Keys;
+use super::standing_tube::AmongPieces;
 use crate::bench::TyingPace;
-use crate::guide::{AtOnce, JobPart, LegsLaid, Place, Plan, Script, Search, TakeBack};
+use crate::guide::{AtOnce, Place, Plan, Script, Search, TakeBack};
 use crate::pedal::Intent;
 use crate::picture::Subject;
 use crate::words::{Detail, Remark, Shown, Spoken, Words};
@@ -45,13 +46,8 @@ pub struct Walk {
     /// Whether it was just told what the cord has to do.
     pub(super) is_cord_told: bool,
     /// The tyer's pace, when known.
-    pace: Option<TyingPace>,
-    /// Whether the tube may stand as the piece before left it.
-    follows_a_piece: bool,
-    /// What the tyer said of that just now.
-    tube_stands: Option<bool>,
-    /// Whether a piece of the same comes after the last step.
-    leads_to_a_piece: bool,
+    pub(super) pace: Option<TyingPace>,
+    pub(super) pieces: AmongPieces,
 }
 
 /// What a press of next or back means now.
@@ -119,71 +115,10 @@ impl Walk {
             is_whereabouts: false,
             is_cord_told: false,
             pace: None,
-            follows_a_piece: false,
-            tube_stands: None,
-            leads_to_a_piece: false,
+            pieces: AmongPieces::default(),
         };
         state.stand_at(place, words);
         state
-    }
-
-    /// Knows the tyer's pace from here on.
-    pub const fn set_pace(&mut self, pace: Option<TyingPace>) {
-        self.pace = pace;
-    }
-
-    /// Knows from here on that it is one of several pieces: that one came before it, that one comes
-    /// after.
-    pub(super) const fn among_pieces(&mut self, follows: bool, leads: bool) {
-        self.follows_a_piece = follows;
-        self.leads_to_a_piece = leads;
-    }
-
-    /// Asks whether the tube stands as the piece before left it; not where there is none to rig.
-    pub(super) fn ask_standing(&mut self, words: &Words) -> bool {
-        let asked = self.script.rig().map(|rig| {
-            let question = words.standing_question(rig);
-            (words.show_standing(rig), question)
-        });
-        let Some((shown, question)) = asked else {
-            return false;
-        };
-        self.mode = Mode::Standing;
-        self.place = self.script.first();
-        self.shown = shown;
-        self.say = question.into();
-        true
-    }
-
-    /// What the tyer said of the tube, once.
-    pub(super) const fn take_tube_stands(&mut self) -> Option<bool> {
-        self.tube_stands.take()
-    }
-
-    /// The tube stands, or is to be rigged: the steps begin anew.
-    fn rig_for(&mut self, tube_stands: bool, words: &Words) -> WalkAction {
-        let plan = self.script.plan().clone().with_standing_tube(tube_stands);
-        self.script = self.told_anew(plan, self.script.at_once(), words);
-        self.tube_stands = Some(tube_stands);
-        self.stand_at(self.script.first(), words)
-    }
-
-    /// Minutes until the last leg is laid at the tyer's pace, when that is known and a leg is left.
-    fn minutes_left(&self) -> Option<u32> {
-        let LegsLaid { laid, legs } = self.script.progress(self.place);
-        let left = Some(legs - laid).filter(|left| *left > 0)?;
-        // Of the tucks there are as many left, in proportion.
-        let of_all = self.script.plan().laying().tucks();
-        let tucks = u64::from(of_all) * u64::from(left) / u64::from(legs);
-        let tucks = u32::try_from(tucks).unwrap_or(of_all);
-        let minutes = self.pace?.laying_minutes(left, tucks);
-        #[expect(
-            clippy::cast_possible_truncation,
-            clippy::cast_sign_loss,
-            reason = "casts from floats saturate, and the time is positive"
-        )]
-        let minutes = minutes.round() as u32;
-        Some(minutes)
     }
 
     /// The script that is told.
@@ -210,7 +145,7 @@ impl Walk {
     /// What next, back and wrong come to now.
     pub fn keys(&self) -> Keys {
         match &self.mode {
-            Mode::Steps if self.is_done() && self.leads_to_a_piece => Keys::PieceDone,
+            Mode::Steps if self.is_done() && self.pieces.leads => Keys::PieceDone,
             Mode::Steps if self.is_done() => Keys::Done,
             Mode::Steps => Keys::Steps,
             Mode::Wrong => Keys::Wrong,
@@ -239,18 +174,6 @@ impl Walk {
     /// Whether that answer says where the tyer is.
     pub const fn is_whereabouts(&self) -> bool {
         self.is_whereabouts
-    }
-
-    /// The parts of the job, and how far each is.
-    pub fn job(&self) -> Vec<JobPart> {
-        self.script.job(self.place)
-    }
-
-    /// Minutes that the rest of the job takes, at the tyer's pace when that is known, or else at a
-    /// usual one; none when nothing is left.
-    pub fn time_left(&self) -> Option<f64> {
-        let pace = self.pace.unwrap_or(TyingPace::USUAL);
-        (!self.is_done()).then(|| self.script.minutes_left(self.place, pace))
     }
 
     /// What there is to see of the tie now; nothing while where it stands is the question.
@@ -312,7 +235,7 @@ impl Walk {
                     self.script.back(self.place)
                 };
                 // Before the first step of a piece the tyer may think again about the tube.
-                let may_ask = !is_next && place.is_none() && self.follows_a_piece;
+                let may_ask = !is_next && place.is_none() && self.pieces.follows;
                 if may_ask && self.ask_standing(words) {
                     return WalkAction::Again;
                 }
@@ -362,7 +285,7 @@ impl Walk {
     }
 
     /// The script of a plan, told as it is told now.
-    fn told_anew(&self, plan: Plan, at_once: AtOnce, words: &Words) -> Script {
+    pub(super) fn told_anew(&self, plan: Plan, at_once: AtOnce, words: &Words) -> Script {
         let told = &self.script;
         told.told_in(plan, at_once)
             .teaching(words.detail() == Detail::Teach)

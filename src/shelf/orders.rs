@@ -99,7 +99,7 @@ impl Orders {
     /// # Errors
     /// [`ShelfError::NoSuchOrder`], or why neither copy can be read.
     pub fn look(&self, id: &OrderId) -> Result<ShelfReading<KeptOrder>, ShelfError> {
-        let read = self.found(id, self.file(id).read())?;
+        let read = found(id, self.file(id).read())?;
         Ok(read.map(|stored| stored.kept(id.clone())))
     }
 
@@ -138,11 +138,11 @@ impl Orders {
             return Err(ShelfError::NoSuchOrder { id: id.clone() });
         }
         let _lock = file.lock()?;
-        let mut read = self.found(id, file.read())?;
+        let mut read = found(id, file.read())?;
         // Where nothing can be believed everything stays as it is; else what is damaged is told by
         // the repair of it.
         if read.is_troubled() {
-            read = self.found(id, file.repair())?;
+            read = found(id, file.repair())?;
         }
         ShelfReading::try_gather(|gathering| {
             let mut stored = read.hand_on(gathering);
@@ -202,7 +202,7 @@ impl Orders {
             let mut lines = Vec::new();
             for id in Names::in_folder(&self.folder)?.ids {
                 let id = OrderId::from(id);
-                match self.found(&id, self.file(&id).read()) {
+                match found(&id, self.file(&id).read()) {
                     Ok(stored) => {
                         let mut stored = stored.hand_on(gathering);
                         stored.unknown.insert(OWN_ID.to_owned(), id.as_str().into());
@@ -252,18 +252,6 @@ impl Orders {
         DocumentFile::named(&self.bin(), id.as_str()).keeping_previous()
     }
 
-    /// The order that was read, or the first thing that keeps it from being read.
-    fn found(
-        &self,
-        id: &OrderId,
-        reading: DocumentReading<StoredOrder>,
-    ) -> Result<ShelfReading<StoredOrder>, ShelfError> {
-        let found = told(reading).found();
-        found.map_err(|nothing| {
-            refusal(nothing).unwrap_or_else(|| ShelfError::NoSuchOrder { id: id.clone() })
-        })
-    }
-
     /// Now, or a moment after the newest order when the clock has gone back.
     fn stamp(&self) -> Result<Timestamp, ShelfError> {
         let ids = Names::in_folder(&self.folder)?.ids;
@@ -278,6 +266,17 @@ impl Orders {
         let floor = touched.max().and_then(|newest| after(newest).ok());
         Ok(clock::now().max(floor.unwrap_or(Timestamp::MIN)))
     }
+}
+
+/// The order that was read, or the first thing that keeps it from being read.
+fn found(
+    id: &OrderId,
+    reading: DocumentReading<StoredOrder>,
+) -> Result<ShelfReading<StoredOrder>, ShelfError> {
+    let found = told(reading).found();
+    found.map_err(|nothing| {
+        refusal(nothing).unwrap_or_else(|| ShelfError::NoSuchOrder { id: id.clone() })
+    })
 }
 
 /// In a backup an order has its name beside it.

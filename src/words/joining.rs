@@ -7,6 +7,7 @@ use super::pins::named;
 use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::{Detail, Shown, Spoken, Words};
+use crate::bench::Millimetres;
 use crate::guide::{JoinStep, Joining};
 
 impl Words {
@@ -53,7 +54,7 @@ impl Words {
 }
 
 fn args(joining: &Joining, step: JoinStep, melts: bool) -> FluentArgs<'static> {
-    let to_cut = joining.to_cut.map_or(0.0, |length| length.get());
+    let to_cut = joining.to_cut.map_or(0.0, Millimetres::get);
     fluent_args! {
         "step" => match step {
             JoinStep::Melts => "melts",

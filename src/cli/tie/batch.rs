@@ -11,7 +11,7 @@ use crate::words::Words;
 /// The tie that was asked for.
 pub(super) enum Wanted {
     /// A new one.
-    Begin(Tie),
+    Begin(Box<Tie>),
     /// One that waits.
     TakeUp(TieId),
 }
@@ -73,7 +73,7 @@ pub(super) fn from_order(
     };
     match next_of_order(&ties, &id, &piece.piece) {
         NextOfOrder::TakeUp(id) => Ok(Some(Wanted::TakeUp(id))),
-        NextOfOrder::Begin(tie) => Ok(Some(Wanted::Begin(*tie))),
+        NextOfOrder::Begin(tie) => Ok(Some(Wanted::Begin(tie))),
         NextOfOrder::AllTied => Err(Complaint::input(
             words.all_tied(piece.piece.number, piece.piece.count),
         )),

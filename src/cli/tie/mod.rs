@@ -100,7 +100,7 @@ pub(super) fn run(
     let opened = Shelf::default_dir().and_then(Shelf::open);
     let tie = match batch::from_order(asked, &opened, &words)? {
         Some(tie) => Some(tie),
-        None => named(asked, &words)?.map(Wanted::Begin),
+        None => named(asked, &words)?.map(|tie| Wanted::Begin(Box::new(tie))),
     };
     let facts = match &tie {
         Some(Wanted::Begin(tie)) => {
@@ -202,7 +202,7 @@ fn taken(
 ) -> Result<ShelfReading<InHand>, Complaint> {
     let shelf = match (opened, named) {
         (opened, Some(Wanted::Begin(tie))) => {
-            return Ok(InHand::new(opened.as_ref().ok(), tie));
+            return Ok(InHand::new(opened.as_ref().ok(), *tie));
         }
         (Ok(shelf), Some(Wanted::TakeUp(id))) => {
             let taken = InHand::taken_up(shelf, &id, false);
