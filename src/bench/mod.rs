@@ -37,6 +37,7 @@ mod pinning;
 mod range;
 mod remaining;
 mod rig;
+mod rig_error;
 mod tube;
 mod tube_rules;
 
@@ -68,5 +69,6 @@ pub use pinning::{Layout, RingPins, Strip, pin_chord, pin_gap, pinning};
 pub use range::{DrawnUp, LeastCover, WidthRange};
 pub use remaining::{LegsLeft, Reach};
 pub use rig::{Rig, Start, rig};
+pub use rig_error::{RigError, RoomCure};
 pub use tube::Tube;
-pub use tube_rules::{RigCaution, RigError, RoomCure};
+pub use tube_rules::RigCaution;

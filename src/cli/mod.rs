@@ -17,6 +17,7 @@ mod rigging_forms;
 mod setup_options;
 mod sheet;
 mod shelf;
+mod shelf_forms;
 mod steps;
 pub mod tie;
 

@@ -1,25 +1,23 @@
 //! `marlinspeak shelf`: the ties that are kept, as files to hand on, to back up and to check.
 
-use std::borrow::Cow;
 use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use clap::{Args, Subcommand};
-use jiff::Timestamp;
-use serde::Serialize;
 
 use super::complaint::Complaint;
 use super::error_lines::ErrorLines;
 use super::print::{self, print};
+use super::shelf_forms::{DocumentForm, ListForm, TieForm, VerifyForm};
 use crate::files::FileError;
 use crate::session::{back_up, bring_back};
 use crate::settings::SettingsFile;
 use crate::shelf::{
     self, DocumentState, IfThere, ImportOutcome, Shelf, ShelfError, ShelfReading, Shelved, Tie,
-    TieId, TieStatus, VerifiedFile,
+    TieId, VerifiedFile,
 };
-use crate::words::{Words, harmless, shown_name};
+use crate::words::{Words, shown_name};
 
 #[derive(Args)]
 pub(super) struct ShelfOptions {
@@ -313,91 +311,4 @@ fn if_there(replace: bool) -> IfThere {
 
 fn shown(path: &Path) -> String {
     path.display().to_string()
-}
-
-#[derive(Serialize)]
-struct ListForm<'a> {
-    ties: Vec<TieForm<'a>>,
-    troubles: Vec<String>,
-}
-
-#[derive(Serialize)]
-struct TieForm<'a> {
-    id: &'a str,
-    name: Cow<'a, str>,
-    note: Cow<'a, str>,
-    leads: u16,
-    bights: u16,
-    nested: u16,
-    lands: u16,
-    passes: u16,
-    weave: String,
-    phase: &'static str,
-    laid: u32,
-    legs: u32,
-    percent: u32,
-    standing: &'static str,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    batch: Option<BatchForm<'a>>,
-    logged: bool,
-    minutes_worked: f64,
-    begun: Timestamp,
-    touched: Timestamp,
-}
-
-impl<'a> TieForm<'a> {
-    fn of(shelved: &'a Shelved) -> Self {
-        let (tie, plan) = (&shelved.tie, &shelved.tie.plan);
-        Self {
-            id: tie.id().as_str(),
-            name: harmless(&tie.name),
-            note: harmless(&tie.note),
-            leads: plan.knot().leads(),
-            bights: plan.knot().bights(),
-            nested: plan.knot().nested(),
-            lands: plan.knot().lattice().lands(),
-            passes: plan.laying().passes(),
-            weave: plan.knot().weave().to_string(),
-            phase: tie.place.phase().name(),
-            laid: shelved.progress.laid,
-            legs: shelved.progress.legs,
-            percent: shelved.per_cent(),
-            standing: match shelved.status() {
-                TieStatus::Waiting => "waiting",
-                TieStatus::Finished => "finished",
-                TieStatus::PutAway => "put-away",
-            },
-            batch: tie.batch.as_ref().map(|batch| BatchForm {
-                series: batch.series(),
-                piece: batch.number(),
-                of: batch.of,
-            }),
-            logged: shelved.is_logged,
-            minutes_worked: (tie.work_time.seconds() / 6.0).round() / 10.0,
-            begun: tie.begun,
-            touched: tie.touched,
-        }
-    }
-}
-
-/// Which piece of a batch a tie is.
-#[derive(Serialize)]
-struct BatchForm<'a> {
-    series: &'a str,
-    piece: u16,
-    of: Option<u16>,
-}
-
-#[derive(Serialize)]
-struct VerifyForm {
-    whole: bool,
-    documents: Vec<DocumentForm>,
-}
-
-#[derive(Serialize)]
-struct DocumentForm {
-    file: String,
-    state: &'static str,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    why: Option<String>,
 }

@@ -1,6 +1,7 @@
 //! What there is to do to lift the knot, and to finish its ends.
 
-use super::plan::{CordRun, Plan};
+use super::plan::Plan;
+use super::plan_cords::CordRun;
 use super::step::{FinishStep, FinishTask, JoinEnds, LiftStep, LiftTask, Tuck, What};
 use crate::knot::{Crossing, Heading, Leg};
 

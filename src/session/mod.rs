@@ -45,6 +45,7 @@ mod page;
 mod preferring;
 mod pressing;
 mod saving;
+mod setting;
 mod settings_list;
 mod standing_tube;
 mod taking_up;
@@ -66,7 +67,8 @@ pub use order_jobs::{
     OpenOrder, OrderChange, OrderJob, OrderOutcome, OrderReport, OrderStock, do_order_job,
 };
 pub use page::{Keys, Page, PagePart};
-pub use settings_list::{Setting, SettingsAction, SettingsList};
+pub use setting::Setting;
+pub use settings_list::{SettingsAction, SettingsList};
 pub use tie_in_hand::TieInHand;
 pub use walk::{Walk, WalkAction};
 pub use work_timer::REST;

@@ -28,6 +28,7 @@ mod plan_form;
 mod pseudo;
 mod reasons;
 mod rigging;
+mod rounding;
 mod saying;
 mod screens;
 mod selectors;

@@ -6,7 +6,8 @@ use fluent::{FluentArgs, FluentValue, fluent_args};
 
 use super::harmless::shown_name;
 use super::labour::cost;
-use super::lengths::{Length, along, cut, cut_of, fine, sum};
+use super::lengths::{along, cut, cut_of, fine, sum};
+use super::rounding::Length;
 use super::selectors::Selector;
 use super::{Sentence, Words};
 use crate::bench::{CordToBuy, LengthError, Millimetres, Spools, Stick};

@@ -2,7 +2,8 @@
 
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
-use super::lengths::{Length, as_sold, bound, by_hand, cut, enough, fine};
+use super::lengths::{as_sold, bound, by_hand, cut, enough, fine};
+use super::rounding::Length;
 use super::selectors::Selector;
 use super::setup_form::cure_args;
 use super::spoken_messages::SpokenMessage;

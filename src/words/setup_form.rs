@@ -3,7 +3,8 @@
 
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
-use super::lengths::{Length, at_hand as there_is, bound, cut, cut_of, enough, fine};
+use super::lengths::{at_hand as there_is, bound, cut, cut_of, enough, fine};
+use super::rounding::Length;
 use super::selectors::Selector;
 use super::{Sentence, Words};
 use crate::bench::{

@@ -7,6 +7,7 @@ use std::time::Duration;
 
 use super::input::{self, TerminalEvent};
 use super::overlay::{Overlay, Then, Told};
+use super::page_news::page_news;
 use super::services::TerminalServices;
 use crate::pedal::{InputEvent, Intent, KeyBinder, Press, Transition};
 use crate::session::{
@@ -325,36 +326,14 @@ impl<W: Write> TerminalDriver<W> {
         Ok(())
     }
 
-    /// Prints of the page what was not printed before: first what the tyer must know, then the
-    /// answer, then the step; and the step once more when it was asked for and nothing is new.
+    /// Prints what is new on the page.
     fn print_page(&mut self) -> io::Result<()> {
         let Some(page) = self.session.page() else {
             return Ok(());
         };
         let before = self.printed.take();
-        let mut new: Vec<String> = page
-            .notices
-            .iter()
-            .chain(&page.pause)
-            .chain(&page.voice_lost)
-            .filter(|notice| {
-                let was_there = |before: &Page| {
-                    before.notices.contains(notice)
-                        || before.pause.as_ref() == Some(notice)
-                        || before.voice_lost.as_ref() == Some(notice)
-                };
-                !before.as_ref().is_some_and(was_there)
-            })
-            .cloned()
-            .collect();
-        if page.answer.is_some() && page.answer != before.as_ref().and_then(|b| b.answer.clone()) {
-            new.extend(page.answer.clone());
-        }
-        let is_other_step = before.as_ref().map(Page::lines) != Some(page.lines());
-        let is_again = std::mem::take(&mut self.is_asked_again) && new.is_empty();
-        if is_other_step || is_again {
-            new.extend(page.lines());
-        }
+        let is_asked_again = std::mem::take(&mut self.is_asked_again);
+        let new = page_news(&page, before.as_ref(), is_asked_again);
         self.printed = Some(page);
         new.iter().try_for_each(|line| self.print(line))
     }

@@ -6,6 +6,7 @@ mod driver;
 mod input;
 mod keyboard;
 mod overlay;
+mod page_news;
 mod services;
 mod signals;
 

@@ -10,9 +10,11 @@ mod page;
 mod pdf;
 mod stage;
 mod strip;
+mod strip_part;
 
 pub use card::{Card, CardEnd, CardSection, LegLine};
 pub use page::{DOTS, Paper, SheetPage};
 pub use pdf::{pdf, pdf_while};
 pub use stage::{FramePlan, StageSheet};
-pub use strip::{StripRow, StripSheet, StripTexts};
+pub use strip::StripSheet;
+pub use strip_part::{StripRow, StripTexts};
