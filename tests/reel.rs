@@ -7,7 +7,7 @@ use std::process::{Command, Output, Stdio};
 
 use gif::{ColorOutput, DecodeOptions};
 use image_webp::WebPDecoder;
-use marlinspeak::guide::{AtOnce, Plan, Script, What};
+use marlinspeak::guide::{AtOnce, FinishTask, Plan, Script, What};
 use tempfile::TempDir;
 
 fn reel(args: &[&str], out: &Path) -> Output {
@@ -144,10 +144,14 @@ fn each_frame_stands_long_enough_to_be_read_and_the_picture_stands_still() {
     let folder = TempDir::new().unwrap();
     let seen = read_png(&made(&folder, "tie.png", &["--width", "320"]));
     let moving = |(_, hundredths): &&(Vec<u8>, u32)| *hundredths == 40;
-    // All crossings of a leg but the last are laid before the leg stands.
+    // All crossings of a leg, and of an end that is tucked, but the last are laid before it stands.
     let script = Script::new(Plan::read("3", "4", "1", "1").unwrap(), AtOnce::WholeLeg);
     let crossings = script.steps().map(|step| match step.what {
         What::Lay(lay) => lay.crossings.len().saturating_sub(1),
+        What::Finish(finish) => match finish.task {
+            FinishTask::Tuck(tuck) => tuck.crossings.len().saturating_sub(1),
+            _ => 0,
+        },
         _ => 0,
     });
     assert_eq!(

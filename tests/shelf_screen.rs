@@ -138,7 +138,7 @@ fn a_name_and_a_note_are_typed_and_shown_on_both_screens() {
     hands.press(ESCAPE.clone());
     assert!(hands.sees("tiller of the red dinghy"));
     hands.press(ESCAPE);
-    assert!(hands.sees("Ties in progress") && hands.sees("tiller of the red dinghy"));
+    assert!(hands.sees("Go on with") && hands.sees("tiller of the red dinghy"));
 }
 
 #[test]

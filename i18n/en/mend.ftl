@@ -29,7 +29,7 @@ where-say = { $phase ->
                *[other] , strand { $strand }
             }, leg { $leg } of { $legs }.
         }
-        [done] The knot is done, its ends too. Nothing is left to do.
+        [done] The knot is done, its ends too. There is nothing more to do.
         [finish] The knot is laid and faired; its ends remain to be finished.
        *[laying] { $pass ->
             [1] Lead pass

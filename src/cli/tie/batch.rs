@@ -40,7 +40,7 @@ pub(super) fn from_order(
     opened: &Result<Shelf, ShelfError>,
     words: &Words,
 ) -> Result<Option<Wanted>, Complaint> {
-    let Some(name) = &asked.order else {
+    let Some(name) = &asked.from_order else {
         return Ok(None);
     };
     if asked.names_knot() || asked.pieces.is_some() || asked.lesson.is_some() {

@@ -63,7 +63,7 @@ pub(super) struct TieOptions {
         value_name = "value-order",
         help = "help-tie-order"
     )]
-    order: Option<String>,
+    from_order: Option<String>,
     #[arg(
         long,
         value_name = "N",

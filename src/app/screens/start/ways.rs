@@ -29,6 +29,8 @@ impl Way {
         Self::Shelf,
         Self::Glossary,
         Self::Settings,
+        Self::Count,
+        Self::Orders,
     ];
 
     /// Its key.
