@@ -225,6 +225,14 @@ fn a_cord_is_picked_by_the_name_that_shops_give_it() {
         desk.press(Named::PageDown);
     }
     assert!(desk.hands.last_said().starts_with("Cord: paracord 550."));
+    // What is typed takes the place of what was picked.
+    desk.type_in("4.5");
+    // Once round all fields.
+    for _ in 0..10 {
+        desk.press(Named::Tab);
+    }
+    let said = desk.hands.last_said();
+    assert!(said.starts_with("Cord: 4.5."), "{said}");
 }
 
 #[test]

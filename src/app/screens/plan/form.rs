@@ -69,6 +69,9 @@ pub(super) enum Action {
     None,
     /// Put the focus of the window on this field, and say what it is.
     Focus(SetupField, Spoken),
+    /// Put the focus of the window on this field, which was filled in with what was picked, so that
+    /// what is typed takes its place; and do this.
+    Filled(SetupField, Box<Action>),
     /// Look for the knots that answer this question, having said this.
     Find(u64, Box<FitQuestion>, Spoken),
     /// Say this.

@@ -144,6 +144,13 @@ impl State {
                 context.say(&sentence);
                 Next::run(focus(field))
             }
+            Action::Filled(field, then) => {
+                let next = self.follow(*then, context);
+                Next {
+                    task: Task::batch([focus(field), next.task]),
+                    ..next
+                }
+            }
             Action::Find(asked, question, said) => {
                 if !said.is_empty() {
                     context.say(&said);

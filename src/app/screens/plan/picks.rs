@@ -97,9 +97,14 @@ impl State {
         }
         // What is picked is heard as what is typed would be on coming back to it.
         let said = self.say_field(words);
-        match self.look() {
+        let found = match self.look() {
             Action::Find(asked, question, _) => Action::Find(asked, question, said),
             _ => Action::Say(said),
+        };
+        if field == SetupField::Object {
+            found
+        } else {
+            Action::Filled(field, Box::new(found))
         }
     }
 
