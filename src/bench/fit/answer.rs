@@ -60,7 +60,11 @@ pub struct FitAnswer {
 /// // The best of each kind of work first, then everything else.
 /// let kinds = [FitSection::Single, FitSection::Doubled, FitSection::Tripled];
 /// assert!(kinds.contains(&sections[0]));
-/// assert_eq!(sections[3..], [FitSection::Further, FitSection::Near]);
+/// let [.., interwoven, further, near] = sections[..] else {
+///     panic!("{sections:?}")
+/// };
+/// assert_eq!(interwoven, FitSection::Interwoven);
+/// assert_eq!([further, near], [FitSection::Further, FitSection::Near]);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, IntoStaticStr)]
 #[strum(serialize_all = "kebab-case")]
