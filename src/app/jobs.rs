@@ -7,7 +7,7 @@ use std::time::Duration;
 use crate::bench::TyingPace;
 use crate::files::Gathering;
 use crate::guide::{AtOnce, FitQuestion, Script};
-use crate::session::{back_up, bring_back, newest_known};
+use crate::session::{back_up, bring_back, known_ties};
 use crate::shelf::{
     self, Backup, Deleted, IfThere, Imported, Keeper, Ledger, Restored, Shelf, ShelfError,
     ShelfReading, ShelfTrouble, Shelved, Tie, TieId, TieStatus, Totals,
@@ -183,7 +183,7 @@ fn stock(
     keeper: Option<&Keeper>,
     gathering: &mut Gathering<ShelfTrouble>,
 ) -> Result<Stock, ShelfError> {
-    let listed = newest_known(shelf.list()?.hand_on(gathering), keeper);
+    let listed = known_ties(shelf, keeper)?.hand_on(gathering);
     let ledger = shelf.ledger()?.hand_on(gathering);
     let now = shelf::now();
     let logged = ledger.ties();

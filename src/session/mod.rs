@@ -34,6 +34,7 @@ mod batch;
 mod controller;
 mod effect;
 mod hearing;
+mod inventory;
 mod knot_count;
 mod log_form;
 mod logbook;
@@ -58,10 +59,11 @@ pub use backing_up::{back_up, bring_back};
 pub use batch::{NextOfOrder, next_of_order, tied};
 pub use controller::{Session, Wishes};
 pub use effect::{Effect, Event, Timer, ToSession};
+pub use inventory::{Inventory, inventory, known_ties};
 pub use knot_count::{CountAction, CountKeys, KnotCount};
 pub use log_form::{LogAction, LogField, LogForm};
 pub use logbook::{NotLogged, as_path, entry_for, keep_entry};
-pub use opening::{InHand, Inventory, inventory, lesson_tie, lessons, new_tie, newest_known};
+pub use opening::{InHand, lesson_tie, lessons, new_tie};
 pub use order_book::{OrderAction, OrderBook};
 pub use order_jobs::{
     OpenOrder, OrderChange, OrderJob, OrderOutcome, OrderReport, OrderStock, do_order_job,

@@ -1,123 +1,14 @@
 //! Taking a tie in hand: new from a plan, or up from the shelf. Everything here reads or writes
 //! the disk: it is not for a thread that somebody waits for.
 
-use jiff::Timestamp;
-
 use super::batch::pace_of;
 use crate::bench::{BatchPace, TyingPace, WeaveChoice};
 use crate::files::Gathering;
 use crate::guide::{AtOnce, COURSE, Lesson, LessonState, Plan, Script};
 use crate::knot::{Hand, Knot, KnotError, Lattice, Side, Weave};
 use crate::shelf::{
-    Held, Keeper, Ledger, Shelf, ShelfError, ShelfReading, ShelfTrouble, Shelved, TakenUp, Tie,
-    TieId, TieStatus,
+    Held, Keeper, Ledger, Shelf, ShelfError, ShelfReading, ShelfTrouble, TakenUp, Tie, TieId,
 };
-
-/// What was found on the shelf for the start.
-///
-/// ```
-/// use marlinspeak::session::{Inventory, inventory};
-/// use marlinspeak::shelf::{Shelf, now};
-///
-/// let folder = tempfile::tempdir().unwrap();
-/// let shelf = Shelf::open(folder.path()).unwrap();
-/// let Inventory { waiting, is_new } =
-///     inventory(&shelf, None, now()).unwrap().untroubled().unwrap();
-/// assert!(waiting.is_empty() && is_new, "somebody begins for the first time");
-/// ```
-#[derive(Clone, Debug, Default)]
-pub struct Inventory {
-    /// Ties still to be tied that are not put away, newest first.
-    pub waiting: Vec<Shelved>,
-    /// Whether nothing was ever begun here: no tie is there, and none was deleted.
-    pub is_new: bool,
-}
-
-/// Looks through the shelf for ties still to be tied that are not put away, newest first, each as
-/// it was known last: the keeper may have it newer than the disk.
-///
-/// ```
-/// use marlinspeak::guide::Plan;
-/// use marlinspeak::session::{inventory, new_tie};
-/// use marlinspeak::shelf::{Shelf, now};
-///
-/// let folder = tempfile::tempdir().unwrap();
-/// let shelf = Shelf::open(folder.path()).unwrap();
-/// let [bell_rope, grip] = [("3", "5"), ("5", "7")].map(|(leads, bights)| {
-///     let plan = Plan::read(leads, bights, "2", "").unwrap();
-///     shelf.begin(new_tie(&plan)).unwrap().tie
-/// });
-/// assert!(shelf.put_away(bell_rope.id(), true).unwrap().untroubled().is_ok());
-/// let found = inventory(&shelf, None, now()).unwrap().untroubled().unwrap();
-/// let waiting: Vec<_> = found.waiting.iter().map(|shelved| shelved.tie.id()).collect();
-/// assert_eq!(waiting, [grip.id()]);
-/// ```
-///
-/// # Errors
-/// When the folder cannot be read and the keeper has nothing either.
-pub fn inventory(
-    shelf: &Shelf,
-    keeper: Option<&Keeper>,
-    now: Timestamp,
-) -> Result<ShelfReading<Inventory>, ShelfError> {
-    // Where that cannot be told, nobody is taken for a beginner.
-    let had_others = match shelf.deleted() {
-        Ok(deleted) => !deleted.is_empty(),
-        Err(error) => {
-            ::log::warn!("what was deleted: {error}");
-            true
-        }
-    };
-    let found = |ties: Vec<Tie>| {
-        let ties = newest_known(ties, keeper);
-        let is_new = ties.is_empty() && !had_others;
-        let waiting = ties
-            .into_iter()
-            .map(|tie| Shelved::new(tie, now, false))
-            .filter(|shelved| shelved.status() == TieStatus::Waiting);
-        Inventory {
-            waiting: waiting.collect(),
-            is_new,
-        }
-    };
-    let listed = match shelf.list() {
-        // Where nothing can be read, what is known is there all the same.
-        Err(error) if keeper.is_some_and(|keeper| !keeper.unsaved().is_empty()) => {
-            ShelfReading::of(Vec::new(), vec![error.into()])
-        }
-        listed => listed?,
-    };
-    Ok(listed.map(found))
-}
-
-/// The ties as they are known last: what the keeper still has to save comes before what is on
-/// disk, and stands first.
-///
-/// ```
-/// use marlinspeak::guide::{AtOnce, Plan, Script};
-/// use marlinspeak::session::{new_tie, newest_known};
-/// use marlinspeak::shelf::{Keeper, Shelf};
-///
-/// let folder = tempfile::tempdir().unwrap();
-/// let shelf = || Shelf::open(folder.path()).unwrap();
-/// let plan = Plan::read("3", "5", "2", "").unwrap();
-/// let on_disk = shelf().begin(new_tie(&plan)).unwrap();
-/// let mut newer = on_disk.tie.clone();
-/// newer.place = Script::new(plan, AtOnce::default()).last();
-/// // Another program holds the tie, so that the keeper cannot save what it has.
-/// let keeper = Keeper::start(shelf(), |_| ()).unwrap();
-/// keeper.keep(newer.clone());
-/// let known = newest_known(vec![on_disk.tie], Some(&keeper));
-/// assert_eq!(known, [newer]);
-/// keeper.abandon();
-/// ```
-pub fn newest_known(ties: Vec<Tie>, keeper: Option<&Keeper>) -> Vec<Tie> {
-    let mut newest = keeper.map(Keeper::unsaved).unwrap_or_default();
-    let is_newer = |tie: &Tie| newest.iter().any(|newer| newer.id() == tie.id());
-    let rest: Vec<Tie> = ties.into_iter().filter(|tie| !is_newer(tie)).collect();
-    newest.extend(rest);
-    newest
-}
 
 /// How far the tyer is with each lesson of the course, from the ties on the shelf.
 ///
