@@ -230,7 +230,7 @@ fn the_time_that_is_told_is_that_of_the_pieces() {
     let counted = [minutes[0], minutes[1], minutes[2], minutes[4]];
     let mean = counted.iter().sum::<f64>() / 4.0;
     let said = last_said(&terminal);
-    let told = |minutes: f64| format!("{} min", minutes.round());
+    let told = |minutes: f64| format!("{} minutes", minutes.round());
     assert!(mean < 29.0, "{minutes:?}");
     assert!(
         said.contains(&format!("The mean of 4 pieces is {}.", told(mean))),

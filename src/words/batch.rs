@@ -2,6 +2,7 @@
 
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
+use super::labour::work_time;
 use super::lengths::fine;
 use super::selectors::Selector;
 use super::{Sentence, Shown, Words};
@@ -58,7 +59,7 @@ impl Words {
     /// What is said when a piece is done: how long it took, the mean, and what the next takes.
     pub fn piece_done(&self, batch: &Batch, minutes: Option<f64>, pace: &BatchPace) -> Sentence {
         let time = |minutes: Option<f64>| {
-            let told = minutes.map(|minutes| FluentValue::from(self.time(minutes)));
+            let told = minutes.map(|minutes| FluentValue::from(work_time(minutes)));
             told.unwrap_or_else(|| "none".into())
         };
         let mean = pace.mean().filter(|_| pace.pieces() > 1);

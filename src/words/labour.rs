@@ -1,9 +1,15 @@
 //! Time and money in words.
+//!
+//! Like a length, a time of work is one argument of a message that is seen and heard: it is told when
+//! the message is looked up.
 
-use fluent::types::{FluentNumber, FluentNumberOptions};
+use std::borrow::Cow;
+
+use fluent::types::{FluentNumber, FluentNumberOptions, FluentType};
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
 use super::Words;
+use super::channel::Channel;
 use super::inches::whole;
 use super::spoken_messages::SpokenMessage;
 use crate::guide::{Labour, Phase};
@@ -42,6 +48,57 @@ impl Words {
     pub(super) fn say_time(&self, minutes: f64) -> String {
         self.spoken(SpokenMessage::WorkTimeSay, &time_args(minutes))
             .into()
+    }
+
+    /// A time of work for the ear or for the eye.
+    pub(super) fn work_time(&self, time: WorkTime, channel: Channel) -> String {
+        match channel {
+            Channel::Ear => self.say_time(time.minutes),
+            Channel::Eye => self.time(time.minutes),
+        }
+    }
+}
+
+/// A time of work as a message that is seen and heard is told it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct WorkTime {
+    minutes: f64,
+}
+
+/// Minutes of work for a message that is seen and heard.
+pub(super) const fn work_time(minutes: f64) -> WorkTime {
+    WorkTime { minutes }
+}
+
+/// The time of work that an argument is, if it is one.
+pub(super) fn work_time_of(value: &FluentValue) -> Option<WorkTime> {
+    match value {
+        FluentValue::Custom(custom) => (**custom).as_any().downcast_ref().copied(),
+        _ => None,
+    }
+}
+
+impl FluentType for WorkTime {
+    fn duplicate(&self) -> Box<dyn FluentType + Send> {
+        Box::new(*self)
+    }
+
+    /// Never reached by way of [`Words::text`], which tells times before anything else.
+    fn as_string(&self, _: &intl_memoizer::IntlLangMemoizer) -> Cow<'static, str> {
+        format!("{} min", self.minutes).into()
+    }
+
+    fn as_string_threadsafe(
+        &self,
+        _: &intl_memoizer::concurrent::IntlLangMemoizer,
+    ) -> Cow<'static, str> {
+        format!("{} min", self.minutes).into()
+    }
+}
+
+impl From<WorkTime> for FluentValue<'_> {
+    fn from(time: WorkTime) -> Self {
+        Self::Custom(Box::new(time))
     }
 }
 

@@ -10,6 +10,7 @@ use fluent::{FluentArgs, FluentValue};
 
 use super::Words;
 use super::channel::Channel;
+use super::labour::work_time_of;
 use super::pins::pin_of;
 use super::rounding::{Length, Rounding};
 use crate::bench::{Millimetres, ThreadSystem};
@@ -107,23 +108,29 @@ fn length_of(value: &FluentValue) -> Option<Length> {
 }
 
 impl Words {
-    /// The arguments of a message with every length told, its number with its unit, a whole word
-    /// for the ear and a symbol for the eye; and every pin of one row of several with its row. None
-    /// when there is neither among them.
+    /// The arguments of a message with every length and every time of work told, the number with its
+    /// unit, a whole word for the ear and a symbol for the eye; and every pin of one row of several with
+    /// its row. None when there is nothing of these among them.
     pub(super) fn told<'args>(
         &self,
         args: &'args FluentArgs<'args>,
         channel: Channel,
     ) -> Option<FluentArgs<'args>> {
-        let is_told = |value| length_of(value).is_some() || pin_of(value).is_some();
+        let is_told = |value| {
+            length_of(value).is_some() || pin_of(value).is_some() || work_time_of(value).is_some()
+        };
         if !args.iter().any(|(_, value)| is_told(value)) {
             return None;
         }
         let told = args.iter().map(|(name, value)| {
-            let value = match (length_of(value), pin_of(value)) {
-                (Some(length), _) => self.length(length, channel).into(),
-                (_, Some(pin)) => self.pin(pin, channel).into(),
-                _ => value.clone(),
+            let value = if let Some(length) = length_of(value) {
+                self.length(length, channel).into()
+            } else if let Some(pin) = pin_of(value) {
+                self.pin(pin, channel).into()
+            } else if let Some(time) = work_time_of(value) {
+                self.work_time(time, channel).into()
+            } else {
+                value.clone()
             };
             (name.to_owned(), value)
         });

@@ -5,7 +5,7 @@ use std::path::Path;
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
 use super::harmless::shown_name;
-use super::labour::cost;
+use super::labour::{cost, work_time};
 use super::lengths::{along, cut, cut_of, fine, sum};
 use super::rounding::Length;
 use super::selectors::Selector;
@@ -31,7 +31,7 @@ impl Words {
         args.set("knot", self.tie_line(&answer.piece.plan));
         args.set("width", fine(answer.width));
         args.set("length", cut_of(answer.cord));
-        args.set("time", self.time(answer.minutes));
+        args.set("time", work_time(answer.minutes));
         self.sentence("order-piece", &args)
     }
 
@@ -154,7 +154,7 @@ impl Words {
     pub fn order_time(&self, answer: &OrderAnswer) -> Sentence {
         let pace = if answer.is_own_pace { "own" } else { "usual" };
         let args = fluent_args! {
-            "time" => self.time(answer.minutes), "pace" => pace, "cost" => cost(answer.cost),
+            "time" => work_time(answer.minutes), "pace" => pace, "cost" => cost(answer.cost),
         };
         self.sentence("order-time", &args)
     }
