@@ -1,5 +1,7 @@
 //! Paper for the bench: measured on the files that the commands write.
 
+#[path = "sheets/class_and_order.rs"]
+mod class_and_order;
 #[path = "support/dots.rs"]
 mod dots;
 

@@ -88,7 +88,7 @@ pub(super) fn run(asked: &OrderOptions, set: Prices, words: &Words) -> Result<Ex
             Ok(errors.exit_code())
         }
         OrderCommand::Plan { file, prices, json } => {
-            runner.tell(None, &runner.said(file)?, prices, *json)?;
+            runner.tell(None, &said(file, words)?, prices, *json)?;
             Ok(ExitCode::SUCCESS)
         }
         OrderCommand::Keep { file, instead } => runner.keep(file, instead.as_deref()),
@@ -141,6 +141,48 @@ pub(super) fn answer(
     Ok(OrderAnswer::of(read, ledger.pace(), prices))
 }
 
+/// The order that is kept by this name.
+pub(super) fn kept(given: &str, words: &Words) -> Result<Order, Complaint> {
+    let id = id(given, words)?;
+    let looked = Orders::default_place().and_then(|orders| orders.look(&id));
+    let kept = looked.map_err(|error| complaint(&error, words))?;
+    Ok(kept.hand_on(&mut ErrorLines::new(words)).order)
+}
+
+/// The order in a file, all of whose fields mean something.
+pub(super) fn said(file: &Path, words: &Words) -> Result<Order, Complaint> {
+    let not_read = |error: FileError<DocumentError>| {
+        log::warn!("{}", error.cause());
+        let is_slip = matches!(error, FileError::Unreadable { .. });
+        let sentence = words.shelf_error(&ShelfError::File(error));
+        if is_slip {
+            Complaint::input(sentence)
+        } else {
+            Complaint::failure(sentence)
+        }
+    };
+    let document = if file == Path::new("-") {
+        let mut document = Vec::new();
+        // A byte more than is read shows that it is too large.
+        let read = io::stdin()
+            .take(LARGEST_DOCUMENT + 1)
+            .read_to_end(&mut document);
+        read.map_err(|fault| not_read(FileError::io(files::FileAction::Read, file)(fault)))?;
+        document
+    } else {
+        files::read_bytes(file, LARGEST_DOCUMENT).map_err(|error| not_read(error.of_kind()))?
+    };
+    let stored =
+        read_order_said(&document).map_err(|fault| not_read(FileError::unreadable(file)(fault)))?;
+    match stored.first_unknown() {
+        Some((field, piece)) => {
+            let sentence = words.order_field_unknown(field, piece);
+            Err(Complaint::input(sentence))
+        }
+        None => Ok(stored.order),
+    }
+}
+
 struct Runner<'a> {
     orders: Orders,
     set: Prices,
@@ -167,42 +209,8 @@ impl Runner<'_> {
         Ok(ExitCode::SUCCESS)
     }
 
-    /// The order in a file, all of whose fields mean something.
-    fn said(&self, file: &Path) -> Result<Order, Complaint> {
-        let not_read = |error: FileError<DocumentError>| {
-            log::warn!("{}", error.cause());
-            let is_slip = matches!(error, FileError::Unreadable { .. });
-            let sentence = self.words.shelf_error(&ShelfError::File(error));
-            if is_slip {
-                Complaint::input(sentence)
-            } else {
-                Complaint::failure(sentence)
-            }
-        };
-        let document = if file == Path::new("-") {
-            let mut document = Vec::new();
-            // A byte more than is read shows that it is too large.
-            let read = io::stdin()
-                .take(LARGEST_DOCUMENT + 1)
-                .read_to_end(&mut document);
-            read.map_err(|fault| not_read(FileError::io(files::FileAction::Read, file)(fault)))?;
-            document
-        } else {
-            files::read_bytes(file, LARGEST_DOCUMENT).map_err(|error| not_read(error.of_kind()))?
-        };
-        let stored = read_order_said(&document)
-            .map_err(|fault| not_read(FileError::unreadable(file)(fault)))?;
-        match stored.first_unknown() {
-            Some((field, piece)) => {
-                let sentence = self.words.order_field_unknown(field, piece);
-                Err(Complaint::input(sentence))
-            }
-            None => Ok(stored.order),
-        }
-    }
-
     fn keep(&self, file: &Path, instead: Option<&str>) -> Result<ExitCode, Complaint> {
-        let order = self.said(file)?;
+        let order = said(file, self.words)?;
         // What cannot be tied is not kept either.
         answer(&order, self.set, self.words)?;
         let mut errors = ErrorLines::new(self.words);

@@ -1,5 +1,6 @@
 //! How much is made at most.
 
+use super::class::Pupils;
 use super::error::{PaperError, TooLong};
 use super::pages::rows_apart;
 use crate::bench::{Layout, Tube};
@@ -19,9 +20,21 @@ const REEL: u32 = 3_000;
 /// # Errors
 /// [`PaperError::Long`] when it is.
 pub fn check_card(plan: &Plan) -> Result<(), PaperError> {
+    hold(printed(plan), TooLong::Card, CARD)
+}
+
+/// Whether the cards of a class are not too long, all of them together.
+///
+/// # Errors
+/// [`PaperError::Long`] when they are.
+pub fn check_class(plan: &Plan, pupils: &Pupils) -> Result<(), PaperError> {
+    hold(printed(plan) * pupils.count() as u64, TooLong::Class, CARD)
+}
+
+/// Crossings that a card of this plan prints.
+fn printed(plan: &Plan) -> u64 {
     let passes = u64::from(plan.laying().passes());
-    let crossings = u64::from(plan.knot().crossings());
-    hold(crossings * passes * passes, TooLong::Card, CARD)
+    u64::from(plan.knot().crossings()) * passes * passes
 }
 
 /// Whether the strips for a tube that is pinned like this are not too long.

@@ -13,6 +13,8 @@ use crate::words::{Sentence, Words};
 pub enum TooLong {
     /// A card, by its crossings.
     Card,
+    /// The cards of a class, by their crossings.
+    Class,
     /// A strip, by its pages.
     Strip,
     /// A reel, by its crossings.

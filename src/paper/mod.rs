@@ -5,15 +5,19 @@
 //! far it is, and can stop it there.
 
 mod bounds;
+mod class;
 mod error;
 mod order;
+mod order_sheet;
 mod pages;
 mod reel;
 mod target;
 
-pub use bounds::{check_card, check_strip};
+pub use bounds::{check_card, check_class, check_strip};
+pub use class::{Pupils, class};
 pub use error::{PaperError, TooLong};
 pub use order::{FileForm, Overwrite, PaperKind, PaperOrder, file_name};
+pub use order_sheet::order_sheet;
 pub use pages::{card, stage, strip};
 pub use reel::{REEL_WIDTH, REEL_WIDTHS, TieReel};
 pub use target::Target;

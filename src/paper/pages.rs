@@ -5,7 +5,7 @@ use crate::guide::{AtOnce, FinishTask, Labour, Place, Plan, Script, Step, What};
 use crate::picture::sheet::{
     Card, CardEnd, CardSection, LegLine, Paper, SheetPage, StageSheet, StripSheet, StripTexts,
 };
-use crate::picture::{Moment, Scene, Subject, View};
+use crate::picture::{Moment, Scene, Subject, View, Viewport};
 use crate::words::Words;
 
 /// The card of a plan; with the holes of the pins when the tube is known.
@@ -16,6 +16,17 @@ pub fn card(
     paper: Paper,
     words: &Words,
 ) -> Vec<SheetPage> {
+    let (card, scene) = card_of(plan, pinned, labour, words);
+    card.pages(paper, scene, |page, pages| words.sheet_page(page, pages))
+}
+
+/// The texts of a card, and the picture on it.
+pub(super) fn card_of<'p>(
+    plan: &'p Plan,
+    pinned: Option<(&Tube, &Layout)>,
+    labour: &Labour,
+    words: &Words,
+) -> (Card, impl Fn(Viewport) -> Scene + 'p) {
     let script = Script::new(plan.clone(), AtOnce::WholeLeg);
     let mut facts = vec![words.facts(&script).into()];
     facts.extend(words.card_facts(plan, pinned));
@@ -34,7 +45,7 @@ pub fn card(
         cautions_head: words.plainly("card-cautions", &[]),
         cautions: words.card_cautions(),
     };
-    let scene = |frame| {
+    let scene = move |frame| {
         Scene::build(
             View::RoundTheTube,
             plan.laying(),
@@ -44,7 +55,7 @@ pub fn card(
             frame,
         )
     };
-    card.pages(paper, scene, |page, pages| words.sheet_page(page, pages))
+    (card, scene)
 }
 
 /// Where the ends are tucked away.

@@ -76,6 +76,22 @@ impl Words {
         facts
     }
 
+    /// The sentence for a number of cards that is none.
+    pub fn class_copies(&self, given: &str, most: u16) -> String {
+        self.text(
+            "class-copies",
+            &fluent_args! { "given" => given, "most" => most },
+        )
+    }
+
+    /// The sentence for a list of names that is none.
+    pub fn class_names(&self, given: &str, most: u16) -> String {
+        self.text(
+            "class-names",
+            &fluent_args! { "given" => given, "most" => most },
+        )
+    }
+
     /// The head of a pass of a strand on a card.
     pub fn card_pass(&self, pass: u16, strand: u16, strands: u16, pin: Pin) -> String {
         let args = fluent_args! {

@@ -1,5 +1,7 @@
-//! `marlinspeak sheet`: cards, strips and stages as PNG or PDF, and reels.
+//! `marlinspeak sheet`: cards, strips, stages and orders as PNG or PDF, reels, and both for a class.
 
+mod class;
+mod order;
 mod progress;
 mod reel;
 
@@ -7,6 +9,8 @@ use std::path::{Path, PathBuf};
 
 use clap::{Args, Subcommand};
 
+use class::ClassArgs;
+use order::OrderArgs;
 use progress::Progress;
 use reel::ReelArgs;
 
@@ -19,6 +23,9 @@ use crate::paper::{self, PaperError, Target, TooLong};
 use crate::picture::View;
 use crate::picture::sheet::{DOTS, Paper, SheetPage};
 use crate::words::Words;
+
+/// Dots an inch of a page when nothing is said.
+const DOTS_USUAL: u16 = 300;
 
 #[derive(Args)]
 pub(super) struct SheetOptions {
@@ -37,6 +44,10 @@ enum Kind {
     Stage(StageArgs),
     #[command(about = "help-sheet-reel")]
     Reel(ReelArgs),
+    #[command(about = "help-sheet-class")]
+    Class(ClassArgs),
+    #[command(about = "help-sheet-order")]
+    Order(OrderArgs),
 }
 
 #[derive(Args)]
@@ -90,6 +101,8 @@ pub(super) fn run(asked: &SheetOptions, set: Prices, words: &Words) -> Result<()
         Kind::Strip(args) => args,
         Kind::Stage(stage) => &stage.sheet,
         Kind::Reel(reel) => return reel.run(words),
+        Kind::Class(class) => return class.run(set, words),
+        Kind::Order(order) => return order.run(set, words),
     };
     let plan = args.knot.plan(words)?;
     let paper = args.paper(words)?;
@@ -99,7 +112,7 @@ pub(super) fn run(asked: &SheetOptions, set: Prices, words: &Words) -> Result<()
         Kind::Card(card) => card.pages(&plan, set, paper, words)?,
         Kind::Strip(args) => args.strip(&plan, paper, words)?,
         Kind::Stage(stage) => vec![stage.page(&plan, paper, words)?],
-        Kind::Reel(_) => Vec::new(),
+        Kind::Reel(_) | Kind::Class(_) | Kind::Order(_) => Vec::new(),
     };
     let mut progress = Progress::begin(words);
     target
@@ -115,6 +128,7 @@ fn refused(error: &PaperError, words: &Words) -> Complaint {
         PaperError::Long { what, most } => {
             let id = match what {
                 TooLong::Card => "sheet-card-long",
+                TooLong::Class => "class-long",
                 TooLong::Strip => "sheet-strip-long",
                 TooLong::Reel => "sheet-reel-long",
             };
@@ -188,7 +202,7 @@ impl CardArgs {
         };
         let prices = self.prices.prices(set, words)?;
         let labour = Labour::of(equipped, ledger(words)?.pace(), prices);
-        let pinned = self.sheet.pinned(plan, words)?;
+        let pinned = pinned(setup, plan, words)?;
         let pinned = pinned.as_ref().map(|(tube, layout)| (tube, layout));
         Ok(paper::card(equipped, pinned, &labour, paper, words))
     }
@@ -196,7 +210,7 @@ impl CardArgs {
 
 impl SheetArgs {
     fn strip(&self, plan: &Plan, paper: Paper, words: &Words) -> Result<Vec<SheetPage>, Complaint> {
-        let Some((tube, layout)) = self.pinned(plan, words)? else {
+        let Some((tube, layout)) = pinned(&self.setup, plan, words)? else {
             let sentence = words.plainly("sheet-tube-missing", &[]);
             return Err(Complaint::input(sentence));
         };
@@ -210,65 +224,84 @@ impl SheetArgs {
     }
 
     fn paper(&self, words: &Words) -> Result<Paper, Complaint> {
-        match self.paper.as_deref() {
-            None | Some("a4") => Ok(Paper::A4),
-            Some("letter") => Ok(Paper::Letter),
-            Some(given) => Err(Complaint::input(words.choice_unknown(
-                "--paper",
-                given,
-                &["a4", "letter"],
-            ))),
-        }
-    }
-
-    /// The tube and where its pins go, when a tube is named.
-    fn pinned(&self, plan: &Plan, words: &Words) -> Result<Option<(Tube, Layout)>, Complaint> {
-        let form = self.setup.form(words)?;
-        let presets = presets_for(&form, words)?;
-        let tube = form
-            .tube(&presets)
-            .map_err(|error| Complaint::input(words.setup_error(&error)))?;
-        let Some(tube) = tube else {
-            return Ok(None);
-        };
-        let knot = plan.knot();
-        let Some(layout) = pinning(&tube, knot.lattice()) else {
-            let error = RigError::no_row(Counts::from(plan.laying()), &tube);
-            return Err(Complaint::input(words.rig_error(&error)));
-        };
-        Ok(Some((tube, layout)))
+        paper_of(self.paper.as_deref(), words)
     }
 
     fn target(&self, words: &Words) -> Result<Target, Complaint> {
-        let Some(file) = self.out.clone() else {
-            return Err(Complaint::input(words.plainly("sheet-out-missing", &[])));
-        };
-        let ending = file
-            .extension()
-            .map(|ending| ending.to_string_lossy().to_lowercase());
-        let is_pdf = match ending.as_deref() {
-            _ if self.pdf => true,
-            Some("pdf") => true,
-            Some("png") => false,
-            _ => {
-                return Err(refused_name("sheet-out-ending", &file, words));
-            }
-        };
-        let dots = match self.dpi.as_deref() {
-            None => 300,
-            Some(given) => match given.trim().parse() {
-                Ok(dots) if DOTS.contains(&dots) => dots,
-                _ => {
-                    let sentence = words.sheet_dpi(given, *DOTS.start(), *DOTS.end());
-                    return Err(Complaint::input(sentence));
-                }
-            },
-        };
-        Ok(Target {
-            file,
-            is_pdf,
-            dots,
-            replace: self.replace,
-        })
+        let dpi = self.dpi.as_deref();
+        target_of(self.out.as_ref(), self.pdf, dpi, self.replace, words)
     }
+}
+
+/// The tube and where its pins go, when a tube is named.
+fn pinned(
+    setup: &SetupOptions,
+    plan: &Plan,
+    words: &Words,
+) -> Result<Option<(Tube, Layout)>, Complaint> {
+    let form = setup.form(words)?;
+    let presets = presets_for(&form, words)?;
+    let tube = form
+        .tube(&presets)
+        .map_err(|error| Complaint::input(words.setup_error(&error)))?;
+    let Some(tube) = tube else {
+        return Ok(None);
+    };
+    let knot = plan.knot();
+    let Some(layout) = pinning(&tube, knot.lattice()) else {
+        let error = RigError::no_row(Counts::from(plan.laying()), &tube);
+        return Err(Complaint::input(words.rig_error(&error)));
+    };
+    Ok(Some((tube, layout)))
+}
+
+/// The paper that is asked for.
+fn paper_of(given: Option<&str>, words: &Words) -> Result<Paper, Complaint> {
+    match given {
+        None | Some("a4") => Ok(Paper::A4),
+        Some("letter") => Ok(Paper::Letter),
+        Some(given) => Err(Complaint::input(words.choice_unknown(
+            "--paper",
+            given,
+            &["a4", "letter"],
+        ))),
+    }
+}
+
+/// Where the pages go.
+fn target_of(
+    out: Option<&PathBuf>,
+    pdf: bool,
+    dpi: Option<&str>,
+    replace: bool,
+    words: &Words,
+) -> Result<Target, Complaint> {
+    let Some(file) = out.cloned() else {
+        return Err(Complaint::input(words.plainly("sheet-out-missing", &[])));
+    };
+    let ending = file
+        .extension()
+        .map(|ending| ending.to_string_lossy().to_lowercase());
+    let is_pdf = match ending.as_deref() {
+        _ if pdf => true,
+        Some("pdf") => true,
+        Some("png") => false,
+        _ => return Err(refused_name("sheet-out-ending", &file, words)),
+    };
+    let dots = match dpi {
+        None => DOTS_USUAL,
+        Some(given) => match given.trim().parse() {
+            Ok(dots) if DOTS.contains(&dots) => dots,
+            _ => {
+                let sentence = words.sheet_dpi(given, *DOTS.start(), *DOTS.end());
+                return Err(Complaint::input(sentence));
+            }
+        },
+    };
+    Ok(Target {
+        file,
+        is_pdf,
+        dots,
+        replace,
+    })
 }

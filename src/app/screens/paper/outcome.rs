@@ -122,7 +122,7 @@ fn sentence(error: &PaperError, words: &Words) -> Sentence {
     match error {
         PaperError::Long { what, most } => {
             let what = match what {
-                TooLong::Card => "card",
+                TooLong::Card | TooLong::Class => "card",
                 TooLong::Strip => "strip",
                 TooLong::Reel => "reel",
             };

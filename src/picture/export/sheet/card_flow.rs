@@ -1,52 +1,10 @@
 //! A card, page after page.
 
 use super::card::{Card, CardSection};
+use super::card_sizes::{CLOSE, LARGE, REGULAR, Sizes};
 use super::page::{Anchor, Paper, SheetPage, wrapped};
 use crate::picture::draw::{self, Role, Weight};
 use crate::picture::scene::{Scene, View, Viewport};
-
-/// How large everything is, in millimetres.
-#[derive(Clone, Copy, Debug)]
-struct Sizes {
-    /// Room left on every side.
-    margin: f32,
-    /// Size of running text, and from one line to the next.
-    text: f32,
-    step: f32,
-    /// Size of the text of cautions, and from one line to the next.
-    small: f32,
-    small_step: f32,
-    /// Height and width of the picture of the knot.
-    picture: [f32; 2],
-    /// Height and width of the picture of an end.
-    end: [f32; 2],
-    /// Whether two ends stand side by side, and the cautions in one paragraph.
-    is_close: bool,
-}
-
-/// Sizes that can be read at arm’s length.
-const REGULAR: Sizes = Sizes {
-    margin: 15.0,
-    text: 3.7,
-    step: 5.2,
-    small: 3.2,
-    small_step: 4.4,
-    picture: [48.0, 60.0],
-    end: [38.0, 78.0],
-    is_close: false,
-};
-
-/// Sizes for where they save a page: text of 9 points, as in a book.
-const CLOSE: Sizes = Sizes {
-    margin: 13.0,
-    text: 3.15,
-    step: 4.1,
-    small: 2.9,
-    small_step: 3.6,
-    picture: [42.0, 52.0],
-    end: [26.0, 46.0],
-    is_close: true,
-};
 
 /// Width of the column of numbers.
 const NUMBERS: f32 = 14.0;
@@ -70,18 +28,17 @@ impl Card {
                 flow = close;
             }
         }
-        let (count, sizes) = (flow.pages.len(), flow.sizes);
-        for (nth, page) in flow.pages.iter_mut().enumerate() {
-            let at = (page.width - sizes.margin, page.height - sizes.margin + 4.0);
-            page.write(
-                &foot(nth + 1, count),
-                sizes.small,
-                Weight::Regular,
-                Anchor::End,
-                at,
-            );
-        }
-        flow.pages
+        flow.footed(foot)
+    }
+
+    /// The same in large type, on as many pages as that takes.
+    pub fn large_pages(
+        &self,
+        paper: Paper,
+        scene: impl Fn(Viewport) -> Scene,
+        foot: impl Fn(usize, usize) -> String,
+    ) -> Vec<SheetPage> {
+        CardFlow::filled(self, paper, LARGE, &scene).footed(foot)
     }
 }
 
@@ -110,6 +67,22 @@ impl CardFlow {
         flow.after(card);
         flow.ends(card);
         flow
+    }
+
+    /// The pages, each with its line at the foot.
+    fn footed(mut self, foot: impl Fn(usize, usize) -> String) -> Vec<SheetPage> {
+        let (count, sizes) = (self.pages.len(), self.sizes);
+        for (nth, page) in self.pages.iter_mut().enumerate() {
+            let at = (page.width - sizes.margin, page.height - sizes.margin + 4.0);
+            page.write(
+                &foot(nth + 1, count),
+                sizes.small,
+                Weight::Regular,
+                Anchor::End,
+                at,
+            );
+        }
+        self.pages
     }
 
     fn right(&self) -> f32 {

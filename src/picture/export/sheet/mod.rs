@@ -6,6 +6,8 @@
 
 mod card;
 mod card_flow;
+mod card_sizes;
+mod list;
 mod page;
 mod pdf;
 mod stage;
@@ -13,6 +15,7 @@ mod strip;
 mod strip_part;
 
 pub use card::{Card, CardEnd, CardSection, LegLine};
+pub use list::{ListPart, ListSheet};
 pub use page::{DOTS, Paper, SheetPage};
 pub use pdf::{pdf, pdf_while};
 pub use stage::{FramePlan, StageSheet};

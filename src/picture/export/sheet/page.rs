@@ -138,6 +138,31 @@ impl SheetPage {
         self.items.push(DisplayItem::line(role, width, line));
     }
 
+    /// Draws a square with its top left corner there, as a line.
+    pub(super) fn square(&mut self, (left, high): Spot, side: f32) {
+        let (right, low) = (left + side, high + side);
+        let corners = [(left, high), (right, high), (right, low), (left, low)];
+        for nth in 0..4 {
+            self.rule(Role::Label, 0.3, corners[nth], corners[(nth + 1) % 4]);
+        }
+    }
+
+    /// The page with a name in its upper right corner, as large as there is room for it.
+    #[must_use]
+    pub fn signed(mut self, name: &str) -> Self {
+        let (side, size) = (15.0, 6.0);
+        let room = self.width - 2.0 * side;
+        let size = size * (room / draw::width(name, size, Weight::Bold)).min(1.0);
+        self.write(
+            name,
+            size,
+            Weight::Bold,
+            Anchor::End,
+            (self.width - side, 11.0),
+        );
+        self
+    }
+
     /// Draws a circle, filled or as a line.
     pub(super) fn circle(&mut self, role: Role, paint: Paint, centre: Spot, radius: f32) {
         let centre = point(centre.0, centre.1);
@@ -229,4 +254,24 @@ pub(super) fn wrapped(text: &str, size: f32, weight: Weight, width: f32) -> Vec<
         }
     }
     lines
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_name_is_as_large_as_the_page_has_room_for() {
+        for (name, is_full) in [("Ada".to_owned(), true), ("Ada ".repeat(90), false)] {
+            let page = SheetPage::new(Paper::A4, false).signed(name.trim());
+            let line = &page.lines[0];
+            let right = line.from.0 + draw::width(&line.text, line.size, line.weight);
+            assert!(
+                line.from.0 > 14.9 && right < 195.1,
+                "{} to {right}",
+                line.from.0
+            );
+            assert_eq!(line.size >= 6.0, is_full);
+        }
+    }
 }

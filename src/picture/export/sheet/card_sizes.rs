@@ -1,0 +1,105 @@
+//! How large the things on a card are.
+
+/// How large everything is, in millimetres.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Sizes {
+    /// Room left on every side.
+    pub margin: f32,
+    /// Size of running text, and from one line to the next.
+    pub text: f32,
+    pub step: f32,
+    /// Size of the text of cautions, and from one line to the next.
+    pub small: f32,
+    pub small_step: f32,
+    /// Height and width of the picture of the knot.
+    pub picture: [f32; 2],
+    /// Height and width of the picture of an end.
+    pub end: [f32; 2],
+    /// Whether two ends stand side by side, and the cautions in one paragraph.
+    pub is_close: bool,
+}
+
+/// Sizes that can be read at arm’s length.
+pub(super) const REGULAR: Sizes = Sizes {
+    margin: 15.0,
+    text: 3.7,
+    step: 5.2,
+    small: 3.2,
+    small_step: 4.4,
+    picture: [48.0, 60.0],
+    end: [38.0, 78.0],
+    is_close: false,
+};
+
+/// Sizes for where they save a page: text of 9 points, as in a book.
+pub(super) const CLOSE: Sizes = Sizes {
+    margin: 13.0,
+    text: 3.15,
+    step: 4.1,
+    small: 2.9,
+    small_step: 3.6,
+    picture: [42.0, 52.0],
+    end: [26.0, 46.0],
+    is_close: true,
+};
+
+/// Sizes for a class: running text of 16 points, which most readers of large print can do with. *From
+/// memory, no source.*
+pub(super) const LARGE: Sizes = Sizes {
+    margin: 15.0,
+    text: 5.7,
+    step: 7.8,
+    small: 4.6,
+    small_step: 6.2,
+    picture: [60.0, 74.0],
+    end: [44.0, 90.0],
+    is_close: false,
+};
+
+#[cfg(test)]
+mod tests {
+    use super::super::{Card, CardSection, LegLine, Paper, SheetPage};
+    use crate::knot::{Hand, Knot, Laying, Side};
+    use crate::picture::{Moment, Scene, View, Viewport};
+
+    #[test]
+    fn large_type_is_larger_in_every_line() {
+        let leg = LegLine {
+            number: "1".to_owned(),
+            way: "1 to 2".to_owned(),
+            crossings: vec![(true, "over".to_owned())],
+        };
+        let card = Card {
+            title: "3 lead 5 bight".to_owned(),
+            facts: vec!["a fact".to_owned()],
+            heads: ["leg", "way", "crossings"].map(str::to_owned),
+            sections: vec![CardSection {
+                head: "pass".to_owned(),
+                legs: vec![leg],
+            }],
+            cautions_head: "with care".to_owned(),
+            cautions: vec!["a caution".to_owned()],
+            ..Card::default()
+        };
+        let laying = Laying::single(Knot::new(3, 5).unwrap());
+        let scene = |frame: Viewport| {
+            let view = View::RoundTheTube;
+            Scene::build(
+                view,
+                &laying,
+                Side::default(),
+                Hand::default(),
+                &Moment::Finished,
+                frame,
+            )
+        };
+        let smallest = |pages: Vec<SheetPage>| {
+            let lines = pages.iter().flat_map(|page| &page.lines);
+            lines.map(|line| line.size).fold(f32::INFINITY, f32::min)
+        };
+        let foot = |page: usize, pages: usize| format!("{page} of {pages}");
+        // 13 points, and 9 on the card for the hand; a point is 0.353 mm.
+        assert!(smallest(card.large_pages(Paper::A4, scene, foot)) > 13.0 * 0.353);
+        assert!(smallest(card.pages(Paper::A4, scene, foot)) < 10.0 * 0.353);
+    }
+}
