@@ -42,6 +42,7 @@ mod notices;
 mod opening;
 mod order_book;
 mod order_jobs;
+mod order_page;
 mod page;
 mod preferring;
 mod pressing;

@@ -1,40 +1,12 @@
 //! The orders as a face shows them: a list of them, one of them, a piece of it; worked by presses.
 
 use super::batch::NextOfOrder;
-use super::order_jobs::{OpenOrder, OrderChange, OrderJob, OrderOutcome, OrderReport, OrderStock};
-use crate::guide::{OrderEntry, OrderField, OrderPiece, PieceField, SetupField};
+use super::order_jobs::{OrderChange, OrderJob, OrderOutcome, OrderReport, OrderStock};
+use super::order_page::{OrderPage, Row, piece};
+use crate::guide::{OrderEntry, OrderPiece};
 use crate::pedal::{Intent, Press};
 use crate::shelf::{OrderId, ShelfError, Tie, TieId};
 use crate::words::{Sentence, Spoken, Words};
-
-/// A line of the page.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Row {
-    /// An order, by its place.
-    Order(usize),
-    /// A field.
-    Entry(OrderEntry),
-    /// A piece, by its number.
-    Piece(u16),
-    /// A line of what the order comes to, by its place.
-    Told(usize),
-}
-
-/// What is asked of a piece on its page; the rarer fields are said in the JSON form.
-const ASKED: [PieceField; 12] = [
-    PieceField::Name,
-    PieceField::Count,
-    PieceField::Leads,
-    PieceField::Bights,
-    PieceField::Passes,
-    PieceField::Weave,
-    PieceField::Setup(SetupField::Cord),
-    PieceField::Setup(SetupField::Tube),
-    PieceField::Setup(SetupField::Rows),
-    PieceField::Setup(SetupField::Object),
-    PieceField::Setup(SetupField::Cover),
-    PieceField::Gap,
-];
 
 /// The orders, and where in them the tyer is.
 ///
@@ -141,116 +113,25 @@ impl OrderBook {
         self.stock.orders.is_empty()
     }
 
+    fn page(&self) -> OrderPage<'_> {
+        OrderPage {
+            stock: &self.stock,
+            piece: self.piece,
+        }
+    }
+
     /// The heading of the page.
     pub fn heading(&self, words: &Words) -> Sentence {
-        match (&self.stock.open, self.piece) {
-            (None, _) => words.order_list_heading(self.stock.orders.len()),
-            (Some(open), None) => {
-                words.order_heading(&open.kept.order.name, open.kept.order.count())
-            }
-            (Some(open), Some(number)) => {
-                let name = piece(open, number).map_or("", |piece| piece.text(PieceField::Name));
-                words.order_piece_heading(number, name)
-            }
-        }
+        self.page().heading(words)
     }
 
     /// Every line of the page.
     pub fn lines(&self, words: &Words) -> Vec<Sentence> {
-        let told = self.told(words);
-        self.rows(told.len())
-            .into_iter()
-            .map(|row| self.line(row, &told, words))
-            .collect()
-    }
-
-    /// What the open order comes to, or why nobody can tell, a line each.
-    fn told(&self, words: &Words) -> Vec<Sentence> {
-        match (&self.stock.open, self.piece) {
-            (Some(open), None) => match &open.answer {
-                Ok(answer) => words.order_told(answer),
-                Err(error) => vec![words.order_error(error)],
-            },
-            // On the page of a piece only what is wrong with it.
-            (Some(open), Some(_)) => match &open.answer {
-                Ok(_) => Vec::new(),
-                Err(error) => vec![words.order_error(error)],
-            },
-            (None, _) => Vec::new(),
-        }
-    }
-
-    fn rows(&self, told: usize) -> Vec<Row> {
-        let told = (0..told).map(Row::Told);
-        match (&self.stock.open, self.piece) {
-            (None, _) => (0..self.stock.orders.len()).map(Row::Order).collect(),
-            (Some(open), None) => {
-                let field = |field| Row::Entry(OrderEntry::Of(field));
-                let pieces = open.kept.order.pieces.iter();
-                [field(OrderField::Name)]
-                    .into_iter()
-                    .chain(pieces.map(|piece| Row::Piece(piece.number)))
-                    .chain([OrderField::Stick, OrderField::Spool, OrderField::Waste].map(field))
-                    .chain(told)
-                    .collect()
-            }
-            (Some(_), Some(number)) => {
-                let entry = |field| Row::Entry(OrderEntry::Piece(number, field));
-                ASKED.into_iter().map(entry).chain(told).collect()
-            }
-        }
-    }
-
-    fn line(&self, row: Row, told: &[Sentence], words: &Words) -> Sentence {
-        match row {
-            Row::Order(at) => self
-                .stock
-                .orders
-                .get(at)
-                .map_or_else(Sentence::default, |kept| {
-                    words.order_heading(&kept.order.name, kept.order.count())
-                }),
-            Row::Entry(entry) => words.order_entry(entry, &self.text_of(entry)),
-            Row::Piece(number) => self.piece_line(number, words),
-            Row::Told(at) => told.get(at).cloned().unwrap_or_default(),
-        }
-    }
-
-    fn piece_line(&self, number: u16, words: &Words) -> Sentence {
-        let Some(open) = &self.stock.open else {
-            return Sentence::default();
-        };
-        let answers = open.answer.iter().flat_map(|answer| &answer.pieces);
-        let answered = answers.zip(&open.tied);
-        let found = answered
-            .into_iter()
-            .find(|(one, _)| one.piece.number == number);
-        if let Some((answer, tied)) = found {
-            return words.order_piece_now(answer, *tied);
-        }
-        let name = piece(open, number).map_or("", |piece| piece.text(PieceField::Name));
-        words.order_piece_heading(number, name)
-    }
-
-    fn text_of(&self, entry: OrderEntry) -> String {
-        let Some(open) = &self.stock.open else {
-            return String::new();
-        };
-        let order = &open.kept.order;
-        match entry {
-            OrderEntry::Of(OrderField::Name) => order.name.clone(),
-            OrderEntry::Of(OrderField::Stick) => order.stick.clone(),
-            OrderEntry::Of(OrderField::Spool) => order.spool.clone(),
-            OrderEntry::Of(OrderField::Waste) => order.waste.clone(),
-            OrderEntry::Piece(number, field) => {
-                piece(open, number).map_or_else(String::new, |piece| piece.text(field).to_owned())
-            }
-        }
+        self.page().lines(words)
     }
 
     fn row(&self, words: &Words) -> Option<Row> {
-        let rows = self.rows(self.told(words).len());
-        rows.get(self.focus).copied()
+        self.page().rows(words).get(self.focus).copied()
     }
 
     /// The line in the focus, as it is said.
@@ -328,7 +209,7 @@ impl OrderBook {
                 self.report = error.map(|error| words.order_error(error));
             }
         }
-        let last = self.rows(self.told(words).len()).len().saturating_sub(1);
+        let last = self.page().rows(words).len().saturating_sub(1);
         self.focus = self.focus.min(last);
         let report = self.report.clone().map(Spoken::from).unwrap_or_default();
         Ok(OrderAction::Say(report.then(&self.say_here(words))))
@@ -378,10 +259,10 @@ impl OrderBook {
     }
 
     fn go_to(&mut self, line: usize, words: &Words) -> OrderAction {
-        let last = self.rows(self.told(words).len()).len().saturating_sub(1);
+        let last = self.page().rows(words).len().saturating_sub(1);
         self.focus = line.min(last);
         self.report = None;
-        OrderAction::Say(if self.rows(1).is_empty() {
+        OrderAction::Say(if self.row(words).is_none() {
             self.say_page(words)
         } else {
             self.say_here(words)
@@ -397,7 +278,7 @@ impl OrderBook {
                 None => OrderAction::None,
             },
             Some(Row::Entry(entry)) => {
-                self.typing = Some((entry, self.text_of(entry)));
+                self.typing = Some((entry, self.page().text_of(entry)));
                 OrderAction::Ask(words.order_label(entry).into())
             }
             Some(Row::Piece(number)) => {
@@ -479,7 +360,7 @@ impl OrderBook {
 
     fn leave(&mut self, words: &Words) -> OrderAction {
         if let Some(number) = self.piece.take() {
-            let rows = self.rows(0);
+            let rows = self.page().rows(words);
             let here = rows.iter().position(|row| *row == Row::Piece(number));
             self.focus = here.unwrap_or(0);
             return OrderAction::Say(self.say_page(words));
@@ -489,9 +370,4 @@ impl OrderBook {
         }
         OrderAction::Leave
     }
-}
-
-fn piece(open: &OpenOrder, number: u16) -> Option<&OrderPiece> {
-    let mut pieces = open.kept.order.pieces.iter();
-    pieces.find(|piece| piece.number == number)
 }

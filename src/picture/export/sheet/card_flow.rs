@@ -6,8 +6,6 @@ use super::page::{Anchor, Paper, SheetPage, wrapped};
 use crate::picture::draw::{self, Role, Weight};
 use crate::picture::scene::{Scene, View, Viewport};
 
-/// Width of the column of numbers.
-const NUMBERS: f32 = 14.0;
 /// Pixels of a scene in a millimetre.
 const SCALE: f32 = 6.0;
 
@@ -173,8 +171,13 @@ impl CardFlow {
     }
 
     fn table(&mut self, card: &Card) {
-        let Sizes { margin, text, .. } = self.sizes;
-        let way = margin + NUMBERS;
+        let Sizes {
+            margin,
+            numbers,
+            text,
+            ..
+        } = self.sizes;
+        let way = margin + numbers;
         let ways = card.sections.iter().flat_map(|section| &section.legs);
         let widest = ways
             .map(|leg| draw::width(&leg.way, text, Weight::Regular))
@@ -200,8 +203,14 @@ impl CardFlow {
             margin, text, step, ..
         } = self.sizes;
         self.y += step;
-        for (head, x) in heads.iter().zip(columns) {
-            self.write(head, text, Weight::Bold, x);
+        let [number, way, crossings] = heads;
+        self.write(number, text, Weight::Bold, columns[0]);
+        self.write(way, text, Weight::Bold, columns[1]);
+        let room = self.right() - columns[2];
+        let lines = wrapped(crossings, text, Weight::Bold, room);
+        for (nth, line) in lines.iter().enumerate() {
+            self.y += if nth == 0 { 0.0 } else { step };
+            self.write(line, text, Weight::Bold, columns[2]);
         }
         let (y, right) = (self.y + 1.6, self.right());
         let ends = [(margin, y), (right, y)];

@@ -5,6 +5,8 @@
 pub(super) struct Sizes {
     /// Room left on every side.
     pub margin: f32,
+    /// Width of the column of numbers.
+    pub numbers: f32,
     /// Size of running text, and from one line to the next.
     pub text: f32,
     pub step: f32,
@@ -22,6 +24,7 @@ pub(super) struct Sizes {
 /// Sizes that can be read at arm’s length.
 pub(super) const REGULAR: Sizes = Sizes {
     margin: 15.0,
+    numbers: 14.0,
     text: 3.7,
     step: 5.2,
     small: 3.2,
@@ -34,6 +37,7 @@ pub(super) const REGULAR: Sizes = Sizes {
 /// Sizes for where they save a page: text of 9 points, as in a book.
 pub(super) const CLOSE: Sizes = Sizes {
     margin: 13.0,
+    numbers: 14.0,
     text: 3.15,
     step: 4.1,
     small: 2.9,
@@ -47,6 +51,7 @@ pub(super) const CLOSE: Sizes = Sizes {
 /// memory, no source.*
 pub(super) const LARGE: Sizes = Sizes {
     margin: 15.0,
+    numbers: 23.0,
     text: 5.7,
     step: 7.8,
     small: 4.6,
