@@ -64,7 +64,7 @@ pub(super) const LARGE: Sizes = Sizes {
 #[cfg(test)]
 mod tests {
     use super::super::{Card, CardSection, LegLine, Paper, SheetPage};
-    use crate::knot::{Hand, Knot, Laying, Side};
+    use crate::knot::{Hand, Knot, Laying, LayingOrder, Side, Weave};
     use crate::picture::{Moment, Scene, View, Viewport};
 
     #[test]
@@ -86,7 +86,8 @@ mod tests {
             cautions: vec!["a caution".to_owned()],
             ..Card::default()
         };
-        let laying = Laying::single(Knot::new(3, 5).unwrap());
+        let knot = Knot::new(3, 5, Weave::default()).unwrap();
+        let laying = Laying::new(knot, 1, LayingOrder::default()).unwrap();
         let scene = |frame: Viewport| {
             let view = View::RoundTheTube;
             Scene::build(
