@@ -51,7 +51,7 @@ measuring = { $small ->
 measuring-so-far = Bisher { $length }.
 measuring-phase = Die Schnur messen
 measuring-line = { $length } in der Hand
-measuring-step = Weiter zählt { $step } dazu
+measuring-step = Weiter zählt { $step } dazu; eine getippte Zahl gilt so oft { $step }
 # After everything that is counted.
 counting-keys = Zurück: das ist es. Oder tipp die Zahl, dann weiter.
 

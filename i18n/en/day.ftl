@@ -51,7 +51,7 @@ measuring = { $small ->
 measuring-so-far = So far { $length }.
 measuring-phase = Measuring the cord
 measuring-line = { $length } in the hand
-measuring-step = Next adds { $step }
+measuring-step = Next adds { $step }; a number that you type is so many times { $step }
 # After everything that is counted.
 counting-keys = Back: that is it. Or type the number, then next.
 

@@ -51,7 +51,7 @@ measuring = { $small ->
 measuring-so-far = Por ahora, { $length }.
 measuring-phase = Medir el cabo
 measuring-line = { $length } en la mano
-measuring-step = Siguiente suma { $step }
+measuring-step = Siguiente suma { $step }; un número escrito vale tantas veces { $step }
 # After everything that is counted.
 counting-keys = Atrás: eso es. O escribe el número y pulsa siguiente.
 

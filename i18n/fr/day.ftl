@@ -51,7 +51,7 @@ measuring = { $small ->
 measuring-so-far = Pour l’instant, { $length }.
 measuring-phase = Mesurer le cordon
 measuring-line = { $length } en main
-measuring-step = Suivant ajoute { $step }
+measuring-step = Suivant ajoute { $step } ; un nombre tapé vaut autant de fois { $step }
 # After everything that is counted.
 counting-keys = Retour : c’est cela. Ou tapez le nombre, puis suivant.
 
