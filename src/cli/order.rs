@@ -99,8 +99,10 @@ pub(super) fn run(asked: &OrderOptions, set: Prices, words: &Words) -> Result<Ex
         }
         OrderCommand::Undo { order } => {
             let id = runner.id(order)?;
-            runner.done(runner.orders.undo_delete(&id))?;
-            runner.say("order-undone", &id)
+            let mut errors = ErrorLines::new(words);
+            let back = runner.done(runner.orders.undo_delete(&id))?;
+            runner.say("order-undone", &back.hand_on(&mut errors))?;
+            Ok(errors.exit_code())
         }
     }
 }

@@ -47,6 +47,9 @@ pub struct Order {
     pub spool: String,
     /// The pieces.
     pub pieces: Vec<OrderPiece>,
+    /// The highest number of a piece that has gone, 0 while none has: ties may have been begun from
+    /// it, and a new piece is none of theirs.
+    pub highest_gone: u16,
 }
 
 /// An order that can be tied.
@@ -89,11 +92,41 @@ impl Order {
 
     /// Adds a piece of which nothing is said yet.
     pub fn add(&mut self) -> &mut OrderPiece {
-        let last = self.pieces.iter().map(|piece| piece.number).max();
-        let number = last.unwrap_or(0).saturating_add(1);
+        let number = self.free_number();
         self.pieces.push(OrderPiece::numbered(number));
         let at = self.pieces.len() - 1;
         &mut self.pieces[at]
+    }
+
+    /// Puts a piece back that had gone, under another number when its own was given again.
+    pub fn put_back(&mut self, mut piece: OrderPiece) {
+        if self.has(piece.number) {
+            piece.number = self.free_number();
+        }
+        self.pieces.push(piece);
+    }
+
+    /// The numbers of pieces that were there before and have gone are not given again.
+    pub fn remember_gone(&mut self, before: &Self) {
+        let numbers = before.pieces.iter().map(|piece| piece.number);
+        let gone = numbers.filter(|number| !self.has(*number)).max();
+        let highest = gone.unwrap_or(0).max(before.highest_gone);
+        self.highest_gone = self.highest_gone.max(highest);
+    }
+
+    fn has(&self, number: u16) -> bool {
+        self.pieces.iter().any(|piece| piece.number == number)
+    }
+
+    /// One above every number that was ever given; where a document has used them up, one that nobody
+    /// has now.
+    fn free_number(&self) -> u16 {
+        let present = self.pieces.iter().map(|piece| piece.number).max();
+        let highest = present.unwrap_or(0).max(self.highest_gone);
+        let above = highest.checked_add(1);
+        let unused = || (1..=u16::MAX).find(|number| !self.has(*number));
+        // There are more numbers than pieces that any document may have.
+        above.or_else(unused).unwrap_or(u16::MAX)
     }
 
     /// How many knots it has in all, as far as the counts can be read.
@@ -168,5 +201,27 @@ mod tests {
         order.add();
         order.pieces.remove(0);
         assert_eq!(order.add().number, 3);
+    }
+
+    #[test]
+    fn the_number_of_the_last_piece_is_not_given_twice_either() {
+        let mut order = Order::default();
+        order.add();
+        order.add();
+        let before = order.clone();
+        order.pieces.pop();
+        order.remember_gone(&before);
+        assert_eq!(order.add().number, 3);
+    }
+
+    #[test]
+    fn a_piece_that_comes_back_shares_its_number_with_no_other() {
+        let mut order = Order::default();
+        order.add();
+        order.put_back(OrderPiece::numbered(1));
+        order.put_back(OrderPiece::numbered(u16::MAX));
+        order.add();
+        let numbers: Vec<u16> = order.pieces.iter().map(|piece| piece.number).collect();
+        assert_eq!(numbers, [1, 2, u16::MAX, 3]);
     }
 }

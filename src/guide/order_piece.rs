@@ -7,7 +7,7 @@ use strum::VariantNames as _;
 use super::order_error::{OrderFault, OrderLength};
 use super::order_field::PieceField;
 use super::{Plan, Presets, SetupError, SetupField, SetupForm};
-use crate::bench::{Cord, Correction, Counts, Millimetres, TieKind};
+use crate::bench::{Cord, Correction, Counts, LengthError, Millimetres, TieKind};
 use crate::knot::{Hand, LayingOrder, Side};
 
 /// A piece of an order, as it was said; a blank text says nothing.
@@ -206,8 +206,27 @@ pub(super) fn length(of: OrderLength, text: &str) -> Result<Option<Millimetres>,
 
 /// What stays bare before a knot: nothing at all is a gap too.
 fn gap(text: &str) -> Result<Option<f64>, OrderFault> {
-    if text.trim() == "0" {
-        return Ok(Some(0.0));
+    let is_negative = text.trim().starts_with('-');
+    match length(OrderLength::Gap, text) {
+        Err(OrderFault::Length {
+            error: LengthError::NotPositive { .. },
+            ..
+        }) if !is_negative => Ok(Some(0.0)),
+        read => Ok(read?.map(Millimetres::get)),
     }
-    Ok(length(OrderLength::Gap, text)?.map(Millimetres::get))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_gap_of_nothing_is_one_in_any_spelling() {
+        for nothing in ["0", "0mm", " 0 mm ", "0.0", "0,0 cm"] {
+            assert_eq!(gap(nothing).unwrap(), Some(0.0), "{nothing}");
+        }
+        assert_eq!(gap("").unwrap(), None);
+        assert_eq!(gap("20mm").unwrap(), Some(20.0));
+        assert!(gap("-1mm").is_err());
+    }
 }

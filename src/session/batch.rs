@@ -82,7 +82,7 @@ fn pieces_of<'a>(
     let series = Batch::series_of(order, piece.number);
     ties.iter().filter(move |tie| {
         let batch = tie.batch.as_ref();
-        // A number may be given again when its piece has gone: the knot tells them apart.
+        // A number written by hand may be one that was given before: the knot tells them apart.
         batch.is_some_and(|batch| batch.series() == series)
             && tie.plan.laying() == piece.plan.laying()
     })

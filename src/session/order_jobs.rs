@@ -63,7 +63,7 @@ impl OrderChange {
                 }
             }
             Self::RemovePiece(number) => order.pieces.retain(|piece| piece.number != number),
-            Self::PutBack(piece) => order.pieces.push(piece),
+            Self::PutBack(piece) => order.put_back(piece),
         }
     }
 }
@@ -270,7 +270,7 @@ fn outcome(
             OrderOutcome::Deleted(id)
         }
         OrderJob::Undo(id) => {
-            orders.undo_delete(&id)?;
+            orders.undo_delete(&id)?.hand_on(gathering);
             OrderOutcome::Undone
         }
         OrderJob::Next(id, number) => {

@@ -168,13 +168,13 @@ impl Shelf {
             Err(error) => leave_out(error, gathering),
         }
         let racks = lines.len() - ties - logged;
+        let ordered = Orders::beside(self).lines(gathering, &mut leave_out)?;
         let was_troubled = settings.is_troubled();
         let settings = settings.map_troubles(|_, trouble| ShelfTrouble::with_settings(trouble));
         let settings = settings.hand_on(gathering);
         left_out += usize::from(settings.is_none() && was_troubled);
         let settings_too = usize::from(settings.is_some());
         lines.extend(settings.map(on_one_line));
-        let ordered = Orders::beside(self).lines()?.hand_on(gathering);
         let orders = ordered.len();
         lines.extend(ordered.into_iter().map(on_one_line));
         let version = if orders > 0 { BACKUP_VERSION } else { 1 };

@@ -104,8 +104,18 @@ struct OrderDocument {
     spool: Said,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     touched: Option<Timestamp>,
+    #[serde(default, skip_serializing_if = "is_none_gone")]
+    highest_gone: u16,
     #[serde(default)]
     pieces: Vec<Fields>,
+}
+
+#[expect(
+    clippy::trivially_copy_pass_by_ref,
+    reason = "serde hands every field over by reference"
+)]
+const fn is_none_gone(highest: &u16) -> bool {
+    *highest == 0
 }
 
 /// Reads the document of an order.
@@ -122,6 +132,7 @@ pub fn read_order(document: &[u8]) -> Result<StoredOrder, DocumentError> {
         waste: document.waste.into_text(),
         spool: document.spool.into_text(),
         pieces: Vec::new(),
+        highest_gone: document.highest_gone,
     };
     let mut unknown_of_pieces = BTreeMap::new();
     if document.pieces.len() > MOST_PIECES {
@@ -138,7 +149,9 @@ pub fn read_order(document: &[u8]) -> Result<StoredOrder, DocumentError> {
                 numbers.contains(&Some(*number))
                     || pieces.any(|piece: &OrderPiece| piece.number == *number)
             };
-            let free = (1..=u16::MAX).find(|number| !has(number));
+            let is_free = |number: &u16| !has(number);
+            let fresh = (1..=u16::MAX).filter(|number| *number > order.highest_gone);
+            let free = fresh.chain(1..=u16::MAX).find(is_free);
             free.unwrap_or(u16::MAX)
         });
         let (piece, unknown) = read_piece(number, fields, index)?;
@@ -154,7 +167,7 @@ pub fn read_order(document: &[u8]) -> Result<StoredOrder, DocumentError> {
         unknown_of_pieces,
     };
     stored.unknown = files::unknown_fields(fields, &known_fields(&stored)?, 0);
-    for said in ["stick", "waste", "spool", "note"] {
+    for said in ["stick", "waste", "spool", "note", "highest_gone"] {
         // One that says nothing is known all the same.
         stored.unknown.remove(said);
     }
@@ -258,6 +271,7 @@ fn known_fields(stored: &StoredOrder) -> Result<Fields, FormatError> {
         waste: Said::of(&order.waste),
         spool: Said::of(&order.spool),
         touched: (*touched != Timestamp::UNIX_EPOCH).then_some(*touched),
+        highest_gone: order.highest_gone,
         pieces: pieces.collect(),
     })
 }

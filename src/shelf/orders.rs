@@ -14,7 +14,7 @@ use super::repair::refusal;
 use super::verified_file::VerifiedFile;
 use super::verify::verify_folder;
 use super::{DocumentError, OrderId, Shelf, ShelfError, ShelfReading, ShelfTrouble, clock};
-use crate::files::{self, DocumentFile, DocumentReading, FileError, FileLock};
+use crate::files::{self, DocumentFile, DocumentReading, FileError, FileLock, Gathering};
 use crate::guide::Order;
 
 /// The folder beside that of the ties.
@@ -111,6 +111,11 @@ impl Orders {
         files::make_folder(&self.folder)?;
         let mut stored = StoredOrder::new(order);
         stored.touched = self.stamp()?;
+        self.create(stored)
+    }
+
+    /// Writes an order under a name that no other has.
+    fn create(&self, stored: StoredOrder) -> Result<KeptOrder, ShelfError> {
         loop {
             let id = OrderId::draw();
             let file = self.file(&id);
@@ -146,7 +151,9 @@ impl Orders {
         }
         ShelfReading::try_gather(|gathering| {
             let mut stored = read.hand_on(gathering);
+            let before = stored.order.clone();
             change(&mut stored.order);
+            stored.order.remember_gone(&before);
             let numbers = || stored.order.pieces.iter().map(|piece| piece.number);
             let has_piece = |number: &u16| numbers().any(|other| other == *number);
             stored
@@ -182,36 +189,55 @@ impl Orders {
         move_if_there(file.path(), gone.path())
     }
 
-    /// Brings a deleted order back.
+    /// Brings a deleted order back and says under which name: a new one when there is an order of the
+    /// old one by now.
     ///
     /// # Errors
-    /// [`ShelfError::NoSuchOrder`] when none of its name was deleted, or [`ShelfError::File`].
-    pub fn undo_delete(&self, id: &OrderId) -> Result<(), ShelfError> {
+    /// [`ShelfError::NoSuchOrder`] when none of its name was deleted, or why its documents cannot be
+    /// moved or read.
+    pub fn undo_delete(&self, id: &OrderId) -> Result<ShelfReading<OrderId>, ShelfError> {
         let (file, gone) = (self.file(id), self.deleted(id));
         if !gone.exists() {
             return Err(ShelfError::NoSuchOrder { id: id.clone() });
         }
         let _lock = file.lock()?;
+        if file.exists() {
+            return ShelfReading::try_gather(|gathering| {
+                let stored = found(id, gone.read())?.hand_on(gathering);
+                let kept = self.create(stored)?;
+                files::remove(gone.path())?;
+                files::remove(&gone.previous_path())?;
+                Ok(kept.id)
+            });
+        }
         move_if_there(gone.path(), file.path())?;
-        move_if_there(&gone.previous_path(), &file.previous_path())
+        move_if_there(&gone.previous_path(), &file.previous_path())?;
+        Ok(ShelfReading::whole(id.clone()))
     }
 
-    /// Every order on one line, as it goes into a backup.
-    pub(super) fn lines(&self) -> Result<ShelfReading<Vec<Vec<u8>>>, ShelfError> {
-        ShelfReading::try_gather(|gathering| {
-            let mut lines = Vec::new();
-            for id in Names::in_folder(&self.folder)?.ids {
-                let id = OrderId::from(id);
-                match found(&id, self.file(&id).read()) {
-                    Ok(stored) => {
-                        let mut stored = stored.hand_on(gathering);
-                        stored.unknown.insert(OWN_ID.to_owned(), id.as_str().into());
-                        lines.push(contents(&stored, self.file(&id).path())?);
-                    }
-                    Err(error) => gathering.add(error.into()),
-                }
+    /// Every order on one line, as it goes into a backup. One that cannot be read or written is left
+    /// out and keeps none of the others from it.
+    pub(super) fn lines(
+        &self,
+        gathering: &mut Gathering<ShelfTrouble>,
+        leave_out: &mut impl FnMut(ShelfError, &mut Gathering<ShelfTrouble>),
+    ) -> Result<Vec<Vec<u8>>, ShelfError> {
+        let mut lines = Vec::new();
+        for id in Names::in_folder(&self.folder)?.ids {
+            match self.line_of(&OrderId::from(id)) {
+                Ok(line) => lines.push(line.hand_on(gathering)),
+                Err(error) => leave_out(error, gathering),
             }
-            Ok(lines)
+        }
+        Ok(lines)
+    }
+
+    fn line_of(&self, id: &OrderId) -> Result<ShelfReading<Vec<u8>>, ShelfError> {
+        let file = self.file(id);
+        ShelfReading::try_gather(|gathering| {
+            let mut stored = found(id, file.read())?.hand_on(gathering);
+            stored.unknown.insert(OWN_ID.to_owned(), id.as_str().into());
+            contents(&stored, file.path())
         })
     }
 

@@ -191,10 +191,59 @@ fn one_that_is_gone_cannot_be_changed() {
     let refused = orders.change(&kept.id, |order| order.pieces.clear());
     assert!(matches!(refused, Err(ShelfError::NoSuchOrder { .. })));
     assert!(orders.list().unwrap().untroubled().unwrap().is_empty());
-    orders.undo_delete(&kept.id).unwrap();
+    let id = orders.undo_delete(&kept.id).unwrap().untroubled().unwrap();
+    assert_eq!(id, kept.id);
     let back = orders.look(&kept.id).unwrap().untroubled().unwrap();
     assert_eq!(back, kept);
     assert!(orders.undo_delete(&kept.id).is_err(), "it is back already");
+}
+
+#[test]
+fn one_that_comes_back_writes_over_none_of_its_name() {
+    let (_around, shelf) = fresh();
+    let orders = Orders::beside(&shelf);
+    let kept = orders.keep(rings("4")).unwrap();
+    let file = orders.file(&kept.id).path().to_owned();
+    let document = fs::read_to_string(&file).unwrap();
+    orders.delete(&kept.id).unwrap();
+    // A backup or a person has put one of that name there since.
+    fs::write(&file, document).unwrap();
+    let nine = orders.change(&kept.id, |order| *order = rings("9"));
+    let nine = nine.unwrap().untroubled().unwrap();
+    let back = orders.undo_delete(&kept.id).unwrap().untroubled().unwrap();
+    assert_ne!(back, kept.id);
+    let order = |id| orders.look(id).unwrap().untroubled().unwrap().order;
+    assert_eq!(order(&kept.id), nine.order);
+    assert_eq!(order(&back), rings("4"));
+    assert!(orders.undo_delete(&kept.id).is_err(), "it is back already");
+}
+
+#[test]
+fn the_number_of_a_piece_that_has_gone_is_not_given_to_another() {
+    let (_around, shelf) = fresh();
+    let orders = Orders::beside(&shelf);
+    let kept = orders.keep(rings("4")).unwrap();
+    let change = |change: fn(&mut Order)| {
+        let changed = orders.change(&kept.id, change).unwrap();
+        let order = changed.untroubled().unwrap().order;
+        let numbers = order.pieces.iter().map(|piece| piece.number);
+        numbers.collect::<Vec<_>>()
+    };
+    assert_eq!(change(|order| drop(order.add())), [1, 2]);
+    assert_eq!(change(|order| order.pieces.truncate(1)), [1]);
+    assert_eq!(change(|order| drop(order.add())), [1, 3]);
+}
+
+#[test]
+fn an_order_that_cannot_be_read_is_counted_as_left_out_of_the_backup() {
+    let (around, shelf) = fresh();
+    let orders = Orders::beside(&shelf);
+    let bad = orders.keep(rings("4")).unwrap();
+    orders.keep(rings("9")).unwrap();
+    fs::write(orders.file(&bad.id).path(), "{").unwrap();
+    let backup = shelf.backup(&around.path().join("backup"), IfThere::Refuse);
+    let (backup, troubles) = told_of(backup.unwrap());
+    assert_eq!((backup.orders, backup.left_out, troubles.len()), (1, 1, 1));
 }
 
 #[cfg(unix)]
