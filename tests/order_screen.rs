@@ -12,8 +12,12 @@ use hands::Hands;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use marlinspeak::app::Message;
+use marlinspeak::bench::Prices;
 use marlinspeak::guide::{Order, PieceField};
-use marlinspeak::shelf::{Orders, Shelf};
+use marlinspeak::pedal::{Intent, Press};
+use marlinspeak::session::{OrderAction, OrderBook, OrderJob, do_order_job};
+use marlinspeak::shelf::{Orders, Shelf, ShelfError};
+use marlinspeak::words::Words;
 use tempfile::TempDir;
 
 fn letter(letter: &str) -> Key {
@@ -221,4 +225,81 @@ fn what_another_program_changed_meanwhile_stays() {
     let order = kept(folder.path()).remove(0);
     assert_eq!(order.note, "wax it");
     assert_eq!(order.pieces[0].text(PieceField::Name), "tiller rope");
+}
+
+#[test]
+fn a_removed_piece_comes_back_though_another_was_added_since() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = at_orders(folder.path());
+    with_a_rope(&mut hands);
+    hands.press(Named::Escape);
+    hands.press(Named::Delete);
+    hands.press(letter("a"));
+    assert!(hands.last_said().starts_with("Piece 2"));
+    hands.press(Named::Escape);
+    hands.press(letter("u"));
+    let pieces = kept(folder.path()).remove(0).pieces;
+    let numbers: Vec<u16> = pieces.iter().map(|piece| piece.number).collect();
+    assert_eq!(numbers, [2, 1]);
+    assert_eq!(pieces[1].text(PieceField::Name), "bell rope");
+}
+
+#[test]
+fn a_click_on_another_line_keeps_what_was_typed() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = at_orders(folder.path());
+    with_a_rope(&mut hands);
+    hands.press(Named::Home);
+    hands.press(Named::Enter);
+    hands.tell(Message::typed_on_orders("tiller rope"));
+    hands.click("How many: 2");
+    let order = kept(folder.path()).remove(0);
+    assert_eq!(order.pieces[0].text(PieceField::Name), "tiller rope");
+    // And the line that was clicked is typed into.
+    hands.tell(Message::typed_on_orders("3"));
+    hands.press(Named::Enter);
+    let order = kept(folder.path()).remove(0);
+    assert_eq!(order.pieces[0].text(PieceField::Count), "3");
+}
+
+#[test]
+fn what_cannot_be_kept_stands_in_the_line_again() {
+    let folder = TempDir::new().unwrap();
+    let shelf = Shelf::open(folder.path().join("ties")).unwrap();
+    let (mut book, words) = (OrderBook::default(), Words::english());
+    let done = |job| {
+        let report = do_order_job(&shelf, Prices::default(), job);
+        report.untroubled().unwrap()
+    };
+    book.take_in(done(OrderJob::New), &words).unwrap();
+    book.press(&Press::default(), Some(Intent::Next), &words);
+    book.type_in("the club".to_owned());
+    let OrderAction::Do(OrderJob::Change(id, change)) = book.enter() else {
+        panic!("what was typed is not kept");
+    };
+    assert_eq!(book.typed(), None);
+    let mut report = done(OrderJob::Look(Some(id)));
+    (report.outcome, report.refused) = (Err(ShelfError::NoHome), Some(change));
+    book.take_in(report, &words).unwrap_err();
+    assert_eq!(book.typed(), Some("the club"));
+}
+
+#[test]
+fn a_piece_that_has_gone_meanwhile_is_said_to_have() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = at_orders(folder.path());
+    with_a_rope(&mut hands);
+    let orders = Orders::at(folder.path().join("orders"));
+    let id = orders.list().unwrap().untroubled().unwrap().remove(0).id;
+    let changed = orders.change(&id, |order| order.pieces.clear());
+    changed.unwrap().untroubled().unwrap();
+    hands.press(Named::Home);
+    say(&mut hands, "tiller rope");
+    assert!(
+        hands
+            .last_said()
+            .starts_with("That piece has gone from the order"),
+        "{}",
+        hands.last_said()
+    );
 }

@@ -106,6 +106,7 @@ orders-heading = { $orders ->
        *[other] { $orders } Aufträge
     }.
 orders-empty = Ein Auftrag ist eine Liste von Knoten für einen Kunden oder auf einem Stock, mit dem, was dafür zu kaufen ist. Drück N, um einen anzulegen.
+orders-no-place = Es gibt keinen Ordner, in dem Aufträge liegen könnten: Behebe, was beim Start dazu gesagt wurde, und starte das Programm neu.
 order-keys-list = N legt einen Auftrag an, Weiter öffnet den, der dran ist, B auf seiner Seite bindet daraus.
 order-keys-order = Weiter ändert eine Zeile oder öffnet ein Stück, A fügt ein Stück hinzu, B bindet das nächste.
 order-keys-piece = Weiter ändert eine Zeile, B bindet das nächste.
@@ -137,6 +138,7 @@ order-entry = { $label }: { $filled ->
     }
 order-is-deleted = Gelöscht. U holt ihn zurück.
 order-is-back = Er ist wieder da.
+order-piece-gone = Dieses Stück steht inzwischen nicht mehr im Auftrag: Geändert wurde nichts.
 order-piece-done = Von diesem Stück sind alle gebunden.
 order-nothing-deleted = Es ist nichts gelöscht, was zurückkommen könnte.
 key-orders = Aufträge

@@ -121,6 +121,7 @@ orders-heading = { $orders ->
        *[other] { $orders } orders
     }.
 orders-empty = An order is a list of knots for one customer, or along one stick, with what to buy for it. Press N to begin one.
+orders-no-place = There is no folder that orders could be kept in: put right what was told of it at the start, then start the program again.
 order-keys-list = N begins an order, next opens the one in turn, B on its page ties from it.
 order-keys-order = Next changes a line or opens a piece, A adds a piece, B ties the next one.
 order-keys-piece = Next changes a line, B ties the next one.
@@ -153,6 +154,7 @@ order-entry = { $label }: { $filled ->
     }
 order-is-deleted = Deleted. U brings it back.
 order-is-back = It is back.
+order-piece-gone = That piece has gone from the order meanwhile: nothing was changed.
 order-piece-done = All of this piece are tied.
 order-nothing-deleted = Nothing was deleted that could come back.
 key-orders = orders

@@ -106,6 +106,7 @@ orders-heading = { $orders ->
        *[other] { $orders } pedidos
     }.
 orders-empty = Un pedido es una lista de nudos para un cliente o en un palo, con lo que hay que comprar. Pulsa N para empezar uno.
+orders-no-place = No hay carpeta donde guardar los pedidos: arregla lo que se dijo de ella al empezar y vuelve a abrir el programa.
 order-keys-list = N empieza un pedido, siguiente abre el que toca, B en su página teje de él.
 order-keys-order = Siguiente cambia una línea o abre una pieza, A añade una pieza, B teje la que sigue.
 order-keys-piece = Siguiente cambia una línea, B teje la que sigue.
@@ -137,6 +138,7 @@ order-entry = { $label }: { $filled ->
     }
 order-is-deleted = Borrado. U lo recupera.
 order-is-back = Está de vuelta.
+order-piece-gone = Esa pieza ya no está en el pedido: no se ha cambiado nada.
 order-piece-done = De esta pieza están hechas todas.
 order-nothing-deleted = No hay nada borrado que pueda volver.
 key-orders = pedidos

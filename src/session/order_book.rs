@@ -30,8 +30,8 @@ pub struct OrderBook {
     typing: Option<(OrderEntry, String)>,
     /// Whether the page was said since the book was opened.
     is_said: bool,
-    /// A piece was asked for: its page opens when it is there.
-    is_adding: bool,
+    /// Another line was clicked while one was typed into: it is its turn once that one is kept.
+    is_clicked: bool,
     /// What the last job came to.
     report: Option<Sentence>,
     /// What was deleted last, an order or a piece of the open one.
@@ -91,6 +91,11 @@ impl OrderBook {
     pub fn asked(&self, words: &Words) -> Option<Sentence> {
         let (entry, _) = self.typing.as_ref()?;
         Some(words.order_label(*entry))
+    }
+
+    /// Nothing of what was asked for can be done: this is shown.
+    pub fn refuse(&mut self, why: Sentence) {
+        self.report = Some(why);
     }
 
     /// What the last job came to.
@@ -161,31 +166,46 @@ impl OrderBook {
         report: OrderReport,
         words: &Words,
     ) -> Result<OrderAction, ShelfError> {
-        let was_open = self.stock.open.as_ref().map(|open| open.kept.id.clone());
-        let is_adding = std::mem::take(&mut self.is_adding);
+        let was_open = self.open_id();
         let is_first = !std::mem::replace(&mut self.is_said, true);
-        self.stock = report.stock?;
-        let is_other = was_open != self.stock.open.as_ref().map(|open| open.kept.id.clone());
+        let is_clicked = std::mem::take(&mut self.is_clicked);
+        let stock = report.stock.map(|stock| self.stock = stock);
+        let is_other = was_open != self.open_id();
         if is_other {
-            (self.piece, self.focus) = (None, 0);
+            (self.piece, self.focus, self.typing) = (None, 0, None);
         }
+        if let Some(change) = report.refused {
+            self.give_back(change);
+        }
+        // What was done is done, whether or not the orders can be read after it.
         let outcome = report.outcome?;
         self.report = None;
         match outcome {
-            OrderOutcome::Looked if is_other || is_first => {
+            OrderOutcome::Looked | OrderOutcome::Added(_) if is_other || is_first => {
+                stock?;
                 return Ok(OrderAction::Say(self.say_page(words)));
             }
-            OrderOutcome::Looked if is_adding => {
-                // A new piece: what is asked of it stands on its page.
-                let added = self
-                    .stock
-                    .open
-                    .as_ref()
-                    .and_then(|open| open.kept.order.pieces.last().map(|piece| piece.number));
-                (self.piece, self.focus) = (added, 0);
+            // What is asked of a new piece stands on its page; a line that is typed into stays.
+            OrderOutcome::Added(number) if stock.is_ok() && self.typing.is_none() => {
+                (self.piece, self.focus) = (Some(number), 0);
                 return Ok(OrderAction::Say(self.say_page(words)));
             }
-            OrderOutcome::Looked => {}
+            OrderOutcome::Looked if stock.is_ok() && is_clicked && self.typing.is_none() => {
+                return Ok(self.go_on(words));
+            }
+            OrderOutcome::Looked | OrderOutcome::Added(_) => {}
+            OrderOutcome::Removed(id, piece) => self.removed = Some((id, piece)),
+            OrderOutcome::PutBack => self.removed = None,
+            OrderOutcome::NoPiece => {
+                let is_there = |number| {
+                    self.stock
+                        .open
+                        .as_ref()
+                        .and_then(|open| piece(open, number))
+                };
+                self.piece = self.piece.filter(|number| is_there(*number).is_some());
+                self.report = Some(words.notice("order-piece-gone", &[]));
+            }
             OrderOutcome::Deleted(id) => {
                 self.deleted = Some(id);
                 self.report = Some(words.notice("order-is-deleted", &[]));
@@ -209,10 +229,29 @@ impl OrderBook {
                 self.report = error.map(|error| words.order_error(error));
             }
         }
+        stock?;
         let last = self.page().rows(words).len().saturating_sub(1);
         self.focus = self.focus.min(last);
         let report = self.report.clone().map(Spoken::from).unwrap_or_default();
         Ok(OrderAction::Say(report.then(&self.say_here(words))))
+    }
+
+    fn open_id(&self) -> Option<OrderId> {
+        self.stock.open.as_ref().map(|open| open.kept.id.clone())
+    }
+
+    /// What was typed and could not be kept stands in the line again, unless another is typed into.
+    fn give_back(&mut self, change: OrderChange) {
+        let typed = match change {
+            OrderChange::Field(field, text) => (OrderEntry::Of(field), text),
+            OrderChange::PieceField(number, field, text) => {
+                (OrderEntry::Piece(number, field), text)
+            }
+            OrderChange::AddPiece | OrderChange::RemovePiece(_) | OrderChange::PutBack(_) => return,
+        };
+        if self.stock.open.is_some() {
+            self.typing.get_or_insert(typed);
+        }
     }
 
     /// Does what a press asks for that the line did not take.
@@ -237,10 +276,7 @@ impl OrderBook {
             ("home", _) => self.go_to(0, words),
             ("end", _) => self.go_to(usize::MAX, words),
             ("n", _) if self.stock.open.is_none() => OrderAction::Do(OrderJob::New),
-            ("a", _) => {
-                self.is_adding = self.stock.open.is_some();
-                self.change(OrderChange::AddPiece)
-            }
+            ("a", _) => self.change(OrderChange::AddPiece),
             ("b", _) => self.begin(words),
             ("u", _) => self.undo(words),
             ("delete", _) => self.delete(words),
@@ -251,11 +287,17 @@ impl OrderBook {
         }
     }
 
-    /// A line was clicked: it gets the focus, and what next means for it is done.
+    /// A line was clicked: it gets the focus, and what next means for it is done, once what was typed
+    /// into another is kept.
     pub fn click(&mut self, line: usize, words: &Words) -> OrderAction {
         self.focus = line;
-        self.typing = None;
-        self.go_on(words)
+        match self.typing.take() {
+            Some((entry, text)) if text.trim() != self.page().text_of(entry) => {
+                self.is_clicked = true;
+                self.keep(entry, &text)
+            }
+            _ => self.go_on(words),
+        }
     }
 
     fn go_to(&mut self, line: usize, words: &Words) -> OrderAction {
@@ -298,9 +340,13 @@ impl OrderBook {
 
     /// The line that was typed is kept.
     pub fn enter(&mut self) -> OrderAction {
-        let Some((entry, text)) = self.typing.take() else {
-            return OrderAction::None;
-        };
+        match self.typing.take() {
+            Some((entry, text)) => self.keep(entry, &text),
+            None => OrderAction::None,
+        }
+    }
+
+    fn keep(&self, entry: OrderEntry, text: &str) -> OrderAction {
         let text = text.trim().to_owned();
         self.change(match entry {
             OrderEntry::Of(field) => OrderChange::Field(field, text),
@@ -329,25 +375,20 @@ impl OrderBook {
         }
     }
 
-    fn delete(&mut self, words: &Words) -> OrderAction {
+    fn delete(&self, words: &Words) -> OrderAction {
         match (self.row(words), &self.stock.open) {
             (Some(Row::Order(at)), _) => match self.stock.orders.get(at) {
                 Some(kept) => OrderAction::Do(OrderJob::Delete(kept.id.clone())),
                 None => OrderAction::None,
             },
-            (Some(Row::Piece(number)), Some(open)) => {
-                let gone = piece(open, number).cloned();
-                self.removed = gone.map(|piece| (open.kept.id.clone(), piece));
-                self.change(OrderChange::RemovePiece(number))
-            }
+            (Some(Row::Piece(number)), Some(_)) => self.change(OrderChange::RemovePiece(number)),
             _ => OrderAction::None,
         }
     }
 
-    fn undo(&mut self, words: &Words) -> OrderAction {
-        let open = self.stock.open.as_ref().map(|open| open.kept.id.clone());
-        if let Some(id) = open {
-            return match self.removed.take() {
+    fn undo(&self, words: &Words) -> OrderAction {
+        if let Some(id) = self.open_id() {
+            return match self.removed.clone() {
                 Some((of, piece)) if of == id => self.change(OrderChange::PutBack(piece)),
                 _ => OrderAction::Say(words.notice("order-nothing-deleted", &[]).into()),
             };

@@ -41,17 +41,17 @@ pub enum OrderChange {
 }
 
 impl OrderChange {
-    fn make(self, order: &mut Order) {
+    /// Makes it, and gives what that comes to.
+    fn make(self, id: &OrderId, order: &mut Order) -> OrderOutcome {
         match self {
             Self::Field(OrderField::Name, text) => order.name = text,
             Self::Field(OrderField::Stick, text) => order.stick = text,
             Self::Field(OrderField::Spool, text) => order.spool = text,
             Self::Field(OrderField::Waste, text) => order.waste = text,
-            Self::PieceField(number, field, text) => {
-                if let Some(piece) = order.piece_mut(number) {
-                    piece.say(field, text);
-                }
-            }
+            Self::PieceField(number, field, text) => match order.piece_mut(number) {
+                Some(piece) => piece.say(field, text),
+                None => return OrderOutcome::NoPiece,
+            },
             Self::AddPiece => {
                 let like = order.pieces.last().cloned();
                 let piece = order.add();
@@ -61,10 +61,21 @@ impl OrderChange {
                         piece.say(field, text);
                     }
                 }
+                return OrderOutcome::Added(piece.number);
             }
-            Self::RemovePiece(number) => order.pieces.retain(|piece| piece.number != number),
-            Self::PutBack(piece) => order.put_back(piece),
+            Self::RemovePiece(number) => {
+                let mut pieces = order.pieces.iter();
+                return match pieces.position(|piece| piece.number == number) {
+                    Some(at) => OrderOutcome::Removed(id.clone(), order.pieces.remove(at)),
+                    None => OrderOutcome::NoPiece,
+                };
+            }
+            Self::PutBack(piece) => {
+                order.put_back(piece);
+                return OrderOutcome::PutBack;
+            }
         }
+        OrderOutcome::Looked
     }
 }
 
@@ -124,6 +135,14 @@ pub enum OrderJob {
 pub enum OrderOutcome {
     /// All were looked through, or one was changed.
     Looked,
+    /// A piece of this number is new.
+    Added(u16),
+    /// A piece has gone from an order.
+    Removed(OrderId, OrderPiece),
+    /// A piece that had gone is back.
+    PutBack,
+    /// The piece that was meant has gone meanwhile, and nothing was changed.
+    NoPiece,
     /// It is deleted.
     Deleted(OrderId),
     /// It is back.
@@ -209,6 +228,8 @@ pub struct OrderStock {
 pub struct OrderReport {
     /// What came of it.
     pub outcome: Result<OrderOutcome, ShelfError>,
+    /// The change that could not be made.
+    pub refused: Option<OrderChange>,
     /// The orders after it.
     pub stock: Result<OrderStock, ShelfError>,
 }
@@ -239,8 +260,13 @@ pub fn do_order_job(shelf: &Shelf, prices: Prices, job: OrderJob) -> ShelfReadin
             OrderJob::Change(id, _) | OrderJob::Next(id, _) => Some(id.clone()),
             OrderJob::New | OrderJob::Delete(_) | OrderJob::Undo(_) => None,
         };
+        let change = match &job {
+            OrderJob::Change(_, change) => Some(change.clone()),
+            _ => None,
+        };
         let outcome = outcome(shelf, &orders, job, &mut open, gathering);
         OrderReport {
+            refused: change.filter(|_| outcome.is_err()),
             outcome,
             stock: stock(shelf, &orders, prices, open, gathering),
         }
@@ -261,9 +287,10 @@ fn outcome(
             OrderOutcome::Looked
         }
         OrderJob::Change(id, change) => {
-            let changed = orders.change(&id, |order| change.make(order))?;
+            let mut made = OrderOutcome::Looked;
+            let changed = orders.change(&id, |order| made = change.make(&id, order))?;
             changed.hand_on(gathering);
-            OrderOutcome::Looked
+            made
         }
         OrderJob::Delete(id) => {
             orders.delete(&id)?;
@@ -275,6 +302,9 @@ fn outcome(
         }
         OrderJob::Next(id, number) => {
             let kept = orders.look(&id)?.hand_on(gathering);
+            if !kept.order.pieces.iter().any(|piece| piece.number == number) {
+                return Ok(OrderOutcome::NoPiece);
+            }
             let answer = answer(shelf, &kept.order, Prices::default(), gathering)?;
             let ties = shelf.list()?.hand_on(gathering);
             let next = answer.ok().and_then(|answer| {

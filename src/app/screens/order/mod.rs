@@ -13,7 +13,7 @@ use crate::app::services::LAST_SAVE;
 use crate::app::{theme, widgets};
 use crate::pedal::{Intent, Press};
 use crate::session::{OrderAction, OrderBook, OrderJob, OrderReport, do_order_job};
-use crate::shelf::ShelfReading;
+use crate::shelf::{Shelf, ShelfReading};
 use crate::words::Spoken;
 
 /// The book of orders.
@@ -51,8 +51,15 @@ impl ScreenPage for State {
 
     /// The screen says itself once the orders are looked through.
     fn open((): (), context: &mut Context) -> (Self, Task<Message>) {
-        let book = OrderBook::default();
-        (Self { book }, do_job(OrderBook::opening(), context))
+        let mut book = OrderBook::default();
+        let look = match context.services.shelf.clone() {
+            Some(shelf) => do_job(shelf, OrderBook::opening(), context),
+            None => {
+                no_place(&mut book, context);
+                Task::none()
+            }
+        };
+        (Self { book }, look)
     }
 
     fn update(&mut self, message: Message, context: &mut Context) -> Next<Message> {
@@ -76,8 +83,12 @@ impl ScreenPage for State {
                     }
                     Ok(action) => action,
                     Err(error) => {
-                        let sentence = context.session.refuse(&error);
-                        OrderAction::Say(sentence.into())
+                        let sentence = context.session.refuse(&error).into();
+                        if self.book.typed().is_some() {
+                            OrderAction::Ask(sentence)
+                        } else {
+                            OrderAction::Say(sentence)
+                        }
                     }
                 }
             }
@@ -137,6 +148,9 @@ impl ScreenPage for State {
             );
         }
         let lines = self.book.lines(words);
+        if context.services.shelf.is_none() {
+            return page.push(space::vertical()).into();
+        }
         if lines.is_empty() {
             let empty = words.plainly("orders-empty", &[]);
             return page
@@ -194,21 +208,25 @@ impl ScreenPage for State {
     }
 }
 
+/// There is no shelf, so there are no orders beside it: says so and shows it.
+fn no_place(book: &mut OrderBook, context: &Context) {
+    let why = context.words().notice("orders-no-place", &[]);
+    book.refuse(why.clone());
+    context.say(&why.into());
+}
+
 /// Has a job done off the window's thread.
-fn do_job(job: OrderJob, context: &Context) -> Task<Message> {
+fn do_job(shelf: Shelf, job: OrderJob, context: &Context) -> Task<Message> {
     let keeper = context.services.keeper.clone();
     let prices = context.session.settings().prices;
-    match context.services.shelf.clone() {
-        Some(shelf) => off_thread(move || {
-            // What was tied last counts too.
-            if let Some(keeper) = keeper {
-                keeper.flush(LAST_SAVE);
-            }
-            let report = do_order_job(&shelf, prices, job);
-            Message::Done(std::sync::Arc::new(std::sync::Mutex::new(Some(report))))
-        }),
-        None => Task::none(),
-    }
+    off_thread(move || {
+        // What was tied last counts too.
+        if let Some(keeper) = keeper {
+            keeper.flush(LAST_SAVE);
+        }
+        let report = do_order_job(&shelf, prices, job);
+        Message::Done(std::sync::Arc::new(std::sync::Mutex::new(Some(report))))
+    })
 }
 
 impl State {
@@ -226,7 +244,13 @@ impl State {
                     operation::select_all(line()),
                 ]))
             }
-            OrderAction::Do(job) => Next::run(do_job(job, context)),
+            OrderAction::Do(job) => match context.services.shelf.clone() {
+                Some(shelf) => Next::run(do_job(shelf, job, context)),
+                None => {
+                    no_place(&mut self.book, context);
+                    Next::default()
+                }
+            },
             OrderAction::Begin(tie) => Go::Begin(tie).into(),
             OrderAction::TakeUp(id) => Go::TakeUp(id).into(),
             OrderAction::Leave => Go::start().into(),
