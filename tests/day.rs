@@ -573,3 +573,66 @@ fn cords_are_joined_within_a_leg_that_lies_there() {
         assert!(joined > 0, "never joined");
     }
 }
+
+/// What stands in the place of the step stays when it is to be told more briefly, or in other portions.
+#[test]
+fn what_stands_aside_stays_when_it_is_told_otherwise() {
+    let plan = on_the_tube(Plan::read("5", "7", "1", "").unwrap());
+    let (mut terminal, _folder) = at_a_terminal(&plan, 0);
+    let laid = |terminal: &Terminal| {
+        let walk = terminal.session().walk().unwrap();
+        walk.script().progress(walk.place()).laid
+    };
+    while laid(&terminal) < 12 {
+        terminal.press(" ");
+    }
+    terminal.press("j");
+    for key in ["1", "2", "3", "[", "]"] {
+        terminal.press(key);
+        let said = last_said(&terminal);
+        assert!(said.contains("does it melt"), "{key}: {said}");
+    }
+    terminal.press("PageUp");
+    let said = last_said(&terminal);
+    assert!(said.contains("Cut a new cord"), "{said}");
+}
+
+/// With a join taken back the old cord is in hand again, and what was measured of the new one tells
+/// nothing of it.
+#[test]
+fn a_measure_of_the_new_cord_goes_with_its_join() {
+    let plan = on_the_tube(Plan::read("5", "7", "1", "").unwrap());
+    let script = Script::new(plan, AtOnce::default());
+    let at = |script: &Script, legs: u32| {
+        let mut places = script.places();
+        places
+            .find(|place| script.progress(*place).laid == legs)
+            .unwrap()
+    };
+    let place = at(&script, 12);
+    let joining = script.joining(place).unwrap();
+    let joined = script.plan().clone();
+    let joined = joined.with_cord_history(script.joined(&joining, false));
+    let script = script.with_plan(joined);
+    let measured = script
+        .measured(at(&script, 13), Millimetres::parse("5 m").unwrap())
+        .unwrap();
+    let plan = script.plan().clone().with_cord_history(measured);
+    let script = script.with_plan(plan);
+    let left = script.joins_before(joining.pass_leg).unwrap();
+    assert!(left.joins().is_empty());
+    assert!(left.measures().is_empty(), "{left:?}");
+}
+
+/// A length of nothing is said to be none.
+#[test]
+fn nothing_measured_is_told() {
+    let plan = on_the_tube(Plan::read("3", "5", "2", "").unwrap());
+    let (mut terminal, _folder) = at_a_terminal(&plan, 2);
+    terminal.press("c");
+    terminal.press("c");
+    terminal.press("PageUp");
+    terminal.press("PageUp");
+    let said = last_said(&terminal);
+    assert!(said.contains("Nothing was measured"), "{said}");
+}

@@ -446,6 +446,12 @@ fn escape_stops_what_is_being_made() {
         hands.last_said() == "The moving picture is being made."
     });
     hands.press(ESCAPE);
+    assert!(
+        hands
+            .said()
+            .iter()
+            .any(|said| said.starts_with("What is being made is stopped."))
+    );
     hands.wait_until("the stop", |hands| {
         hands.last_said().starts_with("Stopped after")
     });

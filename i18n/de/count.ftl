@@ -46,3 +46,6 @@ count-keys = { $asked ->
 # Printed by “marlinspeak count” when the knot is taken. $given: the options that name it.
 count-go-on = Plane ihn mit „marlinspeak rig { $given }“ und deinem Rohr und deiner Schnur, oder knüpf ihn mit „marlinspeak tie { $given }“.
 count-lines = Eingabe ist weiter, b zurück, eine Zahl steht für sich, q verlässt; jeweils mit Eingabe.
+# $given: a number that was typed and is not between the bounds.
+count-beyond = { $given } kann nicht sein: Gib eine Zahl von { $least } bis { $most } an.
+count-no-voice = Keine Stimme: Der Sprachdienst antwortet nicht. Die Fragen gehen schriftlich weiter.

@@ -128,6 +128,8 @@ fault-by-the-end = Oder nimm keine zurück. Das Ende, das an { $rim ->
     }, und führ es zurück, wie es lag.
 fault-found-keys = Weiter nimmt die erste zurück, zurück nennt eine andere Stelle, falsch lässt alles, wie es ist.
 fault-nothing-there = Dort kreuzt noch keine Schnur eine andere. Nenn die Stelle noch einmal.
+# A length of nothing was taken for what is in the hand.
+measured-nothing = Nichts gemessen, also nichts notiert.
 
 ## A new cord in place of one that ran out or frayed, step by step
 

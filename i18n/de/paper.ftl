@@ -70,6 +70,8 @@ paper-made = { $kind ->
     }
 paper-not-opened = Es ist in „{ $file }“, und kein Programm hier hat es von selbst geöffnet.
 paper-called-off = Es entsteht nichts.
+paper-stopping = Was gerade entsteht, wird angehalten. Hängt es, verlass es noch einmal.
+paper-left-alone = Es bleibt sich selbst überlassen und endet vielleicht später. Wähl neu, oder verlass das hier.
 paper-closing = Was gerade entsteht, wird erst angehalten: Schließ das Fenster noch einmal.
 paper-no-tube = Ein Streifen ist so lang, wie das Rohr rundum misst, und zu diesem Knoten gehört kein Rohr, das ihn aufnimmt: Such den Knoten für einen Gegenstand und nenn dabei das Rohr.
 # $what: card, strip or reel. $most: crossings or pages at most.

@@ -46,3 +46,6 @@ count-keys = { $asked ->
 # Printed by “marlinspeak count” when the knot is taken. $given: the options that name it.
 count-go-on = Plan it with “marlinspeak rig { $given }” and your tube and cord, or tie it with “marlinspeak tie { $given }”.
 count-lines = Enter is next, b back, a number stands for itself, q leaves; each with enter.
+# $given: a number that was typed and is not between the bounds.
+count-beyond = { $given } cannot be: give a number from { $least } to { $most }.
+count-no-voice = No voice: the speech service does not answer. The questions go on in writing.

@@ -122,6 +122,8 @@ fault-by-the-end = Or take none back. The end that hangs at { $rim ->
     } there, and lead it back as it lay.
 fault-found-keys = Next takes the first one back, back names another place, wrong leaves everything as it is.
 fault-nothing-there = No cord crosses another there yet. Name the place again.
+# A length of nothing was taken for what is in the hand.
+measured-nothing = Nothing was measured, so nothing is noted.
 
 ## A new cord in place of one that ran out or frayed, step by step
 

@@ -70,6 +70,8 @@ paper-made = { $kind ->
     }
 paper-not-opened = It is in “{ $file }”, and no program here opened it by itself.
 paper-called-off = Nothing is made.
+paper-stopping = What is being made is stopped. If it hangs, leave once more.
+paper-left-alone = It is left to itself and may end later. Choose again, or leave.
 paper-closing = What is being made is stopped first: close once more.
 paper-no-tube = A strip is as long as the tube is round, and this tie names no tube that takes the knot: find the knot for an object, with the tube, and it has one.
 # $what: card, strip or reel. $most: crossings or pages at most.

@@ -46,3 +46,6 @@ count-keys = { $asked ->
 # Printed by “marlinspeak count” when the knot is taken. $given: the options that name it.
 count-go-on = Planéalo con «marlinspeak rig { $given }» y tu tubo y tu cabo, o hazlo con «marlinspeak tie { $given }».
 count-lines = Intro es siguiente, b atrás, un número vale por sí mismo, q lo deja; cada cosa con Intro.
+# $given: a number that was typed and is not between the bounds.
+count-beyond = { $given } no puede ser: da un número de { $least } a { $most }.
+count-no-voice = Sin voz: el servicio de voz no responde. Las preguntas siguen por escrito.

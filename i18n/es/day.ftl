@@ -122,6 +122,8 @@ fault-by-the-end = O no deshagas ninguno. El extremo que cuelga en { $rim ->
     } y devuélvelo por donde estaba.
 fault-found-keys = Siguiente deshace el primero, atrás nombra otro lugar, error lo deja todo como está.
 fault-nothing-there = Allí todavía no se cruzan dos cabos. Nombra otra vez el lugar.
+# A length of nothing was taken for what is in the hand.
+measured-nothing = No se midió nada, así que no se anota nada.
 
 ## A new cord in place of one that ran out or frayed, step by step
 

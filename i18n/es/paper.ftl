@@ -70,6 +70,8 @@ paper-made = { $kind ->
     }
 paper-not-opened = Está en «{ $file }», y ningún programa lo ha abierto por sí solo.
 paper-called-off = No se hace nada.
+paper-stopping = Se detiene lo que se está haciendo. Si se queda colgado, sal otra vez.
+paper-left-alone = Se deja a su suerte y quizá acabe más tarde. Elige de nuevo, o sal.
 paper-closing = Antes se detiene lo que se está haciendo: cierra otra vez.
 paper-no-tube = Una tira es tan larga como el contorno del tubo, y este nudo no tiene indicado ningún tubo que lo admita: búscalo para un objeto, con su tubo.
 # $what: card, strip or reel. $most: crossings or pages at most.

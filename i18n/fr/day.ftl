@@ -122,6 +122,8 @@ fault-by-the-end = Ou n’en défaites aucun. L’extrémité qui pend { $rim ->
     }, et ramenez-la comme elle était.
 fault-found-keys = Suivant défait le premier, retour nomme un autre endroit, erreur laisse tout en l’état.
 fault-nothing-there = Là, aucun cordon n’en croise encore un autre. Nommez l’endroit de nouveau.
+# A length of nothing was taken for what is in the hand.
+measured-nothing = Rien n’a été mesuré, donc rien n’est noté.
 
 ## A new cord in place of one that ran out or frayed, step by step
 

@@ -1,12 +1,26 @@
 //! Work that may have to wait, for the disk above all, on a thread of its own.
 
 use std::future;
+use std::sync::atomic::{AtomicU64, Ordering};
 use std::sync::{Arc, Mutex, PoisonError};
 use std::task::Poll;
 use std::thread;
 
 use iced::Task;
 use iced::futures::channel::oneshot;
+
+/// Which of the things that were begun an answer is to. No two in the program have the same: what was
+/// begun on a screen that is closed is not taken for what the next one of its kind began.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Number(u64);
+
+impl Number {
+    /// One that nothing has yet.
+    pub fn draw() -> Self {
+        static DRAWN: AtomicU64 = AtomicU64::new(0);
+        Self(DRAWN.fetch_add(1, Ordering::Relaxed))
+    }
+}
 
 /// Does this on a thread of its own, and gives what comes of it.
 ///
@@ -54,4 +68,15 @@ async fn away_from_the_window() {
         Poll::Pending
     })
     .await;
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn no_number_is_drawn_twice() {
+        let (one, other) = (Number::draw(), Number::draw());
+        assert_ne!(one, other);
+    }
 }

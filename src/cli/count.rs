@@ -5,10 +5,11 @@ use std::io::{self, BufRead, ErrorKind, Write};
 use clap::Args;
 
 use super::complaint::Complaint;
+use super::line_voice::LineVoice;
 use crate::guide::Plan;
 use crate::session::{CountAction, KnotCount};
-use crate::voice::{Mute, Speak, Speaker, SystemVoice};
-use crate::words::Words;
+use crate::voice::{Mute, Speak};
+use crate::words::{Spoken, Words};
 
 #[derive(Args)]
 pub(super) struct CountOptions {
@@ -18,19 +19,16 @@ pub(super) struct CountOptions {
 
 /// Asks until the knot is known, and says how it is named everywhere else.
 pub(super) fn run(asked: &CountOptions, words: &Words) -> Result<(), Complaint> {
-    let voice: Box<dyn Speak> = if asked.speech {
-        match Speaker::start(SystemVoice::maker(), |_| {}) {
-            Ok(speaker) => Box::new(speaker),
-            Err(error) => {
-                log::warn!("no voice: {error}");
-                Box::new(Mute)
-            }
-        }
-    } else {
-        Box::new(Mute)
+    let start = || LineVoice::start(words.plainly("count-no-voice", &[]));
+    let voice = asked.speech.then(start);
+    let speak: &dyn Speak = match &voice {
+        Some(voice) => voice,
+        None => &Mute,
     };
-    let counted = count(io::stdin().lock(), io::stdout().lock(), &*voice, words);
-    voice.hush();
+    let counted = count(io::stdin().lock(), io::stdout().lock(), speak, words);
+    if let (Some(voice), Ok(true)) = (&voice, &counted) {
+        voice.speak_out();
+    }
     match counted {
         Err(fault) if fault.kind() != ErrorKind::BrokenPipe => {
             Err(Complaint::output(words, &fault))
@@ -40,30 +38,37 @@ pub(super) fn run(asked: &CountOptions, words: &Words) -> Result<(), Complaint> 
 }
 
 /// Asks on `out` what lines of `input` answer: nothing typed is next, `b` back, a number itself, `q`
-/// leaves.
+/// leaves. Gives whether a knot was taken.
 fn count(
     input: impl BufRead,
     mut out: impl Write,
     voice: &dyn Speak,
     words: &Words,
-) -> io::Result<()> {
+) -> io::Result<bool> {
     let mut count = KnotCount::default();
     writeln!(out, "{}", words.plainly("count-lines", &[]))?;
     let mut said = count.say(words);
-    for line in std::iter::once(Ok(String::new()))
-        .chain(input.lines())
+    for line in std::iter::once(Ok(Vec::new()))
+        .chain(input.split(b'\n'))
         .enumerate()
     {
         if let (1.., line) = line {
             let line = line?;
+            // What is no text is no answer either.
+            let line = String::from_utf8_lossy(&line);
             let typed = line.trim();
             let is_number = !typed.is_empty() && typed.bytes().all(|byte| byte.is_ascii_digit());
+            let mut refusal = Spoken::default();
             let action = if is_number {
-                let is_typed = typed
-                    .char_indices()
-                    .all(|(at, digit)| count.type_in(&typed[at..at + digit.len_utf8()]));
-                // Where no number is asked for, it is no answer.
-                is_typed.then(|| count.press(true))
+                match take(&mut count, typed) {
+                    Ok(action) => action,
+                    Err((least, most)) => {
+                        let (least, most) = (least.to_string(), most.to_string());
+                        let texts = [("given", typed), ("least", &*least), ("most", &*most)];
+                        refusal = words.notice("count-beyond", &texts).into();
+                        None
+                    }
+                }
             } else {
                 match typed
                     .chars()
@@ -72,21 +77,45 @@ fn count(
                 {
                     None => Some(count.press(true)),
                     Some('b') => Some(count.press(false)),
-                    Some('q') => return Ok(()),
+                    Some('q') => {
+                        voice.hush();
+                        return Ok(false);
+                    }
                     Some(_) => None,
                 }
             };
             said = match action {
-                Some(CountAction::Take(plan)) => return tell(&mut out, voice, words, &plan),
+                Some(CountAction::Take(plan)) => {
+                    tell(&mut out, voice, words, &plan)?;
+                    return Ok(true);
+                }
                 Some(CountAction::Counted) => count.say_briefly(words),
-                Some(CountAction::Asked) | None => count.say(words),
+                Some(CountAction::Asked) | None => refusal.then(&count.say(words)),
             };
         }
         voice.say(&said);
         writeln!(out, "{said}")?;
         out.flush()?;
     }
-    Ok(())
+    Ok(false)
+}
+
+/// Takes a whole number as the answer; none where no number is asked for, which makes it no answer.
+/// One beyond the bounds is refused with these: its digits alone would make another number of it.
+fn take(count: &mut KnotCount, typed: &str) -> Result<Option<CountAction>, (u16, u16)> {
+    let Some((least, most)) = count.bounds() else {
+        return Ok(None);
+    };
+    if !typed
+        .parse()
+        .is_ok_and(|number: u16| (least..=most).contains(&number))
+    {
+        return Err((least, most));
+    }
+    let is_typed = typed
+        .char_indices()
+        .all(|(at, digit)| count.type_in(&typed[at..at + digit.len_utf8()]));
+    Ok(is_typed.then(|| count.press(true)))
 }
 
 fn tell(out: &mut impl Write, voice: &dyn Speak, words: &Words, plan: &Plan) -> io::Result<()> {
@@ -122,6 +151,23 @@ mod tests {
         );
         assert!(told.contains("5 lead 7 bight"), "{told}");
         assert!(told.contains("One cord makes all of it."), "{told}");
+    }
+
+    #[test]
+    fn a_number_beyond_the_bounds_is_asked_again_with_them() {
+        let mut out = Vec::new();
+        // 1500 scallops, one alone, more than a number holds, bytes that are no text; then 7, 4 and 12
+        // cords side by side.
+        let lines = b"1500\n1\n99999\n\xff\n7\n4\n12\nq\n";
+        count(&lines[..], &mut out, &Mute, &Words::english()).unwrap();
+        let told = String::from_utf8(out).unwrap();
+        assert!(
+            told.contains("1500 cannot be: give a number from 2 to "),
+            "{told}"
+        );
+        assert_eq!(told.matches("cannot be").count(), 4, "{told}");
+        assert_eq!(told.matches("How many scallops").count(), 5, "{told}");
+        assert_eq!(told.matches("How many cords lie").count(), 2, "{told}");
     }
 
     #[test]

@@ -8,6 +8,7 @@ mod error_lines;
 mod fit;
 mod help;
 mod install_artifacts;
+mod line_voice;
 mod options;
 mod order;
 mod order_forms;

@@ -106,10 +106,16 @@ impl CordHistory {
         self
     }
 
-    /// As it is when every leg from this one on is taken back: joins in them are gone.
+    /// As it is when every leg from this one on is taken back: joins in them are gone, and so is what
+    /// was measured since of the new cords, those of these measures.
     #[must_use]
-    pub(super) fn without_joins(mut self, is_gone: impl Fn(&Join) -> bool) -> Self {
+    pub(super) fn without_joins(
+        mut self,
+        is_gone: impl Fn(&Join) -> bool,
+        is_of_new_cord: impl Fn(&CordMeasure) -> bool,
+    ) -> Self {
         self.joins.retain(|join| !is_gone(join));
+        self.measures.retain(|measure| !is_of_new_cord(measure));
         self
     }
 }

@@ -1,7 +1,9 @@
 //! A cord that ran out or frayed, and the new one that takes its place: where they are joined, and
 //! what the hands do. All of it is *common practice, no source*.
 
-use super::cord_history::Join;
+use std::ops::RangeInclusive;
+
+use super::cord_history::{CordMeasure, Join};
 use super::{Caution, CordHistory, Place, Plan, Script};
 use crate::bench::{LegsLeft, Millimetres};
 use crate::knot::{Crossing, Heading, Leg, PassLeg};
@@ -222,9 +224,13 @@ impl Script {
     /// What became of the cords, with this join more.
     pub fn joined(&self, joining: &Joining, melts: bool) -> CordHistory {
         let history = self.plan.cord_history().clone();
-        let run = self.plan.run_of(joining.pass_leg);
-        let passes = run.map_or(1..=self.plan.laying().passes(), |run| run.first..=run.last);
-        history.joined(joining.join(melts), passes)
+        history.joined(joining.join(melts), self.passes_of(joining.pass_leg))
+    }
+
+    /// The passes that the cord of this leg lays.
+    fn passes_of(&self, pass_leg: PassLeg) -> RangeInclusive<u16> {
+        let run = self.plan.run_of(pass_leg);
+        run.map_or(1..=self.plan.laying().passes(), |run| run.first..=run.last)
     }
 
     /// What became of the cords when this leg and all after it are taken back; none where that is
@@ -234,8 +240,20 @@ impl Script {
         let from = laying.legs_before(pass_leg);
         let is_gone = |join: &Join| laying.legs_before(join.at) >= from;
         let history = self.plan.cord_history();
-        let is_any_gone = history.joins().iter().any(is_gone);
-        is_any_gone.then(|| history.clone().without_joins(is_gone))
+        let gone: Vec<_> = history
+            .joins()
+            .iter()
+            .filter(|join| is_gone(join))
+            .collect();
+        // A join drops what was measured of the cord before it: whatever stands there now is of the new
+        // one, which is out of the hand again.
+        let is_of_new_cord = |measure: &CordMeasure| {
+            gone.iter().any(|join| {
+                join.at.strand == measure.at.strand
+                    && self.passes_of(join.at).contains(&measure.at.pass)
+            })
+        };
+        (!gone.is_empty()).then(|| history.clone().without_joins(is_gone, is_of_new_cord))
     }
 
     /// The last leg of the cord in hand that lies whole.

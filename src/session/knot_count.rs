@@ -131,6 +131,17 @@ impl KnotCount {
         }
     }
 
+    /// The least and the most that the number can be; none where no number is asked for.
+    pub const fn bounds(&self) -> Option<(u16, u16)> {
+        match &self.stage {
+            Stage::Bights(tally)
+            | Stage::Rows(tally)
+            | Stage::Passes(tally)
+            | Stage::Colours(tally) => Some(tally.bounds()),
+            Stage::Weave | Stage::Found(..) => None,
+        }
+    }
+
     const fn tally(&mut self) -> Option<&mut Tally> {
         match &mut self.stage {
             Stage::Bights(tally)

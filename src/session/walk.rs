@@ -275,11 +275,15 @@ impl Walk {
         matches!(self.mode, Mode::Steps)
     }
 
-    /// Tells the step anew, in other words or other portions.
+    /// Tells the step anew, in other words or other portions; or what stands in its place.
     pub fn retell(&mut self, at_once: AtOnce, words: &Words) {
         let is_standing = matches!(self.mode, Mode::Standing);
         self.script = self.told_anew(self.script.plan().clone(), at_once, words);
-        if !(is_standing && self.ask_standing(words)) {
+        if let Mode::Aside(aside) = &self.mode {
+            self.place = self.script.settle(self.place);
+            self.shown = aside.show(&self.script, words);
+            self.say = aside.say(&self.script, words);
+        } else if !(is_standing && self.ask_standing(words)) {
             self.stand_at(self.script.settle(self.place), words);
         }
     }

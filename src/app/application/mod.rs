@@ -13,7 +13,7 @@ use crate::app::key_guide::{self, Tapped};
 use crate::app::message::Message;
 use crate::app::off_thread::off_thread;
 use crate::app::screens::{Context, Go, Next, Route, Screen, ScreenMessage};
-use crate::app::services::{ServiceEvent, Services};
+use crate::app::services::{LAST_SAVE, ServiceEvent, Services};
 use crate::app::widgets::{self, key_bar, key_sheet};
 use crate::app::window_place::WindowPlace;
 use crate::app::{keys, theme};
@@ -214,7 +214,14 @@ impl App {
                 }
             }
             Go::Begin(tie) => {
-                off_thread(move || Message::in_hand(Ok(InHand::new(shelf.as_ref(), *tie))))
+                let keeper = self.context.services.keeper.clone();
+                off_thread(move || {
+                    // The piece before is saved as it was left when the next one lies there.
+                    if let Some(keeper) = keeper {
+                        keeper.flush(LAST_SAVE);
+                    }
+                    Message::in_hand(Ok(InHand::new(shelf.as_ref(), *tie)))
+                })
             }
             Go::TakeUp(id) => {
                 let may_look = self.context.session.may_look(&id);

@@ -13,7 +13,7 @@ use super::context::Context;
 use super::route::{Go, Next, Route};
 use super::screen_page::ScreenPage;
 use crate::app::key_guide::KeyHint;
-use crate::app::off_thread::off_thread;
+use crate::app::off_thread::{Number, off_thread};
 use crate::app::services::{DialogError, FileKind, OpenDialog};
 use crate::app::{theme, widgets};
 use crate::pedal::{Intent, Press};
@@ -30,9 +30,9 @@ use LogField::{
 pub struct State {
     form: LogForm,
     is_in_hand: bool,
-    /// Raised, the window of the system in which the photograph is chosen goes; none while there is
+    /// Raised, the window of the system of this number, in which the photograph is chosen goes; none while there is
     /// no such window.
-    choosing: Option<Arc<AtomicBool>>,
+    choosing: Option<(Number, Arc<AtomicBool>)>,
 }
 
 /// What happens on the screen besides presses.
@@ -47,7 +47,7 @@ pub enum Message {
     /// The photograph is to be chosen in a window of the system.
     Choose,
     /// It is chosen, or is not.
-    Photographed(Result<Option<PathBuf>, DialogError>),
+    Photographed(Number, Result<Option<PathBuf>, DialogError>),
     /// It is to be kept.
     Keep,
     /// It is kept, or is not.
@@ -80,7 +80,13 @@ impl ScreenPage for State {
             Message::Pointed(field) => self.form.point_at(field, context.words()),
             Message::Switched => self.form.switch(context.words()),
             Message::Choose => return self.choose(context),
-            Message::Photographed(chosen) => return self.photographed(chosen, context),
+            Message::Photographed(number, chosen) => {
+                let asked = self.choosing.as_ref().map(|(asked, _)| *asked);
+                if asked == Some(number) {
+                    return self.photographed(chosen, context);
+                }
+                LogAction::None
+            }
             Message::Keep => self.form.keep(context.words()),
             Message::Kept(result) => return self.kept(result, context),
         };
@@ -171,7 +177,7 @@ impl ScreenPage for State {
     }
 
     fn close(self, _: &mut Context) {
-        if let Some(choosing) = self.choosing {
+        if let Some((_, choosing)) = self.choosing {
             choosing.store(true, Ordering::Relaxed);
         }
     }
@@ -237,10 +243,11 @@ impl State {
             },
         };
         let stop = Arc::<AtomicBool>::default();
-        self.choosing = Some(Arc::clone(&stop));
+        let number = Number::draw();
+        self.choosing = Some((number, Arc::clone(&stop)));
         let dialogs = Arc::clone(&context.services.platform.dialogs);
         Next::run(off_thread(move || {
-            Message::Photographed(dialogs.open(&asked, &stop))
+            Message::Photographed(number, dialogs.open(&asked, &stop))
         }))
     }
 

@@ -61,7 +61,8 @@ impl Measuring {
             }
             Counted::Taken => match Millimetres::new(self.millimetres()) {
                 Ok(measured) => Came::Measured(measured),
-                Err(_) => Came::Left,
+                // Of the lengths that can be counted here nothing is the only one that is none.
+                Err(_) => Came::NothingMeasured,
             },
         }
     }

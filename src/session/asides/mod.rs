@@ -42,6 +42,8 @@ pub(super) enum Came {
     NothingThere,
     /// It is over, and nothing came of it.
     Left,
+    /// Nothing at all was measured.
+    NothingMeasured,
     /// So much was measured.
     Measured(Millimetres),
     /// A leg is to be taken back.
@@ -148,6 +150,12 @@ impl Walk {
             Came::Left => {
                 self.stand_at(self.place, words);
                 WalkAction::Again
+            }
+            Came::NothingMeasured => {
+                self.stand_at(self.place, words);
+                let nothing = words.notice("measured-nothing", &[]);
+                self.answer = Some(nothing.to_string());
+                WalkAction::Say(nothing.into())
             }
             Came::Measured(measured) => self.note_measure(measured, words),
             Came::TakeBack => {

@@ -41,6 +41,11 @@ impl Tally {
         }
     }
 
+    /// The least and the most that it can be.
+    pub const fn bounds(&self) -> (u16, u16) {
+        (self.least, self.most)
+    }
+
     /// The number so far.
     pub const fn number(&self) -> u16 {
         self.number

@@ -4,6 +4,7 @@ use iced::Task;
 
 use super::making;
 use super::{Doing, LIST, Message, State};
+use crate::app::off_thread::Number;
 use crate::app::screens::context::Context;
 use crate::app::screens::route::Next;
 use crate::app::widgets;
@@ -98,7 +99,7 @@ impl State {
 
     /// Has the first page of what is chosen painted.
     pub(super) fn look(&mut self, context: &Context) -> Task<Message> {
-        self.glance = (self.glance.0 + 1, None);
+        self.glance = (Number::draw(), None);
         making::glance(self.glance.0, self.order(context), context)
     }
 }

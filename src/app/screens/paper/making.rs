@@ -10,7 +10,7 @@ use iced::Task;
 use iced::futures::channel::mpsc;
 
 use super::Message;
-use crate::app::off_thread::off_thread;
+use crate::app::off_thread::{Number, off_thread};
 use crate::app::screens::context::Context;
 use crate::app::services::SaveDialog;
 use crate::paper::{Overwrite, PaperError, PaperKind, PaperOrder};
@@ -20,9 +20,6 @@ use crate::shelf::{Ledger, Shelf, ShelfReading};
 const BETWEEN: Duration = Duration::from_millis(100);
 /// Crossings of a card, pass upon pass, of which a page is shown before it is made: a second of work.
 const MOST_GLANCED: u64 = 10_000;
-
-/// Which of the things that were begun an answer is to.
-pub type Number = u64;
 
 /// What came of making something, and what the log of the shelf had to say on the way.
 pub type Outcome = ShelfReading<Result<Vec<PathBuf>, Arc<PaperError>>>;

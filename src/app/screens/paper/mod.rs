@@ -18,6 +18,7 @@ use super::context::Context;
 use super::route::{Go, Next, Route};
 use super::screen_page::ScreenPage;
 use crate::app::key_guide::KeyHint;
+use crate::app::off_thread::Number;
 use crate::app::services::DialogError;
 use crate::app::widgets;
 use crate::guide::{Place, Plan};
@@ -26,7 +27,7 @@ use crate::pedal::{Intent, Press};
 use crate::picture::Image;
 use crate::picture::sheet::Paper;
 use crate::words::{Sentence, Spoken, Units};
-use making::{Number, Outcome};
+use making::Outcome;
 use placing::focus;
 
 /// A tie of which something is to be made.
@@ -127,10 +128,10 @@ impl ScreenPage for State {
             },
             doing: Doing::Choosing,
             stop: Arc::default(),
-            begun: 0,
+            begun: Number::draw(),
             report: None,
             made: None,
-            glance: (0, None),
+            glance: (Number::draw(), None),
         };
         let how = words.notice("paper-how", &[]);
         context.say(&how.spoken().clone().then(&state.say_choice(words)));
@@ -231,14 +232,11 @@ impl ScreenPage for State {
             (Doing::Choosing, _, Some(Intent::Leave)) => self.leave(),
             (Doing::Asking, _, Some(Intent::Next)) => {
                 self.stop.store(true, Ordering::Relaxed);
-                self.begun += 1;
+                self.begun = Number::draw();
                 self.type_path(None, context)
             }
             (Doing::Asking, _, Some(Intent::Leave)) => self.call_off(context),
-            (Doing::Making { .. }, _, Some(Intent::Leave)) => {
-                self.stop.store(true, Ordering::Relaxed);
-                Next::default()
-            }
+            (Doing::Making { .. }, _, Some(Intent::Leave)) => self.stop_making(context),
             (_, _, Some(Intent::Again)) => {
                 context.say(&self.say_again(context));
                 Next::default()

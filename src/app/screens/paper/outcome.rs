@@ -9,6 +9,7 @@ use super::choosing::name;
 use super::making;
 use super::placing::LastFolder;
 use super::{Doing, Message, State};
+use crate::app::off_thread::Number;
 use crate::app::screens::context::Context;
 use crate::app::screens::route::Next;
 use crate::paper::{Overwrite, PaperError, TooLong};
@@ -100,10 +101,26 @@ impl State {
 
     /// Back to choosing, with nothing made.
     pub(super) fn call_off(&mut self, context: &mut Context) -> Next<Message> {
+        self.turn_from_it("paper-called-off", context)
+    }
+
+    /// Stops what is being made. A disk that hangs does not hear of it: asked once more, it is left
+    /// to itself.
+    pub(super) fn stop_making(&mut self, context: &mut Context) -> Next<Message> {
+        if self.stop.swap(true, Ordering::Relaxed) {
+            return self.turn_from_it("paper-left-alone", context);
+        }
+        let sentence = context.words().notice("paper-stopping", &[]);
+        self.tell(sentence, context);
+        Next::default()
+    }
+
+    /// Back to choosing; whatever still comes of what was begun is of no interest.
+    fn turn_from_it(&mut self, why: &'static str, context: &mut Context) -> Next<Message> {
         self.stop.store(true, Ordering::Relaxed);
-        self.begun += 1;
+        self.begun = Number::draw();
         self.doing = Doing::Choosing;
-        let sentence = context.words().notice("paper-called-off", &[]);
+        let sentence = context.words().notice(why, &[]);
         self.tell(sentence, context);
         Next::default()
     }

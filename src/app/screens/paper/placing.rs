@@ -9,6 +9,7 @@ use iced::widget::operation;
 use super::choosing::name;
 use super::making;
 use super::{Doing, LINE, Message, State};
+use crate::app::off_thread::Number;
 use crate::app::screens::context::Context;
 use crate::app::screens::route::Next;
 use crate::app::services::{DialogError, FileKind, SaveDialog};
@@ -30,7 +31,7 @@ impl State {
             return Next::default();
         }
         self.report = None;
-        self.begun += 1;
+        self.begun = Number::draw();
         self.stop = Arc::default();
         self.doing = Doing::Asking;
         let asking = words.notice("paper-asking", &[]);
@@ -133,7 +134,7 @@ impl State {
         } else {
             Overwrite::Nothing
         };
-        self.begun += 1;
+        self.begun = Number::draw();
         self.stop = Arc::default();
         self.make(file, overwrite, context)
     }

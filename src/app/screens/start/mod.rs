@@ -158,12 +158,6 @@ impl ScreenPage for State {
                     self.is_new = found.is_new && is_whole && self.welcomes && self.focus.is_none();
                     self.waiting = found.waiting;
                     self.is_ready = true;
-                    if let Some(plan) = self.counted.take() {
-                        self.name(&plan);
-                        context.say_after_notices(&self.say_focus(context.words()));
-                        return Next::run(operation::focus(id(StartField::Begin)));
-                    }
-                    self.show_knot();
                 }
                 Err(error) => {
                     // A press begins what the form names.
@@ -171,6 +165,12 @@ impl ScreenPage for State {
                     context.session.refuse(&error);
                 }
             }
+            if let Some(plan) = self.counted.take() {
+                self.name(&plan);
+                context.say_after_notices(&self.say_focus(context.words()));
+                return Next::run(operation::focus(id(StartField::Begin)));
+            }
+            self.show_knot();
             context.say_after_notices(&self.say(context.words()));
             return Next::default();
         }
