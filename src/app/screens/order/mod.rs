@@ -52,12 +52,11 @@ impl ScreenPage for State {
     /// The screen says itself once the orders are looked through.
     fn open((): (), context: &mut Context) -> (Self, Task<Message>) {
         let mut book = OrderBook::default();
-        let look = match context.services.shelf.clone() {
-            Some(shelf) => do_job(shelf, OrderBook::opening(), context),
-            None => {
-                no_place(&mut book, context);
-                Task::none()
-            }
+        let look = if let Some(shelf) = context.services.shelf.clone() {
+            do_job(shelf, OrderBook::opening(), context)
+        } else {
+            no_place(&mut book, context);
+            Task::none()
         };
         (Self { book }, look)
     }
@@ -244,13 +243,14 @@ impl State {
                     operation::select_all(line()),
                 ]))
             }
-            OrderAction::Do(job) => match context.services.shelf.clone() {
-                Some(shelf) => Next::run(do_job(shelf, job, context)),
-                None => {
+            OrderAction::Do(job) => {
+                if let Some(shelf) = context.services.shelf.clone() {
+                    Next::run(do_job(shelf, job, context))
+                } else {
                     no_place(&mut self.book, context);
                     Next::default()
                 }
-            },
+            }
             OrderAction::Begin(tie) => Go::Begin(tie).into(),
             OrderAction::TakeUp(id) => Go::TakeUp(id).into(),
             OrderAction::Leave => Go::start().into(),
