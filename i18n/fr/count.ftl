@@ -47,5 +47,5 @@ count-keys = { $asked ->
 count-go-on = Préparez-le avec « marlinspeak rig { $given } », votre tube et votre cordon, ou faites-le avec « marlinspeak tie { $given } ».
 count-lines = Entrée pour suivant, b pour retour, un nombre vaut pour lui-même, q pour quitter ; chacun avec Entrée.
 # $given: a number that was typed and is not between the bounds.
-count-beyond = { $given } n’est pas possible : donnez un nombre de { $least } à { $most }.
+count-beyond = { $given } n’est pas possible : donnez un nombre de { $least } à { $most }.
 count-no-voice = Pas de voix : le service vocal ne répond pas. Les questions continuent par écrit.
