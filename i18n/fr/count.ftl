@@ -48,4 +48,4 @@ count-go-on = Préparez-le avec « marlinspeak rig { $given } », votre tube e
 count-lines = Entrée pour suivant, b pour retour, un nombre vaut pour lui-même, q pour quitter ; chacun avec Entrée.
 # $given: a number that was typed and is not between the bounds.
 count-beyond = { $given } n’est pas possible : donnez un nombre de { $least } à { $most }.
-count-no-voice = Pas de voix : le service vocal ne répond pas. Les questions continuent par écrit.
+count-no-voice = Pas de voix : le service vocal ne répond pas. Les questions continuent par écrit.

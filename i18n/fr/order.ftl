@@ -110,7 +110,7 @@ orders-heading = { $orders ->
        *[other] { $orders } commandes
     }.
 orders-empty = Une commande est une liste de nœuds pour un client ou le long d’un bâton, avec ce qu’il faut acheter. Appuyez sur N pour en commencer une.
-orders-no-place = Aucun dossier ne peut garder les commandes : corrigez ce qui en a été dit au départ, puis relancez le programme.
+orders-no-place = Aucun dossier ne peut garder les commandes : corrigez ce qui en a été dit au départ, puis relancez le programme.
 order-keys-list = N commence une commande, suivant ouvre celle qui est à son tour, B sur sa page en fait un nœud.
 order-keys-order = Suivant change une ligne ou ouvre une pièce, A ajoute une pièce, B fait la suivante.
 order-keys-piece = Suivant change une ligne, B fait la suivante.
@@ -142,7 +142,7 @@ order-entry = { $label } : { $filled ->
     }
 order-is-deleted = Supprimée. U la fait revenir.
 order-is-back = Elle est revenue.
-order-piece-gone = Cette pièce n’est plus dans la commande : rien n’a été changé.
+order-piece-gone = Cette pièce n’est plus dans la commande : rien n’a été changé.
 order-piece-done = De cette pièce, toutes sont faites.
 order-nothing-deleted = Rien n’est supprimé qui puisse revenir.
 key-orders = commandes

@@ -71,7 +71,7 @@ paper-made = { $kind ->
 paper-not-opened = C’est dans « { $file } », et aucun programme ne l’a ouvert de lui-même.
 paper-called-off = Rien n’est fait.
 paper-stopping = On arrête ce qui se fait. Si cela reste bloqué, quittez encore une fois.
-paper-left-alone = On laisse cela à son sort ; la fin viendra peut-être plus tard. Choisissez de nouveau, ou quittez.
+paper-left-alone = On laisse cela à son sort ; la fin viendra peut-être plus tard. Choisissez de nouveau, ou quittez.
 paper-closing = Ce qui se fait est d’abord arrêté : fermez encore une fois.
 paper-no-tube = Une bande est aussi longue que le tour du tube, et cet ouvrage ne nomme aucun tube qui prenne le nœud : cherchez le nœud pour un objet, avec son tube.
 # $what: card, strip or reel. $most: crossings or pages at most.

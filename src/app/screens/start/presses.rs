@@ -84,7 +84,6 @@ impl State {
                 (Some(Intent::Next), None) if self.is_new => Self::first(words),
                 (Some(Intent::Next), None) if self.waiting.is_empty() => self.begin(words),
                 (Some(Intent::Next), None) => self.told(Message::TakeUp(0), words),
-                (_, None) if key.eq_ignore_ascii_case("k") => Action::Count,
                 (_, None) => match (Way::of_key(key), key.parse()) {
                     (Some(way), _) => self.go(way),
                     (None, Ok(digit @ 1..=9_usize)) => self.told(Message::TakeUp(digit - 1), words),

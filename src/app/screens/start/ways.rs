@@ -12,6 +12,10 @@ pub enum Way {
     Plan,
     /// The form, for a knot that the tyer knows.
     Form,
+    /// A knot that somebody brings, to be counted.
+    Count,
+    /// Several pieces at once.
+    Orders,
     /// The ties that are kept.
     Shelf,
     /// The words of the trade.
@@ -22,7 +26,7 @@ pub enum Way {
 
 impl Way {
     /// All of them, as they stand.
-    pub(super) const ALL: [Self; 6] = [
+    pub(super) const ALL: [Self; 8] = [
         Self::Course,
         Self::Plan,
         Self::Form,
@@ -39,6 +43,8 @@ impl Way {
             Self::Course => "c",
             Self::Plan => "p",
             Self::Form => "Tab",
+            Self::Count => "k",
+            Self::Orders => "o",
             Self::Shelf => "s",
             Self::Glossary => "g",
             Self::Settings => "t",
@@ -51,6 +57,8 @@ impl Way {
             Self::Course => "way-course",
             Self::Plan => "way-plan",
             Self::Form => "way-form",
+            Self::Count => "way-count",
+            Self::Orders => "way-orders",
             Self::Shelf => "way-shelf",
             Self::Glossary => "way-glossary",
             Self::Settings => "way-settings",
@@ -74,6 +82,8 @@ impl State {
                 self.focus = None;
                 self.move_focus(1)
             }
+            Way::Count => Action::Count,
+            Way::Orders => Action::Orders,
             Way::Shelf => Action::Shelf,
             Way::Glossary => Action::Glossary,
             Way::Settings => Action::Settings,
