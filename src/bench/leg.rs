@@ -1,6 +1,8 @@
-//! A leg: how steep it may stand, and how long it is.
+//! A leg: how steep it may stand, how long it is, and how far apart nested bights turn it.
 
 use std::f64::consts::PI;
+
+use super::{Counts, Millimetres};
 
 /// The smallest angle of a leg from the axis, in radians (20°). Steeper, the bights hardly
 /// hold on to their pins. *Common practice, no source.*
@@ -13,6 +15,12 @@ pub(super) const LEAST_ANGLE_TAN: f64 = 0.363_970_234_266_202_4;
 /// As exact as `hypot` for the lengths of the bench, and several times as quick.
 pub(super) fn diagonal(one: f64, other: f64) -> f64 {
     (one * one + other * other).sqrt()
+}
+
+/// From a row of pins to the next inside it, where bights are nested, at the least: a bight of all
+/// passes goes round each pin. *Derived.*
+pub(super) fn between_rows(counts: Counts, cord: Millimetres, pin: Millimetres) -> f64 {
+    f64::from(counts.passes()) * cord.get() + pin.get()
 }
 
 #[cfg(test)]

@@ -3,8 +3,7 @@
 
 use std::f64::consts::PI;
 
-use super::leg::{LEAST_ANGLE_COS, diagonal};
-use super::tube_rules::between_rows;
+use super::leg::{LEAST_ANGLE_COS, between_rows, diagonal};
 use super::{Counts, KnotShape, Millimetres, Tube, crimp};
 
 /// The legs as they lie on the tube.

@@ -2,7 +2,7 @@
 
 use std::f64::consts::PI;
 
-use super::leg::LEAST_ANGLE_COS;
+use super::leg::{LEAST_ANGLE_COS, between_rows};
 use super::on_tube::tuck_cosine;
 use super::pin_length::{pin_holds, pin_needed};
 use super::{
@@ -77,12 +77,6 @@ pub enum RigCaution {
 fn between_pins(counts: Counts, cord: Millimetres) -> f64 {
     let bands = 2.0 * f64::from(counts.nested()) - 1.0;
     bands * f64::from(counts.passes()) * cord.get()
-}
-
-/// From a row of pins to the next inside it, where bights are nested, at the least: a bight of all
-/// passes goes round each pin. *Derived.*
-pub(super) fn between_rows(counts: Counts, cord: Millimetres, pin: Millimetres) -> f64 {
-    f64::from(counts.passes()) * cord.get() + pin.get()
 }
 
 /// How wide rings must be for the rows of pins of nested bights, when these are wider.

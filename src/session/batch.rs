@@ -1,10 +1,8 @@
 //! Several of the same: which piece a tie is, how long the pieces took, and which comes next.
 
-use super::tie_in_hand::TieInHand;
 use crate::bench::{BatchPace, PieceTime};
 use crate::guide::{AtOnce, PieceRead, Script};
 use crate::shelf::{Batch, Ledger, OrderId, Shelved, Tie, TieId, TieStatus, WorkTime};
-use crate::words::{Sentence, Words};
 
 /// How long the finished pieces of a batch took, but for one of them. What the tyer logged comes
 /// before what was measured; a piece that was pressed through and not tied does not count.
@@ -29,7 +27,7 @@ pub(super) fn pace_of(ties: &[Tie], ledger: &Ledger, series: &str, except: &TieI
 }
 
 /// How long a finished piece took.
-fn time_of(tie: &Tie, logged: Option<f64>) -> Option<PieceTime> {
+pub(super) fn time_of(tie: &Tie, logged: Option<f64>) -> Option<PieceTime> {
     let seconds = tie.work_time.seconds();
     let quickest = WorkTime::QUICKEST_LEG * f64::from(tie.plan.laying().legs());
     let measured = (seconds >= quickest).then_some(seconds / 60.0);
@@ -176,30 +174,4 @@ pub fn next_of_order(ties: &[Tie], order: &OrderId, piece: &PieceRead) -> NextOf
     batch.tube_stands = stands;
     tie.batch = Some(batch);
     NextOfOrder::Begin(Box::new(tie))
-}
-
-impl TieInHand {
-    /// The next piece of the batch, when this one is done and one is to follow.
-    pub fn next_piece(&self) -> Option<Tie> {
-        let tie = self.tie();
-        let is_due = self.may_be_logged() && tie.batch.as_ref().is_some_and(Batch::has_next);
-        is_due.then(|| {
-            let first = Script::new(tie.plan.clone(), AtOnce::default()).first();
-            tie.again(first)
-        })
-    }
-
-    /// What is said when a piece of a batch is done: how long it took, the mean, what the next
-    /// takes. Nothing for a tie that is none of several.
-    pub(super) fn piece_done(&self, words: &Words) -> Option<Sentence> {
-        let tie = self.tie();
-        let batch = tie.batch.as_ref()?;
-        let mut pace = self.series().clone();
-        let own = time_of(tie, None);
-        if let Some(own) = own {
-            pace.add(own);
-        }
-        let minutes = own.map(|own| own.minutes);
-        Some(words.piece_done(batch, minutes, &pace))
-    }
 }

@@ -27,6 +27,7 @@
 //! assert_eq!(session.page().unwrap().shown.phase, "Lead pass, leg 1 of 14");
 //! ```
 
+mod aside_keys;
 mod asides;
 mod auto_advance;
 mod backing_up;
@@ -38,6 +39,7 @@ mod inventory;
 mod knot_count;
 mod log_form;
 mod logbook;
+mod next_piece;
 mod notices;
 mod opening;
 mod order_book;
@@ -49,7 +51,6 @@ mod pressing;
 mod saving;
 mod setting;
 mod settings_list;
-mod standing_tube;
 mod taking_up;
 mod tie_in_hand;
 mod time_left;

@@ -13,7 +13,7 @@ macro_rules! for_each_screen {
             Shelf(shelf, ()),
             Order(order, ()),
             Log(log, Box<crate::shelf::Entry>),
-            Paper(paper, Box<crate::app::screens::paper::TieOnPaper>),
+            Paper(paper, Box<TieOnPaper>),
             Settings(settings, Option<crate::words::Spoken>),
             KeyBinding(key_binding, ()),
         }

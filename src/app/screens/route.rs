@@ -3,7 +3,6 @@
 use iced::Task;
 
 use super::list::for_each_screen;
-use super::paper::TieOnPaper;
 use crate::guide::{Place, Plan};
 use crate::shelf::{Tie, TieId};
 
@@ -20,6 +19,19 @@ macro_rules! routes {
     };
 }
 for_each_screen!(routes);
+
+/// A tie of which something is to be made.
+#[derive(Debug)]
+pub struct TieOnPaper {
+    /// The tie.
+    pub plan: Plan,
+    /// Where it stands; its end when nothing is said.
+    pub place: Option<Place>,
+    /// What its tyer calls it.
+    pub name: String,
+    /// The screen to go back to, unless a tie is in hand.
+    pub back: Route,
+}
 
 /// What is to happen after a screen has done its part.
 #[derive(Debug)]

@@ -15,13 +15,12 @@ use iced::widget::image::Handle;
 use iced::{Element, Task};
 
 use super::context::Context;
-use super::route::{Go, Next, Route};
+use super::route::{Go, Next, Route, TieOnPaper};
 use super::screen_page::ScreenPage;
 use crate::app::key_guide::KeyHint;
 use crate::app::off_thread::Number;
 use crate::app::services::DialogError;
 use crate::app::widgets;
-use crate::guide::{Place, Plan};
 use crate::paper::PaperKind;
 use crate::pedal::{Intent, Press};
 use crate::picture::Image;
@@ -29,19 +28,6 @@ use crate::picture::sheet::Paper;
 use crate::words::{Sentence, Spoken, Units};
 use making::Outcome;
 use placing::focus;
-
-/// A tie of which something is to be made.
-#[derive(Debug)]
-pub struct TieOnPaper {
-    /// The tie.
-    pub plan: Plan,
-    /// Where it stands; its end when nothing is said.
-    pub place: Option<Place>,
-    /// What its tyer calls it.
-    pub name: String,
-    /// The screen to go back to, unless a tie is in hand.
-    pub back: Route,
-}
 
 /// What is chosen, and what is being done about it.
 pub struct State {

@@ -3,9 +3,12 @@
 //! A [`Walk`] knows the steps and the questions; what is spoken and saved of a press is the
 //! session's affair.
 
+mod beside;
+mod presses;
+mod standing_tube;
+
 use super::asides::Aside;
 use super::page::Keys;
-use super::standing_tube::AmongPieces;
 use crate::bench::TyingPace;
 use crate::guide::{AtOnce, Place, Plan, Script, Search, TakeBack};
 use crate::pedal::Intent;
@@ -32,27 +35,27 @@ use crate::words::{Detail, Remark, Shown, Spoken, Words};
 /// ```
 #[derive(Debug)]
 pub struct Walk {
-    pub(super) script: Script,
-    pub(super) place: Place,
-    pub(super) mode: Mode,
-    pub(super) shown: Shown,
+    pub(in crate::session) script: Script,
+    pub(in crate::session) place: Place,
+    pub(in crate::session) mode: Mode,
+    pub(in crate::session) shown: Shown,
     /// How deep it is told.
     depth: Detail,
-    pub(super) say: Spoken,
+    pub(in crate::session) say: Spoken,
     /// An answer that stands there until the next press.
-    pub(super) answer: Option<String>,
+    pub(in crate::session) answer: Option<String>,
     /// Whether that answer comes over the step: where the tyer is, or what the cord has to do.
-    pub(super) is_whereabouts: bool,
+    pub(in crate::session) is_whereabouts: bool,
     /// Whether it was just told what the cord has to do.
-    pub(super) is_cord_told: bool,
+    pub(in crate::session) is_cord_told: bool,
     /// The tyer's pace, when known.
-    pub(super) pace: Option<TyingPace>,
-    pub(super) pieces: AmongPieces,
+    pub(in crate::session) pace: Option<TyingPace>,
+    pub(in crate::session) pieces: AmongPieces,
 }
 
 /// What a press of next or back means now.
 #[derive(Clone, Debug)]
-pub(super) enum Mode {
+pub(in crate::session) enum Mode {
     /// From step to step.
     Steps,
     /// Something is wrong, and the tyer says what to do about it.
@@ -65,6 +68,17 @@ pub(super) enum Mode {
     Aside(Box<Aside>),
     /// Before the first step of a piece: whether the tube stands as the one before left it.
     Standing,
+}
+
+/// Where a tie stands among pieces of the same.
+#[derive(Clone, Copy, Debug, Default)]
+pub(in crate::session) struct AmongPieces {
+    /// Whether the tube may stand as the piece before left it.
+    pub follows: bool,
+    /// Whether a piece of the same comes after the last step.
+    pub leads: bool,
+    /// What the tyer said of the tube just now.
+    pub tube_stands: Option<bool>,
 }
 
 /// What a press came to.
@@ -132,7 +146,7 @@ impl Walk {
     }
 
     /// Has this answer stand there until the next press.
-    pub(super) fn answer_with(&mut self, answer: String) {
+    pub(in crate::session) fn answer_with(&mut self, answer: String) {
         self.is_whereabouts = false;
         self.answer = Some(answer);
     }
@@ -204,92 +218,18 @@ impl Walk {
         &self.say
     }
 
-    /// Does what a press asks for.
-    pub fn press(&mut self, intent: Intent, words: &Words) -> WalkAction {
-        self.answer = None;
-        self.is_whereabouts = false;
-        self.is_cord_told = false;
-        match intent {
-            // Speed and pause are the session's affair: what is left of them is to say it again.
-            Intent::Again | Intent::Slower | Intent::Faster | Intent::Pause => {
-                return WalkAction::Again;
-            }
-            Intent::Leave => return WalkAction::Leave,
-            Intent::Where if matches!(self.mode, Mode::Wrong) => return self.name_fault(words),
-            Intent::Where => {
-                let minutes = self.minutes_left();
-                let sentence = words.say_whereabouts(&self.script, self.place, minutes);
-                self.answer = Some(sentence.to_string());
-                self.is_whereabouts = true;
-                return WalkAction::Say(sentence);
-            }
-            Intent::Wrong => return self.wrong(words),
-            Intent::Next | Intent::Back => {}
-        }
-        let is_next = intent == Intent::Next;
-        match self.mode.clone() {
-            Mode::Steps => {
-                let place = if is_next {
-                    self.script.next(self.place)
-                } else {
-                    self.script.back(self.place)
-                };
-                // Before the first step of a piece the tyer may think again about the tube.
-                let may_ask = !is_next && place.is_none() && self.pieces.follows;
-                if may_ask && self.ask_standing(words) {
-                    return WalkAction::Again;
-                }
-                // At either end there is nothing but to say where that is.
-                place.map_or(WalkAction::Again, |place| self.stand_at(place, words))
-            }
-            Mode::Wrong if is_next => self.take_back(words),
-            Mode::Wrong => {
-                let search = Box::new(Search::new(&self.script, self.place));
-                self.search(search, words)
-            }
-            Mode::TakingBack(back) => {
-                self.place = back.place;
-                self.lose_joins(back.pass_leg);
-                self.learn_again_from(back.place);
-                if is_next {
-                    self.take_back(words)
-                } else {
-                    self.stand_at(back.place, words)
-                }
-            }
-            Mode::Standing => self.rig_for(is_next, words),
-            Mode::Searching(mut search) => {
-                if is_next {
-                    search.yes(&self.script);
-                } else {
-                    search.no();
-                }
-                self.search(search, words)
-            }
-            Mode::Aside(aside) => self.press_aside(*aside, is_next, words),
-        }
-    }
-
     /// Whether it goes from step to step, and nothing is being mended.
     pub const fn is_telling_steps(&self) -> bool {
         matches!(self.mode, Mode::Steps)
     }
 
-    /// Tells the step anew, in other words or other portions; or what stands in its place.
-    pub fn retell(&mut self, at_once: AtOnce, words: &Words) {
-        let is_standing = matches!(self.mode, Mode::Standing);
-        self.script = self.told_anew(self.script.plan().clone(), at_once, words);
-        if let Mode::Aside(aside) = &self.mode {
-            self.place = self.script.settle(self.place);
-            self.shown = aside.show(&self.script, words);
-            self.say = aside.say(&self.script, words);
-        } else if !(is_standing && self.ask_standing(words)) {
-            self.stand_at(self.script.settle(self.place), words);
-        }
-    }
-
     /// The script of a plan, told as it is told now.
-    pub(super) fn told_anew(&self, plan: Plan, at_once: AtOnce, words: &Words) -> Script {
+    pub(in crate::session) fn told_anew(
+        &self,
+        plan: Plan,
+        at_once: AtOnce,
+        words: &Words,
+    ) -> Script {
         let told = &self.script;
         told.told_in(plan, at_once)
             .teaching(words.detail() == Detail::Teach)
@@ -305,39 +245,7 @@ impl Walk {
         self.script = self.script.clone().packing_one_by_one(one_by_one);
     }
 
-    /// Tells what stands there in other words. The place, and what is being mended, stay.
-    pub fn reword(&mut self, words: &Words) {
-        self.answer = None;
-        match self.mode.clone() {
-            Mode::Steps => {
-                self.stand_at(self.place, words);
-            }
-            Mode::Wrong => {
-                let back = self.script.take_back(self.place);
-                self.shown = words.show_wrong(back.as_ref());
-                self.say = words.say_wrong(back.as_ref());
-            }
-            Mode::TakingBack(back) => {
-                self.shown = words.show_take_back(&back);
-                self.say = words.say_take_back(&back);
-            }
-            Mode::Searching(search) => {
-                if let Some(question) = search.question() {
-                    self.shown = words.show_question(&question);
-                    self.say = words.say_question(&question);
-                }
-            }
-            Mode::Aside(aside) => {
-                self.shown = aside.show(&self.script, words);
-                self.say = aside.say(&self.script, words);
-            }
-            Mode::Standing => {
-                self.ask_standing(words);
-            }
-        }
-    }
-
-    pub(super) fn stand_at(&mut self, place: Place, words: &Words) -> WalkAction {
+    pub(in crate::session) fn stand_at(&mut self, place: Place, words: &Words) -> WalkAction {
         if let Some(step) = self.script.step(place) {
             self.mode = Mode::Steps;
             self.place = place;
@@ -348,64 +256,9 @@ impl Walk {
         WalkAction::Moved
     }
 
-    /// Something is wrong; said once more, all is left as it is.
-    fn wrong(&mut self, words: &Words) -> WalkAction {
-        if !self.is_telling_steps() {
-            return self.stand_at(self.place, words);
-        }
-        if self.script.is_off_pins(self.place) {
-            let sentence = words.notice("wrong-after", &[]);
-            self.answer = Some(sentence.to_string());
-            return WalkAction::Say(sentence.into());
-        }
-        self.learn_again_from(self.place);
-        let back = self.script.take_back(self.place);
-        self.mode = Mode::Wrong;
-        self.shown = words.show_wrong(back.as_ref());
-        self.say = words.say_wrong(back.as_ref());
-        WalkAction::Again
-    }
-
     /// Something was wrong at this place: who learns is taught again from its leg on.
-    pub(super) fn learn_again_from(&mut self, place: Place) {
+    pub(in crate::session) fn learn_again_from(&mut self, place: Place) {
         let from = place.laying().or(self.script.learns_again());
         self.script = self.script.clone().learning_again(from);
-    }
-
-    pub(super) fn take_back(&mut self, words: &Words) -> WalkAction {
-        let is_going_on = matches!(self.mode, Mode::TakingBack(_));
-        let Some(mut back) = self.script.take_back(self.place) else {
-            let nothing = words.remark(Remark::TakeBackNothingSay);
-            self.stand_at(self.place, words);
-            self.answer = Some(nothing.to_string());
-            self.say = nothing.then(&self.say);
-            return WalkAction::Moved;
-        };
-        if is_going_on {
-            // The hand has just come back there.
-            back.first_back_to = None;
-        }
-        self.shown = words.show_take_back(&back);
-        self.say = words.say_take_back(&back);
-        self.mode = Mode::TakingBack(back);
-        // The place so far is kept: a leg that is being taken back still lies there in part.
-        WalkAction::Moved
-    }
-
-    fn search(&mut self, search: Box<Search>, words: &Words) -> WalkAction {
-        if let Some(place) = search.found() {
-            self.learn_again_from(place);
-            self.stand_at(place, words);
-            let found = words.remark(Remark::FoundSay);
-            self.answer = Some(found.to_string());
-            self.say = found.then(&self.say);
-            return WalkAction::Moved;
-        }
-        if let Some(question) = search.question() {
-            self.shown = words.show_question(&question);
-            self.say = words.say_question(&question);
-        }
-        self.mode = Mode::Searching(search);
-        WalkAction::Again
     }
 }

@@ -1,29 +1,18 @@
 //! One of several pieces: whether the tube stands as the piece before left it.
 
-use super::walk::{Mode, Walk, WalkAction};
+use super::{Mode, Walk, WalkAction};
 use crate::words::Words;
-
-/// Where a tie stands among pieces of the same.
-#[derive(Clone, Copy, Debug, Default)]
-pub(super) struct AmongPieces {
-    /// Whether the tube may stand as the piece before left it.
-    pub follows: bool,
-    /// Whether a piece of the same comes after the last step.
-    pub leads: bool,
-    /// What the tyer said of the tube just now.
-    pub tube_stands: Option<bool>,
-}
 
 impl Walk {
     /// Knows from here on that it is one of several pieces: that one came before it, that one comes
     /// after.
-    pub(super) const fn among_pieces(&mut self, follows: bool, leads: bool) {
+    pub(in crate::session) const fn among_pieces(&mut self, follows: bool, leads: bool) {
         self.pieces.follows = follows;
         self.pieces.leads = leads;
     }
 
     /// Asks whether the tube stands as the piece before left it; not where there is none to rig.
-    pub(super) fn ask_standing(&mut self, words: &Words) -> bool {
+    pub(in crate::session) fn ask_standing(&mut self, words: &Words) -> bool {
         let asked = self.script.rig().map(|rig| {
             let question = words.standing_question(rig);
             (words.show_standing(rig), question)
@@ -39,12 +28,12 @@ impl Walk {
     }
 
     /// What the tyer said of the tube, once.
-    pub(super) const fn take_tube_stands(&mut self) -> Option<bool> {
+    pub(in crate::session) const fn take_tube_stands(&mut self) -> Option<bool> {
         self.pieces.tube_stands.take()
     }
 
     /// The tube stands, or is to be rigged: the steps begin anew.
-    pub(super) fn rig_for(&mut self, tube_stands: bool, words: &Words) -> WalkAction {
+    pub(in crate::session) fn rig_for(&mut self, tube_stands: bool, words: &Words) -> WalkAction {
         let plan = self.script.plan().clone().with_standing_tube(tube_stands);
         self.script = self.told_anew(plan, self.script.at_once(), words);
         self.pieces.tube_stands = Some(tube_stands);

@@ -1,0 +1,174 @@
+//! What a press does to a walk: a step on or back, an answer, or telling what stands there anew.
+
+use super::{Mode, Walk, WalkAction};
+use crate::guide::{AtOnce, Search};
+use crate::pedal::Intent;
+use crate::words::{Remark, Words};
+
+impl Walk {
+    /// Does what a press asks for.
+    pub fn press(&mut self, intent: Intent, words: &Words) -> WalkAction {
+        self.answer = None;
+        self.is_whereabouts = false;
+        self.is_cord_told = false;
+        match intent {
+            // Speed and pause are the session's affair: what is left of them is to say it again.
+            Intent::Again | Intent::Slower | Intent::Faster | Intent::Pause => {
+                return WalkAction::Again;
+            }
+            Intent::Leave => return WalkAction::Leave,
+            Intent::Where if matches!(self.mode, Mode::Wrong) => return self.name_fault(words),
+            Intent::Where => {
+                let minutes = self.minutes_left();
+                let sentence = words.say_whereabouts(&self.script, self.place, minutes);
+                self.answer = Some(sentence.to_string());
+                self.is_whereabouts = true;
+                return WalkAction::Say(sentence);
+            }
+            Intent::Wrong => return self.wrong(words),
+            Intent::Next | Intent::Back => {}
+        }
+        let is_next = intent == Intent::Next;
+        match self.mode.clone() {
+            Mode::Steps => {
+                let place = if is_next {
+                    self.script.next(self.place)
+                } else {
+                    self.script.back(self.place)
+                };
+                // Before the first step of a piece the tyer may think again about the tube.
+                let may_ask = !is_next && place.is_none() && self.pieces.follows;
+                if may_ask && self.ask_standing(words) {
+                    return WalkAction::Again;
+                }
+                // At either end there is nothing but to say where that is.
+                place.map_or(WalkAction::Again, |place| self.stand_at(place, words))
+            }
+            Mode::Wrong if is_next => self.take_back(words),
+            Mode::Wrong => {
+                let search = Box::new(Search::new(&self.script, self.place));
+                self.search(search, words)
+            }
+            Mode::TakingBack(back) => {
+                self.place = back.place;
+                self.lose_joins(back.pass_leg);
+                self.learn_again_from(back.place);
+                if is_next {
+                    self.take_back(words)
+                } else {
+                    self.stand_at(back.place, words)
+                }
+            }
+            Mode::Standing => self.rig_for(is_next, words),
+            Mode::Searching(mut search) => {
+                if is_next {
+                    search.yes(&self.script);
+                } else {
+                    search.no();
+                }
+                self.search(search, words)
+            }
+            Mode::Aside(aside) => self.press_aside(*aside, is_next, words),
+        }
+    }
+
+    /// Tells the step anew, in other words or other portions; or what stands in its place.
+    pub fn retell(&mut self, at_once: AtOnce, words: &Words) {
+        let is_standing = matches!(self.mode, Mode::Standing);
+        self.script = self.told_anew(self.script.plan().clone(), at_once, words);
+        if let Mode::Aside(aside) = &self.mode {
+            self.place = self.script.settle(self.place);
+            self.shown = aside.show(&self.script, words);
+            self.say = aside.say(&self.script, words);
+        } else if !(is_standing && self.ask_standing(words)) {
+            self.stand_at(self.script.settle(self.place), words);
+        }
+    }
+
+    /// Tells what stands there in other words. The place, and what is being mended, stay.
+    pub fn reword(&mut self, words: &Words) {
+        self.answer = None;
+        match self.mode.clone() {
+            Mode::Steps => {
+                self.stand_at(self.place, words);
+            }
+            Mode::Wrong => {
+                let back = self.script.take_back(self.place);
+                self.shown = words.show_wrong(back.as_ref());
+                self.say = words.say_wrong(back.as_ref());
+            }
+            Mode::TakingBack(back) => {
+                self.shown = words.show_take_back(&back);
+                self.say = words.say_take_back(&back);
+            }
+            Mode::Searching(search) => {
+                if let Some(question) = search.question() {
+                    self.shown = words.show_question(&question);
+                    self.say = words.say_question(&question);
+                }
+            }
+            Mode::Aside(aside) => {
+                self.shown = aside.show(&self.script, words);
+                self.say = aside.say(&self.script, words);
+            }
+            Mode::Standing => {
+                self.ask_standing(words);
+            }
+        }
+    }
+
+    /// Something is wrong; said once more, all is left as it is.
+    fn wrong(&mut self, words: &Words) -> WalkAction {
+        if !self.is_telling_steps() {
+            return self.stand_at(self.place, words);
+        }
+        if self.script.is_off_pins(self.place) {
+            let sentence = words.notice("wrong-after", &[]);
+            self.answer = Some(sentence.to_string());
+            return WalkAction::Say(sentence.into());
+        }
+        self.learn_again_from(self.place);
+        let back = self.script.take_back(self.place);
+        self.mode = Mode::Wrong;
+        self.shown = words.show_wrong(back.as_ref());
+        self.say = words.say_wrong(back.as_ref());
+        WalkAction::Again
+    }
+
+    pub(super) fn take_back(&mut self, words: &Words) -> WalkAction {
+        let is_going_on = matches!(self.mode, Mode::TakingBack(_));
+        let Some(mut back) = self.script.take_back(self.place) else {
+            let nothing = words.remark(Remark::TakeBackNothingSay);
+            self.stand_at(self.place, words);
+            self.answer = Some(nothing.to_string());
+            self.say = nothing.then(&self.say);
+            return WalkAction::Moved;
+        };
+        if is_going_on {
+            // The hand has just come back there.
+            back.first_back_to = None;
+        }
+        self.shown = words.show_take_back(&back);
+        self.say = words.say_take_back(&back);
+        self.mode = Mode::TakingBack(back);
+        // The place so far is kept: a leg that is being taken back still lies there in part.
+        WalkAction::Moved
+    }
+
+    fn search(&mut self, search: Box<Search>, words: &Words) -> WalkAction {
+        if let Some(place) = search.found() {
+            self.learn_again_from(place);
+            self.stand_at(place, words);
+            let found = words.remark(Remark::FoundSay);
+            self.answer = Some(found.to_string());
+            self.say = found.then(&self.say);
+            return WalkAction::Moved;
+        }
+        if let Some(question) = search.question() {
+            self.shown = words.show_question(&question);
+            self.say = words.say_question(&question);
+        }
+        self.mode = Mode::Searching(search);
+        WalkAction::Again
+    }
+}
