@@ -172,7 +172,7 @@ fn one_press_takes_up_the_newest_tie_where_it_was_left() {
     let mut hands = Hands::open(folder.path(), None);
     assert_eq!(
         hands.last_said(),
-        "A tie is waiting: 5 lead, 6 bight, 6 of 12 legs laid. Press the space bar to take it up, or tab for a new one."
+        "A tie is waiting: 5 lead, 6 bight, 6 of 12 legs laid. Press the space bar to take it up, or tab for a new one. F1 tells you all the keys, here and on every screen."
     );
     assert!(hands.sees("6 of 12 legs laid, touched today"));
     assert!(hands.sees("7 lead 4 bight"));

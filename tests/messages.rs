@@ -17,7 +17,7 @@ use marlinspeak::words::{Detail, Words};
 use messages::{Message, messages};
 
 /// Spoken only: the screen shows the same by itself.
-const SPOKEN_ONLY: [&str; 31] = [
+const SPOKEN_ONLY: [&str; 39] = [
     "where",
     "where-taking-up",
     "found",
@@ -49,6 +49,14 @@ const SPOKEN_ONLY: [&str; 31] = [
     "learn-done",
     "pace-held",
     "start-field",
+    "key-aloud",
+    "key-group",
+    "keys",
+    "keys-close",
+    "keys-hint",
+    "typed",
+    "second-window",
+    "second-window-closed",
 ];
 
 /// More values of the arguments of one message than these are not all put together.

@@ -2,6 +2,7 @@
 //! every screen, each in its own place, and all of them by groups.
 
 use crate::pedal::{Bindings, Input, Intent};
+use crate::words::Words;
 
 /// What keys are for, as they stand together.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -185,11 +186,32 @@ pub enum Tapped {
     AllKeys,
 }
 
-/// What every screen has besides: the whole screen for the window, and the way out.
-pub const PROGRAM: [KeyHint; 2] = [
+/// What every screen has besides: the whole screen for the window, a second one, and the way out.
+pub const PROGRAM: [KeyHint; 3] = [
     KeyHint::new(KeyGroup::Program, "F11", "key-full-screen"),
+    KeyHint::new(KeyGroup::Program, "F12", "key-second-window"),
     KeyHint::new(KeyGroup::Program, QUIT, "key-quit"),
 ];
+
+/// The keys that have an effect now, by groups: the message that heads each group, and every key with
+/// what it does.
+pub fn told(
+    hints: &[KeyHint],
+    words: &Words,
+    bindings: &Bindings,
+) -> Vec<(&'static str, Vec<(String, String)>)> {
+    KeyGroup::ALL
+        .into_iter()
+        .filter_map(|group| {
+            let keys: Vec<_> = hints
+                .iter()
+                .filter(|hint| hint.group == group)
+                .filter_map(|hint| Some((hint.key_by(bindings)?, words.plainly(hint.label, &[]))))
+                .collect();
+            (!keys.is_empty()).then(|| (group.heading(), keys))
+        })
+        .collect()
+}
 
 /// The name of the key that ends the program.
 pub const QUIT: &str = "CtrlQ";

@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use iced::{Point, Size, keyboard};
+use iced::{Point, Rectangle, Size, keyboard, window};
 
 use super::key_guide::Tapped;
 use super::screens::{OrderMessage, ScreenMessage, ShelfMessage, log, paper, plan, start};
@@ -39,8 +39,20 @@ pub enum Message {
     Measured(Size),
     /// The screen has so many dots for each pixel of the window's size.
     Density(f32),
-    /// The window is to be closed.
+    /// The program is to be left.
     Close,
+    /// Something happened at this window.
+    At(window::Id, Box<Message>),
+    /// This window is to be closed.
+    CloseWindow(window::Id),
+    /// This window was closed.
+    WindowClosed(window::Id),
+    /// Where the monitors are, for a second window.
+    Monitors(Vec<Rectangle>),
+    /// The display of the second window has so many dots for each pixel.
+    SecondDensity(window::Id, f32),
+    /// A window lost the keys a moment ago.
+    KeysGone,
     /// The last save was waited for: whether everything is on disk.
     Flushed(bool),
 }

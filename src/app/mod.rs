@@ -26,7 +26,7 @@ use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 
 use iced::futures::channel::mpsc;
-use iced::{Settings, Size, window};
+use iced::{Settings, Size, Task, window};
 
 pub use application::App;
 pub use message::Message;
@@ -107,15 +107,16 @@ fn open(
             let _ = tell.unbounded_send(event);
         });
         services.platform.left_unsaved = Arc::clone(&left_unsaved);
-        App::new(words, services, settings, wishes, plan, events)
+        let (app, task) = App::new(words, services, settings, wishes, plan, events);
+        let (_, opened) = window::open(window());
+        (app, Task::batch([opened.discard(), task]))
     };
-    iced::application(boot, App::update, App::view)
-        .title(App::title)
+    iced::daemon(boot, App::update, App::view_of)
+        .title(|app: &App, _| app.title())
         .subscription(App::subscription)
-        .theme(App::theme)
-        .scale_factor(App::scale_factor)
+        .theme(|app: &App, _| app.theme())
+        .scale_factor(App::scale_factor_of)
         .settings(settings())
-        .window(window())
         .run()
 }
 
@@ -132,6 +133,13 @@ fn window() -> window::Settings {
             .and_then(|last| last.corner)
             .map_or_else(window::Position::default, window::Position::Specific),
         min_size: Some(window_place::LEAST),
+        ..window_settings()
+    }
+}
+
+/// What all windows have in common.
+fn window_settings() -> window::Settings {
+    window::Settings {
         // The desktop finds the icon and the entry of its menu by this name.
         #[cfg(target_os = "linux")]
         platform_specific: window::settings::PlatformSpecific {

@@ -43,6 +43,8 @@ pub enum Timer {
     AutoAdvance,
     /// What was asked to be saved should be on disk.
     Saving,
+    /// Nothing was typed into a field for a moment.
+    Typing,
 }
 
 /// What happens outside, other than presses.
@@ -78,6 +80,20 @@ pub enum Event {
     NotAwake,
     /// There is no shelf to keep ties on.
     NoShelf(ShelfError),
+}
+
+impl Event {
+    /// Whether nothing was typed for a moment: what stands in the field is to be said.
+    ///
+    /// ```
+    /// use marlinspeak::session::{Event, Timer};
+    ///
+    /// assert!(Event::Woken(Timer::Typing).is_typing_at_rest());
+    /// assert!(!Event::Woken(Timer::Flash).is_typing_at_rest());
+    /// ```
+    pub const fn is_typing_at_rest(&self) -> bool {
+        matches!(self, Self::Woken(Timer::Typing))
+    }
 }
 
 /// What a session wants done by the face that drives it, in this order.

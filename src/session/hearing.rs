@@ -24,6 +24,8 @@ impl Session {
                 self.saving_news(news);
             }
             Event::Woken(Timer::Flash) => self.is_flashing = false,
+            // The field that is typed into says what stands there.
+            Event::Woken(Timer::Typing) => {}
             Event::Woken(Timer::AutoAdvance) => {
                 if std::mem::take(&mut self.auto_advance.is_running) && self.is_before_the_eyes {
                     self.go(Intent::Next, now);

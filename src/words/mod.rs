@@ -12,6 +12,7 @@ mod course;
 mod day;
 mod detail;
 mod doctor;
+mod ear;
 mod errors;
 mod harmless;
 mod inches;

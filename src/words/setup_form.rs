@@ -6,6 +6,7 @@ use fluent::{FluentArgs, FluentValue, fluent_args};
 use super::lengths::{at_hand as there_is, bound, cut, cut_of, enough, fine};
 use super::rounding::Length;
 use super::selectors::Selector;
+use super::spoken_messages::SpokenMessage;
 use super::{Sentence, Words};
 use crate::bench::{
     BenchError, Give, LengthError, Millimetres, Misfit, Prices, RigError, RoomCure, STANDARD_CORDS,
@@ -41,7 +42,10 @@ impl Words {
                     "given" => given.as_str(), "standards" => standards.join(", "),
                     "kept" => names(kept),
                 };
-                self.sentence("ask-cord-unknown", &args)
+                Sentence::new(
+                    self.text("ask-cord-unknown", &args),
+                    self.spoken(SpokenMessage::AskCordUnknownSay, &args),
+                )
             }
             SetupError::CordUnmeasured { designation } => self.sentence(
                 "ask-cord-unmeasured",
@@ -109,7 +113,11 @@ impl Words {
             BenchError::UnknownThread { given } => {
                 let known: Vec<&str> = Thread::all().iter().map(|thread| thread.name()).collect();
                 let args = fluent_args! { "given" => given.as_str(), "known" => known.join(", ") };
-                self.sentence("ask-thread-unknown", &args)
+                // Who hears it is not read the whole list.
+                Sentence::new(
+                    self.text("ask-thread-unknown", &args),
+                    self.spoken(SpokenMessage::AskThreadUnknownSay, &args),
+                )
             }
             BenchError::Give { given } => {
                 let args = fluent_args! {

@@ -14,6 +14,8 @@ use super::Detail;
 #[derive(Clone, Copy, Debug, PartialEq, Eq, EnumIter, IntoStaticStr)]
 #[strum(serialize_all = "kebab-case")]
 pub(super) enum SpokenMessage {
+    AskCordUnknownSay,
+    AskThreadUnknownSay,
     AtOnceSay,
     BeginSay,
     CautionSay,
@@ -48,6 +50,8 @@ pub(super) enum SpokenMessage {
     GlossaryTuckSay,
     GlossaryWeaveSay,
     GlossaryWorkingEndSay,
+    KeyAloudSay,
+    KeyGroupSay,
     KitCordSay,
     KitKeySay,
     KitPageSay,
@@ -108,6 +112,7 @@ pub(super) enum SpokenMessage {
     TakeBackSayClear,
     TakeBackSayCrossing,
     TakeBackSayEnd,
+    TypedSay,
     WhereSay,
     WhereTakingUpSay,
     WorkTimeSay,
@@ -120,12 +125,22 @@ pub(super) enum SpokenMessage {
 pub enum Remark {
     /// The course for beginners appears.
     CourseSay,
+    /// The second window opens.
+    SecondWindowSay,
+    /// The second window is closed.
+    SecondWindowClosedSay,
     /// The app opens where nothing was ever begun.
     FirstStartSay,
     /// The place that was lost is found.
     FoundSay,
     /// The glossary of the words of the trade appears.
     GlossarySay,
+    /// After all keys of a screen were told: how to go on.
+    KeysCloseSay,
+    /// Where one hears of all keys.
+    KeysHintSay,
+    /// All keys of a screen are told.
+    KeysSay,
     /// All intents were asked for, and what was pressed for them is kept.
     LearnDoneSay,
     /// The screen appears on which keys and pedals get their meaning.

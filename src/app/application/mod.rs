@@ -3,13 +3,14 @@
 
 mod leaving;
 mod presses;
+mod second_window;
 mod window_state;
 
 use iced::futures::channel::mpsc::UnboundedReceiver;
 use iced::widget::{column, container};
 use iced::{Element, Event, Fill, Point, Size, Subscription, Task, Theme, event, keyboard, window};
 
-use crate::app::key_guide::{self, Tapped};
+use crate::app::key_guide::Tapped;
 use crate::app::message::Message;
 use crate::app::off_thread::off_thread;
 use crate::app::screens::{Context, Go, Next, Route, Screen, ScreenMessage};
@@ -24,6 +25,7 @@ use crate::settings::Settings;
 use crate::shelf::{Entry, ShelfError, ShelfReading};
 use crate::words::Words;
 use leaving::Leaving;
+use second_window::SecondWindow;
 
 /// The whole state of the app.
 pub struct App {
@@ -36,6 +38,10 @@ pub struct App {
     /// As it was before it had the whole screen.
     place: Option<WindowPlace>,
     corner: Option<Point>,
+    /// For another display.
+    second: Option<SecondWindow>,
+    /// Which window has the keys.
+    focused: Option<window::Id>,
 }
 
 /// Asks the window for its size: when it is resized twice in a moment, what it told the second time
@@ -68,6 +74,8 @@ impl App {
             is_full_screen: false,
             place: None,
             corner: None,
+            second: None,
+            focused: None,
         };
         let open = match plan {
             Some(plan) => app.go(Go::Begin(Box::new(new_tie(&plan)))),
@@ -100,8 +108,12 @@ impl App {
     pub fn subscription(&self) -> Subscription<Message> {
         Subscription::batch([
             keyboard::listen().map(Message::Key),
-            window::close_requests().map(|_| Message::Close),
-            event::listen_with(|event, status, _| Self::heard(event, status)),
+            window::close_requests().map(Message::CloseWindow),
+            window::close_events().map(Message::WindowClosed),
+            event::listen_with(|event, status, id| {
+                let message = Self::heard(event, status)?;
+                Some(Message::At(id, Box::new(message)))
+            }),
         ])
     }
 
@@ -132,6 +144,7 @@ impl App {
         let task = self.take_in(message);
         let carried_out = self.carry_out();
         self.screen.redraw(&self.context);
+        self.redraw_second();
         Task::batch([task, carried_out])
     }
 
@@ -141,6 +154,7 @@ impl App {
             Message::Button(raw) => self.pressed(&raw, None),
             Message::Tapped(Tapped::Key(hint)) => self.tap(hint),
             Message::Tapped(Tapped::AllKeys) => {
+                // Who points at it sees it.
                 self.shows_keys = !self.shows_keys;
                 Task::none()
             }
@@ -171,6 +185,19 @@ impl App {
                 Task::none()
             }
             Message::Close => self.close(),
+            Message::At(id, message) => self.at_window(id, *message),
+            Message::CloseWindow(id) if self.is_second(id) => self.turn_second_window(),
+            Message::CloseWindow(_) => self.close(),
+            Message::WindowClosed(id) => {
+                self.second_window_closed(id);
+                Task::none()
+            }
+            Message::Monitors(monitors) => self.open_second_window(&monitors),
+            Message::SecondDensity(id, density) => {
+                self.set_second_density(id, density);
+                Task::none()
+            }
+            Message::KeysGone => self.keys_gone(),
             Message::Flushed(is_saved) => self.flushed(is_saved),
         }
     }
@@ -325,7 +352,7 @@ impl App {
     pub fn view(&self) -> Element<'_, Message> {
         let session = &self.context.session;
         let (words, bindings) = (session.words(), session.pedals().bindings());
-        let mut hints = self.screen.keys(&self.context);
+        let hints = self.screen.keys(&self.context);
         let no_voice = session.voice_lost();
         let sign = no_voice
             .is_some()
@@ -344,8 +371,7 @@ impl App {
             key_bar::key_bar(&hints, sign, words, bindings).map(Message::Tapped),
         ];
         let sheet = self.shows_keys.then(|| {
-            hints.extend(key_guide::PROGRAM);
-            key_sheet::key_sheet(&hints, no_voice, words, bindings).map(Message::Tapped)
+            key_sheet::key_sheet(&self.all_keys(), no_voice, words, bindings).map(Message::Tapped)
         });
         widgets::edged(page.into(), session.is_flashing(), sheet)
     }
@@ -353,6 +379,15 @@ impl App {
     /// The colours that the tyer prefers.
     pub fn theme(&self) -> Theme {
         theme::of(self.settings().colours)
+    }
+
+    /// The same for a window: in the second one nothing is drawn larger, since it is as large as its
+    /// display.
+    pub fn scale_factor_of(&self, id: window::Id) -> f32 {
+        if self.is_second(id) {
+            return 1.0;
+        }
+        self.scale_factor()
     }
 
     /// How much larger than 1 everything is drawn, for the tyer's distance.

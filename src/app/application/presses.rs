@@ -35,7 +35,7 @@ impl App {
         let is_own = match key {
             "Escape" => self.shows_keys,
             "?" => !is_bound && (self.shows_keys || !self.screen.takes_text()),
-            "F1" | "F11" => !is_bound,
+            "F1" | "F11" | "F12" => !is_bound,
             _ => false,
         };
         if !is_own || matches!(self.screen, Screen::KeyBinding(_)) {
@@ -44,12 +44,36 @@ impl App {
         if press.is_repeat {
             return Some(Task::none());
         }
-        Some(if key == "F11" {
-            self.turn_full_screen()
-        } else {
-            self.shows_keys = !self.shows_keys;
-            Task::none()
+        Some(match key {
+            "F11" => self.turn_full_screen(),
+            "F12" => self.turn_second_window(),
+            _ => {
+                self.turn_keys();
+                Task::none()
+            }
         })
+    }
+
+    /// All keys stand over the screen and are told, or go again: then it is told where one is.
+    pub(super) fn turn_keys(&mut self) {
+        self.shows_keys = !self.shows_keys;
+        let said = if self.shows_keys {
+            let (words, bindings) = (
+                self.context.words(),
+                self.context.session.pedals().bindings(),
+            );
+            words.say_keys(&key_guide::told(&self.all_keys(), words, bindings))
+        } else {
+            self.screen.say_again(&self.context)
+        };
+        self.context.say(&said);
+    }
+
+    /// The keys of the screen that is up, and those of the program.
+    pub(super) fn all_keys(&self) -> Vec<KeyHint> {
+        let mut hints = self.screen.keys(&self.context);
+        hints.extend(key_guide::PROGRAM);
+        hints
     }
 
     /// The button of a key was clicked or touched: it does what the key does.
@@ -58,6 +82,7 @@ impl App {
         match hint.key {
             key_guide::QUIT => return self.close(),
             "F11" => return self.turn_full_screen(),
+            "F12" => return self.turn_second_window(),
             _ => {}
         }
         let Some(key) = hint.key_by(self.context.session.pedals().bindings()) else {

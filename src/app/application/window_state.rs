@@ -16,6 +16,9 @@ const PATIENCE: Duration = Duration::from_millis(100);
 impl App {
     /// Has the window take the whole screen, or gives the screen back.
     pub(super) fn turn_full_screen(&mut self) -> Task<Message> {
+        if let Some(task) = self.turn_second_full_screen() {
+            return task;
+        }
         if !self.is_full_screen {
             self.place = self.window_place();
         }

@@ -8,8 +8,11 @@ use super::route::Go;
 use crate::app::services::Services;
 use crate::app::window_metrics::WindowMetrics;
 use crate::picture::Subject;
-use crate::session::{Effect, Session};
+use crate::session::{Effect, Session, Timer};
 use crate::words::{Remark, Spoken, Words};
+
+/// Typing rests when nothing was typed for so long: the next letter of a word comes sooner.
+const TYPING_RESTS: Duration = Duration::from_millis(900);
 
 /// The session, the services behind it, and what screens have put by.
 pub struct Context {
@@ -61,6 +64,12 @@ impl Context {
     /// Says the notices and then this.
     pub fn say_after_notices(&self, text: &Spoken) {
         self.say(&self.session.say_notices().then(text));
+    }
+
+    /// A field is typed into: once that rests, the screen hears of it and says what stands there.
+    pub fn typed(&self) {
+        let timers = &self.services.platform.timers;
+        timers.set(Timer::Typing, Some(TYPING_RESTS));
     }
 
     /// Dots of the screen for each pixel of the layout.

@@ -119,6 +119,12 @@ impl ScreenPage for State {
         }
     }
 
+    fn say_again(&self, context: &Context) -> Spoken {
+        context
+            .remark(Remark::CourseSay)
+            .then(&self.say_chosen(context))
+    }
+
     fn redraw(&mut self, context: &Context) {
         self.picture.set_dots(context.dots());
     }

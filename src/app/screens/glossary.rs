@@ -79,6 +79,10 @@ impl ScreenPage for State {
         }
     }
 
+    fn say_again(&self, context: &Context) -> Spoken {
+        context.remark(Remark::GlossarySay).then(&self.say_chosen())
+    }
+
     fn redraw(&mut self, context: &Context) {
         self.picture.set_dots(context.dots());
     }

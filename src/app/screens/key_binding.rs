@@ -67,6 +67,11 @@ impl ScreenPage for State {
         Some(Go::To(Route::Settings(Some(said))).into())
     }
 
+    fn say_again(&self, context: &Context) -> Spoken {
+        let opening = context.remark(Remark::LearnOpeningSay);
+        opening.then(&self.asks(context.words()))
+    }
+
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
         let words = context.words();
         let page = widgets::page(14);

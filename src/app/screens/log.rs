@@ -17,9 +17,9 @@ use crate::app::off_thread::{Number, off_thread};
 use crate::app::services::{DialogError, FileKind, OpenDialog};
 use crate::app::{theme, widgets};
 use crate::pedal::{Intent, Press};
-use crate::session::{LogAction, LogField, LogForm, NotLogged, keep_entry};
+use crate::session::{Event, LogAction, LogField, LogForm, NotLogged, keep_entry};
 use crate::shelf::{Entry, ShelfReading};
-use crate::words::Words;
+use crate::words::{Spoken, Words};
 
 use LogField::{
     Around, Cord as CordField, CordName, Cut, Drawn, Keep, LeftOver, Minutes, Note, Photograph,
@@ -75,6 +75,7 @@ impl ScreenPage for State {
         let action = match message {
             Message::Typed(field, typed) => {
                 self.form.type_in(field, typed);
+                context.typed();
                 LogAction::None
             }
             Message::Pointed(field) => self.form.point_at(field, context.words()),
@@ -103,6 +104,7 @@ impl ScreenPage for State {
             return self.choose(context);
         }
         if let Some(next) = self.type_on(&press.key) {
+            context.typed();
             return next;
         }
         let action = self.form.press(press, intent, context.words());
@@ -131,6 +133,16 @@ impl ScreenPage for State {
 
     fn takes_text(&self) -> bool {
         true
+    }
+
+    fn hear(&mut self, event: &Event, context: &mut Context) {
+        if event.is_typing_at_rest() {
+            context.say(&self.form.say_field(context.words()));
+        }
+    }
+
+    fn say_again(&self, context: &Context) -> Spoken {
+        self.form.say(context.words())
     }
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {

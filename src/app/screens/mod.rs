@@ -33,6 +33,7 @@ pub use order::Message as OrderMessage;
 pub use route::{Go, Next, Route};
 use screen_page::ScreenPage;
 pub use shelf::Message as ShelfMessage;
+pub use tying::SecondView;
 
 macro_rules! screens {
     ($($name:ident($file:ident, $opening:ty),)*) => {

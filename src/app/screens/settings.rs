@@ -84,7 +84,8 @@ impl ScreenPage for State {
     }
 
     fn say_again(&self, context: &Context) -> Spoken {
-        self.list.say(context.words(), context.session.settings())
+        let here = self.list.say(context.words(), context.session.settings());
+        context.remark(Remark::SettingsOpeningSay).then(&here)
     }
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {

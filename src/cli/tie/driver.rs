@@ -9,7 +9,7 @@ use super::input::{self, TerminalEvent};
 use super::overlay::{Overlay, Then, Told};
 use super::page_news::page_news;
 use super::services::TerminalServices;
-use crate::pedal::{InputEvent, Intent, KeyBinder, Press, Transition};
+use crate::pedal::{Input, InputEvent, Intent, KeyBinder, Press, Transition};
 use crate::session::{
     Effect, Event, InHand, LogForm, Page, Session, SettingsList, Timer, entry_for,
 };
@@ -154,6 +154,9 @@ impl<W: Write> TerminalDriver<W> {
         }
         if raw.transition == Transition::Down {
             self.session.seen();
+            if self.asks_for_keys(&raw.input) {
+                return self.tell_keys("tie-keys");
+            }
         }
         let bound = self.session.take(raw, now);
         let letter = || input::letter(raw, self.session.pedals().bindings());
@@ -176,8 +179,24 @@ impl<W: Write> TerminalDriver<W> {
             return self.tell(told, now);
         }
         self.session.seen();
+        if self.overlay.is_none() && typed.trim() == "?" {
+            return self.tell_keys("tie-keys-lines");
+        }
         let (intent, press) = input::line(typed, self.session.pedals().bindings());
         self.press(intent, &press, now)
+    }
+
+    /// Whether all keys are asked for, by what asks for them in the window too.
+    fn asks_for_keys(&self, input: &Input) -> bool {
+        let is_bound = self.session.pedals().bindings().intent(input).is_some();
+        let asks = [Input::key("?"), Input::key("F1")].contains(input);
+        asks && !is_bound && self.overlay.is_none()
+    }
+
+    fn tell_keys(&mut self, keys: &str) -> io::Result<()> {
+        let keys = self.session.words().notice(keys, &[]);
+        self.services.voice.say(keys.spoken());
+        self.print(keys.shown())
     }
 
     fn press(&mut self, intent: Option<Intent>, press: &Press, now: Duration) -> io::Result<()> {

@@ -11,9 +11,8 @@ use super::asides::Aside;
 use super::page::Keys;
 use crate::bench::TyingPace;
 use crate::guide::{AtOnce, Place, Plan, Script, Search, TakeBack};
-use crate::pedal::Intent;
 use crate::picture::Subject;
-use crate::words::{Detail, Remark, Shown, Spoken, Words};
+use crate::words::{Detail, Shown, Spoken, Words};
 
 /// A tie that is being tied.
 ///

@@ -12,7 +12,7 @@ use crate::app::off_thread::off_thread;
 use crate::app::services::LAST_SAVE;
 use crate::app::{theme, widgets};
 use crate::pedal::{Intent, Press};
-use crate::session::{OrderAction, OrderBook, OrderJob, OrderReport, do_order_job};
+use crate::session::{Event, OrderAction, OrderBook, OrderJob, OrderReport, do_order_job};
 use crate::shelf::{Shelf, ShelfReading};
 use crate::words::Spoken;
 
@@ -65,6 +65,7 @@ impl ScreenPage for State {
         let action = match message {
             Message::Typed(typed) => {
                 self.book.type_in(typed);
+                context.typed();
                 OrderAction::None
             }
             Message::Enter => self.book.enter(),
@@ -106,6 +107,7 @@ impl ScreenPage for State {
         {
             // The window has not put its own focus there, and what is typed must not be lost.
             self.book.type_in(typed);
+            context.typed();
             return Next::run(Task::batch([
                 operation::focus(line()),
                 operation::move_cursor_to_end(line()),
@@ -117,6 +119,12 @@ impl ScreenPage for State {
 
     fn takes_text(&self) -> bool {
         self.book.typed().is_some()
+    }
+
+    fn hear(&mut self, event: &Event, context: &mut Context) {
+        if let (true, Some(typed)) = (event.is_typing_at_rest(), self.book.typed()) {
+            context.say(&context.words().say_typed(typed));
+        }
     }
 
     fn say_again(&self, context: &Context) -> Spoken {

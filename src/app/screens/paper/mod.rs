@@ -25,6 +25,7 @@ use crate::paper::PaperKind;
 use crate::pedal::{Intent, Press};
 use crate::picture::Image;
 use crate::picture::sheet::Paper;
+use crate::session::Event;
 use crate::words::{Sentence, Spoken, Units};
 use making::Outcome;
 use placing::focus;
@@ -133,6 +134,7 @@ impl ScreenPage for State {
             Message::Typed(typed) => {
                 if let Doing::Typing { path, wrong, .. } = &mut self.doing {
                     (*path, *wrong) = (typed, None);
+                    context.typed();
                 }
             }
             Message::Enter => return self.enter(context),
@@ -233,6 +235,12 @@ impl ScreenPage for State {
 
     fn takes_text(&self) -> bool {
         matches!(self.doing, Doing::Typing { .. })
+    }
+
+    fn hear(&mut self, event: &Event, context: &mut Context) {
+        if let (true, Doing::Typing { path, .. }) = (event.is_typing_at_rest(), &self.doing) {
+            context.say(&context.words().say_typed(path));
+        }
     }
 
     fn say_again(&self, context: &Context) -> Spoken {

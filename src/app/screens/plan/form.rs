@@ -31,6 +31,8 @@ pub struct State {
     pub(super) answered: u64,
     /// The best knot is to be taken as soon as it is found.
     pub(super) takes_best: bool,
+    /// What is found is to be told, since typing rested before.
+    pub(super) tells_found: bool,
     pub(super) chosen: usize,
     pub(super) complaint: Option<Sentence>,
     /// Shows the knots.
@@ -102,6 +104,7 @@ impl Default for State {
             asked: 0,
             answered: 0,
             takes_best: false,
+            tells_found: false,
             chosen: 0,
             complaint: None,
             pictures: Pictures::default(),
@@ -152,6 +155,8 @@ impl State {
                 };
                 if self.takes_best {
                     self.take(session.words())
+                } else if std::mem::take(&mut self.tells_found) {
+                    Action::Chosen(self.say_found(session.words()))
                 } else {
                     Action::Chosen(Spoken::default())
                 }
@@ -184,6 +189,7 @@ impl State {
         // Whatever is still being looked for is out of date.
         self.asked += 1;
         self.takes_best = false;
+        self.tells_found = false;
         match self.form.question(&self.presets) {
             Ok(question) => {
                 let question = Box::new(self.filters.narrow(question));

@@ -5,6 +5,7 @@ mod cards;
 mod choosing;
 mod cord_colour;
 mod detail;
+mod ear;
 mod fields;
 mod filters;
 mod findings;
@@ -30,8 +31,9 @@ use crate::app::widgets;
 use crate::guide::SetupField;
 use crate::knot::{Hand, Side};
 use crate::pedal::{Intent, Press};
-use crate::session::new_tie;
+use crate::session::{Event, new_tie};
 use crate::settings::ColourScheme;
+use crate::words::Spoken;
 use cards::LIST;
 use cord_colour::colour_of;
 use fields::{FIELDS, FORM, id};
@@ -68,6 +70,9 @@ impl ScreenPage for State {
     }
 
     fn update(&mut self, message: Message, context: &mut Context) -> Next<Message> {
+        if matches!(message, Message::Typed(..)) {
+            context.typed();
+        }
         let action = self.told(message, &mut context.session);
         self.follow(action, context)
     }
@@ -78,12 +83,27 @@ impl ScreenPage for State {
         intent: Option<Intent>,
         context: &mut Context,
     ) -> Next<Message> {
+        let asked = self.asked;
         let action = self.pressed(press, intent, context.words());
+        if self.asked != asked && widgets::typed_on("", &press.key).is_some() {
+            context.typed();
+        }
         self.follow(action, context)
     }
 
     fn takes_text(&self) -> bool {
         true
+    }
+
+    fn hear(&mut self, event: &Event, context: &mut Context) {
+        if event.is_typing_at_rest() {
+            let said = self.say_typed(context.words());
+            context.say(&said);
+        }
+    }
+
+    fn say_again(&self, context: &Context) -> Spoken {
+        self.say_here(context.words())
     }
 
     fn redraw(&mut self, context: &Context) {

@@ -19,7 +19,7 @@ use crate::app::key_guide::KeyHint;
 use crate::app::off_thread::off_thread;
 use crate::app::services::LAST_SAVE;
 use crate::pedal::{Intent, Press};
-use crate::session::as_path;
+use crate::session::{Event, as_path};
 use crate::shelf::{Photograph, ShelfError, ShelfReading, Shelved, Tie, TieId, TieStatus};
 use crate::words::{Sentence, Spoken, Words};
 use prompt::{Asks, Prompt, label, line};
@@ -89,6 +89,7 @@ impl ScreenPage for State {
             Message::Typed(typed) => {
                 if let Some(prompt) = &mut self.prompt {
                     prompt.text = typed;
+                    context.typed();
                 }
                 Next::default()
             }
@@ -142,6 +143,19 @@ impl ScreenPage for State {
 
     fn takes_text(&self) -> bool {
         true
+    }
+
+    fn hear(&mut self, event: &Event, context: &mut Context) {
+        if let (true, Some(prompt)) = (event.is_typing_at_rest(), &self.prompt) {
+            context.say(&context.words().say_typed(&prompt.text));
+        }
+    }
+
+    fn say_again(&self, context: &Context) -> Spoken {
+        let words = context.words();
+        words
+            .say_shelf(self.stock.ties.len())
+            .then(&self.say_here(words))
     }
 
     fn redraw(&mut self, context: &Context) {

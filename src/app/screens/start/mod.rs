@@ -26,7 +26,7 @@ use crate::pedal::{Intent, Press};
 use crate::picture::Subject;
 use crate::session::{Inventory, inventory, new_tie};
 use crate::shelf::{self, ShelfError, ShelfReading, Shelved, Tie, TieId};
-use crate::words::{Sentence, Spoken};
+use crate::words::{Remark, Sentence, Spoken};
 pub use fields::StartField;
 use fields::{FIELDS, FORM, id};
 use knot_form::{as_it_lies, first_tie};
@@ -171,7 +171,8 @@ impl ScreenPage for State {
                 return Next::run(operation::focus(id(StartField::Begin)));
             }
             self.show_knot();
-            context.say_after_notices(&self.say(context.words()));
+            let said = self.say(context.words());
+            context.say_after_notices(&said.then(&context.remark(Remark::KeysHintSay)));
             return Next::default();
         }
         let action = self.told(message, context.words());

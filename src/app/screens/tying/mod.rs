@@ -2,6 +2,7 @@
 
 mod job_strip;
 mod page_frame;
+mod second_view;
 mod view;
 
 use std::time::Duration;
@@ -15,10 +16,11 @@ use super::screen_page::ScreenPage;
 use crate::app::key_guide::{BarSlot, KeyGroup, KeyHint};
 use crate::app::picture_view::{PictureView, Prominence};
 use crate::pedal::{Intent, Press};
-use crate::session::{Keys, Walk};
+use crate::session::{Keys, Page, Walk};
 use crate::shelf::TieId;
 use crate::words::{Detail, Spoken};
 use page_frame::Around;
+pub use second_view::SecondView;
 
 /// How the picture of the tie in hand is shown; the tie itself is the session's.
 pub struct State {
@@ -100,17 +102,13 @@ impl ScreenPage for State {
     }
 
     fn redraw(&mut self, context: &Context) {
-        self.picture.set_dots(context.dots());
         let depth = context.session.walk().map(Walk::depth);
-        self.picture.set_prominence(match depth {
+        let prominence = match depth {
             Some(Detail::Brief) => Prominence::Hidden,
             Some(Detail::Teach) => Prominence::Taught,
             Some(Detail::Plain) | None => Prominence::ByRoom,
-        });
-        let subject = context.session.walk().and_then(Walk::subject);
-        let film = subject.map_or_else(Vec::new, |subject| subject.film(MOST_STOPS));
-        let each = stop(context, film.len());
-        self.picture.play(context.moving(film), each);
+        };
+        show_step(&mut self.picture, context, context.dots(), prominence);
     }
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
@@ -121,18 +119,7 @@ impl ScreenPage for State {
         if self.is_whole(context) {
             return view::whole(shown, &self.picture, page);
         }
-        let around = Around {
-            notices: page.notices,
-            tie: page.tie,
-            caution: page.shown.caution,
-            over: page
-                .pause
-                .or_else(|| page.answer.clone().filter(|_| page.is_whereabouts)),
-            answer: page.answer.filter(|_| !page.is_whereabouts),
-            job: page.job,
-            time_left: page.time_left,
-        };
-        view::fitted(shown, &self.picture, around)
+        view::fitted(shown, &self.picture, around(page))
     }
 
     fn shows_notices(&self) -> bool {
@@ -191,6 +178,31 @@ impl ScreenPage for State {
     fn close(self, context: &mut Context) {
         context.put_by(self);
     }
+}
+
+/// What stands around the step.
+fn around(page: Page) -> Around {
+    Around {
+        notices: page.notices,
+        tie: page.tie,
+        caution: page.shown.caution,
+        over: page
+            .pause
+            .or_else(|| page.answer.clone().filter(|_| page.is_whereabouts)),
+        answer: page.answer.filter(|_| !page.is_whereabouts),
+        job: page.job,
+        time_left: page.time_left,
+    }
+}
+
+/// Has a picture show the step: the leg in hand goes in.
+fn show_step(picture: &mut PictureView, context: &Context, dots: f32, prominence: Prominence) {
+    picture.set_dots(dots);
+    picture.set_prominence(prominence);
+    let subject = context.session.walk().and_then(Walk::subject);
+    let film = subject.map_or_else(Vec::new, |subject| subject.film(MOST_STOPS));
+    let each = stop(context, film.len());
+    picture.play(context.moving(film), each);
 }
 
 /// In so many moves the leg in hand goes in at most, and in so much time.

@@ -1,0 +1,176 @@
+//! A second window, for another monitor or a projector: a class sees the step there, and the tyer's own
+//! window stays as it is. It is moved and closed like any window.
+
+use std::thread;
+use std::time::Duration;
+
+use iced::{Element, Point, Rectangle, Size, Task, window};
+
+use super::App;
+use crate::app::message::Message;
+use crate::app::off_thread::off_thread;
+use crate::app::screens::SecondView;
+use crate::app::services::ServiceEvent;
+use crate::app::{monitors, window_settings};
+use crate::session::Event;
+use crate::words::Remark;
+
+/// Its size where it has no display of its own.
+const SIZE: Size = Size::new(960.0, 600.0);
+/// From one window of the program to the other the keys go within so long.
+const HANDED_OVER: Duration = Duration::from_millis(120);
+
+/// The second window while it is open.
+pub(super) struct SecondWindow {
+    pub(super) id: window::Id,
+    view: SecondView,
+    /// Dots of its display for each pixel.
+    density: f32,
+    is_full_screen: bool,
+}
+
+impl App {
+    /// The second window, while it is open.
+    pub fn second_window(&self) -> Option<window::Id> {
+        self.second.as_ref().map(|second| second.id)
+    }
+
+    pub(super) fn is_second(&self, id: window::Id) -> bool {
+        self.second_window() == Some(id)
+    }
+
+    /// What stands in a window of the program.
+    pub fn view_of(&self, id: window::Id) -> Element<'_, Message> {
+        match &self.second {
+            Some(second) if second.id == id => second.view.view(&self.context),
+            _ => self.view(),
+        }
+    }
+
+    /// Opens the second window, or closes it.
+    pub(super) fn turn_second_window(&mut self) -> Task<Message> {
+        if let Some(second) = self.second.take() {
+            self.context
+                .say(&self.context.remark(Remark::SecondWindowClosedSay));
+            return window::close(second.id);
+        }
+        // To ask where the monitors are is not for the thread of the window.
+        off_thread(|| Message::Monitors(monitors::monitors()))
+    }
+
+    /// Opens it on the monitor on which the tyer's own window is not, over all of it; where there is but
+    /// one, or the system does not tell, as a window to be moved.
+    pub(super) fn open_second_window(&mut self, monitors: &[Rectangle]) -> Task<Message> {
+        if self.second.is_some() {
+            return Task::none();
+        }
+        let density = self.context.window.density();
+        let corner = self.corner.unwrap_or(Point::ORIGIN);
+        // A corner may stand a little outside: what counts is a place within the upper edge.
+        let own = Point::new((corner.x + 40.0) * density, (corner.y + 40.0) * density);
+        let own = monitors.iter().position(|monitor| monitor.contains(own));
+        let free = (0..monitors.len()).find(|at| *at != own.unwrap_or(0));
+        let free = free.and_then(|at| monitors.get(at));
+        let place = free.map(|monitor| *monitor * (1.0 / density));
+        let (id, opened) = window::open(window::Settings {
+            size: place.map_or(SIZE, |place| place.size()),
+            position: place.map_or_else(window::Position::default, |place| {
+                window::Position::Specific(place.position())
+            }),
+            ..window_settings()
+        });
+        self.second = Some(SecondWindow {
+            id,
+            view: SecondView::default(),
+            density,
+            is_full_screen: place.is_some(),
+        });
+        self.context
+            .say(&self.context.remark(Remark::SecondWindowSay));
+        let over_all = if place.is_some() {
+            window::set_mode(id, window::Mode::Fullscreen)
+        } else {
+            Task::none()
+        };
+        opened.discard().chain(over_all)
+    }
+
+    /// The second window was closed from outside.
+    pub(super) fn second_window_closed(&mut self, id: window::Id) {
+        if self.is_second(id) {
+            self.second = None;
+        }
+    }
+
+    /// What happened at one of the windows.
+    pub(super) fn at_window(&mut self, id: window::Id, message: Message) -> Task<Message> {
+        if let Message::Service(ServiceEvent::Session(Event::Focus(has_focus))) = message {
+            return self.has_keys(id, has_focus);
+        }
+        if !self.is_second(id) {
+            return self.take_in(message);
+        }
+        match message {
+            Message::Resized(_) => {
+                window::scale_factor(id).map(move |density| Message::SecondDensity(id, density))
+            }
+            Message::Moved(_) => Task::none(),
+            other => self.take_in(other),
+        }
+    }
+
+    /// The second window's display has so many dots for each pixel.
+    pub(super) fn set_second_density(&mut self, id: window::Id, density: f32) {
+        if let Some(second) = self.second.as_mut().filter(|second| second.id == id) {
+            second.density = density;
+        }
+    }
+
+    /// A window has the keys, or has lost them. Where they only go to the other window of the program
+    /// they are not lost: that is known a moment later.
+    fn has_keys(&mut self, id: window::Id, has_focus: bool) -> Task<Message> {
+        if has_focus {
+            self.focused = Some(id);
+            return self.take_in(Message::focus(true));
+        }
+        if self.focused == Some(id) {
+            self.focused = None;
+        }
+        if self.second.is_none() {
+            return self.take_in(Message::focus(false));
+        }
+        off_thread(|| {
+            thread::sleep(HANDED_OVER);
+            Message::KeysGone
+        })
+    }
+
+    /// Some time ago a window lost the keys.
+    pub(super) fn keys_gone(&mut self) -> Task<Message> {
+        if self.focused.is_some() {
+            return Task::none();
+        }
+        self.take_in(Message::focus(false))
+    }
+
+    /// Has the second window take its whole display, or gives that back, when it is the one that has the
+    /// keys.
+    pub(super) fn turn_second_full_screen(&mut self) -> Option<Task<Message>> {
+        let focused = self.focused?;
+        let second = self.second.as_mut().filter(|second| second.id == focused)?;
+        second.is_full_screen = !second.is_full_screen;
+        let mode = if second.is_full_screen {
+            window::Mode::Fullscreen
+        } else {
+            window::Mode::Windowed
+        };
+        Some(window::set_mode(second.id, mode))
+    }
+
+    /// Has its picture show the step.
+    pub(super) fn redraw_second(&mut self) {
+        if let Some(second) = &mut self.second {
+            second.view.redraw(&self.context, second.density);
+        }
+    }
+}

@@ -1,0 +1,36 @@
+//! What the plan screen tells who only hears, besides what is chosen: what was typed, and what it comes
+//! to, once typing rests.
+
+use super::findings::Findings;
+use super::form::State;
+use crate::words::{Remark, Spoken, Words};
+
+impl State {
+    /// The screen, the field in turn, and what the form has come to.
+    pub(super) fn say_here(&self, words: &Words) -> Spoken {
+        words
+            .remark(Remark::PlanSay)
+            .then(&self.say_field(words))
+            .then(&self.say_found(words))
+    }
+
+    /// What stands in the field that was typed into, and what came of it. Where the knots are still being
+    /// looked for, they are told when they are found.
+    pub(super) fn say_typed(&mut self, words: &Words) -> Spoken {
+        let field = self.say_field(words);
+        let is_looking = matches!(self.found, Findings::Knots(..)) && self.answered != self.asked;
+        self.tells_found = is_looking;
+        if is_looking {
+            return field;
+        }
+        field.then(&self.say_found(words))
+    }
+
+    /// The chosen knot among those found, or why there is none.
+    pub(super) fn say_found(&self, words: &Words) -> Spoken {
+        match &self.found {
+            Findings::Knots(question, answers) => self.say_chosen(question, answers, words),
+            _ => self.sentence(words).into(),
+        }
+    }
+}

@@ -1,0 +1,338 @@
+//! The whole job by ear: nothing but keys go in, and nothing but the record of speech is looked at.
+#![cfg(feature = "window")]
+
+#[path = "support/desk.rs"]
+mod desk;
+#[path = "support/frames.rs"]
+mod frames;
+#[path = "support/hands.rs"]
+mod hands;
+
+use desk::Desk;
+use hands::Hands;
+use iced::Size;
+use iced::keyboard::Key;
+use iced::keyboard::key::Named;
+use marlinspeak::app::Message;
+use marlinspeak::session::{Event, Timer};
+use marlinspeak::settings::Settings;
+use marlinspeak::words::Words;
+use tempfile::TempDir;
+
+const WINDOW: Size = Size::new(1100.0, 760.0);
+const SPACE: Named = Named::Space;
+const TAB: Named = Named::Tab;
+const ENTER: Named = Named::Enter;
+const ESCAPE: Named = Named::Escape;
+const DOWN: Named = Named::ArrowDown;
+const RIGHT: Named = Named::ArrowRight;
+
+/// Somebody who hears the program and sees nothing of it.
+struct Listener {
+    desk: Desk,
+    heard: usize,
+    _folder: TempDir,
+}
+
+impl Listener {
+    /// The program is started, for the first time or not; and what it says then.
+    fn start(words: Words) -> (Self, String) {
+        let folder = TempDir::new().unwrap();
+        let hands = Hands::open_in(words, folder.path(), None, Settings::default());
+        let mut listener = Self {
+            desk: Desk::new(hands, WINDOW),
+            heard: 0,
+            _folder: folder,
+        };
+        let said = listener.hears();
+        (listener, said)
+    }
+
+    /// What is said since it was listened to last, all of it.
+    fn hears(&mut self) -> String {
+        let said = self.desk.hands.said();
+        let new = said[self.heard..].join(" ");
+        self.heard = said.len();
+        new
+    }
+
+    fn press(&mut self, key: Named) -> String {
+        self.desk.press(key);
+        self.hears()
+    }
+
+    fn letter(&mut self, letter: &str) -> String {
+        self.desk.press(Key::Character(letter.into()));
+        self.hears()
+    }
+
+    /// Types, and waits until it is told what was typed.
+    fn types(&mut self, text: &str) -> String {
+        self.desk.type_in(text);
+        self.hears();
+        self.desk.tell(Message::event(Event::Woken(Timer::Typing)));
+        self.hears()
+    }
+
+    /// Presses this key until something is heard that says so.
+    fn press_until(&mut self, key: Named, wanted: &str) -> String {
+        let mut all = Vec::new();
+        for _ in 0..120 {
+            let said = self.press(key);
+            if said.contains(wanted) {
+                return said;
+            }
+            all.push(said);
+        }
+        panic!("{wanted} was never said: {all:#?}");
+    }
+}
+
+#[track_caller]
+fn says(said: &str, parts: &[&str]) {
+    let mut rest = said;
+    for part in parts {
+        let at = rest
+            .find(part)
+            .unwrap_or_else(|| panic!("no “{part}”, in this order, in: {said}"));
+        rest = &rest[at + part.len()..];
+    }
+}
+
+#[test]
+fn every_screen_says_what_it_is_all_its_keys_and_where_one_is() {
+    // How it is come to, what it says of itself, and some of its keys.
+    let screens: [(&[&str], &str, &[&str]); 8] = [
+        (
+            &[],
+            "Shall we tie the first one together?",
+            &[
+                "Space bar: tie it.",
+                "R: again.",
+                "P: a knot for an object.",
+                "C: first ties.",
+            ],
+        ),
+        (
+            &["p"],
+            "Plan. Type how thick the object is",
+            &[
+                "Enter: take this knot.",
+                "Tab: next field.",
+                "F2: passes.",
+                "Escape: leave.",
+            ],
+        ),
+        (
+            &["s"],
+            "The shelf is empty.",
+            &["U: undo.", "I: bring in.", "Escape: leave."],
+        ),
+        (
+            &["c"],
+            "First ties: five knots",
+            &[
+                "Space bar: begin it.",
+                "W: weave the other way.",
+                "Escape: leave.",
+            ],
+        ),
+        (
+            &["g"],
+            "Words of the trade.",
+            &["Space bar: next word.", "Left arrow: word before."],
+        ),
+        (
+            &["t"],
+            "Settings.",
+            &[
+                "Up arrow: line before.",
+                "Left arrow: less.",
+                "Right arrow: more.",
+                "Escape: done.",
+            ],
+        ),
+        (&["k"], "", &["Escape: leave."]),
+        (
+            &[" "],
+            "",
+            &[
+                "Left arrow: back.",
+                "W: wrong.",
+                "H: where am I.",
+                "Opening square bracket:",
+                "Plus: faster.",
+            ],
+        ),
+    ];
+    for (way, itself, keys) in screens {
+        let (mut listener, mut said) = Listener::start(Words::english());
+        for key in way {
+            said = match *key {
+                " " => listener.press(SPACE),
+                key => listener.letter(key),
+            };
+        }
+        says(&said, &[itself]);
+        let told = listener.press(Named::F1);
+        says(&told, &["All the keys that work here."]);
+        for key in keys {
+            says(&told, &[key]);
+        }
+        says(
+            &told,
+            &["F11: full screen.", "Control and Q: quit.", "F1 once more"],
+        );
+        // Then it says itself again, and where one stands.
+        let again = listener.press(Named::F1);
+        says(&again, &[itself]);
+        assert!(!again.is_empty() && again.len() > 12, "{way:?} {again}");
+    }
+}
+
+#[test]
+fn the_first_start_offers_the_first_tie_and_all_keys_in_every_language() {
+    for tag in ["en", "de", "es", "fr"] {
+        let words = Words::load(Some(tag)).unwrap();
+        let (offer, hint) = (
+            words.remark(marlinspeak::words::Remark::FirstStartSay),
+            words.remark(marlinspeak::words::Remark::KeysHintSay),
+        );
+        let keys = words.remark(marlinspeak::words::Remark::KeysSay);
+        let (mut listener, said) = Listener::start(words);
+        says(&said, &[offer.as_str(), hint.as_str()]);
+        let told = listener.press(Named::F1);
+        says(&told, &[keys.as_str(), "F11", "F1"]);
+        assert!(
+            !told.contains("Arrow") && !told.contains("Key"),
+            "{tag}: {told}"
+        );
+    }
+}
+
+#[test]
+fn the_plan_is_worked_blind_from_the_start_to_the_rig() {
+    let (mut listener, _) = Listener::start(Words::english());
+    listener.letter("p");
+    // What is typed is told, and what is wanted next.
+    let said = listener.types("30");
+    says(
+        &said,
+        &[
+            "Diameter of the object: 30.",
+            "How much of it is to be covered?",
+        ],
+    );
+    says(&listener.press(TAB), &["Length to cover."]);
+    let said = listener.types("30");
+    says(&said, &["Length to cover: 30.", "cord"]);
+    says(&listener.press(TAB), &["Cord."]);
+    // A slip names its field and one way out, and is no list.
+    let said = listener.types("string");
+    says(
+        &said,
+        &[
+            "Cord: string.",
+            "is not a cord that is known here",
+            "4 millimetres",
+            "page down",
+        ],
+    );
+    assert!(said.split_whitespace().count() < 45, "{said}");
+    for _ in 0..6 {
+        listener.press(Named::Backspace);
+    }
+    let said = listener.types("4");
+    says(&said, &["Cord: 4.", "Knot 1 of"]);
+    says(&listener.press(DOWN), &["Knot 2 of"]);
+    says(&listener.press(Named::ArrowUp), &["Knot 1 of"]);
+    says(&listener.press(TAB), &["Cord at hand."]);
+    says(&listener.press(TAB), &["Tube."]);
+    let said = listener.types("45");
+    says(&said, &["Tube: 45.", "Knot 1 of"]);
+    says(&listener.press(TAB), &["Rows of holes"]);
+    let said = listener.types("14,20");
+    says(&said, &["14,20", "Knot 1 of"]);
+    // Filters are told, with what is left.
+    says(&listener.press(Named::F4), &["one cord"]);
+    let begun = listener.press(ENTER);
+    assert!(!begun.contains("Plan."), "{begun}");
+    let rig = listener.press_until(SPACE, "bottom ring");
+    assert!(!rig.is_empty());
+    listener.press_until(SPACE, "Leg 1");
+}
+
+#[test]
+fn a_lesson_of_the_course_is_begun_left_and_taken_up_by_ear() {
+    let (mut listener, _) = Listener::start(Words::english());
+    says(
+        &listener.letter("c"),
+        &["First ties: five knots", "Lesson 1"],
+    );
+    says(&listener.press(DOWN), &["Lesson 2"]);
+    says(&listener.press(Named::ArrowUp), &["Lesson 1"]);
+    listener.press(SPACE);
+    listener.press_until(SPACE, "Leg 2");
+    says(&listener.letter("h"), &["leg"]);
+    says(
+        &listener.press(ESCAPE),
+        &["A tie is waiting", "Press the space bar to take it up"],
+    );
+    says(&listener.press(SPACE), &["Taking up", "Leg 2"]);
+}
+
+#[test]
+fn a_tie_is_named_noted_deleted_and_brought_back_on_the_shelf_by_ear() {
+    let (mut listener, _) = Listener::start(Words::english());
+    listener.press(SPACE);
+    listener.press(ESCAPE);
+    says(&listener.letter("s"), &["The shelf.", "1"]);
+    let asks = listener.letter("e");
+    assert!(!asks.is_empty());
+    says(&listener.types("bell rope"), &["bell rope."]);
+    says(&listener.press(ENTER), &["bell rope"]);
+    let deleted = listener.press(Named::Delete);
+    says(&deleted, &["Deleted. Press U to have it back."]);
+    let back = listener.letter("u");
+    says(&back, &["bell rope"]);
+    says(&listener.press(SPACE), &["Taking up"]);
+}
+
+#[test]
+fn a_setting_is_found_changed_and_kept_by_ear() {
+    let (mut listener, _) = Listener::start(Words::english());
+    says(&listener.letter("t"), &["Settings.", "arrows"]);
+    let before = listener.press_until(DOWN, "peed");
+    let after = listener.press(RIGHT);
+    assert_ne!(before, after);
+    says(&after, &["peed"]);
+    says(&listener.press(ESCAPE), &["F1 tells you all the keys"]);
+}
+
+#[test]
+fn a_tie_is_tied_and_logged_by_ear() {
+    let (mut listener, _) = Listener::start(Words::english());
+    listener.press(SPACE);
+    let done = listener.press_until(SPACE, "Press L");
+    assert!(!done.is_empty());
+    says(
+        &listener.letter("l"),
+        &["What was really used.", "Cord, as you call it"],
+    );
+    says(
+        &listener.types("white line"),
+        &["Cord, as you call it: white line."],
+    );
+    says(&listener.press(TAB), &["Cord diameter"]);
+    says(&listener.types("thick"), &["Cord diameter: thick."]);
+    // What is wrong is told with its field, and one way out.
+    says(
+        &listener.press(ENTER),
+        &["thick", "is not a length", "such as 4"],
+    );
+    for _ in 0..5 {
+        listener.press(Named::Backspace);
+    }
+    says(&listener.types("4 mm"), &["Cord diameter: 4 mm."]);
+    says(&listener.press(ENTER), &["Kept."]);
+}
