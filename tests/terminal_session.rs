@@ -47,6 +47,29 @@ fn no_line_has_a_sign_that_a_braille_display_would_stumble_over() {
 }
 
 #[test]
+fn all_keys_are_told_by_the_key_that_tells_them_in_the_window() {
+    let folder = TempDir::new().unwrap();
+    let mut terminal = begin(&folder, tie());
+    let place = terminal.session().walk().unwrap().place();
+    for key in ["?", "F1"] {
+        terminal.press(key);
+        let said = terminal.said().pop().unwrap();
+        assert!(said.starts_with("Space bar: next.") && said.contains("J: join a new cord."));
+        let printed = terminal.printed().pop().unwrap();
+        assert!(
+            printed.starts_with("Space next, B or Page Up back"),
+            "{printed}"
+        );
+    }
+    terminal.line("?");
+    let said = terminal.said().pop().unwrap();
+    assert!(said.starts_with("Enter is next"), "{said}");
+    assert_eq!(terminal.session().walk().unwrap().place(), place);
+    terminal.press(" ");
+    assert_ne!(terminal.session().walk().unwrap().place(), place);
+}
+
+#[test]
 fn the_settings_are_a_list_of_lines_and_hold_at_once() {
     let folder = TempDir::new().unwrap();
     let mut terminal = begin(&folder, tie());

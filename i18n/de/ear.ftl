@@ -39,3 +39,6 @@ ask-thread-unknown-say = Das Gewinde „{ $given }“ ist nicht bekannt. Versuch
 
 # Gesagt, wenn die erste Seite sich vorgestellt hat.
 keys-hint-say = F1 nennt dir alle Tasten, hier und auf jeder Seite.
+
+# Die Tasten eines Knotens im Terminal, auf Wunsch.
+tie-keys-say = Leertaste: weiter. B oder Bild auf: zurück. R: noch einmal. H: wo bin ich. W: falsch. C: reicht die Schnur. J: neue Schnur anstecken. 1, 2 und 3: knapp, normal, erklärt. Die eckigen Klammern: weniger oder mehr auf einmal. Minus und Plus: das Tempo. P: Pause. T: Einstellungen. L: am Ende aufschreiben, was verbraucht wurde. Q: verlassen.

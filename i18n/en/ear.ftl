@@ -39,3 +39,6 @@ ask-thread-unknown-say = The thread “{ $given }” is not known. Try M4 or M5,
 
 # Said once the first screen has said itself.
 keys-hint-say = F1 tells you all the keys, here and on every screen.
+
+# The keys of a tie in a terminal, on request.
+tie-keys-say = Space bar: next. B or page up: back. R: again. H: where am I. W: wrong. C: will the cord do. J: join a new cord. 1, 2 and 3: brief, plain, teach. The square brackets: less or more at once. Minus and plus: the speed. P: pause. T: settings. L: write down what was used, at the end. Q: leave.

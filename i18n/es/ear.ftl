@@ -39,3 +39,6 @@ ask-thread-unknown-say = No se conoce la rosca «{ $given }». Prueba M4 o M5, o
 
 # Se dice cuando la primera pantalla se ha presentado.
 keys-hint-say = F1 te dice todas las teclas, aquí y en cada pantalla.
+
+# Las teclas de un nudo en un terminal, a petición.
+tie-keys-say = Barra espaciadora: siguiente. B o retroceder página: atrás. R: otra vez. H: dónde estoy. W: error. C: si llega el cabo. J: empalmar otro. 1, 2 y 3: breve, normal, explicado. Los corchetes: menos o más a la vez. Menos y más: la velocidad. P: pausa. T: ajustes. L: al final, anotar lo que se usó. Q: salir.

@@ -39,3 +39,6 @@ ask-thread-unknown-say = Le filetage « { $given } » n’est pas connu. Essay
 
 # Dit quand le premier écran s’est présenté.
 keys-hint-say = F1 vous dit toutes les touches, ici et sur chaque écran.
+
+# Les touches d’un nœud dans un terminal, sur demande.
+tie-keys-say = Barre d’espace : suivant. B ou page précédente : retour. R : répéter. H : où suis-je. W : erreur. C : assez de cordon. J : raccorder un cordon. 1, 2 et 3 : bref, normal, détaillé. Les crochets : moins ou plus à la fois. Moins et plus : la vitesse. P : pause. T : réglages. L : à la fin, noter ce qui a servi. Q : quitter.

@@ -125,6 +125,8 @@ pub(super) enum SpokenMessage {
 pub enum Remark {
     /// The course for beginners appears.
     CourseSay,
+    /// All keys of a tie in a terminal are told.
+    TieKeysSay,
     /// The second window opens.
     SecondWindowSay,
     /// The second window is closed.

@@ -66,12 +66,8 @@ impl App {
         }
         let density = self.context.window.density();
         let corner = self.corner.unwrap_or(Point::ORIGIN);
-        // A corner may stand a little outside: what counts is a place within the upper edge.
-        let own = Point::new((corner.x + 40.0) * density, (corner.y + 40.0) * density);
-        let own = monitors.iter().position(|monitor| monitor.contains(own));
-        let free = (0..monitors.len()).find(|at| *at != own.unwrap_or(0));
-        let free = free.and_then(|at| monitors.get(at));
-        let place = free.map(|monitor| *monitor * (1.0 / density));
+        let own = Point::new(corner.x * density, corner.y * density);
+        let place = free_monitor(monitors, own).map(|monitor| monitor * (1.0 / density));
         let (id, opened) = window::open(window::Settings {
             size: place.map_or(SIZE, |place| place.size()),
             position: place.map_or_else(window::Position::default, |place| {
@@ -172,5 +168,36 @@ impl App {
         if let Some(second) = &mut self.second {
             second.view.redraw(&self.context, second.density);
         }
+    }
+}
+
+/// The first monitor on which the window with its upper left corner there does not stand. All in dots of
+/// the desktop.
+fn free_monitor(monitors: &[Rectangle], corner: Point) -> Option<Rectangle> {
+    // A corner may stand a little outside: what counts is a place within the upper edge.
+    let hold = Point::new(corner.x + 40.0, corner.y + 40.0);
+    let own = monitors.iter().position(|monitor| monitor.contains(hold));
+    let own = own.unwrap_or(0);
+    let mut others = monitors.iter().enumerate();
+    let free = others.find(|(at, _)| *at != own);
+    free.map(|(_, monitor)| *monitor)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_class_gets_the_monitor_that_the_tyer_has_not() {
+        let monitor = |x| Rectangle::new(Point::new(x, 0.0), Size::new(1920.0, 1080.0));
+        let [desk, projector] = [0.0, 1920.0].map(monitor);
+        let free = |corner| free_monitor(&[desk, projector], Point::new(corner, 5.0));
+        assert_eq!(free(300.0), Some(projector));
+        assert_eq!(free(1900.0), Some(desk));
+        assert_eq!(free(2500.0), Some(desk));
+        // From nowhere the first counts as the tyer's.
+        assert_eq!(free(-900.0), Some(projector));
+        assert_eq!(free_monitor(&[desk], Point::ORIGIN), None);
+        assert_eq!(free_monitor(&[], Point::ORIGIN), None);
     }
 }

@@ -14,7 +14,7 @@ use crate::session::{
     Effect, Event, InHand, LogForm, Page, Session, SettingsList, Timer, entry_for,
 };
 use crate::shelf::{ShelfError, ShelfReading};
-use crate::words::Spoken;
+use crate::words::{Remark, Spoken};
 
 /// How long a press may wait until the one before it is on disk: longer than a slow disk takes, but
 /// short enough for whoever presses.
@@ -155,7 +155,8 @@ impl<W: Write> TerminalDriver<W> {
         if raw.transition == Transition::Down {
             self.session.seen();
             if self.asks_for_keys(&raw.input) {
-                return self.tell_keys("tie-keys");
+                let said = self.session.words().remark(Remark::TieKeysSay);
+                return self.tell_keys("tie-keys", &said);
             }
         }
         let bound = self.session.take(raw, now);
@@ -180,7 +181,8 @@ impl<W: Write> TerminalDriver<W> {
         }
         self.session.seen();
         if self.overlay.is_none() && typed.trim() == "?" {
-            return self.tell_keys("tie-keys-lines");
+            let keys = self.session.words().notice("tie-keys-lines", &[]);
+            return self.tell_keys("tie-keys-lines", keys.spoken());
         }
         let (intent, press) = input::line(typed, self.session.pedals().bindings());
         self.press(intent, &press, now)
@@ -193,10 +195,10 @@ impl<W: Write> TerminalDriver<W> {
         asks && !is_bound && self.overlay.is_none()
     }
 
-    fn tell_keys(&mut self, keys: &str) -> io::Result<()> {
-        let keys = self.session.words().notice(keys, &[]);
-        self.services.voice.say(keys.spoken());
-        self.print(keys.shown())
+    fn tell_keys(&mut self, shown: &str, said: &Spoken) -> io::Result<()> {
+        self.services.voice.say(said);
+        let shown = self.session.words().plainly(shown, &[]);
+        self.print(&shown)
     }
 
     fn press(&mut self, intent: Option<Intent>, press: &Press, now: Duration) -> io::Result<()> {
