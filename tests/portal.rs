@@ -2,17 +2,20 @@
 //! refuses, calls off, goes away, says nothing, or answers what is no answer.
 #![cfg(all(feature = "window", target_os = "linux"))]
 
+#[path = "support/bus.rs"]
+mod bus;
+
 use std::fs;
-use std::io::{BufRead as _, BufReader, Read as _};
+use std::io::Read as _;
 use std::os::fd::OwnedFd;
 use std::path::PathBuf;
-use std::process::{Child, Command, Stdio};
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::mpsc::{self, Receiver};
 use std::sync::{Arc, Mutex};
 use std::thread::{self, JoinHandle};
 use std::time::Duration;
 
+use bus::Bus;
 use dbus::arg::{PropMap, RefArg, Variant};
 use dbus::blocking::Connection;
 use dbus::channel::{Channel, MatchingReceiver as _, Sender as _};
@@ -29,36 +32,8 @@ const REQUEST: &str = "org.freedesktop.portal.Request";
 const SOON: Duration = Duration::from_secs(30);
 const TURN: Duration = Duration::from_millis(20);
 
-/// A bus of the test's own.
-struct Bus {
-    daemon: Child,
-    address: String,
-}
-
-impl Bus {
-    fn start() -> Self {
-        let mut daemon = Command::new("dbus-daemon")
-            .args(["--session", "--nofork", "--print-address"])
-            .stdout(Stdio::piped())
-            .spawn()
-            .expect("dbus-daemon is installed");
-        let mut address = String::new();
-        let out = daemon.stdout.take().unwrap();
-        BufReader::new(out).read_line(&mut address).unwrap();
-        let address = address.trim().to_owned();
-        Self { daemon, address }
-    }
-
-    fn dialogs(&self) -> Dialogs {
-        Dialogs::at(self.address.clone())
-    }
-}
-
-impl Drop for Bus {
-    fn drop(&mut self) {
-        self.daemon.kill().unwrap();
-        self.daemon.wait().unwrap();
-    }
+fn dialogs(bus: &Bus) -> Dialogs {
+    Dialogs::at(bus.address.clone())
 }
 
 /// What the portal does with a request.
@@ -251,7 +226,7 @@ fn what_is_chosen_is_the_path_and_the_portal_is_told_what_for() {
     let bus = Bus::start();
     let chosen = "file:///loft/papers/bell%20rope.pdf".to_owned();
     let portal = Portal::start(&bus, Manner::Answers(0, vec![chosen]));
-    let path = bus.dialogs().save(&save(), &go_on()).unwrap();
+    let path = dialogs(&bus).save(&save(), &go_on()).unwrap();
     assert_eq!(path, Some(PathBuf::from("/loft/papers/bell rope.pdf")));
     let call = portal.call();
     assert_eq!(
@@ -272,7 +247,7 @@ fn what_is_chosen_is_the_path_and_the_portal_is_told_what_for() {
         .collect();
     assert_eq!(folder, expected);
 
-    let path = bus.dialogs().open(&open(), &go_on()).unwrap();
+    let path = dialogs(&bus).open(&open(), &go_on()).unwrap();
     assert_eq!(path, Some(PathBuf::from("/loft/papers/bell rope.pdf")));
     let call = portal.call();
     assert_eq!(
@@ -290,7 +265,7 @@ fn a_portal_that_answers_at_a_place_of_its_own_is_heard() {
     let bus = Bus::start();
     let uri = "file:///loft/card.pdf".to_owned();
     let _portal = Portal::start(&bus, Manner::AnswersElsewhere(uri));
-    let path = bus.dialogs().save(&save(), &go_on()).unwrap();
+    let path = dialogs(&bus).save(&save(), &go_on()).unwrap();
     assert_eq!(path, Some(PathBuf::from("/loft/card.pdf")));
 }
 
@@ -298,8 +273,8 @@ fn a_portal_that_answers_at_a_place_of_its_own_is_heard() {
 fn who_calls_it_off_gets_no_path_and_no_trouble() {
     let bus = Bus::start();
     let _portal = Portal::start(&bus, Manner::Answers(1, Vec::new()));
-    assert_eq!(bus.dialogs().save(&save(), &go_on()), Ok(None));
-    assert_eq!(bus.dialogs().open(&open(), &go_on()), Ok(None));
+    assert_eq!(dialogs(&bus).save(&save(), &go_on()), Ok(None));
+    assert_eq!(dialogs(&bus).open(&open(), &go_on()), Ok(None));
 }
 
 #[test]
@@ -307,7 +282,7 @@ fn a_portal_that_says_nothing_is_waited_for_until_the_tyer_gives_up() {
     let bus = Bus::start();
     let portal = Portal::start(&bus, Manner::IsSilent);
     let stop = Arc::new(go_on());
-    let (dialogs, raised) = (bus.dialogs(), Arc::clone(&stop));
+    let (dialogs, raised) = (dialogs(&bus), Arc::clone(&stop));
     let waiting = thread::spawn(move || dialogs.save(&save(), &raised));
     assert_eq!(portal.call().member, "SaveFile");
     assert!(!waiting.is_finished());
@@ -326,7 +301,7 @@ fn where_no_window_comes_the_path_is_to_be_typed() {
             "{why}: {told:?}"
         );
     };
-    unavailable(bus.dialogs().save(&save(), &go_on()), "no portal");
+    unavailable(dialogs(&bus).save(&save(), &go_on()), "no portal");
     let nowhere = Dialogs::at("unix:path=/nonexistent/bus".to_owned());
     unavailable(nowhere.save(&save(), &go_on()), "no bus");
     for manner in [
@@ -335,7 +310,7 @@ fn where_no_window_comes_the_path_is_to_be_typed() {
         Manner::Answers(2, Vec::new()),
     ] {
         let _portal = Portal::start(&bus, manner.clone());
-        let told = bus.dialogs().save(&save(), &go_on());
+        let told = dialogs(&bus).save(&save(), &go_on());
         unavailable(told, &format!("{manner:?}"));
     }
 }
@@ -354,7 +329,7 @@ fn an_answer_that_names_no_file_is_no_answer() {
         one(""),
     ] {
         let _portal = Portal::start(&bus, manner.clone());
-        let told = bus.dialogs().open(&open(), &go_on());
+        let told = dialogs(&bus).open(&open(), &go_on());
         assert!(
             matches!(told, Err(DialogError::Nonsense(_))),
             "{manner:?}: {told:?}"
@@ -370,13 +345,13 @@ fn what_was_made_is_handed_over_to_be_opened() {
     fs::write(&file, "a card").unwrap();
     {
         let portal = Portal::start(&bus, Manner::Answers(0, Vec::new()));
-        assert_eq!(bus.dialogs().show(&file), Ok(()));
+        assert_eq!(dialogs(&bus).show(&file), Ok(()));
         let call = portal.call();
         assert_eq!((&*call.member, &*call.content), ("OpenFile", "a card"));
     }
     let _portal = Portal::start(&bus, Manner::Answers(2, Vec::new()));
-    let told = bus.dialogs().show(&file);
+    let told = dialogs(&bus).show(&file);
     assert!(matches!(told, Err(DialogError::Unavailable(_))), "{told:?}");
-    let told = bus.dialogs().show(&folder.path().join("none.pdf"));
+    let told = dialogs(&bus).show(&folder.path().join("none.pdf"));
     assert!(matches!(told, Err(DialogError::Unavailable(_))), "{told:?}");
 }

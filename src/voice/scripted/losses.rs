@@ -2,6 +2,19 @@
 
 use super::*;
 
+/// A service that is given up soon, lost while it is to say something; no other can be opened.
+fn lost_while_speaking() -> (Harness, Utterance) {
+    let harness = Harness::ready(Timeouts {
+        answer: SOON,
+        ..unhurried()
+    });
+    harness.service.hold(ScriptedCall::Speak);
+    harness.service.hold(ScriptedCall::Open);
+    let id = harness.say("Old.");
+    assert_eq!(harness.next_event(), VoiceEvent::Lost(VoiceError::NoAnswer));
+    (harness, id)
+}
+
 #[test]
 fn without_a_service_the_loss_is_told_once_and_the_newest_request_waits() {
     let service = ScriptedService::default();
@@ -119,15 +132,7 @@ fn a_call_that_hangs_is_a_loss_and_its_worker_is_taken_back() {
 
 #[test]
 fn a_worker_taken_back_with_nothing_to_say_stops_the_old_text() {
-    let timeouts = Timeouts {
-        answer: SOON,
-        ..unhurried()
-    };
-    let harness = Harness::ready(timeouts);
-    harness.service.hold(ScriptedCall::Speak);
-    harness.service.hold(ScriptedCall::Open);
-    let id = harness.say("Old.");
-    assert_eq!(harness.next_event(), VoiceEvent::Lost(VoiceError::NoAnswer));
+    let (harness, id) = lost_while_speaking();
     harness.speaker.as_ref().unwrap().hush();
     assert_eq!(harness.next_event(), VoiceEvent::CutOff(id));
     harness.service.release(ScriptedCall::Speak);
@@ -137,15 +142,7 @@ fn a_worker_taken_back_with_nothing_to_say_stops_the_old_text() {
 
 #[test]
 fn a_worker_taken_back_late_stops_a_text_that_was_hushed_long_ago() {
-    let timeouts = Timeouts {
-        answer: SOON,
-        ..unhurried()
-    };
-    let harness = Harness::ready(timeouts);
-    harness.service.hold(ScriptedCall::Speak);
-    harness.service.hold(ScriptedCall::Open);
-    let id = harness.say("Old.");
-    assert_eq!(harness.next_event(), VoiceEvent::Lost(VoiceError::NoAnswer));
+    let (harness, id) = lost_while_speaking();
     harness.speaker.as_ref().unwrap().hush();
     assert_eq!(harness.next_event(), VoiceEvent::CutOff(id));
     // The second voice is hushed, and breaks before the first one answers.

@@ -70,9 +70,12 @@ fn screen_saver(session: &Connection) -> Proxy<'_, &Connection> {
 }
 
 #[cfg(test)]
+#[path = "../../../../tests/support/bus.rs"]
+mod session_bus;
+
+#[cfg(test)]
 mod tests {
-    use std::io::{BufRead as _, BufReader, PipeReader, Read as _};
-    use std::process::{Child, Command, Stdio};
+    use std::io::{PipeReader, Read as _};
     use std::sync::mpsc::{self, Receiver};
     use std::thread;
 
@@ -80,82 +83,55 @@ mod tests {
     use dbus::channel::{Channel, MatchingReceiver as _, Sender as _};
     use dbus::message::MatchRule;
 
+    use super::session_bus::Bus;
     use super::*;
 
     const SOON: Duration = Duration::from_secs(30);
 
-    /// A bus of the test's own.
-    struct Bus {
-        daemon: Child,
-        address: String,
+    fn connect(bus: &Bus) -> Connection {
+        let mut channel = Channel::open_private(&bus.address).unwrap();
+        channel.register().unwrap();
+        channel.into()
     }
 
-    impl Bus {
-        fn start() -> Self {
-            let mut daemon = Command::new("dbus-daemon")
-                .args(["--session", "--nofork", "--print-address"])
-                .stdout(Stdio::piped())
-                .spawn()
-                .expect("dbus-daemon is installed");
-            let mut address = String::new();
-            let out = daemon.stdout.take().unwrap();
-            BufReader::new(out).read_line(&mut address).unwrap();
-            let address = address.trim().to_owned();
-            Self { daemon, address }
+    /// Answers for the screen saver and the login manager. The answers are what they are
+    /// asked, and the other end of the lock that the login manager gives.
+    fn serve(bus: &Bus) -> (Receiver<String>, PipeReader) {
+        let server = connect(bus);
+        for name in [SCREEN_SAVER, LOGIN] {
+            server.request_name(name, false, false, true).unwrap();
         }
-
-        fn connect(&self) -> Connection {
-            let mut channel = Channel::open_private(&self.address).unwrap();
-            channel.register().unwrap();
-            channel.into()
-        }
-
-        /// Answers for the screen saver and the login manager. The answers are what they are
-        /// asked, and the other end of the lock that the login manager gives.
-        fn serve(&self) -> (Receiver<String>, PipeReader) {
-            let server = self.connect();
-            for name in [SCREEN_SAVER, LOGIN] {
-                server.request_name(name, false, false, true).unwrap();
-            }
-            let (tell, asked) = mpsc::channel();
-            let (end, lock) = std::io::pipe().unwrap();
-            let mut lock = Some(lock);
-            let take = move |call: Message, server: &Connection| {
-                let mut answer = call.method_return();
-                let heard = if let Ok((app, reason)) = call.read2::<&str, &str>() {
-                    if let Ok((_, _, why, mode)) = call.read4::<&str, &str, &str, &str>() {
-                        let lock = lock.take().expect("one lock");
-                        answer = answer.append1(OwnedFd::from(lock));
-                        format!("lock {app} for {reason}: {why}, {mode}")
-                    } else {
-                        answer = answer.append1(7_u32);
-                        format!("stay on for {app}: {reason}")
-                    }
+        let (tell, asked) = mpsc::channel();
+        let (end, lock) = std::io::pipe().unwrap();
+        let mut lock = Some(lock);
+        let take = move |call: Message, server: &Connection| {
+            let mut answer = call.method_return();
+            let heard = if let Ok((app, reason)) = call.read2::<&str, &str>() {
+                if let Ok((_, _, why, mode)) = call.read4::<&str, &str, &str, &str>() {
+                    let lock = lock.take().expect("one lock");
+                    answer = answer.append1(OwnedFd::from(lock));
+                    format!("lock {app} for {reason}: {why}, {mode}")
                 } else {
-                    format!("take back {:?}", call.read1::<u32>())
-                };
-                server.send(answer).unwrap();
-                tell.send(heard).is_ok()
+                    answer = answer.append1(7_u32);
+                    format!("stay on for {app}: {reason}")
+                }
+            } else {
+                format!("take back {:?}", call.read1::<u32>())
             };
-            server.start_receive(MatchRule::new_method_call(), Box::new(take));
-            thread::spawn(move || while server.process(SOON).is_ok() {});
-            (asked, end)
-        }
-    }
-
-    impl Drop for Bus {
-        fn drop(&mut self) {
-            let _ = self.daemon.kill();
-            let _ = self.daemon.wait();
-        }
+            server.send(answer).unwrap();
+            tell.send(heard).is_ok()
+        };
+        server.start_receive(MatchRule::new_method_call(), Box::new(take));
+        thread::spawn(move || while server.process(SOON).is_ok() {});
+        (asked, end)
     }
 
     #[test]
     fn the_screen_saver_and_the_login_manager_are_asked_and_told_when_it_is_over() {
         let bus = Bus::start();
-        let (asked, mut lock) = bus.serve();
+        let (asked, mut lock) = serve(&bus);
         let reason = "Ein Knoten ist offen";
-        let request = Request::make_on(bus.connect(), &bus.connect(), reason).unwrap();
+        let request = Request::make_on(connect(&bus), &connect(&bus), reason).unwrap();
         assert_eq!(
             [(); 2].map(|()| asked.recv_timeout(SOON).unwrap()),
             [
@@ -173,7 +149,7 @@ mod tests {
     #[test]
     fn where_nobody_answers_it_is_refused() {
         let bus = Bus::start();
-        let refused = Request::make_on(bus.connect(), &bus.connect(), "");
+        let refused = Request::make_on(connect(&bus), &connect(&bus), "");
         let error = refused.err().expect("nobody is there to grant it");
         assert!(error.to_string().contains(SCREEN_SAVER), "{error}");
     }
