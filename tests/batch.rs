@@ -11,7 +11,10 @@ use marlinspeak::bench::{Cord, Millimetres, Tube};
 use marlinspeak::guide::{
     AtOnce, Order, Phase, PieceField, Plan, Presets, Script, Setup, SetupField,
 };
-use marlinspeak::session::{InHand, Keys, NextOfOrder, lesson_tie, new_tie, next_of_order, tied};
+use marlinspeak::session::{
+    InHand, Keys, NextOfOrder, answer_order, lesson_tie, new_tie, next_knot, next_of_order, tied,
+    unfinished_piece,
+};
 use marlinspeak::settings::Settings;
 use marlinspeak::shelf::{Batch, Entry, Orders, Shelf, Tie};
 use marlinspeak::words::Words;
@@ -75,6 +78,15 @@ fn tie_pressing(terminal: &mut Terminal, every: Duration) {
         terminal.press_after(every, " ");
     }
     panic!("it does not come to an end");
+}
+
+/// At the second of so many pieces: the tube is asked about.
+fn at_the_second(pieces: u16) -> (Terminal, TempDir) {
+    let folder = TempDir::new().unwrap();
+    let mut terminal = begin(folder.path(), of(pieces));
+    tie_it(&mut terminal, 5);
+    terminal.press(" ");
+    (terminal, folder)
 }
 
 #[test]
@@ -151,10 +163,7 @@ fn three_pieces_are_tied_by_one_key_and_by_ear() {
 
 #[test]
 fn a_tube_that_does_not_stand_is_rigged_and_the_tyer_may_think_again() {
-    let folder = TempDir::new().unwrap();
-    let mut terminal = begin(folder.path(), of(4));
-    tie_it(&mut terminal, 5);
-    terminal.press(" ");
+    let (mut terminal, _folder) = at_the_second(4);
     terminal.press("ArrowLeft");
     assert_eq!(
         (phase(&terminal), keys(&terminal)),
@@ -177,10 +186,7 @@ fn a_tube_that_does_not_stand_is_rigged_and_the_tyer_may_think_again() {
 
 #[test]
 fn the_question_and_its_answer_outlast_a_kill() {
-    let folder = TempDir::new().unwrap();
-    let mut terminal = begin(folder.path(), of(3));
-    tie_it(&mut terminal, 5);
-    terminal.press(" ");
+    let (mut terminal, folder) = at_the_second(3);
     terminal.shelf();
     drop(terminal);
     let take_up = || Terminal::take_up(Words::english(), folder.path(), Settings::default());
@@ -199,10 +205,7 @@ fn the_question_and_its_answer_outlast_a_kill() {
 
 #[test]
 fn other_words_leave_the_question_standing() {
-    let folder = TempDir::new().unwrap();
-    let mut terminal = begin(folder.path(), of(2));
-    tie_it(&mut terminal, 5);
-    terminal.press(" ");
+    let (mut terminal, _folder) = at_the_second(2);
     for key in ["1", "3", "[", "]", "2"] {
         terminal.press(key);
         assert_eq!(keys(&terminal), Keys::Standing, "{key}");
@@ -373,4 +376,155 @@ fn an_order_counts_up_as_its_knots_are_tied() {
     assert_eq!(tied(&ties(), &kept.id, &piece), 2);
     let next = next_of_order(&ties(), &kept.id, &piece);
     assert!(matches!(next, NextOfOrder::AllTied), "{next:?}");
+}
+
+#[test]
+fn the_time_that_is_left_is_that_of_the_pieces_before() {
+    let folder = TempDir::new().unwrap();
+    let mut terminal = begin(folder.path(), of(3));
+    tie_pressing(&mut terminal, Duration::from_secs(90));
+    let took = in_hand(&terminal).work_time.seconds() / 60.0;
+    terminal.press(" ");
+    // Packed and rigged anew it should take as long as the first, whatever others take.
+    terminal.press("ArrowLeft");
+    let walk = terminal.session().walk().unwrap();
+    assert_eq!(walk.place(), walk.script().first());
+    let left = walk.time_left().unwrap();
+    assert!((left - took).abs() < 1e-6, "{left} {took}");
+    tie_pressing(&mut terminal, Duration::from_secs(90));
+    let said = last_said(&terminal);
+    let another = said.split("Another should take ").nth(1).unwrap();
+    let another = another.split('.').next().unwrap().to_owned();
+    terminal.press(" ");
+    let page = terminal.session().page().unwrap();
+    let minutes = another.split(" hour").next().unwrap();
+    assert!(
+        page.time_left
+            .as_ref()
+            .unwrap()
+            .contains(minutes.split(' ').next().unwrap()),
+        "{another}: {:?}",
+        page.time_left
+    );
+}
+
+/// Three knots on a stick, of two kinds.
+fn boathook(shelf: &Shelf) -> marlinspeak::shelf::KeptOrder {
+    let mut order = Order {
+        name: "boathook".to_owned(),
+        stick: "1m".to_owned(),
+        ..Order::default()
+    };
+    for (count, bights) in [("1", "5"), ("2", "4")] {
+        let piece = order.add();
+        for (field, text) in [
+            (PieceField::Count, count),
+            (PieceField::Leads, "3"),
+            (PieceField::Bights, bights),
+            (PieceField::Setup(SetupField::Cord), "3mm"),
+            (PieceField::Setup(SetupField::Tube), "45mm"),
+        ] {
+            piece.say(field, text);
+        }
+    }
+    Orders::beside(shelf).keep(order).unwrap()
+}
+
+#[test]
+fn a_knot_on_a_stick_is_told_by_its_place_and_its_order() {
+    let folder = TempDir::new().unwrap();
+    let shelf = Shelf::open(folder.path().join("ties")).unwrap();
+    let kept = boathook(&shelf);
+    let answer = answer_order(
+        &kept.order,
+        &Presets::default(),
+        &marlinspeak::shelf::Ledger::default(),
+        marlinspeak::bench::Prices::default(),
+    );
+    let answer = answer.unwrap();
+    let ties = || shelf.list().unwrap().untroubled().unwrap();
+    let tied = || -> Vec<u16> {
+        let pieces = answer.pieces.iter();
+        pieces
+            .map(|one| marlinspeak::session::tied(&ties(), &kept.id, &one.piece))
+            .collect()
+    };
+    let mut told = Vec::new();
+    for _ in 0..2 {
+        let number = unfinished_piece(&answer.pieces, &tied())
+            .unwrap()
+            .piece
+            .number;
+        let next = next_knot(&ties(), &kept, &answer, number);
+        let Some(NextOfOrder::Begin(tie)) = next else {
+            panic!("{next:?}");
+        };
+        let in_hand = InHand::new(Some(&shelf), *tie);
+        let mut terminal = Terminal::with(
+            Words::english(),
+            shelf.clone(),
+            Settings::default(),
+            in_hand,
+        );
+        told.push(terminal.said()[0].clone());
+        tie_it(&mut terminal, 5);
+        told.push(last_said(&terminal));
+        if number == 2 {
+            terminal.press(" ");
+            told.push(last_said(&terminal));
+        }
+        terminal.shelf();
+    }
+    assert!(
+        told[0].starts_with("Knot 1 of 3 on the stick, order “boathook”."),
+        "{told:?}"
+    );
+    // The one of its kind is done, and the stick is not.
+    assert!(
+        told[1].contains("Knot 1 of 3 on the stick is done"),
+        "{told:?}"
+    );
+    assert!(
+        told[1].contains("The order leads to its next knot."),
+        "{told:?}"
+    );
+    assert!(told[2].starts_with("Knot 2 of 3 on the stick"), "{told:?}");
+    assert!(told[3].contains("Next begins knot 3"), "{told:?}");
+    assert!(told[4].starts_with("Knot 3 of 3 on the stick"), "{told:?}");
+}
+
+/// What to buy, against a sum over the knots that are tied.
+#[test]
+fn cords_of_interwoven_pieces_are_said_and_add_up() {
+    let words = Words::english();
+    let mut order = Order::default();
+    let piece = order.add();
+    for (field, text) in [
+        (PieceField::Count, "4"),
+        (PieceField::Leads, "3"),
+        (PieceField::Bights, "4"),
+        (PieceField::Nested, "2"),
+        (PieceField::Setup(SetupField::Cord), "2mm"),
+        (PieceField::Setup(SetupField::Tube), "45mm"),
+    ] {
+        piece.say(field, text);
+    }
+    let answer = answer_order(
+        &order,
+        &Presets::default(),
+        &marlinspeak::shelf::Ledger::default(),
+        marlinspeak::bench::Prices::default(),
+    );
+    let answer = answer.unwrap();
+    let one = &answer.pieces[0];
+    assert_eq!(one.cords, 2);
+    let line = words.order_piece(one);
+    assert!(
+        line.shown().contains("of cord, in 2 cords, and about"),
+        "{line}"
+    );
+    let bought = &answer.to_buy[0];
+    assert!((bought.bare - 4.0 * one.cord).abs() < 1e-6);
+    let pieces: u32 = bought.cuts.iter().map(|(pieces, _)| pieces).sum();
+    assert_eq!(pieces, 8);
 }

@@ -8,7 +8,9 @@ mod walk;
 use marlinspeak::bench::{Cord, Millimetres, Tube};
 use marlinspeak::guide::{AtOnce, CordReach, Place, Plan, Remaining, Script, Setup, Suspect};
 use marlinspeak::knot::{Knot, Laying, LayingOrder, PassLeg, Weave};
-use marlinspeak::session::new_tie;
+use marlinspeak::pedal::{Input, Intent, KeyBinder};
+use marlinspeak::picture::{View, Viewport};
+use marlinspeak::session::{Keys, new_tie};
 use marlinspeak::settings::Settings;
 use marlinspeak::shelf::Shelf;
 use marlinspeak::words::Words;
@@ -635,4 +637,222 @@ fn nothing_measured_is_told() {
     terminal.press("PageUp");
     let said = last_said(&terminal);
     assert!(said.contains("Nothing was measured"), "{said}");
+}
+
+/// Lays legs until so many lie.
+fn lay(terminal: &mut Terminal, legs: u32) {
+    let laid = |terminal: &Terminal| {
+        let walk = terminal.session().walk().unwrap();
+        walk.script().progress(walk.place()).laid
+    };
+    while laid(terminal) < legs {
+        terminal.press(" ");
+    }
+}
+
+/// On the loft's tube, with 80 centimetres of cord in the hand after the first leg, until it is asked
+/// whether the cord ends.
+fn until_the_cord_ends() -> (Terminal, TempDir) {
+    let plan = on_the_tube(Plan::read("3", "5", "2", "").unwrap());
+    let (mut terminal, folder) = at_a_terminal(&plan, 0);
+    lay(&mut terminal, 1);
+    for key in ["c", "c", "PageUp", "8", " "] {
+        terminal.press(key);
+    }
+    let walk = terminal.session().walk().unwrap();
+    let reach = walk.script().remaining(walk.place()).unwrap().reach;
+    let Some(CordReach::UpTo(last)) = reach else {
+        panic!("{reach:?}");
+    };
+    for _ in 0..200 {
+        if last_said(&terminal).contains("does not reach to the end of this leg") {
+            let next = terminal.session().walk().unwrap().place();
+            let legs = terminal.session().walk().unwrap().script().plan().laying();
+            let before = legs.nth_leg(
+                legs.legs_before(match next {
+                    Place::Lay { pass_leg, .. } => pass_leg,
+                    other => panic!("{other:?}"),
+                }) - 1,
+            );
+            assert_eq!(
+                before,
+                Some(last),
+                "it is the leg after the last that it reaches"
+            );
+            return (terminal, folder);
+        }
+        terminal.press(" ");
+    }
+    panic!("it is never asked");
+}
+
+#[test]
+fn where_the_measured_cord_ends_the_one_key_leads_to_a_new_one() {
+    let (mut terminal, _folder) = until_the_cord_ends();
+    let place = terminal.session().walk().unwrap().place();
+    // The one key, to the end of the joining and on.
+    terminal.press(" ");
+    assert!(
+        last_said(&terminal).contains("does it melt"),
+        "{}",
+        last_said(&terminal)
+    );
+    for _ in 0..20 {
+        if last_said(&terminal).starts_with("The new cord is noted.") {
+            break;
+        }
+        terminal.press(" ");
+    }
+    let walk = terminal.session().walk().unwrap();
+    assert_eq!(walk.script().plan().cord_history().joins().len(), 1);
+    assert_eq!(walk.place(), place);
+    terminal.press(" ");
+    assert!(
+        !last_said(&terminal).contains("reach"),
+        "{}",
+        last_said(&terminal)
+    );
+}
+
+#[test]
+fn a_cord_that_reaches_after_all_is_not_asked_about_again() {
+    let (mut terminal, folder) = until_the_cord_ends();
+    terminal.press("PageUp");
+    let said = last_said(&terminal);
+    assert!(
+        said.starts_with("What you measured is forgotten."),
+        "{said}"
+    );
+    assert!(said.contains("leg "), "and the step is told: {said}");
+    for _ in 0..5 {
+        terminal.press(" ");
+        assert!(
+            !last_said(&terminal).contains("does not reach"),
+            "{}",
+            last_said(&terminal)
+        );
+    }
+    drop(terminal);
+    let terminal = Terminal::take_up(Words::english(), folder.path(), Settings::default());
+    let walk = terminal.session().walk().unwrap();
+    assert!(walk.script().plan().cord_history().measures().is_empty());
+}
+
+/// Pedals learn them as they learn anything else, and with them alone it is measured and joined.
+#[test]
+fn the_cord_and_a_new_one_have_pedals_of_their_own() {
+    let plan = on_the_tube(Plan::read("5", "7", "1", "").unwrap());
+    let folder = TempDir::new().unwrap();
+    let shelf = Shelf::open(folder.path()).unwrap();
+    drop(shelf.begin(new_tie(&plan)).unwrap());
+    let mut binder = KeyBinder::default();
+    let mut asked = Vec::new();
+    for key in ["F5", "F6", "F7", "F8", "F9", "F10", "F2", "F3", "F4", "F1"] {
+        asked.push(binder.asks_for().unwrap());
+        binder.press(Input::key(key));
+    }
+    assert_eq!(asked[8..], [Intent::Cord, Intent::Join]);
+    let settings = Settings {
+        bindings: binder.bindings(),
+        ..Settings::default()
+    };
+    let mut terminal = Terminal::take_up(Words::english(), folder.path(), settings);
+    lay(&mut terminal, 3);
+    terminal.press("F4");
+    assert!(
+        last_said(&terminal).starts_with("Still to lay in this pass"),
+        "{}",
+        last_said(&terminal)
+    );
+    terminal.press("F4");
+    assert!(
+        last_said(&terminal).contains("Measure the cord"),
+        "{}",
+        last_said(&terminal)
+    );
+    // Where something is asked they ask it again.
+    terminal.press("F1");
+    assert!(
+        last_said(&terminal).contains("Measure the cord"),
+        "{}",
+        last_said(&terminal)
+    );
+    terminal.press("w");
+    terminal.press("F1");
+    assert!(
+        last_said(&terminal).contains("does it melt"),
+        "{}",
+        last_said(&terminal)
+    );
+}
+
+#[test]
+fn before_anything_lies_wrong_offers_nothing_to_take_back() {
+    let plan = Plan::read("5", "7", "1", "1").unwrap();
+    let (mut terminal, _folder) = at_a_terminal(&plan, 0);
+    terminal.press("w");
+    assert_eq!(
+        terminal.session().page().unwrap().keys,
+        Keys::NothingToTakeBack
+    );
+    // There is no place either that a fault could have.
+    terminal.press("h");
+    assert!(
+        !last_said(&terminal).contains("bottom pin is the fault"),
+        "{}",
+        last_said(&terminal)
+    );
+    terminal.press("w");
+    lay(&mut terminal, 1);
+    terminal.press("w");
+    assert_eq!(terminal.session().page().unwrap().keys, Keys::Wrong);
+}
+
+/// What a key does and what stands on its button are one thing, while a number is counted and while it
+/// is typed.
+#[test]
+fn the_keys_of_a_number_are_what_they_do() {
+    let plan = Plan::read("5", "7", "1", "1").unwrap();
+    let (mut terminal, _folder) = at_a_terminal(&plan, 0);
+    lay(&mut terminal, 6);
+    terminal.press("w");
+    terminal.press("h");
+    let keys = |terminal: &Terminal| terminal.session().page().unwrap().keys;
+    assert_eq!(keys(&terminal), Keys::Counting);
+    terminal.press("1");
+    terminal.press("2");
+    assert_eq!(keys(&terminal), Keys::Typing);
+    let page = terminal.session().page().unwrap();
+    assert!(
+        page.shown
+            .notes
+            .iter()
+            .any(|note| note.contains("last digit away")),
+        "{page:?}"
+    );
+    terminal.press("Backspace");
+    terminal.press("Backspace");
+    assert_eq!(keys(&terminal), Keys::Counting);
+}
+
+/// The picture turns to what is spoken of, wherever it is on the tube.
+#[test]
+fn the_picture_turns_to_the_place_that_is_named() {
+    let plan = Plan::read("5", "7", "1", "1").unwrap();
+    let (mut terminal, _folder) = at_a_terminal(&plan, 0);
+    lay(&mut terminal, 13);
+    terminal.press("w");
+    terminal.press("h");
+    for pin in 1..=7 {
+        let subject = terminal.session().walk().unwrap().subject().unwrap();
+        let scene = subject.scene(
+            View::RoundTheTube,
+            Viewport {
+                width: 300.0,
+                height: 300.0,
+            },
+        );
+        assert!(scene.is_marked_in_sight(), "pin {pin} is not in sight");
+        terminal.press(" ");
+    }
 }

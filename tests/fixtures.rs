@@ -227,7 +227,7 @@ fn interrupted(words: &Words, told: &mut String) {
                 let found = FaultAsked::Found(Box::new(script.fault(place, suspect)));
                 for asked in [FaultAsked::Which(suspect), found] {
                     writeln!(told, "fault: {}", words.say_fault(&asked, script.plan())).unwrap();
-                    let shown = words.show_fault(&asked, script.plan());
+                    let shown = words.show_fault(&asked, script.plan(), false);
                     writeln!(told, "fault shows: {}", on_a_line(&shown)).unwrap();
                 }
             }
@@ -264,9 +264,13 @@ fn interrupted(words: &Words, told: &mut String) {
         words.say_measuring(2000.0, 100.0, true)
     )
     .unwrap();
+    writeln!(told, "cord ends: {}", words.say_cord_ends()).unwrap();
     let mut count = KnotCount::default();
+    // Three scallops in two rows, the first cord landing innermost; three crossings, which cannot be, and
+    // four; single, and no weave of a name; then one colour.
     for is_next in [
-        true, false, true, false, true, false, true, false, true, false,
+        true, false, true, false, false, true, false, true, false, false, true, true, true, false,
+        true, false, false,
     ] {
         writeln!(told, "count: {}", count.say(words)).unwrap();
         writeln!(told, "count shows: {}", on_a_line(&count.show(words))).unwrap();

@@ -13,7 +13,7 @@ use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use marlinspeak::app::Message;
 use marlinspeak::bench::Prices;
-use marlinspeak::guide::{Order, PieceField};
+use marlinspeak::guide::{Order, PieceField, SetupField};
 use marlinspeak::pedal::{Intent, Press};
 use marlinspeak::session::{OrderAction, OrderBook, OrderJob, do_order_job};
 use marlinspeak::shelf::{Orders, Shelf, ShelfError};
@@ -107,7 +107,7 @@ fn an_order_is_written_down_by_keys_and_said_as_it_comes_to() {
     // The next piece begins with the cord and tube of the one before.
     hands.press(letter("a"));
     let order = kept(folder.path()).remove(0);
-    let cord = PieceField::Setup(marlinspeak::guide::SetupField::Cord);
+    let cord = PieceField::Setup(SetupField::Cord);
     assert_eq!(order.pieces[1].text(cord), "3mm");
     assert!(
         hands.last_said().starts_with("Piece 2"),
@@ -144,7 +144,9 @@ fn a_knot_of_an_order_is_tied_and_counted() {
     with_a_rope(&mut hands);
     hands.press(letter("b"));
     assert!(
-        hands.last_said().starts_with("Piece 1 of 2."),
+        hands
+            .last_said()
+            .starts_with("Piece 1 of 2, order “the club”."),
         "{}",
         hands.last_said()
     );
@@ -174,7 +176,7 @@ fn a_knot_of_an_order_is_tied_and_counted() {
     assert!(
         hands
             .last_said()
-            .starts_with("Piece 2 of 2. Does the tube still stand"),
+            .starts_with("Piece 2 of 2, order “the club”. Does the tube still stand"),
         "{}",
         hands.last_said()
     );
@@ -302,4 +304,135 @@ fn a_piece_that_has_gone_meanwhile_is_said_to_have() {
         "{}",
         hands.last_said()
     );
+}
+
+#[test]
+fn an_order_of_which_nothing_was_said_is_not_kept() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = at_orders(folder.path());
+    hands.press(letter("n"));
+    assert_eq!(kept(folder.path()).len(), 1);
+    hands.press(Named::Escape);
+    assert!(kept(folder.path()).is_empty());
+    assert!(hands.sees("No orders yet."));
+    // One that is left over, since the window was closed on it, is begun instead of another.
+    hands.press(letter("n"));
+    drop(hands);
+    let mut hands = at_orders(folder.path());
+    hands.press(letter("n"));
+    assert_eq!(kept(folder.path()).len(), 1);
+    // One of which something was said stays.
+    say(&mut hands, "the club");
+    hands.press(Named::Escape);
+    hands.press(Named::Escape);
+    assert_eq!(kept(folder.path()).len(), 1);
+}
+
+#[test]
+fn what_is_missing_leads_to_where_it_is_said() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = at_orders(folder.path());
+    hands.press(letter("n"));
+    // “The order has no pieces” adds one.
+    hands.press(Named::End);
+    assert!(
+        hands.last_said().starts_with("The order has no pieces"),
+        "{}",
+        hands.last_said()
+    );
+    hands.press(Named::Enter);
+    assert_eq!(kept(folder.path())[0].pieces.len(), 1);
+    assert!(hands.last_said().starts_with("Piece 1"));
+    // What is not said of it leads to its field, again and again, until nothing is missing.
+    for text in ["3", "5", "3mm", "45mm"] {
+        hands.press(Named::End);
+        say(&mut hands, text);
+    }
+    let piece = kept(folder.path())[0].pieces[0].clone();
+    let said = [
+        PieceField::Leads,
+        PieceField::Bights,
+        PieceField::Setup(SetupField::Cord),
+        PieceField::Setup(SetupField::Tube),
+    ];
+    assert_eq!(
+        said.map(|field| piece.text(field)),
+        ["3", "5", "3mm", "45mm"]
+    );
+    hands.press(Named::Escape);
+    assert!(hands.sees("To buy:"));
+}
+
+#[test]
+fn what_can_be_done_stands_on_the_page_and_is_clicked() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = at_orders(folder.path());
+    hands.click("new order");
+    hands.click("add a piece");
+    assert_eq!(kept(folder.path())[0].pieces.len(), 1);
+    assert!(hands.sees("tie the next one"));
+    hands.press(Named::Escape);
+    hands.press(Named::Delete);
+    assert!(kept(folder.path())[0].pieces.is_empty());
+    hands.click("undo");
+    assert_eq!(kept(folder.path())[0].pieces.len(), 1);
+}
+
+#[test]
+fn bag_and_weight_stand_on_the_page_as_facts() {
+    let folder = TempDir::new().unwrap();
+    let shelf = Shelf::open(folder.path().join("ties")).unwrap();
+    let (mut book, words) = (OrderBook::default(), Words::english());
+    let heading = book.heading(&words);
+    assert_eq!(heading.shown(), "The orders are being read.");
+    let done = |job| {
+        let report = do_order_job(&shelf, Prices::default(), job);
+        report.untroubled().unwrap()
+    };
+    let rack = marlinspeak::shelf::PresetsFile::beside(&shelf);
+    let tan = marlinspeak::bench::Cord {
+        grams_per_metre: Some(10.0),
+        ..marlinspeak::bench::Cord::new(marlinspeak::bench::Millimetres::parse("3mm").unwrap())
+    };
+    rack.keep_cord("tan", &tan).unwrap().untroubled().unwrap();
+    let mut order = Order::default();
+    let rope = order.add();
+    for (field, text) in [
+        (PieceField::Count, "3"),
+        (PieceField::Leads, "3"),
+        (PieceField::Bights, "5"),
+        (PieceField::Setup(SetupField::Cord), "tan"),
+        (PieceField::Setup(SetupField::Tube), "45mm"),
+    ] {
+        rope.say(field, text);
+    }
+    let kept = Orders::beside(&shelf).keep(order).unwrap();
+    book.take_in(done(OrderJob::Look(Some(kept.id))), &words)
+        .unwrap();
+    let facts: Vec<&str> = book
+        .lines()
+        .iter()
+        .filter(|line| line.is_fact())
+        .map(|line| line.text.shown())
+        .collect();
+    let at = |head: &str| facts.iter().position(|fact| fact.starts_with(head));
+    let (buy, bag) = (at("To buy:").unwrap(), at("In the bag").unwrap());
+    let metres: u32 = {
+        let line = facts[buy + 1];
+        let (_, metres) = line.split_once("thick: ").unwrap();
+        metres.split(' ').next().unwrap().parse().unwrap()
+    };
+    let weight = format!("together about {} grams", metres * 10);
+    assert!(facts[buy..bag].contains(&&*weight), "{facts:?}");
+    assert!(
+        facts[bag..].iter().any(|fact| fact.contains("tube")),
+        "{facts:?}"
+    );
+    assert!(
+        book.lines()[0]
+            .text
+            .shown()
+            .starts_with("Name of the order")
+    );
+    assert!(!book.lines()[0].is_fact());
 }

@@ -13,8 +13,8 @@ use marlinspeak::app::Message;
 use marlinspeak::bench::{
     Cord, Counts, FitFilter, FitSection, FitWish, Give, Millimetres, Object, Tube, fit,
 };
-use marlinspeak::guide::{Phase, SetupField};
-use marlinspeak::knot::Weave;
+use marlinspeak::guide::{Phase, Plan, SetupField};
+use marlinspeak::knot::{Heading, Rim, Weave};
 use marlinspeak::shelf::PresetsFile;
 use tempfile::TempDir;
 
@@ -522,4 +522,130 @@ fn what_is_hard_on_a_tube_is_said_before_the_knot_is_taken() {
         said.starts_with("Nothing fits this tube: it is 40 millimetres long"),
         "{said}"
     );
+}
+
+/// Counts a knot on itself by ear: each answer follows from what was said last and from the knot alone.
+fn count_by_ear(hands: &mut Hands, plan: &Plan, colours: u16) {
+    let knot = plan.knot();
+    let leg = |from: u16| knot.leg_from(knot.pin(Rim::Bottom, from, 1).unwrap());
+    let crossed = |from: u16| -> Vec<u16> {
+        let crossed = knot.crossings_of(leg(from));
+        crossed.map(|(row, _)| row).collect()
+    };
+    let number_after = |said: &str, words: &str| -> u16 {
+        let after = said.split(words).nth(1).unwrap();
+        let digits: String = after.chars().take_while(char::is_ascii_digit).collect();
+        digits.parse().unwrap()
+    };
+    for _ in 0..400 {
+        let said = hands.last_said();
+        let number = if said.contains("How many scallops has its bottom rim?") {
+            knot.bights()
+        } else if said.contains("How many scallops lie nested there") {
+            knot.nested()
+        } else if said.contains("In which row of scallops does it turn there") {
+            leg(1).to.row.number.into()
+        } else if said.contains("How many times does it cross?") {
+            u16::try_from(crossed(1).len()).unwrap()
+        } else if said.contains("How many cords lie side by side?") {
+            plan.laying().passes()
+        } else if said.contains("How many colours") {
+            colours
+        } else if said.contains("does it go over?") {
+            let from = if said.contains("bottom row ") {
+                number_after(&said, "bottom row ")
+            } else {
+                1
+            };
+            let nth = number_after(&said, "Crossing ");
+            let row = crossed(from)[usize::from(nth) - 1];
+            let goes_over = knot.goes_over(Heading::Rising, row);
+            press(hands, if goes_over { SPACE } else { Named::ArrowLeft });
+            continue;
+        } else {
+            return;
+        };
+        for digit in number.to_string().chars() {
+            hands.press(Key::Character(digit.to_string().into()));
+        }
+        press(hands, SPACE);
+    }
+    panic!("it does not come to an end: {}", hands.last_said());
+}
+
+#[test]
+fn a_knot_that_is_counted_by_ear_is_planned_on_the_tube_that_is_there() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = open(folder.path());
+    // The tube and the cord of the day before stand in the form still.
+    tiller(&mut hands);
+    type_in(&mut hands, SetupField::Tube, "45");
+    press(&mut hands, Named::Escape);
+    for (counts, weave) in [(["5", "7", "", ""], "uuoo"), (["3", "4", "2", "2"], "")] {
+        let plan = Plan::read_nested(counts, "1", weave).unwrap();
+        let colours = plan.knot().strands();
+        hands.press(Key::Character("k".into()));
+        count_by_ear(&mut hands, &plan, colours);
+        let said = hands.last_said();
+        assert!(said.contains("Next takes this knot"), "{said}");
+        press(&mut hands, SPACE);
+        let said = hands.last_said();
+        assert!(
+            said.contains("Only the knot that was counted is looked at"),
+            "{said}"
+        );
+        // It is too narrow or too wide for the tiller, and told all the same.
+        press(&mut hands, Named::Enter);
+        assert!(
+            hands.sees("Job") || hands.last_said().contains("You will need"),
+            "{}",
+            hands.last_said()
+        );
+        press(&mut hands, Named::Escape);
+        let ties = hands.shelf().list().unwrap().untroubled().unwrap();
+        let tie = ties
+            .iter()
+            .find(|tie| tie.plan.knot().lattice() == plan.knot().lattice())
+            .unwrap();
+        assert!(
+            tie.plan.rig().unwrap().is_some(),
+            "it is not planned on the tube"
+        );
+        for (row, _) in plan.knot().crossings_of(plan.knot().leg(1, 1).unwrap()) {
+            assert_eq!(
+                tie.plan.knot().goes_over(Heading::Rising, row),
+                plan.knot().goes_over(Heading::Rising, row),
+            );
+        }
+    }
+    // All knots are looked at again when that is wished for.
+    hands.press(Key::Character("p".into()));
+    assert!(
+        hands.last_said().contains("Only the knot"),
+        "{}",
+        hands.last_said()
+    );
+    press(&mut hands, Named::F10);
+    let best = answers(Some(&Tube::plain(mm(45.0))));
+    assert!(hands.sees(&named(best[0])), "{}", hands.last_said());
+}
+
+#[test]
+fn a_counted_knot_of_which_nothing_is_said_is_tied_as_it_is() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = Hands::open(folder.path(), None);
+    hands.press(Key::Character("k".into()));
+    let plan = Plan::read("3", "5", "1", "1").unwrap();
+    count_by_ear(&mut hands, &plan, 1);
+    press(&mut hands, SPACE);
+    press(&mut hands, Named::Enter);
+    assert!(
+        hands.last_said().contains("Lead pass")
+            || hands.last_said().contains("Leg 1")
+            || hands.last_said().contains("tail"),
+        "{}",
+        hands.last_said()
+    );
+    let ties = hands.shelf().list().unwrap().untroubled().unwrap();
+    assert_eq!(ties[0].plan.knot(), plan.knot());
 }

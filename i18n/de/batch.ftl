@@ -1,21 +1,36 @@
 # Mehrere Stücke desselben Knotens nacheinander.
 
-batch-piece = { $of ->
-        [0] Stück { $number }
-       *[other] Stück { $number } von { $of }
+batch-piece = { $stick ->
+        [yes] Knoten { $knot } von { $knots } auf dem Stock
+       *[no] { $of ->
+            [0] Stück { $number }
+           *[other] Stück { $number } von { $of }
+        }
+    }{ $named ->
+        [yes] , Auftrag „{ $order }“
+       *[no] { "" }
     }
-batch-piece-begun = { $of ->
-        [0] Stück { $number }.
-       *[other] Stück { $number } von { $of }.
-    }
+batch-piece-begun = { $stick ->
+        [yes] Knoten { $knot } von { $knots } auf dem Stock
+       *[no] { $of ->
+            [0] Stück { $number }
+           *[other] Stück { $number } von { $of }
+        }
+    }{ $named ->
+        [yes] , Auftrag „{ $order }“
+       *[no] { "" }
+    }.
 batch-tube-stands = Das Rohr steht noch wie vorher, also ist nur die Schnur zu schneiden. Wenn nicht, geh von hier aus zurück.
 batch-ask-standing = Steht das Rohr noch wie vorher: { $pins } Stifte an jedem Ende an denselben Stellen, die beiden Enden { $spacing } auseinander? Weiter heißt ja, dann ist nur die Schnur zu schneiden. Zurück heißt nein, dann wird zuerst gepackt und gerüstet.
 batch-standing-show = Steht das Rohr noch wie vorher?
 batch-standing-note = { $pins } Stifte an jedem Ende an denselben Stellen, die beiden Enden { $spacing } auseinander
 batch-standing-note-keys = Weiter: ja, nur die Schnur ist zu schneiden. Zurück: nein, erst Tasche und Rüsten.
-batch-piece-done = { $of ->
-        [0] Stück { $number } ist fertig
-       *[other] Stück { $number } von { $of } ist fertig
+batch-piece-done = { $stick ->
+        [yes] Knoten { $knot } von { $knots } auf dem Stock ist fertig
+       *[no] { $of ->
+            [0] Stück { $number } ist fertig
+           *[other] Stück { $number } von { $of } ist fertig
+        }
     }{ $time ->
         [none] .
        *[other] , in { $time }.
@@ -24,13 +39,19 @@ batch-piece-done = { $of ->
        *[other] { " " }Das Mittel von { $pieces } Stück ist { $mean }.
     }{ $more ->
         [yes] { $next ->
-            [none] { " " }Weiter beginnt Stück { $following }, L schreibt auf, was verbraucht wurde.
-           *[other] { " " }Ein weiteres sollte { $next } dauern. Weiter beginnt Stück { $following }, L schreibt auf, was verbraucht wurde.
-        }
-       *[no] { $of ->
-            [0] { " " }L schreibt auf, was verbraucht wurde.
-           *[other] { " " }Das war das letzte. L schreibt auf, was verbraucht wurde.
-        }
+            [none] { "" }
+           *[other] { " " }Ein weiteres sollte { $next } dauern.
+        }{ " " }Weiter beginnt { $stick ->
+            [yes] Knoten { $following }
+           *[no] Stück { $following }
+        }, L schreibt auf, was verbraucht wurde.
+       *[no] { $rest ->
+            [yes] { " " }Zum nächsten Knoten führt der Auftrag.
+           *[no] { $of ->
+                [0] { "" }
+               *[other] { " " }Das war das letzte.
+            }
+        }{ " " }L schreibt auf, was verbraucht wurde.
     }
 batch-all-tied = Von Stück { $piece } sind alle { $of } gebunden.
 batch-pieces-number = --pieces nimmt eine ganze Zahl von 2 bis { $most }, und „{ $given }“ ist keine: Versuch es mit --pieces 10.

@@ -190,6 +190,11 @@ rig-with-what = Rohr und Schnur sind nicht angegeben: Füge sie hinzu, etwa --tu
 ## Why nothing fits, and what would
 
 fit-cord-thick = Nichts passt: Eine Schnur von { $cord } ist dicker als der Gegenstand von { $object }; nimm eine dünnere Schnur.
+# $cord: a cord with which it goes round, or none.
+fit-too-many-cords = Die Schnüre dieses Knotens gehen nicht nebeneinander um den Gegenstand: { $cord ->
+        [none] Nimm eine viel dünnere Schnur oder einen dickeren Gegenstand.
+       *[other] Nimm eine Schnur von { $cord } oder einen dickeren Gegenstand.
+    }
 # $cord: a cord with which something fits, or none.
 fit-cover-short = Nichts passt: Mit dieser Schnur wird der schmalste Knoten { $narrowest } breit, mehr als die { $wanted }, die zu bedecken sind; { $cord ->
         [none] bedecke mehr

@@ -1,12 +1,18 @@
 # A knot that somebody brings, counted on the knot itself until it is known.
 
 count-phase = Einen Knoten auszählen
-# $asked: bights, rows, passes, over, colours or found. $number: so far, or the row; found: strands.
+# $asked: bights, nested, lands, rows, passes, over, colours or found. $number: so far, or which
+# crossing; found: strands. $nested: rows of scallops at each rim.
 count-so-far = { $asked ->
         [bights] { $number ->
             [one] Ein Bogen
            *[other] { $number } Bögen
         }
+        [nested] { $number ->
+            [one] Ein Bogen allein
+           *[other] { $number } Bögen ineinander
+        }
+        [lands] Reihe { $number } der Bögen
         [rows] { $number ->
             [one] Eine Kreuzung
            *[other] { $number } Kreuzungen
@@ -19,14 +25,22 @@ count-so-far = { $asked ->
             [one] Eine Farbe
            *[other] { $number } Farben
         }
-       *[over] Über in Reihe { $number }?
+       *[over] Über an Kreuzung { $number }?
     }
 # $tie: the knot that was found. $colours: what its colours say: cord, passes, strands, alike or too-many.
 count-told = { $asked ->
         [bights] Halt den Knoten aufrecht. Wie viele Bögen hat sein Fuß-Rand? Leg den Daumen auf einen und zähl einmal herum. Weiter: einer mehr.
-        [rows] Folge von einem Bogen am Fuß-Rand einer Schnur hoch zum Kopf-Rand. Wie oft kreuzt sie? Schnüre, die nebeneinander liegen, zählen als eine. Weiter: eine mehr.
+        [nested] Sieh dir eine Stelle dieses Randes an. Wie viele Bögen liegen dort ineinander? Schnüre, die überall nebeneinander laufen, zählen als eine. Meist ist es 1. Weiter: einer mehr.
+        [lands] Folge von einem äußersten Bogen am Fuß einer Schnur hoch zum Kopf-Rand. In welcher Reihe von Bögen wendet sie dort, 1 die äußerste? Weiter: eine Reihe weiter innen.
+        [rows] Folge von { $nested ->
+            [one] einem Bogen am Fuß-Rand
+           *[other] diesem äußersten Bogen am Fuß-Rand
+        } einer Schnur hoch zum Kopf-Rand. Wie oft kreuzt sie? Schnüre, die nebeneinander liegen, zählen als eine. Weiter: eine mehr.
         [passes] Wie viele Schnüre liegen nebeneinander? Weiter: eine mehr.
-        [over] Folge einer Schnur, die nach rechts aufsteigt, vom Fuß-Rand hoch. Kreuzung { $number } von { $of }: geht sie über die andere?
+        [over] { $nested ->
+            [one] Folge einer Schnur, die nach rechts aufsteigt, vom Fuß-Rand hoch.
+           *[other] Folge einer Schnur, die nach rechts aufsteigt, von einem Bogen der Fuß-Reihe { $from } hoch, von außen gezählt.
+        } Kreuzung { $number } von { $of }: geht sie über die andere?
         [colours] Wie viele Farben von Schnur siehst du? Weiter: eine mehr.
        *[found] { $tie }. { $colours ->
             [cord] Eine einzige Schnur macht ihn ganz.
@@ -36,6 +50,7 @@ count-told = { $asked ->
            *[too-many] So viele Farben kann ein solcher Knoten nicht haben: da ist etwas verzählt.
         }
     }
+count-misfit = Bei { $nested } Reihen von Bögen sind es { $less } Kreuzungen oder { $more }, { $number } kann nicht sein: zähl noch einmal.
 count-keys = { $asked ->
         [over] Weiter: über. Zurück: sie taucht durch.
        *[found] { $possible ->
@@ -49,3 +64,12 @@ count-lines = Eingabe ist weiter, b zurück, eine Zahl steht für sich, q verlä
 # $given: a number that was typed and is not between the bounds.
 count-beyond = { $given } kann nicht sein: Gib eine Zahl von { $least } bis { $most } an.
 count-no-voice = Keine Stimme: Der Sprachdienst antwortet nicht. Die Fragen gehen schriftlich weiter.
+
+## A counted knot on the plan screen
+
+plan-only = { $key }: nur { $tie }
+# Said when the screen appears.
+plan-only-told = Gesucht wird nur der Knoten, der ausgezählt wurde: { $tie }. F10 nimmt alle. Die Eingabetaste knüpft ihn, wie er ist, ohne Gegenstand und Rohr.
+plan-only-note = Die Eingabetaste knüpft ihn, wie er ist.
+plan-any-told = Gesucht wird wieder unter allen Knoten.
+key-any-knot = alle Knoten

@@ -40,7 +40,12 @@ cord-ask = Ob deine reicht? Miss, was du in der Hand hast, und drück noch einma
 cord-not-through = Achte auf die Schnur: nach deinem Maß reicht sie { $reach ->
         [leg] bis zum Ende von Bahn { $leg } in Durchgang { $pass } und nicht durch diesen Durchgang.
        *[none] für keine ganze Bahn dieses Durchgangs.
-    } Nimm jetzt eine längere, oder leg eine zweite bereit.
+    } Nimm jetzt eine längere, oder leg eine zweite bereit: wo diese endet, wird gefragt, ob eine neue angesteckt wird.
+
+# Asked before a leg that the cord does not reach to the end of.
+cord-ends = Nach deinem Maß reicht die Schnur nicht bis zum Ende dieser Bahn. Weiter steckt eine neue an. Zurück: sie reicht noch, und das Maß wird vergessen.
+cord-ends-line = Ist die Schnur zu Ende?
+cord-reaches = Das Maß ist vergessen.
 
 ## What is measured. $length: so far; $step: what one press adds. $small: yes for what is over.
 
@@ -54,6 +59,9 @@ measuring-line = { $length } in der Hand
 measuring-step = Weiter zählt { $step } dazu; eine getippte Zahl gilt so oft { $step }
 # After everything that is counted.
 counting-keys = Zurück: das ist es. Oder tipp die Zahl, dann weiter.
+
+# While a number is typed.
+counting-keys-typed = Weiter: das ist es. Zurück nimmt die letzte Ziffer weg.
 
 ## A fault somewhere in the work
 
@@ -77,7 +85,7 @@ fault-which = Dort kreuzen sich mehrere Schnüre. Ist es Bahn { $leg } in Durchg
     }, die { $heading ->
         [falling] von Kopf-Stift { $from } hinab zu Fuß-Stift { $to } geht
        *[rising] von Fuß-Stift { $from } hoch zu Kopf-Stift { $to } geht
-    } und in Reihe { $row } { $over ->
+    } und in Reihe { $row } vom Fuß her { $over ->
         [yes] { $cords ->
             [one] über eine Schnur gehört?
            *[other] über { $cords } Schnüre gehört?
@@ -98,7 +106,7 @@ fault-found = Gelegt hat sie Bahn { $leg }{ $pass ->
     }, { $heading ->
         [falling] von Kopf-Stift { $from } hinab zu Fuß-Stift { $to }
        *[rising] von Fuß-Stift { $from } hoch zu Kopf-Stift { $to }
-    }. In Reihe { $row } { $over ->
+    }. In Reihe { $row } vom Fuß her { $over ->
         [yes] gehört sie über { $cords ->
             [one] eine Schnur.
            *[other] { $cords } Schnüre.
@@ -114,7 +122,7 @@ fault-found = Gelegt hat sie Bahn { $leg }{ $pass ->
 fault-found-line = Bahn { $leg }, Durchgang { $pass }: { $over ->
         [yes] über
        *[no] unter durch
-    } in Reihe { $row }
+    } in Reihe { $row } vom Fuß her
 # A standing end that is near. $crossings: what it comes out of. $over: how it is to lie there.
 fault-by-the-end = Oder nimm keine zurück. Das Ende, das an { $rim ->
         [top] Kopf-Stift { $pin }
@@ -139,7 +147,7 @@ join-phase = Neue Schnur anstecken
 join-line = { $step ->
         [melts] Schmilzt die Schnur?
         [cut] Schneide eine neue Schnur
-        [back] Alte Schnur zurück bis Reihe { $row }
+        [back] Alte Schnur zurück bis Reihe { $row } vom Fuß her
         [old-end] Ihr Ende bleibt in Reihe { $row }
         [new-end] Leg das neue Ende daneben
         [rest] Leg den Rest von Bahn { $leg }
@@ -172,7 +180,7 @@ join-told = { $step ->
                *[rising] heb die alte Schnur von Kopf-Stift { $to } ab und nimm sie
             }
            *[no] nimm die alte Schnur
-        } zurück bis Reihe { $row }, wo { $cords ->
+        } zurück bis Reihe { $row } vom Fuß her, wo { $cords ->
             [0] eine spätere Bahn über sie kommt.
             [one] sie unter einer Schnur durchtaucht.
            *[other] sie unter { $cords } Schnüren durchtaucht.

@@ -48,6 +48,7 @@ key-under = taucht durch
 key-count-again = neu zählen
 key-one-more = eins mehr
 key-that-is-it = das ist es
+key-digit-away = Ziffer weg
 key-elsewhere = anderswo
 key-another-place = andere Stelle
 key-briefly = knapp

@@ -20,7 +20,10 @@ order-piece = { $count ->
     }: { $knot }, { $width } breit; { $count ->
         [one] braucht
        *[other] jedes braucht
-    } { $length } Schnur und etwa { $time }.
+    } { $length } Schnur{ $cords ->
+        [one] { "" }
+       *[other] , in { $cords } Schnüren,
+    } und etwa { $time }.
 order-piece-tied = { $tied } von { $count } gebunden.
 order-to-buy = Zu kaufen:
 order-cord = { $name ->
@@ -35,6 +38,11 @@ order-cord-cut = { $pieces ->
         [one] 1 Stück
        *[other] { $pieces } Stück
     } zu { $length }
+# What all of a cord weighs. $heavy: yes for kilograms.
+order-cord-weight = { $heavy ->
+        [yes] zusammen etwa { $weight } Kilogramm
+       *[no] zusammen etwa { $weight } Gramm
+    }
 order-cord-spool-short = Eine Spule von { $spool } ist zu kurz für ein Stück von { $length }: Nimm längere Spulen oder nenne für jeden Durchgang eine Schnur, dann werden die Stücke kürzer.
 order-bag = In die Tasche, für alles zusammen:
 order-stick = Auf dem Stock von { $length }, vom Ende an:
@@ -68,7 +76,10 @@ order-length = { $asking ->
         [comma] Das lässt sich auf zwei Arten lesen; schreib es mit einem Punkt oder ohne das Komma
         [fraction] Das ist ein Bruch ohne Einheit; schreib in dahinter, wenn es Zoll sind
         [nought] Es muss mehr als null sein
-        [range] Es muss zwischen 0,01 mm und 100 m liegen
+        [range] Es muss zwischen 0,01 mm und { $asking ->
+            [spool] 1000 m
+           *[other] 100 m
+        } liegen
        *[unreadable] Gib eine Zahl mit mm, cm, m, in oder ft an
     }, etwa { $asking ->
         [gap] 20mm
@@ -105,8 +116,11 @@ orders-heading = { $orders ->
         [one] 1 Auftrag
        *[other] { $orders } Aufträge
     }.
+orders-being-read = Die Aufträge werden gelesen.
+orders-not-read = Die Aufträge waren nicht zu lesen.
 orders-empty = Ein Auftrag ist eine Liste von Knoten für einen Kunden oder auf einem Stock, mit dem, was dafür zu kaufen ist. Drück N, um einen anzulegen.
 orders-no-place = Es gibt keinen Ordner, in dem Aufträge liegen könnten: Behebe, was beim Start dazu gesagt wurde, und starte das Programm neu.
+order-keys-none = N legt einen Auftrag an.
 order-keys-list = N legt einen Auftrag an, Weiter öffnet den, der dran ist, B auf seiner Seite bindet daraus.
 order-keys-order = Weiter ändert eine Zeile oder öffnet ein Stück, A fügt ein Stück hinzu, B bindet das nächste.
 order-keys-piece = Weiter ändert eine Zeile, B bindet das nächste.

@@ -195,6 +195,8 @@ learn-asks = { $intent ->
         [slower] Drück, was „Langsamer“ heißen soll.
         [faster] Drück, was „Schneller“ heißen soll.
         [pause] Drück, was „Pause“ heißen soll.
+        [cord] Drück, was „Reicht die Schnur“ heißen soll.
+        [join] Drück, was „Zu Ende oder ausgefranst“ heißen soll.
        *[wrong] Drück, was „Falsch“ heißen soll.
     }
 
@@ -218,6 +220,8 @@ learn-learnt = { $kind ->
         [slower] heißt „Langsamer“.
         [faster] heißt „Schneller“.
         [pause] heißt „Pause“.
+        [cord] heißt „Reicht die Schnur“.
+        [join] heißt „Zu Ende oder ausgefranst“.
        *[wrong] heißt „Falsch“.
     }
 learn-skipped-say = Übersprungen.

@@ -189,6 +189,11 @@ rig-with-what = No tube and cord are given: add them, such as --tube 45mm --rows
 ## Why nothing fits, and what would
 
 fit-cord-thick = Nothing fits: a cord of { $cord } is thicker than the object of { $object }; use a thinner cord.
+# $cord: a cord with which it goes round, or none.
+fit-too-many-cords = The cords of this knot do not go round the object side by side: { $cord ->
+        [none] take a much thinner cord or a thicker object.
+       *[other] take a cord of { $cord }, or a thicker object.
+    }
 # $cord: a cord with which something fits, or none.
 fit-cover-short = Nothing fits: with this cord the narrowest knot is { $narrowest } wide, more than the { $wanted } to be covered; { $cord ->
         [none] cover more

@@ -40,7 +40,12 @@ cord-ask = To know whether yours will do, measure what is in your hand and press
 cord-not-through = Mind the cord: by what you measured it { $reach ->
         [leg] reaches to the end of leg { $leg } in pass { $pass }, and not through this pass.
        *[none] does not reach through one leg of this pass.
-    } Take a longer one now, or have a second one ready.
+    } Take a longer one now, or have a second one ready: where this one ends you are asked whether to join a new one.
+
+# Asked before a leg that the cord does not reach to the end of.
+cord-ends = By what you measured the cord does not reach to the end of this leg. Next joins a new one to it. Back: it still reaches, and what you measured is forgotten.
+cord-ends-line = Is the cord at its end?
+cord-reaches = What you measured is forgotten.
 
 ## What is measured. $length: so far; $step: what one press adds. $small: yes for what is over.
 
@@ -54,6 +59,9 @@ measuring-line = { $length } in the hand
 measuring-step = Next adds { $step }; a number that you type is so many times { $step }
 # After everything that is counted.
 counting-keys = Back: that is it. Or type the number, then next.
+
+# While a number is typed.
+counting-keys-typed = Next: that is it. Back takes the last digit away.
 
 ## A fault somewhere in the work
 
@@ -83,7 +91,7 @@ fault-which = Several cords cross there. Is it leg { $leg } in pass { $pass }{ $
     } { $cords ->
         [one] 1 cord
        *[other] { $cords } cords
-    } in row { $row }? Next: another cord.
+    } in row { $row } from the bottom? Next: another cord.
 fault-which-line = Leg { $leg }, pass { $pass }?
 # The leg that laid it. $back: legs that have to come back.
 fault-found = Leg { $leg }{ $pass ->
@@ -95,7 +103,7 @@ fault-found = Leg { $leg }{ $pass ->
     } laid it, { $heading ->
         [falling] from top pin { $from } down to bottom pin { $to }
        *[rising] from bottom pin { $from } up to top pin { $to }
-    }. In row { $row } it is to go { $over ->
+    }. In row { $row } from the bottom it is to go { $over ->
         [yes] over
        *[no] under
     } { $cords ->
@@ -108,7 +116,7 @@ fault-found = Leg { $leg }{ $pass ->
 fault-found-line = Leg { $leg }, pass { $pass }: { $over ->
         [yes] over
        *[no] under
-    } in row { $row }
+    } in row { $row } from the bottom
 # A standing end that is near. $crossings: what it comes out of. $over: how it is to lie there.
 fault-by-the-end = Or take none back. The end that hangs at { $rim ->
         [top] top pin { $pin }
@@ -133,7 +141,7 @@ join-phase = Joining a new cord
 join-line = { $step ->
         [melts] Does the cord melt?
         [cut] Cut a new cord
-        [back] Old cord back to row { $row }
+        [back] Old cord back to row { $row } from the bottom
         [old-end] Leave its end under row { $row }
         [new-end] Lay the new end beside it
         [rest] Lay the rest of leg { $leg }
@@ -166,7 +174,7 @@ join-told = { $step ->
                *[rising] lift the old cord off top pin { $to } and bring it
             }
            *[no] bring the old cord
-        } back to row { $row }, where { $cords ->
+        } back to row { $row } from the bottom, where { $cords ->
             [0] a later leg will lie over it.
             [one] it goes under 1 cord.
            *[other] it goes under { $cords } cords.

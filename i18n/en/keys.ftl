@@ -48,6 +48,7 @@ key-under = under
 key-count-again = count again
 key-one-more = one more
 key-that-is-it = that is it
+key-digit-away = digit away
 key-elsewhere = somewhere else
 key-another-place = another place
 key-briefly = brief

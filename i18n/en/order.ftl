@@ -23,7 +23,10 @@ order-piece = { $count ->
     }: { $knot }, { $width } wide; { $count ->
         [one] it takes
        *[other] each takes
-    } { $length } of cord and about { $time }.
+    } { $length } of cord{ $cords ->
+        [one] { "" }
+       *[other] , in { $cords } cords,
+    } and about { $time }.
 # How many of a piece are tied already.
 order-piece-tied = { $tied } of { $count } tied.
 order-to-buy = To buy:
@@ -41,6 +44,14 @@ order-cord-cut = { $pieces ->
         [one] 1 piece
        *[other] { $pieces } pieces
     } of { $length }
+# What all of a cord weighs. $heavy: yes for kilograms.
+order-cord-weight = { $heavy ->
+        [yes] together about { $weight } kilograms
+       *[no] { $weight ->
+            [one] together about 1 gram
+           *[other] together about { $weight } grams
+        }
+    }
 order-cord-spool-short = A spool of { $spool } is too short for a piece of { $length }: take longer spools, or name a cord for each pass, which makes the pieces shorter.
 order-bag = In the bag, for all of it:
 order-stick = Along the stick of { $length }, from its end:
@@ -80,7 +91,10 @@ order-length = { $asking ->
         [comma] it may be read two ways; write it with a point or without the comma
         [fraction] it is a fraction without a unit; write in behind it if it is inches
         [nought] it must be more than zero
-        [range] it must be from 0.01 mm to 100 m
+        [range] it must be from 0.01 mm to { $asking ->
+            [spool] 1000 m
+           *[other] 100 m
+        }
        *[unreadable] give a number with mm, cm, m, in or ft
     }, such as { $asking ->
         [gap] 20mm
@@ -120,8 +134,11 @@ orders-heading = { $orders ->
         [one] 1 order
        *[other] { $orders } orders
     }.
+orders-being-read = The orders are being read.
+orders-not-read = The orders could not be read.
 orders-empty = An order is a list of knots for one customer, or along one stick, with what to buy for it. Press N to begin one.
 orders-no-place = There is no folder that orders could be kept in: put right what was told of it at the start, then start the program again.
+order-keys-none = N begins an order.
 order-keys-list = N begins an order, next opens the one in turn, B on its page ties from it.
 order-keys-order = Next changes a line or opens a piece, A adds a piece, B ties the next one.
 order-keys-piece = Next changes a line, B ties the next one.

@@ -195,6 +195,8 @@ learn-asks = { $intent ->
         [slower] Press what you want for slower.
         [faster] Press what you want for faster.
         [pause] Press what you want for pause.
+        [cord] Press what you want for will the cord do.
+        [join] Press what you want for it ran out or frayed.
        *[wrong] Press what you want for something is wrong.
     }
 
@@ -218,6 +220,8 @@ learn-learnt = { $kind ->
         [slower] is slower.
         [faster] is faster.
         [pause] is pause.
+        [cord] is will the cord do.
+        [join] is it ran out or frayed.
        *[wrong] is something is wrong.
     }
 learn-skipped-say = Skipped.

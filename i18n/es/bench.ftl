@@ -189,6 +189,11 @@ rig-with-what = No se dan tubo ni cabo: añádelos, por ejemplo --tube 45mm --ro
 ## Why nothing fits, and what would
 
 fit-cord-thick = Nada encaja: un cabo de { $cord } es más grueso que el objeto de { $object }; usa un cabo más fino.
+# $cord: a cord with which it goes round, or none.
+fit-too-many-cords = Los cabos de este nudo no dan la vuelta al objeto uno al lado de otro: { $cord ->
+        [none] usa un cabo mucho más fino o un objeto más grueso.
+       *[other] usa un cabo de { $cord } o un objeto más grueso.
+    }
 # $cord: a cord with which something fits, or none.
 fit-cover-short = Nada encaja: con este cabo el nudo más estrecho tiene { $narrowest } de ancho, más que { $wanted }, que es lo que se va a cubrir; { $cord ->
         [none] cubre más

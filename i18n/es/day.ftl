@@ -40,7 +40,12 @@ cord-ask = ¿Llegará el tuyo? Mide lo que tienes en la mano y pulsa C otra vez.
 cord-not-through = Ojo con el cabo: según tu medida { $reach ->
         [leg] llega hasta el final del tramo { $leg } de la pasada { $pass }, y no a toda esta pasada.
        *[none] no llega a un solo tramo de esta pasada.
-    } Toma ahora uno más largo o ten otro a mano.
+    } Toma ahora uno más largo o ten otro a mano: donde este acabe se pregunta si se une uno nuevo.
+
+# Asked before a leg that the cord does not reach to the end of.
+cord-ends = Según tu medida, el cabo no llega al final de este tramo. Siguiente le une uno nuevo. Atrás: aún llega, y la medida se olvida.
+cord-ends-line = ¿Se acaba el cabo?
+cord-reaches = La medida queda olvidada.
 
 ## What is measured. $length: so far; $step: what one press adds. $small: yes for what is over.
 
@@ -54,6 +59,9 @@ measuring-line = { $length } en la mano
 measuring-step = Siguiente suma { $step }; un número escrito vale tantas veces { $step }
 # After everything that is counted.
 counting-keys = Atrás: eso es. O escribe el número y pulsa siguiente.
+
+# While a number is typed.
+counting-keys-typed = Siguiente: eso es. Atrás borra la última cifra.
 
 ## A fault somewhere in the work
 
@@ -77,7 +85,7 @@ fault-which = Allí se cruzan varios cabos. ¿Es el tramo { $leg } de la pasada 
     }, que { $heading ->
         [falling] baja de la clavija { $from } de la cabeza a la clavija { $to } del pie
        *[rising] sube de la clavija { $from } del pie a la clavija { $to } de la cabeza
-    } y en la fila { $row } va { $over ->
+    } y en la fila { $row } desde el pie va { $over ->
         [yes] por encima
        *[no] por debajo
     } de { $cords ->
@@ -95,7 +103,7 @@ fault-found = Lo tendió el tramo { $leg }{ $pass ->
     }, { $heading ->
         [falling] que baja de la clavija { $from } de la cabeza a la clavija { $to } del pie
        *[rising] que sube de la clavija { $from } del pie a la clavija { $to } de la cabeza
-    }. En la fila { $row } va { $over ->
+    }. En la fila { $row } desde el pie va { $over ->
         [yes] por encima
        *[no] por debajo
     } de { $cords ->
@@ -108,7 +116,7 @@ fault-found = Lo tendió el tramo { $leg }{ $pass ->
 fault-found-line = Tramo { $leg }, pasada { $pass }: { $over ->
         [yes] por encima
        *[no] por debajo
-    } en la fila { $row }
+    } en la fila { $row } desde el pie
 # A standing end that is near. $crossings: what it comes out of. $over: how it is to lie there.
 fault-by-the-end = O no deshagas ninguno. El extremo que cuelga en { $rim ->
         [top] la clavija { $pin } de la cabeza
@@ -133,7 +141,7 @@ join-phase = Empalmar otro cabo
 join-line = { $step ->
         [melts] ¿El cabo se derrite?
         [cut] Corta un cabo nuevo
-        [back] El viejo, atrás hasta la fila { $row }
+        [back] El viejo, atrás hasta la fila { $row } desde el pie
         [old-end] Su extremo queda en la fila { $row }
         [new-end] Pon al lado el extremo nuevo
         [rest] Tiende el resto del tramo { $leg }
@@ -166,7 +174,7 @@ join-told = { $step ->
                *[rising] suelta el cabo viejo de la clavija { $to } de la cabeza y llévalo
             }
            *[no] lleva el cabo viejo
-        } atrás hasta la fila { $row }, donde { $cords ->
+        } atrás hasta la fila { $row } desde el pie, donde { $cords ->
             [0] un tramo posterior le pasará por encima.
             [one] va por debajo de 1 cabo.
            *[other] va por debajo de { $cords } cabos.

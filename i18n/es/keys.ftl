@@ -48,6 +48,7 @@ key-under = por debajo
 key-count-again = contar otra vez
 key-one-more = uno más
 key-that-is-it = eso es
+key-digit-away = borrar cifra
 key-elsewhere = en otra parte
 key-another-place = otro lugar
 key-briefly = breve

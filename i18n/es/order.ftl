@@ -20,7 +20,10 @@ order-piece = { $count ->
     }: { $knot }, { $width } de ancho; { $count ->
         [one] lleva
        *[other] cada una lleva
-    } { $length } de cabo y más o menos { $time }.
+    } { $length } de cabo{ $cords ->
+        [one] { "" }
+       *[other] , en { $cords } cabos,
+    } y más o menos { $time }.
 order-piece-tied = { $tied } de { $count } hechas.
 order-to-buy = Para comprar:
 order-cord = { $name ->
@@ -35,6 +38,17 @@ order-cord-cut = { $pieces ->
         [one] 1 trozo
        *[other] { $pieces } trozos
     } de { $length }
+# What all of a cord weighs. $heavy: yes for kilograms.
+order-cord-weight = { $heavy ->
+        [yes] en total, { $weight ->
+            [one] cerca de 1 kilo
+           *[other] unos { $weight } kilos
+        }
+       *[no] en total, { $weight ->
+            [one] cerca de 1 gramo
+           *[other] unos { $weight } gramos
+        }
+    }
 order-cord-spool-short = Una bobina de { $spool } es demasiado corta para un trozo de { $length }: usa bobinas más largas o nombra un cabo para cada pasada, y los trozos serán más cortos.
 order-bag = En la bolsa, para todo:
 order-stick = A lo largo del palo de { $length }, desde su extremo:
@@ -68,7 +82,10 @@ order-length = { $asking ->
         [comma] se puede leer de dos maneras; escríbelo con un punto o sin la coma
         [fraction] es una fracción sin unidad; escribe in detrás si son pulgadas
         [nought] tiene que ser más que cero
-        [range] tiene que estar entre 0,01 mm y 100 m
+        [range] tiene que estar entre 0,01 mm y { $asking ->
+            [spool] 1000 m
+           *[other] 100 m
+        }
        *[unreadable] da un número con mm, cm, m, in o ft
     }, por ejemplo { $asking ->
         [gap] 20mm
@@ -105,8 +122,11 @@ orders-heading = { $orders ->
         [one] 1 pedido
        *[other] { $orders } pedidos
     }.
+orders-being-read = Se están leyendo los pedidos.
+orders-not-read = No se han podido leer los pedidos.
 orders-empty = Un pedido es una lista de nudos para un cliente o en un palo, con lo que hay que comprar. Pulsa N para empezar uno.
 orders-no-place = No hay carpeta donde guardar los pedidos: arregla lo que se dijo de ella al empezar y vuelve a abrir el programa.
+order-keys-none = N empieza un pedido.
 order-keys-list = N empieza un pedido, siguiente abre el que toca, B en su página teje de él.
 order-keys-order = Siguiente cambia una línea o abre una pieza, A añade una pieza, B teje la que sigue.
 order-keys-piece = Siguiente cambia una línea, B teje la que sigue.

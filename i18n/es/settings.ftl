@@ -195,6 +195,8 @@ learn-asks = { $intent ->
         [slower] Pulsa lo que quieras usar para «más despacio».
         [faster] Pulsa lo que quieras usar para «más rápido».
         [pause] Pulsa lo que quieras usar para «pausa».
+        [cord] Pulsa lo que quieras usar para «¿llega el cabo?».
+        [join] Pulsa lo que quieras usar para «se acaba o se deshilacha».
        *[wrong] Pulsa lo que quieras usar para «error», cuando algo va mal.
     }
 
@@ -218,6 +220,8 @@ learn-learnt = { $kind ->
         [slower] es «más despacio».
         [faster] es «más rápido».
         [pause] es «pausa».
+        [cord] es «¿llega el cabo?».
+        [join] es «se acaba o se deshilacha».
        *[wrong] es «error», cuando algo va mal.
     }
 learn-skipped-say = Saltado.

@@ -189,6 +189,11 @@ rig-with-what = Ni tube ni cordon ne sont donnés : ajoutez-les, par exemple --
 ## Why nothing fits, and what would
 
 fit-cord-thick = Rien ne convient : un cordon de { $cord } est plus épais que l’objet de { $object } ; prenez un cordon plus fin.
+# $cord: a cord with which it goes round, or none.
+fit-too-many-cords = Les cordons de ce nœud ne font pas côte à côte le tour de l’objet : { $cord ->
+        [none] prenez un cordon bien plus fin ou un objet plus gros.
+       *[other] prenez un cordon de { $cord } ou un objet plus gros.
+    }
 # $cord: a cord with which something fits, or none.
 fit-cover-short = Rien ne convient : avec ce cordon, le nœud le plus étroit a { $narrowest } de large, plus que les { $wanted } à couvrir ; { $cord ->
         [none] couvrez davantage

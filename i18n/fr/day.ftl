@@ -40,7 +40,12 @@ cord-ask = Le vôtre suffira-t-il ? Mesurez ce que vous tenez et appuyez encore
 cord-not-through = Attention au cordon : d’après votre mesure, il { $reach ->
         [leg] va jusqu’à la fin du trajet { $leg } de la passe { $pass }, et ne fait pas toute cette passe.
        *[none] ne fait pas un seul trajet de cette passe.
-    } Prenez-en un plus long maintenant, ou préparez-en un second.
+    } Prenez-en un plus long maintenant, ou préparez-en un second : là où il finit, la question vient d’en raccorder un neuf.
+
+# Asked before a leg that the cord does not reach to the end of.
+cord-ends = D’après votre mesure, le cordon ne va pas au bout de ce trajet. Suivant en raccorde un neuf. Retour : il va encore, et la mesure est oubliée.
+cord-ends-line = Le cordon est-il fini ?
+cord-reaches = La mesure est oubliée.
 
 ## What is measured. $length: so far; $step: what one press adds. $small: yes for what is over.
 
@@ -54,6 +59,9 @@ measuring-line = { $length } en main
 measuring-step = Suivant ajoute { $step } ; un nombre tapé vaut autant de fois { $step }
 # After everything that is counted.
 counting-keys = Retour : c’est cela. Ou tapez le nombre, puis suivant.
+
+# While a number is typed.
+counting-keys-typed = Suivant : c’est cela. Retour efface le dernier chiffre.
 
 ## A fault somewhere in the work
 
@@ -77,7 +85,7 @@ fault-which = Plusieurs cordons se croisent là. Est-ce le trajet { $leg } de la
     }, qui { $heading ->
         [falling] descend du picot de tête { $from } au picot de base { $to }
        *[rising] monte du picot de base { $from } au picot de tête { $to }
-    } et doit, au rang { $row }, { $over ->
+    } et doit, au rang { $row } depuis la base, { $over ->
         [yes] enjamber
        *[no] glisser sous
     } { $cords ->
@@ -95,7 +103,7 @@ fault-found = C’est le trajet { $leg }{ $pass ->
     } qui l’a fait, { $heading ->
         [falling] en descendant du picot de tête { $from } au picot de base { $to }
        *[rising] en montant du picot de base { $from } au picot de tête { $to }
-    }. Au rang { $row }, il doit { $over ->
+    }. Au rang { $row } depuis la base, il doit { $over ->
         [yes] enjamber
        *[no] glisser sous
     } { $cords ->
@@ -108,7 +116,7 @@ fault-found = C’est le trajet { $leg }{ $pass ->
 fault-found-line = Trajet { $leg }, passe { $pass } : { $over ->
         [yes] enjamber
        *[no] glisser dessous
-    } au rang { $row }
+    } au rang { $row } depuis la base
 # A standing end that is near. $crossings: what it comes out of. $over: how it is to lie there.
 fault-by-the-end = Ou n’en défaites aucun. L’extrémité qui pend { $rim ->
         [top] au picot de tête { $pin }
@@ -133,7 +141,7 @@ join-phase = Raccorder un cordon
 join-line = { $step ->
         [melts] Le cordon fond-il ?
         [cut] Coupez un cordon neuf
-        [back] L’ancien, en arrière jusqu’au rang { $row }
+        [back] L’ancien, en arrière jusqu’au rang { $row } depuis la base
         [old-end] Son extrémité reste au rang { $row }
         [new-end] Posez la nouvelle à côté
         [rest] Passez le reste du trajet { $leg }
@@ -166,7 +174,7 @@ join-told = { $step ->
                *[rising] dégagez l’ancien cordon du picot de tête { $to } et ramenez-le
             }
            *[no] ramenez l’ancien cordon
-        } jusqu’au rang { $row }, où { $cords ->
+        } jusqu’au rang { $row } depuis la base, où { $cords ->
             [0] un trajet à venir l’enjambera.
             [one] il glisse sous 1 cordon.
            *[other] il glisse sous { $cords } cordons.

@@ -48,6 +48,7 @@ key-under = glisse dessous
 key-count-again = recompter
 key-one-more = un de plus
 key-that-is-it = c’est cela
+key-digit-away = effacer le chiffre
 key-elsewhere = ailleurs
 key-another-place = autre endroit
 key-briefly = bref

@@ -23,7 +23,10 @@ order-piece = { $count ->
     } : { $knot }, { $width } de large ; { $count ->
         [1] elle prend
        *[other] chacune prend
-    } { $length } de cordon et environ { $time }.
+    } { $length } de cordon{ $cords ->
+        [one] { "" }
+       *[other] , en { $cords } cordons,
+    } et environ { $time }.
 order-piece-tied = { $tied } sur { $count } faites.
 order-to-buy = À acheter :
 order-cord = { $name ->
@@ -39,6 +42,17 @@ order-cord-cut = { $pieces ->
         [one] 1 bout
        *[other] { $pieces } bouts
     } de { $length }
+# What all of a cord weighs. $heavy: yes for kilograms.
+order-cord-weight = { $heavy ->
+        [yes] en tout, environ { $weight } { $weight ->
+            [one] kilo
+           *[other] kilos
+        }
+       *[no] en tout, environ { $weight } { $weight ->
+            [one] gramme
+           *[other] grammes
+        }
+    }
 order-cord-spool-short = Une bobine de { $spool } est trop courte pour un bout de { $length } : prenez des bobines plus longues, ou nommez un cordon pour chaque passe, les bouts seront plus courts.
 order-bag = Dans le sac, pour le tout :
 order-stick = Le long du bâton de { $length }, depuis son extrémité :
@@ -72,7 +86,10 @@ order-length = { $asking ->
         [comma] cela se lit de deux façons ; écrivez-le avec un point ou sans la virgule
         [fraction] c’est une fraction sans unité ; écrivez in derrière si ce sont des pouces
         [nought] il faut plus que zéro
-        [range] il faut de 0,01 mm à 100 m
+        [range] il faut de 0,01 mm à { $asking ->
+            [spool] 1000 m
+           *[other] 100 m
+        }
        *[unreadable] donnez un nombre avec mm, cm, m, in ou ft
     }, par exemple { $asking ->
         [gap] 20mm
@@ -109,8 +126,11 @@ orders-heading = { $orders ->
         [one] 1 commande
        *[other] { $orders } commandes
     }.
+orders-being-read = Lecture des commandes.
+orders-not-read = Les commandes n’ont pas pu être lues.
 orders-empty = Une commande est une liste de nœuds pour un client ou le long d’un bâton, avec ce qu’il faut acheter. Appuyez sur N pour en commencer une.
 orders-no-place = Aucun dossier ne peut garder les commandes : corrigez ce qui en a été dit au départ, puis relancez le programme.
+order-keys-none = N commence une commande.
 order-keys-list = N commence une commande, suivant ouvre celle qui est à son tour, B sur sa page en fait un nœud.
 order-keys-order = Suivant change une ligne ou ouvre une pièce, A ajoute une pièce, B fait la suivante.
 order-keys-piece = Suivant change une ligne, B fait la suivante.

@@ -195,6 +195,8 @@ learn-asks = { $intent ->
         [slower] Appuyez sur ce que vous voulez pour plus lent.
         [faster] Appuyez sur ce que vous voulez pour plus vite.
         [pause] Appuyez sur ce que vous voulez pour pause.
+        [cord] Appuyez sur ce que vous voulez pour assez de cordon.
+        [join] Appuyez sur ce que vous voulez pour cordon fini ou effiloché.
        *[wrong] Appuyez sur ce que vous voulez pour erreur.
     }
 
@@ -218,6 +220,8 @@ learn-learnt = { $kind ->
         [slower] plus lent.
         [faster] plus vite.
         [pause] pause.
+        [cord] assez de cordon.
+        [join] cordon fini ou effiloché.
        *[wrong] erreur.
     }
 learn-skipped-say = Sauté.

@@ -52,6 +52,22 @@ impl Millimetres {
     /// assert!(matches!(read("5/32"), Err(LengthError::BareFraction { .. })));
     /// ```
     pub fn parse(text: &str) -> Result<Self, LengthError> {
+        Self::parse_up_to(text, Self::MOST)
+    }
+
+    /// The same for what may be longer, or must be shorter, than [`Self::MOST`].
+    ///
+    /// # Errors
+    /// As [`Self::parse`], with [`LengthError::OutOfRange`] beyond `most`.
+    ///
+    /// # Examples
+    /// ```
+    /// use marlinspeak::bench::{LONGEST_SPOOL, Millimetres};
+    ///
+    /// assert!(Millimetres::parse("200 m").is_err());
+    /// assert_eq!(Millimetres::parse_up_to("200 m", LONGEST_SPOOL).map(Millimetres::get), Ok(200_000.0));
+    /// ```
+    pub fn parse_up_to(text: &str, most: Self) -> Result<Self, LengthError> {
         let given = text.trim();
         let unreadable = || LengthError::Unreadable {
             given: given.to_owned(),
@@ -92,7 +108,7 @@ impl Millimetres {
                 given: given.to_owned(),
             });
         }
-        Self::checked(value, given)
+        Self::checked_up_to(value, given, most)
     }
 
     /// The number of millimetres.
@@ -106,12 +122,16 @@ impl Millimetres {
     }
 
     fn checked(millimetres: f64, given: &str) -> Result<Self, LengthError> {
+        Self::checked_up_to(millimetres, given, Self::MOST)
+    }
+
+    fn checked_up_to(millimetres: f64, given: &str, most: Self) -> Result<Self, LengthError> {
         let given = || given.to_owned();
         if millimetres.is_nan() {
             Err(LengthError::Unreadable { given: given() })
         } else if millimetres <= 0.0 {
             Err(LengthError::NotPositive { given: given() })
-        } else if (Self::LEAST.0..=Self::MOST.0).contains(&millimetres) {
+        } else if (Self::LEAST.0..=most.0).contains(&millimetres) {
             Ok(Self(millimetres))
         } else {
             Err(LengthError::OutOfRange { given: given() })
@@ -268,12 +288,8 @@ pub enum LengthError {
         /// The text as given, trimmed.
         given: String,
     },
-    /// Shorter than [`Millimetres::LEAST`] or longer than [`Millimetres::MOST`].
-    #[error(
-        "a length must be {} to {}, not {given:?}",
-        Millimetres::LEAST,
-        Millimetres::MOST
-    )]
+    /// Shorter than [`Millimetres::LEAST`] or longer than the most, mostly [`Millimetres::MOST`].
+    #[error("{given:?} is no length that can be used here")]
     OutOfRange {
         /// The text as given, trimmed.
         given: String,

@@ -51,7 +51,7 @@ pub use counts::{Counts, Interlacing};
 pub use error::{BenchError, Counted};
 pub use fit::{
     FAULT_STEP, FitAnswer, FitFilter, FitGroup, FitSection, FitWish, MOST_LEADS_AND_BIGHTS,
-    MOST_PASSES, Misfit, WeaveChoice, fit, why_nothing_fits,
+    MOST_PASSES, Misfit, OneKnot, WeaveChoice, fit, why_nothing_fits,
 };
 pub use give::{Firmness, Give};
 pub use hex_key::{HexKey, Thread, ThreadSystem};
@@ -62,7 +62,9 @@ pub use leg::LEAST_ANGLE;
 pub use length::{LengthError, Millimetres};
 pub use object::Object;
 pub use on_tube::OnTube;
-pub use order::{CordCut, CordToBuy, Spools, Stick, StickKnot, Waste, one_bag, to_buy};
+pub use order::{
+    CordCut, CordToBuy, LONGEST_SPOOL, Spools, Stick, StickKnot, Waste, one_bag, to_buy,
+};
 pub use pace::{Prices, TyingPace};
 pub use pin_length::{pin_holds, pin_needed, pin_to_buy};
 pub use pinning::{Layout, RingPins, Strip, pin_chord, pin_gap, pinning};

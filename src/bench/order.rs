@@ -75,6 +75,9 @@ pub struct CordCut {
     pub length: Millimetres,
 }
 
+/// The most cord on a spool, 1,000 m: what is sold to a loft is shorter. *Common practice, no source.*
+pub const LONGEST_SPOOL: Millimetres = Millimetres::computed(1_000_000.0);
+
 /// How many spools a cord takes.
 ///
 /// ```

@@ -3,9 +3,11 @@
 use std::io::{self, BufRead, ErrorKind, Write};
 
 use clap::Args;
+use serde::Serialize;
 
 use super::complaint::Complaint;
 use super::line_voice::LineVoice;
+use super::print::json;
 use crate::guide::Plan;
 use crate::session::{CountAction, KnotCount};
 use crate::voice::{Mute, Speak};
@@ -15,6 +17,8 @@ use crate::words::{Spoken, Words};
 pub(super) struct CountOptions {
     #[arg(long, help = "help-speech")]
     speech: bool,
+    #[arg(long, help = "help-json")]
+    json: bool,
 }
 
 /// Asks until the knot is known, and says how it is named everywhere else.
@@ -25,11 +29,26 @@ pub(super) fn run(asked: &CountOptions, words: &Words) -> Result<(), Complaint> 
         Some(voice) => voice,
         None => &Mute,
     };
-    let counted = count(io::stdin().lock(), io::stdout().lock(), speak, words);
-    if let (Some(voice), Ok(true)) = (&voice, &counted) {
+    // What is asked stands beside the document, not in it.
+    let counted = if asked.json {
+        count(io::stdin().lock(), io::stderr().lock(), speak, words)
+    } else {
+        count(io::stdin().lock(), io::stdout().lock(), speak, words)
+    };
+    let told = counted.and_then(|count| {
+        let Some(count) = count else { return Ok(()) };
+        if asked.json {
+            return form(&count).map_or(Ok(()), |form| json(&mut io::stdout().lock(), &form));
+        }
+        let Some(plan) = count.plan() else {
+            return Ok(());
+        };
+        tell(&mut io::stdout().lock(), speak, words, plan)
+    });
+    if let (Some(voice), Ok(())) = (&voice, &told) {
         voice.speak_out();
     }
-    match counted {
+    match told {
         Err(fault) if fault.kind() != ErrorKind::BrokenPipe => {
             Err(Complaint::output(words, &fault))
         }
@@ -37,14 +56,45 @@ pub(super) fn run(asked: &CountOptions, words: &Words) -> Result<(), Complaint> 
     }
 }
 
+/// A knot that was counted, as a document.
+#[derive(Serialize)]
+struct CountedForm {
+    leads: u16,
+    bights: u16,
+    nested: u16,
+    lands: u16,
+    passes: u16,
+    weave: String,
+    strands: u16,
+    colours: u16,
+    cords: &'static str,
+}
+
+fn form(count: &KnotCount) -> Option<CountedForm> {
+    let plan = count.plan()?;
+    let (found, colours) = count.colours()?;
+    let knot = plan.knot();
+    Some(CountedForm {
+        leads: knot.leads(),
+        bights: knot.bights(),
+        nested: knot.nested(),
+        lands: knot.lattice().lands(),
+        passes: plan.laying().passes(),
+        weave: knot.weave().to_string(),
+        strands: knot.strands(),
+        colours,
+        cords: found.name(),
+    })
+}
+
 /// Asks on `out` what lines of `input` answer: nothing typed is next, `b` back, a number itself, `q`
-/// leaves. Gives whether a knot was taken.
+/// leaves. Gives the count when its knot was taken.
 fn count(
     input: impl BufRead,
     mut out: impl Write,
     voice: &dyn Speak,
     words: &Words,
-) -> io::Result<bool> {
+) -> io::Result<Option<KnotCount>> {
     let mut count = KnotCount::default();
     writeln!(out, "{}", words.plainly("count-lines", &[]))?;
     let mut said = count.say(words);
@@ -79,16 +129,13 @@ fn count(
                     Some('b') => Some(count.press(false)),
                     Some('q') => {
                         voice.hush();
-                        return Ok(false);
+                        return Ok(None);
                     }
                     Some(_) => None,
                 }
             };
             said = match action {
-                Some(CountAction::Take(plan)) => {
-                    tell(&mut out, voice, words, &plan)?;
-                    return Ok(true);
-                }
+                Some(CountAction::Take(_)) => return Ok(Some(count)),
                 Some(CountAction::Counted) => count.say_briefly(words),
                 Some(CountAction::Asked) | None => refusal.then(&count.say(words)),
             };
@@ -97,7 +144,7 @@ fn count(
         writeln!(out, "{said}")?;
         out.flush()?;
     }
-    Ok(false)
+    Ok(None)
 }
 
 /// Takes a whole number as the answer; none where no number is asked for, which makes it no answer.
@@ -120,8 +167,14 @@ fn take(count: &mut KnotCount, typed: &str) -> Result<Option<CountAction>, (u16,
 
 fn tell(out: &mut impl Write, voice: &dyn Speak, words: &Words, plan: &Plan) -> io::Result<()> {
     let knot = plan.knot();
+    let nested = if knot.nested() > 1 {
+        let lands = knot.lattice().lands();
+        format!(" --nested {} --lands {lands}", knot.nested())
+    } else {
+        String::new()
+    };
     let options = format!(
-        "--leads {} --bights {} --passes {} --weave {}",
+        "--leads {} --bights {}{nested} --passes {} --weave {}",
         knot.leads(),
         knot.bights(),
         plan.laying().passes(),
@@ -139,10 +192,13 @@ mod tests {
 
     #[test]
     fn a_knot_is_counted_by_lines() {
-        // Seven scallops, four crossings, two together, over under over under, one colour; taken.
-        let lines = "7\n4\n2\n\nb\n\nb\n1\n\n";
-        let mut out = Vec::new();
-        count(lines.as_bytes(), &mut out, &Mute, &Words::english()).unwrap();
+        // Seven scallops side by side, four crossings, two together, over under over under, one colour;
+        // taken.
+        let lines = "7\n1\n4\n2\n\nb\n\nb\n1\n\n";
+        let (mut out, words) = (Vec::new(), Words::english());
+        let counted = count(lines.as_bytes(), &mut out, &Mute, &words).unwrap();
+        let counted = counted.unwrap();
+        tell(&mut out, &Mute, &words, counted.plan().unwrap()).unwrap();
         let told = String::from_utf8(out).unwrap();
         let last = told.lines().last().unwrap();
         assert!(
@@ -156,9 +212,9 @@ mod tests {
     #[test]
     fn a_number_beyond_the_bounds_is_asked_again_with_them() {
         let mut out = Vec::new();
-        // 1500 scallops, one alone, more than a number holds, bytes that are no text; then 7, 4 and 12
+        // 1500 scallops, one alone, more than a number holds, bytes that are no text; then 7, 1, 4 and 12
         // cords side by side.
-        let lines = b"1500\n1\n99999\n\xff\n7\n4\n12\nq\n";
+        let lines = b"1500\n1\n99999\n\xff\n7\n1\n4\n12\nq\n";
         count(&lines[..], &mut out, &Mute, &Words::english()).unwrap();
         let told = String::from_utf8(out).unwrap();
         assert!(
@@ -166,8 +222,30 @@ mod tests {
             "{told}"
         );
         assert_eq!(told.matches("cannot be").count(), 4, "{told}");
-        assert_eq!(told.matches("How many scallops").count(), 5, "{told}");
+        assert_eq!(told.matches("How many scallops has").count(), 5, "{told}");
         assert_eq!(told.matches("How many cords lie").count(), 2, "{told}");
+    }
+
+    #[test]
+    fn an_interwoven_knot_is_counted_by_lines_and_goes_into_a_document() {
+        // Four scallops in two rows, the first cord landing innermost; it crosses four times, single: over,
+        // under, under, over; then one crossing higher up, over; two colours.
+        let lines = "4\n2\n2\n4\n1\n\nb\nb\n\n\n2\n\n";
+        let mut out = Vec::new();
+        let counted = count(lines.as_bytes(), &mut out, &Mute, &Words::english());
+        let counted = counted.unwrap();
+        let told = String::from_utf8(out).unwrap();
+        let counted = counted.unwrap_or_else(|| panic!("{told}"));
+        let form = serde_json::to_value(form(&counted).unwrap()).unwrap();
+        assert_eq!(form["nested"], 2, "{told}");
+        assert_eq!(form["lands"], 2, "{told}");
+        assert_eq!(form["leads"], 3, "{told}");
+        assert_eq!(form["weave"], "2", "{told}");
+        assert_eq!(form["strands"], 2);
+        assert_eq!(
+            (&form["colours"], &form["cords"]),
+            (&2.into(), &"strands".into())
+        );
     }
 
     #[test]
@@ -175,6 +253,6 @@ mod tests {
         let mut out = Vec::new();
         count("x\nq\n7\n".as_bytes(), &mut out, &Mute, &Words::english()).unwrap();
         let told = String::from_utf8(out).unwrap();
-        assert_eq!(told.matches("How many scallops").count(), 2, "{told}");
+        assert_eq!(told.matches("How many scallops has").count(), 2, "{told}");
     }
 }

@@ -14,7 +14,7 @@ use super::setup_options::{PriceOptions, ledger, presets_failed};
 use crate::bench::Prices;
 use crate::files::{self, FileError, LARGEST_DOCUMENT};
 use crate::guide::{Order, OrderAnswer, Presets};
-use crate::session::tied;
+use crate::session::{answer_order, tied};
 use crate::shelf::{
     DocumentError, KeptOrder, OrderId, Orders, PresetsFile, Shelf, ShelfError, ShelfReading, Tie,
     read_order_said,
@@ -137,10 +137,8 @@ pub(super) fn answer(
     } else {
         Presets::default()
     };
-    let ledger = ledger(words)?;
-    let read = order.read(&presets, |cord, kind| ledger.correction(cord, kind));
-    let read = read.map_err(|error| Complaint::input(words.order_error(&error)))?;
-    Ok(OrderAnswer::of(read, ledger.pace(), prices))
+    let answer = answer_order(order, &presets, &ledger(words)?, prices);
+    answer.map_err(|error| Complaint::input(words.order_error(&error)))
 }
 
 /// The order that is kept by this name.

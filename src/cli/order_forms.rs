@@ -70,6 +70,7 @@ struct PieceForm<'a> {
     weave: String,
     width_mm: f64,
     cord_mm: f64,
+    cords: u16,
     minutes: f64,
 }
 
@@ -158,6 +159,7 @@ impl<'a> PieceForm<'a> {
             weave: knot.weave().to_string(),
             width_mm: rounded(answer.width.get(), 3),
             cord_mm: rounded(answer.cord, 1),
+            cords: answer.cords,
             minutes: rounded(answer.minutes, 1),
         }
     }

@@ -3,13 +3,17 @@
 use super::Plan;
 
 /// What the colours of a knot say of its cords.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, strum::IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
 pub enum ColoursFound {
     /// One cord makes all of it, in one colour.
+    #[strum(serialize = "cord")]
     OneCord,
     /// One strand, of which passes have cords of their own.
+    #[strum(serialize = "passes")]
     CordsByPass,
     /// Several strands; each has a cord, or more.
+    #[strum(serialize = "strands")]
     CordsByStrand,
     /// Fewer colours than strands: some cords look alike.
     Alike,
@@ -41,6 +45,11 @@ impl ColoursFound {
             0 | 1 => Self::OneCord,
             _ => Self::CordsByPass,
         }
+    }
+
+    /// Its name in documents and among the messages.
+    pub fn name(self) -> &'static str {
+        self.into()
     }
 
     /// Whether a knot can have them.

@@ -89,19 +89,23 @@ impl CordHistory {
         measure: CordMeasure,
         passes: std::ops::RangeInclusive<u16>,
     ) -> Self {
-        let strand = measure.at.strand;
+        self = self.unmeasured(measure.at.strand, passes);
+        self.measures.push(measure);
+        self
+    }
+
+    /// Without what was measured of the cord of this strand in these passes.
+    #[must_use]
+    pub(super) fn unmeasured(mut self, strand: u16, passes: std::ops::RangeInclusive<u16>) -> Self {
         self.measures
             .retain(|other| other.at.strand != strand || !passes.contains(&other.at.pass));
-        self.measures.push(measure);
         self
     }
 
     /// With a join more. What was measured of the cord before it tells nothing of the new one.
     #[must_use]
     pub(super) fn joined(mut self, join: Join, passes: std::ops::RangeInclusive<u16>) -> Self {
-        let strand = join.at.strand;
-        self.measures
-            .retain(|other| other.at.strand != strand || !passes.contains(&other.at.pass));
+        self = self.unmeasured(join.at.strand, passes);
         self.joins.push(join);
         self
     }

@@ -1,10 +1,10 @@
 //! The question of fit, read from what the tyer said.
 
-use super::{Presets, Setup, SetupError, SetupField, SetupForm};
+use super::{Plan, Presets, Setup, SetupError, SetupField, SetupForm};
 use crate::bench::{
     Cord, Correction, Corrections, Counts, Finish, FitAnswer, FitFilter, FitWish, LeastCover,
-    Millimetres, Misfit, Object, RigCaution, Tube, TyingPace, WeaveChoice, WidthRange, fit,
-    why_nothing_fits,
+    Millimetres, Misfit, Object, OneKnot, RigCaution, Tube, TyingPace, WeaveChoice, WidthRange,
+    fit, why_nothing_fits,
 };
 
 /// The question which knots cover an object: everything it needs, read and checked.
@@ -45,6 +45,8 @@ pub struct FitQuestion {
     pub interwoven_corrections: Corrections,
     /// The tyer's own pace, when it is known.
     pub own_pace: Option<TyingPace>,
+    /// The one knot that is asked about; none for all of them.
+    pub only: Option<OneKnot>,
 }
 
 impl FitQuestion {
@@ -59,7 +61,41 @@ impl FitQuestion {
             corrections: self.corrections,
             interwoven_corrections: self.interwoven_corrections,
             pace: self.own_pace.unwrap_or(TyingPace::USUAL),
+            only: self.only,
             ..FitWish::new(self.object, self.cord.diameter)
+        }
+    }
+
+    /// The same question about this knot alone, however long it comes out.
+    ///
+    /// # Examples
+    /// ```
+    /// use marlinspeak::guide::{Plan, Presets, SetupField, SetupForm};
+    ///
+    /// let form = SetupForm::from_iter([
+    ///     (SetupField::Object, "30"),
+    ///     (SetupField::Cover, "36"),
+    ///     (SetupField::Cord, "4"),
+    /// ]);
+    /// let plan = Plan::read("5", "7", "2", "oouu")?;
+    /// let answers = form.question(&Presets::default())?.about(&plan).answers();
+    /// assert_eq!((answers.len(), answers[0].counts.leads()), (1, 5));
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn about(self, plan: &Plan) -> Self {
+        let laying = plan.laying();
+        Self {
+            filter: FitFilter {
+                nested: Some(plan.knot().nested()),
+                ..FitFilter::default()
+            },
+            only: Some(OneKnot {
+                counts: laying.into(),
+                tucks: laying.tucks(),
+                other_tucks: laying.with_twin().tucks(),
+            }),
+            ..self
         }
     }
 
@@ -130,6 +166,7 @@ impl SetupForm {
             corrections: Corrections::default(),
             interwoven_corrections: Corrections::default(),
             own_pace: None,
+            only: None,
         })
     }
 

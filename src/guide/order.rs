@@ -129,6 +129,18 @@ impl Order {
         above.or_else(unused).unwrap_or(u16::MAX)
     }
 
+    /// Whether nothing at all was said of it.
+    pub fn is_blank(&self) -> bool {
+        let said = [
+            &self.name,
+            &self.note,
+            &self.stick,
+            &self.waste,
+            &self.spool,
+        ];
+        self.pieces.is_empty() && said.into_iter().all(|text| text.trim().is_empty())
+    }
+
     /// How many knots it has in all, as far as the counts can be read.
     pub fn count(&self) -> u32 {
         let counts = self.pieces.iter().map(|piece| {
@@ -175,9 +187,9 @@ impl Order {
         };
         let stick = length(OrderLength::Stick, &self.stick).map_err(of_all)?;
         let spool = length(OrderLength::Spool, &self.spool).map_err(of_all)?;
-        let pieces = self.pieces.iter().enumerate().map(|(index, piece)| {
+        let pieces = self.pieces.iter().map(|piece| {
             piece.read(presets, &correct).map_err(|what| OrderError {
-                piece: Some((index + 1, piece.text(PieceField::Name).to_owned())),
+                piece: Some((piece.number, piece.text(PieceField::Name).to_owned())),
                 what,
             })
         });

@@ -35,8 +35,10 @@ pub struct PieceAnswer {
     pub piece: PieceRead,
     /// Finished width of one.
     pub width: Millimetres,
-    /// Cord to cut for one, in millimetres.
+    /// Cord to cut for one, in millimetres, all its cords together.
     pub cord: f64,
+    /// How many cords that is.
+    pub cords: u16,
     /// Minutes for one.
     pub minutes: f64,
 }
@@ -116,6 +118,7 @@ impl OrderAnswer {
             pieces.push(PieceAnswer {
                 width: rig.shape.width,
                 cord: rigging.to_cut(),
+                cords: rigging.items().iter().map(cords_of).sum(),
                 minutes: Labour::of(&piece.plan, own_pace, Prices::default()).minutes,
                 piece,
             });
@@ -159,5 +162,13 @@ impl OrderAnswer {
     pub fn count(&self) -> u32 {
         let counts = self.pieces.iter().map(|one| u32::from(one.piece.count));
         counts.sum()
+    }
+}
+
+/// How many pieces of cord a thing of the bag is.
+const fn cords_of(item: &KitItem) -> u16 {
+    match item {
+        KitItem::Cord { pieces, .. } => *pieces,
+        _ => 0,
     }
 }

@@ -2,9 +2,9 @@
 
 use thiserror::Error;
 
-use super::{CordsError, PieceField, SetupError};
+use super::{CordsError, OrderEntry, OrderField, PieceField, SetupError, SetupField};
 use crate::bench::{BenchError, LengthError, RigError};
-use crate::knot::KnotError;
+use crate::knot::{KnotError, Quantity};
 
 /// A length of an order.
 ///
@@ -40,11 +40,66 @@ pub enum OrderLength {
 #[derive(Clone, Debug, PartialEq, Error)]
 #[error("piece {piece:?}: {what}")]
 pub struct OrderError {
-    /// The piece it is about, counted from 1, and what that is called.
-    pub piece: Option<(usize, String)>,
+    /// The number of the piece it is about, and what that is called.
+    pub piece: Option<(u16, String)>,
     /// What is wrong.
     #[source]
     pub what: OrderFault,
+}
+
+impl OrderError {
+    /// The field in which it is put right; none where a piece more or less is what it takes.
+    ///
+    /// # Examples
+    /// ```
+    /// use marlinspeak::bench::Correction;
+    /// use marlinspeak::guide::{Order, OrderEntry, PieceField, Presets};
+    ///
+    /// let mut order = Order::default();
+    /// order.add().say(PieceField::Count, "a dozen");
+    /// let error = order.read(&Presets::default(), |_, _| Correction::default()).unwrap_err();
+    /// assert_eq!(error.entry(), Some(OrderEntry::Piece(1, PieceField::Count)));
+    /// ```
+    pub fn entry(&self) -> Option<OrderEntry> {
+        let field = match &self.what {
+            OrderFault::NoPieces | OrderFault::TooManyPieces { .. } => return None,
+            OrderFault::Length { of, .. } => match of {
+                OrderLength::Gap => PieceField::Gap,
+                OrderLength::Stick => return Some(OrderEntry::Of(OrderField::Stick)),
+                OrderLength::Spool => return Some(OrderEntry::Of(OrderField::Spool)),
+            },
+            OrderFault::Bench(_) => return Some(OrderEntry::Of(OrderField::Waste)),
+            OrderFault::Count { .. } => PieceField::Count,
+            OrderFault::Choice { field, .. } => *field,
+            OrderFault::CordNames { .. } | OrderFault::Cords(_) => PieceField::Cords,
+            OrderFault::Knot(error) => counted(error),
+            OrderFault::Setup(error) => PieceField::Setup(error.field()),
+            OrderFault::Rig(_) => PieceField::Setup(SetupField::Tube),
+        };
+        let (number, _) = self.piece.as_ref()?;
+        Some(OrderEntry::Piece(*number, field))
+    }
+}
+
+/// The count or the weave of which no knot can be made.
+const fn counted(error: &KnotError) -> PieceField {
+    match error {
+        KnotError::NotANumber { quantity, .. } | KnotError::OutOfRange { quantity, .. } => {
+            match quantity {
+                Quantity::Leads => PieceField::Leads,
+                Quantity::Bights => PieceField::Bights,
+                Quantity::Passes => PieceField::Passes,
+                Quantity::Nested => PieceField::Nested,
+                Quantity::Lands => PieceField::Lands,
+            }
+        }
+        KnotError::LandsBeyond { .. } => PieceField::Lands,
+        KnotError::NoLeadsLeft { .. } => PieceField::Leads,
+        KnotError::WeaveUnreadable { .. }
+        | KnotError::RunTooLong { .. }
+        | KnotError::CodeLength { .. }
+        | KnotError::WeaveNested { .. } => PieceField::Weave,
+    }
 }
 
 /// What is wrong with an order or a piece of it.

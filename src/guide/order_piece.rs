@@ -7,7 +7,7 @@ use strum::VariantNames as _;
 use super::order_error::{OrderFault, OrderLength};
 use super::order_field::PieceField;
 use super::{Plan, Presets, SetupError, SetupField, SetupForm};
-use crate::bench::{Cord, Correction, Counts, LengthError, Millimetres, TieKind};
+use crate::bench::{Cord, Correction, Counts, LONGEST_SPOOL, LengthError, Millimetres, TieKind};
 use crate::knot::{Hand, LayingOrder, Side};
 
 /// A piece of an order, as it was said; a blank text says nothing.
@@ -200,7 +200,13 @@ impl OrderPiece {
 /// A length of an order.
 pub(super) fn length(of: OrderLength, text: &str) -> Result<Option<Millimetres>, OrderFault> {
     let said = Some(text.trim()).filter(|text| !text.is_empty());
-    let read = said.map(Millimetres::parse).transpose();
+    let most = match of {
+        OrderLength::Spool => LONGEST_SPOOL,
+        OrderLength::Gap | OrderLength::Stick => Millimetres::MOST,
+    };
+    let read = said
+        .map(|text| Millimetres::parse_up_to(text, most))
+        .transpose();
     read.map_err(|error| OrderFault::Length { of, error })
 }
 

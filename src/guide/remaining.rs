@@ -203,6 +203,15 @@ impl Script {
         Some(history.measured(measure, cord.run.first..=cord.run.last))
     }
 
+    /// What was measured of the cord in hand says nothing any more. Nothing comes of it when everything
+    /// is laid.
+    pub fn unmeasured(&self, place: Place) -> Option<CordHistory> {
+        let next = self.plan.laying().nth_leg(self.progress(place).laid)?;
+        let run = self.cord_at(place, next)?.run;
+        let history = self.plan.cord_history().clone();
+        Some(history.unmeasured(next.strand, run.first..=run.last))
+    }
+
     fn cord_at(&self, place: Place, next: PassLeg) -> Option<CordInHand> {
         let run = self.plan.run_of(next)?;
         let is_begun = next.pass > run.first || next.leg > 1 || matches!(place, Place::Lay { .. });

@@ -45,6 +45,8 @@ impl Default for Bindings {
             ("p", Intent::Pause),
             ("MediaPlayPause", Intent::Pause),
             ("w", Intent::Wrong),
+            ("c", Intent::Cord),
+            ("j", Intent::Join),
             ("Escape", Intent::Leave),
         ];
         // The controller numbers of MIDI 1.0 for the damper, sostenuto and soft pedals.

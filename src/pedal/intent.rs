@@ -24,6 +24,10 @@ pub enum Intent {
     Pause,
     /// Something is wrong with the work, or with the count.
     Wrong,
+    /// Say whether the cord will do, or measure it.
+    Cord,
+    /// A new cord takes the place of the one in hand.
+    Join,
     /// Leave this screen, for the one before it.
     Leave,
 }

@@ -24,7 +24,7 @@ pub enum Binding {
 }
 
 /// What can be bound. Leaving a screen keeps its key, so that there is always a way out.
-const ASKED_FOR: [Intent; 8] = [
+const ASKED_FOR: [Intent; 10] = [
     Intent::Next,
     Intent::Back,
     Intent::Again,
@@ -33,6 +33,8 @@ const ASKED_FOR: [Intent; 8] = [
     Intent::Faster,
     Intent::Pause,
     Intent::Wrong,
+    Intent::Cord,
+    Intent::Join,
 ];
 
 impl KeyBinder {
@@ -124,9 +126,9 @@ mod tests {
 
     #[test]
     fn all_that_is_asked_for_can_be_bound() {
-        let binder = pressed(&["1", "2", "3", "4", "5", "6", "7", "8"]);
+        let binder = pressed(&["1", "2", "3", "4", "5", "6", "7", "8", "9", "0"]);
         assert_eq!(binder.asks_for(), None);
-        assert_eq!(binder.bound().len(), 8);
+        assert_eq!(binder.bound().len(), 10);
     }
 
     #[test]

@@ -1,8 +1,10 @@
 //! Several of the same: which piece a tie is, how long the pieces took, and which comes next.
 
 use crate::bench::{BatchPace, PieceTime};
-use crate::guide::{AtOnce, PieceRead, Script};
-use crate::shelf::{Batch, Ledger, OrderId, Shelved, Tie, TieId, TieStatus, WorkTime};
+use crate::guide::{AtOnce, OrderAnswer, PieceAnswer, PieceRead, Script};
+use crate::shelf::{
+    Batch, KeptOrder, Ledger, OfOrder, OrderId, Shelved, Tie, TieId, TieStatus, WorkTime,
+};
 
 /// How long the finished pieces of a batch took, but for one of them. What the tyer logged comes
 /// before what was measured; a piece that was pressed through and not tied does not count.
@@ -84,6 +86,19 @@ fn pieces_of<'a>(
         batch.is_some_and(|batch| batch.series() == series)
             && tie.plan.laying() == piece.plan.laying()
     })
+}
+
+/// The first piece of which some are still to be tied, or the last one when all are. None where there
+/// are no pieces. `tied` says how many of each are, in the same order.
+///
+/// ```
+/// // An order without pieces has none to tie.
+/// assert!(marlinspeak::session::unfinished_piece(&[], &[]).is_none());
+/// ```
+pub fn unfinished_piece<'a>(pieces: &'a [PieceAnswer], tied: &[u16]) -> Option<&'a PieceAnswer> {
+    let mut each = pieces.iter().zip(tied);
+    let unfinished = each.find(|(one, tied)| **tied < one.piece.count);
+    unfinished.map(|(one, _)| one).or(pieces.last())
 }
 
 /// What comes next of a piece of an order.
@@ -174,4 +189,32 @@ pub fn next_of_order(ties: &[Tie], order: &OrderId, piece: &PieceRead) -> NextOf
     batch.tube_stands = stands;
     tie.batch = Some(batch);
     NextOfOrder::Begin(Box::new(tie))
+}
+
+/// What comes next of the piece of this number of a kept order, which knows from then on where in the
+/// order it is. None when the order has no such piece.
+pub fn next_knot(
+    ties: &[Tie],
+    kept: &KeptOrder,
+    answer: &OrderAnswer,
+    number: u16,
+) -> Option<NextOfOrder> {
+    let mut pieces = answer.pieces.iter().map(|one| &one.piece);
+    let at = pieces.position(|piece| piece.number == number)?;
+    let knots = |pieces: &[PieceAnswer]| {
+        let counts = pieces.iter().map(|one| u32::from(one.piece.count));
+        u16::try_from(counts.sum::<u32>()).unwrap_or(u16::MAX)
+    };
+    let mut next = next_of_order(ties, &kept.id, &answer.pieces[at].piece);
+    if let NextOfOrder::Begin(tie) = &mut next
+        && let Some(batch) = &mut tie.batch
+    {
+        batch.order = Some(OfOrder {
+            name: kept.order.name.clone(),
+            before: knots(&answer.pieces[..at]),
+            knots: knots(&answer.pieces),
+            on_stick: answer.stick.is_some(),
+        });
+    }
+    Some(next)
 }

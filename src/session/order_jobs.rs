@@ -1,83 +1,14 @@
 //! What is done with orders on the disk. Nothing here is for a thread that somebody waits for.
 
-use super::batch::{NextOfOrder, next_of_order, tied};
+use super::batch::{next_knot, tied, unfinished_piece};
+use super::order_change::{OrderChange, OrderOutcome};
 use crate::bench::Prices;
 use crate::files::Gathering;
-use crate::guide::{Order, OrderAnswer, OrderError, OrderField, OrderPiece, PieceField, Presets};
+use crate::guide::{Order, OrderAnswer, OrderError, Presets};
 use crate::shelf::{
-    KeptOrder, OrderId, Orders, PresetsFile, Shelf, ShelfError, ShelfReading, ShelfTrouble, Tie,
+    KeptOrder, Ledger, OrderId, Orders, PresetsFile, Shelf, ShelfError, ShelfReading, ShelfTrouble,
+    Tie,
 };
-
-/// A change to an order.
-///
-/// ```
-/// use marlinspeak::bench::Prices;
-/// use marlinspeak::guide::OrderField;
-/// use marlinspeak::session::{OrderChange, OrderJob, OrderOutcome, do_order_job};
-/// use marlinspeak::shelf::Shelf;
-///
-/// let folder = tempfile::tempdir().unwrap();
-/// let shelf = Shelf::open(folder.path().join("ties")).unwrap();
-/// let done = |job| do_order_job(&shelf, Prices::default(), job).untroubled().unwrap();
-/// let open = done(OrderJob::New).stock.unwrap().open.unwrap();
-/// let name = OrderChange::Field(OrderField::Name, "the club".to_owned());
-/// let report = done(OrderJob::Change(open.kept.id, name));
-/// assert!(matches!(report.outcome, Ok(OrderOutcome::Looked)));
-/// let stock = report.stock.unwrap();
-/// assert_eq!(stock.orders[0].order.name, "the club");
-/// ```
-#[derive(Clone, Debug)]
-pub enum OrderChange {
-    /// A field of the order is said anew.
-    Field(OrderField, String),
-    /// A field of a piece is said anew.
-    PieceField(u16, PieceField, String),
-    /// Another piece, like the last one but for its name.
-    AddPiece,
-    /// A piece goes.
-    RemovePiece(u16),
-    /// One that went comes back.
-    PutBack(OrderPiece),
-}
-
-impl OrderChange {
-    /// Makes it, and gives what that comes to.
-    fn make(self, id: &OrderId, order: &mut Order) -> OrderOutcome {
-        match self {
-            Self::Field(OrderField::Name, text) => order.name = text,
-            Self::Field(OrderField::Stick, text) => order.stick = text,
-            Self::Field(OrderField::Spool, text) => order.spool = text,
-            Self::Field(OrderField::Waste, text) => order.waste = text,
-            Self::PieceField(number, field, text) => match order.piece_mut(number) {
-                Some(piece) => piece.say(field, text),
-                None => return OrderOutcome::NoPiece,
-            },
-            Self::AddPiece => {
-                let like = order.pieces.last().cloned();
-                let piece = order.add();
-                // Cord, tube and object are mostly those of the piece before.
-                for (field, text) in like.iter().flat_map(OrderPiece::said) {
-                    if matches!(field, PieceField::Setup(_)) {
-                        piece.say(field, text);
-                    }
-                }
-                return OrderOutcome::Added(piece.number);
-            }
-            Self::RemovePiece(number) => {
-                let mut pieces = order.pieces.iter();
-                return match pieces.position(|piece| piece.number == number) {
-                    Some(at) => OrderOutcome::Removed(id.clone(), order.pieces.remove(at)),
-                    None => OrderOutcome::NoPiece,
-                };
-            }
-            Self::PutBack(piece) => {
-                order.put_back(piece);
-                return OrderOutcome::PutBack;
-            }
-        }
-        OrderOutcome::Looked
-    }
-}
 
 /// Something to be done.
 ///
@@ -101,8 +32,10 @@ impl OrderChange {
 pub enum OrderJob {
     /// Look them through, and one of them closely.
     Look(Option<OrderId>),
-    /// Keep a new one, with nothing said of it.
+    /// Keep a new one, with nothing said of it; or open one of which nothing was ever said.
     New,
+    /// Look all through, and drop this one if nothing was said of it.
+    Close(OrderId),
     /// Change one.
     Change(OrderId, OrderChange),
     /// Delete one.
@@ -111,44 +44,6 @@ pub enum OrderJob {
     Undo(OrderId),
     /// Find the next knot of a piece.
     Next(OrderId, u16),
-}
-
-/// What came of it.
-///
-/// ```
-/// use marlinspeak::bench::Prices;
-/// use marlinspeak::guide::OrderField;
-/// use marlinspeak::session::{OrderChange, OrderJob, OrderOutcome, do_order_job};
-/// use marlinspeak::shelf::Shelf;
-///
-/// let folder = tempfile::tempdir().unwrap();
-/// let shelf = Shelf::open(folder.path().join("ties")).unwrap();
-/// let done = |job| do_order_job(&shelf, Prices::default(), job).untroubled().unwrap();
-/// let open = done(OrderJob::New).stock.unwrap().open.unwrap();
-/// let name = OrderChange::Field(OrderField::Name, "the club".to_owned());
-/// let report = done(OrderJob::Change(open.kept.id, name));
-/// assert!(matches!(report.outcome, Ok(OrderOutcome::Looked)));
-/// let stock = report.stock.unwrap();
-/// assert!(stock.open.is_some());
-/// ```
-#[derive(Debug)]
-pub enum OrderOutcome {
-    /// All were looked through, or one was changed.
-    Looked,
-    /// A piece of this number is new.
-    Added(u16),
-    /// A piece has gone from an order.
-    Removed(OrderId, OrderPiece),
-    /// A piece that had gone is back.
-    PutBack,
-    /// The piece that was meant has gone meanwhile, and nothing was changed.
-    NoPiece,
-    /// It is deleted.
-    Deleted(OrderId),
-    /// It is back.
-    Undone,
-    /// The next knot of a piece; none while the order cannot be tied.
-    Next(Option<NextOfOrder>),
 }
 
 /// An order that is looked at closely.
@@ -178,6 +73,17 @@ pub struct OpenOrder {
     pub answer: Result<OrderAnswer, OrderError>,
     /// How many of each piece are tied, by the order of the answer.
     pub tied: Vec<u16>,
+}
+
+impl OpenOrder {
+    /// The piece that is tied next; where nobody can tell what the order comes to, the first. None of
+    /// an order without pieces.
+    pub(super) fn next_piece(&self) -> Option<u16> {
+        let first = self.kept.order.pieces.first().map(|piece| piece.number);
+        let answer = self.answer.as_ref().ok();
+        let next = answer.and_then(|answer| unfinished_piece(&answer.pieces, &self.tied));
+        next.map(|one| one.piece.number).or(first)
+    }
 }
 
 /// All that is shown of orders.
@@ -258,7 +164,7 @@ pub fn do_order_job(shelf: &Shelf, prices: Prices, job: OrderJob) -> ShelfReadin
         let mut open = match &job {
             OrderJob::Look(id) => id.clone(),
             OrderJob::Change(id, _) | OrderJob::Next(id, _) => Some(id.clone()),
-            OrderJob::New | OrderJob::Delete(_) | OrderJob::Undo(_) => None,
+            OrderJob::New | OrderJob::Close(_) | OrderJob::Delete(_) | OrderJob::Undo(_) => None,
         };
         let change = match &job {
             OrderJob::Change(_, change) => Some(change.clone()),
@@ -283,7 +189,27 @@ fn outcome(
     Ok(match job {
         OrderJob::Look(_) => OrderOutcome::Looked,
         OrderJob::New => {
-            *open = Some(orders.keep(Order::default())?.id);
+            // One is left over where the window was closed on it.
+            let all = orders.list()?.hand_on(gathering);
+            let blank = all.into_iter().find(|kept| kept.order.is_blank());
+            let kept = match blank {
+                Some(kept) => kept,
+                None => orders.keep(Order::default())?,
+            };
+            *open = Some(kept.id);
+            OrderOutcome::Looked
+        }
+        OrderJob::Close(id) => {
+            match orders.look(&id) {
+                Ok(looked) => {
+                    if looked.hand_on(gathering).order.is_blank() {
+                        orders.delete(&id)?;
+                    }
+                }
+                // It has gone meanwhile.
+                Err(ShelfError::NoSuchOrder { .. }) => {}
+                Err(error) => return Err(error),
+            }
             OrderOutcome::Looked
         }
         OrderJob::Change(id, change) => {
@@ -307,11 +233,9 @@ fn outcome(
             }
             let answer = answer(shelf, &kept.order, Prices::default(), gathering)?;
             let ties = shelf.list()?.hand_on(gathering);
-            let next = answer.ok().and_then(|answer| {
-                let mut pieces = answer.pieces.iter();
-                let piece = pieces.find(|one| one.piece.number == number)?;
-                Some(next_of_order(&ties, &id, &piece.piece))
-            });
+            let next = answer
+                .ok()
+                .and_then(|answer| next_knot(&ties, &kept, &answer, number));
             OrderOutcome::Next(next)
         }
     })
@@ -330,8 +254,33 @@ fn answer(
         Presets::default()
     };
     let ledger = shelf.ledger()?.hand_on(gathering);
-    let read = order.read(&presets, |cord, kind| ledger.correction(cord, kind));
-    Ok(read.map(|read| OrderAnswer::of(read, ledger.pace(), prices)))
+    Ok(answer_order(order, &presets, &ledger, prices))
+}
+
+/// What an order comes to with what is kept by name and what the log has learnt.
+///
+/// # Errors
+/// An [`OrderError`]: the first thing that cannot be used.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::Prices;
+/// use marlinspeak::guide::{Order, OrderFault, Presets};
+/// use marlinspeak::session::answer_order;
+/// use marlinspeak::shelf::Ledger;
+///
+/// let nothing = (Presets::default(), Ledger::default());
+/// let error = answer_order(&Order::default(), &nothing.0, &nothing.1, Prices::default());
+/// assert_eq!(error.unwrap_err().what, OrderFault::NoPieces);
+/// ```
+pub fn answer_order(
+    order: &Order,
+    presets: &Presets,
+    ledger: &Ledger,
+    prices: Prices,
+) -> Result<OrderAnswer, OrderError> {
+    let read = order.read(presets, |cord, kind| ledger.correction(cord, kind))?;
+    Ok(OrderAnswer::of(read, ledger.pace(), prices))
 }
 
 fn stock(
@@ -348,14 +297,12 @@ fn stock(
         Some(kept) => {
             let answer = answer(shelf, &kept.order, prices, gathering)?;
             let ties: Vec<Tie> = shelf.list()?.hand_on(gathering);
-            let tied = answer.iter().flat_map(|answer| &answer.pieces);
-            let tied = tied.map(|one| tied_of(&ties, &kept.id, one)).collect();
+            let pieces = answer.iter().flat_map(|answer| &answer.pieces);
+            let tied = pieces
+                .map(|one| tied(&ties, &kept.id, &one.piece))
+                .collect();
             Some(OpenOrder { kept, answer, tied })
         }
     };
     Ok(OrderStock { orders: all, open })
-}
-
-fn tied_of(ties: &[Tie], id: &OrderId, one: &crate::guide::PieceAnswer) -> u16 {
-    tied(ties, id, &one.piece)
 }

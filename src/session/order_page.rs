@@ -1,10 +1,12 @@
 //! What stands on a page of the book of orders, line by line.
 
 use super::order_jobs::{OpenOrder, OrderStock};
-use crate::guide::{OrderEntry, OrderField, OrderPiece, PieceField, SetupField};
+use crate::guide::{
+    OrderEntry, OrderError, OrderFault, OrderField, OrderPiece, PieceField, SetupField,
+};
 use crate::words::{Sentence, Words};
 
-/// A line of the page.
+/// What a line of the page is, and so what a press of next does there.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Row {
     /// An order, by its place.
@@ -13,8 +15,51 @@ pub(super) enum Row {
     Entry(OrderEntry),
     /// A piece, by its number.
     Piece(u16),
-    /// A line of what the order comes to, by its place.
-    Told(usize),
+    /// What is wrong, and the field where that is put right.
+    Mend(OrderEntry),
+    /// What is wrong with a piece, in a field that its page does not have.
+    MendPiece(u16),
+    /// That there is no piece yet.
+    NoPieces,
+    /// The name of what follows.
+    Heading,
+    /// A line of what the order comes to.
+    Fact,
+}
+
+/// A line of a page of the book of orders, as it is shown and said.
+///
+/// ```
+/// use marlinspeak::bench::Prices;
+/// use marlinspeak::session::{OrderBook, OrderJob, do_order_job};
+/// use marlinspeak::shelf::Shelf;
+/// use marlinspeak::words::Words;
+///
+/// let folder = tempfile::tempdir().unwrap();
+/// let shelf = Shelf::open(folder.path().join("ties")).unwrap();
+/// let (mut book, words) = (OrderBook::default(), Words::english());
+/// let new = do_order_job(&shelf, Prices::default(), OrderJob::New).untroubled().unwrap();
+/// book.take_in(new, &words).unwrap();
+/// assert_eq!(book.lines()[0].text.shown(), "Name of the order: not said");
+/// assert!(!book.lines()[0].is_fact());
+/// ```
+#[derive(Clone, Debug)]
+pub struct OrderLine {
+    /// What it says.
+    pub text: Sentence,
+    pub(super) row: Row,
+}
+
+impl OrderLine {
+    /// Whether there is nothing to open or to change in it.
+    pub const fn is_fact(&self) -> bool {
+        matches!(self.row, Row::Fact | Row::Heading)
+    }
+
+    /// Whether it names what follows.
+    pub const fn is_heading(&self) -> bool {
+        matches!(self.row, Row::Heading)
+    }
 }
 
 /// What is asked of a piece on its page; the rarer fields are said in the JSON form.
@@ -58,68 +103,46 @@ impl OrderPage<'_> {
     }
 
     /// Every line of the page.
-    pub fn lines(self, words: &Words) -> Vec<Sentence> {
-        let told = self.told(words);
-        self.numbered(told.len())
-            .into_iter()
-            .map(|row| self.line(row, &told, words))
-            .collect()
-    }
-
-    /// What the open order comes to, or why nobody can tell, a line each.
-    fn told(self, words: &Words) -> Vec<Sentence> {
+    pub fn lines(self, words: &Words) -> Vec<OrderLine> {
+        let line = |(row, text)| OrderLine { text, row };
+        let field = |entry| {
+            (
+                Row::Entry(entry),
+                words.order_entry(entry, &self.text_of(entry)),
+            )
+        };
         match (&self.stock.open, self.piece) {
-            (Some(open), None) => match &open.answer {
-                Ok(answer) => words.order_told(answer),
-                Err(error) => vec![words.order_error(error)],
-            },
-            // On the page of a piece only what is wrong with it.
-            (Some(open), Some(_)) => match &open.answer {
-                Ok(_) => Vec::new(),
-                Err(error) => vec![words.order_error(error)],
-            },
-            (None, _) => Vec::new(),
-        }
-    }
-
-    /// What every line of the page is.
-    pub fn rows(self, words: &Words) -> Vec<Row> {
-        self.numbered(self.told(words).len())
-    }
-
-    fn numbered(self, told: usize) -> Vec<Row> {
-        let told = (0..told).map(Row::Told);
-        match (&self.stock.open, self.piece) {
-            (None, _) => (0..self.stock.orders.len()).map(Row::Order).collect(),
+            (None, _) => {
+                let orders = self.stock.orders.iter().enumerate();
+                let orders = orders.map(|(at, kept)| {
+                    let heading = words.order_heading(&kept.order.name, kept.order.count());
+                    line((Row::Order(at), heading))
+                });
+                orders.collect()
+            }
             (Some(open), None) => {
-                let field = |field| Row::Entry(OrderEntry::Of(field));
                 let pieces = open.kept.order.pieces.iter();
-                [field(OrderField::Name)]
-                    .into_iter()
-                    .chain(pieces.map(|piece| Row::Piece(piece.number)))
-                    .chain([OrderField::Stick, OrderField::Spool, OrderField::Waste].map(field))
-                    .chain(told)
+                let pieces = pieces.map(|piece| {
+                    (
+                        Row::Piece(piece.number),
+                        self.piece_line(piece.number, words),
+                    )
+                });
+                let rest = [OrderField::Stick, OrderField::Spool, OrderField::Waste];
+                std::iter::once(field(OrderEntry::Of(OrderField::Name)))
+                    .chain(pieces)
+                    .chain(rest.map(OrderEntry::Of).map(field))
+                    .chain(told(open, words))
+                    .map(line)
                     .collect()
             }
-            (Some(_), Some(number)) => {
-                let entry = |field| Row::Entry(OrderEntry::Piece(number, field));
-                ASKED.into_iter().map(entry).chain(told).collect()
+            (Some(open), Some(number)) => {
+                let fields = ASKED.map(|asked| field(OrderEntry::Piece(number, asked)));
+                // On the page of a piece only what is wrong.
+                let wrong = open.answer.as_ref().err();
+                let wrong = wrong.map(|error| told_wrong(error, words));
+                fields.into_iter().chain(wrong).map(line).collect()
             }
-        }
-    }
-
-    fn line(self, row: Row, told: &[Sentence], words: &Words) -> Sentence {
-        match row {
-            Row::Order(at) => self
-                .stock
-                .orders
-                .get(at)
-                .map_or_else(Sentence::default, |kept| {
-                    words.order_heading(&kept.order.name, kept.order.count())
-                }),
-            Row::Entry(entry) => words.order_entry(entry, &self.text_of(entry)),
-            Row::Piece(number) => self.piece_line(number, words),
-            Row::Told(at) => told.get(at).cloned().unwrap_or_default(),
         }
     }
 
@@ -154,6 +177,41 @@ impl OrderPage<'_> {
                 piece(open, number).map_or_else(String::new, |piece| piece.text(field).to_owned())
             }
         }
+    }
+}
+
+/// What the open order comes to, or why nobody can tell, a line each.
+fn told(open: &OpenOrder, words: &Words) -> Vec<(Row, Sentence)> {
+    match &open.answer {
+        Ok(answer) => {
+            let lines = words.order_told(answer).into_iter();
+            lines
+                .map(|(is_heading, text)| {
+                    let row = if is_heading { Row::Heading } else { Row::Fact };
+                    (row, text)
+                })
+                .collect()
+        }
+        Err(error) => vec![told_wrong(error, words)],
+    }
+}
+
+/// What is wrong with an order, and where it leads.
+fn told_wrong(error: &OrderError, words: &Words) -> (Row, Sentence) {
+    let row = match (&error.what, error.entry()) {
+        (OrderFault::NoPieces, _) => Row::NoPieces,
+        (_, Some(entry)) if is_asked(entry) => Row::Mend(entry),
+        (_, Some(OrderEntry::Piece(number, _))) => Row::MendPiece(number),
+        _ => Row::Fact,
+    };
+    (row, words.order_error(error))
+}
+
+/// Whether a field stands on a page.
+fn is_asked(entry: OrderEntry) -> bool {
+    match entry {
+        OrderEntry::Of(_) => true,
+        OrderEntry::Piece(_, field) => ASKED.contains(&field),
     }
 }
 

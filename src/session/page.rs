@@ -27,12 +27,17 @@ pub enum Keys {
     Steps,
     /// Something is wrong: take back, find the place, or leave all as it is.
     Wrong,
+    /// Something is wrong, and no leg lies that could be taken back: find the place, or leave all as
+    /// it is.
+    NothingToTakeBack,
     /// A leg is taken back: one more, or lay it again.
     TakingBack,
     /// The lost place is looked for: yes or no.
     Searching,
     /// A number is counted: one more, or that is it.
     Counting,
+    /// A number is typed: that is it, or its last digit goes.
+    Typing,
     /// The leg of a fault is known: take back, or name another place.
     FaultFound,
     /// A new cord is joined, step by step.

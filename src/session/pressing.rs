@@ -72,6 +72,7 @@ impl Session {
                 tie.moved_from(before, now);
                 let to = tie.walk.place();
                 let is_last = to == tie.walk.script().last();
+                let is_asked = intent == Intent::Next && tie.walk.ask_cord_end(&self.words);
                 let warning = tie.walk.cord_warning(&self.words);
                 let said = warning.map_or_else(Spoken::default, |warning| {
                     tie.walk.answer_with(warning.to_string());
@@ -88,7 +89,7 @@ impl Session {
                 let is_forward = intent == Intent::Next;
                 self.cue(cue_for(before, to, is_forward, is_last));
                 self.notices.screen_may_go_dark(None);
-                self.give_time(is_forward && !is_last, now);
+                self.give_time(is_forward && !is_last && !is_asked, now);
             }
             WalkAction::Again if intent == Intent::Next && tie.next_piece().is_some() => {
                 if let (true, Some(next)) = (tie.offers_next_piece, tie.next_piece()) {

@@ -68,6 +68,7 @@ impl TieInHand {
         let place = tie.place;
         let mut walk = Walk::new(script, place, words);
         walk.set_pace(pace);
+        walk.set_pieces(series.clone());
         if let Some(batch) = &tie.batch {
             let follows = batch.number() > 1;
             walk.among_pieces(follows, batch.has_next() && !looks_only);

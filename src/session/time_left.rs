@@ -1,7 +1,7 @@
 //! How far the job is, and how long the rest of it takes.
 
 use super::walk::Walk;
-use crate::bench::TyingPace;
+use crate::bench::{BatchPace, TyingPace};
 use crate::guide::{JobPart, LegsLaid};
 
 impl Walk {
@@ -15,11 +15,24 @@ impl Walk {
         self.script.job(self.place)
     }
 
-    /// Minutes that the rest of the job takes, at the tyer's pace when that is known, or else at a
-    /// usual one; none when nothing is left.
+    /// Knows how long the other pieces of the batch took.
+    pub(super) fn set_pieces(&mut self, times: BatchPace) {
+        self.piece_times = times;
+    }
+
+    /// Minutes that the rest of the job takes, as the other pieces of its batch took them, or at the
+    /// tyer's pace when that is known, or else at a usual one; none when nothing is left.
     pub fn time_left(&self) -> Option<f64> {
         let pace = self.pace.unwrap_or(TyingPace::USUAL);
-        (!self.is_done()).then(|| self.script.minutes_left(self.place, pace))
+        let minutes = self.script.minutes_left(self.place, pace);
+        (!self.is_done()).then(|| minutes * self.among_pieces_share(pace))
+    }
+
+    /// So many times as long as by the pace alone a piece of this batch takes.
+    fn among_pieces_share(&self, pace: TyingPace) -> f64 {
+        let all = self.script.minutes_left(self.script.first(), pace);
+        let piece = self.piece_times.next(self.script.plan().tube_stands);
+        piece.filter(|_| all > 0.0).map_or(1.0, |piece| piece / all)
     }
 
     /// Minutes until the last leg is laid at the tyer's pace, when that is known and a leg is left.
@@ -30,7 +43,8 @@ impl Walk {
         let of_all = self.script.plan().laying().tucks();
         let tucks = u64::from(of_all) * u64::from(left) / u64::from(legs);
         let tucks = u32::try_from(tucks).unwrap_or(of_all);
-        let minutes = self.pace?.laying_minutes(left, tucks);
+        let pace = self.pace?;
+        let minutes = pace.laying_minutes(left, tucks) * self.among_pieces_share(pace);
         #[expect(
             clippy::cast_possible_truncation,
             clippy::cast_sign_loss,

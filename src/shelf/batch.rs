@@ -14,6 +14,22 @@ pub struct Batch {
     pub of: Option<u16>,
     /// Whether the tube stands as the piece before left it, once the tyer has said so or not.
     pub tube_stands: Option<bool>,
+    /// The order that it is of, if it is of one.
+    pub order: Option<OfOrder>,
+}
+
+/// Where in an order the pieces of a batch are.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct OfOrder {
+    /// What the order is called; may be empty.
+    pub name: String,
+    /// Knots of the order that come before the first of the batch.
+    pub before: u16,
+    /// Knots of the order.
+    pub knots: u16,
+    /// Whether all of them sit on one stick.
+    #[serde(default)]
+    pub on_stick: bool,
 }
 
 impl Batch {
@@ -27,6 +43,7 @@ impl Batch {
             number: 1,
             of: Some(of.clamp(1, Self::MOST)),
             tube_stands: None,
+            order: None,
         }
     }
 
@@ -59,6 +76,7 @@ impl Batch {
                 number: 2,
                 of: None,
                 tube_stands: None,
+                order: None,
             },
         }
     }
@@ -83,6 +101,13 @@ impl Batch {
         }
     }
 
+    /// Which knot of its order it is, from 1; none when it is of no order, or one too many.
+    pub fn knot(&self) -> Option<u16> {
+        let order = self.order.as_ref().filter(|_| self.of.is_some())?;
+        let knot = order.before.saturating_add(self.number);
+        (knot <= order.knots).then_some(knot)
+    }
+
     /// Whether another piece is to follow.
     pub fn has_next(&self) -> bool {
         self.of.is_some_and(|of| self.number < of)
@@ -98,6 +123,8 @@ struct BatchSection {
     of: Option<u16>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     tube_stands: Option<bool>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    order: Option<OfOrder>,
 }
 
 impl From<Batch> for BatchSection {
@@ -107,6 +134,7 @@ impl From<Batch> for BatchSection {
             number: batch.number,
             of: batch.of,
             tube_stands: batch.tube_stands,
+            order: batch.order,
         }
     }
 }
@@ -128,6 +156,7 @@ impl TryFrom<BatchSection> for Batch {
             number: section.number,
             of: section.of,
             tube_stands: section.tube_stands,
+            order: section.order,
         })
     }
 }

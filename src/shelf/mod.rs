@@ -49,7 +49,7 @@ mod wild_measure;
 mod work_time;
 mod writing;
 
-pub use batch::Batch;
+pub use batch::{Batch, OfOrder};
 pub use bringing_in::{ImportOutcome, Imported};
 pub use changes::Deleted;
 pub use clock::now;

@@ -2,6 +2,7 @@
 
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
+use super::harmless::shown_name;
 use super::labour::work_time;
 use super::lengths::fine;
 use super::selectors::Selector;
@@ -70,13 +71,38 @@ impl Words {
         args.set("pieces", pace.pieces());
         args.set("next", time(next));
         args.set("more", batch.has_next().selector());
-        args.set("following", batch.number().saturating_add(1));
+        let here = if is_on_stick(batch) {
+            batch.knot()
+        } else {
+            None
+        };
+        args.set(
+            "following",
+            here.unwrap_or(batch.number()).saturating_add(1),
+        );
+        let knots = batch.order.as_ref().map(|order| order.knots);
+        args.set(
+            "rest",
+            (batch.knot() < knots && batch.knot().is_some()).selector(),
+        );
         self.sentence("batch-piece-done", &args)
     }
 }
 
+fn is_on_stick(batch: &Batch) -> bool {
+    let order = batch.order.as_ref();
+    order.is_some_and(|order| order.on_stick && order.knots > 1) && batch.knot().is_some()
+}
+
 fn piece_args(batch: &Batch) -> FluentArgs<'static> {
-    fluent_args! { "number" => batch.number(), "of" => batch.of.unwrap_or(0) }
+    let order = batch.order.as_ref();
+    let name = order.map_or("", |order| &order.name);
+    fluent_args! {
+        "number" => batch.number(), "of" => batch.of.unwrap_or(0),
+        "stick" => is_on_stick(batch).selector(), "knot" => batch.knot().unwrap_or(0),
+        "knots" => order.map_or(0, |order| order.knots),
+        "order" => shown_name(name), "named" => (!name.trim().is_empty()).selector(),
+    }
 }
 
 fn rig_args(rig: &Rig) -> FluentArgs<'static> {

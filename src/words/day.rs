@@ -63,6 +63,18 @@ impl Words {
         self.sentence("cord-not-through", &reach_args(reach))
     }
 
+    /// Asks whether the cord ends in this leg, as what was measured of it says.
+    pub fn say_cord_ends(&self) -> Spoken {
+        self.notice("cord-ends", &[]).into()
+    }
+
+    /// The same on the screen.
+    pub fn show_cord_ends(&self) -> Shown {
+        let line = self.plainly("cord-ends-line", &[]);
+        let asked = self.plainly("cord-ends", &[]);
+        self.aside("join-phase", line, vec![asked])
+    }
+
     /// What is measured so far, and how it goes on.
     pub fn say_measuring(&self, millimetres: f64, step: f64, is_small: bool) -> Spoken {
         let args = measuring_args(millimetres, step, is_small);
@@ -77,14 +89,14 @@ impl Words {
     }
 
     /// What is measured so far, on the screen.
-    pub fn show_measuring(&self, millimetres: f64, step: f64) -> Shown {
+    pub fn show_measuring(&self, millimetres: f64, step: f64, is_typed: bool) -> Shown {
         let args = measuring_args(millimetres, step, false);
         self.aside(
             "measuring-phase",
             self.text("measuring-line", &args),
             vec![
                 self.text("measuring-step", &args),
-                self.text("counting-keys", &args),
+                self.text(keys_of(is_typed), &args),
             ],
         )
     }
@@ -113,7 +125,7 @@ impl Words {
     }
 
     /// The same on the screen.
-    pub fn show_fault(&self, asked: &FaultAsked, plan: &Plan) -> Shown {
+    pub fn show_fault(&self, asked: &FaultAsked, plan: &Plan, is_typed: bool) -> Shown {
         let args = fault_args(asked, plan);
         let (line, notes) = match asked {
             FaultAsked::Found(fault) => {
@@ -129,18 +141,28 @@ impl Words {
                 self.text("fault-which-line", &args),
                 vec![
                     self.text("fault-which", &args),
-                    self.text("counting-keys", &args),
+                    self.text(keys_of(is_typed), &args),
                 ],
             ),
             _ => (
                 self.text("fault-so-far", &args),
                 vec![
                     self.fault_asked(asked, plan).to_string(),
-                    self.text("counting-keys", &args),
+                    self.text(keys_of(is_typed), &args),
                 ],
             ),
         };
         self.aside("fault-phase", line, notes)
+    }
+
+    /// What is asked once more, since nothing crosses at the place that was named.
+    pub fn show_nothing_there(&self, asked: Shown) -> Shown {
+        let notes = std::iter::once(asked.line).chain(asked.notes).collect();
+        Shown {
+            line: self.plainly("fault-nothing-there", &[]),
+            notes,
+            ..asked
+        }
     }
 
     fn fault_asked(&self, asked: &FaultAsked, plan: &Plan) -> Sentence {
@@ -162,6 +184,15 @@ impl Words {
             notes,
             ..Shown::default()
         }
+    }
+}
+
+/// What next and back come to while a number is counted, or typed.
+const fn keys_of(is_typed: bool) -> &'static str {
+    if is_typed {
+        "counting-keys-typed"
+    } else {
+        "counting-keys"
     }
 }
 

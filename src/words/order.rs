@@ -31,6 +31,7 @@ impl Words {
         args.set("knot", self.tie_line(&answer.piece.plan));
         args.set("width", fine(answer.width));
         args.set("length", cut_of(answer.cord));
+        args.set("cords", answer.cords);
         args.set("time", work_time(answer.minutes));
         self.sentence("order-piece", &args)
     }
@@ -50,15 +51,24 @@ impl Words {
         piece.then(&self.order_piece_tied(tied, answer.piece.count))
     }
 
-    /// Everything that an order comes to besides its pieces, a line each.
-    pub fn order_told(&self, answer: &OrderAnswer) -> Vec<Sentence> {
-        let mut told = vec![self.order_time(answer)];
-        told.push(self.notice("order-to-buy", &[]));
+    /// Everything that an order comes to besides its pieces, a line each, and whether it names what
+    /// follows.
+    pub fn order_told(&self, answer: &OrderAnswer) -> Vec<(bool, Sentence)> {
+        let headed = |lines: Vec<Sentence>| {
+            let lines = lines.into_iter().enumerate();
+            lines.map(|(nth, line)| (nth == 0, line))
+        };
+        let mut to_buy = vec![self.notice("order-to-buy", &[])];
         for cord in &answer.to_buy {
-            told.extend(self.order_cord(cord, answer.spool));
+            to_buy.extend(self.order_cord(cord, answer.spool));
         }
-        told.extend(self.order_stick(answer));
-        told
+        let mut bag = vec![self.notice("order-bag", &[])];
+        bag.extend(answer.bag.iter().map(|item| self.kit_sentence(item)));
+        std::iter::once((false, self.order_time(answer)))
+            .chain(headed(to_buy))
+            .chain(headed(bag))
+            .chain(headed(self.order_stick(answer)))
+            .collect()
     }
 
     /// The heading of the list of orders.
@@ -108,6 +118,16 @@ impl Words {
         lines.extend(cord.cuts.iter().map(|(pieces, length)| {
             let args = fluent_args! { "pieces" => *pieces, "length" => cut(*length) };
             self.sentence("order-cord-cut", &args)
+        }));
+        lines.extend(cord.grams.map(|grams| {
+            let is_heavy = grams >= 1000.0;
+            let weight = if is_heavy {
+                (grams / 100.0).ceil() / 10.0
+            } else {
+                grams.ceil()
+            };
+            let args = fluent_args! { "heavy" => is_heavy.selector(), "weight" => weight };
+            self.sentence("order-cord-weight", &args)
         }));
         if let (Some(Spools::TooShort { longest }), Some(spool)) = (cord.spools, spool) {
             let args = fluent_args! { "spool" => sum(spool.get()), "length" => cut(longest) };

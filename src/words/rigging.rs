@@ -92,6 +92,20 @@ impl Words {
         }
     }
 
+    /// The same where it is said as well: briefly.
+    pub fn kit_sentence(&self, thing: &KitItem) -> Sentence {
+        let step = KitStep {
+            number: 1,
+            items: 1,
+            things: Vec::new(),
+        };
+        let (message, args) = of_kit(&step, thing);
+        Sentence::new(
+            self.kit_line(thing),
+            self.spoken_in(Detail::Brief, message, &args),
+        )
+    }
+
     fn rig_things(&self, step: &RigStep) -> Vec<Shown> {
         let things = step.things.iter().map(|task| {
             let (message, args) = of_task(step, task);

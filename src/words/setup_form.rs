@@ -267,6 +267,10 @@ impl Words {
                 "fit-cord-thick",
                 &fluent_args! { "cord" => fine(*cord), "object" => fine(*object) },
             ),
+            Some(Misfit::TooManyCords { thinner_cord }) => self.sentence(
+                "fit-too-many-cords",
+                &fluent_args! { "cord" => other(thinner_cord) },
+            ),
             Some(Misfit::CoverTooShort {
                 wanted,
                 narrowest,

@@ -4,7 +4,7 @@ use iced::widget::{column, container, row, text};
 use iced::{Center, Element, Fill, FillPortion, Task};
 
 use super::context::Context;
-use super::route::{Go, Next};
+use super::route::{Go, Next, Route};
 use super::screen_page::ScreenPage;
 use crate::app::key_guide::KeyHint;
 use crate::app::picture_view::PictureView;
@@ -20,7 +20,7 @@ pub struct State {
     picture: PictureView,
 }
 
-/// A knot that was counted, put by for the form of the start screen.
+/// A knot that was counted, put by for the plan screen.
 pub struct CountedKnot(pub Box<Plan>);
 
 /// Nothing happens on the screen besides presses.
@@ -60,8 +60,9 @@ impl ScreenPage for State {
             Some(Intent::Next | Intent::Back) => {
                 match self.count.press(intent == Some(Intent::Next)) {
                     CountAction::Take(plan) => {
+                        let hands = (plan.hand, plan.side);
                         context.put_by(CountedKnot(plan));
-                        return Go::start().into();
+                        return Go::To(Route::Plan(hands)).into();
                     }
                     CountAction::Counted => self.count.say_briefly(context.words()),
                     CountAction::Asked => self.count.say(context.words()),
@@ -106,7 +107,9 @@ impl ScreenPage for State {
         let (next, back) = match self.count.keys() {
             CountKeys::OverOrUnder => ("key-over", "key-under"),
             CountKeys::Found => ("key-take-knot", "key-count-again"),
+            CountKeys::Miscounted => ("key-count-again", "key-count-again"),
             CountKeys::Number => ("key-one-more", "key-that-is-it"),
+            CountKeys::Typing => ("key-that-is-it", "key-digit-away"),
         };
         vec![
             KeyHint::next(next),

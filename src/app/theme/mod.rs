@@ -197,6 +197,22 @@ pub fn pressable(is_chosen: bool) -> impl Fn(&Theme, button::Status) -> button::
     }
 }
 
+/// A line that is told and not pressed. `is_here` marks the one that was said.
+pub fn fact(is_here: bool) -> impl Fn(&Theme) -> container::Style {
+    move |theme| {
+        let tones = tones(theme);
+        container::Style {
+            text_color: Some(tones.ink),
+            border: Border {
+                color: tones.chosen,
+                width: if is_here { 3.0 } else { 0.0 },
+                radius: 8.0.into(),
+            },
+            ..container::Style::default()
+        }
+    }
+}
+
 /// A button that looks like a line of text.
 pub fn bare(theme: &Theme, _: button::Status) -> button::Style {
     button::Style {

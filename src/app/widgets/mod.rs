@@ -2,6 +2,7 @@
 
 pub mod gallery;
 pub mod key_bar;
+pub mod key_row;
 pub mod key_sheet;
 pub mod picker;
 pub mod range_bar;

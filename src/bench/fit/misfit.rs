@@ -27,6 +27,11 @@ pub enum Misfit {
         /// Diameter of the object.
         object: Millimetres,
     },
+    /// The one knot that is asked about has too many cords to go round the object.
+    TooManyCords {
+        /// A cord with which they do, if one was found.
+        thinner_cord: Option<Millimetres>,
+    },
     /// Even the narrowest knot is wider than the length to be covered.
     CoverTooShort {
         /// The length to be covered.
@@ -144,6 +149,11 @@ pub fn why_nothing_fits(wish: &FitWish) -> Vec<Misfit> {
 }
 
 fn no_shape(wish: &FitWish) -> Misfit {
+    if wish.only.is_some() {
+        return Misfit::TooManyCords {
+            thinner_cord: other_cord(wish, 0.96),
+        };
+    }
     let wanted = wish.object.cover;
     // 2 leads, 2 bights, 1 pass: the fewest cords, and so the narrowest knot there is. It goes
     // round any object that is as thick as the cord.

@@ -1,7 +1,7 @@
 //! All knots of ordinary size, and which of them answer.
 
 use super::order::fault;
-use super::{FitAnswer, FitSection, FitWish, WeaveChoice};
+use super::{FitAnswer, FitSection, FitWish, OneKnot, WeaveChoice};
 use crate::bench::bands::Measured;
 use crate::bench::braid::{Spacings, most};
 use crate::bench::rig::cord_on_tube;
@@ -34,6 +34,13 @@ impl Candidate {
 
 /// Every answer, in no order.
 pub(super) fn answers(wish: &FitWish) -> Vec<FitAnswer> {
+    if let Some(only) = wish.only {
+        let answer = one(wish, only.counts).and_then(|candidate| answer(wish, &candidate));
+        return answer
+            .map(|answer| told_of(wish, only, answer))
+            .into_iter()
+            .collect();
+    }
     let mut answers = untimed_answers(wish);
     for answer in &mut answers {
         time(wish, answer);
@@ -53,6 +60,26 @@ pub(super) fn untimed_answers(wish: &FitWish) -> Vec<FitAnswer> {
         .filter(|candidate| wish.filter.takes(candidate.counts))
         .filter_map(|candidate| answer(wish, &candidate))
         .collect()
+}
+
+/// The knot that is asked about, as near to the length to be covered as it goes; none when its cords do not
+/// go round.
+fn one(wish: &FitWish, counts: Counts) -> Option<Candidate> {
+    let spacings = wish.braid(counts).spacings().ok()?;
+    let goes_round = !spacings.is_too_steep();
+    goes_round
+        .then(|| drawn_up(wish, &spacings, counts))
+        .flatten()
+}
+
+/// With the tucks that it has, and the minutes that they take.
+fn told_of(wish: &FitWish, only: OneKnot, answer: FitAnswer) -> FitAnswer {
+    FitAnswer {
+        tucks: only.tucks,
+        other_tucks: only.other_tucks,
+        minutes: wish.pace.minutes(answer.counts.legs(), only.tucks),
+        ..answer
+    }
 }
 
 fn answer(wish: &FitWish, candidate: &Candidate) -> Option<FitAnswer> {
@@ -93,7 +120,10 @@ pub(super) fn time(wish: &FitWish, answer: &mut FitAnswer) {
 
 /// Every knot of the right width and cover, whatever its tube and cord, and whether it is wanted.
 pub(super) fn shapes(wish: &FitWish) -> impl Iterator<Item = Candidate> {
-    rounds(wish).flat_map(|round| candidates(wish, round))
+    let only = wish.only.and_then(|only| one(wish, only.counts));
+    let all = rounds(wish).filter(|_| wish.only.is_none());
+    only.into_iter()
+        .chain(all.flat_map(|round| candidates(wish, round)))
 }
 
 /// So many bights and passes: whether their bands go round, and whether a tube has room for them,
@@ -149,20 +179,24 @@ fn is_even(counts: Counts, run: u16) -> bool {
 
 /// The knot, when it comes near enough to the length to be covered.
 fn candidate(wish: &FitWish, spacings: Spacings, counts: Counts) -> Option<Candidate> {
+    let wanted = wish.object.cover.get();
+    let is_near = |width: f64| (width - wanted).abs() <= wish.tolerance.get();
+    drawn_up(wish, &spacings, counts).filter(|candidate| is_near(candidate.shape().width.get()))
+}
+
+/// The knot, drawn up to the length to be covered, or as near to it as it goes.
+fn drawn_up(wish: &FitWish, spacings: &Spacings, counts: Counts) -> Option<Candidate> {
     let (leads, wanted) = (counts.height(), wish.object.cover);
     let at = |width: Millimetres| Measured::from(spacings.bands(leads, width.get()));
     let is_opened = wanted.get() > spacings.tight_width(leads);
     let known = is_opened.then(|| at(wanted));
-    let range = WidthRange::spaced(&spacings, leads, wish.least_cover, known)?;
+    let range = WidthRange::spaced(spacings, leads, wish.least_cover, known)?;
     let width = range.nearest(wanted);
-    if (width.get() - wanted.get()).abs() > wish.tolerance.get() {
-        return None;
-    }
     let known = known.filter(|_| width == wanted);
     Some(Candidate {
         counts,
         range,
-        spacings,
+        spacings: *spacings,
         drawn_up: known.unwrap_or_else(|| at(width)),
     })
 }

@@ -50,6 +50,35 @@ pub struct FitWish<'a> {
     pub interwoven_corrections: Corrections,
     /// How fast the tyer works.
     pub pace: TyingPace,
+    /// The one knot that is asked about, however long it comes out; none for all of them.
+    pub only: Option<OneKnot>,
+}
+
+/// A knot that is known, of which it is asked how it comes out on an object and a tube.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Counts, FitWish, Millimetres, Object, OneKnot, fit};
+/// use marlinspeak::knot::{Knot, Weave};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let knot = Knot::new(5, 7, Weave::default())?;
+/// let mut grip = FitWish::new(Object::new(mm(30.0), mm(500.0)), mm(4.0));
+/// grip.only = Some(OneKnot { counts: Counts::of(&knot, 1)?, tucks: 12, other_tucks: 16 });
+/// // Far too narrow for what is to be covered, it is told all the same.
+/// let answers = fit(&grip);
+/// assert_eq!((answers.len(), answers[0].counts.bights()), (1, 7));
+/// assert!(!answers[0].reaches(mm(500.0)));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct OneKnot {
+    /// Leads, bights and passes, and how often its cords change sides.
+    pub counts: Counts,
+    /// Tucks in the whole tie.
+    pub tucks: u32,
+    /// Tucks in the whole tie with over and under exchanged.
+    pub other_tucks: u32,
 }
 
 /// The weave of the knots that are looked for.
@@ -170,6 +199,7 @@ impl FitWish<'_> {
             corrections: Corrections::default(),
             interwoven_corrections: Corrections::default(),
             pace: TyingPace::USUAL,
+            only: None,
         }
     }
 
@@ -186,7 +216,7 @@ impl FitWish<'_> {
             ..self.filter
         };
         // Every nest is a cord of its own.
-        let is_open = self.filter.nested.is_none() && !self.filter.one_cord;
+        let is_open = self.filter.nested.is_none() && !self.filter.one_cord && self.only.is_none();
         is_open.then(|| Self {
             filter,
             corrections: self.interwoven_corrections,

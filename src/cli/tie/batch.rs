@@ -4,7 +4,7 @@ use super::TieOptions;
 use crate::cli::complaint::Complaint;
 use crate::cli::error_lines::ErrorLines;
 use crate::cli::order;
-use crate::session::{NextOfOrder, next_of_order, tied};
+use crate::session::{NextOfOrder, next_knot, tied, unfinished_piece};
 use crate::shelf::{Batch, Orders, Shelf, ShelfError, Tie, TieId};
 use crate::words::Words;
 
@@ -55,27 +55,21 @@ pub(super) fn from_order(
     let answer = order::answer(&kept.order, crate::bench::Prices::default(), words)?;
     let ties = shelf.list().map_err(|error| failed(&error))?;
     let ties = ties.hand_on(&mut errors);
-    let none = |given: &str| Complaint::input(words.order_piece_none(given, &kept.order));
-    let piece = match &asked.piece {
-        Some(given) => {
-            let number = given.trim().parse::<u16>().ok();
-            let mut pieces = answer.pieces.iter();
-            pieces
-                .find(|one| Some(one.piece.number) == number)
-                .ok_or_else(|| none(given))?
-        }
-        None => answer
-            .pieces
-            .iter()
-            .find(|one| tied(&ties, &id, &one.piece) < one.piece.count)
-            .or(answer.pieces.last())
-            .ok_or_else(|| none(""))?,
+    let piece = if let Some(given) = &asked.piece {
+        let number = given.trim().parse::<u16>().ok();
+        let mut pieces = answer.pieces.iter();
+        pieces.find(|one| Some(one.piece.number) == number)
+    } else {
+        let pieces = answer.pieces.iter();
+        let tied: Vec<u16> = pieces.map(|one| tied(&ties, &id, &one.piece)).collect();
+        unfinished_piece(&answer.pieces, &tied)
     };
-    match next_of_order(&ties, &id, &piece.piece) {
+    let given = asked.piece.as_deref().unwrap_or_default();
+    let none = || Complaint::input(words.order_piece_none(given, &kept.order));
+    let piece = &piece.ok_or_else(none)?.piece;
+    match next_knot(&ties, &kept, &answer, piece.number).ok_or_else(none)? {
         NextOfOrder::TakeUp(id) => Ok(Some(Wanted::TakeUp(id))),
         NextOfOrder::Begin(tie) => Ok(Some(Wanted::Begin(tie))),
-        NextOfOrder::AllTied => Err(Complaint::input(
-            words.all_tied(piece.piece.number, piece.piece.count),
-        )),
+        NextOfOrder::AllTied => Err(Complaint::input(words.all_tied(piece.number, piece.count))),
     }
 }

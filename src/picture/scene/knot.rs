@@ -5,9 +5,10 @@ use kurbo::Point;
 use super::focus::Focus;
 use super::laid_cords::LaidCords;
 use super::layout::{Constraints, REPEAT, SceneLayout};
+use super::mark::Mark;
 use super::moment::Moment;
 use super::projection::{Projection, Span};
-use super::sheet_point::SheetPoint;
+use super::sheet_point::{SheetPoint, real};
 use super::view::{View, Viewport};
 use crate::bench::KnotShape;
 use crate::knot::{Hand, Laying, Side};
@@ -113,6 +114,35 @@ impl KnotScene {
         }
     }
 
+    /// Turns the tube so that what is pointed at is in front, where it is not in sight already.
+    pub fn turn_to(&mut self, view: View, mark: Mark) {
+        let Some((start, row)) = mark.stands_at(self.laying.knot()) else {
+            return;
+        };
+        // Of its places along the sheet, which goes on and on round the tube, the one nearest to
+        // the middle of the picture.
+        let turn = real(self.layout.turn());
+        let middle = self.projection.middle / self.layout.half_pitch;
+        let start = f32::from(start);
+        let start = start + ((middle - start) / turn).round() * turn;
+        let (x, y) = (
+            start * self.layout.half_pitch,
+            f32::from(row) * self.layout.row,
+        );
+        let is_in_sight = self.projection.turned(x) < IN_SIGHT
+            && self.projection.across.contains(x)
+            && self.projection.upright.contains(y);
+        if is_in_sight {
+            return;
+        }
+        let there = Focus {
+            middle: (start, f32::from(row)),
+            ..self.focus
+        };
+        let mirrored = self.projection.mirrored;
+        self.projection = Projection::new(view, &self.layout, there, self.viewport, mirrored);
+    }
+
     /// From where the tube is looked at.
     pub const fn viewpoint(&self) -> Viewpoint {
         Viewpoint {
@@ -133,6 +163,9 @@ impl KnotScene {
         self.projection.place(at.0, at.1)
     }
 }
+
+/// What is turned away from the eye less than this is in sight: 0 in front, 1 at the edge of the tube.
+const IN_SIGHT: f32 = 0.5;
 
 /// Half pitches that must fit side by side to show the whole knot.
 fn across(view: View, round: u16) -> f32 {

@@ -2,7 +2,7 @@
 
 use super::knot::KnotScene;
 use super::sheet_point::{SheetPoint, real};
-use crate::knot::{Heading, Pin, Rim};
+use crate::knot::{Heading, Knot, Pin, Rim};
 
 /// What of a knot is pointed at.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -25,6 +25,24 @@ pub enum Mark {
     Pins,
     /// How a top pin stands to the bottom pins: a line straight down from it.
     Stagger(Pin),
+}
+
+impl Mark {
+    /// Where on the tube the one place stands that is pointed at, in half pitches and rows; none where
+    /// it is not one place.
+    pub(super) fn stands_at(self, knot: &Knot) -> Option<(u16, u16)> {
+        match self {
+            Self::Bight(pin) => {
+                let (row, start) = knot.stands_at(pin);
+                Some((start, row))
+            }
+            Self::Crossing(from, row) => {
+                let (base, start) = knot.stands_at(from);
+                Some((start + row.saturating_sub(base), row))
+            }
+            _ => None,
+        }
+    }
 }
 
 /// A mark as it lies on the sheet.

@@ -96,6 +96,15 @@ impl Scene {
         }
     }
 
+    /// The same turned so that what is pointed at is in front, where it is not in sight already.
+    #[must_use]
+    pub(super) fn turned_to(mut self, view: View, mark: Mark) -> Self {
+        if let Content::Knot(knot) = &mut self.content {
+            knot.turn_to(view, mark);
+        }
+        self
+    }
+
     /// The same while the cord in hand has come past so many of the crossings that are told, and no
     /// farther. All else stays where it is.
     #[must_use]
@@ -106,6 +115,12 @@ impl Scene {
             active.go_in(past);
         }
         self
+    }
+
+    /// Whether what is pointed at is in front and in the picture.
+    pub fn is_marked_in_sight(&self) -> bool {
+        let shapes = self.knot().zip(self.mark);
+        shapes.is_some_and(|(knot, mark)| !knot.mark_shapes(mark).is_empty())
     }
 
     /// What of the knot is pointed at.

@@ -77,9 +77,13 @@ impl Subject {
     /// The knot of an answer to what fits, in its proportions; nothing for counts that make no
     /// knot.
     pub fn answer(answer: &FitAnswer, hand: Hand, side: Side) -> Option<Self> {
-        let counts = answer.counts;
-        let knot = Knot::woven(counts.lattice(), answer.weave()).ok()?;
-        let plan = Plan::new(knot, counts.passes(), side, hand).ok()?;
+        let knot = Knot::woven(answer.counts.lattice(), answer.weave()).ok()?;
+        Self::answer_of(knot, answer, hand, side)
+    }
+
+    /// This knot in the proportions of an answer that is about it.
+    pub fn answer_of(knot: Knot, answer: &FitAnswer, hand: Hand, side: Side) -> Option<Self> {
+        let plan = Plan::new(knot, answer.counts.passes(), side, hand).ok()?;
         Some(Self::at(&plan, Moment::Done, Some(answer.shape)))
     }
 
@@ -168,7 +172,10 @@ impl Subject {
     /// The picture in a view of the tube; rings are always rolled out.
     pub fn scene(&self, view: View, viewport: Viewport) -> Scene {
         match self {
-            Self::Marked { of, mark } => of.scene(view, viewport).marked(*mark),
+            Self::Marked { of, mark } => of
+                .scene(view, viewport)
+                .turned_to(view, *mark)
+                .marked(*mark),
             Self::GoingIn { into, past } => into.scene(view, viewport).going_in(*past),
             Self::Rings { layout, rows, hand } => Scene::rings(layout, rows, *hand, viewport),
             Self::Knot {

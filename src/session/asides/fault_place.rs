@@ -12,6 +12,8 @@ use crate::words::{FaultAsked, Shown, Spoken, Words};
 pub(in crate::session) struct FaultPlace {
     pin: u16,
     row: u16,
+    /// Whether nothing crosses at the place that was named last.
+    is_empty_there: bool,
     stage: Stage,
 }
 
@@ -35,6 +37,7 @@ impl FaultPlace {
         Self {
             pin: 1,
             row: 1,
+            is_empty_there: false,
             stage: Stage::Pin(Tally::new(1, knot.bights())),
         }
     }
@@ -54,11 +57,25 @@ impl FaultPlace {
         }
     }
 
+    /// Whether the number so far is typed.
+    pub const fn is_typed(&self) -> bool {
+        match &self.stage {
+            Stage::Pin(tally)
+            | Stage::Row(tally)
+            | Stage::Nth(_, tally)
+            | Stage::Which(_, _, tally) => tally.is_typed(),
+            Stage::Found(..) => false,
+        }
+    }
+
     pub(super) fn type_in(&mut self, key: &str) -> bool {
-        self.tally().is_some_and(|tally| tally.type_in(key))
+        let is_taken = self.tally().is_some_and(|tally| tally.type_in(key));
+        self.is_empty_there &= !is_taken;
+        is_taken
     }
 
     pub(super) fn press(&mut self, is_next: bool, script: &Script, place: Place) -> Came {
+        self.is_empty_there = false;
         let Some(tally) = self.tally() else {
             if is_next {
                 return Came::TakeBack;
@@ -127,7 +144,8 @@ impl FaultPlace {
 
     fn nothing_there(&mut self, script: &Script) -> Came {
         self.name_another(script);
-        Came::NothingThere
+        self.is_empty_there = true;
+        Came::Asked
     }
 
     fn name_another(&mut self, script: &Script) {
@@ -153,11 +171,22 @@ impl FaultPlace {
     }
 
     pub(super) fn show(&self, script: &Script, words: &Words) -> Shown {
-        words.show_fault(&self.asked(), script.plan())
+        let shown = words.show_fault(&self.asked(), script.plan(), self.is_typed());
+        if self.is_empty_there {
+            words.show_nothing_there(shown)
+        } else {
+            shown
+        }
     }
 
     pub(super) fn say(&self, script: &Script, words: &Words) -> Spoken {
-        words.say_fault(&self.asked(), script.plan())
+        let asked = words.say_fault(&self.asked(), script.plan());
+        if self.is_empty_there {
+            let nothing = words.notice("fault-nothing-there", &[]);
+            Spoken::from(nothing).then(&asked)
+        } else {
+            asked
+        }
     }
 
     pub(super) fn say_briefly(&self, script: &Script, words: &Words) -> Spoken {

@@ -2,6 +2,8 @@
 
 use super::Came;
 use crate::guide::{JoinStep, Joining, Place, Script};
+use crate::knot::Heading;
+use crate::picture::{Mark, Subject};
 use crate::words::{Shown, Spoken, Words};
 
 /// How far the two are joined.
@@ -45,6 +47,22 @@ impl JoinGuide {
             }
             None if is_next => Came::Joined(Box::new(self.joining.clone()), self.melts),
             None => Came::Left,
+        }
+    }
+
+    /// A ring round the crossing that hides both ends.
+    pub(super) fn mark(&self, script: &Script, subject: Subject) -> Subject {
+        let (leg, row) = (self.joining.leg, self.joining.under.row);
+        let rising = match leg.heading() {
+            Heading::Rising => Some(leg),
+            Heading::Falling => {
+                let mut crossed = script.plan().knot().crossings_of(leg);
+                crossed.find(|(at, _)| *at == row).map(|(_, rising)| rising)
+            }
+        };
+        match rising {
+            Some(rising) => subject.marked(Mark::Crossing(rising.from, row)),
+            None => subject,
         }
     }
 

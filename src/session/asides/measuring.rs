@@ -40,6 +40,15 @@ impl Measuring {
         f64::from(self.large.number()) * large + f64::from(self.small.number()) * small
     }
 
+    /// Whether the number so far is typed.
+    pub const fn is_typed(&self) -> bool {
+        if self.is_at_small {
+            self.small.is_typed()
+        } else {
+            self.large.is_typed()
+        }
+    }
+
     const fn tally(&mut self) -> &mut Tally {
         if self.is_at_small {
             &mut self.small
@@ -68,7 +77,7 @@ impl Measuring {
     }
 
     pub(super) fn show(&self, words: &Words) -> Shown {
-        words.show_measuring(self.millimetres(), self.step())
+        words.show_measuring(self.millimetres(), self.step(), self.is_typed())
     }
 
     pub(super) fn say(&self, words: &Words) -> Spoken {

@@ -26,6 +26,8 @@ pub(super) enum Aside {
     Fault(FaultPlace),
     /// A new cord takes the place of another.
     Joining(JoinGuide),
+    /// By what was measured the cord ends in this leg: whether it does.
+    CordEnds,
 }
 
 /// What a press on it came to.
@@ -35,8 +37,6 @@ pub(super) enum Came {
     Counted,
     /// Something else is asked, or told.
     Asked,
-    /// There is no crossing where the fault should be.
-    NothingThere,
     /// It is over, and nothing came of it.
     Left,
     /// Nothing at all was measured.
@@ -45,6 +45,10 @@ pub(super) enum Came {
     Measured(Millimetres),
     /// A leg is to be taken back.
     TakeBack,
+    /// The cord ends here, and a new one is to be joined.
+    CordEnds,
+    /// It reaches farther than was measured.
+    Reaches,
     /// Two cords are joined, of a kind that melts or does not.
     Joined(Box<Joining>, bool),
 }
@@ -55,6 +59,8 @@ impl Aside {
             Self::Measuring(measuring) => measuring.press(is_next),
             Self::Fault(fault) => fault.press(is_next, script, place),
             Self::Joining(joining) => joining.press(is_next),
+            Self::CordEnds if is_next => Came::CordEnds,
+            Self::CordEnds => Came::Reaches,
         }
     }
 
@@ -62,7 +68,7 @@ impl Aside {
         match self {
             Self::Measuring(measuring) => measuring.type_in(key),
             Self::Fault(fault) => fault.type_in(key),
-            Self::Joining(_) => false,
+            Self::Joining(_) | Self::CordEnds => false,
         }
     }
 
@@ -71,6 +77,7 @@ impl Aside {
             Self::Measuring(measuring) => measuring.show(words),
             Self::Fault(fault) => fault.show(script, words),
             Self::Joining(joining) => joining.show(words),
+            Self::CordEnds => words.show_cord_ends(),
         }
     }
 
@@ -79,6 +86,7 @@ impl Aside {
             Self::Measuring(measuring) => measuring.say(words),
             Self::Fault(fault) => fault.say(script, words),
             Self::Joining(joining) => joining.say(words),
+            Self::CordEnds => words.say_cord_ends(),
         }
     }
 
@@ -87,14 +95,18 @@ impl Aside {
             Self::Measuring(measuring) => measuring.say_briefly(words),
             Self::Fault(fault) => fault.say_briefly(script, words),
             Self::Joining(joining) => joining.say(words),
+            Self::CordEnds => words.say_cord_ends(),
         }
     }
 
     pub(super) const fn keys(&self) -> Keys {
         match self {
             Self::Fault(fault) if fault.is_found() => Keys::FaultFound,
+            Self::Measuring(measuring) if measuring.is_typed() => Keys::Typing,
+            Self::Fault(fault) if fault.is_typed() => Keys::Typing,
             Self::Measuring(_) | Self::Fault(_) => Keys::Counting,
             Self::Joining(joining) if joining.is_question() => Keys::Searching,
+            Self::CordEnds => Keys::Searching,
             Self::Joining(_) => Keys::Joining,
         }
     }
@@ -102,8 +114,9 @@ impl Aside {
     /// What there is to see meanwhile: the step, with what is named pointed at.
     pub(super) fn mark(&self, script: &Script, subject: Subject) -> Subject {
         match self {
-            Self::Measuring(_) | Self::Joining(_) => subject,
+            Self::Measuring(_) | Self::CordEnds => subject,
             Self::Fault(fault) => fault.mark(script, subject),
+            Self::Joining(joining) => joining.mark(script, subject),
         }
     }
 }

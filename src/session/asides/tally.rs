@@ -46,6 +46,11 @@ impl Tally {
         (self.least, self.most)
     }
 
+    /// Whether it is typed: then next takes the number, and back takes its last digit away.
+    pub const fn is_typed(&self) -> bool {
+        !self.typed.is_empty()
+    }
+
     /// The number so far.
     pub const fn number(&self) -> u16 {
         self.number

@@ -2,7 +2,7 @@
 
 use super::{Mode, Walk, WalkAction};
 use crate::bench::Millimetres;
-use crate::guide::{Joining, Place};
+use crate::guide::{CordReach, Joining, Place};
 use crate::knot::PassLeg;
 use crate::session::asides::{Aside, Came, FaultPlace, JoinGuide, Measuring};
 use crate::words::{Sentence, Spoken, Words};
@@ -36,13 +36,6 @@ impl Walk {
                 WalkAction::Say(briefly)
             }
             Came::Asked => self.turn_aside(aside, words),
-            Came::NothingThere => {
-                self.turn_aside(aside, words);
-                let nothing = words.notice("fault-nothing-there", &[]);
-                self.answer = Some(nothing.to_string());
-                self.say = nothing.spoken().clone().then(&self.say);
-                WalkAction::Again
-            }
             Came::Left => {
                 self.stand_at(self.place, words);
                 WalkAction::Again
@@ -58,6 +51,8 @@ impl Walk {
                 self.learn_again_from(self.place);
                 self.take_back(words)
             }
+            Came::CordEnds => self.ask_join(words),
+            Came::Reaches => self.forget_measure(words),
             Came::Joined(joining, melts) => self.note_join(&joining, melts, words),
         }
     }
@@ -77,8 +72,6 @@ impl Walk {
     /// Another cord is to take the place of the one in hand.
     pub(in crate::session) fn ask_join(&mut self, words: &Words) -> WalkAction {
         if let Some(joining) = JoinGuide::new(&self.script, self.place) {
-            self.answer = None;
-            self.is_whereabouts = false;
             return self.turn_aside(Aside::Joining(joining), words);
         }
         let why = if self.script.is_off_pins(self.place) {
@@ -88,7 +81,6 @@ impl Walk {
         };
         let told = words.notice(why, &[]);
         self.answer = Some(told.to_string());
-        self.is_whereabouts = false;
         WalkAction::Say(told.into())
     }
 
@@ -113,6 +105,41 @@ impl Walk {
         WalkAction::Noted(told.into())
     }
 
+    /// Asks whether the cord ends here when by what was measured of it the leg that was just turned to
+    /// is one too many; not where there is nothing that a new one could be joined to.
+    pub(in crate::session) fn ask_cord_end(&mut self, words: &Words) -> bool {
+        let is_at_its_pin = matches!(self.place, Place::Lay { crossing: 0, .. });
+        let reach = || self.script.remaining(self.place)?.reach;
+        let asks = self.is_telling_steps()
+            && is_at_its_pin
+            && reach() == Some(CordReach::NotOneLeg)
+            && self.script.joining(self.place).is_some();
+        if asks {
+            self.turn_aside(Aside::CordEnds, words);
+        }
+        asks
+    }
+
+    /// The cord reaches farther than what was measured: that says nothing any more.
+    fn forget_measure(&mut self, words: &Words) -> WalkAction {
+        if let Some(history) = self.script.unmeasured(self.place) {
+            let plan = self.script.plan().clone().with_cord_history(history);
+            self.script = self.script.with_plan(plan);
+        }
+        self.stand_at(self.place, words);
+        let told = words.notice("cord-reaches", &[]);
+        self.answer = Some(told.to_string());
+        WalkAction::Noted(Spoken::from(told).then(&self.say))
+    }
+
+    /// Whether the place of something is pointed at that is to be seen, however briefly steps are told.
+    pub fn points_at_a_place(&self) -> bool {
+        let Mode::Aside(aside) = &self.mode else {
+            return false;
+        };
+        matches!(**aside, Aside::Fault(_) | Aside::Joining(_))
+    }
+
     /// What the cord still has to do, and whether it will.
     fn cord_told(&self, words: &Words) -> Sentence {
         words.cord_left(self.script.remaining(self.place).as_ref())
@@ -120,13 +147,10 @@ impl Walk {
 
     /// Says whether the cord will do; asked once more, what is in the hand is measured. Where legs
     /// have no length there is nothing to measure for.
-    pub(in crate::session) fn ask_cord(&mut self, words: &Words) -> WalkAction {
+    pub(in crate::session) fn ask_cord(&mut self, was_told: bool, words: &Words) -> WalkAction {
         let remaining = self.script.remaining(self.place);
         let is_measured = remaining.is_some_and(|remaining| remaining.takes.is_some());
-        if self.is_cord_told && is_measured {
-            self.is_cord_told = false;
-            self.answer = None;
-            self.is_whereabouts = false;
+        if was_told && is_measured {
             return self.turn_aside(Aside::Measuring(Measuring::new(words)), words);
         }
         let told = self.cord_told(words);

@@ -9,7 +9,7 @@ mod standing_tube;
 
 use super::asides::Aside;
 use super::page::Keys;
-use crate::bench::TyingPace;
+use crate::bench::{BatchPace, TyingPace};
 use crate::guide::{AtOnce, Place, Plan, Script, Search, TakeBack};
 use crate::picture::Subject;
 use crate::words::{Detail, Shown, Spoken, Words};
@@ -50,6 +50,8 @@ pub struct Walk {
     /// The tyer's pace, when known.
     pub(in crate::session) pace: Option<TyingPace>,
     pub(in crate::session) pieces: AmongPieces,
+    /// How long the other pieces of its batch took.
+    pub(in crate::session) piece_times: BatchPace,
 }
 
 /// What a press of next or back means now.
@@ -129,6 +131,7 @@ impl Walk {
             is_cord_told: false,
             pace: None,
             pieces: AmongPieces::default(),
+            piece_times: BatchPace::default(),
         };
         state.stand_at(place, words);
         state
@@ -161,12 +164,18 @@ impl Walk {
             Mode::Steps if self.is_done() && self.pieces.leads => Keys::PieceDone,
             Mode::Steps if self.is_done() => Keys::Done,
             Mode::Steps => Keys::Steps,
-            Mode::Wrong => Keys::Wrong,
+            Mode::Wrong if self.can_take_back() => Keys::Wrong,
+            Mode::Wrong => Keys::NothingToTakeBack,
             Mode::TakingBack(_) => Keys::TakingBack,
             Mode::Searching(_) => Keys::Searching,
             Mode::Aside(aside) => aside.keys(),
             Mode::Standing => Keys::Standing,
         }
+    }
+
+    /// Whether a leg lies that could be taken back.
+    fn can_take_back(&self) -> bool {
+        self.script.take_back(self.place).is_some()
     }
 
     /// What stands on the screen.

@@ -3,6 +3,7 @@
 use super::{Mode, Walk, WalkAction};
 use crate::guide::{AtOnce, Search};
 use crate::pedal::Intent;
+use crate::session::page::Keys;
 use crate::words::{Remark, Words};
 
 impl Walk {
@@ -10,14 +11,14 @@ impl Walk {
     pub fn press(&mut self, intent: Intent, words: &Words) -> WalkAction {
         self.answer = None;
         self.is_whereabouts = false;
-        self.is_cord_told = false;
+        let was_cord_told = std::mem::take(&mut self.is_cord_told);
         match intent {
             // Speed and pause are the session's affair: what is left of them is to say it again.
             Intent::Again | Intent::Slower | Intent::Faster | Intent::Pause => {
                 return WalkAction::Again;
             }
             Intent::Leave => return WalkAction::Leave,
-            Intent::Where if matches!(self.mode, Mode::Wrong) => return self.name_fault(words),
+            Intent::Where if self.keys() == Keys::Wrong => return self.name_fault(words),
             Intent::Where => {
                 let minutes = self.minutes_left();
                 let sentence = words.say_whereabouts(&self.script, self.place, minutes);
@@ -26,6 +27,10 @@ impl Walk {
                 return WalkAction::Say(sentence);
             }
             Intent::Wrong => return self.wrong(words),
+            // Where something else is asked it is asked again.
+            Intent::Cord | Intent::Join if !self.is_telling_steps() => return WalkAction::Again,
+            Intent::Cord => return self.ask_cord(was_cord_told, words),
+            Intent::Join => return self.ask_join(words),
             Intent::Next | Intent::Back => {}
         }
         let is_next = intent == Intent::Next;

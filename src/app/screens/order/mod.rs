@@ -1,7 +1,7 @@
 //! The order screen: several pieces at once, worked by keys alone. What a press comes to is the
 //! book's affair.
 
-use iced::widget::{Id, button, column, operation, scrollable, space, text, text_input};
+use iced::widget::{Id, button, column, container, operation, scrollable, space, text, text_input};
 use iced::{Element, Fill, Task};
 
 use super::context::Context;
@@ -10,9 +10,12 @@ use super::screen_page::ScreenPage;
 use crate::app::key_guide::KeyHint;
 use crate::app::off_thread::off_thread;
 use crate::app::services::LAST_SAVE;
+use crate::app::widgets::key_row::key_row;
 use crate::app::{theme, widgets};
 use crate::pedal::{Intent, Press};
-use crate::session::{Event, OrderAction, OrderBook, OrderJob, OrderReport, do_order_job};
+use crate::session::{
+    Event, OrderAction, OrderBook, OrderJob, OrderLine, OrderReport, do_order_job,
+};
 use crate::shelf::{Shelf, ShelfReading};
 use crate::words::Spoken;
 
@@ -30,6 +33,8 @@ pub enum Message {
     Enter,
     /// A line was clicked.
     Clicked(usize),
+    /// The button of a key was clicked.
+    Key(KeyHint),
     /// A job was done.
     Done(Done),
 }
@@ -70,6 +75,13 @@ impl ScreenPage for State {
             }
             Message::Enter => self.book.enter(),
             Message::Clicked(at) => self.book.click(at, context.words()),
+            Message::Key(hint) => {
+                let press = Press {
+                    key: hint.key.to_owned(),
+                    is_repeat: false,
+                };
+                self.book.press(&press, None, context.words())
+            }
             Message::Done(done) => {
                 let report = done.lock().ok().and_then(|mut done| done.take());
                 let Some(report) = report else {
@@ -79,7 +91,7 @@ impl ScreenPage for State {
                 match self.book.take_in(report, context.words()) {
                     Ok(OrderAction::Say(say)) => {
                         context.say_after_notices(&say);
-                        return Next::run(self.scroll(context));
+                        return Next::run(self.scroll());
                     }
                     Ok(action) => action,
                     Err(error) => {
@@ -127,8 +139,8 @@ impl ScreenPage for State {
         }
     }
 
-    fn say_again(&self, context: &Context) -> Spoken {
-        self.book.say_here(context.words())
+    fn say_again(&self, _: &Context) -> Spoken {
+        self.book.say_here()
     }
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
@@ -154,25 +166,22 @@ impl ScreenPage for State {
                     .on_submit(Message::Enter),
             );
         }
-        let lines = self.book.lines(words);
         if context.services.shelf.is_none() {
             return page.push(space::vertical()).into();
         }
-        if lines.is_empty() {
-            let empty = words.plainly("orders-empty", &[]);
-            return page
-                .push(text(empty).size(theme::BODY))
-                .push(space::vertical())
-                .into();
+        if self.book.typed().is_none() {
+            let bindings = &context.session.settings().bindings;
+            page = page.push(key_row(&self.offers(), words, bindings, Message::Key));
         }
-        let rows = lines.into_iter().enumerate().map(|(at, line)| {
-            button(text(line.shown().to_owned()).size(26).width(Fill))
-                .width(Fill)
-                .padding(8)
-                .style(theme::pressable(at == self.book.focus()))
-                .on_press(Message::Clicked(at))
-                .into()
-        });
+        if self.book.lines().is_empty() {
+            let empty = self
+                .book
+                .has_none()
+                .then(|| text(words.plainly("orders-empty", &[])).size(theme::BODY));
+            return page.push(empty).push(space::vertical()).into();
+        }
+        let rows = self.book.lines().iter().enumerate();
+        let rows = rows.map(|(at, line)| self.line(at, line));
         let list = scrollable(column(rows).spacing(6)).id(LIST);
         page.push(list.width(Fill).height(Fill)).into()
     }
@@ -196,19 +205,12 @@ impl ScreenPage for State {
                 KeyHint::here("End", "key-last"),
             ]);
         }
-        if is_open {
-            keys.extend([
-                KeyHint::here("b", "key-tie-next-piece"),
-                KeyHint::here("a", "key-add-piece"),
-            ]);
-        } else {
-            keys.push(KeyHint::here("n", "key-new-order"));
-        }
+        keys.extend(self.offers());
         if !is_piece {
-            keys.extend([
-                KeyHint::here("Delete", "key-delete"),
-                KeyHint::here("u", "key-undo"),
-            ]);
+            keys.push(KeyHint::here("Delete", "key-delete"));
+            if !self.book.can_undo() {
+                keys.push(KeyHint::here("u", "key-undo"));
+            }
         }
         keys.push(KeyHint::leave("key-leave"));
         keys
@@ -237,12 +239,55 @@ fn do_job(shelf: Shelf, job: OrderJob, context: &Context) -> Task<Message> {
 }
 
 impl State {
+    /// What can be done on the page besides opening and changing its lines.
+    fn offers(&self) -> Vec<KeyHint> {
+        let own: &[KeyHint] = match self.book.depth() {
+            (false, _) => &[KeyHint::here("n", "key-new-order")],
+            (true, false) => &[
+                KeyHint::here("a", "key-add-piece"),
+                KeyHint::here("b", "key-tie-next-piece"),
+            ],
+            (true, true) => &[
+                KeyHint::here("b", "key-tie-next-piece"),
+                KeyHint::here("a", "key-add-piece"),
+            ],
+        };
+        let undo = KeyHint::here("u", "key-undo");
+        let undo = self.book.can_undo().then_some(undo);
+        own.iter().copied().chain(undo).collect()
+    }
+
+    /// A line: in a frame where it can be opened or changed, and as a line of text where it is a fact.
+    fn line<'a>(&self, at: usize, line: &'a OrderLine) -> Element<'a, Message> {
+        let is_here = at == self.book.focus();
+        let told = text(line.text.shown()).width(Fill);
+        if !line.is_fact() {
+            return button(told.size(26))
+                .width(Fill)
+                .padding(8)
+                .style(theme::pressable(is_here))
+                .on_press(Message::Clicked(at))
+                .into();
+        }
+        let told = told.size(theme::BODY);
+        let told = if line.is_heading() {
+            told.font(theme::BOLD)
+        } else {
+            told
+        };
+        container(told)
+            .width(Fill)
+            .padding([2, 9])
+            .style(theme::fact(is_here))
+            .into()
+    }
+
     fn follow(&mut self, action: OrderAction, context: &Context) -> Next<Message> {
         match action {
             OrderAction::None => Next::default(),
             OrderAction::Say(text) => {
                 context.say(&text);
-                Next::run(self.scroll(context))
+                Next::run(self.scroll())
             }
             OrderAction::Ask(text) => {
                 context.say(&text);
@@ -266,8 +311,8 @@ impl State {
     }
 
     /// Brings the line in the focus into view.
-    fn scroll(&self, context: &Context) -> Task<Message> {
-        let lines = self.book.lines(context.words()).len();
+    fn scroll(&self) -> Task<Message> {
+        let lines = self.book.lines().len();
         widgets::bring_into_view(LIST, self.book.focus(), lines)
     }
 }

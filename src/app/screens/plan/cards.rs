@@ -115,6 +115,16 @@ impl State {
 
     /// What narrows the knots, each with its key.
     pub(super) fn chips<'a>(&self, words: &Words) -> Element<'a, Message> {
+        if let Some(only) = &self.only {
+            // The others are narrowed by nothing else meanwhile.
+            let chip = text(words.only_knot_chip(only, "F10")).size(theme::SMALL);
+            return button(container(chip).center_y(Fill))
+                .height(FINGER)
+                .padding([0, 10])
+                .style(theme::pressable(true))
+                .on_press(Message::AnyKnot)
+                .into();
+        }
         let chips = PlanFilter::ALL.into_iter().map(|filter| {
             let choice = self.filters.choice(filter);
             let chip = words.filter(filter.name(), filter.key(), choice);

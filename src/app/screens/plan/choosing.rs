@@ -39,7 +39,11 @@ impl State {
 
     pub(super) fn take(&mut self, words: &Words) -> Action {
         let Findings::Knots(question, answers) = &self.found else {
-            return Action::Say(self.sentence(words).into());
+            // A counted knot of which nothing is said is tied as it is.
+            return match &self.only {
+                Some(only) if self.form.is_empty() => Action::Begin(only.clone()),
+                _ => Action::Say(self.sentence(words).into()),
+            };
         };
         // What is in sight may answer what was typed before.
         if self.answered != self.asked {
@@ -75,7 +79,11 @@ impl State {
         words: &Words,
     ) -> Result<Plan, Sentence> {
         let counts = answer.counts;
-        let plan = Knot::woven(counts.lattice(), answer.weave())
+        let knot = match &self.only {
+            Some(only) => Ok(only.knot().clone()),
+            None => Knot::woven(counts.lattice(), answer.weave()),
+        };
+        let plan = knot
             .and_then(|knot| Plan::new(knot, counts.passes(), self.side, self.hand))
             .map_err(|error| words.knot_error(&error))?
             .with_setup(question.setup(answer));

@@ -24,6 +24,8 @@ pub struct State {
     pub(super) side: Side,
     pub(super) prices: Prices,
     pub(super) filters: Filters,
+    /// The knot that was counted, while no other is looked at.
+    pub(super) only: Option<Box<Plan>>,
     pub(super) found: Findings,
     /// Which question is out; an answer to an older one is dropped.
     pub(super) asked: u64,
@@ -62,6 +64,8 @@ pub enum Message {
     Take,
     /// A filter is to be set to its next choice.
     Filter(PlanFilter),
+    /// Other knots than the one that was counted are to be looked at too.
+    AnyKnot,
 }
 
 /// What a press or a message comes to.
@@ -100,6 +104,7 @@ impl Default for State {
             side: Side::default(),
             prices: Prices::default(),
             filters: Filters::default(),
+            only: None,
             found: Findings::Wanting(SetupField::Object),
             asked: 0,
             answered: 0,
@@ -118,6 +123,10 @@ impl State {
     pub(super) fn say(&self, words: &Words) -> Spoken {
         let screen = words.remark(Remark::PlanSay);
         let screen = screen.then(words.choice_caution().spoken());
+        let screen = match &self.only {
+            Some(only) => screen.then(words.only_knot(only).spoken()),
+            None => screen,
+        };
         // Come back to, it says what was chosen.
         match &self.found {
             Findings::Knots(question, answers) => {
@@ -180,6 +189,7 @@ impl State {
             Message::Choose(index) => self.choose(index, session.words()),
             Message::Take => self.take(session.words()),
             Message::Filter(filter) => self.filter(filter, session.words()),
+            Message::AnyKnot => self.any_knot(session.words()),
         }
     }
 
@@ -192,7 +202,11 @@ impl State {
         self.tells_found = false;
         match self.form.question(&self.presets) {
             Ok(question) => {
-                let question = Box::new(self.filters.narrow(question));
+                let question = self.filters.narrow(question);
+                let question = Box::new(match &self.only {
+                    Some(only) => question.about(only),
+                    None => question,
+                });
                 // What was found before stays in sight until the answer comes.
                 if !matches!(self.found, Findings::Knots(..)) {
                     self.found = Findings::Knots(question.clone(), Vec::new());

@@ -22,6 +22,7 @@ use iced::widget::scrollable::AbsoluteOffset;
 use iced::{Element, Task};
 
 use super::context::Context;
+use super::count::CountedKnot;
 use super::route::{Go, Next, Route};
 use super::screen_page::ScreenPage;
 use crate::app::jobs;
@@ -57,6 +58,9 @@ impl ScreenPage for State {
             complaint: None,
             ..before.unwrap_or_default()
         };
+        if let Some(counted) = context.fetch::<CountedKnot>() {
+            state.only = Some(counted.0);
+        }
         // The window lays the cards out anew, from their top.
         state.grid.offset = 0.0;
         let reveal = state.reveal();
@@ -113,7 +117,8 @@ impl ScreenPage for State {
         };
         let cord = name.and_then(|name| colour_of(name, context.words()));
         let is_dark = context.session.settings().colours == ColourScheme::Dark;
-        self.pictures.set(cord, context.dots(), is_dark);
+        let only = self.only.as_ref().map(|only| only.knot());
+        self.pictures.set(cord, only, context.dots(), is_dark);
     }
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
@@ -121,12 +126,20 @@ impl ScreenPage for State {
     }
 
     fn keys(&self, _: &Context) -> Vec<KeyHint> {
-        vec![
+        let mut keys = vec![
             KeyHint::enter("key-take-knot"),
             KeyHint::here("Tab", "key-next-field"),
             KeyHint::here("Shift+Tab", "key-field-before"),
             KeyHint::here("PageDown", "key-another-pick"),
             KeyHint::here("PageUp", "key-pick-before"),
+            KeyHint::here("F9", "key-on-paper"),
+            KeyHint::leave("key-leave"),
+        ];
+        if self.only.is_some() {
+            keys.push(KeyHint::here("F10", "key-any-knot"));
+            return keys;
+        }
+        keys.extend([
             KeyHint::here("ArrowDown", "key-knot-next"),
             KeyHint::here("ArrowUp", "key-knot-before"),
             KeyHint::here("F2", "key-filter-passes"),
@@ -136,9 +149,8 @@ impl ScreenPage for State {
             KeyHint::here("F6", "key-filter-weave"),
             KeyHint::here("F7", "key-filter-firm"),
             KeyHint::here("F8", "key-filter-nested"),
-            KeyHint::here("F9", "key-on-paper"),
-            KeyHint::leave("key-leave"),
-        ]
+        ]);
+        keys
     }
 
     fn close(self, context: &mut Context) {

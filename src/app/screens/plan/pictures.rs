@@ -5,7 +5,7 @@ use iced::{Element, Fill, Size};
 
 use crate::app::widgets::gallery::Gallery;
 use crate::bench::FitAnswer;
-use crate::knot::{Hand, Side};
+use crate::knot::{Hand, Knot, Side};
 use crate::picture::{Colour, Subject};
 
 /// The chosen knot, and those of the cards, by their places.
@@ -15,15 +15,27 @@ pub struct Pictures {
     cards: Gallery,
     /// The colour of the cord, where its name tells it.
     cord: Option<Colour>,
+    /// The knot that was counted, while no other is looked at.
+    only: Option<Knot>,
 }
 
 impl Pictures {
     /// Shows cord of this colour, where it is known, on a screen with so many dots for each pixel of the
     /// layout; `is_dark` for light on dark.
-    pub const fn set(&mut self, cord: Option<Colour>, dots: f32, is_dark: bool) {
+    pub fn set(&mut self, cord: Option<Colour>, only: Option<&Knot>, dots: f32, is_dark: bool) {
         self.cord = cord;
+        if self.only.as_ref() != only {
+            self.only = only.cloned();
+        }
         self.chosen.set(dots, is_dark);
         self.cards.set(dots, is_dark);
+    }
+
+    fn subject(&self, answer: &FitAnswer, hand: Hand, side: Side) -> Option<Subject> {
+        match &self.only {
+            Some(knot) => Subject::answer_of(knot.clone(), answer, hand, side),
+            None => Subject::answer(answer, hand, side),
+        }
     }
 
     /// The picture of an answer on the card at a place of the list.
@@ -34,7 +46,7 @@ impl Pictures {
         (hand, side): (Hand, Side),
         size: Size,
     ) -> Option<Element<'a, M>> {
-        let subject = Subject::answer(answer, hand, side)?;
+        let subject = self.subject(answer, hand, side)?;
         Some(self.cards.picture(place, subject, self.cord, size))
     }
 
@@ -44,7 +56,7 @@ impl Pictures {
         answer: &FitAnswer,
         (hand, side): (Hand, Side),
     ) -> Option<Element<'a, M>> {
-        let subject = Subject::answer(answer, hand, side)?;
+        let subject = self.subject(answer, hand, side)?;
         let picture =
             responsive(move |size| self.chosen.picture(0, subject.clone(), self.cord, size));
         Some(

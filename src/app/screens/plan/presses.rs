@@ -27,11 +27,16 @@ impl State {
             "PageUp" => self.pick_next(false, words),
             "Enter" => self.take(words),
             "F9" => self.on_paper(words),
+            "F10" if self.only.is_some() => self.any_knot(words),
             "Backspace" => self.type_on(None),
             _ if intent == Some(Intent::Leave) => Action::Leave,
             key => {
                 if let Some(filter) = PlanFilter::of_key(key) {
-                    return self.filter(filter, words);
+                    // Of one knot there is nothing to narrow.
+                    return match self.only {
+                        Some(_) => Action::None,
+                        None => self.filter(filter, words),
+                    };
                 }
                 let mut letters = key.chars();
                 match (letters.next(), letters.next()) {
@@ -46,6 +51,16 @@ impl State {
     pub(super) fn filter(&mut self, filter: PlanFilter, words: &Words) -> Action {
         self.filters.change(filter);
         let said = words.say_filter(filter.name(), self.filters.choice(filter));
+        match self.look() {
+            Action::Find(asked, question, _) => Action::Find(asked, question, said),
+            _ => Action::Say(said),
+        }
+    }
+
+    /// Looks at all knots again, and not at the one alone that was counted.
+    pub(super) fn any_knot(&mut self, words: &Words) -> Action {
+        self.only = None;
+        let said: Spoken = words.notice("plan-any-told", &[]).into();
         match self.look() {
             Action::Find(asked, question, _) => Action::Find(asked, question, said),
             _ => Action::Say(said),

@@ -103,6 +103,10 @@ impl State {
             if !matches!(self.found, Findings::Wrong(_)) {
                 side = side.push(text(self.sentence(words).to_string()).size(26));
             }
+            if self.only.is_some() && self.form.is_empty() {
+                let note = words.plainly("plan-only-note", &[]);
+                side = side.push(widgets::quiet(note, theme::BODY));
+            }
             let side = side.push(self.chips(words));
             return scrollable(side).spacing(8).width(Fill).height(Fill).into();
         };

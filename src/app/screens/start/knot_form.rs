@@ -63,18 +63,6 @@ impl State {
         is_huge.then(|| words.huge_knot(plan, legs))
     }
 
-    /// The form names this knot, and a press of next begins it.
-    pub(super) fn name(&mut self, plan: &Plan) {
-        let knot = plan.knot();
-        let counts = [knot.leads(), knot.bights(), plan.laying().passes()];
-        let [leads, bights, passes] = counts.map(|count| count.to_string());
-        let weave = knot.weave().to_string();
-        self.texts = [leads, bights, passes, weave, String::new(), String::new()];
-        self.is_new = false;
-        self.focus = Some(StartField::Begin);
-        self.changed();
-    }
-
     /// The first tie of the course, begun.
     pub(super) fn first(words: &Words) -> Action {
         match first_tie() {

@@ -12,7 +12,6 @@ use iced::widget::operation;
 use iced::{Element, Task};
 
 use super::context::Context;
-use super::count::CountedKnot;
 use super::route::{Go, Next, Route};
 use super::screen_page::ScreenPage;
 use crate::app::key_guide::{KeyGroup, KeyHint};
@@ -49,8 +48,6 @@ pub struct State {
     picture: Box<PictureView>,
     /// It was asked whether so large a knot is meant.
     asked_back: Option<Sentence>,
-    /// A knot that was counted, for the form to name once the shelf is looked through.
-    counted: Option<Box<Plan>>,
 }
 
 /// Put by once the screen was up: who comes back to it has seen the first tie offered.
@@ -120,12 +117,10 @@ impl ScreenPage for State {
     fn open((): (), context: &mut Context) -> (Self, Task<Message>) {
         let welcomes = context.fetch::<Welcomed>().is_none();
         context.put_by(Welcomed);
-        let counted = context.fetch::<CountedKnot>();
         let typed = context.fetch::<Typed>().map(|typed| *typed);
         let mut state = Self {
             is_ready: false,
             welcomes,
-            counted: counted.map(|counted| counted.0),
             ..Self::new(typed.unwrap_or_default())
         };
         state.show_knot();
@@ -164,11 +159,6 @@ impl ScreenPage for State {
                     self.is_ready = true;
                     context.session.refuse(&error);
                 }
-            }
-            if let Some(plan) = self.counted.take() {
-                self.name(&plan);
-                context.say_after_notices(&self.say_focus(context.words()));
-                return Next::run(operation::focus(id(StartField::Begin)));
             }
             self.show_knot();
             let said = self.say(context.words());
@@ -309,7 +299,6 @@ impl State {
             is_ready: true,
             picture: Box::new(PictureView::default()),
             asked_back: None,
-            counted: None,
         }
     }
 

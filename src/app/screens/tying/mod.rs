@@ -102,8 +102,11 @@ impl ScreenPage for State {
     }
 
     fn redraw(&mut self, context: &Context) {
-        let depth = context.session.walk().map(Walk::depth);
+        let walk = context.session.walk();
+        let depth = walk.map(Walk::depth);
         let prominence = match depth {
+            // Where something is that is spoken of is to be seen.
+            _ if walk.is_some_and(Walk::points_at_a_place) => Prominence::Taught,
             Some(Detail::Brief) => Prominence::Hidden,
             Some(Detail::Teach) => Prominence::Taught,
             Some(Detail::Plain) | None => Prominence::ByRoom,
@@ -133,10 +136,12 @@ impl ScreenPage for State {
             Keys::PieceDone => ("key-next-piece", "key-back", "key-wrong"),
             Keys::Standing => ("key-yes", "key-no", "key-wrong"),
             Keys::Wrong => ("key-take-back", "key-find-place", "key-leave-as-is"),
+            Keys::NothingToTakeBack => ("key-leave-as-is", "key-find-place", "key-leave-as-is"),
             Keys::TakingBack => ("key-one-more-back", "key-lay-again", "key-leave-as-is"),
             Keys::Searching => ("key-yes", "key-no", "key-leave-as-is"),
             Keys::Joining => ("key-next", "key-back", "key-leave-as-is"),
             Keys::Counting => ("key-one-more", "key-that-is-it", "key-leave-as-is"),
+            Keys::Typing => ("key-that-is-it", "key-digit-away", "key-leave-as-is"),
             Keys::FaultFound => ("key-take-back", "key-another-place", "key-leave-as-is"),
         };
         let next = if now == Keys::Done {
@@ -167,8 +172,8 @@ impl ScreenPage for State {
             place,
             KeyHint::again(),
             KeyHint::leave(leave),
-            KeyHint::new(KeyGroup::Here, "c", "key-cord"),
-            KeyHint::new(KeyGroup::Here, "j", "key-join"),
+            KeyHint::here("c", "key-cord").meaning(Intent::Cord),
+            KeyHint::here("j", "key-join").meaning(Intent::Join),
         ];
         let log = KeyHint::new(KeyGroup::Steps, "l", "key-write-log");
         let log = (now == Keys::PieceDone).then_some(log);
