@@ -186,7 +186,7 @@ fn a_tube_that_does_not_stand_is_rigged_and_the_tyer_may_think_again() {
 
 #[test]
 fn the_question_and_its_answer_outlast_a_kill() {
-    let (mut terminal, folder) = at_the_second(3);
+    let (terminal, folder) = at_the_second(3);
     terminal.shelf();
     drop(terminal);
     let take_up = || Terminal::take_up(Words::english(), folder.path(), Settings::default());
