@@ -43,6 +43,22 @@ fn on(hands: &mut Hands, steps: usize) {
     }
 }
 
+/// On the plan screen with a knot of 5 leads and 7 bights in mind, for so much of a tiller.
+fn in_mind(hands: &mut Hands, cover: &str) {
+    letter(hands, "p");
+    for (field, typed) in [
+        (SetupField::Object, "30"),
+        (SetupField::Cover, cover),
+        (SetupField::Cord, "3.5"),
+    ] {
+        hands.tell(Message::planned(field, typed));
+    }
+    hands.press(Named::Tab);
+    letter(hands, "5");
+    on(hands, 1);
+    letter(hands, "7");
+}
+
 const SINGLE: Option<[&str; 3]> = Some(["5", "7", "1"]);
 const DOUBLED: Option<[&str; 3]> = Some(["5", "7", "2"]);
 
@@ -174,6 +190,34 @@ const LOOKS: &[Look] = &[
         }
     }),
     ("29-large", Some(["21", "40", "2"]), |hands| on(hands, 60)),
+    ("30-several-wait", SINGLE, |hands| {
+        for steps in [5, 12, 20, 3, 30] {
+            on(hands, steps);
+            hands.press(Named::Escape);
+            hands.press(Named::Tab);
+            hands.press(Named::Enter);
+        }
+        hands.press(Named::Escape);
+    }),
+    ("31-knot-in-mind", None, |hands| in_mind(hands, "36")),
+    ("32-other-than-in-mind", None, |hands| in_mind(hands, "90")),
+    ("33-bag", None, |hands| {
+        in_mind(hands, "36");
+        hands.tell(Message::planned(SetupField::Tube, "45"));
+        hands.tell(Message::planned(SetupField::Rows, "14,20"));
+        hands.press(Named::Enter);
+    }),
+    ("34-begin", SINGLE, |_| {}),
+    ("35-count", None, |hands| letter(hands, "k")),
+    ("36-far-pins", Some(["11", "9", "1"]), |hands| {
+        let is_there = |hands: &Hands| {
+            let walk = hands.session().walk().unwrap();
+            walk.place().leg() == Some(18)
+        };
+        while !is_there(hands) {
+            on(hands, 1);
+        }
+    }),
 ];
 
 /// Where the pictures go.

@@ -91,6 +91,7 @@ fn key(name: &str) -> Key {
         "Backspace" => Named::Backspace,
         "F14" => Named::F14,
         "F15" => Named::F15,
+        "Escape" => Named::Escape,
         letter => return Key::Character(letter.into()),
     };
     Key::Named(named)
@@ -356,6 +357,38 @@ fn a_whole_tie_is_the_same_in_both() {
             faces.compare(&"after the last step");
             faces.compare_kept();
         }
+    }
+}
+
+/// What a tyer can ask for in the place of a step, and how.
+const ASKED_FOR: [&[&str]; 5] = [&["w"], &["w", " "], &["w", "PageUp"], &["w", "h"], &["j"]];
+
+/// Escape goes back to the step first, and leaves the tie only from there.
+#[test]
+fn escape_closes_what_was_asked_for_before_it_leaves_the_tie() {
+    for asked in ASKED_FOR {
+        let mut faces = Faces::of(&tie("3", "5", "1"), Words::english, &Settings::default());
+        for _ in 0..8 {
+            faces.happen(&Happening::Key(" ", 2000));
+        }
+        let walk = |faces: &Faces| {
+            let walk = faces.window.session().walk().unwrap();
+            (walk.is_telling_steps(), walk.place(), walk.shown().clone())
+        };
+        let before = walk(&faces);
+        for key in asked {
+            faces.happen(&Happening::Key(key, 2000));
+        }
+        assert!(!walk(&faces).0, "{asked:?} asks nothing");
+        faces.happen(&Happening::Key("Escape", 2000));
+        faces.compare(&asked);
+        assert_eq!(walk(&faces), before, "{asked:?}");
+        assert!(!faces.terminal.is_over(), "{asked:?}");
+        let step = faces.window.session().walk().unwrap().say().to_string();
+        assert_eq!(faces.window.last_said(), step, "{asked:?}");
+        faces.happen(&Happening::Key("Escape", 2000));
+        assert!(faces.window.session().tie().is_none(), "{asked:?}");
+        assert!(faces.terminal.is_over(), "{asked:?}");
     }
 }
 

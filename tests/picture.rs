@@ -6,7 +6,7 @@ mod dots;
 
 use std::collections::{HashMap, HashSet};
 
-use kurbo::Point;
+use kurbo::{Point, Shape as _};
 use marlinspeak::guide::{AtOnce, FinishTask, Plan, Script, Step, What};
 use marlinspeak::knot::{Hand, Knot, Lattice, Laying, LayingOrder, Leg, PassLeg, Rim, Side, Weave};
 use marlinspeak::picture::{
@@ -648,6 +648,90 @@ fn a_painter_used_again_gives_the_same_picture_as_a_new_one() {
                 again.paint(&list, &palette),
                 Painter::new().paint(&list, &palette)
             );
+        }
+    }
+}
+
+/// A cord is begun with its tail hanging from its first pin, whose number says where it goes; a follower
+/// goes on from the cord before and hangs nowhere.
+#[test]
+fn before_the_first_leg_the_tail_hangs_from_its_pin() {
+    let laying = laying(5, 7, 2, "1", LayingOrder::default());
+    for (pass, hangs) in [(1, true), (2, false)] {
+        let moment = Moment::Before(PassLeg {
+            pass,
+            strand: 1,
+            leg: 1,
+        });
+        let scene = Scene::build(
+            View::RoundTheTube,
+            &laying,
+            Side::Right,
+            Hand::Right,
+            &moment,
+            Viewport::new(620.0, 560.0),
+        );
+        let list = DisplayList::of(&scene);
+        let circles = |role| {
+            let items = list.items().iter().filter(move |item| item.role == role);
+            items.filter_map(|item| match item.outline {
+                Outline::Circle(circle) => Some(circle),
+                Outline::Path(_) => None,
+            })
+        };
+        let low = |y: f64, circle: kurbo::Circle| y.max(circle.center.y);
+        let pins = circles(Role::Pin).fold(0.0, low);
+        let tail = list.items().iter().filter(|item| item.role == Role::Active);
+        let lowest: Option<f64> = tail
+            .map(|item| match &item.outline {
+                Outline::Path(path) => path.bounding_box().y1,
+                Outline::Circle(circle) => circle.center.y,
+            })
+            .reduce(f64::max);
+        assert_eq!(lowest.is_some_and(|lowest| lowest > pins + 5.0), hangs);
+        assert_eq!(circles(Role::To).count(), 1, "{pass}");
+    }
+}
+
+/// The numbers of pins on the far side stand where the cord goes round the edge of the tube, and not
+/// beside another pin that is seen there.
+#[test]
+fn no_number_of_a_far_pin_stands_beside_another_pin() {
+    for (leads, bights) in [(11, 9), (9, 7), (13, 10)] {
+        let laying = laying(leads, bights, 1, "1", LayingOrder::default());
+        for nth in 0..u32::from(bights) * 2 {
+            let moment = Moment::at(laying.nth_leg(nth).unwrap());
+            let scene = Scene::build(
+                View::RoundTheTube,
+                &laying,
+                Side::Right,
+                Hand::Right,
+                &moment,
+                Viewport::new(620.0, 560.0),
+            );
+            let list = DisplayList::of(&scene);
+            let circles = |role| {
+                let items = list.items().iter().filter(move |item| item.role == role);
+                items.filter_map(|item| match item.outline {
+                    Outline::Circle(circle) => Some(circle),
+                    Outline::Path(_) => None,
+                })
+            };
+            let numbers = circles(Role::FromDisc).chain(circles(Role::To));
+            for number in numbers {
+                for pin in circles(Role::Pin) {
+                    let [across, up] = [
+                        number.center.x - pin.center.x,
+                        number.center.y - pin.center.y,
+                    ];
+                    let is_beside =
+                        across.abs() < 2.5 * number.radius && up.abs() < 0.5 * number.radius;
+                    assert!(
+                        !is_beside,
+                        "{leads} {bights}, leg {nth}: {number:?} {pin:?}"
+                    );
+                }
+            }
         }
     }
 }

@@ -201,7 +201,11 @@ fn what_is_deleted_can_be_had_back() {
             .last_said()
             .starts_with("Deleted. Press U to have it back.")
     );
-    assert!(hands.sees("The shelf is empty: Esc goes back, and a tie begun there stands here."));
+    assert!(
+        hands.sees(
+            "The shelf is empty: a tie that you begin stands here. Shall it be the first one?"
+        )
+    );
     // Also after the app was closed and opened again.
     drop(hands);
     let mut hands = at_shelf(folder.path());
@@ -209,6 +213,22 @@ fn what_is_deleted_can_be_had_back() {
     hands.press(letter("u"));
     assert!(hands.last_said().starts_with("It is back."));
     assert_eq!(hands.ties(), before);
+}
+
+#[test]
+fn an_empty_shelf_shows_the_first_tie_and_begins_it() {
+    let folder = TempDir::new().unwrap();
+    let mut hands = at_shelf(folder.path());
+    let mut screen = hands.screen(iced::Size::new(800.0, 480.0));
+    for there in ["picture", "shelf-first"] {
+        assert!(
+            screen.find(iced_test::selector::id(there)).is_ok(),
+            "{there}"
+        );
+    }
+    drop(screen);
+    hands.press(Key::Named(Named::Space));
+    assert_eq!(hands.ties()[0].lesson, Some(1));
 }
 
 #[test]

@@ -13,7 +13,7 @@ use iced::keyboard::key::Named;
 use iced::{Rectangle, Size};
 use iced_test::{Simulator, selector};
 use marlinspeak::app::Message;
-use marlinspeak::guide::{AtOnce, Plan, Script};
+use marlinspeak::guide::{AtOnce, Plan, Script, SetupField};
 use marlinspeak::session::Event;
 use marlinspeak::settings::Settings;
 use marlinspeak::voice::{VoiceError, VoiceEvent};
@@ -249,6 +249,195 @@ fn every_screen_fits_the_smallest_window_in_every_language() {
             let button = screen.find(selector::id(button)).expect(button);
             let place = button.visible_bounds().unwrap();
             assert!(place.width >= 44.0 && place.height >= 44.0, "{tag} {id}");
+        }
+    }
+}
+
+/// Whether a widget is in sight, all of it.
+fn is_whole(screen: &mut Simulator<'_, Message>, id: &'static str) -> bool {
+    let Ok(found) = screen.find(selector::id(id)) else {
+        return false;
+    };
+    let (place, seen) = (found.bounds(), found.visible_bounds());
+    seen.is_some_and(|seen| {
+        (seen.height - place.height).abs() < 0.5 && (seen.width - place.width).abs() < 0.5
+    })
+}
+
+#[test]
+fn the_first_tie_and_the_way_past_it_are_whole_in_the_smallest_window() {
+    for tag in tags() {
+        let folder = TempDir::new().unwrap();
+        let settings = Settings::default();
+        let hands = Hands::open_in(words(&tag), folder.path(), None, settings);
+        for (width, height) in SIZES {
+            let mut screen = hands.screen(Size::new(width, height));
+            for button in ["first-begin", "first-past"] {
+                assert!(is_whole(&mut screen, button), "{tag} {width} {button}");
+            }
+        }
+    }
+}
+
+#[test]
+fn no_tie_that_waits_is_cut_on_the_first_screen() {
+    const PLACES: [&str; 9] = [
+        "waiting 1",
+        "waiting 2",
+        "waiting 3",
+        "waiting 4",
+        "waiting 5",
+        "waiting 6",
+        "waiting 7",
+        "waiting 8",
+        "waiting 9",
+    ];
+    for tag in tags() {
+        let folder = TempDir::new().unwrap();
+        for bights in 4..12 {
+            let plan = Plan::read("3", &bights.to_string(), "2", "1").unwrap();
+            drop(Hands::open(folder.path(), Some(plan)).ties());
+        }
+        let settings = Settings::default();
+        let hands = Hands::open_in(words(&tag), folder.path(), None, settings);
+        for (width, height) in SIZES {
+            let size = Size::new(width, height);
+            let mut screen = hands.screen(size);
+            assert!(is_whole(&mut screen, "way-settings"), "{tag} {size:?}");
+            let shown: Vec<&str> = PLACES
+                .into_iter()
+                .filter(|place| screen.find(selector::id(*place)).is_ok())
+                .collect();
+            for place in &shown {
+                assert!(is_whole(&mut screen, place), "{tag} {size:?} {place}");
+            }
+            // Those that have no room are counted.
+            let more = words(&tag).ties_on_shelf(7 - shown.len());
+            let counted = in_sight(&mut screen, size, &more).is_some();
+            assert_eq!(counted, shown.len() < 7, "{tag} {size:?} {shown:?}");
+        }
+    }
+}
+
+/// A tie with a tube, a cord and an object, from its bag on.
+fn rigged(hands: &mut Hands) {
+    hands.press(Key::Character("p".into()));
+    for (field, typed) in [
+        (SetupField::Object, "30"),
+        (SetupField::Cover, "36"),
+        (SetupField::Cord, "3.5"),
+        (SetupField::Tube, "45"),
+        (SetupField::Rows, "14,20"),
+    ] {
+        hands.tell(Message::planned(field, typed));
+    }
+    hands.press(Key::Named(Named::Enter));
+}
+
+#[test]
+fn every_note_stands_under_its_thing_on_a_page_of_several() {
+    for tag in tags() {
+        let folder = TempDir::new().unwrap();
+        let settings = Settings::default();
+        let mut hands = Hands::open_in(words(&tag), folder.path(), None, settings);
+        rigged(&mut hands);
+        let mut pages = 0;
+        for _ in 0..8 {
+            let shown = hands.session().walk().unwrap().shown().clone();
+            pages += usize::from(!shown.things.is_empty());
+            for (width, height) in SIZES {
+                let size = Size::new(width, height);
+                let mut screen = hands.screen(size);
+                let mut last = 0.0;
+                for thing in &shown.things {
+                    // In the order of the page, and nothing of one below the next.
+                    for text in std::iter::once(&thing.line).chain(&thing.notes) {
+                        let at = format!("{tag} {size:?} {text}");
+                        let place = in_sight(&mut screen, size, text).expect(&at);
+                        assert!(place.y > last - 0.5, "{at}");
+                        last = place.y + place.height;
+                    }
+                }
+            }
+            hands.press(Key::Named(Named::Space));
+        }
+        assert!(pages >= 3, "{tag}: {pages}");
+    }
+}
+
+/// What can hurt is never scrolled away where there is room for it: at the first steps, which have the most
+/// words besides.
+#[test]
+fn the_cautions_of_the_first_steps_are_whole() {
+    for tag in tags() {
+        for is_rigged in [false, true] {
+            let folder = TempDir::new().unwrap();
+            let settings = Settings::default();
+            let mut hands = Hands::open_in(words(&tag), folder.path(), None, settings);
+            if is_rigged {
+                rigged(&mut hands);
+            } else {
+                // The first lesson.
+                hands.press(Key::Named(Named::Space));
+            }
+            for step in 0..12 {
+                let caution = hands.session().page().unwrap().shown.caution;
+                for (width, height) in [(1100.0, 760.0), (1366.0, 768.0), (1920.0, 1080.0)] {
+                    let size = Size::new(width, height);
+                    let mut screen = hands.screen(size);
+                    if let Some(caution) = &caution {
+                        let place = in_sight(&mut screen, size, caution);
+                        assert!(place.is_some(), "{tag} {size:?} {step} {caution}");
+                    }
+                }
+                hands.press(Key::Named(Named::Space));
+            }
+        }
+    }
+}
+
+#[test]
+fn the_strip_names_every_part_of_the_job_in_the_smallest_window() {
+    for tag in ["en", "de", "es", "fr"] {
+        let folder = TempDir::new().unwrap();
+        let settings = Settings::default();
+        let mut hands = Hands::open_in(words(tag), folder.path(), None, settings);
+        rigged(&mut hands);
+        let job = hands.session().page().unwrap().job;
+        assert!(job.len() >= 6, "{job:?}");
+        let mut screen = hands.screen(SMALLEST);
+        for part in job {
+            let name = in_sight(&mut screen, SMALLEST, &part.name);
+            assert!(name.is_some(), "{tag} {}", part.name);
+        }
+    }
+}
+
+#[test]
+fn what_narrows_the_knots_is_seen_and_heard_in_the_smallest_window() {
+    for tag in tags() {
+        let folder = TempDir::new().unwrap();
+        let settings = Settings::default();
+        let mut hands = Hands::open_in(words(&tag), folder.path(), None, settings);
+        hands.press(Key::Character("p".into()));
+        for (field, typed) in [
+            (SetupField::Object, "30"),
+            (SetupField::Cover, "36"),
+            (SetupField::Cord, "3.5"),
+        ] {
+            hands.tell(Message::planned(field, typed));
+        }
+        let mut screen = hands.screen(SMALLEST);
+        assert!(is_whole(&mut screen, "plan-filters"), "{tag}");
+        drop(screen);
+        for (key, filter, named) in [(Named::F6, "weave", "F6"), (Named::F8, "nested", "F8")] {
+            hands.press(Key::Named(key));
+            let said = words(&tag).say_filter(filter, 1).to_string();
+            assert_eq!(hands.last_said(), said, "{tag}");
+            let chip = words(&tag).filter(filter, named, 1);
+            let mut screen = hands.screen(SMALLEST);
+            let seen = in_sight(&mut screen, SMALLEST, &chip);
+            assert!(seen.is_some(), "{tag} {chip}");
         }
     }
 }

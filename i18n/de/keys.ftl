@@ -37,6 +37,7 @@ key-leave = verlassen
 key-take-back = zurücknehmen
 key-find-place = Stelle suchen
 key-leave-as-is = lassen, wie es ist
+key-to-step = zum Schritt
 key-one-more-back = noch eine zurück
 key-lay-again = neu legen
 key-yes = ja

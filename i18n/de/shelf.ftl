@@ -3,8 +3,8 @@
 ## The shelf screen
 
 shelf-heading = Das Regal
-shelf-empty = Das Regal ist leer: Esc geht zurück, und ein dort angefangener Knoten steht dann hier.
-shelf-empty-say = Das Regal ist leer. Drück Escape, um zurückzugehen und einen Knoten anzufangen.
+shelf-empty = Das Regal ist leer: Hier steht, was du anfängst. Soll es der erste Knoten sein?
+shelf-empty-say = Das Regal ist leer. Drück die Leertaste, um den ersten Knoten anzufangen, oder Escape, um zurückzugehen.
 
 # How a tie stands. $state: waiting, finished or away.
 # Example: 58 Prozent, 14 von 24 Bahnen, zuletzt gestern

@@ -5,6 +5,12 @@ start-left-off = Weiter mit
 # On its button.
 start-go-on = Wieder aufnehmen
 
+# Below those that have room. $ties: so many more wait; they are reached by the way of the shelf.
+start-more-ties = { $ties ->
+        [one] Noch einer liegt unter „Meine Knoten“.
+       *[other] { $ties } weitere liegen unter „Meine Knoten“.
+    }
+
 # The ways, each beside its key: a few words.
 way-course = Erste Knoten
 way-plan = Für Gegenstände

@@ -37,6 +37,8 @@ key-leave = leave
 key-take-back = take back
 key-find-place = find my place
 key-leave-as-is = leave it as it is
+# On the key that otherwise leaves the tie: closes what was asked for and goes back to the step.
+key-to-step = to the step
 key-one-more-back = one more back
 key-lay-again = lay it again
 key-yes = yes

@@ -3,8 +3,8 @@
 ## The shelf screen
 
 shelf-heading = The shelf
-shelf-empty = The shelf is empty: Esc goes back, and a tie begun there stands here.
-shelf-empty-say = The shelf is empty. Press Escape to go back and begin a tie.
+shelf-empty = The shelf is empty: a tie that you begin stands here. Shall it be the first one?
+shelf-empty-say = The shelf is empty. Press the space bar to begin the first tie, or Escape to go back.
 
 # How a tie stands. $state: waiting, finished or away.
 # Example: 58 per cent, 14 of 24 legs, touched yesterday

@@ -5,6 +5,12 @@ start-left-off = Go on with
 # On its button.
 start-go-on = Take it up
 
+# Below those that have room. $ties: so many more wait; they are reached by the way of the shelf.
+start-more-ties = { $ties ->
+        [one] 1 more is under “My ties”.
+       *[other] { $ties } more are under “My ties”.
+    }
+
 # The ways, each beside its key: a few words.
 way-course = First ties
 way-plan = For an object

@@ -37,6 +37,7 @@ key-leave = dejarlo
 key-take-back = deshacer
 key-find-place = buscar mi sitio
 key-leave-as-is = dejarlo como está
+key-to-step = al paso
 key-one-more-back = otro atrás
 key-lay-again = volver a pasarlo
 key-yes = sí

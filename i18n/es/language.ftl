@@ -8,6 +8,16 @@ language-name = Español
 # Ejemplo: Español (MX)
 language-in-region = { $name } ({ $region })
 
+# A language as it is called in this one, for the system's: it is read, and not looked for among
+# others. $tag: the language. $name: its own name, for one that is not among these.
+language-in-words = { $tag ->
+        [en] inglés
+        [de] alemán
+        [es] español
+        [fr] francés
+       *[other] { $name }
+    }
+
 # The line in the settings: its name, its value, and both as they are said. $name: a language's
 # own name. $choice: system, or name when one was chosen.
 setting-language-name = Idioma

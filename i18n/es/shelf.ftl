@@ -3,8 +3,8 @@
 ## The shelf screen
 
 shelf-heading = El estante
-shelf-empty = El estante está vacío: Esc vuelve, y el nudo que empieces allí estará aquí.
-shelf-empty-say = El estante está vacío. Pulsa Escape para volver y empezar un nudo.
+shelf-empty = El estante está vacío: aquí estará cada nudo que empieces. ¿Empezamos por el primero?
+shelf-empty-say = El estante está vacío. Pulsa la barra espaciadora para empezar el primer nudo, o Escape para volver.
 
 # How a tie stands. $state: waiting, finished or away.
 # Ejemplo: 58 por ciento, 14 de 24 tramos, última vez ayer

@@ -5,6 +5,12 @@ start-left-off = Seguir con
 # On its button.
 start-go-on = Retomarlo
 
+# Below those that have room. $ties: so many more wait; they are reached by the way of the shelf.
+start-more-ties = { $ties ->
+        [one] Hay 1 más en «Mis nudos».
+       *[other] Hay { $ties } más en «Mis nudos».
+    }
+
 # The ways, each beside its key: a few words.
 way-course = Primeros nudos
 way-plan = Para un objeto

@@ -37,6 +37,7 @@ key-leave = quitter
 key-take-back = défaire
 key-find-place = retrouver l’endroit
 key-leave-as-is = laisser en l’état
+key-to-step = à l’étape
 key-one-more-back = encore un
 key-lay-again = le repasser
 key-yes = oui

@@ -3,8 +3,8 @@
 ## The shelf screen
 
 shelf-heading = L’étagère
-shelf-empty = L’étagère est vide : Échap revient, et un nœud commencé là-bas se range ici.
-shelf-empty-say = L’étagère est vide. Appuyez sur échap pour revenir et commencer un nœud.
+shelf-empty = L’étagère est vide : chaque nœud commencé se range ici. Commençons-nous par le premier ?
+shelf-empty-say = L’étagère est vide. Appuyez sur la barre d’espace pour commencer le premier nœud, ou sur échap pour revenir.
 
 # How a tie stands. $state: waiting, finished or away.
 # Exemple : 58 %, 14 trajets sur 24, dernière fois hier

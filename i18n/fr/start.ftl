@@ -5,6 +5,12 @@ start-left-off = Continuer
 # On its button.
 start-go-on = Le reprendre
 
+# Below those that have room. $ties: so many more wait; they are reached by the way of the shelf.
+start-more-ties = { $ties ->
+        [one] Encore 1 sous « Mes nœuds ».
+       *[other] Encore { $ties } sous « Mes nœuds ».
+    }
+
 # The ways, each beside its key: a few words.
 way-course = Premiers nœuds
 way-plan = Pour un objet

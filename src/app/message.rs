@@ -81,7 +81,7 @@ impl Message {
 
     /// A text typed into a field of the plan screen's form.
     pub fn planned(field: SetupField, text: &str) -> Self {
-        let message = plan::Message::Typed(field, text.to_owned());
+        let message = plan::Message::Typed(field.into(), text.to_owned());
         Self::Screen(ScreenMessage::Plan(message))
     }
 

@@ -69,7 +69,7 @@ pub use inventory::{Inventory, inventory, known_ties};
 pub use knot_count::{CountAction, CountKeys, KnotCount};
 pub use log_form::{LogAction, LogField, LogForm};
 pub use logbook::{NotLogged, as_path, entry_for, keep_entry};
-pub use opening::{InHand, lesson_tie, lessons, new_tie};
+pub use opening::{InHand, first_tie, lesson_tie, lessons, new_tie};
 pub use order_book::{OrderAction, OrderBook};
 pub use order_change::{OrderChange, OrderOutcome};
 pub use order_jobs::{OpenOrder, OrderJob, OrderReport, OrderStock, answer_order, do_order_job};

@@ -95,6 +95,20 @@ pub fn lesson_tie(lesson: Lesson, weave: WeaveChoice) -> Result<Tie, KnotError> 
     Ok(tie)
 }
 
+/// The tie that a beginner ties first.
+///
+/// # Errors
+/// When the first lesson names no knot that can be tied.
+///
+/// ```
+/// let tie = marlinspeak::session::first_tie()?;
+/// assert_eq!((tie.plan.knot().leads(), tie.plan.knot().bights()), (3, 5));
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
+pub fn first_tie() -> Result<Tie, KnotError> {
+    lesson_tie(COURSE[0], WeaveChoice::FewestTucks)
+}
+
 /// A tie as it comes into hand, and what keeps others off it.
 ///
 /// ```

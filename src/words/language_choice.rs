@@ -97,6 +97,22 @@ impl Words {
     fn name_of(&self, tag: &LanguageIdentifier, locale: &LanguageIdentifier) -> String {
         let own = NAMES.iter().find(|(known, _)| known == tag);
         let name = own.map_or_else(|| tag.to_string(), |(_, name)| name.clone());
+        self.with_region(name, tag, locale)
+    }
+
+    /// A language as it is called in the words of this one.
+    fn name_in_words(&self, tag: &LanguageIdentifier, locale: &LanguageIdentifier) -> String {
+        let own = self.name_of(tag, tag);
+        let args = fluent_args! { "tag" => tag.language.as_str().to_owned(), "name" => own };
+        self.with_region(self.text("language-in-words", &args), tag, locale)
+    }
+
+    fn with_region(
+        &self,
+        name: String,
+        tag: &LanguageIdentifier,
+        locale: &LanguageIdentifier,
+    ) -> String {
         match locale.region {
             Some(region) if tag.region.is_none() => self.text(
                 "language-in-region",
@@ -121,11 +137,14 @@ impl Words {
         // With --lang the words are others than those of the setting.
         let named = choice.tag.as_deref().and_then(|tag| tag.parse().ok());
         let named = named.map(|locale: LanguageIdentifier| (nearest(&locale), locale));
+        let is_system = named.is_none();
         let (tag, locale) = named.unwrap_or_else(of_system);
-        fluent_args! {
-            "choice" => if choice.tag.is_some() { "name" } else { "system" },
-            "name" => self.name_of(&tag, &locale),
-        }
+        let (choice, name) = if is_system {
+            ("system", self.name_in_words(&tag, &locale))
+        } else {
+            ("name", self.name_of(&tag, &locale))
+        };
+        fluent_args! { "choice" => choice, "name" => name }
     }
 
     /// What the line of the settings is told that shows which units are chosen.
@@ -166,6 +185,19 @@ mod tests {
             let args = words.language_args(&choice);
             assert_eq!(args.get("name"), Some(&name.into()), "{tag}");
         }
+    }
+
+    #[test]
+    fn the_language_of_the_system_is_named_in_the_words_that_are_read() {
+        let words = Words::load(Some("de")).unwrap();
+        let named = |tag: &str| {
+            let locale: LanguageIdentifier = tag.parse().unwrap();
+            words.name_in_words(&nearest(&locale), &locale)
+        };
+        assert_eq!(named("en"), "Englisch");
+        assert_eq!(named("fr-CA"), "Französisch (CA)");
+        // A language that there are no words for has no other name.
+        assert_eq!(named("it"), "it");
     }
 
     #[test]

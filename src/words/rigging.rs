@@ -160,16 +160,23 @@ impl Words {
     }
 }
 
-/// The things of a page: a line for each, and what there is to note of them.
-fn on_one_page(things: Vec<Shown>) -> Shown {
+/// The things of a page: a line for each, and what there is to note of them. One by itself needs no
+/// page.
+fn on_one_page(mut things: Vec<Shown>) -> Shown {
+    if things.len() == 1
+        && let Some(thing) = things.pop()
+    {
+        return thing;
+    }
     let mut page = Shown::default();
-    for thing in things {
+    for thing in &things {
         if !page.line.is_empty() {
             page.line.push('\n');
         }
         page.line.push_str(&thing.line);
-        page.notes.extend(thing.notes);
+        page.notes.extend(thing.notes.iter().cloned());
     }
+    page.things = things;
     page
 }
 

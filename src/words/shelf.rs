@@ -63,6 +63,11 @@ impl Words {
         self.text("shelf-more-ties", &fluent_args! { "ties" => ties })
     }
 
+    /// That so many more wait than the start screen has room for.
+    pub fn ties_on_shelf(&self, ties: usize) -> String {
+        self.text("start-more-ties", &fluent_args! { "ties" => ties })
+    }
+
     /// Whether a finished tie is in the log.
     pub fn tie_log(&self, is_logged: bool) -> String {
         self.text(

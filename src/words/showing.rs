@@ -27,6 +27,9 @@ pub struct Shown {
     pub marks: Vec<CrossingMark>,
     /// What else there is to say of the step: each a short line.
     pub notes: Vec<String>,
+    /// Where several things stand on a page: each with its own line and notes. Line and notes of the
+    /// page are those of all of them.
+    pub things: Vec<Self>,
     /// What can hurt here.
     pub caution: Option<String>,
 }
@@ -45,6 +48,10 @@ impl Shown {
     /// Everything but the phase, one sentence after the other, with nothing but words: a Braille
     /// display or a screen reader takes a sign for noise.
     pub fn in_words(&self) -> String {
+        if !self.things.is_empty() {
+            let things = self.things.iter().map(Self::in_words);
+            return things.fold(String::new(), after);
+        }
         let line = self.plain_line.as_ref().unwrap_or(&self.line);
         let marks = self.marks.iter().map(|mark| mark.text.as_str());
         let marks = marks.collect::<Vec<_>>().join(", ");
@@ -52,22 +59,32 @@ impl Shown {
         if !marks.is_empty() {
             told = format!("{told}: {marks}");
         }
-        for note in self.notes.iter().filter(|note| !note.is_empty()) {
-            told.push_str(match note.chars().next() {
-                _ if told.ends_with(['.', '!', '?', ':']) => " ",
-                // A note that goes on with the sentence.
-                Some(first) if first.is_lowercase() => ", ",
-                _ => ". ",
-            });
-            told.push_str(&note.replace('\n', ", "));
-        }
-        told
+        let notes = self.notes.iter().filter(|note| !note.is_empty());
+        notes.map(|note| note.replace('\n', ", ")).fold(told, after)
     }
+}
+
+/// A sentence after others, or one that goes on with the last of them.
+fn after(mut told: String, next: String) -> String {
+    if told.is_empty() {
+        return next;
+    }
+    told.push_str(match next.chars().next() {
+        _ if told.ends_with(['.', '!', '?', ':']) => " ",
+        Some(first) if first.is_lowercase() => ", ",
+        _ => ". ",
+    });
+    told.push_str(&next);
+    told
 }
 
 impl fmt::Display for Shown {
     /// Everything but the phase, a line each.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        if let Some((first, others)) = self.things.split_first() {
+            write!(f, "{first}")?;
+            return others.iter().try_for_each(|thing| write!(f, "\n{thing}"));
+        }
         f.write_str(&self.line)?;
         for (index, mark) in self.marks.iter().enumerate() {
             f.write_str(if index == 0 { "\n" } else { ", " })?;

@@ -18,7 +18,7 @@ use hands::Hands;
 use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use iced::window::RedrawRequest;
-use line::{head, times};
+use line::{head, ratio, times};
 use marlinspeak::guide::Plan;
 use tempfile::TempDir;
 
@@ -100,5 +100,11 @@ impl Walk {
             times(&format!("    from a press to its {until}"), taken, "");
         }
         times("    a frame in which the leg goes in", &self.moves, "16 ms");
+        ratio(
+            "    the same against one that stands after it",
+            &self.moves,
+            &self.frames,
+            "1",
+        );
     }
 }

@@ -23,6 +23,12 @@ pub fn times(what: &str, times: &[Duration], goal: impl Display) {
     line(what, short(median(times)), short(worst(times)), goal);
 }
 
+/// A line of how many times as long half of these take as half of those.
+pub fn ratio(what: &str, these: &[Duration], those: &[Duration], goal: impl Display) {
+    let ratio = median(these).as_secs_f64() / median(those).as_secs_f64();
+    line(what, format!("{ratio:.2}"), "", goal);
+}
+
 /// Half of the times are shorter.
 pub fn median(times: &[Duration]) -> Duration {
     let mut times = times.to_vec();

@@ -1,7 +1,7 @@
 //! The settings screen: one list, worked by keys, where each line says itself.
 
 use iced::widget::{Column, Id, button, column, container, responsive, row, scrollable, text};
-use iced::{Center, Element, Fill, Task, padding};
+use iced::{Center, Element, Fill, FillPortion, Size, Task, padding};
 
 use super::context::Context;
 use super::route::{Go, Next, Route};
@@ -89,40 +89,27 @@ impl ScreenPage for State {
     }
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
-        let heading = text(context.words().plainly("settings-heading", &[]))
-            .size(theme::HEADING)
-            .font(theme::BOLD);
-        let list = responsive(move |room| {
-            let groups = self.groups(context.words(), context.session.settings());
-            let list: Element<'a, Message> = if room.width < WIDE {
-                column(groups.into_iter().map(Into::into)).into()
-            } else {
-                // As many lines on either side, or nearly.
-                let mut sides = [column![].width(Fill), column![].width(Fill)];
-                let mut lines = 0;
-                for (group, of_it) in groups.into_iter().zip(lines_of_groups()) {
-                    let side = usize::from(2 * lines >= Setting::ALL.len());
-                    let [left, right] = sides;
-                    sides = match side {
-                        0 => [left.push(group), right],
-                        _ => [left, right.push(group)],
-                    };
-                    lines += of_it;
-                }
-                row(sides.map(Into::into)).spacing(40).into()
-            };
-            // The bar of the list stands beside it.
-            scrollable(container(list).padding(padding::right(16)))
-                .id(Id::new(LIST))
-                .width(Fill)
-                .height(Fill)
+        let words = context.words();
+        let settings = context.session.settings();
+        let page = responsive(move |room| {
+            let is_low = room.height < LOW;
+            let chosen = Setting::ALL[self.list.focus() % Setting::ALL.len()];
+            let hint = text(words.setting_hint(chosen.name())).size(theme::SMALL);
+            let heading = text(words.plainly("settings-heading", &[])).font(theme::BOLD);
+            let list = self.list_in(room, words, settings);
+            if is_low {
+                let hint = container(hint).width(Fill).center_y(1.5 * HINT);
+                let head = row![heading.size(LOW_HEADING), hint];
+                let head = head.spacing(24).align_y(Center);
+                return column![head, list].spacing(6).into();
+            }
+            // Two lines, so that nothing moves from one to the next.
+            let hint = container(hint).height(HINT);
+            column![heading.size(theme::HEADING), list, hint]
+                .spacing(10)
                 .into()
         });
-        let chosen = Setting::ALL[self.list.focus() % Setting::ALL.len()];
-        let hint = context.words().setting_hint(chosen.name());
-        // Two lines, so that nothing moves from one to the next.
-        let hint = container(text(hint).size(theme::SMALL)).height(HINT);
-        widgets::page(10).push(heading).push(list).push(hint).into()
+        widgets::page(10).push(page).into()
     }
 
     fn keys(&self, _: &Context) -> Vec<KeyHint> {
@@ -137,8 +124,46 @@ impl ScreenPage for State {
 }
 
 impl State {
+    /// The list in this width: in two columns where there is room.
+    fn list_in<'a>(&self, room: Size, words: &Words, settings: &Settings) -> Element<'a, Message> {
+        let groups = self.groups(room.height < LOW, words, settings);
+        let list: Element<'a, Message> = if room.width < WIDE {
+            column(groups.into_iter().map(Into::into)).into()
+        } else {
+            // As many lines on either side, or nearly.
+            let mut sides = [column![].width(Fill), column![].width(Fill)];
+            let mut lines = 0;
+            for (group, of_it) in groups.into_iter().zip(lines_of_groups()) {
+                let side = usize::from(2 * lines >= Setting::ALL.len());
+                let [left, right] = sides;
+                sides = match side {
+                    0 => [left.push(group), right],
+                    _ => [left, right.push(group)],
+                };
+                lines += of_it;
+            }
+            row(sides.map(Into::into)).spacing(40).into()
+        };
+        // The bar of the list stands beside it.
+        scrollable(container(list).padding(padding::right(16)))
+            .id(Id::new(LIST))
+            .width(Fill)
+            .height(Fill)
+            .into()
+    }
+
     /// The groups, each with its lines below what they are for.
-    fn groups<'a>(&self, words: &Words, settings: &Settings) -> Vec<Column<'a, Message>> {
+    fn groups<'a>(
+        &self,
+        is_low: bool,
+        words: &Words,
+        settings: &Settings,
+    ) -> Vec<Column<'a, Message>> {
+        let [above, size] = if is_low {
+            [0.0, theme::SMALL]
+        } else {
+            [10.0, theme::BODY]
+        };
         let mut groups: Vec<Column<'a, Message>> = Vec::new();
         let mut group = "";
         for (index, field) in Setting::ALL.iter().copied().enumerate() {
@@ -146,13 +171,14 @@ impl State {
                 group = field.group();
                 let heading = words.plainly("settings-group", &[("group", group)]);
                 let heading = text(heading).size(theme::SMALL).style(theme::quiet);
-                let heading = container(heading).padding(padding::top(10));
+                let heading = container(heading).padding(padding::top(above));
                 groups.push(column![heading].spacing(6).padding(padding::bottom(6)));
             }
             if let Some(lines) = groups.pop() {
-                let lines = lines.push(self.line(index, field, words, settings));
+                let lines = lines.push(self.line(index, field, size, words, settings));
                 groups.push(if field == Setting::Learn {
-                    let learnt = learnt(words, settings).into_iter();
+                    // That none is learnt its value says too.
+                    let learnt = learnt(words, settings, is_low).into_iter();
                     lines.extend(learnt.map(|learnt| {
                         let learnt = text(learnt).size(theme::SMALL);
                         container(learnt).padding([0, 14]).into()
@@ -170,15 +196,17 @@ impl State {
         &self,
         index: usize,
         field: Setting,
+        size: f32,
         words: &Words,
         settings: &Settings,
     ) -> Element<'a, Message> {
-        let name = text(words.setting_name(field.name())).size(theme::BODY);
+        let name = text(words.setting_name(field.name())).size(size);
         let value = words.setting_value(field.name(), &self.list.shown(field, words, settings));
-        let value = text(value).size(theme::BODY).font(theme::BOLD);
-        let line = button(row![name.width(Fill), value.width(Fill)].spacing(20))
+        let value = text(value).size(size).font(theme::BOLD);
+        let [name, value] = [name.width(FillPortion(2)), value.width(FillPortion(3))];
+        let line = button(row![name, value].spacing(20))
             .width(Fill)
-            .padding([8, 14])
+            .padding([10, 14])
             .style(theme::pressable(index == self.list.focus()))
             .on_press(Message::Focus(index));
         let signs = if field == Setting::Learn {
@@ -207,7 +235,7 @@ impl State {
                 self.list.speak(&context.words().tag().to_string());
             }
         }
-        context.say(&self.say_again(context));
+        context.say(&self.list.say(context.words(), context.session.settings()));
         Next::run(self.scroll())
     }
 
@@ -224,6 +252,10 @@ const FINGER: f32 = 52.0;
 /// The height of what the chosen line is for.
 const HINT: f32 = 2.0 * 1.3 * theme::SMALL;
 
+/// Below this height what the chosen line is for stands beside the heading.
+const LOW: f32 = 440.0;
+const LOW_HEADING: f32 = 26.0;
+
 /// Where it is wider than this the groups stand in two columns.
 const WIDE: f32 = 1500.0;
 
@@ -233,14 +265,15 @@ fn lines_of_groups() -> Vec<usize> {
     groups.map(<[Setting]>::len).collect()
 }
 
-/// What the tyer's own pedals and keys do, a sentence for each; or that there are none.
-fn learnt(words: &Words, settings: &Settings) -> Vec<String> {
+/// What the tyer's own pedals and keys do, a sentence for each; or that there are none, where there is room
+/// to say so.
+fn learnt(words: &Words, settings: &Settings, is_low: bool) -> Vec<String> {
     let own: Vec<String> = settings
         .bindings
         .own()
         .map(|(input, intent)| words.learnt(input, intent).to_string())
         .collect();
-    if own.is_empty() {
+    if own.is_empty() && !is_low {
         vec![words.plainly("settings-none-learnt", &[])]
     } else {
         own

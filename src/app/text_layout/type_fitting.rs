@@ -13,6 +13,9 @@ use crate::words::{CrossingMark, Shown};
 /// The line's size where there is room: 0.7° at the tyer's distance, by EN 301 549 5.1.4 (see
 /// [`super::type_size`]).
 pub const LINE: f32 = 42.0;
+/// The least size of the lines of a page of several things, where there is no room for [`LINE`]: what is
+/// read out in passing, twice the least of ISO 9241-3.
+const PAGE_LINE: f32 = 32.0;
 /// The line's share of the height that is left for line, crossings and notes.
 const LINE_SHARE: f32 = 0.28;
 /// The share of that height that is kept for it: two rows.
@@ -30,6 +33,9 @@ pub const PLATE_SIDES: f32 = 0.35;
 pub const PLATE_GAP: f32 = 0.35;
 /// Between the line, the crossings and the notes, in sizes of the crossings.
 pub const HEART_GAP: f32 = 0.5;
+/// Between two things of a page, and between a thing and its notes, in sizes of their lines.
+pub const THING_GAP: f32 = 0.5;
+pub const THING_NOTE_GAP: f32 = 0.1;
 
 /// Sizes of type, in logical pixels.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -49,21 +55,59 @@ pub struct Sizes {
 
 /// The texts of a step, shaped.
 pub struct Texts {
-    line: TextMetrics,
-    notes: Vec<TextMetrics>,
+    /// The step, or each thing of a page of several.
+    things: Vec<ThingTexts>,
     /// The width of each crossing's word in sizes of its type.
     words: Vec<f32>,
+}
+
+/// A line, and the notes that stand under it.
+struct ThingTexts {
+    line: TextMetrics,
+    notes: Vec<TextMetrics>,
+}
+
+impl ThingTexts {
+    fn new(shown: &Shown) -> Self {
+        let note = |note: &String| TextMetrics::new(note, theme::FACE);
+        Self {
+            line: TextMetrics::new(&shown.line, theme::BOLD),
+            notes: shown.notes.iter().map(note).collect(),
+        }
+    }
 }
 
 impl Texts {
     /// Shapes what is shown.
     pub fn new(shown: &Shown) -> Self {
-        let note = |note: &String| TextMetrics::new(note, theme::FACE);
         Self {
-            line: TextMetrics::new(&shown.line, theme::BOLD),
-            notes: shown.notes.iter().map(note).collect(),
+            things: things(shown).iter().map(ThingTexts::new).collect(),
             words: shown.marks.iter().map(word_ems).collect(),
         }
+    }
+
+    /// Whether several things stand on a page.
+    const fn is_page(&self) -> bool {
+        self.things.len() > 1
+    }
+
+    /// The least size of the line at which all is as large as it should be: the things of a page may be
+    /// smaller than a line by itself, as long as none of their notes goes for it.
+    pub const fn good_line(&self) -> f32 {
+        if self.is_page() { PAGE_LINE } else { LINE }
+    }
+
+    fn notes(&self) -> impl Iterator<Item = &TextMetrics> {
+        self.things.iter().flat_map(|thing| &thing.notes)
+    }
+}
+
+/// What stands one below the other: the step itself, or the things of its page.
+pub fn things(shown: &Shown) -> &[Shown] {
+    if shown.things.is_empty() {
+        std::slice::from_ref(shown)
+    } else {
+        &shown.things
     }
 }
 
@@ -72,7 +116,7 @@ impl Sizes {
     /// where that leaves everything as large as it should be.
     pub fn of(texts: &mut Texts, space: Size) -> Self {
         let kept = Self::with_line_in(texts, space, space.height * LINE_PLACE);
-        if kept.fits && kept.line >= LINE && kept.note > 0.0 {
+        if kept.fits && kept.line >= texts.good_line() && kept.note > 0.0 {
             return kept;
         }
         Self::with_line_in(texts, space, 0.0)
@@ -80,15 +124,22 @@ impl Sizes {
 
     /// The largest sizes at which everything fits, the line in a place of this height.
     fn with_line_in(texts: &mut Texts, space: Size, line_place: f32) -> Self {
-        let in_one_row = texts.line.size_in_one_row(space.width);
+        let rows = texts.things.iter();
+        let in_one_row = rows
+            .map(|thing| thing.line.size_in_one_row(space.width))
+            .fold(f32::INFINITY, f32::min);
+        let least = if texts.is_page() {
+            PAGE_LINE
+        } else {
+            LINE.min(space.height * 0.5)
+        };
         let line = in_one_row
             .min(space.height * LINE_SHARE)
-            .max(LINE.min(space.height * 0.5))
+            .max(least)
             // A window can have no height at all while it opens.
             .max(theme::BODY);
         let longest = texts
-            .notes
-            .iter()
+            .notes()
             .map(|note| note.size_in_one_row(space.width))
             .fold(f32::INFINITY, f32::min);
         let note = longest.min(line * 0.5).clamp(theme::BODY, LARGEST_NOTE);
@@ -121,6 +172,8 @@ impl Sizes {
                 self.note = (self.note * STEP).max(theme::SMALL);
             } else if self.mark > theme::SMALL {
                 self.mark = (self.mark * STEP).max(theme::SMALL);
+            } else if texts.is_page() && self.line > PAGE_LINE {
+                self.line = (self.line * STEP).max(PAGE_LINE);
             } else if self.note > 0.0 {
                 self.note = 0.0;
             } else if self.line > theme::BODY {
@@ -134,28 +187,47 @@ impl Sizes {
         self.fits = true;
     }
 
-    /// A line that is taller than its place, such as a page of the bag, has as much as it takes.
+    /// A line that is taller than its place has as much as it takes.
     fn make_room(&mut self, texts: &mut Texts, space: Size) {
         if self.line_place > 0.0 {
-            let taken = texts.line.at(self.line, space.width).height;
-            self.line_place = self.line_place.max(taken);
+            // A page of several has its lines one below the other and no place of its own for one.
+            self.line_place = match &mut texts.things[..] {
+                [only] => {
+                    let taken = only.line.at(self.line, space.width).height;
+                    self.line_place.max(taken)
+                }
+                _ => 0.0,
+            };
         }
     }
 
     /// Whether everything fits at these sizes.
     fn is_within(&self, texts: &mut Texts, space: Size) -> bool {
-        let gap = self.mark * HEART_GAP;
-        let line = texts.line.at(self.line, space.width);
-        let mut height = line.height.max(self.line_place);
+        let is_page = texts.is_page();
+        let gap = if is_page {
+            self.line * THING_NOTE_GAP
+        } else {
+            self.mark * HEART_GAP
+        };
+        let (mut width, mut height) = (0.0_f32, 0.0);
+        for (nth, thing) in texts.things.iter_mut().enumerate() {
+            let line = thing.line.at(self.line, space.width);
+            width = width.max(line.width);
+            height += if is_page {
+                line.height + if nth > 0 { self.line * THING_GAP } else { 0.0 }
+            } else {
+                line.height.max(self.line_place)
+            };
+            if self.note > 0.0 {
+                for note in &mut thing.notes {
+                    height += gap + note.at(self.note, space.width).height;
+                }
+            }
+        }
         if !texts.words.is_empty() {
             height += gap + marks_height(&texts.words, self.mark, space.width);
         }
-        if self.note > 0.0 {
-            for note in &mut texts.notes {
-                height += gap + note.at(self.note, space.width).height;
-            }
-        }
-        line.width <= space.width && height <= space.height
+        width <= space.width && height <= space.height
     }
 }
 

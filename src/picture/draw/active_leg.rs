@@ -4,7 +4,11 @@ use kurbo::{BezPath, Vec2};
 
 use super::item::{DisplayItem, Paint, Role, polygon};
 use super::knot::KnotDrawing;
-use crate::picture::scene::{ActiveLeg, VisibleLeg};
+use crate::knot::PassLeg;
+use crate::picture::scene::{ActiveLeg, Limit, VisibleLeg};
+
+/// So much of a cord lies beyond its first pin while it is about to be laid, in its own widths.
+const TAIL_BEYOND: f32 = 1.5;
 
 impl KnotDrawing<'_> {
     /// Draws every copy of the leg in hand that can be seen.
@@ -47,6 +51,30 @@ impl KnotDrawing<'_> {
                 Role::Active,
                 [size * 0.85, length + 1.0, 1.0],
             );
+        }
+    }
+
+    /// Draws the tail of a cord that is about to be laid, with as much of the cord beyond its pin as
+    /// shows where it hangs from.
+    pub fn tail(&mut self) {
+        let scene = self.scene;
+        let Some((PassLeg { pass, .. }, leg)) = scene.laid.tail else {
+            return;
+        };
+        let cord = scene.layout.cord;
+        let edge = self.edge();
+        for visible in scene.visible_legs(leg.heading(), scene.projection.across) {
+            if visible.leg.from != leg.from {
+                continue;
+            }
+            let straight = scene.cord_path(&visible, pass).straight();
+            let short = Limit::Square(straight[0] + TAIL_BEYOND * cord);
+            let told = [(Limit::End, short)];
+            for (role, width) in [(Role::ActiveEdge, cord + 2.0 * edge), (Role::Active, cord)] {
+                let mut outlines = scene.outlines(&visible, pass, width, &told);
+                outlines.truncate(told.len());
+                self.place_within(&outlines, scene.inner(), role);
+            }
         }
     }
 

@@ -72,6 +72,7 @@ fn knot_items(scene: &KnotScene, mark: Option<Mark>) -> Vec<DisplayItem> {
         drawing.leg_to_come();
         drawing.laid_cords();
         drawing.active_cord();
+        drawing.tail();
         drawing.pins();
         drawing.signs();
         drawing.far_numbers();

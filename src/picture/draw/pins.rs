@@ -12,18 +12,22 @@ impl KnotDrawing<'_> {
     /// Draws pins and numbers.
     pub fn pins(&mut self) {
         let scene = self.scene;
-        let ends = scene.laid.active.as_ref().map(ActiveLeg::ends);
+        // Before a cord is laid its pin is where it is to go.
+        let [from, to] = match scene.laid.active.as_ref().map(ActiveLeg::ends) {
+            Some(ends) => ends.map(Some),
+            None => [None, scene.laid.stands_at],
+        };
         for rim in [Rim::Bottom, Rim::Top] {
             let number_height = scene.layout.number_height(rim);
             let has_numbers = scene.laid.pins != ShownPins::None && scene.number_fits(rim);
             for visible in scene.visible_pins(rim) {
                 let (pin, within) = (visible.pin, visible.within);
                 let is_one_of_several = pin.row.is_one_of_several();
-                let role = match ends {
-                    // Where there are several rows their pins share a number, so the pin itself has
-                    // to be marked.
-                    Some([from, _]) if is_one_of_several && within && pin == from => Role::From,
-                    Some([_, to]) if is_one_of_several && within && pin == to => Role::To,
+                // Where there are several rows their pins share a number, so the pin itself has to be
+                // marked.
+                let role = match Some(pin) {
+                    here if is_one_of_several && within && here == from => Role::From,
+                    here if is_one_of_several && within && here == to => Role::To,
                     _ if within => Role::Pin,
                     _ => Role::ToCome,
                 };
@@ -36,17 +40,21 @@ impl KnotDrawing<'_> {
                 if pin.row.number > 1 {
                     continue;
                 }
-                let is_here = |other: Pin| other.in_row(pin.row) == pin;
-                let named = ends.is_some_and(|[from, to]| is_here(from) || is_here(to));
+                let is_here =
+                    |other: Option<Pin>| other.is_some_and(|other| other.in_row(pin.row) == pin);
+                let named = is_here(from) || is_here(to);
                 // Where the tube bends away the numbers would run into each other.
                 if !has_numbers || visible.turned > 0.8 && !named {
                     continue;
                 }
-                let role = match ends {
-                    Some([from, _]) if is_here(from) && within => Role::From,
-                    Some([_, to]) if is_here(to) && within => Role::To,
-                    _ if within => Role::PinNumber,
-                    _ => Role::NumberBeyond,
+                let role = if !within {
+                    Role::NumberBeyond
+                } else if is_here(from) {
+                    Role::From
+                } else if is_here(to) {
+                    Role::To
+                } else {
+                    Role::PinNumber
                 };
                 let at = scene.point((visible.at.0, number_height));
                 self.number(role, pin.number, at);

@@ -173,7 +173,7 @@ impl KnotScene {
             let pin = path.pin(at_start);
             if self.shows_number(pin) {
                 None
-            } else if let Some(point) = self.beside_tube(pin, at_start) {
+            } else if let Some(point) = self.beside_tube(path, at_start) {
                 Some(point)
             } else if self.number_fits(rim_at(pin, &self.layout)) {
                 Some(self.at_the_side(pin))
@@ -219,19 +219,61 @@ impl KnotScene {
         last
     }
 
-    /// The place beside a round tube, at the height of a pin that is on its far side; `None`
-    /// when there is no room, or the pin is out of the picture.
-    fn beside_tube(&self, pin: SheetPoint, at_start: bool) -> Option<Point> {
+    /// The place at the side of a round tube where the cord comes round its edge from a pin on the far
+    /// side, or goes round it to one: beside the tube, or over its edge where the tube has all the width;
+    /// `None` when the edge, or the place, is out of the picture. At the height of the pin, or level with
+    /// the numbers of its rim, the number would stand beside another pin, the last that is seen.
+    fn beside_tube(&self, path: CordPath<'_>, at_start: bool) -> Option<Point> {
         let (text, viewport) = (self.layout.large_text, self.viewport);
-        let clear = self.projection.radius? + text * 1.1;
-        let at = self.point(pin);
+        let radius = self.projection.radius?;
+        let furthest = viewport.width / 2.0 - text;
+        let clear = (radius + text * 1.1).min(furthest);
+        let at = self.point(self.round_the_edge(path, at_start));
+        let at = self.clear_of_pins(at, path.pin(at_start));
         let (low, high) = (f64::from(text), f64::from(viewport.height - text));
-        let room = clear + text <= viewport.width / 2.0 && (low..=high).contains(&at.y);
+        let is_seen = radius <= viewport.width / 2.0 && (low..=high).contains(&at.y);
         // A leg comes in on the side it travels from.
         let from_left = at_start != self.projection.mirrored;
         let aside = if from_left { -clear } else { clear };
         let x = f64::from(viewport.width / 2.0 + aside);
-        room.then(|| Point::new(x, at.y))
+        is_seen.then(|| Point::new(x, at.y))
+    }
+
+    /// A point beside the tube, so far from the height of a pin on its far side that a number there does
+    /// not stand beside the pin of that rim which is seen at the edge.
+    fn clear_of_pins(&self, at: Point, pin: SheetPoint) -> Point {
+        if self.projection.turned(pin.0) <= 1.0 {
+            return at;
+        }
+        let height = self.point(pin).y;
+        let clear = f64::from(self.layout.large_text) * 1.1;
+        let y = match rim_at(pin, &self.layout) {
+            Rim::Bottom => at.y.min(height - clear),
+            Rim::Top => at.y.max(height + clear),
+        };
+        Point::new(at.x, y)
+    }
+
+    /// The last point of the leg in hand before the edge of the tube, on the way to one of its pins; the
+    /// pin itself where it is this side of the edge.
+    fn round_the_edge(&self, path: CordPath<'_>, at_start: bool) -> SheetPoint {
+        let pin = path.pin(at_start);
+        if self.projection.turned(pin.0) <= 1.0 {
+            return pin;
+        }
+        let goal = path.straight()[usize::from(!at_start)];
+        let middle = self.focus.row_on_the_way() * self.layout.diagonal;
+        // A leg is straight on the sheet, so halving finds the edge.
+        let (mut seen, mut hidden) = (middle, goal);
+        for _ in 0..20 {
+            let between = f32::midpoint(seen, hidden);
+            if self.projection.turned(path.at(between, path.offset).0) < 1.0 {
+                seen = between;
+            } else {
+                hidden = between;
+            }
+        }
+        path.at(seen, path.offset)
     }
 }
 

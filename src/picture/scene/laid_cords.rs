@@ -29,6 +29,8 @@ pub struct LaidCords {
     next: Option<Pin>,
     /// The pin where the cord stands, when nothing is in hand.
     pub stands_at: Option<Pin>,
+    /// The leg on which a new cord is about to be laid: its tail hangs there already.
+    pub tail: Option<(PassLeg, Leg)>,
     /// The cord that is looked at though none is in hand, and its leg: it is faired, or was laid last.
     pub lit: Option<(PassLeg, Leg)>,
     /// Whether all is laid, and every cord is to be noticed.
@@ -109,6 +111,13 @@ impl LaidCords {
             .map(|leg| leg.from),
             stands_at: match moment {
                 Moment::Before(pass_leg) => laying.leg(*pass_leg).map(|leg| leg.from),
+                _ => None,
+            },
+            tail: match moment {
+                // The cord of a later pass goes on from the one before.
+                Moment::Before(pass_leg) if pass_leg.pass == 1 => {
+                    laying.leg(*pass_leg).map(|leg| (*pass_leg, leg))
+                }
                 _ => None,
             },
             lit: match moment {

@@ -17,7 +17,7 @@ impl Walk {
             Intent::Again | Intent::Slower | Intent::Faster | Intent::Pause => {
                 return WalkAction::Again;
             }
-            Intent::Leave => return WalkAction::Leave,
+            Intent::Leave => return self.leave(words),
             Intent::Where if self.keys() == Keys::Wrong => return self.name_fault(words),
             Intent::Where => {
                 let minutes = self.minutes_left();
@@ -118,6 +118,18 @@ impl Walk {
             }
             Mode::Standing => {
                 self.ask_standing(words);
+            }
+        }
+    }
+
+    /// What the tyer asked for in the place of the step is closed first; from the step the tie is left,
+    /// and from what is asked of the tyer before there is one.
+    fn leave(&mut self, words: &Words) -> WalkAction {
+        match self.mode {
+            Mode::Steps | Mode::Standing => WalkAction::Leave,
+            Mode::Wrong | Mode::TakingBack(_) | Mode::Searching(_) | Mode::Aside(_) => {
+                self.stand_at(self.place, words);
+                WalkAction::Again
             }
         }
     }

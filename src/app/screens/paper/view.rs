@@ -97,15 +97,18 @@ impl State {
 
     /// As what kind of file, and for which paper.
     fn choices<'a>(&'a self, words: &Words) -> Element<'a, Message> {
-        let chip = |label: &'static str, is_taken: bool, message: Message| {
-            let face = text(label).size(theme::SMALL);
-            let press = button(container(face).center_y(Fill))
-                .height(BUTTON)
-                .padding([0, 16])
-                .style(theme::pressable(is_taken))
-                .on_press(message);
-            container(press).id(format!("paper {label}")).into()
-        };
+        let chip =
+            |label: &'static str, is_taken: bool, message: Message| -> Element<'a, Message> {
+                let face = text(label)
+                    .size(theme::SMALL)
+                    .wrapping(text::Wrapping::None);
+                let press = button(container(face).center_y(Fill))
+                    .height(BUTTON)
+                    .padding([0, 16])
+                    .style(theme::pressable(is_taken))
+                    .on_press(message);
+                container(press).id(format!("paper {label}")).into()
+            };
         let forms = self.kind().forms().iter().enumerate();
         let forms = forms.map(|(index, form)| {
             chip(
@@ -114,25 +117,26 @@ impl State {
                 Message::Formed(index),
             )
         });
-        let label = |id| {
+        let label = |id| -> Element<'a, Message> {
             container(widgets::quiet(words.plainly(id, &[]), theme::SMALL))
                 .center_y(BUTTON)
                 .into()
         };
-        let mut choices: Vec<Element<'a, Message>> = vec![label("paper-file")];
-        choices.extend(forms);
-        if self.kind().is_paper() {
-            choices.push(space().width(12).into());
-            choices.push(label("paper-paper"));
-            choices.extend([Paper::A4, Paper::Letter].map(|paper| {
+        let of_file = row![label("paper-file")].extend(forms);
+        let of_paper = self.kind().is_paper().then(|| {
+            let papers = [Paper::A4, Paper::Letter].map(|paper| {
                 chip(
                     paper_name(paper),
                     paper == self.paper,
                     Message::Papered(paper),
                 )
-            }));
-        }
-        row(choices).spacing(8).align_y(Center).wrap().into()
+            });
+            row![label("paper-paper")].extend(papers)
+        });
+        // Each with its choices in one piece: beside one another where there is room, else below.
+        let groups = [Some(of_file), of_paper].into_iter().flatten();
+        let groups = groups.map(|group| group.spacing(8).align_y(Center).into());
+        row(groups).spacing(20).wrap().vertical_spacing(8).into()
     }
 
     /// The first page or frame of what is chosen.

@@ -22,14 +22,12 @@ const PICTURE: Size = Size::new(100.0, CARD - 18.0);
 const FINGER: f32 = 44.0;
 
 impl State {
-    /// As many of the cards as are in sight in this room, and below them all what narrows them where it
-    /// has no place above.
+    /// As many of the cards as are in sight in this room.
     pub(super) fn cards<'a>(
         &'a self,
         question: &FitQuestion,
         answers: &[FitAnswer],
         room: Size,
-        chips_below: bool,
         words: &Words,
     ) -> Element<'a, Message> {
         let width = room.width - BAR;
@@ -51,7 +49,7 @@ impl State {
                         let answer = answers.get(place)?;
                         let card = self.card(place, answer, wide, words);
                         let caption = begins_section(answers, place)
-                            .then(|| words.fit_section(question, answer.section));
+                            .then(|| self.caption(question, answer, words));
                         Some(captioned(
                             caption.filter(|_| is_captioned),
                             is_captioned,
@@ -62,10 +60,7 @@ impl State {
                 }
             });
         }
-        list = list.push(space().height(below));
-        if chips_below {
-            list = list.push(self.chips(words));
-        }
+        let list = list.push(space().height(below));
         scrollable(list)
             .id(LIST)
             .on_scroll(|viewport| Message::Scrolled(viewport.absolute_offset().y))
@@ -113,6 +108,15 @@ impl State {
             .into()
     }
 
+    /// The name of a kind of knots.
+    fn caption(&self, question: &FitQuestion, answer: &FitAnswer, words: &Words) -> String {
+        if self.known.is_empty() || self.are_others {
+            words.fit_section(question, answer.section)
+        } else {
+            words.plainly("plan-knot", &[])
+        }
+    }
+
     /// What narrows the knots, each with its key.
     pub(super) fn chips<'a>(&self, words: &Words) -> Element<'a, Message> {
         if let Some(only) = &self.only {
@@ -125,18 +129,52 @@ impl State {
                 .on_press(Message::AnyKnot)
                 .into();
         }
-        let chips = PlanFilter::ALL.into_iter().map(|filter| {
-            let choice = self.filters.choice(filter);
-            let chip = words.filter(filter.name(), filter.key(), choice);
-            let chip = container(text(chip).size(theme::SMALL)).center_y(Fill);
-            button(chip)
-                .height(FINGER)
-                .padding([0, 10])
-                .style(theme::pressable(choice != 0))
-                .on_press(Message::Filter(filter))
-                .into()
-        });
+        let chips = PlanFilter::ALL.map(|filter| self.chip(filter, words));
         row(chips).spacing(8).wrap().vertical_spacing(8).into()
+    }
+
+    /// The button that shows what narrows the knots in their place, beside what of it is set.
+    pub(super) fn set_chips<'a>(&self, found: usize, words: &Words) -> Element<'a, Message> {
+        if self.only.is_some() {
+            return self.chips(words);
+        }
+        let label = text(words.plainly("plan-filters", &[])).size(theme::SMALL);
+        let button = button(container(label).center_y(Fill))
+            .height(FINGER)
+            .padding([0, 14])
+            .style(theme::pressable(self.shows_filters))
+            .on_press(Message::ShowFilters);
+        let button = container(button).id("plan-filters");
+        let set = PlanFilter::ALL.into_iter();
+        let set = set.filter(|filter| self.filters.choice(*filter) != 0);
+        let mut set: Vec<Element<'a, Message>> =
+            set.map(|filter| self.chip(filter, words)).collect();
+        if set.is_empty() {
+            let found = if self.are_others {
+                words.plainly("known-others", &[])
+            } else {
+                words.answers_found(found)
+            };
+            let found = text(found).size(theme::SMALL).font(theme::BOLD);
+            set.push(container(found).center_y(FINGER).into());
+        }
+        row![button]
+            .extend(set)
+            .spacing(8)
+            .wrap()
+            .vertical_spacing(8)
+            .into()
+    }
+
+    fn chip<'a>(&self, filter: PlanFilter, words: &Words) -> Element<'a, Message> {
+        let choice = self.filters.choice(filter);
+        let chip = words.filter(filter.name(), filter.key(), choice);
+        button(container(text(chip).size(theme::SMALL)).center_y(Fill))
+            .height(FINGER)
+            .padding([0, 10])
+            .style(theme::pressable(choice != 0))
+            .on_press(Message::Filter(filter))
+            .into()
     }
 }
 

@@ -96,7 +96,8 @@ impl State {
 
 #[cfg(test)]
 mod tests {
-    use super::super::findings::FitOutcome;
+    use super::super::fields::PlanField;
+    use super::super::findings::{Asked, FitOutcome};
     use super::super::form::Message;
     use super::*;
     use crate::guide::SetupField;
@@ -109,9 +110,12 @@ mod tests {
     }
 
     /// Types a field and gives back the question that the form then asks.
-    fn type_in(plan: &mut State, field: SetupField, text: &str) -> Option<(u64, Box<FitQuestion>)> {
-        match plan.told(Message::Typed(field, text.to_owned()), &mut session()) {
-            Action::Find(asked, question, _) => Some((asked, question)),
+    fn type_in(plan: &mut State, field: impl Into<PlanField>, text: &str) -> Option<(u64, Asked)> {
+        match plan.told(
+            Message::Typed(field.into(), text.to_owned()),
+            &mut session(),
+        ) {
+            Action::Find(number, asked, _) => Some((number, asked)),
             _ => None,
         }
     }
@@ -125,10 +129,10 @@ mod tests {
         let (mut plan, mut session) = (State::default(), session());
         type_in(&mut plan, SetupField::Object, "30");
         type_in(&mut plan, SetupField::Cover, "30");
-        let (early, question) = type_in(&mut plan, SetupField::Cord, "4").unwrap();
-        let slow = FitOutcome::of(question);
-        let (late, question) = type_in(&mut plan, SetupField::Cord, "40").unwrap();
-        let quick = FitOutcome::of(question);
+        let (early, asked) = type_in(&mut plan, SetupField::Cord, "4").unwrap();
+        let slow = FitOutcome::of(asked);
+        let (late, asked) = type_in(&mut plan, SetupField::Cord, "40").unwrap();
+        let quick = FitOutcome::of(asked);
         plan.told(found(late, quick), &mut session);
         plan.told(found(early, slow), &mut session);
         assert!(matches!(plan.found, Findings::Nothing(_)));
@@ -143,10 +147,10 @@ mod tests {
         let (mut plan, mut session) = (State::default(), session());
         type_in(&mut plan, SetupField::Object, "30");
         type_in(&mut plan, SetupField::Cover, "30");
-        let (first, question) = type_in(&mut plan, SetupField::Cord, "4").unwrap();
-        plan.told(found(first, FitOutcome::of(question)), &mut session);
-        let (second, question) = type_in(&mut plan, SetupField::Cord, "4.5").unwrap();
-        let outcome = FitOutcome::of(question);
+        let (first, asked) = type_in(&mut plan, SetupField::Cord, "4").unwrap();
+        plan.told(found(first, FitOutcome::of(asked)), &mut session);
+        let (second, asked) = type_in(&mut plan, SetupField::Cord, "4.5").unwrap();
+        let outcome = FitOutcome::of(asked);
         let best = outcome.answers[0].counts;
         // Not the one of the thinner cord, which is still in sight.
         let early = plan.told(Message::Take, &mut session);
@@ -155,5 +159,54 @@ mod tests {
             panic!("nothing was taken");
         };
         assert_eq!(crate::bench::Counts::from(begun.laying()), best);
+    }
+
+    /// Types a knot and takes in what is found of it.
+    fn with_knot(plan: &mut State, session: &mut Session, knot: &str) -> String {
+        let (number, asked) = type_in(plan, PlanField::Knot, knot).unwrap();
+        plan.told(found(number, FitOutcome::of(asked)), session);
+        plan.say_found(session.words()).to_string()
+    }
+
+    #[test]
+    fn a_knot_in_mind_is_told_of_and_offered_in_each_number_of_passes() {
+        let (mut plan, mut session) = (State::default(), session());
+        type_in(&mut plan, SetupField::Object, "28");
+        type_in(&mut plan, SetupField::Cord, "4");
+        // Without a length to cover it is told how wide it becomes.
+        let said = with_knot(&mut plan, &mut session, "5 7");
+        assert!(said.contains("drawn tight"), "{said}");
+        let Findings::Knots(_, answers) = &plan.found else {
+            panic!("nothing is offered");
+        };
+        assert!(answers.iter().all(|answer| answer.shape.is_tight()));
+        let tight = answers[0].shape.width.get();
+        // With one it is told whether it covers that, and what would where it does not.
+        type_in(&mut plan, SetupField::Cover, &format!("{tight:.1}"));
+        let said = with_knot(&mut plan, &mut session, "5x7");
+        assert!(said.contains("Single: it does"), "{said}");
+        assert!(!plan.are_others);
+        type_in(&mut plan, SetupField::Cover, "60");
+        let said = with_knot(&mut plan, &mut session, "3 5");
+        assert!(
+            said.contains("Single: too narrow for 60 millimetres"),
+            "{said}"
+        );
+        assert!(plan.are_others);
+        assert!(matches!(&plan.found, Findings::Knots(_, answers) if !answers.is_empty()));
+    }
+
+    #[test]
+    fn what_names_no_knot_is_told_at_its_field_and_narrows_nothing() {
+        let (mut plan, words) = (State::default(), Words::english());
+        type_in(&mut plan, SetupField::Object, "28");
+        type_in(&mut plan, SetupField::Cover, "30");
+        type_in(&mut plan, SetupField::Cord, "4");
+        let (_, asked) = type_in(&mut plan, PlanField::Knot, "5").unwrap();
+        assert!(asked.in_mind.is_none());
+        let wrong = plan.wrong_in(PlanField::Knot, &words).unwrap();
+        assert!(wrong.shown().contains("“5” names no knot"), "{wrong}");
+        type_in(&mut plan, PlanField::Knot, " ");
+        assert!(plan.wrong_in(PlanField::Knot, &words).is_none());
     }
 }

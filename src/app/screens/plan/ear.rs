@@ -26,11 +26,23 @@ impl State {
         field.then(&self.say_found(words))
     }
 
-    /// The chosen knot among those found, or why there is none.
+    /// What comes of the knot in mind, where there is one; the chosen knot among those found, or why there
+    /// is none.
     pub(super) fn say_found(&self, words: &Words) -> Spoken {
-        match &self.found {
+        let mut said = self.say_known(words);
+        if self.are_others && !self.known.is_empty() {
+            said = said.then(words.notice("known-others", &[]).spoken());
+        }
+        said.then(&match &self.found {
             Findings::Knots(question, answers) => self.say_chosen(question, answers, words),
             _ => self.sentence(words).into(),
-        }
+        })
+    }
+
+    /// What comes of the knot in mind, in each number of passes.
+    fn say_known(&self, words: &Words) -> Spoken {
+        let known = self.known.iter();
+        let said = known.map(|known| Spoken::from(words.known_fit(known, self.cover())));
+        said.collect()
     }
 }

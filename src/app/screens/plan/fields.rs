@@ -5,27 +5,49 @@ use iced::widget::Id;
 use crate::guide::{SetupError, SetupField};
 use crate::words::Units;
 
+/// A field of the form.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum PlanField {
+    /// Something about object, cord or tube.
+    Setup(SetupField),
+    /// Leads and bights of a knot that the tyer has in mind.
+    Knot,
+}
+
+impl From<SetupField> for PlanField {
+    fn from(field: SetupField) -> Self {
+        Self::Setup(field)
+    }
+}
+
 /// The fields in the order of the Tab key. There is one for the object, which takes its diameter
 /// or its girth.
-pub(super) const FIELDS: [SetupField; 10] = [
-    SetupField::Object,
-    SetupField::Cover,
-    SetupField::Cord,
-    SetupField::Have,
-    SetupField::Tube,
-    SetupField::Rows,
-    SetupField::Pin,
-    SetupField::Thread,
-    SetupField::RingWidth,
-    SetupField::TubeLength,
+pub(super) const FIELDS: [PlanField; 11] = [
+    PlanField::Setup(SetupField::Object),
+    PlanField::Setup(SetupField::Cover),
+    PlanField::Setup(SetupField::Cord),
+    PlanField::Knot,
+    PlanField::Setup(SetupField::Have),
+    PlanField::Setup(SetupField::Tube),
+    PlanField::Setup(SetupField::Rows),
+    PlanField::Setup(SetupField::Pin),
+    PlanField::Setup(SetupField::Thread),
+    PlanField::Setup(SetupField::RingWidth),
+    PlanField::Setup(SetupField::TubeLength),
 ];
+
+/// What may be typed for a knot that the tyer has in mind.
+pub(super) const KNOT_EXAMPLE: &str = "5 7";
 
 /// The widget that the form is scrolled in.
 pub(super) const FORM: &str = "plan-form";
 
 /// The widget of a field.
-pub(super) fn id(field: SetupField) -> Id {
-    Id::from(format!("plan-{}", field.name()))
+pub(super) fn id(field: impl Into<PlanField>) -> Id {
+    match field.into() {
+        PlanField::Setup(field) => Id::from(format!("plan-{}", field.name())),
+        PlanField::Knot => Id::new("plan-knot"),
+    }
 }
 
 /// The field beside which a sentence stands.
@@ -67,15 +89,19 @@ pub(super) const fn example(field: SetupField, units: Units) -> &'static str {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::guide::{Presets, SetupForm};
+    use crate::guide::{KnownKnot, Presets, SetupForm};
 
     #[test]
     fn what_stands_in_an_empty_field_as_an_example_can_be_typed() {
         for units in Units::ALL {
-            let said = FIELDS.map(|field| (field, example(field, units)));
+            let said = FIELDS.iter().filter_map(|field| match field {
+                PlanField::Setup(field) => Some((*field, example(*field, units))),
+                PlanField::Knot => None,
+            });
             let form = SetupForm::from_iter(said);
             let question = form.question(&Presets::default()).unwrap();
             assert!(!question.answers().is_empty(), "{units:?}");
+            assert!(KnownKnot::parse(KNOT_EXAMPLE).is_some());
             let girth = [(SetupField::Girth, example(SetupField::Girth, units))];
             let girth = SetupForm::from_iter(girth).object().unwrap().unwrap();
             let across = question.object.diameter;

@@ -1,7 +1,7 @@
 //! What is found for what the form says.
 
-use crate::bench::{FitAnswer, Misfit};
-use crate::guide::{FitQuestion, SetupError, SetupField};
+use crate::bench::{FitAnswer, FitSection, Misfit};
+use crate::guide::{FitQuestion, KnownFit, KnownKnot, SetupError, SetupField};
 
 /// What has come of the form so far.
 pub(super) enum Findings {
@@ -15,18 +15,48 @@ pub(super) enum Findings {
     Nothing(Vec<Misfit>),
 }
 
+/// A knot that the tyer has in mind, and whether a length to cover is left open.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct InMind {
+    pub(super) knot: KnownKnot,
+    pub(super) any_width: bool,
+}
+
+/// What is asked of the search.
+#[derive(Clone, Debug)]
+pub struct Asked {
+    pub(super) question: Box<FitQuestion>,
+    pub(super) in_mind: Option<InMind>,
+}
+
 /// What the search brings back.
 #[derive(Clone, Debug)]
 pub struct FitOutcome {
     pub(super) question: Box<FitQuestion>,
     pub(super) answers: Vec<FitAnswer>,
     pub(super) misfits: Vec<Misfit>,
+    /// What comes of the knot that the tyer has in mind, pass by pass; nothing without one.
+    pub(super) known: Vec<KnownFit>,
+    /// Whether the answers are other knots, since that one does not do.
+    pub(super) are_others: bool,
 }
 
 impl FitOutcome {
     /// Looks for the knots: a few milliseconds, and not for the thread of the window.
-    pub fn of(question: Box<FitQuestion>) -> Self {
-        let answers = question.answers();
+    pub fn of(Asked { question, in_mind }: Asked) -> Self {
+        let (mut known, mut answers, mut are_others) = (Vec::new(), Vec::new(), false);
+        if let Some(InMind { knot, any_width }) = in_mind {
+            known = question.known(knot, any_width);
+            answers = question.answers_with(knot, any_width);
+            // Side by side, as one kind: they are one knot.
+            for answer in &mut answers {
+                answer.section = FitSection::Single;
+            }
+            are_others = answers.is_empty() && !any_width;
+        }
+        if in_mind.is_none() || are_others {
+            answers = question.answers();
+        }
         let misfits = if answers.is_empty() {
             question.misfits()
         } else {
@@ -36,6 +66,8 @@ impl FitOutcome {
             question,
             answers,
             misfits,
+            known,
+            are_others,
         }
     }
 }

@@ -1,12 +1,14 @@
 //! What is typed on the plan screen, and what fits.
 
-use super::fields::place_of;
+use super::fields::{PlanField, place_of};
 use super::filters::{Filters, PlanFilter};
-use super::findings::{Findings, FitOutcome};
+use super::findings::{Asked, Findings, FitOutcome, InMind};
 use super::grid::Grid;
 use super::pictures::Pictures;
-use crate::bench::Prices;
-use crate::guide::{FitQuestion, Plan, Presets, SetupError, SetupField, SetupForm};
+use crate::bench::{Millimetres, Prices};
+use crate::guide::{
+    FitQuestion, KnownFit, KnownKnot, Plan, Presets, SetupError, SetupField, SetupForm,
+};
 use crate::knot::{Hand, Side};
 use crate::session::Session;
 use crate::shelf::{ShelfError, ShelfReading};
@@ -17,7 +19,9 @@ pub struct State {
     pub(super) form: SetupForm,
     /// The object is told by its girth.
     pub(super) is_girth: bool,
-    pub(super) focus: SetupField,
+    /// The knot that the tyer has in mind, as typed.
+    pub(super) knot: String,
+    pub(super) focus: PlanField,
     pub(super) presets: Presets,
     pub(super) presets_trouble: Option<ShelfError>,
     pub(super) hand: Hand,
@@ -27,6 +31,11 @@ pub struct State {
     /// The knot that was counted, while no other is looked at.
     pub(super) only: Option<Box<Plan>>,
     pub(super) found: Findings,
+    /// What comes of the knot in mind, and whether those in sight are others that do instead.
+    pub(super) known: Vec<KnownFit>,
+    pub(super) are_others: bool,
+    /// Whether the filters stand in the place of the knots, where they have no place of their own.
+    pub(super) shows_filters: bool,
     /// Which question is out; an answer to an older one is dropped.
     pub(super) asked: u64,
     /// Which question the knots in sight answer.
@@ -47,9 +56,9 @@ pub struct State {
 #[derive(Clone, Debug)]
 pub enum Message {
     /// A text of the form was changed.
-    Typed(SetupField, String),
+    Typed(PlanField, String),
     /// A field was clicked or touched.
-    Pointed(SetupField),
+    Pointed(PlanField),
     /// A choice beside a field was taken, by its number.
     Picked(SetupField, usize),
     /// The knots for a question are found.
@@ -66,6 +75,8 @@ pub enum Message {
     Filter(PlanFilter),
     /// Other knots than the one that was counted are to be looked at too.
     AnyKnot,
+    /// The filters are to be shown in the place of the knots, or no longer.
+    ShowFilters,
 }
 
 /// What a press or a message comes to.
@@ -74,12 +85,12 @@ pub(super) enum Action {
     /// Nothing.
     None,
     /// Put the focus of the window on this field, and say what it is.
-    Focus(SetupField, Spoken),
+    Focus(PlanField, Spoken),
     /// Put the focus of the window on this field, which was filled in with what was picked, so that
     /// what is typed takes its place; and do this.
-    Filled(SetupField, Box<Action>),
-    /// Look for the knots that answer this question, having said this.
-    Find(u64, Box<FitQuestion>, Spoken),
+    Filled(PlanField, Box<Action>),
+    /// Look for the knots that answer this, having said this.
+    Find(u64, Asked, Spoken),
     /// Say this.
     Say(Spoken),
     /// Bring the card of the chosen knot into sight, and say this.
@@ -97,7 +108,8 @@ impl Default for State {
         Self {
             form: SetupForm::default(),
             is_girth: false,
-            focus: SetupField::Object,
+            knot: String::new(),
+            focus: SetupField::Object.into(),
             presets: Presets::default(),
             presets_trouble: None,
             hand: Hand::default(),
@@ -106,6 +118,9 @@ impl Default for State {
             filters: Filters::default(),
             only: None,
             found: Findings::Wanting(SetupField::Object),
+            known: Vec::new(),
+            are_others: false,
+            shows_filters: false,
             asked: 0,
             answered: 0,
             takes_best: false,
@@ -117,6 +132,9 @@ impl Default for State {
         }
     }
 }
+
+/// A length to cover that stands in the question where none is said. Nothing that is told goes by it.
+const ANY_LENGTH: &str = "30 mm";
 
 impl State {
     /// What is said when the screen appears: what no knot may be trusted with, before one is chosen.
@@ -141,7 +159,7 @@ impl State {
         match message {
             Message::Typed(field, text) => {
                 self.focus = field;
-                self.form.say(self.said_as(field), text);
+                self.type_into(field, text);
                 self.look()
             }
             Message::Pointed(field) if field == self.focus => Action::None,
@@ -157,6 +175,7 @@ impl State {
                 }
                 self.answered = asked;
                 self.chosen = 0;
+                (self.known, self.are_others) = (outcome.known, outcome.are_others);
                 self.found = if outcome.answers.is_empty() {
                     Findings::Nothing(outcome.misfits)
                 } else {
@@ -190,6 +209,10 @@ impl State {
             Message::Take => self.take(session.words()),
             Message::Filter(filter) => self.filter(filter, session.words()),
             Message::AnyKnot => self.any_knot(session.words()),
+            Message::ShowFilters => {
+                self.shows_filters = !self.shows_filters;
+                Action::None
+            }
         }
     }
 
@@ -200,8 +223,9 @@ impl State {
         self.asked += 1;
         self.takes_best = false;
         self.tells_found = false;
-        match self.form.question(&self.presets) {
-            Ok(question) => {
+        let in_mind = self.in_mind();
+        match self.question(in_mind) {
+            Ok((question, any_width)) => {
                 let question = self.filters.narrow(question);
                 let question = Box::new(match &self.only {
                     Some(only) => question.about(only),
@@ -211,16 +235,53 @@ impl State {
                 if !matches!(self.found, Findings::Knots(..)) {
                     self.found = Findings::Knots(question.clone(), Vec::new());
                 }
-                Action::Find(self.asked, question, Spoken::default())
-            }
-            Err(SetupError::Missing(asking)) => {
-                self.found = Findings::Wanting(asking);
-                Action::None
+                let in_mind = in_mind.map(|knot| InMind { knot, any_width });
+                let asked = Asked { question, in_mind };
+                Action::Find(self.asked, asked, Spoken::default())
             }
             Err(error) => {
-                self.found = Findings::Wrong(error);
+                self.known.clear();
+                self.found = match error {
+                    SetupError::Missing(asking) => Findings::Wanting(asking),
+                    error => Findings::Wrong(error),
+                };
                 Action::None
             }
+        }
+    }
+
+    /// The knot that the tyer has in mind, where two numbers are typed for it.
+    pub(super) fn in_mind(&self) -> Option<KnownKnot> {
+        KnownKnot::parse(&self.knot).filter(|_| self.only.is_none())
+    }
+
+    /// What the form asks, and whether it leaves the length to cover open: with a knot in mind that may
+    /// be, and the question is of that knot drawn tight.
+    fn question(&self, in_mind: Option<KnownKnot>) -> Result<(FitQuestion, bool), SetupError> {
+        match (self.form.question(&self.presets), in_mind) {
+            (Err(SetupError::Missing(SetupField::Cover)), Some(_)) => {
+                let mut form = self.form.clone();
+                form.say(SetupField::Cover, ANY_LENGTH);
+                Ok((form.question(&self.presets)?, true))
+            }
+            (asked, _) => Ok((asked?, false)),
+        }
+    }
+
+    /// Takes in what is typed into a field.
+    pub(super) fn type_into(&mut self, field: PlanField, text: String) {
+        match field {
+            PlanField::Setup(field) => self.form.say(self.said_as(field), text),
+            // Who names another has that one in mind.
+            PlanField::Knot => (self.knot, self.only) = (text, None),
+        }
+    }
+
+    /// What stands in a field.
+    pub(super) fn typed(&self, field: PlanField) -> &str {
+        match field {
+            PlanField::Setup(field) => self.form.text(self.said_as(field)),
+            PlanField::Knot => &self.knot,
         }
     }
 
@@ -233,12 +294,30 @@ impl State {
     }
 
     pub(super) fn say_field(&self, words: &Words) -> Spoken {
-        let field = self.said_as(self.focus);
-        words.say_field(field, self.form.said(field))
+        match self.focus {
+            PlanField::Setup(field) => {
+                let field = self.said_as(field);
+                words.say_field(field, self.form.said(field))
+            }
+            PlanField::Knot => words.say_knot_field(&self.knot).into(),
+        }
+    }
+
+    /// The length to cover, as it was asked.
+    pub(super) fn cover(&self) -> Option<Millimetres> {
+        self.form.length(SetupField::Cover).ok().flatten()
     }
 
     /// What is wrong with the text of this field, if it is what keeps knots from being found.
-    pub(super) fn wrong_in(&self, field: SetupField, words: &Words) -> Option<Sentence> {
+    pub(super) fn wrong_in(&self, field: PlanField, words: &Words) -> Option<Sentence> {
+        let field = match field {
+            PlanField::Setup(field) => field,
+            PlanField::Knot => {
+                let is_read = KnownKnot::parse(&self.knot).is_some();
+                let is_wrong = !self.knot.trim().is_empty() && !is_read;
+                return is_wrong.then(|| words.unread_knot(&self.knot));
+            }
+        };
         match &self.found {
             Findings::Wrong(error) if place_of(error) == field => Some(words.setup_error(error)),
             _ => None,

@@ -7,7 +7,7 @@ use iced::widget::{
 };
 use iced::{Element, Fill, Length, Padding};
 
-use super::fields::{FIELDS, FORM, example, id, takes_length};
+use super::fields::{FIELDS, FORM, KNOT_EXAMPLE, PlanField, example, id, takes_length};
 use super::form::{Message, State};
 use crate::app::widgets::picker::picker;
 use crate::app::{theme, widgets};
@@ -44,10 +44,17 @@ impl State {
             .into()
     }
 
-    fn field<'a>(&'a self, field: SetupField, words: &'a Words) -> Element<'a, Message> {
-        let said_as = self.said_as(field);
-        let typed = self.form.text(said_as);
-        let such_as = words.field_example(example(said_as, words.units()));
+    fn field<'a>(&'a self, field: PlanField, words: &'a Words) -> Element<'a, Message> {
+        let typed = self.typed(field);
+        let (such_as, label_of_it, is_length) = match field {
+            PlanField::Setup(field) => {
+                let said_as = self.said_as(field);
+                let such_as = example(said_as, words.units());
+                (such_as, label(said_as), takes_length(field))
+            }
+            PlanField::Knot => (KNOT_EXAMPLE, "plan-knot", false),
+        };
+        let such_as = words.field_example(such_as);
         let input = text_input(&such_as, typed)
             .id(id(field))
             .size(24)
@@ -56,7 +63,7 @@ impl State {
             .on_input(move |text| Message::Typed(field, text))
             .on_submit(Message::Take);
         // A bare number is of millimetres, and says so.
-        let is_bare = takes_length(field) && typed.trim().parse::<f64>().is_ok();
+        let is_bare = is_length && typed.trim().parse::<f64>().is_ok();
         let unit = if is_bare { "mm" } else { "" };
         let unit = container(text(unit).size(theme::BODY).style(theme::quiet))
             .align_x(Horizontal::Right)
@@ -64,7 +71,7 @@ impl State {
             .width(Fill)
             .padding(Padding::ZERO.right(12));
         let input = mouse_area(stack![input, unit]).on_release(Message::Pointed(field));
-        let label = text(words.plainly(label(said_as), &[])).size(theme::SMALL);
+        let label = text(words.plainly(label_of_it, &[])).size(theme::SMALL);
         let wrong = self.wrong_in(field, words);
         column![
             label,
@@ -78,7 +85,10 @@ impl State {
     }
 
     /// What the field can be filled in with, or nothing.
-    fn picking<'a>(&'a self, field: SetupField, words: &Words) -> Element<'a, Message> {
+    fn picking<'a>(&'a self, field: PlanField, words: &Words) -> Element<'a, Message> {
+        let PlanField::Setup(field) = field else {
+            return space().into();
+        };
         if field == SetupField::Object {
             return self.measures(words);
         }

@@ -29,7 +29,6 @@ use crate::app::jobs;
 use crate::app::key_guide::KeyHint;
 use crate::app::off_thread::off_thread;
 use crate::app::widgets;
-use crate::guide::SetupField;
 use crate::knot::{Hand, Side};
 use crate::pedal::{Intent, Press};
 use crate::session::{Event, new_tie};
@@ -37,8 +36,9 @@ use crate::settings::ColourScheme;
 use crate::words::Spoken;
 use cards::LIST;
 use cord_colour::colour_of;
+pub use fields::PlanField;
 use fields::{FIELDS, FORM, id};
-use findings::{Findings, FitOutcome};
+use findings::{Asked, Findings, FitOutcome};
 use form::Action;
 pub use form::{Message, State};
 
@@ -183,15 +183,18 @@ impl State {
                     ..next
                 }
             }
-            Action::Find(asked, question, said) => {
+            Action::Find(number, Asked { question, in_mind }, said) => {
                 if !said.is_empty() {
                     context.say(&said);
                 }
                 let shelf = context.services.shelf.clone();
                 Next::run(off_thread(move || {
                     let taught = jobs::taught(shelf.as_ref(), *question);
-                    let found = taught.map(|question| FitOutcome::of(Box::new(question)));
-                    Message::Found(asked, found)
+                    let found = taught.map(|question| {
+                        let question = Box::new(question);
+                        FitOutcome::of(Asked { question, in_mind })
+                    });
+                    Message::Found(number, found)
                 }))
             }
             Action::Begin(plan) => Go::Begin(Box::new(new_tie(&plan))).into(),
@@ -215,7 +218,7 @@ impl State {
     }
 }
 
-fn focus(field: SetupField) -> Task<Message> {
+fn focus(field: PlanField) -> Task<Message> {
     Task::batch([
         operation::focus(id(field)),
         operation::select_all(id(field)),

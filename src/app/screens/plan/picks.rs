@@ -1,6 +1,7 @@
 //! What a field of the plan screen can be filled in with by one press: what the tyer keeps by name, what
 //! is sold under a name, and the sizes that are sold.
 
+use super::fields::PlanField;
 use super::form::{Action, State};
 use crate::bench::{STANDARD_CORDS, Thread};
 use crate::guide::SetupField;
@@ -83,7 +84,7 @@ impl State {
     }
 
     pub(super) fn pick(&mut self, field: SetupField, index: usize, words: &Words) -> Action {
-        self.focus = field;
+        self.focus = field.into();
         if field == SetupField::Object {
             let text = self.form.text(self.said_as(field)).to_owned();
             self.form.say(self.said_as(field), "");
@@ -98,31 +99,34 @@ impl State {
         // What is picked is heard as what is typed would be on coming back to it.
         let said = self.say_field(words);
         let found = match self.look() {
-            Action::Find(asked, question, _) => Action::Find(asked, question, said),
+            Action::Find(number, asked, _) => Action::Find(number, asked, said),
             _ => Action::Say(said),
         };
         if field == SetupField::Object {
             found
         } else {
-            Action::Filled(field, Box::new(found))
+            Action::Filled(field.into(), Box::new(found))
         }
     }
 
     pub(super) fn pick_next(&mut self, forward: bool, words: &Words) -> Action {
-        if self.focus == SetupField::Object {
+        let PlanField::Setup(field) = self.focus else {
+            return Action::None;
+        };
+        if field == SetupField::Object {
             return self.pick(SetupField::Object, usize::from(!self.is_girth), words);
         }
-        let picks = self.picks(self.focus, words);
+        let picks = self.picks(field, words);
         if picks.is_empty() {
             return Action::None;
         }
-        let index = match (self.picked(self.focus, &picks), forward) {
+        let index = match (self.picked(field, &picks), forward) {
             (Some(here), true) => (here + 1) % picks.len(),
             (Some(here), false) => (here + picks.len() - 1) % picks.len(),
             (None, true) => 0,
             (None, false) => picks.len() - 1,
         };
-        self.pick(self.focus, index, words)
+        self.pick(field, index, words)
     }
 }
 

@@ -52,7 +52,7 @@ impl State {
         self.filters.change(filter);
         let said = words.say_filter(filter.name(), self.filters.choice(filter));
         match self.look() {
-            Action::Find(asked, question, _) => Action::Find(asked, question, said),
+            Action::Find(number, asked, _) => Action::Find(number, asked, said),
             _ => Action::Say(said),
         }
     }
@@ -70,15 +70,14 @@ impl State {
     /// Types a letter into the field in turn, or takes one back. It comes here when the window has
     /// not yet put its own focus there, and must not be lost.
     fn type_on(&mut self, letter: Option<char>) -> Action {
-        let field = self.said_as(self.focus);
-        let mut text = self.form.text(field).to_owned();
+        let mut text = self.typed(self.focus).to_owned();
         match letter {
             Some(letter) => text.push(letter),
             None => {
                 text.pop();
             }
         }
-        self.form.say(field, text);
+        self.type_into(self.focus, text);
         self.look()
     }
 

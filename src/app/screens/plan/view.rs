@@ -22,8 +22,10 @@ const FORM_ABOVE: f32 = 0.36;
 /// Beside cards of more width than this the chosen knot has a column of its own.
 const WIDE: f32 = 1100.0;
 const DETAIL: f32 = 410.0;
-/// Below this height what narrows the cards stands under them.
+/// Below this height what narrows the cards has a button, and of it what is set stands above them.
 const LOW: f32 = 560.0;
+/// What comes of a knot in mind has this height there, and is scrolled.
+const KNOWN_WHERE_LOW: f32 = 112.0;
 /// The height of the chosen knot below the cards, or below the form: a share of the room, within bounds.
 const STRIP_SHARE: f32 = 0.27;
 const STRIP_HEIGHTS: [f32; 2] = [104.0, 290.0];
@@ -90,6 +92,25 @@ impl State {
         responsive(move |size| self.knots_in(size, detail, words)).into()
     }
 
+    /// What comes of the knot that the tyer has in mind, a line for each number of passes; nothing
+    /// without one.
+    fn known_lines<'a>(&self, words: &Words) -> Option<Element<'a, Message>> {
+        if self.known.is_empty() {
+            return None;
+        }
+        let heading = text(words.plainly("known-heading", &[])).size(theme::BODY);
+        let lines = self.known.iter().map(|known| {
+            let line = text(words.known_fit(known, self.cover()).to_string()).size(theme::SMALL);
+            if known.verdict.is_met() {
+                line.font(theme::BOLD).into()
+            } else {
+                line.style(theme::quiet).into()
+            }
+        });
+        let lines = column![heading.font(theme::BOLD)].extend(lines).spacing(2);
+        Some(lines.width(Fill).into())
+    }
+
     fn knots_in<'a>(
         &'a self,
         size: Size,
@@ -100,6 +121,7 @@ impl State {
         let Findings::Knots(question, answers) = &self.found else {
             let mut side = column![heading(words.plainly("plan-answers", &[]))].spacing(12);
             // What is wrong stands beside its field.
+            side = side.push(self.known_lines(words));
             if !matches!(self.found, Findings::Wrong(_)) {
                 side = side.push(text(self.sentence(words).to_string()).size(26));
             }
@@ -111,8 +133,21 @@ impl State {
             return scrollable(side).spacing(8).width(Fill).height(Fill).into();
         };
         let mut side = column![].spacing(12).width(Fill).height(Fill);
-        if !is_low {
-            let found = if answers.is_empty() {
+        if is_low {
+            side = side.push(self.set_chips(answers.len(), words));
+            if let Some(known) = self.known_lines(words) {
+                let known = scrollable(known).spacing(8).width(Fill);
+                side = side.push(container(known).max_height(KNOWN_WHERE_LOW));
+            }
+            if self.shows_filters {
+                let chips = scrollable(self.chips(words)).spacing(8);
+                return side.push(chips.width(Fill).height(Fill)).into();
+            }
+        } else {
+            side = side.push(self.known_lines(words));
+            let found = if self.are_others {
+                words.plainly("known-others", &[])
+            } else if answers.is_empty() {
                 words.plainly("plan-answers", &[])
             } else {
                 words.answers_found(answers.len())
@@ -120,7 +155,7 @@ impl State {
             side = side.push(text(found).size(theme::SMALL).font(theme::BOLD));
             side = side.push(self.chips(words));
         }
-        let cards = responsive(move |room| self.cards(question, answers, room, is_low, words));
+        let cards = responsive(move |room| self.cards(question, answers, room, words));
         match detail {
             DetailPlace::BelowForm => side.push(cards).into(),
             DetailPlace::Beside => {
@@ -128,6 +163,8 @@ impl State {
                 let detail = container(detail).width(DETAIL).height(Fill);
                 row![side.push(cards), detail].spacing(GAP).into()
             }
+            // The card has all of it where what comes of a knot in mind has taken the room.
+            DetailPlace::Below if is_low && !self.known.is_empty() => side.push(cards).into(),
             DetailPlace::Below => {
                 let [least, most] = STRIP_HEIGHTS;
                 let height = (size.height * STRIP_SHARE).clamp(least, most);

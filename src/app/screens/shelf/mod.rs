@@ -1,5 +1,6 @@
 //! The shelf screen: every tie that is kept, worked by keys alone.
 
+mod empty_view;
 mod in_view;
 mod prompt;
 mod thumbnails;
@@ -17,6 +18,7 @@ use super::screen_page::ScreenPage;
 use crate::app::jobs::{self, Job, JobOutcome, JobReport, Stock};
 use crate::app::key_guide::KeyHint;
 use crate::app::off_thread::off_thread;
+use crate::app::picture_view::PictureView;
 use crate::app::services::LAST_SAVE;
 use crate::pedal::{Intent, Press};
 use crate::session::{Event, as_path};
@@ -37,6 +39,8 @@ pub struct State {
     report: Option<Sentence>,
     /// Each tie that is laid out, as it lies.
     thumbnails: Thumbnails,
+    /// The first tie, where nothing lies there: it can be begun.
+    first: PictureView,
 }
 
 /// What happens on the screen besides presses.
@@ -48,6 +52,8 @@ pub enum Message {
     Enter,
     /// A tie was clicked.
     Clicked(usize),
+    /// The first tie is to be begun.
+    First,
     /// A job was done.
     Done(Box<ShelfReading<JobReport>>),
     /// The photograph of a tie was read; nothing where it can't be shown.
@@ -67,6 +73,8 @@ enum Action {
     Do(Job),
     /// Take a tie up.
     TakeUp(TieId),
+    /// Begin the first tie.
+    First,
     /// Go to the form of the log.
     Log(Box<Tie>),
     /// Make something of a tie to be taken along.
@@ -81,7 +89,9 @@ impl ScreenPage for State {
 
     /// The screen says itself once the shelf is looked through.
     fn open((): (), context: &mut Context) -> (Self, Task<Message>) {
-        (Self::default(), do_job(Job::Look, context))
+        let mut state = Self::default();
+        state.show_first();
+        (state, do_job(Job::Look, context))
     }
 
     fn update(&mut self, message: Message, context: &mut Context) -> Next<Message> {
@@ -102,6 +112,7 @@ impl ScreenPage for State {
                 let here = self.say_here(context.words());
                 self.follow(Action::Say(here), context)
             }
+            Message::First => self.follow(Action::First, context),
             Message::Done(report) => {
                 let report = context.session.looked_through(*report);
                 match self.take_in(report, context.words()) {
@@ -161,6 +172,7 @@ impl ScreenPage for State {
     fn redraw(&mut self, context: &Context) {
         let ties = &self.stock.ties[self.in_view()];
         self.thumbnails.show(ties, context.dots());
+        self.first.set_dots(context.dots());
     }
 
     fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
@@ -175,7 +187,9 @@ impl ScreenPage for State {
             ];
         }
         let mut keys = Vec::new();
-        if !self.stock.ties.is_empty() {
+        if self.stock.ties.is_empty() {
+            keys.push(KeyHint::next("key-first-tie"));
+        } else {
             keys.extend([
                 KeyHint::next("key-take-up"),
                 KeyHint::again(),
@@ -238,6 +252,7 @@ impl State {
             }
             Action::Do(job) => Next::run(do_job(job, context)),
             Action::TakeUp(id) => Go::TakeUp(id).into(),
+            Action::First => Self::begin_first(context),
             Action::Log(tie) => Go::Log(tie).into(),
             Action::OnPaper(tie) => {
                 Go::paper(tie.plan, Some(tie.place), tie.name, Route::Shelf(())).into()
@@ -334,6 +349,7 @@ impl State {
         let Some(shelved) = self.here() else {
             return match intent {
                 Some(Intent::Leave) => Action::Leave,
+                Some(Intent::Next) => Action::First,
                 _ => Action::Say(words.say_shelf(0)),
             };
         };

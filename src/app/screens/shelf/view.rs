@@ -1,6 +1,6 @@
 //! What the shelf screen looks like: a list of ties, and the line that is typed into.
 
-use iced::widget::{button, column, row, scrollable, space, text, text_input};
+use iced::widget::{button, column, row, scrollable, text, text_input};
 use iced::{Center, Element, Fill};
 
 use super::in_view::LIST;
@@ -12,7 +12,7 @@ use crate::words::{Words, shown_name, shown_note};
 
 impl State {
     /// The screen.
-    pub(super) fn page<'a>(&'a self, words: &Words) -> Element<'a, Message> {
+    pub(super) fn page<'a>(&'a self, words: &'a Words) -> Element<'a, Message> {
         let mut page = widgets::page(12);
         page = page.push(
             text(words.plainly("shelf-heading", &[]))
@@ -47,12 +47,9 @@ impl State {
         page.into()
     }
 
-    fn list<'a>(&'a self, words: &Words) -> Element<'a, Message> {
+    fn list<'a>(&'a self, words: &'a Words) -> Element<'a, Message> {
         if self.stock.ties.is_empty() {
-            let empty = words.plainly("shelf-empty", &[]);
-            return column![text(empty).size(theme::BODY), space::vertical()]
-                .height(Fill)
-                .into();
+            return self.empty(words);
         }
         let in_view = self.in_view();
         let more =

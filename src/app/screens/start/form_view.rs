@@ -27,27 +27,7 @@ impl State {
             self.wrong_in(&NUMBERS, words),
         ]
         .spacing(10);
-        let asked_back = self.asked_back.as_ref();
-        let facts = match self.plan() {
-            Ok(_) if asked_back.is_some() => {
-                let asks = asked_back.map(|asks| asks.shown().to_owned());
-                text(asks.unwrap_or_default()).style(theme::alert)
-            }
-            Ok(plan) => text(words.choice(&Script::new(plan, AtOnce::default()))),
-            // It stands at its field.
-            Err(_) => text(""),
-        };
-        let is_chosen = self.focus == Some(StartField::Begin)
-            || self.focus.is_none() && self.waiting.is_empty();
-        let begin = button(
-            text(words.plainly("start-begin", &[]))
-                .size(28)
-                .font(theme::BOLD),
-        )
-        .padding([10, 24])
-        .style(theme::pressable(is_chosen))
-        .on_press(Message::Begin);
-        form = form.push(begin).push(facts.size(theme::SMALL));
+        form = form.push(self.begin_button(words)).push(self.facts(words));
         let choices = [
             (StartField::Hand, "start-hand", hand_label(self.hand)),
             (StartField::Side, "start-side", self.side_label()),
@@ -76,6 +56,31 @@ impl State {
         form = form.push(row(nests).spacing(20));
         form = form.push(self.wrong_in(&[StartField::Nested, StartField::Lands], words));
         form.into()
+    }
+
+    /// The button that begins the knot that the form names.
+    pub(super) fn begin_button<'a>(&self, words: &Words) -> Element<'a, Message> {
+        let is_chosen = self.focus == Some(StartField::Begin)
+            || self.focus.is_none() && self.waiting.is_empty();
+        button(
+            text(words.plainly("start-begin", &[]))
+                .size(28)
+                .font(theme::BOLD),
+        )
+        .padding([10, 24])
+        .style(theme::pressable(is_chosen))
+        .on_press(Message::Begin)
+        .into()
+    }
+
+    /// What that knot comes to, or that it is asked back; what is wrong stands at its field.
+    pub(super) fn facts<'a>(&self, words: &Words) -> Element<'a, Message> {
+        let facts = match (self.plan(), &self.asked_back) {
+            (Ok(_), Some(asks)) => text(asks.shown().to_owned()).style(theme::alert),
+            (Ok(plan), None) => text(words.choice(&Script::new(plan, AtOnce::default()))),
+            (Err(_), _) => text(""),
+        };
+        facts.size(theme::SMALL).into()
     }
 
     /// The side is told by the rim it lies towards: left and right of a cord turn about with every leg.

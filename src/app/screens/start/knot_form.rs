@@ -2,12 +2,12 @@
 
 use super::fields::FIELDS;
 use super::{Action, StartField, State};
-use crate::bench::{TyingPace, WeaveChoice};
-use crate::guide::{AtOnce, COURSE, Plan, Script};
+use crate::bench::TyingPace;
+use crate::guide::{AtOnce, Plan, Script};
 use crate::knot::{Hand, KnotError, Side};
 use crate::picture::Subject;
-use crate::session::lesson_tie;
-use crate::shelf::{Shelved, Tie};
+use crate::session::first_tie;
+use crate::shelf::Shelved;
 use crate::words::{Sentence, Words};
 
 /// More legs, or more leads, than anybody ties in a few evenings: asked back, as they may be a slip of
@@ -96,11 +96,6 @@ impl State {
         let plan = Plan::read_nested([leads, bights, nested, lands], passes, weave)?;
         Ok(plan.with_hand(self.hand).with_side(self.side))
     }
-}
-
-/// The tie that a beginner ties first.
-pub(super) fn first_tie() -> Result<Tie, KnotError> {
-    lesson_tie(COURSE[0], WeaveChoice::FewestTucks)
 }
 
 /// What there is to see of a tie that waits.

@@ -6,6 +6,7 @@ mod knot_form;
 mod presses;
 mod saying;
 mod view;
+mod waiting_view;
 mod ways;
 
 use iced::widget::operation;
@@ -23,12 +24,12 @@ use crate::guide::Plan;
 use crate::knot::{Hand, Side};
 use crate::pedal::{Intent, Press};
 use crate::picture::Subject;
-use crate::session::{Inventory, inventory, new_tie};
+use crate::session::{Inventory, first_tie, inventory, new_tie};
 use crate::shelf::{self, ShelfError, ShelfReading, Shelved, Tie, TieId};
 use crate::words::{Remark, Sentence, Spoken};
 pub use fields::StartField;
 use fields::{FIELDS, FORM, id};
-use knot_form::{as_it_lies, first_tie};
+use knot_form::as_it_lies;
 use ways::{Typed, Way};
 
 /// What is typed and what waits.

@@ -2,16 +2,15 @@
 //! knot; the ways that lead on; and beside them the knot, as it lies now or as it will be.
 
 use iced::widget::{button, column, container, responsive, row, scrollable, text};
-use iced::{Center, Element, Fill, Length, Shrink};
+use iced::{Center, Element, Fill, Length, Shrink, Size};
 
-use super::knot_form::minutes_left;
 use super::ways::Way;
 use super::{FORM, Message, State};
 use crate::app::key_guide::cap;
+use crate::app::text_layout::text_metrics::TextMetrics;
 use crate::app::widgets::key_bar::keycap;
 use crate::app::{theme, widgets};
-use crate::shelf::Shelved;
-use crate::words::{Words, shown_name};
+use crate::words::Words;
 
 /// The width of what stands beside the picture: a share of the room, within bounds.
 const SHARE: f32 = 0.55;
@@ -21,6 +20,19 @@ const MOST_ABOVE: f32 = 0.6;
 const GAP: f32 = 24.0;
 /// Ways that stand beside one another.
 const ABREAST: usize = 2;
+/// Below this height they stand below the rest, in rows of as many more.
+const LOW: f32 = 560.0;
+const LOW_ABREAST: usize = 4;
+/// Below this height words are set smaller, so that they do not have to be scrolled.
+const VERY_LOW: f32 = 440.0;
+/// Between two ways, and above, below, left and right of what stands on one.
+const WAY_GAP: f32 = 8.0;
+const WAY_ENDS: f32 = 11.0;
+const WAY_SIDES: f32 = 12.0;
+/// Round the letters on the key of a way, and from it to what stands beside it.
+const KEY_AND_GAP: f32 = 24.0;
+/// Others that wait, above a picture.
+const OTHERS_ABOVE: f32 = 330.0;
 
 impl State {
     /// The screen.
@@ -29,20 +41,34 @@ impl State {
         page.push(responsive(move |room| {
             let picture = container(self.picture.view()).height(Fill);
             if room.height > room.width {
-                let parts = container(self.parts(Shrink, words));
+                let parts = container(self.parts(Shrink, room, words));
                 let parts = parts.max_height(room.height * MOST_ABOVE);
                 return column![parts, picture].spacing(GAP).into();
             }
             let [least, most] = WIDTHS;
             let width = (room.width * SHARE).clamp(least, most);
-            let parts = container(self.parts(Fill, words)).width(width);
+            if room.height < LOW && !self.is_new && self.focus.is_none() {
+                let parts = container(self.at_hand(room, words)).width(width);
+                let above = row![parts, picture].spacing(GAP).height(Fill);
+                let ways = Self::ways(LOW_ABREAST, room.width, words);
+                return column![above, ways].spacing(12).into();
+            }
+            let parts = self.parts(Fill, Size { width, ..room }, words);
+            let parts = container(parts).width(width);
             row![parts, picture].spacing(GAP).into()
         }))
         .into()
     }
 
-    /// The first tie, with one way to begin it and a quiet way past it.
-    fn welcome<'a>(height: Length, words: &Words) -> Element<'a, Message> {
+    /// The first tie, with one way to begin it and a quiet way past it: both are in sight, however long
+    /// what stands above them is.
+    fn welcome<'a>(height: Length, room: Size, words: &Words) -> Element<'a, Message> {
+        let is_low = room.height < LOW;
+        let [large, small, spacing] = if is_low {
+            [26.0, theme::SMALL, 10.0]
+        } else {
+            [theme::HEADING, theme::BODY, 16.0]
+        };
         let begin = row![
             keycap(words.plainly("key-cap", &[("key", "Space")])),
             text(words.plainly("first-start-begin", &[]))
@@ -61,40 +87,68 @@ impl State {
             .padding([9, 20])
             .style(theme::pressable(false))
             .on_press(Message::Way(Way::Form));
-        let parts = column![
-            heading(words.plainly("first-start-heading", &[])),
-            text(words.plainly("first-start-what", &[])).size(theme::BODY),
-            text(words.plainly("first-start-needs", &[])).size(theme::BODY),
-            begin,
-            past,
+        let heading = text(words.plainly("first-start-heading", &[])).size(large);
+        let told = column![
+            heading.font(theme::BOLD),
+            text(words.plainly("first-start-what", &[])).size(small),
+            text(words.plainly("first-start-needs", &[])).size(small),
         ];
-        scrollable(parts.spacing(16))
+        let told = scrollable(told.spacing(spacing))
             .spacing(8)
             .width(Fill)
-            .height(height)
+            // Where there is room the buttons follow what is told.
+            .height(if is_low { height } else { Shrink });
+        let buttons = column![
+            container(begin).id("first-begin"),
+            container(past).id("first-past"),
+        ];
+        column![told, buttons.spacing(spacing)]
+            .spacing(spacing)
             .into()
     }
 
+    /// What one press begins or goes on with, where it is low: the ways that lead on stand below it.
+    fn at_hand<'a>(&'a self, room: Size, words: &'a Words) -> Element<'a, Message> {
+        let is_low = room.height < VERY_LOW;
+        match self.waiting.first() {
+            Some(first) => column![Self::left_off(first, is_low, words), self.others(words)]
+                .spacing(12)
+                .into(),
+            None => {
+                let parts = column![
+                    heading(words.plainly("start-heading", &[])),
+                    self.begin_button(words),
+                    self.facts(words),
+                ];
+                scrollable(parts.spacing(14)).spacing(8).width(Fill).into()
+            }
+        }
+    }
+
     /// What was left off, or the form; and the ways that lead on.
-    fn parts<'a>(&'a self, height: Length, words: &Words) -> Element<'a, Message> {
+    fn parts<'a>(&'a self, height: Length, room: Size, words: &'a Words) -> Element<'a, Message> {
         if self.is_new {
-            return Self::welcome(height, words);
+            return Self::welcome(height, room, words);
         }
         let parts = column![].spacing(14);
-        let parts = match self.waiting.split_first() {
-            Some((first, others)) if self.focus.is_none() => {
-                let others = others.iter().enumerate();
-                let others = others.map(|(nth, other)| Self::other(nth + 1, other, words));
-                parts
-                    .push(Self::left_off(first, words))
-                    .push(Self::ways(words))
-                    .push(column(others).spacing(10))
-            }
-            _ => parts
-                .push(heading(words.plainly("start-heading", &[])))
-                .push(Self::ways(words))
-                .push(self.form(words)),
-        };
+        if let Some(first) = self.waiting.first().filter(|_| self.focus.is_none()) {
+            let others = if height == Fill {
+                self.others(words)
+            } else {
+                self.others_in(Size::new(room.width, OTHERS_ABOVE), words)
+            };
+            return parts
+                .push(Self::left_off(first, false, words))
+                .push(Self::ways(ABREAST, room.width, words))
+                .push(others)
+                .into();
+        }
+        // Whoever names a knot has the room for that, and comes back to the ways by leaving the form.
+        let has_ways = self.focus.is_none();
+        let parts = parts
+            .push(heading(words.plainly("start-heading", &[])))
+            .push(has_ways.then(|| Self::ways(ABREAST, room.width, words)))
+            .push(self.form(words));
         scrollable(parts)
             .id(FORM)
             .spacing(8)
@@ -103,85 +157,39 @@ impl State {
             .into()
     }
 
-    /// The tie that one press takes up: which it is, how far it is, what is left of it.
-    fn left_off<'a>(tie: &Shelved, words: &Words) -> Element<'a, Message> {
-        let mut face = column![].spacing(4);
-        face = face.push(widgets::quiet(
-            words.plainly("start-left-off", &[]),
-            theme::SMALL,
-        ));
-        if !tie.tie.name.trim().is_empty() {
-            let name = text(shown_name(&tie.tie.name)).size(theme::HEADING);
-            face = face.push(name.font(theme::BOLD));
-        }
-        let go_on = row![
-            keycap(words.plainly("key-cap", &[("key", "Space")])),
-            text(words.plainly("start-go-on", &[]))
-                .size(26)
-                .font(theme::BOLD),
-        ];
-        let face = face
-            .push(
-                text(words.tie_line(&tie.tie.plan))
-                    .size(26)
-                    .font(theme::BOLD),
-            )
-            .push(text(words.tie_progress(tie.progress, tie.days)).size(theme::SMALL))
-            .push(text(words.time_left(minutes_left(tie))).size(theme::SMALL))
-            .push(container(go_on.spacing(12).align_y(Center)).padding([4, 0]));
-        button(face)
-            .width(Fill)
-            .padding([10, 18])
-            .style(theme::pressable(true))
-            .on_press(Message::TakeUp(0))
-            .into()
-    }
-
-    /// Another tie that waits, by its place among them from 0, with the digit that takes it up.
-    fn other<'a>(place: usize, tie: &Shelved, words: &Words) -> Element<'a, Message> {
-        let digit = (place < 9).then(|| keycap((place + 1).to_string()));
-        let mut face = column![].spacing(2).width(Fill);
-        if !tie.tie.name.trim().is_empty() {
-            let name = text(shown_name(&tie.tie.name)).size(theme::BODY);
-            face = face.push(name.font(theme::BOLD));
-        }
-        let face = face
-            .push(
-                text(words.tie_line(&tie.tie.plan))
-                    .size(theme::BODY)
-                    .font(theme::BOLD),
-            )
-            .push(widgets::quiet(
-                words.tie_progress(tie.progress, tie.days),
-                theme::SMALL,
-            ));
-        button(row![].push(digit).push(face).spacing(14).align_y(Center))
-            .width(Fill)
-            .padding([8, 14])
-            .style(theme::pressable(false))
-            .on_press(Message::TakeUp(place))
-            .into()
-    }
-
-    /// The ways that lead on, each with its key.
-    fn ways<'a>(words: &Words) -> Element<'a, Message> {
-        let rows = Way::ALL.chunks(ABREAST).map(|ways| {
-            let ways = ways.iter().map(|way| {
+    /// The ways that lead on in this width, each with its key.
+    fn ways<'a>(abreast: usize, width: f32, words: &Words) -> Element<'a, Message> {
+        #[expect(clippy::cast_precision_loss, reason = "a few ways")]
+        let each = (width + WAY_GAP) / abreast as f32 - WAY_GAP;
+        let rows = Way::ALL.chunks(abreast).map(|ways| {
+            let faces = ways.iter().map(|way| {
                 let key = words.plainly("key-cap", &[("key", &cap(way.key()))]);
-                let label = text(words.plainly(way.label(), &[])).size(theme::SMALL);
+                (way, key, words.plainly(way.label(), &[]))
+            });
+            let faces: Vec<_> = faces.collect();
+            // Those side by side are equally high; with these ends a finger has its 44 pixels (WCAG 2.2,
+            // success criterion 2.5.5).
+            let rows = faces.iter().map(|(_, key, label)| {
+                let key = TextMetrics::new(key, theme::FACE).ems() * theme::SMALL;
+                let room = each - 2.0 * WAY_SIDES - key - KEY_AND_GAP;
+                let label = TextMetrics::new(label, theme::FACE).at(theme::SMALL, room);
+                label.height
+            });
+            let height = rows.fold(0.0, f32::max) + 2.0 * WAY_ENDS;
+            let ways = faces.into_iter().map(|(way, key, label)| {
+                let label = text(label).size(theme::SMALL);
                 let face = row![keycap(key), label].spacing(10).align_y(Center);
-                // Two lines of it where it is narrow; with these ends a finger has its 44 pixels (WCAG
-                // 2.2, success criterion 2.5.5).
-                let way_on = button(face)
+                let way_on = button(container(face).center_y(Fill))
                     .width(Fill)
-                    .padding([11, 12])
+                    .height(height)
+                    .padding([0.0, WAY_SIDES])
                     .style(theme::pressable(false))
                     .on_press(Message::Way(*way));
                 container(way_on).id(way.label()).into()
             });
-            row(ways).spacing(8).into()
+            row(ways).spacing(WAY_GAP).into()
         });
-        column(rows).spacing(8).into()
+        column(rows).spacing(WAY_GAP).into()
     }
 }
 

@@ -20,22 +20,59 @@ pub(super) struct JobStrip<'a> {
 const NAME: f32 = 25.0;
 const BAR: f32 = 6.0;
 const GAP: f32 = 8.0;
+/// The share of the width of a part that has no name.
+const UNNAMED: u16 = 40;
 
 /// How high the strip is.
 pub(super) const fn height(has_names: bool) -> f32 {
     if has_names { NAME + BAR } else { BAR }
 }
 
-/// The strip in this width. Where not all names have room, the part in hand and the one after it are
-/// named.
+impl JobStrip<'_> {
+    /// Whether the time that is left has room beside the names of all parts in this width; otherwise it
+    /// stands below the strip.
+    pub fn has_room_for_time(&self, width: f32) -> bool {
+        let time = self.time_left.map_or(0.0, room_for);
+        !self.has_names || self.room_for_names() + time + 2.0 * GAP <= width
+    }
+
+    fn room_for_names(&self) -> f32 {
+        self.parts.iter().map(|part| room_for(&part.name)).sum()
+    }
+
+    /// Which parts are named in this width: all of them, or the one in hand, the one after it, and of the
+    /// others as many as have room, those to come first.
+    fn named(&self, width: f32) -> Vec<bool> {
+        let count = self.parts.len();
+        let here = self.parts.iter().position(|part| part.is_now).unwrap_or(0);
+        let mut named = vec![self.room_for_names() <= width; count];
+        let mut left = width - f32::from(UNNAMED) * real(count);
+        for index in (here..count).chain((0..here).rev()) {
+            let more = room_for(&self.parts[index].name) - f32::from(UNNAMED);
+            let is_needed = index == here || index == here + 1;
+            if is_needed || more <= left {
+                named[index] = true;
+                left -= more;
+            }
+        }
+        named
+    }
+}
+
+/// The width that a name takes, with the gap after it.
+fn room_for(name: &str) -> f32 {
+    TextMetrics::new(name, theme::BOLD).ems() * theme::SMALL + GAP
+}
+
+#[expect(clippy::cast_precision_loss, reason = "a few parts")]
+const fn real(count: usize) -> f32 {
+    count as f32
+}
+
+/// The strip in this width.
 pub(super) fn strip<'a, M: 'a>(strip: JobStrip<'_>, width: f32) -> Element<'a, M> {
-    let ems = |text: &str| TextMetrics::new(text, theme::BOLD).ems() * theme::SMALL + GAP;
-    let time = strip.time_left.map_or(0.0, ems);
-    let here = strip.parts.iter().position(|part| part.is_now);
-    let all: f32 = strip.parts.iter().map(|part| ems(&part.name)).sum();
-    let names_all = all + time + 2.0 * GAP <= width;
-    let is_named =
-        |index: usize| names_all || here.is_some_and(|here| index == here || index == here + 1);
+    let time = strip.time_left.filter(|_| strip.has_room_for_time(width));
+    let is_named = strip.named(width - time.map_or(0.0, |time| room_for(time) + GAP));
     let mut bar: Row<'a, M> = row![].spacing(GAP).height(height(strip.has_names));
     for (index, part) in strip.parts.iter().enumerate() {
         let girth = progress_bar(0.0..=100.0, f32::from(part.percent))
@@ -45,12 +82,12 @@ pub(super) fn strip<'a, M: 'a>(strip: JobStrip<'_>, width: f32) -> Element<'a, M
             } else {
                 theme::progress
             });
-        let has_name = strip.has_names && is_named(index);
+        let has_name = strip.has_names && is_named[index];
         // A part with a name is as wide as the name needs, and more where there is more.
         let portion = if has_name {
-            portion(ems(&part.name))
+            portion(room_for(&part.name))
         } else {
-            40
+            UNNAMED
         };
         let mut side = column![].width(FillPortion(portion));
         if strip.has_names {
@@ -74,15 +111,19 @@ pub(super) fn strip<'a, M: 'a>(strip: JobStrip<'_>, width: f32) -> Element<'a, M
         }
         bar = bar.push(side.push(girth));
     }
-    if let Some(time) = strip.time_left.filter(|_| strip.has_names) {
-        bar = bar.push(
-            text(time.to_owned())
-                .size(theme::SMALL)
-                .line_height(1.15)
-                .wrapping(text::Wrapping::None),
-        );
+    if let Some(time) = time.filter(|_| strip.has_names) {
+        bar = bar.push(time_left(time));
     }
     container(bar.align_y(Center)).width(Fill).into()
+}
+
+/// The time that is left.
+pub(super) fn time_left<'a, M: 'a>(time: &str) -> Element<'a, M> {
+    text(time.to_owned())
+        .size(theme::SMALL)
+        .line_height(1.15)
+        .wrapping(text::Wrapping::None)
+        .into()
 }
 
 fn portion(width: f32) -> u16 {

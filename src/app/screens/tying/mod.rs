@@ -160,10 +160,17 @@ impl ScreenPage for State {
         let place = KeyHint::new(KeyGroup::Steps, "h", place)
             .meaning(Intent::Where)
             .at(BarSlot::Where);
-        let leave = if self.is_whole(context) {
-            "key-smaller"
-        } else {
-            "key-leave"
+        let leave = match now {
+            _ if self.is_whole(context) => "key-smaller",
+            Keys::Steps | Keys::Standing | Keys::PieceDone | Keys::Done => "key-leave",
+            Keys::Wrong
+            | Keys::TakingBack
+            | Keys::Searching
+            | Keys::Joining
+            | Keys::Counting
+            | Keys::FaultFound
+            | Keys::NothingToTakeBack
+            | Keys::Typing => "key-to-step",
         };
         let own = [
             next,

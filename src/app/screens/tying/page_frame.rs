@@ -5,7 +5,7 @@ use iced::Size;
 use super::job_strip;
 use crate::app::picture_view::Placement;
 use crate::app::text_layout::text_metrics::TextMetrics;
-use crate::app::text_layout::type_fitting::{self, Sizes, Texts};
+use crate::app::text_layout::type_fitting::{Sizes, Texts};
 use crate::app::{theme, widgets};
 use crate::session::PagePart;
 
@@ -165,8 +165,8 @@ impl PageFrame {
 }
 
 /// Whether the words of the step are as large as they should be, and all there.
-fn is_good(sizes: Sizes) -> bool {
-    sizes.fits && sizes.line >= type_fitting::LINE && sizes.note > 0.0
+fn is_good(sizes: Sizes, texts: &Texts) -> bool {
+    sizes.fits && sizes.line >= texts.good_line() && sizes.note > 0.0
 }
 
 /// The fullest frame that leaves room for good sizes, or else for a large line, or else for all that
@@ -186,10 +186,10 @@ pub(super) fn best(
         let foot = edge.feet_height(frame, space.width);
         let heart = Size::new(space.width, (space.height - foot).max(0.0));
         let sizes = Sizes::of(texts, heart);
-        if is_good(sizes) {
+        if is_good(sizes, texts) {
             return (frame, sizes);
         }
-        if sizes.fits && sizes.line >= type_fitting::LINE {
+        if sizes.fits && sizes.line >= texts.good_line() {
             large = large.or(Some((frame, sizes)));
         }
         if sizes.fits {

@@ -64,7 +64,7 @@ fn fit_page<'a, M: 'a>(
     // is taught before they go.
     let gives_way = place.is_some_and(|place| match place.claim {
         Claim::AskedFor => false,
-        Claim::ByRoom => !(sizes.fits && sizes.line >= type_fitting::LINE),
+        Claim::ByRoom => !(sizes.fits && sizes.line >= texts.good_line()),
         Claim::Taught { is_roomy } => {
             let words = place.left_of(room).width;
             let is_told_in_part = !is_roomy && edge.is_cut_off(frame, words);
@@ -77,17 +77,22 @@ fn fit_page<'a, M: 'a>(
     }
     let phase = text(&shown.phase).size(frame.head).style(theme::quiet);
     let mut names = row![phase].align_y(Center).spacing(20);
-    if frame.has_room_for_tie(&edge, room.width) {
-        let tie = text(around.tie.clone())
-            .size(theme::SMALL)
-            .style(theme::quiet);
-        names = names.push(space::horizontal()).push(tie);
-    }
     let strip = JobStrip {
         parts: &around.job,
         time_left: around.time_left.as_deref(),
         has_names: frame.has_strip_names,
     };
+    let time = around.time_left.as_deref();
+    if let Some(time) = time.filter(|_| !strip.has_room_for_time(room.width)) {
+        names = names
+            .push(space::horizontal())
+            .push(job_strip::time_left(time));
+    } else if frame.has_room_for_tie(&edge, room.width) {
+        let tie = text(around.tie.clone())
+            .size(theme::SMALL)
+            .style(theme::quiet);
+        names = names.push(space::horizontal()).push(tie);
+    }
     // The room below it is its own, so that it is painted with the heart as one.
     let head = column![job_strip::strip(strip, room.width), names].spacing(HEAD_GAP);
     let head = container(head).padding(Padding::ZERO.bottom(SPACING));
@@ -163,6 +168,9 @@ fn feet<'a, M: 'a>(
 /// The line, the crossings and the notes, at these sizes: the line in the middle of its place, the
 /// rest from the foot of that place on.
 fn heart<'a, M: 'a>(shown: &'a Shown, sizes: Sizes) -> Element<'a, M> {
+    if !shown.things.is_empty() {
+        return layer((&shown.line, &shown.notes), things(&shown.things, sizes));
+    }
     let line = text(&shown.line)
         .size(sizes.line)
         .font(theme::BOLD)
@@ -199,6 +207,28 @@ fn heart<'a, M: 'a>(shown: &'a Shown, sizes: Sizes) -> Element<'a, M> {
         container(heart).center(Fill)
     };
     layer((&shown.line, &shown.notes), heart)
+}
+
+/// The things of a page, each above its notes, at these sizes.
+fn things<'a, M: 'a>(things: &'a [Shown], sizes: Sizes) -> Element<'a, M> {
+    let things = things.iter().enumerate().map(|(nth, thing)| {
+        let line = text(&thing.line).size(sizes.line).font(theme::BOLD);
+        let line = container(line.center()).id(iced::widget::Id::from(format!("thing {nth}")));
+        let notes = thing.notes.iter().filter(|_| sizes.note > 0.0);
+        let notes = notes.map(|note| {
+            let note = text(note).size(sizes.note).style(theme::quiet);
+            note.center().into()
+        });
+        column![line]
+            .extend(notes)
+            .spacing(sizes.line * type_fitting::THING_NOTE_GAP)
+            .align_x(Center)
+            .into()
+    });
+    let things = column(things).spacing(sizes.line * type_fitting::THING_GAP);
+    container(things.align_x(Center).width(Fill))
+        .center(Fill)
+        .into()
 }
 
 fn plate<'a, M: 'a>(mark: &'a CrossingMark, size: f32) -> Element<'a, M> {

@@ -287,7 +287,8 @@ impl CardFlow {
         }
     }
 
-    /// Every end: its sentences, and its picture beside them; close together two in a row.
+    /// Every end: its sentences, and its picture beside them; close together two in a row, each picture
+    /// below its sentences.
     fn ends(&mut self, card: &Card) {
         let Sizes {
             margin,
@@ -304,13 +305,33 @@ impl CardFlow {
         } else {
             self.right() - margin
         };
+        let frame = Viewport::new(width * SCALE, height * SCALE);
         for (nth, row) in card.ends.chunks(abreast).enumerate() {
-            let lines = row.iter().map(|end| {
-                let beside = column - width - gap;
-                let lines = wrapped(&end.text, text, Weight::Regular, beside);
+            let scenes = row.iter().map(|end| {
+                let scene = end.subject.scene(View::RolledOut, frame);
+                // A knot that is too large for the picture is told in words alone, which have its room.
+                (!scene.is_zoomed()).then_some(scene)
+            });
+            let scenes: Vec<Option<Scene>> = scenes.collect();
+            let words = |scene: &Option<Scene>| match scene {
+                Some(_) if !is_close => column - width - gap,
+                _ => column,
+            };
+            let lines = row.iter().zip(&scenes).map(|(end, scene)| {
+                let lines = wrapped(&end.text, text, Weight::Regular, words(scene));
                 lines.iter().fold(0.0, |count: f32, _| count + 1.0)
             });
-            let high = height.max(lines.fold(0.0, f32::max) * step + 1.0);
+            let words_high = lines.fold(0.0, f32::max) * step + 1.0;
+            let picture = if scenes.iter().any(Option::is_some) {
+                height
+            } else {
+                0.0
+            };
+            let high = if is_close {
+                words_high + picture
+            } else {
+                words_high.max(picture)
+            };
             // The heading stays on one page with the first of them.
             let head = if nth == 0 { step + 1.5 } else { 0.0 };
             if self.y + head + high > self.bottom {
@@ -322,18 +343,17 @@ impl CardFlow {
             }
             let top = self.y;
             let mut left = margin;
-            for end in row {
+            for (end, scene) in row.iter().zip(&scenes) {
                 self.y = top;
-                let scene = end.subject.scene(
-                    View::RolledOut,
-                    Viewport::new(width * SCALE, height * SCALE),
-                );
-                // A knot that is too large for the picture is told in words alone.
-                if !scene.is_zoomed() {
-                    let corner = (left + column - width, top + 1.0);
-                    self.page().inset(&scene, corner, width);
+                self.paragraph(&end.text, left, words(scene));
+                if let Some(scene) = scene {
+                    let corner = if is_close {
+                        (left, top + words_high)
+                    } else {
+                        (left + column - width, top + 1.0)
+                    };
+                    self.page().inset(scene, corner, width);
                 }
-                self.paragraph(&end.text, left, column - width - gap);
                 left += column + gap;
             }
             self.y = top + high;

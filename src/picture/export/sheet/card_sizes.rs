@@ -17,7 +17,7 @@ pub(super) struct Sizes {
     pub picture: [f32; 2],
     /// Height and width of the picture of an end.
     pub end: [f32; 2],
-    /// Whether two ends stand side by side, and the cautions in one paragraph.
+    /// Whether two ends stand side by side, each below its words, and the cautions in one paragraph.
     pub is_close: bool,
 }
 
@@ -43,7 +43,7 @@ pub(super) const CLOSE: Sizes = Sizes {
     small: 2.9,
     small_step: 3.6,
     picture: [42.0, 52.0],
-    end: [26.0, 46.0],
+    end: [26.0, 70.0],
     is_close: true,
 };
 
