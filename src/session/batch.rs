@@ -193,6 +193,34 @@ pub fn next_of_order(ties: &[Tie], order: &OrderId, piece: &PieceRead) -> NextOf
 
 /// What comes next of the piece of this number of a kept order, which knows from then on where in the
 /// order it is. None when the order has no such piece.
+///
+/// ```
+/// use marlinspeak::bench::Prices;
+/// use marlinspeak::guide::{Order, PieceField, Presets, SetupField};
+/// use marlinspeak::session::{NextOfOrder, answer_order, next_knot};
+/// use marlinspeak::shelf::{Ledger, Orders};
+///
+/// let folder = tempfile::tempdir().unwrap();
+/// let mut order = Order { name: "boathook".to_owned(), ..Order::default() };
+/// let ring = order.add();
+/// for (field, text) in [
+///     (PieceField::Leads, "4"),
+///     (PieceField::Bights, "7"),
+///     (PieceField::Setup(SetupField::Cord), "3mm"),
+///     (PieceField::Setup(SetupField::Tube), "45mm"),
+/// ] {
+///     ring.say(field, text);
+/// }
+/// let kept = Orders::at(folder.path().join("orders")).keep(order).unwrap();
+/// let (presets, ledger) = (Presets::default(), Ledger::default());
+/// let answer = answer_order(&kept.order, &presets, &ledger, Prices::default())?;
+/// let Some(NextOfOrder::Begin(tie)) = next_knot(&[], &kept, &answer, 1) else {
+///     panic!("none is begun yet");
+/// };
+/// assert_eq!(tie.batch.unwrap().order.unwrap().name, "boathook");
+/// assert!(next_knot(&[], &kept, &answer, 2).is_none());
+/// # Ok::<(), marlinspeak::guide::OrderError>(())
+/// ```
 pub fn next_knot(
     ties: &[Tie],
     kept: &KeptOrder,

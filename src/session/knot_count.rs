@@ -251,13 +251,17 @@ impl KnotCount {
                 }
                 self.ask_rows()
             }
-            Stage::Rows(tally, _) => match counts.leads_of(number) {
+            Stage::Rows(..) => match counts.leads_of(number) {
                 Ok(leads) => {
                     (counts.rows, counts.leads) = (number, leads);
                     let passes = Bounds::of(Quantity::Passes);
-                    Stage::Passes(self::tally(passes).at(counts.passes))
+                    Stage::Passes(tally(passes).at(counts.passes))
                 }
-                Err(nearest) => Stage::Rows(tally.clone(), Some(nearest)),
+                // What is typed next is another number.
+                Err(nearest) => {
+                    let rows = tally(counts.rows_bounds()).at(number);
+                    Stage::Rows(rows, Some(nearest))
+                }
             },
             Stage::Passes(_) => {
                 counts.passes = number;

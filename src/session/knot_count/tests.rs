@@ -130,6 +130,7 @@ fn crossings_that_no_such_knot_has_are_counted_again() {
     ));
     count.press(true);
     assert!(matches!(count.asked(), CountAsked::Passes(1)));
+    assert_eq!(count.counts.leads, 4);
 }
 
 #[test]
