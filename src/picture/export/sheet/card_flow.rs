@@ -124,12 +124,6 @@ impl CardFlow {
         self.page().picture(&picture, corner, width);
         self.y = margin + 7.0;
         self.write(&card.title, 8.0, Weight::Bold, margin);
-        self.y = corner.1;
-        let beside = margin + width + 6.0;
-        for fact in &card.facts {
-            self.paragraph(fact, beside, self.right() - beside);
-        }
-        self.y = self.y.max(corner.1 + height) + 1.0;
         let inside = self.right() - margin - 6.0;
         let cautions = if self.sizes.is_close {
             vec![card.cautions.join(" ")]
@@ -141,6 +135,42 @@ impl CardFlow {
             .flat_map(|caution| wrapped(caution, small, Weight::Regular, inside))
             .collect();
         self.cautions(&card.cautions_head, &cautions);
+        self.y = corner.1;
+        self.facts(card, [margin + width + 6.0, corner.1 + height]);
+    }
+
+    /// The facts, from `left` on beside the picture, which ends at `low`. Where they would run into the
+    /// cautions, those that do not stand beside it go below it, or to the next page.
+    fn facts(&mut self, card: &Card, [left, low]: [f32; 2]) {
+        let Sizes {
+            margin, text, step, ..
+        } = self.sizes;
+        let [beside, below] = [left, margin].map(|left| self.right() - left);
+        let high = |fact: &str, width: f32| {
+            let lines = wrapped(fact, text, Weight::Regular, width);
+            lines.iter().fold(0.0, |high: f32, _| high + step)
+        };
+        let all: f32 = card.facts.iter().map(|fact| high(fact, beside)).sum();
+        let all_beside = self.y + all + 1.0 <= self.bottom;
+        let mut is_beside = true;
+        for fact in &card.facts {
+            is_beside &= all_beside || self.y + high(fact, beside) <= low;
+            if is_beside {
+                self.paragraph(fact, left, beside);
+                continue;
+            }
+            if self.pages.len() == 1 {
+                self.y = self.y.max(low);
+            }
+            if self.y + high(fact, below) > self.bottom {
+                self.next_page(card);
+            }
+            self.paragraph(fact, margin, below);
+        }
+        if self.pages.len() == 1 {
+            self.y = self.y.max(low);
+        }
+        self.y += 1.0;
     }
 
     /// A frame at the foot of the page, and less room for the table.
@@ -192,6 +222,12 @@ impl CardFlow {
             .fold(8.0, f32::max)
             + 3.0;
         let columns = [margin, way, crossings];
+        // The heads stay on one page with the first pass and its first leg.
+        let heads = wrapped(&card.heads[2], text, Weight::Bold, self.right() - crossings);
+        let first = heads.iter().fold(3.0, |lines: f32, _| lines + 1.0);
+        if self.y + first * self.sizes.step > self.bottom {
+            self.next_page(card);
+        }
         self.heads(&card.heads, columns);
         for section in &card.sections {
             self.section(section, card, columns, cell);

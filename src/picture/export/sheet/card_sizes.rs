@@ -67,6 +67,59 @@ mod tests {
     use crate::knot::{Hand, Knot, Laying, LayingOrder, Side, Weave};
     use crate::picture::{Moment, Scene, View, Viewport};
 
+    /// Everything there is to tell of a knot on its tube runs into nothing else, however much it is.
+    #[test]
+    fn no_line_of_a_card_runs_into_another() {
+        let knot = Knot::new(3, 5, Weave::default()).unwrap();
+        let laying = Laying::new(knot, 1, LayingOrder::default()).unwrap();
+        let scene = |frame: Viewport| {
+            let (side, hand) = (Side::default(), Hand::default());
+            let moment = Moment::Finished;
+            Scene::build(View::RoundTheTube, &laying, side, hand, &moment, frame)
+        };
+        let leg = |number: u16| LegLine {
+            number: number.to_string(),
+            way: "Bottom 1 up to top 3".to_owned(),
+            crossings: vec![(true, "OVER 1".to_owned())],
+        };
+        for facts in 0..30 {
+            let fact =
+                "Each top pin stands half a step to the right of the bottom pin of its number";
+            let card = Card {
+                title: "5 lead 7 bight".to_owned(),
+                facts: vec![fact.to_owned(); facts],
+                heads: ["leg", "way", "crossings in the order in which they are met"]
+                    .map(str::to_owned),
+                sections: vec![CardSection {
+                    head: "lead pass".to_owned(),
+                    legs: (1..=14).map(leg).collect(),
+                }],
+                after_head: "when all is laid".to_owned(),
+                after: vec![fact.to_owned(); 3],
+                cautions_head: "with care".to_owned(),
+                cautions: vec![fact.to_owned(); 6],
+                ..Card::default()
+            };
+            let foot = |page: usize, pages: usize| format!("{page} of {pages}");
+            let large = card.large_pages(Paper::A4, scene, foot);
+            let told = large.iter().flat_map(|page| &page.lines);
+            let told = told.filter(|line| line.text.starts_with("Each top pin"));
+            assert_eq!(told.count(), facts + 3 + 6, "something is left out");
+            for pages in [large, card.pages(Paper::Letter, scene, foot)] {
+                for page in pages {
+                    let size = page.lines.iter().map(|line| line.size);
+                    let size = size.fold(f32::INFINITY, f32::min);
+                    let mut heights: Vec<f32> = page.lines.iter().map(|line| line.from.1).collect();
+                    heights.sort_by(f32::total_cmp);
+                    heights.dedup();
+                    for pair in heights.windows(2) {
+                        assert!(pair[1] - pair[0] > 0.75 * size, "{facts} facts: {pair:?}");
+                    }
+                }
+            }
+        }
+    }
+
     #[test]
     fn large_type_is_larger_in_every_line() {
         let leg = LegLine {
