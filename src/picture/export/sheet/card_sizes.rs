@@ -82,7 +82,7 @@ mod tests {
             way: "Bottom 1 up to top 3".to_owned(),
             crossings: vec![(true, "OVER 1".to_owned())],
         };
-        for facts in 0..30 {
+        for facts in [2, 7, 12, 25] {
             let fact =
                 "Each top pin stands half a step to the right of the bottom pin of its number";
             let card = Card {
