@@ -1,7 +1,9 @@
 //! `marlinspeak doctor` and the log file, with the real program: what works, what does not, and
 //! how to mend it.
-#![cfg(feature = "window")]
+#![cfg(all(target_os = "linux", feature = "window"))]
 
+#[path = "support/bus.rs"]
+mod bus;
 #[path = "support/display.rs"]
 mod display;
 #[path = "support/ssip.rs"]
@@ -15,6 +17,11 @@ use std::sync::mpsc;
 use std::thread;
 use std::time::{Duration, Instant};
 
+use bus::Bus;
+use dbus::arg::Variant;
+use dbus::blocking::Connection;
+use dbus::channel::{Channel, MatchingReceiver as _, Sender as _};
+use dbus::message::MatchRule;
 use display::{DEADLINE, Display};
 use ssip::Service;
 use tempfile::TempDir;
@@ -54,6 +61,8 @@ impl Home {
             .env("XDG_DATA_HOME", self.path("data"))
             .env("XDG_CONFIG_HOME", self.path("config"))
             .env("XDG_STATE_HOME", self.path("state"))
+            .env("XDG_DATA_DIRS", self.path("shared"))
+            .env("DBUS_SESSION_BUS_ADDRESS", "unix:path=/nonexistent")
             .env_remove("WAYLAND_DISPLAY")
             .env_remove("WAYLAND_SOCKET")
             .env_remove("DISPLAY");
@@ -108,8 +117,12 @@ fn line<'a>(lines: &'a [String], beginning: &str) -> &'a str {
     line.unwrap_or_else(|| panic!("no {beginning}: {lines:#?}"))
 }
 
-const PARTS: [&str; 7] = [
+const PARTS: [&str; 11] = [
     "Display: ",
+    "Screen: ",
+    "Window: ",
+    "Icon: ",
+    "Files: ",
     "Speech: ",
     "Sound: ",
     "Pedals: ",
@@ -135,10 +148,13 @@ fn where_all_that_is_needed_works_it_says_so() {
         format!("Display: works. A window can open on “{}”.", display.name())
     );
     // Ada, Ada+deep (the same voice) and Bruno.
-    assert_eq!(
-        line(&lines, "Speech:"),
-        "Speech: works. The speech service answers; it has 2 voices, 1 of them in the language \
-         “English”."
+    let speech = line(&lines, "Speech:");
+    assert!(
+        speech.starts_with(
+            "Speech: works. The speech service answers; it has 2 voices, 1 of them in the language \
+             “English”. None of them is natural, made of a person’s own speech. "
+        ),
+        "{speech}"
     );
     let ties = home.path("data/marlinspeak/ties").display().to_string();
     let told = line(&lines, "Ties:");
@@ -155,6 +171,91 @@ fn where_all_that_is_needed_works_it_says_so() {
     for folder in ["data/marlinspeak/ties", "config/marlinspeak"] {
         assert_eq!(fs::read_dir(home.path(folder)).unwrap().count(), 0);
     }
+}
+
+/// A place on the bus.
+fn on(bus: &Bus) -> Connection {
+    let mut channel = Channel::open_private(&bus.address).unwrap();
+    channel.register().unwrap();
+    channel.into()
+}
+
+/// Answers for the screen saver and the portal of a desktop as long as the bus is there.
+fn serve_desktop(bus: &Bus) {
+    let server = on(bus);
+    for name in [
+        "org.freedesktop.ScreenSaver",
+        "org.freedesktop.portal.Desktop",
+    ] {
+        server.request_name(name, false, false, true).unwrap();
+    }
+    server.start_receive(
+        MatchRule::new_method_call(),
+        Box::new(|call, server| {
+            // Whatever it is asked for, it has the fourth version of it.
+            server
+                .send(call.method_return().append1(Variant(4_u32)))
+                .is_ok()
+        }),
+    );
+    thread::spawn(move || while server.process(DEADLINE).is_ok() {});
+}
+
+#[test]
+fn natural_voices_are_named() {
+    let service = Service::start();
+    service.set_engines(&[
+        ("espeak-ng", &[("English", "en"), ("French", "fr")]),
+        ("flite", &[("kal16", "en"), ("slt", "en")]),
+    ]);
+    let (_, lines) = Home::new(service).doctor();
+    assert_eq!(
+        line(&lines, "Speech:"),
+        "Speech: works. The speech service answers; it has 4 voices, 3 of them in the language \
+         “English”. Natural voices, made of a person’s own speech: kal16, slt."
+    );
+}
+
+#[test]
+fn what_the_desktop_does_for_a_window_is_told_but_not_needed() {
+    let (display, bus) = (Display::start(), Bus::start());
+    let mut home = Home::new(Service::start());
+    home.display = Some(display.name().to_owned());
+    let (code, lines) = home.doctor();
+    assert!(line(&lines, "Screen:").starts_with("Screen: may go dark while you tie."));
+    assert!(line(&lines, "Icon:").starts_with("Icon: the window has none"));
+    assert!(line(&lines, "Files:").contains("so their paths are typed"));
+    assert_eq!(code, 0, "{lines:#?}");
+
+    serve_desktop(&bus);
+    let entry = home.path("shared/applications/marlinspeak.desktop");
+    fs::create_dir_all(entry.parent().unwrap()).unwrap();
+    fs::write(&entry, "").unwrap();
+    let address = bus.address.clone().into();
+    home.changed.push(("DBUS_SESSION_BUS_ADDRESS", address));
+    let (code, lines) = home.doctor();
+    for (part, told) in [
+        (
+            "Screen:",
+            "Screen: works. The desktop keeps it on while a tie is open.",
+        ),
+        (
+            "Window:",
+            "Window: works. It opens as large as it was, where it was.",
+        ),
+        (
+            "Files:",
+            "Files: work. They are chosen in a window of the desktop.",
+        ),
+    ] {
+        assert_eq!(line(&lines, part), told);
+    }
+    let icon = format!(
+        "Icon: works. The desktop finds it by “{}”.",
+        entry.display()
+    );
+    assert_eq!(line(&lines, "Icon:"), icon);
+    assert_eq!(code, 0, "{lines:#?}");
 }
 
 #[test]

@@ -97,4 +97,5 @@ key-photograph = Foto wählen
 ## The photograph of a finished tie
 
 log-photograph-choose = Wählen…
-log-photograph-typed = Das System zeigt hier kein Fenster für Dateien: Tipp den Pfad des Fotos, oder zieh es auf dieses Fenster.
+log-photograph-typed = Das System zeigt hier kein Fenster für Dateien: Tipp den Pfad des Fotos.
+log-photograph-typed-or-dropped = Das System zeigt hier kein Fenster für Dateien: Tipp den Pfad des Fotos, oder zieh es auf dieses Fenster.

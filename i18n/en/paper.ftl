@@ -97,4 +97,5 @@ key-photograph = choose the photograph
 ## The photograph of a finished tie
 
 log-photograph-choose = Choose…
-log-photograph-typed = The system shows no window for files here: type the path of the photograph, or drop it on this window.
+log-photograph-typed = The system shows no window for files here: type the path of the photograph.
+log-photograph-typed-or-dropped = The system shows no window for files here: type the path of the photograph, or drop it on this window.

@@ -97,4 +97,5 @@ key-photograph = elegir la fotografía
 ## The photograph of a finished tie
 
 log-photograph-choose = Elegir…
-log-photograph-typed = El sistema no muestra aquí ninguna ventana para archivos: escribe la ruta de la fotografía, o suéltala en esta ventana.
+log-photograph-typed = El sistema no muestra aquí ninguna ventana para archivos: escribe la ruta de la fotografía.
+log-photograph-typed-or-dropped = El sistema no muestra aquí ninguna ventana para archivos: escribe la ruta de la fotografía, o suéltala en esta ventana.

@@ -97,4 +97,5 @@ key-photograph = choisir la photographie
 ## The photograph of a finished tie
 
 log-photograph-choose = Choisir…
-log-photograph-typed = Le système ne montre ici aucune fenêtre pour les fichiers : tapez le chemin de la photographie, ou déposez-la sur cette fenêtre.
+log-photograph-typed = Le système ne montre ici aucune fenêtre pour les fichiers : tapez le chemin de la photographie.
+log-photograph-typed-or-dropped = Le système ne montre ici aucune fenêtre pour les fichiers : tapez le chemin de la photographie, ou déposez-la sur cette fenêtre.

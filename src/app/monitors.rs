@@ -11,6 +11,13 @@ pub fn monitors() -> Vec<Rectangle> {
     use x11rb::protocol::randr::ConnectionExt as _;
     use x11rb::rust_connection::RustConnection;
 
+    use crate::logging::opens_under_wayland;
+
+    // Under Wayland the desktop alone places windows. X11 may be there beside it, and what it would tell is of
+    // no use to a window that is not its own.
+    if opens_under_wayland() {
+        return Vec::new();
+    }
     let ask = |display: &RustConnection, screen: usize| -> Result<Vec<Rectangle>, ReplyError> {
         let Some(screen) = display.setup().roots.get(screen) else {
             return Ok(Vec::new());
@@ -27,7 +34,6 @@ pub fn monitors() -> Vec<Rectangle> {
         Ok(areas.collect())
     };
     let Ok((display, screen)) = x11rb::connect(None) else {
-        // A desktop without X tells no places of windows either.
         return Vec::new();
     };
     ask(&display, screen).unwrap_or_else(|error| {

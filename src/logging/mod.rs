@@ -25,7 +25,7 @@ use directories::{BaseDirs, ProjectDirs};
 use log::LevelFilter;
 
 pub use panics::log_panics;
-pub use platform::Platform;
+pub use platform::{Platform, opens_under_wayland};
 
 use file_logger::FileLogger;
 use rotating_file::RotatingFile;

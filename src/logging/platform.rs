@@ -25,6 +25,13 @@ pub struct Platform {
 }
 
 impl Platform {
+    /// Whether this is Debian or a system made of it, whose packages have the same names.
+    pub fn is_debian() -> bool {
+        let fields = ["ID", "ID_LIKE"].into_iter().filter_map(os_release);
+        let names = fields.collect::<Vec<_>>().join(" ");
+        names.split_whitespace().any(|name| name == "debian")
+    }
+
     /// What this process runs on.
     pub fn here() -> Self {
         let named = |name: &str| env::var(name).ok().filter(|value| !value.is_empty());
@@ -38,6 +45,13 @@ impl Platform {
             locale: sys_locale::get_locale(),
         }
     }
+}
+
+/// Whether a window opens under Wayland here: the window library takes it before X11.
+pub fn opens_under_wayland() -> bool {
+    let names = ["WAYLAND_DISPLAY", "WAYLAND_SOCKET"];
+    let is_named = |name| env::var_os(name).is_some_and(|value| !value.is_empty());
+    cfg!(target_os = "linux") && names.into_iter().any(is_named)
 }
 
 impl fmt::Display for Platform {
@@ -58,13 +72,18 @@ impl fmt::Display for Platform {
     }
 }
 
-/// The name that a distribution gives itself (the file format os-release of freedesktop.org).
+/// The name that a distribution gives itself.
 fn distribution() -> Option<String> {
+    os_release("PRETTY_NAME")
+}
+
+/// What a distribution says of itself in a field (the file format os-release of freedesktop.org).
+fn os_release(field: &str) -> Option<String> {
     let text = ["/etc/os-release", "/usr/lib/os-release"]
         .iter()
         .find_map(|file| std::fs::read_to_string(file).ok())?;
-    let name = text
+    let value = text
         .lines()
-        .find_map(|line| line.strip_prefix("PRETTY_NAME="))?;
-    Some(name.trim_matches(['"', '\'']).to_owned())
+        .find_map(|line| line.strip_prefix(field)?.strip_prefix('='))?;
+    Some(value.trim_matches(['"', '\'']).to_owned())
 }

@@ -84,9 +84,12 @@ impl Session {
     }
 
     pub(super) fn focus(&mut self, has_focus: bool, now: Duration) {
-        if self.has_focus && !has_focus {
+        if self.has_focus {
+            // What was held may have been let go of unseen, even if the keys are back.
             self.pedals.let_go();
             self.wait_for_gesture(now);
+        }
+        if self.has_focus && !has_focus {
             let sentence = self.words.notice("focus-lost", &[]);
             self.tell(sentence.into());
         }

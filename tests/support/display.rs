@@ -19,6 +19,15 @@ use x11rb::protocol::xproto::{
 /// How long anything on the display may take before the test gives up.
 pub const DEADLINE: Duration = Duration::from_secs(60);
 
+/// Where a program opens its window: X11 here, or Wayland in `compositor.rs`.
+pub trait Desktop {
+    /// Has a program that is to be started open its window here and nowhere else.
+    fn admit(&self, program: &mut Command);
+
+    /// Waits for a window of this title, and until it has the keys: a press from now on is for it.
+    fn focus(&self, title: &str);
+}
+
 /// An X server of its own.
 pub struct Display {
     server: Child,
@@ -172,6 +181,19 @@ impl Display {
         }
         let status = child.wait().unwrap();
         assert!(status.success(), "xdotool {args:?}: {said:?}");
+    }
+}
+
+impl Desktop for Display {
+    fn admit(&self, program: &mut Command) {
+        program
+            .env("DISPLAY", &self.name)
+            .env_remove("WAYLAND_DISPLAY")
+            .env_remove("WAYLAND_SOCKET");
+    }
+
+    fn focus(&self, title: &str) {
+        Self::focus(self, title);
     }
 }
 

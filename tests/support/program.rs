@@ -9,7 +9,7 @@ use std::process::{Child, Command, Stdio};
 use std::thread;
 use std::time::{Duration, Instant};
 
-use crate::display::{DEADLINE, Display};
+use crate::display::{DEADLINE, Desktop};
 use crate::ssip::Service;
 
 /// The program under test.
@@ -21,33 +21,32 @@ pub struct Program(Child);
 impl Program {
     /// Starts it, and gives it the keys when its window is there. It has no lock-out: the hands
     /// of a test are quicker than the usual one.
-    pub fn start(display: &Display, service: &Service, data: &Path, args: &[&str]) -> Self {
+    pub fn start(desktop: &impl Desktop, service: &Service, data: &Path, args: &[&str]) -> Self {
         without_lock_out(data);
-        Self::start_as_it_comes(display, service, data, args)
+        Self::start_as_it_comes(desktop, service, data, args)
     }
 
     /// Starts it with the settings that are there, or the usual ones.
     pub fn start_as_it_comes(
-        display: &Display,
+        desktop: &impl Desktop,
         service: &Service,
         data: &Path,
         args: &[&str],
     ) -> Self {
-        Self::start_by(&mut Command::new(PROGRAM), display, service, data, args)
+        Self::start_by(&mut Command::new(PROGRAM), desktop, service, data, args)
     }
 
     /// Starts it by a command that runs it with the arguments it is given.
     pub fn start_by(
         command: &mut Command,
-        display: &Display,
+        desktop: &impl Desktop,
         service: &Service,
         data: &Path,
         args: &[&str],
     ) -> Self {
+        desktop.admit(command);
         let child = command
             .args(args)
-            .env("DISPLAY", display.name())
-            .env_remove("WAYLAND_DISPLAY")
             .env("SPEECHD_ADDRESS", service.address())
             .env("XDG_DATA_HOME", data)
             .env("XDG_CONFIG_HOME", data.join("config"))
@@ -56,7 +55,7 @@ impl Program {
             .stdin(Stdio::null())
             .spawn()
             .unwrap();
-        display.focus("Marlinspeak");
+        desktop.focus("Marlinspeak");
         Self(child)
     }
 
@@ -92,6 +91,7 @@ impl Drop for Program {
 }
 
 /// What the service hears next.
+#[track_caller]
 pub fn heard(service: &Service) -> String {
     service.next_text(DEADLINE).expect("the program speaks")
 }

@@ -17,7 +17,9 @@ use crate::words::Remark;
 
 /// Its size where it has no display of its own.
 const SIZE: Size = Size::new(960.0, 600.0);
-/// From one window of the program to the other the keys go within so long.
+/// From one window of the program to the other the keys go within so long. Wayland desktops made with the
+/// library wlroots, moreover, take them away and give them back in one breath whenever another keyboard is
+/// used than before, and many a pedal is a keyboard.
 const HANDED_OVER: Duration = Duration::from_millis(120);
 
 /// The second window while it is open.
@@ -122,8 +124,8 @@ impl App {
         }
     }
 
-    /// A window has the keys, or has lost them. Where they only go to the other window of the program
-    /// they are not lost: that is known a moment later.
+    /// A window has the keys, or has lost them. Where they come back at once, or only go to the other window
+    /// of the program, they are not lost: that is known a moment later.
     fn has_keys(&mut self, id: window::Id, has_focus: bool) -> Task<Message> {
         if has_focus {
             self.focused = Some(id);
@@ -131,9 +133,6 @@ impl App {
         }
         if self.focused == Some(id) {
             self.focused = None;
-        }
-        if self.second.is_none() {
-            return self.take_in(Message::focus(false));
         }
         off_thread(|| {
             thread::sleep(HANDED_OVER);

@@ -16,6 +16,7 @@ use crate::app::key_guide::KeyHint;
 use crate::app::off_thread::{Number, off_thread};
 use crate::app::services::{DialogError, FileKind, OpenDialog};
 use crate::app::{theme, widgets};
+use crate::logging::opens_under_wayland;
 use crate::pedal::{Intent, Press};
 use crate::session::{Event, LogAction, LogField, LogForm, NotLogged, keep_entry};
 use crate::shelf::{Entry, ShelfReading};
@@ -275,7 +276,13 @@ impl State {
             Ok(None) => Next::default(),
             Err(error) => {
                 ::log::warn!("{error}");
-                let sentence = context.words().notice("log-photograph-typed", &[]);
+                // No file can be dropped on a window of the library under Wayland.
+                let asks = if opens_under_wayland() {
+                    "log-photograph-typed"
+                } else {
+                    "log-photograph-typed-or-dropped"
+                };
+                let sentence = context.words().notice(asks, &[]);
                 context.say(sentence.spoken());
                 self.form.complain_at(Photograph, sentence);
                 Next::run(focus(Photograph))

@@ -1,6 +1,8 @@
 //! Whether there is a display that answers.
 
 use super::{Finding, TIMEOUT, within};
+#[cfg(target_os = "linux")]
+use crate::logging::{Platform, opens_under_wayland};
 use crate::words::Words;
 
 /// How the display answers, with its name.
@@ -24,6 +26,13 @@ pub(super) fn look(words: &Words) -> Finding {
             Finding::ill(words.plainly("doctor-display-refuses", &[("display", &name)]))
         }
     }
+}
+
+/// Whether the session names a display at all.
+#[cfg(target_os = "linux")]
+pub(super) fn is_named() -> bool {
+    let here = Platform::here();
+    here.has_x11 || opens_under_wayland()
 }
 
 /// Asks the display that the window would open on: the one of Wayland before the one of X11, as

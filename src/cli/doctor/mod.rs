@@ -2,6 +2,8 @@
 //!
 //! Everything that could wait for ever is asked on a thread of its own, with a deadline.
 
+#[cfg(all(feature = "window", target_os = "linux"))]
+mod desktop;
 #[cfg(feature = "window")]
 mod display;
 mod speech;
@@ -52,21 +54,21 @@ impl Finding {
     }
 }
 
-/// Prints a line for each thing; the exit code tells whether all that is needed works. Sounds,
-/// pedals and the log file are not needed.
+/// Prints a line for each thing; the exit code tells whether all that is needed works. What a desktop does
+/// for a window besides showing it, sounds, pedals and the log file are not needed.
 pub(super) fn run(words: &Words) -> Result<ExitCode, Complaint> {
     let version = env!("CARGO_PKG_VERSION");
     tell(words, &words.doctor_head(version, &Platform::here()))?;
-    let looks: &[fn(&Words) -> Finding] = &[
-        #[cfg(feature = "window")]
-        display::look,
-        speech::look,
-        sound,
-        pedals,
-        ties,
-        settings,
-        log_file,
-    ];
+    let mut looks: Vec<fn(&Words) -> Finding> = Vec::new();
+    #[cfg(feature = "window")]
+    looks.push(display::look);
+    #[cfg(all(feature = "window", target_os = "linux"))]
+    if display::is_named() {
+        looks.extend(desktop::LOOKS);
+    }
+    looks.extend(
+        [speech::look, sound, pedals, ties, settings, log_file] as [fn(&Words) -> Finding; 6]
+    );
     let mut is_well = true;
     for look in looks {
         let finding = look(words);

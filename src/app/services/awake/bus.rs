@@ -1,6 +1,7 @@
 //! The request over D-Bus: to the screen saver of the desktop (freedesktop.org, *Idle Inhibition
 //! Service* 0.1), and to the login manager, which would send an idle machine to sleep (systemd,
-//! *Inhibitor Locks*).
+//! *Inhibitor Locks*). Both are asked alike under X11 and Wayland; Wayland's own protocol for it wants
+//! the surface of the window, which the window library does not hand out.
 
 use std::os::fd::OwnedFd;
 use std::time::Duration;
@@ -20,32 +21,40 @@ const PATIENCE: Duration = Duration::from_secs(10);
 pub struct Request {
     session: Connection,
     cookie: u32,
-    /// The login manager holds its lock until this is closed.
-    _lock: OwnedFd,
+    /// The login manager holds its lock until this is closed. None where no login manager runs: nobody
+    /// sends an idle machine to sleep there.
+    _lock: Option<OwnedFd>,
 }
 
 impl Request {
     /// Asks that the screen stays on, for a reason that the desktop may show.
     ///
     /// # Errors
-    /// What the bus, the screen saver or the login manager says.
+    /// What the bus or the screen saver says.
     pub fn make(reason: &str) -> Result<Self, Error> {
-        Self::make_on(
-            Connection::new_session()?,
-            &Connection::new_system()?,
-            reason,
-        )
+        let session = Connection::new_session()?;
+        Self::make_on(session, Connection::new_system(), reason)
     }
 
-    fn make_on(session: Connection, system: &Connection, reason: &str) -> Result<Self, Error> {
+    fn make_on(
+        session: Connection,
+        system: Result<Connection, Error>,
+        reason: &str,
+    ) -> Result<Self, Error> {
         let (cookie,) =
             screen_saver(&session).method_call(SCREEN_SAVER, "Inhibit", (NAME, reason))?;
-        let login = system.with_proxy(LOGIN, "/org/freedesktop/login1", PATIENCE);
-        let (lock,) = login.method_call(
-            "org.freedesktop.login1.Manager",
-            "Inhibit",
-            ("idle", NAME, reason, "block"),
-        )?;
+        let locked = system.and_then(|system| {
+            let login = system.with_proxy(LOGIN, "/org/freedesktop/login1", PATIENCE);
+            let (lock,) = login.method_call(
+                "org.freedesktop.login1.Manager",
+                "Inhibit",
+                ("idle", NAME, reason, "block"),
+            )?;
+            Ok(lock)
+        });
+        let lock = locked
+            .inspect_err(|error| log::info!("no lock of the login manager: {error}"))
+            .ok();
         Ok(Self {
             session,
             cookie,
@@ -96,10 +105,10 @@ mod tests {
 
     /// Answers for the screen saver and the login manager. The answers are what they are
     /// asked, and the other end of the lock that the login manager gives.
-    fn serve(bus: &Bus) -> (Receiver<String>, PipeReader) {
+    fn serve(bus: &Bus, names: &[&str]) -> (Receiver<String>, PipeReader) {
         let server = connect(bus);
-        for name in [SCREEN_SAVER, LOGIN] {
-            server.request_name(name, false, false, true).unwrap();
+        for name in names {
+            server.request_name(*name, false, false, true).unwrap();
         }
         let (tell, asked) = mpsc::channel();
         let (end, lock) = std::io::pipe().unwrap();
@@ -129,9 +138,9 @@ mod tests {
     #[test]
     fn the_screen_saver_and_the_login_manager_are_asked_and_told_when_it_is_over() {
         let bus = Bus::start();
-        let (asked, mut lock) = serve(&bus);
+        let (asked, mut lock) = serve(&bus, &[SCREEN_SAVER, LOGIN]);
         let reason = "Ein Knoten ist offen";
-        let request = Request::make_on(connect(&bus), &connect(&bus), reason).unwrap();
+        let request = Request::make_on(connect(&bus), Ok(connect(&bus)), reason).unwrap();
         assert_eq!(
             [(); 2].map(|()| asked.recv_timeout(SOON).unwrap()),
             [
@@ -147,9 +156,25 @@ mod tests {
     }
 
     #[test]
+    fn the_screen_saver_alone_keeps_the_screen_on() {
+        let bus = Bus::start();
+        let (asked, _) = serve(&bus, &[SCREEN_SAVER]);
+        // A bus without a login manager, and a system without a bus for it.
+        for system in [Ok(connect(&bus)), Err(Error::new_failed("no such bus"))] {
+            let request = Request::make_on(connect(&bus), system, "a tie").unwrap();
+            drop(request);
+            assert_eq!(
+                [(); 2].map(|()| asked.recv_timeout(SOON).unwrap()),
+                ["stay on for Marlinspeak: a tie", "take back Ok(7)"]
+            );
+        }
+    }
+
+    #[test]
     fn where_nobody_answers_it_is_refused() {
         let bus = Bus::start();
-        let refused = Request::make_on(connect(&bus), &connect(&bus), "");
+        let (_asked, _) = serve(&bus, &[LOGIN]);
+        let refused = Request::make_on(connect(&bus), Ok(connect(&bus)), "");
         let error = refused.err().expect("nobody is there to grant it");
         assert!(error.to_string().contains(SCREEN_SAVER), "{error}");
     }
