@@ -14,5 +14,6 @@ pub mod picture;
 pub mod session;
 pub mod settings;
 pub mod shelf;
+mod sound_system;
 pub mod voice;
 pub mod words;

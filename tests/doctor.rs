@@ -117,7 +117,7 @@ fn line<'a>(lines: &'a [String], beginning: &str) -> &'a str {
     line.unwrap_or_else(|| panic!("no {beginning}: {lines:#?}"))
 }
 
-const PARTS: [&str; 11] = [
+const PARTS: [&str; 8] = [
     "Display: ",
     "Screen: ",
     "Window: ",
@@ -126,6 +126,7 @@ const PARTS: [&str; 11] = [
     "Speech: ",
     "Sound: ",
     "Pedals: ",
+    "Microphone: ",
     "Ties: ",
     "Settings: ",
     "Log: ",

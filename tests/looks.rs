@@ -82,6 +82,12 @@ const LOOKS: &[Look] = &[
         letter(hands, "t");
         hands.press(Named::Enter);
     }),
+    ("07-try-knocks", None, |hands| {
+        letter(hands, "t");
+        hands.press(Named::ArrowDown);
+        hands.press(Named::ArrowDown);
+        hands.press(Named::Enter);
+    }),
     ("08-empty-shelf", None, |hands| letter(hands, "s")),
     ("08-no-orders", None, |hands| letter(hands, "o")),
     ("09-lesson-begins", None, |hands| on(hands, 1)),

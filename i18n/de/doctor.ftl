@@ -59,6 +59,10 @@ doctor-pedals = Pedale: Angeschlossen sind { $controllers ->
     }. Pedale, die Tasten oder Mausknöpfe senden, zählen hier nicht mit.
 doctor-pedals-none = Pedale: Kein Gamecontroller und kein MIDI-Pedal ist angeschlossen. Es braucht auch keines: Tasten genügen, und Pedale, die Tasten oder Mausknöpfe senden, zählen hier nicht mit.
 
+# $name: der Name eines Geräts.
+doctor-microphone = Mikrofon: Auf Klopfen würde „{ $name }“ hören, sobald es in den Einstellungen eingeschaltet ist. Aufgenommen wird nichts.
+doctor-microphone-none = Mikrofon: Es ist keines da. Es braucht auch keines: Nur Klopfen auf die Werkbank wird damit gehört.
+
 # $megabytes: what is free on the disk, rounded down.
 doctor-ties = Knoten: in Ordnung. In „{ $file }“ kann geschrieben werden, { $megabytes } MB sind frei; { $documents ->
         [0] im Regal liegt noch kein Knoten.

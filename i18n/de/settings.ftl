@@ -20,6 +20,8 @@ settings-none-learnt = Noch ist nichts gelernt: Es gelten die üblichen Tasten u
 # The name of a line.
 settings-name = { $field ->
         [learn] Pedale und Tasten
+        [knocks] Klopfen auf die Werkbank
+        [try-knocks] Klopfen ausprobieren
         [voice] Stimme
         [speed] Tempo der Stimme
         [volume] Lautstärke der Stimme
@@ -48,6 +50,7 @@ settings-value = { $field ->
             [one] 1 angelernt · Eingabe: neu anlernen
            *[other] { $number } angelernt · Eingabe: neu anlernen
         }
+        [try-knocks] Eingabe: sehen, was als Klopfen gilt
         [voice] { $choice ->
             [asking] Der Sprachdienst wird gefragt
             [usual] Die Wahl des Sprachdienstes
@@ -103,6 +106,11 @@ settings-say = { $field ->
             [one] Pedale und Tasten: eine Belegung ist angelernt. Drück Eingabe, um neu anzulernen.
            *[other] Pedale und Tasten: { $number } Belegungen sind angelernt. Drück Eingabe, um neu anzulernen.
         }
+        [knocks] { $choice ->
+            [on] Klopfen auf die Werkbank: an. Zweimal heißt weiter, dreimal noch einmal. Ein Mikrofon hört danach; nichts wird aufgenommen oder behalten, nur die Zeiten des Klopfens werden weitergegeben. Die Pfeile zur Seite ändern es.
+           *[off] Klopfen auf die Werkbank: aus. Eingeschaltet hört ein Mikrofon, ob du zwei- oder dreimal klopfst. Die Pfeile zur Seite ändern es.
+        }
+        [try-knocks] Klopfen ausprobieren: finden, wo das Mikrofon liegen soll. Drück Eingabe.
         [voice] { $choice ->
             [asking] Stimme: Der Sprachdienst wird gefragt, welche er hat.
             [usual] Stimme: die Wahl des Sprachdienstes. Die Pfeile zur Seite ändern sie.
@@ -202,10 +210,11 @@ learn-asks = { $intent ->
 
 # What was pressed and what it is for.
 # Example: Taste F13 heißt „Weiter“.
-# $kind: space, key, mouse, pad (a button of a game controller), note, controller or programme
+# $kind: space, knocks, key, mouse, pad (a button of a game controller), note, controller or programme
 # (of MIDI). $name: the name or number of the key or button.
 learn-learnt = { $kind ->
         [space] Die Leertaste
+        [knocks] Klopfen, { $name }-mal,
         [mouse] Maustaste { $name }
         [pad] Gamepad-Taste { $name }
         [note] MIDI-Note { $name }

@@ -59,6 +59,10 @@ doctor-pedals = Pedals: { $controllers ->
     } plugged in. Pedals that send keys or mouse buttons are not counted here.
 doctor-pedals-none = Pedals: no game controller or MIDI pedal is plugged in. None is needed: keys work, and pedals that send keys or mouse buttons, which are not counted here.
 
+# $name: the name of a device.
+doctor-microphone = Microphone: “{ $name }” would be listened to for knocks, once they are switched on in the settings. Nothing is recorded.
+doctor-microphone-none = Microphone: none was found. None is needed: only knocks on the bench are heard with one.
+
 # $megabytes: what is free on the disk, rounded down.
 doctor-ties = Ties: work. “{ $file }” can be written to, with { $megabytes } MB free; { $documents ->
         [0] no tie is on the shelf yet.

@@ -20,6 +20,8 @@ settings-none-learnt = Nothing is learnt yet: the usual keys and pedals hold.
 # The name of a line.
 settings-name = { $field ->
         [learn] Pedals and keys
+        [knocks] Knocks on the bench
+        [try-knocks] Try the knocks
         [voice] Voice
         [speed] Speed of the voice
         [volume] Loudness of the voice
@@ -48,6 +50,7 @@ settings-value = { $field ->
             [one] 1 learnt · Enter: learn again
            *[other] { $number } learnt · Enter: learn again
         }
+        [try-knocks] Enter: see what is taken for one
         [voice] { $choice ->
             [asking] Asking the speech service
             [usual] Chosen by the speech service
@@ -103,6 +106,11 @@ settings-say = { $field ->
             [one] Pedals and keys: one is learnt. Press enter to learn again.
            *[other] Pedals and keys: { $number } are learnt. Press enter to learn again.
         }
+        [knocks] { $choice ->
+            [on] Knocks on the bench: on. Two are next, three are say it again. A microphone listens for them; nothing is recorded or kept, and only the times of the knocks are passed on. The side arrows change it.
+           *[off] Knocks on the bench: off. Switched on, a microphone listens for two or three knocks. The side arrows change it.
+        }
+        [try-knocks] Try the knocks: find where the microphone should lie. Press enter.
         [voice] { $choice ->
             [asking] Voice: the speech service is being asked which it has.
             [usual] Voice: chosen by the speech service. The side arrows change it.
@@ -202,10 +210,11 @@ learn-asks = { $intent ->
 
 # What was pressed and what it is for.
 # Example: Key F13 is next.
-# $kind: space, key, mouse, pad (a button of a game controller), note, controller or programme
+# $kind: space, knocks, key, mouse, pad (a button of a game controller), note, controller or programme
 # (of MIDI). $name: the name or number of the key or button.
 learn-learnt = { $kind ->
         [space] The space bar
+        [knocks] A row of { $name } knocks
         [mouse] Mouse button { $name }
         [pad] Controller button { $name }
         [note] MIDI note { $name }

@@ -59,6 +59,10 @@ doctor-pedals = Pedales: { $controllers ->
     }, todo conectado. Aquí no se cuentan los pedales que envían teclas o botones de ratón.
 doctor-pedals-none = Pedales: no hay conectado ningún mando de juego ni pedal MIDI. No hace falta: bastan las teclas, y aquí no se cuentan los pedales que envían teclas o botones de ratón.
 
+# $name: el nombre de un aparato.
+doctor-microphone = Micrófono: los golpes se escucharían con «{ $name }», una vez activados en los ajustes. Nada se graba.
+doctor-microphone-none = Micrófono: no hay ninguno. No hace falta: solo sirve para oír golpes en el banco.
+
 # $megabytes: what is free on the disk, rounded down.
 doctor-ties = Nudos: funcionan. En «{ $file }» se puede escribir y quedan { $megabytes } MB libres; { $documents ->
         [0] en el estante no hay todavía ningún nudo.

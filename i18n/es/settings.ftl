@@ -20,6 +20,8 @@ settings-none-learnt = Todavía no se ha enseñado nada: valen las teclas y los 
 # The name of a line.
 settings-name = { $field ->
         [learn] Pedales y teclas
+        [knocks] Golpes en el banco
+        [try-knocks] Probar los golpes
         [voice] Voz
         [speed] Velocidad de la voz
         [volume] Volumen de la voz
@@ -48,6 +50,7 @@ settings-value = { $field ->
             [one] 1 aprendido · Intro: aprender de nuevo
            *[other] { $number } aprendidos · Intro: aprender de nuevo
         }
+        [try-knocks] Intro: ver qué se toma por golpe
         [voice] { $choice ->
             [asking] Preguntando al servicio de voz
             [usual] La que elija el servicio de voz
@@ -103,6 +106,11 @@ settings-say = { $field ->
             [one] Pedales y teclas: uno aprendido. Pulsa Intro para aprender de nuevo.
            *[other] Pedales y teclas: { $number } aprendidos. Pulsa Intro para aprender de nuevo.
         }
+        [knocks] { $choice ->
+            [on] Golpes en el banco: activado. Dos son siguiente, tres son otra vez. Un micrófono los escucha; nada se graba ni se guarda, y solo pasan los momentos de los golpes. Las flechas laterales lo cambian.
+           *[off] Golpes en el banco: desactivado. Activado, un micrófono escucha si das dos o tres golpes. Las flechas laterales lo cambian.
+        }
+        [try-knocks] Probar los golpes: encontrar dónde debe estar el micrófono. Pulsa Intro.
         [voice] { $choice ->
             [asking] Voz: se está preguntando al servicio de voz cuáles tiene.
             [usual] Voz: la que elija el servicio de voz. Las flechas laterales la cambian.
@@ -202,10 +210,11 @@ learn-asks = { $intent ->
 
 # What was pressed and what it is for.
 # Ejemplo: La tecla F13 es «siguiente».
-# $kind: space, key, mouse, pad (a button of a game controller), note, controller or programme
+# $kind: space, knocks, key, mouse, pad (a button of a game controller), note, controller or programme
 # (of MIDI). $name: the name or number of the key or button.
 learn-learnt = { $kind ->
         [space] La barra espaciadora
+        [knocks] La serie de { $name } golpes
         [mouse] El botón { $name } del ratón
         [pad] El botón { $name } del mando
         [note] La nota MIDI { $name }

@@ -59,6 +59,10 @@ doctor-pedals = Pédales : { $controllers ->
     } au total. Les pédales qui envoient des touches ou des boutons de souris ne sont pas comptées ici.
 doctor-pedals-none = Pédales : aucune manette de jeu ni pédale MIDI n’est branchée. Il n’en faut pas : les touches suffisent, et les pédales qui envoient des touches ou des boutons de souris ne sont pas comptées ici.
 
+# $name : le nom d’un appareil.
+doctor-microphone = Micro : les coups seraient écoutés par « { $name } », une fois ce réglage mis. Rien n’est enregistré.
+doctor-microphone-none = Micro : il n’y en a pas. Il n’en faut pas : il ne sert qu’à entendre les coups sur l’établi.
+
 # $megabytes: what is free on the disk, rounded down.
 doctor-ties = Nœuds : en état. On peut écrire dans « { $file } », avec { $megabytes } Mo de libre ; { $documents ->
         [0] il n’y a pas encore de nœud sur l’étagère.

@@ -20,6 +20,8 @@ settings-none-learnt = Rien n’est encore appris : les touches et pédales hab
 # The name of a line.
 settings-name = { $field ->
         [learn] Pédales et touches
+        [knocks] Coups sur l’établi
+        [try-knocks] Essayer les coups
         [voice] Voix
         [speed] Vitesse de la voix
         [volume] Volume de la voix
@@ -48,6 +50,7 @@ settings-value = { $field ->
             [one] 1 apprise · Entrée : réapprendre
            *[other] { $number } apprises · Entrée : réapprendre
         }
+        [try-knocks] Entrée : voir ce qui est pris pour un coup
         [voice] { $choice ->
             [asking] On interroge le service de parole
             [usual] Au choix du service de parole
@@ -103,6 +106,11 @@ settings-say = { $field ->
             [one] Pédales et touches : une apprise. Appuyez sur entrée pour réapprendre.
            *[other] Pédales et touches : { $number } apprises. Appuyez sur entrée pour réapprendre.
         }
+        [knocks] { $choice ->
+            [on] Coups sur l’établi : oui. Deux, c’est suivant, trois, c’est répéter. Un micro les écoute ; rien n’est enregistré ni gardé, et seuls les instants des coups sont transmis. Les flèches de côté changent ce réglage.
+           *[off] Coups sur l’établi : non. Avec ce réglage, un micro écoute si vous frappez deux ou trois coups. Les flèches de côté changent ce réglage.
+        }
+        [try-knocks] Essayer les coups : trouver où poser le micro. Appuyez sur entrée.
         [voice] { $choice ->
             [asking] Voix : on demande au service de parole celles qu’il possède.
             [usual] Voix : au choix du service de parole. Les flèches de côté la changent.
@@ -202,10 +210,11 @@ learn-asks = { $intent ->
 
 # What was pressed and what it is for.
 # Exemple : Touche F13 : suivant.
-# $kind: space, key, mouse, pad (a button of a game controller), note, controller or programme
+# $kind: space, knocks, key, mouse, pad (a button of a game controller), note, controller or programme
 # (of MIDI). $name: the name or number of the key or button.
 learn-learnt = { $kind ->
         [space] Barre d’espace
+        [knocks] Série de { $name } coups
         [mouse] Bouton de souris { $name }
         [pad] Bouton de manette { $name }
         [note] Note MIDI { $name }

@@ -52,11 +52,18 @@ impl Default for Bindings {
         // The controller numbers of MIDI 1.0 for the damper, sostenuto and soft pedals.
         let controllers = [(64, Intent::Next), (66, Intent::Again), (67, Intent::Back)];
         let pads = [("South", Intent::Next), ("East", Intent::Back)];
+        let knocks = [(2, Intent::Next), (3, Intent::Again)];
+        let knocks = knocks.map(|(number, intent)| (Input::Knocks(number), intent));
         let keys = keys.map(|(key, intent)| (Input::key(key), intent));
         let controllers = controllers.map(|(number, intent)| (Input::Controller(number), intent));
         let pads = pads.map(|(place, intent)| (Input::Pad(place.to_owned()), intent));
         Self {
-            table: keys.into_iter().chain(controllers).chain(pads).collect(),
+            table: keys
+                .into_iter()
+                .chain(controllers)
+                .chain(pads)
+                .chain(knocks)
+                .collect(),
         }
     }
 }
@@ -83,6 +90,25 @@ impl Bindings {
             .iter()
             .find(|(other, _)| other == input)
             .map(|(_, intent)| *intent)
+    }
+
+    /// The same, with the usual meanings of knocks where none has any: they were kept by a version that
+    /// heard no knocks.
+    pub fn with_knocks(mut self) -> Self {
+        let is_knock = |input: &Input| matches!(input, Input::Knocks(_));
+        if !self.table.iter().any(|(input, _)| is_knock(input)) {
+            let usual = Self::default().table.into_iter();
+            self.table
+                .extend(usual.filter(|(input, _)| is_knock(input)));
+        }
+        self
+    }
+
+    /// Whether more knocks than these mean something.
+    pub fn longer_knocks(&self, number: u8) -> bool {
+        let is_longer =
+            |(input, _): &(Input, Intent)| matches!(input, Input::Knocks(other) if *other > number);
+        self.table.iter().any(is_longer)
     }
 
     /// Every input that means something, with its meaning.

@@ -1,6 +1,7 @@
 //! What was pressed: a key, a button or a pedal of any make.
 
 use std::fmt;
+use std::ops::RangeInclusive;
 
 /// One thing that can be pressed. Which device of its kind it is on makes no difference, so that
 /// a pedal may be unplugged and another of the same make plugged in.
@@ -19,9 +20,15 @@ pub enum Input {
     Controller(u8),
     /// A MIDI programme change, 0 to 127, on any channel.
     Programme(u8),
+    /// So many knocks in a row, as a microphone hears them. It is down with each further knock, and up
+    /// when the row is over.
+    Knocks(u8),
 }
 
 impl Input {
+    /// How many knocks in a row can mean something. One alone means nothing: too much sounds like one.
+    pub const KNOCKS: RangeInclusive<u8> = 2..=6;
+
     /// The input of a key.
     pub fn key(name: &str) -> Self {
         // With Shift or Caps Lock a letter means the same as without.
@@ -45,6 +52,9 @@ impl Input {
             "note" => number().map(Self::Note),
             "controller" => number().map(Self::Controller),
             "programme" => number().map(Self::Programme),
+            "knocks" => number()
+                .filter(|number| Self::KNOCKS.contains(number))
+                .map(Self::Knocks),
             _ => None,
         }
     }
@@ -58,6 +68,7 @@ impl Input {
             Self::Note(number) => ("note", number.to_string()),
             Self::Controller(number) => ("controller", number.to_string()),
             Self::Programme(number) => ("programme", number.to_string()),
+            Self::Knocks(number) => ("knocks", number.to_string()),
         }
     }
 }
@@ -104,6 +115,7 @@ mod tests {
             Input::Note(60),
             Input::Controller(64),
             Input::Programme(0),
+            Input::Knocks(2),
         ] {
             assert_eq!(Input::parse(&input.to_string()), Some(input.clone()));
         }
@@ -111,7 +123,9 @@ mod tests {
 
     #[test]
     fn what_names_nothing_is_no_input() {
-        for text in ["", "key", "key:", "note:128", "note:x", "lever:3", " : "] {
+        for text in [
+            "", "key", "key:", "note:128", "note:x", "knocks:1", "knocks:7", "lever:3", " : ",
+        ] {
             assert_eq!(Input::parse(text), None, "{text:?}");
         }
     }

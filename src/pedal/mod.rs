@@ -6,20 +6,24 @@
 //! controllers and MIDI pedals on threads of its own.
 
 mod bindings;
+mod ear;
 mod gamepads;
 mod gestures;
 mod input;
 mod intent;
 mod key_binding;
+mod knocks;
 mod midi;
 mod pedals;
 mod times;
 
 pub use bindings::{Bindings, Press};
+pub use ear::{Ear, EarNews};
 pub use gestures::{Gesture, GestureRecognizer};
 pub use input::{Input, InputEvent, Transition};
 pub use intent::Intent;
 pub use key_binding::{Binding, KeyBinder};
+pub use knocks::{Heard, Knock, KnockDetector, RowDetector, Tuning};
 pub use midi::MidiDecoder;
 pub use pedals::Pedals;
 pub use times::Times;

@@ -4,7 +4,7 @@ use std::time::Duration;
 
 use super::bindings::Bindings;
 use super::gestures::{Gesture, GestureRecognizer};
-use super::input::{Input, InputEvent};
+use super::input::{Input, InputEvent, Transition};
 use super::intent::Intent;
 use super::times::Times;
 
@@ -45,8 +45,12 @@ impl Pedals {
         meaning(intent?, gesture)
     }
 
-    /// The input that has just been pressed, whatever it means; for binding it.
+    /// The input that has just been pressed, whatever it means; for binding it. A row of knocks is one
+    /// when it is over.
     pub fn pressed(&mut self, event: &InputEvent, now: Duration) -> Option<Input> {
+        if let Input::Knocks(_) = event.input {
+            return (event.transition == Transition::Up).then(|| event.input.clone());
+        }
         self.recognizer
             .take(event, now, true)
             .map(|_| event.input.clone())

@@ -4,6 +4,7 @@ use std::time::Duration;
 
 use super::auto_advance::AutoAdvance;
 use super::effect::{Effect, Timer};
+use super::knocking::Knocking;
 use super::notices::Notices;
 use super::page::{Page, PagePart};
 use super::tie_in_hand::TieInHand;
@@ -73,6 +74,7 @@ pub struct Session {
     /// The tie that was refused last since it is open elsewhere.
     pub(super) refused: Option<TieId>,
     pub(super) effects: Vec<Effect>,
+    pub(super) knocking: Knocking,
 }
 
 impl Session {
@@ -96,7 +98,9 @@ impl Session {
             has_focus: false,
             refused: None,
             effects: vec![Effect::SetSpeech(speech)],
+            knocking: Knocking::default(),
         }
+        .listening()
     }
 
     /// What is to be done now, in order; each is given once.
@@ -216,6 +220,10 @@ impl Session {
 
     /// What an input comes to, on any screen: the meaning of the gesture that it makes or ends.
     pub fn take(&mut self, raw: &InputEvent, now: Duration) -> Option<Intent> {
+        if let Input::Knocks(number) = raw.input {
+            return self.knocked(number, raw.transition, now);
+        }
+        self.knocking.forget();
         let has_gestures = self.is_before_the_eyes;
         let intent = self.pedals.take(raw, now, has_gestures);
         self.wait_for_gesture(now);

@@ -3,6 +3,7 @@
 use std::time::Duration;
 
 use crate::files::Teller;
+use crate::pedal::EarNews;
 use crate::settings::{Settings, SettingsError};
 use crate::shelf::{Held, Kept, ShelfError, Tie};
 use crate::voice::{Cue, SpeechSettings, VoiceEvent};
@@ -80,6 +81,8 @@ pub enum Event {
     NotAwake,
     /// There is no shelf to keep ties on.
     NoShelf(ShelfError),
+    /// The ear reports something besides the rows of knocks, which are presses.
+    Ear(EarNews),
 }
 
 impl Event {
@@ -136,6 +139,8 @@ pub enum Effect {
     PutAway(Held),
     /// Speak like this from now on.
     SetSpeech(SpeechSettings),
+    /// Listen to a microphone for knocks from now on, or to none.
+    Listen(bool),
     /// Save the settings.
     KeepSettings(Box<Settings>),
     /// Open the settings; the tie waits behind them.

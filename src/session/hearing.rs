@@ -47,6 +47,7 @@ impl Session {
                 let sentence = self.words.notice("screen-not-awake", &[]);
                 self.notices.screen_may_go_dark(Some(sentence));
             }
+            Event::Ear(news) => self.ear(news, here),
             Event::NoShelf(error) => {
                 self.no_shelf(&error);
                 let sentence = self.refuse(&error);

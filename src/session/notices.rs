@@ -18,6 +18,7 @@ pub(super) struct Notices {
     settings: Option<Sentence>,
     not_awake: Option<Sentence>,
     no_such_voice: Option<Sentence>,
+    is_deaf: bool,
     is_paused: bool,
     troubles: Vec<ShelfTrouble>,
 }
@@ -58,6 +59,11 @@ impl Notices {
         std::mem::replace(&mut self.is_paused, is_paused)
     }
 
+    /// Whether the tyer has asked for a pause.
+    pub const fn is_paused(&self) -> bool {
+        self.is_paused
+    }
+
     /// Takes in what is wrong with the settings, as a sentence.
     pub fn settings(&mut self, sentence: Sentence) {
         self.settings = Some(sentence);
@@ -71,6 +77,11 @@ impl Notices {
     /// Takes in that a voice is not there, as a sentence, or that it is no longer wished for.
     pub fn no_such_voice(&mut self, sentence: Option<Sentence>) {
         self.no_such_voice = sentence;
+    }
+
+    /// Takes in whether knocks are to be heard and there is no microphone, and gives whether it was so.
+    pub fn deaf(&mut self, is_deaf: bool) -> bool {
+        std::mem::replace(&mut self.is_deaf, is_deaf)
     }
 
     /// The words are others now: what was put into the old ones is dropped. What still holds is
@@ -131,6 +142,9 @@ impl Notices {
         sentences.extend(self.settings.clone());
         sentences.extend(self.not_awake.clone());
         sentences.extend(self.no_such_voice.clone());
+        if self.is_deaf {
+            sentences.push(words.notice("no-microphone", &[]));
+        }
         sentences.extend(
             self.troubles
                 .iter()

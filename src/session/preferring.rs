@@ -37,6 +37,10 @@ impl Session {
             self.notices.no_such_voice(None);
         }
         self.pedals.set(settings.bindings.clone(), settings.times);
+        if settings.knocks != self.settings.knocks {
+            self.effects.push(Effect::Listen(settings.knocks));
+            self.notices.deaf(false);
+        }
         self.settings = settings;
         let speech = self.settings.speech_in(&self.words);
         self.effects.push(Effect::SetSpeech(speech));

@@ -18,6 +18,10 @@ use strum::{IntoStaticStr, VariantArray};
 pub enum Setting {
     /// Learn what is pressed for what.
     Learn,
+    /// Whether a microphone is listened to for knocks.
+    Knocks,
+    /// Try what is taken for a knock.
+    TryKnocks,
     /// The language that everything is told in.
     Language,
     /// What lengths are told in.
@@ -70,7 +74,7 @@ impl Setting {
     /// The name of the group that it stands in; those of a group stand together.
     pub const fn group(self) -> &'static str {
         match self {
-            Self::Learn => "pedals",
+            Self::Learn | Self::Knocks | Self::TryKnocks => "pedals",
             Self::Language | Self::Units => "language",
             Self::Voice | Self::Speed | Self::Volume | Self::Pitch => "voice",
             Self::Cues | Self::CueVolume | Self::Flash => "signals",

@@ -63,6 +63,8 @@ pub enum SettingsAction {
     Set(Box<Settings>),
     /// Learn what is pressed for what.
     Learn,
+    /// Try what is taken for a knock.
+    TryKnocks,
     /// Leave the list.
     Leave,
 }
@@ -114,10 +116,11 @@ impl SettingsList {
     /// Looks at a line.
     pub fn look_at(&mut self, index: usize) -> SettingsAction {
         self.focus = index;
-        if Setting::ALL.get(index) == Some(&Setting::Learn) {
-            return SettingsAction::Learn;
+        match Setting::ALL.get(index) {
+            Some(Setting::Learn) => SettingsAction::Learn,
+            Some(Setting::TryKnocks) => SettingsAction::TryKnocks,
+            _ => SettingsAction::Moved,
         }
-        SettingsAction::Moved
     }
 
     /// Changes a line by so many steps.
@@ -161,6 +164,8 @@ impl SettingsList {
         let mut new = settings.clone();
         match Setting::ALL[self.focus % Setting::ALL.len()] {
             Setting::Learn => return SettingsAction::Learn,
+            Setting::TryKnocks => return SettingsAction::TryKnocks,
+            Setting::Knocks => new.knocks = !new.knocks,
             Setting::Language => new.language.next_language(by > 0),
             Setting::Units => new.language.next_units(by > 0),
             Setting::Voice => {
@@ -248,6 +253,7 @@ impl SettingsList {
             Setting::Language => SettingValue::Language(settings.language.clone()),
             Setting::Units => SettingValue::Units(settings.language.clone()),
             Setting::Learn => number(settings.bindings.own().count() as u64),
+            Setting::Knocks | Setting::TryKnocks => flag(settings.knocks),
             Setting::Voice => match speech.voice {
                 Some(voice) => SettingValue::Name(voice),
                 None if self.voices.is_none() => SettingValue::Choice("asking"),

@@ -44,6 +44,15 @@ pub struct TieInHand {
     pub(super) offers_next_piece: bool,
 }
 
+/// How a tie stood at a moment.
+#[derive(Clone, Debug)]
+pub(super) struct Stand {
+    walk: Walk,
+    tie: Tie,
+    timer: WorkTimer,
+    offers_next_piece: bool,
+}
+
 impl TieInHand {
     pub(super) fn new(
         in_hand: InHand,
@@ -111,6 +120,31 @@ impl TieInHand {
     /// Whether it is a tie of the course.
     pub fn is_lesson(&self) -> bool {
         self.tie.lesson.is_some()
+    }
+
+    /// How it stands now, to be turned back to.
+    pub(super) fn stand(&self) -> Stand {
+        Stand {
+            walk: self.walk.clone(),
+            tie: self.tie.clone(),
+            timer: self.timer.clone(),
+            offers_next_piece: self.offers_next_piece,
+        }
+    }
+
+    /// Stands as it stood before: the document too, but that it was pressed. Gives nothing back where
+    /// it is another tie by now, or stands so already.
+    pub(super) fn turn_back(&mut self, stand: Stand) -> bool {
+        if stand.tie.id() != self.tie.id() {
+            return false;
+        }
+        let presses = self.tie.presses;
+        let has_moved = stand.tie.place != self.tie.place;
+        (self.walk, self.tie, self.timer) = (stand.walk, stand.tie, stand.timer);
+        self.offers_next_piece = stand.offers_next_piece;
+        self.tie.presses = presses;
+        self.tie.presses.add();
+        has_moved
     }
 
     /// Whether everything is done, by this tyer.

@@ -11,7 +11,7 @@ pub const REST: Duration = Duration::from_secs(300);
 
 /// Measures the work at one tie, from when it is taken in hand. Times are counted from any one
 /// beginning.
-#[derive(Debug)]
+#[derive(Clone, Debug)]
 pub(super) struct WorkTimer {
     /// When the last press came; none after a rest that was asked for.
     since: Option<Duration>,

@@ -245,6 +245,7 @@ fn known_fields(settings: &Settings) -> Result<Fields, FormatError> {
         "bindings": bindings
             .map(|(input, intent)| json!({ "input": input.to_string(), "intent": intent.name() }))
             .collect::<Vec<_>>(),
+        "knocks": settings.knocks,
         "presses": {
             "bounce_ms": millis(times.bounce),
             "long_ms": times.long.map(millis),

@@ -21,6 +21,7 @@ pub(super) struct SettingsFields {
     language: Option<String>,
     units: Option<Named<Units>>,
     bindings: Vec<BindingField>,
+    knocks: bool,
     presses: PressesSection,
     /// How each language is spoken; the name that this has in the file is an older one.
     #[serde(rename = "manners")]
@@ -109,7 +110,9 @@ impl From<SettingsFields> for Settings {
                 tag: fields.language,
                 units: fields.units.map(|units| units.0),
             },
-            bindings: Bindings::of(bindings.map(|BindingField(input, intent)| (input, intent))),
+            bindings: Bindings::of(bindings.map(|BindingField(input, intent)| (input, intent)))
+                .with_knocks(),
+            knocks: fields.knocks,
             times: Times {
                 bounce: millis(fields.presses.bounce_ms.0),
                 long: fields.presses.long_ms.map(|time| millis(time.0)),

@@ -23,6 +23,8 @@ pub struct Settings {
     pub language: LanguageChoice,
     /// What each press means.
     pub bindings: Bindings,
+    /// Whether a microphone is listened to for knocks.
+    pub knocks: bool,
     /// What tells one press from another.
     pub times: Times,
     /// How the voice speaks each language, by the language's tag.

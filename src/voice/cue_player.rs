@@ -15,6 +15,7 @@ use rodio::buffer::SamplesBuffer;
 use rodio::{DeviceSinkBuilder, MixerDeviceSink};
 
 use super::cue::{Cue, SAMPLE_RATE};
+use crate::sound_system::has_sound;
 
 /// The device is closed after so long without a cue.
 const REST: Duration = Duration::from_secs(30);
@@ -111,29 +112,4 @@ impl Device {
         let sound = SamplesBuffer::new(NonZero::<u16>::MIN, rate, cue.samples(volume));
         self.sink.mixer().add(sound);
     }
-}
-
-/// Whether the system has sound at all. Where it has none the sound library would complain on
-/// standard error, so it is not asked.
-#[cfg(target_os = "linux")]
-fn has_sound() -> bool {
-    use std::path::{Path, PathBuf};
-
-    let has_card =
-        std::fs::read_to_string("/proc/asound/cards").is_ok_and(|cards| cards.contains('['));
-    let serves = |name: &str| {
-        std::env::var_os("XDG_RUNTIME_DIR")
-            .map(PathBuf::from)
-            .is_some_and(|folder| folder.join(name).exists())
-    };
-    has_card
-        || std::env::var_os("PULSE_SERVER").is_some()
-        || serves("pulse/native")
-        || serves("pipewire-0")
-        || Path::new("/run/pulse/native").exists()
-}
-
-#[cfg(not(target_os = "linux"))]
-fn has_sound() -> bool {
-    true
 }

@@ -17,6 +17,7 @@ mod errors;
 mod harmless;
 mod inches;
 mod joining;
+mod knocks;
 mod known;
 mod labour;
 mod language;

@@ -14,6 +14,7 @@ use std::time::Duration;
 use line::{head, line, median, run, times, worst};
 use marlinspeak::bench::{FitWish, Millimetres, Object, fit};
 use marlinspeak::knot::{Hand, Knot, Laying, Side, Weave};
+use marlinspeak::pedal::{KnockDetector, RowDetector};
 use marlinspeak::picture::{DefaultPalette, DisplayList, Moment, Painter, Scene, View, Viewport};
 use telling::{count_all, interwoven, laying, tell_all};
 
@@ -34,6 +35,35 @@ fn main() {
     fitting(runs);
     pictures(runs);
     cards(runs.min(21));
+    ear(runs.min(21));
+}
+
+/// Ten seconds of noise in the ear, as a share of the time that a core has for them.
+fn ear(runs: usize) {
+    const RATE: u32 = 48_000;
+    const SECONDS: u32 = 10;
+    let mut chance = 1_u32;
+    let noise = || {
+        chance = chance.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
+        f32::from(u16::try_from(chance >> 16).unwrap_or_default()) / 65_536.0 - 0.5
+    };
+    let noise: Vec<f32> = std::iter::repeat_with(noise)
+        .take((RATE * SECONDS) as usize)
+        .collect();
+    let took = run(runs, |_| {
+        let (mut ear, mut knocks) = (RowDetector::new(RATE), 0);
+        for block in noise.chunks(960) {
+            ear.take(block, &mut |_| knocks += 1);
+        }
+        black_box(knocks)
+    });
+    let share = |took: Duration| took.as_secs_f64() / f64::from(SECONDS) * 100.0;
+    line(
+        "listening for knocks at 48 kHz, of one core",
+        format!("{:.2} %", share(median(&took))),
+        format!("{:.2} %", share(worst(&took))),
+        "2 %",
+    );
 }
 
 /// A crossing, and a bare loop over as many as the floor.

@@ -88,6 +88,7 @@ impl Terminal {
         let (voice, sounds, paper) = Default::default();
         let (voice, sounds, paper): (Remembered, Sounds, Paper) = (voice, sounds, paper);
         let services = TerminalServices {
+            ear: marlinspeak::pedal::Ear::default(),
             keeper: Some(Keeper::start(shelf.clone(), |_| {}).unwrap()),
             shelf: Some(shelf.clone()),
             voice: Box::new(voice.clone()),

@@ -116,6 +116,7 @@ impl Context {
                     platform.awake.set(reason);
                 }
                 Effect::SetSpeech(speech) => voice.set_speech(speech),
+                Effect::Listen(is_wanted) => platform.ear.listen(is_wanted),
                 Effect::KeepSettings(settings) => platform.file.keep(&settings),
                 Effect::Keep(tie) => self.services.keep(*tie),
                 Effect::PutAway(held) => self.services.put_away(held),

@@ -16,6 +16,7 @@ macro_rules! for_each_screen {
             Paper(paper, Box<TieOnPaper>),
             Settings(settings, Option<crate::words::Spoken>),
             KeyBinding(key_binding, ()),
+            Knocks(knocks, ()),
         }
     };
 }

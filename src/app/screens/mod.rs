@@ -6,6 +6,7 @@ mod count;
 mod course;
 mod glossary;
 mod key_binding;
+mod knocks;
 mod list;
 pub mod log;
 mod order;

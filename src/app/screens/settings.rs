@@ -209,7 +209,7 @@ impl State {
             .padding([10, 14])
             .style(theme::pressable(index == self.list.focus()))
             .on_press(Message::Focus(index));
-        let signs = if field == Setting::Learn {
+        let signs = if matches!(field, Setting::Learn | Setting::TryKnocks) {
             &[][..]
         } else {
             &[("−", -1), ("+", 1)]
@@ -229,6 +229,7 @@ impl State {
             SettingsAction::None => return Next::default(),
             SettingsAction::Leave => return Go::Back(Route::Start(())).into(),
             SettingsAction::Learn => return Go::To(Route::KeyBinding(())).into(),
+            SettingsAction::TryKnocks => return Go::To(Route::Knocks(())).into(),
             SettingsAction::Moved => {}
             SettingsAction::Set(settings) => {
                 context.session.set(*settings);

@@ -8,6 +8,6 @@ use crate::session::Event;
 pub enum ServiceEvent {
     /// Something the session hears of.
     Session(Event),
-    /// A game controller or a MIDI pedal did something.
+    /// A game controller, a MIDI pedal or a row of knocks did something.
     Pedal(InputEvent),
 }

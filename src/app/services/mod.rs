@@ -38,7 +38,7 @@ pub struct Services {
 impl Services {
     /// Starts the real services, and gives what the tyer prefers. `tell` hands their events on to
     /// the app, and must not wait.
-    pub fn start(tell: impl Fn(ServiceEvent) + Clone + Send + 'static) -> (Self, Settings) {
+    pub fn start(tell: impl Fn(ServiceEvent) + Clone + Send + Sync + 'static) -> (Self, Settings) {
         let told = tell.clone();
         let speaker = Speaker::start(SystemVoice::maker(), move |news| {
             told(ServiceEvent::Session(Event::Voice(news)));

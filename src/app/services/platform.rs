@@ -10,6 +10,7 @@ use super::awake::Awake;
 use super::dialogs::{FileDialogs, NoDialogs, Portal};
 use super::event::ServiceEvent;
 use super::timers::Timers;
+use crate::pedal::Ear;
 use crate::session::{Event, ToSession};
 use crate::settings::{Settings, SettingsError, SettingsFile};
 use crate::voice::{Chime, CuePlayer};
@@ -24,6 +25,8 @@ pub struct PlatformServices {
     pub timers: Timers,
     /// What sounds.
     pub chime: Box<dyn Chime>,
+    /// What listens for knocks.
+    pub ear: Ear,
     /// What keeps the screen on.
     pub awake: Awake,
     /// The windows of the system in which files are chosen.
@@ -42,6 +45,7 @@ impl Default for PlatformServices {
             clock: Box::new(move || start.elapsed()),
             timers: Timers::default(),
             chime: Box::new(CuePlayer::default()),
+            ear: Ear::default(),
             awake: Awake::default(),
             dialogs: Arc::new(NoDialogs),
             keeps_window: false,
@@ -59,13 +63,23 @@ impl fmt::Debug for PlatformServices {
 impl PlatformServices {
     /// The real services, and what the tyer prefers. `tell` hands their events on to the app, and
     /// must not wait.
-    pub fn start(tell: impl Fn(ServiceEvent) + Clone + Send + 'static) -> (Self, Settings) {
+    pub fn start(tell: impl Fn(ServiceEvent) + Clone + Send + Sync + 'static) -> (Self, Settings) {
         let session = {
             let tell = tell.clone();
             move |event: Event| tell(ServiceEvent::Session(event))
         };
         let mut platform = Self {
             chime: Box::new(CuePlayer::start()),
+            ear: Ear::new(
+                {
+                    let tell = tell.clone();
+                    move |raw| tell(ServiceEvent::Pedal(raw))
+                },
+                {
+                    let session = session.clone();
+                    move |news| session(Event::Ear(news))
+                },
+            ),
             awake: Awake::start({
                 let session = session.clone();
                 move || session(Event::NotAwake)

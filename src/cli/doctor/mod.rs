@@ -19,7 +19,7 @@ use super::complaint::Complaint;
 use super::print::print;
 use crate::files::Reason;
 use crate::logging::{self, Platform};
-use crate::pedal::{self, Plugged};
+use crate::pedal::{self, Ear, Plugged};
 use crate::settings::{SettingsFile, SettingsHealth};
 use crate::shelf::{DocumentState, Shelf};
 use crate::voice::CuePlayer;
@@ -59,16 +59,17 @@ impl Finding {
 pub(super) fn run(words: &Words) -> Result<ExitCode, Complaint> {
     let version = env!("CARGO_PKG_VERSION");
     tell(words, &words.doctor_head(version, &Platform::here()))?;
-    let mut looks: Vec<fn(&Words) -> Finding> = Vec::new();
-    #[cfg(feature = "window")]
-    looks.push(display::look);
-    #[cfg(all(feature = "window", target_os = "linux"))]
-    if display::is_named() {
-        looks.extend(desktop::LOOKS);
-    }
-    looks.extend(
-        [speech::look, sound, pedals, ties, settings, log_file] as [fn(&Words) -> Finding; 6]
-    );
+    let looks: &[fn(&Words) -> Finding] = &[
+        #[cfg(feature = "window")]
+        display::look,
+        speech::look,
+        sound,
+        pedals,
+        microphone,
+        ties,
+        settings,
+        log_file,
+    ];
     let mut is_well = true;
     for look in looks {
         let finding = look(words);
@@ -115,6 +116,14 @@ fn sound(words: &Words) -> Finding {
 fn pedals(words: &Words) -> Finding {
     let Plugged { controllers, midi } = within(TIMEOUT, pedal::plugged).unwrap_or_default();
     Finding::well(words.doctor_pedals(controllers, midi))
+}
+
+fn microphone(words: &Words) -> Finding {
+    let name = within(TIMEOUT, Ear::microphone).flatten();
+    Finding::well(match name {
+        Some(name) => words.plainly("doctor-microphone", &[("name", &name)]),
+        None => words.plainly("doctor-microphone-none", &[]),
+    })
 }
 
 fn ties(words: &Words) -> Finding {

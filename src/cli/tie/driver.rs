@@ -11,7 +11,7 @@ use super::page_news::page_news;
 use super::services::TerminalServices;
 use crate::pedal::{Input, InputEvent, Intent, KeyBinder, Press, Transition};
 use crate::session::{
-    Effect, Event, InHand, LogForm, Page, Session, SettingsList, Timer, entry_for,
+    Effect, Event, InHand, KnockTrial, LogForm, Page, Session, SettingsList, Timer, entry_for,
 };
 use crate::shelf::{ShelfError, ShelfReading};
 use crate::words::{Remark, Spoken};
@@ -119,7 +119,15 @@ impl<W: Write> TerminalDriver<W> {
             Some(TerminalEvent::Pedal(raw)) => self.raw(&raw, None, now)?,
             Some(TerminalEvent::Key(raw, typed)) => self.raw(&raw, typed, now)?,
             Some(TerminalEvent::Line(typed)) => self.line(&typed, now)?,
-            Some(TerminalEvent::Session(event)) => self.hear(event, now),
+            Some(TerminalEvent::Session(event)) => {
+                if let Event::Ear(news) = &event
+                    && let Some(overlay) = &mut self.overlay
+                {
+                    let told = overlay.ear(*news, &self.session);
+                    self.tell(told, now)?;
+                }
+                self.hear(event, now);
+            }
         }
         self.carry_out(now)
     }
@@ -247,6 +255,10 @@ impl<W: Write> TerminalDriver<W> {
                 Ok(())
             }
             Then::Learn => self.open(Overlay::Learn(KeyBinder::default()), now),
+            Then::TryKnocks => {
+                let trial = KnockTrial::new(self.session.settings().knocks);
+                self.open(Overlay::Knocks(trial), now)
+            }
             // What is being said about the last press must not be cut off by the settings.
             Then::Settings if !say.is_empty() => {
                 self.overlay = Some(Overlay::Settings(SettingsList::new(&tag)));
@@ -288,6 +300,7 @@ impl<W: Write> TerminalDriver<W> {
             keeper,
             file,
             shelf,
+            ear,
         } = &self.services;
         match effect {
             Effect::Say(text) => voice.say(&text),
@@ -317,6 +330,7 @@ impl<W: Write> TerminalDriver<W> {
                 }
             }
             Effect::SetSpeech(speech) => voice.set_speech(speech),
+            Effect::Listen(is_wanted) => ear.listen(is_wanted),
             Effect::KeepSettings(settings) => file.keep(&settings),
             Effect::OpenSettings => {
                 let tag = self.session.words().tag().to_string();

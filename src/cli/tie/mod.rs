@@ -23,7 +23,7 @@ use super::setup_options::SetupOptions;
 use crate::bench::WeaveChoice;
 use crate::guide::{AtOnce, COURSE, Script};
 use crate::logging;
-use crate::pedal;
+use crate::pedal::{self, Ear};
 use crate::session::{Event, InHand, Session, ToSession, Wishes, inventory, lesson_tie, new_tie};
 use crate::settings::{Settings, SettingsFile};
 use crate::shelf::{self, Keeper, Shelf, ShelfError, ShelfReading, Tie};
@@ -264,6 +264,18 @@ fn start_services(
         keeper: None,
         voice: Box::new(Mute),
         chime: None,
+        ear: Ear::new(
+            {
+                let tell = tell.clone();
+                move |raw| {
+                    let _ = tell.send(TerminalEvent::Pedal(raw));
+                }
+            },
+            {
+                let told = session(tell.clone());
+                move |news| told(Event::Ear(news))
+            },
+        ),
         file,
     };
     let told = session(tell.clone());

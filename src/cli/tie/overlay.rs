@@ -2,9 +2,10 @@
 //! is pressed for what. Each is told line by line.
 
 use super::services::TerminalServices;
-use crate::pedal::{Binding, Input, InputEvent, Intent, KeyBinder, Press, Transition};
+use crate::pedal::{Binding, EarNews, Input, InputEvent, Intent, KeyBinder, Press, Transition};
 use crate::session::{
-    LogAction, LogField, LogForm, Session, Setting, SettingsAction, SettingsList, keep_entry,
+    KnockTrial, LogAction, LogField, LogForm, Session, Setting, SettingsAction, SettingsList,
+    keep_entry,
 };
 use crate::settings::Settings;
 use crate::words::{Remark, Spoken};
@@ -17,6 +18,8 @@ pub enum Overlay {
     Log(Box<LogForm>),
     /// What is pressed is learnt.
     Learn(KeyBinder),
+    /// Knocks are tried.
+    Knocks(KnockTrial),
 }
 
 /// What a press on it came to.
@@ -42,8 +45,10 @@ pub enum Then {
     Back,
     /// The settings give way to learning.
     Learn,
-    /// Learning gives way to the settings.
+    /// Learning, or trying, gives way to the settings.
     Settings,
+    /// The settings give way to trying knocks.
+    TryKnocks,
     /// The tie is written down and done with.
     Logged,
 }
@@ -87,6 +92,7 @@ impl Overlay {
                 let opening = words.remark(Remark::TieLogSay);
                 Told::line(opening.then(&form.say_field(words)))
             }
+            Self::Knocks(trial) => Told::line(trial.say_opening(words)),
             Self::Learn(binder) => {
                 let opening = words.remark(Remark::LearnOpeningSay);
                 Told::line(opening.then(&asks(binder, session)))
@@ -108,6 +114,11 @@ impl Overlay {
                 follow_settings(list, action, session)
             }
             Self::Log(form) => press_form(form, intent, press, session, services),
+            Self::Knocks(trial) => match intent {
+                Some(Intent::Leave) => Told::then(Then::Settings),
+                Some(Intent::Again | Intent::Where) => Told::line(trial.say(session.words())),
+                _ => Told::default(),
+            },
             // Learning takes inputs, before they are made into presses.
             Self::Learn(_) => Told::default(),
         }
@@ -121,8 +132,13 @@ impl Overlay {
         session: &mut Session,
         now: std::time::Duration,
     ) -> Option<Told> {
-        let Self::Learn(binder) = self else {
-            return None;
+        let binder = match self {
+            Self::Learn(binder) => binder,
+            // They are tried here, and do nothing.
+            Self::Knocks(_) if matches!(raw.input, Input::Knocks(_)) => {
+                return Some(Told::default());
+            }
+            _ => return None,
         };
         if raw.transition == Transition::Down && raw.input == Input::key("Escape") {
             return Some(Told::then(Then::Settings));
@@ -145,6 +161,16 @@ impl Overlay {
             told.then = Then::Settings;
         }
         Some(told)
+    }
+
+    /// Takes what the ear reports: a row of knocks that is over is told where knocks are tried.
+    pub fn ear(&mut self, news: EarNews, session: &Session) -> Told {
+        if let Self::Knocks(trial) = self
+            && trial.take(news)
+        {
+            return Told::line(trial.say(session.words()));
+        }
+        Told::default()
     }
 
     /// Takes a line that was typed where there are no single keys; `None` where it is a press
@@ -195,6 +221,7 @@ fn follow_settings(list: &mut SettingsList, action: SettingsAction, session: &mu
         SettingsAction::None => Told::default(),
         SettingsAction::Leave => Told::then(Then::Back),
         SettingsAction::Learn => Told::then(Then::Learn),
+        SettingsAction::TryKnocks => Told::then(Then::TryKnocks),
         SettingsAction::Moved => settings_line(list, session),
         SettingsAction::Set(settings) => {
             session.set(*settings);

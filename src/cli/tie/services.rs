@@ -1,5 +1,6 @@
 //! What a tie in a terminal works with.
 
+use crate::pedal::Ear;
 use crate::settings::SettingsFile;
 use crate::shelf::{Keeper, Shelf};
 use crate::voice::{Chime, Speak};
@@ -14,6 +15,8 @@ pub struct TerminalServices {
     pub voice: Box<dyn Speak>,
     /// What sounds, with the voice.
     pub chime: Option<Box<dyn Chime>>,
+    /// What listens for knocks.
+    pub ear: Ear,
     /// Where the settings are saved.
     pub file: SettingsFile,
 }

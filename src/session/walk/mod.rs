@@ -32,7 +32,7 @@ use crate::words::{Detail, Shown, Spoken, Words};
 /// assert_eq!(walk.press(Intent::Back, &words), WalkAction::Moved);
 /// assert_eq!(walk.place(), begin);
 /// ```
-#[derive(Debug)]
+#[derive(Clone, Debug)]
 pub struct Walk {
     pub(in crate::session) script: Script,
     pub(in crate::session) place: Place,

@@ -1,0 +1,19 @@
+# Klopfen auf die Werkbank: wo es ausprobiert wird, und was vom Mikrofon gesagt wird.
+
+knocks-heading = Klopfen auf die Werkbank
+knocks-level = Wie laut es jetzt ist
+knocks-try = Leg das Mikrofon auf die Werkbank und klopf zweimal, so wie später beim Knüpfen. Jedes erkannte Klopfen wird hier gezeigt und gesagt; sonst bewirkt es hier nichts.
+knocks-off = Klopfen ist ausgeschaltet, also hört kein Mikrofon zu. Schalte es in den Einstellungen eine Zeile darüber ein, und komm wieder.
+
+# Ein Klopfen, das erkannt wurde. $number: wie oft. $over: wie weit es aus dem Raum hervorsticht, in Dezibel. $clear:
+# faint, wo das zu wenig ist, um immer erkannt zu werden, sonst clear.
+knocks-taken = { $number ->
+        [one] Einmal geklopft
+       *[other] { $number }-mal geklopft
+    }, { $over } Dezibel über dem Raum: { $clear ->
+        [faint] schwach. Leg das Mikrofon näher, oder klopf fester.
+       *[clear] deutlich.
+    }
+
+no-microphone = Es ist kein Mikrofon da, um Klopfen zu hören. Tasten und Pedale gehen wie zuvor; sobald eines da ist, hört es zu.
+microphone-again = Das Mikrofon ist wieder da: Klopfen wird gehört.

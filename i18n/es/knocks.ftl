@@ -1,0 +1,19 @@
+# Golpes en el banco: dónde se prueban, y lo que se dice del micrófono.
+
+knocks-heading = Golpes en el banco
+knocks-level = Cuánto se oye ahora
+knocks-try = Pon el micrófono sobre el banco y da dos golpes, como harás al anudar. Aquí se muestra y se dice cada serie que se tomó; aquí los golpes no hacen nada más.
+knocks-off = Los golpes están desactivados, así que no escucha ningún micrófono. Actívalos en los ajustes, una línea más arriba, y vuelve.
+
+# Una serie de golpes que se tomó. $number: cuántos. $over: cuánto sobresalen de la sala, en decibelios. $clear: faint
+# donde es demasiado poco para tomarlos siempre, si no clear.
+knocks-taken = { $number ->
+        [one] 1 golpe
+       *[other] { $number } golpes
+    }, { $over } decibelios sobre la sala: { $clear ->
+        [faint] débil. Acerca el micrófono o golpea más fuerte.
+       *[clear] claro.
+    }
+
+no-microphone = No hay micrófono con que oír los golpes. Las teclas y los pedales sirven como antes; en cuanto haya uno, escuchará.
+microphone-again = El micrófono está otra vez: se oyen los golpes.

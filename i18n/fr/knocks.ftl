@@ -1,0 +1,19 @@
+# Les coups sur l’établi : où on les essaie, et ce qui est dit du micro.
+
+knocks-heading = Coups sur l’établi
+knocks-level = Niveau du son en ce moment
+knocks-try = Posez le micro sur l’établi et frappez deux coups, comme vous le ferez en nouant. Chaque série prise est montrée et dite ici ; les coups ne font rien d’autre ici.
+knocks-off = Les coups ne sont pas en service, aucun micro n’écoute donc. Mettez ce réglage, une ligne plus haut, et revenez.
+
+# Une série de coups qui a été prise. $number : combien. $over : de combien ils dépassent la pièce, en décibels. $clear :
+# faint où c’est trop peu pour être pris à chaque fois, sinon clear.
+knocks-taken = { $number ->
+        [one] 1 coup
+       *[other] { $number } coups
+    }, { $over } décibels au-dessus de la pièce : { $clear ->
+        [faint] faible. Rapprochez le micro, ou frappez plus fort.
+       *[clear] net.
+    }
+
+no-microphone = Il n’y a pas de micro pour entendre les coups. Touches et pédales servent comme avant ; dès qu’il y en a un, il écoute.
+microphone-again = Le micro est de nouveau là : les coups sont entendus.

@@ -1,0 +1,108 @@
+//! Trying knocks: how loud it is, and each row that was taken, to find where the microphone should lie.
+
+use iced::widget::{column, container, progress_bar, text};
+use iced::{Center, Element, Fill, Task};
+
+use super::context::Context;
+use super::route::{Go, Next};
+use super::screen_page::ScreenPage;
+use crate::app::key_guide::KeyHint;
+use crate::app::{theme, widgets};
+use crate::pedal::{Input, InputEvent, Intent, Press};
+use crate::session::{Event, KnockTrial};
+use crate::words::Spoken;
+
+/// The quietest that the bar shows, in decibels of full scale: a still room.
+const STILL: f32 = -90.0;
+
+/// What was taken so far.
+pub struct State {
+    trial: KnockTrial,
+}
+
+/// Nothing happens on the screen besides presses and what the ear reports.
+#[derive(Clone, Copy, Debug)]
+pub enum Message {}
+
+impl ScreenPage for State {
+    type Message = Message;
+    type Opening = ();
+
+    fn open((): (), context: &mut Context) -> (Self, Task<Message>) {
+        let trial = KnockTrial::new(context.session.settings().knocks);
+        context.say(&trial.say_opening(context.words()));
+        context.services.platform.ear.show_level(true);
+        (Self { trial }, Task::none())
+    }
+
+    fn update(&mut self, message: Message, _: &mut Context) -> Next<Message> {
+        match message {}
+    }
+
+    fn press(&mut self, _: &Press, intent: Option<Intent>, context: &mut Context) -> Next<Message> {
+        match intent {
+            Some(Intent::Leave) => Go::settings().into(),
+            Some(Intent::Again | Intent::Where) => {
+                context.say(&self.say_again(context));
+                Next::default()
+            }
+            _ => Next::default(),
+        }
+    }
+
+    /// Knocks are tried here, and do nothing.
+    fn input(&mut self, raw: &InputEvent, _: &mut Context) -> Option<Next<Message>> {
+        matches!(raw.input, Input::Knocks(_)).then(Next::default)
+    }
+
+    fn hear(&mut self, event: &Event, context: &mut Context) {
+        if let Event::Ear(news) = event
+            && self.trial.take(*news)
+        {
+            context.say(&self.say_again(context));
+        }
+    }
+
+    fn say_again(&self, context: &Context) -> Spoken {
+        self.trial.say(context.words())
+    }
+
+    fn view<'a>(&'a self, context: &'a Context) -> Element<'a, Message> {
+        let words = context.words();
+        let heading = text(words.plainly("knocks-heading", &[]))
+            .size(theme::HEADING)
+            .font(theme::BOLD);
+        let how = text(self.trial.opening(words).shown().to_owned())
+            .size(theme::BODY)
+            .center();
+        let loud = self.trial.level().unwrap_or(STILL);
+        let level = column![
+            text(words.plainly("knocks-level", &[])).size(theme::SMALL),
+            progress_bar(STILL..=0.0, loud).style(theme::progress_now),
+        ]
+        .spacing(6);
+        let rows = self.trial.rows(words).into_iter().enumerate();
+        let rows = rows.map(|(age, row)| {
+            let row = text(String::from(row)).center();
+            let row = if age == 0 {
+                row.size(44).font(theme::BOLD)
+            } else {
+                row.size(theme::BODY).style(theme::quiet)
+            };
+            row.into()
+        });
+        let heart = column![how, level, column(rows).spacing(10).align_x(Center)]
+            .spacing(24)
+            .align_x(Center);
+        let page = widgets::page(14).push(heading);
+        page.push(container(heart).center_x(Fill)).into()
+    }
+
+    fn keys(&self, _: &Context) -> Vec<KeyHint> {
+        vec![KeyHint::again(), KeyHint::leave("key-leave")]
+    }
+
+    fn close(self, context: &mut Context) {
+        context.services.platform.ear.show_level(false);
+    }
+}

@@ -1,0 +1,212 @@
+//! What rises at once out of the sound of the room, and what is measured of it.
+
+use std::collections::VecDeque;
+
+use super::levels::Levels;
+use super::octaves::Look;
+use super::tuning::{DULL, LOUD, OCTAVES, Tuning};
+use super::{SILENCE, decibels};
+
+/// Looks that are kept: a second and a quarter, longer than the longest gap with all that is
+/// measured before and after it.
+const KEPT: usize = 512;
+/// Looks before an onset that say what it rises from: 30 ms.
+const BEFORE: usize = 12;
+/// The first part of an onset, in looks: 20 ms.
+const HEAD: usize = 8;
+/// How late levels are learnt, in looks: after an onset was judged, which is no part of the room.
+const LATE: usize = 40;
+/// The weights of the octaves are found anew every so many looks: ten times a second.
+const WEIGH_EVERY: usize = 40;
+
+/// A sudden rise, measured. Levels in decibels.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Onset {
+    /// The look in which it begins, counted from the first.
+    pub at: usize,
+    /// Its peak, with each octave weighed by the noise in it.
+    pub peak: f32,
+    /// By how much the peak is over the 30 ms before.
+    pub rise: f32,
+    /// How many octaves rise.
+    pub octaves_rising: usize,
+    /// By how much it has fallen after 45 to 85 ms.
+    pub fall: f32,
+    /// Its first 20 ms against the 65 ms after them.
+    pub concentration: f32,
+    /// By how much its peak is over all that follows.
+    pub stays_top: f32,
+    /// Its peak over what the last seconds seldom pass.
+    pub over_ceiling: f32,
+    /// Its peak over what half of the last seconds are below.
+    pub over_floor: f32,
+    /// The lower octaves over the higher ones.
+    pub dullness: f32,
+    /// The loudest 20 ms of the third of a second before, against its peak.
+    pub before: f32,
+    octaves: [f32; OCTAVES.len()],
+    clear_of_noise: [f32; OCTAVES.len()],
+}
+
+impl Onset {
+    /// How far the octaves of two onsets differ in the mean, apart from their loudness.
+    pub fn unlike(&self, other: &Self) -> f32 {
+        let heard = |octave: usize| {
+            let clear = self.clear_of_noise[octave].max(other.clear_of_noise[octave]);
+            (clear > 3.0).then(|| other.octaves[octave] - self.octaves[octave])
+        };
+        let differences: Vec<f32> = (0..LOUD).filter_map(heard).collect();
+        #[expect(clippy::cast_precision_loss, reason = "five at most")]
+        let count = differences.len() as f32;
+        if differences.is_empty() {
+            return f32::INFINITY;
+        }
+        let mean = differences.iter().sum::<f32>() / count;
+        let apart = differences.iter().map(|one| (one - mean).abs());
+        apart.sum::<f32>() / count
+    }
+}
+
+/// The last looks, and the levels of the room.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Sound {
+    looks: VecDeque<Look>,
+    /// The loudness of each look.
+    loudness: VecDeque<f32>,
+    /// The number of the first look that is kept.
+    first: usize,
+    room: Levels,
+    floors: [Levels; OCTAVES.len()],
+    weights: Look,
+    /// What comes before this look is no part of the room.
+    learns_from: usize,
+}
+
+impl Sound {
+    /// Takes in a look.
+    pub fn take(&mut self, look: Look) {
+        for (floor, power) in self.floors.iter_mut().zip(&look) {
+            floor.take(decibels(*power));
+        }
+        if self.seen() % WEIGH_EVERY == 0 {
+            self.weigh();
+        }
+        let loud = look[..LOUD].iter().zip(&self.weights);
+        self.loudness
+            .push_back(loud.map(|(power, weight)| power * weight).sum());
+        self.looks.push_back(look);
+        if self.looks.len() > KEPT {
+            self.looks.pop_front();
+            self.loudness.pop_front();
+            self.first += 1;
+        }
+        if let Some(late) = self.looks.len().checked_sub(1 + LATE)
+            && late >= HEAD
+            && self.first + late >= self.learns_from
+        {
+            let level = decibels(self.mean(late - HEAD, late));
+            self.room.take(level);
+        }
+    }
+
+    /// How many looks have come.
+    pub fn seen(&self) -> usize {
+        self.first + self.looks.len()
+    }
+
+    /// How loud it is now, in decibels of full scale, whatever is weighed.
+    pub fn level(&self) -> f32 {
+        let latest = self.looks.iter().rev().take(WEIGH_EVERY);
+        let loudest = latest.map(|look| look.iter().sum()).fold(SILENCE, f32::max);
+        decibels(loudest)
+    }
+
+    /// A knock does not belong to the levels of the room: they are learnt from this look on.
+    pub fn leave_out_until(&mut self, look: usize) {
+        self.learns_from = look;
+    }
+
+    /// Octaves that are full of noise count for less.
+    fn weigh(&mut self) {
+        let floors: [f32; OCTAVES.len()] =
+            std::array::from_fn(|octave| 10f32.powf(self.floors[octave].at(0.4) / 10.0));
+        let most = floors[..LOUD].iter().copied().fold(SILENCE, f32::max);
+        let weights = floors.map(|floor| 1.0 / (floor + most * 0.01));
+        let sum: f32 = weights[..LOUD].iter().sum();
+        self.weights = weights.map(|weight| 5.0 * weight / sum);
+    }
+
+    #[expect(clippy::cast_precision_loss, reason = "some hundreds")]
+    fn mean(&self, from: usize, to: usize) -> f32 {
+        self.loudness.range(from..to).sum::<f32>() / (to - from) as f32
+    }
+
+    /// The mean loudness from one look to another, by their numbers.
+    pub fn mean_level(&self, from: usize, to: usize) -> Option<f32> {
+        let (from, to) = (from.checked_sub(self.first)?, to.checked_sub(self.first)?);
+        (from < to && to <= self.loudness.len()).then(|| decibels(self.mean(from, to)))
+    }
+
+    /// The loudest 20 ms.
+    fn loudest(&self, from: usize, to: usize) -> f32 {
+        let starts = (from..).step_by(2).take_while(|start| start + HEAD <= to);
+        let means = starts.map(|start| self.mean(start, start + HEAD));
+        decibels(means.fold(0.0, f32::max))
+    }
+
+    /// The number of the look that can be judged now, if there is one.
+    pub fn ripe(&self, tuning: &Tuning) -> Option<usize> {
+        let is_known = self.seen() > tuning.learns_for.max(200 + tuning.judged_after);
+        is_known.then(|| self.seen() - 1 - tuning.judged_after)
+    }
+
+    /// What begins in this look, if anything does.
+    pub fn onset(&self, number: usize, tuning: &Tuning) -> Option<Onset> {
+        let at = number.checked_sub(self.first)?;
+        let until = at + tuning.judged_after;
+        let quiet_from = at.checked_sub(tuning.quiet_for.max(BEFORE))?;
+        let before = self.mean(at - BEFORE, at);
+        // Nearly every look ends here.
+        if until > self.loudness.len() || self.loudness[at] < before * 2.5 {
+            return None;
+        }
+        let top = (at..at + 6)
+            .max_by(|one, other| self.loudness[*one].total_cmp(&self.loudness[*other]))?;
+        let peak = decibels(self.mean(top, top + 2).max(self.mean(top - 1, top + 1)));
+        let rise = peak - decibels(before);
+        if rise < tuning.rise {
+            return None;
+        }
+        let head = (self.mean(at, at + HEAD) - before) * 8.0;
+        let tail = (self.mean(at + HEAD, at + 28) - before).max(before * 0.05) * 20.0;
+        let mut octaves = [0.0; OCTAVES.len()];
+        let mut clear_of_noise = octaves;
+        let mut octaves_rising = 0;
+        let measured = octaves.iter_mut().zip(&mut clear_of_noise);
+        for (octave, (level, clear)) in measured.enumerate() {
+            let powers = |from, to| self.looks.range(from..to).map(move |look| look[octave]);
+            let was = powers(at - BEFORE, at).sum::<f32>() / 12.0;
+            let is = powers(at, at + HEAD).sum::<f32>() / 8.0;
+            *clear = decibels(is) - decibels(was);
+            *level = decibels((is - was).max(was * 0.1));
+            let top = powers(at, at + 6).fold(0.0, f32::max);
+            octaves_rising += usize::from(decibels(top) - decibels(was) >= tuning.octave_rise);
+        }
+        let power = |octaves: &[f32]| octaves.iter().map(|level| 10f32.powf(level / 10.0)).sum();
+        Some(Onset {
+            at: number,
+            peak,
+            rise,
+            octaves_rising,
+            fall: peak - decibels(self.mean(top + 18, until)),
+            concentration: decibels(head) - decibels(tail),
+            stays_top: peak - self.loudest(at + 6, until),
+            over_ceiling: peak - self.room.at(0.9),
+            over_floor: peak - self.room.at(0.5),
+            dullness: decibels(power(&octaves[..DULL])) - decibels(power(&octaves[DULL..])),
+            before: self.loudest(quiet_from, at) - peak,
+            octaves,
+            clear_of_noise,
+        })
+    }
+}

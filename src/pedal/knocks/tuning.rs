@@ -1,0 +1,140 @@
+//! Sizes and thresholds of the ear, each with its reason.
+//!
+//! They were found on the bench of `tests/knocks/`: knocks by the physics of struck benches in
+//! twenty rooms, and what is no knock, the program's own voice first of all. Levels are in
+//! decibels, times in looks of 2.5 ms.
+
+use std::ops::RangeInclusive;
+
+/// How long one look at the sound is, in seconds: the onset of a knock is over in one or two.
+pub(super) const LOOK: f64 = 0.0025;
+
+/// The octaves that are listened to, from and to in hertz. Below them is hum; the knuckle lies on
+/// the bench for a millisecond or more, so there is little of a knock above 2 kHz. The last two
+/// tell what is struck by something hard: a pin, a key of a keyboard.
+pub(super) const OCTAVES: [(f64, f64); 6] = [
+    (120.0, 250.0),
+    (250.0, 500.0),
+    (500.0, 1000.0),
+    (1000.0, 1900.0),
+    (1900.0, 3500.0),
+    (3500.0, 7000.0),
+];
+/// How many of the octaves make up the loudness; the last is listened to for its ringing alone.
+pub(super) const LOUD: usize = 5;
+/// How many of them a knock is louder in than in the others.
+pub(super) const DULL: usize = 4;
+
+/// What a knock must be, and what two of them must have in common. Levels in decibels, times in
+/// looks of 2.5 ms.
+#[derive(Clone, Debug)]
+pub struct Tuning {
+    /// Looks from an onset until it is judged: 85 ms, so that with a block of the sound card the
+    /// answer comes within 120 ms of the knock.
+    pub judged_after: usize,
+    /// Looks before anything is judged: in two seconds the levels of the room are known.
+    pub learns_for: usize,
+    /// An onset rises by this over the 30 ms before it; a knock 6 dB over noise still does.
+    pub rise: f32,
+    /// A knock is broad: so many octaves rise by [`Tuning::octave_rise`].
+    pub octaves_rising: usize,
+    /// See [`Tuning::octaves_rising`].
+    pub octave_rise: f32,
+    /// By how much it is lower after 45 to 85 ms than at its peak. In a hard room, on sheet metal,
+    /// under noise, that is little.
+    pub fall: f32,
+    /// How much of it lies in its first 20 ms, against the 65 ms after them.
+    pub concentration: f32,
+    /// By how much nothing in the 70 ms after its first 15 ms is louder: a word grows, a knock
+    /// does not. The clearer the rise, the less is asked.
+    pub stays_top: f32,
+    /// The least of [`Tuning::stays_top`].
+    pub stays_top_least: f32,
+    /// Over the level that the last seconds seldom pass (nine tenths of them are below).
+    pub over_ceiling: f32,
+    /// As much more is asked, at most, where that level is far over the middle one: a background
+    /// that swings, such as a voice, is passed by more than a steady one.
+    pub swing: f32,
+    /// Each single knock that nothing followed asks for so much more, up to three of them: where drops
+    /// fall, or things are put down, many sound like one.
+    pub doubt: f32,
+    /// For how long it does: half a minute.
+    pub doubts_for: usize,
+    /// Over the level that half of the last seconds are below.
+    pub over_floor: f32,
+    /// The four octaves below 2 kHz over those above: a knuckle is soft. A clap of hollow hands
+    /// passes; pins, keys of a keyboard and fingernails do not.
+    pub dullness: f32,
+    /// Where an onset is this far over the floor, nothing hides what it is: then
+    /// [`Tuning::clear_fall`], [`Tuning::clear_sum`] and [`Tuning::clear_dullness`] are asked too,
+    /// which plucked strings miss.
+    pub clear: f32,
+    /// See [`Tuning::clear`].
+    pub clear_fall: f32,
+    /// Fall, concentration and staying on top together.
+    pub clear_sum: f32,
+    /// See [`Tuning::clear`].
+    pub clear_dullness: f32,
+    /// The rise is at least half of what it is over the floor, up to this: the parts of a word
+    /// rise out of one another.
+    pub rise_most: f32,
+    /// The same for the first of a row, with six tenths: before it there was no other.
+    pub first_rise_most: f32,
+    /// Before the first of a row nothing was as loud as this below it for
+    /// [`Tuning::quiet_for`].
+    pub quiet: f32,
+    /// 300 ms: longer than between two keys of a quick typist.
+    pub quiet_for: usize,
+    /// From one knock to the next of its row. A hand is no faster than 120 ms, and who means two
+    /// does not wait for longer than half a second.
+    pub gap: RangeInclusive<usize>,
+    /// How much louder or softer the next knock of a row may be. The same hand strikes the same
+    /// bench; what falls and bounces loses more each time.
+    pub same_level: f32,
+    /// How far the octaves of the two may differ, in the mean, apart from their loudness.
+    pub same_sound: f32,
+    /// Between two knocks it is so much quieter than either, in the second half of the gap; less
+    /// where the noise leaves no room for it.
+    pub lull: f32,
+    /// The least of [`Tuning::lull`].
+    pub lull_least: f32,
+    /// Onsets within 10 dB of a knock in the second and a half before it: with so many it is rain,
+    /// typing or a drum, and no row begins.
+    pub busy: usize,
+}
+
+impl Default for Tuning {
+    fn default() -> Self {
+        Self {
+            judged_after: 34,
+            learns_for: 800,
+            rise: 6.0,
+            octaves_rising: 2,
+            octave_rise: 5.0,
+            fall: -1.5,
+            concentration: -8.0,
+            stays_top: -0.8,
+            stays_top_least: -2.5,
+            over_ceiling: 5.2,
+            swing: 6.0,
+            doubt: 2.5,
+            doubts_for: 12_000,
+            over_floor: 7.0,
+            dullness: 7.0,
+            clear: 18.0,
+            clear_fall: 2.5,
+            clear_sum: 0.0,
+            clear_dullness: 9.0,
+            rise_most: 10.0,
+            first_rise_most: 16.0,
+            quiet: 4.0,
+            quiet_for: 120,
+            gap: 48..=200,
+            same_level: 9.0,
+            same_sound: 7.0,
+            lull: 7.0,
+            lull_least: 3.5,
+            busy: 3,
+        }
+    }
+}
