@@ -27,6 +27,9 @@ const MARK: &str = "speaking program: ";
 /// Set for a speaking program whose watches are to run out.
 const HURRY: &str = "SPEAKING_PROGRAM_HURRY";
 
+/// Set for one whose watches run out at once, and that looks for the service again at once.
+const RUSH: &str = "SPEAKING_PROGRAM_RUSH";
+
 #[test]
 #[ignore = "the other tests start it in a process of its own"]
 fn speaking_program() {
@@ -38,6 +41,15 @@ fn speaking_program() {
             answer: Duration::from_secs(1),
             beginning: Duration::from_secs(1),
             ending: Duration::from_secs(1),
+            ..Timeouts::default()
+        }
+    } else if std::env::var_os(RUSH).is_some() {
+        Timeouts {
+            answer: Duration::from_millis(300),
+            beginning: Duration::from_secs(1),
+            ending: Duration::from_secs(1),
+            retry: Duration::from_millis(5),
+            slow_retry: Duration::from_millis(5),
             ..Timeouts::default()
         }
     } else {
@@ -418,6 +430,130 @@ fn an_answer_that_comes_twice_ends_no_more_than_its_connection() {
     program.expect("Ready");
     program.expect("Began(Utterance(1))");
     program.expect("Ended(Utterance(1))");
+    program.close();
+}
+
+/// Numbers that look like chance and are the same at every run.
+struct Dice(u64);
+
+impl Dice {
+    fn below(&mut self, most: usize) -> usize {
+        self.0 = self
+            .0
+            .wrapping_mul(6_364_136_223_846_793_005)
+            .wrapping_add(1_442_695_040_888_963_407);
+        usize::try_from(self.0 >> 33).unwrap() % most
+    }
+
+    /// What a service says that has lost its mind.
+    fn answer(&mut self) -> Vec<u8> {
+        const GOOD: [&[u8]; 6] = [
+            b"208 OK CLIENT NAME SET\r\n",
+            b"225-42\r\n225 OK MESSAGE QUEUED\r\n",
+            b"230 OK RECEIVING DATA\r\n",
+            b"210 OK CANCELED\r\n",
+            b"701-1\r\n701-1\r\n701 BEGIN\r\n",
+            b"249-Ada\ten-GB\tnone\r\n249 OK VOICE LIST SENT\r\n",
+        ];
+        let mut good = GOOD[self.below(GOOD.len())].to_vec();
+        match self.below(8) {
+            0 => [&b"\r\n"[..], b"\n", b"\r", b"", b" \r\n", b"-\r\n"][self.below(6)].to_vec(),
+            1 => {
+                good.truncate(1 + self.below(4));
+                good.extend_from_slice(b"\r\n");
+                good
+            }
+            // Cut off anywhere: what would come then never comes.
+            2 => {
+                good.truncate(self.below(good.len()));
+                good
+            }
+            3 => {
+                let length = 1 + self.below(200);
+                let byte = |_| u8::try_from(self.below(256)).unwrap();
+                (0..length).map(byte).collect()
+            }
+            4 => {
+                let length = 1000 + self.below(150_000);
+                let mut long = vec![b'2'; length];
+                long.extend_from_slice(if self.below(2) == 0 { b"\r\n" } else { b"" });
+                long
+            }
+            5 => good.repeat(2 + self.below(3)),
+            6 => {
+                let (at, bit) = (self.below(good.len()), self.below(8));
+                good[at] ^= 1 << bit;
+                good
+            }
+            _ => good,
+        }
+    }
+}
+
+/// Empty, short, long, binary, cut off at any byte, changed, more than once, and never.
+#[test]
+fn a_thousand_hostile_answers_end_nothing_and_the_voice_comes_back() {
+    thread::scope(|scope| {
+        for seed in 1..=10 {
+            scope.spawn(move || hostile_answers(seed, 100));
+        }
+    });
+}
+
+fn hostile_answers(seed: u64, answers: u64) {
+    /// A text that is given up, as one is whose end was missed twice, is followed by nothing.
+    const GIVEN_UP: Duration = Duration::from_secs(5);
+
+    let service = Service::start();
+    service.hang_up_on_unfinished();
+    let mut program = Program::run(&service, |command| command.env(RUSH, "1"));
+    program.expect("Ready");
+    let mut dice = Dice(seed);
+    let (mut losses, mut said) = (0, 0);
+    for _ in 0..answers {
+        let answer = dice.answer();
+        service.answer_once_after(dice.below(4), answer.clone());
+        said += 1;
+        program.say("over one", said);
+        let mut tries = 1;
+        loop {
+            let passed = program.passed.borrow_mut().pop_front();
+            let line = passed.map_or_else(|| program.lines.recv_timeout(GIVEN_UP), Ok);
+            let Ok(line) = line else {
+                tries += 1;
+                assert!(tries < 6, "{seed}, {answer:?}: the voice never came back");
+                said += 1;
+                program.say("over one", said);
+                continue;
+            };
+            if line == format!("Ended(Utterance({said}))") {
+                break;
+            }
+            losses += u64::from(line.starts_with("Lost("));
+            let known = ["Lost(", "Ready", "Began(", "CutOff(", "Ended("];
+            let is_known = known.iter().any(|known| line.starts_with(known));
+            assert!(is_known, "{seed}, {answer:?}: {line}");
+        }
+    }
+    assert!(losses > answers / 4, "{losses}");
+    program.close();
+    let texts = service.texts();
+    assert!(texts.len() as u64 >= answers, "{}", texts.len());
+    assert!(texts.iter().all(|text| text == "over one"));
+}
+
+/// Each answer that never comes leaves a connection waiting, and there are only so many.
+#[test]
+fn after_any_number_of_answers_that_never_come_the_voice_comes_back() {
+    let service = Service::start();
+    let mut program = Program::run(&service, |command| command.env(RUSH, "1"));
+    program.expect("Ready");
+    for id in 1..=10 {
+        service.answer_once_after(0, Vec::new());
+        program.say("over one", id);
+        let ended = format!("Ended(Utterance({id}))");
+        while program.next_line() != ended {}
+    }
     program.close();
 }
 

@@ -74,6 +74,8 @@ struct State {
     instead: Option<(usize, Vec<u8>)>,
     /// Answers are sent a byte at a time.
     is_slow: bool,
+    /// After an answer without an end the connection is hung up.
+    hangs_up: bool,
 }
 
 struct Shared {
@@ -142,6 +144,7 @@ impl Service {
                 .to_vec(),
             instead: None,
             is_slow: false,
+            hangs_up: false,
         };
         let shared = Shared {
             state: Mutex::new(state),
@@ -176,6 +179,11 @@ impl Service {
     pub fn answer_once_after(&self, good: usize, bytes: Vec<u8>) {
         self.shared
             .change(|state| state.instead = Some((good, bytes)));
+    }
+
+    /// Hangs up after an answer without an end.
+    pub fn hang_up_on_unfinished(&self) {
+        self.shared.change(|state| state.hangs_up = true);
     }
 
     /// Sends every answer a byte at a time.
@@ -516,6 +524,9 @@ impl Conversation {
         for piece in answer.chunks(pieces) {
             // A client that has hung up need not be told.
             let _ = stream.write_all(piece);
+        }
+        if state.hangs_up && !answer.ends_with(b"\n") {
+            let _ = stream.shutdown(Shutdown::Both);
         }
     }
 }

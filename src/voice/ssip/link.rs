@@ -3,6 +3,7 @@
 use std::io::{BufReader, Write as _};
 use std::sync::mpsc::{self, Receiver, Sender};
 use std::thread;
+use std::time::Duration;
 
 use super::address::Wire;
 use super::answer::{self, Answer, Unreadable};
@@ -17,6 +18,10 @@ const VOICES: u16 = 249;
 const BEGAN: u16 = 701;
 const ENDED: u16 = 702;
 const CANCELLED: u16 = 703;
+
+/// How long an answer may take before the connection is given up. Whoever asked has long gone on by
+/// then; but each thread that waits for ever takes the place of another connection.
+const LONGEST_ANSWER: Duration = Duration::from_secs(15);
 
 /// A connection to the speech service, owned by one thread.
 pub(in crate::voice) struct Link {
@@ -111,7 +116,7 @@ impl Link {
         }
         let sent = self.wire.write_all(format!("{command}\r\n").as_bytes());
         sent.map_err(|error| self.gone(error.to_string()))?;
-        match self.answers.recv() {
+        match self.answers.recv_timeout(LONGEST_ANSWER) {
             Ok(Ok(answer)) if answer.is_yes() => Ok(answer),
             Ok(Ok(answer)) => Err(CallError::Refused(answer.end)),
             Ok(Err(reason)) => Err(self.gone(reason.to_string())),
