@@ -2,6 +2,8 @@
 //! window: what is said, what is kept, how it ends.
 #![cfg(target_os = "linux")]
 
+#[path = "failing_disk/commands.rs"]
+mod commands;
 #[path = "support/failing_disk.rs"]
 mod disk;
 

@@ -17,7 +17,7 @@ use strum::VariantArray as _;
 use tempfile::TempDir;
 
 /// Every command, as it is typed.
-const COMMANDS: [&[&str]; 27] = [
+const COMMANDS: [&[&str]; 31] = [
     &[],
     &["steps"],
     &["fit"],
@@ -36,6 +36,10 @@ const COMMANDS: [&[&str]; 27] = [
     &["sheet", "card"],
     &["sheet", "strip"],
     &["sheet", "stage"],
+    &["sheet", "reel"],
+    &["sheet", "class"],
+    &["sheet", "order"],
+    &["count"],
     &["order"],
     &["order", "list"],
     &["order", "show"],

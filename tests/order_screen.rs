@@ -13,9 +13,9 @@ use iced::keyboard::Key;
 use iced::keyboard::key::Named;
 use marlinspeak::app::Message;
 use marlinspeak::bench::Prices;
-use marlinspeak::guide::{Order, PieceField, SetupField};
+use marlinspeak::guide::{Order, OrderField, PieceField, SetupField};
 use marlinspeak::pedal::{Intent, Press};
-use marlinspeak::session::{OrderAction, OrderBook, OrderJob, do_order_job};
+use marlinspeak::session::{OrderAction, OrderBook, OrderChange, OrderJob, do_order_job};
 use marlinspeak::shelf::{Orders, Shelf, ShelfError};
 use marlinspeak::words::Words;
 use tempfile::TempDir;
@@ -435,4 +435,74 @@ fn bag_and_weight_stand_on_the_page_as_facts() {
             .starts_with("Name of the order")
     );
     assert!(!book.lines()[0].is_fact());
+}
+
+/// The heading and the lines of the page that is up.
+fn page(book: &OrderBook) -> String {
+    let words = Words::english();
+    let lines = book.lines().iter();
+    let lines = lines.map(|line| line.text.shown().to_owned());
+    let heading = book.heading(&words).shown().to_owned();
+    std::iter::once(heading)
+        .chain(lines)
+        .collect::<Vec<_>>()
+        .join("\n")
+}
+
+/// What the threads of two jobs find may come in the other order than it was found in.
+#[test]
+fn what_comes_late_takes_the_place_of_nothing_newer() {
+    let folder = TempDir::new().unwrap();
+    let shelf = Shelf::open(folder.path().join("ties")).unwrap();
+    let (mut book, words) = (OrderBook::default(), Words::english());
+    let done = |job| {
+        let report = do_order_job(&shelf, Prices::default(), job);
+        report.untroubled().unwrap()
+    };
+    book.take_in(done(OrderJob::New), &words).unwrap();
+    let id = Orders::beside(&shelf).list().unwrap().untroubled().unwrap()[0]
+        .id
+        .clone();
+    let named = |name: &str| {
+        let change = OrderChange::Field(OrderField::Name, name.to_owned());
+        OrderJob::Change(id.clone(), change)
+    };
+    let (late, newer) = (done(named("the club")), done(named("the yard")));
+    for report in [newer, late] {
+        book.take_in(report, &words).unwrap();
+    }
+    assert!(page(&book).contains("the yard"), "{}", page(&book));
+    // Whoever has gone back to the list stays there, whatever is done in an order by then.
+    let late = done(OrderJob::Change(id.clone(), OrderChange::AddPiece));
+    let leave = book.press(&Press::default(), Some(Intent::Leave), &words);
+    let OrderAction::Do(look) = leave else {
+        panic!("{leave:?}");
+    };
+    book.take_in(done(look), &words).unwrap();
+    let list = page(&book);
+    let action = book.take_in(late, &words).unwrap();
+    assert!(matches!(action, OrderAction::None), "{action:?}");
+    assert_eq!((page(&book), book.depth()), (list, (false, false)));
+    // And whoever has opened another one is not led to the one before it.
+    let other = done(OrderJob::New).stock.unwrap().open.unwrap().kept.id;
+    book.take_in(done(OrderJob::Look(None)), &words).unwrap();
+    let press = |key: &str| Press {
+        key: key.to_owned(),
+        is_repeat: false,
+    };
+    let mut opened = Vec::new();
+    for key in ["Home", "End"] {
+        book.press(&press(key), None, &words);
+        let action = book.press(&Press::default(), Some(Intent::Next), &words);
+        let OrderAction::Do(OrderJob::Look(Some(id))) = action else {
+            panic!("{action:?}");
+        };
+        opened.push(id);
+    }
+    assert_eq!(opened, [other.clone(), id.clone()]);
+    let [first, last] = [other, id].map(|id| done(OrderJob::Look(Some(id))));
+    book.take_in(last, &words).unwrap();
+    assert!(page(&book).contains("the yard"), "{}", page(&book));
+    book.take_in(first, &words).unwrap();
+    assert!(page(&book).contains("the yard"), "{}", page(&book));
 }

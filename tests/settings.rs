@@ -12,7 +12,7 @@ use std::time::Duration;
 
 use damaged::flipped_and_cut;
 use marlinspeak::guide::AtOnce;
-use marlinspeak::pedal::{Input, Intent};
+use marlinspeak::pedal::{Bindings, Input, Intent};
 use marlinspeak::settings::{
     ColourScheme, Settings, SettingsError, SettingsFile, SettingsKept, VERSION,
 };
@@ -139,6 +139,104 @@ fn fields_that_are_not_known_are_kept() {
     );
     assert_eq!(document["manners"]["de"]["accent"], "coast");
     assert_eq!(document["manners"]["en"]["words_per_minute"], 215);
+}
+
+/// An input keeps what is not known of it, whatever it means and wherever it stands; one that means
+/// nothing any more takes it along.
+#[test]
+fn fields_of_bindings_that_are_not_known_are_kept() {
+    let folder = TempDir::new().unwrap();
+    let path = file(&folder);
+    let binding = |key: &str, intent: &str, foot: &str| json!({ "input": format!("key:{key}"), "intent": intent, "foot": foot });
+    let key = Input::key("F13").to_string();
+    assert_eq!(key, "key:F13", "as it stands in the document");
+    write(
+        &path,
+        &json!({ "version": 1, "bindings": [
+            binding("F13", "next", "left"), binding("F14", "back", "right"),
+            binding("F15", "again", "none"),
+        ] }),
+    );
+    let opened = open(&path);
+    assert!(opened.troubles.is_empty(), "{:?}", opened.troubles);
+    let mut settings = opened.settings.clone();
+    settings.bindings = Bindings::of([
+        (Input::key("F16"), Intent::Pause),
+        (Input::key("F14"), Intent::Wrong),
+        (Input::key("F13"), Intent::Next),
+    ]);
+    opened.file.keep(&settings);
+    drop(opened.file);
+    let document = written(&path);
+    let feet = document["bindings"].as_array().unwrap().iter();
+    let feet: Vec<_> = feet.map(|one| (&one["input"], &one["foot"])).collect();
+    assert_eq!(
+        feet,
+        [
+            (&json!("key:F16"), &Value::Null),
+            (&json!("key:F14"), &json!("right")),
+            (&json!("key:F13"), &json!("left")),
+        ]
+    );
+    assert_eq!(open(&path).settings, settings);
+}
+
+/// Where every field of a document is, those in its sections and lists too.
+fn places(value: &Value, at: &str, found: &mut Vec<String>) {
+    let inner: Vec<(String, &Value)> = match value {
+        Value::Object(fields) => fields
+            .iter()
+            .map(|(name, value)| (format!("{at}/{name}"), value))
+            .collect(),
+        Value::Array(list) => (0..)
+            .zip(list)
+            .map(|(nth, value): (usize, _)| (format!("{at}/{nth}"), value))
+            .collect(),
+        _ => return,
+    };
+    for (at, inner) in inner {
+        places(inner, &at, found);
+        found.push(at);
+    }
+}
+
+#[test]
+fn with_a_field_less_the_settings_are_read_and_can_be_changed() {
+    let folder = TempDir::new().unwrap();
+    let path = file(&folder);
+    let opened = open(&path);
+    let mut few = unusual();
+    few.bindings = Bindings::of([(Input::key("F13"), Intent::Next)]);
+    opened.file.keep(&few);
+    drop(opened.file);
+    let mut document = written(&path);
+    document.as_object_mut().unwrap().remove("checksum");
+    let mut found = Vec::new();
+    places(&document, "", &mut found);
+    found.retain(|at| at != "/version");
+    assert!(found.len() > 30, "{found:?}");
+    let mut untroubled = 0;
+    for at in found {
+        let mut null = document.clone();
+        *null.pointer_mut(&at).unwrap() = Value::Null;
+        let mut missing = document.clone();
+        let (section, name) = at.rsplit_once('/').unwrap();
+        if let Some(section) = missing.pointer_mut(section).unwrap().as_object_mut() {
+            section.remove(name).unwrap();
+        }
+        for thinned in [null, missing] {
+            write(&path, &thinned);
+            let opened = opened_by(&path, |trouble| panic!("{trouble:?}"));
+            untroubled += usize::from(opened.troubles.is_empty());
+            let kept = opened.file;
+            kept.keep(&unusual());
+            drop(kept);
+            let again = open(&path);
+            assert!(again.troubles.is_empty(), "{at}: {:?}", again.troubles);
+            assert_eq!(again.settings, unusual(), "{at}");
+        }
+    }
+    assert!(untroubled > 50, "{untroubled}");
 }
 
 #[test]

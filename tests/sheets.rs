@@ -4,6 +4,9 @@
 mod class_and_order;
 #[path = "support/dots.rs"]
 mod dots;
+#[cfg(unix)]
+#[path = "sheets/stopped.rs"]
+mod stopped;
 
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -777,69 +780,5 @@ fn a_path_that_cannot_be_written_is_named() {
             sentence.contains(name) && sentence.contains("could not be written"),
             "{sentence}"
         );
-    }
-}
-
-/// In debug builds painting takes its time, and the sheet is a long one.
-#[cfg(unix)]
-#[test]
-fn a_long_sheet_tells_how_far_it_is_and_stops_when_asked_to() {
-    use std::io::{BufRead as _, BufReader, Read as _};
-
-    // Pages that are not painted are soon made: of a PDF there must be many, to be asked in time.
-    for (name, leads, bights) in [("card.png", "40", "41"), ("card.pdf", "99", "100")] {
-        let folder = TempDir::new().unwrap();
-        let large = [
-            "card", "--leads", leads, "--bights", bights, "--passes", "3", "--dpi", "300",
-        ];
-        let mut program = Command::new(env!("CARGO_BIN_EXE_marlinspeak"))
-            .args(["sheet"])
-            .args(large)
-            .arg("--out")
-            .arg(folder.path().join(name))
-            .env("LC_ALL", "C")
-            .env("XDG_CONFIG_HOME", "/nonexistent")
-            .env("XDG_DATA_HOME", folder.path().join("none"))
-            .stdin(Stdio::null())
-            .stderr(Stdio::piped())
-            .spawn()
-            .unwrap();
-        let mut errors = BufReader::new(program.stderr.take().unwrap());
-        if name == "card.png" {
-            let mut line = String::new();
-            errors.read_line(&mut line).unwrap();
-            assert!(
-                line.starts_with("Made so far: ") && line.ends_with("Ctrl+C stops it.\n"),
-                "{line}"
-            );
-        }
-        // A shell has what it runs in the background ignore the other signal, that of Ctrl+C.
-        let asked = Command::new("kill")
-            .args(["-TERM", &program.id().to_string()])
-            .status();
-        assert!(asked.unwrap().success());
-        let mut rest = String::new();
-        errors.read_to_string(&mut rest).unwrap();
-        let status = program.wait().unwrap();
-        let files: Vec<_> = std::fs::read_dir(folder.path())
-            .unwrap()
-            .map(|file| file.unwrap().file_name().into_string().unwrap())
-            .collect();
-        if name == "card.png" {
-            assert_eq!(status.code(), Some(1), "{rest}");
-            assert!(rest.contains("Stopped after "), "{rest}");
-            // Every page that is there is whole.
-            assert!(!files.is_empty());
-            for file in &files {
-                let is_png = Path::new(file)
-                    .extension()
-                    .is_some_and(|ending| ending == "png");
-                assert!(file.starts_with("card-") && is_png, "{file}");
-                image::open(folder.path().join(file)).unwrap();
-            }
-        } else {
-            assert!(!status.success());
-            assert!(files.is_empty(), "{files:?}");
-        }
     }
 }

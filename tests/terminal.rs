@@ -501,8 +501,34 @@ fn each_slip_of_the_command_line_has_its_sentence() {
     for (args, sentence) in [
         (
             &["stepz"][..],
-            "There is no option or command “stepz” here: “marlinspeak --help” lists those there \
-             are.",
+            "There is no option or command “stepz” here: “marlinspeak” takes steps, fit, rig, shelf, \
+             tie, sheet, count, order, doctor; “marlinspeak --help” says what each does.",
+        ),
+        (
+            &["order"],
+            "That is not a complete command: “marlinspeak order” takes list, show, plan, keep, \
+             delete, undo; “marlinspeak order --help” says what each does.",
+        ),
+        (
+            &["order", "frob", "--lang", "de"],
+            "Eine Option oder einen Befehl „frob“ gibt es hier nicht: „marlinspeak order“ kennt \
+             list, show, plan, keep, delete, undo; „marlinspeak order --help“ zeigt, was jeder \
+             Befehl tut.",
+        ),
+        (
+            &["sheet"],
+            "That is not a complete command: “marlinspeak sheet” takes card, strip, stage, reel, \
+             class, order; “marlinspeak sheet --help” says what each does.",
+        ),
+        (
+            &["order", "show"],
+            "That is not a complete command: “marlinspeak order show --help” shows how it is written.",
+        ),
+        (
+            &["fit", "--nested"],
+            "The option --nested (“Knots of so many bights nested at each rim, 1 to 9, all cords \
+             with the same leads; without it plain knots and the best interwoven ones”) needs a \
+             value after it: “marlinspeak fit --help” shows which.",
         ),
         (
             &["steps", "--lead", "5"],
@@ -511,7 +537,8 @@ fn each_slip_of_the_command_line_has_its_sentence() {
         ),
         (
             &["steps", "--leads"],
-            "The option --leads needs a value after it: “marlinspeak steps --help” shows which.",
+            "The option --leads (“Leads, 2 to 999: cords met on a straight line from rim to rim”) \
+             needs a value after it: “marlinspeak steps --help” shows which.",
         ),
         (
             &["steps", "--leads", "5", "--leads", "6", "--bights", "4"],
@@ -656,4 +683,72 @@ fn help_and_version_are_printed() {
                 .contains("marlinspeak")
         );
     }
+}
+
+#[test]
+fn whoever_closes_the_pipe_ends_it_in_silence() {
+    for args in [
+        &["--help"][..],
+        &["steps", "--help"],
+        &["steps", "--leads", "9", "--bights", "101", "--json"],
+        &["steps", "--leads", "9", "--bights", "101"],
+        &["shelf", "list"],
+        &["doctor", "--help"],
+    ] {
+        let (reader, writer) = std::io::pipe().unwrap();
+        drop(reader);
+        let output = Command::new(env!("CARGO_BIN_EXE_marlinspeak"))
+            .args(args)
+            .env("LC_ALL", "C")
+            .env("HOME", "/nonexistent")
+            .env("XDG_CONFIG_HOME", "/nonexistent")
+            .env("XDG_DATA_HOME", "/nonexistent")
+            .env("XDG_STATE_HOME", "/dev/null")
+            .stdin(Stdio::null())
+            .stdout(writer)
+            .stderr(Stdio::piped())
+            .output()
+            .unwrap();
+        let errors = String::from_utf8(output.stderr).unwrap();
+        assert_eq!((output.status.code(), &*errors), (Some(0), ""), "{args:?}");
+    }
+}
+
+#[test]
+fn a_line_that_is_no_text_ends_no_tie() {
+    use std::io::Write as _;
+
+    let home = tempfile::tempdir().unwrap();
+    let mut child = Command::new(env!("CARGO_BIN_EXE_marlinspeak"))
+        .args(["tie", "--leads", "3", "--bights", "5"])
+        .env("LC_ALL", "C.UTF-8")
+        .env("HOME", home.path())
+        .env("XDG_CONFIG_HOME", home.path().join("config"))
+        .env("XDG_DATA_HOME", home.path().join("data"))
+        .env("XDG_STATE_HOME", home.path().join("state"))
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .spawn()
+        .unwrap();
+    let mut input = child.stdin.take().unwrap();
+    input.write_all(b"\n\xff\xfe\n\0\x1b\x80\n\nq\n").unwrap();
+    drop(input);
+    let output = child.wait_with_output().unwrap();
+    assert!(output.status.success());
+    let told = String::from_utf8(output.stdout).unwrap();
+    assert!(told.contains("Lead pass, leg 2 of 10."), "{told}");
+    assert!(told.contains("The tie is kept where it stands"), "{told}");
+}
+
+/// Millions of steps are not gone through to find that one is not among them.
+#[test]
+fn a_step_that_a_huge_knot_has_not_is_refused_before_anything_is_made() {
+    let knot = ["--leads", "999", "--bights", "998", "--passes", "9"];
+    let step = ["--step", "99999999", "--out", "/nonexistent/stage.png"];
+    let (code, sentence) = refused(&[&["sheet", "stage"], &knot[..], &step].concat());
+    assert_eq!(code, 2);
+    assert!(
+        sentence.starts_with("--step takes a step of this tie, 1 to 7,970,721,"),
+        "{sentence}"
+    );
 }

@@ -494,7 +494,7 @@ fn each_slip_has_its_sentence() {
         (
             &["lst"],
             2,
-            "There is no option or command “lst” here: “marlinspeak shelf --help”",
+            "There is no option or command “lst” here: “marlinspeak shelf” takes list, export, ",
         ),
     ] {
         let (given, sentence) = home.refused(args);

@@ -12,5 +12,6 @@ class-names = „{ $given }“ ist keine Liste von Namen: Gib bis zu { $most } a
 class-out-ending = „{ $file }“ ist kein Name eines PDF: Lass ihn auf „.pdf“ enden; das bewegte Bild bekommt denselben Namen mit „.gif“.
 class-out-missing = Es ist nicht gesagt, wohin die Karten sollen: Füge --out mit dem Namen eines PDF hinzu, etwa --out kurs.pdf; das bewegte Bild bekommt denselben Namen mit „.gif“.
 class-long = Die Karten hätten zusammen mehr als { $most } Kreuzungen zu drucken: Mach sie für weniger Leute auf einmal.
+class-stopped = Nach { $page } von { $pages } Bildern aufgehört: Die Karten sind da und ganz, das bewegte Bild fehlt.
 help-class-out = Das PDF der Karten; das bewegte Bild bekommt denselben Namen mit „.gif“
 order-pieces = Die Knoten:

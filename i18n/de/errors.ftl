@@ -70,6 +70,9 @@ language-unknown = Marlinspeak spricht „{ $given }“ nicht, sondern { $known 
 
 # What the command line itself can get wrong.
 cli-unknown-option = Eine Option oder einen Befehl „{ $given }“ gibt es hier nicht: „{ $help }“ zeigt, was es gibt.
+cli-unknown-command = Eine Option oder einen Befehl „{ $given }“ gibt es hier nicht: „{ $before }“ kennt { $allowed }; „{ $help }“ zeigt, was jeder Befehl tut.
+cli-which-command = Das ist kein vollständiger Befehl: „{ $before }“ kennt { $allowed }; „{ $help }“ zeigt, was jeder Befehl tut.
+cli-missing-value-for = Die Option { $option } („{ $what }“) braucht einen Wert hinter sich: „{ $help }“ zeigt, welchen.
 cli-missing-value = Die Option { $option } braucht einen Wert hinter sich: „{ $help }“ zeigt, welchen.
 cli-twice = Die Option { $option } steht mehr als einmal da: Gib sie einmal an.
 cli-options-first = Optionen, die einen Knoten nennen, kommen nach dem Befehl: Schreib „marlinspeak steps --leads 5 --bights 7“.

@@ -91,6 +91,10 @@ order-field-unknown = { $piece ->
         [0] Im Auftrag
        *[other] In Stück { $piece }
     } steht „{ $given }“, das nichts bedeutet: Es gibt { $known }.
+order-text-long = { $piece ->
+        [0] Im Auftrag
+       *[other] In Stück { $piece }
+    } hat „{ $field }“ mehr als { $most } Zeichen: Mach es kürzer.
 order-none-of-name = Es gibt keinen Auftrag „{ $given }“: „marlinspeak order list“ nennt die vorhandenen.
 order-piece-none = Der Auftrag hat kein Stück { $given }: Er hat { $known }.
 

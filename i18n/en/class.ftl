@@ -12,5 +12,6 @@ class-names = “{ $given }” is not a list of names: give up to { $most } of t
 class-out-ending = “{ $file }” is not the name of a PDF: let it end in “.pdf”; the moving picture gets the same name with “.gif”.
 class-out-missing = There is nowhere to put the cards: add --out with the name of a PDF, such as --out class.pdf; the moving picture gets the same name with “.gif”.
 class-long = The cards would have more than { $most } crossings to print in all: make them for fewer at a time.
+class-stopped = Stopped after { $page } of { $pages } pictures: the cards are there and whole, the moving picture is not there.
 help-class-out = The PDF of the cards; the moving picture gets the same name with “.gif”
 order-pieces = The knots:

@@ -70,6 +70,9 @@ language-unknown = Marlinspeak does not speak “{ $given }”: it knows { $know
 
 # What the command line itself can get wrong.
 cli-unknown-option = There is no option or command “{ $given }” here: “{ $help }” lists those there are.
+cli-unknown-command = There is no option or command “{ $given }” here: “{ $before }” takes { $allowed }; “{ $help }” says what each does.
+cli-which-command = That is not a complete command: “{ $before }” takes { $allowed }; “{ $help }” says what each does.
+cli-missing-value-for = The option { $option } (“{ $what }”) needs a value after it: “{ $help }” shows which.
 cli-missing-value = The option { $option } needs a value after it: “{ $help }” shows which.
 cli-twice = The option { $option } is given more than once: give it once.
 cli-options-first = Options that name a knot come after the command: write “marlinspeak steps --leads 5 --bights 7”.

@@ -107,6 +107,10 @@ order-field-unknown = { $piece ->
         [0] An order
        *[other] Piece { $piece }
     } has “{ $given }”, which means nothing: use { $known }.
+order-text-long = { $piece ->
+        [0] In the order
+       *[other] In piece { $piece }
+    } “{ $field }” has more than { $most } letters: make it shorter.
 order-none-of-name = There is no order “{ $given }”: “marlinspeak order list” names those there are.
 order-piece-none = The order has no piece { $given }: it has { $known }.
 

@@ -12,5 +12,6 @@ class-names = «{ $given }» no es una lista de nombres: da hasta { $most } con 
 class-out-ending = «{ $file }» no es el nombre de un PDF: que termine en «.pdf»; la imagen en movimiento lleva el mismo nombre con «.gif».
 class-out-missing = No se dice dónde dejar las fichas: añade --out con el nombre de un PDF, por ejemplo --out curso.pdf; la imagen en movimiento lleva el mismo nombre con «.gif».
 class-long = Las fichas tendrían en total más de { $most } cruces que imprimir: hazlas para menos alumnos cada vez.
+class-stopped = Detenido tras { $page } de { $pages } imágenes: las fichas están y están enteras, la imagen animada falta.
 help-class-out = El PDF de las fichas; la imagen en movimiento lleva el mismo nombre con «.gif»
 order-pieces = Los nudos:

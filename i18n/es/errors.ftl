@@ -71,6 +71,9 @@ language-unknown = Marlinspeak no habla «{ $given }»: conoce { $known }; prueb
 
 # What the command line itself can get wrong.
 cli-unknown-option = Aquí no hay ninguna opción ni orden «{ $given }»: «{ $help }» muestra las que hay.
+cli-unknown-command = Aquí no hay ninguna opción ni orden «{ $given }»: «{ $before }» admite { $allowed }; «{ $help }» dice qué hace cada una.
+cli-which-command = Eso no es una orden completa: «{ $before }» admite { $allowed }; «{ $help }» dice qué hace cada una.
+cli-missing-value-for = La opción { $option } («{ $what }») necesita un valor detrás: «{ $help }» muestra cuál.
 cli-missing-value = La opción { $option } necesita un valor detrás: «{ $help }» muestra cuál.
 cli-twice = La opción { $option } se da más de una vez: dala una sola vez.
 cli-options-first = Las opciones que describen un nudo van detrás de la orden: escribe «marlinspeak steps --leads 5 --bights 7».

@@ -97,6 +97,10 @@ order-field-unknown = { $piece ->
         [0] El pedido
        *[other] La pieza { $piece }
     } tiene «{ $given }», que no significa nada: usa { $known }.
+order-text-long = { $piece ->
+        [0] En el pedido
+       *[other] En la pieza { $piece }
+    } «{ $field }» tiene más de { $most } letras: hazlo más corto.
 order-none-of-name = No hay ningún pedido «{ $given }»: «marlinspeak order list» nombra los que hay.
 order-piece-none = El pedido no tiene la pieza { $given }: tiene { $known }.
 

@@ -12,5 +12,6 @@ class-names = « { $given } » n’est pas une liste de noms : donnez-en jusq
 class-out-ending = « { $file } » n’est pas le nom d’un PDF : donnez-lui l’extension PDF ; l’image animée porte le même nom, avec l’extension GIF.
 class-out-missing = Rien ne dit où mettre les fiches : ajoutez --out avec le nom d’un PDF, par exemple --out cours.pdf ; l’image animée porte le même nom, avec l’extension GIF.
 class-long = Les fiches auraient en tout plus de { $most } croisements à imprimer : faites-les pour moins d’élèves à la fois.
+class-stopped = Arrêté après { $page } images sur { $pages } : les fiches sont là, entières, l’image animée manque.
 help-class-out = Le PDF des fiches ; l’image animée porte le même nom, avec l’extension GIF
 order-pieces = Les nœuds :

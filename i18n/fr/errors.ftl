@@ -70,6 +70,9 @@ language-unknown = Marlinspeak ne parle pas « { $given } » ; les langues co
 
 # What the command line itself can get wrong.
 cli-unknown-option = Il n’y a ici ni option ni commande « { $given } » : « { $help } » montre celles qui existent.
+cli-unknown-command = Il n’y a ici ni option ni commande « { $given } » : « { $before } » accepte { $allowed } ; « { $help } » dit ce que fait chacune.
+cli-which-command = Cette commande n’est pas complète : « { $before } » accepte { $allowed } ; « { $help } » dit ce que fait chacune.
+cli-missing-value-for = L’option { $option } (« { $what } ») demande une valeur après elle : « { $help } » montre laquelle.
 cli-missing-value = L’option { $option } demande une valeur après elle : « { $help } » montre laquelle.
 cli-twice = L’option { $option } est donnée plus d’une fois : donnez-la une seule fois.
 cli-options-first = Les options qui nomment un nœud viennent après la commande : écrivez « marlinspeak steps --leads 5 --bights 7 ».

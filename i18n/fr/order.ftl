@@ -101,6 +101,10 @@ order-field-unknown = { $piece ->
         [0] La commande
        *[other] La pièce { $piece }
     } contient « { $given } », qui ne veut rien dire : prenez { $known }.
+order-text-long = { $piece ->
+        [0] Dans la commande
+       *[other] Dans la pièce { $piece }
+    } « { $field } » a plus de { $most } lettres : raccourcissez-le.
 order-none-of-name = Il n’y a pas de commande « { $given } » : « marlinspeak order list » nomme celles qu’il y a.
 order-piece-none = La commande n’a pas de pièce { $given } : elle a { $known }.
 

@@ -7,7 +7,7 @@ use std::time::Duration;
 use crate::bench::TyingPace;
 use crate::files::Gathering;
 use crate::guide::{AtOnce, FitQuestion, Script};
-use crate::session::{back_up, bring_back, known_ties};
+use crate::session::{ListingNumber, back_up, bring_back, known_ties};
 use crate::shelf::{
     self, Backup, Deleted, IfThere, Imported, Keeper, Ledger, Restored, Shelf, ShelfError,
     ShelfReading, ShelfTrouble, Shelved, Tie, TieId, TieStatus, Totals,
@@ -71,6 +71,17 @@ pub struct Stock {
     pub pace: Option<TyingPace>,
     /// Where the photographs of logged ties are.
     pub photographs: Vec<(TieId, PathBuf)>,
+    /// Which listing it is.
+    pub listing: ListingNumber,
+}
+
+impl Stock {
+    /// Gives way to a newer one; one that comes late shows the shelf as it was before.
+    pub fn take_in(&mut self, other: Self) {
+        if other.listing >= self.listing {
+            *self = other;
+        }
+    }
 }
 
 /// What came of a job, and the shelf after it.
@@ -183,6 +194,7 @@ fn stock(
     keeper: Option<&Keeper>,
     gathering: &mut Gathering<ShelfTrouble>,
 ) -> Result<Stock, ShelfError> {
+    let listing = ListingNumber::draw();
     let listed = known_ties(shelf, keeper)?.hand_on(gathering);
     let ledger = shelf.ledger()?.hand_on(gathering);
     let now = shelf::now();
@@ -209,6 +221,7 @@ fn stock(
         totals,
         pace,
         photographs: photographs.collect(),
+        listing,
     })
 }
 
@@ -232,4 +245,29 @@ pub fn taught(shelf: Option<&Shelf>, question: FitQuestion) -> ShelfReading<FitQ
         None => ShelfReading::whole(Ledger::default()),
     };
     ledger.map(|ledger| ledger.teach(question))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::guide::Plan;
+    use crate::session::new_tie;
+
+    #[test]
+    fn a_listing_that_comes_late_does_not_take_the_place_of_a_newer_one() {
+        let folder = tempfile::tempdir().unwrap();
+        let shelf = Shelf::open(folder.path()).unwrap();
+        let plan = Plan::read("3", "5", "2", "").unwrap();
+        let tie = shelf.begin(new_tie(&plan)).unwrap().tie;
+        let done = |job| {
+            let report = do_job(&shelf, None, None, Duration::ZERO, job);
+            report.untroubled().unwrap().stock.unwrap()
+        };
+        let late = done(Job::Look);
+        let mut shown = done(Job::Name(tie.id().clone(), "bell rope".to_owned()));
+        shown.take_in(late);
+        assert_eq!(shown.ties[0].tie.name, "bell rope");
+        shown.take_in(done(Job::Delete(tie.id().clone())));
+        assert!(shown.ties.is_empty());
+    }
 }

@@ -5,10 +5,11 @@ use std::io;
 use std::process::ExitCode;
 
 use clap::Command;
-use clap::error::{ContextKind, ContextValue, ErrorKind};
+use clap::error::ErrorKind;
 
 use super::error_lines::SettingsLines;
 use super::help;
+use super::slip::{arguments, slip};
 use crate::files::Reason;
 use crate::settings::SettingsFile;
 use crate::words::Words;
@@ -56,12 +57,6 @@ impl fmt::Display for Complaint {
     }
 }
 
-/// The arguments of the program as text, with a replacement character for whatever is not Unicode.
-fn arguments() -> impl Iterator<Item = String> {
-    let arguments = std::env::args_os().skip(1);
-    arguments.map(|argument| argument.to_string_lossy().into_owned())
-}
-
 /// The words of `--lang`, which the option parser does not tell when anything else is wrong.
 fn asked_for() -> Option<Words> {
     let mut arguments = arguments();
@@ -103,41 +98,5 @@ pub(super) fn of_clap(error: &clap::Error, program: Command) -> Result<ExitCode,
         // The reader has closed the pipe, which is no failure: `marlinspeak steps --help | head`.
         Err(fault) if fault.kind() == io::ErrorKind::BrokenPipe => Ok(ExitCode::SUCCESS),
         Err(fault) => Err(Complaint::output(&words, &fault)),
-    }
-}
-
-/// The sentence for a slip of the command line.
-fn slip(error: &clap::Error, program: &Command, words: &Words) -> String {
-    let context = |kind| match error.get(kind) {
-        Some(ContextValue::String(text)) => Some(text.clone()),
-        Some(ContextValue::Strings(texts)) => texts.first().cloned(),
-        _ => None,
-    };
-    let option = context(ContextKind::InvalidArg).unwrap_or_default();
-    // The option as written, without the name of its value: "--leads <N>".
-    let option = option.split([' ', '=']).next().unwrap_or_default();
-    let command = arguments().next().filter(|name| {
-        program
-            .find_subcommand(name)
-            .is_some_and(|command| !command.is_hide_set())
-    });
-    let help = command.map_or("marlinspeak --help".to_owned(), |name| {
-        format!("marlinspeak {name} --help")
-    });
-    let help = help.as_str();
-    match error.kind() {
-        ErrorKind::UnknownArgument => {
-            words.plainly("cli-unknown-option", &[("given", option), ("help", help)])
-        }
-        ErrorKind::InvalidSubcommand => {
-            let given = context(ContextKind::InvalidSubcommand).unwrap_or_default();
-            words.plainly("cli-unknown-option", &[("given", &given), ("help", help)])
-        }
-        ErrorKind::ArgumentConflict => words.plainly("cli-twice", &[("option", option)]),
-        ErrorKind::InvalidValue | ErrorKind::WrongNumberOfValues | ErrorKind::TooFewValues => {
-            words.plainly("cli-missing-value", &[("option", option), ("help", help)])
-        }
-        ErrorKind::InvalidUtf8 => words.plainly("cli-no-text", &[("help", help)]),
-        _ => words.plainly("cli-needs-command", &[("help", help)]),
     }
 }

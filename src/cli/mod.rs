@@ -19,6 +19,7 @@ mod setup_options;
 mod sheet;
 mod shelf;
 mod shelf_forms;
+mod slip;
 mod steps;
 pub mod tie;
 

@@ -174,11 +174,12 @@ pub(super) fn said(file: &Path, words: &Words) -> Result<Order, Complaint> {
     };
     let stored =
         read_order_said(&document).map_err(|fault| not_read(FileError::unreadable(file)(fault)))?;
-    match stored.first_unknown() {
-        Some((field, piece)) => {
-            let sentence = words.order_field_unknown(field, piece);
-            Err(Complaint::input(sentence))
-        }
+    if let Some((field, piece)) = stored.first_unknown() {
+        let sentence = words.order_field_unknown(field, piece);
+        return Err(Complaint::input(sentence));
+    }
+    match stored.first_long() {
+        Some(long) => Err(Complaint::input(words.order_text_long(long))),
         None => Ok(stored.order),
     }
 }

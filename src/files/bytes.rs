@@ -11,6 +11,10 @@ use super::{FileAction, FileError, FormatError};
 
 /// How the names of unfinished files end.
 const LEFTOVER: &str = ".tmp";
+/// Bytes of the longest name that common file systems take.
+const LONGEST_FILE_NAME: usize = 255;
+/// So many bytes are added to the name of a file at the most: two dots, a few letters, the ending.
+const ADDED: usize = 16;
 
 /// Who besides its owner may read a file that is written here.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -88,7 +92,11 @@ pub(super) fn keep_copy(
         // Some file systems have no links.
         return replace(copy, &read_bytes(file, limit)?, readers);
     }
-    fs::rename(&linked, copy).map_err(FileError::io(FileAction::Move, &linked))?;
+    if let Err(error) = fs::rename(&linked, copy) {
+        // One that stays does no harm, and gives way to the next.
+        let _ = fs::remove_file(&linked);
+        return Err(FileError::io(FileAction::Move, &linked)(error));
+    }
     // Where both names were the same file already, the system leaves both of them.
     remove(&linked)
 }
@@ -117,6 +125,17 @@ pub fn move_file(from: &Path, to: &Path) -> Result<(), FileError> {
         sync_folder_of(to)?;
     }
     sync_folder_of(from)
+}
+
+/// Gives a file another name, as [`move_file`] does, if it is there.
+///
+/// # Errors
+/// [`FileError::Io`] when the system refuses.
+pub fn move_if_there(from: &Path, to: &Path) -> Result<(), FileError> {
+    if exists(from) {
+        move_file(from, to)?;
+    }
+    Ok(())
 }
 
 /// Whether anything has this name, even a link whose target is gone.
@@ -185,9 +204,13 @@ pub(super) fn is_leftover_of(file: &Path, name: &str) -> bool {
     name.starts_with(&leftover_prefix(file)) && name.ends_with(LEFTOVER)
 }
 
+/// What the names of unfinished files begin with: the name of the file, as far as there is room for
+/// what is added.
 fn leftover_prefix(file: &Path) -> String {
     let name = file.file_name().unwrap_or_default().to_string_lossy();
-    format!(".{name}.")
+    let most = LONGEST_FILE_NAME - ADDED;
+    let end = (0..=most.min(name.len())).rfind(|end| name.is_char_boundary(*end));
+    format!(".{}.", &name[..end.unwrap_or(0)])
 }
 
 fn link_path(copy: &Path) -> PathBuf {

@@ -25,7 +25,8 @@ mod reason;
 mod unknown;
 
 pub use bytes::{
-    Readers, create, exists, make_folder, move_file, read_bytes, remove, replace, sync_folder_of,
+    Readers, create, exists, make_folder, move_file, move_if_there, read_bytes, remove, replace,
+    sync_folder_of,
 };
 pub use document::Document;
 pub use document_file::{DocumentFile, DocumentReading, Found, WriteReading};
@@ -37,4 +38,4 @@ pub use file_name::{FileName, FileRole};
 pub use lock::FileLock;
 pub use reading::{FileTrouble, Gathering, Reading, TakesAlong, Teller};
 pub use reason::Reason;
-pub use unknown::{unknown_fields, with_unknown};
+pub use unknown::{Unknown, Within, filled_up};

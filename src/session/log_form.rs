@@ -2,7 +2,9 @@
 
 use crate::bench::{Cord, Give, Millimetres};
 use crate::pedal::{Intent, Press};
-use crate::shelf::{Entry, MOST_MINUTES, MeasureKind, WildMeasure};
+use crate::shelf::{
+    Entry, LONGEST_NAME, LONGEST_NOTE, MOST_MINUTES, MeasureKind, WildMeasure, cut_to,
+};
 use crate::words::{Remark, Sentence, Spoken, Words};
 
 /// A part of the form, in the order of the Tab key.
@@ -61,6 +63,14 @@ const FIELDS: [LogField; 11] = [
 impl LogField {
     /// All of them.
     pub const ALL: [Self; 11] = FIELDS;
+
+    /// So many letters may be typed there.
+    const fn most_letters(self) -> usize {
+        match self {
+            Note | Photograph => LONGEST_NOTE,
+            _ => LONGEST_NAME,
+        }
+    }
 
     /// The message that names it.
     pub const fn label(self) -> &'static str {
@@ -165,6 +175,12 @@ impl LogForm {
             Photograph => entry.photograph.clone(),
             Drawn | Keep => String::new(),
         });
+        // A text of any length would have the window wait.
+        let texts = FIELDS.map(|field| {
+            let mut text = texts.get(field as usize).cloned().unwrap_or_default();
+            cut_to(&mut text, field.most_letters());
+            text
+        });
         Self {
             begun_with: (texts.clone(), entry.left_open),
             entry,
@@ -217,6 +233,7 @@ impl LogForm {
         self.is_leaving = false;
         if let Some(text) = self.texts.get_mut(field as usize) {
             *text = typed;
+            cut_to(text, field.most_letters());
         }
     }
 

@@ -1,7 +1,9 @@
 //! The orders as a face shows them: a list of them, one of them, a piece of it; worked by presses.
 
+use super::job_page::JobPage;
 use super::order_jobs::{OrderJob, OrderStock};
 use super::order_page::{OrderLine, OrderPage, Row};
+use super::order_typing::within;
 use crate::guide::{OrderEntry, OrderPiece};
 use crate::shelf::{OrderId, Tie, TieId};
 use crate::words::{Sentence, Spoken, Words};
@@ -21,6 +23,8 @@ use crate::words::{Sentence, Spoken, Words};
 #[derive(Debug, Default)]
 pub struct OrderBook {
     pub(super) stock: OrderStock,
+    /// The page that was asked for last: a job that leads to another comes late.
+    pub(super) wanted: Option<JobPage>,
     /// Whether the orders were read.
     pub(super) reading: BookReading,
     /// The piece whose page it is.
@@ -97,8 +101,8 @@ impl OrderBook {
 
     /// The line was changed.
     pub fn type_in(&mut self, text: String) {
-        if let Some((_, typed)) = &mut self.typing {
-            *typed = text;
+        if let Some((entry, typed)) = &mut self.typing {
+            *typed = within(*entry, text);
         }
     }
 

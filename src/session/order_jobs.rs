@@ -1,6 +1,8 @@
 //! What is done with orders on the disk. Nothing here is for a thread that somebody waits for.
 
 use super::batch::{next_knot, tied, unfinished_piece};
+use super::job_page::JobPage;
+use super::listing::ListingNumber;
 use super::order_change::{OrderChange, OrderOutcome};
 use crate::bench::Prices;
 use crate::files::Gathering;
@@ -44,6 +46,19 @@ pub enum OrderJob {
     Undo(OrderId),
     /// Find the next knot of a piece.
     Next(OrderId, u16),
+}
+
+impl OrderJob {
+    /// The page that it belongs to.
+    pub fn page(&self) -> JobPage {
+        match self {
+            Self::Look(id) => JobPage::Leads(id.clone()),
+            Self::New => JobPage::New,
+            Self::Close(_) => JobPage::Leads(None),
+            Self::Change(id, _) | Self::Next(id, _) => JobPage::Stays(Some(id.clone())),
+            Self::Delete(_) | Self::Undo(_) => JobPage::Stays(None),
+        }
+    }
 }
 
 /// An order that is looked at closely.
@@ -110,6 +125,8 @@ pub struct OrderStock {
     pub orders: Vec<KeptOrder>,
     /// The one that is looked at closely.
     pub open: Option<OpenOrder>,
+    /// Which listing it is.
+    pub listing: ListingNumber,
 }
 
 /// What came of a job, and the orders after it.
@@ -136,6 +153,8 @@ pub struct OrderReport {
     pub outcome: Result<OrderOutcome, ShelfError>,
     /// The change that could not be made.
     pub refused: Option<OrderChange>,
+    /// The page that the job belongs to.
+    pub page: JobPage,
     /// The orders after it.
     pub stock: Result<OrderStock, ShelfError>,
 }
@@ -160,6 +179,7 @@ pub struct OrderReport {
 /// ```
 pub fn do_order_job(shelf: &Shelf, prices: Prices, job: OrderJob) -> ShelfReading<OrderReport> {
     let orders = Orders::beside(shelf);
+    let page = job.page();
     ShelfReading::gather(|gathering| {
         let mut open = match &job {
             OrderJob::Look(id) => id.clone(),
@@ -174,6 +194,7 @@ pub fn do_order_job(shelf: &Shelf, prices: Prices, job: OrderJob) -> ShelfReadin
         OrderReport {
             refused: change.filter(|_| outcome.is_err()),
             outcome,
+            page,
             stock: stock(shelf, &orders, prices, open, gathering),
         }
     })
@@ -290,6 +311,7 @@ fn stock(
     open: Option<OrderId>,
     gathering: &mut Gathering<ShelfTrouble>,
 ) -> Result<OrderStock, ShelfError> {
+    let listing = ListingNumber::draw();
     let all = orders.list()?.hand_on(gathering);
     let open = open.and_then(|id| all.iter().find(|kept| kept.id == id).cloned());
     let open = match open {
@@ -304,5 +326,9 @@ fn stock(
             Some(OpenOrder { kept, answer, tied })
         }
     };
-    Ok(OrderStock { orders: all, open })
+    Ok(OrderStock {
+        orders: all,
+        open,
+        listing,
+    })
 }

@@ -4,6 +4,7 @@ use super::order_book::{OrderAction, OrderBook};
 use super::order_change::OrderChange;
 use super::order_jobs::OrderJob;
 use super::order_page::Row;
+use super::order_typing::within;
 use crate::guide::OrderEntry;
 use crate::pedal::{Intent, Press};
 use crate::words::Words;
@@ -30,7 +31,7 @@ impl OrderBook {
             ("arrowup" | "shift+tab", _) => self.go_to(self.focus.saturating_sub(1), words),
             ("home", _) => self.go_to(0, words),
             ("end", _) => self.go_to(usize::MAX, words),
-            ("n", _) if self.stock.open.is_none() => OrderAction::Do(OrderJob::New),
+            ("n", _) if self.stock.open.is_none() => self.lead(OrderJob::New),
             ("a", _) => self.change(OrderChange::AddPiece),
             ("b", _) => self.begin(words),
             ("u", _) => self.undo(words),
@@ -70,7 +71,7 @@ impl OrderBook {
         match self.row() {
             None => OrderAction::Say(self.say_page(words)),
             Some(Row::Order(at)) => match self.stock.orders.get(at) {
-                Some(kept) => OrderAction::Do(OrderJob::Look(Some(kept.id.clone()))),
+                Some(kept) => self.lead(OrderJob::Look(Some(kept.id.clone()))),
                 None => OrderAction::None,
             },
             Some(Row::Entry(entry)) => self.ask(entry, words),
@@ -86,7 +87,7 @@ impl OrderBook {
 
     /// What a field says is typed anew.
     fn ask(&mut self, entry: OrderEntry, words: &Words) -> OrderAction {
-        self.typing = Some((entry, self.page().text_of(entry)));
+        self.typing = Some((entry, within(entry, self.page().text_of(entry))));
         OrderAction::Ask(words.order_label(entry).into())
     }
 
@@ -101,6 +102,12 @@ impl OrderBook {
         );
         self.focus = self.place_of(Row::Entry(entry)).unwrap_or(0);
         self.ask(entry, words)
+    }
+
+    /// Has a job done that leads to another page.
+    fn lead(&mut self, job: OrderJob) -> OrderAction {
+        self.wanted = Some(job.page());
+        OrderAction::Do(job)
     }
 
     fn change(&self, change: OrderChange) -> OrderAction {
@@ -172,7 +179,7 @@ impl OrderBook {
             return OrderAction::Say(self.say_page(words));
         }
         match self.open_id() {
-            Some(id) => OrderAction::Do(OrderJob::Close(id)),
+            Some(id) => self.lead(OrderJob::Close(id)),
             None => OrderAction::Leave,
         }
     }

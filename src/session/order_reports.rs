@@ -22,7 +22,7 @@ impl OrderBook {
         let was_open = self.open_id();
         let is_first = !std::mem::replace(&mut self.is_said, true);
         let is_clicked = std::mem::take(&mut self.is_clicked);
-        let stock = report.stock.map(|stock| self.stock = stock);
+        let (is_up, stock) = self.show(&report.page, report.stock);
         self.reading = match &stock {
             Ok(()) => BookReading::Done,
             Err(_) => BookReading::Failed,
@@ -31,7 +31,7 @@ impl OrderBook {
         if is_other {
             (self.piece, self.focus, self.typing) = (None, 0, None);
         }
-        if let Some(change) = report.refused {
+        if let Some(change) = report.refused.filter(|_| is_up) {
             self.give_back(change);
         }
         if stock.is_ok() {
@@ -39,6 +39,10 @@ impl OrderBook {
         }
         // What was done is done, whether or not the orders can be read after it.
         let outcome = report.outcome?;
+        if !is_up && matches!(outcome, OrderOutcome::Looked | OrderOutcome::Added(_)) {
+            // The tyer is elsewhere by now.
+            return stock.map(|()| OrderAction::None);
+        }
         self.report = None;
         match outcome {
             OrderOutcome::Looked | OrderOutcome::Added(_) if is_other || is_first => {

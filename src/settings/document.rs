@@ -7,20 +7,24 @@ use serde_json::{Value, json};
 
 use super::Settings;
 use super::fields::SettingsFields;
-use crate::files::{self, Document, FieldError, Fields, FormatError};
+use crate::files::{self, Document, FieldError, Fields, FormatError, Unknown, Within};
 use crate::guide::AtOnce;
 
 /// The version of the documents written here, and the newest that is read.
 pub const VERSION: u64 = 1;
 
-/// Sections within the document, one within another, whose unknown fields are kept.
-const SECTIONS_DEEP: u32 = 2;
+/// How far in fields are kept that this version does not know. An input with another meaning is the
+/// same input.
+const WITHIN: Within = Within {
+    deep: 2,
+    names: &[("bindings", "input")],
+};
 
 /// The settings, and the fields of their document that this version does not know.
 #[derive(Clone, Debug, Default)]
 pub(super) struct SettingsDocument {
     pub(super) settings: Settings,
-    unknown: Fields,
+    unknown: Unknown,
 }
 
 /// Reads the document of settings.
@@ -55,12 +59,12 @@ impl Document for SettingsDocument {
             return Err(FormatError::NoVersion);
         }
         let usual = known_fields(&Settings::default())?;
-        let given = files::with_unknown(without_nulls(&fields), &usual);
+        let given = files::filled_up(without_nulls(&fields), &usual);
         let settings: Settings = files::decode::<SettingsFields>(&given)
             .map_err(shape)?
             .into();
         Ok(Self {
-            unknown: files::unknown_fields(fields, &known_fields(&settings)?, SECTIONS_DEEP),
+            unknown: Unknown::of(fields, &known_fields(&settings)?, WITHIN),
             settings,
         })
     }
@@ -80,10 +84,7 @@ impl SettingsDocument {
     /// # Errors
     /// [`FormatError::NotTheSame`], which settings never come to.
     pub(super) fn write(&self) -> Result<Vec<u8>, FormatError> {
-        files::seal(files::with_unknown(
-            known_fields(&self.settings)?,
-            &self.unknown,
-        ))
+        files::seal(self.unknown.added_to(known_fields(&self.settings)?))
     }
 
     /// What can be saved of a document that is not believed: every setting that can be read, and
@@ -109,7 +110,7 @@ impl SettingsDocument {
             }
         }
         let settings = files::decode::<SettingsFields>(&kept).ok()?.into();
-        let unknown = files::unknown_fields(given, &known_fields(&settings).ok()?, SECTIONS_DEEP);
+        let unknown = Unknown::of(given, &known_fields(&settings).ok()?, WITHIN);
         Some((Self { settings, unknown }, lost))
     }
 

@@ -88,8 +88,8 @@ impl Shelf {
         };
         // The previous copy first: alone on the shelf it would stand in for its tie.
         let gone = deleted.file();
-        move_if_there(&file.previous_path(), &gone.previous_path())?;
-        move_if_there(file.path(), gone.path())?;
+        files::move_if_there(&file.previous_path(), &gone.previous_path())?;
+        files::move_if_there(file.path(), gone.path())?;
         Ok(deleted)
     }
 
@@ -145,8 +145,8 @@ impl Shelf {
             });
         }
         let _held = self.locks.hold(id)?;
-        move_if_there(gone.path(), here.path())?;
-        move_if_there(&gone.previous_path(), &here.previous_path())?;
+        files::move_if_there(gone.path(), here.path())?;
+        files::move_if_there(&gone.previous_path(), &here.previous_path())?;
         remove_if_empty(&deleted.folder);
         Ok(ShelfReading::whole(id.clone()))
     }
@@ -189,13 +189,6 @@ impl Shelf {
         files::sync_folder_of(&bin)?;
         Ok(folder)
     }
-}
-
-fn move_if_there(from: &Path, to: &Path) -> Result<(), ShelfError> {
-    if files::exists(from) {
-        files::move_file(from, to)?;
-    }
-    Ok(())
 }
 
 /// An empty folder that stays does no harm, and one with something in it has to.

@@ -7,7 +7,7 @@ use crate::bench::{
     Allowances, Braid, Consumption, Cord, Correction, Counts, Interlacing, KnotShape, Millimetres,
     Sample, bight_turn, give_of_width,
 };
-use crate::files::Fields;
+use crate::files::Unknown;
 
 /// The most minutes that an entry may tell of.
 pub const MOST_MINUTES: f64 = WorkTime::MOST / 60.0;
@@ -49,7 +49,7 @@ pub struct Entry {
     pub photograph: String,
     /// Fields of the document, and of its sections, that this version does not know. They are
     /// kept when the entry is written again.
-    pub unknown: Fields,
+    pub unknown: Unknown,
 }
 
 impl Entry {
@@ -83,7 +83,7 @@ impl Entry {
             tube_stood: tie.plan.tube_stands,
             note: String::new(),
             photograph: String::new(),
-            unknown: Fields::new(),
+            unknown: Unknown::default(),
         }
     }
 

@@ -6,14 +6,17 @@ use serde::{Deserialize, Serialize};
 use super::sections::{CordSection, maybe_length};
 use super::{DocumentError, Entry, MOST_MINUTES, TieId, WorkTime};
 use crate::bench::{Counts, Interlacing, Millimetres};
-use crate::files::{self, Document, Fields, FormatError};
+use crate::files::{self, Document, FormatError, Unknown, Within};
 use crate::knot::Lattice;
 
 /// The version of log documents that is written, and the newest that is read.
 pub const ENTRY_VERSION: u64 = 2;
 
-/// Sections within the document, one within another, whose unknown fields are kept.
-const SECTIONS_DEEP: u32 = 1;
+/// How far in fields are kept that this version does not know.
+const WITHIN: Within = Within {
+    deep: 1,
+    names: &[],
+};
 
 #[derive(Serialize, Deserialize)]
 struct EntryDocument {
@@ -100,7 +103,7 @@ pub fn read_entry(document: &[u8]) -> Result<Entry, DocumentError> {
     let document: EntryDocument = files::decode(&fields)?;
     let mut entry = document.into_entry()?;
     let known = files::encode(&EntryDocument::from(&entry))?;
-    entry.unknown = files::unknown_fields(fields, &known, SECTIONS_DEEP);
+    entry.unknown = Unknown::of(fields, &known, WITHIN);
     Ok(entry)
 }
 
@@ -110,9 +113,15 @@ pub fn read_entry(document: &[u8]) -> Result<Entry, DocumentError> {
 /// The [`DocumentError`] that would make it unreadable.
 pub fn write_entry(entry: &Entry) -> Result<Vec<u8>, DocumentError> {
     let known = files::encode(&EntryDocument::from(entry))?;
-    let text = files::seal(files::with_unknown(known, &entry.unknown))?;
+    let fields = entry.unknown.added_to(known.clone());
+    let written = Entry {
+        // What belonged to a part of the entry that has gone is not in it any more.
+        unknown: Unknown::of(fields.clone(), &known, WITHIN),
+        ..entry.clone()
+    };
+    let text = files::seal(fields)?;
     match read_entry(&text) {
-        Ok(read) if read == *entry => Ok(text),
+        Ok(read) if read == written => Ok(text),
         Ok(_) | Err(DocumentError::Format(FormatError::NotJson { .. })) => {
             Err(FormatError::NotTheSame.into())
         }
@@ -155,7 +164,7 @@ impl EntryDocument {
             tube_stood: self.tube_stood,
             note: self.note,
             photograph: self.photograph,
-            unknown: Fields::new(),
+            unknown: Unknown::default(),
         })
     }
 }

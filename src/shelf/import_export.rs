@@ -11,6 +11,7 @@ use serde_json::{Value, json};
 
 use super::bringing_in::{ByContents, Imported};
 use super::names::Names;
+use super::orders::TakenOrder;
 use super::{
     DocumentError, Orders, PresetsFile, Shelf, ShelfError, ShelfReading, ShelfTrouble, TieId,
     read_entry, read_order, read_tie, write_entry, write_tie,
@@ -178,14 +179,17 @@ impl Shelf {
         let orders = ordered.len();
         lines.extend(ordered.into_iter().map(on_one_line));
         let version = if orders > 0 { BACKUP_VERSION } else { 1 };
-        let mut head = json!({
+        let mut head = files::encode(&json!({
             "marlinspeak": "backup", "version": version, "ties": ties, "logged": logged,
             "racks": racks, "settings": settings_too,
-        });
+        }))
+        .map_err(FileError::unreadable(file))?;
         if orders > 0 {
-            head["orders"] = orders.into();
+            head.insert("orders".to_owned(), orders.into());
         }
-        let mut contents = head.to_string().into_bytes();
+        // A number that is damaged would have lines taken for what they are not.
+        let head = files::seal(head).map_err(FileError::unreadable(file))?;
+        let mut contents = on_one_line(head);
         for line in &lines {
             contents.push(b'\n');
             contents.extend_from_slice(line);
@@ -260,9 +264,12 @@ impl Shelf {
                 })
             } else if orders > 0 && number >= before_orders {
                 read_order(line).map(|stored| {
-                    Orders::beside(self)
-                        .take_in(stored)
-                        .map(|is_new| restored.orders += usize::from(is_new))
+                    Orders::beside(self).take_in(stored).map(|taken| {
+                        if let TakenOrder::New { is_shortened } = taken {
+                            restored.orders += 1;
+                            restored.shortened += usize::from(is_shortened);
+                        }
+                    })
                 })
             } else if number >= ties.saturating_add(logged).saturating_add(racks) && settings > 0 {
                 restored.settings = Some((index + 2, line.to_vec()));

@@ -28,6 +28,7 @@ mod import_export;
 mod keeper;
 mod ledger;
 mod lock;
+mod long_texts;
 mod names;
 mod order_document;
 mod order_id;
@@ -61,6 +62,7 @@ pub use import_export::{Backup, IfThere, Restored, SettingsToKeep};
 pub use keeper::{Keeper, Kept};
 pub use ledger::{Ledger, Totals};
 pub use lock::Held;
+pub use long_texts::{LongText, longest_said};
 pub use order_document::{
     ORDER_VERSION, StoredOrder, order_fields, read_order, read_order_said, write_order,
 };
@@ -72,7 +74,7 @@ pub use presses::Presses;
 pub use repair::ShelfReading;
 pub use shelved::{Shelved, TieStatus};
 pub use store::TakenUp;
-pub use tie::{LONGEST_NAME, LONGEST_NOTE, Tie};
+pub use tie::{LONGEST_NAME, LONGEST_NOTE, Tie, cut_to};
 pub use tie_document::{TIE_VERSION, read_tie, write_tie};
 pub use tie_id::{TieId, TieIdError};
 pub use verified_file::{DocumentState, VerifiedFile};

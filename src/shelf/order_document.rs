@@ -10,11 +10,17 @@ use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value};
 
 use super::{DocumentError, clock};
-use crate::files::{self, Document, Fields, FormatError};
+use crate::files::{self, Document, Fields, FormatError, Unknown, Within};
 use crate::guide::{Order, OrderPiece, PieceField};
 
 /// The version that is written, and the newest that is read.
 pub const ORDER_VERSION: u64 = 1;
+
+/// Fields of pieces that are not known are kept with the number of their piece.
+const WITHIN: Within = Within {
+    deep: 0,
+    names: &[],
+};
 
 /// More pieces than this are no order that anybody wrote.
 const MOST_PIECES: usize = 999;
@@ -26,11 +32,11 @@ pub struct StoredOrder {
     pub order: Order,
     /// When it was changed last.
     pub touched: Timestamp,
-    /// Fields of the document that this version does not know, and of each piece by its number. They
-    /// are kept when the order is written again.
-    pub unknown: Fields,
+    /// Fields of the document that this version does not know. They are kept when the order is written
+    /// again.
+    pub unknown: Unknown,
     /// The same of each piece, by its number.
-    pub unknown_of_pieces: BTreeMap<u16, Fields>,
+    pub unknown_of_pieces: BTreeMap<u16, Unknown>,
 }
 
 impl StoredOrder {
@@ -39,20 +45,20 @@ impl StoredOrder {
         Self {
             order,
             touched: clock::now(),
-            unknown: Fields::new(),
+            unknown: Unknown::default(),
             unknown_of_pieces: BTreeMap::new(),
         }
     }
 
     /// The first field that this version does not know, and the piece it stands in, counted from 1.
     pub fn first_unknown(&self) -> Option<(&str, Option<usize>)> {
-        if let Some(field) = self.unknown.keys().next() {
+        if let Some(field) = self.unknown.first() {
             return Some((field, None));
         }
         let numbers = self.order.pieces.iter().map(|piece| piece.number);
         (1..).zip(numbers).find_map(|(at, number)| {
             let unknown = self.unknown_of_pieces.get(&number)?;
-            Some((unknown.keys().next()?.as_str(), Some(at)))
+            Some((unknown.first()?, Some(at)))
         })
     }
 }
@@ -156,18 +162,18 @@ pub fn read_order(document: &[u8]) -> Result<StoredOrder, DocumentError> {
         });
         let (piece, unknown) = read_piece(number, fields, index)?;
         if !unknown.is_empty() {
-            unknown_of_pieces.insert(number, unknown);
+            unknown_of_pieces.insert(number, unknown.into());
         }
         order.pieces.push(piece);
     }
     let mut stored = StoredOrder {
         order,
         touched: document.touched.unwrap_or(Timestamp::UNIX_EPOCH),
-        unknown: Fields::new(),
+        unknown: Unknown::default(),
         unknown_of_pieces,
     };
-    stored.unknown = files::unknown_fields(fields, &known_fields(&stored)?, 0);
-    for said in ["stick", "waste", "spool", "note", "highest_gone"] {
+    stored.unknown = Unknown::of(fields, &known_fields(&stored)?, WITHIN);
+    for said in ["stick", "waste", "spool", "note", "touched", "highest_gone"] {
         // One that says nothing is known all the same.
         stored.unknown.remove(said);
     }
@@ -229,7 +235,7 @@ pub fn read_order_said(document: &[u8]) -> Result<StoredOrder, DocumentError> {
 /// # Errors
 /// The [`DocumentError`] that would make it unreadable.
 pub fn write_order(stored: &StoredOrder) -> Result<Vec<u8>, DocumentError> {
-    let text = files::seal(files::with_unknown(known_fields(stored)?, &stored.unknown))?;
+    let text = files::seal(stored.unknown.added_to(known_fields(stored)?))?;
     match read_order(&text) {
         Ok(read) if read == *stored => Ok(text),
         Ok(_) | Err(DocumentError::Format(FormatError::NotJson { .. })) => {
@@ -259,7 +265,7 @@ fn known_fields(stored: &StoredOrder) -> Result<Fields, FormatError> {
     let pieces = order.pieces.iter().map(|piece| {
         let fields = piece_fields(piece);
         match unknown_of_pieces.get(&piece.number) {
-            Some(unknown) => files::with_unknown(fields, unknown),
+            Some(unknown) => unknown.added_to(fields),
             None => fields,
         }
     });

@@ -184,8 +184,8 @@ impl Orders {
             }
         }
         // The copy before it first: alone it would stand in for its order.
-        move_if_there(&file.previous_path(), &gone.previous_path())?;
-        move_if_there(file.path(), gone.path())
+        files::move_if_there(&file.previous_path(), &gone.previous_path())?;
+        Ok(files::move_if_there(file.path(), gone.path())?)
     }
 
     /// Brings a deleted order back and says under which name: a new one when there is an order of the
@@ -209,8 +209,8 @@ impl Orders {
                 Ok(kept.id)
             });
         }
-        move_if_there(gone.path(), file.path())?;
-        move_if_there(&gone.previous_path(), &file.previous_path())?;
+        files::move_if_there(gone.path(), file.path())?;
+        files::move_if_there(&gone.previous_path(), &file.previous_path())?;
         Ok(ShelfReading::whole(id.clone()))
     }
 
@@ -235,13 +235,14 @@ impl Orders {
         let file = self.file(id);
         ShelfReading::try_gather(|gathering| {
             let mut stored = found(id, file.read())?.hand_on(gathering);
-            stored.unknown.insert(OWN_ID.to_owned(), id.as_str().into());
+            stored.unknown.insert(OWN_ID, id.as_str());
             contents(&stored, file.path())
         })
     }
 
-    /// Puts an order of a backup here, unless one of its name is here already: then says so.
-    pub(super) fn take_in(&self, mut stored: StoredOrder) -> Result<bool, ShelfError> {
+    /// Puts an order of a backup here, cut to the lengths that are kept, unless one of its name is here
+    /// already: then says so.
+    pub(super) fn take_in(&self, mut stored: StoredOrder) -> Result<TakenOrder, ShelfError> {
         let id = match stored.unknown.remove(OWN_ID) {
             Some(serde_json::Value::String(id)) => OrderId::parse(&id),
             _ => None,
@@ -250,11 +251,12 @@ impl Orders {
         files::make_folder(&self.folder)?;
         let file = self.file(&id);
         if file.exists() {
-            return Ok(false);
+            return Ok(TakenOrder::Here);
         }
+        let is_shortened = stored.shorten();
         match file.create(&contents(&stored, file.path())?) {
-            Ok(()) => Ok(true),
-            Err(FileError::Exists { .. }) => Ok(false),
+            Ok(()) => Ok(TakenOrder::New { is_shortened }),
+            Err(FileError::Exists { .. }) => Ok(TakenOrder::Here),
             Err(error) => Err(error.into()),
         }
     }
@@ -304,6 +306,15 @@ fn found(
     })
 }
 
+/// What became of an order of a backup.
+#[derive(Clone, Copy, Debug)]
+pub(super) enum TakenOrder {
+    /// One of its name is here already.
+    Here,
+    /// It is here now, and some of its texts may have been longer than what is kept.
+    New { is_shortened: bool },
+}
+
 /// In a backup an order has its name beside it.
 const OWN_ID: &str = "id";
 
@@ -327,11 +338,4 @@ fn told(reading: DocumentReading<StoredOrder>) -> ShelfReading<Option<StoredOrde
 
 fn lock_of(file: &DocumentFile<StoredOrder>) -> PathBuf {
     file.path().with_extension("lock")
-}
-
-fn move_if_there(from: &Path, to: &Path) -> Result<(), ShelfError> {
-    if files::exists(from) {
-        files::move_file(from, to)?;
-    }
-    Ok(())
 }

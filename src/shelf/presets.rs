@@ -10,7 +10,9 @@ use super::sections::{CordSection, TubeSection};
 use super::verified_file::{DocumentState, VerifiedFile};
 use super::{DocumentError, Shelf, ShelfError, ShelfReading, ShelfTrouble};
 use crate::bench::{Cord, Tube};
-use crate::files::{self, Document, DocumentFile, DocumentReading, Fields, FileError, FormatError};
+use crate::files::{
+    self, Document, DocumentFile, DocumentReading, Fields, FileError, FormatError, Unknown, Within,
+};
 use crate::guide::Presets;
 
 /// The file beside the ties.
@@ -19,8 +21,11 @@ const FILE: &str = "rack.json";
 /// The version that is written, and the newest that is read.
 const VERSION: u64 = 1;
 
-/// Sections within the document, one within another, whose unknown fields are kept.
-const SECTIONS_DEEP: u32 = 2;
+/// How far in fields are kept that this version does not know.
+const WITHIN: Within = Within {
+    deep: 2,
+    names: &[],
+};
 
 /// The file of the presets.
 #[derive(Clone, Debug)]
@@ -33,7 +38,7 @@ pub struct PresetsFile {
 struct KeptPresets {
     presets: Presets,
     /// Fields of the document, and of its sections, that this version does not know.
-    unknown: Fields,
+    unknown: Unknown,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -157,7 +162,15 @@ impl PresetsFile {
 
     /// Takes in what a document holds under names that are free, and says how many those are.
     pub(super) fn take_in(&self, document: &[u8]) -> Result<TakenIn, ShelfError> {
-        let KeptPresets { presets: new, .. } = match KeptPresets::read(document) {
+        let read = KeptPresets::read(document).and_then(|kept| {
+            // Whatever has neither is another document, taken for one of these.
+            let is_other = ["tubes", "cords"].iter().all(|list| !has(document, list));
+            if is_other {
+                return Err(DocumentError::shape("tubes", "neither tubes nor cords"));
+            }
+            Ok(kept.presets)
+        });
+        let new = match read {
             Ok(presets) => presets,
             Err(fault) => return Ok(Err(fault)),
         };
@@ -199,6 +212,11 @@ impl PresetsFile {
     }
 }
 
+/// Whether a document that can be read has a field.
+fn has(document: &[u8], field: &str) -> bool {
+    files::parse(document).is_ok_and(|document| document.get(field).is_some())
+}
+
 /// How many presets were taken in, or why the document is not believed.
 pub(super) type TakenIn = Result<ShelfReading<usize>, DocumentError>;
 
@@ -231,7 +249,7 @@ impl KeptPresets {
     }
 
     fn write(&self) -> Result<Vec<u8>, DocumentError> {
-        let fields = files::with_unknown(self.known_fields()?, &self.unknown);
+        let fields = self.unknown.added_to(self.known_fields()?);
         Ok(files::seal(fields)?)
     }
 }
@@ -250,7 +268,7 @@ impl Document for KeptPresets {
             let cord = cord.cord()?.named(&name);
             presets.presets.cords.insert(name, cord);
         }
-        presets.unknown = files::unknown_fields(fields, &presets.known_fields()?, SECTIONS_DEEP);
+        presets.unknown = Unknown::of(fields, &presets.known_fields()?, WITHIN);
         Ok(presets)
     }
 }

@@ -3,7 +3,7 @@
 use jiff::Timestamp;
 
 use super::{Batch, Presses, TieId, WorkTime, clock};
-use crate::files::Fields;
+use crate::files::Unknown;
 use crate::guide::{CordHistory, Place, Plan};
 
 /// The sections of a document that tell of one tie alone, and not of the next one of the same
@@ -14,6 +14,25 @@ const OWN_SECTIONS: [&str; 3] = ["batch", "place", "worked"];
 pub const LONGEST_NAME: usize = 120;
 /// The same for its note.
 pub const LONGEST_NOTE: usize = 2000;
+
+/// Cuts a text to so many letters; whether something was cut.
+///
+/// ```
+/// use marlinspeak::shelf::cut_to;
+///
+/// let mut name = "über drei".to_owned();
+/// assert!(cut_to(&mut name, 4) && !cut_to(&mut name, 4));
+/// assert_eq!(name, "über");
+/// ```
+pub fn cut_to(text: &mut String, most: usize) -> bool {
+    match text.char_indices().nth(most) {
+        None => false,
+        Some((at, _)) => {
+            text.truncate(at);
+            true
+        }
+    }
+}
 
 /// A tie in progress.
 #[derive(Clone, Debug, PartialEq)]
@@ -43,7 +62,7 @@ pub struct Tie {
     pub presses: Presses,
     /// Fields of the document, and of its sections, that this version does not know. They are
     /// kept when the tie is saved.
-    pub unknown: Fields,
+    pub unknown: Unknown,
 }
 
 impl Tie {
@@ -64,7 +83,7 @@ impl Tie {
             is_put_away: false,
             work_time: WorkTime::default(),
             presses: Presses::default(),
-            unknown: Fields::new(),
+            unknown: Unknown::default(),
         }
     }
 
@@ -75,15 +94,8 @@ impl Tie {
 
     /// Cuts name and note to what is kept of those that come from outside; whether something was cut.
     pub(super) fn shorten(&mut self) -> bool {
-        let cut = |text: &mut String, most: usize| match text.char_indices().nth(most) {
-            None => false,
-            Some((at, _)) => {
-                text.truncate(at);
-                true
-            }
-        };
-        let name = cut(&mut self.name, LONGEST_NAME);
-        cut(&mut self.note, LONGEST_NOTE) || name
+        let name = cut_to(&mut self.name, LONGEST_NAME);
+        cut_to(&mut self.note, LONGEST_NOTE) || name
     }
 
     /// The same knot, begun again at `start` under another id, as the next piece of a batch unless it is
@@ -91,7 +103,9 @@ impl Tie {
     #[must_use]
     pub fn again(&self, start: Place) -> Self {
         let mut unknown = self.unknown.clone();
-        unknown.retain(|section, _| !OWN_SECTIONS.contains(&section.as_str()));
+        for section in OWN_SECTIONS {
+            unknown.remove(section);
+        }
         Self {
             name: self.name.clone(),
             note: self.note.clone(),

@@ -12,7 +12,7 @@ use super::cord_sections::{JoinSection, MeasureSection};
 use super::sections::SetupSections;
 use super::stored_place::StoredPlace;
 use super::{Batch, DocumentError, Presses, Tie, TieId, WorkTime};
-use crate::files::{self, Document, Fields, FormatError};
+use crate::files::{self, Document, Fields, FormatError, Unknown, Within};
 use crate::guide::{CordHistory, Plan, Setup};
 use crate::knot::{Hand, Knot, Lattice, Laying, LayingOrder, Side, Weave};
 
@@ -22,8 +22,12 @@ pub const TIE_VERSION: u64 = MIGRATIONS.len() as u64;
 /// What turns a document of version *n* into one of version *n* + 1, at index *n*.
 const MIGRATIONS: [fn(&mut Fields); 2] = [from_0_to_1, from_1_to_2];
 
-/// Sections within the document, one within another, whose unknown fields are kept.
-const SECTIONS_DEEP: u32 = 1;
+/// How far in fields are kept that this version does not know. What was measured and joined has no
+/// name: measured anew it is another measure.
+const WITHIN: Within = Within {
+    deep: 1,
+    names: &[],
+};
 
 #[derive(Serialize, Deserialize)]
 struct TieDocument {
@@ -122,7 +126,7 @@ pub fn read_tie(document: &[u8]) -> Result<Tie, DocumentError> {
     let setup: SetupSections = files::decode(&fields)?;
     let document: TieDocument = files::decode(&fields)?;
     let mut tie = document.into_tie(setup.setup()?)?;
-    tie.unknown = files::unknown_fields(fields, &known_fields(&tie)?, SECTIONS_DEEP);
+    tie.unknown = Unknown::of(fields, &known_fields(&tie)?, WITHIN);
     Ok(tie)
 }
 
@@ -171,9 +175,16 @@ const fn is_one(nested: &u16) -> bool {
 /// # Errors
 /// The [`DocumentError`] that would make it unreadable.
 pub fn write_tie(tie: &Tie) -> Result<Vec<u8>, DocumentError> {
-    let text = files::seal(files::with_unknown(known_fields(tie)?, &tie.unknown))?;
+    let known = known_fields(tie)?;
+    let fields = tie.unknown.added_to(known.clone());
+    let written = Tie {
+        // What belonged to a part of the tie that has gone is not in it any more.
+        unknown: Unknown::of(fields.clone(), &known, WITHIN),
+        ..tie.clone()
+    };
+    let text = files::seal(fields)?;
     match read_tie(&text) {
-        Ok(read) if read == *tie => Ok(text),
+        Ok(read) if read == written => Ok(text),
         Ok(_) | Err(DocumentError::Format(FormatError::NotJson { .. })) => {
             Err(FormatError::NotTheSame.into())
         }
@@ -230,7 +241,7 @@ impl TieDocument {
             is_put_away: self.put_away,
             work_time: self.worked,
             presses: self.presses,
-            unknown: Fields::new(),
+            unknown: Unknown::default(),
         })
     }
 }

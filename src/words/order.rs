@@ -15,6 +15,7 @@ use crate::guide::{
     CordsError, Order, OrderAnswer, OrderEntry, OrderError, OrderFault, OrderPiece, PieceAnswer,
     PieceField,
 };
+use crate::shelf::LongText;
 
 impl Words {
     /// What an order is called, and how many knots it has.
@@ -253,6 +254,14 @@ impl Words {
             "given" => given, "piece" => piece.unwrap_or(0), "known" => known.join(", "),
         };
         self.text("order-field-unknown", &args)
+    }
+
+    /// The sentence for a text of an order that is longer than what is kept.
+    pub fn order_text_long(&self, long: LongText) -> String {
+        let args = fluent_args! {
+            "field" => long.field, "piece" => long.piece.unwrap_or(0), "most" => long.most,
+        };
+        self.text("order-text-long", &args)
     }
 
     /// The sentence for a piece that an order does not have.

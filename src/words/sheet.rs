@@ -289,6 +289,12 @@ impl Words {
         self.sentence("sheet-stopped", &args)
     }
 
+    /// The moving picture of a class was stopped after so many frames, when the cards were made.
+    pub fn class_stopped(&self, done: u32, frames: u32) -> Sentence {
+        let args = fluent_args! { "page" => done, "pages" => frames };
+        self.sentence("class-stopped", &args)
+    }
+
     /// The sentence for a sheet with more than `most` of what it counts.
     pub fn sheet_long(&self, id: &str, most: u32) -> String {
         self.text(id, &fluent_args! { "most" => most })

@@ -3,9 +3,15 @@
 use std::fs;
 
 use jiff::Timestamp;
-use marlinspeak::files::{FileError, FormatError};
-use marlinspeak::shelf::{DocumentError, IfThere, ImportOutcome, ShelfError};
+use marlinspeak::bench::{Millimetres, Tube};
+use marlinspeak::files::{FileError, FormatError, Reading};
+use marlinspeak::guide::Order;
+use marlinspeak::settings::{Settings, write_settings};
+use marlinspeak::shelf::{
+    DocumentError, Entry, IfThere, ImportOutcome, Orders, PresetsFile, Shelf, ShelfError,
+};
 
+use crate::damaged::flipped_and_cut;
 use crate::told_of::told_of;
 use crate::{document, five_by_six, fresh, leg, set_aside, two_copies};
 
@@ -190,4 +196,64 @@ fn a_backup_cut_short_gives_back_its_whole_lines() {
             "{head}"
         );
     }
+}
+
+/// Every line has a checksum of its own, and so has the first, which says what follows: whatever byte is
+/// damaged and wherever it is cut off, all of it comes back or it is told.
+#[test]
+fn a_damaged_backup_is_told_wherever_the_damage_is() {
+    let (around, shelf) = fresh();
+    let tie = two_copies(&shelf);
+    shelf.log(&Entry::of(&tie)).unwrap().untroubled().unwrap();
+    let tube = Tube::plain(Millimetres::new(45.0).unwrap());
+    let rack = PresetsFile::beside(&shelf).keep_tube("ash", &tube).unwrap();
+    rack.untroubled().unwrap();
+    let order = Orders::beside(&shelf).keep(Order::default()).unwrap();
+    let settings = write_settings(&Settings::default()).unwrap();
+    let file = around.path().join("whole");
+    let backup = shelf.backup_with(&file, IfThere::Refuse, Reading::whole(Some(settings)));
+    backup.unwrap().untroubled().unwrap();
+    let whole = fs::read(&file).unwrap();
+    let lines: Vec<usize> = (0..whole.len()).filter(|at| whole[*at] == b'\n').collect();
+    let head = lines[0];
+    assert_eq!(lines.len(), 6);
+    let (damaged_file, mut told) = (around.path().join("damaged"), 0);
+    for at in 0..whole.len() - 1 {
+        // Within a line its checksum is tried elsewhere, byte by byte.
+        let is_at_an_end = lines.iter().any(|line| at.abs_diff(*line) < 3);
+        if at > head && !is_at_an_end && at % 17 != 0 {
+            continue;
+        }
+        for damaged in flipped_and_cut(&whole, at) {
+            let folder = around.path().join(format!("other-{at}-{}", damaged.len()));
+            fs::write(&damaged_file, damaged).unwrap();
+            let other = Shelf::open(folder.join("ties")).unwrap();
+            let Ok(restored) = other.restore(&damaged_file) else {
+                told += 1;
+                continue;
+            };
+            let restored = restored.untroubled().unwrap();
+            if restored.missing > 0 || !restored.faults.is_empty() {
+                told += 1;
+                continue;
+            }
+            // A checksum whose name is damaged is no checksum: then nothing else is.
+            let came = other.look(tie.id()).unwrap().untroubled().unwrap();
+            assert_eq!((&came.plan, came.place), (&tie.plan, tie.place), "{at}");
+            assert!(
+                other
+                    .entry(tie.id())
+                    .unwrap()
+                    .untroubled()
+                    .unwrap()
+                    .is_some()
+            );
+            let presets = PresetsFile::beside(&other).read().unwrap();
+            assert_eq!(presets.untroubled().unwrap().tubes["ash"], tube, "{at}");
+            let orders = Orders::beside(&other).look(&order.id).unwrap();
+            assert_eq!(orders.untroubled().unwrap().order, order.order, "{at}");
+            assert!(restored.settings.is_some(), "{at}");
+        }
+    }
+    assert!(told > 300, "{told}");
 }

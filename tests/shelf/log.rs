@@ -463,7 +463,7 @@ fn an_entry_reads_back_as_it_was_written() {
     entry.photograph = "/home/loft/handle.jpg".to_owned();
     entry.work_time.add(5400.0);
     entry.work_time.add_leg(22.0);
-    entry.unknown.insert("weather".to_owned(), "rain".into());
+    entry.unknown.insert("weather", "rain");
     assert_eq!(read_entry(&write_entry(&entry).unwrap()), Ok(entry.clone()));
     let logged = shelf.log(&entry).unwrap().untroubled().unwrap();
     assert_eq!(
@@ -583,7 +583,7 @@ fn an_entry_of_version_1_is_read() {
         (entry.minutes, entry.work_time.legs_timed()),
         (Some(95.5), 7)
     );
-    assert_eq!(entry.unknown["weather"], "rain");
+    assert_eq!(entry.unknown.get("weather").unwrap(), "rain");
     assert!(entry.length_factor().is_some() && entry.give_sample(&cord()).is_some());
 }
 

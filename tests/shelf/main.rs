@@ -9,6 +9,7 @@ mod damage;
 mod damaged;
 mod handover;
 mod keeper;
+mod kept_fields;
 mod log;
 mod order;
 mod orders;

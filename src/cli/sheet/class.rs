@@ -11,7 +11,7 @@ use crate::cli::complaint::Complaint;
 use crate::cli::options::KnotOptions;
 use crate::cli::setup_options::{PriceOptions, SetupOptions, ledger};
 use crate::guide::Labour;
-use crate::paper::{self, Pupils, REEL_WIDTH, Target, TieReel};
+use crate::paper::{self, PaperError, Pupils, REEL_WIDTH, Target, TieReel};
 use crate::picture::View;
 use crate::picture::reel::ReelFormat;
 use crate::words::Words;
@@ -68,11 +68,15 @@ impl ClassArgs {
                 progress.goes_on(done, pages)
             })
             .map_err(refuse)?;
-        let mut progress = Progress::begin(words);
         film.write(&reel, ReelFormat::Gif, self.replace, |done, frames| {
             progress.goes_on(done, frames)
         })
-        .map_err(refuse)
+        .map_err(|error| match error {
+            PaperError::Stopped { done, count, .. } => {
+                Complaint::failure(words.class_stopped(done, count))
+            }
+            error => refuse(error),
+        })
     }
 
     /// Where the cards go and where the reel. Whether one of them is there is seen before either is

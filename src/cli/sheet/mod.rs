@@ -1,15 +1,17 @@
 //! `marlinspeak sheet`: cards, strips, stages and orders as PNG or PDF, reels, and both for a class.
 
 mod class;
+mod file_options;
 mod order;
 mod progress;
 mod reel;
 
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 use clap::{Args, Subcommand};
 
 use class::ClassArgs;
+use file_options::FileOptions;
 use order::OrderArgs;
 use progress::Progress;
 use reel::ReelArgs;
@@ -19,9 +21,9 @@ use super::options::KnotOptions;
 use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_for};
 use crate::bench::{Counts, Layout, Prices, RigError, Tube, pinning};
 use crate::guide::{AtOnce, Labour, Plan, Script};
-use crate::paper::{self, PaperError, Target, TooLong};
+use crate::paper::{self, PaperError, TooLong};
 use crate::picture::View;
-use crate::picture::sheet::{DOTS, Paper, SheetPage};
+use crate::picture::sheet::{Paper, SheetPage};
 use crate::words::Words;
 
 /// Dots an inch of a page when nothing is said.
@@ -80,16 +82,8 @@ struct StageArgs {
 struct SheetArgs {
     #[command(flatten)]
     knot: KnotOptions,
-    #[arg(long, value_name = "value-file", help = "help-out")]
-    out: Option<PathBuf>,
-    #[arg(long, help = "help-replace")]
-    replace: bool,
-    #[arg(long, help = "help-pdf")]
-    pdf: bool,
-    #[arg(long, value_name = "N", allow_hyphen_values = true, help = "help-dpi")]
-    dpi: Option<String>,
-    #[arg(long, value_name = "value-paper", help = "help-paper")]
-    paper: Option<String>,
+    #[command(flatten)]
+    file: FileOptions,
     #[command(flatten)]
     setup: SetupOptions,
 }
@@ -105,8 +99,8 @@ pub(super) fn run(asked: &SheetOptions, set: Prices, words: &Words) -> Result<()
         Kind::Order(order) => return order.run(set, words),
     };
     let plan = args.knot.plan(words)?;
-    let paper = args.paper(words)?;
-    let target = args.target(words)?;
+    let paper = args.file.paper(words)?;
+    let target = args.file.target(words)?;
     let title = words.tie_line(&plan);
     let pages = match &asked.what {
         Kind::Card(card) => card.pages(&plan, set, paper, words)?,
@@ -222,15 +216,6 @@ impl SheetArgs {
         paper::check_strip(plan, &tube, &layout, paper).map_err(|error| refused(&error, words))?;
         Ok(paper::strip(plan, &tube, &layout, paper, words))
     }
-
-    fn paper(&self, words: &Words) -> Result<Paper, Complaint> {
-        paper_of(self.paper.as_deref(), words)
-    }
-
-    fn target(&self, words: &Words) -> Result<Target, Complaint> {
-        let dpi = self.dpi.as_deref();
-        target_of(self.out.as_ref(), self.pdf, dpi, self.replace, words)
-    }
 }
 
 /// The tube and where its pins go, when a tube is named.
@@ -266,42 +251,4 @@ fn paper_of(given: Option<&str>, words: &Words) -> Result<Paper, Complaint> {
             &["a4", "letter"],
         ))),
     }
-}
-
-/// Where the pages go.
-fn target_of(
-    out: Option<&PathBuf>,
-    pdf: bool,
-    dpi: Option<&str>,
-    replace: bool,
-    words: &Words,
-) -> Result<Target, Complaint> {
-    let Some(file) = out.cloned() else {
-        return Err(Complaint::input(words.plainly("sheet-out-missing", &[])));
-    };
-    let ending = file
-        .extension()
-        .map(|ending| ending.to_string_lossy().to_lowercase());
-    let is_pdf = match ending.as_deref() {
-        _ if pdf => true,
-        Some("pdf") => true,
-        Some("png") => false,
-        _ => return Err(refused_name("sheet-out-ending", &file, words)),
-    };
-    let dots = match dpi {
-        None => DOTS_USUAL,
-        Some(given) => match given.trim().parse() {
-            Ok(dots) if DOTS.contains(&dots) => dots,
-            _ => {
-                let sentence = words.sheet_dpi(given, *DOTS.start(), *DOTS.end());
-                return Err(Complaint::input(sentence));
-            }
-        },
-    };
-    Ok(Target {
-        file,
-        is_pdf,
-        dots,
-        replace,
-    })
 }

@@ -1,11 +1,12 @@
 //! `marlinspeak sheet order`: an order on paper.
 
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 use clap::Args;
 
+use super::file_options::FileOptions;
 use super::progress::Progress;
-use super::{PriceOptions, refused, target_of};
+use super::{PriceOptions, refused};
 use crate::bench::Prices;
 use crate::cli::complaint::Complaint;
 use crate::cli::order;
@@ -18,23 +19,14 @@ pub(super) struct OrderArgs {
     order: String,
     #[command(flatten)]
     prices: PriceOptions,
-    #[arg(long, value_name = "value-file", help = "help-out")]
-    out: Option<PathBuf>,
-    #[arg(long, help = "help-replace")]
-    replace: bool,
-    #[arg(long, help = "help-pdf")]
-    pdf: bool,
-    #[arg(long, value_name = "N", allow_hyphen_values = true, help = "help-dpi")]
-    dpi: Option<String>,
-    #[arg(long, value_name = "value-paper", help = "help-paper")]
-    paper: Option<String>,
+    #[command(flatten)]
+    file: FileOptions,
 }
 
 impl OrderArgs {
     pub fn run(&self, set: Prices, words: &Words) -> Result<(), Complaint> {
-        let paper = super::paper_of(self.paper.as_deref(), words)?;
-        let dpi = self.dpi.as_deref();
-        let target = target_of(self.out.as_ref(), self.pdf, dpi, self.replace, words)?;
+        let paper = self.file.paper(words)?;
+        let target = self.file.target(words)?;
         let prices = self.prices.prices(set, words)?;
         let is_file = self.order == "-" || self.order.contains(['.', '/']);
         let order = if is_file {

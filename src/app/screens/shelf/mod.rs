@@ -98,7 +98,7 @@ impl ScreenPage for State {
         match message {
             Message::Typed(typed) => {
                 if let Some(prompt) = &mut self.prompt {
-                    prompt.text = typed;
+                    *prompt = Prompt::new(prompt.asks, typed);
                     context.typed();
                 }
                 Next::default()
@@ -268,7 +268,7 @@ impl State {
     fn take_in(&mut self, report: JobReport, words: &Words) -> Result<Spoken, ShelfError> {
         let JobReport { outcome, stock } = report;
         let here = self.here().map(|shelved| shelved.tie.id().clone());
-        self.stock = stock?;
+        self.stock.take_in(stock?);
         let ties = self.stock.ties.len();
         let outcome = outcome?;
         let wanted = match &outcome {
@@ -394,7 +394,7 @@ impl State {
 
     fn ask(&mut self, asks: Asks, text: String, words: &Words) -> Action {
         self.report = None;
-        self.prompt = Some(Prompt { asks, text });
+        self.prompt = Some(Prompt::new(asks, text));
         Action::Ask(words.notice(label(asks), &[]).into())
     }
 

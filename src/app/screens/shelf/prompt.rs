@@ -2,6 +2,11 @@
 
 use iced::widget::Id;
 
+use crate::shelf::{LONGEST_NAME, LONGEST_NOTE, cut_to};
+
+/// As long as systems let a path be.
+const LONGEST_PATH: usize = 4096;
+
 /// A line that is being typed.
 pub struct Prompt {
     /// What is asked for.
@@ -21,6 +26,20 @@ pub enum Asks {
     BackUp,
     /// What is brought in.
     BringIn,
+}
+
+impl Prompt {
+    /// A line with a text in it, as long as such texts may be: one of any length would have the window
+    /// wait.
+    pub fn new(asks: Asks, mut text: String) -> Self {
+        let most = match asks {
+            Asks::Name => LONGEST_NAME,
+            Asks::Note => LONGEST_NOTE,
+            Asks::BackUp | Asks::BringIn => LONGEST_PATH,
+        };
+        cut_to(&mut text, most);
+        Self { asks, text }
+    }
 }
 
 /// The message that asks for it.
