@@ -343,21 +343,12 @@ fn every_line_changes_both_ways_and_says_its_new_value() {
     for line in Setting::ALL
         .iter()
         .copied()
-        .filter(|line| *line != Setting::Learn)
+        // A voice is tried before anything changes, and learning has a screen of its own.
+        .filter(|line| ![Setting::Learn, Setting::Voice].contains(line))
     {
         let folder = TempDir::new().unwrap();
         let mut hands = Hands::open(folder.path(), None);
         settings_at(&mut hands, line);
-        let voice = |name: &str, language: &str| VoiceName {
-            name: name.to_owned(),
-            language: language.to_owned(),
-        };
-        let voices = vec![
-            voice("Bruno", "de"),
-            voice("Ada", "en-GB"),
-            voice("Bo", "en-US"),
-        ];
-        hands.tell(Message::event(Event::Voice(VoiceEvent::Voices(voices))));
         let before = (hands.settings().clone(), hands.last_said());
         // Down first where up is the end of the scale.
         let (there, back) = match line {
@@ -374,24 +365,75 @@ fn every_line_changes_both_ways_and_says_its_new_value() {
 }
 
 #[test]
-fn a_voice_is_picked_among_those_of_the_language_and_heard_at_once() {
+fn a_voice_of_the_language_is_heard_before_it_is_taken() {
     let folder = TempDir::new().unwrap();
     let mut hands = Hands::open(folder.path(), None);
     settings_at(&mut hands, Setting::Voice);
-    let voices = [("de", "Bruno"), ("en-GB", "Ada"), ("en-US", "Bo")];
-    let voices = voices.map(|(language, name)| VoiceName {
+    let voices = [
+        ("de", "Bruno", "flite"),
+        ("en-GB", "Ada", "espeak-ng"),
+        ("en-US", "Bo", "flite"),
+    ];
+    let voices = voices.map(|(language, name, engine)| VoiceName {
         language: language.to_owned(),
         name: name.to_owned(),
+        engine: Some(engine.to_owned()),
     });
     hands.tell(Message::event(Event::Voice(VoiceEvent::Voices(
         voices.to_vec(),
     ))));
-    let mut heard = Vec::new();
-    for _ in 0..3 {
-        hands.press(named(Named::ArrowRight));
-        heard.push(hands.speech().voice);
-    }
-    assert_eq!(heard, [Some("Ada".to_owned()), Some("Bo".to_owned()), None]);
+    assert!(hands.sees("Natural voices, made of a person’s own speech: Bo."));
+    let usual = hands.settings().clone();
+    let speaks = |hands: &Hands| {
+        let speech = hands.speech();
+        (speech.voice, speech.engine)
+    };
+    let called = |name: &str, engine: &str| (Some(name.to_owned()), Some(engine.to_owned()));
+
+    // The natural one comes first, and says something in its own voice. Nothing is taken.
+    hands.press(named(Named::ArrowRight));
+    assert_eq!(speaks(&hands), called("Bo", "flite"));
+    assert!(
+        hands
+            .last_said()
+            .starts_with("Bo, a natural voice. Over 1 cord, under 2"),
+        "{}",
+        hands.last_said()
+    );
+    hands.press(named(Named::ArrowRight));
+    assert_eq!(speaks(&hands), called("Ada", "espeak-ng"));
+    assert!(hands.last_said().starts_with("Ada. Over 1 cord"));
+    assert_eq!(*hands.settings(), usual);
+
+    // Escape keeps the one before, and so does another line.
+    hands.press(named(Named::Escape));
+    assert_eq!(speaks(&hands), (None, None));
+    assert_eq!(
+        hands.last_said(),
+        "Voice: chosen by the speech service. The side arrows let you hear others."
+    );
+    hands.press(named(Named::ArrowRight));
+    hands.press(named(Named::ArrowDown));
+    assert_eq!(speaks(&hands), (None, None));
+    assert!(hands.last_said().starts_with("Speed of the voice:"));
+    assert_eq!(*hands.settings(), usual);
+
+    // Enter takes it.
+    hands.press(named(Named::ArrowUp));
+    hands.press(named(Named::ArrowRight));
+    hands.press(named(Named::Enter));
+    let taken = hands.settings().speech("en");
+    assert_eq!((taken.voice, taken.engine), called("Bo", "flite"));
+    assert_eq!(speaks(&hands), called("Bo", "flite"));
+    assert_eq!(
+        hands.last_said(),
+        "Voice: Bo, a natural one. The side arrows let you hear others."
+    );
+    // From there on to the next, and back to what was taken.
+    hands.press(named(Named::ArrowRight));
+    assert_eq!(speaks(&hands), called("Ada", "espeak-ng"));
+    hands.press(named(Named::Escape));
+    assert_eq!(speaks(&hands), called("Bo", "flite"));
 }
 
 #[test]

@@ -17,7 +17,7 @@ use marlinspeak::words::{Detail, Words};
 use messages::{Message, messages};
 
 /// Spoken only: the screen shows the same by itself.
-const SPOKEN_ONLY: [&str; 39] = [
+const SPOKEN_ONLY: [&str; 40] = [
     "where",
     "where-taking-up",
     "found",
@@ -44,6 +44,7 @@ const SPOKEN_ONLY: [&str; 39] = [
     "settings",
     "settings-opening",
     "speed",
+    "voice-trial",
     "learn-opening",
     "learn-skipped",
     "learn-done",
@@ -410,6 +411,52 @@ fn every_message_is_whole_whatever_it_is_told() {
         }
         assert!(formatted > 2000, "{tag}: only {formatted}");
     }
+}
+
+/// Files of what is only printed or stands on a key.
+const SILENT_FILES: [&str; 3] = ["help.ftl", "keys.ftl", "doctor.ftl"];
+
+/// So many words in a row are a long breath: some nine seconds at the usual speed.
+const LONGEST_BREATH: usize = 25;
+
+/// The words of a text between two marks at which every voice pauses (`tests/breath.rs` measures them).
+fn breaths(text: &str) -> impl Iterator<Item = usize> {
+    let ends = |word: &&str| {
+        word.trim_end_matches(['”', '“', '»', ')'])
+            .ends_with(PAUSES)
+    };
+    let words: Vec<&str> = text.split_whitespace().collect();
+    let breaths = words.split_inclusive(move |word| ends(&word));
+    breaths.map(<[&str]>::len).collect::<Vec<_>>().into_iter()
+}
+
+const PAUSES: [char; 5] = [',', ';', ':', '.', '?'];
+
+#[test]
+fn no_words_run_on_longer_than_a_breath() {
+    assert_eq!(
+        breaths("Over one, under “two.” Then on").collect::<Vec<_>>(),
+        [2, 2, 2]
+    );
+    let mut too_long = BTreeMap::new();
+    for tag in tags() {
+        let language = Language::read(&tag);
+        let mut longest = 0;
+        let heard = language.files.iter();
+        let heard = heard.filter(|(file, _)| !SILENT_FILES.contains(&file.as_str()));
+        for Message { id, .. } in heard.flat_map(|(_, messages)| messages) {
+            for args in tellings(id, &[&language]) {
+                let text = language.text(id, &args);
+                let most = breaths(&text).max().unwrap_or(0);
+                longest = longest.max(most);
+                if most > LONGEST_BREATH {
+                    too_long.insert(format!("{tag} {id}"), format!("{most} words in {text}"));
+                }
+            }
+        }
+        assert!(longest > LONGEST_BREATH / 2, "{tag}: only {longest}");
+    }
+    assert!(too_long.is_empty(), "{too_long:#?}");
 }
 
 #[test]

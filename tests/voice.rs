@@ -654,6 +654,69 @@ fn speed_and_language_reach_the_service_before_the_text() {
     program.close();
 }
 
+/// An English engine is the service's own choice, as it is on a Debian where it was added.
+const ENGINES: [(&str, &[(&str, &str)]); 2] = [
+    ("flite", &[("kal", "en")]),
+    ("espeak-ng", &[("German", "de"), ("English", "en-GB")]),
+];
+
+#[test]
+fn a_language_is_spoken_by_an_engine_that_knows_it() {
+    let service = Service::start();
+    service.set_engines(&ENGINES);
+    let mut program = Program::ready(&service);
+    program.tell("language de-AT");
+    program.say("über eins", 1);
+    program.expect("Began(Utterance(1))");
+    program.expect("Ended(Utterance(1))");
+    let commands = |service: &Service| {
+        let events = service.events().into_iter();
+        let commands = events.filter_map(|event| match event {
+            Event::Command(_, command) => Some(command),
+            _ => None,
+        });
+        commands.collect::<Vec<_>>()
+    };
+    let told = commands(&service);
+    let at = |wanted: &str| told.iter().position(|command| command == wanted);
+    let engine = at("SET SELF OUTPUT_MODULE espeak-ng");
+    assert!(engine.is_some(), "{told:?}");
+    assert!(engine < at("SET SELF LANGUAGE de-at"), "{told:?}");
+    // The service's own choice does for English.
+    let before = told.len();
+    program.tell("language en-US");
+    program.say("over one", 2);
+    program.expect("Began(Utterance(2))");
+    program.expect("Ended(Utterance(2))");
+    let told = commands(&service).split_off(before);
+    let english = told
+        .iter()
+        .position(|command| command == "SET SELF LANGUAGE en-us");
+    assert!(english.is_some(), "{told:?}");
+    let steps = told
+        .iter()
+        .rposition(|command| command.starts_with("SET SELF CLIENT_NAME"));
+    assert!(
+        steps < english,
+        "a new connection has nothing set: {told:?}"
+    );
+    program.close();
+}
+
+#[test]
+fn the_voices_of_every_engine_are_told_with_its_name() {
+    let service = Service::start();
+    service.set_engines(&ENGINES);
+    let mut program = Program::ready(&service);
+    program.tell("voices");
+    program.expect(
+        "Voices([VoiceName { language: \"de\", name: \"German\", engine: Some(\"espeak-ng\") }, \
+         VoiceName { language: \"en\", name: \"kal\", engine: Some(\"flite\") }, \
+         VoiceName { language: \"en-GB\", name: \"English\", engine: Some(\"espeak-ng\") }])",
+    );
+    program.close();
+}
+
 #[test]
 fn a_voice_is_set_by_its_name_alone_and_told_of_when_it_is_not_there() {
     let service = Service::start();
@@ -674,8 +737,8 @@ fn the_voices_come_without_their_variations() {
     let mut program = Program::ready(&service);
     program.tell("voices");
     program.expect(
-        "Voices([VoiceName { language: \"de\", name: \"Bruno\" }, \
-         VoiceName { language: \"en-GB\", name: \"Ada\" }])",
+        "Voices([VoiceName { language: \"de\", name: \"Bruno\", engine: None }, \
+         VoiceName { language: \"en-GB\", name: \"Ada\", engine: None }])",
     );
     program.close();
 }

@@ -115,6 +115,10 @@ key-line-below = nächste Zeile
 key-line-above = Zeile davor
 key-value-more = mehr
 key-value-less = weniger
+key-voice-before = vorige Stimme
+key-voice-next = nächste Stimme
+key-take-voice = diese Stimme nehmen
+key-keep-voice = die vorige lassen
 key-done = fertig
 key-leave-unchanged = alles lassen, wie es war
 

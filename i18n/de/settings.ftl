@@ -54,6 +54,7 @@ settings-value = { $field ->
         [voice] { $choice ->
             [asking] Der Sprachdienst wird gefragt
             [usual] Die Wahl des Sprachdienstes
+            [natural] { $name }, natürlich
            *[name] { $name }
         }
         [speed] { $number } Wörter in der Minute
@@ -113,8 +114,9 @@ settings-say = { $field ->
         [try-knocks] Klopfen ausprobieren: finden, wo das Mikrofon liegen soll. Drück Eingabe.
         [voice] { $choice ->
             [asking] Stimme: Der Sprachdienst wird gefragt, welche er hat.
-            [usual] Stimme: die Wahl des Sprachdienstes. Die Pfeile zur Seite ändern sie.
-           *[name] Stimme: { $name }. Die Pfeile zur Seite ändern sie.
+            [usual] Stimme: die Wahl des Sprachdienstes. Die Pfeile zur Seite lassen andere hören.
+            [natural] Stimme: { $name }, eine natürliche. Die Pfeile zur Seite lassen andere hören.
+           *[name] Stimme: { $name }. Die Pfeile zur Seite lassen andere hören.
         }
         [speed] Tempo der Stimme: { $number } Wörter in der Minute. Die Pfeile zur Seite ändern es.
         [volume] Lautstärke der Stimme: { $number } Prozent. Die Pfeile zur Seite ändern sie.

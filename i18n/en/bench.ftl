@@ -569,6 +569,6 @@ plan-field-say = { $asking ->
     }
 
 # $rows: holes of the rows of the tube. $nested: rows that are needed, in line.
-rig-too-few-rows = { $nested } nested rows of { $bights } pins need { $nested } rows of holes that can be shared evenly among { $bights } bights and stand in line, and this tube has { $rows } holes: use a strip of paper on a tube without rings, fewer nested bights, or another number of bights.
+rig-too-few-rows = { $nested } nested rows of { $bights } pins need { $nested } rows of holes that stand in line, and that can be shared evenly among { $bights } bights; this tube has { $rows } holes: use a strip of paper on a tube without rings, fewer nested bights, or another number of bights.
 # $ring: width of the rings. $needed: the least that does. $nested: rows of pins at each rim.
 rig-ring-narrow = { $nested } nested rows of pins with their bights take rings at least { $needed } wide, and these are { $ring } wide: use wider rings, thinner cord, or a strip of paper on a tube without rings.

@@ -116,6 +116,10 @@ key-line-below = next line
 key-line-above = line before
 key-value-more = more
 key-value-less = less
+key-voice-before = the voice before
+key-voice-next = the next voice
+key-take-voice = take this voice
+key-keep-voice = keep the one before
 key-done = done
 key-leave-unchanged = leave all as it was
 

@@ -54,6 +54,7 @@ settings-value = { $field ->
         [voice] { $choice ->
             [asking] Asking the speech service
             [usual] Chosen by the speech service
+            [natural] { $name }, natural
            *[name] { $name }
         }
         [speed] { $number } words a minute
@@ -113,8 +114,9 @@ settings-say = { $field ->
         [try-knocks] Try the knocks: find where the microphone should lie. Press enter.
         [voice] { $choice ->
             [asking] Voice: the speech service is being asked which it has.
-            [usual] Voice: chosen by the speech service. The side arrows change it.
-           *[name] Voice: { $name }. The side arrows change it.
+            [usual] Voice: chosen by the speech service. The side arrows let you hear others.
+            [natural] Voice: { $name }, a natural one. The side arrows let you hear others.
+           *[name] Voice: { $name }. The side arrows let you hear others.
         }
         [speed] Speed of the voice: { $number } words a minute. The side arrows change it.
         [volume] Loudness of the voice: { $number } percent. The side arrows change it.

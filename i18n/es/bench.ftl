@@ -571,6 +571,6 @@ plan-field-say = { $asking ->
     }
 
 # $rows: holes of the rows of the tube. $nested: rows that are needed, in line.
-rig-too-few-rows = { $nested } filas anidadas de { $bights } clavijas necesitan { $nested } filas de agujeros que se repartan por igual entre { $bights } senos y estén en línea, y este tubo tiene { $rows } agujeros: usa una tira de papel en un tubo sin anillos, menos filas u otro número de senos.
+rig-too-few-rows = { $nested } filas anidadas de { $bights } clavijas necesitan { $nested } filas de agujeros que estén en línea, y que se repartan por igual entre { $bights } senos; este tubo tiene { $rows } agujeros: usa una tira de papel en un tubo sin anillos, menos filas u otro número de senos.
 # $ring: width of the rings. $needed: the least that does. $nested: rows of pins at each rim.
 rig-ring-narrow = { $nested } filas anidadas de clavijas con sus senos necesitan anillos de { $needed } de ancho como mínimo, y estos tienen { $ring }: usa anillos más anchos, un cabo más fino o una tira de papel en un tubo sin anillos.

@@ -85,7 +85,7 @@ fault-which = Allí se cruzan varios cabos. ¿Es el tramo { $leg } de la pasada 
     }, que { $heading ->
         [falling] baja de la clavija { $from } de la cabeza a la clavija { $to } del pie
        *[rising] sube de la clavija { $from } del pie a la clavija { $to } de la cabeza
-    } y en la fila { $row } desde el pie va { $over ->
+    }, y en la fila { $row } desde el pie va { $over ->
         [yes] por encima
        *[no] por debajo
     } de { $cords ->

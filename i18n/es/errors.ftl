@@ -23,7 +23,7 @@ knot-out-of-range = { $quantity ->
         [nested] El número de senos anidados
         [lands] El número de la fila a la que llega el primer cabo
        *[passes] El número de pasadas
-    } tiene que ir de { $least } a { $most } y { $given } queda fuera: prueba con { $example }.
+    } tiene que ir de { $least } a { $most }, y { $given } queda fuera: prueba con { $example }.
 
 knot-missing = { $quantity ->
         [leads] Falta el número de ramales: añade --leads con un número de { $least } a { $most }, por ejemplo --leads { $example }.

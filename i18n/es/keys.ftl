@@ -115,6 +115,10 @@ key-line-below = línea siguiente
 key-line-above = línea anterior
 key-value-more = más
 key-value-less = menos
+key-voice-before = voz anterior
+key-voice-next = voz siguiente
+key-take-voice = quedarse con esta voz
+key-keep-voice = dejar la de antes
 key-done = listo
 key-leave-unchanged = dejar todo como estaba
 

@@ -457,7 +457,7 @@ rig-pins-note-how = Clavijas de { $length }{ $key ->
 # milímetros de la fila del anillo del pie. Gíralo hasta que su agujero 1 quede a plomo con el
 # agujero 1 del pie.
 # $half: yes when the ring is turned half a hole on.
-rig-space-say = Coloca el anillo de la cabeza de modo que su fila de agujeros quede a { $spacing } de la fila del anillo del pie, de fila de clavijas a fila de clavijas. { $half ->
+rig-space-say = Coloca el anillo de la cabeza así: su fila de agujeros, a { $spacing } de la fila del anillo del pie, de fila de clavijas a fila de clavijas. { $half ->
         [yes] Gíralo hasta que su agujero 1 quede a la { $hand ->
             [left] izquierda
            *[right] derecha
@@ -471,7 +471,7 @@ rig-space-say-brief = Filas de clavijas a { $spacing } una de otra, { $half ->
         }
        *[no] el agujero 1 de la cabeza a plomo con el agujero 1 del pie.
     }
-rig-space-say-teach = Coloca el anillo de la cabeza de modo que su fila de agujeros quede a { $spacing } de la fila del anillo del pie, de fila de clavijas a fila de clavijas. { $half ->
+rig-space-say-teach = Coloca el anillo de la cabeza así: su fila de agujeros, a { $spacing } de la fila del anillo del pie, de fila de clavijas a fila de clavijas. { $half ->
         [yes] Gíralo hasta que su agujero 1 quede a la { $hand ->
             [left] izquierda
            *[right] derecha

@@ -54,6 +54,7 @@ settings-value = { $field ->
         [voice] { $choice ->
             [asking] Preguntando al servicio de voz
             [usual] La que elija el servicio de voz
+            [natural] { $name }, natural
            *[name] { $name }
         }
         [speed] { $number } palabras por minuto
@@ -113,8 +114,9 @@ settings-say = { $field ->
         [try-knocks] Probar los golpes: encontrar dónde debe estar el micrófono. Pulsa Intro.
         [voice] { $choice ->
             [asking] Voz: se está preguntando al servicio de voz cuáles tiene.
-            [usual] Voz: la que elija el servicio de voz. Las flechas laterales la cambian.
-           *[name] Voz: { $name }. Las flechas laterales la cambian.
+            [usual] Voz: la que elija el servicio de voz. Las flechas laterales te dejan oír otras.
+            [natural] Voz: { $name }, natural. Las flechas laterales te dejan oír otras.
+           *[name] Voz: { $name }. Las flechas laterales te dejan oír otras.
         }
         [speed] Velocidad de la voz: { $number } palabras por minuto. Las flechas laterales la cambian.
         [volume] Volumen de la voz: { $number } por ciento. Las flechas laterales lo cambian.

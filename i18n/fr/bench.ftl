@@ -133,7 +133,7 @@ name-unusable = « { $given } » n’est pas un nom sous lequel garder quelque
 name-standard = « { $given } » est le nom d’un cordon normalisé : choisissez un autre nom.
 # What is kept by name could not be read or written. $path: the file. $reason: as in reasons.ftl.
 rack-failed = Les tubes et les cordons gardés sous un nom n’ont pas pu servir ({ $path } : { $reason }) : voyez ce fichier, ou déplacez-le pour en commencer un nouveau.
-rack-newer = Les tubes et les cordons gardés sous un nom ont été écrits par un Marlinspeak plus récent et sont laissés tels quels : utilisez ce programme plus récent.
+rack-newer = Les tubes et les cordons gardés sous un nom ont été écrits par un Marlinspeak plus récent, et sont laissés tels quels : utilisez ce programme plus récent.
 
 ## Why a tube cannot be rigged for a knot
 
@@ -569,6 +569,6 @@ plan-field-say = { $asking ->
     }
 
 # $rows: holes of the rows of the tube. $nested: rows that are needed, in line.
-rig-too-few-rows = { $nested } rangs emboîtés de { $bights } picots demandent { $nested } rangs de trous qui se partagent également entre { $bights } ganses et sont alignés, et ce tube a { $rows } trous : prenez une bande de papier sur un tube sans bagues, moins de rangs ou un autre nombre de ganses.
+rig-too-few-rows = { $nested } rangs emboîtés de { $bights } picots demandent { $nested } rangs de trous alignés, qui se partagent également entre { $bights } ganses ; ce tube a { $rows } trous : prenez une bande de papier sur un tube sans bagues, moins de rangs ou un autre nombre de ganses.
 # $ring: width of the rings. $needed: the least that does. $nested: rows of pins at each rim.
 rig-ring-narrow = { $nested } rangs emboîtés de picots avec leurs ganses demandent des bagues d’au moins { $needed } de large, et celles-ci font { $ring } : prenez des bagues plus larges, un cordon plus fin ou une bande de papier sur un tube sans bagues.

@@ -115,6 +115,10 @@ key-line-below = ligne suivante
 key-line-above = ligne d’avant
 key-value-more = plus
 key-value-less = moins
+key-voice-before = voix précédente
+key-voice-next = voix suivante
+key-take-voice = prendre cette voix
+key-keep-voice = garder celle d’avant
 key-done = terminé
 key-leave-unchanged = tout laisser comme avant
 

@@ -458,7 +458,7 @@ rig-pins-note-how = Picots de { $length }{ $key ->
 # soit à 42 millimètres de celle de la bague de base. Tournez-la jusqu’à ce que son trou 1 soit à
 # l’aplomb du trou de base 1.
 # $half: yes when the ring is turned half a hole on.
-rig-space-say = Placez la bague de tête de façon que sa rangée de trous soit à { $spacing } de celle de la bague de base, d’une rangée de picots à l’autre. { $half ->
+rig-space-say = Placez la bague de tête ainsi : sa rangée de trous à { $spacing } de celle de la bague de base, d’une rangée de picots à l’autre. { $half ->
         [yes] Tournez-la jusqu’à ce que son trou 1 soit à { $hand ->
             [left] gauche
            *[right] droite
@@ -472,7 +472,7 @@ rig-space-say-brief = Rangées de picots à { $spacing } l’une de l’autre, {
         }
        *[no] trou de tête 1 à l’aplomb du trou de base 1.
     }
-rig-space-say-teach = Placez la bague de tête de façon que sa rangée de trous soit à { $spacing } de celle de la bague de base, d’une rangée de picots à l’autre. { $half ->
+rig-space-say-teach = Placez la bague de tête ainsi : sa rangée de trous à { $spacing } de celle de la bague de base, d’une rangée de picots à l’autre. { $half ->
         [yes] Tournez-la jusqu’à ce que son trou 1 soit à { $hand ->
             [left] gauche
            *[right] droite

@@ -54,6 +54,7 @@ settings-value = { $field ->
         [voice] { $choice ->
             [asking] On interroge le service de parole
             [usual] Au choix du service de parole
+            [natural] { $name }, naturelle
            *[name] { $name }
         }
         [speed] { $number } mots par minute
@@ -113,8 +114,9 @@ settings-say = { $field ->
         [try-knocks] Essayer les coups : trouver où poser le micro. Appuyez sur entrée.
         [voice] { $choice ->
             [asking] Voix : on demande au service de parole celles qu’il possède.
-            [usual] Voix : au choix du service de parole. Les flèches de côté la changent.
-           *[name] Voix : { $name }. Les flèches de côté la changent.
+            [usual] Voix : au choix du service de parole. Les flèches de côté en font entendre d’autres.
+            [natural] Voix : { $name }, naturelle. Les flèches de côté en font entendre d’autres.
+           *[name] Voix : { $name }. Les flèches de côté en font entendre d’autres.
         }
         [speed] Vitesse de la voix : { $number } mots par minute. Les flèches de côté la changent.
         [volume] Volume de la voix : { $number } pour cent. Les flèches de côté le changent.

@@ -29,6 +29,12 @@ impl Session {
         }
     }
 
+    /// Speaks by these settings until others are taken: a voice is heard before it is.
+    pub fn try_voice(&mut self, settings: &Settings) {
+        let speech = settings.speech_in(&self.words);
+        self.effects.push(Effect::SetSpeech(speech));
+    }
+
     /// Takes these settings, has them saved, and acts by them from now on.
     pub(super) fn prefer(&mut self, settings: Settings) {
         self.effects

@@ -5,9 +5,10 @@ use std::time::Duration;
 
 use super::setting::Setting;
 use crate::bench::Prices;
+use crate::logging::Platform;
 use crate::pedal::{Intent, Press, Times};
 use crate::settings::{ColourScheme, DISTANCES, SCREEN_WIDTHS, Settings};
-use crate::voice::{SpeechSettings, VoiceName};
+use crate::voice::{SpeechSettings, VoiceName, VoiceSource, is_natural};
 use crate::words::{SettingValue, Spoken, Words, cycled};
 
 /// Where the focus is, and the voices there are.
@@ -33,10 +34,16 @@ pub struct SettingsList {
     focus: usize,
     /// All voices; none before the service has told.
     all: Option<Vec<VoiceName>>,
-    /// Those of this language.
-    voices: Option<Vec<String>>,
+    /// Those of this language, natural ones first.
+    voices: Option<Vec<VoiceName>>,
+    /// The voice that is tried before it is taken, if one is.
+    trial: Option<Trial>,
     tag: String,
 }
+
+/// A voice that is tried; none is the service's own choice.
+#[derive(Debug)]
+struct Trial(Option<VoiceName>);
 
 /// What a press on the list comes to.
 ///
@@ -51,7 +58,7 @@ pub struct SettingsList {
 /// assert!(matches!(press(Intent::Leave), SettingsAction::Leave));
 /// // Learning what is pressed for what has a screen of its own.
 /// let at = Setting::ALL.iter().position(|line| *line == Setting::Learn).unwrap();
-/// assert!(matches!(list.look_at(at), SettingsAction::Learn));
+/// assert!(matches!(list.look_at(at, &settings), SettingsAction::Learn));
 /// ```
 #[derive(Clone, Debug)]
 pub enum SettingsAction {
@@ -61,6 +68,8 @@ pub enum SettingsAction {
     Moved,
     /// Take these settings, and say the line.
     Set(Box<Settings>),
+    /// Speak by these settings until others are taken, and say the line.
+    Try(Box<Settings>),
     /// Learn what is pressed for what.
     Learn,
     /// Try what is taken for a knock.
@@ -92,18 +101,21 @@ impl SettingsList {
 
     /// The voices of the language of the words, among all.
     fn sort_out(&mut self) {
-        let primary = |tag: &str| tag.split('-').next().unwrap_or(tag).to_ascii_lowercase();
         let ours = |voices: &Vec<VoiceName>| {
-            let ours = voices
-                .iter()
-                .filter(|voice| primary(&voice.language) == primary(&self.tag));
-            ours.map(|voice| voice.name.clone()).collect()
+            let ours = voices.iter().filter(|voice| voice.speaks(&self.tag));
+            let mut ours: Vec<VoiceName> = ours.cloned().collect();
+            ours.sort_by_key(|voice| !voice.is_natural());
+            ours
         };
         self.voices = self.all.as_ref().map(ours);
+        self.trial = None;
     }
 
     /// The line that has the focus, as it is said.
     pub fn say(&self, words: &Words, settings: &Settings) -> Spoken {
+        if let Some(Trial(voice)) = &self.trial {
+            return words.say_voice_trial(voice.as_ref());
+        }
         let field = Setting::ALL[self.focus % Setting::ALL.len()];
         words.say_setting(field.name(), &self.shown(field, words, settings))
     }
@@ -113,18 +125,40 @@ impl SettingsList {
         self.focus
     }
 
-    /// Looks at a line.
-    pub fn look_at(&mut self, index: usize) -> SettingsAction {
+    /// What the line that has the focus is for: with the voice, which of them are natural ones.
+    pub fn hint(&self, words: &Words) -> String {
+        let field = Setting::ALL[self.focus % Setting::ALL.len()];
+        match &self.voices {
+            Some(voices) if field == Setting::Voice => {
+                let source = VoiceSource::of(&self.tag, Platform::is_debian());
+                words.natural_voices(voices, source)
+            }
+            _ => words.setting_hint(field.name()),
+        }
+    }
+
+    /// Whether a voice is heard that is not taken yet.
+    pub const fn is_trying(&self) -> bool {
+        self.trial.is_some()
+    }
+
+    /// Looks at a line. Looked at once more, the voice that is tried is taken.
+    pub fn look_at(&mut self, index: usize, settings: &Settings) -> SettingsAction {
+        let is_same = self.focus == index;
         self.focus = index;
-        match Setting::ALL.get(index) {
-            Some(Setting::Learn) => SettingsAction::Learn,
-            Some(Setting::TryKnocks) => SettingsAction::TryKnocks,
-            _ => SettingsAction::Moved,
+        if self.is_trying() {
+            return self.end_trial(is_same, settings);
+        }
+        if Setting::ALL.get(index) == Some(&Setting::Learn) {
+            return SettingsAction::Learn;
         }
     }
 
     /// Changes a line by so many steps.
     pub fn change_at(&mut self, index: usize, by: i16, settings: &Settings) -> SettingsAction {
+        if self.is_trying() && self.focus != index {
+            self.trial = None;
+        }
         self.focus = index;
         self.change(by, settings)
     }
@@ -141,26 +175,76 @@ impl SettingsList {
             "ArrowRight" => return self.change(1, settings),
             "ArrowLeft" => return self.change(-1, settings),
             _ if press.is_repeat => return SettingsAction::None,
-            "Tab" | "ArrowDown" => return self.step(1),
-            "Shift+Tab" | "ArrowUp" => return self.step(Setting::ALL.len() - 1),
+            "Enter" if self.is_trying() => return self.end_trial(true, settings),
+            "Tab" | "ArrowDown" => return self.step(1, settings),
+            "Shift+Tab" | "ArrowUp" => return self.step(Setting::ALL.len() - 1, settings),
             " " | "Enter" => return self.change(1, settings),
             _ => {}
         }
+        if self.is_trying() && intent == Some(Intent::Leave) {
+            return self.end_trial(false, settings);
+        }
         match intent {
-            Some(Intent::Next) => self.step(1),
-            Some(Intent::Back) => self.step(Setting::ALL.len() - 1),
+            Some(Intent::Next) => self.step(1, settings),
+            Some(Intent::Back) => self.step(Setting::ALL.len() - 1, settings),
             Some(Intent::Again | Intent::Where) => SettingsAction::Moved,
             Some(Intent::Leave) => SettingsAction::Leave,
             _ => SettingsAction::None,
         }
     }
 
-    fn step(&mut self, by: usize) -> SettingsAction {
+    /// Goes so many lines further. A voice that was only tried is not heard from there on.
+    fn step(&mut self, by: usize, settings: &Settings) -> SettingsAction {
         self.focus = (self.focus + by) % Setting::ALL.len();
+        if self.is_trying() {
+            return self.end_trial(false, settings);
+        }
         SettingsAction::Moved
     }
 
-    fn change(&self, by: i16, settings: &Settings) -> SettingsAction {
+    /// Tries the next voice, or the one before.
+    fn try_voice(&mut self, by: i16, settings: &Settings) -> SettingsAction {
+        let Some(voices) = &self.voices else {
+            return SettingsAction::Moved;
+        };
+        let speech = settings.speech(&self.tag);
+        let is_chosen = |voice: &&VoiceName| {
+            let is_engine = speech.engine.is_none() || voice.engine == speech.engine;
+            is_engine && Some(&voice.name) == speech.voice.as_ref()
+        };
+        let here = match &self.trial {
+            Some(Trial(tried)) => tried.clone(),
+            None => voices.iter().find(is_chosen).cloned(),
+        };
+        let here = here.and_then(|here| voices.iter().position(|voice| *voice == here));
+        self.trial = Some(Trial(cycled(voices, here, by > 0)));
+        SettingsAction::Try(Box::new(self.tried(settings)))
+    }
+
+    /// Ends the trial of a voice, which is taken or not.
+    fn end_trial(&mut self, takes: bool, settings: &Settings) -> SettingsAction {
+        let new = if takes {
+            self.tried(settings)
+        } else {
+            settings.clone()
+        };
+        self.trial = None;
+        SettingsAction::Set(Box::new(new))
+    }
+
+    /// The settings with the voice that is tried.
+    fn tried(&self, settings: &Settings) -> Settings {
+        let mut new = settings.clone();
+        if let Some(Trial(voice)) = &self.trial {
+            let mut speech = new.speech(&self.tag);
+            speech.voice = voice.as_ref().map(|voice| voice.name.clone());
+            speech.engine = voice.as_ref().and_then(|voice| voice.engine.clone());
+            new.set_speech(&self.tag, speech);
+        }
+        new
+    }
+
+    fn change(&mut self, by: i16, settings: &Settings) -> SettingsAction {
         let mut new = settings.clone();
         match Setting::ALL[self.focus % Setting::ALL.len()] {
             Setting::Learn => return SettingsAction::Learn,
@@ -168,16 +252,7 @@ impl SettingsList {
             Setting::Knocks => new.knocks = !new.knocks,
             Setting::Language => new.language.next_language(by > 0),
             Setting::Units => new.language.next_units(by > 0),
-            Setting::Voice => {
-                let mut speech = new.speech(&self.tag);
-                let Some(voices) = &self.voices else {
-                    return SettingsAction::Moved;
-                };
-                let here = speech.voice.as_ref();
-                let here = here.and_then(|here| voices.iter().position(|name| name == here));
-                speech.voice = cycled(voices, here, by > 0);
-                new.set_speech(&self.tag, speech);
-            }
+            Setting::Voice => return self.try_voice(by, settings),
             field @ (Setting::Speed | Setting::Volume | Setting::Pitch) => {
                 let mut speech = new.speech(&self.tag);
                 match field {
@@ -236,7 +311,7 @@ impl SettingsList {
 
     /// The value of a line.
     pub fn shown(&self, field: Setting, words: &Words, settings: &Settings) -> SettingValue {
-        let speech = settings.speech(&words.tag().to_string());
+        let speech = self.tried(settings).speech(&words.tag().to_string());
         let number = |number: u64| SettingValue::Number(number);
         let maybe = |time: Option<Duration>| {
             time.map_or(SettingValue::Choice("off"), |time| {
@@ -255,7 +330,10 @@ impl SettingsList {
             Setting::Learn => number(settings.bindings.own().count() as u64),
             Setting::Knocks | Setting::TryKnocks => flag(settings.knocks),
             Setting::Voice => match speech.voice {
-                Some(voice) => SettingValue::Name(voice),
+                Some(name) => SettingValue::Voice {
+                    is_natural: speech.engine.as_deref().is_some_and(is_natural),
+                    name,
+                },
                 None if self.voices.is_none() => SettingValue::Choice("asking"),
                 None => SettingValue::Choice("usual"),
             },

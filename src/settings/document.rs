@@ -234,6 +234,7 @@ fn known_fields(settings: &Settings) -> Result<Fields, FormatError> {
             "volume": speech.volume,
             "pitch": speech.pitch,
             "voice": speech.voice,
+            "engine": speech.engine,
         });
         (tag.clone(), section)
     });

@@ -55,6 +55,7 @@ struct SpeechSection {
     volume: Option<Percent>,
     pitch: Option<Percent>,
     voice: Option<String>,
+    engine: Option<String>,
 }
 
 #[derive(Deserialize)]
@@ -155,6 +156,7 @@ impl SpeechSection {
             volume: self.volume.map_or(usual.volume, |volume| volume.0),
             pitch: self.pitch.map_or(usual.pitch, |pitch| pitch.0),
             voice: self.voice,
+            engine: self.engine,
             language: Some(tag),
         }
     }

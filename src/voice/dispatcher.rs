@@ -8,13 +8,17 @@
 //! What trials have taught, and how it is met here:
 //!
 //! - The service takes the name of any voice and any language, whether it has it or not.
-//! - A connection cannot go back from a chosen voice or language to the service's own choice; a
+//! - A connection cannot go back from a chosen voice, engine or language to the service's own choice; a
 //!   new one can.
+//! - The voices are those of one engine, the one that is set on the connection. The service goes on with
+//!   the engine that it has when a language is set that this does not speak, and has its English
+//!   voice read German.
 
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use std::thread;
 
 use super::engine::{CallError, EventSink, MessageKey, SpeechEvent, Voice};
+use super::engines::speaks_all;
 use super::events::VoiceName;
 use super::scale::{Scale, SpeedCurve, pitch_mark, volume_mark};
 use super::speakable::SpeakableText;
@@ -36,14 +40,14 @@ const SPEED_CURVE: SpeedCurve<4> = SpeedCurve([
     (100.0, 600.0),
 ]);
 
-/// The voices that the service has, by name and language, once somebody has asked for them.
+/// The voices that the service has, once somebody has asked for them.
 /// All connections of one speaker share it.
 #[derive(Clone, Debug, Default)]
 struct Catalogue(Arc<Mutex<Listing>>);
 
 #[derive(Debug, Default)]
 struct Listing {
-    voices: Option<Vec<(String, String)>>,
+    voices: Option<Vec<VoiceName>>,
     /// While somebody asks for the voices: the settings to be looked up in the list when it comes.
     waiting: Option<SpeechSettings>,
 }
@@ -58,7 +62,7 @@ impl Catalogue {
     fn look_up(&self, speech: &SpeechSettings, events: &EventSink) -> VoiceMatch {
         let mut listing = self.lock();
         if let Some(voices) = &listing.voices {
-            return best_voice(voices, speech).1;
+            return found(voices, speech);
         }
         let is_asking = listing.waiting.replace(speech.clone()).is_some();
         drop(listing);
@@ -76,14 +80,14 @@ impl Catalogue {
     }
 
     fn ask(&self, events: &EventSink) {
-        let voices = Link::open("voices", events).and_then(|mut link| list(&mut link));
+        let voices = list(events);
         let mut listing = self.lock();
         let waiting = listing.waiting.take();
         let voices = match voices {
             Ok(voices) => voices,
             Err(error) => return log::warn!("the voices cannot be listed: {error}"),
         };
-        let found = waiting.map(|speech| best_voice(&voices, &speech).1);
+        let found = waiting.map(|speech| found(&voices, &speech));
         listing.voices = Some(voices);
         drop(listing);
         if let Some(VoiceMatch::NoSuchVoice(wanted)) = found {
@@ -98,8 +102,31 @@ pub struct DispatcherVoice {
     events: EventSink,
     catalogue: Catalogue,
     volume: u8,
-    /// The voice and the language that were set on this connection.
-    chosen: (Option<String>, Option<String>),
+    chosen: Chosen,
+    /// The engine to speak a language with, once it was looked for on this connection.
+    fitting: Option<(String, Option<String>)>,
+}
+
+/// What was set on a connection.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+struct Chosen {
+    engine: Option<String>,
+    language: Option<String>,
+    voice: Option<String>,
+}
+
+impl Chosen {
+    /// Whether one of those that are set is set no more.
+    fn takes_back(&self, before: &Self) -> bool {
+        let pairs = [
+            (&before.engine, &self.engine),
+            (&before.language, &self.language),
+            (&before.voice, &self.voice),
+        ];
+        pairs
+            .iter()
+            .any(|(before, now)| before.is_some() && now.is_none())
+    }
 }
 
 impl DispatcherVoice {
@@ -116,7 +143,8 @@ impl DispatcherVoice {
             events,
             catalogue,
             volume: SpeechSettings::default().volume,
-            chosen: (None, None),
+            chosen: Chosen::default(),
+            fitting: None,
         })
     }
 
@@ -125,8 +153,35 @@ impl DispatcherVoice {
     fn start_afresh(&mut self) -> Result<(), CallError> {
         self.link.cancel()?;
         self.link = steps(&self.events)?;
-        self.chosen = (None, None);
+        self.chosen = Chosen::default();
+        self.fitting = None;
         Ok(())
+    }
+
+    /// The engine to speak a language with: none, where the service's own choice does, or no other is known
+    /// to. Those that are asked for their voices have few.
+    fn fitting_engine(&mut self, language: &str) -> Result<Option<String>, CallError> {
+        if let Some((known, engine)) = &self.fitting
+            && known == language
+        {
+            return Ok(engine.clone());
+        }
+        if self.chosen.engine.is_some() {
+            self.start_afresh()?;
+        }
+        let engines = self.link.engines()?;
+        let mut speaks_it = true;
+        if engines.len() > 1
+            && let Some(own) = self.link.engine()?
+            && !speaks_all(&own)
+        {
+            let voices = voices_of(&mut self.link, Some(own))?;
+            speaks_it = voices.iter().any(|voice| voice.speaks(language));
+        }
+        let other = engines.into_iter().find(|engine| speaks_all(engine));
+        let engine = other.filter(|_| !speaks_it);
+        self.fitting = Some((language.to_owned(), engine.clone()));
+        Ok(engine)
     }
 
     fn choose(&mut self, speech: &SpeechSettings) -> Result<VoiceMatch, CallError> {
@@ -135,18 +190,29 @@ impl DispatcherVoice {
             let is_bare = |name: &String| !name.contains(char::is_control);
             name.clone().filter(is_bare)
         };
-        let wanted = (bare(&speech.voice), bare(&speech.language));
-        let is_taken_back =
-            |before: &Option<String>, now: &Option<String>| before.is_some() && now.is_none();
-        if is_taken_back(&self.chosen.0, &wanted.0) || is_taken_back(&self.chosen.1, &wanted.1) {
+        let language = bare(&speech.language);
+        let engine = match (bare(&speech.engine), &language) {
+            (None, Some(language)) if speech.voice.is_none() => self.fitting_engine(language)?,
+            (engine, _) => engine,
+        };
+        let wanted = Chosen {
+            engine,
+            language,
+            voice: bare(&speech.voice),
+        };
+        if wanted.takes_back(&self.chosen) {
             self.start_afresh()?;
         }
         if wanted != self.chosen {
-            if let Some(language) = &wanted.1 {
+            // The service looks for language and voice among those of the engine.
+            if let Some(engine) = &wanted.engine {
+                self.link.set(&format!("OUTPUT_MODULE {engine}"))?;
+            }
+            if let Some(language) = &wanted.language {
                 let language = language.to_ascii_lowercase();
                 self.link.set(&format!("LANGUAGE {language}"))?;
             }
-            if let Some(name) = &wanted.0 {
+            if let Some(name) = &wanted.voice {
                 self.link.set(&format!("SYNTHESIS_VOICE {name}"))?;
             }
             self.chosen = wanted;
@@ -180,15 +246,11 @@ impl Voice for DispatcherVoice {
     }
 
     fn voices(&mut self) -> Result<Vec<VoiceName>, CallError> {
-        let voices = list(&mut self.link)?;
+        let mut voices = list(&self.events)?;
         self.catalogue.lock().voices = Some(voices.clone());
-        let mut names: Vec<_> = voices
-            .into_iter()
-            .map(|(name, language)| VoiceName { language, name })
-            .collect();
-        names.sort();
-        names.dedup();
-        Ok(names)
+        voices.sort();
+        voices.dedup();
+        Ok(voices)
     }
 
     /// Sets the volume to what it is already, which changes nothing.
@@ -203,12 +265,44 @@ fn steps(events: &EventSink) -> Result<Link, CallError> {
     Link::open("steps", events)
 }
 
-/// The voices by name and language, without those that are another one with a changed timbre, of
-/// which espeak-ng lists a hundred for each language.
-fn list(link: &mut Link) -> Result<Vec<(String, String)>, CallError> {
-    let mut voices = link.voices()?;
-    voices.retain(|(name, _)| !name.contains('+'));
+/// The voices of all engines, asked for on a connection of its own.
+fn list(events: &EventSink) -> Result<Vec<VoiceName>, CallError> {
+    let mut link = Link::open("voices", events)?;
+    let engines = link.engines()?;
+    if engines.len() < 2 {
+        return voices_of(&mut link, engines.into_iter().next());
+    }
+    let mut voices = Vec::new();
+    for engine in engines {
+        link.set(&format!("OUTPUT_MODULE {engine}"))?;
+        voices.extend(voices_of(&mut link, Some(engine))?);
+    }
     Ok(voices)
+}
+
+/// The voices of the engine that is set, without those that are another one with a changed timbre, of
+/// which espeak-ng lists a hundred for each language.
+fn voices_of(link: &mut Link, engine: Option<String>) -> Result<Vec<VoiceName>, CallError> {
+    let voices = link.voices()?.into_iter();
+    let own = voices.filter(|(name, _)| !name.contains('+'));
+    let named = own.map(|(name, language)| VoiceName {
+        language,
+        name,
+        engine: engine.clone(),
+    });
+    Ok(named.collect())
+}
+
+/// Whether what the settings name is among these voices.
+fn found(voices: &[VoiceName], speech: &SpeechSettings) -> VoiceMatch {
+    let fits = |voice: &&VoiceName| {
+        speech.voice.is_none() || speech.engine.is_none() || voice.engine == speech.engine
+    };
+    let named = voices.iter().filter(fits);
+    let named: Vec<(String, String)> = named
+        .map(|voice| (voice.name.clone(), voice.language.clone()))
+        .collect();
+    best_voice(&named, speech).1
 }
 
 #[expect(

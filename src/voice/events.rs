@@ -37,6 +37,25 @@ pub struct VoiceName {
     pub language: String,
     /// Its name, as [`super::SpeechSettings::voice`] takes it.
     pub name: String,
+    /// The engine that speaks with it, as [`super::SpeechSettings::engine`] takes it; none where the
+    /// service does not tell.
+    pub engine: Option<String>,
+}
+
+impl VoiceName {
+    /// Whether it is made of a person's speech, as far as its engine is known.
+    pub fn is_natural(&self) -> bool {
+        self.engine.as_deref().is_some_and(super::is_natural)
+    }
+
+    /// Whether it speaks the language of a BCP 47 tag, in whatever region.
+    pub fn speaks(&self, tag: &str) -> bool {
+        let primary = |tag: &str| {
+            let tag = tag.split(['-', '_']).next().unwrap_or(tag);
+            tag.to_ascii_lowercase()
+        };
+        primary(&self.language) == primary(tag)
+    }
 }
 
 /// Why there is no voice.

@@ -15,6 +15,7 @@ mod cue_player;
 #[cfg(target_os = "linux")]
 mod dispatcher;
 mod engine;
+mod engines;
 mod events;
 mod pending_events;
 mod scale;
@@ -38,6 +39,7 @@ pub use cue_player::CuePlayer;
 #[cfg(target_os = "linux")]
 pub use dispatcher::DispatcherVoice as SystemVoice;
 pub use engine::{CallError, EventSink, MessageKey, SpeechEvent, Voice};
+pub use engines::{VoiceSource, is_natural};
 pub use events::{Utterance, VoiceError, VoiceEvent, VoiceName};
 pub use speak::{Chime, Mute, Speak};
 pub use speakable::SpeakableText;

@@ -15,6 +15,9 @@ pub struct SpeechSettings {
     pub pitch: u8,
     /// The name of a voice; `None` for the service's choice.
     pub voice: Option<String>,
+    /// The engine of the service that the voice belongs to; `None` for the service's choice, or where it
+    /// has but one.
+    pub engine: Option<String>,
     /// A BCP 47 tag: the language when no voice is named or the named one is missing. `None` for
     /// the service's choice.
     pub language: Option<String>,
@@ -27,6 +30,7 @@ impl Default for SpeechSettings {
             volume: 100,
             pitch: 50,
             voice: None,
+            engine: None,
             language: None,
         }
     }

@@ -192,6 +192,7 @@ impl Voice for TtsVoice {
             .map(|voice| VoiceName {
                 language: voice.language().as_str().to_owned(),
                 name: voice.name(),
+                engine: None,
             })
             .collect();
         names.sort();

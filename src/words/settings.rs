@@ -7,6 +7,10 @@ use super::lengths::centimetres;
 use super::spoken_messages::SpokenMessage;
 use super::{LanguageChoice, Sentence, Spoken, Words};
 use crate::pedal::{Input, Intent};
+use crate::voice::{VoiceName, VoiceSource};
+
+/// So many voices are named, and no more: some engines have hundreds.
+const MOST_NAMED: usize = 5;
 
 /// The value of a setting.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -23,8 +27,13 @@ pub enum SettingValue {
     Hundredths(u32),
     /// One of the setting's choices.
     Choice(&'static str),
-    /// A name given by somebody else.
-    Name(String),
+    /// A voice, by the name that its service has given it.
+    Voice {
+        /// That name.
+        name: String,
+        /// Whether it is made of a person's speech.
+        is_natural: bool,
+    },
 }
 
 impl SettingValue {
@@ -48,8 +57,8 @@ impl SettingValue {
             }
             Self::Language(_) | Self::Units(_) => {}
             Self::Choice(choice) => args.set("choice", *choice),
-            Self::Name(name) => {
-                args.set("choice", "name");
+            Self::Voice { name, is_natural } => {
+                args.set("choice", if *is_natural { "natural" } else { "name" });
                 args.set("name", name.clone());
             }
         }
@@ -95,6 +104,35 @@ impl Words {
             }
             _ => self.spoken(SpokenMessage::SettingsSay, &value.args(field)),
         }
+    }
+
+    /// What is said in a voice that is tried, to hear it by: the service's own choice has no name.
+    pub fn say_voice_trial(&self, voice: Option<&VoiceName>) -> Spoken {
+        let kind = match voice {
+            None => "usual",
+            Some(voice) if voice.is_natural() => "natural",
+            Some(_) => "name",
+        };
+        let name = voice.map_or("", |voice| &voice.name);
+        self.spoken(
+            SpokenMessage::VoiceTrialSay,
+            &fluent_args! { "kind" => kind, "name" => name },
+        )
+    }
+
+    /// Which voices of this language are natural ones, or how one is added.
+    pub fn natural_voices(&self, voices: &[VoiceName], source: VoiceSource) -> String {
+        let natural: Vec<&str> = voices
+            .iter()
+            .filter(|voice| voice.is_natural())
+            .take(MOST_NAMED)
+            .map(|voice| voice.name.as_str())
+            .collect();
+        if natural.is_empty() {
+            let (way, package) = source.named();
+            return self.plainly("voices-no-natural", &[("way", way), ("package", package)]);
+        }
+        self.plainly("voices-natural", &[("names", &natural.join(", "))])
     }
 
     /// A part of the start screen's form as it is said. `typed` is what it holds, `choice` right

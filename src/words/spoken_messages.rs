@@ -105,6 +105,7 @@ pub(super) enum SpokenMessage {
     ShelfSay,
     ShelfTieSay,
     SpeedSay,
+    VoiceTrialSay,
     StartEmptySay,
     StartFieldSay,
     StartOfferSay,

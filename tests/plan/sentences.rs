@@ -316,8 +316,8 @@ fn each_knot_that_is_too_much_for_tube_or_object_has_its_sentence() {
         ),
         (
             [&NESTED[..], &["--rows", "20,14"]].concat(),
-            "2 nested rows of 5 pins need 2 rows of holes that can be shared evenly among 5 bights and \
-             stand in line, and this tube has 20, 14 holes: use a strip of paper on a tube without \
+            "2 nested rows of 5 pins need 2 rows of holes that stand in line, and that can be shared \
+             evenly among 5 bights; this tube has 20, 14 holes: use a strip of paper on a tube without \
              rings, fewer nested bights, or another number of bights.",
         ),
         (

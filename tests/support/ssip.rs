@@ -70,6 +70,8 @@ struct State {
     /// How many of the texts [`Service::next_text`] has given.
     given: usize,
     voices: Vec<(String, String)>,
+    /// Its engines, the own choice first, each with its voices; none of a service that tells of none.
+    engines: Vec<(String, Vec<(String, String)>)>,
     /// What is sent in the place of an answer, after so many good ones.
     instead: Option<(usize, Vec<u8>)>,
     /// Answers are sent a byte at a time.
@@ -142,6 +144,7 @@ impl Service {
             voices: [("Ada", "en-GB"), ("Ada+deep", "en-GB"), ("Bruno", "de")]
                 .map(|(name, language)| (name.to_owned(), language.to_owned()))
                 .to_vec(),
+            engines: Vec::new(),
             instead: None,
             is_slow: false,
             hangs_up: false,
@@ -173,6 +176,17 @@ impl Service {
     /// The voices listed, each a name and a language.
     pub fn set_voices(&self, voices: Vec<(String, String)>) {
         self.shared.change(|state| state.voices = voices);
+    }
+
+    /// The engines, its own choice first, and each with its voices by name and language.
+    pub fn set_engines(&self, engines: &[(&str, &[(&str, &str)])]) {
+        let owned = |(name, language): &(&str, &str)| ((*name).to_owned(), (*language).to_owned());
+        let engines = engines.iter().map(|(engine, voices)| {
+            let voices = voices.iter().map(owned).collect();
+            ((*engine).to_owned(), voices)
+        });
+        let engines = engines.collect();
+        self.shared.change(|state| state.engines = engines);
     }
 
     /// Sends this in the place of the answer that follows after so many good ones.
@@ -381,6 +395,8 @@ struct Conversation {
     line: Arc<Mutex<UnixStream>>,
     client: u64,
     life: u64,
+    /// The engine that it has set.
+    engine: Option<String>,
 }
 
 impl Conversation {
@@ -397,6 +413,7 @@ impl Conversation {
             line: output,
             client,
             life,
+            engine: None,
         })
     }
 
@@ -438,12 +455,27 @@ impl Conversation {
                 }
                 ("HISTORY", _) => self.answer(&format!("245-{client}\r\n245 OK CLIENT ID SENT")),
                 ("LIST", "SYNTHESIS_VOICES") => {
-                    let voices = self.shared.lock().voices.clone();
+                    let voices = self.voices();
                     let list: Vec<_> = voices
                         .iter()
                         .map(|(name, language)| format!("249-{name}\t{language}\tnone\r\n"))
                         .collect();
                     self.answer(&format!("{}249 OK VOICE LIST SENT", list.concat()));
+                }
+                ("LIST", "OUTPUT_MODULES") if self.has_engines() => {
+                    let engines = self.shared.lock().engines.clone();
+                    let names = engines.iter().map(|(name, _)| format!("250-{name}\r\n"));
+                    let names: String = names.collect();
+                    self.answer(&format!("{names}250 OK MODULE LIST SENT"));
+                }
+                ("GET", "OUTPUT_MODULE") if self.has_engines() => {
+                    let engine = self.engine.clone();
+                    let engine = engine.unwrap_or_else(|| self.shared.lock().engines[0].0.clone());
+                    self.answer(&format!("251-{engine}\r\n251 OK GET RETURNED"));
+                }
+                ("SET", "SELF") if upper.contains(" OUTPUT_MODULE ") => {
+                    self.engine = command.split_whitespace().last().map(str::to_owned);
+                    self.answer("216 OK OUTPUT MODULE SET");
                 }
                 ("SET", _) => self.answer("208 OK SET"),
                 ("QUIT", _) => {
@@ -454,6 +486,20 @@ impl Conversation {
             }
         }
         Ok(())
+    }
+
+    fn has_engines(&self) -> bool {
+        !self.shared.lock().engines.is_empty()
+    }
+
+    /// The voices of the engine that this client has set, or of the first where there is none of that
+    /// name; all of a service without engines.
+    fn voices(&self) -> Vec<(String, String)> {
+        let state = self.shared.lock();
+        let is_set = |(name, _): &&(String, _)| Some(name) == self.engine.as_ref();
+        let engine = state.engines.iter().find(is_set);
+        let engine = engine.or(state.engines.first());
+        engine.map_or_else(|| state.voices.clone(), |(_, voices)| voices.clone())
     }
 
     /// Reads the lines of a text to its lone dot; `false` when the client hangs up before it.

@@ -53,7 +53,7 @@ impl ScreenPage for State {
 
     fn update(&mut self, message: Message, context: &mut Context) -> Next<Message> {
         let action = match message {
-            Message::Focus(index) => self.list.look_at(index),
+            Message::Focus(index) => self.list.look_at(index, context.session.settings()),
             Message::Change(index, by) => {
                 let settings = context.session.settings();
                 self.list.change_at(index, by, settings)
@@ -93,8 +93,7 @@ impl ScreenPage for State {
         let settings = context.session.settings();
         let page = responsive(move |room| {
             let is_low = room.height < LOW;
-            let chosen = Setting::ALL[self.list.focus() % Setting::ALL.len()];
-            let hint = text(words.setting_hint(chosen.name())).size(theme::SMALL);
+            let hint = text(self.list.hint(words)).size(theme::SMALL);
             let heading = text(words.plainly("settings-heading", &[])).font(theme::BOLD);
             let list = self.list_in(room, words, settings);
             if is_low {
@@ -113,6 +112,14 @@ impl ScreenPage for State {
     }
 
     fn keys(&self, _: &Context) -> Vec<KeyHint> {
+        if self.list.is_trying() {
+            return vec![
+                KeyHint::here("ArrowLeft", "key-voice-before"),
+                KeyHint::here("ArrowRight", "key-voice-next"),
+                KeyHint::here("Enter", "key-take-voice"),
+                KeyHint::leave("key-keep-voice"),
+            ];
+        }
         vec![
             KeyHint::here("ArrowUp", "key-line-above"),
             KeyHint::here("ArrowDown", "key-line-below"),
@@ -231,6 +238,7 @@ impl State {
             SettingsAction::Learn => return Go::To(Route::KeyBinding(())).into(),
             SettingsAction::TryKnocks => return Go::To(Route::Knocks(())).into(),
             SettingsAction::Moved => {}
+            SettingsAction::Try(settings) => context.session.try_voice(&settings),
             SettingsAction::Set(settings) => {
                 context.session.set(*settings);
                 self.list.speak(&context.words().tag().to_string());

@@ -4,7 +4,10 @@ use std::sync::mpsc::{self, Receiver};
 use std::time::{Duration, Instant};
 
 use super::Finding;
-use crate::voice::{Speaker, SystemVoice, Timeouts, VoiceError, VoiceEvent, VoiceName};
+use crate::logging::Platform;
+use crate::voice::{
+    Speaker, SystemVoice, Timeouts, VoiceError, VoiceEvent, VoiceName, VoiceSource,
+};
 use crate::words::Words;
 
 pub(super) fn look(words: &Words) -> Finding {
@@ -35,16 +38,18 @@ pub(super) fn look(words: &Words) -> Finding {
     match voices {
         Reply::Given(voices) => {
             let language = words.tag().language;
-            let fits = |voice: &&VoiceName| {
-                let spoken = voice.language.split(['-', '_']).next().unwrap_or_default();
-                spoken.eq_ignore_ascii_case(language.as_str())
-            };
-            let fitting = voices.iter().filter(fits).count();
-            let line = words.doctor_speech(voices.len(), fitting);
-            if fitting > 0 {
-                Finding::well(line)
-            } else {
+            let fitting: Vec<VoiceName> = voices
+                .iter()
+                .filter(|voice| voice.speaks(language.as_str()))
+                .cloned()
+                .collect();
+            let line = words.doctor_speech(voices.len(), fitting.len());
+            if fitting.is_empty() {
                 Finding::ill(line)
+            } else {
+                let source = VoiceSource::of(language.as_str(), Platform::is_debian());
+                let natural = words.natural_voices(&fitting, source);
+                Finding::well(format!("{line} {natural}"))
             }
         }
         Reply::Lost(loss) => lost(&loss, words),

@@ -223,6 +223,10 @@ fn follow_settings(list: &mut SettingsList, action: SettingsAction, session: &mu
         SettingsAction::Learn => Told::then(Then::Learn),
         SettingsAction::TryKnocks => Told::then(Then::TryKnocks),
         SettingsAction::Moved => settings_line(list, session),
+        SettingsAction::Try(settings) => {
+            session.try_voice(&settings);
+            settings_line(list, session)
+        }
         SettingsAction::Set(settings) => {
             session.set(*settings);
             list.speak(&session.words().tag().to_string());

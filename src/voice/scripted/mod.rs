@@ -141,6 +141,7 @@ impl Voice for ScriptedVoice {
         Ok(vec![VoiceName {
             language: "en".to_owned(),
             name: "Ada".to_owned(),
+            engine: None,
         }])
     }
 

@@ -113,6 +113,7 @@ fn the_voices_are_told_and_a_service_without_a_list_has_none() {
     let ada = VoiceName {
         language: "en".to_owned(),
         name: "Ada".to_owned(),
+        engine: None,
     };
     assert_eq!(harness.next_event(), VoiceEvent::Voices(vec![ada]));
     harness.service.fail(

@@ -15,6 +15,8 @@ use crate::voice::speakable::SpeakableText;
 const DATA_WANTED: u16 = 230;
 const QUEUED: u16 = 225;
 const VOICES: u16 = 249;
+const ENGINES: u16 = 250;
+const SETTING: u16 = 251;
 const BEGAN: u16 = 701;
 const ENDED: u16 = 702;
 const CANCELLED: u16 = 703;
@@ -105,6 +107,26 @@ impl Link {
             (name.unwrap_or_default(), language.unwrap_or_default())
         });
         Ok(named.collect())
+    }
+
+    /// The engines of the service; none where it tells of none.
+    pub(in crate::voice) fn engines(&mut self) -> Result<Vec<String>, CallError> {
+        self.told("LIST OUTPUT_MODULES", ENGINES)
+    }
+
+    /// The engine that speaks on this connection, where the service tells.
+    pub(in crate::voice) fn engine(&mut self) -> Result<Option<String>, CallError> {
+        Ok(self.told("GET OUTPUT_MODULE", SETTING)?.into_iter().next())
+    }
+
+    /// What the answer to a question holds, a line each; nothing where the service does not know it.
+    fn told(&mut self, question: &str, code: u16) -> Result<Vec<String>, CallError> {
+        match self.ask(question) {
+            Ok(answer) if answer.code == code => Ok(answer.data),
+            Ok(_) => Err(out_of_step()),
+            Err(CallError::Refused(_)) => Ok(Vec::new()),
+            Err(gone) => Err(gone),
+        }
     }
 
     /// Sends a command and waits for its answer.
