@@ -281,7 +281,7 @@ mod tests {
     };
 
     fn question(fields: &[(SetupField, &str)]) -> FitQuestion {
-        let form = SetupForm::from_iter(fields.iter().copied());
+        let form: SetupForm = fields.iter().copied().collect();
         form.question(&Presets::default()).unwrap()
     }
 

@@ -3,7 +3,7 @@
 use std::time::Duration;
 
 use iced::widget::{Column, button, column, container, responsive, row, scrollable, text};
-use iced::{Element, Fill, FillPortion, Task};
+use iced::{Center, Element, Fill, FillPortion, Task};
 
 use super::context::Context;
 use super::route::{Go, Next};
@@ -157,9 +157,9 @@ impl ScreenPage for State {
             .into()
         });
         let caution = widgets::quiet(words.choice_caution().to_string(), theme::SMALL);
+        let head = row![heading, container(caution).width(Fill)];
         widgets::page(14)
-            .push(heading)
-            .push(caution)
+            .push(head.spacing(24).align_y(Center))
             .push(lessons)
             .into()
     }

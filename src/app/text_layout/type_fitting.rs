@@ -16,6 +16,8 @@ pub const LINE: f32 = 42.0;
 /// The least size of the lines of a page of several things, where there is no room for [`LINE`]: what is
 /// read out in passing, twice the least of ISO 9241-3.
 const PAGE_LINE: f32 = 32.0;
+/// They are no larger than this: what is noted of them is to be read beside them.
+const LARGEST_PAGE_LINE: f32 = 56.0;
 /// The line's share of the height that is left for line, crossings and notes.
 const LINE_SHARE: f32 = 0.28;
 /// The share of that height that is kept for it: two rows.
@@ -128,13 +130,14 @@ impl Sizes {
         let in_one_row = rows
             .map(|thing| thing.line.size_in_one_row(space.width))
             .fold(f32::INFINITY, f32::min);
-        let least = if texts.is_page() {
-            PAGE_LINE
+        let [least, most] = if texts.is_page() {
+            [PAGE_LINE, LARGEST_PAGE_LINE]
         } else {
-            LINE.min(space.height * 0.5)
+            [LINE.min(space.height * 0.5), f32::INFINITY]
         };
         let line = in_one_row
             .min(space.height * LINE_SHARE)
+            .min(most)
             .max(least)
             // A window can have no height at all while it opens.
             .max(theme::BODY);

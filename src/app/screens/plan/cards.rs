@@ -110,7 +110,7 @@ impl State {
 
     /// The name of a kind of knots.
     fn caption(&self, question: &FitQuestion, answer: &FitAnswer, words: &Words) -> String {
-        if self.known.is_empty() || self.are_others {
+        if self.known.fits.is_empty() || self.known.are_others {
             words.fit_section(question, answer.section)
         } else {
             words.plainly("plan-knot", &[])
@@ -142,7 +142,7 @@ impl State {
         let button = button(container(label).center_y(Fill))
             .height(FINGER)
             .padding([0, 14])
-            .style(theme::pressable(self.shows_filters))
+            .style(theme::pressable(self.filters.are_shown))
             .on_press(Message::ShowFilters);
         let button = container(button).id("plan-filters");
         let set = PlanFilter::ALL.into_iter();
@@ -150,7 +150,7 @@ impl State {
         let mut set: Vec<Element<'a, Message>> =
             set.map(|filter| self.chip(filter, words)).collect();
         if set.is_empty() {
-            let found = if self.are_others {
+            let found = if self.known.are_others {
                 words.plainly("known-others", &[])
             } else {
                 words.answers_found(found)

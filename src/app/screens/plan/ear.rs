@@ -30,7 +30,7 @@ impl State {
     /// is none.
     pub(super) fn say_found(&self, words: &Words) -> Spoken {
         let mut said = self.say_known(words);
-        if self.are_others && !self.known.is_empty() {
+        if self.known.are_others && !self.known.fits.is_empty() {
             said = said.then(words.notice("known-others", &[]).spoken());
         }
         said.then(&match &self.found {
@@ -41,7 +41,7 @@ impl State {
 
     /// What comes of the knot in mind, in each number of passes.
     fn say_known(&self, words: &Words) -> Spoken {
-        let known = self.known.iter();
+        let known = self.known.fits.iter();
         let said = known.map(|known| Spoken::from(words.known_fit(known, self.cover())));
         said.collect()
     }

@@ -98,7 +98,7 @@ mod tests {
                 PlanField::Setup(field) => Some((*field, example(*field, units))),
                 PlanField::Knot => None,
             });
-            let form = SetupForm::from_iter(said);
+            let form: SetupForm = said.collect();
             let question = form.question(&Presets::default()).unwrap();
             assert!(!question.answers().is_empty(), "{units:?}");
             assert!(KnownKnot::parse(KNOT_EXAMPLE).is_some());

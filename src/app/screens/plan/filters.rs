@@ -80,6 +80,8 @@ pub(super) struct Filters {
     weave: WeaveChoice,
     /// What the cord is like; none for what is known of it, or else usual.
     firmness: Option<Firmness>,
+    /// Whether they stand in the place of the knots, where they have no place of their own.
+    pub(super) are_shown: bool,
 }
 
 impl Default for Filters {
@@ -88,6 +90,7 @@ impl Default for Filters {
             filter: FitFilter::default(),
             weave: WeaveChoice::FewestTucks,
             firmness: None,
+            are_shown: false,
         }
     }
 }

@@ -35,8 +35,14 @@ pub struct FitOutcome {
     pub(super) question: Box<FitQuestion>,
     pub(super) answers: Vec<FitAnswer>,
     pub(super) misfits: Vec<Misfit>,
-    /// What comes of the knot that the tyer has in mind, pass by pass; nothing without one.
-    pub(super) known: Vec<KnownFit>,
+    pub(super) known: KnownFindings,
+}
+
+/// What comes of the knot that the tyer has in mind; nothing without one.
+#[derive(Clone, Debug, Default)]
+pub struct KnownFindings {
+    /// Pass by pass.
+    pub(super) fits: Vec<KnownFit>,
     /// Whether the answers are other knots, since that one does not do.
     pub(super) are_others: bool,
 }
@@ -44,17 +50,17 @@ pub struct FitOutcome {
 impl FitOutcome {
     /// Looks for the knots: a few milliseconds, and not for the thread of the window.
     pub fn of(Asked { question, in_mind }: Asked) -> Self {
-        let (mut known, mut answers, mut are_others) = (Vec::new(), Vec::new(), false);
+        let (mut known, mut answers) = (KnownFindings::default(), Vec::new());
         if let Some(InMind { knot, any_width }) = in_mind {
-            known = question.known(knot, any_width);
+            known.fits = question.known(knot, any_width);
             answers = question.answers_with(knot, any_width);
             // Side by side, as one kind: they are one knot.
             for answer in &mut answers {
                 answer.section = FitSection::Single;
             }
-            are_others = answers.is_empty() && !any_width;
+            known.are_others = answers.is_empty() && !any_width;
         }
-        if in_mind.is_none() || are_others {
+        if in_mind.is_none() || known.are_others {
             answers = question.answers();
         }
         let misfits = if answers.is_empty() {
@@ -67,7 +73,6 @@ impl FitOutcome {
             answers,
             misfits,
             known,
-            are_others,
         }
     }
 }

@@ -2,13 +2,11 @@
 
 use super::fields::{PlanField, place_of};
 use super::filters::{Filters, PlanFilter};
-use super::findings::{Asked, Findings, FitOutcome, InMind};
+use super::findings::{Asked, Findings, FitOutcome, InMind, KnownFindings};
 use super::grid::Grid;
 use super::pictures::Pictures;
 use crate::bench::{Millimetres, Prices};
-use crate::guide::{
-    FitQuestion, KnownFit, KnownKnot, Plan, Presets, SetupError, SetupField, SetupForm,
-};
+use crate::guide::{FitQuestion, KnownKnot, Plan, Presets, SetupError, SetupField, SetupForm};
 use crate::knot::{Hand, Side};
 use crate::session::Session;
 use crate::shelf::{ShelfError, ShelfReading};
@@ -31,11 +29,8 @@ pub struct State {
     /// The knot that was counted, while no other is looked at.
     pub(super) only: Option<Box<Plan>>,
     pub(super) found: Findings,
-    /// What comes of the knot in mind, and whether those in sight are others that do instead.
-    pub(super) known: Vec<KnownFit>,
-    pub(super) are_others: bool,
-    /// Whether the filters stand in the place of the knots, where they have no place of their own.
-    pub(super) shows_filters: bool,
+    /// What comes of the knot in mind.
+    pub(super) known: KnownFindings,
     /// Which question is out; an answer to an older one is dropped.
     pub(super) asked: u64,
     /// Which question the knots in sight answer.
@@ -118,9 +113,7 @@ impl Default for State {
             filters: Filters::default(),
             only: None,
             found: Findings::Wanting(SetupField::Object),
-            known: Vec::new(),
-            are_others: false,
-            shows_filters: false,
+            known: KnownFindings::default(),
             asked: 0,
             answered: 0,
             takes_best: false,
@@ -175,7 +168,7 @@ impl State {
                 }
                 self.answered = asked;
                 self.chosen = 0;
-                (self.known, self.are_others) = (outcome.known, outcome.are_others);
+                self.known = outcome.known;
                 self.found = if outcome.answers.is_empty() {
                     Findings::Nothing(outcome.misfits)
                 } else {
@@ -210,7 +203,7 @@ impl State {
             Message::Filter(filter) => self.filter(filter, session.words()),
             Message::AnyKnot => self.any_knot(session.words()),
             Message::ShowFilters => {
-                self.shows_filters = !self.shows_filters;
+                self.filters.are_shown = !self.filters.are_shown;
                 Action::None
             }
         }
@@ -240,7 +233,7 @@ impl State {
                 Action::Find(self.asked, asked, Spoken::default())
             }
             Err(error) => {
-                self.known.clear();
+                self.known = KnownFindings::default();
                 self.found = match error {
                     SetupError::Missing(asking) => Findings::Wanting(asking),
                     error => Findings::Wrong(error),

@@ -8,6 +8,7 @@ use super::findings::Findings;
 use super::form::{Message, State};
 use super::form_view::heading;
 use crate::app::{theme, widgets};
+use crate::guide::KnownFit;
 use crate::words::Words;
 
 /// Between the parts of the screen.
@@ -18,7 +19,7 @@ const FORM_WIDTHS: [f32; 2] = [290.0, 420.0];
 /// The width of a column of the form above the cards, at the least.
 const FIELD: f32 = 230.0;
 /// The most of the height that the form takes above the cards.
-const FORM_ABOVE: f32 = 0.36;
+const FORM_ABOVE: f32 = 0.44;
 /// Beside cards of more width than this the chosen knot has a column of its own.
 const WIDE: f32 = 1100.0;
 const DETAIL: f32 = 410.0;
@@ -93,13 +94,17 @@ impl State {
     }
 
     /// What comes of the knot that the tyer has in mind, a line for each number of passes; nothing
-    /// without one.
-    fn known_lines<'a>(&self, words: &Words) -> Option<Element<'a, Message>> {
-        if self.known.is_empty() {
+    /// without one. Where it is low what does comes first.
+    fn known_lines<'a>(&self, is_low: bool, words: &Words) -> Option<Element<'a, Message>> {
+        if self.known.fits.is_empty() {
             return None;
         }
         let heading = text(words.plainly("known-heading", &[])).size(theme::BODY);
-        let lines = self.known.iter().map(|known| {
+        let mut known: Vec<&KnownFit> = self.known.fits.iter().collect();
+        if is_low {
+            known.sort_by_key(|known| !known.verdict.is_met());
+        }
+        let lines = known.into_iter().map(|known| {
             let line = text(words.known_fit(known, self.cover()).to_string()).size(theme::SMALL);
             if known.verdict.is_met() {
                 line.font(theme::BOLD).into()
@@ -121,7 +126,7 @@ impl State {
         let Findings::Knots(question, answers) = &self.found else {
             let mut side = column![heading(words.plainly("plan-answers", &[]))].spacing(12);
             // What is wrong stands beside its field.
-            side = side.push(self.known_lines(words));
+            side = side.push(self.known_lines(false, words));
             if !matches!(self.found, Findings::Wrong(_)) {
                 side = side.push(text(self.sentence(words).to_string()).size(26));
             }
@@ -135,17 +140,17 @@ impl State {
         let mut side = column![].spacing(12).width(Fill).height(Fill);
         if is_low {
             side = side.push(self.set_chips(answers.len(), words));
-            if let Some(known) = self.known_lines(words) {
+            if let Some(known) = self.known_lines(true, words) {
                 let known = scrollable(known).spacing(8).width(Fill);
                 side = side.push(container(known).max_height(KNOWN_WHERE_LOW));
             }
-            if self.shows_filters {
+            if self.filters.are_shown {
                 let chips = scrollable(self.chips(words)).spacing(8);
                 return side.push(chips.width(Fill).height(Fill)).into();
             }
         } else {
-            side = side.push(self.known_lines(words));
-            let found = if self.are_others {
+            side = side.push(self.known_lines(false, words));
+            let found = if self.known.are_others {
                 words.plainly("known-others", &[])
             } else if answers.is_empty() {
                 words.plainly("plan-answers", &[])
@@ -164,7 +169,7 @@ impl State {
                 row![side.push(cards), detail].spacing(GAP).into()
             }
             // The card has all of it where what comes of a knot in mind has taken the room.
-            DetailPlace::Below if is_low && !self.known.is_empty() => side.push(cards).into(),
+            DetailPlace::Below if is_low && !self.known.fits.is_empty() => side.push(cards).into(),
             DetailPlace::Below => {
                 let [least, most] = STRIP_HEIGHTS;
                 let height = (size.height * STRIP_SHARE).clamp(least, most);

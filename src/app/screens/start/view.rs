@@ -110,19 +110,16 @@ impl State {
     /// What one press begins or goes on with, where it is low: the ways that lead on stand below it.
     fn at_hand<'a>(&'a self, room: Size, words: &'a Words) -> Element<'a, Message> {
         let is_low = room.height < VERY_LOW;
-        match self.waiting.first() {
-            Some(first) => column![Self::left_off(first, is_low, words), self.others(words)]
-                .spacing(12)
-                .into(),
-            None => {
-                let parts = column![
-                    heading(words.plainly("start-heading", &[])),
-                    self.begin_button(words),
-                    self.facts(words),
-                ];
-                scrollable(parts.spacing(14)).spacing(8).width(Fill).into()
-            }
+        if let Some(first) = self.waiting.first() {
+            let left_off = Self::left_off(first, is_low, words);
+            return column![left_off, self.others(words)].spacing(12).into();
         }
+        let parts = column![
+            heading(words.plainly("start-heading", &[])),
+            self.begin_button(words),
+            self.facts(words),
+        ];
+        scrollable(parts.spacing(14)).spacing(8).width(Fill).into()
     }
 
     /// What was left off, or the form; and the ways that lead on.

@@ -254,4 +254,4 @@ fn plate<'a, M: 'a>(mark: &'a CrossingMark, size: f32) -> Element<'a, M> {
 /// Room round the page, in logical pixels.
 const PADDING: f32 = 16.0;
 /// The largest type of what comes over the stage.
-const LARGEST_ANSWER: f32 = 44.0;
+const LARGEST_ANSWER: f32 = 64.0;
