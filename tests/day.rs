@@ -570,6 +570,21 @@ fn cords_are_joined_within_a_leg_that_lies_there() {
                 .map(|crossing| crossing.row)
                 .collect();
             assert_eq!(forth, back);
+            let runs = script.plan().runs();
+            let is_same_cord = |leg: &PassLeg| {
+                let mut runs = runs.iter();
+                runs.any(|run| {
+                    let passes = run.first..=run.last;
+                    let [one, other] = [*leg, pass_leg]
+                        .map(|leg| leg.strand == run.strand && passes.contains(&leg.pass));
+                    one && other
+                })
+            };
+            let after = (0..laying.legs())
+                .filter_map(|nth| laying.nth_leg(nth))
+                .filter(is_same_cord)
+                .filter(|leg| (leg.pass, leg.leg) > (pass_leg.pass, pass_leg.leg));
+            assert_eq!(joining.legs_after as usize, after.count(), "{pass_leg:?}");
             joined += 1;
         }
         assert!(joined > 0, "never joined");

@@ -179,9 +179,10 @@ fn is_even(counts: Counts, run: u16) -> bool {
 
 /// The knot, when it comes near enough to the length to be covered.
 fn candidate(wish: &FitWish, spacings: Spacings, counts: Counts) -> Option<Candidate> {
-    let wanted = wish.object.cover.get();
-    let is_near = |width: f64| (width - wanted).abs() <= wish.tolerance.get();
-    drawn_up(wish, &spacings, counts).filter(|candidate| is_near(candidate.shape().width.get()))
+    let wanted = wish.object.cover;
+    let miss = |candidate: &Candidate| candidate.range.nearest(wanted).get() - wanted.get();
+    drawn_up(wish, &spacings, counts)
+        .filter(|candidate| miss(candidate).abs() <= wish.tolerance.get())
 }
 
 /// The knot, drawn up to the length to be covered, or as near to it as it goes.
