@@ -175,7 +175,7 @@ impl DispatcherVoice {
             && let Some(own) = self.link.engine()?
             && !speaks_all(&own)
         {
-            let voices = voices_of(&mut self.link, Some(own))?;
+            let voices = voices_of(&mut self.link, Some(&own))?;
             speaks_it = voices.iter().any(|voice| voice.speaks(language));
         }
         let other = engines.into_iter().find(|engine| speaks_all(engine));
@@ -270,25 +270,25 @@ fn list(events: &EventSink) -> Result<Vec<VoiceName>, CallError> {
     let mut link = Link::open("voices", events)?;
     let engines = link.engines()?;
     if engines.len() < 2 {
-        return voices_of(&mut link, engines.into_iter().next());
+        return voices_of(&mut link, engines.first().map(String::as_str));
     }
     let mut voices = Vec::new();
     for engine in engines {
         link.set(&format!("OUTPUT_MODULE {engine}"))?;
-        voices.extend(voices_of(&mut link, Some(engine))?);
+        voices.extend(voices_of(&mut link, Some(&engine))?);
     }
     Ok(voices)
 }
 
 /// The voices of the engine that is set, without those that are another one with a changed timbre, of
 /// which espeak-ng lists a hundred for each language.
-fn voices_of(link: &mut Link, engine: Option<String>) -> Result<Vec<VoiceName>, CallError> {
+fn voices_of(link: &mut Link, engine: Option<&str>) -> Result<Vec<VoiceName>, CallError> {
     let voices = link.voices()?.into_iter();
     let own = voices.filter(|(name, _)| !name.contains('+'));
     let named = own.map(|(name, language)| VoiceName {
         language,
         name,
-        engine: engine.clone(),
+        engine: engine.map(str::to_owned),
     });
     Ok(named.collect())
 }

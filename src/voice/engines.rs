@@ -6,7 +6,7 @@
 //! its voices of is *from memory* where it says nothing itself.
 
 /// Engines whose voices are made of a person's speech, recorded or learnt: the name of their module begins
-/// with this. Those of espeak-ng, DECtalk and their like are computed from rules and are not among them.
+/// with this. Those of espeak-ng and its like are computed from rules and are not among them.
 const NATURAL: [&str; 14] = [
     "baratinoo",
     "cicero",
