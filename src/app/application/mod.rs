@@ -184,10 +184,9 @@ impl App {
                 self.context.window.set_density(density);
                 Task::none()
             }
-            Message::Close => self.close(),
             Message::At(id, message) => self.at_window(id, *message),
             Message::CloseWindow(id) if self.is_second(id) => self.turn_second_window(),
-            Message::CloseWindow(_) => self.close(),
+            Message::Close | Message::CloseWindow(_) => self.close(),
             Message::WindowClosed(id) => {
                 self.second_window_closed(id);
                 Task::none()
