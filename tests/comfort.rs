@@ -328,7 +328,7 @@ fn every_line_of_the_settings_says_itself() {
     }
     assert!(said[0].starts_with("Settings. The up and down arrows"));
     assert_eq!(
-        said[4],
+        said[6],
         "Speed of the voice: 165 words a minute. The side arrows change it."
     );
     said.sort();
@@ -344,7 +344,7 @@ fn every_line_changes_both_ways_and_says_its_new_value() {
         .iter()
         .copied()
         // A voice is tried before anything changes, and learning has a screen of its own.
-        .filter(|line| ![Setting::Learn, Setting::Voice].contains(line))
+        .filter(|line| ![Setting::Learn, Setting::TryKnocks, Setting::Voice].contains(line))
     {
         let folder = TempDir::new().unwrap();
         let mut hands = Hands::open(folder.path(), None);

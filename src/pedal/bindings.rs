@@ -94,6 +94,7 @@ impl Bindings {
 
     /// The same, with the usual meanings of knocks where none has any: they were kept by a version that
     /// heard no knocks.
+    #[must_use]
     pub fn with_knocks(mut self) -> Self {
         let is_knock = |input: &Input| matches!(input, Input::Knocks(_));
         if !self.table.iter().any(|(input, _)| is_knock(input)) {

@@ -253,7 +253,7 @@ impl Drop for Microphone {
     /// A row that was being knocked is over.
     fn drop(&mut self) {
         let mut listener = self.listener.lock();
-        let listener = listener.as_mut().map_err(|poisoned| poisoned.get_mut());
+        let listener = listener.as_mut().map_err(PoisonError::get_mut);
         let (Ok(listener) | Err(listener)) = listener;
         listener.end_row();
     }

@@ -7,6 +7,10 @@ use crate::voice::VoiceEvent;
 use crate::words::{Sentence, Spoken, Words};
 
 /// The notices that hold now.
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each holds or not, whatever the others do"
+)]
 #[derive(Debug, Default)]
 pub(super) struct Notices {
     is_voice_lost: bool,

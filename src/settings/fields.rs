@@ -16,6 +16,10 @@ use crate::voice::SpeechSettings;
 use crate::words::{Detail, LanguageChoice, Units};
 
 /// Settings as they are read: every field is there, the usual ones where none was given.
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each holds or not, whatever the others do"
+)]
 #[derive(Deserialize)]
 pub(super) struct SettingsFields {
     language: Option<String>,

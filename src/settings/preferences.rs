@@ -17,6 +17,10 @@ pub const DISTANCES: RangeInclusive<u16> = 300..=6000;
 pub const SCREEN_WIDTHS: RangeInclusive<u16> = 50..=5000;
 
 /// Everything the tyer can set.
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each holds or not, whatever the others do"
+)]
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Settings {
     /// The language and the units of lengths.

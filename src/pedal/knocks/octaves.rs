@@ -81,7 +81,7 @@ impl Filter {
         let width = sine * FRAC_1_SQRT_2;
         let scale = 1.0 / (1.0 + width);
         let (outer, inner) = match passes {
-            Passes::Above => ((1.0 + cosine) / 2.0, -(1.0 + cosine)),
+            Passes::Above => (f64::midpoint(1.0, cosine), -(1.0 + cosine)),
             Passes::Below => ((1.0 - cosine) / 2.0, 1.0 - cosine),
         };
         #[expect(clippy::cast_possible_truncation, reason = "between -2 and 2")]

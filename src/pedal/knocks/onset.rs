@@ -88,7 +88,7 @@ impl Sound {
         for (floor, power) in self.floors.iter_mut().zip(&look) {
             floor.take(decibels(*power));
         }
-        if self.seen() % WEIGH_EVERY == 0 {
+        if self.seen().is_multiple_of(WEIGH_EVERY) {
             self.weigh();
         }
         let loud = look[..LOUD].iter().zip(&self.weights);
