@@ -49,6 +49,20 @@ pub(super) struct Onset {
 }
 
 impl Onset {
+    /// By how much another onset is louder, in the octaves in which both are heard. The peaks would not
+    /// do: between two knocks a voice may begin, and octaves weigh otherwise then.
+    pub fn louder(&self, other: &Self) -> f32 {
+        let heard =
+            |octave: &usize| self.clear_of_noise[*octave].max(other.clear_of_noise[*octave]) > 3.0;
+        let power = |onset: &Self| -> f32 {
+            let octaves = (0..LOUD).filter(heard);
+            octaves
+                .map(|octave| 10f32.powf(onset.octaves[octave] / 10.0))
+                .sum()
+        };
+        decibels(power(other)) - decibels(power(self))
+    }
+
     /// How far the octaves of two onsets differ in the mean, apart from their loudness.
     pub fn unlike(&self, other: &Self) -> f32 {
         let heard = |octave: usize| {

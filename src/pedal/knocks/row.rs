@@ -34,17 +34,14 @@ impl Row {
     }
 
     /// From which look on the next onset counts after this one. An onset that is outdone at once,
-    /// while a knock rings, is not the next knock, but that may follow at its heels.
+    /// while a knock rings, is not the next knock, but that may follow at its heels; and so may a knock
+    /// on a voice that begins.
     pub fn next_from(&self, onset: &Onset, tuning: &Tuning) -> usize {
         let rings = self
             .before(onset.at, tuning)
             .is_some_and(|last| last.rise > 12.0);
-        onset.at
-            + if rings && onset.stays_top < -1.5 {
-                2
-            } else {
-                12
-            }
+        let is_outdone = onset.stays_top < if rings { -1.5 } else { -20.0 };
+        onset.at + if is_outdone { 2 } else { 12 }
     }
 
     /// Takes an onset, and gives which knock of its row it is if it is one.
@@ -62,7 +59,7 @@ impl Row {
         let mut number = 1;
         if let Some(last) = &before {
             let gap = onset.at - last.at;
-            let louder = onset.peak - last.peak;
+            let louder = last.louder(onset);
             // What the knock before shook, or its echo.
             let is_of_it = (gap < *tuning.gap.end() && louder < -tuning.same_level)
                 || (gap < *tuning.gap.start() && louder < 3.0);
@@ -111,7 +108,7 @@ impl Row {
             .iter()
             .any(|(at, peak)| *at > last.at + RINGING && *at < onset.at && *peak > softer - 3.0);
         tuning.gap.contains(&(onset.at - last.at))
-            && (onset.peak - last.peak).abs() <= tuning.same_level
+            && last.louder(onset).abs() <= tuning.same_level
             && last.unlike(onset) <= tuning.same_sound
             && !something_between
             && second_half.is_some_and(|between| softer - between >= lull)
