@@ -426,7 +426,7 @@ fn breaths(text: &str) -> impl Iterator<Item = usize> {
             .ends_with(PAUSES)
     };
     let words: Vec<&str> = text.split_whitespace().collect();
-    let breaths = words.split_inclusive(move |word| ends(&word));
+    let breaths = words.split_inclusive(move |word| ends(word));
     breaths.map(<[&str]>::len).collect::<Vec<_>>().into_iter()
 }
 
