@@ -13,11 +13,12 @@ use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::mpsc::{self, Receiver};
 use std::sync::{Arc, Mutex};
 use std::thread::{self, JoinHandle};
-use std::time::Duration;
+use std::time::{Duration, Instant};
 
 use bus::Bus;
 use dbus::arg::{PropMap, RefArg, Variant};
 use dbus::blocking::Connection;
+use dbus::blocking::stdintf::org_freedesktop_dbus::RequestNameReply;
 use dbus::channel::{Channel, MatchingReceiver as _, Sender as _};
 use dbus::message::MatchRule;
 use dbus::{Message, Path as ObjectPath};
@@ -75,7 +76,14 @@ impl Portal {
         let mut channel = Channel::open_private(&bus.address).unwrap();
         channel.register().unwrap();
         let server: Connection = channel.into();
-        server.request_name(PORTAL, false, false, true).unwrap();
+        // A portal of before may still be leaving the bus.
+        let since = Instant::now();
+        while server.request_name(PORTAL, false, false, true).unwrap()
+            != RequestNameReply::PrimaryOwner
+        {
+            assert!(since.elapsed() < SOON, "another portal is on the bus");
+            thread::park_timeout(TURN);
+        }
         let (tell, calls) = mpsc::channel();
         let is_over = Arc::<AtomicBool>::default();
         let leaves = Arc::new(Mutex::new(false));
