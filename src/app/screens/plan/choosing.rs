@@ -186,12 +186,9 @@ mod tests {
         let said = with_knot(&mut plan, &mut session, "5x7");
         assert!(said.contains("Single: it does"), "{said}");
         assert!(!plan.known.are_others);
-        type_in(&mut plan, SetupField::Cover, "60");
+        type_in(&mut plan, SetupField::Cover, "150");
         let said = with_knot(&mut plan, &mut session, "3 5");
-        assert!(
-            said.contains("Single: too narrow for 60 millimetres"),
-            "{said}"
-        );
+        assert!(said.contains("Single: too narrow for"), "{said}");
         assert!(plan.known.are_others);
         assert!(matches!(&plan.found, Findings::Knots(_, answers) if !answers.is_empty()));
     }
