@@ -29,6 +29,15 @@ pub enum Speech {
     Dumb,
 }
 
+/// How the service sends its answers.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Answering {
+    AsUsual,
+    ByteByByte,
+    /// After an answer without an end it hangs up.
+    HangingUp,
+}
+
 /// What happened, in order.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Event {
@@ -74,10 +83,7 @@ struct State {
     engines: Vec<(String, Vec<(String, String)>)>,
     /// What is sent in the place of an answer, after so many good ones.
     instead: Option<(usize, Vec<u8>)>,
-    /// Answers are sent a byte at a time.
-    is_slow: bool,
-    /// After an answer without an end the connection is hung up.
-    hangs_up: bool,
+    answering: Answering,
 }
 
 struct Shared {
@@ -146,8 +152,7 @@ impl Service {
                 .to_vec(),
             engines: Vec::new(),
             instead: None,
-            is_slow: false,
-            hangs_up: false,
+            answering: Answering::AsUsual,
         };
         let shared = Shared {
             state: Mutex::new(state),
@@ -197,12 +202,14 @@ impl Service {
 
     /// Hangs up after an answer without an end.
     pub fn hang_up_on_unfinished(&self) {
-        self.shared.change(|state| state.hangs_up = true);
+        self.shared
+            .change(|state| state.answering = Answering::HangingUp);
     }
 
     /// Sends every answer a byte at a time.
     pub fn answer_byte_by_byte(&self) {
-        self.shared.change(|state| state.is_slow = true);
+        self.shared
+            .change(|state| state.answering = Answering::ByteByByte);
     }
 
     /// Stops reading and answering; connections still come about, as with a stopped process.
@@ -561,7 +568,7 @@ impl Conversation {
         };
         let answer =
             instead.map_or_else(|| format!("{text}\r\n").into_bytes(), |(_, answer)| answer);
-        let pieces = if state.is_slow {
+        let pieces = if state.answering == Answering::ByteByByte {
             1
         } else {
             answer.len().max(1)
@@ -571,7 +578,7 @@ impl Conversation {
             // A client that has hung up need not be told.
             let _ = stream.write_all(piece);
         }
-        if state.hangs_up && !answer.ends_with(b"\n") {
+        if state.answering == Answering::HangingUp && !answer.ends_with(b"\n") {
             let _ = stream.shutdown(Shutdown::Both);
         }
     }
