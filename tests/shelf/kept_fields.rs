@@ -164,8 +164,8 @@ fn changed(tie: &Tie, is_full: bool) -> Tie {
     };
     tie.plan = tie.plan.with_cord_history(history);
     tie.place = leg(2);
-    tie.name = if is_full { "grip" } else { "" }.to_owned();
-    tie.note = tie.name.clone();
+    let text = if is_full { "grip" } else { "" };
+    (tie.name, tie.note) = (text.to_owned(), text.to_owned());
     tie.batch = is_full.then(|| Batch::first(4));
     tie.lesson = is_full.then_some(2);
     tie.is_put_away = is_full;
