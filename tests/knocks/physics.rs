@@ -329,6 +329,8 @@ pub fn noise(kind: Noise, length: usize, rate: f64, dice: &mut Dice) -> Vec<f32>
         }
     }
     let loud = level(&sound) as f32;
-    sound.iter_mut().for_each(|sample| *sample /= loud);
+    for sample in sound.iter_mut() {
+        *sample /= loud;
+    }
     sound
 }
