@@ -4,7 +4,7 @@ use std::time::Duration;
 
 use super::auto_advance::AutoAdvance;
 use super::effect::{Effect, Timer};
-use super::knocking::Knocking;
+use super::knock_row::Knocking;
 use super::notices::Notices;
 use super::page::{Page, PagePart};
 use super::tie_in_hand::TieInHand;

@@ -3,37 +3,13 @@
 
 use std::time::Duration;
 
-use super::auto_advance::AutoAdvance;
 use super::controller::Session;
 use super::effect::Effect;
-use super::tie_in_hand::{Stand, TieInHand};
+use super::knock_row::Before;
+use super::tie_in_hand::TieInHand;
 use crate::pedal::{EarNews, Input, Intent, Transition};
 use crate::voice::Cue;
 use crate::words::Spoken;
-
-/// What is known of the row that is being knocked.
-#[derive(Debug, Default)]
-pub(super) struct Knocking {
-    /// Whether the row as long as it is has acted.
-    has_acted: bool,
-    /// How all stood before it acted, where that can be turned back.
-    before: Option<Before>,
-}
-
-/// How all stood before a row of knocks acted.
-#[derive(Debug)]
-struct Before {
-    tie: Stand,
-    auto_advance: AutoAdvance,
-    was_paused: bool,
-}
-
-impl Knocking {
-    /// Something else was pressed: what it did is not turned back by a knock.
-    pub fn forget(&mut self) {
-        self.before = None;
-    }
-}
 
 impl Session {
     /// Has the ear listen from the beginning where that is wished for.
