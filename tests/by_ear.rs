@@ -246,6 +246,7 @@ fn the_plan_is_worked_blind_from_the_start_to_the_rig() {
     says(&said, &["Cord: 4.", "Knot 1 of"]);
     says(&listener.press(DOWN), &["Knot 2 of"]);
     says(&listener.press(Named::ArrowUp), &["Knot 1 of"]);
+    says(&listener.press(TAB), &["Knot you have in mind: none."]);
     says(&listener.press(TAB), &["Cord at hand."]);
     says(&listener.press(TAB), &["Tube."]);
     let said = listener.types("45");
