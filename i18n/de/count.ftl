@@ -69,7 +69,10 @@ count-no-voice = Keine Stimme: Der Sprachdienst antwortet nicht. Die Fragen gehe
 
 plan-only = { $key }: nur { $tie }
 # Said when the screen appears.
-plan-only-told = Gesucht wird nur der Knoten, der ausgezählt wurde: { $tie }. F10 nimmt alle. Die Eingabetaste knüpft ihn, wie er ist, ohne Gegenstand und Rohr.
+plan-only-told = Gesucht wird nur der Knoten, der ausgezählt wurde: { $tie }. F10 nimmt alle.{ $bare ->
+        [yes] { " " }Die Eingabetaste knüpft ihn, wie er ist, ohne Gegenstand und Rohr.
+       *[no] { "" }
+    }
 plan-only-note = Die Eingabetaste knüpft ihn, wie er ist.
 plan-any-told = Gesucht wird wieder unter allen Knoten.
 key-any-knot = alle Knoten

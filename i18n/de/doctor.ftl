@@ -60,7 +60,7 @@ doctor-pedals = Pedale: Angeschlossen sind { $controllers ->
 doctor-pedals-none = Pedale: Kein Gamecontroller und kein MIDI-Pedal ist angeschlossen. Es braucht auch keines: Tasten genügen, und Pedale, die Tasten oder Mausknöpfe senden, zählen hier nicht mit.
 
 # $name: der Name eines Geräts.
-doctor-microphone = Mikrofon: Auf Klopfen würde „{ $name }“ hören, sobald es in den Einstellungen eingeschaltet ist. Aufgenommen wird nichts.
+doctor-microphone = Mikrofon: Auf Klopfen hört „{ $name }“, sobald das in den Einstellungen eingeschaltet ist. Aufgenommen wird nichts.
 doctor-microphone-none = Mikrofon: Es ist keines da. Es braucht auch keines: Nur Klopfen auf die Werkbank wird damit gehört.
 
 # $megabytes: what is free on the disk, rounded down.

@@ -2,7 +2,7 @@
 
 knocks-heading = Klopfen auf die Werkbank
 knocks-level = Wie laut es jetzt ist
-knocks-try = Leg das Mikrofon auf die Werkbank und klopf zweimal, so wie später beim Knüpfen. Jedes erkannte Klopfen wird hier gezeigt und gesagt; sonst bewirkt es hier nichts.
+knocks-try = Leg das Mikrofon auf die Werkbank und klopf zweimal, so wie später beim Knüpfen. Klopf mit leerer Hand, nie mit Klinge oder Nadel darin. Jedes erkannte Klopfen wird hier gezeigt und gesagt; sonst bewirkt es hier nichts.
 knocks-off = Klopfen ist ausgeschaltet, also hört kein Mikrofon zu. Schalte es in den Einstellungen eine Zeile darüber ein, und komm wieder.
 
 # Ein Klopfen, das erkannt wurde. $number: wie oft. $over: wie weit es aus dem Raum hervorsticht, in Dezibel. $clear:
@@ -10,7 +10,7 @@ knocks-off = Klopfen ist ausgeschaltet, also hört kein Mikrofon zu. Schalte es 
 knocks-taken = { $number ->
         [one] Einmal geklopft
        *[other] { $number }-mal geklopft
-    }, { $over } Dezibel über dem Raum: { $clear ->
+    }, { $over } Dezibel über dem Raumgeräusch: { $clear ->
         [faint] schwach. Leg das Mikrofon näher, oder klopf fester.
        *[clear] deutlich.
     }

@@ -108,7 +108,7 @@ settings-say = { $field ->
            *[other] Pedale und Tasten: { $number } Belegungen sind angelernt. Drück Eingabe, um neu anzulernen.
         }
         [knocks] { $choice ->
-            [on] Klopfen auf die Werkbank: an. Zweimal heißt weiter, dreimal noch einmal. Ein Mikrofon hört danach; nichts wird aufgenommen oder behalten, nur die Zeiten des Klopfens werden weitergegeben. Die Pfeile zur Seite ändern es.
+            [on] Klopfen auf die Werkbank: an. Zweimal heißt weiter, dreimal noch einmal. Ein Mikrofon hört danach; nichts wird aufgenommen oder behalten, weitergegeben wird nur, wann und wie laut geklopft wurde. Die Pfeile zur Seite ändern es.
            *[off] Klopfen auf die Werkbank: aus. Eingeschaltet hört ein Mikrofon, ob du zwei- oder dreimal klopfst. Die Pfeile zur Seite ändern es.
         }
         [try-knocks] Klopfen ausprobieren: finden, wo das Mikrofon liegen soll. Drück Eingabe.

@@ -3,7 +3,7 @@
 # $field: as in settings-name.
 settings-hint = { $field ->
         [learn] Jede Taste, jedes Pedal, jeder Knopf und jedes MIDI-Pedal kann weitergehen, zurückgehen oder noch einmal sagen: einmal drücken, und es ist gelernt.
-        [knocks] Zweimal auf die Werkbank geklopft heißt weiter, dreimal noch einmal. Ein Mikrofon hört zu; nichts wird aufgenommen oder behalten, nur die Zeiten des Klopfens gehen weiter.
+        [knocks] Wenn nicht anders gelernt, heißt zweimal auf die Werkbank geklopft weiter, dreimal noch einmal. Ein Mikrofon hört zu; nichts wird aufgenommen oder behalten, nur wann und wie laut geklopft wurde, geht weiter.
         [try-knocks] Zeigt, wie laut es ist und welches Klopfen erkannt wurde: So findest du, wo das Mikrofon liegen soll.
         [language] Die Sprache von allem, was gesagt, gezeigt und gedruckt wird.
         [units] Millimeter und Meter oder Zoll und Fuß, für jede Länge.

@@ -5,7 +5,7 @@ voices-natural = Natürliche Stimmen, aus Aufnahmen eines Menschen gemacht: { $n
 # $way: debian (a package of Debian), non-free (one of its sections contrib and non-free) or elsewhere. $package: its name.
 voices-no-natural = Keine davon ist natürlich, aus Aufnahmen eines Menschen gemacht. { $way ->
         [debian] „sudo apt install { $package }“ bringt eine.
-        [non-free] „sudo apt install { $package }“ bringt eine, mit den Bereichen contrib und non-free.
+        [non-free] „sudo apt install { $package }“ bringt eine, sobald die Bereiche contrib und non-free eingeschaltet sind (unter Ubuntu: universe und multiverse).
        *[elsewhere] Ein Modul des Sprachdienstes wie pico, RHVoice oder piper bringt eine: Sieh unter den Paketen dieses Systems nach.
     }
 

@@ -70,7 +70,10 @@ count-no-voice = No voice: the speech service does not answer. The questions go 
 
 plan-only = { $key }: only { $tie }
 # Said when the screen appears.
-plan-only-told = Only the knot that was counted is looked at: { $tie }. F10 looks at all. Enter ties it as it is, without object and tube.
+plan-only-told = Only the knot that was counted is looked at: { $tie }. F10 looks at all.{ $bare ->
+        [yes] { " " }Enter ties it as it is, without object and tube.
+       *[no] { "" }
+    }
 plan-only-note = Enter ties it as it is.
 plan-any-told = All knots are looked at again.
 key-any-knot = all knots

@@ -2,7 +2,7 @@
 
 knocks-heading = Knocks on the bench
 knocks-level = How loud it is now
-knocks-try = Lay the microphone on the bench and knock twice, as you will while you tie. Each row that was taken is shown and said here; knocks do nothing else.
+knocks-try = Lay the microphone on the bench and knock twice, as you will while you tie. Knock with an empty hand, never with a blade or needle in it. Each row that was taken is shown and said here; knocks do nothing else.
 knocks-off = Knocks are switched off, so no microphone is listened to. Switch them on in the settings, on the line above, and come back.
 
 # A row of knocks that was taken. $number: how many. $over: how far they stood out from the room, in decibels. $clear:

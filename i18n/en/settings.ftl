@@ -108,7 +108,7 @@ settings-say = { $field ->
            *[other] Pedals and keys: { $number } are learnt. Press enter to learn again.
         }
         [knocks] { $choice ->
-            [on] Knocks on the bench: on. Two are next, three are say it again. A microphone listens for them; nothing is recorded or kept, and only the times of the knocks are passed on. The side arrows change it.
+            [on] Knocks on the bench: on. Two are next, three are say it again. A microphone listens for them; nothing is recorded or kept, and only when a knock came and how loud it was is passed on. The side arrows change it.
            *[off] Knocks on the bench: off. Switched on, a microphone listens for two or three knocks. The side arrows change it.
         }
         [try-knocks] Try the knocks: find where the microphone should lie. Press enter.

@@ -3,7 +3,7 @@
 # $field: as in settings-name.
 settings-hint = { $field ->
         [learn] Any key, pedal, button or MIDI pedal can go on, go back or say it again: press it once, and it is learnt.
-        [knocks] Two knocks on the bench are next, three are say it again. A microphone listens; nothing is recorded or kept, only the times of the knocks leave the listener.
+        [knocks] Unless learnt otherwise, two knocks on the bench are next, three are say it again. A microphone listens; nothing is recorded or kept, only when a knock came and how loud it was is passed on.
         [try-knocks] Shows how loud it is and each row of knocks that was taken, so that you find where the microphone should lie.
         [language] The language of all that is said, shown and printed.
         [units] Millimetres and metres, or inches and feet, for every length.

@@ -5,7 +5,7 @@ voices-natural = Natural voices, made of a person’s own speech: { $names }.
 # $way: debian (a package of Debian), non-free (one of its sections contrib and non-free) or elsewhere. $package: its name.
 voices-no-natural = None of them is natural, made of a person’s own speech. { $way ->
         [debian] “sudo apt install { $package }” adds one.
-        [non-free] “sudo apt install { $package }” adds one, with the sections contrib and non-free switched on.
+        [non-free] “sudo apt install { $package }” adds one, with the sections contrib and non-free switched on (on Ubuntu: universe and multiverse).
        *[elsewhere] A module of the speech service such as pico, RHVoice or piper adds one: look among the packages of this system.
     }
 

@@ -10,7 +10,7 @@ count-so-far = { $asked ->
         }
         [nested] { $number ->
             [one] 1 onda sola
-           *[other] { $number } ondas metidas
+           *[other] { $number } ondas anidadas
         }
         [lands] Fila { $number } de ondas
         [rows] { $number ->
@@ -69,7 +69,10 @@ count-no-voice = Sin voz: el servicio de voz no responde. Las preguntas siguen p
 
 plan-only = { $key }: solo { $tie }
 # Said when the screen appears.
-plan-only-told = Solo se mira el nudo que se ha contado: { $tie }. Con F10 se miran todos. Intro lo hace tal cual, sin objeto ni tubo.
+plan-only-told = Solo se mira el nudo que se ha contado: { $tie }. Con F10 se miran todos.{ $bare ->
+        [yes] { " " }Intro lo hace tal cual, sin objeto ni tubo.
+       *[no] { "" }
+    }
 plan-only-note = Intro lo hace tal cual.
 plan-any-told = Se miran otra vez todos los nudos.
 key-any-knot = todos los nudos

@@ -40,10 +40,10 @@ cord-ask = ¿Llegará el tuyo? Mide lo que tienes en la mano y pulsa C otra vez.
 cord-not-through = Ojo con el cabo: según tu medida { $reach ->
         [leg] llega hasta el final del tramo { $leg } de la pasada { $pass }, y no a toda esta pasada.
        *[none] no llega a un solo tramo de esta pasada.
-    } Toma ahora uno más largo o ten otro a mano: donde este acabe se pregunta si se une uno nuevo.
+    } Toma ahora uno más largo o ten otro a mano: donde este acabe se te preguntará si se empalma uno nuevo.
 
 # Asked before a leg that the cord does not reach to the end of.
-cord-ends = Según tu medida, el cabo no llega al final de este tramo. Siguiente le une uno nuevo. Atrás: aún llega, y la medida se olvida.
+cord-ends = Según tu medida, el cabo no llega al final de este tramo. Siguiente le empalma uno nuevo. Atrás: aún llega, y la medida se olvida.
 cord-ends-line = ¿Se acaba el cabo?
 cord-reaches = La medida queda olvidada.
 

@@ -2,7 +2,7 @@
 
 knocks-heading = Golpes en el banco
 knocks-level = Cuánto se oye ahora
-knocks-try = Pon el micrófono sobre el banco y da dos golpes, como harás al anudar. Aquí se muestra y se dice cada serie que se tomó; aquí los golpes no hacen nada más.
+knocks-try = Pon el micrófono sobre el banco y da dos golpes, como harás al anudar. Golpea con la mano vacía, nunca con una cuchilla o aguja en ella. Aquí se muestra y se dice cada serie reconocida; aquí los golpes no hacen nada más.
 knocks-off = Los golpes están desactivados, así que no escucha ningún micrófono. Actívalos en los ajustes, una línea más arriba, y vuelve.
 
 # Una serie de golpes que se tomó. $number: cuántos. $over: cuánto sobresalen de la sala, en decibelios. $clear: faint
@@ -10,7 +10,7 @@ knocks-off = Los golpes están desactivados, así que no escucha ningún micróf
 knocks-taken = { $number ->
         [one] 1 golpe
        *[other] { $number } golpes
-    }, { $over } decibelios sobre la sala: { $clear ->
+    }, { $over } decibelios sobre el ruido del taller: { $clear ->
         [faint] débil. Acerca el micrófono o golpea más fuerte.
        *[clear] claro.
     }

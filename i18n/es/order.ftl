@@ -100,7 +100,7 @@ order-field-unknown = { $piece ->
 order-text-long = { $piece ->
         [0] En el pedido
        *[other] En la pieza { $piece }
-    } «{ $field }» tiene más de { $most } letras: hazlo más corto.
+    } «{ $field }» tiene más de { $most } caracteres: hazlo más corto.
 order-none-of-name = No hay ningún pedido «{ $given }»: «marlinspeak order list» nombra los que hay.
 order-piece-none = El pedido no tiene la pieza { $given }: tiene { $known }.
 

@@ -108,7 +108,7 @@ settings-say = { $field ->
            *[other] Pedales y teclas: { $number } aprendidos. Pulsa Intro para aprender de nuevo.
         }
         [knocks] { $choice ->
-            [on] Golpes en el banco: activado. Dos son siguiente, tres son otra vez. Un micrófono los escucha; nada se graba ni se guarda, y solo pasan los momentos de los golpes. Las flechas laterales lo cambian.
+            [on] Golpes en el banco: activado. Dos son siguiente, tres son otra vez. Un micrófono los escucha; nada se graba ni se guarda, y solo se transmite cuándo hubo un golpe y con qué fuerza sonó. Las flechas laterales lo cambian.
            *[off] Golpes en el banco: desactivado. Activado, un micrófono escucha si das dos o tres golpes. Las flechas laterales lo cambian.
         }
         [try-knocks] Probar los golpes: encontrar dónde debe estar el micrófono. Pulsa Intro.

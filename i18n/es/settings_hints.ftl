@@ -3,8 +3,8 @@
 # $field: as in settings-name.
 settings-hint = { $field ->
         [learn] Cualquier tecla, pedal, botón o pedal MIDI puede seguir, volver o repetir: se pulsa una vez y queda aprendido.
-        [knocks] Dos golpes en el banco son siguiente, tres son otra vez. Un micrófono escucha; nada se graba ni se guarda, solo salen de él los momentos de los golpes.
-        [try-knocks] Muestra cuánto se oye y cada serie de golpes que se tomó, para encontrar dónde debe estar el micrófono.
+        [knocks] Si no has enseñado otra cosa, dos golpes en el banco son siguiente, tres son otra vez. Un micrófono escucha; nada se graba ni se guarda, solo sale de él cuándo hubo un golpe y con qué fuerza sonó.
+        [try-knocks] Muestra cuánto se oye y cada serie de golpes reconocida, para encontrar dónde debe estar el micrófono.
         [language] El idioma de todo lo que se dice, se muestra y se imprime.
         [units] Milímetros y metros, o pulgadas y pies, para cada medida.
         [voice] Cuál de las voces del servicio de voz dice los pasos.

@@ -5,7 +5,7 @@ voices-natural = Voces naturales, hechas de grabaciones de una persona: { $names
 # $way: debian (a package of Debian), non-free (one of its sections contrib and non-free) or elsewhere. $package: its name.
 voices-no-natural = Ninguna de ellas es natural, hecha de grabaciones de una persona. { $way ->
         [debian] «sudo apt install { $package }» añade una.
-        [non-free] «sudo apt install { $package }» añade una, con las secciones contrib y non-free.
+        [non-free] «sudo apt install { $package }» añade una, con las secciones contrib y non-free activadas (en Ubuntu: universe y multiverse).
        *[elsewhere] Un módulo del servicio de voz como pico, RHVoice o piper añade una: míralo entre los paquetes de este sistema.
     }
 

@@ -69,7 +69,10 @@ count-no-voice = Pas de voix : le service vocal ne répond pas. Les questions c
 
 plan-only = { $key } : seulement { $tie }
 # Said when the screen appears.
-plan-only-told = Seul est regardé le nœud qui a été compté : { $tie }. F10 les regarde tous. Entrée le fait tel quel, sans objet ni tube.
+plan-only-told = Seul est regardé le nœud qui a été compté : { $tie }. F10 les regarde tous.{ $bare ->
+        [yes] { " " }Entrée le fait tel quel, sans objet ni tube.
+       *[no] { "" }
+    }
 plan-only-note = Entrée le fait tel quel.
 plan-any-told = Tous les nœuds sont de nouveau regardés.
 key-any-knot = tous les nœuds

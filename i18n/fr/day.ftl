@@ -40,10 +40,10 @@ cord-ask = Le vôtre suffira-t-il ? Mesurez ce que vous tenez et appuyez encore
 cord-not-through = Attention au cordon : d’après votre mesure, il { $reach ->
         [leg] va jusqu’à la fin du trajet { $leg } de la passe { $pass }, et ne fait pas toute cette passe.
        *[none] ne fait pas un seul trajet de cette passe.
-    } Prenez-en un plus long maintenant, ou préparez-en un second : là où il finit, la question vient d’en raccorder un neuf.
+    } Prenez-en un plus long maintenant, ou préparez-en un second : là où il finit, il vous sera demandé s’il faut en raccorder un neuf.
 
 # Asked before a leg that the cord does not reach to the end of.
-cord-ends = D’après votre mesure, le cordon ne va pas au bout de ce trajet. Suivant en raccorde un neuf. Retour : il va encore, et la mesure est oubliée.
+cord-ends = D’après votre mesure, le cordon ne va pas au bout de ce trajet. Suivant en raccorde un neuf. Retour : il suffit encore, et la mesure est oubliée.
 cord-ends-line = Le cordon est-il fini ?
 cord-reaches = La mesure est oubliée.
 

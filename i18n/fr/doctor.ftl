@@ -60,7 +60,7 @@ doctor-pedals = Pédales : { $controllers ->
 doctor-pedals-none = Pédales : aucune manette de jeu ni pédale MIDI n’est branchée. Il n’en faut pas : les touches suffisent, et les pédales qui envoient des touches ou des boutons de souris ne sont pas comptées ici.
 
 # $name : le nom d’un appareil.
-doctor-microphone = Micro : les coups seraient écoutés par « { $name } », une fois ce réglage mis. Rien n’est enregistré.
+doctor-microphone = Micro : les coups seraient écoutés par « { $name } », une fois activés dans les réglages. Rien n’est enregistré.
 doctor-microphone-none = Micro : il n’y en a pas. Il n’en faut pas : il ne sert qu’à entendre les coups sur l’établi.
 
 # $megabytes: what is free on the disk, rounded down.

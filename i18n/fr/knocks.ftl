@@ -2,15 +2,15 @@
 
 knocks-heading = Coups sur l’établi
 knocks-level = Niveau du son en ce moment
-knocks-try = Posez le micro sur l’établi et frappez deux coups, comme vous le ferez en nouant. Chaque série prise est montrée et dite ici ; les coups ne font rien d’autre ici.
-knocks-off = Les coups ne sont pas en service, aucun micro n’écoute donc. Mettez ce réglage, une ligne plus haut, et revenez.
+knocks-try = Posez le micro sur l’établi et frappez deux coups, comme vous le ferez en nouant. Frappez la main vide, jamais avec une lame ou une aiguille. Chaque série reconnue est montrée et dite ici ; les coups ne font rien d’autre ici.
+knocks-off = Les coups sont désactivés : aucun micro n’écoute. Activez-les dans les réglages, une ligne plus haut, et revenez.
 
 # Une série de coups qui a été prise. $number : combien. $over : de combien ils dépassent la pièce, en décibels. $clear :
 # faint où c’est trop peu pour être pris à chaque fois, sinon clear.
 knocks-taken = { $number ->
         [one] 1 coup
        *[other] { $number } coups
-    }, { $over } décibels au-dessus de la pièce : { $clear ->
+    }, { $over } décibels au-dessus du bruit de la pièce : { $clear ->
         [faint] faible. Rapprochez le micro, ou frappez plus fort.
        *[clear] net.
     }

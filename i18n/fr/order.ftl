@@ -104,7 +104,7 @@ order-field-unknown = { $piece ->
 order-text-long = { $piece ->
         [0] Dans la commande
        *[other] Dans la pièce { $piece }
-    } « { $field } » a plus de { $most } lettres : raccourcissez-le.
+    } « { $field } » a plus de { $most } caractères : raccourcissez-le.
 order-none-of-name = Il n’y a pas de commande « { $given } » : « marlinspeak order list » nomme celles qu’il y a.
 order-piece-none = La commande n’a pas de pièce { $given } : elle a { $known }.
 

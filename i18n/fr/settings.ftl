@@ -108,7 +108,7 @@ settings-say = { $field ->
            *[other] Pédales et touches : { $number } apprises. Appuyez sur entrée pour réapprendre.
         }
         [knocks] { $choice ->
-            [on] Coups sur l’établi : oui. Deux, c’est suivant, trois, c’est répéter. Un micro les écoute ; rien n’est enregistré ni gardé, et seuls les instants des coups sont transmis. Les flèches de côté changent ce réglage.
+            [on] Coups sur l’établi : oui. Deux, c’est suivant, trois, c’est répéter. Un micro les écoute ; rien n’est enregistré ni gardé, et seuls le moment et la force de chaque coup sont transmis. Les flèches de côté changent ce réglage.
            *[off] Coups sur l’établi : non. Avec ce réglage, un micro écoute si vous frappez deux ou trois coups. Les flèches de côté changent ce réglage.
         }
         [try-knocks] Essayer les coups : trouver où poser le micro. Appuyez sur entrée.

@@ -3,8 +3,8 @@
 # $field: as in settings-name.
 settings-hint = { $field ->
         [learn] Toute touche, toute pédale, tout bouton, toute pédale MIDI peut avancer, reculer ou répéter : un appui, et c’est appris.
-        [knocks] Deux coups sur l’établi, c’est suivant, trois, c’est répéter. Un micro écoute ; rien n’est enregistré ni gardé, seuls les instants des coups en sortent.
-        [try-knocks] Montre le niveau du son et chaque série de coups qui a été prise, pour trouver où poser le micro.
+        [knocks] Sauf autre apprentissage, deux coups sur l’établi, c’est suivant, trois, c’est répéter. Un micro écoute ; rien n’est enregistré ni gardé, il n’en sort que le moment et la force de chaque coup.
+        [try-knocks] Montre le niveau du son et chaque série de coups reconnue, pour trouver où poser le micro.
         [language] La langue de tout ce qui est dit, montré et imprimé.
         [units] Millimètres et mètres, ou pouces et pieds, pour toutes les longueurs.
         [voice] Laquelle des voix du service vocal dit les étapes.

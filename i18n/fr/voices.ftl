@@ -5,7 +5,7 @@ voices-natural = Voix naturelles, faites d’enregistrements d’une personne :
 # $way: debian (a package of Debian), non-free (one of its sections contrib and non-free) or elsewhere. $package: its name.
 voices-no-natural = Aucune d’elles n’est naturelle, faite d’enregistrements d’une personne. { $way ->
         [debian] « sudo apt install { $package } » en ajoute une.
-        [non-free] « sudo apt install { $package } » en ajoute une, avec les sections contrib et non-free.
+        [non-free] « sudo apt install { $package } » en ajoute une, une fois les sections contrib et non-free activées (sous Ubuntu : universe et multiverse).
        *[elsewhere] Un module du service de parole comme pico, RHVoice ou piper en ajoute une : voyez parmi les paquets de ce système.
     }
 

@@ -92,15 +92,22 @@ impl Bindings {
             .map(|(_, intent)| *intent)
     }
 
-    /// The same, with the usual meanings of knocks where none has any: they were kept by a version that
-    /// heard no knocks.
+    /// The same, with the usual meanings of what an earlier version could not bind: knocks where none has
+    /// any, and the keys of cord and join where nothing means that.
     #[must_use]
-    pub fn with_knocks(mut self) -> Self {
+    pub fn with_later(mut self) -> Self {
         let is_knock = |input: &Input| matches!(input, Input::Knocks(_));
-        if !self.table.iter().any(|(input, _)| is_knock(input)) {
-            let usual = Self::default().table.into_iter();
-            self.table
-                .extend(usual.filter(|(input, _)| is_knock(input)));
+        let has_knocks = self.table.iter().any(|(input, _)| is_knock(input));
+        for (input, intent) in Self::default().table {
+            let is_later = if is_knock(&input) {
+                !has_knocks
+            } else {
+                let is_meant = self.table.iter().any(|(_, other)| *other == intent);
+                matches!(intent, Intent::Cord | Intent::Join) && !is_meant
+            };
+            if is_later && self.intent(&input).is_none() {
+                self.table.push((input, intent));
+            }
         }
         self
     }

@@ -6,8 +6,8 @@ use super::tie_in_hand::Stand;
 /// What is known of the row that is being knocked.
 #[derive(Debug, Default)]
 pub(super) struct Knocking {
-    /// Whether the row as long as it is has acted.
-    pub has_acted: bool,
+    /// Whether the row acts when no more knocks can come.
+    pub waits: bool,
     /// How all stood before it acted, where that can be turned back.
     pub before: Option<Before>,
 }

@@ -46,7 +46,7 @@ impl KnockTrial {
     pub fn take(&mut self, news: EarNews) -> bool {
         match news {
             EarNews::Level(level) => self.level = Some(level),
-            EarNews::NoMicrophone => self.level = None,
+            EarNews::NoMicrophone => (self.level, self.faintest) = (None, None),
             EarNews::Listens => {}
             EarNews::Knock(Knock { over_room, .. }) => {
                 let faintest = self.faintest.unwrap_or(over_room);

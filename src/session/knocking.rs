@@ -41,15 +41,15 @@ impl Session {
                 }
                 let before = if may_grow { self.before(intent) } else { None };
                 let is_harmless = matches!(intent, None | Some(Intent::Again | Intent::Where));
-                self.knocking.has_acted = !may_grow || is_harmless || before.is_some();
+                self.knocking.waits = may_grow && !is_harmless && before.is_none();
                 self.knocking.before = before;
-                intent.filter(|_| self.knocking.has_acted)
+                intent.filter(|_| !self.knocking.waits)
             }
             Transition::Up => {
                 self.knocking.before = None;
-                let has_acted = std::mem::take(&mut self.knocking.has_acted);
+                let waits = std::mem::take(&mut self.knocking.waits);
                 self.wait_for_gesture(now);
-                intent.filter(|_| !has_acted)
+                intent.filter(|_| waits)
             }
         }
     }
@@ -74,9 +74,9 @@ impl Session {
         self.hold();
         self.notices.paused(before.was_paused);
         if has_moved {
-            self.keep();
             self.cue(Cue::Back);
         }
+        self.keep();
     }
 
     /// What the ear reports. A microphone that is missing is told once, and the step again after it.

@@ -116,7 +116,7 @@ impl From<SettingsFields> for Settings {
                 units: fields.units.map(|units| units.0),
             },
             bindings: Bindings::of(bindings.map(|BindingField(input, intent)| (input, intent)))
-                .with_knocks(),
+                .with_later(),
             knocks: fields.knocks,
             times: Times {
                 bounce: millis(fields.presses.bounce_ms.0),

@@ -175,8 +175,12 @@ impl DispatcherVoice {
             && let Some(own) = self.link.engine()?
             && !speaks_all(&own)
         {
-            let voices = voices_of(&mut self.link, Some(&own))?;
-            speaks_it = voices.iter().any(|voice| voice.speaks(language));
+            speaks_it = match voices_of(&mut self.link, Some(&own)) {
+                Ok(voices) => voices.iter().any(|voice| voice.speaks(language)),
+                // Without a list nothing is known against it.
+                Err(CallError::Refused(_)) => true,
+                Err(gone) => return Err(gone),
+            };
         }
         let other = engines.into_iter().find(|engine| speaks_all(engine));
         let engine = other.filter(|_| !speaks_it);
@@ -206,7 +210,11 @@ impl DispatcherVoice {
         if wanted != self.chosen {
             // The service looks for language and voice among those of the engine.
             if let Some(engine) = &wanted.engine {
-                self.link.set(&format!("OUTPUT_MODULE {engine}"))?;
+                match self.link.set(&format!("OUTPUT_MODULE {engine}")) {
+                    // It has gone: the service's own speaks, and that the voice is missing is told.
+                    Err(CallError::Refused(why)) => log::warn!("an engine is not to be had: {why}"),
+                    set => set?,
+                }
             }
             if let Some(language) = &wanted.language {
                 let language = language.to_ascii_lowercase();
@@ -274,8 +282,12 @@ fn list(events: &EventSink) -> Result<Vec<VoiceName>, CallError> {
     }
     let mut voices = Vec::new();
     for engine in engines {
-        link.set(&format!("OUTPUT_MODULE {engine}"))?;
-        voices.extend(voices_of(&mut link, Some(&engine))?);
+        let set = link.set(&format!("OUTPUT_MODULE {engine}"));
+        match set.and_then(|()| voices_of(&mut link, Some(&engine))) {
+            Ok(of_it) => voices.extend(of_it),
+            Err(CallError::Refused(why)) => log::info!("no voices of an engine: {why}"),
+            Err(gone) => return Err(gone),
+        }
     }
     Ok(voices)
 }

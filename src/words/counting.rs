@@ -116,8 +116,13 @@ impl Words {
     }
 
     /// That this knot alone is looked at on the plan screen, and how all are again.
-    pub fn only_knot(&self, plan: &Plan) -> Sentence {
-        self.notice("plan-only-told", &[("tie", &self.tie_line(plan))])
+    /// Where nothing is said of an object, it can be tied as it is: `is_bare`.
+    pub fn only_knot(&self, plan: &Plan, is_bare: bool) -> Sentence {
+        let tie = self.tie_line(plan);
+        self.notice(
+            "plan-only-told",
+            &[("tie", &tie), ("bare", is_bare.selector())],
+        )
     }
 
     /// The same on its button.

@@ -54,7 +54,13 @@ impl App {
         if let Some(second) = self.second.take() {
             self.context
                 .say(&self.context.remark(Remark::SecondWindowClosedSay));
-            return window::close(second.id);
+            let close = window::close(second.id);
+            if self.focused == Some(second.id) {
+                // The tyer's own window has them next, or nobody.
+                self.focused = None;
+                return Task::batch([close, keys_gone_soon()]);
+            }
+            return close;
         }
         // To ask where the monitors are is not for the thread of the window.
         off_thread(|| Message::Monitors(monitors::monitors()))
@@ -134,10 +140,7 @@ impl App {
         if self.focused == Some(id) {
             self.focused = None;
         }
-        off_thread(|| {
-            thread::sleep(HANDED_OVER);
-            Message::KeysGone
-        })
+        keys_gone_soon()
     }
 
     /// Some time ago a window lost the keys.
@@ -168,6 +171,14 @@ impl App {
             second.view.redraw(&self.context, second.density);
         }
     }
+}
+
+/// Asks a moment later whether the keys are gone.
+fn keys_gone_soon() -> Task<Message> {
+    off_thread(|| {
+        thread::sleep(HANDED_OVER);
+        Message::KeysGone
+    })
 }
 
 /// The first monitor on which the window with its upper left corner there does not stand. All in dots of

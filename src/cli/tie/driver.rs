@@ -120,10 +120,8 @@ impl<W: Write> TerminalDriver<W> {
             Some(TerminalEvent::Key(raw, typed)) => self.raw(&raw, typed, now)?,
             Some(TerminalEvent::Line(typed)) => self.line(&typed, now)?,
             Some(TerminalEvent::Session(event)) => {
-                if let Event::Ear(news) = &event
-                    && let Some(overlay) = &mut self.overlay
-                {
-                    let told = overlay.ear(*news, &self.session);
+                if let Some(overlay) = &mut self.overlay {
+                    let told = overlay.hear(&event, &self.session);
                     self.tell(told, now)?;
                 }
                 self.hear(event, now);
@@ -261,6 +259,7 @@ impl<W: Write> TerminalDriver<W> {
             }
             // What is being said about the last press must not be cut off by the settings.
             Then::Settings if !say.is_empty() => {
+                self.services.voice.ask_for_voices();
                 self.overlay = Some(Overlay::Settings(SettingsList::new(&tag)));
                 Ok(())
             }

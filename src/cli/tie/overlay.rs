@@ -2,12 +2,13 @@
 //! is pressed for what. Each is told line by line.
 
 use super::services::TerminalServices;
-use crate::pedal::{Binding, EarNews, Input, InputEvent, Intent, KeyBinder, Press, Transition};
+use crate::pedal::{Binding, Input, InputEvent, Intent, KeyBinder, Press, Transition};
 use crate::session::{
-    KnockTrial, LogAction, LogField, LogForm, Session, Setting, SettingsAction, SettingsList,
-    keep_entry,
+    Event, KnockTrial, LogAction, LogField, LogForm, Session, Setting, SettingsAction,
+    SettingsList, keep_entry,
 };
 use crate::settings::Settings;
+use crate::voice::VoiceEvent;
 use crate::words::{Remark, Spoken};
 
 /// What stands before the tie.
@@ -163,12 +164,17 @@ impl Overlay {
         Some(told)
     }
 
-    /// Takes what the ear reports: a row of knocks that is over is told where knocks are tried.
-    pub fn ear(&mut self, news: EarNews, session: &Session) -> Told {
-        if let Self::Knocks(trial) = self
-            && trial.take(news)
-        {
-            return Told::line(trial.say(session.words()));
+    /// Takes what happens outside: the voices that there are, and a row of knocks that is over where knocks
+    /// are tried.
+    pub fn hear(&mut self, event: &Event, session: &Session) -> Told {
+        match (self, event) {
+            (Self::Settings(list), Event::Voice(VoiceEvent::Voices(voices))) => list.voices(voices),
+            (Self::Knocks(trial), Event::Ear(news)) => {
+                if trial.take(*news) {
+                    return Told::line(trial.say(session.words()));
+                }
+            }
+            _ => {}
         }
         Told::default()
     }

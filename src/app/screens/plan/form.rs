@@ -135,7 +135,7 @@ impl State {
         let screen = words.remark(Remark::PlanSay);
         let screen = screen.then(words.choice_caution().spoken());
         let screen = match &self.only {
-            Some(only) => screen.then(words.only_knot(only).spoken()),
+            Some(only) => screen.then(words.only_knot(only, self.form.is_empty()).spoken()),
             None => screen,
         };
         // Come back to, it says what was chosen.

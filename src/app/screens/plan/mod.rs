@@ -29,6 +29,7 @@ use crate::app::jobs;
 use crate::app::key_guide::KeyHint;
 use crate::app::off_thread::off_thread;
 use crate::app::widgets;
+use crate::guide::SetupField;
 use crate::knot::{Hand, Side};
 use crate::pedal::{Intent, Press};
 use crate::session::{Event, new_tie};
@@ -38,7 +39,7 @@ use cards::LIST;
 use cord_colour::colour_of;
 pub use fields::PlanField;
 use fields::{FIELDS, FORM, id};
-use findings::{Asked, Findings, FitOutcome};
+use findings::{Asked, Findings, FitOutcome, KnownFindings};
 use form::Action;
 pub use form::{Message, State};
 
@@ -60,6 +61,9 @@ impl ScreenPage for State {
         };
         if let Some(counted) = context.fetch::<CountedKnot>() {
             state.only = Some(counted.0);
+            // What was found before is of other knots.
+            state.found = Findings::Wanting(SetupField::Object);
+            state.known = KnownFindings::default();
         }
         // The window lays the cards out anew, from their top.
         state.grid.offset = 0.0;
@@ -67,7 +71,9 @@ impl ScreenPage for State {
         context.say(&state.say(context.words()));
         let focus = Task::batch([focus(state.focus), reveal]);
         let Some(presets) = context.services.rack.clone() else {
-            return (state, focus);
+            let action = state.look();
+            let next = state.follow(action, context);
+            return (state, Task::batch([focus, next.task]));
         };
         let read = off_thread(move || Message::Presets(presets.read()));
         (state, Task::batch([focus, read]))
