@@ -228,7 +228,7 @@ fn a_cord_is_picked_by_the_name_that_shops_give_it() {
     // What is typed takes the place of what was picked.
     desk.type_in("4.5");
     // Once round all fields.
-    for _ in 0..10 {
+    for _ in 0..11 {
         desk.press(Named::Tab);
     }
     let said = desk.hands.last_said();

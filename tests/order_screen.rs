@@ -83,7 +83,7 @@ fn an_order_is_written_down_by_keys_and_said_as_it_comes_to() {
     );
     hands.press(Named::Escape);
     assert!(
-        hands.last_said().starts_with("the club: 2 knots to tie"),
+        hands.last_said().starts_with("the club: 2 knots"),
         "{}",
         hands.last_said()
     );

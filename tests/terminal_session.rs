@@ -78,7 +78,7 @@ fn the_settings_are_a_list_of_lines_and_hold_at_once() {
     let opening = terminal.printed().pop().unwrap();
     assert!(opening.contains("Pedals and keys"), "{opening}");
     // Down to the speed, one faster, and back to the tie.
-    for _ in 0..4 {
+    for _ in 0..6 {
         terminal.press("ArrowDown");
     }
     let speed = terminal.printed().pop().unwrap();

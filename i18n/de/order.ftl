@@ -3,12 +3,12 @@
 
 order-heading = { $named ->
         [yes] { $name }: { $count ->
-            [one] 1 Knoten zu binden
-           *[other] { $count } Knoten zu binden
+            [one] 1 Knoten
+           *[other] { $count } Knoten
         }
        *[no] { $count ->
-            [one] 1 Knoten zu binden
-           *[other] { $count } Knoten zu binden
+            [one] 1 Knoten
+           *[other] { $count } Knoten
         }
     }.
 order-piece = { $count ->

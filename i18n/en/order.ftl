@@ -4,12 +4,12 @@
 # Example: Tillers of the club: 13 knots to tie
 order-heading = { $named ->
         [yes] { $name }: { $count ->
-            [one] 1 knot to tie
-           *[other] { $count } knots to tie
+            [one] 1 knot
+           *[other] { $count } knots
         }
        *[no] { $count ->
-            [one] 1 knot to tie
-           *[other] { $count } knots to tie
+            [one] 1 knot
+           *[other] { $count } knots
         }
     }.
 # $knot: 5 lead 7 bight, doubled. $length: cord to cut for one, $time: for one.

@@ -3,12 +3,12 @@
 
 order-heading = { $named ->
         [yes] { $name }: { $count ->
-            [one] 1 nudo por tejer
-           *[other] { $count } nudos por tejer
+            [one] 1 nudo
+           *[other] { $count } nudos
         }
        *[no] { $count ->
-            [one] 1 nudo por tejer
-           *[other] { $count } nudos por tejer
+            [one] 1 nudo
+           *[other] { $count } nudos
         }
     }.
 order-piece = { $count ->

@@ -3,14 +3,14 @@
 
 order-heading = { $named ->
         [yes] { $name } : { $count ->
-            [0] 0 nœud à faire
-            [one] 1 nœud à faire
-           *[other] { $count } nœuds à faire
+            [0] 0 nœud
+            [one] 1 nœud
+           *[other] { $count } nœuds
         }
        *[no] { $count ->
-            [0] 0 nœud à faire
-            [one] 1 nœud à faire
-           *[other] { $count } nœuds à faire
+            [0] 0 nœud
+            [one] 1 nœud
+           *[other] { $count } nœuds
         }
     }.
 order-piece = { $count ->

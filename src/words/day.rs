@@ -91,14 +91,11 @@ impl Words {
     /// What is measured so far, on the screen.
     pub fn show_measuring(&self, millimetres: f64, step: f64, is_typed: bool) -> Shown {
         let args = measuring_args(millimetres, step, false);
-        self.aside(
-            "measuring-phase",
-            self.text("measuring-line", &args),
-            vec![
-                self.text("measuring-step", &args),
-                self.text(keys_of(is_typed), &args),
-            ],
-        )
+        // While a number is typed next does something else than the question says.
+        let asked = (!is_typed).then(|| self.text("measuring-step", &args));
+        let keys = self.text(keys_of(is_typed), &args);
+        let notes = asked.into_iter().chain([keys]).collect();
+        self.aside("measuring-phase", self.text("measuring-line", &args), notes)
     }
 
     /// What is asked or told of a fault.
@@ -144,13 +141,12 @@ impl Words {
                     self.text(keys_of(is_typed), &args),
                 ],
             ),
-            _ => (
-                self.text("fault-so-far", &args),
-                vec![
-                    self.fault_asked(asked, plan).to_string(),
-                    self.text(keys_of(is_typed), &args),
-                ],
-            ),
+            _ => {
+                let question = (!is_typed).then(|| self.fault_asked(asked, plan).to_string());
+                let keys = self.text(keys_of(is_typed), &args);
+                let notes = question.into_iter().chain([keys]).collect();
+                (self.text("fault-so-far", &args), notes)
+            }
         };
         self.aside("fault-phase", line, notes)
     }

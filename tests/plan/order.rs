@@ -352,7 +352,7 @@ fn what_is_printed_may_be_read_again() {
         home.path(),
         &["order", "keep", other.to_str().unwrap(), "--as", id],
     );
-    assert!(printed_at(home.path(), &["order", "list"]).contains("other: 9 knots to tie"));
+    assert!(printed_at(home.path(), &["order", "list"]).contains("other: 9 knots"));
     printed_at(home.path(), &["order", "delete", id]);
     assert!(printed_at(home.path(), &["order", "list"]).contains("No orders are kept in "));
     printed_at(home.path(), &["order", "undo", id]);
@@ -476,8 +476,8 @@ fn each_thing_that_can_be_wrong_has_its_sentence() {
              if it is inches, such as 20m.",
         ),
         (
-            of_all("spool", json!("1000m")),
-            "The cord on a spool cannot be “1000m”: it must be from 0.01 mm to 100 m, such as 20m.",
+            of_all("spool", json!("1001m")),
+            "The cord on a spool cannot be “1001m”: it must be from 0.01 mm to 1,000 m, such as 20m.",
         ),
         (
             of_all("waste", json!(101)),

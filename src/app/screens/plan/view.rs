@@ -25,6 +25,10 @@ const WIDE: f32 = 1100.0;
 const DETAIL: f32 = 410.0;
 /// Below this height what narrows the cards has a button, and of it what is set stands above them.
 const LOW: f32 = 560.0;
+/// The row of what is set there with its space, a card with its heading, and the least of the strip.
+const CHIPS: f32 = 80.0;
+const WHOLE_CARD: f32 = 240.0;
+const LEAST_STRIP: f32 = 60.0;
 /// What comes of a knot in mind has this height there, and is scrolled.
 const KNOWN_WHERE_LOW: f32 = 112.0;
 /// The height of the chosen knot below the cards, or below the form: a share of the room, within bounds.
@@ -173,6 +177,13 @@ impl State {
             DetailPlace::Below => {
                 let [least, most] = STRIP_HEIGHTS;
                 let height = (size.height * STRIP_SHARE).clamp(least, most);
+                // A card is whole before the strip is.
+                let left = size.height - CHIPS - WHOLE_CARD;
+                let height = if is_low {
+                    height.min(left.max(LEAST_STRIP))
+                } else {
+                    height
+                };
                 let detail = self.detail_strip(question, answers, height, words);
                 let detail = container(detail).height(height);
                 side.push(cards).push(detail).into()

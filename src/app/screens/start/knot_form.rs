@@ -52,6 +52,9 @@ impl State {
     /// Another knot is named.
     pub(super) fn changed(&mut self) {
         self.asked_back = None;
+        if self.plan().is_ok() {
+            self.readable.clone_from(&self.texts);
+        }
         self.show_knot();
     }
 

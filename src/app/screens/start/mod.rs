@@ -35,6 +35,8 @@ use ways::{Typed, Way};
 /// What is typed and what waits.
 pub struct State {
     texts: [String; 6],
+    /// As they were when they named a knot last.
+    readable: [String; 6],
     hand: Hand,
     side: Side,
     focus: Option<StartField>,
@@ -290,6 +292,7 @@ impl State {
     /// The screen with what is typed into its form.
     fn new(Typed { texts, hand, side }: Typed) -> Self {
         Self {
+            readable: texts.clone(),
             texts,
             hand,
             side,

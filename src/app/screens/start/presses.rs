@@ -76,6 +76,10 @@ impl State {
             key => match (intent, self.focus) {
                 (Some(Intent::Leave), Some(_)) => {
                     self.focus = None;
+                    // Outside the form nothing tells what is wrong in it.
+                    if self.plan().is_err() {
+                        self.texts.clone_from(&self.readable);
+                    }
                     self.show_knot();
                     Action::Focus(None)
                 }
