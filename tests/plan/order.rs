@@ -477,7 +477,7 @@ fn each_thing_that_can_be_wrong_has_its_sentence() {
         ),
         (
             of_all("spool", json!("1001m")),
-            "The cord on a spool cannot be “1001m”: it must be from 0.01 mm to 1,000 m, such as 20m.",
+            "The cord on a spool cannot be “1001m”: it must be from 0.01 mm to 1000 m, such as 20m.",
         ),
         (
             of_all("waste", json!(101)),
