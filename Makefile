@@ -24,11 +24,11 @@ BUILD_PACKAGES := gcc libc6-dev pkg-config libasound2-dev libudev-dev libdbus-1-
 # To run: the speech service with a voice, and what a window needs.
 RUN_PACKAGES := speech-dispatcher speech-dispatcher-espeak-ng espeak-ng \
 	libx11-6 libx11-xcb1 libxcursor1 libxi6 libxrandr2 libxkbcommon0 libxkbcommon-x11-0 \
-	libwayland-client0 libwayland-cursor0
-# To test: a sound server for a bench that hears itself, a display without a screen, hands for it, and
-# those who read what is installed.
-TEST_PACKAGES := pulseaudio pulseaudio-utils libasound2-plugins \
-	dbus-daemon xvfb xdotool xinput appstream desktop-file-utils man-db
+	libwayland-client0
+# To test: a display of X11 and one of Wayland without a screen, hands and eyes for each, a sound server for
+# a bench that hears itself, and those who read what is installed.
+TEST_PACKAGES := dbus-daemon xvfb xdotool xinput sway wtype grim wl-clipboard flite \
+	pulseaudio pulseaudio-utils libasound2-plugins appstream desktop-file-utils man-db
 # To measure: a sound server that plays to nobody, a recorder, and what the bare speaking program
 # is built with.
 BENCH_PACKAGES := pulseaudio pulseaudio-utils libspeechd-dev libclang-dev

@@ -117,7 +117,7 @@ fn line<'a>(lines: &'a [String], beginning: &str) -> &'a str {
     line.unwrap_or_else(|| panic!("no {beginning}: {lines:#?}"))
 }
 
-const PARTS: [&str; 8] = [
+const PARTS: [&str; 12] = [
     "Display: ",
     "Screen: ",
     "Window: ",

@@ -216,7 +216,7 @@ pub fn told(
 /// The name of the key that ends the program.
 pub const QUIT: &str = "CtrlQ";
 
-/// What is printed on a key, for [`Words`](crate::words::Words) to put into the language.
+/// What is printed on a key, for [`Words`] to put into the language.
 pub fn cap(key: &str) -> String {
     match key {
         " " => "Space".to_owned(),

@@ -74,6 +74,7 @@ pub use controller::{Session, Wishes};
 pub use effect::{Effect, Event, Timer, ToSession};
 pub use inventory::{Inventory, inventory, known_ties};
 pub use job_page::JobPage;
+pub use knock_trial::KnockTrial;
 pub use knot_count::{CountAction, CountKeys, KnotCount};
 pub use listing::ListingNumber;
 pub use log_form::{LogAction, LogField, LogForm};

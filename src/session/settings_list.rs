@@ -149,8 +149,10 @@ impl SettingsList {
         if self.is_trying() {
             return self.end_trial(is_same, settings);
         }
-        if Setting::ALL.get(index) == Some(&Setting::Learn) {
-            return SettingsAction::Learn;
+        match Setting::ALL.get(index) {
+            Some(Setting::Learn) => SettingsAction::Learn,
+            Some(Setting::TryKnocks) => SettingsAction::TryKnocks,
+            _ => SettingsAction::Moved,
         }
     }
 

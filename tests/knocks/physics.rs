@@ -329,7 +329,7 @@ pub fn noise(kind: Noise, length: usize, rate: f64, dice: &mut Dice) -> Vec<f32>
         }
     }
     let loud = level(&sound) as f32;
-    for sample in sound.iter_mut() {
+    for sample in &mut sound {
         *sample /= loud;
     }
     sound

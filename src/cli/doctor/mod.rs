@@ -59,9 +59,14 @@ impl Finding {
 pub(super) fn run(words: &Words) -> Result<ExitCode, Complaint> {
     let version = env!("CARGO_PKG_VERSION");
     tell(words, &words.doctor_head(version, &Platform::here()))?;
-    let looks: &[fn(&Words) -> Finding] = &[
-        #[cfg(feature = "window")]
-        display::look,
+    let mut looks: Vec<fn(&Words) -> Finding> = Vec::new();
+    #[cfg(feature = "window")]
+    looks.push(display::look);
+    #[cfg(all(feature = "window", target_os = "linux"))]
+    if display::is_named() {
+        looks.extend(desktop::LOOKS);
+    }
+    looks.extend([
         speech::look,
         sound,
         pedals,
@@ -69,7 +74,7 @@ pub(super) fn run(words: &Words) -> Result<ExitCode, Complaint> {
         ties,
         settings,
         log_file,
-    ];
+    ] as [fn(&Words) -> Finding; 7]);
     let mut is_well = true;
     for look in looks {
         let finding = look(words);

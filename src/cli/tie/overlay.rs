@@ -167,14 +167,13 @@ impl Overlay {
     /// Takes what happens outside: the voices that there are, and a row of knocks that is over where knocks
     /// are tried.
     pub fn hear(&mut self, event: &Event, session: &Session) -> Told {
-        match (self, event) {
-            (Self::Settings(list), Event::Voice(VoiceEvent::Voices(voices))) => list.voices(voices),
-            (Self::Knocks(trial), Event::Ear(news)) => {
-                if trial.take(*news) {
-                    return Told::line(trial.say(session.words()));
-                }
-            }
-            _ => {}
+        if let (Self::Knocks(trial), Event::Ear(news)) = (&mut *self, event)
+            && trial.take(*news)
+        {
+            return Told::line(trial.say(session.words()));
+        }
+        if let (Self::Settings(list), Event::Voice(VoiceEvent::Voices(voices))) = (self, event) {
+            list.voices(voices);
         }
         Told::default()
     }
