@@ -15,6 +15,9 @@ use crate::words::Shown;
 /// let (first, last) = (script.first(), script.last());
 /// assert_eq!(Walk::new(script.clone(), last, &words).keys(), Keys::Done);
 /// let mut walk = Walk::new(script, first, &words);
+/// for _ in 0..4 {
+///     walk.press(Intent::Next, &words);
+/// }
 /// // Wrong asks what to do about it; said once more it leaves everything as it is.
 /// walk.press(Intent::Wrong, &words);
 /// assert_eq!(walk.keys(), Keys::Wrong);
