@@ -105,7 +105,9 @@ fn another_language_holds_from_the_next_line_on() {
     let folder = TempDir::new().unwrap();
     let mut terminal = begin(&folder, tie());
     terminal.press("t");
-    terminal.press("ArrowDown");
+    for _ in 0..3 {
+        terminal.press("ArrowDown");
+    }
     // Until it is German.
     while *terminal.session().words().tag() != "de" {
         terminal.press("ArrowRight");
