@@ -12,6 +12,11 @@ mod program;
 #[path = "support/ssip.rs"]
 mod ssip;
 
+#[path = "support/given_lines.rs"]
+mod given_lines;
+#[path = "support/preloaded.rs"]
+mod preloaded;
+
 use std::fs;
 use std::io::Write as _;
 use std::path::{Path, PathBuf};
@@ -28,18 +33,7 @@ const DAY: i64 = 86_400;
 /// The library, built once for all clocks of a run.
 fn library() -> &'static Path {
     static LIBRARY: OnceLock<PathBuf> = OnceLock::new();
-    LIBRARY.get_or_init(|| {
-        let name = format!("other_clock-{}.so", process::id());
-        let library = Path::new(env!("CARGO_TARGET_TMPDIR")).join(name);
-        let source = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/support/other_clock.c");
-        let built = Command::new("cc")
-            .args(["-shared", "-fPIC", "-O1", "-o"])
-            .arg(&library)
-            .args([source, "-ldl"])
-            .status();
-        assert!(built.unwrap().success());
-        library
-    })
+    LIBRARY.get_or_init(|| preloaded::build("other_clock"))
 }
 
 /// A person's own folders, and a clock that can be wrong.
@@ -86,17 +80,7 @@ impl Home {
 
     /// Runs a command that is given these lines.
     fn run(&self, args: &[&str], lines: &str) -> Output {
-        let mut child = self
-            .command(args)
-            .stdin(Stdio::piped())
-            .stdout(Stdio::piped())
-            .stderr(Stdio::piped())
-            .spawn()
-            .unwrap();
-        let mut input = child.stdin.take().unwrap();
-        input.write_all(lines.as_bytes()).unwrap();
-        drop(input);
-        child.wait_with_output().unwrap()
+        given_lines::run(&mut self.command(args), lines)
     }
 
     /// What a command prints that succeeds.

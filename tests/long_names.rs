@@ -1,5 +1,7 @@
 //! Names without an end: of ties, cords, notes, orders and files, in the window and in the terminal.
 
+#[path = "support/given_lines.rs"]
+mod given_lines;
 #[cfg(feature = "window")]
 #[path = "support/hands.rs"]
 mod hands;
@@ -9,7 +11,7 @@ mod window;
 
 use std::fs;
 use std::path::Path;
-use std::process::{Command, Output, Stdio};
+use std::process::{Command, Output};
 
 use marlinspeak::shelf::{LONGEST_NAME, LONGEST_NOTE, Shelf, Tie};
 use serde_json::{Value, json};
@@ -19,24 +21,15 @@ use tempfile::TempDir;
 const LONGEST_FILE_NAME: usize = 255;
 
 fn run(home: &Path, args: &[&str], lines: &str) -> Output {
-    use std::io::Write as _;
-
-    let mut child = Command::new(env!("CARGO_BIN_EXE_marlinspeak"))
+    let mut command = Command::new(env!("CARGO_BIN_EXE_marlinspeak"));
+    command
         .args(args)
         .env("HOME", home)
         .env("XDG_DATA_HOME", home.join("data"))
         .env("XDG_CONFIG_HOME", home.join("config"))
         .env("XDG_STATE_HOME", home.join("state"))
-        .env("LC_ALL", "C.UTF-8")
-        .stdin(Stdio::piped())
-        .stdout(Stdio::piped())
-        .stderr(Stdio::piped())
-        .spawn()
-        .unwrap();
-    let mut input = child.stdin.take().unwrap();
-    input.write_all(lines.as_bytes()).unwrap();
-    drop(input);
-    child.wait_with_output().unwrap()
+        .env("LC_ALL", "C.UTF-8");
+    given_lines::run(&mut command, lines)
 }
 
 fn prints(home: &Path, args: &[&str], lines: &str) -> String {

@@ -672,13 +672,7 @@ fn before_the_first_leg_the_tail_hangs_from_its_pin() {
             Viewport::new(620.0, 560.0),
         );
         let list = DisplayList::of(&scene);
-        let circles = |role| {
-            let items = list.items().iter().filter(move |item| item.role == role);
-            items.filter_map(|item| match item.outline {
-                Outline::Circle(circle) => Some(circle),
-                Outline::Path(_) => None,
-            })
-        };
+        let circles = |role| circles_of(&list, role);
         let low = |y: f64, circle: kurbo::Circle| y.max(circle.center.y);
         let pins = circles(Role::Pin).fold(0.0, low);
         let tail = list.items().iter().filter(|item| item.role == Role::Active);
@@ -691,6 +685,15 @@ fn before_the_first_leg_the_tail_hangs_from_its_pin() {
         assert_eq!(lowest.is_some_and(|lowest| lowest > pins + 5.0), hangs);
         assert_eq!(circles(Role::To).count(), 1, "{pass}");
     }
+}
+
+/// The circles of a role.
+fn circles_of(list: &DisplayList, role: Role) -> impl Iterator<Item = kurbo::Circle> + '_ {
+    let items = list.items().iter().filter(move |item| item.role == role);
+    items.filter_map(|item| match item.outline {
+        Outline::Circle(circle) => Some(circle),
+        Outline::Path(_) => None,
+    })
 }
 
 /// The numbers of pins on the far side stand where the cord goes round the edge of the tube, and not
@@ -710,13 +713,7 @@ fn no_number_of_a_far_pin_stands_beside_another_pin() {
                 Viewport::new(620.0, 560.0),
             );
             let list = DisplayList::of(&scene);
-            let circles = |role| {
-                let items = list.items().iter().filter(move |item| item.role == role);
-                items.filter_map(|item| match item.outline {
-                    Outline::Circle(circle) => Some(circle),
-                    Outline::Path(_) => None,
-                })
-            };
+            let circles = |role| circles_of(&list, role);
             let numbers = circles(Role::FromDisc).chain(circles(Role::To));
             for number in numbers {
                 for pin in circles(Role::Pin) {

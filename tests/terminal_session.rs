@@ -6,7 +6,7 @@ mod terminal;
 
 use marlinspeak::bench::WeaveChoice;
 use marlinspeak::guide::{AtOnce, COURSE, Plan, Script};
-use marlinspeak::session::{InHand, Session, Wishes, inventory, lesson_tie, new_tie};
+use marlinspeak::session::{InHand, Session, Setting, Wishes, inventory, lesson_tie, new_tie};
 use marlinspeak::settings::{Settings, Verbosity};
 use marlinspeak::shelf::{Entry, Shelf, Tie};
 use marlinspeak::words::{Detail, Words};
@@ -21,6 +21,18 @@ fn begin(folder: &TempDir, tie: Tie) -> Terminal {
     let shelf = Shelf::open(folder.path()).unwrap();
     let in_hand = InHand::new(Some(&shelf), tie);
     Terminal::with(Words::english(), shelf, Settings::default(), in_hand)
+}
+
+/// Goes down the lines of the settings to one, and gives it as it is printed.
+fn down_to(terminal: &mut Terminal, line: &str) -> String {
+    for _ in Setting::ALL {
+        terminal.press("ArrowDown");
+        let printed = terminal.printed().pop().unwrap();
+        if printed.starts_with(line) {
+            return printed;
+        }
+    }
+    panic!("no line {line}");
 }
 
 #[test]
@@ -78,10 +90,7 @@ fn the_settings_are_a_list_of_lines_and_hold_at_once() {
     let opening = terminal.printed().pop().unwrap();
     assert!(opening.contains("Pedals and keys"), "{opening}");
     // Down to the speed, one faster, and back to the tie.
-    for _ in 0..6 {
-        terminal.press("ArrowDown");
-    }
-    let speed = terminal.printed().pop().unwrap();
+    let speed = down_to(&mut terminal, "Speed of the voice");
     assert!(speed.contains("165"), "{speed}");
     terminal.press("ArrowRight");
     let speed = terminal.printed().pop().unwrap();
@@ -105,13 +114,14 @@ fn another_language_holds_from_the_next_line_on() {
     let folder = TempDir::new().unwrap();
     let mut terminal = begin(&folder, tie());
     terminal.press("t");
-    for _ in 0..3 {
-        terminal.press("ArrowDown");
-    }
+    down_to(&mut terminal, "Language");
     // Until it is German.
-    while *terminal.session().words().tag() != "de" {
-        terminal.press("ArrowRight");
+    for _ in 0..2 * Words::known().len() {
+        if *terminal.session().words().tag() != "de" {
+            terminal.press("ArrowRight");
+        }
     }
+    assert_eq!(*terminal.session().words().tag(), "de");
     terminal.press("Escape");
     terminal.press(" ");
     let line = terminal.printed().pop().unwrap();

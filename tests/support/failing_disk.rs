@@ -3,9 +3,11 @@
 // Each file that includes this uses a part of it.
 #![allow(dead_code)]
 
+#[path = "preloaded.rs"]
+mod preloaded;
+
 use std::fs;
 use std::path::{Path, PathBuf};
-use std::process::{self, Command};
 use std::sync::OnceLock;
 
 /// The calls that it can fail at.
@@ -27,18 +29,7 @@ pub enum Fault {
 /// The library, built once for all disks of a run.
 fn library() -> &'static Path {
     static LIBRARY: OnceLock<PathBuf> = OnceLock::new();
-    LIBRARY.get_or_init(|| {
-        let name = format!("failing_disk-{}.so", process::id());
-        let library = Path::new(env!("CARGO_TARGET_TMPDIR")).join(name);
-        let source = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/support/failing_disk.c");
-        let built = Command::new("cc")
-            .args(["-shared", "-fPIC", "-O1", "-o"])
-            .arg(&library)
-            .args([source, "-ldl"])
-            .status();
-        assert!(built.unwrap().success());
-        library
-    })
+    LIBRARY.get_or_init(|| preloaded::build("failing_disk"))
 }
 
 /// The library that is loaded before the C library, and what it goes by.

@@ -9,15 +9,52 @@ pub mod range_bar;
 pub mod repaint_layer;
 
 use iced::widget::scrollable::RelativeOffset;
-use iced::widget::{Column, Id, column, container, operation, scrollable, space, stack, text};
-use iced::{Element, Fill, Padding, Task};
+use iced::widget::{
+    Column, Id, button, column, container, operation, row, scrollable, space, stack, text,
+    text_input,
+};
+use iced::{Center, Element, Fill, Padding, Task};
 
 use super::text_layout::text_metrics::TextMetrics;
 use super::theme;
+use crate::words::Words;
+use key_bar::keycap;
 
 /// A line of quiet text.
 pub fn quiet<'a, M: 'a>(line: impl text::IntoFragment<'a>, size: f32) -> Element<'a, M> {
     text(line).size(size).style(theme::quiet).into()
+}
+
+/// The line that is typed into where there is but one: a name, a note, what a field of an order says.
+pub fn line<'a, M: Clone + 'a>(
+    id: Id,
+    typed: &str,
+    on_input: impl Fn(String) -> M + 'a,
+    on_submit: M,
+) -> Element<'a, M> {
+    text_input("", typed)
+        .id(id)
+        .size(28)
+        .padding(8)
+        .style(theme::field)
+        .on_input(on_input)
+        .on_submit(on_submit)
+        .into()
+}
+
+/// What begins the first tie, with its key.
+pub fn first_tie<'a, M: Clone + 'a>(on_press: M, words: &Words) -> Element<'a, M> {
+    let begin = row![
+        keycap(words.plainly("key-cap", &[("key", "Space")])),
+        text(words.plainly("first-start-begin", &[]))
+            .size(26)
+            .font(theme::BOLD),
+    ];
+    button(begin.spacing(12).align_y(Center))
+        .padding([12, 20])
+        .style(theme::pressable(true))
+        .on_press(on_press)
+        .into()
 }
 
 /// The parts of a screen, one below the other.

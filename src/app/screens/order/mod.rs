@@ -1,7 +1,7 @@
 //! The order screen: several pieces at once, worked by keys alone. What a press comes to is the
 //! book's affair.
 
-use iced::widget::{Id, button, column, container, operation, scrollable, space, text, text_input};
+use iced::widget::{Id, button, column, container, operation, scrollable, space, text};
 use iced::{Element, Fill, Task};
 
 use super::context::Context;
@@ -156,15 +156,7 @@ impl ScreenPage for State {
         }
         if let (Some(asked), Some(typed)) = (self.book.asked(words), self.book.typed()) {
             page = page.push(text(asked.shown().to_owned()).size(theme::BODY));
-            page = page.push(
-                text_input("", typed)
-                    .id(line())
-                    .size(28)
-                    .padding(8)
-                    .style(theme::field)
-                    .on_input(Message::Typed)
-                    .on_submit(Message::Enter),
-            );
+            page = page.push(widgets::line(line(), typed, Message::Typed, Message::Enter));
         }
         if context.services.shelf.is_none() {
             return page.push(space::vertical()).into();

@@ -1,13 +1,12 @@
 //! The shelf while nothing lies there: the first tie, and how to begin it.
 
-use iced::widget::{button, column, container, responsive, row, text};
-use iced::{Center, Element, Fill};
+use iced::widget::{column, container, responsive, row, text};
+use iced::{Element, Fill};
 
 use super::super::context::Context;
 use super::super::route::{Go, Next};
 use super::{Message, State};
-use crate::app::theme;
-use crate::app::widgets::key_bar::keycap;
+use crate::app::{theme, widgets};
 use crate::picture::Subject;
 use crate::session::first_tie;
 use crate::words::Words;
@@ -39,16 +38,7 @@ impl State {
     /// What could lie there, in the place of the list.
     pub(super) fn empty<'a>(&'a self, words: &'a Words) -> Element<'a, Message> {
         responsive(move |room| {
-            let begin = row![
-                keycap(words.plainly("key-cap", &[("key", "Space")])),
-                text(words.plainly("first-start-begin", &[]))
-                    .size(26)
-                    .font(theme::BOLD),
-            ];
-            let begin = button(begin.spacing(12).align_y(Center))
-                .padding([12, 20])
-                .style(theme::pressable(true))
-                .on_press(Message::First);
+            let begin = widgets::first_tie(Message::First, words);
             let told = column![
                 text(words.plainly("shelf-empty", &[])).size(theme::BODY),
                 container(begin).id("shelf-first"),

@@ -1,6 +1,6 @@
 //! What the shelf screen looks like: a list of ties, and the line that is typed into.
 
-use iced::widget::{button, column, row, scrollable, text, text_input};
+use iced::widget::{button, column, row, scrollable, text};
 use iced::{Center, Element, Fill};
 
 use super::in_view::LIST;
@@ -24,15 +24,7 @@ impl State {
         }
         if let Some(Prompt { asks, text: typed }) = &self.prompt {
             page = page.push(text(words.plainly(label(*asks), &[])).size(theme::BODY));
-            page = page.push(
-                text_input("", typed)
-                    .id(line())
-                    .size(28)
-                    .padding(8)
-                    .style(theme::field)
-                    .on_input(Message::Typed)
-                    .on_submit(Message::Enter),
-            );
+            page = page.push(widgets::line(line(), typed, Message::Typed, Message::Enter));
         }
         page = page.push(self.list(words));
         if self.stock.totals.ties > 0 {

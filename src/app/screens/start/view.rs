@@ -69,16 +69,7 @@ impl State {
         } else {
             [theme::HEADING, theme::BODY, 16.0]
         };
-        let begin = row![
-            keycap(words.plainly("key-cap", &[("key", "Space")])),
-            text(words.plainly("first-start-begin", &[]))
-                .size(26)
-                .font(theme::BOLD),
-        ];
-        let begin = button(begin.spacing(12).align_y(Center))
-            .padding([12, 20])
-            .style(theme::pressable(true))
-            .on_press(Message::First);
+        let begin = widgets::first_tie(Message::First, words);
         let past = row![
             keycap("Tab".to_owned()),
             text(words.plainly("first-start-past", &[])).size(theme::BODY),

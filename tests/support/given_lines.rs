@@ -1,0 +1,18 @@
+//! Commands that are given lines.
+
+use std::io::Write as _;
+use std::process::{Command, Output, Stdio};
+
+/// Runs a command that is given these lines, to its end.
+pub fn run(command: &mut Command, lines: &str) -> Output {
+    let mut child = command
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .unwrap();
+    let mut input = child.stdin.take().unwrap();
+    input.write_all(lines.as_bytes()).unwrap();
+    drop(input);
+    child.wait_with_output().unwrap()
+}
