@@ -167,7 +167,7 @@ fn the_first_tie_goes_on_back_and_again_and_is_taken_up_where_it_was_left() {
     room.desktop.press("BackSpace");
     assert_eq!(room.heard(), steps[third - 1].1);
     room.desktop
-        .wait_for_picture("the second leg again", |now| now.shows_something());
+        .wait_for_picture("the second leg again", Picture::shows_something);
 
     // Left, and taken up there.
     let (said, left) = room.press("Escape", &before);
