@@ -20,7 +20,7 @@ mod preloaded;
 use std::fs;
 use std::io::Write as _;
 use std::path::{Path, PathBuf};
-use std::process::{self, Command, Output, Stdio};
+use std::process::{Command, Output, Stdio};
 use std::sync::OnceLock;
 
 use marlinspeak::shelf::{Presses, Shelf, Tie};
