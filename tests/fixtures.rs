@@ -35,7 +35,7 @@ fn rigged() -> Vec<Script> {
     short.pin_length = Some(mm(9.5));
     let on = |around: f64| {
         Some(Finish {
-            around: mm(around),
+            around: mm(around).into(),
             open_to: None,
         })
     };

@@ -351,7 +351,7 @@ fn a_finished_knot_has_the_proportions_computed_for_it() {
         let plan = plan(leads, bights, passes, "1");
         let mut setup = Setup::new(tube("60mm", &[24]), cord.clone());
         setup.finish = Some(marlinspeak::bench::Finish {
-            around: Millimetres::parse(around).unwrap(),
+            around: Millimetres::parse(around).unwrap().into(),
             open_to: open_to.map(|width| Millimetres::parse(width).unwrap()),
         });
         let shape = setup.rig(plan.laying().into()).unwrap().shape;
@@ -402,7 +402,7 @@ fn while_fairing_the_leg_that_is_told_is_bright_and_the_others_are_quiet() {
     let cord = Cord::new(Millimetres::parse("4mm").unwrap());
     let mut setup = Setup::new(tube("60mm", &[24]), cord);
     setup.finish = Some(marlinspeak::bench::Finish {
-        around: Millimetres::parse("30mm").unwrap(),
+        around: Millimetres::parse("30mm").unwrap().into(),
         open_to: None,
     });
     for setup in [None, Some(setup)] {

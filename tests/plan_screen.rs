@@ -239,7 +239,7 @@ fn enter_takes_the_knot_and_leads_through_the_rig_first() {
     assert_eq!(Counts::from(plan.laying()), counts);
     let setup = plan.setup().unwrap();
     assert_eq!(setup.tube.rows(), Some(&[12, 16][..]));
-    assert_eq!(setup.finish.unwrap().around, mm(30.0));
+    assert_eq!(setup.finish.unwrap().around, mm(30.0).into());
     let begins = |hands: &Hands| hands.last_said().contains("Leave a tail of 15 centimetres");
     for _ in 0..6 {
         if !begins(&hands) {
@@ -347,7 +347,7 @@ fn page_down_goes_through_what_is_known_and_kept() {
     let setup = tie.plan.setup().unwrap();
     assert_eq!(setup.tube, tube);
     assert_eq!(setup.cord.name.as_deref(), Some("blue"));
-    assert!((setup.finish.unwrap().around.get() - 30.0).abs() < 0.01);
+    assert!((setup.finish.unwrap().around.thickest().get() - 30.0).abs() < 0.01);
 }
 
 #[test]

@@ -42,7 +42,7 @@ fn rigged() -> Script {
     tube.thread = Some(Thread::parse("M4").unwrap());
     let setup = Setup {
         finish: Some(Finish {
-            around: mm(30.0),
+            around: mm(30.0).into(),
             open_to: None,
         }),
         ..Setup::new(tube, Cord::new(mm(4.0)))

@@ -6,7 +6,7 @@ use thiserror::Error;
 
 use super::bands::Measured;
 use super::leg::{LEAST_ANGLE_COS, LEAST_ANGLE_TAN, diagonal};
-use super::{Bands, Correction, Counts, Give, Interlacing, Millimetres, crimp};
+use super::{Bands, Correction, Counts, Give, Ground, Interlacing, Millimetres, crimp};
 
 /// So many rows more the rims of an interwoven knot save for every nest beyond the first: there fewer
 /// cords cross. Fitted to cord drawn up as tight as it goes by simulations
@@ -22,8 +22,8 @@ pub struct Braid {
     pub cord: Millimetres,
     /// How closely the cord lies, `k` of over one, under one.
     pub give: Give,
-    /// Diameter of what it lies on, `D`.
-    pub around: Millimetres,
+    /// What it lies on.
+    pub around: Ground,
     /// What the tyer's log says.
     pub correction: Correction,
 }
@@ -104,19 +104,19 @@ impl Braid {
     /// assert!((width(soft) - 58.0).abs() < 0.05);
     /// assert!((width(hard) - 67.6).abs() < 0.05);
     /// ```
-    pub fn new(counts: Counts, cord: Millimetres, around: Millimetres) -> Self {
+    pub fn new(counts: Counts, cord: Millimetres, around: impl Into<Ground>) -> Self {
         Self {
             counts,
             cord,
             give: Give::default(),
-            around,
+            around: around.into(),
             correction: Correction::default(),
         }
     }
 
     /// Mean circumference `C = π (D + 2w)`.
     pub fn circumference(&self) -> Millimetres {
-        Millimetres::computed(PI * (self.around.get() + 2.0 * self.cord.get()))
+        Millimetres::computed(PI * (self.around.thickest().get() + 2.0 * self.cord.get()))
     }
 
     /// Width of a band, the cords that lie side by side: `P·w`.
@@ -186,10 +186,10 @@ impl Braid {
     /// # Errors
     /// As [`Braid::tight`].
     pub(super) fn spacings(&self) -> Result<Spacings, ShapeError> {
-        if self.cord > self.around {
+        if self.cord > self.around.thinnest() {
             return Err(ShapeError::CordThickerThanObject {
                 cord: self.cord,
-                object: self.around,
+                object: self.around.thinnest(),
             });
         }
         let circumference = self.circumference().get();
@@ -226,8 +226,9 @@ impl Braid {
             most_bights: most(fitting / per_band / f64::from(self.counts.nested()), 2),
             most_passes: most(fitting / f64::from(self.counts.bands()) - between, 1),
             cord: self.cord,
-            cord_below: (diameters > 2.0 * PI)
-                .then(|| Millimetres::computed(PI * self.around.get() / (diameters - 2.0 * PI))),
+            cord_below: (diameters > 2.0 * PI).then(|| {
+                Millimetres::computed(PI * self.around.thickest().get() / (diameters - 2.0 * PI))
+            }),
         }
     }
 }

@@ -1,6 +1,6 @@
 //! A knot to be tied on a tube.
 
-use super::{Allowances, Correction, Counts, Give, Millimetres, Tube};
+use super::{Allowances, Correction, Counts, Give, Ground, Millimetres, Tube};
 
 /// What the knot is to be when finished.
 ///
@@ -11,15 +11,15 @@ use super::{Allowances, Correction, Counts, Give, Millimetres, Tube};
 /// let mm = |length| Millimetres::new(length).unwrap();
 /// let tube = Tube::ringed(mm(45.0), &[14, 20]).unwrap();
 /// // A doubled 4 lead 7 bight of 3 mm line for a boathook of 30 mm, opened to 24 mm.
-/// let finish = Finish { around: mm(30.0), open_to: Some(mm(24.0)) };
+/// let finish = Finish { around: mm(30.0).into(), open_to: Some(mm(24.0)) };
 /// let job = RigJob::new(Counts::new(4, 7, 2).unwrap(), &tube, mm(3.0));
 /// let rigged = rig(&RigJob { finish: Some(finish), ..job }).unwrap();
 /// assert_eq!(rigged.shape.width, mm(24.0));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Finish {
-    /// Diameter of the object it will sit on.
-    pub around: Millimetres,
+    /// What it will sit on.
+    pub around: Ground,
     /// Overall width to open it to; `None` to draw it up as tight as it goes.
     pub open_to: Option<Millimetres>,
 }

@@ -22,6 +22,7 @@ pub mod crimp;
 mod error;
 mod fit;
 mod give;
+mod ground;
 mod hex_key;
 mod job;
 mod kit;
@@ -54,6 +55,7 @@ pub use fit::{
     MOST_PASSES, Misfit, OneKnot, WeaveChoice, fit, why_nothing_fits,
 };
 pub use give::{Firmness, Give};
+pub use ground::Ground;
 pub use hex_key::{HexKey, Thread, ThreadSystem};
 pub use job::{Finish, RigJob};
 pub use kit::{KitItem, PassCord, Tool, bag, kit};

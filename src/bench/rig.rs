@@ -121,7 +121,7 @@ pub fn rig(job: &RigJob) -> Result<Rig, RigError> {
     let (counts, tube) = (job.counts, job.tube);
     check_tube(counts, tube, job.cord)?;
     let finish = job.finish.unwrap_or(Finish {
-        around: tube.diameter,
+        around: tube.diameter.into(),
         open_to: None,
     });
     let braid = Braid {

@@ -229,7 +229,7 @@ fn is_close(job: &RigJob) -> bool {
 }
 
 fn is_slack(job: &RigJob, finish: Finish, laid: &OnTube) -> bool {
-    let is_roomy = job.tube.diameter > finish.around || laid.rings_touch();
+    let is_roomy = job.tube.diameter > finish.around.thickest() || laid.rings_touch();
     is_roomy && laid.slack_share() > OnTube::MOST_SLACK
 }
 
@@ -254,9 +254,9 @@ pub(super) fn cautions(
             hold_passes,
         });
     }
-    if finish.around > tube.diameter {
+    if finish.around.thickest() > tube.diameter {
         cautions.push(RigCaution::ObjectThickerThanTube {
-            object: finish.around,
+            object: finish.around.thickest(),
             tube: tube.diameter,
         });
     }

@@ -2,9 +2,9 @@
 
 use super::{Plan, Presets, Setup, SetupError, SetupField, SetupForm};
 use crate::bench::{
-    Cord, Correction, Corrections, Counts, Finish, FitAnswer, FitFilter, FitWish, LeastCover,
-    Millimetres, Misfit, Object, OneKnot, RigCaution, Tube, TyingPace, WeaveChoice, WidthRange,
-    fit, why_nothing_fits,
+    Cord, Correction, Corrections, Counts, Finish, FitAnswer, FitFilter, FitWish, Ground,
+    LeastCover, Millimetres, Misfit, Object, OneKnot, RigCaution, Tube, TyingPace, WeaveChoice,
+    WidthRange, fit, why_nothing_fits,
 };
 
 /// The question which knots cover an object: everything it needs, read and checked.
@@ -133,7 +133,7 @@ impl FitQuestion {
         let tube = self.tube.clone()?;
         Some(Setup {
             finish: Some(Finish {
-                around: self.object.diameter,
+                around: self.object.ground,
                 open_to: (!answer.shape.is_tight()).then_some(answer.shape.width),
             }),
             correction: self.correction(answer.counts),
@@ -194,7 +194,7 @@ impl SetupForm {
             ..Setup::new(tube, cord)
         };
         if object.is_some() || cover.is_some() {
-            let around = object.unwrap_or(setup.tube.diameter);
+            let around = object.unwrap_or(setup.tube.diameter).into();
             let open_to = cover.and_then(|cover| open_to(&setup, counts, around, cover));
             setup.finish = Some(Finish { around, open_to });
         }
@@ -212,7 +212,7 @@ fn needed<T>(field: SetupField, said: Option<T>) -> Result<T, SetupError> {
 fn open_to(
     setup: &Setup,
     counts: Counts,
-    around: Millimetres,
+    around: Ground,
     cover: Millimetres,
 ) -> Option<Millimetres> {
     let braid = setup.braid(counts, around);

@@ -167,7 +167,7 @@ impl FitQuestion {
         let tight = passes.filter_map(|counts| {
             let range = self.range(counts)?;
             let question = Self {
-                object: Object::new(self.object.diameter, range.tight),
+                object: Object::new(self.object.ground, range.tight),
                 ..self.clone()
             };
             let mut answers = question.answers_of(knot).into_iter();
@@ -194,7 +194,7 @@ impl FitQuestion {
         let braid = Braid {
             give: self.cord.give,
             correction: self.correction(counts),
-            ..Braid::new(counts, self.cord.diameter, self.object.diameter)
+            ..Braid::new(counts, self.cord.diameter, self.object.ground)
         };
         WidthRange::of(&braid, self.least_cover)
     }
@@ -228,7 +228,7 @@ impl FitQuestion {
         };
         let setup = Setup {
             finish: Some(Finish {
-                around: self.object.diameter,
+                around: self.object.ground,
                 open_to: (width > range.tight).then_some(width),
             }),
             correction: self.correction(counts),

@@ -1,8 +1,8 @@
 //! What the tyer works with: the tube, the cord, and the thing to be covered.
 
 use crate::bench::{
-    Allowances, Braid, Cord, Correction, Counts, Finish, KitItem, Millimetres, Rig, RigError,
-    RigJob, Tube, bag, rig,
+    Allowances, Braid, Cord, Correction, Counts, Finish, Ground, KitItem, Rig, RigError, RigJob,
+    Tube, bag, rig,
 };
 use crate::knot::Nest;
 
@@ -33,6 +33,9 @@ pub struct Setup {
     pub allowances: Allowances,
     /// What the tyer's log says of this cord.
     pub correction: Correction,
+    /// Whether the knot is tied on what it covers: then nothing is lifted, and the tube stands for
+    /// that thing, with marks in the place of pins.
+    pub in_place: bool,
 }
 
 impl Setup {
@@ -44,6 +47,36 @@ impl Setup {
             finish: None,
             allowances: Allowances::default(),
             correction: Correction::default(),
+            in_place: false,
+        }
+    }
+
+    /// For a knot that is tied on what it covers.
+    ///
+    /// ```
+    /// use marlinspeak::bench::{Cord, Ground, Millimetres};
+    /// use marlinspeak::guide::Setup;
+    ///
+    /// let mm = |length| Millimetres::new(length).unwrap();
+    /// let knob = Setup::in_place(Ground::Ball(mm(38.0)), Cord::new(mm(3.0)));
+    /// assert!(knob.in_place && knob.ground() == Ground::Ball(mm(38.0)));
+    /// ```
+    pub fn in_place(ground: Ground, cord: Cord) -> Self {
+        Self {
+            finish: Some(Finish {
+                around: ground,
+                open_to: None,
+            }),
+            in_place: true,
+            ..Self::new(Tube::plain(ground.thickest()), cord)
+        }
+    }
+
+    /// What the knot covers; the tube, for one that stays there.
+    pub const fn ground(&self) -> Ground {
+        match self.finish {
+            Some(finish) => finish.around,
+            None => Ground::Round(self.tube.diameter),
         }
     }
 
@@ -62,7 +95,7 @@ impl Setup {
     }
 
     /// A knot of its cord round something.
-    pub fn braid(&self, counts: Counts, around: Millimetres) -> Braid {
+    pub fn braid(&self, counts: Counts, around: impl Into<Ground>) -> Braid {
         Braid {
             give: self.cord.give,
             correction: self.correction,

@@ -73,7 +73,7 @@ impl Entry {
                 .and_then(|cut| Millimetres::new(cut).ok()),
             left_over: None,
             around: finish
-                .map(|finish| finish.around)
+                .map(|finish| finish.around.thickest())
                 .or_else(|| setup.map(|setup| setup.tube.diameter)),
             width: None,
             left_open: finish.is_some_and(|finish| finish.open_to.is_some()),

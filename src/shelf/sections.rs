@@ -119,7 +119,7 @@ impl SetupSections {
         let mut setup = Setup::new(tube.tube()?, cord.cord()?);
         if let Some(object) = self.object {
             setup.finish = Some(Finish {
-                around: length("object.diameter", object.diameter)?,
+                around: length("object.diameter", object.diameter)?.into(),
                 open_to: maybe_length("object.open_to", object.open_to)?,
             });
         }
@@ -151,7 +151,7 @@ impl From<&Setup> for SetupSections {
             tube: Some(TubeSection::from(&setup.tube)),
             cord: Some(CordSection::from(&setup.cord)),
             object: setup.finish.map(|finish| ObjectSection {
-                diameter: finish.around.get(),
+                diameter: finish.around.thickest().get(),
                 open_to: finish.open_to.map(Millimetres::get),
             }),
             tails: Some(TailsSection {

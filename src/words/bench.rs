@@ -36,7 +36,7 @@ impl Words {
         let args = fluent_args! {
             "count" => count, "near" => answers.len() - count,
             "shown" => if shown < answers.len() { shown } else { 0 },
-            "object" => fine(question.object.diameter), "cover" => fine(question.object.cover),
+            "object" => fine(question.object.diameter()), "cover" => fine(question.object.cover),
             "cord" => fine(question.cord.diameter),
         };
         self.text("fit-heading", &args)

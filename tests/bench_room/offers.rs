@@ -167,7 +167,7 @@ fn nothing_is_offered_that_the_tube_cannot_do() {
             let job = RigJob {
                 give: wish.give,
                 finish: Some(marlinspeak::bench::Finish {
-                    around: mm(object),
+                    around: mm(object).into(),
                     open_to: (!answer.shape.is_tight()).then_some(answer.shape.width),
                 }),
                 ..RigJob::new(counts, &tube, mm(cord))

@@ -165,7 +165,7 @@ proptest! {
     ) {
         let tube = Tube::plain(mm(tube));
         let job = RigJob {
-            finish: Some(Finish { around: mm(around), open_to: None }),
+            finish: Some(Finish { around: mm(around).into(), open_to: None }),
             ..RigJob::new(counts, &tube, mm(cord))
         };
         if let Ok(rig) = rig(&job) {
@@ -208,7 +208,7 @@ proptest! {
         for answer in &answers {
             let open_to = (!answer.shape.is_tight()).then_some(answer.shape.width);
             let job = RigJob {
-                finish: Some(Finish { around: wish.object.diameter, open_to }),
+                finish: Some(Finish { around: wish.object.ground, open_to }),
                 give: wish.give,
                 correction: wish.corrections.of(answer.counts.passes()),
                 ..RigJob::new(answer.counts, &tube, wish.cord)

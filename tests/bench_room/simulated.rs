@@ -30,7 +30,7 @@ impl Simulated {
         let knot = self.braid.counts;
         let (passes, cord) = (f64::from(knot.passes()), self.braid.cord.get());
         let spacing = (passes - 1.0 + k) * cord;
-        let round = PI * (self.braid.around.get() + 2.0 * cord);
+        let round = PI * (self.braid.around.thickest().get() + 2.0 * cord);
         let cosine = f64::from(knot.bights()) * spacing / round;
         let rims = e + 0.1 * (passes - 1.0);
         (f64::from(knot.leads()) - rims) * spacing / (2.0 * (1.0 - cosine * cosine).sqrt())
@@ -65,7 +65,7 @@ fn the_simulation_agrees_with_the_published_one() {
         let named = |cells: &&Vec<&str>| {
             let value = numbers(cells);
             [knot.leads(), knot.bights(), knot.passes()] == [0, 1, 2].map(|cell| count(cells[cell]))
-                && [row.braid.cord.get(), row.braid.around.get()] == value[3..5]
+                && [row.braid.cord.get(), row.braid.around.thickest().get()] == value[3..5]
         };
         if let Some(cells) = published.iter().find(named) {
             let off = row.width / numbers(cells)[5] - 1.0;

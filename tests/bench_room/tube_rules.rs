@@ -17,7 +17,7 @@ fn ringed(diameter: f64, rows: &[u16]) -> Tube {
 fn job(knot: Counts, tube: &Tube, around: f64) -> RigJob<'_> {
     RigJob {
         finish: Some(Finish {
-            around: mm(around),
+            around: mm(around).into(),
             open_to: None,
         }),
         ..RigJob::new(knot, tube, mm(4.0))

@@ -19,7 +19,7 @@ fn tiller() -> Setup {
     tube.thread = Some(Thread::parse("#8").unwrap());
     Setup {
         finish: Some(Finish {
-            around: mm(30.0),
+            around: mm(30.0).into(),
             open_to: Some(mm(40.0)),
         }),
         ..Setup::new(tube, Cord::new(mm(4.0)).named("blue"))
@@ -42,7 +42,7 @@ fn every_number_of_the_rig_steps_is_that_of_the_rig() {
         // As many bights as that do not go round a thin object.
         let setup = Setup {
             finish: Some(Finish {
-                around: mm(66.0),
+                around: mm(66.0).into(),
                 open_to: None,
             }),
             ..setup
@@ -273,7 +273,7 @@ fn a_setup_survives_saving() {
         Setup::new(Tube::plain(mm(40.0)), STANDARD_CORDS[3].cord().unwrap()),
         Setup {
             finish: Some(Finish {
-                around: mm(29.123_456_789),
+                around: mm(29.123_456_789).into(),
                 open_to: None,
             }),
             ..tiller()

@@ -115,7 +115,7 @@ pub enum Misfit {
 /// assert_eq!(why_nothing_fits(&tiller), []);
 /// ```
 pub fn why_nothing_fits(wish: &FitWish) -> Vec<Misfit> {
-    let (cord, object) = (wish.cord, wish.object.diameter);
+    let (cord, object) = (wish.cord, wish.object.diameter());
     if cord > object {
         return vec![Misfit::CordThickerThanObject { cord, object }];
     }

@@ -236,7 +236,7 @@ fn job<'a>(wish: &FitWish, tube: &'a Tube, counts: Counts) -> (RigJob<'a>, Finis
         ..RigJob::new(counts, tube, wish.cord)
     };
     let finish = Finish {
-        around: wish.object.diameter,
+        around: wish.object.ground,
         open_to: None,
     };
     (job, finish)

@@ -229,7 +229,7 @@ impl FitWish<'_> {
             counts,
             cord: self.cord,
             give: self.give,
-            around: self.object.diameter,
+            around: self.object.ground,
             correction: self.corrections.of(counts.passes()),
         }
     }

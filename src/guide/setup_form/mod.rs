@@ -101,7 +101,7 @@ impl SetupForm {
             (Some(_), Some(_)) => Err(SetupError::ObjectTwice),
             (Some(diameter), None) => Ok(Some(diameter)),
             (None, Some(girth)) => {
-                let diameter = Object::by_girth(girth, girth).diameter;
+                let diameter = Object::by_girth(girth, girth).diameter();
                 // A girth may be long enough where its diameter is not.
                 match Millimetres::new(diameter.get()) {
                     Ok(diameter) => Ok(Some(diameter)),

@@ -1,0 +1,89 @@
+//! What a knot covers, or is tied on: how far it is round, at every point from rim to rim.
+
+use std::f64::consts::PI;
+
+use super::Millimetres;
+
+/// What a knot lies on. Its diameters are those of the bare thing, without cord.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Ground, Millimetres};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// // A tiller of the loft is 32 mm thick at one end of the grip and 26 mm at the other, 120 mm on.
+/// let tiller = Ground::Taper { bottom: mm(32.0), top: mm(26.0), over: mm(120.0) };
+/// assert_eq!((tiller.thickest(), tiller.thinnest()), (mm(32.0), mm(26.0)));
+/// // A length alone is the diameter of a round rail.
+/// assert_eq!(Ground::from(mm(28.0)), Ground::Round(mm(28.0)));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Ground {
+    /// As thick all along: a handle, a rail, a ring. Its diameter.
+    Round(Millimetres),
+    /// Thicker at one end than at the other.
+    Taper {
+        /// Diameter at the end where the bottom rim lies.
+        bottom: Millimetres,
+        /// Diameter at the end where the top rim lies.
+        top: Millimetres,
+        /// From the one end to the other, along it.
+        over: Millimetres,
+    },
+    /// A ball or a round knob. Its diameter.
+    Ball(Millimetres),
+    /// A flat ring: a mat on a board. The bottom rim lies outside, the top rim inside.
+    Flat {
+        /// Across, from outer edge to outer edge.
+        outer: Millimetres,
+        /// Across the hole in the middle; `None` for as small as the knot lets it be.
+        hole: Option<Millimetres>,
+    },
+}
+
+impl From<Millimetres> for Ground {
+    fn from(diameter: Millimetres) -> Self {
+        Self::Round(diameter)
+    }
+}
+
+impl Ground {
+    /// The diameter where it is thickest; of a mat from edge to edge.
+    pub const fn thickest(&self) -> Millimetres {
+        match *self {
+            Self::Round(diameter) | Self::Ball(diameter) => diameter,
+            Self::Taper { bottom, top, .. } => {
+                if bottom.get() > top.get() {
+                    bottom
+                } else {
+                    top
+                }
+            }
+            Self::Flat { outer, .. } => outer,
+        }
+    }
+
+    /// The diameter of a round thing where it is thinnest; of a ball and of a mat that of the whole.
+    pub const fn thinnest(&self) -> Millimetres {
+        match *self {
+            Self::Taper { bottom, top, .. } => {
+                if bottom.get() < top.get() {
+                    bottom
+                } else {
+                    top
+                }
+            }
+            _ => self.thickest(),
+        }
+    }
+
+    /// The way round it where it is thickest.
+    pub fn girth(&self) -> Millimetres {
+        Millimetres::computed(self.thickest().get() * PI)
+    }
+
+    /// Whether it is a board with a mat on it, and not a thing that the cord goes round.
+    pub const fn is_flat(&self) -> bool {
+        matches!(self, Self::Flat { .. })
+    }
+}

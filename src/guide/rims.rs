@@ -1,0 +1,48 @@
+//! What the two rims of a knot are called where it is tied.
+
+use super::{Plan, Setup};
+use crate::bench::Ground;
+
+/// What the two rims are called. The first of each pair is the bottom rim of the lattice, the second
+/// its top rim; a leg that rises goes from the first to the second.
+///
+/// # Examples
+/// ```
+/// use marlinspeak::bench::{Cord, Ground, Millimetres};
+/// use marlinspeak::guide::{Plan, RimNames, Setup};
+///
+/// let mm = |length| Millimetres::new(length).unwrap();
+/// let rail = Setup::in_place(Ground::Round(mm(28.0)), Cord::new(mm(4.0)));
+/// let plan = Plan::read("5", "7", "2", "")?.with_setup(Some(rail));
+/// assert_eq!(plan.rims(), RimNames::NearFar);
+/// # Ok::<(), marlinspeak::knot::KnotError>(())
+/// ```
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, strum::IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
+pub enum RimNames {
+    /// Bottom and top: of a tube that stands upright, of a ball.
+    #[default]
+    BottomTop,
+    /// Near and far end: of a rail that the tyer stands at, and looks along.
+    NearFar,
+    /// Outer and inner circle: of a mat on a board, where up is in and down is out.
+    OuterInner,
+}
+
+impl Setup {
+    /// What the rims are called.
+    pub const fn rims(&self) -> RimNames {
+        match self.ground() {
+            Ground::Flat { .. } => RimNames::OuterInner,
+            Ground::Round(_) | Ground::Taper { .. } if self.in_place => RimNames::NearFar,
+            _ => RimNames::BottomTop,
+        }
+    }
+}
+
+impl Plan {
+    /// What the rims of the knot are called where it is tied.
+    pub fn rims(&self) -> RimNames {
+        self.setup().map_or_else(RimNames::default, Setup::rims)
+    }
+}
