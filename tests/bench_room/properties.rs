@@ -125,7 +125,7 @@ proptest! {
     ) {
         let tube = Tube::plain(tube);
         let job = RigJob {
-            finish: Some(Finish { around, open_to: None }),
+            finish: Some(Finish { around: around.into(), open_to: None }),
             ..RigJob::new(counts, &tube, cord)
         };
         if let Ok(rig) = rig(&job) {
