@@ -183,7 +183,7 @@ fn what_was_logged_goes_into_fit_and_rig() {
     let mm = |length| Millimetres::new(length).unwrap();
     let mut entry = Entry {
         cord: Some(Cord::new(mm(4.0)).named("marline")),
-        around: Some(mm(30.0)),
+        around: Some(mm(30.0).into()),
         cut: Some(mm(2000.0)),
         ..Entry::of(&tie)
     };

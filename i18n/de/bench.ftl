@@ -1,7 +1,7 @@
 # Object, cord and tube: what is asked, what can be wrong with it, and the knots that fit.
 #
 # Arguments that come back:
-#   $asking   what was being said: object, girth, cover, cord, tube, rows, pin, thread,
+#   $asking   what was being said: object, girth, ball, mat, cover, cord, tube, rows, pin, thread,
 #             wall, ring-width, tube-length, have
 #   $given    the text as it was typed
 #   lengths   each one argument with its unit (see lengths.ftl): "40 Millimeter" for the ear,
@@ -12,6 +12,8 @@
 ask-length-unreadable = { $asking ->
         [object] Der Durchmesser des Gegenstands
         [girth] Der Umfang des Gegenstands
+        [ball] Der Durchmesser der Kugel
+        [mat] Die Größe der Matte
         [cover] Die zu bedeckende Länge
         [cord] Die Dicke der Schnur
         [tube] Der Durchmesser des Rohrs
@@ -24,6 +26,8 @@ ask-length-unreadable = { $asking ->
 ask-length-unit = { $asking ->
         [object] Der Durchmesser des Gegenstands
         [girth] Der Umfang des Gegenstands
+        [ball] Der Durchmesser der Kugel
+        [mat] Die Größe der Matte
         [cover] Die zu bedeckende Länge
         [cord] Die Dicke der Schnur
         [tube] Der Durchmesser des Rohrs
@@ -36,6 +40,8 @@ ask-length-unit = { $asking ->
 ask-length-comma = { $asking ->
         [object] Der Durchmesser des Gegenstands
         [girth] Der Umfang des Gegenstands
+        [ball] Der Durchmesser der Kugel
+        [mat] Die Größe der Matte
         [cover] Die zu bedeckende Länge
         [cord] Die Dicke der Schnur
         [tube] Der Durchmesser des Rohrs
@@ -48,6 +54,8 @@ ask-length-comma = { $asking ->
 ask-length-fraction = { $asking ->
         [object] Der Durchmesser des Gegenstands
         [girth] Der Umfang des Gegenstands
+        [ball] Der Durchmesser der Kugel
+        [mat] Die Größe der Matte
         [cover] Die zu bedeckende Länge
         [cord] Die Dicke der Schnur
         [tube] Der Durchmesser des Rohrs
@@ -60,6 +68,8 @@ ask-length-fraction = { $asking ->
 ask-length-nought = { $asking ->
         [object] Der Durchmesser des Gegenstands
         [girth] Der Umfang des Gegenstands
+        [ball] Der Durchmesser der Kugel
+        [mat] Die Größe der Matte
         [cover] Die zu bedeckende Länge
         [cord] Die Dicke der Schnur
         [tube] Der Durchmesser des Rohrs
@@ -72,6 +82,8 @@ ask-length-nought = { $asking ->
 ask-length-range = { $asking ->
         [object] Der Durchmesser des Gegenstands
         [girth] Der Umfang des Gegenstands
+        [ball] Der Durchmesser der Kugel
+        [mat] Die Größe der Matte
         [cover] Die zu bedeckende Länge
         [cord] Die Dicke der Schnur
         [tube] Der Durchmesser des Rohrs
@@ -94,12 +106,11 @@ ask-count-range = { $counted ->
 ask-thread-unknown = Das Gewinde „{ $given }“ ist nicht bekannt: Möglich sind { $known }; versuch es mit M4 oder M5.
 
 ask-missing = { $asking ->
-        [object] Der Gegenstand fehlt: Gib an, wie dick er ist, etwa --object 30mm, oder miss rundherum, etwa --girth 94mm.
+        [object] Was bedeckt werden soll, fehlt: Gib an, wie dick es ist, etwa --object 30mm, miss rundherum, etwa --girth 94mm, oder nenne eine Kugel oder eine Matte, etwa --ball 38mm oder --mat 150mm.
         [cover] Die zu bedeckende Länge fehlt: Füge sie hinzu, etwa --cover 30mm.
         [cord] Die Schnur fehlt: Füge ihre Dicke hinzu, etwa --cord 4mm.
        *[tube] Das Rohr fehlt: Füge seinen Durchmesser hinzu, etwa --tube 45mm.
     }
-ask-object-twice = Der Gegenstand ist mit Durchmesser und mit Umfang angegeben: Gib nur eines von beiden an.
 # $given: what was typed.
 ask-firm-unknown = „{ $given }“ ist keine Art von Schnur: Sag hard (hart), soft (weich) oder flat (flach), etwa --firm soft.
 # $least, $most: the numbers taken. $soft: that of soft line.
@@ -405,6 +416,7 @@ plan-answer-say = Knoten { $rank } von { $count }: { $leads } Parten, { $bights 
 
 ## A rigged tube, as the command rig prints it
 
+# $on: tube, round, taper, ball or mat. $ground: what it is for: the same but tube.
 rig-heading = { $leads } Parten, { $bights } Buchten{ $nested ->
         [one] { "" }
        *[other] , { $nested } ineinander{ $lands ->
@@ -416,7 +428,17 @@ rig-heading = { $leads } Parten, { $bights } Buchten{ $nested ->
         [2] doppelt
         [3] dreifach
        *[other] { $passes } Durchgänge
-    }, auf einem Rohr von { $tube } Durchmesser mit Schnur von { $cord }
+    }, { $on ->
+        [round] an Ort und Stelle auf einem Gegenstand von { $object } Durchmesser
+        [taper] an Ort und Stelle auf einem Stück von { $object } bis { $top } Durchmesser
+        [ball] an Ort und Stelle auf einer Kugel von { $object } Durchmesser
+        [mat] flach auf einem Brett, { $object } von Rand zu Rand,
+       *[tube] auf einem Rohr von { $tube } Durchmesser{ $ground ->
+            [taper] , für ein Stück von { $object } bis { $top } Durchmesser,
+            [ball] , für eine Kugel von { $object } Durchmesser,
+           *[round] { "" }
+        }
+    } mit Schnur von { $cord }
 rig-finished = Fertig: { $width } breit, { $drawn ->
         [tight] fest durchgeholt{ $sure ->
             [no] , vielleicht bis zu einem Fünftel schmaler
@@ -425,7 +447,6 @@ rig-finished = Fertig: { $width } breit, { $drawn ->
        *[open] geöffnet von { $tight }
     }, verdeckt { $hides } %, Bögen { $scallop } tief, Bahnen { $angle }° zur Achse. Das Durchholen nimmt { $slack } aus jeder Bahn.
 rig-in-the-bag = Was du brauchst
-rig-on-the-tube = Auf dem Rohr
 rig-all-holes = Löcher { $holes }
 rig-kept-tube = Das Rohr ist als { $name } gemerkt: Gib von jetzt an --tube { $name } an.
 rig-kept-cord = Die Schnur ist als { $name } gemerkt: Gib von jetzt an --cord { $name } an.
@@ -546,6 +567,9 @@ plan-say = Plan. Gib ein, wie dick der Gegenstand ist, wie viel davon bedeckt we
 plan-field-say = { $asking ->
         [object] Durchmesser des Gegenstands
         [girth] Umfang des Gegenstands
+        [ball] Durchmesser der Kugel
+        [mat] Größe der Matte
+        [in-place] An Ort und Stelle geknüpft
         [cover] Zu bedeckende Länge
         [cord] Schnur
         [tube] Rohr

@@ -43,9 +43,12 @@ help-cords = Wie du die Schnüre nennst: ein Name für jeden Strang oder für je
 
 ## Object, cord and tube.
 
-help-object = Durchmesser des Gegenstands
+help-object = Durchmesser des Gegenstands; wird er dünner, die seiner beiden Enden, das untere zuerst
 help-girth = Umfang des Gegenstands, statt des Durchmessers
-help-cover = Zu bedeckende Länge des Gegenstands
+help-ball = Durchmesser einer Kugel, die bedeckt wird, statt eines Gegenstands
+help-mat = Eine flache Matte, statt eines Gegenstands: von Rand zu Rand, und ihr Loch hinter einem Doppelpunkt
+help-in-place = Auf dem knüpfen, was bedeckt wird, ohne Rohr: Nichts wird übergestreift
+help-cover = Zu bedeckende Länge des Gegenstands; wird er dünner, die Länge, auf der er das tut
 help-cord = Die Schnur: ihre Dicke, eine Norm wie III oder 550 oder der Name einer gemerkten
 help-firm = Wie die Schnur ist: hard (hart: rund, behält ihre Form), soft (weich: geflochtene oder geschlagene Leine) oder flat (flach: Band, hohles Geflecht) [sonst: soft, oder wie gemerkt]
 help-cord-give = Wie dicht zwei Züge der Schnur mit einem dritten dazwischen liegen, in Schnurdicken, etwa 1,7; statt --firm
@@ -120,6 +123,7 @@ value-name = NAME
 value-tag = KÜRZEL
 value-depth = TIEFE
 value-length = LÄNGE
+value-lengths = LÄNGE[:LÄNGE]
 value-length-or-name = LÄNGE|NAME
 value-decimal = ZAHL
 value-thread = GEWINDE

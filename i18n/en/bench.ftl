@@ -1,7 +1,7 @@
 # Object, cord and tube: what is asked, what can be wrong with it, and the knots that fit.
 #
 # Arguments that come back:
-#   $asking   what was being said: object, girth, cover, cord, tube, rows, pin, thread,
+#   $asking   what was being said: object, girth, ball, mat, cover, cord, tube, rows, pin, thread,
 #             wall, ring-width, tube-length, have
 #   $given    the text as it was typed
 #   lengths   each one argument with its unit (see lengths.ftl): "29.8 mm"
@@ -11,6 +11,8 @@
 ask-length-unreadable = { $asking ->
         [object] The diameter of the object
         [girth] The girth of the object
+        [ball] The diameter of the ball
+        [mat] The size of the mat
         [cover] The length to be covered
         [cord] The thickness of the cord
         [tube] The diameter of the tube
@@ -23,6 +25,8 @@ ask-length-unreadable = { $asking ->
 ask-length-unit = { $asking ->
         [object] The diameter of the object
         [girth] The girth of the object
+        [ball] The diameter of the ball
+        [mat] The size of the mat
         [cover] The length to be covered
         [cord] The thickness of the cord
         [tube] The diameter of the tube
@@ -35,6 +39,8 @@ ask-length-unit = { $asking ->
 ask-length-comma = { $asking ->
         [object] The diameter of the object
         [girth] The girth of the object
+        [ball] The diameter of the ball
+        [mat] The size of the mat
         [cover] The length to be covered
         [cord] The thickness of the cord
         [tube] The diameter of the tube
@@ -47,6 +53,8 @@ ask-length-comma = { $asking ->
 ask-length-fraction = { $asking ->
         [object] The diameter of the object
         [girth] The girth of the object
+        [ball] The diameter of the ball
+        [mat] The size of the mat
         [cover] The length to be covered
         [cord] The thickness of the cord
         [tube] The diameter of the tube
@@ -59,6 +67,8 @@ ask-length-fraction = { $asking ->
 ask-length-nought = { $asking ->
         [object] The diameter of the object
         [girth] The girth of the object
+        [ball] The diameter of the ball
+        [mat] The size of the mat
         [cover] The length to be covered
         [cord] The thickness of the cord
         [tube] The diameter of the tube
@@ -71,6 +81,8 @@ ask-length-nought = { $asking ->
 ask-length-range = { $asking ->
         [object] The diameter of the object
         [girth] The girth of the object
+        [ball] The diameter of the ball
+        [mat] The size of the mat
         [cover] The length to be covered
         [cord] The thickness of the cord
         [tube] The diameter of the tube
@@ -93,12 +105,11 @@ ask-count-range = { $counted ->
 ask-thread-unknown = The thread “{ $given }” is not known: it may be { $known }; try M4 or M5.
 
 ask-missing = { $asking ->
-        [object] The object is missing: say how thick it is, such as --object 30mm, or measure round it, such as --girth 94mm.
+        [object] What is to be covered is missing: say how thick it is, such as --object 30mm, measure round it, such as --girth 94mm, or name a ball or a mat, such as --ball 38mm or --mat 150mm.
         [cover] The length to be covered is missing: add it, such as --cover 30mm.
         [cord] The cord is missing: add its thickness, such as --cord 4mm.
        *[tube] The tube is missing: add its diameter, such as --tube 45mm.
     }
-ask-object-twice = The object is given by diameter and by girth: give one of the two.
 # $given: what was typed.
 ask-firm-unknown = “{ $given }” is not a kind of cord: say hard, soft or flat, such as --firm soft.
 # $least, $most: the numbers taken. $soft: that of soft line.
@@ -407,6 +418,7 @@ plan-answer-say = Knot { $rank } of { $count }: { $leads } lead, { $bights } big
 
 ## A rigged tube, as the command rig prints it
 
+# $on: tube, round, taper, ball or mat. $ground: what it is for: the same but tube.
 rig-heading = { $leads } lead { $bights } bight{ $nested ->
         [one] { "" }
        *[other] , { $nested } nested{ $lands ->
@@ -418,7 +430,17 @@ rig-heading = { $leads } lead { $bights } bight{ $nested ->
         [2] doubled
         [3] tripled
        *[other] { $passes } passes
-    }, on a tube { $tube } across with { $cord } cord
+    }, { $on ->
+        [round] in place on an object { $object } across
+        [taper] in place on a taper from { $object } to { $top }
+        [ball] in place on a ball { $object } across
+        [mat] flat on a board, { $object } from edge to edge
+       *[tube] on a tube { $tube } across{ $ground ->
+            [taper] , for a taper from { $object } to { $top },
+            [ball] , for a ball { $object } across,
+           *[round] { "" }
+        }
+    } with { $cord } cord
 rig-finished = Finished: { $width } wide, { $drawn ->
         [tight] drawn up tight{ $sure ->
             [no] , perhaps up to a fifth narrower
@@ -427,7 +449,6 @@ rig-finished = Finished: { $width } wide, { $drawn ->
        *[open] opened from { $tight }
     }, hides { $hides } %, scallops { $scallop } deep, legs { $angle }° from the axis. Fairing draws { $slack } out of each leg.
 rig-in-the-bag = What you need
-rig-on-the-tube = On the tube
 rig-all-holes = Holes { $holes }
 rig-kept-tube = The tube is kept as { $name }: give --tube { $name } from now on.
 rig-kept-cord = The cord is kept as { $name }: give --cord { $name } from now on.
@@ -548,6 +569,9 @@ plan-say = Plan. Type how thick the object is, how much of it to cover, and the 
 plan-field-say = { $asking ->
         [object] Diameter of the object
         [girth] Girth of the object
+        [ball] Diameter of the ball
+        [mat] Size of the mat
+        [in-place] Tied on what it covers
         [cover] Length to cover
         [cord] Cord
         [tube] Tube

@@ -43,9 +43,12 @@ help-cords = What you call the cords: one name for each strand, or for each pass
 
 ## Object, cord and tube.
 
-help-object = Diameter of the object
+help-object = Diameter of the object; of a taper those of its two ends, bottom end first
 help-girth = The way round the object, instead of its diameter
-help-cover = Length of the object to be covered
+help-ball = Diameter of a ball to be covered, instead of an object
+help-mat = A flat mat, instead of an object: from edge to edge, and its hole behind a colon
+help-in-place = Tie it on what it covers, without a tube: nothing is slid on
+help-cover = Length of the object to be covered; of a taper, the length over which it tapers
 help-cord = The cord: its diameter, a standard such as III or 550, or the name of one that is kept
 help-firm = What the cord is like: hard (round, keeps its shape), soft (braided or laid line) or flat (ribbon, hollow braid) [default: soft, or as it was kept]
 help-cord-give = How closely two bands of the cord lie with another between them, in cord diameters, such as 1.7; instead of --firm
@@ -120,6 +123,7 @@ value-name = NAME
 value-tag = TAG
 value-depth = DEPTH
 value-length = LENGTH
+value-lengths = LENGTH[:LENGTH]
 value-length-or-name = LENGTH|NAME
 value-decimal = NUMBER
 value-thread = THREAD

@@ -1,7 +1,7 @@
 # Object, cord and tube: what is asked, what can be wrong with it, and the knots that fit.
 #
 # Arguments that come back:
-#   $asking   what was being said: object, girth, cover, cord, tube, rows, pin, thread,
+#   $asking   what was being said: object, girth, ball, mat, cover, cord, tube, rows, pin, thread,
 #             wall, ring-width, tube-length, have
 #   $given    the text as it was typed
 #   lengths   each one argument with its unit (see lengths.ftl): "29,8 mm"
@@ -11,6 +11,8 @@
 ask-length-unreadable = { $asking ->
         [object] El diámetro del objeto
         [girth] El contorno del objeto
+        [ball] El diámetro de la bola
+        [mat] El tamaño de la esterilla
         [cover] El largo que se va a cubrir
         [cord] El grueso del cabo
         [tube] El diámetro del tubo
@@ -23,6 +25,8 @@ ask-length-unreadable = { $asking ->
 ask-length-unit = { $asking ->
         [object] El diámetro del objeto
         [girth] El contorno del objeto
+        [ball] El diámetro de la bola
+        [mat] El tamaño de la esterilla
         [cover] El largo que se va a cubrir
         [cord] El grueso del cabo
         [tube] El diámetro del tubo
@@ -35,6 +39,8 @@ ask-length-unit = { $asking ->
 ask-length-comma = { $asking ->
         [object] El diámetro del objeto
         [girth] El contorno del objeto
+        [ball] El diámetro de la bola
+        [mat] El tamaño de la esterilla
         [cover] El largo que se va a cubrir
         [cord] El grueso del cabo
         [tube] El diámetro del tubo
@@ -47,6 +53,8 @@ ask-length-comma = { $asking ->
 ask-length-fraction = { $asking ->
         [object] El diámetro del objeto
         [girth] El contorno del objeto
+        [ball] El diámetro de la bola
+        [mat] El tamaño de la esterilla
         [cover] El largo que se va a cubrir
         [cord] El grueso del cabo
         [tube] El diámetro del tubo
@@ -59,6 +67,8 @@ ask-length-fraction = { $asking ->
 ask-length-nought = { $asking ->
         [object] El diámetro del objeto
         [girth] El contorno del objeto
+        [ball] El diámetro de la bola
+        [mat] El tamaño de la esterilla
         [cover] El largo que se va a cubrir
         [cord] El grueso del cabo
         [tube] El diámetro del tubo
@@ -71,6 +81,8 @@ ask-length-nought = { $asking ->
 ask-length-range = { $asking ->
         [object] El diámetro del objeto
         [girth] El contorno del objeto
+        [ball] El diámetro de la bola
+        [mat] El tamaño de la esterilla
         [cover] El largo que se va a cubrir
         [cord] El grueso del cabo
         [tube] El diámetro del tubo
@@ -93,12 +105,11 @@ ask-count-range = { $counted ->
 ask-thread-unknown = La rosca «{ $given }» no se conoce: puede ser { $known }; prueba con M4 o M5.
 
 ask-missing = { $asking ->
-        [object] Falta el objeto: di qué grueso tiene, por ejemplo --object 30mm, o mide su contorno, por ejemplo --girth 94mm.
+        [object] Falta lo que se va a cubrir: di qué grueso tiene, por ejemplo --object 30mm, mide su contorno, por ejemplo --girth 94mm, o da una bola o una esterilla, por ejemplo --ball 38mm o --mat 150mm.
         [cover] Falta el largo que se va a cubrir: añádelo, por ejemplo --cover 30mm.
         [cord] Falta el cabo: añade su grueso, por ejemplo --cord 4mm.
        *[tube] Falta el tubo: añade su diámetro, por ejemplo --tube 45mm.
     }
-ask-object-twice = El objeto se da por su diámetro y por su contorno: da solo uno de los dos.
 # $given: what was typed.
 ask-firm-unknown = «{ $given }» no es una clase de cabo: di hard (duro), soft (blando) o flat (plano), por ejemplo --firm soft.
 # $least, $most: the numbers taken. $soft: that of soft line.
@@ -409,6 +420,7 @@ plan-answer-say = Nudo { $rank } de { $count }: { $leads } ramales y { $bights }
 
 ## A rigged tube, as the command rig prints it
 
+# $on: tube, round, taper, ball or mat. $ground: what it is for: the same but tube.
 rig-heading = { $leads } ramales y { $bights } senos{ $nested ->
         [one] { "" }
        *[other] , { $nested } anidados{ $lands ->
@@ -420,7 +432,17 @@ rig-heading = { $leads } ramales y { $bights } senos{ $nested ->
         [2] doble
         [3] triple
        *[other] { $passes } pasadas
-    }, en un tubo de { $tube } de diámetro con cabo de { $cord }
+    }, { $on ->
+        [round] en su sitio, sobre un objeto de { $object } de diámetro,
+        [taper] en su sitio, sobre una pieza que va de { $object } a { $top },
+        [ball] en su sitio, sobre una bola de { $object } de diámetro,
+        [mat] plano sobre un tablero, de { $object } de borde a borde,
+       *[tube] en un tubo de { $tube } de diámetro{ $ground ->
+            [taper] , para una pieza que va de { $object } a { $top },
+            [ball] , para una bola de { $object } de diámetro,
+           *[round] { "" }
+        }
+    } con cabo de { $cord }
 rig-finished = Acabado: { $width } de ancho, { $drawn ->
         [tight] ceñido del todo{ $sure ->
             [no] , quizá hasta un quinto más estrecho
@@ -429,7 +451,6 @@ rig-finished = Acabado: { $width } de ancho, { $drawn ->
        *[open] abierto desde { $tight }
     }, tapa el { $hides } %, ondas de { $scallop } de hondo, tramos a { $angle }° del eje. Al igualar, cada tramo suelta { $slack }.
 rig-in-the-bag = Lo que necesitas
-rig-on-the-tube = En el tubo
 rig-all-holes = Agujeros { $holes }
 rig-kept-tube = El tubo queda guardado como { $name }: a partir de ahora da --tube { $name }.
 rig-kept-cord = El cabo queda guardado como { $name }: a partir de ahora da --cord { $name }.
@@ -550,6 +571,9 @@ plan-say = Plan. Escribe qué grueso tiene el objeto, cuánto se va a cubrir y q
 plan-field-say = { $asking ->
         [object] Diámetro del objeto
         [girth] Contorno del objeto
+        [ball] Diámetro de la bola
+        [mat] Tamaño de la esterilla
+        [in-place] Hecho sobre lo que cubre
         [cover] Largo que cubrir
         [cord] Cabo
         [tube] Tubo

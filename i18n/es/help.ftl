@@ -43,9 +43,12 @@ help-cords = Cómo llamas a los cabos: un nombre para cada hebra, o para cada pa
 
 ## Object, cord and tube.
 
-help-object = Diámetro del objeto
+help-object = Diámetro del objeto; si se afina, los de sus dos extremos, primero el de abajo
 help-girth = Contorno del objeto, en vez de su diámetro
-help-cover = Largo del objeto que se va a cubrir
+help-ball = Diámetro de una bola que se cubre, en vez de un objeto
+help-mat = Una esterilla plana, en vez de un objeto: de borde a borde, y su hueco detrás de dos puntos
+help-in-place = Hacerlo sobre lo que cubre, sin tubo: no se pasa nada por encima
+help-cover = Largo del objeto que se va a cubrir; si se afina, el largo en el que lo hace
 help-cord = El cabo: su grueso, una norma como III o 550, o el nombre de uno guardado
 help-firm = Cómo es el cabo: hard (duro: redondo, guarda su forma), soft (blando: trenzado o colchado) o flat (plano: cinta, trenza hueca) [si no se indica: soft, o como se guardó]
 help-cord-give = Lo juntas que quedan dos vueltas del cabo con otra en medio, en gruesos de cabo, como 1,7; en vez de --firm
@@ -120,6 +123,7 @@ value-name = NOMBRE
 value-tag = CÓDIGO
 value-depth = DETALLE
 value-length = LONGITUD
+value-lengths = LONGITUD[:LONGITUD]
 value-length-or-name = LONGITUD|NOMBRE
 value-decimal = NÚMERO
 value-thread = ROSCA

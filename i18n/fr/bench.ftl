@@ -1,7 +1,7 @@
 # Object, cord and tube: what is asked, what can be wrong with it, and the knots that fit.
 #
 # Arguments that come back:
-#   $asking   what was being said: object, girth, cover, cord, tube, rows, pin, thread,
+#   $asking   what was being said: object, girth, ball, mat, cover, cord, tube, rows, pin, thread,
 #             wall, ring-width, tube-length, have
 #   $given    the text as it was typed
 #   lengths   each one argument with its unit (see lengths.ftl): "29,8 mm"
@@ -11,6 +11,8 @@
 ask-length-unreadable = { $asking ->
         [object] Le diamètre de l’objet
         [girth] Le tour de l’objet
+        [ball] Le diamètre de la boule
+        [mat] La taille du tapis
         [cover] La longueur à couvrir
         [cord] L’épaisseur du cordon
         [tube] Le diamètre du tube
@@ -23,6 +25,8 @@ ask-length-unreadable = { $asking ->
 ask-length-unit = { $asking ->
         [object] Le diamètre de l’objet
         [girth] Le tour de l’objet
+        [ball] Le diamètre de la boule
+        [mat] La taille du tapis
         [cover] La longueur à couvrir
         [cord] L’épaisseur du cordon
         [tube] Le diamètre du tube
@@ -35,6 +39,8 @@ ask-length-unit = { $asking ->
 ask-length-comma = { $asking ->
         [object] Le diamètre de l’objet
         [girth] Le tour de l’objet
+        [ball] Le diamètre de la boule
+        [mat] La taille du tapis
         [cover] La longueur à couvrir
         [cord] L’épaisseur du cordon
         [tube] Le diamètre du tube
@@ -47,6 +53,8 @@ ask-length-comma = { $asking ->
 ask-length-fraction = { $asking ->
         [object] Le diamètre de l’objet
         [girth] Le tour de l’objet
+        [ball] Le diamètre de la boule
+        [mat] La taille du tapis
         [cover] La longueur à couvrir
         [cord] L’épaisseur du cordon
         [tube] Le diamètre du tube
@@ -59,6 +67,8 @@ ask-length-fraction = { $asking ->
 ask-length-nought = { $asking ->
         [object] Le diamètre de l’objet
         [girth] Le tour de l’objet
+        [ball] Le diamètre de la boule
+        [mat] La taille du tapis
         [cover] La longueur à couvrir
         [cord] L’épaisseur du cordon
         [tube] Le diamètre du tube
@@ -71,6 +81,8 @@ ask-length-nought = { $asking ->
 ask-length-range = { $asking ->
         [object] Le diamètre de l’objet
         [girth] Le tour de l’objet
+        [ball] Le diamètre de la boule
+        [mat] La taille du tapis
         [cover] La longueur à couvrir
         [cord] L’épaisseur du cordon
         [tube] Le diamètre du tube
@@ -93,12 +105,11 @@ ask-count-range = { $counted ->
 ask-thread-unknown = Le filetage « { $given } » est inconnu ; les filetages connus : { $known }. Essayez M4 ou M5.
 
 ask-missing = { $asking ->
-        [object] L’objet manque : dites son diamètre, par exemple --object 30mm, ou mesurez-en le tour, par exemple --girth 94mm.
+        [object] Ce qu’il faut couvrir manque : dites son diamètre, par exemple --object 30mm, mesurez-en le tour, par exemple --girth 94mm, ou donnez une boule ou un tapis, par exemple --ball 38mm ou --mat 150mm.
         [cover] La longueur à couvrir manque : ajoutez-la, par exemple --cover 30mm.
         [cord] Le cordon manque : ajoutez son épaisseur, par exemple --cord 4mm.
        *[tube] Le tube manque : ajoutez son diamètre, par exemple --tube 45mm.
     }
-ask-object-twice = L’objet est donné à la fois par son diamètre et par son tour : ne donnez qu’un des deux.
 # $given: what was typed.
 ask-firm-unknown = « { $given } » n’est pas une sorte de cordon : dites hard (dur), soft (souple) ou flat (plat), par exemple --firm soft.
 # $least, $most: the numbers taken. $soft: that of soft line.
@@ -406,6 +417,7 @@ plan-answer-say = Nœud { $rank } sur { $count } : { $leads } brins, { $bights 
 
 ## A rigged tube, as the command rig prints it
 
+# $on: tube, round, taper, ball or mat. $ground: what it is for: the same but tube.
 rig-heading = { $leads } brins, { $bights } ganses{ $nested ->
         [one] { "" }
        *[other] , { $nested } emboîtées{ $lands ->
@@ -417,7 +429,17 @@ rig-heading = { $leads } brins, { $bights } ganses{ $nested ->
         [2] doublé
         [3] triplé
        *[other] { $passes } passes
-    }, sur un tube de { $tube } de diamètre avec un cordon de { $cord }
+    }, { $on ->
+        [round] sur place, sur un objet de { $object } de diamètre,
+        [taper] sur place, sur une pièce qui va de { $object } à { $top },
+        [ball] sur place, sur une boule de { $object } de diamètre,
+        [mat] à plat sur une planche, { $object } d’un bord à l’autre,
+       *[tube] sur un tube de { $tube } de diamètre{ $ground ->
+            [taper] , pour une pièce qui va de { $object } à { $top },
+            [ball] , pour une boule de { $object } de diamètre,
+           *[round] { "" }
+        }
+    } avec un cordon de { $cord }
 rig-finished = Fini : { $width } de large, { $drawn ->
         [tight] serré à fond{ $sure ->
             [no] , peut-être jusqu’à un cinquième plus étroit
@@ -426,7 +448,6 @@ rig-finished = Fini : { $width } de large, { $drawn ->
        *[open] ouvert depuis { $tight }
     }, cache { $hides } %, festons de { $scallop }, trajets à { $angle }° de l’axe. Égaliser tire { $slack } de chaque trajet.
 rig-in-the-bag = Ce qu’il vous faut
-rig-on-the-tube = Sur le tube
 rig-all-holes = Trous { $holes }
 rig-kept-tube = Le tube est gardé sous le nom { $name } : donnez désormais --tube { $name }.
 rig-kept-cord = Le cordon est gardé sous le nom { $name } : donnez désormais --cord { $name }.
@@ -548,6 +569,9 @@ plan-say = Le plan. Tapez le diamètre de l’objet, la longueur à couvrir, et 
 plan-field-say = { $asking ->
         [object] Diamètre de l’objet
         [girth] Tour de l’objet
+        [ball] Diamètre de la boule
+        [mat] Taille du tapis
+        [in-place] Fait sur ce qu’il couvre
         [cover] Longueur à couvrir
         [cord] Cordon
         [tube] Tube

@@ -7,6 +7,7 @@ use clap::Args;
 use serde::Serialize;
 
 use super::complaint::Complaint;
+use super::ground_form::GroundForm;
 use super::print::{json, print, rounded};
 use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_for};
 use crate::bench::{
@@ -111,7 +112,12 @@ pub(super) fn run(asked: &FitOptions, set: Prices, words: &Words) -> Result<(), 
             .take(most.unwrap_or(usize::MAX))
             .map(|answer| FitKnotForm::of(answer, prices.cost(answer.cord, answer.minutes)))
             .collect();
-        return print(words, |out| json(out, &FitDocument { knots }));
+        let document = FitDocument {
+            ground: GroundForm::of(question.object.ground),
+            in_place: question.in_place,
+            knots,
+        };
+        return print(words, |out| json(out, &document));
     }
     let shown = most.unwrap_or(MOST).min(answers.len());
     let mut notes = Vec::new();
@@ -262,6 +268,8 @@ fn table(
 
 #[derive(Serialize)]
 struct FitDocument {
+    ground: GroundForm,
+    in_place: bool,
     knots: Vec<FitKnotForm>,
 }
 

@@ -6,6 +6,7 @@ mod count;
 mod doctor;
 mod error_lines;
 mod fit;
+mod ground_form;
 mod help;
 mod install_artifacts;
 mod line_voice;

@@ -7,6 +7,7 @@ use serde::Serialize;
 
 use super::complaint::Complaint;
 use super::error_lines::ErrorLines;
+use super::ground_form::GroundForm;
 use super::options::KnotOptions;
 use super::print::{json, print, rounded};
 use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_failed, presets_for};
@@ -62,7 +63,7 @@ pub(super) fn run(asked: &RigOptions, set: Prices, words: &Words) -> Result<(), 
     let labour = Labour::of(script.plan(), ledger(words)?.pace(), prices);
     if asked.json {
         return print(words, |out| {
-            json(out, &RigDocument::of(rig, rigging.to_cut(), &labour))
+            json(out, &RigDocument::of(setup, rig, rigging.to_cut(), &labour))
         });
     }
     let form = asked.setup.form(words)?;
@@ -111,23 +112,24 @@ fn tell(
 ) -> io::Result<()> {
     let knot = script.plan().knot();
     let counts = Counts::from(script.plan().laying());
-    writeln!(
-        out,
-        "{}",
-        words.rig_heading(counts, &setup.tube, &setup.cord)
-    )?;
+    writeln!(out, "{}", words.rig_heading(counts, setup))?;
     for note in notes {
         writeln!(out, "{note}")?;
     }
     let mut section = None;
     for place in script.places() {
-        let (heading, number, step) = match (place, script.step(place)) {
-            (Place::Kit { item }, Some(step)) => ("rig-in-the-bag", item, step),
-            (Place::Rig { task }, Some(step)) => ("rig-on-the-tube", task, step),
+        let (is_rigging, number, step) = match (place, script.step(place)) {
+            (Place::Kit { item }, Some(step)) => (false, item, step),
+            (Place::Rig { task }, Some(step)) => (true, task, step),
             _ => break,
         };
-        if section.replace(heading) != Some(heading) {
-            writeln!(out, "\n{}", words.plainly(heading, &[]))?;
+        if section.replace(is_rigging) != Some(is_rigging) {
+            let heading = if is_rigging {
+                words.rig_where(setup)
+            } else {
+                words.plainly("rig-in-the-bag", &[])
+            };
+            writeln!(out, "\n{heading}")?;
         }
         let Shown {
             line,
@@ -152,6 +154,8 @@ fn tell(
 
 #[derive(Serialize)]
 struct RigDocument {
+    ground: GroundForm,
+    in_place: bool,
     bottom: RingForm,
     top: TopForm,
     staggered: bool,
@@ -194,7 +198,7 @@ struct TopForm {
 }
 
 impl RigDocument {
-    fn of(rig: &Rig, to_cut: f64, labour: &Labour) -> Self {
+    fn of(setup: &Setup, rig: &Rig, to_cut: f64, labour: &Labour) -> Self {
         let (bottom, top) = match &rig.layout {
             Layout::Rings {
                 bottom,
@@ -217,6 +221,8 @@ impl RigDocument {
             ),
         };
         Self {
+            ground: GroundForm::of(setup.ground()),
+            in_place: setup.in_place,
             bottom,
             top,
             staggered: rig.staggered,

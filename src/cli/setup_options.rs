@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use clap::{Arg, ArgMatches, Args, Command, FromArgMatches};
+use clap::{Arg, ArgAction, ArgMatches, Args, Command, FromArgMatches};
 use strum::VariantArray as _;
 
 use super::complaint::Complaint;
@@ -32,8 +32,12 @@ impl Args for SetupOptions {
 impl FromArgMatches for SetupOptions {
     fn from_arg_matches(matches: &ArgMatches) -> Result<Self, clap::Error> {
         let given = SetupField::VARIANTS.iter().filter_map(|field| {
-            let text = matches.get_one::<String>(name(*field))?;
-            Some((*field, text.clone()))
+            let text = if is_flag(*field) {
+                matches.get_flag(name(*field)).then(|| "yes".to_owned())?
+            } else {
+                matches.get_one::<String>(name(*field))?.clone()
+            };
+            Some((*field, text))
         });
         Ok(Self {
             given: given.collect(),
@@ -49,8 +53,11 @@ impl FromArgMatches for SetupOptions {
 /// The option by which a field is said.
 fn option(field: SetupField) -> Arg {
     let (value, help) = match field {
-        SetupField::Object => ("value-length", "help-object"),
+        SetupField::Object => ("value-lengths", "help-object"),
         SetupField::Girth => ("value-length", "help-girth"),
+        SetupField::Ball => ("value-length", "help-ball"),
+        SetupField::Mat => ("value-lengths", "help-mat"),
+        SetupField::InPlace => ("", "help-in-place"),
         SetupField::Cover => ("value-length", "help-cover"),
         SetupField::Cord => ("value-length-or-name", "help-cord"),
         SetupField::Firm => ("hard|soft|flat", "help-firm"),
@@ -64,11 +71,17 @@ fn option(field: SetupField) -> Arg {
         SetupField::TubeLength => ("value-length", "help-tube-length"),
         SetupField::Have => ("value-length", "help-have"),
     };
-    Arg::new(name(field))
-        .long(name(field))
-        .value_name(value)
-        .help(help)
-        .allow_hyphen_values(true)
+    let option = Arg::new(name(field)).long(name(field)).help(help);
+    if is_flag(field) {
+        option.action(ArgAction::SetTrue)
+    } else {
+        option.value_name(value).allow_hyphen_values(true)
+    }
+}
+
+/// Whether it is said by its option alone, without a value.
+fn is_flag(field: SetupField) -> bool {
+    field == SetupField::InPlace
 }
 
 /// Its name without the hyphens before it.
@@ -120,9 +133,9 @@ impl SetupOptions {
 
     /// Whether it is said what the knot is tied on and with.
     pub fn names_tube_and_cord(&self) -> bool {
-        [SetupField::Tube, SetupField::Cord]
-            .iter()
-            .all(|asked| self.given.iter().any(|(field, _)| field == asked))
+        let says = |asked| self.given.iter().any(|(field, _)| *field == asked);
+        let tied_on = [SetupField::Tube, SetupField::Mat, SetupField::InPlace];
+        says(SetupField::Cord) && tied_on.into_iter().any(says)
     }
 
     /// The texts of the options. One that is given and empty says nothing that can be used.

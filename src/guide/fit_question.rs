@@ -29,6 +29,8 @@ pub struct FitQuestion {
     pub object: Object,
     /// The cord it is to be tied with.
     pub cord: Cord,
+    /// Whether it is tied on what it covers, and not on a tube.
+    pub in_place: bool,
     /// The tube, if chosen.
     pub tube: Option<Tube>,
     /// Cord at hand, if it matters.
@@ -128,16 +130,24 @@ impl FitQuestion {
         why_nothing_fits(&self.wish())
     }
 
-    /// The setup for an answer; none as long as no tube is chosen.
+    /// The setup for an answer; none as long as a tube is wanted and not chosen.
     pub fn setup(&self, answer: &FitAnswer) -> Option<Setup> {
-        let tube = self.tube.clone()?;
+        let open_to = (!answer.shape.is_tight()).then_some(answer.shape.width);
+        self.setup_for(answer.counts, open_to)
+    }
+
+    /// The setup for a knot that is opened so far.
+    pub(super) fn setup_for(&self, counts: Counts, open_to: Option<Millimetres>) -> Option<Setup> {
+        let around = self.object.ground;
+        let bare = if self.in_place {
+            Setup::in_place(around, self.cord.clone())
+        } else {
+            Setup::new(self.tube.clone()?, self.cord.clone())
+        };
         Some(Setup {
-            finish: Some(Finish {
-                around: self.object.ground,
-                open_to: (!answer.shape.is_tight()).then_some(answer.shape.width),
-            }),
-            correction: self.correction(answer.counts),
-            ..Setup::new(tube, self.cord.clone())
+            finish: Some(Finish { around, open_to }),
+            correction: self.correction(counts),
+            ..bare
         })
     }
 }
@@ -148,16 +158,20 @@ impl SetupForm {
     /// # Errors
     /// A [`SetupError`]: also when object, cover or cord is missing.
     pub fn question(&self, presets: &Presets) -> Result<FitQuestion, SetupError> {
-        let diameter = self.object()?;
-        let cover = self.length(SetupField::Cover)?;
+        let ground = self.ground()?;
+        self.length(SetupField::Cover)?;
         let cord = self.cord(presets)?;
+        let in_place = self.is_in_place()?;
         let tube = self.tube(presets)?;
         let have = self.length(SetupField::Have)?;
-        let diameter = needed(SetupField::Object, diameter)?;
-        let cover = needed(SetupField::Cover, cover)?;
+        let ground = needed(SetupField::Object, ground)?;
+        let cover = needed(SetupField::Cover, self.cover_of(ground)?)?;
+        let cord = needed(SetupField::Cord, cord)?;
+        Self::check_ends(ground, &cord)?;
         Ok(FitQuestion {
-            object: Object::new(diameter, cover),
-            cord: needed(SetupField::Cord, cord)?,
+            object: Object::new(ground, cover),
+            cord,
+            in_place,
             tube,
             have,
             weave: WeaveChoice::FewestTucks,
@@ -184,17 +198,28 @@ impl SetupForm {
         if self.is_empty() {
             return Ok(None);
         }
-        let object = self.object()?;
-        let cover = self.length(SetupField::Cover)?;
+        let ground = self.ground()?;
+        let said_cover = self.length(SetupField::Cover)?;
         self.length(SetupField::Have)?;
+        let in_place = self.is_in_place()?;
         let cord = needed(SetupField::Cord, self.cord(presets)?)?;
-        let tube = needed(SetupField::Tube, self.tube(presets)?)?;
-        let mut setup = Setup {
-            correction: correct(&cord),
-            ..Setup::new(tube, cord)
+        let tube = self.tube(presets)?;
+        let correction = correct(&cord);
+        let bare = match (ground, tube) {
+            (Some(ground), None) if in_place => Setup::in_place(ground, cord),
+            (_, tube) => Setup::new(needed(SetupField::Tube, tube)?, cord),
         };
-        if object.is_some() || cover.is_some() {
-            let around = object.unwrap_or(setup.tube.diameter).into();
+        let mut setup = Setup { correction, ..bare };
+        if let Some(around) = ground {
+            Self::check_ends(around, &setup.cord)?;
+        }
+        if ground.is_some() || said_cover.is_some() {
+            let around = ground.unwrap_or_else(|| setup.tube.diameter.into());
+            let cover = match around {
+                // Of what has an end the whole is covered, as far as a tight knot goes.
+                Ground::Ball(_) | Ground::Flat { hole: None, .. } if said_cover.is_none() => None,
+                around => self.cover_of(around)?,
+            };
             let open_to = cover.and_then(|cover| open_to(&setup, counts, around, cover));
             setup.finish = Some(Finish { around, open_to });
         }

@@ -1,9 +1,9 @@
 //! A knot that the tyer has in mind already, held against what it is to cover.
 
-use super::{FitQuestion, Setup};
+use super::FitQuestion;
 use crate::bench::{
-    Braid, Counts, DrawnUp, Finish, FitAnswer, FitFilter, FitWish, MOST_LEADS_AND_BIGHTS,
-    MOST_PASSES, Millimetres, Object, RigCaution, RigError, WidthRange,
+    Braid, Counts, DrawnUp, FitAnswer, FitFilter, FitWish, MOST_LEADS_AND_BIGHTS, MOST_PASSES,
+    Millimetres, Object, RigCaution, RigError, WidthRange,
 };
 
 /// Leads and bights of a knot that the tyer has in mind.
@@ -223,16 +223,9 @@ impl FitQuestion {
         range: WidthRange,
         width: Millimetres,
     ) -> Result<Vec<RigCaution>, RigError> {
-        let Some(tube) = self.tube.clone() else {
+        let open_to = (width > range.tight).then_some(width);
+        let Some(setup) = self.setup_for(counts, open_to) else {
             return Ok(Vec::new());
-        };
-        let setup = Setup {
-            finish: Some(Finish {
-                around: self.object.ground,
-                open_to: (width > range.tight).then_some(width),
-            }),
-            correction: self.correction(counts),
-            ..Setup::new(tube, self.cord.clone())
         };
         Ok(setup.rig(counts)?.cautions)
     }

@@ -71,7 +71,7 @@ pub use rims::RimNames;
 pub use script::{LegsLaid, Script};
 pub use search::{Question, Search};
 pub use setup::Setup;
-pub use setup_form::{SetupError, SetupField, SetupForm};
+pub use setup_form::{GroundError, SetupError, SetupField, SetupForm};
 pub use step::{
     BeginStep, Caution, CheckStep, FairStep, FinishStep, FinishTask, FollowStep, JoinEnds, KitStep,
     Landing, LastLeg, LayStep, LiftStep, LiftTask, RigStep, Step, Task, Tuck, What,

@@ -44,7 +44,7 @@ pub enum PieceField {
 
 impl PieceField {
     /// All of them, as they are asked for.
-    pub const ALL: [Self; 26] = [
+    pub const ALL: [Self; 29] = [
         Self::Name,
         Self::Count,
         Self::Leads,
@@ -59,6 +59,9 @@ impl PieceField {
         Self::Cords,
         Self::Setup(SetupField::Object),
         Self::Setup(SetupField::Girth),
+        Self::Setup(SetupField::Ball),
+        Self::Setup(SetupField::Mat),
+        Self::Setup(SetupField::InPlace),
         Self::Setup(SetupField::Cover),
         Self::Setup(SetupField::Cord),
         Self::Setup(SetupField::Firm),
@@ -89,6 +92,7 @@ impl PieceField {
             Self::Order => "order",
             Self::Cords => "cords",
             Self::Setup(SetupField::Give) => "cord_give",
+            Self::Setup(SetupField::InPlace) => "in_place",
             Self::Setup(SetupField::RingWidth) => "ring_width",
             Self::Setup(SetupField::TubeLength) => "tube_length",
             Self::Setup(field) => field.name(),
@@ -99,6 +103,11 @@ impl PieceField {
     /// The field of this name.
     pub fn named(name: &str) -> Option<Self> {
         Self::ALL.into_iter().find(|field| field.name() == name)
+    }
+
+    /// Whether it is yes or no.
+    pub const fn is_choice(self) -> bool {
+        matches!(self, Self::Setup(SetupField::InPlace))
     }
 
     /// Whether it is a whole number.

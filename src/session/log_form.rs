@@ -168,7 +168,7 @@ impl LogForm {
             LeftOver => entry.left_over.map_or_else(String::new, |left| {
                 format!("{} mm", (left * 100.0).round() / 100.0)
             }),
-            Around => length(entry.around),
+            Around => length(entry.around.map(|ground| ground.thickest())),
             Width => length(entry.width),
             Minutes => number(entry.minutes),
             Note => entry.note.clone(),
@@ -337,6 +337,14 @@ impl LogForm {
         self.complaint = Some((field, sentence));
     }
 
+    /// Whether a field has what stood there at the beginning.
+    fn is_as_begun(&self, field: LogField) -> bool {
+        let (texts, _) = &self.begun_with;
+        texts
+            .get(field as usize)
+            .is_some_and(|text| text == self.typed(field))
+    }
+
     /// The entry that the form describes, or the field that is wrong and why.
     fn read(&self, words: &Words) -> Result<Entry, (LogField, Sentence)> {
         let length = |field: LogField| match self.typed(field).trim() {
@@ -374,7 +382,11 @@ impl LogForm {
             cord,
             cut,
             left_over,
-            around: length(Around)?,
+            around: match length(Around)? {
+                // What is as it was known needs no reading: it was shown rounded.
+                Some(_) if self.is_as_begun(Around) => self.entry.around,
+                measured => measured.map(|thickest| self.entry.around_measured(thickest)),
+            },
             width: length(Width)?,
             minutes,
             note: self.typed(Note).trim().to_owned(),

@@ -4,10 +4,11 @@ use jiff::Timestamp;
 
 use super::{Tie, TieId, WorkTime, clock};
 use crate::bench::{
-    Allowances, Braid, Consumption, Cord, Correction, Counts, Interlacing, KnotShape, Millimetres,
-    Sample, bight_turn, give_of_width,
+    Allowances, Braid, Consumption, Cord, Correction, Counts, Ground, Interlacing, KnotShape,
+    Millimetres, Sample, bight_turn, give_of_width,
 };
 use crate::files::Unknown;
+use crate::guide::Setup;
 
 /// The most minutes that an entry may tell of.
 pub const MOST_MINUTES: f64 = WorkTime::MOST / 60.0;
@@ -29,8 +30,8 @@ pub struct Entry {
     pub cut: Option<Millimetres>,
     /// What was left over when the ends were trimmed, in millimetres; 0 … 100 000.
     pub left_over: Option<f64>,
-    /// Diameter of what the knot sits on.
-    pub around: Option<Millimetres>,
+    /// What the knot sits on.
+    pub around: Option<Ground>,
     /// Finished width, edge to edge.
     pub width: Option<Millimetres>,
     /// Whether it was left open and not drawn up as tight as it goes.
@@ -72,9 +73,7 @@ impl Entry {
                 .map(|rig| rig.cord.to_cut().get() + tie.plan.cut_for_joins())
                 .and_then(|cut| Millimetres::new(cut).ok()),
             left_over: None,
-            around: finish
-                .map(|finish| finish.around.thickest())
-                .or_else(|| setup.map(|setup| setup.tube.diameter)),
+            around: setup.map(Setup::ground),
             width: None,
             left_open: finish.is_some_and(|finish| finish.open_to.is_some()),
             minutes: (worked >= 60.0).then(|| (worked / 60.0).round()),
@@ -85,6 +84,30 @@ impl Entry {
             photograph: String::new(),
             unknown: Unknown::default(),
         }
+    }
+
+    /// What the knot sits on when it is measured to be so thick where it is thickest: it keeps its form,
+    /// in proportion.
+    pub fn around_measured(&self, thickest: Millimetres) -> Ground {
+        let Some(ground) = self.around else {
+            return thickest.into();
+        };
+        let by = thickest.get() / ground.thickest().get();
+        // What is too small to be a length is none.
+        let scaled = |length: Millimetres| Millimetres::new(length.get() * by).ok();
+        let whole = match ground {
+            Ground::Round(_) => Some(Ground::Round(thickest)),
+            Ground::Ball(_) => Some(Ground::Ball(thickest)),
+            Ground::Taper { bottom, top, over } => {
+                let ends = scaled(bottom).zip(scaled(top));
+                ends.map(|(bottom, top)| Ground::Taper { bottom, top, over })
+            }
+            Ground::Flat { hole, .. } => Some(Ground::Flat {
+                outer: thickest,
+                hole: hole.and_then(scaled),
+            }),
+        };
+        whole.unwrap_or_else(|| thickest.into())
     }
 
     /// Cord that went into the knot: what was cut less what was left over.

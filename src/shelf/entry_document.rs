@@ -3,14 +3,15 @@
 use jiff::Timestamp;
 use serde::{Deserialize, Serialize};
 
+use super::ground_section::GroundSection;
 use super::sections::{CordSection, maybe_length};
 use super::{DocumentError, Entry, MOST_MINUTES, TieId, WorkTime};
-use crate::bench::{Counts, Interlacing, Millimetres};
+use crate::bench::{Counts, Ground, Interlacing, Millimetres};
 use crate::files::{self, Document, FormatError, Unknown, Within};
 use crate::knot::Lattice;
 
 /// The version of log documents that is written, and the newest that is read.
-pub const ENTRY_VERSION: u64 = 2;
+pub const ENTRY_VERSION: u64 = 3;
 
 /// How far in fields are kept that this version does not know.
 const WITHIN: Within = Within {
@@ -29,7 +30,11 @@ struct EntryDocument {
     cord: Option<CordSection>,
     cut: Option<f64>,
     left_over: Option<f64>,
+    /// Where it is thickest.
     around: Option<f64>,
+    /// What it is like where it is not round all along.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    ground: Option<GroundSection>,
     width: Option<f64>,
     #[serde(default)]
     left_open: bool,
@@ -155,7 +160,10 @@ impl EntryDocument {
             cord: self.cord.map(CordSection::cord).transpose()?,
             cut: maybe_length("cut", self.cut)?,
             left_over: within("left_over", self.left_over, Millimetres::MOST.get())?,
-            around: maybe_length("around", self.around)?,
+            around: match self.ground {
+                Some(ground) => Some(ground.ground("ground")?),
+                None => maybe_length("around", self.around)?.map(Ground::Round),
+            },
             width: maybe_length("width", self.width)?,
             left_open: self.left_open,
             minutes: within("minutes", self.minutes, MOST_MINUTES)?,
@@ -182,12 +190,18 @@ fn within(field: &str, given: Option<f64>, most: f64) -> Result<Option<f64>, Doc
 impl From<&Entry> for EntryDocument {
     fn from(entry: &Entry) -> Self {
         let lattice = entry.counts.lattice();
+        let uneven = entry
+            .around
+            .filter(|ground| !matches!(ground, Ground::Round(_)));
         Self {
-            // A program from before must not take a knot of nested bights for plain.
-            version: if lattice.is_interwoven() {
+            // A program from before must not take a knot of nested bights for plain, nor learn of a
+            // cord from a ball or a mat as from a handle.
+            version: if uneven.is_some() {
                 ENTRY_VERSION
+            } else if lattice.is_interwoven() {
+                2
             } else {
-                ENTRY_VERSION - 1
+                1
             },
             tie: entry.tie.to_string(),
             name: entry.name.clone(),
@@ -203,7 +217,8 @@ impl From<&Entry> for EntryDocument {
             cord: entry.cord.as_ref().map(CordSection::from),
             cut: entry.cut.map(Millimetres::get),
             left_over: entry.left_over,
-            around: entry.around.map(Millimetres::get),
+            around: entry.around.map(|ground| ground.thickest().get()),
+            ground: uneven.map(GroundSection::from),
             width: entry.width.map(Millimetres::get),
             left_open: entry.left_open,
             minutes: entry.minutes,

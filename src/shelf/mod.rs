@@ -23,6 +23,7 @@ mod cord_sections;
 mod entry;
 mod entry_document;
 mod error;
+mod ground_section;
 mod handle;
 mod import_export;
 mod keeper;

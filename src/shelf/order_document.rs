@@ -63,12 +63,13 @@ impl StoredOrder {
     }
 }
 
-/// A text that may stand as a number.
+/// A text that may stand as a number, and yes and no as what they are.
 #[derive(Default, Serialize, Deserialize)]
 #[serde(untagged)]
 enum Said {
     Text(String),
     Number(serde_json::Number),
+    Choice(bool),
     #[default]
     Nothing,
 }
@@ -82,6 +83,8 @@ impl Said {
         match self {
             Self::Text(text) => text,
             Self::Number(number) => number.to_string(),
+            Self::Choice(true) => "yes".to_owned(),
+            Self::Choice(false) => "no".to_owned(),
             Self::Nothing => String::new(),
         }
     }
@@ -90,7 +93,7 @@ impl Said {
         match self {
             Self::Nothing => true,
             Self::Text(text) => text.is_empty(),
-            Self::Number(_) => false,
+            Self::Number(_) | Self::Choice(_) => false,
         }
     }
 }
@@ -282,14 +285,16 @@ fn known_fields(stored: &StoredOrder) -> Result<Fields, FormatError> {
     })
 }
 
-/// A whole number stands as one where that is what was said.
+/// A whole number stands as one where that is what was said, and yes or no where it is a choice.
 fn piece_fields(piece: &OrderPiece) -> Fields {
     let mut fields = Map::new();
     fields.insert("number".to_owned(), piece.number.into());
     for (field, text) in piece.said() {
         let number = text.parse::<u16>().ok().filter(|_| field.is_count());
-        let value = match number {
-            Some(number) if number.to_string() == text => number.into(),
+        let value = match (number, text) {
+            (Some(number), text) if number.to_string() == text => number.into(),
+            (_, "yes") if field.is_choice() => true.into(),
+            (_, "no") if field.is_choice() => false.into(),
             _ => text.into(),
         };
         fields.insert(field.name().to_owned(), value);

@@ -4,6 +4,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::DocumentError;
+use super::ground_section::GroundSection;
 use crate::bench::{Allowances, Cord, Correction, Finish, Give, Millimetres, Thread, Tube};
 use crate::guide::Setup;
 
@@ -44,7 +45,8 @@ pub(super) struct CordSection {
 /// What the finished knot sits on, and the width it is left open to.
 #[derive(Serialize, Deserialize)]
 struct ObjectSection {
-    diameter: f64,
+    #[serde(flatten)]
+    ground: GroundSection,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     open_to: Option<f64>,
 }
@@ -101,6 +103,9 @@ pub(super) struct SetupSections {
     cord: Option<CordSection>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     object: Option<ObjectSection>,
+    /// Whether it is tied on the object: then the tube stands for that.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    in_place: bool,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     tails: Option<TailsSection>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -116,10 +121,13 @@ impl SetupSections {
         let (Some(tube), Some(cord)) = (self.tube, self.cord) else {
             return Ok(None);
         };
-        let mut setup = Setup::new(tube.tube()?, cord.cord()?);
+        let mut setup = Setup {
+            in_place: self.in_place,
+            ..Setup::new(tube.tube()?, cord.cord()?)
+        };
         if let Some(object) = self.object {
             setup.finish = Some(Finish {
-                around: length("object.diameter", object.diameter)?.into(),
+                around: object.ground.ground("object")?,
                 open_to: maybe_length("object.open_to", object.open_to)?,
             });
         }
@@ -151,9 +159,10 @@ impl From<&Setup> for SetupSections {
             tube: Some(TubeSection::from(&setup.tube)),
             cord: Some(CordSection::from(&setup.cord)),
             object: setup.finish.map(|finish| ObjectSection {
-                diameter: finish.around.thickest().get(),
+                ground: GroundSection::from(finish.around),
                 open_to: finish.open_to.map(Millimetres::get),
             }),
+            in_place: setup.in_place,
             tails: Some(TailsSection {
                 standing: tails.standing_tail.get(),
                 working: tails.working_tail.get(),

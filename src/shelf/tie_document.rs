@@ -12,6 +12,7 @@ use super::cord_sections::{JoinSection, MeasureSection};
 use super::sections::SetupSections;
 use super::stored_place::StoredPlace;
 use super::{Batch, DocumentError, Presses, Tie, TieId, WorkTime};
+use crate::bench::Ground;
 use crate::files::{self, Document, Fields, FormatError, Unknown, Within};
 use crate::guide::{CordHistory, Plan, Setup};
 use crate::knot::{Hand, Knot, Lattice, Laying, LayingOrder, Side, Weave};
@@ -20,7 +21,7 @@ use crate::knot::{Hand, Knot, Lattice, Laying, LayingOrder, Side, Weave};
 pub const TIE_VERSION: u64 = MIGRATIONS.len() as u64;
 
 /// What turns a document of version *n* into one of version *n* + 1, at index *n*.
-const MIGRATIONS: [fn(&mut Fields); 2] = [from_0_to_1, from_1_to_2];
+const MIGRATIONS: [fn(&mut Fields); 3] = [from_0_to_1, from_1_to_2, from_2_to_3];
 
 /// How far in fields are kept that this version does not know. What was measured and joined has no
 /// name: measured anew it is another measure.
@@ -150,11 +151,24 @@ fn from_1_to_2(fields: &mut Fields) {
     fields.insert("version".to_owned(), 2.into());
 }
 
-const fn version_of(lattice: Lattice) -> u64 {
-    if lattice.is_interwoven() {
+/// Version 3 knows what is tied in place, and what tapers or is a ball or a mat. A program from before
+/// would have it lifted off a tube, or take the width of a mat for the thickness of a handle.
+fn from_2_to_3(fields: &mut Fields) {
+    fields.insert("version".to_owned(), 3.into());
+}
+
+/// The oldest version that knows all there is in a plan.
+fn version_of(plan: &Plan) -> u64 {
+    let is_told_before = |setup: &Setup| {
+        let around = setup.finish.map(|finish| finish.around);
+        !setup.in_place && around.is_none_or(|around| matches!(around, Ground::Round(_)))
+    };
+    if !plan.setup().is_none_or(is_told_before) {
         TIE_VERSION
+    } else if plan.knot().lattice().is_interwoven() {
+        2
     } else {
-        TIE_VERSION - 1
+        1
     }
 }
 
@@ -251,7 +265,7 @@ impl From<&Tie> for TieDocument {
         let laying = tie.plan.laying();
         let lattice = laying.knot().lattice();
         Self {
-            version: version_of(lattice),
+            version: version_of(&tie.plan),
             id: tie.id.to_string(),
             name: tie.name.clone(),
             note: tie.note.clone(),

@@ -2,6 +2,7 @@
 
 use fluent::{FluentArgs, FluentValue, fluent_args};
 
+use super::covering::{set_ground, set_tied_on};
 use super::labour::cost;
 use super::lengths::{cut, fine};
 use super::pins::set_nested;
@@ -9,10 +10,10 @@ use super::selectors::Selector;
 use super::spoken_messages::SpokenMessage;
 use super::{Sentence, Spoken, Words};
 use crate::bench::{
-    Cord, CordStandard, Correction, Counts, DrawnUp, FitAnswer, FitSection, KnotShape, Prices, Rig,
-    Tube,
+    CordStandard, Correction, Counts, DrawnUp, FitAnswer, FitSection, Ground, KnotShape, Prices,
+    Rig,
 };
-use crate::guide::{FitQuestion, SetupField};
+use crate::guide::{FitQuestion, Setup, SetupField};
 
 /// Columns of the table of knots that fit; one more, the cost, when prices are set.
 const COLUMNS: [&str; 13] = [
@@ -33,13 +34,20 @@ impl Words {
             .iter()
             .filter(|answer| answer.reaches(wanted))
             .count();
-        let args = fluent_args! {
+        let mut args = fluent_args! {
             "count" => count, "near" => answers.len() - count,
             "shown" => if shown < answers.len() { shown } else { 0 },
-            "object" => fine(question.object.diameter()), "cover" => fine(question.object.cover),
-            "cord" => fine(question.cord.diameter),
+            "cover" => fine(question.object.cover), "cord" => fine(question.cord.diameter),
         };
-        self.text("fit-heading", &args)
+        let ground = question.object.ground;
+        set_ground(&mut args, ground);
+        let id = match ground {
+            Ground::Round(_) => "fit-heading",
+            Ground::Taper { .. } => "fit-heading-taper",
+            Ground::Ball(_) => "fit-heading-ball",
+            Ground::Flat { .. } => "fit-heading-mat",
+        };
+        self.text(id, &args)
     }
 
     /// The heading of a part of the offer.
@@ -223,12 +231,19 @@ impl Words {
         )
     }
 
-    /// What a rigged tube is for.
-    pub fn rig_heading(&self, counts: Counts, tube: &Tube, cord: &Cord) -> String {
+    /// What a rigged tube, or what is rigged in its place, is for.
+    pub fn rig_heading(&self, counts: Counts, setup: &Setup) -> String {
         let mut args = counts_args(counts);
-        args.set("tube", fine(tube.diameter));
-        args.set("cord", fine(cord.diameter));
+        set_tied_on(&mut args, setup);
+        args.set("cord", fine(setup.cord.diameter));
         self.text("rig-heading", &args)
+    }
+
+    /// The heading of what is done before the first leg: on the tube, on a board, or on the thing itself.
+    pub fn rig_where(&self, setup: &Setup) -> String {
+        let mut args = FluentArgs::new();
+        set_tied_on(&mut args, setup);
+        self.text("rig-where", &args)
     }
 
     /// What the knot on a rigged tube comes to.

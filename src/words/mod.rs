@@ -9,6 +9,7 @@ mod bench;
 mod channel;
 mod counting;
 mod course;
+mod covering;
 mod day;
 mod detail;
 mod doctor;

@@ -25,7 +25,7 @@ impl Words {
             SetupError::Length { field, error } => self.length_error(*field, error),
             SetupError::Bench(error) => self.bench_error(error),
             SetupError::Missing(missing) => self.sentence("ask-missing", &asking(*missing)),
-            SetupError::ObjectTwice => self.sentence("ask-object-twice", &fluent_args! {}),
+            SetupError::Ground(error) => self.ground_error(error),
             SetupError::GiveTwice => self.sentence("ask-give-twice", &fluent_args! {}),
             SetupError::WithoutRings => self.sentence("ask-without-rings", &fluent_args! {}),
             SetupError::FirmUnknown { given } => self.sentence(
@@ -368,6 +368,9 @@ fn example(asking: SetupField) -> &'static str {
     match asking {
         SetupField::Object | SetupField::Cover => "30mm",
         SetupField::Girth => "94mm",
+        SetupField::Ball => "38mm",
+        SetupField::Mat => "150mm",
+        SetupField::InPlace => "yes",
         SetupField::Cord => "4mm",
         SetupField::Tube => "40mm",
         SetupField::Pin => "1/2in",

@@ -1,6 +1,7 @@
 //! Plan and rig as a user of the terminal meets them: the forms, the figures, the one sentence
 //! for each thing that can be wrong, tubes and cords kept by name.
 
+mod grounds;
 mod kept;
 mod order;
 mod sentences;
@@ -210,6 +211,7 @@ fn rig_has_its_fixed_form() {
     assert_eq!(
         document,
         json!({
+            "ground": { "kind": "round", "diameter_mm": 40.0 }, "in_place": false,
             "bottom": { "row": 1, "holes": [1, 3, 5, 7, 9, 11] },
             "top": { "row": 1, "holes": [2, 4, 6, 8, 10, 12], "turn_half_hole": false },
             "staggered": true, "spacing_mm": null, "pin_length_mm": 12.7, "hex_key": "5/64",

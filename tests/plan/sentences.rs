@@ -57,8 +57,9 @@ fn each_thing_wrong_with_a_length_has_its_sentence() {
         ),
         (
             vec!["fit", "--cover", "30", "--cord", "4"],
-            "The object is missing: say how thick it is, such as --object 30mm, or measure round \
-             it, such as --girth 94mm.",
+            "What is to be covered is missing: say how thick it is, such as --object 30mm, measure \
+             round it, such as --girth 94mm, or name a ball or a mat, such as --ball 38mm or --mat \
+             150mm.",
         ),
         (
             vec!["fit", "--object", "30", "--cord", "4"],
@@ -139,7 +140,7 @@ fn each_thing_wrong_with_a_length_has_its_sentence() {
         ),
         (
             [fit("30", "30", "4"), vec!["--girth", "94"]].concat(),
-            "The object is given by diameter and by girth: give one of the two.",
+            "What is covered is named twice, by its diameter and by its girth: give one of the two.",
         ),
         (
             [fit("30", "30", "4"), vec!["--most", "0"]].concat(),
@@ -403,7 +404,7 @@ fn nothing_fits_says_why_and_what_would() {
         ),
         (
             &["--cover", "30", "--cord", "4"],
-            ["The object is missing", "such as --object 30mm"],
+            ["What is to be covered is missing", "such as --object 30mm"],
         ),
         (
             &["--object", "30", "--cord", "4"],

@@ -52,7 +52,7 @@ fn measured_as(tie: &Tie, counts: Counts, around: f64, hidden: [f64; 2], tape: f
         cord: Some(cord()),
         cut: Some(mm(computed.in_knot().get() * hidden[0] + 350.0)),
         left_over: Some(350.0),
-        around: Some(mm(around)),
+        around: Some(mm(around).into()),
         width: Some(mm(shape.width.get() * tape)),
         ..Entry::of(tie)
     }

@@ -7,6 +7,7 @@ mod crash;
 mod damage;
 #[path = "../support/damaged.rs"]
 mod damaged;
+mod grounds;
 mod handover;
 mod keeper;
 mod kept_fields;

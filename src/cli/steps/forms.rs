@@ -3,6 +3,7 @@
 use serde::{Serialize, Serializer};
 
 use crate::bench::Millimetres;
+use crate::cli::ground_form::GroundForm;
 use crate::cli::rigging_forms::{ItemForm, TaskForm};
 use crate::guide::{FinishTask, LayStep, Plan, Script, Step, What};
 use crate::knot::{Crossing, Leg, Pin};
@@ -11,13 +12,21 @@ use crate::words::Words;
 #[derive(Serialize)]
 pub(super) struct StepsDocument<'a> {
     knot: KnotForm,
+    /// What it covers, when that is known.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    ground: Option<GroundForm>,
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    in_place: bool,
     steps: StepForms<'a>,
 }
 
 impl<'a> StepsDocument<'a> {
     pub(super) fn of(script: &'a Script, words: &'a Words) -> Self {
+        let setup = script.plan().setup();
         Self {
             knot: KnotForm::of(script.plan()),
+            ground: setup.map(|setup| GroundForm::of(setup.ground())),
+            in_place: setup.is_some_and(|setup| setup.in_place),
             steps: StepForms { script, words },
         }
     }

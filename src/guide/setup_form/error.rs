@@ -3,6 +3,7 @@
 use thiserror::Error;
 
 use super::field::SetupField;
+use super::ground_error::GroundError;
 use crate::bench::{BenchError, LengthError, Millimetres, Thread, Tube, pin_chord};
 
 /// Why what was said cannot be used. The words for it that a tyer reads are in `i18n/`; the text
@@ -34,9 +35,9 @@ pub enum SetupError {
     /// Not said, but needed.
     #[error("{0:?} is missing")]
     Missing(SetupField),
-    /// Both a diameter and a girth.
-    #[error("the object has a diameter or a girth, not both")]
-    ObjectTwice,
+    /// A taper, a ball or a mat, or a knot tied in place, that there cannot be.
+    #[error(transparent)]
+    Ground(#[from] GroundError),
     /// Neither hard, soft nor flat.
     #[error("a cord is hard, soft or flat, not {given:?}")]
     FirmUnknown {
@@ -99,7 +100,7 @@ impl SetupError {
     pub const fn field(&self) -> SetupField {
         match self {
             Self::Length { field, .. } | Self::Missing(field) | Self::WithoutTube(field) => *field,
-            Self::ObjectTwice => SetupField::Object,
+            Self::Ground(error) => error.field(),
             Self::CordUnknown { .. } | Self::CordUnmeasured { .. } => SetupField::Cord,
             Self::FirmUnknown { .. } => SetupField::Firm,
             Self::GiveTwice | Self::Bench(BenchError::Give { .. }) => SetupField::Give,

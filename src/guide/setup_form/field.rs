@@ -20,11 +20,17 @@ use strum::{EnumCount, IntoStaticStr, VariantArray};
 )]
 #[strum(serialize_all = "kebab-case")]
 pub enum SetupField {
-    /// Diameter of the object.
+    /// Diameter of the object; those of its two ends, bottom end first, where it tapers: 30mm:24mm.
     Object,
     /// The way round the object, instead of its diameter.
     Girth,
-    /// Length of the object to be covered.
+    /// Diameter of a ball that is covered, instead of an object.
+    Ball,
+    /// A mat, instead of an object: from edge to edge, and its hole too: 150mm:60mm.
+    Mat,
+    /// Whether it is tied on what it covers, and nothing is slid on: yes or no.
+    InPlace,
+    /// Length of the object to be covered; of a taper that over which it tapers.
     Cover,
     /// The cord: its diameter, a standard such as III or 550, or the name of one that is kept.
     Cord,

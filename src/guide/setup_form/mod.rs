@@ -3,16 +3,17 @@
 
 mod error;
 mod field;
+mod ground;
+mod ground_error;
 
 use strum::{EnumCount as _, VariantArray as _};
 
 pub use error::SetupError;
 pub use field::SetupField;
+pub use ground_error::GroundError;
 
 use super::Presets;
-use crate::bench::{
-    Cord, CordStandard, Firmness, Give, LengthError, Millimetres, Object, Thread, Tube,
-};
+use crate::bench::{Cord, CordStandard, Firmness, Give, Millimetres, Thread, Tube};
 
 /// What was typed for each [`SetupField`]; a blank text says nothing.
 ///
@@ -25,7 +26,7 @@ use crate::bench::{
 ///     (SetupField::Tube, "4.5cm"),
 ///     (SetupField::Rows, "14,20"),
 /// ]);
-/// assert_eq!(form.object()?.map(|diameter| diameter.get().round()), Some(30.0));
+/// assert_eq!(form.ground()?.map(|ground| ground.thickest().get().round()), Some(30.0));
 /// // The first row takes seven bights: a pin in every other hole.
 /// let tube = form.tube(&Presets::default())?;
 /// assert!(tube.is_some_and(|tube| tube.takes(7)));
@@ -88,33 +89,6 @@ impl SetupForm {
         };
         let is_standard = || self.cord(&Presets::default()).is_ok();
         is_name(SetupField::Tube) || is_name(SetupField::Cord) && !is_standard()
-    }
-
-    /// Diameter of the object, if it was said.
-    ///
-    /// # Errors
-    /// [`SetupError::ObjectTwice`] or [`SetupError::Length`].
-    pub fn object(&self) -> Result<Option<Millimetres>, SetupError> {
-        let girth = self.length(SetupField::Girth)?;
-        let diameter = self.length(SetupField::Object)?;
-        match (diameter, girth) {
-            (Some(_), Some(_)) => Err(SetupError::ObjectTwice),
-            (Some(diameter), None) => Ok(Some(diameter)),
-            (None, Some(girth)) => {
-                let diameter = Object::by_girth(girth, girth).diameter();
-                // A girth may be long enough where its diameter is not.
-                match Millimetres::new(diameter.get()) {
-                    Ok(diameter) => Ok(Some(diameter)),
-                    Err(_) => Err(SetupError::Length {
-                        field: SetupField::Girth,
-                        error: LengthError::OutOfRange {
-                            given: self.said(SetupField::Girth).unwrap_or_default().to_owned(),
-                        },
-                    }),
-                }
-            }
-            (None, None) => Ok(None),
-        }
     }
 
     /// The cord, if it was said.
@@ -188,6 +162,7 @@ impl SetupForm {
     /// # Errors
     /// An [`SetupError`] about the tube.
     pub fn tube(&self, presets: &Presets) -> Result<Option<Tube>, SetupError> {
+        self.check_tube_is_wanted()?;
         let rows = self.said(SetupField::Rows).map(Tube::parse_rows);
         let rows = rows.transpose()?;
         let thread = self.said(SetupField::Thread).map(Thread::parse);

@@ -53,7 +53,9 @@ pub(super) fn id(field: impl Into<PlanField>) -> Id {
 /// The field beside which a sentence stands.
 pub(super) const fn place_of(error: &SetupError) -> SetupField {
     match error.field() {
-        SetupField::Girth => SetupField::Object,
+        SetupField::Girth | SetupField::Ball | SetupField::Mat | SetupField::InPlace => {
+            SetupField::Object
+        }
         SetupField::Firm | SetupField::Give => SetupField::Cord,
         SetupField::Wall => SetupField::Tube,
         field => field,
@@ -103,8 +105,9 @@ mod tests {
             assert!(!question.answers().is_empty(), "{units:?}");
             assert!(KnownKnot::parse(KNOT_EXAMPLE).is_some());
             let girth = [(SetupField::Girth, example(SetupField::Girth, units))];
-            let girth = SetupForm::from_iter(girth).object().unwrap().unwrap();
+            let girth = SetupForm::from_iter(girth).ground().unwrap().unwrap();
             let across = question.object.diameter();
+            let girth = girth.thickest();
             assert!((girth.get() - across.get()).abs() < 1.5, "{units:?}");
         }
     }
