@@ -347,7 +347,7 @@ finish-show-note = { $task ->
     }
 
 ## Cautions, before what can hurt: spoken with the step, and on the screen as long as it stands.
-## $caution: pins, blades, heat, load, children, pull or rest.
+## $caution: pins, fingers, blades, heat, load, children, pull or rest.
 
 caution-say = { $caution ->
         [pins] Achte auf die Stifte: Sie stehen vor, also halte Augen und Handflächen von ihnen fern.
@@ -356,6 +356,7 @@ caution-say = { $caution ->
         [load] Der Knoten bekleidet und schmückt. Lass ihn nie einen Menschen oder eine Last halten; wo etwas halten muss, beachte die örtlichen Vorschriften und frag Fachleute.
         [children] Halte Schnüre, Stifte und kleine Teile von kleinen Kindern fern, und leg nie eine Schnur um einen Hals.
         [pull] Zieh sacht, und wickle dir die Schnur nie um die Hand; halte das Gesicht fern vom Ende, falls es abrutscht.
+        [fingers] Zieh die Schnur nie fest um einen Finger, und streif sie sofort ab, wenn ein Finger blass oder taub wird. Kleine Kinder machen das nicht allein.
        *[rest] Gönn deinen Händen ab und zu eine Pause.
     }
 
@@ -366,5 +367,6 @@ caution-show = { $caution ->
         [load] Nur Zierde: nie für einen Menschen oder eine Last. Wo etwas halten muss: örtliche Vorschriften beachten, Fachleute fragen.
         [children] Schnüre, Stifte und kleine Teile von kleinen Kindern fernhalten; nie eine Schnur um einen Hals.
         [pull] Sacht ziehen, die Schnur nie um die Hand wickeln, das Gesicht vom Ende fern.
+        [fingers] Schnur locker um die Finger: sofort abstreifen, wenn einer blass oder taub wird. Nichts für kleine Kinder allein.
        *[rest] Gönn deinen Händen ab und zu eine Pause.
     }

@@ -284,5 +284,9 @@ start-field-say = { $field ->
             [top] Folgen auf der Kopf-Seite der ersten Schnur. Die Leertaste ändert es; Tab geht weiter.
            *[bottom] Folgen auf der Fuß-Seite der ersten Schnur. Die Leertaste ändert es; Tab geht weiter.
         }
+        [round-hand] { $choice ->
+            [hand] Geknüpft um die Hand, ohne Rohr. Die Leertaste ändert es; Tab geht weiter.
+           *[tube] Geknüpft auf einem Rohr. Die Leertaste wechselt zu um die Hand; Tab geht weiter.
+        }
        *[begin] Diesen Knoten anfangen: Drück die Leertaste. Escape verlässt das Formular.
     }

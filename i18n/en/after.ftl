@@ -356,7 +356,7 @@ finish-show-note = { $task ->
     }
 
 ## Cautions, before what can hurt: spoken with the step, and on the screen as long as it stands.
-## $caution: pins, blades, heat, load, children, pull or rest.
+## $caution: pins, fingers, blades, heat, load, children, pull or rest.
 
 caution-say = { $caution ->
         [pins] Mind the pins: they stick out, so keep eyes and palms clear of them.
@@ -365,6 +365,7 @@ caution-say = { $caution ->
         [load] It covers and decorates. Never let it hold a person or a load; for anything that does, follow local rules and ask qualified people.
         [children] Keep cords, pins and small parts away from small children, and never leave a cord round a neck.
         [pull] Pull gently, never with the cord wrapped round your hand, and keep your face clear of an end that may slip.
+        [fingers] Never pull the cord tight round a finger, and slip it off at once when a finger turns pale or numb. Small children do not do this alone.
        *[rest] Rest your hands now and then.
     }
 
@@ -375,5 +376,6 @@ caution-show = { $caution ->
         [load] Decorative only: never to hold a person or a load. For anything that does, follow local rules and ask qualified people.
         [children] Keep cords, pins and small parts away from small children; never a cord round a neck.
         [pull] Pull gently; never wrap the cord round your hand; keep your face clear of the end.
+        [fingers] Keep the cord loose round your fingers: off at once when one turns pale or numb. Not for small children alone.
        *[rest] Rest your hands now and then.
     }

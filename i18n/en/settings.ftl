@@ -284,5 +284,9 @@ start-field-say = { $field ->
             [top] Follow on the top-ring side of the first cord. The space bar changes it; tab goes on.
            *[bottom] Follow on the bottom-ring side of the first cord. The space bar changes it; tab goes on.
         }
+        [round-hand] { $choice ->
+            [hand] Tied round the hand, without a tube. The space bar changes it; tab goes on.
+           *[tube] Tied on a tube. The space bar changes it to round the hand; tab goes on.
+        }
        *[begin] Begin this tie: press the space bar. Escape leaves the form.
     }

@@ -356,7 +356,7 @@ finish-show-note = { $task ->
     }
 
 ## Cautions, before what can hurt: spoken with the step, and on the screen as long as it stands.
-## $caution: pins, blades, heat, load, children, pull or rest.
+## $caution: pins, fingers, blades, heat, load, children, pull or rest.
 
 caution-say = { $caution ->
         [pins] Cuidado con las clavijas: sobresalen; no les acerques los ojos ni las palmas.
@@ -365,6 +365,7 @@ caution-say = { $caution ->
         [load] Solo adorna: que nunca sostenga a una persona ni una carga; para eso, cumple las normas y recurre a personal autorizado.
         [children] Guarda cabos, clavijas y piezas pequeñas lejos de los niños, y nunca pongas un cabo al cuello de nadie.
         [pull] Tira con suavidad, nunca con el cabo enrollado en la mano, y aparta la cara del chicote, por si se suelta.
+        [fingers] No aprietes nunca el cabo alrededor de un dedo, y sácalo enseguida si un dedo se pone pálido o se duerme. Los niños pequeños no lo hacen solos.
        *[rest] Descansa las manos de vez en cuando.
     }
 
@@ -375,5 +376,6 @@ caution-show = { $caution ->
         [load] Solo adorno: nunca para sostener a una persona ni una carga. Para eso, cumple las normas y recurre a personal autorizado.
         [children] Cabos, clavijas y piezas pequeñas, lejos de los niños pequeños; nunca un cabo alrededor de un cuello.
         [pull] Tira con suavidad, nunca con el cabo enrollado en la mano; la cara, lejos del chicote.
+        [fingers] El cabo, flojo en los dedos: fuera enseguida si uno se pone pálido o se duerme. No es para niños pequeños solos.
        *[rest] Descansa las manos de vez en cuando.
     }

@@ -284,5 +284,9 @@ start-field-say = { $field ->
             [top] Seguir al primer cabo del lado de la cabeza. La barra espaciadora lo cambia; el tabulador avanza.
            *[bottom] Seguir al primer cabo del lado del pie. La barra espaciadora lo cambia; el tabulador avanza.
         }
+        [round-hand] { $choice ->
+            [hand] Se hace alrededor de la mano, sin tubo. La barra espaciadora lo cambia; el tabulador sigue.
+           *[tube] Se hace en un tubo. La barra espaciadora lo cambia a alrededor de la mano; el tabulador sigue.
+        }
        *[begin] Empezar este nudo: pulsa la barra espaciadora. Escape deja el formulario.
     }

@@ -369,7 +369,7 @@ finish-show-note = { $task ->
     }
 
 ## Cautions, before what can hurt: spoken with the step, and on the screen as long as it stands.
-## $caution: pins, blades, heat, load, children, pull or rest.
+## $caution: pins, fingers, blades, heat, load, children, pull or rest.
 
 caution-say = { $caution ->
         [pins] Attention aux picots : ils dépassent ; éloignez-en vos yeux et vos paumes.
@@ -378,6 +378,7 @@ caution-say = { $caution ->
         [load] Ce nœud couvre et décore. Ne lui confiez jamais une personne ni une charge ; pour porter une charge, suivez les règles locales et adressez-vous à une personne habilitée.
         [children] Tenez cordons, picots et petites pièces hors de portée des jeunes enfants, et ne laissez jamais un cordon autour d’un cou.
         [pull] Tirez doucement, jamais avec le cordon enroulé autour de la main, et gardez le visage à l’écart d’un bout qui peut lâcher.
+        [fingers] Ne serrez jamais le cordon autour d’un doigt, et retirez-le aussitôt si un doigt pâlit ou s’engourdit. Les jeunes enfants ne le font pas seuls.
        *[rest] Reposez vos mains de temps en temps.
     }
 
@@ -388,5 +389,6 @@ caution-show = { $caution ->
         [load] Décoratif seulement : jamais pour tenir une personne ou une charge. Pour porter une charge, suivez les règles locales et adressez-vous à une personne habilitée.
         [children] Cordons, picots et petites pièces loin des jeunes enfants ; jamais un cordon autour d’un cou.
         [pull] Tirez doucement, jamais le cordon autour de la main, le visage à l’écart du bout.
+        [fingers] Cordon lâche autour des doigts : à retirer aussitôt si l’un pâlit ou s’engourdit. Pas pour de jeunes enfants seuls.
        *[rest] Reposez vos mains de temps en temps.
     }

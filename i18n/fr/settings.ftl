@@ -284,5 +284,9 @@ start-field-say = { $field ->
             [top] Suivre côté tête du premier cordon. La barre d’espace change de côté ; tabulation avance.
            *[bottom] Suivre côté base du premier cordon. La barre d’espace change de côté ; tabulation avance.
         }
+        [round-hand] { $choice ->
+            [hand] Fait autour de la main, sans tube. La barre d’espace le change ; tabulation continue.
+           *[tube] Fait sur un tube. La barre d’espace passe à autour de la main ; tabulation continue.
+        }
        *[begin] Commencer ce nœud : appuyez sur la barre d’espace. Échap quitte le formulaire.
     }

@@ -64,6 +64,8 @@ pub(super) struct KnotOptions {
     order: Option<String>,
     #[arg(long, value_name = "value-names", help = "help-cords")]
     cords: Option<String>,
+    #[arg(long = "round-hand", help = "help-round-hand")]
+    round_hand: bool,
 }
 
 impl KnotOptions {
@@ -79,12 +81,12 @@ impl KnotOptions {
             hand,
             order,
             cords,
+            round_hand,
         } = self;
-        [
+        let texts = [
             leads, bights, nested, lands, passes, weave, side, hand, order, cords,
-        ]
-        .iter()
-        .all(|option| option.is_none())
+        ];
+        !round_hand && texts.iter().all(|option| option.is_none())
     }
 
     /// The plan that the options name.
@@ -127,8 +129,15 @@ impl KnotOptions {
         } else {
             plan
         };
-        plan.with_cords(self.cord_names(words)?)
-            .map_err(|error| Complaint::input(words.cords_error(&error)))
+        let plan = plan
+            .with_cords(self.cord_names(words)?)
+            .map_err(|error| Complaint::input(words.cords_error(&error)))?;
+        if self.round_hand {
+            plan.with_round_hand()
+                .map_err(|error| Complaint::input(words.knot_error(&error)))
+        } else {
+            Ok(plan)
+        }
     }
 
     fn cord_names(&self, words: &Words) -> Result<Vec<String>, Complaint> {

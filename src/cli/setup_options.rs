@@ -150,6 +150,14 @@ impl SetupOptions {
 
     /// The plan with tube, cord and object, when the options name them.
     pub fn equip(&self, plan: Plan, words: &Words) -> Result<Plan, Complaint> {
+        if plan.is_round_hand() {
+            return if self.is_empty() {
+                Ok(plan)
+            } else {
+                let sentence = words.plainly("round-hand-without-tube", &[]);
+                Err(Complaint::input(sentence))
+            };
+        }
         let form = self.form(words)?;
         let sentence = |error| Complaint::input(words.setup_error(&error));
         let presets = presets_for(&form, words)?;

@@ -26,10 +26,12 @@ pub struct Lesson {
     pub nested: u16,
     /// Passes of its knot.
     pub passes: u16,
+    /// Whether it is tied round the hand, without a tube.
+    pub round_hand: bool,
 }
 
 /// The course: each knot brings one new idea, and covers something in the loft: a bell rope, a
-/// bottle, a boathook, a tiller. Its numbers are those of the lessons that ties on disk name.
+/// bottle, a boathook, a tiller; the last needs no tube, and goes round the hand. Its numbers are those of the lessons that ties on disk name.
 ///
 /// ```
 /// use marlinspeak::guide::COURSE;
@@ -37,13 +39,14 @@ pub struct Lesson {
 /// // Three leads come first: two rows of crossings, and every bight within reach.
 /// assert_eq!((COURSE[0].leads, COURSE[0].passes), (3, 1));
 /// ```
-pub const COURSE: [Lesson; 5] = [
+pub const COURSE: [Lesson; 6] = [
     Lesson {
         number: 1,
         leads: 3,
         bights: 5,
         nested: 1,
         passes: 1,
+        round_hand: false,
     },
     Lesson {
         number: 2,
@@ -51,6 +54,7 @@ pub const COURSE: [Lesson; 5] = [
         bights: 7,
         nested: 1,
         passes: 1,
+        round_hand: false,
     },
     Lesson {
         number: 3,
@@ -58,6 +62,7 @@ pub const COURSE: [Lesson; 5] = [
         bights: 7,
         nested: 1,
         passes: 1,
+        round_hand: false,
     },
     Lesson {
         number: 4,
@@ -65,6 +70,7 @@ pub const COURSE: [Lesson; 5] = [
         bights: 7,
         nested: 1,
         passes: 2,
+        round_hand: false,
     },
     Lesson {
         number: 5,
@@ -72,6 +78,15 @@ pub const COURSE: [Lesson; 5] = [
         bights: 5,
         nested: 2,
         passes: 1,
+        round_hand: false,
+    },
+    Lesson {
+        number: 6,
+        leads: 3,
+        bights: 4,
+        nested: 1,
+        passes: 1,
+        round_hand: true,
     },
 ];
 

@@ -25,6 +25,19 @@ impl FinishingItem {
         // Without a tube that was named, rings are what there usually is.
         let has_rings = plan.setup().is_none_or(|setup| setup.tube.rows().is_some());
         let ends = plan.ends();
+        let pins = plan.knot().nested() * plan.knot().bights();
+        if plan.is_round_hand() {
+            return [LiftTask::Secure, LiftTask::SlipOff]
+                .map(|task| {
+                    Self::Lift(LiftStep {
+                        task,
+                        of: 2,
+                        pins,
+                        ends,
+                    })
+                })
+                .into();
+        }
         [
             Some(LiftTask::Secure),
             Some(LiftTask::TopPins),
@@ -38,7 +51,7 @@ impl FinishingItem {
             Self::Lift(LiftStep {
                 task,
                 of: 4 + u16::from(has_rings),
-                pins: plan.knot().nested() * plan.knot().bights(),
+                pins,
                 ends,
             })
         })

@@ -20,6 +20,10 @@ impl Script {
             is_uneven: strand == 1 && !knot.is_even(),
             cord: self.plan.cord(1, strand).map(str::to_owned),
             tail: self.rig().map(|rig| rig.tail),
+            finger: self
+                .plan
+                .fingers()
+                .map(|fingers| fingers.place(self.plan.start_pin(1, strand))),
         }
     }
 
@@ -79,6 +83,7 @@ impl Script {
             splits: (pass_leg.pass == 1)
                 .then(|| knot.lies_between(leg))
                 .flatten(),
+            fingers: self.plan.fingers().map(|fingers| fingers.leg(leg)),
             landing: if part + 1 < parts {
                 Landing::OnTheWay
             } else {

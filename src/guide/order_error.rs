@@ -94,7 +94,7 @@ const fn counted(error: &KnotError) -> PieceField {
             }
         }
         KnotError::LandsBeyond { .. } => PieceField::Lands,
-        KnotError::NoLeadsLeft { .. } => PieceField::Leads,
+        KnotError::NoLeadsLeft { .. } | KnotError::NotRoundHand { .. } => PieceField::Leads,
         KnotError::WeaveUnreadable { .. }
         | KnotError::RunTooLong { .. }
         | KnotError::CodeLength { .. }

@@ -30,6 +30,8 @@ pub struct Plan {
     /// Whether the tube stands as the piece before left it: then there is nothing to pack and to rig,
     /// and only cord to cut.
     pub tube_stands: bool,
+    /// Whether it is tied round the hand, without a tube.
+    pub(super) round_hand: bool,
     /// Tube, cord and object, when they were named, and how the tube is rigged for the knot.
     setup: Option<(Setup, Result<Rig, RigError>)>,
     /// What the tyer calls the cords: none, one for each strand, or one for each pass of each
@@ -56,6 +58,7 @@ impl Plan {
             side,
             hand,
             tube_stands: false,
+            round_hand: false,
             setup: None,
             cords: Vec::new(),
             cord_history: CordHistory::default(),

@@ -27,6 +27,9 @@ pub enum RimNames {
     NearFar,
     /// Outer and inner circle: of a mat on a board, where up is in and down is out.
     OuterInner,
+    /// Wrist side and fingertip side: of a knot that is tied round the hand, its palm towards the tyer.
+    #[strum(serialize = "hand")]
+    WristTips,
 }
 
 impl Setup {
@@ -43,6 +46,9 @@ impl Setup {
 impl Plan {
     /// What the rims of the knot are called where it is tied.
     pub fn rims(&self) -> RimNames {
+        if self.is_round_hand() {
+            return RimNames::WristTips;
+        }
         self.setup().map_or_else(RimNames::default, Setup::rims)
     }
 }

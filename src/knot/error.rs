@@ -82,4 +82,18 @@ pub enum KnotError {
         /// Rows of pins at each rim.
         nested: u16,
     },
+    /// Four fingers do not hold it: it is to be tied round the hand, and wants pins.
+    #[error(
+        "{leads} lead {bights} bight, {nested} nested, in {passes} passes is not tied round the hand"
+    )]
+    NotRoundHand {
+        /// Leads of the knot.
+        leads: u16,
+        /// Bights of the knot.
+        bights: u16,
+        /// Bights nested at each rim.
+        nested: u16,
+        /// Passes it is to have.
+        passes: u16,
+    },
 }

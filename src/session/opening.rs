@@ -90,6 +90,11 @@ pub fn lesson_tie(lesson: Lesson, weave: WeaveChoice) -> Result<Tie, KnotError> 
         WeaveChoice::FewestTucks => plan.with_fewest_tucks(),
         WeaveChoice::Run(_) => plan,
     };
+    let plan = if lesson.round_hand {
+        plan.with_round_hand()?
+    } else {
+        plan
+    };
     let mut tie = new_tie(&plan);
     tie.lesson = Some(lesson.number);
     Ok(tie)

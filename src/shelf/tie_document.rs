@@ -50,6 +50,9 @@ struct TieDocument {
     /// Whether the tube of this tie stood already when it was begun.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     tube_stood: bool,
+    /// Whether it is tied round the hand. A program from before tells the same knot on a tube.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    round_hand: bool,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     lesson: Option<u16>,
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
@@ -242,6 +245,11 @@ impl TieDocument {
                 );
                 DocumentError::shape("cords", why)
             })?;
+        let plan = if self.round_hand {
+            plan.with_round_hand()?
+        } else {
+            plan
+        };
         Ok(Tie {
             id: TieId::parse(&self.id).unwrap_or_else(|_| TieId::draw()),
             name: self.name,
@@ -287,6 +295,7 @@ impl From<&Tie> for TieDocument {
             cords: tie.plan.cords().to_vec(),
             batch: tie.batch.clone(),
             tube_stood: tie.plan.tube_stands,
+            round_hand: tie.plan.is_round_hand(),
             lesson: tie.lesson,
             put_away: tie.is_put_away,
             worked: tie.work_time.clone(),

@@ -43,6 +43,17 @@ impl Words {
                 "knot-lands-beyond",
                 &fluent_args! { "given" => given.as_str(), "nested" => *nested },
             ),
+            KnotError::NotRoundHand {
+                leads,
+                bights,
+                nested,
+                passes,
+            } => self.sentence(
+                "knot-not-round-hand",
+                &fluent_args! {
+                    "leads" => *leads, "bights" => *bights, "nested" => *nested, "passes" => *passes,
+                },
+            ),
             KnotError::NoLeadsLeft { leads, nested } => self.sentence(
                 "knot-no-leads-left",
                 &fluent_args! { "leads" => *leads, "nested" => *nested },

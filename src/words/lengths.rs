@@ -10,6 +10,7 @@ use fluent::{FluentArgs, FluentValue};
 
 use super::Words;
 use super::channel::Channel;
+use super::fingers::fingers_of;
 use super::labour::work_time_of;
 use super::pins::pin_of;
 use super::rounding::{Length, Rounding};
@@ -117,7 +118,10 @@ impl Words {
         channel: Channel,
     ) -> Option<FluentArgs<'args>> {
         let is_told = |value| {
-            length_of(value).is_some() || pin_of(value).is_some() || work_time_of(value).is_some()
+            length_of(value).is_some()
+                || pin_of(value).is_some()
+                || fingers_of(value).is_some()
+                || work_time_of(value).is_some()
         };
         if !args.iter().any(|(_, value)| is_told(value)) {
             return None;
@@ -127,6 +131,8 @@ impl Words {
                 self.length(length, channel).into()
             } else if let Some(pin) = pin_of(value) {
                 self.pin(pin, channel).into()
+            } else if let Some(fingers) = fingers_of(value) {
+                self.of_fingers(fingers).into()
             } else if let Some(time) = work_time_of(value) {
                 self.work_time(time, channel).into()
             } else {

@@ -15,6 +15,7 @@ mod detail;
 mod doctor;
 mod ear;
 mod errors;
+mod fingers;
 mod harmless;
 mod inches;
 mod joining;

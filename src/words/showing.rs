@@ -294,7 +294,12 @@ impl Words {
             "turns" => knot.leg(1, 1).map_or(0, |leg| knot.turns_of(leg)), "uneven" => (!knot.is_even()).selector(),
         };
         set_nested(&mut args, knot.lattice());
-        self.sentence("start-facts", &args)
+        let message = if plan.is_round_hand() {
+            "start-facts-round-hand"
+        } else {
+            "start-facts"
+        };
+        self.sentence(message, &args)
     }
 
     /// Whether a knot of many evenings is really meant.

@@ -2,6 +2,7 @@
 
 use fluent::{FluentArgs, fluent_args};
 
+use super::fingers;
 use super::lengths::by_hand;
 use super::pins::{named, set_nested};
 use super::selectors::Selector;
@@ -31,6 +32,9 @@ pub(super) fn begin_args(begin: &BeginStep) -> FluentArgs<'static> {
         "staggered" => begin.is_staggered.selector(),
         "woven" => begin.pin.row.is_one_of_several().selector(),
     };
+    if let Some(place) = begin.finger {
+        args.set("place", fingers::place(place));
+    }
     set_cord(&mut args, begin.cord.as_deref());
     set_tail(&mut args, begin.tail);
     args
@@ -61,6 +65,9 @@ pub(super) fn lay_args(lay: &LayStep) -> FluentArgs<'static> {
         "landing" => lay.landing.selector(),
         "first" => (lay.pass_leg == PassLeg { pass: 1, strand: 1, leg: 1 }).selector(),
     };
+    if let Some(leg) = lay.fingers {
+        fingers::set_leg(&mut args, leg);
+    }
     if let Some(Landmark {
         share, past, turns, ..
     }) = lay.landmark

@@ -18,6 +18,8 @@ use strum::IntoStaticStr;
 pub enum Caution {
     /// Pins stand proud of the tube.
     Pins,
+    /// A cord that lies tight round a finger stops its blood.
+    Fingers,
     /// Knives, picks and needles.
     Blades,
     /// Hot knife and flame.

@@ -74,6 +74,7 @@ impl Step {
         match &self.what {
             What::Kit(kit) => kit.cautions(),
             What::Rig(step) => step.caution().into_iter().collect(),
+            What::Begin(begin) if begin.finger.is_some() => vec![Caution::Fingers],
             What::Begin(begin) if begin.strand == 1 => vec![Caution::Pins],
             What::Follow(follow) if follow.strand == 1 => vec![Caution::Rest],
             What::Lift(lift) => match lift.task {

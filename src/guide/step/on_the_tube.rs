@@ -3,7 +3,7 @@
 use strum::IntoStaticStr;
 
 use crate::bench::Millimetres;
-use crate::guide::Landmark;
+use crate::guide::{FingerLeg, FingerPlace, Landmark};
 use crate::knot::{Crossing, Hand, LayingOrder, Leg, PassLeg, Pin, Side};
 
 /// The beginning of a strand's lead pass.
@@ -43,6 +43,8 @@ pub struct BeginStep {
     pub cord: Option<String>,
     /// The tail to leave, when it is known.
     pub tail: Option<Millimetres>,
+    /// Where the tail is held, where it is tied round the hand.
+    pub finger: Option<FingerPlace>,
 }
 
 /// The beginning of a later pass.
@@ -166,6 +168,8 @@ pub struct LayStep {
     /// already, on the left and on the right: it runs between them all the way. Nothing in a later
     /// pass, which keeps beside the cord it follows.
     pub splits: Option<[Pin; 2]>,
+    /// Where it goes by the fingers, where it is tied round the hand.
+    pub fingers: Option<FingerLeg>,
     /// How the part ends.
     pub landing: Landing,
     /// What the tyer calls the cord.

@@ -23,6 +23,8 @@ pub enum StartField {
     Nested,
     /// A text: the top row in which the first cord lands.
     Lands,
+    /// On a tube, or round the hand.
+    RoundHand,
 }
 
 impl StartField {
@@ -36,13 +38,14 @@ impl StartField {
             Self::Side => "side",
             Self::Nested => "nested",
             Self::Lands => "lands",
+            Self::RoundHand => "round-hand",
             Self::Begin => "begin",
         }
     }
 }
 
 /// In the order of the Tab key.
-pub(super) const FIELDS: [StartField; 9] = [
+pub(super) const FIELDS: [StartField; 10] = [
     StartField::Leads,
     StartField::Bights,
     StartField::Passes,
@@ -52,6 +55,7 @@ pub(super) const FIELDS: [StartField; 9] = [
     StartField::Side,
     StartField::Nested,
     StartField::Lands,
+    StartField::RoundHand,
 ];
 
 /// The widget that the form is scrolled in.
@@ -71,6 +75,6 @@ pub(super) fn text_slot(field: StartField) -> Option<usize> {
         StartField::Weave => Some(3),
         StartField::Nested => Some(4),
         StartField::Lands => Some(5),
-        StartField::Hand | StartField::Side | StartField::Begin => None,
+        StartField::Hand | StartField::Side | StartField::RoundHand | StartField::Begin => None,
     }
 }

@@ -53,8 +53,21 @@ impl State {
             (StartField::Lands, "start-lands"),
         ];
         let nests = nests.map(|(field, label)| self.text_field(field, words.plainly(label, &[])));
-        form = form.push(row(nests).spacing(20));
-        form = form.push(self.wrong_in(&[StartField::Nested, StartField::Lands], words));
+        let tied = self.choice(
+            StartField::RoundHand,
+            words.plainly("start-tied", &[]),
+            words.plainly(
+                if self.round_hand {
+                    "start-tied-hand"
+                } else {
+                    "start-tied-tube"
+                },
+                &[],
+            ),
+        );
+        form = form.push(row(nests.into_iter().chain([tied])).spacing(20));
+        let last = [StartField::Nested, StartField::Lands, StartField::RoundHand];
+        form = form.push(self.wrong_in(&last, words));
         form.into()
     }
 
@@ -144,6 +157,7 @@ const fn field_of(error: &KnotError) -> StartField {
                 Quantity::Lands => StartField::Lands,
             }
         }
+        KnotError::NotRoundHand { .. } => StartField::RoundHand,
         _ => StartField::Weave,
     }
 }

@@ -44,6 +44,10 @@ impl State {
                     Side::Left => Side::Right,
                 }
             }
+            StartField::RoundHand => {
+                self.round_hand = !self.round_hand;
+                self.asked_back = None;
+            }
             _ => {}
         }
         self.show_knot();
@@ -97,7 +101,12 @@ impl State {
     pub(super) fn plan(&self) -> Result<Plan, KnotError> {
         let [leads, bights, passes, weave, nested, lands] = &self.texts;
         let plan = Plan::read_nested([leads, bights, nested, lands], passes, weave)?;
-        Ok(plan.with_hand(self.hand).with_side(self.side))
+        let plan = plan.with_hand(self.hand).with_side(self.side);
+        if self.round_hand {
+            plan.with_round_hand()
+        } else {
+            Ok(plan)
+        }
     }
 }
 

@@ -39,6 +39,8 @@ pub struct State {
     readable: [String; 6],
     hand: Hand,
     side: Side,
+    /// Whether it is tied round the hand, without a tube.
+    round_hand: bool,
     focus: Option<StartField>,
     waiting: Vec<Shelved>,
     /// Whether nothing was ever begun here: then a first tie is offered.
@@ -239,6 +241,7 @@ impl ScreenPage for State {
             texts: self.texts,
             hand: self.hand,
             side: self.side,
+            round_hand: self.round_hand,
         });
     }
 }
@@ -290,12 +293,19 @@ impl State {
     }
 
     /// The screen with what is typed into its form.
-    fn new(Typed { texts, hand, side }: Typed) -> Self {
+    fn new(typed: Typed) -> Self {
+        let Typed {
+            texts,
+            hand,
+            side,
+            round_hand,
+        } = typed;
         Self {
             readable: texts.clone(),
             texts,
             hand,
             side,
+            round_hand,
             focus: None,
             waiting: Vec::new(),
             is_new: false,

@@ -68,7 +68,10 @@ impl State {
             "Tab" => self.move_focus(1),
             "Shift+Tab" => self.move_focus(FIELDS.len() - 1),
             " " | "ArrowLeft" | "ArrowRight"
-                if matches!(self.focus, Some(StartField::Hand | StartField::Side)) =>
+                if matches!(
+                    self.focus,
+                    Some(StartField::Hand | StartField::Side | StartField::RoundHand)
+                ) =>
             {
                 self.focus.into_iter().for_each(|field| self.switch(field));
                 Action::Say
@@ -79,6 +82,7 @@ impl State {
                     // Outside the form nothing tells what is wrong in it.
                     if self.plan().is_err() {
                         self.texts.clone_from(&self.readable);
+                        self.round_hand &= self.plan().is_ok();
                     }
                     self.show_knot();
                     Action::Focus(None)

@@ -29,6 +29,8 @@ impl State {
         let choice = match field {
             StartField::Hand if self.hand == Hand::Left => "left",
             StartField::Hand => "right",
+            StartField::RoundHand if self.round_hand => "hand",
+            StartField::RoundHand => "tube",
             _ if self.side.turns_inside(Rim::Top, self.hand) => "bottom",
             _ => "top",
         };

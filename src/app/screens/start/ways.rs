@@ -96,6 +96,7 @@ pub(super) struct Typed {
     pub texts: [String; 6],
     pub hand: Hand,
     pub side: Side,
+    pub round_hand: bool,
 }
 
 impl Default for Typed {
@@ -105,6 +106,7 @@ impl Default for Typed {
             texts: ["5", "7", "1", "", "", ""].map(str::to_owned),
             hand: Hand::default(),
             side: Side::default(),
+            round_hand: false,
         }
     }
 }
