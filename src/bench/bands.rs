@@ -100,6 +100,22 @@ impl Bands {
         self.secant / self.tangent
     }
 
+    /// The same bands at a rim where half the pitch of the legs and the tangent of the angle between a leg
+    /// and the rim are these.
+    pub(super) fn at_rim(&self, half_pitch: f64, tangent: f64) -> Self {
+        Self {
+            half_pitch,
+            tangent,
+            secant: (1.0 + tangent * tangent).sqrt(),
+            ..*self
+        }
+    }
+
+    /// What lies bare along a rim, for every leg of one heading.
+    pub(super) fn bare_along_rim(&self) -> f64 {
+        self.bare_at_rim() + self.bare_of_nests()
+    }
+
     /// Overall width of the knot.
     pub(super) const fn width(&self) -> f64 {
         self.width
@@ -136,7 +152,7 @@ impl Bands {
         // The gap between two bands, along the rim, and the rhombus that four bands leave.
         let gap = (2.0 * self.half_pitch * self.tangent - self.band * self.secant).max(0.0);
         let cell = gap * gap / (2.0 * self.tangent);
-        let bare = (self.leads - 1.0) * cell + 2.0 * (self.bare_at_rim() + self.bare_of_nests());
+        let bare = (self.leads - 1.0) * cell + 2.0 * self.bare_along_rim();
         (1.0 - bare / (2.0 * self.half_pitch * self.width)).clamp(0.0, 1.0)
     }
 

@@ -2,11 +2,13 @@
 
 use std::f64::consts::PI;
 
-use thiserror::Error;
-
 use super::bands::Measured;
 use super::leg::{LEAST_ANGLE_COS, LEAST_ANGLE_TAN, diagonal};
-use super::{Bands, Correction, Counts, Give, Ground, Interlacing, Millimetres, crimp};
+use super::on_ground::OnGround;
+use super::{
+    Bands, Correction, Counts, Give, Ground, Interlacing, KnotShape, LeastCover, Millimetres,
+    ShapeError, crimp,
+};
 
 /// So many rows more the rims of an interwoven knot save for every nest beyond the first: there fewer
 /// cords cross. Fitted to cord drawn up as tight as it goes by simulations
@@ -26,68 +28,6 @@ pub struct Braid {
     pub around: Ground,
     /// What the tyer's log says.
     pub correction: Correction,
-}
-
-/// The finished knot. See [`Braid`] for the rules.
-///
-/// # Examples
-/// ```
-/// use marlinspeak::bench::{Braid, Counts, Millimetres};
-///
-/// let mm = |length| Millimetres::new(length).unwrap();
-/// // A doubled 3 lead 5 bight of 4 mm line on a bell rope of 20 mm.
-/// let bell_rope = Braid::new(Counts::new(3, 5, 2).unwrap(), mm(4.0), mm(20.0));
-/// let tight = bell_rope.tight().unwrap();
-/// assert!((tight.width.get() - 22.2).abs() < 0.1);
-/// // Opened to 26 mm it hides less, and its legs stand nearer to the axis.
-/// let opened = bell_rope.opened(mm(26.0)).unwrap();
-/// assert!(tight.is_tight() && !opened.is_tight());
-/// assert!(opened.cover < tight.cover && opened.angle < tight.angle);
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct KnotShape {
-    /// Overall width, from outer edge to outer edge of the bights.
-    pub width: Millimetres,
-    /// That width when it is drawn up as tight as it goes.
-    pub tight: Millimetres,
-    /// Angle of a leg from the axis in the middle of the knot, in radians.
-    pub angle: f64,
-    /// Way of a leg round the object, `H·C / 2AB`, where a plain knot has H = L rows and A = 1 nest.
-    pub run: Millimetres,
-    /// Way of a leg along the object: between the middles of the bights of the two rims.
-    pub rise: Millimetres,
-    /// Share of the ground between the outer edges that is hidden, 0 … 1.
-    pub cover: f64,
-    /// How far the gap between two bights reaches in from the rim.
-    pub scallop: Millimetres,
-    /// Length of a leg measured straight: `hypot(run, rise)`.
-    pub leg: Millimetres,
-    /// Crossing spacing: leg / leads.
-    pub spacing: Millimetres,
-    /// Extra cord in a leg as a fraction, by [`crimp::crimp`].
-    pub crimp: f64,
-    /// The bands that cover the ground, as they are drawn.
-    pub bands: Bands,
-    /// Whether simulated cord bears the tight width out, as in most covers. Where not, the rule
-    /// tells more than cord drawn up tight comes to: up to a fifth.
-    pub is_borne_out: bool,
-}
-
-impl KnotShape {
-    /// Whether it is drawn up as tight as it goes.
-    pub fn is_tight(&self) -> bool {
-        self.width.get() <= self.tight.get() * (1.0 + 1e-9)
-    }
-
-    /// Cord in one leg: `leg × (1 + crimp)`.
-    pub fn cord_in_leg(&self) -> Millimetres {
-        Millimetres::computed(self.leg.get() * (1.0 + self.crimp))
-    }
-
-    /// Angle of a leg from the axis, in degrees.
-    pub fn angle_degrees(&self) -> f64 {
-        self.angle.to_degrees()
-    }
 }
 
 impl Braid {
@@ -140,7 +80,7 @@ impl Braid {
     /// What the rims save, in leads: fewer cords cross there. `e = 0.72 + 0.10 (P − 1)`, fitted
     /// with [`Give::HARD`] to simulated knots (`tests/data/tight_widths.csv`), and more where bights
     /// are nested.
-    fn rims(&self) -> f64 {
+    pub(super) fn rims(&self) -> f64 {
         let nested = f64::from(self.counts.nested()) - 1.0;
         0.72 + 0.10 * (f64::from(self.counts.passes()) - 1.0) + NESTED_RIMS * nested
     }
@@ -157,6 +97,9 @@ impl Braid {
     /// [`ShapeError::CordThickerThanObject`], or [`ShapeError::TooFull`] when the bands do not
     /// go round side by side.
     pub fn tight(&self) -> Result<KnotShape, ShapeError> {
+        if let Some(ground) = OnGround::of(self)? {
+            return Ok(ground.shape(ground.tight_rise));
+        }
         let (spacings, leads) = (self.spacings()?, self.counts.height());
         let bands = spacings.bands(leads, spacings.tight_width(leads));
         Ok(spacings.shape(leads, bands.into()))
@@ -168,6 +111,9 @@ impl Braid {
     /// As [`Braid::tight`], and [`ShapeError::NarrowerThanTight`] when the knot cannot be drawn
     /// up so narrow.
     pub fn opened(&self, width: Millimetres) -> Result<KnotShape, ShapeError> {
+        if let Some(ground) = OnGround::of(self)? {
+            return ground.opened(width);
+        }
         let (spacings, leads) = (self.spacings()?, self.counts.height());
         let tight = spacings.tight_width(leads);
         // A hair narrower is the tight width, rounded.
@@ -179,6 +125,39 @@ impl Braid {
         }
         let bands = spacings.bands(leads, width.get().max(tight));
         Ok(spacings.shape(leads, bands.into()))
+    }
+
+    /// As it is when the work is done: opened to a width that is asked for, or else as tight as it goes.
+    /// When no width is asked for, a mat with a hole reaches up to that, or as far as it can, and on a
+    /// ball a knot reaches as far towards the poles as it hides enough for [`LeastCover::default`].
+    ///
+    /// # Errors
+    /// As [`Braid::opened`].
+    ///
+    /// # Examples
+    /// ```
+    /// use marlinspeak::bench::{Braid, Counts, Ground, Millimetres};
+    ///
+    /// let mm = |length| Millimetres::new(length).unwrap();
+    /// let counts = Counts::new(9, 8, 2).unwrap();
+    /// let knob = Braid::new(counts, mm(3.0), Ground::Ball(mm(38.0)));
+    /// let (tight, finished) = (knob.tight().unwrap(), knob.finished(None).unwrap());
+    /// // Drawn up as tight as it goes it would leave the poles open.
+    /// assert!(finished.bare < tight.bare && finished.width > tight.width);
+    /// ```
+    pub fn finished(&self, open_to: Option<Millimetres>) -> Result<KnotShape, ShapeError> {
+        if let Some(width) = open_to {
+            return self.opened(width);
+        }
+        let Some(ground) = OnGround::of(self)? else {
+            return self.tight();
+        };
+        let rise = match self.around {
+            Ground::Ball(_) => ground.widest(LeastCover::default()),
+            Ground::Flat { hole: Some(_), .. } => Some(ground.reach()),
+            _ => None,
+        };
+        Ok(ground.shape(rise.unwrap_or(ground.tight_rise)))
     }
 
     /// What does not depend on the leads.
@@ -203,6 +182,7 @@ impl Braid {
         let half_pitch = circumference / (2.0 * bights);
         Ok(Spacings {
             cord: self.cord,
+            across: circumference / PI,
             nested: self.counts.nested(),
             half_pitch,
             least_slope: LEAST_ANGLE_TAN / half_pitch,
@@ -210,10 +190,16 @@ impl Braid {
             rims: self.rims(),
             cosine,
             lead: spacing / (2.0 * (1.0 - cosine * cosine).sqrt()),
-            is_borne_out: cosine <= 0.5
-                && self.counts.nested() <= Give::MOST_NESTS
-                && (self.counts.passes() == 1 || self.counts.interlacing() == Interlacing::PLAIN),
+            is_borne_out: self.is_borne_out(cosine),
         })
+    }
+
+    /// Whether simulated cord bears the tight width out, when the legs of the tight knot stand at an
+    /// angle of this cosine from the axis.
+    pub(super) fn is_borne_out(&self, cosine: f64) -> bool {
+        cosine <= 0.5
+            && self.counts.nested() <= Give::MOST_NESTS
+            && (self.counts.passes() == 1 || self.counts.interlacing() == Interlacing::PLAIN)
     }
 
     fn too_full(&self, diameters: f64) -> ShapeError {
@@ -238,6 +224,8 @@ impl Braid {
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Spacings {
     cord: Millimetres,
+    /// Across the object, from the middle of the cord to the middle of the cord.
+    across: f64,
     /// Bights nested at each rim.
     nested: u16,
     /// Half of the way from a leg to the next of its heading.
@@ -318,6 +306,8 @@ impl Spacings {
             crimp: crimp::crimp(spacing, self.cord),
             bands,
             is_borne_out: self.is_borne_out,
+            rims: [Millimetres::computed(self.across); 2],
+            bare: None,
         }
     }
 }
@@ -331,54 +321,4 @@ impl Spacings {
 pub(super) fn most(bound: f64, least: u16) -> Option<u16> {
     let most = (bound.ceil() - 1.0).max(0.0) as u16;
     (most >= least).then_some(most)
-}
-
-/// Why a knot does not go round an object. The words for it that a tyer reads are made
-/// elsewhere; its own are for logs and for users of the library.
-///
-/// # Examples
-/// ```
-/// use marlinspeak::bench::{Braid, Counts, Millimetres, ShapeError};
-///
-/// let mm = |length| Millimetres::new(length).unwrap();
-/// // Nine doubled bights of 4 mm line do not go round a bell rope of 20 mm; eight do.
-/// let crowded = Braid::new(Counts::new(4, 9, 2).unwrap(), mm(4.0), mm(20.0));
-/// let error = crowded.tight().unwrap_err();
-/// assert!(matches!(error, ShapeError::TooFull { most_bights: Some(8), .. }));
-/// assert!(error.to_string().contains("do not go round side by side"));
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Error)]
-pub enum ShapeError {
-    /// The cord is thicker than what it goes round.
-    #[error("a cord of {cord} is thicker than the object, {object}")]
-    CordThickerThanObject {
-        /// Diameter of the cord.
-        cord: Millimetres,
-        /// Diameter of the object.
-        object: Millimetres,
-    },
-    /// The bands, as close as they come, take more than the way round.
-    #[error("{bights} bights of {passes} cords of {cord} do not go round side by side")]
-    TooFull {
-        /// Bights as given.
-        bights: u16,
-        /// Passes as given.
-        passes: u16,
-        /// The most bights that go round with so many passes, if any do.
-        most_bights: Option<u16>,
-        /// The most passes that go round with so many bights, if any do.
-        most_passes: Option<u16>,
-        /// Diameter of the cord as given.
-        cord: Millimetres,
-        /// A cord thinner than this goes round.
-        cord_below: Option<Millimetres>,
-    },
-    /// Drawn up tight, the knot is wider than it is asked to be.
-    #[error("the knot is at least {least} wide, not {given}")]
-    NarrowerThanTight {
-        /// Width as given.
-        given: Millimetres,
-        /// Its tight width.
-        least: Millimetres,
-    },
 }

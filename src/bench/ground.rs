@@ -3,6 +3,7 @@
 use std::f64::consts::PI;
 
 use super::Millimetres;
+use super::meridian::Meridian;
 
 /// What a knot lies on. Its diameters are those of the bare thing, without cord.
 ///
@@ -21,13 +22,14 @@ use super::Millimetres;
 pub enum Ground {
     /// As thick all along: a handle, a rail, a ring. Its diameter.
     Round(Millimetres),
-    /// Thicker at one end than at the other.
+    /// Thicker at one end than at the other, changing evenly; a knot lies in the middle of it, and where
+    /// it is wider than that, the taper is taken to go on.
     Taper {
         /// Diameter at the end where the bottom rim lies.
         bottom: Millimetres,
         /// Diameter at the end where the top rim lies.
         top: Millimetres,
-        /// From the one end to the other, along it.
+        /// From the one end to the other, measured along its side.
         over: Millimetres,
     },
     /// A ball or a round knob. Its diameter.
@@ -48,6 +50,34 @@ impl From<Millimetres> for Ground {
 }
 
 impl Ground {
+    /// Its diameter, when it is as thick all along.
+    pub fn round(&self) -> Option<Millimetres> {
+        match *self {
+            Self::Round(diameter) => Some(diameter),
+            Self::Taper { bottom, top, .. } => (bottom == top).then_some(bottom),
+            Self::Ball(_) | Self::Flat { .. } => None,
+        }
+    }
+
+    /// Along it, in the middle of a cord that lies on it, for bands so wide; none when it is as thick all
+    /// along.
+    pub(super) fn meridian(&self, cord: Millimetres, band: Millimetres) -> Option<Meridian> {
+        Some(match *self {
+            Self::Round(_) => return None,
+            Self::Taper { bottom, top, .. } if bottom == top => return None,
+            Self::Ball(diameter) => Meridian::Ball {
+                radius: diameter.get() / 2.0 + cord.get(),
+            },
+            Self::Taper { bottom, top, over } => Meridian::Taper {
+                middle: (bottom.get() + top.get()) / 4.0 + cord.get(),
+                slope: (top.get() - bottom.get()) / 2.0 / over.get(),
+            },
+            Self::Flat { outer, .. } => Meridian::Flat {
+                outer: (outer.get() - band.get()) / 2.0,
+            },
+        })
+    }
+
     /// The diameter where it is thickest; of a mat from edge to edge.
     pub const fn thickest(&self) -> Millimetres {
         match *self {

@@ -55,6 +55,9 @@ pub struct RigJob<'a> {
     pub allowances: Allowances,
     /// What the tyer's log says.
     pub correction: Correction,
+    /// Whether it is tied on what it covers: then the tube stands for that thing, with marks in the place
+    /// of pins. A mat is tied on a board in any case.
+    pub in_place: bool,
 }
 
 impl<'a> RigJob<'a> {
@@ -68,6 +71,7 @@ impl<'a> RigJob<'a> {
             finish: None,
             allowances: Allowances::default(),
             correction: Correction::default(),
+            in_place: false,
         }
     }
 }

@@ -84,6 +84,11 @@ pub enum KitItem {
         /// How long.
         length: Millimetres,
     },
+    /// A board of cork or soft wood that T-pins go into.
+    Board {
+        /// How wide at the least, so that the mat on it lies on it whole.
+        across: Millimetres,
+    },
     /// Picks to open a crossing and to tuck the end.
     Picks {
         /// How many.

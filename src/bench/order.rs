@@ -291,7 +291,7 @@ pub fn one_bag(bags: impl IntoIterator<Item = Vec<KitItem>>) -> Vec<KitItem> {
 /// The order in which the things of a bag are named.
 const fn place_in_bag(item: &KitItem) -> u8 {
     match item {
-        KitItem::Tube { .. } => 0,
+        KitItem::Tube { .. } | KitItem::Board { .. } => 0,
         KitItem::Pins { .. } => 1,
         KitItem::HexKey(_) => 2,
         KitItem::Cord { .. } => 3,

@@ -2,7 +2,7 @@
 
 use std::f64::consts::PI;
 
-use super::{Millimetres, Tube};
+use super::{Board, Millimetres, Tapes, Tube};
 use crate::knot::Lattice;
 
 /// The pins of one ring.
@@ -95,8 +95,13 @@ pub enum Layout {
         /// First turn the top ring half a hole on, the way the cord travels.
         turn_half_hole: bool,
     },
-    /// By marks, on a tube without rings.
+    /// By marks, on a tube without rings, or on a rail on which the knot is tied.
     Strip(Strip),
+    /// By marks on a tape at each rim, on a thing that is not as thick all along, on which the knot is
+    /// tied.
+    Tapes(Tapes),
+    /// By two circles of T-pins on a board.
+    Board(Board),
 }
 
 /// Distance between neighbouring pins in a straight line, `D sin(π/n)`, for `pins` of them

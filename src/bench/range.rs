@@ -2,6 +2,7 @@
 
 use super::bands::Measured;
 use super::braid::Spacings;
+use super::on_ground::OnGround;
 use super::{Braid, Millimetres};
 
 /// How much of the ground the tyer wants hidden at the least.
@@ -92,11 +93,24 @@ impl WidthRange {
     /// assert!((open - 0.9 * most).abs() < 1e-3);
     /// ```
     pub fn of(braid: &Braid, least: LeastCover) -> Option<Self> {
+        if let Some(ground) = OnGround::of(braid).ok()? {
+            return Self::on_ground(&ground, least);
+        }
         let spacings = braid.spacings().ok()?;
         if spacings.is_too_steep() {
             return None;
         }
         Self::spaced(&spacings, braid.counts.height(), least, None)
+    }
+
+    /// On a ground that is not as thick all along.
+    pub(super) fn on_ground(ground: &OnGround, least: LeastCover) -> Option<Self> {
+        let widest = ground.widest(least)?;
+        let of = |rise: f64| Millimetres::computed(rise + ground.band);
+        Some(Self {
+            tight: of(ground.tight_rise),
+            widest: of(widest),
+        })
     }
 
     /// Of so many leads in these spacings, when their legs are not too steep; quicker when it is
@@ -163,7 +177,7 @@ impl WidthRange {
 }
 
 /// As near as a cover need be known.
-const ENOUGH: f64 = 1e-5;
+pub(super) const ENOUGH: f64 = 1e-5;
 /// As near as a rule can be read.
 const NEAR: f64 = 0.01;
 

@@ -131,10 +131,7 @@ pub fn rig(job: &RigJob) -> Result<Rig, RigError> {
         around: finish.around,
         correction: job.correction,
     };
-    let shape = match finish.open_to {
-        None => braid.tight()?,
-        Some(width) => braid.opened(width)?,
-    };
+    let shape = braid.finished(finish.open_to)?;
     let (laid, cord) = cord_on_tube(job, &shape);
     check_length(counts, tube, job.cord, &laid)?;
     let layout = pinning(tube, counts.lattice()).ok_or_else(|| RigError::no_row(counts, tube))?;
@@ -166,7 +163,7 @@ fn starts(counts: Counts, layout: &Layout) -> Vec<Start> {
             let ring = row.map_or(Some(bottom), |row| inner.get(row).map(|[bottom, _]| bottom));
             ring?.holes.get(usize::from(pin) - 1).copied()
         }
-        Layout::Strip(_) => None,
+        Layout::Strip(_) | Layout::Tapes(_) | Layout::Board(_) => None,
     };
     let nests = counts.lattice().nests();
     let starts = nests.flat_map(|nest| {

@@ -71,6 +71,24 @@ pub enum RigError {
         /// What would do.
         cure: RoomCure,
     },
+    /// The bands leave no room to tuck on the thing that the knot is tied on.
+    #[error(
+        "{leads} leads and {bights} bights of {passes} cords leave no room to tuck where they are tied"
+    )]
+    NoRoomInPlace {
+        /// Leads as given.
+        leads: u16,
+        /// Bights as given.
+        bights: u16,
+        /// Passes as given.
+        passes: u16,
+        /// The most leads that leave room with so many bights and passes, if any do.
+        most_leads: Option<u16>,
+        /// The most bights that leave room with so many leads and passes, if any do.
+        most_bights: Option<u16>,
+        /// The most passes that leave room with so many leads and bights, if any do.
+        most_passes: Option<u16>,
+    },
     /// The cords of a bight do not pass between the pins.
     #[error("{bights} pins leave {gap} between them, and {needed} is needed")]
     PinsTooClose {

@@ -11,7 +11,7 @@ use super::ground_form::GroundForm;
 use super::options::KnotOptions;
 use super::print::{json, print, rounded};
 use super::setup_options::{PriceOptions, SetupOptions, ledger, presets_failed, presets_for};
-use crate::bench::{Counts, Layout, Millimetres, Prices, Rig, RingPins};
+use crate::bench::{Circle, Counts, Layout, Millimetres, Prices, Rig, RimTape, RingPins};
 use crate::guide::{AtOnce, Labour, Place, Presets, Script, Setup, Task, What};
 use crate::shelf::{PresetsFile, ShelfError, ShelfReading};
 use crate::words::{Shown, Words};
@@ -179,6 +179,12 @@ struct RingForm {
     /// Where the pins stand along a strip, on a tube without rings.
     #[serde(skip_serializing_if = "Option::is_none")]
     marks_mm: Option<Vec<f64>>,
+    /// Where they stand round a circle on a board, in degrees.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    angles_deg: Option<Vec<f64>>,
+    /// From the middle of the board to them.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    radius_mm: Option<f64>,
 }
 
 /// A further row of pins at each rim, where bights are nested.
@@ -199,6 +205,13 @@ struct TopForm {
 
 impl RigDocument {
     fn of(setup: &Setup, rig: &Rig, to_cut: f64, labour: &Labour) -> Self {
+        let plain = |bottom: RingForm, top: RingForm| {
+            let top = TopForm {
+                ring: top,
+                turn_half_hole: false,
+            };
+            (bottom, top)
+        };
         let (bottom, top) = match &rig.layout {
             Layout::Rings {
                 bottom,
@@ -212,12 +225,16 @@ impl RigDocument {
                     turn_half_hole: *turn_half_hole,
                 },
             ),
-            Layout::Strip(strip) => (
-                RingForm::marks(&strip.bottom),
-                TopForm {
-                    ring: RingForm::marks(&strip.top),
-                    turn_half_hole: false,
-                },
+            Layout::Strip(strip) => {
+                plain(RingForm::marks(&strip.bottom), RingForm::marks(&strip.top))
+            }
+            Layout::Tapes(tapes) => plain(
+                RingForm::marks(&tapes.bottom.marks),
+                RingForm::marks(&tapes.top.marks),
+            ),
+            Layout::Board(board) => plain(
+                RingForm::circle(&board.outer),
+                RingForm::circle(&board.inner),
             ),
         };
         Self {
@@ -244,16 +261,33 @@ impl NestForm {
             return Vec::new();
         };
         let inside = |row: usize| rounded(apart.get() * (2..=row).map(|_| 1.0).sum::<f64>(), 3);
+        let nests = |inner: Vec<[RingForm; 2]>| {
+            let nest = |(row, [bottom, top]): (usize, [RingForm; 2])| Self {
+                row,
+                bottom,
+                top,
+                inside_mm: inside(row),
+            };
+            (2..).zip(inner).map(nest).collect()
+        };
         match &rig.layout {
-            Layout::Rings { inner, .. } => (2..)
-                .zip(inner)
-                .map(|(row, [bottom, top])| Self {
-                    row,
-                    bottom: RingForm::of(bottom),
-                    top: RingForm::of(top),
-                    inside_mm: inside(row),
-                })
-                .collect(),
+            Layout::Rings { inner, .. } => {
+                let inner = inner.iter();
+                nests(inner.map(|row| row.each_ref().map(RingForm::of)).collect())
+            }
+            Layout::Tapes(tapes) => {
+                let inner = tapes.inner.iter();
+                let form = |tape: &RimTape| RingForm::marks(&tape.marks);
+                nests(inner.map(|row| row.each_ref().map(form)).collect())
+            }
+            Layout::Board(board) => {
+                let inner = board.nested.iter();
+                nests(
+                    inner
+                        .map(|row| row.each_ref().map(RingForm::circle))
+                        .collect(),
+                )
+            }
             Layout::Strip(strip) => (2..=usize::from(strip.nested))
                 .map(|row| Self {
                     row,
@@ -272,6 +306,8 @@ impl RingForm {
             row: Some(ring.row),
             holes: ring.holes.clone(),
             marks_mm: None,
+            angles_deg: None,
+            radius_mm: None,
         }
     }
 
@@ -281,6 +317,20 @@ impl RingForm {
             row: None,
             holes: Vec::new(),
             marks_mm: Some(marks),
+            angles_deg: None,
+            radius_mm: None,
+        }
+    }
+
+    fn circle(circle: &Circle) -> Self {
+        let angles = circle.angles.iter();
+        let angles = angles.map(|angle| rounded(angle.to_degrees(), 2)).collect();
+        Self {
+            row: None,
+            holes: Vec::new(),
+            marks_mm: None,
+            angles_deg: Some(angles),
+            radius_mm: Some(rounded(circle.radius.get(), 2)),
         }
     }
 }

@@ -34,6 +34,9 @@ pub(super) enum ItemForm {
     Strip {
         length_mm: f64,
     },
+    Board {
+        across_mm: f64,
+    },
     Picks {
         count: u16,
     },
@@ -123,6 +126,9 @@ impl ItemForm {
             },
             KitItem::Strip { length } => Self::Strip {
                 length_mm: mm(*length),
+            },
+            KitItem::Board { across } => Self::Board {
+                across_mm: mm(*across),
             },
             KitItem::Picks { count } => Self::Picks { count: *count },
             KitItem::Tool(tool) => Self::Tool { tool: tool.into() },

@@ -57,6 +57,7 @@ impl FitQuestion {
             give: self.cord.give,
             weave: self.weave,
             tube: self.tube.as_ref(),
+            in_place: self.in_place,
             cord_at_hand: self.have,
             least_cover: self.least_cover,
             filter: self.filter,

@@ -1,7 +1,7 @@
 //! Before the first leg: what goes into the bag, and how the tube is rigged.
 
 use super::{AtOnce, KitStep, Place, Plan, RigStep, Setup, Task, What};
-use crate::bench::{KitItem, Layout, Millimetres, Rig, RingPins, bag};
+use crate::bench::{KitItem, Layout, Millimetres, Rig, RimTape, RingPins, bag};
 use crate::knot::{Hand, PinRow, Rim};
 
 /// Everything there is to do before the first leg.
@@ -324,6 +324,23 @@ fn tasks(setup: &Setup, rig: &Rig, items: &[KitItem]) -> Vec<Task> {
             }));
             tasks.extend(nests(rig, (1..strip.nested).map(|_| None)));
         }
+        Layout::Tapes(tapes) => {
+            let tape = |(rim, tape): (Rim, &RimTape)| Task::Strip {
+                rim,
+                length: tape.length,
+                pitch: tape.pitch,
+                pins: rig.counts.bights(),
+                spacing,
+                shift: (rim == Rim::Top && rig.staggered)
+                    .then(|| tape.marks.first().copied())
+                    .flatten(),
+            };
+            let tapes = [(Rim::Bottom, &tapes.bottom), (Rim::Top, &tapes.top)];
+            tasks.extend(tapes.map(tape));
+            tasks.extend(nests(rig, (1..rig.counts.nested()).map(|_| None)));
+        }
+        // Its circles stand on the printed sheet, with the numbers of the pins.
+        Layout::Board(_) => {}
     }
     tasks.push(Task::Number {
         pins: rig.counts.bights(),

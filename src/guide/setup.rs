@@ -90,6 +90,7 @@ impl Setup {
             finish: self.finish,
             allowances: self.allowances,
             correction: self.correction,
+            in_place: self.in_place,
             ..RigJob::new(counts, &self.tube, self.cord.diameter)
         })
     }

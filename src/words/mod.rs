@@ -16,6 +16,7 @@ mod doctor;
 mod ear;
 mod errors;
 mod fingers;
+mod ground_errors;
 mod harmless;
 mod inches;
 mod joining;

@@ -232,6 +232,10 @@ fn of_kit<'k>(kit: &KitStep, thing: &'k KitItem) -> Said<'k> {
             SpokenMessage::KitStripSay,
             fluent_args! { "length" => fine(*length) },
         ),
+        KitItem::Board { across } => (
+            SpokenMessage::KitBoardSay,
+            fluent_args! { "across" => enough(*across) },
+        ),
         KitItem::Picks { count } => (
             SpokenMessage::KitPicksSay,
             fluent_args! { "count" => *count },

@@ -212,6 +212,22 @@ impl Words {
                 "rig-tube-short",
                 &fluent_args! { "length" => fine(*length), "needed" => enough(*needed) },
             ),
+            RigError::NoRoomInPlace {
+                leads,
+                bights,
+                passes,
+                most_leads,
+                most_bights,
+                most_passes,
+            } => {
+                let args = fluent_args! {
+                    "leads" => *leads, "bights" => *bights, "passes" => *passes,
+                    "most_leads" => most_leads.unwrap_or(0),
+                    "most_bights" => most_bights.unwrap_or(0),
+                    "most_passes" => most_passes.unwrap_or(0),
+                };
+                self.sentence("rig-no-room-in-place", &args)
+            }
             RigError::Shape(error) => self.shape_error(error),
         }
     }
@@ -223,7 +239,7 @@ impl Words {
         self.sentence("rig-ring-narrow", &args)
     }
 
-    fn shape_error(&self, error: &ShapeError) -> Sentence {
+    pub(super) fn shape_error(&self, error: &ShapeError) -> Sentence {
         match error {
             ShapeError::CordThickerThanObject { cord, object } => self.sentence(
                 "shape-cord-thick",
@@ -249,6 +265,12 @@ impl Words {
                 "shape-narrower",
                 &fluent_args! { "given" => fine(*given), "least" => enough(*least) },
             ),
+            ShapeError::WiderThanReach { .. }
+            | ShapeError::TaperTooShort { .. }
+            | ShapeError::ThinEnd { .. }
+            | ShapeError::BallFull { .. }
+            | ShapeError::MatFull { .. }
+            | ShapeError::HoleTooSmall { .. } => self.ground_shape_error(error),
         }
     }
 
@@ -319,6 +341,9 @@ impl Words {
                 "fit-tube-short",
                 &fluent_args! { "length" => fine(*length), "would_do" => enough(*would_do) },
             ),
+            Some(misfit @ (Misfit::NoneLies { .. } | Misfit::NoRoomInPlace { .. })) => {
+                self.ground_misfit(misfit)
+            }
             Some(Misfit::FilteredOut { others }) => {
                 self.sentence("fit-filtered", &fluent_args! { "others" => *others })
             }
@@ -340,7 +365,10 @@ pub(super) fn cure_args(cure: &RoomCure) -> FluentArgs<'static> {
     }
 }
 
-fn or_none(length: Option<Millimetres>, told: fn(Millimetres) -> Length) -> FluentValue<'static> {
+pub(super) fn or_none(
+    length: Option<Millimetres>,
+    told: fn(Millimetres) -> Length,
+) -> FluentValue<'static> {
     length.map_or("none".into(), |length| told(length).into())
 }
 

@@ -53,6 +53,19 @@ impl Words {
                 };
                 facts.push(self.text("card-pins-apart", &args));
             }
+            Some((_, Layout::Tapes(tapes))) => {
+                let args = fluent_args! {
+                    "bottom" => fine(tapes.bottom.pitch), "top" => fine(tapes.top.pitch),
+                };
+                facts.push(self.text("card-tapes-apart", &args));
+            }
+            Some((_, Layout::Board(board))) => {
+                let args = fluent_args! {
+                    "outer" => fine(board.across()),
+                    "inner" => fine(board.inner.across()),
+                };
+                facts.push(self.text("card-board-circles", &args));
+            }
             Some((
                 _,
                 Layout::Rings {

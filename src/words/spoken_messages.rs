@@ -52,6 +52,7 @@ pub(super) enum SpokenMessage {
     GlossaryWorkingEndSay,
     KeyAloudSay,
     KeyGroupSay,
+    KitBoardSay,
     KitCordSay,
     KitKeySay,
     KitPageSay,
@@ -194,6 +195,7 @@ impl SpokenMessage {
                 | Self::FairSay
                 | Self::FinishSay
                 | Self::FollowSay
+                | Self::KitBoardSay
                 | Self::KitCordSay
                 | Self::KitKeySay
                 | Self::KitPicksSay

@@ -48,6 +48,18 @@ pub enum Misfit {
         /// A cord with which something fits, if one was found.
         thicker_cord: Option<Millimetres>,
     },
+    /// No knot of this cord lies on the ball, the mat or the taper and hides enough of it.
+    NoneLies {
+        /// A cord with which something does, if one was found.
+        thinner_cord: Option<Millimetres>,
+        /// A thicker one, if one was found.
+        thicker_cord: Option<Millimetres>,
+    },
+    /// Knots would fit, but none leaves room to tuck where it is tied.
+    NoRoomInPlace {
+        /// A cord with which one does, if one was found.
+        thinner_cord: Option<Millimetres>,
+    },
     /// Knots would fit, but none that is wanted.
     FilteredOut {
         /// How many would.

@@ -34,6 +34,9 @@ pub struct FitWish<'a> {
     pub weave: WeaveChoice,
     /// The tube it will be tied on, if chosen: only knots it can be rigged for are offered.
     pub tube: Option<&'a Tube>,
+    /// Whether it will be tied on the object itself: then no tube is asked for, and only knots are offered
+    /// that leave room to tuck there. A mat is tied on a board in any case.
+    pub in_place: bool,
     /// Cord in hand, if it matters: only knots it is enough for are offered.
     pub cord_at_hand: Option<Millimetres>,
     /// How far the range of a knot may miss the length to be covered.
@@ -191,6 +194,7 @@ impl FitWish<'_> {
             give: Give::default(),
             weave: WeaveChoice::FewestTucks,
             tube: None,
+            in_place: false,
             cord_at_hand: None,
             tolerance: Millimetres::computed(cord.get() / 2.0),
             least_cover: LeastCover::default(),

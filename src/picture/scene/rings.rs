@@ -1,7 +1,7 @@
 //! The two rings with their holes, their pins and the numbers, rolled out flat.
 
 use super::view::Viewport;
-use crate::bench::{Layout, Millimetres, RingPins, Strip};
+use crate::bench::{Circle, Layout, Millimetres, RimTape, RingPins, Strip};
 use crate::knot::Hand;
 
 /// Where along a ring its holes and pins are, as shares of the way round.
@@ -48,6 +48,18 @@ impl RingsScene {
                 [ring(bottom, lower, rows, 0.0), ring(top, upper, rows, half)]
             }
             Layout::Strip(strip) => marks(strip),
+            Layout::Tapes(tapes) => of_shares(
+                &tapes
+                    .rows()
+                    .map(|row| row.map(tape_shares))
+                    .collect::<Vec<_>>(),
+            ),
+            Layout::Board(board) => of_shares(
+                &board
+                    .rows()
+                    .map(|row| row.map(circle_shares))
+                    .collect::<Vec<_>>(),
+            ),
         };
         Self {
             bottom,
@@ -139,12 +151,8 @@ fn ring<'a>(
 
 /// The marks of a strip as two rings without holes, begun a quarter pitch from the cut.
 fn marks(strip: &Strip) -> [Ring; 2] {
-    let share = |mark: &Millimetres| {
-        let share = (mark.get() + strip.pitch.get() / 4.0) / strip.length.get();
-        #[expect(clippy::cast_possible_truncation, reason = "a share of a picture")]
-        let share = share as f32;
-        share
-    };
+    let share =
+        |mark: &Millimetres| single((mark.get() + strip.pitch.get() / 4.0) / strip.length.get());
     let nested = usize::from(strip.nested);
     [&strip.bottom, &strip.top].map(|pins| Ring {
         rows: vec![Vec::new(); nested],
@@ -154,6 +162,41 @@ fn marks(strip: &Strip) -> [Ring; 2] {
             .map(|row| (row, pins.iter().map(share).collect()))
             .collect(),
     })
+}
+
+/// How far round the marks of a tape stand, begun a quarter pitch from the cut.
+fn tape_shares(tape: &RimTape) -> Vec<f32> {
+    let share = |mark: &Millimetres| (mark.get() + tape.pitch.get() / 4.0) / tape.length.get();
+    tape.marks.iter().map(share).map(single).collect()
+}
+
+/// The same of the pins of a circle.
+fn circle_shares(circle: &Circle) -> Vec<f32> {
+    let pins = circle.angles.len();
+    let quarter = 0.25 / f64::from(count(pins.max(1)));
+    (0..pins)
+        .map(|pin| single(circle.share(pin) + quarter))
+        .collect()
+}
+
+/// Two rings without holes: of every row, from the rim inwards, how far round its pins stand.
+fn of_shares(rows: &[[Vec<f32>; 2]]) -> [Ring; 2] {
+    [0, 1].map(|rim| {
+        let mut all = rows.iter().map(|row| &row[rim]);
+        let pins = all.next().into_iter().flatten();
+        Ring {
+            rows: vec![Vec::new(); rows.len()],
+            used: 0,
+            pins: pins.map(|share| (*share, None)).collect(),
+            inner: (1..).zip(all.cloned()).collect(),
+        }
+    })
+}
+
+/// A share of a picture.
+#[expect(clippy::cast_possible_truncation, reason = "a share of a picture")]
+const fn single(share: f64) -> f32 {
+    share as f32
 }
 
 /// A number of holes, pins or rows, to measure with.

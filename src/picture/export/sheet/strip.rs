@@ -1,5 +1,7 @@
 //! The strip: where the pins go, at true size, to be cut out and laid round the tube.
 
+use std::f64::consts::TAU;
+
 use super::page::{Anchor, Paper, SheetPage, wrapped};
 use super::strip_part::{MARGIN, OVERLAP, StripPart, StripRow, StripTexts, TALL, count};
 use crate::bench::{Layout, Millimetres, RingPins, Tube};
@@ -55,6 +57,24 @@ impl StripSheet {
                 let rows = 0..drawn(strip.nested.into());
                 rows.map(|nth| of_row(nth, Vec::new(), pins.clone()))
                     .collect()
+            }),
+            Layout::Tapes(tapes) => [1, 0].map(|rim| {
+                let rows = tapes.rows().take(drawn(usize::MAX)).enumerate();
+                rows.map(|(nth, row)| {
+                    let quarter = row[rim].pitch.get() / 4.0;
+                    let at = |mark: &Millimetres| place(mark.get() + quarter);
+                    of_row(nth, Vec::new(), row[rim].marks.iter().map(at).collect())
+                })
+                .collect()
+            }),
+            // A board has a sheet of its own; its circles unrolled stand in the same line.
+            Layout::Board(board) => [1, 0].map(|rim| {
+                let rows = board.rows().take(drawn(usize::MAX)).enumerate();
+                rows.map(|(nth, row)| {
+                    let at = |angle: &f64| place(angle / TAU * round);
+                    of_row(nth, Vec::new(), row[rim].angles.iter().map(at).collect())
+                })
+                .collect()
             }),
             Layout::Rings {
                 bottom,

@@ -1,0 +1,80 @@
+# Why a knot does not lie on a taper, a ball, a mat or in place, and what would; and what a mat is tied on.
+
+# $most_leads and $most_bights: the most that do go, or 0 for none.
+shape-wider = Este nudo alcanza { $most } como mucho y no puede cubrir { $given }: usa más ramales, o cubre menos.
+shape-taper-short = Lo que adelgaza tanto tiene que medir más de { $least } de largo, no { $over }: da el largo en que adelgaza, o extremos menos distintos.
+shape-thin-end = { $leads } ramales llegan a donde { $bights } senos ya no caben alrededor del extremo delgado, que tendría que medir { $thick_from }: usa { $most_leads ->
+        [0] { $most_bights ->
+            [0] menos ramales y menos senos
+           *[other] como mucho { $most_bights } senos
+        }
+       *[other] como mucho { $most_leads } ramales{ $most_bights ->
+            [0] { "" }
+           *[other] , o como mucho { $most_bights } senos
+        }
+    }, o un cabo más fino.
+shape-ball-full = { $leads } ramales y { $bights } senos son más de lo que admite una bola de { $ball }: usa { $most_leads ->
+        [0] { $most_bights ->
+            [0] menos ramales y menos senos
+           *[other] como mucho { $most_bights } senos
+        }
+       *[other] como mucho { $most_leads } ramales{ $most_bights ->
+            [0] { "" }
+           *[other] , o como mucho { $most_bights } senos
+        }
+    }, o una bola de { $ball_from }, o un cabo más fino.
+shape-mat-full = { $leads } ramales y { $bights } senos no caben en una estera de { $outer }: usa { $most_leads ->
+        [0] { $most_bights ->
+            [0] menos ramales y menos senos
+           *[other] como mucho { $most_bights } senos
+        }
+       *[other] como mucho { $most_leads } ramales{ $most_bights ->
+            [0] { "" }
+           *[other] , o como mucho { $most_bights } senos
+        }
+    }, o una estera de { $outer_from }, o un cabo más fino.
+shape-hole-small = { $bights } senos no caben alrededor de un hueco de { $hole }: usa { $most_bights ->
+        [0] { "" }
+       *[other] como mucho { $most_bights } senos, o{" "}
+    }un hueco de { $hole_from } o más.
+rig-no-room-in-place = { $leads } ramales y { $bights } senos en { $passes ->
+        [one] 1 pasada
+       *[other] { $passes } pasadas
+    } no dejan sitio para pasar el cabo donde se hace el nudo: usa { $most_leads ->
+        [0] { "" }
+       *[other] como mucho { $most_leads } ramales, o{" "}
+    }{ $most_bights ->
+        [0] { "" }
+       *[other] como mucho { $most_bights } senos, o{" "}
+    }{ $most_passes ->
+        [0] { "" }
+        [one] 1 pasada, o{" "}
+       *[other] como mucho { $most_passes } pasadas, o{" "}
+    }un cabo más fino.
+
+# Example: Necesitas, 1 de 6: un tablero de corcho o de madera blanda, de 180 milímetros de ancho como mínimo. Pulsa siguiente cuando lo tengas.
+kit-board-say = Necesitas, { $number } de { $items }: un tablero de corcho o de madera blanda, de { $across } de ancho como mínimo. Pulsa siguiente cuando lo tengas.
+kit-board-say-brief = Un tablero de corcho o de madera blanda, de { $across } de ancho como mínimo.
+kit-board-say-teach = Necesitas, { $number } de { $items }: un tablero de corcho o de madera blanda, de { $across } de ancho como mínimo. Pulsa siguiente cuando lo tengas. La estera se hace plana sobre él, alrededor de alfileres clavados.
+kit-board-show = Tablero de corcho o de madera blanda, { $across } de ancho
+kit-board-note = En él se clavan los alfileres
+
+# $bottom, $top: from mark to mark at either rim. $outer, $inner: across the circles of pins.
+card-tapes-apart = Las marcas de un borde van a { $bottom } una de otra, y las del otro a { $top }, midiendo alrededor del objeto.
+card-board-circles = Los alfileres van en dos círculos, de { $outer } y { $inner } de diámetro.
+
+# $thinner, $thicker: a cord that would do, or none.
+fit-none-lies = Ningún nudo de este cabo queda ahí y tapa lo suficiente: usa { $thinner ->
+        [none] { $thicker ->
+            [none] otro cabo, o cubre otra cosa
+           *[other] un cabo de { $thicker }
+        }
+       *[other] un cabo de { $thinner }{ $thicker ->
+            [none] { "" }
+           *[other] {" "}o de { $thicker }
+        }
+    }.
+fit-no-room-in-place = Ningún nudo de este cabo deja ahí sitio para pasarlo: usa { $thinner ->
+        [none] un cabo más fino
+       *[other] un cabo de { $thinner }
+    }, o hazlo en un tubo más grueso y mételo por el extremo.

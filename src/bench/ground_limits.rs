@@ -1,0 +1,108 @@
+//! Why a knot does not lie on a taper, a ball or a mat, and what would.
+
+use std::f64::consts::{PI, TAU};
+
+use super::meridian::{Meridian, packed, root_of};
+use super::on_ground::OnGround;
+use super::{Braid, Counts, Ground, Millimetres, ShapeError};
+use crate::knot::Lattice;
+
+impl OnGround {
+    /// Why it does not lie there even when drawn up tight.
+    pub(super) fn why_not(&self) -> ShapeError {
+        let counts = self.braid.counts;
+        let (leads, bights) = (counts.leads(), counts.bights());
+        let ring = packed(self.bands, self.spacing);
+        if let Ground::Flat {
+            hole: Some(hole), ..
+        } = self.braid.around
+        {
+            let hole_from = 2.0 * ring - self.band;
+            if hole.get() < hole_from {
+                let round = PI * (hole.get() + self.band) / self.spacing;
+                let most = super::braid::most(round / f64::from(counts.nested()) + 1e-9, 2);
+                return ShapeError::HoleTooSmall {
+                    bights,
+                    hole,
+                    hole_from: Millimetres::computed(hole_from),
+                    most_bights: most,
+                };
+            }
+        }
+        let most_leads = (2..leads).rev().find(|&leads| self.takes(leads, bights));
+        let most_bights = (2..bights).rev().find(|&bights| self.takes(leads, bights));
+        match self.braid.around {
+            Ground::Ball(ball) => ShapeError::BallFull {
+                leads,
+                bights,
+                ball,
+                ball_from: self.ball_from(),
+                most_leads,
+                most_bights,
+            },
+            Ground::Flat { outer, hole } => ShapeError::MatFull {
+                leads,
+                bights,
+                outer,
+                outer_from: self.outer_from(hole),
+                most_leads,
+                most_bights,
+            },
+            Ground::Round(_) | Ground::Taper { .. } => ShapeError::ThinEnd {
+                leads,
+                bights,
+                thick_from: Millimetres::computed(2.0 * (ring - self.braid.cord.get()).max(0.01)),
+                most_leads,
+                most_bights,
+            },
+        }
+    }
+
+    /// Whether a knot of so many leads and bights lies there, all else being the same.
+    fn takes(&self, leads: u16, bights: u16) -> bool {
+        let lattice = self.braid.counts.lattice();
+        let lattice = Lattice::plain(leads, bights)
+            .and_then(|plain| plain.interwoven(lattice.nested(), lattice.lands()));
+        let counts = lattice.and_then(|lattice| Counts::on(lattice, self.braid.counts.passes()));
+        counts.is_ok_and(|counts| {
+            let counts = counts.interlaced(self.braid.counts.interlacing());
+            let braid = Braid {
+                counts,
+                ..self.braid
+            };
+            Self::tight_on(&braid, self.meridian).is_some()
+        })
+    }
+
+    /// The smallest ball that takes the knot: `L − e + B = π (D + 2w) / s`.
+    fn ball_from(&self) -> Millimetres {
+        let round = (self.rows - self.saved + self.bands) * self.spacing;
+        let ball = round / PI - 2.0 * self.braid.cord.get();
+        Millimetres::computed(ball.max(self.braid.cord.get()) * (1.0 + 1e-9))
+    }
+
+    /// The smallest mat that takes the knot round this hole.
+    fn outer_from(&self, hole: Option<Millimetres>) -> Millimetres {
+        let ring = packed(self.bands, self.spacing);
+        let inner = hole.map_or(0.0, |hole| f64::midpoint(hole.get(), self.band));
+        let inner = inner.max(ring);
+        let goal = (self.rows - self.saved) * self.spacing / 2.0;
+        let short = |rise: f64| {
+            let flat = Meridian::Flat {
+                outer: inner + rise,
+            };
+            goal - flat.sines(rise, ring)
+        };
+        let mut far = goal;
+        while short(far) > 0.0 {
+            far *= 2.0;
+        }
+        let outer = 2.0 * (inner + root_of(0.0, far, short)) + self.band;
+        Millimetres::computed(outer * (1.0 + 1e-9))
+    }
+
+    /// As far apart as bands can stand at the thinner rim.
+    pub(super) fn loosest(&self, rise: f64) -> f64 {
+        TAU * self.meridian.thin(rise) / self.bands
+    }
+}

@@ -1,0 +1,288 @@
+//! The finished knot on a ground that is not as thick all along: a taper, a ball, a mat.
+
+use std::f64::consts::{PI, TAU};
+
+use super::leg::{LEAST_ANGLE, LEAST_ANGLE_TAN};
+use super::meridian::{Meridian, packed, root_of, run_of};
+use super::range::ENOUGH;
+use super::{Bands, Braid, Ground, KnotShape, LeastCover, Millimetres, ShapeError, crimp};
+
+/// As near as a rise need be known, in millimetres, where a rule says how far a knot may be opened.
+const NEAR: f64 = 0.01;
+
+/// A knot on such a ground. See [`Meridian`] for the rules.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct OnGround {
+    pub braid: Braid,
+    pub meridian: Meridian,
+    /// Legs of one heading.
+    pub bands: f64,
+    /// Rows from rim to rim.
+    pub rows: f64,
+    /// Width of a band.
+    pub band: f64,
+    /// What the rims save, in rows.
+    pub saved: f64,
+    /// How close neighbouring bands of one heading come.
+    pub spacing: f64,
+    /// Rise of the tight knot.
+    pub tight_rise: f64,
+    /// The rise that the ground has room for.
+    room: f64,
+}
+
+impl OnGround {
+    /// None on a ground that is as thick all along.
+    ///
+    /// # Errors
+    /// What does not lie there even when it is drawn up tight.
+    pub(super) fn of(braid: &Braid) -> Result<Option<Self>, ShapeError> {
+        let Some(meridian) = braid.around.meridian(braid.cord, braid.band()) else {
+            return Ok(None);
+        };
+        let object = braid.around.thinnest();
+        if braid.cord > object {
+            let cord = braid.cord;
+            return Err(ShapeError::CordThickerThanObject { cord, object });
+        }
+        if let Ground::Taper { bottom, top, over } = braid.around {
+            let lost = (bottom.get() - top.get()).abs() / 2.0;
+            if lost >= over.get() {
+                let least = Millimetres::computed(lost);
+                return Err(ShapeError::TaperTooShort { over, least });
+            }
+        }
+        let open = Self::unchecked(braid, meridian);
+        match open.room_for_tight() {
+            Some(tight_rise) => Ok(Some(Self { tight_rise, ..open })),
+            None => Err(open.why_not()),
+        }
+    }
+
+    /// The rise of a knot drawn up tight, when the ground has room for it.
+    pub(super) fn tight_on(braid: &Braid, meridian: Meridian) -> Option<f64> {
+        Self::unchecked(braid, meridian).room_for_tight()
+    }
+
+    fn unchecked(braid: &Braid, meridian: Meridian) -> Self {
+        let room = match (braid.around, meridian) {
+            (
+                Ground::Flat {
+                    hole: Some(hole), ..
+                },
+                Meridian::Flat { outer },
+            ) => outer - hole.get() / 2.0 - braid.band().get() / 2.0,
+            _ => f64::INFINITY,
+        };
+        Self {
+            braid: *braid,
+            meridian,
+            bands: braid.counts.bands().into(),
+            rows: braid.counts.height().into(),
+            band: braid.band().get(),
+            saved: braid.rims(),
+            spacing: braid.tight_spacing().get(),
+            tight_rise: 0.0,
+            room,
+        }
+    }
+
+    /// The rise of the tight knot: where `∫ sin α dy = (L − e)·(P − 1 + k)·w / 2`.
+    fn room_for_tight(&self) -> Option<f64> {
+        let ring = packed(self.bands, self.spacing);
+        let thick = self.meridian.thick();
+        if ring >= thick * (1.0 - 1e-9) {
+            return None;
+        }
+        let goal = (self.rows - self.saved) * self.spacing / 2.0;
+        let reach = self.meridian.reach(ring).min(self.room);
+        if reach.is_nan() || reach <= 0.0 || self.meridian.sines(reach, ring) < goal {
+            return None;
+        }
+        let sine = (1.0 - (ring / thick).powi(2)).max(1e-12).sqrt();
+        let mut far = (2.0 * goal / sine).min(reach);
+        while self.meridian.sines(far, ring) < goal && far < reach {
+            far = (2.0 * far).min(reach);
+        }
+        Some(root_of(0.0, far, |rise| {
+            goal - self.meridian.sines(rise, ring)
+        }))
+    }
+
+    /// How far apart neighbouring bands of one heading stand when so many rows lie between rims with this
+    /// rise; where the thinner rim holds no more than that, as far apart as it lets them.
+    pub(super) fn spaced(&self, rise: f64, rows: f64) -> f64 {
+        let most = self.loosest(rise);
+        let short = |spacing: f64| {
+            2.0 * self.meridian.sines(rise, packed(self.bands, spacing)) - rows * spacing
+        };
+        root_of(0.0, most, short)
+    }
+
+    /// The rows of the opened knot but for what the rims save: they save it where cords press on one another,
+    /// and so less the more the knot is opened.
+    fn rows_between(&self, rise: f64) -> f64 {
+        self.rows - self.saved * self.tight_rise / rise
+    }
+
+    /// The rise to which the knot can be opened: there its legs stand along the ground at the thinner
+    /// rim, or it has come to a hole.
+    pub(super) fn reach(&self) -> f64 {
+        let middle = self.meridian.thick();
+        // No leg is steeper that holds on to its pins.
+        let steep = 2.0 * self.rows * PI * middle / self.bands / LEAST_ANGLE_TAN;
+        let most = (self.meridian.reach(0.0) * (1.0 - 1e-9))
+            .min(steep)
+            .max(self.tight_rise);
+        let spare = |rise: f64| {
+            self.rows_between(rise) * self.loosest(rise) - 2.0 * self.meridian.sines_at_most(rise)
+        };
+        root_of(self.tight_rise, most, spare).min(self.room.max(self.tight_rise))
+    }
+
+    /// Angle of a leg from the line along the ground, half of the way between the rims.
+    fn angle(&self, rise: f64) -> f64 {
+        let spacing = if rise <= self.tight_rise {
+            self.spacing
+        } else {
+            self.spaced(rise, self.rows_between(rise))
+        };
+        (packed(self.bands, spacing) / self.meridian.middle(rise))
+            .min(1.0)
+            .acos()
+    }
+
+    /// A leg without its overs and unders.
+    pub(super) fn leg(&self, rise: f64) -> f64 {
+        self.meridian.area(rise) / packed(self.bands, self.spaced(rise, self.rows))
+    }
+
+    /// The bands of a round thing with as much ground from rim to rim.
+    fn bands(&self, rise: f64) -> Bands {
+        let half_pitch = PI * self.meridian.area(rise) / rise / self.bands;
+        let counts = self.braid.counts;
+        Bands::new(
+            counts.height(),
+            counts.nested(),
+            half_pitch,
+            self.band,
+            rise + self.band,
+        )
+    }
+
+    /// Those bands as they stand at either rim, and the share of the ground between them that is bare,
+    /// away from the rims: the same everywhere, since bands of one heading are as far apart everywhere.
+    fn at_rims(&self, rise: f64, bands: &Bands) -> ([Bands; 2], f64) {
+        // Straight, the legs meet beyond the bights.
+        let stretch = self.rows * bands.row() / rise;
+        let spacing = self.spaced(rise, self.rows / stretch);
+        let ring = packed(self.bands, spacing);
+        let rim = |nth: usize| {
+            let half_pitch = PI * self.meridian.rims(rise)[nth] / self.bands;
+            // Where a leg leaves its bight.
+            let radius = self.meridian.inside(rise, nth, self.band);
+            let cosine = (ring / radius).min(STEEPEST);
+            bands.at_rim(half_pitch, cosine / (1.0 - cosine * cosine).sqrt())
+        };
+        let gap = (1.0 - self.band / spacing).max(0.0);
+        ([rim(0), rim(1)], gap * gap * stretch)
+    }
+
+    /// The share of the ground between the outer edges that is hidden: what is bare is the same share
+    /// `(1 − f)²` everywhere between the rims, where `f` is the width of a band over the distance of
+    /// bands, and besides the scallops between the bights of either rim, taken as flat. On ground that is as
+    /// thick all along that is [`Bands::cover`] to the last digits.
+    fn cover(&self, rise: f64, bands: &Bands) -> f64 {
+        let (rims, gaps) = self.at_rims(rise, bands);
+        let cells = TAU * self.meridian.area(rise) * gaps * (self.rows - 1.0) / self.rows;
+        let scallops: f64 = rims.iter().map(Bands::bare_along_rim).sum();
+        let all = TAU * self.meridian.area_to(rise, self.band / 2.0);
+        (1.0 - (cells + self.bands * scallops) / all).clamp(0.0, 1.0)
+    }
+
+    /// The knot with this rise, no less than tight and no more than its reach.
+    pub(super) fn shape(&self, rise: f64) -> KnotShape {
+        let leg = self.leg(rise);
+        let spacing = Millimetres::computed(leg / self.rows);
+        let bands = self.bands(rise);
+        let (rims, _) = self.at_rims(rise, &bands);
+        let bare = match self.meridian {
+            Meridian::Ball { .. } => Some(2.0 * self.meridian.thin(rise + self.band)),
+            Meridian::Flat { .. } => Some(2.0 * self.meridian.thin(rise + self.band / 2.0)),
+            Meridian::Taper { .. } => None,
+        };
+        let angle = self.angle(rise);
+        KnotShape {
+            width: Millimetres::computed(rise + self.band),
+            tight: Millimetres::computed(self.tight_rise + self.band),
+            angle,
+            run: Millimetres::computed(run_of(leg, rise)),
+            rise: Millimetres::computed(rise),
+            cover: self.cover(rise, &bands),
+            scallop: Millimetres::computed(rims[0].scallop().max(rims[1].scallop())),
+            leg: Millimetres::computed(leg),
+            spacing,
+            crimp: crimp::crimp(spacing, self.braid.cord),
+            bands,
+            is_borne_out: self.braid.is_borne_out(self.angle(self.tight_rise).cos()),
+            rims: self
+                .meridian
+                .rims(rise)
+                .map(|radius| Millimetres::computed(2.0 * radius)),
+            bare: bare.map(Millimetres::computed),
+        }
+    }
+
+    /// Opened to a width.
+    ///
+    /// # Errors
+    /// [`ShapeError::NarrowerThanTight`] and [`ShapeError::WiderThanReach`].
+    pub(super) fn opened(&self, width: Millimetres) -> Result<KnotShape, ShapeError> {
+        let rise = width.get() - self.band;
+        let tight = self.tight_rise + self.band;
+        // A hair narrower or wider is what the program told, rounded.
+        if width.get() < tight * (1.0 - 1e-9) {
+            let least = Millimetres::computed(tight);
+            return Err(ShapeError::NarrowerThanTight {
+                given: width,
+                least,
+            });
+        }
+        let reach = self.reach();
+        if width.get() > (reach + self.band) * (1.0 + 1e-9) {
+            let most = Millimetres::computed(reach + self.band);
+            return Err(ShapeError::WiderThanReach { given: width, most });
+        }
+        Ok(self.shape(rise.clamp(self.tight_rise, reach)))
+    }
+
+    /// The rise of the widest knot that hides enough; none when even the tight one does not, or its legs
+    /// stand too steep.
+    pub(super) fn widest(&self, least: LeastCover) -> Option<f64> {
+        let cover = |rise: f64| self.cover(rise, &self.bands(rise));
+        let tight = cover(self.tight_rise);
+        let wanted = least.of(tight);
+        if tight < wanted || self.angle(self.tight_rise) < LEAST_ANGLE {
+            return None;
+        }
+        // A hair on the safe side: no less is hidden than is wanted.
+        let goal = wanted + ENOUGH / 2.0;
+        let hides = |rise: f64| cover(rise) >= goal && self.angle(rise) >= LEAST_ANGLE;
+        let (mut near, mut far) = (self.tight_rise, self.reach());
+        if hides(far) {
+            return Some(far);
+        }
+        while far - near > NEAR {
+            let between = f64::midpoint(near, far);
+            if hides(between) {
+                near = between;
+            } else {
+                far = between;
+            }
+        }
+        Some(near)
+    }
+}
+
+/// Cosine of the steepest angle with which the scallops of a rim are measured.
+const STEEPEST: f64 = 0.995;
